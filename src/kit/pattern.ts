@@ -1,0 +1,205 @@
+/**
+ * A pattern as the rest of the program sees it: loaded, checked and in SI.
+ * In the YAML file every quantity is text with a unit; here every quantity is a bare SI number
+ * (m, m², m³, m³/s, Pa, kg, K, s, W) and every span of calendar time a {@link Span}.
+ */
+export interface Pattern {
+  readonly id: string;
+  /** 1, 2, 3 ...; a kit is built to one version. */
+  readonly version: number;
+  readonly name: string;
+  readonly summary: string;
+  readonly container: Container;
+  readonly policy: Policy;
+  readonly items: readonly Item[];
+  readonly modes: readonly Mode[];
+  readonly checks: readonly Check[];
+  readonly stages: readonly Stage[];
+  readonly hydraulics?: PatternHydraulics;
+  readonly engine?: Engine;
+}
+
+/** Calendar time: months count from the anchor date and clamp to the month's end, days are days. */
+export type Span = { readonly months: number } | { readonly days: number };
+
+export interface Container {
+  readonly name: string;
+  /** Gross mass [kg]. */
+  readonly mass: number;
+  /** How many people lift it. */
+  readonly lifters: number;
+  /** Places inside and on the container where items live, in stowing order. */
+  readonly places: readonly { readonly id: string; readonly name: string }[];
+  readonly markings: readonly string[];
+}
+
+/** How long things last where no item says otherwise; a station may shorten it. */
+export interface Policy {
+  readonly proofRun?: Span;
+  readonly muster?: Span;
+  readonly turnaround?: Span;
+}
+
+export type Effect = "grounds" | "limits" | "notes";
+
+export interface Item {
+  readonly id: string;
+  readonly name: string;
+  /** Id of a container place. */
+  readonly place: string;
+  readonly quantity: number;
+  readonly life: Life;
+  /** What a lapsed life does to the kit. */
+  readonly lapse: Effect;
+  /** The stated limit when `lapse` is "limits". */
+  readonly lapseLimit?: string;
+  /** Class of life: may an inspection extend it (true) or never (false). */
+  readonly extendable: boolean;
+  /** Part to draw from stock when it is replaced, in the station's words. */
+  readonly part?: string;
+  readonly description?: string;
+}
+
+export type Life =
+  | { readonly kind: "none" }
+  /** The maker's printed date, read off the item; a printed month means its last day. */
+  | { readonly kind: "printed" }
+  | { readonly kind: "fitted"; readonly span: Span }
+  /** Used up by opening the kit: a new one at each restow. */
+  | { readonly kind: "single-use" };
+
+export interface Mode {
+  readonly id: string;
+  /** Item id. */
+  readonly item: string;
+  readonly name: string;
+  readonly effect: Effect;
+  /** The stated limit when `effect` is "limits". */
+  readonly limit?: string;
+  /** What to do about it first. */
+  readonly remedy?: string;
+}
+
+interface CheckBase {
+  readonly id: string;
+  readonly item: string;
+  /** What to look at or do, as an instruction. */
+  readonly ask: string;
+  /** What right looks like. */
+  readonly expect: string;
+  /** Modes this check can find. */
+  readonly finds: readonly string[];
+}
+
+export type Check =
+  | (CheckBase & { readonly kind: "look" })
+  | (CheckBase & {
+      readonly kind: "measure";
+      /** Dimension as in `#base`: "length", "pressure", "mass", "time", "volume", "flow", "temperature", "speed", "voltage", "ratio". */
+      readonly dimension: string;
+      /** Unit the limits were written in; offered to the person. */
+      readonly unit: string;
+      readonly atLeast?: number;
+      readonly atMost?: number;
+    })
+  /** Wall-clock seconds from start to finish, within limits [s]. */
+  | (CheckBase & { readonly kind: "timed"; readonly atLeast?: number; readonly atMost?: number })
+  | (CheckBase & { readonly kind: "prove" })
+  | (CheckBase & { readonly kind: "count"; readonly of: string; readonly exactly: number })
+  /** Two things that must agree, each read and entered, such as the card and the container. */
+  | (CheckBase & { readonly kind: "match"; readonly first: string; readonly second: string })
+  /** The date printed on the item is read and entered. */
+  | (CheckBase & { readonly kind: "date" });
+
+export type StageId = "open" | "examine" | "rig" | "prime" | "run" | "spare-start" | "dry" | "restow" | "seal";
+
+export interface Stage {
+  readonly id: StageId;
+  readonly name: string;
+  readonly steps: readonly Step[];
+}
+
+/** What a step does that can hurt; the lint demands the cautions that go with it. */
+export type Hazard =
+  | "enters-wrapping"
+  | "lifts-container"
+  | "opens-fuel"
+  | "runs-engine"
+  | "hot-exhaust"
+  | "unguarded-rotation"
+  | "pumps-water"
+  | "pressurised-hose"
+  | "electric-in-water";
+
+export interface Step {
+  readonly id: string;
+  /** Line number on screen and paper, counted through the whole pattern: 1, 2, 3 ... */
+  readonly line: number;
+  readonly text: string;
+  readonly why?: string;
+  /** Ids of the checks answered at this step, asked one by one. */
+  readonly checks: readonly string[];
+  /** Item ids put back in their place by this step. */
+  readonly stows: readonly string[];
+  /** Item ids renewed by this step: a new one is fitted and its date, if it has one, is read. */
+  readonly renews: readonly string[];
+  readonly hazards: readonly Hazard[];
+  /** Caution ids as in `#base`, shown at the step, before its text. */
+  readonly cautions: readonly string[];
+  /** Wall-clock waits and runs. `wait`: at least [s]. `run`: at least [s]. `pulls`: at most (count). `prime`: at most [s], from first stroke to water. */
+  readonly timer?: StepTimer;
+  /** Proof-run measurement is offered here. */
+  readonly measuresDelivery: boolean;
+  readonly needs: { readonly people: number; readonly minutes: number; readonly tools: readonly string[] };
+  readonly optional: boolean;
+}
+
+export type StepTimer =
+  | { readonly kind: "wait"; readonly atLeast: number }
+  | { readonly kind: "run"; readonly atLeast: number; readonly says?: string }
+  | { readonly kind: "pulls"; readonly atMost: number }
+  | { readonly kind: "prime"; readonly atMost: number };
+
+export interface PatternHydraulics {
+  readonly pump: {
+    /** Points at rated speed: flow [m³/s], head [m]. */
+    readonly curve: readonly { readonly flow: number; readonly head: number }[];
+    readonly npshRequired?: readonly { readonly flow: number; readonly head: number }[];
+    /** Greatest suction lift the maker states [m]. */
+    readonly greatestLift?: number;
+  };
+  /** Absent on submersible pumps. */
+  readonly suction?: HoseRun;
+  readonly discharge: HoseRun;
+  readonly primer?: {
+    /** Volume per stroke [m³]. */
+    readonly stroke: number;
+    readonly strokesPerMinute: number;
+    /** Air volume in casing and primer beside the hose [m³]. */
+    readonly deadVolume: number;
+  };
+  /** A proof run's measured over expected flow below which the kit is grounded, and below which it is noted. */
+  readonly proof: { readonly grounds: number; readonly notes: number };
+}
+
+export interface HoseRun {
+  /** [m] */
+  readonly length: number;
+  /** [m] */
+  readonly bore: number;
+  /** Darcy-Weisbach equivalent roughness [m]; exactly one of this and `hazenWilliams`. */
+  readonly roughness?: number;
+  readonly hazenWilliams?: number;
+  /** Sum of loss coefficients K of the fittings. */
+  readonly fittings: number;
+}
+
+export interface Engine {
+  /** [m³] */
+  readonly tank: number;
+  /** Burn against throttle (speed ratio, 0 to 1): [m³/s]. */
+  readonly burn: readonly { readonly throttle: number; readonly burn: number }[];
+  readonly fuel: string;
+  /** Rated shaft power [W], where the manual gives it. */
+  readonly power?: number;
+}

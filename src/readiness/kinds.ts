@@ -1,0 +1,179 @@
+import type { Effect } from "#kit";
+
+/**
+ * What an entry about a kit may say. Kind names and bodies are the log's lasting form: add fields, never change
+ * or reuse them. Each has a zod schema of the same shape in `kind-schemas.ts`, which judges what arrives.
+ *
+ * Dates are "YYYY-MM-DD" or, where only a month is printed, "YYYY-MM". Instants are RFC 3339 with offset.
+ * Quantities are SI; `text` keeps what the person typed.
+ */
+export interface KitBodies {
+  /** Kit taken on charge at the entry's place. */
+  "kit-enrolled": {
+    readonly name: string;
+    readonly serial: string;
+    readonly seal?: string;
+    readonly items: readonly Fitted[];
+  };
+  "kit-renamed": { readonly name: string };
+  "kit-rebuilt": { readonly reason: string };
+  "kit-moved": { readonly to: string };
+  "kit-retired": { readonly reason: string };
+  "handed-over": {
+    readonly to: string;
+    readonly method: "passed" | "hoisted" | "dropped" | "line" | "other";
+    readonly sealBroken: boolean;
+    readonly note?: string;
+  };
+  returned: { readonly note?: string; readonly exposure: readonly ("salt" | "oil" | "sewage" | "fuel")[] };
+  mustered: { readonly sealSeen: string; readonly containerSound: boolean; readonly note?: string };
+
+  "turnaround-opened": {
+    readonly turnaround: string;
+    readonly because: "routine" | "returned" | "finding" | "seal" | "lapse";
+    readonly sealSeen: string;
+  };
+  /** One step answered. A later answer to the same step and check replaces this one; both stay in the log. */
+  "step-answered": StepAnswer;
+  /** A wait, run, prime or pull count started; wall-clock instant in `at`. */
+  "timer-started": { readonly turnaround: string; readonly step: string };
+  "timer-stopped": { readonly turnaround: string; readonly step: string; readonly started: string; readonly seconds: number; readonly reached: boolean };
+  "pulls-counted": { readonly turnaround: string; readonly step: string; readonly pulls: number; readonly started: boolean };
+  "prime-timed": {
+    readonly turnaround: string;
+    readonly step: string;
+    readonly seconds: number;
+    readonly strokes?: number;
+    readonly primed: boolean;
+    /** Suction lift at the time [m]. */
+    readonly lift?: number;
+  };
+  "delivery-measured": DeliveryMeasured;
+  "item-fitted": Fitted & { readonly turnaround?: string; readonly step?: string };
+  "finding-raised": {
+    readonly finding: string;
+    readonly item: string;
+    /** Mode id of the pattern, or "other" with `effect` given by the person. */
+    readonly mode: string;
+    readonly effect: Effect;
+    readonly limit?: string;
+    readonly note?: string;
+    readonly turnaround?: string;
+    readonly step?: string;
+    readonly check?: string;
+    readonly photos: readonly PhotoRef[];
+  };
+  "remedy-made": Remedy;
+  /** The checks that find the mode, repeated after the remedy. Closes the finding only if every one was seen right. */
+  "finding-proved": {
+    readonly finding: string;
+    readonly checks: readonly { readonly check: string; readonly answer: Answer; readonly value?: Value }[];
+    readonly turnaround?: string;
+  };
+  sealed: { readonly turnaround: string; readonly seal: string; readonly note?: string; readonly witness?: string };
+  "closed-grounded": { readonly turnaround: string; readonly reason: string; readonly seal?: string };
+  /** A difference between two devices looked at and decided; names the entry that stands. */
+  settled: { readonly entries: readonly string[]; readonly stands: string; readonly reason: string };
+}
+
+export type Answer = "seen" | "wrong" | "not-possible";
+
+/** What was read, in SI where it is a quantity, beside the text as entered. */
+export type Value =
+  | { readonly kind: "quantity"; readonly si: number; readonly dimension: string; readonly text: string }
+  | { readonly kind: "count"; readonly count: number }
+  | { readonly kind: "match"; readonly first: string; readonly second: string }
+  | { readonly kind: "date"; readonly date: string }
+  | { readonly kind: "text"; readonly text: string };
+
+export interface StepAnswer {
+  readonly turnaround: string;
+  readonly step: string;
+  /** Check answered; absent for a step with no check. */
+  readonly check?: string;
+  readonly answer: Answer;
+  /** Required with "not-possible". */
+  readonly why?: string;
+  readonly value?: Value;
+  readonly note?: string;
+  readonly photos?: readonly PhotoRef[];
+  /** True where the answer was typed up from a filled paper card. */
+  readonly fromCard?: boolean;
+}
+
+export interface Fitted {
+  readonly item: string;
+  /** Date fitted or filled. */
+  readonly fitted: string;
+  /** Date printed on it: a day, or a month that means its last day. */
+  readonly printed?: string;
+  readonly quantity: number;
+  readonly batch?: string;
+  readonly note?: string;
+}
+
+export interface PhotoRef {
+  /** Lower-case hex SHA-256 of the bytes. */
+  readonly hash: string;
+  readonly mime: "image/jpeg" | "image/png" | "image/webp";
+  readonly bytes: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+export type Remedy =
+  | { readonly finding: string; readonly how: "mended"; readonly note: string }
+  | { readonly finding: string; readonly how: "replaced"; readonly part: string; readonly quantity: number; readonly fitted?: Fitted; readonly note?: string }
+  /** Lived with: by a named person, under a stated limit, until a date. */
+  | { readonly finding: string; readonly how: "lived-with"; readonly name: string; readonly limit: string; readonly until: string };
+
+export interface DeliveryMeasured {
+  readonly turnaround: string;
+  readonly step: string;
+  readonly method: "timed-fill" | "discharge-pressure" | "suction-vacuum" | "flow-meter";
+  /** Suction lift [m]; discharge rise above the pump [m]; throttle as speed ratio. */
+  readonly lift: number;
+  readonly rise: number;
+  readonly throttle: number;
+  /** Hose lengths used [m]. */
+  readonly suctionLength?: number;
+  readonly dischargeLength?: number;
+  /** Measured [m³/s] with its own standard uncertainty [m³/s]. */
+  readonly flow: number;
+  readonly flowUncertainty: number;
+  /** Expected [m³/s] and their ratio. */
+  readonly expected: number;
+  readonly ratio: number;
+  readonly verdict: "as-expected" | "noted" | "grounds" | "unclear";
+  readonly readings: Readonly<Record<string, Value>>;
+}
+
+/** What an entry with subject "place:..." or "station" may say. */
+export interface PlaceBodies {
+  /** `strength`: how many ready kits the place must hold. `zone`: IANA time zone whose calendar day counts. */
+  "place-set": { readonly name: string; readonly strength: number; readonly zone: string };
+  "place-closed": { readonly reason: string };
+  /** Shortens (never lengthens) what a pattern allows. */
+  "policy-set": { readonly proofRun?: string; readonly muster?: string; readonly turnaround?: string; readonly fuelAge?: string };
+  "station-named": { readonly name: string };
+}
+
+export type Role = "keeper" | "crew" | "assessor" | "commander" | "administrator";
+
+/** What an entry with subject "person:..." or "device:..." may say; no secret is ever in the log. */
+export interface PeopleBodies {
+  "person-joined": { readonly name: string; readonly role: Role };
+  "person-changed": { readonly name?: string; readonly role?: Role };
+  "person-left": { readonly reason?: string };
+  "device-joined": { readonly name: string };
+  "device-shut-out": { readonly reason: string };
+}
+
+/** What an entry with subject "pattern:..." may say. */
+export interface PatternBodies {
+  "step-reported": { readonly step: string; readonly what: "wrong" | "impossible" | "unclear"; readonly note?: string; readonly kit?: string };
+  "report-answered": { readonly report: string; readonly answer: string };
+}
+
+export type Bodies = KitBodies & PlaceBodies & PeopleBodies & PatternBodies & { struck: { readonly entry: string; readonly reason: string } };
+export type EntryKind = keyof Bodies;

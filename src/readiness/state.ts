@@ -1,0 +1,168 @@
+import type { Effect, StageId } from "#kit";
+import type { Answer, DeliveryMeasured, Fitted, PhotoRef, Remedy, Role, StepAnswer, Value } from "./kinds.ts";
+
+/** Who and when: the part of an entry that every derived fact keeps, so that it can be traced back. */
+export interface Mark {
+  readonly entry: string;
+  readonly at: string;
+  readonly by: string;
+  readonly device: string;
+}
+
+/** A kit as the log tells it. Pure function of its entries, whatever the order of arrival. */
+export interface KitState {
+  readonly id: string;
+  readonly name: string;
+  readonly serial: string;
+  readonly place: string;
+  /** "id@version" of the pattern it is built to. */
+  readonly pattern: string;
+  readonly enrolled: Mark;
+  readonly retired?: Mark & { readonly reason: string };
+  /** By item id: what is fitted now. */
+  readonly contents: Readonly<Record<string, Fitted & { readonly mark: Mark }>>;
+  /** The seal on record; absent while open or before the first sealing. */
+  readonly seal?: Mark & { readonly number: string };
+  readonly seals: readonly (Mark & { readonly number: string; readonly what: "fitted" | "seen" | "broken" })[];
+  /** The last seal read that differs from the one on record, until a turnaround settles it. */
+  readonly sealMismatch?: Mark & { readonly expected: string; readonly seen: string };
+  readonly findings: readonly Finding[];
+  readonly turnaround?: Turnaround;
+  /** Closed ones, oldest first. */
+  readonly turnarounds: readonly Turnaround[];
+  readonly custody: { readonly kind: "here" } | (Mark & { readonly kind: "away"; readonly to: string }) | (Mark & { readonly kind: "back" });
+  readonly lastMuster?: Mark & { readonly seal: string };
+  readonly runs: readonly Run[];
+  /** What two devices did to this kit without sight of each other, and nobody has settled. */
+  readonly toSettle: readonly Difference[];
+  /** Newest entries of this subject: what a new entry names in `after`. */
+  readonly heads: readonly string[];
+}
+
+export interface Finding {
+  readonly id: string;
+  readonly item: string;
+  readonly mode: string;
+  readonly effect: Effect;
+  readonly limit?: string;
+  readonly note?: string;
+  readonly photos: readonly PhotoRef[];
+  readonly raised: Mark;
+  readonly turnaround?: string;
+  readonly step?: string;
+  readonly check?: string;
+  readonly remedies: readonly (Mark & { readonly remedy: Remedy })[];
+  readonly livedWith?: Mark & { readonly name: string; readonly limit: string; readonly until: string };
+  readonly closed?: Mark;
+}
+
+export interface Turnaround {
+  readonly id: string;
+  readonly because: string;
+  readonly opened: Mark & { readonly sealSeen: string };
+  /** Latest standing answer by "step" or "step/check". */
+  readonly answers: Readonly<Record<string, StepAnswer & { readonly mark: Mark }>>;
+  readonly timers: Readonly<Record<string, TimerState>>;
+  readonly measured: readonly (DeliveryMeasured & { readonly mark: Mark })[];
+  readonly closed?: Mark & { readonly how: "sealed" | "grounded"; readonly seal?: string; readonly reason?: string };
+}
+
+export interface TimerState {
+  /** Wall-clock instant of the start; absent once stopped. */
+  readonly started?: string;
+  readonly seconds?: number;
+  readonly reached?: boolean;
+  readonly pulls?: number;
+  readonly mark: Mark;
+}
+
+/** One start or proof run, drawn from a turnaround, for trends. */
+export interface Run {
+  readonly turnaround: string;
+  readonly at: string;
+  readonly pulls?: number;
+  readonly started?: boolean;
+  readonly primeSeconds?: number;
+  readonly primed?: boolean;
+  readonly ratio?: number;
+}
+
+export interface Difference {
+  readonly entries: readonly string[];
+  readonly about: string;
+  readonly marks: readonly Mark[];
+}
+
+export type StandingKind = "ready" | "ready-with-limits" | "grounded" | "open" | "away";
+
+export interface Standing {
+  readonly standing: StandingKind;
+  /** One line each, the deciding one first; in the person's words. */
+  readonly because: readonly Reason[];
+  /** The stated limits in force, when ready with limits. */
+  readonly limits: readonly string[];
+  /** The first thing that will end this standing, and its day; absent when nothing dated will. */
+  readonly lapse?: Lapse;
+  readonly restore: { readonly what: readonly string[]; readonly minutes: number };
+}
+
+export interface Reason {
+  readonly rule:
+    | "seal" | "finding" | "date" | "single-use" | "proof-run" | "pattern" | "custody" | "turnaround" | "muster" | "unexamined" | "to-settle" | "retired" | "sound";
+  readonly text: string;
+  readonly item?: string;
+  readonly finding?: string;
+}
+
+export interface Lapse {
+  /** Last day on which it still holds, "YYYY-MM-DD". */
+  readonly day: string;
+  readonly what: string;
+  readonly item?: string;
+  readonly effect: Effect;
+}
+
+export interface Person {
+  readonly id: string;
+  readonly name: string;
+  readonly role: Role;
+  readonly left: boolean;
+}
+
+export interface Place {
+  readonly id: string;
+  readonly name: string;
+  /** How many ready kits it must hold. */
+  readonly strength: number;
+  readonly zone: string;
+  readonly closed: boolean;
+}
+
+export interface Device {
+  readonly id: string;
+  readonly name: string;
+  readonly shutOut: boolean;
+}
+
+/** One kit's year ahead, or the part of it in view: what it will be worth if nobody does anything. */
+export interface Band {
+  /** First and last day, inclusive. */
+  readonly from: string;
+  readonly to: string;
+  readonly standing: StandingKind;
+  readonly because: string;
+}
+
+/** The line of a turnaround as the record and the screen list it. */
+export interface RecordLine {
+  readonly line: number;
+  readonly stage: StageId;
+  readonly step: string;
+  readonly check?: string;
+  readonly text: string;
+  readonly answer?: Answer;
+  readonly value?: Value;
+  readonly why?: string;
+  readonly note?: string;
+  readonly mark?: Mark;
+}
