@@ -37,8 +37,19 @@ export interface KitBodies {
   "step-answered": StepAnswer;
   /** A wait, run, prime or pull count started; wall-clock instant in `at`. */
   "timer-started": { readonly turnaround: string; readonly step: string };
-  "timer-stopped": { readonly turnaround: string; readonly step: string; readonly started: string; readonly seconds: number; readonly reached: boolean };
-  "pulls-counted": { readonly turnaround: string; readonly step: string; readonly pulls: number; readonly started: boolean };
+  "timer-stopped": {
+    readonly turnaround: string;
+    readonly step: string;
+    readonly started: string;
+    readonly seconds: number;
+    readonly reached: boolean;
+  };
+  "pulls-counted": {
+    readonly turnaround: string;
+    readonly step: string;
+    readonly pulls: number;
+    readonly started: boolean;
+  };
   "prime-timed": {
     readonly turnaround: string;
     readonly step: string;
@@ -123,9 +134,22 @@ export interface PhotoRef {
 
 export type Remedy =
   | { readonly finding: string; readonly how: "mended"; readonly note: string }
-  | { readonly finding: string; readonly how: "replaced"; readonly part: string; readonly quantity: number; readonly fitted?: Fitted; readonly note?: string }
+  | {
+      readonly finding: string;
+      readonly how: "replaced";
+      readonly part: string;
+      readonly quantity: number;
+      readonly fitted?: Fitted;
+      readonly note?: string;
+    }
   /** Lived with: by a named person, under a stated limit, until a date. */
-  | { readonly finding: string; readonly how: "lived-with"; readonly name: string; readonly limit: string; readonly until: string };
+  | {
+      readonly finding: string;
+      readonly how: "lived-with";
+      readonly name: string;
+      readonly limit: string;
+      readonly until: string;
+    };
 
 export interface DeliveryMeasured {
   readonly turnaround: string;
@@ -154,7 +178,12 @@ export interface PlaceBodies {
   "place-set": { readonly name: string; readonly strength: number; readonly zone: string };
   "place-closed": { readonly reason: string };
   /** Shortens (never lengthens) what a pattern allows. */
-  "policy-set": { readonly proofRun?: string; readonly muster?: string; readonly turnaround?: string; readonly fuelAge?: string };
+  "policy-set": {
+    readonly proofRun?: string;
+    readonly muster?: string;
+    readonly turnaround?: string;
+    readonly fuelAge?: string;
+  };
   "station-named": { readonly name: string };
 }
 
@@ -171,9 +200,17 @@ export interface PeopleBodies {
 
 /** What an entry with subject "pattern:..." may say. */
 export interface PatternBodies {
-  "step-reported": { readonly step: string; readonly what: "wrong" | "impossible" | "unclear"; readonly note?: string; readonly kit?: string };
+  "step-reported": {
+    readonly step: string;
+    readonly what: "wrong" | "impossible" | "unclear";
+    readonly note?: string;
+    readonly kit?: string;
+  };
   "report-answered": { readonly report: string; readonly answer: string };
 }
 
-export type Bodies = KitBodies & PlaceBodies & PeopleBodies & PatternBodies & { struck: { readonly entry: string; readonly reason: string } };
+export type Bodies = KitBodies &
+  PlaceBodies &
+  PeopleBodies &
+  PatternBodies & { struck: { readonly entry: string; readonly reason: string } };
 export type EntryKind = keyof Bodies;

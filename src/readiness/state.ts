@@ -30,7 +30,10 @@ export interface KitState {
   readonly turnaround?: Turnaround;
   /** Closed ones, oldest first. */
   readonly turnarounds: readonly Turnaround[];
-  readonly custody: { readonly kind: "here" } | (Mark & { readonly kind: "away"; readonly to: string }) | (Mark & { readonly kind: "back" });
+  readonly custody:
+    | { readonly kind: "here" }
+    | (Mark & { readonly kind: "away"; readonly to: string })
+    | (Mark & { readonly kind: "back" });
   readonly lastMuster?: Mark & { readonly seal: string };
   readonly runs: readonly Run[];
   /** What two devices did to this kit without sight of each other, and nobody has settled. */
@@ -108,7 +111,19 @@ export interface Standing {
 
 export interface Reason {
   readonly rule:
-    | "seal" | "finding" | "date" | "single-use" | "proof-run" | "pattern" | "custody" | "turnaround" | "muster" | "unexamined" | "to-settle" | "retired" | "sound";
+    | "seal"
+    | "finding"
+    | "date"
+    | "single-use"
+    | "proof-run"
+    | "pattern"
+    | "custody"
+    | "turnaround"
+    | "muster"
+    | "unexamined"
+    | "to-settle"
+    | "retired"
+    | "sound";
   readonly text: string;
   readonly item?: string;
   readonly finding?: string;

@@ -1,0 +1,116 @@
+import { InputError, printGiven, type Fault } from "./errors.ts";
+import { unitsOf, type Dimension, type Unit } from "./units.ts";
+
+export type { Dimension } from "./units.ts";
+
+/** How a person reads quantities. What they type may carry any known unit. */
+export type UnitSystem = "metric" | "us";
+
+/** A quantity as scripts and people give it: text with a unit, or a bare SI number. */
+export type QuantityInput = string | number;
+
+const QUANTITY_TEXT = /^\s*([+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[+-]?\d+)?)\s*(.*?)\s*$/i;
+
+/**
+ * Reads a quantity into SI.
+ *
+ * @param given - text with a unit such as "8 ft", "250 L/min", "4,5 m", or a bare number already in SI
+ * @param dimension - what it must be
+ * @param field - name of the field, for the message
+ * @returns the value in SI [m, m², m³, m³/s, Pa, kg, K, s, m/s, rad, W, V, g/kg, kg/J or 1]
+ * @throws InputError BA-101 not a quantity, BA-102 unit missing or not of this dimension, BA-103 not finite
+ * @example parseQuantity("8 ft", "length", "lift") // 2.4384
+ */
+export function parseQuantity(given: QuantityInput, dimension: Dimension, field = "value"): number {
+  if (typeof given === "number") return requireFinite(given, dimension, field);
+  const parts = QUANTITY_TEXT.exec(given);
+  if (!parts) throw fault("BA-101", given, dimension, field, "Write a number and a unit.");
+  const number = Number(parts[1]!.replace(",", "."));
+  const unit = findUnit(parts[2]!, dimension);
+  if (!unit) throw fault("BA-102", given, dimension, field, unitRemedy(parts[2]!));
+  return requireFinite(number * unit.factor + (unit.offset ?? 0), dimension, field);
+}
+
+/** True where the text has a known unit of this dimension. */
+export function isQuantity(given: string, dimension: Dimension): boolean {
+  const parts = QUANTITY_TEXT.exec(given);
+  return parts !== null && findUnit(parts[2]!, dimension) !== undefined;
+}
+
+/**
+ * Writes an SI value in a named unit, or in the unit the person's system uses for its size.
+ *
+ * @param si - value in SI
+ * @param dimension - what it is
+ * @param options - `unit`: a unit's own symbol; `system`: "metric" (default) or "us"; `digits`: significant, default 3
+ * @returns text such as "8.0 ft", with a no-break space before the unit
+ * @example formatQuantity(0.25 / 60, "flow") // "250 L/min"
+ */
+export function formatQuantity(
+  si: number,
+  dimension: Dimension,
+  options: { readonly unit?: string; readonly system?: UnitSystem; readonly digits?: number } = {},
+): string {
+  const unit =
+    options.unit === undefined
+      ? preferredUnit(si, dimension, options.system ?? "metric")
+      : requireUnit(options.unit, dimension);
+  const shown = (si - (unit.offset ?? 0)) / unit.factor;
+  const text = formatNumber(shown, options.digits ?? 3);
+  return unit.symbol === "" ? text : `${text}\u00a0${unit.symbol}`;
+}
+
+/** A number with so many significant digits, never in exponent form, never "-0". */
+export function formatNumber(value: number, digits = 3): string {
+  if (value === 0) return "0";
+  const magnitude = Math.floor(Math.log10(Math.abs(value)));
+  const decimals = Math.min(12, Math.max(0, digits - 1 - magnitude));
+  const rounded = value.toFixed(decimals);
+  return Number(rounded) === 0 ? "0" : rounded;
+}
+
+/** The value as a bare number in the given unit. */
+export function inUnit(si: number, unitSymbol: string, dimension: Dimension): number {
+  const unit = requireUnit(unitSymbol, dimension);
+  return (si - (unit.offset ?? 0)) / unit.factor;
+}
+
+/** The unit a person of this system would read a value of this size in. */
+export function preferredUnit(si: number, dimension: Dimension, system: UnitSystem): Unit {
+  const candidates = unitsOf(dimension).filter((unit) => unit.shownIn?.includes(system));
+  const fitting = candidates.filter((unit) => Math.abs(si) >= (unit.shownFrom ?? 0));
+  return fitting[fitting.length - 1] ?? candidates[0] ?? unitsOf(dimension)[0]!;
+}
+
+function findUnit(text: string, dimension: Dimension): Unit | undefined {
+  const wanted = normalise(text);
+  return (
+    unitsOf(dimension).find((unit) => unit.names.some((name) => normalise(name) === wanted)) ??
+    unitsOf(dimension).find((unit) => unit.names.some((name) => normalise(name).toLowerCase() === wanted.toLowerCase()))
+  );
+}
+
+function normalise(text: string): string {
+  return text.replace(/\s+/g, "").replace("²", "2").replace("³", "3").replace("µ", "u").replace("·", "");
+}
+
+function requireUnit(symbol: string, dimension: Dimension): Unit {
+  const unit = findUnit(symbol, dimension);
+  if (!unit) throw fault("BA-102", symbol, dimension, "unit", unitRemedy(symbol));
+  return unit;
+}
+
+function requireFinite(value: number, dimension: Dimension, field: string): number {
+  if (Number.isFinite(value)) return value;
+  throw fault("BA-103", value, dimension, field, "Give a finite number.");
+}
+
+function unitRemedy(text: string): string {
+  return text === "" ? "Add the unit." : `${JSON.stringify(text)} is not one of these units.`;
+}
+
+function fault(code: string, got: unknown, dimension: Dimension, field: string, remedy: string): InputError {
+  const symbols = unitsOf(dimension).map((unit) => unit.symbol || "a bare number");
+  const one: Fault = { code, field, got: printGiven(got), allowed: `a ${dimension} in ${symbols.join(", ")}`, remedy };
+  return new InputError([one]);
+}

@@ -1,0 +1,64 @@
+import type { UnitSystem } from "#base";
+import type { Pattern } from "#kit";
+import type { Entry } from "#log";
+import type { Bodies, Device, EntryKind, KitState, Person, Place, PhotoRef, Standing } from "#readiness";
+
+/** Everything a page shows, derived on this device from its own copy of the log. Replaced whole on each change. */
+export interface StationView {
+  readonly stationName: string;
+  /** Calendar day at the person's place, "YYYY-MM-DD". */
+  readonly today: string;
+  readonly me: Person;
+  readonly device: string;
+  /** Place the person works at on this device. */
+  readonly place: Place;
+  readonly places: readonly Place[];
+  readonly people: readonly Person[];
+  readonly devices: readonly Device[];
+  /** Kits not retired. */
+  readonly kits: readonly KitState[];
+  readonly standings: ReadonlyMap<string, Standing>;
+  /** By "id@version". */
+  readonly patterns: ReadonlyMap<string, Pattern>;
+  readonly units: UnitSystem;
+  /** Entries of one subject that count (not struck), in order; for histories. */
+  entriesOf(subject: string): readonly Entry[];
+}
+
+/** A line to be written: the device adds id, time, person, device, pattern and what it knew. */
+export interface Draft<K extends EntryKind = EntryKind> {
+  readonly subject: string;
+  readonly kind: K;
+  readonly body: Bodies[K];
+  /** Place it belongs to; the kit's own place where absent. */
+  readonly place?: string;
+}
+
+/** What pages may do. Every call has reached this device's disk when it resolves. */
+export interface Recorder {
+  record<K extends EntryKind>(draft: Draft<K>): Promise<Entry>;
+  /** Strikes an entry of this device or, with permission, of another. */
+  strike(entry: Entry, reason: string): Promise<Entry>;
+  /** Downscales (longest side 1600 px, JPEG), hashes and keeps the photo; sent later. */
+  keepPhoto(file: Blob): Promise<PhotoRef>;
+  /** Object URL of a photo held here or fetched when there is a network; undefined if neither. */
+  photoUrl(hash: string): Promise<string | undefined>;
+}
+
+export type SendState =
+  | { readonly kind: "sent" }
+  | {
+      readonly kind: "waiting";
+      readonly lines: number;
+      readonly photos: number;
+      readonly since: string;
+      readonly offline: boolean;
+    }
+  | { readonly kind: "refused"; readonly lines: number };
+
+/** Hooks that pages use: `useStation()`, `useRecorder()`, `useSendState()`, exported by `src/web/device/index.ts`. */
+export interface DeviceHooks {
+  useStation(): StationView;
+  useRecorder(): Recorder;
+  useSendState(): SendState;
+}
