@@ -1,3 +1,7 @@
+import type { Span } from "#base";
+
+export type { Span } from "#base";
+
 /**
  * A pattern as the rest of the program sees it: loaded, checked and in SI.
  * In the YAML file every quantity is text with a unit; here every quantity is a bare SI number
@@ -18,9 +22,6 @@ export interface Pattern {
   readonly hydraulics?: PatternHydraulics;
   readonly engine?: Engine;
 }
-
-/** Calendar time: months count from the anchor date and clamp to the month's end, days are days. */
-export type Span = { readonly months: number } | { readonly days: number };
 
 export interface Container {
   readonly name: string;
