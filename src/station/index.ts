@@ -1,1 +1,2 @@
 export * from "./ports.ts";
+export * from "./wire.ts";
