@@ -1,0 +1,81 @@
+import { execFileSync } from "node:child_process";
+import { existsSync, mkdirSync, mkdtempSync, renameSync, rmSync } from "node:fs";
+import { createRequire } from "node:module";
+import { join } from "node:path";
+import { chromium, type Browser } from "playwright-core";
+
+const ROOT = join(import.meta.dirname, "..", "..", "..");
+const CACHE = join(ROOT, ".cache");
+
+/** Starts the browser that comes from the registry; nothing has to be installed on the machine. */
+export async function launchBrowser(): Promise<Browser> {
+  const folder = await unpackedBrowser();
+  const executablePath = join(folder, "chromium");
+  return chromium.launch({ executablePath, env: browserEnvironment(folder, executablePath), args: FLAGS });
+}
+
+/** Root needs no-sandbox; the rest keeps the browser from reaching for anything outside this machine. */
+const FLAGS = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+  "--font-render-hinting=none",
+];
+
+/**
+ * Unpacks once into a folder named for the version. Unpacking happens beside it and is renamed when whole, so that
+ * two test runs, or one that was stopped half-way, never start half a browser.
+ */
+async function unpackedBrowser(): Promise<string> {
+  const folder = join(CACHE, `browser-${packageVersion()}`);
+  if (existsSync(folder)) return folder;
+  mkdirSync(CACHE, { recursive: true });
+  const fresh = mkdtempSync(join(CACHE, "unpacking-"));
+  await unpackInto(fresh);
+  if (!existsSync(folder)) renameSync(fresh, folder);
+  else rmSync(fresh, { recursive: true });
+  return folder;
+}
+
+/** The package unpacks to the temporary folder, and its shared libraries only when told it runs on a bare host. */
+async function unpackInto(folder: string): Promise<void> {
+  const before = { tmp: process.env["TMPDIR"], host: process.env["AWS_EXECUTION_ENV"] };
+  process.env["TMPDIR"] = folder;
+  process.env["AWS_EXECUTION_ENV"] = "AWS_Lambda_nodejs20.x";
+  try {
+    const { default: packaged } = await import("@sparticuz/chromium");
+    await packaged.executablePath();
+  } finally {
+    restore("TMPDIR", before.tmp);
+    restore("AWS_EXECUTION_ENV", before.host);
+  }
+}
+
+function restore(name: string, value: string | undefined): void {
+  if (value === undefined) delete process.env[name];
+  else process.env[name] = value;
+}
+
+function browserEnvironment(folder: string, executable: string): Record<string, string> {
+  const own = Object.fromEntries(
+    Object.entries(process.env).filter(
+      (pair): pair is [string, string] => pair[1] !== undefined && pair[0] !== "LD_LIBRARY_PATH",
+    ),
+  );
+  return lacksLibraries(executable) ? { ...own, LD_LIBRARY_PATH: join(folder, "al2023", "lib") } : own;
+}
+
+function lacksLibraries(executable: string): boolean {
+  return execFileSync("ldd", [executable], { encoding: "utf8" }).includes("not found");
+}
+
+function packageVersion(): string {
+  const manifest = createRequire(import.meta.url)
+    .resolve("@sparticuz/chromium")
+    .replace(/build.*$/, "package.json");
+  return (createRequire(import.meta.url)(manifest) as { version: string }).version;
+}

@@ -1,0 +1,94 @@
+import { spawn, type ChildProcess } from "node:child_process";
+import { mkdtempSync, rmSync } from "node:fs";
+import { createServer } from "node:net";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+
+const ROOT = join(import.meta.dirname, "..", "..", "..");
+const START_LIMIT_MS = 60_000;
+
+/** A real server process on a port and a data folder of its own. */
+export interface RunningStation {
+  readonly url: string;
+  readonly dataDir: string;
+  /** Everything it printed so far. */
+  output(): string;
+  /** kill -9: no goodbye. */
+  kill(): Promise<void>;
+  /** Starts again on the same port and data. */
+  restart(): Promise<void>;
+  /** Ends it and removes its data. */
+  close(): Promise<void>;
+}
+
+/** Starts the built server as `npm start` does, with the demo station unless `args` say otherwise. */
+export async function startStation(args: readonly string[] = []): Promise<RunningStation> {
+  const port = await freePort();
+  const dataDir = mkdtempSync(join(tmpdir(), "drykeel-journey-"));
+  let running = await launch(port, dataDir, args);
+  return {
+    url: `http://localhost:${port}`,
+    dataDir,
+    output: () => running.output.join(""),
+    kill: () => end(running.child, "SIGKILL"),
+    restart: async () => {
+      running = await launch(port, dataDir, args);
+    },
+    close: async () => {
+      await end(running.child, "SIGKILL");
+      rmSync(dataDir, { recursive: true, force: true });
+    },
+  };
+}
+
+interface Running {
+  readonly child: ChildProcess;
+  readonly output: string[];
+}
+
+async function launch(port: number, dataDir: string, args: readonly string[]): Promise<Running> {
+  const env = { ...process.env, PORT: String(port), DATA_DIR: dataDir };
+  const child = spawn(process.execPath, [join(ROOT, "dist", "server", "main.js"), ...args], { env, cwd: ROOT });
+  const output: string[] = [];
+  child.stdout.on("data", (chunk: Buffer) => output.push(chunk.toString()));
+  child.stderr.on("data", (chunk: Buffer) => output.push(chunk.toString()));
+  await answering(`http://localhost:${port}/api/health`, child, output);
+  return { child, output };
+}
+
+async function answering(url: string, child: ChildProcess, output: readonly string[]): Promise<void> {
+  const deadline = Date.now() + START_LIMIT_MS;
+  while (Date.now() < deadline) {
+    if (child.exitCode !== null) throw new Error(`The server ended with ${child.exitCode}:\n${output.join("")}`);
+    if (await answers(url)) return;
+    await new Promise((resolve) => setTimeout(resolve, 50));
+  }
+  throw new Error(`No answer from ${url} within ${START_LIMIT_MS / 1000} s:\n${output.join("")}`);
+}
+
+async function answers(url: string): Promise<boolean> {
+  return fetch(url).then(
+    (reply) => reply.ok,
+    () => false,
+  );
+}
+
+async function end(child: ChildProcess, signal: NodeJS.Signals): Promise<void> {
+  if (child.exitCode !== null || child.signalCode !== null) return;
+  const ended = new Promise((resolve) => child.once("exit", resolve));
+  child.kill(signal);
+  await ended;
+}
+
+async function freePort(): Promise<number> {
+  return new Promise((resolve, reject) => {
+    const probe = createServer();
+    probe.once("error", reject);
+    probe.listen(0, () => {
+      const address = probe.address();
+      probe.close(() =>
+        typeof address === "object" && address ? resolve(address.port) : reject(new Error("no port")),
+      );
+    });
+  });
+}
