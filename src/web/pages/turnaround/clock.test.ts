@@ -1,0 +1,35 @@
+import { describe, expect, it } from "vitest";
+import { clockTime, readTimer, sayDuration, writeClock } from "./clock.ts";
+
+const START = "2026-03-14T09:00:00+02:00";
+const after = (seconds: number) => Date.parse(START) + seconds * 1000;
+
+describe("timers from the wall clock", () => {
+  it("counts down to the limit and says when it is reached", () => {
+    expect(readTimer(START, after(0), 120)).toEqual({ seconds: 0, left: 120, reached: false, over: 0 });
+    expect(readTimer(START, after(119.2), 120)).toMatchObject({ left: 1, reached: false });
+    expect(readTimer(START, after(120), 120)).toMatchObject({ left: 0, reached: true, over: 0 });
+  });
+
+  it("shows how far over when it is noticed late", () => {
+    expect(readTimer(START, after(7 * 3600), 120)).toMatchObject({ reached: true, over: 7 * 3600 - 120 });
+  });
+
+  it("reads a clock set back as just started", () => {
+    expect(readTimer(START, after(-500), 120)).toEqual({ seconds: 0, left: 120, reached: false, over: 0 });
+  });
+});
+
+describe("durations in words", () => {
+  it("writes a clock face", () => {
+    expect([7, 750, 3723, -3].map(writeClock)).toEqual(["0:07", "12:30", "1:02:03", "0:00"]);
+  });
+
+  it("says only the parts there are", () => {
+    expect([0, 45, 120, 125, 3600].map(sayDuration)).toEqual(["0 s", "45 s", "2 min", "2 min 5 s", "1 h"]);
+  });
+
+  it("keeps the time of day that the writer's clock showed", () => {
+    expect(clockTime(START)).toBe("09:00");
+  });
+});

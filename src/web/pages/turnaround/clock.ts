@@ -1,0 +1,60 @@
+/**
+ * Wall-clock arithmetic for waits and runs. Nothing here counts ticks: every figure is the difference between
+ * a stored instant and the clock now, so a locked phone, a reload or a dead battery changes nothing.
+ */
+
+/** A running wait or run seen at one instant. */
+export interface Elapsed {
+  /** Whole seconds since the start, never negative. */
+  readonly seconds: number;
+  /** Whole seconds until the limit, 0 once reached. */
+  readonly left: number;
+  readonly reached: boolean;
+  /** Whole seconds past the limit, 0 before. */
+  readonly over: number;
+}
+
+/**
+ * How far a timer has come.
+ *
+ * @param started - RFC 3339 instant of the start
+ * @param now - milliseconds since 1970-01-01 UTC
+ * @param limit - [s], ≥ 0
+ * @returns whole seconds [s]; a clock set back reads as just started
+ */
+export function readTimer(started: string, now: number, limit: number): Elapsed {
+  const ran = Math.max(0, (now - Date.parse(started)) / 1000);
+  const seconds = Math.floor(ran);
+  const reached = ran >= limit;
+  return { seconds, left: reached ? 0 : Math.ceil(limit - ran), reached, over: reached ? Math.floor(ran - limit) : 0 };
+}
+
+/** Seconds as a clock face: "0:07", "12:30", "1:02:03". */
+export function writeClock(seconds: number): string {
+  const whole = Math.max(0, Math.floor(seconds));
+  const [hours, minutes, rest] = [Math.floor(whole / 3600), Math.floor((whole % 3600) / 60), whole % 60];
+  const two = (n: number) => String(n).padStart(2, "0");
+  return hours > 0 ? `${hours}:${two(minutes)}:${two(rest)}` : `${minutes}:${two(rest)}`;
+}
+
+/** Seconds in words for a sentence or a screen reader: "2 min 5 s". */
+export function sayDuration(seconds: number): string {
+  const whole = Math.max(0, Math.round(seconds));
+  const parts = [
+    [Math.floor(whole / 3600), "h"],
+    [Math.floor((whole % 3600) / 60), "min"],
+    [whole % 60, "s"],
+  ] as const;
+  const shown = parts.filter(([count]) => count > 0).map(([count, unit]) => `${count} ${unit}`);
+  return shown.length === 0 ? "0 s" : shown.join(" ");
+}
+
+/** Time of day of an instant as its own wall clock showed it: "14:05". */
+export function clockTime(at: string): string {
+  return at.slice(11, 16);
+}
+
+/** Day and time of day of an instant as its own wall clock showed it: "2026-03-14 14:05". */
+export function dayAndTime(at: string): string {
+  return `${at.slice(0, 10)} ${at.slice(11, 16)}`;
+}

@@ -1,0 +1,66 @@
+import { openAsk, type Line } from "./lines.ts";
+
+/** Where the runner stands: a line by its number, and which of its asks. */
+export interface Position {
+  readonly line: number;
+  /** Key of the ask; absent shows the line's first open one. */
+  readonly ask?: string;
+}
+
+/**
+ * The line to go on at after an interruption: the first unanswered one after the last answer given here.
+ * Where this device has answered nothing, the last answer of any device counts; where nothing is open after it,
+ * the first open line of all.
+ *
+ * @param lines - lines of the pattern with their answers
+ * @param device - id of this device
+ * @returns the line's number; undefined once every line that must be answered is
+ */
+export function resumeAt(lines: readonly Line[], device: string): number | undefined {
+  const last = lastAnswered(lines, device) ?? lastAnswered(lines);
+  return nextOpen(lines, (last ?? 1) - 1) ?? nextOpen(lines, 0);
+}
+
+/** The first line after the given one with something not answered; optional lines wait to be asked for. */
+export function nextOpen(lines: readonly Line[], after: number): number | undefined {
+  return lines.find((line) => line.step.line > after && !line.step.optional && openAsk(line))?.step.line;
+}
+
+/** Lines before the given one that were passed over. */
+export function openBefore(lines: readonly Line[], before: number): readonly number[] {
+  return lines
+    .filter((line) => line.step.line < before && !line.step.optional && openAsk(line))
+    .map((l) => l.step.line);
+}
+
+/** The line reached by one step forward or back in the pattern, if there is one. */
+export function neighbour(lines: readonly Line[], from: number, direction: "before" | "after"): number | undefined {
+  const at = lines.findIndex((line) => line.step.line === from);
+  return lines[direction === "after" ? at + 1 : at - 1]?.step.line;
+}
+
+/** Line with the newest answer, of one device or of all. */
+function lastAnswered(lines: readonly Line[], device?: string): number | undefined {
+  const given = lines.flatMap((line) =>
+    line.asks.flatMap((ask) => {
+      const mark = ask.answered?.mark;
+      return mark && (device === undefined || mark.device === device) ? [{ mark, line: line.step.line }] : [];
+    }),
+  );
+  return given.reduce<(typeof given)[number] | undefined>(
+    (newest, one) => (newest && compareMarks(newest.mark, one.mark) > 0 ? newest : one),
+    undefined,
+  )?.line;
+}
+
+interface Moment {
+  readonly at: string;
+  readonly entry: string;
+}
+
+/** Orders marks by instant, then by entry, as the log does. */
+export function compareMarks(a: Moment, b: Moment): number {
+  const instants = Date.parse(a.at) - Date.parse(b.at);
+  if (instants !== 0) return instants;
+  return a.entry < b.entry ? -1 : a.entry > b.entry ? 1 : 0;
+}

@@ -1,0 +1,46 @@
+import type { Pattern } from "#kit";
+import type { Entry } from "#log";
+import type { StepAnswer, Bodies, EntryKind } from "#readiness";
+
+/** The last thing this person did here that can be taken back, and what to call it. */
+export interface Undoable {
+  readonly entry: Entry;
+  readonly words: string;
+}
+
+const KINDS: Partial<Readonly<Record<string, string>>> = {
+  "step-answered": "answer",
+  "timer-started": "start of the clock",
+  "timer-stopped": "stop of the clock",
+  "pulls-counted": "last pull",
+  "prime-timed": "timed prime",
+  "delivery-measured": "delivery measured",
+  "item-fitted": "item fitted",
+  "finding-raised": "finding",
+} satisfies Partial<Record<EntryKind, string>>;
+
+/**
+ * The newest entry of this turnaround that this person made on this device.
+ *
+ * @param entries - entries of the kit that count, oldest first
+ */
+export function lastUndoable(
+  entries: readonly Entry[],
+  whose: { readonly turnaround: string; readonly by: string; readonly device: string },
+  pattern: Pattern,
+): Undoable | undefined {
+  const entry = entries.findLast(
+    (one) =>
+      KINDS[one.kind] !== undefined &&
+      one.by === whose.by &&
+      one.device === whose.device &&
+      (one.body as Partial<StepAnswer>).turnaround === whose.turnaround,
+  );
+  return entry && { entry, words: `${KINDS[entry.kind]}${atLine(entry, pattern)}` };
+}
+
+function atLine(entry: Entry, pattern: Pattern): string {
+  const step = (entry.body as Partial<Bodies["item-fitted"]>).step;
+  const found = pattern.stages.flatMap((stage) => stage.steps).find((one) => one.id === step);
+  return found ? ` at line ${found.line}` : "";
+}

@@ -1,0 +1,34 @@
+import type { Check, Step } from "#kit";
+import type { Answer } from "#readiness";
+import type { Answered, Ask } from "./lines.ts";
+import { writeValue } from "./reading.ts";
+
+/** What the person is asked to look at or do. */
+export function sayAsk(ask: Ask, step: Step): string {
+  return ask.check?.ask ?? step.text;
+}
+
+/** The button that says what was seen, never only "done". */
+export function saySeen(check: Check | undefined): string {
+  return check ? `Seen: ${lowerFirst(trimDot(check.expect))}` : "Done as written";
+}
+
+/** An answer as the record tells it: the words of the button, and the reading. */
+export function sayAnswer(answered: Answered, check: Check | undefined): string {
+  const value = answered.value ? ` (${writeValue(answered.value)})` : "";
+  const words: Readonly<Record<Answer, string>> = {
+    seen: saySeen(check),
+    wrong: "Found wrong",
+    "not-possible": `Not possible${answered.why ? `: ${answered.why}` : ""}`,
+  };
+  return `${words[answered.answer]}${value}`;
+}
+
+function trimDot(text: string): string {
+  return text.trim().replace(/\.$/, "");
+}
+
+/** Lowers the first letter of a sentence, but not of an abbreviation or a mark such as "SN". */
+function lowerFirst(text: string): string {
+  return /^[A-Z][a-z ]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
+}
