@@ -33,8 +33,11 @@ export function readTimer(started: string, now: number, limit: number): Elapsed 
 export function writeClock(seconds: number): string {
   const whole = Math.max(0, Math.floor(seconds));
   const [hours, minutes, rest] = [Math.floor(whole / 3600), Math.floor((whole % 3600) / 60), whole % 60];
-  const two = (n: number) => String(n).padStart(2, "0");
   return hours > 0 ? `${hours}:${two(minutes)}:${two(rest)}` : `${minutes}:${two(rest)}`;
+}
+
+function two(number: number): string {
+  return String(number).padStart(2, "0");
 }
 
 /** Seconds in words for a sentence or a screen reader: "2 min 5 s". */

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { listLines } from "./lines.ts";
 import { compareMarks, neighbour, openBefore, resumeAt } from "./position.ts";
-import { SAMPLE, sampleMark, sampleTurnaround } from "./sample.ts";
+import { SAMPLE, sampleMark, sampleTurnaround, type SampleAnswer } from "./sample.ts";
 
-const lines = (...given: Parameters<typeof sampleTurnaround>) => listLines(SAMPLE, sampleTurnaround(...given));
+const lines = (...given: SampleAnswer[]) => listLines(SAMPLE, sampleTurnaround(...given));
 
 describe("where a turnaround goes on", () => {
   it("starts at the first line", () => {

@@ -48,9 +48,12 @@ function judgeCount(check: Check & { readonly kind: "count" }, count: number): J
 }
 
 function judgeMatch(check: Check & { readonly kind: "match" }, value: Value & { readonly kind: "match" }): Judgement {
-  const plain = (text: string) => text.trim().replace(/\s+/g, " ").toLowerCase();
   const right = plain(value.first) === plain(value.second);
   return { right, words: right ? "The two agree." : `They differ: ${check.first} and ${check.second}.` };
+}
+
+function plain(text: string): string {
+  return text.trim().replace(/\s+/g, " ").toLowerCase();
 }
 
 function judgeDate(date: string, today: string): Judgement {

@@ -1,5 +1,5 @@
 import type { Check, Pattern, Step } from "#kit";
-import type { Answer, Mark, StepAnswer, Turnaround } from "#readiness";
+import type { Answer, Mark, Turnaround, Value } from "#readiness";
 
 /** A small invented pattern and turnaround for the tests of these pages. */
 export const SAMPLE: Pattern = {
@@ -80,15 +80,16 @@ export function sampleMark(minute: number, device = "phone"): Mark {
   return { entry: `entry-${device}-${minute}`, at, by: "ada", device };
 }
 
+/** One answer of a sample turnaround. */
+export interface SampleAnswer {
+  readonly key: string;
+  readonly answer?: Answer;
+  readonly device?: string;
+  readonly value?: Value;
+}
+
 /** A turnaround of the sample with the given answers, in the order given, one a minute. */
-export function sampleTurnaround(
-  ...given: readonly {
-    readonly key: string;
-    readonly answer?: Answer;
-    readonly device?: string;
-    readonly value?: StepAnswer["value"];
-  }[]
-): Turnaround {
+export function sampleTurnaround(...given: SampleAnswer[]): Turnaround {
   const answers = given.map(({ key, answer = "seen", device, value }, minute) => {
     const [step, check] = key.split("/");
     const body = { turnaround: "t1", step: step!, answer, ...(check ? { check } : {}), ...(value ? { value } : {}) };

@@ -23,6 +23,8 @@ const KINDS: Partial<Readonly<Record<string, string>>> = {
  * The newest entry of this turnaround that this person made on this device.
  *
  * @param entries - entries of the kit that count, oldest first
+ * @param whose - turnaround, person and device
+ * @param pattern - for the line's number
  */
 export function lastUndoable(
   entries: readonly Entry[],
