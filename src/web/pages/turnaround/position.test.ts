@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { listLines } from "./lines.ts";
-import { compareMarks, neighbour, openBefore, resumeAt } from "./position.ts";
+import { compareMarks, leadsTo, neighbour, openBefore, resumeAt } from "./position.ts";
 import { SAMPLE, sampleMark, sampleTurnaround, type SampleAnswer } from "./sample.ts";
 
 const lines = (...given: SampleAnswer[]) => listLines(SAMPLE, sampleTurnaround(...given));
@@ -38,6 +38,24 @@ describe("where a turnaround goes on", () => {
     expect(neighbour(lines(), 1, "after")).toBe(2);
     expect(neighbour(lines(), 1, "before")).toBeUndefined();
     expect(neighbour(lines(), 4, "after")).toBeUndefined();
+  });
+});
+
+describe("where an answer leads", () => {
+  it("goes through the checks of a line before the next line", () => {
+    const open = lines({ key: "vent" });
+    expect(leadsTo(open, 2, "torch/torch-lights")).toEqual({ line: 2, ask: "torch/cells-date" });
+  });
+
+  it("offers an optional line in passing, then goes back to what was passed over", () => {
+    const passed = lines({ key: "torch/torch-lights" });
+    expect(leadsTo(passed, 2, "torch/cells-date")).toEqual({ line: 3 });
+    expect(leadsTo(passed, 4, "desiccant")).toEqual({ line: 1 });
+  });
+
+  it("ends once nothing that must be answered is left", () => {
+    const all = lines({ key: "vent" }, { key: "torch/torch-lights" }, { key: "torch/cells-date" });
+    expect(leadsTo(all, 4, "desiccant")).toBeUndefined();
   });
 });
 

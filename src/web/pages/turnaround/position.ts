@@ -26,6 +26,24 @@ export function nextOpen(lines: readonly Line[], after: number): number | undefi
   return lines.find((line) => line.step.line > after && !line.step.optional && openAsk(line))?.step.line;
 }
 
+/**
+ * Where an answer leads: the next open ask of the same line, else the next open line in order (optional ones are
+ * offered in passing), else what was passed over.
+ *
+ * @param lines - lines as they were before the answer
+ * @param from - number of the line answered
+ * @param key - the ask answered
+ * @returns undefined once nothing that must be answered is left
+ */
+export function leadsTo(lines: readonly Line[], from: number, key: string): Position | undefined {
+  const here = lines.find((line) => line.step.line === from);
+  const ask = here?.asks.find((one) => one.key !== key && !one.answered);
+  if (ask) return { line: from, ask: ask.key };
+  const others = lines.filter((line) => line.step.line !== from);
+  const onward = others.find((line) => line.step.line > from && openAsk(line))?.step.line ?? nextOpen(others, 0);
+  return onward === undefined ? undefined : { line: onward };
+}
+
 /** Lines before the given one that were passed over. */
 export function openBefore(lines: readonly Line[], before: number): readonly number[] {
   return lines
