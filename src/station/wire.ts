@@ -18,12 +18,14 @@ const pin = z
   .describe("6 to 12 digits");
 const device = z
   .string()
-  .regex(/^device:[0-9a-z-]{4,64}$/)
-  .describe('"device:" and an id the device made for itself once and keeps');
+  .regex(/^[A-Za-z0-9][A-Za-z0-9._-]{3,63}$/)
+  .describe(
+    'bare id the device made for itself once and keeps, as in `device` of its entries; its subject is "device:" and this',
+  );
 const person = z
   .string()
-  .regex(/^person:[0-9a-z-]{1,64}$/)
-  .describe('"person:" and an id');
+  .regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$/)
+  .describe('bare id, as in `by` of entries; the person\'s subject is "person:" and this');
 const deviceName = z.string().trim().min(1).max(80).describe("what people call the device, such as 'Boat room tablet'");
 const code = z.string().trim().min(6).max(64).describe("code as printed or sent; case and dashes do not matter");
 const role = z.enum(["keeper", "crew", "assessor", "commander", "administrator"] satisfies readonly Role[]);
