@@ -1,0 +1,133 @@
+import { InputError, printGiven, type Fault } from "#base";
+import type { z } from "zod";
+import { descriptionAt, fieldsAt } from "./schema-path.ts";
+
+type Path = readonly PropertyKey[];
+type Issue = z.core.$ZodIssue;
+
+/**
+ * What was given, as the schema turns it into SI.
+ *
+ * @throws InputError QU-101 missing, QU-102 wrong kind of value, QU-103 unknown field, QU-104 out of limits,
+ *   QU-105 not one of the allowed words, and the faults of quantity text; every fault found is in it
+ */
+export function parseInput<S extends z.ZodType>(schema: S, given: unknown): z.output<S> {
+  const parsed = schema.safeParse(given);
+  if (parsed.success) return parsed.data;
+  throw new InputError(parsed.error.issues.flatMap((issue) => faultsOf(issue, schema, given)));
+}
+
+/** A path as people write it: "pump.curve[2].flow". */
+export function pathText(path: Path): string {
+  return path.reduce<string>((text, step) => {
+    if (typeof step === "number") return `${text}[${step}]`;
+    return text === "" ? String(step) : `${text}.${String(step)}`;
+  }, "");
+}
+
+function faultsOf(issue: Issue, schema: z.ZodType, given: unknown): Fault[] {
+  const field = pathText(issue.path) || "input";
+  const got = valueAt(given, issue.path);
+  if (issue.code === "unrecognized_keys") return issue.keys.map((key) => unknownField(key, issue.path, schema));
+  if (issue.code === "custom") return [customFault(issue, field, got)];
+  if (got === undefined) return [missing(field, issue, schema)];
+  if (issue.code === "too_small" || issue.code === "too_big") return [outOfRange(issue, field, got)];
+  if (issue.code === "invalid_value") return [notAllowed(issue.values, field, got)];
+  if (issue.code === "invalid_union") return nestedFaults(issue, field, got, schema, given);
+  return [wrongKind(field, got, issue, schema)];
+}
+
+/** Faults inside the branch of a union that came nearest, or one fault for the whole value. */
+function nestedFaults(
+  issue: Extract<Issue, { code: "invalid_union" }>,
+  field: string,
+  got: unknown,
+  schema: z.ZodType,
+  given: unknown,
+): Fault[] {
+  const branches = issue.errors.filter((errors) => errors.every((error) => error.path.length > 0 || isOfKeys(error)));
+  const nearest = branches.toSorted((one, other) => one.length - other.length)[0];
+  if (!nearest || nearest.length === 0) return [wrongKind(field, got, issue, schema)];
+  return nearest.flatMap((error) => faultsOf({ ...error, path: [...issue.path, ...error.path] }, schema, given));
+}
+
+function isOfKeys(issue: Issue): boolean {
+  return issue.code === "unrecognized_keys";
+}
+
+function unknownField(key: string, path: Path, schema: z.ZodType): Fault {
+  const allowed = fieldsAt(schema, path);
+  const near = nearestName(key, allowed);
+  return {
+    code: "QU-103",
+    field: pathText([...path, key]),
+    got: "a field of this name",
+    allowed: allowed.length === 0 ? "no further fields" : allowed.join(", "),
+    remedy: near === undefined ? "Leave it out, or use one of these names." : `Did you mean "${near}"?`,
+  };
+}
+
+function missing(field: string, issue: Issue, schema: z.ZodType): Fault {
+  const allowed = expectation(issue, schema);
+  return { code: "QU-101", field, got: "nothing", allowed, remedy: `Give ${field}.` };
+}
+
+function wrongKind(field: string, got: unknown, issue: Issue, schema: z.ZodType): Fault {
+  const allowed = expectation(issue, schema);
+  return { code: "QU-102", field, got: printGiven(got), allowed, remedy: "Give a value of this kind." };
+}
+
+function outOfRange(issue: Extract<Issue, { code: "too_small" | "too_big" }>, field: string, got: unknown): Fault {
+  const limit = issue.code === "too_small" ? `at least ${issue.minimum}` : `at most ${issue.maximum}`;
+  const counted = issue.origin === "array" ? " entries" : issue.origin === "string" ? " characters" : "";
+  const allowed = `${limit}${counted}`;
+  return { code: "QU-104", field, got: printGiven(got), allowed, remedy: `Give ${allowed}.` };
+}
+
+function notAllowed(values: readonly unknown[], field: string, got: unknown): Fault {
+  const allowed = values.map((value) => printGiven(value)).join(", ");
+  return { code: "QU-105", field, got: printGiven(got), allowed, remedy: "Use one of these." };
+}
+
+function customFault(issue: Extract<Issue, { code: "custom" }>, field: string, got: unknown): Fault {
+  const carried = issue.params?.["fault"] as Fault | undefined;
+  if (carried) return { ...carried, field };
+  return { code: "QU-106", field, got: printGiven(got), allowed: issue.message, remedy: "Change it to fit." };
+}
+
+function expectation(issue: Issue, schema: z.ZodType): string {
+  const described = descriptionAt(schema, issue.path);
+  if (described !== undefined) return described;
+  const fields = fieldsAt(schema, issue.path);
+  if (fields.length > 0) return `an object with ${fields.join(", ")}`;
+  return issue.code === "invalid_type" ? issue.expected : issue.message;
+}
+
+function valueAt(given: unknown, path: Path): unknown {
+  return path.reduce<unknown>(
+    (value, step) => (typeof value === "object" && value !== null ? Reflect.get(value, step) : undefined),
+    given,
+  );
+}
+
+/** The allowed name that differs from this one in at most two letters, or in case only. */
+function nearestName(name: string, allowed: readonly string[]): string | undefined {
+  const scored = allowed.map((candidate) => ({ candidate, distance: editDistance(name.toLowerCase(), candidate) }));
+  const best = scored.toSorted((one, other) => one.distance - other.distance)[0];
+  return best && best.distance <= Math.max(2, Math.floor(name.length / 3)) ? best.candidate : undefined;
+}
+
+/** Levenshtein distance, capped by the shorter names this is used for. */
+function editDistance(one: string, other: string): number {
+  const target = other.toLowerCase();
+  let row = Array.from({ length: target.length + 1 }, (_, index) => index);
+  for (const [i, letter] of Array.from(one.slice(0, 40)).entries()) {
+    const next = [i + 1];
+    for (let j = 0; j < target.length; j += 1) {
+      const replaced = row[j]! + (letter === target[j] ? 0 : 1);
+      next.push(Math.min(replaced, row[j + 1]! + 1, next[j]! + 1));
+    }
+    row = next;
+  }
+  return row[target.length]!;
+}
