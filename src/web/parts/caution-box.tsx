@@ -1,0 +1,68 @@
+import { findCaution, type Caution, type SignalWord } from "#base";
+import type { ReactNode } from "react";
+import "./caution-box.css";
+
+export interface CautionBoxProps {
+  /** DANGER, WARNING, CAUTION or NOTICE, only as ANSI Z535 and ISO 3864-2 define them. */
+  readonly signal: SignalWord;
+  /** A few words naming the hazard. */
+  readonly hazard?: string;
+  readonly children: ReactNode;
+}
+
+/** A caution: signal word on its own colour beside its sign, then what it is, what it does, how to avoid it. */
+export function CautionBox({ signal, hazard, children }: CautionBoxProps) {
+  return (
+    <section className={`caution caution-${signal.toLowerCase()}`} aria-label={`${signal}: ${hazard ?? ""}`}>
+      <p className="caution-signal">
+        <SignalSign signal={signal} />
+        <span>{signal}</span>
+        {hazard !== undefined && <span className="caution-hazard">{hazard}</span>}
+      </p>
+      <div className="caution-words">{children}</div>
+    </section>
+  );
+}
+
+/** A caution of the program's own list. */
+export function CautionText({ caution }: { readonly caution: Caution }) {
+  return (
+    <CautionBox signal={caution.signal} hazard={caution.hazard}>
+      <p>
+        {caution.what} {caution.consequence}
+      </p>
+      <p className="caution-avoid">{caution.avoid}</p>
+    </CautionBox>
+  );
+}
+
+/** Cautions by their ids, in the order given; draws nothing where there are none. */
+export function Cautions({ ids }: { readonly ids: readonly string[] }) {
+  const known = ids.map(findCaution).filter((caution) => caution !== undefined);
+  return (
+    <>
+      {known.map((caution) => (
+        <CautionText key={caution.id} caution={caution} />
+      ))}
+    </>
+  );
+}
+
+/** Triangle for hazards to people, disc for notices; drawn here. */
+function SignalSign({ signal }: { readonly signal: SignalWord }) {
+  return (
+    <svg className="caution-sign" viewBox="0 0 32 32" aria-hidden="true">
+      {signal === "NOTICE" ? (
+        <circle cx="16" cy="16" r="14" fill="currentColor" />
+      ) : (
+        <path d="M16 2.5 31 29H1z" fill="currentColor" stroke="currentColor" strokeWidth="2" strokeLinejoin="round" />
+      )}
+      <path
+        className="caution-sign-mark"
+        d={signal === "NOTICE" ? "M16 7v11M16 22v3" : "M16 11v9M16 23.2v2.8"}
+        fill="none"
+        strokeWidth="3.4"
+      />
+    </svg>
+  );
+}

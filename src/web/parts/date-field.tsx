@@ -1,0 +1,71 @@
+import { useId, useState } from "react";
+import { FieldFault } from "./field-frame.tsx";
+import { readPrintedDate, sayDate, type DateParts } from "./printed-date.ts";
+import "./field.css";
+
+export interface DateFieldProps {
+  readonly label: string;
+  /** "YYYY-MM-DD", or "YYYY-MM" where only a month is printed; undefined until it is a date. */
+  readonly value: string | undefined;
+  readonly onChange: (value: string | undefined) => void;
+  readonly hint?: string;
+  readonly fault?: string;
+  /** The day may be left empty, as on a label that prints only a month (default). */
+  readonly mayBeMonth?: boolean;
+}
+
+/** A date as printed: day, month and year in boxes of their own, so that no order of figures is guessed. */
+export function DateField(props: DateFieldProps) {
+  const { label, hint, onChange, mayBeMonth = true } = props;
+  const id = useId();
+  const [parts, setParts] = useState<DateParts>(() => partsOf(props.value));
+  const read = readPrintedDate(parts, mayBeMonth);
+  const change = (part: Partial<DateParts>) => {
+    const next = { ...parts, ...part };
+    const nextRead = readPrintedDate(next, mayBeMonth);
+    setParts(next);
+    onChange(nextRead.kind === "date" ? nextRead.date : undefined);
+  };
+  return (
+    <fieldset className="field" aria-describedby={`${id}-hint ${id}-fault`}>
+      <legend className="field-label">{label}</legend>
+      <p className="field-hint" id={`${id}-hint`}>
+        {hint ?? (mayBeMonth ? "As printed. Leave the day empty where only a month is printed." : "As printed.")}
+      </p>
+      <div className="field-row">
+        <Part name={mayBeMonth ? "Day, if printed" : "Day"} value={parts.day} onChange={(day) => change({ day })} />
+        <Part name="Month, 1 to 12" value={parts.month} onChange={(month) => change({ month })} />
+        <Part name="Year, four figures" value={parts.year} onChange={(year) => change({ year })} />
+      </div>
+      {read.kind === "date" && <p className="field-echo">Read as {sayDate(read.date)}</p>}
+      <FieldFault id={`${id}-fault`} fault={props.fault ?? (read.kind === "fault" ? read.fault : undefined)} />
+    </fieldset>
+  );
+}
+
+interface PartProps {
+  readonly name: string;
+  readonly value: string;
+  readonly onChange: (value: string) => void;
+}
+
+function Part({ name, value, onChange }: PartProps) {
+  return (
+    <label>
+      <span className="field-hint">{name}</span>
+      <input
+        className="field-input field-short"
+        inputMode="numeric"
+        autoComplete="off"
+        maxLength={4}
+        value={value}
+        onChange={(event) => onChange(event.target.value)}
+      />
+    </label>
+  );
+}
+
+function partsOf(date: string | undefined): DateParts {
+  const [year = "", month = "", day = ""] = (date ?? "").split("-");
+  return { year, month, day };
+}

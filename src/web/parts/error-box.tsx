@@ -1,0 +1,41 @@
+import { isInputError, type Fault } from "#base";
+import { Notice } from "./notice.tsx";
+
+export interface ErrorBoxProps {
+  /** Whatever was thrown; undefined draws nothing. An InputError shows each of its faults with its remedy. */
+  readonly error: unknown;
+  /** What did not happen: "Not saved". */
+  readonly title?: string;
+}
+
+/** What went wrong and what to do about it. */
+export function ErrorBox({ error, title = "That was not accepted" }: ErrorBoxProps) {
+  if (error === undefined || error === null) return null;
+  return (
+    <Notice tone="wrong" title={title} isNews>
+      {isInputError(error) ? <FaultList faults={error.faults} /> : <p>{messageOf(error)}</p>}
+    </Notice>
+  );
+}
+
+/** Faults one by one: what was got, what is allowed, what to do. */
+export function FaultList({ faults }: { readonly faults: readonly Fault[] }) {
+  return (
+    <ul className="error-list">
+      {faults.map((fault) => (
+        <li key={`${fault.code} ${fault.field}`}>
+          <p>
+            <strong>{fault.field}</strong>: got {fault.got}; allowed: {fault.allowed}.
+          </p>
+          <p>
+            {fault.remedy} <span className="error-code">{fault.code}</span>
+          </p>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function messageOf(error: unknown): string {
+  return error instanceof Error ? error.message : "Something failed without saying why. Load the page again.";
+}

@@ -1,0 +1,79 @@
+import type { PhotoRef } from "#readiness";
+import { useEffect, useId, useState } from "react";
+import { useRecorder } from "../device/index.ts";
+import { ErrorBox } from "./error-box.tsx";
+import "./photo-strip.css";
+
+export interface PhotoStripProps {
+  readonly photos: readonly PhotoRef[];
+  /** What the photos show, for readers: "Finding on the fuel hose". */
+  readonly label: string;
+  /** Given: shows the button that takes a photo; called once it is kept on this device. */
+  readonly onAdd?: (photo: PhotoRef) => void;
+}
+
+/** Photos in a row, and where wanted a button that takes another. */
+export function PhotoStrip({ photos, label, onAdd }: PhotoStripProps) {
+  return (
+    <div className="photos">
+      {photos.map((photo, at) => (
+        <Photo key={photo.hash} photo={photo} alt={`${label}, photo ${at + 1} of ${photos.length}`} />
+      ))}
+      {onAdd && <TakePhoto onAdd={onAdd} />}
+    </div>
+  );
+}
+
+function Photo({ photo, alt }: { readonly photo: PhotoRef; readonly alt: string }) {
+  const url = usePhotoUrl(photo.hash);
+  if (url === undefined) return <p className="photo photo-missing">Photo not on this device; shown when online.</p>;
+  return (
+    <a className="photo" href={url} target="_blank" rel="noreferrer">
+      <img src={url} alt={alt} width={photo.width} height={photo.height} />
+    </a>
+  );
+}
+
+function usePhotoUrl(hash: string): string | undefined {
+  const recorder = useRecorder();
+  const [url, setUrl] = useState<string>();
+  useEffect(() => {
+    let isGone = false;
+    void recorder.photoUrl(hash).then((found) => (isGone ? undefined : setUrl(found)));
+    return () => {
+      isGone = true;
+    };
+  }, [recorder, hash]);
+  return url;
+}
+
+function TakePhoto({ onAdd }: { readonly onAdd: (photo: PhotoRef) => void }) {
+  const recorder = useRecorder();
+  const id = useId();
+  const [error, setError] = useState<unknown>();
+  const [isBusy, setBusy] = useState(false);
+  const take = async (files: FileList | null) => {
+    const file = files?.[0];
+    if (!file) return;
+    setBusy(true);
+    setError(undefined);
+    await recorder.keepPhoto(file).then(onAdd, setError);
+    setBusy(false);
+  };
+  return (
+    <div className="photo-take">
+      <label htmlFor={id} className="button button-plain" data-pending={isBusy || undefined}>
+        {isBusy ? "Keeping the photo" : "Take a photo"}
+      </label>
+      <input
+        id={id}
+        className="for-readers-only"
+        type="file"
+        accept="image/*"
+        capture="environment"
+        onChange={(event) => void take(event.target.files)}
+      />
+      <ErrorBox error={error} title="Photo not kept" />
+    </div>
+  );
+}

@@ -1,0 +1,40 @@
+import { Link } from "wouter";
+import { useSendState } from "../device/index.ts";
+import type { SendState } from "../device/contract.ts";
+import { sayDay, sayTime } from "./say-time.ts";
+
+/** Always in sight: is everything on this device sent? Leads to the lines that are not. */
+export function SendMark() {
+  const state = useSendState();
+  if (state === undefined) return null;
+  return (
+    <Link className={`send-mark send-${state.kind}`} to="/outbox">
+      <SendShape kind={state.kind} />
+      <span>{saySendState(state)}</span>
+    </Link>
+  );
+}
+
+/** "3 lines not sent since 14:02". A day is named once it is not today. */
+export function saySendState(state: SendState, today = new Date()): string {
+  if (state.kind === "sent") return "All sent";
+  if (state.kind === "refused") return `${count(state.lines, "line")} refused`;
+  const what = state.lines > 0 ? count(state.lines, "line") : count(state.photos, "photo");
+  const isToday = new Date(state.since).toDateString() === today.toDateString();
+  const since = isToday ? sayTime(state.since) : sayDay(state.since);
+  return `${what} not sent since ${since}`;
+}
+
+function count(number: number, word: string): string {
+  return `${number} ${word}${number === 1 ? "" : "s"}`;
+}
+
+/** Sent: tick. Waiting: hollow mark. Refused: cross. */
+function SendShape({ kind }: { readonly kind: SendState["kind"] }) {
+  const shapes = { sent: "M3 9l4 4 7-9", waiting: "M8.5 3v6M8.5 12v2", refused: "M3 3l11 11M14 3 3 14" };
+  return (
+    <svg className="send-shape" viewBox="0 0 17 17" aria-hidden="true">
+      <path d={shapes[kind]} fill="none" stroke="currentColor" strokeWidth="2.6" />
+    </svg>
+  );
+}

@@ -1,0 +1,2 @@
+export * from "./preferences.ts";
+export * from "./night-veil.tsx";
