@@ -20,7 +20,7 @@ export interface KitState {
   readonly enrolled: Mark;
   readonly retired?: Mark & { readonly reason: string };
   /** By item id: what is fitted now. */
-  readonly contents: Readonly<Record<string, Fitted & { readonly mark: Mark }>>;
+  readonly contents: Readonly<Record<string, FittedItem>>;
   /** The seal on record; absent while open or before the first sealing. */
   readonly seal?: Mark & { readonly number: string };
   readonly seals: readonly (Mark & { readonly number: string; readonly what: "fitted" | "seen" | "broken" })[];
@@ -28,19 +28,30 @@ export interface KitState {
   readonly sealMismatch?: Mark & { readonly expected: string; readonly seen: string };
   readonly findings: readonly Finding[];
   readonly turnaround?: Turnaround;
+  /** Opened on another device while the first was open, until the difference is settled. */
+  readonly otherTurnarounds?: readonly Turnaround[];
   /** Closed ones, oldest first. */
   readonly turnarounds: readonly Turnaround[];
   readonly custody:
     | { readonly kind: "here" }
     | (Mark & { readonly kind: "away"; readonly to: string })
-    | (Mark & { readonly kind: "back" });
+    | (Mark & { readonly kind: "back"; readonly exposure?: readonly string[] });
+  /** The last move to another place. */
+  readonly moved?: Mark;
   readonly lastMuster?: Mark & { readonly seal: string };
+  /** The container was seen damaged at a muster, until the next sealing. */
+  readonly unsound?: Mark & { readonly note?: string };
   readonly runs: readonly Run[];
   /** What two devices did to this kit without sight of each other, and nobody has settled. */
   readonly toSettle: readonly Difference[];
   /** Newest entries of this subject: what a new entry names in `after`. */
   readonly heads: readonly string[];
+  /** Ids of remedies and proofs that came before their finding in order, by a clock that was wrong. */
+  readonly waiting?: readonly string[];
 }
+
+/** What is fitted now, and the turnaround that fitted it. */
+export type FittedItem = Fitted & { readonly mark: Mark; readonly turnaround?: string; readonly step?: string };
 
 export interface Finding {
   readonly id: string;
@@ -61,13 +72,19 @@ export interface Finding {
 
 export interface Turnaround {
   readonly id: string;
+  /** "id@version" of the pattern it was begun under. */
+  readonly pattern?: string;
   readonly because: string;
   readonly opened: Mark & { readonly sealSeen: string };
   /** Latest standing answer by "step" or "step/check". */
   readonly answers: Readonly<Record<string, StepAnswer & { readonly mark: Mark }>>;
   readonly timers: Readonly<Record<string, TimerState>>;
   readonly measured: readonly (DeliveryMeasured & { readonly mark: Mark })[];
-  readonly closed?: Mark & { readonly how: "sealed" | "grounded"; readonly seal?: string; readonly reason?: string };
+  readonly closed?: Mark & {
+    readonly how: "sealed" | "grounded" | "set-aside";
+    readonly seal?: string;
+    readonly reason?: string;
+  };
 }
 
 export interface TimerState {
@@ -84,6 +101,8 @@ export interface Run {
   readonly turnaround: string;
   readonly at: string;
   readonly pulls?: number;
+  /** Step at which they were counted: the first start of the turnaround. */
+  readonly pullsStep?: string;
   readonly started?: boolean;
   readonly primeSeconds?: number;
   readonly primed?: boolean;
@@ -94,7 +113,14 @@ export interface Difference {
   readonly entries: readonly string[];
   readonly about: string;
   readonly marks: readonly Mark[];
+  readonly what: DifferenceKind;
+  readonly turnaround?: string;
+  readonly step?: string;
+  readonly check?: string;
+  readonly item?: string;
 }
+
+export type DifferenceKind = "enrolled" | "answer" | "timer" | "seal" | "turnaround" | "custody" | "contents" | "place";
 
 export type StandingKind = "ready" | "ready-with-limits" | "grounded" | "open" | "away";
 
