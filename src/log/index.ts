@@ -1,1 +1,20 @@
 export * from "./entry.ts";
+export { ENTRY_LIMITS } from "./entry-limits.ts";
+export { instantOf, parseInstant } from "./instant.ts";
+export { compareEntries } from "./order.ts";
+export { canonicalText } from "./canonical.ts";
+export {
+  chainHash,
+  emptyChain,
+  extendChain,
+  genesisHash,
+  hashEntry,
+  verifyChain,
+  type ChainHead,
+  type ChainVerdict,
+} from "./chain.ts";
+export { BEFORE_JOINING_MS, CLOCK_AHEAD_MS, judgeClock, type ClockVerdict } from "./clock.ts";
+export { validateEntry } from "./validate.ts";
+export type { History } from "./ancestry.ts";
+export { createFold, type Fold, type FoldRule } from "./fold.ts";
+export { isStrike, targetOf } from "./strikes.ts";

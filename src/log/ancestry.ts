@@ -1,0 +1,110 @@
+import type { Entry } from "./entry.ts";
+
+/** What was known when an entry was made, for rooms that must tell haste from habit: two hands, or one after another. */
+export interface History {
+  /** The entry with this id, struck or not, if it has arrived. */
+  entry(id: string): Entry | undefined;
+  /**
+   * True where whoever made `later` had `earlier` on the device: same device and made before it, or reached through
+   * `after`. Both are ids of the subject.
+   */
+  knew(later: string, earlier: string): boolean;
+  /** True where neither knew the other: made without sight of each other. */
+  madeApart(one: string, other: string): boolean;
+}
+
+/**
+ * Which entries of one subject knew which.
+ *
+ * `after` names make a graph that points backwards in knowledge. Each entry gets a depth, one more than the deepest
+ * it names, so a walk stops as soon as it is below what it looks for: for the usual question about neighbours that is
+ * at once, however long the log.
+ */
+export class Ancestry implements History {
+  readonly #entries = new Map<string, Entry>();
+  readonly #depths = new Map<string, number>();
+  /** Named by some entry, so no head. */
+  readonly #named = new Set<string>();
+  readonly #heads = new Set<string>();
+
+  /** @returns true where an entry that came before already named this one: what was said of that one may change */
+  add(entry: Entry): boolean {
+    this.#entries.set(entry.id, entry);
+    for (const id of entry.after ?? []) {
+      this.#named.add(id);
+      this.#heads.delete(id);
+    }
+    const awaited = this.#named.has(entry.id);
+    if (awaited) this.#depths.clear();
+    else this.#heads.add(entry.id);
+    return awaited;
+  }
+
+  /** Entries that no other names: what a new entry puts in `after`. */
+  heads(): Entry[] {
+    return [...this.#heads].flatMap((id) => this.#entries.get(id) ?? []);
+  }
+
+  entry(id: string): Entry | undefined {
+    return this.#entries.get(id);
+  }
+
+  knew(later: string, earlier: string): boolean {
+    const one = this.#entries.get(later);
+    const other = this.#entries.get(earlier);
+    if (one === undefined || other === undefined || later === earlier) return false;
+    return (one.device === other.device && earlier < later) || this.#reaches(one, earlier);
+  }
+
+  madeApart(one: string, other: string): boolean {
+    return one !== other && !this.knew(one, other) && !this.knew(other, one);
+  }
+
+  #reaches(from: Entry, sought: string): boolean {
+    if (from.after?.includes(sought)) return true;
+    const floor = this.#depthOf(sought);
+    const seen = new Set<string>();
+    const open = [from];
+    for (let next = open.pop(); next !== undefined; next = open.pop()) {
+      for (const id of next.after ?? []) {
+        if (id === sought) return true;
+        const entry = this.#entries.get(id);
+        if (entry === undefined || seen.has(id) || !isAbove(this.#depthOf(id), floor)) continue;
+        seen.add(id);
+        open.push(entry);
+      }
+    }
+    return false;
+  }
+
+  /** Longest way down; Infinity for what leads into a ring, which only a forger can make. Walked without recursion. */
+  #depthOf(id: string): number {
+    const path = [id];
+    const onPath = new Set<string>();
+    for (let top = path.at(-1); top !== undefined; top = path.at(-1)) {
+      const below = this.#namesOf(top);
+      const next = onPath.has(top) || this.#depths.has(top) ? undefined : below;
+      onPath.add(top);
+      const unknown = next?.filter((name) => !this.#depths.has(name) && !onPath.has(name)) ?? [];
+      if (unknown.length > 0) path.push(...unknown);
+      else this.#settleDepth(path, below, onPath);
+    }
+    return this.#depths.get(id) ?? 0;
+  }
+
+  #settleDepth(path: string[], below: readonly string[], onPath: Set<string>): void {
+    const id = path.pop();
+    if (id === undefined || this.#depths.has(id)) return;
+    const deepest = below.reduce((most, name) => Math.max(most, this.#depths.get(name) ?? Infinity), 0);
+    this.#depths.set(id, deepest + 1);
+    onPath.delete(id);
+  }
+
+  #namesOf(id: string): readonly string[] {
+    return this.#entries.get(id)?.after?.filter((name) => this.#entries.has(name)) ?? [];
+  }
+}
+
+function isAbove(depth: number, floor: number): boolean {
+  return depth > floor || depth === Infinity;
+}

@@ -1,0 +1,32 @@
+import { describe, expect, test } from "vitest";
+import { judgeClock } from "./clock.ts";
+
+const now = "2027-06-01T12:00:00+02:00";
+
+describe("judgeClock", () => {
+  test.each(["2027-06-01T10:00:00Z", "2027-06-01T10:05:00Z", "2024-01-01T00:00:00Z"])("takes %s", (at) => {
+    expect(judgeClock(at, now)).toEqual({ kind: "plausible" });
+  });
+
+  test("refuses a time more than five minutes ahead, and says by how much and what to do", () => {
+    const verdict = judgeClock("2027-06-01T10:05:00.001Z", now);
+    expect(verdict).toMatchObject({ kind: "ahead", because: expect.stringMatching(/5 minutes ahead.*automatic/s) });
+  });
+
+  test("names a clock a year off in days", () => {
+    const verdict = judgeClock("2028-06-01T10:00:00Z", now);
+    expect(verdict).toMatchObject({ kind: "ahead", because: expect.stringContaining("366 days ahead") });
+  });
+
+  test("names hours between two hours and two days", () => {
+    const verdict = judgeClock("2027-06-01T16:00:00Z", now);
+    expect(verdict).toMatchObject({ kind: "ahead", because: expect.stringContaining("6 hours ahead") });
+  });
+
+  test("refuses a time more than a day before the device joined", () => {
+    const joined = "2027-05-01T08:00:00Z";
+    expect(judgeClock("2027-04-30T08:00:00Z", now, joined)).toEqual({ kind: "plausible" });
+    const verdict = judgeClock("2027-04-30T07:59:59Z", now, joined);
+    expect(verdict).toMatchObject({ kind: "before-joining", because: expect.stringContaining(joined) });
+  });
+});
