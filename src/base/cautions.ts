@@ -75,7 +75,7 @@ const CAUTIONS: readonly Caution[] = [
     avoid: "Work in open air. No flame, no smoking, no switches. Wipe up spills and let them dry before starting.",
   }),
   caution("never-pump-fuel", "DANGER", "Fuel in the water", {
-    what: "This pump and its engine will light fuel, or water that carries a layer of fuel.",
+    what: "A pump set's engine, motor or plug can light fuel, or water that carries a layer of fuel.",
     consequence: "Fire or explosion on a vessel with people aboard.",
     avoid: "Smell and look before priming. Fuel on the water: do not pump, stop the engine, tell the person in charge.",
   }),

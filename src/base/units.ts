@@ -12,6 +12,7 @@ export type Dimension =
   | "angle"
   | "power"
   | "voltage"
+  | "resistance"
   | "salinity"
   | "specific-consumption"
   | "ratio"
@@ -156,6 +157,12 @@ const UNITS: Readonly<Record<Dimension, readonly Unit[]>> = {
     unit("hp", HORSEPOWER, { shownIn: US }),
   ],
   voltage: [unit("V", 1, { shownIn: BOTH }, "volt", "volts")],
+  resistance: [
+    unit("mΩ", 1e-3, {}, "mohm", "milliohm", "milliohms"),
+    unit("Ω", 1, { shownIn: BOTH }, "ohm", "ohms", "\u2126"),
+    unit("kΩ", 1e3, { shownIn: BOTH, shownFrom: 999.5 }, "kohm", "kilohm", "kilohms"),
+    unit("MΩ", 1e6, { shownIn: BOTH, shownFrom: 999_500 }, "Mohm", "megohm", "megohms"),
+  ],
   salinity: [unit("g/kg", 1, { shownIn: BOTH }, "PSU", "psu", "")],
   "specific-consumption": [
     unit("g/kWh", 1e-3 / 3.6e6, { shownIn: METRIC }),

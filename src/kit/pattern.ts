@@ -46,8 +46,10 @@ export type Effect = "grounds" | "limits" | "notes";
 export interface Item {
   readonly id: string;
   readonly name: string;
-  /** Id of a container place. */
+  /** Id of a container place; a part's own or that of the item it is fixed to. */
   readonly place: string;
+  /** Id of the item this one is fixed to, and stowed with. */
+  readonly partOf?: string;
   readonly quantity: number;
   readonly life: Life;
   /** What a lapsed life does to the kit. */
@@ -96,7 +98,7 @@ export type Check =
   | (CheckBase & { readonly kind: "look" })
   | (CheckBase & {
       readonly kind: "measure";
-      /** Dimension as in `#base`: "length", "pressure", "mass", "time", "volume", "flow", "temperature", "speed", "voltage", "ratio". */
+      /** Dimension as in `#base`: "length", "pressure", "mass", "time", "volume", "flow", "temperature", "speed", "voltage", "resistance", "ratio". */
       readonly dimension: string;
       /** Unit the limits were written in; offered to the person. */
       readonly unit: string;
@@ -124,13 +126,20 @@ export interface Stage {
 export type Hazard =
   | "enters-wrapping"
   | "lifts-container"
+  | "closes-clamp"
   | "opens-fuel"
+  | "fills-fuel"
+  | "opens-cylinder"
+  | "pulls-cord"
+  | "turns-by-hand"
   | "runs-engine"
   | "hot-exhaust"
   | "unguarded-rotation"
   | "pumps-water"
+  | "hand-at-strainer"
   | "pressurised-hose"
-  | "electric-in-water";
+  | "electric-in-water"
+  | "uses-cleaner";
 
 export interface Step {
   readonly id: string;
@@ -201,6 +210,8 @@ export interface Engine {
   /** Burn against throttle (speed ratio, 0 to 1): [m³/s]. */
   readonly burn: readonly { readonly throttle: number; readonly burn: number }[];
   readonly fuel: string;
+  /** Id of the item that is the fuel itself, whose age is the fuel's age. */
+  readonly fuelItem?: string;
   /** Rated shaft power [W], where the manual gives it. */
   readonly power?: number;
 }

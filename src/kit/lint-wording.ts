@@ -1,0 +1,50 @@
+import { hit, type LintHit } from "./lint-fault.ts";
+import { allSteps } from "./look-ups.ts";
+import type { Check, Pattern, Step } from "./pattern.ts";
+
+/* Can a cold stranger read it at a glance, and does it say what to see? */
+
+const LONGEST_STEP = 170;
+const LONGEST_ASK = 130;
+const LONGEST_EXPECT = 170;
+// Common practice: say what is seen; "set" and "checked" hide that nobody looked.
+const VAGUE = /^(check|inspect|ensure|verify|make sure)\b/i;
+const PROMISE = /\b(un)?safe(ly|ty)?\b/i;
+
+/** Faults of the words a person reads. */
+export function wordingLint(pattern: Pattern): readonly LintHit[] {
+  return [...allSteps(pattern).flatMap(stepHits), ...pattern.checks.flatMap(checkHits)];
+}
+
+function stepHits(step: Step): readonly LintHit[] {
+  const of = { what: "step", id: step.id } as const;
+  return [
+    ...lengthHits(of, step.text, LONGEST_STEP),
+    ...lengthHits(of, step.why ?? "", LONGEST_STEP),
+    ...wordHits(of, step.text),
+  ];
+}
+
+function checkHits(check: Check): readonly LintHit[] {
+  const of = { what: "check", id: check.id } as const;
+  return [
+    ...lengthHits(of, check.ask, LONGEST_ASK),
+    ...lengthHits(of, check.expect, LONGEST_EXPECT),
+    ...wordHits(of, check.ask),
+    ...wordHits(of, check.expect),
+  ];
+}
+
+function lengthHits(of: NonNullable<LintHit["of"]>, text: string, most: number): readonly LintHit[] {
+  const told = { what: `${text.length} characters in one breath.`, remedy: `Cut it to ${most}, or split it.` };
+  return text.length > most ? [hit("too-long-to-read", of, told)] : [];
+}
+
+function wordHits(of: NonNullable<LintHit["of"]>, text: string): readonly LintHit[] {
+  const promise = { what: "It speaks of safe.", remedy: "Say what is seen or done; nobody can promise that." };
+  const vague = { what: `"${text.split(" ", 2).join(" ")}" does not say what to do.`, remedy: "Say what to look at." };
+  return [
+    ...(PROMISE.test(text) ? [hit("promises-safety", of, promise)] : []),
+    ...(VAGUE.test(text) ? [hit("vague", of, vague)] : []),
+  ];
+}

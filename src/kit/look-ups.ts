@@ -1,0 +1,93 @@
+import { InputError, printGiven } from "#base";
+import type { Check, Item, Mode, Pattern, Stage, StageId, Step } from "./pattern.ts";
+
+/**
+ * The name a kit keeps of the pattern it is built to.
+ *
+ * @example patternKey({ id: "brinnet-450", version: 1 }) // "brinnet-450@1"
+ */
+export function patternKey(pattern: Pick<Pattern, "id" | "version">): string {
+  return `${pattern.id}@${pattern.version}`;
+}
+
+/**
+ * Reads a pattern's key.
+ *
+ * @throws InputError KI-111 not id@version
+ */
+export function parsePatternKey(key: string): Pick<Pattern, "id" | "version"> {
+  const parts = /^([a-z0-9]+(?:-[a-z0-9]+)*)@([1-9]\d{0,3})$/.exec(key);
+  if (parts) return { id: parts[1]!, version: Number(parts[2]) };
+  const allowed = "id@version, such as brinnet-450@1";
+  throw new InputError([
+    { code: "KI-111", field: "pattern", got: printGiven(key), allowed, remedy: "Write the pattern's id and version." },
+  ]);
+}
+
+/** The item of this id; undefined where the pattern has none, as in a log kept to another version. */
+export function itemNamed(pattern: Pattern, id: string): Item | undefined {
+  return pattern.items.find((item) => item.id === id);
+}
+
+/** The mode of this id. */
+export function modeNamed(pattern: Pattern, id: string): Mode | undefined {
+  return pattern.modes.find((mode) => mode.id === id);
+}
+
+/** The check of this id. */
+export function checkNamed(pattern: Pattern, id: string): Check | undefined {
+  return pattern.checks.find((check) => check.id === id);
+}
+
+/** Every step, in order. */
+export function allSteps(pattern: Pattern): readonly Step[] {
+  return pattern.stages.flatMap((stage) => stage.steps);
+}
+
+/** The step of this id. */
+export function stepNamed(pattern: Pattern, id: string): Step | undefined {
+  return allSteps(pattern).find((step) => step.id === id);
+}
+
+/** The stage of this id. */
+export function stageNamed(pattern: Pattern, id: StageId): Stage | undefined {
+  return pattern.stages.find((stage) => stage.id === id);
+}
+
+/** The stage a step belongs to. */
+export function stageOfStep(pattern: Pattern, stepId: string): Stage | undefined {
+  return pattern.stages.find((stage) => stage.steps.some((step) => step.id === stepId));
+}
+
+/** The first step that asks this check. */
+export function stepOfCheck(pattern: Pattern, checkId: string): Step | undefined {
+  return allSteps(pattern).find((step) => step.checks.includes(checkId));
+}
+
+/** The checks that can find this mode: what proves it gone. */
+export function checksFinding(pattern: Pattern, modeId: string): readonly Check[] {
+  return pattern.checks.filter((check) => check.finds.includes(modeId));
+}
+
+/** The ways this item fails. */
+export function modesOf(pattern: Pattern, itemId: string): readonly Mode[] {
+  return pattern.modes.filter((mode) => mode.item === itemId);
+}
+
+/** The items fixed to this one, and stowed with it, at any depth. */
+export function partsOf(pattern: Pattern, itemId: string): readonly Item[] {
+  const direct = pattern.items.filter((item) => item.partOf === itemId);
+  return direct.flatMap((item) => [item, ...partsOf(pattern, item.id)]);
+}
+
+/** What a place is called. */
+export function placeNamed(pattern: Pattern, id: string): string | undefined {
+  return pattern.container.places.find((place) => place.id === id)?.name;
+}
+
+/** The modes a person can pick from at a step: those its checks find, in order, each once. */
+export function modesAtStep(pattern: Pattern, step: Step, checkId?: string): readonly Mode[] {
+  const asked = checkId === undefined ? step.checks : [checkId];
+  const ids = new Set(asked.flatMap((id) => checkNamed(pattern, id)?.finds ?? []));
+  return [...ids].flatMap((id) => modeNamed(pattern, id) ?? []);
+}
