@@ -1,3 +1,15 @@
 export { findRoot, type RootOptions, type RootOutcome } from "./root.ts";
 export { monotoneCubic, straightSegments, type Curve, type TablePoint } from "./interpolate.ts";
 export { integrate, type Quadrature, type QuadratureOptions } from "./quadrature.ts";
+export { solveOde, type Jacobian, type OdeOptions, type OdeProblem, type OdeSolution, type Rate } from "./ode.ts";
+export { type Crossing, type OdeEvent } from "./events.ts";
+export { factorise, solveFactorised, type Factors } from "./ode-linear.ts";
+export { mixBits, repeatableStream, sobolPoints } from "./quasi-random.ts";
+export {
+  chiSquareTail,
+  gammaTail,
+  logGamma,
+  normalChance,
+  normalQuantile,
+  weightedQuantiles,
+} from "./distributions.ts";
