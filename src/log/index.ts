@@ -18,3 +18,14 @@ export { validateEntry } from "./validate.ts";
 export type { History } from "./ancestry.ts";
 export { createFold, type Fold, type FoldRule } from "./fold.ts";
 export { isStrike, targetOf } from "./strikes.ts";
+export {
+  createExportReader,
+  exportHeader,
+  exportLine,
+  exportLines,
+  parseExport,
+  type ExportHeader,
+  type ExportItem,
+  type ExportReader,
+  type PlaceChain,
+} from "./exchange.ts";
