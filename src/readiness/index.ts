@@ -1,2 +1,37 @@
 export * from "./kinds.ts";
 export * from "./state.ts";
+export { applyKitEntry, applyToDraft, draftKit, foldKit, isEnrolled, isKitKind } from "./kit-fold.ts";
+export { KitDraft, markOf } from "./draft.ts";
+export { answerKey } from "./turnaround-fold.ts";
+export { sealNumbersOf } from "./custody-fold.ts";
+export { isSameSeal } from "./seal-number.ts";
+export {
+  applyDeviceEntry,
+  applyPatternEntry,
+  applyPersonEntry,
+  applyPlaceEntry,
+  applyStationEntry,
+  idOf,
+  type StationPolicy,
+  type StationState,
+  type StepReport,
+} from "./people-fold.ts";
+export {
+  lapsesIn,
+  lapsesOf,
+  outlookOf,
+  standingOf,
+  standingOn,
+  type Outlook,
+  type StandingOptions,
+} from "./standing.ts";
+export type { Condition } from "./condition.ts";
+export { bandsIn, bandsOf, type DayRange } from "./bands.ts";
+export { firstToEnd, isReady, shortfallsOf, strengthOf, type Shortfall, type Strength } from "./strength.ts";
+export { fuelItemOf, lastClosed, lastGoodDay, lastProofRun, lineKeys, turnaroundsNewestFirst } from "./life.ts";
+export { recordOf } from "./record.ts";
+export { sealingRefusals, type Sealing } from "./sealing.ts";
+export { findingsByAge, isGrounding, openFindings, provingChecks, type AgedFinding } from "./finding-list.ts";
+export { wrongWithoutFinding, type LooseEnd } from "./loose-ends.ts";
+export { lookUp, nameOfItem, nameOfMode, type Lookup } from "./lookup.ts";
+export { trendsOf, type Trend } from "./trends.ts";

@@ -1,0 +1,104 @@
+import { addDays, addSpan, dayWritten, formatDate, formatSpan, type PlainDate, type Span } from "#base";
+import type { Effect, Item, Pattern } from "#kit";
+import type { Condition, Restoring } from "./condition.ts";
+import { fuelItemOf, lastClosed, lastGoodDay, lastProofRun } from "./life.ts";
+import { stepsForItem, stepsOfStages, type Lookup } from "./lookup.ts";
+import { strictest, type StationPolicy } from "./people-fold.ts";
+import type { KitState, Turnaround } from "./state.ts";
+
+/** What the dates of items do to a kit. */
+export function itemConditions(kit: KitState, lookup: Lookup, policy: StationPolicy): readonly Condition[] {
+  const fuel = fuelItemOf(lookup.pattern);
+  return lookup.pattern.items.flatMap((item) => {
+    const day = lastGoodDay(item, kit.contents[item.id], item === fuel ? policy.fuelAge : undefined);
+    if (item.life.kind === "single-use") return singleUse(kit, item, lookup);
+    if (day === "never") return [];
+    return [day === "unknown" ? undated(item, lookup) : dated(item, day, lookup)];
+  });
+}
+
+function dated(item: Item, day: PlainDate, lookup: Lookup): Condition {
+  const from = addDays(day, 1);
+  const text = `${item.name} out of date since ${formatDate(from)}.`;
+  return { ...ofItem(item, lookup, "date", text), from, ends: `${item.name} out of date` };
+}
+
+function undated(item: Item, lookup: Lookup): Condition {
+  return ofItem(item, lookup, "date", `No date on record for ${item.name}.`);
+}
+
+/** Used up by opening: the last sealed turnaround must have fitted a new one. */
+function singleUse(kit: KitState, item: Item, lookup: Lookup): readonly Condition[] {
+  const fitted = kit.contents[item.id];
+  const last = lastClosed(kit);
+  const renewed = last === undefined || last.closed?.how === "grounded" || fitted?.turnaround === last.id;
+  if (fitted && renewed) return [];
+  return [ofItem(item, lookup, "single-use", `${item.name} not renewed at the last restow.`)];
+}
+
+function ofItem(item: Item, lookup: Lookup, rule: "date" | "single-use", text: string): Condition {
+  const what = `Fit a new ${item.name}.`;
+  return {
+    bears: item.lapse,
+    ...(item.lapse === "limits" ? { limit: item.lapseLimit ?? text } : {}),
+    reason: { rule, text, item: item.id },
+    restore: { what, steps: stepsForItem(lookup, item.id), opens: true },
+  };
+}
+
+/** What the ages of proof run, turnaround and muster do to a kit. */
+export function ageConditions(
+  kit: KitState,
+  lookup: Lookup,
+  policy: StationPolicy,
+  patternOf: (turnaround: Turnaround) => Pattern,
+): readonly Condition[] {
+  const own = lookup.pattern.policy;
+  return [
+    ...proofRunAge(kit, lookup, strictest(own.proofRun, policy.proofRun), patternOf),
+    ...turnaroundAge(kit, lookup, strictest(own.turnaround, policy.turnaround)),
+    ...musterAge(kit, strictest(own.muster, policy.muster)),
+  ];
+}
+
+function proofRunAge(
+  kit: KitState,
+  lookup: Lookup,
+  span: Span | undefined,
+  patternOf: (turnaround: Turnaround) => Pattern,
+): readonly Condition[] {
+  if (!span) return [];
+  const steps = stepsOfStages(lookup, ["rig", "prime", "run", "dry"]);
+  const restore = { what: "Do a proof run.", steps, opens: true };
+  return [aged("proof-run", "Proof run", lastProofRun(kit, patternOf), span, "grounds", restore)];
+}
+
+function turnaroundAge(kit: KitState, lookup: Lookup, span: Span | undefined): readonly Condition[] {
+  if (!span) return [];
+  const last = kit.turnarounds.findLast((turnaround) => turnaround.closed?.how === "sealed")?.closed;
+  const steps = [...lookup.steps.values()].filter((step) => !step.optional).map((step) => step.id);
+  const restore = { what: "Do a turnaround.", steps, opens: true };
+  return [aged("turnaround", "Turnaround", last && dayWritten(last.at), span, "grounds", restore)];
+}
+
+function musterAge(kit: KitState, span: Span | undefined): readonly Condition[] {
+  if (!span || !kit.seal) return [];
+  const seen = [kit.seal.at, kit.lastMuster?.at ?? ""].map(dayWritten).reduce((a, b) => (a > b ? a : b));
+  const restore = { what: "Muster it: read its seal.", steps: [], opens: false };
+  return [aged("muster", "Muster", seen, span, "limits", restore)];
+}
+
+function aged(
+  rule: "proof-run" | "turnaround" | "muster",
+  name: string,
+  last: PlainDate | undefined,
+  span: Span,
+  bears: Effect,
+  restore: Restoring,
+): Condition {
+  if (last === undefined) return { bears, reason: { rule, text: `No ${name.toLowerCase()} on record.` }, restore };
+  const from = addDays(addSpan(last, span), 1);
+  const text = `${name} older than ${formatSpan(span)}: the last was on ${formatDate(last)}.`;
+  const limit = bears === "limits" ? { limit: text } : {};
+  return { bears, ...limit, reason: { rule, text }, from, ends: `${name.toLowerCase()} due`, restore };
+}

@@ -1,0 +1,44 @@
+import { daysBetween, dayWritten, parseDate, type PlainDate } from "#base";
+import type { Check, Pattern } from "#kit";
+import type { Finding, KitState } from "./state.ts";
+
+/**
+ * The checks that prove a finding mended: every check that finds its mode; for a mode the pattern does not know, the
+ * check at which it was raised, or failing that every check on its item.
+ */
+export function provingChecks(finding: Finding, pattern: Pattern): readonly Check[] {
+  const finders = pattern.checks.filter((check) => check.finds.includes(finding.mode));
+  if (finders.length > 0) return finders;
+  const raisedAt = pattern.checks.filter((check) => check.id === finding.check);
+  return raisedAt.length > 0 ? raisedAt : pattern.checks.filter((check) => check.item === finding.item);
+}
+
+/** An open finding of some kit, with its age. */
+export interface AgedFinding {
+  readonly kit: KitState;
+  readonly finding: Finding;
+  /** Whole days since it was raised. */
+  readonly days: number;
+}
+
+/** Open findings of all kits, the oldest first. */
+export function findingsByAge(kits: readonly KitState[], today: PlainDate): readonly AgedFinding[] {
+  return kits
+    .flatMap((kit) => openFindings(kit).map((finding) => ({ kit, finding, days: ageOf(finding, today) })))
+    .sort((one, other) => other.days - one.days || (one.finding.id < other.finding.id ? -1 : 1));
+}
+
+/** The findings of a kit that no proof has closed. */
+export function openFindings(kit: KitState): readonly Finding[] {
+  return kit.findings.filter((finding) => finding.closed === undefined);
+}
+
+/** True where an open finding keeps the kit from going: it grounds and nobody lives with it on that day. */
+export function isGrounding(finding: Finding, today: PlainDate): boolean {
+  if (finding.closed || finding.effect !== "grounds") return false;
+  return finding.livedWith === undefined || parseDate(finding.livedWith.until) < today;
+}
+
+function ageOf(finding: Finding, today: PlainDate): number {
+  return Math.max(0, daysBetween(dayWritten(finding.raised.at), today));
+}

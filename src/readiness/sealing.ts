@@ -1,0 +1,141 @@
+import { dayWritten, type PlainDate } from "#base";
+import type { Item, Pattern, Step } from "#kit";
+import { sealNumbersOf } from "./custody-fold.ts";
+import { isGrounding, openFindings } from "./finding-list.ts";
+import { lineKeys } from "./life.ts";
+import { lookUp, nameOfItem, nameOfMode, type Lookup, type PlacedStep } from "./lookup.ts";
+import { textOfLine, wrongWithoutFinding } from "./loose-ends.ts";
+import { isSameSeal } from "./seal-number.ts";
+import type { KitState, Reason, Turnaround } from "./state.ts";
+
+/** What a sealing is judged by. */
+export interface Sealing {
+  readonly kit: KitState;
+  readonly turnaround: Turnaround;
+  readonly pattern: Pattern;
+  /** Every kit of the station, this one among them: no seal number is used twice. */
+  readonly allKits: readonly KitState[];
+  /** The new seal's number; absent while it has not been read, to see what else stands in the way. */
+  readonly seal?: string;
+  /** Day of the sealing; the day of the newest answer where absent. */
+  readonly today?: PlainDate;
+}
+
+/**
+ * Why a turnaround may not be closed with a seal yet; empty where it may. It can always be closed as grounded.
+ *
+ * Refused while a finding grounds, a line is unanswered or says wrong without a finding, an item has not been put back,
+ * what is used once has not been renewed, a wait or run has not gone its time, two devices differ, or the seal number
+ * is no number or was ever used before.
+ */
+export function sealingRefusals(sealing: Sealing): readonly Reason[] {
+  const lookup = lookUp(sealing.pattern);
+  return [
+    ...openGrounds(sealing, lookup),
+    ...unanswered(sealing.turnaround, lookup),
+    ...wrongs(sealing, lookup),
+    ...unaccounted(sealing, lookup),
+    ...notRenewed(sealing, lookup),
+    ...notRun(sealing.turnaround, lookup),
+    ...sealing.kit.toSettle.map((one) => because("to-settle", `To settle first: ${one.about}`)),
+    ...(sealing.seal === undefined ? [] : sealRefusals(sealing, sealing.seal)),
+  ];
+}
+
+function openGrounds(sealing: Sealing, lookup: Lookup): readonly Reason[] {
+  const today = sealing.today ?? dayOf(sealing.turnaround);
+  return openFindings(sealing.kit)
+    .filter((finding) => isGrounding(finding, today))
+    .map((finding) => ({
+      ...because("finding", `Open finding grounds the kit: ${nameOfMode(lookup, finding.item, finding.mode)}.`),
+      item: finding.item,
+      finding: finding.id,
+    }));
+}
+
+function unanswered(turnaround: Turnaround, lookup: Lookup): readonly Reason[] {
+  return required(lookup, turnaround).flatMap((step) =>
+    lineKeys(step)
+      .filter((key) => !turnaround.answers[key])
+      .map((key) => because("turnaround", `Not answered: ${textOfLine(lookup, step, checkOf(step, key))}.`)),
+  );
+}
+
+function wrongs({ kit, turnaround }: Sealing, lookup: Lookup): readonly Reason[] {
+  return wrongWithoutFinding(kit, turnaround, lookup).map((loose) => ({
+    ...because("finding", `Found wrong: raise a finding, or answer again: ${loose.text}.`),
+    ...loose.about,
+  }));
+}
+
+/** Every item that some step puts back must have been put back, or be the subject of an open finding. */
+function unaccounted({ kit, turnaround }: Sealing, lookup: Lookup): readonly Reason[] {
+  const stowing = [...lookup.steps.values()].filter((step) => step.stows.length > 0);
+  const found = new Set(openFindings(kit).map((finding) => finding.item));
+  const back = new Set(stowing.filter((step) => isDone(turnaround, step)).flatMap((step) => step.stows));
+  const items = new Set(stowing.flatMap((step) => step.stows));
+  return [...items]
+    .filter((item) => !back.has(item) && !found.has(item))
+    .map((item) => ({ ...because("turnaround", `Not put back: ${nameOfItem(lookup, item)}.`), item }));
+}
+
+function notRenewed({ kit, turnaround }: Sealing, lookup: Lookup): readonly Reason[] {
+  const isRenewed = (item: Item) => kit.contents[item.id]?.turnaround === turnaround.id;
+  return lookup.pattern.items
+    .filter((item) => item.life.kind === "single-use" && !isRenewed(item))
+    .map((item) => ({ ...because("single-use", `Used once, not renewed: ${item.name}.`), item: item.id }));
+}
+
+function notRun(turnaround: Turnaround, lookup: Lookup): readonly Reason[] {
+  return required(lookup, turnaround)
+    .filter((step) => !isTimerDone(turnaround, step) && !isImpossible(turnaround, step))
+    .map((step) => because("turnaround", `Its time has not run: ${textOfLine(lookup, step, undefined)}.`));
+}
+
+function isTimerDone(turnaround: Turnaround, step: Step): boolean {
+  if (!step.timer) return true;
+  const timer = turnaround.timers[step.id];
+  if (step.timer.kind === "pulls") return timer?.pulls !== undefined;
+  if (step.timer.kind === "prime") return timer?.seconds !== undefined;
+  return timer?.seconds !== undefined && timer.seconds >= step.timer.atLeast;
+}
+
+function sealRefusals({ allKits, kit }: Sealing, seal: string): readonly Reason[] {
+  if (seal.trim() === "") return [because("seal", "Read the number of the new seal.")];
+  return allKits.flatMap((other) => {
+    if (other.seal && isSameSeal(other.seal.number, seal)) {
+      const where = other.id === kit.id ? "this kit" : other.name;
+      return [because("seal", `Seal ${seal} is on ${where} already.`)];
+    }
+    const used = sealNumbersOf(other).some((number) => isSameSeal(number, seal));
+    return used ? [because("seal", `Seal ${seal} was used before, on ${other.name}.`)] : [];
+  });
+}
+
+/** Steps that must be answered: all but the optional ones that nobody began. */
+function required(lookup: Lookup, turnaround: Turnaround): readonly PlacedStep[] {
+  return [...lookup.steps.values()].filter(
+    (step) => !step.optional || lineKeys(step).some((key) => turnaround.answers[key]),
+  );
+}
+
+function isDone(turnaround: Turnaround, step: Step): boolean {
+  return lineKeys(step).every((key) => turnaround.answers[key]?.answer === "seen");
+}
+
+function isImpossible(turnaround: Turnaround, step: Step): boolean {
+  return lineKeys(step).some((key) => turnaround.answers[key]?.answer === "not-possible");
+}
+
+function checkOf(step: Step, key: string): string | undefined {
+  return key === step.id ? undefined : key.slice(step.id.length + 1);
+}
+
+function dayOf(turnaround: Turnaround): PlainDate {
+  const days = Object.values(turnaround.answers).map((answer) => dayWritten(answer.mark.at));
+  return [dayWritten(turnaround.opened.at), ...days].reduce((last, day) => (day > last ? day : last));
+}
+
+function because(rule: Reason["rule"], text: string): Reason {
+  return { rule, text };
+}
