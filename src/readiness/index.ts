@@ -1,5 +1,6 @@
 export * from "./kinds.ts";
 export * from "./state.ts";
+export { entryKinds, isEntryKind, judgeBody, kindSchemas, validateBody } from "./kind-schemas.ts";
 export { applyKitEntry, applyToDraft, draftKit, foldKit, isEnrolled, isKitKind } from "./kit-fold.ts";
 export { KitDraft, markOf } from "./draft.ts";
 export { answerKey } from "./turnaround-fold.ts";

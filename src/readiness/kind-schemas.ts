@@ -1,0 +1,91 @@
+import { InputError, printGiven, type Fault } from "#base";
+import type { Entry } from "#log";
+import { z } from "zod";
+import type { Bodies, EntryKind } from "./kinds.ts";
+import { kitSchemas } from "./kit-schemas.ts";
+import { countTo, id, line, note, reason, role, span, zone } from "./schema-parts.ts";
+
+/** One schema for each kind of entry, of the same shape as its body in `kinds.ts`. */
+export const kindSchemas = {
+  ...kitSchemas,
+  "place-set": z.strictObject({ name: line(80), strength: countTo(1_000), zone }),
+  "place-closed": z.strictObject({ reason }),
+  "policy-set": z.strictObject({
+    proofRun: span.exactOptional(),
+    muster: span.exactOptional(),
+    turnaround: span.exactOptional(),
+    fuelAge: span.exactOptional(),
+  }),
+  "station-named": z.strictObject({ name: line(80) }),
+  "person-joined": z.strictObject({ name: line(80), role }),
+  "person-changed": z.strictObject({ name: line(80).exactOptional(), role: role.exactOptional() }),
+  "person-left": z.strictObject({ reason: reason.exactOptional() }),
+  "device-joined": z.strictObject({ name: line(80) }),
+  "device-shut-out": z.strictObject({ reason }),
+  "step-reported": z.strictObject({
+    step: id,
+    what: z.enum(["wrong", "impossible", "unclear"]),
+    note: note.exactOptional(),
+    kit: id.exactOptional(),
+  }),
+  "report-answered": z.strictObject({ report: id, answer: note }),
+  struck: z.strictObject({ entry: id, reason }),
+} satisfies { readonly [Kind in EntryKind]: z.ZodType<Bodies[Kind]> };
+
+/** Every kind of entry there is. */
+export const entryKinds = Object.keys(kindSchemas) as readonly EntryKind[];
+
+/** True for a kind of entry that this version knows. */
+export function isEntryKind(kind: string): kind is EntryKind {
+  return Object.hasOwn(kindSchemas, kind);
+}
+
+/**
+ * Judges what an entry says: a known kind, and a body of that kind's shape and sizes.
+ *
+ * @param entry - an entry whose envelope has been judged
+ * @returns its body
+ * @throws InputError RD-101 unknown kind, RD-102 for each part of the body that is not as it must be
+ * @example validateBody({ ...entry, kind: "kit-renamed", body: { name: "Kit 4" } }) // { name: "Kit 4" }
+ */
+export function validateBody<Kind extends EntryKind>(entry: Pick<Entry<Kind>, "kind" | "body">): Bodies[Kind] {
+  const faults = judgeBody(entry);
+  if (faults.length > 0) throw new InputError(faults);
+  return entry.body as Bodies[Kind];
+}
+
+/** The faults in what an entry says; empty where there are none. */
+export function judgeBody({ kind, body }: Pick<Entry, "kind" | "body">): readonly Fault[] {
+  if (!isEntryKind(kind)) return [unknownKind(kind)];
+  const read = kindSchemas[kind].safeParse(body);
+  return read.success ? [] : read.error.issues.map((issue) => faultOf(issue, body));
+}
+
+function unknownKind(kind: string): Fault {
+  return {
+    code: "RD-101",
+    field: "kind",
+    got: printGiven(kind),
+    allowed: "a kind of entry that this version knows",
+    remedy: "Bring the app up to date, or take the line out.",
+  };
+}
+
+function faultOf(issue: z.core.$ZodIssue, body: unknown): Fault {
+  const path = ["body", ...issue.path].map(String).join(".");
+  return {
+    code: "RD-102",
+    field: path,
+    got: printGiven(valueAt(body, issue.path)),
+    allowed: issue.message,
+    remedy: "Correct it and write the line again.",
+  };
+}
+
+function valueAt(body: unknown, path: readonly PropertyKey[]): unknown {
+  return path.reduce<unknown>(
+    (value, key) =>
+      typeof value === "object" && value !== null ? (value as Record<PropertyKey, unknown>)[key] : undefined,
+    body,
+  );
+}
