@@ -1,0 +1,84 @@
+import type { Pattern } from "#kit";
+import { STATION_PLACE, type Entry } from "#log";
+import { createChance } from "./chance.ts";
+import { writeKitLife } from "./kit-life.ts";
+import { DAY_MS, type LifeSetting } from "./kit-plan.ts";
+import { KITS, type DemoKit } from "./kits.ts";
+import { createLogWriter, type LogWriter } from "./log-writer.ts";
+import { ACCOUNTS, ADMINISTRATOR, DEVICES, PLACES, STATION_NAME, ZONE, type DemoAccount } from "./roster.ts";
+
+export type { DemoAccount } from "./roster.ts";
+
+const FOUNDED_DAYS_AGO = 760;
+const FIRST_SEAL = 10_401;
+
+export interface DemoSetting {
+  /** The two shipped patterns: the first with an engine and the first without are used. */
+  readonly patterns: readonly Pattern[];
+  /** "YYYY-MM-DD": the log ends on the evening before. */
+  readonly today: string;
+  readonly seed: number;
+  /** Expected delivery at a proof run [m³/s], by pattern; undefined where it cannot be said. */
+  readonly expected?: (pattern: Pattern) => number | undefined;
+}
+
+/**
+ * Two years of log of an invented station: three places, twelve kits, six people, with believable troubles.
+ * The same setting gives the same entries.
+ *
+ * @param setting - patterns, the day it is today, and the seed
+ * @returns entries in the order a log would hold them
+ */
+export function demoEntries(setting: DemoSetting): readonly Entry[] {
+  const today = Date.parse(`${setting.today}T00:00:00Z`);
+  const writer = createLogWriter(createChance(setting.seed));
+  foundStation(writer, today - FOUNDED_DAYS_AGO * DAY_MS);
+  const nextSeal = sealNumbers();
+  for (const kit of KITS) writeKitLife(lifeSetting(setting, kit, writer, today, nextSeal), kit);
+  return writer.entries.toSorted((one, other) =>
+    one.at < other.at ? -1 : one.at > other.at ? 1 : one.id < other.id ? -1 : 1,
+  );
+}
+
+/** The demo's people and their PINs, to be printed where the demo is started. */
+export function demoAccounts(): readonly DemoAccount[] {
+  return ACCOUNTS;
+}
+
+function lifeSetting(
+  setting: DemoSetting,
+  kit: DemoKit,
+  writer: LogWriter,
+  today: number,
+  nextSeal: () => string,
+): LifeSetting {
+  const pattern = setting.patterns.find(({ engine }) => (engine !== undefined) === (kit.drive === "engine"));
+  if (!pattern)
+    throw new Error(`The demo needs a pattern for a kit driven by ${kit.drive}; none of the given ones is.`);
+  const expected = setting.expected?.(pattern);
+  return { writer, pattern, today, nextSeal, ...(expected === undefined ? {} : { expected }) };
+}
+
+function foundStation(writer: LogWriter, ms: number): void {
+  const line = { place: STATION_PLACE, ms, hand: ADMINISTRATOR };
+  for (const { person, name, role } of ACCOUNTS) {
+    writer.write({ ...line, kind: "person-joined", subject: `person:${person}`, body: { name, role } });
+  }
+  writer.write({ ...line, kind: "station-named", subject: STATION_PLACE, body: { name: STATION_NAME } });
+  for (const { id, name } of DEVICES)
+    writer.write({ ...line, kind: "device-joined", subject: `device:${id}`, body: { name } });
+  for (const { id, name, strength } of PLACES) {
+    writer.write({
+      ...line,
+      place: id,
+      kind: "place-set",
+      subject: `place:${id}`,
+      body: { name, strength, zone: ZONE },
+    });
+  }
+}
+
+function sealNumbers(): () => string {
+  let next = FIRST_SEAL;
+  return () => `BR ${next++}`;
+}
