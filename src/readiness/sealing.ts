@@ -3,7 +3,7 @@ import type { Item, Pattern, Step } from "#kit";
 import { sealNumbersOf } from "./custody-fold.ts";
 import { isGrounding, openFindings } from "./finding-list.ts";
 import { lineKeys } from "./life.ts";
-import { lookUp, nameOfItem, nameOfMode, type Lookup, type PlacedStep } from "./lookup.ts";
+import { lookUp, nameOfItem, nameOfMode, stepsForItem, type Lookup, type PlacedStep } from "./lookup.ts";
 import { textOfLine, wrongWithoutFinding } from "./loose-ends.ts";
 import { isSameSeal } from "./seal-number.ts";
 import type { KitState, Reason, Turnaround } from "./state.ts";
@@ -57,7 +57,10 @@ function unanswered(turnaround: Turnaround, lookup: Lookup): readonly Reason[] {
   return required(lookup, turnaround).flatMap((step) =>
     lineKeys(step)
       .filter((key) => !turnaround.answers[key])
-      .map((key) => because("turnaround", `Not answered: ${textOfLine(lookup, step, checkOf(step, key))}.`)),
+      .map((key) => ({
+        ...because("turnaround", `Not answered: ${textOfLine(lookup, step, checkOf(step, key))}.`),
+        step: step.id,
+      })),
   );
 }
 
@@ -65,6 +68,7 @@ function wrongs({ kit, turnaround }: Sealing, lookup: Lookup): readonly Reason[]
   return wrongWithoutFinding(kit, turnaround, lookup).map((loose) => ({
     ...because("finding", `Found wrong: raise a finding, or answer again: ${loose.text}.`),
     ...loose.about,
+    step: loose.step,
   }));
 }
 
@@ -76,20 +80,31 @@ function unaccounted({ kit, turnaround }: Sealing, lookup: Lookup): readonly Rea
   const items = new Set(stowing.flatMap((step) => step.stows));
   return [...items]
     .filter((item) => !back.has(item) && !found.has(item))
-    .map((item) => ({ ...because("turnaround", `Not put back: ${nameOfItem(lookup, item)}.`), item }));
+    .map((item) => ({
+      ...because("turnaround", `Not put back: ${nameOfItem(lookup, item)}.`),
+      item,
+      ...at(lookup, item),
+    }));
 }
 
 function notRenewed({ kit, turnaround }: Sealing, lookup: Lookup): readonly Reason[] {
   const isRenewed = (item: Item) => kit.contents[item.id]?.turnaround === turnaround.id;
   return lookup.pattern.items
     .filter((item) => item.life.kind === "single-use" && !isRenewed(item))
-    .map((item) => ({ ...because("single-use", `Used once, not renewed: ${item.name}.`), item: item.id }));
+    .map((item) => ({
+      ...because("single-use", `Used once, not renewed: ${item.name}.`),
+      item: item.id,
+      ...at(lookup, item.id),
+    }));
 }
 
 function notRun(turnaround: Turnaround, lookup: Lookup): readonly Reason[] {
   return required(lookup, turnaround)
     .filter((step) => !isTimerDone(turnaround, step) && !isImpossible(turnaround, step))
-    .map((step) => because("turnaround", `Its time has not run: ${textOfLine(lookup, step, undefined)}.`));
+    .map((step) => ({
+      ...because("turnaround", `Its time has not run: ${textOfLine(lookup, step, undefined)}.`),
+      step: step.id,
+    }));
 }
 
 function isTimerDone(turnaround: Turnaround, step: Step): boolean {
@@ -134,6 +149,12 @@ function checkOf(step: Step, key: string): string | undefined {
 function dayOf(turnaround: Turnaround): PlainDate {
   const days = Object.values(turnaround.answers).map((answer) => dayWritten(answer.mark.at));
   return [dayWritten(turnaround.opened.at), ...days].reduce((last, day) => (day > last ? day : last));
+}
+
+/** The step that renews or stows an item. */
+function at(lookup: Lookup, item: string): Pick<Reason, "step"> {
+  const step = stepsForItem(lookup, item)[0];
+  return step === undefined ? {} : { step };
 }
 
 function because(rule: Reason["rule"], text: string): Reason {

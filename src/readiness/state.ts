@@ -153,6 +153,8 @@ export interface Reason {
   readonly text: string;
   readonly item?: string;
   readonly finding?: string;
+  /** Step at which it can be put right, where there is one. */
+  readonly step?: string;
 }
 
 export interface Lapse {
