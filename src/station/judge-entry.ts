@@ -1,0 +1,124 @@
+import { printGiven, type Fault } from "#base";
+import { STATION_PLACE, STRIKE, type Entry, type StrikeBody } from "#log";
+import { isEntryKind, isKitKind, judgeBody, type Bodies, type EntryKind, type Role } from "#readiness";
+import { isKeeper, mayWrite } from "./permission.ts";
+
+/** What the server knows when an entry arrives; also of what came earlier in the same push. */
+export interface EntryFacts {
+  /** Who is signed in, and on which device. */
+  readonly person: string;
+  readonly role: Role;
+  readonly device: string;
+  /** True for a place of the station, open or closed. */
+  hasPlace(id: string): boolean;
+  /** True for a pattern the station has, by "id@version". */
+  hasPattern(version: string): boolean;
+  /** The entry with this id, if it is kept. */
+  find(id: string): Entry | undefined;
+}
+
+const SORT_OF_KIND: Readonly<Partial<Record<EntryKind, string>>> = {
+  "place-set": "place",
+  "place-closed": "place",
+  "policy-set": "station",
+  "station-named": "station",
+  "person-joined": "person",
+  "person-changed": "person",
+  "person-left": "person",
+  "device-joined": "device",
+  "device-shut-out": "device",
+  "step-reported": "pattern",
+  "report-answered": "pattern",
+};
+
+/**
+ * Judges an entry whose envelope is sound: a known kind with a body of its shape, made by the person signed in on this
+ * device, of a kind that the role may write, about the right sort of subject, at a place that exists.
+ *
+ * @param entry - the entry
+ * @param facts - who pushes it, and what the station has
+ * @returns every fault: SN-101 other person, SN-102 other device, SN-103 role, SN-104 place, SN-105 subject, SN-106 strike,
+ *   SN-107 living with a finding, SN-108 pattern, SN-109 destination, and those of `judgeBody`; empty where it is good
+ */
+export function judgeEntry(entry: Entry, facts: EntryFacts): readonly Fault[] {
+  const body = judgeBody(entry);
+  const who = [...judgeWho(entry, facts), ...judgeWhere(entry, facts)];
+  const kind = entry.kind;
+  if (!isEntryKind(kind)) return [...body, ...who];
+  const rights = judgeRights(entry, kind, facts);
+  return [...body, ...who, ...rights, ...(body.length === 0 ? judgeContent(entry, facts) : [])];
+}
+
+function judgeWho(entry: Entry, facts: EntryFacts): readonly Fault[] {
+  const faults: Fault[] = [];
+  if (entry.by !== facts.person) {
+    const remedy = "A line is sent by the person who wrote it: sign in as that person on this device.";
+    faults.push(fault("SN-101", "by", entry.by, facts.person, remedy));
+  }
+  if (entry.device !== facts.device) {
+    const remedy = "Send it from the device it was written on, or import its export.";
+    faults.push(fault("SN-102", "device", entry.device, facts.device, remedy));
+  }
+  return faults;
+}
+
+function judgeWhere(entry: Entry, facts: EntryFacts): readonly Fault[] {
+  const isKit = sortOf(entry.subject) === "kit";
+  if (isKit ? facts.hasPlace(entry.place) : entry.place === STATION_PLACE) return [];
+  const allowed = isKit ? "a place of this station" : `"${STATION_PLACE}"`;
+  return [fault("SN-104", "place", entry.place, allowed, "Choose a place of this station.")];
+}
+
+function judgeRights(entry: Entry, kind: EntryKind, facts: EntryFacts): readonly Fault[] {
+  const faults: Fault[] = [];
+  if (!mayWrite(facts.role, kind)) {
+    const allowed = `what the role ${facts.role} may write`;
+    faults.push(fault("SN-103", "kind", kind, allowed, "Ask someone whose role may do this."));
+  }
+  const sort = isKitKind(kind) ? "kit" : SORT_OF_KIND[kind];
+  if (sort !== undefined && sortOf(entry.subject) !== sort) {
+    const allowed = sort === "station" ? '"station"' : `a subject such as "${sort}:7f3k"`;
+    faults.push(fault("SN-105", "subject", entry.subject, allowed, "Write it about the thing it is about."));
+  }
+  return faults;
+}
+
+function judgeContent(entry: Entry, facts: EntryFacts): readonly Fault[] {
+  if (entry.kind === STRIKE) return judgeStrike(entry as Entry<typeof STRIKE, StrikeBody>, facts);
+  if (entry.kind === "kit-enrolled" || entry.kind === "kit-rebuilt") return judgePattern(entry, facts);
+  if (entry.kind === "kit-moved") return judgeMove(entry.body as Bodies["kit-moved"], facts);
+  const isLivedWith = entry.kind === "remedy-made" && (entry.body as Bodies["remedy-made"]).how === "lived-with";
+  if (!isLivedWith || isKeeper(facts.role)) return [];
+  const remedy = "Ask the keeper to decide whether it can be lived with.";
+  return [fault("SN-107", "body.how", "lived-with", '"mended" or "replaced"', remedy)];
+}
+
+function judgeStrike(entry: Entry<typeof STRIKE, StrikeBody>, facts: EntryFacts): readonly Fault[] {
+  const struck = facts.find(entry.body.entry);
+  if (struck?.subject !== entry.subject) {
+    const allowed = "a line that is kept, about the same subject";
+    return [fault("SN-106", "body.entry", entry.body.entry, allowed, "Strike a line that the station has.")];
+  }
+  if (struck.by === facts.person || isKeeper(facts.role)) return [];
+  const allowed = "a line of your own";
+  return [fault("SN-106", "body.entry", entry.body.entry, allowed, "Ask its writer or the keeper to strike it.")];
+}
+
+function judgePattern(entry: Entry, facts: EntryFacts): readonly Fault[] {
+  if (entry.pattern !== undefined && facts.hasPattern(entry.pattern)) return [];
+  const remedy = "Choose the pattern that the kit is built to.";
+  return [fault("SN-108", "pattern", entry.pattern, "a pattern version this station has", remedy)];
+}
+
+function judgeMove(body: Bodies["kit-moved"], facts: EntryFacts): readonly Fault[] {
+  if (facts.hasPlace(body.to)) return [];
+  return [fault("SN-109", "body.to", body.to, "a place of this station", "Choose a place of this station.")];
+}
+
+function sortOf(subject: string): string {
+  return subject.split(":", 1)[0] ?? "";
+}
+
+function fault(code: string, field: string, got: unknown, allowed: string, remedy: string): Fault {
+  return { code, field, got: printGiven(got), allowed, remedy };
+}
