@@ -5,3 +5,7 @@ export { CALLING, isKeeper, mayCall, mayWrite, ROLES, WRITING, type Asker, type 
 export { judgeEntry, type EntryFacts } from "./judge-entry.ts";
 export { createStationFold, type StationFold, type StationReading } from "./station-fold.ts";
 export type { Act, Doing, Draft } from "./draft.ts";
+export * from "./kit-acts.ts";
+export * from "./turnaround-acts.ts";
+export * from "./finding-acts.ts";
+export * from "./station-acts.ts";

@@ -14,15 +14,15 @@ export type Cursor = Readonly<Record<string, number>>;
 export interface AppendResult {
   /** Entries kept now, in the order given. */
   readonly accepted: readonly KeptEntry[];
-  /** Ids that were already kept with the same content. */
+  /** Ids that were already kept, or given twice, with the same content. */
   readonly repeated: readonly string[];
-  /** Entries whose id is kept with other content: nothing is changed. */
+  /** Ids kept with other content: what is kept stays as it is. The rest of the entries given is accepted. */
   readonly clashing: readonly string[];
 }
 
 /**
  * The log on disk. One contract suite (`test/contracts/log-store`) runs over every implementation.
- * `append` is all or nothing and has reached the disk when it resolves.
+ * `append` is all or nothing and has reached the disk when it resolves. A store that cannot work throws a StoreError.
  */
 export interface LogStore {
   append(entries: readonly Entry[], received: string): Promise<AppendResult>;
@@ -36,8 +36,17 @@ export interface LogStore {
   photo(hash: string): Promise<Photo | undefined>;
   /** Of these hashes, those not held. */
   missingPhotos(hashes: readonly string[]): Promise<readonly string[]>;
+  /**
+   * Calls back after every append, with the places it touched; also for appends by other processes where the store
+   * can tell (PostgreSQL). An empty list means: any place may have changed, such as after a lost connection.
+   *
+   * @returns stops the calls
+   */
+  onAppend(listener: AppendListener): () => void;
   close(): Promise<void>;
 }
+
+export type AppendListener = (places: readonly string[]) => void;
 
 export interface Photo {
   readonly hash: string;

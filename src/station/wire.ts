@@ -179,7 +179,9 @@ export type PasskeySignIn = z.infer<typeof passkeySignIn>;
  * rest. Only entries `by` the signed-in person, made on the signed-in `device`; a device holds back other people's
  * until they sign in again.
  */
-export const pushRequest = z.object({ entries: z.array(z.unknown()).max(PUSH_LIMIT) });
+export const pushRequest = z.object({
+  entries: z.array(z.unknown()).max(PUSH_LIMIT, `at most ${PUSH_LIMIT} entries; send the rest in another push`),
+});
 export type PushRequest = z.infer<typeof pushRequest>;
 
 const fault = z.object({
@@ -246,7 +248,7 @@ export interface PatternsReply {
 
 /** `GET /api/questions`. `POST /api/ask/NAME` takes the question itself and gives the bare answer. */
 export const questionsReply = z.object({
-  questions: z.array(z.object({ name: z.string(), title: z.string(), example: z.unknown() })),
+  questions: z.array(z.object({ name: z.string(), summary: z.string(), example: z.unknown() })),
 });
 export type QuestionsReply = z.infer<typeof questionsReply>;
 
