@@ -70,7 +70,6 @@ function foundStation(writer: LogWriter, ms: number): void {
   for (const { id, name, strength } of PLACES) {
     writer.write({
       ...line,
-      place: id,
       kind: "place-set",
       subject: `place:${id}`,
       body: { name, strength, zone: ZONE },

@@ -1,0 +1,93 @@
+import { mayCall, PROBLEM, type Permission } from "#station";
+import type { FastifyInstance, FastifyRequest } from "fastify";
+import type { Parts } from "./parts.ts";
+import { Refusal } from "./problem.ts";
+import { findAsking, type Asking, type Caller, type NobodyAsking } from "./sessions.ts";
+
+declare module "fastify" {
+  interface FastifyContextConfig {
+    /** The line of the station's permission table that decides who may call this route. */
+    permission?: Permission;
+  }
+  interface FastifyRequest {
+    asking: Asking;
+  }
+}
+
+/** Puts the permission table before every route: one without a line in it cannot even be made. */
+export function guardRoutes(app: FastifyInstance, parts: Parts): void {
+  app.decorateRequest("asking");
+  app.addHook("onRoute", (route) => {
+    if (route.config?.permission === undefined) throw new Error(`Broken invariant: no permission for ${route.url}`);
+  });
+  app.addHook("onRequest", async (request) => {
+    if (!request.is404) await admit(parts, request);
+  });
+}
+
+async function admit(parts: Parts, request: FastifyRequest): Promise<void> {
+  const { permission } = request.routeOptions.config;
+  if (permission === undefined) throw new Error(`Broken invariant: no permission for ${request.url}`);
+  refuseStrangeOrigin(parts, request);
+  request.asking = await findAsking(parts, request);
+  const role = request.asking.kind === "caller" ? request.asking.caller.person.role : undefined;
+  if (mayCall(role, permission)) return;
+  throw request.asking.kind === "nobody" ? signedOut(request.asking) : notPermitted(request.asking.caller);
+}
+
+/** A page of another site may not write here, whatever the cookies say. */
+function refuseStrangeOrigin(parts: Parts, request: FastifyRequest): void {
+  const { origin } = request.headers;
+  if (origin === undefined || ["GET", "HEAD"].includes(request.method)) return;
+  if (origin === parts.origin || hostOf(origin) === request.host) return;
+  throw new Refusal("not-allowed", {
+    code: "SV-105",
+    message: `This request came from a page of ${origin}, which is not this station.`,
+    remedy: "Open the station's own address. Behind a proxy, set ORIGIN to the address people type.",
+  });
+}
+
+function hostOf(origin: string): string | undefined {
+  return URL.canParse(origin) ? new URL(origin).host : undefined;
+}
+
+/** The signed-in person behind a request that the gate let in as such. */
+export function callerOf(request: FastifyRequest): Caller {
+  if (request.asking.kind === "caller") return request.asking.caller;
+  throw signedOut(request.asking);
+}
+
+function signedOut(asking: NobodyAsking): Refusal {
+  if (asking.because === "device-shut-out") return deviceShutOut();
+  if (asking.because === "person-left") return personLeft();
+  return new Refusal("signed-out", {
+    code: PROBLEM.signedOut,
+    message: asking.because === "expired" ? "This device's sign-in has ended." : "Nobody is signed in on this device.",
+    remedy: "Sign in. What was written here stays here and is sent afterwards.",
+  });
+}
+
+export function deviceShutOut(): Refusal {
+  return new Refusal("not-allowed", {
+    code: PROBLEM.deviceShutOut,
+    message: "This device was shut out by the station.",
+    remedy:
+      "What was written here stays here and can be exported. Ask an administrator; a new sign-in needs a new device.",
+  });
+}
+
+function personLeft(): Refusal {
+  return new Refusal("not-allowed", {
+    code: PROBLEM.personLeft,
+    message: "The station's list says that this person has left.",
+    remedy: "Ask an administrator, if that is wrong.",
+  });
+}
+
+function notPermitted(caller: Caller): Refusal {
+  return new Refusal("not-allowed", {
+    code: PROBLEM.notPermitted,
+    message: `Your role, ${caller.person.role}, may not do this.`,
+    remedy: "Ask an administrator, who can do it or change your role.",
+  });
+}

@@ -1,0 +1,88 @@
+import { LIVE_EVENTS, type Cursor } from "#station";
+import type { FastifyReply, FastifyRequest } from "fastify";
+import type { Parts } from "./parts.ts";
+import { findAsking } from "./sessions.ts";
+
+/** A device that takes in nothing may leave so much unsent [byte] before it is let go; it will connect again. */
+const UNSENT_BYTES = 256 * 1024;
+
+/** One open device. */
+interface Listener {
+  readonly request: FastifyRequest;
+  readonly reply: FastifyReply;
+}
+
+/** Every device that listens to this server process, and what they were last told. */
+export class LiveListeners {
+  readonly #parts: Parts;
+  readonly #open = new Set<Listener>();
+  #told = "";
+
+  constructor(parts: Parts) {
+    this.#parts = parts;
+  }
+
+  /** Lets a device listen from now on, and tells it how things stand. */
+  async add(request: FastifyRequest, reply: FastifyReply): Promise<void> {
+    const listener = openStream(request, reply);
+    this.#open.add(listener);
+    request.raw.on("close", () => this.#open.delete(listener));
+    send(listener, LIVE_EVENTS.heads, await this.#readHeads());
+  }
+
+  /** Tells every device, where something has changed since they were last told. */
+  async tell(): Promise<void> {
+    if (this.#open.size === 0) return;
+    const heads = await this.#readHeads();
+    const said = JSON.stringify(heads);
+    if (said === this.#told) return;
+    await this.#dismiss();
+    this.#told = said;
+    for (const listener of this.#open) send(listener, LIVE_EVENTS.heads, heads);
+  }
+
+  /** Shows every device that the line still stands. */
+  async beat(): Promise<void> {
+    await this.#dismiss();
+    for (const listener of this.#open) write(listener, ": still here\n\n");
+  }
+
+  close(): void {
+    for (const { reply } of this.#open) reply.raw.end();
+  }
+
+  /** Ends the streams of those who were signed out or shut out since they opened. */
+  async #dismiss(): Promise<void> {
+    for (const listener of this.#open) {
+      const asking = await findAsking(this.#parts, listener.request);
+      if (asking.kind === "caller") continue;
+      send(listener, LIVE_EVENTS.signedOut, { because: asking.because });
+      listener.reply.raw.end();
+    }
+  }
+
+  async #readHeads(): Promise<Cursor> {
+    return Object.fromEntries((await this.#parts.store.heads()).map(({ place, seq }) => [place, seq]));
+  }
+}
+
+function openStream(request: FastifyRequest, reply: FastifyReply): Listener {
+  reply.hijack();
+  for (const [name, value] of Object.entries(reply.getHeaders()))
+    if (value !== undefined) reply.raw.setHeader(name, value);
+  reply.raw.writeHead(200, {
+    "content-type": "text/event-stream; charset=utf-8",
+    "cache-control": "no-store",
+    "x-accel-buffering": "no",
+  });
+  return { request, reply };
+}
+
+function send(listener: Listener, event: string, data: unknown): void {
+  write(listener, `event: ${event}\ndata: ${JSON.stringify(data)}\n\n`);
+}
+
+function write({ reply }: Listener, text: string): void {
+  if (reply.raw.writableLength > UNSENT_BYTES) reply.raw.destroy();
+  else reply.raw.write(text);
+}

@@ -1,0 +1,18 @@
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { readSettings } from "./settings.ts";
+import { startStation } from "./start.ts";
+import { StartProblem } from "./start-problem.ts";
+
+/** The start file: bundled to dist/server/main.js, two folders below the checkout, as this source is. */
+const root = join(dirname(fileURLToPath(import.meta.url)), "..", "..");
+
+try {
+  const running = await startStation(readSettings(process.env, process.argv.slice(2)), root);
+  for (const line of running.lines) console.log(line);
+  for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, () => void running.stop());
+} catch (cause) {
+  if (!(cause instanceof StartProblem)) throw cause;
+  console.error(cause.message);
+  process.exitCode = 1;
+}

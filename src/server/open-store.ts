@@ -1,0 +1,51 @@
+import { isInputError } from "#base";
+import { isStoreError, type LogStore, type SecretStore } from "#station";
+import { openPostgresStore } from "#store/postgres";
+import { openSqliteStore } from "#store/sqlite";
+import { join } from "node:path";
+import { takeDataFolder } from "./data-folder.ts";
+import { withoutPassword, type Settings } from "./settings.ts";
+import { StartProblem } from "./start-problem.ts";
+
+/** The station's data, open, and where it is. */
+export interface OpenData {
+  readonly store: LogStore & SecretStore;
+  /** For the terminal. */
+  readonly where: string;
+  close(): Promise<void>;
+}
+
+/**
+ * Opens the data where the settings say: a folder, taken for this server alone, or a PostgreSQL that many may share.
+ *
+ * @throws StartProblem in one line with what to do
+ */
+export function openData(settings: Settings): Promise<OpenData> {
+  const { databaseUrl } = settings;
+  return databaseUrl === undefined ? openFolder(settings.dataDir) : openDatabase(databaseUrl);
+}
+
+async function openFolder(dataDir: string): Promise<OpenData> {
+  const folder = await takeDataFolder(dataDir);
+  const where = join(folder.path, "drykeel.sqlite");
+  try {
+    const store = await openSqliteStore(where);
+    return { store, where, close: () => store.close().finally(() => folder.release()) };
+  } catch (cause) {
+    folder.release();
+    throw storeProblem(cause);
+  }
+}
+
+async function openDatabase(url: string): Promise<OpenData> {
+  try {
+    const store = await openPostgresStore(url);
+    return { store, where: withoutPassword(url), close: () => store.close() };
+  } catch (cause) {
+    throw storeProblem(cause);
+  }
+}
+
+function storeProblem(cause: unknown): unknown {
+  return isStoreError(cause) || isInputError(cause) ? new StartProblem(cause.message) : cause;
+}

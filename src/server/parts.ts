@@ -1,0 +1,37 @@
+import type { Role } from "#readiness";
+import type { Ambient, LogStore, SecretStore } from "#station";
+import type { Pattern } from "#kit";
+import type { Papers } from "./paper-routes.ts";
+import type { Roster } from "./roster.ts";
+
+/** Someone of the demo station, whose PIN everybody may know. */
+export interface DemoAccount {
+  readonly person: string;
+  readonly name: string;
+  readonly role: Role;
+  readonly pin: string;
+}
+
+/** What the start file hands the server. Tests hand it a store in memory and a clock of their own. */
+export interface ServerOptions {
+  readonly store: LogStore;
+  readonly secrets: SecretStore;
+  readonly patterns: readonly Pattern[];
+  readonly ambient: Ambient;
+  /** Folder with the built pages; without it only /api answers. */
+  readonly webDir?: string;
+  /** Address people type, such as "https://pumps.example.org", where a proxy stands in front. */
+  readonly origin?: string;
+  /** Present only on a demo station: who may be chosen on the sign-in page. */
+  readonly demo?: readonly DemoAccount[];
+  /** Makes PDFs; without it no paper is offered. */
+  readonly papers?: Papers;
+  /** Where faults of the server itself are written; silent when absent. */
+  readonly log?: { readonly level: "warn" | "error" };
+}
+
+/** What every route works with. */
+export interface Parts extends ServerOptions {
+  readonly roster: Roster;
+  readonly demo: readonly DemoAccount[];
+}

@@ -1,0 +1,51 @@
+import { InputError } from "#base";
+import { PROBLEM, type SignInRequest } from "#station";
+import { requireWelcome } from "./arrival.ts";
+import type { Parts } from "./parts.ts";
+import { Refusal } from "./problem.ts";
+import { hashPin, isPin, weaknessOf } from "./secrets.ts";
+import { forgive, lanesOf, takeTry, waitLeft } from "./slowing.ts";
+
+/** The person whose name and PIN these are. Each try costs, the more the oftener it failed. */
+export async function provePin(parts: Parts, given: Pick<SignInRequest, "name" | "pin" | "device">): Promise<string> {
+  requireWelcome(parts, given.device);
+  const person = parts.roster.personNamed(given.name);
+  const who = person?.id ?? `nobody:${given.name.toLowerCase()}`;
+  const lanes = lanesOf(who, { id: given.device, known: parts.roster.device(given.device) !== undefined });
+  await takeTry(parts.secrets, lanes, parts.ambient.now());
+  const credential = person === undefined ? undefined : await parts.secrets.credential(pinId(person.id));
+  const proved = await isPin(given.pin, credential?.secret);
+  if (!proved || person === undefined) throw wrongPin(await waitLeft(parts.secrets, lanes, parts.ambient.now()));
+  await forgive(parts.secrets, lanes);
+  return person.id;
+}
+
+function wrongPin(wait: number): Refusal {
+  const seconds = Math.ceil(wait);
+  const next = seconds > 0 ? ` The next try is taken in ${seconds} s.` : "";
+  return new Refusal("signed-out", {
+    code: PROBLEM.wrongPin,
+    message: `Name or PIN is wrong.${next}`,
+    remedy: "Write the name as the station's list has it. An administrator can invite you again if the PIN is lost.",
+    ...(seconds > 0 ? { wait: seconds } : {}),
+  });
+}
+
+/** @throws InputError SV-130 where the PIN is among the first that anyone would guess */
+export function requireFitPin(pin: string): void {
+  const got = weaknessOf(pin);
+  if (got === undefined) return;
+  const allowed = "6 to 12 digits that are not all the same and not in a row";
+  throw new InputError([{ code: "SV-130", field: "pin", got, allowed, remedy: "Choose another PIN." }]);
+}
+
+/** Keeps a person's PIN as a hash, in place of the one before. */
+export async function keepPin(parts: Pick<Parts, "secrets" | "ambient">, person: string, pin: string): Promise<void> {
+  const secret = await hashPin(pin);
+  const created = parts.ambient.now();
+  await parts.secrets.putCredential({ id: pinId(person), person, kind: "pin", secret, counter: 0, created });
+}
+
+function pinId(person: string): string {
+  return `pin:${person}`;
+}

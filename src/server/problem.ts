@@ -1,0 +1,129 @@
+import { describeFault, isInputError, printGiven, type Fault } from "#base";
+import { PROBLEM, type Problem } from "#station";
+import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
+import { hasZodFastifySchemaValidationErrors } from "fastify-type-provider-zod";
+
+/** The one place where an answer becomes an HTTP status. Elsewhere a refusal only says which kind it is. */
+const STATUS = {
+  "bad-input": 400,
+  "signed-out": 401,
+  "not-allowed": 403,
+  "not-found": 404,
+  conflict: 409,
+  "too-large": 413,
+  "wrong-media": 415,
+  locked: 423,
+  slowed: 429,
+  broken: 500,
+  unavailable: 503,
+} as const;
+
+export type RefusalKind = keyof typeof STATUS;
+
+/** A request refused for an ordinary reason. Thrown by routes, answered as a {@link Problem}. */
+export class Refusal extends Error {
+  override readonly name = "Refusal";
+  readonly kind: RefusalKind;
+  readonly problem: Problem;
+
+  constructor(kind: RefusalKind, problem: Problem) {
+    super(problem.message);
+    this.kind = kind;
+    this.problem = problem;
+  }
+}
+
+/** Answers every error and every unknown address as JSON, and tells the log only what the person cannot mend. */
+export function answerProblems(app: FastifyInstance): void {
+  app.setErrorHandler((error: unknown, request, reply) => answer(reply, refusalOf(error, request)));
+  app.setNotFoundHandler((request, reply) => answer(reply, unknownAddress(request)));
+}
+
+/** Sends a refusal, also from within a hook. */
+export function answer(reply: FastifyReply, refusal: Refusal): FastifyReply {
+  const { problem } = refusal;
+  if (problem.wait !== undefined) void reply.header("retry-after", String(Math.ceil(problem.wait)));
+  return reply.code(STATUS[refusal.kind]).header("cache-control", "no-store").type("application/json").send(problem);
+}
+
+export function unknownAddress(request: FastifyRequest): Refusal {
+  return new Refusal("not-found", {
+    code: "SV-121",
+    message: `There is nothing at ${printGiven(request.url)}.`,
+    remedy: "Check the address, or start again from the board.",
+  });
+}
+
+function refusalOf(error: unknown, request: FastifyRequest): Refusal {
+  if (error instanceof Refusal) return error;
+  if (isInputError(error)) return badInput(error.faults);
+  if (hasZodFastifySchemaValidationErrors(error)) return badInput(error.validation.map(faultOfIssue));
+  return refusalOfStatus(error as FastifyError, request);
+}
+
+export function badInput(faults: readonly Fault[]): Refusal {
+  return new Refusal("bad-input", {
+    code: faults[0]?.code ?? "SV-122",
+    message: faults.map(describeFault).join("\n"),
+    remedy: faults[0]?.remedy ?? "Correct what is named and send it again.",
+    faults,
+  });
+}
+
+function faultOfIssue(issue: { instancePath: string; message?: string }): Fault {
+  const field = issue.instancePath.replace(/^\//, "").replaceAll("/", ".") || "request";
+  const allowed = issue.message ?? "what the address takes";
+  return { code: "SV-122", field, got: "something else", allowed, remedy: "Correct it and send it again." };
+}
+
+function refusalOfStatus(error: FastifyError, request: FastifyRequest): Refusal {
+  if (error.statusCode === 413) return tooLarge(request.routeOptions.bodyLimit);
+  if (error.statusCode === 415) return wrongMedia(request);
+  if (error.statusCode === 429) return slowedByAddress(error);
+  if (error.statusCode !== undefined && error.statusCode < 500) return unreadable(error);
+  request.log.error(error);
+  return broken();
+}
+
+/** @param limit - the most that is taken [byte] */
+export function tooLarge(limit: number): Refusal {
+  return new Refusal("too-large", {
+    code: PROBLEM.tooLarge,
+    message: `This is too large: at most ${limit} bytes are taken at once.`,
+    remedy: "Send it in parts: fewer lines at a time, or a photo made smaller.",
+  });
+}
+
+function wrongMedia(request: FastifyRequest): Refusal {
+  return new Refusal("wrong-media", {
+    code: "SV-123",
+    message: `This address does not take ${printGiven(request.headers["content-type"])}.`,
+    remedy: "Send JSON as application/json, a photo as image/jpeg, image/png or image/webp.",
+  });
+}
+
+function slowedByAddress(error: FastifyError & { wait?: number }): Refusal {
+  return new Refusal("slowed", {
+    code: PROBLEM.slowed,
+    message: "Too many attempts came from this network address.",
+    remedy: "Wait a minute and try again.",
+    wait: error.wait ?? 60,
+  });
+}
+
+function unreadable(error: FastifyError): Refusal {
+  return new Refusal("bad-input", {
+    code: "SV-124",
+    message: `The request cannot be read: ${error.message}`,
+    remedy: "Send the whole of it again as well-formed JSON.",
+  });
+}
+
+/** A bug or a broken disk: the details are in the server's own log, never in the answer. */
+function broken(): Refusal {
+  return new Refusal("broken", {
+    code: "SV-125",
+    message: "The server could not do this because of a fault of its own.",
+    remedy: "Nothing is lost on this device. Try again; if it goes on, look at the server's terminal.",
+  });
+}

@@ -1,0 +1,60 @@
+import { PUSH_BYTES_LIMIT, pushReply, pushRequest, type PushReply, type Verdict } from "#station";
+import { setImmediate as breathe } from "node:timers/promises";
+import { callerOf } from "./gate.ts";
+import { actOn } from "./push-effects.ts";
+import { judgeArrivals, type Arrival } from "./push-judgement.ts";
+import type { Parts } from "./parts.ts";
+import type { Routes } from "./routes.ts";
+import type { Caller } from "./sessions.ts";
+
+/** Entries judged and kept in one go; others are served in between. */
+const PIECE = 500;
+
+/** Entries from a device. Those that may be kept are on disk when the reply leaves; the rest come back with reasons. */
+export function addPushRoute(app: Routes, parts: Parts): void {
+  app.post(
+    "/api/log/push",
+    {
+      config: { permission: "push-log" },
+      bodyLimit: PUSH_BYTES_LIMIT,
+      schema: { body: pushRequest, response: { 200: pushReply } },
+    },
+    async (request) => takeIn(parts, callerOf(request), request.body.entries),
+  );
+}
+
+async function takeIn(parts: Parts, caller: Caller, given: readonly unknown[]): Promise<PushReply> {
+  const verdicts: Verdict[] = [];
+  for (let from = 0; from < given.length; from += PIECE) {
+    const arrivals = await judgeArrivals(parts, caller, given.slice(from, from + PIECE), from);
+    verdicts.push(...(await keep(parts, arrivals)));
+    await breathe();
+  }
+  return { verdicts };
+}
+
+/** Keeps what was judged good, in one piece, and says of each what became of it. */
+async function keep(parts: Parts, arrivals: readonly Arrival[]): Promise<readonly Verdict[]> {
+  const good = arrivals.flatMap((arrival) => (arrival.kind === "good" ? [arrival.entry] : []));
+  if (good.length === 0) return arrivals.map((arrival) => verdictOf(arrival, new Map(), new Set()));
+  const { accepted, clashing } = await parts.store.append(good, parts.ambient.now());
+  await actOn(parts, accepted);
+  const seqs = new Map(accepted.map(({ entry, seq }) => [entry.id, seq]));
+  const clashes = new Set(clashing);
+  return arrivals.map((arrival) => verdictOf(arrival, seqs, clashes));
+}
+
+/** The first of an id that was kept now takes its number; any other of the same id is a repetition or a clash. */
+function verdictOf(arrival: Arrival, seqs: Map<string, number>, clashes: ReadonlySet<string>): Verdict {
+  if (arrival.kind === "refused") return { verdict: "refused", id: arrival.id, faults: [...arrival.faults] };
+  const { id } = arrival.entry;
+  const seq = arrival.kind === "good" ? seqs.get(id) : undefined;
+  if (seq !== undefined && seqs.delete(id)) return { verdict: "accepted", id, seq };
+  return clashes.has(id) ? clashOf(id) : { verdict: "repeated", id };
+}
+
+function clashOf(id: string): Verdict {
+  const allowed = "the same content as kept under this id, or a new id";
+  const remedy = "What is kept stays as it is. To change it, strike that line and write a new one.";
+  return { verdict: "refused", id, faults: [{ code: "SV-170", field: "id", got: id, allowed, remedy }] };
+}

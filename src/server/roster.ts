@@ -1,0 +1,131 @@
+import { createFold, STATION_PLACE, type Entry, type Fold } from "#log";
+import {
+  applyDeviceEntry,
+  applyPersonEntry,
+  applyPlaceEntry,
+  applyStationEntry,
+  type Device,
+  type Person,
+  type Place,
+  type StationState,
+} from "#readiness";
+import type { Cursor, LogStore } from "#station";
+import { advance } from "./cursor.ts";
+
+/** Entries read from the store at once. */
+const PAGE = 5000;
+
+/** Who and what the station's log knows, as of the last look into the store. */
+export interface Roster {
+  /** Takes in what any server process has added since. Cheap where nothing was. */
+  catchUp(): Promise<void>;
+  person(id: string): Person | undefined;
+  /** A person who has not left, by name, however it is spaced or capitalised. */
+  personNamed(name: string): Person | undefined;
+  administrators(): readonly Person[];
+  device(id: string): Device | undefined;
+  /** When a device first joined, by the clock of the server that let it in; undefined where it has not. */
+  joined(device: string): string | undefined;
+  place(id: string): Place | undefined;
+  stationName(): string;
+  /** True until the first person has joined. */
+  isEmpty(): boolean;
+  /** What a new entry about this subject names in `after`. */
+  newest(subject: string): readonly string[];
+}
+
+/** A roster that follows a store. */
+export function createRoster(store: LogStore): Roster {
+  return new FoldedRoster(store);
+}
+
+type State = Person | Device | Place | StationState | undefined;
+
+class FoldedRoster implements Roster {
+  readonly #store: LogStore;
+  readonly #fold: Fold<State> = createFold<State>({ init: () => undefined, apply: applyEntry });
+  #cursor: Cursor = {};
+  #reading: Promise<void> = Promise.resolve();
+
+  constructor(store: LogStore) {
+    this.#store = store;
+  }
+
+  catchUp(): Promise<void> {
+    const next = this.#reading.then(() => this.#readOn());
+    this.#reading = next.catch(() => undefined);
+    return next;
+  }
+
+  person(id: string): Person | undefined {
+    return this.#state<Person>(`person:${id}`);
+  }
+
+  personNamed(name: string): Person | undefined {
+    return this.#people().find((person) => !person.left && plainName(person.name) === plainName(name));
+  }
+
+  administrators(): readonly Person[] {
+    return this.#people().filter(({ role, left }) => role === "administrator" && !left);
+  }
+
+  device(id: string): Device | undefined {
+    return this.#state<Device>(`device:${id}`);
+  }
+
+  joined(device: string): string | undefined {
+    const joins = this.#fold.entries(`device:${device}`).filter(({ kind }) => kind === "device-joined");
+    return joins[0]?.at;
+  }
+
+  place(id: string): Place | undefined {
+    return this.#state<Place>(`place:${id}`);
+  }
+
+  stationName(): string {
+    return this.#state<StationState>("station")?.name ?? "";
+  }
+
+  isEmpty(): boolean {
+    return this.#people().length === 0;
+  }
+
+  newest(subject: string): readonly string[] {
+    return this.#fold.heads(subject);
+  }
+
+  #people(): readonly Person[] {
+    const subjects = [...this.#fold.subjects()].filter((subject) => subject.startsWith("person:"));
+    return subjects.flatMap((subject) => this.#state<Person>(subject) ?? []);
+  }
+
+  #state<Wanted extends State>(subject: string): Wanted | undefined {
+    return this.#fold.state(subject) as Wanted | undefined;
+  }
+
+  async #readOn(): Promise<void> {
+    for (;;) {
+      const page = await this.#store.since([STATION_PLACE], this.#cursor, PAGE);
+      this.#fold.add(page.map(({ entry }) => entry).filter(isRosterEntry));
+      this.#cursor = advance(this.#cursor, page);
+      if (page.length < PAGE) return;
+    }
+  }
+}
+
+function isRosterEntry({ subject }: Entry): boolean {
+  return subject === "station" || /^(person|device|place):/.test(subject);
+}
+
+function applyEntry(before: State, entry: Entry): State {
+  const sort = entry.subject.split(":")[0];
+  if (sort === "person") return applyPersonEntry(before as Person | undefined, entry);
+  if (sort === "device") return applyDeviceEntry(before as Device | undefined, entry);
+  if (sort === "place") return applyPlaceEntry(before as Place | undefined, entry);
+  return applyStationEntry(before as StationState | undefined, entry);
+}
+
+/** A name as it is compared: case, accents' encoding and spacing do not matter. */
+function plainName(name: string): string {
+  return name.normalize("NFKC").trim().replace(/\s+/g, " ").toLowerCase();
+}

@@ -1,0 +1,62 @@
+import Fastify, { type FastifyInstance } from "fastify";
+import { serializerCompiler, validatorCompiler, type ZodTypeProvider } from "fastify-type-provider-zod";
+import { guardRoutes } from "./gate.ts";
+import { addInviteRoutes } from "./invite-routes.ts";
+import { addLiveRoute } from "./live-routes.ts";
+import { addPages } from "./pages.ts";
+import { addPaperRoutes } from "./paper-routes.ts";
+import type { Parts, ServerOptions } from "./parts.ts";
+import { addPasskeyRoutes } from "./passkey-routes.ts";
+import { addPhotoRoutes } from "./photo-routes.ts";
+import { answerProblems } from "./problem.ts";
+import { addPullRoutes } from "./pull-routes.ts";
+import { addPushRoute } from "./push-routes.ts";
+import { addQuestionRoutes } from "./question-routes.ts";
+import { createRoster } from "./roster.ts";
+import type { Routes } from "./routes.ts";
+import { isEncrypted } from "./sessions.ts";
+import { addSetupRoute } from "./setup-routes.ts";
+import { raiseShield } from "./shield.ts";
+import { addSignInRoutes } from "./sign-in-routes.ts";
+import { addStationRoutes } from "./station-routes.ts";
+
+/** The most bytes of an ordinary request; pushes and photos have their own limits. */
+const BODY_BYTES_LIMIT = 256 * 1024;
+
+/**
+ * The station's server: the log in a store, spoken to over HTTP. Holds nothing that is not in the store, so any number
+ * of them may stand side by side on one PostgreSQL.
+ *
+ * @returns the application, not yet listening; `close` leaves the store open
+ */
+export async function createServer(options: ServerOptions): Promise<FastifyInstance> {
+  const parts: Parts = { ...options, demo: options.demo ?? [], roster: createRoster(options.store) };
+  const app = Fastify({
+    logger: options.log ?? false,
+    bodyLimit: BODY_BYTES_LIMIT,
+    // A proxy on this machine or this network says who asks and over what; only where one is set up.
+    trustProxy: options.origin === undefined ? false : ["loopback", "linklocal", "uniquelocal"],
+  }).withTypeProvider<ZodTypeProvider>();
+  app.setValidatorCompiler(validatorCompiler);
+  app.setSerializerCompiler(serializerCompiler);
+  answerProblems(app as unknown as FastifyInstance);
+  await raiseShield(app as unknown as FastifyInstance, isEncrypted(options));
+  guardRoutes(app as unknown as FastifyInstance, parts);
+  await addRoutes(app, parts);
+  return app as unknown as FastifyInstance;
+}
+
+async function addRoutes(app: Routes, parts: Parts): Promise<void> {
+  addSignInRoutes(app, parts);
+  addSetupRoute(app, parts);
+  addInviteRoutes(app, parts);
+  addPasskeyRoutes(app, parts);
+  addPushRoute(app, parts);
+  addPullRoutes(app, parts);
+  addLiveRoute(app, parts);
+  addPhotoRoutes(app, parts);
+  addStationRoutes(app, parts);
+  addQuestionRoutes(app, parts);
+  if (parts.papers !== undefined) addPaperRoutes(app, parts.papers);
+  if (parts.webDir !== undefined) await addPages(app, parts.webDir);
+}

@@ -1,0 +1,99 @@
+import type { Person } from "#readiness";
+import type { Session, SignedOut } from "#station";
+import type { FastifyReply, FastifyRequest } from "fastify";
+import { secondsAfter, secondsBetween } from "./hours.ts";
+import type { Parts } from "./parts.ts";
+import { hashSecret, makeToken } from "./secrets.ts";
+
+const SESSION_COOKIE = "drykeel_session";
+/** Only tells a shut-out device why it is signed out; opens nothing. */
+const DEVICE_COOKIE = "drykeel_device";
+/** A session ends after so long without use [s]: a phone in a locker must still be signed in next season. */
+const SESSION_SECONDS = 180 * 86_400;
+/** A session in use is renewed at most this often [s]. */
+const RENEW_SECONDS = 86_400;
+
+/** Who is asking: a signed-in person of the station, on a device that is not shut out. */
+export interface Caller {
+  readonly person: Person;
+  readonly device: string;
+  readonly session: Session;
+}
+
+export type Asking = { readonly kind: "caller"; readonly caller: Caller } | NobodyAsking;
+export interface NobodyAsking {
+  readonly kind: "nobody";
+  readonly because: SignedOut["because"];
+}
+
+/** Signs a person in on a device: a new session in the store, its token in a cookie that scripts cannot read. */
+export async function openSession(
+  parts: Parts,
+  reply: FastifyReply,
+  who: { readonly person: string; readonly device: string },
+): Promise<Session> {
+  const token = makeToken();
+  const created = parts.ambient.now();
+  const expires = secondsAfter(created, SESSION_SECONDS);
+  const session: Session = { tokenHash: hashSecret("session", token), ...who, created, expires };
+  await parts.secrets.putSession(session);
+  setCookie(parts, reply, SESSION_COOKIE, token);
+  setCookie(parts, reply, DEVICE_COOKIE, who.device);
+  return session;
+}
+
+/** Ends the session of a request, here and on the device. */
+export async function closeSession(parts: Parts, request: FastifyRequest, reply: FastifyReply): Promise<void> {
+  const token = request.cookies[SESSION_COOKIE];
+  if (token !== undefined) await parts.secrets.removeSession(hashSecret("session", token));
+  void reply.clearCookie(SESSION_COOKIE, { path: "/" });
+}
+
+/** Who is asking, judged anew at each request: a shut-out device or a person who left is out at once. */
+export async function findAsking(parts: Parts, request: FastifyRequest): Promise<Asking> {
+  const token = request.cookies[SESSION_COOKIE];
+  const session = token === undefined ? undefined : await parts.secrets.session(hashSecret("session", token));
+  await parts.roster.catchUp();
+  if (parts.roster.device(session?.device ?? request.cookies[DEVICE_COOKIE] ?? "")?.shutOut)
+    return { kind: "nobody", because: "device-shut-out" };
+  if (session === undefined) return { kind: "nobody", because: token === undefined ? "never" : "expired" };
+  return askingOf(parts, session);
+}
+
+function askingOf(parts: Parts, session: Session): Asking {
+  if (secondsBetween(session.expires, parts.ambient.now()) >= 0) return { kind: "nobody", because: "expired" };
+  const person = parts.roster.person(session.person);
+  if (person === undefined || person.left) return { kind: "nobody", because: "person-left" };
+  return { kind: "caller", caller: { person, device: session.device, session } };
+}
+
+/** Moves the end of a session in use. */
+export async function renewSession(
+  parts: Parts,
+  request: FastifyRequest,
+  reply: FastifyReply,
+  caller: Caller,
+): Promise<Caller> {
+  const now = parts.ambient.now();
+  const left = secondsBetween(now, caller.session.expires);
+  if (left > SESSION_SECONDS - RENEW_SECONDS) return caller;
+  const session = { ...caller.session, expires: secondsAfter(now, SESSION_SECONDS) };
+  await parts.secrets.putSession(session);
+  setCookie(parts, reply, SESSION_COOKIE, request.cookies[SESSION_COOKIE]!);
+  return { ...caller, session };
+}
+
+function setCookie(parts: Parts, reply: FastifyReply, name: string, value: string): void {
+  void reply.setCookie(name, value, {
+    path: "/",
+    httpOnly: true,
+    sameSite: "strict",
+    secure: isEncrypted(parts),
+    maxAge: SESSION_SECONDS,
+  });
+}
+
+/** True where people reach the station over HTTPS, so that its cookies must never travel without. */
+export function isEncrypted(parts: { readonly origin?: string }): boolean {
+  return parts.origin?.startsWith("https://") ?? false;
+}

@@ -1,0 +1,127 @@
+import type { Pattern } from "#kit";
+import type { Ambient } from "#station";
+import type { FastifyInstance } from "fastify";
+import { existsSync } from "node:fs";
+import { join } from "node:path";
+import { uuidv7 } from "uuidv7";
+import { fillDemo, openDemoAccounts } from "./demo-station.ts";
+import { openData, type OpenData } from "./open-store.ts";
+import { openingLines } from "./opening-lines.ts";
+import type { DemoAccount } from "./parts.ts";
+import { readPatterns } from "./pattern-folder.ts";
+import { createRoster, type Roster } from "./roster.ts";
+import { createServer } from "./server.ts";
+import type { Settings } from "./settings.ts";
+import { makeSetupCode } from "./setup-routes.ts";
+import { codeOf, StartProblem } from "./start-problem.ts";
+
+/** A server that answers. */
+export interface Running {
+  /** What to tell the person at the terminal. */
+  readonly lines: readonly string[];
+  /** Ends open requests, closes the store and gives the folder back. */
+  stop(): Promise<void>;
+}
+
+const ambient: Ambient = { now: () => new Date().toISOString(), newId: uuidv7 };
+
+/**
+ * Starts a station's server.
+ *
+ * @param root - folder of the checkout: patterns and built pages are found from it
+ * @throws StartProblem in words for the terminal
+ */
+export async function startStation(settings: Settings, root: string): Promise<Running> {
+  const patterns = readPatterns(join(root, "patterns"));
+  const data = await openData(settings);
+  try {
+    return await serve(settings, root, data, patterns);
+  } catch (cause) {
+    await data.close();
+    throw cause;
+  }
+}
+
+async function serve(settings: Settings, root: string, data: OpenData, patterns: readonly Pattern[]): Promise<Running> {
+  const { store, where } = data;
+  const demo = await prepareDemo(settings, data, patterns);
+  const app = await createServer({
+    store,
+    secrets: store,
+    patterns,
+    ambient,
+    demo,
+    log: { level: "warn" },
+    ...pagesIn(join(root, "dist", "web")),
+    ...(settings.origin === undefined ? {} : { origin: settings.origin }),
+  });
+  const here = await listen(app, settings);
+  const setupCode = await makeSetupCode({ secrets: store, ambient, roster: createRoster(store) });
+  const lines = openingLines({
+    address: settings.origin ?? here,
+    data: where,
+    demo,
+    ...(setupCode === undefined ? {} : { setupCode }),
+  });
+  return { lines, stop: () => app.close().then(() => data.close()) };
+}
+
+function pagesIn(webDir: string): { webDir?: string } {
+  return existsSync(join(webDir, "index.html")) ? { webDir } : {};
+}
+
+/** Fills an empty store with the demo unless an empty station was asked for, and opens its accounts where it is one. */
+async function prepareDemo(
+  { empty }: Settings,
+  { store, where }: OpenData,
+  patterns: readonly Pattern[],
+): Promise<readonly DemoAccount[]> {
+  const now = ambient.now();
+  if (!empty && (await store.count()) === 0) await fillDemo(store, { patterns, today: now.slice(0, 10), now });
+  const roster = createRoster(store);
+  await roster.catchUp();
+  const demo = await openDemoAccounts({ secrets: store, ambient }, (account) => isAsInDemo(roster, account));
+  if (empty && demo.length > 0) throw holdsDemo(where);
+  return demo;
+}
+
+function isAsInDemo(roster: Roster, account: DemoAccount): boolean {
+  return roster.person(account.person)?.name === account.name;
+}
+
+function holdsDemo(where: string): StartProblem {
+  return new StartProblem(
+    `${where} holds the demo station. Name another folder for your own: DATA_DIR=./station npm start -- --empty`,
+  );
+}
+
+/** @returns the address to open on this computer */
+async function listen(app: FastifyInstance, { port, host }: Settings): Promise<string> {
+  try {
+    await (host === undefined ? listenEverywhere(app, port) : app.listen({ port, host }));
+  } catch (cause) {
+    await app.close();
+    throw cannotListen(cause, port);
+  }
+  const address = app.server.address();
+  const taken = typeof address === "object" && address !== null ? address.port : port;
+  return `http://localhost:${taken}`;
+}
+
+/** On every interface; on IPv4 alone where the computer knows nothing else. */
+async function listenEverywhere(app: FastifyInstance, port: number): Promise<void> {
+  try {
+    await app.listen({ port, host: "::" });
+  } catch (cause) {
+    if (codeOf(cause) !== "EAFNOSUPPORT" && codeOf(cause) !== "EADDRNOTAVAIL") throw cause;
+    await app.listen({ port, host: "0.0.0.0" });
+  }
+}
+
+function cannotListen(cause: unknown, port: number): unknown {
+  const code = codeOf(cause);
+  const another = "Choose another: PORT=4301 npm start";
+  if (code === "EADDRINUSE") return new StartProblem(`Port ${port} is taken by another program. ${another}`);
+  if (code === "EACCES") return new StartProblem(`This user may not use port ${port}. ${another}`);
+  return cause;
+}
