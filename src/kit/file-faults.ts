@@ -20,8 +20,16 @@ function faultsOf(issue: z.core.$ZodIssue, source: YamlSource): readonly Fault[]
 }
 
 function unknownField(source: YamlSource, path: FilePath, key: string, allowed: string): Fault {
-  const remedy = "Correct the spelling, or take the field out.";
-  return { code: "KI-102", field: fieldName(source, [...path, key]), got: printGiven(key), allowed, remedy };
+  const here = [...path, key];
+  const remedy = isTornText(source, here, key) ? QUOTE_REMEDY : "Correct the spelling, or take the field out.";
+  return { code: "KI-102", field: fieldName(source, here), got: printGiven(key), allowed, remedy };
+}
+
+const QUOTE_REMEDY = "Put the text before it in quotes: inside { } a comma starts a new field.";
+
+/** Text with a comma, written without quotes inside braces, falls apart into fields with a sentence for a name. */
+function isTornText(source: YamlSource, path: FilePath, key: string): boolean {
+  return valueAt(source.value, path) === null && /\s/.test(key);
 }
 
 function codeOf(issue: z.core.$ZodIssue["code"]): string {
