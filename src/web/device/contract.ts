@@ -1,7 +1,7 @@
 import type { UnitSystem } from "#base";
 import type { Pattern } from "#kit";
 import type { Entry } from "#log";
-import type { Bodies, Device, EntryKind, KitState, Person, Place, PhotoRef, Standing } from "#readiness";
+import type { Bodies, Device, EntryKind, KitState, Person, Place, PhotoRef, Standing, StationPolicy } from "#readiness";
 
 /** Everything a page shows, derived on this device from its own copy of the log. Replaced whole on each change. */
 export interface StationView {
@@ -18,6 +18,8 @@ export interface StationView {
   /** Kits not retired. */
   readonly kits: readonly KitState[];
   readonly standings: ReadonlyMap<string, Standing>;
+  /** The station's own, stricter spans, for bands and lapses. */
+  readonly policy: StationPolicy;
   /** By "id@version". */
   readonly patterns: ReadonlyMap<string, Pattern>;
   readonly units: UnitSystem;
@@ -32,6 +34,8 @@ export interface Draft<K extends EntryKind = EntryKind> {
   readonly body: Bodies[K];
   /** Place it belongs to; the kit's own place where absent. */
   readonly place?: string;
+  /** "id@version" it is made under, where that is not the kit's own: enrolling, rebuilding. */
+  readonly pattern?: string;
 }
 
 /** What pages may do. Every call has reached this device's disk when it resolves. */

@@ -1,2 +1,7 @@
 export * from "./contract.ts";
+export { sayClockDifference } from "./clock.ts";
 export { DeviceContext, useRecorder, useSendState, useStation, type DeviceValue } from "./context.ts";
+export type { Alarm, DeviceState, SignInOutcome, Sitting } from "./device-state.ts";
+export type { OutboxLine } from "./device-store.ts";
+export { DeviceProvider, useDeviceState, useThisDevice } from "./provider.tsx";
+export { ThisDevice } from "./this-device.ts";

@@ -1,0 +1,45 @@
+import type { Ambient } from "#station";
+import { uuidv7 } from "uuidv7";
+
+/** Clock and ids of a real device. */
+export const deviceAmbient: Ambient = {
+  now: () => withOffset(new Date()),
+  newId: () => uuidv7(),
+};
+
+/** RFC 3339 with the device's own offset, as its wall clock shows: "2026-03-14T14:02:05.120+13:00". */
+export function withOffset(date: Date, offsetMinutes = -date.getTimezoneOffset()): string {
+  const wall = new Date(date.getTime() + offsetMinutes * 60_000).toISOString().slice(0, -1);
+  const sign = offsetMinutes < 0 ? "-" : "+";
+  const size = Math.abs(offsetMinutes);
+  return `${wall}${sign}${twoFigures(size / 60)}:${twoFigures(size % 60)}`;
+}
+
+function twoFigures(part: number): string {
+  return String(Math.floor(part)).padStart(2, "0");
+}
+
+/** Difference beyond which the person is told [ms]: half of what the station refuses. */
+export const CLOCK_WARNING_MS = 2 * 60_000;
+
+/**
+ * How far this device's clock is ahead of the server's [ms], from one question and answer.
+ * The server wrote its time somewhere between; the middle is the best guess, and half a second its own rounding.
+ */
+export function clockAhead(serverMs: number, askedMs: number, answeredMs: number): number {
+  return (askedMs + answeredMs) / 2 - (serverMs + 500);
+}
+
+/** "This device's clock is 3 h 10 min ahead of the station's", or nothing where it is near enough. */
+export function sayClockDifference(aheadMs: number | undefined): string | undefined {
+  if (aheadMs === undefined || Math.abs(aheadMs) < CLOCK_WARNING_MS) return undefined;
+  const way = aheadMs > 0 ? "ahead of" : "behind";
+  return `This device's clock is ${saySpan(Math.abs(aheadMs))} ${way} the station's.`;
+}
+
+function saySpan(ms: number): string {
+  const minutes = Math.round(ms / 60_000);
+  if (minutes < 60) return `${minutes} min`;
+  const hours = Math.floor(minutes / 60);
+  return hours < 48 ? `${hours} h ${minutes % 60} min` : `${Math.floor(hours / 24)} days`;
+}

@@ -1,0 +1,32 @@
+import type { Alarm } from "./device-state.ts";
+import type { DeviceStore } from "./device-store.ts";
+
+const LAST_USED = "drykeel.last-used";
+
+/**
+ * Tells a disk that was emptied from one never used: a mark in another drawer of the browser outlives the store more
+ * often than not. Whatever was unsent is then gone, and its people must hear it.
+ */
+export async function findEmptied(store: DeviceStore, storage: Pick<Storage, "getItem">): Promise<Alarm | undefined> {
+  const lastUsed = storage.getItem(LAST_USED);
+  const isUsed = (await store.note<boolean>("used")) === true;
+  return lastUsed !== null && !isUsed ? { kind: "emptied", lastUsed } : undefined;
+}
+
+/** Marks both drawers as used. */
+export async function markUsed(store: DeviceStore, storage: Pick<Storage, "setItem">, now: string): Promise<void> {
+  await store.putNote("used", true);
+  storage.setItem(LAST_USED, now);
+}
+
+/** Forgets the mark, where the disk is emptied on purpose. */
+export function forgetUsed(storage: Pick<Storage, "removeItem">): void {
+  storage.removeItem(LAST_USED);
+}
+
+/** Asks the browser to keep the data; alarm where it will not promise. */
+export async function askToKeep(): Promise<Alarm | undefined> {
+  if (!("storage" in navigator) || !("persist" in navigator.storage)) return { kind: "not-kept" };
+  const isKept = (await navigator.storage.persisted()) || (await navigator.storage.persist());
+  return isKept ? undefined : { kind: "not-kept" };
+}

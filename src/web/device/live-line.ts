@@ -1,0 +1,51 @@
+import { LIVE_EVENTS } from "#station";
+
+/** A line this long without news is opened anew [ms]: a network can drop one without either end hearing of it. */
+const RENEW_MS = 10 * 60_000;
+
+/**
+ * The server's live line: calls when another device has written something. Only a hint to look; what is fetched never
+ * depends on it, so a line that drops costs minutes, not entries.
+ */
+export class LiveLine {
+  readonly #onNews: () => void;
+  #source: EventSource | undefined;
+  #renewal: ReturnType<typeof setTimeout> | undefined;
+
+  constructor(onNews: () => void) {
+    this.#onNews = onNews;
+  }
+
+  get isOpen(): boolean {
+    return this.#source !== undefined;
+  }
+
+  open(): void {
+    if (this.#source !== undefined) return;
+    const source = new EventSource("/api/log/live");
+    this.#source = source;
+    source.addEventListener(LIVE_EVENTS.heads, () => this.#heard());
+    source.addEventListener(LIVE_EVENTS.signedOut, () => {
+      this.close();
+      this.#onNews();
+    });
+    source.addEventListener("error", () => this.close());
+    this.#listen();
+  }
+
+  close(): void {
+    clearTimeout(this.#renewal);
+    this.#source?.close();
+    this.#source = undefined;
+  }
+
+  #heard(): void {
+    this.#listen();
+    this.#onNews();
+  }
+
+  #listen(): void {
+    clearTimeout(this.#renewal);
+    this.#renewal = setTimeout(() => this.close(), RENEW_MS);
+  }
+}

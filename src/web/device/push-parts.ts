@@ -1,0 +1,45 @@
+import type { Entry } from "#log";
+import type { OutboxLine } from "./device-store.ts";
+
+/** Small enough that one part gets through a network that comes and goes. */
+export const PART_LINES = 250;
+export const PART_BYTES = 256 * 1024;
+
+/** Lines that this person may send from this device now, oldest first. Others' wait until they sign in again. */
+export function linesToSend(
+  outbox: readonly OutboxLine[],
+  who: { readonly person: string; readonly device: string },
+): readonly Entry[] {
+  return outbox
+    .filter(({ state, entry }) => state === "unsent" && entry.by === who.person && entry.device === who.device)
+    .map(({ entry }) => entry)
+    .sort((one, other) => (one.id < other.id ? -1 : 1));
+}
+
+/** Cuts lines into parts, in order, each within both limits; a line too long by itself is a part by itself. */
+export function cutIntoParts(
+  lines: readonly Entry[],
+  mostLines = PART_LINES,
+  mostBytes = PART_BYTES,
+): readonly Entry[][] {
+  const parts: Entry[][] = [];
+  let bytes = 0;
+  for (const line of lines) {
+    const size = JSON.stringify(line).length;
+    const last = parts.at(-1);
+    if (last === undefined || last.length >= mostLines || bytes + size > mostBytes) {
+      parts.push([line]);
+      bytes = size;
+    } else {
+      last.push(line);
+      bytes += size;
+    }
+  }
+  return parts;
+}
+
+/** Wait before the next try after so many in vain [ms]: 2 s doubling to 1 min, spread so that devices do not call in step. */
+export function waitAfter(failures: number, chance: number): number {
+  const whole = Math.min(60_000, 2000 * 2 ** Math.max(0, failures - 1));
+  return whole * (0.75 + chance / 2);
+}

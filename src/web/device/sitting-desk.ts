@@ -1,0 +1,97 @@
+import type {
+  AcceptInviteRequest,
+  PasskeyOptions,
+  SessionReply,
+  SetupRequest,
+  SignedIn,
+  SignInRequest,
+} from "#station";
+import { startAuthentication, startRegistration } from "@simplewebauthn/browser";
+import type { SignInOutcome, Sitting } from "./device-state.ts";
+import type { Reply, ServerDoor } from "./server-door.ts";
+
+/** The device as it presents itself. */
+export interface DeviceName {
+  readonly device: string;
+  readonly deviceName: string;
+}
+
+/** Remembers that a sign-out could not be told to the server, since the session's cookie is out of a script's reach. */
+const UNTOLD = "drykeel.sign-out-untold";
+
+/** Signing in and out: what goes over the wire, and nothing of what is kept here. */
+export class SittingDesk {
+  readonly #door: ServerDoor;
+
+  constructor(door: ServerDoor) {
+    this.#door = door;
+  }
+
+  /** Who the server takes this device for. Tells it first of a sign-out it has not heard of. */
+  async whoAmI(): Promise<Reply<SessionReply>> {
+    if (localStorage.getItem(UNTOLD) !== null && !(await this.signOut())) {
+      return { kind: "unreachable", because: "the server has not yet heard of the last sign-out" };
+    }
+    return this.#door.ask<SessionReply>({ method: "GET", path: "/api/session" });
+  }
+
+  signIn(request: SignInRequest): Promise<Reply<SignedIn>> {
+    return this.#enter("/api/sign-in", request);
+  }
+
+  setUp(request: SetupRequest): Promise<Reply<SignedIn>> {
+    return this.#enter("/api/setup", request);
+  }
+
+  acceptInvite(request: AcceptInviteRequest): Promise<Reply<SignedIn>> {
+    return this.#enter("/api/invites/accept", request);
+  }
+
+  async signInWithPasskey(name: DeviceName): Promise<Reply<SignedIn>> {
+    const asked = await this.#passkeyOptions("/api/passkeys/sign-in/options");
+    if (asked.kind !== "answered") return asked;
+    const response = await startAuthentication(optionsFor<typeof startAuthentication>(asked.value));
+    return this.#enter("/api/passkeys/sign-in", { challenge: asked.value.challenge, response, ...name });
+  }
+
+  async addPasskey(): Promise<Reply<undefined>> {
+    const asked = await this.#passkeyOptions("/api/passkeys/register/options");
+    if (asked.kind !== "answered") return asked;
+    const response = await startRegistration(optionsFor<typeof startRegistration>(asked.value));
+    const json = { challenge: asked.value.challenge, response };
+    return this.#door.ask({ method: "POST", path: "/api/passkeys/register", json });
+  }
+
+  /** True once the server has heard; otherwise it is told the next time it can be reached. */
+  async signOut(): Promise<boolean> {
+    localStorage.setItem(UNTOLD, "yes");
+    const reply = await this.#door.ask({ method: "DELETE", path: "/api/session" });
+    const isHeard = reply.kind === "answered" || (reply.kind === "refused" && reply.status < 500);
+    if (isHeard) localStorage.removeItem(UNTOLD);
+    return isHeard;
+  }
+
+  #passkeyOptions(path: string): Promise<Reply<PasskeyOptions>> {
+    return this.#door.ask<PasskeyOptions>({ method: "POST", path, json: {} });
+  }
+
+  async #enter(path: string, json: unknown): Promise<Reply<SignedIn>> {
+    const reply = await this.#door.ask<SignedIn>({ method: "POST", path, json });
+    if (reply.kind === "answered") localStorage.removeItem(UNTOLD);
+    return reply;
+  }
+}
+
+function optionsFor<Start extends (given: never) => unknown>(asked: PasskeyOptions): Parameters<Start>[0] {
+  return { optionsJSON: asked.options } as unknown as Parameters<Start>[0];
+}
+
+export function sittingOf(signedIn: SignedIn): Sitting {
+  const { person, device, deviceName, stationName, passkeys, demo } = signedIn;
+  return { person, device, deviceName, stationName, passkeys, demo };
+}
+
+export function outcomeOf(reply: Reply<SignedIn>): SignInOutcome {
+  if (reply.kind === "answered") return { kind: "signed-in" };
+  return reply.kind === "refused" ? { kind: "refused", problem: reply.problem } : { kind: "offline" };
+}

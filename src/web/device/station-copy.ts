@@ -1,0 +1,105 @@
+import { dayIn, type UnitSystem } from "#base";
+import type { Pattern } from "#kit";
+import type { Entry, KeptEntry } from "#log";
+import { standingOf, type KitState, type Person, type Place, type Standing, type StationPolicy } from "#readiness";
+import { createStationFold, type StationFold, type StationReading } from "#station";
+import type { StationView } from "./contract.ts";
+
+/** Who looks, from where and when. */
+export interface Looking {
+  readonly person: Person;
+  readonly device: string;
+  /** Place chosen on this device, if one was. */
+  readonly place: string | undefined;
+  readonly now: string;
+  readonly units: UnitSystem;
+}
+
+interface Judged {
+  readonly kit: KitState;
+  readonly day: string;
+  readonly policy: StationPolicy;
+  readonly standing: Standing;
+}
+
+/** The station in this window's memory: folded from the device's own lines, a line at a time. */
+export class StationCopy {
+  readonly #fold: StationFold;
+  readonly #judged = new Map<string, Judged>();
+
+  constructor(patterns: readonly Pattern[]) {
+    this.#fold = createStationFold(patterns);
+  }
+
+  add(entries: Iterable<Entry | KeptEntry>): void {
+    this.#fold.add(entries);
+  }
+
+  get size(): number {
+    return this.#fold.size;
+  }
+
+  heads(subject: string): readonly string[] {
+    return this.#fold.heads(subject);
+  }
+
+  kit(subject: string): KitState | undefined {
+    return subject.startsWith("kit:") ? this.#fold.kit(subject.slice("kit:".length)) : undefined;
+  }
+
+  /** What pages show; undefined until the log has brought the first place. */
+  view(looking: Looking): StationView | undefined {
+    const reading = this.#fold.read();
+    const place = placeOf(reading, looking.place);
+    if (!place) return undefined;
+    const kits = reading.kits.filter((kit) => !kit.retired);
+    return {
+      stationName: reading.stationName,
+      today: dayIn(place.zone, looking.now),
+      me: reading.people.find(({ id }) => id === looking.person.id) ?? looking.person,
+      device: looking.device,
+      place,
+      places: reading.places.filter(({ closed }) => !closed),
+      people: reading.people,
+      devices: reading.devices,
+      kits,
+      standings: new Map(kits.map((kit) => [kit.id, this.#standingOf(kit, reading, looking.now)])),
+      policy: reading.policy,
+      patterns: reading.patterns,
+      units: looking.units,
+      entriesOf: (subject) => this.#fold.entriesOf(subject),
+    };
+  }
+
+  /** Judged anew only when the kit, the day or the policy is another. */
+  #standingOf(kit: KitState, reading: StationReading, now: string): Standing {
+    const day = dayIn(zoneOf(reading, kit.place), now);
+    const before = this.#judged.get(kit.id);
+    if (before?.kit === kit && before.day === day && before.policy === reading.policy) return before.standing;
+    const standing = judge(kit, reading, day);
+    this.#judged.set(kit.id, { kit, day, policy: reading.policy, standing });
+    return standing;
+  }
+}
+
+function judge(kit: KitState, { patterns, policy }: StationReading, day: string): Standing {
+  const pattern = patterns.get(kit.pattern);
+  if (!pattern) return WITHOUT_PATTERN;
+  return standingOf(kit, pattern, day, policy, { otherPatternVersions: [...patterns.values()] });
+}
+
+const WITHOUT_PATTERN: Standing = {
+  standing: "grounded",
+  because: [{ rule: "pattern", text: "Its pattern is not on this device, so nothing can be said of it here." }],
+  limits: [],
+  restore: { what: ["Connect this device so that it can fetch the pattern."], minutes: 0 },
+};
+
+function placeOf({ places }: StationReading, chosen: string | undefined): Place | undefined {
+  const open = places.filter(({ closed }) => !closed);
+  return open.find(({ id }) => id === chosen) ?? open[0];
+}
+
+function zoneOf({ places }: StationReading, id: string): string {
+  return places.find((place) => place.id === id)?.zone ?? "UTC";
+}

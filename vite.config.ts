@@ -1,0 +1,54 @@
+import { fileURLToPath } from "node:url";
+import react from "@vitejs/plugin-react";
+import { defineConfig } from "vite";
+import { VitePWA } from "vite-plugin-pwa";
+
+const folder = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+
+/** The web app: from src/web to dist/web. Nothing is inlined, so that the content policy needs no exceptions. */
+export default defineConfig({
+  root: folder("src/web"),
+  publicDir: folder("src/web/public"),
+  plugins: [
+    react(),
+    VitePWA({
+      strategies: "injectManifest",
+      srcDir: ".",
+      filename: "service-worker.ts",
+      injectRegister: false,
+      injectManifest: {
+        injectionPoint: "self.APP_SHELF",
+        globPatterns: ["**/*.{js,css,html,woff2,svg,png,wasm}"],
+        maximumFileSizeToCacheInBytes: 6e6,
+      },
+      manifest: {
+        id: "/",
+        name: "Drykeel",
+        short_name: "Drykeel",
+        description: "Keeps portable dewatering pump kits ready, and proves it.",
+        start_url: "/",
+        display: "standalone",
+        background_color: "#f8f6f0",
+        theme_color: "#0b3f5f",
+        icons: [
+          { src: "/icons/drykeel-192.png", sizes: "192x192", type: "image/png" },
+          { src: "/icons/drykeel-512.png", sizes: "512x512", type: "image/png", purpose: "any" },
+          { src: "/icons/drykeel-512.png", sizes: "512x512", type: "image/png", purpose: "maskable" },
+          { src: "/icons/drykeel.svg", sizes: "any", type: "image/svg+xml" },
+        ],
+      },
+    }),
+  ],
+  worker: { format: "es" },
+  build: {
+    outDir: folder("dist/web"),
+    emptyOutDir: true,
+    target: ["chrome111", "safari16.4", "firefox115"],
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+  },
+  server: {
+    port: Number(process.env["WEB_PORT"] ?? 5173),
+    proxy: { "/api": { target: process.env["API"] ?? "http://localhost:4300", changeOrigin: false } },
+  },
+});
