@@ -1,7 +1,7 @@
 import { addDays, addSpan, dayWritten, formatDate, formatSpan, type PlainDate, type Span } from "#base";
 import type { Effect, Item, Pattern } from "#kit";
 import type { Condition, Restoring } from "./condition.ts";
-import { fuelItemOf, lastClosed, lastGoodDay, lastProofRun } from "./life.ts";
+import { datesOf, fuelItemOf, lastClosed, lastGoodDay, lastProofRun } from "./life.ts";
 import { stepsForItem, stepsOfStages, type Lookup } from "./lookup.ts";
 import { strictest, type StationPolicy } from "./people-fold.ts";
 import type { KitState, Turnaround } from "./state.ts";
@@ -10,7 +10,8 @@ import type { KitState, Turnaround } from "./state.ts";
 export function itemConditions(kit: KitState, lookup: Lookup, policy: StationPolicy): readonly Condition[] {
   const fuel = fuelItemOf(lookup.pattern);
   return lookup.pattern.items.flatMap((item) => {
-    const day = lastGoodDay(item, kit.contents[item.id], item === fuel ? policy.fuelAge : undefined);
+    const dates = datesOf(kit, item, lookup.pattern);
+    const day = lastGoodDay(item, dates, item === fuel ? policy.fuelAge : undefined);
     if (item.life.kind === "single-use") return singleUse(kit, item, lookup);
     if (day === "never") return [];
     return [day === "unknown" ? undated(item, lookup) : dated(item, day, lookup)];

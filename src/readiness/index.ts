@@ -29,7 +29,16 @@ export {
 export type { Condition } from "./condition.ts";
 export { bandsIn, bandsOf, type DayRange } from "./bands.ts";
 export { firstToEnd, isReady, shortfallsOf, strengthOf, type Shortfall, type Strength } from "./strength.ts";
-export { fuelItemOf, lastClosed, lastGoodDay, lastProofRun, lineKeys, turnaroundsNewestFirst } from "./life.ts";
+export {
+  datesOf,
+  fuelItemOf,
+  lastClosed,
+  lastGoodDay,
+  lastProofRun,
+  lineKeys,
+  turnaroundsNewestFirst,
+  type Dates,
+} from "./life.ts";
 export { recordOf } from "./record.ts";
 export { sealingRefusals, type Sealing } from "./sealing.ts";
 export { findingsByAge, isGrounding, openFindings, provingChecks, type AgedFinding } from "./finding-list.ts";

@@ -1,32 +1,46 @@
-import { addSpan, dayWritten, earlierDate, isDate, isMonth, parseDate, type PlainDate } from "#base";
+import { addSpan, dayWritten, earlierDate, isDate, isMonth, parseDate, type PlainDate, type Span } from "#base";
 import type { Item, Pattern } from "#kit";
-import { strictest, type StationPolicy } from "./people-fold.ts";
 import type { FittedItem, KitState, Turnaround } from "./state.ts";
 
+/** What the log says of an item's dates. */
+export interface Dates {
+  /** Day fitted, if it is on record. */
+  readonly fitted?: PlainDate;
+  /** Last day printed on it, as last fitted or read off it. */
+  readonly printed?: PlainDate;
+}
+
+/** The dates of an item: those it was fitted with, and any printed date read off it since. */
+export function datesOf(kit: KitState, item: Item, pattern: Pattern): Dates {
+  const fitted = kit.contents[item.id];
+  const read = lastDateRead(kit, item, pattern);
+  const isNewer = read && (!fitted || Date.parse(read.at) > Date.parse(fitted.mark.at));
+  const printed = readDay(isNewer ? read.date : fitted?.printed);
+  const day = readDay(fitted?.fitted);
+  return { ...(day === undefined ? {} : { fitted: day }), ...(printed === undefined ? {} : { printed }) };
+}
+
 /**
- * Last day on which a fitted item is good: its printed date, or its life counted from the day it was fitted. Fuel is
- * also held to the station's own age.
+ * Last day on which an item is good: its printed date, or its life counted from the day it was fitted. Fuel is also
+ * held to the station's own age.
  *
  * @returns the day, "never" for an item without a life, or "unknown" where the log has no date to go by
  */
-export function lastGoodDay(
-  item: Item,
-  fitted: FittedItem | undefined,
-  fuelAge: StationPolicy["fuelAge"] | undefined,
-): PlainDate | "never" | "unknown" {
+export function lastGoodDay(item: Item, { fitted, printed }: Dates, fuelAge?: Span): PlainDate | "never" | "unknown" {
   const { life } = item;
-  if (life.kind === "none" || life.kind === "single-use") return "never";
-  if (!fitted) return "unknown";
-  const printed = fitted.printed === undefined ? undefined : readDay(fitted.printed);
-  if (life.kind === "printed") return earlierDate(printed, agedOut(fitted, fuelAge)) ?? "unknown";
-  const anchor = readDay(fitted.fitted);
-  if (anchor === undefined) return "unknown";
-  return earlierDate(addSpan(anchor, strictest(life.span, fuelAge) ?? life.span), printed) ?? "unknown";
+  const aged = fuelAge && fitted !== undefined ? addSpan(fitted, fuelAge) : undefined;
+  if (life.kind === "printed") return printed === undefined ? "unknown" : (earlierDate(printed, aged) ?? "unknown");
+  if (life.kind === "fitted") {
+    return fitted === undefined
+      ? "unknown"
+      : (earlierDate(addSpan(fitted, life.span), earlierDate(printed, aged)) ?? "unknown");
+  }
+  return aged ?? "never";
 }
 
 /** The fuel of the kit's engine, if it has one that is an item of the pattern. */
 export function fuelItemOf(pattern: Pattern): Item | undefined {
-  return pattern.items.find((item) => item.id === pattern.engine?.fuel);
+  return pattern.items.find((item) => item.id === pattern.engine?.fuelItem);
 }
 
 /**
@@ -75,11 +89,21 @@ export function lineKeys(step: { readonly id: string; readonly checks: readonly 
   return step.checks.length === 0 ? [step.id] : step.checks.map((check) => `${step.id}/${check}`);
 }
 
-function agedOut(fitted: FittedItem, fuelAge: StationPolicy["fuelAge"] | undefined): PlainDate | undefined {
-  const anchor = readDay(fitted.fitted);
-  return fuelAge && anchor !== undefined ? addSpan(anchor, fuelAge) : undefined;
+function lastDateRead(kit: KitState, item: Item, pattern: Pattern): { date: string; at: string } | undefined {
+  const checks = pattern.checks.filter((check) => check.kind === "date" && check.item === item.id);
+  if (checks.length === 0) return undefined;
+  const ids = new Set(checks.map((check) => check.id));
+  for (const turnaround of turnaroundsNewestFirst(kit)) {
+    const answers = Object.values(turnaround.answers).filter((one) => one.check !== undefined && ids.has(one.check));
+    const read = answers.flatMap(({ value, mark }) =>
+      value?.kind === "date" ? [{ date: value.date, at: mark.at }] : [],
+    );
+    if (read.length > 0)
+      return read.reduce((newest, one) => (Date.parse(one.at) > Date.parse(newest.at) ? one : newest));
+  }
+  return undefined;
 }
 
-function readDay(text: string): PlainDate | undefined {
-  return isDate(text) || isMonth(text) ? parseDate(text) : undefined;
+function readDay(text: string | undefined): PlainDate | undefined {
+  return text !== undefined && (isDate(text) || isMonth(text)) ? parseDate(text) : undefined;
 }

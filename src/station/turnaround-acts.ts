@@ -1,6 +1,6 @@
-import type { Fault } from "#base";
+import { isDate, isMonth, parseDate, type Fault } from "#base";
 import type { Pattern, Step } from "#kit";
-import { lookUp, sealingRefusals, type Bodies, type KitState, type Turnaround } from "#readiness";
+import { lookUp, sealingRefusals, type Bodies, type KitState, type Turnaround, type Value } from "#readiness";
 import { aboutKit, allow, type Act, type Doing } from "./draft.ts";
 import { because, needHere, needNewSeal, needNotAhead, needOnCharge } from "./needs.ts";
 
@@ -142,15 +142,26 @@ function judgeValue(doing: Doing, kit: KitState, body: Bodies["step-answered"]):
     return within ? [] : [outside];
   }
   if (check.kind === "count") return value.kind === "count" && value.count === check.exactly ? [] : [outside];
+  if (check.kind === "date") return isGoodDate(value, doing.today) ? [] : [outside];
   if (check.kind !== "match") return [];
-  return value.kind === "match" && value.first.trim() === value.second.trim() ? [] : [outside];
+  return value.kind === "match" && plain(value.first) === plain(value.second) ? [] : [outside];
+}
+
+function isGoodDate(value: Value, today: string): boolean {
+  if (value.kind !== "date" || !(isDate(value.date) || isMonth(value.date))) return false;
+  return parseDate(value.date) >= today;
+}
+
+/** A reading as it is compared: letter case and runs of blanks do not count. */
+function plain(text: string): string {
+  return text.trim().replace(/\s+/g, " ").toLowerCase();
 }
 
 function notRead(expect: string): Fault {
   return because("SN-127", "body.value", undefined, expect, "Enter what was read, not only that it was right.");
 }
 
-function printable(value: NonNullable<Bodies["step-answered"]["value"]>): string {
+function printable(value: Value): string {
   if (value.kind === "match") return `${value.first} and ${value.second}`;
   if (value.kind === "count") return String(value.count);
   return value.kind === "date" ? value.date : value.text;

@@ -1,0 +1,79 @@
+import { dayIn, type PlainDate } from "#base";
+import type { Pattern } from "#kit";
+import {
+  firstToEnd,
+  standingOf,
+  strengthOf,
+  type KitState,
+  type Lapse,
+  type Place,
+  type Standing,
+  type Strength,
+} from "#readiness";
+import type { StationReading } from "./station-fold.ts";
+
+/** A kit on the board. The pattern is absent where this copy of the station does not have it. */
+export interface BoardKit {
+  readonly kit: KitState;
+  readonly pattern?: Pattern;
+  readonly standing: Standing;
+}
+
+export interface BoardPlace {
+  readonly place: Place;
+  /** Calendar day there. */
+  readonly day: PlainDate;
+  readonly kits: readonly BoardKit[];
+  readonly strength: Strength;
+}
+
+/** Which kits are good for what, place by place, and what ends first. */
+export interface Board {
+  readonly places: readonly BoardPlace[];
+  readonly standings: ReadonlyMap<string, Standing>;
+  readonly firstToEnd?: { readonly kit: KitState; readonly lapse: Lapse };
+}
+
+/**
+ * The board of a station at an instant. Retired kits and closed places are left out.
+ *
+ * @param reading - the station as its log tells it
+ * @param now - RFC 3339; the day is taken at each place by its own zone
+ */
+export function boardOf(reading: StationReading, now: string): Board {
+  const open = reading.places.filter((place) => !place.closed);
+  const sighted = open.map((place) => ({ place, day: dayIn(place.zone, now), kits: boardKits(reading, place, now) }));
+  const standings = new Map(sighted.flatMap(({ kits }) => kits.map(({ kit, standing }) => [kit.id, standing])));
+  const kits = sighted.flatMap((one) => one.kits.map(({ kit }) => kit));
+  const first = firstToEnd(kits, standings);
+  return {
+    places: sighted.map((one) => ({ ...one, strength: strengthOf(one.place, kits, standings) })),
+    standings,
+    ...(first === undefined ? {} : { firstToEnd: first }),
+  };
+}
+
+function boardKits(reading: StationReading, place: Place, now: string): BoardKit[] {
+  const here = reading.kits.filter((kit) => kit.place === place.id && !kit.retired);
+  return here.map((kit) => {
+    const pattern = reading.patterns.get(kit.pattern);
+    return { kit, ...(pattern && { pattern }), standing: standingAt(kit, reading, dayIn(place.zone, now)) };
+  });
+}
+
+/** Standing of one kit on a day; grounded, in words, where its pattern is not to be had here. */
+export function standingAt(
+  kit: KitState,
+  reading: Pick<StationReading, "patterns" | "policy">,
+  day: PlainDate,
+): Standing {
+  const pattern = reading.patterns.get(kit.pattern);
+  if (!pattern) return withoutPattern(kit);
+  return standingOf(kit, pattern, day, reading.policy, { otherPatternVersions: [...reading.patterns.values()] });
+}
+
+function withoutPattern(kit: KitState): Standing {
+  const text = `Pattern ${kit.pattern} is not here, so nothing can be said of this kit.`;
+  const what = [`Put the pattern file of ${kit.pattern} in the station's patterns folder and start again.`];
+  return { standing: "grounded", because: [{ rule: "pattern", text }], limits: [], restore: { what, minutes: 0 } };
+}
