@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { clockTime, readTimer, sayDuration, writeClock } from "./clock.ts";
+import { readTimer, sayDuration } from "./clock.ts";
 
 const START = "2026-03-14T09:00:00+02:00";
 const after = (seconds: number) => Date.parse(START) + seconds * 1000;
@@ -21,15 +21,7 @@ describe("timers from the wall clock", () => {
 });
 
 describe("durations in words", () => {
-  it("writes a clock face", () => {
-    expect([7, 750, 3723, -3].map(writeClock)).toEqual(["0:07", "12:30", "1:02:03", "0:00"]);
-  });
-
   it("says only the parts there are", () => {
     expect([0, 45, 120, 125, 3600].map(sayDuration)).toEqual(["0 s", "45 s", "2 min", "2 min 5 s", "1 h"]);
-  });
-
-  it("keeps the time of day that the writer's clock showed", () => {
-    expect(clockTime(START)).toBe("09:00");
   });
 });

@@ -29,17 +29,6 @@ export function readTimer(started: string, now: number, limit: number): Elapsed 
   return { seconds, left: reached ? 0 : Math.ceil(limit - ran), reached, over: reached ? Math.floor(ran - limit) : 0 };
 }
 
-/** Seconds as a clock face: "0:07", "12:30", "1:02:03". */
-export function writeClock(seconds: number): string {
-  const whole = Math.max(0, Math.floor(seconds));
-  const [hours, minutes, rest] = [Math.floor(whole / 3600), Math.floor((whole % 3600) / 60), whole % 60];
-  return hours > 0 ? `${hours}:${two(minutes)}:${two(rest)}` : `${minutes}:${two(rest)}`;
-}
-
-function two(number: number): string {
-  return String(number).padStart(2, "0");
-}
-
 /** Seconds in words for a sentence or a screen reader: "2 min 5 s". */
 export function sayDuration(seconds: number): string {
   const whole = Math.max(0, Math.round(seconds));
@@ -50,14 +39,4 @@ export function sayDuration(seconds: number): string {
   ] as const;
   const shown = parts.filter(([count]) => count > 0).map(([count, unit]) => `${count} ${unit}`);
   return shown.length === 0 ? "0 s" : shown.join(" ");
-}
-
-/** Time of day of an instant as its own wall clock showed it: "14:05". */
-export function clockTime(at: string): string {
-  return at.slice(11, 16);
-}
-
-/** Day and time of day of an instant as its own wall clock showed it: "2026-03-14 14:05". */
-export function dayAndTime(at: string): string {
-  return `${at.slice(0, 10)} ${at.slice(11, 16)}`;
 }

@@ -48,12 +48,8 @@ function judgeCount(check: Check & { readonly kind: "count" }, count: number): J
 }
 
 function judgeMatch(check: Check & { readonly kind: "match" }, value: Value & { readonly kind: "match" }): Judgement {
-  const right = plain(value.first) === plain(value.second);
+  const right = value.first.trim() === value.second.trim();
   return { right, words: right ? "The two agree." : `They differ: ${check.first} and ${check.second}.` };
-}
-
-function plain(text: string): string {
-  return text.trim().replace(/\s+/g, " ").toLowerCase();
 }
 
 function judgeDate(date: string, today: string): Judgement {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Pattern, StepTimer } from "#kit";
 import { SAMPLE, sampleMark, sampleTurnaround } from "./sample.ts";
-import { readRunning, runningTimers, sayElapsed, sayPulls, sayReached } from "./timers.ts";
+import { readRunning, runningTimers, sayLeft, sayPulls, sayReached } from "./timers.ts";
 
 const STARTED = "2026-03-14T09:00:00+00:00";
 
@@ -30,9 +30,9 @@ describe("clocks running in a turnaround", () => {
   });
 
   it("says what is left and how far over", () => {
-    expect(sayElapsed({ seconds: 10, left: 110, reached: false, over: 0 })).toBe("1 min 50 s left");
-    expect(sayElapsed({ seconds: 120, left: 0, reached: true, over: 0 })).toBe("reached");
-    expect(sayElapsed({ seconds: 325, left: 0, reached: true, over: 205 })).toBe("3 min 25 s over");
+    expect(sayLeft({ seconds: 10, left: 110, reached: false, over: 0 })).toBe("1 min 50 s left");
+    expect(sayLeft({ seconds: 120, left: 0, reached: true, over: 0 })).toBe("reached");
+    expect(sayLeft({ seconds: 325, left: 0, reached: true, over: 205 })).toBe("3 min 25 s over");
   });
 });
 

@@ -41,7 +41,7 @@ export function sayReached(timer: RunningTimer): string {
 }
 
 /** How a clock stands, in words: what is left, or how far past. */
-export function sayElapsed(elapsed: Elapsed): string {
+export function sayLeft(elapsed: Elapsed): string {
   if (!elapsed.reached) return `${sayDuration(elapsed.left)} left`;
   return elapsed.over < 1 ? "reached" : `${sayDuration(elapsed.over)} over`;
 }

@@ -4,8 +4,8 @@ import type { TimerState, Value } from "#readiness";
 import { sayDuration } from "./clock.ts";
 import { judgeReading, type Judgement } from "./reading.ts";
 
-/** What stands in the boxes of a check, by box; kept on the device until the answer is given. */
-export type Typed = Readonly<Partial<Record<"quantity" | "count" | "first" | "second" | "date", string>>>;
+/** What stands in the boxes of a check, by box; `quantity` is `typed` with its unit. Kept until the answer is given. */
+export type Typed = Readonly<Partial<Record<"typed" | "quantity" | "count" | "first" | "second" | "date", string>>>;
 
 /** A check's reading so far. */
 export type Reading =

@@ -1,4 +1,4 @@
-import type { Pattern } from "#kit";
+import { stepNamed, type Pattern } from "#kit";
 import type { Entry } from "#log";
 import type { StepAnswer, Bodies, EntryKind } from "#readiness";
 
@@ -6,6 +6,8 @@ import type { StepAnswer, Bodies, EntryKind } from "#readiness";
 export interface Undoable {
   readonly entry: Entry;
   readonly words: string;
+  /** Step it was done at. */
+  readonly step: string | undefined;
 }
 
 const KINDS: Partial<Readonly<Record<string, string>>> = {
@@ -38,11 +40,12 @@ export function lastUndoable(
       one.device === whose.device &&
       (one.body as Partial<StepAnswer>).turnaround === whose.turnaround,
   );
-  return entry && { entry, words: `${KINDS[entry.kind]}${atLine(entry, pattern)}` };
+  if (!entry) return undefined;
+  const { step } = entry.body as Partial<Bodies["item-fitted"]>;
+  return { entry, step, words: `${KINDS[entry.kind]}${atLine(step, pattern)}` };
 }
 
-function atLine(entry: Entry, pattern: Pattern): string {
-  const step = (entry.body as Partial<Bodies["item-fitted"]>).step;
-  const found = pattern.stages.flatMap((stage) => stage.steps).find((one) => one.id === step);
+function atLine(step: string | undefined, pattern: Pattern): string {
+  const found = step === undefined ? undefined : stepNamed(pattern, step);
   return found ? ` at line ${found.line}` : "";
 }

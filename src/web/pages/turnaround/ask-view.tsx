@@ -1,0 +1,122 @@
+import { useState } from "react";
+import { ErrorBox, Notice, PhotoStrip, TextField } from "../../parts/index.ts";
+import { usePreferences } from "../../theme/index.ts";
+import { AnswerBar } from "./answer-bar.tsx";
+import { AnsweredPanel } from "./answered-panel.tsx";
+import { sayWho, type OpenKit } from "./at-hand.ts";
+import { FindingSheet } from "./finding-sheet.tsx";
+import type { Ask } from "./lines.ts";
+import { NotPossible } from "./not-possible.tsx";
+import { lastTime, sayLimits, writeValue } from "./reading.ts";
+import { ReadingFields } from "./reading-fields.tsx";
+import { assembleReading, type Reading } from "./typed-reading.ts";
+import { useAnswering, type Answering, type Answers } from "./use-answering.ts";
+import { useAskDraft, type KeptDraft } from "./use-ask-draft.ts";
+
+/** One thing asked: what to look at, what right looks like, last time, the reading, and the three answers. */
+export function AskView(props: Answering) {
+  const { open, line, ask } = props;
+  const { units } = usePreferences();
+  const kept = useAskDraft(open.turnaround.id, ask.key);
+  const [again, setAgain] = useState(false);
+  const timer = open.turnaround.timers[line.step.id];
+  const reading = assembleReading(ask.check, kept.draft.typed, { today: open.view.today, units, timer });
+  const answers = useAnswering(props, reading, kept);
+  return (
+    <section className="ask" aria-label={ask.check ? "Check" : "Answer"}>
+      <AskWords ask={ask} />
+      <LastTime open={open} ask={ask} />
+      {ask.answered && !again ? (
+        <AnsweredPanel
+          {...props}
+          answered={ask.answered}
+          onAgain={() => setAgain(true)}
+          onRaise={answers.openSheet}
+          onNext={props.onAnswered}
+        />
+      ) : (
+        <ToAnswer ask={ask} kept={kept} reading={reading} answers={answers} />
+      )}
+      {answers.sheet && (
+        <FindingSheet
+          {...props}
+          answer={answers.sheet.entry}
+          onRaised={props.onAnswered}
+          onClose={answers.closeSheet}
+        />
+      )}
+    </section>
+  );
+}
+
+interface ToAnswerProps {
+  readonly ask: Ask;
+  readonly kept: KeptDraft;
+  readonly reading: Reading;
+  readonly answers: Answers;
+}
+
+/** Reading, note and photos, then the answers. */
+function ToAnswer({ ask, kept, reading, answers }: ToAnswerProps) {
+  const [asksWhy, setAsksWhy] = useState(false);
+  return (
+    <>
+      {ask.check && <ReadingFields check={ask.check} kept={kept} reading={reading} />}
+      <Extras kept={kept} />
+      {answers.refusal !== undefined && <Notice tone="wrong" title={answers.refusal} isNews />}
+      <ErrorBox error={answers.saving.error} title="Not saved" />
+      <AnswerBar
+        check={ask.check}
+        reading={reading}
+        isBusy={answers.saving.busy}
+        onSeen={() => void answers.onSeen()}
+        onWrong={() => void answers.onWrong()}
+        onNotPossible={() => setAsksWhy(true)}
+      />
+      {asksWhy && <NotPossible onClose={() => setAsksWhy(false)} onSave={(why) => void answers.onNotPossible(why)} />}
+    </>
+  );
+}
+
+function AskWords({ ask }: { readonly ask: Ask }) {
+  const { units } = usePreferences();
+  if (!ask.check) return null;
+  const limits = sayLimits(ask.check, units);
+  return (
+    <>
+      <p className="ask-do">{ask.check.ask}</p>
+      <p className="ask-expect">
+        Right is: {ask.check.expect}
+        {limits !== undefined && <strong className="ask-limits"> Limit: {limits}</strong>}
+      </p>
+    </>
+  );
+}
+
+/** What was read here the last time, to compare with. */
+function LastTime({ open, ask }: { readonly open: OpenKit; readonly ask: Ask }) {
+  const last = lastTime(open.kit.turnarounds, ask.key);
+  if (!last?.value) return null;
+  return (
+    <p className="ask-last">
+      Last time <strong className="tabular">{writeValue(last.value)}</strong> ({last.mark.at.slice(0, 10)},{" "}
+      {sayWho(open.view, last.mark)})
+    </p>
+  );
+}
+
+/** A note and photos to go with the answer; kept at once, also before there is one. */
+function Extras({ kept }: { readonly kept: KeptDraft }) {
+  const { note, photos } = kept.draft;
+  return (
+    <details className="extras" open={note !== "" || photos.length > 0}>
+      <summary>Note or photo</summary>
+      <TextField label="Note" value={note} onChange={(text) => kept.change({ note: text })} isLong />
+      <PhotoStrip
+        photos={photos}
+        label="Photo of this line"
+        onAdd={(photo) => kept.change({ photos: [...photos, photo] })}
+      />
+    </details>
+  );
+}

@@ -1,0 +1,25 @@
+import { describe, expect, it } from "vitest";
+import type { StationView } from "../../device/contract.ts";
+import { nameOf, sayWho } from "./at-hand.ts";
+
+const view = {
+  device: "device:phone",
+  people: [{ id: "person:ada", name: "Ada", role: "keeper", left: false }],
+  devices: [{ id: "device:tablet", name: "Boat room tablet", shutOut: false }],
+} as unknown as StationView;
+const mark = { by: "person:ada", at: "2026-03-14T14:05:00+02:00" };
+
+describe("who answered", () => {
+  it("names the person and the time on their own clock", () => {
+    expect(sayWho(view, { ...mark, device: "device:phone" })).toBe("Ada, 14:05");
+  });
+
+  it("names the other device where it was one", () => {
+    expect(sayWho(view, { ...mark, device: "device:tablet" })).toBe("Ada, 14:05, on Boat room tablet");
+    expect(sayWho(view, { ...mark, device: "device:lost" })).toContain("on another device");
+  });
+
+  it("falls back to the id of a person not yet heard of", () => {
+    expect(nameOf(view, "person:new")).toBe("person:new");
+  });
+});

@@ -1,0 +1,40 @@
+import type { Pattern } from "#kit";
+import type { KitState, Turnaround } from "#readiness";
+import type { StationView } from "../../device/contract.ts";
+
+/** A kit with its pattern, as every page about it begins. */
+export interface KitAtHand {
+  readonly view: StationView;
+  readonly kit: KitState;
+  readonly pattern: Pattern;
+}
+
+/** A kit that stands open, with its turnaround. */
+export interface OpenKit extends KitAtHand {
+  readonly turnaround: Turnaround;
+}
+
+/** The kit of a page's address; undefined where this device knows no such kit or not its pattern. */
+export function findKit(view: StationView, id: string): KitAtHand | undefined {
+  const kit = view.kits.find((one) => one.id === id);
+  const pattern = kit && view.patterns.get(kit.turnaround?.pattern ?? kit.pattern);
+  return pattern && { view, kit, pattern };
+}
+
+/** The same with its open turnaround, where there is one. */
+export function withTurnaround(at: KitAtHand): OpenKit | undefined {
+  const turnaround = at.kit.turnaround;
+  return turnaround && { ...at, turnaround };
+}
+
+/** Name of a person; the id where this device has not heard of them. */
+export function nameOf(view: StationView, person: string): string {
+  return view.people.find((one) => one.id === person)?.name ?? person;
+}
+
+/** "Ada, 14:05" or, where the answer came from another device, "Ada, 14:05, on Boat room tablet". */
+export function sayWho(view: StationView, mark: { readonly by: string; readonly at: string; readonly device: string }) {
+  const device = view.devices.find((one) => one.id === mark.device);
+  const where = mark.device === view.device ? "" : `, on ${device?.name ?? "another device"}`;
+  return `${nameOf(view, mark.by)}, ${mark.at.slice(11, 16)}${where}`;
+}

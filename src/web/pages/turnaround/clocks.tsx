@@ -1,0 +1,108 @@
+import { useEffect, useState } from "react";
+import { Dialog as AriaDialog, Heading, Modal, ModalOverlay } from "react-aria-components";
+import { Button, GloveRow, sayElapsed } from "../../parts/index.ts";
+import { useAlarm } from "./alarm-context.ts";
+import type { OpenKit } from "./at-hand.ts";
+import { readRunning, runningTimers, sayLeft, sayReached, type RunningTimer } from "./timers.ts";
+import { useNow } from "./use-now.ts";
+import { useWakeLock } from "./wake-lock.ts";
+
+/** How often the alarm sounds again until somebody answers it [ms]. */
+const REPEAT = 5000;
+
+interface ClocksProps {
+  readonly open: OpenKit;
+  readonly onGoTo: (line: number) => void;
+}
+
+/** Every running clock, in sight at whatever line the person is, and the alarm when one reaches its limit. */
+export function Clocks({ open, onGoTo }: ClocksProps) {
+  const timers = runningTimers(open.pattern, open.turnaround);
+  const now = useNow(timers.length > 0);
+  const wake = useWakeLock(timers.length > 0);
+  const [answered, setAnswered] = useState<readonly string[]>([]);
+  if (timers.length === 0) return null;
+  const calling = timers.find((timer) => readRunning(timer, now).reached && !answered.includes(keyOf(timer)));
+  return (
+    <>
+      <aside className="clocks" aria-label="Running clocks">
+        {timers.map((timer) => (
+          <ClockStrip key={keyOf(timer)} timer={timer} now={now} onGoTo={onGoTo} />
+        ))}
+        {wake === "refused" && (
+          <p className="clocks-wake">This screen may go dark: the clock goes on, but cannot call.</p>
+        )}
+      </aside>
+      {calling && (
+        <AlarmPanel
+          timer={calling}
+          now={now}
+          onAnswer={() => {
+            setAnswered([...answered, keyOf(calling)]);
+            onGoTo(calling.step.line);
+          }}
+        />
+      )}
+    </>
+  );
+}
+
+function keyOf(timer: RunningTimer): string {
+  return `${timer.step.id} ${timer.started}`;
+}
+
+interface ClockStripProps {
+  readonly timer: RunningTimer;
+  readonly now: number;
+  readonly onGoTo: (line: number) => void;
+}
+
+function ClockStrip({ timer, now, onGoTo }: ClockStripProps) {
+  const elapsed = readRunning(timer, now);
+  const face = elapsed.reached ? elapsed.over : timer.what === "prime" ? elapsed.seconds : elapsed.left;
+  const words = elapsed.reached ? "over" : timer.what === "prime" ? "gone" : "left";
+  return (
+    <p className="clocks-strip">
+      <button type="button" className="clocks-link" onClick={() => onGoTo(timer.step.line)}>
+        Line {timer.step.line}, {timer.what === "timed" ? "clock" : timer.what}
+      </button>
+      <span role="timer" aria-live="off" className="tabular">
+        {sayElapsed(face)} {words}
+      </span>
+    </p>
+  );
+}
+
+interface AlarmPanelProps {
+  readonly timer: RunningTimer;
+  readonly now: number;
+  readonly onAnswer: () => void;
+}
+
+/** The whole screen calls, with sound and shaking, until it is answered. Steady where motion is not wanted. */
+function AlarmPanel({ timer, now, onAnswer }: AlarmPanelProps) {
+  const alarm = useAlarm();
+  useEffect(() => {
+    alarm.sound();
+    const sounding = setInterval(alarm.sound, REPEAT);
+    return () => clearInterval(sounding);
+  }, [alarm]);
+  const elapsed = readRunning(timer, now);
+  return (
+    <ModalOverlay className="alarm" isOpen isKeyboardDismissDisabled>
+      <Modal className="alarm-frame">
+        <AriaDialog role="alertdialog" className="alarm-words">
+          <Heading slot="title" level={2}>
+            {sayReached(timer)}
+          </Heading>
+          <p className="figure">{elapsed.over < 1 ? sayElapsed(elapsed.seconds) : sayLeft(elapsed)}</p>
+          <GloveRow>
+            <Button kind="primary" wide onPress={onAnswer}>
+              Stop the alarm, go to line {timer.step.line}
+            </Button>
+          </GloveRow>
+        </AriaDialog>
+      </Modal>
+    </ModalOverlay>
+  );
+}

@@ -1,0 +1,117 @@
+import { useState } from "react";
+import type { StepTimer } from "#kit";
+import { Button, Cautions, ErrorBox, GloveRow, NumberField, QuantityField, sayElapsed } from "../../parts/index.ts";
+import { useAlarm } from "./alarm-context.ts";
+import { readTimer, sayDuration } from "./clock.ts";
+import type { StepClockProps } from "./step-clock.tsx";
+import { useNow } from "./use-now.ts";
+import { useSaving } from "./use-saving.ts";
+
+interface PrimeClockProps extends StepClockProps {
+  readonly timer: StepTimer & { readonly kind: "prime" };
+}
+
+/** A prime, timed from the first stroke to water; at its limit it says to stop and look for air leaks. */
+export function PrimeClock(props: PrimeClockProps) {
+  const { open, acts, step, timer } = props;
+  const saving = useSaving();
+  const alarm = useAlarm();
+  const state = open.turnaround.timers[step.id];
+  const where = { turnaround: open.turnaround.id, step: step.id };
+  const [around, setAround] = useState<{ readonly lift?: number; readonly strokes?: number }>({});
+  const start = () => {
+    alarm.arm();
+    void saving.save(() => acts.startTimer(where));
+  };
+  const end = (started: string, primed: boolean) => {
+    const { seconds } = readTimer(started, Date.now(), timer.atMost);
+    void saving.save(() => acts.timePrime(where, { seconds, primed, ...around }));
+  };
+  const started = state?.started;
+  return (
+    <section className="clock" aria-label="Prime">
+      {started === undefined ? (
+        <BeforePrime
+          state={state}
+          timer={timer}
+          isBusy={saving.busy}
+          onStart={start}
+          onLift={(lift) => setAround(lift)}
+        />
+      ) : (
+        <Priming
+          started={started}
+          limit={timer.atMost}
+          isBusy={saving.busy}
+          onEnd={(primed) => end(started, primed)}
+          onStrokes={(strokes) => setAround(strokes === undefined ? {} : { ...around, strokes })}
+        />
+      )}
+      <ErrorBox error={saving.error} title="Not saved" />
+    </section>
+  );
+}
+
+interface BeforePrimeProps {
+  readonly state: { readonly seconds?: number; readonly reached?: boolean } | undefined;
+  readonly timer: PrimeClockProps["timer"];
+  readonly isBusy: boolean;
+  readonly onStart: () => void;
+  readonly onLift: (lift: { readonly lift?: number }) => void;
+}
+
+function BeforePrime({ state, timer, isBusy, onStart, onLift }: BeforePrimeProps) {
+  const [text, setText] = useState("");
+  return (
+    <>
+      {state?.seconds !== undefined && (
+        <p>
+          <strong>{sayDuration(state.seconds)}</strong> {state.reached ? "to water" : "and no water"}.
+        </p>
+      )}
+      <QuantityField
+        label="Suction lift, water up to the pump"
+        hint="Leave empty if not measured."
+        dimension="length"
+        value={text}
+        onChange={(typed, reading) => (setText(typed), onLift(reading ? { lift: reading.si } : {}))}
+      />
+      <Button kind="primary" wide isBusy={isBusy} onPress={onStart}>
+        {state?.seconds === undefined ? "First stroke: start the clock" : "Prime again: first stroke"}
+      </Button>
+      <p className="quiet">Water is wanted within {sayDuration(timer.atMost)}.</p>
+    </>
+  );
+}
+
+interface PrimingProps {
+  readonly started: string;
+  readonly limit: number;
+  readonly isBusy: boolean;
+  readonly onEnd: (primed: boolean) => void;
+  readonly onStrokes: (strokes: number | undefined) => void;
+}
+
+function Priming({ started, limit, isBusy, onEnd, onStrokes }: PrimingProps) {
+  const elapsed = readTimer(started, useNow(true), limit);
+  return (
+    <>
+      <p className="clock-face tabular" role="timer" aria-live="off">
+        {sayElapsed(elapsed.seconds)}
+      </p>
+      <p className="clock-words">
+        {elapsed.reached ? "Stop and look for air leaks." : `${sayDuration(elapsed.left)} left`}
+      </p>
+      {elapsed.reached && <Cautions ids={["never-run-dry"]} />}
+      <Button kind="primary" wide isBusy={isBusy} onPress={() => onEnd(true)}>
+        Water
+      </Button>
+      <GloveRow>
+        <Button kind="primary" tone="grave" isBusy={isBusy} onPress={() => onEnd(false)}>
+          No water: stopped
+        </Button>
+      </GloveRow>
+      <NumberField label="Strokes, if counted" value={undefined} onChange={onStrokes} least={0} />
+    </>
+  );
+}

@@ -1,0 +1,68 @@
+import type { Dimension } from "#base";
+import type { Check } from "#kit";
+import { DateField, Notice, NumberField, QuantityField, TextField } from "../../parts/index.ts";
+import type { Reading, Typed } from "./typed-reading.ts";
+import type { KeptDraft } from "./use-ask-draft.ts";
+
+interface ReadingFieldsProps {
+  readonly check: Check;
+  readonly kept: KeptDraft;
+  readonly reading: Reading;
+}
+
+/** The boxes a check wants filled, empty until read, and at once what the reading means. */
+export function ReadingFields({ check, kept, reading }: ReadingFieldsProps) {
+  const change = (part: Typed) => kept.change({ typed: { ...kept.draft.typed, ...part } });
+  return (
+    <>
+      <Boxes check={check} typed={kept.draft.typed} change={change} />
+      {reading.kind === "read" && (
+        <Notice tone={reading.judgement.right ? "plain" : "wrong"} title={reading.judgement.words} isNews />
+      )}
+    </>
+  );
+}
+
+interface BoxesProps {
+  readonly check: Check;
+  readonly typed: Typed;
+  readonly change: (part: Typed) => void;
+}
+
+function Boxes({ check, typed, change }: BoxesProps) {
+  if (check.kind === "measure") return <MeasureBox check={check} typed={typed} change={change} />;
+  if (check.kind === "count") {
+    return (
+      <NumberField
+        label={`How many ${check.of}?`}
+        value={typed.count ? Number(typed.count) : undefined}
+        onChange={(count) => change({ count: count === undefined ? "" : String(count) })}
+        least={0}
+      />
+    );
+  }
+  if (check.kind === "match") return <MatchBoxes check={check} typed={typed} change={change} />;
+  if (check.kind !== "date") return null;
+  return <DateField label="Date printed on it" value={typed.date} onChange={(date) => change({ date: date ?? "" })} />;
+}
+
+function MeasureBox({ check, typed, change }: BoxesProps & { readonly check: Check & { readonly kind: "measure" } }) {
+  return (
+    <QuantityField
+      label="Reading"
+      dimension={check.dimension as Dimension}
+      unit={check.unit}
+      value={typed.typed ?? ""}
+      onChange={(text, reading) => change({ typed: text, quantity: reading?.text ?? "" })}
+    />
+  );
+}
+
+function MatchBoxes({ check, typed, change }: BoxesProps & { readonly check: Check & { readonly kind: "match" } }) {
+  return (
+    <>
+      <TextField label={check.first} value={typed.first ?? ""} onChange={(first) => change({ first })} />
+      <TextField label={check.second} value={typed.second ?? ""} onChange={(second) => change({ second })} />
+    </>
+  );
+}

@@ -1,0 +1,36 @@
+import { useRef, useState } from "react";
+
+/** Saving as a page sees it: a second tap while one is under way does nothing, a failure is said. */
+export interface Saving {
+  readonly busy: boolean;
+  /** What the last one failed with, for an ErrorBox. */
+  readonly error: unknown;
+  /** Runs the work; resolves true once it is on the disk. */
+  readonly save: (work: () => Promise<unknown>) => Promise<boolean>;
+}
+
+export function useSaving(): Saving {
+  const [busy, setBusy] = useState(false);
+  const [error, setError] = useState<unknown>();
+  const underWay = useRef(false);
+  const save = async (work: () => Promise<unknown>) => {
+    if (underWay.current) return false;
+    underWay.current = true;
+    setBusy(true);
+    const failed = await work().then(nothing, asError);
+    underWay.current = false;
+    setBusy(false);
+    setError(failed);
+    return failed === undefined;
+  };
+  return { busy, error, save };
+}
+
+function nothing(): undefined {
+  return undefined;
+}
+
+/** A rejection without a reason is still a failure. */
+function asError(cause: unknown): unknown {
+  return cause ?? new Error("Not saved. Try again.");
+}

@@ -1,0 +1,93 @@
+import type { StepTimer } from "#kit";
+import { Button, ErrorBox, GloveRow, sayElapsed } from "../../parts/index.ts";
+import { useAlarm } from "./alarm-context.ts";
+import { readTimer, sayDuration } from "./clock.ts";
+import type { StepClockProps } from "./step-clock.tsx";
+import { sayLeft } from "./timers.ts";
+import { useNow } from "./use-now.ts";
+import { useSaving } from "./use-saving.ts";
+
+interface WaitClockProps extends StepClockProps {
+  readonly timer: StepTimer & { readonly kind: "wait" | "run" };
+}
+
+/** A wait or run of at least so long, counted down from the instant it was started. */
+export function WaitClock({ open, acts, step, timer }: WaitClockProps) {
+  const saving = useSaving();
+  const alarm = useAlarm();
+  const state = open.turnaround.timers[step.id];
+  const now = useNow(state?.started !== undefined);
+  const where = { turnaround: open.turnaround.id, step: step.id };
+  const start = () => {
+    alarm.arm();
+    void saving.save(() => acts.startTimer(where));
+  };
+  const stop = (started: string) => {
+    const { seconds, reached } = readTimer(started, Date.now(), timer.atLeast);
+    void saving.save(() => acts.stopTimer(where, { started, seconds, reached }));
+  };
+  const started = state?.started;
+  return (
+    <section className="clock" aria-label={timer.kind === "wait" ? "Wait" : "Run"}>
+      {timer.kind === "run" && timer.says !== undefined && <p>{timer.says}</p>}
+      {started === undefined ? (
+        <Stopped state={state} timer={timer} isBusy={saving.busy} onStart={start} />
+      ) : (
+        <Counting elapsed={readTimer(started, now, timer.atLeast)} onStop={() => stop(started)} isBusy={saving.busy} />
+      )}
+      <ErrorBox error={saving.error} title="Not saved" />
+    </section>
+  );
+}
+
+interface StoppedProps {
+  readonly state: { readonly seconds?: number; readonly reached?: boolean } | undefined;
+  readonly timer: WaitClockProps["timer"];
+  readonly isBusy: boolean;
+  readonly onStart: () => void;
+}
+
+function Stopped({ state, timer, isBusy, onStart }: StoppedProps) {
+  const length = sayDuration(timer.atLeast);
+  if (state?.seconds === undefined) {
+    return (
+      <Button kind="primary" wide isBusy={isBusy} onPress={onStart}>
+        Start the {length} {timer.kind}
+      </Button>
+    );
+  }
+  return (
+    <>
+      <p>
+        <strong>{sayDuration(state.seconds)}</strong> timed, {state.reached ? "long enough" : `less than ${length}`}.
+      </p>
+      {!state.reached && (
+        <Button kind="primary" wide isBusy={isBusy} onPress={onStart}>
+          Start the {length} {timer.kind} again
+        </Button>
+      )}
+    </>
+  );
+}
+
+interface CountingProps {
+  readonly elapsed: ReturnType<typeof readTimer>;
+  readonly isBusy: boolean;
+  readonly onStop: () => void;
+}
+
+function Counting({ elapsed, isBusy, onStop }: CountingProps) {
+  return (
+    <>
+      <p className="clock-face tabular" role="timer" aria-live="off">
+        {elapsed.reached ? sayElapsed(elapsed.seconds) : sayElapsed(elapsed.left)}
+      </p>
+      <p className="clock-words">{sayLeft(elapsed)}</p>
+      <GloveRow>
+        <Button isBusy={isBusy} onPress={onStop}>
+          {elapsed.reached ? "Stop the clock" : "Stop early"}
+        </Button>
+      </GloveRow>
+    </>
+  );
+}
