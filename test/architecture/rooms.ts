@@ -43,11 +43,12 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   "store/sql": { layer: 4, rooms: ["base", "log", "station"], libraries: ["kysely"] },
   "store/sqlite": { layer: 4, rooms: ["base", "log", "station", "store/sql"], libraries: ["better-sqlite3", "kysely"] },
   "store/postgres": { layer: 4, rooms: ["base", "log", "station", "store/sql"], libraries: ["kysely", "pg"] },
+  "store/patterns": { layer: 4, rooms: ["base", "kit"], libraries: [] },
   "store/browser": { layer: 4, rooms: ["base", "log", "station"], libraries: ["dexie"] },
   paper: { layer: 4, rooms: WORK, libraries: ["pdfkit", "svg-to-pdfkit"] },
   server: {
     layer: 5,
-    rooms: [...WORK, "paper", "demo", "store/memory", "store/sqlite", "store/postgres"],
+    rooms: [...WORK, "paper", "demo", "store/memory", "store/patterns", "store/sqlite", "store/postgres"],
     libraries: [
       "@fastify/compress",
       "@fastify/cookie",
@@ -82,7 +83,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   },
   cli: {
     layer: 5,
-    rooms: [...WORK, "paper", "store/memory", "store/sqlite", "store/postgres"],
+    rooms: [...WORK, "paper", "store/memory", "store/patterns", "store/sqlite", "store/postgres"],
     libraries: ["uuidv7"],
   },
 };

@@ -1,0 +1,53 @@
+import { InputError } from "#base";
+import type { Pattern } from "#kit";
+import type { LogStore } from "#station";
+import { readPatternFolders } from "#store/patterns";
+import { openPostgresStore } from "#store/postgres";
+import { openSqliteStore, type SqliteStore } from "#store/sqlite";
+import { existsSync } from "node:fs";
+import { join } from "node:path";
+import type { Surroundings } from "./command.ts";
+
+/** The database file below DATA_DIR. */
+export const DATABASE_FILE = "drykeel.db";
+
+/** Opens the station's log, works with it, and closes it whatever happens. */
+export async function withLog<T>(surroundings: Surroundings, work: (log: LogStore) => Promise<T>): Promise<T> {
+  const { databaseUrl } = surroundings;
+  const log = databaseUrl === undefined ? await openEmbedded(surroundings) : await openPostgresStore(databaseUrl);
+  try {
+    return await work(log);
+  } finally {
+    await log.close();
+  }
+}
+
+/** Opens the station's embedded database. */
+export async function openEmbedded(surroundings: Surroundings): Promise<SqliteStore> {
+  return openSqliteStore(join(surroundings.dataDir, DATABASE_FILE));
+}
+
+/** @throws InputError CL-110 where the station has no embedded database to read */
+export function requireDatabase({ dataDir, databaseUrl }: Surroundings): void {
+  const file = join(dataDir, DATABASE_FILE);
+  if (databaseUrl !== undefined || existsSync(file)) return;
+  const remedy =
+    "Start the station once with npm start, or name its folder: DATA_DIR=/some/folder npm run -s drykeel -- ...";
+  throw new InputError([
+    { code: "CL-110", field: "DATA_DIR", got: dataDir, allowed: `a folder with ${DATABASE_FILE} in it`, remedy },
+  ]);
+}
+
+/**
+ * Shipped patterns and the station's own.
+ *
+ * @throws InputError CL-111 naming every file that cannot be read
+ */
+export function stationPatterns({ root, dataDir }: Surroundings): readonly Pattern[] {
+  const { patterns, wrong } = readPatternFolders([join(root, "patterns"), join(dataDir, "patterns")]);
+  if (wrong.length === 0) return patterns;
+  const remedy = "Mend the file; npm run -s drykeel -- pattern lint FILE goes through it.";
+  throw new InputError(
+    wrong.map((got) => ({ code: "CL-111", field: "patterns", got, allowed: "readable patterns", remedy })),
+  );
+}

@@ -1,0 +1,77 @@
+import { formatDate } from "#base";
+import {
+  boardOf,
+  createStationFold,
+  type Board,
+  type BoardKit,
+  type BoardPlace,
+  type LogStore,
+  type StationFold,
+} from "#station";
+import type { Call, Command } from "./command.ts";
+import { requireDatabase, stationPatterns, withLog } from "./open-data.ts";
+import { columns } from "./terminal.ts";
+
+const PAGE = 10_000;
+
+/** `drykeel standing`: the board in the terminal. */
+export const standingCommand: Command = {
+  name: "standing",
+  usage: "standing [--json]",
+  summary: "the board: which kits are good for what, until when, and why",
+  options: { json: false },
+  run: async (call) => {
+    requireDatabase(call.surroundings);
+    const fold = createStationFold(stationPatterns(call.surroundings));
+    await withLog(call.surroundings, (log) => readWhole(log, fold));
+    const board = boardOf(fold.read(), call.surroundings.now);
+    if (call.options["json"]) call.terminal.out(JSON.stringify(bareBoard(board), null, 2));
+    else printBoard(call, fold.read().stationName, board);
+    return 0;
+  },
+};
+
+async function readWhole(log: LogStore, fold: StationFold): Promise<void> {
+  for (const { place, seq } of await log.heads()) {
+    for (let from = 0; from < seq;) {
+      const page = await log.since([place], { [place]: from }, PAGE);
+      fold.add(page);
+      from = page.at(-1)?.seq ?? seq;
+    }
+  }
+}
+
+function printBoard({ terminal }: Call, station: string, board: Board): void {
+  terminal.out(station === "" ? "This station has no name yet." : station);
+  for (const place of board.places) for (const line of placeLines(place)) terminal.out(line);
+  const first = board.firstToEnd;
+  if (first) terminal.out(`\nEnds first: ${first.kit.name}, ${formatDate(first.lapse.day)}: ${first.lapse.what}`);
+}
+
+function placeLines({ place, day, kits, strength }: BoardPlace): string[] {
+  const wanting = strength.short > 0 ? `, ${strength.short} SHORT` : "";
+  const heading = `${place.name}: ${strength.holds} ready of ${strength.must} wanted${wanting} (${formatDate(day)})`;
+  return ["", heading, ...columns(kits.map(kitRow)).map((line) => `  ${line}`)];
+}
+
+function kitRow({ kit, standing }: BoardKit): string[] {
+  const until = standing.lapse ? `until ${formatDate(standing.lapse.day)}` : "";
+  return [kit.name, kit.serial, standing.standing.replaceAll("-", " "), until, standing.because[0]?.text ?? ""];
+}
+
+function bareBoard({ places, firstToEnd }: Board): object {
+  return {
+    places: places.map((one) => ({
+      id: one.place.id,
+      name: one.place.name,
+      day: one.day,
+      strength: one.strength,
+      kits: one.kits.map(bareKit),
+    })),
+    endsFirst: firstToEnd ? { kit: firstToEnd.kit.id, ...firstToEnd.lapse } : null,
+  };
+}
+
+function bareKit({ kit, standing }: BoardKit): object {
+  return { id: kit.id, name: kit.name, serial: kit.serial, pattern: kit.pattern, ...standing };
+}

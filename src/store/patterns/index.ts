@@ -1,0 +1,59 @@
+import { isInputError } from "#base";
+import { loadPattern, type Pattern } from "#kit";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+
+/** Patterns found on disk, and what is wrong with those that could not be read. */
+export interface PatternFolder {
+  readonly patterns: readonly Pattern[];
+  /** One text per bad file: its name, and every fault in it with line and column. */
+  readonly wrong: readonly string[];
+}
+
+/**
+ * Reads every pattern in the given folders and their subfolders. A folder that is not there holds none.
+ *
+ * @param folders - the shipped patterns first, then the station's own
+ * @returns what could be read and what could not; the same pattern and version twice is a fault of the second file
+ */
+export function readPatternFolders(folders: readonly string[]): PatternFolder {
+  const files = folders.filter((folder) => existsSync(folder)).flatMap(patternFiles);
+  const read = files.map(readPatternFile);
+  const patterns = read.flatMap((one) => ("pattern" in one ? [one] : []));
+  const first = new Map(patterns.toReversed().map((one) => [keyOf(one.pattern), one.file]));
+  const twice = patterns.filter((one) => first.get(keyOf(one.pattern)) !== one.file);
+  return {
+    patterns: patterns.filter((one) => !twice.includes(one)).map((one) => one.pattern),
+    wrong: [
+      ...read.flatMap((one) => ("wrong" in one ? [one.wrong] : [])),
+      ...twice.map(
+        ({ file, pattern }) =>
+          `${file}: ${keyOf(pattern)} is already in ${first.get(keyOf(pattern))}. Raise the version.`,
+      ),
+    ],
+  };
+}
+
+type ReadFile =
+  { readonly file: string; readonly pattern: Pattern } | { readonly file: string; readonly wrong: string };
+
+function patternFiles(folder: string): string[] {
+  const names = readdirSync(folder, { recursive: true, encoding: "utf8" });
+  return names
+    .filter((name) => /\.ya?ml$/.test(name))
+    .toSorted()
+    .map((name) => join(folder, name));
+}
+
+function readPatternFile(file: string): ReadFile {
+  try {
+    return { file, pattern: loadPattern(readFileSync(file, "utf8"), file) };
+  } catch (cause) {
+    if (isInputError(cause)) return { file, wrong: `${file}: ${cause.message}` };
+    throw cause;
+  }
+}
+
+function keyOf(pattern: Pattern): string {
+  return `${pattern.id}@${pattern.version}`;
+}
