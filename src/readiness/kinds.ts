@@ -110,6 +110,8 @@ export interface StepAnswer {
   readonly photos?: readonly PhotoRef[];
   /** True where the answer was typed up from a filled paper card. */
   readonly fromCard?: boolean;
+  /** When the card was filled in, as written on it. */
+  readonly cardAt?: string;
 }
 
 export interface Fitted {

@@ -32,6 +32,7 @@ const stepAnswer = z
     note: optionalNote,
     photos: photos.exactOptional(),
     fromCard: z.boolean().exactOptional(),
+    cardAt: instant.exactOptional(),
   })
   .refine((given) => given.answer !== "not-possible" || given.why !== undefined, {
     error: "why it was not possible",
