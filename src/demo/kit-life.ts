@@ -7,7 +7,7 @@ import { ADMINISTRATOR, CREW } from "./roster.ts";
 import { firstFittings, writeTurnaround } from "./turnaround-life.ts";
 
 const LOG_DAYS = 730;
-const MUSTER_EVERY_DAYS = 30;
+const MUSTER_EVERY_DAYS = 27;
 /** Days before the shortest life runs out at which this keeper turns a kit around. */
 const MARGIN_DAYS = 9;
 /** Days left on the kit that lapses soon. */
@@ -31,7 +31,8 @@ function enrol(setting: LifeSetting, kit: DemoKit, ms: number): KitLife {
   const body = { name: kit.name, serial: kit.serial, seal, items };
   writer.write({ ...lineOf(kit, pattern), kind: "kit-enrolled", ms, hand: ADMINISTRATOR, body });
   const printed = items.flatMap((one) => (one.printed === undefined ? [] : [[one.item, one.printed] as const]));
-  return { setting, kit, printed: new Map(printed), seal, turnarounds: 0 };
+  const fitted = new Map(items.map((one) => [one.item, one.fitted]));
+  return { setting, kit, printed: new Map(printed), fitted, seal, turnarounds: 0 };
 }
 
 /** The first item with a printed date, out of date since the end of last month. */
@@ -67,9 +68,21 @@ function shortestLifeDays({ pattern, today }: LifeSetting): number {
 function routineTurnaround(life: KitLife, ms: number): void {
   const { setting, kit } = life;
   if (kit.trouble === "open" && ms > setting.today - 2 * DAY_MS) return;
-  const done = writeTurnaround(setting.writer, planOf(life, ms));
+  const done = writeTurnaround(setting.writer, { ...planOf(life, ms), renewToo: dueBefore(life, ms) });
   life.turnarounds += 1;
   sealUp(life, done.turnaround, done.end);
+}
+
+/** Items whose life would run out before the next turnaround, which are renewed at this one. */
+function dueBefore(life: KitLife, ms: number): ReadonlySet<string> {
+  const { setting, fitted } = life;
+  const horizon = dayOf(ms + (shortestLifeDays(setting) + MARGIN_DAYS) * DAY_MS);
+  const due = setting.pattern.items.filter(({ id, life: span }) => {
+    if (span.kind !== "fitted") return false;
+    return addSpan(fitted.get(id) ?? dayOf(ms), span.span) < horizon;
+  });
+  for (const { id } of due) fitted.set(id, dayOf(ms));
+  return new Set(due.map(({ id }) => id));
 }
 
 function musters(life: KitLife, start: number): Act[] {

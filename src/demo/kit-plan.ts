@@ -22,6 +22,8 @@ export interface KitLife {
   readonly kit: DemoKit;
   /** Printed dates in the kit, by item. */
   readonly printed: Map<string, string>;
+  /** Days on which items were fitted, by item. */
+  readonly fitted: Map<string, string>;
   /** Seal on the closed container now. */
   seal: string;
   /** Turnarounds so far. */

@@ -32,6 +32,8 @@ export interface TurnaroundPlan {
   readonly expected?: number;
   /** Checks that are found wrong, by check id. */
   readonly wrong?: ReadonlySet<string>;
+  /** Items renewed beside those that a step renews, because their life runs out. */
+  readonly renewToo?: ReadonlySet<string>;
   /** Step id before which the work is left standing. */
   readonly stopsBefore?: string;
 }
@@ -50,6 +52,9 @@ export function writeTurnaround(writer: LogWriter, plan: TurnaroundPlan): Turnar
   const steps = allSteps(plan.pattern);
   const stop = plan.stopsBefore === undefined ? steps.length : steps.findIndex((step) => step.id === plan.stopsBefore);
   for (const step of steps.slice(0, stop)) writeStep(scribe, step);
+  const renewed = new Set(steps.flatMap((step) => step.renews));
+  for (const id of plan.renewToo ?? [])
+    if (!renewed.has(id)) renew(scribe, steps.at(-1)!, itemNamed(plan.pattern, id)!);
   return { turnaround, end: scribe.now() };
 }
 

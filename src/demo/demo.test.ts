@@ -1,0 +1,72 @@
+import { readFileSync, readdirSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { loadPattern } from "#kit";
+import { instantOf, validateEntry } from "#log";
+import { judgeBody } from "#readiness";
+import { boardOf, createStationFold } from "#station";
+import { demoAccounts, demoEntries } from "./index.ts";
+
+const folder = join(import.meta.dirname, "..", "..", "patterns");
+const patterns = readdirSync(folder)
+  .filter((name) => name.endsWith(".yaml"))
+  .map((name) => loadPattern(readFileSync(join(folder, name), "utf8"), name));
+const today = "2027-03-14";
+const setting = { patterns, today, seed: 7, expected: () => 0.006 };
+const entries = demoEntries(setting);
+const fold = createStationFold(patterns);
+fold.add(entries);
+const board = boardOf(fold.read(), `${today}T12:00:00Z`);
+const kits = new Map(board.places.flatMap((place) => place.kits).map((one) => [one.kit.name, one]));
+const first = (name: string): string => kits.get(name)!.standing.because[0]!.text;
+
+describe("the demo station", () => {
+  it("is three places, twelve kits, six people and two years of log", () => {
+    expect(board.places.map(({ place }) => place.name)).toEqual(["All-weather boat", "Boathouse", "Outer pier store"]);
+    expect(kits.size).toBe(12);
+    expect(fold.read().people.map(({ name }) => name)).toHaveLength(demoAccounts().length);
+    const years = (instantOf(entries.at(-1)!.at) - instantOf(entries[0]!.at)) / (365.25 * 86_400_000);
+    expect(years).toBeGreaterThan(2);
+  });
+
+  it("is made of entries that the log and the readiness rooms accept", () => {
+    expect(entries.map((entry) => validateEntry(entry)).flatMap(judgeBody)).toEqual([]);
+    expect(new Set(entries.map(({ id }) => id)).size).toBe(entries.length);
+  });
+
+  it("is the same for the same seed, another for another, and never reaches into today", () => {
+    expect(demoEntries(setting)).toEqual(entries);
+    expect(demoEntries({ ...setting, seed: 8 })).not.toEqual(entries);
+    expect(entries.filter(({ at }) => instantOf(at) >= Date.parse(`${today}T00:00:00Z`))).toEqual([]);
+  });
+
+  it("has believable troubles, each with its reason", () => {
+    expect(kits.get("Pump 1")!.standing.standing).toBe("ready");
+    expect(kits.get("Pump 3")!.standing.standing).toBe("ready-with-limits");
+    expect(first("Pump 3")).toMatch(/^Lived with until 14 May 2027 by Mara Tolliver/);
+    expect(first("Pump 4")).toMatch(/^Seal seen BR \d+, recorded BR \d+/);
+    expect(kits.get("Pump 5")!.standing.standing).toBe("open");
+    expect(first("Pump 8")).toMatch(/out of date since/);
+    expect(kits.get("Pump 11")!.standing.standing).toBe("away");
+    expect(kits.get("Pump 12")!.standing.standing).toBe("grounded");
+    expect(kits.get("Pump 7")!.standing.lapse?.day).toBe("2027-03-20");
+  });
+
+  it("has a prime that gets slower over the years and one that does not", () => {
+    const primes = (name: string): number[] =>
+      kits.get(name)!.kit.runs.flatMap(({ primeSeconds }) => primeSeconds ?? []);
+    expect(primes("Pump 2").at(-1)! - primes("Pump 2")[0]!).toBeGreaterThan(20);
+    expect(Math.abs(primes("Pump 1").at(-1)! - primes("Pump 1")[0]!)).toBeLessThan(12);
+  });
+
+  it("leaves no sound kit with something out of date", () => {
+    for (const name of ["Pump 1", "Pump 2", "Pump 6", "Pump 9", "Pump 10"]) {
+      expect(
+        `${name}: ${kits
+          .get(name)!
+          .standing.because.map(({ text }) => text)
+          .join(" ")}`,
+      ).not.toMatch(/out of date|due/);
+    }
+  });
+});
