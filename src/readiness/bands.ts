@@ -12,8 +12,6 @@ export interface DayRange {
 
 /**
  * A kit's standing through a range of days if nobody does anything: bands without gaps, each as long as it can be.
- *
- * @param range - the days, at most some years
  */
 export function bandsOf(
   kit: KitState,

@@ -63,8 +63,11 @@ export function outlookOf(
  * Limits come from findings that limit or are lived with, items whose lapse limits, lines that could not be examined,
  * a muster overdue and a pattern version that is no longer current.
  *
+ * @param kit - the kit as its log tells it
+ * @param pattern - the pattern version it is built to
  * @param today - the day asked about, at the kit's place
  * @param policy - the station's own, stricter policy
+ * @param options - other pattern versions known here
  * @returns the standing, the deciding reason first
  */
 export function standingOf(

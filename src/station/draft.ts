@@ -1,4 +1,4 @@
-import { printGiven, type Fault } from "#base";
+import type { Fault } from "#base";
 import type { Pattern } from "#kit";
 import {
   judgeBody,
@@ -9,6 +9,7 @@ import {
   type Person,
   type Place,
 } from "#readiness";
+import { roleMayNot } from "./faults.ts";
 import { mayWrite } from "./permission.ts";
 
 /** A line to be written: whoever keeps it adds id, time, person, device and what was known. */
@@ -47,7 +48,7 @@ export function allow<Kind extends EntryKind>(
   against: readonly (Fault | undefined)[] = [],
 ): Act<Kind> {
   const faults = [
-    ...(mayWrite(doing.me.role, draft.kind) ? [] : [notPermitted(doing.me, draft.kind)]),
+    ...(mayWrite(doing.me.role, draft.kind) ? [] : [roleMayNot(doing.me.role, draft.kind)]),
     ...judgeBody(draft),
     ...against.filter((fault) => fault !== undefined),
   ];
@@ -63,15 +64,4 @@ export function aboutKit<Kind extends EntryKind>(kit: KitState, kind: Kind, body
 /** One reason against, or none where all is well. */
 export function unless(holds: boolean, fault: Fault): Fault | undefined {
   return holds ? undefined : fault;
-}
-
-/** The role may not write this kind of line. */
-export function notPermitted(me: Pick<Person, "role">, kind: string): Fault {
-  return {
-    code: "SN-103",
-    field: "kind",
-    got: printGiven(kind),
-    allowed: `what the role ${me.role} may write`,
-    remedy: "Ask someone whose role may do this.",
-  };
 }

@@ -1,7 +1,8 @@
 import { addSpan, compareDates, formatDate, isDate, isMonth, parseDate, type Fault } from "#base";
 import { lookUp, provingChecks, type Bodies, type Finding, type KitState, type Remedy } from "#readiness";
-import { aboutKit, allow, notPermitted, unless, type Act, type Doing } from "./draft.ts";
-import { because, needOnCharge } from "./needs.ts";
+import { aboutKit, allow, unless, type Act, type Doing } from "./draft.ts";
+import { because, noSuchItem, roleMayNot } from "./faults.ts";
+import { needOnCharge } from "./needs.ts";
 import { isKeeper } from "./permission.ts";
 import { patternOf } from "./turnaround-acts.ts";
 
@@ -35,7 +36,7 @@ export function liveWith(
   kit: KitState,
   body: Extract<Remedy, { readonly how: "lived-with" }>,
 ): Act<"remedy-made"> {
-  const keeper = unless(isKeeper(doing.me.role), notPermitted(doing.me, "lived-with"));
+  const keeper = unless(isKeeper(doing.me.role), roleMayNot(doing.me.role, "lived-with"));
   return allow(doing, aboutKit(kit, "remedy-made", body), [
     keeper,
     needOpen(kit, body.finding),
@@ -57,7 +58,7 @@ function judgeNames(doing: Doing, kit: KitState, body: Bodies["finding-raised"])
   if (!pattern) return [];
   const { items, modes } = lookUp(pattern);
   if (!items.has(body.item)) {
-    return [because("SN-118", "body.item", body.item, "an item of the pattern", "Choose the item.")];
+    return [noSuchItem("body.item", body.item)];
   }
   if (body.mode === "other" || modes.get(body.mode)?.item === body.item) return [];
   const allowed = [...modes.values()].filter((mode) => mode.item === body.item).map((mode) => mode.id);

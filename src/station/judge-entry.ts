@@ -1,6 +1,7 @@
-import { printGiven, type Fault } from "#base";
+import type { Fault } from "#base";
 import { STATION_PLACE, STRIKE, type Entry, type StrikeBody } from "#log";
 import { isEntryKind, isKitKind, judgeBody, type Bodies, type EntryKind, type Role } from "#readiness";
+import { because, mayNotStrike, noSuchPattern, noSuchPlace, roleMayNot } from "./faults.ts";
 import { isKeeper, mayWrite } from "./permission.ts";
 
 /** What the server knows when an entry arrives; also of what came earlier in the same push. */
@@ -53,11 +54,11 @@ function judgeWho(entry: Entry, facts: EntryFacts): readonly Fault[] {
   const faults: Fault[] = [];
   if (entry.by !== facts.person) {
     const remedy = "A line is sent by the person who wrote it: sign in as that person on this device.";
-    faults.push(fault("SN-101", "by", entry.by, facts.person, remedy));
+    faults.push(because("SN-101", "by", entry.by, facts.person, remedy));
   }
   if (entry.device !== facts.device) {
     const remedy = "Send it from the device it was written on, or import its export.";
-    faults.push(fault("SN-102", "device", entry.device, facts.device, remedy));
+    faults.push(because("SN-102", "device", entry.device, facts.device, remedy));
   }
   return faults;
 }
@@ -66,19 +67,18 @@ function judgeWhere(entry: Entry, facts: EntryFacts): readonly Fault[] {
   const isKit = sortOf(entry.subject) === "kit";
   if (isKit ? facts.hasPlace(entry.place) : entry.place === STATION_PLACE) return [];
   const allowed = isKit ? "a place of this station" : `"${STATION_PLACE}"`;
-  return [fault("SN-104", "place", entry.place, allowed, "Choose a place of this station.")];
+  return [noSuchPlace("place", entry.place, allowed)];
 }
 
 function judgeRights(entry: Entry, kind: EntryKind, facts: EntryFacts): readonly Fault[] {
   const faults: Fault[] = [];
   if (!mayWrite(facts.role, kind)) {
-    const allowed = `what the role ${facts.role} may write`;
-    faults.push(fault("SN-103", "kind", kind, allowed, "Ask someone whose role may do this."));
+    faults.push(roleMayNot(facts.role, kind));
   }
   const sort = isKitKind(kind) ? "kit" : SORT_OF_KIND[kind];
   if (sort !== undefined && sortOf(entry.subject) !== sort) {
     const allowed = sort === "station" ? '"station"' : `a subject such as "${sort}:7f3k"`;
-    faults.push(fault("SN-105", "subject", entry.subject, allowed, "Write it about the thing it is about."));
+    faults.push(because("SN-105", "subject", entry.subject, allowed, "Write it about the thing it is about."));
   }
   return faults;
 }
@@ -90,35 +90,28 @@ function judgeContent(entry: Entry, facts: EntryFacts): readonly Fault[] {
   const isLivedWith = entry.kind === "remedy-made" && (entry.body as Bodies["remedy-made"]).how === "lived-with";
   if (!isLivedWith || isKeeper(facts.role)) return [];
   const remedy = "Ask the keeper to decide whether it can be lived with.";
-  return [fault("SN-107", "body.how", "lived-with", '"mended" or "replaced"', remedy)];
+  return [because("SN-107", "body.how", "lived-with", '"mended" or "replaced"', remedy)];
 }
 
 function judgeStrike(entry: Entry<typeof STRIKE, StrikeBody>, facts: EntryFacts): readonly Fault[] {
   const struck = facts.find(entry.body.entry);
   if (struck?.subject !== entry.subject) {
-    const allowed = "a line that is kept, about the same subject";
-    return [fault("SN-106", "body.entry", entry.body.entry, allowed, "Strike a line that the station has.")];
+    return [mayNotStrike(entry.body.entry, "a line that is kept, about the same subject")];
   }
   if (struck.by === facts.person || isKeeper(facts.role)) return [];
-  const allowed = "a line of your own";
-  return [fault("SN-106", "body.entry", entry.body.entry, allowed, "Ask its writer or the keeper to strike it.")];
+  return [mayNotStrike(entry.body.entry, "a line of your own")];
 }
 
 function judgePattern(entry: Entry, facts: EntryFacts): readonly Fault[] {
   if (entry.pattern !== undefined && facts.hasPattern(entry.pattern)) return [];
-  const remedy = "Choose the pattern that the kit is built to.";
-  return [fault("SN-108", "pattern", entry.pattern, "a pattern version this station has", remedy)];
+  return [noSuchPattern(entry.pattern)];
 }
 
 function judgeMove(body: Bodies["kit-moved"], facts: EntryFacts): readonly Fault[] {
   if (facts.hasPlace(body.to)) return [];
-  return [fault("SN-109", "body.to", body.to, "a place of this station", "Choose a place of this station.")];
+  return [because("SN-109", "body.to", body.to, "a place of this station", "Choose a place of this station.")];
 }
 
 function sortOf(subject: string): string {
   return subject.split(":", 1)[0] ?? "";
-}
-
-function fault(code: string, field: string, got: unknown, allowed: string, remedy: string): Fault {
-  return { code, field, got: printGiven(got), allowed, remedy };
 }

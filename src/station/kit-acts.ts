@@ -1,16 +1,8 @@
 import type { Fault } from "#base";
 import { fuelItemOf, lookUp, type Bodies, type KitState } from "#readiness";
 import { aboutKit, allow, unless, type Act, type Doing } from "./draft.ts";
-import {
-  because,
-  needClosed,
-  needHere,
-  needNewSeal,
-  needNotAhead,
-  needOnCharge,
-  needPattern,
-  needPlace,
-} from "./needs.ts";
+import { because, noSuchItem } from "./faults.ts";
+import { needClosed, needHere, needNewSeal, needNotAhead, needOnCharge, needPattern, needPlace } from "./needs.ts";
 
 /** What taking a kit on charge needs to be told. */
 export interface Enrolling {
@@ -93,7 +85,7 @@ function needItems(doing: Doing, pattern: string, body: Bodies["kit-enrolled"]):
   return body.items.flatMap((fitted, index) => {
     const field = `body.items.${index}`;
     const item = lookup.items.get(fitted.item);
-    if (!item) return [because("SN-118", `${field}.item`, fitted.item, "an item of the pattern", "Leave it out.")];
+    if (!item) return [noSuchItem(`${field}.item`, fitted.item)];
     const needsPrinted = item.life.kind === "printed" && item !== fuel && fitted.printed === undefined;
     return [
       needsPrinted

@@ -1,6 +1,7 @@
-import { formatDate, parseDate, printGiven, type Fault } from "#base";
+import { formatDate, parseDate, type Fault } from "#base";
 import { isSameSeal, sealNumbersOf, type KitState } from "#readiness";
 import type { Doing } from "./draft.ts";
+import { because, noSuchPattern, noSuchPlace } from "./faults.ts";
 
 /* What acts need to hold, each as the fault to show where it does not. */
 
@@ -26,7 +27,7 @@ export function needClosed(kit: KitState): Fault | undefined {
 /** A place of the station that is not closed. */
 export function needPlace(doing: Doing, place: string, field: string): Fault | undefined {
   if (doing.places.some((one) => one.id === place && !one.closed)) return undefined;
-  return because("SN-104", field, place, "a place of this station", "Choose a place of this station.");
+  return noSuchPlace(field, place);
 }
 
 /** A seal number that was never on any kit. */
@@ -36,16 +37,10 @@ export function needNewSeal(doing: Doing, seal: string): Fault | undefined {
   return because("SN-117", "body.seal", seal, "a seal number never used before", `It was used on ${used.name}.`);
 }
 
-/** One fault in a person's words. */
-export function because(code: string, field: string, got: unknown, allowed: string, remedy: string): Fault {
-  return { code, field, got: printGiven(got), allowed, remedy };
-}
-
 /** A pattern version the station has. */
 export function needPattern(doing: Doing, pattern: string): Fault | undefined {
   if (doing.patterns.has(pattern)) return undefined;
-  const remedy = "Choose the pattern that the kit is built to.";
-  return because("SN-108", "pattern", pattern, "a pattern version this station has", remedy);
+  return noSuchPattern(pattern);
 }
 
 /** A day that has come. */

@@ -2,7 +2,7 @@ import type { Fault } from "#base";
 import { STATION_PLACE, STRIKE, type Entry } from "#log";
 import type { Bodies, EntryKind, KitState } from "#readiness";
 import { aboutKit, allow, unless, type Act, type Doing, type Draft } from "./draft.ts";
-import { because } from "./needs.ts";
+import { because, mayNotStrike } from "./faults.ts";
 import { isKeeper } from "./permission.ts";
 
 /** Names the station. */
@@ -95,13 +95,9 @@ export function strikeEntry(doing: Doing, entry: Entry, reason: string): Act<"st
   const body = { entry: entry.id, reason };
   const pattern = entry.pattern === undefined ? {} : { pattern: entry.pattern };
   const draft = { subject: entry.subject, kind: STRIKE as "struck", body, place: entry.place, ...pattern };
-  const remedy = "Ask its writer or the keeper to strike it.";
   return allow(doing, draft, [
-    unless(own, because("SN-106", "body.entry", entry.id, "a line of your own", remedy)),
-    unless(
-      entry.kind !== STRIKE || isKeeper(doing.me.role),
-      because("SN-147", "body.entry", entry.id, "a line", remedy),
-    ),
+    unless(own, mayNotStrike(entry.id, "a line of your own")),
+    unless(entry.kind !== STRIKE || isKeeper(doing.me.role), mayNotStrike(entry.id, "a line that is no strike")),
   ]);
 }
 

@@ -2,7 +2,8 @@ import { isDate, isMonth, parseDate, type Fault } from "#base";
 import type { Pattern, Step } from "#kit";
 import { lookUp, sealingRefusals, type Bodies, type KitState, type Turnaround, type Value } from "#readiness";
 import { aboutKit, allow, type Act, type Doing } from "./draft.ts";
-import { because, needHere, needNewSeal, needNotAhead, needOnCharge } from "./needs.ts";
+import { because, noSuchItem, noSuchPattern } from "./faults.ts";
+import { needHere, needNewSeal, needNotAhead, needOnCharge } from "./needs.ts";
 
 /** Kinds written while a turnaround is under way, at one of its steps. */
 export type StepKind =
@@ -24,7 +25,7 @@ export function openTurnaround(
     needOnCharge(kit),
     needHere(kit),
     open,
-    patternOf(doing, kit) ? undefined : noPattern(kit),
+    patternOf(doing, kit) ? undefined : noSuchPattern(kit.pattern),
   ]);
 }
 
@@ -71,7 +72,7 @@ export function fitItem(doing: Doing, kit: KitState, body: Bodies["item-fitted"]
   const known = pattern?.items.some((item) => item.id === body.item);
   return allow(doing, aboutKit(kit, "item-fitted", body), [
     needOnCharge(kit),
-    known ? undefined : because("SN-118", "body.item", body.item, "an item of the pattern", "Choose an item."),
+    known ? undefined : noSuchItem("body.item", body.item),
     needNotAhead(doing, body.fitted, "body.fitted"),
   ]);
 }
@@ -81,7 +82,9 @@ export function sealKit(doing: Doing, kit: KitState, body: Bodies["sealed"]): Ac
   const turnaround = openOne(kit, body.turnaround);
   const pattern = turnaround && patternOf(doing, kit, turnaround);
   if (!turnaround || !pattern) {
-    return allow(doing, aboutKit(kit, "sealed", body), [turnaround ? noPattern(kit) : notOpen(body.turnaround)]);
+    return allow(doing, aboutKit(kit, "sealed", body), [
+      turnaround ? noSuchPattern(kit.pattern) : notOpen(body.turnaround),
+    ]);
   }
   const { today, kits: allKits } = doing;
   const refusals = sealingRefusals({ kit, turnaround, pattern, allKits, seal: body.seal, today });
@@ -178,9 +181,4 @@ function openOne(kit: KitState, id: string): Turnaround | undefined {
 
 function notOpen(id: string): Fault {
   return because("SN-122", "body.turnaround", id, "a turnaround that is open", "Open the kit first.");
-}
-
-function noPattern(kit: KitState): Fault {
-  const remedy = "Bring this device up to date, or have the pattern file put back.";
-  return because("SN-108", "pattern", kit.pattern, "a pattern version this station has", remedy);
 }

@@ -1,0 +1,33 @@
+import { printGiven, type Fault } from "#base";
+import type { Role } from "#readiness";
+
+/** One fault in a person's words. */
+export function because(code: string, field: string, got: unknown, allowed: string, remedy: string): Fault {
+  return { code, field, got: printGiven(got), allowed, remedy };
+}
+
+/** The role may not write this kind of line. */
+export function roleMayNot(role: Role, kind: string): Fault {
+  return because("SN-103", "kind", kind, `what the role ${role} may write`, "Ask someone whose role may do this.");
+}
+
+/** No such place, or not one that this may belong to. */
+export function noSuchPlace(field: string, got: string, allowed = "a place of this station"): Fault {
+  return because("SN-104", field, got, allowed, "Choose a place of this station.");
+}
+
+/** The line to strike is not there, or not this person's to strike. */
+export function mayNotStrike(got: string, allowed: string): Fault {
+  return because("SN-106", "body.entry", got, allowed, "Ask its writer or the keeper to strike it.");
+}
+
+/** The station does not have this pattern version. */
+export function noSuchPattern(got: string | undefined): Fault {
+  const remedy = "Choose the pattern that the kit is built to, or have its file put back.";
+  return because("SN-108", "pattern", got, "a pattern version this station has", remedy);
+}
+
+/** The pattern has no such item. */
+export function noSuchItem(field: string, got: string): Fault {
+  return because("SN-118", field, got, "an item of the pattern", "Choose an item of the pattern.");
+}
