@@ -18,6 +18,7 @@ const fold = createStationFold(patterns);
 fold.add(entries);
 const board = boardOf(fold.read(), `${today}T12:00:00Z`);
 const kits = new Map(board.places.flatMap((place) => place.kits).map((one) => [one.kit.name, one]));
+const primes = (name: string): number[] => kits.get(name)!.kit.runs.flatMap(({ primeSeconds }) => primeSeconds ?? []);
 const first = (name: string): string => kits.get(name)!.standing.because[0]!.text;
 
 describe("the demo station", () => {
@@ -53,8 +54,6 @@ describe("the demo station", () => {
   });
 
   it("has a prime that gets slower over the years and one that does not", () => {
-    const primes = (name: string): number[] =>
-      kits.get(name)!.kit.runs.flatMap(({ primeSeconds }) => primeSeconds ?? []);
     expect(primes("Pump 2").at(-1)! - primes("Pump 2")[0]!).toBeGreaterThan(20);
     expect(Math.abs(primes("Pump 1").at(-1)! - primes("Pump 1")[0]!)).toBeLessThan(12);
   });

@@ -89,7 +89,8 @@ function musters(life: KitLife, start: number): Act[] {
   const { setting, kit } = life;
   const { writer, pattern, today } = setting;
   const acts: Act[] = [];
-  for (let ms = start + 14 * DAY_MS; ms < today - 3 * DAY_MS; ms += MUSTER_EVERY_DAYS * DAY_MS) {
+  const last = today - writer.chance.whole(3, 9) * DAY_MS;
+  for (let ms = last; ms > start + 10 * DAY_MS; ms -= MUSTER_EVERY_DAYS * DAY_MS) {
     const at = ms + 7 * HOUR_MS + writer.chance.whole(0, 50) * 60_000;
     const muster = (): void => {
       const body = { sealSeen: life.seal, containerSound: true };

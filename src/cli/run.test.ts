@@ -1,0 +1,153 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { demoEntries } from "#demo";
+import { readPatternFolders } from "#store/patterns";
+import { openSqliteStore } from "#store/sqlite";
+import Database from "better-sqlite3";
+import { runDrykeel } from "./run.ts";
+
+const root = join(import.meta.dirname, "..", "..");
+const now = "2027-03-14T12:00:00Z";
+const folder = mkdtempSync(join(tmpdir(), "drykeel-cli-"));
+
+beforeAll(async () => {
+  const { patterns } = readPatternFolders([join(root, "patterns")]);
+  const store = await openSqliteStore(join(folder, "drykeel.db"));
+  await store.append(demoEntries({ patterns, today: "2027-03-14", seed: 7 }), now);
+  await store.close();
+});
+afterAll(() => rmSync(folder, { recursive: true }));
+
+interface Ran {
+  readonly exit: number;
+  readonly out: string;
+  readonly error: string;
+}
+
+async function run(args: readonly string[], input = "", dataDir = folder): Promise<Ran> {
+  const lines = { out: [] as string[], error: [] as string[] };
+  const terminal = {
+    out: (line: string) => void lines.out.push(line),
+    error: (line: string) => void lines.error.push(line),
+    readInput: async () => input,
+  };
+  const exit = await runDrykeel(args, terminal, { root, dataDir, now });
+  return { exit, out: lines.out.join("\n"), error: lines.error.join("\n") };
+}
+
+describe("drykeel", () => {
+  it("lists what it does when called without a word", async () => {
+    const { exit, out } = await run([]);
+    expect(exit).toBe(0);
+    for (const word of ["ask", "pattern lint", "verify", "export", "import", "backup", "standing"])
+      expect(out).toContain(word);
+  });
+
+  it("names the words it knows when given another", async () => {
+    const { exit, error } = await run(["frobnicate"]);
+    expect(exit).toBe(2);
+    expect(error).toMatch(/CL-101 command: got frobnicate; allowed: standing, ask/);
+  });
+
+  it("says where to look when there is no station in the folder", async () => {
+    const { exit, error } = await run(["standing"], "", join(folder, "nowhere"));
+    expect(exit).toBe(2);
+    expect(error).toMatch(/CL-110 DATA_DIR.*npm start/);
+  });
+});
+
+describe("drykeel ask", () => {
+  it("answers readably with units, and barely with --json", async () => {
+    const given = JSON.stringify({ temperature: "15 °C", salinity: "35 g/kg" });
+    expect((await run(["ask", "water", "-"], given)).out).toMatch(/^density: 1026\.0 kg\/m³$/m);
+    const bare = JSON.parse((await run(["ask", "water", "-", "--json"], given)).out) as { density: number };
+    expect(bare.density).toBeCloseTo(1025.97, 1);
+  });
+
+  it("gives every question's example as one that it answers, and its schema", async () => {
+    const listed = JSON.parse((await run(["ask", "--json"])).out) as { name: string }[];
+    expect(listed.map(({ name }) => name)).toContain("water");
+    for (const { name } of listed) {
+      const example = (await run(["ask", name, "--example"])).out;
+      expect({ name, ...(await run(["ask", name, "-"], example)) }).toMatchObject({ exit: 0, error: "" });
+      expect(JSON.parse((await run(["ask", name, "--schema"])).out)).toHaveProperty("input");
+    }
+  });
+
+  it("exits with 2 and says every fault, as an object with --json", async () => {
+    const { exit, out, error } = await run(["ask", "water", "-", "--json"], '{"temperature":"15 furlong"}');
+    expect(exit).toBe(2);
+    expect(error).toMatch(/BA-102 temperature.*furlong/);
+    const { error: printed } = JSON.parse(out) as { error: { faults: { field: string }[] } };
+    expect(printed.faults.map(({ field }) => field)).toEqual(["temperature", "salinity"]);
+  });
+
+  it("says what is wrong with input that is not JSON, and how to see an example", async () => {
+    const { exit, error } = await run(["ask", "water", "-"], "{");
+    expect(exit).toBe(2);
+    expect(error).toContain("ask water --example");
+  });
+});
+
+describe("drykeel pattern lint", () => {
+  it("is silent about the shipped patterns and exits with 1 for a bad one", async () => {
+    expect((await run(["pattern", "lint", join(root, "patterns", "brinnet-450@1.yaml")])).exit).toBe(0);
+    const bad = join(folder, "bad.yaml");
+    writeFileSync(bad, "id: bad\nversion: one\n");
+    const { exit, out } = await run(["pattern", "lint", bad]);
+    expect(exit).toBe(1);
+    expect(out).toContain("version");
+  });
+});
+
+describe("the log from the command line", () => {
+  it("stands: the board in the terminal and as JSON", async () => {
+    const { exit, out } = await run(["standing"]);
+    expect(exit).toBe(0);
+    expect(out).toMatch(/Boathouse: \d ready of 5 wanted/);
+    expect(out).toMatch(/Pump 7 .*ready .*until 20 March 2027/);
+    const board = JSON.parse((await run(["standing", "--json"])).out) as { places: { kits: unknown[] }[] };
+    expect(board.places.flatMap(({ kits }) => kits)).toHaveLength(12);
+  });
+
+  it("verifies every place, and finds one changed byte", async () => {
+    expect(await run(["verify"])).toMatchObject({ exit: 0 });
+    const copy = mkdtempSync(join(tmpdir(), "drykeel-tampered-"));
+    await run(["backup", join(copy, "drykeel.db")]);
+    const raw = new Database(join(copy, "drykeel.db"));
+    const { changes } = raw.prepare("update log_entries set entry = replace(entry, 'Corrie Lass', 'Corrie Loss')").run();
+    raw.close();
+    expect(changes).toBeGreaterThan(0);
+    const { exit, out } = await run(["verify"], "", copy);
+    rmSync(copy, { recursive: true });
+    expect(exit).toBe(1);
+    expect(out).toMatch(/BROKEN at entry \d+/);
+  });
+
+  it("exports and imports the whole log with its photos, twice without harm", async () => {
+    const file = join(folder, "station.ndjson");
+    expect((await run(["export", file])).exit).toBe(0);
+    const fresh = mkdtempSync(join(tmpdir(), "drykeel-fresh-"));
+    expect((await run(["import", file], "", fresh)).out).toMatch(/\d+ entries taken in, 0 already there/);
+    expect((await run(["import", file], "", fresh)).out).toMatch(/ 0 entries taken in, \d+ already there/);
+    const again = join(folder, "again.ndjson");
+    await run(["export", again], "", fresh);
+    const chainsOf = (name: string): string => readFileSync(name, "utf8").split("\n")[0]!;
+    expect(chainsOf(again)).toBe(chainsOf(file));
+    rmSync(fresh, { recursive: true });
+  });
+
+  it("changes nothing when the file to import is damaged", async () => {
+    const file = join(folder, "damaged.ndjson");
+    await run(["export", file]);
+    writeFileSync(file, readFileSync(file, "utf8").slice(0, -2000));
+    const fresh = mkdtempSync(join(tmpdir(), "drykeel-fresh-"));
+    const { exit, error } = await run(["import", file], "", fresh);
+    expect(exit).toBe(2);
+    expect(error).toMatch(/LG-14\d/);
+    expect((await run(["verify"], "", fresh)).out).toBe("The log is empty: nothing to verify.");
+    rmSync(fresh, { recursive: true });
+  });
+});
