@@ -43,7 +43,12 @@ export function hashEntry(entry: Entry): string {
  * @returns lower-case hex SHA-256
  */
 export function chainHash(previous: string, entry: Entry): string {
-  return hashText(`${previous}\n${canonicalText(entry)}`);
+  return chainText(previous, canonicalText(entry));
+}
+
+/** {@link chainHash} of an entry whose canonical form is at hand. */
+export function chainText(previous: string, text: string): string {
+  return hashText(`${previous}\n${text}`);
 }
 
 /** Numbers and chains entries that a store takes into one place, after what it already holds there. */
@@ -94,6 +99,7 @@ function flawOf(kept: KeptEntry, head: ChainHead): string | undefined {
   return undefined;
 }
 
-function hashText(text: string): string {
+/** Lower-case hex SHA-256 of the UTF-8 bytes of a text. */
+export function hashText(text: string): string {
   return bytesToHex(sha256(utf8ToBytes(text)));
 }

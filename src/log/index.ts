@@ -29,3 +29,4 @@ export {
   type ExportReader,
   type PlaceChain,
 } from "./exchange.ts";
+export { checkBytes, hashBytes, planIntake, type EntryForm, type Held, type Intake } from "./intake.ts";

@@ -1,0 +1,7 @@
+import type { LogStore, SecretStore } from "#station";
+import { MemoryStore } from "./memory-store.ts";
+
+/** An empty store that lives in memory only. */
+export function openMemoryStore(): LogStore & SecretStore {
+  return new MemoryStore();
+}

@@ -1,0 +1,76 @@
+import { instantOf } from "#log";
+import type { Credential, Invite, SecretStore, Session } from "#station";
+
+/** Secrets in memory: for tests. */
+export class MemorySecrets implements SecretStore {
+  readonly #credentials = new Map<string, Credential>();
+  readonly #failures = new Map<string, { count: number; last: string }>();
+  readonly #sessions = new Map<string, Session>();
+  readonly #invites = new Map<string, Invite>();
+
+  async putCredential(credential: Credential): Promise<void> {
+    this.#credentials.set(credential.id, credential);
+  }
+
+  async credentialsOf(person: string): Promise<readonly Credential[]> {
+    return [...this.#credentials.values()]
+      .filter((one) => one.person === person)
+      .sort((a, b) => (a.id < b.id ? -1 : 1));
+  }
+
+  async credential(id: string): Promise<Credential | undefined> {
+    return this.#credentials.get(id);
+  }
+
+  async removeCredential(id: string): Promise<void> {
+    this.#credentials.delete(id);
+  }
+
+  async noteFailure(key: string, at: string): Promise<{ readonly count: number }> {
+    const count = (this.#failures.get(key)?.count ?? 0) + 1;
+    this.#failures.set(key, { count, last: at });
+    return { count };
+  }
+
+  async failures(key: string): Promise<{ readonly count: number; readonly last?: string }> {
+    return this.#failures.get(key) ?? { count: 0 };
+  }
+
+  async clearFailures(key: string): Promise<void> {
+    this.#failures.delete(key);
+  }
+
+  async putSession(session: Session): Promise<void> {
+    this.#sessions.set(session.tokenHash, session);
+  }
+
+  async session(tokenHash: string): Promise<Session | undefined> {
+    return this.#sessions.get(tokenHash);
+  }
+
+  async removeSession(tokenHash: string): Promise<void> {
+    this.#sessions.delete(tokenHash);
+  }
+
+  async removeSessionsOfDevice(device: string): Promise<void> {
+    this.#removeSessions((session) => session.device === device);
+  }
+
+  async removeSessionsOfPerson(person: string): Promise<void> {
+    this.#removeSessions((session) => session.person === person);
+  }
+
+  async putInvite(invite: Invite): Promise<void> {
+    this.#invites.set(invite.codeHash, invite);
+  }
+
+  async takeInvite(codeHash: string, at: string): Promise<Invite | undefined> {
+    const invite = this.#invites.get(codeHash);
+    this.#invites.delete(codeHash);
+    return invite !== undefined && instantOf(invite.expires) > instantOf(at) ? invite : undefined;
+  }
+
+  #removeSessions(fits: (session: Session) => boolean): void {
+    for (const session of this.#sessions.values()) if (fits(session)) this.#sessions.delete(session.tokenHash);
+  }
+}

@@ -1,0 +1,1 @@
+export { openPostgresStore, type PostgresOptions } from "./postgres-store.ts";

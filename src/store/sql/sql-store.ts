@@ -1,0 +1,180 @@
+import type { Kysely, Selectable, Transaction } from "kysely";
+import { assert } from "#base";
+import {
+  checkBytes,
+  genesisHash,
+  planIntake,
+  type ChainHead,
+  type EntryForm,
+  type Entry,
+  type Intake,
+  type KeptEntry,
+} from "#log";
+import type { AppendListener, AppendResult, Cursor, LogStore, Photo, SecretStore } from "#station";
+import { SqlSecrets } from "./sql-secrets.ts";
+import type { EntryRow, Tables } from "./tables.ts";
+
+/** Rows or ids in one statement: well under every database's limit of parameters. */
+const CHUNK = 500;
+/** Tries of one append, where other processes write at the same time. */
+const TRIES = 5;
+
+/** In what the two databases differ when entries are appended. */
+export interface Engine {
+  /** Whether lines read in a transaction must be locked against other connections. */
+  readonly lockRows: boolean;
+  /** True for what another process's append at the same time can cause: trying again will do. */
+  isCollision(thrown: unknown): boolean;
+  /** Tells other processes, when the transaction succeeds, that these places grew. */
+  announce(trx: Transaction<Tables>, places: readonly string[]): Promise<void>;
+  /** Calls back for appends, by this process or another. */
+  listen(listener: AppendListener): () => void;
+  /** After an append by this process. */
+  appended(places: readonly string[]): void;
+  /** Lets go of everything but the database itself. */
+  close(): Promise<void>;
+}
+
+/** Log and secrets in an SQL database. What is appended is on disk when `append` resolves, or nothing of it is. */
+export class SqlStore extends SqlSecrets implements LogStore, SecretStore {
+  readonly #engine: Engine;
+
+  constructor(db: Kysely<Tables>, engine: Engine) {
+    super(db);
+    this.#engine = engine;
+  }
+
+  async append(entries: readonly Entry[], received: string): Promise<AppendResult> {
+    if (entries.length === 0) return { accepted: [], repeated: [], clashing: [] };
+    const intake = await this.#retry(() =>
+      this.db.transaction().execute((trx) => this.#appendWithin(trx, entries, received)),
+    );
+    if (intake.accepted.length > 0) this.#engine.appended([...intake.heads.keys()]);
+    return { accepted: intake.accepted, repeated: intake.repeated, clashing: intake.clashing };
+  }
+
+  async since(places: readonly string[], cursor: Cursor, limit: number): Promise<readonly KeptEntry[]> {
+    const found: KeptEntry[] = [];
+    for (const place of [...new Set(places)].sort()) {
+      if (found.length >= limit) break;
+      const query = this.db.selectFrom("log_entries").selectAll().where("place", "=", place);
+      const after = query.where("seq", ">", cursor[place] ?? 0).orderBy("seq");
+      found.push(...(await after.limit(limit - found.length).execute()).map(toKept));
+    }
+    return found;
+  }
+
+  async heads(): Promise<readonly { place: string; seq: number; hash: string }[]> {
+    const query = this.db.selectFrom("chains").select(["place", "seq", "hash"]);
+    return query.where("seq", ">", 0).orderBy("place").execute();
+  }
+
+  async find(id: string): Promise<KeptEntry | undefined> {
+    const row = await this.db.selectFrom("log_entries").selectAll().where("id", "=", id).executeTakeFirst();
+    return row && toKept(row);
+  }
+
+  /** Numbers have no gaps, so the places' last numbers add up to the count. */
+  async count(): Promise<number> {
+    const query = this.db.selectFrom("chains").select((row) => row.fn.sum<number | string | null>("seq").as("total"));
+    return Number((await query.executeTakeFirst())?.total ?? 0);
+  }
+
+  async putPhoto({ hash, mime, bytes }: Photo): Promise<void> {
+    checkBytes(hash, bytes);
+    const row = { hash, mime, bytes: Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength) };
+    await this.db
+      .insertInto("photos")
+      .values(row)
+      .onConflict((conflict) => conflict.column("hash").doNothing())
+      .execute();
+  }
+
+  async photo(hash: string): Promise<Photo | undefined> {
+    const row = await this.db.selectFrom("photos").selectAll().where("hash", "=", hash).executeTakeFirst();
+    return row && { hash: row.hash, mime: row.mime, bytes: new Uint8Array(row.bytes) };
+  }
+
+  async missingPhotos(hashes: readonly string[]): Promise<readonly string[]> {
+    const missing = new Set(hashes);
+    for (const some of inChunks([...missing])) {
+      const held = await this.db.selectFrom("photos").select("hash").where("hash", "in", some).execute();
+      for (const { hash } of held) missing.delete(hash);
+    }
+    return [...missing];
+  }
+
+  onAppend(listener: AppendListener): () => void {
+    return this.#engine.listen(listener);
+  }
+
+  async close(): Promise<void> {
+    await this.#engine.close();
+    await this.db.destroy();
+  }
+
+  async #appendWithin(trx: Transaction<Tables>, entries: readonly Entry[], received: string): Promise<Intake> {
+    const places = [...new Set(entries.map((entry) => entry.place))].sort();
+    const heads = await this.#lockHeads(trx, places);
+    const hashes = await readHashes(trx, entries);
+    const intake = planIntake(entries, { heads, hashes }, received);
+    await writeIntake(trx, intake);
+    if (intake.accepted.length > 0) await this.#engine.announce(trx, [...intake.heads.keys()]);
+    return intake;
+  }
+
+  /** Holds the line of each place until the transaction ends, so that numbers and hashes follow on without gaps. */
+  async #lockHeads(trx: Transaction<Tables>, places: readonly string[]): Promise<Map<string, ChainHead>> {
+    const empty = places.map((place) => ({ place, seq: 0, hash: genesisHash(place) }));
+    await trx
+      .insertInto("chains")
+      .values(empty)
+      .onConflict((conflict) => conflict.column("place").doNothing())
+      .execute();
+    const query = trx.selectFrom("chains").selectAll().where("place", "in", places).orderBy("place");
+    const rows = await (this.#engine.lockRows ? query.forUpdate() : query).execute();
+    return new Map(rows.map(({ place, seq, hash }) => [place, { seq, hash }]));
+  }
+
+  async #retry<T>(work: () => Promise<T>): Promise<T> {
+    for (let left = TRIES; ; left--) {
+      try {
+        return await work();
+      } catch (thrown) {
+        if (left <= 1 || !this.#engine.isCollision(thrown)) throw thrown;
+      }
+    }
+  }
+}
+
+async function readHashes(trx: Transaction<Tables>, entries: readonly Entry[]): Promise<Map<string, string>> {
+  const hashes = new Map<string, string>();
+  for (const ids of inChunks(entries.map((entry) => entry.id))) {
+    const rows = await trx.selectFrom("log_entries").select(["id", "content"]).where("id", "in", ids).execute();
+    for (const { id, content } of rows) hashes.set(id, content);
+  }
+  return hashes;
+}
+
+async function writeIntake(trx: Transaction<Tables>, intake: Intake): Promise<void> {
+  const rows = intake.accepted.map((kept, at) => toRow(kept, intake.forms[at]));
+  for (const some of inChunks(rows)) await trx.insertInto("log_entries").values(some).execute();
+  for (const [place, { seq, hash }] of intake.heads) {
+    await trx.updateTable("chains").set({ seq, hash }).where("place", "=", place).execute();
+  }
+}
+
+function toRow({ entry, seq, hash, received }: KeptEntry, form: EntryForm | undefined): EntryRow {
+  assert(form !== undefined, "an accepted entry has its form");
+  return { place: entry.place, seq, id: entry.id, hash, content: form.hash, received, entry: form.text };
+}
+
+function toKept(row: Selectable<EntryRow>): KeptEntry {
+  return { entry: JSON.parse(row.entry) as Entry, seq: row.seq, hash: row.hash, received: row.received };
+}
+
+function inChunks<T>(all: readonly T[]): T[][] {
+  const chunks: T[][] = [];
+  for (let at = 0; at < all.length; at += CHUNK) chunks.push(all.slice(at, at + CHUNK));
+  return chunks;
+}

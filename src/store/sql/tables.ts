@@ -1,0 +1,70 @@
+import type { ColumnType, Generated } from "kysely";
+
+/** The tables of both SQL stores, as the migrations leave them. */
+export interface Tables {
+  log_entries: EntryRow;
+  chains: ChainRow;
+  photos: PhotoRow;
+  credentials: CredentialRow;
+  failures: FailureRow;
+  sessions: SessionRow;
+  invites: InviteRow;
+}
+
+export interface EntryRow {
+  place: string;
+  seq: number;
+  id: string;
+  /** Chain hash. */
+  hash: string;
+  /** Hash of the entry alone, to tell a repeated entry from a clashing one. */
+  content: string;
+  received: string;
+  /** Canonical form. */
+  entry: string;
+}
+
+/** One line per place: where its chain stands. Locked while entries are added to it. */
+export interface ChainRow {
+  place: string;
+  seq: number;
+  hash: string;
+}
+
+export interface PhotoRow {
+  hash: string;
+  mime: string;
+  bytes: Uint8Array;
+}
+
+export interface CredentialRow {
+  id: string;
+  person: string;
+  kind: "pin" | "passkey";
+  secret: string;
+  /** 32 bits unsigned, so a big integer, which PostgreSQL gives as text. */
+  counter: ColumnType<number | string, number, number>;
+  transports: string | null;
+  created: string;
+}
+
+export interface FailureRow {
+  key: string;
+  count: Generated<number>;
+  last: string;
+}
+
+export interface SessionRow {
+  token_hash: string;
+  person: string;
+  device: string;
+  created: string;
+  expires: string;
+}
+
+export interface InviteRow {
+  code_hash: string;
+  person: string;
+  made_by: string;
+  expires: string;
+}

@@ -1,0 +1,1 @@
+export { openSqliteStore, SqliteStore, type SqliteOptions } from "./sqlite-store.ts";

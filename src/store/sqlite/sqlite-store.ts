@@ -1,0 +1,134 @@
+import { mkdir, open, rename } from "node:fs/promises";
+import { dirname, resolve } from "node:path";
+import Database from "better-sqlite3";
+import { Kysely, SqliteDialect, sql, type Dialect } from "kysely";
+import type { AppendListener } from "#station";
+import { migrate, SqlStore, translateErrors, type ColumnTypes, type Engine, type Tables } from "#store/sql";
+import { PatientDriver } from "./patient-driver.ts";
+import { translateOpening, translateSqlite } from "./sqlite-faults.ts";
+
+const TYPES: ColumnTypes = { key: sql`text`, bytes: sql`blob` };
+
+/** Page size of a new SQLite file. */
+const PAGE_BYTES = 4096;
+/** How long to wait for another program that holds the database [ms]. */
+const PATIENCE = 5000;
+
+export interface SqliteOptions {
+  /** How long to wait for another program that holds the database [ms]. */
+  readonly patience?: number;
+  /** Greatest size of the database file [byte]; what would make it grow beyond is refused as on a full disk. */
+  readonly limit?: number;
+}
+
+/** The station's log and secrets in one SQLite file. */
+export class SqliteStore extends SqlStore {
+  readonly #raw: Database.Database;
+
+  constructor(raw: Database.Database, db: Kysely<Tables>) {
+    super(db, createEngine());
+    this.#raw = raw;
+  }
+
+  /**
+   * Copies the whole database to another file while work goes on. The copy is one consistent moment of the log, and
+   * takes the place of `path` only once it is complete and on disk. It holds the sign-in secrets too: keep it as such.
+   *
+   * @param path - file to write; an older one there is replaced
+   */
+  async backupTo(path: string): Promise<void> {
+    const part = `${resolve(path)}.part`;
+    try {
+      await mkdir(dirname(part), { recursive: true });
+      await this.#raw.backup(part);
+      await flush(part);
+      await rename(part, resolve(path));
+    } catch (thrown) {
+      throw translateOpening(thrown, path);
+    }
+  }
+}
+
+/**
+ * Opens the station's database, making it and its folder where there is none, and brings it up to date.
+ *
+ * @param path - the database file, such as "data/drykeel.sqlite"
+ * @throws InputError ST-110 where it cannot be written, ST-111 where the file is something else
+ * @throws StoreError where the database is locked, read-only, damaged or newer than this version
+ */
+export async function openSqliteStore(path: string, options: SqliteOptions = {}): Promise<SqliteStore> {
+  try {
+    await mkdir(dirname(resolve(path)), { recursive: true });
+    const raw = openFile(path, options);
+    const db = new Kysely<Tables>({
+      dialect: translateErrors(createDialect(raw, options.patience ?? PATIENCE), translateSqlite),
+    });
+    return await migrateOrClose(raw, db);
+  } catch (thrown) {
+    throw translateOpening(thrown, path);
+  }
+}
+
+/** WAL with a full flush at every commit: what is acknowledged survives a pulled plug. */
+function openFile(path: string, { patience = PATIENCE, limit }: SqliteOptions): Database.Database {
+  const raw = new Database(path, { timeout: patience });
+  try {
+    raw.pragma("journal_mode = WAL");
+    raw.pragma("synchronous = FULL");
+    raw.pragma("foreign_keys = ON");
+    raw.pragma("trusted_schema = OFF");
+    raw.pragma("busy_timeout = 0");
+    if (limit !== undefined) raw.pragma(`max_page_count = ${Math.ceil(limit / PAGE_BYTES)}`);
+    return raw;
+  } catch (thrown) {
+    raw.close();
+    throw thrown;
+  }
+}
+
+async function migrateOrClose(raw: Database.Database, db: Kysely<Tables>): Promise<SqliteStore> {
+  try {
+    await migrate(db, TYPES);
+    return new SqliteStore(raw, db);
+  } catch (thrown) {
+    await db.destroy();
+    throw thrown;
+  }
+}
+
+function createDialect(raw: Database.Database, patience: number): Dialect {
+  const dialect = new SqliteDialect({ database: raw });
+  return {
+    createAdapter: () => dialect.createAdapter(),
+    createDriver: () => new PatientDriver(raw, patience),
+    createIntrospector: (db) => dialect.createIntrospector(db),
+    createQueryCompiler: () => dialect.createQueryCompiler(),
+  };
+}
+
+/** One process owns the file, so its own appends are all there is to tell of. */
+function createEngine(): Engine {
+  const listeners = new Set<AppendListener>();
+  return {
+    lockRows: false,
+    isCollision: () => false,
+    announce: async () => {},
+    listen: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    appended: (places) => {
+      for (const listener of listeners) listener(places);
+    },
+    close: async () => listeners.clear(),
+  };
+}
+
+async function flush(path: string): Promise<void> {
+  const file = await open(path, "r+");
+  try {
+    await file.sync();
+  } finally {
+    await file.close();
+  }
+}

