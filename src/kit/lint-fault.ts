@@ -1,28 +1,31 @@
 import type { FilePosition } from "./yaml-source.ts";
 
 /** Rules of the lint, by name; names are never reused. */
-export type LintRule =
-  | "loads"
-  | "mode-unfound"
-  | "item-without-mode"
-  | "item-not-restowed"
-  | "check-without-effect"
-  | "check-never-asked"
-  | "printed-date-never-read"
-  | "single-use-not-renewed"
-  | "limit-unstated"
-  | "remedy-unstated"
-  | "hazard-without-caution"
-  | "stages-missing-or-out-of-order"
-  | "time-missing"
-  | "time-too-short"
-  | "delivery-never-measured"
-  | "unit-unknown"
-  | "out-of-range"
-  | "curve-not-monotone"
-  | "too-long-to-read"
-  | "promises-safety"
-  | "vague";
+export const LINT_RULES = [
+  "loads",
+  "mode-unfound",
+  "item-without-mode",
+  "item-not-restowed",
+  "check-without-effect",
+  "check-never-asked",
+  "printed-date-never-read",
+  "single-use-not-renewed",
+  "limit-unstated",
+  "remedy-unstated",
+  "hazard-without-caution",
+  "stages-missing-or-out-of-order",
+  "time-missing",
+  "time-too-short",
+  "delivery-never-measured",
+  "unit-unknown",
+  "out-of-range",
+  "curve-not-monotone",
+  "too-long-to-read",
+  "promises-safety",
+  "vague",
+] as const;
+
+export type LintRule = (typeof LINT_RULES)[number];
 
 /** One thing the lint found. */
 export interface LintFault {

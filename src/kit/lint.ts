@@ -10,8 +10,6 @@ import { namesIn } from "./file-names.ts";
 import type { Pattern } from "./pattern.ts";
 import { readYaml, type FilePosition, type YamlSource } from "./yaml-source.ts";
 
-export type { LintFault, LintRule } from "./lint-fault.ts";
-
 /**
  * Judges a loaded pattern: what would leave a fault unfound, a person unwarned or a kit half stowed.
  *

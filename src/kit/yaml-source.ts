@@ -51,7 +51,7 @@ export function printPath(path: FilePath): string {
 // The parser is recursive: text nested without end exhausts its stack, and that too is broken YAML.
 function parse(text: string, lines: LineCounter, fileName: string): Document {
   try {
-    return parseDocument(text, { lineCounter: lines, prettyErrors: false, logLevel: "silent", stringKeys: true });
+    return parseDocument(text, { lineCounter: lines, prettyErrors: false, logLevel: "error", stringKeys: true });
   } catch (thrown) {
     throw new InputError([brokenAt(fileName, lines, 0, messageOf(thrown))]);
   }

@@ -1,0 +1,96 @@
+import { describe, expect, it } from "vitest";
+import { linesOf } from "./lines.ts";
+import { loadPattern } from "./load-pattern.ts";
+import {
+  allSteps,
+  checkNamed,
+  checksFinding,
+  itemNamed,
+  modeNamed,
+  modesAtStep,
+  modesOf,
+  parsePatternKey,
+  partsOf,
+  patternKey,
+  placeNamed,
+  stageNamed,
+  stageOfStep,
+  stepNamed,
+  stepOfCheck,
+} from "./look-ups.ts";
+import { SOUND_TEXT } from "./sound-pattern.fixture.ts";
+
+const pattern = loadPattern(SOUND_TEXT, "sound.yaml");
+
+describe("looking things up", () => {
+  it("finds by id, and says undefined where there is none", () => {
+    expect(itemNamed(pattern, "cells")?.quantity).toBe(2);
+    expect(modeNamed(pattern, "pump-slow")?.limit).toBe("Small leaks only.");
+    expect(checkNamed(pattern, "cells-date")?.kind).toBe("date");
+    expect(stepNamed(pattern, "run")?.needs).toEqual({ people: 2, minutes: 6, tools: ["tank"] });
+    expect(placeNamed(pattern, "inside")).toBe("Inside");
+    for (const find of [itemNamed, modeNamed, checkNamed, stepNamed, placeNamed]) {
+      expect(find(pattern, "no-such")).toBeUndefined();
+    }
+  });
+
+  it("knows stages and their steps", () => {
+    expect(stageNamed(pattern, "spare-start")).toBeUndefined();
+    expect(stageOfStep(pattern, "prime")?.id).toBe("prime");
+    expect(allSteps(pattern)).toHaveLength(10);
+  });
+
+  it("follows a mode to the checks that prove it gone, and a check to its step", () => {
+    expect(checksFinding(pattern, "seal-broken").map((check) => check.id)).toEqual(["seal-count", "seal-match"]);
+    expect(stepOfCheck(pattern, "pump-time")?.id).toBe("prime");
+    expect(stepOfCheck(pattern, "no-such")).toBeUndefined();
+  });
+
+  it("offers at a step the modes its checks find, each once", () => {
+    const look = stepNamed(pattern, "look");
+    expect(look && modesAtStep(pattern, look).map((mode) => mode.id)).toEqual(["seal-broken"]);
+    const examine = stepNamed(pattern, "measure");
+    expect(examine && modesAtStep(pattern, examine, "cells-date").map((mode) => mode.id)).toEqual(["cells-old"]);
+  });
+
+  it("knows the parts and modes of an item", () => {
+    expect(partsOf(pattern, "pump").map((item) => item.id)).toEqual(["gasket"]);
+    expect(modesOf(pattern, "pump").map((mode) => mode.id)).toEqual(["pump-dead", "pump-slow"]);
+  });
+});
+
+describe("a pattern's key", () => {
+  it("is id@version, there and back", () => {
+    expect(patternKey(pattern)).toBe("sound@3");
+    expect(parsePatternKey(patternKey(pattern))).toEqual({ id: "sound", version: 3 });
+  });
+
+  it.each(["sound", "sound@", "sound@0", "sound@1.5", "Sound@1", "sound@1@2", "@1"])("is not %s", (key) => {
+    expect(() => parsePatternKey(key)).toThrow(/KI-111/);
+  });
+});
+
+describe("the lines of the card", () => {
+  const lines = linesOf(pattern);
+
+  it("number each step, and letter its checks", () => {
+    expect(lines.slice(0, 6).map((line) => line.label)).toEqual(["1", "1a", "1b", "2", "3", "3a"]);
+  });
+
+  it("answer a step by its checks, or by itself where it has none", () => {
+    const answered = lines.slice(0, 4).map((line) => [line.label, line.answered]);
+    expect(answered).toEqual([
+      ["1", false],
+      ["1a", true],
+      ["1b", true],
+      ["2", true],
+    ]);
+  });
+
+  it("letter on past z", () => {
+    const [look, ...others] = pattern.stages[0]!.steps;
+    const many = { ...look!, checks: Array.from({ length: 28 }, () => "seal-count") };
+    const long = { ...pattern, stages: [{ ...pattern.stages[0]!, steps: [many, ...others] }] };
+    expect(linesOf(long).map((line) => line.label)).toEqual(expect.arrayContaining(["1z", "1aa", "1ab"]));
+  });
+});

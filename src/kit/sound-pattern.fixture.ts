@@ -1,0 +1,17 @@
+import { readFileSync } from "node:fs";
+import { parseDocument } from "yaml";
+
+/** Text of the smallest sound pattern. */
+export const SOUND_TEXT = readFileSync(new URL("./sound-pattern.yaml", import.meta.url), "utf8");
+
+type Path = readonly (string | number)[];
+
+/** The sound pattern's text with one value at a path put in its place; undefined takes the field out. */
+export function changedText(...changes: readonly (readonly [Path, unknown])[]): string {
+  const document = parseDocument(SOUND_TEXT);
+  for (const [path, value] of changes) {
+    if (value === undefined) document.deleteIn(path);
+    else document.setIn(path, value);
+  }
+  return document.toString();
+}

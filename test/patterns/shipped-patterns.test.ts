@@ -1,0 +1,77 @@
+import { describe, expect, it } from "vitest";
+import { allSteps, lintPatternText, linesOf, loadPattern, patternJsonSchema, patternKey, STAGE_ORDER } from "#kit";
+import { SHIPPED_FILES, shippedPattern, shippedText } from "./shipped-patterns.ts";
+
+describe.each(SHIPPED_FILES)("%s", (fileName) => {
+  const text = shippedText(fileName);
+
+  it("loads and gives the lint nothing to find", () => {
+    expect(lintPatternText(text, fileName)).toEqual([]);
+  });
+
+  it("is named by its id and version", () => {
+    expect(`${patternKey(loadPattern(text, fileName))}.yaml`).toBe(fileName);
+  });
+
+  it("tells editors where its schema is", () => {
+    expect(text.split("\n", 1)).toEqual(["# yaml-language-server: $schema=./pattern.schema.json"]);
+  });
+
+  it("has a card with every line once, in order", () => {
+    const labels = linesOf(loadPattern(text, fileName)).map((line) => line.label);
+    expect(new Set(labels).size).toBe(labels.length);
+    expect(labels[0]).toBe("1");
+  });
+});
+
+describe("the published schema", () => {
+  it("is the loader's own: if not, run `npx tsx scripts/pattern-schema.ts`", () => {
+    expect(JSON.parse(shippedText("pattern.schema.json"))).toEqual(JSON.parse(JSON.stringify(patternJsonSchema())));
+  });
+});
+
+describe("the petrol kit", () => {
+  const pattern = shippedPattern("brinnet-450@1");
+
+  it("is as large as the job: 25 items, 40 modes, 60 steps and every stage", () => {
+    expect(pattern.items.length).toBeGreaterThanOrEqual(25);
+    expect(pattern.modes.length).toBeGreaterThanOrEqual(40);
+    expect(allSteps(pattern).length).toBeGreaterThanOrEqual(60);
+    expect(pattern.stages.map((stage) => stage.id)).toEqual(STAGE_ORDER);
+  });
+
+  it("uses every kind of check and every kind of timer", () => {
+    expect(new Set(pattern.checks.map((check) => check.kind))).toEqual(
+      new Set(["look", "measure", "timed", "prove", "count", "match", "date"]),
+    );
+    const timers = allSteps(pattern).flatMap((step) => step.timer?.kind ?? []);
+    expect(new Set(timers)).toEqual(new Set(["wait", "run", "pulls", "prime"]));
+  });
+
+  it("says where its fuel's age is kept", () => {
+    const fuel = pattern.items.find((item) => item.id === pattern.engine?.fuelItem);
+    expect(fuel).toMatchObject({ life: { kind: "fitted" }, lapse: "grounds" });
+  });
+});
+
+describe("the electric kit", () => {
+  const pattern = shippedPattern("ossel-200@1");
+
+  it("has no engine, no suction hose and no priming", () => {
+    expect(pattern.engine).toBeUndefined();
+    expect(pattern.hydraulics?.suction).toBeUndefined();
+    expect(pattern.stages.map((stage) => stage.id)).toEqual(["open", "examine", "rig", "run", "dry", "restow", "seal"]);
+  });
+
+  it("measures insulation and earth in ohms", () => {
+    const ohms = pattern.checks.filter((check) => check.kind === "measure" && check.dimension === "resistance");
+    expect(ohms.map((check) => check.id)).toEqual(["insulation", "earth-continuity"]);
+    expect(ohms[0]).toMatchObject({ atLeast: 1e6 });
+  });
+
+  it("warns of shock at every step that has mains and water together", () => {
+    const wet = allSteps(pattern).filter((step) => step.hazards.includes("electric-in-water"));
+    expect(wet.length).toBeGreaterThan(5);
+    for (const step of wet) expect(step.cautions).toContain("electric-shock");
+  });
+});
