@@ -47,4 +47,12 @@ describe("findRoot", () => {
     expect(outcome.kind === "found" && Math.abs(outcome.residual)).toBeLessThanOrEqual(1e-3);
     expect(outcome.kind === "found" && outcome.iterations).toBeLessThan(6);
   });
+
+  it("does not ask again for end values it was given", () => {
+    const asked: number[] = [];
+    const f = (x: number): number => (asked.push(x), x * x - 2);
+    expect(findRoot(f, 0, 2, { ends: [-2, 2] }).kind).toBe("found");
+    expect(asked).not.toContain(0);
+    expect(asked).not.toContain(2);
+  });
 });

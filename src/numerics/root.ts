@@ -26,6 +26,8 @@ export interface RootOptions {
   readonly rootTolerance?: number;
   /** Default 100. */
   readonly maxIterations?: number;
+  /** Values of the function at the two ends, where they are known already. */
+  readonly ends?: readonly [number, number];
 }
 
 interface BrentState {
@@ -56,8 +58,8 @@ interface BrentState {
  * @example findRoot((x) => x * x - 2, 0, 2) // { kind: "found", root: 1.414..., ... }
  */
 export function findRoot(f: (x: number) => number, low: number, high: number, options: RootOptions = {}): RootOutcome {
-  const fLow = f(low);
-  const fHigh = f(high);
+  const fLow = options.ends ? options.ends[0] : f(low);
+  const fHigh = options.ends ? options.ends[1] : f(high);
   if (fLow > 0 === fHigh > 0 && fLow !== 0 && fHigh !== 0) {
     const because = `the function has the same sign at ${low} and at ${high}`;
     return { kind: "not-bracketed", because, values: [fLow, fHigh] };

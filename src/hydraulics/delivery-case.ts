@@ -1,0 +1,127 @@
+import { InputError, type Fault } from "#base";
+import type { Water } from "#water";
+import { STANDARD_FORMULAE, type Formulae } from "./formulae.ts";
+import { checkHose, hoseLine, velocityHeadFactor, type Hose, type HoseLine } from "./hose.ts";
+import { HYDRAULIC_LIMITS, checkLimit } from "./limits.ts";
+import { checkCurve, curveAtSpeed, curveThrough, type PumpCurve, type PumpPoint } from "./pump-curve.ts";
+import { checkSuctionData, npshAvailable, npshRequiredBy, type NpshRequired, type SuctionData } from "./suction.ts";
+
+/** A pump rigged: what it is, where it stands, and the hoses on it. */
+export interface DeliveryCase {
+  readonly water: Water;
+  /** On the water's surface [Pa]. */
+  readonly airPressure: number;
+  readonly pump: SuctionData & {
+    /** At rated speed. */
+    readonly curve: readonly PumpPoint[];
+    readonly between?: "straight" | "smooth";
+  };
+  /** Running speed over rated speed [1]. */
+  readonly speedRatio: number;
+  /** Pump above the water it takes [m]; negative where it is below. */
+  readonly lift: number;
+  /** Absent on a pump that stands in the water: then no suction limit applies. */
+  readonly suction?: Hose;
+  /** End of the discharge hose above the pump [m]. */
+  readonly rise: number;
+  readonly discharge: Hose;
+  /** Whether the jet's velocity head at the end of the discharge hose is lost. */
+  readonly exitLoss: boolean;
+  /** Pumps of the same kind, each with its own suction hose, on one discharge hose. */
+  readonly pumps: number;
+}
+
+/** A case ready to be asked: every loss and limit as a function of the flow of one pump. */
+export interface PreparedCase {
+  readonly curve: PumpCurve;
+  readonly pumps: number;
+  /** lift + rise [m] */
+  readonly staticHead: number;
+  /** Head lost in one pump's suction hose [m]. */
+  readonly suctionLoss: (flow: number) => number;
+  /** Head lost in the discharge hose, exit among it, where every pump gives this flow [m]. */
+  readonly dischargeLoss: (flow: number) => number;
+  /** Head the pump gives less the head the rig needs [m]; a root is an operating point. */
+  readonly excess: (flow: number) => number;
+  readonly npshRequired: NpshRequired;
+  /** NPSH available at no flow [m]; suction losses come off it. */
+  readonly surfaceHead: number;
+  /** False for a pump that stands in the water. */
+  readonly hasSuction: boolean;
+}
+
+/**
+ * Checks a case and turns it into functions of flow.
+ *
+ * @param given - the rig
+ * @param formulae - constants and friction law; default this program's
+ * @returns functions of one pump's flow [m³/s] to head [m]
+ * @range as the functions used
+ * @source energy balance between the two water surfaces
+ * @throws InputError HY-101 to HY-126 with every fault in the case
+ */
+export function prepareCase(given: DeliveryCase, formulae: Formulae = STANDARD_FORMULAE): PreparedCase {
+  const faults: Fault[] = [];
+  checkCase(faults, given);
+  if (faults.length > 0) throw new InputError(faults);
+  const suction = given.suction && hoseLine(given.suction, given.water, formulae);
+  const discharge = hoseLine(given.discharge, given.water, formulae);
+  const curve = curveAtSpeed(curveThrough(given.pump.curve, given.pump.between), given.speedRatio);
+  const exit = given.exitLoss ? velocityHeadFactor(given.discharge.bore, formulae.gravity) : 0;
+  return assemble(given, curve, lossOf(suction), dischargeLoss(discharge, exit, given.pumps), formulae.gravity);
+}
+
+function assemble(
+  given: DeliveryCase,
+  curve: PumpCurve,
+  suctionLoss: (flow: number) => number,
+  dischargeLoss: (flow: number) => number,
+  gravity: number,
+): PreparedCase {
+  const staticHead = given.lift + given.rise;
+  return {
+    curve,
+    pumps: given.pumps,
+    staticHead,
+    suctionLoss,
+    dischargeLoss,
+    excess: (flow) => curve.head(flow) - staticHead - suctionLoss(flow) - dischargeLoss(flow),
+    npshRequired: npshRequiredBy(given.pump),
+    surfaceHead: npshAvailable(given.airPressure, given.water, given.lift, 0, gravity),
+    hasSuction: given.suction !== undefined,
+  };
+}
+
+function lossOf(line: HoseLine | undefined): (flow: number) => number {
+  return line ? line.loss : () => 0;
+}
+
+function dischargeLoss(line: HoseLine, exit: number, pumps: number): (flow: number) => number {
+  if (pumps === 1) return (flow) => line.loss(flow) + exit * flow * flow;
+  return (flow) => line.loss(pumps * flow) + exit * (pumps * flow) ** 2;
+}
+
+/** Adds every fault in a case, named as the `delivery` question names its fields. */
+function checkCase(faults: Fault[], given: DeliveryCase): void {
+  const limits = HYDRAULIC_LIMITS;
+  checkCurve(faults, given.pump.curve);
+  checkSuctionData(faults, given.pump);
+  checkLimit(faults, "HY-121", "air", "pressure", given.airPressure, limits.airPressure, "Pa");
+  checkLimit(faults, "HY-122", "", "throttle", given.speedRatio, limits.speedRatio, "");
+  checkLimit(faults, "HY-123", "suction", "lift", given.lift, limits.lift, "m");
+  if (given.suction) checkHose(faults, given.suction, "suction");
+  checkLimit(faults, "HY-124", "discharge", "rise", given.rise, limits.rise, "m");
+  checkHose(faults, given.discharge, "discharge");
+  checkLimit(faults, "HY-125", "", "pumpsInParallel", given.pumps, limits.pumps, "pumps");
+  if (!Number.isInteger(given.pumps)) faults.push(wholePumps(given.pumps));
+}
+
+function wholePumps(pumps: number): Fault {
+  return {
+    code: "HY-126",
+    field: "pumpsInParallel",
+    got: `${pumps}`,
+    allowed: "a whole number",
+    remedy: "Count pumps.",
+  };
+}

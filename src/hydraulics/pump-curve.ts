@@ -1,0 +1,179 @@
+import { InputError, printGiven, type Fault } from "#base";
+import { monotoneCubic, straightSegments, type Curve } from "#numerics";
+import { HYDRAULIC_LIMITS, checkLimit, isWithin } from "./limits.ts";
+
+/** Flow [m³/s] and head [m] at one speed. */
+export interface PumpPoint {
+  readonly flow: number;
+  readonly head: number;
+}
+
+/** A pump's head against flow at its rated speed. */
+export interface PumpCurve {
+  readonly form: "one-point" | "three-point" | "segments" | "smooth";
+  readonly head: (flow: number) => number;
+  /** Head at no flow [m]. */
+  readonly shutOff: number;
+  /** Flows between which the curve has one formula, from 0 to the last given point [m³/s]. */
+  readonly knots: readonly number[];
+  /** Lowest flow the maker gave a point for [m³/s]; below it the curve is drawn on. */
+  readonly firstFlow: number;
+  /** Greatest flow the maker gave a point for, or twice the single point [m³/s]; beyond it the curve is drawn on. */
+  readonly lastFlow: number;
+  /** True where head rises with flow somewhere: two operating points may exist. */
+  readonly drooping: boolean;
+}
+
+/**
+ * Pump curve through the points a maker gives.
+ *
+ * One point: H = 4/3·H1 − H1/3·(Q/Q1)². Three points from no flow, falling: H = H0 − r·Q^n through them.
+ * Otherwise straight segments, drawn on beyond the last point; or, asked for, a monotone cubic.
+ *
+ * @param points - flow [m³/s] rising from 0 or more, head [m] 0 or more, falling at the end
+ * @param between - between points: "straight" (default; a curve that bends down is never drawn too high) or "smooth"
+ * @returns curve at rated speed
+ * @range between the first and last point; beyond them it is an extrapolation and answers say so
+ * @source EPANET 2.2 User Manual (EPA/600/R-20/133), chapter 3, pump curves
+ * @throws InputError HY-101 to HY-106 with every fault in the points
+ * @example pumpCurve([{ flow: 0.012, head: 18 }]).shutOff // 24
+ */
+export function pumpCurve(points: readonly PumpPoint[], between: "straight" | "smooth" = "straight"): PumpCurve {
+  const faults: Fault[] = [];
+  checkCurve(faults, points);
+  if (faults.length > 0) throw new InputError(faults);
+  return curveThrough(points, between);
+}
+
+/** {@link pumpCurve} for points already checked. */
+export function curveThrough(points: readonly PumpPoint[], between: "straight" | "smooth" = "straight"): PumpCurve {
+  if (points.length === 1) return onePointCurve(points[0]!);
+  return threePointCurve(points) ?? tableCurve(points, between);
+}
+
+/** Adds every fault in a pump's points; `path` names them in messages. */
+export function checkCurve(faults: Fault[], points: readonly PumpPoint[], path = "pump.curve"): void {
+  const before = faults.length;
+  if (points.length === 0) faults.push(curveFault("HY-101", path, points, "at least one point", "Give a point."));
+  for (let i = 0; i < points.length; i += 1) {
+    if (!isSoundPoint(points[i]!, points[i - 1])) explainPoint(faults, points[i]!, points[i - 1], `${path}[${i}]`);
+  }
+  if (faults.length === before) checkShape(faults, points, path);
+}
+
+/** True for a point within limits that comes after the one before it. */
+export function isSoundPoint(point: PumpPoint, before: PumpPoint | undefined): boolean {
+  const inOrder = before === undefined || point.flow > before.flow;
+  return inOrder && isWithin(point.flow, HYDRAULIC_LIMITS.flow) && isWithin(point.head, HYDRAULIC_LIMITS.head);
+}
+
+/** Adds what is wrong with a point. */
+export function explainPoint(faults: Fault[], point: PumpPoint, before: PumpPoint | undefined, path: string): void {
+  checkLimit(faults, "HY-102", path, "flow", point.flow, HYDRAULIC_LIMITS.flow, "m³/s");
+  checkLimit(faults, "HY-103", path, "head", point.head, HYDRAULIC_LIMITS.head, "m");
+  if (before === undefined || point.flow > before.flow) return;
+  const remedy = "Order the points by flow, each flow once.";
+  faults.push(curveFault("HY-104", `${path}.flow`, point.flow, `more than ${before.flow}`, remedy));
+}
+
+function checkShape(faults: Fault[], points: readonly PumpPoint[], path: string): void {
+  const last = points[points.length - 1]!;
+  const before = points[points.length - 2];
+  if (!before && !(last.flow > 0 && last.head > 0)) {
+    faults.push(curveFault("HY-105", path, last, "a flow and a head above 0", "Give the duty point."));
+  }
+  if (before && !(last.head < before.head)) {
+    const remedy = "Give a point at greater flow.";
+    faults.push(curveFault("HY-106", path, last, "a head that falls at the last point", remedy));
+  }
+}
+
+function curveFault(code: string, field: string, got: unknown, allowed: string, remedy: string): Fault {
+  return { code, field, got: printGiven(got), allowed, remedy };
+}
+
+function onePointCurve({ flow, head }: PumpPoint): PumpCurve {
+  const shutOff = (4 / 3) * head;
+  const fall = head / 3 / flow ** 2;
+  return {
+    form: "one-point",
+    head: (q) => shutOff - fall * q * q,
+    shutOff,
+    knots: [0, 2 * flow],
+    firstFlow: 0,
+    lastFlow: 2 * flow,
+    drooping: false,
+  };
+}
+
+/** The power curve through three points, where they allow one. */
+function threePointCurve(points: readonly PumpPoint[]): PumpCurve | undefined {
+  const [first, second, third] = points;
+  if (points.length !== 3 || !first || !second || !third || first.flow !== 0) return undefined;
+  if (!(first.head > second.head && second.head > third.head)) return undefined;
+  const exponent = powerExponent(first.head, second, third);
+  if (exponent <= 0 || exponent > 20) return undefined;
+  const fall = (first.head - second.head) / second.flow ** exponent;
+  return {
+    form: "three-point",
+    head: (q) => first.head - fall * q ** exponent,
+    shutOff: first.head,
+    knots: [0, third.flow],
+    firstFlow: 0,
+    lastFlow: third.flow,
+    drooping: false,
+  };
+}
+
+/**
+ * Exponent of the three-point power curve, n = ln[(H0 − H2)/(H0 − H1)] / ln(Q2/Q1).
+ *
+ * @param shutOff - H0, [m]
+ * @param second - Q1, H1
+ * @param third - Q2, H2
+ * @returns exponent, [1]
+ * @range H0 > H1 > H2, Q2 > Q1 > 0
+ * @source EPANET 2.2 User Manual, chapter 3
+ */
+export function powerExponent(shutOff: number, second: PumpPoint, third: PumpPoint): number {
+  return Math.log((shutOff - third.head) / (shutOff - second.head)) / Math.log(third.flow / second.flow);
+}
+
+function tableCurve(points: readonly PumpPoint[], between: "straight" | "smooth"): PumpCurve {
+  const table = points.map(({ flow, head }) => ({ x: flow, y: head }));
+  const curve: Curve = between === "smooth" ? monotoneCubic(table) : straightSegments(table);
+  const flows = points.map((point) => point.flow);
+  return {
+    form: between === "smooth" ? "smooth" : "segments",
+    head: curve.value,
+    shutOff: curve.value(0),
+    knots: flows[0] === 0 ? flows : [0, ...flows],
+    firstFlow: flows[0]!,
+    lastFlow: flows[flows.length - 1]!,
+    drooping: points.some((point, i) => i > 0 && point.head >= points[i - 1]!.head),
+  };
+}
+
+/**
+ * The curve at another speed: flow goes with speed, head with its square.
+ *
+ * H(Q) = w² · H_rated(Q/w)
+ *
+ * @param curve - at rated speed
+ * @param ratio - running speed over rated speed w, [1], 0.05 to 1.5
+ * @returns curve at that speed
+ * @range speeds near the rated one; below about half, real pumps do less than the law says
+ * @source affinity laws, DOE-HDBK-1012/3-92, HT-03, p. 49
+ * @example curveAtSpeed(pumpCurve([{ flow: 0.012, head: 18 }]), 0.5).shutOff // 6
+ */
+export function curveAtSpeed(curve: PumpCurve, ratio: number): PumpCurve {
+  if (ratio === 1) return curve;
+  return {
+    ...curve,
+    head: (flow) => ratio * ratio * curve.head(flow / ratio),
+    shutOff: ratio * ratio * curve.shutOff,
+    knots: curve.knots.map((flow) => flow * ratio),
+    firstFlow: curve.firstFlow * ratio,
+    lastFlow: curve.lastFlow * ratio,
+  };
+}
