@@ -3,7 +3,7 @@ import { LINT_RULES, type LintRule } from "./lint-fault.ts";
 import { lintPattern, lintPatternText } from "./lint.ts";
 import { loadPattern } from "./load-pattern.ts";
 import type { Pattern } from "./pattern.ts";
-import { changedText, SOUND_TEXT } from "./sound-pattern.fixture.ts";
+import { changedText, SOUND_TEXT } from "./test-sound-pattern.ts";
 
 const FILE = "sound.yaml";
 type Path = readonly (string | number)[];

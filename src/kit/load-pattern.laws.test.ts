@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { lintPatternText } from "./lint.ts";
 import { loadPattern } from "./load-pattern.ts";
-import { SOUND_TEXT } from "./sound-pattern.fixture.ts";
+import { SOUND_TEXT } from "./test-sound-pattern.ts";
 
 /** Loads, or is refused with faults that say something; anything else thrown fails the property. */
 function loadsOrIsRefused(text: string): void {

@@ -1,7 +1,7 @@
 import { InputError, isInputError, type Fault } from "#base";
 import { describe, expect, it } from "vitest";
 import { loadPattern } from "./load-pattern.ts";
-import { changedText, SOUND_TEXT } from "./sound-pattern.fixture.ts";
+import { changedText, SOUND_TEXT } from "./test-sound-pattern.ts";
 
 const FILE = "sound.yaml";
 

@@ -18,7 +18,7 @@ import {
   stepNamed,
   stepOfCheck,
 } from "./look-ups.ts";
-import { SOUND_TEXT } from "./sound-pattern.fixture.ts";
+import { SOUND_TEXT } from "./test-sound-pattern.ts";
 
 const pattern = loadPattern(SOUND_TEXT, "sound.yaml");
 

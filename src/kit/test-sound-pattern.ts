@@ -1,8 +1,7 @@
-import { readFileSync } from "node:fs";
 import { parseDocument } from "yaml";
+import SOUND_TEXT from "./test-sound-pattern.yaml?raw";
 
-/** Text of the smallest sound pattern. */
-export const SOUND_TEXT = readFileSync(new URL("./sound-pattern.yaml", import.meta.url), "utf8");
+export { SOUND_TEXT };
 
 type Path = readonly (string | number)[];
 
