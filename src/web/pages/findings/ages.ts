@@ -1,40 +1,41 @@
-import { daysBetween, dayWritten } from "#base";
-import type { Effect, Pattern } from "#kit";
-import type { Finding, KitState } from "#readiness";
+import { parseDate } from "#base";
+import { itemNamed, modeNamed, type Pattern } from "#kit";
+import { findingsByAge, type AgedFinding, type Finding, type KitState } from "#readiness";
 
-/** An open finding with what it concerns, as lists show it. */
-export interface OpenFinding {
-  readonly kit: KitState;
-  readonly finding: Finding;
-  /** Whole days since it was raised. */
-  readonly days: number;
+/** An open finding with what it concerns by name, as lists show it. */
+export type OpenFinding = AgedFinding & NamedFinding;
+
+/** Item and mode of a finding in the pattern's words. */
+export interface NamedFinding {
   readonly item: string;
   readonly mode: string;
 }
 
-/** Every finding not closed, oldest first. */
+/** Every finding not closed, oldest first, by name. */
 export function listOpen(
   kits: readonly KitState[],
   patterns: ReadonlyMap<string, Pattern>,
   today: string,
 ): readonly OpenFinding[] {
-  const open = kits.flatMap((kit) =>
-    kit.findings.filter((one) => !one.closed).map((one) => describe(kit, one, patterns.get(kit.pattern), today)),
-  );
-  return open.sort((a, b) => Date.parse(a.finding.raised.at) - Date.parse(b.finding.raised.at));
+  const aged = findingsByAge(kits, today);
+  return aged.map((one) => ({ ...one, ...nameFinding(one.finding, patterns.get(one.kit.pattern)) }));
 }
 
-/** A finding with its item and mode by name. */
-export function describe(kit: KitState, finding: Finding, pattern: Pattern | undefined, today: string): OpenFinding {
-  const item = pattern?.items.find((one) => one.id === finding.item)?.name ?? finding.item;
-  const mode = pattern?.modes.find((one) => one.id === finding.mode)?.name ?? finding.note ?? "Something else";
-  return { kit, finding, item, mode, days: Math.max(0, daysBetween(dayWritten(finding.raised.at), today)) };
+/** Item and mode by name; the note where the pattern has no such mode. */
+export function nameFinding(finding: Finding, pattern: Pattern | undefined): NamedFinding {
+  const item = pattern && itemNamed(pattern, finding.item)?.name;
+  const mode = pattern && modeNamed(pattern, finding.mode)?.name;
+  return { item: item ?? finding.item, mode: mode ?? finding.note ?? "something else" };
+}
+
+/** Open findings of one kit, oldest first. */
+export interface KitFindings {
+  readonly kit: KitState;
+  readonly findings: readonly OpenFinding[];
 }
 
 /** Open findings under their kits, the kit with the oldest one first. */
-export function groupByKit(
-  open: readonly OpenFinding[],
-): readonly { readonly kit: KitState; readonly findings: readonly OpenFinding[] }[] {
+export function groupByKit(open: readonly OpenFinding[]): readonly KitFindings[] {
   const kits = [...new Set(open.map((one) => one.kit))];
   return kits.map((kit) => ({ kit, findings: open.filter((one) => one.kit === kit) }));
 }
@@ -51,7 +52,7 @@ export type Progress = "needs-remedy" | "needs-proof" | "lived-with" | "closed";
 /** What has been done about a finding, and so what comes next. */
 export function progressOf(finding: Finding, today: string): Progress {
   if (finding.closed) return "closed";
-  if (finding.livedWith && finding.livedWith.until >= today) return "lived-with";
+  if (finding.livedWith && parseDate(finding.livedWith.until) >= today) return "lived-with";
   const last = finding.remedies.at(-1)?.remedy;
   return last && last.how !== "lived-with" ? "needs-proof" : "needs-remedy";
 }
@@ -66,6 +67,3 @@ export function sayProgress(progress: Progress): string {
   };
   return words[progress];
 }
-
-/** Effects gravest first, for lists that put what holds a kit on top. */
-export const EFFECTS: readonly Effect[] = ["grounds", "limits", "notes"];

@@ -14,6 +14,8 @@ export interface AnswerDetails {
   readonly note?: string;
   readonly photos?: readonly PhotoRef[];
   readonly fromCard?: boolean;
+  /** When the card was filled in. */
+  readonly cardAt?: string;
 }
 
 /** What a person adds to a finding. */

@@ -7,7 +7,7 @@ import { sayEffect } from "./finding-choice.ts";
 import type { Answered } from "./lines.ts";
 import type { Answering } from "./use-answering.ts";
 import { useSaving } from "./use-saving.ts";
-import { sayAnswer } from "./wording.ts";
+import { sayAnswer, sayCard } from "./wording.ts";
 
 interface AnsweredPanelProps extends Answering {
   readonly answered: Answered;
@@ -27,7 +27,7 @@ export function AnsweredPanel(props: AnsweredPanelProps) {
       </p>
       <p className="quiet">
         {sayWho(open.view, answered.mark)}
-        {answered.fromCard && ", from a paper card"}
+        {sayCard(answered)}
       </p>
       {answered.note !== undefined && <p>Note: {answered.note}</p>}
       <AnswerPhotos {...props} />
@@ -70,12 +70,13 @@ function FindingLine({ open, finding }: { readonly open: OpenKit; readonly findi
 function AnswerPhotos({ open, acts, line, ask, answered }: AnsweredPanelProps) {
   const saving = useSaving();
   const where = { turnaround: open.turnaround.id, step: line.step.id };
-  const { answer, why, value, note, photos = [], fromCard } = answered;
+  const { answer, why, value, note, photos = [], fromCard, cardAt } = answered;
   const kept = {
     ...(why !== undefined && { why }),
     ...(value && { value }),
     ...(note !== undefined && { note }),
     ...(fromCard !== undefined && { fromCard }),
+    ...(cardAt !== undefined && { cardAt }),
   };
   return (
     <>

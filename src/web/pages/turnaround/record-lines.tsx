@@ -3,7 +3,7 @@ import { recordOf, type RecordLine, type Turnaround } from "#readiness";
 import { PhotoStrip, Section } from "../../parts/index.ts";
 import { sayWho, type KitAtHand } from "./at-hand.ts";
 import type { Answered } from "./lines.ts";
-import { sayAnswer } from "./wording.ts";
+import { sayAnswer, sayCard } from "./wording.ts";
 
 interface RecordLinesProps {
   readonly at: KitAtHand;
@@ -56,7 +56,7 @@ function RecordRow({ at, pattern, line, answered }: RecordRowProps) {
             <strong>{sayAnswer(answered, check)}</strong>{" "}
             <span className="quiet">
               {sayWho(at.view, answered.mark)}
-              {answered.fromCard && ", from a paper card"}
+              {sayCard(answered)}
             </span>
           </p>
         ) : (

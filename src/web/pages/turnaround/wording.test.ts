@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { listLines } from "./lines.ts";
 import { SAMPLE, sampleCheck, sampleTurnaround } from "./sample.ts";
-import { sayAnswer, saySeen } from "./wording.ts";
+import { sayAnswer, sayCard, saySeen } from "./wording.ts";
 
 describe("words of an answer", () => {
   it("says what was seen, not that something was checked", () => {
@@ -26,5 +26,13 @@ describe("words of an answer", () => {
   it("gives the reason where it was not possible", () => {
     const given = sampleTurnaround({ key: "vent", answer: "not-possible" });
     expect(sayAnswer({ ...given.answers["vent"]!, why: "no wind" }, undefined)).toBe("Not possible: no wind");
+  });
+
+  it("says where an answer was typed up from paper, and of when", () => {
+    expect(sayCard({})).toBe("");
+    expect(sayCard({ fromCard: true })).toBe(", from a paper card");
+    expect(sayCard({ fromCard: true, cardAt: "2026-03-14T09:05:00+13:00" })).toBe(
+      ", from a paper card of 2026-03-14 09:05",
+    );
   });
 });

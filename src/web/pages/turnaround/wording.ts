@@ -24,6 +24,14 @@ export function sayAnswer(answered: Answered, check: Check | undefined): string 
   return `${words[answered.answer]}${value}`;
 }
 
+/** Said after an answer that was typed up from paper. */
+export function sayCard({ fromCard, cardAt }: Pick<Answered, "fromCard" | "cardAt">): string {
+  if (fromCard !== true) return "";
+  return cardAt === undefined
+    ? ", from a paper card"
+    : `, from a paper card of ${cardAt.slice(0, 16).replace("T", " ")}`;
+}
+
 function trimDot(text: string): string {
   return text.trim().replace(/\.$/, "");
 }

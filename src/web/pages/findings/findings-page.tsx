@@ -1,0 +1,59 @@
+import { useState } from "react";
+import { useSearchParams } from "wouter";
+import { useStation } from "../../device/index.ts";
+import { Button, ButtonRow, EmptyState, Page, Section } from "../../parts/index.ts";
+import { groupByKit, listOpen, type OpenFinding } from "./ages.ts";
+import { FindingList } from "./finding-list.tsx";
+import { FindingPage } from "./finding-view.tsx";
+import "./findings.css";
+
+/** Open findings, oldest first or by kit; one of them, when the address names it, with what to do about it. */
+export default function FindingsPage() {
+  const view = useStation();
+  const [search] = useSearchParams();
+  const wanted = search.get("finding");
+  const kit = search.get("kit");
+  if (wanted !== null && kit !== null) return <FindingPage kit={kit} finding={wanted} />;
+  const open = listOpen(view.kits, view.patterns, view.today).filter((one) => kit === null || one.kit.id === kit);
+  const of = view.kits.find((one) => one.id === kit);
+  return (
+    <Page
+      title={of ? `Open findings on ${of.name}` : "Open findings"}
+      {...(of && { back: { to: `/kit/${of.id}`, label: of.name } })}
+    >
+      {open.length === 0 ? (
+        <EmptyState title="No open findings">
+          <p>Whatever was found wrong has been put right and proved by the check that found it.</p>
+        </EmptyState>
+      ) : (
+        <Lists open={open} />
+      )}
+    </Page>
+  );
+}
+
+/** The same findings in two orders. */
+function Lists({ open }: { readonly open: readonly OpenFinding[] }) {
+  const [order, setOrder] = useState<"age" | "kit">("age");
+  return (
+    <>
+      <ButtonRow>
+        <Button isPressed={order === "age"} onPress={() => setOrder("age")}>
+          Oldest first
+        </Button>
+        <Button isPressed={order === "kit"} onPress={() => setOrder("kit")}>
+          By kit
+        </Button>
+      </ButtonRow>
+      {order === "age" ? (
+        <FindingList findings={open} naming="kit" />
+      ) : (
+        groupByKit(open).map(({ kit, findings }) => (
+          <Section key={kit.id} title={kit.name}>
+            <FindingList findings={findings} naming="item" />
+          </Section>
+        ))
+      )}
+    </>
+  );
+}

@@ -1,0 +1,75 @@
+import { useState } from "react";
+import type { Check } from "#kit";
+import type { Answer, Finding, TimerState, Value } from "#readiness";
+import { Notice, QuantityField } from "../../parts/index.ts";
+import { usePreferences } from "../../theme/index.ts";
+import { AnswerBar } from "../turnaround/answer-bar.tsx";
+import { sayLimits } from "../turnaround/reading.ts";
+import { ReadingFields } from "../turnaround/reading-fields.tsx";
+import { assembleReading } from "../turnaround/typed-reading.ts";
+import { useAskDraft } from "../turnaround/use-ask-draft.ts";
+
+interface ProofCheckProps {
+  readonly check: Check;
+  readonly finding: Finding;
+  readonly today: string;
+  readonly onAnswer: (answer: Answer, value: Value | undefined) => void;
+}
+
+/** One check made once more, with the same limits and the same three answers. */
+export function ProofCheck({ check, finding, today, onAnswer }: ProofCheckProps) {
+  const { units } = usePreferences();
+  const kept = useAskDraft(`proof.${finding.id}`, check.id);
+  const [timer, setTimer] = useState<TimerState>();
+  const [missing, setMissing] = useState<string>();
+  const reading = assembleReading(check, kept.draft.typed, { today, units, timer });
+  const limits = sayLimits(check, units);
+  const give = (answer: Answer) => {
+    setMissing(answer === "seen" && reading.kind === "incomplete" ? reading.missing : undefined);
+    if (answer === "seen" && reading.kind === "incomplete") return;
+    kept.clear();
+    onAnswer(answer, reading.kind === "read" ? reading.value : undefined);
+  };
+  return (
+    <section className="finding-form" aria-label="Check">
+      <p className="finding-ask">{check.ask}</p>
+      <p>
+        Right is: {check.expect} {limits !== undefined && <strong>Limit: {limits}</strong>}
+      </p>
+      {check.kind === "timed" ? (
+        <SecondsField onChange={setTimer} />
+      ) : (
+        <ReadingFields check={check} kept={kept} reading={reading} />
+      )}
+      {missing !== undefined && <Notice tone="wrong" title={missing} isNews />}
+      <AnswerBar
+        check={check}
+        reading={reading}
+        isBusy={false}
+        onSeen={() => give("seen")}
+        onWrong={() => give("wrong")}
+        onNotPossible={() => give("not-possible")}
+      />
+    </section>
+  );
+}
+
+/** How long it took, by any clock at hand. */
+function SecondsField({ onChange }: { readonly onChange: (timer: TimerState | undefined) => void }) {
+  const [text, setText] = useState("");
+  return (
+    <QuantityField
+      label="Time taken"
+      dimension="time"
+      unit="s"
+      value={text}
+      onChange={(typed, reading) => {
+        setText(typed);
+        onChange(reading && { seconds: reading.si, mark: NOT_WRITTEN });
+      }}
+    />
+  );
+}
+
+/** A clock of the proof is not in the log by itself; only its reading is. */
+const NOT_WRITTEN = { entry: "", at: "", by: "", device: "" } as const;

@@ -1,0 +1,20 @@
+import { describe, expect, it } from "vitest";
+import { sayRemedy } from "./remedy-words.ts";
+
+describe("remedies in words", () => {
+  it("says what was mended", () => {
+    expect(sayRemedy({ finding: "f", how: "mended", note: "Clamp tightened" })).toBe("Mended: Clamp tightened");
+  });
+
+  it("says with which part, how many, and its date", () => {
+    const fitted = { item: "cells", fitted: "2026-03-14", printed: "2029-08", quantity: 2 };
+    expect(sayRemedy({ finding: "f", how: "replaced", part: "Torch cell", quantity: 2, fitted })).toBe(
+      "Replaced with 2 × Torch cell, printed 2029-08",
+    );
+  });
+
+  it("says who lives with it, under which limit and until when", () => {
+    const lived = { finding: "f", how: "lived-with", name: "Ada", limit: "daylight only", until: "2026-04" } as const;
+    expect(sayRemedy(lived)).toBe("Lived with by Ada until 30 April 2026: daylight only");
+  });
+});

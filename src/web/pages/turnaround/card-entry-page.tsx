@@ -1,0 +1,64 @@
+import { useMemo, useState } from "react";
+import { useParams } from "wouter";
+import { useRecorder, useStation } from "../../device/index.ts";
+import { EmptyState, Page, Progress, Section } from "../../parts/index.ts";
+import { KitActs } from "./acts.ts";
+import { findKit, withTurnaround, type OpenKit } from "./at-hand.ts";
+import { CardDate } from "./card-date.tsx";
+import { CardStage } from "./card-stage.tsx";
+import { cardRows, isFilled } from "./card-rows.ts";
+import { OpenForm } from "./open-form.tsx";
+import { NoSuchKit } from "./turnaround-page.tsx";
+import "./card-entry.css";
+
+/** Types up a filled paper card at the desk: one box a line, Enter to the next, the card's own numbers. */
+export default function CardEntryPage() {
+  const { id = "" } = useParams<{ readonly id: string }>();
+  const at = findKit(useStation(), id);
+  if (!at) return <NoSuchKit />;
+  const open = withTurnaround(at);
+  return (
+    <Page title={`Enter a card for ${at.kit.name}`} back={{ to: `/kit/${at.kit.id}`, label: at.kit.name }}>
+      {open ? (
+        <Card key={open.turnaround.id} open={open} />
+      ) : (
+        <Section title="First, the top of the card">
+          <OpenForm at={at} />
+        </Section>
+      )}
+    </Page>
+  );
+}
+
+function Card({ open }: { readonly open: OpenKit }) {
+  const { pattern, turnaround, kit, view } = open;
+  const recorder = useRecorder();
+  const acts = useMemo(() => new KitActs(recorder, view, kit), [recorder, view, kit]);
+  const [filledAt, setFilledAt] = useState<string>();
+  const rows = useMemo(() => cardRows(pattern, turnaround, kit.contents), [pattern, turnaround, kit.contents]);
+  const stages = [...new Set(rows.map((row) => row.stageName))];
+  return (
+    <>
+      <CardDate onChange={setFilledAt} />
+      {filledAt === undefined ? (
+        <EmptyState title="Enter first when the card was filled in" />
+      ) : (
+        <>
+          <p>
+            In each box type what the card says: <kbd>s</kbd> seen, <kbd>w</kbd> found wrong, <kbd>n</kbd> and why not
+            possible, or the reading. Enter saves the box and goes to the next.
+          </p>
+          <Progress label="Boxes entered" value={rows.filter(isFilled).length} of={rows.length} />
+          {stages.map((name) => (
+            <CardStage
+              key={name}
+              name={name}
+              rows={rows.filter((row) => row.stageName === name)}
+              entering={{ open, acts, filledAt }}
+            />
+          ))}
+        </>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,17 @@
+import { describe, expect, it } from "vitest";
+import { readKept } from "./use-kept.ts";
+
+const EMPTY = { typed: {}, note: "", photos: [] };
+
+describe("what was entered before the answer", () => {
+  it("comes back as kept", () => {
+    const kept = { typed: { quantity: "55 cm" }, note: "wet", photos: [] };
+    expect(readKept(JSON.stringify(kept), EMPTY)).toEqual(kept);
+  });
+
+  it("counts as nothing where it is missing or broken, and is filled up where it is partial", () => {
+    expect(readKept(null, EMPTY)).toEqual(EMPTY);
+    expect(readKept("{broken", EMPTY)).toEqual(EMPTY);
+    expect(readKept('{"note":"wet"}', EMPTY)).toEqual({ ...EMPTY, note: "wet" });
+  });
+});
