@@ -5,6 +5,9 @@ import { VitePWA } from "vite-plugin-pwa";
 
 const folder = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
+/** Our own rooms do nothing when read, so what a page does not use of them stays out of it. Styles and start files do. */
+const hasSideEffects = (id: string) => !/\/src\/(?!web\/)[^?]*\.ts$/.test(id);
+
 /** The web app: from src/web to dist/web. Nothing is inlined, so that the content policy needs no exceptions. */
 export default defineConfig({
   root: folder("src/web"),
@@ -46,6 +49,7 @@ export default defineConfig({
     target: ["chrome111", "safari16.4", "firefox115"],
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    rolldownOptions: { treeshake: { moduleSideEffects: hasSideEffects } },
   },
   server: {
     port: Number(process.env["WEB_PORT"] ?? 5173),

@@ -5,7 +5,7 @@ interface PageModule {
 }
 
 /** A page by its path. Each is a chunk of its own, fetched when first shown and kept for offline. */
-export interface Route {
+export interface PageRoute {
   readonly path: string;
   /** Shown before anyone has signed in. */
   readonly isOpen?: boolean;
@@ -34,7 +34,7 @@ const PATHS: readonly { readonly path: string; readonly file: string; readonly i
 ];
 
 /** The pages there are. */
-export const routes: readonly Route[] = PATHS.flatMap(({ path, file, isOpen = false }) => {
+export const routes: readonly PageRoute[] = PATHS.flatMap(({ path, file, isOpen = false }) => {
   const load = found[`./pages/${file}-page.tsx`];
   return load ? [{ path, isOpen, page: lazy(load) }] : [];
 });

@@ -24,8 +24,8 @@ export type Alarm =
 
 export type DeviceState =
   | { readonly kind: "opening" }
-  /** The disk of this device could not be opened. */
-  | { readonly kind: "unopened"; readonly because: string }
+  /** The disk of this device failed. */
+  | { readonly kind: "unopened"; readonly error: unknown }
   | {
       readonly kind: "signed-out";
       readonly alarms: readonly Alarm[];

@@ -32,7 +32,7 @@ export class SittingDesk {
     if (localStorage.getItem(UNTOLD) !== null && !(await this.signOut())) {
       return { kind: "unreachable", because: "the server has not yet heard of the last sign-out" };
     }
-    return this.#door.ask<SessionReply>({ method: "GET", path: "/api/session" });
+    return this.#door.ask<SessionReply>({ method: "GET", path: "/api/session", patience: 4000 });
   }
 
   signIn(request: SignInRequest): Promise<Reply<SignedIn>> {

@@ -74,6 +74,7 @@ export class ThisDevice {
     this.#talk.hear((news) => void this.#hearTab(news));
     preferences.hear(() => this.#tell());
     setInterval(() => this.#tell(), MINUTE_MS);
+    addEventListener("online", () => void this.#askAgain());
     await this.#log.load();
     if (this.#sitting) this.#sitDown();
     else await this.#askWho();
@@ -125,8 +126,7 @@ export class ThisDevice {
 
   /** Saves everything held here to a file. */
   async exportHeld(): Promise<void> {
-    const at = deviceAmbient.now();
-    saveFile(await heldFile(this.#store, this.#device, at), heldFileName(at));
+    saveFile(await heldFile(this.#store), heldFileName(deviceAmbient.now()));
   }
 
   /** Works at this place from now on. */
@@ -171,6 +171,13 @@ export class ThisDevice {
     if (reply.kind === "answered" && reply.value.kind === "signed-in") await this.#seat(reply.value);
     else this.#server = reply.kind === "answered" ? (reply.value as SignedOut) : undefined;
     this.#reach = reply.kind === "unreachable" ? { kind: "offline", because: reply.because } : { kind: "online" };
+  }
+
+  /** A network came up while nobody was signed in: now the server can say whose station it is. */
+  async #askAgain(): Promise<void> {
+    if (this.#sitting) return;
+    await this.#askWho();
+    this.#tell();
   }
 
   async #seat(signedIn: SignedIn): Promise<void> {
@@ -244,7 +251,7 @@ export class ThisDevice {
   }
 
   #fail(cause: unknown): void {
-    this.#state = { kind: "unopened", because: cause instanceof Error ? cause.message : String(cause) };
+    this.#state = { kind: "unopened", error: cause };
     for (const hearer of this.#hearers) hearer();
   }
 

@@ -13,7 +13,7 @@ export function ErrorBox({ error, title = "That was not accepted" }: ErrorBoxPro
   if (error === undefined || error === null) return null;
   return (
     <Notice tone="wrong" title={title} isNews>
-      {isInputError(error) ? <FaultList faults={error.faults} /> : <p>{messageOf(error)}</p>}
+      {isInputError(error) ? <FaultList faults={error.faults} /> : <Other error={error} />}
     </Notice>
   );
 }
@@ -36,6 +36,13 @@ export function FaultList({ faults }: { readonly faults: readonly Fault[] }) {
   );
 }
 
-function messageOf(error: unknown): string {
-  return error instanceof Error ? error.message : "Something failed without saying why. Load the page again.";
+/** An error of our own rooms says what to do in `remedy`; any other says only what it is. */
+function Other({ error }: { readonly error: unknown }) {
+  const { message, remedy } = error as { readonly message?: unknown; readonly remedy?: unknown };
+  return (
+    <>
+      <p>{typeof message === "string" ? message : "Something failed without saying why. Load the page again."}</p>
+      {typeof remedy === "string" && <p>{remedy}</p>}
+    </>
+  );
 }

@@ -1,6 +1,7 @@
 import { useEffect, type ReactNode } from "react";
 import { Link } from "wouter";
 import { preferences, usePreferences } from "../theme/index.ts";
+import { DeviceNotices } from "./device-notices.tsx";
 import { SendMark } from "./send-mark.tsx";
 import { StationNav } from "./station-nav.tsx";
 import "./page.css";
@@ -48,7 +49,8 @@ export function Page({ title, back, beside, frame = "usual", children }: PagePro
         </div>
         <ScaleRule />
       </header>
-      <main id="main" className="page-main">
+      <main id="main" className="page-main" tabIndex={-1}>
+        {frame === "usual" && <DeviceNotices />}
         {children}
       </main>
     </div>

@@ -1,0 +1,31 @@
+import { InputError } from "#base";
+import type { Entry } from "#log";
+import type { EntryKind } from "#readiness";
+import type { Act, Doing } from "#station";
+import { useCallback } from "react";
+import type { StationView } from "./contract.ts";
+import { useRecorder, useStation } from "./context.ts";
+
+/** What the rules of the station want to know of whoever does something here. */
+export function doingOf(view: StationView): Doing {
+  const { me, today, kits, places, people, devices, patterns } = view;
+  return { me, today, kits, places, people, devices, patterns };
+}
+
+/**
+ * Carries out what a person wants to do: the station's rule judges, and what passes is written.
+ * @returns a function that resolves once the line is on this device's disk, and rejects with every reason against it
+ * @example const carryOut = useCarryOut(); await carryOut((doing) => renameKit(doing, kit, name));
+ */
+export function useCarryOut(): <K extends EntryKind>(want: (doing: Doing) => Act<K>) => Promise<Entry> {
+  const view = useStation();
+  const recorder = useRecorder();
+  return useCallback(
+    async (want) => {
+      const act = want(doingOf(view));
+      if (act.kind === "refused") throw new InputError(act.because);
+      return recorder.record(act.draft);
+    },
+    [view, recorder],
+  );
+}

@@ -1,0 +1,48 @@
+import { useState } from "react";
+import { useStation, useThisDevice, type OutboxLine } from "../../device/index.ts";
+import { Button, ButtonRow, ConfirmDialog, FaultList, sayKind, Section, Timestamp } from "../../parts/index.ts";
+
+/** Lines the station would not have, each with why and what to do. They stay until somebody decides. */
+export function RefusedLines({ lines }: { readonly lines: readonly OutboxLine[] }) {
+  if (lines.length === 0) return null;
+  return (
+    <Section title="Refused by the station">
+      <p>You see what these say; nobody else does.</p>
+      {lines.map((line) => (
+        <RefusedLine key={line.entry.id} line={line} />
+      ))}
+    </Section>
+  );
+}
+
+function RefusedLine({ line }: { readonly line: OutboxLine }) {
+  const device = useThisDevice();
+  const { kits } = useStation();
+  const [isAsking, setAsking] = useState(false);
+  const { kind, subject, at } = line.entry;
+  const about = kits.find(({ id }) => subject === `kit:${id}`)?.name ?? subject;
+  return (
+    <article className="notice notice-wrong">
+      <h3>
+        {sayKind(kind)}, {about}, <Timestamp at={at} />
+      </h3>
+      <FaultList faults={line.faults ?? []} />
+      <ButtonRow>
+        <Button onPress={() => void device.retry([line])}>Send it again as it is</Button>
+        <Button kind="quiet" tone="grave" onPress={() => setAsking(true)}>
+          Remove it from this device
+        </Button>
+      </ButtonRow>
+      <ConfirmDialog
+        title="Remove this line?"
+        isOpen={isAsking}
+        onClose={() => setAsking(false)}
+        onConfirm={() => void device.discard(line)}
+        confirm="Remove it"
+        tone="grave"
+      >
+        <p>The station never had it. Once removed here it is nowhere.</p>
+      </ConfirmDialog>
+    </article>
+  );
+}

@@ -1,0 +1,97 @@
+import type { Person, Role } from "#readiness";
+import type { InviteReply, InviteRequest } from "#station";
+import { useState } from "react";
+import { useThisDevice } from "../../device/index.ts";
+import type { Reply } from "../../device/server-door.ts";
+import { Button, Notice, Section, TextField, Timestamp, useDoing } from "../../parts/index.ts";
+import { RoleChoice } from "./role-choice.tsx";
+
+/** Invites somebody new. Needs the network: the code is made by the server and shown once. */
+export function InvitePerson() {
+  const [name, setName] = useState("");
+  const [role, setRole] = useState<Role>();
+  const invite = useInvite();
+  const isReady = name.trim() !== "" && role !== undefined;
+  return (
+    <Section title="Invite somebody">
+      <TextField
+        label="Name"
+        hint="As written at the station, unlike any other there."
+        value={name}
+        onChange={setName}
+        limit={80}
+      />
+      <RoleChoice value={role} onChange={setRole} />
+      <div>
+        <Button
+          isDisabled={!isReady}
+          isBusy={invite.isBusy}
+          onPress={() => role && void invite.ask({ name: name.trim(), role })}
+        >
+          Make an invite
+        </Button>
+      </div>
+      <InviteMade reply={invite.reply} />
+    </Section>
+  );
+}
+
+/** A way back in for somebody known: lost PIN, locked out, new device. */
+export function InviteAgain({ person }: { readonly person: Person }) {
+  const invite = useInvite();
+  return (
+    <>
+      <div>
+        <Button isBusy={invite.isBusy} onPress={() => void invite.ask({ person: person.id })}>
+          Make a code to let {person.name} in again
+        </Button>
+      </div>
+      <InviteMade reply={invite.reply} />
+    </>
+  );
+}
+
+function useInvite() {
+  const { door } = useThisDevice();
+  const { isBusy, run } = useDoing();
+  const [reply, setReply] = useState<Reply<InviteReply>>();
+  const ask = (json: InviteRequest) =>
+    run(async () => setReply(await door.ask<InviteReply>({ method: "POST", path: "/api/invites", json })));
+  return { isBusy, reply, ask };
+}
+
+function InviteMade({ reply }: { readonly reply: Reply<InviteReply> | undefined }) {
+  if (!reply) return null;
+  if (reply.kind === "unreachable") {
+    return <Notice tone="attention" title="Inviting needs the network. The station cannot be reached." isNews />;
+  }
+  if (reply.kind === "refused") {
+    return (
+      <Notice tone="wrong" title={reply.problem.message} isNews>
+        <p>{reply.problem.remedy}</p>
+      </Notice>
+    );
+  }
+  return <InviteCode invite={reply.value} />;
+}
+
+function InviteCode({ invite }: { readonly invite: InviteReply }) {
+  const [isCopied, setCopied] = useState(false);
+  const copy = () => void navigator.clipboard.writeText(invite.link).then(() => setCopied(true));
+  return (
+    <Notice title="Pass this on. It is shown once and works once." isNews>
+      <p className="figure">{invite.code}</p>
+      <p>
+        Link: <span className="invite-link">{invite.link}</span>
+      </p>
+      <p>
+        Good until <Timestamp at={invite.expires} />.
+      </p>
+      {"clipboard" in navigator && (
+        <p>
+          <Button onPress={copy}>{isCopied ? "Link copied" : "Copy the link"}</Button>
+        </p>
+      )}
+    </Notice>
+  );
+}

@@ -1,0 +1,14 @@
+import type { Role } from "#readiness";
+import { ROLES } from "#station";
+import { Choice, ROLE_NOTES, ROLE_WORDS } from "../../parts/index.ts";
+
+interface RoleChoiceProps {
+  readonly value: Role | undefined;
+  readonly onChange: (role: Role) => void;
+}
+
+/** One of the five roles, each with what it is for. */
+export function RoleChoice({ value, onChange }: RoleChoiceProps) {
+  const options = ROLES.map((role) => ({ value: role, label: ROLE_WORDS[role], note: ROLE_NOTES[role] }));
+  return <Choice label="Role" options={options} value={value} onChange={onChange} />;
+}

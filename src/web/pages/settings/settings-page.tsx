@@ -1,0 +1,24 @@
+import { useStation } from "../../device/index.ts";
+import { mayWrite } from "#station";
+import { Page, ROLE_WORDS } from "../../parts/index.ts";
+import { LeaveDevice } from "./leave-device.tsx";
+import { LooksSettings } from "./looks-settings.tsx";
+import { PlaceChoice } from "./place-choice.tsx";
+import { PlacesSettings } from "./places-settings.tsx";
+import { SignInSettings } from "./sign-in-settings.tsx";
+import { HeldHere } from "./held-here.tsx";
+
+/** How this device looks and reads, where its person works, and the ways out. */
+export default function SettingsPage() {
+  const { me } = useStation();
+  return (
+    <Page title="Settings" beside={<span>{`${me.name}, ${ROLE_WORDS[me.role].toLowerCase()}`}</span>}>
+      <LooksSettings />
+      <PlaceChoice />
+      <SignInSettings />
+      {mayWrite(me.role, "place-set") && <PlacesSettings />}
+      <HeldHere />
+      <LeaveDevice />
+    </Page>
+  );
+}

@@ -1,0 +1,28 @@
+import type { SignedOut } from "#station";
+import { Button, ROLE_WORDS, Section } from "../../parts/index.ts";
+
+type DemoPerson = SignedOut["demo"][number];
+
+interface DemoPeopleProps {
+  readonly people: readonly DemoPerson[];
+  readonly onChoose: (person: DemoPerson) => void;
+}
+
+/** The demo's people, to sign in as at a tap. There are none outside the demo. */
+export function DemoPeople({ people, onChoose }: DemoPeopleProps) {
+  if (people.length === 0) return null;
+  return (
+    <Section title="This is a demo station">
+      <p>Everything in it is invented. Choose who to be, then sign in.</p>
+      <ul className="sign-in-people">
+        {people.map((person) => (
+          <li key={person.name}>
+            <Button onPress={() => onChoose(person)}>
+              {person.name}, {ROLE_WORDS[person.role].toLowerCase()}
+            </Button>
+          </li>
+        ))}
+      </ul>
+    </Section>
+  );
+}

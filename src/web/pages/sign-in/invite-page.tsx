@@ -1,0 +1,42 @@
+import { useState, type FormEvent } from "react";
+import { useThisDevice } from "../../device/index.ts";
+import { Button, Page, TextField } from "../../parts/index.ts";
+import { useDeviceName } from "./device-name.ts";
+import { EntryRefused } from "./entry-refused.tsx";
+import { faultOfPin, NewPinPads, NO_PIN } from "./new-pin.tsx";
+import { useEntering } from "./use-entering.ts";
+
+/** Takes an invite, by its link or by its code typed in, and sets the PIN. */
+export default function InvitePage() {
+  const device = useThisDevice();
+  const entering = useEntering();
+  const [code, setCode] = useState(() => decodeURIComponent(location.hash.slice(1)));
+  const [deviceName, setDeviceName] = useDeviceName();
+  const [pin, setPin] = useState(NO_PIN);
+  const isReady = code.trim() !== "" && deviceName.trim() !== "" && faultOfPin(pin) === undefined;
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    if (!isReady) return;
+    const from = { device: device.id, deviceName: deviceName.trim() };
+    void entering.enter(() => device.desk.acceptInvite({ code: code.trim(), pin: pin.first, ...from }));
+  };
+  return (
+    <Page title="Come aboard" frame="full" back={{ to: "/sign-in", label: "Sign in" }}>
+      <form className="sign-in-form" onSubmit={submit}>
+        <TextField label="Code" hint="As printed or sent. It works once." value={code} onChange={setCode} limit={64} />
+        <TextField
+          label="What people call this device"
+          hint="Such as Boat room tablet."
+          value={deviceName}
+          onChange={setDeviceName}
+          limit={80}
+        />
+        <NewPinPads value={pin} onChange={setPin} />
+        <EntryRefused outcome={entering.outcome} />
+        <Button kind="primary" type="submit" isDisabled={!isReady} isBusy={entering.isBusy}>
+          Set this PIN and sign in
+        </Button>
+      </form>
+    </Page>
+  );
+}
