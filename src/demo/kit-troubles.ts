@@ -11,18 +11,22 @@ export function troubleActs(life: KitLife, turnarounds: readonly number[]): Act[
   const last = turnarounds.at(-1) ?? today - DAY_MS;
   switch (life.kit.trouble) {
     case "lived-with":
-      return [{ ms: last + 5 * HOUR_MS, run: () => liveWith(life, last + 5 * HOUR_MS) }];
+      return [actAt(last + 5 * HOUR_MS, life, liveWith)];
     case "seal-mismatch":
-      return [{ ms: today - 2 * DAY_MS, run: () => misreadSeal(life, today - 2 * DAY_MS) }];
+      return [actAt(today - 2 * DAY_MS + 8 * HOUR_MS, life, misreadSeal)];
     case "open":
-      return [{ ms: today - 9 * HOUR_MS, run: () => leaveOpen(life, today - 9 * HOUR_MS) }];
+      return [actAt(today - 9 * HOUR_MS, life, leaveOpen)];
     case "away":
-      return [{ ms: today - 30 * HOUR_MS, run: () => handOver(life, today - 30 * HOUR_MS) }];
+      return [actAt(today - 30 * HOUR_MS, life, handOver)];
     case "grounded":
-      return [{ ms: today - 4 * DAY_MS, run: () => ground(life, today - 4 * DAY_MS) }];
+      return [actAt(today - 4 * DAY_MS + 9 * HOUR_MS, life, ground)];
     default:
       return [];
   }
+}
+
+function actAt(ms: number, life: KitLife, happen: (life: KitLife, ms: number) => void): Act {
+  return { ms, run: () => happen(life, ms) };
 }
 
 /** A fault that limits, seen at the last turnaround, lived with by a named person until a date. */

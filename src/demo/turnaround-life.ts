@@ -123,8 +123,10 @@ function readingFor(scribe: Scribe, check: Check): Value | undefined {
       return measured(scribe, check);
     case "count":
       return { kind: "count", count: check.exactly };
-    case "match":
-      return { kind: "match", first: plateOf(scribe.plan.kit), second: plateOf(scribe.plan.kit) };
+    case "match": {
+      const read = check.item.includes("seal") ? scribe.plan.sealSeen : plateOf(scribe.plan.kit);
+      return { kind: "match", first: read, second: read };
+    }
     case "date":
       return { kind: "date", date: scribe.plan.printed.get(check.item) ?? dayOf(scribe.now()) };
     default:

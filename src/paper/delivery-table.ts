@@ -1,0 +1,49 @@
+import { formatQuantity, type UnitSystem } from "#base";
+import { writeCautions } from "./caution-panel.ts";
+import { writeTable } from "./rows.ts";
+import type { Sheet } from "./sheet.ts";
+
+/** What a kit moves at one suction lift. */
+export interface DeliveryRow {
+  /** Suction lift [m]. */
+  readonly lift: number;
+  /** Delivery [m³/s]; absent where nothing is delivered. */
+  readonly flow?: number;
+  /** Likely range of it [m³/s]. */
+  readonly low?: number;
+  readonly high?: number;
+  /** What binds, or why nothing comes. */
+  readonly because: string;
+}
+
+/** "At this lift it moves so much", for the wall and the boat. */
+export function writeDeliveryTable(
+  sheet: Sheet,
+  rows: readonly DeliveryRow[],
+  setting: string,
+  units: UnitSystem,
+): void {
+  sheet.heading("What it delivers");
+  sheet.paragraph(setting);
+  sheet.gap(4);
+  const columns = [
+    { name: "Suction lift", part: 0.18 },
+    { name: "Delivers about", part: 0.2 },
+    { name: "Likely between", part: 0.27 },
+    { name: "What binds", part: 0.35 },
+  ];
+  const flow = (si: number): string => formatQuantity(si, "flow", { system: units, digits: 2 });
+  const cells = rows.map(({ lift, flow: best, low, high, because }) => [
+    formatQuantity(lift, "length", { system: units, digits: 2 }),
+    best === undefined ? "nothing" : flow(best),
+    low === undefined || high === undefined ? "" : `${flow(low)} and ${flow(high)}`,
+    because,
+  ]);
+  writeTable(
+    sheet,
+    columns,
+    cells.map((row) => ({ cells: row })),
+  );
+  sheet.gap(4);
+  writeCautions(sheet, ["estimate"]);
+}

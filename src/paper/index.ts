@@ -1,0 +1,3 @@
+export { renderTurnaroundRecord, type TurnaroundRecord } from "./turnaround-record.ts";
+export { renderPatternCard, type PatternCard } from "./pattern-card.ts";
+export type { DeliveryRow } from "./delivery-table.ts";

@@ -1,0 +1,111 @@
+import { inflateSync } from "node:zlib";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { demoAccounts, demoEntries } from "#demo";
+import { linesOf } from "#kit";
+import { createStationFold, standingAt, type Photo } from "#station";
+import { readPatternFolders } from "#store/patterns";
+import { renderPatternCard, renderTurnaroundRecord } from "./index.ts";
+
+const { patterns } = readPatternFolders([join(import.meta.dirname, "..", "..", "patterns")]);
+const fold = createStationFold(patterns);
+fold.add(demoEntries({ patterns, today: "2027-03-14", seed: 7 }));
+const reading = fold.read();
+const people = new Map(demoAccounts().map(({ person, name }) => [person, name]));
+const now = "2027-03-14T12:00:00Z";
+
+function pages(pdf: Uint8Array): number {
+  return [
+    ...Buffer.from(pdf)
+      .toString("latin1")
+      .matchAll(/\/Type \/Page\b(?!s)/g),
+  ].length;
+}
+
+/** Pictures held in the file, by their size in pixels. */
+function pictures(pdf: Uint8Array): string[] {
+  const text = Buffer.from(pdf).toString("latin1");
+  return [...text.matchAll(/\/Subtype \/Image[\s\S]*?\/Width (\d+)[\s\S]*?\/Height (\d+)/g)].map(
+    (match) => `${match[1]}x${match[2]}`,
+  );
+}
+
+function recordOf(name: string, photos: ReadonlyMap<string, Photo> = new Map()) {
+  const kit = reading.kits.find((one) => one.name === name)!;
+  const turnaround = kit.turnarounds.at(-1)!;
+  const pattern = reading.patterns.get(kit.pattern)!;
+  const standing = standingAt(kit, reading, "2027-03-14");
+  return {
+    stationName: reading.stationName,
+    placeName: "Boathouse",
+    kit,
+    turnaround,
+    pattern,
+    standing,
+    people,
+    photos,
+    units: "metric" as const,
+    now,
+  };
+}
+
+describe("record of a turnaround", () => {
+  it("is a PDF of several pages with the kit in its title", async () => {
+    const pdf = await renderTurnaroundRecord(recordOf("Pump 1"));
+    expect(Buffer.from(pdf.slice(0, 5)).toString()).toBe("%PDF-");
+    expect(pages(pdf)).toBeGreaterThan(3);
+  });
+
+  it("embeds its own typeface, which has the symbols that quantities need", async () => {
+    const pdf = Buffer.from(await renderTurnaroundRecord(recordOf("Pump 1"))).toString("latin1");
+    expect(pdf).toMatch(/AtkinsonHyperlegible/);
+    expect(pdf).not.toMatch(/\/BaseFont \/(Helvetica|Times|Courier)/);
+  });
+
+  it("holds the photos of its findings, and says so of one that has not arrived", async () => {
+    const record = recordOf("Pump 12");
+    const ref = { hash: "a".repeat(64), mime: "image/png", bytes: 0, width: 2, height: 3 } as const;
+    const finding = { ...record.kit.findings.at(-1)!, photos: [ref] };
+    const kit = { ...record.kit, findings: [finding] };
+    const photos = new Map([[ref.hash, { hash: ref.hash, mime: ref.mime, bytes: tinyPng() }]]);
+    expect(pictures(await renderTurnaroundRecord({ ...record, kit, photos }))).toContain("2x3");
+    expect(pictures(await renderTurnaroundRecord({ ...record, kit }))).toEqual([]);
+  });
+
+  it("is the same file for the same record", async () => {
+    const [one, other] = [
+      await renderTurnaroundRecord(recordOf("Pump 2")),
+      await renderTurnaroundRecord(recordOf("Pump 2")),
+    ];
+    expect(Buffer.from(one).equals(Buffer.from(other))).toBe(true);
+  });
+});
+
+describe("card of a pattern", () => {
+  it.each(patterns.map((pattern) => [pattern.id, pattern] as const))("prints every line of %s", async (_, pattern) => {
+    const rows = [1, 2].map((lift) => ({
+      lift,
+      flow: 0.006,
+      low: 0.005,
+      high: 0.007,
+      because: "the pump's own curve",
+    }));
+    const card = {
+      stationName: "Brannock Reach",
+      pattern,
+      units: "us" as const,
+      now,
+      delivery: { rows, setting: "Full throttle." },
+    };
+    const pdf = await renderPatternCard(card);
+    expect(pages(pdf)).toBeGreaterThan(linesOf(pattern).length / 40);
+  });
+});
+
+/** A picture of 2 by 3 pixels, put together by hand from the PNG specification. */
+function tinyPng(): Uint8Array {
+  const base64 = "iVBORw0KGgoAAAANSUhEUgAAAAIAAAADCAIAAAA2iEnWAAAAEElEQVR4nGM4IQcEJxhQKABAEQYZ0vND3gAAAABJRU5ErkJggg==";
+  const bytes = new Uint8Array(Buffer.from(base64, "base64"));
+  expect(inflateSync(Buffer.from(bytes).subarray(41, 41 + 16)).length).toBe(3 * (1 + 2 * 3));
+  return bytes;
+}
