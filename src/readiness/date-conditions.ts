@@ -38,7 +38,7 @@ function singleUse(kit: KitState, item: Item, lookup: Lookup): readonly Conditio
 }
 
 function ofItem(item: Item, lookup: Lookup, rule: "date" | "single-use", text: string): Condition {
-  const what = `Fit a new ${item.name}.`;
+  const what = `Renew ${item.name}.`;
   return {
     bears: item.lapse,
     ...(item.lapse === "limits" ? { limit: item.lapseLimit ?? text } : {}),
