@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { allCautions, cautionNamed, findCaution, isCautionId } from "./cautions.ts";
+import { allCautions, cautionNamed, findCaution, isCautionId, SIGNAL_WORDS } from "./cautions.ts";
 
-const GRAVITY = ["DANGER", "WARNING", "CAUTION", "NOTICE"];
+const GRAVITY = Object.keys(SIGNAL_WORDS);
 
 describe("cautions", () => {
   it("have one id each", () => {

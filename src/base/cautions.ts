@@ -1,17 +1,21 @@
 import { assert } from "./errors.ts";
 
+export type SignalWord = "DANGER" | "WARNING" | "CAUTION" | "NOTICE";
+
 /**
- * How bad it can be if the hazard is not avoided:
- * - DANGER: will result in death or serious injury; kept for the most extreme situations
- * - WARNING: could result in death or serious injury
- * - CAUTION: could result in minor or moderate injury
- * - NOTICE: practices not related to personal injury
+ * What each signal word says of a hazard, gravest first. DANGER is kept for the most extreme situations; NOTICE never
+ * stands for a hazard to a person.
  *
  * @source ANSI Z535.4-2007, 4.14.1 to 4.14.4, as quoted by a sign maker's standards page
  *   (safetylabel.com, "ANSI Z535.4 signal words"); ISO 3864-2 uses the first three in the same sense.
  *   The standards themselves were not in hand.
  */
-export type SignalWord = "DANGER" | "WARNING" | "CAUTION" | "NOTICE";
+export const SIGNAL_WORDS: Readonly<Record<SignalWord, string>> = {
+  DANGER: "A hazardous situation which, if not avoided, will result in death or serious injury.",
+  WARNING: "A hazardous situation which, if not avoided, could result in death or serious injury.",
+  CAUTION: "A hazardous situation which, if not avoided, could result in minor or moderate injury.",
+  NOTICE: "Practices not related to personal injury.",
+};
 
 export type CautionId =
   | "carbon-monoxide"

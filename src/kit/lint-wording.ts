@@ -22,6 +22,7 @@ function stepHits(step: Step): readonly LintHit[] {
     ...lengthHits(of, step.text, LONGEST_STEP),
     ...lengthHits(of, step.why ?? "", LONGEST_STEP),
     ...wordHits(of, step.text),
+    ...wordHits(of, step.why ?? ""),
   ];
 }
 
