@@ -1,0 +1,124 @@
+import { Dexie } from "dexie";
+import { checkBytes, hashEntry, planIntake, type Entry, type Intake, type KeptEntry } from "#log";
+import type { AppendListener, AppendResult, Cursor, LogStore, Photo } from "#station";
+import { translateBrowser } from "./browser-faults.ts";
+import type { ChainRow, DeviceDatabase, KeptRow } from "./device-database.ts";
+
+/** The most rows IndexedDB can be asked for at once. */
+const LONGEST_READ = 0xffff_ffff;
+
+/** The station's log as far as this device holds it, in IndexedDB. */
+export class BrowserLog implements LogStore {
+  protected readonly db: DeviceDatabase;
+  readonly #listeners = new Set<AppendListener>();
+
+  constructor(db: DeviceDatabase) {
+    this.db = db;
+  }
+
+  async append(entries: readonly Entry[], received: string): Promise<AppendResult> {
+    const { kept, chains } = this.db;
+    const intake = await this.guard(() =>
+      this.db.transaction("rw", kept, chains, () => this.#appendWithin(entries, received)),
+    );
+    if (intake.accepted.length > 0) this.tell([...intake.heads.keys()]);
+    return { accepted: intake.accepted, repeated: intake.repeated, clashing: intake.clashing };
+  }
+
+  since(places: readonly string[], cursor: Cursor, limit: number): Promise<readonly KeptEntry[]> {
+    return this.guard(async () => {
+      const found: KeptEntry[] = [];
+      for (const place of [...new Set(places)].sort()) {
+        if (found.length >= limit) break;
+        found.push(...(await this.rowsAfter(place, cursor[place] ?? 0, limit - found.length)).map(toKept));
+      }
+      return found;
+    });
+  }
+
+  heads(): Promise<readonly ChainRow[]> {
+    return this.guard(() => this.db.chains.orderBy("place").toArray());
+  }
+
+  find(id: string): Promise<KeptEntry | undefined> {
+    return this.guard(async () => {
+      const row = await this.db.kept.get(id);
+      return row && toKept(row);
+    });
+  }
+
+  count(): Promise<number> {
+    return this.guard(() => this.db.kept.count());
+  }
+
+  putPhoto(photo: Photo, unsentSince?: string): Promise<void> {
+    return this.guard(async () => {
+      checkBytes(photo.hash, photo.bytes);
+      const { hash, mime } = photo;
+      const bytes = photo.bytes.slice().buffer;
+      await this.db.photos.put({ hash, mime, bytes, ...(unsentSince === undefined ? {} : { unsentSince }) });
+    });
+  }
+
+  photo(hash: string): Promise<Photo | undefined> {
+    return this.guard(async () => {
+      const row = await this.db.photos.get(hash);
+      return row && { hash: row.hash, mime: row.mime, bytes: new Uint8Array(row.bytes) };
+    });
+  }
+
+  missingPhotos(hashes: readonly string[]): Promise<readonly string[]> {
+    return this.guard(async () => {
+      const held = await this.db.photos.where("hash").anyOf(hashes).primaryKeys();
+      return [...new Set(hashes)].filter((hash) => !held.includes(hash));
+    });
+  }
+
+  onAppend(listener: AppendListener): () => void {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  }
+
+  async close(): Promise<void> {
+    this.#listeners.clear();
+    this.db.close();
+  }
+
+  protected tell(places: readonly string[]): void {
+    for (const listener of this.#listeners) listener(places);
+  }
+
+  protected async guard<T>(work: () => Promise<T>): Promise<T> {
+    try {
+      return await work();
+    } catch (thrown) {
+      throw translateBrowser(thrown);
+    }
+  }
+
+  async #appendWithin(entries: readonly Entry[], received: string): Promise<Intake> {
+    const known = await this.db.kept.bulkGet(entries.map((entry) => entry.id));
+    const hashes = new Map(known.flatMap((row) => (row === undefined ? [] : [[row.id, hashEntry(row.entry)]])));
+    const heads = new Map((await this.db.chains.toArray()).map(({ place, seq, hash }) => [place, { seq, hash }]));
+    const intake = planIntake(entries, { heads, hashes }, received);
+    await this.db.kept.bulkAdd(intake.accepted.map(toRow));
+    await this.db.chains.bulkPut([...intake.heads].map(([place, head]) => ({ place, ...head })));
+    return intake;
+  }
+
+  protected rowsAfter(place: string, seq: number, limit: number): Promise<KeptRow[]> {
+    const range = this.db.kept.where("[place+seq]").between([place, seq + 1], [place, Dexie.maxKey]);
+    return range.limit(Math.min(limit, LONGEST_READ)).toArray();
+  }
+}
+
+/** A row as the log gives it. */
+export function toKept({ entry, seq, hash, received }: KeptRow): KeptEntry {
+  return { entry, seq, hash, received };
+}
+
+/** A kept entry as a row. */
+export function toRow(kept: KeptEntry): KeptRow {
+  const { entry, seq, hash, received } = kept;
+  return { place: entry.place, id: entry.id, entry, seq, hash, received };
+}

@@ -1,0 +1,2 @@
+export { BrowserStore, openBrowserStore, type BrowserStoreOptions, type UnsentPhoto } from "./browser-store.ts";
+export type { OutboxLine } from "./device-database.ts";
