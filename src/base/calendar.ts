@@ -3,16 +3,9 @@ import { InputError, printGiven, type Fault } from "./errors.ts";
 /** A calendar day, "YYYY-MM-DD", in the proleptic Gregorian calendar, years 0001 to 9999. Days compare as text. */
 export type PlainDate = string;
 
-/** Calendar time: months count from the anchor date and clamp to the month's end, days are days. */
-export type Span = { readonly months: number } | { readonly days: number };
-
 const DAY_TEXT = /^(\d{4})-(\d{2})-(\d{2})$/;
 const MONTH_TEXT = /^(\d{4})-(\d{2})$/;
-const SPAN_TEXT = /^([+-]?\d{1,5})\s*(day|week|month|year)s?$/i;
-const SPAN_ISO = /^([+-]?)P(?:(\d{1,4})Y)?(?:(\d{1,5})M)?(?:(\d{1,4})W)?(?:(\d{1,5})D)?$/;
 const GS1_TEXT = /^(\d{2})(\d{2})(\d{2})$/;
-const INSTANT_TEXT =
-  /^(\d{4}-\d{2}-\d{2})T([01]\d|2[0-3]):[0-5]\d:([0-5]\d|60)(\.\d{1,9})?(Z|[+-]([01]\d|2[0-3]):[0-5]\d)$/;
 const MONTH_NAMES = [
   "January",
   "February",
@@ -27,9 +20,6 @@ const MONTH_NAMES = [
   "November",
   "December",
 ] as const;
-// Mean Gregorian month: 146 097 days in 4 800 months.
-const MEAN_MONTH_DAYS = 146_097 / 4_800;
-
 /** Year, month 1 to 12 and day of a date. */
 export interface DateParts {
   readonly year: number;
@@ -98,44 +88,6 @@ export function isLeapYear(year: number): boolean {
 }
 
 /**
- * Reads a span of calendar time.
- *
- * @param text - "90 days", "6 weeks", "12 months", "2 years", or ISO 8601 with months or days alone ("P6M", "P90D")
- * @param field - name of the field, for the message
- * @returns months for months and years, days for days and weeks
- * @throws InputError BA-112 where it is no span
- * @example parseSpan("2 years") // { months: 24 }
- */
-export function parseSpan(text: string, field = "span"): Span {
-  const span = readWordedSpan(text.trim()) ?? readIsoSpan(text.trim());
-  if (span) return span;
-  throw dateFault("BA-112", field, text, '"90 days", "6 weeks", "12 months" or "2 years"');
-}
-
-/** A span in words, largest whole unit first: "2 years", "90 days". */
-export function formatSpan(span: Span): string {
-  if ("days" in span) return count(span.days, "day");
-  return span.months !== 0 && span.months % 12 === 0 ? count(span.months / 12, "year") : count(span.months, "month");
-}
-
-/**
- * The day a span after (or, if negative, before) another. Months count from the given day and clamp to the end of the
- * month, so that always counting from the anchor never drifts: 31 January + 1 month = 28 or 29 February, + 2 = 31 March.
- *
- * @source W3C XML Schema Part 2, Appendix E (rule FROM MEMORY, checked against python-dateutil 2.9.0)
- * @example addSpan("2024-02-29", { months: 12 }) // "2025-02-28"
- */
-export function addSpan(date: PlainDate, span: Span): PlainDate {
-  return "days" in span ? addDays(date, span.days) : addMonths(date, span.months);
-}
-
-/** The shorter of two spans, months taken at their mean length; of one where the other is absent. */
-export function shorterSpan(one: Span | undefined, other: Span | undefined): Span | undefined {
-  if (!one || !other) return one ?? other;
-  return meanDays(other) < meanDays(one) ? other : one;
-}
-
-/**
  * Whole days from one day to another, negative if it lies before.
  * @example daysBetween("2024-02-28", "2024-03-01") // 2
  */
@@ -192,48 +144,6 @@ export function weekdayOf(date: PlainDate): number {
 }
 
 /**
- * Calendar day at which an instant falls in a zone.
- *
- * @param zone - IANA time zone, such as "Pacific/Auckland"
- * @param instant - RFC 3339 with offset
- * @throws InputError BA-114 unknown zone, BA-115 no instant
- * @example dayIn("Pacific/Auckland", "2026-03-14T20:00:00Z") // "2026-03-15"
- */
-export function dayIn(zone: string, instant: string): PlainDate {
-  if (!isInstant(instant)) throw dateFault("BA-115", "instant", instant, "an instant with its offset");
-  const parts = zoneFormat(zone).formatToParts(new Date(instant));
-  const read = (type: string) => Number(parts.find((part) => part.type === type)?.value);
-  return dateOf({ year: read("year"), month: read("month"), day: read("day") });
-}
-
-/** True for an IANA time zone that this runtime knows. */
-export function isZone(zone: string): boolean {
-  try {
-    zoneFormat(zone);
-    return true;
-  } catch (thrown) {
-    if (thrown instanceof InputError) return false;
-    throw thrown;
-  }
-}
-
-/** True for an RFC 3339 instant with offset on a day that exists. */
-export function isInstant(text: string): boolean {
-  const parts = INSTANT_TEXT.exec(text);
-  return parts !== null && isDate(parts[1]!) && !Number.isNaN(Date.parse(text));
-}
-
-/** The day an instant was written under, on the clock of whoever wrote it: the part before "T". */
-export function dayWritten(instant: string): PlainDate {
-  return instant.slice(0, 10);
-}
-
-/** Whole and part seconds from one instant to another, as wall clocks that were right would tell. */
-export function secondsBetween(from: string, to: string): number {
-  return (Date.parse(to) - Date.parse(from)) / 1000;
-}
-
-/**
  * A day in words.
  * @example formatDate("2027-03-14") // "14 March 2027"
  */
@@ -268,64 +178,24 @@ function gs1Year(twoDigits: number, currentYear: number): number {
   return difference <= -50 ? century + 100 + twoDigits : century + twoDigits;
 }
 
-function addMonths(date: PlainDate, months: number): PlainDate {
+/** The day so many months later, clamped to the end of its month. */
+export function addMonths(date: PlainDate, months: number): PlainDate {
   const { year, month, day } = dateParts(date);
   const total = year * 12 + (month - 1) + months;
   const target = { year: Math.floor(total / 12), month: (((total % 12) + 12) % 12) + 1 };
   return dateOf({ ...target, day: Math.min(day, daysInMonth(target.year, target.month)) });
 }
 
-function readWordedSpan(text: string): Span | undefined {
-  const parts = SPAN_TEXT.exec(text);
-  if (!parts) return undefined;
-  const number = Number(parts[1]);
-  const unit = parts[2]!.toLowerCase();
-  if (unit === "day" || unit === "week") return { days: unit === "week" ? number * 7 : number };
-  return { months: unit === "year" ? number * 12 : number };
-}
-
-function readIsoSpan(text: string): Span | undefined {
-  const parts = SPAN_ISO.exec(text);
-  if (!parts || parts.slice(2).every((part) => part === undefined)) return undefined;
-  const sign = parts[1] === "-" ? -1 : 1;
-  const [years, months, weeks, days] = parts.slice(2).map((part) => Number(part ?? 0));
-  const inMonths = years! * 12 + months!;
-  const inDays = weeks! * 7 + days!;
-  if (inMonths !== 0 && inDays !== 0) return undefined;
-  return inDays !== 0 ? { days: sign * inDays } : { months: sign * inMonths };
-}
-
-function meanDays(span: Span): number {
-  return "days" in span ? span.days : span.months * MEAN_MONTH_DAYS;
-}
-
-function zoneFormat(zone: string): Intl.DateTimeFormat {
-  try {
-    return new Intl.DateTimeFormat("en-u-ca-iso8601-nu-latn", {
-      timeZone: zone,
-      year: "numeric",
-      month: "numeric",
-      day: "numeric",
-    });
-  } catch (thrown) {
-    if (!(thrown instanceof RangeError)) throw thrown;
-    throw dateFault("BA-114", "zone", zone, 'an IANA time zone such as "Pacific/Auckland"');
-  }
-}
-
 function exists(year: number, month: number, day: number): boolean {
   return year >= 1 && month >= 1 && month <= 12 && day >= 1 && day <= daysInMonth(year, month);
-}
-
-function count(number: number, unit: string): string {
-  return `${number} ${unit}${Math.abs(number) === 1 ? "" : "s"}`;
 }
 
 function two(number: number): string {
   return number < 10 ? `0${number}` : String(number);
 }
 
-function dateFault(code: string, field: string, got: unknown, allowed: string): InputError {
+/** A date, span or instant that cannot be read. */
+export function dateFault(code: string, field: string, got: unknown, allowed: string): InputError {
   const one: Fault = { code, field, got: printGiven(got), allowed, remedy: "Correct it and try again." };
   return new InputError([one]);
 }

@@ -1,5 +1,27 @@
 export * from "./errors.ts";
 export * from "./quantity.ts";
 export { dimensions, unitsOf, type Unit } from "./units.ts";
-export * from "./calendar.ts";
+export {
+  addDays,
+  compareDates,
+  dateOf,
+  dateOfNumber,
+  dateParts,
+  dayNumber,
+  daysBetween,
+  daysInMonth,
+  earlierDate,
+  formatDate,
+  gs1Date,
+  isDate,
+  isLeapYear,
+  isMonth,
+  lastDayOf,
+  parseDate,
+  weekdayOf,
+  type DateParts,
+  type PlainDate,
+} from "./calendar.ts";
+export * from "./span.ts";
+export * from "./instant.ts";
 export * from "./cautions.ts";
