@@ -27,7 +27,7 @@ export function openData(settings: Settings): Promise<OpenData> {
 
 async function openFolder(dataDir: string): Promise<OpenData> {
   const folder = await takeDataFolder(dataDir);
-  const where = join(folder.path, "drykeel.sqlite");
+  const where = join(folder.path, "drykeel.db");
   try {
     const store = await openSqliteStore(where);
     return { store, where, close: () => store.close().finally(() => folder.release()) };

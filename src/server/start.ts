@@ -32,7 +32,7 @@ const ambient: Ambient = { now: () => new Date().toISOString(), newId: uuidv7 };
  * @throws StartProblem in words for the terminal
  */
 export async function startStation(settings: Settings, root: string): Promise<Running> {
-  const patterns = readPatterns(join(root, "patterns"));
+  const patterns = readPatterns([join(root, "patterns"), join(settings.dataDir, "patterns")]);
   const data = await openData(settings);
   try {
     return await serve(settings, root, data, patterns);
