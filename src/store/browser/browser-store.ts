@@ -6,6 +6,8 @@ import { DeviceDatabase, type KeptRow, type OutboxLine } from "./device-database
 
 /** Key of the note that says how far the station's log was read. */
 const CURSOR = "store:cursor";
+/** The most rows that IndexedDB can be asked for at once. */
+const MOST_ROWS = 0xffff_ffff;
 
 /** A photo kept here that the station is not yet known to hold. */
 export interface UnsentPhoto {
@@ -30,7 +32,7 @@ export class BrowserStore extends BrowserLog {
   kept(cursor: Cursor): Promise<readonly KeptEntry[]> {
     return this.guard(async () => {
       const places = (await this.db.chains.orderBy("place").toArray()).map((chain) => chain.place);
-      return this.since(places, cursor, Number.MAX_SAFE_INTEGER);
+      return this.since(places, cursor, MOST_ROWS);
     });
   }
 
