@@ -13,8 +13,6 @@ export const ROOM_LETTERS: Readonly<Record<string, string>> = {
   KI: "kit",
   LG: "log",
   RD: "readiness",
-  RL: "reliability",
-  FA: "faults",
   QU: "questions",
   SN: "station",
   ST: "store",

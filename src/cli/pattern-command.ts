@@ -1,4 +1,4 @@
-import { lintPatternText } from "#kit";
+import { lintPatternText, type LintFault } from "#kit";
 import { readFile } from "node:fs/promises";
 import type { Call, Command } from "./command.ts";
 import { usageError } from "./usage-error.ts";
@@ -26,9 +26,13 @@ async function lintFile({ terminal, options }: Call, file: string): Promise<numb
   });
   const faults = lintPatternText(text, file);
   if (options["json"]) terminal.out(JSON.stringify({ file, faults }, null, 2));
-  else
-    for (const line of faults.map((fault) => `${file}: ${fault.where}: ${fault.what} ${fault.remedy} (${fault.rule})`))
-      terminal.out(line);
+  else for (const line of faults.map((fault) => lintLine(file, fault))) terminal.out(line);
   if (!options["json"] && faults.length === 0) terminal.out(`${file}: nothing to mend`);
   return faults.length;
+}
+
+/** Where first, as an editor can jump to it. */
+function lintLine(file: string, { at, where, what, remedy, rule }: LintFault): string {
+  const position = at === undefined ? "" : `:${at.line}:${at.column}`;
+  return `${file}${position}: ${where}: ${what} ${remedy} (${rule})`;
 }

@@ -117,7 +117,9 @@ describe("the log from the command line", () => {
     const copy = mkdtempSync(join(tmpdir(), "drykeel-tampered-"));
     await run(["backup", join(copy, "drykeel.db")]);
     const raw = new Database(join(copy, "drykeel.db"));
-    const { changes } = raw.prepare("update log_entries set entry = replace(entry, 'Corrie Lass', 'Corrie Loss')").run();
+    const { changes } = raw
+      .prepare("update log_entries set entry = replace(entry, 'Corrie Lass', 'Corrie Loss')")
+      .run();
     raw.close();
     expect(changes).toBeGreaterThan(0);
     const { exit, out } = await run(["verify"], "", copy);

@@ -11,18 +11,7 @@ export interface Room {
   readonly libraries: readonly string[];
 }
 
-const PURE_ROOMS = [
-  "base",
-  "numerics",
-  "water",
-  "hydraulics",
-  "flooding",
-  "kit",
-  "log",
-  "readiness",
-  "reliability",
-  "faults",
-];
+const PURE_ROOMS = ["base", "numerics", "water", "hydraulics", "flooding", "kit", "log", "readiness"];
 const WORK = [...PURE_ROOMS, "questions", "station"];
 
 export const ROOMS: Readonly<Record<string, Room>> = {
@@ -34,8 +23,6 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   kit: { layer: 2, rooms: ["base"], libraries: ["yaml", "zod"] },
   log: { layer: 2, rooms: ["base"], libraries: ["@noble/hashes", "zod"] },
   readiness: { layer: 2, rooms: ["base", "kit", "log"], libraries: ["zod"] },
-  reliability: { layer: 2, rooms: ["base", "numerics"], libraries: [] },
-  faults: { layer: 2, rooms: ["base", "numerics"], libraries: [] },
   questions: { layer: 3, rooms: PURE_ROOMS, libraries: ["zod"] },
   station: { layer: 3, rooms: ["base", "kit", "log", "readiness"], libraries: ["zod"] },
   demo: { layer: 4, rooms: ["base", "kit", "log", "readiness", "station"], libraries: [] },
@@ -68,6 +55,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     rooms: [...WORK, "store/browser"],
     libraries: [
       "@fontsource/atkinson-hyperlegible-next",
+      "@noble/hashes",
       "@simplewebauthn/browser",
       "comlink",
       "d3-scale",
@@ -95,6 +83,7 @@ export const PURE: readonly string[] = PURE_ROOMS;
 export const MAY_USE_NODE: readonly string[] = [
   "store/sqlite",
   "store/postgres",
+  "store/patterns",
   "store/sql",
   "paper",
   "server",

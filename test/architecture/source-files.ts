@@ -56,3 +56,16 @@ function unquote(text: string): string {
 export function withoutComments(text: string): string {
   return text.replace(/\/\*[\s\S]*?\*\//g, "").replace(/(^|[^:"'`])\/\/.*$/gm, "$1");
 }
+
+/** What a room's door lets out: "path name", or "path *" for everything of a file. */
+export function namesAtDoor(files: readonly SourceFile[], room: string): ReadonlySet<string> {
+  const door = files.find((file) => file.path === `src/${room}/index.ts`);
+  if (!door) throw new Error(`Room ${room} has no door.`);
+  const entries = parseSync(door.path, door.text).module.staticExports.flatMap((found) => found.entries);
+  return new Set(
+    entries.map(({ moduleRequest, importName }) => {
+      const path = `src/${room}/${(moduleRequest?.value ?? "").replace("./", "")}`;
+      return `${path} ${importName.name ?? "*"}`;
+    }),
+  );
+}
