@@ -17,3 +17,35 @@ export { PRACTICE_LIFT, greatestPumpHeight, npshAvailable, npshRequiredBy, type 
 export { prepareCase, type DeliveryCase, type PreparedCase } from "./delivery-case.ts";
 export { findOperation, type OperatingPoint, type Operation } from "./operating-point.ts";
 export { pumpingOf, pumpingOfPrepared, type Limit, type Pumping } from "./pumping.ts";
+export { deliveryAdvice, deliveryOf, type Assumption, type Delivery } from "./delivery.ts";
+export {
+  deliveryCurve,
+  deliveryTable,
+  type CurvePoint,
+  type DeliveryPicture,
+  type DeliveryRow,
+} from "./delivery-table.ts";
+export { type Advice, type ChangeKind } from "./advice.ts";
+export { TAKEN_UNCERTAINTY, flowBand, type FlowBand } from "./uncertainty.ts";
+export {
+  greatestLift,
+  pressureAfterStrokes,
+  primingOf,
+  strokesToPressure,
+  type Priming,
+  type PrimingCase,
+} from "./priming.ts";
+export { leakFromPrime, type PrimeLeak } from "./prime-leak.ts";
+export {
+  FUEL_LIMITS,
+  PETROL_DENSITY,
+  burnAtThrottle,
+  burnOfPower,
+  cansForPassage,
+  fuelPlan,
+  type BurnAtThrottle,
+  type FuelCase,
+  type FuelPlan,
+} from "./fuel.ts";
+export { READING_UNCERTAINTY, proofRun, type ProofLimits, type ProofReading, type ProofRun } from "./proof-run.ts";
+export { runningVacuum, vacuumTest, type VacuumVerdict } from "./vacuum-test.ts";

@@ -48,8 +48,13 @@ export function checkLimit(
   unit: string,
 ): void {
   if (isWithin(value, limits)) return;
-  const low = limits.above === undefined ? `${limits.atLeast ?? "any"}` : `more than ${limits.above}`;
-  const allowed = `${low} to ${limits.atMost ?? "any"} ${unit}`.trimEnd();
+  const allowed = `${rangeText(limits)} ${unit}`.trimEnd();
   const named = path === "" ? field : `${path}.${field}`;
   faults.push({ code, field: named, got: printGiven(value), allowed, remedy: "Check the number and its unit." });
+}
+
+function rangeText({ atLeast, atMost, above }: Limits): string {
+  const low = above === undefined ? atLeast : `more than ${above}`;
+  if (low === undefined) return `at most ${atMost}`;
+  return atMost === undefined ? `at least ${low}` : `${low} to ${atMost}`;
 }

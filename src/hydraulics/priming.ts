@@ -127,7 +127,8 @@ function shareOfStroke(amount: number, target: number, deadVolume: number, strok
 function pressureAfter(amount: number, outside: number, volume: number, slope: number): number {
   if (slope === 0) return amount / volume;
   const linear = volume - slope * outside;
-  return (2 * amount) / (linear + Math.sqrt(linear * linear + 4 * slope * amount));
+  const root = Math.sqrt(linear * linear + 4 * slope * amount);
+  return linear > 0 ? (2 * amount) / (linear + root) : (root - linear) / (2 * slope);
 }
 
 function primes(given: PrimingCase, strokes: number, greatest: number): Priming {

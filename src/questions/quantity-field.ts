@@ -55,6 +55,22 @@ export function quantity(dimension: Dimension, meaning: string, limits: Limits =
     .describe(describeQuantity(dimension, meaning, limits));
 }
 
+/**
+ * Schema of a rate whose name says "per minute": a bare number is per minute, text carries its unit ("50 /min").
+ * What comes out is in 1/s; limits are in 1/s too.
+ */
+export function perMinute(meaning: string, limits: Limits): QuantityField {
+  return z
+    .union([z.number(), z.string()])
+    .transform((given, context) => {
+      const read = readQuantity(typeof given === "number" ? given / 60 : given, "rate", limits);
+      if (typeof read === "number") return read;
+      context.issues.push({ code: "custom", message: read.remedy, input: given, params: { fault: read } });
+      return z.NEVER;
+    })
+    .describe(`${meaning} [1/min; as text with its unit]${describeRange(limits, 60)}`);
+}
+
 /** A quantity in an answer: a bare SI number. */
 export function answered(dimension: Dimension, meaning: string): z.ZodNumber {
   return z.number().describe(describeQuantity(dimension, meaning, {}));
@@ -86,8 +102,13 @@ function outOfLimits(given: string | number, dimension: Dimension, limits: Limit
 }
 
 function describeQuantity(dimension: Dimension, meaning: string, limits: Limits): string {
-  const range = limitsText(limits);
-  return `${meaning} [${SI_UNIT[dimension]}]${range === "" ? "" : `, ${range}`}`;
+  return `${meaning} [${SI_UNIT[dimension]}]${describeRange(limits, 1)}`;
+}
+
+function describeRange(limits: Limits, factor: number): string {
+  const scaled = Object.fromEntries(Object.entries(limits).map(([end, value]) => [end, value * factor]));
+  const range = limitsText(scaled);
+  return range === "" ? "" : `, ${range}`;
 }
 
 function limitsText({ atLeast, atMost, above }: Limits): string {
