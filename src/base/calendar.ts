@@ -158,16 +158,17 @@ export function formatDate(date: PlainDate): string {
  *
  * @param text - six digits
  * @param currentYear - year it is read in
+ * @param field - name of the field, for the message
  * @throws InputError BA-113 where it is no such date
  * @source GS1 General Specifications, AI (17), section 7.12 (window FROM MEMORY)
  * @example gs1Date("130200", 2025) // "2013-02-28"
  */
-export function gs1Date(text: string, currentYear: number): PlainDate {
+export function gs1Date(text: string, currentYear: number, field = "date"): PlainDate {
   const parts = GS1_TEXT.exec(text.trim());
   const year = parts ? gs1Year(Number(parts[1]), currentYear) : 0;
   const month = `${String(year).padStart(4, "0")}-${parts?.[2] ?? ""}`;
   const date = parts?.[3] === "00" && isMonth(month) ? lastDayOf(month) : `${month}-${parts?.[3] ?? ""}`;
-  if (!isDate(date)) throw dateFault("BA-113", "date", text, "six digits YYMMDD, day 00 for the month's last");
+  if (!isDate(date)) throw dateFault("BA-113", field, text, "six digits YYMMDD, day 00 for the month's last");
   return date;
 }
 

@@ -24,4 +24,5 @@ export {
 } from "./calendar.ts";
 export * from "./span.ts";
 export * from "./instant.ts";
+export * from "./recurrence.ts";
 export * from "./cautions.ts";

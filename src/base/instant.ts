@@ -4,6 +4,10 @@ import { InputError } from "./errors.ts";
 const INSTANT_TEXT =
   /^(\d{4}-\d{2}-\d{2})T([01]\d|2[0-3]):[0-5]\d:([0-5]\d|60)(\.\d{1,9})?(Z|[+-]([01]\d|2[0-3]):[0-5]\d)$/;
 
+const CLOCK_TEXT = /^(\d{4}-\d{2}-\d{2})T([01]\d|2[0-3]):[0-5]\d(:[0-5]\d)?$/;
+const HOUR_MS = 3_600_000;
+const DAY_MS = 24 * HOUR_MS;
+
 /**
  * Calendar day at which an instant falls in a zone.
  *
@@ -41,18 +45,54 @@ export function dayWritten(instant: string): PlainDate {
   return instant.slice(0, 10);
 }
 
+/**
+ * Hours that really pass between two readings of a wall clock in a zone: 23 on the night that summer time begins.
+ *
+ * @param zone - IANA time zone
+ * @param from - clock time, "2025-03-08T12:00"
+ * @param to - clock time, later or earlier
+ * @returns hours [h], negative where `to` is earlier
+ * @throws InputError BA-114 unknown zone, BA-117 no clock time
+ * @example hoursBetween("America/New_York", "2025-03-08T12:00", "2025-03-09T12:00") // 23
+ */
+export function hoursBetween(zone: string, from: string, to: string): number {
+  return (clockInstant(zone, to) - clockInstant(zone, from)) / HOUR_MS;
+}
+
+/** Milliseconds since 1970 at a clock time; one that a change of clocks leaves out counts by the offset before it. */
+function clockInstant(zone: string, clock: string): number {
+  const read = CLOCK_TEXT.exec(clock);
+  if (!read || !isDate(read[1]!)) throw dateFault("BA-117", "clock", clock, 'a clock time such as "2025-03-08T12:00"');
+  const wanted = Date.parse(`${clock}Z`);
+  const offsets = [wanted - DAY_MS, wanted + DAY_MS].map((near) => offsetAt(zone, near));
+  const fits = offsets
+    .map((offset) => wanted - offset)
+    .filter((instant) => wanted - offsetAt(zone, instant) === instant);
+  return fits.length > 0 ? Math.min(...fits) : wanted - offsets[0]!;
+}
+
+/** Milliseconds by which clocks in a zone are ahead of UTC at an instant. */
+function offsetAt(zone: string, instant: number): number {
+  const parts = zoneFormat(zone, { hour: "numeric", minute: "numeric", second: "numeric", hourCycle: "h23" });
+  const read = new Map(parts.formatToParts(new Date(instant)).map(({ type, value }) => [type, Number(value)]));
+  const at = (type: Intl.DateTimeFormatPartTypes) => read.get(type) ?? 0;
+  const shown = Date.UTC(at("year"), at("month") - 1, at("day"), at("hour"), at("minute"), at("second"));
+  return shown - Math.floor(instant / 1000) * 1000;
+}
+
 /** Whole and part seconds from one instant to another, as wall clocks that were right would tell. */
 export function secondsBetween(from: string, to: string): number {
   return (Date.parse(to) - Date.parse(from)) / 1000;
 }
 
-function zoneFormat(zone: string): Intl.DateTimeFormat {
+function zoneFormat(zone: string, more: Intl.DateTimeFormatOptions = {}): Intl.DateTimeFormat {
   try {
     return new Intl.DateTimeFormat("en-u-ca-iso8601-nu-latn", {
       timeZone: zone,
       year: "numeric",
       month: "numeric",
       day: "numeric",
+      ...more,
     });
   } catch (thrown) {
     if (!(thrown instanceof RangeError)) throw thrown;

@@ -3,6 +3,7 @@ import { deliveryQuestion } from "./delivery.ts";
 import { fuelQuestion } from "./fuel.ts";
 import { hoseLossQuestion } from "./hose-loss.ts";
 import { primeQuestion } from "./prime.ts";
+import { dueQuestion } from "./due.ts";
 import type { Question } from "./question.ts";
 import { waterQuestion } from "./water.ts";
 
@@ -14,4 +15,5 @@ export const QUESTIONS: readonly Question[] = [
   deliveryQuestion,
   primeQuestion,
   fuelQuestion,
+  dueQuestion,
 ];
