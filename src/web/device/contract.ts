@@ -23,8 +23,17 @@ export interface StationView {
   /** By "id@version". */
   readonly patterns: ReadonlyMap<string, Pattern>;
   readonly units: UnitSystem;
-  /** Entries of one subject that count (not struck), in order; for histories. */
+  /** Entries of one subject that count (not struck), in order. */
   entriesOf(subject: string): readonly Entry[];
+  /** Every entry of one subject, in order, struck ones with the entry that struck them; for histories. */
+  historyOf(subject: string): readonly HistoryLine[];
+}
+
+/** One entry as a history shows it. */
+export interface HistoryLine {
+  readonly entry: Entry;
+  /** The strike, where it was struck. */
+  readonly struck?: Entry;
 }
 
 /** A line to be written: the device adds id, time, person, device, pattern and what it knew. */

@@ -3,7 +3,7 @@ import type { Pattern } from "#kit";
 import type { Entry, KeptEntry } from "#log";
 import { standingOf, type KitState, type Person, type Place, type Standing, type StationPolicy } from "#readiness";
 import { createStationFold, type StationFold, type StationReading } from "#station";
-import type { StationView } from "./contract.ts";
+import type { HistoryLine, StationView } from "./contract.ts";
 
 /** Who looks, from where and when. */
 export interface Looking {
@@ -68,7 +68,15 @@ export class StationCopy {
       patterns: reading.patterns,
       units: looking.units,
       entriesOf: (subject) => this.#fold.entriesOf(subject),
+      historyOf: (subject) => this.#historyOf(subject),
     };
+  }
+
+  #historyOf(subject: string): readonly HistoryLine[] {
+    return this.#fold.allEntriesOf(subject).map((entry) => {
+      const struck = this.#fold.struckBy(subject, entry.id);
+      return { entry, ...(struck && { struck }) };
+    });
   }
 
   /** Judged anew only when the kit, the day or the policy is another. */

@@ -58,15 +58,17 @@ export function Page({ title, back, beside, frame = "usual", children }: PagePro
 }
 
 export interface SectionProps {
+  /** Where a link within the page leads. */
+  readonly id?: string;
   readonly title: string;
   readonly beside?: ReactNode;
   readonly children: ReactNode;
 }
 
 /** A part of a page under its own heading, ruled off as on a chart. */
-export function Section({ title, beside, children }: SectionProps) {
+export function Section({ id, title, beside, children }: SectionProps) {
   return (
-    <section className="section">
+    <section className="section" {...(id !== undefined && { id })}>
       <div className="section-title">
         <h2>{title}</h2>
         {beside}

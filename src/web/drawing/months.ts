@@ -1,0 +1,40 @@
+import { dateOf, dateParts, type PlainDate } from "#base";
+
+/** A month named under an axis, at its first day. */
+export interface MonthTick {
+  readonly day: PlainDate;
+  readonly label: string;
+}
+
+const NAMES = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"] as const;
+/** Steps that keep January among the months named, so that the year can stand there. */
+const STEPS = [1, 2, 3, 4, 6, 12] as const;
+
+/**
+ * First days of months within a range, as many as are asked for at most. January carries its year.
+ *
+ * @param most - greatest number of months to name, 1 or more
+ */
+export function monthTicks(from: PlainDate, to: PlainDate, most: number): readonly MonthTick[] {
+  const all = monthStarts(from, to);
+  const step = STEPS.find((months) => Math.ceil(all.length / months) <= most) ?? 12;
+  return all.filter((day) => (dateParts(day).month - 1) % step === 0).map((day) => ({ day, label: sayMonth(day) }));
+}
+
+function monthStarts(from: PlainDate, to: PlainDate): readonly PlainDate[] {
+  const first = dateParts(from);
+  const last = dateParts(to);
+  const count = (last.year - first.year) * 12 + (last.month - first.month) + 1;
+  const starts = Array.from({ length: Math.max(0, count) }, (_, index) => monthAfter(first.year, first.month, index));
+  return starts.filter((day) => day >= from && day <= to);
+}
+
+function monthAfter(year: number, month: number, months: number): PlainDate {
+  const whole = month - 1 + months;
+  return dateOf({ year: year + Math.floor(whole / 12), month: (whole % 12) + 1, day: 1 });
+}
+
+function sayMonth(day: PlainDate): string {
+  const { year, month } = dateParts(day);
+  return month === 1 ? `Jan ${year}` : (NAMES[month - 1] ?? "");
+}

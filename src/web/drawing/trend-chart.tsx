@@ -1,0 +1,116 @@
+import { line } from "d3-shape";
+import { placeTrend, type TrendFrame, type TrendLimit, type TrendPlaces, type TrendPoint } from "./trend-scales.ts";
+import { useWidth } from "./use-width.ts";
+import "./drawing.css";
+
+export interface TrendChartProps {
+  /** The whole in one sentence; the figures are in a table beside it. */
+  readonly label: string;
+  /** Name of what is read, with its unit, above the axis: "Seconds from first stroke to water". */
+  readonly reading: string;
+  /** At least one, oldest first. */
+  readonly points: readonly TrendPoint[];
+  readonly limits: readonly TrendLimit[];
+  /** A reading in the person's words. */
+  readonly say: (value: number) => string;
+}
+
+const HEIGHT = 230;
+
+/** Readings over the years, with the lines they are held to. */
+export function TrendChart(props: TrendChartProps) {
+  const [seen, width] = useWidth<HTMLDivElement>();
+  return (
+    <div ref={seen} className="drawing">
+      {width > 0 && <Chart {...props} width={width} />}
+    </div>
+  );
+}
+
+function Chart({ label, reading, points, limits, say, width }: TrendChartProps & { readonly width: number }) {
+  const frame: TrendFrame = { left: 44, right: width - 4, top: 34, bottom: HEIGHT - 30 };
+  const placed = placeTrend(points, limits, frame);
+  return (
+    <svg width={width} height={HEIGHT} role="img" aria-label={label}>
+      <text x={0} y={18}>
+        {reading}
+      </text>
+      <Axes placed={placed} frame={frame} />
+      <Limits placed={placed} frame={frame} />
+      <Readings placed={placed} frame={frame} say={say} />
+    </svg>
+  );
+}
+
+interface PartProps {
+  readonly placed: TrendPlaces;
+  readonly frame: TrendFrame;
+}
+
+function Axes({ placed, frame }: PartProps) {
+  return (
+    <g>
+      {placed.up.map(({ place, label }) => (
+        <g key={label}>
+          <path className="trend-grid" d={`M${frame.left} ${place}H${frame.right}`} />
+          <text x={frame.left - 8} y={place + 5} textAnchor="end">
+            {label}
+          </text>
+        </g>
+      ))}
+      {placed.across.map(({ place, label }) => (
+        <g key={place}>
+          <path className="trend-axis" d={`M${place} ${frame.bottom}v6`} />
+          <text x={place} y={frame.bottom + 23} textAnchor="middle">
+            {label}
+          </text>
+        </g>
+      ))}
+      <path className="trend-axis" d={`M${frame.left} ${frame.top}V${frame.bottom}H${frame.right}`} />
+    </g>
+  );
+}
+
+function Limits({ placed, frame }: PartProps) {
+  return placed.limits.map(({ label, y }) => (
+    <g key={label}>
+      <path className="trend-limit" d={`M${frame.left} ${y}H${frame.right}`} />
+      <text className="trend-limit-name" x={frame.left + 8} y={y - 7}>
+        {label}
+      </text>
+    </g>
+  ));
+}
+
+const draw = line<{ readonly x: number; readonly y: number }>(
+  (point) => point.x,
+  (point) => point.y,
+);
+
+function Readings({ placed, frame, say }: PartProps & Pick<TrendChartProps, "say">) {
+  const last = placed.points.at(-1);
+  return (
+    <g>
+      <path className="trend-line" d={draw([...placed.points]) ?? ""} />
+      {placed.points.map((point) => (
+        <circle
+          key={point.x}
+          className={point === last ? "trend-point trend-point-last" : "trend-point"}
+          cx={point.x}
+          cy={point.y}
+          r={point === last ? 5 : 4}
+        />
+      ))}
+      {last && (
+        <text
+          className="trend-last"
+          x={Math.min(last.x, frame.right - 4)}
+          y={last.y > frame.top + 24 ? last.y - 11 : last.y + 24}
+          textAnchor="end"
+        >
+          {say(last.value)}
+        </text>
+      )}
+    </g>
+  );
+}

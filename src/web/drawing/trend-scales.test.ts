@@ -1,0 +1,40 @@
+import { describe, expect, it } from "vitest";
+import { placeTrend } from "./trend-scales.ts";
+
+const FRAME = { left: 50, right: 350, top: 10, bottom: 200 };
+const points = [
+  { at: "2025-01-10T10:00:00Z", value: 20 },
+  { at: "2026-01-10T10:00:00Z", value: 40 },
+];
+
+describe("a trend placed in its frame", () => {
+  it("keeps every point and limit inside the frame, in order of time", () => {
+    const placed = placeTrend(points, [{ value: 60, label: "at most 60 s" }], FRAME);
+    for (const { x, y } of placed.points) {
+      expect(x).toBeGreaterThanOrEqual(FRAME.left);
+      expect(x).toBeLessThanOrEqual(FRAME.right);
+      expect(y).toBeGreaterThanOrEqual(FRAME.top);
+      expect(y).toBeLessThanOrEqual(FRAME.bottom);
+    }
+    expect(placed.points[0]!.x).toBeLessThan(placed.points[1]!.x);
+    expect(placed.limits[0]!.y).toBeGreaterThan(FRAME.top);
+    expect(placed.limits[0]!.y).toBeLessThan(placed.points[1]!.y);
+  });
+
+  it("starts the readings at nought, so that a rise looks as large as it is", () => {
+    const placed = placeTrend(points, [], FRAME);
+    expect(placed.up[0]).toEqual({ place: FRAME.bottom, label: "0" });
+    const rise = (at: number) => FRAME.bottom - placed.points[at]!.y;
+    expect(rise(1) / rise(0)).toBeCloseTo(2, 9);
+  });
+
+  it("puts a single reading in the middle", () => {
+    const placed = placeTrend(points.slice(0, 1), [], FRAME);
+    expect(placed.points[0]!.x).toBeCloseTo(200, 6);
+  });
+
+  it("names a year at its first day", () => {
+    const labels = placeTrend(points, [], FRAME).across.map(({ label }) => label);
+    expect(labels).toContain("2026");
+  });
+});

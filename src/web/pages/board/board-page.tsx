@@ -1,0 +1,93 @@
+import { useMemo, useState } from "react";
+import { useSearchParams } from "wouter";
+import { mayWrite } from "#station";
+import { useStation, type StationView } from "../../device/index.ts";
+import { ButtonLink, ButtonRow, EmptyState, Page, TextField } from "../../parts/index.ts";
+import { BoardAnswers, PlaceFilter } from "./board-answers.tsx";
+import { findLines, placeLines, type PlaceLines } from "./board-lines.ts";
+import { OutlookShelf } from "./outlook-shelf.ts";
+import { PlaceBoard } from "./place-board.tsx";
+import { YearSection } from "./year-section.tsx";
+import { placesAhead, type PlaceAhead } from "./year-ahead.ts";
+import "./board.css";
+
+/** From so many kits on, there is a box to find one by name. */
+const MANY = 15;
+
+/** Which kits are ready, until when and why; where strength falls short; then the year ahead. */
+export default function BoardPage() {
+  const view = useStation();
+  const [search, setSearch] = useSearchParams();
+  const wanted = search.get("place");
+  const chosen = view.places.find(({ id }) => id === wanted)?.id;
+  const choose = (place: string | undefined) => setSearch(place === undefined ? {} : { place }, { replace: true });
+  return (
+    <Page title={view.stationName || "Board"}>
+      {view.kits.length === 0 ? (
+        <NoKits view={view} />
+      ) : (
+        <>
+          <PlaceFilter chosen={chosen} onChoose={choose} />
+          <Board view={view} chosen={chosen} />
+        </>
+      )}
+    </Page>
+  );
+}
+
+function Board({ view, chosen }: { readonly view: StationView; readonly chosen: string | undefined }) {
+  const [text, setText] = useState("");
+  const places = useMemo(() => shownOf(placeLines(view), chosen), [view, chosen]);
+  const ahead = useAhead(places, view);
+  const found = findLines(places, text);
+  const isMany = places.reduce((sum, { ready, notReady }) => sum + ready.length + notReady.length, 0) >= MANY;
+  return (
+    <>
+      <BoardAnswers places={ahead} isSeveral={places.length > 1} />
+      {isMany && (
+        <TextField label="Find a kit by name or serial" type="search" value={text} onChange={setText} isShort />
+      )}
+      {found.map((lines) => (
+        <PlaceBoard key={lines.place.id} lines={lines} isSearch={text.trim() !== ""} />
+      ))}
+      {text.trim() !== "" && found.every(({ ready, notReady }) => ready.length + notReady.length === 0) && (
+        <EmptyState title="No kit here has that in its name or serial" />
+      )}
+      <YearSection places={ahead} />
+      {mayWrite(view.me.role, "kit-enrolled") && (
+        <ButtonRow>
+          <ButtonLink to="/enrol">Enrol a kit</ButtonLink>
+        </ButtonRow>
+      )}
+    </>
+  );
+}
+
+/** The year ahead; what bears on a kit is read anew only when that kit changes. */
+function useAhead(places: readonly PlaceLines[], view: StationView): readonly PlaceAhead[] {
+  const [shelf] = useState(() => new OutlookShelf());
+  return useMemo(() => placesAhead(places, view, shelf), [places, view, shelf]);
+}
+
+function shownOf(places: readonly PlaceLines[], chosen: string | undefined): readonly PlaceLines[] {
+  return chosen === undefined ? places : places.filter(({ place }) => place.id === chosen);
+}
+
+/** An empty station: what comes first. */
+function NoKits({ view }: { readonly view: StationView }) {
+  return (
+    <EmptyState title="No kit is on charge yet">
+      <p>
+        {mayWrite(view.me.role, "place-set")
+          ? "First the places, under Settings: their names, and how many ready kits each must hold. Then the kits."
+          : "A keeper takes the first kit on charge."}
+      </p>
+      {mayWrite(view.me.role, "kit-enrolled") && (
+        <ButtonRow>
+          <ButtonLink to="/enrol">Enrol a kit</ButtonLink>
+          {mayWrite(view.me.role, "place-set") && <ButtonLink to="/settings">Places of the station</ButtonLink>}
+        </ButtonRow>
+      )}
+    </EmptyState>
+  );
+}

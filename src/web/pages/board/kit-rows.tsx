@@ -1,0 +1,45 @@
+import { Link } from "wouter";
+import { useStation } from "../../device/index.ts";
+import { StandingMark } from "../../parts/index.ts";
+import type { KitLine } from "./board-lines.ts";
+import { sayRestore, sayUntil } from "./board-words.ts";
+
+/** Kits as lines to tap: what each is good for, why, until when, and what would restore it. */
+export function KitRows({ lines, label }: { readonly lines: readonly KitLine[]; readonly label: string }) {
+  return (
+    <ul className="board-rows" aria-label={label}>
+      {lines.map((line) => (
+        <li key={line.kit.id}>
+          <KitRow line={line} />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function KitRow({ line: { kit, standing } }: { readonly line: KitLine }) {
+  const { today } = useStation();
+  const until = sayUntil(standing, today);
+  const restore = sayRestore(standing, 2);
+  const [first, ...others] = standing.because;
+  const isSound = first === undefined || first.rule === "sound";
+  return (
+    <Link className="board-row" to={`/kit/${kit.id}`}>
+      <span className="board-row-name">
+        <strong>{kit.name}</strong> <span className="quiet">{kit.serial}</span>
+      </span>
+      <StandingMark standing={standing.standing} />
+      <span className="board-row-words">
+        {!isSound && (
+          <span>
+            {first.text}
+            {others.length > 0 && <span className="quiet"> And {others.length} more.</span>}
+          </span>
+        )}
+        {until !== undefined && <span className="board-row-until">{until}</span>}
+        {isSound && until === undefined && <span>Nothing dated will end this.</span>}
+        {restore !== undefined && <span className="quiet">To restore: {restore}</span>}
+      </span>
+    </Link>
+  );
+}

@@ -1,0 +1,53 @@
+import { useState } from "react";
+import { mayWrite } from "#station";
+import { useStation } from "../../device/index.ts";
+import { Button, ButtonLink, EmptyState, Section } from "../../parts/index.ts";
+import type { KitLine, PlaceLines } from "./board-lines.ts";
+import { count, sayStrength } from "./board-words.ts";
+import { KitRows } from "./kit-rows.tsx";
+import { StrengthMark } from "./strength-mark.tsx";
+
+/** Rows shown of one group until somebody asks for the rest. */
+const FIRST_ROWS = 40;
+
+/** One place: its strength, what is not ready, and what is. */
+export function PlaceBoard({ lines, isSearch }: { readonly lines: PlaceLines; readonly isSearch: boolean }) {
+  const { me } = useStation();
+  const { place, notReady, ready, strength } = lines;
+  const isEmpty = notReady.length + ready.length === 0;
+  if (isEmpty && isSearch) return null;
+  return (
+    <Section title={place.name} beside={<StrengthMark isShort={strength.short > 0} words={sayStrength(strength)} />}>
+      {isEmpty ? (
+        <EmptyState title="No kits here yet">
+          {mayWrite(me.role, "kit-enrolled") && <ButtonLink to="/enrol">Enrol a kit</ButtonLink>}
+        </EmptyState>
+      ) : (
+        <>
+          <Group title={`Not ready, ${notReady.length}`} lines={notReady} />
+          <Group title={`Ready, ${ready.length}, what ends first on top`} lines={ready} />
+          {mayWrite(me.role, "mustered") && (
+            <div>
+              <ButtonLink to={`/place/${place.id}/muster`}>Muster {place.name}</ButtonLink>
+            </div>
+          )}
+        </>
+      )}
+    </Section>
+  );
+}
+
+function Group({ title, lines }: { readonly title: string; readonly lines: readonly KitLine[] }) {
+  const [all, setAll] = useState(false);
+  if (lines.length === 0) return null;
+  const shown = all ? lines : lines.slice(0, FIRST_ROWS);
+  return (
+    <div className="board-group">
+      <h3>{title}</h3>
+      <KitRows lines={shown} label={title} />
+      {shown.length < lines.length && (
+        <Button onPress={() => setAll(true)}>Show {count(lines.length - shown.length, "more kit")}</Button>
+      )}
+    </div>
+  );
+}
