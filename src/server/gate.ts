@@ -1,5 +1,6 @@
 import { mayCall, PROBLEM, type Permission } from "#station";
 import type { FastifyInstance, FastifyRequest } from "fastify";
+import { originOf } from "./address.ts";
 import type { Parts } from "./parts.ts";
 import { Refusal } from "./problem.ts";
 import { findAsking, type Asking, type Caller, type NobodyAsking } from "./sessions.ts";
@@ -12,13 +13,26 @@ declare module "fastify" {
   interface FastifyRequest {
     asking: Asking;
   }
+  interface FastifyInstance {
+    /** Every route there is, with its line in the permission table. */
+    listedRoutes: ListedRoute[];
+  }
+}
+
+export interface ListedRoute {
+  readonly method: string;
+  readonly url: string;
+  readonly permission: Permission;
 }
 
 /** Puts the permission table before every route: one without a line in it cannot even be made. */
 export function guardRoutes(app: FastifyInstance, parts: Parts): void {
   app.decorateRequest("asking");
-  app.addHook("onRoute", (route) => {
-    if (route.config?.permission === undefined) throw new Error(`Broken invariant: no permission for ${route.url}`);
+  app.decorate("listedRoutes", []);
+  app.addHook("onRoute", ({ url, method, config }) => {
+    const permission = config?.permission;
+    if (permission === undefined) throw new Error(`Broken invariant: no permission for ${url}`);
+    app.listedRoutes.push(...[method].flat().map((method) => ({ method, url, permission })));
   });
   app.addHook("onRequest", async (request) => {
     if (!request.is404) await admit(parts, request);
@@ -39,16 +53,12 @@ async function admit(parts: Parts, request: FastifyRequest): Promise<void> {
 function refuseStrangeOrigin(parts: Parts, request: FastifyRequest): void {
   const { origin } = request.headers;
   if (origin === undefined || ["GET", "HEAD"].includes(request.method)) return;
-  if (origin === parts.origin || hostOf(origin) === request.host) return;
+  if (origin === originOf(parts, request)) return;
   throw new Refusal("not-allowed", {
     code: "SV-105",
     message: `This request came from a page of ${origin}, which is not this station.`,
     remedy: "Open the station's own address. Behind a proxy, set ORIGIN to the address people type.",
   });
-}
-
-function hostOf(origin: string): string | undefined {
-  return URL.canParse(origin) ? new URL(origin).host : undefined;
 }
 
 /** The signed-in person behind a request that the gate let in as such. */

@@ -7,6 +7,7 @@ import {
   type InviteRequest,
 } from "#station";
 import type { FastifyRequest } from "fastify";
+import { originOf } from "./address.ts";
 import { arrive, requireWelcome } from "./arrival.ts";
 import { callerOf } from "./gate.ts";
 import { writeLines } from "./journal.ts";
@@ -52,8 +53,7 @@ async function invite(
   const code = makeCode();
   const ticket = { purpose: "invite", secret: readCode(code), person, by: caller.person.id } as const;
   const { expires } = await issueTicket(parts.secrets, ticket, parts.ambient.now());
-  const origin = parts.origin ?? `${request.protocol}://${request.host}`;
-  return { person, code, link: `${origin}/invite#${code}`, expires };
+  return { person, code, link: `${originOf(parts, request)}/invite#${code}`, expires };
 }
 
 async function invitedPerson(parts: Parts, caller: Caller, wanted: InviteRequest): Promise<string> {

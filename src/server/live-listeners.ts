@@ -56,6 +56,7 @@ export class LiveListeners {
     for (const listener of this.#open) {
       const asking = await findAsking(this.#parts, listener.request);
       if (asking.kind === "caller") continue;
+      this.#open.delete(listener);
       send(listener, LIVE_EVENTS.signedOut, { because: asking.because });
       listener.reply.raw.end();
     }

@@ -7,6 +7,7 @@ import {
 } from "@simplewebauthn/server";
 import type { FastifyRequest } from "fastify";
 import { z } from "zod";
+import { originOf } from "./address.ts";
 import { arrive, requireWelcome } from "./arrival.ts";
 import { callerOf } from "./gate.ts";
 import { provePasskey, readNewPasskey, type Site } from "./passkeys.ts";
@@ -108,6 +109,6 @@ async function takeChallenge(parts: Parts, purpose: Purpose, challenge: string, 
 }
 
 function siteOf(parts: Parts, request: FastifyRequest): Site {
-  const origin = parts.origin ?? `${request.protocol}://${request.host}`;
+  const origin = originOf(parts, request);
   return { origin, name: new URL(origin).hostname };
 }

@@ -1,0 +1,181 @@
+import type { Entry } from "#log";
+import { PUSH_LIMIT, type PushReply, type SignedIn } from "#station";
+import { openSqliteStore } from "#store/sqlite";
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { stageStation, type Browser, type StagedStation } from "./staged-station.ts";
+
+type Member = Browser & { readonly me: SignedIn };
+
+const folder = mkdtempSync(join(tmpdir(), "drykeel-push-"));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+const stores = {
+  memory: async () => ({}),
+  SQLite: async () => ({ store: await openSqliteStore(join(folder, "log.db")) }),
+};
+
+describe.each(Object.entries(stores))("a push, kept in %s", (_, open) => {
+  let station: StagedStation;
+  let keeper: Member;
+  beforeAll(async () => {
+    station = await stageStation(await open());
+    keeper = await station.signedIn("keeper");
+  });
+  afterAll(() => station.app.close().then(() => station.store.close()));
+
+  const push = async (entries: readonly unknown[], who: Browser = keeper): Promise<PushReply["verdicts"]> => {
+    const reply = await who.send("POST", "/api/log/push", { entries });
+    expect(reply.statusCode).toBe(200);
+    return reply.json<PushReply>().verdicts;
+  };
+  const line = (more: Partial<Entry> = {}, me = keeper.me) => station.line(me, more);
+  const codesOf = async (entry: unknown) => {
+    const [verdict] = await push([entry]);
+    return verdict?.verdict === "refused" ? verdict.faults.map(({ code }) => code) : verdict?.verdict;
+  };
+
+  it("keeps the good and refuses the rest, each with its reasons", async () => {
+    const [good, alsoGood] = [line(), line()];
+    const verdicts = await push([good, { id: "no" }, line({ by: "someone-else" }), alsoGood]);
+    expect(verdicts.map(({ verdict }) => verdict)).toEqual(["accepted", "refused", "refused", "accepted"]);
+    expect(verdicts[1]).toMatchObject({ id: "no" });
+    expect(await station.store.find(alsoGood.id)).toMatchObject({ entry: alsoGood });
+  });
+
+  it("keeps an entry once, sent ten times, together or apart", async () => {
+    const [entry, before] = [line(), await station.store.count()];
+    const together = await push(Array.from({ length: 10 }, () => entry));
+    expect(together.map(({ verdict }) => verdict)).toEqual(["accepted", ...Array(9).fill("repeated")]);
+    for (let i = 0; i < 10; i++) expect(await codesOf(entry)).toBe("repeated");
+    expect(await station.store.count()).toBe(before + 1);
+  });
+
+  it("never lets other content take a kept id", async () => {
+    const entry = line();
+    await push([entry]);
+    expect(await codesOf({ ...entry, body: { step: "other", what: "wrong" } })).toEqual(["SV-170"]);
+    expect(await station.store.find(entry.id)).toMatchObject({ entry });
+  });
+
+  it("refuses a forged writer, another device, a foreign place, an unknown kind and a body that is none", async () => {
+    expect(await codesOf(line({ by: "ann" }))).toEqual(["SN-101"]);
+    expect(await codesOf(line({ device: "other-device" }))).toEqual(["SN-102"]);
+    const kit = { subject: "kit:7f3k", kind: "kit-renamed", body: { name: "Kit 7" } };
+    expect(await codesOf(line({ ...kit, place: "elsewhere" }))).toEqual(["SN-104"]);
+    expect(await codesOf(line({ kind: "step-praised" }))).toEqual(["RD-101"]);
+    expect(await codesOf(line({ body: { step: 7 } }))).toContain("RD-102");
+  });
+
+  it("refuses a clock a year off, either way, and says how to set it", async () => {
+    const [late] = await push([line({ at: "2028-03-14T10:00:00Z" })]);
+    expect(late).toMatchObject({ verdict: "refused", faults: [{ code: "SV-171", field: "at" }] });
+    expect(JSON.stringify(late)).toContain("366 days ahead");
+    expect(await codesOf(line({ at: "2026-03-14T10:00:00Z" }))).toEqual(["SV-171"]);
+  });
+
+  it("refuses an entry beyond its size", async () => {
+    expect(await codesOf(line({ body: { step: "vent", what: "wrong", note: "x".repeat(70_000) } }))).toEqual([
+      "LG-113",
+    ]);
+  });
+
+  it("refuses what a role may not write", async () => {
+    const commander = await station.signedIn("commander");
+    const shutOut = { subject: "device:x123", kind: "device-shut-out", body: { reason: "lost" } };
+    const [verdict] = await push([station.line(commander.me, shutOut)], commander);
+    expect(verdict).toMatchObject({ verdict: "refused", faults: [{ code: "SN-103" }] });
+  });
+
+  it("lets an entry rest on an earlier one of the same push", async () => {
+    const founder = await station.signedIn("administrator");
+    const place = line(
+      { subject: "place:south", kind: "place-set", body: { name: "South", strength: 1, zone: "UTC" } },
+      founder.me,
+    );
+    const slip = line({}, founder.me);
+    const strike = line(
+      { kind: "struck", subject: slip.subject, body: { entry: slip.id, reason: "slip" } },
+      founder.me,
+    );
+    const moved = line(
+      { subject: "kit:7f3k", place: "south", kind: "kit-renamed", body: { name: "Kit 7" } },
+      founder.me,
+    );
+    const verdicts = await push([place, moved, slip, strike], founder);
+    expect(verdicts.map(({ verdict }) => verdict)).toEqual(Array(4).fill("accepted"));
+  });
+
+  it("keeps the station its last administrator", async () => {
+    const founder = await station.signedIn("administrator");
+    const left = { subject: `person:${founder.me.person.id}`, kind: "person-left", body: {} };
+    const [verdict] = await push([line(left, founder.me)], founder);
+    expect(verdict).toMatchObject({ verdict: "refused", faults: [{ code: "SV-172" }] });
+  });
+
+  it("takes 10,000 entries at once, and names the limit for more", async () => {
+    const before = await station.store.count();
+    const many = Array.from({ length: PUSH_LIMIT }, () => line());
+    const verdicts = await push(many);
+    expect(new Set(verdicts.map(({ verdict }) => verdict))).toEqual(new Set(["accepted"]));
+    expect(await station.store.count()).toBe(before + PUSH_LIMIT);
+    const over = await keeper.send("POST", "/api/log/push", { entries: [...many, line()] });
+    expect(over.json()).toMatchObject({
+      code: "SV-122",
+      faults: [{ field: "entries", allowed: expect.stringContaining("another push") }],
+    });
+  });
+
+  it("refuses a push too large to read, and tells to send in parts", async () => {
+    const big = { entries: [{ note: "x".repeat(17 * 1024 * 1024) }] };
+    const reply = await keeper.send("POST", "/api/log/push", big);
+    expect(reply.statusCode).toBe(413);
+    expect(reply.json()).toMatchObject({ code: "SV-120", remedy: expect.stringContaining("in parts") });
+  });
+
+  it("takes nothing of a push that is cut off", async () => {
+    const before = await station.store.count();
+    const text = JSON.stringify({ entries: [line(), line()] }).slice(0, -20);
+    const reply = await keeper.send("POST", "/api/log/push", text, { "content-type": "application/json" });
+    expect(reply.statusCode).toBe(400);
+    expect(reply.json()).toMatchObject({ code: "SV-124" });
+    expect(await station.store.count()).toBe(before);
+  });
+
+  it("gives everything back page by page, and after a cursor only what is new", async () => {
+    const seen: unknown[] = [];
+    let cursor = "{}";
+    for (let more = true; more;) {
+      const reply = await keeper.send("GET", `/api/log/pull?limit=4000&cursor=${encodeURIComponent(cursor)}`);
+      const page = reply.json();
+      seen.push(...page.entries);
+      cursor = JSON.stringify(page.cursor);
+      more = page.more;
+    }
+    expect(seen.length).toBe(await station.store.count());
+    const bad = await keeper.send("GET", "/api/log/pull?cursor=12");
+    expect(bad.json()).toMatchObject({ code: "SV-150" });
+  });
+
+  it("shuts a device out at once: its session ends, its entries are refused with the reason", async () => {
+    const lost = await station.signedIn("crew");
+    const shutOut = { subject: `device:${lost.device}`, kind: "device-shut-out", body: { reason: "left on a quay" } };
+    expect(await codesOf(line(shutOut))).toBe("accepted");
+    const reply = await lost.send("POST", "/api/log/push", { entries: [station.line(lost.me, {})] });
+    expect(reply.statusCode).toBe(403);
+    expect(reply.json()).toMatchObject({ code: "SV-102", message: expect.stringContaining("shut out") });
+    expect((await lost.send("GET", "/api/session")).json()).toMatchObject({ because: "device-shut-out" });
+    const back = { name: lost.me.person.name, pin: "482913", device: lost.device, deviceName: "Phone" };
+    expect((await lost.send("POST", "/api/sign-in", back)).json()).toMatchObject({ code: "SV-102" });
+  });
+
+  it("ends the sessions of a person who leaves", async () => {
+    const founder = await station.signedIn("administrator");
+    const crew = await station.signedIn("crew");
+    const left = { subject: `person:${crew.me.person.id}`, kind: "person-left", body: {} };
+    await push([line(left, founder.me)], founder);
+    expect((await crew.send("GET", "/api/log/pull")).statusCode).toBe(401);
+  });
+});
