@@ -58,7 +58,7 @@ export interface PreparedCase {
  * @returns functions of one pump's flow [m³/s] to head [m]
  * @range as the functions used
  * @source energy balance between the two water surfaces
- * @throws InputError HY-101 to HY-126 with every fault in the case
+ * @throws InputError HY-101 to HY-129 with every fault in the case
  */
 export function prepareCase(given: DeliveryCase, formulae: Formulae = STANDARD_FORMULAE): PreparedCase {
   const faults: Fault[] = [];
@@ -106,6 +106,7 @@ function checkCase(faults: Fault[], given: DeliveryCase): void {
   const limits = HYDRAULIC_LIMITS;
   checkCurve(faults, given.pump.curve);
   checkSuctionData(faults, given.pump);
+  checkWater(faults, given.water);
   checkLimit(faults, "HY-121", "air", "pressure", given.airPressure, limits.airPressure, "Pa");
   checkLimit(faults, "HY-122", "", "throttle", given.speedRatio, limits.speedRatio, "");
   checkLimit(faults, "HY-123", "suction", "lift", given.lift, limits.lift, "m");
@@ -114,6 +115,12 @@ function checkCase(faults: Fault[], given: DeliveryCase): void {
   checkHose(faults, given.discharge, "discharge");
   checkLimit(faults, "HY-125", "", "pumpsInParallel", given.pumps, limits.pumps, "pumps");
   if (!Number.isInteger(given.pumps)) faults.push(wholePumps(given.pumps));
+}
+
+function checkWater(faults: Fault[], water: Water): void {
+  checkLimit(faults, "HY-127", "water", "density", water.density, { atLeast: 500, atMost: 2000 }, "kg/m³");
+  checkLimit(faults, "HY-128", "water", "viscosity", water.viscosity, { above: 0, atMost: 10 }, "Pa·s");
+  checkLimit(faults, "HY-129", "water", "vapourPressure", water.vapourPressure, { atMost: 1e6 }, "Pa");
 }
 
 function wholePumps(pumps: number): Fault {

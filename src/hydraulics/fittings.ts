@@ -86,3 +86,24 @@ export function narrowingLoss(areaRatio: number): number {
   const contraction = low + Math.min(1, Math.max(0, share)) * (high - low);
   return (1 / contraction - 1) ** 2;
 }
+
+/**
+ * Fire service friction coefficients by nominal bore [inch]: psi for each 100 ft at 100 US gpm.
+ *
+ * @source list commonly published in fire service handbooks (IFSTA); lists disagree: 1.75 in is 15.5 here and 10 in
+ *   another. Lined delivery hose only, not hard or corrugated suction hose.
+ */
+export const FIRE_HOSE_COEFFICIENTS: Readonly<Record<string, number>> = {
+  "0.75": 1100,
+  "1": 150,
+  "1.25": 80,
+  "1.5": 24,
+  "1.75": 15.5,
+  "2": 8,
+  "2.5": 2,
+  "3": 0.8,
+  "3.5": 0.34,
+  "4": 0.2,
+  "4.5": 0.1,
+  "5": 0.08,
+};

@@ -9,7 +9,14 @@ export {
 } from "./friction.ts";
 export { HYDRAULIC_LIMITS } from "./limits.ts";
 export { hoseLoss, prepareHose, type Hose, type HoseLine, type HoseLoss, type Resistance } from "./hose.ts";
-export { FITTING_LOSSES, equivalentLengthLoss, narrowingLoss, wideningLoss, type FittingLoss } from "./fittings.ts";
+export {
+  FIRE_HOSE_COEFFICIENTS,
+  FITTING_LOSSES,
+  equivalentLengthLoss,
+  narrowingLoss,
+  wideningLoss,
+  type FittingLoss,
+} from "./fittings.ts";
 export { curveAtSpeed, powerExponent, pumpCurve, type PumpCurve, type PumpPoint } from "./pump-curve.ts";
 export { scaleDuty, shaftPower } from "./affinity.ts";
 export { greatestSpeedRatio, powerCorrection } from "./engine.ts";
