@@ -1,14 +1,9 @@
 import { canonicalText, verifyChain, type ChainHead, type Entry, type KeptEntry } from "#log";
-import type { LeftBehind } from "./torture-target.ts";
-
-/** Where each batch belongs, so that a torn one is found out. */
-export interface BatchMark {
-  readonly batch: number;
-  readonly of: number;
-}
+import type { LeftBehind, Target } from "./torture-target.ts";
 
 /** Keeps book of what was sent and acknowledged, and holds what is on disk against it. */
 export class Judge {
+  readonly #markOf: Target["markOf"];
   readonly #sent = new Map<string, string>();
   readonly #acknowledged = new Set<string>();
   readonly #photos = new Map<string, { acknowledged: boolean }>();
@@ -17,6 +12,10 @@ export class Judge {
   readonly #batches = new Map<number, number>();
   readonly #sizes = new Map<number, number>();
   #checkedPhotos = new Set<string>();
+
+  constructor(markOf: Target["markOf"]) {
+    this.#markOf = markOf;
+  }
 
   noteSent(entries: readonly Entry[]): void {
     for (const entry of entries) this.#sent.set(entry.id, canonicalText(entry));
@@ -63,13 +62,14 @@ export class Judge {
   }
 
   #judgeEntry({ entry }: KeptEntry): string[] {
+    const mark = this.#markOf(entry);
+    if (mark === undefined) return [];
     const faults: string[] = [];
     if (this.#kept.has(entry.id)) faults.push(`entry ${entry.id} is kept twice`);
     if (this.#sent.get(entry.id) !== canonicalText(entry)) faults.push(`entry ${entry.id} is not as it was sent`);
     this.#kept.add(entry.id);
-    const { batch, of } = entry.body as BatchMark;
-    this.#batches.set(batch, (this.#batches.get(batch) ?? 0) + 1);
-    this.#sizes.set(batch, of);
+    this.#batches.set(mark.batch, (this.#batches.get(mark.batch) ?? 0) + 1);
+    this.#sizes.set(mark.batch, mark.of);
     return faults;
   }
 

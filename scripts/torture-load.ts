@@ -56,6 +56,7 @@ export class Load {
 
   async #sendPhoto(running: Running): Promise<void> {
     const bytes = Uint8Array.from({ length: 2000 + this.#chance() * 60_000 }, () => this.#chance() * 256);
+    bytes.set([0xff, 0xd8, 0xff, 0xe0]);
     const hash = hashBytes(bytes);
     this.#judge.notePhoto(hash, false);
     await running.sendPhoto({ hash, mime: "image/jpeg", bytes });
@@ -65,8 +66,10 @@ export class Load {
   #makeBatch(): readonly Entry[] {
     const of = 1 + Math.floor(this.#chance() ** 3 * 60);
     const batch = (this.#batches += 1);
-    const note = "x".repeat(this.#chance() ** 4 * 8000);
-    const entries = Array.from({ length: of }, () => this.#target.makeEntry((this.#entries += 1), { batch, of, note }));
+    const padding = "x".repeat(this.#chance() ** 4 * 8000);
+    const entries = Array.from({ length: of }, () =>
+      this.#target.makeEntry((this.#entries += 1), { batch, of }, padding),
+    );
     this.#judge.noteSent(entries);
     return entries;
   }

@@ -8,7 +8,7 @@ import { build } from "esbuild";
 import type { Entry } from "#log";
 import { openSqliteStore } from "#store/sqlite";
 import type { Reply, Request } from "./torture-child.ts";
-import type { LeftBehind, Running, Target } from "./torture-target.ts";
+import type { BatchMark, LeftBehind, Running, Target } from "./torture-target.ts";
 
 const PLACES = ["harbour", "island"] as const;
 
@@ -19,8 +19,9 @@ export async function sqliteTarget(folder: string): Promise<Target> {
   return {
     name: "a process with a SQLite store",
     start: () => startChild(child, path),
-    inspect: (look) => inspect(path, look),
+    inspect: (look) => inspectFile(path, look),
     makeEntry,
+    markOf: (entry) => entry.body as BatchMark,
   };
 }
 
@@ -99,11 +100,13 @@ function rejectAll(waiting: Waiting): void {
   waiting.clear();
 }
 
-async function inspect<T>(path: string, look: (left: LeftBehind) => Promise<T>): Promise<T> {
+/** Opens a SQLite store that its process left behind. */
+export async function inspectFile<T>(path: string, look: (left: LeftBehind) => Promise<T>): Promise<T> {
   const store = await openSqliteStore(path);
   try {
+    const places = (await store.heads()).map((head) => head.place);
     return await look({
-      since: (cursor, limit) => store.since(PLACES, cursor, limit),
+      since: (cursor, limit) => store.since(places, cursor, limit),
       photo: (hash) => store.photo(hash),
       integrity: async () => checkFile(path),
     });
@@ -121,7 +124,7 @@ function checkFile(path: string): string {
   }
 }
 
-function makeEntry(number: number, body: object): Entry {
+function makeEntry(number: number, mark: BatchMark, padding: string): Entry {
   return {
     id: `01940000-0000-7000-8000-${number.toString(16).padStart(12, "0")}`,
     place: PLACES[number % 2] ?? PLACES[0],
@@ -130,6 +133,6 @@ function makeEntry(number: number, body: object): Entry {
     at: new Date(Date.UTC(2027, 0, 1) + number).toISOString(),
     by: "person-1",
     device: "device-1",
-    body,
+    body: { ...mark, padding },
   };
 }

@@ -8,8 +8,17 @@ export interface Target {
   start(): Running;
   /** Opens the data that the dead process left, as a restart would, and lets the judge look. */
   inspect<T>(look: (left: LeftBehind) => Promise<T>): Promise<T>;
-  /** Makes an entry that the target accepts, the n-th of the run. */
-  makeEntry(number: number, body: object): Entry;
+  /** Makes an entry that the target accepts, the n-th of the run, carrying its mark. */
+  makeEntry(number: number, mark: BatchMark, padding: string): Entry;
+  /** The mark that an entry carries; undefined for one that the target wrote itself. */
+  markOf(entry: Entry): BatchMark | undefined;
+}
+
+/** Where an entry belongs, so that a torn batch is found out. */
+export interface BatchMark {
+  readonly batch: number;
+  /** Entries in the batch. */
+  readonly of: number;
 }
 
 export interface Running {

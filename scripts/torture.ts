@@ -1,8 +1,8 @@
 /**
- * Kills a process that keeps the log, with kill -9 and under load, again and again; after each kill starts from what it
+ * Kills the server, with kill -9 and under load, again and again; after each kill starts from what it
  * left and checks that no acknowledged line is lost, none is half there, none is there twice, and the chains are sound.
  *
- * `npm run torture -- [--kills 200] [--seed 20270314] [--server]`
+ * `npm run torture -- [--kills 200] [--seed 20270314] [--store]`; `--store` kills a bare store instead of the server.
  * Exit 0 when everything held, 1 otherwise.
  */
 import { mkdtemp, rm } from "node:fs/promises";
@@ -12,6 +12,7 @@ import { parseArgs } from "node:util";
 import { createChance } from "./torture-chance.ts";
 import { Judge } from "./torture-judge.ts";
 import { Load } from "./torture-load.ts";
+import { serverTarget } from "./torture-server.ts";
 import { sqliteTarget } from "./torture-sqlite.ts";
 import type { Target } from "./torture-target.ts";
 
@@ -19,11 +20,15 @@ import type { Target } from "./torture-target.ts";
 const LONGEST_RUN = 250;
 
 const { values } = parseArgs({
-  options: { kills: { type: "string", default: "200" }, seed: { type: "string", default: "20270314" } },
+  options: {
+    kills: { type: "string", default: "200" },
+    seed: { type: "string", default: "20270314" },
+    store: { type: "boolean", default: false },
+  },
 });
 const folder = await mkdtemp(join(tmpdir(), "drykeel-torture-"));
 try {
-  const target = await sqliteTarget(folder);
+  const target = await (values.store ? sqliteTarget(folder) : serverTarget(folder));
   process.exitCode = (await torture(target, Number(values.kills), Number(values.seed))) ? 0 : 1;
 } finally {
   await rm(folder, { recursive: true, force: true });
@@ -31,7 +36,7 @@ try {
 
 async function torture(target: Target, kills: number, seed: number): Promise<boolean> {
   const chance = createChance(seed);
-  const judge = new Judge();
+  const judge = new Judge(target.markOf);
   const load = new Load(target, judge, chance);
   const faults: string[] = [];
   const began = performance.now();

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { emptyChain, extendChain, type Entry, type KeptEntry } from "#log";
 import { Judge } from "../../scripts/torture-judge.ts";
-import type { LeftBehind } from "../../scripts/torture-target.ts";
+import type { BatchMark, LeftBehind } from "../../scripts/torture-target.ts";
 import { EntryMaker } from "./sample-log.ts";
 
 const make = new EntryMaker(1);
@@ -17,7 +17,7 @@ function leaving(entries: readonly KeptEntry[], photos: readonly string[] = []):
 }
 
 function newJudge(acknowledged: readonly Entry[]): Judge {
-  const judge = new Judge();
+  const judge = new Judge((entry) => entry.body as BatchMark);
   judge.noteSent(batch);
   judge.noteAcknowledged(acknowledged);
   return judge;
