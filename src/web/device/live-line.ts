@@ -1,18 +1,18 @@
-import { LIVE_EVENTS } from "#station";
+import { LIVE_EVENTS, type Cursor } from "#station";
 
 /** A line this long without news is opened anew [ms]: a network can drop one without either end hearing of it. */
 const RENEW_MS = 10 * 60_000;
 
 /**
- * The server's live line: calls when another device has written something. Only a hint to look; what is fetched never
+ * The server's live line: tells how far its log goes, at once and after each change. Only a hint to look; what is fetched never
  * depends on it, so a line that drops costs minutes, not entries.
  */
 export class LiveLine {
-  readonly #onNews: () => void;
+  readonly #onNews: (heads?: Cursor) => void;
   #source: EventSource | undefined;
   #renewal: ReturnType<typeof setTimeout> | undefined;
 
-  constructor(onNews: () => void) {
+  constructor(onNews: (heads?: Cursor) => void) {
     this.#onNews = onNews;
   }
 
@@ -24,7 +24,7 @@ export class LiveLine {
     if (this.#source !== undefined) return;
     const source = new EventSource("/api/log/live");
     this.#source = source;
-    source.addEventListener(LIVE_EVENTS.heads, () => this.#heard());
+    source.addEventListener(LIVE_EVENTS.heads, (event: MessageEvent<string>) => this.#heard(event.data));
     source.addEventListener(LIVE_EVENTS.signedOut, () => {
       this.close();
       this.#onNews();
@@ -39,9 +39,9 @@ export class LiveLine {
     this.#source = undefined;
   }
 
-  #heard(): void {
+  #heard(heads: string): void {
     this.#listen();
-    this.#onNews();
+    this.#onNews(JSON.parse(heads) as Cursor);
   }
 
   #listen(): void {

@@ -6,7 +6,6 @@ import type {
   SignedIn,
   SignInRequest,
 } from "#station";
-import { startAuthentication, startRegistration } from "@simplewebauthn/browser";
 import type { SignInOutcome, Sitting } from "./device-state.ts";
 import type { Reply, ServerDoor } from "./server-door.ts";
 
@@ -50,14 +49,18 @@ export class SittingDesk {
   async signInWithPasskey(name: DeviceName): Promise<Reply<SignedIn>> {
     const asked = await this.#passkeyOptions("/api/passkeys/sign-in/options");
     if (asked.kind !== "answered") return asked;
-    const response = await startAuthentication(optionsFor<typeof startAuthentication>(asked.value));
+    const { startAuthentication } = await import("@simplewebauthn/browser");
+    const response = await startAuthentication(optionsFor<typeof startAuthentication>(asked.value)).catch(noPasskey);
+    if ("kind" in response) return response;
     return this.#enter("/api/passkeys/sign-in", { challenge: asked.value.challenge, response, ...name });
   }
 
   async addPasskey(): Promise<Reply<undefined>> {
     const asked = await this.#passkeyOptions("/api/passkeys/register/options");
     if (asked.kind !== "answered") return asked;
-    const response = await startRegistration(optionsFor<typeof startRegistration>(asked.value));
+    const { startRegistration } = await import("@simplewebauthn/browser");
+    const response = await startRegistration(optionsFor<typeof startRegistration>(asked.value)).catch(noPasskey);
+    if ("kind" in response) return response;
     const json = { challenge: asked.value.challenge, response };
     return this.#door.ask({ method: "POST", path: "/api/passkeys/register", json });
   }
@@ -80,6 +83,13 @@ export class SittingDesk {
     if (reply.kind === "answered") localStorage.removeItem(UNTOLD);
     return reply;
   }
+}
+
+/** The person turned away, or the device has no passkey for this station. */
+function noPasskey(): Reply<never> & { readonly kind: "refused" } {
+  const message = "No passkey was given.";
+  const remedy = "Try again, or sign in by name and PIN.";
+  return { kind: "refused", status: 0, problem: { code: "WE-102", message, remedy } };
 }
 
 function optionsFor<Start extends (given: never) => unknown>(asked: PasskeyOptions): Parameters<Start>[0] {

@@ -1,3 +1,5 @@
+import type { Cursor } from "#station";
+import type { DeviceStore } from "./device-store.ts";
 import { LiveLine } from "./live-line.ts";
 import { SyncRunner, type Reach, type SyncParts } from "./sync-runner.ts";
 import type { TabTalk } from "./tab-talk.ts";
@@ -12,7 +14,7 @@ export class SyncWatch {
   constructor(parts: SyncParts, talk: TabTalk) {
     this.#talk = talk;
     this.#runner = new SyncRunner({ ...parts, onReach: (reach) => this.#heard(reach, parts.onReach) });
-    this.#live = new LiveLine(() => this.#runner.wake());
+    this.#live = new LiveLine((heads) => void this.#look(parts.store, heads));
     this.#ends = [
       listen(globalThis, "online", () => this.wake()),
       listen(document, "visibilitychange", () => document.visibilityState === "visible" && this.wake()),
@@ -35,6 +37,13 @@ export class SyncWatch {
     this.#runner.stop();
     this.#live.close();
     for (const end of this.#ends) end();
+  }
+
+  /** Looks only where the server has more than this device: its own lines come back as news too. */
+  async #look(store: DeviceStore, heads: Cursor | undefined): Promise<void> {
+    const held = await store.cursor();
+    const isAhead = Object.entries(heads ?? {}).some(([place, seq]) => seq > (held[place] ?? 0));
+    if (heads === undefined || isAhead) this.#runner.wake();
   }
 
   #heard(reach: Reach, tell: (reach: Reach) => void): void {

@@ -3,6 +3,7 @@ import { Link, useRoute } from "wouter";
 import { adoptNewVersion, sayClockDifference, useDeviceState, useNewVersion, type Alarm } from "../device/index.ts";
 import { Button } from "./button.tsx";
 import { Notice } from "./notice.tsx";
+import { sayCount } from "./say-count.ts";
 import { sayInstant } from "./say-time.ts";
 
 /** What a person must know of this device before trusting what it shows; nothing where all is well. */
@@ -58,8 +59,8 @@ export function EmptiedNotice({ lastUsed }: { readonly lastUsed: string }) {
 
 function RefusedNotice({ lines }: { readonly lines: number }) {
   return (
-    <Notice tone="wrong" title={`The station refused ${lines} ${lines === 1 ? "line" : "lines"} from this device`}>
-      <p>You see what they say; nobody else does.</p>
+    <Notice tone="wrong" title={`The station refused ${sayCount(lines, "line")} from this device`}>
+      <p>What they say is seen on this device only.</p>
       <p>
         <Link to="/outbox">See why, and what to do</Link>
       </p>

@@ -14,6 +14,7 @@ export { readPrintedDate, sayDate } from "./printed-date.ts";
 export * from "./progress.tsx";
 export * from "./quantity-field.tsx";
 export * from "./role-words.ts";
+export * from "./say-count.ts";
 export * from "./say-time.ts";
 export { saySendState, SendMark } from "./send-mark.tsx";
 export * from "./standing-mark.tsx";

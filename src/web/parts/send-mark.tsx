@@ -1,6 +1,7 @@
 import { Link } from "wouter";
 import { useSendState } from "../device/index.ts";
 import type { SendState } from "../device/contract.ts";
+import { sayCount } from "./say-count.ts";
 import { sayDay, sayTime } from "./say-time.ts";
 
 /** Always in sight: is everything on this device sent? Leads to the lines that are not. */
@@ -18,15 +19,11 @@ export function SendMark() {
 /** "3 lines not sent since 14:02". A day is named once it is not today. */
 export function saySendState(state: SendState, today = new Date()): string {
   if (state.kind === "sent") return "All sent";
-  if (state.kind === "refused") return `${count(state.lines, "line")} refused`;
-  const what = state.lines > 0 ? count(state.lines, "line") : count(state.photos, "photo");
+  if (state.kind === "refused") return `${sayCount(state.lines, "line")} refused`;
+  const what = state.lines > 0 ? sayCount(state.lines, "line") : sayCount(state.photos, "photo");
   const isToday = new Date(state.since).toDateString() === today.toDateString();
   const since = isToday ? sayTime(state.since) : sayDay(state.since);
   return `${what} not sent since ${since}`;
-}
-
-function count(number: number, word: string): string {
-  return `${number} ${word}${number === 1 ? "" : "s"}`;
 }
 
 /** Sent: tick. Waiting: hollow mark. Refused: cross. */

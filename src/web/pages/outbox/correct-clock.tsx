@@ -1,6 +1,16 @@
 import { useState } from "react";
 import { sayClockDifference, useThisDevice, type OutboxLine } from "../../device/index.ts";
-import { Button, ConfirmDialog, ErrorBox, FaultList, Notice, Section, Timestamp, useDoing } from "../../parts/index.ts";
+import {
+  Button,
+  ConfirmDialog,
+  ErrorBox,
+  FaultList,
+  Notice,
+  sayCount,
+  Section,
+  Timestamp,
+  useDoing,
+} from "../../parts/index.ts";
 import { LineTable } from "./line-table.tsx";
 import { aheadOf } from "./refusal.ts";
 
@@ -57,7 +67,7 @@ function Offer({ lines, aheadMs, difference }: OfferProps) {
       </div>
       <ErrorBox error={doing.error} title="Not put right" />
       <ConfirmDialog
-        title={`Put ${lines.length} ${lines.length === 1 ? "line" : "lines"} right?`}
+        title={`Put ${sayCount(lines.length, "line")} right?`}
         isOpen={isAsking}
         onClose={() => setAsking(false)}
         onConfirm={() => void correct()}

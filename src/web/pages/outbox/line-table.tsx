@@ -13,7 +13,9 @@ export function LineTable({ lines, caption }: LineTableProps) {
     ...kits.map(({ id, name }) => [`kit:${id}`, name] as [string, string]),
     ...people.map(({ id, name }) => [`person:${id}`, name] as [string, string]),
   ]);
-  return <Table caption={caption} isCaptionHidden columns={columns(names)} rows={lines} rowKey={({ entry }) => entry.id} />;
+  return (
+    <Table caption={caption} isCaptionHidden columns={columns(names)} rows={lines} rowKey={({ entry }) => entry.id} />
+  );
 }
 
 function columns(names: ReadonlyMap<string, string>): readonly Column<OutboxLine>[] {

@@ -1,5 +1,5 @@
 import { useDeviceState, useThisDevice, type OutboxLine } from "../../device/index.ts";
-import { Button, ButtonRow, EmptyState, Notice, Page, Section } from "../../parts/index.ts";
+import { Button, ButtonRow, EmptyState, Notice, Page, sayCount, Section } from "../../parts/index.ts";
 import { isForClock } from "./refusal.ts";
 import { RefusedLines } from "./refused-lines.tsx";
 import { CorrectClock } from "./correct-clock.tsx";
@@ -44,7 +44,7 @@ function Waiting({ lines, photos }: { readonly lines: readonly OutboxLine[]; rea
   }
   return (
     <Section title="Waiting to be sent">
-      {photos > 0 && <p>{photos === 1 ? "1 photo" : `${photos} photos`}, sent after the lines.</p>}
+      {photos > 0 && <p>{sayCount(photos, "photo")}, sent after the lines.</p>}
       {lines.length > 0 && <LineTable lines={lines} caption="Lines waiting to be sent" />}
     </Section>
   );

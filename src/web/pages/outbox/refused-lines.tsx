@@ -7,7 +7,7 @@ export function RefusedLines({ lines }: { readonly lines: readonly OutboxLine[] 
   if (lines.length === 0) return null;
   return (
     <Section title="Refused by the station">
-      <p>You see what these say; nobody else does.</p>
+      <p>What these say is seen on this device only.</p>
       {lines.map((line) => (
         <RefusedLine key={line.entry.id} line={line} />
       ))}

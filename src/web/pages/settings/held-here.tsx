@@ -36,7 +36,9 @@ function useRoom(): string | undefined {
 }
 
 function sayRoom({ usage, quota }: StorageEstimate): string | undefined {
-  return usage === undefined || quota === undefined ? undefined : `${inMegabytes(usage)} of ${inMegabytes(quota)} used.`;
+  return usage === undefined || quota === undefined
+    ? undefined
+    : `${inMegabytes(usage)} of ${inMegabytes(quota)} used.`;
 }
 
 function inMegabytes(bytes: number): string {

@@ -1,6 +1,6 @@
 import { useState } from "react";
 import { useDeviceState, useThisDevice } from "../../device/index.ts";
-import { Button, ConfirmDialog, ErrorBox, Notice, Section, useDoing } from "../../parts/index.ts";
+import { Button, ConfirmDialog, ErrorBox, Notice, sayCount, Section, useDoing } from "../../parts/index.ts";
 
 /** Two ways to leave: hand the device on, or remove all that is on it. */
 export function LeaveDevice() {
@@ -67,7 +67,7 @@ function Unsent() {
   return (
     <Notice
       tone="wrong"
-      title={`${lines} lines and ${photos} photos on this device were never sent. They would be lost.`}
+      title={`${sayCount(lines, "line")} and ${sayCount(photos, "photo")} on this device were never sent, and would be lost.`}
     >
       <p>Find a network and send them first, or save them to a file.</p>
       <div>

@@ -54,7 +54,7 @@ function ChangePin() {
 
 function AddPasskey() {
   const { desk } = useThisDevice();
-  const { isBusy, error, run } = useDoing();
+  const { isBusy, run } = useDoing();
   const [reply, setReply] = useState<Reply<undefined>>();
   return (
     <>
@@ -63,7 +63,6 @@ function AddPasskey() {
           Add a passkey on this device
         </Button>
       </div>
-      {error !== undefined && <Notice tone="attention" title="No passkey was made on this device." isNews />}
       <Told reply={reply} done="The passkey is added." />
     </>
   );

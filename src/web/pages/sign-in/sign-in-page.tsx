@@ -2,7 +2,7 @@ import { browserSupportsWebAuthn } from "@simplewebauthn/browser";
 import { useState, type FormEvent } from "react";
 import { Redirect } from "wouter";
 import { useDeviceState, useThisDevice } from "../../device/index.ts";
-import { Button, EmptiedNotice, Notice, Page, TextField } from "../../parts/index.ts";
+import { Button, EmptiedNotice, Notice, Page, sayCount, TextField } from "../../parts/index.ts";
 import { DemoPeople } from "./demo-people.tsx";
 import { useDeviceName } from "./device-name.ts";
 import { EntryRefused } from "./entry-refused.tsx";
@@ -32,7 +32,7 @@ function DoorNotices() {
     <>
       {emptied && <EmptiedNotice lastUsed={emptied.lastUsed} />}
       {state.waiting > 0 && (
-        <Notice tone="attention" title={`${state.waiting} lines on this device are not sent`}>
+        <Notice tone="attention" title={`${sayCount(state.waiting, "line")} on this device not sent`}>
           <p>They are sent when whoever wrote them signs in here again.</p>
         </Notice>
       )}
@@ -97,10 +97,10 @@ function SignInForm({ entering, people }: SignInFormProps) {
       </form>
       <DemoPeople
         people={people}
-        onChoose={(person) => {
-          setName(person.name);
-          setPin(person.pin);
-          if (from.deviceName === "") setDeviceName("Demo device");
+        isBusy={entering.isBusy}
+        onChoose={({ name, pin }) => {
+          const demo = { device: device.id, deviceName: from.deviceName || "Demo device" };
+          void entering.enter(() => device.desk.signIn({ name, pin, ...demo }));
         }}
       />
     </div>

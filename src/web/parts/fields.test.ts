@@ -1,0 +1,51 @@
+import { describe, expect, test } from "vitest";
+import { readPrintedDate, sayDate } from "./printed-date.ts";
+import { readQuantity } from "./quantity-field.tsx";
+
+describe("a quantity as typed", () => {
+  test("a bare number takes the unit shown beside the box, and the text says so", () => {
+    expect(readQuantity("8", "length", "ft")).toEqual({ reading: { si: 2.4384, text: "8 ft" } });
+    expect(readQuantity(" 4,5 ", "length", "m")).toEqual({ reading: { si: 4.5, text: "4,5 m" } });
+  });
+
+  test("any unit of the dimension is taken as written", () => {
+    expect(readQuantity("8 ft", "length", "m")).toEqual({ reading: { si: 2.4384, text: "8 ft" } });
+  });
+
+  test("another dimension's unit is refused, naming the units that would do", () => {
+    const read = readQuantity("8 psi", "length", "m");
+    expect(read).toHaveProperty("fault");
+    expect("fault" in read && read.fault).toContain("mm, m, in, ft");
+  });
+
+  test("nothing typed is no reading", () => {
+    expect(readQuantity("", "length", "m")).toHaveProperty("fault");
+  });
+});
+
+function read(day: string, month: string, year: string, mayBeMonth = true) {
+  return readPrintedDate({ day, month, year }, mayBeMonth);
+}
+
+describe("a date as printed", () => {
+  test("is a day, or a month where no day is printed", () => {
+    expect(read("4", "3", "2027")).toEqual({ kind: "date", date: "2027-03-04" });
+    expect(read("", "3", "2027")).toEqual({ kind: "date", date: "2027-03" });
+  });
+
+  test("is not guessed at while it is being typed, nor without a day that is asked for", () => {
+    expect(read("", "3", "20")).toEqual({ kind: "incomplete" });
+    expect(read("", "3", "2027", false)).toEqual({ kind: "incomplete" });
+  });
+
+  test("knows how many days a month has, leap years too", () => {
+    expect(read("29", "2", "2028")).toEqual({ kind: "date", date: "2028-02-29" });
+    expect(read("29", "2", "2027")).toEqual({ kind: "fault", fault: "That month has days 1 to 28." });
+    expect(read("", "13", "2027").kind).toBe("fault");
+  });
+
+  test("is read back so that a slip shows", () => {
+    expect(sayDate("2027-03-04")).toBe("4 March 2027");
+    expect(sayDate("2027-03")).toBe("March 2027, to its last day");
+  });
+});
