@@ -1,5 +1,5 @@
 import { findRoot } from "./root.ts";
-import type { Interpolant } from "./ode.ts";
+import type { Interpolant } from "./ode-contract.ts";
 
 /** A quantity whose passage through zero is an event. */
 export interface OdeEvent {
@@ -17,6 +17,8 @@ export interface Crossing {
   readonly event: OdeEvent;
   readonly at: number;
   readonly y: Float64Array;
+  /** The value went from below to above. */
+  readonly rising: boolean;
 }
 
 /** One accepted step as the search sees it. */
@@ -70,5 +72,5 @@ function locate(event: OdeEvent, before: number, step: SearchedStep): Crossing {
   const outcome = findRoot((theta) => before * valueAt(theta), 0, 1, { rootTolerance: 1e-15 });
   const theta = outcome.kind === "not-bracketed" ? 0 : outcome.root;
   step.interpolant(theta, y);
-  return { event, at: Math.min(step.end, step.from + theta * step.length), y };
+  return { event, at: Math.min(step.end, step.from + theta * step.length), y, rising: before < 0 };
 }

@@ -1,16 +1,11 @@
 import { factorise, solveFactorised, type Factors } from "./ode-linear.ts";
-import type { Interpolant, Jacobian, Rate, Stepper } from "./ode.ts";
+import type { ErrorScale, Interpolant, Jacobian, Rate, Stepper } from "./ode-contract.ts";
 
 // RODAS3, order 3(2), four stages, L-stable and stiffly accurate: Sandu, Verwer, Blom, Spee, Carmichael, Potra,
 // Benchmarking stiff ODE solvers for atmospheric chemistry problems II, Atmos. Environ. 31 (1997) 3459-3472
 // (FROM MEMORY; the order is measured in ode.laws.test.ts). It strides over fast equalisation that holds an
 // explicit method short.
 const GAMMA = 0.5;
-
-interface Scale {
-  readonly relative: number;
-  readonly absolute: number;
-}
 
 interface Work {
   readonly slope: Float64Array;
@@ -36,7 +31,7 @@ function makeWork(size: number): Work {
 }
 
 /** The stiff method. The Jacobian is given or taken by differences. */
-export function rosenbrock(rate: Rate, size: number, scale: Scale, jacobian?: Jacobian): Stepper {
+export function rosenbrock(rate: Rate, size: number, scale: ErrorScale, jacobian?: Jacobian): Stepper {
   const work = makeWork(size);
   const slopes = new Float64Array(size * size);
   const takeSlopes = jacobian ?? differences(rate, size);
@@ -88,7 +83,7 @@ function runStages(rate: Rate, t: number, h: number, factors: Factors, work: Wor
   for (let i = 0; i < point.length; i += 1) next[i] = point[i]! + k4[i]!;
 }
 
-function errorOf(work: Work, scale: Scale): number {
+function errorOf(work: Work, scale: ErrorScale): number {
   let worst = 0;
   for (let i = 0; i < work.next.length; i += 1) {
     const size = Math.max(Math.abs(work.before[i]!), Math.abs(work.next[i]!));

@@ -1,13 +1,8 @@
 import { assert } from "#base";
 import { beginCrossings, findCrossings, type Crossing, type OdeEvent } from "./events.ts";
+import type { Interpolant, Jacobian, Rate, Stepper } from "./ode-contract.ts";
 import { dormandPrince } from "./ode-dormand-prince.ts";
 import { rosenbrock } from "./ode-rosenbrock.ts";
-
-/** y' = f(t, y), written into `out`. Must be a pure function of t and y. */
-export type Rate = (t: number, y: Float64Array, out: Float64Array) => void;
-
-/** ∂f/∂y, row by row, written into `out` (n × n). */
-export type Jacobian = (t: number, y: Float64Array, out: Float64Array) => void;
 
 export interface OdeProblem {
   readonly rate: Rate;
@@ -55,20 +50,6 @@ export interface OdeSolution {
   at(t: number): Float64Array;
 }
 
-/** What a method offers the driver. One value per run; it owns its work arrays. */
-export interface Stepper {
-  readonly order: number;
-  /** Tries a step of length h from (t, y); afterwards `next` holds the end state. Returns the scaled error, at most 1 to accept. */
-  attempt(t: number, y: Float64Array, h: number): number;
-  readonly next: Float64Array;
-  /** Called after acceptance; returns the interpolant on θ in [0, 1]. */
-  accept(): Interpolant;
-  /** True when the steps are held short by stability, not by accuracy. */
-  isHeldShort(): boolean;
-}
-
-export type Interpolant = (theta: number, out: Float64Array) => void;
-
 interface Piece {
   readonly from: number;
   readonly length: number;
@@ -78,6 +59,8 @@ interface Piece {
 const SAFETY = 0.9;
 const SHRINK_MOST = 0.2;
 const GROW_MOST = 6;
+/** So many explicit steps at ordinary tolerances mean that stability, not accuracy, sets them. */
+const LONG_RUN = 1000;
 
 /**
  * Integrates an initial value problem with adaptive steps, dense output and events.
@@ -205,7 +188,11 @@ function acceptStep(run: Run, h: number, isLast: boolean): void {
   run.t = end;
   run.y = next;
   if (isLast) run.end = { kind: "finished", because: "the span is done" };
-  else if (run.stepper.isHeldShort() && (run.options.method ?? "either") === "either") turnStiff(run);
+  else if ((run.options.method ?? "either") === "either" && isCrawling(run)) turnStiff(run);
+}
+
+function isCrawling(run: Run): boolean {
+  return run.stepper.order === 5 && (run.stepper.isHeldShort() || run.counters.steps >= LONG_RUN);
 }
 
 function turnStiff(run: Run): void {

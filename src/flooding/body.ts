@@ -1,0 +1,120 @@
+import { makeBalance, type Balance, type Resting } from "./equilibrium.ts";
+import { makeHull, raiseSides, type Hull } from "./hull-form.ts";
+import { measureHydrostatics } from "./hydrostatics.ts";
+import type { FixedVessel, FloatingVessel, Prism, Vessel } from "./vessel.ts";
+
+/** A vessel as the simulation sees it: volumes of water in, where everything lies out. */
+export interface Body {
+  readonly names: readonly string[];
+  /** Volume of water in each compartment at the start, and at most [m³]. */
+  readonly water: readonly number[];
+  readonly capacities: readonly number[];
+  /** Middle of each compartment, and the height of its floor there [m]. */
+  readonly middles: readonly { readonly x: number; readonly y: number; readonly floor: number; readonly top: number }[];
+  settle(water: ArrayLike<number>): Resting;
+  /** Least height of the deck edge above the water [m]; undefined where there is no deck edge. */
+  freeboard(resting: Extract<Resting, { kind: "afloat" }>): number | undefined;
+  readonly hull?: Hull;
+  readonly balance?: Balance;
+}
+
+/** Makes the body of a vessel already found valid. */
+export function makeBody(vessel: Vessel): Body {
+  return vessel.kind === "fixed" ? fixedBody(vessel) : floatingBody(vessel);
+}
+
+const PIPE_SHARE = 1 / 200;
+
+function fixedBody(vessel: FixedVessel): Body {
+  const spaces = vessel.compartments;
+  const plane = { height: vessel.outsideLevel, slopeX: 0, slopeY: 0 };
+  const areas = spaces.map((space) => space.area * (space.permeability ?? 1));
+  const capacities = spaces.map((space, i) => (tallness(space) ?? Number.POSITIVE_INFINITY) * areas[i]!);
+  return {
+    names: spaces.map((space) => space.name),
+    water: spaces.map((space, i) => space.water ?? Math.max(0, (space.level ?? 0) - (space.floor ?? 0)) * areas[i]!),
+    capacities,
+    middles: spaces.map((space) => ({
+      x: 0,
+      y: 0,
+      floor: space.floor ?? 0,
+      top: space.top ?? Number.POSITIVE_INFINITY,
+    })),
+    settle(water) {
+      const levels = areas.map((area, i) => prismLevel(spaces[i]!, area, capacities[i]!, water[i]!));
+      return { kind: "afloat", plane, levels, stiffness: 0, volume: 0 };
+    },
+    freeboard: () => undefined,
+  };
+}
+
+function tallness(space: Prism): number | undefined {
+  return space.top === undefined ? undefined : space.top - (space.floor ?? 0);
+}
+
+function prismLevel(space: Prism, area: number, capacity: number, water: number): number {
+  const floor = space.floor ?? 0;
+  if (water <= capacity) return floor + Math.max(0, water) / area;
+  return space.top! + (water - capacity) / (area * PIPE_SHARE);
+}
+
+function floatingBody(vessel: FloatingVessel): Body {
+  const hull = makeHull(vessel.hull);
+  const balance = makeBalance({
+    hull: vessel.lostWhen === "foundered" ? hull : raiseSides(hull),
+    dry: { draught: vessel.draught ?? hull.draught, trim: vessel.trim ?? 0 },
+    kg: vessel.kg ?? likelyGravityHeight(hull, vessel.draught ?? hull.draught),
+    compartments: vessel.compartments,
+  });
+  return {
+    names: vessel.compartments.map((space) => space.name),
+    water: vessel.compartments.map((space, i) => space.water ?? balance.waterUnder(i, space.level ?? 0)),
+    capacities: balance.tanks.map((tank) => tank.capacity),
+    middles: vessel.compartments.map((space) => ({
+      ...middleOf(space),
+      floor: space.floor ?? 0,
+      top: space.top ?? hull.depth,
+    })),
+    settle: (water) => balance.settle(water),
+    freeboard: (resting) => leastFreeboard(hull, resting),
+    hull,
+    balance,
+  };
+}
+
+function middleOf(space: { from: number; to: number; sideFrom?: number; sideTo?: number }): { x: number; y: number } {
+  const hasSides = space.sideFrom !== undefined && space.sideTo !== undefined;
+  return { x: (space.from + space.to) / 2, y: hasSides ? (space.sideFrom! + space.sideTo!) / 2 : 0 };
+}
+
+/**
+ * Centre of gravity taken where nobody knows it: 0.8 of the depth, but never so high that less than 0.35 m of GM is
+ * left. An assumption of this program; a measured roll period is better, see `gmFromRollPeriod`.
+ */
+export function likelyGravityHeight(hull: Hull, draught: number): number {
+  const { kb, bm } = measureHydrostatics(hull, { draught });
+  return Math.min(0.8 * hull.depth, Math.max(0.3 * hull.depth, kb + bm - 0.35));
+}
+
+function leastFreeboard(hull: Hull, resting: Extract<Resting, { kind: "afloat" }>): number {
+  const { height, slopeX, slopeY } = resting.plane;
+  const section = new Float64Array(5 * 64);
+  let highest = Number.NEGATIVE_INFINITY;
+  const steps = slopeX === 0 && slopeY === 0 ? 1 : DECK_STEPS;
+  for (let k = 0; k <= steps; k += 1) {
+    const x = (hull.length * k) / steps;
+    const half = slopeY === 0 ? 0 : deckHalfBreadth(hull, x, section);
+    highest = Math.max(highest, height + slopeX * x + Math.abs(slopeY) * half);
+  }
+  return (hull.depth - highest) / Math.hypot(1, slopeX, slopeY);
+}
+
+const DECK_STEPS = 24;
+
+function deckHalfBreadth(hull: Hull, x: number, section: Float64Array): number {
+  const count = hull.sectionAt(x, section);
+  if (count === 0) return 0;
+  const p = 5 * (count - 1);
+  const z = section[p + 1]!;
+  return Math.max(0, section[p + 2]! + z * (section[p + 3]! + z * section[p + 4]!));
+}

@@ -1,0 +1,40 @@
+import type { FloodEvent, FloodOutcome, FloodSample } from "./flood-case.ts";
+
+/** Net flow that counts as none: this share of what is pumped or comes in, whichever is more. */
+const BALANCED_SHARE = 0.02;
+/** Less water than this is a wet floor [m³]. */
+const WET_FLOOR = 1e-3;
+
+/** What a flooding that ran its time has come to. */
+export function judgeOutcome(series: readonly FloodSample[], events: readonly FloodEvent[]): FloodOutcome {
+  const last = series[series.length - 1]!;
+  const total = totalWater(last);
+  const dried = driedAt(series, events);
+  if (dried !== undefined) return { kind: "dry", because: "the pumps have reached the bottom", at: dried };
+  const net = last.inflow - last.pumped;
+  const scale = Math.max(Math.abs(last.inflow), last.pumped);
+  if (Math.abs(net) <= BALANCED_SHARE * scale + 1e-9) {
+    return { kind: "holding", because: `${total.toFixed(2)} m³ aboard, neither rising nor falling` };
+  }
+  return net < 0
+    ? { kind: "gaining", because: "more goes out than comes in" }
+    : { kind: "losing", because: "more comes in than goes out" };
+}
+
+function driedAt(series: readonly FloodSample[], events: readonly FloodEvent[]): number | undefined {
+  const last = series[series.length - 1]!;
+  const isDry = totalWater(last) <= Math.max(WET_FLOOR, 0.01 * totalWater(series[0]!)) && last.pumped > 0;
+  const bare = events.filter((event) => event.kind === "suction-dry").at(-1);
+  if (bare !== undefined && last.inflow <= last.pumped * (1 + BALANCED_SHARE) && !refilled(events, bare.at)) {
+    return bare.at;
+  }
+  return isDry ? last.at : undefined;
+}
+
+function refilled(events: readonly FloodEvent[], since: number): boolean {
+  return events.some((event) => event.kind === "suction-wet" && event.at > since);
+}
+
+function totalWater(sample: FloodSample): number {
+  return Object.values(sample.water).reduce((sum, volume) => sum + volume, 0);
+}

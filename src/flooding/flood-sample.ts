@@ -1,0 +1,45 @@
+import type { Body } from "./body.ts";
+import type { FloodSample } from "./flood-case.ts";
+import type { Outlook } from "./flood-watch.ts";
+import { SEA, surfaceAt, type Piping } from "./flows.ts";
+
+/** What is seen of a run at one instant. */
+export function sampleAt(
+  run: { readonly body: Body; readonly piping: Piping; readonly outlook: Outlook },
+  at: number,
+  y: Float64Array,
+): FloodSample {
+  const { body, piping } = run;
+  const resting = run.outlook.lie(y);
+  piping.refresh(resting, y);
+  const attitude = attitudeOf(body, resting);
+  return {
+    at,
+    levels: record(body, (i) => {
+      const middle = body.middles[i]!;
+      return Math.max(middle.floor, surfaceAt(resting, i, middle.x, middle.y));
+    }),
+    water: record(body, (i) => Math.max(0, y[i]!)),
+    inflow: piping.openings.reduce((sum, one, j) => (one.from === SEA ? sum + piping.flows[j]! : sum), 0),
+    pumped: piping.pumps.reduce((sum, _, k) => sum + piping.flows[piping.openings.length + k]!, 0),
+    ...(attitude === undefined ? {} : { attitude }),
+  };
+}
+
+function record(body: Body, valueOf: (index: number) => number): Record<string, number> {
+  return Object.fromEntries(body.names.map((name, i) => [name, valueOf(i)]));
+}
+
+function attitudeOf(body: Body, resting: Parameters<Body["freeboard"]>[0]): FloodSample["attitude"] | undefined {
+  if (body.hull === undefined) return undefined;
+  const { height, slopeX, slopeY } = resting.plane;
+  const { length } = body.hull;
+  return {
+    draught: height + (slopeX * length) / 2,
+    heel: Math.atan(slopeY),
+    trim: -slopeX * length,
+    freeboard: body.freeboard(resting)!,
+    stiffness: resting.stiffness,
+    gm: resting.stiffness / resting.volume,
+  };
+}

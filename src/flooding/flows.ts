@@ -1,0 +1,200 @@
+import { flowThrough, type Opening } from "./opening.ts";
+import type { Body } from "./body.ts";
+import type { Resting } from "./equilibrium.ts";
+import type { PlacedOpening, PlacedPump, PumpDelivery } from "./vessel.ts";
+
+type Afloat = Extract<Resting, { kind: "afloat" }>;
+
+/** The sea, where a compartment's number is meant. */
+export const SEA = -1;
+
+/** Openings and pumps by number, and what they pass now. One per run. */
+export interface Piping {
+  readonly openings: readonly Passage[];
+  readonly pumps: readonly Suction[];
+  /** Signed flow into `into` of each opening, then what each pump takes out [m³/s]. */
+  readonly flows: Float64Array;
+  /** Fills `flows` for a boat lying so with so much water in each compartment. */
+  refresh(resting: Afloat, water: ArrayLike<number>): void;
+  /** Writes the change of each compartment's water, then the sea's inflow and the pumps' total, from `flows`. */
+  gather(
+    flows: ArrayLike<number>,
+    stride: number,
+    at: number,
+    out: Float64Array,
+    outStride: number,
+    outAt: number,
+  ): void;
+}
+
+export interface Passage {
+  readonly name: string;
+  readonly opening: Opening;
+  readonly into: number;
+  readonly from: number;
+  readonly x: number;
+  readonly y: number;
+  /** Share still open: 1, less when patched. */
+  share: number;
+}
+
+export interface Suction {
+  readonly name: string;
+  readonly compartment: number;
+  readonly delivery: PumpDelivery;
+  readonly height: number;
+  readonly x: number;
+  readonly y: number;
+  /** Share of its delivery: 0 stopped, 1 full, more than 1 at more throttle. */
+  share: number;
+  /** Strainer bare: it takes no more than flows in. */
+  bare: boolean;
+}
+
+export function makePiping(
+  body: Body,
+  openings: readonly PlacedOpening[],
+  pumps: readonly PlacedPump[],
+  linearBelow: number | undefined,
+): Piping {
+  const passages = openings.map((placed) => passageOf(body, placed));
+  const suctions = pumps.map((pump) => suctionOf(body, pump));
+  const flows = new Float64Array(passages.length + suctions.length);
+  const inflows = new Float64Array(body.names.length);
+  return {
+    openings: passages,
+    pumps: suctions,
+    flows,
+    refresh(resting, water) {
+      inflows.fill(0);
+      passages.forEach((passage, j) => {
+        const flow = passageFlow(passage, resting, water, body.capacities, linearBelow);
+        flows[j] = flow;
+        inflows[passage.into]! += flow;
+        if (passage.from !== SEA) inflows[passage.from]! -= flow;
+      });
+      suctions.forEach((pump, k) => {
+        const taken = pumpFlow(pump, resting, inflows[pump.compartment]!);
+        flows[passages.length + k] = taken;
+        inflows[pump.compartment]! -= taken;
+      });
+    },
+    gather: (given, stride, at, out, outStride, outAt) =>
+      gather({ passages, suctions, size: body.names.length }, given, stride, at, out, outStride, outAt),
+  };
+}
+
+function passageOf(body: Body, placed: PlacedOpening): Passage {
+  const into = body.names.indexOf(placed.into);
+  const middle = body.middles[into]!;
+  return {
+    name: placed.name,
+    opening: placed.opening,
+    into,
+    from: placed.from === undefined ? SEA : body.names.indexOf(placed.from),
+    x: placed.x ?? middle.x,
+    y: placed.y ?? middle.y,
+    share: 1,
+  };
+}
+
+function suctionOf(body: Body, pump: PlacedPump): Suction {
+  const compartment = body.names.indexOf(pump.compartment);
+  const middle = body.middles[compartment]!;
+  return {
+    name: pump.name,
+    compartment,
+    delivery: pump.delivery,
+    height: pump.suctionHeight ?? middle.floor,
+    x: pump.x ?? middle.x,
+    y: pump.y ?? middle.y,
+    share: (pump.from ?? 0) > 0 ? 0 : 1,
+    bare: false,
+  };
+}
+
+/** Height of a water surface above the keel at a place in the boat [m]. */
+export function surfaceAt(resting: Afloat, compartment: number, x: number, y: number): number {
+  const height = compartment === SEA ? resting.plane.height : resting.levels[compartment]!;
+  return height + resting.plane.slopeX * x + resting.plane.slopeY * y;
+}
+
+function passageFlow(
+  passage: Passage,
+  resting: Afloat,
+  water: ArrayLike<number>,
+  capacities: readonly number[],
+  linearBelow: number | undefined,
+): number {
+  const { plane } = resting;
+  const levels = {
+    outside: surfaceAt(resting, passage.from, passage.x, passage.y),
+    inside: surfaceAt(resting, passage.into, passage.x, passage.y),
+    upright: 1 / Math.sqrt(1 + plane.slopeX ** 2 + plane.slopeY ** 2),
+    ...(linearBelow === undefined ? {} : { linearBelow }),
+  };
+  const flow = passage.share * flowThrough(passage.opening, levels);
+  const giver = flow > 0 ? passage.from : passage.into;
+  return giver === SEA ? flow : flow * emptiness(water[giver]!, capacities[giver]!);
+}
+
+/** 1, falling to 0 over the last millionth of a space: nothing flows out of an empty one. */
+function emptiness(water: number, capacity: number): number {
+  const thin = 1e-6 * Math.min(capacity, 10);
+  return water >= thin ? 1 : Math.max(0, water / thin);
+}
+
+function pumpFlow(pump: Suction, resting: Afloat, inflow: number): number {
+  if (pump.share === 0) return 0;
+  const level = surfaceAt(resting, pump.compartment, pump.x, pump.y);
+  const able = pump.share * deliveryAt(pump.delivery, level);
+  return pump.bare ? Math.min(able, Math.max(0, inflow)) : able;
+}
+
+/**
+ * What a pump moves out of water standing at a level.
+ *
+ * @param delivery - the pump's delivery
+ * @param level - water level above the keel where it draws [m]
+ * @returns flow [m³/s], never negative
+ * @example deliveryAt({ kind: "steady", flow: 0.01 }, 0.5) // 0.01
+ */
+export function deliveryAt(delivery: PumpDelivery, level: number): number {
+  if (delivery.kind === "steady") return delivery.flow;
+  const lift = delivery.dischargeHeight - level;
+  if (delivery.kind === "parabola") return Math.sqrt(Math.max(0, delivery.shutOffHead - lift) / delivery.bend);
+  return tableFlow(delivery.points, lift);
+}
+
+function tableFlow(points: readonly { readonly lift: number; readonly flow: number }[], lift: number): number {
+  const last = points.length - 1;
+  if (lift <= points[0]!.lift) return points[0]!.flow;
+  for (let k = 1; k <= last; k += 1) {
+    const [a, b] = [points[k - 1]!, points[k]!];
+    if (lift <= b.lift) return a.flow + ((b.flow - a.flow) * (lift - a.lift)) / (b.lift - a.lift);
+  }
+  return 0;
+}
+
+function gather(
+  piping: { readonly passages: readonly Passage[]; readonly suctions: readonly Suction[]; readonly size: number },
+  flows: ArrayLike<number>,
+  stride: number,
+  at: number,
+  out: Float64Array,
+  outStride: number,
+  outAt: number,
+): void {
+  const { passages, suctions, size } = piping;
+  for (let i = 0; i < size + 2; i += 1) out[outAt + i * outStride] = 0;
+  passages.forEach((passage, j) => {
+    const flow = flows[at + j * stride]!;
+    out[outAt + passage.into * outStride]! += flow;
+    out[outAt + (passage.from === SEA ? size : passage.from) * outStride]! += passage.from === SEA ? flow : -flow;
+  });
+  suctions.forEach((pump, k) => {
+    const taken = flows[at + (passages.length + k) * stride]!;
+    out[outAt + pump.compartment * outStride]! -= taken;
+    out[outAt + (size + 1) * outStride]! += taken;
+  });
+}

@@ -1,0 +1,53 @@
+export { makeHull, type Hull, type HullForm, type HullSize, type Station } from "./hull-form.ts";
+export {
+  measureHydrostatics,
+  riseWithWater,
+  SEA_WATER,
+  type Attitude,
+  type Hydrostatics,
+  type Place,
+} from "./hydrostatics.ts";
+export { makeBalance, type Balance, type Held, type Loading, type Resting } from "./equilibrium.ts";
+export { PERMEABILITIES, type Compartment } from "./compartment.ts";
+export { likelyGravityHeight, makeBody, type Body } from "./body.ts";
+export {
+  flowThrough,
+  GREATEST_COEFFICIENT,
+  headOver,
+  LIKELY_COEFFICIENT,
+  LINEAR_BELOW,
+  signedRoot,
+  strengthOf,
+  type Opening,
+} from "./opening.ts";
+export { circularHoleRatio, printedCoefficient, unwinCoefficient, type OrificeShape } from "./discharge-coefficient.ts";
+export {
+  cargoPermeability,
+  equalisationTime,
+  freeSurfaceLoss,
+  gmFromRollPeriod,
+  joinedResistance,
+  riseOfGravity,
+} from "./stability.ts";
+export type {
+  Change,
+  FixedVessel,
+  FloatingVessel,
+  PlacedOpening,
+  PlacedPump,
+  Prism,
+  PumpDelivery,
+  Vessel,
+} from "./vessel.ts";
+export { deliveryAt } from "./flows.ts";
+export type {
+  Accuracy,
+  FloodCase,
+  FloodEvent,
+  FloodEventKind,
+  FloodOutcome,
+  FloodRun,
+  FloodSample,
+  Mark,
+} from "./flood-case.ts";
+export { simulateFlood } from "./simulation.ts";

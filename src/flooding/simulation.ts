@@ -1,0 +1,277 @@
+import { solveOde, type Crossing, type OdeSolution } from "#numerics";
+import { makeBody, type Body } from "./body.ts";
+import type { Resting } from "./equilibrium.ts";
+import type { FloodCase, FloodEvent, FloodOutcome, FloodRun, FloodSample } from "./flood-case.ts";
+import { makeWatches, type Outlook, type Watch } from "./flood-watch.ts";
+import { makePiping, surfaceAt, type Piping } from "./flows.ts";
+import { judgeOutcome } from "./flood-outcome.ts";
+import { sampleAt } from "./flood-sample.ts";
+import { sillOf } from "./opening.ts";
+import { timetableOf, type TimedChange } from "./timetable.ts";
+
+type Afloat = Extract<Resting, { kind: "afloat" }>;
+
+/** More restarts than this mean that something flutters; the run says so and ends. */
+const MOST_PHASES = 2000;
+/** An opening or level met so often is no longer stopped at: the flows are continuous there, only less smooth. */
+const MOST_MEETINGS = 40;
+
+interface Run {
+  readonly given: FloodCase;
+  readonly body: Body;
+  readonly piping: Piping;
+  readonly outlook: Outlook;
+  readonly submerged: ReadonlySet<string>;
+  readonly timetable: readonly TimedChange[];
+  readonly events: FloodEvent[];
+  readonly series: FloodSample[];
+  /** How often something has been met, by name: what flutters is let be. */
+  readonly met: Map<string, number>;
+  readonly total: { steps: number; rates: number; phases: number };
+  t: number;
+  y: Float64Array;
+  next: number;
+  sampled: number;
+  end: { readonly kind: "lost" | "gave-up"; readonly because: string } | undefined;
+}
+
+/**
+ * Works out a flooding in time.
+ *
+ * State: water in each compartment, the sea's total inflow and the pumps' total. Between events the flows are smooth
+ * and an adaptive Runge-Kutta method carries them; at each event (a hole covered or uncovered, a strainer bare, a sill
+ * reached, the deck edge under, a pump started, stopped or failed) it stops exactly there and starts again. A pump
+ * with a bare strainer takes no more than flows in.
+ *
+ * @param given - a valid case (see `checkFloodCase`), SI units
+ * @returns series, events, outcome and what is lost to rounding
+ * @range quasi-steady flow, level surfaces, no waves; docs/methods/flooding.md, "What the model cannot know"
+ * @source DERIVED: docs/methods/flooding.md, "Simulation"
+ * @example simulateFlood({ vessel: { kind: "fixed", outsideLevel: 1.5, compartments: [{ name: "hold", area: 12 }] },
+ *   openings: [], pumps: [], duration: 60 }).outcome.kind // "holding"
+ */
+export function simulateFlood(given: FloodCase): FloodRun {
+  const run = beginRun(given);
+  while (run.end === undefined && run.t < given.duration) livePhase(run);
+  return closeRun(run);
+}
+
+function beginRun(given: FloodCase): Run {
+  const body = makeBody(given.vessel);
+  const piping = makePiping(body, given.openings, given.pumps, given.accuracy?.linearBelow);
+  const outlook = makeOutlook(body);
+  const y = new Float64Array(body.names.length + 2);
+  body.water.forEach((volume, i) => {
+    y[i] = Math.min(volume, body.capacities[i]!);
+  });
+  const start = body.settle(y);
+  const run: Run = {
+    given,
+    body,
+    piping,
+    outlook,
+    submerged: start.kind === "afloat" ? submergedOf(piping, start) : new Set(),
+    timetable: timetableOf(given, piping),
+    events: [],
+    series: [],
+    met: new Map(),
+    total: { steps: 0, rates: 0, phases: 0 },
+    t: 0,
+    y,
+    next: 0,
+    sampled: 0,
+    end: start.kind === "afloat" ? undefined : { kind: "lost", because: start.because },
+  };
+  if (start.kind === "afloat") {
+    setStrainers(run);
+    makeChanges(run);
+    sampleUntil(run, 0, () => run.y);
+  }
+  return run;
+}
+
+function submergedOf(piping: Piping, start: Afloat): ReadonlySet<string> {
+  const under = piping.openings.filter((one) => surfaceAt(start, one.from, one.x, one.y) > sillOf(one.opening));
+  return new Set(under.map((one) => one.name));
+}
+
+/** Remembers the last state looked at; where the boat is lost, the last attitude she was afloat in stands for hers. */
+function makeOutlook(body: Body): Outlook {
+  let seen: Float64Array | undefined;
+  let resting: Resting | undefined;
+  let afloat: Afloat | undefined;
+  function look(y: Float64Array): Resting {
+    if (seen !== undefined && resting !== undefined && sameWater(seen, y, body.names.length)) return resting;
+    seen = Float64Array.from(y);
+    resting = body.settle(y);
+    if (resting.kind === "afloat") afloat = resting;
+    return resting;
+  }
+  return {
+    lie(y) {
+      const now = look(y);
+      return now.kind === "afloat" ? now : afloat!;
+    },
+    isLost(y) {
+      const now = look(y);
+      return now.kind === "afloat" ? undefined : now.because;
+    },
+  };
+}
+
+function sameWater(a: Float64Array, b: Float64Array, count: number): boolean {
+  for (let i = 0; i < count; i += 1) if (a[i] !== b[i]) return false;
+  return true;
+}
+
+function setStrainers(run: Run): void {
+  const resting = run.outlook.lie(run.y);
+  for (const pump of run.piping.pumps) {
+    pump.bare = surfaceAt(resting, pump.compartment, pump.x, pump.y) <= pump.height + 1e-9;
+  }
+}
+
+/** Makes every change whose time has come. */
+function makeChanges(run: Run): void {
+  while (run.next < run.timetable.length && run.timetable[run.next]!.at <= run.t) {
+    const change = run.timetable[run.next]!;
+    change.apply();
+    if (change.kind !== undefined) run.events.push({ kind: change.kind, at: change.at, name: change.name });
+    run.next += 1;
+    setStrainers(run);
+  }
+}
+
+/** From one event or change to the next. */
+function livePhase(run: Run): void {
+  const until = Math.min(run.given.duration, run.timetable[run.next]?.at ?? Number.POSITIVE_INFINITY);
+  const lostAtDeckEdge = run.given.vessel.kind === "floating" && run.given.vessel.lostWhen !== "foundered";
+  const watches = makeWatches(run.body, run.piping, run.outlook, {
+    marks: run.given.marks ?? [],
+    lostAtDeckEdge,
+    submerged: run.submerged,
+  });
+  const solution = integrate(
+    run,
+    until,
+    watches.filter((one) => isStillWatched(run, one)),
+  );
+  count(run, solution);
+  sampleUntil(run, solution.t, (t) => solution.at(t));
+  run.t = solution.t;
+  run.y = solution.y;
+  meet(run, solution, watches);
+  if (solution.kind !== "stopped" && solution.kind !== "finished")
+    run.end = { kind: "gave-up", because: solution.because };
+  makeChanges(run);
+}
+
+function isStillWatched(run: Run, watch: Watch): boolean {
+  return watch.effect !== undefined || watch.endsRun !== undefined || (run.met.get(watch.name) ?? 0) < MOST_MEETINGS;
+}
+
+function integrate(run: Run, until: number, watches: readonly Watch[]): OdeSolution {
+  const { body, piping, outlook } = run;
+  const size = body.names.length;
+  return solveOde(
+    {
+      from: run.t,
+      to: until,
+      start: run.y,
+      rate(_t, y, out) {
+        piping.refresh(outlook.lie(y), y);
+        piping.gather(piping.flows, 1, 0, out, 1, 0);
+      },
+      jacobian: (_t, y, out) => slopesOfFlows(body, piping, y, size, out),
+    },
+    {
+      relative: run.given.accuracy?.relative ?? 1e-6,
+      absolute: run.given.accuracy?.absolute ?? 1e-8,
+      maxAttempts: 5000,
+      events: watches.map((one) => one.event),
+    },
+  );
+}
+
+/** Slopes of the flows by differences, gathered as the flows themselves are: no water is lost in the matrix. */
+function slopesOfFlows(body: Body, piping: Piping, y: Float64Array, size: number, out: Float64Array): void {
+  const width = size + 2;
+  const point = Float64Array.from(y);
+  out.fill(0);
+  piping.refresh(lying(body, point), point);
+  const base = Float64Array.from(piping.flows);
+  const slope = new Float64Array(base.length);
+  for (let k = 0; k < size; k += 1) {
+    const nudge = 1e-7 * Math.max(1e-2, Math.abs(y[k]!));
+    point[k] = y[k]! + nudge;
+    piping.refresh(lying(body, point), point);
+    point[k] = y[k]!;
+    for (let j = 0; j < slope.length; j += 1) slope[j] = (piping.flows[j]! - base[j]!) / nudge;
+    piping.gather(slope, 1, 0, out, width, k);
+  }
+}
+
+function lying(body: Body, water: Float64Array): Afloat {
+  const resting = body.settle(water);
+  if (resting.kind === "afloat") return resting;
+  const level = { height: 0, slopeX: 0, slopeY: 0 };
+  return { kind: "afloat", plane: level, levels: body.names.map(() => 0), stiffness: 0, volume: 0 };
+}
+
+function count(run: Run, solution: OdeSolution): void {
+  run.total.phases += 1;
+  run.total.steps += solution.counters.steps;
+  run.total.rates += solution.counters.rates;
+  if (run.total.phases >= MOST_PHASES) run.end = { kind: "gave-up", because: `more than ${MOST_PHASES} events` };
+}
+
+/** Notes what was met, in order; the last may have ended the phase. */
+function meet(run: Run, solution: OdeSolution, watches: readonly Watch[]): void {
+  for (const crossing of solution.crossings) {
+    const found = watches.find((one) => one.event === crossing.event)!;
+    const kind = found.kindOf(crossing.rising);
+    if (kind !== undefined) note(run, { kind, at: crossing.at, name: found.name });
+    found.effect?.(crossing.rising);
+    if (found.endsRun !== undefined) loseBoat(run, crossing, found.endsRun, kind);
+  }
+}
+
+function note(run: Run, event: FloodEvent): void {
+  const count = (run.met.get(event.name) ?? 0) + 1;
+  run.met.set(event.name, count);
+  if (count <= MOST_MEETINGS) run.events.push(event);
+}
+
+function loseBoat(run: Run, crossing: Crossing, because: string, kind: FloodEvent["kind"] | undefined): void {
+  run.end = { kind: "lost", because: run.outlook.isLost(crossing.y) ?? because };
+  if (kind !== "lost") run.events.push({ kind: "lost", at: crossing.at, name: "boat" });
+}
+
+function sampleUntil(run: Run, until: number, stateAt: (t: number) => Float64Array): void {
+  const step = run.given.step ?? run.given.duration / 60;
+  for (;;) {
+    const t = Math.min(run.sampled * step, run.given.duration);
+    if (t > until || run.series.at(-1)?.at === run.given.duration) return;
+    run.series.push(sampleAt(run, t, stateAt(t)));
+    run.sampled += 1;
+  }
+}
+
+function closeRun(run: Run): FloodRun {
+  const size = run.body.names.length;
+  if (run.end !== undefined && run.series.at(-1)?.at !== run.t) run.series.push(sampleAt(run, run.t, run.y));
+  let balance = run.y[size + 1]! - run.y[size]!;
+  for (let i = 0; i < size; i += 1) balance += run.y[i]! - Math.min(run.body.water[i]!, run.body.capacities[i]!);
+  return {
+    series: run.series,
+    events: run.events,
+    outcome: outcomeOf(run),
+    volumeError: balance,
+    counters: run.total,
+  };
+}
+
+function outcomeOf(run: Run): FloodOutcome {
+  if (run.end !== undefined) return { ...run.end, at: run.t };
+  return judgeOutcome(run.series, run.events);
+}
