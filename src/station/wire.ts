@@ -1,9 +1,11 @@
 import { z } from "zod";
-import type { Fault } from "#base";
 import type { Pattern } from "#kit";
 import type { KeptEntry } from "#log";
 import type { Role } from "#readiness";
 import type { Cursor } from "./ports.ts";
+import { PULL_LIMIT, PUSH_LIMIT } from "./wire-words.ts";
+
+export * from "./wire-words.ts";
 
 /**
  * What devices and server say to each other. The server judges requests by these schemas; devices take the types.
@@ -31,45 +33,6 @@ const code = z.string().trim().min(6).max(64).describe("code as printed or sent;
 const role = z.enum(["keeper", "crew", "assessor", "commander", "administrator"] satisfies readonly Role[]);
 const instant = z.string().describe("RFC 3339");
 const hash = z.string().regex(/^[0-9a-f]{64}$/, "lower-case hex SHA-256");
-
-/** The most entries in one push. */
-export const PUSH_LIMIT = 10_000;
-/** The most bytes in one push; more is refused with 413 and the advice to send in parts. */
-export const PUSH_BYTES_LIMIT = 16 * 1024 * 1024;
-/** The most bytes in one photo. Devices downscale to a longest side of 1600 px, which stays far below. */
-export const PHOTO_BYTES_LIMIT = 5 * 1024 * 1024;
-/** The most entries in one page of a pull. */
-export const PULL_LIMIT = 5000;
-
-/** What every refusal looks like. `faults` for bad input, `message` for everything else; `remedy` always. */
-export interface Problem {
-  readonly code: string;
-  readonly message: string;
-  readonly remedy: string;
-  readonly faults?: readonly Fault[];
-  /** Seconds to wait, where waiting helps. */
-  readonly wait?: number;
-}
-
-/** Problem codes a device acts upon by itself. */
-export const PROBLEM = {
-  /** 401: sign in again; entries stay on the device and are sent afterwards. */
-  signedOut: "SV-101",
-  /** 403: this device was shut out; entries stay on the device and can be exported. */
-  deviceShutOut: "SV-102",
-  /** 403: the person has left the station. */
-  personLeft: "SV-103",
-  /** 403: the role may not do this. */
-  notPermitted: "SV-104",
-  /** 401: name or PIN is wrong. */
-  wrongPin: "SV-110",
-  /** 429: too many failures; `wait` says how long. */
-  slowed: "SV-111",
-  /** 423: this person is locked on this device until an administrator invites again, or `wait` has passed. */
-  locked: "SV-112",
-  /** 413: too large; send in parts. */
-  tooLarge: "SV-120",
-} as const;
 
 /** `POST /api/sign-in` -> {@link SignedIn}. */
 export const signInRequest = z.strictObject({ name: personName, pin: z.string().min(1).max(64), device, deviceName });
@@ -223,13 +186,6 @@ export interface PullReply {
   readonly cursor: Cursor;
   readonly more: boolean;
 }
-
-/**
- * `GET /api/log/live`: server-sent events. "heads" carries a {@link Cursor} as JSON: the last seq of every place, at once
- * and after each change; pull when it is ahead of yours. "signed-out" ends the stream: ask `GET /api/session` why.
- * A comment line comes every 20 s; silence for a minute means a lost connection.
- */
-export const LIVE_EVENTS = { heads: "heads", signedOut: "signed-out" } as const;
 
 /** `PUT /api/photos/HASH`: the bytes, with their type. 201 when kept now, 200 when held already. `GET` gives them back. */
 export const photoReply = z.object({ hash, kept: z.enum(["now", "already"]) });
