@@ -219,6 +219,9 @@ function idOfNumber(minute: number, device: string): string {
 }
 
 function clock(minute: number): string {
-  const two = (value: number) => String(value).padStart(2, "0");
-  return `${two(8 + Math.floor(minute / 60))}:${two(minute % 60)}:00`;
+  return `${twoDigits(8 + Math.floor(minute / 60))}:${twoDigits(minute % 60)}:00`;
+}
+
+function twoDigits(value: number): string {
+  return String(value).padStart(2, "0");
 }

@@ -13,6 +13,13 @@ function stands(hand: Hand | KitState, today = TODAY, policy = {}): Standing {
   return standingOf(hand instanceof Hand ? kitOf(hand) : hand, SAMPLE_PATTERN, today, policy);
 }
 
+/** The standing of a kit with one open finding. */
+function find(mode: string, item: string, effect: "grounds" | "limits" | "notes"): Standing {
+  const hand = ready();
+  hand.write("finding-raised", { finding: "f", item, mode, effect, photos: [] });
+  return stands(hand);
+}
+
 describe("the standing of a kit", () => {
   it("is ready when sealed, in date and proved, until the first thing that will end it", () => {
     expect(stands(ready())).toEqual({
@@ -59,11 +66,6 @@ describe("the standing of a kit", () => {
   });
 
   it("is grounded by an open finding that grounds, limited by one that limits, neither by one that is noted", () => {
-    const find = (mode: string, item: string, effect: "grounds" | "limits" | "notes") => {
-      const hand = ready();
-      hand.write("finding-raised", { finding: "f", item, mode, effect, photos: [] });
-      return stands(hand);
-    };
     expect(find("pump-seized", "pump", "grounds")).toMatchObject({
       standing: "grounded",
       because: [{ rule: "finding", text: "Pump: seized.", item: "pump", finding: "f" }],

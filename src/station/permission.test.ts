@@ -1,0 +1,90 @@
+import { entryKinds, type EntryKind, type Role } from "#readiness";
+import { describe, expect, it } from "vitest";
+import { CALLING, mayCall, mayWrite, ROLES, WRITING, type Permission } from "./permission.ts";
+
+const LETTERS: Readonly<Record<Role, string>> = {
+  keeper: "k",
+  crew: "c",
+  assessor: "a",
+  commander: "o",
+  administrator: "A",
+};
+
+function lettersOf(may: (role: Role) => boolean): string {
+  return ROLES.map((role) => (may(role) ? LETTERS[role] : ".")).join("");
+}
+
+/** The whole table, written out a second time by hand: keeper, crew, assessor, commander, administrator. */
+const WRITES: Readonly<Record<EntryKind, string>> = {
+  "kit-enrolled": "k...A",
+  "kit-renamed": "k...A",
+  "kit-rebuilt": "k...A",
+  "kit-moved": "k...A",
+  "kit-retired": "k...A",
+  "handed-over": "kc..A",
+  returned: "kc..A",
+  mustered: "kca.A",
+  "turnaround-opened": "kc..A",
+  "step-answered": "kc..A",
+  "timer-started": "kc..A",
+  "timer-stopped": "kc..A",
+  "pulls-counted": "kc..A",
+  "prime-timed": "kc..A",
+  "delivery-measured": "kc..A",
+  "item-fitted": "kc..A",
+  "finding-raised": "kca.A",
+  "remedy-made": "kc..A",
+  "finding-proved": "kc..A",
+  sealed: "kc..A",
+  "closed-grounded": "kc..A",
+  settled: "k...A",
+  "place-set": "....A",
+  "place-closed": "....A",
+  "policy-set": "....A",
+  "station-named": "....A",
+  "person-joined": "....A",
+  "person-changed": "....A",
+  "person-left": "....A",
+  "device-joined": "....A",
+  "device-shut-out": "k...A",
+  "step-reported": "kcaoA",
+  "report-answered": "k...A",
+  struck: "kca.A",
+};
+
+const CALLS: Readonly<Record<Permission, readonly [signedOut: boolean, roles: string]>> = {
+  "open-app": [true, "kcaoA"],
+  "see-health": [true, "kcaoA"],
+  "see-session": [true, "kcaoA"],
+  "sign-in": [true, "kcaoA"],
+  "sign-out": [true, "kcaoA"],
+  ask: [false, "kcaoA"],
+  "read-log": [false, "kcaoA"],
+  "push-log": [false, "kcaoA"],
+  "send-photo": [false, "kca.A"],
+  "print-paper": [false, "kcaoA"],
+  "export-log": [false, "kcaoA"],
+  "change-own-pin": [false, "kcaoA"],
+  "add-own-passkey": [false, "kcaoA"],
+  invite: [false, "....A"],
+};
+
+describe("the permission table", () => {
+  it("has a line for every kind of entry there is", () => {
+    expect(Object.keys(WRITING).sort()).toEqual([...entryKinds].sort());
+  });
+
+  it.each(Object.entries(WRITES))("lets these write %s: %s", (kind, roles) => {
+    expect(lettersOf((role) => mayWrite(role, kind as EntryKind))).toBe(roles);
+  });
+
+  it("has no route but those written out here", () => {
+    expect(Object.keys(CALLING).sort()).toEqual(Object.keys(CALLS).sort());
+  });
+
+  it.each(Object.entries(CALLS))("lets these call %s", (name, [signedOut, roles]) => {
+    const permission = name as Permission;
+    expect(mayCall(undefined, permission)).toBe(signedOut);
+    expect(lettersOf((role) => mayCall(role, permission))).toBe(roles);
+  });
+});
