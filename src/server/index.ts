@@ -1,3 +1,2 @@
 export { createServer } from "./server.ts";
 export type { DemoAccount, ServerOptions } from "./parts.ts";
-export type { Papers } from "./paper-routes.ts";

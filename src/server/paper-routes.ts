@@ -1,35 +1,34 @@
+import type { FastifyReply, FastifyRequest } from "fastify";
 import { z } from "zod";
+import type { Parts } from "./parts.ts";
+import { printCard, printTurnaround } from "./papers.ts";
 import { unknownAddress } from "./problem.ts";
 import type { Routes } from "./routes.ts";
-
-/** Makes the papers; absent until a paper room is wired in, and then these addresses answer. */
-export interface Papers {
-  /** PDF of one turnaround, or undefined where there is none. */
-  turnaroundRecord(kit: string, turnaround: string): Promise<Uint8Array | undefined>;
-  /** PDF of a pattern as a card to fill in; `pattern` is "id@version" or the id of the newest. */
-  patternCard(pattern: string): Promise<Uint8Array | undefined>;
-}
+import { WholeLog } from "./whole-log.ts";
 
 const id = z.string().max(96);
+const unitsQuery = z.object({ units: z.enum(["metric", "us"]).default("metric") });
 
-/** Papers as PDF. */
-export function addPaperRoutes(app: Routes, papers: Papers): void {
+/** Papers as PDF, in the units asked for. */
+export function addPaperRoutes(app: Routes, parts: Parts): void {
+  const log = new WholeLog(parts.store, parts.patterns);
   app.get(
     "/api/paper/turnaround/:kit/:turnaround.pdf",
-    { config: { permission: "print-paper" }, schema: { params: z.object({ kit: id, turnaround: id }) } },
-    async (request, reply) => {
-      const pdf = await papers.turnaroundRecord(request.params.kit, request.params.turnaround);
-      if (pdf === undefined) throw unknownAddress(request);
-      return reply.type("application/pdf").send(Buffer.from(pdf));
+    {
+      config: { permission: "print-paper" },
+      schema: { params: z.object({ kit: id, turnaround: id }), querystring: unitsQuery },
     },
+    async (request, reply) =>
+      sendPdf(request, reply, await printTurnaround(parts, log, { ...request.params, ...request.query })),
   );
   app.get(
     "/api/paper/card/:pattern.pdf",
-    { config: { permission: "print-paper" }, schema: { params: z.object({ pattern: id }) } },
-    async (request, reply) => {
-      const pdf = await papers.patternCard(request.params.pattern);
-      if (pdf === undefined) throw unknownAddress(request);
-      return reply.type("application/pdf").send(Buffer.from(pdf));
-    },
+    { config: { permission: "print-paper" }, schema: { params: z.object({ pattern: id }), querystring: unitsQuery } },
+    async (request, reply) => sendPdf(request, reply, await printCard(parts, { ...request.params, ...request.query })),
   );
+}
+
+function sendPdf(request: FastifyRequest, reply: FastifyReply, pdf: Uint8Array | undefined): FastifyReply {
+  if (pdf === undefined) throw unknownAddress(request);
+  return reply.header("cache-control", "no-store").type("application/pdf").send(Buffer.from(pdf));
 }

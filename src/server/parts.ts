@@ -1,7 +1,6 @@
 import type { Role } from "#readiness";
 import type { Ambient, LogStore, SecretStore } from "#station";
 import type { Pattern } from "#kit";
-import type { Papers } from "./paper-routes.ts";
 import type { Roster } from "./roster.ts";
 
 /** Someone of the demo station, whose PIN everybody may know. */
@@ -24,8 +23,6 @@ export interface ServerOptions {
   readonly origin?: string;
   /** Present only on a demo station: who may be chosen on the sign-in page. */
   readonly demo?: readonly DemoAccount[];
-  /** Makes PDFs; without it no paper is offered. */
-  readonly papers?: Papers;
   /** Where faults of the server itself are written; silent when absent. */
   readonly log?: { readonly level: "warn" | "error" };
 }

@@ -4,14 +4,12 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { ListedRoute } from "./gate.ts";
 import { stageStation, type Browser, type StagedStation } from "./staged-station.ts";
 
-const papers = { turnaroundRecord: async () => undefined, patternCard: async () => undefined };
-
 describe("permission table", () => {
   let station: StagedStation;
   let routes: readonly ListedRoute[];
 
   beforeAll(async () => {
-    station = await stageStation({ webDir: `${process.cwd()}/docs`, papers });
+    station = await stageStation({ webDir: `${process.cwd()}/docs` });
     await station.app.ready();
     routes = station.app.listedRoutes.toSorted(byOrder);
   });

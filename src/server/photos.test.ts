@@ -17,7 +17,6 @@ describe("photos", () => {
   });
   afterAll(() => station.app.close());
 
-  const photo = (size = 5000) => Buffer.concat([JPEG, randomBytes(size - JPEG.length)]);
   const put = (bytes: Buffer, hash = hashOf(bytes), headers = JPEG_HEADERS) =>
     crew.send("PUT", `/api/photos/${hash}`, bytes, headers);
 
@@ -68,6 +67,10 @@ describe("photos", () => {
     expect((await crew.send("GET", "/api/health")).statusCode).toBe(200);
   });
 });
+
+function photo(size = 5000): Buffer {
+  return Buffer.concat([JPEG, randomBytes(size - JPEG.length)]);
+}
 
 function hashOf(bytes: Buffer): string {
   return createHash("sha256").update(bytes).digest("hex");

@@ -1,5 +1,5 @@
 import { describeFault, isInputError, printGiven, type Fault } from "#base";
-import { PROBLEM, type Problem } from "#station";
+import { isStoreError, PROBLEM, type Problem, type StoreError } from "#station";
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import { hasZodFastifySchemaValidationErrors } from "fastify-type-provider-zod";
 
@@ -58,7 +58,14 @@ function refusalOf(error: unknown, request: FastifyRequest): Refusal {
   if (error instanceof Refusal) return error;
   if (isInputError(error)) return badInput(error.faults);
   if (hasZodFastifySchemaValidationErrors(error)) return badInput(error.validation.map(faultOfIssue));
+  if (isStoreError(error)) return storeFailed(error, request);
   return refusalOfStatus(error as FastifyError, request);
+}
+
+/** The disk or the database cannot be worked with: devices keep what they have and send it again. */
+function storeFailed(error: StoreError, request: FastifyRequest): Refusal {
+  request.log.error(error);
+  return new Refusal("unavailable", { code: error.code, message: error.message, remedy: error.remedy });
 }
 
 export function badInput(faults: readonly Fault[]): Refusal {

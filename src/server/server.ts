@@ -57,6 +57,6 @@ async function addRoutes(app: Routes, parts: Parts): Promise<void> {
   addPhotoRoutes(app, parts);
   addStationRoutes(app, parts);
   addQuestionRoutes(app, parts);
-  if (parts.papers !== undefined) addPaperRoutes(app, parts.papers);
+  addPaperRoutes(app, parts);
   if (parts.webDir !== undefined) await addPages(app, parts.webDir);
 }

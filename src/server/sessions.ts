@@ -1,7 +1,8 @@
+import { secondsBetween } from "#base";
 import type { Person } from "#readiness";
 import type { Session, SignedOut } from "#station";
 import type { FastifyReply, FastifyRequest } from "fastify";
-import { secondsAfter, secondsBetween } from "./hours.ts";
+import { secondsAfter } from "./hours.ts";
 import type { Parts } from "./parts.ts";
 import { hashSecret, makeToken } from "./secrets.ts";
 

@@ -117,7 +117,9 @@ describe("name and PIN", () => {
     const codes: string[] = [];
     for (let i = 0; i < 24; i++) {
       const reply = await station.app.inject({
-        ...{ method: "POST", url: "/api/sign-in", remoteAddress: `10.0.0.${i}` },
+        method: "POST",
+        url: "/api/sign-in",
+        remoteAddress: `10.0.0.${i}`,
         payload: { name: "Ann Marr", pin: WRONG, device: `made-up-${i}`, deviceName: "X" },
       });
       codes.push(reply.json().code);

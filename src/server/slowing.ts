@@ -1,5 +1,5 @@
+import { secondsBetween } from "#base";
 import { PROBLEM, type SecretStore } from "#station";
-import { secondsBetween } from "./hours.ts";
 import { Refusal } from "./problem.ts";
 
 /** Seconds to wait after so many failures in a row of one person on one device; the first three are free. */

@@ -82,8 +82,13 @@ async function foundStation({
   const browser = openBrowser(app, `device-${uuidv7()}`);
   const place = { name: "North slip", strength: 2, zone: "Europe/London" };
   const reply = await browser.send("POST", "/api/setup", {
-    ...{ code, stationName: "Skerrow", name: "Ann Marr", pin: PIN, place },
-    ...{ device: browser.device, deviceName: "Office" },
+    code,
+    stationName: "Skerrow",
+    name: "Ann Marr",
+    pin: PIN,
+    place,
+    device: browser.device,
+    deviceName: "Office",
   });
   return { ...browser, me: reply.json<SignedIn>() };
 }

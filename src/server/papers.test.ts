@@ -1,0 +1,57 @@
+import { demoAccounts, demoEntries } from "#demo";
+import { openMemoryStore } from "#store/memory";
+import { createStationFold } from "#station";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { openDemoAccounts } from "./demo-station.ts";
+import { readPatterns } from "./pattern-folder.ts";
+import { stageStation, type Browser, type StagedStation } from "./staged-station.ts";
+
+const patterns = readPatterns(["patterns"]);
+const entries = demoEntries({ patterns, today: "2027-03-14", seed: 7 });
+
+describe("the demo station", () => {
+  let station: StagedStation;
+  let browser: Browser;
+  beforeAll(async () => {
+    const store = openMemoryStore();
+    await store.append(entries, "2027-03-14T09:00:00Z");
+    const { ambient } = await stageStation({ store });
+    const demo = await openDemoAccounts({ secrets: store, ambient }, () => true);
+    station = await stageStation({ store, demo });
+    browser = station.browser("workbench-tablet");
+  });
+  afterAll(() => station.app.close());
+
+  it("names its people on the sign-in page, and lets each of them in", async () => {
+    expect((await browser.send("GET", "/api/session")).json()).toMatchObject({
+      needsSetup: false,
+      demo: expect.arrayContaining([{ name: "Mara Tolliver", role: "keeper", pin: "200417" }]),
+    });
+    for (const { name, pin, role } of demoAccounts()) {
+      const reply = await browser.send("POST", "/api/sign-in", {
+        name,
+        pin,
+        device: browser.device,
+        deviceName: "Tablet",
+      });
+      expect(reply.json()).toMatchObject({ demo: true, person: { name, role } });
+    }
+  });
+
+  it("prints the record of a turnaround, and its pattern as a card", async () => {
+    const fold = createStationFold(patterns);
+    fold.add(entries);
+    const kit = fold.read().kits.find((one) => one.turnarounds.length > 0)!;
+    const record = `/api/paper/turnaround/${kit.id}/${kit.turnarounds[0]!.id}.pdf`;
+    for (const url of [
+      record,
+      `/api/paper/card/${kit.pattern}.pdf`,
+      `/api/paper/card/${kit.pattern.split("@")[0]}.pdf?units=us`,
+    ]) {
+      const reply = await browser.send("GET", url);
+      expect(reply.headers["content-type"]).toBe("application/pdf");
+      expect(reply.rawPayload.subarray(0, 5).toString()).toBe("%PDF-");
+    }
+    expect((await browser.send("GET", `/api/paper/turnaround/${kit.id}/none.pdf`)).statusCode).toBe(404);
+  });
+});

@@ -1,0 +1,65 @@
+import { dayIn, type UnitSystem } from "#base";
+import type { Pattern } from "#kit";
+import { renderPatternCard, renderTurnaroundRecord, type TurnaroundRecord } from "#paper";
+import type { KitState, Turnaround } from "#readiness";
+import { standingAt, type Photo, type StationReading } from "#station";
+import type { Parts } from "./parts.ts";
+import type { WholeLog } from "./whole-log.ts";
+
+/** The record of a turnaround, open or closed, as a PDF; undefined where there is none of that id. */
+export async function printTurnaround(
+  parts: Parts,
+  log: WholeLog,
+  wanted: { readonly kit: string; readonly turnaround: string; readonly units: UnitSystem },
+): Promise<Uint8Array | undefined> {
+  const fold = await log.read();
+  const kit = fold.kit(wanted.kit);
+  const turnaround = [...(kit?.turnarounds ?? []), kit?.turnaround].find((one) => one?.id === wanted.turnaround);
+  const reading = fold.read();
+  const pattern = kit && reading.patterns.get(kit.pattern);
+  if (kit === undefined || turnaround === undefined || pattern === undefined) return undefined;
+  const record = gather(parts, reading, { kit, turnaround, pattern });
+  return renderTurnaroundRecord({ ...record, units: wanted.units, photos: await fetchPhotos(parts, kit, turnaround) });
+}
+
+function gather(
+  parts: Parts,
+  reading: StationReading,
+  about: { readonly kit: KitState; readonly turnaround: Turnaround; readonly pattern: Pattern },
+): Omit<TurnaroundRecord, "units" | "photos"> {
+  const now = parts.ambient.now();
+  const place = reading.places.find(({ id }) => id === about.kit.place);
+  return {
+    ...about,
+    now,
+    stationName: reading.stationName,
+    placeName: place?.name ?? about.kit.place,
+    standing: standingAt(about.kit, reading, dayIn(place?.zone ?? "UTC", now)),
+    people: new Map(reading.people.map(({ id, name }) => [id, name])),
+  };
+}
+
+/** Photos of the turnaround's answers and of its findings, those that have arrived. */
+async function fetchPhotos(
+  { store }: Parts,
+  kit: KitState,
+  turnaround: Turnaround,
+): Promise<ReadonlyMap<string, Photo>> {
+  const answers = Object.values(turnaround.answers).flatMap(({ photos }) => photos ?? []);
+  const findings = kit.findings.filter((one) => one.turnaround === turnaround.id).flatMap(({ photos }) => photos);
+  const hashes = new Set([...answers, ...findings].map(({ hash }) => hash));
+  const found = await Promise.all([...hashes].map((hash) => store.photo(hash)));
+  return new Map(found.flatMap((photo) => (photo === undefined ? [] : [[photo.hash, photo]])));
+}
+
+/** A pattern as a card to fill in, by "id@version", or by its id for the newest. */
+export async function printCard(
+  parts: Parts,
+  wanted: { readonly pattern: string; readonly units: UnitSystem },
+): Promise<Uint8Array | undefined> {
+  const versions = parts.patterns.filter(({ id, version }) => [id, `${id}@${version}`].includes(wanted.pattern));
+  const pattern = versions.toSorted((one, other) => other.version - one.version)[0];
+  if (pattern === undefined) return undefined;
+  const stationName = parts.roster.stationName();
+  return renderPatternCard({ stationName, pattern, units: wanted.units, now: parts.ambient.now() });
+}
