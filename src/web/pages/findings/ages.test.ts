@@ -56,7 +56,7 @@ group("open findings", () => {
   });
 
   it("falls back to the note where the pattern has no such mode", () => {
-    expect(open[0]).toMatchObject({ item: "torch", mode: "Loose" });
+    expect(open[0]).toMatchObject({ item: "torch", mode: "torch: Loose" });
   });
 });
 

@@ -8,6 +8,7 @@ export type OpenFinding = AgedFinding & NamedFinding;
 /** Item and mode of a finding in the pattern's words. */
 export interface NamedFinding {
   readonly item: string;
+  /** Names the item too. */
   readonly mode: string;
 }
 
@@ -23,9 +24,9 @@ export function listOpen(
 
 /** Item and mode by name; the note where the pattern has no such mode. */
 export function nameFinding(finding: Finding, pattern: Pattern | undefined): NamedFinding {
-  const item = pattern && itemNamed(pattern, finding.item)?.name;
+  const item = (pattern && itemNamed(pattern, finding.item)?.name) ?? finding.item;
   const mode = pattern && modeNamed(pattern, finding.mode)?.name;
-  return { item: item ?? finding.item, mode: mode ?? finding.note ?? "something else" };
+  return { item, mode: mode ?? `${item}: ${finding.note ?? "something else"}` };
 }
 
 /** Open findings of one kit, oldest first. */
@@ -60,10 +61,10 @@ export function progressOf(finding: Finding, today: string): Progress {
 /** Progress in words, naming what comes next. */
 export function sayProgress(progress: Progress): string {
   const words: Readonly<Record<Progress, string>> = {
-    "needs-remedy": "nothing done yet",
-    "needs-proof": "remedy made, not proved",
-    "lived-with": "lived with",
-    closed: "closed",
+    "needs-remedy": "Nothing done yet",
+    "needs-proof": "Remedy made, not proved",
+    "lived-with": "Lived with",
+    closed: "Closed",
   };
   return words[progress];
 }

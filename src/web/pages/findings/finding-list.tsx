@@ -24,14 +24,14 @@ export function FindingList({ findings, naming }: FindingListProps) {
 
 function FindingLine({ one, naming }: { readonly one: OpenFinding; readonly naming: "kit" | "item" }) {
   const { today } = useStation();
-  const { kit, finding, item, mode, days } = one;
+  const { kit, finding, mode, days } = one;
   return (
     <Link className={`finding-line finding-${finding.effect}`} to={`/findings?kit=${kit.id}&finding=${finding.id}`}>
       <span className="finding-age tabular">{sayAge(days)}</span>
       <span className="finding-words">
         <span className="finding-what">
           {naming === "kit" && `${kit.name}: `}
-          {item}, {mode}
+          {mode}
         </span>
         <span className="finding-effect">{sayEffect(finding.effect, finding.limit)}</span>
         <span className="quiet">{sayProgress(progressOf(finding, today))}</span>

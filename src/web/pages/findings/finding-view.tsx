@@ -23,9 +23,9 @@ export function FindingPage(wanted: { readonly kit: string; readonly finding: st
       </Page>
     );
   }
-  const { item, mode } = nameFinding(finding, at.pattern);
+  const { mode } = nameFinding(finding, at.pattern);
   return (
-    <Page title={`${item}, ${mode}`} back={back}>
+    <Page title={mode} back={back}>
       <Facts at={at} finding={finding} />
       <Done at={at} finding={finding} />
       <Next at={at} finding={finding} />
@@ -120,7 +120,7 @@ function Next({ at, finding }: AboutFinding) {
           <ProofForm key={finding.remedies.length} at={at} acts={acts} finding={finding} />
         </Section>
       )}
-      <Section title={progress === "needs-proof" ? "Or more was done" : "What was done?"}>
+      <Section title={progress === "needs-proof" ? "Or more was done" : "Put it right"}>
         <RemedyForm key={finding.remedies.length} at={at} acts={acts} finding={finding} />
       </Section>
     </>

@@ -22,7 +22,7 @@ export function RemedyForm(props: RemedyFormProps) {
   const [how, setHow] = useState<Remedy["how"]>();
   return (
     <div className="finding-form">
-      <Choice label="What was done" options={WAYS} value={how} onChange={setHow} />
+      <Choice label="What was done?" options={WAYS} value={how} onChange={setHow} />
       {how === "mended" && <MendedForm {...props} />}
       {how === "replaced" && <ReplacedForm {...props} />}
       {how === "lived-with" && <LivedWithForm {...props} />}

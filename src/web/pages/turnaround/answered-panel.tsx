@@ -1,11 +1,12 @@
-import { itemNamed, modeNamed } from "#kit";
 import type { Finding } from "#readiness";
+import { nameFinding } from "../findings/ages.ts";
 import { Button, ErrorBox, GloveRow, Notice, PhotoStrip } from "../../parts/index.ts";
 import type { OpenKit } from "./at-hand.ts";
 import { sayWho } from "./at-hand.ts";
 import { sayEffect } from "./finding-choice.ts";
 import type { Answered } from "./lines.ts";
 import type { Answering } from "./use-answering.ts";
+import { useFocusIfLost } from "./use-focus-if-lost.ts";
 import { useSaving } from "./use-saving.ts";
 import { sayAnswer, sayCard } from "./wording.ts";
 
@@ -19,9 +20,10 @@ interface AnsweredPanelProps extends Answering {
 /** The answer that stands here, who gave it, and the ways on: next, answer again, raise what is missing. */
 export function AnsweredPanel(props: AnsweredPanelProps) {
   const { open, ask, answered } = props;
+  const panel = useFocusIfLost<HTMLDivElement>();
   const raised = findingsHere(open, props.line.step.id, ask.check?.id);
   return (
-    <div className="answered">
+    <div ref={panel} tabIndex={-1} className="answered">
       <p className="answered-words">
         <strong>{sayAnswer(answered, ask.check)}</strong>
       </p>
@@ -57,11 +59,10 @@ function findingsHere({ kit, turnaround }: OpenKit, step: string, check: string 
 }
 
 function FindingLine({ open, finding }: { readonly open: OpenKit; readonly finding: Finding }) {
-  const item = itemNamed(open.pattern, finding.item)?.name ?? finding.item;
-  const mode = modeNamed(open.pattern, finding.mode)?.name ?? finding.note ?? "something else";
+  const { mode } = nameFinding(finding, open.pattern);
   return (
     <p className="answered-finding">
-      Finding: {item}, {mode} ({sayEffect(finding.effect, finding.limit)})
+      Finding: {mode}. {sayEffect(finding.effect, finding.limit)}
     </p>
   );
 }

@@ -1,9 +1,9 @@
 import { useState } from "react";
-import { ErrorBox, Notice, PhotoStrip, TextField } from "../../parts/index.ts";
+import { ErrorBox, Notice, PhotoStrip, TextField, Timestamp } from "../../parts/index.ts";
 import { usePreferences } from "../../theme/index.ts";
 import { AnswerBar } from "./answer-bar.tsx";
 import { AnsweredPanel } from "./answered-panel.tsx";
-import { sayWho, type OpenKit } from "./at-hand.ts";
+import { nameOf, type OpenKit } from "./at-hand.ts";
 import { FindingSheet } from "./finding-sheet.tsx";
 import type { Ask } from "./lines.ts";
 import { NotPossible } from "./not-possible.tsx";
@@ -11,6 +11,7 @@ import { lastTime, sayLimits, writeValue } from "./reading.ts";
 import { ReadingFields } from "./reading-fields.tsx";
 import { assembleReading, type Reading } from "./typed-reading.ts";
 import { useAnswering, type Answering, type Answers } from "./use-answering.ts";
+import { useFocusIfLost } from "./use-focus-if-lost.ts";
 import { useAskDraft, type KeptDraft } from "./use-ask-draft.ts";
 
 /** One thing asked: what to look at, what right looks like, last time, the reading, and the three answers. */
@@ -22,8 +23,9 @@ export function AskView(props: Answering) {
   const timer = open.turnaround.timers[line.step.id];
   const reading = assembleReading(ask.check, kept.draft.typed, { today: open.view.today, units, timer });
   const answers = useAnswering(props, reading, kept);
+  const section = useFocusIfLost<HTMLElement>();
   return (
-    <section className="ask" aria-label={ask.check ? "Check" : "Answer"}>
+    <section ref={section} tabIndex={-1} className="ask" aria-label={ask.check ? "Check" : "Answer"}>
       <AskWords ask={ask} />
       <LastTime open={open} ask={ask} />
       {ask.answered && !again ? (
@@ -62,7 +64,6 @@ function ToAnswer({ ask, kept, reading, answers }: ToAnswerProps) {
   return (
     <>
       {ask.check && <ReadingFields check={ask.check} kept={kept} reading={reading} />}
-      <Extras kept={kept} />
       {answers.refusal !== undefined && <Notice tone="wrong" title={answers.refusal} isNews />}
       <ErrorBox error={answers.saving.error} title="Not saved" />
       <AnswerBar
@@ -73,6 +74,7 @@ function ToAnswer({ ask, kept, reading, answers }: ToAnswerProps) {
         onWrong={() => void answers.onWrong()}
         onNotPossible={() => setAsksWhy(true)}
       />
+      <Extras kept={kept} />
       {asksWhy && <NotPossible onClose={() => setAsksWhy(false)} onSave={(why) => void answers.onNotPossible(why)} />}
     </>
   );
@@ -99,8 +101,8 @@ function LastTime({ open, ask }: { readonly open: OpenKit; readonly ask: Ask }) 
   if (!last?.value) return null;
   return (
     <p className="ask-last">
-      Last time <strong className="tabular">{writeValue(last.value)}</strong> ({last.mark.at.slice(0, 10)},{" "}
-      {sayWho(open.view, last.mark)})
+      Last time <strong className="tabular">{writeValue(last.value)}</strong>, <Timestamp at={last.mark.at} as="day" />,{" "}
+      {nameOf(open.view, last.mark.by)}
     </p>
   );
 }
@@ -110,7 +112,7 @@ function Extras({ kept }: { readonly kept: KeptDraft }) {
   const { note, photos } = kept.draft;
   return (
     <details className="extras" open={note !== "" || photos.length > 0}>
-      <summary>Note or photo</summary>
+      <summary>Note or photo with this answer</summary>
       <TextField label="Note" value={note} onChange={(text) => kept.change({ note: text })} isLong />
       <PhotoStrip
         photos={photos}

@@ -12,27 +12,32 @@ const REPEAT = 5000;
 
 interface ClocksProps {
   readonly open: OpenKit;
+  /** Line on the screen now; its clock is shown there. */
+  readonly shown: number | undefined;
   readonly onGoTo: (line: number) => void;
 }
 
 /** Every running clock, in sight at whatever line the person is, and the alarm when one reaches its limit. */
-export function Clocks({ open, onGoTo }: ClocksProps) {
+export function Clocks({ open, shown, onGoTo }: ClocksProps) {
   const timers = runningTimers(open.pattern, open.turnaround);
   const now = useNow(timers.length > 0);
   const wake = useWakeLock(timers.length > 0);
   const [answered, setAnswered] = useState<readonly string[]>([]);
   if (timers.length === 0) return null;
+  const elsewhere = timers.filter((timer) => timer.step.line !== shown);
   const calling = timers.find((timer) => readRunning(timer, now).reached && !answered.includes(keyOf(timer)));
   return (
     <>
-      <aside className="clocks" aria-label="Running clocks">
-        {timers.map((timer) => (
-          <ClockStrip key={keyOf(timer)} timer={timer} now={now} onGoTo={onGoTo} />
-        ))}
-        {wake === "refused" && (
-          <p className="clocks-wake">This screen may go dark: the clock goes on, but cannot call.</p>
-        )}
-      </aside>
+      {(elsewhere.length > 0 || wake === "refused") && (
+        <aside className="clocks" aria-label="Running clocks">
+          {elsewhere.map((timer) => (
+            <ClockStrip key={keyOf(timer)} timer={timer} now={now} onGoTo={onGoTo} />
+          ))}
+          {wake === "refused" && (
+            <p className="clocks-wake">This screen may go dark: the clock goes on, but cannot call.</p>
+          )}
+        </aside>
+      )}
       {calling && (
         <AlarmPanel
           timer={calling}

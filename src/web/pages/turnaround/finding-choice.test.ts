@@ -22,7 +22,7 @@ describe("what a found-wrong answer may be", () => {
   });
 
   it("says what an effect means, with its limit", () => {
-    expect(sayEffect("limits", "daylight only")).toBe("may go, with a limit: daylight only");
-    expect(sayEffect("grounds")).toBe("grounds the kit");
+    expect(sayEffect("limits", "daylight only")).toBe("May go, with a limit: daylight only");
+    expect(sayEffect("grounds")).toBe("Grounds the kit");
   });
 });

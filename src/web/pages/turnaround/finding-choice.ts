@@ -63,9 +63,9 @@ export function preselect(choices: readonly FindingChoice[]): PickedMode | undef
 /** What an effect means for the kit, in words. */
 export function sayEffect(effect: Effect, limit?: string): string {
   const words: Readonly<Record<Effect, string>> = {
-    grounds: "grounds the kit",
-    limits: `may go, with a limit${limit ? `: ${limit}` : ""}`,
-    notes: "noted, does not hold the kit",
+    grounds: "Grounds the kit",
+    limits: `May go, with a limit${limit ? `: ${limit}` : ""}`,
+    notes: "Noted, does not hold the kit",
   };
   return words[effect];
 }

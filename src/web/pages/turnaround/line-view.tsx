@@ -71,6 +71,11 @@ interface AskTabsProps {
   readonly place: Place;
 }
 
+/** A check's number as the card prints it: "12a". */
+function labelOf(line: Line, at: number): string {
+  return `${line.step.line}${String.fromCharCode("a".charCodeAt(0) + at)}`;
+}
+
 /** The checks of one line, by number, so that an answered one can be looked at again. */
 function AskTabs({ line, shown, place }: AskTabsProps) {
   return (
@@ -82,7 +87,7 @@ function AskTabs({ line, shown, place }: AskTabsProps) {
             isPressed={ask.key === shown.key}
             onPress={() => place.goTo({ line: line.step.line, ask: ask.key })}
           >
-            Check {at + 1}
+            {labelOf(line, at)}
             {ask.answered ? ", answered" : ""}
           </Button>
         ))}

@@ -33,7 +33,7 @@ export function PullCounter(props: PullCounterProps) {
               <span className="pull-button">Pull {pulls + 1}</span>
             </Button>
           )}
-          <Button kind="primary" tone="grave" wide isDisabled={pulls === 0} onPress={() => count(pulls, "started")}>
+          <Button wide isDisabled={pulls === 0} onPress={() => count(pulls, "started")}>
             It started
           </Button>
         </>

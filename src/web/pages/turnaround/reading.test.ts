@@ -36,7 +36,7 @@ describe("readings against their limits", () => {
   });
 
   it("shows limits in the person's unit and in the unit they were written in", () => {
-    expect(sayLimits(sampleCheck("cord"), "us")).toContain("(50.0\u00a0cm)");
+    expect(sayLimits(sampleCheck("cord"), "us")).toContain("50.0\u00a0cm (");
     expect(sayLimits(sampleCheck("bands"), "metric")).toBe("4 bands");
     expect(sayLimits(sampleCheck("torch-lights"), "metric")).toBeUndefined();
   });

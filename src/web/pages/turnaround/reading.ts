@@ -75,7 +75,7 @@ function writeLimit(check: Check, si: number, units: UnitSystem): string {
   if (check.kind !== "measure") return String(si);
   const inWritten = formatQuantity(si, check.dimension as Dimension, { unit: check.unit });
   const inOwn = formatQuantity(si, check.dimension as Dimension, { system: units });
-  return inWritten === inOwn ? inWritten : `${inOwn} (${inWritten})`;
+  return inWritten === inOwn ? inWritten : `${inWritten} (${inOwn})`;
 }
 
 /** A reading as it is shown beside an answer. */

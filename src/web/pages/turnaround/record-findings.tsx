@@ -1,5 +1,6 @@
-import { itemNamed, modeNamed, type Pattern } from "#kit";
+import type { Pattern } from "#kit";
 import type { Finding, Turnaround } from "#readiness";
+import { nameFinding } from "../findings/ages.ts";
 import { PhotoStrip, Timestamp } from "../../parts/index.ts";
 import { nameOf, type KitAtHand } from "./at-hand.ts";
 import { sayEffect } from "./finding-choice.ts";
@@ -30,15 +31,11 @@ interface FindingRowProps {
 }
 
 function FindingRow({ at, finding, pattern }: FindingRowProps) {
-  const item = itemNamed(pattern, finding.item)?.name ?? finding.item;
-  const mode = modeNamed(pattern, finding.mode)?.name ?? "something else";
+  const { item, mode } = nameFinding(finding, pattern);
   return (
     <li>
       <p>
-        <strong>
-          {item}: {mode}
-        </strong>
-        , {sayEffect(finding.effect, finding.limit)}
+        <strong>{mode}.</strong> {sayEffect(finding.effect, finding.limit)}
       </p>
       {finding.note !== undefined && <p>{finding.note}</p>}
       <p className="quiet">

@@ -1,6 +1,6 @@
 import { Link } from "wouter";
 import { stepNamed } from "#kit";
-import { Button, ButtonRow, ErrorBox, NightToggle, Progress } from "../../parts/index.ts";
+import { Button, ButtonRow, ErrorBox, NightToggle } from "../../parts/index.ts";
 import { useRecorder } from "../../device/index.ts";
 import type { OpenKit } from "./at-hand.ts";
 import { stateOf, type Line } from "./lines.ts";
@@ -30,9 +30,10 @@ export function RunnerHead({ open, lines, place }: RunnerHeadProps) {
         <span className="runner-kit">{kit.name}</span>
         <NightToggle />
       </div>
-      <Progress label="Lines answered" value={answered} of={lines.length} isLabelHidden />
       <ButtonRow>
-        <Button onPress={() => place.show(listed ? "resume" : "lines")}>{listed ? "Go on" : "All lines"}</Button>
+        <Button onPress={() => place.show(listed ? "resume" : "lines")}>
+          {listed ? "Go on" : `All lines, ${answered} of ${lines.length} answered`}
+        </Button>
         {undoable && <Undo key={undoable.entry.id} undoable={undoable} place={place} open={open} />}
       </ButtonRow>
     </header>

@@ -45,7 +45,7 @@ export function Runner({ open }: { readonly open: OpenKit }) {
           />
         )}
         {shown.kind !== "lines" && shown.kind !== "seal" && !line && <AllAnswered lines={lines} place={place} />}
-        <Clocks open={open} onGoTo={(at) => place.goTo({ line: at })} />
+        <Clocks open={open} shown={line?.step.line} onGoTo={(at) => place.goTo({ line: at })} />
       </div>
     </AlarmContext>
   );
