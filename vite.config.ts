@@ -21,7 +21,7 @@ export default defineConfig({
       injectRegister: false,
       injectManifest: {
         injectionPoint: "self.APP_SHELF",
-        globPatterns: ["**/*.{js,css,html,woff2,svg,png,wasm}"],
+        globPatterns: ["**/*.{js,css,html,woff2,svg,png,wasm,webmanifest}"],
         maximumFileSizeToCacheInBytes: 6e6,
       },
       manifest: {

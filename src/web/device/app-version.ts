@@ -1,4 +1,5 @@
 import { useEffect, useState } from "react";
+import type { StationView } from "./contract.ts";
 
 /** Asks for the app to be kept on this device. Without a secure address browsers refuse, and the app needs a network. */
 export async function keepAppHere(): Promise<void> {
@@ -12,6 +13,18 @@ interface Versions {
 }
 
 const LOOK_MS = 30 * 60_000;
+
+/**
+ * True while a turnaround that this device has a hand in is open: the app may not change under it.
+ * One that others opened elsewhere does not hold this device back.
+ */
+export function hasWorkOpen({ kits, device }: Pick<StationView, "kits" | "device">): boolean {
+  return kits.some(({ turnaround, otherTurnarounds = [] }) =>
+    [...(turnaround ? [turnaround] : []), ...otherTurnarounds].some((one) =>
+      [one.opened, ...Object.values(one.answers).map(({ mark }) => mark)].some((mark) => mark.device === device),
+    ),
+  );
+}
 
 /** True when a newer version lies ready on this device. */
 export function useNewVersion(): boolean {
@@ -37,10 +50,19 @@ export async function adoptNewVersion(): Promise<void> {
 async function lookForNewer(): Promise<boolean> {
   const registration = await navigator.serviceWorker.getRegistration();
   await registration?.update().catch(() => undefined);
+  await settled(registration?.installing);
   const worker = await newestWorker();
   if (!worker) return false;
   const { newest, shown } = await askWorker(worker, "which");
   return newest !== shown;
+}
+
+/** Resolves once a version being fetched is whole, or has failed. */
+function settled(worker: ServiceWorker | null | undefined): Promise<void> {
+  return new Promise((resolve) => {
+    if (!worker || worker.state !== "installing") resolve();
+    else worker.addEventListener("statechange", () => resolve(), { once: true });
+  });
 }
 
 async function newestWorker(): Promise<ServiceWorker | undefined> {

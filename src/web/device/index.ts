@@ -1,5 +1,5 @@
 export { doingOf, useCarryOut } from "./act.ts";
-export { adoptNewVersion, keepAppHere, useNewVersion } from "./app-version.ts";
+export { adoptNewVersion, hasWorkOpen, keepAppHere, useNewVersion } from "./app-version.ts";
 export * from "./contract.ts";
 export { sayClockDifference } from "./clock.ts";
 export { DeviceContext, useRecorder, useSendState, useStation, type DeviceValue } from "./context.ts";

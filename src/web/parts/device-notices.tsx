@@ -1,6 +1,13 @@
 import { useState } from "react";
 import { Link, useRoute } from "wouter";
-import { adoptNewVersion, sayClockDifference, useDeviceState, useNewVersion, type Alarm } from "../device/index.ts";
+import {
+  adoptNewVersion,
+  hasWorkOpen,
+  sayClockDifference,
+  useDeviceState,
+  useNewVersion,
+  type Alarm,
+} from "../device/index.ts";
 import { Button } from "./button.tsx";
 import { Notice } from "./notice.tsx";
 import { sayCount } from "./say-count.ts";
@@ -74,7 +81,7 @@ function NewVersion() {
   const [isOnBoard] = useRoute("/");
   const state = useDeviceState();
   const [isBusy, setBusy] = useState(false);
-  if (!isNewer || !isOnBoard || hasWorkOpen(state)) return null;
+  if (!isNewer || !isOnBoard || state.kind !== "signed-in" || !state.station || hasWorkOpen(state.station)) return null;
   const adopt = () => {
     setBusy(true);
     void adoptNewVersion();
@@ -89,14 +96,4 @@ function NewVersion() {
       </p>
     </Notice>
   );
-}
-
-function hasWorkOpen(state: ReturnType<typeof useDeviceState>): boolean {
-  if (state.kind !== "signed-in" || !state.station) return false;
-  const { kits, device } = state.station;
-  return kits.some(({ turnaround }) => {
-    if (!turnaround) return false;
-    const marks = [turnaround.opened, ...Object.values(turnaround.answers).map(({ mark }) => mark)];
-    return marks.some((mark) => mark.device === device);
-  });
 }

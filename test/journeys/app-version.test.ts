@@ -1,0 +1,96 @@
+import { readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { gzipSync } from "node:zlib";
+import type { Browser, BrowserContext, Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import { launchBrowser } from "./support/browser.ts";
+import { startStation, type RunningStation } from "./support/station.ts";
+
+/** The app as it lies on a device: how heavy its first screen is, and when a newer version takes over. */
+
+const WEB = join(import.meta.dirname, "..", "..", "dist", "web");
+const FIRST_SCREEN_BYTES = 250_000;
+
+let browser: Browser;
+let station: RunningStation;
+let device: BrowserContext;
+let page: Page;
+
+beforeAll(async () => {
+  [browser, station] = await Promise.all([launchBrowser(), startStation()]);
+});
+
+afterAll(async () => {
+  await browser.close();
+  await station.close();
+});
+
+beforeEach(async () => {
+  device = await browser.newContext();
+  page = await device.newPage();
+});
+
+afterEach(() => device.close());
+
+async function signIn(): Promise<void> {
+  await page.goto(`${station.url}/sign-in`);
+  await page.getByRole("button", { name: /Mara Tolliver/ }).click();
+  await page.getByRole("navigation", { name: "Station" }).waitFor();
+  await page.getByRole("link", { name: "All sent" }).waitFor();
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+}
+
+test("the first screen, before and after signing in, needs at most 250 kB of script", async () => {
+  const scripts = new Map<string, number>();
+  page.on("response", async (reply) => {
+    if (reply.url().endsWith(".js")) scripts.set(reply.url(), gzipSync(await reply.body(), { level: 6 }).length);
+  });
+  await signIn();
+  await page.getByRole("heading", { level: 1 }).waitFor();
+  const bytes = [...scripts.values()].reduce((sum, size) => sum + size, 0);
+  expect(bytes).toBeGreaterThan(50_000);
+  expect(bytes).toBeLessThanOrEqual(FIRST_SCREEN_BYTES);
+});
+
+/** Puts a newer version on the server, as a deployment would, and takes it back afterwards. */
+async function withNewerVersion(act: () => Promise<void>): Promise<void> {
+  const files = ["index.html", "service-worker.js"].map((name) => join(WEB, name));
+  const before = files.map((file) => readFileSync(file, "utf8"));
+  const [shell, worker] = before as [string, string];
+  const revision = /"revision":"([0-9a-f]+)","url":"index\.html"/.exec(worker)?.[1];
+  expect(revision).toBeDefined();
+  writeFileSync(files[0]!, shell.replace("<title>", '<meta name="version" content="newer"><title>'));
+  writeFileSync(files[1]!, worker.replace(revision!, revision!.split("").reverse().join("")));
+  try {
+    await act();
+  } finally {
+    files.forEach((file, at) => writeFileSync(file, before[at]!));
+  }
+}
+
+const isNewer = () => page.locator('meta[name="version"]').count();
+
+test("a newer version waits for a tap on the board, even when every window was closed meanwhile", async () => {
+  await signIn();
+  await withNewerVersion(async () => {
+    await page.goto(`${station.url}/`);
+    await page.getByText("A newer version of the app is on this device").waitFor();
+    expect(await isNewer()).toBe(0);
+
+    await page.goto(`${station.url}/findings`);
+    await page.getByRole("heading", { level: 1 }).waitFor();
+    expect(await page.getByText("A newer version of the app is on this device").count()).toBe(0);
+
+    await page.close();
+    await new Promise((resolve) => setTimeout(resolve, 1500));
+    page = await device.newPage();
+    await page.goto(`${station.url}/`);
+    await page.getByText("A newer version of the app is on this device").waitFor();
+    expect(await isNewer()).toBe(0);
+
+    await Promise.all([page.waitForEvent("load"), page.getByRole("button", { name: "Use the newer version" }).click()]);
+    await page.getByRole("navigation", { name: "Station" }).waitFor();
+    expect(await isNewer()).toBe(1);
+    expect(await page.getByText("A newer version of the app is on this device").count()).toBe(0);
+  });
+});
