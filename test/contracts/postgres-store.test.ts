@@ -6,6 +6,9 @@ import { startPostgres, type PostgresServer } from "./postgres-server.ts";
 import { EntryMaker } from "./sample-log.ts";
 import { describeSecretStore } from "./secret-store.ts";
 
+/** A busy machine may take its time. */
+const PATIENTLY = { timeout: 10_000 };
+
 const start = await startPostgres();
 if (start.kind === "running") describeAll(start.server);
 else describeNone(start.because);
@@ -36,7 +39,7 @@ function describeAll(server: PostgresServer): void {
       const first = new Promise((resolve) => reader.onAppend((places) => resolve(heard.push(places))));
       await first;
       await writer.append([new EntryMaker(1).next({ place: "island" })], "2027-02-01T00:00:00.000Z");
-      await expect.poll(() => heard.flat()).toContain("island");
+      await expect.poll(() => heard.flat(), PATIENTLY).toContain("island");
       await Promise.all([writer.close(), reader.close()]);
       await server.dropDatabase(url);
     });
@@ -46,12 +49,14 @@ function describeAll(server: PostgresServer): void {
       const store = await openPostgresStore(url);
       const heard: (readonly string[])[] = [];
       store.onAppend((places) => heard.push(places));
-      await expect.poll(() => heard.length).toBe(1);
+      await expect.poll(() => heard.length, PATIENTLY).toBe(1);
       await cutConnections(url);
-      await expect.poll(() => heard.length, { timeout: 5000 }).toBe(2);
+      await expect.poll(() => heard.length, PATIENTLY).toBe(2);
       const make = new EntryMaker(1);
-      await expect.poll(() => store.append([make.next({ place: "island" })], "2027-02-01T00:00:00.000Z")).toBeDefined();
-      await expect.poll(() => heard.flat()).toContain("island");
+      await expect
+        .poll(() => store.append([make.next({ place: "island" })], "2027-02-01T00:00:00.000Z"), PATIENTLY)
+        .toBeDefined();
+      await expect.poll(() => heard.flat(), PATIENTLY).toContain("island");
       await store.close();
       await server.dropDatabase(url);
     });

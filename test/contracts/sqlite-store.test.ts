@@ -86,6 +86,18 @@ describe("SQLite alone", () => {
     await expect(openSqliteStore(path)).rejects.toThrow(/ST-130/);
   });
 
+  test("tells of what another program appended to the file, once", async () => {
+    const path = join(folder, "log.sqlite");
+    const [store, other] = await Promise.all([openSqliteStore(path), openSqliteStore(path)]);
+    const heard: (readonly string[])[] = [];
+    store.onAppend((places) => heard.push(places));
+    await other.append(new EntryMaker(1).many(2), RECEIVED);
+    await expect.poll(() => heard, { timeout: 10_000 }).toEqual([[]]);
+    await store.append([new EntryMaker(2).next()], RECEIVED);
+    expect(heard).toEqual([[], ["harbour-2"]]);
+    await Promise.all([store.close(), other.close()]);
+  });
+
   test("steps are numbered without gaps", () => {
     const numbers = STEPS.map(([name]) => Number(name.slice(0, 4)));
     expect(numbers).toEqual(STEPS.map((_, at) => at + 1));

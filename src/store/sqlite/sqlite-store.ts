@@ -2,8 +2,8 @@ import { mkdir, open, rename } from "node:fs/promises";
 import { dirname, resolve } from "node:path";
 import Database from "better-sqlite3";
 import { Kysely, SqliteDialect, sql, type Dialect } from "kysely";
-import type { AppendListener } from "#station";
 import { migrate, SqlStore, translateErrors, type ColumnTypes, type Engine, type Tables } from "#store/sql";
+import { AppendWatch } from "./append-watch.ts";
 import { PatientDriver } from "./patient-driver.ts";
 import { translateOpening, translateSqlite } from "./sqlite-faults.ts";
 
@@ -26,7 +26,7 @@ export class SqliteStore extends SqlStore {
   readonly #raw: Database.Database;
 
   constructor(raw: Database.Database, db: Kysely<Tables>) {
-    super(db, createEngine());
+    super(db, createEngine(raw));
     this.#raw = raw;
   }
 
@@ -106,21 +106,15 @@ function createDialect(raw: Database.Database, patience: number): Dialect {
   };
 }
 
-/** One process owns the file, so its own appends are all there is to tell of. */
-function createEngine(): Engine {
-  const listeners = new Set<AppendListener>();
+function createEngine(raw: Database.Database): Engine {
+  const watch = new AppendWatch(raw);
   return {
     lockRows: false,
     isCollision: () => false,
     announce: async () => {},
-    listen: (listener) => {
-      listeners.add(listener);
-      return () => listeners.delete(listener);
-    },
-    appended: (places) => {
-      for (const listener of listeners) listener(places);
-    },
-    close: async () => listeners.clear(),
+    listen: (listener) => watch.listen(listener),
+    appended: (places) => watch.tell(places),
+    close: async () => watch.close(),
   };
 }
 
