@@ -27,7 +27,7 @@ export interface PumpCurve {
 /**
  * Pump curve through the points a maker gives.
  *
- * One point: H = 4/3·H1 − H1/3·(Q/Q1)². Three points from no flow, falling: H = H0 − r·Q^n through them.
+ * One point: H = 4/3·H1 − H1/3·(Q/Q1)². Three points from no flow, falling: H = H0 − r·Q^n through them, n 0.2 to 20.
  * Otherwise straight segments, drawn on beyond the last point; or, asked for, a monotone cubic.
  *
  * @param points - flow [m³/s] rising from 0 or more, head [m] 0 or more, falling at the end
@@ -106,13 +106,19 @@ function onePointCurve({ flow, head }: PumpPoint): PumpCurve {
   };
 }
 
+/**
+ * Exponents a three-point power curve may have; the upper limit is the EPA model's. Below the lower one the curve
+ * drops like a wall from no flow, which no pump does, and straight segments are drawn instead.
+ */
+const POWER_EXPONENT = { atLeast: 0.2, atMost: 20 } as const;
+
 /** The power curve through three points, where they allow one. */
 function threePointCurve(points: readonly PumpPoint[]): PumpCurve | undefined {
   const [first, second, third] = points;
   if (points.length !== 3 || !first || !second || !third || first.flow !== 0) return undefined;
   if (!(first.head > second.head && second.head > third.head)) return undefined;
   const exponent = powerExponent(first.head, second, third);
-  if (exponent <= 0 || exponent > 20) return undefined;
+  if (exponent < POWER_EXPONENT.atLeast || exponent > POWER_EXPONENT.atMost) return undefined;
   const fall = (first.head - second.head) / second.flow ** exponent;
   return {
     form: "three-point",
