@@ -50,16 +50,15 @@ function readMark(note: string): BatchMark {
 
 function startServer(folder: string, sender: Sender): Running {
   const { child, ready, gone } = spawnServer(folder);
-  const started = ready.then(() => {});
   // Killed while starting: nobody waits for it then.
-  started.catch(() => {});
+  ready.catch(() => {});
   const ask = async (path: string, init: RequestInit): Promise<Response> => {
     const { address } = await ready;
     const headers = { ...(init.headers as Record<string, string>), cookie: sender.cookie };
     return needOk(await fetch(`${address}${path}`, { ...init, headers }));
   };
   return {
-    ready: started,
+    ready,
     send: async (entries) => judgeReply((await (await ask("/api/log/push", json({ entries }))).json()) as PushReply),
     sendPhoto: async ({ hash, mime, bytes }) => {
       const body = new Blob([bytes as Uint8Array<ArrayBuffer>]);

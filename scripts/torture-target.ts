@@ -23,7 +23,7 @@ export interface BatchMark {
 
 export interface Running {
   /** Resolves when it takes lines; rejects when it ends before. */
-  readonly ready: Promise<void>;
+  readonly ready: Promise<unknown>;
   /** Resolves when the target has acknowledged all of the entries, as new or as known. */
   send(entries: readonly Entry[]): Promise<void>;
   sendPhoto(photo: Photo): Promise<void>;
