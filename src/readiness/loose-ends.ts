@@ -11,9 +11,27 @@ export interface LooseEnd {
   readonly about: { readonly item?: string };
 }
 
-/** Lines answered wrong, and deliveries measured too low, for which no finding was raised. */
+/**
+ * Lines answered wrong, and deliveries measured too low, for which no finding was raised: of the turnaround, and of
+ * those set aside for it.
+ */
 export function wrongWithoutFinding(kit: KitState, turnaround: Turnaround, lookup: Lookup): readonly LooseEnd[] {
-  return [...wrongLines(kit, turnaround, lookup), ...lowDeliveries(kit, turnaround, lookup)];
+  return [turnaround, ...setAsideBeside(kit, turnaround)].flatMap((one) => {
+    const raisedIn = new Set([turnaround.id, one.id]);
+    return [...wrongLines(kit, one, raisedIn, lookup), ...lowDeliveries(kit, one, raisedIn, lookup)];
+  });
+}
+
+/**
+ * The turnarounds set aside since the last one that was closed before this: what they found wrong still counts against
+ * the one that stood.
+ */
+function setAsideBeside(kit: KitState, turnaround: Turnaround): readonly Turnaround[] {
+  const before = kit.turnarounds.findLast((one) => one.closed?.how !== "set-aside" && one.id !== turnaround.id);
+  const since = before?.closed === undefined ? -Infinity : Date.parse(before.closed.at);
+  return kit.turnarounds.filter(
+    (one) => one.closed?.how === "set-aside" && Date.parse(one.opened.at) >= since && one.id !== turnaround.id,
+  );
 }
 
 /** Lines that could not be answered, in words, with why. */
@@ -33,10 +51,15 @@ export function textOfLine(lookup: Lookup, step: PlacedStep, check: string | und
   return `line ${step.line}, ${withoutStop(asked ?? step.text)}`;
 }
 
-function wrongLines(kit: KitState, turnaround: Turnaround, lookup: Lookup): readonly LooseEnd[] {
+function wrongLines(
+  kit: KitState,
+  turnaround: Turnaround,
+  raisedIn: ReadonlySet<string>,
+  lookup: Lookup,
+): readonly LooseEnd[] {
   return Object.values(turnaround.answers).flatMap((answer) => {
     const { step: id, check: checkId } = answer;
-    if (answer.answer !== "wrong" || hasFinding(kit, turnaround, id, checkId)) return [];
+    if (answer.answer !== "wrong" || hasFinding(kit, raisedIn, id, checkId)) return [];
     const step = lookup.steps.get(id);
     const check = checkId === undefined ? undefined : lookup.checks.get(checkId);
     const text = step ? textOfLine(lookup, step, checkId) : `step ${id}`;
@@ -45,20 +68,25 @@ function wrongLines(kit: KitState, turnaround: Turnaround, lookup: Lookup): read
   });
 }
 
-function lowDeliveries(kit: KitState, turnaround: Turnaround, lookup: Lookup): readonly LooseEnd[] {
+function lowDeliveries(
+  kit: KitState,
+  turnaround: Turnaround,
+  raisedIn: ReadonlySet<string>,
+  lookup: Lookup,
+): readonly LooseEnd[] {
   const last = turnaround.measured.at(-1);
-  if (last?.verdict !== "grounds" || hasFinding(kit, turnaround, last.step, undefined)) return [];
+  if (last?.verdict !== "grounds" || hasFinding(kit, raisedIn, last.step, undefined)) return [];
   const step = lookup.steps.get(last.step);
   const where = step ? textOfLine(lookup, step, undefined) : `step ${last.step}`;
   const share = Math.round(last.ratio * 100);
   return [{ step: last.step, effect: "grounds", text: `${where}: delivers ${share} % of what it should`, about: {} }];
 }
 
-/** A finding raised at this line of this turnaround; for a line without check, at any check of its step. */
-function hasFinding(kit: KitState, turnaround: Turnaround, step: string, check: string | undefined): boolean {
+/** A finding raised at this line in one of these turnarounds; for a line without check, at any check of its step. */
+function hasFinding(kit: KitState, raisedIn: ReadonlySet<string>, step: string, check: string | undefined): boolean {
   return kit.findings.some(
     (finding) =>
-      finding.turnaround === turnaround.id &&
+      raisedIn.has(finding.turnaround ?? "") &&
       finding.step === step &&
       (check === undefined || finding.check === undefined || finding.check === check),
   );

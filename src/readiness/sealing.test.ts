@@ -118,6 +118,26 @@ describe("what refuses a seal", () => {
     expect(sealingRefusals(sealing).map((reason) => reason.rule)).toContain("to-settle");
   });
 
+  it("is what a turnaround set aside had found wrong, until a finding is raised", () => {
+    const tablet = new Hand().enrol();
+    const phone = tablet.fork("phone");
+    tablet.open("t1").doAll("t1");
+    phone.open("t2").write("step-answered", { ...LOOK, turnaround: "t2", answer: "wrong" });
+    const both = kitOf(tablet, phone);
+    const stands = tablet.entries.find((entry) => entry.kind === "turnaround-opened")!.id;
+    const difference = both.toSettle.find((one) => one.what === "turnaround")!;
+    const keeper = new Hand("desk", 59);
+    keeper.write("settled", { entries: difference.entries, stands, reason: "It is the fuller one." });
+    const wrong = () => {
+      const kit = kitOf(tablet, phone, keeper);
+      const sealing = { kit, turnaround: kit.turnaround!, pattern: SAMPLE_PATTERN, allKits: [kit], seal: "00500" };
+      return sealingRefusals(sealing).map((reason) => reason.text);
+    };
+    expect(wrong()).toEqual(["Found wrong: raise a finding, or answer again: line 2, Turn the shaft."]);
+    keeper.write("finding-raised", { finding: "f", item: "pump", mode: "other", effect: "notes", photos: [], ...LOOK });
+    expect(wrong()).toEqual([]);
+  });
+
   it("is a delivery measured too low, until a finding is raised at its step", () => {
     const hand = done();
     const how = { method: "timed-fill" as const, lift: 2, rise: 1, throttle: 1, flow: 0.002, flowUncertainty: 1e-4 };
