@@ -133,7 +133,7 @@ function pressureAfter(amount: number, outside: number, volume: number, slope: n
 
 function primes(given: PrimingCase, strokes: number, greatest: number): Priming {
   const seconds = strokes / given.strokeRate;
-  const wholeStrokes = Math.ceil(strokes - 1e-9);
+  const wholeStrokes = Math.max(0, Math.ceil(strokes - 1e-9));
   const because = `water reaches the pump on stroke ${wholeStrokes}`;
   return { kind: "primes", strokes, wholeStrokes, seconds, greatestLift: greatest, because };
 }
