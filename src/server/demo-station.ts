@@ -9,7 +9,7 @@ const SEED = 7;
 /**
  * Fills an empty store with the demo station, in one piece: a start that is broken off leaves it empty.
  *
- * @param today - last day of its two years, "YYYY-MM-DD"
+ * @param demo - `today`: last day of its two years, "YYYY-MM-DD"; `now`: when the store takes it
  */
 export async function fillDemo(
   store: LogStore,
