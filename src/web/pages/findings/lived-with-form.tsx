@@ -39,7 +39,7 @@ export function LivedWithForm({ at, acts, finding }: RemedyFormProps) {
         {...(tried && until === undefined && { fault: "Choose a day." })}
       />
       <ErrorBox error={saving.error} title="Not saved" />
-      <Button kind="primary" tone="grave" wide isBusy={saving.busy} onPress={save}>
+      <Button kind="primary" tone="grave" wide onPress={save}>
         Live with it
       </Button>
     </>

@@ -23,7 +23,7 @@ export function MendedForm({ acts, finding }: RemedyFormProps) {
         {...(missing && { fault: "Say how, in a few words." })}
       />
       <ErrorBox error={saving.error} title="Not saved" />
-      <Button kind="primary" wide isBusy={saving.busy} onPress={save}>
+      <Button kind="primary" wide onPress={save}>
         Mended: now prove it
       </Button>
     </>

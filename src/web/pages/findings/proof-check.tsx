@@ -45,7 +45,6 @@ export function ProofCheck({ check, finding, today, onAnswer }: ProofCheckProps)
       <AnswerBar
         check={check}
         reading={reading}
-        isBusy={false}
         onSeen={() => give("seen")}
         onWrong={() => give("wrong")}
         onNotPossible={() => give("not-possible")}

@@ -48,7 +48,7 @@ export function ProofForm({ at, acts, finding }: RemedyFormProps) {
       )}
       <ErrorBox error={saving.error} title="Not saved" />
       {verdict !== "incomplete" && !open && (
-        <Button kind="primary" wide isBusy={saving.busy} onPress={() => void save()}>
+        <Button kind="primary" wide onPress={() => void save()}>
           {verdict === "right" ? "All seen right: close the finding" : "Save: not put right yet"}
         </Button>
       )}

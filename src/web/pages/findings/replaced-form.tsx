@@ -46,7 +46,7 @@ export function ReplacedForm({ at, acts, finding }: RemedyFormProps) {
         />
       )}
       <ErrorBox error={saving.error} title="Not saved" />
-      <Button kind="primary" wide isBusy={saving.busy} onPress={save}>
+      <Button kind="primary" wide onPress={save}>
         Replaced today: now prove it
       </Button>
     </>

@@ -7,30 +7,27 @@ import { writeValue } from "./reading.ts";
 interface AnswerBarProps {
   readonly check: Check | undefined;
   readonly reading: Reading;
-  readonly isBusy: boolean;
   readonly onSeen: () => void;
   readonly onWrong: () => void;
   readonly onNotPossible: () => void;
 }
 
 /** The three answers, for gloves: what was seen in words, found wrong, not possible. */
-export function AnswerBar({ check, reading, isBusy, onSeen, onWrong, onNotPossible }: AnswerBarProps) {
+export function AnswerBar({ check, reading, onSeen, onWrong, onNotPossible }: AnswerBarProps) {
   const outside = reading.kind === "read" && !reading.judgement.right;
   return (
     <fieldset className="answer-bar">
       <legend className="for-readers-only">Answer</legend>
       {!outside && (
-        <Button kind="primary" wide isBusy={isBusy} onPress={onSeen}>
+        <Button kind="primary" wide onPress={onSeen}>
           {seenWords(check, reading)}
         </Button>
       )}
       <GloveRow>
-        <Button kind="primary" tone="grave" isBusy={isBusy} onPress={onWrong}>
+        <Button kind="primary" tone="grave" onPress={onWrong}>
           {outside ? `Found wrong: ${writeValue(reading.value)}` : "Found wrong"}
         </Button>
-        <Button isBusy={isBusy} onPress={onNotPossible}>
-          Not possible
-        </Button>
+        <Button onPress={onNotPossible}>Not possible</Button>
       </GloveRow>
     </fieldset>
   );

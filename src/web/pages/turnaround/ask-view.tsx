@@ -69,7 +69,6 @@ function ToAnswer({ ask, kept, reading, answers }: ToAnswerProps) {
       <AnswerBar
         check={ask.check}
         reading={reading}
-        isBusy={answers.saving.busy}
         onSeen={() => void answers.onSeen()}
         onWrong={() => void answers.onWrong()}
         onNotPossible={() => setAsksWhy(true)}

@@ -26,9 +26,7 @@ export function CardStage({ name, rows, entering }: CardStageProps) {
         ))}
       </ol>
       {left.length > 1 && (
-        <Button isBusy={saving.busy} onPress={() => void tickAll()}>
-          The card shows the other {left.length} without a reading as seen
-        </Button>
+        <Button onPress={() => void tickAll()}>The card shows the other {left.length} without a reading as seen</Button>
       )}
       <ErrorBox error={saving.error} title="Not all entered" />
     </Section>

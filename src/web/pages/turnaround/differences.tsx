@@ -48,7 +48,7 @@ function SettleBox({ difference, open, acts }: SettleBoxProps) {
       {stands !== undefined && (
         <>
           <TextField label="Why: what did you look at?" value={reason} onChange={setReason} />
-          <Button isBusy={saving.busy} isDisabled={reason.trim() === ""} onPress={settle}>
+          <Button isDisabled={reason.trim() === ""} onPress={settle}>
             Settle it
           </Button>
         </>

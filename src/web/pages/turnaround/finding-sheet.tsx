@@ -83,12 +83,12 @@ function Ways({ open, acts, line, ask, answer, picked, note, photos, onRaised, o
   return (
     <div className="sheet-ways">
       <ErrorBox error={saving.error} title="Not raised" />
-      <Button kind="primary" wide isBusy={saving.busy} isDisabled={incomplete} onPress={() => void raise()}>
+      <Button kind="primary" wide isDisabled={incomplete} onPress={() => void raise()}>
         Raise the finding
       </Button>
       {incomplete && <p className="quiet">Something else: choose its effect and say what is wrong.</p>}
       {answer ? (
-        <Button wide isBusy={saving.busy} onPress={() => void takeBack()}>
+        <Button wide onPress={() => void takeBack()}>
           It is not wrong: take the answer back
         </Button>
       ) : (

@@ -83,7 +83,7 @@ function FittingForm({ open, acts, step, item, onDone }: FittingProps & { readon
           hint="Leave empty for today."
         />
       </details>
-      <Button wide isBusy={saving.busy} isDisabled={needsDate && printed === undefined} onPress={() => void fit()}>
+      <Button wide isDisabled={needsDate && printed === undefined} onPress={() => void fit()}>
         {otherDay === undefined ? "Fitted new today" : "Fitted new on that day"}
       </Button>
       <ErrorBox error={saving.error} title="Not saved" />

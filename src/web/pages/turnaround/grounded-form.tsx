@@ -40,7 +40,7 @@ export function GroundedForm({ open, acts, refusals, onLeave }: GroundedFormProp
       <TextField label="Seal put on it, if any" value={seal} onChange={setSeal} isShort />
       <ErrorBox error={saving.error} title="Not closed" />
       <div className="sheet-ways">
-        <Button kind="primary" tone="grave" wide isBusy={saving.busy} onPress={() => void close()}>
+        <Button kind="primary" tone="grave" wide onPress={() => void close()}>
           Close as grounded
         </Button>
         <Button wide onPress={onLeave}>

@@ -53,11 +53,11 @@ export function OpenForm({ at }: { readonly at: KitAtHand }) {
         isShort
         {...(missing && seal === "" && { fault: "Read the seal and write its number, or say that there is none." })}
       />
-      {differs && <SealDiffers differs={differs} isBusy={saving.busy} onOpen={() => open(differs.seen)} />}
+      {differs && <SealDiffers differs={differs} onOpen={() => open(differs.seen)} />}
       <ErrorBox error={saving.error} title="Not opened" />
       {!differs && (
         <GloveRow>
-          <Button kind="primary" isBusy={saving.busy} onPress={() => read(seal.trim() || undefined)}>
+          <Button kind="primary" onPress={() => read(seal.trim() || undefined)}>
             Break the seal and open
           </Button>
           <Button wide onPress={() => read(NO_SEAL)}>
@@ -71,12 +71,11 @@ export function OpenForm({ at }: { readonly at: KitAtHand }) {
 
 interface SealDiffersProps {
   readonly differs: SealComparison;
-  readonly isBusy: boolean;
   readonly onOpen: () => void;
 }
 
 /** The seal read is not the one on record: said plainly, and written down as read. */
-function SealDiffers({ differs, isBusy, onOpen }: SealDiffersProps) {
+function SealDiffers({ differs, onOpen }: SealDiffersProps) {
   return (
     <Notice tone="wrong" title="The seal does not match the record" isNews>
       <p>{differs.words}</p>
@@ -84,7 +83,7 @@ function SealDiffers({ differs, isBusy, onOpen }: SealDiffersProps) {
         Look at the seal again. If you misread it, correct the number above. If it reads so, somebody may have been in
         the kit: open it, and examine every item.
       </p>
-      <Button kind="primary" tone="grave" isBusy={isBusy} onPress={onOpen}>
+      <Button kind="primary" tone="grave" onPress={onOpen}>
         {differs.seen === NO_SEAL ? "No seal: open it" : `It reads ${differs.seen}: open it`}
       </Button>
     </Notice>

@@ -31,18 +31,11 @@ export function PrimeClock(props: PrimeClockProps) {
   return (
     <section className="clock" aria-label="Prime">
       {started === undefined ? (
-        <BeforePrime
-          state={state}
-          timer={timer}
-          isBusy={saving.busy}
-          onStart={start}
-          onLift={(lift) => setAround(lift)}
-        />
+        <BeforePrime state={state} timer={timer} onStart={start} onLift={(lift) => setAround(lift)} />
       ) : (
         <Priming
           started={started}
           limit={timer.atMost}
-          isBusy={saving.busy}
           onEnd={(primed) => end(started, primed)}
           onStrokes={(strokes) => setAround(strokes === undefined ? {} : { ...around, strokes })}
         />
@@ -55,12 +48,11 @@ export function PrimeClock(props: PrimeClockProps) {
 interface BeforePrimeProps {
   readonly state: { readonly seconds?: number; readonly reached?: boolean } | undefined;
   readonly timer: PrimeClockProps["timer"];
-  readonly isBusy: boolean;
   readonly onStart: () => void;
   readonly onLift: (lift: { readonly lift?: number }) => void;
 }
 
-function BeforePrime({ state, timer, isBusy, onStart, onLift }: BeforePrimeProps) {
+function BeforePrime({ state, timer, onStart, onLift }: BeforePrimeProps) {
   const [text, setText] = useState("");
   return (
     <>
@@ -76,7 +68,7 @@ function BeforePrime({ state, timer, isBusy, onStart, onLift }: BeforePrimeProps
         value={text}
         onChange={(typed, reading) => (setText(typed), onLift(reading ? { lift: reading.si } : {}))}
       />
-      <Button kind="primary" wide isBusy={isBusy} onPress={onStart}>
+      <Button kind="primary" wide onPress={onStart}>
         {state?.seconds === undefined ? "First stroke: start the clock" : "Prime again: first stroke"}
       </Button>
       <p className="quiet">Water is wanted within {sayDuration(timer.atMost)}.</p>
@@ -87,12 +79,11 @@ function BeforePrime({ state, timer, isBusy, onStart, onLift }: BeforePrimeProps
 interface PrimingProps {
   readonly started: string;
   readonly limit: number;
-  readonly isBusy: boolean;
   readonly onEnd: (primed: boolean) => void;
   readonly onStrokes: (strokes: number | undefined) => void;
 }
 
-function Priming({ started, limit, isBusy, onEnd, onStrokes }: PrimingProps) {
+function Priming({ started, limit, onEnd, onStrokes }: PrimingProps) {
   const elapsed = readTimer(started, useNow(true), limit);
   return (
     <>
@@ -103,11 +94,11 @@ function Priming({ started, limit, isBusy, onEnd, onStrokes }: PrimingProps) {
         {elapsed.reached ? "Stop and look for air leaks." : `${sayDuration(elapsed.left)} left`}
       </p>
       {elapsed.reached && <Cautions ids={["never-run-dry"]} />}
-      <Button kind="primary" wide isBusy={isBusy} onPress={() => onEnd(true)}>
+      <Button kind="primary" wide onPress={() => onEnd(true)}>
         Water
       </Button>
       <GloveRow>
-        <Button kind="primary" tone="grave" isBusy={isBusy} onPress={() => onEnd(false)}>
+        <Button kind="primary" tone="grave" onPress={() => onEnd(false)}>
           No water: stopped
         </Button>
       </GloveRow>

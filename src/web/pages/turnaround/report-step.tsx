@@ -27,13 +27,13 @@ export function ReportStep({ open, acts, step }: StepClockProps) {
       {sent === undefined ? (
         <ButtonRow>
           {(Object.keys(WORDS) as What[]).map((what) => (
-            <Button key={what} isBusy={saving.busy} onPress={() => void report(what)}>
+            <Button key={what} onPress={() => void report(what)}>
               {WORDS[what]}
             </Button>
           ))}
         </ButtonRow>
       ) : (
-        <Reported what={sent} isBusy={saving.busy} onNote={(note) => void report(sent, note)} />
+        <Reported what={sent} onNote={(note) => void report(sent, note)} />
       )}
       <ErrorBox error={saving.error} title="Not reported" />
     </details>
@@ -42,11 +42,10 @@ export function ReportStep({ open, acts, step }: StepClockProps) {
 
 interface ReportedProps {
   readonly what: What;
-  readonly isBusy: boolean;
   readonly onNote: (note: string) => void;
 }
 
-function Reported({ what, isBusy, onNote }: ReportedProps) {
+function Reported({ what, onNote }: ReportedProps) {
   const [note, setNote] = useState("");
   const [added, setAdded] = useState(false);
   return (
@@ -54,7 +53,7 @@ function Reported({ what, isBusy, onNote }: ReportedProps) {
       {!added && (
         <>
           <TextField label="Note, if you wish" value={note} onChange={setNote} isLong />
-          <Button isBusy={isBusy} isDisabled={note.trim() === ""} onPress={() => (setAdded(true), onNote(note.trim()))}>
+          <Button isDisabled={note.trim() === ""} onPress={() => (setAdded(true), onNote(note.trim()))}>
             Add the note
           </Button>
         </>

@@ -59,9 +59,7 @@ function Undo({
   };
   return (
     <>
-      <Button isBusy={saving.busy} onPress={() => void undo()}>
-        Undo {undoable.words}
-      </Button>
+      <Button onPress={() => void undo()}>Undo {undoable.words}</Button>
       <ErrorBox error={saving.error} title="Not taken back" />
     </>
   );

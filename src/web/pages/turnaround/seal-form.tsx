@@ -40,7 +40,7 @@ export function SealForm({ open, acts }: { readonly open: OpenKit; readonly acts
       />
       <TextField label="Who else saw it closed, if anybody" value={witness} onChange={setWitness} />
       <ErrorBox error={saving.error} title="Not sealed" />
-      <Button kind="primary" wide isBusy={saving.busy} onPress={() => void close()}>
+      <Button kind="primary" wide onPress={() => void close()}>
         {seal === "" ? "Sealed" : `Sealed with ${seal}`}
       </Button>
     </>

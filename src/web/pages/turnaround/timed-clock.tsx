@@ -35,11 +35,11 @@ export function TimedClock({ open, acts, step }: StepClockProps) {
       )}
       <GloveRow>
         {started === undefined ? (
-          <Button kind="primary" isBusy={saving.busy} onPress={start}>
+          <Button kind="primary" onPress={start}>
             {state?.seconds === undefined ? "Start" : "Time it again"}
           </Button>
         ) : (
-          <Button kind="primary" isBusy={saving.busy} onPress={() => stop(started)}>
+          <Button kind="primary" onPress={() => stop(started)}>
             Finish
           </Button>
         )}

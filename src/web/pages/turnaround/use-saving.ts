@@ -2,7 +2,6 @@ import { useRef, useState } from "react";
 
 /** Saving as a page sees it: a second tap while one is under way does nothing, a failure is said. */
 export interface Saving {
-  readonly busy: boolean;
   /** What the last one failed with, for an ErrorBox. */
   readonly error: unknown;
   /** Runs the work; resolves true once it is on the disk. */
@@ -10,20 +9,17 @@ export interface Saving {
 }
 
 export function useSaving(): Saving {
-  const [busy, setBusy] = useState(false);
   const [error, setError] = useState<unknown>();
   const underWay = useRef(false);
   const save = async (work: () => Promise<unknown>) => {
     if (underWay.current) return false;
     underWay.current = true;
-    setBusy(true);
     const failed = await work().then(nothing, asError);
     underWay.current = false;
-    setBusy(false);
     setError(failed);
     return failed === undefined;
   };
-  return { busy, error, save };
+  return { error, save };
 }
 
 function nothing(): undefined {

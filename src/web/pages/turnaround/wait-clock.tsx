@@ -31,9 +31,9 @@ export function WaitClock({ open, acts, step, timer }: WaitClockProps) {
     <section className="clock" aria-label={timer.kind === "wait" ? "Wait" : "Run"}>
       {timer.kind === "run" && timer.says !== undefined && <p>{timer.says}</p>}
       {started === undefined ? (
-        <Stopped state={state} timer={timer} isBusy={saving.busy} onStart={start} />
+        <Stopped state={state} timer={timer} onStart={start} />
       ) : (
-        <Counting elapsed={readTimer(started, now, timer.atLeast)} onStop={() => stop(started)} isBusy={saving.busy} />
+        <Counting elapsed={readTimer(started, now, timer.atLeast)} onStop={() => stop(started)} />
       )}
       <ErrorBox error={saving.error} title="Not saved" />
     </section>
@@ -43,15 +43,14 @@ export function WaitClock({ open, acts, step, timer }: WaitClockProps) {
 interface StoppedProps {
   readonly state: { readonly seconds?: number; readonly reached?: boolean } | undefined;
   readonly timer: WaitClockProps["timer"];
-  readonly isBusy: boolean;
   readonly onStart: () => void;
 }
 
-function Stopped({ state, timer, isBusy, onStart }: StoppedProps) {
+function Stopped({ state, timer, onStart }: StoppedProps) {
   const length = sayDuration(timer.atLeast);
   if (state?.seconds === undefined) {
     return (
-      <Button kind="primary" wide isBusy={isBusy} onPress={onStart}>
+      <Button kind="primary" wide onPress={onStart}>
         Start the {length} {timer.kind}
       </Button>
     );
@@ -62,7 +61,7 @@ function Stopped({ state, timer, isBusy, onStart }: StoppedProps) {
         <strong>{sayDuration(state.seconds)}</strong> timed, {state.reached ? "long enough" : `less than ${length}`}.
       </p>
       {!state.reached && (
-        <Button kind="primary" wide isBusy={isBusy} onPress={onStart}>
+        <Button kind="primary" wide onPress={onStart}>
           Start the {length} {timer.kind} again
         </Button>
       )}
@@ -72,11 +71,10 @@ function Stopped({ state, timer, isBusy, onStart }: StoppedProps) {
 
 interface CountingProps {
   readonly elapsed: ReturnType<typeof readTimer>;
-  readonly isBusy: boolean;
   readonly onStop: () => void;
 }
 
-function Counting({ elapsed, isBusy, onStop }: CountingProps) {
+function Counting({ elapsed, onStop }: CountingProps) {
   return (
     <>
       <p className="clock-face tabular" role="timer" aria-live="off">
@@ -84,9 +82,7 @@ function Counting({ elapsed, isBusy, onStop }: CountingProps) {
       </p>
       <p className="clock-words">{sayLeft(elapsed)}</p>
       <GloveRow>
-        <Button isBusy={isBusy} onPress={onStop}>
-          {elapsed.reached ? "Stop the clock" : "Stop early"}
-        </Button>
+        <Button onPress={onStop}>{elapsed.reached ? "Stop the clock" : "Stop early"}</Button>
       </GloveRow>
     </>
   );
