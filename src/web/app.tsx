@@ -1,4 +1,4 @@
-import { Suspense, useEffect, useRef } from "react";
+import { Suspense, useEffect, useRef, useState } from "react";
 import { Redirect, Route, Switch, useLocation } from "wouter";
 import { DeviceProvider, useDeviceState, type DeviceState, type ThisDevice } from "./device/index.ts";
 import { Crash } from "./crash.tsx";
@@ -26,7 +26,7 @@ function Rooms() {
   useArrival();
   switch (state.kind) {
     case "opening":
-      return null;
+      return <Opening />;
     case "unopened":
       return <Unopened error={state.error} />;
     case "signed-out":
@@ -67,6 +67,20 @@ function useArrival(): void {
     window.scrollTo(0, 0);
     document.getElementById("main")?.focus({ preventScroll: true });
   }, [location]);
+}
+
+/** Seen only where there is much to read: nothing flashes in the ordinary half second. */
+function Opening() {
+  const [isSlow, setSlow] = useState(false);
+  useEffect(() => {
+    const timer = setTimeout(() => setSlow(true), 1000);
+    return () => clearTimeout(timer);
+  }, []);
+  return isSlow ? (
+    <Page title="Drykeel" frame="full">
+      <p>Reading what this device holds.</p>
+    </Page>
+  ) : null;
 }
 
 function Fetching({ state }: { readonly state: DeviceState & { kind: "signed-in" } }) {

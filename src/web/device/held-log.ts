@@ -7,6 +7,7 @@ import type { Draft, StationView } from "./contract.ts";
 import type { DeviceStore, OutboxLine, UnsentPhoto } from "./device-store.ts";
 import { writeLine } from "./line-writer.ts";
 import { StationCopy, type Looking } from "./station-copy.ts";
+import { WHOLE } from "./sync-runner.ts";
 
 /** Who writes, and where on this device. */
 export interface Hand {
@@ -23,6 +24,7 @@ export class HeldLog {
   readonly #ambient: Ambient;
   #copy = new StationCopy([]);
   #readTo: Cursor = {};
+  #isWhole = false;
   #outbox: readonly OutboxLine[] = [];
   #photos: readonly UnsentPhoto[] = [];
   #last: Promise<unknown> = Promise.resolve();
@@ -40,8 +42,9 @@ export class HeldLog {
     return this.#photos;
   }
 
+  /** What pages show; undefined until the whole log has been here once. */
   view(looking: Looking): StationView | undefined {
-    return this.#copy.view(looking);
+    return this.#isWhole ? this.#copy.view(looking) : undefined;
   }
 
   /** Reads everything anew: at the start, with new patterns, after lines were taken back. */
@@ -96,6 +99,7 @@ export class HeldLog {
   }
 
   async #readOn(): Promise<void> {
+    this.#isWhole ||= (await this.#store.note<boolean>(WHOLE)) === true;
     const fresh = await this.#store.kept(this.#readTo);
     this.#readTo = furthest(this.#readTo, fresh);
     this.#outbox = await this.#store.outbox();

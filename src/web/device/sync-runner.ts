@@ -33,6 +33,9 @@ export interface SyncParts {
   readonly onReach: (reach: Reach) => void;
 }
 
+/** Note on the disk: the station's whole log has been here at least once. */
+export const WHOLE = "whole";
+
 /** How long between looks when the server can be reached but its live line cannot [ms]. */
 const LOOK_MS = 30_000;
 const SIGNED_OUT_CODES: ReadonlySet<string> = new Set([PROBLEM.signedOut, PROBLEM.deviceShutOut, PROBLEM.personLeft]);
@@ -45,6 +48,7 @@ export class SyncRunner {
   #isWoken = false;
   #failures = 0;
   #hasPatterns = false;
+  #isWhole = false;
 
   constructor(parts: SyncParts) {
     this.#parts = parts;
@@ -76,9 +80,9 @@ export class SyncRunner {
     this.#wake();
   }
 
-  /** One whole exchange: lines out, lines in, then patterns and photos. Ends at the first answer that is no. */
+  /** One whole exchange: lines out, patterns and lines in, photos out. Ends at the first answer that is no. */
   async once(): Promise<Reach> {
-    for (const step of [this.#push, this.#pull, this.#fetchPatterns, this.#sendPhotos]) {
+    for (const step of [this.#push, this.#fetchPatterns, this.#pull, this.#sendPhotos]) {
       const reach = await step.call(this);
       if (reach.kind !== "online") return reach;
     }
@@ -140,9 +144,17 @@ export class SyncRunner {
       const reply = await this.#parts.door.ask<PullReply>({ method: "GET", path, patience: 60_000 });
       if (reply.kind !== "answered") return reachOf(reply);
       await this.#parts.store.takePulled(reply.value.entries, reply.value.cursor);
-      if (reply.value.entries.length > 0) await this.#parts.onChange();
+      const isFirstWhole = !reply.value.more && (await this.#noteWhole());
+      if (reply.value.entries.length > 0 || isFirstWhole) await this.#parts.onChange();
       if (!reply.value.more) return ONLINE;
     }
+  }
+
+  /** Notes that the whole log has been here once; true where that is new. Half a log tells half-truths. */
+  async #noteWhole(): Promise<boolean> {
+    if (this.#isWhole || (this.#isWhole = (await this.#parts.store.note<boolean>(WHOLE)) === true)) return false;
+    await this.#parts.store.putNote(WHOLE, true);
+    return (this.#isWhole = true);
   }
 
   async #fetchPatterns(): Promise<Reach> {

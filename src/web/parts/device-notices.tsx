@@ -64,10 +64,13 @@ export function EmptiedNotice({ lastUsed }: { readonly lastUsed: string }) {
   );
 }
 
+/** Not on the page that it leads to. */
 function RefusedNotice({ lines }: { readonly lines: number }) {
+  const [isThere] = useRoute("/outbox");
+  if (isThere) return null;
   return (
     <Notice tone="wrong" title={`The station refused ${sayCount(lines, "line")} from this device`}>
-      <p>What they say is seen on this device only.</p>
+      <p>What was written is seen on this device only.</p>
       <p>
         <Link to="/outbox">See why, and what to do</Link>
       </p>

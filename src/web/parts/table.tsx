@@ -7,6 +7,8 @@ export interface Column<Row> {
   readonly cell: (row: Row) => ReactNode;
   /** `figures` lines numbers up on the right. */
   readonly align?: "figures";
+  /** Holds a button whose own words say enough: on a phone the head is left out. */
+  readonly isAct?: boolean;
 }
 
 export interface TableProps<Row> {
@@ -50,7 +52,7 @@ function TableRow<Row>({ row, columns }: { readonly row: Row; readonly columns: 
             {column.cell(row)}
           </th>
         ) : (
-          <td key={column.key} data-align={column.align} data-head={column.head}>
+          <td key={column.key} data-align={column.align} data-head={column.isAct === true ? undefined : column.head}>
             {column.cell(row)}
           </td>
         ),

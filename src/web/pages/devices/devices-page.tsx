@@ -53,6 +53,7 @@ function columns(here: string, choose: ((device: Device) => void) | undefined): 
   if (!choose) return [name];
   const act: Column<Device> = {
     key: "shut-out",
+    isAct: true,
     head: "Lost or stolen",
     cell: (device) => (
       <Button kind="quiet" tone="grave" label={`Shut out ${device.name}`} onPress={() => choose(device)}>

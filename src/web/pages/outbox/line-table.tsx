@@ -8,9 +8,10 @@ interface LineTableProps {
 
 /** Lines as written: what, about what, when, by whom. */
 export function LineTable({ lines, caption }: LineTableProps) {
-  const { kits, people } = useStation();
+  const { kits, people, places } = useStation();
   const names = new Map<string, string>([
     ...kits.map(({ id, name }) => [`kit:${id}`, name] as [string, string]),
+    ...places.map(({ id, name }) => [`place:${id}`, name] as [string, string]),
     ...people.map(({ id, name }) => [`person:${id}`, name] as [string, string]),
   ]);
   return (

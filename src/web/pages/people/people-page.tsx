@@ -42,6 +42,7 @@ function columns(choose: ((id: string) => void) | undefined): readonly Column<Pe
   if (!choose) return always;
   const change: Column<Person> = {
     key: "change",
+    isAct: true,
     head: "Change",
     cell: ({ id, name }) => (
       <Button kind="quiet" label={`Change ${name}`} onPress={() => choose(id)}>

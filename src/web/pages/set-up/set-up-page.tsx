@@ -3,7 +3,7 @@ import { useThisDevice } from "../../device/index.ts";
 import { Button, NumberField, Page, Section, TextField } from "../../parts/index.ts";
 import { useDeviceName } from "../sign-in/device-name.ts";
 import { EntryRefused } from "../sign-in/entry-refused.tsx";
-import { faultOfPin, NewPinPads, NO_PIN } from "../sign-in/new-pin.tsx";
+import { isPinReady, NewPinPads, NO_PIN } from "../sign-in/new-pin.tsx";
 import { useEntering } from "../sign-in/use-entering.ts";
 import "../sign-in/sign-in.css";
 
@@ -21,7 +21,7 @@ export default function SetUpPage() {
   const isReady =
     [...Object.values(words), zone, deviceName].every((text) => text.trim() !== "") &&
     strength !== undefined &&
-    faultOfPin(pin) === undefined;
+    isPinReady(pin);
   const field = (name: keyof typeof EMPTY) => ({
     value: words[name],
     onChange: (text: string) => setWords({ ...words, [name]: text }),

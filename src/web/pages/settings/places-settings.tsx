@@ -50,6 +50,7 @@ function columns(choose: (place: Place) => void): readonly Column<Place>[] {
     { key: "zone", head: "Time zone", cell: ({ zone }) => zone },
     {
       key: "change",
+      isAct: true,
       head: "Change",
       cell: (place) => (
         <Button kind="quiet" label={`Change ${place.name}`} onPress={() => choose(place)}>

@@ -3,7 +3,7 @@ import { useThisDevice } from "../../device/index.ts";
 import { Button, Page, TextField } from "../../parts/index.ts";
 import { useDeviceName } from "./device-name.ts";
 import { EntryRefused } from "./entry-refused.tsx";
-import { faultOfPin, NewPinPads, NO_PIN } from "./new-pin.tsx";
+import { isPinReady, NewPinPads, NO_PIN } from "./new-pin.tsx";
 import { useEntering } from "./use-entering.ts";
 
 /** Takes an invite, by its link or by its code typed in, and sets the PIN. */
@@ -13,7 +13,7 @@ export default function InvitePage() {
   const [code, setCode] = useState(() => decodeURIComponent(location.hash.slice(1)));
   const [deviceName, setDeviceName] = useDeviceName();
   const [pin, setPin] = useState(NO_PIN);
-  const isReady = code.trim() !== "" && deviceName.trim() !== "" && faultOfPin(pin) === undefined;
+  const isReady = code.trim() !== "" && deviceName.trim() !== "" && isPinReady(pin);
   const submit = (event: FormEvent) => {
     event.preventDefault();
     if (!isReady) return;
