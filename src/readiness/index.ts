@@ -5,7 +5,7 @@ export { applyKitEntry, applyToDraft, draftKit, foldKit, isEnrolled, isKitKind }
 export { KitDraft, markOf } from "./draft.ts";
 export { answerKey } from "./turnaround-fold.ts";
 export { sealNumbersOf } from "./custody-fold.ts";
-export { isSameSeal } from "./seal-number.ts";
+export { isSameSeal, plainSeal } from "./seal-number.ts";
 export {
   applyDeviceEntry,
   applyPatternEntry,

@@ -27,7 +27,6 @@ export const sealSeen = z.string().max(40, { error: "at most 40 characters" });
 /** A seal number that was fitted. */
 export const sealNumber = line(40);
 
-
 /** A day, or a month that means its last day. */
 export const dayOrMonth = z
   .string()

@@ -76,6 +76,10 @@ function sealConditions(kit: KitState, lookup: Lookup): readonly Condition[] {
   } else if (!kit.seal && !kit.turnaround) {
     found.push({ bears: "grounds", reason: reason("seal", "No seal on record."), restore });
   }
+  if (kit.seal && kit.sealTwin !== undefined) {
+    const text = `Seal ${kit.seal.number} is on record for ${kit.sealTwin} too.`;
+    found.push({ bears: "grounds", reason: reason("seal", text), restore });
+  }
   if (kit.unsound) found.push(unsound(kit.unsound, lookup));
   return found;
 }

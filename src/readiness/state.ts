@@ -26,6 +26,8 @@ export interface KitState {
   readonly seals: readonly (Mark & { readonly number: string; readonly what: "fitted" | "seen" | "broken" })[];
   /** The last seal read that differs from the one on record, until a turnaround settles it. */
   readonly sealMismatch?: Mark & { readonly expected: string; readonly seen: string };
+  /** Name of another kit on record with the same seal, where the station's kits were read together. */
+  readonly sealTwin?: string;
   readonly findings: readonly Finding[];
   readonly turnaround?: Turnaround;
   /** Opened on another device while the first was open, until the difference is settled. */

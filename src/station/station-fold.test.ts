@@ -1,6 +1,7 @@
 import type { Entry } from "#log";
+import { standingOf } from "#readiness";
 import { describe, expect, it } from "vitest";
-import { enrolKit, musterKit } from "./kit-acts.ts";
+import { enrolKit, musterKit, retireKit } from "./kit-acts.ts";
 import { Desk, SMALL_PATTERN } from "./sample-station.ts";
 import { createStationFold } from "./station-fold.ts";
 
@@ -55,6 +56,22 @@ describe("a station folded from its log", () => {
     expect(fold.add(kept.toReversed()).size).toBe(9);
     expect(fold.size).toBe(kept.length);
     expect(fold.read().kits).toEqual(desk.fold.read().kits);
+  });
+
+  it("names two kits that carry the same seal to each other, until one of them is read with another", () => {
+    const desk = twoKits();
+    const body = { name: "k3", serial: "k3", seal: "seal-k9", items: [] };
+    const third = desk.do(enrolKit(desk.as("ann"), { kit: "k3", place: "north", pattern: "small@1", body }));
+    const twin = { ...third, id: "0190a000-0000-7000-8000-00000000fffe", subject: "kit:k4" };
+    desk.fold.add([{ ...twin, body: { ...body, name: "k4", serial: "k4", seal: "SEAL-K9" } }]);
+    expect(desk.fold.read().kits.map((kit) => kit.sealTwin)).toEqual([undefined, undefined, "k4", "k3"]);
+    const before = desk.kit("k4");
+    desk.do(musterKit(desk.as("ann"), desk.kit("k1"), { sealSeen: "seal-k1", containerSound: true }));
+    expect(desk.kit("k4")).toBe(before);
+    const standing = standingOf(before, SMALL_PATTERN, desk.today, {});
+    expect(standing.because).toContainEqual({ rule: "seal", text: "Seal SEAL-K9 is on record for k3 too." });
+    desk.do(retireKit(desk.as("ann"), desk.kit("k3"), "Worn out."));
+    expect(desk.kit("k4").sealTwin).toBeUndefined();
   });
 
   it("names in a kit's heads what a new line about it was made in sight of", () => {

@@ -1,5 +1,6 @@
 import type { Pattern } from "#kit";
 import { createFold, type Entry, type History, type KeptEntry } from "#log";
+import { nameTwins } from "./seal-twins.ts";
 import {
   applyDeviceEntry,
   applyPatternEntry,
@@ -81,6 +82,8 @@ class SubjectsFold implements StationFold {
   readonly #fold = createFold<SubjectState>({ init, apply });
   readonly #patterns: ReadonlyMap<string, Pattern>;
   readonly #kits = new Map<string, KitState>();
+  /** By subject, as they were read: with the other kit that carries the same seal, where one does. */
+  #read: ReadonlyMap<string, KitState> = new Map();
   #reading: StationReading | undefined;
 
   constructor(patterns: ReadonlyMap<string, Pattern>) {
@@ -100,7 +103,8 @@ class SubjectsFold implements StationFold {
   }
 
   kit(id: string): KitState | undefined {
-    return this.#kits.get(`kit:${id}`);
+    this.read();
+    return this.#read.get(`kit:${id}`);
   }
 
   entriesOf(subject: string): readonly Entry[] {
@@ -138,10 +142,11 @@ class SubjectsFold implements StationFold {
   #compose(): StationReading {
     const states = [...this.#fold.subjects()].flatMap((subject) => this.#fold.state(subject) ?? []);
     const station = states.find((state) => state.sort === "station")?.station;
+    this.#read = nameTwins(this.#kits, this.#read);
     return {
       stationName: station?.name ?? "",
       policy: station?.policy ?? {},
-      kits: [...this.#kits.values()].sort(byName),
+      kits: [...this.#read.values()].sort(byName),
       places: states.flatMap((state) => (state.sort === "place" ? (state.place ?? []) : [])).sort(byName),
       people: states.flatMap((state) => (state.sort === "person" ? (state.person ?? []) : [])).sort(byName),
       devices: states.flatMap((state) => (state.sort === "device" ? (state.device ?? []) : [])).sort(byName),
