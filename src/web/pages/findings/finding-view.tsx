@@ -25,7 +25,7 @@ export function FindingPage(wanted: { readonly kit: string; readonly finding: st
   }
   const { mode } = nameFinding(finding, at.pattern);
   return (
-    <Page title={mode} back={back}>
+    <Page title={mode} back={at.kit.turnaround ? { to: `/kit/${at.kit.id}/turnaround`, label: "Turnaround" } : back}>
       <Facts at={at} finding={finding} />
       <Done at={at} finding={finding} />
       <Next at={at} finding={finding} />

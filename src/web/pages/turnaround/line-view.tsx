@@ -1,3 +1,4 @@
+import { useState } from "react";
 import { Button, ButtonRow, Cautions, Notice } from "../../parts/index.ts";
 import type { KitActs } from "./acts.ts";
 import { AskView } from "./ask-view.tsx";
@@ -23,7 +24,8 @@ export interface LineViewProps {
 /** One line of the pattern on the whole screen: cautions first, then what to do, then what is asked. */
 export function LineView(props: LineViewProps) {
   const { open, acts, lines, line, place } = props;
-  const ask = askShown(line, props.wanted);
+  const [first] = useState(() => firstShown(line));
+  const ask = askNamed(line, props.wanted ?? first);
   const onAnswered = () => place.goTo(leadsTo(lines, line.step.line, ask.key));
   return (
     <main className="runner-main">
@@ -43,8 +45,13 @@ export function LineView(props: LineViewProps) {
   );
 }
 
-function askShown(line: Line, wanted: string | undefined): Ask {
-  return line.asks.find((ask) => ask.key === wanted) ?? openAsk(line) ?? line.asks[0]!;
+/** The ask a line opens with. It stays on the screen once answered: a finding may have to be raised there. */
+function firstShown(line: Line): string {
+  return (openAsk(line) ?? line.asks[0])?.key ?? line.step.id;
+}
+
+function askNamed(line: Line, key: string): Ask {
+  return line.asks.find((ask) => ask.key === key) ?? openAsk(line) ?? line.asks[0]!;
 }
 
 function LineHead({ line, of }: { readonly line: Line; readonly of: number }) {
