@@ -28,8 +28,8 @@ export function fillOf(id: string, fill: BandFill): string {
 }
 
 const STROKES: Readonly<Record<"ready-with-limits" | "grounded" | "away" | "short", ReactElement>> = {
-  "ready-with-limits": <path className="band-hatch" d="M-2 2 2-2M0 8 8 0M6 10l4-4" strokeWidth="1.6" />,
-  grounded: <path className="band-hatch" d="M0 0l8 8M8 0 0 8" strokeWidth="2" />,
-  away: <path className="band-hatch" d="M0 2h8M0 6h8" strokeWidth="1.4" />,
-  short: <path className="band-hatch" d="M2 0v8M6 0v8" strokeWidth="2.4" />,
+  "ready-with-limits": <path className="band-hatch" d="M-2 2 2-2M0 8 8 0M6 10l4-4" strokeWidth="1.3" />,
+  grounded: <path className="band-hatch" d="M0 0l8 8M8 0 0 8" strokeWidth="1.3" />,
+  away: <path className="band-hatch" d="M0 2h8M0 6h8" strokeWidth="1.2" />,
+  short: <path className="band-hatch" d="M2 0v8M6 0v8" strokeWidth="1.5" />,
 };

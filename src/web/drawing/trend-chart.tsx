@@ -89,6 +89,7 @@ const draw = line<{ readonly x: number; readonly y: number }>(
 
 function Readings({ placed, frame, say }: PartProps & Pick<TrendChartProps, "say">) {
   const last = placed.points.at(-1);
+  const isFalling = (placed.points.at(-2)?.y ?? Infinity) < (last?.y ?? 0);
   return (
     <g>
       <path className="trend-line" d={draw([...placed.points]) ?? ""} />
@@ -105,7 +106,7 @@ function Readings({ placed, frame, say }: PartProps & Pick<TrendChartProps, "say
         <text
           className="trend-last"
           x={Math.min(last.x, frame.right - 4)}
-          y={last.y > frame.top + 24 ? last.y - 11 : last.y + 24}
+          y={isFalling ? last.y + 24 : last.y - 11}
           textAnchor="end"
         >
           {say(last.value)}

@@ -46,7 +46,7 @@ export function placeTrend(
   const highest = Math.max(...points.map(({ value }) => value), ...limits.map(({ value }) => value), 1e-9);
   const up = scaleLinear([0, highest * 1.12], [frame.bottom, frame.top]).nice(4);
   const format = up.tickFormat(4);
-  const count = Math.max(2, Math.floor((frame.right - frame.left) / 90));
+  const count = Math.max(2, Math.floor((frame.right - frame.left) / 70));
   return {
     points: points.map(({ at, value }) => ({ x: across(Date.parse(at)), y: up(value), value })),
     limits: limits.map((limit) => ({ ...limit, y: up(limit.value) })),

@@ -66,7 +66,7 @@ function FallsShort({ places, isSeveral }: { readonly places: readonly PlaceAhea
       <ul>
         {short.map(({ lines: { place }, shortfalls }) => (
           <li key={place.id}>
-            {isSeveral && <strong>{place.name}. </strong>}
+            {isSeveral && <strong>{place.name}: </strong>}
             {shortfalls
               .slice(0, 3)
               .map((one) => sayShortfall(one, today, to))

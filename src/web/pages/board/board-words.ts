@@ -1,4 +1,5 @@
 import { formatDate, daysBetween } from "#base";
+import { sayCount } from "../../parts/say-count.ts";
 import type { Shortfall, Standing, Strength } from "#readiness";
 
 /** "4 ready of 5 wanted, 1 short". */
@@ -16,14 +17,14 @@ export function sayUntil({ lapse }: Pick<Standing, "lapse">, today: string): str
 /** A day with how far off it is: "14 March 2027 (109 days)". */
 export function sayDayAhead(day: string, today: string): string {
   const days = daysBetween(today, day);
-  return `${formatDate(day)} (${days === 0 ? "today" : count(days, "day")})`;
+  return `${formatDate(day)} (${days === 0 ? "today" : sayCount(days, "day")})`;
 }
 
 /** What would make it ready again, and how long that takes; at most so many things by name. */
 export function sayRestore({ restore }: Pick<Standing, "restore">, most: number): string | undefined {
   const { what, minutes } = restore;
   if (what.length === 0) return undefined;
-  const more = what.length > most ? ` And ${count(what.length - most, "more thing")}.` : "";
+  const more = what.length > most ? ` And ${sayCount(what.length - most, "more thing")}.` : "";
   return `${what.slice(0, most).join(" ")}${more}${minutes > 0 ? ` About ${sayMinutes(minutes)}.` : ""}`;
 }
 
@@ -35,14 +36,9 @@ export function sayMinutes(minutes: number): string {
   return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;
 }
 
-/** When a place falls short: "Now, until 3 March 2027: 4 ready of 5". */
+/** When a place falls short: "now, until 3 March 2027: 4 ready of 5". */
 export function sayShortfall({ from, to, holds, must }: Shortfall, today: string, last: string): string {
-  const begins = from <= today ? "Now" : `From ${formatDate(from)}`;
+  const begins = from <= today ? "now" : `from ${formatDate(from)}`;
   const ends = to >= last ? "" : from <= today ? `, until ${formatDate(to)}` : ` to ${formatDate(to)}`;
   return `${begins}${ends}: ${holds} ready of ${must}`;
-}
-
-/** "1 kit", "3 kits". */
-export function count(number: number, word: string): string {
-  return `${number} ${word}${number === 1 ? "" : "s"}`;
 }

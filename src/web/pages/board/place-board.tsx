@@ -1,9 +1,9 @@
 import { useState } from "react";
 import { mayWrite } from "#station";
 import { useStation } from "../../device/index.ts";
-import { Button, ButtonLink, EmptyState, Section } from "../../parts/index.ts";
+import { Button, ButtonLink, EmptyState, sayCount, Section } from "../../parts/index.ts";
 import type { KitLine, PlaceLines } from "./board-lines.ts";
-import { count, sayStrength } from "./board-words.ts";
+import { sayStrength } from "./board-words.ts";
 import { KitRows } from "./kit-rows.tsx";
 import { StrengthMark } from "./strength-mark.tsx";
 
@@ -46,7 +46,7 @@ function Group({ title, lines }: { readonly title: string; readonly lines: reado
       <h3>{title}</h3>
       <KitRows lines={shown} label={title} />
       {shown.length < lines.length && (
-        <Button onPress={() => setAll(true)}>Show {count(lines.length - shown.length, "more kit")}</Button>
+        <Button onPress={() => setAll(true)}>Show {sayCount(lines.length - shown.length, "more kit")}</Button>
       )}
     </div>
   );

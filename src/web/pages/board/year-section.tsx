@@ -2,9 +2,8 @@ import { formatDate } from "#base";
 import { useState } from "react";
 import { BandLegend, YearBands, type BandFill, type BandRow } from "../../drawing/index.ts";
 import { useStation } from "../../device/index.ts";
-import { Button, Section, Table, type Column } from "../../parts/index.ts";
+import { Button, sayCount, Section, Table, type Column } from "../../parts/index.ts";
 import { allLines } from "./board-lines.ts";
-import { count } from "./board-words.ts";
 import { rowsOf, tableOf, yearFrom, type AheadRow, type PlaceAhead } from "./year-ahead.ts";
 
 /** Kits drawn of one place until somebody asks for the rest. */
@@ -37,7 +36,7 @@ function PlaceYear({ ahead }: { readonly ahead: PlaceAhead }) {
     <div className="board-year">
       <h3>{place.name}</h3>
       <YearBands label={label} rows={rowsOf(ahead, range, most)} {...range} today={today} />
-      {hidden > 0 && <Button onPress={() => setAll(true)}>Draw {count(hidden, "more kit")}</Button>}
+      {hidden > 0 && <Button onPress={() => setAll(true)}>Draw {sayCount(hidden, "more kit")}</Button>}
       <YearTable ahead={ahead} most={most} />
     </div>
   );

@@ -1,0 +1,81 @@
+import { useState } from "react";
+import { useLocation } from "wouter";
+import type { Bodies } from "#readiness";
+import { handOver } from "#station";
+import { useCarryOut } from "../../device/index.ts";
+import { Button, Choice, ErrorBox, Notice, StandingMark, TextField, useDoing } from "../../parts/index.ts";
+import type { KitAtHand } from "../turnaround/at-hand.ts";
+import { KitFormPage } from "./kit-form-page.tsx";
+
+type Method = Bodies["handed-over"]["method"];
+
+const METHODS: readonly { readonly value: Method; readonly label: string }[] = [
+  { value: "passed", label: "Passed across by hand" },
+  { value: "hoisted", label: "Hoisted down" },
+  { value: "line", label: "Sent along a line" },
+  { value: "dropped", label: "Dropped into the water" },
+  { value: "other", label: "Another way" },
+];
+
+const SEALS = [
+  { value: "whole", label: "Whole: it goes sealed" },
+  { value: "broken", label: "Broken or taken off" },
+] as const;
+
+/** A kit leaving to a vessel. */
+export default function HandOverPage() {
+  return <KitFormPage title={(kit) => `Hand ${kit} over`}>{(at) => <HandOverForm at={at} />}</KitFormPage>;
+}
+
+function HandOverForm({ at }: { readonly at: KitAtHand }) {
+  const carryOut = useCarryOut();
+  const doing = useDoing();
+  const [, go] = useLocation();
+  const [to, setTo] = useState("");
+  const [method, setMethod] = useState<Method>();
+  const [seal, setSeal] = useState<(typeof SEALS)[number]["value"]>();
+  const [note, setNote] = useState("");
+  const isReady = to.trim() !== "" && method !== undefined && seal !== undefined;
+  const save = async () => {
+    if (!method || !seal) return;
+    const written = note.trim() === "" ? {} : { note: note.trim() };
+    const body = { to: to.trim(), method, sealBroken: seal === "broken", ...written };
+    if (await doing.run(() => carryOut((now) => handOver(now, at.kit, body)))) go(`/kit/${at.kit.id}`);
+  };
+  return (
+    <>
+      <NotReady at={at} />
+      <TextField
+        label="To which vessel"
+        hint="Name, and where she lies or what she is."
+        value={to}
+        onChange={setTo}
+        limit={120}
+      />
+      <Choice label="How does it go?" options={METHODS} value={method} onChange={setMethod} />
+      <Choice label="Its seal" options={SEALS} value={seal} onChange={setSeal} />
+      <TextField label="Note, if any" value={note} onChange={setNote} isLong />
+      <ErrorBox error={doing.error} title="Not written down" />
+      <Button kind="primary" isDisabled={!isReady} isBusy={doing.isBusy} onPress={() => void save()}>
+        Handed over
+      </Button>
+    </>
+  );
+}
+
+/** A kit that is not ready may still go; whoever sends it should know, and pass on the limits. */
+function NotReady({ at: { kit, view } }: { readonly at: KitAtHand }) {
+  const standing = view.standings.get(kit.id);
+  if (!standing || standing.standing === "ready") return null;
+  return (
+    <Notice tone="attention" title={`${kit.name} is not ready without limits`}>
+      <p>
+        <StandingMark standing={standing.standing} />
+      </p>
+      <p>{standing.because[0]?.text}</p>
+      {standing.limits.map((limit) => (
+        <p key={limit}>Tell the vessel: {limit}</p>
+      ))}
+    </Notice>
+  );
+}

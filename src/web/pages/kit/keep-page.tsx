@@ -1,0 +1,183 @@
+import { useState, type ReactNode } from "react";
+import { useLocation } from "wouter";
+import { patternKey } from "#kit";
+import type { EntryKind } from "#readiness";
+import { moveKit, rebuildKit, renameKit, retireKit, type Act, type Doing } from "#station";
+import { useCarryOut } from "../../device/index.ts";
+import {
+  Button,
+  Choice,
+  ConfirmDialog,
+  EmptyState,
+  ErrorBox,
+  Section,
+  TextField,
+  useDoing,
+} from "../../parts/index.ts";
+import type { KitAtHand } from "../turnaround/at-hand.ts";
+import { KitFormPage } from "./kit-form-page.tsx";
+
+/** What a keeper does to a kit as a whole: its name, its place, its pattern version, its end. */
+export default function KeepPage() {
+  return (
+    <KitFormPage title={(kit) => `Rename, move or retire ${kit}`}>
+      {(at) => (
+        <>
+          <Rename at={at} />
+          <Move at={at} />
+          <Rebuild at={at} />
+          <Retire at={at} />
+        </>
+      )}
+    </KitFormPage>
+  );
+}
+
+interface AboutKit {
+  readonly at: KitAtHand;
+}
+
+interface SmallFormProps {
+  readonly title: string;
+  readonly children: ReactNode;
+  readonly button: string;
+  readonly isReady: boolean;
+  readonly act: (doing: Doing) => Act<EntryKind>;
+  readonly onDone: () => void;
+}
+
+/** One act: its fields, why it was refused, its button. */
+function SmallForm({ title, children, button, isReady, act, onDone }: SmallFormProps) {
+  const carryOut = useCarryOut();
+  const doing = useDoing();
+  const save = async () => {
+    if (await doing.run(() => carryOut(act))) onDone();
+  };
+  return (
+    <Section title={title}>
+      {children}
+      <ErrorBox error={doing.error} title="Not done" />
+      <div>
+        <Button isDisabled={!isReady} isBusy={doing.isBusy} onPress={() => void save()}>
+          {button}
+        </Button>
+      </div>
+    </Section>
+  );
+}
+
+function useBack({ kit }: KitAtHand): () => void {
+  const [, go] = useLocation();
+  return () => go(`/kit/${kit.id}`);
+}
+
+function Rename({ at }: AboutKit) {
+  const back = useBack(at);
+  const [name, setName] = useState(at.kit.name);
+  return (
+    <SmallForm
+      title="Name"
+      button="Rename it"
+      isReady={name.trim() !== "" && name.trim() !== at.kit.name}
+      act={(doing) => renameKit(doing, at.kit, name.trim())}
+      onDone={back}
+    >
+      <TextField label="Name" value={name} onChange={setName} limit={80} />
+    </SmallForm>
+  );
+}
+
+function Move({ at }: AboutKit) {
+  const back = useBack(at);
+  const [to, setTo] = useState<string>();
+  const others = at.view.places.filter(({ id }) => id !== at.kit.place);
+  const here = at.view.places.find(({ id }) => id === at.kit.place)?.name ?? at.kit.place;
+  if (others.length === 0) {
+    return (
+      <Section title="Place">
+        <EmptyState title={`${here} is the only place`}>
+          <p>An administrator adds places under Settings.</p>
+        </EmptyState>
+      </Section>
+    );
+  }
+  return (
+    <SmallForm
+      title="Place"
+      button="Move it"
+      isReady={to !== undefined}
+      act={(doing) => moveKit(doing, at.kit, to ?? "")}
+      onDone={back}
+    >
+      <Choice
+        label={`From ${here} to`}
+        options={others.map(({ id, name }) => ({ value: id, label: name }))}
+        value={to}
+        onChange={setTo}
+      />
+    </SmallForm>
+  );
+}
+
+/** Offered where the station has another version of the kit's pattern. */
+function Rebuild({ at }: AboutKit) {
+  const back = useBack(at);
+  const [to, setTo] = useState<string>();
+  const [reason, setReason] = useState("");
+  const versions = [...at.view.patterns.values()].filter(
+    (pattern) => pattern.id === at.pattern.id && patternKey(pattern) !== at.kit.pattern,
+  );
+  if (versions.length === 0) return null;
+  return (
+    <SmallForm
+      title="Pattern version"
+      button="It was rebuilt"
+      isReady={to !== undefined && reason.trim() !== ""}
+      act={(doing) => rebuildKit(doing, at.kit, to ?? "", reason.trim())}
+      onDone={back}
+    >
+      <Choice
+        label="Rebuilt to"
+        options={versions.map((one) => ({ value: patternKey(one), label: `${one.name}, version ${one.version}` }))}
+        value={to}
+        onChange={setTo}
+      />
+      <TextField label="What was changed" value={reason} onChange={setReason} />
+    </SmallForm>
+  );
+}
+
+function Retire({ at: { kit } }: AboutKit) {
+  const carryOut = useCarryOut();
+  const doing = useDoing();
+  const [, go] = useLocation();
+  const [reason, setReason] = useState("");
+  const [isAsking, setAsking] = useState(false);
+  const retire = async () => {
+    if (await doing.run(() => carryOut((now) => retireKit(now, kit, reason.trim())))) go("/");
+    else setAsking(false);
+  };
+  return (
+    <Section title="Retire">
+      <p>Takes the kit off charge for good. Its log stays.</p>
+      <TextField label="Why" value={reason} onChange={setReason} />
+      <ErrorBox error={doing.error} title="Not retired" />
+      <div>
+        <Button tone="grave" isDisabled={reason.trim() === ""} onPress={() => setAsking(true)}>
+          Retire {kit.name}
+        </Button>
+      </div>
+      <ConfirmDialog
+        title={`Retire ${kit.name}?`}
+        isOpen={isAsking}
+        onClose={() => setAsking(false)}
+        confirm="Retire it for good"
+        onConfirm={() => void retire()}
+        tone="grave"
+        isBusy={doing.isBusy}
+      >
+        <p>It leaves the board and counts towards no strength. {reason.trim()}</p>
+      </ConfirmDialog>
+    </Section>
+  );
+}

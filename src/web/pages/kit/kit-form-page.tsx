@@ -1,0 +1,24 @@
+import type { ReactNode } from "react";
+import { useParams } from "wouter";
+import { useStation } from "../../device/index.ts";
+import { Page } from "../../parts/index.ts";
+import { findKit, type KitAtHand } from "../turnaround/at-hand.ts";
+import { NoSuchKit } from "../turnaround/turnaround-page.tsx";
+import "./kit.css";
+
+export interface KitFormPageProps {
+  readonly title: (kit: string) => string;
+  readonly children: (at: KitAtHand) => ReactNode;
+}
+
+/** The frame of a small form about one kit, with the way back to it. */
+export function KitFormPage({ title, children }: KitFormPageProps) {
+  const { id = "" } = useParams<{ readonly id: string }>();
+  const at = findKit(useStation(), id);
+  if (!at) return <NoSuchKit />;
+  return (
+    <Page title={title(at.kit.name)} back={{ to: `/kit/${at.kit.id}`, label: at.kit.name }}>
+      <div className="kit-form">{children(at)}</div>
+    </Page>
+  );
+}

@@ -1,0 +1,92 @@
+import { useParams } from "wouter";
+import { useRecorder, useStation } from "../../device/index.ts";
+import { Page, StandingMark } from "../../parts/index.ts";
+import { KitActs } from "../turnaround/acts.ts";
+import { findKit, type KitAtHand } from "../turnaround/at-hand.ts";
+import { Differences } from "../turnaround/differences.tsx";
+import { NoSuchKit } from "../turnaround/turnaround-page.tsx";
+import { KitActions } from "./kit-actions.tsx";
+import { KitContents } from "./kit-contents.tsx";
+import { KitDates } from "./kit-dates.tsx";
+import { KitEntries } from "./kit-entries.tsx";
+import { KitFindings } from "./kit-findings.tsx";
+import { KitRuns } from "./kit-runs.tsx";
+import { KitSeals } from "./kit-seals.tsx";
+import { KitStanding } from "./kit-standing.tsx";
+import { KitTurnarounds } from "./kit-turnarounds.tsx";
+import "./kit.css";
+
+/** One kit: what it is good for and why, what can be done with it, and all that the log knows of it. */
+export default function KitPage() {
+  const { id = "" } = useParams<{ readonly id: string }>();
+  const at = findKit(useStation(), id);
+  if (!at) return <NoSuchKit />;
+  const { kit, view } = at;
+  const standing = view.standings.get(kit.id);
+  return (
+    <Page
+      title={kit.name}
+      back={{ to: "/", label: "Board" }}
+      {...(standing && { beside: <StandingMark standing={standing.standing} size="large" /> })}
+    >
+      {standing && <KitStanding standing={standing} today={view.today} />}
+      <ToSettle at={at} />
+      <KitActions at={at} />
+      <KitFacts at={at} />
+      <Contained />
+      <div className="kit-page">
+        <KitContents at={at} />
+        <KitDates at={at} />
+        <KitFindings at={at} />
+        <KitSeals at={at} />
+        <KitRuns at={at} />
+        <KitTurnarounds at={at} />
+        <KitEntries key={kit.id} at={at} />
+      </div>
+    </Page>
+  );
+}
+
+function ToSettle({ at }: { readonly at: KitAtHand }) {
+  const recorder = useRecorder();
+  if (at.kit.toSettle.length === 0) return null;
+  return <Differences open={at} acts={new KitActs(recorder, at.view, at.kit)} />;
+}
+
+function KitFacts({ at: { kit, pattern, view } }: { readonly at: KitAtHand }) {
+  const place = view.places.find(({ id }) => id === kit.place)?.name ?? kit.place;
+  return (
+    <dl className="kit-facts">
+      <dt>Serial</dt>
+      <dd className="tabular">{kit.serial}</dd>
+      <dt>Place</dt>
+      <dd>
+        {place}
+        {kit.custody.kind === "away" && `, now with ${kit.custody.to}`}
+      </dd>
+      <dt>Pattern</dt>
+      <dd>
+        {pattern.name}, version {pattern.version}
+      </dd>
+      <dt>Container</dt>
+      <dd>
+        {pattern.container.name}, {pattern.container.mass} kg, {pattern.container.lifters} to lift
+      </dd>
+    </dl>
+  );
+}
+
+const PARTS = ["contents", "dates", "findings", "seals", "runs", "turnarounds", "entries"] as const;
+
+/** Links to the parts of this page, for a small screen. */
+function Contained() {
+  return (
+    <nav className="kit-jumps" aria-label="On this page">
+      {PARTS.map((part) => (
+        <a key={part} href={`#${part}`}>
+          {part.charAt(0).toUpperCase() + part.slice(1)}
+        </a>
+      ))}
+    </nav>
+  );
+}

@@ -1,0 +1,68 @@
+import { formatNumber } from "#base";
+import { allSteps, type Pattern, type StepTimer } from "#kit";
+import type { Trend } from "#readiness";
+import type { TrendLimit } from "../../drawing/index.ts";
+import { sayCount } from "../../parts/say-count.ts";
+import { sayDay } from "../../parts/say-time.ts";
+
+/** A trend as it is shown: its name, its axis, its unit and how a reading is said. */
+export interface TrendWords {
+  readonly title: string;
+  readonly reading: string;
+  readonly say: (value: number) => string;
+}
+
+/** Each trend in words. */
+export const TREND_WORDS: Readonly<Record<Trend["what"], TrendWords>> = {
+  pulls: {
+    title: "Pulls to start",
+    reading: "Pulls to the first start",
+    say: (value) => sayCount(value, "pull"),
+  },
+  prime: {
+    title: "Prime",
+    reading: "Seconds from first stroke to water",
+    say: (value) => `${Math.round(value)} s`,
+  },
+  delivery: {
+    title: "Delivery",
+    reading: "Measured flow over expected flow",
+    say: (value) => `${formatNumber(value * 100, 3)} %`,
+  },
+};
+
+/** The lines that the pattern holds a trend to. */
+export function limitsOf(what: Trend["what"], pattern: Pattern): readonly TrendLimit[] {
+  if (what === "delivery") return proofLimits(pattern);
+  const most = timerLimit(pattern, what);
+  if (most === undefined) return [];
+  return [{ value: most, label: `At most ${TREND_WORDS[what].say(most)}` }];
+}
+
+function proofLimits({ hydraulics }: Pattern): readonly TrendLimit[] {
+  if (!hydraulics) return [];
+  const { grounds, notes } = hydraulics.proof;
+  const { say } = TREND_WORDS.delivery;
+  return [
+    { value: notes, label: `Noted below ${say(notes)}` },
+    { value: grounds, label: `Grounded below ${say(grounds)}` },
+  ];
+}
+
+function timerLimit(pattern: Pattern, what: "pulls" | "prime"): number | undefined {
+  const timers = allSteps(pattern).flatMap(({ timer }) => timer ?? []);
+  return timers.find((timer): timer is StepTimer & { kind: "pulls" | "prime" } => timer.kind === what)?.atMost;
+}
+
+/** A trend in a sentence: the last reading, and between what the readings have been since when. */
+export function sayTrend({ what, points }: Trend): string {
+  const { say } = TREND_WORDS[what];
+  const [first, last] = [points[0], points.at(-1)];
+  if (!first || !last) return "None measured yet.";
+  const ending = `Last ${say(last.value)}, on ${sayDay(last.at)}.`;
+  if (points.length === 1) return `${ending} It is the only one.`;
+  const values = points.map(({ value }) => value);
+  const [least, most] = [Math.min(...values), Math.max(...values)];
+  const between = least === most ? `always ${say(least)}` : `from ${say(least)} to ${say(most)}`;
+  return `${ending} ${points.length} since ${sayDay(first.at)}, ${between}.`;
+}
