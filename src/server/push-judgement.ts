@@ -1,7 +1,7 @@
 import { isInputError, printGiven, type Fault } from "#base";
 import { hashEntry, isStrike, judgeClock, targetOf, validateEntry, type Entry } from "#log";
 import { idOf, type Bodies } from "#readiness";
-import { judgeEntry, type EntryFacts } from "#station";
+import { FAULT, judgeEntry, type EntryFacts } from "#station";
 import type { Parts } from "./parts.ts";
 import type { Caller } from "./sessions.ts";
 
@@ -96,7 +96,7 @@ function judgeTime(parts: Parts, caller: Caller, entry: Entry): readonly Fault[]
   const verdict = judgeClock(entry.at, parts.ambient.now(), parts.roster.joined(caller.device));
   if (verdict.kind === "plausible") return [];
   const allowed = "a time between the device's joining and now";
-  return [{ code: "SV-171", field: "at", got: printGiven(entry.at), allowed, remedy: verdict.because }];
+  return [{ code: FAULT.clock, field: "at", got: printGiven(entry.at), allowed, remedy: verdict.because }];
 }
 
 /** A station without an administrator could invite nobody ever again. */

@@ -41,6 +41,12 @@ export const PROBLEM = {
   tooLarge: "SV-120",
 } as const;
 
+/** Codes of faults in a verdict that a device acts upon by itself. */
+export const FAULT = {
+  /** The line is dated ahead of the station's clock, or before its device joined: a device may put its time right. */
+  clock: "SV-171",
+} as const;
+
 /**
  * `GET /api/log/live`: server-sent events. "heads" carries a {@link Cursor} as JSON: the last seq of every place, at once
  * and after each change; pull when it is ahead of yours. "signed-out" ends the stream: ask `GET /api/session` why.

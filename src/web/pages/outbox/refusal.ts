@@ -1,11 +1,9 @@
+import { FAULT } from "#station";
 import type { OutboxLine } from "../../device/index.ts";
-
-/** Refused because the line is dated ahead of the station's clock. */
-export const CLOCK_CODES: ReadonlySet<string> = new Set(["SV-171"]);
 
 /** True where the line was refused for its time, and for nothing else that sending it again could not mend. */
 export function isForClock(line: OutboxLine): boolean {
-  return line.state === "refused" && (line.faults ?? []).some(({ code }) => CLOCK_CODES.has(code));
+  return line.state === "refused" && (line.faults ?? []).some(({ code }) => code === FAULT.clock);
 }
 
 /**
