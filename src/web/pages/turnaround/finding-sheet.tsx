@@ -81,7 +81,7 @@ function Ways({ open, acts, line, ask, answer, picked, note, photos, onRaised, o
     if (answer && (await saving.save(() => recorder.strike(answer, "Taken back at once")))) onClose();
   };
   return (
-    <div className="sheet-ways">
+    <div className={picked?.mode === OTHER ? "sheet-ways" : "sheet-ways sheet-ways-near"}>
       <ErrorBox error={saving.error} title="Not raised" />
       <Button kind="primary" wide isDisabled={incomplete} onPress={() => void raise()}>
         Raise the finding

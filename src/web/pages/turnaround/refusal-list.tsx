@@ -1,9 +1,13 @@
+import { useState } from "react";
 import { Link } from "wouter";
 import { stepNamed } from "#kit";
 import type { Reason } from "#readiness";
 import { Button, Section } from "../../parts/index.ts";
 import type { OpenKit } from "./at-hand.ts";
 import type { Place } from "./use-place.ts";
+
+/** Early on nearly every line is in the way; the first few are enough to go on with. */
+const AT_FIRST = 8;
 
 interface RefusalListProps {
   readonly open: OpenKit;
@@ -13,16 +17,20 @@ interface RefusalListProps {
 
 /** What stands in the way of a seal, each with the way to put it right. */
 export function RefusalList({ open, refusals, place }: RefusalListProps) {
+  const [all, setAll] = useState(false);
+  const shown = all ? refusals : refusals.slice(0, AT_FIRST);
+  const more = refusals.length - shown.length;
   return (
     <Section title={`${refusals.length} in the way of a seal`}>
       <ul className="refusals">
-        {refusals.map((reason, at) => (
+        {shown.map((reason, at) => (
           <li key={`${reason.text} ${at}`}>
             <p>{reason.text}</p>
             <WayToFix open={open} reason={reason} place={place} />
           </li>
         ))}
       </ul>
+      {more > 0 && <Button onPress={() => setAll(true)}>Show the other {more}</Button>}
     </Section>
   );
 }

@@ -1,6 +1,6 @@
 import { Link } from "wouter";
 import { stepNamed } from "#kit";
-import { Button, ButtonRow, ErrorBox, NightToggle } from "../../parts/index.ts";
+import { Button, ButtonRow, ErrorBox, NightToggle, SendMark } from "../../parts/index.ts";
 import { useRecorder } from "../../device/index.ts";
 import type { OpenKit } from "./at-hand.ts";
 import { stateOf, type Line } from "./lines.ts";
@@ -28,6 +28,7 @@ export function RunnerHead({ open, lines, place }: RunnerHeadProps) {
           Leave<span className="for-readers-only"> the turnaround of {kit.name}; it goes on where you stopped</span>
         </Link>
         <span className="runner-kit">{kit.name}</span>
+        <SendMark isShort />
         <NightToggle />
       </div>
       <ButtonRow>
