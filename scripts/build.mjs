@@ -4,6 +4,11 @@ import { mkdirSync, readFileSync } from "fs";
 import { join } from "path";
 import { markBuilt, root, setUp } from "./set-up.mjs";
 
+/** Pure modules of many files, which load faster from our own file. All must be in it that share one of them. */
+const INLINED = ["kysely", "zod", "fastify-type-provider-zod"];
+/** Older modules among them ask for `require`, which a module file has not. */
+const REQUIRE = 'import { createRequire as makeRequire } from "module"; const require = makeRequire(import.meta.url);';
+
 await setUp();
 const wanted = process.argv.slice(2);
 const parts = wanted.length > 0 ? wanted : ["web", "server", "cli"];
@@ -20,19 +25,25 @@ function buildWeb() {
   if (run.status !== 0) process.exit(1);
 }
 
-/** Dependencies stay outside, each named: leaving out all packages would leave our own `#room` imports in too. */
+/** Other dependencies stay outside, each named: leaving out all packages would leave our own `#room` imports in too. */
 async function bundle(part) {
   const { build } = await import("esbuild");
   const packages = Object.keys(JSON.parse(readFileSync(join(root, "package.json"), "utf8")).dependencies);
+  const outside = packages.filter((name) => !INLINED.includes(name));
+  const outdir = join(root, "dist", part);
   await build({
     entryPoints: [join(root, "src", part, "main.ts")],
-    outfile: join(root, "dist", part, "main.js"),
+    outdir,
     bundle: true,
+    // What is imported only when it is needed gets a file of its own, named by its content: a server that runs while
+    // the next is built still finds its own.
+    splitting: true,
     platform: "node",
     target: "node20",
     format: "esm",
+    banner: { js: REQUIRE },
     sourcemap: true,
     logLevel: "warning",
-    external: packages.flatMap((name) => [name, `${name}/*`]),
+    external: outside.flatMap((name) => [name, `${name}/*`]),
   });
 }

@@ -1,10 +1,12 @@
 import { dayIn, type UnitSystem } from "#base";
 import type { Pattern } from "#kit";
-import { renderPatternCard, renderTurnaroundRecord, type TurnaroundRecord } from "#paper";
+import type { TurnaroundRecord } from "#paper";
 import type { KitState, Turnaround } from "#readiness";
 import { standingAt, type Photo, type StationReading } from "#station";
 import type { Parts } from "./parts.ts";
 import type { WholeLog } from "./whole-log.ts";
+
+// The paper room is loaded when the first paper is printed: a start must not wait for its typesetting.
 
 /** The record of a turnaround, open or closed, as a PDF; undefined where there is none of that id. */
 export async function printTurnaround(
@@ -19,6 +21,7 @@ export async function printTurnaround(
   const pattern = kit && reading.patterns.get(kit.pattern);
   if (kit === undefined || turnaround === undefined || pattern === undefined) return undefined;
   const record = gather(parts, reading, { kit, turnaround, pattern });
+  const { renderTurnaroundRecord } = await import("#paper");
   return renderTurnaroundRecord({ ...record, units: wanted.units, photos: await fetchPhotos(parts, kit, turnaround) });
 }
 
@@ -61,5 +64,6 @@ export async function printCard(
   const pattern = versions.toSorted((one, other) => other.version - one.version)[0];
   if (pattern === undefined) return undefined;
   const stationName = parts.roster.stationName();
+  const { renderPatternCard } = await import("#paper");
   return renderPatternCard({ stationName, pattern, units: wanted.units, now: parts.ambient.now() });
 }

@@ -1,16 +1,11 @@
 import { passkeyAnswer, passkeyOptions, passkeySignIn, signedIn, type PasskeyOptions } from "#station";
-import {
-  generateAuthenticationOptions,
-  generateRegistrationOptions,
-  type AuthenticationResponseJSON,
-  type RegistrationResponseJSON,
-} from "@simplewebauthn/server";
+import type { AuthenticationResponseJSON, RegistrationResponseJSON } from "@simplewebauthn/server";
 import type { FastifyRequest } from "fastify";
 import { z } from "zod";
 import { originOf } from "./address.ts";
 import { arrive, requireWelcome } from "./arrival.ts";
 import { callerOf } from "./gate.ts";
-import { provePasskey, readNewPasskey, type Site } from "./passkeys.ts";
+import { loadWebauthn, provePasskey, readNewPasskey, type Site } from "./passkeys.ts";
 import type { Parts } from "./parts.ts";
 import { Refusal } from "./problem.ts";
 import type { Routes } from "./routes.ts";
@@ -51,6 +46,7 @@ function addSignIn(app: Routes, parts: Parts): void {
     "/api/passkeys/sign-in/options",
     { config: { permission: "sign-in", ...FEW }, schema: { response: { 200: passkeyOptions } } },
     async (request) => {
+      const { generateAuthenticationOptions } = await loadWebauthn();
       const options = await generateAuthenticationOptions({
         rpID: siteOf(parts, request).name,
         userVerification: "required",
@@ -75,6 +71,7 @@ function addSignIn(app: Routes, parts: Parts): void {
 async function offerRegistration(parts: Parts, request: FastifyRequest): Promise<PasskeyOptions> {
   const { person } = callerOf(request);
   const held = (await parts.secrets.credentialsOf(person.id)).filter((one) => one.kind === "passkey");
+  const { generateRegistrationOptions } = await loadWebauthn();
   const options = await generateRegistrationOptions({
     rpName: parts.roster.stationName() || "Drykeel",
     rpID: siteOf(parts, request).name,

@@ -1,10 +1,5 @@
 import { PROBLEM, type Credential } from "#station";
-import {
-  verifyAuthenticationResponse,
-  verifyRegistrationResponse,
-  type AuthenticationResponseJSON,
-  type RegistrationResponseJSON,
-} from "@simplewebauthn/server";
+import type { AuthenticationResponseJSON, RegistrationResponseJSON } from "@simplewebauthn/server";
 import type { Parts } from "./parts.ts";
 import { Refusal } from "./problem.ts";
 
@@ -14,12 +9,18 @@ export interface Site {
   readonly name: string;
 }
 
+/** The library, loaded when the first passkey is used: a start must not wait for its certificate readers. */
+export function loadWebauthn(): Promise<typeof import("@simplewebauthn/server")> {
+  return import("@simplewebauthn/server");
+}
+
 /** A new passkey as the store keeps it, once its answer is proved. */
 export async function readNewPasskey(
   site: Site,
   challenge: string,
   response: RegistrationResponseJSON,
 ): Promise<Pick<Credential, "id" | "kind" | "secret" | "counter" | "transports">> {
+  const { verifyRegistrationResponse } = await loadWebauthn();
   const proof = await orUnknown(() =>
     verifyRegistrationResponse({
       response,
@@ -43,6 +44,7 @@ export async function provePasskey(
 ): Promise<string> {
   const held = await parts.secrets.credential(response.id);
   if (held === undefined || held.kind !== "passkey") throw unknownPasskey();
+  const { verifyAuthenticationResponse } = await loadWebauthn();
   const proof = await orUnknown(() =>
     verifyAuthenticationResponse({
       response,

@@ -20,6 +20,8 @@ import { raiseShield } from "./shield.ts";
 import { addSignInRoutes } from "./sign-in-routes.ts";
 import { addStationRoutes } from "./station-routes.ts";
 
+/** A request must have arrived within this time [ms]: long enough for a day's lines over a poor line at sea. */
+const REQUEST_MS = 600_000;
 /** The most bytes of an ordinary request; pushes and photos have their own limits. */
 const BODY_BYTES_LIMIT = 256 * 1024;
 
@@ -34,6 +36,7 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
   const app = Fastify({
     logger: options.log ?? false,
     bodyLimit: BODY_BYTES_LIMIT,
+    requestTimeout: REQUEST_MS,
     // A proxy on this machine or this network says who asks and over what; only where one is set up.
     trustProxy: options.origin === undefined ? false : ["loopback", "linklocal", "uniquelocal"],
   }).withTypeProvider<ZodTypeProvider>();
