@@ -1,5 +1,6 @@
 import { spawn, type ChildProcessWithoutNullStreams } from "node:child_process";
 import { once } from "node:events";
+import { cp, rm } from "node:fs/promises";
 import { join } from "node:path";
 import { createInterface } from "node:readline";
 import { uuidv7 } from "uuidv7";
@@ -8,7 +9,9 @@ import type { PushReply, SetupRequest, SignedIn } from "#station";
 import { inspectFile } from "./torture-sqlite.ts";
 import type { BatchMark, Running, Target } from "./torture-target.ts";
 
-const SERVER = join(import.meta.dirname, "..", "dist", "server", "main.js");
+const ROOT = join(import.meta.dirname, "..");
+/** A copy of the built server, as deep in the checkout as the original: a build meanwhile does not disturb the run. */
+const COPY = join(ROOT, ".cache", "torture-server");
 const DEVICE = "torture-device";
 
 /** Who sends: signed in once, before the first kill; the session must outlive all of them. */
@@ -20,6 +23,8 @@ interface Sender {
 
 /** The whole server as built, on a station of its own, spoken to over HTTP as devices do. */
 export async function serverTarget(folder: string): Promise<Target> {
+  await rm(COPY, { recursive: true, force: true });
+  await cp(join(ROOT, "dist", "server"), COPY, { recursive: true });
   const sender = await foundStation(folder);
   return {
     name: "the server",
@@ -84,7 +89,7 @@ interface Spawned {
 
 function spawnServer(folder: string): Spawned {
   const env = { ...process.env, DATA_DIR: folder, PORT: "0", HOST: "127.0.0.1", DATABASE_URL: "" };
-  const child = spawn(process.execPath, [SERVER, "--empty"], { env, stdio: "pipe" });
+  const child = spawn(process.execPath, [join(COPY, "main.js"), "--empty"], { env, stdio: "pipe" });
   return { child, gone: once(child, "exit"), ready: readOpening(child) };
 }
 
