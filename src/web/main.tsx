@@ -1,3 +1,5 @@
+import "@fontsource/atkinson-hyperlegible-next/latin-400.css";
+import "@fontsource/atkinson-hyperlegible-next/latin-700.css";
 import "./theme/base.css";
 import { openBrowserStore } from "#store/browser";
 import { createRoot } from "react-dom/client";

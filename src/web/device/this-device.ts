@@ -144,6 +144,7 @@ export class ThisDevice {
       keepPhoto: async (file) => {
         const ref = await shelf.keep(file);
         await this.#changed();
+        this.#sync?.wake();
         return ref;
       },
       photoUrl: (hash) => shelf.url(hash),

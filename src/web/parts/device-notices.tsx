@@ -64,6 +64,19 @@ export function EmptiedNotice({ lastUsed }: { readonly lastUsed: string }) {
   );
 }
 
+/** Over plain HTTP a browser keeps lines but not the app itself: opened without a network, there is nothing to open. */
+export function InsecureNotice() {
+  if (isSecureContext) return null;
+  return (
+    <Notice tone="attention" title="At this address the app cannot be kept on the device">
+      <p>
+        It is not encrypted, so the browser opens it only while the station can be reached. Ask whoever looks after the
+        server for an address that begins with https. What you write is kept here all the same.
+      </p>
+    </Notice>
+  );
+}
+
 /** Not on the page that it leads to. */
 function RefusedNotice({ lines }: { readonly lines: number }) {
   const [isThere] = useRoute("/outbox");

@@ -1,7 +1,7 @@
 import type { EntryKind } from "#readiness";
 
 /** What each kind of line says, in a few words: for histories and for lines not yet sent. */
-export const ENTRY_WORDS: Readonly<Record<EntryKind, string>> = {
+const ENTRY_WORDS: Readonly<Record<EntryKind, string>> = {
   "kit-enrolled": "Taken on charge",
   "kit-renamed": "Renamed",
   "kit-rebuilt": "Rebuilt to another pattern version",

@@ -4,14 +4,20 @@ import type { SendState } from "../device/contract.ts";
 import { sayCount } from "./say-count.ts";
 import { sayDay, sayTime } from "./say-time.ts";
 
+export interface SendMarkProps {
+  /** In few words, where there is little room: "3 not sent". Readers hear all of them. */
+  readonly isShort?: boolean;
+}
+
 /** Always in sight: is everything on this device sent? Leads to the lines that are not. */
-export function SendMark() {
+export function SendMark({ isShort = false }: SendMarkProps) {
   const state = useSendState();
   if (state === undefined) return null;
   return (
     <Link className={`send-mark send-${state.kind}`} to="/outbox">
       <SendShape kind={state.kind} />
-      <span>{saySendState(state)}</span>
+      <span className={isShort ? "for-readers-only" : undefined}>{saySendState(state)}</span>
+      {isShort && <span aria-hidden="true">{shorten(state)}</span>}
     </Link>
   );
 }
@@ -24,6 +30,11 @@ export function saySendState(state: SendState, today = new Date()): string {
   const isToday = new Date(state.since).toDateString() === today.toDateString();
   const since = isToday ? sayTime(state.since) : sayDay(state.since);
   return `${what} not sent since ${since}`;
+}
+
+function shorten(state: SendState): string {
+  if (state.kind === "sent") return "All sent";
+  return state.kind === "refused" ? `${state.lines} refused` : `${state.lines + state.photos} not sent`;
 }
 
 /** Sent: tick. Waiting: hollow mark. Refused: cross. */

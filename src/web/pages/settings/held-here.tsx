@@ -1,6 +1,6 @@
 import { useEffect, useState } from "react";
 import { useDeviceState, useThisDevice } from "../../device/index.ts";
-import { Button, ButtonLink, ButtonRow, Notice, Section } from "../../parts/index.ts";
+import { Button, ButtonLink, ButtonRow, InsecureNotice, Notice, Section } from "../../parts/index.ts";
 
 /** What this device holds, and the way to carry it elsewhere. */
 export function HeldHere() {
@@ -17,6 +17,7 @@ export function HeldHere() {
           <p>Put this app on the home screen and open it from there. Until then send often.</p>
         </Notice>
       )}
+      <InsecureNotice />
       <ButtonRow>
         <Button onPress={() => void device.exportHeld()}>Save everything held here to a file</Button>
         <ButtonLink to="/outbox">What is not yet sent</ButtonLink>

@@ -2,7 +2,7 @@ import { browserSupportsWebAuthn } from "@simplewebauthn/browser";
 import { useState, type FormEvent } from "react";
 import { Redirect } from "wouter";
 import { useDeviceState, useThisDevice } from "../../device/index.ts";
-import { Button, EmptiedNotice, Notice, Page, sayCount, TextField } from "../../parts/index.ts";
+import { Button, EmptiedNotice, InsecureNotice, Notice, Page, sayCount, TextField } from "../../parts/index.ts";
 import { DemoPeople } from "./demo-people.tsx";
 import { useDeviceName } from "./device-name.ts";
 import { EntryRefused } from "./entry-refused.tsx";
@@ -31,6 +31,7 @@ function DoorNotices() {
   return (
     <>
       {emptied && <EmptiedNotice lastUsed={emptied.lastUsed} />}
+      <InsecureNotice />
       {state.waiting > 0 && (
         <Notice tone="attention" title={`${sayCount(state.waiting, "line")} on this device not sent`}>
           <p>They are sent when whoever wrote them signs in here again.</p>
