@@ -8,14 +8,14 @@ function drawer(first: string | null = null) {
 
 describe("preferences", () => {
   test("begin by day, in metric units", () => {
-    expect(readPreferences(null)).toEqual({ palette: "day", nightLevel: 0.7, units: "metric" });
+    expect(readPreferences(null)).toEqual({ palette: "day", nightLevel: 0.75, units: "metric" });
   });
 
   test("fall back field by field where what was kept makes no sense", () => {
     expect(readPreferences("not json")).toEqual(readPreferences(null));
     expect(readPreferences('{"palette":"night","nightLevel":7,"units":"cubits"}')).toEqual({
       palette: "night",
-      nightLevel: 0.7,
+      nightLevel: 0.75,
       units: "metric",
     });
   });
@@ -29,6 +29,6 @@ describe("preferences", () => {
     stop();
     keeper.change({ palette: "night" });
     expect(heard).toBe(1);
-    expect(new PreferenceKeeper(storage).now()).toEqual({ palette: "night", nightLevel: 0.7, units: "us" });
+    expect(new PreferenceKeeper(storage).now()).toEqual({ palette: "night", nightLevel: 0.75, units: "us" });
   });
 });

@@ -12,8 +12,8 @@ export interface Preferences {
 }
 
 const KEY = "drykeel.preferences";
-const FIRST: Preferences = { palette: "day", nightLevel: 0.7, units: "metric" };
-export const NIGHT_LEVELS = { least: 0.15, most: 1, step: 0.05 } as const;
+const FIRST: Preferences = { palette: "day", nightLevel: 0.75, units: "metric" };
+export const NIGHT_LEVELS = { least: 0.15, most: 1, step: 0.15 } as const;
 
 /** Reads, keeps and announces preferences; one per page load. */
 export class PreferenceKeeper {

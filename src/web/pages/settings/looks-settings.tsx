@@ -1,6 +1,4 @@
-import "./settings.css";
-import { useId } from "react";
-import { Choice, Section } from "../../parts/index.ts";
+import { Button, Choice, GloveRow, Section } from "../../parts/index.ts";
 import { NIGHT_LEVELS, preferences, usePreferences } from "../../theme/index.ts";
 
 /** Units, and colours by day and night. */
@@ -32,29 +30,28 @@ export function LooksSettings() {
   );
 }
 
+/** Two taps' worth of brightness: nothing to drag with gloves on. */
 function NightLevel() {
   const { nightLevel } = usePreferences();
-  const id = useId();
   const { least, most, step } = NIGHT_LEVELS;
+  const change = (by: number) => {
+    const level = Math.min(most, Math.max(least, nightLevel + by));
+    preferences.change({ nightLevel: Math.round(level * 100) / 100 });
+  };
   return (
     <div className="field">
-      <label className="field-label" htmlFor={id}>
-        Brightness at night
-      </label>
-      <p className="field-hint">
-        Shown as soon as it is moved, while colours are set to night. Also dim the screen itself.
+      <p className="field-label">
+        Brightness at night: <span aria-live="polite">{Math.round(nightLevel * 100)} %</span>
       </p>
-      <input
-        id={id}
-        className="settings-level"
-        type="range"
-        min={least}
-        max={most}
-        step={step}
-        value={nightLevel}
-        aria-valuetext={`${Math.round(nightLevel * 100)} %`}
-        onChange={(event) => preferences.change({ nightLevel: Number(event.target.value) })}
-      />
+      <p className="field-hint">Shown while colours are set to night. Also dim the screen itself.</p>
+      <GloveRow>
+        <Button kind="primary" onPress={() => change(-step)} isDisabled={nightLevel <= least}>
+          Dimmer
+        </Button>
+        <Button kind="primary" onPress={() => change(step)} isDisabled={nightLevel >= most}>
+          Brighter
+        </Button>
+      </GloveRow>
     </div>
   );
 }
