@@ -47,12 +47,13 @@ function bandsOfKits(kits: readonly KitState[], view: StationView, shelf: Outloo
 export function rowsOf(ahead: PlaceAhead, range: DayRange, most = Infinity): readonly BandRow[] {
   const { lines, bands } = ahead;
   const kits = allLines(lines).slice(0, most);
-  const rows = kits.map(({ kit }) => ({
-    key: kit.id,
-    label: kit.name,
-    pieces: joinLike((bands.get(kit.id) ?? []).map(pieceOf)),
-  }));
+  const rows = kits.map(({ kit }) => kitRow(kit, bands.get(kit.id) ?? []));
   return lines.place.strength === 0 ? rows : [strengthRow(ahead, range), ...rows];
+}
+
+/** One kit's bands as a row to draw. */
+export function kitRow(kit: KitState, bands: readonly Band[]): BandRow {
+  return { key: kit.id, label: kit.name, pieces: joinLike(bands.map(pieceOf)) };
 }
 
 function pieceOf({ from, to, standing, because }: Band): BandPiece {

@@ -58,7 +58,7 @@ export function sayGood({ item, good, daysLeft }: Pick<ContentLine, "item" | "go
   if (good === "never") return "";
   if (good === "unknown") return "No date on record";
   const days = daysLeft ?? 0;
-  if (days < 0) return `Out of date for ${sayCount(-days, "day")}, since ${formatDate(good)}`;
+  if (days < 0) return `Out of date for ${sayCount(-days, "day")}, good until ${formatDate(good)}`;
   return `${days === 0 ? "Last day today" : `${sayCount(days, "day")} left`}, until ${formatDate(good)}`;
 }
 

@@ -14,6 +14,7 @@ import { KitRuns } from "./kit-runs.tsx";
 import { KitSeals } from "./kit-seals.tsx";
 import { KitStanding } from "./kit-standing.tsx";
 import { KitTurnarounds } from "./kit-turnarounds.tsx";
+import { KitYear } from "./kit-year.tsx";
 import "./kit.css";
 
 /** One kit: what it is good for and why, what can be done with it, and all that the log knows of it. */
@@ -35,6 +36,7 @@ export default function KitPage() {
       <KitFacts at={at} />
       <Contained />
       <div className="kit-page">
+        <KitYear at={at} />
         <KitContents at={at} />
         <KitDates at={at} />
         <KitFindings at={at} />
@@ -76,7 +78,7 @@ function KitFacts({ at: { kit, pattern, view } }: { readonly at: KitAtHand }) {
   );
 }
 
-const PARTS = ["contents", "dates", "findings", "seals", "runs", "turnarounds", "entries"] as const;
+const PARTS = ["year", "contents", "dates", "findings", "seals", "runs", "turnarounds", "entries"] as const;
 
 /** Links to the parts of this page, for a small screen. */
 function Contained() {
