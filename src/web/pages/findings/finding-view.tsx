@@ -1,11 +1,11 @@
 import { formatDate, parseDate } from "#base";
 import { itemNamed, modeNamed, stepNamed } from "#kit";
-import type { Finding } from "#readiness";
 import { useRecorder, useStation } from "../../device/index.ts";
 import { ButtonLink, EmptyState, Notice, Page, PhotoStrip, Section, Timestamp } from "../../parts/index.ts";
 import { KitActs } from "../turnaround/acts.ts";
-import { findKit, nameOf, type KitAtHand } from "../turnaround/at-hand.ts";
+import { findKit, nameOf } from "../turnaround/at-hand.ts";
 import { sayEffect } from "../turnaround/finding-choice.ts";
+import type { AboutFinding } from "./about-finding.ts";
 import { nameFinding, progressOf } from "./ages.ts";
 import { ProofForm } from "./proof-form.tsx";
 import { RemedyForm } from "./remedy-form.tsx";
@@ -31,11 +31,6 @@ export function FindingPage(wanted: { readonly kit: string; readonly finding: st
       <Next at={at} finding={finding} />
     </Page>
   );
-}
-
-export interface AboutFinding {
-  readonly at: KitAtHand;
-  readonly finding: Finding;
 }
 
 function Facts({ at, finding }: AboutFinding) {

@@ -1,10 +1,10 @@
 import { useState } from "react";
 import { Button, DateField, ErrorBox, TextField } from "../../parts/index.ts";
 import { useSaving } from "../turnaround/use-saving.ts";
-import type { RemedyFormProps } from "./remedy-form.tsx";
+import type { ActingOnFinding } from "./about-finding.ts";
 
 /** Lived with: a name that answers for it, the limit a vessel must hear, and the day it ends. */
-export function LivedWithForm({ at, acts, finding }: RemedyFormProps) {
+export function LivedWithForm({ at, acts, finding }: ActingOnFinding) {
   const saving = useSaving();
   const [name, setName] = useState(at.view.me.name);
   const [limit, setLimit] = useState(finding.limit ?? "");

@@ -1,10 +1,10 @@
 import { useState } from "react";
 import { Button, ErrorBox, TextField } from "../../parts/index.ts";
 import { useSaving } from "../turnaround/use-saving.ts";
-import type { RemedyFormProps } from "./remedy-form.tsx";
+import type { ActingOnFinding } from "./about-finding.ts";
 
 /** Mended: how, in words. */
-export function MendedForm({ acts, finding }: RemedyFormProps) {
+export function MendedForm({ acts, finding }: ActingOnFinding) {
   const saving = useSaving();
   const [note, setNote] = useState("");
   const [missing, setMissing] = useState(false);

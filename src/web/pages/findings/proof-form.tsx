@@ -6,10 +6,10 @@ import { useKept } from "../turnaround/use-kept.ts";
 import { useSaving } from "../turnaround/use-saving.ts";
 import { judgeProof, proofBody, repeat, type Proof } from "./proof.ts";
 import { ProofCheck } from "./proof-check.tsx";
-import type { RemedyFormProps } from "./remedy-form.tsx";
+import type { ActingOnFinding } from "./about-finding.ts";
 
 /** Repeats just the checks that find the mode; the finding closes only when every one is seen right. */
-export function ProofForm({ at, acts, finding }: RemedyFormProps) {
+export function ProofForm({ at, acts, finding }: ActingOnFinding) {
   const checks = provingChecks(finding, at.pattern);
   const saving = useSaving();
   const kept = useKept<Proof>(`proof.${finding.id}.${finding.remedies.length}`, {});

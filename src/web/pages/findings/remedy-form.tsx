@@ -1,8 +1,7 @@
 import { useState } from "react";
 import type { Remedy } from "#readiness";
 import { Choice } from "../../parts/index.ts";
-import type { KitActs } from "../turnaround/acts.ts";
-import type { AboutFinding } from "./finding-view.tsx";
+import type { ActingOnFinding } from "./about-finding.ts";
 import { LivedWithForm } from "./lived-with-form.tsx";
 import { MendedForm } from "./mended-form.tsx";
 import { ReplacedForm } from "./replaced-form.tsx";
@@ -13,12 +12,8 @@ const WAYS: readonly { readonly value: Remedy["how"]; readonly label: string; re
   { value: "lived-with", label: "Lived with", note: "By somebody named, under a stated limit, until a day." },
 ];
 
-export interface RemedyFormProps extends AboutFinding {
-  readonly acts: KitActs;
-}
-
 /** What was done about a finding: mended, replaced, or lived with. */
-export function RemedyForm(props: RemedyFormProps) {
+export function RemedyForm(props: ActingOnFinding) {
   const [how, setHow] = useState<Remedy["how"]>();
   return (
     <div className="finding-form">

@@ -3,10 +3,10 @@ import { itemNamed } from "#kit";
 import type { Fitted } from "#readiness";
 import { Button, DateField, ErrorBox, NumberField, TextField } from "../../parts/index.ts";
 import { useSaving } from "../turnaround/use-saving.ts";
-import type { RemedyFormProps } from "./remedy-form.tsx";
+import type { ActingOnFinding } from "./about-finding.ts";
 
 /** Replaced: with which part, how many, and the date it carries. */
-export function ReplacedForm({ at, acts, finding }: RemedyFormProps) {
+export function ReplacedForm({ at, acts, finding }: ActingOnFinding) {
   const item = itemNamed(at.pattern, finding.item);
   const needsDate = item?.life.kind === "printed";
   const saving = useSaving();

@@ -3,11 +3,11 @@ import type { StepTimer } from "#kit";
 import { Button, Cautions, ErrorBox, GloveRow, NumberField, QuantityField, sayElapsed } from "../../parts/index.ts";
 import { useAlarm } from "./alarm-context.ts";
 import { readTimer, sayDuration } from "./clock.ts";
-import type { StepClockProps } from "./step-clock.tsx";
+import type { AtStep } from "./at-step.ts";
 import { useNow } from "./use-now.ts";
 import { useSaving } from "./use-saving.ts";
 
-interface PrimeClockProps extends StepClockProps {
+interface PrimeClockProps extends AtStep {
   readonly timer: StepTimer & { readonly kind: "prime" };
 }
 

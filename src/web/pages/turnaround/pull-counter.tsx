@@ -1,10 +1,10 @@
 import { useEffect, useRef, useState } from "react";
 import type { StepTimer } from "#kit";
 import { Button, ErrorBox, Notice } from "../../parts/index.ts";
-import type { StepClockProps } from "./step-clock.tsx";
+import type { AtStep } from "./at-step.ts";
 import { sayPulls } from "./timers.ts";
 
-interface PullCounterProps extends StepClockProps {
+interface PullCounterProps extends AtStep {
   readonly timer: StepTimer & { readonly kind: "pulls" };
 }
 

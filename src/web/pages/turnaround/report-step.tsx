@@ -2,7 +2,7 @@ import { useState } from "react";
 import { patternKey } from "#kit";
 import type { Bodies } from "#readiness";
 import { Button, ButtonRow, ErrorBox, Notice, TextField } from "../../parts/index.ts";
-import type { StepClockProps } from "./step-clock.tsx";
+import type { AtStep } from "./at-step.ts";
 import { useSaving } from "./use-saving.ts";
 
 type What = Bodies["step-reported"]["what"];
@@ -14,7 +14,7 @@ const WORDS: Readonly<Record<What, string>> = {
 };
 
 /** Tells the pattern's owner in one tap that a line is wrong, impossible or unclear; a note may follow. */
-export function ReportStep({ open, acts, step }: StepClockProps) {
+export function ReportStep({ open, acts, step }: AtStep) {
   const saving = useSaving();
   const [sent, setSent] = useState<What>();
   const report = async (what: What, note?: string) => {

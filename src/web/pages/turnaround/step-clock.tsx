@@ -1,19 +1,12 @@
-import { checkNamed, type Step } from "#kit";
-import type { KitActs } from "./acts.ts";
-import type { OpenKit } from "./at-hand.ts";
+import { checkNamed } from "#kit";
+import type { AtStep } from "./at-step.ts";
 import { PrimeClock } from "./prime-clock.tsx";
 import { PullCounter } from "./pull-counter.tsx";
 import { TimedClock } from "./timed-clock.tsx";
 import { WaitClock } from "./wait-clock.tsx";
 
-export interface StepClockProps {
-  readonly open: OpenKit;
-  readonly acts: KitActs;
-  readonly step: Step;
-}
-
 /** The clock or counter a step has, if it has one. */
-export function StepClock(props: StepClockProps) {
+export function StepClock(props: AtStep) {
   const { step, open } = props;
   if (step.timer?.kind === "pulls") return <PullCounter {...props} timer={step.timer} />;
   if (step.timer?.kind === "prime") return <PrimeClock {...props} timer={step.timer} />;

@@ -2,12 +2,12 @@ import type { StepTimer } from "#kit";
 import { Button, ErrorBox, GloveRow, sayElapsed } from "../../parts/index.ts";
 import { useAlarm } from "./alarm-context.ts";
 import { readTimer, sayDuration } from "./clock.ts";
-import type { StepClockProps } from "./step-clock.tsx";
+import type { AtStep } from "./at-step.ts";
 import { sayLeft } from "./timers.ts";
 import { useNow } from "./use-now.ts";
 import { useSaving } from "./use-saving.ts";
 
-interface WaitClockProps extends StepClockProps {
+interface WaitClockProps extends AtStep {
   readonly timer: StepTimer & { readonly kind: "wait" | "run" };
 }
 
