@@ -51,3 +51,36 @@ export type {
   Mark,
 } from "./flood-case.ts";
 export { simulateFlood } from "./simulation.ts";
+export { spaceOf, uprightSpace, type SoundedSpace } from "./sounding-space.ts";
+export {
+  AREA_SHARE,
+  casualtyAt,
+  DELIVERY,
+  flowAt,
+  followLevel,
+  HOLE,
+  holeAreaOf,
+  OUTSIDE,
+  planSteps,
+  START_LEVEL,
+  STRENGTH,
+  UNKNOWNS,
+  type Casualty,
+  type Pumped,
+  type Reading,
+  type SoundingPrior,
+} from "./sounding-model.ts";
+export { sampleBelief, type Belief } from "./sounding-sampler.ts";
+export type { Arrival, Chances, Forecast, ForecastOptions, Present, Spread } from "./sounding-forecast.ts";
+export { FLAGGED_BELOW, type Misfit } from "./sounding-misfit.ts";
+export type { Action, ActionGains, ActionKind } from "./sounding-advice.ts";
+export type { SoundingWarning, SoundingWarningKind } from "./sounding-warnings.ts";
+export {
+  believeCasualties,
+  likelyPrior,
+  readSoundings,
+  type QuantityName,
+  type Sounding,
+  type SoundingCase,
+} from "./sounding.ts";
+export { needKits, type BoatKind, type CallForHelp, type KitsNeeded } from "./kits-needed.ts";

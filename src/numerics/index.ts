@@ -1,7 +1,8 @@
 export { findRoot, type RootOptions, type RootOutcome } from "./root.ts";
 export { monotoneCubic, straightSegments, type Curve, type TablePoint } from "./interpolate.ts";
 export { integrate, type Quadrature, type QuadratureOptions } from "./quadrature.ts";
-export { solveOde, type Jacobian, type OdeOptions, type OdeProblem, type OdeSolution, type Rate } from "./ode.ts";
+export { solveOde, type OdeOptions, type OdeProblem, type OdeSolution } from "./ode.ts";
+export { type Jacobian, type Rate } from "./ode-contract.ts";
 export { type Crossing, type OdeEvent } from "./events.ts";
 export { factorise, solveFactorised, type Factors } from "./ode-linear.ts";
 export { mixBits, repeatableStream, sobolPoints } from "./quasi-random.ts";

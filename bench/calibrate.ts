@@ -1,0 +1,124 @@
+// `npm run calibrate`: simulation-based calibration of the soundings (Talts, Betancourt, Simpson, Vehtari, Gelman,
+// Validating Bayesian inference algorithms with simulation-based calibration, 2018, arXiv 1804.06788).
+// Casualties are drawn from the prior, sounded, and inferred. If the inference is right, the truth's rank among the
+// inferred values is even, and 90 % intervals hold it nine times in ten. With the soundings' error misstated by half
+// the same test must fail: a test that cannot fail proves nothing.
+import { fork } from "node:child_process";
+import { fileURLToPath } from "node:url";
+import {
+  AREA_SHARE,
+  believeCasualties,
+  DELIVERY,
+  followLevel,
+  HOLE,
+  planSteps,
+  START_LEVEL,
+  STRENGTH,
+} from "#flooding";
+import { chiSquareTail } from "#numerics";
+import { makeSynthetic, trueLevels } from "./casualties/synthetic.ts";
+
+const CASES = 1200;
+const CONTROL_CASES = 400;
+const BINS = 10;
+const QUANTITIES = ["holeArea", "floodableArea", "pumpDelivery", "holeHeight", "startLevel", "levelInOneHour"] as const;
+const PLACES = [STRENGTH, AREA_SHARE, DELIVERY, HOLE, START_LEVEL] as const;
+
+/** Where the truth stands among the inferred values, 0 to 1, by quantity. */
+type Ranks = readonly number[];
+
+function ranksOf(n: number, statedNoise?: number): Ranks {
+  const { given, truth, draw } = makeSynthetic(n, statedNoise);
+  const { present } = believeCasualties(given);
+  const times = given.readings.map((reading) => reading.at);
+  const later = present.now + 3600;
+  const flow = given.pumping[0]!.flow;
+  const plan = planSteps([0, 3600], [{ from: -1, flow }], 60);
+  const out = new Float64Array(2);
+  const levels = present.casualties.map((one, k) => followLevel(given.space, one, plan, present.levels[k]!, out));
+  const trueLevel = trueLevels(given.space, truth, given.pumping, [...times, later]).at(-1)!;
+  return [
+    ...PLACES.map((place) =>
+      rankAmong(
+        present.casualties.map((one) => one[place]!),
+        truth[place]!,
+        draw,
+      ),
+    ),
+    rankAmong(levels, trueLevel, draw),
+  ];
+}
+
+/** Share below; where values are the same (a dry floor is a dry floor) a place among them is drawn. */
+function rankAmong(values: readonly number[], truth: number, draw: () => number): number {
+  const near = 1e-4;
+  const below = values.filter((value) => value < truth - near).length;
+  const same = values.filter((value) => Math.abs(value - truth) <= near).length;
+  return (below + draw() * Math.max(1, same)) / (values.length + 1);
+}
+
+interface Verdict {
+  readonly quantity: string;
+  readonly coverage: number;
+  readonly p: number;
+  readonly passes: boolean;
+}
+
+function judge(ranks: readonly Ranks[]): Verdict[] {
+  return QUANTITIES.map((quantity, q) => {
+    const column = ranks.map((row) => row[q]!);
+    const coverage = column.filter((rank) => rank >= 0.05 && rank <= 0.95).length / column.length;
+    const counts = Array.from(
+      { length: BINS },
+      (_, b) => column.filter((r) => Math.min(BINS - 1, Math.floor(r * BINS)) === b).length,
+    );
+    const even = column.length / BINS;
+    const p = chiSquareTail(
+      counts.reduce((sum, count) => sum + (count - even) ** 2 / even, 0),
+      BINS - 1,
+    );
+    return { quantity, coverage, p, passes: Math.abs(coverage - 0.9) <= 0.025 && p > 0.001 };
+  });
+}
+
+function print(title: string, verdicts: readonly Verdict[]): void {
+  console.log(`\n${title}\nquantity          90 % interval holds   rank chi-square p`);
+  for (const one of verdicts) {
+    const row = [one.quantity.padEnd(18), one.coverage.toFixed(4).padEnd(22), one.p.toExponential(2).padEnd(12)];
+    console.log(`${row.join("")}${one.passes ? "" : "  out of bounds"}`);
+  }
+}
+
+/** Half of the cases in each of two processes. */
+function shareOut(count: number, statedNoise?: number): Promise<Ranks[]> {
+  const parts = [0, 1].map(
+    (part) =>
+      new Promise<Ranks[]>((resolve, reject) => {
+        const child = fork(fileURLToPath(import.meta.url), ["part", `${part}`, `${count}`, `${statedNoise ?? ""}`]);
+        child.on("message", (ranks) => resolve(ranks as Ranks[]));
+        child.on("exit", (code) => code !== 0 && reject(new Error(`a calibration process ended with ${code}`)));
+      }),
+  );
+  return Promise.all(parts).then((both) => both.flat());
+}
+
+function runPart(part: number, count: number, statedNoise: number | undefined): void {
+  const ranks: Ranks[] = [];
+  for (let n = part; n < count; n += 2) ranks.push(ranksOf(n, statedNoise));
+  process.send!(ranks, () => process.exit(0));
+}
+
+async function main(): Promise<void> {
+  const verdicts = judge(await shareOut(CASES));
+  print(`${CASES} synthetic casualties, error of soundings as stated`, verdicts);
+  const control = judge(await shareOut(CONTROL_CASES, 0.0075));
+  print(`Control: ${CONTROL_CASES} casualties, error misstated by half (must be out of bounds)`, control);
+  const isCalibrated = verdicts.every((one) => one.passes);
+  const controlFails = control.some((one) => !one.passes);
+  console.log(`\ncalibrated: ${isCalibrated ? "yes" : "NO"}; control caught: ${controlFails ? "yes" : "NO"}`);
+  process.exit(isCalibrated && controlFails ? 0 : 1);
+}
+
+const [mode, part, count, noise] = process.argv.slice(2);
+if (mode === "part") runPart(Number(part), Number(count), noise ? Number(noise) : undefined);
+else await main();

@@ -1,0 +1,128 @@
+// Synthetic casualties: a flooding drawn from the prior, followed by the adaptive integrator (not by the quick steps the
+// soundings use), and soundings of it with the stated error.
+import {
+  AREA_SHARE,
+  casualtyAt,
+  DELIVERY,
+  HOLE,
+  OUTSIDE,
+  signedRoot,
+  START_LEVEL,
+  STRENGTH,
+  UNKNOWNS,
+  uprightSpace,
+  type Casualty,
+  type Pumped,
+  type SoundedSpace,
+  type SoundingCase,
+  type SoundingPrior,
+} from "#flooding";
+import { normalQuantile, repeatableStream, solveOde } from "#numerics";
+
+export interface Synthetic {
+  readonly given: SoundingCase;
+  readonly truth: Casualty;
+  readonly truePrior: SoundingPrior;
+  readonly draw: () => number;
+}
+
+const PRIOR: SoundingPrior = {
+  holeArea: { median: 0.002, logSpread: 1 },
+  areaLogSpread: 0.15,
+  delivery: { median: 0.95, logSpread: 0.18 },
+  startLevel: { median: 0.5, spread: 0.12 },
+  noise: 0.015,
+};
+
+/** Casualty number n. The soundings have `noise`; whoever reads them is told `statedNoise`. */
+export function makeSynthetic(n: number, statedNoise = PRIOR.noise): Synthetic {
+  const draw = repeatableStream(0x5eed + n);
+  const space = uprightSpace({
+    area: 5 * 5 ** draw(),
+    outside: 0.8 + 0.8 * draw(),
+    outsideDoubt: 0.04,
+    sinkage: 0.03 * draw(),
+  });
+  const readingsCount = 6 + Math.floor(4 * draw());
+  const times = Array.from({ length: readingsCount }, (_, k) => 300 * k);
+  const pumping: Pumped[] = [{ from: 300, flow: 0.002 * 5 ** draw() }];
+  const truth = drawCasualty(space, draw);
+  const levels = trueLevels(space, truth, pumping, times);
+  const readings = times.map((at, k) => ({ at, level: levels[k]! + PRIOR.noise * normalQuantile(draw()) }));
+  return {
+    given: { space, readings, pumping, prior: { ...PRIOR, noise: statedNoise } },
+    truth,
+    truePrior: PRIOR,
+    draw,
+  };
+}
+
+export function drawCasualty(space: SoundedSpace, draw: () => number): Casualty {
+  const z = Float64Array.from({ length: UNKNOWNS }, () => normalQuantile(draw()));
+  const casualty = new Float64Array(UNKNOWNS);
+  casualtyAt(space, PRIOR, z, 0, casualty);
+  return casualty;
+}
+
+/** What may change on the way, for the cases that a steady model cannot fit. */
+export interface Upset {
+  /** Factor on the hole from so many seconds on. */
+  readonly hole?: { readonly from: number; readonly factor: number };
+  /** Factor on delivery from so many seconds on. */
+  readonly pump?: { readonly from: number; readonly factor: number };
+}
+
+/** Levels at the times given, by the adaptive integrator, restarted wherever something changes. */
+export function trueLevels(
+  space: SoundedSpace,
+  c: Casualty,
+  pumping: readonly Pumped[],
+  times: readonly number[],
+  upset: Upset = {},
+): number[] {
+  const changes = [...pumping.flatMap((one) => [one.from, one.to ?? Infinity]), upset.hole?.from, upset.pump?.from];
+  const cuts = [...new Set([...times, ...changes.filter((t): t is number => t !== undefined)])]
+    .filter((t) => t >= times[0]! && t <= times.at(-1)!)
+    .sort((a, b) => a - b);
+  const found = new Map([[times[0]!, c[START_LEVEL]!]]);
+  let level = c[START_LEVEL]!;
+  for (let k = 0; k + 1 < cuts.length; k += 1) {
+    level = between(space, c, level, { from: cuts[k]!, to: cuts[k + 1]!, pumping, upset });
+    found.set(cuts[k + 1]!, level);
+  }
+  return times.map((t) => found.get(t)!);
+}
+
+interface Span {
+  readonly from: number;
+  readonly to: number;
+  readonly pumping: readonly Pumped[];
+  readonly upset: Upset;
+}
+
+function between(space: SoundedSpace, c: Casualty, level: number, span: Span): number {
+  const middle = (span.from + span.to) / 2;
+  const stated = span.pumping.reduce(
+    (sum, one) => (middle >= one.from && middle < (one.to ?? Infinity) ? sum + one.flow : sum),
+    0,
+  );
+  const factor = (change: Upset["hole"]): number => (change !== undefined && middle > change.from ? change.factor : 1);
+  const pumped = stated * c[DELIVERY]! * factor(span.upset.pump);
+  const strength = c[STRENGTH]! * factor(span.upset.hole);
+  const area = space.areas[0]! * c[AREA_SHARE]!;
+  const run = solveOde(
+    {
+      from: span.from,
+      to: span.to,
+      start: [level],
+      rate(_t, y, out) {
+        const h = Math.max(0, y[0]!);
+        const sea = c[OUTSIDE]! + space.sinkage * area * h;
+        const inflow = strength * signedRoot(Math.max(sea, c[HOLE]!) - Math.max(h, c[HOLE]!), 1e-3);
+        out[0] = y[0]! <= 0 ? Math.max(0, inflow - pumped) / area : (inflow - pumped) / area;
+      },
+    },
+    { relative: 1e-7, absolute: 1e-8 },
+  );
+  return Math.max(0, run.y[0]!);
+}

@@ -1,0 +1,125 @@
+import { chiSquareTail, factorise, solveFactorised } from "#numerics";
+
+/** How well one casualty can be made to fit the readings. */
+export interface Misfit {
+  /** Least Σ(r/σ)² + |z|² over the unknowns: the distance of the readings from what was expected of them. */
+  readonly distance: number;
+  /** Chance of readings so far off when the model and the stated noise are right. */
+  readonly chance: number;
+  /** True where that chance is below {@link FLAGGED_BELOW}. */
+  readonly flagged: boolean;
+  /** Reading farthest off at the best fit, and by how many standard deviations. */
+  readonly worst: { readonly reading: number; readonly deviations: number };
+}
+
+/** Readings less likely than this are flagged: the false alarms this makes are measured in docs/methods/soundings.md. */
+export const FLAGGED_BELOW = 0.03;
+
+const POLISHINGS = 8;
+
+/**
+ * Distance of the readings from the model. For a model straight in its unknowns the least penalised sum of squares is
+ * χ² with one degree of freedom per reading.
+ *
+ * @param residualsAt - writes (reading − level)/σ for a point of unknowns
+ * @param start - where to begin, the likeliest point sampled
+ * @param readings - how many
+ * @returns the misfit
+ * @source DERIVED: docs/methods/soundings.md, "Does the model fit"
+ */
+export function measureMisfit(
+  residualsAt: (z: Float64Array, out: Float64Array) => void,
+  start: Float64Array,
+  readings: number,
+): Misfit {
+  const z = Float64Array.from(start);
+  const residuals = new Float64Array(readings);
+  residualsAt(z, residuals);
+  let distance = distanceOf(z, residuals);
+  for (let i = 0; i < POLISHINGS; i += 1) {
+    const better = polish(residualsAt, z, residuals, distance);
+    if (better === undefined) break;
+    const gain = distance - better;
+    distance = better;
+    if (gain < 1e-6) break;
+  }
+  const chance = chiSquareTail(distance, readings);
+  return { distance, chance, flagged: chance < FLAGGED_BELOW, worst: worstOf(residuals) };
+}
+
+function distanceOf(z: Float64Array, residuals: Float64Array): number {
+  let sum = 0;
+  for (const value of z) sum += value * value;
+  for (const value of residuals) sum += value * value;
+  return sum;
+}
+
+function worstOf(residuals: Float64Array): Misfit["worst"] {
+  let reading = 0;
+  residuals.forEach((value, i) => {
+    if (Math.abs(value) > Math.abs(residuals[reading]!)) reading = i;
+  });
+  return { reading, deviations: residuals[reading]! };
+}
+
+/** One Gauss-Newton step, halved until it helps; moves z and residuals, returns the new distance. */
+function polish(
+  residualsAt: (z: Float64Array, out: Float64Array) => void,
+  z: Float64Array,
+  residuals: Float64Array,
+  distance: number,
+): number | undefined {
+  const step = gaussNewton(residualsAt, z, residuals);
+  if (step === undefined) return undefined;
+  const trial = new Float64Array(z.length);
+  const found = new Float64Array(residuals.length);
+  for (let share = 1; share > 1e-3; share /= 2) {
+    for (let i = 0; i < z.length; i += 1) trial[i] = z[i]! + share * step[i]!;
+    residualsAt(trial, found);
+    const now = distanceOf(trial, found);
+    if (!(now < distance)) continue;
+    z.set(trial);
+    residuals.set(found);
+    return now;
+  }
+  return undefined;
+}
+
+function gaussNewton(
+  residualsAt: (z: Float64Array, out: Float64Array) => void,
+  z: Float64Array,
+  residuals: Float64Array,
+): Float64Array | undefined {
+  const size = z.length;
+  const slopes = slopesOf(residualsAt, z, residuals);
+  const matrix = new Float64Array(size * size);
+  for (let i = 0; i < size; i += 1) {
+    for (let j = 0; j < size; j += 1) matrix[i * size + j] = (i === j ? 1 : 0) + dot(slopes[i]!, slopes[j]!);
+  }
+  const factors = factorise(matrix, size);
+  if (factors === undefined) return undefined;
+  const step = new Float64Array(size);
+  solveFactorised(factors, (i) => -(z[i]! + dot(slopes[i]!, residuals)), step);
+  return step;
+}
+
+function slopesOf(
+  residualsAt: (z: Float64Array, out: Float64Array) => void,
+  z: Float64Array,
+  residuals: Float64Array,
+): Float64Array[] {
+  const moved = Float64Array.from(z);
+  return Array.from(z, (value, i) => {
+    const found = new Float64Array(residuals.length);
+    moved[i] = value + 1e-4;
+    residualsAt(moved, found);
+    moved[i] = value;
+    return found.map((there, k) => (there - residuals[k]!) / 1e-4);
+  });
+}
+
+function dot(a: Float64Array, b: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < a.length; i += 1) sum += a[i]! * b[i]!;
+  return sum;
+}

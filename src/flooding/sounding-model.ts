@@ -1,0 +1,201 @@
+import { STANDARD_GRAVITY } from "#water";
+import { LIKELY_COEFFICIENT, LINEAR_BELOW } from "./opening.ts";
+import type { SoundedSpace } from "./sounding-space.ts";
+
+export interface Reading {
+  /** [s] */
+  readonly at: number;
+  /** Above the floor of the space [m]. */
+  readonly level: number;
+}
+
+/** What was pumped from this space: from and until [s], stated delivery [m³/s]. Open-ended where `to` is absent. */
+export interface Pumped {
+  readonly from: number;
+  readonly to?: number;
+  readonly flow: number;
+}
+
+/** What is thought before any sounding. Spreads are standard deviations; of logarithms where the name says so. */
+export interface SoundingPrior {
+  /** Hole area, median [m²] and log spread. */
+  readonly holeArea: { readonly median: number; readonly logSpread: number };
+  /** Share of floodable area found over drawn. */
+  readonly areaLogSpread: number;
+  /** Delivery found over stated: median and log spread. */
+  readonly delivery: { readonly median: number; readonly logSpread: number };
+  /** Level at the first reading [m]. */
+  readonly startLevel: { readonly median: number; readonly spread: number };
+  /** Error of one sounding [m]. */
+  readonly noise: number;
+}
+
+/** A casualty as one point of the unknowns has it: a row of numbers, see the places below. */
+export type Casualty = Float64Array;
+
+/** Cd·A·√(2g) of the hole [m^2.5/s]. */
+export const STRENGTH = 0;
+/** Factor on the space's areas. */
+export const AREA_SHARE = 1;
+/** Factor on stated deliveries. */
+export const DELIVERY = 2;
+/** Hole's height above the floor [m]. */
+export const HOLE = 3;
+export const START_LEVEL = 4;
+export const OUTSIDE = 5;
+
+/** Unknowns, each a standard normal before any sounding: hole, area, delivery, hole's height, start, outside level. */
+export const UNKNOWNS = 6;
+
+/** Steps from one instant to another: length [s], pumping as stated [m³/s], number of the reading at its end or -1. */
+export interface Plan {
+  readonly lengths: Float64Array;
+  readonly pumped: Float64Array;
+  readonly readings: Int32Array;
+}
+
+const LOG_ROOT = Math.sqrt(2 * STANDARD_GRAVITY);
+/** Logistic with this slope is near enough to the normal's spread: the hole's height is then about evenly likely. */
+const EVEN = 1.6;
+
+/** Turns a point of standard normals into a casualty. */
+export function casualtyAt(
+  space: SoundedSpace,
+  prior: SoundingPrior,
+  z: Float64Array,
+  at: number,
+  out: Casualty,
+): void {
+  const area = prior.holeArea.median * Math.exp(prior.holeArea.logSpread * z[at]!);
+  out[STRENGTH] = LIKELY_COEFFICIENT * LOG_ROOT * area;
+  out[AREA_SHARE] = Math.exp(prior.areaLogSpread * z[at + 1]!);
+  out[DELIVERY] = prior.delivery.median * Math.exp(prior.delivery.logSpread * z[at + 2]!);
+  out[OUTSIDE] = Math.max(0.02, space.outside + space.outsideDoubt * z[at + 5]!);
+  out[HOLE] = out[OUTSIDE]! / (1 + Math.exp(-EVEN * z[at + 3]!));
+  out[START_LEVEL] = Math.max(0, prior.startLevel.median + prior.startLevel.spread * z[at + 4]!);
+}
+
+/** Area of the hole whose strength this is, with the likeliest discharge coefficient [m²]. */
+export function holeAreaOf(strength: number): number {
+  return strength / (LIKELY_COEFFICIENT * LOG_ROOT);
+}
+
+/** Cuts time into steps at readings and pump changes, none longer than `longest`. */
+export function planSteps(times: readonly number[], pumping: readonly Pumped[], longest: number): Plan {
+  const start = times[0]!;
+  const end = times[times.length - 1]!;
+  const corners = pumping.flatMap((one) => (one.to === undefined ? [one.from] : [one.from, one.to]));
+  const cuts = [...new Set([...times, ...corners.filter((t) => t > start && t < end)])].sort((a, b) => a - b);
+  const [lengths, pumped, readings]: [number[], number[], number[]] = [[], [], []];
+  for (let k = 0; k + 1 < cuts.length; k += 1) {
+    const [from, to] = [cuts[k]!, cuts[k + 1]!];
+    const parts = Math.max(1, Math.ceil((to - from) / longest));
+    for (let part = 1; part <= parts; part += 1) {
+      lengths.push((to - from) / parts);
+      pumped.push(flowAt(pumping, (from + to) / 2));
+      readings.push(part === parts ? times.indexOf(to) : -1);
+    }
+  }
+  return {
+    lengths: Float64Array.from(lengths),
+    pumped: Float64Array.from(pumped),
+    readings: Int32Array.from(readings),
+  };
+}
+
+export function flowAt(pumping: readonly Pumped[], t: number): number {
+  return pumping.reduce((sum, one) => (t >= one.from && t < (one.to ?? Infinity) ? sum + one.flow : sum), 0);
+}
+
+/**
+ * Follows the level through a plan of steps; writes the level at each reading into `out` and returns the last level.
+ *
+ * Each step is an exponential Rosenbrock step of order 3(2): dh/dt = f + f'·(h − h₀) is followed exactly and what is
+ * left corrected with φ₃; stable however fast levels equalise.
+ *
+ * @source Hochbruck & Ostermann, Exponential integrators, Acta Numerica 19 (2010) 209-286, exprb32 (FROM MEMORY)
+ */
+export function followLevel(
+  space: SoundedSpace,
+  casualty: Casualty,
+  plan: Plan,
+  from: number,
+  out: Float64Array,
+): number {
+  const { lengths, pumped, readings } = plan;
+  const rise = new Float64Array(2);
+  let h = from;
+  for (let k = 0; k < lengths.length; k += 1) {
+    h = stepLevel(space, casualty, h, lengths[k]!, pumped[k]!, rise);
+    const reading = readings[k]!;
+    if (reading >= 0) out[reading] = h;
+  }
+  return h;
+}
+
+/** Writes the rate of rise at a level [m/s] and its slope [1/s]. */
+function riseAt(space: SoundedSpace, c: Casualty, h: number, pumped: number, out: Float64Array): void {
+  const area = c[AREA_SHARE]! * areaAt(space, h);
+  const sea = c[OUTSIDE]! + space.sinkage * c[AREA_SHARE]! * volumeAt(space, h);
+  const hole = c[HOLE]!;
+  const head = (sea > hole ? sea : hole) - (h > hole ? h : hole);
+  const size = head < 0 ? -head : head;
+  const isSmall = size < LINEAR_BELOW;
+  const root = isSmall ? SMALL_ROOT : Math.sqrt(size);
+  const strength = c[STRENGTH]!;
+  const inflow = isSmall ? (strength * head) / root : head < 0 ? -strength * root : strength * root;
+  const lean = space.sinkage * area - (h > hole ? 1 : 0);
+  out[0] = (inflow - pumped * c[DELIVERY]!) / area;
+  out[1] = (strength / (isSmall ? root : 2 * root)) * (lean / area);
+}
+
+const SMALL_ROOT = Math.sqrt(LINEAR_BELOW);
+
+function stepLevel(
+  space: SoundedSpace,
+  c: Casualty,
+  h: number,
+  length: number,
+  pumped: number,
+  rise: Float64Array,
+): number {
+  riseAt(space, c, h, pumped, rise);
+  const rate = rise[0]!;
+  const slope = rise[1]!;
+  const reach = Math.min(slope * length, 20);
+  const isStill = reach > -1e-3 && reach < 1e-3;
+  const first = isStill ? 1 + reach / 2 : Math.expm1(reach) / reach;
+  const third = isStill ? 1 / 6 + reach / 24 : ((first - 1) / reach - 0.5) / reach;
+  const guess = h + length * first * rate;
+  riseAt(space, c, guess, pumped, rise);
+  const next = guess + 2 * length * third * (rise[0]! - rate - slope * (guess - h));
+  return next > 0 ? next : 0;
+}
+
+/** Water area at a level, by straight lines. */
+export function areaAt(space: SoundedSpace, h: number): number {
+  const { areas, step } = space;
+  const place = h / step;
+  const last = areas.length - 1;
+  if (!(place > 0)) return areas[0]!;
+  if (place >= last) return areas[last]!;
+  const k = Math.floor(place);
+  return areas[k]! + (place - k) * (areas[k + 1]! - areas[k]!);
+}
+
+/** Water under a level, areas as drawn. */
+export function volumeAt(space: SoundedSpace, h: number): number {
+  const { areas, step, volumes } = space;
+  const last = areas.length - 1;
+  const k = Math.min(last, Math.max(0, Math.floor(h / step)));
+  const over = h - k * step;
+  if (k === last) return volumes[last]! + over * areas[last]!;
+  return volumes[k]! + over * (areas[k]! + ((areas[k + 1]! - areas[k]!) * over) / (2 * step));
+}
+
+/** Water coming in at a level [m³/s]. */
+export function inflowAt(space: SoundedSpace, c: Casualty, h: number): number {
+  const sea = c[OUTSIDE]! + space.sinkage * c[AREA_SHARE]! * volumeAt(space, h);
+  const head = Math.max(sea, c[HOLE]!) - Math.max(h, c[HOLE]!);
+  return c[STRENGTH]! * Math.sign(head) * Math.sqrt(Math.abs(head));
+}

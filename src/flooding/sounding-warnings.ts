@@ -1,0 +1,77 @@
+import type { Forecast } from "./sounding-forecast.ts";
+import type { Misfit } from "./sounding-misfit.ts";
+import { flowAt, type Pumped, type Reading } from "./sounding-model.ts";
+
+export type SoundingWarningKind =
+  "few-readings" | "does-not-fit" | "fall-has-slowed" | "pump-will-suck-air" | "loss-possible";
+
+export interface SoundingWarning {
+  readonly kind: SoundingWarningKind;
+  /** In the person's words: what it may mean and what to look at. */
+  readonly says: string;
+}
+
+/** What a person on scene should look at, gravest first. */
+export function warningsOf(
+  given: {
+    readonly readings: readonly Reading[];
+    readonly pumping: readonly Pumped[];
+    readonly prior: { readonly noise: number };
+  },
+  forecast: Forecast,
+  misfit: Misfit,
+): SoundingWarning[] {
+  const warnings: (SoundingWarning | false)[] = [
+    lossWarning(forecast),
+    misfit.flagged && doesNotFit(given.readings, misfit),
+    hasSlowed(given.readings, given.pumping, given.prior.noise) && SLOWED,
+    forecast.dry.chance > 0.5 && (forecast.dry.time?.p05 ?? Infinity) < 600 && SUCKS_AIR,
+    given.readings.length < 4 && FEW,
+  ];
+  return warnings.filter((one): one is SoundingWarning => one !== false);
+}
+
+const SLOWED: SoundingWarning = {
+  kind: "fall-has-slowed",
+  says: "The level fell and now falls less. Look at the strainer and the suction first, then for water coming in somewhere new.",
+};
+const SUCKS_AIR: SoundingWarning = {
+  kind: "pump-will-suck-air",
+  says: "The pump may reach the bottom within ten minutes. Throttle back or stop before it sucks air; sound again after.",
+};
+const FEW: SoundingWarning = {
+  kind: "few-readings",
+  says: "Fewer than four soundings: the forecast is wide. Sound again at the same marked place.",
+};
+
+function lossWarning(forecast: Forecast): SoundingWarning | false {
+  const { chance, time } = forecast.loss;
+  if (chance < 0.05 || time === undefined) return false;
+  const minutes = Math.max(1, Math.round(time.p05 / 60));
+  return {
+    kind: "loss-possible",
+    says: `She may be lost, in ${minutes} minutes at the earliest by this estimate. The person in charge decides when people leave.`,
+  };
+}
+
+function doesNotFit(readings: readonly Reading[], misfit: Misfit): SoundingWarning {
+  const minute = Math.round((readings[misfit.worst.reading]!.at - readings[0]!.at) / 60);
+  return {
+    kind: "does-not-fit",
+    says: `The soundings do not fit one steady hole and the stated pumping; the one at ${minute} min is farthest off. A wrong sounding, a new or larger inflow, or a pump that moves less than stated. Do not trust the forecast: sound again, look at the strainer, look for water elsewhere.`,
+  };
+}
+
+/** True where an earlier fall under pumping has lost more than half its pace, beyond what the soundings' error explains. */
+function hasSlowed(readings: readonly Reading[], pumping: readonly Pumped[], noise: number): boolean {
+  const falls = readings.slice(1).map((reading, i) => {
+    const before = readings[i]!;
+    const span = reading.at - before.at;
+    const isPumped = flowAt(pumping, (reading.at + before.at) / 2) > 0;
+    return { pace: isPumped ? (before.level - reading.level) / span : 0, doubt: (Math.SQRT2 * noise) / span };
+  });
+  const last = falls.at(-1);
+  const most = falls.slice(0, -1).reduce((best, one) => (one.pace > best.pace ? one : best), { pace: 0, doubt: 0 });
+  if (last === undefined || most.pace < 3 * most.doubt) return false;
+  return last.pace < most.pace / 2 && most.pace - last.pace > 3 * Math.hypot(most.doubt, last.doubt);
+}

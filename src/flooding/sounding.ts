@@ -1,0 +1,220 @@
+import {
+  forecastLevels,
+  spreadOf,
+  type Chances,
+  type Forecast,
+  type ForecastOptions,
+  type Present,
+  type Spread,
+} from "./sounding-forecast.ts";
+import { rankActions, type Action, type ActionGains } from "./sounding-advice.ts";
+import { measureMisfit, type Misfit } from "./sounding-misfit.ts";
+import {
+  AREA_SHARE,
+  areaAt,
+  casualtyAt,
+  DELIVERY,
+  flowAt,
+  followLevel,
+  HOLE,
+  holeAreaOf,
+  inflowAt,
+  planSteps,
+  START_LEVEL,
+  STRENGTH,
+  UNKNOWNS,
+  type Casualty,
+  type Plan,
+  type Pumped,
+  type Reading,
+  type SoundingPrior,
+} from "./sounding-model.ts";
+import { pickEvenly, sampleBelief, type Belief } from "./sounding-sampler.ts";
+import type { SoundedSpace } from "./sounding-space.ts";
+import { warningsOf, type SoundingWarning } from "./sounding-warnings.ts";
+
+export interface SoundingCase {
+  readonly space: SoundedSpace;
+  /** In order of time. */
+  readonly readings: readonly Reading[];
+  readonly pumping: readonly Pumped[];
+  readonly prior: SoundingPrior;
+  /** When the forecast begins [s]. Default: the last reading. */
+  readonly now?: number;
+  readonly options?: Partial<ForecastOptions>;
+  readonly gains?: Partial<ActionGains>;
+}
+
+export interface Sounding {
+  /** The likeliest of the three, and its chance. */
+  readonly verdict: { readonly kind: keyof Chances; readonly chance: number };
+  /** Chance that the pumps at least hold. */
+  readonly holding: number;
+  readonly chances: Chances;
+  readonly quantities: Readonly<Record<QuantityName, Spread>>;
+  readonly forecast: Forecast;
+  readonly effectiveSamples: number;
+  readonly rounds: number;
+  readonly misfit: Misfit;
+  /** What would change it most, best first. */
+  readonly advice: readonly Action[];
+  readonly warnings: readonly SoundingWarning[];
+  /** Seconds until the next sounding is due. */
+  readonly nextSounding: number;
+}
+
+export type QuantityName =
+  | "holeArea"
+  | "holeHeight"
+  | "floodableArea"
+  | "pumpDelivery"
+  | "startLevel"
+  | "inflow"
+  | "levelNow"
+  | "levelAtHorizon";
+
+/** Casualties followed onward. */
+const FOLLOWED = 1024;
+
+const FORECAST: ForecastOptions = { horizon: 3600, held: 0.03, dry: 0.03, outlook: 4 * 3600 };
+
+/**
+ * What timed soundings say of a flooding: hole, floodable area and delivery with their doubt, and what the level will
+ * do.
+ *
+ * @param given - a valid case, SI units
+ * @returns quantities, forecast, misfit and advice; the same for the same case, always
+ * @range one space, one hole, constant between the times given; docs/methods/soundings.md, "What it cannot know"
+ * @source DERIVED: docs/methods/soundings.md; calibration after Talts et al. 2018, arXiv 1804.06788
+ * @example readSoundings({ space: uprightSpace({ area: 12, outside: 1.2, outsideDoubt: 0.05 }),
+ *   readings: [{ at: 0, level: 0.3 }, { at: 300, level: 0.4 }], pumping: [], prior: likelyPrior(0.3) }).chances.losing
+ */
+export function readSoundings(given: SoundingCase): Sounding {
+  const model = modelOf(given);
+  const belief = sampleBelief(model.likelihood, UNKNOWNS);
+  const present = presentOf(given, belief);
+  const options = { ...FORECAST, ...given.options };
+  const pumped = flowAt(given.pumping, present.now);
+  const forecast = forecastLevels(present, pumped, options);
+  const misfit = measureMisfit(
+    model.residuals,
+    belief.points.slice(belief.best * UNKNOWNS, (belief.best + 1) * UNKNOWNS),
+    given.readings.length,
+  );
+  const warnings = warningsOf(given, forecast, misfit);
+  return {
+    verdict: verdictOf(forecast.chances),
+    holding: 1 - forecast.chances.losing,
+    chances: forecast.chances,
+    quantities: quantitiesOf(present, pumped, forecast),
+    forecast,
+    effectiveSamples: belief.effective,
+    rounds: belief.rounds,
+    misfit,
+    advice: rankActions(present, pumped, options, given.gains ?? {}),
+    warnings,
+    nextSounding: nextSounding(given, forecast, misfit),
+  };
+}
+
+interface Model {
+  readonly likelihood: (z: Float64Array, at: number) => number;
+  readonly residuals: (z: Float64Array, out: Float64Array) => void;
+}
+
+/** Steps of a minute or, over long watches, so that there are no more than about forty. */
+function stepsOf(given: SoundingCase, end: number): Plan {
+  const times = given.readings.map((reading) => reading.at);
+  const all = end > times[times.length - 1]! ? [...times, end] : times;
+  return planSteps(all, given.pumping, Math.max(60, (end - times[0]!) / 40));
+}
+
+function modelOf(given: SoundingCase): Model {
+  const { space, prior, readings } = given;
+  const plan = stepsOf(given, readings[readings.length - 1]!.at);
+  const casualty = new Float64Array(UNKNOWNS);
+  const levels = new Float64Array(readings.length);
+  const follow = (z: Float64Array, at: number): void => {
+    casualtyAt(space, prior, z, at, casualty);
+    levels[0] = casualty[START_LEVEL]!;
+    followLevel(space, casualty, plan, levels[0], levels);
+  };
+  return {
+    likelihood(z, at) {
+      follow(z, at);
+      let sum = 0;
+      for (let k = 0; k < levels.length; k += 1) sum += ((readings[k]!.level - levels[k]!) / prior.noise) ** 2;
+      return -sum / 2;
+    },
+    residuals(z, out) {
+      follow(z, 0);
+      for (let k = 0; k < levels.length; k += 1) out[k] = (readings[k]!.level - levels[k]!) / prior.noise;
+    },
+  };
+}
+
+/** Casualties, equally likely, that the readings leave; each followed to the last reading or to `now`. */
+export function believeCasualties(given: SoundingCase): { readonly belief: Belief; readonly present: Present } {
+  const belief = sampleBelief(modelOf(given).likelihood, UNKNOWNS);
+  return { belief, present: presentOf(given, belief) };
+}
+
+function presentOf(given: SoundingCase, belief: Belief): Present {
+  const last = given.readings[given.readings.length - 1]!.at;
+  const now = Math.max(last, given.now ?? last);
+  const plan = stepsOf(given, now);
+  const picks = pickEvenly(belief, FOLLOWED);
+  const out = new Float64Array(given.readings.length + 1);
+  const casualties = Array.from(picks, (pick) => {
+    const casualty = new Float64Array(UNKNOWNS);
+    casualtyAt(given.space, given.prior, belief.points, pick * UNKNOWNS, casualty);
+    return casualty;
+  });
+  const levels = Float64Array.from(casualties, (one) => followLevel(given.space, one, plan, one[START_LEVEL]!, out));
+  return { space: given.space, casualties, levels, now };
+}
+
+function quantitiesOf(present: Present, pumped: number, forecast: Forecast): Record<QuantityName, Spread> {
+  const { casualties, levels, space } = present;
+  const of = (value: (one: Casualty, n: number) => number): Spread => spreadOf(casualties.map(value));
+  const { at: _at, ...levelAtHorizon } = forecast.fan[forecast.fan.length - 1]!;
+  return {
+    holeArea: of((one) => holeAreaOf(one[STRENGTH]!)),
+    holeHeight: of((one) => one[HOLE]!),
+    floodableArea: of((one, n) => one[AREA_SHARE]! * areaAt(space, levels[n]!)),
+    pumpDelivery: of((one) => one[DELIVERY]! * pumped),
+    startLevel: of((one) => one[START_LEVEL]!),
+    inflow: of((one, n) => inflowAt(space, one, levels[n]!)),
+    levelNow: spreadOf(levels),
+    levelAtHorizon,
+  };
+}
+
+function verdictOf(chances: Chances): Sounding["verdict"] {
+  const kinds = ["losing", "holding", "gaining"] as const;
+  const kind = kinds.reduce((best, one) => (chances[one] > chances[best] ? one : best));
+  return { kind, chance: chances[kind] };
+}
+
+/** Every five minutes; every two while little is known, the readings do not fit, or she may be lost within the hour. */
+function nextSounding(given: SoundingCase, forecast: Forecast, misfit: Misfit): number {
+  const soon = forecast.loss.time !== undefined && forecast.loss.time.p05 < 3600;
+  return given.readings.length < 4 || misfit.flagged || soon ? 120 : 300;
+}
+
+/**
+ * What is thought of a hole, a space and a pump before any sounding. The spreads are this program's judgement.
+ *
+ * @param firstLevel - first reading [m]
+ * @returns a prior: hole of 50 mm, from about 15 to 160 mm across (90 %); area within a quarter; delivery within a
+ *   third of what is stated, a little below it on the whole; soundings good to 15 mm
+ */
+export function likelyPrior(firstLevel: number): SoundingPrior {
+  return {
+    holeArea: { median: (Math.PI / 4) * 0.05 ** 2, logSpread: 1.45 },
+    areaLogSpread: 0.15,
+    delivery: { median: 0.95, logSpread: 0.18 },
+    startLevel: { median: firstLevel, spread: 0.1 },
+    noise: 0.015,
+  };
+}
