@@ -56,3 +56,4 @@ export {
 } from "./fuel.ts";
 export { READING_UNCERTAINTY, proofRun, type ProofLimits, type ProofReading, type ProofRun } from "./proof-run.ts";
 export { runningVacuum, vacuumTest, type VacuumVerdict } from "./vacuum-test.ts";
+export { meanOfFills, type TimedFills } from "./timed-fills.ts";
