@@ -2,6 +2,7 @@ import type { CautionId } from "#base";
 import { PRACTICE_LIFT, deliveryAdvice, deliveryOf, type DeliveryCase } from "#hydraulics";
 import { z } from "zod";
 import { assumptionsOut, type Assumption } from "./assumptions.ts";
+import { bandOut } from "./band-out.ts";
 import { cautionsOut } from "./cautions-out.ts";
 import { deliveryIn, resolveDelivery } from "./delivery-input.ts";
 import { answered } from "./quantity-field.ts";
@@ -30,18 +31,12 @@ const adviceOut = z.strictObject({
   gain: answered("flow", "Flow gained"),
 });
 
-const deliveryOut = z.strictObject({
+export const deliveryOut = z.strictObject({
   kind: z.enum(["delivers", "cannot-lift", "suction-limited"]),
   limit: z.enum(["curve", "suction", "height"]).describe("What binds"),
   flow: answered("flow", "Flow of all pumps together"),
   flowPerPump: answered("flow", "Flow of each pump"),
-  band: z
-    .strictObject({
-      low: answered("flow", "Lower end"),
-      high: answered("flow", "Upper end"),
-      uncertainty: answered("flow", "One standard uncertainty"),
-    })
-    .describe("Where the true flow lies, 95 times in 100"),
+  band: bandOut,
   head: answered("length", "Head each pump gives; at no flow, its shut-off head"),
   npshAvailable: answered("length", "Net positive suction head at the pump's inlet"),
   npshRequired: answered("length", "What the pump needs there"),
@@ -91,10 +86,15 @@ export const deliveryQuestion = defineQuestion({
       ...(input.pump?.speed === undefined ? {} : { speed: input.pump.speed * rig.speedRatio }),
       advice: input.advise === false ? [] : [...deliveryAdvice(rig)],
       assumptions: [...assumptions, ...answer.assumptions, ...practice(rig)],
-      cautions: electric ? ELECTRIC_CAUTIONS : ENGINE_CAUTIONS,
+      cautions: pumpingCautions(electric),
     };
   },
 });
+
+/** Cautions of a pump at work, by what turns it. */
+export function pumpingCautions(electric: boolean): CautionId[] {
+  return electric ? ELECTRIC_CAUTIONS : ENGINE_CAUTIONS;
+}
 
 const ENGINE_CAUTIONS: CautionId[] = [
   "carbon-monoxide",
@@ -117,11 +117,20 @@ const ELECTRIC_CAUTIONS: CautionId[] = [
   "unit-manual-first",
 ];
 
-/** What practice says of high lifts, beside the computed answer. */
+/** What practice says of high lifts and short hoses, beside the computed answer. */
 function practice(rig: DeliveryCase): Assumption[] {
-  if (!rig.suction || rig.lift <= PRACTICE_LIFT.plainLossAbove) return [];
-  return [rig.lift > PRACTICE_LIFT.notBeyond ? NOT_ATTEMPTED : PLAIN_LOSS];
+  const notes: Assumption[] = [];
+  if (!rig.suction) return notes;
+  if (rig.lift > rig.suction.length) notes.push(TOO_SHORT);
+  if (rig.lift > PRACTICE_LIFT.notBeyond) notes.push(NOT_ATTEMPTED);
+  else if (rig.lift > PRACTICE_LIFT.plainLossAbove) notes.push(PLAIN_LOSS);
+  return notes;
 }
+
+const TOO_SHORT: Assumption = {
+  what: "The suction hose is shorter than the lift.",
+  effect: "It does not reach the water; a longer one reaches, and loses more.",
+};
 
 const PLAIN_LOSS: Assumption = {
   what: "Practice: above about 4.6 m of suction lift the loss is plain (US Army TM 10-4320-310-14, read in excerpt).",

@@ -48,7 +48,7 @@ const fuelIn = z.strictObject({
   can: quantity("volume", "Volume of one can, with passage", { above: 0, atMost: 0.1 }).optional(),
 });
 
-const fuelOut = z.strictObject({
+export const fuelOut = z.strictObject({
   runtime: answered("time", "From a full tank to empty"),
   refuelAt: answered("time", "When to stop and refuel, with the reserve left"),
   total: answered("time", "Tank and cans together"),

@@ -1,2 +1,10 @@
 export { ask, exampleOf, questionNamed, questionNames, schemaOf } from "./ask.ts";
 export type { Question, QuestionContext } from "./question.ts";
+// Each by itself too, so that a page takes along only the questions it asks.
+export { deliveryQuestion } from "./delivery.ts";
+export { deliveryCurveQuestion } from "./delivery-curve.ts";
+export { deliveryTableQuestion } from "./delivery-table.ts";
+export { fuelQuestion } from "./fuel.ts";
+export { primeQuestion } from "./prime.ts";
+export { proofRunQuestion } from "./proof-run.ts";
+export { vacuumTestQuestion } from "./vacuum-test.ts";

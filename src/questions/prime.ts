@@ -53,7 +53,7 @@ const leakOut = z.strictObject({
   lookFirst: z.array(z.string()).optional().describe("Where to look, in order"),
 });
 
-const primeOut = z.strictObject({
+export const primeOut = z.strictObject({
   kind: z.enum(["primes", "will-not-prime"]),
   strokes: answered("ratio", "Strokes until water is at the pump, the last one counted as the part needed").optional(),
   wholeStrokes: answered("ratio", "The same in whole strokes").optional(),

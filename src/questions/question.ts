@@ -9,7 +9,7 @@ export interface QuestionContext {
 }
 
 /** One computation with a name: what it takes, what it gives, an example and the function. */
-export interface Question {
+export interface Question<Answer = unknown> {
   /** As scripts write it, such as "hose-loss". */
   readonly name: string;
   /** One sentence: what a person learns from it. */
@@ -19,7 +19,7 @@ export interface Question {
   /** A complete, valid input. */
   readonly example: unknown;
   /** Validates what was given, collecting every fault, and answers in bare SI numbers. */
-  readonly answer: (given: unknown, context: QuestionContext) => unknown;
+  readonly answer: (given: unknown, context: QuestionContext) => Answer;
 }
 
 /** A question as its author writes it: the function sees only input the schema has accepted and turned into SI. */
@@ -39,7 +39,7 @@ export interface QuestionDefinition<I extends z.ZodType, O extends z.ZodType> {
  */
 export function defineQuestion<I extends z.ZodType, O extends z.ZodType>(
   definition: QuestionDefinition<I, O>,
-): Question {
+): Question<z.input<O>> {
   return {
     ...definition,
     answer: (given, context) => definition.answer(parseInput(definition.input, given), context),
