@@ -3,7 +3,7 @@ import type { Water } from "#water";
 import { STANDARD_FORMULAE, type Formulae } from "./formulae.ts";
 import { checkHose, hoseLine, velocityHeadFactor, type Hose, type HoseLine } from "./hose.ts";
 import { HYDRAULIC_LIMITS, checkLimit } from "./limits.ts";
-import { checkCurve, curveAtSpeed, curveThrough, type PumpCurve, type PumpPoint } from "./pump-curve.ts";
+import { checkCurve, curveAtSpeed, type PumpCurve, type PumpPoint } from "./pump-curve.ts";
 import { checkSuctionData, npshAvailable, npshRequiredBy, type NpshRequired, type SuctionData } from "./suction.ts";
 
 /** A pump rigged: what it is, where it stands, and the hoses on it. */
@@ -31,19 +31,20 @@ export interface DeliveryCase {
   readonly pumps: number;
 }
 
-/** A case ready to be asked: every loss and limit as a function of the flow of one pump. */
+/** A case ready to be asked: every loss and limit against the flow of one pump. */
 export interface PreparedCase {
   readonly curve: PumpCurve;
   readonly pumps: number;
   /** lift + rise [m] */
   readonly staticHead: number;
   /** Head lost in one pump's suction hose [m]. */
-  readonly suctionLoss: (flow: number) => number;
+  suctionLoss(flow: number): number;
   /** Head lost in the discharge hose, exit among it, where every pump gives this flow [m]. */
-  readonly dischargeLoss: (flow: number) => number;
+  dischargeLoss(flow: number): number;
   /** Head the pump gives less the head the rig needs [m]; a root is an operating point. */
-  readonly excess: (flow: number) => number;
-  readonly npshRequired: NpshRequired;
+  excess(flow: number): number;
+  /** [m] */
+  npshRequired(flow: number): number;
   /** NPSH available at no flow [m]; suction losses come off it. */
   readonly surfaceHead: number;
   /** False for a pump that stands in the water. */
@@ -64,41 +65,50 @@ export function prepareCase(given: DeliveryCase, formulae: Formulae = STANDARD_F
   const faults: Fault[] = [];
   checkCase(faults, given);
   if (faults.length > 0) throw new InputError(faults);
-  const suction = given.suction && hoseLine(given.suction, given.water, formulae);
-  const discharge = hoseLine(given.discharge, given.water, formulae);
-  const curve = curveAtSpeed(curveThrough(given.pump.curve, given.pump.between), given.speedRatio);
-  const exit = given.exitLoss ? velocityHeadFactor(given.discharge.bore, formulae.gravity) : 0;
-  return assemble(given, curve, lossOf(suction), dischargeLoss(discharge, exit, given.pumps), formulae.gravity);
+  return new PreparedRig(given, formulae);
 }
 
-function assemble(
-  given: DeliveryCase,
-  curve: PumpCurve,
-  suctionLoss: (flow: number) => number,
-  dischargeLoss: (flow: number) => number,
-  gravity: number,
-): PreparedCase {
-  const staticHead = given.lift + given.rise;
-  return {
-    curve,
-    pumps: given.pumps,
-    staticHead,
-    suctionLoss,
-    dischargeLoss,
-    excess: (flow) => curve.head(flow) - staticHead - suctionLoss(flow) - dischargeLoss(flow),
-    npshRequired: npshRequiredBy(given.pump),
-    surfaceHead: npshAvailable(given.airPressure, given.water, given.lift, 0, gravity),
-    hasSuction: given.suction !== undefined,
-  };
-}
+class PreparedRig implements PreparedCase {
+  readonly curve: PumpCurve;
+  readonly pumps: number;
+  readonly staticHead: number;
+  readonly surfaceHead: number;
+  readonly hasSuction: boolean;
+  readonly #suction: HoseLine | undefined;
+  readonly #discharge: HoseLine;
+  /** Velocity head lost at the end of the discharge hose at 1 m³/s [m]. */
+  readonly #exit: number;
+  readonly #npsh: NpshRequired;
 
-function lossOf(line: HoseLine | undefined): (flow: number) => number {
-  return line ? line.loss : () => 0;
-}
+  constructor(given: DeliveryCase, formulae: Formulae) {
+    const { water, pump, suction, discharge } = given;
+    this.curve = curveAtSpeed(pump.curve, given.speedRatio, pump.between);
+    this.pumps = given.pumps;
+    this.staticHead = given.lift + given.rise;
+    this.surfaceHead = npshAvailable(given.airPressure, water, given.lift, 0, formulae.gravity);
+    this.hasSuction = suction !== undefined;
+    this.#suction = suction && hoseLine(suction, water, formulae);
+    this.#discharge = hoseLine(discharge, water, formulae);
+    this.#exit = given.exitLoss ? velocityHeadFactor(discharge.bore, formulae.gravity) : 0;
+    this.#npsh = npshRequiredBy(pump);
+  }
 
-function dischargeLoss(line: HoseLine, exit: number, pumps: number): (flow: number) => number {
-  if (pumps === 1) return (flow) => line.loss(flow) + exit * flow * flow;
-  return (flow) => line.loss(pumps * flow) + exit * (pumps * flow) ** 2;
+  suctionLoss(flow: number): number {
+    return this.#suction ? this.#suction.loss(flow) : 0;
+  }
+
+  dischargeLoss(flow: number): number {
+    const all = this.pumps * flow;
+    return this.#discharge.loss(all) + this.#exit * all * all;
+  }
+
+  excess(flow: number): number {
+    return this.curve.head(flow) - this.staticHead - this.suctionLoss(flow) - this.dischargeLoss(flow);
+  }
+
+  npshRequired(flow: number): number {
+    return this.#npsh.at(flow);
+  }
 }
 
 /** Adds every fault in a case, named as the `delivery` question names its fields. */

@@ -136,9 +136,9 @@ describe("NPSH required", () => {
         { flow: 0.01, head: 4 },
       ],
     });
-    expect(required(0)).toBe(2);
-    expect(required(0.004)).toBe(2);
-    expect(required(0.02)).toBeCloseTo(16, 12);
+    expect(required.at(0)).toBe(2);
+    expect(required.at(0.004)).toBe(2);
+    expect(required.at(0.02)).toBeCloseTo(16, 12);
   });
 });
 

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { InputError } from "#base";
 import { waterAt } from "#water";
-import { colebrookFriction, frictionOf, COLEBROOK, SWAMEE_JAIN } from "./friction.ts";
+import { COLEBROOK, FrictionFactor, SWAMEE_JAIN, colebrookFriction } from "./friction.ts";
 import { narrowingLoss, wideningLoss } from "./fittings.ts";
 import { hoseLoss, prepareHose, type Hose } from "./hose.ts";
 
@@ -28,7 +28,8 @@ describe("friction factor", () => {
     ["Swamee-Jain", SWAMEE_JAIN],
   ])("joins laminar and turbulent flow without a jump or a kink: %s", (_, law) => {
     for (const rough of [0, 1e-4, 0.01, 0.05]) {
-      const friction = frictionOf(rough, law);
+      const factor = new FrictionFactor(rough, law);
+      const friction = (reynolds: number): number => factor.at(reynolds);
       for (const edge of [2000, 4000]) {
         expect(friction(edge * (1 + 1e-9)) - friction(edge * (1 - 1e-9))).toBeCloseTo(0, 9);
         const slope = (from: number, to: number): number => (friction(to) - friction(from)) / (to - from);
@@ -38,16 +39,16 @@ describe("friction factor", () => {
   });
 
   it("is 64/Re below 2000", () => {
-    expect(frictionOf(0.01)(1000)).toBe(0.064);
+    expect(new FrictionFactor(0.01).at(1000)).toBe(0.064);
   });
 });
 
 describe("hose loss", () => {
   it("is none at no flow, and rises with flow through every regime", () => {
-    const { loss } = prepareHose(HOSE, WATER);
-    expect(loss(0)).toBe(0);
+    const line = prepareHose(HOSE, WATER);
+    expect(line.loss(0)).toBe(0);
     const flows = Array.from({ length: 400 }, (_, i) => 1e-6 * 1.03 ** i);
-    const losses = flows.map(loss);
+    const losses = flows.map((flow) => line.loss(flow));
     expect(losses.every((head, i) => i === 0 || head > losses[i - 1]!)).toBe(true);
   });
 

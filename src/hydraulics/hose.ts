@@ -1,7 +1,7 @@
 import { InputError, type Fault } from "#base";
 import type { Water } from "#water";
 import { HAZEN_WILLIAMS_EXPONENT, STANDARD_FORMULAE, type Formulae } from "./formulae.ts";
-import { frictionOf } from "./friction.ts";
+import { FrictionFactor } from "./friction.ts";
 import { HYDRAULIC_LIMITS, checkLimit } from "./limits.ts";
 
 /** How the inside of a hose resists flow; each way has its own figure. */
@@ -27,9 +27,7 @@ export interface Hose {
 /** A hose ready to be asked for its loss at one flow after another. */
 export interface HoseLine {
   /** Head lost at a flow [m³/s], friction and fittings, [m]. */
-  readonly loss: (flow: number) => number;
-  /** Head lost to friction alone, [m]. */
-  readonly friction: (flow: number) => number;
+  loss(flow: number): number;
 }
 
 /** What a flow loses in a hose. */
@@ -74,9 +72,47 @@ export function prepareHose(hose: Hose, water: Water, formulae: Formulae = STAND
 
 /** {@link prepareHose} for a hose already checked. */
 export function hoseLine(hose: Hose, water: Water, formulae: Formulae): HoseLine {
-  const fittings = hose.fittings * velocityHeadFactor(hose.bore, formulae.gravity);
-  const friction = frictionLoss(hose, water, formulae);
-  return { friction, loss: (flow) => friction(flow) + fittings * flow * flow };
+  return new PreparedHose(hose, water, formulae);
+}
+
+/** One class for every resistance, so that the solver's inner loop always meets the same shape. */
+class PreparedHose implements HoseLine {
+  readonly #kind: Resistance["kind"];
+  /** Head lost to fittings at 1 m³/s [m]. */
+  readonly #fittings: number;
+  /** Head lost to friction at 1 m³/s, for a friction factor of 1 where there is one [m]. */
+  readonly #factor: number;
+  /** Reynolds number at 1 m³/s [1]. */
+  readonly #reynolds: number;
+  readonly #friction: FrictionFactor | undefined;
+
+  constructor(hose: Hose, water: Water, formulae: Formulae) {
+    const { resistance, bore } = hose;
+    this.#kind = resistance.kind;
+    this.#fittings = hose.fittings * velocityHeadFactor(bore, formulae.gravity);
+    this.#factor = frictionAtUnitFlow(hose, water, formulae);
+    this.#reynolds = (4 * water.density) / (Math.PI * bore * water.viscosity);
+    const rough = resistance.kind === "roughness";
+    this.#friction = rough ? new FrictionFactor(resistance.roughness / bore, formulae.turbulent) : undefined;
+  }
+
+  loss(flow: number): number {
+    if (!(flow > 0)) return 0;
+    const fittings = this.#fittings * flow * flow;
+    if (this.#friction) return fittings + this.#factor * this.#friction.at(this.#reynolds * flow) * flow * flow;
+    if (this.#kind === "fire-hose") return fittings + this.#factor * flow * flow;
+    return fittings + this.#factor * flow ** HAZEN_WILLIAMS_EXPONENT;
+  }
+}
+
+function frictionAtUnitFlow(hose: Hose, water: Water, formulae: Formulae): number {
+  const { resistance, bore, length } = hose;
+  if (resistance.kind === "roughness") return (length / bore) * velocityHeadFactor(bore, formulae.gravity);
+  if (resistance.kind === "fire-hose") {
+    return (resistance.coefficient * FIRE_HOSE_UNIT * length) / (water.density * formulae.gravity);
+  }
+  const { coefficient, boreExponent } = formulae.hazenWilliams;
+  return (coefficient * length) / (resistance.coefficient ** HAZEN_WILLIAMS_EXPONENT * bore ** boreExponent);
 }
 
 /**
@@ -108,9 +144,12 @@ export function hoseLoss(hose: Hose, flow: number, water: Water, formulae: Formu
   };
 }
 
+const EIGHT_OVER_PI_SQUARED = 8 / Math.PI ** 2;
+
 /** v²/2g for each (m³/s)², from the bore: 8/(g π² D⁴) [s²/m⁵]. */
 export function velocityHeadFactor(bore: number, gravity: number): number {
-  return 8 / (gravity * Math.PI ** 2 * bore ** 4);
+  const square = bore * bore;
+  return EIGHT_OVER_PI_SQUARED / (gravity * square * square);
 }
 
 /** Adds every fault in a hose; `path` names it in messages, such as "suction". */
@@ -132,29 +171,7 @@ function checkResistance(faults: Fault[], { bore, resistance }: Hose, path: stri
   } else checkLimit(faults, "HY-116", path, "fireHoseCoefficient", resistance.coefficient, fireHoseCoefficient, "");
 }
 
-function frictionLoss(hose: Hose, water: Water, formulae: Formulae): (flow: number) => number {
-  const { resistance } = hose;
-  if (resistance.kind === "roughness") return darcyWeisbach(hose, resistance.roughness, water, formulae);
-  if (resistance.kind === "hazen-williams") return hazenWilliams(hose, resistance.coefficient, formulae);
-  const factor = (resistance.coefficient * FIRE_HOSE_UNIT * hose.length) / (water.density * formulae.gravity);
-  return (flow) => factor * flow * flow;
-}
-
-function darcyWeisbach(hose: Hose, roughness: number, water: Water, formulae: Formulae): (flow: number) => number {
-  const friction = frictionOf(roughness / hose.bore, formulae.turbulent);
-  const factor = (hose.length / hose.bore) * velocityHeadFactor(hose.bore, formulae.gravity);
-  const reynoldsFactor = (4 * water.density) / (Math.PI * hose.bore * water.viscosity);
-  return (flow) => (flow > 0 ? factor * friction(reynoldsFactor * flow) * flow * flow : 0);
-}
-
-function hazenWilliams(hose: Hose, coefficient: number, formulae: Formulae): (flow: number) => number {
-  const form = formulae.hazenWilliams;
-  const factor =
-    (form.coefficient * hose.length) / (coefficient ** HAZEN_WILLIAMS_EXPONENT * hose.bore ** form.boreExponent);
-  return (flow) => factor * flow ** HAZEN_WILLIAMS_EXPONENT;
-}
-
 function frictionFactorPart(hose: Hose, reynolds: number, formulae: Formulae): { readonly frictionFactor?: number } {
   if (hose.resistance.kind !== "roughness" || reynolds <= 0) return {};
-  return { frictionFactor: frictionOf(hose.resistance.roughness / hose.bore, formulae.turbulent)(reynolds) };
+  return { frictionFactor: new FrictionFactor(hose.resistance.roughness / hose.bore, formulae.turbulent).at(reynolds) };
 }

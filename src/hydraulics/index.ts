@@ -2,8 +2,8 @@ export { STANDARD_FORMULAE, type Formulae } from "./formulae.ts";
 export {
   COLEBROOK,
   SWAMEE_JAIN,
+  FrictionFactor,
   colebrookFriction,
-  frictionOf,
   swameeJainFriction,
   type TurbulentFriction,
 } from "./friction.ts";

@@ -38,7 +38,7 @@ export function findOperation(rig: PreparedCase): Operation {
 }
 
 function operationOnFall(rig: PreparedCase): Operation {
-  const atRest = rig.excess(0);
+  const atRest = rig.curve.shutOff - rig.staticHead;
   if (!(atRest > 0)) return nothing(rig, -atRest);
   let low = { flow: 0, excess: atRest };
   let high = excessAt(rig, rig.curve.lastFlow);
@@ -103,15 +103,16 @@ function summitBy(rig: PreparedCase, flows: readonly number[]): number {
   return (low + high) / 2;
 }
 
+/** Searched in the square of flow: against that, pump and hoses are both nearly straight, and few steps are needed. */
 function pointBetween(rig: PreparedCase, low: Excess, high: Excess): OperatingPoint {
-  const root = findRoot(rig.excess, low.flow, high.flow, {
+  const root = findRoot((square) => rig.excess(Math.sqrt(square)), low.flow ** 2, high.flow ** 2, {
     residualTolerance: RESIDUAL_TOLERANCE,
-    maxIterations: 200,
+    maxIterations: 300,
     ends: [low.excess, high.excess],
   });
   assert(root.kind === "found", "an operating point between two flows is found");
-  const { root: flow, residual, iterations } = root;
-  return { flow, residual, iterations, stable: low.excess > 0 };
+  const { root: square, residual, iterations } = root;
+  return { flow: Math.sqrt(square), residual, iterations, stable: low.excess > 0 };
 }
 
 function nothing(rig: PreparedCase, shortfall: number): Operation {

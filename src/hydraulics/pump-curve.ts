@@ -8,10 +8,11 @@ export interface PumpPoint {
   readonly head: number;
 }
 
-/** A pump's head against flow at its rated speed. */
+/** A pump's head against flow at one speed. */
 export interface PumpCurve {
   readonly form: "one-point" | "three-point" | "segments" | "smooth";
-  readonly head: (flow: number) => number;
+  /** Head at a flow [m]. */
+  head(flow: number): number;
   /** Head at no flow [m]. */
   readonly shutOff: number;
   /** Flows between which the curve has one formula, from 0 to the last given point [m³/s]. */
@@ -42,11 +43,31 @@ export function pumpCurve(points: readonly PumpPoint[], between: "straight" | "s
   const faults: Fault[] = [];
   checkCurve(faults, points);
   if (faults.length > 0) throw new InputError(faults);
-  return curveThrough(points, between);
+  return curveAtSpeed(points, 1, between);
 }
 
-/** {@link pumpCurve} for points already checked. */
-export function curveThrough(points: readonly PumpPoint[], between: "straight" | "smooth" = "straight"): PumpCurve {
+/**
+ * The curve at another speed, for points already checked: flow goes with speed, head with its square.
+ *
+ * H(Q) = w² · H_rated(Q/w)
+ *
+ * @param points - at rated speed, as {@link pumpCurve}
+ * @param ratio - running speed over rated speed w, [1], 0.05 to 1.5
+ * @param between - as {@link pumpCurve}
+ * @returns curve at that speed
+ * @range speeds near the rated one; below about half, real pumps do less than the law says
+ * @source affinity laws, DOE-HDBK-1012/3-92, HT-03, p. 49
+ * @example curveAtSpeed([{ flow: 0.012, head: 18 }], 0.5).shutOff // 6
+ */
+export function curveAtSpeed(
+  points: readonly PumpPoint[],
+  ratio: number,
+  between: "straight" | "smooth" = "straight",
+): PumpCurve {
+  return new SpeedCurve(ratedCurve(points, between), ratio);
+}
+
+function ratedCurve(points: readonly PumpPoint[], between: "straight" | "smooth"): RatedCurve {
   if (points.length === 1) return onePointCurve(points[0]!);
   return threePointCurve(points) ?? tableCurve(points, between);
 }
@@ -92,18 +113,63 @@ function curveFault(code: string, field: string, got: unknown, allowed: string, 
   return { code, field, got: printGiven(got), allowed, remedy };
 }
 
-function onePointCurve({ flow, head }: PumpPoint): PumpCurve {
-  const shutOff = (4 / 3) * head;
-  const fall = head / 3 / flow ** 2;
-  return {
-    form: "one-point",
-    head: (q) => shutOff - fall * q * q,
-    shutOff,
-    knots: [0, 2 * flow],
-    firstFlow: 0,
-    lastFlow: 2 * flow,
-    drooping: false,
-  };
+/** What a curve is at rated speed: a power law, or a table. */
+interface RatedCurve {
+  readonly form: PumpCurve["form"];
+  readonly shutOff: number;
+  /** H = shutOff − fall·Q^exponent, where there is no table. */
+  readonly fall: number;
+  readonly exponent: number;
+  readonly table: Curve | undefined;
+  readonly knots: readonly number[];
+  readonly firstFlow: number;
+  readonly lastFlow: number;
+  readonly drooping: boolean;
+}
+
+/** A curve at a speed ratio; one class for every form, so that the solver's inner loop always meets the same shape. */
+class SpeedCurve implements PumpCurve {
+  readonly form: PumpCurve["form"];
+  readonly shutOff: number;
+  readonly knots: readonly number[];
+  readonly firstFlow: number;
+  readonly lastFlow: number;
+  readonly drooping: boolean;
+  readonly #rated: RatedCurve;
+  readonly #ratio: number;
+
+  constructor(rated: RatedCurve, ratio: number) {
+    this.#rated = rated;
+    this.#ratio = ratio;
+    this.form = rated.form;
+    this.shutOff = ratio * ratio * rated.shutOff;
+    this.knots = ratio === 1 ? rated.knots : rated.knots.map((flow) => flow * ratio);
+    this.firstFlow = rated.firstFlow * ratio;
+    this.lastFlow = rated.lastFlow * ratio;
+    this.drooping = rated.drooping;
+  }
+
+  head(flow: number): number {
+    const { table, shutOff, fall, exponent } = this.#rated;
+    const at = flow / this.#ratio;
+    const rated = table ? table.value(at) : shutOff - fall * (exponent === 2 ? at * at : at ** exponent);
+    return this.#ratio * this.#ratio * rated;
+  }
+}
+
+function onePointCurve({ flow, head }: PumpPoint): RatedCurve {
+  return powerCurve("one-point", (4 / 3) * head, head / 3 / flow ** 2, 2, 2 * flow);
+}
+
+function powerCurve(
+  form: PumpCurve["form"],
+  shutOff: number,
+  fall: number,
+  exponent: number,
+  lastFlow: number,
+): RatedCurve {
+  const knots = [0, lastFlow];
+  return { form, shutOff, fall, exponent, table: undefined, knots, firstFlow: 0, lastFlow, drooping: false };
 }
 
 /**
@@ -113,22 +179,14 @@ function onePointCurve({ flow, head }: PumpPoint): PumpCurve {
 const POWER_EXPONENT = { atLeast: 0.2, atMost: 20 } as const;
 
 /** The power curve through three points, where they allow one. */
-function threePointCurve(points: readonly PumpPoint[]): PumpCurve | undefined {
+function threePointCurve(points: readonly PumpPoint[]): RatedCurve | undefined {
   const [first, second, third] = points;
   if (points.length !== 3 || !first || !second || !third || first.flow !== 0) return undefined;
   if (!(first.head > second.head && second.head > third.head)) return undefined;
   const exponent = powerExponent(first.head, second, third);
   if (exponent < POWER_EXPONENT.atLeast || exponent > POWER_EXPONENT.atMost) return undefined;
   const fall = (first.head - second.head) / second.flow ** exponent;
-  return {
-    form: "three-point",
-    head: (q) => first.head - fall * q ** exponent,
-    shutOff: first.head,
-    knots: [0, third.flow],
-    firstFlow: 0,
-    lastFlow: third.flow,
-    drooping: false,
-  };
+  return powerCurve("three-point", first.head, fall, exponent, third.flow);
 }
 
 /**
@@ -145,41 +203,19 @@ export function powerExponent(shutOff: number, second: PumpPoint, third: PumpPoi
   return Math.log((shutOff - third.head) / (shutOff - second.head)) / Math.log(third.flow / second.flow);
 }
 
-function tableCurve(points: readonly PumpPoint[], between: "straight" | "smooth"): PumpCurve {
-  const table = points.map(({ flow, head }) => ({ x: flow, y: head }));
-  const curve: Curve = between === "smooth" ? monotoneCubic(table) : straightSegments(table);
+function tableCurve(points: readonly PumpPoint[], between: "straight" | "smooth"): RatedCurve {
+  const pairs = points.map(({ flow, head }) => ({ x: flow, y: head }));
+  const table = between === "smooth" ? monotoneCubic(pairs) : straightSegments(pairs);
   const flows = points.map((point) => point.flow);
   return {
     form: between === "smooth" ? "smooth" : "segments",
-    head: curve.value,
-    shutOff: curve.value(0),
+    shutOff: table.value(0),
+    fall: 0,
+    exponent: 0,
+    table,
     knots: flows[0] === 0 ? flows : [0, ...flows],
     firstFlow: flows[0]!,
     lastFlow: flows[flows.length - 1]!,
     drooping: points.some((point, i) => i > 0 && point.head >= points[i - 1]!.head),
-  };
-}
-
-/**
- * The curve at another speed: flow goes with speed, head with its square.
- *
- * H(Q) = w² · H_rated(Q/w)
- *
- * @param curve - at rated speed
- * @param ratio - running speed over rated speed w, [1], 0.05 to 1.5
- * @returns curve at that speed
- * @range speeds near the rated one; below about half, real pumps do less than the law says
- * @source affinity laws, DOE-HDBK-1012/3-92, HT-03, p. 49
- * @example curveAtSpeed(pumpCurve([{ flow: 0.012, head: 18 }]), 0.5).shutOff // 6
- */
-export function curveAtSpeed(curve: PumpCurve, ratio: number): PumpCurve {
-  if (ratio === 1) return curve;
-  return {
-    ...curve,
-    head: (flow) => ratio * ratio * curve.head(flow / ratio),
-    shutOff: ratio * ratio * curve.shutOff,
-    knots: curve.knots.map((flow) => flow * ratio),
-    firstFlow: curve.firstFlow * ratio,
-    lastFlow: curve.lastFlow * ratio,
   };
 }

@@ -50,8 +50,9 @@ export function pumpingOfPrepared(rig: PreparedCase): Pumping {
   const operation = findOperation(rig);
   if (operation.kind === "no-operating-point") return cannotLift(rig, operation.because, "height", []);
   const point = operation.points[0];
-  if (!rig.hasSuction || suctionMargin(rig, point.flow) >= 0) return delivers(rig, point, operation.points);
-  return limitedBySuction(rig, point, operation.points);
+  const suctionLoss = rig.suctionLoss(point.flow);
+  const short = rig.hasSuction && rig.surfaceHead - suctionLoss < rig.npshRequired(point.flow);
+  return short ? limitedBySuction(rig, point, operation.points) : delivers(rig, point, operation.points, suctionLoss);
 }
 
 /** NPSH available less NPSH required [m]. */
@@ -68,22 +69,42 @@ function limitedBySuction(rig: PreparedCase, point: OperatingPoint, points: read
   });
   assert(root.kind === "found", "the flow at the suction limit is found");
   const { root: flow, residual } = root;
-  const head = rig.staticHead + rig.suctionLoss(flow) + rig.dischargeLoss(flow);
+  const suctionLoss = rig.suctionLoss(flow);
+  const dischargeLoss = rig.dischargeLoss(flow);
+  const head = rig.staticHead + suctionLoss + dischargeLoss;
   const full = (point.flow * rig.pumps * 60_000).toFixed(0);
   const because = `the suction side feeds no more; the pump's curve alone would give ${full} L/min`;
   const iterations = root.iterations + point.iterations;
-  return pumping(rig, { kind: "suction-limited", limit: "suction", flow, head, residual, iterations, because, points });
+  const losses = { suctionLoss, dischargeLoss };
+  const kind = "suction-limited";
+  return pumping(rig, { kind, limit: "suction", flow, head, ...losses, residual, iterations, because, points });
 }
 
 function suctionShort(shortfall: number): string {
   return `the water would have to be ${shortfall.toFixed(1)} m nearer for the suction to feed the pump at all`;
 }
 
-function delivers(rig: PreparedCase, point: OperatingPoint, points: readonly OperatingPoint[]): Pumping {
-  const { flow, residual, iterations } = point;
+function delivers(
+  rig: PreparedCase,
+  { flow, residual, iterations }: OperatingPoint,
+  points: readonly OperatingPoint[],
+  suctionLoss: number,
+): Pumping {
   const because = points.length < 2 ? "pump curve and hoses agree at this flow" : droopBecause(rig, points[1]!);
-  const head = rig.curve.head(flow);
-  return pumping(rig, { kind: "delivers", limit: "curve", flow, head, residual, iterations, because, points });
+  const dischargeLoss = rig.dischargeLoss(flow);
+  const head = rig.staticHead + suctionLoss + dischargeLoss + residual;
+  return pumping(rig, {
+    kind: "delivers",
+    limit: "curve",
+    flow,
+    head,
+    suctionLoss,
+    dischargeLoss,
+    residual,
+    iterations,
+    because,
+    points,
+  });
 }
 
 function droopBecause(rig: PreparedCase, lower: OperatingPoint): string {
@@ -95,8 +116,8 @@ function droopBecause(rig: PreparedCase, lower: OperatingPoint): string {
 }
 
 function cannotLift(rig: PreparedCase, because: string, limit: Limit, points: readonly OperatingPoint[]): Pumping {
-  const head = rig.curve.shutOff;
-  return pumping(rig, { kind: "cannot-lift", limit, flow: 0, head, residual: 0, iterations: 0, because, points });
+  const atRest = { flow: 0, head: rig.curve.shutOff, suctionLoss: 0, dischargeLoss: 0, residual: 0, iterations: 0 };
+  return pumping(rig, { kind: "cannot-lift", limit, ...atRest, because, points });
 }
 
 interface Found {
@@ -105,6 +126,8 @@ interface Found {
   /** Of one pump [m³/s]. */
   readonly flow: number;
   readonly head: number;
+  readonly suctionLoss: number;
+  readonly dischargeLoss: number;
   readonly residual: number;
   readonly iterations: number;
   readonly because: string;
@@ -113,16 +136,15 @@ interface Found {
 
 function pumping(rig: PreparedCase, found: Found): Pumping {
   const { flow } = found;
-  const suctionLoss = rig.suctionLoss(flow);
   return {
     kind: found.kind,
     limit: found.limit,
     flow: flow * rig.pumps,
     flowPerPump: flow,
     head: found.head,
-    suctionLoss,
-    dischargeLoss: rig.dischargeLoss(flow),
-    npshAvailable: rig.surfaceHead - suctionLoss,
+    suctionLoss: found.suctionLoss,
+    dischargeLoss: found.dischargeLoss,
+    npshAvailable: rig.surfaceHead - found.suctionLoss,
     npshRequired: rig.hasSuction ? rig.npshRequired(flow) : 0,
     residual: found.residual,
     iterations: found.iterations,

@@ -1,5 +1,5 @@
 import { type Fault } from "#base";
-import { monotoneCubic } from "#numerics";
+import { monotoneCubic, type Curve } from "#numerics";
 import { STANDARD_GRAVITY, STANDARD_PRESSURE, waterDensity, waterVapourPressure } from "#water";
 import { HYDRAULIC_LIMITS, checkLimit } from "./limits.ts";
 import { explainPoint, isSoundPoint, type PumpPoint } from "./pump-curve.ts";
@@ -60,8 +60,11 @@ export interface SuctionData {
   readonly greatestLift?: number;
 }
 
-/** NPSH a pump requires against its flow [m], never falling; zero where nothing is known. */
-export type NpshRequired = (flow: number) => number;
+/** NPSH a pump requires against its flow, never falling. */
+export interface NpshRequired {
+  /** At a flow [m³/s], [m]; zero where nothing is known. */
+  at(flow: number): number;
+}
 
 /**
  * NPSH required at a flow, from the maker's points, his greatest lift, or both (the greater counts).
@@ -78,20 +81,36 @@ export type NpshRequired = (flow: number) => number;
  */
 export function npshRequiredBy(data: SuctionData): NpshRequired {
   const floor = data.greatestLift === undefined ? 0 : npshOfGreatestLift(data.greatestLift);
-  if (data.npshRequired === undefined || data.npshRequired.length === 0) return () => floor;
-  return npshThrough(raised(data.npshRequired), floor);
+  return new NpshCurve(data.npshRequired ?? NO_POINTS, floor);
 }
 
-function npshThrough(points: readonly PumpPoint[], floor: number): NpshRequired {
-  const last = points[points.length - 1]!;
-  const curve = monotoneCubic(points.map(({ flow, head }) => ({ x: flow, y: head })));
-  const first = points[0]!;
-  return (flow) => {
-    if (flow <= first.flow) return Math.max(floor, first.head);
-    if (flow < last.flow) return Math.max(floor, curve.value(flow));
-    return Math.max(floor, last.head * (last.flow > 0 ? (flow / last.flow) ** 2 : 1));
-  };
+class NpshCurve implements NpshRequired {
+  readonly #floor: number;
+  readonly #first: PumpPoint | undefined;
+  readonly #last: PumpPoint | undefined;
+  readonly #curve: Curve | undefined;
+
+  constructor(points: readonly PumpPoint[], floor: number) {
+    this.#floor = floor;
+    const risen = raised(points);
+    this.#first = risen[0];
+    this.#last = risen[risen.length - 1];
+    if (risen.length > 1) this.#curve = monotoneCubic(risen.map(({ flow, head }) => ({ x: flow, y: head })));
+  }
+
+  at(flow: number): number {
+    if (!this.#first || !this.#last) return this.#floor;
+    return Math.max(this.#floor, this.#ofPoints(flow, this.#first, this.#last));
+  }
+
+  #ofPoints(flow: number, first: PumpPoint, last: PumpPoint): number {
+    if (flow <= first.flow) return first.head;
+    if (flow < last.flow && this.#curve) return this.#curve.value(flow);
+    return last.flow > 0 ? last.head * (flow / last.flow) ** 2 : last.head;
+  }
 }
+
+const NO_POINTS: readonly PumpPoint[] = [];
 
 const RATING_WATER = { density: waterDensity(293.15, 0), vapourPressure: waterVapourPressure(293.15, 0) };
 /** Lift at which fresh water of 20 °C would boil at sea level [m]. */
@@ -102,7 +121,8 @@ function npshOfGreatestLift(lift: number): number {
   return Math.max(0, BOILING_LIFT - lift);
 }
 
-function raised(points: readonly PumpPoint[]): PumpPoint[] {
+function raised(points: readonly PumpPoint[]): readonly PumpPoint[] {
+  if (points.length === 0) return points;
   let greatest = 0;
   return points.map(({ flow, head }) => {
     greatest = Math.max(greatest, head);
@@ -120,5 +140,3 @@ export function checkSuctionData(faults: Fault[], data: SuctionData, path = "pum
   if (data.greatestLift === undefined) return;
   checkLimit(faults, "HY-120", path, "greatestLift", data.greatestLift, HYDRAULIC_LIMITS.greatestLift, "m");
 }
-
-const NO_POINTS: readonly PumpPoint[] = [];

@@ -34,9 +34,9 @@ export interface FlowBand {
  * @source JCGM 100:2008 (GUM), 5.1; the uncertainties themselves are common practice
  */
 export function flowBand(rig: PreparedCase, found: Pumping): FlowBand {
-  const { flowPerPump: flow, kind } = found;
+  const { kind } = found;
   if (kind === "cannot-lift") return { low: 0, high: 0, uncertainty: 0 };
-  const slope = kind === "delivers" ? slopeOf(rig.excess, flow) : slopeOf((q) => suctionMargin(rig, q), flow);
+  const slope = kind === "delivers" ? excessSlope(rig, found) : marginSlope(rig, found);
   const variance = kind === "delivers" ? headVariance(found) : suctionVariance(rig, found);
   const uncertainty = slope < 0 ? (rig.pumps * Math.sqrt(variance)) / -slope : 0;
   return { low: Math.max(0, found.flow - 2 * uncertainty), high: found.flow + 2 * uncertainty, uncertainty };
@@ -63,10 +63,21 @@ function lossVariance(loss: number): number {
   return (TAKEN_UNCERTAINTY.losses * loss) ** 2;
 }
 
-function slopeOf(f: (flow: number) => number, flow: number): number {
-  const step = Math.max(1e-9, 1e-5 * flow);
-  const low = Math.max(0, flow - step);
-  return (f(flow + step) - f(low)) / (flow + step - low);
+/** Step for a slope [m³/s]: small against the flow, large against rounding. */
+function stepAt(flow: number): number {
+  return Math.max(1e-9, 1e-5 * flow);
+}
+
+/** ∂(H_pump − H_rig)/∂Q, beyond the operating point, where the excess is what the residual says. */
+function excessSlope(rig: PreparedCase, { flowPerPump, residual }: Pumping): number {
+  const step = stepAt(flowPerPump);
+  return (rig.excess(flowPerPump + step) - residual) / step;
+}
+
+/** ∂(NPSH available − required)/∂Q, beyond the suction limit. */
+function marginSlope(rig: PreparedCase, { flowPerPump, residual }: Pumping): number {
+  const step = stepAt(flowPerPump);
+  return (suctionMargin(rig, flowPerPump + step) - residual) / step;
 }
 
 /** The uncertainties taken, in words. */

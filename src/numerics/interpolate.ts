@@ -8,8 +8,8 @@ export interface TablePoint {
 
 /** A curve through the points of a table; before the first and after the last it goes on straight. */
 export interface Curve {
-  readonly value: (x: number) => number;
-  readonly slope: (x: number) => number;
+  value(x: number): number;
+  slope(x: number): number;
 }
 
 /**
@@ -26,8 +26,8 @@ export interface Curve {
  * @example monotoneCubic([{ x: 0, y: 0 }, { x: 1, y: 1 }, { x: 2, y: 1 }]).value(1.5) // 1
  */
 export function monotoneCubic(points: readonly TablePoint[]): Curve {
-  const table = columns(points);
-  return pieces(table, pchipSlopes(table.xs, table.ys));
+  const { xs, ys } = columns(points);
+  return new HermitePieces(xs, ys, pchipSlopes(xs, ys));
 }
 
 /**
@@ -40,35 +40,26 @@ export function monotoneCubic(points: readonly TablePoint[]): Curve {
  */
 export function straightSegments(points: readonly TablePoint[]): Curve {
   const { xs, ys } = columns(points);
-  if (xs.length === 1) return { value: () => ys[0]!, slope: () => 0 };
-  const slopeIn = (i: number): number => (ys[i + 1]! - ys[i]!) / (xs[i + 1]! - xs[i]!);
-  const slopes = Float64Array.from({ length: xs.length - 1 }, (_, i) => slopeIn(i));
-  return {
-    value: (x) => {
-      const i = segmentOf(xs, x);
-      return ys[i]! + slopes[i]! * (x - xs[i]!);
-    },
-    slope: (x) => slopes[segmentOf(xs, x)]!,
-  };
+  return new Chords(xs, ys);
 }
 
 interface Columns {
-  readonly xs: Float64Array;
-  readonly ys: Float64Array;
+  readonly xs: readonly number[];
+  readonly ys: readonly number[];
 }
 
 function columns(points: readonly TablePoint[]): Columns {
   assert(points.length > 0, "a curve has at least one point");
-  const xs = Float64Array.from(points, (point) => point.x);
+  const xs = points.map((point) => point.x);
   assert(
     xs.every((x, i) => i === 0 || x > xs[i - 1]!),
     "x rises strictly along a curve",
   );
-  return { xs, ys: Float64Array.from(points, (point) => point.y) };
+  return { xs, ys: points.map((point) => point.y) };
 }
 
 /** Index of the segment x lies in, the first or last one where x lies outside. */
-function segmentOf(xs: Float64Array, x: number): number {
+function segmentOf(xs: readonly number[], x: number): number {
   let low = 0;
   let high = xs.length - 2;
   while (low < high) {
@@ -79,51 +70,84 @@ function segmentOf(xs: Float64Array, x: number): number {
   return low;
 }
 
-function pieces({ xs, ys }: Columns, slopes: Float64Array): Curve {
-  if (xs.length === 1) return { value: () => ys[0]!, slope: () => 0 };
+class Chords implements Curve {
+  readonly #xs: readonly number[];
+  readonly #ys: readonly number[];
+
+  constructor(xs: readonly number[], ys: readonly number[]) {
+    this.#xs = xs;
+    this.#ys = ys;
+  }
+
+  value(x: number): number {
+    if (this.#xs.length === 1) return this.#ys[0]!;
+    const i = segmentOf(this.#xs, x);
+    return this.#ys[i]! + chord(this.#xs, this.#ys, i) * (x - this.#xs[i]!);
+  }
+
+  slope(x: number): number {
+    return this.#xs.length === 1 ? 0 : chord(this.#xs, this.#ys, segmentOf(this.#xs, x));
+  }
+}
+
+function chord(xs: readonly number[], ys: readonly number[], i: number): number {
+  return (ys[i + 1]! - ys[i]!) / (xs[i + 1]! - xs[i]!);
+}
+
+class HermitePieces implements Curve {
+  readonly #xs: readonly number[];
+  readonly #ys: readonly number[];
+  readonly #slopes: readonly number[];
+
+  constructor(xs: readonly number[], ys: readonly number[], slopes: readonly number[]) {
+    this.#xs = xs;
+    this.#ys = ys;
+    this.#slopes = slopes;
+  }
+
+  value(x: number): number {
+    const end = this.#endBefore(x);
+    if (end !== undefined) return this.#ys[end]! + this.#slopes[end]! * (x - this.#xs[end]!);
+    const i = segmentOf(this.#xs, x);
+    const { h, c1, c2, c3 } = this.#piece(i);
+    const t = (x - this.#xs[i]!) / h;
+    return this.#ys[i]! + t * (c1 + t * (c2 + t * c3));
+  }
+
+  slope(x: number): number {
+    const end = this.#endBefore(x);
+    if (end !== undefined) return this.#slopes[end]!;
+    const i = segmentOf(this.#xs, x);
+    const { h, c1, c2, c3 } = this.#piece(i);
+    const t = (x - this.#xs[i]!) / h;
+    return (c1 + t * (2 * c2 + 3 * t * c3)) / h;
+  }
+
+  /** The end point x lies beyond, if it does; with one point, always that. */
+  #endBefore(x: number): number | undefined {
+    const last = this.#xs.length - 1;
+    if (x < this.#xs[0]! || last === 0) return 0;
+    return x > this.#xs[last]! ? last : undefined;
+  }
+
+  /** Width and coefficients of the cubic in t = (x − x_i)/h. */
+  #piece(i: number): { readonly h: number; readonly c1: number; readonly c2: number; readonly c3: number } {
+    const h = this.#xs[i + 1]! - this.#xs[i]!;
+    const rise = this.#ys[i + 1]! - this.#ys[i]!;
+    const [left, right] = [h * this.#slopes[i]!, h * this.#slopes[i + 1]!];
+    return { h, c1: left, c2: 3 * rise - 2 * left - right, c3: left + right - 2 * rise };
+  }
+}
+
+function pchipSlopes(xs: readonly number[], ys: readonly number[]): readonly number[] {
   const last = xs.length - 1;
-  const beyond = (x: number): number | undefined => (x < xs[0]! ? 0 : x > xs[last]! ? last : undefined);
-  return {
-    value: (x) => {
-      const end = beyond(x);
-      return end === undefined
-        ? hermite(xs, ys, slopes, segmentOf(xs, x), x)
-        : ys[end]! + slopes[end]! * (x - xs[end]!);
-    },
-    slope: (x) => {
-      const end = beyond(x);
-      return end === undefined ? hermiteSlope(xs, ys, slopes, segmentOf(xs, x), x) : slopes[end]!;
-    },
-  };
-}
-
-function hermite(xs: Float64Array, ys: Float64Array, slopes: Float64Array, i: number, x: number): number {
-  const h = xs[i + 1]! - xs[i]!;
-  const t = (x - xs[i]!) / h;
-  const rise = ys[i + 1]! - ys[i]!;
-  const c2 = 3 * rise - h * (2 * slopes[i]! + slopes[i + 1]!);
-  const c3 = h * (slopes[i]! + slopes[i + 1]!) - 2 * rise;
-  return ys[i]! + t * (h * slopes[i]! + t * (c2 + t * c3));
-}
-
-function hermiteSlope(xs: Float64Array, ys: Float64Array, slopes: Float64Array, i: number, x: number): number {
-  const h = xs[i + 1]! - xs[i]!;
-  const t = (x - xs[i]!) / h;
-  const rise = ys[i + 1]! - ys[i]!;
-  const c2 = 3 * rise - h * (2 * slopes[i]! + slopes[i + 1]!);
-  const c3 = h * (slopes[i]! + slopes[i + 1]!) - 2 * rise;
-  return slopes[i]! + (t * (2 * c2 + 3 * t * c3)) / h;
-}
-
-function pchipSlopes(xs: Float64Array, ys: Float64Array): Float64Array {
-  const count = xs.length;
-  const h = Float64Array.from({ length: count - 1 }, (_, i) => xs[i + 1]! - xs[i]!);
-  const d = Float64Array.from({ length: count - 1 }, (_, i) => (ys[i + 1]! - ys[i]!) / h[i]!);
-  if (count <= 2) return new Float64Array(count).fill(d[0] ?? 0);
-  return Float64Array.from({ length: count }, (_, i) => {
-    if (i === 0) return endSlope(h[0]!, h[1]!, d[0]!, d[1]!);
-    if (i === count - 1) return endSlope(h[i - 1]!, h[i - 2]!, d[i - 1]!, d[i - 2]!);
-    return innerSlope(h[i - 1]!, h[i]!, d[i - 1]!, d[i]!);
+  if (last < 2) return xs.map(() => (last === 0 ? 0 : chord(xs, ys, 0)));
+  const h = (i: number): number => xs[i + 1]! - xs[i]!;
+  const d = (i: number): number => chord(xs, ys, i);
+  return xs.map((_, i) => {
+    if (i === 0) return endSlope(h(0), h(1), d(0), d(1));
+    if (i === last) return endSlope(h(last - 1), h(last - 2), d(last - 1), d(last - 2));
+    return innerSlope(h(i - 1), h(i), d(i - 1), d(i));
   });
 }
 
