@@ -1,15 +1,16 @@
 import { useState } from "react";
 import { useLocation } from "wouter";
-import { modesOf, type Pattern } from "#kit";
+import type { Effect, Pattern } from "#kit";
 import type { PhotoRef } from "#readiness";
 import { useRecorder } from "../../device/index.ts";
 import { Button, Choice, ErrorBox, PhotoStrip, TextField, useDoing } from "../../parts/index.ts";
 import { KitActs } from "../turnaround/acts.ts";
 import type { KitAtHand } from "../turnaround/at-hand.ts";
-import { OTHER, sayEffect, type FindingChoice, type PickedMode } from "../turnaround/finding-choice.ts";
-import { optionsOf, pickedKey, pickFrom } from "../turnaround/mode-options.ts";
-import { OtherMode } from "../turnaround/other-mode.tsx";
+import { OTHER, sayEffect } from "../turnaround/finding-choice.ts";
+import { modeOptions, NOTHING_FOUND, pickedMode, type FoundWrong } from "./found-wrong.ts";
 import { KitFormPage } from "./kit-form-page.tsx";
+
+const EFFECTS: readonly Effect[] = ["grounds", "limits", "notes"];
 
 /** A finding raised outside a turnaround: seen in passing, at a muster, by an assessor. */
 export default function RaiseFindingPage() {
@@ -20,12 +21,12 @@ function RaiseForm({ at }: { readonly at: KitAtHand }) {
   const recorder = useRecorder();
   const doing = useDoing();
   const [, go] = useLocation();
-  const [item, setItem] = useState("");
-  const [picked, setPicked] = useState<PickedMode>();
+  const [found, setFound] = useState<FoundWrong>(NOTHING_FOUND);
   const [note, setNote] = useState("");
   const [photos, setPhotos] = useState<readonly PhotoRef[]>([]);
-  const choices = choicesFor(at.pattern, item);
-  const isReady = picked !== undefined && (picked.mode !== OTHER || note.trim() !== "");
+  const picked = pickedMode(at.pattern, found);
+  const isOther = found.mode === OTHER;
+  const isReady = picked !== undefined && (!isOther || note.trim() !== "");
   const raise = async () => {
     if (!picked) return;
     const details = { photos, ...(note.trim() !== "" && { note: note.trim() }) };
@@ -34,22 +35,11 @@ function RaiseForm({ at }: { readonly at: KitAtHand }) {
   };
   return (
     <>
-      <ItemChoice pattern={at.pattern} item={item} onChoose={(id) => (setItem(id), setPicked(undefined))} />
-      {choices.length > 0 && (
-        <Choice
-          label="What is wrong?"
-          options={optionsOf(choices, sayEffect)}
-          value={picked && pickedKey(picked)}
-          onChange={(key) => setPicked(pickFrom(choices, key))}
-        />
-      )}
-      {picked?.mode === OTHER && (
-        <OtherMode pattern={at.pattern} choices={choices} picked={picked} onPick={setPicked} />
-      )}
+      <FoundFields pattern={at.pattern} found={found} onChange={setFound} />
       {picked && (
         <>
           <TextField
-            label={picked.mode === OTHER ? "What is wrong, in your words" : "Note, if any"}
+            label={isOther ? "What is wrong, in your words" : "Note, if any"}
             value={note}
             onChange={setNote}
             isLong
@@ -61,6 +51,44 @@ function RaiseForm({ at }: { readonly at: KitAtHand }) {
       <Button kind="primary" isDisabled={!isReady} isBusy={doing.isBusy} onPress={() => void raise()}>
         Raise the finding
       </Button>
+    </>
+  );
+}
+
+interface FoundFieldsProps {
+  readonly pattern: Pattern;
+  readonly found: FoundWrong;
+  readonly onChange: (found: FoundWrong) => void;
+}
+
+/** The item, then what is wrong with it; for something the pattern does not know, what it means for the kit. */
+function FoundFields({ pattern, found, onChange }: FoundFieldsProps) {
+  return (
+    <>
+      <ItemChoice pattern={pattern} item={found.item} onChoose={(item) => onChange({ ...NOTHING_FOUND, item })} />
+      {found.item !== "" && (
+        <Choice
+          label="What is wrong?"
+          options={modeOptions(pattern, found.item)}
+          value={found.mode}
+          onChange={(mode) => onChange({ ...found, mode })}
+        />
+      )}
+      {found.mode === OTHER && (
+        <Choice
+          label="What does it mean for the kit?"
+          options={EFFECTS.map((effect) => ({ value: effect, label: sayEffect(effect) }))}
+          value={found.effect}
+          onChange={(effect) => onChange({ ...found, effect })}
+        />
+      )}
+      {found.mode === OTHER && found.effect === "limits" && (
+        <TextField
+          label="The limit, as a vessel should hear it"
+          value={found.limit}
+          onChange={(limit) => onChange({ ...found, limit })}
+        />
+      )}
     </>
   );
 }
@@ -92,9 +120,4 @@ function ItemChoice({ pattern, item, onChoose }: ItemChoiceProps) {
       </select>
     </label>
   );
-}
-
-function choicesFor(pattern: Pattern, id: string): readonly FindingChoice[] {
-  const item = pattern.items.find((one) => one.id === id);
-  return item ? [{ item, modes: modesOf(pattern, id) }] : [];
 }

@@ -1,0 +1,38 @@
+import { describe, expect, it } from "vitest";
+import { SAMPLE } from "../turnaround/sample.ts";
+import { modeOptions, NOTHING_FOUND, pickedMode } from "./found-wrong.ts";
+
+const found = { ...NOTHING_FOUND, item: "torch" };
+
+describe("something found wrong outside a turnaround", () => {
+  it("offers the item's own modes, then something else", () => {
+    expect(modeOptions(SAMPLE, "torch").map(({ value }) => value)).toEqual(["torch-dark", "torch-cracked", "other"]);
+    expect(modeOptions(SAMPLE, "torch")[0]?.note).toContain("daylight only");
+  });
+
+  it("takes effect and limit of a known mode from the pattern", () => {
+    expect(pickedMode(SAMPLE, { ...found, mode: "torch-dark" })).toEqual({
+      item: "torch",
+      mode: "torch-dark",
+      effect: "limits",
+      limit: "daylight only",
+    });
+  });
+
+  it("is nothing yet until somebody has said what it means", () => {
+    expect(pickedMode(SAMPLE, NOTHING_FOUND)).toBeUndefined();
+    expect(pickedMode(SAMPLE, found)).toBeUndefined();
+    expect(pickedMode(SAMPLE, { ...found, mode: "other" })).toBeUndefined();
+    expect(pickedMode(SAMPLE, { ...found, mode: "other", effect: "limits", limit: " " })).toBeUndefined();
+  });
+
+  it("carries a limit only with the effect that has one", () => {
+    const other = { ...found, mode: "other", limit: "by day" };
+    expect(pickedMode(SAMPLE, { ...other, effect: "limits" })).toMatchObject({ effect: "limits", limit: "by day" });
+    expect(pickedMode(SAMPLE, { ...other, effect: "grounds" })).toEqual({
+      item: "torch",
+      mode: "other",
+      effect: "grounds",
+    });
+  });
+});

@@ -1,0 +1,36 @@
+import { modeNamed, modesOf, type Effect, type Pattern } from "#kit";
+import { OTHER, pickMode, sayEffect, type PickedMode } from "../turnaround/finding-choice.ts";
+
+/** A finding as far as it has been filled in; nothing is chosen beforehand. */
+export interface FoundWrong {
+  readonly item: string;
+  /** A mode of the item, or {@link OTHER}. */
+  readonly mode: string | undefined;
+  /** For something the pattern does not know. */
+  readonly effect: Effect | undefined;
+  readonly limit: string;
+}
+
+export const NOTHING_FOUND: FoundWrong = { item: "", mode: undefined, effect: undefined, limit: "" };
+
+/** The ways an item fails, each with what it means, then something else. */
+export function modeOptions(
+  pattern: Pattern,
+  item: string,
+): readonly { readonly value: string; readonly label: string; readonly note?: string }[] {
+  const known = modesOf(pattern, item).map((mode) => ({
+    value: mode.id,
+    label: mode.name,
+    note: sayEffect(mode.effect, mode.limit),
+  }));
+  return [...known, { value: OTHER, label: "Something else" }];
+}
+
+/** The mode as a finding would carry it; undefined until enough is chosen. */
+export function pickedMode(pattern: Pattern, { item, mode, effect, limit }: FoundWrong): PickedMode | undefined {
+  if (item === "" || mode === undefined) return undefined;
+  const known = modeNamed(pattern, mode);
+  if (known) return pickMode(known);
+  if (effect === undefined || (effect === "limits" && limit.trim() === "")) return undefined;
+  return { item, mode, effect, ...(effect === "limits" && { limit: limit.trim() }) };
+}
