@@ -5,7 +5,7 @@ import { useStation, type StationView } from "../../device/index.ts";
 import { ButtonLink, ButtonRow, EmptyState, Page, TextField } from "../../parts/index.ts";
 import { BoardAnswers, PlaceFilter } from "./board-answers.tsx";
 import { findLines, placeLines, type PlaceLines } from "./board-lines.ts";
-import { OutlookShelf } from "./outlook-shelf.ts";
+import { BandShelf } from "./band-shelf.ts";
 import { PlaceBoard } from "./place-board.tsx";
 import { YearSection } from "./year-section.tsx";
 import { placesAhead, type PlaceAhead } from "./year-ahead.ts";
@@ -65,7 +65,7 @@ function Board({ view, chosen }: { readonly view: StationView; readonly chosen: 
 
 /** The year ahead; what bears on a kit is read anew only when that kit changes. */
 function useAhead(places: readonly PlaceLines[], view: StationView): readonly PlaceAhead[] {
-  const [shelf] = useState(() => new OutlookShelf());
+  const [shelf] = useState(() => new BandShelf());
   return useMemo(() => placesAhead(places, view, shelf), [places, view, shelf]);
 }
 

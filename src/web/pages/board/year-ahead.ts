@@ -1,10 +1,10 @@
 import { addDays, formatDate } from "#base";
-import { bandsIn, shortfallsOf, type Band, type DayRange, type KitState, type Shortfall } from "#readiness";
+import { shortfallsOf, type Band, type DayRange, type KitState, type Shortfall } from "#readiness";
 import type { StationView } from "../../device/contract.ts";
 import type { BandPiece, BandRow } from "../../drawing/index.ts";
 import { STANDING_WORDS } from "../../parts/standing-mark.tsx";
 import { allLines, type PlaceLines } from "./board-lines.ts";
-import type { OutlookShelf } from "./outlook-shelf.ts";
+import type { BandShelf } from "./band-shelf.ts";
 
 type Bands = ReadonlyMap<string, readonly Band[]>;
 
@@ -21,26 +21,13 @@ export function yearFrom(today: string): DayRange {
 }
 
 /** The year ahead of some places if nobody does anything. A kit whose pattern is not here has no bands. */
-export function placesAhead(
-  places: readonly PlaceLines[],
-  view: StationView,
-  shelf: OutlookShelf,
-): readonly PlaceAhead[] {
+export function placesAhead(places: readonly PlaceLines[], view: StationView, shelf: BandShelf): readonly PlaceAhead[] {
   const range = yearFrom(view.today);
   return places.map((lines) => {
     const kits = allLines(lines).map(({ kit }) => kit);
-    const bands = bandsOfKits(kits, view, shelf, range);
+    const bands = new Map(kits.map((kit) => [kit.id, shelf.bandsOf(kit, view, range)]));
     return { lines, bands, shortfalls: shortfallsOf(lines.place, kits, bands, range) };
   });
-}
-
-function bandsOfKits(kits: readonly KitState[], view: StationView, shelf: OutlookShelf, range: DayRange): Bands {
-  return new Map(
-    kits.flatMap((kit) => {
-      const outlook = shelf.outlookOf(kit, view);
-      return outlook ? [[kit.id, bandsIn(outlook, range)] as const] : [];
-    }),
-  );
 }
 
 /** A place as rows to draw: its strength, then so many of its kits as are asked for. */
