@@ -143,11 +143,6 @@ describe("NPSH required", () => {
 });
 
 describe("what was assumed", () => {
-  const what = (given: DeliveryCase): string =>
-    deliveryOf(given)
-      .assumptions.map((one) => one.what)
-      .join("\n");
-
   it("is said where nothing is known of the suction, with how much it matters", () => {
     const effects = deliveryOf({ ...RIG, lift: 7 })
       .assumptions.map((one) => one.effect)
@@ -276,4 +271,9 @@ function faultsOf(act: () => unknown) {
 }
 function codesOf(act: () => unknown): string[] {
   return faultsOf(act).map((fault) => fault.code);
+}
+function what(given: DeliveryCase): string {
+  return deliveryOf(given)
+    .assumptions.map((one) => one.what)
+    .join("\n");
 }

@@ -4,22 +4,22 @@ import { deliveryOf } from "./delivery.ts";
 import { primingOf } from "./priming.ts";
 import { PRACTICE_LIFT } from "./suction.ts";
 
+const kit = (lift: number) => ({
+  lift,
+  hose: { bore: 0.0508, length: 4.6 },
+  deadVolume: 0.003,
+  stroke: 0.0005,
+  strokeRate: 45 / 60,
+  airLeak: 0,
+  water: waterAt(288.15, 35),
+  airPressure: 101_325,
+});
+
 /**
  * Practice, not measurement: US Army TM 10-4320-310-14 as read in excerpt, and field figures of low authority. They
  * bound what a computed answer may say.
  */
 describe("US Army TM 10-4320-310-14 (read in excerpt, practice)", () => {
-  const kit = (lift: number) => ({
-    lift,
-    hose: { bore: 0.0508, length: 4.6 },
-    deadVolume: 0.003,
-    stroke: 0.0005,
-    strokeRate: 45 / 60,
-    airLeak: 0,
-    water: waterAt(288.15, 35),
-    airPressure: 101_325,
-  });
-
   it.each([1, 2, 3, 4])("a kit with about 4.6 m of suction hose primes inside about a minute at %i m", (lift) => {
     const outcome = primingOf(kit(lift));
     expect(outcome.kind === "primes" && outcome.seconds).toBeLessThan(60);

@@ -1,0 +1,91 @@
+import { describe, expect, it } from "vitest";
+import { InputError } from "#base";
+import { ask, exampleOf, questionNamed, questionNames, schemaOf } from "./ask.ts";
+
+const HOSE = { bore: "65 mm", length: "20 m", roughness: "0.1 mm" };
+
+describe("every question", () => {
+  it("is there under the names scripts rely on", () => {
+    const fixed = ["water", "air", "hose-loss", "delivery", "prime", "fuel"];
+    expect(questionNames()).toEqual(expect.arrayContaining(fixed));
+    expect(new Set(questionNames()).size).toBe(questionNames().length);
+  });
+
+  it.each(questionNames())("%s answers its own example as its output schema says", (name) => {
+    const answer = ask(name, exampleOf(name));
+    expect(questionNamed(name)!.output.safeParse(answer)).toMatchObject({ success: true });
+  });
+
+  it.each(questionNames())("%s has a JSON Schema in and out, with every field described or further divided", (name) => {
+    const { input, output } = schemaOf(name);
+    expect(JSON.stringify(input)).toContain('"properties"');
+    expect(JSON.stringify(output)).toContain('"properties"');
+  });
+
+  it.each(questionNames())("%s refuses an unknown field and lists the ones it knows", (name) => {
+    const faults = faultsOf(() => ask(name, { ...(exampleOf(name) as object), nonsense: 1 }));
+    expect(faults.map((fault) => fault.field)).toContain("nonsense");
+    expect(faults.find((fault) => fault.field === "nonsense")!.allowed.length).toBeGreaterThan(3);
+  });
+
+  it("that is not there is refused with the list of those that are", () => {
+    const [fault] = faultsOf(() => ask("watr", {}));
+    expect(fault).toMatchObject({ code: "QU-100", field: "name" });
+    expect(fault!.allowed).toContain("water");
+  });
+});
+
+describe("faults", () => {
+  it("are collected, each with its path as people write it", () => {
+    const faults = faultsOf(() =>
+      ask("delivery", {
+        pump: { curve: [{ flow: "0 L/min", head: "x" }, { flow: 1 }] },
+        suction: { lift: "8 lbs", bore: true },
+        discharge: { ...HOSE, rise: 1, hight: 2 },
+        throtle: 1,
+      }),
+    );
+    expect(faults.map((fault) => `${fault.code} ${fault.field}`).toSorted()).toEqual([
+      "BA-101 pump.curve[0].head",
+      "BA-102 suction.lift",
+      "QU-101 pump.curve[1].head",
+      "QU-102 suction.bore",
+      "QU-103 discharge.hight",
+      "QU-103 throtle",
+    ]);
+    expect(faults.find((fault) => fault.field === "throtle")!.remedy).toBe('Did you mean "throttle"?');
+  });
+
+  it("name limits, with their unit", () => {
+    const [fault] = faultsOf(() => ask("water", { temperature: "15 °C", salinity: 99 }));
+    expect(fault).toMatchObject({ code: "QU-104", field: "salinity", allowed: "at least 0, at most 42 g/kg" });
+  });
+
+  it("name the words allowed, and counts", () => {
+    const curve = [{ flow: 0.01, head: 10 }];
+    const rest = { suction: { ...HOSE, lift: 1 }, discharge: { ...HOSE, rise: 1 } };
+    expect(faultsOf(() => ask("delivery", { ...rest, pump: { curve, drive: "steam" } }))[0]).toMatchObject({
+      code: "QU-105",
+      allowed: '"engine", "electric"',
+    });
+    expect(faultsOf(() => ask("delivery", { ...rest, pump: { curve: [] } }))[0]).toMatchObject({
+      code: "QU-104",
+      field: "pump.curve",
+    });
+  });
+
+  it("say what is missing from something that is not an object at all", () => {
+    expect(faultsOf(() => ask("air", 5))[0]).toMatchObject({ code: "QU-102", field: "input" });
+    expect(faultsOf(() => ask("air", undefined))[0]!.code).toBe("QU-101");
+  });
+});
+
+function faultsOf(act: () => unknown) {
+  try {
+    act();
+  } catch (thrown) {
+    if (thrown instanceof InputError) return thrown.faults;
+    throw thrown;
+  }
+  return [];
+}
