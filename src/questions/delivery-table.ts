@@ -1,3 +1,4 @@
+import { parseQuantity, type UnitSystem } from "#base";
 import { HYDRAULIC_LIMITS, deliveryTable, type DeliveryCase, type DeliveryRow } from "#hydraulics";
 import { z } from "zod";
 import { assumptionsOut } from "./assumptions.ts";
@@ -8,8 +9,11 @@ import { deliveryIn, resolveDelivery } from "./delivery-input.ts";
 import { answered, quantity } from "./quantity-field.ts";
 import { defineQuestion } from "./question.ts";
 
-/** Lifts of a table where none are named [m]. */
-const USUAL_LIFTS = [1, 2, 3, 4, 5, 6, 7];
+/** Lifts of a table, round in the reader's own units [m]. */
+export const TABLE_LIFTS: Readonly<Record<UnitSystem, readonly number[]>> = {
+  metric: [1, 2, 3, 4, 5, 6, 7],
+  us: [3, 6, 9, 12, 15, 18, 21, 24].map((feet) => parseQuantity(`${feet} ft`, "length")),
+};
 
 export const deliveryTableOut = z.strictObject({
   rows: z.array(
@@ -18,6 +22,7 @@ export const deliveryTableOut = z.strictObject({
       kind: z.enum(["delivers", "cannot-lift", "suction-limited", "hose-too-short"]),
       flow: answered("flow", "Flow of all pumps together; 0 where nothing comes"),
       band: bandOut,
+      because: z.string().describe("What binds, or why nothing comes"),
     }),
   ),
   assumptions: assumptionsOut,
@@ -42,7 +47,7 @@ export const deliveryTableQuestion = defineQuestion({
     discharge: { rise: "2 m", bore: "65 mm", length: "15 m", roughness: "0.1 mm", fittings: 1 },
     lifts: ["2 m", "4 m", "6 m"],
   },
-  answer: ({ lifts = USUAL_LIFTS, ...input }, context) => {
+  answer: ({ lifts = [...TABLE_LIFTS.metric], ...input }, context) => {
     const { rig, electric, assumptions } = resolveDelivery(input, context);
     const rows = deliveryTable(onlyLift(rig), lifts).map((row) => asAnswered(rig, row));
     return { rows, assumptions: [...assumptions], cautions: pumpingCautions(electric) };
@@ -54,7 +59,17 @@ function onlyLift(rig: DeliveryCase): DeliveryCase {
   return rig.suction ? rig : { ...rig, rise: 0 };
 }
 
-function asAnswered({ suction }: DeliveryCase, row: DeliveryRow): z.input<typeof deliveryTableOut>["rows"][number] {
-  if (!suction || row.lift <= suction.length) return { ...row };
-  return { lift: row.lift, kind: "hose-too-short", flow: 0, band: { low: 0, high: 0, uncertainty: 0 } };
+type Row = z.input<typeof deliveryTableOut>["rows"][number];
+
+function asAnswered({ suction }: DeliveryCase, row: DeliveryRow): Row {
+  if (!suction || row.lift <= suction.length) return { ...row, because: BECAUSE[row.kind] };
+  const kind = "hose-too-short";
+  return { lift: row.lift, kind, flow: 0, band: { low: 0, high: 0, uncertainty: 0 }, because: BECAUSE[kind] };
 }
+
+const BECAUSE: Readonly<Record<Row["kind"], string>> = {
+  delivers: "pump, height and hoses",
+  "suction-limited": "the suction side feeds no more",
+  "cannot-lift": "too high: no water comes",
+  "hose-too-short": "the suction hose does not reach",
+};

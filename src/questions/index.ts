@@ -3,7 +3,7 @@ export type { Question, QuestionContext } from "./question.ts";
 // Each by itself too, so that a page takes along only the questions it asks.
 export { deliveryQuestion } from "./delivery.ts";
 export { deliveryCurveQuestion } from "./delivery-curve.ts";
-export { deliveryTableQuestion } from "./delivery-table.ts";
+export { TABLE_LIFTS, deliveryTableQuestion } from "./delivery-table.ts";
 export { fuelQuestion } from "./fuel.ts";
 export { primeQuestion } from "./prime.ts";
 export { proofRunQuestion } from "./proof-run.ts";

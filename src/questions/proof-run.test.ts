@@ -26,13 +26,13 @@ const expected = deliveryQuestion.answer(rig, {}).flow;
 
 const assumed = (given: unknown) => proofRunQuestion.answer(given, {}).assumptions.map(({ what }) => what);
 
-describe("a proof run, asked", () => {
-  const filled = (share: number) => ({
-    ...rig,
-    limits,
-    reading: { method: "timed-fill", volume: 0.2, timings: [0.2 / (share * expected), 0.2 / (share * expected)] },
-  });
+const filled = (share: number) => ({
+  ...rig,
+  limits,
+  reading: { method: "timed-fill", volume: 0.2, timings: [0.2 / (share * expected), 0.2 / (share * expected)] },
+});
 
+describe("a proof run, asked", () => {
   it("holds two timings of a drum against what the same rig should deliver", () => {
     const run = proofRunQuestion.answer(filled(0.98), {});
     expect(run.expected).toBeCloseTo(expected, 12);

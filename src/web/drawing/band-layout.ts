@@ -1,5 +1,4 @@
 import { dayNumber, type PlainDate } from "#base";
-import { scaleLinear } from "d3-scale";
 
 /** What a stretch of days is drawn as: a standing, or whether a place's strength is met. */
 export type BandFill = "ready" | "ready-with-limits" | "grounded" | "open" | "away" | "enough" | "short";
@@ -61,8 +60,9 @@ export function layOutBands(width: number, rows: number): BandLayout {
 
 /** Place of the first moment of a day between two edges [px]. */
 export function dayPlaces(from: PlainDate, to: PlainDate, left: number, right: number): (day: PlainDate) => number {
-  const scale = scaleLinear([dayNumber(from), dayNumber(to) + 1], [left, right]);
-  return (day) => scale(dayNumber(day));
+  const first = dayNumber(from);
+  const perDay = (right - left) / (dayNumber(to) + 1 - first);
+  return (day) => left + (dayNumber(day) - first) * perDay;
 }
 
 /** Letters a label may have in so much room, at the size labels are written. */

@@ -1,6 +1,4 @@
+/* Bands only: the trend chart stands apart in `trend-chart.tsx`, so that the first screen does not fetch its scales. */
 export type { BandFill, BandPiece, BandRow } from "./band-layout.ts";
 export { BandLegend } from "./band-legend.tsx";
-export { TrendChart, type TrendChartProps } from "./trend-chart.tsx";
-export type { TrendLimit, TrendPoint } from "./trend-scales.ts";
-export { useWidth } from "./use-width.ts";
-export { YearBands, type YearBandsProps } from "./year-bands.tsx";
+export { YearBands } from "./year-bands.tsx";

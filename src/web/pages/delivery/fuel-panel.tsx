@@ -1,0 +1,162 @@
+import { useState } from "react";
+import { Button, Cautions, ErrorBox, Notice, QuantityField, Section, sayElapsed, sayTime } from "../../parts/index.ts";
+import type { KitAtHand } from "../turnaround/at-hand.ts";
+import { useNow } from "../turnaround/use-now.ts";
+import { AssumptionList } from "./answer-panels.tsx";
+import type { Setting } from "./delivery-words.ts";
+import { askFuel, sayCans, sayTank, type FuelAnswer } from "./fuel-words.ts";
+import { refuelInstant, refuels, useRefuels, type Refuel } from "./refuel.ts";
+import { Stepper } from "./stepper.tsx";
+import { STEPS } from "./stepping.ts";
+
+interface FuelPanelProps {
+  readonly at: KitAtHand;
+  readonly about: Setting;
+}
+
+/** What one can holds where nobody says [m³]. */
+const USUAL_CAN = 0.005;
+/** Part of the tank to have left where nobody says [1]. */
+const USUAL_RESERVE = 0.15;
+
+/** How long the fuel lasts, when to refuel, and how many cans a passage needs. */
+export function FuelPanel({ at, about }: FuelPanelProps) {
+  const { pattern, setting, units } = about;
+  const [reserve, setReserve] = useState(USUAL_RESERVE);
+  const [passage, setPassage] = useState<number>();
+  const [can, setCan] = useState<number>();
+  const answer = askFuel(pattern, {
+    throttle: setting.throttle,
+    reserve,
+    ...(passage !== undefined && { passage }),
+    ...(can !== undefined && { can }),
+  });
+  if (!answer || !pattern.engine) return null;
+  if ("error" in answer) return <ErrorBox error={answer.error} title="The fuel cannot be computed" />;
+  const cans = sayCans(answer, can ?? USUAL_CAN, units);
+  return (
+    <Section title="Fuel">
+      <p className="delivery-line">{sayTank(answer, pattern.engine, units)}</p>
+      <Cautions ids={["petrol-vapour", "refuel-stopped-and-cool", "hot-exhaust"]} />
+      <RefuelClock at={at} answer={answer} />
+      <div className="delivery-steppers">
+        <Stepper label="Reserve, part of the tank" steps={STEPS.reserve} value={reserve} onChange={setReserve} />
+        <PlanField
+          label="Passage and time on scene"
+          hint="How long it is to run in all, such as 6 h."
+          dimension="time"
+          unit="h"
+          onRead={setPassage}
+        />
+        <PlanField label="One can holds" hint="5 L is taken where this is empty." dimension="volume" onRead={setCan} />
+      </div>
+      {cans !== undefined && <output className="delivery-line">{cans}</output>}
+      <details className="extras">
+        <summary>What was taken for granted</summary>
+        <AssumptionList assumptions={[BURN, ...answer.assumptions]} />
+      </details>
+    </Section>
+  );
+}
+
+const BURN = {
+  what: "The burn is the pattern's figure for this throttle.",
+  effect: "A cold engine, a choke left on or a heavier load burns more; look into the tank before counting on it.",
+};
+
+interface PlanFieldProps {
+  readonly label: string;
+  readonly hint: string;
+  readonly dimension: "time" | "volume";
+  readonly unit?: string;
+  readonly onRead: (si: number | undefined) => void;
+}
+
+function PlanField({ onRead, ...words }: PlanFieldProps) {
+  const [text, setText] = useState("");
+  return (
+    <QuantityField
+      {...words}
+      value={text}
+      onChange={(typed, read) => (setText(typed), onRead(read && read.si > 0 ? read.si : undefined))}
+    />
+  );
+}
+
+/** The refuel clock: by when, from a start on a full tank; it calls on this device until it is answered. */
+function RefuelClock({ at, answer }: { readonly at: KitAtHand; readonly answer: FuelAnswer }) {
+  const running = useRefuels().find(({ kit }) => kit === at.kit.id);
+  const now = useNow(true);
+  const start = (started: number) =>
+    refuels.start({
+      kit: at.kit.id,
+      name: at.kit.name,
+      started: new Date(started).toISOString(),
+      seconds: answer.refuelAt,
+    });
+  if (running) return <RunningClock running={running} now={now} onAgain={() => start(Date.now())} />;
+  const by = new Date(now + 1000 * answer.refuelAt).toISOString();
+  return (
+    <div className="delivery-clock">
+      <p>
+        Started now on a full tank: refuel by <strong className="tabular">{sayTime(by)}</strong>.
+      </p>
+      <Button kind="primary" onPress={() => start(Date.now())}>
+        Engine started now: remind me
+      </Button>
+      <StartedEarlier onStart={start} />
+    </div>
+  );
+}
+
+/** For a pump that was started before anybody opened this page. */
+function StartedEarlier({ onStart }: { readonly onStart: (started: number) => void }) {
+  const [text, setText] = useState("");
+  const [ago, setAgo] = useState<number>();
+  return (
+    <details className="extras">
+      <summary>It was started earlier</summary>
+      <QuantityField
+        label="Running since"
+        hint="How long it has run on this tank."
+        dimension="time"
+        unit="min"
+        value={text}
+        onChange={(typed, read) => (setText(typed), setAgo(read && read.si >= 0 ? read.si : undefined))}
+      />
+      <Button isDisabled={ago === undefined} onPress={() => ago !== undefined && onStart(Date.now() - 1000 * ago)}>
+        Remind me from then
+      </Button>
+    </details>
+  );
+}
+
+interface RunningClockProps {
+  readonly running: Refuel;
+  readonly now: number;
+  readonly onAgain: () => void;
+}
+
+function RunningClock({ running, now, onAgain }: RunningClockProps) {
+  const due = refuelInstant(running);
+  const isOver = now >= due;
+  const by = sayTime(new Date(due).toISOString());
+  return (
+    <div className="delivery-clock">
+      <Notice tone={isOver ? "wrong" : "plain"} title={`Refuel by ${by}`}>
+        <p>
+          <span role="timer" aria-live="off" className="delivery-line tabular">
+            {isOver ? `${sayElapsed((now - due) / 1000)} over` : `${sayElapsed((due - now) / 1000)} left`}
+          </span>
+          , started {sayTime(running.started)}. A phone that is locked cannot call: keep this screen in sight.
+        </p>
+      </Notice>
+      <div className="delivery-clock-ways">
+        <Button kind="primary" onPress={onAgain}>
+          Refuelled and started again now
+        </Button>
+        <Button onPress={() => refuels.stop(running.kit)}>Engine stopped: no reminder</Button>
+      </div>
+    </div>
+  );
+}

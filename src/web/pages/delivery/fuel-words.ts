@@ -1,0 +1,67 @@
+import { isInputError, type UnitSystem } from "#base";
+import { formatQuantity } from "#base";
+import type { Engine } from "#kit";
+import { fuelQuestion } from "#questions";
+import { knowing, type PumpPattern } from "./rig-setting.ts";
+
+export type FuelAnswer = ReturnType<typeof fuelQuestion.answer>;
+
+/** Fuel as a person plans it. */
+export interface FuelPlan {
+  /** Part of full speed [1]. */
+  readonly throttle: number;
+  /** Part of the tank to have left when refuelling [1]. */
+  readonly reserve: number;
+  /** Running time to plan for: passage and time on scene [s]. */
+  readonly passage?: number;
+  /** What one can holds [m³]. */
+  readonly can?: number;
+}
+
+/** How long the fuel lasts; undefined where nothing is burnt. */
+export function askFuel(pattern: PumpPattern, plan: FuelPlan): FuelAnswer | { readonly error: unknown } | undefined {
+  if (!pattern.engine) return undefined;
+  const { throttle, reserve, passage, can } = plan;
+  const given = {
+    kit: pattern.id,
+    throttle,
+    reserve: `${100 * reserve} %`,
+    ...(passage !== undefined && { passage }),
+    ...(can !== undefined && { can }),
+  };
+  try {
+    return fuelQuestion.answer(given, knowing(pattern));
+  } catch (cause) {
+    if (isInputError(cause)) return { error: cause };
+    throw cause;
+  }
+}
+
+/** Hours and minutes, rounded down: fuel is never said to last longer than it does. */
+export function sayRunning(seconds: number): string {
+  const minutes = Math.floor(seconds / 60);
+  const [hours, rest] = [Math.floor(minutes / 60), minutes % 60];
+  if (hours === 0) return `${minutes} min`;
+  return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;
+}
+
+/** How long a full tank lasts, and how much earlier to refuel. */
+export function sayTank(answer: FuelAnswer, engine: Engine, units: UnitSystem): string {
+  const tank = formatQuantity(engine.tank, "volume", { system: units, digits: 2 });
+  const burn = formatQuantity(answer.burn, "flow", { unit: units === "us" ? "US gal/h" : "L/h", digits: 2 });
+  const left = formatQuantity(answer.reserve, "volume", { system: units, digits: 2 });
+  const until = `a full tank of ${tank} lasts about ${sayRunning(answer.runtime)} at ${burn}`;
+  return answer.reserve > 0
+    ? `Refuel after ${sayRunning(answer.refuelAt)}, with ${left} left; ${until}.`
+    : `Empty after ${sayRunning(answer.runtime)}: ${until}.`;
+}
+
+/** Cans for a passage. */
+export function sayCans({ cansNeeded, passageFuel }: FuelAnswer, can: number, units: UnitSystem): string | undefined {
+  if (cansNeeded === undefined || passageFuel === undefined) return undefined;
+  const fuel = formatQuantity(passageFuel, "volume", { system: units, digits: 2 });
+  const each = formatQuantity(can, "volume", { system: units, digits: 2 });
+  if (cansNeeded === 0) return `It burns ${fuel}: the full tank is enough, with the reserve left.`;
+  const cans = cansNeeded === 1 ? "1 can" : `${cansNeeded} cans`;
+  return `It burns ${fuel}: take ${cans} of ${each} beside the full tank.`;
+}

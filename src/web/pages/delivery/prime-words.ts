@@ -1,0 +1,72 @@
+import { formatQuantity, isInputError, type UnitSystem } from "#base";
+import type { Pattern } from "#kit";
+import { primeQuestion } from "#questions";
+import { sayLength } from "./delivery-words.ts";
+import { knowing } from "./rig-setting.ts";
+
+export type PrimeAnswer = ReturnType<typeof primeQuestion.answer>;
+
+/** A prime as it is asked about; what is left out stands as the question takes it. */
+export interface PrimeCase {
+  /** [m] */
+  readonly lift: number;
+  /** [m]; as packed if left out. */
+  readonly hoseLength?: number;
+  /** What it really took, from first stroke to water [s]. */
+  readonly observed?: number;
+  readonly surroundings?: object;
+}
+
+/** What a prime is expected to take; undefined where the pattern has no primer, an error where it cannot be said. */
+export function askPrime(pattern: Pattern, given: PrimeCase): PrimeAnswer | { readonly error: unknown } | undefined {
+  if (!pattern.hydraulics?.primer || !pattern.hydraulics.suction) return undefined;
+  const { lift, hoseLength, observed, surroundings } = given;
+  const hose = hoseLength === undefined ? {} : { hose: { length: hoseLength } };
+  const seen = observed === undefined ? {} : { observed };
+  try {
+    return primeQuestion.answer({ kit: pattern.id, lift, ...hose, ...seen, ...surroundings }, knowing(pattern));
+  } catch (cause) {
+    if (isInputError(cause)) return { error: cause };
+    throw cause;
+  }
+}
+
+/** Strokes and seconds to be expected, in one line. */
+export function sayPrime(answer: PrimeAnswer, lift: number, units: UnitSystem): string {
+  const at = `At ${sayLength(lift, units)} lift`;
+  if (answer.kind === "will-not-prime" || answer.wholeStrokes === undefined || answer.seconds === undefined)
+    return `${at} it will not prime.`;
+  if (answer.wholeStrokes === 0) return `${at} water runs in by itself.`;
+  return `${at} expect about ${answer.wholeStrokes} strokes, ${saySeconds(answer.seconds)}.`;
+}
+
+/** The height above which no stroking helps. */
+export function sayGreatest(answer: PrimeAnswer, units: UnitSystem): string {
+  return `It will not prime above ${sayLength(answer.greatestLift, units)}, however long it is stroked.`;
+}
+
+/** Seconds as a person counts them. */
+export function saySeconds(seconds: number): string {
+  return formatQuantity(Math.round(seconds), "time", { digits: 2 });
+}
+
+/** A timed prime against what was expected. */
+export interface PrimeReading {
+  readonly kind: "as-expected" | "leaks" | "cannot-prime";
+  readonly words: string;
+  readonly lookFirst: readonly string[];
+}
+
+/** What a timed prime says of air leaks, in words. */
+export function readPrime({ leak }: PrimeAnswer, units: UnitSystem): PrimeReading | undefined {
+  if (!leak) return undefined;
+  const { kind, expectedSeconds = 0, airLeak = 0, share = 0, greatestLift = 0, lookFirst = [] } = leak;
+  const expected = `about ${saySeconds(expectedSeconds)} was to be expected`;
+  if (kind === "cannot-prime") return { kind, words: "At this lift it is not to be expected to prime.", lookFirst };
+  if (kind === "as-expected") return { kind, words: `As it should be: ${expected}.`, lookFirst };
+  const much = formatQuantity(airLeak, "flow", { unit: units === "us" ? "US gpm" : "L/min", digits: 2 });
+  const words =
+    `Slow: ${expected}. Air leaks in at about ${much}, ${Math.round(100 * share)}\u00a0% of what the primer takes out. ` +
+    `With this leak it will not prime above ${sayLength(greatestLift, units)}.`;
+  return { kind, words, lookFirst };
+}

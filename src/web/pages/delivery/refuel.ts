@@ -1,0 +1,103 @@
+import { useSyncExternalStore } from "react";
+
+/** A pump running now, and when its tank is to be filled again. */
+export interface Refuel {
+  readonly kit: string;
+  readonly name: string;
+  /** RFC 3339: when it was started on a full tank. */
+  readonly started: string;
+  /** Running time to the refuelling [s]. */
+  readonly seconds: number;
+  /** The alarm was answered; the reminder stays until it is stopped or begun again. */
+  readonly isAnswered: boolean;
+}
+
+const KEY = "drykeel.refuel";
+
+type Shelf = Pick<Storage, "getItem" | "setItem">;
+
+/**
+ * Keeps the refuel reminders of this device: instants on the wall clock, so that a reload, a locked phone or a dead
+ * battery changes nothing. Nobody else's business, so not in the log.
+ */
+export class RefuelKeeper {
+  #now: readonly Refuel[];
+  readonly #hearers = new Set<() => void>();
+  readonly #shelf: Shelf;
+
+  constructor(shelf: Shelf) {
+    this.#shelf = shelf;
+    this.#now = readRefuels(shelf.getItem(KEY));
+  }
+
+  readonly now = (): readonly Refuel[] => this.#now;
+
+  readonly hear = (hearer: () => void): (() => void) => {
+    this.#hearers.add(hearer);
+    return () => this.#hearers.delete(hearer);
+  };
+
+  /** Begins a reminder, in place of one the kit had. */
+  start(refuel: Omit<Refuel, "isAnswered">): void {
+    this.#keep([...this.#others(refuel.kit), { ...refuel, isAnswered: false }]);
+  }
+
+  answer(kit: string): void {
+    this.#keep(this.#now.map((one) => (one.kit === kit ? { ...one, isAnswered: true } : one)));
+  }
+
+  stop(kit: string): void {
+    this.#keep(this.#others(kit));
+  }
+
+  #others(kit: string): readonly Refuel[] {
+    return this.#now.filter((one) => one.kit !== kit);
+  }
+
+  #keep(refuels: readonly Refuel[]): void {
+    this.#now = refuels;
+    this.#shelf.setItem(KEY, JSON.stringify(refuels));
+    for (const hearer of this.#hearers) hearer();
+  }
+}
+
+/** Reminders as kept; one that cannot be read is left out. */
+export function readRefuels(text: string | null): readonly Refuel[] {
+  if (text === null) return [];
+  try {
+    const kept: unknown = JSON.parse(text);
+    return Array.isArray(kept) ? kept.filter(isRefuel) : [];
+  } catch (cause) {
+    if (cause instanceof SyntaxError) return [];
+    throw cause;
+  }
+}
+
+function isRefuel(value: unknown): value is Refuel {
+  const { kit, name, started, seconds, isAnswered } = (value ?? {}) as Partial<Record<keyof Refuel, unknown>>;
+  const isTimed = typeof started === "string" && Number.isFinite(Date.parse(started)) && typeof seconds === "number";
+  return typeof kit === "string" && typeof name === "string" && isTimed && typeof isAnswered === "boolean";
+}
+
+/** When a pump is to be refuelled [ms since 1970-01-01 UTC]. */
+export function refuelInstant({ started, seconds }: Pick<Refuel, "started" | "seconds">): number {
+  return Date.parse(started) + 1000 * seconds;
+}
+
+/** The reminder that calls now: due and not answered, the longest due first. */
+export function callingRefuel(refuels: readonly Refuel[], now: number): Refuel | undefined {
+  return refuels
+    .filter((one) => !one.isAnswered && refuelInstant(one) <= now)
+    .sort((one, other) => refuelInstant(one) - refuelInstant(other))[0];
+}
+
+export const refuels = new RefuelKeeper(globalThis.localStorage ?? nowhere());
+
+/** The reminders of this device; the component draws again when they change. */
+export function useRefuels(): readonly Refuel[] {
+  return useSyncExternalStore(refuels.hear, refuels.now, refuels.now);
+}
+
+function nowhere(): Shelf {
+  return { getItem: () => null, setItem: () => undefined };
+}
