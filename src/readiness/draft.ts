@@ -1,5 +1,9 @@
+import type { Pattern } from "#kit";
 import type { Entry, History } from "#log";
 import type { Difference, KitState, Mark, Turnaround } from "./state.ts";
+
+/** Pattern versions to be had here, by "id@version". */
+export type PatternShelf = ReadonlyMap<string, Pattern>;
 
 export type Mutable<T> = { -readonly [Key in keyof T]: T[Key] };
 
@@ -14,8 +18,14 @@ export class KitDraft {
   constructor(
     before: KitState,
     readonly history: History,
+    private readonly patterns: PatternShelf,
   ) {
     this.kit = { ...before };
+  }
+
+  /** The pattern the kit is built to at this point of its log; before its enrolment came, the one the entry names. */
+  patternAt(entry: Entry): Pattern | undefined {
+    return this.patterns.get(this.kit.pattern) ?? this.patterns.get(entry.pattern ?? "");
   }
 
   /** The kit as it stands, never written to again by this draft; what is folded in later goes to a copy. */

@@ -1,6 +1,7 @@
 import type { Entry } from "#log";
 import { putItem } from "./custody-fold.ts";
 import { markOf, type KitDraft, type Mutable } from "./draft.ts";
+import { provingChecks } from "./finding-list.ts";
 import type { KitBodies, Remedy } from "./kinds.ts";
 import type { Finding } from "./state.ts";
 
@@ -30,13 +31,23 @@ function remedy(draft: KitDraft, body: Remedy, entry: Entry): void {
   if (body.how === "replaced" && body.fitted) putItem(draft, body.fitted, entry);
 }
 
-/** Closed only if every check was seen right; a later proof that fails opens it again. */
+/**
+ * Closed only if every check that the kit's pattern names for it was repeated and seen right, whatever a device let
+ * through; a later proof that fails opens it again. Where the pattern is not to be had, what was repeated must do: the
+ * kit is grounded for its want anyway.
+ */
 function prove(draft: KitDraft, body: KitBodies["finding-proved"], entry: Entry): void {
   const finding = findingOf(draft, body.finding);
   if (!finding) return wait(draft, entry);
-  const allRight = body.checks.length > 0 && body.checks.every((check) => check.answer === "seen");
-  if (allRight) finding.closed = markOf(entry);
-  else delete finding.closed;
+  if (!body.checks.every((check) => check.answer === "seen")) delete finding.closed;
+  else if (isWhole(draft, finding, body, entry)) finding.closed = markOf(entry);
+}
+
+function isWhole(draft: KitDraft, finding: Finding, body: KitBodies["finding-proved"], entry: Entry): boolean {
+  const pattern = draft.patternAt(entry);
+  const wanted = pattern ? provingChecks(finding, pattern) : [];
+  const repeated = new Set(body.checks.map((check) => check.check));
+  return body.checks.length > 0 && wanted.every((check) => repeated.has(check.id));
 }
 
 function findingOf(draft: KitDraft, id: string): Mutable<Finding> | undefined {

@@ -2,7 +2,7 @@ export * from "./kinds.ts";
 export * from "./state.ts";
 export { entryKinds, isEntryKind, judgeBody, kindSchemas, validateBody } from "./kind-schemas.ts";
 export { applyKitEntry, applyToDraft, draftKit, foldKit, isEnrolled, isKitKind } from "./kit-fold.ts";
-export { KitDraft, markOf } from "./draft.ts";
+export { KitDraft, markOf, type PatternShelf } from "./draft.ts";
 export { answerKey } from "./turnaround-fold.ts";
 export { sealNumbersOf } from "./custody-fold.ts";
 export { isSameSeal, plainSeal } from "./seal-number.ts";

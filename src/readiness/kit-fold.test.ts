@@ -81,6 +81,21 @@ describe("a kit folded from its entries", () => {
     expect(kitOf(hand).findings[0]?.closed).toBeUndefined();
   });
 
+  it("closes a finding only by every check that finds it, whatever the line says", () => {
+    const hand = new Hand().enrol();
+    hand.write("finding-raised", { finding: "f1", item: "cells", mode: "cells-old", effect: "grounds", photos: [] });
+    hand.write("remedy-made", { finding: "f1", how: "mended", note: "New cells." });
+    const date = { check: "cell-date", answer: "seen" as const };
+    const volts = { check: "volts", answer: "seen" as const };
+    hand.write("finding-proved", { finding: "f1", checks: [date] });
+    expect(kitOf(hand).findings[0]?.closed).toBeUndefined();
+    hand.write("finding-proved", { finding: "f1", checks: [date, { check: "turns", answer: "seen" }] });
+    expect(kitOf(hand).findings[0]?.closed).toBeUndefined();
+    const whole = hand.write("finding-proved", { finding: "f1", checks: [date, volts] });
+    hand.write("finding-proved", { finding: "f1", checks: [date] });
+    expect(kitOf(hand).findings[0]?.closed?.entry).toBe(whole.id);
+  });
+
   it("goes away, comes back with what it met, and is here again once turned round", () => {
     const hand = new Hand().enrol();
     hand.write("handed-over", { to: "the vessel", method: "hoisted", sealBroken: true });

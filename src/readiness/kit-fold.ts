@@ -1,6 +1,6 @@
 import type { Entry, History } from "#log";
 import { changeFolds } from "./custody-fold.ts";
-import { KitDraft, markOf } from "./draft.ts";
+import { KitDraft, markOf, type PatternShelf } from "./draft.ts";
 import { findingFolds } from "./finding-fold.ts";
 import type { KitBodies } from "./kinds.ts";
 import { settle } from "./settle-fold.ts";
@@ -9,6 +9,8 @@ import { turnaroundFolds } from "./turnaround-fold.ts";
 
 /** What an entry of one kind does to the kit. */
 export type KitFold<Kind extends keyof KitBodies> = (draft: KitDraft, body: KitBodies[Kind], entry: Entry) => void;
+
+const NO_PATTERNS: PatternShelf = new Map();
 
 type KitFolds = { readonly [Kind in keyof KitBodies]: KitFold<Kind> };
 
@@ -29,16 +31,18 @@ const FOLDS: KitFolds = {
  * @param before - state so far, or undefined for a kit not heard of
  * @param entries - further entries in order; kinds that are not about kits change nothing
  * @param history - which entry was made with sight of which
+ * @param patterns - versions to be had here; a finding is closed only by every check its pattern names
  * @returns the state after them; `before` itself is never changed
  */
 export function foldKit(
   before: KitState | undefined,
   entries: readonly Entry[],
   history: History,
+  patterns: PatternShelf = NO_PATTERNS,
 ): KitState | undefined {
   const first = entries[0];
   if (!first) return before;
-  const draft = before ? new KitDraft(before, history) : draftKit(first, history);
+  const draft = before ? new KitDraft(before, history, patterns) : draftKit(first, history, patterns);
   for (const entry of entries) applyToDraft(draft, entry);
   return draft.kit;
 }
@@ -49,8 +53,8 @@ export function applyKitEntry(before: KitState | undefined, entry: Entry, histor
 }
 
 /** A draft of a kit of which this is the first entry; the entry itself is not yet folded in. */
-export function draftKit(first: Entry, history: History): KitDraft {
-  return new KitDraft(blankKit(first), history);
+export function draftKit(first: Entry, history: History, patterns: PatternShelf = NO_PATTERNS): KitDraft {
+  return new KitDraft(blankKit(first), history, patterns);
 }
 
 /** Folds one entry into a draft. */

@@ -195,12 +195,14 @@ export function kitOf(...hands: readonly { readonly entries: readonly Entry[] }[
   return kitFrom(hands.flatMap((hand) => hand.entries));
 }
 
+const SHELF: ReadonlyMap<string, Pattern> = new Map([["sample@1", SAMPLE_PATTERN]]);
+
 /** The kit that these entries make, in whatever order they come. */
 export function kitFrom(entries: readonly Entry[]): KitState {
   const fold = createFold<KitDraft | undefined>({
     init: () => undefined,
     apply: (draft, entry, history) => {
-      const next = draft ?? draftKit(entry, history);
+      const next = draft ?? draftKit(entry, history, SHELF);
       applyToDraft(next, entry);
       return next;
     },

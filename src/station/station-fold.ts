@@ -12,6 +12,7 @@ import {
   type Device,
   type KitDraft,
   type KitState,
+  type PatternShelf,
   type Person,
   type Place,
   type StationPolicy,
@@ -79,7 +80,10 @@ export function createStationFold(patterns: Iterable<Pattern>): StationFold {
 }
 
 class SubjectsFold implements StationFold {
-  readonly #fold = createFold<SubjectState>({ init, apply });
+  readonly #fold = createFold<SubjectState>({
+    init,
+    apply: (state, entry, history) => apply(state, entry, history, this.#patterns),
+  });
   readonly #patterns: ReadonlyMap<string, Pattern>;
   readonly #kits = new Map<string, KitState>();
   /** By subject, as they were read: with the other kit that carries the same seal, where one does. */
@@ -175,10 +179,10 @@ function init(subject: string): SubjectState {
   return sort === "station" ? { sort, station: undefined } : { sort: "other" };
 }
 
-function apply(state: SubjectState, entry: Entry, history: History): SubjectState {
+function apply(state: SubjectState, entry: Entry, history: History, patterns: PatternShelf): SubjectState {
   switch (state.sort) {
     case "kit": {
-      const draft = state.draft ?? draftKit(entry, history);
+      const draft = state.draft ?? draftKit(entry, history, patterns);
       applyToDraft(draft, entry);
       return state.draft ? state : { sort: "kit", draft };
     }
