@@ -1,5 +1,7 @@
 import type { Alarm } from "./device-state.ts";
 import type { DeviceStore } from "./device-store.ts";
+import { SIGN_OUT_UNTOLD } from "./sitting-desk.ts";
+import { LOOKS_KEY } from "../theme/index.ts";
 
 const LAST_USED = "drykeel.last-used";
 
@@ -19,9 +21,13 @@ export async function markUsed(store: DeviceStore, storage: Pick<Storage, "setIt
   storage.setItem(LAST_USED, now);
 }
 
-/** Forgets the mark, where the disk is emptied on purpose. */
-export function forgetUsed(storage: Pick<Storage, "removeItem">): void {
-  storage.removeItem(LAST_USED);
+/** What the drawer keeps when its people leave: the screen's looks, and a sign-out the server has yet to hear of. */
+const STAYS: ReadonlySet<string> = new Set([LOOKS_KEY, SIGN_OUT_UNTOLD]);
+
+/** Empties the drawer on purpose: unfinished entries, people's units, the device's name, and the mark of use. */
+export function forgetPeople(storage: Pick<Storage, "length" | "key" | "removeItem">): void {
+  const keys = Array.from({ length: storage.length }, (_, at) => storage.key(at) ?? "");
+  for (const key of keys) if (key.startsWith("drykeel.") && !STAYS.has(key)) storage.removeItem(key);
 }
 
 /** Asks the browser to keep the data; alarm where it will not promise. */

@@ -5,11 +5,12 @@ const RENEW_MS = 10 * 60_000;
 
 /**
  * The server's live line: tells how far its log goes, at once and after each change. Only a hint to look; what is fetched never
- * depends on it, so a line that drops costs minutes, not entries.
+ * depends on it, so a line that drops costs seconds, not entries.
  */
 export class LiveLine {
   readonly #onNews: (heads?: Cursor) => void;
   #source: EventSource | undefined;
+  #hasSpoken = false;
   #renewal: ReturnType<typeof setTimeout> | undefined;
 
   constructor(onNews: (heads?: Cursor) => void) {
@@ -29,7 +30,7 @@ export class LiveLine {
       this.close();
       this.#onNews();
     });
-    source.addEventListener("error", () => this.close());
+    source.addEventListener("error", () => this.#broken());
     this.#listen();
   }
 
@@ -37,9 +38,18 @@ export class LiveLine {
     clearTimeout(this.#renewal);
     this.#source?.close();
     this.#source = undefined;
+    this.#hasSpoken = false;
+  }
+
+  /** A line that spoke and broke is news: the station may be gone. One that never spoke is not, or looks would chase it. */
+  #broken(): void {
+    const hadSpoken = this.#hasSpoken;
+    this.close();
+    if (hadSpoken) this.#onNews();
   }
 
   #heard(heads: string): void {
+    this.#hasSpoken = true;
     this.#listen();
     this.#onNews(JSON.parse(heads) as Cursor);
   }

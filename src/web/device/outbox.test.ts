@@ -60,8 +60,8 @@ describe("parts of a push", () => {
 });
 
 describe("the wait between tries", () => {
-  test("doubles from two seconds and stops growing at one minute", () => {
-    expect([1, 2, 3, 10, 100].map((failures) => waitAfter(failures, 0.5))).toEqual([2000, 4000, 8000, 60_000, 60_000]);
+  test("doubles from two seconds and stops growing at a quarter of a minute", () => {
+    expect([1, 2, 3, 10, 100].map((failures) => waitAfter(failures, 0.5))).toEqual([2000, 4000, 8000, 15_000, 15_000]);
   });
 
   test("is spread by a quarter each way, so that devices do not call in step", () => {

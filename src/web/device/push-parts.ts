@@ -38,8 +38,8 @@ export function cutIntoParts(
   return parts;
 }
 
-/** Wait before the next try after so many in vain [ms]: 2 s doubling to 1 min, spread so that devices do not call in step. */
+/** Wait before the next try after so many in vain [ms]: 2 s doubling to 15 s, spread so that devices do not call in step. */
 export function waitAfter(failures: number, chance: number): number {
-  const whole = Math.min(60_000, 2000 * 2 ** Math.max(0, failures - 1));
+  const whole = Math.min(15_000, 2000 * 2 ** Math.max(0, failures - 1));
   return whole * (0.75 + chance / 2);
 }

@@ -16,7 +16,7 @@ export interface DeviceName {
 }
 
 /** Remembers that a sign-out could not be told to the server, since the session's cookie is out of a script's reach. */
-const UNTOLD = "drykeel.sign-out-untold";
+export const SIGN_OUT_UNTOLD = "drykeel.sign-out-untold";
 
 /** Signing in and out: what goes over the wire, and nothing of what is kept here. */
 export class SittingDesk {
@@ -28,7 +28,7 @@ export class SittingDesk {
 
   /** Who the server takes this device for. Tells it first of a sign-out it has not heard of. */
   async whoAmI(): Promise<Reply<SessionReply>> {
-    if (localStorage.getItem(UNTOLD) !== null && !(await this.signOut())) {
+    if (localStorage.getItem(SIGN_OUT_UNTOLD) !== null && !(await this.signOut())) {
       return { kind: "unreachable", because: "the server has not yet heard of the last sign-out" };
     }
     return this.#door.ask<SessionReply>({ method: "GET", path: "/api/session", patience: 4000 });
@@ -67,10 +67,10 @@ export class SittingDesk {
 
   /** True once the server has heard; otherwise it is told the next time it can be reached. */
   async signOut(): Promise<boolean> {
-    localStorage.setItem(UNTOLD, "yes");
+    localStorage.setItem(SIGN_OUT_UNTOLD, "yes");
     const reply = await this.#door.ask({ method: "DELETE", path: "/api/session" });
     const isHeard = reply.kind === "answered" || (reply.kind === "refused" && reply.status < 500);
-    if (isHeard) localStorage.removeItem(UNTOLD);
+    if (isHeard) localStorage.removeItem(SIGN_OUT_UNTOLD);
     return isHeard;
   }
 
@@ -80,7 +80,7 @@ export class SittingDesk {
 
   async #enter(path: string, json: unknown): Promise<Reply<SignedIn>> {
     const reply = await this.#door.ask<SignedIn>({ method: "POST", path, json });
-    if (reply.kind === "answered") localStorage.removeItem(UNTOLD);
+    if (reply.kind === "answered") localStorage.removeItem(SIGN_OUT_UNTOLD);
     return reply;
   }
 }

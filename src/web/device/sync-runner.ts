@@ -38,6 +38,8 @@ export const WHOLE = "whole";
 
 /** How long between looks when the server can be reached but its live line cannot [ms]. */
 const LOOK_MS = 30_000;
+/** How long an answer to the smallest question may take, the first time after a failure [ms]. */
+const KNOCK_MS = 10_000;
 const SIGNED_OUT_CODES: ReadonlySet<string> = new Set([PROBLEM.signedOut, PROBLEM.deviceShutOut, PROBLEM.personLeft]);
 
 /** Sends what was written here and fetches what others wrote, again and again until stopped. One runs per device. */
@@ -82,11 +84,18 @@ export class SyncRunner {
 
   /** One whole exchange: lines out, patterns and lines in, photos out. Ends at the first answer that is no. */
   async once(): Promise<Reach> {
-    for (const step of [this.#push, this.#fetchPatterns, this.#pull, this.#sendPhotos]) {
+    const first = this.#failures > 0 ? [this.#knock] : [];
+    for (const step of [...first, this.#push, this.#fetchPatterns, this.#pull, this.#sendPhotos]) {
       const reach = await step.call(this);
       if (reach.kind !== "online") return reach;
     }
     return ONLINE;
+  }
+
+  /** After a failure something small is asked first: a dead network may let a large request hang for a minute. */
+  async #knock(): Promise<Reach> {
+    const reply = await this.#parts.door.ask({ method: "GET", path: "/api/health", patience: KNOCK_MS });
+    return reply.kind === "unreachable" ? reachOf(reply) : ONLINE;
   }
 
   async #push(): Promise<Reach> {

@@ -5,7 +5,7 @@ import { clockAhead, CLOCK_WARNING_MS, deviceAmbient } from "./clock.ts";
 import type { Draft, Recorder } from "./contract.ts";
 import { sendStateOf, type Alarm, type DeviceState, type SignInOutcome, type Sitting } from "./device-state.ts";
 import type { DeviceStore, OutboxLine } from "./device-store.ts";
-import { askToKeep, findEmptied, forgetUsed, markUsed } from "./disk-watch.ts";
+import { askToKeep, findEmptied, forgetPeople, markUsed } from "./disk-watch.ts";
 import { heldFile, heldFileName, saveFile } from "./held-file.ts";
 import { HeldLog } from "./held-log.ts";
 import { PhotoShelf } from "./photo-shelf.ts";
@@ -99,7 +99,7 @@ export class ThisDevice {
   async signOutAndErase(): Promise<void> {
     await this.#leave();
     await this.#store.erase();
-    forgetUsed(localStorage);
+    forgetPeople(localStorage);
     location.assign("/sign-in");
   }
 
@@ -197,6 +197,7 @@ export class ThisDevice {
   }
 
   #sitDown(): void {
+    preferences.seat(this.#sitting!.person.id);
     const who = { person: this.#sitting!.person.id, device: this.#device };
     this.#sync = new SyncWatch(
       {
@@ -219,6 +220,7 @@ export class ThisDevice {
   async #leave(): Promise<void> {
     this.#sync?.stop();
     this.#sitting = undefined;
+    preferences.seat(undefined);
     await this.#store.putNote(NOTES.sitting, undefined);
     await this.desk.signOut();
     this.#talk.tell({ kind: "session-changed" });

@@ -32,7 +32,7 @@ export function DateField(props: DateFieldProps) {
       <p className="field-hint" id={`${id}-hint`}>
         {hint ?? (mayBeMonth ? "As printed. Leave the day empty where only a month is printed." : "As printed.")}
       </p>
-      <div className="field-row">
+      <div className="field-row date-parts">
         <Part name={mayBeMonth ? "Day, if printed" : "Day"} value={parts.day} onChange={(day) => change({ day })} />
         <Part name="Month, 1 to 12" value={parts.month} onChange={(month) => change({ month })} />
         <Part name="Year, four figures" value={parts.year} onChange={(year) => change({ year })} />

@@ -1,34 +1,45 @@
 import { describe, expect, test } from "vitest";
-import { PreferenceKeeper, readPreferences } from "./preferences.ts";
+import { PreferenceKeeper, readLooks } from "./preferences.ts";
 
-function drawer(first: string | null = null) {
-  let text = first;
-  return { getItem: () => text, setItem: (_: string, next: string) => void (text = next) };
+function drawer() {
+  const kept = new Map<string, string>();
+  return {
+    getItem: (key: string) => kept.get(key) ?? null,
+    setItem: (key: string, text: string) => void kept.set(key, text),
+  };
 }
 
 describe("preferences", () => {
   test("begin by day, in metric units", () => {
-    expect(readPreferences(null)).toEqual({ palette: "day", nightLevel: 0.75, units: "metric" });
+    expect(new PreferenceKeeper(drawer()).now()).toEqual({ palette: "day", nightLevel: 0.75, units: "metric" });
   });
 
   test("fall back field by field where what was kept makes no sense", () => {
-    expect(readPreferences("not json")).toEqual(readPreferences(null));
-    expect(readPreferences('{"palette":"night","nightLevel":7,"units":"cubits"}')).toEqual({
-      palette: "night",
-      nightLevel: 0.75,
-      units: "metric",
-    });
+    expect(readLooks("not json")).toEqual(readLooks(null));
+    expect(readLooks('{"palette":"night","nightLevel":7}')).toEqual({ palette: "night", nightLevel: 0.75 });
   });
 
-  test("are kept for the next time, and told to whoever listens", () => {
-    const storage = drawer();
-    const keeper = new PreferenceKeeper(storage);
+  test("are told to whoever listens, until they stop", () => {
+    const keeper = new PreferenceKeeper(drawer());
     let heard = 0;
     const stop = keeper.hear(() => (heard += 1));
-    keeper.change({ units: "us" });
-    stop();
     keeper.change({ palette: "night" });
+    stop();
+    keeper.change({ palette: "day" });
     expect(heard).toBe(1);
-    expect(new PreferenceKeeper(storage).now()).toEqual({ palette: "night", nightLevel: 0.75, units: "us" });
+  });
+
+  test("are kept for the next time: units with the person, colours with the device", () => {
+    const storage = drawer();
+    const first = new PreferenceKeeper(storage);
+    first.seat("ana");
+    first.change({ units: "us", palette: "night" });
+    const second = new PreferenceKeeper(storage);
+    expect(second.now()).toEqual({ palette: "night", nightLevel: 0.75, units: "metric" });
+    second.seat("ben");
+    expect(second.now()).toEqual({ palette: "night", nightLevel: 0.75, units: "metric" });
+    second.change({ palette: "day" });
+    second.seat("ana");
+    expect(second.now()).toEqual({ palette: "day", nightLevel: 0.75, units: "us" });
   });
 });

@@ -3,27 +3,36 @@ import { useSyncExternalStore } from "react";
 
 export type Palette = "day" | "night";
 
-/** How this screen is to look and read. Kept apart from the log: it is nobody's business but the reader's. */
-export interface Preferences {
+/** How this screen is to look. It stays with the device, whoever sits at it. */
+export interface Looks {
   readonly palette: Palette;
   /** How much of the night palette's light gets through, 0.15 to 1. */
   readonly nightLevel: number;
+}
+
+/** How this screen is to look and read. Kept apart from the log: it is nobody's business but the reader's. */
+export interface Preferences extends Looks {
+  /** Of the person who sits here; metric before anyone does. */
   readonly units: UnitSystem;
 }
 
-const KEY = "drykeel.preferences";
+/** Where a device keeps how its screen looks. */
+export const LOOKS_KEY = "drykeel.looks";
+const UNITS_PREFIX = "drykeel.units.";
 const FIRST: Preferences = { palette: "day", nightLevel: 0.75, units: "metric" };
+type Drawer = Pick<Storage, "getItem" | "setItem">;
 export const NIGHT_LEVELS = { least: 0.15, most: 1, step: 0.15 } as const;
 
 /** Reads, keeps and announces preferences; one per page load. */
 export class PreferenceKeeper {
   #now: Preferences;
+  #person: string | undefined;
   readonly #hearers = new Set<() => void>();
-  readonly #storage: Pick<Storage, "getItem" | "setItem">;
+  readonly #storage: Drawer;
 
-  constructor(storage: Pick<Storage, "getItem" | "setItem">) {
+  constructor(storage: Drawer) {
     this.#storage = storage;
-    this.#now = readPreferences(storage.getItem(KEY));
+    this.#now = { ...readLooks(storage.getItem(LOOKS_KEY)), units: FIRST.units };
   }
 
   readonly now = (): Preferences => this.#now;
@@ -33,20 +42,32 @@ export class PreferenceKeeper {
     return () => this.#hearers.delete(hearer);
   };
 
+  /** Another person sits here now, or nobody: their units, and the device's colours as they were. */
+  seat(person: string | undefined): void {
+    this.#person = person;
+    const kept = person === undefined ? null : this.#storage.getItem(UNITS_PREFIX + person);
+    this.#announce({ ...this.#now, units: kept === "us" ? "us" : FIRST.units });
+  }
+
   change(part: Partial<Preferences>): void {
-    this.#now = { ...this.#now, ...part };
-    this.#storage.setItem(KEY, JSON.stringify(this.#now));
+    const { units, ...looks } = { ...this.#now, ...part };
+    this.#storage.setItem(LOOKS_KEY, JSON.stringify(looks));
+    if (this.#person !== undefined) this.#storage.setItem(UNITS_PREFIX + this.#person, units);
+    this.#announce({ ...looks, units });
+  }
+
+  #announce(next: Preferences): void {
+    this.#now = next;
     for (const hearer of this.#hearers) hearer();
   }
 }
 
 /** What was kept, field by field; a field that makes no sense falls back to its first value. */
-export function readPreferences(text: string | null): Preferences {
+export function readLooks(text: string | null): Looks {
   const kept = parseObject(text);
   const level = Number(kept["nightLevel"]);
   return {
     palette: kept["palette"] === "night" ? "night" : FIRST.palette,
-    units: kept["units"] === "us" ? "us" : FIRST.units,
     nightLevel: level >= NIGHT_LEVELS.least && level <= NIGHT_LEVELS.most ? level : FIRST.nightLevel,
   };
 }
@@ -69,7 +90,7 @@ export function usePreferences(): Preferences {
   return useSyncExternalStore(preferences.hear, preferences.now, preferences.now);
 }
 
-function memoryStorage(): Pick<Storage, "getItem" | "setItem"> {
+function memoryStorage(): Drawer {
   const kept = new Map<string, string>();
   return { getItem: (key) => kept.get(key) ?? null, setItem: (key, value) => void kept.set(key, value) };
 }

@@ -1,5 +1,5 @@
-import { checkNamed, type Pattern } from "#kit";
-import { recordOf, type RecordLine, type Turnaround } from "#readiness";
+import { checkNamed, linesOf, type Pattern } from "#kit";
+import { answerKey, recordOf, type RecordLine, type Turnaround } from "#readiness";
 import { PhotoStrip, Section } from "../../parts/index.ts";
 import { sayWho, type KitAtHand } from "./at-hand.ts";
 import type { Answered } from "./lines.ts";
@@ -14,6 +14,7 @@ interface RecordLinesProps {
 /** Every line of the record, stage by stage. */
 export function RecordLines({ at, turnaround, pattern }: RecordLinesProps) {
   const lines = recordOf(turnaround, pattern);
+  const labels = new Map(linesOf(pattern).map(({ label, step, check }) => [answerKey(step.id, check?.id), label]));
   return pattern.stages.map((stage) => (
     <Section key={stage.id} title={stage.name}>
       <ol className="record-lines">
@@ -22,6 +23,7 @@ export function RecordLines({ at, turnaround, pattern }: RecordLinesProps) {
           .map((line) => (
             <RecordRow
               key={keyOf(line)}
+              label={labels.get(keyOf(line)) ?? String(line.line)}
               at={at}
               pattern={pattern}
               line={line}
@@ -34,21 +36,23 @@ export function RecordLines({ at, turnaround, pattern }: RecordLinesProps) {
 }
 
 function keyOf(line: RecordLine): string {
-  return line.check === undefined ? line.step : `${line.step}/${line.check}`;
+  return answerKey(line.step, line.check);
 }
 
 interface RecordRowProps {
   readonly at: KitAtHand;
   readonly pattern: Pattern;
+  /** As printed on the card: "12", "12a". */
+  readonly label: string;
   readonly line: RecordLine;
   readonly answered: Answered | undefined;
 }
 
-function RecordRow({ at, pattern, line, answered }: RecordRowProps) {
+function RecordRow({ at, pattern, label, line, answered }: RecordRowProps) {
   const check = line.check === undefined ? undefined : checkNamed(pattern, line.check);
   return (
     <li className="record-line">
-      <span className="record-number tabular">{line.line}</span>
+      <span className="record-number tabular">{label}</span>
       <div>
         <p>{line.text}</p>
         {answered ? (
@@ -63,7 +67,7 @@ function RecordRow({ at, pattern, line, answered }: RecordRowProps) {
           <p className="quiet">Not answered</p>
         )}
         {answered?.note !== undefined && <p>Note: {answered.note}</p>}
-        {answered?.photos && <PhotoStrip photos={answered.photos} label={`Line ${line.line}`} />}
+        {answered?.photos && <PhotoStrip photos={answered.photos} label={`Line ${label}`} />}
       </div>
     </li>
   );
