@@ -79,7 +79,7 @@ function NoKits({ view }: { readonly view: StationView }) {
     <EmptyState title="No kit is on charge yet">
       <p>
         {mayWrite(view.me.role, "place-set")
-          ? "First the places, under Settings: their names, and how many ready kits each must hold. Then the kits."
+          ? `The station's places so far: ${view.places.map(({ name }) => name).join(", ")}. Add the others first, each with how many ready kits it must hold; then take the kits on charge.`
           : "A keeper takes the first kit on charge."}
       </p>
       {mayWrite(view.me.role, "kit-enrolled") && (

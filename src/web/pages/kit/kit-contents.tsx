@@ -1,5 +1,4 @@
-import { formatDate } from "#base";
-import { Section, Table, type Column } from "../../parts/index.ts";
+import { Section, Table, Timestamp, type Column } from "../../parts/index.ts";
 import type { KitAtHand } from "../turnaround/at-hand.ts";
 import {
   contentsByPlace,
@@ -15,11 +14,11 @@ const COLUMNS: readonly Column<ContentLine>[] = [
   { key: "item", head: "Item", cell: ({ item }) => item.name },
   { key: "good", head: "Good", cell: (line) => <Good line={line} /> },
   { key: "quantity", head: "Quantity", align: "figures", cell: (line) => <Quantity line={line} /> },
-  { key: "fitted", head: "Fitted", cell: ({ fitted }) => fitted && formatDate(fitted) },
+  { key: "fitted", head: "Fitted", cell: ({ fitted }) => fitted && <Timestamp at={fitted} /> },
   {
     key: "printed",
     head: "Printed date, batch",
-    cell: ({ printed, batch }) => [printed && formatDate(printed), batch].filter(Boolean).join(", ") || undefined,
+    cell: ({ printed, batch }) => <Printed printed={printed} batch={batch} />,
   },
 ];
 
@@ -70,11 +69,26 @@ function Good({ line }: { readonly line: ContentLine }) {
 }
 
 function Quantity({ line: { item, quantity } }: { readonly line: ContentLine }) {
-  if (quantity === undefined) return <span className="quiet">{item.quantity}, not on record</span>;
+  if (quantity === undefined) return <span className="quiet">not on record</span>;
   if (quantity === item.quantity) return quantity;
   return (
     <span className="kit-wrong">
       {quantity} of {item.quantity}
     </span>
+  );
+}
+
+interface PrintedProps {
+  readonly printed: string | undefined;
+  readonly batch: string | undefined;
+}
+
+function Printed({ printed, batch }: PrintedProps) {
+  if (printed === undefined) return batch;
+  return (
+    <>
+      <Timestamp at={printed} />
+      {batch !== undefined && `, ${batch}`}
+    </>
   );
 }

@@ -1,6 +1,6 @@
 import { Link } from "wouter";
 import { trendsOf, type Trend } from "#readiness";
-import { TrendChart } from "../../drawing/index.ts";
+import { TrendChart } from "../../drawing/trend-chart.tsx";
 import { EmptyState, Section, Table, Timestamp, type Column } from "../../parts/index.ts";
 import type { KitAtHand } from "../turnaround/at-hand.ts";
 import { limitsOf, sayTrend, TREND_WORDS } from "./trend-words.ts";

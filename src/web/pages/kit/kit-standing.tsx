@@ -25,19 +25,18 @@ export function KitStanding({ standing, today }: { readonly standing: Standing; 
   );
 }
 
+/** Reasons and things to do beyond so many are kept folded. */
+const SHOWN = 5;
+
 function Reasons({ because }: Pick<Standing, "because">) {
-  if (because.length === 1) return <p>{because[0]?.text}</p>;
+  const [first, ...others] = because.map(({ text }) => text);
   return (
-    <ul className="kit-reasons" aria-label="Reasons, the deciding one first">
-      {because.map(({ text }) => (
-        <li key={text}>{text}</li>
-      ))}
-    </ul>
+    <div className="kit-restore">
+      <p className="kit-first">{first}</p>
+      <FoldedList words={others} label="Other reasons" />
+    </div>
   );
 }
-
-/** Reasons beyond this many things to do are kept folded. */
-const SHOWN = 4;
 
 function Restore({ restore: { what, minutes } }: Pick<Standing, "restore">) {
   if (what.length === 0) return null;
@@ -47,21 +46,36 @@ function Restore({ restore: { what, minutes } }: Pick<Standing, "restore">) {
         <strong>To restore it</strong>
         {minutes > 0 && `, about ${sayMinutes(minutes)}`}
       </p>
-      <List what={what.slice(0, SHOWN)} />
-      {what.length > SHOWN && (
-        <details className="kit-table">
-          <summary>And {what.length - SHOWN} more</summary>
-          <List what={what.slice(SHOWN)} />
-        </details>
-      )}
+      <FoldedList words={what} label="To restore it" />
     </div>
   );
 }
 
-function List({ what }: { readonly what: readonly string[] }) {
+interface FoldedListProps {
+  readonly words: readonly string[];
+  readonly label: string;
+}
+
+/** The first few, and the rest on asking. */
+function FoldedList({ words, label }: FoldedListProps) {
+  if (words.length === 0) return null;
   return (
-    <ul className="kit-reasons">
-      {what.map((one) => (
+    <>
+      <List words={words.slice(0, SHOWN)} label={label} />
+      {words.length > SHOWN && (
+        <details className="kit-table">
+          <summary>And {words.length - SHOWN} more</summary>
+          <List words={words.slice(SHOWN)} label={`${label}, more`} />
+        </details>
+      )}
+    </>
+  );
+}
+
+function List({ words, label }: FoldedListProps) {
+  return (
+    <ul className="kit-reasons" aria-label={label}>
+      {words.map((one) => (
         <li key={one}>{one}</li>
       ))}
     </ul>

@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { useParams, useSearchParams } from "wouter";
 import type { KitState, Place } from "#readiness";
 import { useStation } from "../../device/index.ts";
@@ -77,8 +77,12 @@ interface MusterRowProps {
 
 function MusterRow({ line, read, isAtHand, onTake, onDone, onLeave }: MusterRowProps) {
   const { kit } = line;
+  const row = useRef<HTMLElement>(null);
+  useEffect(() => {
+    if (read) row.current?.focus();
+  }, [read]);
   return (
-    <section className="muster-kit" aria-label={kit.name}>
+    <section ref={row} tabIndex={-1} className="muster-kit" aria-label={kit.name}>
       <div className="muster-head">
         <h2>
           {kit.name} <span className="quiet">{kit.serial}</span>

@@ -1,7 +1,7 @@
 import { formatNumber } from "#base";
 import { allSteps, type Pattern, type StepTimer } from "#kit";
 import type { Trend } from "#readiness";
-import type { TrendLimit } from "../../drawing/index.ts";
+import type { TrendLimit } from "../../drawing/trend-scales.ts";
 import { sayCount } from "../../parts/say-count.ts";
 import { sayDay } from "../../parts/say-time.ts";
 
