@@ -1,12 +1,14 @@
 import { InputError } from "#base";
-import { exportHeader, exportLine, parseExport, type Entry, type KeptEntry } from "#log";
-import type { LogStore } from "#station";
+import { exportHeader, exportLine, parseExport, type Entry, type ExportItem, type KeptEntry } from "#log";
+import { createStationFold, type LogStore, type StationFold } from "#station";
 import { createReadStream } from "node:fs";
 import { open, rename, type FileHandle } from "node:fs/promises";
 import { createInterface } from "node:readline";
 import type { Call, Command } from "./command.ts";
-import { requireDatabase, withLog } from "./open-data.ts";
+import { createImportJudge } from "./import-judge.ts";
+import { requireDatabase, stationPatterns, withLog } from "./open-data.ts";
 import { usageError } from "./usage-error.ts";
+import { readWholeLog } from "./whole-log.ts";
 
 const PAGE = 2000;
 
@@ -33,7 +35,11 @@ export const importCommand: Command = {
   options: {},
   run: async (call) => {
     const file = requireFile(call, "import");
-    const counts = await withLog(call.surroundings, (log) => importFrom(log, file, call.surroundings.now));
+    const { surroundings } = call;
+    const counts = await withLog(surroundings, async (log) => {
+      await judgeFile(log, file, createStationFold(stationPatterns(surroundings)));
+      return importFrom(log, file, surroundings.now);
+    });
     call.terminal.out(
       `${file}: ${counts.accepted} entries taken in, ${counts.repeated} already there, ${counts.photos} photos`,
     );
@@ -114,9 +120,15 @@ interface Imported {
   readonly clashing: string[];
 }
 
-/** Reads the whole file before anything is taken in, so that a damaged one changes nothing. */
+/** Reads the whole file before anything is taken in, so that a damaged or bad one changes nothing. */
+async function judgeFile(log: LogStore, file: string, fold: StationFold): Promise<void> {
+  await readWholeLog(log, fold);
+  const judge = createImportJudge(fold);
+  await readThrough(file, async (item) => judge.see(item));
+  judge.finish();
+}
+
 async function importFrom(log: LogStore, file: string, received: string): Promise<Imported> {
-  await readThrough(file, async () => {});
   const counts: Imported = { accepted: 0, repeated: 0, photos: 0, clashing: [] };
   let waiting: Entry[] = [];
   const take = async (): Promise<void> => {
@@ -137,9 +149,7 @@ async function importFrom(log: LogStore, file: string, received: string): Promis
   return counts;
 }
 
-type Item = ReturnType<typeof parseExport> extends AsyncGenerator<infer One> ? One : never;
-
-async function readThrough(file: string, visit: (item: Item) => Promise<void>): Promise<void> {
+async function readThrough(file: string, visit: (item: ExportItem) => Promise<void>): Promise<void> {
   const lines = createInterface({ input: createReadStream(file), crlfDelay: Infinity });
   try {
     for await (const item of parseExport(lines)) await visit(item);

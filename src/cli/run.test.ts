@@ -37,6 +37,19 @@ async function run(args: readonly string[], input = "", dataDir = folder): Promi
   return { exit, out: lines.out.join("\n"), error: lines.error.join("\n") };
 }
 
+/** A muster as a device writes it and has not yet sent. */
+function unsent(body: object, by = "jonas-wick"): object {
+  const id = "0198f2c0-0000-7000-8000-00000000000a";
+  const at = "2027-03-14T10:00:00+00:00";
+  const where = { place: "boathouse", subject: "kit:br-01", device: "keeper-phone" };
+  return { entry: { id, ...where, kind: "mustered", at, by, body } };
+}
+
+/** Where each place's chain ends, as the first line of an export says. */
+function chainsOf(file: string): string {
+  return readFileSync(file, "utf8").split("\n")[0]!;
+}
+
 describe("drykeel", () => {
   it("lists what it does when called without a word", async () => {
     const { exit, out } = await run([]);
@@ -136,9 +149,22 @@ describe("the log from the command line", () => {
     expect((await run(["import", file], "", fresh)).out).toMatch(/ 0 entries taken in, \d+ already there/);
     const again = join(folder, "again.ndjson");
     await run(["export", again], "", fresh);
-    const chainsOf = (name: string): string => readFileSync(name, "utf8").split("\n")[0]!;
     expect(chainsOf(again)).toBe(chainsOf(file));
     rmSync(fresh, { recursive: true });
+  });
+
+  it("judges what a device had not yet sent as the server would, before any of it is taken in", async () => {
+    const file = join(folder, "device.ndjson");
+    await run(["export", file]);
+    const importWith = async (line: object): Promise<Ran> => {
+      writeFileSync(join(folder, "with.ndjson"), `${readFileSync(file, "utf8")}${JSON.stringify(line)}\n`);
+      return run(["import", join(folder, "with.ndjson")]);
+    };
+    const good = { sealSeen: "BR 1", containerSound: true };
+    expect((await importWith(unsent({ sealSeen: "BR 1" }))).error).toMatch(/containerSound/);
+    expect((await importWith(unsent(good, "nobody"))).error).toMatch(/CL-120/);
+    expect((await importWith(unsent(good, "hal-brandreth"))).error).toMatch(/SN-103/);
+    expect((await importWith(unsent(good))).out).toMatch(/: 1 entries taken in/);
   });
 
   it("changes nothing when the file to import is damaged", async () => {

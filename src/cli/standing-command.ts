@@ -1,18 +1,9 @@
 import { formatDate } from "#base";
-import {
-  boardOf,
-  createStationFold,
-  type Board,
-  type BoardKit,
-  type BoardPlace,
-  type LogStore,
-  type StationFold,
-} from "#station";
+import { boardOf, createStationFold, type Board, type BoardKit, type BoardPlace } from "#station";
 import type { Call, Command } from "./command.ts";
 import { requireDatabase, stationPatterns, withLog } from "./open-data.ts";
 import { columns } from "./terminal.ts";
-
-const PAGE = 10_000;
+import { readWholeLog } from "./whole-log.ts";
 
 /** `drykeel standing`: the board in the terminal. */
 export const standingCommand: Command = {
@@ -23,23 +14,13 @@ export const standingCommand: Command = {
   run: async (call) => {
     requireDatabase(call.surroundings);
     const fold = createStationFold(stationPatterns(call.surroundings));
-    await withLog(call.surroundings, (log) => readWhole(log, fold));
+    await withLog(call.surroundings, (log) => readWholeLog(log, fold));
     const board = boardOf(fold.read(), call.surroundings.now);
     if (call.options["json"]) call.terminal.out(JSON.stringify(bareBoard(board), null, 2));
     else printBoard(call, fold.read().stationName, board);
     return 0;
   },
 };
-
-async function readWhole(log: LogStore, fold: StationFold): Promise<void> {
-  for (const { place, seq } of await log.heads()) {
-    for (let from = 0; from < seq;) {
-      const page = await log.since([place], { [place]: from }, PAGE);
-      fold.add(page);
-      from = page.at(-1)?.seq ?? seq;
-    }
-  }
-}
 
 function printBoard({ terminal }: Call, station: string, board: Board): void {
   terminal.out(station === "" ? "This station has no name yet." : station);
