@@ -1,4 +1,13 @@
-import { passkeyAnswer, passkeyOptions, passkeySignIn, signedIn, type PasskeyOptions } from "#station";
+import {
+  ownPasskeys,
+  passkeyAnswer,
+  passkeyNamed,
+  passkeyOptions,
+  passkeySignIn,
+  signedIn,
+  type Credential,
+  type PasskeyOptions,
+} from "#station";
 import type { AuthenticationResponseJSON, RegistrationResponseJSON } from "@simplewebauthn/server";
 import type { FastifyRequest } from "fastify";
 import { z } from "zod";
@@ -14,10 +23,36 @@ import { issueTicket, takeTicket, type Purpose } from "./tickets.ts";
 const FEW = { rateLimit: { max: 20, timeWindow: "1 minute" } } as const;
 const ANYONE = "anyone";
 
-/** A passkey is added by someone signed in, and signs them in from then on without name or PIN. */
+/** A passkey is added by someone signed in, and signs them in without name or PIN until they remove it. */
 export function addPasskeyRoutes(app: Routes, parts: Parts): void {
   addRegistration(app, parts);
   addSignIn(app, parts);
+  addOwnPasskeys(app, parts);
+}
+
+function addOwnPasskeys(app: Routes, parts: Parts): void {
+  app.get(
+    "/api/passkeys",
+    { config: { permission: "remove-own-passkey" }, schema: { response: { 200: ownPasskeys } } },
+    async (request) => {
+      const held = await passkeysOf(parts, callerOf(request).person.id);
+      return { passkeys: held.map(({ id, created }) => ({ id, created })) };
+    },
+  );
+  app.delete(
+    "/api/passkeys/:id",
+    {
+      config: { permission: "remove-own-passkey" },
+      schema: { params: passkeyNamed, response: { 204: z.undefined() } },
+    },
+    async (request, reply) => {
+      const { id } = request.params;
+      const held = await passkeysOf(parts, callerOf(request).person.id);
+      if (!held.some((one) => one.id === id)) throw notYours();
+      await parts.secrets.removeCredential(id);
+      return reply.code(204).send();
+    },
+  );
 }
 
 function addRegistration(app: Routes, parts: Parts): void {
@@ -70,7 +105,7 @@ function addSignIn(app: Routes, parts: Parts): void {
 
 async function offerRegistration(parts: Parts, request: FastifyRequest): Promise<PasskeyOptions> {
   const { person } = callerOf(request);
-  const held = (await parts.secrets.credentialsOf(person.id)).filter((one) => one.kind === "passkey");
+  const held = await passkeysOf(parts, person.id);
   const { generateRegistrationOptions } = await loadWebauthn();
   const options = await generateRegistrationOptions({
     rpName: parts.roster.stationName() || "Drykeel",
@@ -81,6 +116,18 @@ async function offerRegistration(parts: Parts, request: FastifyRequest): Promise
     authenticatorSelection: { residentKey: "required", userVerification: "required" },
   });
   return keepChallenge(parts, "passkey-register", person.id, { ...options });
+}
+
+async function passkeysOf(parts: Parts, person: string): Promise<readonly Credential[]> {
+  return (await parts.secrets.credentialsOf(person)).filter((one) => one.kind === "passkey");
+}
+
+function notYours(): Refusal {
+  return new Refusal("not-found", {
+    code: "SV-141",
+    message: "You have no such passkey at this station.",
+    remedy: "It may have been removed already: look at the list again.",
+  });
 }
 
 /** Remembers a challenge for one answer; its own text is its name. */

@@ -1,4 +1,4 @@
-import type { PasskeyOptions, SignedIn } from "#station";
+import type { OwnPasskeys, PasskeyOptions, SignedIn } from "#station";
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { SoftwarePasskey } from "./software-passkey.ts";
 import { stageStation, type Browser, type StagedStation } from "./staged-station.ts";
@@ -61,6 +61,30 @@ describe("passkeys", () => {
       response: foreign.register(challenge),
     });
     expect(reply.json()).toMatchObject({ code: "SV-110" });
+  });
+
+  it("are listed to their owner, and open nothing once removed", async () => {
+    const held = (await crew.send("GET", "/api/passkeys")).json<OwnPasskeys>().passkeys;
+    for (const { id } of held) expect((await crew.send("DELETE", `/api/passkeys/${id}`)).statusCode).toBe(204);
+    expect(held.length).toBeGreaterThan(0);
+    expect((await crew.send("GET", "/api/passkeys")).json()).toEqual({ passkeys: [] });
+    const phone = station.browser();
+    expect((await answer(phone, await offer(phone, "sign-in"))).json()).toMatchObject({ code: "SV-110" });
+  });
+
+  it("are removed by nobody else, and a PIN is not removed as if it were one", async () => {
+    const keeper = await station.signedIn("keeper");
+    const [mine] = (await crew.send("GET", "/api/passkeys")).json<OwnPasskeys>().passkeys;
+    const pins = await station.store.credentialsOf(crew.me.person.id);
+    const pin = pins.find(({ kind }) => kind === "pin")!;
+    for (const [browser, id] of [
+      [keeper, mine!.id],
+      [crew, pin.id],
+    ] as const) {
+      const reply = await browser.send("DELETE", `/api/passkeys/${encodeURIComponent(id)}`);
+      expect(reply.json()).toMatchObject({ code: "SV-141" });
+    }
+    expect(await station.store.credentialsOf(crew.me.person.id)).toEqual(pins);
   });
 
   it("take a registration only from the person it was offered to", async () => {

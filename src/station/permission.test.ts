@@ -66,6 +66,7 @@ const CALLS: Readonly<Record<Permission, readonly [signedOut: boolean, roles: st
   "export-log": [false, "kcaoA"],
   "change-own-pin": [false, "kcaoA"],
   "add-own-passkey": [false, "kcaoA"],
+  "remove-own-passkey": [false, "kcaoA"],
   invite: [false, "....A"],
 };
 

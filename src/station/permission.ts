@@ -67,6 +67,7 @@ export const CALLING = {
   "export-log": ROLES,
   "change-own-pin": ROLES,
   "add-own-passkey": ROLES,
+  "remove-own-passkey": ROLES,
   invite: ADMINISTRATORS,
 } as const satisfies Readonly<Record<string, readonly Asker[]>>;
 

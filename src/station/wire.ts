@@ -117,7 +117,8 @@ export type AcceptInviteRequest = z.infer<typeof acceptInviteRequest>;
  * `POST /api/passkeys/register/options` (signed in) -> {@link PasskeyOptions};
  * `POST /api/passkeys/register` {@link PasskeyAnswer} -> 204;
  * `POST /api/passkeys/sign-in/options` -> {@link PasskeyOptions};
- * `POST /api/passkeys/sign-in` {@link PasskeySignIn} -> {@link SignedIn}.
+ * `POST /api/passkeys/sign-in` {@link PasskeySignIn} -> {@link SignedIn};
+ * `GET /api/passkeys` (signed in) -> {@link OwnPasskeys}; `DELETE /api/passkeys/:id` removes one's own: 204.
  */
 export const passkeyOptions = z.object({
   /** Names the challenge kept on the server; good for five minutes and one answer. */
@@ -136,6 +137,12 @@ export type PasskeyAnswer = z.infer<typeof passkeyAnswer>;
 
 export const passkeySignIn = z.strictObject({ ...passkeyAnswer.shape, device, deviceName });
 export type PasskeySignIn = z.infer<typeof passkeySignIn>;
+
+export const passkeyNamed = z.strictObject({ id: z.string().min(1).max(2000) });
+
+/** One's own passkeys, told apart by when they were added. */
+export const ownPasskeys = z.object({ passkeys: z.array(z.object({ id: z.string(), created: instant })) });
+export type OwnPasskeys = z.infer<typeof ownPasskeys>;
 
 /**
  * `POST /api/log/push` -> {@link PushReply}. Each entry is judged by itself: the good are kept whatever becomes of the

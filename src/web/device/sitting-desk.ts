@@ -1,5 +1,6 @@
 import type {
   AcceptInviteRequest,
+  OwnPasskeys,
   PasskeyOptions,
   SessionReply,
   SetupRequest,
@@ -63,6 +64,14 @@ export class SittingDesk {
     if ("kind" in response) return response;
     const json = { challenge: asked.value.challenge, response };
     return this.#door.ask({ method: "POST", path: "/api/passkeys/register", json });
+  }
+
+  ownPasskeys(): Promise<Reply<OwnPasskeys>> {
+    return this.#door.ask<OwnPasskeys>({ method: "GET", path: "/api/passkeys" });
+  }
+
+  removePasskey(id: string): Promise<Reply<undefined>> {
+    return this.#door.ask({ method: "DELETE", path: `/api/passkeys/${encodeURIComponent(id)}` });
   }
 
   /** True once the server has heard; otherwise it is told the next time it can be reached. */

@@ -12,7 +12,8 @@ import {
   useDoing,
 } from "../../parts/index.ts";
 import { LineTable } from "./line-table.tsx";
-import { aheadOf } from "./refusal.ts";
+import { CardDate } from "../turnaround/card-date.tsx";
+import { aheadByTelling, aheadOf } from "./refusal.ts";
 
 /** Lines refused because this device's clock was wrong: says by how much, and puts them right on a tap. */
 export function CorrectClock({ lines }: { readonly lines: readonly OutboxLine[] }) {
@@ -24,16 +25,40 @@ export function CorrectClock({ lines }: { readonly lines: readonly OutboxLine[] 
       {aheadMs !== undefined && difference !== undefined ? (
         <Offer lines={lines} aheadMs={aheadMs} difference={difference} />
       ) : (
-        <Notice tone="wrong" title="How far the clock was off when these were written is not known">
-          <p>
-            It has been set since. Save what is held here to a file, then write the lines again with the clock as it is
-            now, and remove these.
-          </p>
-          <FaultList faults={lines[0]?.faults ?? []} />
-        </Notice>
+        <Told lines={lines} />
       )}
       <LineTable lines={lines} caption="Lines refused for the clock" />
     </Section>
+  );
+}
+
+/** The clock has been set since, so nobody measured how far it was off: whoever wrote the lines says when that was. */
+function Told({ lines }: { readonly lines: readonly OutboxLine[] }) {
+  const device = useThisDevice();
+  const doing = useDoing();
+  const [written, setWritten] = useState<string>();
+  const first = lines[0]!.entry;
+  const aheadMs = aheadByTelling(first.at, written, Date.now());
+  return (
+    <Notice tone="wrong" title="How far the clock was off when these were written is not known">
+      <p>
+        Nothing is lost: they stay here. Say when the first of them was really written, the one dated{" "}
+        <Timestamp at={first.at} />. All are moved by the same difference and sent again; what they say stays as it is.
+      </p>
+      <CardDate dayLabel="Day it was written" timeLabel="Time it was written" onChange={setWritten} />
+      {written !== undefined && aheadMs === undefined && <p className="field-fault">That has not come yet.</p>}
+      <div>
+        <Button
+          isDisabled={aheadMs === undefined}
+          isBusy={doing.isBusy}
+          onPress={() => void (aheadMs !== undefined && doing.run(() => device.correctClock(lines, aheadMs)))}
+        >
+          Put the times right and send
+        </Button>
+      </div>
+      <ErrorBox error={doing.error} title="Not put right" />
+      <FaultList faults={lines[0]?.faults ?? []} />
+    </Notice>
   );
 }
 

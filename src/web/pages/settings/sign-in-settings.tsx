@@ -2,14 +2,16 @@ import { browserSupportsWebAuthn } from "@simplewebauthn/browser";
 import { useState } from "react";
 import { useThisDevice } from "../../device/index.ts";
 import type { Reply } from "../../device/server-door.ts";
-import { Button, Notice, Section, TextField, useDoing } from "../../parts/index.ts";
+import { Button, Section, TextField, useDoing } from "../../parts/index.ts";
+import { OwnPasskeysSettings } from "./own-passkeys.tsx";
+import { Told } from "./told.tsx";
 
 /** The person's own PIN and passkeys. Both need the network. */
 export function SignInSettings() {
   return (
     <Section title="Signing in">
       <ChangePin />
-      {browserSupportsWebAuthn() && <AddPasskey />}
+      {browserSupportsWebAuthn() && <OwnPasskeysSettings />}
     </Section>
   );
 }
@@ -49,32 +51,5 @@ function ChangePin() {
       </div>
       <Told reply={reply} done="The PIN is changed." />
     </>
-  );
-}
-
-function AddPasskey() {
-  const { desk } = useThisDevice();
-  const { isBusy, run } = useDoing();
-  const [reply, setReply] = useState<Reply<undefined>>();
-  return (
-    <>
-      <div>
-        <Button onPress={() => void run(async () => setReply(await desk.addPasskey()))} isBusy={isBusy}>
-          Add a passkey on this device
-        </Button>
-      </div>
-      <Told reply={reply} done="The passkey is added." />
-    </>
-  );
-}
-
-function Told({ reply, done }: { readonly reply: Reply<undefined> | undefined; readonly done: string }) {
-  if (!reply) return null;
-  if (reply.kind === "answered") return <Notice title={done} isNews />;
-  if (reply.kind === "unreachable") return <Notice tone="attention" title="The station cannot be reached." isNews />;
-  return (
-    <Notice tone="wrong" title={reply.problem.message} isNews>
-      <p>{reply.problem.remedy}</p>
-    </Notice>
   );
 }

@@ -1,0 +1,94 @@
+import type { OwnPasskeys } from "#station";
+import { useCallback, useEffect, useState } from "react";
+import { useThisDevice } from "../../device/index.ts";
+import type { Reply } from "../../device/server-door.ts";
+import { Button, ConfirmDialog, Timestamp, useDoing } from "../../parts/index.ts";
+import { Told } from "./told.tsx";
+import "./settings.css";
+
+type Passkey = OwnPasskeys["passkeys"][number];
+
+interface Done {
+  readonly reply: Reply<undefined>;
+  readonly words: string;
+}
+
+/** One's own passkeys: what there is, one more for this device, and away with one whose device is gone. */
+export function OwnPasskeysSettings() {
+  const { desk } = useThisDevice();
+  const { isBusy, run } = useDoing();
+  const { passkeys, look } = useOwnPasskeys();
+  const [done, setDone] = useState<Done>();
+  const act = (words: string, doIt: () => Promise<Reply<undefined>>) =>
+    run(async () => {
+      setDone({ reply: await doIt(), words });
+      await look();
+    });
+  return (
+    <>
+      {passkeys !== undefined && passkeys.length > 0 && (
+        <ul className="own-passkeys" aria-label="Your passkeys">
+          {passkeys.map((passkey) => (
+            <OwnPasskey
+              key={passkey.id}
+              passkey={passkey}
+              isBusy={isBusy}
+              onRemove={() => void act("The passkey is removed.", () => desk.removePasskey(passkey.id))}
+            />
+          ))}
+        </ul>
+      )}
+      <div>
+        <Button onPress={() => void act("The passkey is added.", () => desk.addPasskey())} isBusy={isBusy}>
+          Add a passkey on this device
+        </Button>
+      </div>
+      <Told reply={done?.reply} done={done?.words ?? ""} />
+    </>
+  );
+}
+
+/** What the station holds; undefined where it cannot be asked just now. */
+function useOwnPasskeys() {
+  const { desk } = useThisDevice();
+  const [passkeys, setPasskeys] = useState<readonly Passkey[]>();
+  const look = useCallback(async () => {
+    const reply = await desk.ownPasskeys();
+    if (reply.kind === "answered") setPasskeys(reply.value.passkeys);
+  }, [desk]);
+  useEffect(() => void look(), [look]);
+  return { passkeys, look };
+}
+
+interface OwnPasskeyProps {
+  readonly passkey: Passkey;
+  readonly isBusy: boolean;
+  readonly onRemove: () => void;
+}
+
+function OwnPasskey({ passkey, isBusy, onRemove }: OwnPasskeyProps) {
+  const [isAsking, setAsking] = useState(false);
+  return (
+    <li>
+      <span>
+        Passkey added <Timestamp at={passkey.created} />
+      </span>
+      <Button kind="quiet" tone="grave" onPress={() => setAsking(true)} isBusy={isBusy}>
+        Remove this passkey
+      </Button>
+      <ConfirmDialog
+        title="Remove this passkey?"
+        isOpen={isAsking}
+        onClose={() => setAsking(false)}
+        onConfirm={() => {
+          setAsking(false);
+          onRemove();
+        }}
+        confirm="Remove it"
+        tone="grave"
+      >
+        <p>It no longer signs you in, on whatever device it is kept. Your PIN still does.</p>
+      </ConfirmDialog>
+    </li>
+  );
+}

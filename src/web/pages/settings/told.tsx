@@ -1,0 +1,14 @@
+import type { Reply } from "../../device/server-door.ts";
+import { Notice } from "../../parts/index.ts";
+
+/** What came of something asked of the station. */
+export function Told({ reply, done }: { readonly reply: Reply<undefined> | undefined; readonly done: string }) {
+  if (!reply) return null;
+  if (reply.kind === "answered") return <Notice title={done} isNews />;
+  if (reply.kind === "unreachable") return <Notice tone="attention" title="The station cannot be reached." isNews />;
+  return (
+    <Notice tone="wrong" title={reply.problem.message} isNews>
+      <p>{reply.problem.remedy}</p>
+    </Notice>
+  );
+}
