@@ -1,9 +1,7 @@
 import { normalQuantile, sobolPoints, weightedQuantiles } from "#numerics";
 import { STANDARD_GRAVITY } from "#water";
+import { BOAT_SHAPES, likelyBeam, type BoatKind } from "./boat-kinds.ts";
 import { spreadOf, type Spread } from "./sounding-forecast.ts";
-
-/** Kinds of boat told apart before launching. */
-export type BoatKind = "open boat" | "motor boat" | "sailing yacht" | "fishing boat";
 
 /** Before launching: what is known of a casualty. SI units; what is unknown is left out. */
 export interface CallForHelp {
@@ -58,15 +56,6 @@ const MOST_KITS = 6;
 const SURE = 0.9;
 /** Gaining means a tenth and a half more out than in: a level that falls visibly. */
 const GAINING = 1.15;
-
-/** Proportions by kind: draught of hull and depth over length, share of length × beam that can flood. Judgement. */
-const SHAPES: Readonly<Record<BoatKind, { readonly draught: number; readonly depth: number; readonly block: number }>> =
-  {
-    "open boat": { draught: 0.06, depth: 0.13, block: 0.45 },
-    "motor boat": { draught: 0.075, depth: 0.17, block: 0.42 },
-    "sailing yacht": { draught: 0.065, depth: 0.16, block: 0.38 },
-    "fishing boat": { draught: 0.11, depth: 0.2, block: 0.52 },
-  };
 
 /**
  * How many kits to take, before launching, from what little is known.
@@ -126,7 +115,7 @@ function drawCases(call: CallForHelp): Cases {
 }
 
 function drawCase(call: CallForHelp, z: readonly number[], n: number, cases: Cases): void {
-  const shape = SHAPES[call.kind];
+  const shape = BOAT_SHAPES[call.kind];
   const coefficient = 0.6 * Math.exp(0.08 * z[2]!);
   const byHole = holeFlow(call, shape.draught * call.length, z);
   const byRise = call.rising === undefined ? undefined : call.rising * spaceArea(call) * Math.exp(0.35 * z[3]!);
@@ -147,19 +136,14 @@ function holeFlow(call: CallForHelp, draught: number, z: readonly number[]): num
   return (Math.PI / 4) * diameter ** 2 * Math.sqrt(2 * STANDARD_GRAVITY * depth);
 }
 
-/** Beam of small craft by length: B = 0.72·L^0.67 [m]. Judgement, within a fifth for most boats of 4 to 20 m. */
-function beamOf(length: number): number {
-  return 0.72 * length ** 0.67;
-}
-
 function spaceArea(call: CallForHelp): number {
-  return 0.75 * 0.85 * beamOf(call.length) * (call.spaceLength ?? call.length / 2);
+  return 0.75 * 0.85 * likelyBeam(call.length) * (call.spaceLength ?? call.length / 2);
 }
 
 /** What she can take in before the deck edge is under, roughly [m³]. */
 function reserveVolume(call: CallForHelp): number {
-  const { draught, depth, block } = SHAPES[call.kind];
-  return block * call.length * beamOf(call.length) * (depth - draught) * call.length;
+  const { draught, depth, block } = BOAT_SHAPES[call.kind];
+  return block * call.length * likelyBeam(call.length) * (depth - draught) * call.length;
 }
 
 function chancesWith(cases: Cases, kits: number): KitsNeeded["byKits"][number] {

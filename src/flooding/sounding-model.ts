@@ -151,6 +151,10 @@ function riseAt(space: SoundedSpace, c: Casualty, h: number, pumped: number, out
 
 const SMALL_ROOT = Math.sqrt(LINEAR_BELOW);
 
+/** A level moves no more than this in one step [m] of more than so long [s]: near the keel a hull's area vanishes. */
+const LARGEST_MOVE = 0.15;
+const SHORTEST = 0.2;
+
 function stepLevel(
   space: SoundedSpace,
   c: Casualty,
@@ -167,6 +171,11 @@ function stepLevel(
   const first = isStill ? 1 + reach / 2 : Math.expm1(reach) / reach;
   const third = isStill ? 1 / 6 + reach / 24 : ((first - 1) / reach - 0.5) / reach;
   const guess = h + length * first * rate;
+  if (guess <= 0 && rate <= 0) return 0;
+  if (Math.abs(guess - h) > LARGEST_MOVE && length > SHORTEST) {
+    const half = stepLevel(space, c, h, length / 2, pumped, rise);
+    return stepLevel(space, c, half, length / 2, pumped, rise);
+  }
   riseAt(space, c, guess, pumped, rise);
   const next = guess + 2 * length * third * (rise[0]! - rate - slope * (guess - h));
   return next > 0 ? next : 0;

@@ -10,6 +10,7 @@ import { floodQuestion } from "./flood.ts";
 import { hydrostaticsQuestion } from "./hydrostatics.ts";
 import { inflowQuestion } from "./inflow.ts";
 import { kitsNeededQuestion } from "./kits-needed.ts";
+import { onSceneQuestion } from "./on-scene.ts";
 import { proofRunQuestion } from "./proof-run.ts";
 import type { Question } from "./question.ts";
 import { soundingQuestion } from "./sounding.ts";
@@ -33,5 +34,6 @@ export const QUESTIONS: readonly Question[] = [
   floodQuestion,
   soundingQuestion,
   kitsNeededQuestion,
+  onSceneQuestion,
   dueQuestion,
 ];

@@ -1,5 +1,9 @@
 export * from "./kinds.ts";
 export * from "./state.ts";
+export * from "./casualty-kinds.ts";
+export * from "./casualty-state.ts";
+export { applyCasualtyEntry, isCasualtyKind } from "./casualty-fold.ts";
+export { ranSinceFilled, refuelsDue, type RefuelDue } from "./casualty-pumping.ts";
 export { entryKinds, isEntryKind, judgeBody, kindSchemas, validateBody } from "./kind-schemas.ts";
 export { applyKitEntry, applyToDraft, draftKit, foldKit, isEnrolled, isKitKind } from "./kit-fold.ts";
 export { KitDraft, markOf, type PatternShelf } from "./draft.ts";

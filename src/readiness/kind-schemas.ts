@@ -1,6 +1,7 @@
 import { InputError, printGiven, type Fault } from "#base";
 import type { Entry } from "#log";
 import { z } from "zod";
+import { casualtySchemas } from "./casualty-schemas.ts";
 import type { Bodies, EntryKind } from "./kinds.ts";
 import { kitSchemas } from "./kit-schemas.ts";
 import { countTo, id, line, note, reason, role, span, zone } from "./schema-parts.ts";
@@ -8,6 +9,7 @@ import { countTo, id, line, note, reason, role, span, zone } from "./schema-part
 /** One schema for each kind of entry, of the same shape as its body in `kinds.ts`. */
 export const kindSchemas = {
   ...kitSchemas,
+  ...casualtySchemas,
   "place-set": z.strictObject({ name: line(80), strength: countTo(1_000), zone }),
   "place-closed": z.strictObject({ reason }),
   "policy-set": z.strictObject({

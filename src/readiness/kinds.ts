@@ -1,4 +1,5 @@
 import type { Effect } from "#kit";
+import type { CasualtyBodies } from "./casualty-kinds.ts";
 
 /**
  * What an entry about a kit may say. Kind names and bodies are the log's lasting form: add fields, never change
@@ -214,5 +215,6 @@ export interface PatternBodies {
 export type Bodies = KitBodies &
   PlaceBodies &
   PeopleBodies &
-  PatternBodies & { struck: { readonly entry: string; readonly reason: string } };
+  PatternBodies &
+  CasualtyBodies & { struck: { readonly entry: string; readonly reason: string } };
 export type EntryKind = keyof Bodies;

@@ -10,3 +10,4 @@ export * from "./kit-acts.ts";
 export * from "./turnaround-acts.ts";
 export * from "./finding-acts.ts";
 export * from "./station-acts.ts";
+export * from "./casualty-acts.ts";

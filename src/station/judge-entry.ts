@@ -1,6 +1,6 @@
 import type { Fault } from "#base";
 import { STATION_PLACE, STRIKE, type Entry, type StrikeBody } from "#log";
-import { isEntryKind, isKitKind, judgeBody, type Bodies, type EntryKind, type Role } from "#readiness";
+import { isCasualtyKind, isEntryKind, isKitKind, judgeBody, type Bodies, type EntryKind, type Role } from "#readiness";
 import { because, mayNotStrike, noSuchPattern, noSuchPlace, roleMayNot } from "./faults.ts";
 import { isKeeper, mayWrite } from "./permission.ts";
 
@@ -75,7 +75,7 @@ function judgeRights(entry: Entry, kind: EntryKind, facts: EntryFacts): readonly
   if (!mayWrite(facts.role, kind)) {
     faults.push(roleMayNot(facts.role, kind));
   }
-  const sort = isKitKind(kind) ? "kit" : SORT_OF_KIND[kind];
+  const sort = isKitKind(kind) ? "kit" : isCasualtyKind(kind) ? "casualty" : SORT_OF_KIND[kind];
   if (sort !== undefined && sortOf(entry.subject) !== sort) {
     const allowed = sort === "station" ? '"station"' : `a subject such as "${sort}:7f3k"`;
     faults.push(because("SN-105", "subject", entry.subject, allowed, "Write it about the thing it is about."));

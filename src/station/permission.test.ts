@@ -49,6 +49,17 @@ const WRITES: Readonly<Record<EntryKind, string>> = {
   "device-shut-out": "k...A",
   "step-reported": "kcaoA",
   "report-answered": "k...A",
+  "casualty-opened": "kc..A",
+  "casualty-changed": "kc..A",
+  "sounding-taken": "kc..A",
+  "pump-set": "kc..A",
+  "pump-refuelled": "kc..A",
+  "hole-patched": "kc..A",
+  "stability-seen": "kc..A",
+  "fuel-smelt": "kc..A",
+  "fuel-cleared": "kc..A",
+  "casualty-noted": "kc..A",
+  "casualty-closed": "kc..A",
   struck: "kca.A",
 };
 

@@ -48,6 +48,17 @@ export const WRITING: Readonly<Record<EntryKind, readonly Role[]>> = {
   "device-shut-out": KEEPERS,
   "step-reported": ROLES,
   "report-answered": KEEPERS,
+  "casualty-opened": HANDS,
+  "casualty-changed": HANDS,
+  "sounding-taken": HANDS,
+  "pump-set": HANDS,
+  "pump-refuelled": HANDS,
+  "hole-patched": HANDS,
+  "stability-seen": HANDS,
+  "fuel-smelt": HANDS,
+  "fuel-cleared": HANDS,
+  "casualty-noted": HANDS,
+  "casualty-closed": HANDS,
   /** One's own lines; other people's are for keepers: see `judgeEntry`. */
   struck: WATCHERS,
 };

@@ -2,6 +2,7 @@ import type { Pattern } from "#kit";
 import { createFold, type Entry, type History, type KeptEntry } from "#log";
 import { nameTwins } from "./seal-twins.ts";
 import {
+  applyCasualtyEntry,
   applyDeviceEntry,
   applyPatternEntry,
   applyPersonEntry,
@@ -9,6 +10,7 @@ import {
   applyStationEntry,
   applyToDraft,
   draftKit,
+  type CasualtyState,
   type Device,
   type KitDraft,
   type KitState,
@@ -29,6 +31,8 @@ export interface StationReading {
   readonly places: readonly Place[];
   readonly people: readonly Person[];
   readonly devices: readonly Device[];
+  /** Newest first, closed ones too. */
+  readonly casualties: readonly CasualtyState[];
   /** By pattern id. */
   readonly reports: ReadonlyMap<string, readonly StepReport[]>;
   /** By "id@version". */
@@ -62,6 +66,7 @@ type SubjectState =
   | { readonly sort: "person"; readonly person: Person | undefined }
   | { readonly sort: "place"; readonly place: Place | undefined }
   | { readonly sort: "device"; readonly device: Device | undefined }
+  | { readonly sort: "casualty"; readonly casualty: CasualtyState | undefined }
   | { readonly sort: "pattern"; readonly reports: readonly StepReport[] }
   | { readonly sort: "station"; readonly station: StationState | undefined }
   | { readonly sort: "other" };
@@ -154,6 +159,9 @@ class SubjectsFold implements StationFold {
       places: states.flatMap((state) => (state.sort === "place" ? (state.place ?? []) : [])).sort(byName),
       people: states.flatMap((state) => (state.sort === "person" ? (state.person ?? []) : [])).sort(byName),
       devices: states.flatMap((state) => (state.sort === "device" ? (state.device ?? []) : [])).sort(byName),
+      casualties: states
+        .flatMap((state) => (state.sort === "casualty" ? (state.casualty ?? []) : []))
+        .sort(newestFirst),
       reports: this.#reports(),
       patterns: this.#patterns,
     };
@@ -175,6 +183,7 @@ function init(subject: string): SubjectState {
   if (sort === "person") return { sort, person: undefined };
   if (sort === "place") return { sort, place: undefined };
   if (sort === "device") return { sort, device: undefined };
+  if (sort === "casualty") return { sort, casualty: undefined };
   if (sort === "pattern") return { sort, reports: [] };
   return sort === "station" ? { sort, station: undefined } : { sort: "other" };
 }
@@ -192,6 +201,8 @@ function apply(state: SubjectState, entry: Entry, history: History, patterns: Pa
       return { sort: "place", place: applyPlaceEntry(state.place, entry) };
     case "device":
       return { sort: "device", device: applyDeviceEntry(state.device, entry) };
+    case "casualty":
+      return { sort: "casualty", casualty: applyCasualtyEntry(state.casualty, entry) };
     case "pattern":
       return { sort: "pattern", reports: applyPatternEntry(state.reports, entry) };
     case "station":
@@ -208,4 +219,8 @@ function* bare(entries: Iterable<Entry | KeptEntry>): Iterable<Entry> {
 function byName(one: { readonly name: string; readonly id: string }, other: typeof one): number {
   const [first, second] = one.name === other.name ? [one.id, other.id] : [one.name, other.name];
   return first < second ? -1 : first > second ? 1 : 0;
+}
+
+function newestFirst(one: CasualtyState, other: CasualtyState): number {
+  return Date.parse(other.opened.at) - Date.parse(one.opened.at) || (one.id < other.id ? -1 : 1);
 }

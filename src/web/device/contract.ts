@@ -1,7 +1,18 @@
 import type { UnitSystem } from "#base";
 import type { Pattern } from "#kit";
 import type { Entry } from "#log";
-import type { Bodies, Device, EntryKind, KitState, Person, Place, PhotoRef, Standing, StationPolicy } from "#readiness";
+import type {
+  Bodies,
+  CasualtyState,
+  Device,
+  EntryKind,
+  KitState,
+  Person,
+  Place,
+  PhotoRef,
+  Standing,
+  StationPolicy,
+} from "#readiness";
 
 /** Everything a page shows, derived on this device from its own copy of the log. Replaced whole on each change. */
 export interface StationView {
@@ -15,6 +26,8 @@ export interface StationView {
   readonly places: readonly Place[];
   readonly people: readonly Person[];
   readonly devices: readonly Device[];
+  /** Casualties, newest first, closed ones too. */
+  readonly casualties: readonly CasualtyState[];
   /** Kits not retired. */
   readonly kits: readonly KitState[];
   readonly standings: ReadonlyMap<string, Standing>;

@@ -62,6 +62,7 @@ export class StationCopy {
       places: reading.places.filter(({ closed }) => !closed),
       people: reading.people,
       devices: reading.devices,
+      casualties: reading.casualties,
       kits,
       standings: new Map(kits.map((kit) => [kit.id, this.#standingOf(kit, reading, looking.now)])),
       policy: reading.policy,

@@ -35,6 +35,17 @@ const ENTRY_WORDS: Readonly<Record<EntryKind, string>> = {
   "device-shut-out": "Device shut out",
   "step-reported": "Step reported",
   "report-answered": "Report answered",
+  "casualty-opened": "Casualty opened",
+  "casualty-changed": "Casualty better known",
+  "sounding-taken": "Sounded",
+  "pump-set": "Pump set",
+  "pump-refuelled": "Refuelled",
+  "hole-patched": "Hole plugged or patched",
+  "stability-seen": "List and roll seen",
+  "fuel-smelt": "Fuel smelt, all pumps stopped",
+  "fuel-cleared": "Found clear of fuel",
+  "casualty-noted": "Noted",
+  "casualty-closed": "Casualty closed",
   struck: "Line struck",
 };
 

@@ -1,0 +1,145 @@
+import { z } from "zod";
+import { assumptionsOut } from "./assumptions.ts";
+import { cautionsOut } from "./cautions-out.ts";
+import { answered, quantity } from "./quantity-field.ts";
+
+const SIZE = { above: 0, atMost: 40 };
+const LEVEL = { atLeast: 0, atMost: 10 };
+
+export const onSceneIn = z.strictObject({
+  boat: z.strictObject({
+    kind: z.enum(["open boat", "motor boat", "sailing yacht", "fishing boat"]).describe("Kind of boat"),
+    length: quantity("length", "Length of the boat", { atLeast: 3, atMost: 40 }),
+    beam: quantity("length", "Greatest breadth, if known", SIZE).optional(),
+    depth: quantity("length", "Keel to deck edge, if known", SIZE).optional(),
+    draught: quantity("length", "Draught of the hull, if known", SIZE).optional(),
+  }),
+  spaces: z
+    .array(
+      z.strictObject({
+        name: z.string().min(1).max(60),
+        sort: z.enum(["engine-room", "cabin", "hold", "open"]).describe("What is in it"),
+        part: z.enum(["aft", "middle", "forward", "whole"]).describe("Third of the boat it takes up"),
+        level: quantity("length", "Water in it, where it is not the space sounded", LEVEL).optional(),
+      }),
+    )
+    .min(1)
+    .max(6)
+    .describe("Spaces with water in them; the first is the one sounded"),
+  readings: z
+    .array(
+      z.strictObject({
+        at: quantity("time", "When, on one clock"),
+        level: quantity("length", "Above the lowest point of the space", LEVEL),
+      }),
+    )
+    .max(100)
+    .describe("Soundings of the first space, in order of time"),
+  pumping: z
+    .array(
+      z.strictObject({
+        from: quantity("time", "From, on the same clock"),
+        to: quantity("time", "Until; still running if left out").optional(),
+        flow: quantity("flow", "Stated delivery", { atLeast: 0, atMost: 1 }),
+      }),
+    )
+    .max(200),
+  patches: z
+    .array(
+      z.strictObject({
+        at: quantity("time", "When, on the same clock"),
+        open: quantity("ratio", "Share of the hole still open", { atLeast: 0, atMost: 10 }),
+      }),
+    )
+    .max(50)
+    .optional(),
+  hole: z
+    .strictObject({ diameter: quantity("length", "Hole across, if known", { above: 0, atMost: 1 }).optional() })
+    .optional(),
+  now: quantity("time", "Now, on the same clock"),
+  secondPump: quantity("flow", "What one more kit would move", { above: 0, atMost: 1 }).optional(),
+  list: quantity("angle", "List seen, to starboard", { atLeast: -1.4, atMost: 1.4 }).optional(),
+  rollPeriod: quantity("time", "A full roll out and back, timed", { above: 0, atMost: 60 }).optional(),
+  righting: z.enum(["comes-back", "slowly", "stays"]).optional().describe("How she comes back from a roll"),
+  fuelSmelt: z.boolean().optional().describe("Fuel smelt or seen in the water"),
+});
+
+const spreadFields = { p05: z.number(), p25: z.number(), p50: z.number(), p75: z.number(), p95: z.number() };
+const spreadOut = z.strictObject(spreadFields);
+const chancesOut = z.strictObject({ gaining: z.number(), holding: z.number(), losing: z.number() });
+const arrivalOut = z.strictObject({
+  chance: z.number().describe("That it comes to it within the time looked at"),
+  within: answered("time", "Time looked at"),
+  time: spreadOut.optional().describe("From now, where it comes to it [s]"),
+});
+
+export const readingOut = z.strictObject({
+  verdict: z.strictObject({ kind: z.enum(["gaining", "holding", "losing"]), chance: z.number() }),
+  chances: chancesOut,
+  holding: z.number().describe("Chance that the pumps at least hold over the next hour"),
+  inflow: spreadOut.describe("[m³/s]"),
+  levelNow: spreadOut.describe("[m]"),
+  fan: z
+    .array(z.strictObject({ at: answered("time", "On the readings' clock"), ...spreadFields }))
+    .describe("Level to come [m]"),
+  dry: arrivalOut,
+  loss: arrivalOut,
+  misfit: z.boolean().describe("The readings do not fit one steady hole and the pumping stated"),
+  advice: z
+    .array(
+      z.strictObject({
+        action: z.enum(["second-pump", "patch-half", "more-throttle", "shorter-lift"]),
+        chances: chancesOut,
+        holding: z.number(),
+        change: z.number().describe("In the chance of holding"),
+        level: answered("length", "In an hour, median"),
+        says: z.string(),
+      }),
+    )
+    .describe("What would change it most, best first"),
+  nextSounding: answered("time", "When the next sounding is due, on the readings' clock"),
+});
+
+export const lyingOut = z.union([
+  z.strictObject({
+    kind: z.literal("afloat"),
+    aft: answered("length", "Outside water above the keel at the after end"),
+    forward: answered("length", "The same at the forward end"),
+    heel: answered("angle", "To starboard"),
+    freeboard: answered("length", "Least height of the deck edge above the water"),
+    gm: answered("length", "Metacentric height, floodwater free to move"),
+    inside: z.array(z.strictObject({ aft: z.number(), forward: z.number() })).describe("By space [m above the keel]"),
+  }),
+  z.strictObject({ kind: z.enum(["founders", "capsizes"]), because: z.string() }),
+]);
+
+export const warningOut = z.strictObject({
+  kind: z.string(),
+  signal: z.enum(["DANGER", "WARNING", "CAUTION", "NOTICE"]),
+  hazard: z.string(),
+  says: z.string(),
+});
+
+export const onSceneOut = z.strictObject({
+  reading: readingOut.optional().describe("What the soundings say; absent before the first"),
+  lying: lyingOut.describe("How she lies with the water now in her"),
+  dryFreeboard: answered("length", "Freeboard with no water in her"),
+  hull: z.strictObject({
+    length: z.number(),
+    beam: z.number(),
+    depth: z.number(),
+    draught: z.number(),
+    spaces: z.array(z.strictObject({ name: z.string(), from: z.number(), to: z.number() })),
+  }),
+  warnings: z.array(warningOut).describe("Gravest first"),
+  leave: z.strictObject({
+    kind: z.enum(["now", "be-ready", "no-sign"]).describe("Signs that people should leave her"),
+    because: z.array(z.string()),
+  }),
+  assumptions: assumptionsOut,
+  cautions: cautionsOut,
+});
+
+export type OnSceneInput = z.output<typeof onSceneIn>;
+export type OnSceneWarning = z.input<typeof warningOut>;
+export type LyingOut = z.input<typeof lyingOut>;

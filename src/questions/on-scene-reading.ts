@@ -1,0 +1,95 @@
+import { likelyPrior, readSoundings, type SoundedSpace, type Sounding, type SoundingPrior } from "#flooding";
+import { omitMissing } from "./casualty-input.ts";
+import type { OnSceneInput } from "./on-scene-fields.ts";
+
+/** Soundings between two changes of the hole, with the share of it then open. */
+interface Watch {
+  readonly readings: OnSceneInput["readings"];
+  /** Share open against the watch before. */
+  readonly share: number;
+}
+
+/** Spread of a patch's worth: it is judged by eye [1]. */
+const PATCH_LOG_SPREAD = 0.5;
+/** 90 % of a normal lie within so many standard deviations on each side. */
+const NINETY = 1.645;
+/** Watches read; the ones before them say little of the hole now. */
+const MOST_WATCHES = 3;
+
+/**
+ * What the soundings say, the hole having been changed on the way: each stretch between two changes is read by itself,
+ * and what it says of the hole is what is thought of it before the next, times the share still open.
+ *
+ * @param input - at least one reading
+ * @param space - being sounded
+ */
+export function readWatches(input: OnSceneInput, space: SoundedSpace): Sounding {
+  const watches = watchesOf(input).slice(-MOST_WATCHES);
+  let prior = firstPrior(input, watches[0]!.readings[0]!.level);
+  let sounding = readWatch(input, space, watches[0]!, prior);
+  for (const watch of watches.slice(1)) {
+    prior = nextPrior(prior, sounding, watch);
+    sounding = readWatch(input, space, watch, prior);
+  }
+  return sounding;
+}
+
+function readWatch(input: OnSceneInput, space: SoundedSpace, { readings }: Watch, prior: SoundingPrior): Sounding {
+  return readSoundings({
+    space,
+    readings,
+    pumping: input.pumping.filter(({ from, to }) => to === undefined || to > from).map((one) => omitMissing(one)),
+    prior,
+    now: Math.max(input.now, readings.at(-1)!.at),
+    gains: omitMissing({ secondPump: input.secondPump }),
+  });
+}
+
+/** A stretch with no sounding of its own begins at the last one before it. */
+function watchesOf({ readings, patches = [] }: OnSceneInput): readonly Watch[] {
+  const ends = [...patches.map(({ at }) => at), Number.POSITIVE_INFINITY];
+  const watches: Watch[] = [];
+  let open = 1;
+  let pending = 1;
+  ends.forEach((end, i) => {
+    const start = i === 0 ? Number.NEGATIVE_INFINITY : ends[i - 1]!;
+    const own = readings.filter(({ at }) => at >= start && at < end);
+    const isLast = i === ends.length - 1;
+    const borrowed = own.length === 0 && isLast && pending !== 1 ? readings.slice(-1) : own;
+    if (borrowed.length > 0) {
+      watches.push({ readings: borrowed, share: watches.length === 0 ? 1 : pending });
+      pending = 1;
+    }
+    const next = patches[i]?.open ?? open;
+    pending *= shareOf(next, open);
+    open = next;
+  });
+  return watches;
+}
+
+/** A hole stopped altogether still weeps: a fiftieth is left of it. */
+function shareOf(next: number, before: number): number {
+  return Math.max(0.02, next) / Math.max(0.02, before);
+}
+
+function firstPrior(input: OnSceneInput, level: number): SoundingPrior {
+  const usual = likelyPrior(level);
+  const diameter = input.hole?.diameter;
+  const isMeasured = input.boat.beam !== undefined;
+  return {
+    ...usual,
+    areaLogSpread: isMeasured ? 0.25 : 0.4,
+    noise: 0.02,
+    ...(diameter !== undefined && { holeArea: { median: (Math.PI / 4) * diameter ** 2, logSpread: 0.8 } }),
+  };
+}
+
+function nextPrior(prior: SoundingPrior, sounding: Sounding, { readings, share }: Watch): SoundingPrior {
+  const { holeArea } = sounding.quantities;
+  const known = Math.log(holeArea.p95 / holeArea.p05) / (2 * NINETY);
+  return {
+    ...prior,
+    holeArea: { median: holeArea.p50 * share, logSpread: Math.hypot(known, PATCH_LOG_SPREAD) },
+    startLevel: { median: readings[0]!.level, spread: 0.1 },
+  };
+}

@@ -1,0 +1,143 @@
+import { formatQuantity } from "#base";
+import { gmFromRollPeriod, type Lying, type Sounding, type SoundingWarningKind } from "#flooding";
+import type { OnSceneInput, OnSceneWarning } from "./on-scene-fields.ts";
+
+/** What warnings go by, besides what was given. */
+export interface Scene {
+  readonly input: OnSceneInput;
+  readonly hull: { readonly length: number; readonly beam: number; readonly draught: number };
+  readonly lying: Lying;
+  readonly dryFreeboard: number;
+  readonly sounding?: Sounding;
+}
+
+/** Limits of judgement, for boats of this size [m], [rad]. */
+const LITTLE_GM = 0.2;
+const DOUBTFUL_GM = 0.35;
+const LISTING = (3 * Math.PI) / 180;
+const LITTLE_FREEBOARD = 0.15;
+const LOW_FREEBOARD = 0.3;
+/** Loss this near is a matter of minutes [s]. */
+const SOON = 20 * 60;
+
+/** What matters on scene, gravest first: what kills, then what would mislead. */
+export function warnOf(scene: Scene): OnSceneWarning[] {
+  const all = [fuelWarning(scene), ...stabilityWarnings(scene), freeboardWarning(scene), ...soundingWarnings(scene)];
+  const order = ["DANGER", "WARNING", "CAUTION", "NOTICE"] as const;
+  return all
+    .filter((one): one is OnSceneWarning => one !== undefined)
+    .sort((one, other) => order.indexOf(one.signal) - order.indexOf(other.signal));
+}
+
+function fuelWarning({ input }: Scene): OnSceneWarning | undefined {
+  if (input.fuelSmelt !== true) return undefined;
+  return {
+    kind: "fuel-smelt",
+    signal: "DANGER",
+    hazard: "Fuel in the water",
+    says: "Stop every pump and engine. No switches, no flame. Get people into open air. Pump again only when the person in charge has found it clear.",
+  };
+}
+
+function stabilityWarnings(scene: Scene): (OnSceneWarning | undefined)[] {
+  const { input, lying } = scene;
+  const isGone = input.righting === "stays" || lying.kind !== "afloat" || lying.gm <= 0;
+  const gm = leastGm(scene);
+  const isLittle = gm < LITTLE_GM || input.righting === "slowly";
+  const isPumping = input.pumping.some(({ to, flow }) => to === undefined && flow > 0);
+  const lists = Math.abs(input.list ?? 0) > LISTING;
+  const isDoubtful = gm < DOUBTFUL_GM || (input.righting !== undefined && input.righting !== "comes-back");
+  return [isGone ? GONE : isLittle ? LITTLE : undefined, lists && isPumping && isDoubtful ? ONE_SIDE : undefined];
+}
+
+/** The lower of what the water leaves by this model and what the roll says. */
+function leastGm({ input, hull, lying }: Scene): number {
+  const modelled = lying.kind === "afloat" ? lying.gm : 0;
+  if (input.rollPeriod === undefined) return modelled;
+  return Math.min(modelled, gmFromRollPeriod({ ...hull, period: input.rollPeriod }).atLeast);
+}
+
+const GONE: OnSceneWarning = {
+  kind: "stability-gone",
+  signal: "DANGER",
+  hazard: "She may roll over",
+  says: "Stability is gone or nearly so. Nobody below. People to the high side, then off. Do not pump out one side.",
+};
+const LITTLE: OnSceneWarning = {
+  kind: "stability-little",
+  signal: "WARNING",
+  hazard: "Little stability",
+  says: "Loose water leaves her little to stay upright with. Clear high and loose water first. Keep people and gear low and still. Time her roll: longer means less.",
+};
+const ONE_SIDE: OnSceneWarning = {
+  kind: "one-side",
+  signal: "DANGER",
+  hazard: "Pumping from one side",
+  says: "She lists and her stability is in doubt: taking water out of one side may roll her over. Draw from the middle, or stop and find out why she lists.",
+};
+
+function freeboardWarning({ lying, dryFreeboard }: Scene): OnSceneWarning | undefined {
+  if (lying.kind !== "afloat" || lying.freeboard >= LOW_FREEBOARD || lying.freeboard > 0.8 * dryFreeboard) {
+    return undefined;
+  }
+  const left = formatQuantity(Math.max(0, lying.freeboard), "length", { digits: 2 });
+  return {
+    kind: "downflooding-near",
+    signal: lying.freeboard < LITTLE_FREEBOARD ? "DANGER" : "WARNING",
+    hazard: "Water near the deck edge",
+    says: `About ${left} of freeboard is left by this estimate. Close hatches, doors and vents; move weight away from the low side and the low end.`,
+  };
+}
+
+const SIGNALS: Readonly<Record<SoundingWarningKind, Pick<OnSceneWarning, "signal" | "hazard">>> = {
+  "loss-possible": { signal: "WARNING", hazard: "She may be lost" },
+  "does-not-fit": { signal: "WARNING", hazard: "Soundings do not fit" },
+  "fall-has-slowed": { signal: "WARNING", hazard: "The fall has slowed" },
+  "pump-will-suck-air": { signal: "NOTICE", hazard: "Pump near the bottom" },
+  "few-readings": { signal: "NOTICE", hazard: "Few soundings" },
+};
+
+function soundingWarnings({ sounding }: Scene): OnSceneWarning[] {
+  if (sounding === undefined) return [];
+  const isSoon = isLossWithin(sounding, SOON);
+  return sounding.warnings.map(({ kind, says }) => ({
+    kind,
+    says,
+    ...SIGNALS[kind],
+    ...(kind === "loss-possible" && isSoon && { signal: "DANGER" as const }),
+  }));
+}
+
+/** True where there is a real chance that she is lost within so many seconds. */
+function isLossWithin({ forecast: { loss } }: Sounding, seconds: number): boolean {
+  return loss.chance >= 0.05 && (loss.time?.p05 ?? Number.POSITIVE_INFINITY) <= seconds;
+}
+
+/** Signs that people should leave her: what experience says, whatever the forecast. */
+export function signsToLeave(scene: Scene): { kind: "now" | "be-ready" | "no-sign"; because: string[] } {
+  const now = grave(scene);
+  if (now.length > 0) return { kind: "now", because: now };
+  const soon = growing(scene);
+  return soon.length > 0 ? { kind: "be-ready", because: soon } : { kind: "no-sign", because: [] };
+}
+
+function grave({ input, lying, sounding }: Scene): string[] {
+  const signs: (string | false)[] = [
+    input.righting === "stays" && "The list no longer comes back.",
+    lying.kind !== "afloat" && "By this estimate she does not stay afloat and upright with the water in her.",
+    lying.kind === "afloat" && lying.freeboard <= 0.05 && "The deck edge is at the water.",
+    sounding !== undefined && isLossWithin(sounding, 600) && "She may be lost within ten minutes.",
+  ];
+  return signs.filter((one) => one !== false);
+}
+
+function growing({ input, lying, sounding }: Scene): string[] {
+  const signs: (string | false)[] = [
+    sounding?.verdict.kind === "losing" && "The water gains on the pumps.",
+    sounding !== undefined && isLossWithin(sounding, 3600) && "She may be lost within the hour.",
+    input.righting === "slowly" && "She comes back slowly.",
+    lying.kind === "afloat" && lying.freeboard < LITTLE_FREEBOARD && "Little freeboard is left.",
+    input.fuelSmelt === true && "Fuel is in the water and the pumps are off.",
+  ];
+  return signs.filter((one) => one !== false);
+}

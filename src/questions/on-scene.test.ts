@@ -1,0 +1,105 @@
+import { isInputError } from "#base";
+import { describe, expect, it } from "vitest";
+import { onSceneQuestion } from "./on-scene.ts";
+
+const BASE = {
+  boat: { kind: "motor boat", length: 10 },
+  spaces: [{ name: "engine room", sort: "engine-room", part: "aft" }],
+};
+const FALLING = [0.5, 0.56, 0.54, 0.51].map((level, i) => ({ at: 300 * i, level }));
+const RISING = [0.3, 0.38, 0.46, 0.54].map((level, i) => ({ at: 300 * i, level }));
+const PUMPING = [{ from: 300, flow: 0.2 / 60 }];
+
+function ask(more: object) {
+  return onSceneQuestion.answer({ ...BASE, readings: FALLING, pumping: PUMPING, now: 960, ...more }, {});
+}
+
+function kindsOf(more: object): readonly string[] {
+  return ask(more).warnings.map(({ signal, kind }) => `${signal} ${kind}`);
+}
+
+describe("what the soundings say on scene", () => {
+  it("is nothing before the first one, and how she lies is told all the same", () => {
+    const answer = ask({ readings: [], pumping: [] });
+    expect(answer.reading).toBeUndefined();
+    expect(answer.lying).toMatchObject({ kind: "afloat", freeboard: expect.closeTo(answer.dryFreeboard, 3) });
+  });
+
+  it("is gaining where the level falls, losing where it rises with no pump", () => {
+    expect(ask({}).reading!.verdict.kind).toBe("gaining");
+    const rising = ask({ readings: RISING, pumping: [] });
+    expect(rising.reading!.verdict.kind).toBe("losing");
+    expect(rising.leave.because).toContain("The water gains on the pumps.");
+  });
+
+  it("ranks no action below what is done now: more pumping never leaves more water", () => {
+    const { advice, holding } = ask({}).reading!;
+    expect(advice.map(({ action }) => action)).toContain("second-pump");
+    for (const { holding: after } of advice) expect(after).toBeGreaterThanOrEqual(holding - 0.01);
+  });
+
+  it("takes a patch into account at once, and by soundings after it", () => {
+    const none = ask({ readings: RISING, pumping: [] });
+    const halved = ask({ readings: RISING, pumping: [], patches: [{ at: 930, open: 0.5 }] });
+    const share = halved.reading!.inflow.p50 / none.reading!.inflow.p50;
+    expect(share).toBeGreaterThan(0.4);
+    expect(share).toBeLessThan(0.65);
+    const held = ask({
+      readings: [...RISING, { at: 1200, level: 0.54 }, { at: 1500, level: 0.541 }],
+      pumping: [],
+      patches: [{ at: 930, open: 0.5 }],
+      now: 1500,
+    });
+    expect(held.reading!.inflow.p50).toBeLessThan(0.8 * halved.reading!.inflow.p50);
+  });
+
+  it("gives when the next sounding is due on the readings' own clock", () => {
+    expect(ask({}).reading!.nextSounding).toBe(900 + 300);
+    expect(ask({ readings: FALLING.slice(0, 2) }).reading!.nextSounding).toBe(300 + 120);
+  });
+});
+
+describe("warnings on scene", () => {
+  it("put fuel first, whatever else there is", () => {
+    expect(kindsOf({ fuelSmelt: true, righting: "slowly" })[0]).toBe("DANGER fuel-smelt");
+  });
+
+  it("tell a list that does not come back from one that comes back slowly", () => {
+    expect(kindsOf({ righting: "stays" })).toContain("DANGER stability-gone");
+    expect(kindsOf({ righting: "slowly" })).toContain("WARNING stability-little");
+    expect(ask({ righting: "stays" }).leave).toMatchObject({ kind: "now" });
+    expect(ask({ righting: "comes-back" }).leave.kind).toBe("no-sign");
+  });
+
+  it("speak against pumping from one side only where she lists, pumps and is doubtful", () => {
+    expect(kindsOf({ list: 0.1, righting: "slowly" })).toContain("DANGER one-side");
+    expect(kindsOf({ list: 0.1, righting: "slowly", pumping: [] })).not.toContain("DANGER one-side");
+    expect(kindsOf({ list: 0.01, righting: "slowly" })).not.toContain("DANGER one-side");
+  });
+
+  it("take the longer roll for less stability", () => {
+    expect(kindsOf({ rollPeriod: 9 })).toContain("WARNING stability-little");
+    expect(kindsOf({ rollPeriod: 3 })).not.toContain("WARNING stability-little");
+  });
+
+  it("see the deck edge come near as the water rises", () => {
+    const whole = [{ name: "boat", sort: "open", part: "whole" }];
+    const open = { boat: { kind: "open boat", length: 6 }, spaces: whole, pumping: [], now: 600 };
+    const deep = ask({ ...open, readings: [0.2, 0.3, 0.4].map((level, i) => ({ at: 300 * i, level })) });
+    expect(deep.warnings.map(({ kind }) => kind)).toContain("downflooding-near");
+    const shallow = ask({ ...open, now: 0, readings: [{ at: 0, level: 0.05 }] });
+    expect(shallow.warnings.map(({ kind }) => kind)).not.toContain("downflooding-near");
+  });
+});
+
+describe("faults in what is given", () => {
+  it("name soundings and patches out of order", () => {
+    try {
+      ask({ readings: [...FALLING, { at: 10, level: 0.3 }] });
+    } catch (thrown) {
+      expect(isInputError(thrown) && thrown.faults).toMatchObject([{ code: "QU-140", field: "readings[4].at" }]);
+      return;
+    }
+    expect.unreachable("readings out of order were taken");
+  });
+});

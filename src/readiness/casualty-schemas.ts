@@ -1,0 +1,68 @@
+import { z } from "zod";
+import { amountTo, id, line, note } from "./schema-parts.ts";
+
+const metres = (most: number) => z.number({ error: "a number of metres" }).gt(0).max(most);
+
+const boat = z.strictObject({
+  kind: z.enum(["open boat", "motor boat", "sailing yacht", "fishing boat"]),
+  length: z.number({ error: "a number of metres" }).min(3).max(40),
+  beam: metres(15).exactOptional(),
+  depth: metres(10).exactOptional(),
+  draught: metres(6).exactOptional(),
+});
+
+const space = z.strictObject({
+  id,
+  name: line(60),
+  sort: z.enum(["engine-room", "cabin", "hold", "open"]),
+  part: z.enum(["aft", "middle", "forward", "whole"]),
+});
+
+const hole = z.strictObject({ diameter: metres(1).exactOptional(), depth: metres(6).exactOptional() });
+
+const pumpSetting = z.strictObject({
+  pump: id,
+  name: line(80),
+  space: id,
+  running: z.boolean(),
+  flow: amountTo(1),
+  throttle: amountTo(1.2).exactOptional(),
+  lift: z.number().min(-5).max(15).exactOptional(),
+  runtime: z.number().gt(0).max(172_800).exactOptional(),
+  kit: id.exactOptional(),
+});
+
+/** Bodies of entries about a casualty. */
+export const casualtySchemas = {
+  "casualty-opened": z.strictObject({
+    name: line(120),
+    boat,
+    space,
+    hole: hole.exactOptional(),
+    note: note.exactOptional(),
+  }),
+  "casualty-changed": z.strictObject({
+    name: line(120).exactOptional(),
+    boat: boat.exactOptional(),
+    space: space.exactOptional(),
+    hole: hole.exactOptional(),
+  }),
+  "sounding-taken": z.strictObject({ space: id, level: amountTo(10), text: line(40) }),
+  "pump-set": pumpSetting,
+  "pump-refuelled": z.strictObject({ pump: id }),
+  "hole-patched": z.strictObject({ space: id, open: amountTo(10) }),
+  "stability-seen": z
+    .strictObject({
+      list: z.number().min(-1.4).max(1.4).exactOptional(),
+      rollPeriod: z.number().gt(0).max(60).exactOptional(),
+      righting: z.enum(["comes-back", "slowly", "stays"]).exactOptional(),
+    })
+    .refine((given) => Object.keys(given).length > 0, { error: "list, roll period or how she comes back" }),
+  "fuel-smelt": z.strictObject({ note: note.exactOptional() }),
+  "fuel-cleared": z.strictObject({ note }),
+  "casualty-noted": z.strictObject({ about: z.enum(["people", "boat", "other"]), note }),
+  "casualty-closed": z.strictObject({
+    outcome: z.enum(["afloat", "towed-in", "beached", "lost", "stood-down"]),
+    note: note.exactOptional(),
+  }),
+};

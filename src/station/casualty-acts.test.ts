@@ -1,0 +1,78 @@
+import type { CasualtyState } from "#readiness";
+import { describe, expect, it } from "vitest";
+import * as acts from "./casualty-acts.ts";
+import { Desk, refusalsOf } from "./sample-station.ts";
+import { strikeEntry } from "./station-acts.ts";
+
+const SPACE = { id: "s1", name: "Cabin", sort: "cabin", part: "middle" } as const;
+const OPENED = { name: "Grey yacht", boat: { kind: "sailing yacht", length: 11 }, space: SPACE } as const;
+const PUMP = { pump: "p1", name: "Pump 1", space: "s1", running: true, flow: 0.003 };
+
+class Scene extends Desk {
+  constructor() {
+    super();
+    this.do(acts.openCasualty(this.as("ben"), "c1", OPENED));
+  }
+
+  get casualty(): CasualtyState {
+    return this.fold.read().casualties[0]!;
+  }
+}
+
+describe("the sheet of a casualty", () => {
+  it("is opened, sounded and pumped by crew, and by nobody who may only look", () => {
+    const scene = new Scene();
+    scene.do(acts.takeSounding(scene.as("ben"), scene.casualty, { space: "s1", level: 0.4, text: "40 cm" }));
+    scene.do(acts.setPump(scene.as("ben"), scene.casualty, PUMP));
+    scene.do(acts.refuelPump(scene.as("ben"), scene.casualty, "p1"));
+    scene.do(acts.patchHole(scene.as("ben"), scene.casualty, { space: "s1", open: 0.5 }));
+    scene.do(acts.seeStability(scene.as("ben"), scene.casualty, { righting: "comes-back" }));
+    scene.do(acts.noteCasualty(scene.as("ben"), scene.casualty, { about: "people", note: "Four aboard." }));
+    expect(scene.casualty).toMatchObject({
+      soundings: [{ level: 0.4 }],
+      pumps: [{ running: true }],
+      patches: [{ open: 0.5 }],
+      notes: [{ note: "Four aboard." }],
+    });
+    expect(
+      refusalsOf(acts.takeSounding(scene.as("cat"), scene.casualty, { space: "s1", level: 0.4, text: "40 cm" })),
+    ).toEqual(["SN-103"]);
+  });
+
+  it("knows its own spaces and pumps only", () => {
+    const scene = new Scene();
+    const elsewhere = { space: "s9", level: 0.4, text: "40 cm" };
+    expect(refusalsOf(acts.takeSounding(scene.as("ben"), scene.casualty, elsewhere))).toEqual(["SN-154"]);
+    expect(refusalsOf(acts.refuelPump(scene.as("ben"), scene.casualty, "p9"))).toEqual(["SN-155"]);
+    expect(refusalsOf(acts.changeCasualty(scene.as("ben"), scene.casualty, {}))).toEqual(["SN-150"]);
+  });
+
+  it("lets no pump start while fuel is smelt, and lets one be stopped", () => {
+    const scene = new Scene();
+    expect(refusalsOf(acts.clearFuel(scene.as("ben"), scene.casualty, "Clear."))).toEqual(["SN-152"]);
+    scene.do(acts.setPump(scene.as("ben"), scene.casualty, PUMP));
+    scene.do(acts.smellFuel(scene.as("ben"), scene.casualty));
+    expect(refusalsOf(acts.setPump(scene.as("ben"), scene.casualty, PUMP))).toEqual(["SN-151"]);
+    expect(refusalsOf(acts.setPump(scene.as("ben"), scene.casualty, { ...PUMP, running: false }))).toEqual([]);
+    scene.do(acts.clearFuel(scene.as("ben"), scene.casualty, "Skipper found it clear."));
+    expect(refusalsOf(acts.setPump(scene.as("ben"), scene.casualty, PUMP))).toEqual([]);
+  });
+
+  it("takes nothing more once it is closed, until that line is struck", () => {
+    const scene = new Scene();
+    const closing = scene.do(acts.closeCasualty(scene.as("ben"), scene.casualty, { outcome: "towed-in" }));
+    const sound = () => acts.takeSounding(scene.as("ben"), scene.casualty, { space: "s1", level: 0.4, text: "40 cm" });
+    expect(refusalsOf(sound())).toEqual(["SN-153"]);
+    scene.do(strikeEntry(scene.as("ann"), closing, "Too early."));
+    expect(refusalsOf(sound())).toEqual([]);
+  });
+
+  it("takes back a wrong sounding by a strike", () => {
+    const scene = new Scene();
+    const wrong = scene.do(
+      acts.takeSounding(scene.as("ann"), scene.casualty, { space: "s1", level: 4, text: "400 cm" }),
+    );
+    scene.do(strikeEntry(scene.as("ann"), wrong, "Undone."));
+    expect(scene.casualty.soundings).toEqual([]);
+  });
+});

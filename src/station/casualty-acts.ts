@@ -1,0 +1,122 @@
+import type { Fault } from "#base";
+import { STATION_PLACE } from "#log";
+import type { Bodies, CasualtyBodies, CasualtyState, EntryKind } from "#readiness";
+import { allow, unless, type Act, type Doing, type Draft } from "./draft.ts";
+import { because } from "./faults.ts";
+
+/* What people do about a casualty. It belongs to the whole station, so every device of it has the sheet. */
+
+/** Begins the sheet of a casualty under a new id. */
+export function openCasualty(doing: Doing, casualty: string, body: Bodies["casualty-opened"]): Act<"casualty-opened"> {
+  return allow(doing, about(casualty, "casualty-opened", body));
+}
+
+/** Writes down what is better known of boat, space or hole. */
+export function changeCasualty(
+  doing: Doing,
+  casualty: CasualtyState,
+  body: Bodies["casualty-changed"],
+): Act<"casualty-changed"> {
+  const some = Object.keys(body).length > 0;
+  return onOpen(doing, casualty, "casualty-changed", body, [
+    unless(some, because("SN-150", "body", body, "name, boat, space or hole", "Say what is better known.")),
+  ]);
+}
+
+/** Writes down a level, read now. */
+export function takeSounding(
+  doing: Doing,
+  casualty: CasualtyState,
+  body: Bodies["sounding-taken"],
+): Act<"sounding-taken"> {
+  return onOpen(doing, casualty, "sounding-taken", body, [needSpace(casualty, body.space)]);
+}
+
+/** Sets a pump going, stops it, or changes its setting. None starts while fuel is smelt. */
+export function setPump(doing: Doing, casualty: CasualtyState, body: Bodies["pump-set"]): Act<"pump-set"> {
+  const remedy = "Do not pump. The person in charge finds it clear first, and writes that down here.";
+  const isClear = casualty.fuelSmelt === undefined || !body.running;
+  return onOpen(doing, casualty, "pump-set", body, [
+    needSpace(casualty, body.space),
+    unless(isClear, because("SN-151", "body.running", true, "no pumping while fuel is smelt", remedy)),
+  ]);
+}
+
+/** Writes down that a pump's tank is full again. */
+export function refuelPump(doing: Doing, casualty: CasualtyState, pump: string): Act<"pump-refuelled"> {
+  return onOpen(doing, casualty, "pump-refuelled", { pump }, [needPump(casualty, pump)]);
+}
+
+/** Writes down how much of the hole is still open after plugging or patching. */
+export function patchHole(doing: Doing, casualty: CasualtyState, body: Bodies["hole-patched"]): Act<"hole-patched"> {
+  return onOpen(doing, casualty, "hole-patched", body, [needSpace(casualty, body.space)]);
+}
+
+/** Writes down list, roll and how she comes back. */
+export function seeStability(
+  doing: Doing,
+  casualty: CasualtyState,
+  body: Bodies["stability-seen"],
+): Act<"stability-seen"> {
+  return onOpen(doing, casualty, "stability-seen", body);
+}
+
+/** Fuel smelt or seen: the log says that every pump stopped. */
+export function smellFuel(doing: Doing, casualty: CasualtyState, note?: string): Act<"fuel-smelt"> {
+  return onOpen(doing, casualty, "fuel-smelt", note === undefined ? {} : { note });
+}
+
+/** The person in charge has found it clear of fuel; pumps stay off until they are started one by one. */
+export function clearFuel(doing: Doing, casualty: CasualtyState, note: string): Act<"fuel-cleared"> {
+  const isSmelt = casualty.fuelSmelt !== undefined;
+  return onOpen(doing, casualty, "fuel-cleared", { note }, [
+    unless(isSmelt, because("SN-152", "casualty", casualty.name, "a casualty with fuel smelt", "Nothing to clear.")),
+  ]);
+}
+
+/** Writes a note about people, the boat or anything else. */
+export function noteCasualty(
+  doing: Doing,
+  casualty: CasualtyState,
+  body: Bodies["casualty-noted"],
+): Act<"casualty-noted"> {
+  return onOpen(doing, casualty, "casualty-noted", body);
+}
+
+/** Ends the sheet. Kits handed over stay with the vessel until each is taken back. */
+export function closeCasualty(
+  doing: Doing,
+  casualty: CasualtyState,
+  body: Bodies["casualty-closed"],
+): Act<"casualty-closed"> {
+  return onOpen(doing, casualty, "casualty-closed", body);
+}
+
+function onOpen<Kind extends keyof CasualtyBodies>(
+  doing: Doing,
+  casualty: CasualtyState,
+  kind: Kind,
+  body: Bodies[Kind],
+  against: readonly (Fault | undefined)[] = [],
+): Act<Kind> {
+  const remedy = "Strike the line that closed it, or open a new casualty.";
+  const isOpen = casualty.closed === undefined;
+  return allow(doing, about(casualty.id, kind, body), [
+    unless(isOpen, because("SN-153", "casualty", casualty.name, "a casualty not closed", remedy)),
+    ...against,
+  ]);
+}
+
+function about<Kind extends EntryKind>(casualty: string, kind: Kind, body: Bodies[Kind]): Draft<Kind> {
+  return { subject: `casualty:${casualty}`, kind, body, place: STATION_PLACE };
+}
+
+function needSpace(casualty: CasualtyState, space: string): Fault | undefined {
+  const known = casualty.spaces.some(({ id }) => id === space);
+  return unless(known, because("SN-154", "body.space", space, "a space of this casualty", "Choose one of its spaces."));
+}
+
+function needPump(casualty: CasualtyState, pump: string): Fault | undefined {
+  const known = casualty.pumps.some((one) => one.pump === pump);
+  return unless(known, because("SN-155", "body.pump", pump, "a pump on this casualty", "Choose one of its pumps."));
+}
