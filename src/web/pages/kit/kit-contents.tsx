@@ -17,7 +17,7 @@ const COLUMNS: readonly Column<ContentLine>[] = [
   { key: "fitted", head: "Fitted", cell: ({ fitted }) => fitted && <Timestamp at={fitted} /> },
   {
     key: "printed",
-    head: "Printed date, batch",
+    head: "Printed",
     cell: ({ printed, batch }) => <Printed printed={printed} batch={batch} />,
   },
 ];
