@@ -151,7 +151,7 @@ function Points({ placed: { point, others }, frame, sayPoint }: PartProps & { re
           <text
             className="curve-point-name"
             x={point.x + (isRight(point.x, frame) ? -12 : 12)}
-            y={Math.max(frame.top + 14, point.y - 12)}
+            y={frame.bottom - 12}
             textAnchor={isRight(point.x, frame) ? "end" : "start"}
           >
             {sayPoint}

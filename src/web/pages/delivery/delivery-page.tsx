@@ -7,7 +7,7 @@ import { findKit, type KitAtHand } from "../turnaround/at-hand.ts";
 import { NoSuchKit } from "../turnaround/turnaround-page.tsx";
 import { AssumptionList, BindingPanel, CurvePanel, LiftTable } from "./answer-panels.tsx";
 import { sayAnswer, type Answered, type Setting } from "./delivery-words.ts";
-import { FuelPanel } from "./fuel-panel.tsx";
+import { FUEL_CAUTIONS, FuelPanel } from "./fuel-panel.tsx";
 import { PrimePanel } from "./prime-panel.tsx";
 import { HeightSteppers, RestOfRig } from "./rig-form.tsx";
 import { askRig, firstSetting, pumpPattern, type PumpPattern, type RigSetting } from "./rig-setting.ts";
@@ -65,7 +65,9 @@ function Findings({ answer, about }: { readonly answer: Answered; readonly about
     <>
       <BindingPanel answer={answer} about={about} />
       <Section title="Before it runs">
-        <Cautions ids={cautions} />
+        <div className="delivery-cautions">
+          <Cautions ids={cautions.filter((id) => !FUEL_CAUTIONS.includes(id))} />
+        </div>
       </Section>
       <Section title="What was taken for granted">
         <AssumptionList assumptions={assumptions} />

@@ -14,6 +14,9 @@ interface FuelPanelProps {
   readonly about: Setting;
 }
 
+/** Shown beside the fuel. */
+export const FUEL_CAUTIONS: readonly string[] = ["petrol-vapour", "refuel-stopped-and-cool", "hot-exhaust"];
+
 /** What one can holds where nobody says [m³]. */
 const USUAL_CAN = 0.005;
 /** Part of the tank to have left where nobody says [1]. */
@@ -37,7 +40,9 @@ export function FuelPanel({ at, about }: FuelPanelProps) {
   return (
     <Section title="Fuel">
       <p className="delivery-line">{sayTank(answer, pattern.engine, units)}</p>
-      <Cautions ids={["petrol-vapour", "refuel-stopped-and-cool", "hot-exhaust"]} />
+      <div className="delivery-cautions">
+        <Cautions ids={FUEL_CAUTIONS} />
+      </div>
       <RefuelClock at={at} answer={answer} />
       <div className="delivery-steppers">
         <Stepper label="Reserve, part of the tank" steps={STEPS.reserve} value={reserve} onChange={setReserve} />

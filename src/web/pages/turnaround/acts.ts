@@ -73,6 +73,10 @@ export class KitActs {
     return this.#do(station.timePrime, { ...where, ...prime });
   }
 
+  measureDelivery(where: Where, measured: Omit<Bodies["delivery-measured"], keyof Where>): Promise<Entry> {
+    return this.#do(station.measureDelivery, { ...where, ...measured });
+  }
+
   fit(where: Where, fitted: Fitted): Promise<Entry> {
     return this.#do(station.fitItem, { ...where, ...fitted });
   }

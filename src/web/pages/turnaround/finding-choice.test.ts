@@ -11,6 +11,12 @@ describe("what a found-wrong answer may be", () => {
     expect(preselect(choices)).toEqual({ item: "torch", mode: "torch-dark", effect: "limits", limit: "daylight only" });
   });
 
+  it("offers the first mode of the effect that is likely, where one is", () => {
+    const choices = findingChoices(SAMPLE, step("torch"), sampleCheck("torch-lights"));
+    expect(preselect(choices, "notes")?.mode).toBe("torch-cracked");
+    expect(preselect(choices, "grounds")?.mode).toBe("torch-dark");
+  });
+
   it("offers what a step stows or renews where it has no check", () => {
     const choices = findingChoices(SAMPLE, step("desiccant"));
     expect(choices.map((choice) => choice.item.id)).toEqual(["desiccant", "torch"]);

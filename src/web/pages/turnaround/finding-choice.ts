@@ -54,9 +54,10 @@ export function pickMode(mode: Mode): PickedMode {
   };
 }
 
-/** The choice offered chosen when the sheet opens. */
-export function preselect(choices: readonly FindingChoice[]): PickedMode | undefined {
-  const mode = choices.flatMap((choice) => choice.modes)[0];
+/** The choice offered chosen when the sheet opens: the first mode of the likely effect, else the first. */
+export function preselect(choices: readonly FindingChoice[], likely?: Effect): PickedMode | undefined {
+  const modes = choices.flatMap((choice) => choice.modes);
+  const mode = modes.find(({ effect }) => effect === likely) ?? modes[0];
   return mode && pickMode(mode);
 }
 

@@ -1,4 +1,5 @@
 import { useState } from "react";
+import type { Effect } from "#kit";
 import type { Entry } from "#log";
 import type { PhotoRef } from "#readiness";
 import { useRecorder } from "../../device/index.ts";
@@ -12,6 +13,8 @@ import { useSaving } from "./use-saving.ts";
 interface FindingSheetProps extends Answering {
   /** The found-wrong answer just given; taking back strikes it. */
   readonly answer: Entry | undefined;
+  /** Effect that a measurement points to; its mode then stands chosen. */
+  readonly likely?: Effect;
   readonly onRaised: () => void;
   readonly onClose: () => void;
 }
@@ -20,7 +23,7 @@ interface FindingSheetProps extends Answering {
 export function FindingSheet(props: FindingSheetProps) {
   const { open, line, ask } = props;
   const choices = findingChoices(open.pattern, line.step, ask.check);
-  const [picked, setPicked] = useState<PickedMode | undefined>(() => preselect(choices));
+  const [picked, setPicked] = useState<PickedMode | undefined>(() => preselect(choices, props.likely));
   const [note, setNote] = useState("");
   const [photos, setPhotos] = useState<readonly PhotoRef[]>([]);
   return (

@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { lazy, Suspense, useState } from "react";
 import { Button, ButtonRow, Cautions, Notice } from "../../parts/index.ts";
 import type { KitActs } from "./acts.ts";
 import { AskView } from "./ask-view.tsx";
@@ -10,6 +10,8 @@ import { ReportStep } from "./report-step.tsx";
 import { StepClock } from "./step-clock.tsx";
 import { StepHeading } from "./step-heading.tsx";
 import type { Place } from "./use-place.ts";
+
+const MeasureDelivery = lazy(() => import("./measure-delivery.tsx"));
 
 export interface LineViewProps {
   readonly open: OpenKit;
@@ -36,6 +38,11 @@ export function LineView(props: LineViewProps) {
       <Needs line={line} />
       <FittingList open={open} acts={acts} step={line.step} />
       <StepClock open={open} acts={acts} step={line.step} />
+      {line.step.measuresDelivery && (
+        <Suspense fallback={null}>
+          <MeasureDelivery open={open} acts={acts} line={line} onAnswered={onAnswered} />
+        </Suspense>
+      )}
       {line.asks.length > 1 && <AskTabs line={line} shown={ask} place={place} />}
       <AskView key={ask.key} open={open} acts={acts} line={line} ask={ask} onAnswered={onAnswered} />
       <Passed lines={lines} line={line} place={place} />

@@ -1,11 +1,15 @@
-import { useState } from "react";
+import { lazy, Suspense, useState } from "react";
 import type { StepTimer } from "#kit";
+import type { Entry } from "#log";
+import type { Bodies } from "#readiness";
 import { Button, Cautions, ErrorBox, GloveRow, NumberField, QuantityField, sayElapsed } from "../../parts/index.ts";
 import { useAlarm } from "./alarm-context.ts";
 import { readTimer, sayDuration } from "./clock.ts";
 import type { AtStep } from "./at-step.ts";
 import { useNow } from "./use-now.ts";
 import { useSaving } from "./use-saving.ts";
+
+const MeasurePrime = lazy(() => import("./measure-prime.tsx"));
 
 interface PrimeClockProps extends AtStep {
   readonly timer: StepTimer & { readonly kind: "prime" };
@@ -31,7 +35,10 @@ export function PrimeClock(props: PrimeClockProps) {
   return (
     <section className="clock" aria-label="Prime">
       {started === undefined ? (
-        <BeforePrime state={state} timer={timer} onStart={start} onLift={(lift) => setAround(lift)} />
+        <>
+          <BeforePrime state={state} timer={timer} onStart={start} onLift={(lift) => setAround(lift)} />
+          <PrimeExpected open={open} step={step} lift={around.lift} seconds={state?.seconds} />
+        </>
       ) : (
         <Priming
           started={started}
@@ -42,6 +49,24 @@ export function PrimeClock(props: PrimeClockProps) {
       )}
       <ErrorBox error={saving.error} title="Not saved" />
     </section>
+  );
+}
+
+interface PrimeExpectedProps extends Pick<AtStep, "open" | "step"> {
+  readonly lift: number | undefined;
+  readonly seconds: number | undefined;
+}
+
+/** What is to be expected at the lift entered now, or what the last prime at a known lift says. */
+function PrimeExpected({ open, step, lift, seconds }: PrimeExpectedProps) {
+  const { kit, turnaround, pattern, view } = open;
+  const last = lastPrime(view.entriesOf(`kit:${kit.id}`), turnaround.id, step.id);
+  const at = lift ?? last?.lift;
+  if (at === undefined) return null;
+  return (
+    <Suspense fallback={null}>
+      <MeasurePrime pattern={pattern} lift={at} {...(seconds !== undefined && at === last?.lift && { seconds })} />
+    </Suspense>
   );
 }
 
@@ -105,4 +130,12 @@ function Priming({ started, limit, onEnd, onStrokes }: PrimingProps) {
       <NumberField label="Strokes, if counted" value={undefined} onChange={onStrokes} least={0} />
     </>
   );
+}
+
+/** The last prime timed at a step of a turnaround, as it was written down. */
+function lastPrime(entries: readonly Entry[], turnaround: string, step: string): Bodies["prime-timed"] | undefined {
+  return entries
+    .filter(({ kind }) => kind === "prime-timed")
+    .map(({ body }) => body as Bodies["prime-timed"])
+    .findLast((prime) => prime.turnaround === turnaround && prime.step === step);
 }
