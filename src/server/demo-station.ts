@@ -1,5 +1,6 @@
 import { demoAccounts, demoEntries } from "#demo";
 import type { Pattern } from "#kit";
+import { deliveryQuestion } from "#questions";
 import type { LogStore } from "#station";
 import type { DemoAccount, ServerOptions } from "./parts.ts";
 import { keepPin } from "./pins.ts";
@@ -15,8 +16,16 @@ export async function fillDemo(
   store: LogStore,
   demo: { readonly patterns: readonly Pattern[]; readonly today: string; readonly now: string },
 ): Promise<void> {
-  const entries = demoEntries({ patterns: demo.patterns, today: demo.today, seed: SEED });
+  const entries = demoEntries({ patterns: demo.patterns, today: demo.today, seed: SEED, expected: expectedDelivery });
   await store.append(entries, demo.now);
+}
+
+/** What the demo's proof runs are held against: each is at 2 m of lift with the hose's end 1.5 m higher. */
+function expectedDelivery(pattern: Pattern): number | undefined {
+  if (!pattern.hydraulics) return undefined;
+  const rig = { kit: pattern.id, suction: { lift: 2 }, discharge: { rise: 1.5 }, advise: false };
+  const { flow } = deliveryQuestion.answer(rig, { patterns: () => pattern });
+  return flow > 0 ? flow : undefined;
 }
 
 /** The demo's accounts with their PINs kept, where this store holds the demo's people; none where it does not. */

@@ -3,6 +3,7 @@ import type { Pattern } from "#kit";
 import type { TurnaroundRecord } from "#paper";
 import type { KitState, Turnaround } from "#readiness";
 import { standingAt, type Photo, type StationReading } from "#station";
+import { cardDelivery } from "./card-delivery.ts";
 import type { Parts } from "./parts.ts";
 import type { WholeLog } from "./whole-log.ts";
 
@@ -65,5 +66,7 @@ export async function printCard(
   if (pattern === undefined) return undefined;
   const stationName = parts.roster.stationName();
   const { renderPatternCard } = await import("#paper");
-  return renderPatternCard({ stationName, pattern, units: wanted.units, now: parts.ambient.now() });
+  const delivery = cardDelivery(pattern, wanted.units);
+  const card = { stationName, pattern, units: wanted.units, now: parts.ambient.now() };
+  return renderPatternCard(delivery === undefined ? card : { ...card, delivery });
 }
