@@ -44,4 +44,3 @@ export const KEEPER: Hand = { by: "mara-tolliver", device: "workbench-tablet" };
 export const CREW: Hand = { by: "jonas-wick", device: "pier-tablet" };
 export const SECOND_CREW: Hand = { by: "ede-sorrell", device: "keeper-phone" };
 export const ADMINISTRATOR: Hand = { by: "ines-dunmore", device: "workbench-tablet" };
-export const ASSESSOR: Hand = { by: "petra-quill", device: "keeper-phone" };

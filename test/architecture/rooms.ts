@@ -15,7 +15,7 @@ const PURE_ROOMS = ["base", "numerics", "water", "hydraulics", "flooding", "kit"
 const WORK = [...PURE_ROOMS, "questions", "station"];
 
 export const ROOMS: Readonly<Record<string, Room>> = {
-  base: { layer: 0, rooms: [], libraries: ["temporal-polyfill"] },
+  base: { layer: 0, rooms: [], libraries: [] },
   numerics: { layer: 1, rooms: ["base"], libraries: [] },
   water: { layer: 2, rooms: ["base", "numerics"], libraries: [] },
   hydraulics: { layer: 2, rooms: ["base", "numerics", "water"], libraries: [] },

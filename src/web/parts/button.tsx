@@ -33,13 +33,15 @@ export interface ButtonProps extends Look {
 
 /** A tap target. Words name what happens ("Break the seal"), never "OK". */
 export function Button(props: ButtonProps) {
+  const { isBusy = false, onPress } = props;
   return (
     <AriaButton
-      className={lookOf(props)}
-      type={props.type ?? "button"}
+      className={isBusy ? `${lookOf(props)} button-busy` : lookOf(props)}
+      // Busy, it keeps the focus and takes no second tap. The library's own pending state announces itself through
+      // an element that names what is not there.
+      type={isBusy ? "button" : (props.type ?? "button")}
       isDisabled={props.isDisabled ?? false}
-      isPending={props.isBusy ?? false}
-      {...(props.onPress && { onPress: props.onPress })}
+      {...(onPress && !isBusy && { onPress })}
       {...(props.label !== undefined && { "aria-label": props.label })}
       {...(props.isPressed !== undefined && { "aria-pressed": props.isPressed })}
       {...(props.isOpen !== undefined && { "aria-expanded": props.isOpen })}
