@@ -72,15 +72,26 @@ export {
 } from "./sounding-model.ts";
 export { sampleBelief, type Belief } from "./sounding-sampler.ts";
 export type { Arrival, Chances, Forecast, ForecastOptions, Present, Spread } from "./sounding-forecast.ts";
-export { FLAGGED_BELOW, type Misfit } from "./sounding-misfit.ts";
+export { FLAGGED_BELOW, type Change as SoundingChange, type Misfit } from "./sounding-misfit.ts";
 export type { Action, ActionGains, ActionKind } from "./sounding-advice.ts";
 export type { SoundingWarning, SoundingWarningKind } from "./sounding-warnings.ts";
 export {
   believeCasualties,
+  checkFit,
   likelyPrior,
   readSoundings,
   type QuantityName,
   type Sounding,
   type SoundingCase,
 } from "./sounding.ts";
-export { needKits, type BoatKind, type CallForHelp, type KitsNeeded } from "./kits-needed.ts";
+export { needKits, type CallForHelp, type KitsNeeded } from "./kits-needed.ts";
+export {
+  BOAT_SHAPES,
+  likelyBeam,
+  likelyCompartment,
+  likelyHull,
+  type BoatKind,
+  type BoatShape,
+  type LikelySpace,
+} from "./boat-kinds.ts";
+export { lieWithWater, type Lying } from "./lying.ts";

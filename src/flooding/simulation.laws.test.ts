@@ -111,9 +111,13 @@ function judgeMany(count: number, seed: number, make: (draw: () => number) => Fl
 }
 
 describe("random valid vessels and openings: finite, bounded, no water lost", () => {
-  it.each([1, 2, 3, 4, 5, 6, 7])("14,200 of upright spaces at a held level, part %i", (part) => {
-    judgeMany(14_200, part, randomFixed);
-  }, PATIENCE);
+  it.each([1, 2, 3, 4, 5, 6, 7])(
+    "14,200 of upright spaces at a held level, part %i",
+    (part) => {
+      judgeMany(14_200, part, randomFixed);
+    },
+    PATIENCE,
+  );
 
   it("500 box boats", () => judgeMany(500, 11, (draw) => randomFloating(draw, "box")), PATIENCE);
   it("200 wedge boats", () => judgeMany(200, 12, (draw) => randomFloating(draw, "wedge")), PATIENCE);

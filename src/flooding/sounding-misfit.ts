@@ -1,19 +1,35 @@
 import { chiSquareTail, factorise, solveFactorised } from "#numerics";
 
+/** Writes (reading − level)/σ for a point of unknowns. */
+export type ResidualsAt = (z: Float64Array, out: Float64Array) => void;
+
 /** How well one casualty can be made to fit the readings. */
 export interface Misfit {
   /** Least Σ(r/σ)² + |z|² over the unknowns: the distance of the readings from what was expected of them. */
   readonly distance: number;
   /** Chance of readings so far off when the model and the stated noise are right. */
   readonly chance: number;
-  /** True where that chance is below {@link FLAGGED_BELOW}. */
+  /** True where that chance is below {@link FLAGGED_BELOW}, or where a change on the way explains much more. */
   readonly flagged: boolean;
+  /** The change on the way that explains most, where it explains much more than a steady casualty does. */
+  readonly change?: Change;
   /** Reading farthest off at the best fit, and by how many standard deviations. */
   readonly worst: { readonly reading: number; readonly deviations: number };
 }
 
 /** Readings less likely than this are flagged: the false alarms this makes are measured in docs/methods/soundings.md. */
 export const FLAGGED_BELOW = 0.03;
+
+/** A change on the way. */
+export interface Change {
+  readonly kind: "inflow" | "delivery";
+  /** Reading after which it happens. */
+  readonly after: number;
+  /** Factor on hole or delivery from then on. */
+  readonly factor: number;
+  /** By how much it brings the readings nearer. */
+  readonly gain: number;
+}
 
 const POLISHINGS = 8;
 
@@ -28,23 +44,34 @@ const POLISHINGS = 8;
  * @source DERIVED: docs/methods/soundings.md, "Does the model fit"
  */
 export function measureMisfit(
-  residualsAt: (z: Float64Array, out: Float64Array) => void,
+  residualsAt: ResidualsAt,
   start: Float64Array,
   readings: number,
-): Misfit {
+): Misfit & { readonly z: Float64Array } {
+  const { distance, residuals, z } = closestFit(residualsAt, start, readings, POLISHINGS);
+  const chance = chiSquareTail(distance, readings);
+  return { distance, chance, flagged: chance < FLAGGED_BELOW, worst: worstOf(residuals), z };
+}
+
+/** Nearest a model comes to the readings from a starting point, and where. */
+export function closestFit(
+  residualsAt: ResidualsAt,
+  start: Float64Array,
+  readings: number,
+  polishings: number,
+): { readonly distance: number; readonly residuals: Float64Array; readonly z: Float64Array } {
   const z = Float64Array.from(start);
   const residuals = new Float64Array(readings);
   residualsAt(z, residuals);
   let distance = distanceOf(z, residuals);
-  for (let i = 0; i < POLISHINGS; i += 1) {
+  for (let i = 0; i < polishings; i += 1) {
     const better = polish(residualsAt, z, residuals, distance);
     if (better === undefined) break;
     const gain = distance - better;
     distance = better;
-    if (gain < 1e-6) break;
+    if (gain < 1e-3) break;
   }
-  const chance = chiSquareTail(distance, readings);
-  return { distance, chance, flagged: chance < FLAGGED_BELOW, worst: worstOf(residuals) };
+  return { distance, residuals, z };
 }
 
 function distanceOf(z: Float64Array, residuals: Float64Array): number {
@@ -64,7 +91,7 @@ function worstOf(residuals: Float64Array): Misfit["worst"] {
 
 /** One Gauss-Newton step, halved until it helps; moves z and residuals, returns the new distance. */
 function polish(
-  residualsAt: (z: Float64Array, out: Float64Array) => void,
+  residualsAt: ResidualsAt,
   z: Float64Array,
   residuals: Float64Array,
   distance: number,
@@ -85,11 +112,7 @@ function polish(
   return undefined;
 }
 
-function gaussNewton(
-  residualsAt: (z: Float64Array, out: Float64Array) => void,
-  z: Float64Array,
-  residuals: Float64Array,
-): Float64Array | undefined {
+function gaussNewton(residualsAt: ResidualsAt, z: Float64Array, residuals: Float64Array): Float64Array | undefined {
   const size = z.length;
   const slopes = slopesOf(residualsAt, z, residuals);
   const matrix = new Float64Array(size * size);
@@ -103,11 +126,7 @@ function gaussNewton(
   return step;
 }
 
-function slopesOf(
-  residualsAt: (z: Float64Array, out: Float64Array) => void,
-  z: Float64Array,
-  residuals: Float64Array,
-): Float64Array[] {
+function slopesOf(residualsAt: ResidualsAt, z: Float64Array, residuals: Float64Array): Float64Array[] {
   const moved = Float64Array.from(z);
   return Array.from(z, (value, i) => {
     const found = new Float64Array(residuals.length);

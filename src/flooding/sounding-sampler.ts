@@ -8,9 +8,12 @@ const MOST_ROUNDS = 9;
 const ENOUGH = 0.1;
 /** While the soundings are let in by degrees, each round keeps at least this effective share. */
 const KEPT = 0.12;
-/** One point in four is drawn from a proposal this much wider, so that no tail is left out. */
+/**
+ * The first quarter of the points is drawn from a proposal this much wider, so that no tail is left out. A quarter in
+ * one block: every fourth point of a Sobol set lies in one corner.
+ */
 const WIDE = 2.2;
-const WIDE_EVERY = 4;
+const WIDE_SHARE = 1 / 4;
 const NARROW = 1.1;
 
 /** Weighted points standing for what is believed. */
@@ -83,7 +86,7 @@ function layOut(base: Float64Array, proposal: Proposal, dimensions: number, isPr
   const logDensity = new Float64Array(ROUND);
   for (let n = 0; n < ROUND; n += 1) {
     const at = n * dimensions;
-    const scale = isPrior ? 1 : n % WIDE_EVERY === 0 ? WIDE : NARROW;
+    const scale = isPrior ? 1 : n < WIDE_SHARE * ROUND ? WIDE : NARROW;
     let distance = 0;
     for (let i = 0; i < dimensions; i += 1) {
       let sum = proposal.mean[i]!;
@@ -97,9 +100,8 @@ function layOut(base: Float64Array, proposal: Proposal, dimensions: number, isPr
 }
 
 function mixtureLog(distance: number, dimensions: number): number {
-  const share = 1 / WIDE_EVERY;
-  const narrow = ((1 - share) * Math.exp(-distance / (2 * NARROW * NARROW))) / NARROW ** dimensions;
-  return Math.log(narrow + (share * Math.exp(-distance / (2 * WIDE * WIDE))) / WIDE ** dimensions);
+  const narrow = ((1 - WIDE_SHARE) * Math.exp(-distance / (2 * NARROW * NARROW))) / NARROW ** dimensions;
+  return Math.log(narrow + (WIDE_SHARE * Math.exp(-distance / (2 * WIDE * WIDE))) / WIDE ** dimensions);
 }
 
 interface Logs {

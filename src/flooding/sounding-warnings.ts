@@ -58,8 +58,18 @@ function doesNotFit(readings: readonly Reading[], misfit: Misfit): SoundingWarni
   const minute = Math.round((readings[misfit.worst.reading]!.at - readings[0]!.at) / 60);
   return {
     kind: "does-not-fit",
-    says: `The soundings do not fit one steady hole and the stated pumping; the one at ${minute} min is farthest off. A wrong sounding, a new or larger inflow, or a pump that moves less than stated. Do not trust the forecast: sound again, look at the strainer, look for water elsewhere.`,
+    says: `The soundings do not fit one steady hole and the stated pumping; the one at ${minute} min is farthest off. ${suspect(misfit)} Do not trust the forecast: sound again, look at the strainer, look for water elsewhere.`,
   };
+}
+
+function suspect(misfit: Misfit): string {
+  if (misfit.change === undefined)
+    return "A wrong sounding, a new or larger inflow, or a pump that moves less than stated.";
+  const { kind, factor } = misfit.change;
+  if (kind === "delivery" && factor < 1)
+    return "It looks as if the pump moves less since then: strainer, suction, hoses.";
+  if (kind === "inflow" && factor > 1) return "It looks as if more comes in since then: a new or larger hole.";
+  return "Something has changed on the way, in the hole or in the pump.";
 }
 
 /** True where an earlier fall under pumping has lost more than half its pace, beyond what the soundings' error explains. */

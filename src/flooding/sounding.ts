@@ -8,6 +8,7 @@ import {
   type Spread,
 } from "./sounding-forecast.ts";
 import { rankActions, type Action, type ActionGains } from "./sounding-advice.ts";
+import { lookForChange } from "./sounding-change.ts";
 import { measureMisfit, type Misfit } from "./sounding-misfit.ts";
 import {
   AREA_SHARE,
@@ -96,11 +97,7 @@ export function readSoundings(given: SoundingCase): Sounding {
   const options = { ...FORECAST, ...given.options };
   const pumped = flowAt(given.pumping, present.now);
   const forecast = forecastLevels(present, pumped, options);
-  const misfit = measureMisfit(
-    model.residuals,
-    belief.points.slice(belief.best * UNKNOWNS, (belief.best + 1) * UNKNOWNS),
-    given.readings.length,
-  );
+  const misfit = misfitOf(given, model, belief);
   const warnings = warningsOf(given, forecast, misfit);
   return {
     verdict: verdictOf(forecast.chances),
@@ -151,6 +148,17 @@ function modelOf(given: SoundingCase): Model {
       for (let k = 0; k < levels.length; k += 1) out[k] = (readings[k]!.level - levels[k]!) / prior.noise;
     },
   };
+}
+
+function misfitOf(given: SoundingCase, model: Model, belief: Belief): Misfit {
+  const likeliest = belief.points.slice(belief.best * UNKNOWNS, (belief.best + 1) * UNKNOWNS);
+  return lookForChange(given, measureMisfit(model.residuals, likeliest, given.readings.length));
+}
+
+/** How well a steady casualty fits the readings; `readSoundings` without the forecast. */
+export function checkFit(given: SoundingCase): Misfit {
+  const model = modelOf(given);
+  return misfitOf(given, model, sampleBelief(model.likelihood, UNKNOWNS));
 }
 
 /** Casualties, equally likely, that the readings leave; each followed to the last reading or to `now`. */

@@ -8,3 +8,5 @@ export { fuelQuestion } from "./fuel.ts";
 export { primeQuestion } from "./prime.ts";
 export { proofRunQuestion } from "./proof-run.ts";
 export { vacuumTestQuestion } from "./vacuum-test.ts";
+export type { OnSceneAnswer, OnSceneGiven } from "./on-scene-fields.ts";
+export type { KitsNeededAnswer } from "./kits-needed.ts";

@@ -127,3 +127,6 @@ const ALWAYS: readonly Assumption[] = [
     effect: "Take one more than this says: a second trip for it has lost boats.",
   },
 ];
+
+/** The answer to `kits-needed`. */
+export type KitsNeededAnswer = ReturnType<typeof kitsNeededQuestion.answer>;

@@ -139,6 +139,10 @@ export const soundingQuestion = defineQuestion({
       chance: z.number().describe("Of readings so far off when model and error are right"),
       flagged: z.boolean(),
       worst: z.strictObject({ reading: z.number(), deviations: z.number() }),
+      change: z
+        .strictObject({ kind: z.enum(["inflow", "delivery"]), after: z.number(), factor: z.number(), gain: z.number() })
+        .optional()
+        .describe("Change on the way, after reading number `after`, that explains much more than a steady casualty"),
     }),
     advice: z
       .array(

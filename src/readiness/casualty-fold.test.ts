@@ -32,6 +32,8 @@ const STORY = [
   line(22, "hole-patched", { space: "s1", open: 0.5 }),
 ];
 
+const at = (minute: number) => Date.UTC(2027, 2, 14, 10, minute);
+
 describe("a casualty folded from its entries", () => {
   it("has soundings in order, and every stretch of pumping at its own flow", () => {
     const state = fold(STORY);
@@ -90,8 +92,6 @@ describe("a casualty folded from its entries", () => {
 });
 
 describe("when a pump has to be refuelled", () => {
-  const at = (minute: number) => Date.UTC(2027, 2, 14, 10, minute);
-
   it("is counted over the time it ran, not over the time since", () => {
     const again = [...STORY, line(40, "pump-set", PUMP)];
     const state = fold(again);

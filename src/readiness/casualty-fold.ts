@@ -41,7 +41,7 @@ const FOLDS: { readonly [Kind in keyof CasualtyBodies]: Fold<Kind> } = {
     fuelSmelt: markOf(entry),
     pumps: state.pumps.map((pump) => ({ ...pump, running: false, runs: endRun(pump.runs, entry.at) })),
   }),
-  "fuel-cleared": ({ fuelSmelt: _, ...state }) => state,
+  "fuel-cleared": (state) => withoutFuel(state),
   "casualty-noted": (state, body, entry) => ({ ...state, notes: [...state.notes, { ...markOf(entry), ...body }] }),
   "casualty-closed": (state, body, entry) => ({
     ...state,
@@ -84,6 +84,12 @@ function blankCasualty(entry: Entry): CasualtyState {
     stability: {},
     notes: [],
   };
+}
+
+function withoutFuel(state: CasualtyState): CasualtyState {
+  const cleared: { -readonly [Key in keyof CasualtyState]: CasualtyState[Key] } = { ...state };
+  delete cleared.fuelSmelt;
+  return cleared;
 }
 
 function withSpace(spaces: readonly CasualtySpace[], space: CasualtySpace): readonly CasualtySpace[] {
