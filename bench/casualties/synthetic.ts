@@ -57,6 +57,32 @@ export function makeSynthetic(n: number, statedNoise = PRIOR.noise): Synthetic {
   };
 }
 
+export interface Watch {
+  readonly given: SoundingCase;
+  /** Most that the upset moved a level at a sounding [m]. */
+  readonly moved: number;
+}
+
+/** A watch of ten soundings, five minutes apart, with something happening on the way. */
+export function makeUpset(n: number, upset: Upset, misread = 0): Watch {
+  const draw = repeatableStream(0xbad + n);
+  const space = uprightSpace({ area: 5 * 5 ** draw(), outside: 0.8 + 0.8 * draw(), outsideDoubt: 0.04 });
+  const times = Array.from({ length: 10 }, (_, k) => 300 * k);
+  const pumping: Pumped[] = [{ from: 300, flow: 0.002 * 5 ** draw() }];
+  const truth = drawCasualty(space, draw);
+  const steady = trueLevels(space, truth, pumping, times);
+  const levels = trueLevels(space, truth, pumping, times, upset);
+  const wrong = 3 + Math.floor(6 * draw());
+  // Nobody reads a level below the floor: where it would be, the wrong sounding is too high.
+  const sign = draw() < 0.5 && levels[wrong]! > misread ? -1 : 1;
+  const readings = times.map((at, k) => {
+    const seen = levels[k]! + PRIOR.noise * normalQuantile(draw()) + (k === wrong ? sign * misread : 0);
+    return { at, level: Math.max(0, seen) };
+  });
+  const moved = Math.max(misread, ...levels.map((level, k) => Math.abs(level - steady[k]!)));
+  return { given: { space, readings, pumping, prior: PRIOR }, moved };
+}
+
 export function drawCasualty(space: SoundedSpace, draw: () => number): Casualty {
   const z = Float64Array.from({ length: UNKNOWNS }, () => normalQuantile(draw()));
   const casualty = new Float64Array(UNKNOWNS);
