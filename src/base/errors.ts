@@ -50,7 +50,7 @@ function printOther(value: unknown): string {
   try {
     return JSON.stringify(value) ?? String(value);
   } catch {
-    return String(value);
+    return "what cannot be printed";
   }
 }
 

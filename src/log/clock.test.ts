@@ -23,10 +23,18 @@ describe("judgeClock", () => {
     expect(verdict).toMatchObject({ kind: "ahead", because: expect.stringContaining("6 hours ahead") });
   });
 
-  test("refuses a time more than a day before the device joined", () => {
-    const joined = "2027-05-01T08:00:00Z";
-    expect(judgeClock("2027-04-30T08:00:00Z", now, joined)).toEqual({ kind: "plausible" });
-    const verdict = judgeClock("2027-04-30T07:59:59Z", now, joined);
-    expect(verdict).toMatchObject({ kind: "before-joining", because: expect.stringContaining(joined) });
+  test("refuses a time more than a day before what came first, and names that", () => {
+    const joined = { at: "2027-05-01T08:00:00Z", what: "this device joined the station" };
+    expect(judgeClock("2027-04-30T08:00:00Z", now, [joined])).toEqual({ kind: "plausible" });
+    const known = { at: "2027-05-02T08:00:00Z", what: "a line that its writer already had" };
+    const verdict = judgeClock("2027-04-30T08:00:00Z", now, [joined, known]);
+    expect(verdict).toMatchObject({
+      kind: "too-early",
+      because: expect.stringContaining(`${known.what} (${known.at})`),
+    });
+    expect(judgeClock("2027-04-30T07:59:59Z", now, [joined])).toMatchObject({
+      kind: "too-early",
+      because: expect.stringContaining("joined the station"),
+    });
   });
 });

@@ -2,28 +2,35 @@ import { instantOf } from "./instant.ts";
 
 /** How far a device's clock may run ahead of the judge's [ms]. Common practice: covers drift of an unset clock. */
 export const CLOCK_AHEAD_MS = 5 * 60_000;
-/** How long before its device joined an entry may claim to be made [ms]: set-up may run on a clock just put right. */
-export const BEFORE_JOINING_MS = 24 * 3_600_000;
+/** How long before what preceded it an entry may claim to be made [ms]: set-up may run on a clock just put right. */
+export const CLOCK_BEHIND_MS = 24 * 3_600_000;
 
 export type ClockVerdict =
-  { readonly kind: "plausible" } | { readonly kind: "ahead" | "before-joining"; readonly because: string };
+  { readonly kind: "plausible" } | { readonly kind: "ahead" | "too-early"; readonly because: string };
+
+/** What cannot have come after an entry, such as its device's joining: when, RFC 3339 with offset, and in words. */
+export interface Earlier {
+  readonly at: string;
+  readonly what: string;
+}
 
 /**
  * Judges whether an entry's time can be true. An entry may be as late in arriving as it likes, but it cannot have
- * been made in the future, nor before the device that made it was there.
+ * been made in the future, nor before the device that made it was there or before what its writer already had.
  *
  * @param at - the entry's time, RFC 3339 with offset
  * @param now - the judge's clock, RFC 3339 with offset
- * @param earliest - when the device joined, RFC 3339 with offset; not judged when absent
+ * @param earlier - what must have come before it
  * @returns plausible, or which way it is off with the reason in the person's words
- * @range no more than 5 min ahead of `now` and no more than 24 h before `earliest`
+ * @range no more than 5 min ahead of `now` and no more than 24 h before anything in `earlier`
  */
-export function judgeClock(at: string, now: string, earliest?: string): ClockVerdict {
+export function judgeClock(at: string, now: string, earlier: readonly Earlier[] = []): ClockVerdict {
   const made = instantOf(at);
   const ahead = made - instantOf(now);
   if (ahead > CLOCK_AHEAD_MS) return { kind: "ahead", because: describeAhead(at, now, ahead) };
-  if (earliest === undefined || made >= instantOf(earliest) - BEFORE_JOINING_MS) return { kind: "plausible" };
-  return { kind: "before-joining", because: describeEarly(at, earliest) };
+  const contradicted = earlier.find((one) => made < instantOf(one.at) - CLOCK_BEHIND_MS);
+  if (contradicted === undefined) return { kind: "plausible" };
+  return { kind: "too-early", because: describeEarly(at, contradicted) };
 }
 
 function describeAhead(at: string, now: string, ahead: number): string {
@@ -33,9 +40,9 @@ function describeAhead(at: string, now: string, ahead: number): string {
   );
 }
 
-function describeEarly(at: string, earliest: string): string {
+function describeEarly(at: string, earlier: Earlier): string {
   return (
-    `The line is dated ${at}, before this device joined the station (${earliest}). ` +
+    `The line is dated ${at}, before ${earlier.what} (${earlier.at}). ` +
     `Set this device's date, time and time zone to automatic, then write the line again.`
   );
 }

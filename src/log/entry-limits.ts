@@ -8,4 +8,6 @@ export const ENTRY_LIMITS = {
   after: 16,
   /** Characters of a strike's reason. */
   reason: 2000,
+  /** Faults told of one entry: a reply must not be many times what was sent. */
+  faults: 20,
 } as const;

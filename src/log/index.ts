@@ -13,7 +13,7 @@ export {
   type ChainHead,
   type ChainVerdict,
 } from "./chain.ts";
-export { BEFORE_JOINING_MS, CLOCK_AHEAD_MS, judgeClock, type ClockVerdict } from "./clock.ts";
+export { CLOCK_AHEAD_MS, CLOCK_BEHIND_MS, judgeClock, type ClockVerdict, type Earlier } from "./clock.ts";
 export { validateEntry } from "./validate.ts";
 export type { History } from "./ancestry.ts";
 export { createFold, type Fold, type FoldRule } from "./fold.ts";
@@ -30,3 +30,4 @@ export {
   type PlaceChain,
 } from "./exchange.ts";
 export { checkBytes, hashBytes, planIntake, type EntryForm, type Held, type Intake } from "./intake.ts";
+export { isInbornName } from "./inborn-names.ts";

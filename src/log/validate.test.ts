@@ -33,6 +33,8 @@ describe("validateEntry", () => {
     ["LG-103", { ...makeEntry(1), id: idOf(0xabc).toUpperCase() }],
     ["LG-104", { ...makeEntry(1), place: "" }],
     ["LG-104", { ...makeEntry(1), place: "a/b" }],
+    ["LG-104", { ...makeEntry(1), place: "constructor" }],
+    ["LG-105", { ...makeEntry(1), subject: "kit:toString" }],
     ["LG-105", { ...makeEntry(1), subject: "kit:" }],
     ["LG-105", { ...makeEntry(1), subject: `kit:${"x".repeat(97)}` }],
     ["LG-106", { ...makeEntry(1), kind: "Kit Enrolled" }],
@@ -68,6 +70,17 @@ describe("validateEntry", () => {
     expect(codesOf(given)).toEqual(["LG-102", "LG-103", "LG-107", "LG-114", "LG-115"]);
     expect(() => validateEntry(given, "line 7")).toThrow(
       /LG-107 line 7\.at: got "noon"; allowed: a real date and time/,
+    );
+  });
+
+  test("tells a few faults of very many, in few words", () => {
+    const many = Array.from({ length: 50_000 }, (_, at) => [`extra${at}`, "half \ud83d"]);
+    const extra = codesOf({ ...makeEntry(1), ...Object.fromEntries(many), body: Object.fromEntries(many) });
+    expect(extra).toEqual(Array(20).fill("LG-102"));
+    expect(codesOf({ ...makeEntry(1), body: many })).toEqual(Array(20).fill("LG-116"));
+    const long = { ...makeEntry(1), ["x".repeat(1_000_000)]: 1 };
+    expect(() => validateEntry(long)).toThrow(
+      expect.objectContaining({ message: expect.stringMatching(/^.{1,400}$/s) }),
     );
   });
 

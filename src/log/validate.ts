@@ -2,6 +2,7 @@ import { InputError, printGiven, type Fault } from "#base";
 import { canonicalText, isWellFormed } from "./canonical.ts";
 import { ENTRY_LIMITS } from "./entry-limits.ts";
 import { STRIKE, type Entry } from "./entry.ts";
+import { isInbornName } from "./inborn-names.ts";
 import { parseInstant } from "./instant.ts";
 
 const UUID_V7 = /^[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/;
@@ -57,7 +58,7 @@ const PATTERN_RULE = matching(
  * @param given - anything, such as parsed JSON
  * @param field - how the person or script named it, for the faults
  * @returns the entry, with no other fields than an entry has
- * @throws InputError with every fault found: LG-101 to LG-117
+ * @throws InputError with every fault found, at most 20: LG-101 to LG-117
  * @example validateEntry(JSON.parse(line), "line 7");
  */
 export function validateEntry(given: unknown, field = "entry"): Entry {
@@ -66,7 +67,7 @@ export function validateEntry(given: unknown, field = "entry"): Entry {
     throw new InputError([{ code: "LG-101", field, got: describeGiven(given), allowed: "an object", remedy }]);
   }
   const faults = [...judgeFields(given, field), ...judgeBody(given, field)];
-  if (faults.length > 0) throw new InputError(faults);
+  if (faults.length > 0) throw new InputError(faults.slice(0, ENTRY_LIMITS.faults));
   const entry = pickEntry(given as unknown as Entry);
   const oversize = judgeSize(entry, field);
   if (oversize.length > 0) throw new InputError(oversize);
@@ -76,10 +77,11 @@ export function validateEntry(given: unknown, field = "entry"): Entry {
 function judgeFields(given: Record<string, unknown>, field: string): Fault[] {
   const unknown = Object.keys(given)
     .filter((name) => !KNOWN.has(name))
+    .slice(0, ENTRY_LIMITS.faults)
     .map((name) =>
       faultAt(
         "LG-102",
-        `${field}.${name}`,
+        `${field}.${cutName(name)}`,
         given[name],
         "no such field",
         "Leave it out; what an entry says goes in body.",
@@ -151,8 +153,9 @@ function judgeNested(value: object, field: string, depth: number, faults: Fault[
     return;
   }
   for (const [key, inner] of Object.entries(value)) {
+    if (faults.length >= ENTRY_LIMITS.faults) return;
     if (inner === undefined && !Array.isArray(value)) continue;
-    const at = Array.isArray(value) ? `${field}[${key}]` : `${field}.${key}`;
+    const at = Array.isArray(value) ? `${field}[${key}]` : `${field}.${cutName(key)}`;
     if (key === "__proto__" || !isWellFormed(key)) {
       faults.push(faultAt("LG-116", field, key, "names in well-formed Unicode, none of them __proto__", REPORT));
     } else judgeValue(inner, at, depth + 1, faults);
@@ -183,11 +186,21 @@ function pickEntry(given: Entry): Entry {
 }
 
 function matching(name: string, code: string, shape: RegExp, allowed: string): TextRule {
-  return { name, code, fits: (text) => shape.test(text), allowed, remedy: REPORT };
+  return { name, code, fits: (text) => shape.test(text) && !isInbornName(bareId(text)), allowed, remedy: REPORT };
+}
+
+/** What follows the sort in a subject; any other name whole. */
+function bareId(text: string): string {
+  return text.slice(text.indexOf(":") + 1);
 }
 
 function faultAt(code: string, field: string, got: unknown, allowed: string, remedy: string): Fault {
   return { code, field, got: describeGiven(got), allowed, remedy };
+}
+
+/** A name short enough to be told back. */
+function cutName(name: string): string {
+  return name.length > 80 ? `${name.slice(0, 77)}...` : name;
 }
 
 /** Lists and objects are only named: they may be nested deeper than anything can print. */

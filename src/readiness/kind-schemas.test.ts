@@ -66,8 +66,15 @@ describe("what each kind of entry may say", () => {
     ["policy-set", { proofRun: "soon" }, "RD-102 body.proofRun"],
     ["place-set", { name: "North", strength: 2, zone: "Nowhere/Land" }, "RD-102 body.zone"],
     ["person-joined", { name: "Ann", role: "captain" }, "RD-102 body.role"],
+    ["step-answered", { ...ANSWER, step: "constructor" }, "RD-102 body.step"],
+    ["item-fitted", { item: "toString", fitted: "2026-02-01", quantity: 1 }, "RD-102 body.item"],
   ])("refuses %s %j", (kind, body, fault) => {
     expect(fieldsOf(kind, body)).toContain(fault);
+  });
+
+  it("tells a few faults of very many", () => {
+    const items = Array.from({ length: 2000 }, () => ({ item: "" }));
+    expect(fieldsOf("kit-enrolled", { name: "K", serial: "S", items })).toHaveLength(20);
   });
 
   it("knows a kit's kinds from the rest", () => {

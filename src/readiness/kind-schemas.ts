@@ -1,5 +1,5 @@
 import { InputError, printGiven, type Fault } from "#base";
-import type { Entry } from "#log";
+import { ENTRY_LIMITS, type Entry } from "#log";
 import { z } from "zod";
 import { casualtySchemas } from "./casualty-schemas.ts";
 import type { Bodies, EntryKind } from "./kinds.ts";
@@ -56,11 +56,11 @@ export function validateBody<Kind extends EntryKind>(entry: Pick<Entry<Kind>, "k
   return entry.body as Bodies[Kind];
 }
 
-/** The faults in what an entry says; empty where there are none. */
+/** The faults in what an entry says, at most 20; empty where there are none. */
 export function judgeBody({ kind, body }: Pick<Entry, "kind" | "body">): readonly Fault[] {
   if (!isEntryKind(kind)) return [unknownKind(kind)];
   const read = kindSchemas[kind].safeParse(body);
-  return read.success ? [] : read.error.issues.map((issue) => faultOf(issue, body));
+  return read.success ? [] : read.error.issues.slice(0, ENTRY_LIMITS.faults).map((issue) => faultOf(issue, body));
 }
 
 function unknownKind(kind: string): Fault {
@@ -79,7 +79,7 @@ function faultOf(issue: z.core.$ZodIssue, body: unknown): Fault {
     code: "RD-102",
     field: path,
     got: printGiven(valueAt(body, issue.path)),
-    allowed: issue.message,
+    allowed: issue.message.slice(0, 300),
     remedy: "Correct it and write the line again.",
   };
 }

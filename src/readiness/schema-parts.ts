@@ -1,4 +1,5 @@
 import { isDate, isInstant, isMonth, isZone, parseSpan, dimensions } from "#base";
+import { isInbornName } from "#log";
 import { z } from "zod";
 
 /* Words of which bodies are made. Sizes are generous for people and small for machines. */
@@ -6,7 +7,9 @@ import { z } from "zod";
 const ID = /^[A-Za-z0-9][A-Za-z0-9._@-]{0,95}$/;
 
 /** An id of anything: letters, digits, and . _ @ - */
-export const id = z.string().regex(ID, { error: "an id of 1 to 96 letters, digits, . _ @ or -" });
+export const id = z
+  .string()
+  .refine((text) => ID.test(text) && !isInbornName(text), { error: "an id of 1 to 96 letters, digits, . _ @ or -" });
 
 /** One line a person wrote, at most so many characters. */
 export const line = (longest: number) =>

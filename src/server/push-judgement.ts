@@ -1,5 +1,5 @@
 import { isInputError, printGiven, type Fault } from "#base";
-import { hashEntry, isStrike, judgeClock, targetOf, validateEntry, type Entry } from "#log";
+import { hashEntry, isStrike, judgeClock, targetOf, validateEntry, type Earlier, type Entry } from "#log";
 import { idOf, type Bodies } from "#readiness";
 import { FAULT, judgeEntry, type EntryFacts } from "#station";
 import type { Parts } from "./parts.ts";
@@ -26,7 +26,7 @@ export async function judgeArrivals(
 ): Promise<readonly Arrival[]> {
   await parts.roster.catchUp();
   const read = given.map((one, i) => readEntry(one, `entries[${from + i}]`));
-  const kept = await findTargets(parts, read);
+  const kept = await findNamed(parts, read);
   const facts = factsOf(parts, caller, kept);
   const judged = read.map((arrival) => judgeArrival(parts, caller, facts, arrival));
   return Promise.all(judged.map((arrival, i) => recognise(parts, arrival, read[i]!)));
@@ -49,11 +49,19 @@ function idGiven(given: unknown): string {
 /** What the station knows, growing with each entry found good. */
 interface GrowingFacts extends EntryFacts {
   note(entry: Entry): void;
+  /** Entries about people among those found good. */
+  people(): readonly Entry[];
+  /** What came before whatever was written on top of this entry. */
+  cameFirst(id: string): readonly Earlier[];
+  /** Remembers what an entry refused for its time came after: what was written on top of it came after that too. */
+  noteTooEarly(id: string, earlier: readonly Earlier[]): void;
 }
 
 function factsOf(parts: Parts, caller: Caller, kept: Map<string, Entry>): GrowingFacts {
   const versions = new Set(parts.patterns.map(({ id, version }) => `${id}@${version}`));
   const places = new Set<string>();
+  const people: Entry[] = [];
+  const tooEarly = new Map<string, readonly Earlier[]>();
   return {
     person: caller.person.id,
     role: caller.person.role,
@@ -64,17 +72,28 @@ function factsOf(parts: Parts, caller: Caller, kept: Map<string, Entry>): Growin
     note(entry) {
       kept.set(entry.id, entry);
       if (entry.kind === "place-set") places.add(idOf(entry.subject));
+      if (entry.subject.startsWith("person:")) people.push(entry);
     },
+    people: () => people,
+    cameFirst: (id) => tooEarly.get(id) ?? lineAlreadyThere(kept.get(id)),
+    noteTooEarly: (id, earlier) => void tooEarly.set(id, earlier),
   };
 }
 
-/** The kept entries that strikes of this push name. */
-async function findTargets(parts: Parts, arrivals: readonly Arrival[]): Promise<Map<string, Entry>> {
+function lineAlreadyThere(entry: Entry | undefined): readonly Earlier[] {
+  return entry === undefined ? [] : [{ at: entry.at, what: "a line that its writer already had" }];
+}
+
+/** The kept entries that those of this push name: what they strike, and what their writer had before them. */
+async function findNamed(parts: Parts, arrivals: readonly Arrival[]): Promise<Map<string, Entry>> {
+  const good = arrivals.flatMap((arrival) => (arrival.kind === "good" ? [arrival.entry] : []));
+  const struck = good.filter(isStrike).map(targetOf);
+  const own = new Set(good.map(({ id }) => id));
+  const named = new Set([...struck, ...good.flatMap(({ after }) => after ?? [])].filter((id) => !own.has(id)));
   const found = new Map<string, Entry>();
-  for (const arrival of arrivals) {
-    if (arrival.kind !== "good" || !isStrike(arrival.entry)) continue;
-    const target = await parts.store.find(targetOf(arrival.entry));
-    if (target !== undefined) found.set(target.entry.id, target.entry);
+  for (const id of named) {
+    const kept = await parts.store.find(id);
+    if (kept !== undefined) found.set(id, kept.entry);
   }
   return found;
 }
@@ -83,37 +102,50 @@ function judgeArrival(parts: Parts, caller: Caller, facts: GrowingFacts, arrival
   if (arrival.kind !== "good") return arrival;
   const { entry } = arrival;
   const faults = [
-    ...judgeTime(parts, caller, entry),
+    ...judgeTime(parts, caller, facts, entry),
     ...judgeEntry(entry, facts),
-    ...judgeLastAdministrator(parts, entry),
+    ...judgeLastAdministrator(parts, facts, entry),
+    ...judgeName(parts, entry),
   ];
   if (faults.length > 0) return { kind: "refused", id: entry.id, faults };
   facts.note(entry);
   return arrival;
 }
 
-function judgeTime(parts: Parts, caller: Caller, entry: Entry): readonly Fault[] {
-  const verdict = judgeClock(entry.at, parts.ambient.now(), parts.roster.joined(caller.device));
+/** A line by a clock far behind sorts into the past, before what its writer had read: it is told apart by that. */
+function judgeTime(parts: Parts, caller: Caller, facts: GrowingFacts, entry: Entry): readonly Fault[] {
+  const joined = parts.roster.joined(caller.device);
+  const earlier = [
+    ...(joined === undefined ? [] : [{ at: joined, what: "this device joined the station" }]),
+    ...(entry.after ?? []).flatMap((id) => facts.cameFirst(id)),
+  ];
+  const verdict = judgeClock(entry.at, parts.ambient.now(), earlier);
   if (verdict.kind === "plausible") return [];
-  const allowed = "a time between the device's joining and now";
+  if (verdict.kind === "too-early") facts.noteTooEarly(entry.id, earlier);
+  const allowed = "a time between what its writer already had and now";
   return [{ code: FAULT.clock, field: "at", got: printGiven(entry.at), allowed, remedy: verdict.because }];
 }
 
 /** A station without an administrator could invite nobody ever again. */
-function judgeLastAdministrator(parts: Parts, entry: Entry): readonly Fault[] {
-  if (!takesRights(entry)) return [];
-  const administrators = parts.roster.administrators();
-  if (administrators.length !== 1 || administrators[0]!.id !== idOf(entry.subject)) return [];
+function judgeLastAdministrator({ roster }: Parts, facts: GrowingFacts, entry: Entry): readonly Fault[] {
+  if (!entry.subject.startsWith("person:")) return [];
+  const before = facts.people();
+  const leavesNone = roster.administratorsAfter([...before, entry]).length === 0;
+  if (!leavesNone || roster.administratorsAfter(before).length === 0) return [];
   const remedy = "Make another person administrator first.";
   const allowed = "someone who is not the only administrator";
   return [{ code: "SV-172", field: "subject", got: printGiven(entry.subject), allowed, remedy }];
 }
 
-function takesRights(entry: Entry): boolean {
-  if (entry.kind === "person-left") return true;
-  if (entry.kind !== "person-changed" && entry.kind !== "person-joined") return false;
-  const { role } = entry.body as Partial<Bodies["person-changed"]>;
-  return role !== undefined && role !== "administrator";
+/** Two people of one name could not both sign in by it. */
+function judgeName({ roster }: Parts, entry: Entry): readonly Fault[] {
+  if (entry.kind !== "person-joined" && entry.kind !== "person-changed") return [];
+  const { name } = entry.body as Partial<Bodies["person-changed"]>;
+  const held = name === undefined ? undefined : roster.personNamed(name);
+  if (held === undefined || held.id === idOf(entry.subject)) return [];
+  const allowed = "a name that nobody else at the station has";
+  const remedy = "Write the name so that nobody mixes the two up.";
+  return [{ code: "SV-173", field: "body.name", got: printGiven(name), allowed, remedy }];
 }
 
 /** A refused entry that is kept already, word for word, was sent again because the first reply never arrived. */

@@ -1,5 +1,5 @@
 import type { Entry } from "#log";
-import { PUSH_LIMIT, type PushReply, type SignedIn } from "#station";
+import { PUSH_LIMIT, type PullReply, type PushReply, type SignedIn } from "#station";
 import { openSqliteStore } from "#store/sqlite";
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -76,6 +76,29 @@ describe.each(Object.entries(stores))("a push, kept in %s", (_, open) => {
     expect(await codesOf(line({ at: "2026-03-14T10:00:00Z" }))).toEqual(["SV-171"]);
   });
 
+  it("refuses a clock months behind on a device that was here then, and what was written on top of such a line", async () => {
+    const here = line();
+    await push([here]);
+    station.wait(100 * 86_400);
+    const last = line();
+    await push([last]);
+    const first = line({ at: here.at, after: [last.id] });
+    const second = line({ at: here.at, after: [first.id] });
+    const verdicts = await push([first, second, line({ after: [last.id] })]);
+    expect(verdicts).toMatchObject([
+      { verdict: "refused", faults: [{ code: "SV-171", remedy: expect.stringContaining("automatic") }] },
+      { verdict: "refused", faults: [{ code: "SV-171" }] },
+      { verdict: "accepted" },
+    ]);
+  });
+
+  it("answers an entry with very many faults in few words", async () => {
+    const many = Array.from({ length: 100_000 }, (_, at) => [`extra${at}`, 1]);
+    const reply = await keeper.send("POST", "/api/log/push", { entries: [{ ...line(), ...Object.fromEntries(many) }] });
+    expect(reply.json<PushReply>().verdicts).toMatchObject([{ verdict: "refused" }]);
+    expect(reply.body.length).toBeLessThan(10_000);
+  });
+
   it("refuses an entry beyond its size", async () => {
     expect(await codesOf(line({ body: { step: "vent", what: "wrong", note: "x".repeat(70_000) } }))).toEqual([
       "LG-113",
@@ -113,6 +136,45 @@ describe.each(Object.entries(stores))("a push, kept in %s", (_, open) => {
     const left = { subject: `person:${founder.me.person.id}`, kind: "person-left", body: {} };
     const [verdict] = await push([line(left, founder.me)], founder);
     expect(verdict).toMatchObject({ verdict: "refused", faults: [{ code: "SV-172" }] });
+  });
+
+  it("keeps it one administrator, however they would go: by a strike, or both in one push", async () => {
+    const founder = await station.signedIn("administrator");
+    const second = await station.signedIn("administrator", "second-office");
+    const about = (id: string) => ({ subject: `person:${id}` });
+    const leave = (id: string) => line({ ...about(id), kind: "person-left", body: {} }, founder.me);
+    const both = await push([leave(second.me.person.id), leave(founder.me.person.id)], founder);
+    expect(both).toMatchObject([{ verdict: "accepted" }, { verdict: "refused", faults: [{ code: "SV-172" }] }]);
+    const pulled = await founder.send("GET", "/api/log/pull?limit=5000");
+    const { entries } = pulled.json<PullReply>();
+    const joined = entries.find(({ entry }) => entry.subject === `person:${founder.me.person.id}`)!.entry;
+    const strike = { ...about(founder.me.person.id), kind: "struck", body: { entry: joined.id, reason: "slip" } };
+    expect(await push([line(strike, founder.me)], founder)).toMatchObject([
+      { verdict: "refused", faults: [{ code: "SV-172" }] },
+    ]);
+  });
+
+  it("lets no keeper undo what only an administrator may do", async () => {
+    const founder = await station.signedIn("administrator");
+    const crew = await station.signedIn("crew");
+    const subject = `person:${crew.me.person.id}`;
+    const raised = line({ subject, kind: "person-changed", body: { role: "assessor" } }, founder.me);
+    await push([raised], founder);
+    const strike = line({ subject, kind: "struck", body: { entry: raised.id, reason: "slip" } });
+    expect(await codesOf(strike)).toEqual(["SN-106"]);
+  });
+
+  it("gives no two people one name", async () => {
+    const founder = await station.signedIn("administrator");
+    const other = await station.signedIn("crew");
+    const subject = `person:${other.me.person.id}`;
+    const renamed = line({ subject, kind: "person-changed", body: { name: "ANN  marr" } }, founder.me);
+    expect(await push([renamed], founder)).toMatchObject([{ verdict: "refused", faults: [{ code: "SV-173" }] }]);
+  });
+
+  it("takes no id that every object answers to: no board could be read again", async () => {
+    const body = { turnaround: "t", step: "constructor", answer: "seen" };
+    expect(await codesOf(line({ subject: "kit:7f3k", kind: "step-answered", body }))).toContain("RD-102");
   });
 
   it("takes 10,000 entries at once, and names the limit for more", async () => {

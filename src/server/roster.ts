@@ -22,7 +22,8 @@ export interface Roster {
   person(id: string): Person | undefined;
   /** A person who has not left, by name, however it is spaced or capitalised. */
   personNamed(name: string): Person | undefined;
-  administrators(): readonly Person[];
+  /** Those who administer the station once these further entries are kept too. */
+  administratorsAfter(further: readonly Entry[]): readonly Person[];
   device(id: string): Device | undefined;
   /** When a device first joined, by the clock of the server that let it in; undefined where it has not. */
   joined(device: string): string | undefined;
@@ -43,7 +44,7 @@ type State = Person | Device | Place | StationState | undefined;
 
 class FoldedRoster implements Roster {
   readonly #store: LogStore;
-  readonly #fold: Fold<State> = createFold<State>({ init: () => undefined, apply: applyEntry });
+  readonly #fold = createRosterFold();
   #cursor: Cursor = {};
   #reading: Promise<void> = Promise.resolve();
 
@@ -65,8 +66,14 @@ class FoldedRoster implements Roster {
     return this.#people().find((person) => !person.left && plainName(person.name) === plainName(name));
   }
 
-  administrators(): readonly Person[] {
-    return this.#people().filter(({ role, left }) => role === "administrator" && !left);
+  administratorsAfter(further: readonly Entry[]): readonly Person[] {
+    const touched = new Set(further.map(({ subject }) => subject).filter(isPerson));
+    const untouched = this.#people().filter(({ id }) => !touched.has(`person:${id}`));
+    const changed = createRosterFold();
+    for (const subject of touched) changed.add(this.#fold.allEntries(subject));
+    changed.add(further.filter(({ subject }) => touched.has(subject)));
+    const people = [...touched].flatMap((subject) => (changed.state(subject) as Person | undefined) ?? []);
+    return [...untouched, ...people].filter(({ role, left }) => role === "administrator" && !left);
   }
 
   device(id: string): Device | undefined {
@@ -95,7 +102,7 @@ class FoldedRoster implements Roster {
   }
 
   #people(): readonly Person[] {
-    const subjects = [...this.#fold.subjects()].filter((subject) => subject.startsWith("person:"));
+    const subjects = [...this.#fold.subjects()].filter(isPerson);
     return subjects.flatMap((subject) => this.#state<Person>(subject) ?? []);
   }
 
@@ -111,6 +118,14 @@ class FoldedRoster implements Roster {
       if (page.length < PAGE) return;
     }
   }
+}
+
+function createRosterFold(): Fold<State> {
+  return createFold<State>({ init: () => undefined, apply: applyEntry });
+}
+
+function isPerson(subject: string): boolean {
+  return subject.startsWith("person:");
 }
 
 function isRosterEntry({ subject }: Entry): boolean {

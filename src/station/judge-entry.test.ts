@@ -13,6 +13,20 @@ const LINE: Entry = {
   device: "tablet",
   body: { sealSeen: "00417", containerSound: true },
 };
+const JOINED: Entry = {
+  ...LINE,
+  id: "0190a000-0000-7000-8000-000000000004",
+  place: "station",
+  subject: "person:ann",
+  kind: "person-joined",
+  body: { name: "Ann", role: "administrator" },
+};
+const UNDONE: Entry = {
+  ...JOINED,
+  id: "0190a000-0000-7000-8000-000000000005",
+  kind: "struck",
+  body: { entry: JOINED.id, reason: "Mistaken." },
+};
 const BENS: Entry = { ...LINE, id: "0190a000-0000-7000-8000-000000000002", by: "ben" };
 
 function facts(role: Role = "crew"): EntryFacts {
@@ -22,7 +36,7 @@ function facts(role: Role = "crew"): EntryFacts {
     device: "tablet",
     hasPlace: (id) => id === "north",
     hasPattern: (version) => version === "sample@1",
-    find: (id) => [LINE, BENS].find((entry) => entry.id === id),
+    find: (id) => [LINE, BENS, JOINED, UNDONE].find((entry) => entry.id === id),
   };
 }
 
@@ -79,6 +93,15 @@ describe("an entry judged on arrival", () => {
     expect(codes({ ...STRIKE, body: { entry: BENS.id, reason: "Wrong kit." } }, "keeper")).toEqual([]);
     const elsewhere = { ...STRIKE, subject: "kit:k2", body: { entry: LINE.id, reason: "Wrong kit." } };
     expect(codes(elsewhere, "keeper")).toEqual(["SN-106 body.entry"]);
+  });
+
+  it.each(["crew", "keeper"] as const)("undoes nothing, as %s, that the role could not have done", (role) => {
+    const strike = { ...STRIKE, place: "station", subject: "person:ann" };
+    const undo = (id: string) => ({ ...strike, body: { entry: id, reason: "I want it back." } });
+    expect(codes(undo(JOINED.id), role)).toEqual(["SN-106 body.entry"]);
+    expect(codes(undo(UNDONE.id), role)).toEqual(["SN-106 body.entry"]);
+    expect(codes(undo(JOINED.id), "administrator")).toEqual([]);
+    expect(codes(undo(UNDONE.id), "administrator")).toEqual([]);
   });
 
   it("is told every fault at once", () => {

@@ -32,6 +32,9 @@ const SORT_OF_KIND: Readonly<Partial<Record<EntryKind, string>>> = {
   "report-answered": "pattern",
 };
 
+/** Sorts of subject whose lines are the work itself: anyone's slip there is struck, and the strike of it too. */
+const WORKED_ON: ReadonlySet<string> = new Set(["kit", "casualty", "pattern"]);
+
 /**
  * Judges an entry whose envelope is sound: a known kind with a body of its shape, made by the person signed in on this
  * device, of a kind that the role may write, about the right sort of subject, at a place that exists.
@@ -98,8 +101,17 @@ function judgeStrike(entry: Entry<typeof STRIKE, StrikeBody>, facts: EntryFacts)
   if (struck?.subject !== entry.subject) {
     return [mayNotStrike(entry.body.entry, "a line that is kept, about the same subject")];
   }
+  if (!mayUndo(struck, facts.role)) {
+    return [mayNotStrike(entry.body.entry, `a line that the role ${facts.role} may write`)];
+  }
   if (struck.by === facts.person || isKeeper(facts.role)) return [];
   return [mayNotStrike(entry.body.entry, "a line of your own")];
+}
+
+/** What a role may not write it may not undo; a strike about a person, place or device is an administrator's to undo. */
+function mayUndo({ kind, subject }: Entry, role: Role): boolean {
+  if (kind !== STRIKE) return isEntryKind(kind) && mayWrite(role, kind);
+  return role === "administrator" || WORKED_ON.has(sortOf(subject));
 }
 
 function judgePattern(entry: Entry, facts: EntryFacts): readonly Fault[] {
