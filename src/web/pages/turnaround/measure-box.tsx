@@ -1,6 +1,7 @@
 import { QuantityField } from "../../parts/index.ts";
 import { BOXES, type Box, type MeasureDraft } from "./measure-draft.ts";
-import { BOX_UNITS, BOX_WORDS } from "./measure-words.ts";
+import { usePreferences } from "../../theme/index.ts";
+import { BOX_WORDS, unitOf } from "./measure-words.ts";
 
 export interface DraftProps {
   readonly draft: MeasureDraft;
@@ -14,7 +15,8 @@ interface DraftBoxProps extends DraftProps {
 
 /** One box of the draft; empty until something is typed. */
 export function DraftBox({ box, draft, onChange, words = BOX_WORDS[box] }: DraftBoxProps) {
-  const unit = BOX_UNITS[box];
+  const { units } = usePreferences();
+  const unit = unitOf(box, units);
   return (
     <QuantityField
       {...words}

@@ -39,8 +39,14 @@ export const BOX_WORDS: Readonly<Record<Box, { readonly label: string; readonly 
   closed: { label: "Vacuum it holds", hint: "Gauge on the closed suction port." },
 };
 
-/** Unit a bare number is in, where it is not the person's usual one for that dimension. */
-export const BOX_UNITS: Readonly<Partial<Record<Box, string>>> = { throttle: "%", first: "s", second: "s" };
+const VACUUM_UNITS: Readonly<Record<UnitSystem, string>> = { metric: "kPa", us: "inHg" };
+
+/** Unit a bare number is in, where it is not the person's usual one for that dimension: as gauges and watches show it. */
+export function unitOf(box: Box, units: UnitSystem): string | undefined {
+  if (box === "throttle") return "%";
+  if (box === "first" || box === "second") return "s";
+  return box === "vacuum" || box === "beside" || box === "closed" ? VACUUM_UNITS[units] : undefined;
+}
 
 /** What a pump that stands in the water calls its rise. */
 export const RISE_FROM_WATER = { label: "Rise", hint: "From the water up to the end of the hose." };
