@@ -58,9 +58,9 @@ describe("the delivery page, without a network", () => {
     expect(first).toMatch(/^About \d+\sL\/min at 2\sm lift, likely \d+ to \d+$/);
     await page.getByRole("button", { name: "Suction lift: more" }).click();
     expect(await answer()).toContain("2.5\u00a0m lift");
-    expect(flowOf(await answer())).toBeLessThan(flowOf(first));
     await page.getByLabel("Suction lift", { exact: true }).fill("13 ft");
     expect(await answer()).toContain("4\u00a0m lift");
+    expect(flowOf(await answer())).toBeLessThan(flowOf(first));
     await page.getByLabel("Suction lift", { exact: true }).fill("6");
     expect(await answer()).toMatch(/^The suction hose does not reach/);
     await page.getByLabel("Suction lift", { exact: true }).fill("2");
@@ -69,14 +69,19 @@ describe("the delivery page, without a network", () => {
 
   test("has the answer on the screen within a frame of the tap", async () => {
     const taken = await page.evaluate(async () => {
-      const named = (label: string) =>
-        [...document.querySelectorAll("button")].find(({ ariaLabel }) => ariaLabel === label)!;
-      const [more, less] = [named("Suction lift: more"), named("Suction lift: less")];
+      const buttons = [...document.querySelectorAll("button")];
+      const more = buttons.find(({ ariaLabel }) => ariaLabel === "Suction lift: more")!;
+      const less = buttons.find(({ ariaLabel }) => ariaLabel === "Suction lift: less")!;
+      const line = document.querySelector(".delivery-answer")!;
       const times: number[] = [];
       for (let round = 0; round < 41; round += 1) {
+        const shown = new Promise<number>((resolve) => {
+          const watch = new MutationObserver(() => (watch.disconnect(), resolve(performance.now())));
+          watch.observe(line, { characterData: true, childList: true, subtree: true });
+        });
         const before = performance.now();
         (round % 2 === 0 ? more : less).click();
-        times.push(performance.now() - before);
+        times.push((await shown) - before);
         await new Promise((resolve) => requestAnimationFrame(resolve));
       }
       return times.sort((one, other) => one - other)[20]!;
@@ -100,7 +105,8 @@ describe("the delivery page, without a network", () => {
 
   test.each(["day", "night"])("has nothing for axe to find by %s", async (palette) => {
     await usePalette(palette);
-    for (const summary of await page.locator("details:not([open]) > summary").all()) await summary.click();
+    const folded = page.locator("details:not([open]) > summary");
+    while ((await folded.count()) > 0) await folded.first().click();
     expect(await axeFindings()).toEqual([]);
   });
 });
@@ -152,8 +158,6 @@ async function usePalette(palette: string): Promise<void> {
 }
 
 async function axeFindings(): Promise<readonly string[]> {
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa"])
-    .analyze();
+  const { violations } = await new AxeBuilder({ page }).setLegacyMode().analyze();
   return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" | ")}`);
 }
