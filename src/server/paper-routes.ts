@@ -1,5 +1,6 @@
 import type { FastifyReply, FastifyRequest } from "fastify";
 import { z } from "zod";
+import { printCasualty, printReadDoCard } from "./casualty-papers.ts";
 import type { Parts } from "./parts.ts";
 import { printCard, printTurnaround } from "./papers.ts";
 import { unknownAddress } from "./problem.ts";
@@ -25,6 +26,15 @@ export function addPaperRoutes(app: Routes, parts: Parts): void {
     "/api/paper/card/:pattern.pdf",
     { config: { permission: "print-paper" }, schema: { params: z.object({ pattern: id }), querystring: unitsQuery } },
     async (request, reply) => sendPdf(request, reply, await printCard(parts, { ...request.params, ...request.query })),
+  );
+  app.get(
+    "/api/paper/casualty/:casualty.pdf",
+    { config: { permission: "print-paper" }, schema: { params: z.object({ casualty: id }), querystring: unitsQuery } },
+    async (request, reply) =>
+      sendPdf(request, reply, await printCasualty(parts, log, { ...request.params, ...request.query })),
+  );
+  app.get("/api/paper/read-do.pdf", { config: { permission: "print-paper" } }, async (request, reply) =>
+    sendPdf(request, reply, await printReadDoCard(parts)),
   );
 }
 

@@ -11,3 +11,4 @@ export * from "./turnaround-acts.ts";
 export * from "./finding-acts.ts";
 export * from "./station-acts.ts";
 export * from "./casualty-acts.ts";
+export { STRANGER_CARD, type CardLine, type Stroke } from "./stranger-card.ts";

@@ -3,6 +3,7 @@ import { Link, useRoute } from "wouter";
 const PLACES = [
   { to: "/", words: "Board" },
   { to: "/findings", words: "Findings" },
+  { to: "/casualty", words: "Casualty" },
   { to: "/people", words: "People" },
   { to: "/devices", words: "Devices" },
   { to: "/settings", words: "Settings" },

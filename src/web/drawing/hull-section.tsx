@@ -1,0 +1,134 @@
+import { useId } from "react";
+import { placeProfile, placeStern, type HullDrawn } from "./hull-section-places.ts";
+import { useWidth } from "./use-width.ts";
+import "./drawing.css";
+import "./hull-section.css";
+
+export interface HullSectionProps {
+  /** The whole in one sentence; the figures stand in words beside it. */
+  readonly label: string;
+  readonly drawn: HullDrawn;
+  /** "0.69 m", "54 cm". */
+  readonly sayFreeboard: string;
+  readonly sayInside: string;
+}
+
+/** The boat from the side and from astern, with the water outside and in. Heights in the side view are stretched. */
+export function HullSection(props: HullSectionProps) {
+  const [seen, width] = useWidth<HTMLDivElement>();
+  const isWide = width > 520;
+  const side = isWide ? Math.floor(width * 0.72) : width;
+  return (
+    <div ref={seen} className="drawing">
+      {width > 0 && (
+        <div className={isWide ? "hull-views" : ""}>
+          <Side {...props} width={side} />
+          <Stern drawn={props.drawn} width={isWide ? width - side - 16 : Math.min(width, 240)} />
+        </div>
+      )}
+    </div>
+  );
+}
+
+function Side({ label, drawn, sayFreeboard, sayInside, width }: HullSectionProps & { readonly width: number }) {
+  const id = useId();
+  const height = Math.min(250, Math.max(190, Math.round(width * 0.5)));
+  const frame = { left: 8, right: width - 8, top: 0, bottom: height };
+  const places = placeProfile(drawn, frame);
+  return (
+    <svg width={width} height={height} role="img" aria-label={label}>
+      <defs>
+        <clipPath id={`${id}-hull`}>
+          <path d={places.outline} />
+        </clipPath>
+      </defs>
+      <rect className="hull-sea" x={0} y={places.sea} width={width} height={height - places.sea} />
+      <path className="hull-body" d={places.outline} />
+      <g clipPath={`url(#${id}-hull)`}>
+        {places.water.map(({ name, path }) => (
+          <path key={name} className="hull-water" d={path} />
+        ))}
+        {places.bulkheads.map((path) => (
+          <path key={path} className="hull-bulkhead" d={path} />
+        ))}
+      </g>
+      <path className="hull-shell" d={places.outline} />
+      <path className="hull-sea-line" d={`M0 ${places.sea}H${width}`} />
+      <SideWords places={places} width={width} height={height} sayFreeboard={sayFreeboard} sayInside={sayInside} />
+    </svg>
+  );
+}
+
+interface SideWordsProps extends Pick<HullSectionProps, "sayFreeboard" | "sayInside"> {
+  readonly places: ReturnType<typeof placeProfile>;
+  readonly width: number;
+  readonly height: number;
+}
+
+function SideWords({ places, width, height, sayFreeboard, sayInside }: SideWordsProps) {
+  const { freeboard, water } = places;
+  const isRight = freeboard.x > width / 2;
+  const inside = water[0];
+  return (
+    <g>
+      <text className="hull-end" x={2} y={16}>
+        Bow
+      </text>
+      <text className="hull-end" x={width - 2} y={16} textAnchor="end">
+        Stern
+      </text>
+      <path className="hull-freeboard" d={`M${freeboard.x} ${freeboard.deck}V${freeboard.sea}`} />
+      <text
+        className="hull-word"
+        x={isRight ? width - 2 : 2}
+        y={Math.max(36, freeboard.deck - 8)}
+        textAnchor={isRight ? "end" : "start"}
+      >
+        {sayFreeboard} to the deck
+      </text>
+      {inside && (
+        <text className="hull-word" x={clamp(inside.x, 60, width - 60)} y={height - 6} textAnchor="middle">
+          {sayInside} inside
+        </text>
+      )}
+    </g>
+  );
+}
+
+function clamp(value: number, least: number, most: number): number {
+  return Math.min(most, Math.max(least, value));
+}
+
+function Stern({ drawn, width }: Pick<HullSectionProps, "drawn"> & { readonly width: number }) {
+  const id = useId();
+  const height = 170;
+  const places = placeStern(drawn, { left: 0, right: width, top: 0, bottom: height });
+  const turn = `rotate(${places.turn.degrees} ${places.turn.x} ${places.turn.y})`;
+  return (
+    <svg width={width} height={height} role="img" aria-label="The same from astern, with the list that was seen">
+      <defs>
+        <clipPath id={`${id}-stern`}>
+          <path d={places.outline} transform={turn} />
+        </clipPath>
+      </defs>
+      <rect className="hull-sea" x={0} y={places.sea} width={width} height={height - places.sea} />
+      <path className="hull-body" d={places.outline} transform={turn} />
+      <rect
+        className="hull-water"
+        clipPath={`url(#${id}-stern)`}
+        x={0}
+        y={places.inside}
+        width={width}
+        height={Math.max(0, height - places.inside)}
+      />
+      <path className="hull-shell" d={places.outline} transform={turn} />
+      <path className="hull-sea-line" d={`M0 ${places.sea}H${width}`} />
+      <text className="hull-end" x={2} y={16}>
+        Port
+      </text>
+      <text className="hull-end" x={width - 2} y={16} textAnchor="end">
+        Starboard
+      </text>
+    </svg>
+  );
+}

@@ -1,0 +1,146 @@
+import { useId, type ReactNode } from "react";
+import { area, line } from "d3-shape";
+import type { AxisUnit } from "./delivery-scales.ts";
+import {
+  placeSoundings,
+  type SoundingFrame,
+  type SoundingPlaces,
+  type SoundingsDrawn,
+} from "./sounding-chart-scales.ts";
+import { useWidth } from "./use-width.ts";
+import "./drawing.css";
+import "./sounding-chart.css";
+
+export interface SoundingChartProps {
+  /** The whole in one sentence; the figures are in a table beside it. */
+  readonly label: string;
+  readonly drawn: SoundingsDrawn;
+  readonly unit: AxisUnit;
+  readonly sayTime: (at: number) => string;
+}
+
+/** Soundings on the wall clock, when pumps ran, and what the level may do in the hour to come. */
+export function SoundingChart(props: SoundingChartProps) {
+  const [seen, width] = useWidth<HTMLDivElement>();
+  return (
+    <div className="curve">
+      <div ref={seen} className="drawing">
+        {width > 0 && <Chart {...props} width={width} />}
+      </div>
+      <Legend hasFan={props.drawn.fan.length > 0} hasRuns={props.drawn.runs.length > 0} />
+    </div>
+  );
+}
+
+function Chart({ label, drawn, unit, sayTime, width }: SoundingChartProps & { readonly width: number }) {
+  const id = useId();
+  const height = width < 560 ? 270 : 340;
+  const frame: SoundingFrame = { left: 40, right: width - 14, top: 30, bottom: height - 44 };
+  const places = placeSoundings(drawn, unit, frame, sayTime);
+  return (
+    <svg width={width} height={height} role="img" aria-label={label}>
+      <defs>
+        <clipPath id={`${id}-field`}>
+          <rect x={frame.left} y={frame.top} width={frame.right - frame.left} height={frame.bottom - frame.top} />
+        </clipPath>
+      </defs>
+      <text x={0} y={18}>
+        Level, {unit.symbol}
+      </text>
+      <Axes places={places} frame={frame} />
+      <g clipPath={`url(#${id}-field)`}>
+        <Fan places={places} />
+      </g>
+      <path className="soundings-now" d={`M${places.now} ${frame.top}V${frame.bottom}`} />
+      <text x={Math.min(places.now, frame.right - 20)} y={frame.top - 6} textAnchor="middle">
+        now
+      </text>
+      {places.runs.map(({ from, to }) => (
+        <rect
+          key={from}
+          className="soundings-run"
+          x={from}
+          y={frame.bottom - 5}
+          width={Math.max(2, to - from)}
+          height={5}
+        />
+      ))}
+      {places.readings.map(({ x, y }) => (
+        <circle key={x} className="trend-point trend-point-last" cx={x} cy={y} r={5} />
+      ))}
+    </svg>
+  );
+}
+
+function Axes({ places, frame }: { readonly places: SoundingPlaces; readonly frame: SoundingFrame }) {
+  return (
+    <g>
+      {places.up.map(({ place, label }) => (
+        <g key={label}>
+          <path className="trend-grid" d={`M${frame.left} ${place}H${frame.right}`} />
+          <text x={frame.left - 8} y={place + 5} textAnchor="end">
+            {label}
+          </text>
+        </g>
+      ))}
+      {places.across.map(({ place, label }) => (
+        <g key={label}>
+          <path className="trend-axis" d={`M${place} ${frame.bottom}v6`} />
+          <text x={place} y={frame.bottom + 24} textAnchor="middle">
+            {label}
+          </text>
+        </g>
+      ))}
+      <path className="trend-axis" d={`M${frame.left} ${frame.top}V${frame.bottom}H${frame.right}`} />
+    </g>
+  );
+}
+
+type Banded = SoundingPlaces["wide"][number];
+
+const drawBand = area<Banded>(
+  ({ x }) => x,
+  ({ y }) => y,
+  ({ top }) => top,
+);
+const drawLine = line<{ readonly x: number; readonly y: number }>(
+  ({ x }) => x,
+  ({ y }) => y,
+);
+
+function Fan({ places }: { readonly places: SoundingPlaces }) {
+  return (
+    <g>
+      <path className="soundings-wide" d={drawBand([...places.wide]) ?? ""} />
+      <path className="soundings-narrow" d={drawBand([...places.narrow]) ?? ""} />
+      <path className="soundings-median" d={drawLine([...places.median]) ?? ""} />
+    </g>
+  );
+}
+
+function Legend({ hasFan, hasRuns }: { readonly hasFan: boolean; readonly hasRuns: boolean }) {
+  return (
+    <ul className="soundings-legend">
+      <Mark words="Sounded" mark={<circle className="trend-point-last" cx="20" cy="9" r="5" />} />
+      {hasRuns && <Mark words="Pumping" mark={<rect className="soundings-run" x="2" y="7" width="36" height="5" />} />}
+      {hasFan && (
+        <>
+          <Mark words="Likeliest" mark={<path className="soundings-median" d="M1 9H39" />} />
+          <Mark words="9 in 10" mark={<rect className="soundings-wide" x="2" y="1" width="36" height="16" />} />
+          <Mark words="1 in 2" mark={<rect className="soundings-narrow" x="2" y="1" width="36" height="16" />} />
+        </>
+      )}
+    </ul>
+  );
+}
+
+function Mark({ words, mark }: { readonly words: string; readonly mark: ReactNode }) {
+  return (
+    <li>
+      <svg width="40" height="18" aria-hidden="true">
+        {mark}
+      </svg>
+      {words}
+    </li>
+  );
+}

@@ -1,0 +1,100 @@
+import type { Bodies, KitState } from "#readiness";
+import { handOver, setPump } from "#station";
+import { useState } from "react";
+import { uuidv7 } from "uuidv7";
+import { useCarryOut } from "../../device/index.ts";
+import { Button, TextField } from "../../parts/index.ts";
+import { useAsk } from "../../worker/index.ts";
+import { kitChoices } from "./kit-choices.ts";
+import { PickRow } from "./pick-row.tsx";
+import { figuresOf, OTHER_FLOWS, USUAL_LIFT } from "./pump-figures.ts";
+import { useSheet } from "./use-sheet.ts";
+
+type Method = Bodies["handed-over"]["method"];
+
+const METHODS: readonly { readonly id: Method; readonly words: string }[] = [
+  { id: "passed", words: "By hand" },
+  { id: "line", words: "On a line" },
+  { id: "hoisted", words: "Hoisted" },
+  { id: "dropped", words: "Dropped" },
+];
+
+const OTHER = "other";
+
+/** Puts one more pump on her: a kit of ours, handed over as it goes, or a pump of somebody else's. */
+export function AddPump({ onDone }: { readonly onDone: () => void }) {
+  const { casualty, view } = useSheet();
+  const [chosen, choose] = useState<string>();
+  const kits = kitChoices(view, casualty);
+  const options = [...kits.map(({ id, words }) => ({ id, words })), { id: OTHER, words: "Another pump" }];
+  const kit = view.kits.find(({ id }) => id === chosen);
+  return (
+    <section className="pump" aria-label="One more pump">
+      <PickRow label="Which?" options={options} picked={chosen} onPick={choose} />
+      {chosen === OTHER && <OtherPump onDone={onDone} />}
+      {kit && <KitPump kit={kit} onDone={onDone} />}
+      <Button kind="quiet" onPress={onDone}>
+        Go back
+      </Button>
+    </section>
+  );
+}
+
+function KitPump({ kit, onDone }: { readonly kit: KitState; readonly onDone: () => void }) {
+  const { casualty, space, run, write, isBusy } = useSheet();
+  const carryOut = useCarryOut();
+  const ask = useAsk();
+  const [method, setMethod] = useState<Method>();
+  const isAboard = kit.custody.kind === "away";
+  const add = async () => {
+    const done = await run(async () => {
+      const pattern = kit.pattern.split("@", 1)[0] ?? kit.pattern;
+      const figures = await figuresOf(ask, pattern, { lift: USUAL_LIFT, throttle: 1 });
+      if (!isAboard && method) await carryOut((doing) => handOver(doing, kit, handedTo(casualty.name, method)));
+      const setting = { pump: kit.id, kit: kit.id, name: kit.name, space, running: false, ...figures };
+      await write(`${kit.name} on her`, (doing, now) => setPump(doing, now, setting));
+    });
+    if (done) onDone();
+  };
+  return (
+    <>
+      {!isAboard && <PickRow label="How does it go across?" options={METHODS} picked={method} onPick={setMethod} />}
+      <Button
+        kind="primary"
+        wide
+        isBusy={isBusy}
+        isDisabled={!isAboard && method === undefined}
+        onPress={() => void add()}
+      >
+        {isAboard ? `${kit.name} is on her` : `${kit.name} handed over`}
+      </Button>
+    </>
+  );
+}
+
+/** A kit goes sealed; its seal is broken aboard, and read again when it comes back. */
+function handedTo(vessel: string, method: Method): Bodies["handed-over"] {
+  return { to: vessel, method, sealBroken: false };
+}
+
+function OtherPump({ onDone }: { readonly onDone: () => void }) {
+  const { space, write, isBusy } = useSheet();
+  const [name, setName] = useState("");
+  const [flow, setFlow] = useState<string>();
+  const add = async () => {
+    const si = OTHER_FLOWS.find(({ id }) => id === flow)?.si;
+    if (si === undefined) return;
+    const title = name.trim() === "" ? "Her own pump" : name.trim();
+    const setting = { pump: uuidv7(), name: title, space, running: false, flow: si };
+    if (await write(`${title} on her`, (doing, now) => setPump(doing, now, setting))) onDone();
+  };
+  return (
+    <>
+      <TextField label="Name of it" hint="May be left out: her own pump." value={name} onChange={setName} limit={80} />
+      <PickRow label="Moves about" options={OTHER_FLOWS} picked={flow} onPick={setFlow} />
+      <Button kind="primary" wide isBusy={isBusy} isDisabled={flow === undefined} onPress={() => void add()}>
+        It is on her
+      </Button>
+    </>
+  );
+}

@@ -1,0 +1,112 @@
+import { mayWrite } from "#station";
+import type { KitsNeededAnswer } from "#questions";
+import { useState } from "react";
+import { useStation } from "../../device/index.ts";
+import { Notice, Page, QuantityField, Section } from "../../parts/index.ts";
+import { kitsQuestion, type Call } from "./before-launch.ts";
+import { KitsAnswer } from "./kits-answer.tsx";
+import { OpenSheet } from "./open-sheet.tsx";
+import { readyKits, useOwnKits } from "./own-kits.ts";
+import { PickRow } from "./pick-row.tsx";
+import { BOATS, DEPTHS, DISTANCES, HOLES, LENGTHS, RISES, WATERS, type Pick } from "./sizes.ts";
+import { useAsked } from "./use-asked.ts";
+import "../turnaround/runner.css";
+import "./casualty.css";
+
+/** Before launching: three taps to a first answer, more as the skipper tells more. */
+export default function BeforeLaunchPage() {
+  const view = useStation();
+  const [call, setCall] = useState<Call>({});
+  const own = useOwnKits(view);
+  const asked = useAsked<KitsNeededAnswer>("kits-needed", kitsQuestion(call, own?.pattern.id, own?.flow));
+  const change = (part: Partial<Call>) => setCall({ ...call, ...part });
+  const may = mayWrite(view.me.role, "casualty-opened");
+  return (
+    <Page title="Before launch: how many kits?" back={{ to: "/casualty", label: "Casualty" }}>
+      <div className="casualty">
+        <BoatPart call={call} onChange={change} />
+        <KitsAnswer asked={asked} own={own} ready={readyKits(view)} />
+        <MorePart call={call} onChange={change} />
+        {may && call.kind !== undefined && call.length !== undefined && <OpenSheet call={call} />}
+        {!may && <Notice title="Your role reads sheets and does not open them." />}
+      </div>
+    </Page>
+  );
+}
+
+interface PartProps {
+  readonly call: Call;
+  readonly onChange: (part: Partial<Call>) => void;
+}
+
+function BoatPart({ call, onChange }: PartProps) {
+  return (
+    <Section title="The boat">
+      <PickRow label="What is she?" options={BOATS} picked={call.kind} onPick={(kind) => onChange({ kind })} />
+      <SizePicks label="How long?" picks={LENGTHS} si={call.length} onPick={(length) => onChange({ length })} />
+      <SizePicks
+        label="How far away?"
+        picks={DISTANCES}
+        si={call.distance}
+        onPick={(distance) => onChange({ distance })}
+      />
+      <details className="casualty-more">
+        <summary>Another length or distance</summary>
+        <TypedSize label="Length" unit="m" onRead={(length) => onChange({ length })} />
+        <TypedSize label="Distance" unit="nmi" onRead={(distance) => onChange({ distance })} />
+      </details>
+    </Section>
+  );
+}
+
+function MorePart({ call, onChange }: PartProps) {
+  return (
+    <Section title="What is known" beside={<span className="quiet">leave out what nobody knows</span>}>
+      <SizePicks label="Hole, across" picks={HOLES} si={call.hole} onPick={(hole) => onChange({ hole })} />
+      <SizePicks
+        label="Hole, below the waterline"
+        picks={DEPTHS}
+        si={call.holeDepth}
+        onPick={(holeDepth) => onChange({ holeDepth })}
+      />
+      <SizePicks label="Water inside" picks={WATERS} si={call.water} onPick={(water) => onChange({ water })} />
+      <SizePicks label="Rising, at one mark" picks={RISES} si={call.rising} onPick={(rising) => onChange({ rising })} />
+    </Section>
+  );
+}
+
+interface SizePicksProps {
+  readonly label: string;
+  readonly picks: readonly Pick[];
+  readonly si: number | undefined;
+  readonly onPick: (si: number | undefined) => void;
+}
+
+/** Nothing told is the same as "not known", where that is one of the answers. */
+function SizePicks({ label, picks, si, onPick }: SizePicksProps) {
+  const picked = picks.find((pick) => pick.si === si)?.id;
+  const choose = (id: string) => onPick(picks.find((pick) => pick.id === id)?.si);
+  return <PickRow label={label} options={picks} picked={picked} onPick={choose} />;
+}
+
+interface TypedSizeProps {
+  readonly label: string;
+  readonly unit: string;
+  readonly onRead: (si: number) => void;
+}
+
+function TypedSize({ label, unit, onRead }: TypedSizeProps) {
+  const [text, setText] = useState("");
+  return (
+    <QuantityField
+      label={label}
+      dimension="length"
+      unit={unit}
+      value={text}
+      onChange={(next, reading) => {
+        setText(next);
+        if (reading) onRead(reading.si);
+      }}
+    />
+  );
+}

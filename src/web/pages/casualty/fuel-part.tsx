@@ -1,0 +1,46 @@
+import { clearFuel, smellFuel } from "#station";
+import { useState } from "react";
+import { Button, CautionBox, TextField, Timestamp } from "../../parts/index.ts";
+import { nameOf } from "../turnaround/at-hand.ts";
+import { useSheet } from "./use-sheet.ts";
+
+/** Fuel smelt: every pump stops, in one tap, and stays stopped until somebody in charge finds it clear. */
+export function FuelPart() {
+  const { casualty, write, isBusy } = useSheet();
+  if (casualty.fuelSmelt) return <FuelSmelt />;
+  return (
+    <Button
+      kind="primary"
+      tone="grave"
+      wide
+      isBusy={isBusy}
+      onPress={() => void write("fuel smelt, all pumps stopped", (doing, now) => smellFuel(doing, now))}
+    >
+      Fuel smelt: stop all pumping
+    </Button>
+  );
+}
+
+function FuelSmelt() {
+  const { casualty, view, write, isBusy } = useSheet();
+  const [note, setNote] = useState("");
+  const { at, by } = casualty.fuelSmelt!;
+  return (
+    <CautionBox signal="DANGER" hazard="Fuel in the water">
+      <p>
+        <strong>Stop every pump and engine now.</strong> No switches, no flame, no smoking. People into open air. The
+        log says all pumps off from <Timestamp at={at} as="time" />, by {nameOf(view, by)}.
+      </p>
+      <p>Pumping starts again only when the person in charge has found it clear.</p>
+      <TextField label="Found clear: by whom, and how they know" value={note} onChange={setNote} />
+      <Button
+        wide
+        isBusy={isBusy}
+        isDisabled={note.trim() === ""}
+        onPress={() => void write("found clear of fuel", (doing, now) => clearFuel(doing, now, note.trim()))}
+      >
+        Found clear
+      </Button>
+    </CautionBox>
+  );
+}

@@ -1,0 +1,26 @@
+import { parseQuantity, type UnitSystem } from "#base";
+import { levelUnit } from "./say.ts";
+
+/** How far one tap goes, in the person's own unit. */
+const STEPS: Readonly<Record<UnitSystem, readonly [small: number, large: number]>> = { metric: [1, 5], us: [0.5, 2] };
+/** [m] */
+const HIGHEST = 10;
+
+/** The steps of a level: down large, down small, up small, up large. */
+export function levelSteps(system: UnitSystem): readonly number[] {
+  const [small, large] = STEPS[system];
+  return [-large, -small, small, large];
+}
+
+/**
+ * A level one tap further, on a round figure of the person's own unit.
+ *
+ * @param level - where it stands [m]; the last sounding, or nothing
+ * @param step - in the person's own unit
+ */
+export function stepLevel(level: number, step: number, system: UnitSystem): number {
+  const unit = levelUnit(system);
+  const [small] = STEPS[system];
+  const shown = Math.round((unit.of(level) + step) / small) * small;
+  return Math.min(HIGHEST, parseQuantity(`${Math.max(0, shown)} ${unit.symbol}`, "length"));
+}

@@ -1,0 +1,68 @@
+import { ask } from "#questions";
+import type { CasualtyState } from "#readiness";
+import { describe, expect, it } from "vitest";
+import { instantOn, onSceneQuestion, secondsOn, spaceAt } from "./on-scene-question.ts";
+
+const mark = (minute: number) => ({
+  entry: `e${minute}`,
+  at: `2027-03-14T10:${String(minute).padStart(2, "0")}:00Z`,
+  by: "ann",
+  device: "d",
+});
+const CABIN = { id: "s1", name: "Cabin", sort: "cabin", part: "middle" } as const;
+const HOLD = { id: "s2", name: "Hold", sort: "hold", part: "forward" } as const;
+const SHEET: CasualtyState = {
+  id: "c1",
+  name: "Grey boat",
+  boat: { kind: "motor boat", length: 9 },
+  spaces: [CABIN, HOLD],
+  opened: mark(0),
+  soundings: [
+    { ...mark(1), space: "s1", level: 0.3, text: "30 cm" },
+    { ...mark(2), space: "s2", level: 0.1, text: "10 cm" },
+    { ...mark(6), space: "s1", level: 0.35, text: "35 cm" },
+  ],
+  pumps: [
+    {
+      pump: "p1",
+      name: "Pump 1",
+      space: "s1",
+      running: true,
+      flow: 0.003,
+      runs: [{ from: mark(5).at, space: "s1", flow: 0.003 }],
+    },
+  ],
+  patches: [],
+  stability: {},
+  notes: [],
+};
+const NOW = Date.parse("2027-03-14T10:07:00Z");
+
+describe("a sheet as a question", () => {
+  it("looks at the space sounded last unless another is chosen", () => {
+    expect(spaceAt(SHEET)).toBe(CABIN);
+    expect(spaceAt(SHEET, "s2")).toBe(HOLD);
+    expect(spaceAt({ ...SHEET, spaces: [] })).toBeUndefined();
+  });
+
+  it("carries the readings and pumping of that space, and the last level of the others", () => {
+    const question = onSceneQuestion(SHEET, NOW)!;
+    expect(question.readings).toEqual([
+      { at: 60, level: 0.3 },
+      { at: 360, level: 0.35 },
+    ]);
+    expect(question.pumping).toEqual([{ from: 300, flow: 0.003 }]);
+    expect(question.spaces[1]).toMatchObject({ name: "Hold", level: 0.1 });
+    expect(onSceneQuestion(SHEET, NOW, "s2")!.pumping).toEqual([]);
+  });
+
+  it("is one that the question takes as it stands", () => {
+    const sent: unknown = JSON.parse(JSON.stringify(onSceneQuestion(SHEET, NOW)));
+    expect(ask("on-scene", sent)).toHaveProperty("reading.verdict");
+  });
+
+  it("counts on one clock and back", () => {
+    expect(secondsOn(SHEET, NOW)).toBe(420);
+    expect(instantOn(SHEET, 420)).toBe(NOW);
+  });
+});

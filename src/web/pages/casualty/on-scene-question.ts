@@ -1,0 +1,98 @@
+import type { OnSceneGiven } from "#questions";
+import type { CasualtyState } from "#readiness";
+
+/** The clock of a question: seconds from the opening of the sheet. */
+export function secondsOn(casualty: CasualtyState, at: string | number): number {
+  const ms = typeof at === "number" ? at : Date.parse(at);
+  return (ms - Date.parse(casualty.opened.at)) / 1000;
+}
+
+/** Back from the question's clock to the wall's [ms]. */
+export function instantOn(casualty: CasualtyState, seconds: number): number {
+  return Date.parse(casualty.opened.at) + 1000 * seconds;
+}
+
+/** The space looked at: the chosen one, else the one sounded last, else the first. */
+export function spaceAt(casualty: CasualtyState, chosen?: string): CasualtyState["spaces"][number] | undefined {
+  const wanted = chosen ?? casualty.soundings.at(-1)?.space;
+  return casualty.spaces.find(({ id }) => id === wanted) ?? casualty.spaces[0];
+}
+
+/**
+ * What to ask of a sheet.
+ *
+ * @param casualty - as its entries tell it
+ * @param now - [ms]; the answer is computed anew when it changes, so give whole minutes
+ * @param chosen - id of the space looked at
+ */
+export function onSceneQuestion(casualty: CasualtyState, now: number, chosen?: string): OnSceneGiven | undefined {
+  const space = spaceAt(casualty, chosen);
+  if (!space) return undefined;
+  const { beam, depth, draught, kind, length } = casualty.boat;
+  const { list, rollPeriod, righting } = casualty.stability;
+  const others = casualty.spaces.filter((one) => one !== space);
+  return {
+    boat: { kind, length, beam, depth, draught },
+    spaces: [
+      { name: space.name, sort: space.sort, part: space.part },
+      ...others.map((one) => ({
+        name: one.name,
+        sort: one.sort,
+        part: one.part,
+        level: lastLevel(casualty, one.id),
+      })),
+    ],
+    readings: readingsOf(casualty, space.id),
+    pumping: pumpingOf(casualty, space.id),
+    patches: patchesOf(casualty, space.id),
+    hole: { diameter: casualty.hole?.diameter },
+    now: Math.max(secondsOn(casualty, now), lastChange(casualty)),
+    list,
+    rollPeriod,
+    righting,
+    fuelSmelt: casualty.fuelSmelt !== undefined,
+  };
+}
+
+/** Nothing written down lies after now, however coarse the clock that asks. */
+function lastChange(casualty: CasualtyState): number {
+  const { soundings, patches, pumps } = casualty;
+  const runs = pumps.flatMap((pump) => pump.runs.flatMap(({ from, to }) => (to === undefined ? [from] : [from, to])));
+  const instants = [...[...soundings, ...patches].map(({ at }) => at), ...runs];
+  return Math.max(0, ...instants.map((at) => secondsOn(casualty, at)));
+}
+
+function lastLevel({ soundings }: CasualtyState, space: string): number | undefined {
+  return soundings.findLast((one) => one.space === space)?.level;
+}
+
+/** Two soundings at one instant are two devices at one mark: the later by id stands. */
+function readingsOf(casualty: CasualtyState, space: string): OnSceneGiven["readings"] {
+  const byTime = new Map<number, number>();
+  for (const { at, level, space: where } of casualty.soundings) {
+    if (where === space) byTime.set(secondsOn(casualty, at), level);
+  }
+  return [...byTime].map(([at, level]) => ({ at, level })).slice(-MOST);
+}
+
+const MOST = 60;
+
+function pumpingOf(casualty: CasualtyState, space: string): OnSceneGiven["pumping"] {
+  return casualty.pumps.flatMap(({ runs }) =>
+    runs
+      .filter((run) => run.space === space)
+      .map(({ from, to, flow }) => ({
+        from: secondsOn(casualty, from),
+        ...(to !== undefined && { to: secondsOn(casualty, to) }),
+        flow,
+      })),
+  );
+}
+
+function patchesOf(casualty: CasualtyState, space: string): NonNullable<OnSceneGiven["patches"]> {
+  const byTime = new Map<number, number>();
+  for (const { at, open, space: where } of casualty.patches) {
+    if (where === space) byTime.set(secondsOn(casualty, at), open);
+  }
+  return [...byTime].map(([at, open]) => ({ at, open }));
+}

@@ -1,0 +1,109 @@
+import type { CasualtyPump, PumpSetting } from "#readiness";
+import { refuelPump, setPump } from "#station";
+import { Button, Timestamp } from "../../parts/index.ts";
+import { usePreferences } from "../../theme/index.ts";
+import { useAsk } from "../../worker/index.ts";
+import { PickRow } from "./pick-row.tsx";
+import { figuresOf, LIFTS, OTHER_FLOWS, THROTTLES, USUAL_LIFT } from "./pump-figures.ts";
+import { sayFlow } from "./say.ts";
+import { useSheet } from "./use-sheet.ts";
+
+/** One pump: going or not, in a word, and the buttons to change that. */
+export function PumpRow({ pump }: { readonly pump: CasualtyPump }) {
+  const { units } = usePreferences();
+  const { isBusy } = useSheet();
+  const { change, refuel } = useSetting(pump);
+  const since = pump.runs.at(-1);
+  return (
+    <section className="pump" aria-label={pump.name}>
+      <p className="pump-head">
+        <PumpShape running={pump.running} />
+        <strong>{pump.name}</strong>
+        <span>
+          {pump.running ? `pumping, about ${sayFlow(pump.flow, units)}` : "off"}
+          {since && (
+            <>
+              {" since "}
+              <Timestamp at={pump.running ? since.from : (since.to ?? since.from)} as="time" />
+            </>
+          )}
+        </span>
+      </p>
+      <div className="pump-buttons">
+        <Button kind="primary" wide isBusy={isBusy} onPress={() => change({ running: !pump.running })}>
+          {pump.running ? "Stopped" : "Water comes: pumping"}
+        </Button>
+        {pump.runtime !== undefined && (
+          <Button wide isBusy={isBusy} onPress={refuel}>
+            Refuelled
+          </Button>
+        )}
+      </div>
+      <Settings pump={pump} onChange={change} />
+    </section>
+  );
+}
+
+type Change = Partial<Pick<PumpSetting, "running" | "lift" | "throttle" | "flow">>;
+
+/** Writes a change of a pump; what a kit moves is computed for its new setting first. */
+function useSetting(pump: CasualtyPump) {
+  const { view, write, run } = useSheet();
+  const ask = useAsk();
+  const pattern = view.kits.find(({ id }) => id === pump.kit)?.pattern.split("@", 1)[0];
+  const change = (part: Change) =>
+    void run(async () => {
+      const { runs: _runs, filled: _filled, ...setting } = pump;
+      const next = { ...setting, ...part };
+      const at = { lift: next.lift ?? USUAL_LIFT, throttle: next.throttle ?? 1 };
+      const isSet = part.lift !== undefined || part.throttle !== undefined;
+      const figures = pattern !== undefined && isSet ? await figuresOf(ask, pattern, at) : {};
+      await write(sayChange(pump, part), (doing, now) => setPump(doing, now, { ...next, ...figures }));
+    });
+  const refuel = () => void write(`${pump.name} refuelled`, (doing, now) => refuelPump(doing, now, pump.pump));
+  return { change, refuel };
+}
+
+function sayChange(pump: CasualtyPump, { running }: Change): string {
+  if (running === undefined) return `${pump.name} set anew`;
+  return `${pump.name} ${running ? "pumping" : "stopped"}`;
+}
+
+function Settings({ pump, onChange }: { readonly pump: CasualtyPump; readonly onChange: (part: Change) => void }) {
+  if (pump.kit === undefined) {
+    const picked = OTHER_FLOWS.find(({ si }) => Math.abs(si - pump.flow) < 1e-6)?.id;
+    const set = (id: string) => onChange({ flow: OTHER_FLOWS.find((one) => one.id === id)?.si ?? pump.flow });
+    return <PickRow label="Moves about" options={OTHER_FLOWS} picked={picked} onPick={set} />;
+  }
+  const throttle = THROTTLES.find(({ ratio }) => ratio === (pump.throttle ?? 1))?.id;
+  const lift = LIFTS.find(({ si }) => si === (pump.lift ?? USUAL_LIFT))?.id;
+  return (
+    <>
+      <PickRow
+        label="Throttle"
+        options={THROTTLES}
+        picked={throttle}
+        onPick={(id) => onChange({ throttle: THROTTLES.find((one) => one.id === id)!.ratio })}
+      />
+      <PickRow
+        label="Lift, water to pump"
+        options={LIFTS}
+        picked={lift}
+        onPick={(id) => onChange({ lift: LIFTS.find((one) => one.id === id)!.si })}
+      />
+    </>
+  );
+}
+
+/** A jet while it pumps, a barred ring while it does not. */
+function PumpShape({ running }: { readonly running: boolean }) {
+  return (
+    <svg className="pump-shape" viewBox="0 0 24 24" aria-hidden="true" fill="none" stroke="currentColor">
+      {running ? (
+        <path d="M2 9h9c7 0 10 4 10 12M2 15h7c4 0 6 2 6 6" strokeWidth="3" />
+      ) : (
+        <path d="M12 3a9 9 0 1 0 .01 0zM6 18 18 6" strokeWidth="2.5" />
+      )}
+    </svg>
+  );
+}

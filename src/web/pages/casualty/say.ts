@@ -1,0 +1,45 @@
+import { formatQuantity, inUnit, type UnitSystem } from "#base";
+import type { AxisUnit } from "../../drawing/delivery-scales.ts";
+
+/** "190 L/min". */
+export function sayFlow(si: number, system: UnitSystem): string {
+  return formatQuantity(si, "flow", { unit: system === "metric" ? "L/min" : "gpm", digits: 2 });
+}
+
+/** A level as people on deck say it: "54 cm", "21 in". */
+export function sayLevel(si: number, system: UnitSystem): string {
+  const unit = levelUnit(system);
+  return `${Math.round(unit.of(si))}\u00a0${unit.symbol}`;
+}
+
+/** Levels are in centimetres or inches: whole figures, whatever the size. */
+export function levelUnit(system: UnitSystem): AxisUnit {
+  const symbol = system === "metric" ? "cm" : "in";
+  return { symbol, of: (si) => inUnit(si, symbol, "length") };
+}
+
+/** "40 min", "2 h 10 min": coarse, as the estimate is. */
+export function sayMinutes(seconds: number): string {
+  const minutes = coarse(seconds / 60);
+  if (minutes < 120) return `${minutes}\u00a0min`;
+  const rest = minutes % 60;
+  return rest === 0 ? `${minutes / 60}\u00a0h` : `${Math.floor(minutes / 60)}\u00a0h ${rest}\u00a0min`;
+}
+
+/** Minutes no finer than they are known: whole to ten, then fives, then tens. */
+function coarse(minutes: number): number {
+  const step = minutes < 10 ? 1 : minutes < 120 ? 5 : 10;
+  return Math.max(1, Math.round(minutes / step) * step);
+}
+
+/** A chance in words that do not promise: "97 in 100", "more than 99 in 100". */
+export function sayChance(chance: number): string {
+  const hundredths = Math.round(100 * chance);
+  if (hundredths >= 100) return "more than 99 in 100";
+  return hundredths <= 0 ? "less than 1 in 100" : `${hundredths} in 100`;
+}
+
+/** An instant on the reader's own clock: "14:35". */
+export function sayClock(ms: number): string {
+  return new Intl.DateTimeFormat("en-GB", { hour: "2-digit", minute: "2-digit" }).format(new Date(ms));
+}

@@ -1,0 +1,85 @@
+import type { Entry } from "#log";
+import { strikeEntry } from "#station";
+import { useState } from "react";
+import { doingOf, useRecorder, type HistoryLine } from "../../device/index.ts";
+import { Button, Section, sayKind, Table, Timestamp, type Column } from "../../parts/index.ts";
+import { StrikeDialog } from "../kit/strike-dialog.tsx";
+import { nameOf } from "../turnaround/at-hand.ts";
+import { tellCasualty } from "./casualty-telling.ts";
+import { useSheet } from "./use-sheet.ts";
+
+/** Every line written about her, newest first; struck ones stay in sight. */
+export function SheetEntries() {
+  const { casualty, view } = useSheet();
+  const recorder = useRecorder();
+  const [striking, setStriking] = useState<Entry>();
+  const lines = view.historyOf(`casualty:${casualty.id}`).toReversed();
+  return (
+    <Section title="Entries" beside={<span className="quiet">{lines.length} lines, newest first</span>}>
+      <details className="casualty-more">
+        <summary>All lines</summary>
+        <Lines lines={lines} onStrike={setStriking} />
+      </details>
+      {striking && (
+        <StrikeDialog
+          what={sayKind(striking.kind)}
+          judge={(reason) => strikeEntry(doingOf(view), striking, reason)}
+          onStrike={(reason) => recorder.strike(striking, reason)}
+          onClose={() => setStriking(undefined)}
+        />
+      )}
+    </Section>
+  );
+}
+
+interface LinesProps {
+  readonly lines: readonly HistoryLine[];
+  readonly onStrike: (entry: Entry) => void;
+}
+
+function Lines({ lines, onStrike }: LinesProps) {
+  const { view } = useSheet();
+  const may = (entry: Entry) => strikeEntry(doingOf(view), entry, "asked").kind === "entry";
+  const columns: readonly Column<HistoryLine>[] = [
+    { key: "what", head: "What", cell: (line) => <What line={line} /> },
+    { key: "when", head: "When", cell: ({ entry }) => <Timestamp at={entry.at} /> },
+    { key: "who", head: "By", cell: ({ entry }) => nameOf(view, entry.by) },
+    {
+      key: "strike",
+      head: "Strike",
+      isAct: true,
+      cell: ({ entry, struck }) =>
+        !struck &&
+        may(entry) && (
+          <Button kind="quiet" label={`Strike: ${sayKind(entry.kind)}, ${entry.at}`} onPress={() => onStrike(entry)}>
+            Strike
+          </Button>
+        ),
+    },
+  ];
+  return (
+    <Table
+      caption="Entries, newest first"
+      isCaptionHidden
+      columns={columns}
+      rows={lines}
+      rowKey={({ entry }) => entry.id}
+    />
+  );
+}
+
+function What({ line: { entry, struck } }: { readonly line: HistoryLine }) {
+  const told = tellCasualty(entry);
+  const words = (
+    <>
+      <strong>{sayKind(entry.kind)}</strong>
+      {told !== "" && `: ${told}`}
+    </>
+  );
+  if (!struck) return words;
+  return (
+    <>
+      <s>{words}</s> <span className="quiet">struck: {(struck.body as { readonly reason: string }).reason}</span>
+    </>
+  );
+}

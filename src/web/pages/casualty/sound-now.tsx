@@ -1,0 +1,107 @@
+import { takeSounding } from "#station";
+import { useState } from "react";
+import { Button, Timestamp } from "../../parts/index.ts";
+import { usePreferences } from "../../theme/index.ts";
+import { levelSteps, stepLevel } from "./level-steps.ts";
+import { levelUnit, sayLevel } from "./say.ts";
+import { useSheet } from "./use-sheet.ts";
+
+/** One sounding: the level at the mark by taps or typed, then one tap for "now". There is no default. */
+export function SoundNow() {
+  const { casualty, space, isBusy, write } = useSheet();
+  const { units } = usePreferences();
+  const [level, setLevel] = useState<number>();
+  const last = casualty.soundings.findLast((one) => one.space === space);
+  const save = async (read: number) => {
+    const words = `${sayLevel(read, units)} sounded`;
+    const body = { space, level: read, text: sayLevel(read, units) };
+    if (await write(words, (doing, now) => takeSounding(doing, now, body))) setLevel(undefined);
+  };
+  return (
+    <section className="sound" aria-label="Sounding">
+      <p className="sound-last">
+        {last ? (
+          <>
+            Last: <strong>{sayLevel(last.level, units)}</strong> at <Timestamp at={last.at} as="time" />
+          </>
+        ) : (
+          "Level above the lowest point of the space, at one mark: tape the stick."
+        )}
+      </p>
+      <LevelPicker level={level} from={last?.level ?? 0} onLevel={setLevel} />
+      <Button
+        kind="primary"
+        wide
+        isBusy={isBusy}
+        isDisabled={level === undefined}
+        onPress={() => level !== undefined && void save(level)}
+      >
+        {level === undefined ? "Sounded now" : `${sayLevel(level, units)}: sounded now`}
+      </Button>
+    </section>
+  );
+}
+
+interface LevelPickerProps {
+  readonly level: number | undefined;
+  /** Where the first tap starts from. */
+  readonly from: number;
+  readonly onLevel: (level: number | undefined) => void;
+}
+
+function LevelPicker({ level, from, onLevel }: LevelPickerProps) {
+  const { units } = usePreferences();
+  const [less, more] = [levelSteps(units).slice(0, 2), levelSteps(units).slice(2)];
+  const step = (by: number) => onLevel(stepLevel(level ?? from, by, units));
+  return (
+    <div className="sound-steps">
+      {less.map((by) => (
+        <StepButton key={by} by={by} onPress={() => step(by)} />
+      ))}
+      <TypedLevel level={level} onLevel={onLevel} />
+      {more.map((by) => (
+        <StepButton key={by} by={by} onPress={() => step(by)} />
+      ))}
+      <button type="button" className="pick sound-same" onClick={() => onLevel(from)}>
+        Same as last
+      </button>
+    </div>
+  );
+}
+
+function StepButton({ by, onPress }: { readonly by: number; readonly onPress: () => void }) {
+  const { symbol } = levelUnit(usePreferences().units);
+  const words = `${by < 0 ? "Lower" : "Higher"} by ${Math.abs(by)} ${symbol}`;
+  return (
+    <button type="button" className="pick sound-step" aria-label={words} onClick={onPress}>
+      {by < 0 ? "\u2212" : "+"}
+      {Math.abs(by)}
+    </button>
+  );
+}
+
+/** Typed in whole figures of the unit shown. */
+function TypedLevel({ level, onLevel }: Pick<LevelPickerProps, "level" | "onLevel">) {
+  const { units } = usePreferences();
+  const unit = levelUnit(units);
+  const shown = level === undefined ? "" : String(Math.round(10 * unit.of(level)) / 10);
+  const type = (text: string) => {
+    const figure = Number(text.replace(",", "."));
+    const isRead = text.trim() !== "" && Number.isFinite(figure) && figure >= 0;
+    onLevel(isRead ? Math.min(10, figure / unit.of(1)) : undefined);
+  };
+  return (
+    <label className="sound-level">
+      <span className="for-readers-only">Level in {unit.symbol}</span>
+      <input
+        className="field-input"
+        inputMode="decimal"
+        autoComplete="off"
+        maxLength={6}
+        value={shown}
+        onChange={(event) => type(event.target.value)}
+      />
+      <span>{unit.symbol}</span>
+    </label>
+  );
+}

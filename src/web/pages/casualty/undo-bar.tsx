@@ -1,0 +1,20 @@
+import { Button, ErrorBox } from "../../parts/index.ts";
+import { useSheet } from "./use-sheet.ts";
+
+/** What was written last, and the way back; what stood against the last try. */
+export function UndoBar() {
+  const { last, undo, isBusy, error } = useSheet();
+  return (
+    <div className="undo" role="status">
+      <ErrorBox error={error} title="Not written down" />
+      {last && (
+        <>
+          <span>Written: {last.words}.</span>
+          <Button isBusy={isBusy} onPress={() => void undo()}>
+            Undo
+          </Button>
+        </>
+      )}
+    </div>
+  );
+}

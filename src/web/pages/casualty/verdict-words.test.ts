@@ -1,0 +1,28 @@
+import { ask, exampleOf, type OnSceneAnswer } from "#questions";
+import { describe, expect, it } from "vitest";
+import { sayVerdict } from "./verdict-words.ts";
+
+const example = exampleOf("on-scene") as object;
+
+function answerTo(more: object): OnSceneAnswer {
+  return ask("on-scene", { ...example, ...more }) as OnSceneAnswer;
+}
+
+describe("the one line on scene", () => {
+  it("says gaining, when dry with its doubt, and when to refuel", () => {
+    const words = sayVerdict(answerTo({}), Date.UTC(2027, 2, 14, 14, 35));
+    expect(words.word).toBe("GAINING");
+    expect(words.detail).toMatch(/^dry in about \d+\u00a0min \(\d+ to \d+\), refuel at \d\d:35$/);
+  });
+
+  it("says losing and how long is left at the least", () => {
+    const readings = [0.5, 0.62, 0.74, 0.86].map((level, i) => ({ at: 180 * i, level }));
+    const words = sayVerdict(answerTo({ readings, pumping: [], now: 560 }));
+    expect(words.word).toBe("LOSING");
+    expect(words.detail).toMatch(/^off in \d+\u00a0min unless the hole is halved$/);
+  });
+
+  it("says what to do where nothing has been sounded", () => {
+    expect(sayVerdict(answerTo({ readings: [] }))).toMatchObject({ kind: "unknown", word: "NO SOUNDING YET" });
+  });
+});
