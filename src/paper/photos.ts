@@ -1,4 +1,5 @@
 import type { Photo } from "#station";
+import { isEmbeddable } from "./embeddable.ts";
 import { MARGIN, type Sheet } from "./sheet.ts";
 
 const BOX = { width: 240, height: 180, gap: 14 } as const;
@@ -25,18 +26,17 @@ export function writePhotos(
 function writePhoto({ pdf }: Sheet, left: number, top: number, caption: string, photo: Photo | undefined): void {
   pdf.lineWidth(0.4).strokeColor("#555").rect(left, top, BOX.width, BOX.height).stroke();
   pdf.font("regular").fontSize(8).fillColor("#000");
-  if (photo !== undefined && canEmbed(photo)) {
+  if (photo !== undefined && isEmbeddable(photo)) {
     pdf.image(Buffer.from(photo.bytes), left + 1, top + 1, {
       fit: [BOX.width - 2, BOX.height - 2],
       align: "center",
       valign: "center",
     });
   } else
-    pdf.text(photo ? `Photo of kind ${photo.mime}: see it on screen.` : "Photo not yet received.", left + 8, top + 8);
+    pdf.text(
+      photo ? `This photo (${photo.mime}) cannot be printed: see it on screen.` : "Photo not yet received.",
+      left + 8,
+      top + 8,
+    );
   pdf.text(caption, left, top + BOX.height + 4, { width: BOX.width, height: 22, ellipsis: true });
-}
-
-/** The kinds of picture that a PDF can hold as they are. */
-function canEmbed({ mime }: Photo): boolean {
-  return mime === "image/jpeg" || mime === "image/png";
 }

@@ -1,4 +1,5 @@
-import { closeSync, mkdirSync, openSync, readFileSync, statSync, unlinkSync, utimesSync, writeSync } from "node:fs";
+import { makeFolder } from "#store/sqlite";
+import { closeSync, openSync, readFileSync, statSync, unlinkSync, utimesSync, writeSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
 import { codeOf, StartProblem } from "./start-problem.ts";
@@ -25,7 +26,7 @@ export async function takeDataFolder(folder: string): Promise<DataFolder> {
   const path = resolve(folder);
   const lock = join(path, "server.lock");
   await orStartProblem(path, async () => {
-    mkdirSync(path, { recursive: true });
+    makeFolder(path);
     if (!writeLock(lock)) await takeOver(path, lock);
   });
   const touching = setInterval(() => touch(lock), TOUCH_MS).unref();

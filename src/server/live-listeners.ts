@@ -1,13 +1,18 @@
 import { LIVE_EVENTS, type Cursor } from "#station";
 import type { FastifyReply, FastifyRequest } from "fastify";
+import { callerOf } from "./gate.ts";
 import type { Parts } from "./parts.ts";
 import { findAsking } from "./sessions.ts";
 
 /** A device that takes in nothing may leave so much unsent [byte] before it is let go; it will connect again. */
 const UNSENT_BYTES = 256 * 1024;
 
+/** So many streams of one device at once, for its open tabs; one more ends the oldest. */
+const STREAMS_OF_DEVICE = 12;
+
 /** One open device. */
 interface Listener {
+  readonly device: string;
   readonly request: FastifyRequest;
   readonly reply: FastifyReply;
 }
@@ -24,10 +29,12 @@ export class LiveListeners {
 
   /** Lets a device listen from now on, and tells it how things stand. */
   async add(request: FastifyRequest, reply: FastifyReply): Promise<void> {
+    const heads = await this.#readHeads();
     const listener = openStream(request, reply);
+    this.#makeRoom(listener.device);
     this.#open.add(listener);
-    request.raw.on("close", () => this.#open.delete(listener));
-    send(listener, LIVE_EVENTS.heads, await this.#readHeads());
+    reply.raw.on("close", () => this.#open.delete(listener));
+    send(listener, LIVE_EVENTS.heads, heads);
   }
 
   /** Tells every device, where something has changed since they were last told. */
@@ -49,6 +56,14 @@ export class LiveListeners {
 
   close(): void {
     for (const { reply } of this.#open) reply.raw.end();
+  }
+
+  #makeRoom(device: string): void {
+    const held = [...this.#open].filter((listener) => listener.device === device);
+    for (const listener of held.slice(0, Math.max(0, held.length + 1 - STREAMS_OF_DEVICE))) {
+      this.#open.delete(listener);
+      listener.reply.raw.end();
+    }
   }
 
   /** Ends the streams of those who were signed out or shut out since they opened. */
@@ -76,7 +91,7 @@ function openStream(request: FastifyRequest, reply: FastifyReply): Listener {
     "cache-control": "no-store",
     "x-accel-buffering": "no",
   });
-  return { request, reply };
+  return { device: callerOf(request).device, request, reply };
 }
 
 function send(listener: Listener, event: string, data: unknown): void {

@@ -46,6 +46,20 @@ describe("live lines over two servers on one SQLite file", () => {
     expect(await next(events, "signed-out")).toMatchObject({ data: { because: "device-shut-out" } });
     expect((await events.next()).done).toBe(true);
   });
+
+  it("end the oldest where one device opens ever more", async () => {
+    const browser = other.browser();
+    const me = { name: keeper.me.person.name, pin: PIN, device: browser.device, deviceName: "Tablet" };
+    const cookie = cookieOf(await browser.send("POST", "/api/sign-in", me));
+    const { port } = other.app.server.address() as AddressInfo;
+    const url = `http://127.0.0.1:${port}/api/log/live`;
+    const oldest = listen(url, cookie);
+    expect(await next(oldest, "heads")).toMatchObject({ event: "heads" });
+    const newer = Array.from({ length: 12 }, () => listen(url, cookie));
+    await Promise.all(newer.map((events) => next(events, "heads")));
+    expect((await oldest.next()).done).toBe(true);
+    await Promise.all(newer.map((events) => events.return(undefined)));
+  });
 });
 
 function cookieOf(reply: { readonly cookies: readonly { name: string; value: string }[] }): string {

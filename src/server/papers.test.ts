@@ -1,6 +1,8 @@
 import { demoAccounts, demoEntries } from "#demo";
+import { hashBytes, type Entry } from "#log";
+import { idOf } from "#readiness";
+import { createStationFold, type PushReply, type SignedIn } from "#station";
 import { openMemoryStore } from "#store/memory";
-import { createStationFold } from "#station";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openDemoAccounts } from "./demo-station.ts";
 import { readPatterns } from "./pattern-folder.ts";
@@ -8,6 +10,12 @@ import { stageStation, type Browser, type StagedStation } from "./staged-station
 
 const patterns = readPatterns(["patterns"]);
 const entries = demoEntries({ patterns, today: "2027-03-14", seed: 7 });
+
+const KEEPER = { name: "Mara Tolliver", pin: "200417", deviceName: "Tablet" };
+
+function about({ place, subject, pattern }: Entry): Partial<Entry> {
+  return { place, subject, ...(pattern === undefined ? {} : { pattern }) };
+}
 
 describe("the demo station", () => {
   let station: StagedStation;
@@ -53,5 +61,20 @@ describe("the demo station", () => {
       expect(reply.rawPayload.subarray(0, 5).toString()).toBe("%PDF-");
     }
     expect((await browser.send("GET", `/api/paper/turnaround/${kit.id}/none.pdf`)).statusCode).toBe(404);
+  });
+
+  it("prints a second turnaround open beside the first, and a photo that is none as what it is", async () => {
+    const me = (await browser.send("POST", "/api/sign-in", { ...KEEPER, device: browser.device })).json<SignedIn>();
+    const enrolled = entries.find(({ kind }) => kind === "kit-enrolled")!;
+    const bytes = Buffer.concat([Buffer.from("89504e470d0a1a0a", "hex"), Buffer.from("no picture")]);
+    const photo = { hash: hashBytes(bytes), mime: "image/png", bytes: bytes.length, width: 10, height: 10 };
+    await browser.send("PUT", `/api/photos/${photo.hash}`, bytes, { "content-type": "image/png" });
+    const write = (kind: string, body: object) => station.line(me, { ...about(enrolled), kind, body });
+    const open = (turnaround: string) => write("turnaround-opened", { turnaround, because: "routine", sealSeen: "" });
+    const seen = write("step-answered", { turnaround: "two", step: "open", answer: "seen", photos: [photo] });
+    const pushed = await browser.send("POST", "/api/log/push", { entries: [open("one"), open("two"), seen] });
+    expect(pushed.json<PushReply>().verdicts.map(({ verdict }) => verdict)).toEqual(Array(3).fill("accepted"));
+    const reply = await browser.send("GET", `/api/paper/turnaround/${idOf(enrolled.subject)}/two.pdf`);
+    expect(reply.headers["content-type"]).toBe("application/pdf");
   });
 });

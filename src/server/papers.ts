@@ -17,13 +17,18 @@ export async function printTurnaround(
 ): Promise<Uint8Array | undefined> {
   const fold = await log.read();
   const kit = fold.kit(wanted.kit);
-  const turnaround = [...(kit?.turnarounds ?? []), kit?.turnaround].find((one) => one?.id === wanted.turnaround);
+  const turnaround = turnaroundsOf(kit).find(({ id }) => id === wanted.turnaround);
   const reading = fold.read();
   const pattern = kit && reading.patterns.get(kit.pattern);
   if (kit === undefined || turnaround === undefined || pattern === undefined) return undefined;
   const record = gather(parts, reading, { kit, turnaround, pattern });
   const { renderTurnaroundRecord } = await import("#paper");
   return renderTurnaroundRecord({ ...record, units: wanted.units, photos: await fetchPhotos(parts, kit, turnaround) });
+}
+
+/** Closed ones, the open one, and any that another device opened beside it. */
+function turnaroundsOf(kit: KitState | undefined): readonly Turnaround[] {
+  return [...(kit?.turnarounds ?? []), ...(kit?.turnaround ? [kit.turnaround] : []), ...(kit?.otherTurnarounds ?? [])];
 }
 
 function gather(

@@ -39,6 +39,16 @@ export function answerProblems(app: FastifyInstance): void {
   app.setNotFoundHandler((request, reply) => answer(reply, unknownAddress(request)));
 }
 
+/**
+ * Answers what fails before any route or hook is found, such as an address that cannot be decoded. Nothing else has
+ * set headers by then.
+ */
+export function answerUnroutable(error: FastifyError, _request: FastifyRequest, reply: FastifyReply): void {
+  void reply.header("content-security-policy", "default-src 'none'; frame-ancestors 'none'");
+  void reply.header("x-content-type-options", "nosniff").header("referrer-policy", "no-referrer");
+  void answer(reply, unreadable(error));
+}
+
 /** Sends a refusal, also from within a hook. */
 export function answer(reply: FastifyReply, refusal: Refusal): FastifyReply {
   const { problem } = refusal;
@@ -122,7 +132,7 @@ function unreadable(error: FastifyError): Refusal {
   return new Refusal("bad-input", {
     code: "SV-124",
     message: `The request cannot be read: ${error.message}`,
-    remedy: "Send the whole of it again as well-formed JSON.",
+    remedy: "Check the address, and send the whole of it again as well-formed JSON.",
   });
 }
 

@@ -141,14 +141,14 @@ describe.each(Object.entries(stores))("a push, kept in %s", (_, open) => {
   it("keeps it one administrator, however they would go: by a strike, or both in one push", async () => {
     const founder = await station.signedIn("administrator");
     const second = await station.signedIn("administrator", "second-office");
-    const about = (id: string) => ({ subject: `person:${id}` });
-    const leave = (id: string) => line({ ...about(id), kind: "person-left", body: {} }, founder.me);
+    const subject = `person:${founder.me.person.id}`;
+    const leave = (id: string) => line({ subject: `person:${id}`, kind: "person-left", body: {} }, founder.me);
     const both = await push([leave(second.me.person.id), leave(founder.me.person.id)], founder);
     expect(both).toMatchObject([{ verdict: "accepted" }, { verdict: "refused", faults: [{ code: "SV-172" }] }]);
     const pulled = await founder.send("GET", "/api/log/pull?limit=5000");
     const { entries } = pulled.json<PullReply>();
-    const joined = entries.find(({ entry }) => entry.subject === `person:${founder.me.person.id}`)!.entry;
-    const strike = { ...about(founder.me.person.id), kind: "struck", body: { entry: joined.id, reason: "slip" } };
+    const joined = entries.find(({ entry }) => entry.subject === subject)!.entry;
+    const strike = { subject, kind: "struck", body: { entry: joined.id, reason: "slip" } };
     expect(await push([line(strike, founder.me)], founder)).toMatchObject([
       { verdict: "refused", faults: [{ code: "SV-172" }] },
     ]);

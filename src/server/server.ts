@@ -8,7 +8,7 @@ import { addPaperRoutes } from "./paper-routes.ts";
 import type { Parts, ServerOptions } from "./parts.ts";
 import { addPasskeyRoutes } from "./passkey-routes.ts";
 import { addPhotoRoutes } from "./photo-routes.ts";
-import { answerProblems } from "./problem.ts";
+import { answerProblems, answerUnroutable } from "./problem.ts";
 import { addPullRoutes } from "./pull-routes.ts";
 import { addPushRoute } from "./push-routes.ts";
 import { addQuestionRoutes } from "./question-routes.ts";
@@ -37,6 +37,7 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
     logger: options.log ?? false,
     bodyLimit: BODY_BYTES_LIMIT,
     requestTimeout: REQUEST_MS,
+    frameworkErrors: answerUnroutable,
     // A proxy on this machine or this network says who asks and over what; only where one is set up.
     trustProxy: options.origin === undefined ? false : ["loopback", "linklocal", "uniquelocal"],
   }).withTypeProvider<ZodTypeProvider>();

@@ -27,7 +27,10 @@ export interface NobodyAsking {
   readonly because: SignedOut["because"];
 }
 
-/** Signs a person in on a device: a new session in the store, its token in a cookie that scripts cannot read. */
+/**
+ * Signs a person in on a device: a new session in the store, its token in a cookie that scripts cannot read. A session
+ * that the browser had before ends, since its cookie is gone with it.
+ */
 export async function openSession(
   parts: Parts,
   reply: FastifyReply,
@@ -37,6 +40,8 @@ export async function openSession(
   const created = parts.ambient.now();
   const expires = secondsAfter(created, SESSION_SECONDS);
   const session: Session = { tokenHash: hashSecret("session", token), ...who, created, expires };
+  const before = reply.request.cookies[SESSION_COOKIE];
+  if (before !== undefined) await parts.secrets.removeSession(hashSecret("session", before));
   await parts.secrets.putSession(session);
   setCookie(parts, reply, SESSION_COOKIE, token);
   setCookie(parts, reply, DEVICE_COOKIE, who.device);

@@ -18,8 +18,8 @@ export function addSetupRoute(app: Routes, parts: Parts): void {
     { config: { permission: "sign-in", ...FEW }, schema: { body: setupRequest, response: { 200: signedIn } } },
     async (request, reply) => {
       requireFitPin(request.body.pin);
-      const code = await takeTicket(parts.secrets, "setup", readCode(request.body.code), parts.ambient.now());
       await requireEmpty(parts);
+      const code = await takeTicket(parts.secrets, "setup", readCode(request.body.code), parts.ambient.now());
       if (code === undefined) throw spentCode();
       return arrive(parts, reply, await foundStation(parts, request.body), request.body);
     },

@@ -66,6 +66,17 @@ describe("headers", () => {
     },
   );
 
+  it.each(["/%zz", "/api/%c0%ae"])("guard the answer to an address that cannot be read: %s", async (url) => {
+    const reply = await plain.browser().send("GET", url);
+    expect(reply.statusCode).toBe(400);
+    expect(reply.headers).toMatchObject({
+      "content-security-policy": "default-src 'none'; frame-ancestors 'none'",
+      "x-content-type-options": "nosniff",
+      "cache-control": "no-store",
+    });
+    expect(reply.json()).toMatchObject({ code: "SV-124", remedy: expect.any(String) });
+  });
+
   it("answer an unknown address as a problem with a remedy", async () => {
     const reply = await plain.browser().send("GET", "/api/nothing");
     expect(reply.statusCode).toBe(404);

@@ -35,6 +35,9 @@ describe("set-up of an empty station", () => {
     const { device, send } = station.browser();
     const ask = () => send("POST", "/api/setup", { ...wish, device, deviceName: "Phone" });
     expect((await ask()).json()).toMatchObject({ code: "SV-133" });
+    place.zone = "Nowhere/Land";
+    expect((await ask()).json()).toMatchObject({ code: "SV-122", faults: [{ field: "place.zone" }] });
+    place.zone = "UTC";
     await station.signedIn("administrator");
     expect((await ask()).json()).toMatchObject({ code: "SV-134" });
     expect(await station.store.count()).toBe(4);
@@ -162,6 +165,16 @@ describe("sessions", () => {
     expect((await one.send("DELETE", "/api/session")).statusCode).toBe(204);
     expect((await one.send("GET", "/api/log/pull")).statusCode).toBe(401);
     expect((await other.send("GET", "/api/log/pull")).statusCode).toBe(200);
+  });
+
+  it("end where another begins in the same browser: the token before opens nothing", async () => {
+    const browser = await station.signedIn("crew");
+    const old = station.browser();
+    const token = String((await signIn(browser, browser.me.person.name, PIN)).headers["set-cookie"]);
+    await signIn(browser, browser.me.person.name, PIN);
+    const cookie = token.match(/drykeel_session=[^;]+/)![0];
+    expect((await old.send("GET", "/api/log/pull", undefined, { cookie })).statusCode).toBe(401);
+    expect((await browser.send("GET", "/api/log/pull")).statusCode).toBe(200);
   });
 
   it("take writes from no other site's pages", async () => {

@@ -2,7 +2,7 @@ import { spawn } from "node:child_process";
 import { mkdtempSync, rmSync, utimesSync, writeFileSync } from "node:fs";
 import { createServer, type AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { join, resolve } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
 import { takeDataFolder } from "./data-folder.ts";
 import { readSettings } from "./settings.ts";
@@ -12,7 +12,7 @@ const folder = mkdtempSync(join(tmpdir(), "drykeel-start-"));
 afterAll(() => rmSync(folder, { recursive: true }));
 
 const start = (dataDir: string, args: string[] = [], env: NodeJS.ProcessEnv = {}) =>
-  startStation(readSettings({ PORT: "0", DATA_DIR: join(folder, dataDir), ...env }, args), process.cwd());
+  startStation(readSettings({ PORT: "0", DATA_DIR: resolve(folder, dataDir), ...env }, args), process.cwd());
 
 describe("a start", () => {
   it("fills the demo, says where to go, who to sign in as and where the data is, and comes back to it", async () => {
@@ -50,6 +50,10 @@ describe("a start", () => {
   it("names a folder that cannot be written to", async () => {
     writeFileSync(join(folder, "file"), "");
     await expect(start("file")).rejects.toThrow(/The data folder .*file cannot be written to/);
+  });
+
+  it.runIf(process.platform === "linux")("names a folder in which none can be made, at once", async () => {
+    await expect(start("/proc/drykeel")).rejects.toThrow(/The data folder \/proc\/drykeel cannot be written to/);
   });
 
   it("names a database that cannot be reached, without its password", async () => {

@@ -1,3 +1,4 @@
+import { isZone } from "#base";
 import { z } from "zod";
 import type { Pattern } from "#kit";
 import type { KeptEntry } from "#log";
@@ -48,7 +49,7 @@ export const setupRequest = z.strictObject({
   place: z.strictObject({
     name: z.string().trim().min(1).max(80),
     strength: z.number().int().min(0).max(1000),
-    zone: z.string().describe("IANA time zone"),
+    zone: z.string().max(64).refine(isZone, "a time zone such as Europe/London").describe("IANA time zone"),
   }),
   device,
   deviceName,

@@ -1,1 +1,2 @@
+export { makeFolder } from "./folder.ts";
 export { openSqliteStore, SqliteStore, type SqliteOptions } from "./sqlite-store.ts";

@@ -1,9 +1,10 @@
-import { mkdir, open, rename } from "node:fs/promises";
+import { open, rename } from "node:fs/promises";
 import { dirname, resolve } from "node:path";
 import Database from "better-sqlite3";
 import { Kysely, SqliteDialect, sql, type Dialect } from "kysely";
 import { migrate, SqlStore, translateErrors, type ColumnTypes, type Engine, type Tables } from "#store/sql";
 import { AppendWatch } from "./append-watch.ts";
+import { makeFolder } from "./folder.ts";
 import { PatientDriver } from "./patient-driver.ts";
 import { translateOpening, translateSqlite } from "./sqlite-faults.ts";
 
@@ -39,7 +40,7 @@ export class SqliteStore extends SqlStore {
   async backupTo(path: string): Promise<void> {
     const part = `${resolve(path)}.part`;
     try {
-      await mkdir(dirname(part), { recursive: true });
+      makeFolder(dirname(part));
       await this.#raw.backup(part);
       await flush(part);
       await rename(part, resolve(path));
@@ -58,7 +59,7 @@ export class SqliteStore extends SqlStore {
  */
 export async function openSqliteStore(path: string, options: SqliteOptions = {}): Promise<SqliteStore> {
   try {
-    await mkdir(dirname(resolve(path)), { recursive: true });
+    makeFolder(dirname(resolve(path)));
     const raw = openFile(path, options);
     const db = new Kysely<Tables>({
       dialect: translateErrors(createDialect(raw, options.patience ?? PATIENCE), translateSqlite),
