@@ -24,6 +24,7 @@ export function writeDeliveryTable(
   units: UnitSystem,
 ): void {
   sheet.heading("What it delivers");
+  writeCautions(sheet, ["estimate"]);
   sheet.paragraph(setting);
   sheet.gap(4);
   const columns = [
@@ -44,6 +45,4 @@ export function writeDeliveryTable(
     columns,
     cells.map((row) => ({ cells: row })),
   );
-  sheet.gap(4);
-  writeCautions(sheet, ["estimate"]);
 }

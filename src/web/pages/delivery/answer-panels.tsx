@@ -142,7 +142,7 @@ export function LiftTable({ answer, about }: PanelProps) {
       head: "Likely between",
       align: "figures",
       cell: ({ flow, band }) =>
-        flow > 0 ? `${roundFlow(band.low, units, Math.floor)} and ${roundFlow(band.high, units, Math.ceil)}` : "",
+        flow > 0 ? `${roundFlow(band.low, units, Math.floor)} and ${roundFlow(band.high, units, Math.ceil)}` : "none",
     },
     { key: "because", head: "What binds", cell: ({ because }) => because },
   ];

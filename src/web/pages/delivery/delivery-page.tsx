@@ -35,22 +35,24 @@ export default function DeliveryPage() {
 
 function Delivery({ at, pattern }: { readonly at: KitAtHand; readonly pattern: PumpPattern }) {
   const { units } = usePreferences();
-  const [setting, setSetting] = useState(() => firstSetting(pattern));
+  const [setting, setSetting] = useState(() => firstSetting(pattern, units));
   const answer = useMemo(() => askRig(pattern, setting, units), [pattern, setting, units]);
   const about: Setting = { pattern, setting, units };
   const change = (part: Partial<RigSetting>) => setSetting((before) => ({ ...before, ...part }));
   return (
     <div className="delivery">
-      <output className="delivery-answer">
-        {answer.kind === "answered" ? sayAnswer(answer, about) : "No answer for this rig."}
-      </output>
-      {answer.kind === "refused" && <ErrorBox error={answer.error} title="This rig cannot be computed" />}
-      <div className="delivery-rig">
-        <div className="delivery-steppers">
-          <HeightSteppers about={about} onChange={change} />
-          <RestOfRig about={about} onChange={change} />
+      <div className="delivery-set">
+        <output className="delivery-answer">
+          {answer.kind === "answered" ? sayAnswer(answer, about) : "No answer for this rig."}
+        </output>
+        {answer.kind === "refused" && <ErrorBox error={answer.error} title="This rig cannot be computed" />}
+        <div className="delivery-rig">
+          <div className="delivery-steppers">
+            <HeightSteppers about={about} onChange={change} />
+            <RestOfRig about={about} onChange={change} />
+          </div>
+          {answer.kind === "answered" && <CurvePanel answer={answer} about={about} />}
         </div>
-        {answer.kind === "answered" && <CurvePanel answer={answer} about={about} />}
       </div>
       {answer.kind === "answered" && <Findings answer={answer} about={about} />}
       <PrimePanel about={about} />

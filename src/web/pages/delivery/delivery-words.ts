@@ -17,10 +17,19 @@ export function sayFlow(si: number, units: UnitSystem, round: (value: number) =>
   return `${roundFlow(si, units, round)}\u00a0${flowUnit(units)}`;
 }
 
+/** To what a flow is rounded from which size up, in its unit. */
+const STEPS_OF_FLOW: Readonly<Record<UnitSystem, readonly { readonly from: number; readonly step: number }[]>> = {
+  metric: [
+    { from: 100, step: 10 },
+    { from: 20, step: 5 },
+  ],
+  us: [{ from: 50, step: 5 }],
+};
+
 /** The same without its unit, for a range. */
 export function roundFlow(si: number, units: UnitSystem, round: (value: number) => number = Math.round): string {
   const value = inUnit(si, flowUnit(units), "flow");
-  const step = value >= 100 ? 10 : value >= 20 ? 5 : 1;
+  const step = STEPS_OF_FLOW[units].find(({ from }) => value >= from)?.step ?? 1;
   return String(round(value / step) * step);
 }
 

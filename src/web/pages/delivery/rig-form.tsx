@@ -93,7 +93,7 @@ export function RestOfRig({ about, onChange }: RigFormProps) {
 }
 
 function HoseSteppers({ about: { pattern, setting, units }, onChange }: RigFormProps) {
-  const packed = firstSetting(pattern);
+  const packed = firstSetting(pattern, units);
   const hint = (length: number) => `As packed: ${sayStep(length, STEPS.dischargeLength, units)}.`;
   return (
     <>

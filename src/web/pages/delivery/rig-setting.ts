@@ -1,5 +1,5 @@
 import { deliveryCurveQuestion, deliveryQuestion, deliveryTableQuestion, TABLE_LIFTS } from "#questions";
-import { isInputError, type UnitSystem } from "#base";
+import { isInputError, parseQuantity, type UnitSystem } from "#base";
 import type { Pattern, PatternHydraulics } from "#kit";
 
 /** How a kit is rigged and where, as the person set it; SI. */
@@ -34,20 +34,27 @@ export function standsInWater({ hydraulics }: PumpPattern): boolean {
 }
 
 const OPEN_SEA = 35;
-/** Where the person has set nothing yet. */
-const FIRST = { lift: 2, rise: 1, riseFromWater: 2, waterTemperature: 285.15 };
+const FOOT = parseQuantity("1 ft", "length");
+/** Where the person has set nothing yet: round in their own units. */
+const FIRST: Readonly<Record<UnitSystem, { lift: number; rise: number; riseFromWater: number }>> = {
+  metric: { lift: 2, rise: 1, riseFromWater: 2 },
+  us: { lift: 6 * FOOT, rise: 3 * FOOT, riseFromWater: 6 * FOOT },
+};
+/** 12 °C: home waters, most of the year. */
+const FIRST_WATER = 285.15;
 
 /** How a kit stands before anybody has set anything: hoses as packed, full throttle, sea water, sea level. */
-export function firstSetting(pattern: PumpPattern): RigSetting {
+export function firstSetting(pattern: PumpPattern, units: UnitSystem): RigSetting {
+  const first = FIRST[units];
   const { suction, discharge } = pattern.hydraulics;
   return {
-    lift: suction ? FIRST.lift : 0,
-    rise: suction ? FIRST.rise : FIRST.riseFromWater,
+    lift: suction ? first.lift : 0,
+    rise: suction ? first.rise : first.riseFromWater,
     suctionLength: suction?.length ?? 0,
     dischargeLength: discharge.length,
     throttle: 1,
     water: "sea",
-    waterTemperature: FIRST.waterTemperature,
+    waterTemperature: FIRST_WATER,
     altitude: 0,
     pumps: 1,
   };
