@@ -1,0 +1,96 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { launchBrowser } from "./support/browser.ts";
+import { exportedLines, openKit, sealWith } from "./support/kits.ts";
+import { signIn, slowClock } from "./support/people.ts";
+import { startStation, type RunningStation } from "./support/station.ts";
+import { shippedPattern, TurnaroundHand } from "./support/turnaround-hand.ts";
+
+/** Something is found wrong, put right and proved, in one turnaround. One story, told in order. */
+
+const KIT = "br-09";
+/** Where the cable is looked at. Its damage is found by three checks: this look and two measurements. */
+const CABLE_LINE = 7;
+const RIGHT_READINGS: Readonly<Record<string, string>> = { insulation: "5 MΩ", "earth-continuity": "0.1 Ω" };
+const pattern = shippedPattern("ossel-200");
+let browser: Browser;
+let station: RunningStation;
+let page: Page;
+let hand: TurnaroundHand;
+
+beforeAll(async () => {
+  [browser, station] = await Promise.all([launchBrowser(), startStation()]);
+  const phone = await browser.newContext({ viewport: { width: 390, height: 844 } });
+  const clock = await slowClock(phone, 3 * 3600);
+  page = await phone.newPage();
+  await signIn(page, station, "Mara Tolliver");
+  hand = new TurnaroundHand(page, pattern, clock);
+});
+
+afterAll(async () => {
+  await browser.close();
+  await station.close();
+});
+
+const refusal = () => page.locator(".refusals li").filter({ hasText: "Go to the finding" });
+
+describe("something found wrong", () => {
+  test("is a finding after three taps, item and mode chosen from the line", async () => {
+    await openKit(page, station, KIT);
+    await hand.workTo(CABLE_LINE);
+    await page.getByRole("button", { name: "Found wrong" }).click();
+    await page.getByRole("dialog").getByRole("radio", { checked: true }).waitFor({ state: "attached" });
+    await page.getByRole("dialog").getByRole("button", { name: "Raise the finding" }).click();
+    const raised = (await linesOnKit("finding-raised")).at(-1)!;
+    expect(raised.body).toMatchObject({ item: "cable", mode: "cable-damaged", check: "cable-look", effect: "grounds" });
+  });
+
+  test("stands in the way of a seal when all else is answered", async () => {
+    await hand.workTo();
+    await page.getByRole("button", { name: "Go on to close and seal" }).click();
+    await refusal().waitFor();
+    expect(await page.getByLabel("New seal number").count()).toBe(0);
+    expect(await page.locator(".refusals li").count()).toBe(1);
+  });
+
+  test("asks, once a new part is fitted, for each check that finds it, and stays open while one is missing", async () => {
+    await refusal().getByRole("link", { name: "Go to the finding" }).click();
+    await page.getByText("With a part: which, and how many.").click();
+    await page.getByLabel("With which part").fill("Supply cable, 15 m");
+    await page.getByRole("textbox", { name: "How many" }).fill("1");
+    await page.getByRole("button", { name: "Replaced today: now prove it" }).click();
+    await page.getByText("Repeat the 3 checks that find it.").waitFor();
+    await page
+      .getByText(/Supply cable, 15 m/)
+      .first()
+      .waitFor();
+    expect(await page.getByRole("button", { name: /close the finding/ }).count()).toBe(0);
+  });
+
+  test("is closed by those checks seen right", async () => {
+    const form = page.getByRole("region", { name: "Check", exact: true });
+    for (const { id, ask } of pattern.checks.filter(({ finds }) => finds.includes("cable-damaged"))) {
+      await form.getByText(ask).waitFor();
+      if (id in RIGHT_READINGS) await form.getByLabel("Reading").fill(RIGHT_READINGS[id]!);
+      await form.locator(".answer-bar button").first().click();
+    }
+    await page.getByRole("button", { name: "All seen right: close the finding" }).click();
+    await page.getByText("Closed", { exact: true }).waitFor();
+    const proof = (await linesOnKit("finding-proved")).at(-1)!.body as { checks: readonly { check: string }[] };
+    expect(proof.checks.map(({ check }) => check).sort()).toEqual(["cable-look", "earth-continuity", "insulation"]);
+  });
+
+  test("lets the kit be sealed and stand ready", async () => {
+    await page.goto(`${station.url}/kit/${KIT}/turnaround?at=done`);
+    await sealWith(page, "BR 20009");
+    await page.getByText(/Ready/).first().waitFor();
+    await page.goto(`${station.url}/findings?kit=${KIT}`);
+    await page.getByText("No open findings").waitFor();
+  });
+});
+
+/** Lines of one kind about the kit, once the station has them. */
+async function linesOnKit(kind: string) {
+  await page.getByRole("link", { name: "All sent" }).waitFor({ timeout: 60_000 });
+  return (await exportedLines(page)).filter((line) => line.subject === `kit:${KIT}` && line.kind === kind);
+}

@@ -1,0 +1,90 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { launchBrowser } from "./support/browser.ts";
+import { goToLine, openKit } from "./support/kits.ts";
+import { signIn } from "./support/people.ts";
+import { startStation, type RunningStation } from "./support/station.ts";
+
+/** Two people on two devices at one kit. One story, told in order. */
+
+const KIT = "br-06";
+let browser: Browser;
+let station: RunningStation;
+/** Mara's phone and Jonas's tablet. */
+let phone: Page;
+let tablet: Page;
+
+beforeAll(async () => {
+  [browser, station] = await Promise.all([launchBrowser(), startStation()]);
+  phone = await (await browser.newContext({ viewport: { width: 390, height: 844 } })).newPage();
+  tablet = await (await browser.newContext({ viewport: { width: 820, height: 1180 } })).newPage();
+  await signIn(phone, station, "Mara Tolliver");
+  await signIn(tablet, station, "Jonas Wick");
+});
+
+afterAll(async () => {
+  await browser.close();
+  await station.close();
+});
+
+const allSent = (page: Page) => page.getByRole("link", { name: "All sent" }).waitFor({ timeout: 60_000 });
+const answered = (page: Page, count: number) =>
+  page.getByRole("button", { name: new RegExp(`^All lines, ${count} of`) }).waitFor({ timeout: 60_000 });
+
+async function answerRight(page: Page): Promise<void> {
+  await page.locator(".answer-bar button").first().click();
+}
+
+async function answerNotPossible(page: Page): Promise<void> {
+  await page.getByRole("button", { name: "Not possible", exact: true }).click();
+  await page.getByText("Weather or light does not allow it").click();
+  await page.getByRole("button", { name: "Not possible, for this reason" }).click();
+}
+
+describe("two devices at one kit", () => {
+  test("see each other's lines as they are written", async () => {
+    await openKit(phone, station, KIT);
+    await tablet.goto(`${station.url}/kit/${KIT}/turnaround`);
+    await tablet.getByRole("heading", { level: 1, name: /^Line 1 of/ }).waitFor({ timeout: 60_000 });
+
+    await answerRight(phone);
+    await answered(tablet, 1);
+    await goToLine(tablet, 12);
+    await answerRight(tablet);
+    await answered(phone, 2);
+  });
+
+  test("answer the same line differently without the station, and are told once it is back", async () => {
+    await Promise.all([allSent(phone), allSent(tablet)]);
+    await station.kill();
+    for (const page of [phone, tablet]) await goToLine(page, 13);
+    await answerRight(phone);
+    await answerNotPossible(tablet);
+    for (const page of [phone, tablet]) {
+      await page.getByRole("link", { name: /^1 line not sent/ }).waitFor();
+      expect(await page.getByText("Two devices differ").count()).toBe(0);
+    }
+
+    await station.restart();
+    for (const page of [phone, tablet]) {
+      await page.getByText("The same line was answered differently on two devices.").waitFor({ timeout: 60_000 });
+      await page.getByText("Line 13: Done as written").waitFor();
+      await page.getByText("Line 13: Not possible: Weather or light does not allow it").waitFor();
+    }
+  });
+
+  test("agree once the keeper has looked and said which answer stands", async () => {
+    await phone
+      .locator(".settle-list li")
+      .filter({ hasText: "Not possible" })
+      .getByRole("button", { name: "Let this one stand" })
+      .click();
+    await phone.getByLabel("Why: what did you look at?").fill("Looked over the side together: too dark to tell.");
+    await phone.getByRole("button", { name: "Settle it" }).click();
+    for (const page of [phone, tablet]) {
+      await page.getByText("Two devices differ").waitFor({ state: "detached", timeout: 60_000 });
+      await goToLine(page, 13);
+      await page.locator(".answered-words").getByText("Not possible: Weather or light does not allow it").waitFor();
+    }
+  });
+});
