@@ -45,14 +45,7 @@ function Curve({ label, drawn, units, sayPoint, width }: DeliveryCurveProps & { 
   const placed = placeDelivery(drawn, units, frame);
   return (
     <svg width={width} height={height} role="img" aria-label={label}>
-      <defs>
-        <clipPath id={`${id}-field`}>
-          <rect x={frame.left} y={frame.top} width={frame.right - frame.left} height={frame.bottom - frame.top} />
-        </clipPath>
-        <pattern id={`${id}-unfed`} width="9" height="9" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
-          <path className="curve-hatch" d="M0 0V9" />
-        </pattern>
-      </defs>
+      <Fills id={id} frame={frame} />
       <text x={0} y={18}>
         Head, {units.head.symbol}
       </text>
@@ -67,6 +60,20 @@ function Curve({ label, drawn, units, sayPoint, width }: DeliveryCurveProps & { 
       </g>
       <Points placed={placed} frame={frame} sayPoint={sayPoint} />
     </svg>
+  );
+}
+
+/** The field's edge, and the hatching of what the suction does not feed. */
+function Fills({ id, frame }: { readonly id: string; readonly frame: DeliveryFrame }) {
+  return (
+    <defs>
+      <clipPath id={`${id}-field`}>
+        <rect x={frame.left} y={frame.top} width={frame.right - frame.left} height={frame.bottom - frame.top} />
+      </clipPath>
+      <pattern id={`${id}-unfed`} width="9" height="9" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+        <path className="curve-hatch" d="M0 0V9" />
+      </pattern>
+    </defs>
   );
 }
 

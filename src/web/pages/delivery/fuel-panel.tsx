@@ -22,21 +22,21 @@ const USUAL_CAN = 0.005;
 /** Part of the tank to have left where nobody says [1]. */
 const USUAL_RESERVE = 0.15;
 
+/** What a person plans with; what is not entered stands as usual. */
+interface Planned {
+  readonly reserve: number;
+  readonly passage?: number | undefined;
+  readonly can?: number | undefined;
+}
+
 /** How long the fuel lasts, when to refuel, and how many cans a passage needs. */
 export function FuelPanel({ at, about }: FuelPanelProps) {
   const { pattern, setting, units } = about;
-  const [reserve, setReserve] = useState(USUAL_RESERVE);
-  const [passage, setPassage] = useState<number>();
-  const [can, setCan] = useState<number>();
-  const answer = askFuel(pattern, {
-    throttle: setting.throttle,
-    reserve,
-    ...(passage !== undefined && { passage }),
-    ...(can !== undefined && { can }),
-  });
+  const [planned, setPlanned] = useState<Planned>({ reserve: USUAL_RESERVE });
+  const answer = askFuel(pattern, { throttle: setting.throttle, ...planned });
   if (!answer || !pattern.engine) return null;
   if ("error" in answer) return <ErrorBox error={answer.error} title="The fuel cannot be computed" />;
-  const cans = sayCans(answer, can ?? USUAL_CAN, units);
+  const cans = sayCans(answer, planned.can ?? USUAL_CAN, units);
   return (
     <Section title="Fuel">
       <p className="delivery-line">{sayTank(answer, pattern.engine, units)}</p>
@@ -44,23 +44,44 @@ export function FuelPanel({ at, about }: FuelPanelProps) {
         <Cautions ids={FUEL_CAUTIONS} />
       </div>
       <RefuelClock at={at} answer={answer} />
-      <div className="delivery-steppers">
-        <Stepper label="Reserve, part of the tank" steps={STEPS.reserve} value={reserve} onChange={setReserve} />
-        <PlanField
-          label="Passage and time on scene"
-          hint="How long it is to run in all, such as 6 h."
-          dimension="time"
-          unit="h"
-          onRead={setPassage}
-        />
-        <PlanField label="One can holds" hint="5 L is taken where this is empty." dimension="volume" onRead={setCan} />
-      </div>
+      <PlanFields planned={planned} onChange={(part) => setPlanned({ ...planned, ...part })} />
       {cans !== undefined && <output className="delivery-line">{cans}</output>}
       <details className="extras">
         <summary>What was taken for granted</summary>
         <AssumptionList assumptions={[BURN, ...answer.assumptions]} />
       </details>
     </Section>
+  );
+}
+
+interface PlanFieldsProps {
+  readonly planned: Planned;
+  readonly onChange: (part: Partial<Planned>) => void;
+}
+
+function PlanFields({ planned, onChange }: PlanFieldsProps) {
+  return (
+    <div className="delivery-steppers">
+      <Stepper
+        label="Reserve, part of the tank"
+        steps={STEPS.reserve}
+        value={planned.reserve}
+        onChange={(reserve) => onChange({ reserve })}
+      />
+      <PlanField
+        label="Passage and time on scene"
+        hint="How long it is to run in all, such as 6 h."
+        dimension="time"
+        unit="h"
+        onRead={(passage) => onChange({ passage })}
+      />
+      <PlanField
+        label="One can holds"
+        hint="5 L is taken where this is empty."
+        dimension="volume"
+        onRead={(can) => onChange({ can })}
+      />
+    </div>
   );
 }
 

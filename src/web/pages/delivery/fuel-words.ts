@@ -1,5 +1,4 @@
-import { isInputError, type UnitSystem } from "#base";
-import { formatQuantity } from "#base";
+import { formatQuantity, isInputError, type UnitSystem } from "#base";
 import type { Engine } from "#kit";
 import { fuelQuestion } from "#questions";
 import { knowing, type PumpPattern } from "./rig-setting.ts";
@@ -13,9 +12,9 @@ export interface FuelPlan {
   /** Part of the tank to have left when refuelling [1]. */
   readonly reserve: number;
   /** Running time to plan for: passage and time on scene [s]. */
-  readonly passage?: number;
+  readonly passage?: number | undefined;
   /** What one can holds [m³]. */
-  readonly can?: number;
+  readonly can?: number | undefined;
 }
 
 /** How long the fuel lasts; undefined where nothing is burnt. */

@@ -49,6 +49,15 @@ describe("a refuel reminder", () => {
     expect([heard, keeper.now().length]).toEqual([2, 0]);
   });
 
+  it("follows what another window of the device wrote", () => {
+    const disk = shelf();
+    const [one, other] = [new RefuelKeeper(disk), new RefuelKeeper(disk)];
+    one.start(running);
+    expect(other.now()).toEqual([]);
+    other.reread();
+    expect(other.now()).toEqual(one.now());
+  });
+
   it("calls for the one longest due first", () => {
     const other = { ...running, kit: "br-08", seconds: 60 * 60 };
     const both = [running, other].map((one) => ({ ...one, isAnswered: false }));

@@ -42,6 +42,11 @@ export class RefuelKeeper {
     this.#keep([...this.#others(refuel.kit), { ...refuel, isAnswered: false }]);
   }
 
+  /** Reads the shelf again: another window of this device has written on it. */
+  reread(): void {
+    this.#show(readRefuels(this.#shelf.getItem(KEY)));
+  }
+
   answer(kit: string): void {
     this.#keep(this.#now.map((one) => (one.kit === kit ? { ...one, isAnswered: true } : one)));
   }
@@ -55,8 +60,12 @@ export class RefuelKeeper {
   }
 
   #keep(refuels: readonly Refuel[]): void {
-    this.#now = refuels;
     this.#shelf.setItem(KEY, JSON.stringify(refuels));
+    this.#show(refuels);
+  }
+
+  #show(refuels: readonly Refuel[]): void {
+    this.#now = refuels;
     for (const hearer of this.#hearers) hearer();
   }
 }
@@ -92,6 +101,7 @@ export function callingRefuel(refuels: readonly Refuel[], now: number): Refuel |
 }
 
 export const refuels = new RefuelKeeper(globalThis.localStorage ?? nowhere());
+globalThis.window?.addEventListener("storage", ({ key }) => key === KEY && refuels.reread());
 
 /** The reminders of this device; the component draws again when they change. */
 export function useRefuels(): readonly Refuel[] {

@@ -49,7 +49,6 @@ const WATERS = [
 
 /** The rest of the rig, folded away with what it stands at in its heading. */
 export function RestOfRig({ about, onChange }: RigFormProps) {
-  const { pattern, setting } = about;
   return (
     <details className="extras delivery-rest">
       <summary>
@@ -57,31 +56,11 @@ export function RestOfRig({ about, onChange }: RigFormProps) {
       </summary>
       <div className="delivery-steppers">
         <HoseSteppers about={about} onChange={onChange} />
-        {pattern.engine && (
-          <Stepper
-            label="Throttle, part of full speed"
-            steps={STEPS.throttle}
-            value={setting.throttle}
-            onChange={(throttle) => onChange({ throttle })}
-          />
-        )}
-        <Choice label="Water" options={WATERS} value={setting.water} onChange={(water) => onChange({ water })} />
-        <Stepper
-          label="Water temperature"
-          steps={STEPS.waterTemperature}
-          value={setting.waterTemperature}
-          onChange={(waterTemperature) => onChange({ waterTemperature })}
-        />
-        <Stepper
-          label="Altitude"
-          hint="Thin air lets a pump lift less and an engine give less."
-          steps={STEPS.altitude}
-          value={setting.altitude}
-          onChange={(altitude) => onChange({ altitude })}
-        />
+        <EngineStepper about={about} onChange={onChange} />
+        <SurroundingSteppers about={about} onChange={onChange} />
         <CountStepper
           label="Pumps side by side on one discharge hose"
-          value={setting.pumps}
+          value={about.setting.pumps}
           least={1}
           most={6}
           say={(pumps) => (pumps === 1 ? "1 pump" : `${pumps} pumps`)}
@@ -112,6 +91,39 @@ function HoseSteppers({ about: { pattern, setting, units }, onChange }: RigFormP
         steps={STEPS.dischargeLength}
         value={setting.dischargeLength}
         onChange={(dischargeLength) => onChange({ dischargeLength })}
+      />
+    </>
+  );
+}
+
+function EngineStepper({ about: { pattern, setting }, onChange }: RigFormProps) {
+  if (!pattern.engine) return null;
+  return (
+    <Stepper
+      label="Throttle, part of full speed"
+      steps={STEPS.throttle}
+      value={setting.throttle}
+      onChange={(throttle) => onChange({ throttle })}
+    />
+  );
+}
+
+function SurroundingSteppers({ about: { setting }, onChange }: RigFormProps) {
+  return (
+    <>
+      <Choice label="Water" options={WATERS} value={setting.water} onChange={(water) => onChange({ water })} />
+      <Stepper
+        label="Water temperature"
+        steps={STEPS.waterTemperature}
+        value={setting.waterTemperature}
+        onChange={(waterTemperature) => onChange({ waterTemperature })}
+      />
+      <Stepper
+        label="Altitude"
+        hint="Thin air lets a pump lift less and an engine give less."
+        steps={STEPS.altitude}
+        value={setting.altitude}
+        onChange={(altitude) => onChange({ altitude })}
       />
     </>
   );

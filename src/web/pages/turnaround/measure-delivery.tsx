@@ -1,7 +1,17 @@
 import { useState } from "react";
+import type { Pattern } from "#kit";
 import { Button, Choice, ErrorBox } from "../../parts/index.ts";
 import type { OpenKit } from "./at-hand.ts";
-import { boxesOf, hasSuction, NO_DRAFT, READ_BY, readMeasure, type Box, type MeasureDraft } from "./measure-draft.ts";
+import {
+  boxesOf,
+  hasSuction,
+  NO_DRAFT,
+  READ_BY,
+  readMeasure,
+  type Box,
+  type MeasureDraft,
+  type Measuring,
+} from "./measure-draft.ts";
 import { DraftBox, type DraftProps } from "./measure-box.tsx";
 import { MeasuredPanel, ResultPanel, type MeasureProps } from "./measure-result.tsx";
 import { VacuumTest } from "./measure-vacuum.tsx";
@@ -28,41 +38,54 @@ export default function MeasureDelivery(props: MeasureProps) {
   );
 }
 
-function MeasureForm({ open, acts, line, onRecorded }: MeasureProps & { readonly onRecorded: () => void }) {
-  const { pattern, turnaround } = open;
-  const kept = useKept<MeasureDraft>(`measure.${turnaround.id}.${line.step.id}`, NO_DRAFT);
-  const saving = useSaving();
+function MeasureForm(props: MeasureProps & { readonly onRecorded: () => void }) {
+  const { open, line } = props;
+  const kept = useKept<MeasureDraft>(`measure.${open.turnaround.id}.${line.step.id}`, NO_DRAFT);
   const draft = kept.value;
-  const measuring = readMeasure(pattern, draft);
+  const measuring = readMeasure(open.pattern, draft);
   const change = (part: Partial<MeasureDraft>) => kept.change({ ...draft, ...part });
-  const record = async () => {
-    if (measuring.kind !== "measured") return;
-    const where = { turnaround: turnaround.id, step: line.step.id };
-    if (!(await saving.save(() => acts.measureDelivery(where, measuring.body)))) return;
-    kept.clear();
-    onRecorded();
-  };
+  const isDoubtful = measuring.kind === "measured" && measuring.answer.verdict !== "as-expected";
   return (
     <>
       <Around open={open} draft={draft} onChange={change} />
       <Readings open={open} draft={draft} onChange={change} />
-      {measuring.kind === "incomplete" && <p className="quiet">{measuring.missing}</p>}
-      {measuring.kind === "refused" && <ErrorBox error={measuring.error} title="That cannot be computed" />}
-      {measuring.kind === "measured" && <ResultPanel answer={measuring.answer} pattern={pattern} />}
-      {hasSuction(pattern) && (
-        <VacuumTest
-          isWanted={measuring.kind === "measured" && measuring.answer.verdict !== "as-expected"}
-          draft={draft}
-          onChange={change}
-        />
-      )}
+      <Outcome measuring={measuring} pattern={open.pattern} />
+      {hasSuction(open.pattern) && <VacuumTest isWanted={isDoubtful} draft={draft} onChange={change} />}
+      <WriteDown {...props} measuring={measuring} onRecorded={() => (kept.clear(), props.onRecorded())} />
+    </>
+  );
+}
+
+/** What the draft comes to so far: what is missing, what stands against it, or the measurement. */
+function Outcome({ measuring, pattern }: { readonly measuring: Measuring; readonly pattern: Pattern }) {
+  switch (measuring.kind) {
+    case "incomplete":
+      return <p className="quiet">{measuring.missing}</p>;
+    case "refused":
+      return <ErrorBox error={measuring.error} title="That cannot be computed" />;
+    case "measured":
+      return <ResultPanel answer={measuring.answer} pattern={pattern} />;
+  }
+}
+
+interface WriteDownProps extends MeasureProps {
+  readonly measuring: Measuring;
+  readonly onRecorded: () => void;
+}
+
+/** Writes a measurement down; one with nothing to hold it against is not one. */
+function WriteDown({ open, acts, line, measuring, onRecorded }: WriteDownProps) {
+  const saving = useSaving();
+  const body = measuring.kind === "measured" && measuring.body.expected > 0 ? measuring.body : undefined;
+  const record = async () => {
+    if (!body) return;
+    const where = { turnaround: open.turnaround.id, step: line.step.id };
+    if (await saving.save(() => acts.measureDelivery(where, body))) onRecorded();
+  };
+  return (
+    <>
       <ErrorBox error={saving.error} title="Not saved" />
-      <Button
-        kind="primary"
-        wide
-        isDisabled={measuring.kind !== "measured" || measuring.answer.expected <= 0}
-        onPress={() => void record()}
-      >
+      <Button kind="primary" wide isDisabled={!body} onPress={() => void record()}>
         Write the measurement down
       </Button>
     </>
