@@ -51,6 +51,7 @@ export type {
   Mark,
 } from "./flood-case.ts";
 export { simulateFlood } from "./simulation.ts";
+export { levelAfter, type HeldSpace } from "./closed-form.ts";
 export { spaceOf, uprightSpace, type SoundedSpace } from "./sounding-space.ts";
 export {
   AREA_SHARE,

@@ -30,12 +30,13 @@ const ONE_KIT = 0.2 / 60;
 
 /** Ranks what would change the outcome most: by chance of holding, then by the level it leaves. */
 export function rankActions(
-  present: Present,
+  all: Present,
   pumped: number,
   options: ForecastOptions,
   gains: Partial<ActionGains>,
 ): Action[] {
-  const now = 1 - chancesWith(present, pumped, options).losing;
+  const some = everyOther(all);
+  const now = 1 - chancesWith(some, pumped, options).losing;
   const kit = gains.secondPump ?? (pumped > 0 ? pumped : ONE_KIT);
   const make = (action: ActionKind, flow: number, patched: Present, says: string): Action => {
     const { level, ...chances } = chancesWith(patched, flow, options);
@@ -43,21 +44,25 @@ export function rankActions(
     return { action, chances, holding, change: holding - now, level, says };
   };
   const actions = [
-    make("second-pump", pumped + kit, present, "One more kit pumping."),
-    make("patch-half", pumped, halved(present), "The hole halved with a plug or a patch."),
+    make("second-pump", pumped + kit, some, "One more kit pumping."),
+    make("patch-half", pumped, halved(some), "The hole halved with a plug or a patch."),
   ];
   if (pumped > 0) {
     actions.push(
-      make("more-throttle", pumped * (gains.moreThrottle ?? 1.2), present, "The engine opened up to full speed."),
-      make(
-        "shorter-lift",
-        pumped * (gains.shorterLift ?? 1.1),
-        present,
-        "The pump set lower, about a metre less lift.",
-      ),
+      make("more-throttle", pumped * (gains.moreThrottle ?? 1.2), some, "The engine opened up to full speed."),
+      make("shorter-lift", pumped * (gains.shorterLift ?? 1.1), some, "The pump set lower, about a metre less lift."),
     );
   }
   return actions.sort((a, b) => b.holding - a.holding || a.level - b.level);
+}
+
+/** Half of the casualties will do to rank what can be done. */
+function everyOther(present: Present): Present {
+  return {
+    ...present,
+    casualties: present.casualties.filter((_, n) => n % 2 === 0),
+    levels: present.levels.filter((_, n) => n % 2 === 0),
+  };
 }
 
 function halved(present: Present): Present {

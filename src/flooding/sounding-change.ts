@@ -17,7 +17,7 @@ import type { SoundedSpace } from "./sounding-space.ts";
 /** Log spread of a change's factor before any sounding. */
 const CHANGE_SPREAD = 1.2;
 /** A change counts from this gain in distance on: false alarms are measured in docs/methods/soundings.md. */
-export const CHANGE_COUNTS = 6;
+export const CHANGE_COUNTS = 7;
 const POLISHINGS = 4;
 
 interface Watch {
@@ -88,7 +88,7 @@ function residualsWith(watch: Watch, trial: Trial): ResidualsAt {
 
 function plansAround(watch: Watch, after: number): readonly [Plan, Plan] {
   const times = watch.readings.map((reading) => reading.at);
-  const longest = Math.max(60, (times[times.length - 1]! - times[0]!) / 40);
+  const longest = Math.max(75, (times[times.length - 1]! - times[0]!) / 40);
   const plan = (part: readonly number[]): Plan => planSteps(part, watch.pumping, longest);
   return [plan(times.slice(0, after + 1)), plan(times.slice(after))];
 }

@@ -56,7 +56,7 @@ export interface ForecastOptions {
 
 const FAN_STEPS = 24;
 const ARRIVALS = 256;
-const LONGEST = 90;
+const LONGEST = 120;
 
 export function spreadOf(values: ArrayLike<number>): Spread {
   const even = new Float64Array(values.length).fill(1);
@@ -92,7 +92,7 @@ function fanLevels(present: Present, pumped: number, options: ForecastOptions): 
 
 /** Chances at the horizon, for casualties with so much pumped; cheaper than a whole forecast. */
 export function chancesWith(present: Present, pumped: number, options: ForecastOptions): Chances & { level: number } {
-  const plan = planSteps([0, options.horizon], [{ from: -1, flow: pumped }], 2 * LONGEST);
+  const plan = planSteps([0, options.horizon], [{ from: -1, flow: pumped }], LONGEST);
   const out = new Float64Array(2);
   const later = Float64Array.from(present.casualties, (casualty, n) =>
     followLevel(present.space, casualty, plan, present.levels[n]!, out),

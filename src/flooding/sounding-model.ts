@@ -75,6 +75,23 @@ export function casualtyAt(
   out[START_LEVEL] = Math.max(0, prior.startLevel.median + prior.startLevel.spread * z[at + 4]!);
 }
 
+/**
+ * Straightens the ridge between hole and height: soundings tell the inflow at the first level, K·√(H − max(z, h)), far
+ * better than K or z. The first coordinate stands for that inflow; the others are themselves. A shear: volumes stay.
+ */
+export function unbendHole(
+  space: SoundedSpace,
+  prior: SoundingPrior,
+  straight: Float64Array,
+  at: number,
+  plain: Float64Array,
+): void {
+  for (let i = 0; i < UNKNOWNS; i += 1) plain[at + i] = straight[at + i]!;
+  const hole = space.outside / (1 + Math.exp(-EVEN * straight[at + 3]!));
+  const head = (space.outside - Math.max(hole, prior.startLevel.median)) / space.outside;
+  plain[at]! -= (0.5 * Math.log(Math.max(head, 1e-3))) / prior.holeArea.logSpread;
+}
+
 /** Area of the hole whose strength this is, with the likeliest discharge coefficient [m²]. */
 export function holeAreaOf(strength: number): number {
   return strength / (LIKELY_COEFFICIENT * LOG_ROOT);
@@ -155,6 +172,19 @@ const SMALL_ROOT = Math.sqrt(LINEAR_BELOW);
 const LARGEST_MOVE = 0.15;
 const SHORTEST = 0.2;
 
+/** Within this the series below are good to 1e-7, and much quicker than an exponential. */
+const SERIES_REACH = 0.4;
+
+/** φ₁(x) = (eˣ − 1)/x */
+function firstBySeries(x: number): number {
+  return 1 + (x / 2) * (1 + (x / 3) * (1 + (x / 4) * (1 + (x / 5) * (1 + x / 6))));
+}
+
+/** φ₃(x) = (eˣ − 1 − x − x²/2)/x³ */
+function thirdBySeries(x: number): number {
+  return (1 + (x / 4) * (1 + (x / 5) * (1 + (x / 6) * (1 + x / 7)))) / 6;
+}
+
 function stepLevel(
   space: SoundedSpace,
   c: Casualty,
@@ -167,9 +197,9 @@ function stepLevel(
   const rate = rise[0]!;
   const slope = rise[1]!;
   const reach = Math.min(slope * length, 20);
-  const isStill = reach > -1e-3 && reach < 1e-3;
-  const first = isStill ? 1 + reach / 2 : Math.expm1(reach) / reach;
-  const third = isStill ? 1 / 6 + reach / 24 : ((first - 1) / reach - 0.5) / reach;
+  const isShort = reach > -SERIES_REACH && reach < SERIES_REACH;
+  const first = isShort ? firstBySeries(reach) : Math.expm1(reach) / reach;
+  const third = isShort ? thirdBySeries(reach) : ((first - 1) / reach - 0.5) / reach;
   const guess = h + length * first * rate;
   if (guess <= 0 && rate <= 0) return 0;
   if (Math.abs(guess - h) > LARGEST_MOVE && length > SHORTEST) {
@@ -181,9 +211,13 @@ function stepLevel(
   return next > 0 ? next : 0;
 }
 
+/** Areas of a space with upright sides are given at two levels. */
+const UPRIGHT = 2;
+
 /** Water area at a level, by straight lines. */
 export function areaAt(space: SoundedSpace, h: number): number {
   const { areas, step } = space;
+  if (areas.length === UPRIGHT) return areas[0]!;
   const place = h / step;
   const last = areas.length - 1;
   if (!(place > 0)) return areas[0]!;
@@ -195,6 +229,7 @@ export function areaAt(space: SoundedSpace, h: number): number {
 /** Water under a level, areas as drawn. */
 export function volumeAt(space: SoundedSpace, h: number): number {
   const { areas, step, volumes } = space;
+  if (areas.length === UPRIGHT) return h * areas[0]!;
   const last = areas.length - 1;
   const k = Math.min(last, Math.max(0, Math.floor(h / step)));
   const over = h - k * step;

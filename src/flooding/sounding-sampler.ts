@@ -1,10 +1,12 @@
 import { normalQuantile, sobolPoints } from "#numerics";
 
-/** Points a round. */
+/** Points of a round that answers, and of one that only searches where the answer lies. */
 export const ROUND = 8192;
-/** Rounds at most. */
-const MOST_ROUNDS = 9;
-/** Enough: so large an effective share of the points and the search ends. */
+const SEARCH_ROUND = 2048;
+/** Rounds of either kind at most. */
+const MOST_SEARCHES = 9;
+const MOST_ANSWERS = 5;
+/** Enough: so large an effective share of the points and the answer stands. */
 const ENOUGH = 0.1;
 /** While the soundings are let in by degrees, each round keeps at least this effective share. */
 const KEPT = 0.12;
@@ -12,9 +14,9 @@ const KEPT = 0.12;
  * The first quarter of the points is drawn from a proposal this much wider, so that no tail is left out. A quarter in
  * one block: every fourth point of a Sobol set lies in one corner.
  */
-const WIDE = 2.2;
+const WIDE = 3;
 const WIDE_SHARE = 1 / 4;
-const NARROW = 1.1;
+const NARROW = 1.2;
 
 /** Weighted points standing for what is believed. */
 export interface Belief {
@@ -30,6 +32,12 @@ export interface Belief {
 /** log-likelihood of the point whose coordinates start at `at` in `z`. */
 export type LogLikelihood = (z: Float64Array, at: number) => number;
 
+/**
+ * Writes the point that a straightened point stands for, from `at` on in both. It must keep volumes (a shear does), so
+ * that densities carry over unchanged.
+ */
+export type Unbend = (straight: Float64Array, at: number, plain: Float64Array) => void;
+
 interface Proposal {
   readonly mean: Float64Array;
   /** Lower triangle L of the covariance L·Lᵀ, row by row. */
@@ -42,31 +50,57 @@ interface Proposal {
  * a Sobol set laid over the normal mixture fitted to the round before; the likelihood is let in by degrees until it
  * counts in full. Nothing random: same data, same answer.
  *
- * @param likelihood - log-likelihood of one point
- * @param dimensions - number of unknowns, at most 10
- * @param seed - which Sobol shift
+ * @param target - what is sought
  * @returns weighted points
  * @source Cappé, Guillin, Marin, Robert, Population Monte Carlo, 2004; Owen & Zhou, Safe and effective importance
  *   sampling, 2000 (FROM MEMORY); composition DERIVED, tested by simulation-based calibration
  */
-export function sampleBelief(likelihood: LogLikelihood, dimensions: number, seed = 1): Belief {
-  const base = normalSet(dimensions, seed);
-  let proposal = priorProposal(dimensions);
-  let share = 0;
+export function sampleBelief(target: Target): Belief {
+  const { dimensions, unbend } = target;
+  const base = sobolPoints(ROUND, dimensions, SEED).map(normalQuantile);
+  const search = { likelihood: target.quickly ?? target.likelihood, dimensions, unbend };
+  const found = searchOut(base.subarray(0, SEARCH_ROUND * dimensions), search);
+  let { proposal } = found;
   let belief: Belief | undefined;
-  for (let round = 1; round <= MOST_ROUNDS; round += 1) {
-    const cloud = layOut(base, proposal, dimensions, round === 1);
-    const logs = weigh(cloud, likelihood, dimensions);
-    belief = beliefAt(cloud.points, logs, 1, { dimensions, round });
+  for (let round = 1; round <= MOST_ANSWERS; round += 1) {
+    const cloud = layOut(base, proposal, dimensions);
+    const logs = weigh(cloud, target);
+    belief = beliefAt(logs, { dimensions, rounds: found.rounds + round });
     if (belief.effective >= ENOUGH * ROUND) break;
-    share = nextShare(logs, share);
-    proposal = fitProposal(cloud.points, weightsAt(logs, share), dimensions);
+    proposal = fitProposal(cloud.points, belief.weights, dimensions);
   }
   return belief!;
 }
 
-function normalSet(dimensions: number, seed: number): Float64Array {
-  return sobolPoints(ROUND, dimensions, seed).map(normalQuantile);
+/** Which Sobol shift: any would do, and it never changes. */
+const SEED = 1;
+
+/** What a belief is sought of. */
+export interface Target {
+  /** Log-likelihood of one point. */
+  readonly likelihood: LogLikelihood;
+  /** A quicker, rougher one for the search. */
+  readonly quickly?: LogLikelihood;
+  /** Number of unknowns, at most 10. */
+  readonly dimensions: number;
+  /** Straightens a curved ridge, so that a normal fits it. */
+  readonly unbend: Unbend;
+}
+
+/** Lets the likelihood in by degrees until it counts in full; the normal fitted then is where to answer from. */
+function searchOut(base: Float64Array, target: Target): { readonly proposal: Proposal; readonly rounds: number } {
+  const { dimensions } = target;
+  let proposal = priorProposal(dimensions);
+  let share = 0;
+  let rounds = 0;
+  while (share < 1 && rounds < MOST_SEARCHES) {
+    rounds += 1;
+    const cloud = layOut(base, proposal, dimensions, rounds === 1 ? "prior" : "mixture");
+    const logs = weigh(cloud, target);
+    share = nextShare(logs, share);
+    proposal = fitProposal(cloud.points, weightsAt(logs, share), dimensions);
+  }
+  return { proposal, rounds };
 }
 
 function priorProposal(dimensions: number): Proposal {
@@ -81,12 +115,19 @@ interface Cloud {
   readonly logDensity: Float64Array;
 }
 
-function layOut(base: Float64Array, proposal: Proposal, dimensions: number, isPrior: boolean): Cloud {
+function layOut(
+  base: Float64Array,
+  proposal: Proposal,
+  dimensions: number,
+  shape: "prior" | "mixture" = "mixture",
+): Cloud {
+  const count = base.length / dimensions;
+  const isPrior = shape === "prior";
   const points = new Float64Array(base.length);
-  const logDensity = new Float64Array(ROUND);
-  for (let n = 0; n < ROUND; n += 1) {
+  const logDensity = new Float64Array(count);
+  for (let n = 0; n < count; n += 1) {
     const at = n * dimensions;
-    const scale = isPrior ? 1 : n < WIDE_SHARE * ROUND ? WIDE : NARROW;
+    const scale = isPrior ? 1 : n < WIDE_SHARE * count ? WIDE : NARROW;
     let distance = 0;
     for (let i = 0; i < dimensions; i += 1) {
       let sum = proposal.mean[i]!;
@@ -105,37 +146,43 @@ function mixtureLog(distance: number, dimensions: number): number {
 }
 
 interface Logs {
+  /** The points, bent back. */
+  readonly plain: Float64Array;
   /** log prior − log proposal. */
   readonly ratio: Float64Array;
   readonly likelihood: Float64Array;
 }
 
-function weigh(cloud: Cloud, likelihood: LogLikelihood, dimensions: number): Logs {
-  const ratio = new Float64Array(ROUND);
-  const logs = new Float64Array(ROUND);
-  for (let n = 0; n < ROUND; n += 1) {
+function weigh(cloud: Cloud, { likelihood, dimensions, unbend }: Target): Logs {
+  const count = cloud.logDensity.length;
+  const plain = new Float64Array(cloud.points.length);
+  const ratio = new Float64Array(count);
+  const logs = new Float64Array(count);
+  for (let n = 0; n < count; n += 1) {
     const at = n * dimensions;
+    unbend(cloud.points, at, plain);
     let square = 0;
-    for (let i = 0; i < dimensions; i += 1) square += cloud.points[at + i]! ** 2;
+    for (let i = 0; i < dimensions; i += 1) square += plain[at + i]! ** 2;
     ratio[n] = -square / 2 - cloud.logDensity[n]!;
-    logs[n] = likelihood(cloud.points, at);
+    logs[n] = likelihood(plain, at);
   }
-  return { ratio, likelihood: logs };
+  return { plain, ratio, likelihood: logs };
 }
 
 function weightsAt(logs: Logs, share: number): Float64Array {
-  const weights = new Float64Array(ROUND);
+  const count = logs.ratio.length;
+  const weights = new Float64Array(count);
   let most = Number.NEGATIVE_INFINITY;
-  for (let n = 0; n < ROUND; n += 1) {
+  for (let n = 0; n < count; n += 1) {
     weights[n] = logs.ratio[n]! + share * logs.likelihood[n]!;
     if (weights[n]! > most) most = weights[n]!;
   }
   let sum = 0;
-  for (let n = 0; n < ROUND; n += 1) {
+  for (let n = 0; n < count; n += 1) {
     weights[n] = Math.exp(weights[n]! - most);
     sum += weights[n]!;
   }
-  for (let n = 0; n < ROUND; n += 1) weights[n]! /= sum;
+  for (let n = 0; n < count; n += 1) weights[n]! /= sum;
   return weights;
 }
 
@@ -147,39 +194,34 @@ function effectiveOf(weights: Float64Array): number {
 
 /** Largest share of the likelihood, at least the last one, that keeps enough points in play. */
 function nextShare(logs: Logs, last: number): number {
-  if (effectiveOf(weightsAt(logs, 1)) >= KEPT * ROUND) return 1;
+  if (effectiveOf(weightsAt(logs, 1)) >= KEPT * logs.ratio.length) return 1;
   let [low, high] = [last, 1];
   for (let i = 0; i < 18; i += 1) {
     const middle = (low + high) / 2;
-    if (effectiveOf(weightsAt(logs, middle)) >= KEPT * ROUND) low = middle;
+    if (effectiveOf(weightsAt(logs, middle)) >= KEPT * logs.ratio.length) low = middle;
     else high = middle;
   }
   return low > last ? low : Math.min(1, last + (high - last) / 2 + 1e-4);
 }
 
-function beliefAt(
-  points: Float64Array,
-  logs: Logs,
-  share: number,
-  more: { readonly dimensions: number; readonly round: number },
-): Belief {
-  const weights = weightsAt(logs, share);
+function beliefAt(logs: Logs, more: { readonly dimensions: number; readonly rounds: number }): Belief {
+  const weights = weightsAt(logs, 1);
   return {
-    points,
+    points: logs.plain,
     weights,
     dimensions: more.dimensions,
     effective: effectiveOf(weights),
-    rounds: more.round,
-    best: likeliest(points, logs, more.dimensions),
+    rounds: more.rounds,
+    best: likeliest(logs, more.dimensions),
   };
 }
 
-function likeliest(points: Float64Array, logs: Logs, dimensions: number): number {
+function likeliest(logs: Logs, dimensions: number): number {
   let best = 0;
   let most = Number.NEGATIVE_INFINITY;
-  for (let n = 0; n < ROUND; n += 1) {
+  for (let n = 0; n < logs.ratio.length; n += 1) {
     let square = 0;
-    for (let i = 0; i < dimensions; i += 1) square += points[n * dimensions + i]! ** 2;
+    for (let i = 0; i < dimensions; i += 1) square += logs.plain[n * dimensions + i]! ** 2;
     const log = logs.likelihood[n]! - square / 2;
     if (log > most) [most, best] = [log, n];
   }
@@ -188,11 +230,11 @@ function likeliest(points: Float64Array, logs: Logs, dimensions: number): number
 
 function fitProposal(points: Float64Array, weights: Float64Array, dimensions: number): Proposal {
   const mean = new Float64Array(dimensions);
-  for (let n = 0; n < ROUND; n += 1) {
+  for (let n = 0; n < weights.length; n += 1) {
     for (let i = 0; i < dimensions; i += 1) mean[i]! += weights[n]! * points[n * dimensions + i]!;
   }
   const spread = new Float64Array(dimensions * dimensions);
-  for (let n = 0; n < ROUND; n += 1) {
+  for (let n = 0; n < weights.length; n += 1) {
     if (weights[n]! < 1e-12) continue;
     for (let i = 0; i < dimensions; i += 1) {
       const off = weights[n]! * (points[n * dimensions + i]! - mean[i]!);
@@ -228,7 +270,7 @@ export function pickEvenly(belief: Belief, count: number): Int32Array {
   let sum = belief.weights[0]!;
   for (let k = 0; k < count; k += 1) {
     const target = (k + 0.5) / count;
-    while (sum < target && n < ROUND - 1) {
+    while (sum < target && n < belief.weights.length - 1) {
       n += 1;
       sum += belief.weights[n]!;
     }

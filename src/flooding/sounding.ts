@@ -23,6 +23,7 @@ import {
   planSteps,
   START_LEVEL,
   STRENGTH,
+  unbendHole,
   UNKNOWNS,
   type Casualty,
   type Plan,
@@ -30,7 +31,7 @@ import {
   type Reading,
   type SoundingPrior,
 } from "./sounding-model.ts";
-import { pickEvenly, sampleBelief, type Belief } from "./sounding-sampler.ts";
+import { pickEvenly, sampleBelief, type Belief, type LogLikelihood, type Unbend } from "./sounding-sampler.ts";
 import type { SoundedSpace } from "./sounding-space.ts";
 import { warningsOf, type SoundingWarning } from "./sounding-warnings.ts";
 
@@ -92,7 +93,7 @@ const FORECAST: ForecastOptions = { horizon: 3600, held: 0.03, dry: 0.03, outloo
  */
 export function readSoundings(given: SoundingCase): Sounding {
   const model = modelOf(given);
-  const belief = sampleBelief(model.likelihood, UNKNOWNS);
+  const belief = beliefOf(model);
   const present = presentOf(given, belief);
   const options = { ...FORECAST, ...given.options };
   const pumped = flowAt(given.pumping, present.now);
@@ -114,39 +115,58 @@ export function readSoundings(given: SoundingCase): Sounding {
   };
 }
 
+function beliefOf({ likelihood, quickly, unbend }: Model): Belief {
+  return sampleBelief({ likelihood, quickly, unbend, dimensions: UNKNOWNS });
+}
+
 interface Model {
-  readonly likelihood: (z: Float64Array, at: number) => number;
+  readonly unbend: Unbend;
+  readonly likelihood: LogLikelihood;
+  readonly quickly: LogLikelihood;
   readonly residuals: (z: Float64Array, out: Float64Array) => void;
 }
 
-/** Steps of a minute or, over long watches, so that there are no more than about forty. */
-function stepsOf(given: SoundingCase, end: number): Plan {
+/** Longest steps: for an answer, and for the search that comes before it [s]; longer over long watches. */
+const FINE = 75;
+const COARSE = 150;
+
+function stepsOf(given: SoundingCase, end: number, longest: number): Plan {
   const times = given.readings.map((reading) => reading.at);
   const all = end > times[times.length - 1]! ? [...times, end] : times;
-  return planSteps(all, given.pumping, Math.max(60, (end - times[0]!) / 40));
+  return planSteps(all, given.pumping, Math.max(longest, (end - times[0]!) / 40));
 }
 
 function modelOf(given: SoundingCase): Model {
   const { space, prior, readings } = given;
-  const plan = stepsOf(given, readings[readings.length - 1]!.at);
-  const casualty = new Float64Array(UNKNOWNS);
-  const levels = new Float64Array(readings.length);
-  const follow = (z: Float64Array, at: number): void => {
-    casualtyAt(space, prior, z, at, casualty);
-    levels[0] = casualty[START_LEVEL]!;
-    followLevel(space, casualty, plan, levels[0], levels);
+  const end = readings[readings.length - 1]!.at;
+  const residualsAlong = (plan: Plan): ((z: Float64Array, at: number, out: Float64Array) => void) => {
+    const casualty = new Float64Array(UNKNOWNS);
+    return (z, at, out) => {
+      casualtyAt(space, prior, z, at, casualty);
+      out[0] = casualty[START_LEVEL]!;
+      followLevel(space, casualty, plan, out[0], out);
+      for (let k = 0; k < out.length; k += 1) out[k] = (readings[k]!.level - out[k]!) / prior.noise;
+    };
   };
+  const finely = residualsAlong(stepsOf(given, end, FINE));
   return {
-    likelihood(z, at) {
-      follow(z, at);
-      let sum = 0;
-      for (let k = 0; k < levels.length; k += 1) sum += ((readings[k]!.level - levels[k]!) / prior.noise) ** 2;
-      return -sum / 2;
-    },
-    residuals(z, out) {
-      follow(z, 0);
-      for (let k = 0; k < levels.length; k += 1) out[k] = (readings[k]!.level - levels[k]!) / prior.noise;
-    },
+    unbend: (straight, at, plain) => unbendHole(space, prior, straight, at, plain),
+    likelihood: likelihoodOf(finely, readings.length),
+    quickly: likelihoodOf(residualsAlong(stepsOf(given, end, COARSE)), readings.length),
+    residuals: (z, out) => finely(z, 0, out),
+  };
+}
+
+function likelihoodOf(
+  residuals: (z: Float64Array, at: number, out: Float64Array) => void,
+  count: number,
+): LogLikelihood {
+  const row = new Float64Array(count);
+  return (z, at) => {
+    residuals(z, at, row);
+    let sum = 0;
+    for (let k = 0; k < count; k += 1) sum += row[k]! ** 2;
+    return -sum / 2;
   };
 }
 
@@ -158,19 +178,19 @@ function misfitOf(given: SoundingCase, model: Model, belief: Belief): Misfit {
 /** How well a steady casualty fits the readings; `readSoundings` without the forecast. */
 export function checkFit(given: SoundingCase): Misfit {
   const model = modelOf(given);
-  return misfitOf(given, model, sampleBelief(model.likelihood, UNKNOWNS));
+  return misfitOf(given, model, beliefOf(model));
 }
 
 /** Casualties, equally likely, that the readings leave; each followed to the last reading or to `now`. */
 export function believeCasualties(given: SoundingCase): { readonly belief: Belief; readonly present: Present } {
-  const belief = sampleBelief(modelOf(given).likelihood, UNKNOWNS);
+  const belief = beliefOf(modelOf(given));
   return { belief, present: presentOf(given, belief) };
 }
 
 function presentOf(given: SoundingCase, belief: Belief): Present {
   const last = given.readings[given.readings.length - 1]!.at;
   const now = Math.max(last, given.now ?? last);
-  const plan = stepsOf(given, now);
+  const plan = stepsOf(given, now, FINE);
   const picks = pickEvenly(belief, FOLLOWED);
   const out = new Float64Array(given.readings.length + 1);
   const casualties = Array.from(picks, (pick) => {
