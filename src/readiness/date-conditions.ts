@@ -25,7 +25,8 @@ function dated(item: Item, day: PlainDate, lookup: Lookup): Condition {
 }
 
 function undated(item: Item, lookup: Lookup): Condition {
-  return ofItem(item, lookup, "date", `No date on record for ${item.name}.`);
+  const text = `No date on record for ${item.name}.`;
+  return ofItem(item, lookup, "date", text, `Read the date of ${item.name}, or renew it.`);
 }
 
 /** Used up by opening: the last sealed turnaround must have fitted a new one. */
@@ -37,8 +38,13 @@ function singleUse(kit: KitState, item: Item, lookup: Lookup): readonly Conditio
   return [ofItem(item, lookup, "single-use", `${item.name} not renewed at the last restow.`)];
 }
 
-function ofItem(item: Item, lookup: Lookup, rule: "date" | "single-use", text: string): Condition {
-  const what = `Renew ${item.name}.`;
+function ofItem(
+  item: Item,
+  lookup: Lookup,
+  rule: "date" | "single-use",
+  text: string,
+  what = `Renew ${item.name}.`,
+): Condition {
   return {
     bears: item.lapse,
     ...(item.lapse === "limits" ? { limit: item.lapseLimit ?? text } : {}),

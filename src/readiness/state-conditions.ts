@@ -42,7 +42,7 @@ function turnaroundConditions(kit: KitState, lookup: Lookup): readonly Condition
   const last = lastClosed(kit);
   if (!last) return [];
   if (last.closed?.how === "grounded") {
-    const text = `Closed as grounded: ${last.closed.reason ?? "no reason given"}`;
+    const text = `Closed as grounded: ${(last.closed.reason ?? "no reason given").replace(/\.?$/, ".")}`;
     const all = [...lookup.steps.values()].filter((step) => !step.optional).map((step) => step.id);
     const restore = { what: "Do a turnaround.", steps: all, opens: true };
     return [{ bears: "grounds", reason: reason("turnaround", text), restore }];
