@@ -2,8 +2,8 @@ import { formatDate } from "#base";
 import { firstToEnd } from "#readiness";
 import { Link } from "wouter";
 import { useStation } from "../../device/index.ts";
-import { Button } from "../../parts/index.ts";
-import { allLines } from "./board-lines.ts";
+import { Button, sayCount, StandingMark } from "../../parts/index.ts";
+import { allLines, byStanding, type PlaceLines } from "./board-lines.ts";
 import { sayDayAhead, sayShortfall, sayStrength } from "./board-words.ts";
 import { StrengthMark } from "./strength-mark.tsx";
 import { yearFrom, type PlaceAhead } from "./year-ahead.ts";
@@ -28,13 +28,33 @@ export function BoardAnswers({
 function Strengths({ places }: { readonly places: readonly PlaceAhead[] }) {
   return (
     <ul className="board-strengths" aria-label="Strength by place">
-      {places.map(({ lines: { place, strength } }) => (
-        <li key={place.id}>
-          <span>{place.name}</span>
-          <StrengthMark isShort={strength.short > 0} words={sayStrength(strength)} />
+      {places.map(({ lines }) => (
+        <li key={lines.place.id}>
+          <span>{lines.place.name}</span>
+          <StrengthMark isShort={lines.strength.short > 0} words={sayStrength(lines.strength)} />
+          <Named lines={lines} />
         </li>
       ))}
     </ul>
+  );
+}
+
+/** So many kits of a place can be named in its line; more are counted only. */
+const NAMED = 8;
+
+/** The kits of a place by name, under what each is good for. */
+function Named({ lines }: { readonly lines: PlaceLines }) {
+  const groups = byStanding(lines);
+  const count = groups.reduce((sum, { names }) => sum + names.length, 0);
+  if (count === 0 || count > NAMED) return null;
+  return (
+    <span className="board-named">
+      {groups.map(({ standing, names }) => (
+        <span key={standing}>
+          <StandingMark standing={standing} />: {names.join(", ")}
+        </span>
+      ))}
+    </span>
   );
 }
 
@@ -71,7 +91,7 @@ function FallsShort({ places, isSeveral }: { readonly places: readonly PlaceAhea
               .slice(0, 3)
               .map((one) => sayShortfall(one, today, to))
               .join("; ")}
-            {shortfalls.length > 3 && `; and ${shortfalls.length - 3} more times within the year`}.
+            {shortfalls.length > 3 && `; and ${sayCount(shortfalls.length - 3, "more change")} within the year`}.
           </li>
         ))}
       </ul>

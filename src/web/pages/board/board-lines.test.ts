@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { allLines, findLines, placeLines } from "./board-lines.ts";
+import { allLines, byStanding, findLines, placeLines } from "./board-lines.ts";
 import { BOAT, sampleKit, sampleStanding, SHED } from "./sample-kits.ts";
 
 const standings = new Map([
@@ -21,6 +21,14 @@ describe("the board's lines", () => {
 
   it("puts what is not ready before what ends first, and figures in order of size", () => {
     expect(names(placeLines(view)[0])).toEqual(["Pump 2", "Pump 3", "Pump 1", "Pump 10"]);
+  });
+
+  it("names the kits by standing, the best first", () => {
+    expect(byStanding(placeLines(view)[0]!)).toEqual([
+      { standing: "ready", names: ["Pump 1", "Pump 10"] },
+      { standing: "ready-with-limits", names: ["Pump 3"] },
+      { standing: "grounded", names: ["Pump 2"] },
+    ]);
   });
 
   it("counts strength as the place's own kits are ready, with limits or without", () => {

@@ -1,4 +1,12 @@
-import { isReady, strengthOf, type KitState, type Place, type Standing, type Strength } from "#readiness";
+import {
+  isReady,
+  strengthOf,
+  type KitState,
+  type Place,
+  type Standing,
+  type StandingKind,
+  type Strength,
+} from "#readiness";
 import type { StationView } from "../../device/contract.ts";
 
 /** A kit as the board lists it. */
@@ -43,6 +51,23 @@ export function allLines({ notReady, ready }: Pick<PlaceLines, "notReady" | "rea
   return [...notReady, ...ready];
 }
 
+/** The names of a place's kits by standing, ready first and grounded last. */
+export function byStanding(
+  lines: Pick<PlaceLines, "notReady" | "ready">,
+): readonly { readonly standing: StandingKind; readonly names: readonly string[] }[] {
+  const kits = allLines(lines).toSorted(({ kit: one }, { kit: other }) => byName(one, other));
+  return BEST_FIRST.flatMap((standing) => {
+    const names = kits.filter((line) => line.standing.standing === standing).map(({ kit }) => kit.name);
+    return names.length === 0 ? [] : [{ standing, names }];
+  });
+}
+
+const BEST_FIRST = ["ready", "ready-with-limits", "away", "open", "grounded"] as const;
+
+function byName(one: KitState, other: KitState): number {
+  return one.name.localeCompare(other.name, "en", { numeric: true });
+}
+
 function ownFirst({ places, place }: Seen): readonly Place[] {
   return [...places.filter(({ id }) => id === place.id), ...places.filter(({ id }) => id !== place.id)];
 }
@@ -63,5 +88,5 @@ function byUrgency(one: KitLine, other: KitLine): number {
   if (first !== second) return first - second;
   const [day, otherDay] = [one.standing.lapse?.day ?? NEVER, other.standing.lapse?.day ?? NEVER];
   if (day !== otherDay) return day < otherDay ? -1 : 1;
-  return one.kit.name.localeCompare(other.kit.name, "en", { numeric: true });
+  return byName(one.kit, other.kit);
 }

@@ -3,7 +3,7 @@ import { useSearchParams } from "wouter";
 import { mayWrite } from "#station";
 import { useStation, type StationView } from "../../device/index.ts";
 import { ButtonLink, ButtonRow, EmptyState, Page, TextField } from "../../parts/index.ts";
-import { BoardAnswers, PlaceFilter } from "./board-answers.tsx";
+import { BoardAnswers, PlaceFilter, type PlaceFilterProps } from "./board-answers.tsx";
 import { findLines, placeLines, type PlaceLines } from "./board-lines.ts";
 import { BandShelf } from "./band-shelf.ts";
 import { PlaceBoard } from "./place-board.tsx";
@@ -23,19 +23,12 @@ export default function BoardPage() {
   const choose = (place: string | undefined) => setSearch(place === undefined ? {} : { place }, { replace: true });
   return (
     <Page title={view.stationName || "Board"}>
-      {view.kits.length === 0 ? (
-        <NoKits view={view} />
-      ) : (
-        <>
-          <PlaceFilter chosen={chosen} onChoose={choose} />
-          <Board view={view} chosen={chosen} />
-        </>
-      )}
+      {view.kits.length === 0 ? <NoKits view={view} /> : <Board view={view} chosen={chosen} onChoose={choose} />}
     </Page>
   );
 }
 
-function Board({ view, chosen }: { readonly view: StationView; readonly chosen: string | undefined }) {
+function Board({ view, chosen, onChoose }: { readonly view: StationView } & PlaceFilterProps) {
   const [text, setText] = useState("");
   const places = useMemo(() => shownOf(placeLines(view), chosen), [view, chosen]);
   const ahead = useAhead(places, view);
@@ -44,6 +37,7 @@ function Board({ view, chosen }: { readonly view: StationView; readonly chosen: 
   return (
     <>
       <BoardAnswers places={ahead} isSeveral={places.length > 1} />
+      <PlaceFilter chosen={chosen} onChoose={onChoose} />
       {isMany && (
         <TextField label="Find a kit by name or serial" type="search" value={text} onChange={setText} isShort />
       )}

@@ -5,9 +5,7 @@ import { sampleStanding } from "./sample-kits.ts";
 describe("the board in words", () => {
   it("says strength as a count of what is wanted", () => {
     expect(sayStrength({ must: 5, holds: 4, withLimits: 0, short: 1 })).toBe("4 ready of 5 wanted, 1 short");
-    expect(sayStrength({ must: 2, holds: 3, withLimits: 1, short: 0 })).toBe(
-      "3 ready of 2 wanted, 1 of them with limits",
-    );
+    expect(sayStrength({ must: 2, holds: 3, withLimits: 1, short: 0 })).toBe("3 ready (1 with limits) of 2 wanted");
     expect(sayStrength({ must: 0, holds: 3, withLimits: 0, short: 0 })).toBe("3 ready, none wanted");
   });
 

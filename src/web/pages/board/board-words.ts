@@ -2,11 +2,11 @@ import { formatDate, daysBetween } from "#base";
 import { sayCount } from "../../parts/say-count.ts";
 import type { Shortfall, Standing, Strength } from "#readiness";
 
-/** "4 ready of 5 wanted, 1 short". */
+/** "4 ready (1 with limits) of 5 wanted, 1 short". */
 export function sayStrength({ must, holds, withLimits, short }: Strength): string {
-  const limits = withLimits > 0 ? `, ${withLimits} of them with limits` : "";
-  if (must === 0) return `${holds} ready, none wanted${limits}`;
-  return `${holds} ready of ${must} wanted${short > 0 ? `, ${short} short` : ""}${limits}`;
+  const ready = `${holds} ready${withLimits > 0 ? ` (${withLimits} with limits)` : ""}`;
+  if (must === 0) return `${ready}, none wanted`;
+  return `${ready} of ${must} wanted${short > 0 ? `, ${short} short` : ""}`;
 }
 
 /** Until when a standing holds, and what ends it. Undefined where nothing dated will. */
