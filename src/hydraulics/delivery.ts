@@ -52,7 +52,15 @@ export function deliveryOf(given: DeliveryCase, formulae: Formulae = STANDARD_FO
   };
 }
 
-/** What to change about a rig, the change that gains most first; see {@link adviceFor}. */
+/**
+ * What to change about a rig, the change that gains most first; see {@link adviceFor}.
+ *
+ * @param given - the rig
+ * @param formulae - constants and friction law; default this program's
+ * @returns changes with their gain in flow [m³/s]; empty where none gains anything
+ * @source DERIVED: each change is solved anew as `deliveryOf` solves it
+ * @throws InputError with every fault in the case
+ */
 export function deliveryAdvice(given: DeliveryCase, formulae: Formulae = STANDARD_FORMULAE): readonly Advice[] {
   return adviceFor(given, pumpingOfPrepared(prepareCase(given, formulae)), formulae);
 }

@@ -45,7 +45,13 @@ export function pumpingOf(given: DeliveryCase, formulae: Formulae = STANDARD_FOR
   return pumpingOfPrepared(prepareCase(given, formulae));
 }
 
-/** The same for a case already prepared; for those who ask many times. */
+/**
+ * The same for a case already prepared; for those who ask many times.
+ *
+ * @param rig - as `prepareCase` makes it
+ * @returns flow, heads, what binds and why
+ * @source energy balance and NPSH: docs/methods/pump.md
+ */
 export function pumpingOfPrepared(rig: PreparedCase): Pumping {
   const operation = findOperation(rig);
   if (operation.kind === "no-operating-point") return cannotLift(rig, operation.because, "height", []);
