@@ -23,18 +23,18 @@ export interface History {
 export class Ancestry implements History {
   readonly #entries = new Map<string, Entry>();
   readonly #depths = new Map<string, number>();
-  /** Named by some entry, so no head. */
-  readonly #named = new Set<string>();
+  /** Named by some entry before they came themselves: most logs come in order and leave this empty. */
+  readonly #awaited = new Set<string>();
   readonly #heads = new Set<string>();
 
   /** @returns true where an entry that came before already named this one: what was said of that one may change */
   add(entry: Entry): boolean {
     this.#entries.set(entry.id, entry);
     for (const id of entry.after ?? []) {
-      this.#named.add(id);
       this.#heads.delete(id);
+      if (!this.#entries.has(id)) this.#awaited.add(id);
     }
-    const awaited = this.#named.has(entry.id);
+    const awaited = this.#awaited.delete(entry.id);
     if (awaited) this.#depths.clear();
     else this.#heads.add(entry.id);
     return awaited;

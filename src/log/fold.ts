@@ -68,16 +68,15 @@ interface Read<State> {
 class SubjectFold<State> implements Fold<State> {
   readonly #rule: FoldRule<State>;
   readonly #reads = new Map<string, Read<State>>();
-  readonly #ids = new Set<string>();
 
   constructor(rule: FoldRule<State>) {
     this.#rule = rule;
   }
 
   add(entries: Iterable<Entry>): ReadonlySet<string> {
-    const bySubject = this.#groupNew(entries);
-    for (const [subject, fresh] of bySubject) this.#takeIn(subject, fresh);
-    return new Set(bySubject.keys());
+    const touched = new Set<string>();
+    for (const [subject, offered] of groupBySubject(entries)) if (this.#takeIn(subject, offered)) touched.add(subject);
+    return touched;
   }
 
   state(subject: string): State | undefined {
@@ -109,34 +108,28 @@ class SubjectFold<State> implements Fold<State> {
   }
 
   has(id: string): boolean {
-    return this.#ids.has(id);
+    return [...this.#reads.values()].some(({ timeline }) => timeline.has(id));
   }
 
   get size(): number {
-    return this.#ids.size;
+    return [...this.#reads.values()].reduce((total, { timeline }) => total + timeline.size, 0);
   }
 
-  #groupNew(entries: Iterable<Entry>): Map<string, Entry[]> {
-    const bySubject = new Map<string, Entry[]>();
-    for (const entry of entries) {
-      if (this.#ids.has(entry.id)) continue;
-      this.#ids.add(entry.id);
-      const group = bySubject.get(entry.subject);
-      if (group === undefined) bySubject.set(entry.subject, [entry]);
-      else group.push(entry);
-    }
-    return bySubject;
-  }
-
-  #takeIn(subject: string, entries: readonly Entry[]): void {
-    let read = this.#reads.get(subject);
-    if (read === undefined) {
-      read = { timeline: new Timeline(), state: this.#rule.init(subject) };
-      this.#reads.set(subject, read);
-    }
-    const change = read.timeline.add(entries);
+  /** @returns true where any of them was new */
+  #takeIn(subject: string, offered: readonly Entry[]): boolean {
+    const read = this.#readOf(subject);
+    const change = read.timeline.add(offered);
     if (change.kind === "extended") this.#apply(read, change.by);
-    else this.#reread(subject, read);
+    if (change.kind === "rewritten") this.#reread(subject, read);
+    return change.kind !== "unchanged";
+  }
+
+  #readOf(subject: string): Read<State> {
+    const known = this.#reads.get(subject);
+    if (known !== undefined) return known;
+    const begun = { timeline: new Timeline(), state: this.#rule.init(subject) };
+    this.#reads.set(subject, begun);
+    return begun;
   }
 
   #reread(subject: string, read: Read<State>): void {
@@ -148,4 +141,15 @@ class SubjectFold<State> implements Fold<State> {
     const history = read.timeline.history;
     for (const entry of entries) read.state = this.#rule.apply(read.state, entry, history);
   }
+}
+
+/** Ids are compared within a subject only: its own few hundred are at hand, all of a station's are not. */
+function groupBySubject(entries: Iterable<Entry>): Map<string, Entry[]> {
+  const groups = new Map<string, Entry[]>();
+  for (const entry of entries) {
+    const group = groups.get(entry.subject);
+    if (group === undefined) groups.set(entry.subject, [entry]);
+    else group.push(entry);
+  }
+  return groups;
 }

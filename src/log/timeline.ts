@@ -10,8 +10,9 @@ export interface Placed {
   readonly instant: number;
 }
 
-/** What new entries did to a subject: only followed on at the end, or changed something already read. */
-export type Change = { readonly kind: "extended"; readonly by: readonly Entry[] } | { readonly kind: "rewritten" };
+/** What entries did to a subject: nothing new, only followed on at the end, or changed something already read. */
+export type Change =
+  { readonly kind: "unchanged" | "rewritten" } | { readonly kind: "extended"; readonly by: readonly Entry[] };
 
 /** All entries of one subject in order, with what is struck and who knew what. */
 export class Timeline {
@@ -21,11 +22,13 @@ export class Timeline {
   #struck: ReadonlyMap<string, Entry> = new Map();
   #counting: readonly Entry[] | undefined;
 
-  /** Takes in entries not seen before, in any order. */
-  add(entries: readonly Entry[]): Change {
+  /** Takes in entries in any order; those it has stay as they are. */
+  add(offered: readonly Entry[]): Change {
+    const { entries, named } = this.#takeNew(offered);
+    if (entries.length === 0) return { kind: "unchanged" };
     const placed = entries.map(placeEntry);
     if (!isSorted(placed)) placed.sort(comparePlaced);
-    const awaited = entries.filter((entry) => this.#ancestry.add(entry)).length > 0 && this.#placed.length > 0;
+    const awaited = named && this.#placed.length > 0;
     const restruck = this.#takeStrikes(entries);
     const follows = this.#follows(placed);
     this.#placed = follows ? append(this.#placed, placed) : merge(this.#placed, placed);
@@ -36,6 +39,15 @@ export class Timeline {
 
   get history(): History {
     return this.#ancestry;
+  }
+
+  /** Number of entries, struck ones and strikes too. */
+  get size(): number {
+    return this.#placed.length;
+  }
+
+  has(id: string): boolean {
+    return this.#ancestry.entry(id) !== undefined;
   }
 
   /** Entries that count, in order: neither struck nor strikes. */
@@ -58,6 +70,18 @@ export class Timeline {
   heads(limit: number): readonly string[] {
     const placed = this.#ancestry.heads().map(placeEntry).sort(comparePlaced);
     return placed.slice(-limit).map((one) => one.entry.id);
+  }
+
+  /** The entries not had before, and whether any of them was named by one that came before it. */
+  #takeNew(offered: readonly Entry[]): { readonly entries: readonly Entry[]; readonly named: boolean } {
+    const entries: Entry[] = [];
+    let named = false;
+    for (const entry of offered) {
+      if (this.has(entry.id)) continue;
+      if (this.#ancestry.add(entry)) named = true;
+      entries.push(entry);
+    }
+    return { entries, named };
   }
 
   #counts(entry: Entry): boolean {
