@@ -18,7 +18,13 @@ export interface Body {
   readonly balance?: Balance;
 }
 
-/** Makes the body of a vessel already found valid. */
+/**
+ * Makes the body of a vessel already found valid.
+ *
+ * @param vessel - afloat or held at a level, SI units
+ * @returns the body
+ * @source DERIVED: docs/methods/flooding.md
+ */
 export function makeBody(vessel: Vessel): Body {
   return vessel.kind === "fixed" ? fixedBody(vessel) : floatingBody(vessel);
 }
@@ -89,7 +95,12 @@ function middleOf(space: { from: number; to: number; sideFrom?: number; sideTo?:
 
 /**
  * Centre of gravity taken where nobody knows it: 0.8 of the depth, but never so high that less than 0.35 m of GM is
- * left. An assumption of this program; a measured roll period is better, see `gmFromRollPeriod`.
+ * left. A measured roll period is better, see `gmFromRollPeriod`.
+ *
+ * @param hull - the hull
+ * @param draught - as she floats dry [m]
+ * @returns height above the keel [m]
+ * @source this program's judgement
  */
 export function likelyGravityHeight(hull: Hull, draught: number): number {
   const { kb, bm } = measureHydrostatics(hull, { draught });

@@ -29,6 +29,7 @@ export const PERMEABILITIES = {
   void: 0.95,
 } as const;
 
+/** The part of the hull a compartment takes up. */
 export function windowOf(compartment: Compartment): Window {
   return {
     x0: compartment.from,
@@ -64,6 +65,7 @@ const PIPE_SHARE = 1 / 200;
 const DRY_SHARE = 1e-12;
 const FAR = 1e6;
 
+/** Makes the tank of a compartment: no water in it yet. */
 export function makeTank(hull: Hull, gauge: Gauge, window: Window, permeability: number): Tank {
   const full = gauge.measure({ height: FAR, slopeX: 0, slopeY: 0 }, window, new Float64Array(INTEGRALS));
   const space = full[V]!;

@@ -29,6 +29,7 @@ export interface Watch {
 /** A bare strainer is wet again when the water stands this much above it [m]. */
 const WET_AGAIN = 2e-3;
 
+/** Everything that may happen in the phase to come, as pumps and openings stand now. */
 export function makeWatches(
   body: Body,
   piping: Piping,

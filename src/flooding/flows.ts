@@ -51,6 +51,7 @@ export interface Suction {
   bare: boolean;
 }
 
+/** Finds each opening's and pump's compartment and readies the flows. */
 export function makePiping(
   body: Body,
   openings: readonly PlacedOpening[],
@@ -157,6 +158,7 @@ function pumpFlow(pump: Suction, resting: Afloat, inflow: number): number {
  * @param delivery - the pump's delivery
  * @param level - water level above the keel where it draws [m]
  * @returns flow [m³/s], never negative
+ * @source DERIVED: lift is discharge height less level; docs/methods/flooding.md, "Pumps"
  * @example deliveryAt({ kind: "steady", flow: 0.01 }, 0.5) // 0.01
  */
 export function deliveryAt(delivery: PumpDelivery, level: number): number {

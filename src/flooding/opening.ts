@@ -58,7 +58,11 @@ export interface Levels {
  * Head over a hole: outside level less the higher of inside level and hole; where the inside stands higher, the
  * reverse with its sign.
  *
+ * @param hole - height of the hole above the keel [m]
+ * @param outside - water level outside [m]
+ * @param inside - water level inside [m]
  * @returns head [m], positive inward
+ * @source DERIVED: a jet into air feels the hole's depth, a drowned one the difference of levels
  * @example headOver(0.2, 1.0, 0.5) // 0.5
  */
 export function headOver(hole: number, outside: number, inside: number): number {
@@ -92,7 +96,13 @@ export function flowThrough(opening: Opening, levels: Levels): number {
   return strengthOf(opening) * signedRoot(upright * headOver(opening.height, outside, inside), linear);
 }
 
-/** What multiplies √head: Cd·A·√(2g) [m^2.5/s] for holes and pipes, Cd·b·√(2g) [m^1.5/s] for slots. */
+/**
+ * What multiplies √head: Cd·A·√(2g) for holes and pipes, Cd·b·√(2g) for slots.
+ *
+ * @param opening - the opening
+ * @returns strength [m^2.5/s], of a slot or deck edge [m^1.5/s]
+ * @source Encyclopaedia Britannica, 11th ed. (1911), vol. 14, Hydraulics, sec. 17
+ */
 export function strengthOf(opening: Opening): number {
   const root = Math.sqrt(2 * STANDARD_GRAVITY);
   if (opening.kind === "hole") return (opening.dischargeCoefficient ?? LIKELY_COEFFICIENT) * opening.area * root;
@@ -105,7 +115,14 @@ function pipeCoefficient(pipe: Extract<Opening, { kind: "pipe" }>): number {
   return 1 / Math.sqrt(1 + losses);
 }
 
-/** √h with the sign of h, straight through zero. */
+/**
+ * √h with the sign of h, straight through zero: h/√h₀ below h₀.
+ *
+ * @param head - h [m]
+ * @param linearBelow - h₀ [m]
+ * @returns root [m^0.5]
+ * @source DERIVED: √h has no finite slope at 0, which no integrator can step over
+ */
 export function signedRoot(head: number, linearBelow: number): number {
   const size = Math.abs(head);
   if (size < linearBelow) return head / Math.sqrt(linearBelow);

@@ -15,7 +15,7 @@ import {
 import type { SoundedSpace } from "./sounding-space.ts";
 
 /** Log spread of a change's factor before any sounding. */
-const CHANGE_SPREAD = 1.2;
+const CHANGE_SPREAD = 2;
 /** A change counts from this gain in distance on: false alarms are measured in docs/methods/soundings.md. */
 export const CHANGE_COUNTS = 7;
 const POLISHINGS = 4;
@@ -59,7 +59,7 @@ interface Trial {
 function tryChange(watch: Watch, trial: Trial): Change {
   const start = new Float64Array(UNKNOWNS + 1);
   start.set(trial.z);
-  start[UNKNOWNS] = trial.kind === "inflow" ? 0.6 : -0.8;
+  start[UNKNOWNS] = trial.kind === "inflow" ? 0.35 : -0.7;
   const fit = closestFit(residualsWith(watch, trial), start, watch.readings.length, POLISHINGS);
   return {
     kind: trial.kind,

@@ -58,6 +58,7 @@ const FAN_STEPS = 24;
 const ARRIVALS = 256;
 const LONGEST = 120;
 
+/** Five quantiles of equally weighted values. */
 export function spreadOf(values: ArrayLike<number>): Spread {
   const even = new Float64Array(values.length).fill(1);
   const [p05, p25, p50, p75, p95] = weightedQuantiles(values, even, [0.05, 0.25, 0.5, 0.75, 0.95]);

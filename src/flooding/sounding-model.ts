@@ -58,7 +58,17 @@ const LOG_ROOT = Math.sqrt(2 * STANDARD_GRAVITY);
 /** Logistic with this slope is near enough to the normal's spread: the hole's height is then about evenly likely. */
 const EVEN = 1.6;
 
-/** Turns a point of standard normals into a casualty. */
+/**
+ * Turns a point of standard normals into a casualty.
+ *
+ * @param space - the space
+ * @param prior - what is thought beforehand
+ * @param z - points, one after another
+ * @param at - where this one begins
+ * @param out - the casualty, written
+ * @returns nothing; see `out`
+ * @source DERIVED: docs/methods/soundings.md, "Before any sounding"
+ */
 export function casualtyAt(
   space: SoundedSpace,
   prior: SoundingPrior,
@@ -92,12 +102,26 @@ export function unbendHole(
   plain[at]! -= (0.5 * Math.log(Math.max(head, 1e-3))) / prior.holeArea.logSpread;
 }
 
-/** Area of the hole whose strength this is, with the likeliest discharge coefficient [m²]. */
+/**
+ * Area of the hole whose strength this is, with the likeliest discharge coefficient.
+ *
+ * @param strength - Cd·A·√(2g) [m^2.5/s]
+ * @returns area [m²]
+ * @source see `strengthOf`
+ */
 export function holeAreaOf(strength: number): number {
   return strength / (LIKELY_COEFFICIENT * LOG_ROOT);
 }
 
-/** Cuts time into steps at readings and pump changes, none longer than `longest`. */
+/**
+ * Cuts time into steps at readings and pump changes, none longer than `longest`.
+ *
+ * @param times - instants at which the level is read off, the first the start [s]
+ * @param pumping - what is pumped
+ * @param longest - longest step [s]
+ * @returns the plan
+ * @source DERIVED: docs/methods/soundings.md
+ */
 export function planSteps(times: readonly number[], pumping: readonly Pumped[], longest: number): Plan {
   const start = times[0]!;
   const end = times[times.length - 1]!;
@@ -120,6 +144,14 @@ export function planSteps(times: readonly number[], pumping: readonly Pumped[], 
   };
 }
 
+/**
+ * What is pumped, as stated, at an instant.
+ *
+ * @param pumping - what is pumped
+ * @param t - instant [s]
+ * @returns flow [m³/s]
+ * @source sum of the pumps running
+ */
 export function flowAt(pumping: readonly Pumped[], t: number): number {
   return pumping.reduce((sum, one) => (t >= one.from && t < (one.to ?? Infinity) ? sum + one.flow : sum), 0);
 }
@@ -130,6 +162,12 @@ export function flowAt(pumping: readonly Pumped[], t: number): number {
  * Each step is an exponential Rosenbrock step of order 3(2): dh/dt = f + f'·(h − h₀) is followed exactly and what is
  * left corrected with φ₃; stable however fast levels equalise.
  *
+ * @param space - the space
+ * @param casualty - the unknowns
+ * @param plan - steps and readings
+ * @param from - level at the start [m]
+ * @param out - level at each reading, written [m]
+ * @returns level at the end [m]
  * @source Hochbruck & Ostermann, Exponential integrators, Acta Numerica 19 (2010) 209-286, exprb32 (FROM MEMORY)
  */
 export function followLevel(

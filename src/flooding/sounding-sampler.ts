@@ -38,11 +38,17 @@ export type LogLikelihood = (z: Float64Array, at: number) => number;
  */
 export type Unbend = (straight: Float64Array, at: number, plain: Float64Array) => void;
 
-interface Proposal {
-  readonly mean: Float64Array;
-  /** Lower triangle L of the covariance L·Lᵀ, row by row. */
+/** A normal: lower triangle L of the covariance L·Lᵀ, row by row. */
+interface Normal {
   readonly root: Float64Array;
   readonly logDet: number;
+}
+
+/** Two normals about one mean: one that fits, one that leaves no tail out. */
+interface Proposal {
+  readonly mean: Float64Array;
+  readonly narrow: Normal;
+  readonly wide: Normal;
 }
 
 /**
@@ -56,9 +62,9 @@ interface Proposal {
  *   sampling, 2000 (FROM MEMORY); composition DERIVED, tested by simulation-based calibration
  */
 export function sampleBelief(target: Target): Belief {
-  const { dimensions, unbend } = target;
+  const { dimensions } = target;
   const base = sobolPoints(ROUND, dimensions, SEED).map(normalQuantile);
-  const search = { likelihood: target.quickly ?? target.likelihood, dimensions, unbend };
+  const search = { ...target, likelihood: target.quickly ?? target.likelihood };
   const found = searchOut(base.subarray(0, SEARCH_ROUND * dimensions), search);
   let { proposal } = found;
   let belief: Belief | undefined;
@@ -67,7 +73,7 @@ export function sampleBelief(target: Target): Belief {
     const logs = weigh(cloud, target);
     belief = beliefAt(logs, { dimensions, rounds: found.rounds + round });
     if (belief.effective >= ENOUGH * ROUND) break;
-    proposal = fitProposal(cloud.points, belief.weights, dimensions);
+    proposal = fitProposal(cloud.points, belief.weights, target);
   }
   return belief!;
 }
@@ -85,6 +91,8 @@ export interface Target {
   readonly dimensions: number;
   /** Straightens a curved ridge, so that a normal fits it. */
   readonly unbend: Unbend;
+  /** Unknowns that may have more than one answer: the wide proposal keeps the whole of their first spread. */
+  readonly loose: readonly number[];
 }
 
 /** Lets the likelihood in by degrees until it counts in full; the normal fitted then is where to answer from. */
@@ -95,10 +103,10 @@ function searchOut(base: Float64Array, target: Target): { readonly proposal: Pro
   let rounds = 0;
   while (share < 1 && rounds < MOST_SEARCHES) {
     rounds += 1;
-    const cloud = layOut(base, proposal, dimensions, rounds === 1 ? "prior" : "mixture");
+    const cloud = layOut(base, proposal, dimensions);
     const logs = weigh(cloud, target);
     share = nextShare(logs, share);
-    proposal = fitProposal(cloud.points, weightsAt(logs, share), dimensions);
+    proposal = fitProposal(cloud.points, weightsAt(logs, share), target);
   }
   return { proposal, rounds };
 }
@@ -106,7 +114,8 @@ function searchOut(base: Float64Array, target: Target): { readonly proposal: Pro
 function priorProposal(dimensions: number): Proposal {
   const root = new Float64Array(dimensions * dimensions);
   for (let i = 0; i < dimensions; i += 1) root[i * dimensions + i] = 1;
-  return { mean: new Float64Array(dimensions), root, logDet: 0 };
+  const whole = { root, logDet: 0 };
+  return { mean: new Float64Array(dimensions), narrow: whole, wide: whole };
 }
 
 interface Cloud {
@@ -115,34 +124,63 @@ interface Cloud {
   readonly logDensity: Float64Array;
 }
 
-function layOut(
-  base: Float64Array,
-  proposal: Proposal,
-  dimensions: number,
-  shape: "prior" | "mixture" = "mixture",
-): Cloud {
+function layOut(base: Float64Array, proposal: Proposal, dimensions: number): Cloud {
   const count = base.length / dimensions;
-  const isPrior = shape === "prior";
   const points = new Float64Array(base.length);
   const logDensity = new Float64Array(count);
+  const work = new Float64Array(dimensions);
   for (let n = 0; n < count; n += 1) {
     const at = n * dimensions;
-    const scale = isPrior ? 1 : n < WIDE_SHARE * count ? WIDE : NARROW;
-    let distance = 0;
-    for (let i = 0; i < dimensions; i += 1) {
-      let sum = proposal.mean[i]!;
-      for (let j = 0; j <= i; j += 1) sum += scale * proposal.root[i * dimensions + j]! * base[at + j]!;
-      points[at + i] = sum;
-      distance += (scale * base[at + i]!) ** 2;
-    }
-    logDensity[n] = (isPrior ? -distance / 2 : mixtureLog(distance, dimensions)) - proposal.logDet;
+    const isWide = n < WIDE_SHARE * count;
+    const own = placePoint(base, at, proposal.mean, isWide ? proposal.wide : proposal.narrow, points);
+    const other = distanceFrom(points, at, proposal.mean, isWide ? proposal.narrow : proposal.wide, work);
+    logDensity[n] = mixtureLog(proposal, isWide ? other : own, isWide ? own : other);
   }
   return { points, logDensity };
 }
 
-function mixtureLog(distance: number, dimensions: number): number {
-  const narrow = ((1 - WIDE_SHARE) * Math.exp(-distance / (2 * NARROW * NARROW))) / NARROW ** dimensions;
-  return Math.log(narrow + (WIDE_SHARE * Math.exp(-distance / (2 * WIDE * WIDE))) / WIDE ** dimensions);
+/** Writes mean + L·b; returns |b|². */
+function placePoint(
+  base: Float64Array,
+  at: number,
+  mean: Float64Array,
+  { root }: Normal,
+  points: Float64Array,
+): number {
+  const size = mean.length;
+  let distance = 0;
+  for (let i = 0; i < size; i += 1) {
+    let sum = mean[i]!;
+    for (let j = 0; j <= i; j += 1) sum += root[i * size + j]! * base[at + j]!;
+    points[at + i] = sum;
+    distance += base[at + i]! ** 2;
+  }
+  return distance;
+}
+
+/** |L⁻¹(x − mean)|². */
+function distanceFrom(
+  points: Float64Array,
+  at: number,
+  mean: Float64Array,
+  { root }: Normal,
+  work: Float64Array,
+): number {
+  const size = mean.length;
+  let distance = 0;
+  for (let i = 0; i < size; i += 1) {
+    let sum = points[at + i]! - mean[i]!;
+    for (let j = 0; j < i; j += 1) sum -= root[i * size + j]! * work[j]!;
+    work[i] = sum / root[i * size + i]!;
+    distance += work[i]! ** 2;
+  }
+  return distance;
+}
+
+function mixtureLog({ narrow, wide }: Proposal, near: number, far: number): number {
+  const [a, b] = [-near / 2 - narrow.logDet, -far / 2 - wide.logDet];
+  const most = Math.max(a, b);
+  return most + Math.log((1 - WIDE_SHARE) * Math.exp(a - most) + WIDE_SHARE * Math.exp(b - most));
 }
 
 interface Logs {
@@ -228,7 +266,8 @@ function likeliest(logs: Logs, dimensions: number): number {
   return best;
 }
 
-function fitProposal(points: Float64Array, weights: Float64Array, dimensions: number): Proposal {
+function fitProposal(points: Float64Array, weights: Float64Array, target: Target): Proposal {
+  const { dimensions } = target;
   const mean = new Float64Array(dimensions);
   for (let n = 0; n < weights.length; n += 1) {
     for (let i = 0; i < dimensions; i += 1) mean[i]! += weights[n]! * points[n * dimensions + i]!;
@@ -241,11 +280,14 @@ function fitProposal(points: Float64Array, weights: Float64Array, dimensions: nu
       for (let j = 0; j <= i; j += 1) spread[i * dimensions + j]! += off * (points[n * dimensions + j]! - mean[j]!);
     }
   }
-  return { mean, ...cholesky(spread, dimensions) };
+  const narrow = spread.map((value) => NARROW ** 2 * value);
+  const wide = spread.map((value) => WIDE ** 2 * value);
+  for (const place of target.loose) wide[place * dimensions + place]! += 1;
+  return { mean, narrow: cholesky(narrow, dimensions), wide: cholesky(wide, dimensions) };
 }
 
 /** Lower triangle whose square is the covariance, kept a little away from flat. */
-function cholesky(spread: Float64Array, size: number): { root: Float64Array; logDet: number } {
+function cholesky(spread: Float64Array, size: number): Normal {
   const root = new Float64Array(size * size);
   let logDet = 0;
   for (let i = 0; i < size; i += 1) {

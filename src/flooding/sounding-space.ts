@@ -27,6 +27,7 @@ const NODES = 65;
  *
  * @param given - `area` of floodable plan [m²]; `outside` level above the floor [m]
  * @returns the space
+ * @source DERIVED: docs/methods/soundings.md, "The space"
  */
 export function uprightSpace(given: {
   readonly area: number;
@@ -52,6 +53,7 @@ export function uprightSpace(given: {
  * @param vessel - the boat
  * @param name - of the compartment
  * @returns the space, with levels counted from the compartment's floor
+ * @source DERIVED: docs/methods/soundings.md, "The space"
  */
 export function spaceOf(vessel: FloatingVessel, name: string): SoundedSpace {
   const hull = makeHull(vessel.hull);

@@ -116,7 +116,7 @@ export function readSoundings(given: SoundingCase): Sounding {
 }
 
 function beliefOf({ likelihood, quickly, unbend }: Model): Belief {
-  return sampleBelief({ likelihood, quickly, unbend, dimensions: UNKNOWNS });
+  return sampleBelief({ likelihood, quickly, unbend, dimensions: UNKNOWNS, loose: [HOLE] });
 }
 
 interface Model {
@@ -175,13 +175,25 @@ function misfitOf(given: SoundingCase, model: Model, belief: Belief): Misfit {
   return lookForChange(given, measureMisfit(model.residuals, likeliest, given.readings.length));
 }
 
-/** How well a steady casualty fits the readings; `readSoundings` without the forecast. */
+/**
+ * How well a steady casualty fits the readings; `readSoundings` without the forecast.
+ *
+ * @param given - the case
+ * @returns the misfit
+ * @source DERIVED: docs/methods/soundings.md, "Does the model fit"
+ */
 export function checkFit(given: SoundingCase): Misfit {
   const model = modelOf(given);
   return misfitOf(given, model, beliefOf(model));
 }
 
-/** Casualties, equally likely, that the readings leave; each followed to the last reading or to `now`. */
+/**
+ * Casualties, equally likely, that the readings leave; each followed to the last reading or to `now`.
+ *
+ * @param given - the case
+ * @returns weighted points, and the casualties picked from them
+ * @source DERIVED: docs/methods/soundings.md
+ */
 export function believeCasualties(given: SoundingCase): { readonly belief: Belief; readonly present: Present } {
   const belief = beliefOf(modelOf(given));
   return { belief, present: presentOf(given, belief) };
@@ -236,6 +248,7 @@ function nextSounding(given: SoundingCase, forecast: Forecast, misfit: Misfit): 
  * @param firstLevel - first reading [m]
  * @returns a prior: hole of 50 mm, from about 15 to 160 mm across (90 %); area within a quarter; delivery within a
  *   third of what is stated, a little below it on the whole; soundings good to 15 mm
+ * @source this program's judgement; docs/methods/soundings.md, "Before any sounding"
  */
 export function likelyPrior(firstLevel: number): SoundingPrior {
   return {
