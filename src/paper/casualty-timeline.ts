@@ -107,7 +107,7 @@ const TELLERS: { readonly [Kind in keyof CasualtyBodies]: Tell<Kind> } = {
   "stability-seen": ({ list, rollPeriod, righting }) =>
     joined(
       "Seen:",
-      list === undefined ? undefined : `list ${Math.round((list * 180) / Math.PI)}° to starboard`,
+      list === undefined ? undefined : listWords(list),
       rollPeriod === undefined ? undefined : `roll of ${rollPeriod.toFixed(1)} s`,
       righting?.replaceAll("-", " "),
     ),
@@ -119,4 +119,9 @@ const TELLERS: { readonly [Kind in keyof CasualtyBodies]: Tell<Kind> } = {
 
 function joined(...parts: readonly (string | undefined)[]): string {
   return parts.filter((part) => part !== undefined && part !== "").join(" ");
+}
+
+function listWords(list: number): string {
+  const degrees = Math.round((Math.abs(list) * 180) / Math.PI);
+  return degrees === 0 ? "no list" : `list ${degrees}° to ${list > 0 ? "starboard" : "port"}`;
 }

@@ -4,9 +4,9 @@ import { createSheet, MARGIN, type Sheet } from "./sheet.ts";
 
 /** Field of a picture as drawn, and its width on paper [pt]. */
 const FIELD = { width: 120, height: 96 };
-const PICTURE_WIDTH = 82;
+const PICTURE_WIDTH = 92;
 const SCALE = PICTURE_WIDTH / FIELD.width;
-const ROW = FIELD.height * SCALE + 6;
+const ROW = FIELD.height * SCALE + 8;
 
 /**
  * The card for strangers on one page, to laminate and keep inside the lid.
@@ -34,10 +34,10 @@ function writeLine(sheet: Sheet, line: CardLine, number: number): void {
   drawPicture(pdf, line.picture, top);
   const left = MARGIN + PICTURE_WIDTH + 12;
   const inner = width - PICTURE_WIDTH - 12;
-  pdf.font("bold").fontSize(13).fillColor("#000").text(`${number}. ${line.do}`, left, top, { width: inner });
+  pdf.font("bold").fontSize(15).fillColor("#000").text(`${number}. ${line.do}`, left, top, { width: inner });
   pdf
     .font("regular")
-    .fontSize(10)
+    .fontSize(11.5)
     .text(line.why, left, pdf.y + 1, { width: inner });
   pdf.x = MARGIN;
   pdf.y = top + ROW;
@@ -59,7 +59,6 @@ function drawPicture(pdf: PDFKit.PDFDocument, picture: readonly Stroke[], top: n
 function drawStroke(pdf: PDFKit.PDFDocument, { d, as = "line" }: Stroke): void {
   const path = pdf.path(d);
   if (as === "water") path.fill("#9bbfd2");
-  else if (as === "solid") path.fill("#000");
   else
     path
       .lineWidth(as === "no" ? 6 : 3)

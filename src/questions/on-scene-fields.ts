@@ -74,6 +74,7 @@ const arrivalOut = z.strictObject({
 });
 
 export const readingOut = z.strictObject({
+  soundings: z.number().describe("How many it is from"),
   verdict: z.strictObject({ kind: z.enum(["gaining", "holding", "losing"]), chance: z.number() }),
   chances: chancesOut,
   holding: z.number().describe("Chance that the pumps at least hold over the next hour"),

@@ -11,6 +11,8 @@ interface Watch {
 
 /** Spread of a patch's worth: it is judged by eye [1]. */
 const PATCH_LOG_SPREAD = 0.5;
+/** Spread of the area of a hole that somebody has told of: seldom seen whole, often half blocked [1]. */
+const TOLD_LOG_SPREAD = 1.2;
 /** 90 % of a normal lie within so many standard deviations on each side. */
 const NINETY = 1.645;
 /** Watches read; the ones before them say little of the hole now. */
@@ -80,7 +82,7 @@ function firstPrior(input: OnSceneInput, level: number): SoundingPrior {
     ...usual,
     areaLogSpread: isMeasured ? 0.25 : 0.4,
     noise: 0.02,
-    ...(diameter !== undefined && { holeArea: { median: (Math.PI / 4) * diameter ** 2, logSpread: 0.8 } }),
+    ...(diameter !== undefined && { holeArea: { median: (Math.PI / 4) * diameter ** 2, logSpread: TOLD_LOG_SPREAD } }),
   };
 }
 

@@ -75,6 +75,7 @@ function boatOf(input: OnSceneInput, levels: readonly number[]): FloatingVessel 
 function readingOf(input: OnSceneInput, sounding: Sounding): z.input<typeof readingOut> {
   const { verdict, chances, holding, quantities, forecast, misfit, advice, nextSounding } = sounding;
   return {
+    soundings: input.readings.length,
     verdict,
     chances,
     holding,

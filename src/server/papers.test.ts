@@ -63,6 +63,12 @@ describe("the demo station", () => {
     expect((await browser.send("GET", `/api/paper/turnaround/${kit.id}/none.pdf`)).statusCode).toBe(404);
   });
 
+  it("prints the card for strangers, and of a casualty that it does not know nothing", async () => {
+    const card = await browser.send("GET", "/api/paper/read-do.pdf");
+    expect(card.rawPayload.subarray(0, 5).toString()).toBe("%PDF-");
+    expect((await browser.send("GET", "/api/paper/casualty/none.pdf")).statusCode).toBe(404);
+  });
+
   it("prints a second turnaround open beside the first, and a photo that is none as what it is", async () => {
     const me = (await browser.send("POST", "/api/sign-in", { ...KEEPER, device: browser.device })).json<SignedIn>();
     const enrolled = entries.find(({ kind }) => kind === "kit-enrolled")!;

@@ -1,8 +1,8 @@
 /** One stroke or shape of a picture: path data in a field of 120 by 96. */
 export interface Stroke {
   readonly d: string;
-  /** `line` where absent. `solid` is filled, `water` is water, `no` is the bar across what must not be done. */
-  readonly as?: "line" | "solid" | "water" | "no";
+  /** `line` where absent. `water` is water, `no` is the bar across what must not be done. */
+  readonly as?: "line" | "water" | "no";
 }
 
 /** One line of the card: what to do, why or how, and a picture of it. */
@@ -13,7 +13,6 @@ export interface CardLine {
   readonly picture: readonly Stroke[];
 }
 
-const PUMP = "M34 62V40h34v22zM40 40V30h20v10M50 30v-6M28 62h46";
 const SEA = "M0 74q10-6 20 0t20 0 20 0 20 0 20 0 20 0V96H0z";
 
 /**
@@ -28,10 +27,10 @@ export const STRANGER_CARD: readonly CardLine[] = [
     do: "Put the engine on open deck, downwind.",
     why: "Never below, never in a cabin or under a cover: its exhaust kills within minutes. Headache: stop it, get into the wind.",
     picture: [
-      { d: PUMP },
-      { d: "M76 36q8-6 14 0t14 0M76 26q8-6 14 0t14 0" },
-      { d: "M6 84V58h16v26M2 58l12-14 12 14", as: "line" },
-      { d: "M0 40 30 90M30 40 0 90", as: "no" },
+      { d: "M60 74V54h36v20zM66 54V44h22v10M54 74h48" },
+      { d: "M100 44q5-6 10 0M100 34q5-6 10 0M100 24q5-6 10 0" },
+      { d: "M10 90V58h28v32zM3 62l21-20 21 20" },
+      { d: "M6 48 42 92M42 48 6 92", as: "no" },
     ],
   },
   {

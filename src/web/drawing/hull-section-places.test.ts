@@ -23,14 +23,23 @@ describe("a hull drawn from the side", () => {
   it("puts the stern to the right and down as she trims by the stern", () => {
     const even = placeProfile(EVEN, FRAME);
     const stern = placeProfile({ ...EVEN, aft: 1.1, forward: 0.4 }, FRAME);
-    expect(stern.freeboard.x).toBeGreaterThan(250);
+    expect(stern.freeboard.x).toBeGreaterThan(stern.ends.bow);
+    expect(stern.freeboard.x).toBeGreaterThan(150);
     expect(stern.freeboard.deck).toBeGreaterThan(even.freeboard.deck);
-    expect(placeProfile({ ...EVEN, aft: 0.4, forward: 1.1 }, FRAME).freeboard.x).toBeLessThan(50);
+    expect(placeProfile({ ...EVEN, aft: 0.4, forward: 1.1 }, FRAME).freeboard.x).toBeLessThan(150);
   });
 
   it("draws a bulkhead where a space ends within her, none at her ends", () => {
     expect(placeProfile(EVEN, FRAME).bulkheads).toHaveLength(1);
     expect(placeProfile({ ...EVEN, spaces: [{ name: "boat", from: 0, to: 10 }] }, FRAME).bulkheads).toHaveLength(0);
+  });
+});
+
+describe("a hull too deep for the field", () => {
+  it("is drawn smaller, so that deck and keel stay in it", () => {
+    const { freeboard, ends } = placeProfile({ ...EVEN, depth: 4, aft: 2, forward: 2 }, FRAME);
+    expect(freeboard.deck).toBeGreaterThanOrEqual(FRAME.top);
+    expect(ends.stern - ends.bow).toBeLessThan(300);
   });
 });
 

@@ -34,6 +34,7 @@ export interface ProfilePlaces {
   readonly bulkheads: readonly string[];
   /** Where least of her deck edge is above the water. */
   readonly freeboard: { readonly x: number; readonly deck: number; readonly sea: number };
+  readonly ends: { readonly stern: number; readonly bow: number };
 }
 
 /** Heights are drawn so many times as large as lengths, so that a hand's breadth of water is seen. */
@@ -53,14 +54,19 @@ export function placeProfile(drawn: HullDrawn, frame: HullFrame): ProfilePlaces 
     water: drawn.spaces.map((space, i) => waterIn(drawn, space, drawn.inside[i]!, put)),
     bulkheads: bulkheadsOf(drawn, put),
     freeboard: { x: put(low, 0).x, deck: put(low, drawn.depth).y, sea: seaOf(frame) },
+    ends: { stern: put(0, 0).x, bow: put(drawn.length, 0).x },
   };
 }
 
-function putter({ length, aft, forward }: HullDrawn, frame: HullFrame): Put {
-  const across = (frame.right - frame.left) / length;
+function putter({ length, depth, aft, forward }: HullDrawn, frame: HullFrame): Put {
   const sea = seaOf(frame);
+  const above = 1.08 * depth - Math.min(aft, forward);
+  const below = Math.max(aft, forward);
+  const fit = Math.min((sea - frame.top) / Math.max(above, 0.1), (frame.bottom - sea) / Math.max(below, 0.1));
+  const across = Math.min((frame.right - frame.left) / length, fit / STRETCH);
+  const right = (frame.left + frame.right + length * across) / 2;
   return (x, z) => ({
-    x: frame.right - x * across,
+    x: right - x * across,
     y: sea - (z - (aft + ((forward - aft) * x) / length)) * across * STRETCH,
   });
 }

@@ -13,6 +13,9 @@ export interface HullSectionProps {
   readonly sayInside: string;
 }
 
+/** Between the two views [px]. */
+const GAP = 16;
+
 /** The boat from the side and from astern, with the water outside and in. Heights in the side view are stretched. */
 export function HullSection(props: HullSectionProps) {
   const [seen, width] = useWidth<HTMLDivElement>();
@@ -23,7 +26,7 @@ export function HullSection(props: HullSectionProps) {
       {width > 0 && (
         <div className={isWide ? "hull-views" : ""}>
           <Side {...props} width={side} />
-          <Stern drawn={props.drawn} width={isWide ? width - side - 16 : Math.min(width, 240)} />
+          <Stern drawn={props.drawn} width={isWide ? width - side - GAP : Math.min(width, 240)} />
         </div>
       )}
     </div>
@@ -33,7 +36,7 @@ export function HullSection(props: HullSectionProps) {
 function Side({ label, drawn, sayFreeboard, sayInside, width }: HullSectionProps & { readonly width: number }) {
   const id = useId();
   const height = Math.min(250, Math.max(190, Math.round(width * 0.5)));
-  const frame = { left: 8, right: width - 8, top: 0, bottom: height };
+  const frame = { left: 8, right: width - 8, top: 26, bottom: height - 22 };
   const places = placeProfile(drawn, frame);
   return (
     <svg width={width} height={height} role="img" aria-label={label}>
@@ -71,17 +74,17 @@ function SideWords({ places, width, height, sayFreeboard, sayInside }: SideWords
   const inside = water[0];
   return (
     <g>
-      <text className="hull-end" x={2} y={16}>
+      <text className="hull-end" x={2} y={18}>
         Bow
       </text>
-      <text className="hull-end" x={width - 2} y={16} textAnchor="end">
+      <text className="hull-end" x={width - 2} y={18} textAnchor="end">
         Stern
       </text>
       <path className="hull-freeboard" d={`M${freeboard.x} ${freeboard.deck}V${freeboard.sea}`} />
       <text
         className="hull-word"
         x={isRight ? width - 2 : 2}
-        y={Math.max(36, freeboard.deck - 8)}
+        y={Math.max(40, freeboard.deck - 10)}
         textAnchor={isRight ? "end" : "start"}
       >
         {sayFreeboard} to the deck

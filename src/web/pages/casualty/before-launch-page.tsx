@@ -3,7 +3,7 @@ import type { KitsNeededAnswer } from "#questions";
 import { useState } from "react";
 import { useStation } from "../../device/index.ts";
 import { Notice, Page, QuantityField, Section } from "../../parts/index.ts";
-import { kitsQuestion, type Call } from "./before-launch.ts";
+import { kitsQuestion, sayKits, type Call } from "./before-launch.ts";
 import { KitsAnswer } from "./kits-answer.tsx";
 import { OpenSheet } from "./open-sheet.tsx";
 import { readyKits, useOwnKits } from "./own-kits.ts";
@@ -25,6 +25,7 @@ export default function BeforeLaunchPage() {
     <Page title="Before launch: how many kits?" back={{ to: "/casualty", label: "Casualty" }}>
       <div className="casualty">
         <BoatPart call={call} onChange={change} />
+        {asked.answer && <output className="launch-take">{sayKits(asked.answer).take}</output>}
         <KitsAnswer asked={asked} own={own} ready={readyKits(view)} />
         <MorePart call={call} onChange={change} />
         {may && call.kind !== undefined && call.length !== undefined && <OpenSheet call={call} />}

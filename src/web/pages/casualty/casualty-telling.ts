@@ -1,7 +1,7 @@
 import type { Entry } from "#log";
 import { isCasualtyKind, type Bodies, type CasualtyBodies } from "#readiness";
 import { OUTCOMES } from "./outcomes.ts";
-import { sayFlow } from "./say.ts";
+import { sayFlow, sayList } from "./say.ts";
 
 type Tell<Kind extends keyof CasualtyBodies> = (body: Bodies[Kind]) => string;
 
@@ -22,7 +22,7 @@ const TELLERS: { readonly [Kind in keyof CasualtyBodies]: Tell<Kind> } = {
   "hole-patched": ({ open }) => `${Math.round(100 * open)} % still open`,
   "stability-seen": ({ list, rollPeriod, righting }) =>
     [
-      list !== undefined && `list ${Math.round((list * 180) / Math.PI)}°`,
+      list !== undefined && sayList(list),
       rollPeriod !== undefined && `roll ${rollPeriod.toFixed(1)} s`,
       righting?.replaceAll("-", " "),
     ]

@@ -14,9 +14,9 @@ const REPEAT = 5000;
 /** Calls over the whole screen when a tank is about to run dry. Kept awake while a pump runs. */
 export function DueAlarm() {
   const { casualty } = useSheet();
-  const due = refuelsDue(casualty, Date.now());
-  const now = useNow(due.length > 0);
-  const wake = useWakeLock(casualty.pumps.some(({ running }) => running));
+  const isPumping = casualty.pumps.some(({ running }) => running);
+  const now = useNow(isPumping);
+  const wake = useWakeLock(isPumping);
   const [answered, setAnswered] = useState<readonly string[]>([]);
   useArming();
   const calling = refuelsDue(casualty, now).find((one) => one.at <= now && !answered.includes(keyOf(one)));

@@ -17,7 +17,7 @@ interface KitsAnswerProps {
 export function KitsAnswer({ asked, own, ready }: KitsAnswerProps) {
   const { answer, error, isComputing } = asked;
   return (
-    <section className="launch-answer" aria-label="Answer" aria-live="polite" aria-busy={isComputing}>
+    <section className="launch-answer" aria-label="Answer" aria-busy={isComputing}>
       {answer ? (
         <Words answer={answer} own={own} ready={ready} />
       ) : (
@@ -35,7 +35,6 @@ function Words({ answer, own, ready }: { readonly answer: KitsNeededAnswer } & O
   const cans = answer.cans === 0 ? "The tanks last: no cans needed." : `Fuel: ${answer.cans} cans of 5 L.`;
   return (
     <>
-      <p className="launch-take">{words.take}</p>
       <p>{words.why}</p>
       <p>
         {ready} ready at this station.{" "}

@@ -4,7 +4,7 @@ import type { HullDrawn } from "../../drawing/hull-section-places.ts";
 import { HullSection } from "../../drawing/hull-section.tsx";
 import { Notice, Section } from "../../parts/index.ts";
 import { usePreferences } from "../../theme/index.ts";
-import { sayLevel } from "./say.ts";
+import { sayLevel, sayList } from "./say.ts";
 import { useSheet } from "./use-sheet.ts";
 
 /** How she lies: water outside and in, freeboard left, list and trim; in a picture and in words. */
@@ -53,7 +53,7 @@ interface FactsProps {
 function Facts({ answer, lying, list, units }: FactsProps) {
   const trim = lying.aft - lying.forward;
   return (
-    <dl className="kit-facts casualty-facts">
+    <dl className="casualty-facts">
       <dt>Freeboard left</dt>
       <dd>
         {sayLength(Math.max(0, lying.freeboard), units)} of {sayLength(answer.dryFreeboard, units)}
@@ -63,7 +63,7 @@ function Facts({ answer, lying, list, units }: FactsProps) {
         {Math.abs(trim) < 0.02 ? "level" : `${sayLength(Math.abs(trim), units)} by the ${trim > 0 ? "stern" : "bow"}`}
       </dd>
       <dt>List</dt>
-      <dd>{sayList(list)}</dd>
+      <dd>{list === undefined ? "not written down" : `${sayList(list)}, as seen`}</dd>
       <dt>GM by the model</dt>
       <dd>{sayLength(lying.gm, units)}, a guess: trust her roll</dd>
     </dl>
@@ -72,10 +72,4 @@ function Facts({ answer, lying, list, units }: FactsProps) {
 
 function sayLength(si: number, units: UnitSystem): string {
   return formatQuantity(si, "length", { unit: units === "metric" ? "m" : "ft", digits: 2 });
-}
-
-function sayList(list: number | undefined): string {
-  if (list === undefined) return "not written down";
-  const degrees = Math.round((Math.abs(list) * 180) / Math.PI);
-  return degrees === 0 ? "none seen" : `${degrees}° to ${list > 0 ? "starboard" : "port"}, seen`;
 }

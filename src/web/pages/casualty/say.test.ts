@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { sayChance, sayFlow, sayLevel, sayMinutes } from "./say.ts";
+import { sayChance, sayFlow, sayLevel, sayList, sayMinutes } from "./say.ts";
 
 describe("figures in words", () => {
   it("are no finer than they are known", () => {
@@ -13,6 +13,11 @@ describe("figures in words", () => {
     expect(sayChance(1)).toBe("more than 99 in 100");
     expect(sayChance(0)).toBe("less than 1 in 100");
     expect(sayChance(0.61)).toBe("61 in 100");
+  });
+
+  it("name the side of a list", () => {
+    expect(sayList(-Math.PI / 18)).toBe("10° to port");
+    expect(sayList(0)).toBe("no list");
   });
 
   it("come in the reader's own units", () => {

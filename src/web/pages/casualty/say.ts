@@ -43,3 +43,9 @@ export function sayChance(chance: number): string {
 export function sayClock(ms: number): string {
   return new Intl.DateTimeFormat("en-GB", { hour: "2-digit", minute: "2-digit" }).format(new Date(ms));
 }
+
+/** A list as it is seen: "10° to port", "no list". */
+export function sayList(list: number): string {
+  const degrees = Math.round((Math.abs(list) * 180) / Math.PI);
+  return degrees === 0 ? "no list" : `${degrees}° to ${list > 0 ? "starboard" : "port"}`;
+}

@@ -1,7 +1,7 @@
 import type { Entry } from "#log";
 import { strikeEntry } from "#station";
 import { useState } from "react";
-import { doingOf, useRecorder, type HistoryLine } from "../../device/index.ts";
+import { doingOf, useRecorder, type HistoryLine, type StationView } from "../../device/index.ts";
 import { Button, Section, sayKind, Table, Timestamp, type Column } from "../../parts/index.ts";
 import { StrikeDialog } from "../kit/strike-dialog.tsx";
 import { nameOf } from "../turnaround/at-hand.ts";
@@ -39,32 +39,38 @@ interface LinesProps {
 
 function Lines({ lines, onStrike }: LinesProps) {
   const { view } = useSheet();
-  const may = (entry: Entry) => strikeEntry(doingOf(view), entry, "asked").kind === "entry";
-  const columns: readonly Column<HistoryLine>[] = [
-    { key: "what", head: "What", cell: (line) => <What line={line} /> },
-    { key: "when", head: "When", cell: ({ entry }) => <Timestamp at={entry.at} /> },
-    { key: "who", head: "By", cell: ({ entry }) => nameOf(view, entry.by) },
-    {
-      key: "strike",
-      head: "Strike",
-      isAct: true,
-      cell: ({ entry, struck }) =>
-        !struck &&
-        may(entry) && (
-          <Button kind="quiet" label={`Strike: ${sayKind(entry.kind)}, ${entry.at}`} onPress={() => onStrike(entry)}>
-            Strike
-          </Button>
-        ),
-    },
-  ];
   return (
     <Table
       caption="Entries, newest first"
       isCaptionHidden
-      columns={columns}
+      columns={columns(view, onStrike)}
       rows={lines}
       rowKey={({ entry }) => entry.id}
     />
+  );
+}
+
+function columns(view: StationView, onStrike: LinesProps["onStrike"]): readonly Column<HistoryLine>[] {
+  return [
+    { key: "what", head: "What", cell: (line) => <What line={line} /> },
+    { key: "when", head: "When", cell: ({ entry }) => <Timestamp at={entry.at} /> },
+    { key: "who", head: "By", cell: ({ entry }) => nameOf(view, entry.by) },
+    { key: "strike", head: "Strike", isAct: true, cell: (line) => <Strike line={line} onStrike={onStrike} /> },
+  ];
+}
+
+interface StrikeProps extends Pick<LinesProps, "onStrike"> {
+  readonly line: HistoryLine;
+}
+
+/** Offered to whoever may strike this line, as the station's rule says. */
+function Strike({ line: { entry, struck }, onStrike }: StrikeProps) {
+  const { view } = useSheet();
+  if (struck || strikeEntry(doingOf(view), entry, "asked").kind !== "entry") return null;
+  return (
+    <Button kind="quiet" label={`Strike: ${sayKind(entry.kind)}, ${entry.at}`} onPress={() => onStrike(entry)}>
+      Strike
+    </Button>
   );
 }
 

@@ -46,7 +46,7 @@ export default function SheetPage() {
     );
   }
   return (
-    <Page title={casualty.name} back={back}>
+    <Page title={casualty.name} back={back} frame="full">
       <SheetBody key={casualty.id} casualty={casualty} />
     </Page>
   );
@@ -78,7 +78,7 @@ function OpenSheet({
   const { answer } = asked;
   return (
     <>
-      <VerdictLine asked={asked} />
+      <VerdictLine asked={asked} now={minute} />
       <DueStrip answer={answer} />
       <DueAlarm />
       <SpaceTabs onSpace={onSpace} />

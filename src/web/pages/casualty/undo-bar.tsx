@@ -5,7 +5,7 @@ import { useSheet } from "./use-sheet.ts";
 export function UndoBar() {
   const { last, undo, isBusy, error } = useSheet();
   return (
-    <div className="undo" role="status">
+    <div className="undo" aria-live="polite">
       <ErrorBox error={error} title="Not written down" />
       {last && (
         <>

@@ -7,6 +7,7 @@ export interface Asked<Answer> {
   /** When it came [ms]. */
   readonly at?: number;
   readonly isComputing: boolean;
+  /** Why there is no newer answer; the last one is then old. */
   readonly error?: unknown;
 }
 

@@ -1,28 +1,32 @@
 import type { OnSceneAnswer } from "#questions";
 import { refuelsDue } from "#readiness";
-import { ErrorBox } from "../../parts/index.ts";
+import { ErrorBox, sayCount } from "../../parts/index.ts";
 import { sayClock } from "./say.ts";
 import type { Asked } from "./use-asked.ts";
 import { useSheet } from "./use-sheet.ts";
 import { sayVerdict, type VerdictWords } from "./verdict-words.ts";
 
 /** Are we gaining: one line, always at the top, with its age. */
-export function VerdictLine({ asked }: { readonly asked: Asked<OnSceneAnswer> }) {
+export function VerdictLine({ asked, now }: { readonly asked: Asked<OnSceneAnswer>; readonly now: number }) {
   const { casualty } = useSheet();
-  const refuel = refuelsDue(casualty, Date.now())[0]?.at;
-  const words = asked.answer && sayVerdict(asked.answer, refuel);
+  const words = asked.answer && sayVerdict(asked.answer, refuelsDue(casualty, now)[0]?.at);
   return (
     <section className={`verdict verdict-${words?.kind ?? "unknown"}`} aria-label="Are we gaining?">
-      <div role="status" className="verdict-words">
+      <output className="verdict-words">
         {words ? <Words words={words} /> : <p className="verdict-word">COMPUTING…</p>}
-      </div>
-      <p className="verdict-age">
-        {asked.at !== undefined && `From ${casualty.soundings.length} soundings, at ${sayClock(asked.at)}.`}{" "}
-        {asked.isComputing ? "Computing anew…" : "An estimate."}
-      </p>
+      </output>
+      <p className="verdict-age">{sayAge(asked)}</p>
       <ErrorBox error={asked.error} title="Not computed" />
     </section>
   );
+}
+
+/** How old the line above is, so that an old one is never taken for news. */
+function sayAge({ at, answer, error, isComputing }: Asked<OnSceneAnswer>): string {
+  if (at === undefined) return "";
+  const from = sayCount(answer?.reading?.soundings ?? 0, "sounding");
+  const age = error === undefined ? `At ${sayClock(at)}` : `OLD, of ${sayClock(at)}`;
+  return `${age}, from ${from}. ${isComputing ? "Computing anew…" : "An estimate."}`;
 }
 
 function Words({ words }: { readonly words: VerdictWords }) {
@@ -33,8 +37,7 @@ function Words({ words }: { readonly words: VerdictWords }) {
         {words.word}
       </p>
       <p className="verdict-detail">
-        {words.detail}
-        {words.chance !== "" && <span className="verdict-chance"> Chance {words.chance}.</span>}
+        {words.detail}.{words.chance !== "" && <span className="verdict-chance"> Chance {words.chance}.</span>}
       </p>
     </>
   );

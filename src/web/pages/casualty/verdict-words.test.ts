@@ -19,7 +19,24 @@ describe("the one line on scene", () => {
     const readings = [0.5, 0.62, 0.74, 0.86].map((level, i) => ({ at: 180 * i, level }));
     const words = sayVerdict(answerTo({ readings, pumping: [], now: 560 }));
     expect(words.word).toBe("LOSING");
-    expect(words.detail).toMatch(/^off in \d+\u00a0min unless the hole is halved$/);
+    expect(words.detail).toMatch(/^off in \d+\u00a0min (unless|by this estimate)/);
+  });
+
+  it("names the patch where half the hole is enough, and promises nothing where it is not", () => {
+    const answer = answerTo({
+      readings: [0.5, 0.62, 0.74, 0.86].map((level, i) => ({ at: 180 * i, level })),
+      pumping: [],
+      now: 560,
+    });
+    const withPatch = (holding: number): OnSceneAnswer => ({
+      ...answer,
+      reading: {
+        ...answer.reading!,
+        advice: answer.reading!.advice.map((one) => ({ ...one, holding: one.action === "patch-half" ? holding : 0.1 })),
+      },
+    });
+    expect(sayVerdict(withPatch(0.8)).detail).toContain("unless the hole is halved");
+    expect(sayVerdict(withPatch(0.2)).detail).toContain("one pump more is not enough");
   });
 
   it("says what to do where nothing has been sounded", () => {

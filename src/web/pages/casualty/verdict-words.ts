@@ -24,7 +24,7 @@ export function sayVerdict({ reading, leave }: OnSceneAnswer, refuel?: number): 
       kind: "unknown",
       word: "NO SOUNDING YET",
       chance: "",
-      detail: "Sound the water at one mark. Again in two minutes.",
+      detail: "Sound the water at one mark, and again in two minutes",
     };
   }
   const { kind, chance } = reading.verdict;
@@ -41,12 +41,27 @@ export function sayVerdict({ reading, leave }: OnSceneAnswer, refuel?: number): 
 
 type Reading = NonNullable<OnSceneAnswer["reading"]>;
 
-function detailOf({ verdict, dry, loss }: Reading, isGrave: boolean): string {
+function detailOf(reading: Reading, isGrave: boolean): string {
+  const { verdict, dry, loss } = reading;
   if (verdict.kind === "gaining" && dry.time && dry.chance > 0.5) return `dry in about ${saySpread(dry.time)}`;
   if (verdict.kind === "gaining") return "falling, slowly";
-  if (loss.time && loss.chance > 0.5) return `off in ${sayMinutes(loss.time.p05)} unless the hole is halved`;
+  if (loss.time && loss.chance > 0.5) return `off in ${sayMinutes(loss.time.p05)} ${sayUnless(reading)}`;
   if (verdict.kind === "losing") return isGrave ? "rising: people off first" : "rising: slow the hole, add a pump";
   return "in and out about equal";
+}
+
+const HELPS = {
+  "patch-half": "unless the hole is halved",
+  "second-pump": "unless one more kit pumps",
+  "more-throttle": "unless the engine is opened up",
+  "shorter-lift": "unless the pump is set lower",
+} as const;
+
+/** What alone would more likely than not hold her: the patch before anything else, since it costs no pump. */
+function sayUnless({ advice }: Reading): string {
+  const enough = advice.filter(({ holding }) => holding > 0.5);
+  const best = enough.find(({ action }) => action === "patch-half") ?? enough[0];
+  return best ? HELPS[best.action] : "by this estimate: one pump more is not enough";
 }
 
 /** "40 min (25 to 70)". */

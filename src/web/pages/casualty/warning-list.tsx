@@ -5,14 +5,14 @@ import { CautionBox } from "../../parts/index.ts";
 export function WarningList({ answer: { warnings, leave } }: { readonly answer: OnSceneAnswer }) {
   const others = warnings.filter(({ kind }) => kind !== "fuel-smelt");
   return (
-    <div className="warnings" role="status" aria-label="Warnings">
+    <section className="warnings" aria-live="polite" aria-label="Warnings">
       {leave.kind !== "no-sign" && <Leave leave={leave} />}
       {others.map(({ kind, signal, hazard, says }) => (
         <CautionBox key={kind} signal={signal} hazard={hazard}>
           <p>{says}</p>
         </CautionBox>
       ))}
-    </div>
+    </section>
   );
 }
 
