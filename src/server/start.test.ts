@@ -1,5 +1,5 @@
 import { spawn } from "node:child_process";
-import { mkdtempSync, rmSync, utimesSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, rmSync, utimesSync, writeFileSync } from "node:fs";
 import { createServer, type AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
@@ -54,6 +54,19 @@ describe("a start", () => {
 
   it.runIf(process.platform === "linux")("names a folder in which none can be made, at once", async () => {
     await expect(start("/proc/drykeel")).rejects.toThrow(/The data folder \/proc\/drykeel cannot be written to/);
+  });
+
+  it("names a host that is no address of this computer", async () => {
+    await expect(start("demo", [], { HOST: "192.0.2.1" })).rejects.toThrow(/HOST is 192\.0\.2\.1, which is no address/);
+  });
+
+  it("names a patterns folder that is none, and a pattern file that is broken", async () => {
+    mkdirSync(join(folder, "odd"));
+    writeFileSync(join(folder, "odd", "patterns"), "");
+    await expect(start("odd")).rejects.toThrow(/odd\/patterns: this folder cannot be read \(ENOTDIR\)/);
+    mkdirSync(join(folder, "broken", "patterns"), { recursive: true });
+    writeFileSync(join(folder, "broken", "patterns", "own.yaml"), "id: own\n bad: [");
+    await expect(start("broken")).rejects.toThrow(/Patterns cannot be read:\n.*own\.yaml: KI-101/);
   });
 
   it("names a database that cannot be reached, without its password", async () => {

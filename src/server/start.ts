@@ -101,7 +101,7 @@ async function listen(app: FastifyInstance, { port, host }: Settings): Promise<s
     await (host === undefined ? listenEverywhere(app, port) : app.listen({ port, host }));
   } catch (cause) {
     await app.close();
-    throw cannotListen(cause, port);
+    throw cannotListen(cause, { port, host });
   }
   const address = app.server.address();
   const taken = typeof address === "object" && address !== null ? address.port : port;
@@ -118,10 +118,14 @@ async function listenEverywhere(app: FastifyInstance, port: number): Promise<voi
   }
 }
 
-function cannotListen(cause: unknown, port: number): unknown {
+function cannotListen(cause: unknown, { port, host }: { port: number; host: string | undefined }): unknown {
   const code = codeOf(cause);
   const another = "Choose another: PORT=4301 npm start";
   if (code === "EADDRINUSE") return new StartProblem(`Port ${port} is taken by another program. ${another}`);
   if (code === "EACCES") return new StartProblem(`This user may not use port ${port}. ${another}`);
+  if (code === "EADDRNOTAVAIL" || code === "ENOTFOUND" || code === "EAI_AGAIN")
+    return new StartProblem(
+      `HOST is ${host}, which is no address of this computer (${code}). Correct it, or leave it out to answer on all of them.`,
+    );
   return cause;
 }

@@ -17,8 +17,7 @@ export interface PatternFolder {
  * @returns what could be read and what could not; the same pattern and version twice is a fault of the second file
  */
 export function readPatternFolders(folders: readonly string[]): PatternFolder {
-  const files = folders.filter((folder) => existsSync(folder)).flatMap(patternFiles);
-  const read = files.map(readPatternFile);
+  const read = folders.filter((folder) => existsSync(folder)).flatMap(readFolder);
   const patterns = read.flatMap((one) => ("pattern" in one ? [one] : []));
   const first = new Map(patterns.toReversed().map((one) => [keyOf(one.pattern), one.file]));
   const twice = patterns.filter((one) => first.get(keyOf(one.pattern)) !== one.file);
@@ -37,12 +36,20 @@ export function readPatternFolders(folders: readonly string[]): PatternFolder {
 type ReadFile =
   { readonly file: string; readonly pattern: Pattern } | { readonly file: string; readonly wrong: string };
 
+function readFolder(folder: string): readonly ReadFile[] {
+  try {
+    return patternFiles(folder).map(readPatternFile);
+  } catch (cause) {
+    return [{ file: folder, wrong: `${folder}: this folder cannot be read (${systemCode(cause)}).` }];
+  }
+}
+
 function patternFiles(folder: string): string[] {
-  const names = readdirSync(folder, { recursive: true, encoding: "utf8" });
-  return names
-    .filter((name) => /\.ya?ml$/.test(name))
-    .toSorted()
-    .map((name) => join(folder, name));
+  const found = readdirSync(folder, { recursive: true, withFileTypes: true });
+  return found
+    .filter((one) => !one.isDirectory() && /\.ya?ml$/.test(one.name))
+    .map((one) => join(one.parentPath, one.name))
+    .toSorted();
 }
 
 function readPatternFile(file: string): ReadFile {
@@ -50,8 +57,15 @@ function readPatternFile(file: string): ReadFile {
     return { file, pattern: loadPattern(readFileSync(file, "utf8"), file) };
   } catch (cause) {
     if (isInputError(cause)) return { file, wrong: `${file}: ${cause.message}` };
-    throw cause;
+    return { file, wrong: `${file}: this file cannot be read (${systemCode(cause)}).` };
   }
+}
+
+/** Code of a failed system call, such as "EACCES"; what else is thrown is a bug and goes on. */
+function systemCode(cause: unknown): string {
+  const { code, syscall } = cause as NodeJS.ErrnoException;
+  if (code === undefined || syscall === undefined) throw cause;
+  return code;
 }
 
 function keyOf(pattern: Pattern): string {
