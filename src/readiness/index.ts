@@ -49,4 +49,5 @@ export { findingsByAge, isGrounding, openFindings, provingChecks, type AgedFindi
 export { wrongWithoutFinding, type LooseEnd } from "./loose-ends.ts";
 export { lookUp, nameOfItem, nameOfMode, type Lookup } from "./lookup.ts";
 export { trendsOf, type Trend } from "./trends.ts";
+export { trendLimit, watchesOf } from "./trend-watch.ts";
 export { changeOf, sayChange, type TrendChange } from "./trend-change.ts";

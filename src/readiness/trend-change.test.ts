@@ -2,8 +2,9 @@ import { describe, expect, it } from "vitest";
 import { changeOf, sayChange } from "./trend-change.ts";
 import type { Trend } from "./trends.ts";
 
+const at = (index: number) => `2026-01-${String(index + 1).padStart(2, "0")}T09:00:00+00:00`;
+
 function trend(what: Trend["what"], ...values: number[]): Trend {
-  const at = (index: number) => `2026-01-${String(index + 1).padStart(2, "0")}T09:00:00+00:00`;
   return { what, points: values.map((value, index) => ({ at: at(index), turnaround: `t${index}`, value })) };
 }
 

@@ -13,6 +13,8 @@ export interface TrendChartProps {
   readonly limits: readonly TrendLimit[];
   /** A reading in the person's words. */
   readonly say: (value: number) => string;
+  /** A reading at the axis, where the bare number would mislead. */
+  readonly sayTick?: ((value: number) => string) | undefined;
 }
 
 const HEIGHT = 230;
@@ -27,9 +29,9 @@ export function TrendChart(props: TrendChartProps) {
   );
 }
 
-function Chart({ label, reading, points, limits, say, width }: TrendChartProps & { readonly width: number }) {
+function Chart({ label, reading, points, limits, say, sayTick, width }: TrendChartProps & { readonly width: number }) {
   const frame: TrendFrame = { left: 44, right: width - 4, top: 34, bottom: HEIGHT - 30 };
-  const placed = placeTrend(points, limits, frame);
+  const placed = placeTrend(points, limits, frame, sayTick);
   return (
     <svg width={width} height={HEIGHT} role="img" aria-label={label}>
       <text x={0} y={18}>

@@ -41,18 +41,25 @@ export function placeTrend(
   points: readonly TrendPoint[],
   limits: readonly TrendLimit[],
   frame: TrendFrame,
+  sayValue?: (value: number) => string,
 ): TrendPlaces {
   const across = timeScale(points, frame);
-  const highest = Math.max(...points.map(({ value }) => value), ...limits.map(({ value }) => value), 1e-9);
-  const up = scaleLinear([0, highest * 1.12], [frame.bottom, frame.top]).nice(4);
-  const format = up.tickFormat(4);
+  const values = [...points, ...limits].map(({ value }) => value);
+  const up = scaleLinear([lowest(values), Math.max(...values, 1e-9) * 1.12], [frame.bottom, frame.top]).nice(4);
+  const format = sayValue ?? up.tickFormat(4);
   const count = Math.max(2, Math.floor((frame.right - frame.left) / 70));
   return {
     points: points.map(({ at, value }) => ({ x: across(Date.parse(at)), y: up(value), value })),
     limits: limits.map((limit) => ({ ...limit, y: up(limit.value) })),
-    across: across.ticks(count).map((day) => ({ place: across(day), label: sayTick(day) })),
+    across: across.ticks(count).map((day, index) => ({ place: across(day), label: sayTick(day, index === 0) })),
     up: up.ticks(4).map((value) => ({ place: up(value), label: format(value) })),
   };
+}
+
+/** Readings begin at nought, but for those that all lie far above it: these would be one flat line at the top. */
+function lowest(values: readonly number[]): number {
+  const [least, most] = [Math.min(...values), Math.max(...values)];
+  return least > 0.6 * most ? least - (most - least) * 0.25 : 0;
 }
 
 /** Time across; a single reading stands in the middle of two months. */
@@ -63,12 +70,12 @@ function timeScale(points: readonly TrendPoint[], { left, right }: TrendFrame) {
   return scaleUtc([first - margin, last + margin], [left, right]);
 }
 
-function sayTick(day: Date): string {
+/** A year at its first day, else the month; the first tick says its year too. */
+function sayTick(day: Date, isFirst: boolean): string {
   const isYear = day.getUTCMonth() === 0 && day.getUTCDate() === 1;
-  const parts = isYear
-    ? ({ year: "numeric" } as const)
-    : day.getUTCDate() === 1
-      ? ({ month: "short" } as const)
-      : ({ day: "numeric", month: "short" } as const);
+  const year = { year: "numeric" } as const;
+  const numeric = "numeric" as const;
+  const month = { ...(day.getUTCDate() !== 1 && { day: numeric }), month: "short" } as const;
+  const parts = isYear ? year : { ...month, ...(isFirst && year) };
   return new Intl.DateTimeFormat("en-GB", { ...parts, timeZone: "UTC" }).format(day);
 }

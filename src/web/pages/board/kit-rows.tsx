@@ -1,3 +1,5 @@
+import { useMemo } from "react";
+import { watchesOf, type KitState } from "#readiness";
 import { Link } from "wouter";
 import { useStation } from "../../device/index.ts";
 import { StandingMark } from "../../parts/index.ts";
@@ -39,7 +41,19 @@ function KitRow({ line: { kit, standing } }: { readonly line: KitLine }) {
         {until !== undefined && <span className="board-row-until">{until}</span>}
         {isSound && until === undefined && <span>Nothing dated will end this.</span>}
         {restore !== undefined && <span className="quiet">To restore: {restore}</span>}
+        <Watched kit={kit} />
       </span>
     </Link>
   );
+}
+
+/** What still holds and is going the wrong way. */
+function Watched({ kit }: { readonly kit: KitState }) {
+  const pattern = useStation().patterns.get(kit.pattern);
+  const words = useMemo(() => (pattern ? watchesOf(kit, pattern) : []), [kit, pattern]);
+  return words.map((one) => (
+    <span key={one} className="board-row-watch">
+      To watch: {one}
+    </span>
+  ));
 }

@@ -59,7 +59,12 @@ export function sayGood({ item, good, daysLeft }: Pick<ContentLine, "item" | "go
   if (good === "unknown") return "No date on record";
   const days = daysLeft ?? 0;
   if (days < 0) return `Out of date for ${sayCount(-days, "day")}, good until ${formatDate(good)}`;
-  return `${days === 0 ? "Last day today" : `${sayCount(days, "day")} left`}, until ${formatDate(good)}`;
+  return `${days === 0 ? "Last day today" : `${sayDaysOff(days)} left`}, until ${formatDate(good)}`;
+}
+
+/** How far off a day is: "109 days", and from two years on "about 8 years". */
+export function sayDaysOff(days: number): string {
+  return days < 2 * 365 ? sayCount(days, "day") : `about ${sayCount(Math.floor(days / 365.25), "year")}`;
 }
 
 /** What an item's life is counted by. */

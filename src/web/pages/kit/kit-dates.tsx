@@ -2,6 +2,7 @@ import { daysBetween, formatDate } from "#base";
 import { lapsesOf, type Lapse } from "#readiness";
 import { EmptyState, sayCount, Section, Table, type Column } from "../../parts/index.ts";
 import type { KitAtHand } from "../turnaround/at-hand.ts";
+import { sayDaysOff } from "./contents.ts";
 import { sayEffect } from "../turnaround/finding-choice.ts";
 
 /** Dates shown before the rest is folded. */
@@ -49,12 +50,12 @@ function columns(today: string): readonly Column<Lapse>[] {
   return [
     { key: "day", head: "Last good day", cell: ({ day }) => formatDate(day) },
     { key: "left", head: "Left", cell: ({ day }) => <Left days={daysBetween(today, day)} /> },
-    { key: "what", head: "Then", cell: ({ what }) => what },
-    { key: "effect", head: "Which", cell: ({ effect }) => sayEffect(effect) },
+    { key: "what", head: "Then", cell: ({ what }) => what.charAt(0).toUpperCase() + what.slice(1) },
+    { key: "effect", head: "Which means", cell: ({ effect }) => sayEffect(effect) },
   ];
 }
 
 function Left({ days }: { readonly days: number }) {
   if (days < 0) return <span className="kit-wrong">Past for {sayCount(-days, "day")}</span>;
-  return days === 0 ? "Last day today" : sayCount(days, "day");
+  return days === 0 ? "Last day today" : sayDaysOff(days);
 }

@@ -30,19 +30,19 @@ export default function KitPage() {
       back={{ to: "/", label: "Board" }}
       {...(standing && { beside: <StandingMark standing={standing.standing} size="large" /> })}
     >
-      {standing && <KitStanding standing={standing} today={view.today} />}
+      {standing && <KitStanding standing={standing} at={at} />}
       <ToSettle at={at} />
       <KitActions at={at} />
       <KitFacts at={at} />
       <Contained />
       <div className="kit-page">
-        <KitYear at={at} />
-        <KitContents at={at} />
-        <KitDates at={at} />
         <KitFindings at={at} />
-        <KitSeals at={at} />
+        <KitYear at={at} />
+        <KitDates at={at} />
         <KitRuns at={at} />
         <KitTurnarounds at={at} />
+        <KitSeals at={at} />
+        <KitContents at={at} />
         <KitEntries key={kit.id} at={at} />
       </div>
     </Page>
@@ -78,7 +78,7 @@ function KitFacts({ at: { kit, pattern, view } }: { readonly at: KitAtHand }) {
   );
 }
 
-const PARTS = ["year", "contents", "dates", "findings", "seals", "runs", "turnarounds", "entries"] as const;
+const PARTS = ["findings", "year", "dates", "runs", "turnarounds", "seals", "contents", "entries"] as const;
 
 /** Links to the parts of this page, for a small screen. */
 function Contained() {

@@ -41,6 +41,7 @@ function KitTrend({ trend, at: { kit, pattern } }: { readonly trend: Trend; read
             points={trend.points}
             limits={limitsOf(trend.what, pattern)}
             say={words.say}
+            sayTick={words.sayTick}
           />
           <details className="kit-table">
             <summary>{words.title} as a table</summary>

@@ -1,9 +1,11 @@
-import type { Standing } from "#readiness";
+import { watchesOf, type Standing } from "#readiness";
+import type { KitAtHand } from "../turnaround/at-hand.ts";
 import { sayDayAhead, sayMinutes } from "../board/board-words.ts";
 
 /** What a kit is good for: every reason, its limits, the day that ends it, and what would restore it. */
-export function KitStanding({ standing, today }: { readonly standing: Standing; readonly today: string }) {
+export function KitStanding({ standing, at }: { readonly standing: Standing; readonly at: KitAtHand }) {
   const { because, limits, lapse, restore } = standing;
+  const { today } = at.view;
   return (
     <div className="kit-standing">
       {lapse && (
@@ -21,6 +23,20 @@ export function KitStanding({ standing, today }: { readonly standing: Standing; 
         </dl>
       )}
       <Restore restore={restore} />
+      <Watched words={watchesOf(at.kit, at.pattern)} />
+    </div>
+  );
+}
+
+/** What still holds and is going the wrong way. */
+function Watched({ words }: { readonly words: readonly string[] }) {
+  if (words.length === 0) return null;
+  return (
+    <div className="kit-restore">
+      <p>
+        <strong>To watch</strong>
+      </p>
+      <List words={words} label="To watch" />
     </div>
   );
 }

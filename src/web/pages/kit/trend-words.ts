@@ -1,6 +1,6 @@
 import { formatNumber } from "#base";
-import { allSteps, type Pattern, type StepTimer } from "#kit";
-import type { Trend } from "#readiness";
+import type { Pattern } from "#kit";
+import { sayChange, trendLimit, type Trend } from "#readiness";
 import type { TrendLimit } from "../../drawing/trend-scales.ts";
 import { sayCount } from "../../parts/say-count.ts";
 import { sayDay } from "../../parts/say-time.ts";
@@ -10,6 +10,8 @@ export interface TrendWords {
   readonly title: string;
   readonly reading: string;
   readonly say: (value: number) => string;
+  /** At the axis, where the bare number would mislead. */
+  readonly sayTick?: (value: number) => string;
 }
 
 /** Each trend in words. */
@@ -28,13 +30,14 @@ export const TREND_WORDS: Readonly<Record<Trend["what"], TrendWords>> = {
     title: "Delivery",
     reading: "Measured flow over expected flow",
     say: (value) => `${formatNumber(value * 100, 3)} %`,
+    sayTick: (value) => `${Math.round(value * 100)} %`,
   },
 };
 
 /** The lines that the pattern holds a trend to. */
 export function limitsOf(what: Trend["what"], pattern: Pattern): readonly TrendLimit[] {
   if (what === "delivery") return proofLimits(pattern);
-  const most = timerLimit(pattern, what);
+  const most = trendLimit(what, pattern);
   if (most === undefined) return [];
   return [{ value: most, label: `At most ${TREND_WORDS[what].say(most)}` }];
 }
@@ -49,13 +52,9 @@ function proofLimits({ hydraulics }: Pattern): readonly TrendLimit[] {
   ];
 }
 
-function timerLimit(pattern: Pattern, what: "pulls" | "prime"): number | undefined {
-  const timers = allSteps(pattern).flatMap(({ timer }) => timer ?? []);
-  return timers.find((timer): timer is StepTimer & { kind: "pulls" | "prime" } => timer.kind === what)?.atMost;
-}
-
-/** A trend in a sentence: the last reading, and between what the readings have been since when. */
-export function sayTrend({ what, points }: Trend): string {
+/** A trend in a few sentences: the last reading, between what they have been since when, and how they move. */
+export function sayTrend(trend: Trend): string {
+  const { what, points } = trend;
   const { say } = TREND_WORDS[what];
   const [first, last] = [points[0], points.at(-1)];
   if (!first || !last) return "None measured yet.";
@@ -64,5 +63,5 @@ export function sayTrend({ what, points }: Trend): string {
   const values = points.map(({ value }) => value);
   const [least, most] = [Math.min(...values), Math.max(...values)];
   const between = least === most ? `always ${say(least)}` : `from ${say(least)} to ${say(most)}`;
-  return `${ending} ${points.length} since ${sayDay(first.at)}, ${between}.`;
+  return `${ending} ${points.length} since ${sayDay(first.at)}, ${between}. ${sayChange(trend)}`;
 }
