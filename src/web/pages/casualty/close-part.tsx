@@ -1,7 +1,7 @@
 import type { CasualtyOutcome } from "#readiness";
 import { closeCasualty } from "#station";
 import { useState } from "react";
-import { Button, ErrorBox, Section, TextField, Timestamp } from "../../parts/index.ts";
+import { Button, Section, TextField, Timestamp } from "../../parts/index.ts";
 import { nameOf } from "../turnaround/at-hand.ts";
 import { OUTCOMES } from "./outcomes.ts";
 import { PickRow } from "./pick-row.tsx";
@@ -11,7 +11,7 @@ const OPTIONS = (Object.keys(OUTCOMES) as CasualtyOutcome[]).map((id) => ({ id, 
 
 /** Closes the sheet, or says how it was closed. */
 export function ClosePart() {
-  const { casualty, view, write, isBusy, error } = useSheet();
+  const { casualty, view, write, isBusy } = useSheet();
   const [outcome, setOutcome] = useState<CasualtyOutcome>();
   const [note, setNote] = useState("");
   if (casualty.closed) {
@@ -31,7 +31,6 @@ export function ClosePart() {
     <Section title="Close the sheet">
       <PickRow label="How did it end?" options={OPTIONS} picked={outcome} onPick={setOutcome} />
       <TextField label="Note, if any" value={note} onChange={setNote} isLong />
-      <ErrorBox error={error} title="Not closed" />
       <Button wide tone="grave" isBusy={isBusy} isDisabled={outcome === undefined} onPress={close}>
         Close the sheet
       </Button>

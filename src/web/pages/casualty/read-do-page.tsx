@@ -28,7 +28,7 @@ function Line({ line, number }: { readonly line: CardLine; readonly number: numb
     <li className="card-line">
       <svg className="card-picture" viewBox="0 0 120 96" aria-hidden="true">
         {line.picture.map(({ d, as = "line" }) => (
-          <path key={d} className={`card-${as}`} d={d} />
+          <path key={d} className={`stroke-${as}`} d={d} />
         ))}
       </svg>
       <p>

@@ -1,0 +1,142 @@
+import { AxeBuilder } from "@axe-core/playwright";
+import type { Browser, BrowserContext, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { launchBrowser } from "./support/browser.ts";
+import { CasualtyHand } from "./support/casualty-hand.ts";
+import { signIn, slowClock } from "./support/people.ts";
+import { startStation, type RunningStation } from "./support/station.ts";
+
+/** A boat taking water, on a phone whose station is gone: before launch, on scene, and what the station sees later. */
+
+const BOAT = "Grey motor boat";
+let browser: Browser;
+let station: RunningStation;
+let phone: BrowserContext;
+let page: Page;
+let hand: CasualtyHand;
+let kit: string;
+
+beforeAll(async () => {
+  [browser, station] = await Promise.all([launchBrowser(), startStation()]);
+  phone = await browser.newContext({ viewport: { width: 390, height: 844 } });
+  const clock = await slowClock(phone, 6 * 3600);
+  page = await phone.newPage();
+  hand = new CasualtyHand(page, clock);
+  await signIn(page, station, "Jonas Wick");
+  await station.kill();
+});
+
+afterAll(async () => {
+  await browser.close();
+  await station.close();
+});
+
+async function accessibilityFaults(): Promise<readonly string[]> {
+  const { violations } = await new AxeBuilder({ page }).setLegacyMode().analyze();
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(" | ")}`);
+}
+
+/** By day and by night. */
+async function bothPalettes(): Promise<readonly string[]> {
+  const day = await accessibilityFaults();
+  await page.getByRole("button", { name: /Night/ }).click();
+  const night = await accessibilityFaults();
+  await page.getByRole("button", { name: /Day/ }).click();
+  return [...day, ...night];
+}
+
+describe("without a network", () => {
+  test("three taps from the board give a first answer, well within a minute", async () => {
+    const begun = Date.now();
+    const take = await hand.askBeforeLaunch("Motor boat", "9 m", "5 nmi");
+    expect(Date.now() - begun).toBeLessThan(30_000);
+    expect(take).toMatch(/^(Take \d kits|More than 6 kits)/);
+    const first = page.getByRole("list").filter({ hasText: "How many people aboard" }).getByRole("listitem").first();
+    expect(await first.innerText()).toContain("lifejacket");
+    await page.getByRole("region", { name: "Answer" }).getByText("With the hole halved").waitFor();
+  });
+
+  test("more told changes the answer, and the page is clean by day and by night", async () => {
+    await hand.tap(/^Larger/);
+    await page.locator(".launch-take", { hasText: "More than 6 kits" }).waitFor();
+    await hand.tap(/^Finger/);
+    await page.locator(".launch-take", { hasText: "Take 2 kits" }).waitFor();
+    expect(await bothPalettes()).toEqual([]);
+  });
+
+  test("on scene, soundings with no pump say losing", async () => {
+    await hand.openSheet(BOAT);
+    expect(await hand.verdict()).toContain("NO SOUNDING YET");
+    await hand.sound(30);
+    await hand.soundBySteps("Higher by 5 cm", 180);
+    await hand.soundBySteps("Higher by 5 cm", 180);
+    expect(await hand.verdictFrom(3)).toMatch(/^LOSING/);
+  });
+
+  test("a kit handed over pumps, and four more soundings say gaining, when dry and when to refuel", async () => {
+    kit = await hand.pumpWithKit();
+    for (let i = 0; i < 4; i += 1) await hand.soundBySteps("Lower by 5 cm", 180);
+    expect(await hand.verdictFrom(7)).toMatch(/^GAINING\n+dry in about \d+\s(min|h).*refuel at \d\d:\d\d/);
+    await page.getByRole("list", { name: "Due next" }).getByText("Sound").waitFor();
+    await page.getByRole("img", { name: /of freeboard left/ }).waitFor();
+    await page.getByRole("img", { name: /forecast for an hour/ }).waitFor();
+  });
+
+  test("a wrong sounding is taken back by one tap", async () => {
+    await hand.sound(90);
+    await hand.verdictFrom(8);
+    await hand.undo();
+    await hand.verdictFrom(7);
+  });
+
+  test("the sheet is clean by day and by night, with warnings on it", async () => {
+    await hand.tap("Slowly");
+    await page.getByText("Little stability").waitFor();
+    expect(await bothPalettes()).toEqual([]);
+  }, 240_000);
+
+  test("nothing on it needs more than the width of the phone", async () => {
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  });
+
+  test("fuel smelt stops every pump, and none starts until it is found clear", async () => {
+    await hand.tap("Fuel smelt: stop all pumping");
+    await page.getByText("Stop every pump and engine now.").waitFor();
+    await page.getByText(/^off/).waitFor();
+    await hand.tap("Water comes: pumping");
+    await page.getByText("no pumping while fuel is smelt").waitFor();
+    await page.getByLabel(/^Found clear/).fill("Skipper: an oily rag, taken off.");
+    await hand.tap("Found clear");
+    await hand.tap("Water comes: pumping");
+    await page.getByText("pumping, about").waitFor();
+  });
+
+  test("the card for strangers is there, eight lines, clean by day and by night", async () => {
+    await page.goto(`${station.url}/card/read-do`);
+    await page.getByRole("heading", { level: 1 }).waitFor();
+    expect(await page.locator(".card-line").count()).toBe(8);
+    expect(await bothPalettes()).toEqual([]);
+  });
+});
+
+describe("once there is a network", () => {
+  test("the station has the sheet, the kit's custody and the timeline as a PDF", async () => {
+    await station.restart();
+    await page.goto(`${station.url}/casualty`);
+    await page.locator("a.send-mark").getByText("All sent").waitFor({ timeout: 120_000 });
+    const other = await browser.newContext({ viewport: { width: 1440, height: 900 } });
+    const desk = await other.newPage();
+    await signIn(desk, station, "Mara Tolliver");
+    await desk.getByRole("link", { name: "Casualty" }).click();
+    await desk.getByRole("link", { name: new RegExp(BOAT) }).click();
+    await desk.getByText("pumping, about").waitFor();
+    const paper = await desk.getByRole("link", { name: "Timeline as PDF" }).getAttribute("href");
+    const type = await desk.evaluate((url) => fetch(url!).then((reply) => reply.headers.get("content-type")), paper);
+    expect(type).toBe("application/pdf");
+    const log = await desk.evaluate(() => fetch("/api/export.ndjson").then((reply) => reply.text()));
+    const handed = log.split("\n").filter((line) => line.includes('"handed-over"') && line.includes(BOAT));
+    expect(handed).toHaveLength(1);
+    expect(kit).not.toBe("");
+    await other.close();
+  });
+});
