@@ -7,6 +7,7 @@ import {
   type DeliveryFrame,
   type DeliveryPlaces,
 } from "./delivery-scales.ts";
+import { Axes } from "./axes.tsx";
 import { useWidth } from "./use-width.ts";
 import "./drawing.css";
 import "./delivery-curve.css";
@@ -52,7 +53,7 @@ function Curve({ label, drawn, units, sayPoint, width }: DeliveryCurveProps & { 
       <text x={frame.right} y={height - 6} textAnchor="end">
         Flow, {units.flow.symbol}
       </text>
-      <Axes placed={placed} frame={frame} />
+      <Axes field={frame} up={placed.up} across={placed.across} />
       <g clipPath={`url(#${id}-field)`}>
         <Unfed placed={placed} frame={frame} fill={`url(#${id}-unfed)`} />
         <Band placed={placed} frame={frame} />
@@ -74,30 +75,6 @@ function Fills({ id, frame }: { readonly id: string; readonly frame: DeliveryFra
         <path className="curve-hatch" d="M0 0V9" />
       </pattern>
     </defs>
-  );
-}
-
-function Axes({ placed, frame }: PartProps) {
-  return (
-    <g>
-      {placed.up.map(({ place, label }) => (
-        <g key={label}>
-          <path className="trend-grid" d={`M${frame.left} ${place}H${frame.right}`} />
-          <text x={frame.left - 8} y={place + 5} textAnchor="end">
-            {label}
-          </text>
-        </g>
-      ))}
-      {placed.across.map(({ place, label }) => (
-        <g key={label}>
-          <path className="trend-axis" d={`M${place} ${frame.bottom}v6`} />
-          <text x={place} y={frame.bottom + 23} textAnchor="middle">
-            {label}
-          </text>
-        </g>
-      ))}
-      <path className="trend-axis" d={`M${frame.left} ${frame.top}V${frame.bottom}H${frame.right}`} />
-    </g>
   );
 }
 

@@ -1,5 +1,6 @@
 import { useId, type ReactNode } from "react";
 import { area, line } from "d3-shape";
+import { Axes } from "./axes.tsx";
 import type { AxisUnit } from "./delivery-scales.ts";
 import {
   placeSoundings,
@@ -47,7 +48,7 @@ function Chart({ label, drawn, unit, sayTime, width }: SoundingChartProps & { re
       <text x={0} y={18}>
         Level, {unit.symbol}
       </text>
-      <Axes places={places} frame={frame} />
+      <Axes field={frame} up={places.up} across={places.across} />
       <g clipPath={`url(#${id}-field)`}>
         <Fan places={places} />
       </g>
@@ -69,30 +70,6 @@ function Chart({ label, drawn, unit, sayTime, width }: SoundingChartProps & { re
         <circle key={x} className="trend-point trend-point-last" cx={x} cy={y} r={5} />
       ))}
     </svg>
-  );
-}
-
-function Axes({ places, frame }: { readonly places: SoundingPlaces; readonly frame: SoundingFrame }) {
-  return (
-    <g>
-      {places.up.map(({ place, label }) => (
-        <g key={label}>
-          <path className="trend-grid" d={`M${frame.left} ${place}H${frame.right}`} />
-          <text x={frame.left - 8} y={place + 5} textAnchor="end">
-            {label}
-          </text>
-        </g>
-      ))}
-      {places.across.map(({ place, label }) => (
-        <g key={label}>
-          <path className="trend-axis" d={`M${place} ${frame.bottom}v6`} />
-          <text x={place} y={frame.bottom + 24} textAnchor="middle">
-            {label}
-          </text>
-        </g>
-      ))}
-      <path className="trend-axis" d={`M${frame.left} ${frame.top}V${frame.bottom}H${frame.right}`} />
-    </g>
   );
 }
 

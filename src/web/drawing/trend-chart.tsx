@@ -1,4 +1,5 @@
 import { line } from "d3-shape";
+import { Axes } from "./axes.tsx";
 import { placeTrend, type TrendFrame, type TrendLimit, type TrendPlaces, type TrendPoint } from "./trend-scales.ts";
 import { useWidth } from "./use-width.ts";
 import "./drawing.css";
@@ -37,7 +38,7 @@ function Chart({ label, reading, points, limits, say, sayTick, width }: TrendCha
       <text x={0} y={18}>
         {reading}
       </text>
-      <Axes placed={placed} frame={frame} />
+      <Axes field={frame} up={placed.up} across={placed.across} />
       <Limits placed={placed} frame={frame} />
       <Readings placed={placed} frame={frame} say={say} />
     </svg>
@@ -47,30 +48,6 @@ function Chart({ label, reading, points, limits, say, sayTick, width }: TrendCha
 interface PartProps {
   readonly placed: TrendPlaces;
   readonly frame: TrendFrame;
-}
-
-function Axes({ placed, frame }: PartProps) {
-  return (
-    <g>
-      {placed.up.map(({ place, label }) => (
-        <g key={label}>
-          <path className="trend-grid" d={`M${frame.left} ${place}H${frame.right}`} />
-          <text x={frame.left - 8} y={place + 5} textAnchor="end">
-            {label}
-          </text>
-        </g>
-      ))}
-      {placed.across.map(({ place, label }) => (
-        <g key={place}>
-          <path className="trend-axis" d={`M${place} ${frame.bottom}v6`} />
-          <text x={place} y={frame.bottom + 23} textAnchor="middle">
-            {label}
-          </text>
-        </g>
-      ))}
-      <path className="trend-axis" d={`M${frame.left} ${frame.top}V${frame.bottom}H${frame.right}`} />
-    </g>
-  );
 }
 
 function Limits({ placed, frame }: PartProps) {
