@@ -89,6 +89,17 @@ describe("something found wrong", () => {
   });
 });
 
+describe("a kit that was handed over", () => {
+  test("is told to be away before anything is asked of who wants to open it, on the phone and from a card", async () => {
+    for (const path of ["/kit/br-11/turnaround", "/kit/br-11/card-entry"]) {
+      await page.goto(station.url + path);
+      await page.getByText(/^Pump 11 is with /).waitFor();
+      expect(await page.getByLabel(/^Seal number/).count()).toBe(0);
+      await page.getByRole("link", { name: "Write down its return" }).waitFor();
+    }
+  });
+});
+
 /** Lines of one kind about the kit, once the station has them. */
 async function linesOnKit(kind: string) {
   await page.getByRole("link", { name: "All sent" }).waitFor({ timeout: 60_000 });

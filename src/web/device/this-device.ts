@@ -92,6 +92,7 @@ export class ThisDevice {
   async handOver(): Promise<void> {
     await this.#leave();
     await this.#askWho();
+    if (!this.#sitting) preferences.seat(undefined);
     this.#tell();
   }
 
@@ -220,7 +221,6 @@ export class ThisDevice {
   async #leave(): Promise<void> {
     this.#sync?.stop();
     this.#sitting = undefined;
-    preferences.seat(undefined);
     await this.#store.putNote(NOTES.sitting, undefined);
     await this.desk.signOut();
     this.#talk.tell({ kind: "session-changed" });

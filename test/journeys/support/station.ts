@@ -21,18 +21,26 @@ export interface RunningStation {
   close(): Promise<void>;
 }
 
-/** Starts the built server as `npm start` does, with the demo station unless `args` say otherwise. */
-export async function startStation(args: readonly string[] = []): Promise<RunningStation> {
+/**
+ * Starts the built server as `npm start` does, with the demo station unless `args` say otherwise.
+ *
+ * @param settings - environment beside its own port and data folder, such as DATABASE_URL
+ */
+export async function startStation(
+  args: readonly string[] = [],
+  settings: Readonly<Record<string, string>> = {},
+): Promise<RunningStation> {
   const port = await freePort();
   const dataDir = mkdtempSync(join(tmpdir(), "drykeel-journey-"));
-  let running = await launch(port, dataDir, args);
+  const start = () => launch(args, { ...settings, PORT: String(port), DATA_DIR: dataDir });
+  let running = await start();
   return {
     url: `http://localhost:${port}`,
     dataDir,
     output: () => running.output.join(""),
     kill: () => end(running.child, "SIGKILL"),
     restart: async () => {
-      running = await launch(port, dataDir, args);
+      running = await start();
     },
     close: async () => {
       await end(running.child, "SIGKILL");
@@ -46,13 +54,13 @@ interface Running {
   readonly output: string[];
 }
 
-async function launch(port: number, dataDir: string, args: readonly string[]): Promise<Running> {
-  const env = { ...process.env, PORT: String(port), DATA_DIR: dataDir };
+async function launch(args: readonly string[], settings: Readonly<Record<string, string>>): Promise<Running> {
+  const env = { ...process.env, ...settings };
   const child = spawn(process.execPath, [join(ROOT, "dist", "server", "main.js"), ...args], { env, cwd: ROOT });
   const output: string[] = [];
   child.stdout.on("data", (chunk: Buffer) => output.push(chunk.toString()));
   child.stderr.on("data", (chunk: Buffer) => output.push(chunk.toString()));
-  await answering(`http://localhost:${port}/api/health`, child, output);
+  await answering(`http://localhost:${settings["PORT"]}/api/health`, child, output);
   return { child, output };
 }
 

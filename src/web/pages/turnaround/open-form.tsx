@@ -1,7 +1,7 @@
 import { useState } from "react";
 import type { Bodies } from "#readiness";
 import { useRecorder } from "../../device/index.ts";
-import { Button, Choice, ErrorBox, GloveRow, Notice, TextField } from "../../parts/index.ts";
+import { Button, ButtonLink, Choice, ErrorBox, GloveRow, Notice, TextField } from "../../parts/index.ts";
 import { KitActs } from "./acts.ts";
 import type { KitAtHand } from "./at-hand.ts";
 import { compareSeal, NO_SEAL, type SealComparison } from "./seal-reading.ts";
@@ -17,8 +17,25 @@ const REASONS: readonly { readonly value: Because; readonly label: string; reado
   { value: "seal", label: "The seal", note: "Broken, missing, or not the number on record." },
 ];
 
-/** Opens a turnaround: why, and the seal as it is read off the container. */
+/** Opens a turnaround, where the kit is here to be opened. */
 export function OpenForm({ at }: { readonly at: KitAtHand }) {
+  const { custody } = at.kit;
+  return custody.kind === "away" ? <IsAway at={at} to={custody.to} /> : <Opening at={at} />;
+}
+
+/** Said before anything is asked: a kit that is not here cannot be opened here. */
+function IsAway({ at, to }: { readonly at: KitAtHand; readonly to: string }) {
+  const { id, name } = at.kit;
+  return (
+    <Notice tone="attention" title={`${name} is with ${to}`}>
+      <p>It cannot be opened here until it is back. If it is back, write down its return first.</p>
+      <ButtonLink to={`/kit/${id}/return`}>Write down its return</ButtonLink>
+    </Notice>
+  );
+}
+
+/** Why it is opened, and the seal as it is read off the container. */
+function Opening({ at }: { readonly at: KitAtHand }) {
   const acts = new KitActs(useRecorder(), at.view, at.kit);
   const saving = useSaving();
   const [because, setBecause] = useState<Because>();
