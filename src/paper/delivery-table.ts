@@ -3,9 +3,9 @@ import { writeCautions } from "./caution-panel.ts";
 import { writeTable } from "./rows.ts";
 import type { Sheet } from "./sheet.ts";
 
-/** What a kit moves at one suction lift. */
+/** What a kit moves at one suction lift, or a submersible at one height of its hose's end. */
 export interface DeliveryRow {
-  /** Suction lift [m]. */
+  /** Suction lift or height [m]. */
   readonly lift: number;
   /** Delivery [m³/s]; absent where nothing is delivered. */
   readonly flow?: number;
@@ -22,13 +22,14 @@ export function writeDeliveryTable(
   rows: readonly DeliveryRow[],
   setting: string,
   units: UnitSystem,
+  height: "Suction lift" | "Height of hose end",
 ): void {
   sheet.heading("What it delivers");
   writeCautions(sheet, ["estimate"]);
   sheet.paragraph(setting);
   sheet.gap(4);
   const columns = [
-    { name: "Suction lift", part: 0.18 },
+    { name: height, part: 0.18 },
     { name: "Delivers about", part: 0.2 },
     { name: "Likely between", part: 0.27 },
     { name: "What binds", part: 0.35 },

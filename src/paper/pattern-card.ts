@@ -34,13 +34,20 @@ export async function renderPatternCard(card: PatternCard): Promise<Uint8Array> 
       sheet,
       lines.filter((line) => line.stage === stage.id),
     );
-  if (card.delivery) writeDeliveryTable(sheet, card.delivery.rows, card.delivery.setting, card.units);
+  if (card.delivery) writeDelivery(sheet, card, card.delivery);
   return sheet.finish();
+}
+
+function writeDelivery(sheet: Sheet, card: PatternCard, { rows, setting }: NonNullable<PatternCard["delivery"]>): void {
+  const height = card.pattern.hydraulics?.suction ? "Suction lift" : "Height of hose end";
+  writeDeliveryTable(sheet, rows, setting, card.units, height);
 }
 
 function writeHead(sheet: Sheet, pattern: Pattern, units: UnitSystem): void {
   const mass = formatQuantity(pattern.container.mass, "mass", { system: units });
-  sheet.paragraph(`Gross ${mass}; ${pattern.container.lifters} people lift it. The unit's own manual comes first.`);
+  const { lifters } = pattern.container;
+  const lift = lifters === 1 ? "one person lifts it" : `${lifters} people lift it`;
+  sheet.paragraph(`Gross ${mass}; ${lift}. The unit's own manual comes first.`);
   sheet.gap(6);
   const columns = [
     { name: "Kit and serial", part: 0.3 },

@@ -1,5 +1,6 @@
 import type { Photo } from "#station";
 import { isEmbeddable } from "./embeddable.ts";
+import { printable } from "./printable.ts";
 import { MARGIN, type Sheet } from "./sheet.ts";
 
 const BOX = { width: 240, height: 180, gap: 14 } as const;
@@ -38,5 +39,5 @@ function writePhoto({ pdf }: Sheet, left: number, top: number, caption: string, 
       left + 8,
       top + 8,
     );
-  pdf.text(caption, left, top + BOX.height + 4, { width: BOX.width, height: 22, ellipsis: true });
+  pdf.text(printable(caption), left, top + BOX.height + 4, { width: BOX.width, height: 22, ellipsis: true });
 }

@@ -1,3 +1,4 @@
+import { printable } from "./printable.ts";
 import { MARGIN, type Sheet } from "./sheet.ts";
 
 /** One column: what stands above it and how much of the width it takes. */
@@ -41,7 +42,7 @@ function writeRow(sheet: Sheet, columns: readonly Column[], row: Row): void {
       .font(row.bold ? "bold" : "regular")
       .fontSize(SIZE)
       .fillColor("#000");
-    pdf.text(row.cells[index] ?? "", left + PAD, top + PAD, { width: width - 2 * PAD });
+    pdf.text(printable(row.cells[index] ?? ""), left + PAD, top + PAD, { width: width - 2 * PAD });
     pdf.lineWidth(0.4).strokeColor("#555").rect(left, top, width, height).stroke();
     left += width;
   }
@@ -52,7 +53,7 @@ function writeRow(sheet: Sheet, columns: readonly Column[], row: Row): void {
 function heightOf({ pdf, width }: Sheet, columns: readonly Column[], { cells, bold, height = 0 }: Row): number {
   pdf.font(bold ? "bold" : "regular").fontSize(SIZE);
   const heights = columns.map(({ part }, index) =>
-    pdf.heightOfString(cells[index] || " ", { width: part * width - 2 * PAD }),
+    pdf.heightOfString(printable(cells[index] || " "), { width: part * width - 2 * PAD }),
   );
   return Math.max(height, ...heights) + 2 * PAD;
 }

@@ -1,5 +1,7 @@
 import PdfKit from "pdfkit";
 import { registerFonts } from "./fonts.ts";
+import { printable } from "./printable.ts";
+import { instantWords } from "./value-words.ts";
 
 /** Paper sizes in points: 1 pt = 1/72 in. */
 const MM = 72 / 25.4;
@@ -44,7 +46,8 @@ export function createSheet(options: SheetOptions): Sheet {
   const need = (height: number): void => {
     if (pdf.y + height > pdf.page.height - MARGIN - FOOTER_HEIGHT) pdf.addPage();
   };
-  const paragraph: Sheet["paragraph"] = (text, { bold = false, size = 9, colour = "#000" } = {}) => {
+  const paragraph: Sheet["paragraph"] = (given, { bold = false, size = 9, colour = "#000" } = {}) => {
+    const text = printable(given);
     pdf
       .font(bold ? "bold" : "regular")
       .fontSize(size)
@@ -83,7 +86,7 @@ function writeFooters(pdf: PDFKit.PDFDocument, { footer, now }: SheetOptions): v
     // Text below the bottom margin would start a page of its own.
     pdf.page.margins = { ...margins, bottom: 0 };
     pdf.font("regular").fontSize(7.5).fillColor("#000");
-    const line = `${footer}   printed ${now}   page ${page - start + 1} of ${count}`;
+    const line = `${printable(footer)}   printed ${instantWords(now)} UTC   page ${page - start + 1} of ${count}`;
     pdf.text(line, MARGIN, pdf.page.height - MARGIN - FOOTER_HEIGHT / 2, { lineBreak: false });
     pdf.page.margins = margins;
   }
