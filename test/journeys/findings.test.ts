@@ -1,7 +1,7 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { launchBrowser } from "./support/browser.ts";
-import { exportedLines, openKit, sealWith } from "./support/kits.ts";
+import { allSent, exportedLines, openKit, sealWith } from "./support/kits.ts";
 import { signIn, slowClock } from "./support/people.ts";
 import { startStation, type RunningStation } from "./support/station.ts";
 import { shippedPattern, TurnaroundHand } from "./support/turnaround-hand.ts";
@@ -102,6 +102,6 @@ describe("a kit that was handed over", () => {
 
 /** Lines of one kind about the kit, once the station has them. */
 async function linesOnKit(kind: string) {
-  await page.getByRole("link", { name: "All sent" }).waitFor({ timeout: 60_000 });
+  await allSent(page);
   return (await exportedLines(page)).filter((line) => line.subject === `kit:${KIT}` && line.kind === kind);
 }

@@ -1,7 +1,7 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { launchBrowser } from "./support/browser.ts";
-import { goToLine, openKit } from "./support/kits.ts";
+import { allSent, answerRight, answeredLines, goToLine, openKit } from "./support/kits.ts";
 import { signIn } from "./support/people.ts";
 import { startStation, type RunningStation } from "./support/station.ts";
 
@@ -27,14 +27,6 @@ afterAll(async () => {
   await station.close();
 });
 
-const allSent = (page: Page) => page.getByRole("link", { name: "All sent" }).waitFor({ timeout: 60_000 });
-const answered = (page: Page, count: number) =>
-  page.getByRole("button", { name: new RegExp(`^All lines, ${count} of`) }).waitFor({ timeout: 60_000 });
-
-async function answerRight(page: Page): Promise<void> {
-  await page.locator(".answer-bar button").first().click();
-}
-
 async function answerNotPossible(page: Page): Promise<void> {
   await page.getByRole("button", { name: "Not possible", exact: true }).click();
   await page.getByText("Weather or light does not allow it").click();
@@ -48,10 +40,10 @@ describe("two devices at one kit", () => {
     await tablet.getByRole("heading", { level: 1, name: /^Line 1 of/ }).waitFor({ timeout: 60_000 });
 
     await answerRight(phone);
-    await answered(tablet, 1);
+    await answeredLines(tablet, 1);
     await goToLine(tablet, 12);
     await answerRight(tablet);
-    await answered(phone, 2);
+    await answeredLines(phone, 2);
   });
 
   test("answer the same line differently without the station, and are told once it is back", async () => {

@@ -2,7 +2,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { startPostgres, type PostgresServer } from "../contracts/postgres-server.ts";
 import { launchBrowser } from "./support/browser.ts";
-import { goToLine, openKit } from "./support/kits.ts";
+import { allSent, answerRight, answeredLines, goToLine, openKit } from "./support/kits.ts";
 import { signIn } from "./support/people.ts";
 import { startStation, type RunningStation } from "./support/station.ts";
 
@@ -42,33 +42,29 @@ function describeTwoServers(postgres: PostgresServer): void {
     await postgres.stop();
   });
 
-  const answer = (page: Page) => page.locator(".answer-bar button").first().click();
-  const answered = (page: Page, count: number) =>
-    page.getByRole("button", { name: new RegExp(`^All lines, ${count} of`) }).waitFor({ timeout: 60_000 });
-
   describe("two servers on one PostgreSQL", () => {
     test("tell the devices of one what the devices of the other wrote, as it is written", async () => {
       await openKit(phone, servers[0], KIT);
       await tablet.goto(`${servers[1].url}/kit/${KIT}/turnaround`);
       await tablet.getByRole("heading", { level: 1, name: /^Line 1 of/ }).waitFor({ timeout: 60_000 });
-      await answer(phone);
-      await answered(tablet, 1);
+      await answerRight(phone);
+      await answeredLines(tablet, 1);
       await goToLine(tablet, 12);
-      await answer(tablet);
-      await answered(phone, 2);
+      await answerRight(tablet);
+      await answeredLines(phone, 2);
     });
 
     test("go on where one is killed, and catch up once it is back", async () => {
       await servers[0].kill();
       await goToLine(tablet, 13);
-      await answer(tablet);
-      await tablet.getByRole("link", { name: "All sent" }).waitFor({ timeout: 60_000 });
+      await answerRight(tablet);
+      await allSent(tablet);
       await goToLine(phone, 20);
-      await answer(phone);
+      await answerRight(phone);
       await phone.getByRole("link", { name: /^1 line not sent/ }).waitFor();
       await servers[0].restart();
-      for (const page of [phone, tablet]) await answered(page, 4);
-      await phone.getByRole("link", { name: "All sent" }).waitFor({ timeout: 60_000 });
+      for (const page of [phone, tablet]) await answeredLines(page, 4);
+      await allSent(phone);
     });
   });
 }

@@ -59,3 +59,18 @@ export async function sealWith(page: Page, seal: string): Promise<void> {
   await page.getByLabel("Seal number again").fill(seal);
   await page.getByRole("button", { name: `Sealed with ${seal}` }).click();
 }
+
+/** Answers what the line on the screen asks as seen right; for lines where nothing is read off. */
+export async function answerRight(page: Page): Promise<void> {
+  await page.locator(".answer-bar button").first().click();
+}
+
+/** Waits until this device knows of so many lines answered, by whomever. */
+export async function answeredLines(page: Page, count: number): Promise<void> {
+  await page.getByRole("button", { name: new RegExp(`^All lines, ${count} of`) }).waitFor({ timeout: 60_000 });
+}
+
+/** Waits until everything written on this device is with the station. */
+export async function allSent(page: Page): Promise<void> {
+  await page.getByRole("link", { name: "All sent" }).waitFor({ timeout: 60_000 });
+}

@@ -1,12 +1,7 @@
-import type { Check, Step } from "#kit";
+import type { Check } from "#kit";
 import type { Answer } from "#readiness";
-import type { Answered, Ask } from "./lines.ts";
+import type { Answered } from "./lines.ts";
 import { writeValue } from "./reading.ts";
-
-/** What the person is asked to look at or do. */
-export function sayAsk(ask: Ask, step: Step): string {
-  return ask.check?.ask ?? step.text;
-}
 
 /** The button that says what was seen, never only "done". */
 export function saySeen(check: Check | undefined): string {
