@@ -28,7 +28,7 @@ export function SoundNow() {
           "Level above the lowest point of the space, at one mark: tape the stick."
         )}
       </p>
-      <LevelPicker level={level} from={last?.level ?? 0} onLevel={setLevel} />
+      <LevelPicker level={level} last={last?.level} onLevel={setLevel} />
       <Button
         kind="primary"
         wide
@@ -44,15 +44,15 @@ export function SoundNow() {
 
 interface LevelPickerProps {
   readonly level: number | undefined;
-  /** Where the first tap starts from. */
-  readonly from: number;
+  /** Where the first tap starts from; the lowest point where nothing was sounded yet. */
+  readonly last: number | undefined;
   readonly onLevel: (level: number | undefined) => void;
 }
 
-function LevelPicker({ level, from, onLevel }: LevelPickerProps) {
+function LevelPicker({ level, last, onLevel }: LevelPickerProps) {
   const { units } = usePreferences();
   const [less, more] = [levelSteps(units).slice(0, 2), levelSteps(units).slice(2)];
-  const step = (by: number) => onLevel(stepLevel(level ?? from, by, units));
+  const step = (by: number) => onLevel(stepLevel(level ?? last ?? 0, by, units));
   return (
     <div className="sound-steps">
       {less.map((by) => (
@@ -62,9 +62,11 @@ function LevelPicker({ level, from, onLevel }: LevelPickerProps) {
       {more.map((by) => (
         <StepButton key={by} by={by} onPress={() => step(by)} />
       ))}
-      <button type="button" className="pick sound-same" onClick={() => onLevel(from)}>
-        Same as last
-      </button>
+      {last !== undefined && (
+        <button type="button" className="pick sound-same" onClick={() => onLevel(last)}>
+          Same as last
+        </button>
+      )}
     </div>
   );
 }

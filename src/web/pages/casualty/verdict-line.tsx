@@ -23,8 +23,8 @@ export function VerdictLine({ asked, now }: { readonly asked: Asked<OnSceneAnswe
 
 /** How old the line above is, so that an old one is never taken for news. */
 function sayAge({ at, answer, error, isComputing }: Asked<OnSceneAnswer>): string {
-  if (at === undefined) return "";
-  const from = sayCount(answer?.reading?.soundings ?? 0, "sounding");
+  if (at === undefined || !answer?.reading) return isComputing ? "Computing…" : "";
+  const from = sayCount(answer.reading.soundings, "sounding");
   const age = error === undefined ? `At ${sayClock(at)}` : `OLD, of ${sayClock(at)}`;
   return `${age}, from ${from}. ${isComputing ? "Computing anew…" : "An estimate."}`;
 }

@@ -39,6 +39,12 @@ describe("the one line on scene", () => {
     expect(sayVerdict(withPatch(0.2)).detail).toContain("one pump more is not enough");
   });
 
+  it("says to ease the pump where she is dry or nearly", () => {
+    const readings = [0.3, 0.2, 0.1, 0.02].map((level, i) => ({ at: 300 * i, level }));
+    const words = sayVerdict(answerTo({ readings, pumping: [{ from: 0, flow: "200 L/min" }], now: 905 }));
+    expect(words.detail).toContain("throttle back or stop");
+  });
+
   it("says what to do where nothing has been sounded", () => {
     expect(sayVerdict(answerTo({ readings: [] }))).toMatchObject({ kind: "unknown", word: "NO SOUNDING YET" });
   });

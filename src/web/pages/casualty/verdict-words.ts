@@ -9,6 +9,9 @@ export interface VerdictWords {
   readonly detail: string;
 }
 
+/** Dry this soon is dry now [s]. */
+const DRY_NOW = 90;
+
 /** Below this neither of the three is likely enough to be said without a doubt. */
 const SURE = 0.6;
 
@@ -43,6 +46,8 @@ type Reading = NonNullable<OnSceneAnswer["reading"]>;
 
 function detailOf(reading: Reading, isGrave: boolean): string {
   const { verdict, dry, loss } = reading;
+  if (dry.time && dry.chance > 0.5 && dry.time.p50 < DRY_NOW)
+    return "dry or nearly: throttle back or stop, and sound again";
   if (verdict.kind === "gaining" && dry.time && dry.chance > 0.5) return `dry in about ${saySpread(dry.time)}`;
   if (verdict.kind === "gaining") return "falling, slowly";
   if (loss.time && loss.chance > 0.5) return `off in ${sayMinutes(loss.time.p05)} ${sayUnless(reading)}`;
