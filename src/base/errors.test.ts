@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { printGiven } from "./errors.ts";
+import { cutName, printGiven } from "./errors.ts";
 
 describe("what was given, as a message prints it", () => {
   it.each([
@@ -18,5 +18,12 @@ describe("what was given, as a message prints it", () => {
 
   it("is told in words where it is nested deeper than anything can print", () => {
     expect(printGiven(JSON.parse("[".repeat(100_000) + "]".repeat(100_000)))).toBe("what cannot be printed");
+  });
+});
+
+describe("a field's name in a message", () => {
+  it("is told whole where it is short, and cut where it is long", () => {
+    expect(cutName("temperature")).toBe("temperature");
+    expect(cutName("x".repeat(200_000))).toBe(`${"x".repeat(77)}...`);
   });
 });

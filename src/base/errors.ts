@@ -45,6 +45,11 @@ export function printGiven(value: unknown): string {
   return text.length > 80 ? `${text.slice(0, 77)}...` : text;
 }
 
+/** A field's name short enough for an error message. */
+export function cutName(name: string): string {
+  return name.length > 80 ? `${name.slice(0, 77)}...` : name;
+}
+
 function printOther(value: unknown): string {
   if (typeof value === "number" || typeof value === "bigint") return String(value);
   try {

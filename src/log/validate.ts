@@ -1,4 +1,4 @@
-import { InputError, printGiven, type Fault } from "#base";
+import { cutName, InputError, printGiven, type Fault } from "#base";
 import { canonicalText, isWellFormed } from "./canonical.ts";
 import { ENTRY_LIMITS } from "./entry-limits.ts";
 import { STRIKE, type Entry } from "./entry.ts";
@@ -196,11 +196,6 @@ function bareId(text: string): string {
 
 function faultAt(code: string, field: string, got: unknown, allowed: string, remedy: string): Fault {
   return { code, field, got: describeGiven(got), allowed, remedy };
-}
-
-/** A name short enough to be told back. */
-function cutName(name: string): string {
-  return name.length > 80 ? `${name.slice(0, 77)}...` : name;
 }
 
 /** Lists and objects are only named: they may be nested deeper than anything can print. */

@@ -22,6 +22,14 @@ describe("every question", () => {
     expect(JSON.stringify(output)).toContain('"properties"');
   });
 
+  it("tells a few faults of very many, in few words", () => {
+    const many = Object.fromEntries(Array.from({ length: 20_000 }, (_, at) => [`field${at}`, 1]));
+    const faults = faultsOf(() => ask("water", { ...(exampleOf("water") as object), ...many }));
+    expect(faults).toHaveLength(50);
+    const long = faultsOf(() => ask("water", { ...(exampleOf("water") as object), ["x".repeat(200_000)]: 1 }));
+    expect(JSON.stringify(long).length).toBeLessThan(1000);
+  });
+
   it.each(questionNames())("%s refuses an unknown field and lists the ones it knows", (name) => {
     const faults = faultsOf(() => ask(name, { ...(exampleOf(name) as object), nonsense: 1 }));
     expect(faults.map((fault) => fault.field)).toContain("nonsense");

@@ -74,6 +74,13 @@ describe("a closed form through the door", () => {
 });
 
 describe("what cannot be is refused, every fault at once", () => {
+  it("a series of more samples than anyone reads, however short its step", () => {
+    const week = { ...(exampleOf("flood") as object), duration: "7 d" };
+    for (const step of ["1 s", 1e-9]) expect(faultsOf("flood", { ...week, step })).toMatchObject([{ field: "step" }]);
+    expect(faultsOf("flood", { ...week, step: "0.9 min" })).toMatchObject([{ code: "QU-106", field: "step" }]);
+    expect(faultsOf("flood", { ...(exampleOf("flood") as object), step: "1 s" })).toEqual([]);
+  });
+
   it("bulkheads the wrong way round and an unknown compartment", () => {
     const faults = faultsOf("flood", {
       vessel: {

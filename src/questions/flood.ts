@@ -65,35 +65,44 @@ const sampleOut = z.strictObject({
     .optional(),
 });
 
-const floodIn = z.strictObject({
-  vessel: vesselIn,
-  openings: z.array(placedOpeningIn).max(30),
-  pumps: z.array(floodPumpIn).max(20),
-  events: z.array(eventIn).max(100).optional().describe("What is known to change, and when"),
-  duration: quantity("time", "How long to follow it", { above: 0, atMost: 7 * 86_400 }),
-  step: quantity("time", "Between the samples of the series; a sixtieth of the duration if left out", {
-    above: 0,
-  }).optional(),
-  marks: z
-    .array(
-      z.strictObject({
-        compartment: z.string(),
-        level: quantity("length", "Above the keel", { atLeast: 0, atMost: 60 }),
-      }),
-    )
-    .max(20)
-    .optional()
-    .describe("Levels whose passing is wanted as an event"),
-  accuracy: z
-    .strictObject({
-      relative: quantity("ratio", "Error per step; 1e-6 if left out", { atLeast: 1e-12, atMost: 1e-2 }).optional(),
-      linearBelow: quantity("length", "Head below which √h is straight; 1 mm if left out", {
-        atLeast: 1e-9,
-        atMost: 0.1,
-      }).optional(),
-    })
-    .optional(),
-});
+/** Most samples of one series: a reader wants tens, and a step of no length would want more than there is memory. */
+const MOST_SAMPLES = 10_000;
+
+const floodIn = z
+  .strictObject({
+    vessel: vesselIn,
+    openings: z.array(placedOpeningIn).max(30),
+    pumps: z.array(floodPumpIn).max(20),
+    events: z.array(eventIn).max(100).optional().describe("What is known to change, and when"),
+    duration: quantity("time", "How long to follow it", { above: 0, atMost: 7 * 86_400 }),
+    step: quantity("time", "Between the samples of the series; a sixtieth of the duration if left out", {
+      above: 0,
+    }).optional(),
+    marks: z
+      .array(
+        z.strictObject({
+          compartment: z.string(),
+          level: quantity("length", "Above the keel", { atLeast: 0, atMost: 60 }),
+        }),
+      )
+      .max(20)
+      .optional()
+      .describe("Levels whose passing is wanted as an event"),
+    accuracy: z
+      .strictObject({
+        relative: quantity("ratio", "Error per step; 1e-6 if left out", { atLeast: 1e-12, atMost: 1e-2 }).optional(),
+        linearBelow: quantity("length", "Head below which √h is straight; 1 mm if left out", {
+          atLeast: 1e-9,
+          atMost: 0.1,
+        }).optional(),
+      })
+      .optional(),
+  })
+  .superRefine(({ duration, step }, context) => {
+    if (step === undefined || duration / step <= MOST_SAMPLES) return;
+    const message = `at least ${duration / MOST_SAMPLES} s: ${MOST_SAMPLES} samples of this duration`;
+    context.addIssue({ code: "custom", path: ["step"], message });
+  });
 
 export const floodQuestion = defineQuestion({
   name: "flood",

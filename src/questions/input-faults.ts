@@ -1,20 +1,23 @@
-import { InputError, printGiven, type Fault } from "#base";
+import { cutName, InputError, printGiven, type Fault } from "#base";
 import type { z } from "zod";
 import { descriptionAt, fieldsAt } from "./schema-path.ts";
 
 type Path = readonly PropertyKey[];
 type Issue = z.core.$ZodIssue;
 
+/** Faults told at most: an answer must not be many times what was asked. */
+const MOST_FAULTS = 50;
+
 /**
  * What was given, as the schema turns it into SI.
  *
  * @throws InputError QU-101 missing, QU-102 wrong kind of value, QU-103 unknown field, QU-104 out of limits,
- *   QU-105 not one of the allowed words, and the faults of quantity text; every fault found is in it
+ *   QU-105 not one of the allowed words, and the faults of quantity text; every fault found is in it, to so many as a person reads
  */
 export function parseInput<S extends z.ZodType>(schema: S, given: unknown): z.output<S> {
   const parsed = schema.safeParse(given);
   if (parsed.success) return parsed.data;
-  throw new InputError(parsed.error.issues.flatMap((issue) => faultsOf(issue, schema, given)));
+  throw new InputError(parsed.error.issues.slice(0, MOST_FAULTS).flatMap((issue) => faultsOf(issue, schema, given)));
 }
 
 /** A path as people write it: "pump.curve[2].flow". */
@@ -28,7 +31,7 @@ export function pathText(path: Path): string {
 function faultsOf(issue: Issue, schema: z.ZodType, given: unknown): Fault[] {
   const field = pathText(issue.path) || "input";
   const got = valueAt(given, issue.path);
-  if (issue.code === "unrecognized_keys") return issue.keys.map((key) => unknownField(key, issue.path, schema));
+  if (issue.code === "unrecognized_keys") return unknownFields(issue.keys, issue.path, schema);
   if (issue.code === "custom") return [customFault(issue, field, got)];
   if (got === undefined) return [missing(field, issue, schema)];
   if (issue.code === "too_small" || issue.code === "too_big") return [outOfRange(issue, field, got)];
@@ -53,6 +56,10 @@ function nestedFaults(
 
 function isOfKeys(issue: Issue): boolean {
   return issue.code === "unrecognized_keys";
+}
+
+function unknownFields(keys: readonly string[], path: Path, schema: z.ZodType): Fault[] {
+  return keys.slice(0, MOST_FAULTS).map((key) => unknownField(cutName(key), path, schema));
 }
 
 function unknownField(key: string, path: Path, schema: z.ZodType): Fault {
