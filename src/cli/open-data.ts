@@ -48,6 +48,6 @@ export function stationPatterns({ root, dataDir }: Surroundings): readonly Patte
   if (wrong.length === 0) return patterns;
   const remedy = "Mend the file; npm run -s drykeel -- pattern lint FILE goes through it.";
   throw new InputError(
-    wrong.map((got) => ({ code: "CL-111", field: "patterns", got, allowed: "readable patterns", remedy })),
+    wrong.map((got) => ({ code: "CL-111", field: "patterns", got, allowed: "each pattern once, readable", remedy })),
   );
 }

@@ -31,8 +31,9 @@ async function lintFile({ terminal, options }: Call, file: string): Promise<numb
   return faults.length;
 }
 
-/** Where first, as an editor can jump to it. */
+/** Where first, as an editor can jump to it; a file that does not load says so itself. */
 function lintLine(file: string, { at, where, what, remedy, rule }: LintFault): string {
+  if (rule === "loads") return `${where.startsWith(file) ? "" : `${file}: `}${where}: ${what}. ${remedy} (${rule})`;
   const position = at === undefined ? "" : `:${at.line}:${at.column}`;
   return `${file}${position}: ${where}: ${what} ${remedy} (${rule})`;
 }

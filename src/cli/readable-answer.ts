@@ -1,4 +1,4 @@
-import { formatNumber } from "#base";
+import { findCaution, formatNumber, formatQuantity, type Dimension } from "#base";
 
 interface Schema {
   readonly description?: string;
@@ -35,7 +35,7 @@ function fieldLines(value: object, schema: Schema | undefined, indent: string): 
 
 function listLines(list: readonly unknown[], schema: Schema | undefined, indent: string): string[] {
   if (list.length === 0) return [`${indent}none`];
-  const shown = list.slice(0, LIST_LINES).map((one) => `${indent}- ${inline(one, schema?.items)}`);
+  const shown = list.slice(0, LIST_LINES).map((one) => `${indent}- ${cautionWords(one) ?? inline(one, schema?.items)}`);
   return list.length > LIST_LINES
     ? [...shown, `${indent}... ${list.length - LIST_LINES} more; --json gives all`]
     : shown;
@@ -51,18 +51,35 @@ function inline(value: unknown, schema: Schema | undefined): string {
 
 function scalar(value: unknown, schema: Schema | undefined): string {
   if (typeof value !== "number") return String(value);
-  return `${printNumber(value)}${unitOf(schema)}`;
+  const unit = unitOf(schema);
+  return `${printNumber(value)}${unit === "" ? "" : ` ${unit}`}${everyday(value, unit)}`;
+}
+
+/** A caution by its signal word and hazard; undefined for anything else. */
+function cautionWords(value: unknown): string | undefined {
+  const caution = typeof value === "string" ? findCaution(value) : undefined;
+  return caution && `${caution.signal} ${caution.hazard}: ${caution.avoid}`;
+}
+
+/** Units that nobody reads a gauge in, with what they measure. */
+const LABORATORY: Readonly<Record<string, Dimension>> = { "m³/s": "flow", K: "temperature", Pa: "pressure" };
+
+/** The same in the unit that people use, where it is another: " (845 L/min)". */
+function everyday(value: number, unit: string): string {
+  const dimension = LABORATORY[unit];
+  return dimension === undefined ? "" : ` (${formatQuantity(value, dimension)})`;
 }
 
 function printNumber(value: number): string {
+  if (Number.isInteger(value) && Math.abs(value) < 1e7) return String(value);
   const size = Math.abs(value);
   return size !== 0 && (size < 1e-4 || size >= 1e7) ? value.toExponential(4) : formatNumber(value, 5);
 }
 
-/** The unit stands in the description in square brackets; a bare ratio has none. */
+/** The unit stands in the description in square brackets; a bare ratio has none, nor what has now one, now another. */
 function unitOf(schema: Schema | undefined): string {
   const unit = /\[([^\]]+)\]/.exec(schema?.description ?? "")?.[1];
-  return unit === undefined || unit === "1" ? "" : ` ${unit}`;
+  return unit === undefined || unit === "1" || unit.includes(";") ? "" : unit;
 }
 
 /** Schema of a field, looked for in every branch where an answer has several forms. */

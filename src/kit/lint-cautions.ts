@@ -12,7 +12,10 @@ function declaredHits(step: Step): readonly LintHit[] {
   return step.hazards.flatMap((hazard) => {
     const missing = CAUTIONS_FOR[hazard].filter((id) => !step.cautions.includes(id));
     return missing.map((id) =>
-      hit("hazard-without-caution", of(step), { what: `It ${hazard} without caution ${id}.`, remedy: `Add ${id}.` }),
+      hit("hazard-without-caution", of(step), {
+        what: `Its hazard ${hazard} stands without the caution ${id}.`,
+        remedy: `Add ${id}.`,
+      }),
     );
   });
 }
@@ -28,7 +31,10 @@ function undeclaredHits(step: Step): readonly LintHit[] {
     .filter((hazard) => !step.hazards.includes(hazard))
     .map((hazard) => {
       const remedy = `Add hazard ${hazard} and its cautions: ${CAUTIONS_FOR[hazard].join(", ")}.`;
-      return hit("hazard-without-caution", of(step), { what: `It ${hazard} and does not say so.`, remedy });
+      return hit("hazard-without-caution", of(step), {
+        what: `It is a step that ${hazard}, and does not say so.`,
+        remedy,
+      });
     });
 }
 

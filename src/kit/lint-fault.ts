@@ -3,6 +3,7 @@ import type { FilePosition } from "./yaml-source.ts";
 /** Rules of the lint, by name; names are never reused. */
 export const LINT_RULES = [
   "loads",
+  "file-name",
   "mode-unfound",
   "item-without-mode",
   "item-not-restowed",

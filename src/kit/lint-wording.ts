@@ -42,7 +42,10 @@ function lengthHits(of: NonNullable<LintHit["of"]>, text: string, most: number):
 }
 
 function wordHits(of: NonNullable<LintHit["of"]>, text: string): readonly LintHit[] {
-  const promise = { what: "It speaks of safe.", remedy: "Say what is seen or done; nobody can promise that." };
+  const promise = {
+    what: "It says that something is safe.",
+    remedy: "Say what is seen or done; nobody can promise that.",
+  };
   const vague = { what: `"${text.split(" ", 2).join(" ")}" does not say what to do.`, remedy: "Say what to look at." };
   return [
     ...(PROMISE.test(text) ? [hit("promises-safety", of, promise)] : []),

@@ -5,7 +5,7 @@ import { loadPattern } from "./load-pattern.ts";
 import type { Pattern } from "./pattern.ts";
 import { changedText, SOUND_TEXT } from "./test-sound-pattern.ts";
 
-const FILE = "sound.yaml";
+const FILE = "sound@3.yaml";
 type Path = readonly (string | number)[];
 type Change = readonly [Path, unknown];
 
@@ -18,7 +18,8 @@ const STOW: Path = ["stages", 6, "steps", 0];
 const LONG = "Turn the handle. ".repeat(12);
 
 const CASES: readonly (readonly [LintRule, string, string, ...Change[]])[] = [
-  ["loads", "does not load", "sound.yaml", [["name"], undefined]],
+  ["loads", "does not load", "sound@3.yaml", [["name"], undefined]],
+  ["file-name", "named for another", "id", [["id"], "another"]],
   ["mode-unfound", "no check finds it", "mode gasket-thin", [["items", 1, "checks", 0, "finds"], ["pump-dead"]]],
   ["mode-unfound", "only a check nobody asks finds it", "mode pump-dead", [[...RUN, "checks"], []]],
   [

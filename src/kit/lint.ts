@@ -27,11 +27,20 @@ export function lintPatternText(yamlText: string, fileName: string): readonly Li
   try {
     const source = readYaml(yamlText, fileName);
     const pattern = loadSource(source);
-    return hitsOf(pattern).map(({ of, ...fault }) => ({ ...fault, ...placed(source, of) }));
+    const faults = hitsOf(pattern).map(({ of, ...fault }) => ({ ...fault, ...placed(source, of) }));
+    return [...misnamed(pattern, fileName), ...faults];
   } catch (thrown) {
     if (!isInputError(thrown)) throw thrown;
     return loadFaults(thrown);
   }
+}
+
+/** A copy that kept the id of what it was copied from would be a second file of the same pattern. */
+function misnamed({ id, version }: Pattern, fileName: string): readonly LintFault[] {
+  const [given = fileName, wanted] = [fileName.split(/[/\\]/).at(-1), `${id}@${version}.yaml`];
+  if (given === wanted) return [];
+  const what = `The file holds ${id}@${version} and is named ${given}.`;
+  return [{ rule: "file-name", where: "id", what, remedy: `Change id or version in it, or name it ${wanted}.` }];
 }
 
 function hitsOf(pattern: Pattern): readonly LintHit[] {
