@@ -30,6 +30,8 @@ export interface StationView {
   readonly casualties: readonly CasualtyState[];
   /** Kits not retired. */
   readonly kits: readonly KitState[];
+  /** Kits taken off charge; their log stays. */
+  readonly retired: readonly KitState[];
   readonly standings: ReadonlyMap<string, Standing>;
   /** The station's own, stricter spans, for bands and lapses. */
   readonly policy: StationPolicy;

@@ -1,8 +1,8 @@
 import { useMemo, useState } from "react";
-import { useSearchParams } from "wouter";
+import { Link, useSearchParams } from "wouter";
 import { mayWrite } from "#station";
 import { useStation, type StationView } from "../../device/index.ts";
-import { ButtonLink, ButtonRow, EmptyState, Page, TextField } from "../../parts/index.ts";
+import { ButtonLink, ButtonRow, EmptyState, Page, sayCount, TextField } from "../../parts/index.ts";
 import { BoardAnswers, PlaceFilter, type PlaceFilterProps } from "./board-answers.tsx";
 import { findLines, placeLines, type PlaceLines } from "./board-lines.ts";
 import { BandShelf } from "./band-shelf.ts";
@@ -24,6 +24,7 @@ export default function BoardPage() {
   return (
     <Page title={view.stationName || "Board"}>
       {view.kits.length === 0 ? <NoKits view={view} /> : <Board view={view} chosen={chosen} onChoose={choose} />}
+      <RetiredKits kits={view.retired} />
     </Page>
   );
 }
@@ -54,6 +55,23 @@ function Board({ view, chosen, onChoose }: { readonly view: StationView } & Plac
         </ButtonRow>
       )}
     </>
+  );
+}
+
+/** Kits taken off charge, whose pages still tell of them. */
+function RetiredKits({ kits }: Readonly<{ kits: StationView["retired"] }>) {
+  if (kits.length === 0) return null;
+  return (
+    <details className="board-table">
+      <summary>{sayCount(kits.length, "retired kit")}</summary>
+      <ul className="board-rows">
+        {kits.map(({ id, name, serial, retired }) => (
+          <li key={id}>
+            <Link to={`/kit/${id}`}>{name}</Link> <span className="quiet">{serial}</span>, {retired?.reason}
+          </li>
+        ))}
+      </ul>
+    </details>
   );
 }
 

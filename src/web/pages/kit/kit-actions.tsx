@@ -18,9 +18,6 @@ export function KitActions({ at }: { readonly at: KitAtHand }) {
           <ButtonLink to={`/place/${kit.place}/muster?kit=${kit.id}`}>Muster it</ButtonLink>
         )}
         {isHere && mayWrite(role, "handed-over") && <ButtonLink to={`${to}/hand-over`}>Hand it over</ButtonLink>}
-        {isAway && mayWrite(role, "turnaround-opened") && (
-          <ButtonLink to={`${to}/turnaround`}>Open for a turnaround</ButtonLink>
-        )}
         {mayWrite(role, "finding-raised") && <ButtonLink to={`${to}/finding`}>Raise a finding</ButtonLink>}
         {isPage("/kit/:id/delivery") && <ButtonLink to={`${to}/delivery`}>Delivery</ButtonLink>}
         <a className="button button-plain" href={`/api/paper/card/${kit.pattern}.pdf`}>

@@ -2,7 +2,7 @@ import { useParams } from "wouter";
 import { useRecorder, useStation } from "../../device/index.ts";
 import { Page, StandingMark } from "../../parts/index.ts";
 import { KitActs } from "../turnaround/acts.ts";
-import { findKit, type KitAtHand } from "../turnaround/at-hand.ts";
+import { findKitEver, type KitAtHand } from "../turnaround/at-hand.ts";
 import { Differences } from "../turnaround/differences.tsx";
 import { NoSuchKit } from "../turnaround/turnaround-page.tsx";
 import { KitActions } from "./kit-actions.tsx";
@@ -20,7 +20,7 @@ import "./kit.css";
 /** One kit: what it is good for and why, what can be done with it, and all that the log knows of it. */
 export default function KitPage() {
   const { id = "" } = useParams<{ readonly id: string }>();
-  const at = findKit(useStation(), id);
+  const at = findKitEver(useStation(), id);
   if (!at) return <NoSuchKit />;
   const { kit, view } = at;
   const standing = view.standings.get(kit.id);
@@ -32,13 +32,13 @@ export default function KitPage() {
     >
       {standing && <KitStanding standing={standing} at={at} />}
       <ToSettle at={at} />
-      <KitActions at={at} />
+      {!kit.retired && <KitActions at={at} />}
       <KitFacts at={at} />
-      <Contained />
+      <Contained parts={kit.retired ? PARTS.filter((part) => part !== "year" && part !== "dates") : PARTS} />
       <div className="kit-page">
         <KitFindings at={at} />
-        <KitYear at={at} />
-        <KitDates at={at} />
+        {!kit.retired && <KitYear at={at} />}
+        {!kit.retired && <KitDates at={at} />}
         <KitRuns at={at} />
         <KitTurnarounds at={at} />
         <KitSeals at={at} />
@@ -81,10 +81,10 @@ function KitFacts({ at: { kit, pattern, view } }: { readonly at: KitAtHand }) {
 const PARTS = ["findings", "year", "dates", "runs", "turnarounds", "seals", "contents", "entries"] as const;
 
 /** Links to the parts of this page, for a small screen. */
-function Contained() {
+function Contained({ parts }: { readonly parts: readonly string[] }) {
   return (
     <nav className="kit-jumps" aria-label="On this page">
-      {PARTS.map((part) => (
+      {parts.map((part) => (
         <a key={part} href={`#${part}`}>
           {part.charAt(0).toUpperCase() + part.slice(1)}
         </a>

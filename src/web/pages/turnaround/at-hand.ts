@@ -16,7 +16,19 @@ export interface OpenKit extends KitAtHand {
 
 /** The kit of a page's address; undefined where this device knows no such kit or not its pattern. */
 export function findKit(view: StationView, id: string): KitAtHand | undefined {
-  const kit = view.kits.find((one) => one.id === id);
+  return atHand(
+    view,
+    view.kits.find((one) => one.id === id),
+  );
+}
+
+/** The same for pages that only tell of the kit: one that was taken off charge is found too. */
+export function findKitEver(view: StationView, id: string): KitAtHand | undefined {
+  const retired = view.retired.find((one) => one.id === id);
+  return findKit(view, id) ?? atHand(view, retired);
+}
+
+function atHand(view: StationView, kit: KitState | undefined): KitAtHand | undefined {
   const pattern = kit && view.patterns.get(kit.turnaround?.pattern ?? kit.pattern);
   return pattern && { view, kit, pattern };
 }

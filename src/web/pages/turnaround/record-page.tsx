@@ -2,7 +2,7 @@ import { useParams, useSearchParams } from "wouter";
 import type { Turnaround } from "#readiness";
 import { useStation } from "../../device/index.ts";
 import { EmptyState, Page, Section, Timestamp } from "../../parts/index.ts";
-import { findKit, nameOf, type KitAtHand } from "./at-hand.ts";
+import { findKitEver, nameOf, type KitAtHand } from "./at-hand.ts";
 import { ClosedNews } from "./closed-news.tsx";
 import { RecordFindings } from "./record-findings.tsx";
 import { RecordLines } from "./record-lines.tsx";
@@ -13,7 +13,7 @@ import "./record.css";
 export default function RecordPage() {
   const { id = "", turnaround: wanted = "" } = useParams<{ readonly id: string; readonly turnaround: string }>();
   const [search] = useSearchParams();
-  const at = findKit(useStation(), id);
+  const at = findKitEver(useStation(), id);
   if (!at) return <NoSuchKit />;
   const { kit, pattern, view } = at;
   const turnaround = [...kit.turnarounds, ...(kit.turnaround ? [kit.turnaround] : [])].find((one) => one.id === wanted);
