@@ -1,4 +1,5 @@
 import { Link, useRoute } from "wouter";
+import { useStation } from "../device/index.ts";
 
 const PLACES = [
   { to: "/", words: "Board" },
@@ -9,12 +10,13 @@ const PLACES = [
   { to: "/settings", words: "Settings" },
 ] as const;
 
-/** The pages every signed-in person goes between. */
+/** The pages every signed-in person goes between; a casualty that is open is said on every one of them. */
 export function StationNav() {
+  const open = useStation().casualties.filter(({ closed }) => !closed).length;
   return (
     <nav className="station-nav" aria-label="Station">
-      {PLACES.map((place) => (
-        <StationLink key={place.to} {...place} />
+      {PLACES.map(({ to, words }) => (
+        <StationLink key={to} to={to} words={to === "/casualty" && open > 0 ? `${words}: ${open} open` : words} />
       ))}
     </nav>
   );

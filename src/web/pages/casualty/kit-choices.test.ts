@@ -1,0 +1,58 @@
+import type { KitState, Standing } from "#readiness";
+import { describe, expect, it } from "vitest";
+import { kitChoices } from "./kit-choices.ts";
+import { commonest, readyKits } from "./own-kits.ts";
+
+const kit = (id: string, more: object = {}) =>
+  ({ id, name: `Pump ${id}`, pattern: "small@1", custody: { kind: "home" }, ...more }) as unknown as KitState;
+const standing = (kind: Standing["standing"]) => ({ standing: kind }) as Standing;
+
+const VIEW = {
+  kits: [
+    kit("10"),
+    kit("2"),
+    kit("3"),
+    kit("4", { custody: { kind: "away", to: "Grey boat" } }),
+    kit("5", { custody: { kind: "away", to: "elsewhere" } }),
+    kit("6", { turnaround: {} }),
+    kit("7", { pattern: "large@2" }),
+  ],
+  standings: new Map([
+    ["10", standing("ready")],
+    ["2", standing("ready")],
+    ["3", standing("grounded")],
+    ["7", standing("ready-with-limits")],
+  ]),
+};
+
+describe("kits to put on her", () => {
+  it("are those on her already, then the ready ones by number, then those with limits, then the grounded", () => {
+    expect(kitChoices(VIEW, { name: "Grey boat", pumps: [] }).map(({ words }) => words)).toEqual([
+      "Pump 4, on her",
+      "Pump 2",
+      "Pump 10",
+      "Pump 7, ready with limits",
+      "Pump 3, grounded",
+    ]);
+  });
+
+  it("are never one that pumps on her, lies open, or is with another vessel", () => {
+    const pumps = [{ kit: "2" }] as never;
+    const ids = kitChoices(VIEW, { name: "Grey boat", pumps }).map(({ id }) => id);
+    expect(ids).not.toContain("2");
+    expect(ids).not.toContain("5");
+    expect(ids).not.toContain("6");
+  });
+});
+
+describe("the station's own kits", () => {
+  it("are counted where they are ready, with limits or without", () => {
+    expect(readyKits(VIEW)).toBe(3);
+  });
+
+  it("stand for what most of them are built to", () => {
+    const patterns = new Map([["small@1", { id: "small" }]]) as never;
+    expect(commonest({ ...VIEW, patterns })).toEqual({ id: "small" });
+    expect(commonest({ kits: [], patterns })).toBeUndefined();
+  });
+});
