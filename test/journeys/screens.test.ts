@@ -95,17 +95,21 @@ describe.each(SIZES)("on $name", ({ width, height }) => {
     expect(faults).toEqual([]);
   });
 
-  test("nothing is wrong inside", async () => {
-    await signIn(page, station, "Ines Dunmore");
-    const names = await namesOf(page);
-    const faults: string[] = [];
-    for (const path of Object.values(VISITS).flat()) {
-      await goInside(page, fill(path, names));
-      faults.push(...(await lookAt(page, path)));
-      if (path === "/") await takePicture(page, width);
-    }
-    expect(faults).toEqual([]);
-  }, PATIENCE_MS);
+  test(
+    "nothing is wrong inside",
+    async () => {
+      await signIn(page, station, "Ines Dunmore");
+      const names = await namesOf(page);
+      const faults: string[] = [];
+      for (const path of Object.values(VISITS).flat()) {
+        await goInside(page, fill(path, names));
+        faults.push(...(await lookAt(page, path)));
+        if (path === "/") await takePicture(page, width);
+      }
+      expect(faults).toEqual([]);
+    },
+    PATIENCE_MS,
+  );
 
   test("no page has complained", () => {
     expect(complaints).toEqual([]);
