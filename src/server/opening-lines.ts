@@ -19,6 +19,6 @@ function waysIn({ demo, setupCode }: { demo: readonly DemoAccount[]; setupCode?:
   return [
     "This is the demo station. Sign in as one of:",
     ...accounts,
-    "For a station of your own: npm start -- --empty",
+    "For a station of your own: DATA_DIR=./station npm start -- --empty",
   ];
 }

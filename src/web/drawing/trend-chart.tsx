@@ -31,7 +31,7 @@ export function TrendChart(props: TrendChartProps) {
 }
 
 function Chart({ label, reading, points, limits, say, sayTick, width }: TrendChartProps & { readonly width: number }) {
-  const frame: TrendFrame = { left: 44, right: width - 4, top: 34, bottom: HEIGHT - 30 };
+  const frame: TrendFrame = { left: 54, right: width - 4, top: 34, bottom: HEIGHT - 30 };
   const placed = placeTrend(points, limits, frame, sayTick);
   return (
     <svg width={width} height={HEIGHT} role="img" aria-label={label}>
@@ -50,11 +50,13 @@ interface PartProps {
   readonly frame: TrendFrame;
 }
 
+/** A line the readings are held to, its name on the side where fewer of them lie. */
 function Limits({ placed, frame }: PartProps) {
+  const above = (y: number) => placed.points.filter((point) => point.y < y).length;
   return placed.limits.map(({ label, y }) => (
     <g key={label}>
       <path className="trend-limit" d={`M${frame.left} ${y}H${frame.right}`} />
-      <text className="trend-limit-name" x={frame.left + 8} y={y - 7}>
+      <text className="trend-limit-name" x={frame.left + 8} y={above(y) * 2 > placed.points.length ? y + 17 : y - 7}>
         {label}
       </text>
     </g>

@@ -37,4 +37,20 @@ describe("a trend placed in its frame", () => {
     const labels = placeTrend(points, [], FRAME).across.map(({ label }) => label);
     expect(labels).toContain("2026");
   });
+
+  it("says the year of the first tick, and leaves out words that would run into it", () => {
+    const narrow = placeTrend(points, [], { ...FRAME, right: 400 }).across.map(({ label }) => label);
+    expect(narrow[0]).toMatch(/2025$/);
+    const wide = placeTrend(points, [], { ...FRAME, right: 1000 }).across;
+    const shown = wide.filter(({ label }) => label !== "");
+    const gaps = shown.slice(1).map(({ place }, index) => place - shown[index]!.place);
+    expect(Math.min(...gaps)).toBeGreaterThan(40);
+  });
+
+  it("looks closely at readings that all lie far above nought", () => {
+    const ratios = points.map(({ at }, index) => ({ at, value: 0.98 - 0.08 * index }));
+    const placed = placeTrend(ratios, [{ value: 0.75, label: "Grounded below 75 %" }], FRAME, (value) => `${value}`);
+    expect(Number(placed.up[0]!.label)).toBeGreaterThan(0.4);
+    expect(placed.points[1]!.y - placed.points[0]!.y).toBeGreaterThan(20);
+  });
 });

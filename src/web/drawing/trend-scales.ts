@@ -51,9 +51,24 @@ export function placeTrend(
   return {
     points: points.map(({ at, value }) => ({ x: across(Date.parse(at)), y: up(value), value })),
     limits: limits.map((limit) => ({ ...limit, y: up(limit.value) })),
-    across: across.ticks(count).map((day, index) => ({ place: across(day), label: sayTick(day, index === 0) })),
+    across: spaced(across.ticks(count).map((day, index) => ({ place: across(day), label: sayTick(day, index === 0) }))),
     up: up.ticks(4).map((value) => ({ place: up(value), label: format(value) })),
   };
+}
+
+/** Room that one letter of a tick takes, and the gap between two [px]. */
+const LETTER = 8.6;
+const GAP = 6;
+
+/** Leaves out the words of a tick that would run into the one before it. */
+function spaced(ticks: readonly Tick[]): readonly Tick[] {
+  let free = -Infinity;
+  return ticks.map((tick) => {
+    const half = (tick.label.length * LETTER) / 2;
+    if (tick.place - half < free) return { ...tick, label: "" };
+    free = tick.place + half + GAP;
+    return tick;
+  });
 }
 
 /** Readings begin at nought, but for those that all lie far above it: these would be one flat line at the top. */

@@ -51,7 +51,8 @@ function Named({ lines }: { readonly lines: PlaceLines }) {
     <span className="board-named">
       {groups.map(({ standing, names }) => (
         <span key={standing}>
-          <StandingMark standing={standing} />: {names.join(", ")}
+          <StandingMark standing={standing} />
+          <span>{names.join(", ")}</span>
         </span>
       ))}
     </span>
