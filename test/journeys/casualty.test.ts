@@ -113,7 +113,7 @@ describe("without a network", () => {
 
   test("the card for strangers is there, eight lines, clean by day and by night", async () => {
     await page.goto(`${station.url}/card/read-do`);
-    await page.getByRole("heading", { level: 1 }).waitFor();
+    await page.locator(".card-line").nth(7).waitFor();
     expect(await page.locator(".card-line").count()).toBe(8);
     expect(await bothPalettes()).toEqual([]);
   });

@@ -2,19 +2,22 @@ import type { CasualtyBoat, CasualtySpace } from "#readiness";
 import { changeCasualty } from "#station";
 import { useState } from "react";
 import { Button, QuantityField, Section, TextField } from "../../parts/index.ts";
+import { usePreferences } from "../../theme/index.ts";
 import { PickRow } from "./pick-row.tsx";
+import { sayBoat } from "./say.ts";
 import { SPACE_PARTS, SPACE_SORTS } from "./sizes.ts";
 import { useSheet } from "./use-sheet.ts";
 
 /** What is known of the boat and of the space sounded; each answer narrows the estimate. */
 export function AboutHer() {
   const { casualty, space } = useSheet();
+  const { units } = usePreferences();
   const known = casualty.spaces.find(({ id }) => id === space);
   return (
     <Section title="What is known of her">
       <details className="casualty-more">
         <summary>
-          {casualty.boat.kind}, {casualty.boat.length} m; {known?.name}
+          {sayBoat(casualty.boat, units)}; {known?.name}
         </summary>
         {known && <SpaceForm key={known.id} space={known} />}
         <BoatForm boat={casualty.boat} />

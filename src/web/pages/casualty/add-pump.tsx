@@ -4,10 +4,11 @@ import { useState } from "react";
 import { uuidv7 } from "uuidv7";
 import { useCarryOut } from "../../device/index.ts";
 import { Button, TextField } from "../../parts/index.ts";
+import { usePreferences } from "../../theme/index.ts";
 import { useAsk } from "../../worker/index.ts";
 import { kitChoices } from "./kit-choices.ts";
 import { PickRow } from "./pick-row.tsx";
-import { figuresOf, OTHER_FLOWS, USUAL_LIFT } from "./pump-figures.ts";
+import { figuresOf, otherFlowPicks, USUAL_LIFT } from "./pump-figures.ts";
 import { useSheet } from "./use-sheet.ts";
 
 type Method = Bodies["handed-over"]["method"];
@@ -81,8 +82,9 @@ function OtherPump({ onDone }: { readonly onDone: () => void }) {
   const { space, write, isBusy } = useSheet();
   const [name, setName] = useState("");
   const [flow, setFlow] = useState<string>();
+  const flows = otherFlowPicks(usePreferences().units);
   const add = async () => {
-    const si = OTHER_FLOWS.find(({ id }) => id === flow)?.si;
+    const si = flows.find(({ id }) => id === flow)?.si;
     if (si === undefined) return;
     const title = name.trim() === "" ? "Her own pump" : name.trim();
     const setting = { pump: uuidv7(), name: title, space, running: false, flow: si };
@@ -91,7 +93,7 @@ function OtherPump({ onDone }: { readonly onDone: () => void }) {
   return (
     <>
       <TextField label="Name of it" hint="May be left out: her own pump." value={name} onChange={setName} limit={80} />
-      <PickRow label="Moves about" options={OTHER_FLOWS} picked={flow} onPick={setFlow} />
+      <PickRow label="Moves about" options={flows} picked={flow} onPick={setFlow} />
       <Button kind="primary" wide isBusy={isBusy} isDisabled={flow === undefined} onPress={() => void add()}>
         It is on her
       </Button>

@@ -8,7 +8,8 @@ import { KitsAnswer } from "./kits-answer.tsx";
 import { OpenSheet } from "./open-sheet.tsx";
 import { readyKits, useOwnKits } from "./own-kits.ts";
 import { PickRow } from "./pick-row.tsx";
-import { BOATS, DEPTHS, DISTANCES, HOLES, LENGTHS, RISES, WATERS, type Pick } from "./sizes.ts";
+import { BOATS, DISTANCES, lengthPicks, sizePicks, type Pick, type SizeKind } from "./sizes.ts";
+import { usePreferences } from "../../theme/index.ts";
 import { useAsked } from "./use-asked.ts";
 import "../turnaround/runner.css";
 import "./casualty.css";
@@ -41,10 +42,16 @@ interface PartProps {
 }
 
 function BoatPart({ call, onChange }: PartProps) {
+  const { units } = usePreferences();
   return (
     <Section title="The boat">
       <PickRow label="What is she?" options={BOATS} picked={call.kind} onPick={(kind) => onChange({ kind })} />
-      <SizePicks label="How long?" picks={LENGTHS} si={call.length} onPick={(length) => onChange({ length })} />
+      <SizePicks
+        label="How long?"
+        picks={lengthPicks(units)}
+        si={call.length}
+        onPick={(length) => onChange({ length })}
+      />
       <SizePicks
         label="How far away?"
         picks={DISTANCES}
@@ -53,25 +60,33 @@ function BoatPart({ call, onChange }: PartProps) {
       />
       <details className="casualty-more">
         <summary>Another length or distance</summary>
-        <TypedSize label="Length" unit="m" onRead={(length) => onChange({ length })} />
+        <TypedSize label="Length" unit={units === "metric" ? "m" : "ft"} onRead={(length) => onChange({ length })} />
         <TypedSize label="Distance" unit="nmi" onRead={(distance) => onChange({ distance })} />
       </details>
     </Section>
   );
 }
 
+const TOLD: readonly { readonly kind: SizeKind; readonly label: string }[] = [
+  { kind: "hole", label: "Hole, across" },
+  { kind: "holeDepth", label: "Hole, below the waterline" },
+  { kind: "water", label: "Water inside" },
+  { kind: "rising", label: "Rising, at one mark" },
+];
+
 function MorePart({ call, onChange }: PartProps) {
+  const { units } = usePreferences();
   return (
     <Section title="What is known" beside={<span className="quiet">leave out what nobody knows</span>}>
-      <SizePicks label="Hole, across" picks={HOLES} si={call.hole} onPick={(hole) => onChange({ hole })} />
-      <SizePicks
-        label="Hole, below the waterline"
-        picks={DEPTHS}
-        si={call.holeDepth}
-        onPick={(holeDepth) => onChange({ holeDepth })}
-      />
-      <SizePicks label="Water inside" picks={WATERS} si={call.water} onPick={(water) => onChange({ water })} />
-      <SizePicks label="Rising, at one mark" picks={RISES} si={call.rising} onPick={(rising) => onChange({ rising })} />
+      {TOLD.map(({ kind, label }) => (
+        <SizePicks
+          key={kind}
+          label={label}
+          picks={sizePicks(kind, units)}
+          si={call[kind]}
+          onPick={(si) => onChange({ [kind]: si })}
+        />
+      ))}
     </Section>
   );
 }

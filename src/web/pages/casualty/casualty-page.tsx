@@ -2,7 +2,9 @@ import type { CasualtyState } from "#readiness";
 import { Link } from "wouter";
 import { useStation } from "../../device/index.ts";
 import { ButtonLink, EmptyState, Page, Section, Timestamp } from "../../parts/index.ts";
+import { usePreferences } from "../../theme/index.ts";
 import { OUTCOMES } from "./outcomes.ts";
+import { sayBoat } from "./say.ts";
 import "../turnaround/runner.css";
 import "./casualty.css";
 
@@ -34,6 +36,7 @@ export default function CasualtyPage() {
 }
 
 function Sheets({ of }: { readonly of: readonly CasualtyState[] }) {
+  const { units } = usePreferences();
   return (
     <ul className="casualty-sheets">
       {of.map((casualty) => (
@@ -41,7 +44,7 @@ function Sheets({ of }: { readonly of: readonly CasualtyState[] }) {
           <Link to={`/casualty/${casualty.id}`} className="casualty-sheet-link">
             <strong>{casualty.name}</strong>
             <span>
-              {casualty.boat.kind}, {casualty.boat.length} m; <Timestamp at={casualty.opened.at} />
+              {sayBoat(casualty.boat, units)}; <Timestamp at={casualty.opened.at} />
               {casualty.closed && `; ${OUTCOMES[casualty.closed.outcome]}`}
             </span>
           </Link>

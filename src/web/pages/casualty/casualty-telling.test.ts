@@ -3,7 +3,11 @@ import { tellCasualty } from "./casualty-telling.ts";
 
 describe("entries of a casualty told", () => {
   it.each([
-    ["casualty-opened", { name: "Grey boat", boat: { kind: "motor boat", length: 9 } }, "Grey boat, motor boat, 9 m"],
+    [
+      "casualty-opened",
+      { name: "Grey boat", boat: { kind: "motor boat", length: 9 } },
+      "Grey boat, motor boat, 9\u00a0m",
+    ],
     ["casualty-changed", { space: { name: "Cabin" } }, "Cabin"],
     ["sounding-taken", { text: "54 cm" }, "54 cm"],
     ["pump-set", { name: "Pump 1", running: true, flow: 0.2 / 60 }, "Pump 1 pumping, 200\u00a0L/min"],

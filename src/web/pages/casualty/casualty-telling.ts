@@ -1,7 +1,7 @@
 import type { Entry } from "#log";
 import { isCasualtyKind, type Bodies, type CasualtyBodies } from "#readiness";
 import { OUTCOMES } from "./outcomes.ts";
-import { sayFlow, sayList } from "./say.ts";
+import { sayBoat, sayFlow, sayList } from "./say.ts";
 
 type Tell<Kind extends keyof CasualtyBodies> = (body: Bodies[Kind]) => string;
 
@@ -13,9 +13,9 @@ export function tellCasualty({ kind, body }: Pick<Entry, "kind" | "body">): stri
 }
 
 const TELLERS: { readonly [Kind in keyof CasualtyBodies]: Tell<Kind> } = {
-  "casualty-opened": ({ name, boat }) => `${name}, ${boat.kind}, ${boat.length} m`,
+  "casualty-opened": ({ name, boat }) => `${name}, ${sayBoat(boat, "metric")}`,
   "casualty-changed": ({ boat, space, name }) =>
-    [name, boat && `${boat.kind}, ${boat.length} m`, space?.name].filter((part) => part !== undefined).join(", "),
+    [name, boat && sayBoat(boat, "metric"), space?.name].filter((part) => part !== undefined).join(", "),
   "sounding-taken": ({ text }) => text,
   "pump-set": ({ name, running, flow }) => `${name} ${running ? `pumping, ${sayFlow(flow, "metric")}` : "off"}`,
   "pump-refuelled": () => "",

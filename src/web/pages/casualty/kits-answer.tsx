@@ -4,6 +4,7 @@ import { usePreferences } from "../../theme/index.ts";
 import { sayArrival, sayKits } from "./before-launch.ts";
 import { Estimate } from "./estimate.tsx";
 import type { OwnKits } from "./own-kits.ts";
+import { sayLift, USUAL_LIFT } from "./pump-figures.ts";
 import { sayChance, sayFlow } from "./say.ts";
 import type { Asked } from "./use-asked.ts";
 
@@ -38,7 +39,9 @@ function Words({ answer, own, ready }: { readonly answer: KitsNeededAnswer } & O
       <p>{words.why}</p>
       <p>
         {ready} ready at this station.{" "}
-        {own && `Each ${own.pattern.name} moves about ${sayFlow(own.flow, units)} at 2 m of lift.`} {cans}
+        {own &&
+          `Each ${own.pattern.name} moves about ${sayFlow(own.flow, units)} at ${sayLift(USUAL_LIFT, units)} of lift.`}{" "}
+        {cans}
       </p>
       <p>
         Inflow about <strong>{sayFlow(answer.inflow.p50, units)}</strong> ({sayFlow(answer.inflow.p05, units)} to{" "}

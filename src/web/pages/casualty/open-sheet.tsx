@@ -4,17 +4,20 @@ import { uuidv7 } from "uuidv7";
 import { useLocation } from "wouter";
 import { useCarryOut } from "../../device/index.ts";
 import { Button, ErrorBox, Section, TextField, useDoing } from "../../parts/index.ts";
+import { usePreferences } from "../../theme/index.ts";
 import { openingOf, type Call } from "./before-launch.ts";
+import { sayBoat } from "./say.ts";
 
 /** Opens the sheet of this casualty, with all that was told; every device of the station gets it. */
 export function OpenSheet({ call }: { readonly call: Call }) {
   const carryOut = useCarryOut();
   const doing = useDoing();
   const [, go] = useLocation();
+  const { units } = usePreferences();
   const [name, setName] = useState("");
   const open = async () => {
     const id = uuidv7();
-    const body = openingOf(call, name.trim() === "" ? `${call.kind}, ${call.length} m` : name);
+    const body = openingOf(call, name.trim() === "" ? sayBoat(openingOf(call, "").boat, units) : name);
     if (await doing.run(() => carryOut((now) => openCasualty(now, id, body)))) go(`/casualty/${id}`);
   };
   return (

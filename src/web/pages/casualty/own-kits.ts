@@ -1,5 +1,6 @@
 import type { Pattern } from "#kit";
 import type { StationView } from "../../device/index.ts";
+import { USUAL_LIFT } from "./pump-figures.ts";
 import { useAsked } from "./use-asked.ts";
 
 /** What one of this station's own kits moves, at the lift of a small boat's deck. */
@@ -9,8 +10,8 @@ export interface OwnKits {
   readonly flow: number;
 }
 
-/** From the water in her to her deck, and over the side: what is taken before anyone is aboard [m]. */
-const USUAL = { lift: 2, rise: 1 };
+/** Over the side [m]. */
+const RISE = 1;
 
 /** The pattern most kits of this station are built to, and what one moves; undefined until that is computed. */
 export function useOwnKits(view: StationView): OwnKits | undefined {
@@ -19,8 +20,8 @@ export function useOwnKits(view: StationView): OwnKits | undefined {
     "delivery",
     pattern && {
       kit: pattern.id,
-      suction: { lift: USUAL.lift },
-      discharge: { rise: USUAL.rise },
+      suction: { lift: USUAL_LIFT },
+      discharge: { rise: RISE },
       water: { temperature: "12 °C", salinity: 35 },
     },
   );

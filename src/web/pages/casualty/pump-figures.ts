@@ -1,4 +1,6 @@
+import { formatQuantity, type UnitSystem } from "#base";
 import type { PumpSetting } from "#readiness";
+import { sayFlow } from "./say.ts";
 
 /** Ways an engine is set on deck, as speed ratio. */
 export const THROTTLES = [
@@ -8,14 +10,25 @@ export const THROTTLES = [
 ] as const;
 
 /** Water to pump [m]. */
-export const LIFTS = [1, 2, 3, 4, 5].map((si) => ({ id: `${si}`, words: `${si} m`, si }));
+const LIFTS = [1, 2, 3, 4, 5];
 
 /** What a pump that is no kit of ours is taken to move [m³/s]. */
-export const OTHER_FLOWS = [50, 100, 200, 400].map((litres) => ({
-  id: `${litres}`,
-  words: `${litres} L/min`,
-  si: litres / 60_000,
-}));
+const OTHER_FLOWS = [50, 100, 200, 400].map((litres) => litres / 60_000);
+
+/** Lifts to choose from, in the person's own unit. */
+export function liftPicks(units: UnitSystem) {
+  return LIFTS.map((si) => ({ id: String(si), words: sayLift(si, units), si }));
+}
+
+/** "2 m", "6.6 ft". */
+export function sayLift(si: number, units: UnitSystem): string {
+  return formatQuantity(si, "length", { unit: units === "metric" ? "m" : "ft", digits: units === "metric" ? 1 : 2 });
+}
+
+/** Flows of pumps that are no kits of ours, in the person's own unit. */
+export function otherFlowPicks(units: UnitSystem) {
+  return OTHER_FLOWS.map((si, i) => ({ id: String(i), words: sayFlow(si, units), si }));
+}
 
 /** Until somebody says otherwise: from the water in her to her deck. */
 export const USUAL_LIFT = 2;

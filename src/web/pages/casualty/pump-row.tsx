@@ -4,7 +4,7 @@ import { Button, Timestamp } from "../../parts/index.ts";
 import { usePreferences } from "../../theme/index.ts";
 import { useAsk } from "../../worker/index.ts";
 import { PickRow } from "./pick-row.tsx";
-import { figuresOf, LIFTS, OTHER_FLOWS, THROTTLES, USUAL_LIFT } from "./pump-figures.ts";
+import { figuresOf, liftPicks, otherFlowPicks, THROTTLES, USUAL_LIFT } from "./pump-figures.ts";
 import { sayFlow } from "./say.ts";
 import { useSheet } from "./use-sheet.ts";
 
@@ -70,13 +70,16 @@ function sayChange(pump: CasualtyPump, { running }: Change): string {
 }
 
 function Settings({ pump, onChange }: { readonly pump: CasualtyPump; readonly onChange: (part: Change) => void }) {
+  const { units } = usePreferences();
   if (pump.kit === undefined) {
-    const picked = OTHER_FLOWS.find(({ si }) => Math.abs(si - pump.flow) < 1e-6)?.id;
-    const set = (id: string) => onChange({ flow: OTHER_FLOWS.find((one) => one.id === id)?.si ?? pump.flow });
-    return <PickRow label="Moves about" options={OTHER_FLOWS} picked={picked} onPick={set} />;
+    const flows = otherFlowPicks(units);
+    const picked = flows.find(({ si }) => Math.abs(si - pump.flow) < 1e-6)?.id;
+    const set = (id: string) => onChange({ flow: flows.find((one) => one.id === id)?.si ?? pump.flow });
+    return <PickRow label="Moves about" options={flows} picked={picked} onPick={set} />;
   }
   const throttle = THROTTLES.find(({ ratio }) => ratio === (pump.throttle ?? 1))?.id;
-  const lift = LIFTS.find(({ si }) => si === (pump.lift ?? USUAL_LIFT))?.id;
+  const lifts = liftPicks(units);
+  const lift = lifts.find(({ si }) => si === (pump.lift ?? USUAL_LIFT))?.id;
   return (
     <>
       <PickRow
@@ -87,9 +90,9 @@ function Settings({ pump, onChange }: { readonly pump: CasualtyPump; readonly on
       />
       <PickRow
         label="Lift, water to pump"
-        options={LIFTS}
+        options={lifts}
         picked={lift}
-        onPick={(id) => onChange({ lift: LIFTS.find((one) => one.id === id)!.si })}
+        onPick={(id) => onChange({ lift: lifts.find((one) => one.id === id)!.si })}
       />
     </>
   );

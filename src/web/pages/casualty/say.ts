@@ -1,4 +1,5 @@
 import { formatQuantity, inUnit, type UnitSystem } from "#base";
+import type { CasualtyBoat } from "#readiness";
 import type { AxisUnit } from "../../drawing/delivery-scales.ts";
 
 /** "190 L/min". */
@@ -48,4 +49,10 @@ export function sayClock(ms: number): string {
 export function sayList(list: number): string {
   const degrees = Math.round((Math.abs(list) * 180) / Math.PI);
   return degrees === 0 ? "no list" : `${degrees}° to ${list > 0 ? "starboard" : "port"}`;
+}
+
+/** "motor boat, 9 m", "motor boat, 29.5 ft". */
+export function sayBoat({ kind, length }: CasualtyBoat, system: UnitSystem): string {
+  const unit = system === "metric" ? "m" : "ft";
+  return `${kind}, ${Math.round(10 * inUnit(length, unit, "length")) / 10}\u00a0${unit}`;
 }

@@ -1,3 +1,4 @@
+import { formatQuantity, type UnitSystem } from "#base";
 import type { CasualtyBoatKind, CasualtySpace } from "#readiness";
 
 /* What people can say over a bad radio, with the figure it stands for. SI; absent where nobody knows. */
@@ -10,57 +11,59 @@ export interface Pick {
   readonly si?: number;
 }
 
-/** Length of the boat [m]. */
-export const LENGTHS: readonly Pick[] = [5, 7, 9, 11, 13, 16, 20, 25].map((si) => ({
-  id: `l${si}`,
-  words: `${si} m`,
-  si,
-}));
+const FOOT = 0.3048;
+const IN_METRES = [5, 7, 9, 11, 13, 16, 20, 25];
+const IN_FEET = [16, 22, 28, 35, 42, 52, 65, 80];
 
-/** Distance to her [m]. */
+/** Length of the boat, in round figures of the person's own unit [m]. */
+export function lengthPicks(units: UnitSystem): readonly Pick[] {
+  return units === "metric"
+    ? IN_METRES.map((si) => ({ id: `${si}`, words: `${si} m`, si }))
+    : IN_FEET.map((feet) => ({ id: `${feet}`, words: `${feet} ft`, si: feet * FOOT }));
+}
+
+/** Distance to her [m]: sea miles in either system. */
 export const DISTANCES: readonly Pick[] = [0, 1, 3, 5, 8, 12, 20].map((miles) => ({
   id: `d${miles}`,
   words: miles === 0 ? "Here" : `${miles} nmi`,
   si: miles * 1852,
 }));
 
-const UNKNOWN: Pick = { id: "unknown", words: "Not known" };
-
 /** The hole across [m]. */
-export const HOLES: readonly Pick[] = [
-  UNKNOWN,
-  { id: "finger", words: "Finger, 20 mm", si: 0.02 },
-  { id: "hose", words: "Hose, 40 mm", si: 0.04 },
-  { id: "fist", words: "Fist, 90 mm", si: 0.09 },
-  { id: "plate", words: "Plate, 200 mm", si: 0.2 },
-  { id: "larger", words: "Larger, 400 mm", si: 0.4 },
-];
-
+const HOLES = { Finger: 0.02, Hose: 0.04, Fist: 0.09, Plate: 0.2, Larger: 0.4 };
 /** The hole below the waterline [m]. */
-export const DEPTHS: readonly Pick[] = [
-  UNKNOWN,
-  { id: "hand", words: "A hand, 0.2 m", si: 0.2 },
-  { id: "arm", words: "An arm, 0.6 m", si: 0.6 },
-  { id: "deep", words: "Deeper, 1 m", si: 1 },
-];
-
+const DEPTHS = { "A hand": 0.2, "An arm": 0.6, Deeper: 1 };
 /** Water inside now [m]. */
-export const WATERS: readonly Pick[] = [
-  UNKNOWN,
-  { id: "ankle", words: "Ankle, 10 cm", si: 0.1 },
-  { id: "shin", words: "Shin, 30 cm", si: 0.3 },
-  { id: "knee", words: "Knee, 50 cm", si: 0.5 },
-  { id: "waist", words: "Waist, 1 m", si: 1 },
-];
+const WATERS = { Ankle: 0.1, Shin: 0.3, Knee: 0.5, Waist: 1 };
+/** Rise at one mark in two minutes [m]. */
+const RISES = { Slowly: 0.01, "To see": 0.03, Fast: 0.1, "Very fast": 0.3 };
+const TWO_MINUTES = 120;
 
-/** How fast it rises [m/s]. */
-export const RISES: readonly Pick[] = [
-  UNKNOWN,
-  { id: "r1", words: "1 cm in 2 min", si: 0.01 / 120 },
-  { id: "r3", words: "3 cm in 2 min", si: 0.03 / 120 },
-  { id: "r10", words: "10 cm in 2 min", si: 0.1 / 120 },
-  { id: "r30", words: "30 cm in 2 min", si: 0.3 / 120 },
-];
+export type SizeKind = "hole" | "holeDepth" | "water" | "rising";
+
+const SIZES: Readonly<Record<SizeKind, Readonly<Record<string, number>>>> = {
+  hole: HOLES,
+  holeDepth: DEPTHS,
+  water: WATERS,
+  rising: RISES,
+};
+
+/** What may be told of a size, "not known" first: the word, and the figure it stands for in the person's own unit. */
+export function sizePicks(kind: SizeKind, units: UnitSystem): readonly Pick[] {
+  const known = Object.entries(SIZES[kind]).map(([word, si]) => {
+    const figure = sayFigure(kind, si, units);
+    return kind === "rising"
+      ? { id: word, words: `${word}, ${figure} in 2 min`, si: si / TWO_MINUTES }
+      : { id: word, words: `${word}, ${figure}`, si };
+  });
+  return [{ id: "unknown", words: "Not known" }, ...known];
+}
+
+function sayFigure(kind: SizeKind, si: number, units: UnitSystem): string {
+  if (units === "us") return formatQuantity(si, "length", { unit: si < 1 ? "in" : "ft", digits: 2 });
+  const unit = kind === "hole" ? "mm" : kind === "holeDepth" ? "m" : "cm";
+  return formatQuantity(si, "length", { unit, digits: unit === "m" ? 1 : 2 });
+}
 
 export const BOATS: readonly { readonly id: CasualtyBoatKind; readonly words: string }[] = [
   { id: "open boat", words: "Open boat" },
