@@ -1,3 +1,4 @@
+import { formatQuantity } from "#base";
 import { useParams } from "wouter";
 import { useRecorder, useStation } from "../../device/index.ts";
 import { Page, StandingMark } from "../../parts/index.ts";
@@ -72,7 +73,8 @@ function KitFacts({ at: { kit, pattern, view } }: { readonly at: KitAtHand }) {
       </dd>
       <dt>Container</dt>
       <dd>
-        {pattern.container.name}, {pattern.container.mass} kg, {pattern.container.lifters} to lift
+        {pattern.container.name}, {formatQuantity(pattern.container.mass, "mass", { system: view.units })},{" "}
+        {pattern.container.lifters} to lift
       </dd>
     </dl>
   );
