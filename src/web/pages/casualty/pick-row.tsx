@@ -14,7 +14,7 @@ export function PickRow<Id extends string>({ label, hint, options, picked, onPic
     <fieldset className="picks">
       <legend className="field-label">{label}</legend>
       {hint !== undefined && <p className="field-hint">{hint}</p>}
-      <div className="picks-row">
+      <div className="picks-row" data-count={options.length}>
         {options.map(({ id, words }) => (
           <button key={id} type="button" className="pick" aria-pressed={id === picked} onClick={() => onPick(id)}>
             {words}

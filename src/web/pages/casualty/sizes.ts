@@ -62,7 +62,7 @@ export function sizePicks(kind: SizeKind, units: UnitSystem): readonly Pick[] {
 function sayFigure(kind: SizeKind, si: number, units: UnitSystem): string {
   if (units === "us") return formatQuantity(si, "length", { unit: si < 1 ? "in" : "ft", digits: 2 });
   const unit = kind === "hole" ? "mm" : kind === "holeDepth" ? "m" : "cm";
-  return formatQuantity(si, "length", { unit, digits: unit === "m" ? 1 : 2 });
+  return formatQuantity(si, "length", { unit, digits: unit === "m" || (unit === "cm" && si < 0.1) ? 1 : 2 });
 }
 
 export const BOATS: readonly { readonly id: CasualtyBoatKind; readonly words: string }[] = [
