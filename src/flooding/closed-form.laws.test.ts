@@ -21,9 +21,12 @@ function simulated(
   }).series.at(-1)!.levels.hold!;
 }
 
+function number(min: number, max: number): fc.Arbitrary<number> {
+  return fc.double({ min, max, noNaN: true });
+}
+
 describe("the closed form and the simulation judge each other", () => {
   it("agree to a tenth of a millimetre on random spaces, holes, levels and pumps", () => {
-    const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
     const spaces = fc.record({
       area: number(3, 40),
       holeArea: number(1e-4, 0.02),

@@ -17,7 +17,7 @@ import type { SoundedSpace } from "./sounding-space.ts";
 /** Log spread of a change's factor before any sounding. */
 const CHANGE_SPREAD = 2;
 /** A change counts from this gain in distance on: false alarms are measured in docs/methods/soundings.md. */
-export const CHANGE_COUNTS = 7;
+export const CHANGE_COUNTS = 6.5;
 const POLISHINGS = 4;
 
 interface Watch {

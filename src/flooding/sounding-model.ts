@@ -85,6 +85,12 @@ export function casualtyAt(
   out[START_LEVEL] = Math.max(0, prior.startLevel.median + prior.startLevel.spread * z[at + 4]!);
 }
 
+/** The standard normal that stands for a hole at this share of the outside level. */
+export function evenPlaceOf(share: number): number {
+  const kept = Math.min(0.98, Math.max(0.02, share));
+  return Math.log(kept / (1 - kept)) / EVEN;
+}
+
 /**
  * Straightens the ridge between hole and height: soundings tell the inflow at the first level, K·√(H − max(z, h)), far
  * better than K or z. The first coordinate stands for that inflow; the others are themselves. A shear: volumes stay.

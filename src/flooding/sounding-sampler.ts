@@ -1,23 +1,24 @@
 import { normalQuantile, sobolPoints } from "#numerics";
+import {
+  fitProposal,
+  mixtureLog,
+  ownersOf,
+  placePoint,
+  priorProposal,
+  type Proposal,
+  type Split,
+} from "./sounding-proposal.ts";
 
 /** Points of a round that answers, and of one that only searches where the answer lies. */
 export const ROUND = 8192;
 const SEARCH_ROUND = 2048;
 /** Rounds of either kind at most. */
 const MOST_SEARCHES = 9;
-const MOST_ANSWERS = 5;
+const MOST_ANSWERS = 4;
 /** Enough: so large an effective share of the points and the answer stands. */
-const ENOUGH = 0.1;
+const ENOUGH = 0.2;
 /** While the soundings are let in by degrees, each round keeps at least this effective share. */
 const KEPT = 0.12;
-/**
- * The first quarter of the points is drawn from a proposal this much wider, so that no tail is left out. A quarter in
- * one block: every fourth point of a Sobol set lies in one corner.
- */
-const WIDE = 3;
-const WIDE_SHARE = 1 / 4;
-const NARROW = 1.2;
-
 /** Weighted points standing for what is believed. */
 export interface Belief {
   readonly points: Float64Array;
@@ -37,19 +38,6 @@ export type LogLikelihood = (z: Float64Array, at: number) => number;
  * that densities carry over unchanged.
  */
 export type Unbend = (straight: Float64Array, at: number, plain: Float64Array) => void;
-
-/** A normal: lower triangle L of the covariance L·Lᵀ, row by row. */
-interface Normal {
-  readonly root: Float64Array;
-  readonly logDet: number;
-}
-
-/** Two normals about one mean: one that fits, one that leaves no tail out. */
-interface Proposal {
-  readonly mean: Float64Array;
-  readonly narrow: Normal;
-  readonly wide: Normal;
-}
 
 /**
  * Posterior of unknowns that are standard normal beforehand, by importance sampling in rounds: each round's points are
@@ -91,8 +79,8 @@ export interface Target {
   readonly dimensions: number;
   /** Straightens a curved ridge, so that a normal fits it. */
   readonly unbend: Unbend;
-  /** Unknowns that may have more than one answer: the wide proposal keeps the whole of their first spread. */
-  readonly loose: readonly number[];
+  /** The unknown, and its value, on either side of which the others may behave differently. */
+  readonly split: Split;
 }
 
 /** Lets the likelihood in by degrees until it counts in full; the normal fitted then is where to answer from. */
@@ -111,13 +99,6 @@ function searchOut(base: Float64Array, target: Target): { readonly proposal: Pro
   return { proposal, rounds };
 }
 
-function priorProposal(dimensions: number): Proposal {
-  const root = new Float64Array(dimensions * dimensions);
-  for (let i = 0; i < dimensions; i += 1) root[i * dimensions + i] = 1;
-  const whole = { root, logDet: 0 };
-  return { mean: new Float64Array(dimensions), narrow: whole, wide: whole };
-}
-
 interface Cloud {
   readonly points: Float64Array;
   /** Log density of the mixture at each point. */
@@ -128,59 +109,14 @@ function layOut(base: Float64Array, proposal: Proposal, dimensions: number): Clo
   const count = base.length / dimensions;
   const points = new Float64Array(base.length);
   const logDensity = new Float64Array(count);
+  const owners = ownersOf(proposal);
   const work = new Float64Array(dimensions);
   for (let n = 0; n < count; n += 1) {
-    const at = n * dimensions;
-    const isWide = n < WIDE_SHARE * count;
-    const own = placePoint(base, at, proposal.mean, isWide ? proposal.wide : proposal.narrow, points);
-    const other = distanceFrom(points, at, proposal.mean, isWide ? proposal.narrow : proposal.wide, work);
-    logDensity[n] = mixtureLog(proposal, isWide ? other : own, isWide ? own : other);
+    const owner = owners[Math.floor((n * owners.length) / count)]!;
+    placePoint(base, n * dimensions, owner, points);
+    logDensity[n] = mixtureLog(proposal, points, n * dimensions, work);
   }
   return { points, logDensity };
-}
-
-/** Writes mean + L·b; returns |b|². */
-function placePoint(
-  base: Float64Array,
-  at: number,
-  mean: Float64Array,
-  { root }: Normal,
-  points: Float64Array,
-): number {
-  const size = mean.length;
-  let distance = 0;
-  for (let i = 0; i < size; i += 1) {
-    let sum = mean[i]!;
-    for (let j = 0; j <= i; j += 1) sum += root[i * size + j]! * base[at + j]!;
-    points[at + i] = sum;
-    distance += base[at + i]! ** 2;
-  }
-  return distance;
-}
-
-/** |L⁻¹(x − mean)|². */
-function distanceFrom(
-  points: Float64Array,
-  at: number,
-  mean: Float64Array,
-  { root }: Normal,
-  work: Float64Array,
-): number {
-  const size = mean.length;
-  let distance = 0;
-  for (let i = 0; i < size; i += 1) {
-    let sum = points[at + i]! - mean[i]!;
-    for (let j = 0; j < i; j += 1) sum -= root[i * size + j]! * work[j]!;
-    work[i] = sum / root[i * size + i]!;
-    distance += work[i]! ** 2;
-  }
-  return distance;
-}
-
-function mixtureLog({ narrow, wide }: Proposal, near: number, far: number): number {
-  const [a, b] = [-near / 2 - narrow.logDet, -far / 2 - wide.logDet];
-  const most = Math.max(a, b);
-  return most + Math.log((1 - WIDE_SHARE) * Math.exp(a - most) + WIDE_SHARE * Math.exp(b - most));
 }
 
 interface Logs {
@@ -264,41 +200,6 @@ function likeliest(logs: Logs, dimensions: number): number {
     if (log > most) [most, best] = [log, n];
   }
   return best;
-}
-
-function fitProposal(points: Float64Array, weights: Float64Array, target: Target): Proposal {
-  const { dimensions } = target;
-  const mean = new Float64Array(dimensions);
-  for (let n = 0; n < weights.length; n += 1) {
-    for (let i = 0; i < dimensions; i += 1) mean[i]! += weights[n]! * points[n * dimensions + i]!;
-  }
-  const spread = new Float64Array(dimensions * dimensions);
-  for (let n = 0; n < weights.length; n += 1) {
-    if (weights[n]! < 1e-12) continue;
-    for (let i = 0; i < dimensions; i += 1) {
-      const off = weights[n]! * (points[n * dimensions + i]! - mean[i]!);
-      for (let j = 0; j <= i; j += 1) spread[i * dimensions + j]! += off * (points[n * dimensions + j]! - mean[j]!);
-    }
-  }
-  const narrow = spread.map((value) => NARROW ** 2 * value);
-  const wide = spread.map((value) => WIDE ** 2 * value);
-  for (const place of target.loose) wide[place * dimensions + place]! += 1;
-  return { mean, narrow: cholesky(narrow, dimensions), wide: cholesky(wide, dimensions) };
-}
-
-/** Lower triangle whose square is the covariance, kept a little away from flat. */
-function cholesky(spread: Float64Array, size: number): Normal {
-  const root = new Float64Array(size * size);
-  let logDet = 0;
-  for (let i = 0; i < size; i += 1) {
-    for (let j = 0; j <= i; j += 1) {
-      let sum = spread[i * size + j]! + (i === j ? 1e-8 : 0);
-      for (let k = 0; k < j; k += 1) sum -= root[i * size + k]! * root[j * size + k]!;
-      root[i * size + j] = i === j ? Math.sqrt(Math.max(sum, 1e-10)) : sum / root[j * size + j]!;
-    }
-    logDet += Math.log(root[i * size + i]!);
-  }
-  return { root, logDet };
 }
 
 /**

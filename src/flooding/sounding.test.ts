@@ -46,11 +46,11 @@ describe("reading soundings", () => {
   });
 
   it("more soundings narrow the answer", () => {
-    const width = (count: number): number => {
+    const [few, many] = [3, 8].map((count) => {
       const { p05, p95 } = readSoundings(watch({ flow: 0.006, count })).quantities.levelAtHorizon;
       return p95 - p05;
-    };
-    expect(width(8)).toBeLessThan(width(3));
+    });
+    expect(many!).toBeLessThan(few!);
   });
 
   it("a single sounding still gets an answer, as wide as what was thought before, and says so", () => {

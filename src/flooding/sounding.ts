@@ -15,6 +15,7 @@ import {
   areaAt,
   casualtyAt,
   DELIVERY,
+  evenPlaceOf,
   flowAt,
   followLevel,
   HOLE,
@@ -115,11 +116,12 @@ export function readSoundings(given: SoundingCase): Sounding {
   };
 }
 
-function beliefOf({ likelihood, quickly, unbend }: Model): Belief {
-  return sampleBelief({ likelihood, quickly, unbend, dimensions: UNKNOWNS, loose: [HOLE] });
+function beliefOf({ likelihood, quickly, unbend, split }: Model): Belief {
+  return sampleBelief({ likelihood, quickly, unbend, split, dimensions: UNKNOWNS });
 }
 
 interface Model {
+  readonly split: { readonly place: number; readonly at: number };
   readonly unbend: Unbend;
   readonly likelihood: LogLikelihood;
   readonly quickly: LogLikelihood;
@@ -150,6 +152,7 @@ function modelOf(given: SoundingCase): Model {
   };
   const finely = residualsAlong(stepsOf(given, end, FINE));
   return {
+    split: { place: HOLE, at: evenPlaceOf(prior.startLevel.median / space.outside) },
     unbend: (straight, at, plain) => unbendHole(space, prior, straight, at, plain),
     likelihood: likelihoodOf(finely, readings.length),
     quickly: likelihoodOf(residualsAlong(stepsOf(given, end, COARSE)), readings.length),

@@ -42,8 +42,11 @@ export function resolveHull(given: z.output<typeof hullIn>, faults: Faults, assu
   return size;
 }
 
+function rises(values: readonly number[]): boolean {
+  return values.every((value, i) => i === 0 || value > values[i - 1]!);
+}
+
 function checkedOffsets(given: Extract<z.output<typeof hullIn>, { form: "offsets" }>, faults: Faults): HullForm {
-  const rises = (values: readonly number[]): boolean => values.every((value, i) => i === 0 || value > values[i - 1]!);
   if (!rises(given.stations.map((one) => one.x))) {
     faults.push(
       wrong("hull.stations", "stations out of order", "x rising from station to station", "Sort them from aft."),
