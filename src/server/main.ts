@@ -1,6 +1,6 @@
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { readSettings } from "./settings.ts";
+import { readSettings, USAGE } from "./settings.ts";
 import { startStation } from "./start.ts";
 import { StartProblem } from "./start-problem.ts";
 
@@ -8,11 +8,17 @@ import { StartProblem } from "./start-problem.ts";
 const root = join(dirname(fileURLToPath(import.meta.url)), "..", "..");
 
 try {
-  const running = await startStation(readSettings(process.env, process.argv.slice(2)), root);
-  for (const line of running.lines) console.log(line);
-  for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, () => void running.stop());
+  const args = process.argv.slice(2);
+  if (args.includes("--help")) console.log(USAGE);
+  else await serve(args);
 } catch (cause) {
   if (!(cause instanceof StartProblem)) throw cause;
   console.error(cause.message);
   process.exitCode = 1;
+}
+
+async function serve(args: readonly string[]): Promise<void> {
+  const running = await startStation(readSettings(process.env, args), root);
+  for (const line of running.lines) console.log(line);
+  for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, () => void running.stop());
 }

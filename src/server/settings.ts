@@ -15,6 +15,7 @@ export interface Settings {
   readonly empty: boolean;
 }
 
+/** What `npm start -- --help` prints. */
 export const USAGE = `npm start [-- --empty]
   --empty       an empty station instead of the demo
   PORT          port to answer on (${PORT})
@@ -44,7 +45,10 @@ function given<Name extends string>(name: Name, value: string | undefined): { [k
 function judgeArgs(args: readonly string[]): string[] {
   return args
     .filter((arg) => arg !== "--empty")
-    .map((arg) => `${arg} is not understood. The only argument is --empty: npm start -- --empty`);
+    .map(
+      (arg) =>
+        `${arg} is not understood. The only argument is --empty: npm start -- --empty; npm start -- --help says more.`,
+    );
 }
 
 function judgePort(env: NodeJS.ProcessEnv): string[] {

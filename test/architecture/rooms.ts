@@ -32,7 +32,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   "store/postgres": { layer: 4, rooms: ["base", "log", "station", "store/sql"], libraries: ["kysely", "pg"] },
   "store/patterns": { layer: 4, rooms: ["base", "kit"], libraries: [] },
   "store/browser": { layer: 4, rooms: ["base", "log", "station"], libraries: ["dexie"] },
-  paper: { layer: 4, rooms: WORK, libraries: ["pdfkit", "svg-to-pdfkit"] },
+  paper: { layer: 4, rooms: WORK, libraries: ["pdfkit"] },
   server: {
     layer: 5,
     rooms: [...WORK, "paper", "demo", "store/memory", "store/patterns", "store/sqlite", "store/postgres"],

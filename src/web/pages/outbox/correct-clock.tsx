@@ -36,17 +36,21 @@ export function CorrectClock({ lines }: { readonly lines: readonly OutboxLine[] 
 function Told({ lines }: { readonly lines: readonly OutboxLine[] }) {
   const device = useThisDevice();
   const doing = useDoing();
-  const [written, setWritten] = useState<string>();
+  const [told, setTold] = useState<{ readonly written: string | undefined; readonly now: number }>();
   const first = lines[0]!.entry;
-  const aheadMs = aheadByTelling(first.at, written, Date.now());
+  const aheadMs = told && aheadByTelling(first.at, told.written, told.now);
   return (
     <Notice tone="wrong" title="How far the clock was off when these were written is not known">
       <p>
         Nothing is lost: they stay here. Say when the first of them was really written, the one dated{" "}
         <Timestamp at={first.at} />. All are moved by the same difference and sent again; what they say stays as it is.
       </p>
-      <CardDate dayLabel="Day it was written" timeLabel="Time it was written" onChange={setWritten} />
-      {written !== undefined && aheadMs === undefined && <p className="field-fault">That has not come yet.</p>}
+      <CardDate
+        dayLabel="Day it was written"
+        timeLabel="Time it was written"
+        onChange={(written) => setTold({ written, now: Date.now() })}
+      />
+      {told?.written !== undefined && aheadMs === undefined && <p className="field-fault">That has not come yet.</p>}
       <div>
         <Button
           isDisabled={aheadMs === undefined}

@@ -1,5 +1,5 @@
 import type { OwnPasskeys } from "#station";
-import { useCallback, useEffect, useState } from "react";
+import { useEffect, useState } from "react";
 import { useThisDevice } from "../../device/index.ts";
 import type { Reply } from "../../device/server-door.ts";
 import { Button, ConfirmDialog, Timestamp, useDoing } from "../../parts/index.ts";
@@ -22,7 +22,7 @@ export function OwnPasskeysSettings() {
   const act = (words: string, doIt: () => Promise<Reply<undefined>>) =>
     run(async () => {
       setDone({ reply: await doIt(), words });
-      await look();
+      look();
     });
   return (
     <>
@@ -52,12 +52,17 @@ export function OwnPasskeysSettings() {
 function useOwnPasskeys() {
   const { desk } = useThisDevice();
   const [passkeys, setPasskeys] = useState<readonly Passkey[]>();
-  const look = useCallback(async () => {
-    const reply = await desk.ownPasskeys();
-    if (reply.kind === "answered") setPasskeys(reply.value.passkeys);
-  }, [desk]);
-  useEffect(() => void look(), [look]);
-  return { passkeys, look };
+  const [asked, setAsked] = useState(0);
+  useEffect(() => {
+    let isGone = false;
+    void desk.ownPasskeys().then((reply) => {
+      if (!isGone && reply.kind === "answered") setPasskeys(reply.value.passkeys);
+    });
+    return () => {
+      isGone = true;
+    };
+  }, [desk, asked]);
+  return { passkeys, look: () => setAsked((times) => times + 1) };
 }
 
 interface OwnPasskeyProps {
