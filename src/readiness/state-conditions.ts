@@ -19,7 +19,7 @@ export function stateConditions(kit: KitState, lookup: Lookup, versions: readonl
 }
 
 function chargeConditions(kit: KitState): readonly Condition[] {
-  if (kit.retired) return [{ bears: "grounds", reason: reason("retired", `Retired: ${kit.retired.reason}`) }];
+  if (kit.retired) return [{ bears: "grounds", reason: reason("retired", `Retired: ${asSentence(kit.retired.reason)}`) }];
   if (isEnrolled(kit)) return [];
   const restore = { what: "Enrol the kit.", steps: [], opens: false };
   return [{ bears: "grounds", reason: reason("custody", "Not yet enrolled."), restore }];
@@ -37,12 +37,17 @@ function custodyConditions({ custody }: KitState, lookup: Lookup): readonly Cond
   return [{ bears: "grounds", reason: reason("custody", "Returned, and not yet turned round."), restore }];
 }
 
+/** What somebody wrote, with the full stop it may lack. */
+function asSentence(written: string): string {
+  return written.replace(/\.?$/, ".");
+}
+
 function turnaroundConditions(kit: KitState, lookup: Lookup): readonly Condition[] {
   if (kit.turnaround) return [openCondition(kit.turnaround, lookup)];
   const last = lastClosed(kit);
   if (!last) return [];
   if (last.closed?.how === "grounded") {
-    const text = `Closed as grounded: ${(last.closed.reason ?? "no reason given").replace(/\.?$/, ".")}`;
+    const text = `Closed as grounded: ${asSentence(last.closed.reason ?? "no reason given")}`;
     const all = [...lookup.steps.values()].filter((step) => !step.optional).map((step) => step.id);
     const restore = { what: "Do a turnaround.", steps: all, opens: true };
     return [{ bears: "grounds", reason: reason("turnaround", text), restore }];
