@@ -19,7 +19,8 @@ export function stateConditions(kit: KitState, lookup: Lookup, versions: readonl
 }
 
 function chargeConditions(kit: KitState): readonly Condition[] {
-  if (kit.retired) return [{ bears: "grounds", reason: reason("retired", `Retired: ${asSentence(kit.retired.reason)}`) }];
+  if (kit.retired)
+    return [{ bears: "grounds", reason: reason("retired", `Retired: ${asSentence(kit.retired.reason)}`) }];
   if (isEnrolled(kit)) return [];
   const restore = { what: "Enrol the kit.", steps: [], opens: false };
   return [{ bears: "grounds", reason: reason("custody", "Not yet enrolled."), restore }];
