@@ -1,6 +1,6 @@
 import type { OwnPasskeys } from "#station";
 import { useEffect, useState } from "react";
-import { useThisDevice } from "../../device/index.ts";
+import { useThisDevice, type ThisDevice } from "../../device/index.ts";
 import type { Reply } from "../../device/server-door.ts";
 import { Button, ConfirmDialog, Timestamp, useDoing } from "../../parts/index.ts";
 import { Told } from "./told.tsx";
@@ -22,7 +22,7 @@ export function OwnPasskeysSettings() {
   const act = (words: string, doIt: () => Promise<Reply<undefined>>) =>
     run(async () => {
       setDone({ reply: await doIt(), words });
-      look();
+      await look();
     });
   return (
     <>
@@ -52,17 +52,23 @@ export function OwnPasskeysSettings() {
 function useOwnPasskeys() {
   const { desk } = useThisDevice();
   const [passkeys, setPasskeys] = useState<readonly Passkey[]>();
-  const [asked, setAsked] = useState(0);
   useEffect(() => {
     let isGone = false;
-    void desk.ownPasskeys().then((reply) => {
-      if (!isGone && reply.kind === "answered") setPasskeys(reply.value.passkeys);
-    });
+    const read = async () => {
+      const held = await passkeysHeld(desk);
+      if (!isGone) setPasskeys(held);
+    };
+    void read();
     return () => {
       isGone = true;
     };
-  }, [desk, asked]);
-  return { passkeys, look: () => setAsked((times) => times + 1) };
+  }, [desk]);
+  return { passkeys, look: async () => setPasskeys(await passkeysHeld(desk)) };
+}
+
+async function passkeysHeld(desk: ThisDevice["desk"]): Promise<readonly Passkey[] | undefined> {
+  const reply = await desk.ownPasskeys();
+  return reply.kind === "answered" ? reply.value.passkeys : undefined;
 }
 
 interface OwnPasskeyProps {
