@@ -58,6 +58,13 @@ describe("the demo station", () => {
     expect(Math.abs(primes("Pump 1").at(-1)! - primes("Pump 1")[0]!)).toBeLessThan(12);
   });
 
+  it("tells of the casualty that the away kit is aboard of, closed with its soundings", () => {
+    const [casualty] = fold.read().casualties;
+    expect(casualty?.name).toBe("Corrie Lass");
+    expect(casualty?.closed?.outcome).toBe("towed-in");
+    expect(first("Pump 11")).toContain(casualty!.name);
+  });
+
   it("leaves no sound kit with something out of date", () => {
     for (const name of ["Pump 1", "Pump 2", "Pump 6", "Pump 9", "Pump 10"]) {
       expect(

@@ -1,5 +1,6 @@
 import type { Pattern } from "#kit";
 import { STATION_PLACE, type Entry } from "#log";
+import { writeCasualty } from "./casualty-story.ts";
 import { createChance } from "./chance.ts";
 import { writeKitLife } from "./kit-life.ts";
 import { DAY_MS, type LifeSetting } from "./kit-plan.ts";
@@ -35,6 +36,7 @@ export function demoEntries(setting: DemoSetting): readonly Entry[] {
   foundStation(writer, today - FOUNDED_DAYS_AGO * DAY_MS);
   const nextSeal = sealNumbers();
   for (const kit of KITS) writeKitLife(lifeSetting(setting, kit, writer, today, nextSeal), kit);
+  writeCasualty(writer, today);
   return writer.entries.toSorted((one, other) =>
     one.at < other.at ? -1 : one.at > other.at ? 1 : one.id < other.id ? -1 : 1,
   );
