@@ -29,8 +29,8 @@ function listQuestions({ terminal, options }: Call): void {
 }
 
 async function answer(call: Call, name: string, file: string | undefined): Promise<void> {
-  const { terminal, options, surroundings } = call;
-  const patterns = stationPatterns(surroundings);
+  const { terminal, options } = call;
+  const patterns = stationPatterns(call);
   const given = questionNamed(name) === undefined ? undefined : await readGiven(call, name, file);
   const answered = ask(name, given, { patterns: (id) => patterns.findLast((pattern) => pattern.id === id) });
   if (options["json"]) return terminal.out(print(answered));

@@ -37,7 +37,7 @@ export const importCommand: Command = {
     const file = requireFile(call, "import");
     const { surroundings } = call;
     const counts = await withLog(surroundings, async (log) => {
-      await judgeFile(log, file, createStationFold(stationPatterns(surroundings)));
+      await judgeFile(log, file, createStationFold(stationPatterns(call)));
       return importFrom(log, file, surroundings.now);
     });
     call.terminal.out(

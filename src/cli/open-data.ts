@@ -1,12 +1,12 @@
-import { InputError } from "#base";
+import { InputError, type Fault } from "#base";
 import type { Pattern } from "#kit";
 import type { LogStore } from "#station";
-import { readPatternFolders } from "#store/patterns";
+import { readStationPatterns } from "#store/patterns";
 import { openPostgresStore } from "#store/postgres";
 import { openSqliteStore, type SqliteStore } from "#store/sqlite";
 import { existsSync } from "node:fs";
 import { join } from "node:path";
-import type { Surroundings } from "./command.ts";
+import type { Call, Surroundings } from "./command.ts";
 
 /** The database file below DATA_DIR. */
 export const DATABASE_FILE = "drykeel.db";
@@ -39,15 +39,19 @@ export function requireDatabase({ dataDir, databaseUrl }: Surroundings): void {
 }
 
 /**
- * Shipped patterns and the station's own.
+ * Shipped patterns and the station's own. A bad file of the station's own is left out, and named on the error stream.
  *
- * @throws InputError CL-111 naming every file that cannot be read
+ * @throws InputError CL-111 naming every shipped file that cannot be read
  */
-export function stationPatterns({ root, dataDir }: Surroundings): readonly Pattern[] {
-  const { patterns, wrong } = readPatternFolders([join(root, "patterns"), join(dataDir, "patterns")]);
-  if (wrong.length === 0) return patterns;
-  const remedy = "Mend the file; npm run -s drykeel -- pattern lint FILE goes through it.";
-  throw new InputError(
-    wrong.map((got) => ({ code: "CL-111", field: "patterns", got, allowed: "each pattern once, readable", remedy })),
-  );
+export function stationPatterns({ surroundings, terminal }: Call): readonly Pattern[] {
+  const { root, dataDir } = surroundings;
+  const { patterns, broken, leftOut } = readStationPatterns(join(root, "patterns"), join(dataDir, "patterns"));
+  if (broken.length > 0) throw new InputError(broken.map(brokenPattern));
+  for (const one of leftOut) terminal.error(`WARNING: pattern file left out. ${one}`);
+  return patterns;
+}
+
+function brokenPattern(got: string): Fault {
+  const remedy = "Put the shipped file back; npm run -s drykeel -- pattern lint FILE goes through it.";
+  return { code: "CL-111", field: "patterns", got, allowed: "each pattern once, readable", remedy };
 }

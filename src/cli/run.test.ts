@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -165,6 +165,20 @@ describe("the log from the command line", () => {
     expect((await importWith(unsent(good, "nobody"))).error).toMatch(/CL-120/);
     expect((await importWith(unsent(good, "hal-brandreth"))).error).toMatch(/SN-103/);
     expect((await importWith(unsent(good))).out).toMatch(/: 1 entries taken in/);
+  });
+
+  it("goes on without a pattern file of the station's own that is broken, and names it beside the answer", async () => {
+    const own = join(folder, "patterns");
+    mkdirSync(own);
+    writeFileSync(join(own, "own.yaml"), "id: own\n bad: [");
+    const standing = await run(["standing", "--json"]);
+    const asked = await run(["ask", "water", "-"], (await run(["ask", "water", "--example"])).out);
+    rmSync(own, { recursive: true });
+    for (const { exit, error } of [standing, asked]) {
+      expect(exit).toBe(0);
+      expect(error).toMatch(/^WARNING: pattern file left out\. .*own\.yaml: KI-101/);
+    }
+    expect(JSON.parse(standing.out)).toHaveProperty("places");
   });
 
   it("changes nothing when the file to import is damaged", async () => {

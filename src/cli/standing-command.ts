@@ -13,7 +13,7 @@ export const standingCommand: Command = {
   options: { json: false },
   run: async (call) => {
     requireDatabase(call.surroundings);
-    const fold = createStationFold(stationPatterns(call.surroundings));
+    const fold = createStationFold(stationPatterns(call));
     await withLog(call.surroundings, (log) => readWholeLog(log, fold));
     const board = boardOf(fold.read(), call.surroundings.now);
     if (call.options["json"]) call.terminal.out(JSON.stringify(bareBoard(board), null, 2));

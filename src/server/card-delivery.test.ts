@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { deliveryQuestion } from "#questions";
 import { cardDelivery } from "./card-delivery.ts";
-import { readPatterns } from "./pattern-folder.ts";
+import { readPatternFolders } from "#store/patterns";
 
-const patterns = readPatterns(["patterns"]);
+const { patterns } = readPatternFolders(["patterns"]);
 const petrol = patterns.find(({ engine }) => engine !== undefined)!;
 const electric = patterns.find(({ engine }) => engine === undefined)!;
 

@@ -5,10 +5,18 @@ export function openingLines(start: {
   readonly address: string;
   readonly data: string;
   readonly demo: readonly DemoAccount[];
+  /** Pattern files left out, each with what is wrong. */
+  readonly leftOut: readonly string[];
   readonly setupCode?: string;
 }): readonly string[] {
   const lead = `Drykeel is at ${start.address}`;
-  return [lead, ...waysIn(start), `Data: ${start.data}`, "Stop with Ctrl+C."];
+  return [lead, ...waysIn(start), `Data: ${start.data}`, ...warnings(start.leftOut), "Stop with Ctrl+C."];
+}
+
+function warnings(leftOut: readonly string[]): readonly string[] {
+  if (leftOut.length === 0) return [];
+  const meaning = "Kits built to a pattern left out cannot be judged. Mend the file and start again.";
+  return [...leftOut.map((one) => `WARNING: pattern file left out. ${one}`), meaning];
 }
 
 function waysIn({ demo, setupCode }: { demo: readonly DemoAccount[]; setupCode?: string }): readonly string[] {

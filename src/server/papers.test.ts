@@ -5,10 +5,10 @@ import { createStationFold, type PushReply, type SignedIn } from "#station";
 import { openMemoryStore } from "#store/memory";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openDemoAccounts } from "./demo-station.ts";
-import { readPatterns } from "./pattern-folder.ts";
+import { readPatternFolders } from "#store/patterns";
 import { stageStation, type Browser, type StagedStation } from "./staged-station.ts";
 
-const patterns = readPatterns(["patterns"]);
+const { patterns } = readPatternFolders(["patterns"]);
 const entries = demoEntries({ patterns, today: "2027-03-14", seed: 7 });
 
 const KEEPER = { name: "Mara Tolliver", pin: "200417", deviceName: "Tablet" };

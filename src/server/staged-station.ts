@@ -4,7 +4,7 @@ import type { Ambient, LogStore, SecretStore, SignedIn } from "#station";
 import { openMemoryStore } from "#store/memory";
 import type { FastifyInstance, HTTPMethods, InjectOptions, LightMyRequestResponse } from "fastify";
 import { uuidv7 } from "uuidv7";
-import { readPatterns } from "./pattern-folder.ts";
+import { readPatternFolders } from "#store/patterns";
 import type { ServerOptions } from "./parts.ts";
 import { createRoster } from "./roster.ts";
 import { createServer } from "./server.ts";
@@ -47,7 +47,7 @@ export async function stageStation(
   let now = START;
   const store = options.store ?? openMemoryStore();
   const ambient: Ambient = { now: () => new Date(now).toISOString(), newId: uuidv7 };
-  const patterns = readPatterns(["patterns"]);
+  const { patterns } = readPatternFolders(["patterns"]);
   const app = await createServer({ secrets: store, patterns, ambient, ...options, store });
   const administrator = once(() => foundStation({ app, store, ambient }));
   return {

@@ -60,13 +60,30 @@ describe("a start", () => {
     await expect(start("demo", [], { HOST: "192.0.2.1" })).rejects.toThrow(/HOST is 192\.0\.2\.1, which is no address/);
   });
 
-  it("names a patterns folder that is none, and a pattern file that is broken", async () => {
-    mkdirSync(join(folder, "odd"));
-    writeFileSync(join(folder, "odd", "patterns"), "");
-    await expect(start("odd")).rejects.toThrow(/odd\/patterns: this folder cannot be read \(ENOTDIR\)/);
+  it("serves without a pattern file of the station's own that is broken, and names it with its fault", async () => {
     mkdirSync(join(folder, "broken", "patterns"), { recursive: true });
     writeFileSync(join(folder, "broken", "patterns", "own.yaml"), "id: own\n bad: [");
-    await expect(start("broken")).rejects.toThrow(/Patterns cannot be read:\n.*own\.yaml: KI-101/);
+    const running = await start("broken");
+    expect(running.lines.join("\n")).toMatch(/WARNING: pattern file left out\. .*own\.yaml: KI-101/);
+    const address = running.lines[0]!.replace("Drykeel is at ", "");
+    expect((await fetch(`${address}/api/health`)).status).toBe(200);
+    await running.stop();
+  });
+
+  it("serves without a patterns folder that is none, and says so", async () => {
+    mkdirSync(join(folder, "odd"));
+    writeFileSync(join(folder, "odd", "patterns"), "");
+    const running = await start("odd");
+    expect(running.lines.join("\n")).toMatch(/left out\. .*odd\/patterns: this folder cannot be read \(ENOTDIR\)/);
+    await running.stop();
+  });
+
+  it("refuses to start where a shipped pattern is broken", async () => {
+    const root = join(folder, "checkout");
+    mkdirSync(join(root, "patterns"), { recursive: true });
+    writeFileSync(join(root, "patterns", "shipped.yaml"), "id: shipped\n bad: [");
+    const settings = readSettings({ PORT: "0", DATA_DIR: join(folder, "halved") }, []);
+    await expect(startStation(settings, root)).rejects.toThrow(/Patterns cannot be read:\n.*shipped\.yaml: KI-101/);
   });
 
   it("names a database that cannot be reached, without its password", async () => {

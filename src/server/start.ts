@@ -8,7 +8,7 @@ import { fillDemo, openDemoAccounts } from "./demo-station.ts";
 import { openData, type OpenData } from "./open-store.ts";
 import { openingLines } from "./opening-lines.ts";
 import type { DemoAccount } from "./parts.ts";
-import { readPatterns } from "./pattern-folder.ts";
+import { readPatterns, type ServedPatterns } from "./pattern-folder.ts";
 import { createRoster, type Roster } from "./roster.ts";
 import { createServer } from "./server.ts";
 import type { Settings } from "./settings.ts";
@@ -32,18 +32,19 @@ const ambient: Ambient = { now: () => new Date().toISOString(), newId: uuidv7 };
  * @throws StartProblem in words for the terminal
  */
 export async function startStation(settings: Settings, root: string): Promise<Running> {
-  const patterns = readPatterns([join(root, "patterns"), join(settings.dataDir, "patterns")]);
+  const shelf = readPatterns(root, settings.dataDir);
   const data = await openData(settings);
   try {
-    return await serve(settings, root, data, patterns);
+    return await serve(settings, root, data, shelf);
   } catch (cause) {
     await data.close();
     throw cause;
   }
 }
 
-async function serve(settings: Settings, root: string, data: OpenData, patterns: readonly Pattern[]): Promise<Running> {
+async function serve(settings: Settings, root: string, data: OpenData, shelf: ServedPatterns): Promise<Running> {
   const { store, where } = data;
+  const { patterns, leftOut } = shelf;
   const demo = await prepareDemo(settings, data, patterns);
   const app = await createServer({
     store,
@@ -61,6 +62,7 @@ async function serve(settings: Settings, root: string, data: OpenData, patterns:
     address: settings.origin ?? here,
     data: where,
     demo,
+    leftOut,
     ...(setupCode === undefined ? {} : { setupCode }),
   });
   return { lines, stop: () => app.close().then(() => data.close()) };

@@ -33,6 +33,27 @@ export function readPatternFolders(folders: readonly string[]): PatternFolder {
   };
 }
 
+/** A station's patterns: the shipped ones and its own. */
+export interface StationPatterns {
+  readonly patterns: readonly Pattern[];
+  /** What is wrong with shipped files: the checkout is not whole. */
+  readonly broken: readonly string[];
+  /** What is wrong with the station's own files; they are not among the patterns. */
+  readonly leftOut: readonly string[];
+}
+
+/**
+ * Reads the shipped patterns and the station's own, and tells faults of the one from faults of the other.
+ *
+ * @param shipped - folder of the shipped patterns
+ * @param own - the station's folder; one that is not there holds none
+ */
+export function readStationPatterns(shipped: string, own: string): StationPatterns {
+  const { wrong: broken } = readPatternFolders([shipped]);
+  const { patterns, wrong } = readPatternFolders([shipped, own]);
+  return { patterns, broken, leftOut: wrong.filter((one) => !broken.includes(one)) };
+}
+
 type ReadFile =
   { readonly file: string; readonly pattern: Pattern } | { readonly file: string; readonly wrong: string };
 
