@@ -2,7 +2,7 @@ import { addDays, formatDate, parseDate } from "#base";
 import type { Effect } from "#kit";
 import type { Condition, Restoring } from "./condition.ts";
 import { nameOfMode, stepsForChecks, type Lookup } from "./lookup.ts";
-import { provingChecks } from "./finding-list.ts";
+import { isRemedied, provingChecks } from "./finding-list.ts";
 import type { Finding, KitState, Turnaround } from "./state.ts";
 import { lastClosed } from "./life.ts";
 import { wrongWithoutFinding } from "./loose-ends.ts";
@@ -38,14 +38,13 @@ function pastItsDate(finding: Finding, lookup: Lookup, from: string): Condition 
   const text = `Lived with only until ${formatDate(addDays(from, -1))}: ${name}.`;
   const reason = { ...condition.reason, text };
   const ends = `living with ${name} ends`;
-  if (condition.bears === "grounds") return { ...condition, reason, from, ends };
   return { ...condition, bears: "limits", limit: text, reason, from, ends };
 }
 
 function ofEffect(finding: Finding, lookup: Lookup): Condition {
   const name = nameOfMode(lookup, finding.item, finding.mode);
   const limit = finding.limit ?? lookup.modes.get(finding.mode)?.limit ?? name;
-  const mended = finding.remedies.length > 0 ? " (remedy not yet proved)" : "";
+  const mended = isRemedied(finding) ? " (remedy not yet proved)" : "";
   return {
     bears: finding.effect,
     ...(finding.effect === "limits" ? { limit } : {}),

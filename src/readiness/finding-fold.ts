@@ -1,7 +1,7 @@
 import type { Entry } from "#log";
 import { putItem } from "./custody-fold.ts";
 import { markOf, type KitDraft, type Mutable } from "./draft.ts";
-import { provingChecks } from "./finding-list.ts";
+import { mayBeLivedWith, provingChecks } from "./finding-list.ts";
 import type { KitBodies, Remedy } from "./kinds.ts";
 import type { Finding } from "./state.ts";
 
@@ -21,11 +21,12 @@ function raise(draft: KitDraft, body: KitBodies["finding-raised"], entry: Entry)
   takeUpWaiting(draft, id);
 }
 
+/** A remedy that lives with a finding which grounds is kept as said, and changes nothing. */
 function remedy(draft: KitDraft, body: Remedy, entry: Entry): void {
   const finding = findingOf(draft, body.finding);
   if (!finding) return wait(draft, entry);
   finding.remedies = [...finding.remedies, { ...markOf(entry), remedy: body }];
-  if (body.how === "lived-with") {
+  if (body.how === "lived-with" && mayBeLivedWith(finding)) {
     finding.livedWith = { ...markOf(entry), name: body.name, limit: body.limit, until: body.until };
   }
   if (body.how === "replaced" && body.fitted) putItem(draft, body.fitted, entry);

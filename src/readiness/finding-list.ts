@@ -1,4 +1,4 @@
-import { daysBetween, dayWritten, parseDate, type PlainDate } from "#base";
+import { daysBetween, dayWritten, type PlainDate } from "#base";
 import type { Check, Pattern } from "#kit";
 import type { Finding, KitState } from "./state.ts";
 
@@ -33,10 +33,19 @@ export function openFindings(kit: KitState): readonly Finding[] {
   return kit.findings.filter((finding) => finding.closed === undefined);
 }
 
-/** True where an open finding keeps the kit from going: it grounds and nobody lives with it on that day. */
-export function isGrounding(finding: Finding, today: PlainDate): boolean {
-  if (finding.closed || finding.effect !== "grounds") return false;
-  return finding.livedWith === undefined || parseDate(finding.livedWith.until) < today;
+/** True where an open finding keeps the kit from going. */
+export function isGrounding(finding: Finding): boolean {
+  return finding.closed === undefined && finding.effect === "grounds";
+}
+
+/** What grounds a kit is never lived with: it is mended or replaced, or the kit stays grounded. */
+export function mayBeLivedWith(finding: Pick<Finding, "effect">): boolean {
+  return finding.effect !== "grounds";
+}
+
+/** True where something was done about a finding that a proof can bear out; living with it is not that. */
+export function isRemedied(finding: Pick<Finding, "remedies">): boolean {
+  return finding.remedies.some(({ remedy }) => remedy.how !== "lived-with");
 }
 
 function ageOf(finding: Finding, today: PlainDate): number {

@@ -45,7 +45,15 @@ export {
 } from "./life.ts";
 export { recordOf } from "./record.ts";
 export { sealingRefusals, type Sealing } from "./sealing.ts";
-export { findingsByAge, isGrounding, openFindings, provingChecks, type AgedFinding } from "./finding-list.ts";
+export {
+  findingsByAge,
+  isGrounding,
+  isRemedied,
+  mayBeLivedWith,
+  openFindings,
+  provingChecks,
+  type AgedFinding,
+} from "./finding-list.ts";
 export { wrongWithoutFinding, type LooseEnd } from "./loose-ends.ts";
 export { lookUp, nameOfItem, nameOfMode, type Lookup } from "./lookup.ts";
 export { trendsOf, type Trend } from "./trends.ts";

@@ -60,13 +60,13 @@ describe("what refuses a seal", () => {
     expect(refusals(hand)).toEqual([]);
   });
 
-  it("is not a finding that limits, is noted, or is lived with", () => {
+  it("is a finding that grounds, also where a line says it is lived with; not one that limits", () => {
     const hand = done();
     hand.write("finding-raised", { finding: "f", item: "torch", mode: "torch-dim", effect: "limits", photos: [] });
     hand.write("finding-raised", { finding: "g", item: "pump", mode: "pump-seized", effect: "grounds", photos: [] });
     const lived = { how: "lived-with" as const, name: "Ann", limit: "Gently.", until: "2026-03" };
     hand.write("remedy-made", { finding: "g", ...lived });
-    expect(refusals(hand)).toEqual([]);
+    expect(refusals(hand)).toEqual(["Open finding grounds the kit: Pump: seized."]);
   });
 
   it("is an item that could not be put back, unless a finding tells of it", () => {

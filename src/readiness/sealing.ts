@@ -1,4 +1,3 @@
-import { dayWritten, type PlainDate } from "#base";
 import type { Item, Pattern, Step } from "#kit";
 import { sealNumbersOf } from "./custody-fold.ts";
 import { isGrounding, openFindings } from "./finding-list.ts";
@@ -17,8 +16,6 @@ export interface Sealing {
   readonly allKits: readonly KitState[];
   /** The new seal's number; absent while it has not been read, to see what else stands in the way. */
   readonly seal?: string;
-  /** Day of the sealing; the day of the newest answer where absent. */
-  readonly today?: PlainDate;
 }
 
 /**
@@ -43,9 +40,8 @@ export function sealingRefusals(sealing: Sealing): readonly Reason[] {
 }
 
 function openGrounds(sealing: Sealing, lookup: Lookup): readonly Reason[] {
-  const today = sealing.today ?? dayOf(sealing.turnaround);
   return openFindings(sealing.kit)
-    .filter((finding) => isGrounding(finding, today))
+    .filter((finding) => isGrounding(finding))
     .map((finding) => ({
       ...because("finding", `Open finding grounds the kit: ${nameOfMode(lookup, finding.item, finding.mode)}.`),
       item: finding.item,
@@ -144,11 +140,6 @@ function isImpossible(turnaround: Turnaround, step: Step): boolean {
 
 function checkOf(step: Step, key: string): string | undefined {
   return key === step.id ? undefined : key.slice(step.id.length + 1);
-}
-
-function dayOf(turnaround: Turnaround): PlainDate {
-  const days = Object.values(turnaround.answers).map((answer) => dayWritten(answer.mark.at));
-  return [dayWritten(turnaround.opened.at), ...days].reduce((last, day) => (day > last ? day : last));
 }
 
 /** The step that renews or stows an item. */

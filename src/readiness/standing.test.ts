@@ -81,24 +81,35 @@ describe("the standing of a kit", () => {
     });
   });
 
-  it("is limited while a grounding finding is lived with, and grounded from the day after", () => {
+  it("is grounded by a finding that grounds, whoever wrote that it is lived with", () => {
     const hand = ready();
     hand.write("finding-raised", { finding: "f", item: "pump", mode: "pump-seized", effect: "grounds", photos: [] });
+    const lived = { how: "lived-with" as const, name: "Ann", limit: "Gently.", until: "2026-03-01" };
+    hand.write("remedy-made", { finding: "f", ...lived });
+    expect(stands(hand)).toMatchObject({ standing: "grounded", because: [{ text: "Pump: seized." }] });
+  });
+
+  it("is limited while a finding is lived with, and says from the day after that this has ended", () => {
+    const hand = ready();
+    hand.write("finding-raised", { finding: "f", item: "torch", mode: "torch-dim", effect: "limits", photos: [] });
     const lived = {
       finding: "f",
       how: "lived-with" as const,
       name: "Ann",
-      limit: "Lift below 3 m.",
+      limit: "Daylight only.",
       until: "2026-02-01",
     };
     hand.write("remedy-made", lived);
     expect(stands(hand)).toMatchObject({
       standing: "ready-with-limits",
-      limits: ["Lift below 3 m."],
-      lapse: { day: "2026-02-01", effect: "grounds" },
+      limits: ["Daylight only."],
+      lapse: { day: "2026-02-01" },
     });
     expect(stands(hand, "2026-02-01").standing).toBe("ready-with-limits");
-    expect(stands(hand, "2026-02-02").standing).toBe("grounded");
+    expect(stands(hand, "2026-02-02")).toMatchObject({
+      standing: "ready-with-limits",
+      limits: ["Lived with only until 1 February 2026: Torch: dim."],
+    });
   });
 
   it("lets a printed month run to its last day, and a span from the day of fitting to the same day of the month", () => {

@@ -168,7 +168,7 @@ describe("findings and remedies", () => {
 
   it("are lived with by a keeper only, until a day within a year", () => {
     const made = desk();
-    made.do(findings.raiseFinding(made.as("ben"), made.kit(), RAISE));
+    made.do(findings.raiseFinding(made.as("ben"), made.kit(), { ...RAISE, effect: "limits" }));
     const lived = { finding: "f", how: "lived-with" as const, name: "Ann", limit: "Gently.", until: "2026-06-30" };
     const live = (person: string, change: object = {}) =>
       refusalsOf(findings.liveWith(made.as(person), made.kit(), { ...lived, ...change }));
@@ -176,6 +176,13 @@ describe("findings and remedies", () => {
     expect(live("ann", { until: "2026-01-09" })).toEqual(["SN-135"]);
     expect(live("ann", { until: "2027-01-11" })).toEqual(["SN-135"]);
     expect(live("ann", { until: "2027-01-10" })).toEqual([]);
+  });
+
+  it("are never lived with where they ground the kit", () => {
+    const made = desk();
+    made.do(findings.raiseFinding(made.as("ben"), made.kit(), RAISE));
+    const lived = { finding: "f", how: "lived-with" as const, name: "Ann", limit: "Gently.", until: "2026-06-30" };
+    expect(refusalsOf(findings.liveWith(made.as("ann"), made.kit(), lived))).toEqual(["SN-137"]);
   });
 });
 

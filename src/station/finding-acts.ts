@@ -1,5 +1,14 @@
 import { addSpan, compareDates, formatDate, isDate, isMonth, parseDate, type Fault } from "#base";
-import { lookUp, provingChecks, type Bodies, type Finding, type KitState, type Remedy } from "#readiness";
+import {
+  isRemedied,
+  lookUp,
+  mayBeLivedWith,
+  provingChecks,
+  type Bodies,
+  type Finding,
+  type KitState,
+  type Remedy,
+} from "#readiness";
 import { aboutKit, allow, unless, type Act, type Doing } from "./draft.ts";
 import { because, noSuchItem, roleMayNot } from "./faults.ts";
 import { needOnCharge } from "./needs.ts";
@@ -30,7 +39,10 @@ export function makeRemedy(
   return allow(doing, aboutKit(kit, "remedy-made", body), [needOpen(kit, body.finding)]);
 }
 
-/** Decides to live with a finding for a while: by name, under a stated limit, until a day not far ahead. */
+/**
+ * Decides to live with a finding for a while: by name, under a stated limit, until a day not far ahead. Never one that
+ * grounds the kit.
+ */
 export function liveWith(
   doing: Doing,
   kit: KitState,
@@ -40,6 +52,7 @@ export function liveWith(
   return allow(doing, aboutKit(kit, "remedy-made", body), [
     keeper,
     needOpen(kit, body.finding),
+    needLivable(kit, body.finding),
     judgeUntil(doing, body.until),
   ]);
 }
@@ -76,10 +89,9 @@ function judgeProof(
   const wanted = pattern ? provingChecks(finding, pattern) : [];
   const done = new Set(body.checks.map((check) => check.check));
   const missing = wanted.filter((check) => !done.has(check.id)).map((check) => check.ask);
-  const remedied = finding.remedies.some(({ remedy }) => remedy.how !== "lived-with");
   return [
     unless(
-      remedied,
+      isRemedied(finding),
       because("SN-133", "body.finding", finding.id, "a finding with a remedy", "Say first what was done about it."),
     ),
     missing.length === 0
@@ -95,6 +107,13 @@ function judgeUntil(doing: Doing, until: string): Fault | undefined {
   if (compareDates(day, doing.today) >= 0 && compareDates(day, latest) <= 0) return undefined;
   const allowed = `a day from today to ${formatDate(latest)}`;
   return because("SN-135", "body.until", until, allowed, "Choose a day by which somebody looks at it again.");
+}
+
+function needLivable(kit: KitState, id: string): Fault | undefined {
+  const finding = openOne(kit, id);
+  if (!finding || mayBeLivedWith(finding)) return undefined;
+  const remedy = "It grounds the kit: mend or replace it, or close the kit as grounded.";
+  return because("SN-137", "body.finding", id, "a finding that does not ground the kit", remedy);
 }
 
 function openOne(kit: KitState, id: string): Finding | undefined {

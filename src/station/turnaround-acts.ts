@@ -86,8 +86,8 @@ export function sealKit(doing: Doing, kit: KitState, body: Bodies["sealed"]): Ac
       turnaround ? noSuchPattern(kit.pattern) : notOpen(body.turnaround),
     ]);
   }
-  const { today, kits: allKits } = doing;
-  const refusals = sealingRefusals({ kit, turnaround, pattern, allKits, seal: body.seal, today });
+  const { kits: allKits } = doing;
+  const refusals = sealingRefusals({ kit, turnaround, pattern, allKits, seal: body.seal });
   const faults = refusals.map((one) => because("SN-124", one.item ?? one.rule, undefined, "settled first", one.text));
   return allow(doing, aboutKit(kit, "sealed", body), [needOnCharge(kit), ...faults]);
 }

@@ -12,11 +12,14 @@ export interface DateFieldProps {
   readonly fault?: string;
   /** The day may be left empty, as on a label that prints only a month (default). */
   readonly mayBeMonth?: boolean;
+  /** The date stands on the thing itself (default), so that its day may be unprinted rather than unknown. */
+  readonly isPrinted?: boolean;
 }
 
 /** A date as printed: day, month and year in boxes of their own, so that no order of figures is guessed. */
 export function DateField(props: DateFieldProps) {
-  const { label, hint, onChange, mayBeMonth = true } = props;
+  const { label, hint, onChange, mayBeMonth = true, isPrinted = true } = props;
+  const dayMayLack = isPrinted ? "Day, if printed" : "Day, if known";
   const id = useId();
   const [parts, setParts] = useState<DateParts>(() => partsOf(props.value));
   const read = readPrintedDate(parts, mayBeMonth);
@@ -33,7 +36,7 @@ export function DateField(props: DateFieldProps) {
         {hint ?? (mayBeMonth ? "As printed. Leave the day empty where only a month is printed." : "As printed.")}
       </p>
       <div className="field-row date-parts">
-        <Part name={mayBeMonth ? "Day, if printed" : "Day"} value={parts.day} onChange={(day) => change({ day })} />
+        <Part name={mayBeMonth ? dayMayLack : "Day"} value={parts.day} onChange={(day) => change({ day })} />
         <Part name="Month, 1 to 12" value={parts.month} onChange={(month) => change({ month })} />
         <Part name="Year, four figures" value={parts.year} onChange={(year) => change({ year })} />
       </div>

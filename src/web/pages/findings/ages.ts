@@ -1,6 +1,6 @@
 import { parseDate } from "#base";
 import { itemNamed, modeNamed, type Pattern } from "#kit";
-import { findingsByAge, type AgedFinding, type Finding, type KitState } from "#readiness";
+import { findingsByAge, isRemedied, type AgedFinding, type Finding, type KitState } from "#readiness";
 
 /** An open finding with what it concerns by name, as lists show it. */
 export type OpenFinding = AgedFinding & NamedFinding;
@@ -54,8 +54,7 @@ export type Progress = "needs-remedy" | "needs-proof" | "lived-with" | "closed";
 export function progressOf(finding: Finding, today: string): Progress {
   if (finding.closed) return "closed";
   if (finding.livedWith && parseDate(finding.livedWith.until) >= today) return "lived-with";
-  const last = finding.remedies.at(-1)?.remedy;
-  return last && last.how !== "lived-with" ? "needs-proof" : "needs-remedy";
+  return isRemedied(finding) ? "needs-proof" : "needs-remedy";
 }
 
 /** Progress in words, naming what comes next. */

@@ -3,7 +3,7 @@ import { itemNamed, modeNamed, stepNamed } from "#kit";
 import { useRecorder, useStation } from "../../device/index.ts";
 import { ButtonLink, EmptyState, Notice, Page, PhotoStrip, Section, Timestamp } from "../../parts/index.ts";
 import { KitActs } from "../turnaround/acts.ts";
-import { findKit, nameOf } from "../turnaround/at-hand.ts";
+import { findKit, nameOf, type KitAtHand } from "../turnaround/at-hand.ts";
 import { sayEffect } from "../turnaround/finding-choice.ts";
 import type { AboutFinding } from "./about-finding.ts";
 import { nameFinding, progressOf } from "./ages.ts";
@@ -97,6 +97,7 @@ function Next({ at, finding }: AboutFinding) {
         <p>
           Proved <Timestamp at={finding.closed.at} /> by {nameOf(at.view, finding.closed.by)}.
         </p>
+        <WayOn at={at} />
       </Notice>
     );
   }
@@ -120,6 +121,13 @@ function Next({ at, finding }: AboutFinding) {
       </Section>
     </>
   );
+}
+
+/** Where the work goes on: the open turnaround, or else the kit. */
+function WayOn({ at }: { readonly at: KitAtHand }) {
+  const { id, name, turnaround } = at.kit;
+  if (!turnaround) return <ButtonLink to={`/kit/${id}`}>Go to {name}</ButtonLink>;
+  return <ButtonLink to={`/kit/${id}/turnaround`}>Back to the turnaround of {name}</ButtonLink>;
 }
 
 /** A finding inside a sealed container is put right in a turnaround. */

@@ -35,6 +35,7 @@ export function LivedWithForm({ at, acts, finding }: ActingOnFinding) {
         label="Until"
         value={until}
         onChange={setUntil}
+        mayBeMonth={false}
         hint="The day somebody looks at it again."
         {...(tried && until === undefined && { fault: "Choose a day." })}
       />

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { sayRemedy } from "./remedy-words.ts";
+import { sayRemedy, sayWhyNotLivedWith } from "./remedy-words.ts";
 
 describe("remedies in words", () => {
   it("says what was mended", () => {
@@ -16,5 +16,22 @@ describe("remedies in words", () => {
   it("says who lives with it, under which limit and until when", () => {
     const lived = { finding: "f", how: "lived-with", name: "Ada", limit: "daylight only", until: "2026-04" } as const;
     expect(sayRemedy(lived)).toBe("Lived with by Ada until 30 April 2026: daylight only");
+  });
+});
+
+describe("living with a finding", () => {
+  it("is offered to those who may decide it, of a finding that does not ground", () => {
+    expect(sayWhyNotLivedWith({ effect: "limits" }, "keeper")).toBeUndefined();
+    expect(sayWhyNotLivedWith({ effect: "notes" }, "administrator")).toBeUndefined();
+  });
+
+  it("is not offered to others, and says who may", () => {
+    expect(sayWhyNotLivedWith({ effect: "limits" }, "crew")).toContain("Only a keeper");
+  });
+
+  it("is offered to nobody of a finding that grounds", () => {
+    expect(sayWhyNotLivedWith({ effect: "grounds" }, "keeper")).toBe(
+      "It grounds the kit: mend or replace it, or close the kit as grounded.",
+    );
   });
 });

@@ -17,7 +17,7 @@ export function SealForm({ open, acts }: { readonly open: OpenKit; readonly acts
   const [witness, setWitness] = useState("");
   const [tried, setTried] = useState(false);
   const seal = first.trim();
-  const used = sealingRefusals({ kit, turnaround, pattern, allKits: view.kits, today: view.today, seal });
+  const used = sealingRefusals({ kit, turnaround, pattern, allKits: view.kits, seal });
   const typing = judgeTyping(first, second);
   const close = async () => {
     setTried(true);

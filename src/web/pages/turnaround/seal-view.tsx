@@ -19,7 +19,7 @@ interface SealViewProps {
 export function SealView({ open, acts, place }: SealViewProps) {
   const { kit, turnaround, pattern, view } = open;
   const [grounding, setGrounding] = useState(false);
-  const refusals = sealingRefusals({ kit, turnaround, pattern, allKits: view.kits, today: view.today });
+  const refusals = sealingRefusals({ kit, turnaround, pattern, allKits: view.kits });
   return (
     <main className="runner-main">
       <StepHeading>Close and seal {kit.name}</StepHeading>
