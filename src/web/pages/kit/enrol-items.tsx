@@ -58,6 +58,7 @@ function ItemDate({ item, draft, onChange }: ItemProps) {
           ? "Leave the day empty where only a month is printed."
           : "Leave the day empty where only a month is known."
       }
+      isPrinted={isPrinted}
       value={draft.dates[item.id]}
       onChange={change}
     />

@@ -21,7 +21,7 @@ export function RefusalList({ open, refusals, place }: RefusalListProps) {
   const shown = all ? refusals : refusals.slice(0, AT_FIRST);
   const more = refusals.length - shown.length;
   return (
-    <Section title={`${refusals.length} in the way of a seal`}>
+    <Section title={sayInTheWay(refusals.length)}>
       <ul className="refusals">
         {shown.map((reason, at) => (
           <li key={`${reason.text} ${at}`}>
@@ -33,6 +33,10 @@ export function RefusalList({ open, refusals, place }: RefusalListProps) {
       {more > 0 && <Button onPress={() => setAll(true)}>Show the other {more}</Button>}
     </Section>
   );
+}
+
+function sayInTheWay(count: number): string {
+  return count === 1 ? "1 thing stands in the way of a seal" : `${count} things stand in the way of a seal`;
 }
 
 interface WayProps {
