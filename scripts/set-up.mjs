@@ -1,6 +1,6 @@
 // Makes a checkout able to run: the right Node, dependencies as locked, parts built from these sources.
 // Plain old syntax and bare module names, so that a Node too old for the rest can still read this and say so.
-import { spawnSync } from "child_process";
+import { spawn, spawnSync } from "child_process";
 import { createHash } from "crypto";
 import { existsSync, mkdirSync, readFileSync, readdirSync, statSync, writeFileSync } from "fs";
 import { dirname, join, relative, sep } from "path";
@@ -20,7 +20,7 @@ const SOURCES = ["src", "patterns", "package-lock.json", "tsconfig.json", "vite.
 /** Checks Node, installs what is locked where it is missing or another version, and builds the parts named. */
 export async function setUp(parts = []) {
   requireNode();
-  if (!isInstalled()) install();
+  if (!isInstalled()) await install();
   const stale = parts.filter((part) => builtHash(part) !== sourceHash(part));
   if (stale.length > 0) build(stale);
 }
@@ -48,16 +48,32 @@ function isInstalled() {
   return want.every(([path, { version, optional }]) => path === "" || optional || isKept(path, version));
 }
 
-function install() {
-  say("Installing what Drykeel needs. This takes a minute or two, once.");
-  const npm = process.platform === "win32" ? "npm.cmd" : "npm";
-  const shell = process.platform === "win32";
-  const run = spawnSync(npm, ["ci"], { cwd: root, shell, stdio: ["ignore", "ignore", "pipe"], encoding: "utf8" });
-  if (run.status === 0) return;
-  const output = run.stderr || String(run.error);
+async function install() {
+  say("Installing what Drykeel needs. This takes a minute or two, once; several on a small machine.");
+  const started = Date.now();
+  const beat = setInterval(
+    () => say(`Still installing, ${Math.round((Date.now() - started) / 1000)} s so far.`),
+    30000,
+  );
+  const { status, output } = await runInstall();
+  clearInterval(beat);
+  if (status === 0) return;
   mkdirSync(dirname(installLog), { recursive: true });
   writeFileSync(installLog, output);
   stop(`${explainInstall(output)} The whole output is in ${relative(root, installLog)}.`);
+}
+
+/** Runs `npm ci`; resolves to its exit status and what it said on its error stream. */
+function runInstall() {
+  const isWindows = process.platform === "win32";
+  const options = { cwd: root, shell: isWindows, stdio: ["ignore", "ignore", "pipe"] };
+  return new Promise((done) => {
+    let output = "";
+    const npm = spawn(isWindows ? "npm.cmd" : "npm", ["ci"], options);
+    npm.stderr.setEncoding("utf8").on("data", (text) => (output += text));
+    npm.on("error", (cause) => done({ status: null, output: String(cause) }));
+    npm.on("close", (status) => done({ status, output }));
+  });
 }
 
 function explainInstall(output) {

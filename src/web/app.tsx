@@ -71,7 +71,7 @@ function useArrival(): void {
   }, [location]);
 }
 
-/** Seen only where there is much to read: nothing flashes in the ordinary half second. */
+/** The words of index.html stay for the ordinary half second, so that nothing flashes; then it says what takes so long. */
 function Opening() {
   const [isSlow, setSlow] = useState(false);
   useEffect(() => {
@@ -82,7 +82,9 @@ function Opening() {
     <Page title="Drykeel" frame="full">
       <p>Reading what this device holds.</p>
     </Page>
-  ) : null;
+  ) : (
+    <p className="opening">Drykeel is opening</p>
+  );
 }
 
 function Fetching({ state }: { readonly state: DeviceState & { kind: "signed-in" } }) {
