@@ -1,9 +1,9 @@
 import { InputError } from "#base";
-import { PROBLEM, type SignInRequest } from "#station";
+import { PIN_RULE, pinWeakness, PROBLEM, type SignInRequest } from "#station";
 import { requireWelcome } from "./arrival.ts";
 import type { Parts } from "./parts.ts";
 import { Refusal } from "./problem.ts";
-import { hashPin, isPin, weaknessOf } from "./secrets.ts";
+import { hashPin, isPin } from "./secrets.ts";
 import { forgive, lanesOf, takeTry, waitLeft } from "./slowing.ts";
 
 /** The person whose name and PIN these are. Each try costs, the more the oftener it failed. */
@@ -33,10 +33,9 @@ function wrongPin(wait: number): Refusal {
 
 /** @throws InputError SV-130 where the PIN is among the first that anyone would guess */
 export function requireFitPin(pin: string): void {
-  const got = weaknessOf(pin);
+  const got = pinWeakness(pin);
   if (got === undefined) return;
-  const allowed = "6 to 12 digits that are not all the same and not in a row";
-  throw new InputError([{ code: "SV-130", field: "pin", got, allowed, remedy: "Choose another PIN." }]);
+  throw new InputError([{ code: "SV-130", field: "pin", got, allowed: PIN_RULE, remedy: "Choose another PIN." }]);
 }
 
 /** Keeps a person's PIN as a hash, in place of the one before. */

@@ -44,11 +44,3 @@ export function readCode(typed: string): string {
 export function hashSecret(purpose: string, secret: string): string {
   return createHash("sha256").update(`${purpose}\n${secret}`).digest("hex");
 }
-
-/** Why a PIN would be guessed within the few tries anyone gets, or undefined where it is fit. */
-export function weaknessOf(pin: string): string | undefined {
-  const steps = Array.from(pin.slice(1), (digit, i) => Number(digit) - Number(pin[i]));
-  if (steps.every((step) => step === 0)) return "the same digit throughout";
-  if (steps.every((step) => step === 1) || steps.every((step) => step === -1)) return "digits in a row";
-  return undefined;
-}

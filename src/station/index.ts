@@ -2,6 +2,7 @@ export * from "./ports.ts";
 export * from "./wire.ts";
 export * from "./store-error.ts";
 export { CALLING, isKeeper, mayCall, mayWrite, ROLES, WRITING, type Asker, type Permission } from "./permission.ts";
+export { PIN_RULE, pinWeakness } from "./pin-rule.ts";
 export { judgeEntry, type EntryFacts } from "./judge-entry.ts";
 export { boardOf, standingAt, type Board, type BoardKit, type BoardPlace } from "./board.ts";
 export { createStationFold, type StationFold, type StationReading } from "./station-fold.ts";

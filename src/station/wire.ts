@@ -4,6 +4,7 @@ import type { Pattern } from "#kit";
 import type { KeptEntry } from "#log";
 import type { Role } from "#readiness";
 import type { Cursor } from "./ports.ts";
+import { PIN_RULE, PIN_SHAPE } from "./pin-rule.ts";
 import { PULL_LIMIT, PUSH_LIMIT } from "./wire-words.ts";
 
 export * from "./wire-words.ts";
@@ -15,10 +16,7 @@ export * from "./wire-words.ts";
  */
 
 const personName = z.string().trim().min(1).max(80).describe("name as written at the station, unlike any other there");
-const pin = z
-  .string()
-  .regex(/^\d{6,12}$/)
-  .describe("6 to 12 digits");
+const pin = z.string().regex(PIN_SHAPE).describe(PIN_RULE);
 const device = z
   .string()
   .regex(/^[A-Za-z0-9][A-Za-z0-9._-]{3,63}$/)

@@ -42,6 +42,10 @@ test("an empty station shows its set-up, and a wrong code is refused with what t
   await administrator.getByLabel("How many kits must be ready there").fill("2");
   await administrator.getByLabel("Your name").fill("Nell Harrow");
   await administrator.getByLabel("What people call this device").fill("Boat room desk");
+  await administrator.getByLabel("New PIN", { exact: true }).fill("123456");
+  await administrator.getByRole("button", { name: "Go on: enter it once more" }).click();
+  await administrator.getByText("This PIN has figures in a row. Choose another.").waitFor();
+  await administrator.getByRole("button", { name: "Clear" }).click();
   await enterNewPin(administrator, "482913");
   await administrator.getByRole("button", { name: "Set up the station" }).click();
   await administrator.getByRole("alert").waitFor();

@@ -1,4 +1,5 @@
 import { browserSupportsWebAuthn } from "@simplewebauthn/browser";
+import { PIN_RULE, pinWeakness } from "#station";
 import { useState } from "react";
 import { useThisDevice } from "../../device/index.ts";
 import type { Reply } from "../../device/server-door.ts";
@@ -22,7 +23,8 @@ function ChangePin() {
   const [pins, setPins] = useState({ old: "", new: "" });
   const [reply, setReply] = useState<Reply<undefined>>();
   const change = () => run(async () => setReply(await door.ask({ method: "PUT", path: "/api/pin", json: pins })));
-  const isReady = pins.old !== "" && /^\d{6,12}$/.test(pins.new);
+  const weakness = pinWeakness(pins.new);
+  const isReady = pins.old !== "" && weakness === undefined;
   return (
     <>
       <TextField
@@ -36,7 +38,8 @@ function ChangePin() {
       />
       <TextField
         label="New PIN"
-        hint="6 to 12 figures."
+        hint={`${PIN_RULE}.`}
+        {...(pins.new.length >= 6 && weakness !== undefined && { fault: `This PIN has ${weakness}. Choose another.` })}
         type="password"
         inputMode="numeric"
         isShort

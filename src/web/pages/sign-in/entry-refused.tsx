@@ -12,11 +12,17 @@ export function EntryRefused({ outcome }: Pick<Entering, "outcome">) {
     );
   }
   const { message, remedy, faults, wait } = outcome.problem;
+  if (faults) {
+    return (
+      <Notice tone="wrong" title="The station did not take this" isNews>
+        <FaultList faults={faults} />
+      </Notice>
+    );
+  }
   return (
     <Notice tone="wrong" title={message} isNews>
       <p>{remedy}</p>
       {wait !== undefined && <p>Wait {wait < 120 ? `${wait} s` : `${Math.ceil(wait / 60)} min`}, then try again.</p>}
-      {faults && <FaultList faults={faults} />}
     </Notice>
   );
 }

@@ -1,4 +1,6 @@
-import { useState } from "react";
+import { PIN_RULE, pinWeakness } from "#station";
+import { useId, useState } from "react";
+import { FieldFault } from "../../parts/field-frame.tsx";
 import { Button } from "../../parts/index.ts";
 import { PinPad } from "./pin-pad.tsx";
 
@@ -9,15 +11,9 @@ export interface NewPin {
 
 export const NO_PIN: NewPin = { first: "", second: "" };
 
-/** What stands in the way of a PIN; undefined where nothing does. The station refuses more that anyone would guess. */
-export function faultOfFirst(pin: string): string | undefined {
-  if (pin.length < 6) return "A PIN has 6 to 12 figures.";
-  return /^(\d)\1+$/.test(pin) ? "A PIN of one figure over and over is the first that others try." : undefined;
-}
-
 /** True once a good PIN has been entered twice. */
 export function isPinReady({ first, second }: NewPin): boolean {
-  return faultOfFirst(first) === undefined && second === first;
+  return pinWeakness(first) === undefined && second === first;
 }
 
 interface NewPinPadsProps {
@@ -39,18 +35,30 @@ export function NewPinPads({ value, onChange }: NewPinPadsProps) {
   );
 }
 
+/** The rule is said under the pad and looked at when going on: the station takes every PIN that gets past here. */
 function FirstPad({ value, onChange, onDone }: NewPinPadsProps & { readonly onDone: () => void }) {
-  const fault = faultOfFirst(value.first);
+  const [weakness, setWeakness] = useState<string>();
+  const faultId = useId();
+  const enter = (first: string) => {
+    setWeakness(undefined);
+    onChange({ first, second: "" });
+  };
+  const goOn = () => {
+    const found = pinWeakness(value.first);
+    if (found === undefined) onDone();
+    else setWeakness(found);
+  };
+  const fault = weakness && `This PIN has ${weakness}. Choose another.`;
   return (
     <div className="pin-step">
       <PinPad
         label="New PIN"
-        hint="6 to 12 figures. Not a birthday, not the station's telephone."
+        hint={`${PIN_RULE}. Not a birthday, not the station's telephone.`}
         value={value.first}
-        onChange={(first) => onChange({ first, second: "" })}
+        onChange={enter}
       />
-      {value.first.length >= 6 && fault !== undefined && <p className="field-fault">{fault}</p>}
-      <Button onPress={onDone} isDisabled={fault !== undefined}>
+      <FieldFault id={faultId} fault={fault} />
+      <Button onPress={goOn} isDisabled={value.first === ""}>
         Go on: enter it once more
       </Button>
     </div>
