@@ -1,14 +1,17 @@
 import { mayCall, mayWrite } from "#station";
 import type { Person } from "#readiness";
-import { useState } from "react";
+import { useMemo, useState } from "react";
 import { useStation } from "../../device/index.ts";
 import { Button, Page, ROLE_WORDS, Section, Table, type Column } from "../../parts/index.ts";
 import { ChangePerson } from "./change-person.tsx";
 import { InvitePerson } from "./invite-person.tsx";
+import { writersOf } from "./log-traces.ts";
 
 /** Who belongs to the station and what each may do. */
 export default function PeoplePage() {
-  const { people, me } = useStation();
+  const view = useStation();
+  const { people, me } = view;
+  const writers = useMemo(() => writersOf(view), [view]);
   const [chosen, setChosen] = useState<string>();
   const here = people.filter(({ left }) => !left);
   const gone = people.filter(({ left }) => left);
@@ -19,7 +22,7 @@ export default function PeoplePage() {
       <Table
         caption="People of the station"
         isCaptionHidden
-        columns={columns(mayChange ? setChosen : undefined)}
+        columns={columns(writers, mayChange ? setChosen : undefined)}
         rows={here}
         rowKey={({ id }) => id}
       />
@@ -34,9 +37,14 @@ export default function PeoplePage() {
   );
 }
 
-function columns(choose: ((id: string) => void) | undefined): readonly Column<Person>[] {
+function columns(writers: ReadonlySet<string>, choose: ((id: string) => void) | undefined): readonly Column<Person>[] {
   const always: readonly Column<Person>[] = [
-    { key: "name", head: "Name", cell: ({ name }) => name },
+    // Whoever signs in on a device that is known already leaves no line: nobody is said not to have come.
+    {
+      key: "name",
+      head: "Name",
+      cell: ({ id, name }) => (writers.has(id) ? name : `${name} (invited, no line by them yet)`),
+    },
     { key: "role", head: "Role", cell: ({ role }) => ROLE_WORDS[role] },
   ];
   if (!choose) return always;
