@@ -133,7 +133,7 @@ function readingFor(scribe: Scribe, check: Check): Value | undefined {
     case "count":
       return { kind: "count", count: check.exactly };
     case "match": {
-      const read = check.item.includes("seal") ? scribe.plan.sealSeen : plateOf(scribe.plan.kit);
+      const read = check.against === "recorded-seal" ? scribe.plan.sealSeen : plateOf(scribe.plan.kit);
       return { kind: "match", first: read, second: read };
     }
     case "date":

@@ -83,8 +83,12 @@ const checkBlock = z
           kind: z.literal("match"),
           first: readingText(60, "The first thing read."),
           second: readingText(60, "The thing it must agree with."),
+          against: oneWord(
+            ["recorded-seal"],
+            "recorded-seal: the second is the seal on record when the kit was opened; only the first is entered.",
+          ).exactOptional(),
         },
-        "Two things that must agree, each read and entered.",
+        "Two things that must agree, each read and entered unless the second stands on record.",
       ),
       block({ ...everyCheck, kind: z.literal("date") }, "The date printed on the item, read and entered."),
     ],

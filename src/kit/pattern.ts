@@ -109,8 +109,16 @@ export type Check =
   | (CheckBase & { readonly kind: "timed"; readonly atLeast?: number; readonly atMost?: number })
   | (CheckBase & { readonly kind: "prove" })
   | (CheckBase & { readonly kind: "count"; readonly of: string; readonly exactly: number })
-  /** Two things that must agree, each read and entered, such as the card and the container. */
-  | (CheckBase & { readonly kind: "match"; readonly first: string; readonly second: string })
+  /**
+   * Two things that must agree, such as the card and the container. Each is read and entered; where `against` says that
+   * the second stands on record, only the first, and the program compares.
+   */
+  | (CheckBase & {
+      readonly kind: "match";
+      readonly first: string;
+      readonly second: string;
+      readonly against?: "recorded-seal";
+    })
   /** The date printed on the item is read and entered. */
   | (CheckBase & { readonly kind: "date" });
 

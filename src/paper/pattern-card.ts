@@ -108,6 +108,7 @@ function timerWords(timer: StepTimer | undefined): string {
 function checkWords(check: Check): string {
   if (check.kind === "measure") return `${limitWords(check)}:`;
   if (check.kind === "count") return `${check.of}, ${check.exactly}:`;
+  if (check.kind === "match" && check.against) return `${check.first}:`;
   if (check.kind === "match") return `${check.first}:\n${check.second}:`;
   if (check.kind === "date") return "printed date:";
   if (check.kind === "timed") return `${limitWords({ ...check, dimension: "time", unit: "s" })}:`;

@@ -161,6 +161,17 @@ describe("a kit whose devices had wrong clocks", () => {
     expect(kit.waiting).toBeUndefined();
   });
 
+  it("keeps the seal that stood on record at the opening, also where a second device opens the kit too", () => {
+    const hand = new Hand().enrol();
+    const recorded = kitFrom(hand.entries).seal?.number;
+    hand.open("t1", "99999");
+    expect(kitFrom(hand.entries).turnaround?.opened).toMatchObject({ sealSeen: "99999", sealOnRecord: recorded });
+    hand.open("t2");
+    const both = kitFrom(hand.entries);
+    const opened = [both.turnaround, ...(both.otherTurnarounds ?? [])].map((one) => one?.opened.sealOnRecord);
+    expect(opened).toEqual([recorded, recorded]);
+  });
+
   it("keeps answers that sort before the opening of their turnaround", () => {
     const hand = new Hand().enrol().open();
     const phone = hand.fork("phone");

@@ -77,7 +77,8 @@ export interface Turnaround {
   /** "id@version" of the pattern it was begun under. */
   readonly pattern?: string;
   readonly because: string;
-  readonly opened: Mark & { readonly sealSeen: string };
+  /** With the seal as it was read, and as it stood on record, if one did. */
+  readonly opened: Mark & { readonly sealSeen: string; readonly sealOnRecord?: string };
   /** Latest standing answer by "step" or "step/check". */
   readonly answers: Readonly<Record<string, StepAnswer & { readonly mark: Mark }>>;
   readonly timers: Readonly<Record<string, TimerState>>;

@@ -34,7 +34,9 @@ function open(draft: KitDraft, body: KitBodies["turnaround-opened"], entry: Entr
   const { kit } = draft;
   const standing = kit.turnaround;
   const turnaround = draft.turnaround(body.turnaround, entry);
-  Object.assign(turnaround, { because: body.because, opened: { ...markOf(entry), sealSeen: body.sealSeen } });
+  const sealOnRecord = kit.seal?.number ?? standing?.opened.sealOnRecord;
+  const seals = { sealSeen: body.sealSeen, ...(sealOnRecord === undefined ? {} : { sealOnRecord }) };
+  Object.assign(turnaround, { because: body.because, opened: { ...markOf(entry), ...seals } });
   if (turnaround.closed) return;
   if (standing && standing.id !== body.turnaround) {
     const about = "Two turnarounds were opened on this kit.";

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import type { Value } from "#readiness";
 import * as findings from "./finding-acts.ts";
 import * as kits from "./kit-acts.ts";
 import { Desk, refusalsOf } from "./sample-station.ts";
@@ -35,6 +36,8 @@ function ready(): Desk {
   made.do(
     turnarounds.answerStep(made.as("ben"), made.kit(), { ...answer, check: "volts", value: { ...VOLTS, si: 1.5 } }),
   );
+  const value = { kind: "match" as const, first: "00417", second: "00417" };
+  made.do(turnarounds.answerStep(made.as("ben"), made.kit(), { ...answer, check: "seal-number", value }));
   made.do(turnarounds.answerStep(made.as("ben"), made.kit(), { turnaround: "t1", step: "stow", answer: "seen" }));
   return made;
 }
@@ -111,6 +114,22 @@ describe("turning a kit round", () => {
     expect(answer({ value: { ...VOLTS, si: 1.39 } })).toEqual(["SN-126"]);
     expect(answer({ value: { ...VOLTS, si: 1.4 } })).toEqual([]);
     expect(answer({ answer: "wrong", value: { ...VOLTS, si: 1.39 } })).toEqual([]);
+  });
+
+  it("holds a seal against the one on record at the opening, not against what is typed beside it", () => {
+    const made = opened();
+    const answer = (value: object) =>
+      refusalsOf(
+        turnarounds.answerStep(made.as("ben"), made.kit(), {
+          ...LOOK,
+          check: "seal-number",
+          answer: "seen",
+          value: value as Value,
+        }),
+      );
+    expect(answer({ kind: "match", first: "00417", second: "00417" })).toEqual([]);
+    expect(answer({ kind: "match", first: "00999", second: "00999" })).toEqual(["SN-126"]);
+    expect(answer({ kind: "text", text: "00999" })).toEqual(["SN-126"]);
   });
 
   it("times and fits at the steps of the pattern", () => {

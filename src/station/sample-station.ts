@@ -50,12 +50,23 @@ export const SMALL_PATTERN: Pattern = {
       unit: "V",
       atLeast: 1.4,
     },
+    {
+      id: "seal-number",
+      kind: "match",
+      item: "pump",
+      ask: "Read the seal.",
+      expect: "As on record.",
+      finds: [],
+      first: "Seal",
+      second: "Record",
+      against: "recorded-seal",
+    },
   ],
   stages: [
     {
       id: "examine",
       name: "Examine",
-      steps: [{ ...STEP, id: "look", line: 1, text: "Look.", checks: ["turns", "volts"] }],
+      steps: [{ ...STEP, id: "look", line: 1, text: "Look.", checks: ["turns", "volts", "seal-number"] }],
     },
     {
       id: "restow",

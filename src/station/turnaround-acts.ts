@@ -1,6 +1,14 @@
 import { isDate, isMonth, parseDate, type Fault } from "#base";
 import type { Pattern, Step } from "#kit";
-import { lookUp, sealingRefusals, type Bodies, type KitState, type Turnaround, type Value } from "#readiness";
+import {
+  isSameSeal,
+  lookUp,
+  sealingRefusals,
+  type Bodies,
+  type KitState,
+  type Turnaround,
+  type Value,
+} from "#readiness";
 import { aboutKit, allow, type Act, type Doing } from "./draft.ts";
 import { because, noSuchItem, noSuchPattern } from "./faults.ts";
 import { needHere, needNewSeal, needNotAhead, needOnCharge } from "./needs.ts";
@@ -147,7 +155,19 @@ function judgeValue(doing: Doing, kit: KitState, body: Bodies["step-answered"]):
   if (check.kind === "count") return value.kind === "count" && value.count === check.exactly ? [] : [outside];
   if (check.kind === "date") return isGoodDate(value, doing.today) ? [] : [outside];
   if (check.kind !== "match") return [];
-  return value.kind === "match" && plain(value.first) === plain(value.second) ? [] : [outside];
+  const recorded = openOne(kit, body.turnaround)?.opened.sealOnRecord;
+  const agrees = check.against === undefined ? agreesWithin(value) : agreesWithRecord(value, recorded);
+  return agrees ? [] : [outside];
+}
+
+function agreesWithin(value: Value): boolean {
+  return value.kind === "match" && plain(value.first) === plain(value.second);
+}
+
+/** The reading is held against the record itself, whatever it says the record is; with none, it is only kept. */
+function agreesWithRecord(value: Value, recorded: string | undefined): boolean {
+  if (recorded === undefined) return value.kind === "text" && value.text.trim() !== "";
+  return value.kind === "match" && isSameSeal(value.first, recorded);
 }
 
 function isGoodDate(value: Value, today: string): boolean {

@@ -1,7 +1,7 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { launchBrowser } from "./support/browser.ts";
-import { allSent, exportedLines, openKit, sealWith } from "./support/kits.ts";
+import { allSent, exportedLines, openKit, sealOn, sealWith } from "./support/kits.ts";
 import { signIn, slowClock } from "./support/people.ts";
 import { startStation, type RunningStation } from "./support/station.ts";
 import { shippedPattern, TurnaroundHand } from "./support/turnaround-hand.ts";
@@ -24,7 +24,7 @@ beforeAll(async () => {
   const clock = await slowClock(phone, 3 * 3600);
   page = await phone.newPage();
   await signIn(page, station, "Mara Tolliver");
-  hand = new TurnaroundHand(page, pattern, clock);
+  hand = new TurnaroundHand(page, pattern, clock, await sealOn(page, KIT));
 });
 
 afterAll(async () => {

@@ -42,7 +42,7 @@ describe("a phone without its station", () => {
     await station.kill();
 
     await openKit(page, "br-07", seal);
-    const hand = new TurnaroundHand(page, pattern, clock);
+    const hand = new TurnaroundHand(page, pattern, clock, seal);
     await hand.workTo(5);
     await addPhoto(page);
     await hand.workTo(40);
@@ -50,7 +50,7 @@ describe("a phone without its station", () => {
 
     page = await phone.newPage();
     await page.goto(`${station.url}/kit/br-07/turnaround`);
-    const resumed = new TurnaroundHand(page, pattern, clock);
+    const resumed = new TurnaroundHand(page, pattern, clock, seal);
     await page.getByRole("heading", { level: 1, name: /^Line 40 of/ }).waitFor();
     await resumed.workTo();
     await page.getByRole("button", { name: "Go on to close and seal" }).click();

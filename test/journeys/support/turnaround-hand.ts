@@ -23,11 +23,14 @@ export class TurnaroundHand {
   readonly page: Page;
   readonly pattern: Pattern;
   readonly clock: AdjustableClock;
+  /** The seal as it was read off the container. */
+  readonly seal: string;
 
-  constructor(page: Page, pattern: Pattern, clock: AdjustableClock) {
+  constructor(page: Page, pattern: Pattern, clock: AdjustableClock, seal: string) {
     this.page = page;
     this.pattern = pattern;
     this.clock = clock;
+    this.seal = seal;
   }
 
   /** Line shown now; undefined once every line is answered. */
@@ -123,7 +126,9 @@ export class TurnaroundHand {
     if (check.kind === "measure") await ask.getByLabel("Reading").fill(rightReading(check));
     if (check.kind === "count") await ask.getByLabel(`How many ${check.of}?`).fill(String(check.exactly));
     if (check.kind === "date") await this.fillDate(ask.getByRole("group", { name: "Date printed on it" }));
-    if (check.kind === "match") {
+    if (check.kind === "match" && check.against) {
+      await ask.getByLabel(check.first, { exact: true }).fill(this.seal);
+    } else if (check.kind === "match") {
       await ask.getByLabel(check.first, { exact: true }).fill("BR-07");
       await ask.getByLabel(check.second, { exact: true }).fill("BR-07");
     }

@@ -13,16 +13,18 @@ interface ProofCheckProps {
   readonly check: Check;
   readonly finding: Finding;
   readonly today: string;
+  /** None while the container stands open: its seal is broken, and the next not on. */
+  readonly recordedSeal: string | undefined;
   readonly onAnswer: (answer: Answer, value: Value | undefined) => void;
 }
 
 /** One check made once more, with the same limits and the same three answers. */
-export function ProofCheck({ check, finding, today, onAnswer }: ProofCheckProps) {
+export function ProofCheck({ check, finding, today, recordedSeal, onAnswer }: ProofCheckProps) {
   const { units } = usePreferences();
   const kept = useAskDraft(`proof.${finding.id}`, check.id);
   const [timer, setTimer] = useState<TimerState>();
   const [missing, setMissing] = useState<string>();
-  const reading = assembleReading(check, kept.draft.typed, { today, units, timer });
+  const reading = assembleReading(check, kept.draft.typed, { today, units, timer, recordedSeal });
   const limits = sayLimits(check, units);
   const give = (answer: Answer) => {
     setMissing(answer === "seen" && reading.kind === "incomplete" ? reading.missing : undefined);

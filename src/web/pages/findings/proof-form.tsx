@@ -35,6 +35,7 @@ export function ProofForm({ at, acts, finding }: ActingOnFinding) {
           check={open}
           finding={finding}
           today={at.view.today}
+          recordedSeal={at.kit.seal?.number}
           onAnswer={(answer, value) => {
             kept.change(repeat(kept.value, open, answer, value));
             setAgain(undefined);

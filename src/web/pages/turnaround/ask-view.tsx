@@ -21,7 +21,9 @@ export function AskView(props: Answering) {
   const kept = useAskDraft(open.turnaround.id, ask.key);
   const [again, setAgain] = useState(false);
   const timer = open.turnaround.timers[line.step.id];
-  const reading = assembleReading(ask.check, kept.draft.typed, { today: open.view.today, units, timer });
+  const recordedSeal = open.turnaround.opened.sealOnRecord;
+  const around = { today: open.view.today, units, timer, recordedSeal };
+  const reading = assembleReading(ask.check, kept.draft.typed, around);
   const answers = useAnswering(props, reading, kept);
   const section = useFocusIfLost<HTMLElement>();
   return (

@@ -31,6 +31,14 @@ describe("boxes of a filled card", () => {
     for (const check of ["cord", "bands", "number", "cells-date"]) expect(cell(check, "s").kind).toBe("fault");
   });
 
+  it("holds a seal's number against the record", () => {
+    const seal = (text: string) => readCell(sampleCheck("seal"), text, { ...around, recordedSeal: "00417" });
+    expect(seal("00417")).toMatchObject({ meaning: { answer: "seen", value: { first: "00417", second: "00417" } } });
+    expect(seal("00471")).toMatchObject({ meaning: { answer: "wrong" } });
+    expect(seal("00471 / 00471")).toMatchObject({ meaning: { answer: "wrong" } });
+    expect(seal("")).toEqual({ kind: "fault", fault: "Type what was read: the seal. Or w, or n and why." });
+  });
+
   it("refuses dates and numbers that are none", () => {
     expect(cell("cells-date", "2027-02-30").kind).toBe("fault");
     expect(cell("bands", "-1").kind).toBe("fault");

@@ -2,7 +2,7 @@ import { isDate, isMonth, isQuantity, parseQuantity, type Dimension, type UnitSy
 import type { Check, StepTimer } from "#kit";
 import type { Answer, Value } from "#readiness";
 import { sayDuration } from "./clock.ts";
-import { judgeReading } from "./reading.ts";
+import { judgeReading, matchRecord } from "./reading.ts";
 
 /** What a typed box means, or what to type instead. */
 export type Cell<Meaning> =
@@ -18,6 +18,8 @@ export interface CardAnswer {
 interface Circumstances {
   readonly today: string;
   readonly units: UnitSystem;
+  /** The seal on record that a check against it is compared with, where there is one. */
+  readonly recordedSeal?: string | undefined;
 }
 
 /**
@@ -35,7 +37,7 @@ export function readCell(check: Check | undefined, text: string, around: Circums
   if (!check || check.kind === "look" || check.kind === "prove") {
     return /^s$/i.test(typed) ? read({ answer: "seen" }) : fault(`Type s, w, or n and why.`);
   }
-  const value = readValue(check, typed);
+  const value = readValue(check, typed, around.recordedSeal);
   const judgement = value && judgeReading(check, value, around.today, around.units);
   if (!value || !judgement) return fault(`${sayWanted(check)} Or w, or n and why.`);
   return read({ answer: judgement.right ? "seen" : "wrong", value });
@@ -45,11 +47,12 @@ function readWhy(why: string): Cell<CardAnswer> {
   return why === "" ? fault("After n, type why it was not possible.") : read({ answer: "not-possible", why });
 }
 
-function readValue(check: Check, typed: string): Value | undefined {
+function readValue(check: Check, typed: string, recordedSeal: string | undefined): Value | undefined {
   if (check.kind === "measure") return readQuantity(typed, check.dimension as Dimension, check.unit);
   if (check.kind === "timed") return readQuantity(typed, "time", "s");
   if (check.kind === "count") return /^\d{1,4}$/.test(typed) ? { kind: "count", count: Number(typed) } : undefined;
   if (check.kind === "date") return isDate(typed) || isMonth(typed) ? { kind: "date", date: typed } : undefined;
+  if (check.kind === "match" && check.against) return matchRecord(typed, recordedSeal);
   const [first = "", second = ""] = typed.split("/").map((side) => side.trim());
   return first !== "" && second !== "" ? { kind: "match", first, second } : undefined;
 }
@@ -65,6 +68,7 @@ function sayWanted(check: Check): string {
   if (check.kind === "measure") return `Type the reading in ${check.unit}.`;
   if (check.kind === "timed") return "Type the time, such as 45 s.";
   if (check.kind === "count") return `Type how many ${check.of}.`;
+  if (check.kind === "match" && check.against) return `Type what was read: ${check.first}.`;
   return check.kind === "date" ? "Type the date, 2027-03-14 or 2027-03." : "Type both, with / between.";
 }
 
@@ -101,6 +105,7 @@ export function readFittingCell(needsDate: boolean, text: string): Cell<{ readon
 /** What a box may hold, beside the box. */
 export function sayBox(check: Check | undefined): string {
   if (!check || check.kind === "look" || check.kind === "prove") return "s, w, n why";
+  if (check.kind === "match" && check.against) return "as read, w, n why";
   const wants = { measure: "reading", timed: "time", count: "number", match: "one / other", date: "date" }[check.kind];
   return `${wants}, w, n why`;
 }

@@ -23,7 +23,9 @@ export function enterBox(entering: Entering, row: CardRow, text: string, units: 
     const cell = readFittingCell(row.item.life.kind === "printed", text);
     return written(cell, ({ printed }) => writeFitting(entering, row, printed));
   }
-  const cell = readCell(row.check, text, { today: entering.open.view.today, units });
+  const { view, turnaround } = entering.open;
+  const around = { today: view.today, units, recordedSeal: turnaround.opened.sealOnRecord };
+  const cell = readCell(row.check, text, around);
   const made = written(cell, (answer) => writeAnswer(entering, row, answer));
   return made.kind === "write" && cell.kind === "read" ? { ...made, isWrong: cell.meaning.answer === "wrong" } : made;
 }

@@ -62,7 +62,9 @@ function MatchBoxes({ check, typed, change }: BoxesProps & { readonly check: Che
   return (
     <>
       <TextField label={check.first} value={typed.first ?? ""} onChange={(first) => change({ first })} />
-      <TextField label={check.second} value={typed.second ?? ""} onChange={(second) => change({ second })} />
+      {check.against === undefined && (
+        <TextField label={check.second} value={typed.second ?? ""} onChange={(second) => change({ second })} />
+      )}
     </>
   );
 }

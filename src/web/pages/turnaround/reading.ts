@@ -1,6 +1,6 @@
 import { formatDate, formatQuantity, isDate, isMonth, parseDate, type Dimension, type UnitSystem } from "#base";
 import type { Check } from "#kit";
-import type { Turnaround, Value } from "#readiness";
+import { isSameSeal, type Turnaround, type Value } from "#readiness";
 import { sayDuration } from "./clock.ts";
 import type { Answered } from "./lines.ts";
 
@@ -24,7 +24,7 @@ export function judgeReading(check: Check, value: Value, today: string, units: U
     return judgeLimits(value.si, check, (si) => writeLimit(check, si, units));
   }
   if (check.kind === "count" && value.kind === "count") return judgeCount(check, value.count);
-  if (check.kind === "match" && value.kind === "match") return judgeMatch(check, value);
+  if (check.kind === "match") return judgeMatch(check, value);
   if (check.kind === "date" && value.kind === "date") return judgeDate(value.date, today);
   return undefined;
 }
@@ -47,8 +47,27 @@ function judgeCount(check: Check & { readonly kind: "count" }, count: number): J
   return { right: false, words: `${number} ${word}: ${check.exactly} ${check.of} belong there.` };
 }
 
-function judgeMatch(check: Check & { readonly kind: "match" }, value: Value & { readonly kind: "match" }): Judgement {
-  const right = value.first.trim() === value.second.trim();
+type MatchCheck = Check & { readonly kind: "match" };
+
+/**
+ * Puts what was read together with what stands on record, for a check whose second side the program knows.
+ *
+ * @param read - as typed
+ * @param recorded - the number on record; undefined where none stands there, and the reading is only kept
+ */
+export function matchRecord(read: string, recorded: string | undefined): Value | undefined {
+  const first = read.trim();
+  if (first === "") return undefined;
+  return recorded === undefined ? { kind: "text", text: first } : { kind: "match", first, second: recorded };
+}
+
+function judgeMatch(check: MatchCheck, value: Value): Judgement | undefined {
+  if (check.against !== undefined && value.kind === "text") {
+    return { right: true, words: "None stands on record to compare with: what was read is kept." };
+  }
+  if (value.kind !== "match") return undefined;
+  const right =
+    check.against === undefined ? value.first.trim() === value.second.trim() : isSameSeal(value.first, value.second);
   return { right, words: right ? "The two agree." : `They differ: ${check.first} and ${check.second}.` };
 }
 

@@ -31,6 +31,7 @@ export const SAMPLE: Pattern = {
     { ...look("cord", "torch", []), kind: "measure", dimension: "length", unit: "cm", atLeast: 0.5, atMost: 0.6 },
     { ...look("bands", "torch", []), kind: "count", of: "bands", exactly: 4 },
     { ...look("number", "torch", []), kind: "match", first: "card", second: "container" },
+    { ...look("seal", "torch", []), kind: "match", first: "the seal", second: "the record", against: "recorded-seal" },
   ],
   stages: [
     { id: "open", name: "Open", steps: [step(1, "vent", []), step(2, "torch", ["torch-lights", "cells-date"])] },

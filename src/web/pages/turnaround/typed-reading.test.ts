@@ -28,6 +28,22 @@ describe("readings as typed", () => {
     expect(reading.kind === "read" && reading.value.kind === "quantity" && reading.value.si).toBeCloseTo(0.55, 12);
   });
 
+  it("holds the seal against the record, of which nothing is typed", () => {
+    const readSeal = (first: string, recordedSeal?: string) =>
+      assembleReading(sampleCheck("seal"), { first, second: first }, { ...around, recordedSeal });
+    expect(readSeal("dk 0417", "DK0417")).toMatchObject({ value: { second: "DK0417" }, judgement: { right: true } });
+    const wrong = readSeal("DK417", "DK0417");
+    expect(wrong).toMatchObject({ judgement: { right: false, words: "They differ: the seal and the record." } });
+    expect(readSeal(" ", "DK0417")).toMatchObject({ missing: "Read and enter: the seal." });
+  });
+
+  it("keeps a seal's number where none stands on record, and says that it compared nothing", () => {
+    expect(assembleReading(sampleCheck("seal"), { first: "DK0417" }, around)).toMatchObject({
+      value: { kind: "text", text: "DK0417" },
+      judgement: { words: expect.stringContaining("None stands on record") },
+    });
+  });
+
   it("takes a timed check's reading from the clock", () => {
     const timed = { ...sampleCheck("bands"), kind: "timed", atMost: 60 } as const;
     const timer = { seconds: 75, mark: sampleMark(1) };

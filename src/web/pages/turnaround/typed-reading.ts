@@ -2,7 +2,7 @@ import { isInputError, parseQuantity, type Dimension, type UnitSystem } from "#b
 import type { Check } from "#kit";
 import type { TimerState, Value } from "#readiness";
 import { sayDuration } from "./clock.ts";
-import { judgeReading, type Judgement } from "./reading.ts";
+import { judgeReading, matchRecord, type Judgement } from "./reading.ts";
 
 /** What stands in the boxes of a check, by box; `quantity` is `typed` with its unit. Kept until the answer is given. */
 export type Typed = Readonly<Partial<Record<"typed" | "quantity" | "count" | "first" | "second" | "date", string>>>;
@@ -20,20 +20,23 @@ interface Circumstances {
   readonly units: UnitSystem;
   /** The clock of the step, where the check is timed. */
   readonly timer?: TimerState | undefined;
+  /** The seal on record that a check against it is compared with, where there is one. */
+  readonly recordedSeal?: string | undefined;
 }
 
 /** Puts what was typed together into a reading and holds it against the limits. */
 export function assembleReading(check: Check | undefined, typed: Typed, around: Circumstances): Reading {
   if (!check || check.kind === "look" || check.kind === "prove") return { kind: "none" };
-  const value = readValue(check, typed, around.timer);
+  const value = readValue(check, typed, around);
   const judgement = value && judgeReading(check, value, around.today, around.units);
   return value && judgement ? { kind: "read", value, judgement } : { kind: "incomplete", missing: sayMissing(check) };
 }
 
-function readValue(check: Check, typed: Typed, timer: TimerState | undefined): Value | undefined {
+function readValue(check: Check, typed: Typed, { timer, recordedSeal }: Circumstances): Value | undefined {
   if (check.kind === "measure") return readMeasure(typed.quantity, check.dimension as Dimension);
   if (check.kind === "timed") return readSeconds(timer?.seconds);
   if (check.kind === "count") return typed.count ? { kind: "count", count: Number(typed.count) } : undefined;
+  if (check.kind === "match" && check.against) return matchRecord(typed.first ?? "", recordedSeal);
   if (check.kind === "match") return readMatch(typed);
   return typed.date ? { kind: "date", date: typed.date } : undefined;
 }
@@ -60,6 +63,7 @@ function readMatch({ first = "", second = "" }: Typed): Value | undefined {
 
 function sayMissing(check: Check): string {
   if (check.kind === "count") return `Count the ${check.of} and enter how many.`;
+  if (check.kind === "match" && check.against) return `Read and enter: ${check.first}.`;
   if (check.kind === "match") return `Read and enter both: ${check.first}, and ${check.second}.`;
   if (check.kind === "date") return "Read and enter the date printed on it.";
   return check.kind === "timed" ? "Time it first." : "Measure it and enter the reading.";
