@@ -1,3 +1,4 @@
+import { formatQuantity } from "#base";
 import { adviceFor, type Advice } from "./advice.ts";
 import { prepareCase, type DeliveryCase, type PreparedCase } from "./delivery-case.ts";
 import { STANDARD_FORMULAE, type Formulae } from "./formulae.ts";
@@ -80,13 +81,19 @@ function suctionAssumptions(given: DeliveryCase, rig: PreparedCase, found: Pumpi
   const margin = rig.surfaceHead - found.suctionLoss - TRIED_NPSH;
   const effect =
     margin >= 0
-      ? `With ${TRIED_NPSH} m required the answer would be the same.`
-      : `With ${TRIED_NPSH} m required the suction would bind: ${(-margin).toFixed(1)} m is missing at this flow.`;
+      ? `With ${bothWays(TRIED_NPSH)} required the answer would be the same.`
+      : `With ${bothWays(TRIED_NPSH)} required the suction would bind: ${bothWays(-margin)} is missing at this flow.`;
   return [{ what: "Nothing is known of the pump's suction: only boiling of the water was checked.", effect }];
 }
 
+/** A height for whoever reads it, whichever units they use. */
+function bothWays(metres: number): string {
+  const say = (unit: string) => formatQuantity(metres, "length", { unit, digits: 2 });
+  return `${say("m")} (${say("ft")})`;
+}
+
 const FROM_GREATEST_LIFT: Assumption = {
-  what: "No NPSH curve: the stated greatest lift is taken as the most that lift and suction losses may come to, at sea level and 20 °C.",
+  what: "No NPSH curve: the stated greatest lift is taken as the most that lift and suction losses may come to, at sea level and 20 °C (68 °F).",
   effect: "Near that lift the flow is careful rather than exact.",
 };
 

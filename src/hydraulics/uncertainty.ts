@@ -83,5 +83,5 @@ function marginSlope(rig: PreparedCase, { flowPerPump, residual }: Pumping): num
 /** The uncertainties taken, in words. */
 export const BAND_ASSUMPTION =
   `One standard uncertainty each: pump head ${TAKEN_UNCERTAINTY.head * 100} %, hose losses ` +
-  `${TAKEN_UNCERTAINTY.losses * 100} %, heights ${TAKEN_UNCERTAINTY.height} m, NPSH required ` +
+  `${TAKEN_UNCERTAINTY.losses * 100} %, heights ${TAKEN_UNCERTAINTY.height} m (6 in), NPSH required ` +
   `${TAKEN_UNCERTAINTY.npshRequired * 100} %.`;

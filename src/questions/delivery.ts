@@ -133,10 +133,10 @@ const TOO_SHORT: Assumption = {
 };
 
 const PLAIN_LOSS: Assumption = {
-  what: "Practice: above about 4.6 m of suction lift the loss is plain (US Army TM 10-4320-310-14, read in excerpt).",
+  what: "Practice: above about 4.6 m (15 ft) of suction lift the loss is plain (US Army TM 10-4320-310-14, read in excerpt).",
   effect: "Any air leak or wear costs more here than it would lower down.",
 };
 const NOT_ATTEMPTED: Assumption = {
-  what: "Practice: suction lift beyond about 7.6 m is not attempted (US Army TM 10-4320-310-14, read in excerpt).",
+  what: "Practice: suction lift beyond about 7.6 m (25 ft) is not attempted (US Army TM 10-4320-310-14, read in excerpt).",
   effect: "Do not count on this flow; put the pump lower.",
 };

@@ -178,7 +178,8 @@ function readReserve(given: string | number, tank: number, burn: number): number
 function passageNeeds(input: FuelInput, plan: Parameters<typeof cansForPassage>[0], assumptions: Assumption[]) {
   if (input.passage === undefined) return {};
   const can = input.can ?? USUAL_CAN;
-  if (input.can === undefined) assumptions.push({ what: "Cans of 5 L.", effect: "Twice the can, half the cans." });
+  if (input.can === undefined)
+    assumptions.push({ what: "Cans of 5 L (1.3 US gal).", effect: "Twice the can, half the cans." });
   const { cans, fuel } = cansForPassage(plan, input.passage, can);
   return { passageFuel: fuel, cansNeeded: cans };
 }

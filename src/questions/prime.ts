@@ -156,6 +156,6 @@ const SLOW: Assumption = {
   effect: "This rig needs longer by itself; put the pump lower or use a shorter hose.",
 };
 const TOO_HIGH: Assumption = {
-  what: "Practice: suction lift beyond about 7.6 m is not attempted (US Army TM 10-4320-310-14, read in excerpt).",
+  what: "Practice: suction lift beyond about 7.6 m (25 ft) is not attempted (US Army TM 10-4320-310-14, read in excerpt).",
   effect: "Real primers fall short of the computed limit; put the pump lower.",
 };

@@ -13,7 +13,7 @@ import {
   type Answered,
   type Setting,
 } from "./delivery-words.ts";
-import { askFuel, sayCans, sayRunning, sayTank, type FuelAnswer } from "./fuel-words.ts";
+import { askFuel, sayCan, sayCans, sayRunning, sayTank, usualCan, type FuelAnswer } from "./fuel-words.ts";
 import { askPrime, readPrime, sayGreatest, sayPrime, type PrimeAnswer } from "./prime-words.ts";
 import { askRig, firstSetting, pumpPattern, type PumpPattern, type RigSetting } from "./rig-setting.ts";
 
@@ -111,6 +111,18 @@ describe("the delivery of a shipped kit, in words", () => {
     );
   });
 
+  it("takes nothing for granted in metres alone", () => {
+    const { pump } = petrol.hydraulics;
+    const unstated = { ...petrol, hydraulics: { ...petrol.hydraulics, pump: { curve: pump.curve } } };
+    const answers = [2, 4.5, 5, 8].flatMap((lift) =>
+      [petrol, unstated].map((pattern) => asked(pattern, { lift, suctionLength: 12 }, "us").answer),
+    );
+    const texts = answers.flatMap(({ delivery }) => delivery.assumptions.flatMap(({ what, effect }) => [what, effect]));
+    const metric = texts.filter((text) => /\d\s(m|L|°C)\b/.test(text));
+    expect(metric.length).toBeGreaterThan(3);
+    for (const text of metric) expect(text).toMatch(/\d\s(m|L|°C) \(\d[\d.]*\s(ft|in|US gal|°F)\)/);
+  });
+
   it("has a row for each lift, and says where the hose as packed ends", () => {
     const { rows } = asked(petrol).answer.table;
     expect(rows.map(({ lift }) => lift)).toEqual([1, 2, 3, 4, 5, 6, 7]);
@@ -121,11 +133,27 @@ describe("the delivery of a shipped kit, in words", () => {
 const prime = (lift: number, observed?: number) =>
   askPrime(petrol, { lift, ...(observed !== undefined && { observed }) }) as PrimeAnswer;
 
+const greatest = (stated: number | undefined, lift: number, units: "metric" | "us") =>
+  sayGreatest(prime(2), stated, lift, units).replaceAll("\u00a0", " ");
+
 describe("priming, in words", () => {
   it("says strokes and seconds, and the height above which none help", () => {
     const answer = prime(2);
     expect(sayPrime(answer, 2, "metric")).toMatch(/^At 2\u00a0m lift expect about \d+ strokes, \d+\u00a0s\.$/);
-    expect(sayGreatest(answer, "metric")).toMatch(/^It will not prime above \d+\u00a0m, however long/);
+  });
+
+  it("says what the maker states and what practice holds before the limit of physics, in the person's units", () => {
+    expect(greatest(petrol.hydraulics.pump.greatestLift, 2, "metric")).toMatch(
+      /^The maker states 7\.6 m; beyond about 4\.6 m the loss is plain \(common practice\)\. No primer at all gets water above \d+ m here: a limit of physics/,
+    );
+    expect(greatest(petrol.hydraulics.pump.greatestLift, 2, "us")).toMatch(
+      /^The maker states 25 ft; beyond about 15 ft the loss is plain .* above 3\d ft here: a limit of physics/,
+    );
+    expect(greatest(undefined, 2, "metric")).toMatch(
+      /^The maker states no greatest lift; .* beyond about 7\.6 m suction is not/,
+    );
+    expect(greatest(7.62, 8, "metric")).toMatch(/^Do not count on priming at this lift\. The maker states/);
+    expect(greatest(undefined, 8, "metric")).toMatch(/^Do not count on priming at this lift\./);
   });
 
   it("implies a leak from a slow prime, with where to look, and none from a usual one", () => {
@@ -165,6 +193,14 @@ describe("fuel, in words", () => {
     expect(sayCans(short, 0.005, "metric")).toBe(
       "It burns 1.5\u00a0L: the full tank is enough, with the reserve left.",
     );
+  });
+
+  it("takes a can of a round size in the person's own unit where none is given", () => {
+    expect(sayCan(usualCan("metric"), "metric")).toBe("5.0\u00a0L");
+    expect(sayCan(usualCan("us"), "us")).toBe("1.0\u00a0US gal");
+    const us = askFuel(petrol, { ...plan, can: usualCan("us") }) as FuelAnswer;
+    // 6.9 L wanting is 1.82 US gallons.
+    expect(sayCans(us, usualCan("us"), "us")).toMatch(/take 2 cans of 1\.0\u00a0US gal beside the full tank\.$/);
   });
 
   it("has nothing to say where nothing is burnt", () => {

@@ -1,10 +1,11 @@
+import type { UnitSystem } from "#base";
 import { useState } from "react";
 import { Button, Cautions, ErrorBox, Notice, QuantityField, Section, sayElapsed, sayTime } from "../../parts/index.ts";
 import type { KitAtHand } from "../turnaround/at-hand.ts";
 import { useNow } from "../turnaround/use-now.ts";
 import { AssumptionList } from "./answer-panels.tsx";
 import type { Setting } from "./delivery-words.ts";
-import { askFuel, sayCans, sayTank, type FuelAnswer } from "./fuel-words.ts";
+import { askFuel, canUnit, sayCan, sayCans, sayTank, usualCan, type FuelAnswer } from "./fuel-words.ts";
 import { refuelInstant, refuels, useRefuels, type Refuel } from "./refuel.ts";
 import { Stepper } from "./stepper.tsx";
 import { STEPS } from "./stepping.ts";
@@ -17,8 +18,6 @@ interface FuelPanelProps {
 /** Shown beside the fuel. */
 export const FUEL_CAUTIONS: readonly string[] = ["petrol-vapour", "refuel-stopped-and-cool", "hot-exhaust"];
 
-/** What one can holds where nobody says [m³]. */
-const USUAL_CAN = 0.005;
 /** Part of the tank to have left where nobody says [1]. */
 const USUAL_RESERVE = 0.15;
 
@@ -33,10 +32,11 @@ interface Planned {
 export function FuelPanel({ at, about }: FuelPanelProps) {
   const { pattern, setting, units } = about;
   const [planned, setPlanned] = useState<Planned>({ reserve: USUAL_RESERVE });
-  const answer = askFuel(pattern, { throttle: setting.throttle, ...planned });
+  const can = planned.can ?? usualCan(units);
+  const answer = askFuel(pattern, { throttle: setting.throttle, ...planned, can });
   if (!answer || !pattern.engine) return null;
   if ("error" in answer) return <ErrorBox error={answer.error} title="The fuel cannot be computed" />;
-  const cans = sayCans(answer, planned.can ?? USUAL_CAN, units);
+  const cans = sayCans(answer, can, units);
   return (
     <Section title="Fuel">
       <p className="delivery-line">{sayTank(answer, pattern.engine, units)}</p>
@@ -44,7 +44,7 @@ export function FuelPanel({ at, about }: FuelPanelProps) {
         <Cautions ids={FUEL_CAUTIONS} />
       </div>
       <RefuelClock at={at} answer={answer} />
-      <PlanFields planned={planned} onChange={(part) => setPlanned({ ...planned, ...part })} />
+      <PlanFields planned={planned} units={units} onChange={(part) => setPlanned({ ...planned, ...part })} />
       {cans !== undefined && <output className="delivery-line">{cans}</output>}
       <details className="extras">
         <summary>What was taken for granted</summary>
@@ -56,10 +56,11 @@ export function FuelPanel({ at, about }: FuelPanelProps) {
 
 interface PlanFieldsProps {
   readonly planned: Planned;
+  readonly units: UnitSystem;
   readonly onChange: (part: Partial<Planned>) => void;
 }
 
-function PlanFields({ planned, onChange }: PlanFieldsProps) {
+function PlanFields({ planned, units, onChange }: PlanFieldsProps) {
   return (
     <div className="delivery-steppers">
       <Stepper
@@ -77,8 +78,9 @@ function PlanFields({ planned, onChange }: PlanFieldsProps) {
       />
       <PlanField
         label="One can holds"
-        hint="5 L is taken where this is empty."
+        hint={`${sayCan(usualCan(units), units)} is taken where this is empty.`}
         dimension="volume"
+        unit={canUnit(units)}
         onRead={(can) => onChange({ can })}
       />
     </div>

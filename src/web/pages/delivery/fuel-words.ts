@@ -1,4 +1,4 @@
-import { formatQuantity, isInputError, type UnitSystem } from "#base";
+import { formatQuantity, isInputError, parseQuantity, type UnitSystem } from "#base";
 import type { Engine } from "#kit";
 import { fuelQuestion } from "#questions";
 import { knowing, type PumpPattern } from "./rig-setting.ts";
@@ -55,12 +55,26 @@ export function sayTank(answer: FuelAnswer, engine: Engine, units: UnitSystem): 
     : `Empty after ${sayRunning(answer.runtime)}: ${until}.`;
 }
 
+/** Unit that cans are sold in. */
+export function canUnit(units: UnitSystem): string {
+  return units === "us" ? "US gal" : "L";
+}
+
+/** What one can holds where nobody says: round in the person's own unit [m³]. */
+export function usualCan(units: UnitSystem): number {
+  return parseQuantity(units === "us" ? "1 US gal" : "5 L", "volume");
+}
+
+/** What one can holds, in words. */
+export function sayCan(can: number, units: UnitSystem): string {
+  return formatQuantity(can, "volume", { unit: canUnit(units), digits: 2 });
+}
+
 /** Cans for a passage. */
 export function sayCans({ cansNeeded, passageFuel }: FuelAnswer, can: number, units: UnitSystem): string | undefined {
   if (cansNeeded === undefined || passageFuel === undefined) return undefined;
   const fuel = formatQuantity(passageFuel, "volume", { system: units, digits: 2 });
-  const each = formatQuantity(can, "volume", { system: units, digits: 2 });
   if (cansNeeded === 0) return `It burns ${fuel}: the full tank is enough, with the reserve left.`;
   const cans = cansNeeded === 1 ? "1 can" : `${cansNeeded} cans`;
-  return `It burns ${fuel}: take ${cans} of ${each} beside the full tank.`;
+  return `It burns ${fuel}: take ${cans} of ${sayCan(can, units)} beside the full tank.`;
 }

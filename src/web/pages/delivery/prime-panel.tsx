@@ -24,7 +24,7 @@ export function PrimePanel({ about }: { readonly about: Setting }) {
   return (
     <Section title="Priming">
       <p className="delivery-line">{sayPrime(answer, setting.lift, units)}</p>
-      <p>{sayGreatest(answer, units)}</p>
+      <p>{sayGreatest(answer, pattern.hydraulics.pump.greatestLift, setting.lift, units)}</p>
       <QuantityField
         label="How long it really took"
         hint="From the first stroke to water. It says whether air leaks in, and how much."

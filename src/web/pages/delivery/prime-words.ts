@@ -1,4 +1,5 @@
 import { formatQuantity, isInputError, type UnitSystem } from "#base";
+import { PRACTICE_LIFT } from "#hydraulics";
 import type { Pattern } from "#kit";
 import { primeQuestion } from "#questions";
 import { sayLength } from "./delivery-words.ts";
@@ -40,9 +41,16 @@ export function sayPrime(answer: PrimeAnswer, lift: number, units: UnitSystem): 
   return `${at} expect about ${answer.wholeStrokes} strokes, ${saySeconds(answer.seconds)}.`;
 }
 
-/** The height above which no stroking helps. */
-export function sayGreatest(answer: PrimeAnswer, units: UnitSystem): string {
-  return `It will not prime above ${sayLength(answer.greatestLift, units)}, however long it is stroked.`;
+/** How high to count on: what the maker states and what practice holds come first, the limit of physics only as such. */
+export function sayGreatest(answer: PrimeAnswer, stated: number | undefined, lift: number, units: UnitSystem): string {
+  const say = (si: number) => sayLength(si, units);
+  const loss = `beyond about ${say(PRACTICE_LIFT.plainLossAbove)} the loss is plain`;
+  const maker =
+    stated === undefined
+      ? `The maker states no greatest lift; ${loss}, and beyond about ${say(PRACTICE_LIFT.notBeyond)} suction is not attempted (common practice).`
+      : `The maker states ${say(stated)}; ${loss} (common practice).`;
+  const above = lift > (stated ?? PRACTICE_LIFT.notBeyond) ? "Do not count on priming at this lift. " : "";
+  return `${above}${maker} No primer at all gets water above ${say(answer.greatestLift)} here: a limit of physics, not a lift to plan for.`;
 }
 
 /** Seconds as a person counts them. */
@@ -67,6 +75,6 @@ export function readPrime({ leak }: PrimeAnswer, units: UnitSystem): PrimeReadin
   const much = formatQuantity(airLeak, "flow", { unit: units === "us" ? "US gpm" : "L/min", digits: 2 });
   const words =
     `Slow: ${expected}. Air leaks in at about ${much}, ${Math.round(100 * share)}\u00a0% of what the primer takes out. ` +
-    `With this leak it will not prime above ${sayLength(greatestLift, units)}.`;
+    `With this leak no primer gets water above ${sayLength(greatestLift, units)}.`;
   return { kind, words, lookFirst };
 }

@@ -22,7 +22,7 @@ export default function MeasurePrime({ pattern, lift, seconds }: MeasurePrimePro
   return (
     <>
       <p>
-        {sayPrime(answer, lift, units)} {sayGreatest(answer, units)}
+        {sayPrime(answer, lift, units)} {sayGreatest(answer, pattern.hydraulics?.pump.greatestLift, lift, units)}
       </p>
       {reading && <PrimeReadingNotice reading={reading} />}
     </>
