@@ -1,7 +1,7 @@
 import { open, rename } from "node:fs/promises";
 import { dirname, resolve } from "node:path";
 import Database from "better-sqlite3";
-import { Kysely, SqliteDialect, sql, type Dialect } from "kysely";
+import { Kysely, SqliteAdapter, SqliteDialect, sql, type Dialect } from "kysely";
 import { migrate, SqlStore, translateErrors, type ColumnTypes, type Engine, type Tables } from "#store/sql";
 import { AppendWatch } from "./append-watch.ts";
 import { makeFolder } from "./folder.ts";
@@ -97,10 +97,17 @@ async function migrateOrClose(raw: Database.Database, db: Kysely<Tables>): Promi
   }
 }
 
+/** SQLite makes tables within a transaction as it does everything: two programs that open a new file make them once. */
+class TransactionalAdapter extends SqliteAdapter {
+  override get supportsTransactionalDdl(): boolean {
+    return true;
+  }
+}
+
 function createDialect(raw: Database.Database, patience: number): Dialect {
   const dialect = new SqliteDialect({ database: raw });
   return {
-    createAdapter: () => dialect.createAdapter(),
+    createAdapter: () => new TransactionalAdapter(),
     createDriver: () => new PatientDriver(raw, patience),
     createIntrospector: (db) => dialect.createIntrospector(db),
     createQueryCompiler: () => dialect.createQueryCompiler(),
