@@ -41,6 +41,7 @@ describe("something found wrong", () => {
     await page.getByRole("button", { name: "Found wrong" }).click();
     await page.getByRole("dialog").getByRole("radio", { checked: true }).waitFor({ state: "attached" });
     await page.getByRole("dialog").getByRole("button", { name: "Raise the finding" }).click();
+    await page.getByRole("dialog").waitFor({ state: "detached" });
     const raised = (await linesOnKit("finding-raised")).at(-1)!;
     expect(raised.body).toMatchObject({ item: "cable", mode: "cable-damaged", check: "cable-look", effect: "grounds" });
   });

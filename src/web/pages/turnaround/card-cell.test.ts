@@ -9,6 +9,7 @@ const meaning = (check: string | undefined, text: string) => {
   const read = cell(check, text);
   return read.kind === "read" ? read.meaning : read.fault;
 };
+const seal = (text: string) => readCell(sampleCheck("seal"), text, { ...around, recordedSeal: "00417" });
 
 describe("boxes of a filled card", () => {
   it("reads the letters", () => {
@@ -32,7 +33,6 @@ describe("boxes of a filled card", () => {
   });
 
   it("holds a seal's number against the record", () => {
-    const seal = (text: string) => readCell(sampleCheck("seal"), text, { ...around, recordedSeal: "00417" });
     expect(seal("00417")).toMatchObject({ meaning: { answer: "seen", value: { first: "00417", second: "00417" } } });
     expect(seal("00471")).toMatchObject({ meaning: { answer: "wrong" } });
     expect(seal("00471 / 00471")).toMatchObject({ meaning: { answer: "wrong" } });

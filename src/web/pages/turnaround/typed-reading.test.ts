@@ -4,6 +4,8 @@ import { assembleReading, type Typed } from "./typed-reading.ts";
 
 const around = { today: "2026-03-14", units: "metric" } as const;
 const read = (check: string, typed: Typed) => assembleReading(sampleCheck(check), typed, around);
+const readSeal = (first: string, recordedSeal?: string) =>
+  assembleReading(sampleCheck("seal"), { first, second: first }, { ...around, recordedSeal });
 
 describe("readings as typed", () => {
   it("asks nothing where the eye judges", () => {
@@ -29,8 +31,6 @@ describe("readings as typed", () => {
   });
 
   it("holds the seal against the record, of which nothing is typed", () => {
-    const readSeal = (first: string, recordedSeal?: string) =>
-      assembleReading(sampleCheck("seal"), { first, second: first }, { ...around, recordedSeal });
     expect(readSeal("dk 0417", "DK0417")).toMatchObject({ value: { second: "DK0417" }, judgement: { right: true } });
     const wrong = readSeal("DK417", "DK0417");
     expect(wrong).toMatchObject({ judgement: { right: false, words: "They differ: the seal and the record." } });
@@ -38,7 +38,7 @@ describe("readings as typed", () => {
   });
 
   it("keeps a seal's number where none stands on record, and says that it compared nothing", () => {
-    expect(assembleReading(sampleCheck("seal"), { first: "DK0417" }, around)).toMatchObject({
+    expect(readSeal("DK0417")).toMatchObject({
       value: { kind: "text", text: "DK0417" },
       judgement: { words: expect.stringContaining("None stands on record") },
     });
