@@ -70,7 +70,7 @@ function nameOf({ people }: CasualtyTimeline, person: string): string {
 }
 
 const COLUMNS = [
-  { name: "When", part: 0.18 },
+  { name: "When (UTC)", part: 0.18 },
   { name: "What", part: 0.62 },
   { name: "By", part: 0.2 },
 ];
@@ -95,7 +95,7 @@ function lineWords(entry: Entry, units: UnitSystem, struck: string | undefined):
 type Tell<Kind extends keyof CasualtyBodies> = (body: Bodies[Kind], units: UnitSystem) => string;
 
 const TELLERS: { readonly [Kind in keyof CasualtyBodies]: Tell<Kind> } = {
-  "casualty-opened": ({ name, note }) => joined(`Sheet opened: ${name}`, note),
+  "casualty-opened": ({ name, note }) => joined(`Sheet opened: ${name}${note ? "." : ""}`, note),
   "casualty-changed": ({ boat, space, hole }) =>
     joined("Better known:", boat && "the boat's measures", space && `water in ${space.name}`, hole && "the hole"),
   "sounding-taken": ({ level, text }, units) =>
@@ -109,13 +109,19 @@ const TELLERS: { readonly [Kind in keyof CasualtyBodies]: Tell<Kind> } = {
       "Seen:",
       list === undefined ? undefined : listWords(list),
       rollPeriod === undefined ? undefined : `roll of ${rollPeriod.toFixed(1)} s`,
-      righting?.replaceAll("-", " "),
+      righting && RIGHTING_WORDS[righting],
     ),
   "fuel-smelt": ({ note }) => joined("Fuel smelt: all pumps stopped", note),
   "fuel-cleared": ({ note }) => joined("Found clear of fuel:", note),
   "casualty-noted": ({ note }) => note,
-  "casualty-closed": ({ outcome, note }) => joined(`Closed: ${outcome.replaceAll("-", " ")}`, note),
+  "casualty-closed": ({ outcome, note }) => joined(`Closed: ${outcome.replaceAll("-", " ")}${note ? "." : ""}`, note),
 };
+
+const RIGHTING_WORDS = {
+  "comes-back": "comes back from a roll",
+  slowly: "comes back slowly from a roll",
+  stays: "stays over: does not come back",
+} as const;
 
 function joined(...parts: readonly (string | undefined)[]): string {
   return parts.filter((part) => part !== undefined && part !== "").join(" ");

@@ -58,6 +58,8 @@ export const onSceneIn = z.strictObject({
     .optional(),
   now: quantity("time", "Now, on the same clock"),
   secondPump: quantity("flow", "What one more kit would move", { above: 0, atMost: 1 }).optional(),
+  canOpenUp: z.boolean().optional().describe("False where every running engine is at full speed already"),
+  canLower: z.boolean().optional().describe("False where every running pump stands as low as it can"),
   list: quantity("angle", "List seen, to starboard", { atLeast: -1.4, atMost: 1.4 }).optional(),
   rollPeriod: quantity("time", "A full roll out and back, timed", { above: 0, atMost: 60 }).optional(),
   righting: z.enum(["comes-back", "slowly", "stays"]).optional().describe("How she comes back from a roll"),

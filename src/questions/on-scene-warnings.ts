@@ -5,7 +5,7 @@ import type { OnSceneInput, OnSceneWarning } from "./on-scene-fields.ts";
 /** What warnings go by, besides what was given. */
 export interface Scene {
   readonly input: OnSceneInput;
-  readonly hull: { readonly length: number; readonly beam: number; readonly draught: number };
+  readonly hull: { readonly length: number; readonly beam: number; readonly depth: number; readonly draught: number };
   readonly lying: Lying;
   readonly dryFreeboard: number;
   readonly sounding?: Sounding;
@@ -22,7 +22,13 @@ const SOON = 20 * 60;
 
 /** What matters on scene, gravest first: what kills, then what would mislead. */
 export function warnOf(scene: Scene): OnSceneWarning[] {
-  const all = [fuelWarning(scene), ...stabilityWarnings(scene), freeboardWarning(scene), ...soundingWarnings(scene)];
+  const all = [
+    fuelWarning(scene),
+    aboveDeckWarning(scene),
+    ...stabilityWarnings(scene),
+    freeboardWarning(scene),
+    ...soundingWarnings(scene),
+  ];
   const order = ["DANGER", "WARNING", "CAUTION", "NOTICE"] as const;
   return all
     .filter((one): one is OnSceneWarning => one !== undefined)
@@ -36,6 +42,21 @@ function fuelWarning({ input }: Scene): OnSceneWarning | undefined {
     signal: "DANGER",
     hazard: "Fuel in the water",
     says: "Stop every pump and engine. No switches, no flame. Get people into open air. Pump again only when the person in charge has found it clear.",
+  };
+}
+
+/** A guessed depth may be this far out [1]. */
+const GUESSED_DEPTH = 1.3;
+
+function aboveDeckWarning({ input, hull }: Scene): OnSceneWarning | undefined {
+  const level = input.readings.at(-1)?.level ?? 0;
+  if (level <= hull.depth * (input.boat.depth === undefined ? GUESSED_DEPTH : 1)) return undefined;
+  const [read, deck] = [level, hull.depth].map((height) => formatQuantity(height, "length", { digits: 2 }));
+  return {
+    kind: "above-deck",
+    signal: "WARNING",
+    hazard: "Sounding above her deck",
+    says: `The last sounding, ${read}, is higher than her deck edge, about ${deck} above the keel by what is known of her. Look at the figure and its unit, and sound again. If it is right, she is under: people off.`,
   };
 }
 
@@ -97,12 +118,16 @@ const SIGNALS: Readonly<Record<SoundingWarningKind, Pick<OnSceneWarning, "signal
   "few-readings": { signal: "NOTICE", hazard: "Few soundings" },
 };
 
-function soundingWarnings({ sounding }: Scene): OnSceneWarning[] {
+/** Soundings before the hole was changed say little of it now. */
+const FEW_SINCE =
+  "Fewer than four soundings since the hole was changed: the forecast is wide. Sound again at the same marked place.";
+
+function soundingWarnings({ input, sounding }: Scene): OnSceneWarning[] {
   if (sounding === undefined) return [];
   const isSoon = isLossWithin(sounding, SOON);
   return sounding.warnings.map(({ kind, says }) => ({
     kind,
-    says,
+    says: kind === "few-readings" && input.readings.length >= 4 ? FEW_SINCE : says,
     ...SIGNALS[kind],
     ...(kind === "loss-possible" && isSoon && { signal: "DANGER" as const }),
   }));

@@ -103,3 +103,33 @@ describe("faults in what is given", () => {
     expect.unreachable("readings out of order were taken");
   });
 });
+
+function kindsAt(level: number, boat: object = {}): readonly string[] {
+  return kindsOf({ readings: [{ at: 0, level }], pumping: [], boat: { ...BASE.boat, ...boat } });
+}
+
+function actionsOf(more: object): readonly string[] {
+  return ask(more).reading!.advice.map(({ action }) => action);
+}
+
+describe("what is not said on scene", () => {
+  it("to open up an engine that is wide open, or to lower a pump that stands low", () => {
+    expect(actionsOf({})).toEqual(expect.arrayContaining(["more-throttle", "shorter-lift"]));
+    expect(actionsOf({ canOpenUp: false, canLower: false }).toSorted()).toEqual(["patch-half", "second-pump"]);
+  });
+
+  it("to pump while fuel is smelt", () => {
+    expect(actionsOf({ fuelSmelt: true })).toEqual(["patch-half"]);
+  });
+
+  it("a sounding above her deck edge without a word; a guessed deck edge may be a third out", () => {
+    expect(kindsAt(9)).toContain("WARNING above-deck");
+    expect(kindsAt(1.2, { depth: 1.1, draught: 0.5 })).toContain("WARNING above-deck");
+    expect(kindsAt(1.2)).not.toContain("WARNING above-deck");
+  });
+
+  it("that few soundings were taken where the hole was changed after many", () => {
+    const { warnings } = ask({ patches: [{ at: 800, open: 0.5 }] });
+    expect(warnings.find(({ kind }) => kind === "few-readings")!.says).toContain("since the hole was changed");
+  });
+});

@@ -85,9 +85,17 @@ function readingOf(input: OnSceneInput, sounding: Sounding): z.input<typeof read
     dry: forecast.dry,
     loss: forecast.loss,
     misfit: misfit.flagged,
-    advice: [...advice],
+    advice: advice.filter(({ action }) => canDo(input, action)),
     nextSounding: input.readings.at(-1)!.at + nextSounding,
   };
+}
+
+/** Only what is left to do: nothing with a pump while fuel is smelt, no engine opened up that is wide open. */
+function canDo(input: OnSceneInput, action: Sounding["advice"][number]["action"]): boolean {
+  if (action === "patch-half") return true;
+  if (input.fuelSmelt === true) return false;
+  if (action === "more-throttle") return input.canOpenUp !== false;
+  return action !== "shorter-lift" || input.canLower !== false;
 }
 
 function lyingAs(lying: Lying): LyingOut {

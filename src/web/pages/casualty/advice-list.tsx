@@ -1,4 +1,3 @@
-import type { UnitSystem } from "#base";
 import type { OnSceneAnswer } from "#questions";
 import { Section } from "../../parts/index.ts";
 import { usePreferences } from "../../theme/index.ts";
@@ -8,32 +7,34 @@ import { sayChance, sayLevel } from "./say.ts";
 const ENOUGH = 0.97;
 
 /** What would change it most, best first; kept short where nothing more is needed. */
-export function AdviceList({ answer: { reading } }: { readonly answer: OnSceneAnswer }) {
+export function AdviceList({ answer: { reading, hull } }: { readonly answer: OnSceneAnswer }) {
   const { units } = usePreferences();
   if (!reading) return null;
-  const level = sayLevel(reading.fan.at(-1)?.p50 ?? 0, units);
+  const say = (level: number) =>
+    level < hull.depth ? `${sayLevel(level, units)} in an hour` : "under within the hour";
   return (
     <Section title="What would change it most">
       <p>
-        As it goes now: {sayChance(reading.holding)} to hold or better, {level} in an hour.
+        As it goes now: {sayChance(reading.holding)} to hold or better, {say(reading.fan.at(-1)?.p50 ?? 0)}.
         {reading.holding > ENOUGH && " Likely enough as it is; keep one more kit at hand, and go on sounding."}
       </p>
-      {reading.holding <= ENOUGH && <Actions advice={reading.advice} units={units} />}
+      {reading.holding <= ENOUGH && <Actions advice={reading.advice} say={say} />}
     </Section>
   );
 }
 
 interface ActionsProps {
   readonly advice: NonNullable<OnSceneAnswer["reading"]>["advice"];
-  readonly units: UnitSystem;
+  /** The level in an hour, in words. */
+  readonly say: (level: number) => string;
 }
 
-function Actions({ advice, units }: ActionsProps) {
+function Actions({ advice, say }: ActionsProps) {
   return (
     <ol className="advice">
       {advice.map(({ action, says, holding, level }) => (
         <li key={action}>
-          <strong>{says}</strong> {sayChance(holding)} to hold or better, {sayLevel(level, units)} in an hour.
+          <strong>{says}</strong> {sayChance(holding)} to hold or better, {say(level)}.
         </li>
       ))}
     </ol>

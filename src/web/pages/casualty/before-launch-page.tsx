@@ -8,7 +8,16 @@ import { KitsAnswer } from "./kits-answer.tsx";
 import { OpenSheet } from "./open-sheet.tsx";
 import { readyKits, useOwnKits } from "./own-kits.ts";
 import { PickRow } from "./pick-row.tsx";
-import { BOATS, DISTANCES, lengthPicks, sizePicks, type Pick, type SizeKind } from "./sizes.ts";
+import {
+  BOATS,
+  DISTANCES,
+  lengthPicks,
+  sizeFault,
+  sizePicks,
+  type Pick,
+  type SizeKind,
+  type TypedSizeKind,
+} from "./sizes.ts";
 import { usePreferences } from "../../theme/index.ts";
 import { useAsked } from "./use-asked.ts";
 import "../turnaround/runner.css";
@@ -26,7 +35,9 @@ export default function BeforeLaunchPage() {
     <Page title="Before launch: how many kits?" back={{ to: "/casualty", label: "Casualty" }}>
       <div className="casualty">
         <BoatPart call={call} onChange={change} />
-        {asked.answer && <output className="launch-take">{sayKits(asked.answer).take}</output>}
+        {asked.answer && asked.error === undefined && (
+          <output className="launch-take">{sayKits(asked.answer).take}</output>
+        )}
         <KitsAnswer asked={asked} own={own} ready={readyKits(view)} />
         <MorePart call={call} onChange={change} />
         {may && call.kind !== undefined && call.length !== undefined && <OpenSheet call={call} />}
@@ -60,8 +71,13 @@ function BoatPart({ call, onChange }: PartProps) {
       />
       <details className="casualty-more">
         <summary>Another length or distance</summary>
-        <TypedSize label="Length" unit={units === "metric" ? "m" : "ft"} onRead={(length) => onChange({ length })} />
-        <TypedSize label="Distance" unit="nmi" onRead={(distance) => onChange({ distance })} />
+        <TypedSize
+          size="length"
+          label="Length"
+          unit={units === "metric" ? "m" : "ft"}
+          onRead={(length) => onChange({ length })}
+        />
+        <TypedSize size="distance" label="Distance" unit="nmi" onRead={(distance) => onChange({ distance })} />
       </details>
     </Section>
   );
@@ -106,22 +122,28 @@ function SizePicks({ label, picks, si, onPick }: SizePicksProps) {
 }
 
 interface TypedSizeProps {
+  readonly size: TypedSizeKind;
   readonly label: string;
   readonly unit: string;
-  readonly onRead: (si: number) => void;
+  /** Undefined where the text is no such size: what was told before does not stand any more. */
+  readonly onRead: (si: number | undefined) => void;
 }
 
-function TypedSize({ label, unit, onRead }: TypedSizeProps) {
+function TypedSize({ size, label, unit, onRead }: TypedSizeProps) {
   const [text, setText] = useState("");
+  const [fault, setFault] = useState<string>();
   return (
     <QuantityField
       label={label}
       dimension="length"
       unit={unit}
       value={text}
+      {...(fault !== undefined && { fault })}
       onChange={(next, reading) => {
+        const wrong = reading && sizeFault(size, reading.si);
         setText(next);
-        if (reading) onRead(reading.si);
+        setFault(wrong);
+        onRead(wrong === undefined ? reading?.si : undefined);
       }}
     />
   );

@@ -14,15 +14,18 @@ interface KitsAnswerProps {
   readonly ready: number;
 }
 
-/** How many kits, and what that rests on. In the page before it has anything to say, so that it is read out when it has. */
+/** How many kits, and what that rests on; an answer to what was told before is not kept beside a fault. In the page before it has anything to say, so that it is read out when it has. */
 export function KitsAnswer({ asked, own, ready }: KitsAnswerProps) {
-  const { answer, error, isComputing } = asked;
+  const { error, isComputing } = asked;
+  const answer = error === undefined ? asked.answer : undefined;
   return (
     <section className="launch-answer" aria-label="Answer" aria-busy={isComputing}>
       {answer ? (
         <Words answer={answer} own={own} ready={ready} />
       ) : (
-        <p className="quiet">{isComputing ? "Computing…" : "Kind, length and distance give the first answer."}</p>
+        error === undefined && (
+          <p className="quiet">{isComputing ? "Computing…" : "Kind, length and distance give the first answer."}</p>
+        )
       )}
       <ErrorBox error={error} title="No answer" />
       {answer && <Details answer={answer} />}

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { levelSteps, stepLevel } from "./level-steps.ts";
+import { levelSteps, readLevel, sayTyped, stepLevel } from "./level-steps.ts";
 
 describe("a level set by taps", () => {
   it("goes by whole centimetres, or by inches", () => {
@@ -16,5 +16,26 @@ describe("a level set by taps", () => {
   it("has as many steps down as up", () => {
     for (const system of ["metric", "us"] as const)
       expect(levelSteps(system).reduce((sum, one) => sum + one, 0)).toBe(0);
+  });
+});
+
+describe("a level typed", () => {
+  it("is read with a point or a comma, and also while it is being typed", () => {
+    expect(readLevel("12.5", "metric")).toBeCloseTo(0.125, 12);
+    expect(readLevel("12,5", "metric")).toBeCloseTo(0.125, 12);
+    expect(readLevel("12.", "metric")).toBeCloseTo(0.12, 12);
+    expect(readLevel("10", "us")).toBeCloseTo(0.254, 12);
+  });
+
+  it.each(["", " ", "-5", "1e9", "abc", "5 0", "1001", "NaN", "."])(
+    "is not read from %j, nor cut to a limit",
+    (text) => {
+      expect(readLevel(text, "metric")).toBeUndefined();
+    },
+  );
+
+  it("stands in the box to a tenth", () => {
+    expect(sayTyped(0.1254, "metric")).toBe("12.5");
+    expect(sayTyped(undefined, "metric")).toBe("");
   });
 });

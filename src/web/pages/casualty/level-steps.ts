@@ -24,3 +24,20 @@ export function stepLevel(level: number, step: number, system: UnitSystem): numb
   const shown = Math.round((unit.of(level) + step) / small) * small;
   return Math.min(HIGHEST, parseQuantity(`${Math.max(0, shown)} ${unit.symbol}`, "length"));
 }
+
+/**
+ * A level as typed, in the person's own unit.
+ *
+ * @returns [m]; undefined where the text is no level from 0 to 10 m
+ */
+export function readLevel(text: string, system: UnitSystem): number | undefined {
+  const plain = text.trim().replace(",", ".");
+  if (!/^\d+\.?\d*$|^\.\d+$/.test(plain)) return undefined;
+  const level = parseQuantity(`${Number(plain)} ${levelUnit(system).symbol}`, "length");
+  return level <= HIGHEST ? level : undefined;
+}
+
+/** A level as it stands in the box: to a tenth of the person's own unit. */
+export function sayTyped(level: number | undefined, system: UnitSystem): string {
+  return level === undefined ? "" : String(Math.round(10 * levelUnit(system).of(level)) / 10);
+}

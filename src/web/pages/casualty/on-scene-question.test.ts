@@ -61,6 +61,13 @@ describe("a sheet as a question", () => {
     expect(ask("on-scene", sent)).toHaveProperty("reading.verdict");
   });
 
+  it("says whether an engine can be opened up and a pump set lower", () => {
+    const pumps = (more: object) => ({ ...SHEET, pumps: [{ ...SHEET.pumps[0]!, kit: "br-01", ...more }] });
+    expect(onSceneQuestion(pumps({}), NOW)).toMatchObject({ canOpenUp: false, canLower: true });
+    expect(onSceneQuestion(pumps({ throttle: 0.7, lift: 1 }), NOW)).toMatchObject({ canOpenUp: true, canLower: false });
+    expect(onSceneQuestion(SHEET, NOW)!.canOpenUp).toBe(true);
+  });
+
   it("counts on one clock and back", () => {
     expect(secondsOn(SHEET, NOW)).toBe(420);
     expect(instantOn(SHEET, 420)).toBe(NOW);

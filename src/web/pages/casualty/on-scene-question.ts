@@ -1,5 +1,6 @@
 import type { OnSceneGiven } from "#questions";
 import type { CasualtyState } from "#readiness";
+import { LEAST_LIFT, USUAL_LIFT } from "./pump-figures.ts";
 
 /** The clock of a question: seconds from the opening of the sheet. */
 export function secondsOn(casualty: CasualtyState, at: string | number): number {
@@ -47,10 +48,20 @@ export function onSceneQuestion(casualty: CasualtyState, now: number, chosen?: s
     patches: patchesOf(casualty, space.id),
     hole: { diameter: casualty.hole?.diameter },
     now: Math.max(secondsOn(casualty, now), lastChange(casualty)),
+    ...leftToDo(casualty, space.id),
     list,
     rollPeriod,
     righting,
     fuelSmelt: casualty.fuelSmelt !== undefined,
+  };
+}
+
+/** Where an engine is not told of it may have more in it; a kit is taken to run full out until eased. */
+function leftToDo({ pumps }: CasualtyState, space: string): Pick<OnSceneGiven, "canOpenUp" | "canLower"> {
+  const running = pumps.filter((pump) => pump.running && pump.space === space);
+  return {
+    canOpenUp: running.some(({ kit, throttle }) => (throttle ?? (kit === undefined ? 0 : 1)) < 1),
+    canLower: running.some(({ lift }) => (lift ?? USUAL_LIFT) > LEAST_LIFT),
   };
 }
 

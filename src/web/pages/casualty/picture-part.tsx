@@ -22,7 +22,7 @@ export function PicturePart({ answer }: { readonly answer: OnSceneAnswer }) {
     );
   }
   const drawn = drawnOf(answer, lying, casualty.stability.list ?? 0);
-  const level = answer.reading?.levelNow.p50 ?? 0;
+  const level = Math.min(answer.reading?.levelNow.p50 ?? 0, answer.hull.depth);
   const freeboard = sayLength(Math.max(0, lying.freeboard), units);
   return (
     <Section title="How she lies">

@@ -11,6 +11,8 @@ export const THROTTLES = [
 
 /** Water to pump [m]. */
 const LIFTS = [1, 2, 3, 4, 5];
+/** A pump is not set lower than this: it would stand in the water [m]. */
+export const LEAST_LIFT = 1;
 
 /** What a pump that is no kit of ours is taken to move [m³/s]. */
 const OTHER_FLOWS = [50, 100, 200, 400].map((litres) => litres / 60_000);

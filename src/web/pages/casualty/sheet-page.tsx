@@ -55,7 +55,7 @@ export default function SheetPage() {
 function SheetBody({ casualty }: { readonly casualty: CasualtyState }) {
   const [chosen, choose] = useState<string>();
   const minute = useMinute();
-  const asked = useAsked<OnSceneAnswer>("on-scene", onSceneQuestion(casualty, minute, chosen));
+  const asked = useAsked<OnSceneAnswer>("on-scene", onSceneQuestion(casualty, askedAt(casualty, minute), chosen));
   const sheet = useSheetOf(casualty, spaceAt(casualty, chosen)?.id ?? "");
   return (
     <SheetContext value={sheet}>
@@ -64,6 +64,11 @@ function SheetBody({ casualty }: { readonly casualty: CasualtyState }) {
       </div>
     </SheetContext>
   );
+}
+
+/** A closed sheet stands as it was last written: nothing is forecast from it, however long ago it was [ms]. */
+function askedAt({ closed, opened }: CasualtyState, minute: number): number {
+  return closed ? Date.parse(opened.at) : minute;
 }
 
 interface PartsProps {

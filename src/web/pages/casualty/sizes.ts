@@ -29,6 +29,20 @@ export const DISTANCES: readonly Pick[] = [0, 1, 3, 5, 8, 12, 20].map((miles) =>
   si: miles * 1852,
 }));
 
+/** What may be typed instead of picked [m], and what is said of anything else. */
+const TYPED = {
+  length: { least: 3, most: 40, says: "From 3 to 40 m (10 to 131 ft): the estimate is for boats of this size only." },
+  distance: { least: 0, most: 200 * 1852, says: "From 0 to 200 nmi." },
+};
+
+export type TypedSizeKind = keyof typeof TYPED;
+
+/** What is wrong with a typed size [m]; undefined where nothing is. */
+export function sizeFault(kind: TypedSizeKind, si: number): string | undefined {
+  const { least, most, says } = TYPED[kind];
+  return si >= least && si <= most ? undefined : says;
+}
+
 /** The hole across [m]. */
 const HOLES = { Finger: 0.02, Hose: 0.04, Fist: 0.09, Plate: 0.2, Larger: 0.4 };
 /** The hole below the waterline [m]. */

@@ -2,7 +2,7 @@ import { takeSounding } from "#station";
 import { useState } from "react";
 import { Button, Timestamp } from "../../parts/index.ts";
 import { usePreferences } from "../../theme/index.ts";
-import { levelSteps, stepLevel } from "./level-steps.ts";
+import { levelSteps, readLevel, sayTyped, stepLevel } from "./level-steps.ts";
 import { levelUnit, sayLevel } from "./say.ts";
 import { useSheet } from "./use-sheet.ts";
 
@@ -82,15 +82,15 @@ function StepButton({ by, onPress }: { readonly by: number; readonly onPress: ()
   );
 }
 
-/** Typed in whole figures of the unit shown. */
+/** Typed in the unit shown; the text stays as typed, so that "12." on the way to "12.5" does not lose its point. */
 function TypedLevel({ level, onLevel }: Pick<LevelPickerProps, "level" | "onLevel">) {
   const { units } = usePreferences();
   const unit = levelUnit(units);
-  const shown = level === undefined ? "" : String(Math.round(10 * unit.of(level)) / 10);
-  const type = (text: string) => {
-    const figure = Number(text.replace(",", "."));
-    const isRead = text.trim() !== "" && Number.isFinite(figure) && figure >= 0;
-    onLevel(isRead ? Math.min(10, figure / unit.of(1)) : undefined);
+  const [text, setText] = useState("");
+  const stands = readLevel(text, units);
+  const type = (next: string) => {
+    setText(next);
+    onLevel(readLevel(next, units));
   };
   return (
     <label className="sound-level">
@@ -100,7 +100,7 @@ function TypedLevel({ level, onLevel }: Pick<LevelPickerProps, "level" | "onLeve
         inputMode="decimal"
         autoComplete="off"
         maxLength={6}
-        value={shown}
+        value={stands === level ? text : sayTyped(level, units)}
         onChange={(event) => type(event.target.value)}
       />
       <span>{unit.symbol}</span>

@@ -23,7 +23,10 @@ const CASUALTY = {
   ],
 } as unknown as CasualtyState;
 const spread = { p05: 0, p25: 0.1, p50: 0.2, p75: 0.3, p95: 0.4 };
-const ANSWER = { reading: { fan: [0, 1, 2, 3, 4].map((k) => ({ at: 60 * (5 + k), ...spread })) } } as OnSceneAnswer;
+const ANSWER = {
+  hull: { depth: 0.35 },
+  reading: { fan: [0, 1, 2, 3, 4].map((k) => ({ at: 60 * (5 + k), ...spread })) },
+} as OnSceneAnswer;
 
 describe("soundings as they are drawn", () => {
   const drawn = soundingsDrawn(CASUALTY, "s1", ANSWER, at(6));
@@ -31,6 +34,10 @@ describe("soundings as they are drawn", () => {
   it("are those of one space, on the wall clock", () => {
     expect(drawn.readings).toEqual([{ at: at(1), level: 0.3 }]);
     expect(drawn.fan[0]).toMatchObject({ at: at(5), p50: 0.2 });
+  });
+
+  it("are forecast no higher than her deck edge", () => {
+    expect(drawn.fan[0]!.p95).toBe(0.35);
   });
 
   it("show a pump that still runs as running until now", () => {

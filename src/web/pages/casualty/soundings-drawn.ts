@@ -15,10 +15,23 @@ export function soundingsDrawn(
     .map(({ at, level }) => ({ at: Date.parse(at), level }));
   return {
     readings,
-    fan: (answer?.reading?.fan ?? []).map(({ at, ...spread }) => ({ ...spread, at: instantOn(casualty, at) })),
+    fan: fanOf(casualty, answer),
     runs: runsOf(casualty, space, now),
     now: Math.max(now, readings.at(-1)?.at ?? now),
   };
+}
+
+/** The forecast, no higher than her deck edge: beyond it she is under and no level means anything. */
+function fanOf(casualty: CasualtyState, answer: OnSceneAnswer | undefined): readonly FanPoint[] {
+  const cap = (level: number) => Math.min(level, answer?.hull.depth ?? level);
+  return (answer?.reading?.fan ?? []).map(({ at, p05, p25, p50, p75, p95 }) => ({
+    at: instantOn(casualty, at),
+    p05: cap(p05),
+    p25: cap(p25),
+    p50: cap(p50),
+    p75: cap(p75),
+    p95: cap(p95),
+  }));
 }
 
 function runsOf({ pumps }: CasualtyState, space: string, now: number): SoundingsDrawn["runs"] {

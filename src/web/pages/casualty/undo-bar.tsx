@@ -7,7 +7,7 @@ export function UndoBar() {
   return (
     <div className="undo" aria-live="polite">
       <ErrorBox error={error} title="Not written down" />
-      {last && (
+      {last && error === undefined && (
         <>
           <span>Written: {last.words}.</span>
           <Button isBusy={isBusy} onPress={() => void undo()}>

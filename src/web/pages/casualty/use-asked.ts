@@ -11,12 +11,14 @@ export interface Asked<Answer> {
   readonly error?: unknown;
 }
 
+const NOTHING = { isComputing: false } as const;
+
 /**
  * Asks a question whenever its input changes. Only the newest input is ever waiting: what changes while one is being
  * computed is asked once that is done.
  *
  * @param name - of the question
- * @param input - what to ask; undefined asks nothing. Compared by its text.
+ * @param input - what to ask; undefined asks nothing and has no answer. Compared by its text.
  */
 export function useAsked<Answer>(name: string, input: object | undefined): Asked<Answer> {
   const ask = useAsk();
@@ -30,7 +32,7 @@ export function useAsked<Answer>(name: string, input: object | undefined): Asked
     isBusy.current = true;
     void askUntilNewest(ask, name, wanted, setState).finally(() => (isBusy.current = false));
   }, [ask, name, text]);
-  return state;
+  return text === undefined ? NOTHING : state;
 }
 
 type Ask = (name: string, input: unknown) => Promise<unknown>;

@@ -20,6 +20,7 @@ export interface Sheet {
   ) => Promise<boolean>;
   /** Does something that may fail, such as computing before writing. */
   readonly run: (act: () => Promise<unknown>) => Promise<boolean>;
+  /** Not where fuel was smelt: one tap must not start the pumps again. */
   readonly last?: Written;
   readonly undo: () => Promise<boolean>;
 }
@@ -40,7 +41,7 @@ export function useSheetOf(casualty: CasualtyState, space: string): Sheet {
   const write: Sheet["write"] = (words, want) =>
     run(async () => {
       const entry = await carryOut((doing) => want(doing, casualty));
-      setLast({ words, entry });
+      setLast(entry.kind === "fuel-smelt" ? undefined : { words, entry });
     });
   const undo = () =>
     run(async () => {

@@ -45,6 +45,19 @@ describe("the one line on scene", () => {
     expect(words.detail).toContain("throttle back or stop");
   });
 
+  it("gives no time and no chance where the soundings do not fit", () => {
+    const answer = answerTo({});
+    const words = sayVerdict({ ...answer, reading: { ...answer.reading!, misfit: true } });
+    expect(words).toMatchObject({ kind: "unknown", word: "MAY BE GAINING", chance: "" });
+    expect(words.detail).toContain("do not fit");
+    expect(words.detail).not.toMatch(/\d/);
+  });
+
+  it("says to look at a sounding above her deck edge", () => {
+    const words = sayVerdict(answerTo({ readings: [{ at: 0, level: 9 }], pumping: [] }));
+    expect(words).toMatchObject({ kind: "unknown", word: "CHECK THE SOUNDING", chance: "" });
+  });
+
   it("says what to do where nothing has been sounded", () => {
     expect(sayVerdict(answerTo({ readings: [] }))).toMatchObject({ kind: "unknown", word: "NO SOUNDING YET" });
   });

@@ -21,33 +21,42 @@ const SURE = 0.6;
  * @param answer - to `on-scene`
  * @param refuel - the next refuelling [ms], if one is known
  */
-export function sayVerdict({ reading, leave }: OnSceneAnswer, refuel?: number): VerdictWords {
-  if (!reading) {
-    return {
-      kind: "unknown",
-      word: "NO SOUNDING YET",
-      chance: "",
-      detail: "Sound the water at one mark, and again in two minutes",
-    };
-  }
+export function sayVerdict(answer: OnSceneAnswer, refuel?: number): VerdictWords {
+  const { reading, leave, warnings } = answer;
+  if (!reading) return NOT_SOUNDED;
+  if (warnings.some(({ kind }) => kind === "above-deck")) return ABOVE_DECK;
   const { kind, chance } = reading.verdict;
-  const isSure = chance >= SURE;
+  const isSure = chance >= SURE && !reading.misfit;
+  const detail = reading.misfit ? MISFIT : detailOf(reading, leave.kind === "now");
   return {
     kind: isSure ? kind : "unknown",
     word: isSure ? kind.toUpperCase() : `MAY BE ${kind.toUpperCase()}`,
-    chance: sayChance(chance),
-    detail: [detailOf(reading, leave.kind === "now"), refuel && `refuel at ${sayClock(refuel)}`]
-      .filter(Boolean)
-      .join(", "),
+    chance: reading.misfit ? "" : sayChance(chance),
+    detail: [detail, refuel && `refuel at ${sayClock(refuel)}`].filter(Boolean).join(", "),
   };
 }
+
+const NOT_SOUNDED: VerdictWords = {
+  kind: "unknown",
+  word: "NO SOUNDING YET",
+  chance: "",
+  detail: "Sound the water at one mark, and again in two minutes",
+};
+const ABOVE_DECK: VerdictWords = {
+  kind: "unknown",
+  word: "CHECK THE SOUNDING",
+  chance: "",
+  detail: "higher than her deck edge, by what is known of her",
+};
+/** No time and no chance then: they would be of a boat that is not this one. */
+const MISFIT = "the soundings do not fit: no time can be given; sound again, look at strainer and hole";
 
 type Reading = NonNullable<OnSceneAnswer["reading"]>;
 
 function detailOf(reading: Reading, isGrave: boolean): string {
   const { verdict, dry, loss } = reading;
   if (dry.time && dry.chance > 0.5 && dry.time.p50 < DRY_NOW)
-    return "dry or nearly: throttle back or stop, and sound again";
+    return "dry or nearly by this estimate: sound, then throttle back or stop";
   if (verdict.kind === "gaining" && dry.time && dry.chance > 0.5) return `dry in about ${saySpread(dry.time)}`;
   if (verdict.kind === "gaining") return "falling, slowly";
   if (loss.time && loss.chance > 0.5) return `off in ${sayMinutes(loss.time.p05)} ${sayUnless(reading)}`;
@@ -66,7 +75,9 @@ const HELPS = {
 function sayUnless({ advice }: Reading): string {
   const enough = advice.filter(({ holding }) => holding > 0.5);
   const best = enough.find(({ action }) => action === "patch-half") ?? enough[0];
-  return best ? HELPS[best.action] : "by this estimate: one pump more is not enough";
+  if (best) return HELPS[best.action];
+  const isAsked = advice.some(({ action }) => action === "second-pump");
+  return isAsked ? "by this estimate: one pump more is not enough" : "by this estimate";
 }
 
 /** "40 min (25 to 70)". */
