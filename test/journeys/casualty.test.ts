@@ -3,7 +3,7 @@ import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { launchBrowser } from "./support/browser.ts";
 import { CasualtyHand } from "./support/casualty-hand.ts";
-import { signIn, slowClock } from "./support/people.ts";
+import { allSent, signIn, slowClock } from "./support/people.ts";
 import { startStation, type RunningStation } from "./support/station.ts";
 
 /** A boat taking water, on a phone whose station is gone: before launch, on scene, and what the station sees later. */
@@ -123,7 +123,7 @@ describe("once there is a network", () => {
   test("the station has the sheet, the kit's custody and the timeline as a PDF", async () => {
     await station.restart();
     await page.goto(`${station.url}/casualty`);
-    await page.locator("a.send-mark").getByText("All sent").waitFor({ timeout: 120_000 });
+    await allSent(page);
     const other = await browser.newContext({ viewport: { width: 1440, height: 900 } });
     const desk = await other.newPage();
     await signIn(desk, station, "Mara Tolliver");

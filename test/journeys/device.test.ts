@@ -1,6 +1,7 @@
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach, afterEach, describe, expect, test } from "vitest";
 import { launchBrowser } from "./support/browser.ts";
+import { allSent } from "./support/people.ts";
 import { startStation, type RunningStation } from "./support/station.ts";
 
 /** What a device does with its lines when the network, the clock, the windows and the disk are not as they should be. */
@@ -68,7 +69,7 @@ describe("a device without its station", () => {
     await page.getByRole("rowheader", { name: "North quay" }).waitFor();
     await sendMark(page).getByText("1 line not sent").waitFor();
     await station.restart();
-    await sendMark(page).getByText("All sent").waitFor({ timeout: 90_000 });
+    await allSent(page);
 
     const other = await browser.newContext();
     const elsewhere = await other.newPage();
@@ -145,7 +146,7 @@ describe("two windows on one device", () => {
     await sendMark(second).getByText("1 line not sent").waitFor();
     await page.close();
     await station.restart();
-    await sendMark(second).getByText("All sent").waitFor({ timeout: 90_000 });
+    await allSent(second);
   });
 });
 

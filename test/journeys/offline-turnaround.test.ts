@@ -1,7 +1,7 @@
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { launchBrowser } from "./support/browser.ts";
-import { signIn, slowClock, type AdjustableClock } from "./support/people.ts";
+import { allSent, signIn, slowClock, type AdjustableClock } from "./support/people.ts";
 import { pictureOfLight } from "./support/picture.ts";
 import { startStation, type RunningStation } from "./support/station.ts";
 import { shippedPattern, TurnaroundHand } from "./support/turnaround-hand.ts";
@@ -64,7 +64,7 @@ describe("a phone without its station", () => {
       .waitFor();
 
     await station.restart();
-    await page.locator("a.send-mark").getByText("All sent").waitFor({ timeout: 120_000 });
+    await allSent(page);
     await seenElsewhere();
   }, 600_000);
 });

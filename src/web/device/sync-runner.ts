@@ -40,6 +40,9 @@ export const WHOLE = "whole";
 const LOOK_MS = 30_000;
 /** How long an answer to the smallest question may take, the first time after a failure [ms]. */
 const KNOCK_MS = 10_000;
+/** How long a push may take: so long, and so much more for every line in it [ms]. One line must not hang for a minute. */
+const PUSH_MS = 15_000;
+const PUSH_LINE_MS = 100;
 const SIGNED_OUT_CODES: ReadonlySet<string> = new Set([PROBLEM.signedOut, PROBLEM.deviceShutOut, PROBLEM.personLeft]);
 
 /** Sends what was written here and fetches what others wrote, again and again until stopped. One runs per device. */
@@ -113,7 +116,7 @@ export class SyncRunner {
       method: "POST",
       path: "/api/log/push",
       json: { entries: part },
-      patience: 60_000,
+      patience: PUSH_MS + part.length * PUSH_LINE_MS,
     });
     if (reply.kind === "refused" && reply.problem.code === PROBLEM.tooLarge) return this.#pushHalves(part, reply);
     if (reply.kind !== "answered") return reachOf(reply);

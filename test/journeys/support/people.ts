@@ -10,6 +10,17 @@ export async function signIn(page: Page, station: RunningStation, name: string):
   await holdsApp(page);
 }
 
+/** Waits until everything written on the device is with the station; says what the mark says instead where it is not. */
+export async function allSent(page: Page, patience = 120_000): Promise<void> {
+  const mark = page.locator("a.send-mark");
+  await mark
+    .getByText("All sent")
+    .waitFor({ timeout: patience })
+    .catch(async (cause: unknown) => {
+      throw new Error(`Not all sent: the mark says "${await mark.innerText()}"`, { cause });
+    });
+}
+
 /** Waits until the service worker serves this page, so that it opens without a network. */
 export async function holdsApp(page: Page): Promise<void> {
   await page.evaluate(async () => {
