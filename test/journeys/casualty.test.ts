@@ -67,7 +67,7 @@ describe("without a network", () => {
   test("on scene, soundings with no pump say losing", async () => {
     await hand.openSheet(BOAT);
     expect(await hand.verdict()).toContain("NO SOUNDING YET");
-    await hand.sound(30);
+    await hand.sound(60);
     await hand.soundBySteps("Higher by 5 cm", 180);
     await hand.soundBySteps("Higher by 5 cm", 180);
     expect(await hand.verdictFrom(3)).toMatch(/^LOSING/);
@@ -75,7 +75,7 @@ describe("without a network", () => {
 
   test("a kit handed over pumps, and four more soundings say gaining, when dry and when to refuel", async () => {
     kit = await hand.pumpWithKit();
-    for (let i = 0; i < 4; i += 1) await hand.soundBySteps("Lower by 5 cm", 180);
+    for (let i = 0; i < 4; i += 1) await hand.soundBySteps("Lower by 5 cm", 100);
     expect(await hand.verdictFrom(7)).toMatch(/^GAINING\n+dry in about \d+\s(min|h).*refuel at \d\d:\d\d/);
     await page.getByRole("list", { name: "Due next" }).getByText("Sound").waitFor();
     await page.getByRole("img", { name: /of freeboard left/ }).waitFor();
