@@ -79,11 +79,12 @@ function suctionAssumptions(given: DeliveryCase, rig: PreparedCase, found: Pumpi
   if (given.pump.npshRequired?.length) return [];
   if (given.pump.greatestLift !== undefined) return [FROM_GREATEST_LIFT];
   const margin = rig.surfaceHead - found.suctionLoss - TRIED_NPSH;
-  const effect =
-    margin >= 0
-      ? `With ${bothWays(TRIED_NPSH)} required the answer would be the same.`
-      : `With ${bothWays(TRIED_NPSH)} required the suction would bind: ${bothWays(-margin)} is missing at this flow.`;
-  return [{ what: "Nothing is known of the pump's suction: only boiling of the water was checked.", effect }];
+  return [margin >= 0 ? UNKNOWN_SUCTION_ENOUGH : unknownSuctionBinds(-margin)];
+}
+
+function unknownSuctionBinds(missing: number): Assumption {
+  const effect = `With ${TRIED} required the suction would bind: ${bothWays(missing)} is missing at this flow.`;
+  return { what: UNKNOWN_SUCTION, effect };
 }
 
 /** A height for whoever reads it, whichever units they use. */
@@ -91,6 +92,14 @@ function bothWays(metres: number): string {
   const say = (unit: string) => formatQuantity(metres, "length", { unit, digits: 2 });
   return `${say("m")} (${say("ft")})`;
 }
+
+const UNKNOWN_SUCTION = "Nothing is known of the pump's suction: only boiling of the water was checked.";
+/** Written once: writing quantities takes longer than working the delivery out. */
+const TRIED = bothWays(TRIED_NPSH);
+const UNKNOWN_SUCTION_ENOUGH: Assumption = {
+  what: UNKNOWN_SUCTION,
+  effect: `With ${TRIED} required the answer would be the same.`,
+};
 
 const FROM_GREATEST_LIFT: Assumption = {
   what: "No NPSH curve: the stated greatest lift is taken as the most that lift and suction losses may come to, at sea level and 20 °C (68 °F).",
