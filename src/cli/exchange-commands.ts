@@ -1,5 +1,5 @@
 import { InputError } from "#base";
-import { exportHeader, exportLine, parseExport, type Entry, type ExportItem, type KeptEntry } from "#log";
+import { exportHeader, exportLine, parseExport, type Entry, type ExportItem } from "#log";
 import { createStationFold, type LogStore, type StationFold } from "#station";
 import { createReadStream } from "node:fs";
 import { open, rename, type FileHandle } from "node:fs/promises";
@@ -8,7 +8,7 @@ import type { Call, Command } from "./command.ts";
 import { createImportJudge } from "./import-judge.ts";
 import { requireDatabase, stationPatterns, withLog } from "./open-data.ts";
 import { usageError } from "./usage-error.ts";
-import { readWholeLog } from "./whole-log.ts";
+import { pagesOf, readWholeLog } from "./whole-log.ts";
 
 const PAGE = 2000;
 
@@ -84,16 +84,6 @@ async function writeLog(log: LogStore, handle: FileHandle): Promise<{ entries: n
     }
   }
   return { entries, photos: await writePhotos(log, handle, photos) };
-}
-
-/** Entries of one place up to the head in the header, whatever is appended meanwhile. */
-async function* pagesOf(log: LogStore, place: string, last: number): AsyncGenerator<readonly KeptEntry[]> {
-  for (let seq = 0; seq < last;) {
-    const page = (await log.since([place], { [place]: seq }, PAGE)).filter((kept) => kept.seq <= last);
-    if (page.length === 0) return;
-    yield page;
-    seq = page.at(-1)!.seq;
-  }
 }
 
 /** Hashes of the photos that a body refers to. */

@@ -3,8 +3,7 @@ import type { LogStore } from "#station";
 import type { Call, Command } from "./command.ts";
 import { requireDatabase, withLog } from "./open-data.ts";
 import { columns } from "./terminal.ts";
-
-const PAGE = 5000;
+import { pagesOf } from "./whole-log.ts";
 
 /** `drykeel verify`: recomputes every hash of every place. */
 export const verifyCommand: Command = {
@@ -34,13 +33,13 @@ async function verifyAll(log: LogStore): Promise<PlaceVerdict[]> {
 /** Page by page, each from where the last ended, so that a long log needs little memory. */
 async function verifyPlace(log: LogStore, place: string, last: number): Promise<ChainVerdict> {
   let from: ChainHead | undefined;
-  for (;;) {
-    const page = await log.since([place], { [place]: from?.seq ?? 0 }, PAGE);
-    const verdict = verifyChain(page, from);
-    const end = page.at(-1);
-    if (verdict.kind === "broken" || end === undefined || end.seq >= last) return verdict;
-    from = { seq: end.seq, hash: end.hash };
+  let verdict = verifyChain([]);
+  for await (const page of pagesOf(log, place, last)) {
+    verdict = verifyChain(page, from);
+    if (verdict.kind === "broken") return verdict;
+    from = verdict.head;
   }
+  return verdict;
 }
 
 function report({ terminal, options }: Call, verdicts: readonly PlaceVerdict[]): void {

@@ -2,8 +2,8 @@ import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { linesOf } from "#kit";
 import { launchBrowser } from "./support/browser.ts";
-import { allSent, exportedLines, giveSeal, sealOn } from "./support/kits.ts";
-import { signIn } from "./support/people.ts";
+import { exportedLines, giveSeal, sealOn } from "./support/kits.ts";
+import { allSent, signIn } from "./support/people.ts";
 import { startStation, type RunningStation } from "./support/station.ts";
 import { shippedPattern } from "./support/turnaround-hand.ts";
 
@@ -92,7 +92,7 @@ describe("a filled card", () => {
   test("is whole: every line answered, each told to be from a card of its day, and the kit can be sealed", async () => {
     await page.goto(`${station.url}/kit/${KIT}/turnaround?at=seal`);
     await page.getByLabel("New seal number").waitFor();
-    await allSent(page);
+    await allSent(page, 60_000);
     const answers = (await exportedLines(page)).filter(
       ({ subject, kind, body }) => subject === `kit:${KIT}` && kind === "step-answered" && body["fromCard"] === true,
     );

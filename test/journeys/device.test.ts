@@ -69,7 +69,7 @@ describe("a device without its station", () => {
     await page.getByRole("rowheader", { name: "North quay" }).waitFor();
     await sendMark(page).getByText("1 line not sent").waitFor();
     await station.restart();
-    await allSent(page);
+    await allSent(page, 90_000);
 
     const other = await browser.newContext();
     const elsewhere = await other.newPage();
@@ -146,7 +146,7 @@ describe("two windows on one device", () => {
     await sendMark(second).getByText("1 line not sent").waitFor();
     await page.close();
     await station.restart();
-    await allSent(second);
+    await allSent(second, 90_000);
   });
 });
 

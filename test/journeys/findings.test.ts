@@ -1,8 +1,8 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { launchBrowser } from "./support/browser.ts";
-import { allSent, exportedLines, openKit, sealOn, sealWith } from "./support/kits.ts";
-import { signIn, slowClock } from "./support/people.ts";
+import { exportedLines, openKit, sealOn, sealWith } from "./support/kits.ts";
+import { allSent, signIn, slowClock } from "./support/people.ts";
 import { startStation, type RunningStation } from "./support/station.ts";
 import { shippedPattern, TurnaroundHand } from "./support/turnaround-hand.ts";
 
@@ -103,6 +103,6 @@ describe("a kit that was handed over", () => {
 
 /** Lines of one kind about the kit, once the station has them. */
 async function linesOnKit(kind: string) {
-  await allSent(page);
+  await allSent(page, 60_000);
   return (await exportedLines(page)).filter((line) => line.subject === `kit:${KIT}` && line.kind === kind);
 }

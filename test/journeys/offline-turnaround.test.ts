@@ -1,6 +1,7 @@
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { launchBrowser } from "./support/browser.ts";
+import { exportedLines, sealOn } from "./support/kits.ts";
 import { allSent, signIn, slowClock, type AdjustableClock } from "./support/people.ts";
 import { pictureOfLight } from "./support/picture.ts";
 import { startStation, type RunningStation } from "./support/station.ts";
@@ -69,17 +70,6 @@ describe("a phone without its station", () => {
   }, 600_000);
 });
 
-/** The seal that is on the container: what a keeper would read with their own eyes. */
-async function sealOn(page: Page, kit: string): Promise<string> {
-  const sealings = (await exportOf(page)).filter((line) => line.includes(`"kit:${kit}"`) && line.includes('"sealed"'));
-  return (JSON.parse(sealings.at(-1)!) as { entry: { body: { seal: string } } }).entry.body.seal;
-}
-
-async function exportOf(page: Page): Promise<readonly string[]> {
-  const text = await page.evaluate(() => fetch("/api/export.ndjson").then((reply) => reply.text()));
-  return text.split("\n");
-}
-
 async function addPhoto(page: Page): Promise<void> {
   await page.getByText("Note or photo with this answer").click();
   await page
@@ -94,9 +84,10 @@ async function seenElsewhere(): Promise<void> {
   const other = await browser.newContext({ viewport: { width: 1440, height: 900 } });
   const page = await other.newPage();
   await signIn(page, station, "Petra Quill");
-  const lines = (await exportOf(page)).filter((line) => line.includes('"kit:br-07"'));
+  const kept = (await exportedLines(page)).filter(({ subject }) => subject === "kit:br-07");
+  const lines = kept.map((line) => JSON.stringify(line));
   expect(lines.filter((line) => line.includes("BR 20001"))).toHaveLength(1);
-  const hash = lines.map((line) => /"hash":"([0-9a-f]{64})","height"/.exec(line)?.[1]).find(Boolean)!;
+  const hash = lines.map((line) => /"hash":"([0-9a-f]{64})"/.exec(line)?.[1]).find(Boolean)!;
   const photo = await page.evaluate((name) => fetch(`/api/photos/${name}`).then((reply) => reply.status), hash);
   expect(photo).toBe(200);
   await other.close();

@@ -1,8 +1,8 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { launchBrowser } from "./support/browser.ts";
-import { allSent, answerRight, answeredLines, goToLine, openKit } from "./support/kits.ts";
-import { signIn } from "./support/people.ts";
+import { answerRight, answeredLines, goToLine, openKit } from "./support/kits.ts";
+import { allSent, signIn } from "./support/people.ts";
 import { startStation, type RunningStation } from "./support/station.ts";
 
 /** Two people on two devices at one kit. One story, told in order. */
@@ -47,7 +47,7 @@ describe("two devices at one kit", () => {
   });
 
   test("answer the same line differently without the station, and are told once it is back", async () => {
-    await Promise.all([allSent(phone), allSent(tablet)]);
+    await Promise.all([allSent(phone, 60_000), allSent(tablet, 60_000)]);
     await station.kill();
     for (const page of [phone, tablet]) await goToLine(page, 13);
     await answerRight(phone);

@@ -2,8 +2,8 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { startPostgres, type PostgresServer } from "../contracts/postgres-server.ts";
 import { launchBrowser } from "./support/browser.ts";
-import { allSent, answerRight, answeredLines, goToLine, openKit } from "./support/kits.ts";
-import { signIn } from "./support/people.ts";
+import { answerRight, answeredLines, goToLine, openKit } from "./support/kits.ts";
+import { allSent, signIn } from "./support/people.ts";
 import { startStation, type RunningStation } from "./support/station.ts";
 
 /** Two server processes beside one PostgreSQL: it does not matter which of them a device speaks with. */
@@ -58,13 +58,13 @@ function describeTwoServers(postgres: PostgresServer): void {
       await servers[0].kill();
       await goToLine(tablet, 13);
       await answerRight(tablet);
-      await allSent(tablet);
+      await allSent(tablet, 60_000);
       await goToLine(phone, 20);
       await answerRight(phone);
       await phone.getByRole("link", { name: /^1 line not sent/ }).waitFor();
       await servers[0].restart();
       for (const page of [phone, tablet]) await answeredLines(page, 4);
-      await allSent(phone);
+      await allSent(phone, 60_000);
     });
   });
 }

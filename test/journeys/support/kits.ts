@@ -69,8 +69,3 @@ export async function answerRight(page: Page): Promise<void> {
 export async function answeredLines(page: Page, count: number): Promise<void> {
   await page.getByRole("button", { name: new RegExp(`^All lines, ${count} of`) }).waitFor({ timeout: 60_000 });
 }
-
-/** Waits until everything written on this device is with the station. */
-export async function allSent(page: Page): Promise<void> {
-  await page.getByRole("link", { name: "All sent" }).waitFor({ timeout: 60_000 });
-}

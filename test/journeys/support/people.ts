@@ -12,13 +12,12 @@ export async function signIn(page: Page, station: RunningStation, name: string):
 
 /** Waits until everything written on the device is with the station; says what the mark says instead where it is not. */
 export async function allSent(page: Page, patience = 120_000): Promise<void> {
-  const mark = page.locator("a.send-mark");
-  await mark
-    .getByText("All sent")
-    .waitFor({ timeout: patience })
-    .catch(async (cause: unknown) => {
-      throw new Error(`Not all sent: the mark says "${await mark.innerText()}"`, { cause });
+  const sent = page.getByRole("link", { name: "All sent" });
+  await sent.waitFor({ timeout: patience }).catch(async (cause: unknown) => {
+    throw new Error(`Not all sent: the mark says "${await page.locator("a.send-mark").first().innerText()}"`, {
+      cause,
     });
+  });
 }
 
 /** Waits until the service worker serves this page, so that it opens without a network. */
