@@ -9,7 +9,7 @@ const CACHE = join(ROOT, ".cache");
 
 /** Starts the browser that comes from the registry; nothing has to be installed on the machine. */
 export async function launchBrowser(): Promise<Browser> {
-  const folder = await unpackedBrowser();
+  const folder = unpackedBrowser();
   const executablePath = join(folder, "chromium");
   return chromium.launch({ executablePath, env: browserEnvironment(folder, executablePath), args: FLAGS });
 }
@@ -30,34 +30,27 @@ const FLAGS = [
  * Unpacks once into a folder named for the version. Unpacking happens beside it and is renamed when whole, so that
  * two test runs, or one that was stopped half-way, never start half a browser.
  */
-async function unpackedBrowser(): Promise<string> {
+function unpackedBrowser(): string {
   const folder = join(CACHE, `browser-${packageVersion()}`);
   if (existsSync(folder)) return folder;
   mkdirSync(CACHE, { recursive: true });
   const fresh = mkdtempSync(join(CACHE, "unpacking-"));
-  await unpackInto(fresh);
+  unpackInto(fresh);
   if (!existsSync(folder)) renameSync(fresh, folder);
   else rmSync(fresh, { recursive: true });
   return folder;
 }
 
-/** The package unpacks to the temporary folder, and its shared libraries only when told it runs on a bare host. */
-async function unpackInto(folder: string): Promise<void> {
-  const before = { tmp: process.env["TMPDIR"], host: process.env["AWS_EXECUTION_ENV"] };
-  process.env["TMPDIR"] = folder;
-  process.env["AWS_EXECUTION_ENV"] = "AWS_Lambda_nodejs20.x";
-  try {
-    const { default: packaged } = await import("@sparticuz/chromium");
-    await packaged.executablePath();
-  } finally {
-    restore("TMPDIR", before.tmp);
-    restore("AWS_EXECUTION_ENV", before.host);
-  }
-}
-
-function restore(name: string, value: string | undefined): void {
-  if (value === undefined) delete process.env[name];
-  else process.env[name] = value;
+/**
+ * The package unpacks to the temporary folder, and its shared libraries only when told it runs on a bare host. Both are
+ * said in the environment, so a process of its own does it: here the temporary folder stays what it is for everybody.
+ */
+function unpackInto(folder: string): void {
+  const unpack = `import("@sparticuz/chromium").then(({ default: packaged }) => packaged.executablePath());`;
+  execFileSync(process.execPath, ["--eval", unpack], {
+    cwd: ROOT,
+    env: { ...process.env, TMPDIR: folder, AWS_EXECUTION_ENV: "AWS_Lambda_nodejs20.x" },
+  });
 }
 
 function browserEnvironment(folder: string, executable: string): Record<string, string> {
