@@ -109,20 +109,6 @@ export function BindingPanel({ answer, about }: PanelProps) {
   );
 }
 
-/** What was taken for granted, and how much it matters. */
-export function AssumptionList({ assumptions }: { readonly assumptions: readonly { what: string; effect: string }[] }) {
-  return (
-    <dl className="delivery-assumed">
-      {assumptions.map(({ what, effect }) => (
-        <div key={what}>
-          <dt>{what}</dt>
-          <dd>{effect}</dd>
-        </div>
-      ))}
-    </dl>
-  );
-}
-
 type TableRow = Answered["table"]["rows"][number];
 
 /** The same rig at one lift after another. */

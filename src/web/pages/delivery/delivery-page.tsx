@@ -5,7 +5,8 @@ import { Cautions, EmptyState, ErrorBox, Page, Section } from "../../parts/index
 import { usePreferences } from "../../theme/index.ts";
 import { findKit, type KitAtHand } from "../turnaround/at-hand.ts";
 import { NoSuchKit } from "../turnaround/turnaround-page.tsx";
-import { AssumptionList, BindingPanel, CurvePanel, LiftTable } from "./answer-panels.tsx";
+import { BindingPanel, CurvePanel, LiftTable } from "./answer-panels.tsx";
+import { AssumptionList } from "./assumption-list.tsx";
 import { sayAnswer, type Answered, type Setting } from "./delivery-words.ts";
 import { FUEL_CAUTIONS, FuelPanel } from "./fuel-panel.tsx";
 import { PrimePanel } from "./prime-panel.tsx";

@@ -65,6 +65,15 @@ describe("the delivery of a shipped kit, in words", () => {
     );
   });
 
+  it("says what height takes, and that it helps where the hose ends below the water", () => {
+    const words = [1, -2, -3]
+      .map((rise) => asked(petrol, { lift: 2, rise }))
+      .map((one) => sayBinding(one.answer, one.about));
+    expect(words[0]).toContain("Height takes 3\u00a0m.");
+    expect(words[1]).toContain("The hose ends level with the water, so height takes nothing.");
+    expect(words[2]).toContain("The hose ends 1\u00a0m below the water, which helps.");
+  });
+
   it("names the suction side where that binds, and puts what gains most first", () => {
     const { answer, about } = asked(petrol, { lift: 6, suctionLength: 12 });
     expect(answer.delivery.kind).toBe("suction-limited");

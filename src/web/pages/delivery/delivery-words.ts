@@ -78,12 +78,18 @@ export function sayBinding({ delivery, curve }: Answered, { setting, units }: Se
     const alone = sayFlow(delivery.points[0]?.flow ?? 0, units);
     return `The suction side binds: it feeds the pump no more. The pump's curve alone would give ${alone}.`;
   }
-  const height = sayLength(setting.lift + setting.rise, units);
   const [suction, discharge] = [delivery.suctionLoss, delivery.dischargeLoss].map((loss) => sayLength(loss, units));
   return (
     `The pump's own curve binds: it gives ${sayLength(delivery.head, units)} at this flow. ` +
-    `Height takes ${height}, the suction hose ${suction}, the discharge hose ${discharge}.`
+    `${sayHeight(setting.lift + setting.rise, units)} The suction hose takes ${suction}, the discharge hose ${discharge}.`
   );
+}
+
+/** What the height between the two waters takes, or gives where the hose ends lower than the water it draws. */
+function sayHeight(height: number, units: UnitSystem): string {
+  if (Math.abs(height) < 1e-9) return "The hose ends level with the water, so height takes nothing.";
+  if (height > 0) return `Height takes ${sayLength(height, units)}.`;
+  return `The hose ends ${sayLength(-height, units)} below the water, which helps.`;
 }
 
 function sayCannotLift(delivery: Delivery, atRest: Answered["curve"]["points"][number], units: UnitSystem): string {

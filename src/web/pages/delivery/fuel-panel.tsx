@@ -3,7 +3,7 @@ import { useState } from "react";
 import { Button, Cautions, ErrorBox, Notice, QuantityField, Section, sayElapsed, sayTime } from "../../parts/index.ts";
 import type { KitAtHand } from "../turnaround/at-hand.ts";
 import { useNow } from "../turnaround/use-now.ts";
-import { AssumptionList } from "./answer-panels.tsx";
+import { AssumptionList } from "./assumption-list.tsx";
 import type { Setting } from "./delivery-words.ts";
 import { askFuel, canUnit, sayCan, sayCans, sayTank, usualCan, type FuelAnswer } from "./fuel-words.ts";
 import { refuelInstant, refuels, useRefuels, type Refuel } from "./refuel.ts";

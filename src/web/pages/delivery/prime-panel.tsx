@@ -1,6 +1,6 @@
 import { useState } from "react";
 import { Cautions, ErrorBox, QuantityField, Section } from "../../parts/index.ts";
-import { AssumptionList } from "./answer-panels.tsx";
+import { AssumptionList } from "./assumption-list.tsx";
 import { isTooShort, type Setting } from "./delivery-words.ts";
 import { PrimeReadingNotice } from "./prime-reading.tsx";
 import { askPrime, readPrime, sayGreatest, sayPrime } from "./prime-words.ts";

@@ -21,7 +21,7 @@ const parts = { unit: "%", step: 5 };
 export const STEPS = {
   lift: { ...metres(0.5, 1), least: -5, most: 12 },
   rise: { ...metres(0.5, 1), least: -5, most: 30 },
-  suctionLength: { ...metres(1, 5), least: 0, most: 30 },
+  suctionLength: { ...metres(1, 5), least: 0.5, most: 30 },
   dischargeLength: { ...metres(1, 5), least: 0, most: 200 },
   throttle: { dimension: "ratio", metric: parts, us: parts, least: 0.3, most: 1 },
   waterTemperature: {

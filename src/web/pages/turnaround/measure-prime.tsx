@@ -1,5 +1,6 @@
 import type { Pattern } from "#kit";
 import { usePreferences } from "../../theme/index.ts";
+import { AssumptionList } from "../delivery/assumption-list.tsx";
 import { PrimeReadingNotice } from "../delivery/prime-reading.tsx";
 import { askPrime, readPrime, sayGreatest, sayPrime } from "../delivery/prime-words.ts";
 
@@ -25,6 +26,10 @@ export default function MeasurePrime({ pattern, lift, seconds }: MeasurePrimePro
         {sayPrime(answer, lift, units)} {sayGreatest(answer, pattern.hydraulics?.pump.greatestLift, lift, units)}
       </p>
       {reading && <PrimeReadingNotice reading={reading} />}
+      <details className="extras">
+        <summary>What was taken for granted</summary>
+        <AssumptionList assumptions={answer.assumptions} />
+      </details>
     </>
   );
 }

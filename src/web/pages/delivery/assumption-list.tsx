@@ -1,0 +1,15 @@
+import "./assumption-list.css";
+
+/** What was taken for granted, and how much it matters. */
+export function AssumptionList({ assumptions }: { readonly assumptions: readonly { what: string; effect: string }[] }) {
+  return (
+    <dl className="assumptions">
+      {assumptions.map(({ what, effect }) => (
+        <div key={what}>
+          <dt>{what}</dt>
+          <dd>{effect}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}
