@@ -51,6 +51,21 @@ describe("a casualty folded from its entries", () => {
     expect(fold([...STORY.slice(3), ...STORY.slice(0, 3)])).toEqual(fold(STORY));
   });
 
+  it("puts a sounding written down late where it was read, whatever offset its clock wrote", () => {
+    const late = { space: "s1", level: 0.33, text: "33 cm", taken: "2027-03-14T23:04:00+13:00" };
+    const state = fold([...STORY, line(30, "sounding-taken", late)]);
+    expect(state.soundings.map(({ level }) => level)).toEqual([0.3, 0.33, 0.28]);
+    expect(state.soundings[1]).toMatchObject({ at: late.taken, written: "2027-03-14T10:30:00.000Z" });
+    expect(state.soundings[1]).not.toHaveProperty("taken");
+    expect(fold([line(30, "sounding-taken", late), ...STORY.toReversed()])).toEqual(state);
+  });
+
+  it("takes no sounding for read after it was written down", () => {
+    const ahead = { space: "s1", level: 0.33, text: "33 cm", taken: "2027-03-14T11:00:00Z" };
+    const { soundings } = fold([...STORY, line(7, "sounding-taken", ahead)]);
+    expect(soundings[1]).toMatchObject({ at: "2027-03-14T10:07:00.000Z", level: 0.33 });
+  });
+
   it("loses nothing that sorts before the opening by a wrong clock", () => {
     const late = [
       line(1, "sounding-taken", { space: "s1", level: 0.3, text: "30 cm" }),

@@ -1,6 +1,6 @@
 import type { Entry } from "#log";
 import type { CasualtyBodies, CasualtySpace, PumpSetting } from "./casualty-kinds.ts";
-import type { CasualtyPump, CasualtyState, PumpRun } from "./casualty-state.ts";
+import type { CasualtyPump, CasualtyState, PumpRun, TakenSounding } from "./casualty-state.ts";
 import { markOf } from "./draft.ts";
 import { idOf } from "./people-fold.ts";
 
@@ -25,10 +25,7 @@ const FOLDS: { readonly [Kind in keyof CasualtyBodies]: Fold<Kind> } = {
     ...changed,
     spaces: space ? withSpace(state.spaces, space) : state.spaces,
   }),
-  "sounding-taken": (state, body, entry) => ({
-    ...state,
-    soundings: [...state.soundings, { ...markOf(entry), ...body }],
-  }),
+  "sounding-taken": (state, body, entry) => ({ ...state, soundings: withSounding(state.soundings, body, entry) }),
   "pump-set": (state, body, { at }) => ({ ...state, pumps: withPump(state.pumps, body, at) }),
   "pump-refuelled": (state, { pump }, { at }) => ({
     ...state,
@@ -95,6 +92,18 @@ function withoutFuel(state: CasualtyState): CasualtyState {
 function withSpace(spaces: readonly CasualtySpace[], space: CasualtySpace): readonly CasualtySpace[] {
   const known = spaces.some(({ id }) => id === space.id);
   return known ? spaces.map((one) => (one.id === space.id ? space : one)) : [...spaces, space];
+}
+
+/** In its place by when it was read, after any of the same time. No sounding was read after it was written down. */
+function withSounding(
+  soundings: readonly TakenSounding[],
+  { taken, ...body }: CasualtyBodies["sounding-taken"],
+  entry: Entry,
+): readonly TakenSounding[] {
+  const isEarlier = taken !== undefined && Date.parse(taken) < Date.parse(entry.at);
+  const sounding = { ...markOf(entry), ...body, ...(isEarlier && { at: taken, written: entry.at }) };
+  const next = soundings.findIndex(({ at }) => Date.parse(at) > Date.parse(sounding.at));
+  return soundings.toSpliced(next < 0 ? soundings.length : next, 0, sounding);
 }
 
 function withPump(pumps: readonly CasualtyPump[], setting: PumpSetting, at: string): readonly CasualtyPump[] {

@@ -52,7 +52,7 @@ export type CasualtyOutcome = "afloat" | "towed-in" | "beached" | "lost" | "stoo
 /** How she comes back from a roll. */
 export type Righting = "comes-back" | "slowly" | "stays";
 
-/** What an entry with subject "casualty:..." may say. A sounding's time is the entry's own. */
+/** What an entry with subject "casualty:..." may say. */
 export interface CasualtyBodies {
   "casualty-opened": {
     readonly name: string;
@@ -69,7 +69,13 @@ export interface CasualtyBodies {
     readonly hole?: CasualtyHole;
   };
   /** Level above the lowest point of the space [m]. */
-  "sounding-taken": { readonly space: string; readonly level: number; readonly text: string };
+  "sounding-taken": {
+    readonly space: string;
+    readonly level: number;
+    readonly text: string;
+    /** RFC 3339, when it was read, where it was written down later; the entry's own time if left out. */
+    readonly taken?: string;
+  };
   "pump-set": PumpSetting;
   "pump-refuelled": { readonly pump: string };
   /** Share of the hole still open after plugging or patching; 1 where a patch is lost. */

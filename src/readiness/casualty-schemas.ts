@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { amountTo, id, line, note } from "./schema-parts.ts";
+import { amountTo, id, instant, line, note } from "./schema-parts.ts";
 
 const metres = (most: number) => z.number({ error: "a number of metres" }).gt(0).max(most);
 
@@ -47,7 +47,7 @@ export const casualtySchemas = {
     space: space.exactOptional(),
     hole: hole.exactOptional(),
   }),
-  "sounding-taken": z.strictObject({ space: id, level: amountTo(10), text: line(40) }),
+  "sounding-taken": z.strictObject({ space: id, level: amountTo(10), text: line(40), taken: instant.exactOptional() }),
   "pump-set": pumpSetting,
   "pump-refuelled": z.strictObject({ pump: id }),
   "hole-patched": z.strictObject({ space: id, open: amountTo(10) }),

@@ -10,8 +10,8 @@ export interface CasualtyState {
   readonly spaces: readonly CasualtySpace[];
   readonly hole?: CasualtyHole;
   readonly opened: Mark;
-  /** In order of time. */
-  readonly soundings: readonly (Mark & CasualtyBodies["sounding-taken"])[];
+  /** In the order in which they were read. */
+  readonly soundings: readonly TakenSounding[];
   readonly pumps: readonly CasualtyPump[];
   readonly patches: readonly (Mark & CasualtyBodies["hole-patched"])[];
   /** The newest of each thing seen. */
@@ -21,6 +21,13 @@ export interface CasualtyState {
   readonly notes: readonly (Mark & CasualtyBodies["casualty-noted"])[];
   readonly closed?: Mark & CasualtyBodies["casualty-closed"];
 }
+
+/** A sounding. Its `at` is when it was read; `written` is when it was written down, where that was later. */
+export type TakenSounding = Mark &
+  Omit<CasualtyBodies["sounding-taken"], "taken"> & {
+    /** RFC 3339 */
+    readonly written?: string;
+  };
 
 /** A pump with everything it did here. */
 export interface CasualtyPump extends PumpSetting {

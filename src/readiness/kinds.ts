@@ -24,6 +24,8 @@ export interface KitBodies {
     readonly to: string;
     readonly method: "passed" | "hoisted" | "dropped" | "line" | "other";
     readonly sealBroken: boolean;
+    /** Id of the casualty whose sheet it was handed over from. */
+    readonly casualty?: string;
     readonly note?: string;
   };
   returned: { readonly note?: string; readonly exposure: readonly ("salt" | "oil" | "sewage" | "fuel")[] };

@@ -113,6 +113,7 @@ export const kitSchemas = {
     to: line(120),
     method: z.enum(["passed", "hoisted", "dropped", "line", "other"]),
     sealBroken: z.boolean(),
+    casualty: id.exactOptional(),
     note: optionalNote,
   }),
   returned: z.strictObject({

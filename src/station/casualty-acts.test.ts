@@ -8,6 +8,8 @@ const SPACE = { id: "s1", name: "Cabin", sort: "cabin", part: "middle" } as cons
 const OPENED = { name: "Grey yacht", boat: { kind: "sailing yacht", length: 11 }, space: SPACE } as const;
 const PUMP = { pump: "p1", name: "Pump 1", space: "s1", running: true, flow: 0.003 };
 
+const LEVEL = { space: "s1", level: 0.4, text: "40 cm" };
+
 class Scene extends Desk {
   constructor() {
     super();
@@ -65,6 +67,17 @@ describe("the sheet of a casualty", () => {
     expect(refusalsOf(sound())).toEqual(["SN-153"]);
     scene.do(strikeEntry(scene.as("ann"), closing, "Too early."));
     expect(refusalsOf(sound())).toEqual([]);
+  });
+
+  it("takes a sounding read earlier, and none read later, days ago, or in the second of another", () => {
+    const scene = new Scene();
+    const at = (taken: string) =>
+      acts.takeSounding({ ...scene.as("ben"), now: "2026-01-10T08:00:00Z" }, scene.casualty, { ...LEVEL, taken });
+    scene.do(at("2026-01-10T07:40:00Z"));
+    expect(scene.casualty.soundings).toMatchObject([{ at: "2026-01-10T07:40:00Z", written: "2026-01-10T08:00:00Z" }]);
+    expect(refusalsOf(at("2026-01-10T08:10:00Z"))).toEqual(["SN-156"]);
+    expect(refusalsOf(at("2026-01-08T08:00:00Z"))).toEqual(["SN-157"]);
+    expect(refusalsOf(at("2026-01-10T20:40:00.500+13:00"))).toEqual(["SN-158"]);
   });
 
   it("takes back a wrong sounding by a strike", () => {

@@ -3,6 +3,7 @@ import { STATION_PLACE } from "#log";
 import type { Bodies, CasualtyBodies, CasualtyState, EntryKind } from "#readiness";
 import { allow, unless, type Act, type Doing, type Draft } from "./draft.ts";
 import { because } from "./faults.ts";
+import { judgeSounding } from "./casualty-soundings.ts";
 
 /* What people do about a casualty. It belongs to the whole station, so every device of it has the sheet. */
 
@@ -23,13 +24,14 @@ export function changeCasualty(
   ]);
 }
 
-/** Writes down a level, read now. */
+/** Writes down a level: read now, or at `body.taken`. */
 export function takeSounding(
   doing: Doing,
   casualty: CasualtyState,
   body: Bodies["sounding-taken"],
 ): Act<"sounding-taken"> {
-  return onOpen(doing, casualty, "sounding-taken", body, [needSpace(casualty, body.space)]);
+  const against = judgeSounding(doing, casualty, body);
+  return onOpen(doing, casualty, "sounding-taken", body, [needSpace(casualty, body.space), ...against]);
 }
 
 /** Sets a pump going, stops it, or changes its setting. None starts while fuel is smelt. */

@@ -33,6 +33,8 @@ export interface Doing {
   readonly me: Person;
   /** Calendar day at the person's place. */
   readonly today: string;
+  /** RFC 3339: the device's clock at this act, where the door knows it. */
+  readonly now?: string;
   readonly kits: readonly KitState[];
   readonly places: readonly Place[];
   readonly people: readonly Person[];

@@ -48,10 +48,16 @@ const STRIKE = { id: "0190a000-0000-7000-8000-000000000003", kind: "struck" };
 const ENROL = { kind: "kit-enrolled", body: { name: "K", serial: "S", items: [] } };
 const LIVED = { finding: "f", how: "lived-with", name: "Ann", limit: "Gently.", until: "2026-03" };
 
+function sounding(taken: string): Partial<Entry> {
+  const body = { space: "s1", level: 0.4, text: "40 cm", taken };
+  return { subject: "casualty:c1", kind: "sounding-taken", place: "station", body };
+}
+
 describe("an entry judged on arrival", () => {
   it("is good when its writer, device, role, place and body are", () => {
     expect(codes({})).toEqual([]);
     expect(codes({ ...ENROL, pattern: "sample@1" }, "keeper")).toEqual([]);
+    expect(codes(sounding("2026-01-10T07:40:00Z"))).toEqual([]);
   });
 
   it.each<[string, Partial<Entry>, Role, readonly string[]]>([
@@ -71,6 +77,9 @@ describe("an entry judged on arrival", () => {
     ],
     ["a pattern the station lacks", { ...ENROL, pattern: "other@1" }, "keeper", ["SN-108 pattern"]],
     ["a move to nowhere", { kind: "kit-moved", body: { to: "nowhere" } }, "keeper", ["SN-109 body.to"]],
+    ["a sounding read after it was written", sounding("2026-01-10T08:00:01Z"), "crew", ["SN-156 body.taken"]],
+    ["a sounding read days before", sounding("2026-01-08T08:00:00Z"), "crew", ["SN-157 body.taken"]],
+    ["a sounding at no instant", sounding("08:00"), "crew", ["RD-102 body.taken"]],
     ["living with a finding, by crew", { kind: "remedy-made", body: LIVED }, "crew", ["SN-107 body.how"]],
     [
       "a strike of a line not kept",

@@ -2,6 +2,7 @@ import type { Fault } from "#base";
 import { STATION_PLACE, STRIKE, type Entry, type StrikeBody } from "#log";
 import { isCasualtyKind, isEntryKind, isKitKind, judgeBody, type Bodies, type EntryKind, type Role } from "#readiness";
 import { because, mayNotStrike, noSuchPattern, noSuchPlace, roleMayNot } from "./faults.ts";
+import { judgeTaken } from "./casualty-soundings.ts";
 import { isKeeper, mayWrite } from "./permission.ts";
 
 /** What the server knows when an entry arrives; also of what came earlier in the same push. */
@@ -42,7 +43,7 @@ const WORKED_ON: ReadonlySet<string> = new Set(["kit", "casualty", "pattern"]);
  * @param entry - the entry
  * @param facts - who pushes it, and what the station has
  * @returns every fault: SN-101 other person, SN-102 other device, SN-103 role, SN-104 place, SN-105 subject, SN-106 strike,
- *   SN-107 living with a finding, SN-108 pattern, SN-109 destination, and those of `judgeBody`; empty where it is good
+ *   SN-107 living with a finding, SN-108 pattern, SN-109 destination, SN-156 and SN-157 when a sounding was read, and those of `judgeBody`; empty where it is good
  */
 export function judgeEntry(entry: Entry, facts: EntryFacts): readonly Fault[] {
   const body = judgeBody(entry);
@@ -89,6 +90,7 @@ function judgeRights(entry: Entry, kind: EntryKind, facts: EntryFacts): readonly
 function judgeContent(entry: Entry, facts: EntryFacts): readonly Fault[] {
   if (entry.kind === STRIKE) return judgeStrike(entry as Entry<typeof STRIKE, StrikeBody>, facts);
   if (entry.kind === "kit-enrolled" || entry.kind === "kit-rebuilt") return judgePattern(entry, facts);
+  if (entry.kind === "sounding-taken") return judgeTaken((entry.body as Bodies["sounding-taken"]).taken, entry.at);
   if (entry.kind === "kit-moved") return judgeMove(entry.body as Bodies["kit-moved"], facts);
   const isLivedWith = entry.kind === "remedy-made" && (entry.body as Bodies["remedy-made"]).how === "lived-with";
   if (!isLivedWith || isKeeper(facts.role)) return [];

@@ -3,6 +3,7 @@ import type { Entry } from "#log";
 import type { EntryKind } from "#readiness";
 import type { Act, Doing } from "#station";
 import { useCallback } from "react";
+import { deviceAmbient } from "./clock.ts";
 import type { StationView } from "./contract.ts";
 import { useRecorder, useStation } from "./context.ts";
 
@@ -22,7 +23,7 @@ export function useCarryOut(): <K extends EntryKind>(want: (doing: Doing) => Act
   const recorder = useRecorder();
   return useCallback(
     async (want) => {
-      const act = want(doingOf(view));
+      const act = want({ ...doingOf(view), now: deviceAmbient.now() });
       if (act.kind === "refused") throw new InputError(act.because);
       return recorder.record(act.draft);
     },

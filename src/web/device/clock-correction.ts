@@ -2,7 +2,7 @@ import type { Entry } from "#log";
 import { withOffset } from "./clock.ts";
 
 /** Fields of bodies that carry an instant of the same clock as the line itself. */
-const INSTANT_FIELDS = new Set(["started"]);
+const INSTANT_FIELDS = new Set(["started", "taken"]);
 
 /**
  * The same lines as they would have been on a clock that was right: each time moved by the difference measured, each

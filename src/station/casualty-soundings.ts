@@ -1,0 +1,39 @@
+import { isInstant, type Fault } from "#base";
+import type { Bodies, CasualtyState } from "#readiness";
+import { unless, type Doing } from "./draft.ts";
+import { because } from "./faults.ts";
+
+/** A sounding is written down within so long of being read [ms]: an older one is a slip of the date. */
+const LATEST_WRITTEN_MS = 24 * 3_600_000;
+
+/** When a sounding was read against when it is written down: SN-156 later, SN-157 more than a day before. */
+export function judgeTaken(taken: string | undefined, written: string): readonly Fault[] {
+  if (taken === undefined || !isInstant(taken)) return [];
+  const late = Date.parse(written) - Date.parse(taken);
+  if (late < 0) return [because("SN-156", "body.taken", taken, `not after ${written}`, FUTURE)];
+  if (late <= LATEST_WRITTEN_MS) return [];
+  return [because("SN-157", "body.taken", taken, `within a day before ${written}`, OLD)];
+}
+
+const FUTURE = "Nothing is read in the future: look at the time, and at this device's clock.";
+const OLD = "Look at the day. What was read longer ago goes into a note.";
+
+/** What speaks against a sounding, besides its space. */
+export function judgeSounding(
+  { now }: Pick<Doing, "now">,
+  casualty: Pick<CasualtyState, "soundings">,
+  body: Bodies["sounding-taken"],
+): readonly (Fault | undefined)[] {
+  const at = body.taken ?? now;
+  const isTwice = at !== undefined && casualty.soundings.some((one) => one.space === body.space && isSame(one.at, at));
+  const remedy = "Strike the one that stands there first, or give the time this one was read.";
+  return [
+    ...(now === undefined ? [] : judgeTaken(body.taken, now)),
+    unless(!isTwice, because("SN-158", "body.taken", at, "a second with no sounding of this space yet", remedy)),
+  ];
+}
+
+/** To the second: nobody sounds twice in one. */
+function isSame(one: string, other: string): boolean {
+  return Math.floor(Date.parse(one) / 1000) === Math.floor(Date.parse(other) / 1000);
+}
