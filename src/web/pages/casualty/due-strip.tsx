@@ -1,7 +1,7 @@
 import type { OnSceneAnswer } from "#questions";
 import { refuelsDue } from "#readiness";
 import { sayElapsed } from "../../parts/index.ts";
-import { useNow } from "../turnaround/use-now.ts";
+import { useNow } from "../../timing/index.ts";
 import { instantOn } from "./on-scene-question.ts";
 import { sayClock } from "./say.ts";
 import { useSheet } from "./use-sheet.ts";

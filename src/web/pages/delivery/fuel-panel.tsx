@@ -1,8 +1,8 @@
 import type { UnitSystem } from "#base";
 import { useState } from "react";
 import { Button, Cautions, ErrorBox, Notice, QuantityField, Section, sayElapsed, sayTime } from "../../parts/index.ts";
+import { useNow } from "../../timing/index.ts";
 import type { KitAtHand } from "../turnaround/at-hand.ts";
-import { useNow } from "../turnaround/use-now.ts";
 import { AssumptionList } from "./assumption-list.tsx";
 import type { Setting } from "./delivery-words.ts";
 import { askFuel, canUnit, sayCan, sayCans, sayTank, usualCan, type FuelAnswer } from "./fuel-words.ts";

@@ -1,8 +1,8 @@
 import { checkNamed, stepNamed } from "#kit";
 import type { Entry } from "#log";
 import type { Bodies, EntryKind } from "#readiness";
+import { sayDuration } from "../../timing/index.ts";
 import type { KitAtHand } from "./at-hand.ts";
-import { sayDuration } from "./clock.ts";
 import { sayAnswer } from "./wording.ts";
 
 /** What one entry of a difference said, in a line. */

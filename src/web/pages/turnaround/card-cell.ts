@@ -1,7 +1,7 @@
 import { isDate, isMonth, isQuantity, parseQuantity, type Dimension, type UnitSystem } from "#base";
 import type { Check, StepTimer } from "#kit";
 import type { Answer, Value } from "#readiness";
-import { sayDuration } from "./clock.ts";
+import { sayDuration } from "../../timing/index.ts";
 import { judgeReading, matchRecord } from "./reading.ts";
 
 /** What a typed box means, or what to type instead. */

@@ -1,14 +1,8 @@
-import { useEffect, useState } from "react";
-import { Dialog as AriaDialog, Heading, Modal, ModalOverlay } from "react-aria-components";
+import { useState } from "react";
 import { Button, GloveRow, sayElapsed } from "../../parts/index.ts";
-import { useAlarm } from "./alarm-context.ts";
+import { AlarmCall, useNow, useWakeLock } from "../../timing/index.ts";
 import type { OpenKit } from "./at-hand.ts";
 import { readRunning, runningTimers, sayLeft, sayReached, type RunningTimer } from "./timers.ts";
-import { useNow } from "./use-now.ts";
-import { useWakeLock } from "./wake-lock.ts";
-
-/** How often the alarm sounds again until somebody answers it [ms]. */
-const REPEAT = 5000;
 
 interface ClocksProps {
   readonly open: OpenKit;
@@ -84,30 +78,16 @@ interface AlarmPanelProps {
   readonly onAnswer: () => void;
 }
 
-/** The whole screen calls, with sound and shaking, until it is answered. Steady where motion is not wanted. */
+/** Calls over the whole screen until it is answered; the answer leads to the line it is about. */
 function AlarmPanel({ timer, now, onAnswer }: AlarmPanelProps) {
-  const alarm = useAlarm();
-  useEffect(() => {
-    alarm.sound();
-    const sounding = setInterval(alarm.sound, REPEAT);
-    return () => clearInterval(sounding);
-  }, [alarm]);
   const elapsed = readRunning(timer, now);
   return (
-    <ModalOverlay className="alarm" isOpen isKeyboardDismissDisabled>
-      <Modal className="alarm-frame">
-        <AriaDialog role="alertdialog" className="alarm-words">
-          <Heading slot="title" level={2}>
-            {sayReached(timer)}
-          </Heading>
-          <p className="figure">{elapsed.over < 1 ? sayElapsed(elapsed.seconds) : sayLeft(elapsed)}</p>
-          <GloveRow>
-            <Button kind="primary" wide onPress={onAnswer}>
-              Stop the alarm, go to line {timer.step.line}
-            </Button>
-          </GloveRow>
-        </AriaDialog>
-      </Modal>
-    </ModalOverlay>
+    <AlarmCall title={sayReached(timer)} face={elapsed.over < 1 ? sayElapsed(elapsed.seconds) : sayLeft(elapsed)}>
+      <GloveRow>
+        <Button kind="primary" wide onPress={onAnswer}>
+          Stop the alarm, go to line {timer.step.line}
+        </Button>
+      </GloveRow>
+    </AlarmCall>
   );
 }

@@ -3,10 +3,8 @@ import type { StepTimer } from "#kit";
 import type { Entry } from "#log";
 import type { Bodies } from "#readiness";
 import { Button, Cautions, ErrorBox, GloveRow, NumberField, QuantityField, sayElapsed } from "../../parts/index.ts";
-import { useAlarm } from "./alarm-context.ts";
-import { readTimer, sayDuration } from "./clock.ts";
+import { readTimer, sayDuration, alarm, useNow } from "../../timing/index.ts";
 import type { AtStep } from "./at-step.ts";
-import { useNow } from "./use-now.ts";
 import { useSaving } from "./use-saving.ts";
 
 const MeasurePrime = lazy(() => import("./measure-prime.tsx"));
@@ -19,7 +17,6 @@ interface PrimeClockProps extends AtStep {
 export function PrimeClock(props: PrimeClockProps) {
   const { open, acts, step, timer } = props;
   const saving = useSaving();
-  const alarm = useAlarm();
   const state = open.turnaround.timers[step.id];
   const where = { turnaround: open.turnaround.id, step: step.id };
   const [around, setAround] = useState<{ readonly lift?: number; readonly strokes?: number }>({});

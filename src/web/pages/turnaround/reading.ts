@@ -1,7 +1,7 @@
 import { formatDate, formatQuantity, isDate, isMonth, parseDate, type Dimension, type UnitSystem } from "#base";
 import type { Check } from "#kit";
 import { isSameSeal, type Turnaround, type Value } from "#readiness";
-import { sayDuration } from "./clock.ts";
+import { sayDuration } from "../../timing/index.ts";
 import type { Answered } from "./lines.ts";
 
 /** A reading held against what the check allows. */

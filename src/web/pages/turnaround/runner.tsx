@@ -1,8 +1,7 @@
 import { useEffect, useMemo } from "react";
 import { useRecorder } from "../../device/index.ts";
+import { useArming } from "../../timing/index.ts";
 import { KitActs } from "./acts.ts";
-import { AlarmContext } from "./alarm-context.ts";
-import { makeAlarm } from "./alarm-sound.ts";
 import type { OpenKit } from "./at-hand.ts";
 import { Clocks } from "./clocks.tsx";
 import { Differences } from "./differences.tsx";
@@ -21,49 +20,32 @@ export function Runner({ open }: { readonly open: OpenKit }) {
   const recorder = useRecorder();
   const lines = useMemo(() => listLines(pattern, turnaround), [pattern, turnaround]);
   const acts = useMemo(() => new KitActs(recorder, view, kit), [recorder, view, kit]);
-  const alarm = useArmedAlarm();
+  useArming();
   const place = usePlace(lines, view.device);
   const { shown } = place;
   const line = shown.kind === "line" ? lines.find((one) => one.step.line === shown.position.line) : undefined;
   useTitle(`${kit.name}, ${line ? `line ${line.step.line}` : "turnaround"}`);
   return (
-    <AlarmContext value={alarm}>
-      <div className="runner">
-        <RunnerHead open={open} lines={lines} place={place} />
-        <Differences open={open} acts={acts} />
-        {shown.kind === "lines" && <StageList open={open} lines={lines} onPick={(at) => place.goTo({ line: at })} />}
-        {shown.kind === "seal" && <SealView open={open} acts={acts} place={place} />}
-        {line && shown.kind === "line" && (
-          <LineView
-            key={line.step.id}
-            open={open}
-            acts={acts}
-            lines={lines}
-            line={line}
-            wanted={shown.position.ask}
-            place={place}
-          />
-        )}
-        {shown.kind !== "lines" && shown.kind !== "seal" && !line && <AllAnswered lines={lines} place={place} />}
-        <Clocks open={open} shown={line?.step.line} onGoTo={(at) => place.goTo({ line: at })} />
-      </div>
-    </AlarmContext>
+    <div className="runner">
+      <RunnerHead open={open} lines={lines} place={place} />
+      <Differences open={open} acts={acts} />
+      {shown.kind === "lines" && <StageList open={open} lines={lines} onPick={(at) => place.goTo({ line: at })} />}
+      {shown.kind === "seal" && <SealView open={open} acts={acts} place={place} />}
+      {line && shown.kind === "line" && (
+        <LineView
+          key={line.step.id}
+          open={open}
+          acts={acts}
+          lines={lines}
+          line={line}
+          wanted={shown.position.ask}
+          place={place}
+        />
+      )}
+      {shown.kind !== "lines" && shown.kind !== "seal" && !line && <AllAnswered lines={lines} place={place} />}
+      <Clocks open={open} shown={line?.step.line} onGoTo={(at) => place.goTo({ line: at })} />
+    </div>
   );
-}
-
-/** An alarm that the first tap or key anywhere on the page arms, also after a reload. */
-function useArmedAlarm() {
-  const alarm = useMemo(() => makeAlarm(), []);
-  useEffect(() => {
-    const arm = () => alarm.arm();
-    document.addEventListener("pointerup", arm);
-    document.addEventListener("keydown", arm);
-    return () => {
-      document.removeEventListener("pointerup", arm);
-      document.removeEventListener("keydown", arm);
-    };
-  }, [alarm]);
-  return alarm;
 }
 
 function useTitle(title: string): void {

@@ -1,6 +1,6 @@
 import type { Step } from "#kit";
 import type { TimerState } from "#readiness";
-import { readTimer, sayDuration } from "./clock.ts";
+import { readTimer, sayDuration } from "../../timing/index.ts";
 
 /**
  * Why a step cannot yet be answered as seen: its clock has not run out, no pull or prime has been recorded.

@@ -1,14 +1,11 @@
 import { Button, ErrorBox, GloveRow, sayElapsed } from "../../parts/index.ts";
-import { useAlarm } from "./alarm-context.ts";
-import { readTimer, sayDuration } from "./clock.ts";
+import { readTimer, sayDuration, alarm, useNow } from "../../timing/index.ts";
 import type { AtStep } from "./at-step.ts";
-import { useNow } from "./use-now.ts";
 import { useSaving } from "./use-saving.ts";
 
 /** A thing timed from start to finish, whose seconds are the check's reading. */
 export function TimedClock({ open, acts, step }: AtStep) {
   const saving = useSaving();
-  const alarm = useAlarm();
   const state = open.turnaround.timers[step.id];
   const started = state?.started;
   const now = useNow(started !== undefined);

@@ -1,6 +1,6 @@
 import type { Pattern, Step, StepTimer } from "#kit";
 import type { Turnaround } from "#readiness";
-import { readTimer, sayDuration, type Elapsed } from "./clock.ts";
+import { type Elapsed, readTimer, sayDuration } from "../../timing/index.ts";
 
 /** A clock that runs in a turnaround, at whatever line the person now is. */
 export interface RunningTimer {

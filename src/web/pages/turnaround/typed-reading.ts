@@ -1,7 +1,7 @@
 import { isInputError, parseQuantity, type Dimension, type UnitSystem } from "#base";
 import type { Check } from "#kit";
 import type { TimerState, Value } from "#readiness";
-import { sayDuration } from "./clock.ts";
+import { sayDuration } from "../../timing/index.ts";
 import { judgeReading, matchRecord, type Judgement } from "./reading.ts";
 
 /** What stands in the boxes of a check, by box; `quantity` is `typed` with its unit. Kept until the answer is given. */

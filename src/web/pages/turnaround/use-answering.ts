@@ -1,9 +1,9 @@
 import { useState } from "react";
 import type { Entry } from "#log";
 import type { Answer } from "#readiness";
+import { readTimer } from "../../timing/index.ts";
 import type { AnswerDetails, KitActs, Where } from "./acts.ts";
 import type { OpenKit } from "./at-hand.ts";
-import { readTimer } from "./clock.ts";
 import type { Ask, Line } from "./lines.ts";
 import { whyNotYet } from "./step-gate.ts";
 import type { Reading } from "./typed-reading.ts";

@@ -1,10 +1,8 @@
 import type { StepTimer } from "#kit";
 import { Button, ErrorBox, GloveRow, sayElapsed } from "../../parts/index.ts";
-import { useAlarm } from "./alarm-context.ts";
-import { readTimer, sayDuration } from "./clock.ts";
+import { readTimer, sayDuration, alarm, useNow } from "../../timing/index.ts";
 import type { AtStep } from "./at-step.ts";
 import { sayLeft } from "./timers.ts";
-import { useNow } from "./use-now.ts";
 import { useSaving } from "./use-saving.ts";
 
 interface WaitClockProps extends AtStep {
@@ -14,7 +12,6 @@ interface WaitClockProps extends AtStep {
 /** A wait or run of at least so long, counted down from the instant it was started. */
 export function WaitClock({ open, acts, step, timer }: WaitClockProps) {
   const saving = useSaving();
-  const alarm = useAlarm();
   const state = open.turnaround.timers[step.id];
   const now = useNow(state?.started !== undefined);
   const where = { turnaround: open.turnaround.id, step: step.id };

@@ -9,13 +9,13 @@ const BEEPS = 6;
 const BUZZ = [400, 150, 400, 150, 800];
 
 /** Sounds and shakes once; call again to repeat. Says whether there was any way to make a noise. */
-export type SoundAlarm = () => boolean;
+type SoundAlarm = () => boolean;
 
 /**
  * Makes the alarm of this device. A browser lets sound out only after a tap, so the context is made at one
  * (starting a clock is a tap) and kept.
  */
-export function makeAlarm(): { readonly arm: () => void; readonly sound: SoundAlarm } {
+function makeAlarm(): { readonly arm: () => void; readonly sound: SoundAlarm } {
   let context: AudioContext | undefined;
   const arm = () => {
     context ??= "AudioContext" in globalThis ? new AudioContext() : undefined;
@@ -43,3 +43,6 @@ function playBeep(context: AudioContext, pitch: number, after: number): void {
   tone.start(start);
   tone.stop(start + BEEP);
 }
+
+/** The one alarm of this device: armed by a tap, sounded by whatever is due. */
+export const alarm = makeAlarm();

@@ -1,0 +1,38 @@
+import { useEffect, type ReactNode } from "react";
+import { Dialog as AriaDialog, Heading, Modal, ModalOverlay } from "react-aria-components";
+import { alarm } from "./alarm.ts";
+import "./alarm.css";
+
+/** How often it sounds again until somebody answers [ms]. */
+const REPEAT = 5000;
+
+export interface AlarmCallProps {
+  /** What is to be done now. */
+  readonly title: string;
+  /** How long it has been due, for the clock face. */
+  readonly face: string;
+  /** What to heed, and the ways to answer. */
+  readonly children: ReactNode;
+}
+
+/** The whole screen calls, with sound and shaking, until it is answered. Steady where motion is not wanted. */
+export function AlarmCall({ title, face, children }: AlarmCallProps) {
+  useEffect(() => {
+    alarm.sound();
+    const sounding = setInterval(alarm.sound, REPEAT);
+    return () => clearInterval(sounding);
+  }, []);
+  return (
+    <ModalOverlay className="alarm" isOpen isKeyboardDismissDisabled>
+      <Modal className="alarm-frame">
+        <AriaDialog role="alertdialog" className="alarm-words">
+          <Heading slot="title" level={2}>
+            {title}
+          </Heading>
+          <p className="figure">{face}</p>
+          {children}
+        </AriaDialog>
+      </Modal>
+    </ModalOverlay>
+  );
+}
