@@ -1,5 +1,6 @@
 import type { CautionId } from "#base";
 import { needKits } from "#flooding";
+import { BOAT_LIMITS } from "#readiness";
 import { z } from "zod";
 import { assumptionsOut, type Assumption } from "./assumptions.ts";
 import { cautionsOut } from "./cautions-out.ts";
@@ -20,7 +21,7 @@ export const kitsNeededQuestion = defineQuestion({
   name: "kits-needed",
   summary: "Before launching: how many kits and cans to take, what a patch is worth, what to ask the skipper.",
   input: z.strictObject({
-    length: quantity("length", "Length of the boat", { atLeast: 3, atMost: 40 }),
+    length: quantity("length", "Length of the boat", BOAT_LIMITS.length),
     boat: z.enum(["open boat", "motor boat", "sailing yacht", "fishing boat"]).describe("Kind of boat"),
     holeDiameter: quantity("length", "Hole across, if known", { above: 0, atMost: 1 }).optional(),
     holeDepth: quantity("length", "Hole below the waterline, if known", { above: 0, atMost: 6 }).optional(),

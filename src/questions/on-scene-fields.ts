@@ -1,18 +1,16 @@
+import { BOAT_LIMITS, LEVEL_LIMITS } from "#readiness";
 import { z } from "zod";
 import { assumptionsOut } from "./assumptions.ts";
 import { cautionsOut } from "./cautions-out.ts";
 import { answered, quantity } from "./quantity-field.ts";
 
-const SIZE = { above: 0, atMost: 40 };
-const LEVEL = { atLeast: 0, atMost: 10 };
-
 export const onSceneIn = z.strictObject({
   boat: z.strictObject({
     kind: z.enum(["open boat", "motor boat", "sailing yacht", "fishing boat"]).describe("Kind of boat"),
-    length: quantity("length", "Length of the boat", { atLeast: 3, atMost: 40 }),
-    beam: quantity("length", "Greatest breadth, if known", SIZE).optional(),
-    depth: quantity("length", "Keel to deck edge, if known", SIZE).optional(),
-    draught: quantity("length", "Draught of the hull, if known", SIZE).optional(),
+    length: quantity("length", "Length of the boat", BOAT_LIMITS.length),
+    beam: quantity("length", "Greatest breadth, if known", BOAT_LIMITS.beam).optional(),
+    depth: quantity("length", "Keel to deck edge, if known", BOAT_LIMITS.depth).optional(),
+    draught: quantity("length", "Draught of the hull, if known", BOAT_LIMITS.draught).optional(),
   }),
   spaces: z
     .array(
@@ -20,7 +18,7 @@ export const onSceneIn = z.strictObject({
         name: z.string().min(1).max(60),
         sort: z.enum(["engine-room", "cabin", "hold", "open"]).describe("What is in it"),
         part: z.enum(["aft", "middle", "forward", "whole"]).describe("Third of the boat it takes up"),
-        level: quantity("length", "Water in it, where it is not the space sounded", LEVEL).optional(),
+        level: quantity("length", "Water in it, where it is not the space sounded", LEVEL_LIMITS).optional(),
       }),
     )
     .min(1)
@@ -30,7 +28,7 @@ export const onSceneIn = z.strictObject({
     .array(
       z.strictObject({
         at: quantity("time", "When, on one clock"),
-        level: quantity("length", "Above the lowest point of the space", LEVEL),
+        level: quantity("length", "Above the lowest point of the space", LEVEL_LIMITS),
       }),
     )
     .max(100)

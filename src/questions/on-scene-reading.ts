@@ -42,7 +42,7 @@ function readWatch(input: OnSceneInput, space: SoundedSpace, { readings }: Watch
     readings,
     pumping: input.pumping.filter(({ from, to }) => to === undefined || to > from).map((one) => omitMissing(one)),
     prior,
-    now: Math.max(input.now, readings.at(-1)!.at),
+    now: input.now,
     gains: omitMissing({ secondPump: input.secondPump }),
   });
 }

@@ -92,7 +92,39 @@ describe("warnings on scene", () => {
   });
 });
 
+function faultsOf(more: object): readonly string[] {
+  try {
+    ask(more);
+  } catch (thrown) {
+    if (isInputError(thrown)) return thrown.faults.map(({ code, field }) => `${code} ${field}`);
+    throw thrown;
+  }
+  return [];
+}
+
 describe("faults in what is given", () => {
+  it.each([
+    ["a deck edge a hand above the keel", { depth: 0.1 }, ["QU-141 boat.depth"]],
+    ["no freeboard", { depth: 1.4, draught: 1.4 }, ["QU-141 boat.draught"]],
+    ["a draught above the deck edge", { depth: 1.4, draught: 2 }, ["QU-141 boat.draught"]],
+    ["a beam of more than any boat", { beam: 39 }, ["QU-104 boat.beam"]],
+    ["a beam of nearly her length", { beam: 9.5 }, ["QU-141 boat.beam"]],
+  ])("name %s", (_, boat, expected) => {
+    expect(faultsOf({ boat: { ...BASE.boat, ...boat } })).toEqual(expected);
+  });
+
+  it("name a level above her coaming, at a time not come yet, twice at one time, all at once", () => {
+    const readings = [0.5, 4.5, 0.5, 0.5].map((level, i) => ({ at: [0, 300, 300, 1000][i], level }));
+    expect(faultsOf({ readings })).toEqual([
+      "QU-142 readings[1].level",
+      "QU-140 readings[2].at",
+      "QU-143 readings[3].at",
+    ]);
+    const second = { name: "cabin", sort: "cabin", part: "forward", level: 4.5 };
+    expect(faultsOf({ spaces: [...BASE.spaces, second] })).toEqual(["QU-142 spaces[1].level"]);
+    expect(faultsOf({ patches: [{ at: 961, open: 0.5 }] })).toEqual(["QU-143 patches[0].at"]);
+  });
+
   it("name soundings and patches out of order", () => {
     try {
       ask({ readings: [...FALLING, { at: 10, level: 0.3 }] });
@@ -123,7 +155,7 @@ describe("what is not said on scene", () => {
   });
 
   it("a sounding above her deck edge without a word; a guessed deck edge may be a third out", () => {
-    expect(kindsAt(9)).toContain("WARNING above-deck");
+    expect(kindsAt(3)).toContain("WARNING above-deck");
     expect(kindsAt(1.2, { depth: 1.1, draught: 0.5 })).toContain("WARNING above-deck");
     expect(kindsAt(1.2)).not.toContain("WARNING above-deck");
   });

@@ -1,4 +1,4 @@
-import type { CautionId, Fault } from "#base";
+import type { CautionId } from "#base";
 import {
   lieWithWater,
   likelyCompartment,
@@ -12,6 +12,7 @@ import type { z } from "zod";
 import type { Assumption } from "./assumptions.ts";
 import { omitMissing, throwAny } from "./casualty-input.ts";
 import { onSceneIn, onSceneOut, type LyingOut, type OnSceneInput, type readingOut } from "./on-scene-fields.ts";
+import { faultsOf } from "./on-scene-faults.ts";
 import { readWatches } from "./on-scene-reading.ts";
 import { signsToLeave, warnOf } from "./on-scene-warnings.ts";
 import { defineQuestion } from "./question.ts";
@@ -34,7 +35,7 @@ export const onSceneQuestion = defineQuestion({
     now: "16 min",
   },
   answer: (input) => {
-    checkTimes(input);
+    throwAny(faultsOf(input));
     const assumptions = assumedOf(input);
     const dry = boatOf(input, []);
     const sounding = input.readings.length === 0 ? undefined : readWatches(input, spaceOf(dry, input.spaces[0]!.name));
@@ -100,19 +101,6 @@ function canDo(input: OnSceneInput, action: Sounding["advice"][number]["action"]
 
 function lyingAs(lying: Lying): LyingOut {
   return lying.kind === "afloat" ? { ...lying, inside: [...lying.inside] } : lying;
-}
-
-function checkTimes({ readings, patches = [] }: OnSceneInput): void {
-  const faults: Fault[] = [];
-  const check = (times: readonly { readonly at: number }[], field: string) =>
-    times.forEach(({ at }, i) => {
-      if (i === 0 || at > times[i - 1]!.at) return;
-      const allowed = "later than the one before";
-      faults.push({ code: "QU-140", field: `${field}[${i}].at`, got: `${at} s`, allowed, remedy: "Sort by time." });
-    });
-  check(readings, "readings");
-  check(patches, "patches");
-  throwAny(faults);
 }
 
 function assumedOf({ boat, hole }: OnSceneInput): Assumption[] {

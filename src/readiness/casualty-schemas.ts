@@ -1,14 +1,20 @@
 import { z } from "zod";
+import { BOAT_LIMITS, LEVEL_LIMITS } from "./casualty-limits.ts";
 import { amountTo, id, instant, line, note } from "./schema-parts.ts";
 
-const metres = (most: number) => z.number({ error: "a number of metres" }).gt(0).max(most);
+const metres = (most: number) => {
+  const allowed = { error: `more than 0 m, at most ${most} m` };
+  return z.number({ error: "a number of metres" }).gt(0, allowed).max(most, allowed);
+};
+
+const SHORTEST = { error: `at least ${BOAT_LIMITS.length.atLeast} m` };
 
 const boat = z.strictObject({
   kind: z.enum(["open boat", "motor boat", "sailing yacht", "fishing boat"]),
-  length: z.number({ error: "a number of metres" }).min(3).max(40),
-  beam: metres(15).exactOptional(),
-  depth: metres(10).exactOptional(),
-  draught: metres(6).exactOptional(),
+  length: metres(BOAT_LIMITS.length.atMost).min(BOAT_LIMITS.length.atLeast, SHORTEST),
+  beam: metres(BOAT_LIMITS.beam.atMost).exactOptional(),
+  depth: metres(BOAT_LIMITS.depth.atMost).exactOptional(),
+  draught: metres(BOAT_LIMITS.draught.atMost).exactOptional(),
 });
 
 const space = z.strictObject({
@@ -47,7 +53,12 @@ export const casualtySchemas = {
     space: space.exactOptional(),
     hole: hole.exactOptional(),
   }),
-  "sounding-taken": z.strictObject({ space: id, level: amountTo(10), text: line(40), taken: instant.exactOptional() }),
+  "sounding-taken": z.strictObject({
+    space: id,
+    level: amountTo(LEVEL_LIMITS.atMost),
+    text: line(40),
+    taken: instant.exactOptional(),
+  }),
   "pump-set": pumpSetting,
   "pump-refuelled": z.strictObject({ pump: id }),
   "hole-patched": z.strictObject({ space: id, open: amountTo(10) }),

@@ -3,6 +3,14 @@ export * from "./state.ts";
 export * from "./casualty-kinds.ts";
 export * from "./casualty-state.ts";
 export { applyCasualtyEntry, isCasualtyKind } from "./casualty-fold.ts";
+export {
+  BOAT_LIMITS,
+  highestLevel,
+  LEVEL_LIMITS,
+  wrongLevel,
+  wrongMeasures,
+  type WrongMeasure,
+} from "./casualty-limits.ts";
 export { ranSinceFilled, refuelsDue, type RefuelDue } from "./casualty-pumping.ts";
 export { entryKinds, isEntryKind, judgeBody, kindSchemas, validateBody } from "./kind-schemas.ts";
 export { applyKitEntry, applyToDraft, draftKit, foldKit, isEnrolled, isKitKind } from "./kit-fold.ts";

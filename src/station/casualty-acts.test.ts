@@ -80,6 +80,30 @@ describe("the sheet of a casualty", () => {
     expect(refusalsOf(at("2026-01-10T20:40:00.500+13:00"))).toEqual(["SN-158"]);
   });
 
+  it("takes no boat that cannot float as told, and says what would do in words", () => {
+    const scene = new Scene();
+    const boat = (more: object) =>
+      acts.changeCasualty(scene.as("ben"), scene.casualty, { boat: { ...OPENED.boat, ...more } });
+    expect(refusalsOf(boat({ beam: 39 }))).toEqual(["SN-160"]);
+    expect(refusalsOf(boat({ depth: 1.4, draught: 2 }))).toEqual(["SN-160"]);
+    expect(boat({ beam: 39 })).toMatchObject({ because: [{ field: "beam", got: "39 m" }] });
+    expect(
+      refusalsOf(acts.openCasualty(scene.as("ben"), "c2", { ...OPENED, boat: { ...OPENED.boat, length: 100 } })),
+    ).toEqual(["SN-160"]);
+    scene.do(boat({ beam: 3, depth: 1.6, draught: 0.7 }));
+    expect(scene.casualty.boat.depth).toBe(1.6);
+  });
+
+  it("takes no level above her coaming, below nothing, and no deck edge below what was sounded", () => {
+    const scene = new Scene();
+    const at = (level: number) => acts.takeSounding(scene.as("ben"), scene.casualty, { ...LEVEL, level });
+    expect(refusalsOf(at(6))).toEqual(["SN-159"]);
+    expect(refusalsOf(at(-0.1))).toContain("SN-159");
+    scene.do(at(2.5));
+    const shallow = { ...OPENED.boat, depth: 1.5 };
+    expect(refusalsOf(acts.changeCasualty(scene.as("ben"), scene.casualty, { boat: shallow }))).toEqual(["SN-161"]);
+  });
+
   it("takes back a wrong sounding by a strike", () => {
     const scene = new Scene();
     const wrong = scene.do(

@@ -3,12 +3,14 @@ import { STATION_PLACE } from "#log";
 import type { Bodies, CasualtyBodies, CasualtyState, EntryKind } from "#readiness";
 import { allow, unless, type Act, type Doing, type Draft } from "./draft.ts";
 import { because } from "./faults.ts";
-import { judgeSounding } from "./casualty-soundings.ts";
+import { judgeBoat, judgeSounding } from "./casualty-soundings.ts";
 
 /* What people do about a casualty. It belongs to the whole station, so every device of it has the sheet. */
 
 /** Begins the sheet of a casualty under a new id. */
 export function openCasualty(doing: Doing, casualty: string, body: Bodies["casualty-opened"]): Act<"casualty-opened"> {
+  const wrong = judgeBoat(body.boat);
+  if (wrong.length > 0) return { kind: "refused", because: wrong };
   return allow(doing, about(casualty, "casualty-opened", body));
 }
 
@@ -18,6 +20,8 @@ export function changeCasualty(
   casualty: CasualtyState,
   body: Bodies["casualty-changed"],
 ): Act<"casualty-changed"> {
+  const wrong = judgeBoat(body.boat, casualty.soundings);
+  if (wrong.length > 0) return { kind: "refused", because: wrong };
   const some = Object.keys(body).length > 0;
   return onOpen(doing, casualty, "casualty-changed", body, [
     unless(some, because("SN-150", "body", body, "name, boat, space or hole", "Say what is better known.")),
