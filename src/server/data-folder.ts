@@ -1,15 +1,25 @@
 import { makeFolder } from "#store/sqlite";
-import { closeSync, openSync, readFileSync, statSync, unlinkSync, utimesSync, writeSync } from "node:fs";
+import { statSync } from "node:fs";
 import { join, resolve } from "node:path";
-import { setTimeout as pause } from "node:timers/promises";
+import { dropLock, holderOf, takeLock, TOUCH_MS, touchLock } from "./folder-lock.ts";
 import { codeOf, StartProblem } from "./start-problem.ts";
 
-/** The holder touches its lock this often [ms]; one not touched for so long [ms] belongs to nobody. */
-const TOUCH_MS = 2000;
-const STALE_MS = 10_000;
+/** Why the data are no longer where the next start will look for them. */
+export interface DataLoss {
+  /** What was found, as a sentence without its full stop. */
+  readonly what: string;
+  /** What to do about it at the server's terminal. */
+  readonly remedy: string;
+}
 
 export interface DataFolder {
   readonly path: string;
+  /** From now on the folder is lost, too, where this file of it is gone or another file than it is now. */
+  watch(file: string): void;
+  /** Looks whether the folder is lost. Once lost it stays so: nothing kept since could be answered for. */
+  loss(): DataLoss | undefined;
+  /** Resolves when the folder is found lost; looked at every two seconds, and at each call of `loss`. */
+  readonly lost: Promise<DataLoss>;
   /** Gives the folder back, for the next server. */
   release(): void;
 }
@@ -17,83 +27,101 @@ export interface DataFolder {
 /**
  * Takes a data folder for one server: makes it where it is missing, and refuses it while another server runs on it.
  *
- * The lock names its process and is touched while that runs. A server that was killed leaves nothing for a person to
- * clear away: its process is gone, or, where another has got its number since, its lock grows old within seconds.
- *
  * @throws StartProblem when it cannot be written, or another server has it
  */
 export async function takeDataFolder(folder: string): Promise<DataFolder> {
   const path = resolve(folder);
   const lock = join(path, "server.lock");
-  await orStartProblem(path, async () => {
+  const holder = await orStartProblem(path, () => {
     makeFolder(path);
-    if (!writeLock(lock)) await takeOver(path, lock);
+    return takeLock(lock);
   });
-  const touching = setInterval(() => touch(lock), TOUCH_MS).unref();
+  if (holder !== undefined) throw alreadyRunning(path, holder);
+  return new HeldFolder(path, lock);
+}
+
+class HeldFolder implements DataFolder {
+  readonly path: string;
+  readonly lost: Promise<DataLoss>;
+  readonly #lock: string;
+  readonly #beat: NodeJS.Timeout;
+  readonly #files = new Map<string, string>();
+  #tell: (loss: DataLoss) => void = () => undefined;
+  #loss: DataLoss | undefined;
+
+  constructor(path: string, lock: string) {
+    this.path = path;
+    this.#lock = lock;
+    this.lost = new Promise((tell) => (this.#tell = tell));
+    this.#beat = setInterval(() => this.#touch(), TOUCH_MS).unref();
+  }
+
+  watch(file: string): void {
+    this.#files.set(file, identityOf(file) ?? "");
+  }
+
+  loss(): DataLoss | undefined {
+    if (this.#loss !== undefined) return this.#loss;
+    this.#loss = unlessUnreadable(() => this.#look());
+    if (this.#loss !== undefined) this.#tell(this.#loss);
+    return this.#loss;
+  }
+
+  release(): void {
+    clearInterval(this.#beat);
+    dropLock(this.#lock);
+  }
+
+  #touch(): void {
+    if (this.loss() === undefined) unlessUnreadable(() => touchLock(this.#lock));
+  }
+
+  #look(): DataLoss | undefined {
+    for (const [file, identity] of this.#files) {
+      const now = identityOf(file);
+      if (now !== identity) return fileLost(file, now === undefined);
+    }
+    const holder = holderOf(this.#lock);
+    if (holder === process.pid) return undefined;
+    return holder === 0 ? fileLost(this.#lock, true) : takenOver(this.path, holder);
+  }
+}
+
+/** What tells a file from another of its name; undefined where there is none. */
+function identityOf(file: string): string | undefined {
+  const found = statSync(file, { throwIfNoEntry: false, bigint: true });
+  return found && `${found.dev}:${found.ino}`;
+}
+
+/** A disk that cannot be looked at for a moment, as with too many files open, says nothing about where the data are. */
+function unlessUnreadable<T>(look: () => T): T | undefined {
+  try {
+    return look();
+  } catch (cause) {
+    if (codeOf(cause) === undefined) throw cause;
+    return undefined;
+  }
+}
+
+function fileLost(file: string, gone: boolean): DataLoss {
+  const found = gone ? "is not there any more" : "is another file than the one opened";
   return {
-    path,
-    release() {
-      clearInterval(touching);
-      if (holderOf(lock) === process.pid) unlinkSync(lock);
-    },
+    what: `${file} ${found}: it, or its folder, was moved, removed or replaced while the server ran`,
+    remedy: "Put it back and start again, or name the folder where it is now: DATA_DIR=/some/folder npm start",
   };
 }
 
-/** Makes the lock with this process's number in it; false where there is one already. */
-function writeLock(lock: string): boolean {
+function takenOver(path: string, holder: number): DataLoss {
+  return {
+    what: `another server (process ${holder}) has taken ${path} over while this one stood still`,
+    remedy: "Use that one, or stop it and start again; for another folder: DATA_DIR=/some/folder npm start",
+  };
+}
+
+async function orStartProblem<T>(path: string, take: () => Promise<T>): Promise<T> {
   try {
-    const file = openSync(lock, "wx");
-    writeSync(file, String(process.pid));
-    closeSync(file);
-    return true;
+    return await take();
   } catch (cause) {
-    if (codeOf(cause) === "EEXIST") return false;
-    throw cause;
-  }
-}
-
-async function takeOver(path: string, lock: string): Promise<void> {
-  const holder = holderOf(lock);
-  if (holder !== process.pid && isRunning(holder) && (await isTouched(lock))) throw alreadyRunning(path, holder);
-  unlinkSync(lock);
-  if (!writeLock(lock)) throw alreadyRunning(path, holderOf(lock));
-}
-
-/** Waits until the lock is touched, which is life, or has become stale, which is not. */
-async function isTouched(lock: string): Promise<boolean> {
-  const before = statSync(lock).mtimeMs;
-  for (;;) {
-    if (Date.now() - before > STALE_MS) return false;
-    await pause(200);
-    if (statSync(lock, { throwIfNoEntry: false })?.mtimeMs !== before) return true;
-  }
-}
-
-function touch(lock: string): void {
-  if (holderOf(lock) === process.pid) utimesSync(lock, new Date(), new Date());
-}
-
-/** Number of the process that holds the lock; 0 where there is none to read. */
-function holderOf(lock: string): number {
-  const there = statSync(lock, { throwIfNoEntry: false }) !== undefined;
-  return there ? Number(readFileSync(lock, "utf8")) : 0;
-}
-
-function isRunning(pid: number): boolean {
-  if (!Number.isInteger(pid) || pid <= 0) return false;
-  try {
-    process.kill(pid, 0);
-    return true;
-  } catch (cause) {
-    return codeOf(cause) === "EPERM";
-  }
-}
-
-async function orStartProblem(path: string, take: () => Promise<void>): Promise<void> {
-  try {
-    await take();
-  } catch (cause) {
-    if (cause instanceof StartProblem) throw cause;
     const because = codeOf(cause) ?? String(cause);
     throw new StartProblem(
       `The data folder ${path} cannot be written to (${because}). Give this user rights to it, or name another: DATA_DIR=/some/folder npm start`,

@@ -3,7 +3,7 @@ import { isStoreError, type LogStore, type SecretStore } from "#station";
 import { openPostgresStore } from "#store/postgres";
 import { openSqliteStore } from "#store/sqlite";
 import { join } from "node:path";
-import { takeDataFolder } from "./data-folder.ts";
+import { takeDataFolder, type DataLoss } from "./data-folder.ts";
 import { withoutPassword, type Settings } from "./settings.ts";
 import { StartProblem } from "./start-problem.ts";
 
@@ -12,6 +12,8 @@ export interface OpenData {
   readonly store: LogStore & SecretStore;
   /** For the terminal. */
   readonly where: string;
+  /** For a folder, which can be taken away under a server: whether it was, and the moment at which that is noticed. */
+  readonly folder?: { loss(): DataLoss | undefined; readonly lost: Promise<DataLoss> };
   close(): Promise<void>;
 }
 
@@ -30,7 +32,8 @@ async function openFolder(dataDir: string): Promise<OpenData> {
   const where = join(folder.path, "drykeel.db");
   try {
     const store = await openSqliteStore(where);
-    return { store, where, close: () => store.close().finally(() => folder.release()) };
+    folder.watch(where);
+    return { store, where, folder, close: () => store.close().finally(() => folder.release()) };
   } catch (cause) {
     folder.release();
     throw storeProblem(cause);

@@ -1,3 +1,4 @@
+import type { DataLoss } from "./data-folder.ts";
 import type { DemoAccount } from "./parts.ts";
 
 /** What the terminal says once the station answers: where to go, who to sign in as, where the data is. */
@@ -29,4 +30,9 @@ function waysIn({ demo, setupCode }: { demo: readonly DemoAccount[]; setupCode?:
     ...accounts,
     "For a station of your own: DATA_DIR=./station npm start -- --empty",
   ];
+}
+
+/** What the terminal says when the data were taken away under the server. */
+export function stoppedLine({ what, remedy }: DataLoss): string {
+  return `STOPPED: ${what}. No line was acknowledged since. ${remedy}`;
 }

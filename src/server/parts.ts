@@ -1,6 +1,7 @@
 import type { Role } from "#readiness";
 import type { Ambient, LogStore, SecretStore } from "#station";
 import type { Pattern } from "#kit";
+import type { DataLoss } from "./data-folder.ts";
 import type { Roster } from "./roster.ts";
 
 /** Someone of the demo station, whose PIN everybody may know. */
@@ -23,6 +24,8 @@ export interface ServerOptions {
   readonly origin?: string;
   /** Present only on a demo station: who may be chosen on the sign-in page. */
   readonly demo?: readonly DemoAccount[];
+  /** Looks whether the data were taken away under the server: then nothing more may be acknowledged. */
+  readonly dataLoss?: () => DataLoss | undefined;
   /** Where faults of the server itself are written; silent when absent. */
   readonly log?: { readonly level: "warn" | "error" };
 }

@@ -13,6 +13,7 @@ import { addPullRoutes } from "./pull-routes.ts";
 import { addPushRoute } from "./push-routes.ts";
 import { addQuestionRoutes } from "./question-routes.ts";
 import { createRoster } from "./roster.ts";
+import { refuseWithoutData } from "./lost-data.ts";
 import type { Routes } from "./routes.ts";
 import { isEncrypted } from "./sessions.ts";
 import { addSetupRoute } from "./setup-routes.ts";
@@ -38,6 +39,8 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
     bodyLimit: BODY_BYTES_LIMIT,
     requestTimeout: REQUEST_MS,
     frameworkErrors: answerUnroutable,
+    // Also while it closes every answer is in our own words.
+    return503OnClosing: false,
     // A proxy on this machine or this network says who asks and over what; only where one is set up.
     trustProxy: options.origin === undefined ? false : ["loopback", "linklocal", "uniquelocal"],
   }).withTypeProvider<ZodTypeProvider>();
@@ -45,6 +48,7 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
   app.setSerializerCompiler(serializerCompiler);
   answerProblems(app as unknown as FastifyInstance);
   await raiseShield(app as unknown as FastifyInstance, isEncrypted(options));
+  refuseWithoutData(app as unknown as FastifyInstance, options);
   guardRoutes(app as unknown as FastifyInstance, parts);
   await addRoutes(app, parts);
   return app as unknown as FastifyInstance;

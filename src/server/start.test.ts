@@ -1,10 +1,8 @@
-import { spawn } from "node:child_process";
-import { mkdirSync, mkdtempSync, rmSync, utimesSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { createServer, type AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
-import { takeDataFolder } from "./data-folder.ts";
 import { readSettings } from "./settings.ts";
 import { startStation } from "./start.ts";
 
@@ -100,38 +98,5 @@ describe("settings", () => {
     const refused = () => readSettings(env, ["--demo"]);
     for (const part of ["--demo is not understood", "PORT=4300", "postgres://user", "https://pumps.example.org"])
       expect(refused).toThrow(part);
-  });
-});
-
-describe("a data folder", () => {
-  const path = join(folder, "taken");
-  const lock = join(path, "server.lock");
-
-  it("is refused while another process works on it", async () => {
-    const { release } = await takeDataFolder(path);
-    const other = spawn(process.execPath, ["-e", "setInterval(() => {}, 1000)"]);
-    writeFileSync(lock, String(other.pid));
-    const touching = setInterval(() => utimesSync(lock, new Date(), new Date()), 100);
-    await expect(takeDataFolder(path)).rejects.toThrow(
-      `Another Drykeel server (process ${other.pid}) is running on ${path}`,
-    );
-    clearInterval(touching);
-    other.kill();
-    release();
-  });
-
-  it("is taken over from a process that was killed, at once", async () => {
-    const killed = spawn(process.execPath, ["-e", "setInterval(() => {}, 1000)"]);
-    writeFileSync(lock, String(killed.pid));
-    await new Promise((resolve) => killed.on("close", resolve).kill("SIGKILL"));
-    const { release } = await takeDataFolder(path);
-    release();
-  });
-
-  it("is taken over where another program has got the killed server's number, once its lock is old", async () => {
-    writeFileSync(lock, String(process.ppid));
-    utimesSync(lock, new Date(), new Date(Date.now() - 60_000));
-    const { release } = await takeDataFolder(path);
-    release();
   });
 });

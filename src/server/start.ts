@@ -6,7 +6,7 @@ import { join } from "node:path";
 import { uuidv7 } from "uuidv7";
 import { fillDemo, openDemoAccounts } from "./demo-station.ts";
 import { openData, type OpenData } from "./open-store.ts";
-import { openingLines } from "./opening-lines.ts";
+import { openingLines, stoppedLine } from "./opening-lines.ts";
 import type { DemoAccount } from "./parts.ts";
 import { readPatterns, type ServedPatterns } from "./pattern-folder.ts";
 import { createRoster, type Roster } from "./roster.ts";
@@ -19,9 +19,14 @@ import { codeOf, StartProblem } from "./start-problem.ts";
 export interface Running {
   /** What to tell the person at the terminal. */
   readonly lines: readonly string[];
+  /** What to tell that person where the data are taken away; from then on every request is refused. May never resolve. */
+  readonly lost: Promise<string>;
   /** Ends open requests, closes the store and gives the folder back. */
   stop(): Promise<void>;
 }
+
+/** While it closes, connections that have nothing under way are ended this often [ms]. */
+const SWEEP_MS = 100;
 
 const ambient: Ambient = { now: () => new Date().toISOString(), newId: uuidv7 };
 
@@ -43,7 +48,7 @@ export async function startStation(settings: Settings, root: string): Promise<Ru
 }
 
 async function serve(settings: Settings, root: string, data: OpenData, shelf: ServedPatterns): Promise<Running> {
-  const { store, where } = data;
+  const { store, where, folder } = data;
   const { patterns, leftOut } = shelf;
   const demo = await prepareDemo(settings, data, patterns);
   const app = await createServer({
@@ -55,6 +60,7 @@ async function serve(settings: Settings, root: string, data: OpenData, shelf: Se
     log: { level: "warn" },
     ...pagesIn(join(root, "dist", "web")),
     ...(settings.origin === undefined ? {} : { origin: settings.origin }),
+    ...(folder === undefined ? {} : { dataLoss: () => folder.loss() }),
   });
   const here = await listen(app, settings);
   const setupCode = await makeSetupCode({ secrets: store, ambient, roster: createRoster(store) });
@@ -65,7 +71,14 @@ async function serve(settings: Settings, root: string, data: OpenData, shelf: Se
     leftOut,
     ...(setupCode === undefined ? {} : { setupCode }),
   });
-  return { lines, stop: () => app.close().then(() => data.close()) };
+  const lost = folder === undefined ? new Promise<string>(() => undefined) : folder.lost.then(stoppedLine);
+  return { lines, lost, stop: () => closeGently(app).then(() => data.close()) };
+}
+
+/** Lets requests under way end, and connections with them: a browser would hold its own open for a minute more. */
+async function closeGently(app: FastifyInstance): Promise<void> {
+  const sweeping = setInterval(() => app.server.closeIdleConnections(), SWEEP_MS);
+  await app.close().finally(() => clearInterval(sweeping));
 }
 
 function pagesIn(webDir: string): { webDir?: string } {
