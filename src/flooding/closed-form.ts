@@ -65,24 +65,30 @@ function aboveWater(space: HeldSpace, level: number, left: number): Stretch {
 }
 
 function throughDrowned(space: HeldSpace, level: number, left: number): Stretch {
-  const isFilling = level <= space.outside;
+  const still = stillLevel(space);
+  const isFilling = level <= still;
   const rest = (isFilling ? 1 : -1) * (space.pumped / space.strength);
-  const first = Math.sqrt(Math.abs(space.outside - level));
+  const first = Math.sqrt(Math.abs(still - level));
   const rate = space.strength / (2 * space.area);
   const last = isFilling ? Math.sqrt(Math.max(0, space.outside - Math.max(space.hole, 0))) : 0;
   const isBound = rest > last || (!isFilling && rest <= 0) || (isFilling && rest === 0);
   const goal = isFilling && rest === 0 ? 0 : last;
   const reach = isBound ? spentTo(first, goal, rest, rate) : Number.POSITIVE_INFINITY;
   if (reach <= left) {
-    const there = isFilling ? space.outside - goal ** 2 : space.outside;
+    const there = isFilling ? still - goal ** 2 : still;
     return { level: there, spent: reach, ...endsThere(space, there) };
   }
   const root = rootAfter(first, rest, rate * left);
-  return { level: space.outside + (isFilling ? -1 : 1) * root ** 2, spent: left };
+  return { level: still + (isFilling ? -1 : 1) * root ** 2, spent: left };
+}
+
+/** Level inside at which nothing passes a drowned hole: the sea's, or the hole's own where that lies higher. */
+function stillLevel(space: HeldSpace): number {
+  return Math.max(space.outside, space.hole);
 }
 
 function endsThere(space: HeldSpace, level: number): { rests?: true } {
-  const isEven = level === space.outside && space.pumped === 0;
+  const isEven = level === stillLevel(space) && space.pumped === 0;
   return isEven || (level <= 0 && rateAt(space, 0) <= 0) ? { rests: true } : {};
 }
 

@@ -72,8 +72,10 @@ function openingWatches(passage: Passage, outlook: Outlook, submerged: ReadonlyS
 
 function pumpWatch(pump: Suction, outlook: Outlook): Watch {
   const margin = pump.bare ? WET_AGAIN : 0;
-  const value = (y: Float64Array): number =>
+  const over = (y: Float64Array): number =>
     surfaceAt(outlook.lie(y), pump.compartment, pump.x, pump.y) - pump.height - margin;
+  // No surface falls below the floor: where the strainer lies on it, water that is not there says that it is bare.
+  const value = (y: Float64Array): number => over(y) + Math.min(0, y[pump.compartment]!);
   const kinds = pump.bare ? { rising: "suction-wet" as const } : { falling: "suction-dry" as const };
   return watch(pump.name, value, kinds, { effect: (rising) => void (pump.bare = !rising) });
 }

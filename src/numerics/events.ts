@@ -59,6 +59,11 @@ export function findCrossings(events: readonly OdeEvent[], signs: Int8Array, ste
   return found.sort((a, b) => a.at - b.at);
 }
 
+/** Where a run that stops there could not see the event happen: its value has no sign left to lose. */
+export function isMetAt(event: OdeEvent, t: number, y: Float64Array): boolean {
+  return sideOf(event, event.value(t, y)) === 0;
+}
+
 function wants(event: OdeEvent, after: -1 | 0 | 1): boolean {
   return event.direction === "either" || (event.direction === "rising") === after > 0;
 }

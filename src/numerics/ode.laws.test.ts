@@ -108,6 +108,13 @@ describe("events", () => {
     const second = solveOde({ ...swing, from: first.t, start: first.y }, { events: [crossing({ terminal: true })] });
     expect(second.t).toBeCloseTo(2 * Math.PI, 4);
   });
+
+  it("two at one place are both met, whichever ends the run; what lies further on is not", () => {
+    const twin = crossing({ terminal: true, name: "twin" });
+    const later = { ...crossing({ name: "later" }), value: (_t: number, y: Float64Array) => y[0]! + 1e-6 };
+    const run = solveOde(swing, { events: [later, crossing({ terminal: true }), twin] });
+    expect(run.crossings.map(({ event }) => event.name).toSorted()).toEqual(["through zero", "twin"]);
+  });
 });
 
 describe("outcomes that are not a finished run", () => {

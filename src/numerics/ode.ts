@@ -1,5 +1,5 @@
 import { assert } from "#base";
-import { beginCrossings, findCrossings, type Crossing, type OdeEvent } from "./events.ts";
+import { beginCrossings, findCrossings, isMetAt, type Crossing, type OdeEvent } from "./events.ts";
 import type { Interpolant, Jacobian, Rate, Stepper } from "./ode-contract.ts";
 import { dormandPrince } from "./ode-dormand-prince.ts";
 import { rosenbrock } from "./ode-rosenbrock.ts";
@@ -199,20 +199,21 @@ function turnStiff(run: Run): void {
   run.stepper = makeStepper(run.problem, run.options, run.counters, "stiff");
 }
 
-/** Notes the events of a step in order of time; true when a terminal one ends the run. */
+/** Notes the events of a step in order of time; true when a terminal one ends the run, with what is met at its place. */
 function meetEvents(run: Run, piece: Piece, end: number, next: Float64Array): boolean {
   const events = run.options.events;
   if (events === undefined || events.length === 0) return false;
   const found = findCrossings(events, run.signs, { ...piece, end, start: run.y, next });
-  for (const crossing of found) {
-    run.crossings.push(crossing);
-    if (!crossing.event.terminal) continue;
-    run.t = crossing.at;
-    run.y = crossing.y;
-    run.end = { kind: "stopped", because: crossing.event.name };
-    return true;
-  }
-  return false;
+  const last = found.findIndex(({ event }) => event.terminal);
+  const stop = found[last];
+  const isMet = ({ event }: Crossing, k: number): boolean =>
+    stop === undefined || k <= last || isMetAt(event, stop.at, stop.y);
+  run.crossings.push(...found.filter(isMet));
+  if (stop === undefined) return false;
+  run.t = stop.at;
+  run.y = stop.y;
+  run.end = { kind: "stopped", because: stop.event.name };
+  return true;
 }
 
 function closeRun(run: Run): OdeSolution {
