@@ -74,6 +74,9 @@ export function standingAt(
 
 function withoutPattern(kit: KitState): Standing {
   const text = `Pattern ${kit.pattern} is not here, so nothing can be said of this kit.`;
-  const what = [`Put the pattern file of ${kit.pattern} in the station's patterns folder and start again.`];
+  const what = [
+    "On a device: connect it, so that it can fetch the pattern.",
+    `On the station's computer: put the pattern file of ${kit.pattern} in the patterns folder and start again.`,
+  ];
   return { standing: "grounded", because: [{ rule: "pattern", text }], limits: [], restore: { what, minutes: 0 } };
 }

@@ -1,8 +1,8 @@
 import { dayIn, type UnitSystem } from "#base";
 import type { Pattern } from "#kit";
 import type { Entry, KeptEntry } from "#log";
-import { standingOf, type KitState, type Person, type Place, type Standing, type StationPolicy } from "#readiness";
-import { createStationFold, type StationFold, type StationReading } from "#station";
+import type { KitState, Person, Place, Standing, StationPolicy } from "#readiness";
+import { createStationFold, standingAt, type StationFold, type StationReading } from "#station";
 import type { HistoryLine, StationView } from "./contract.ts";
 
 /** Who looks, from where and when. */
@@ -86,24 +86,11 @@ export class StationCopy {
     const day = dayIn(zoneOf(reading, kit.place), now);
     const before = this.#judged.get(kit.id);
     if (before?.kit === kit && before.day === day && before.policy === reading.policy) return before.standing;
-    const standing = judge(kit, reading, day);
+    const standing = standingAt(kit, reading, day);
     this.#judged.set(kit.id, { kit, day, policy: reading.policy, standing });
     return standing;
   }
 }
-
-function judge(kit: KitState, { patterns, policy }: StationReading, day: string): Standing {
-  const pattern = patterns.get(kit.pattern);
-  if (!pattern) return WITHOUT_PATTERN;
-  return standingOf(kit, pattern, day, policy, { otherPatternVersions: [...patterns.values()] });
-}
-
-const WITHOUT_PATTERN: Standing = {
-  standing: "grounded",
-  because: [{ rule: "pattern", text: "Its pattern is not on this device, so nothing can be said of it here." }],
-  limits: [],
-  restore: { what: ["Connect this device so that it can fetch the pattern."], minutes: 0 },
-};
 
 function placeOf({ places }: StationReading, chosen: string | undefined): Place | undefined {
   const open = places.filter(({ closed }) => !closed);
