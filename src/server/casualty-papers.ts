@@ -1,6 +1,7 @@
 import type { UnitSystem } from "#base";
+import type { Entry } from "#log";
 import type { CasualtyTimeline } from "#paper";
-import type { Bodies, CasualtyState } from "#readiness";
+import { kitsOfCasualty, type Bodies, type CasualtyState } from "#readiness";
 import type { StationFold } from "#station";
 import type { Parts } from "./parts.ts";
 import type { WholeLog } from "./whole-log.ts";
@@ -20,7 +21,7 @@ export async function printCasualty(
     stationName: reading.stationName,
     casualty,
     lines: linesOf(fold, casualty),
-    kits: kitsGone(fold, casualty),
+    kits: kitsOn(fold, casualty),
     people: new Map(reading.people.map(({ id, name }) => [id, name])),
     units: wanted.units,
     now: parts.ambient.now(),
@@ -35,17 +36,24 @@ function linesOf(fold: StationFold, { id }: CasualtyState): CasualtyTimeline["li
   });
 }
 
-/** Kits handed over to her: those that pumped on her, and any that went to a vessel of her name since. */
-function kitsGone(fold: StationFold, casualty: CasualtyState): CasualtyTimeline["kits"] {
-  return fold.read().kits.flatMap(({ id, name }) =>
-    fold.entriesOf(`kit:${id}`).flatMap((entry) => {
-      const body = entry.body as Bodies["handed-over"];
-      const isHers = entry.kind === "handed-over" && body.to === casualty.name;
-      return isHers && Date.parse(entry.at) >= Date.parse(casualty.opened.at)
-        ? [{ name, at: entry.at, method: body.method }]
-        : [];
-    }),
+/** Kits that were on her, by the rule for hand-overs; a kit taken off the station's books is told by its id. */
+function kitsOn(fold: StationFold, casualty: CasualtyState): CasualtyTimeline["kits"] {
+  const { kits } = fold.read();
+  const names = new Map(kits.map(({ id, name }) => [id, name]));
+  const handOvers = kits.flatMap(({ id }) =>
+    fold
+      .entriesOf(`kit:${id}`)
+      .filter(isHandOver)
+      .map(({ at, by, body }) => ({ kit: id, at, by, ...body })),
   );
+  return kitsOfCasualty(casualty, handOvers).map(({ kit, handed }) => ({
+    name: names.get(kit) ?? kit,
+    ...(handed && { handed }),
+  }));
+}
+
+function isHandOver(entry: Entry): entry is Entry<"handed-over", Bodies["handed-over"]> {
+  return entry.kind === "handed-over";
 }
 
 /** The card for strangers as a PDF. */

@@ -9,6 +9,7 @@ import { openData, type OpenData } from "./open-store.ts";
 import { openingLines, stoppedLine } from "./opening-lines.ts";
 import type { DemoAccount } from "./parts.ts";
 import { readPatterns, type ServedPatterns } from "./pattern-folder.ts";
+import { keepPurging } from "./purge.ts";
 import { createRoster, type Roster } from "./roster.ts";
 import { createServer } from "./server.ts";
 import type { Settings } from "./settings.ts";
@@ -71,8 +72,16 @@ async function serve(settings: Settings, root: string, data: OpenData, shelf: Se
     leftOut,
     ...(setupCode === undefined ? {} : { setupCode }),
   });
+  const stopPurging = keepPurging({ secrets: store, ambient }, (cause) => app.log.error(cause));
   const lost = folder === undefined ? new Promise<string>(() => undefined) : folder.lost.then(stoppedLine);
-  return { lines, lost, stop: () => closeGently(app).then(() => data.close()) };
+  return {
+    lines,
+    lost,
+    stop: () =>
+      closeGently(app)
+        .then(stopPurging)
+        .then(() => data.close()),
+  };
 }
 
 /** Lets requests under way end, and connections with them: a browser would hold its own open for a minute more. */

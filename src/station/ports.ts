@@ -72,6 +72,13 @@ export interface SecretStore {
   putInvite(invite: Invite): Promise<void>;
   /** Takes an invite once: returns it and makes it unusable. */
   takeInvite(codeHash: string, at: string): Promise<Invite | undefined>;
+  /**
+   * Forgets sessions and invites that ran out by `now`, and failures whose last is before `failuresBefore`. What is
+   * renewed meanwhile stays.
+   *
+   * @returns how many were forgotten
+   */
+  purge(limits: { readonly now: string; readonly failuresBefore: string }): Promise<number>;
 }
 
 export interface Credential {

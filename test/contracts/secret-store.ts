@@ -95,6 +95,38 @@ export function describeSecretStore(name: string, newHouse: () => Promise<Secret
       expect(await store.takeInvite("c1", "2027-01-07T23:00:00Z")).toBeUndefined();
       expect(await store.takeInvite("never", "2027-01-07T23:00:00Z")).toBeUndefined();
     });
+
+    test("purges what ran out by the instant, whatever the offset it is written in, and nothing else", async () => {
+      const now = "2027-01-07T23:00:00Z";
+      const ends = { over: "2027-01-08T00:00:00+01:00", ahead: "2027-01-07T22:00:01-01:00" };
+      await store.putSession({ ...sessionOf("over", "ane", "tablet"), expires: ends.over });
+      await store.putSession({ ...sessionOf("ahead", "ane", "tablet"), expires: ends.ahead });
+      await store.putInvite({ codeHash: "over", person: "cy", by: "ane", expires: ends.over });
+      await store.putInvite({ codeHash: "ahead", person: "cy", by: "ane", expires: ends.ahead });
+      await store.noteFailure("old", "2026-12-08T22:59:59Z");
+      await store.noteFailure("young", "2026-12-08T22:00:00-01:00");
+      await store.putCredential(PIN);
+      expect(await store.purge({ now, failuresBefore: "2026-12-08T23:00:00Z" })).toBe(3);
+      expect(await store.session("over")).toBeUndefined();
+      expect(await store.session("ahead")).toBeDefined();
+      expect(await store.takeInvite("over", "2026-01-01T00:00:00Z")).toBeUndefined();
+      expect(await store.takeInvite("ahead", now)).toBeDefined();
+      expect([await store.failures("old"), await store.failures("young")]).toMatchObject([{ count: 0 }, { count: 1 }]);
+      expect(await store.credential(PIN.id)).toEqual(PIN);
+      expect(await store.purge({ now, failuresBefore: "2026-12-08T23:00:00Z" })).toBe(0);
+    });
+
+    test("purges thousands, while sessions are renewed and tries counted", async () => {
+      const many = Array.from({ length: 1100 }, (_, at) => `t${at}`);
+      for (const token of many) await store.putSession(sessionOf(token, "ane", "tablet"));
+      const later = { ...sessionOf("t700", "ane", "tablet"), expires: "2028-01-01T00:00:00Z" };
+      const limits = { now: "2027-03-01T00:00:00Z", failuresBefore: "2027-03-01T00:00:00Z" };
+      await Promise.all([store.purge(limits), store.putSession(later)]);
+      expect(await store.session("t700")).toEqual(later);
+      await store.purge(limits);
+      const left = await Promise.all(many.map((token) => store.session(token)));
+      expect(left.filter((session) => session !== undefined)).toEqual([later]);
+    });
   });
 }
 

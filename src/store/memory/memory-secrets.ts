@@ -70,7 +70,20 @@ export class MemorySecrets implements SecretStore {
     return invite !== undefined && instantOf(invite.expires) > instantOf(at) ? invite : undefined;
   }
 
-  #removeSessions(fits: (session: Session) => boolean): void {
-    for (const session of this.#sessions.values()) if (fits(session)) this.#sessions.delete(session.tokenHash);
+  async purge({ now, failuresBefore }: { readonly now: string; readonly failuresBefore: string }): Promise<number> {
+    const isOver = ({ expires }: { readonly expires: string }) => instantOf(expires) <= instantOf(now);
+    const sessions = removeFrom(this.#sessions, isOver);
+    const invites = removeFrom(this.#invites, isOver);
+    return sessions + invites + removeFrom(this.#failures, ({ last }) => instantOf(last) < instantOf(failuresBefore));
   }
+
+  #removeSessions(fits: (session: Session) => boolean): void {
+    removeFrom(this.#sessions, fits);
+  }
+}
+
+function removeFrom<Held>(all: Map<string, Held>, fits: (held: Held) => boolean): number {
+  const gone = [...all].filter(([, held]) => fits(held));
+  for (const [key] of gone) all.delete(key);
+  return gone.length;
 }

@@ -1,6 +1,7 @@
 import type { Kysely, Selectable } from "kysely";
 import { instantOf } from "#log";
 import type { Credential, Invite, SecretStore, Session } from "#station";
+import { purgeTables } from "./purge.ts";
 import type { CredentialRow, InviteRow, SessionRow, Tables } from "./tables.ts";
 
 /** What must never be in the log, in the tables beside it. */
@@ -99,6 +100,10 @@ export class SqlSecrets implements SecretStore {
     const query = this.db.deleteFrom("invites").where("code_hash", "=", codeHash).returningAll();
     const row = await query.executeTakeFirst();
     return row && instantOf(row.expires) > instantOf(at) ? toInvite(row) : undefined;
+  }
+
+  purge({ now, failuresBefore }: { readonly now: string; readonly failuresBefore: string }): Promise<number> {
+    return purgeTables(this.db, now, failuresBefore);
   }
 }
 
