@@ -93,6 +93,12 @@ describe("DERIVED D7: a pump whose head curve is a straight line", () => {
   });
 });
 
+/** Of an engine that starts at 120 s and runs 900 s between stops of 180 s. */
+function secondsRun(at: number): number {
+  const since = Math.max(0, at - 120);
+  return 900 * Math.floor(since / 1080) + Math.min(900, since % 1080);
+}
+
 describe("DERIVED D8: a pump comes late, a patch goes on midway, an engine is refuelled", () => {
   it("Torricelli, then the logarithm, then a smaller hole pumped dry: each from where the last ended", () => {
     const [floor, outside, pumped] = [12, 1.4, 0.0115];
@@ -112,12 +118,8 @@ describe("DERIVED D8: a pump comes late, a patch goes on midway, an engine is re
   it("stops for fuel: in a tight space what is left is the start less the minutes it ran", () => {
     const pump = steadyPump(0.004, { from: 120, refuel: { runtime: 900, pause: 180 } });
     const run = flood({ floor: 14, start: 1.2, outside: 0 }, [pump]);
-    const running = (at: number): number => {
-      const since = Math.max(0, at - 120);
-      return 900 * Math.floor(since / 1080) + Math.min(900, since % 1080);
-    };
     for (const at of [60, 600, 1080, 1200, 2100, 2220, 3600]) {
-      expect(apart(levelAt(run, at), 1.2 - (0.004 * running(at)) / 14)).toBeLessThan(1e-12);
+      expect(apart(levelAt(run, at), 1.2 - (0.004 * secondsRun(at)) / 14)).toBeLessThan(1e-12);
     }
   });
 });
