@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { isInputError } from "./errors.ts";
-import { formatNumber, formatQuantity, isQuantity, parseQuantity } from "./quantity.ts";
+import { formatEstimate, formatNumber, formatQuantity, formatSpread, isQuantity, parseQuantity } from "./quantity.ts";
 
 function codeOf(work: () => unknown): string | undefined {
   try {
@@ -10,6 +10,8 @@ function codeOf(work: () => unknown): string | undefined {
   }
   return undefined;
 }
+
+const plain = (text: string) => text.replaceAll("\u00a0", " ");
 
 describe("quantities as text", () => {
   it("takes a bare number for SI, and text for the unit it names", () => {
@@ -56,5 +58,23 @@ describe("quantities as text", () => {
       "0.0000123",
     ]);
     expect(formatNumber(-1e-20)).toBe("0");
+  });
+});
+
+describe("an estimate as text", () => {
+  it.each([
+    [473 / 60_000, "flow", "470 L/min"],
+    [0.473 / 60_000, "flow", "0.47 L/min"],
+    [0.998 / 60_000, "flow", "1.0 L/min"],
+    [0, "length", "0 mm"],
+    [1.049, "length", "1.0 m"],
+  ] as const)("%s as %s is %s: two figures, before the point too", (si, dimension, text) => {
+    expect(plain(formatEstimate(si, dimension))).toBe(text);
+  });
+
+  it("has its doubt in the unit of its middle, and the unit once", () => {
+    const spread = { p05: 13 / 60_000, p50: 162 / 60_000, p95: 1881 / 60_000 };
+    expect(plain(formatSpread(spread, "flow"))).toBe("160 L/min (13 to 1900)");
+    expect(plain(formatSpread(spread, "flow", { system: "us" }))).toBe("43 US gpm (3.4 to 500)");
   });
 });

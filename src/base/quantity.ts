@@ -42,25 +42,58 @@ export function isQuantity(given: string, dimension: Dimension): boolean {
  *
  * @param si - value in SI
  * @param dimension - what it is
- * @param options - `unit`: a unit's own symbol; `system`: "metric" (default) or "us"; `digits`: significant, default 3
+ * @param options - `unit`: a unit's own symbol; `system`: "metric" (default) or "us"; `digits`: at least so
+ *   many significant ones, default 3; the part before the point is written in full
  * @returns text such as "8.0 ft", with a no-break space before the unit
  * @example formatQuantity(0.25 / 60, "flow") // "250 L/min"
  */
 export function formatQuantity(
   si: number,
   dimension: Dimension,
-  options: { readonly unit?: string; readonly system?: UnitSystem; readonly digits?: number } = {},
+  options: Written & { readonly digits?: number } = {},
 ): string {
-  const unit =
-    options.unit === undefined
-      ? preferredUnit(si, dimension, options.system ?? "metric")
-      : requireUnit(options.unit, dimension);
-  const shown = (si - (unit.offset ?? 0)) / unit.factor;
-  const text = formatNumber(shown, options.digits ?? 3);
-  return unit.symbol === "" ? text : `${text}\u00a0${unit.symbol}`;
+  const unit = unitFor(si, dimension, options);
+  return withSymbol(formatNumber(shownIn(unit, si), options.digits ?? 3), unit);
 }
 
-/** A number with so many significant digits, never in exponent form, never "-0". */
+/** How a quantity is to be written: in a unit by its own symbol, or as the person's system has it. */
+export interface Written {
+  readonly unit?: string;
+  readonly system?: UnitSystem;
+}
+
+/**
+ * Writes an estimate: two significant figures and no more, before the point too, since it is known no better.
+ *
+ * @param si - value in SI
+ * @example formatEstimate(0.473 / 60, "flow") // "470 L/min"
+ */
+export function formatEstimate(si: number, dimension: Dimension, options: Written = {}): string {
+  const unit = unitFor(si, dimension, options);
+  return withSymbol(twoFigures(si, unit), unit);
+}
+
+/**
+ * Writes an estimate with its doubt, in one unit: the middle, and what it lies between nine times in ten.
+ *
+ * @param spread - 5th, 50th and 95th percentile in SI
+ * @example formatSpread({ p05: 0.013 / 60, p50: 0.162 / 60, p95: 1.881 / 60 }, "flow") // "160 L/min (13 to 1900)"
+ */
+export function formatSpread(
+  spread: { readonly p05: number; readonly p50: number; readonly p95: number },
+  dimension: Dimension,
+  options: Written = {},
+): string {
+  const unit = unitFor(spread.p50, dimension, options);
+  const [low, middle, high] = [spread.p05, spread.p50, spread.p95].map((si) => twoFigures(si, unit));
+  return `${withSymbol(middle!, unit)} (${low} to ${high})`;
+}
+
+function twoFigures(si: number, unit: Unit): string {
+  return formatNumber(Number(shownIn(unit, si).toPrecision(2)), 2);
+}
+
+/** A number with at least so many significant digits, its whole part in full, never in exponent form, never "-0". */
 export function formatNumber(value: number, digits = 3): string {
   if (value === 0) return "0";
   const magnitude = Math.floor(Math.log10(Math.abs(value)));
@@ -80,6 +113,18 @@ export function preferredUnit(si: number, dimension: Dimension, system: UnitSyst
   const candidates = unitsOf(dimension).filter((unit) => unit.shownIn?.includes(system));
   const fitting = candidates.filter((unit) => Math.abs(si) >= (unit.shownFrom ?? 0));
   return fitting[fitting.length - 1] ?? candidates[0] ?? unitsOf(dimension)[0]!;
+}
+
+function unitFor(si: number, dimension: Dimension, { unit, system = "metric" }: Written): Unit {
+  return unit === undefined ? preferredUnit(si, dimension, system) : requireUnit(unit, dimension);
+}
+
+function shownIn(unit: Unit, si: number): number {
+  return (si - (unit.offset ?? 0)) / unit.factor;
+}
+
+function withSymbol(figures: string, { symbol }: Unit): string {
+  return symbol === "" ? figures : `${figures}\u00a0${symbol}`;
 }
 
 function findUnit(text: string, dimension: Dimension): Unit | undefined {

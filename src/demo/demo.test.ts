@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { loadPattern } from "#kit";
 import { instantOf, validateEntry } from "#log";
-import { judgeBody } from "#readiness";
+import { isForCasualty, judgeBody } from "#readiness";
 import { boardOf, createStationFold } from "#station";
 import { demoAccounts, demoEntries } from "./index.ts";
 
@@ -39,6 +39,13 @@ describe("the demo station", () => {
     expect(demoEntries(setting)).toEqual(entries);
     expect(demoEntries({ ...setting, seed: 8 })).not.toEqual(entries);
     expect(entries.filter(({ at }) => instantOf(at) >= Date.parse(`${today}T00:00:00Z`))).toEqual([]);
+  });
+
+  it("has a casualty whose pump is the kit that was handed over to her, by a name typed in full", () => {
+    const casualty = fold.read().casualties[0]!;
+    const kit = fold.kit(casualty.pumps[0]!.kit!)!;
+    expect(kit.custody).toMatchObject({ kind: "away", to: "Fishing vessel Corrie Lass, off the north skerries" });
+    expect(kit.custody.kind === "away" && isForCasualty(casualty, kit.custody)).toBe(true);
   });
 
   it("has believable troubles, each with its reason", () => {

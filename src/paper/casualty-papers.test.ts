@@ -34,7 +34,10 @@ function timelineOf(entries: readonly Entry[]) {
     stationName: "Brannock Reach",
     casualty,
     lines: entries.map((entry, i) => (i === 3 ? { entry, struck: "Not refuelled." } : { entry })),
-    kits: [{ name: "Pump 1", at: "2027-03-14T10:02:00Z", method: "line" }],
+    kits: [
+      { name: "Pump 1", handed: { at: "2027-03-14T10:02:00Z", method: "line" as const, by: "ann" } },
+      { name: "Pump 2" },
+    ],
     people: new Map([["ann", "Ann"]]),
     units: "us" as const,
     now,

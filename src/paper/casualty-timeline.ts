@@ -1,23 +1,29 @@
 import { formatQuantity, type UnitSystem } from "#base";
 import type { Entry } from "#log";
-import { isCasualtyKind, type Bodies, type CasualtyBodies, type CasualtyState } from "#readiness";
+import type { CasualtyState, HandOver } from "#readiness";
 import { writeTable, type Row } from "./rows.ts";
 import { createSheet, type Sheet } from "./sheet.ts";
 import { writeLevels } from "./casualty-levels.ts";
-import { instantWords } from "./value-words.ts";
+import { handOverWords, timelineLines, utcWords } from "./casualty-lines.ts";
 
 export interface CasualtyTimeline {
   readonly stationName: string;
   readonly casualty: CasualtyState;
   /** Every line in order, struck ones too, with the reason where one was struck. */
   readonly lines: readonly { readonly entry: Entry; readonly struck?: string }[];
-  /** Kits handed over to her. */
-  readonly kits: readonly { readonly name: string; readonly at: string; readonly method: string }[];
+  /** Kits that were on her; without a hand-over where none was written down. */
+  readonly kits: readonly KitOnPaper[];
   /** Name by person id. */
   readonly people: ReadonlyMap<string, string>;
   readonly units: UnitSystem;
   /** RFC 3339 */
   readonly now: string;
+}
+
+/** A kit that was on her. */
+export interface KitOnPaper {
+  readonly name: string;
+  readonly handed?: Pick<HandOver, "at" | "method"> & { readonly by: string };
 }
 
 /**
@@ -48,21 +54,21 @@ function writeSummary(sheet: Sheet, timeline: CasualtyTimeline): void {
     { cells: ["Boat", `${boat.kind}, ${length(boat.length)}`] },
     { cells: ["Water in", casualty.spaces.map(({ name, part }) => `${name} (${part})`).join(", ")] },
     { cells: ["Hole, as told", hole?.diameter === undefined ? "not known" : `${length(hole.diameter)} across`] },
-    { cells: ["Opened", `${instantWords(casualty.opened.at)} by ${nameOf(timeline, casualty.opened.by)}`] },
+    { cells: ["Opened", `${utcWords(casualty.opened.at)} by ${nameOf(timeline, casualty.opened.by)}`] },
     {
-      cells: ["Closed", closed ? `${instantWords(closed.at)}: ${closed.outcome.replaceAll("-", " ")}` : "not closed"],
+      cells: ["Closed", closed ? `${utcWords(closed.at)}: ${closed.outcome.replaceAll("-", " ")}` : "not closed"],
       bold: true,
     },
     { cells: ["Soundings", String(soundings.length)] },
-    {
-      cells: [
-        "Kits handed over",
-        kits.map(({ name, at, method }) => `${name} ${instantWords(at)} (${method})`).join("; ") || "none",
-      ],
-    },
+    { cells: ["Kits handed over", kits.map(kitWords).join("; ") || "none"] },
   ];
   sheet.gap(6);
   writeTable(sheet, columns, rows);
+}
+
+function kitWords({ name, handed }: KitOnPaper): string {
+  if (handed === undefined) return `${name}, pumped on her; no hand-over written down`;
+  return `${handOverWords(name, handed.method)} ${utcWords(handed.at)}`;
 }
 
 function nameOf({ people }: CasualtyTimeline, person: string): string {
@@ -77,57 +83,9 @@ const COLUMNS = [
 
 function writeLines(sheet: Sheet, timeline: CasualtyTimeline): void {
   sheet.heading("Line by line");
-  const rows = timeline.lines
-    .filter(({ entry }) => isCasualtyKind(entry.kind))
-    .map(({ entry, struck }) => ({
-      cells: [instantWords(entry.at), lineWords(entry, timeline.units, struck), nameOf(timeline, entry.by)],
-      bold: entry.kind === "fuel-smelt",
-    }));
+  const rows = timelineLines(timeline).map(({ at, words, by, isGrave }) => ({
+    cells: [utcWords(at), words, nameOf(timeline, by)],
+    bold: isGrave,
+  }));
   writeTable(sheet, COLUMNS, rows);
-}
-
-function lineWords(entry: Entry, units: UnitSystem, struck: string | undefined): string {
-  const tell = TELLERS[entry.kind as keyof CasualtyBodies] as Tell<keyof CasualtyBodies>;
-  const words = tell(entry.body as never, units);
-  return struck === undefined ? words : `STRUCK (${struck}): ${words}`;
-}
-
-type Tell<Kind extends keyof CasualtyBodies> = (body: Bodies[Kind], units: UnitSystem) => string;
-
-const TELLERS: { readonly [Kind in keyof CasualtyBodies]: Tell<Kind> } = {
-  "casualty-opened": ({ name, note }) => joined(`Sheet opened: ${name}${note ? "." : ""}`, note),
-  "casualty-changed": ({ boat, space, hole }) =>
-    joined("Better known:", boat && "the boat's measures", space && `water in ${space.name}`, hole && "the hole"),
-  "sounding-taken": ({ level, text }, units) =>
-    `Sounded ${text}${units === "us" ? ` (${formatQuantity(level, "length", { unit: "in", digits: 2 })})` : ""}`,
-  "pump-set": ({ name, running, flow }, units) =>
-    running ? `${name} pumping, about ${formatQuantity(flow, "flow", { system: units, digits: 2 })}` : `${name} off`,
-  "pump-refuelled": ({ pump }) => `Refuelled ${pump}`,
-  "hole-patched": ({ open }) => `Plugged or patched: ${Math.round(100 * open)} % still open`,
-  "stability-seen": ({ list, rollPeriod, righting }) =>
-    joined(
-      "Seen:",
-      list === undefined ? undefined : listWords(list),
-      rollPeriod === undefined ? undefined : `roll of ${rollPeriod.toFixed(1)} s`,
-      righting && RIGHTING_WORDS[righting],
-    ),
-  "fuel-smelt": ({ note }) => joined("Fuel smelt: all pumps stopped", note),
-  "fuel-cleared": ({ note }) => joined("Found clear of fuel:", note),
-  "casualty-noted": ({ note }) => note,
-  "casualty-closed": ({ outcome, note }) => joined(`Closed: ${outcome.replaceAll("-", " ")}${note ? "." : ""}`, note),
-};
-
-const RIGHTING_WORDS = {
-  "comes-back": "comes back from a roll",
-  slowly: "comes back slowly from a roll",
-  stays: "stays over: does not come back",
-} as const;
-
-function joined(...parts: readonly (string | undefined)[]): string {
-  return parts.filter((part) => part !== undefined && part !== "").join(" ");
-}
-
-function listWords(list: number): string {
-  const degrees = Math.round((Math.abs(list) * 180) / Math.PI);
-  return degrees === 0 ? "no list" : `list ${degrees}° to ${list > 0 ? "starboard" : "port"}`;
 }

@@ -51,7 +51,8 @@ function handOver(draft: KitDraft, body: KitBodies["handed-over"], entry: Entry)
     const about = `Handed over to ${body.to} while being worked on elsewhere.`;
     draft.differ({ what: "custody", about }, [blind, markOf(entry)]);
   }
-  kit.custody = { ...markOf(entry), kind: "away", to: body.to };
+  const sheet = body.casualty === undefined ? {} : { casualty: body.casualty };
+  kit.custody = { ...markOf(entry), kind: "away", to: body.to, ...sheet };
   if (body.sealBroken) breakSeal(draft, entry);
 }
 

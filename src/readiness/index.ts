@@ -11,6 +11,14 @@ export {
   wrongMeasures,
   type WrongMeasure,
 } from "./casualty-limits.ts";
+export {
+  isForCasualty,
+  kitsOfCasualty,
+  vesselName,
+  type HandedTo,
+  type HandOver,
+  type KitOfCasualty,
+} from "./casualty-kits.ts";
 export { ranSinceFilled, refuelsDue, type RefuelDue } from "./casualty-pumping.ts";
 export { entryKinds, isEntryKind, judgeBody, kindSchemas, validateBody } from "./kind-schemas.ts";
 export { applyKitEntry, applyToDraft, draftKit, foldKit, isEnrolled, isKitKind } from "./kit-fold.ts";

@@ -36,7 +36,7 @@ export interface KitState {
   readonly turnarounds: readonly Turnaround[];
   readonly custody:
     | { readonly kind: "here" }
-    | (Mark & { readonly kind: "away"; readonly to: string })
+    | (Mark & { readonly kind: "away"; readonly to: string; readonly casualty?: string })
     | (Mark & { readonly kind: "back"; readonly exposure?: readonly string[] });
   /** The last move to another place. */
   readonly moved?: Mark;

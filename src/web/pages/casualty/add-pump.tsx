@@ -1,4 +1,4 @@
-import type { Bodies, KitState } from "#readiness";
+import type { Bodies, CasualtyState, KitState } from "#readiness";
 import { handOver, setPump } from "#station";
 import { useState } from "react";
 import { uuidv7 } from "uuidv7";
@@ -51,7 +51,7 @@ function KitPump({ kit, onDone }: { readonly kit: KitState; readonly onDone: () 
     const done = await run(async () => {
       const pattern = kit.pattern.split("@", 1)[0] ?? kit.pattern;
       const figures = await figuresOf(ask, pattern, { lift: USUAL_LIFT, throttle: 1 });
-      if (!isAboard && method) await carryOut((doing) => handOver(doing, kit, handedTo(casualty.name, method)));
+      if (!isAboard && method) await carryOut((doing) => handOver(doing, kit, handedTo(casualty, method)));
       const setting = { pump: kit.id, kit: kit.id, name: kit.name, space, running: false, ...figures };
       await write(`${kit.name} on her`, (doing, now) => setPump(doing, now, setting));
     });
@@ -74,8 +74,8 @@ function KitPump({ kit, onDone }: { readonly kit: KitState; readonly onDone: () 
 }
 
 /** A kit goes sealed; its seal is broken aboard, and read again when it comes back. */
-function handedTo(vessel: string, method: Method): Bodies["handed-over"] {
-  return { to: vessel, method, sealBroken: false };
+function handedTo({ id, name }: CasualtyState, method: Method): Bodies["handed-over"] {
+  return { to: name, method, sealBroken: false, casualty: id };
 }
 
 function OtherPump({ onDone }: { readonly onDone: () => void }) {

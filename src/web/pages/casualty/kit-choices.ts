@@ -1,4 +1,4 @@
-import type { CasualtyState } from "#readiness";
+import { isForCasualty, type CasualtyState } from "#readiness";
 import type { StationView } from "../../device/index.ts";
 
 /** A kit that can be put on her. */
@@ -10,14 +10,14 @@ export interface KitChoice {
 /** Kits to choose from: those handed over to her already first, then the ready ones, then any that are here. */
 export function kitChoices(
   { kits, standings }: Pick<StationView, "kits" | "standings">,
-  casualty: Pick<CasualtyState, "name" | "pumps">,
+  casualty: Pick<CasualtyState, "id" | "name" | "opened" | "closed" | "pumps">,
 ): readonly KitChoice[] {
   const taken = new Set(casualty.pumps.map(({ kit }) => kit));
   return kits
     .filter(({ id, turnaround }) => !taken.has(id) && !turnaround)
     .flatMap(({ id, name, custody }) => {
       if (custody.kind === "away")
-        return custody.to === casualty.name ? [{ id, words: `${name}, on her`, rank: 0 }] : [];
+        return isForCasualty(casualty, custody) ? [{ id, words: `${name}, on her`, rank: 0 }] : [];
       const standing = standings.get(id)?.standing ?? "grounded";
       if (standing === "ready") return [{ id, words: name, rank: 1 }];
       return [

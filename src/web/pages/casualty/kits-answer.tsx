@@ -5,7 +5,7 @@ import { sayArrival, sayKits } from "./before-launch.ts";
 import { Estimate } from "./estimate.tsx";
 import type { OwnKits } from "./own-kits.ts";
 import { sayLift, USUAL_LIFT } from "./pump-figures.ts";
-import { sayChance, sayFlow } from "./say.ts";
+import { sayChance, sayFlow, sayFlowSpread } from "./say.ts";
 import type { Asked } from "./use-asked.ts";
 
 interface KitsAnswerProps {
@@ -47,8 +47,7 @@ function Words({ answer, own, ready }: { readonly answer: KitsNeededAnswer } & O
         {cans}
       </p>
       <p>
-        Inflow about <strong>{sayFlow(answer.inflow.p50, units)}</strong> ({sayFlow(answer.inflow.p05, units)} to{" "}
-        {sayFlow(answer.inflow.p95, units)}). {sayArrival(answer)}
+        Inflow about <strong>{sayFlowSpread(answer.inflow, units)}</strong>. {sayArrival(answer)}
       </p>
       <p>
         <strong>{words.patch}</strong>

@@ -1,11 +1,18 @@
-import { formatQuantity, inUnit, type UnitSystem } from "#base";
+import { formatEstimate, formatSpread, inUnit, type UnitSystem } from "#base";
 import type { CasualtyBoat } from "#readiness";
 import type { AxisUnit } from "../../drawing/delivery-scales.ts";
 
-/** "190 L/min". */
+/** "190 L/min": two figures, since no flow is known better. */
 export function sayFlow(si: number, system: UnitSystem): string {
-  return formatQuantity(si, "flow", { unit: system === "metric" ? "L/min" : "gpm", digits: 2 });
+  return formatEstimate(si, "flow", { unit: FLOW_UNITS[system] });
 }
+
+/** "160 L/min (13 to 1900)": what it is, and what it lies between nine times in ten. */
+export function sayFlowSpread(spread: Parameters<typeof formatSpread>[0], system: UnitSystem): string {
+  return formatSpread(spread, "flow", { unit: FLOW_UNITS[system] });
+}
+
+const FLOW_UNITS: Readonly<Record<UnitSystem, string>> = { metric: "L/min", us: "gpm" };
 
 /** A level as people on deck say it: "54 cm", "21 in". */
 export function sayLevel(si: number, system: UnitSystem): string {

@@ -54,7 +54,7 @@ describe("the one line on scene", () => {
   });
 
   it("says to look at a sounding above her deck edge", () => {
-    const words = sayVerdict(answerTo({ readings: [{ at: 0, level: 9 }], pumping: [] }));
+    const words = sayVerdict(answerTo({ readings: [{ at: 0, level: 3 }], pumping: [] }));
     expect(words).toMatchObject({ kind: "unknown", word: "CHECK THE SOUNDING", chance: "" });
   });
 
