@@ -5,6 +5,7 @@ import {
   casualtyAt,
   DELIVERY,
   HOLE,
+  likelyPrior,
   OUTSIDE,
   signedRoot,
   START_LEVEL,
@@ -22,14 +23,16 @@ import { normalQuantile, repeatableStream, solveOde } from "#numerics";
 export interface Synthetic {
   readonly given: SoundingCase;
   readonly truth: Casualty;
-  readonly truePrior: SoundingPrior;
+  /** True level an hour after the last sounding [m]; infinite where she is lost by then. */
+  readonly laterLevel: number;
   readonly draw: () => number;
 }
 
-const PRIOR: SoundingPrior = {
+/** What is thought beforehand, and what casualties are drawn from. */
+export const PRIOR: SoundingPrior = {
   holeArea: { median: 0.002, logSpread: 1 },
   areaLogSpread: 0.15,
-  delivery: { median: 0.95, logSpread: 0.18 },
+  delivery: likelyPrior(0).delivery,
   startLevel: { median: 0.5, spread: 0.12 },
   noise: 0.015,
 };
@@ -52,7 +55,7 @@ export function makeSynthetic(n: number, statedNoise = PRIOR.noise): Synthetic {
   return {
     given: { space, readings, pumping, prior: { ...PRIOR, noise: statedNoise } },
     truth,
-    truePrior: PRIOR,
+    laterLevel: trueLevels(space, truth, pumping, [...times, times.at(-1)! + 3600]).at(-1)!,
     draw,
   };
 }
@@ -61,6 +64,8 @@ export interface Watch {
   readonly given: SoundingCase;
   /** Most that the upset moved a level at a sounding [m]. */
   readonly moved: number;
+  /** True level a quarter of an hour after the last sounding [m]. */
+  readonly ahead: number;
 }
 
 /** A watch of ten soundings, five minutes apart, with something happening on the way. */
@@ -71,7 +76,7 @@ export function makeUpset(n: number, upset: Upset, misread = 0): Watch {
   const pumping: Pumped[] = [{ from: 300, flow: 0.002 * 5 ** draw() }];
   const truth = drawCasualty(space, draw);
   const steady = trueLevels(space, truth, pumping, times);
-  const levels = trueLevels(space, truth, pumping, times, upset);
+  const levels = trueLevels(space, truth, pumping, [...times, times.at(-1)! + 900], upset);
   const wrong = 3 + Math.floor(6 * draw());
   // Nobody reads a level below the floor: where it would be, the wrong sounding is too high.
   const sign = draw() < 0.5 && levels[wrong]! > misread ? -1 : 1;
@@ -79,14 +84,14 @@ export function makeUpset(n: number, upset: Upset, misread = 0): Watch {
     const seen = levels[k]! + PRIOR.noise * normalQuantile(draw()) + (k === wrong ? sign * misread : 0);
     return { at, level: Math.max(0, seen) };
   });
-  const moved = Math.max(misread, ...levels.map((level, k) => Math.abs(level - steady[k]!)));
-  return { given: { space, readings, pumping, prior: PRIOR }, moved };
+  const moved = Math.max(misread, ...steady.map((level, k) => Math.abs(level - levels[k]!)));
+  return { given: { space, readings, pumping, prior: PRIOR }, moved, ahead: levels.at(-1)! };
 }
 
-export function drawCasualty(space: SoundedSpace, draw: () => number): Casualty {
+export function drawCasualty(space: SoundedSpace, draw: () => number, prior = PRIOR): Casualty {
   const z = Float64Array.from({ length: UNKNOWNS }, () => normalQuantile(draw()));
   const casualty = new Float64Array(UNKNOWNS);
-  casualtyAt(space, PRIOR, z, 0, casualty);
+  casualtyAt(space, prior, z, 0, casualty);
   return casualty;
 }
 

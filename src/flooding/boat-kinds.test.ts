@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { likelyBeam, likelyCompartment, likelyHull, type BoatKind } from "./boat-kinds.ts";
 import { lieWithWater, type Lying } from "./lying.ts";
 import { AREA_SHARE, DELIVERY, followLevel, HOLE, OUTSIDE, planSteps, STRENGTH, UNKNOWNS } from "./sounding-model.ts";
-import { spaceOf } from "./sounding-space.ts";
+import { spaceOf } from "./sounding-boat.ts";
 import type { FloatingVessel } from "./vessel.ts";
 
 const KINDS: readonly BoatKind[] = ["open boat", "motor boat", "sailing yacht", "fishing boat"];

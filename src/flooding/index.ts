@@ -52,7 +52,8 @@ export type {
 } from "./flood-case.ts";
 export { simulateFlood } from "./simulation.ts";
 export { levelAfter, type HeldSpace } from "./closed-form.ts";
-export { spaceOf, uprightSpace, type SoundedSpace } from "./sounding-space.ts";
+export { spaceOf } from "./sounding-boat.ts";
+export { uprightSpace, type SoundedSpace } from "./sounding-space.ts";
 export {
   AREA_SHARE,
   casualtyAt,
@@ -74,6 +75,8 @@ export {
 export { sampleBelief, type Belief } from "./sounding-sampler.ts";
 export type { Arrival, Chances, Forecast, ForecastOptions, Present, Spread } from "./sounding-forecast.ts";
 export { FLAGGED_BELOW, type Change as SoundingChange, type Misfit } from "./sounding-misfit.ts";
+export { STALE_AFTER } from "./sounding-age.ts";
+export { recentTrend, trendOf, type Interval, type Trend } from "./sounding-trend.ts";
 export type { Action, ActionGains, ActionKind } from "./sounding-advice.ts";
 export type { SoundingWarning, SoundingWarningKind } from "./sounding-warnings.ts";
 export {

@@ -1,6 +1,6 @@
 import { STANDARD_GRAVITY } from "#water";
 import { LIKELY_COEFFICIENT, LINEAR_BELOW } from "./opening.ts";
-import type { SoundedSpace } from "./sounding-space.ts";
+import { areaAt, riseWith, sinkageWith, volumeAt, type SoundedSpace } from "./sounding-space.ts";
 
 export interface Reading {
   /** [s] */
@@ -16,14 +16,24 @@ export interface Pumped {
   readonly flow: number;
 }
 
+/**
+ * Share of the stated delivery that is really moved. Log spreads above and below the median: a pump seldom moves more
+ * than stated, and may move much less.
+ */
+export interface DeliveryPrior {
+  readonly median: number;
+  readonly logSpread: number;
+  readonly lowSpread: number;
+}
+
 /** What is thought before any sounding. Spreads are standard deviations; of logarithms where the name says so. */
 export interface SoundingPrior {
   /** Hole area, median [m²] and log spread. */
   readonly holeArea: { readonly median: number; readonly logSpread: number };
   /** Share of floodable area found over drawn. */
   readonly areaLogSpread: number;
-  /** Delivery found over stated: median and log spread. */
-  readonly delivery: { readonly median: number; readonly logSpread: number };
+  /** Delivery found over stated. */
+  readonly delivery: DeliveryPrior;
   /** Level at the first reading [m]. */
   readonly startLevel: { readonly median: number; readonly spread: number };
   /** Error of one sounding [m]. */
@@ -79,10 +89,23 @@ export function casualtyAt(
   const area = prior.holeArea.median * Math.exp(prior.holeArea.logSpread * z[at]!);
   out[STRENGTH] = LIKELY_COEFFICIENT * LOG_ROOT * area;
   out[AREA_SHARE] = Math.exp(prior.areaLogSpread * z[at + 1]!);
-  out[DELIVERY] = prior.delivery.median * Math.exp(prior.delivery.logSpread * z[at + 2]!);
+  out[DELIVERY] = deliveryShare(prior.delivery, z[at + 2]!);
   out[OUTSIDE] = Math.max(0.02, space.outside + space.outsideDoubt * z[at + 5]!);
   out[HOLE] = out[OUTSIDE]! / (1 + Math.exp(-EVEN * z[at + 3]!));
   out[START_LEVEL] = Math.max(0, prior.startLevel.median + prior.startLevel.spread * z[at + 4]!);
+}
+
+/** How sharply one spread passes into the other: half a standard normal. */
+const KNEE = 0.5;
+
+/**
+ * Share of the stated delivery: ln(share/median) = (u + l)/2·z − (l − u)/2·(√(z² + c²) − c), u and l the log spreads
+ * above and below, c = 0.5. A hyperbola with slope u far above and l far below; a log-normal where they are equal.
+ */
+function deliveryShare(prior: DeliveryPrior, z: number): number {
+  const middle = (prior.logSpread + prior.lowSpread) / 2;
+  const skew = (prior.lowSpread - prior.logSpread) / 2;
+  return prior.median * Math.exp(middle * z - skew * (Math.sqrt(z * z + KNEE * KNEE) - KNEE));
 }
 
 /** The standard normal that stands for a hole at this share of the outside level. */
@@ -197,7 +220,8 @@ export function followLevel(
 /** Writes the rate of rise at a level [m/s] and its slope [1/s]. */
 function riseAt(space: SoundedSpace, c: Casualty, h: number, pumped: number, out: Float64Array): void {
   const area = c[AREA_SHARE]! * areaAt(space, h);
-  const sea = c[OUTSIDE]! + space.sinkage * c[AREA_SHARE]! * volumeAt(space, h);
+  const water = c[AREA_SHARE]! * volumeAt(space, h);
+  const sea = c[OUTSIDE]! + riseWith(space, water);
   const hole = c[HOLE]!;
   const head = (sea > hole ? sea : hole) - (h > hole ? h : hole);
   const size = head < 0 ? -head : head;
@@ -205,7 +229,7 @@ function riseAt(space: SoundedSpace, c: Casualty, h: number, pumped: number, out
   const root = isSmall ? SMALL_ROOT : Math.sqrt(size);
   const strength = c[STRENGTH]!;
   const inflow = isSmall ? (strength * head) / root : head < 0 ? -strength * root : strength * root;
-  const lean = space.sinkage * area - (h > hole ? 1 : 0);
+  const lean = sinkageWith(space, water) * area - (h > hole ? 1 : 0);
   out[0] = (inflow - pumped * c[DELIVERY]!) / area;
   out[1] = (strength / (isSmall ? root : 2 * root)) * (lean / area);
 }
@@ -255,35 +279,9 @@ function stepLevel(
   return next > 0 ? next : 0;
 }
 
-/** Areas of a space with upright sides are given at two levels. */
-const UPRIGHT = 2;
-
-/** Water area at a level, by straight lines. */
-export function areaAt(space: SoundedSpace, h: number): number {
-  const { areas, step } = space;
-  if (areas.length === UPRIGHT) return areas[0]!;
-  const place = h / step;
-  const last = areas.length - 1;
-  if (!(place > 0)) return areas[0]!;
-  if (place >= last) return areas[last]!;
-  const k = Math.floor(place);
-  return areas[k]! + (place - k) * (areas[k + 1]! - areas[k]!);
-}
-
-/** Water under a level, areas as drawn. */
-export function volumeAt(space: SoundedSpace, h: number): number {
-  const { areas, step, volumes } = space;
-  if (areas.length === UPRIGHT) return h * areas[0]!;
-  const last = areas.length - 1;
-  const k = Math.min(last, Math.max(0, Math.floor(h / step)));
-  const over = h - k * step;
-  if (k === last) return volumes[last]! + over * areas[last]!;
-  return volumes[k]! + over * (areas[k]! + ((areas[k + 1]! - areas[k]!) * over) / (2 * step));
-}
-
 /** Water coming in at a level [m³/s]. */
 export function inflowAt(space: SoundedSpace, c: Casualty, h: number): number {
-  const sea = c[OUTSIDE]! + space.sinkage * c[AREA_SHARE]! * volumeAt(space, h);
+  const sea = c[OUTSIDE]! + riseWith(space, c[AREA_SHARE]! * volumeAt(space, h));
   const head = Math.max(sea, c[HOLE]!) - Math.max(h, c[HOLE]!);
   return c[STRENGTH]! * Math.sign(head) * Math.sqrt(Math.abs(head));
 }

@@ -1,7 +1,7 @@
 /** Points come in eight blocks of one sequence: whole blocks are even, every eighth point would lie in one corner. */
-const BLOCKS = 8;
+const BLOCKS = 32;
 /** Two blocks are drawn from a normal this much wider than what is left, so that no tail is left out. */
-const WIDE_BLOCKS = 2;
+const WIDE_BLOCKS = 4;
 const WIDE = 2.5;
 const NARROW = 1.2;
 
@@ -68,8 +68,9 @@ export function mixtureLog(proposal: Proposal, points: Float64Array, at: number,
 }
 
 /**
- * One wide normal about all points, and a close one about those on either side of the target's split: a hole above the
- * water and one below it leave the other unknowns along two different lines.
+ * One wide normal about all points, and close ones about the parts the points fall into: first on either side of the
+ * target's split (a hole above the water and one below it leave the other unknowns along two different lines), then
+ * each part cut in two across its longest direction, so that a curved ridge is followed piece by piece.
  */
 export function fitProposal(
   points: Float64Array,
@@ -77,20 +78,81 @@ export function fitProposal(
   target: { readonly dimensions: number; readonly split: Split },
 ): Proposal {
   const { dimensions, split } = target;
-  const sideOf = (n: number): number => (points[n * dimensions + split.place]! < split.at ? 0 : 1);
-  const whole = momentsOf(points, weights, dimensions, () => true);
-  const sides = [0, 1].map((side) => momentsOf(points, weights, dimensions, (n) => sideOf(n) === side));
-  const close = BLOCKS - WIDE_BLOCKS;
-  const isOneSided = sides.some((side) => side.effective < FEWEST);
-  const first = Math.min(close - 1, Math.max(1, Math.round(close * sides[0]!.weight)));
-  const narrow = isOneSided
-    ? [normalOf(whole, close, NARROW)]
-    : [normalOf(sides[0]!, first, NARROW), normalOf(sides[1]!, close - first, NARROW)];
-  return [normalOf(whole, WIDE_BLOCKS, WIDE, split.place), ...narrow];
+  const cloud = { points, weights, dimensions };
+  const all = Int32Array.from(weights.keys()).filter((n) => weights[n]! > 1e-12);
+  const whole = momentsOf(cloud, all);
+  const isLow = (n: number): boolean => points[n * dimensions + split.place]! < split.at;
+  let parts: Part[] = partedBy(cloud, { members: all, moments: whole }, isLow);
+  for (let cut = 0; cut < CUTS; cut += 1) parts = parts.flatMap((part) => partedBy(cloud, part, acrossOf(cloud, part)));
+  const shares = shareOut(
+    parts.map((part) => part.moments.weight),
+    BLOCKS - WIDE_BLOCKS,
+  );
+  const close = parts.map((part, k) => normalOf(part.moments, shares[k]!, NARROW));
+  return [normalOf(whole, WIDE_BLOCKS, WIDE, split.place), ...close];
 }
 
-/** A side with less than so many effective points has no shape of its own. */
-const FEWEST = 20;
+/** A part with less than so many effective points has no shape of its own. */
+const FEWEST = 30;
+/** How often each side is cut in two. */
+const CUTS = 3;
+
+interface WeightedPoints {
+  readonly points: Float64Array;
+  readonly weights: Float64Array;
+  readonly dimensions: number;
+}
+
+interface Part {
+  readonly members: Int32Array;
+  readonly moments: Moments;
+}
+
+/** The part in two, or whole where either would have too few points. */
+function partedBy(cloud: WeightedPoints, part: Part, isFirst: (n: number) => boolean): Part[] {
+  const both = [part.members.filter(isFirst), part.members.filter((n) => !isFirst(n))];
+  const parts = both.map((members) => ({ members, moments: momentsOf(cloud, members) }));
+  return parts.some(({ moments }) => moments.effective < FEWEST) ? [part] : parts;
+}
+
+/** True on one side of the plane through the part's mean across its longest direction. */
+function acrossOf({ points, dimensions }: WeightedPoints, { moments }: Part): (n: number) => boolean {
+  const along = longestOf(moments.spread, dimensions);
+  return (n) => {
+    let sum = 0;
+    for (let i = 0; i < dimensions; i += 1) sum += along[i]! * (points[n * dimensions + i]! - moments.mean[i]!);
+    return sum < 0;
+  };
+}
+
+/** Longest direction of a covariance (lower triangle), by powers. */
+function longestOf(spread: Float64Array, size: number): Float64Array {
+  let along = Float64Array.from({ length: size }, (_, i) => spread[i * size + i]!);
+  for (let turn = 0; turn < 20; turn += 1) {
+    const next = along.map((_, i) => {
+      let sum = 0;
+      for (let j = 0; j < size; j += 1) sum += spread[Math.max(i, j) * size + Math.min(i, j)]! * along[j]!;
+      return sum;
+    });
+    const length = Math.hypot(...next) || 1;
+    along = next.map((value) => value / length);
+  }
+  return along;
+}
+
+/** Blocks by weight, at least one each. */
+function shareOut(weights: readonly number[], blocks: number): number[] {
+  const shares = weights.map(() => 1);
+  const sum = weights.reduce((total, one) => total + one, 0);
+  for (let left = blocks - shares.length; left > 0; left -= 1) {
+    let most = 0;
+    shares.forEach((share, k) => {
+      if ((weights[k]! / sum) * blocks - share > (weights[most]! / sum) * blocks - shares[most]!) most = k;
+    });
+    shares[most]! += 1;
+  }
+  return shares;
+}
 
 interface Moments {
   readonly weight: number;
@@ -99,26 +161,17 @@ interface Moments {
   readonly spread: Float64Array;
 }
 
-function momentsOf(
-  points: Float64Array,
-  weights: Float64Array,
-  dimensions: number,
-  counts: (n: number) => boolean,
-): Moments {
+function momentsOf({ points, weights, dimensions }: WeightedPoints, members: Int32Array): Moments {
   const mean = new Float64Array(dimensions);
   const spread = new Float64Array(dimensions * dimensions);
   let [weight, squares] = [0, 0];
-  for (let n = 0; n < weights.length; n += 1) {
-    if (!counts(n)) continue;
+  for (const n of members) {
     weight += weights[n]!;
     squares += weights[n]! ** 2;
     for (let i = 0; i < dimensions; i += 1) mean[i]! += weights[n]! * points[n * dimensions + i]!;
   }
   for (let i = 0; i < dimensions; i += 1) mean[i]! /= weight || 1;
-  for (let n = 0; n < weights.length; n += 1) {
-    if (weights[n]! < 1e-12 || !counts(n)) continue;
-    addSpread(points, n * dimensions, weights[n]! / weight, mean, spread);
-  }
+  for (const n of members) addSpread(points, n * dimensions, weights[n]! / weight, mean, spread);
   return { weight, effective: squares > 0 ? weight ** 2 / squares : 0, mean, spread };
 }
 

@@ -28,6 +28,7 @@ export interface Belief {
   readonly rounds: number;
   /** Number of the likeliest point, prior included. */
   readonly best: number;
+  readonly bestLog: number;
 }
 
 /** log-likelihood of the point whose coordinates start at `at` in `z`. */
@@ -58,12 +59,44 @@ export function sampleBelief(target: Target): Belief {
   let belief: Belief | undefined;
   for (let round = 1; round <= MOST_ANSWERS; round += 1) {
     const cloud = layOut(base, proposal, dimensions);
-    const logs = weigh(cloud, target);
-    belief = beliefAt(logs, { dimensions, rounds: found.rounds + round });
+    const answer = beliefAt(weigh(cloud, target), { dimensions, rounds: found.rounds + round });
+    belief = belief === undefined ? answer : pooled(belief, answer);
     if (belief.effective >= ENOUGH * ROUND) break;
-    proposal = fitProposal(cloud.points, belief.weights, target);
+    proposal = fitProposal(cloud.points, capped(answer.weights), target);
   }
   return belief!;
+}
+
+/** Two rounds' points together, each round counting by its effective points. */
+function pooled(one: Belief, other: Belief): Belief {
+  const share = one.effective / (one.effective + other.effective);
+  const points = new Float64Array(one.points.length + other.points.length);
+  points.set(one.points);
+  points.set(other.points, one.points.length);
+  const weights = new Float64Array(one.weights.length + other.weights.length);
+  weights.set(one.weights.map((weight) => share * weight));
+  weights.set(
+    other.weights.map((weight) => (1 - share) * weight),
+    one.weights.length,
+  );
+  const best = other.bestLog > one.bestLog ? one.weights.length + other.best : one.best;
+  return {
+    points,
+    weights,
+    dimensions: one.dimensions,
+    effective: effectiveOf(weights),
+    rounds: other.rounds,
+    best,
+    bestLog: Math.max(one.bestLog, other.bestLog),
+  };
+}
+
+/** Weights to fit by: no point counts more than 1/√n, so that one lucky point does not draw everything to itself. */
+function capped(weights: Float64Array): Float64Array {
+  const most = 1 / Math.sqrt(weights.length);
+  const kept = weights.map((weight) => Math.min(weight, most));
+  const sum = kept.reduce((total, one) => total + one, 0);
+  return kept.map((weight) => weight / sum);
 }
 
 /** Which Sobol shift: any would do, and it never changes. */
@@ -186,20 +219,19 @@ function beliefAt(logs: Logs, more: { readonly dimensions: number; readonly roun
     dimensions: more.dimensions,
     effective: effectiveOf(weights),
     rounds: more.rounds,
-    best: likeliest(logs, more.dimensions),
+    ...likeliest(logs, more.dimensions),
   };
 }
 
-function likeliest(logs: Logs, dimensions: number): number {
-  let best = 0;
-  let most = Number.NEGATIVE_INFINITY;
+function likeliest(logs: Logs, dimensions: number): Pick<Belief, "best" | "bestLog"> {
+  let [best, bestLog] = [0, Number.NEGATIVE_INFINITY];
   for (let n = 0; n < logs.ratio.length; n += 1) {
     let square = 0;
     for (let i = 0; i < dimensions; i += 1) square += logs.plain[n * dimensions + i]! ** 2;
     const log = logs.likelihood[n]! - square / 2;
-    if (log > most) [most, best] = [log, n];
+    if (log > bestLog) [bestLog, best] = [log, n];
   }
-  return best;
+  return { best, bestLog };
 }
 
 /**

@@ -1,9 +1,3 @@
-import { makeBalance } from "./equilibrium.ts";
-import { makeHull } from "./hull-form.ts";
-import { riseWithWater } from "./hydrostatics.ts";
-import { likelyGravityHeight } from "./body.ts";
-import type { FloatingVessel } from "./vessel.ts";
-
 /** The space being sounded, as levels above its own floor see it. */
 export interface SoundedSpace {
   /** Water area against level: even steps of `step` from the floor up, held beyond the last [m²]. */
@@ -16,11 +10,11 @@ export interface SoundedSpace {
   readonly outsideDoubt: number;
   /** Rise of the outside level against the space for each cubic metre let in [m⁻²]; 0 for a vessel held in place. */
   readonly sinkage: number;
+  /** That rise where it is not in proportion: at even steps of `water` let in [m³], from none up [m]. */
+  readonly rises?: { readonly water: number; readonly values: Float64Array };
   /** Level at which she is lost [m], where that is known. */
   readonly lossLevel?: number;
 }
-
-const NODES = 65;
 
 /**
  * A space with upright sides.
@@ -47,48 +41,48 @@ export function uprightSpace(given: {
   };
 }
 
-/**
- * A compartment of a boat, at small angles: its areas level by level, the boat's sinkage (with trim) at its middle.
- *
- * @param vessel - the boat
- * @param name - of the compartment
- * @returns the space, with levels counted from the compartment's floor
- * @source DERIVED: docs/methods/soundings.md, "The space"
- */
-export function spaceOf(vessel: FloatingVessel, name: string): SoundedSpace {
-  const hull = makeHull(vessel.hull);
-  const compartment = vessel.compartments.find((one) => one.name === name)!;
-  const draught = vessel.draught ?? hull.draught;
-  const kg = vessel.kg ?? likelyGravityHeight(hull, draught);
-  const balance = makeBalance({ hull, dry: { draught, trim: vessel.trim ?? 0 }, kg, compartments: [compartment] });
-  const floor = compartment.floor ?? 0;
-  const step = ((compartment.top ?? hull.depth) - floor) / (NODES - 1);
-  const middle = { x: (compartment.from + compartment.to) / 2 };
-  const attitude = { draught, trim: vessel.trim ?? 0 };
-  const outside = draught - ((vessel.trim ?? 0) / hull.length) * (middle.x - hull.length / 2) - floor;
-  const waterAt = (k: number): number => balance.waterUnder(0, floor + k * step);
-  const areas = Float64Array.from({ length: NODES }, (_, k) => {
-    const [low, high] = [Math.max(0, k - 0.5), Math.min(NODES - 1, k + 0.5)];
-    return Math.max(1e-3, (waterAt(high) - waterAt(low)) / ((high - low) * step));
-  });
-  const volumes = Float64Array.from({ length: NODES }, (_, k) => waterAt(k));
-  const sinking = riseWithWater(hull, attitude, { water: middle, seen: { x: hull.length / 2 } });
-  return {
-    areas,
-    step,
-    volumes,
-    outside,
-    outsideDoubt: 0.03,
-    sinkage: riseWithWater(hull, attitude, { water: middle, seen: middle }),
-    lossLevel: levelHolding(volumes, step, (hull.depth - draught) / sinking),
-  };
+/** Areas of a space with upright sides are given at two levels. */
+const UPRIGHT = 2;
+
+/** Water area at a level, by straight lines. */
+export function areaAt(space: SoundedSpace, h: number): number {
+  const { areas, step } = space;
+  if (areas.length === UPRIGHT) return areas[0]!;
+  const place = h / step;
+  const last = areas.length - 1;
+  if (!(place > 0)) return areas[0]!;
+  if (place >= last) return areas[last]!;
+  const k = Math.floor(place);
+  return areas[k]! + (place - k) * (areas[k + 1]! - areas[k]!);
 }
 
-/** Level at which the space holds so much water; the last level where it never does. */
-function levelHolding(volumes: Float64Array, step: number, water: number): number {
-  const above = volumes.findIndex((volume) => volume >= water);
-  if (above < 0) return step * (volumes.length - 1);
-  if (above === 0) return 0;
-  const [low, high] = [volumes[above - 1]!, volumes[above]!];
-  return step * (above - 1 + (water - low) / (high - low));
+/** Water under a level, areas as drawn. */
+export function volumeAt(space: SoundedSpace, h: number): number {
+  const { areas, step, volumes } = space;
+  if (areas.length === UPRIGHT) return h * areas[0]!;
+  const last = areas.length - 1;
+  const k = Math.min(last, Math.max(0, Math.floor(h / step)));
+  const over = h - k * step;
+  if (k === last) return volumes[last]! + over * areas[last]!;
+  return volumes[k]! + over * (areas[k]! + ((areas[k + 1]! - areas[k]!) * over) / (2 * step));
+}
+
+/** Rise of the outside level with so much water let in [m]. */
+export function riseWith(space: SoundedSpace, water: number): number {
+  if (space.rises === undefined) return space.sinkage * water;
+  const { values, water: step } = space.rises;
+  const k = pieceAt(space.rises, water);
+  return values[k]! + (values[k + 1]! - values[k]!) * (water / step - k);
+}
+
+/** Rise for each further cubic metre [m⁻²]. */
+export function sinkageWith(space: SoundedSpace, water: number): number {
+  if (space.rises === undefined) return space.sinkage;
+  const { values, water: step } = space.rises;
+  const k = pieceAt(space.rises, water);
+  return (values[k + 1]! - values[k]!) / step;
+}
+
+function pieceAt({ water: step, values }: NonNullable<SoundedSpace["rises"]>, water: number): number {
+  return Math.min(values.length - 2, Math.max(0, Math.floor(water / step)));
 }

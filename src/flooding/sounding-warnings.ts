@@ -47,18 +47,26 @@ const FEW: SoundingWarning = {
 function lossWarning(forecast: Forecast): SoundingWarning | false {
   const { chance, time } = forecast.loss;
   if (chance < 0.05 || time === undefined) return false;
-  const minutes = Math.max(1, Math.round(time.p05 / 60));
   return {
     kind: "loss-possible",
-    says: `She may be lost, in ${minutes} minutes at the earliest by this estimate. The person in charge decides when people leave.`,
+    says: `She may be lost, in ${sayMinutes(time.p05)} at the earliest by this estimate. The person in charge decides when people leave.`,
   };
+}
+
+/** No finer than it is known: whole minutes below ten, fives below an hour, tens from there on. */
+function sayMinutes(seconds: number): string {
+  const minutes = seconds / 60;
+  const step = minutes < 10 ? 1 : minutes < 60 ? 5 : 10;
+  const said = Math.max(1, step * Math.round(minutes / step));
+  return said === 1 ? "1 minute" : `${said} minutes`;
 }
 
 function doesNotFit(readings: readonly Reading[], misfit: Misfit): SoundingWarning {
   const minute = Math.round((readings[misfit.worst.reading]!.at - readings[0]!.at) / 60);
+  const which = misfit.worst.reading === 0 ? "the first one" : `the one ${minute} min after the first`;
   return {
     kind: "does-not-fit",
-    says: `The soundings do not fit one steady hole and the stated pumping; the one at ${minute} min is farthest off. ${suspect(misfit)} Do not trust the forecast: sound again, look at the strainer, look for water elsewhere.`,
+    says: `The soundings do not fit one steady hole and the stated pumping; ${which} is farthest off. ${suspect(misfit)} Do not trust the forecast: sound again, look at the strainer, look for water elsewhere.`,
   };
 }
 

@@ -7,12 +7,12 @@ import {
   type Present,
   type Spread,
 } from "./sounding-forecast.ts";
+import { driftUnseen, STALE_AFTER } from "./sounding-age.ts";
 import { rankActions, type Action, type ActionGains } from "./sounding-advice.ts";
 import { lookForChange } from "./sounding-change.ts";
 import { measureMisfit, type Misfit } from "./sounding-misfit.ts";
 import {
   AREA_SHARE,
-  areaAt,
   casualtyAt,
   DELIVERY,
   evenPlaceOf,
@@ -33,7 +33,8 @@ import {
   type SoundingPrior,
 } from "./sounding-model.ts";
 import { pickEvenly, sampleBelief, type Belief, type LogLikelihood, type Unbend } from "./sounding-sampler.ts";
-import type { SoundedSpace } from "./sounding-space.ts";
+import { areaAt, type SoundedSpace } from "./sounding-space.ts";
+import { trendOf, type Trend } from "./sounding-trend.ts";
 import { warningsOf, type SoundingWarning } from "./sounding-warnings.ts";
 
 export interface SoundingCase {
@@ -62,6 +63,11 @@ export interface Sounding {
   /** What would change it most, best first. */
   readonly advice: readonly Action[];
   readonly warnings: readonly SoundingWarning[];
+  /** Only where the readings do not fit: where the last of them point, and no estimate. */
+  readonly trend?: Trend;
+  /** How old the last reading is when the forecast begins [s], and whether that is older than {@link STALE_AFTER}. */
+  readonly age: number;
+  readonly stale: boolean;
   /** Seconds until the next sounding is due. */
   readonly nextSounding: number;
 }
@@ -100,7 +106,8 @@ export function readSoundings(given: SoundingCase): Sounding {
   const pumped = flowAt(given.pumping, present.now);
   const forecast = forecastLevels(present, pumped, options);
   const misfit = misfitOf(given, model, belief);
-  const warnings = warningsOf(given, forecast, misfit);
+  const trend = misfit.flagged ? trendOf(given, misfit) : undefined;
+  const age = ageOf(given);
   return {
     verdict: verdictOf(forecast.chances),
     holding: 1 - forecast.chances.losing,
@@ -111,7 +118,10 @@ export function readSoundings(given: SoundingCase): Sounding {
     rounds: belief.rounds,
     misfit,
     advice: rankActions(present, pumped, options, given.gains ?? {}),
-    warnings,
+    warnings: warningsOf(given, forecast, misfit),
+    ...(trend && { trend }),
+    age,
+    stale: age > STALE_AFTER,
     nextSounding: nextSounding(given, forecast, misfit),
   };
 }
@@ -132,15 +142,13 @@ interface Model {
 const FINE = 75;
 const COARSE = 150;
 
-function stepsOf(given: SoundingCase, end: number, longest: number): Plan {
+function stepsOf(given: SoundingCase, longest: number): Plan {
   const times = given.readings.map((reading) => reading.at);
-  const all = end > times[times.length - 1]! ? [...times, end] : times;
-  return planSteps(all, given.pumping, Math.max(longest, (end - times[0]!) / 40));
+  return planSteps(times, given.pumping, Math.max(longest, (times[times.length - 1]! - times[0]!) / 40));
 }
 
 function modelOf(given: SoundingCase): Model {
   const { space, prior, readings } = given;
-  const end = readings[readings.length - 1]!.at;
   const residualsAlong = (plan: Plan): ((z: Float64Array, at: number, out: Float64Array) => void) => {
     const casualty = new Float64Array(UNKNOWNS);
     return (z, at, out) => {
@@ -150,12 +158,12 @@ function modelOf(given: SoundingCase): Model {
       for (let k = 0; k < out.length; k += 1) out[k] = (readings[k]!.level - out[k]!) / prior.noise;
     };
   };
-  const finely = residualsAlong(stepsOf(given, end, FINE));
+  const finely = residualsAlong(stepsOf(given, FINE));
   return {
     split: { place: HOLE, at: evenPlaceOf(prior.startLevel.median / space.outside) },
     unbend: (straight, at, plain) => unbendHole(space, prior, straight, at, plain),
     likelihood: likelihoodOf(finely, readings.length),
-    quickly: likelihoodOf(residualsAlong(stepsOf(given, end, COARSE)), readings.length),
+    quickly: likelihoodOf(residualsAlong(stepsOf(given, COARSE)), readings.length),
     residuals: (z, out) => finely(z, 0, out),
   };
 }
@@ -202,19 +210,29 @@ export function believeCasualties(given: SoundingCase): { readonly belief: Belie
   return { belief, present: presentOf(given, belief) };
 }
 
+/** How long after the last reading the forecast begins [s]. */
+function ageOf({ readings, now }: SoundingCase): number {
+  return Math.max(0, (now ?? Number.NEGATIVE_INFINITY) - readings[readings.length - 1]!.at);
+}
+
 function presentOf(given: SoundingCase, belief: Belief): Present {
-  const last = given.readings[given.readings.length - 1]!.at;
-  const now = Math.max(last, given.now ?? last);
-  const plan = stepsOf(given, now, FINE);
-  const picks = pickEvenly(belief, FOLLOWED);
-  const out = new Float64Array(given.readings.length + 1);
-  const casualties = Array.from(picks, (pick) => {
+  const { space, readings, prior } = given;
+  const last = readings[readings.length - 1]!.at;
+  const age = ageOf(given);
+  const seen = Array.from(pickEvenly(belief, FOLLOWED), (pick) => {
     const casualty = new Float64Array(UNKNOWNS);
-    casualtyAt(given.space, given.prior, belief.points, pick * UNKNOWNS, casualty);
+    casualtyAt(space, prior, belief.points, pick * UNKNOWNS, casualty);
     return casualty;
   });
-  const levels = Float64Array.from(casualties, (one) => followLevel(given.space, one, plan, one[START_LEVEL]!, out));
-  return { space: given.space, casualties, levels, now };
+  const casualties = driftUnseen(seen, age);
+  const watched = stepsOf(given, FINE);
+  const unseen = planSteps([last, last + age], given.pumping, Math.max(FINE, age / 60));
+  const out = new Float64Array(readings.length);
+  const levels = Float64Array.from(seen, (one, n) => {
+    const level = followLevel(space, one, watched, one[START_LEVEL]!, out);
+    return age > 0 ? followLevel(space, casualties[n]!, unseen, level, out) : level;
+  });
+  return { space, casualties, levels, now: last + age };
 }
 
 function quantitiesOf(present: Present, pumped: number, forecast: Forecast): Record<QuantityName, Spread> {
@@ -250,14 +268,14 @@ function nextSounding(given: SoundingCase, forecast: Forecast, misfit: Misfit): 
  *
  * @param firstLevel - first reading [m]
  * @returns a prior: hole of 50 mm, from about 15 to 160 mm across (90 %); area within a quarter; delivery within a
- *   third of what is stated, a little below it on the whole; soundings good to 15 mm
+ *   tenth or so above what is stated, and down to a third of it below; soundings good to 15 mm
  * @source this program's judgement; docs/methods/soundings.md, "Before any sounding"
  */
 export function likelyPrior(firstLevel: number): SoundingPrior {
   return {
     holeArea: { median: (Math.PI / 4) * 0.05 ** 2, logSpread: 1.45 },
     areaLogSpread: 0.15,
-    delivery: { median: 0.95, logSpread: 0.18 },
+    delivery: { median: 0.85, logSpread: 0.12, lowSpread: 0.65 },
     startLevel: { median: firstLevel, spread: 0.1 },
     noise: 0.015,
   };

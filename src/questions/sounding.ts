@@ -8,111 +8,11 @@ import {
   type Sounding,
   type SoundingPrior,
 } from "#flooding";
-import { z } from "zod";
-import { assumptionsOut, type Assumption } from "./assumptions.ts";
-import { compartmentIn, hullIn } from "./casualty-fields.ts";
+import type { z } from "zod";
+import type { Assumption } from "./assumptions.ts";
 import { omitMissing, resolveFloating, throwAny } from "./casualty-input.ts";
-import { cautionsOut } from "./cautions-out.ts";
-import { answered, quantity } from "./quantity-field.ts";
 import { defineQuestion } from "./question.ts";
-
-const LEVEL = { atLeast: 0, atMost: 30 };
-
-const soundedBoatIn = z.strictObject({
-  hull: hullIn,
-  draught: quantity("length", "As she floats dry", { above: 0, atMost: 60 }).optional(),
-  trim: quantity("length", "Draught aft less draught forward, dry", { atLeast: -20, atMost: 20 }).optional(),
-  kg: quantity("length", "Centre of gravity above the keel, dry", { above: 0, atMost: 60 }).optional(),
-  compartments: z.array(compartmentIn).min(1).max(12),
-  lostWhen: z.enum(["deck-edge", "foundered"]).optional(),
-});
-
-const soundedSpaceIn = z.strictObject({
-  area: quantity("area", "Plan area water can fill", { above: 0, atMost: 1e4 }),
-  permeability: quantity("ratio", "Share of the space water can fill; 1 if left out", {
-    above: 0,
-    atMost: 1,
-  }).optional(),
-  outsideLevel: quantity("length", "Outside level above the floor", { above: 0, atMost: 30 }).optional(),
-  sinkage: z
-    .number()
-    .min(0)
-    .max(10)
-    .optional()
-    .describe("Rise of the outside level per volume let in [m⁻²]; 0 if left out"),
-  lossLevel: quantity("length", "Level inside at which she is lost", { above: 0, atMost: 30 }).optional(),
-});
-
-const priorIn = z.strictObject({
-  holeDiameter: quantity("length", "Likeliest diameter of the hole; 50 mm if left out", {
-    above: 0,
-    atMost: 2,
-  }).optional(),
-  holeArea: quantity("area", "Likeliest area of the hole, in place of diameter", { above: 0, atMost: 5 }).optional(),
-  holeLogSpread: quantity("ratio", "Log spread of the hole's area; 1.45", { above: 0, atMost: 4 }).optional(),
-  areaLogSpread: quantity("ratio", "Log spread of the floodable area; 0.15", { above: 0, atMost: 1 }).optional(),
-  deliveryMedian: quantity("ratio", "Likeliest delivery over stated; 0.95", { above: 0, atMost: 2 }).optional(),
-  deliveryLogSpread: quantity("ratio", "Log spread of delivery; 0.18", { above: 0, atMost: 1 }).optional(),
-  startLevel: quantity("length", "Level at the first reading; the reading itself", LEVEL).optional(),
-  startSpread: quantity("length", "Spread of that level; 0.1 m", { above: 0, atMost: 5 }).optional(),
-  noise: quantity("length", "Error of one sounding, standard deviation; 15 mm", { above: 0, atMost: 1 }).optional(),
-});
-
-const soundingIn = z.strictObject({
-  vessel: soundedBoatIn.optional().describe("The boat, or compartment"),
-  compartment: z
-    .union([soundedSpaceIn, z.string()])
-    .optional()
-    .describe("{area, outsideLevel, …}, or the name of the boat's compartment being sounded; its first if left out"),
-  readings: z
-    .array(
-      z.strictObject({
-        at: quantity("time", "When, on one clock"),
-        level: quantity("length", "Above the floor of the space", LEVEL),
-      }),
-    )
-    .min(1)
-    .max(100)
-    .describe("Soundings, in order of time"),
-  pumping: z
-    .array(
-      z.strictObject({
-        from: quantity("time", "From, on the same clock"),
-        to: quantity("time", "Until; still running if left out").optional(),
-        flow: quantity("flow", "Stated delivery", { atLeast: 0, atMost: 10 }),
-      }),
-    )
-    .max(100)
-    .describe("What was pumped"),
-  prior: priorIn.optional().describe("What is thought before any sounding"),
-  options: z
-    .strictObject({
-      now: quantity("time", "When the forecast begins; the last reading if left out").optional(),
-      horizon: quantity("time", "How far the forecast goes; 1 h", { above: 0, atMost: 86_400 }).optional(),
-      secondPump: quantity("flow", "Delivery of one more kit; what is pumped now", { above: 0, atMost: 10 }).optional(),
-      moreThrottle: quantity("ratio", "Factor of full throttle on delivery; 1.2", { atLeast: 1, atMost: 5 }).optional(),
-      shorterLift: quantity("ratio", "Factor of a metre less lift on delivery; 1.1", {
-        atLeast: 1,
-        atMost: 5,
-      }).optional(),
-    })
-    .optional(),
-});
-
-const spreadFields = {
-  p05: z.number(),
-  p25: z.number(),
-  p50: z.number(),
-  p75: z.number(),
-  p95: z.number(),
-};
-const spreadOut = z.strictObject(spreadFields);
-const chancesOut = z.strictObject({ gaining: z.number(), holding: z.number(), losing: z.number() });
-const arrivalOut = z.strictObject({
-  chance: z.number().describe("That it comes to it within the time looked at"),
-  within: answered("time", "Time looked at"),
-  time: spreadOut.optional().describe("From now, where it comes to it [s]"),
-});
+import { soundingIn, soundingOut, type soundedBoatIn, type soundedSpaceIn } from "./sounding-fields.ts";
 
 type SoundingInput = z.output<typeof soundingIn>;
 
@@ -120,47 +20,7 @@ export const soundingQuestion = defineQuestion({
   name: "sounding",
   summary: "What timed soundings say: hole, delivery, are we gaining, when dry, what would change it most.",
   input: soundingIn,
-  output: z.strictObject({
-    holding: z.number().describe("Chance that the pumps at least hold over the horizon"),
-    chances: chancesOut,
-    verdict: z.strictObject({ kind: z.enum(["gaining", "holding", "losing"]), chance: z.number() }),
-    quantities: z
-      .record(z.string(), spreadOut)
-      .describe("holeArea [m²], holeHeight [m], floodableArea [m²], pumpDelivery [m³/s], inflow [m³/s], levels [m]"),
-    forecast: z.strictObject({
-      fan: z.array(z.strictObject({ at: answered("time", "On the readings' clock"), ...spreadFields })),
-      chances: chancesOut,
-      dry: arrivalOut,
-      loss: arrivalOut,
-    }),
-    effectiveSamples: z.number(),
-    misfit: z.strictObject({
-      distance: z.number().describe("χ² of the readings, one degree of freedom each"),
-      chance: z.number().describe("Of readings so far off when model and error are right"),
-      flagged: z.boolean(),
-      worst: z.strictObject({ reading: z.number(), deviations: z.number() }),
-      change: z
-        .strictObject({ kind: z.enum(["inflow", "delivery"]), after: z.number(), factor: z.number(), gain: z.number() })
-        .optional()
-        .describe("Change on the way, after reading number `after`, that explains much more than a steady casualty"),
-    }),
-    advice: z
-      .array(
-        z.strictObject({
-          action: z.enum(["second-pump", "patch-half", "more-throttle", "shorter-lift"]),
-          chances: chancesOut,
-          holding: z.number(),
-          change: z.number().describe("In the chance of holding"),
-          level: answered("length", "At the horizon, median"),
-          says: z.string(),
-        }),
-      )
-      .describe("What would change it most, best first"),
-    warnings: z.array(z.strictObject({ kind: z.string(), says: z.string() })),
-    nextSounding: answered("time", "Until the next sounding is due"),
-    assumptions: assumptionsOut,
-    cautions: cautionsOut,
-  }),
+  output: soundingOut,
   example: {
     compartment: { area: "12 m²", outsideLevel: "1.2 m", lossLevel: "1.1 m" },
     readings: [
@@ -292,6 +152,7 @@ function resolvePrior(input: SoundingInput, assumptions: Assumption[]): Sounding
     delivery: {
       median: given.deliveryMedian ?? usual.delivery.median,
       logSpread: given.deliveryLogSpread ?? usual.delivery.logSpread,
+      lowSpread: given.deliveryLowSpread ?? given.deliveryLogSpread ?? usual.delivery.lowSpread,
     },
     startLevel: {
       median: given.startLevel ?? usual.startLevel.median,
