@@ -1,4 +1,4 @@
-// Builds the parts named, or all: web with Vite; server and command line each into one file with esbuild.
+// Builds the parts named, or all: web with Vite; server and command line each from its start files with esbuild.
 import { spawnSync } from "child_process";
 import { mkdirSync, readFileSync } from "fs";
 import { join } from "path";
@@ -6,6 +6,8 @@ import { markBuilt, root, setUp } from "./set-up.mjs";
 
 /** Pure modules of many files, which load faster from our own file. All must be in it that share one of them. */
 const INLINED = ["kysely", "zod", "fastify-type-provider-zod"];
+/** What is started by itself: a process, or a thread of one. */
+const ENTRIES = { server: ["main.ts", "question-worker.ts"], cli: ["main.ts"] };
 /** Older modules among them ask for `require`, which a module file has not. */
 const REQUIRE = 'import { createRequire as makeRequire } from "module"; const require = makeRequire(import.meta.url);';
 
@@ -32,7 +34,7 @@ async function bundle(part) {
   const outside = packages.filter((name) => !INLINED.includes(name));
   const outdir = join(root, "dist", part);
   await build({
-    entryPoints: [join(root, "src", part, "main.ts")],
+    entryPoints: ENTRIES[part].map((name) => join(root, "src", part, name)),
     outdir,
     bundle: true,
     // What is imported only when it is needed gets a file of its own, named by its content: a server that runs while

@@ -12,6 +12,7 @@ const STATUS = {
   conflict: 409,
   "too-large": 413,
   "wrong-media": 415,
+  "too-much": 422,
   locked: 423,
   slowed: 429,
   broken: 500,

@@ -1,13 +1,14 @@
-import { ask, exampleOf, questionNamed, questionNames } from "#questions";
-import type { Pattern } from "#kit";
+import { exampleOf, questionNamed, questionNames } from "#questions";
 import { questionsReply } from "#station";
 import { z } from "zod";
 import type { Parts } from "./parts.ts";
+import { createQuestionDesk } from "./question-desk.ts";
 import type { Routes } from "./routes.ts";
 
 /** Every computation by its name; this door adds nothing to it. */
 export function addQuestionRoutes(app: Routes, parts: Parts): void {
-  const patterns = (id: string) => newestOf(parts.patterns, id);
+  const desk = createQuestionDesk(parts.patterns);
+  app.addHook("preClose", () => desk.close());
   app.get(
     "/api/questions",
     { config: { permission: "ask" }, schema: { response: { 200: questionsReply } } },
@@ -17,17 +18,12 @@ export function addQuestionRoutes(app: Routes, parts: Parts): void {
     "/api/ask/:name",
     { config: { permission: "ask" }, schema: { params: z.object({ name: z.string().max(64) }), body: z.unknown() } },
     async (request, reply) => {
-      const answer = ask(request.params.name, request.body, { patterns });
-      return reply.type("application/json").send(JSON.stringify(answer));
+      const answer = await desk.ask(request.params.name, request.body);
+      return reply.type("application/json").send(answer);
     },
   );
 }
 
 function describeQuestion(name: string): { name: string; summary: string; example: unknown } {
   return { name, summary: questionNamed(name)!.summary, example: exampleOf(name) };
-}
-
-/** The newest version of a pattern, which is what a question means by its id alone. */
-function newestOf(patterns: readonly Pattern[], id: string): Pattern | undefined {
-  return patterns.filter((one) => one.id === id).toSorted((a, b) => b.version - a.version)[0];
 }

@@ -48,10 +48,10 @@ const FAILURES: Pile = {
 
 /** Removes what ran out. Times are compared as instants, not as text: they are written in any offset. */
 export async function purgeTables(db: Kysely<Tables>, now: string, failuresBefore: string): Promise<number> {
-  const isOver = (limit: string) => (at: string) => instantOf(at) <= instantOf(limit);
+  const isOver = (at: string) => instantOf(at) <= instantOf(now);
   const isOld = (at: string) => instantOf(at) < instantOf(failuresBefore);
   let gone = 0;
-  for (const pile of [SESSIONS, INVITES]) gone += await sweep(db, pile, isOver(now));
+  for (const pile of [SESSIONS, INVITES]) gone += await sweep(db, pile, isOver);
   return gone + (await sweep(db, FAILURES, isOld));
 }
 
