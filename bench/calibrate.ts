@@ -14,39 +14,46 @@ import {
   planSteps,
   START_LEVEL,
   STRENGTH,
+  type Present,
 } from "#flooding";
 import { chiSquareTail } from "#numerics";
-import { makeSynthetic, trueLevels } from "./casualties/synthetic.ts";
+import { makeFloating } from "./casualties/floating.ts";
+import { makeSynthetic } from "./casualties/synthetic.ts";
 
-const CASES = 1200;
-const CONTROL_CASES = 400;
+const CASES = 1500;
+const CONTROL_CASES = 300;
+/** Every third casualty is a boat afloat, by the full simulation; the others are spaces with upright sides. */
+const AFLOAT_EACH = 3;
 const BINS = 10;
 const QUANTITIES = ["holeArea", "floodableArea", "pumpDelivery", "holeHeight", "startLevel", "levelInOneHour"] as const;
 const PLACES = [STRENGTH, AREA_SHARE, DELIVERY, HOLE, START_LEVEL] as const;
 
-/** Where the truth stands among the inferred values, 0 to 1, by quantity. */
+/** Where the truth stands among the inferred values, 0 to 1, by quantity; lost is lost, however deep. */
 type Ranks = readonly number[];
 
+function isAfloat(n: number): boolean {
+  return n % AFLOAT_EACH === AFLOAT_EACH - 1;
+}
+
 function ranksOf(n: number, statedNoise?: number): Ranks {
-  const { given, truth, draw } = makeSynthetic(n, statedNoise);
+  const { given, truth, laterLevel, draw } = (isAfloat(n) ? makeFloating : makeSynthetic)(n, statedNoise);
   const { present } = believeCasualties(given);
-  const times = given.readings.map((reading) => reading.at);
-  const later = present.now + 3600;
-  const flow = given.pumping[0]!.flow;
+  const ranks = PLACES.map((place) =>
+    rankAmong(
+      present.casualties.map((one) => one[place]!),
+      truth[place]!,
+      draw,
+    ),
+  );
+  const highest = given.space.lossLevel ?? Number.POSITIVE_INFINITY;
+  const levels = levelsInOneHour(present, given.pumping[0]!.flow).map((level) => Math.min(level, highest));
+  return [...ranks, rankAmong(levels, Math.min(laterLevel, highest), draw)];
+}
+
+function levelsInOneHour({ space, casualties, levels }: Present, flow: number): number[] {
   const plan = planSteps([0, 3600], [{ from: -1, flow }], 60);
   const out = new Float64Array(2);
-  const levels = present.casualties.map((one, k) => followLevel(given.space, one, plan, present.levels[k]!, out));
-  const trueLevel = trueLevels(given.space, truth, given.pumping, [...times, later]).at(-1)!;
-  return [
-    ...PLACES.map((place) =>
-      rankAmong(
-        present.casualties.map((one) => one[place]!),
-        truth[place]!,
-        draw,
-      ),
-    ),
-    rankAmong(levels, trueLevel, draw),
-  ];
+  return casualties.map((one, k) => followLevel(space, one, plan, levels[k]!, out));
 }
 
 /** Share below; where values are the same (a dry floor is a dry floor) a place among them is drawn. */
@@ -99,7 +106,9 @@ function shareOut(count: number, statedNoise?: number): Promise<Ranks[]> {
         child.on("exit", (code) => code !== 0 && reject(new Error(`a calibration process ended with ${code}`)));
       }),
   );
-  return Promise.all(parts).then((both) => both.flat());
+  return Promise.all(parts).then(([even = [], odd = []]) =>
+    Array.from({ length: count }, (_, n) => (n % 2 === 0 ? even : odd)[n >> 1]!),
+  );
 }
 
 function runPart(part: number, count: number, statedNoise: number | undefined): void {
@@ -109,8 +118,13 @@ function runPart(part: number, count: number, statedNoise: number | undefined): 
 }
 
 async function main(): Promise<void> {
-  const verdicts = judge(await shareOut(CASES));
+  const ranks = await shareOut(CASES);
+  const verdicts = judge(ranks);
   print(`${CASES} synthetic casualties, error of soundings as stated`, verdicts);
+  const afloat = ranks.filter((_, n) => isAfloat(n));
+  const upright = ranks.filter((_, n) => !isAfloat(n));
+  print(`Of these ${upright.length} spaces with upright sides`, judge(upright));
+  print(`Of these ${afloat.length} boats afloat`, judge(afloat));
   const control = judge(await shareOut(CONTROL_CASES, 0.0075));
   print(`Control: ${CONTROL_CASES} casualties, error misstated by half (must be out of bounds)`, control);
   const isCalibrated = verdicts.every((one) => one.passes);

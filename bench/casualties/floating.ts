@@ -26,6 +26,8 @@ const KINDS = ["motor boat", "sailing yacht", "fishing boat", "open boat"] as co
 const PARTS = ["aft", "middle", "forward"] as const;
 const SORTS = ["engine-room", "cabin", "hold"] as const;
 const HOUR = 3600;
+/** Weight so much lower than usual: loose water must not lay her over, where no level means anything. */
+const BALLASTED = 0.7;
 
 /** Casualty afloat number n; one that is lost before the last sounding is drawn anew. */
 export function makeFloating(n: number, statedNoise = PRIOR.noise): Synthetic {
@@ -59,18 +61,17 @@ function drawBoat(draw: () => number): FloatingVessel & { readonly compartments:
   const pick = <T>(all: readonly T[]): T => all[Math.floor(all.length * draw())]!;
   const hull = likelyHull({ kind: pick(KINDS), length: 7 + 7 * draw() });
   const space = { name: "space", sort: pick(SORTS), part: pick(PARTS) };
-  return { kind: "floating", hull, compartments: [likelyCompartment(space, hull.length)] };
+  const kg = BALLASTED * likelyGravityHeight(makeHull(hull), hull.draught);
+  return { kind: "floating", hull, kg, compartments: [likelyCompartment(space, hull.length)] };
 }
 
 /** Levels every five minutes until she is lost or the time is up; she floats as deep and holds as much as the truth. */
 function levelsAfloat(boat: FloatingVessel, truth: Casualty, pump: Pumped, duration: number): number[] {
-  const stated = makeHull(boat.hull).draught;
   const space = boat.compartments[0]!;
   const run = simulateFlood({
     vessel: {
       ...boat,
       draught: truth[OUTSIDE]!,
-      kg: likelyGravityHeight(makeHull(boat.hull), stated),
       compartments: [{ ...space, permeability: space.permeability * truth[AREA_SHARE]!, level: truth[START_LEVEL]! }],
     },
     openings: [

@@ -58,7 +58,7 @@ describe("a pump that moves clearly less than stated from its start", () => {
     }
   });
 
-  it("at half of it, started after the second sounding, leaves little doubt that she is losing", () => {
+  it("at a third of it, started with the second sounding, leaves little doubt that she is losing", () => {
     const chances = SEEDS.map((seed) => readSoundings(watch({ share: 0.35, seed })).chances.losing);
     expect(Math.min(...chances)).toBeGreaterThan(0.6);
   });

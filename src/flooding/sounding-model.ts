@@ -237,7 +237,7 @@ function riseAt(space: SoundedSpace, c: Casualty, h: number, pumped: number, out
 const SMALL_ROOT = Math.sqrt(LINEAR_BELOW);
 
 /** A level moves no more than this in one step [m] of more than so long [s]: near the keel a hull's area vanishes. */
-const LARGEST_MOVE = 0.15;
+const LARGEST_MOVE = 0.05;
 const SHORTEST = 0.2;
 
 /** Within this the series below are good to 1e-7, and much quicker than an exponential. */

@@ -38,13 +38,13 @@ const NINETY = 1.645;
  * outside level or the point where pump and hole are even.
  */
 const KEPT = 0.6;
-const KEPT_DOUBT = 0.4;
+const KEPT_DOUBT = 0.45;
 
 /**
  * The trend of the last soundings: a straight line by weighted least squares, newer soundings counting more.
  *
  * slope doubt² = s²·Σ(w·d)²/(Σw·d²)², d the time from the weighted mean, s the stated error or, where larger, what
- * the soundings themselves scatter about the line. Ahead, 0.6 of the pace is kept, give or take 0.4.
+ * the soundings themselves scatter about the line. Ahead, 0.6 of the pace is kept, give or take 0.45.
  *
  * @param readings - in order of time
  * @param noise - error of one sounding [m]

@@ -267,15 +267,15 @@ function nextSounding(given: SoundingCase, forecast: Forecast, misfit: Misfit): 
  * What is thought of a hole, a space and a pump before any sounding. The spreads are this program's judgement.
  *
  * @param firstLevel - first reading [m]
- * @returns a prior: hole of 50 mm, from about 15 to 160 mm across (90 %); area within a quarter; delivery within a
- *   tenth or so above what is stated, and down to a third of it below; soundings good to 15 mm
+ * @returns a prior: hole of 50 mm, from about 15 to 160 mm across (90 %); area within a quarter; delivery 0.85 of what
+ *   is stated, from 0.29 to 1.12 of it (90 %); soundings good to 15 mm
  * @source this program's judgement; docs/methods/soundings.md, "Before any sounding"
  */
 export function likelyPrior(firstLevel: number): SoundingPrior {
   return {
     holeArea: { median: (Math.PI / 4) * 0.05 ** 2, logSpread: 1.45 },
     areaLogSpread: 0.15,
-    delivery: { median: 0.85, logSpread: 0.12, lowSpread: 0.65 },
+    delivery: { median: 0.85, logSpread: 0.08, lowSpread: 0.75 },
     startLevel: { median: firstLevel, spread: 0.1 },
     noise: 0.015,
   };

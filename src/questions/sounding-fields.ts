@@ -40,8 +40,8 @@ const priorIn = z.strictObject({
   holeLogSpread: quantity("ratio", "Log spread of the hole's area; 1.45", { above: 0, atMost: 4 }).optional(),
   areaLogSpread: quantity("ratio", "Log spread of the floodable area; 0.15", { above: 0, atMost: 1 }).optional(),
   deliveryMedian: quantity("ratio", "Likeliest delivery over stated; 0.85", { above: 0, atMost: 2 }).optional(),
-  deliveryLogSpread: quantity("ratio", "Log spread of delivery above that; 0.12", { above: 0, atMost: 1 }).optional(),
-  deliveryLowSpread: quantity("ratio", "Log spread of delivery below it; as above it where that is given, else 0.65", {
+  deliveryLogSpread: quantity("ratio", "Log spread of delivery above that; 0.08", { above: 0, atMost: 1 }).optional(),
+  deliveryLowSpread: quantity("ratio", "Log spread of delivery below it; as above it where that is given, else 0.75", {
     above: 0,
     atMost: 2,
   }).optional(),
