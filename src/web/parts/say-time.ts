@@ -1,18 +1,23 @@
+const form = (parts: Intl.DateTimeFormatOptions) => new Intl.DateTimeFormat("en-GB", parts);
+
+/** Made once: making one takes many times as long as using it, and a sheet says a hundred times at every tap. */
+const FORMS = {
+  month: form({ year: "numeric", month: "short", timeZone: "UTC" }),
+  day: form({ year: "numeric", month: "short", day: "numeric", timeZone: "UTC" }),
+  dayHere: form({ year: "numeric", month: "short", day: "numeric" }),
+  timeHere: form({ hour: "2-digit", minute: "2-digit" }),
+};
+
 /** "14 Mar 2027", or "Mar 2027" for a month. An instant gives its day on the reader's clock. */
 export function sayDay(at: string): string {
   const isMonth = /^\d{4}-\d{2}$/.test(at);
   const isDay = /^\d{4}-\d{2}-\d{2}$/.test(at);
-  return new Intl.DateTimeFormat("en-GB", {
-    year: "numeric",
-    month: "short",
-    ...(!isMonth && { day: "numeric" as const }),
-    ...((isDay || isMonth) && { timeZone: "UTC" }),
-  }).format(new Date(at));
+  return FORMS[isMonth ? "month" : isDay ? "day" : "dayHere"].format(new Date(at));
 }
 
 /** "14:02" on the reader's clock. */
-export function sayTime(at: string): string {
-  return new Intl.DateTimeFormat("en-GB", { hour: "2-digit", minute: "2-digit" }).format(new Date(at));
+export function sayTime(at: string | number): string {
+  return FORMS.timeHere.format(new Date(at));
 }
 
 /** "14 Mar 2027, 14:02" on the reader's clock. */

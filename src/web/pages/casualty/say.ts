@@ -1,6 +1,7 @@
 import { formatEstimate, formatSpread, inUnit, type UnitSystem } from "#base";
 import type { CasualtyBoat } from "#readiness";
 import type { AxisUnit } from "../../drawing/delivery-scales.ts";
+import { sayTime } from "../../parts/say-time.ts";
 
 /** "190 L/min": two figures, since no flow is known better. */
 export function sayFlow(si: number, system: UnitSystem): string {
@@ -49,7 +50,7 @@ export function sayChance(chance: number): string {
 
 /** An instant on the reader's own clock: "14:35". */
 export function sayClock(ms: number): string {
-  return new Intl.DateTimeFormat("en-GB", { hour: "2-digit", minute: "2-digit" }).format(new Date(ms));
+  return sayTime(ms);
 }
 
 /** A list as it is seen: "10° to port", "no list". */

@@ -8,17 +8,18 @@ import { nameOf } from "../turnaround/at-hand.ts";
 import { tellCasualty } from "./casualty-telling.ts";
 import { useSheet } from "./use-sheet.ts";
 
-/** Every line written about her, newest first; struck ones stay in sight. */
+/** Every line written about her, newest first; struck ones stay in sight. Drawn once somebody looks, not at every tap. */
 export function SheetEntries() {
   const { casualty, view } = useSheet();
   const recorder = useRecorder();
+  const [isOpen, setOpen] = useState(false);
   const [striking, setStriking] = useState<Entry>();
   const lines = view.historyOf(`casualty:${casualty.id}`).toReversed();
   return (
     <Section title="Entries" beside={<span className="quiet">{lines.length} lines, newest first</span>}>
-      <details className="casualty-more">
+      <details className="casualty-more" onToggle={(event) => setOpen(event.currentTarget.open)}>
         <summary>All lines</summary>
-        <Lines lines={lines} onStrike={setStriking} />
+        {isOpen && <Lines lines={lines} onStrike={setStriking} />}
       </details>
       {striking && (
         <StrikeDialog
