@@ -68,9 +68,36 @@ describe("without a network", () => {
     await hand.openSheet(BOAT);
     expect(await hand.verdict()).toContain("NO SOUNDING YET");
     await hand.sound(60);
-    await hand.soundBySteps("Higher by 5 cm", 180);
+    await hand.verdictFrom(1);
+  });
+
+  test("the next sounding calls when it is due, also after a reload, and stays silent once silenced", async () => {
+    const call = hand.alarm("Sound the water");
+    await hand.clock.pass(page, 130);
+    await call.waitFor();
+    await page.reload();
+    await call.getByText("60\u00a0cm").waitFor();
+    await hand.tap("Stop the alarm, sound now");
+    await call.waitFor({ state: "detached" });
+    await page.reload();
+    await page.getByRole("list", { name: "Due next" }).getByText("over").waitFor();
+    expect(await call.count()).toBe(0);
+  });
+
+  test("two more say losing", async () => {
+    await hand.soundBySteps("Higher by 5 cm", 50);
     await hand.soundBySteps("Higher by 5 cm", 180);
     expect(await hand.verdictFrom(3)).toMatch(/^LOSING/);
+  });
+
+  test("a beam that no such boat has is said at its field, with what it may be", async () => {
+    await hand.tap("Enter her measures");
+    const dialog = page.getByRole("dialog", { name: "Her measures" });
+    await dialog.getByLabel("Beam").fill("39");
+    await dialog.getByText(/for a boat 9 m long/).waitFor();
+    expect(await dialog.innerText()).not.toMatch(/[A-Z]{2}-\d{3}/);
+    expect(await dialog.getByRole("button", { name: "Write her measures" }).isDisabled()).toBe(true);
+    await hand.tap("Go back");
   });
 
   test("a kit handed over pumps, and four more soundings say gaining, when dry and when to refuel", async () => {
@@ -83,6 +110,7 @@ describe("without a network", () => {
   });
 
   test("a wrong sounding is taken back by one tap", async () => {
+    await hand.clock.pass(page, 20);
     await hand.sound(90);
     await hand.verdictFrom(8);
     await hand.undo();
@@ -95,16 +123,57 @@ describe("without a network", () => {
     expect(await bothPalettes()).toEqual([]);
   }, 240_000);
 
+  test("scrolled, the line at the top leaves the screen to the work", async () => {
+    const bar = page.locator(".verdict-bar");
+    await page.getByRole("heading", { name: "The hole" }).scrollIntoViewIfNeeded();
+    await bar.getByText("GAINING").waitFor();
+    expect((await bar.boundingBox())!.height).toBeLessThanOrEqual(96);
+    await bar.click();
+    await bar.waitFor({ state: "detached" });
+  });
+
+  test("nobody sounds for longer than half an hour: it says so by itself, and forecasts nothing", async () => {
+    await hand.clock.pass(page, 34 * 60);
+    await hand.tap("Stop the alarm, sound now");
+    await page.locator(".verdict", { hasText: /When last sounded, at \d\d:\d\d: GAINING/ }).waitFor();
+    expect(await hand.verdict()).toMatch(/^NOT KNOWN\n+last sounding 3\d\smin ago\. Sound now\./);
+    expect(await page.getByRole("img", { name: /forecast for an hour/ }).count()).toBe(0);
+    await page.getByText("Nothing is forecast").waitFor();
+  });
+
+  test("a sounding read earlier is written where it was read", async () => {
+    const last = () => page.getByRole("region", { name: "Sounding" }).getByRole("time").getAttribute("datetime");
+    const before = Date.parse((await last())!);
+    await hand.tap("Same as last");
+    await hand.tap("Taken earlier?");
+    await hand.tap("5 min ago");
+    await hand.tap(/sounded 5 min ago$/);
+    await hand.verdictFrom(8);
+    const after = Date.parse((await last())!);
+    const now = await page.evaluate(() => Date.now());
+    expect((after - before) / 60_000).toBeGreaterThan(25);
+    expect((now - after) / 60_000).toBeGreaterThanOrEqual(5);
+    expect((now - after) / 60_000).toBeLessThan(7);
+    await hand.tap("Stop the alarm, sound now");
+  });
+
   test("nothing on it needs more than the width of the phone", async () => {
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
   });
 
-  test("fuel smelt stops every pump, and none starts until it is found clear", async () => {
+  test("fuel smelt stops every pump, and nothing on the sheet invites a start or a sounding", async () => {
     await hand.tap("Fuel smelt: stop all pumping");
     await page.getByText("Stop every pump and engine now.").waitFor();
     await page.getByText(/^off/).waitFor();
-    await hand.tap("Water comes: pumping");
-    await page.getByText("no pumping while fuel is smelt").waitFor();
+    expect(await hand.verdict()).toMatch(/^FUEL SMELT\n+every pump and engine off; people into open air/);
+    for (const name of ["Water comes: pumping", "One more pump", "Refuelled", /[Ss]ounded/, "Half"]) {
+      expect(await page.getByRole("button", { name }).count()).toBe(0);
+    }
+    expect(await page.locator(".due li").count()).toBe(0);
+    await page.getByText("open hatches and doors by hand").waitFor();
+  });
+
+  test("found clear and by whom, pumps are started one by one", async () => {
     await page.getByLabel(/^Found clear/).fill("Skipper: an oily rag, taken off.");
     await hand.tap("Found clear");
     await hand.tap("Water comes: pumping");
@@ -124,6 +193,9 @@ describe("once there is a network", () => {
     await station.restart();
     await page.goto(`${station.url}/casualty`);
     await allSent(page);
+    const links = page.getByRole("navigation", { name: "Station" });
+    await links.getByRole("link", { name: "Casualty: 1 open" }).waitFor();
+    expect((await links.boundingBox())!.height).toBeLessThan(60);
     const other = await browser.newContext({ viewport: { width: 1440, height: 900 } });
     const desk = await other.newPage();
     await signIn(desk, station, "Mara Tolliver");
@@ -139,4 +211,27 @@ describe("once there is a network", () => {
     expect(kit).not.toBe("");
     await other.close();
   });
+
+  test("closed, the sheet shows what was sounded: no forecast, no now, no pump beyond the last line", async () => {
+    await page.getByRole("link", { name: new RegExp(BOAT) }).click();
+    await hand.clock.pass(page, 3600);
+    await hand.tap("towed in");
+    await hand.tap("Close the sheet");
+    await page.getByText(/^Closed/).waitFor();
+    await page.getByRole("heading", { name: "Soundings", exact: true }).waitFor();
+    await page.locator(".soundings-run").first().waitFor();
+    expect(await page.locator(".soundings-now").count()).toBe(0);
+    expect(await page.getByRole("img", { name: /forecast/ }).count()).toBe(0);
+    const [sounded, pumped] = await page.evaluate(whereDrawn);
+    expect(pumped).toBeLessThan(sounded + 40);
+  });
 });
+
+/** In the page: where the last sounding is drawn, and the end of the last pumping [px]. */
+function whereDrawn(): readonly [sounded: number, pumped: number] {
+  const [sounded, pumped] = ["trend-point-last", "soundings-run"].map((name) => {
+    const marks = [...document.querySelectorAll(`svg[role=img] .${name}`)];
+    return Math.max(...marks.map((one) => one.getBoundingClientRect().right));
+  });
+  return [sounded!, pumped!];
+}

@@ -29,6 +29,11 @@ describe("a hull drawn from the side", () => {
     expect(placeProfile({ ...EVEN, aft: 0.4, forward: 1.1 }, FRAME).freeboard.x).toBeLessThan(150);
   });
 
+  it("keeps the words at the low end clear of the sheer that rises from it", () => {
+    const { freeboard } = placeProfile({ ...EVEN, aft: 1.1, forward: 0.4 }, FRAME);
+    expect(freeboard.clear).toBeLessThan(freeboard.deck - 5);
+  });
+
   it("draws a bulkhead where a space ends within her, none at her ends", () => {
     expect(placeProfile(EVEN, FRAME).bulkheads).toHaveLength(1);
     expect(placeProfile({ ...EVEN, spaces: [{ name: "boat", from: 0, to: 10 }] }, FRAME).bulkheads).toHaveLength(0);

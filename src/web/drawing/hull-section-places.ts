@@ -33,7 +33,13 @@ export interface ProfilePlaces {
   }[];
   readonly bulkheads: readonly string[];
   /** Where least of her deck edge is above the water. */
-  readonly freeboard: { readonly x: number; readonly deck: number; readonly sea: number };
+  readonly freeboard: {
+    readonly x: number;
+    readonly deck: number;
+    readonly sea: number;
+    /** Height clear of the sheer over the length of the words that stand there. */
+    readonly clear: number;
+  };
   readonly ends: { readonly stern: number; readonly bow: number };
 }
 
@@ -53,9 +59,18 @@ export function placeProfile(drawn: HullDrawn, frame: HullFrame): ProfilePlaces 
     sea: seaOf(frame),
     water: drawn.spaces.map((space, i) => waterIn(drawn, space, drawn.inside[i]!, put)),
     bulkheads: bulkheadsOf(drawn, put),
-    freeboard: { x: put(low, 0).x, deck: put(low, drawn.depth).y, sea: seaOf(frame) },
+    freeboard: { x: put(low, 0).x, deck: put(low, drawn.depth).y, sea: seaOf(frame), clear: clearOf(drawn, put, low) },
     ends: { stern: put(0, 0).x, bow: put(drawn.length, 0).x },
   };
+}
+
+/** How long the words at the deck edge are [px]. */
+const WORDS = 150;
+
+function clearOf({ length, depth }: HullDrawn, put: Put, low: number): number {
+  const inward = (WORDS * length) / Math.abs(put(0, 0).x - put(length, 0).x);
+  const other = low < length / 2 ? Math.min(length, low + inward) : Math.max(0, low - inward);
+  return Math.min(put(low, depth).y, put(other, depth).y);
 }
 
 function putter({ length, depth, aft, forward }: HullDrawn, frame: HullFrame): Put {

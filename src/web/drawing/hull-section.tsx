@@ -84,7 +84,7 @@ function SideWords({ places, width, height, sayFreeboard, sayInside }: SideWords
       <text
         className="hull-word"
         x={isRight ? width - 2 : 2}
-        y={Math.max(40, freeboard.deck - 10)}
+        y={Math.max(40, freeboard.clear - 10)}
         textAnchor={isRight ? "end" : "start"}
       >
         {sayFreeboard} to the deck

@@ -45,6 +45,13 @@ describe("soundings and forecast placed on a chart", () => {
     expect(places.across.map(({ label }) => label)).toEqual(["10:00", "10:30", "11:00"]);
   });
 
+  it("ends with the last sounding where there is no now", () => {
+    const { now: _, ...rest } = DRAWN;
+    const closed = placeSoundings({ ...rest, fan: [] }, CM, FRAME, clock);
+    expect(closed.now).toBeUndefined();
+    expect(closed.readings[1]!.x).toBeCloseTo(FRAME.right, 6);
+  });
+
   it("stands with one sounding and no forecast", () => {
     const bare = placeSoundings({ readings: [DRAWN.readings[0]!], fan: [], runs: [], now: T0 }, CM, FRAME, clock);
     expect(bare.readings[0]!.x).toBeGreaterThan(FRAME.left);

@@ -18,7 +18,8 @@ export interface SoundingsDrawn {
   readonly fan: readonly FanPoint[];
   /** When pumps ran. */
   readonly runs: readonly { readonly from: number; readonly to: number }[];
-  readonly now: number;
+  /** Where the future begins; none on a sheet that is closed. */
+  readonly now?: number;
 }
 
 /** Edges of the field the levels are drawn in [px]. */
@@ -42,7 +43,7 @@ export interface SoundingPlaces {
   readonly wide: readonly (Place & { readonly top: number })[];
   readonly narrow: readonly (Place & { readonly top: number })[];
   readonly runs: readonly { readonly from: number; readonly to: number }[];
-  readonly now: number;
+  readonly now?: number;
   readonly across: readonly Tick[];
   readonly up: readonly Tick[];
 }
@@ -78,7 +79,7 @@ export function placeSoundings(
     wide: band("p05", "p95"),
     narrow: band("p25", "p75"),
     runs: drawn.runs.map(({ from, to }) => ({ from: across(Math.max(first, from)), to: across(Math.min(last, to)) })),
-    now: across(drawn.now),
+    ...(drawn.now !== undefined && { now: across(drawn.now) }),
     across: clockTicks(first, last, (frame.right - frame.left) / 64).map((when) => ({
       place: across(when),
       label: sayTime(when),
@@ -87,9 +88,10 @@ export function placeSoundings(
   };
 }
 
-function spanOf({ readings, fan, now }: SoundingsDrawn): readonly [number, number] {
-  const first = Math.min(now, ...readings.map(({ at }) => at));
-  const last = Math.max(now, first + 10 * MINUTE, fan.at(-1)?.at ?? 0, ...readings.map(({ at }) => at));
+function spanOf({ readings, fan, runs, now }: SoundingsDrawn): readonly [number, number] {
+  const written = [...readings.map(({ at }) => at), ...runs.map(({ to }) => to), ...(now === undefined ? [] : [now])];
+  const first = Math.min(...written);
+  const last = Math.max(first + 10 * MINUTE, fan.at(-1)?.at ?? 0, ...written);
   return [first - 0.02 * (last - first), last];
 }
 

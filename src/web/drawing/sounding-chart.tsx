@@ -52,10 +52,7 @@ function Chart({ label, drawn, unit, sayTime, width }: SoundingChartProps & { re
       <g clipPath={`url(#${id}-field)`}>
         <Fan places={places} />
       </g>
-      <path className="soundings-now" d={`M${places.now} ${frame.top}V${frame.bottom}`} />
-      <text x={Math.min(places.now, frame.right - 20)} y={frame.top - 6} textAnchor="middle">
-        now
-      </text>
+      {places.now !== undefined && <Now at={places.now} frame={frame} />}
       {places.runs.map(({ from, to }) => (
         <rect
           key={from}
@@ -70,6 +67,17 @@ function Chart({ label, drawn, unit, sayTime, width }: SoundingChartProps & { re
         <circle key={x} className="trend-point trend-point-last" cx={x} cy={y} r={5} />
       ))}
     </svg>
+  );
+}
+
+function Now({ at, frame }: { readonly at: number; readonly frame: SoundingFrame }) {
+  return (
+    <g>
+      <path className="soundings-now" d={`M${at} ${frame.top}V${frame.bottom}`} />
+      <text x={Math.min(at, frame.right - 20)} y={frame.top - 6} textAnchor="middle">
+        now
+      </text>
+    </g>
   );
 }
 

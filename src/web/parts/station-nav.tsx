@@ -16,17 +16,29 @@ export function StationNav() {
   return (
     <nav className="station-nav" aria-label="Station">
       {PLACES.map(({ to, words }) => (
-        <StationLink key={to} to={to} words={to === "/casualty" && open > 0 ? `${words}: ${open} open` : words} />
+        <StationLink key={to} to={to} words={words} open={to === "/casualty" ? open : 0} />
       ))}
     </nav>
   );
 }
 
-function StationLink({ to, words }: { readonly to: string; readonly words: string }) {
+interface StationLinkProps {
+  readonly to: string;
+  readonly words: string;
+  /** How many are open there. */
+  readonly open: number;
+}
+
+function StationLink({ to, words, open }: StationLinkProps) {
   const [isHere] = useRoute(to);
   return (
-    <Link to={to} {...(isHere && { "aria-current": "page" as const })}>
+    <Link
+      to={to}
+      {...(open > 0 && { "aria-label": `${words}: ${open} open` })}
+      {...(isHere && { "aria-current": "page" as const })}
+    >
       {words}
+      {open > 0 && <span className="station-open">{open}</span>}
     </Link>
   );
 }

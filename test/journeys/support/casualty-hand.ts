@@ -1,4 +1,4 @@
-import type { Page } from "playwright-core";
+import type { Locator, Page } from "playwright-core";
 import type { AdjustableClock } from "./people.ts";
 
 const CONTROL = { timeout: 20_000 } as const;
@@ -43,12 +43,17 @@ export class CasualtyHand {
     await this.written(`${centimetres}\u00a0cm sounded`);
   }
 
-  /** Sounds by steps from the last level, then lets the time pass. */
+  /** Sounds by steps from the last level, after so long with the level in hand: nothing calls meanwhile. */
   async soundBySteps(step: string, seconds: number): Promise<void> {
-    await this.clock.pass(this.page, seconds);
     await this.tap(step);
+    await this.clock.pass(this.page, seconds);
     await this.tap(/sounded now$/);
     await this.written("sounded");
+  }
+
+  /** The alarm that calls over the whole screen. */
+  alarm(title: string): Locator {
+    return this.page.getByRole("alertdialog", { name: title });
   }
 
   /** Hands the first kit offered over by a line and has it pumping. */

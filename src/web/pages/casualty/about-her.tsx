@@ -1,15 +1,17 @@
-import type { CasualtyBoat, CasualtySpace } from "#readiness";
+import type { OnSceneAnswer } from "#questions";
+import type { CasualtySpace } from "#readiness";
 import { changeCasualty } from "#station";
 import { useState } from "react";
-import { Button, QuantityField, Section, TextField } from "../../parts/index.ts";
+import { Button, Section, TextField } from "../../parts/index.ts";
 import { usePreferences } from "../../theme/index.ts";
+import { MeasuresForm } from "./measures-form.tsx";
 import { PickRow } from "./pick-row.tsx";
 import { sayBoat } from "./say.ts";
 import { SPACE_PARTS, SPACE_SORTS } from "./sizes.ts";
 import { useSheet } from "./use-sheet.ts";
 
 /** What is known of the boat and of the space sounded; each answer narrows the estimate. */
-export function AboutHer() {
+export function AboutHer({ answer }: { readonly answer: OnSceneAnswer | undefined }) {
   const { casualty, space } = useSheet();
   const { units } = usePreferences();
   const known = casualty.spaces.find(({ id }) => id === space);
@@ -20,7 +22,7 @@ export function AboutHer() {
           {sayBoat(casualty.boat, units)}; {known?.name}
         </summary>
         {known && <SpaceForm key={known.id} space={known} />}
-        <BoatForm boat={casualty.boat} />
+        <MeasuresForm hull={answer?.hull} />
         <NewSpace />
       </details>
     </Section>
@@ -45,41 +47,6 @@ function SpaceForm({ space }: { readonly space: CasualtySpace }) {
         picked={space.part}
         onPick={(part) => set({ part })}
       />
-    </>
-  );
-}
-
-const SIZES = [
-  { key: "beam", label: "Beam" },
-  { key: "depth", label: "Keel to deck edge" },
-  { key: "draught", label: "Draught of the hull" },
-] as const;
-
-function BoatForm({ boat }: { readonly boat: CasualtyBoat }) {
-  const { write, isBusy } = useSheet();
-  const [texts, setTexts] = useState<Readonly<Record<string, string>>>({});
-  const [read, setRead] = useState<Partial<CasualtyBoat>>({});
-  const save = () =>
-    void write("the boat's measures", (doing, now) => changeCasualty(doing, now, { boat: { ...boat, ...read } }));
-  return (
-    <>
-      {SIZES.map(({ key, label }) => (
-        <QuantityField
-          key={key}
-          label={label}
-          {...(boat[key] !== undefined && { hint: `Now taken as ${boat[key]} m.` })}
-          dimension="length"
-          unit="m"
-          value={texts[key] ?? ""}
-          onChange={(text, reading) => {
-            setTexts({ ...texts, [key]: text });
-            if (reading) setRead({ ...read, [key]: reading.si });
-          }}
-        />
-      ))}
-      <Button wide isBusy={isBusy} isDisabled={Object.keys(read).length === 0} onPress={save}>
-        Write her measures
-      </Button>
     </>
   );
 }

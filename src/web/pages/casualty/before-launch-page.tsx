@@ -2,7 +2,7 @@ import { mayWrite } from "#station";
 import type { KitsNeededAnswer } from "#questions";
 import { useState } from "react";
 import { useStation } from "../../device/index.ts";
-import { Notice, Page, QuantityField, Section } from "../../parts/index.ts";
+import { Notice, Page, Section } from "../../parts/index.ts";
 import { kitsQuestion, sayKits, type Call } from "./before-launch.ts";
 import { KitsAnswer } from "./kits-answer.tsx";
 import { OpenSheet } from "./open-sheet.tsx";
@@ -18,10 +18,11 @@ import {
   type SizeKind,
   type TypedSizeKind,
 } from "./sizes.ts";
+import { boatUnit, SizeField } from "./size-field.tsx";
 import { usePreferences } from "../../theme/index.ts";
 import { useAsked } from "./use-asked.ts";
-import "../turnaround/runner.css";
 import "./casualty.css";
+import "./launch.css";
 
 /** Before launching: three taps to a first answer, more as the skipper tells more. */
 export default function BeforeLaunchPage() {
@@ -33,12 +34,14 @@ export default function BeforeLaunchPage() {
   const may = mayWrite(view.me.role, "casualty-opened");
   return (
     <Page title="Before launch: how many kits?" back={{ to: "/casualty", label: "Casualty" }}>
-      <div className="casualty">
+      <div className="casualty launch">
         <BoatPart call={call} onChange={change} />
-        {asked.answer && asked.error === undefined && (
-          <output className="launch-take">{sayKits(asked.answer).take}</output>
-        )}
-        <KitsAnswer asked={asked} own={own} ready={readyKits(view)} />
+        <div className="launch-found">
+          {asked.answer && asked.error === undefined && (
+            <output className="launch-take">{sayKits(asked.answer).take}</output>
+          )}
+          <KitsAnswer asked={asked} own={own} ready={readyKits(view)} />
+        </div>
         <MorePart call={call} onChange={change} />
         {may && call.kind !== undefined && call.length !== undefined && <OpenSheet call={call} />}
         {!may && <Notice title="Your role reads sheets and does not open them." />}
@@ -71,12 +74,7 @@ function BoatPart({ call, onChange }: PartProps) {
       />
       <details className="casualty-more">
         <summary>Another length or distance</summary>
-        <TypedSize
-          size="length"
-          label="Length"
-          unit={units === "metric" ? "m" : "ft"}
-          onRead={(length) => onChange({ length })}
-        />
+        <TypedSize size="length" label="Length" unit={boatUnit(units)} onRead={(length) => onChange({ length })} />
         <TypedSize size="distance" label="Distance" unit="nmi" onRead={(distance) => onChange({ distance })} />
       </details>
     </Section>
@@ -125,26 +123,12 @@ interface TypedSizeProps {
   readonly size: TypedSizeKind;
   readonly label: string;
   readonly unit: string;
-  /** Undefined where the text is no such size: what was told before does not stand any more. */
   readonly onRead: (si: number | undefined) => void;
 }
 
+/** A size that cannot be is not told on. */
 function TypedSize({ size, label, unit, onRead }: TypedSizeProps) {
-  const [text, setText] = useState("");
-  const [fault, setFault] = useState<string>();
-  return (
-    <QuantityField
-      label={label}
-      dimension="length"
-      unit={unit}
-      value={text}
-      {...(fault !== undefined && { fault })}
-      onChange={(next, reading) => {
-        const wrong = reading && sizeFault(size, reading.si);
-        setText(next);
-        setFault(wrong);
-        onRead(wrong === undefined ? reading?.si : undefined);
-      }}
-    />
-  );
+  const faultOf = (si: number) => sizeFault(size, si);
+  const read = (si: number | undefined) => onRead(si !== undefined && faultOf(si) === undefined ? si : undefined);
+  return <SizeField label={label} unit={unit} faultOf={faultOf} onRead={read} />;
 }

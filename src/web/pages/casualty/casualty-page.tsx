@@ -5,7 +5,6 @@ import { ButtonLink, EmptyState, Page, Section, Timestamp } from "../../parts/in
 import { usePreferences } from "../../theme/index.ts";
 import { OUTCOMES } from "./outcomes.ts";
 import { sayBoat } from "./say.ts";
-import "../turnaround/runner.css";
 import "./casualty.css";
 
 /** Casualties: how many kits before launching, the sheets that are open, and those closed. */

@@ -28,12 +28,21 @@ function FuelSmelt() {
   return (
     <CautionBox signal="DANGER" hazard="Fuel in the water">
       <p>
-        <strong>Stop every pump and engine now.</strong> No switches, no flame, no smoking. People into open air. The
-        log says all pumps off from <Timestamp at={at} as="time" />, by {nameOf(view, by)}.
+        <strong>Stop every pump and engine now.</strong> No switches, no flame, no smoking. The log says all pumps off
+        from <Timestamp at={at} as="time" />, by {nameOf(view, by)}.
       </p>
-      <p>Pumping starts again only when the person in charge has found it clear.</p>
+      <p>
+        <strong>People into open air,</strong> upwind of hatches, lifejackets on, ready to leave her. Nobody below, not
+        for a sounding either. Someone counts heads and calls for help.
+      </p>
+      <p>
+        <strong>Let the wind clear her:</strong> open hatches and doors by hand. Petrol vapour is heavier than air and
+        lies low. No electric blower or fan; do not pump the fuel over the side.
+      </p>
+      <p>Nothing starts again until the person in charge has found it clear.</p>
       <TextField label="Found clear: by whom, and how they know" value={note} onChange={setNote} />
       <Button
+        kind="primary"
         wide
         isBusy={isBusy}
         isDisabled={note.trim() === ""}

@@ -25,13 +25,15 @@ export function NotesPart() {
   };
   return (
     <Section title="People and notes">
-      <ul className="casualty-list">
-        {casualty.notes.map(({ entry, at, by, note: text }) => (
-          <li key={entry}>
-            <Timestamp at={at} as="time" /> {nameOf(view, by)}: {text}
-          </li>
-        ))}
-      </ul>
+      {casualty.notes.length > 0 && (
+        <ul className="casualty-list">
+          {casualty.notes.map(({ entry, at, by, note: text }) => (
+            <li key={entry}>
+              <Timestamp at={at} as="time" /> {nameOf(view, by)}: {text}
+            </li>
+          ))}
+        </ul>
+      )}
       <PickRow label="About" options={ABOUT} picked={about} onPick={setAbout} />
       <TextField
         label="Note"

@@ -1,7 +1,7 @@
 import { ask } from "#questions";
 import type { CasualtyState } from "#readiness";
 import { describe, expect, it } from "vitest";
-import { instantOn, onSceneQuestion, secondsOn, spaceAt } from "./on-scene-question.ts";
+import { instantOn, lastKnownQuestion, onSceneQuestion, secondsOn, spaceAt } from "./on-scene-question.ts";
 
 const mark = (minute: number) => ({
   entry: `e${minute}`,
@@ -58,6 +58,14 @@ describe("a sheet as a question", () => {
 
   it("is one that the question takes as it stands", () => {
     const sent: unknown = JSON.parse(JSON.stringify(onSceneQuestion(SHEET, NOW)));
+    expect(ask("on-scene", sent)).toHaveProperty("reading.verdict");
+  });
+
+  it("asks for how she was when last sounded or patched, however late it is", () => {
+    expect(lastKnownQuestion(SHEET)).toMatchObject({ now: 360 });
+    const patched = { ...SHEET, patches: [{ ...SHEET.soundings[0]!, at: "2027-03-14T10:06:30Z", open: 0.5 }] };
+    expect(lastKnownQuestion(patched)).toMatchObject({ now: 390 });
+    const sent: unknown = JSON.parse(JSON.stringify(lastKnownQuestion(SHEET)));
     expect(ask("on-scene", sent)).toHaveProperty("reading.verdict");
   });
 

@@ -56,6 +56,19 @@ export function onSceneQuestion(casualty: CasualtyState, now: number, chosen?: s
   };
 }
 
+/**
+ * What to ask for how she was when she was sounded last: nothing is carried on from there, however long ago it was.
+ *
+ * @param casualty - as its entries tell it
+ * @param chosen - id of the space looked at
+ */
+export function lastKnownQuestion(casualty: CasualtyState, chosen?: string): OnSceneGiven | undefined {
+  const question = onSceneQuestion(casualty, Date.parse(casualty.opened.at), chosen);
+  if (!question) return undefined;
+  const seen = [...question.readings, ...(question.patches ?? [])].map(({ at }) => Number(at));
+  return { ...question, now: Math.max(0, ...seen) };
+}
+
 /** Where an engine is not told of it may have more in it; a kit is taken to run full out until eased. */
 function leftToDo({ pumps }: CasualtyState, space: string): Pick<OnSceneGiven, "canOpenUp" | "canLower"> {
   const running = pumps.filter((pump) => pump.running && pump.space === space);

@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import "./picks.css";
 
 interface PickRowProps<Id extends string> {
   readonly label: string;

@@ -1,14 +1,22 @@
-import { formatQuantity, type UnitSystem } from "#base";
+import type { UnitSystem } from "#base";
 import type { OnSceneAnswer } from "#questions";
 import type { HullDrawn } from "../../drawing/hull-section-places.ts";
 import { HullSection } from "../../drawing/hull-section.tsx";
 import { Notice, Section } from "../../parts/index.ts";
 import { usePreferences } from "../../theme/index.ts";
-import { sayLevel, sayList } from "./say.ts";
+import { GuessedNote } from "./guessed-note.tsx";
+import { sayLength } from "./say-length.ts";
+import { sayClock, sayLevel, sayList } from "./say.ts";
 import { useSheet } from "./use-sheet.ts";
 
+interface PicturePartProps {
+  readonly answer: OnSceneAnswer;
+  /** When she lay so [ms]; undefined for now. */
+  readonly asOf: number | undefined;
+}
+
 /** How she lies: water outside and in, freeboard left, list and trim; in a picture and in words. */
-export function PicturePart({ answer }: { readonly answer: OnSceneAnswer }) {
+export function PicturePart({ answer, asOf }: PicturePartProps) {
   const { casualty } = useSheet();
   const { units } = usePreferences();
   const { lying } = answer;
@@ -25,13 +33,14 @@ export function PicturePart({ answer }: { readonly answer: OnSceneAnswer }) {
   const level = Math.min(answer.reading?.levelNow.p50 ?? 0, answer.hull.depth);
   const freeboard = sayLength(Math.max(0, lying.freeboard), units);
   return (
-    <Section title="How she lies">
+    <Section title={asOf === undefined ? "How she lies" : `How she lay when sounded, at ${sayClock(asOf)}`}>
       <HullSection
         drawn={drawn}
         label={`The boat from the side. ${freeboard} of freeboard left, ${sayLevel(level, units)} of water inside.`}
         sayFreeboard={freeboard}
         sayInside={sayLevel(level, units)}
       />
+      <GuessedNote hull={answer.hull} />
       <Facts answer={answer} lying={lying} list={casualty.stability.list} units={units} />
     </Section>
   );
@@ -68,8 +77,4 @@ function Facts({ answer, lying, list, units }: FactsProps) {
       <dd>{sayLength(lying.gm, units)}, a guess: trust her roll</dd>
     </dl>
   );
-}
-
-function sayLength(si: number, units: UnitSystem): string {
-  return formatQuantity(si, "length", { unit: units === "metric" ? "m" : "ft", digits: 2 });
 }

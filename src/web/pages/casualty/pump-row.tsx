@@ -8,27 +8,42 @@ import { figuresOf, liftPicks, otherFlowPicks, THROTTLES, USUAL_LIFT } from "./p
 import { sayFlow } from "./say.ts";
 import { useSheet } from "./use-sheet.ts";
 
-/** One pump: going or not, in a word, and the buttons to change that. */
+/** One pump: going or not, in a word, and the buttons to change that. None while fuel is smelt: nothing starts then. */
 export function PumpRow({ pump }: { readonly pump: CasualtyPump }) {
-  const { units } = usePreferences();
-  const { isBusy } = useSheet();
-  const { change, refuel } = useSetting(pump);
-  const since = pump.runs.at(-1);
+  const { casualty } = useSheet();
   return (
     <section className="pump" aria-label={pump.name}>
-      <p className="pump-head">
-        <PumpShape running={pump.running} />
-        <strong>{pump.name}</strong>
-        <span>
-          {pump.running ? `pumping, about ${sayFlow(pump.flow, units)}` : "off"}
-          {since && (
-            <>
-              {" since "}
-              <Timestamp at={pump.running ? since.from : (since.to ?? since.from)} as="time" />
-            </>
-          )}
-        </span>
-      </p>
+      <PumpHead pump={pump} />
+      {!casualty.fuelSmelt && <PumpButtons pump={pump} />}
+    </section>
+  );
+}
+
+function PumpHead({ pump }: { readonly pump: CasualtyPump }) {
+  const { units } = usePreferences();
+  const since = pump.runs.at(-1);
+  return (
+    <p className="pump-head">
+      <PumpShape running={pump.running} />
+      <strong>{pump.name}</strong>
+      <span>
+        {pump.running ? `pumping, about ${sayFlow(pump.flow, units)}` : "off"}
+        {since && (
+          <>
+            {" since "}
+            <Timestamp at={pump.running ? since.from : (since.to ?? since.from)} as="time" />
+          </>
+        )}
+      </span>
+    </p>
+  );
+}
+
+function PumpButtons({ pump }: { readonly pump: CasualtyPump }) {
+  const { isBusy } = useSheet();
+  const { change, refuel } = useSetting(pump);
+  return (
+    <>
       <div className="pump-buttons">
         <Button kind="primary" wide isBusy={isBusy} onPress={() => change({ running: !pump.running })}>
           {pump.running ? "Stopped" : "Water comes: pumping"}
@@ -40,7 +55,7 @@ export function PumpRow({ pump }: { readonly pump: CasualtyPump }) {
         )}
       </div>
       <Settings pump={pump} onChange={change} />
-    </section>
+    </>
   );
 }
 

@@ -3,8 +3,9 @@ import { Button, Section } from "../../parts/index.ts";
 import { AddPump } from "./add-pump.tsx";
 import { PumpRow } from "./pump-row.tsx";
 import { useSheet } from "./use-sheet.ts";
+import "./pumps.css";
 
-/** Pumps on her, each with its own buttons, and the way to one more. */
+/** Pumps on her, each with its own buttons, and the way to one more; while fuel is smelt, only that they are off. */
 export function PumpsPart() {
   const { casualty } = useSheet();
   const [isAdding, setAdding] = useState(false);
@@ -14,9 +15,8 @@ export function PumpsPart() {
       {casualty.pumps.map((pump) => (
         <PumpRow key={pump.pump} pump={pump} />
       ))}
-      {isAdding ? (
-        <AddPump onDone={() => setAdding(false)} />
-      ) : (
+      {isAdding && !casualty.fuelSmelt && <AddPump onDone={() => setAdding(false)} />}
+      {!isAdding && !casualty.fuelSmelt && (
         <Button wide onPress={() => setAdding(true)}>
           One more pump
         </Button>

@@ -1,6 +1,7 @@
 import { STRANGER_CARD, type CardLine } from "#station";
 import { CautionBox, Page } from "../../parts/index.ts";
 import "./casualty.css";
+import "./card.css";
 
 /** The card for people who have never seen the kit: eight lines, each with a picture. */
 export default function ReadDoPage() {

@@ -1,109 +1,72 @@
+import { wrongLevel } from "#readiness";
 import { takeSounding } from "#station";
 import { useState } from "react";
 import { Button, Timestamp } from "../../parts/index.ts";
 import { usePreferences } from "../../theme/index.ts";
-import { levelSteps, readLevel, sayTyped, stepLevel } from "./level-steps.ts";
-import { levelUnit, sayLevel } from "./say.ts";
+import { lastSounding } from "./freshness.ts";
+import { LevelPicker } from "./level-picker.tsx";
+import { sayLevel } from "./say.ts";
+import { TakenPicker } from "./taken-picker.tsx";
+import { NOW, sayTaken, takenAt, type Taken } from "./taken.ts";
 import { useSheet } from "./use-sheet.ts";
+import "./sounding.css";
+
+/** Id of the part of the page a sounding is written in. */
+export const SOUNDING_PLACE = "sounding";
 
 /** One sounding: the level at the mark by taps or typed, then one tap for "now". There is no default. */
 export function SoundNow() {
-  const { casualty, space, isBusy, write } = useSheet();
+  const { casualty, space, level, setLevel, isBusy } = useSheet();
   const { units } = usePreferences();
-  const [level, setLevel] = useState<number>();
-  const last = casualty.soundings.findLast((one) => one.space === space);
-  const save = async (read: number) => {
-    const words = `${sayLevel(read, units)} sounded`;
-    const body = { space, level: read, text: sayLevel(read, units) };
-    if (await write(words, (doing, now) => takeSounding(doing, now, body))) setLevel(undefined);
-  };
+  const [taken, setTaken] = useState<Taken | undefined>(NOW);
+  const save = useSaving(level, taken, () => (setLevel(undefined), setTaken(NOW)));
+  const last = lastSounding(casualty, space);
+  const wrong = level === undefined ? undefined : wrongLevel(casualty.boat, level);
+  const when = taken === undefined ? "sounded" : sayTaken(taken);
   return (
-    <section className="sound" aria-label="Sounding">
-      <p className="sound-last">
-        {last ? (
-          <>
-            Last: <strong>{sayLevel(last.level, units)}</strong> at <Timestamp at={last.at} as="time" />
-          </>
-        ) : (
-          "Level above the lowest point of the space, at one mark: tape the stick."
-        )}
-      </p>
+    <section className="sound" id={SOUNDING_PLACE} aria-label="Sounding">
+      <LastLevel />
       <LevelPicker level={level} last={last?.level} onLevel={setLevel} />
+      {wrong && (
+        <p className="field-fault" role="alert">
+          From {wrong.allowed}. {wrong.remedy}
+        </p>
+      )}
       <Button
         kind="primary"
         wide
         isBusy={isBusy}
-        isDisabled={level === undefined}
-        onPress={() => level !== undefined && void save(level)}
+        isDisabled={level === undefined || wrong !== undefined || taken === undefined}
+        onPress={() => void save()}
       >
-        {level === undefined ? "Sounded now" : `${sayLevel(level, units)}: sounded now`}
+        {level === undefined ? "Sounded now" : `${sayLevel(level, units)}: ${when}`}
       </Button>
+      <TakenPicker taken={taken} onTaken={setTaken} />
     </section>
   );
 }
 
-interface LevelPickerProps {
-  readonly level: number | undefined;
-  /** Where the first tap starts from; the lowest point where nothing was sounded yet. */
-  readonly last: number | undefined;
-  readonly onLevel: (level: number | undefined) => void;
-}
-
-function LevelPicker({ level, last, onLevel }: LevelPickerProps) {
+/** Writes the level down, read now or when it was told. */
+function useSaving(level: number | undefined, taken: Taken | undefined, onDone: () => void) {
+  const { space, write } = useSheet();
   const { units } = usePreferences();
-  const [less, more] = [levelSteps(units).slice(0, 2), levelSteps(units).slice(2)];
-  const step = (by: number) => onLevel(stepLevel(level ?? last ?? 0, by, units));
-  return (
-    <div className="sound-steps">
-      {less.map((by) => (
-        <StepButton key={by} by={by} onPress={() => step(by)} />
-      ))}
-      <TypedLevel level={level} onLevel={onLevel} />
-      {more.map((by) => (
-        <StepButton key={by} by={by} onPress={() => step(by)} />
-      ))}
-      {last !== undefined && (
-        <button type="button" className="pick sound-same" onClick={() => onLevel(last)}>
-          Same as last
-        </button>
-      )}
-    </div>
-  );
-}
-
-function StepButton({ by, onPress }: { readonly by: number; readonly onPress: () => void }) {
-  const { symbol } = levelUnit(usePreferences().units);
-  const words = `${by < 0 ? "Lower" : "Higher"} by ${Math.abs(by)} ${symbol}`;
-  return (
-    <button type="button" className="pick sound-step" aria-label={words} onClick={onPress}>
-      {by < 0 ? "\u2212" : "+"}
-      {Math.abs(by)}
-    </button>
-  );
-}
-
-/** Typed in the unit shown; the text stays as typed, so that "12." on the way to "12.5" does not lose its point. */
-function TypedLevel({ level, onLevel }: Pick<LevelPickerProps, "level" | "onLevel">) {
-  const { units } = usePreferences();
-  const unit = levelUnit(units);
-  const [text, setText] = useState("");
-  const stands = readLevel(text, units);
-  const type = (next: string) => {
-    setText(next);
-    onLevel(readLevel(next, units));
+  return async () => {
+    if (level === undefined || taken === undefined) return;
+    const text = sayLevel(level, units);
+    const at = takenAt(taken, Date.now());
+    const body = { space, level, text, ...(at !== undefined && { taken: at }) };
+    if (await write(`${text} ${sayTaken(taken)}`, (doing, now) => takeSounding(doing, now, body))) onDone();
   };
+}
+
+function LastLevel() {
+  const { casualty, space } = useSheet();
+  const { units } = usePreferences();
+  const last = lastSounding(casualty, space);
+  if (!last) return <p>Level above the lowest point of the space, at one mark: tape the stick.</p>;
   return (
-    <label className="sound-level">
-      <span className="for-readers-only">Level in {unit.symbol}</span>
-      <input
-        className="field-input"
-        inputMode="decimal"
-        autoComplete="off"
-        maxLength={6}
-        value={stands === level ? text : sayTyped(level, units)}
-        onChange={(event) => type(event.target.value)}
-      />
-      <span>{unit.symbol}</span>
-    </label>
+    <p>
+      Last: <strong>{sayLevel(last.level, units)}</strong> at <Timestamp at={last.at} as="time" />
+    </p>
   );
 }

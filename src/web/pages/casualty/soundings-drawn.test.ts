@@ -53,6 +53,20 @@ describe("soundings as they are drawn", () => {
     expect(bare.now).toBe(at(1));
   });
 
+  it("end on a closed sheet with what was last written, with no now and no forecast", () => {
+    const closed = {
+      ...CASUALTY,
+      closed: { at: stamp(600) },
+      patches: [{ at: stamp(5), space: "s1", open: 0.5 }],
+      pumps: [{ runs: [{ from: stamp(1), to: stamp(600), space: "s1", flow: 1 }] }],
+    } as unknown as CasualtyState;
+    expect(soundingsDrawn(closed, "s1", ANSWER, at(600))).toEqual({
+      readings: [{ at: at(1), level: 0.3 }],
+      fan: [],
+      runs: [{ from: at(1), to: at(5) }],
+    });
+  });
+
   it("are thinned out for a table", () => {
     expect(fanRows(drawn.fan).map((row) => row.at)).toEqual([at(5), at(9)]);
   });

@@ -3,7 +3,13 @@ import type { CasualtyState } from "#readiness";
 import type { FanPoint, SoundingsDrawn } from "../../drawing/sounding-chart-scales.ts";
 import { instantOn } from "./on-scene-question.ts";
 
-/** Soundings, pumping and forecast of one space, on the wall clock. */
+/**
+ * Soundings, pumping and forecast of one space, on the wall clock. A closed sheet has no now and no forecast, and ends
+ * with what was last written about her: a pump is drawn no further than that, however late the sheet was closed.
+ *
+ * @param answer - whose forecast to draw; undefined for none
+ * @param now - [ms]
+ */
 export function soundingsDrawn(
   casualty: CasualtyState,
   space: string,
@@ -13,6 +19,7 @@ export function soundingsDrawn(
   const readings = casualty.soundings
     .filter((one) => one.space === space)
     .map(({ at, level }) => ({ at: Date.parse(at), level }));
+  if (casualty.closed) return { readings, fan: [], runs: runsOf(casualty, space, lastWritten(casualty)) };
   return {
     readings,
     fan: fanOf(casualty, answer),
@@ -34,12 +41,21 @@ function fanOf(casualty: CasualtyState, answer: OnSceneAnswer | undefined): read
   }));
 }
 
-function runsOf({ pumps }: CasualtyState, space: string, now: number): SoundingsDrawn["runs"] {
+/** When pumps ran, to `end` at the latest [ms]. */
+function runsOf({ pumps }: CasualtyState, space: string, end: number): SoundingsDrawn["runs"] {
   return pumps.flatMap(({ runs }) =>
     runs
       .filter((run) => run.space === space)
-      .map(({ from, to }) => ({ from: Date.parse(from), to: to === undefined ? now : Date.parse(to) })),
+      .map((run) => ({ from: Date.parse(run.from), to: run.to === undefined ? end : Date.parse(run.to) }))
+      .map(({ from, to }) => ({ from, to: Math.max(from, Math.min(to, end)) })),
   );
+}
+
+/** The last sounding, patch, or start or stop of a pump before the closing [ms]. */
+function lastWritten({ soundings, patches, pumps, closed }: CasualtyState): number {
+  const runs = pumps.flatMap((pump) => pump.runs.flatMap(({ from, to }) => (to === undefined ? [from] : [from, to])));
+  const written = [...[...soundings, ...patches].map(({ at }) => at), ...runs].filter((at) => at !== closed?.at);
+  return Math.max(...written.map((at) => Date.parse(at)));
 }
 
 /** Every fourth instant of the forecast: ten-minute steps of an hour, for a table. */

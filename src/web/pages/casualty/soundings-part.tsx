@@ -1,33 +1,30 @@
-import type { OnSceneAnswer } from "#questions";
 import type { FanPoint } from "../../drawing/sounding-chart-scales.ts";
 import { SoundingChart } from "../../drawing/sounding-chart.tsx";
 import { Section, Table, type Column } from "../../parts/index.ts";
 import { usePreferences } from "../../theme/index.ts";
 import { levelUnit, sayClock, sayLevel } from "./say.ts";
 import { fanRows, soundingsDrawn } from "./soundings-drawn.ts";
+import type { Scene } from "./use-scene.ts";
 import { useSheet } from "./use-sheet.ts";
 
-interface SoundingsPartProps {
-  readonly answer: OnSceneAnswer | undefined;
-  /** [ms] */
-  readonly now: number;
-}
-
-/** The soundings with the forecast's fan, and the same as tables. */
-export function SoundingsPart({ answer, now }: SoundingsPartProps) {
+/** The soundings with the forecast's fan, and the same as tables; no fan where what is known is history or does not fit. */
+export function SoundingsPart({ scene }: { readonly scene: Scene }) {
   const { casualty, space } = useSheet();
   const { units } = usePreferences();
-  const drawn = soundingsDrawn(casualty, space, answer, now);
+  const { answer } = scene.shown;
+  const isForecast = !scene.isHistory && answer?.reading?.misfit !== true;
+  const drawn = soundingsDrawn(casualty, space, isForecast ? answer : undefined, scene.minute);
   if (drawn.readings.length === 0) return null;
   const say = (si: number) => sayLevel(si, units);
   return (
-    <Section title="Soundings and what may come">
+    <Section title={drawn.fan.length > 0 ? "Soundings and what may come" : "Soundings"}>
       <SoundingChart
         label={`Soundings of the water inside over time${drawn.fan.length > 0 ? ", and the forecast for an hour" : ""}. The figures are in the tables below.`}
         drawn={drawn}
         unit={levelUnit(units)}
         sayTime={sayClock}
       />
+      {!isForecast && !casualty.closed && <p className="quiet">{scene.isHistory ? TOO_OLD : NO_FIT}</p>}
       <details className="casualty-more">
         <summary>The figures</summary>
         <Table
@@ -48,6 +45,9 @@ export function SoundingsPart({ answer, now }: SoundingsPartProps) {
     </Section>
   );
 }
+
+const TOO_OLD = "Nothing is forecast from a sounding as old as the last one.";
+const NO_FIT = "Nothing is forecast from soundings that do not fit.";
 
 type Say = (si: number) => string;
 

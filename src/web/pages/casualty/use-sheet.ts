@@ -11,6 +11,9 @@ export interface Sheet {
   readonly view: StationView;
   /** Id of the space looked at. */
   readonly space: string;
+  /** The level being entered in this space, not yet written down [m]. */
+  readonly level: number | undefined;
+  readonly setLevel: (level: number | undefined) => void;
   readonly isBusy: boolean;
   readonly error: unknown;
   /** Writes a line; `words` say what was written, for the way back. True where it went through. */
@@ -48,7 +51,16 @@ export function useSheetOf(casualty: CasualtyState, space: string): Sheet {
       if (last) await recorder.strike(last.entry, "Undone at once.");
       setLast(undefined);
     });
-  return { casualty, view, space, isBusy, error, write, run, undo, ...(last && { last }) };
+  return { casualty, view, space, ...useLevel(space), isBusy, error, write, run, undo, ...(last && { last }) };
+}
+
+/** A level entered for one space is none of another's. */
+function useLevel(space: string): Pick<Sheet, "level" | "setLevel"> {
+  const [entered, setEntered] = useState<{ readonly space: string; readonly level: number | undefined }>();
+  return {
+    level: entered?.space === space ? entered.level : undefined,
+    setLevel: (level) => setEntered({ space, level }),
+  };
 }
 
 export const SheetContext = createContext<Sheet | undefined>(undefined);

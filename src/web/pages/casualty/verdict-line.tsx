@@ -1,28 +1,45 @@
 import type { OnSceneAnswer } from "#questions";
 import { refuelsDue } from "#readiness";
+import { useRef } from "react";
 import { ErrorBox, sayCount } from "../../parts/index.ts";
+import { headlineOf } from "./headline.ts";
 import { sayClock } from "./say.ts";
 import type { Asked } from "./use-asked.ts";
+import { useOutOfSight } from "./use-out-of-sight.ts";
+import type { Scene } from "./use-scene.ts";
 import { useSheet } from "./use-sheet.ts";
-import { sayVerdict, type VerdictWords } from "./verdict-words.ts";
+import { VerdictBar } from "./verdict-bar.tsx";
+import { VerdictShape } from "./verdict-shape.tsx";
+import type { VerdictWords } from "./verdict-words.ts";
+import "./verdict.css";
 
-/** Are we gaining: one line, always at the top, with its age. */
-export function VerdictLine({ asked, now }: { readonly asked: Asked<OnSceneAnswer>; readonly now: number }) {
-  const { casualty } = useSheet();
-  const words = asked.answer && sayVerdict(asked.answer, refuelsDue(casualty, now)[0]?.at);
+/** Are we gaining: one line at the top with its age; in short along the upper edge once it is out of sight. */
+export function VerdictLine({ scene }: { readonly scene: Scene }) {
+  const place = useRef<HTMLElement>(null);
+  const isAway = useOutOfSight(place);
+  const words = useHeadline(scene);
   return (
-    <section className={`verdict verdict-${words?.kind ?? "unknown"}`} aria-label="Are we gaining?">
-      <output className="verdict-words">
-        {words ? <Words words={words} /> : <p className="verdict-word">COMPUTING…</p>}
-      </output>
-      <p className="verdict-age">{sayAge(asked)}</p>
-      <ErrorBox error={asked.error} title="Not computed" />
-    </section>
+    <>
+      <section ref={place} className={`verdict verdict-${words?.kind ?? "unknown"}`} aria-label="Are we gaining?">
+        <output className="verdict-words">
+          {words ? <Words words={words} /> : <p className="verdict-word">COMPUTING…</p>}
+        </output>
+        {words?.kind !== "fuel" && <p className="verdict-age">{words?.before ?? sayOrigin(scene.shown)}</p>}
+        <ErrorBox error={scene.shown.error} title="Not computed" />
+      </section>
+      {isAway && words && <VerdictBar words={words} scene={scene} />}
+    </>
   );
 }
 
+function useHeadline({ shown, freshness, minute }: Scene): VerdictWords | undefined {
+  const { casualty } = useSheet();
+  const refuel = refuelsDue(casualty, minute)[0]?.at;
+  return headlineOf({ answer: shown.answer, freshness, isFuelSmelt: casualty.fuelSmelt !== undefined, refuel });
+}
+
 /** How old the line above is, so that an old one is never taken for news. */
-function sayAge({ at, answer, error, isComputing }: Asked<OnSceneAnswer>): string {
+function sayOrigin({ at, answer, error, isComputing }: Asked<OnSceneAnswer>): string {
   if (at === undefined || !answer?.reading) return isComputing ? "Computing…" : "";
   const from = sayCount(answer.reading.soundings, "sounding");
   const age = error === undefined ? `At ${sayClock(at)}` : `OLD, of ${sayClock(at)}`;
@@ -42,19 +59,3 @@ function Words({ words }: { readonly words: VerdictWords }) {
     </>
   );
 }
-
-/** Falling, level, rising water: a shape of its own for each, so that colour is not needed. */
-function VerdictShape({ kind }: { readonly kind: VerdictWords["kind"] }) {
-  return (
-    <svg className="verdict-shape" viewBox="0 0 32 32" aria-hidden="true">
-      <path d={SHAPES[kind]} fill="currentColor" />
-    </svg>
-  );
-}
-
-const SHAPES: Readonly<Record<VerdictWords["kind"], string>> = {
-  gaining: "M13 3h6v14h7L16 30 6 17h7z",
-  holding: "M3 11h26v4H3zM3 18h26v4H3z",
-  losing: "M13 29h6V15h7L16 2 6 15h7z",
-  unknown: "M4 4h24v24H4zM8 8v16h16V8z",
-};

@@ -3,10 +3,12 @@ import { sayChance, sayClock, sayMinutes } from "./say.ts";
 
 /** The one line: a word, and what it comes to. */
 export interface VerdictWords {
-  readonly kind: "gaining" | "holding" | "losing" | "unknown";
+  readonly kind: "gaining" | "holding" | "losing" | "unknown" | "fuel";
   readonly word: string;
   readonly chance: string;
   readonly detail: string;
+  /** What was known when it was sounded last, where the line itself is about something else. */
+  readonly before?: string;
 }
 
 /** Dry this soon is dry now [s]. */
@@ -36,7 +38,8 @@ export function sayVerdict(answer: OnSceneAnswer, refuel?: number): VerdictWords
   };
 }
 
-const NOT_SOUNDED: VerdictWords = {
+/** Before the first sounding there is nothing to wait for. */
+export const NOT_SOUNDED: VerdictWords = {
   kind: "unknown",
   word: "NO SOUNDING YET",
   chance: "",
