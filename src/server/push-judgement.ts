@@ -1,7 +1,7 @@
 import { isInputError, printGiven, type Fault } from "#base";
 import { hashEntry, isStrike, judgeClock, targetOf, validateEntry, type Earlier, type Entry } from "#log";
 import { idOf, type Bodies } from "#readiness";
-import { FAULT, judgeEntry, type EntryFacts } from "#station";
+import { FAULT, judgeEntry, type Cursor, type EntryFacts } from "#station";
 import type { Parts } from "./parts.ts";
 import type { Caller } from "./sessions.ts";
 
@@ -11,6 +11,12 @@ export type Arrival =
   /** Refused by today's rules, but kept already as it is: what was acknowledged once stays acknowledged. */
   | { readonly kind: "kept"; readonly entry: Entry }
   | { readonly kind: "refused"; readonly id: string; readonly faults: readonly Fault[] };
+
+/** Entries of a push, judged, and where the station's list of people must still stand for the judgement to hold. */
+export interface Judgement {
+  readonly arrivals: readonly Arrival[];
+  readonly onlyAt: Cursor;
+}
 
 /**
  * Judges the entries of a push one by one: shape, person, device, clock, place, role and content. An entry may rest on
@@ -23,13 +29,15 @@ export async function judgeArrivals(
   caller: Caller,
   given: readonly unknown[],
   from: number,
-): Promise<readonly Arrival[]> {
+): Promise<Judgement> {
   await parts.roster.catchUp();
   const read = given.map((one, i) => readEntry(one, `entries[${from + i}]`));
   const kept = await findNamed(parts, read);
   const facts = factsOf(parts, caller, kept);
+  const onlyAt = parts.roster.readTo();
   const judged = read.map((arrival) => judgeArrival(parts, caller, facts, arrival));
-  return Promise.all(judged.map((arrival, i) => recognise(parts, arrival, read[i]!)));
+  const arrivals = await Promise.all(judged.map((arrival, i) => recognise(parts, arrival, read[i]!)));
+  return { arrivals, onlyAt: facts.people().length > 0 ? onlyAt : {} };
 }
 
 function readEntry(given: unknown, field: string): Arrival {

@@ -2,13 +2,16 @@ import { PUSH_BYTES_LIMIT, pushReply, pushRequest, type PushReply, type Verdict 
 import { setImmediate as breathe } from "node:timers/promises";
 import { callerOf } from "./gate.ts";
 import { actOn } from "./push-effects.ts";
-import { judgeArrivals, type Arrival } from "./push-judgement.ts";
+import { judgeArrivals, type Arrival, type Judgement } from "./push-judgement.ts";
 import type { Parts } from "./parts.ts";
+import { Refusal } from "./problem.ts";
 import type { Routes } from "./routes.ts";
 import type { Caller } from "./sessions.ts";
 
 /** Entries judged and kept in one go; others are served in between. */
 const PIECE = 500;
+/** Judgements of one piece, where others keep changing the station's list of people meanwhile. */
+const TRIES = 20;
 
 /** Entries from a device. Those that may be kept are on disk when the reply leaves; the rest come back with reasons. */
 export function addPushRoute(app: Routes, parts: Parts): void {
@@ -26,18 +29,35 @@ export function addPushRoute(app: Routes, parts: Parts): void {
 async function takeIn(parts: Parts, caller: Caller, given: readonly unknown[]): Promise<PushReply> {
   const verdicts: Verdict[] = [];
   for (let from = 0; from < given.length; from += PIECE) {
-    const arrivals = await judgeArrivals(parts, caller, given.slice(from, from + PIECE), from);
-    verdicts.push(...(await keep(parts, arrivals)));
+    verdicts.push(...(await takePiece(parts, caller, given.slice(from, from + PIECE), from)));
     await breathe();
   }
   return { verdicts };
 }
 
-/** Keeps what was judged good, in one piece, and says of each what became of it. */
-async function keep(parts: Parts, arrivals: readonly Arrival[]): Promise<readonly Verdict[]> {
+/** Judges anew where others changed the station's list of people between judgement and keeping. */
+async function takePiece(
+  parts: Parts,
+  caller: Caller,
+  given: readonly unknown[],
+  from: number,
+): Promise<readonly Verdict[]> {
+  for (let left = TRIES; left > 0; left--) {
+    const verdicts = await keep(parts, await judgeArrivals(parts, caller, given, from));
+    if (verdicts !== undefined) return verdicts;
+  }
+  throw listInMotion();
+}
+
+/**
+ * Keeps what was judged good, in one piece, and says of each what became of it; undefined where nothing was kept, since
+ * the judgement holds no longer.
+ */
+async function keep(parts: Parts, { arrivals, onlyAt }: Judgement): Promise<readonly Verdict[] | undefined> {
   const good = arrivals.flatMap((arrival) => (arrival.kind === "good" ? [arrival.entry] : []));
   if (good.length === 0) return arrivals.map((arrival) => verdictOf(arrival, new Map(), new Set()));
-  const { accepted, clashing } = await parts.store.append(good, parts.ambient.now());
+  const { accepted, clashing, moved } = await parts.store.append(good, parts.ambient.now(), onlyAt);
+  if (moved !== undefined) return undefined;
   await actOn(parts, accepted);
   const seqs = new Map(accepted.map(({ entry, seq }) => [entry.id, seq]));
   const clashes = new Set(clashing);
@@ -57,4 +77,12 @@ function clashOf(id: string): Verdict {
   const allowed = "the same content as kept under this id, or a new id";
   const remedy = "What is kept stays as it is. To change it, strike that line and write a new one.";
   return { verdict: "refused", id, faults: [{ code: "SV-170", field: "id", got: id, allowed, remedy }] };
+}
+
+function listInMotion(): Refusal {
+  return new Refusal("unavailable", {
+    code: "SV-174",
+    message: "Others are changing the station's list of people and devices at this moment.",
+    remedy: "What was written stays on this device and is sent again shortly.",
+  });
 }

@@ -31,6 +31,8 @@ export interface Roster {
   stationName(): string;
   /** True until the first person has joined. */
   isEmpty(): boolean;
+  /** How far the station's place was read: what the roster says holds for it as it stood there. */
+  readTo(): Cursor;
   /** What a new entry about this subject names in `after`. */
   newest(subject: string): readonly string[];
 }
@@ -95,6 +97,10 @@ class FoldedRoster implements Roster {
 
   isEmpty(): boolean {
     return this.#people().length === 0;
+  }
+
+  readTo(): Cursor {
+    return { [STATION_PLACE]: this.#cursor[STATION_PLACE] ?? 0 };
   }
 
   newest(subject: string): readonly string[] {

@@ -1,4 +1,5 @@
 export * from "./ports.ts";
+export { movedFrom, type Moved } from "./moved.ts";
 export * from "./wire.ts";
 export * from "./store-error.ts";
 export { CALLING, isKeeper, mayCall, mayWrite, ROLES, WRITING, type Asker, type Permission } from "./permission.ts";

@@ -18,6 +18,8 @@ export interface AppendResult {
   readonly repeated: readonly string[];
   /** Ids kept with other content: what is kept stays as it is. The rest of the entries given is accepted. */
   readonly clashing: readonly string[];
+  /** Places that did not stand any more where the appender last saw them: then nothing was kept. Absent otherwise. */
+  readonly moved?: readonly string[];
 }
 
 /**
@@ -25,7 +27,11 @@ export interface AppendResult {
  * `append` is all or nothing and has reached the disk when it resolves. A store that cannot work throws a StoreError.
  */
 export interface LogStore {
-  append(entries: readonly Entry[], received: string): Promise<AppendResult>;
+  /**
+   * @param onlyAt - places whose last number must still be this one, judged under the lock under which it is written:
+   *   for a decision that another append at the same moment, by whichever process, would make wrong
+   */
+  append(entries: readonly Entry[], received: string, onlyAt?: Cursor): Promise<AppendResult>;
   /** Kept entries after the cursor in the given places, by place then seq, at most `limit`. */
   since(places: readonly string[], cursor: Cursor, limit: number): Promise<readonly KeptEntry[]>;
   /** Last seq and hash of every place that has any. */

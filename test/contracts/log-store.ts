@@ -178,6 +178,29 @@ export function describeLogStore(name: string, newHouse: () => Promise<StoreHous
       if (house.shared) await other.close();
     });
 
+    test("keeps nothing where a place has moved on from where it must stand, and says which", async () => {
+      const [first, second] = [make.next({ place: "a" }), make.next({ place: "b" })];
+      expect((await store.append([first], RECEIVED, { a: 0, c: 0 })).accepted).toHaveLength(1);
+      const late = await store.append([second], RECEIVED, { a: 0, c: 0 });
+      expect(late).toEqual({ accepted: [], repeated: [], clashing: [], moved: ["a"] });
+      expect(await store.count()).toBe(1);
+      expect(await store.append([second], RECEIVED, { a: 1, c: 0 })).toMatchObject({ accepted: [{ seq: 1 }] });
+      expect((await store.heads()).map((head) => head.place)).toEqual(["a", "b"]);
+    });
+
+    test("of many appends at once that must find a place where they saw it, keeps one", async () => {
+      const others = house.shared ? await Promise.all([house.open(), house.open()]) : [store, store];
+      const stores = [store, ...others];
+      const tries = Array.from({ length: 12 }, (_, at) =>
+        stores[at % 3]!.append([make.next({ place: at % 2 === 0 ? "a" : "b" })], RECEIVED, { a: 0, b: 0 }),
+      );
+      const results = await Promise.all(tries);
+      expect(results.filter(({ accepted }) => accepted.length === 1)).toHaveLength(1);
+      expect(results.filter(({ moved }) => moved?.length === 1)).toHaveLength(11);
+      expect(await store.count()).toBe(1);
+      if (house.shared) await Promise.all(others.map((other) => other.close()));
+    });
+
     test("tells listeners which places grew, after they did, until they stop listening", async () => {
       const { heard, listener } = newEar();
       const stop = store.onAppend(listener);

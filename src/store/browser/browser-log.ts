@@ -1,6 +1,14 @@
 import { Dexie } from "dexie";
 import { checkBytes, hashEntry, planIntake, type Entry, type Intake, type KeptEntry } from "#log";
-import type { AppendListener, AppendResult, Cursor, LogStore, Photo } from "#station";
+import {
+  movedFrom,
+  type AppendListener,
+  type AppendResult,
+  type Cursor,
+  type LogStore,
+  type Moved,
+  type Photo,
+} from "#station";
 import { translateBrowser } from "./browser-faults.ts";
 import type { ChainRow, DeviceDatabase, KeptRow } from "./device-database.ts";
 
@@ -16,11 +24,12 @@ export class BrowserLog implements LogStore {
     this.db = db;
   }
 
-  async append(entries: readonly Entry[], received: string): Promise<AppendResult> {
+  async append(entries: readonly Entry[], received: string, onlyAt: Cursor = {}): Promise<AppendResult> {
     const { kept, chains } = this.db;
     const intake = await this.guard(() =>
-      this.db.transaction("rw", kept, chains, () => this.#appendWithin(entries, received)),
+      this.db.transaction("rw", kept, chains, () => this.#appendWithin(entries, received, onlyAt)),
     );
+    if ("moved" in intake) return { accepted: [], repeated: [], clashing: [], moved: intake.moved };
     if (intake.accepted.length > 0) this.tell([...intake.heads.keys()]);
     return { accepted: intake.accepted, repeated: intake.repeated, clashing: intake.clashing };
   }
@@ -96,10 +105,12 @@ export class BrowserLog implements LogStore {
     }
   }
 
-  async #appendWithin(entries: readonly Entry[], received: string): Promise<Intake> {
+  async #appendWithin(entries: readonly Entry[], received: string, onlyAt: Cursor): Promise<Intake | Moved> {
+    const heads = new Map((await this.db.chains.toArray()).map(({ place, seq, hash }) => [place, { seq, hash }]));
+    const moved = movedFrom(onlyAt, heads);
+    if (moved.length > 0) return { moved };
     const known = await this.db.kept.bulkGet(entries.map((entry) => entry.id));
     const hashes = new Map(known.flatMap((row) => (row === undefined ? [] : [[row.id, hashEntry(row.entry)]])));
-    const heads = new Map((await this.db.chains.toArray()).map(({ place, seq, hash }) => [place, { seq, hash }]));
     const intake = planIntake(entries, { heads, hashes }, received);
     await this.db.kept.bulkAdd(intake.accepted.map(toRow));
     await this.db.chains.bulkPut([...intake.heads].map(([place, head]) => ({ place, ...head })));

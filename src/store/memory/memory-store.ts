@@ -1,5 +1,13 @@
 import { checkBytes, planIntake, type ChainHead, type Entry, type KeptEntry } from "#log";
-import type { AppendListener, AppendResult, Cursor, LogStore, Photo, SecretStore } from "#station";
+import {
+  movedFrom,
+  type AppendListener,
+  type AppendResult,
+  type Cursor,
+  type LogStore,
+  type Photo,
+  type SecretStore,
+} from "#station";
 import { MemorySecrets } from "./memory-secrets.ts";
 
 /** Log and secrets in memory: for tests, and for looking into an exported file. Gone when the process ends. */
@@ -11,7 +19,9 @@ export class MemoryStore extends MemorySecrets implements LogStore, SecretStore 
   readonly #photos = new Map<string, Photo>();
   readonly #listeners = new Set<AppendListener>();
 
-  async append(entries: readonly Entry[], received: string): Promise<AppendResult> {
+  async append(entries: readonly Entry[], received: string, onlyAt: Cursor = {}): Promise<AppendResult> {
+    const moved = movedFrom(onlyAt, this.#heads);
+    if (moved.length > 0) return { accepted: [], repeated: [], clashing: [], moved };
     const intake = planIntake(structuredClone(entries), { heads: this.#heads, hashes: this.#hashes }, received);
     for (const [at, kept] of intake.accepted.entries()) this.#keep(kept, intake.forms[at]?.hash ?? "");
     for (const [place, head] of intake.heads) this.#heads.set(place, head);

@@ -10,7 +10,16 @@ import {
   type Intake,
   type KeptEntry,
 } from "#log";
-import type { AppendListener, AppendResult, Cursor, LogStore, Photo, SecretStore } from "#station";
+import {
+  movedFrom,
+  type AppendListener,
+  type AppendResult,
+  type Cursor,
+  type LogStore,
+  type Moved,
+  type Photo,
+  type SecretStore,
+} from "#station";
 import { SqlSecrets } from "./sql-secrets.ts";
 import type { EntryRow, Tables } from "./tables.ts";
 
@@ -44,11 +53,12 @@ export class SqlStore extends SqlSecrets implements LogStore, SecretStore {
     this.#engine = engine;
   }
 
-  async append(entries: readonly Entry[], received: string): Promise<AppendResult> {
+  async append(entries: readonly Entry[], received: string, onlyAt: Cursor = {}): Promise<AppendResult> {
     if (entries.length === 0) return { accepted: [], repeated: [], clashing: [] };
     const intake = await this.#retry(() =>
-      this.db.transaction().execute((trx) => this.#appendWithin(trx, entries, received)),
+      this.db.transaction().execute((trx) => this.#appendWithin(trx, entries, received, onlyAt)),
     );
+    if ("moved" in intake) return { accepted: [], repeated: [], clashing: [], moved: intake.moved };
     if (intake.accepted.length > 0) this.#engine.appended([...intake.heads.keys()]);
     return { accepted: intake.accepted, repeated: intake.repeated, clashing: intake.clashing };
   }
@@ -113,9 +123,16 @@ export class SqlStore extends SqlSecrets implements LogStore, SecretStore {
     await this.db.destroy();
   }
 
-  async #appendWithin(trx: Transaction<Tables>, entries: readonly Entry[], received: string): Promise<Intake> {
-    const places = [...new Set(entries.map((entry) => entry.place))].sort();
-    const heads = await this.#lockHeads(trx, places);
+  async #appendWithin(
+    trx: Transaction<Tables>,
+    entries: readonly Entry[],
+    received: string,
+    onlyAt: Cursor,
+  ): Promise<Intake | Moved> {
+    const places = new Set([...entries.map((entry) => entry.place), ...Object.keys(onlyAt)]);
+    const heads = await this.#lockHeads(trx, [...places].sort());
+    const moved = movedFrom(onlyAt, heads);
+    if (moved.length > 0) return { moved };
     const hashes = await readHashes(trx, entries);
     const intake = planIntake(entries, { heads, hashes }, received);
     await writeIntake(trx, intake);

@@ -1,0 +1,83 @@
+import type { LogStore, PushReply, SecretStore, SignedIn } from "#station";
+import { openMemoryStore } from "#store/memory";
+import { openPostgresStore } from "#store/postgres";
+import { openSqliteStore } from "#store/sqlite";
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, describe, expect, it } from "vitest";
+import { startPostgres } from "../../test/contracts/postgres-server.ts";
+import { createRoster } from "./roster.ts";
+import { PIN, stageStation, type Browser, type StagedStation } from "./staged-station.ts";
+
+type Store = LogStore & SecretStore;
+type Office = Browser & { readonly me: SignedIn };
+
+const postgres = await startPostgres();
+const folder = mkdtempSync(join(tmpdir(), "drykeel-last-"));
+afterAll(async () => {
+  rmSync(folder, { recursive: true });
+  if (postgres.kind === "running") await postgres.server.stop();
+});
+const ROUNDS = 4;
+
+/** Stores by name, each opened twice: for two servers that stand beside one another, or one that is spoken to twice. */
+const houses: Record<string, (round: number) => Promise<readonly [Store, Store]>> = {
+  "one server, in memory": async () => {
+    const store = openMemoryStore();
+    return [store, store];
+  },
+  "one server on SQLite": async (round) => {
+    const store = await openSqliteStore(join(folder, `${round}.db`));
+    return [store, store];
+  },
+  ...(postgres.kind === "running"
+    ? {
+        "two servers on one PostgreSQL": async () => {
+          const url = await postgres.server.createDatabase();
+          return [await openPostgresStore(url), await openPostgresStore(url)];
+        },
+      }
+    : {}),
+};
+
+describe.each(Object.entries(houses))("two administrators who remove each other at one moment: %s", (_, open) => {
+  it("leave one of the two, and the other is told why", { timeout: 60_000 }, async () => {
+    for (let round = 0; round < ROUNDS; round++) await removeEachOther(await open(round));
+  });
+});
+
+it.runIf(postgres.kind === "unavailable")("two servers on PostgreSQL were not tested: none could be started", () => {
+  expect(process.env["REQUIRE_POSTGRES"], "PostgreSQL is required here").toBeUndefined();
+});
+
+async function removeEachOther([one, two]: readonly [Store, Store]): Promise<void> {
+  const north = await stageStation({ store: one });
+  const south = one === two ? north : await stageStation({ store: two });
+  const ann = await north.signedIn("administrator");
+  const bea = await joinAt(south, await north.signedIn("administrator", "office-2"));
+  const verdicts = await Promise.all([remove(north, ann, bea), remove(south, bea, ann)]);
+  expect(verdicts.flat().filter(({ verdict }) => verdict === "accepted")).toHaveLength(1);
+  const roster = createRoster(one);
+  await roster.catchUp();
+  expect(roster.administratorsAfter([])).toHaveLength(1);
+  const refused = verdicts.flat().find(({ verdict }) => verdict === "refused");
+  expect(refused).toMatchObject({ faults: [{ code: "SV-172" }] });
+  for (const station of new Set([north, south])) await station.app.close();
+  for (const store of new Set([one, two])) await store.close();
+}
+
+/** The same person, signed in at the other server. */
+async function joinAt(station: StagedStation, { me }: Office): Promise<Office> {
+  const browser = station.browser(me.device);
+  const who = { name: me.person.name, pin: PIN, device: me.device, deviceName: "Office" };
+  const reply = await browser.send("POST", "/api/sign-in", who);
+  return { ...browser, me: reply.json<SignedIn>() };
+}
+
+/** One push, of the line that removes the other. */
+async function remove(station: StagedStation, who: Office, other: Office): Promise<PushReply["verdicts"]> {
+  const leave = { subject: `person:${other.me.person.id}`, kind: "person-left", body: {} };
+  const reply = await who.send("POST", "/api/log/push", { entries: [station.line(who.me, leave)] });
+  return reply.json<PushReply>().verdicts ?? [];
+}
