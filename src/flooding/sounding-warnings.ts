@@ -72,7 +72,7 @@ function doesNotFit(readings: readonly Reading[], misfit: Misfit): SoundingWarni
 
 function suspect(misfit: Misfit): string {
   if (misfit.change === undefined)
-    return "A wrong sounding, a new or larger inflow, or a pump that moves less than stated.";
+    return "A wrong sounding, a new or larger inflow, or a pump that moves less than before.";
   const { kind, factor } = misfit.change;
   if (kind === "delivery" && factor < 1)
     return "It looks as if the pump moves less since then: strainer, suction, hoses.";

@@ -53,7 +53,7 @@ export const soundingQuestion = defineQuestion({
 });
 
 const ONE_HOLE: Assumption = {
-  what: "One space, one hole, pumps as stated, all steady between the times given; level water.",
+  what: "One space, one hole, pumps that move some steady share of what is stated; level water.",
   effect: "A second inflow, a blocked strainer or a wrong sounding shows as a misfit.",
 };
 
