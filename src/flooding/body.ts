@@ -1,6 +1,14 @@
 import { makeBalance, type Balance, type Resting } from "./equilibrium.ts";
-import { makeHull, raiseSides, type Hull } from "./hull-form.ts";
+import { makeHull, RAISED, raiseSides, type Hull } from "./hull-form.ts";
 import { measureHydrostatics } from "./hydrostatics.ts";
+import {
+  PIPE_SHARE,
+  straightBoat,
+  straightFixed,
+  surfaceWith,
+  type StraightBoat,
+  type StraightSpace,
+} from "./straight-space.ts";
 import type { FixedVessel, FloatingVessel, Prism, Vessel } from "./vessel.ts";
 
 /** A vessel as the simulation sees it: volumes of water in, where everything lies out. */
@@ -15,21 +23,39 @@ export interface Body {
   /** Least height of the deck edge above the water [m]; undefined where there is no deck edge. */
   freeboard(resting: Extract<Resting, { kind: "afloat" }>): number | undefined;
   readonly hull?: Hull;
-  readonly balance?: Balance;
+  /** One space whose levels are straight lines in its water. */
+  readonly straight?: StraightSpace;
 }
 
 /**
  * Makes the body of a vessel already found valid.
  *
  * @param vessel - afloat or held at a level, SI units
- * @returns the body
+ * @returns the body; one straight space is settled by its lines
  * @source DERIVED: docs/methods/flooding.md
  */
 export function makeBody(vessel: Vessel): Body {
+  if (vessel.kind === "fixed") return withLines(fixedBody(vessel), straightFixed(vessel));
+  const hull = makeHull(vessel.hull);
+  const depth = vessel.lostWhen === "foundered" ? hull.depth : RAISED * hull.depth;
+  const boat = straightBoat(vessel, depth, gravityHeightOf(vessel, hull));
+  return boat === undefined ? floatingBody(vessel) : evenBody(vessel, hull, boat);
+}
+
+/**
+ * The same by the balance of forces alone, as every boat is settled that does not sink evenly.
+ *
+ * @param vessel - afloat or held at a level, SI units
+ * @returns the body
+ * @source DERIVED: docs/methods/flooding.md, "Equilibrium"
+ */
+export function makeGeneralBody(vessel: Vessel): Body {
   return vessel.kind === "fixed" ? fixedBody(vessel) : floatingBody(vessel);
 }
 
-const PIPE_SHARE = 1 / 200;
+function withLines(body: Body, straight: StraightSpace | undefined): Body {
+  return straight === undefined ? body : { ...body, straight };
+}
 
 function fixedBody(vessel: FixedVessel): Body {
   const spaces = vessel.compartments;
@@ -64,27 +90,83 @@ function prismLevel(space: Prism, area: number, capacity: number, water: number)
   return space.top! + (water - capacity) / (area * PIPE_SHARE);
 }
 
-function floatingBody(vessel: FloatingVessel): Body {
-  const hull = makeHull(vessel.hull);
-  const balance = makeBalance({
-    hull: vessel.lostWhen === "foundered" ? hull : raiseSides(hull),
+function gravityHeightOf(vessel: FloatingVessel, hull: Hull): number {
+  return vessel.kg ?? likelyGravityHeight(hull, vessel.draught ?? hull.draught);
+}
+
+/** Where the deck edge counts as loss her sides are carried on above it. */
+function sidesOf(vessel: FloatingVessel, hull: Hull): Hull {
+  return vessel.lostWhen === "foundered" ? hull : raiseSides(hull);
+}
+
+function balanceOf(vessel: FloatingVessel, hull: Hull): Balance {
+  return makeBalance({
+    hull: sidesOf(vessel, hull),
     dry: { draught: vessel.draught ?? hull.draught, trim: vessel.trim ?? 0 },
-    kg: vessel.kg ?? likelyGravityHeight(hull, vessel.draught ?? hull.draught),
+    kg: gravityHeightOf(vessel, hull),
     compartments: vessel.compartments,
   });
+}
+
+function floatingBody(vessel: FloatingVessel): Body {
+  const hull = makeHull(vessel.hull);
+  const balance = balanceOf(vessel, hull);
   return {
     names: vessel.compartments.map((space) => space.name),
     water: vessel.compartments.map((space, i) => space.water ?? balance.waterUnder(i, space.level ?? 0)),
     capacities: balance.tanks.map((tank) => tank.capacity),
-    middles: vessel.compartments.map((space) => ({
-      ...middleOf(space),
-      floor: space.floor ?? 0,
-      top: space.top ?? hull.depth,
-    })),
+    middles: middlesOf(vessel, hull),
     settle: (water) => balance.settle(water),
     freeboard: (resting) => leastFreeboard(hull, resting),
     hull,
-    balance,
+  };
+}
+
+function middlesOf(vessel: FloatingVessel, hull: Hull): Body["middles"] {
+  return vessel.compartments.map((space) => ({
+    ...middleOf(space),
+    floor: space.floor ?? 0,
+    top: space.top ?? hull.depth,
+  }));
+}
+
+/** A boat that sinks evenly: settled by her lines while they hold, else by the balance of forces from there. */
+function evenBody(vessel: FloatingVessel, hull: Hull, boat: StraightBoat): Body {
+  const [space] = vessel.compartments;
+  let balance: Balance | undefined;
+  let even = 0;
+  function settle(water: ArrayLike<number>): Resting {
+    const inside = Math.max(0, water[0]!);
+    if (boat.holds(inside, inside)) {
+      even = inside;
+      return evenResting(boat, inside);
+    }
+    if (balance === undefined) {
+      balance = balanceOf(vessel, hull);
+      balance.settle([even]);
+    }
+    return balance.settle(water);
+  }
+  const tall = boat.capacity / boat.area;
+  return {
+    names: [space!.name],
+    water: [space!.water ?? boat.area * Math.min(tall, Math.max(0, (space!.level ?? 0) - boat.floor))],
+    capacities: [boat.capacity],
+    middles: middlesOf(vessel, hull),
+    settle,
+    freeboard: (resting) => leastFreeboard(hull, resting),
+    hull,
+    straight: boat,
+  };
+}
+
+function evenResting(boat: StraightBoat, water: number): Resting {
+  return {
+    kind: "afloat",
+    plane: { height: boat.seaDry + boat.seaRise * water, slopeX: 0, slopeY: 0 },
+    levels: [surfaceWith(boat, water)],
+    stiffness: boat.stiffnessWith(water),
+    volume: boat.dryVolume + water,
   };
 }
 
@@ -109,11 +191,11 @@ export function likelyGravityHeight(hull: Hull, draught: number): number {
 
 function leastFreeboard(hull: Hull, resting: Extract<Resting, { kind: "afloat" }>): number {
   const { height, slopeX, slopeY } = resting.plane;
+  if (slopeX === 0 && slopeY === 0) return hull.depth - height;
   const section = new Float64Array(5 * 64);
   let highest = Number.NEGATIVE_INFINITY;
-  const steps = slopeX === 0 && slopeY === 0 ? 1 : DECK_STEPS;
-  for (let k = 0; k <= steps; k += 1) {
-    const x = (hull.length * k) / steps;
+  for (let k = 0; k <= DECK_STEPS; k += 1) {
+    const x = (hull.length * k) / DECK_STEPS;
     const half = slopeY === 0 ? 0 : deckHalfBreadth(hull, x, section);
     highest = Math.max(highest, height + slopeX * x + Math.abs(slopeY) * half);
   }

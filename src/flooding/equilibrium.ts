@@ -127,12 +127,17 @@ function momentAt(work: Work, water: ArrayLike<number>, slopeY: number, from: Fl
   return work.residual[2]!;
 }
 
+/** tan of a heel nobody sees: unstable upright but righted there, she lies no further over than that. */
+const HARDLY = 1e-4;
+
 /** Walks to the side she falls to until the moment turns round, then settles between. Upright and unstable: to starboard. */
 function searchHeel(work: Work, water: ArrayLike<number>, kept: Float64Array, heel: number): boolean {
   const from = Float64Array.from(kept);
-  let low = Math.abs(heel) < 1e-6 ? 1e-4 : heel;
+  const isUpright = Math.abs(heel) < 1e-6;
+  let low = isUpright ? HARDLY : heel;
   const first = momentAt(work, water, low, from);
   if (first === undefined) return false;
+  if (isUpright && first >= 0) return heelStiffness(work) > 0;
   const direction = first < 0 ? 1 : -1;
   for (let stride = 0.05; Math.abs(low) < STEEPEST; stride *= 1.3) {
     const high = clampHeel(low + direction * stride);

@@ -98,5 +98,11 @@ export interface FloodRun {
   readonly outcome: FloodOutcome;
   /** Water at the end less water at the start, sea's inflow and pumps' outflow [m³]: rounding only. */
   readonly volumeError: number;
-  readonly counters: { readonly steps: number; readonly rates: number; readonly phases: number };
+  readonly counters: {
+    readonly steps: number;
+    readonly rates: number;
+    /** Stretches between events and changes, and how many of them the closed form carried. */
+    readonly phases: number;
+    readonly exact: number;
+  };
 }

@@ -3,6 +3,8 @@ import type { FloodSample } from "./flood-case.ts";
 import type { Outlook } from "./flood-watch.ts";
 import { SEA, surfaceAt, type Piping } from "./flows.ts";
 
+type Afloat = Parameters<Body["freeboard"]>[0];
+
 /** What is seen of a run at one instant. */
 export function sampleAt(
   run: { readonly body: Body; readonly piping: Piping; readonly outlook: Outlook },
@@ -20,8 +22,8 @@ export function sampleAt(
       return Math.max(middle.floor, surfaceAt(resting, i, middle.x, middle.y));
     }),
     water: record(body, (i) => Math.max(0, y[i]!)),
-    inflow: piping.openings.reduce((sum, one, j) => (one.from === SEA ? sum + piping.flows[j]! : sum), 0),
-    pumped: piping.pumps.reduce((sum, _, k) => sum + piping.flows[piping.openings.length + k]!, 0),
+    inflow: inflowOf(piping),
+    pumped: pumpedOf(piping),
     ...(attitude === undefined ? {} : { attitude }),
   };
 }
@@ -30,7 +32,19 @@ function record(body: Body, valueOf: (index: number) => number): Record<string, 
   return Object.fromEntries(body.names.map((name, i) => [name, valueOf(i)]));
 }
 
-function attitudeOf(body: Body, resting: Parameters<Body["freeboard"]>[0]): FloodSample["attitude"] | undefined {
+function inflowOf({ openings, flows }: Piping): number {
+  let sum = 0;
+  for (let j = 0; j < openings.length; j += 1) if (openings[j]!.from === SEA) sum += flows[j]!;
+  return sum;
+}
+
+function pumpedOf({ openings, pumps, flows }: Piping): number {
+  let sum = 0;
+  for (let k = 0; k < pumps.length; k += 1) sum += flows[openings.length + k]!;
+  return sum;
+}
+
+function attitudeOf(body: Body, resting: Afloat): FloodSample["attitude"] | undefined {
   if (body.hull === undefined) return undefined;
   const { height, slopeX, slopeY } = resting.plane;
   const { length } = body.hull;

@@ -1,4 +1,4 @@
-import { flowThrough, type Opening } from "./opening.ts";
+import { flowWith, LINEAR_BELOW, strengthOf, type Opening } from "./opening.ts";
 import type { Body } from "./body.ts";
 import type { Resting } from "./equilibrium.ts";
 import type { PlacedOpening, PlacedPump, PumpDelivery } from "./vessel.ts";
@@ -30,6 +30,8 @@ export interface Piping {
 export interface Passage {
   readonly name: string;
   readonly opening: Opening;
+  /** See `strengthOf`. */
+  readonly strength: number;
   readonly into: number;
   readonly from: number;
   readonly x: number;
@@ -62,23 +64,26 @@ export function makePiping(
   const suctions = pumps.map((pump) => suctionOf(body, pump));
   const flows = new Float64Array(passages.length + suctions.length);
   const inflows = new Float64Array(body.names.length);
+  const straightBelow = linearBelow ?? LINEAR_BELOW;
   return {
     openings: passages,
     pumps: suctions,
     flows,
     refresh(resting, water) {
       inflows.fill(0);
-      passages.forEach((passage, j) => {
-        const flow = passageFlow(passage, resting, water, body.capacities, linearBelow);
+      for (let j = 0; j < passages.length; j += 1) {
+        const { into, from } = passages[j]!;
+        const flow = passageFlow(passages[j]!, resting, water, body.capacities, straightBelow);
         flows[j] = flow;
-        inflows[passage.into]! += flow;
-        if (passage.from !== SEA) inflows[passage.from]! -= flow;
-      });
-      suctions.forEach((pump, k) => {
-        const taken = pumpFlow(pump, resting, inflows[pump.compartment]!);
+        inflows[into]! += flow;
+        if (from !== SEA) inflows[from]! -= flow;
+      }
+      for (let k = 0; k < suctions.length; k += 1) {
+        const { compartment } = suctions[k]!;
+        const taken = pumpFlow(suctions[k]!, resting, inflows[compartment]!);
         flows[passages.length + k] = taken;
-        inflows[pump.compartment]! -= taken;
-      });
+        inflows[compartment]! -= taken;
+      }
     },
     gather: (given, stride, at, out, outStride, outAt) =>
       gather({ passages, suctions, size: body.names.length }, given, stride, at, out, outStride, outAt),
@@ -91,6 +96,7 @@ function passageOf(body: Body, placed: PlacedOpening): Passage {
   return {
     name: placed.name,
     opening: placed.opening,
+    strength: strengthOf(placed.opening),
     into,
     from: placed.from === undefined ? SEA : body.names.indexOf(placed.from),
     x: placed.x ?? middle.x,
@@ -125,16 +131,13 @@ function passageFlow(
   resting: Afloat,
   water: ArrayLike<number>,
   capacities: readonly number[],
-  linearBelow: number | undefined,
+  linearBelow: number,
 ): number {
-  const { plane } = resting;
-  const levels = {
-    outside: surfaceAt(resting, passage.from, passage.x, passage.y),
-    inside: surfaceAt(resting, passage.into, passage.x, passage.y),
-    upright: 1 / Math.sqrt(1 + plane.slopeX ** 2 + plane.slopeY ** 2),
-    ...(linearBelow === undefined ? {} : { linearBelow }),
-  };
-  const flow = passage.share * flowThrough(passage.opening, levels);
+  const { slopeX, slopeY } = resting.plane;
+  const outside = surfaceAt(resting, passage.from, passage.x, passage.y);
+  const inside = surfaceAt(resting, passage.into, passage.x, passage.y);
+  const upright = 1 / Math.sqrt(1 + slopeX ** 2 + slopeY ** 2);
+  const flow = passage.share * flowWith(passage.opening, passage.strength, { outside, inside, upright, linearBelow });
   const giver = flow > 0 ? passage.from : passage.into;
   return giver === SEA ? flow : flow * emptiness(water[giver]!, capacities[giver]!);
 }
@@ -189,14 +192,15 @@ function gather(
 ): void {
   const { passages, suctions, size } = piping;
   for (let i = 0; i < size + 2; i += 1) out[outAt + i * outStride] = 0;
-  passages.forEach((passage, j) => {
+  for (let j = 0; j < passages.length; j += 1) {
+    const { into, from } = passages[j]!;
     const flow = flows[at + j * stride]!;
-    out[outAt + passage.into * outStride]! += flow;
-    out[outAt + (passage.from === SEA ? size : passage.from) * outStride]! += passage.from === SEA ? flow : -flow;
-  });
-  suctions.forEach((pump, k) => {
+    out[outAt + into * outStride]! += flow;
+    out[outAt + (from === SEA ? size : from) * outStride]! += from === SEA ? flow : -flow;
+  }
+  for (let k = 0; k < suctions.length; k += 1) {
     const taken = flows[at + (passages.length + k) * stride]!;
-    out[outAt + pump.compartment * outStride]! -= taken;
+    out[outAt + suctions[k]!.compartment * outStride]! -= taken;
     out[outAt + (size + 1) * outStride]! += taken;
-  });
+  }
 }

@@ -206,12 +206,15 @@ function halfBreadthAt(station: Station, z: number, side: "above" | "below"): nu
   return 0;
 }
 
+/** Sides carried on above the deck edge end so many depths above the keel. */
+export const RAISED = 1.5;
+
 /**
  * The same hull with its sides carried on above the deck edge, so that she still floats while the edge goes under and
  * the moment it does can be found.
  */
 export function raiseSides(hull: Hull): Hull {
-  const depth = 1.5 * hull.depth;
+  const depth = RAISED * hull.depth;
   return {
     ...hull,
     depth,

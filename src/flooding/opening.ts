@@ -84,16 +84,21 @@ export function headOver(hole: number, outside: number, inside: number): number 
  * @example flowThrough({ kind: "hole", area: 0.01, height: 0 }, { outside: 2, inside: 0 }) // 0.03758
  */
 export function flowThrough(opening: Opening, levels: Levels): number {
+  return flowWith(opening, strengthOf(opening), levels);
+}
+
+/** The same, of an opening whose strength is known. */
+export function flowWith(opening: Opening, strength: number, levels: Levels): number {
   const { outside, inside } = levels;
   const upright = levels.upright ?? 1;
   const linear = levels.linearBelow ?? LINEAR_BELOW;
   if (opening.kind === "slot" || opening.kind === "deck-edge") {
     const top = opening.kind === "slot" ? opening.top : Number.POSITIVE_INFINITY;
-    const slot = { sill: opening.sill, top, strength: strengthOf(opening) };
+    const slot = { sill: opening.sill, top, strength };
     if (outside >= inside) return slotFlow(slot, outside, inside, upright, linear);
     return -slotFlow(slot, inside, outside, upright, linear);
   }
-  return strengthOf(opening) * signedRoot(upright * headOver(opening.height, outside, inside), linear);
+  return strength * signedRoot(upright * headOver(opening.height, outside, inside), linear);
 }
 
 /**

@@ -1,12 +1,14 @@
 import { solveOde, type Crossing, type OdeSolution } from "#numerics";
-import { makeBody, type Body } from "./body.ts";
+import { makeBody, makeGeneralBody, type Body } from "./body.ts";
+import { carryExactly } from "./exact-phase.ts";
 import type { Resting } from "./equilibrium.ts";
 import type { FloodCase, FloodEvent, FloodOutcome, FloodRun, FloodSample } from "./flood-case.ts";
 import { makeWatches, type Outlook, type Watch } from "./flood-watch.ts";
-import { makePiping, surfaceAt, type Piping } from "./flows.ts";
+import { makePiping, surfaceAt, type Piping, type Suction } from "./flows.ts";
+import { slopesOfFlows } from "./flow-slopes.ts";
 import { judgeOutcome } from "./flood-outcome.ts";
 import { sampleAt } from "./flood-sample.ts";
-import { sillOf } from "./opening.ts";
+import { LINEAR_BELOW, sillOf } from "./opening.ts";
 import { timetableOf, type TimedChange } from "./timetable.ts";
 
 type Afloat = Extract<Resting, { kind: "afloat" }>;
@@ -21,13 +23,14 @@ interface Run {
   readonly body: Body;
   readonly piping: Piping;
   readonly outlook: Outlook;
-  readonly submerged: ReadonlySet<string>;
+  readonly watches: readonly Watch[];
   readonly timetable: readonly TimedChange[];
   readonly events: FloodEvent[];
   readonly series: FloodSample[];
   /** How often something has been met, by name: what flutters is let be. */
   readonly met: Map<string, number>;
-  readonly total: { steps: number; rates: number; phases: number };
+  readonly total: { steps: number; rates: number; phases: number; exact: number };
+  readonly linearBelow: number;
   t: number;
   y: Float64Array;
   next: number;
@@ -51,13 +54,26 @@ interface Run {
  *   openings: [], pumps: [], duration: 60 }).outcome.kind // "holding"
  */
 export function simulateFlood(given: FloodCase): FloodRun {
-  const run = beginRun(given);
-  while (run.end === undefined && run.t < given.duration) livePhase(run);
+  return live(beginRun(given, makeBody(given.vessel)));
+}
+
+/**
+ * The same by the general integrator and the balance of forces alone: the judge of the closed form.
+ *
+ * @param given - a valid case, SI units
+ * @returns as {@link simulateFlood}
+ * @source DERIVED: docs/methods/flooding.md, "Simulation"
+ */
+export function integrateFlood(given: FloodCase): FloodRun {
+  return live(beginRun(given, makeGeneralBody(given.vessel)));
+}
+
+function live(run: Run): FloodRun {
+  while (run.end === undefined && run.t < run.given.duration) livePhase(run);
   return closeRun(run);
 }
 
-function beginRun(given: FloodCase): Run {
-  const body = makeBody(given.vessel);
+function beginRun(given: FloodCase, body: Body): Run {
   const piping = makePiping(body, given.openings, given.pumps, given.accuracy?.linearBelow);
   const outlook = makeOutlook(body);
   const y = new Float64Array(body.names.length + 2);
@@ -70,12 +86,13 @@ function beginRun(given: FloodCase): Run {
     body,
     piping,
     outlook,
-    submerged: start.kind === "afloat" ? submergedOf(piping, start) : new Set(),
+    watches: start.kind === "afloat" ? watchesOf(given, body, piping, outlook, start) : [],
     timetable: timetableOf(given, piping),
     events: [],
     series: [],
     met: new Map(),
-    total: { steps: 0, rates: 0, phases: 0 },
+    total: { steps: 0, rates: 0, phases: 0, exact: 0 },
+    linearBelow: given.accuracy?.linearBelow ?? LINEAR_BELOW,
     t: 0,
     y,
     next: 0,
@@ -90,6 +107,14 @@ function beginRun(given: FloodCase): Run {
   return run;
 }
 
+function watchesOf(given: FloodCase, body: Body, piping: Piping, outlook: Outlook, start: Afloat): Watch[] {
+  return makeWatches(body, piping, outlook, {
+    marks: given.marks ?? [],
+    lostAtDeckEdge: given.vessel.kind === "floating" && given.vessel.lostWhen !== "foundered",
+    submerged: submergedOf(piping, start),
+  });
+}
+
 function submergedOf(piping: Piping, start: Afloat): ReadonlySet<string> {
   const under = piping.openings.filter((one) => surfaceAt(start, one.from, one.x, one.y) > sillOf(one.opening));
   return new Set(under.map((one) => one.name));
@@ -102,7 +127,8 @@ function makeOutlook(body: Body): Outlook {
   let afloat: Afloat | undefined;
   function look(y: Float64Array): Resting {
     if (seen !== undefined && resting !== undefined && sameWater(seen, y, body.names.length)) return resting;
-    seen = Float64Array.from(y);
+    seen ??= new Float64Array(y.length);
+    seen.set(y);
     resting = body.settle(y);
     if (resting.kind === "afloat") afloat = resting;
     return resting;
@@ -126,9 +152,7 @@ function sameWater(a: Float64Array, b: Float64Array, count: number): boolean {
 
 function setStrainers(run: Run): void {
   const resting = run.outlook.lie(run.y);
-  for (const pump of run.piping.pumps) {
-    pump.bare = surfaceAt(resting, pump.compartment, pump.x, pump.y) <= pump.height + 1e-9;
-  }
+  for (const pump of run.piping.pumps) pump.bare = isBare(resting, pump);
 }
 
 /** Makes every change whose time has come. */
@@ -145,28 +169,23 @@ function makeChanges(run: Run): void {
 /** From one event or change to the next. */
 function livePhase(run: Run): void {
   const until = Math.min(run.given.duration, run.timetable[run.next]?.at ?? Number.POSITIVE_INFINITY);
-  const lostAtDeckEdge = run.given.vessel.kind === "floating" && run.given.vessel.lostWhen !== "foundered";
-  const watches = makeWatches(run.body, run.piping, run.outlook, {
-    marks: run.given.marks ?? [],
-    lostAtDeckEdge,
-    submerged: run.submerged,
-  });
-  const solution = integrate(
-    run,
-    until,
-    watches.filter((one) => isStillWatched(run, one)),
-  );
+  const watched = run.watches.filter((one) => isWatched(run, one));
+  const exact = carryExactly(run, until, watched);
+  const solution = exact ?? integrate(run, until, watched);
   count(run, solution);
+  if (exact !== undefined) run.total.exact += 1;
   sampleUntil(run, solution.t, (t) => solution.at(t));
   run.t = solution.t;
   run.y = solution.y;
-  meet(run, solution, watches);
+  meet(run, solution, watched);
+  bareStrainers(run);
   if (solution.kind !== "stopped" && solution.kind !== "finished")
     run.end = { kind: "gave-up", because: solution.because };
   makeChanges(run);
 }
 
-function isStillWatched(run: Run, watch: Watch): boolean {
+function isWatched(run: Run, watch: Watch): boolean {
+  if (watch.isOn !== undefined && !watch.isOn()) return false;
   return watch.effect !== undefined || watch.endsRun !== undefined || (run.met.get(watch.name) ?? 0) < MOST_MEETINGS;
 }
 
@@ -193,31 +212,6 @@ function integrate(run: Run, until: number, watches: readonly Watch[]): OdeSolut
   );
 }
 
-/** Slopes of the flows by differences, gathered as the flows themselves are: no water is lost in the matrix. */
-function slopesOfFlows(body: Body, piping: Piping, y: Float64Array, size: number, out: Float64Array): void {
-  const width = size + 2;
-  const point = Float64Array.from(y);
-  out.fill(0);
-  piping.refresh(lying(body, point), point);
-  const base = Float64Array.from(piping.flows);
-  const slope = new Float64Array(base.length);
-  for (let k = 0; k < size; k += 1) {
-    const nudge = 1e-7 * Math.max(1e-2, Math.abs(y[k]!));
-    point[k] = y[k]! + nudge;
-    piping.refresh(lying(body, point), point);
-    point[k] = y[k]!;
-    for (let j = 0; j < slope.length; j += 1) slope[j] = (piping.flows[j]! - base[j]!) / nudge;
-    piping.gather(slope, 1, 0, out, width, k);
-  }
-}
-
-function lying(body: Body, water: Float64Array): Afloat {
-  const resting = body.settle(water);
-  if (resting.kind === "afloat") return resting;
-  const level = { height: 0, slopeX: 0, slopeY: 0 };
-  return { kind: "afloat", plane: level, levels: body.names.map(() => 0), stiffness: 0, volume: 0 };
-}
-
 function count(run: Run, solution: OdeSolution): void {
   run.total.phases += 1;
   run.total.steps += solution.counters.steps;
@@ -234,6 +228,20 @@ function meet(run: Run, solution: OdeSolution, watches: readonly Watch[]): void 
     found.effect?.(crossing.rising);
     if (found.endsRun !== undefined) loseBoat(run, crossing, found.endsRun, kind);
   }
+}
+
+/** Of strainers side by side each is bared, even where only one was seen to be. */
+function bareStrainers(run: Run): void {
+  const resting = run.outlook.lie(run.y);
+  for (const pump of run.piping.pumps) {
+    if (pump.bare || pump.share === 0 || !isBare(resting, pump)) continue;
+    pump.bare = true;
+    note(run, { kind: "suction-dry", at: run.t, name: pump.name });
+  }
+}
+
+function isBare(resting: Afloat, pump: Suction): boolean {
+  return surfaceAt(resting, pump.compartment, pump.x, pump.y) <= pump.height + 1e-9;
 }
 
 function note(run: Run, event: FloodEvent): void {
@@ -259,7 +267,8 @@ function sampleUntil(run: Run, until: number, stateAt: (t: number) => Float64Arr
 
 function closeRun(run: Run): FloodRun {
   const size = run.body.names.length;
-  if (run.end !== undefined && run.series.at(-1)?.at !== run.t) run.series.push(sampleAt(run, run.t, run.y));
+  const last = run.series.at(-1);
+  if (run.end !== undefined && last !== undefined && last.at !== run.t) run.series.push(sampleAt(run, run.t, run.y));
   let balance = run.y[size + 1]! - run.y[size]!;
   for (let i = 0; i < size; i += 1) balance += run.y[i]! - Math.min(run.body.water[i]!, run.body.capacities[i]!);
   return {
