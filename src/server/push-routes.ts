@@ -14,16 +14,27 @@ const PIECE = 500;
 const TRIES = 20;
 
 /** Entries from a device. Those that may be kept are on disk when the reply leaves; the rest come back with reasons. */
-export function addPushRoute(app: Routes, parts: Parts): void {
-  app.post(
-    "/api/log/push",
-    {
-      config: { permission: "push-log" },
-      bodyLimit: PUSH_BYTES_LIMIT,
-      schema: { body: pushRequest, response: { 200: pushReply } },
-    },
-    async (request) => takeIn(parts, callerOf(request), request.body.entries),
-  );
+export async function addPushRoute(app: Routes, parts: Parts): Promise<void> {
+  await app.register(async (scope: Routes) => {
+    readAnyKey(scope);
+    scope.post(
+      "/api/log/push",
+      {
+        config: { permission: "push-log" },
+        bodyLimit: PUSH_BYTES_LIMIT,
+        schema: { body: pushRequest, response: { 200: pushReply } },
+      },
+      async (request) => takeIn(parts, callerOf(request), request.body.entries),
+    );
+  });
+}
+
+/**
+ * A key such as "__proto__" is read as what it is, a key. The usual reader refuses the whole body for it, and with it
+ * all the other lines; here each line is judged by itself, and one with such a key is refused.
+ */
+function readAnyKey(scope: Routes): void {
+  scope.addContentTypeParser("application/json", { parseAs: "string" }, scope.getDefaultJsonParser("ignore", "ignore"));
 }
 
 async function takeIn(parts: Parts, caller: Caller, given: readonly unknown[]): Promise<PushReply> {

@@ -99,6 +99,27 @@ describe.each(Object.entries(stores))("a push, kept in %s", (_, open) => {
     expect(reply.body.length).toBeLessThan(10_000);
   });
 
+  it.each([
+    ["__proto__", '"__proto__": {"role": "administrator"}'],
+    ["constructor", '"constructor": {"prototype": {"role": "administrator"}}'],
+    ["prototype", '"prototype": {}'],
+  ])("refuses only the line with the key %s, in the line or in its body, and keeps the rest", async (_name, key) => {
+    const [first, atTop, inBody, last] = [line(), line(), line(), line()];
+    const spoil = (entry: Entry, where: string) => JSON.stringify(entry).replace(where, `${where}${key},`);
+    const texts = [JSON.stringify(first), spoil(atTop, "{"), spoil(inBody, '"body":{'), JSON.stringify(last)];
+    const payload = `{"entries": [${texts.join(",")}]}`;
+    const reply = await keeper.send("POST", "/api/log/push", payload, { "content-type": "application/json" });
+    expect(reply.statusCode).toBe(200);
+    expect(reply.json<PushReply>().verdicts).toMatchObject([
+      { verdict: "accepted", id: first.id },
+      { verdict: "refused", id: atTop.id, faults: [{ code: "LG-102" }] },
+      { verdict: "refused", id: inBody.id },
+      { verdict: "accepted", id: last.id },
+    ]);
+    expect(await station.store.find(inBody.id)).toBeUndefined();
+    expect(({} as Record<string, unknown>)["role"]).toBeUndefined();
+  });
+
   it("refuses an entry beyond its size", async () => {
     expect(await codesOf(line({ body: { step: "vent", what: "wrong", note: "x".repeat(70_000) } }))).toEqual([
       "LG-113",

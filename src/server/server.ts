@@ -59,7 +59,7 @@ async function addRoutes(app: Routes, parts: Parts): Promise<void> {
   addSetupRoute(app, parts);
   addInviteRoutes(app, parts);
   addPasskeyRoutes(app, parts);
-  addPushRoute(app, parts);
+  await addPushRoute(app, parts);
   addPullRoutes(app, parts);
   addLiveRoute(app, parts);
   addPhotoRoutes(app, parts);
