@@ -9,21 +9,30 @@ type Timed = readonly { readonly at: number }[];
  * a measure of the boat, QU-142 a level above her coaming, QU-143 a time after now.
  */
 export function faultsOf(input: OnSceneInput): readonly Fault[] {
-  const { readings, patches = [], now } = input;
+  const { patches = [], now } = input;
   return [
     ...wrongMeasures(input.boat).map((wrong) => ({ code: "QU-141", ...wrong, field: `boat.${wrong.field}` })),
     ...levelFaults(input),
-    ...orderFaults(readings, "readings"),
-    ...orderFaults(patches, "patches"),
-    ...futureFaults(readings, "readings", now),
-    ...futureFaults(patches, "patches", now),
+    ...[...soundingsOf(input), { field: "patches", times: patches }].flatMap(({ field, times }) => [
+      ...orderFaults(times, field),
+      ...futureFaults(times, field, now),
+    ]),
   ];
 }
 
-function levelFaults({ boat, readings, spaces }: OnSceneInput): readonly Fault[] {
+/** Every list of soundings by its field: the first space's, then those of the further ones. */
+function soundingsOf({ readings, spaces }: OnSceneInput) {
+  const further = spaces.map((space, i) => ({ field: `spaces[${i}].readings`, times: space.readings ?? [] }));
+  return [{ field: "readings", times: readings }, ...further];
+}
+
+function levelFaults(input: OnSceneInput): readonly Fault[] {
+  const { boat, spaces } = input;
   if (wrongMeasures(boat).length > 0) return [];
   const levels = [
-    ...readings.map(({ level }, i) => ({ level, field: `readings[${i}].level` })),
+    ...soundingsOf(input).flatMap(({ field, times }) =>
+      times.map(({ level }, i) => ({ level, field: `${field}[${i}].level` })),
+    ),
     ...spaces.map(({ level = 0 }, i) => ({ level, field: `spaces[${i}].level` })),
   ];
   return levels.flatMap(({ level, field }) => {

@@ -3,6 +3,26 @@ import { z } from "zod";
 import { assumptionsOut } from "./assumptions.ts";
 import { cautionsOut } from "./cautions-out.ts";
 import { answered, quantity } from "./quantity-field.ts";
+import { trendOut } from "./sounding-fields.ts";
+
+const readingsIn = z
+  .array(
+    z.strictObject({
+      at: quantity("time", "When, on one clock"),
+      level: quantity("length", "Above the lowest point of the space", LEVEL_LIMITS),
+    }),
+  )
+  .max(100);
+
+const pumpingIn = z
+  .array(
+    z.strictObject({
+      from: quantity("time", "From, on the same clock"),
+      to: quantity("time", "Until; still running if left out").optional(),
+      flow: quantity("flow", "Stated delivery", { atLeast: 0, atMost: 1 }),
+    }),
+  )
+  .max(200);
 
 export const onSceneIn = z.strictObject({
   boat: z.strictObject({
@@ -19,29 +39,15 @@ export const onSceneIn = z.strictObject({
         sort: z.enum(["engine-room", "cabin", "hold", "open"]).describe("What is in it"),
         part: z.enum(["aft", "middle", "forward", "whole"]).describe("Third of the boat it takes up"),
         level: quantity("length", "Water in it, where it is not the space sounded", LEVEL_LIMITS).optional(),
+        readings: readingsIn.optional().describe("Soundings of it, where it is a further space and was sounded too"),
+        pumping: pumpingIn.optional().describe("Pumping out of it, where it is a further space"),
       }),
     )
     .min(1)
     .max(6)
     .describe("Spaces with water in them; the first is the one sounded"),
-  readings: z
-    .array(
-      z.strictObject({
-        at: quantity("time", "When, on one clock"),
-        level: quantity("length", "Above the lowest point of the space", LEVEL_LIMITS),
-      }),
-    )
-    .max(100)
-    .describe("Soundings of the first space, in order of time"),
-  pumping: z
-    .array(
-      z.strictObject({
-        from: quantity("time", "From, on the same clock"),
-        to: quantity("time", "Until; still running if left out").optional(),
-        flow: quantity("flow", "Stated delivery", { atLeast: 0, atMost: 1 }),
-      }),
-    )
-    .max(200),
+  readings: readingsIn.describe("Soundings of the first space, in order of time"),
+  pumping: pumpingIn.describe("Pumping out of the first space"),
   patches: z
     .array(
       z.strictObject({
@@ -75,6 +81,10 @@ const arrivalOut = z.strictObject({
 
 export const readingOut = z.strictObject({
   soundings: z.number().describe("How many it is from"),
+  age: answered("time", "Since the last of them"),
+  stale: z.boolean().describe("The last is older than half an hour: what is said of now is carried on from it"),
+  says: z.string().describe("The one line: how she is, or that it is not known any more"),
+  lastKnown: z.string().optional().describe("Where it is not known any more: how she was when last sounded"),
   verdict: z.strictObject({ kind: z.enum(["gaining", "holding", "losing"]), chance: z.number() }),
   chances: chancesOut,
   holding: z.number().describe("Chance that the pumps at least hold over the next hour"),
@@ -86,6 +96,7 @@ export const readingOut = z.strictObject({
   dry: arrivalOut,
   loss: arrivalOut,
   misfit: z.boolean().describe("The readings do not fit one steady hole and the pumping stated"),
+  trend: trendOut.optional().describe("Where the last soundings point, only where they do not fit: no estimate"),
   advice: z
     .array(
       z.strictObject({

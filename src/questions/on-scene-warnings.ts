@@ -1,5 +1,7 @@
 import { formatQuantity } from "#base";
 import { gmFromRollPeriod, type Lying, type Sounding, type SoundingWarningKind } from "#flooding";
+import { staleWarning } from "./on-scene-age.ts";
+import { betweenWarnings, type WatchedSpace } from "./on-scene-between.ts";
 import type { OnSceneInput, OnSceneWarning } from "./on-scene-fields.ts";
 
 /** What warnings go by, besides what was given. */
@@ -8,6 +10,8 @@ export interface Scene {
   readonly hull: { readonly length: number; readonly beam: number; readonly depth: number; readonly draught: number };
   readonly lying: Lying;
   readonly dryFreeboard: number;
+  /** Where there is more than one, each with its soundings. */
+  readonly spaces: readonly WatchedSpace[];
   readonly sounding?: Sounding;
 }
 
@@ -27,6 +31,8 @@ export function warnOf(scene: Scene): OnSceneWarning[] {
     aboveDeckWarning(scene),
     ...stabilityWarnings(scene),
     freeboardWarning(scene),
+    staleWarning(scene.sounding),
+    ...betweenWarnings(scene.spaces),
     ...soundingWarnings(scene),
   ];
   const order = ["DANGER", "WARNING", "CAUTION", "NOTICE"] as const;

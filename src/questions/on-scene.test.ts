@@ -165,3 +165,59 @@ describe("what is not said on scene", () => {
     expect(warnings.find(({ kind }) => kind === "few-readings")!.says).toContain("since the hole was changed");
   });
 });
+
+describe("an old sounding", () => {
+  it("says how she is for half an hour, and after it how she was", () => {
+    const fresh = ask({ now: 900 + 1800 }).reading!;
+    expect(fresh).toMatchObject({ stale: false, age: 1800, says: expect.stringMatching(/^Gaining: \d+ in 100\.$/) });
+    expect(fresh).not.toHaveProperty("lastKnown");
+    const old = ask({ now: 900 + 47 * 60 });
+    expect(old.reading).toMatchObject({
+      stale: true,
+      age: 2820,
+      says: "Not known: last sounding 47 min ago. Sound now.",
+      lastKnown: expect.stringMatching(
+        /^When last sounded, 47 min ago, with 5\d\u00a0cm in her: Gaining: \d+ in 100\.$/,
+      ),
+    });
+    expect(old.warnings.map(({ signal, kind }) => `${signal} ${kind}`)).toContain("WARNING stale");
+  });
+
+  it("is told of as it was then, whatever was done to the hole since", () => {
+    const patched = { now: 5000, patches: [{ at: 4000, open: 0.1 }] };
+    expect(ask(patched).reading!.lastKnown).toBe(ask({ now: 5000 }).reading!.lastKnown);
+  });
+});
+
+const CABIN = { name: "cabin", sort: "cabin", part: "middle" };
+
+describe("two spaces", () => {
+  it("are warned of where one falls unpumped while the other rises by as much", () => {
+    const readings = [0.6, 0.5, 0.45].map((level, i) => ({ at: 600 * i, level }));
+    const cabin = [0.2, 0.3, 0.35].map((level, i) => ({ at: 600 * i, level }));
+    const more = { readings, pumping: [], now: 1200, spaces: [...BASE.spaces, { ...CABIN, readings: cabin }] };
+    expect(kindsOf(more)).toContain("WARNING between-spaces");
+    expect(kindsOf({ ...more, pumping: [{ from: 0, flow: 0.004 }] })).not.toContain("WARNING between-spaces");
+  });
+
+  it("are said to be followed each for itself", () => {
+    const { assumptions } = ask({ spaces: [...BASE.spaces, CABIN] });
+    expect(assumptions.map(({ what }) => what).join()).toContain("Each space for itself");
+    expect(
+      ask({})
+        .assumptions.map(({ what }) => what)
+        .join(),
+    ).not.toContain("Each space for itself");
+  });
+
+  it("have soundings judged alike, by their own field", () => {
+    const readings = [
+      { at: 0, level: 4.5 },
+      { at: 2000, level: 0.4 },
+    ];
+    expect(faultsOf({ spaces: [...BASE.spaces, { ...CABIN, readings }] })).toEqual([
+      "QU-142 spaces[1].readings[0].level",
+      "QU-143 spaces[1].readings[1].at",
+    ]);
+  });
+});

@@ -6,15 +6,18 @@ import {
   spaceOf,
   type FloatingVessel,
   type Lying,
+  type SoundedSpace,
   type Sounding,
 } from "#flooding";
 import type { z } from "zod";
 import type { Assumption } from "./assumptions.ts";
 import { omitMissing, throwAny } from "./casualty-input.ts";
 import { onSceneIn, onSceneOut, type LyingOut, type OnSceneInput, type readingOut } from "./on-scene-fields.ts";
+import { asLastSounded, sayLastKnown, sayReading } from "./on-scene-age.ts";
+import type { WatchedSpace } from "./on-scene-between.ts";
 import { faultsOf } from "./on-scene-faults.ts";
 import { readWatches } from "./on-scene-reading.ts";
-import { signsToLeave, warnOf } from "./on-scene-warnings.ts";
+import { signsToLeave, warnOf, type Scene } from "./on-scene-warnings.ts";
 import { defineQuestion } from "./question.ts";
 
 export const onSceneQuestion = defineQuestion({
@@ -36,36 +39,45 @@ export const onSceneQuestion = defineQuestion({
   },
   answer: (input) => {
     throwAny(faultsOf(input));
-    const assumptions = assumedOf(input);
     const dry = boatOf(input, []);
-    const sounding = input.readings.length === 0 ? undefined : readWatches(input, spaceOf(dry, input.spaces[0]!.name));
-    const levels = input.spaces.map((space, i) => (i === 0 ? sounding?.quantities.levelNow.p50 : space.level) ?? 0);
-    const lying = lieWithWater(boatOf(input, levels));
-    const hull = likelyHull(omitMissing(input.boat) as Parameters<typeof likelyHull>[0]);
-    const scene = { input, hull, lying, dryFreeboard: hull.depth - hull.draught, ...(sounding && { sounding }) };
+    const scene = sceneOf(input, dry);
+    const { sounding, lying, dryFreeboard, spaces } = scene;
     return {
-      ...(sounding && { reading: readingOf(input, sounding) }),
+      ...(sounding && { reading: readingOf(input, sounding, spaces[0]!.space) }),
       lying: lyingAs(lying),
-      dryFreeboard: scene.dryFreeboard,
-      hull: {
-        length: hull.length,
-        beam: hull.beam,
-        depth: hull.depth,
-        draught: hull.draught,
-        spaces: dry.compartments.map(({ name, from, to }) => ({ name, from, to })),
-      },
+      dryFreeboard,
+      hull: hullAs(scene.hull, dry),
       warnings: warnOf(scene),
       leave: signsToLeave(scene),
-      assumptions,
+      assumptions: assumedOf(input),
       cautions: CAUTIONS,
     };
   },
 });
 
+/** Soundings read, and how she lies with the water now in her. */
+function sceneOf(input: OnSceneInput, dry: FloatingVessel): Scene {
+  const spaces = watchedSpaces(input, dry);
+  const sounding = input.readings.length === 0 ? undefined : readWatches(input, spaces[0]!.space);
+  const levels = input.spaces.map((space, i) => (i === 0 ? sounding?.quantities.levelNow.p50 : space.level) ?? 0);
+  const lying = lieWithWater(boatOf(input, levels));
+  const hull = hullOf(input);
+  return { input, hull, lying, dryFreeboard: hull.depth - hull.draught, spaces, ...(sounding && { sounding }) };
+}
+
+function hullOf({ boat }: OnSceneInput): ReturnType<typeof likelyHull> {
+  return likelyHull(omitMissing(boat) as Parameters<typeof likelyHull>[0]);
+}
+
+function hullAs({ length, beam, depth, draught }: Scene["hull"], { compartments }: FloatingVessel) {
+  const spaces = compartments.map(({ name, from, to }) => ({ name, from, to }));
+  return { length, beam, depth, draught, spaces };
+}
+
 const CAUTIONS: CautionId[] = ["carbon-monoxide", "never-pump-fuel", "free-surface", "no-one-below-alone", "estimate"];
 
 function boatOf(input: OnSceneInput, levels: readonly number[]): FloatingVessel {
-  const hull = likelyHull(omitMissing(input.boat) as Parameters<typeof likelyHull>[0]);
+  const hull = hullOf(input);
   const compartments = input.spaces.map((space, i) => ({
     ...likelyCompartment(space, hull.length),
     level: Math.min(levels[i] ?? 0, hull.depth),
@@ -73,10 +85,22 @@ function boatOf(input: OnSceneInput, levels: readonly number[]): FloatingVessel 
   return { kind: "floating", hull, compartments };
 }
 
-function readingOf(input: OnSceneInput, sounding: Sounding): z.input<typeof readingOut> {
-  const { verdict, chances, holding, quantities, forecast, misfit, advice, nextSounding } = sounding;
+/** Every space with soundings, and what was pumped out of it; the first is the one that is read. */
+function watchedSpaces(input: OnSceneInput, dry: FloatingVessel): readonly WatchedSpace[] {
+  return input.spaces
+    .map(({ name, readings = [], pumping = [] }, i) => ({ name, ...(i === 0 ? input : { readings, pumping }) }))
+    .filter(({ readings }) => readings.length > 0)
+    .map(({ name, readings, pumping }) => ({ name, space: spaceOf(dry, name), readings, pumping }));
+}
+
+function readingOf(input: OnSceneInput, sounding: Sounding, space: SoundedSpace): z.input<typeof readingOut> {
+  const { verdict, chances, holding, quantities, forecast, misfit, trend, advice, nextSounding, age, stale } = sounding;
   return {
     soundings: input.readings.length,
+    age,
+    stale,
+    says: sayReading(sounding),
+    ...(stale && { lastKnown: sayLastKnown(readWatches(asLastSounded(input), space), age) }),
     verdict,
     chances,
     holding,
@@ -86,6 +110,7 @@ function readingOf(input: OnSceneInput, sounding: Sounding): z.input<typeof read
     dry: forecast.dry,
     loss: forecast.loss,
     misfit: misfit.flagged,
+    ...(trend && { trend }),
     advice: advice.filter(({ action }) => canDo(input, action)),
     nextSounding: input.readings.at(-1)!.at + nextSounding,
   };
@@ -103,9 +128,10 @@ function lyingAs(lying: Lying): LyingOut {
   return lying.kind === "afloat" ? { ...lying, inside: [...lying.inside] } : lying;
 }
 
-function assumedOf({ boat, hole }: OnSceneInput): Assumption[] {
+function assumedOf({ boat, hole, spaces }: OnSceneInput): Assumption[] {
   const all: (Assumption | false)[] = [
     ONE_HOLE,
+    spaces.length > 1 && EACH_FOR_ITSELF,
     boat.beam === undefined && GUESSED_BOAT,
     hole?.diameter === undefined && GUESSED_HOLE,
     GRAVITY,
@@ -117,6 +143,10 @@ function assumedOf({ boat, hole }: OnSceneInput): Assumption[] {
 const ONE_HOLE: Assumption = {
   what: "One space, one hole, pumps that move what is stated, all steady between the times written down; no waves.",
   effect: "A new inflow, a blocked strainer or a wrong sounding shows as soundings that do not fit.",
+};
+const EACH_FOR_ITSELF: Assumption = {
+  what: "Each space for itself: water that runs from one into another is not followed.",
+  effect: "It looks like a hole in the one and a pump in the other. Shut what is open between them, sound both.",
 };
 const GUESSED_BOAT: Assumption = {
   what: "Beam, depth and draught guessed from kind and length; the space a third of her, or the whole.",

@@ -110,7 +110,7 @@ const arrivalOut = z.strictObject({
 });
 
 const intervalOut = z.strictObject({ p05: z.number(), p50: z.number(), p95: z.number() });
-const trendOut = z.strictObject({
+export const trendOut = z.strictObject({
   kind: z.enum(["rising", "falling", "unclear"]),
   soundings: z.number().describe("How many it is from"),
   from: answered("time", "First of them, on the readings' clock"),
