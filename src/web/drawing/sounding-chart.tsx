@@ -36,7 +36,7 @@ export function SoundingChart(props: SoundingChartProps) {
 function Chart({ label, drawn, unit, sayTime, width }: SoundingChartProps & { readonly width: number }) {
   const id = useId();
   const height = width < 560 ? 270 : 340;
-  const frame: SoundingFrame = { left: 40, right: width - 14, top: 30, bottom: height - 44 };
+  const frame: SoundingFrame = { left: 40, right: width - 14, top: 42, bottom: height - 44 };
   const places = placeSoundings(drawn, unit, frame, sayTime);
   return (
     <svg width={width} height={height} role="img" aria-label={label}>
@@ -45,7 +45,7 @@ function Chart({ label, drawn, unit, sayTime, width }: SoundingChartProps & { re
           <rect x={frame.left} y={frame.top} width={frame.right - frame.left} height={frame.bottom - frame.top} />
         </clipPath>
       </defs>
-      <text x={0} y={18}>
+      <text x={0} y={16}>
         Level, {unit.symbol}
       </text>
       <Axes field={frame} up={places.up} across={places.across} />

@@ -1,4 +1,5 @@
 import type { CasualtyState } from "#readiness";
+import { STALE_AFTER } from "#flooding";
 import { describe, expect, it } from "vitest";
 import { freshnessOf, sayAge } from "./freshness.ts";
 
@@ -17,6 +18,11 @@ describe("how old the last sounding is", () => {
       age: 31 * MINUTE,
       isStale: true,
     });
+  });
+
+  it("is too old as soon as the estimate calls it stale", () => {
+    expect(freshnessOf({ soundings }, "s1", T0 + 1000 * STALE_AFTER).isStale).toBe(false);
+    expect(freshnessOf({ soundings }, "s1", T0 + 1000 * STALE_AFTER + 1).isStale).toBe(true);
   });
 
   it("is counted for each space by itself", () => {

@@ -19,11 +19,11 @@ describe("the line at the top", () => {
     const words = headlineOf({ ...usual, freshness: stale })!;
     expect(words).toMatchObject({ kind: "unknown", word: "NOT KNOWN", chance: "" });
     expect(words.detail).toBe("last sounding 47\u00a0min ago. Sound now");
-    expect(words.before).toMatch(/^When last sounded, at 16:44: GAINING, dry in about/);
+    expect(words.aside).toMatch(/^When last sounded, at 16:44: GAINING, dry in about/);
   });
 
   it("needs no answer to say that nothing is known, or that fuel was smelt", () => {
-    expect(headlineOf({ ...usual, answer: undefined, freshness: stale })).not.toHaveProperty("before");
+    expect(headlineOf({ ...usual, answer: undefined, freshness: stale })).not.toHaveProperty("aside");
     expect(headlineOf({ ...usual, answer: undefined, isFuelSmelt: true })?.word).toBe("FUEL SMELT");
   });
 

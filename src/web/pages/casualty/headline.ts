@@ -25,7 +25,7 @@ export function headlineOf({ answer, freshness, isFuelSmelt, refuel }: HeadlineG
     return {
       ...NOT_KNOWN,
       detail: `last sounding ${sayAge(freshness.age)} ago. Sound now`,
-      ...beforeOf(answer, freshness),
+      ...asideOf(answer, freshness),
     };
   }
   return answer && sayVerdict(answer, refuel);
@@ -39,8 +39,8 @@ const FUEL: VerdictWords = {
 };
 const NOT_KNOWN = { kind: "unknown", word: "NOT KNOWN", chance: "" } as const;
 
-function beforeOf(answer: OnSceneAnswer | undefined, { last }: Freshness): Pick<VerdictWords, "before"> {
+function asideOf(answer: OnSceneAnswer | undefined, { last }: Freshness): Pick<VerdictWords, "aside"> {
   if (!answer?.reading || last === undefined) return {};
   const { word, detail } = sayVerdict(answer);
-  return { before: `When last sounded, at ${sayClock(last)}: ${word}, ${detail}.` };
+  return { aside: `When last sounded, at ${sayClock(last)}: ${word}, ${detail}.` };
 }

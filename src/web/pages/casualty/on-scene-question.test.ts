@@ -52,7 +52,12 @@ describe("a sheet as a question", () => {
       { at: 360, level: 0.35 },
     ]);
     expect(question.pumping).toEqual([{ from: 300, flow: 0.003 }]);
-    expect(question.spaces[1]).toMatchObject({ name: "Hold", level: 0.1 });
+    expect(question.spaces[1]).toMatchObject({
+      name: "Hold",
+      level: 0.1,
+      readings: [{ at: 120, level: 0.1 }],
+      pumping: [],
+    });
     expect(onSceneQuestion(SHEET, NOW, "s2")!.pumping).toEqual([]);
   });
 
@@ -63,6 +68,9 @@ describe("a sheet as a question", () => {
 
   it("asks for how she was when last sounded or patched, however late it is", () => {
     expect(lastKnownQuestion(SHEET)).toMatchObject({ now: 360 });
+    const later = { ...SHEET.soundings[1]!, ...mark(9) };
+    const other = lastKnownQuestion({ ...SHEET, soundings: [...SHEET.soundings, later] }, "s1")!;
+    expect(other.spaces[1]!.readings).toEqual([{ at: 120, level: 0.1 }]);
     const patched = { ...SHEET, patches: [{ ...SHEET.soundings[0]!, at: "2027-03-14T10:06:30Z", open: 0.5 }] };
     expect(lastKnownQuestion(patched)).toMatchObject({ now: 390 });
     const sent: unknown = JSON.parse(JSON.stringify(lastKnownQuestion(SHEET)));

@@ -41,6 +41,8 @@ export function onSceneQuestion(casualty: CasualtyState, now: number, chosen?: s
         sort: one.sort,
         part: one.part,
         level: lastLevel(casualty, one.id),
+        readings: readingsOf(casualty, one.id),
+        pumping: pumpingOf(casualty, one.id),
       })),
     ],
     readings: readingsOf(casualty, space.id),
@@ -66,7 +68,12 @@ export function lastKnownQuestion(casualty: CasualtyState, chosen?: string): OnS
   const question = onSceneQuestion(casualty, Date.parse(casualty.opened.at), chosen);
   if (!question) return undefined;
   const seen = [...question.readings, ...(question.patches ?? [])].map(({ at }) => Number(at));
-  return { ...question, now: Math.max(0, ...seen) };
+  const now = Math.max(0, ...seen);
+  const spaces = question.spaces.map(({ readings = [], ...space }) => ({
+    ...space,
+    readings: readings.filter(({ at }) => Number(at) <= now),
+  }));
+  return { ...question, spaces, now };
 }
 
 /** Where an engine is not told of it may have more in it; a kit is taken to run full out until eased. */

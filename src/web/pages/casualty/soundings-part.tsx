@@ -4,6 +4,7 @@ import { Section, Table, type Column } from "../../parts/index.ts";
 import { usePreferences } from "../../theme/index.ts";
 import { levelUnit, sayClock, sayLevel } from "./say.ts";
 import { fanRows, soundingsDrawn } from "./soundings-drawn.ts";
+import { sayTrend, sayTrendAhead } from "./trend-words.ts";
 import type { Scene } from "./use-scene.ts";
 import { useSheet } from "./use-sheet.ts";
 
@@ -12,6 +13,7 @@ export function SoundingsPart({ scene }: { readonly scene: Scene }) {
   const { casualty, space } = useSheet();
   const { units } = usePreferences();
   const { answer } = scene.shown;
+  const trend = answer?.reading?.trend;
   const isForecast = !scene.isHistory && answer?.reading?.misfit !== true;
   const drawn = soundingsDrawn(casualty, space, isForecast ? answer : undefined, scene.minute);
   if (drawn.readings.length === 0) return null;
@@ -25,6 +27,11 @@ export function SoundingsPart({ scene }: { readonly scene: Scene }) {
         sayTime={sayClock}
       />
       {!isForecast && !casualty.closed && <p className="quiet">{scene.isHistory ? TOO_OLD : NO_FIT}</p>}
+      {trend && !scene.isHistory && (
+        <p>
+          <strong>{sayTrend(trend)}</strong> {sayTrendAhead(trend, units)}
+        </p>
+      )}
       <details className="casualty-more">
         <summary>The figures</summary>
         <Table

@@ -24,7 +24,8 @@ export function VerdictLine({ scene }: { readonly scene: Scene }) {
         <output className="verdict-words">
           {words ? <Words words={words} /> : <p className="verdict-word">COMPUTING…</p>}
         </output>
-        {words?.kind !== "fuel" && <p className="verdict-age">{words?.before ?? sayOrigin(scene.shown)}</p>}
+        {words?.aside !== undefined && <p className="verdict-age">{words.aside}</p>}
+        {words?.kind !== "fuel" && !scene.isHistory && <p className="verdict-age">{sayOrigin(scene.shown)}</p>}
         <ErrorBox error={scene.shown.error} title="Not computed" />
       </section>
       {isAway && words && <VerdictBar words={words} scene={scene} />}

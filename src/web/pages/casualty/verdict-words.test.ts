@@ -50,7 +50,16 @@ describe("the one line on scene", () => {
     const words = sayVerdict({ ...answer, reading: { ...answer.reading!, misfit: true } });
     expect(words).toMatchObject({ kind: "unknown", word: "MAY BE GAINING", chance: "" });
     expect(words.detail).toContain("do not fit");
+    expect(words).not.toHaveProperty("aside");
     expect(words.detail).not.toMatch(/\d/);
+  });
+
+  it("gives the trend where they do not fit, as a trend only", () => {
+    const rise = { p05: 0.0001, p50: 0.0002, p95: 0.0003 };
+    const trend = { kind: "rising", soundings: 4, from: 0, to: 600, rise, ahead: 900, level: rise } as const;
+    const answer = answerTo({});
+    const words = sayVerdict({ ...answer, reading: { ...answer.reading!, misfit: true, trend } });
+    expect(words).toMatchObject({ word: "MAY BE LOSING", aside: "Trend only: rising, by the last 4 soundings." });
   });
 
   it("says to look at a sounding above her deck edge", () => {

@@ -1,5 +1,6 @@
 import type { OnSceneAnswer } from "#questions";
 import { sayChance, sayClock, sayMinutes } from "./say.ts";
+import { sayTrend } from "./trend-words.ts";
 
 /** The one line: a word, and what it comes to. */
 export interface VerdictWords {
@@ -7,8 +8,8 @@ export interface VerdictWords {
   readonly word: string;
   readonly chance: string;
   readonly detail: string;
-  /** What was known when it was sounded last, where the line itself is about something else. */
-  readonly before?: string;
+  /** Said small below: how she was when last sounded, where that is not known now; a trend, where nothing fits. */
+  readonly aside?: string;
 }
 
 /** Dry this soon is dry now [s]. */
@@ -27,7 +28,8 @@ export function sayVerdict(answer: OnSceneAnswer, refuel?: number): VerdictWords
   const { reading, leave, warnings } = answer;
   if (!reading) return NOT_SOUNDED;
   if (warnings.some(({ kind }) => kind === "above-deck")) return ABOVE_DECK;
-  const { kind, chance } = reading.verdict;
+  const { chance } = reading.verdict;
+  const kind = likelyKind(reading);
   const isSure = chance >= SURE && !reading.misfit;
   const detail = reading.misfit ? MISFIT : detailOf(reading, leave.kind === "now");
   return {
@@ -35,7 +37,15 @@ export function sayVerdict(answer: OnSceneAnswer, refuel?: number): VerdictWords
     word: isSure ? kind.toUpperCase() : `MAY BE ${kind.toUpperCase()}`,
     chance: reading.misfit ? "" : sayChance(chance),
     detail: [detail, refuel && `refuel at ${sayClock(refuel)}`].filter(Boolean).join(", "),
+    ...(reading.trend && { aside: sayTrend(reading.trend) }),
   };
+}
+
+const TRENDS = { rising: "losing", falling: "gaining", unclear: undefined } as const;
+
+/** Where nothing fits, the last soundings are nearer the truth than an estimate that does not account for them. */
+function likelyKind({ verdict, trend }: Reading): Reading["verdict"]["kind"] {
+  return (trend && TRENDS[trend.kind]) ?? verdict.kind;
 }
 
 /** Before the first sounding there is nothing to wait for. */
