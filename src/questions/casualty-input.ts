@@ -217,9 +217,21 @@ const GRAVITY: Assumption = {
   effect: "Heel, list and righting levers are guesses; a measured roll period is better.",
 };
 
+/** Keel to deck edge. */
+function depthOf(hull: HullForm): number {
+  if (hull.form !== "offsets") return hull.depth;
+  return Math.max(...hull.stations.flatMap((one) => one.offsets.map(({ z }) => z)));
+}
+
+/** A draught beyond the deck edge is no draught: she is under. */
+export function checkDraught(hull: HullForm, draught: number | undefined, faults: Faults): void {
+  const depth = depthOf(hull);
+  if (draught === undefined || draught <= depth * (1 + 1e-9)) return;
+  faults.push(wrong("draught", draught, `at most the depth, ${depth} m`, "Her deck edge would be under: check both."));
+}
+
 function checkFloats(hull: HullForm, draught: number | undefined, faults: Faults): void {
-  const depth =
-    hull.form === "offsets" ? Math.max(...hull.stations.flatMap((one) => one.offsets.map((p) => p.z))) : hull.depth;
+  const depth = depthOf(hull);
   const floats = draught ?? hull.draught ?? depth / 2;
   if (floats >= depth && hull.form !== "wigley") {
     faults.push(

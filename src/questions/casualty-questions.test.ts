@@ -98,6 +98,7 @@ describe("what cannot be is refused, every fault at once", () => {
 
   it.each([
     ["hydrostatics", { hull: { form: "box", length: 9, beam: 2.6, draught: 0 } }, "hull.draught"],
+    ["hydrostatics", { hull: { form: "box", length: 9, beam: 2.6, depth: 1.4, draught: 0.7 }, draught: 3 }, "draught"],
     ["inflow", { opening: { kind: "hole" }, outsideLevel: 1, insideLevel: 0 }, "opening.diameter"],
     [
       "inflow",

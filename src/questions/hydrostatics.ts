@@ -3,7 +3,7 @@ import type { Fault } from "#base";
 import { z } from "zod";
 import { assumptionsOut, type Assumption } from "./assumptions.ts";
 import { hullIn } from "./casualty-fields.ts";
-import { omitMissing, resolveHull, throwAny } from "./casualty-input.ts";
+import { checkDraught, omitMissing, resolveHull, throwAny } from "./casualty-input.ts";
 import { answered, quantity } from "./quantity-field.ts";
 import { defineQuestion } from "./question.ts";
 
@@ -39,6 +39,7 @@ export const hydrostaticsQuestion = defineQuestion({
     const assumptions: Assumption[] = density === undefined ? [SEA] : [];
     const faults: Fault[] = [];
     const form = resolveHull(hull, faults, assumptions);
+    checkDraught(form, draught, faults);
     throwAny(faults);
     const made = makeHull(form);
     const attitude = { draught: draught ?? made.draught, ...omitMissing({ heel, trim }) };
