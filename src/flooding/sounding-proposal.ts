@@ -1,6 +1,6 @@
-/** Points come in eight blocks of one sequence: whole blocks are even, every eighth point would lie in one corner. */
+/** Points come in 32 blocks of one sequence: whole blocks are even, every 32nd point would lie in one corner. */
 const BLOCKS = 32;
-/** Two blocks are drawn from a normal this much wider than what is left, so that no tail is left out. */
+/** Four blocks are drawn from a normal this much wider than what is left, so that no tail is left out. */
 const WIDE_BLOCKS = 4;
 const WIDE = 2.5;
 const NARROW = 1.2;
@@ -79,17 +79,22 @@ export function fitProposal(
 ): Proposal {
   const { dimensions, split } = target;
   const cloud = { points, weights, dimensions };
-  const all = Int32Array.from(weights.keys()).filter((n) => weights[n]! > 1e-12);
-  const whole = momentsOf(cloud, all);
-  const isLow = (n: number): boolean => points[n * dimensions + split.place]! < split.at;
-  let parts: Part[] = partedBy(cloud, { members: all, moments: whole }, isLow);
-  for (let cut = 0; cut < CUTS; cut += 1) parts = parts.flatMap((part) => partedBy(cloud, part, acrossOf(cloud, part)));
+  const members = Int32Array.from(weights.keys()).filter((n) => weights[n]! > 1e-12);
+  const whole = { members, moments: momentsOf(cloud, members) };
+  const parts = partsOf(cloud, whole, split);
   const shares = shareOut(
-    parts.map((part) => part.moments.weight),
+    parts.map(({ moments }) => moments.weight),
     BLOCKS - WIDE_BLOCKS,
   );
-  const close = parts.map((part, k) => normalOf(part.moments, shares[k]!, NARROW));
-  return [normalOf(whole, WIDE_BLOCKS, WIDE, split.place), ...close];
+  const close = parts.map(({ moments }, k) => normalOf(moments, shares[k]!, NARROW));
+  return [normalOf(whole.moments, WIDE_BLOCKS, WIDE, split.place), ...close];
+}
+
+function partsOf(cloud: WeightedPoints, whole: Part, split: Split): readonly Part[] {
+  const isLow = (n: number): boolean => cloud.points[n * cloud.dimensions + split.place]! < split.at;
+  let parts = partedBy(cloud, whole, isLow);
+  for (let cut = 0; cut < CUTS; cut += 1) parts = parts.flatMap((part) => partedBy(cloud, part, acrossOf(cloud, part)));
+  return parts;
 }
 
 /** A part with less than so many effective points has no shape of its own. */

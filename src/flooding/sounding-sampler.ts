@@ -28,6 +28,7 @@ export interface Belief {
   readonly rounds: number;
   /** Number of the likeliest point, prior included. */
   readonly best: number;
+  /** Log of its likelihood and prior together. */
   readonly bestLog: number;
 }
 
@@ -70,25 +71,26 @@ export function sampleBelief(target: Target): Belief {
 /** Two rounds' points together, each round counting by its effective points. */
 function pooled(one: Belief, other: Belief): Belief {
   const share = one.effective / (one.effective + other.effective);
-  const points = new Float64Array(one.points.length + other.points.length);
-  points.set(one.points);
-  points.set(other.points, one.points.length);
-  const weights = new Float64Array(one.weights.length + other.weights.length);
-  weights.set(one.weights.map((weight) => share * weight));
-  weights.set(
+  const weights = joined(
+    one.weights.map((weight) => share * weight),
     other.weights.map((weight) => (1 - share) * weight),
-    one.weights.length,
   );
-  const best = other.bestLog > one.bestLog ? one.weights.length + other.best : one.best;
+  const isBetter = other.bestLog > one.bestLog;
   return {
-    points,
+    ...(isBetter ? other : one),
+    points: joined(one.points, other.points),
     weights,
-    dimensions: one.dimensions,
     effective: effectiveOf(weights),
     rounds: other.rounds,
-    best,
-    bestLog: Math.max(one.bestLog, other.bestLog),
+    best: isBetter ? one.weights.length + other.best : one.best,
   };
+}
+
+function joined(one: Float64Array, other: Float64Array): Float64Array {
+  const both = new Float64Array(one.length + other.length);
+  both.set(one);
+  both.set(other, one.length);
+  return both;
 }
 
 /** Weights to fit by: no point counts more than 1/√n, so that one lucky point does not draw everything to itself. */
