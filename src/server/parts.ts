@@ -12,6 +12,18 @@ export interface DemoAccount {
   readonly pin: string;
 }
 
+/** How long a connection may keep the server waiting [ms]. */
+export interface Patience {
+  /** For the whole of a request's headers. */
+  readonly headersMs: number;
+  /** For the whole of a request. */
+  readonly requestMs: number;
+  /** Without a byte in either direction. */
+  readonly idleMs: number;
+  /** Between two looks at who has had time enough. */
+  readonly sweepMs: number;
+}
+
 /** What the start file hands the server. Tests hand it a store in memory and a clock of their own. */
 export interface ServerOptions {
   readonly store: LogStore;
@@ -26,6 +38,8 @@ export interface ServerOptions {
   readonly demo?: readonly DemoAccount[];
   /** Looks whether the data were taken away under the server: then nothing more may be acknowledged. */
   readonly dataLoss?: () => DataLoss | undefined;
+  /** How long a connection may keep the server waiting, where not as ever. */
+  readonly patience?: Patience;
   /** Where faults of the server itself are written; silent when absent. */
   readonly log?: { readonly level: "warn" | "error" };
 }

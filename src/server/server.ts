@@ -5,7 +5,7 @@ import { addInviteRoutes } from "./invite-routes.ts";
 import { addLiveRoute } from "./live-routes.ts";
 import { addPages } from "./pages.ts";
 import { addPaperRoutes } from "./paper-routes.ts";
-import type { Parts, ServerOptions } from "./parts.ts";
+import type { Parts, Patience, ServerOptions } from "./parts.ts";
 import { addPasskeyRoutes } from "./passkey-routes.ts";
 import { addPhotoRoutes } from "./photo-routes.ts";
 import { answerProblems, answerUnroutable } from "./problem.ts";
@@ -21,8 +21,11 @@ import { raiseShield } from "./shield.ts";
 import { addSignInRoutes } from "./sign-in-routes.ts";
 import { addStationRoutes } from "./station-routes.ts";
 
-/** A request must have arrived within this time [ms]: long enough for a day's lines over a poor line at sea. */
-const REQUEST_MS = 600_000;
+/**
+ * A request has ten minutes to arrive: long enough for a day's lines over a poor line at sea, and for a photo at 2 kB/s.
+ * Its headers, a few hundred bytes, have twenty seconds, and no connection may be silent for two minutes.
+ */
+const PATIENCE: Patience = { requestMs: 600_000, headersMs: 20_000, idleMs: 120_000, sweepMs: 5000 };
 /** The most bytes of an ordinary request; pushes and photos have their own limits. */
 const BODY_BYTES_LIMIT = 256 * 1024;
 
@@ -34,24 +37,32 @@ const BODY_BYTES_LIMIT = 256 * 1024;
  */
 export async function createServer(options: ServerOptions): Promise<FastifyInstance> {
   const parts: Parts = { ...options, demo: options.demo ?? [], roster: createRoster(options.store) };
+  const app = openApp(options);
+  const plain = app as unknown as FastifyInstance;
+  answerProblems(plain);
+  await raiseShield(plain, isEncrypted(options));
+  refuseWithoutData(plain, options);
+  guardRoutes(plain, parts);
+  await addRoutes(app, parts);
+  return plain;
+}
+
+function openApp({ log, origin, patience = PATIENCE }: ServerOptions): Routes {
   const app = Fastify({
-    logger: options.log ?? false,
+    logger: log ?? false,
     bodyLimit: BODY_BYTES_LIMIT,
-    requestTimeout: REQUEST_MS,
+    requestTimeout: patience.requestMs,
+    connectionTimeout: patience.idleMs,
+    http: { headersTimeout: patience.headersMs, connectionsCheckingInterval: patience.sweepMs },
     frameworkErrors: answerUnroutable,
     // Also while it closes every answer is in our own words.
     return503OnClosing: false,
     // A proxy on this machine or this network says who asks and over what; only where one is set up.
-    trustProxy: options.origin === undefined ? false : ["loopback", "linklocal", "uniquelocal"],
+    trustProxy: origin === undefined ? false : ["loopback", "linklocal", "uniquelocal"],
   }).withTypeProvider<ZodTypeProvider>();
   app.setValidatorCompiler(validatorCompiler);
   app.setSerializerCompiler(serializerCompiler);
-  answerProblems(app as unknown as FastifyInstance);
-  await raiseShield(app as unknown as FastifyInstance, isEncrypted(options));
-  refuseWithoutData(app as unknown as FastifyInstance, options);
-  guardRoutes(app as unknown as FastifyInstance, parts);
-  await addRoutes(app, parts);
-  return app as unknown as FastifyInstance;
+  return app as Routes;
 }
 
 async function addRoutes(app: Routes, parts: Parts): Promise<void> {
