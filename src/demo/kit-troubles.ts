@@ -17,7 +17,7 @@ export function troubleActs(life: KitLife, turnarounds: readonly number[]): Act[
     case "open":
       return [actAt(today - 9 * HOUR_MS, life, leaveOpen)];
     case "away":
-      return [actAt(today - 30 * HOUR_MS, life, handOver)];
+      return [actAt(today - 29.8 * HOUR_MS, life, handOver)];
     case "grounded":
       return [actAt(today - 4 * DAY_MS + 9 * HOUR_MS, life, ground)];
     default:

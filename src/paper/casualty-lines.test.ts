@@ -1,8 +1,7 @@
 import type { Entry } from "#log";
 import type { Bodies, EntryKind } from "#readiness";
 import { describe, expect, it } from "vitest";
-import { timelineLines } from "./casualty-lines.ts";
-import type { CasualtyTimeline } from "./casualty-timeline.ts";
+import { timelineLines, type TimelineLog } from "./casualty-lines.ts";
 
 const PUMP = { pump: "p", name: "Pump 1", space: "s1", running: false, flow: 0.0037 };
 
@@ -13,8 +12,8 @@ function line<Kind extends EntryKind>(minute: number, kind: Kind, body: Bodies[K
   };
 }
 
-function wordsOf(lines: CasualtyTimeline["lines"], kits: CasualtyTimeline["kits"] = []): readonly string[] {
-  const told = timelineLines({ lines, kits, units: "metric" } as unknown as CasualtyTimeline);
+function wordsOf(lines: TimelineLog["lines"], kits: TimelineLog["kits"] = []): readonly string[] {
+  const told = timelineLines({ lines, kits, units: "metric" });
   return told.map(({ at, words }) => `${at.slice(14, 16)} ${words.replaceAll("\u00a0", " ")}`);
 }
 

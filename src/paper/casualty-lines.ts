@@ -1,7 +1,28 @@
 import { formatEstimate, formatQuantity, type UnitSystem } from "#base";
 import type { Entry } from "#log";
-import { isCasualtyKind, type Bodies, type CasualtyBodies, type KitBodies, type PumpSetting } from "#readiness";
-import type { CasualtyTimeline } from "./casualty-timeline.ts";
+import {
+  isCasualtyKind,
+  type Bodies,
+  type CasualtyBodies,
+  type HandOver,
+  type KitBodies,
+  type PumpSetting,
+} from "#readiness";
+
+/** What a timeline is told from. */
+export interface TimelineLog {
+  /** Every line in order, struck ones too, with the reason where one was struck. */
+  readonly lines: readonly { readonly entry: Entry; readonly struck?: string }[];
+  /** Kits that were on her; without a hand-over where none was written down. */
+  readonly kits: readonly KitOnPaper[];
+  readonly units: UnitSystem;
+}
+
+/** A kit that was on her. */
+export interface KitOnPaper {
+  readonly name: string;
+  readonly handed?: Pick<HandOver, "at" | "method"> & { readonly by: string };
+}
 
 /** One line of the timeline, in words. */
 export interface TimelineLine {
@@ -17,7 +38,7 @@ export interface TimelineLine {
  * What happened, line by line in the order in which it happened: the sheet's own lines and the hand-overs of kits. A
  * pump set as it already was is no event; struck lines are told, and change nothing.
  */
-export function timelineLines({ lines, kits, units }: CasualtyTimeline): readonly TimelineLine[] {
+export function timelineLines({ lines, kits, units }: TimelineLog): readonly TimelineLine[] {
   const teller = createTeller(units);
   const own = lines
     .filter(({ entry }) => isCasualtyKind(entry.kind))
@@ -26,7 +47,7 @@ export function timelineLines({ lines, kits, units }: CasualtyTimeline): readonl
       return words === undefined ? [] : [{ at: happened(entry), words, by: entry.by, isGrave: isGrave(entry) }];
     });
   const handed = kits.flatMap(({ name, handed: one }) =>
-    one ? [{ at: one.at, words: handOverWords(name, one.method), by: one.by, isGrave: false }] : [],
+    one ? [{ at: one.at, words: `${name} handed over, ${METHODS[one.method]}`, by: one.by, isGrave: false }] : [],
   );
   return [...handed, ...own].toSorted((one, other) => Date.parse(one.at) - Date.parse(other.at));
 }
@@ -39,9 +60,9 @@ const METHODS: Readonly<Record<KitBodies["handed-over"]["method"], string>> = {
   other: "another way",
 };
 
-/** "Pump 11 handed over, on a line". */
-export function handOverWords(name: string, method: KitBodies["handed-over"]["method"]): string {
-  return `${name} handed over, ${METHODS[method]}`;
+/** How a kit went across: "on a line". */
+export function methodWords(method: KitBodies["handed-over"]["method"]): string {
+  return METHODS[method];
 }
 
 function isGrave({ kind }: Entry): boolean {

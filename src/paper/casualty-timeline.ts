@@ -1,29 +1,17 @@
-import { formatQuantity, type UnitSystem } from "#base";
-import type { Entry } from "#log";
-import type { CasualtyState, HandOver } from "#readiness";
+import { formatQuantity } from "#base";
+import type { CasualtyState } from "#readiness";
 import { writeTable, type Row } from "./rows.ts";
 import { createSheet, type Sheet } from "./sheet.ts";
 import { writeLevels } from "./casualty-levels.ts";
-import { handOverWords, timelineLines, utcWords } from "./casualty-lines.ts";
+import { methodWords, timelineLines, utcWords, type KitOnPaper, type TimelineLog } from "./casualty-lines.ts";
 
-export interface CasualtyTimeline {
+export interface CasualtyTimeline extends TimelineLog {
   readonly stationName: string;
   readonly casualty: CasualtyState;
-  /** Every line in order, struck ones too, with the reason where one was struck. */
-  readonly lines: readonly { readonly entry: Entry; readonly struck?: string }[];
-  /** Kits that were on her; without a hand-over where none was written down. */
-  readonly kits: readonly KitOnPaper[];
   /** Name by person id. */
   readonly people: ReadonlyMap<string, string>;
-  readonly units: UnitSystem;
   /** RFC 3339 */
   readonly now: string;
-}
-
-/** A kit that was on her. */
-export interface KitOnPaper {
-  readonly name: string;
-  readonly handed?: Pick<HandOver, "at" | "method"> & { readonly by: string };
 }
 
 /**
@@ -68,7 +56,7 @@ function writeSummary(sheet: Sheet, timeline: CasualtyTimeline): void {
 
 function kitWords({ name, handed }: KitOnPaper): string {
   if (handed === undefined) return `${name}, pumped on her; no hand-over written down`;
-  return `${handOverWords(name, handed.method)} ${utcWords(handed.at)}`;
+  return `${name}, ${utcWords(handed.at)}, ${methodWords(handed.method)}`;
 }
 
 function nameOf({ people }: CasualtyTimeline, person: string): string {

@@ -1,6 +1,6 @@
 import { uprightSpace } from "#flooding";
 import { describe, expect, it } from "vitest";
-import { betweenWarnings, type WatchedSpace } from "./on-scene-between.ts";
+import { betweenWarning, type WatchedSpace } from "./on-scene-between.ts";
 
 type Readings = WatchedSpace["readings"];
 
@@ -16,27 +16,24 @@ const RISING = watched("cabin", 8, linear(0.2, 0.3));
 
 describe("water running between two spaces", () => {
   it("is warned of by name, whichever of them comes first", () => {
-    const [warning, ...others] = betweenWarnings([FALLING, RISING]);
-    expect(others).toEqual([]);
+    const warning = betweenWarning([FALLING, RISING]);
     expect(warning).toMatchObject({ kind: "between-spaces", signal: "WARNING" });
     expect(warning!.says).toContain("between engine room and cabin: the first loses about what the second gains");
-    expect(betweenWarnings([RISING, FALLING])).toEqual([warning]);
+    expect(betweenWarning([RISING, FALLING])).toEqual(warning);
   });
 
   it("goes by volumes, not by levels: a small rise of a large space is a great deal of water", () => {
     const wide = watched("hold", 40, linear(0.2, 0.25));
-    expect(betweenWarnings([watched("locker", 1, linear(0.8, 0.4)), wide])).toEqual([]);
-    expect(betweenWarnings([watched("locker", 4, linear(0.8, 0.4)), wide])).toHaveLength(1);
+    expect(betweenWarning([watched("locker", 1, linear(0.8, 0.4)), wide])).toBeUndefined();
+    expect(betweenWarning([watched("locker", 4, linear(0.8, 0.4)), wide])).toBeDefined();
   });
 
   it("goes by what pumps do not account for, in the one and in the other", () => {
     const run = { from: 0, flow: 0.9 / 1200 };
-    expect(betweenWarnings([watched("engine room", 6, FALLING.readings, [run]), RISING])).toEqual([]);
-    expect(betweenWarnings([watched("engine room", 6, FALLING.readings, [{ ...run, to: 200 }]), RISING])).toHaveLength(
-      1,
-    );
+    expect(betweenWarning([watched("engine room", 6, FALLING.readings, [run]), RISING])).toBeUndefined();
+    expect(betweenWarning([watched("engine room", 6, FALLING.readings, [{ ...run, to: 200 }]), RISING])).toBeDefined();
     const heldByPump = watched("cabin", 8, linear(0.3, 0.3), [run]);
-    expect(betweenWarnings([FALLING, heldByPump])).toHaveLength(1);
+    expect(betweenWarning([FALLING, heldByPump])).toBeDefined();
   });
 
   it.each<[string, WatchedSpace]>([
@@ -61,7 +58,13 @@ describe("water running between two spaces", () => {
       ),
     ],
   ])("is not warned of where the other %s", (_, other) => {
-    expect(betweenWarnings([FALLING, other])).toEqual([]);
+    expect(betweenWarning([FALLING, other])).toBeUndefined();
+  });
+
+  it("is told of the two with most of it, once", () => {
+    const more = watched("forepeak", 12, linear(0.2, 0.3));
+    const twice = watched("hold", 12, linear(0.7, 0.6));
+    expect(betweenWarning([FALLING, RISING, twice, more])!.says).toContain("between hold and");
   });
 
   it("looks back half an hour, between soundings too", () => {
@@ -71,10 +74,10 @@ describe("water running between two spaces", () => {
       { at: 1200, level: 0.45 },
     ];
     expect(
-      betweenWarnings([
+      betweenWarning([
         watched("engine room", 6, early),
         watched("cabin", 8, [{ at: -6000, level: 0 }, ...RISING.readings]),
       ]),
-    ).toEqual([]);
+    ).toBeUndefined();
   });
 });

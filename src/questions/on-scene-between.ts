@@ -19,19 +19,18 @@ const SEEN = 0.04;
 const COMPARABLE = 3;
 
 /**
- * Warns of every two spaces of which one lost water that its pumps do not account for while the other gained about as
- * much: within a factor of three, over the last half hour in which both were sounded.
+ * Warns of two spaces of which one lost water that its pumps do not account for while the other gained about as much:
+ * within a factor of three, over the last half hour in which both were sounded. Of several such, the two with most of it.
  *
  * @param spaces - of one boat, on one clock
  * @source this program's judgement, docs/methods/soundings.md
  */
-export function betweenWarnings(spaces: readonly WatchedSpace[]): OnSceneWarning[] {
-  return spaces.flatMap((one, i) =>
-    spaces.slice(i + 1).flatMap((other) => {
-      const [falling, rising] = changesOf(one, other).toSorted((a, b) => a.water - b.water);
-      return falling && rising && isRunning(falling, rising) ? [betweenWarning(falling.name, rising.name)] : [];
-    }),
-  );
+export function betweenWarning(spaces: readonly WatchedSpace[]): OnSceneWarning | undefined {
+  const pairs = spaces.flatMap((one, i) => spaces.slice(i + 1).map((other) => changesOf(one, other)));
+  const [most] = pairs
+    .filter(([falling, rising]) => falling && rising && isRunning(falling, rising))
+    .toSorted(([one], [other]) => one!.water - other!.water);
+  return most && warningOf(most[0]!.name, most[1]!.name);
 }
 
 /** Water let in less water let out by ways nobody told of [m³], and the least that would be seen. */
@@ -47,13 +46,14 @@ function isRunning(falling: Change, rising: Change): boolean {
   return isSeen && Math.max(lost, gained) <= COMPARABLE * Math.min(lost, gained);
 }
 
-/** Over the time in which both were sounded; nothing where that is too short. */
+/** The one that lost most first, over the time in which both were sounded; nothing where that is too short. */
 function changesOf(one: WatchedSpace, other: WatchedSpace): readonly Change[] {
   const firsts = [one, other].map(({ readings }) => readings[0]?.at ?? Number.POSITIVE_INFINITY);
   const lasts = [one, other].map(({ readings }) => readings.at(-1)?.at ?? Number.NEGATIVE_INFINITY);
   const to = Math.min(...lasts);
   const from = Math.max(...firsts, to - LOOKED_BACK);
-  return to - from < SHORTEST ? [] : [one, other].map((watched) => changeOf(watched, from, to));
+  if (to - from < SHORTEST) return [];
+  return [one, other].map((watched) => changeOf(watched, from, to)).toSorted((a, b) => a.water - b.water);
 }
 
 function changeOf({ name, space, readings, pumping }: WatchedSpace, from: number, to: number): Change {
@@ -87,7 +87,7 @@ function volumeAt({ volumes, areas, step }: SoundedSpace, level: number): number
   return volumes[piece]! + (volumes[piece + 1]! - volumes[piece]!) * (level / step - piece);
 }
 
-function betweenWarning(falling: string, rising: string): OnSceneWarning {
+function warningOf(falling: string, rising: string): OnSceneWarning {
   return {
     kind: "between-spaces",
     signal: "WARNING",

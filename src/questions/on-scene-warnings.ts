@@ -1,7 +1,7 @@
 import { formatQuantity } from "#base";
 import { gmFromRollPeriod, type Lying, type Sounding, type SoundingWarningKind } from "#flooding";
 import { staleWarning } from "./on-scene-age.ts";
-import { betweenWarnings, type WatchedSpace } from "./on-scene-between.ts";
+import { betweenWarning, type WatchedSpace } from "./on-scene-between.ts";
 import type { OnSceneInput, OnSceneWarning } from "./on-scene-fields.ts";
 
 /** What warnings go by, besides what was given. */
@@ -32,7 +32,7 @@ export function warnOf(scene: Scene): OnSceneWarning[] {
     ...stabilityWarnings(scene),
     freeboardWarning(scene),
     staleWarning(scene.sounding),
-    ...betweenWarnings(scene.spaces),
+    betweenWarning(scene.spaces),
     ...soundingWarnings(scene),
   ];
   const order = ["DANGER", "WARNING", "CAUTION", "NOTICE"] as const;
