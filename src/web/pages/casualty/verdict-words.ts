@@ -36,7 +36,7 @@ export function sayVerdict(answer: OnSceneAnswer, refuel?: number): VerdictWords
     kind: isSure ? kind : "unknown",
     word: isSure ? kind.toUpperCase() : `MAY BE ${kind.toUpperCase()}`,
     chance: reading.misfit ? "" : sayChance(chance),
-    detail: [detail, refuel && `refuel at ${sayClock(refuel)}`].filter(Boolean).join(", "),
+    detail: [detail, !reading.misfit && refuel && `refuel at ${sayClock(refuel)}`].filter(Boolean).join(", "),
     ...(reading.trend && { aside: sayTrend(reading.trend) }),
   };
 }
@@ -62,7 +62,7 @@ const ABOVE_DECK: VerdictWords = {
   detail: "higher than her deck edge, by what is known of her",
 };
 /** No time and no chance then: they would be of a boat that is not this one. */
-const MISFIT = "the soundings do not fit: no time can be given; sound again, look at strainer and hole";
+const MISFIT = "the soundings do not fit: sound again, look at strainer and hole; no time can be given";
 
 type Reading = NonNullable<OnSceneAnswer["reading"]>;
 
