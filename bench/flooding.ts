@@ -1,19 +1,15 @@
 // Time of a one-hour flood beside scipy's LSODA in the same run, where python3 with scipy is there; of a soundings'
 // posterior; and what compartments and readings cost. Medians; the machine's own load shows in both sides.
-// Floods are timed twice: by the closed form, which is exact for one upright space at a held level, and by the general
-// simulation, which also watches for events. The wanted ratio is judged on the closed form, as it is what answers there.
+// Floods are timed as the `flood` question asks for them, in the bundle that ships, and each is judged.
+import { build } from "esbuild";
 import { spawnSync } from "node:child_process";
-import { fileURLToPath } from "node:url";
-import {
-  levelAfter,
-  likelyPrior,
-  readSoundings,
-  simulateFlood,
-  strengthOf,
-  uprightSpace,
-  type FloodCase,
-  type SoundingCase,
-} from "#flooding";
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath, pathToFileURL } from "node:url";
+import type * as Flooding from "#flooding";
+import { likelyPrior, readSoundings, simulateFlood, uprightSpace, type FloodCase, type SoundingCase } from "#flooding";
+import { FLOODS, type Flood } from "./casualties/one-space.ts";
 
 const WANTED_RATIO = 20;
 const WANTED_POSTERIOR = 0.15;
@@ -33,76 +29,65 @@ function secondsOf(act: () => unknown, runs: number): number {
   return median(times);
 }
 
-function held(start: number, pumped: number): FloodCase {
-  return {
-    vessel: { kind: "fixed", outsideLevel: 1.6, compartments: [{ name: "hold", area: 20, level: start }] },
-    openings: [{ name: "hole", into: "hold", opening: { kind: "hole", area: (Math.PI / 4) * 0.15 ** 2, height: 0 } }],
-    pumps: pumped > 0 ? [{ name: "pump", compartment: "hold", delivery: { kind: "steady", flow: pumped } }] : [],
-    duration: 3600,
-    step: 1800,
-    accuracy: { relative: 1e-6, absolute: 1e-8 },
-  };
-}
-
-const CASES: Readonly<Record<string, FloodCase>> = {
-  fills: held(0, 0),
-  "rises to rest against a pump": held(0, 0.03),
-  "falls to rest": held(1.55, 0.03),
-};
-
 interface Peer {
   readonly version: string;
-  readonly cases: Readonly<
-    Record<string, { readonly seconds: number; readonly level: number; readonly rates: number }>
-  >;
+  readonly cases: Readonly<Record<string, Measured>>;
+}
+
+interface Measured {
+  readonly seconds: number;
+  /** Without the event that is the answer, told when it will be [s]. */
+  readonly told?: number;
+  readonly answer: number;
 }
 
 function askPeer(): Peer | undefined {
   const script = fileURLToPath(new URL("./casualties/lsoda.py", import.meta.url));
-  const run = spawnSync("python3", [script], { encoding: "utf8" });
+  const asked = Object.fromEntries(FLOODS.map(({ name, family, inputs }) => [name, { family, inputs }]));
+  const run = spawnSync("python3", [script], { encoding: "utf8", input: JSON.stringify(asked) });
+  if (run.status !== 0) console.log(`no peer: ${run.stderr.trim().split("\n").at(-1) ?? "no python3"}`);
   return run.status === 0 ? (JSON.parse(run.stdout) as Peer) : undefined;
 }
 
-function micro(seconds: number): string {
-  return `${(seconds * 1e6).toFixed(1).padStart(9)} µs`;
+/** The room as it ships: one file by esbuild. */
+async function shipped(): Promise<typeof Flooding> {
+  const folder = mkdtempSync(join(tmpdir(), "bench-"));
+  const outfile = join(folder, "flooding.mjs");
+  const entry = fileURLToPath(new URL("../src/flooding/index.ts", import.meta.url));
+  await build({ entryPoints: [entry], outfile, bundle: true, platform: "node", format: "esm", logLevel: "error" });
+  const room = (await import(pathToFileURL(outfile).href)) as typeof Flooding;
+  rmSync(folder, { recursive: true });
+  return room;
 }
 
-function beside(seconds: number, there: Peer["cases"][string] | undefined): string {
-  return there ? `   ${(there.seconds / seconds).toFixed(1)}x as fast as LSODA` : "";
+const micro = (seconds: number): string => `${(seconds * 1e6).toFixed(1).padStart(7)} µs`;
+
+function besideTold(told: number | undefined, seconds: number): string {
+  return told === undefined ? "" : `   (told the time: ${micro(told).trim()}, ${(told / seconds).toFixed(0)}x)`;
 }
 
-/** Levels after half an hour and an hour. */
-function exactly(given: FloodCase): number[] {
-  const { area, level } = given.vessel.compartments[0] as { area: number; level: number };
-  const pump = given.pumps[0]?.delivery;
-  const pumped = pump?.kind === "steady" ? pump.flow : 0;
-  const space = { area, strength: strengthOf(given.openings[0]!.opening), hole: 0, outside: 1.6, pumped };
-  return [1800, 3600].map((seconds) => levelAfter(space, level, seconds));
+function benchFlood(flood: Flood, simulate: typeof simulateFlood, there: Measured | undefined): boolean {
+  const run = simulate(flood.given);
+  const many = Array.from({ length: 100 });
+  const seconds = secondsOf(() => many.forEach(() => simulate(flood.given)), 60) / 100;
+  const carried = `${run.counters.exact} of ${run.counters.phases}`;
+  const start = `${flood.name.padEnd(30)}${micro(seconds)}   closed form ${carried}`;
+  if (there === undefined) return console.log(start) === undefined;
+  const ratio = there.seconds / seconds;
+  const apart = Math.abs(flood.answerOf(run) / there.answer - 1).toExponential(0);
+  console.log(
+    `${start}   LSODA ${micro(there.seconds)}, ${apart} apart: ${ratio.toFixed(0)}x${besideTold(there.told, seconds)}`,
+  );
+  return ratio >= WANTED_RATIO;
 }
 
-function benchFloods(): boolean {
+async function benchFloods(): Promise<boolean> {
+  const { simulateFlood: simulate } = await shipped();
   const peer = askPeer();
   console.log(
-    `One-hour floods, one compartment, 1e-6${peer ? ` beside scipy ${peer.version} LSODA` : " (no scipy here)"}`,
+    `One-hour floods of one space, 1e-6${peer ? `, beside scipy ${peer.version} LSODA` : " (no scipy here)"}`,
   );
-  let passes = true;
-  for (const [name, given] of Object.entries(CASES)) {
-    const exact = (): number[] => exactly(given);
-    const seconds = secondsOf(() => Array.from({ length: 100 }, exact), 60) / 100;
-    const general = secondsOf(() => simulateFlood(given), 300);
-    const apart = Math.abs(simulateFlood(given).series[1]!.levels.hold! / exact()[0]! - 1);
-    const there = peer?.cases[name];
-    console.log(`${name}\n  closed form ${micro(seconds)}${beside(seconds, there)}`);
-    console.log(
-      `  simulation  ${micro(general)}${beside(general, there)}   ${apart.toExponential(1)} from the closed form`,
-    );
-    if (there)
-      console.log(
-        `  LSODA       ${micro(there.seconds)}   ${Math.abs(there.level / exact()[0]! - 1).toExponential(1)} from it`,
-      );
-    if (there && there.seconds / seconds < WANTED_RATIO) passes = false;
-  }
-  return passes;
+  return FLOODS.map((flood) => benchFlood(flood, simulate, peer?.cases[flood.name])).every(Boolean);
 }
 
 function soundings(count: number): SoundingCase {
@@ -175,7 +160,7 @@ function benchCompartments(): void {
   }
 }
 
-const isFast = [benchFloods(), benchSoundings()];
+const isFast = [await benchFloods(), benchSoundings()];
 benchCompartments();
 console.log(
   `\nwanted: floods ${WANTED_RATIO}x, soundings under ${WANTED_POSTERIOR * 1000} ms: ${isFast.every(Boolean) ? "met" : "NOT met"}`,

@@ -1,5 +1,7 @@
+import type { Compartment } from "./compartment.ts";
 import { makeBalance, type Balance, type Resting } from "./equilibrium.ts";
-import { makeHull, RAISED, raiseSides, type Hull } from "./hull-form.ts";
+import { makeHull, RAISED, raiseSides, type Hull, type HullSize } from "./hull-form.ts";
+import type { Plane } from "./hull-integrals.ts";
 import { measureHydrostatics } from "./hydrostatics.ts";
 import {
   PIPE_SHARE,
@@ -22,9 +24,10 @@ export interface Body {
   settle(water: ArrayLike<number>): Resting;
   /** Least height of the deck edge above the water [m]; undefined where there is no deck edge. */
   freeboard(resting: Extract<Resting, { kind: "afloat" }>): number | undefined;
-  readonly hull?: Hull;
+  /** Left out where she is held and has none. */
+  readonly hull?: Pick<Hull, "length" | "depth">;
   /** One space whose levels are straight lines in its water. */
-  readonly straight?: StraightSpace;
+  readonly straight?: StraightSpace | undefined;
 }
 
 /**
@@ -35,11 +38,9 @@ export interface Body {
  * @source DERIVED: docs/methods/flooding.md
  */
 export function makeBody(vessel: Vessel): Body {
-  if (vessel.kind === "fixed") return withLines(fixedBody(vessel), straightFixed(vessel));
-  const hull = makeHull(vessel.hull);
-  const depth = vessel.lostWhen === "foundered" ? hull.depth : RAISED * hull.depth;
-  const boat = straightBoat(vessel, depth, gravityHeightOf(vessel, hull));
-  return boat === undefined ? floatingBody(vessel) : evenBody(vessel, hull, boat);
+  if (vessel.kind === "fixed") return fixedBody(vessel, straightFixed(vessel));
+  const boat = vessel.hull.form === "box" ? evenBoat(vessel, vessel.hull) : undefined;
+  return boat === undefined ? floatingBody(vessel) : evenBody(vessel, boat);
 }
 
 /**
@@ -53,11 +54,7 @@ export function makeGeneralBody(vessel: Vessel): Body {
   return vessel.kind === "fixed" ? fixedBody(vessel) : floatingBody(vessel);
 }
 
-function withLines(body: Body, straight: StraightSpace | undefined): Body {
-  return straight === undefined ? body : { ...body, straight };
-}
-
-function fixedBody(vessel: FixedVessel): Body {
+function fixedBody(vessel: FixedVessel, straight?: StraightSpace): Body {
   const spaces = vessel.compartments;
   const plane = { height: vessel.outsideLevel, slopeX: 0, slopeY: 0 };
   const areas = spaces.map((space) => space.area * (space.permeability ?? 1));
@@ -77,6 +74,7 @@ function fixedBody(vessel: FixedVessel): Body {
       return { kind: "afloat", plane, levels, stiffness: 0, volume: 0 };
     },
     freeboard: () => undefined,
+    straight,
   };
 }
 
@@ -88,6 +86,13 @@ function prismLevel(space: Prism, area: number, capacity: number, water: number)
   const floor = space.floor ?? 0;
   if (water <= capacity) return floor + Math.max(0, water) / area;
   return space.top! + (water - capacity) / (area * PIPE_SHARE);
+}
+
+/** KB and BM of a box are T/2 and B²/12T. */
+function evenBoat(vessel: FloatingVessel, box: HullSize): StraightBoat | undefined {
+  const draught = vessel.draught ?? box.draught;
+  const kg = vessel.kg ?? gravityHeightUnder(draught / 2 + box.beam ** 2 / (12 * draught), box.depth);
+  return straightBoat(vessel, vessel.lostWhen === "foundered" ? box.depth : RAISED * box.depth, kg);
 }
 
 function gravityHeightOf(vessel: FloatingVessel, hull: Hull): number {
@@ -115,24 +120,26 @@ function floatingBody(vessel: FloatingVessel): Body {
     names: vessel.compartments.map((space) => space.name),
     water: vessel.compartments.map((space, i) => space.water ?? balance.waterUnder(i, space.level ?? 0)),
     capacities: balance.tanks.map((tank) => tank.capacity),
-    middles: middlesOf(vessel, hull),
+    middles: middlesOf(vessel, hull.depth),
     settle: (water) => balance.settle(water),
-    freeboard: (resting) => leastFreeboard(hull, resting),
+    freeboard: ({ plane }) => leastFreeboard(hull, plane),
     hull,
   };
 }
 
-function middlesOf(vessel: FloatingVessel, hull: Hull): Body["middles"] {
+function middlesOf(vessel: FloatingVessel, depth: number): Body["middles"] {
   return vessel.compartments.map((space) => ({
-    ...middleOf(space),
+    x: (space.from + space.to) / 2,
+    y: acrossOf(space),
     floor: space.floor ?? 0,
-    top: space.top ?? hull.depth,
+    top: space.top ?? depth,
   }));
 }
 
 /** A boat that sinks evenly: settled by her lines while they hold, else by the balance of forces from there. */
-function evenBody(vessel: FloatingVessel, hull: Hull, boat: StraightBoat): Body {
+function evenBody(vessel: FloatingVessel, boat: StraightBoat): Body {
   const [space] = vessel.compartments;
+  const { length, depth } = vessel.hull as HullSize;
   let balance: Balance | undefined;
   let even = 0;
   function settle(water: ArrayLike<number>): Resting {
@@ -142,7 +149,7 @@ function evenBody(vessel: FloatingVessel, hull: Hull, boat: StraightBoat): Body 
       return evenResting(boat, inside);
     }
     if (balance === undefined) {
-      balance = balanceOf(vessel, hull);
+      balance = balanceOf(vessel, makeHull(vessel.hull));
       balance.settle([even]);
     }
     return balance.settle(water);
@@ -152,10 +159,10 @@ function evenBody(vessel: FloatingVessel, hull: Hull, boat: StraightBoat): Body 
     names: [space!.name],
     water: [space!.water ?? boat.area * Math.min(tall, Math.max(0, (space!.level ?? 0) - boat.floor))],
     capacities: [boat.capacity],
-    middles: middlesOf(vessel, hull),
+    middles: middlesOf(vessel, depth),
     settle,
-    freeboard: (resting) => leastFreeboard(hull, resting),
-    hull,
+    freeboard: ({ plane }) => (isLevel(plane) ? depth - plane.height : leastFreeboard(makeHull(vessel.hull), plane)),
+    hull: { length, depth },
     straight: boat,
   };
 }
@@ -170,9 +177,8 @@ function evenResting(boat: StraightBoat, water: number): Resting {
   };
 }
 
-function middleOf(space: { from: number; to: number; sideFrom?: number; sideTo?: number }): { x: number; y: number } {
-  const hasSides = space.sideFrom !== undefined && space.sideTo !== undefined;
-  return { x: (space.from + space.to) / 2, y: hasSides ? (space.sideFrom! + space.sideTo!) / 2 : 0 };
+function acrossOf({ sideFrom, sideTo }: Compartment): number {
+  return sideFrom === undefined || sideTo === undefined ? 0 : (sideFrom + sideTo) / 2;
 }
 
 /**
@@ -186,12 +192,18 @@ function middleOf(space: { from: number; to: number; sideFrom?: number; sideTo?:
  */
 export function likelyGravityHeight(hull: Hull, draught: number): number {
   const { kb, bm } = measureHydrostatics(hull, { draught });
-  return Math.min(0.8 * hull.depth, Math.max(0.3 * hull.depth, kb + bm - 0.35));
+  return gravityHeightUnder(kb + bm, hull.depth);
 }
 
-function leastFreeboard(hull: Hull, resting: Extract<Resting, { kind: "afloat" }>): number {
-  const { height, slopeX, slopeY } = resting.plane;
-  if (slopeX === 0 && slopeY === 0) return hull.depth - height;
+function gravityHeightUnder(metacentre: number, depth: number): number {
+  return Math.min(0.8 * depth, Math.max(0.3 * depth, metacentre - 0.35));
+}
+
+const isLevel = ({ slopeX, slopeY }: Plane): boolean => slopeX === 0 && slopeY === 0;
+
+function leastFreeboard(hull: Hull, plane: Plane): number {
+  const { height, slopeX, slopeY } = plane;
+  if (isLevel(plane)) return hull.depth - height;
   const section = new Float64Array(5 * 64);
   let highest = Number.NEGATIVE_INFINITY;
   for (let k = 0; k <= DECK_STEPS; k += 1) {

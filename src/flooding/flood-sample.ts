@@ -29,7 +29,9 @@ export function sampleAt(
 }
 
 function record(body: Body, valueOf: (index: number) => number): Record<string, number> {
-  return Object.fromEntries(body.names.map((name, i) => [name, valueOf(i)]));
+  const { names } = body;
+  if (names.length === 1) return { [names[0]!]: valueOf(0) };
+  return Object.fromEntries(names.map((name, i) => [name, valueOf(i)]));
 }
 
 function inflowOf({ openings, flows }: Piping): number {

@@ -28,16 +28,20 @@ export interface Seen {
 export interface Watch {
   readonly event: OdeEvent;
   readonly name: string;
-  /** Left out where it cannot happen to a straight space. */
-  readonly seen?: Seen;
-  kindOf(rising: boolean): FloodEventKind | undefined;
-  /** As pumps stand now it can happen. Left out: always. */
+  /** What its passing upward and downward is called. */
+  readonly kinds: Kinds;
+  /** Undefined where it cannot happen to a straight space. */
+  readonly seen: Seen | undefined;
+  /** As pumps stand now it can happen. Undefined: always. */
   readonly isOn?: () => boolean;
   /** What else happens at the event. */
   readonly effect?: (rising: boolean) => void;
-  readonly endsRun?: string;
-  /** The flows have no corner here: it is noted in passing. */
-  readonly inPassing?: true;
+  readonly endsRun?: string | undefined;
+}
+
+interface Kinds {
+  readonly rising?: FloodEventKind;
+  readonly falling?: FloodEventKind;
 }
 
 /** A bare strainer is wet again when the water stands this much above it [m]. */
@@ -50,91 +54,89 @@ export function makeWatches(
   outlook: Outlook,
   more: { readonly marks: readonly Mark[]; readonly lostAtDeckEdge: boolean; readonly submerged: ReadonlySet<string> },
 ): Watch[] {
-  return [
-    ...piping.openings.flatMap((passage) => openingWatches(passage, outlook, more.submerged)),
-    ...piping.pumps.flatMap((pump) => [pumpWatch(pump, outlook, false), pumpWatch(pump, outlook, true)]),
-    ...body.names.flatMap((name, i) => fullWatch(body, name, i)),
-    ...more.marks.map((mark) => markWatch(body, mark, outlook)),
-    ...floatWatches(body, outlook, more.lostAtDeckEdge),
-  ];
+  const watches: Watch[] = [];
+  for (const passage of piping.openings) watches.push(...openingWatches(passage, outlook, more.submerged));
+  for (const pump of piping.pumps) watches.push(pumpWatch(pump, outlook, false), pumpWatch(pump, outlook, true));
+  body.names.forEach((name, i) => watches.push(...fullWatch(body, name, i)));
+  for (const mark of more.marks) watches.push(markWatch(body, mark, outlook));
+  watches.push(...floatWatches(body, outlook, more.lostAtDeckEdge));
+  return watches;
 }
 
-function watch(
-  name: string,
-  value: (y: Float64Array) => number,
-  kinds: { readonly rising?: FloodEventKind; readonly falling?: FloodEventKind },
-  more: Partial<Watch> = {},
-): Watch {
+type Value = (y: Float64Array) => number;
+
+/** `corner`: the flows have one there, and the run stops and starts again; `passing`: it is noted in passing. */
+function eventOf(name: string, value: Value, kinds: Kinds, manner: "corner" | "passing"): OdeEvent {
   const direction = kinds.rising === undefined ? "falling" : kinds.falling === undefined ? "rising" : "either";
-  return {
-    event: { name, value: (_t, y) => value(y), direction, terminal: more.inPassing !== true },
-    name,
-    kindOf: (rising) => (rising ? kinds.rising : kinds.falling),
-    ...more,
-  };
+  return { name, value: (_t, y) => value(y), direction, terminal: manner === "corner" };
 }
 
 function openingWatches(passage: Passage, outlook: Outlook, submerged: ReadonlySet<string>): Watch[] {
-  const sill = sillOf(passage.opening);
-  const over = (side: number) => (y: Float64Array) => surfaceAt(outlook.lie(y), side, passage.x, passage.y) - sill;
-  const seen = (side: number): Partial<Watch> => ({ seen: { what: side === SEA ? "sea" : "surface", at: sill } });
-  const first = passage.from !== SEA ? "sill-reached" : submerged.has(passage.name) ? "hole-submerged" : "downflooding";
+  const { from, into } = passage;
+  const first = from !== SEA ? "sill-reached" : submerged.has(passage.name) ? "hole-submerged" : "downflooding";
   return [
-    watch(passage.name, over(passage.from), { rising: first, falling: "hole-clear" }, seen(passage.from)),
-    watch(passage.name, over(passage.into), { rising: "hole-covered", falling: "hole-uncovered" }, seen(passage.into)),
+    sillWatch(passage, from, outlook, { rising: first, falling: "hole-clear" }),
+    sillWatch(passage, into, outlook, { rising: "hole-covered", falling: "hole-uncovered" }),
   ];
 }
 
+function sillWatch(passage: Passage, side: number, outlook: Outlook, kinds: Kinds): Watch {
+  const { name, x, y: across } = passage;
+  const sill = sillOf(passage.opening);
+  const value: Value = (y) => surfaceAt(outlook.lie(y), side, x, across) - sill;
+  const seen: Seen = { what: side === SEA ? "sea" : "surface", at: sill };
+  return { name, kinds, seen, event: eventOf(name, value, kinds, "corner") };
+}
+
 function pumpWatch(pump: Suction, outlook: Outlook, bare: boolean): Watch {
-  const margin = bare ? WET_AGAIN : 0;
-  const over = (y: Float64Array): number =>
-    surfaceAt(outlook.lie(y), pump.compartment, pump.x, pump.y) - pump.height - margin;
+  const { name, compartment, x, y: across } = pump;
+  const at = pump.height + (bare ? WET_AGAIN : 0);
   // No surface falls below the floor: where the strainer lies on it, water that is not there says that it is bare.
-  const value = (y: Float64Array): number => over(y) + Math.min(0, y[pump.compartment]!);
-  const kinds = bare ? { rising: "suction-wet" as const } : { falling: "suction-dry" as const };
-  return watch(pump.name, value, kinds, {
-    seen: { what: "strainer", at: pump.height + margin },
+  const value: Value = (y) => surfaceAt(outlook.lie(y), compartment, x, across) - at + Math.min(0, y[compartment]!);
+  const kinds = bare ? WETTING : BARING;
+  return {
+    name,
+    kinds,
+    seen: { what: "strainer", at },
+    event: eventOf(name, value, kinds, "corner"),
     isOn: () => pump.share > 0 && pump.bare === bare,
     effect: (rising) => void (pump.bare = !rising),
-  });
+  };
 }
+
+const WETTING: Kinds = { rising: "suction-wet" };
+const BARING: Kinds = { falling: "suction-dry" };
+const FILLING: Kinds = { rising: "full" };
+const MARKED: Kinds = { rising: "mark", falling: "mark" };
+const EDGE_UNDER: Kinds = { falling: "deck-edge" };
+const GONE: Kinds = { falling: "lost" };
 
 function fullWatch(body: Body, name: string, index: number): Watch[] {
   const capacity = body.capacities[index]!;
-  return Number.isFinite(capacity)
-    ? [
-        watch(
-          name,
-          (y) => y[index]! - capacity,
-          { rising: "full" },
-          { inPassing: true, seen: { what: "water", at: capacity } },
-        ),
-      ]
-    : [];
+  if (!Number.isFinite(capacity)) return [];
+  const event = eventOf(name, (y) => y[index]! - capacity, FILLING, "passing");
+  return [{ name, kinds: FILLING, seen: { what: "water", at: capacity }, event }];
 }
 
 function markWatch(body: Body, mark: Mark, outlook: Outlook): Watch {
-  const index = body.names.indexOf(mark.compartment);
+  const { compartment: name, level: at } = mark;
+  const index = body.names.indexOf(name);
   const { x, y: side } = body.middles[index]!;
-  const value = (y: Float64Array): number => surfaceAt(outlook.lie(y), index, x, side) - mark.level;
-  const seen = { what: "surface", at: mark.level } as const;
-  return watch(mark.compartment, value, { rising: "mark", falling: "mark" }, { inPassing: true, seen });
+  const value: Value = (y) => surfaceAt(outlook.lie(y), index, x, side) - at;
+  return { name, kinds: MARKED, seen: { what: "surface", at }, event: eventOf(name, value, MARKED, "passing") };
 }
 
 function floatWatches(body: Body, outlook: Outlook, lostAtDeckEdge: boolean): Watch[] {
   if (body.hull === undefined) return [];
-  const seen = { what: "sea", at: body.hull.depth, falls: true } as const;
-  const edge = watch(
-    "deck edge",
-    (y) => body.freeboard(outlook.lie(y)) ?? 1,
-    { falling: "deck-edge" },
-    lostAtDeckEdge ? { seen, endsRun: "the deck edge is under water" } : { seen },
-  );
-  const gone = watch(
-    "boat",
-    (y) => (outlook.isLost(y) === undefined ? 1 : -1),
-    { falling: "lost" },
-    { endsRun: "she has no position of rest left" },
-  );
-  return [edge, gone];
+  const seen: Seen = { what: "sea", at: body.hull.depth, falls: true };
+  const edge: Value = (y) => body.freeboard(outlook.lie(y)) ?? 1;
+  const event = eventOf("deck edge", edge, EDGE_UNDER, "corner");
+  const endsRun = lostAtDeckEdge ? "the deck edge is under water" : undefined;
+  return [{ name: "deck edge", kinds: EDGE_UNDER, seen, event, endsRun }, goneWatch(outlook)];
+}
+
+function goneWatch(outlook: Outlook): Watch {
+  const value: Value = (y) => (outlook.isLost(y) === undefined ? 1 : -1);
+  const event = eventOf("boat", value, GONE, "corner");
+  return { name: "boat", kinds: GONE, seen: undefined, event, endsRun: "she has no position of rest left" };
 }

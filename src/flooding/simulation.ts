@@ -223,7 +223,7 @@ function count(run: Run, solution: OdeSolution): void {
 function meet(run: Run, solution: OdeSolution, watches: readonly Watch[]): void {
   for (const crossing of solution.crossings) {
     const found = watches.find((one) => one.event === crossing.event)!;
-    const kind = found.kindOf(crossing.rising);
+    const kind = crossing.rising ? found.kinds.rising : found.kinds.falling;
     if (kind !== undefined) note(run, { kind, at: crossing.at, name: found.name });
     found.effect?.(crossing.rising);
     if (found.endsRun !== undefined) loseBoat(run, crossing, found.endsRun, kind);

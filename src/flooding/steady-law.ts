@@ -30,9 +30,11 @@ export function steadyLaw(
   if (passage === "more" || passage?.opening.kind === "slot" || passage?.opening.kind === "deck-edge") return undefined;
   const height = passage?.opening.height ?? 0;
   const strength = passage === undefined ? 0 : passage.share * passage.strength;
-  const hole: SteadyLaw = { space, kind: "hole", height, strength, linearBelow, drain: 0, limits: [] };
+  const hole: SteadyLaw = { space, kind: "hole", height, strength, linearBelow, drain: 0, limits: NONE };
   return withPumps(hole, piping.pumps, water);
 }
+
+const NONE: readonly number[] = [];
 
 function onlyOpen(passages: readonly Passage[]): Passage | "more" | undefined {
   let found: Passage | undefined;
@@ -62,21 +64,35 @@ function withPumps(hole: SteadyLaw, pumps: readonly Suction[], water: number): S
 function withBare(hole: SteadyLaw, able: number, water: number): SteadyLaw {
   const inflow = inflowWith(hole, water);
   if (inflow < 0) return withLimits(hole, 0);
-  return inflow < able ? { ...hole, kind: "rest", drain: inflow } : withLimits(hole, able);
+  return inflow < able ? atRest(hole, inflow) : withLimits(hole, able);
+}
+
+function atRest({ space, height, strength, linearBelow }: SteadyLaw, drain: number): SteadyLaw {
+  return { space, kind: "rest", height, strength, linearBelow, drain, limits: NONE };
 }
 
 function withLimits(hole: SteadyLaw, drain: number): SteadyLaw {
-  return { ...hole, drain, limits: hole.strength === 0 ? [] : limitsOf(hole) };
+  const { space, height, strength, linearBelow } = hole;
+  return { space, kind: "hole", height, strength, linearBelow, drain, limits: strength === 0 ? NONE : limitsOf(hole) };
 }
 
 function liftLaw(hole: SteadyLaw, pumps: readonly Suction[], pump: Suction): SteadyLaw | undefined {
   const { delivery } = pump;
   const isAlone = hole.strength === 0 && pumps.every((one) => one === pump || one.share === 0);
   if (delivery.kind !== "parabola" || !isAlone) return undefined;
-  if (pump.bare) return { ...hole, kind: "rest" };
+  if (pump.bare) return atRest(hole, 0);
   const height = delivery.shutOffHead - delivery.dischargeHeight;
-  const limits = [0, hole.space.capacity, waterAtSurface(hole.space, -height)];
-  return { ...hole, kind: "lift", height, strength: -pump.share / Math.sqrt(delivery.bend), limits };
+  const { space, linearBelow } = hole;
+  const limits = [0, space.capacity, waterAtSurface(space, -height)];
+  return {
+    space,
+    kind: "lift",
+    height,
+    strength: -pump.share / Math.sqrt(delivery.bend),
+    linearBelow,
+    drain: 0,
+    limits,
+  };
 }
 
 /** Volumes at which hole, sea, surface or √ and straight line take over from one another. */
