@@ -101,7 +101,13 @@ describe("the sheet of a casualty", () => {
     expect(refusalsOf(at(-0.1))).toContain("SN-159");
     scene.do(at(2.5));
     const shallow = { ...OPENED.boat, depth: 1.5 };
-    expect(refusalsOf(acts.changeCasualty(scene.as("ben"), scene.casualty, { boat: shallow }))).toEqual(["SN-161"]);
+    expect(acts.changeCasualty(scene.as("ben"), scene.casualty, { boat: shallow })).toMatchObject({
+      because: [{ code: "SN-161", field: "depth" }],
+    });
+    const short = { ...OPENED.boat, length: 5 };
+    expect(acts.changeCasualty(scene.as("ben"), scene.casualty, { boat: short })).toMatchObject({
+      because: [{ code: "SN-161", field: "length", got: "5 m" }],
+    });
   });
 
   it("takes back a wrong sounding by a strike", () => {

@@ -61,5 +61,7 @@ export function judgeBoat(
   const deepest = Math.max(0, ...soundings.map(({ level }) => level));
   if (deepest <= highestLevel(boat)) return [];
   const remedy = "Strike that sounding first if it is the one that is wrong.";
-  return [because("SN-161", "depth", `${boat.depth} m`, `deep enough for the ${deepest} m sounded in her`, remedy)];
+  const field = boat.depth === undefined ? "length" : "depth";
+  const allowed = `deep enough for the ${deepest} m sounded in her`;
+  return [{ code: "SN-161", field, got: `${boat[field]} m`, allowed, remedy }];
 }
