@@ -1,7 +1,7 @@
 import { InputError, type Fault } from "#base";
 import type { Entry, ExportItem } from "#log";
 import { judgeBody } from "#readiness";
-import { judgeEntry, type EntryFacts, type StationFold } from "#station";
+import { isBuilding, judgeEntry, type EntryFacts, type StationFold } from "#station";
 
 /** Judges an exported log before any of it is taken in. */
 export interface ImportJudge {
@@ -50,6 +50,12 @@ function factsFor(entry: Entry, fold: StationFold): EntryFacts | undefined {
     device: entry.device,
     hasPlace: (id) => places.some((place) => place.id === id),
     hasPattern: (version) => patterns.has(version),
+    patternNamed: (version) => patterns.get(version),
+    builtTo: (subject) =>
+      fold
+        .allEntriesOf(subject)
+        .filter(isBuilding)
+        .flatMap(({ pattern }) => pattern ?? []),
     find: (id) => fold.allEntriesOf(entry.subject).find((known) => known.id === id),
   };
 }

@@ -12,8 +12,10 @@ const root = join(import.meta.dirname, "..", "..");
 const now = "2027-03-14T12:00:00Z";
 const folder = mkdtempSync(join(tmpdir(), "drykeel-cli-"));
 
+const { patterns } = readPatternFolders([join(root, "patterns")]);
+const MODE = patterns.find(({ id }) => id === "brinnet-450")!.modes.find(({ effect }) => effect === "grounds")!;
+
 beforeAll(async () => {
-  const { patterns } = readPatternFolders([join(root, "patterns")]);
   const store = await openSqliteStore(join(folder, "drykeel.db"));
   await store.append(demoEntries({ patterns, today: "2027-03-14", seed: 7 }), now);
   await store.close();
@@ -43,6 +45,13 @@ function unsent(body: object, by = "jonas-wick"): object {
   const at = "2027-03-14T10:00:00+00:00";
   const where = { place: "boathouse", subject: "kit:br-01", device: "keeper-phone" };
   return { entry: { id, ...where, kind: "mustered", at, by, body } };
+}
+
+/** The kit's pattern says that this grounds it; the line says that it may go on. */
+function milderFinding(): object {
+  const { entry } = unsent({}) as { entry: object };
+  const found = { finding: "f-forged", item: MODE.item, mode: MODE.id, effect: "notes", photos: [] };
+  return { entry: { ...entry, kind: "finding-raised", body: found } };
 }
 
 /** Where each place's chain ends, as the first line of an export says. */
@@ -164,6 +173,7 @@ describe("the log from the command line", () => {
     expect((await importWith(unsent({ sealSeen: "BR 1" }))).error).toMatch(/containerSound/);
     expect((await importWith(unsent(good, "nobody"))).error).toMatch(/CL-120/);
     expect((await importWith(unsent(good, "hal-brandreth"))).error).toMatch(/SN-103/);
+    expect((await importWith(milderFinding())).error).toMatch(/SN-138 .*body\.effect/);
     expect((await importWith(unsent(good))).out).toMatch(/: 1 entries taken in/);
   });
 

@@ -2,6 +2,7 @@ import type { Role } from "#readiness";
 import type { Ambient, LogStore, SecretStore } from "#station";
 import type { Pattern } from "#kit";
 import type { DataLoss } from "./data-folder.ts";
+import type { KitPatterns } from "./kit-patterns.ts";
 import type { Roster } from "./roster.ts";
 
 /** Someone of the demo station, whose PIN everybody may know. */
@@ -47,5 +48,6 @@ export interface ServerOptions {
 /** What every route works with. */
 export interface Parts extends ServerOptions {
   readonly roster: Roster;
+  readonly kitPatterns: KitPatterns;
   readonly demo: readonly DemoAccount[];
 }

@@ -1,7 +1,7 @@
 import { isInputError, printGiven, type Fault } from "#base";
 import { hashEntry, isStrike, judgeClock, targetOf, validateEntry, type Earlier, type Entry } from "#log";
 import { idOf, type Bodies } from "#readiness";
-import { FAULT, judgeEntry, type Cursor, type EntryFacts } from "#station";
+import { FAULT, isBuilding, judgeEntry, type Cursor, type EntryFacts } from "#station";
 import type { Parts } from "./parts.ts";
 import type { Caller } from "./sessions.ts";
 
@@ -33,6 +33,7 @@ export async function judgeArrivals(
   await parts.roster.catchUp();
   const read = given.map((one, i) => readEntry(one, `entries[${from + i}]`));
   const kept = await findNamed(parts, read);
+  if (read.some(raisesFinding)) await parts.kitPatterns.catchUp();
   const facts = factsOf(parts, caller, kept);
   const onlyAt = parts.roster.readTo();
   const judged = read.map((arrival) => judgeArrival(parts, caller, facts, arrival));
@@ -66,7 +67,7 @@ interface GrowingFacts extends EntryFacts {
 }
 
 function factsOf(parts: Parts, caller: Caller, kept: Map<string, Entry>): GrowingFacts {
-  const versions = new Set(parts.patterns.map(({ id, version }) => `${id}@${version}`));
+  const patterns = new Map(parts.patterns.map((one) => [`${one.id}@${one.version}`, one]));
   const places = new Set<string>();
   const people: Entry[] = [];
   const tooEarly = new Map<string, readonly Earlier[]>();
@@ -75,7 +76,9 @@ function factsOf(parts: Parts, caller: Caller, kept: Map<string, Entry>): Growin
     role: caller.person.role,
     device: caller.device,
     hasPlace: (id) => places.has(id) || parts.roster.place(id) !== undefined,
-    hasPattern: (version) => versions.has(version),
+    hasPattern: (version) => patterns.has(version),
+    patternNamed: (version) => patterns.get(version),
+    builtTo: (subject) => [...parts.kitPatterns.of(subject), ...builtNow(kept.values(), subject)],
     find: (id) => kept.get(id),
     note(entry) {
       kept.set(entry.id, entry);
@@ -86,6 +89,15 @@ function factsOf(parts: Parts, caller: Caller, kept: Map<string, Entry>): Growin
     cameFirst: (id) => tooEarly.get(id) ?? lineAlreadyThere(kept.get(id)),
     noteTooEarly: (id, earlier) => void tooEarly.set(id, earlier),
   };
+}
+
+function raisesFinding(arrival: Arrival): boolean {
+  return arrival.kind === "good" && arrival.entry.kind === "finding-raised";
+}
+
+/** Patterns that a kit is built to by lines of the same push. */
+function builtNow(entries: Iterable<Entry>, subject: string): readonly string[] {
+  return [...entries].flatMap((entry) => (entry.subject === subject && isBuilding(entry) ? (entry.pattern ?? []) : []));
 }
 
 function lineAlreadyThere(entry: Entry | undefined): readonly Earlier[] {

@@ -2,6 +2,7 @@ import Fastify, { type FastifyInstance } from "fastify";
 import { serializerCompiler, validatorCompiler, type ZodTypeProvider } from "fastify-type-provider-zod";
 import { guardRoutes } from "./gate.ts";
 import { addInviteRoutes } from "./invite-routes.ts";
+import { KitPatterns } from "./kit-patterns.ts";
 import { addLiveRoute } from "./live-routes.ts";
 import { addPages } from "./pages.ts";
 import { addPaperRoutes } from "./paper-routes.ts";
@@ -36,7 +37,8 @@ const BODY_BYTES_LIMIT = 256 * 1024;
  * @returns the application, not yet listening; `close` leaves the store open
  */
 export async function createServer(options: ServerOptions): Promise<FastifyInstance> {
-  const parts: Parts = { ...options, demo: options.demo ?? [], roster: createRoster(options.store) };
+  const { store, demo = [] } = options;
+  const parts: Parts = { ...options, demo, roster: createRoster(store), kitPatterns: new KitPatterns(store) };
   const app = openApp(options);
   const plain = app as unknown as FastifyInstance;
   answerProblems(plain);

@@ -181,13 +181,21 @@ describe("findings and remedies", () => {
     expect(raise({ item: "sail" })).toEqual(["SN-118"]);
     expect(raise({ item: "cells" })).toEqual(["SN-132"]);
     expect(raise({ mode: "other", note: "Rattles." })).toEqual([]);
+    expect(raise({ effect: "limits" })).toEqual(["SN-138"]);
     made.do(findings.raiseFinding(made.as("ben"), made.kit(), RAISE));
     expect(raise({})).toEqual(["SN-131"]);
   });
 
   it("are lived with by a keeper only, until a day within a year", () => {
     const made = desk();
-    made.do(findings.raiseFinding(made.as("ben"), made.kit(), { ...RAISE, effect: "limits" }));
+    made.do(
+      findings.raiseFinding(made.as("ben"), made.kit(), {
+        ...RAISE,
+        mode: "other",
+        note: "Rattles.",
+        effect: "limits",
+      }),
+    );
     const lived = { finding: "f", how: "lived-with" as const, name: "Ann", limit: "Gently.", until: "2026-06-30" };
     const live = (person: string, change: object = {}) =>
       refusalsOf(findings.liveWith(made.as(person), made.kit(), { ...lived, ...change }));

@@ -10,6 +10,7 @@ import {
   type Remedy,
 } from "#readiness";
 import { aboutKit, allow, unless, type Act, type Doing } from "./draft.ts";
+import { judgeEffect } from "./finding-effect.ts";
 import { because, noSuchItem, roleMayNot } from "./faults.ts";
 import { needOnCharge } from "./needs.ts";
 import { isKeeper } from "./permission.ts";
@@ -73,7 +74,8 @@ function judgeNames(doing: Doing, kit: KitState, body: Bodies["finding-raised"])
   if (!items.has(body.item)) {
     return [noSuchItem("body.item", body.item)];
   }
-  if (body.mode === "other" || modes.get(body.mode)?.item === body.item) return [];
+  if (body.mode === "other") return [];
+  if (modes.get(body.mode)?.item === body.item) return judgeEffect(body, [pattern]);
   const allowed = [...modes.values()].filter((mode) => mode.item === body.item).map((mode) => mode.id);
   const words = [...allowed, "other"].join(", ");
   return [because("SN-132", "body.mode", body.mode, words, 'Choose what is wrong, or "other" in your own words.')];

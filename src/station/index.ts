@@ -14,3 +14,4 @@ export * from "./finding-acts.ts";
 export * from "./station-acts.ts";
 export * from "./casualty-acts.ts";
 export { STRANGER_CARD, type CardLine, type Stroke } from "./stranger-card.ts";
+export { isBuilding } from "./finding-effect.ts";

@@ -1,8 +1,10 @@
 import type { Fault } from "#base";
+import type { Pattern } from "#kit";
 import { STATION_PLACE, STRIKE, type Entry, type StrikeBody } from "#log";
 import { isCasualtyKind, isEntryKind, isKitKind, judgeBody, type Bodies, type EntryKind, type Role } from "#readiness";
 import { because, mayNotStrike, noSuchPattern, noSuchPlace, roleMayNot } from "./faults.ts";
 import { judgeTaken } from "./casualty-soundings.ts";
+import { judgeEffect, patternsToJudgeBy } from "./finding-effect.ts";
 import { isKeeper, mayWrite } from "./permission.ts";
 
 /** What the server knows when an entry arrives; also of what came earlier in the same push. */
@@ -15,6 +17,10 @@ export interface EntryFacts {
   hasPlace(id: string): boolean;
   /** True for a pattern the station has, by "id@version". */
   hasPattern(version: string): boolean;
+  /** The pattern "id@version", where the station has it. */
+  patternNamed?(version: string): Pattern | undefined;
+  /** "id@version" of every pattern that the kit of this subject was ever built to. */
+  builtTo?(subject: string): readonly string[];
   /** The entry with this id, if it is kept. */
   find(id: string): Entry | undefined;
 }
@@ -43,7 +49,7 @@ const WORKED_ON: ReadonlySet<string> = new Set(["kit", "casualty", "pattern"]);
  * @param entry - the entry
  * @param facts - who pushes it, and what the station has
  * @returns every fault: SN-101 other person, SN-102 other device, SN-103 role, SN-104 place, SN-105 subject, SN-106 strike,
- *   SN-107 living with a finding, SN-108 pattern, SN-109 destination, SN-156 and SN-157 when a sounding was read, and those of `judgeBody`; empty where it is good
+ *   SN-107 living with a finding, SN-108 pattern, SN-109 destination, SN-138 effect milder than the pattern's, SN-156 and SN-157 when a sounding was read, and those of `judgeBody`; empty where it is good
  */
 export function judgeEntry(entry: Entry, facts: EntryFacts): readonly Fault[] {
   const body = judgeBody(entry);
@@ -91,6 +97,7 @@ function judgeContent(entry: Entry, facts: EntryFacts): readonly Fault[] {
   if (entry.kind === STRIKE) return judgeStrike(entry as Entry<typeof STRIKE, StrikeBody>, facts);
   if (entry.kind === "kit-enrolled" || entry.kind === "kit-rebuilt") return judgePattern(entry, facts);
   if (entry.kind === "sounding-taken") return judgeTaken((entry.body as Bodies["sounding-taken"]).taken, entry.at);
+  if (entry.kind === "finding-raised") return judgeFinding(entry as Entry<string, Bodies["finding-raised"]>, facts);
   if (entry.kind === "kit-moved") return judgeMove(entry.body as Bodies["kit-moved"], facts);
   const isLivedWith = entry.kind === "remedy-made" && (entry.body as Bodies["remedy-made"]).how === "lived-with";
   if (!isLivedWith || isKeeper(facts.role)) return [];
@@ -119,6 +126,12 @@ function mayUndo({ kind, subject }: Entry, role: Role): boolean {
 function judgePattern(entry: Entry, facts: EntryFacts): readonly Fault[] {
   if (entry.pattern !== undefined && facts.hasPattern(entry.pattern)) return [];
   return [noSuchPattern(entry.pattern)];
+}
+
+function judgeFinding(entry: Entry<string, Bodies["finding-raised"]>, facts: EntryFacts): readonly Fault[] {
+  const names = patternsToJudgeBy(entry, facts.builtTo?.(entry.subject) ?? []);
+  const patterns = names.flatMap((name) => facts.patternNamed?.(name) ?? []);
+  return judgeEffect(entry.body, patterns);
 }
 
 function judgeMove(body: Bodies["kit-moved"], facts: EntryFacts): readonly Fault[] {
