@@ -10,12 +10,19 @@ export interface Gaps {
   readonly frame: number;
 }
 
+/** One sounding on the sheet: by which step from the last, how many it makes, and whether it is taken back after. */
+export interface SoundingTap {
+  readonly step: "Higher by 5 cm" | "Higher by 1 cm";
+  readonly soundings: number;
+  readonly isUndone: boolean;
+}
+
 declare global {
   interface Window {
     bench: {
       readGaps(): Promise<Gaps>;
       timeAnswer(asked: { readonly name: string; readonly input: object }): Promise<number>;
-      timeSounding(soundings: number): Promise<number>;
+      timeSounding(sounding: SoundingTap): Promise<number>;
     };
   }
 }
@@ -68,19 +75,23 @@ async function timeAnswer({ name, input }: { readonly name: string; readonly inp
 }
 
 /**
- * From the tap that writes the last of so many soundings to the first frame with its verdict [ms]; taken back after. By
- * the page itself: looking for a button from outside costs its thread more than the app does.
+ * From the tap that writes a sounding to the first frame with its verdict [ms]. By the page itself: looking for a button
+ * from outside costs its thread more than the app does, and no alarm that calls meanwhile stands in the way.
  */
-async function timeSounding(soundings: number): Promise<number> {
-  await tap(/^Higher by 1 cm$/);
+async function timeSounding({ step, soundings, isUndone }: SoundingTap): Promise<number> {
+  await tap(new RegExp(`^${step}$`));
   await until(() => isReady(/: sounded now$/));
   const tapped = performance.now();
   await tap(/: sounded now$/);
   await until(() => isFrom(soundings));
   const took = performance.now() - tapped;
-  await tap(/^Undo$/);
-  await until(() => isFrom(soundings - 1) && button(/^Undo$/) === undefined);
+  if (isUndone) await undo(soundings - 1);
   return took;
+}
+
+async function undo(left: number): Promise<void> {
+  await tap(/^Undo$/);
+  await until(() => isFrom(left) && button(/^Undo$/) === undefined);
 }
 
 async function tap(words: RegExp): Promise<void> {
@@ -96,8 +107,11 @@ function button(words: RegExp): HTMLButtonElement | undefined {
 
 const isReady = (words: RegExp): boolean => button(words)?.disabled === false;
 
+/** Any of the small lines under the verdict: where the soundings do not fit there are two. */
 const isFrom = (soundings: number): boolean =>
-  document.querySelector(".verdict-age")?.textContent?.includes(`from ${soundings} sounding`) === true;
+  [...document.querySelectorAll(".verdict-age")].some((line) =>
+    line.textContent?.includes(`from ${soundings} sounding`),
+  );
 
 /** Until the page says so, and has drawn it. */
 async function until(isSo: () => boolean): Promise<void> {

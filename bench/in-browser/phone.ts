@@ -2,7 +2,7 @@ import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import type { BrowserContext, Page } from "playwright-core";
 import type { CasualtyHand } from "../../test/journeys/support/casualty-hand.ts";
-import type { Gaps } from "./page-side.ts";
+import type { Gaps, SoundingTap } from "./page-side.ts";
 
 /** Between soundings that stay, and between those taken back [s]. */
 const APART = 120;
@@ -42,9 +42,13 @@ export async function openSheet(hand: CasualtyHand, name: string): Promise<void>
 
 /** Sounds until the sheet has so many soundings; the water rises ever slower, as it does. */
 export async function bringTo(hand: CasualtyHand, from: number, count: number): Promise<void> {
-  for (let have = from; have < count; have += 1) {
-    await hand.soundBySteps(have < 6 ? "Higher by 5 cm" : "Higher by 1 cm", APART);
-    await hand.verdictFrom(have + 1);
+  for (let soundings = from + 1; soundings <= count; soundings += 1) {
+    await hand.clock.pass(hand.page, APART);
+    await soundOnce(hand.page, {
+      step: soundings < 8 ? "Higher by 5 cm" : "Higher by 1 cm",
+      soundings,
+      isUndone: false,
+    });
   }
   await hand.clock.pass(hand.page, APART);
 }
@@ -54,9 +58,13 @@ export async function timeSoundings(hand: CasualtyHand, soundings: number, times
   const taken: number[] = [];
   for (let k = 0; k < times; k += 1) {
     await hand.clock.pass(hand.page, AGAIN);
-    taken.push(await hand.page.evaluate((count) => window.bench.timeSounding(count), soundings));
+    taken.push(await soundOnce(hand.page, { step: "Higher by 1 cm", soundings, isUndone: true }));
   }
   return taken;
+}
+
+async function soundOnce(page: Page, sounding: SoundingTap): Promise<number> {
+  return page.evaluate((one) => window.bench.timeSounding(one), sounding);
 }
 
 /** Slows the page's own thread by a factor. It leaves workers as they are: the browser offers nothing for those. */
