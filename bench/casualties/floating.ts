@@ -48,6 +48,7 @@ function tryFloating(draw: () => number, statedNoise: number): Synthetic | undef
   const truth = drawCasualty(space, draw, prior);
   const levels = levelsAfloat(boat, truth, pumping[0]!, times.at(-1)! + HOUR);
   if (levels.length < count) return undefined;
+  truth[START_LEVEL] = levels[0]!; // Poured in on even keel, the water settles a little higher or lower with her trim.
   const readings = times.map((at, k) => ({ at, level: levels[k]! + PRIOR.noise * normalQuantile(draw()) }));
   return {
     given: { space, readings, pumping, prior: { ...prior, noise: statedNoise } },
