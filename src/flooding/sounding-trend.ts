@@ -118,6 +118,11 @@ function fitLine(readings: readonly Reading[], noise: number): Line {
 /**
  * The trend to be told where the soundings do not fit one steady casualty: of the soundings since the pumping last
  * changed and since the change that was found.
+ *
+ * @param given - readings in order of time, pumping [s], error of one sounding [m]
+ * @param misfit - what the readings do not fit, and where
+ * @returns the trend; none from fewer than three soundings since
+ * @source DERIVED: `recentTrend`
  */
 export function trendOf(
   given: {

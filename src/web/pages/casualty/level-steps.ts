@@ -1,10 +1,9 @@
 import { parseQuantity, type UnitSystem } from "#base";
+import { LEVEL_LIMITS } from "#readiness";
 import { levelUnit } from "./say.ts";
 
 /** How far one tap goes, in the person's own unit. */
 const STEPS: Readonly<Record<UnitSystem, readonly [small: number, large: number]>> = { metric: [1, 5], us: [0.5, 2] };
-/** [m] */
-const HIGHEST = 10;
 
 /** The steps of a level: down large, down small, up small, up large. */
 export function levelSteps(system: UnitSystem): readonly number[] {
@@ -22,7 +21,7 @@ export function stepLevel(level: number, step: number, system: UnitSystem): numb
   const unit = levelUnit(system);
   const [small] = STEPS[system];
   const shown = Math.round((unit.of(level) + step) / small) * small;
-  return Math.min(HIGHEST, parseQuantity(`${Math.max(0, shown)} ${unit.symbol}`, "length"));
+  return Math.min(LEVEL_LIMITS.atMost, parseQuantity(`${Math.max(0, shown)} ${unit.symbol}`, "length"));
 }
 
 /**
@@ -34,7 +33,7 @@ export function readLevel(text: string, system: UnitSystem): number | undefined 
   const plain = text.trim().replace(",", ".");
   if (!/^\d+\.?\d*$|^\.\d+$/.test(plain)) return undefined;
   const level = parseQuantity(`${Number(plain)} ${levelUnit(system).symbol}`, "length");
-  return level <= HIGHEST ? level : undefined;
+  return level <= LEVEL_LIMITS.atMost ? level : undefined;
 }
 
 /** A level as it stands in the box: to a tenth of the person's own unit. */

@@ -1,5 +1,5 @@
 import { formatQuantity, type UnitSystem } from "#base";
-import type { CasualtyBoatKind, CasualtySpace } from "#readiness";
+import { BOAT_LIMITS, type CasualtyBoatKind, type CasualtySpace } from "#readiness";
 
 /* What people can say over a bad radio, with the figure it stands for. SI; absent where nobody knows. */
 
@@ -29,11 +29,19 @@ export const DISTANCES: readonly Pick[] = [0, 1, 3, 5, 8, 12, 20].map((miles) =>
   si: miles * 1852,
 }));
 
+const SHORTEST = BOAT_LIMITS.length.atLeast;
+const LONGEST = BOAT_LIMITS.length.atMost;
+const IN_EITHER = `From ${SHORTEST} to ${LONGEST} m (${inFeet(SHORTEST)} to ${inFeet(LONGEST)} ft)`;
+
 /** What may be typed instead of picked [m], and what is said of anything else. */
 const TYPED = {
-  length: { least: 3, most: 40, says: "From 3 to 40 m (10 to 131 ft): the estimate is for boats of this size only." },
+  length: { least: SHORTEST, most: LONGEST, says: `${IN_EITHER}: the estimate is for boats of this size only.` },
   distance: { least: 0, most: 200 * 1852, says: "From 0 to 200 nmi." },
 };
+
+function inFeet(si: number): number {
+  return Math.round(si / FOOT);
+}
 
 export type TypedSizeKind = keyof typeof TYPED;
 
