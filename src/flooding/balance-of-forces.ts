@@ -32,6 +32,8 @@ export interface Loading {
 /** tan of the greatest heel looked at, 75°. */
 export const STEEPEST = Math.tan((75 * Math.PI) / 180);
 const NEWTON_STEPS = 25;
+/** A step so small, of the depth, is the last: what it leaves is the square of it. */
+const LAST_STEP = 1e-7;
 
 /** The plane sought, the boat dry, and work space. One per balance. */
 export interface Work {
@@ -87,7 +89,7 @@ export function converge(work: Work, water: ArrayLike<number>, unknowns: 2 | 3):
     assess(work, water);
     if (!takeNewtonStep(work, unknowns)) return false;
     const size = Math.abs(step[0]!) + hull.length * (Math.abs(step[1]!) + Math.abs(step[2]!));
-    if (size < 1e-9 * hull.depth) return finishStep(work, water);
+    if (size < LAST_STEP * hull.depth) return finishStep(work, water);
     if (Math.abs(at[2]!) > STEEPEST || Math.abs(at[1]!) > 1 || !Number.isFinite(size)) return false;
   }
   return false;

@@ -70,7 +70,9 @@ function fixedBody(vessel: FixedVessel, straight?: StraightSpace): Body {
       top: space.top ?? Number.POSITIVE_INFINITY,
     })),
     settle(water) {
-      const levels = areas.map((area, i) => prismLevel(spaces[i]!, area, capacities[i]!, water[i]!));
+      const levels: number[] = [];
+      for (let i = 0; i < areas.length; i += 1)
+        levels.push(prismLevel(spaces[i]!, areas[i]!, capacities[i]!, water[i]!));
       return { kind: "afloat", plane, levels, stiffness: 0, volume: 0 };
     },
     freeboard: () => undefined,
@@ -141,6 +143,7 @@ function evenBody(vessel: FloatingVessel, boat: StraightBoat): Body {
   const [space] = vessel.compartments;
   const { length, depth } = vessel.hull as HullSize;
   let balance: Balance | undefined;
+  let hull: Hull | undefined;
   let even = 0;
   function settle(water: ArrayLike<number>): Resting {
     const inside = Math.max(0, water[0]!);
@@ -161,7 +164,8 @@ function evenBody(vessel: FloatingVessel, boat: StraightBoat): Body {
     capacities: [boat.capacity],
     middles: middlesOf(vessel, depth),
     settle,
-    freeboard: ({ plane }) => (isLevel(plane) ? depth - plane.height : leastFreeboard(makeHull(vessel.hull), plane)),
+    freeboard: ({ plane }) =>
+      isLevel(plane) ? depth - plane.height : leastFreeboard((hull ??= makeHull(vessel.hull)), plane),
     hull: { length, depth },
     straight: boat,
   };

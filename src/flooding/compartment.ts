@@ -1,4 +1,4 @@
-import { A, INTEGRALS, V, type Gauge, type Plane, type Window } from "./hull-integrals.ts";
+import { A, AX, AY, INTEGRALS, MX, MY, MZ, V, type Gauge, type Plane, type Window } from "./hull-integrals.ts";
 import type { Hull } from "./hull-form.ts";
 
 /** A space between bulkheads that water can stand in. */
@@ -64,11 +64,14 @@ const PIPE_SHARE = 1 / 200;
 /** Less than this share of a space is no water. */
 const DRY_SHARE = 1e-12;
 const FAR = 1e6;
+/** The last share of a space to fill: in a trimmed or heeled one its surface shrinks to nothing, its level leaps. */
+const LAST_CORNER = 1e-4;
 
 /** Makes the tank of a compartment: no water in it yet. */
 export function makeTank(hull: Hull, gauge: Gauge, window: Window, permeability: number): Tank {
   const full = gauge.measure({ height: FAR, slopeX: 0, slopeY: 0 }, window, new Float64Array(INTEGRALS));
   const space = full[V]!;
+  const slopes = { x: 0, y: 0 };
   const reach = tallness(hull, window);
   const tank: Tank = {
     window,
@@ -84,13 +87,32 @@ export function makeTank(hull: Hull, gauge: Gauge, window: Window, permeability:
         tank.integrals.fill(0);
       } else if (wanted >= space) {
         tank.height = bounds[1] + ((wanted - space) * reach) / (space * PIPE_SHARE);
-        gauge.measure({ height: FAR, slopeX: 0, slopeY: 0 }, window, tank.integrals);
+        tank.integrals.set(full);
       } else {
-        tank.height = findHeight(gauge, { window, slopeX, slopeY, bounds, wanted, guess: tank.height }, tank.integrals);
+        const below = Math.min(wanted, space * (1 - LAST_CORNER));
+        const guess = turned(tank, slopeX - slopes.x, slopeY - slopes.y, below);
+        tank.height = findHeight(gauge, { window, slopeX, slopeY, bounds, wanted: below, guess }, tank.integrals);
+        if (wanted > below) pressInto(tank, full, bounds[1], (wanted - below) / (space - below));
       }
+      slopes.x = slopeX;
+      slopes.y = slopeY;
     },
   };
   return tank;
+}
+
+/** Into the last corner the water is pressed as into the pipe above it: a share of the way from nearly full to full. */
+function pressInto(tank: Tank, full: Float64Array, top: number, share: number): void {
+  const { integrals } = tank;
+  for (let k = 0; k < INTEGRALS; k += 1) integrals[k]! += share * (full[k]! - integrals[k]!);
+  tank.height += share * (top - tank.height);
+}
+
+/** Where the surface stands after a small turn about its own middle and a little more water. */
+function turned(tank: Tank, turnX: number, turnY: number, wanted: number): number {
+  const { integrals, height } = tank;
+  if (!(integrals[A]! > 0)) return height;
+  return height + (wanted - integrals[V]! - integrals[AX]! * turnX - integrals[AY]! * turnY) / integrals[A]!;
 }
 
 function tallness(hull: Hull, window: Window): number {
@@ -99,11 +121,12 @@ function tallness(hull: Hull, window: Window): number {
 
 /** Heights of a plane that just misses the space below, and just covers it. */
 function heightBounds(hull: Hull, window: Window, slopeX: number, slopeY: number): readonly [number, number] {
-  const xs = [Math.max(window.x0, 0), Math.min(window.x1, hull.length)];
-  const ys = [Math.max(window.y0, -hull.beam / 2), Math.min(window.y1, hull.beam / 2)];
-  const rises = xs.flatMap((x) => ys.map((y) => slopeX * x + slopeY * y));
+  const [aft, fore] = [slopeX * Math.max(window.x0, 0), slopeX * Math.min(window.x1, hull.length)];
+  const port = slopeY * Math.max(window.y0, -hull.beam / 2);
+  const starboard = slopeY * Math.min(window.y1, hull.beam / 2);
   const bottom = Math.max(window.z0, 0);
-  return [bottom - Math.max(...rises), bottom + tallness(hull, window) - Math.min(...rises)];
+  const lowest = bottom - Math.max(aft, fore) - Math.max(port, starboard);
+  return [lowest, bottom + tallness(hull, window) - Math.min(aft, fore) - Math.min(port, starboard)];
 }
 
 interface HeightSearch {
@@ -124,6 +147,20 @@ function stepOf(volume: number, wanted: number): number {
   return 2 * (volume - Math.sqrt(volume * wanted));
 }
 
+/** So near to the volume wanted the surface is lifted by the rest as it is: what is left is the square of this. */
+const SO_NEAR = 1e-10;
+
+/** Takes a sliver off under the plane; returns the height without it. */
+function lifted(plane: Plane, excess: number, out: Float64Array): number {
+  const [area, ax, ay] = [out[A]!, out[AX]!, out[AY]!];
+  const lift = -excess / area;
+  out[V]! -= excess;
+  out[MX]! += lift * ax;
+  out[MY]! += lift * ay;
+  out[MZ]! += lift * (plane.height * area + plane.slopeX * ax + plane.slopeY * ay);
+  return plane.height + lift;
+}
+
 /** Newton on the volume under the plane, held inside a shrinking bracket. */
 function findHeight(gauge: Gauge, search: HeightSearch, out: Float64Array): number {
   let [low, high] = search.bounds;
@@ -133,6 +170,7 @@ function findHeight(gauge: Gauge, search: HeightSearch, out: Float64Array): numb
     gauge.measure(plane, search.window, out);
     const excess = out[V]! - search.wanted;
     if (Math.abs(excess) <= 1e-14 * search.wanted || high - low < 1e-14) break;
+    if (Math.abs(excess) <= SO_NEAR * search.wanted && out[A]! > 0) return lifted(plane, excess, out);
     if (excess > 0) high = height;
     else low = height;
     const next = out[A]! > 0 ? height - stepOf(out[V]!, search.wanted) / out[A]! : Number.NaN;

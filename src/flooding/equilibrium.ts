@@ -143,7 +143,8 @@ function searchHeel(work: Work, water: ArrayLike<number>, kept: Float64Array, he
     const high = clampHeel(low + direction * stride);
     const moment = momentAt(work, water, high, from);
     if (moment === undefined) return false;
-    if (moment * direction >= 0) return settleBetween(work, water, [low, high], from);
+    if (moment * direction >= 0)
+      return fromBetween(work, water, [low, high]) || settleBetween(work, water, [low, high], from);
     low = high;
   }
   return false;
@@ -151,6 +152,13 @@ function searchHeel(work: Work, water: ArrayLike<number>, kept: Float64Array, he
 
 function clampHeel(slope: number): number {
   return Math.min(STEEPEST, Math.max(-STEEPEST, slope));
+}
+
+/** Newton from the far end of the bracket, where what she comes to lies inside it and is stable. */
+function fromBetween(work: Work, water: ArrayLike<number>, [low, high]: readonly [number, number]): boolean {
+  if (!converge(work, water, 3) || !(heelStiffness(work) > 0)) return false;
+  const heel = work.at[2]!;
+  return heel > Math.min(low, high) && heel < Math.max(low, high);
 }
 
 function settleBetween(

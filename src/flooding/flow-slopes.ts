@@ -7,10 +7,10 @@ type Afloat = Extract<Resting, { kind: "afloat" }>;
 /** Slopes of the flows by differences, gathered as the flows themselves are: no water is lost in the matrix. */
 export function slopesOfFlows(body: Body, piping: Piping, y: Float64Array, size: number, out: Float64Array): void {
   const width = size + 2;
-  const point = Float64Array.from(y);
+  const point = y.slice();
   out.fill(0);
   piping.refresh(lying(body, point), point);
-  const base = Float64Array.from(piping.flows);
+  const base = piping.flows.slice();
   const slope = new Float64Array(base.length);
   for (let k = 0; k < size; k += 1) {
     const nudge = 1e-7 * Math.max(1e-2, Math.abs(y[k]!));

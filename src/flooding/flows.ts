@@ -136,7 +136,7 @@ function passageFlow(
   const { slopeX, slopeY } = resting.plane;
   const outside = surfaceAt(resting, passage.from, passage.x, passage.y);
   const inside = surfaceAt(resting, passage.into, passage.x, passage.y);
-  const upright = 1 / Math.sqrt(1 + slopeX ** 2 + slopeY ** 2);
+  const upright = 1 / Math.sqrt(1 + slopeX * slopeX + slopeY * slopeY);
   const flow = passage.share * flowWith(passage.opening, passage.strength, { outside, inside, upright, linearBelow });
   const giver = flow > 0 ? passage.from : passage.into;
   return giver === SEA ? flow : flow * emptiness(water[giver]!, capacities[giver]!);

@@ -152,8 +152,17 @@ function sizeOf(size: HullSize): Pick<Hull, "length" | "beam" | "depth" | "draug
   return { length: size.length, beam: size.beam, depth: size.depth, draught: size.draught };
 }
 
-function writePiece(out: Float64Array, index: number, piece: readonly number[]): number {
-  out.set(piece, index * PIECE);
+function writePiece(
+  out: Float64Array,
+  index: number,
+  [from, to, c0, c1, c2]: readonly [number, number, number, number, number],
+): number {
+  const p = index * PIECE;
+  out[p] = from;
+  out[p + 1] = to;
+  out[p + 2] = c0;
+  out[p + 3] = c1;
+  out[p + 4] = c2;
   return index + 1;
 }
 

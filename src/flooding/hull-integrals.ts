@@ -1,4 +1,5 @@
-import { MOST_PIECES, PIECE, type Hull } from "./hull-form.ts";
+import { PIECE, type Hull } from "./hull-form.ts";
+import { GAUSS, layoutOf, type Layout } from "./hull-panels.ts";
 
 /** A water surface z = height + slopeX·x + slopeY·y in the boat's own axes. */
 export interface Plane {
@@ -33,35 +34,6 @@ export const IXY = 8;
 export const IYY = 9;
 export const INTEGRALS = 10;
 
-// Gauss-Legendre on [-1, 1]: points and weights, closed forms for 2 and 3, printed decimals above
-// (Abramowitz & Stegun table 25.4; tested on polynomials).
-const GAUSS: Readonly<Record<number, readonly (readonly [number, number])[]>> = {
-  2: symmetric([[1 / Math.sqrt(3), 1]]),
-  3: symmetric([[Math.sqrt(0.6), 5 / 9]], 8 / 9),
-  4: symmetric([
-    [0.8611363115940526, 0.34785484513745385],
-    [0.33998104358485626, 0.6521451548625461],
-  ]),
-  5: symmetric(
-    [
-      [0.906179845938664, 0.23692688505618908],
-      [0.5384693101056831, 0.47862867049936647],
-    ],
-    128 / 225,
-  ),
-  8: symmetric([
-    [0.9602898564975363, 0.10122853629037626],
-    [0.7966664774136267, 0.22238103445337448],
-    [0.525532409916329, 0.31370664587788727],
-    [0.1834346424956498, 0.362683783378362],
-  ]),
-};
-
-function symmetric(half: readonly (readonly [number, number])[], middle?: number): (readonly [number, number])[] {
-  const both = half.flatMap(([x, w]) => [[-x, w] as const, [x, w] as const]);
-  return middle === undefined ? both : [...both, [0, middle] as const];
-}
-
 /** Slopes flatter than this are level: the boat's heel is then below a ten-millionth of a degree. */
 const LEVEL = 1e-12;
 
@@ -83,52 +55,18 @@ export interface Gauge {
  * @source DERIVED: docs/methods/flooding.md, "Volumes and moments"
  */
 export function makeGauge(hull: Hull): Gauge {
-  const pieces = new Float64Array(PIECE * MOST_PIECES);
-  const points = GAUSS[hull.orderAlong]!;
+  const layouts = new Map<Window, Layout>();
   const strips = makeStrips(GAUSS[hull.orderUp]!);
   return {
     measure(plane, window, out) {
       out.fill(0);
-      const panels = panelsOf(hull, plane, window);
-      for (let k = 0; k + 1 < panels.length; k += 1) {
-        const middle = (panels[k]! + panels[k + 1]!) / 2;
-        const reach = (panels[k + 1]! - panels[k]!) / 2;
-        if (!(reach > 0)) continue;
-        for (const [place, weight] of points) {
-          const x = middle + reach * place;
-          strips(pieces, hull.sectionAt(x, pieces), { x, weight: weight * reach, plane, window }, out);
-        }
+      const { count, xs, weights, first, pieces } = layoutOf(layouts, hull, plane, window);
+      for (let k = 0; k < count; k += 1) {
+        strips(pieces, first[k]!, first[k + 1]!, { x: xs[k]!, weight: weights[k]!, plane, window }, out);
       }
       return out;
     },
   };
-}
-
-/** Panel limits inside the window, with the places where the plane passes an edge. */
-function panelsOf(hull: Hull, plane: Plane, window: Window): number[] {
-  const x0 = Math.max(window.x0, 0);
-  const x1 = Math.min(window.x1, hull.length);
-  if (!(x1 > x0)) return [];
-  const limits = [x0, x1];
-  for (const at of hull.breaks) if (at > x0 && at < x1) limits.push(at);
-  if (Math.abs(plane.slopeX) > LEVEL) addEdgeCrossings(hull, plane, window, limits);
-  return limits.length === 2 ? limits : limits.sort((a, b) => a - b);
-}
-
-function addEdgeCrossings(hull: Hull, plane: Plane, window: Window, limits: number[]): void {
-  const [x0, x1] = [limits[0]!, limits[1]!];
-  const note = (y: number, z: number): void => {
-    const x = (z - plane.height - plane.slopeY * y) / plane.slopeX;
-    if (x > x0 && x < x1) limits.push(x);
-  };
-  const ys = [window.y0, window.y1].filter(Number.isFinite);
-  for (const { y, z } of hull.corners) {
-    note(y, z);
-    for (const edge of ys) note(edge, z);
-    if (Number.isFinite(window.z0)) note(y, window.z0);
-    if (Number.isFinite(window.z1)) note(y, window.z1);
-  }
-  for (const edge of ys) for (const z of [window.z0, window.z1]) if (Number.isFinite(z)) note(edge, z);
 }
 
 interface Slice {
@@ -138,15 +76,16 @@ interface Slice {
   readonly window: Window;
 }
 
-type Strips = (pieces: Float64Array, count: number, slice: Slice, out: Float64Array) => void;
+type Strips = (pieces: Float64Array, from: number, to: number, slice: Slice, out: Float64Array) => void;
 
 function makeStrips(points: readonly (readonly [number, number])[]): Strips {
   const cuts = new Float64Array(12);
-  return (pieces, count, slice, out) => {
+  const piece = new Float64Array(PIECE);
+  return (pieces, from, to, slice, out) => {
     const level = slice.plane.height + slice.plane.slopeX * slice.x;
     const isLevel = Math.abs(slice.plane.slopeY) <= LEVEL;
-    for (let k = 0; k < count; k += 1) {
-      const piece = pieces.subarray(k * PIECE, k * PIECE + PIECE);
+    for (let p = from; p < to; p += PIECE) {
+      for (let i = 0; i < PIECE; i += 1) piece[i] = pieces[p + i]!;
       if (isLevel) addLevelPiece(piece, level, slice, points, out);
       else addHeeledPiece(piece, level, slice, points, cuts, out);
     }
@@ -198,7 +137,7 @@ function addSurface(piece: Float64Array, level: number, slice: Slice, out: Float
   out[AY]! += moment;
   out[IXX]! += width * x * x;
   out[IXY]! += moment * x;
-  out[IYY]! += (weight * (right ** 3 - left ** 3)) / 3;
+  out[IYY]! += (weight * (right * right * right - left * left * left)) / 3;
 }
 
 /**
@@ -279,8 +218,18 @@ function cutHeights(
   }
   cuts[count++] = bottom;
   cuts[count++] = top;
-  cuts.subarray(0, count).sort();
+  sortFirst(cuts, count);
   return count;
+}
+
+/** A handful: put in their places one by one. */
+function sortFirst(cuts: Float64Array, count: number): void {
+  for (let i = 1; i < count; i += 1) {
+    const cut = cuts[i]!;
+    let k = i;
+    for (; k > 0 && cuts[k - 1]! > cut; k -= 1) cuts[k] = cuts[k - 1]!;
+    cuts[k] = cut;
+  }
 }
 
 /** Heights where level + q·b(z) = z. */

@@ -49,13 +49,14 @@ function sideOf(event: OdeEvent, value: number): -1 | 0 | 1 {
  */
 export function findCrossings(events: readonly OdeEvent[], signs: Int8Array, step: SearchedStep): Crossing[] {
   const found: Crossing[] = [];
-  events.forEach((event, index) => {
-    const before = signs[index]!;
+  for (let k = 0; k < events.length; k += 1) {
+    const event = events[k]!;
+    const before = signs[k]!;
     const after = sideOf(event, event.value(step.end, step.next));
-    if (after === 0) return;
-    signs[index] = after;
+    if (after === 0) continue;
+    signs[k] = after;
     if (before !== 0 && before !== after && wants(event, after)) found.push(locate(event, before, step));
-  });
+  }
   return found.sort((a, b) => a.at - b.at);
 }
 

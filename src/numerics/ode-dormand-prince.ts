@@ -116,7 +116,11 @@ function interpolantOf(stages: Float64Array[], y: Float64Array, next: Float64Arr
     const bend = h * stages[0]![i]! - rise;
     let dense = 0;
     for (let s = 0; s < STAGES; s += 1) dense += DENSE[s]! * stages[s]![i]!;
-    parts.set([y[i]!, rise, bend, rise - h * stages[6]![i]! - bend, h * dense], 5 * i);
+    parts[5 * i] = y[i]!;
+    parts[5 * i + 1] = rise;
+    parts[5 * i + 2] = bend;
+    parts[5 * i + 3] = rise - h * stages[6]![i]! - bend;
+    parts[5 * i + 4] = h * dense;
   }
   return (theta, out) => {
     const rest = 1 - theta;

@@ -95,8 +95,8 @@ function errorOf(work: Work, scale: ErrorScale): number {
 
 /** Cubic through both ends with both slopes. */
 function hermite(work: Work, h: number): Interpolant {
-  const [y0, y1] = [Float64Array.from(work.before), Float64Array.from(work.next)];
-  const [f0, f1] = [Float64Array.from(work.slope), Float64Array.from(work.later)];
+  const [y0, y1] = [work.before.slice(), work.next.slice()];
+  const [f0, f1] = [work.slope.slice(), work.later.slice()];
   return (theta, out) => {
     const rest = 1 - theta;
     for (let i = 0; i < y0.length; i += 1) {

@@ -180,7 +180,7 @@ function rejectStep(run: Run, h: number, error: number): void {
 function acceptStep(run: Run, h: number, isLast: boolean): void {
   const piece: Piece = { from: run.t, length: h, interpolant: run.stepper.accept() };
   const end = isLast ? run.problem.to : run.t + h;
-  const next = Float64Array.from(run.stepper.next);
+  const next = run.stepper.next.slice();
   run.counters.steps += 1;
   run.pieces.push(piece);
   const stop = meetEvents(run, piece, end, next);
@@ -203,7 +203,9 @@ function turnStiff(run: Run): void {
 function meetEvents(run: Run, piece: Piece, end: number, next: Float64Array): boolean {
   const events = run.options.events;
   if (events === undefined || events.length === 0) return false;
-  const found = findCrossings(events, run.signs, { ...piece, end, start: run.y, next });
+  const { from, length, interpolant } = piece;
+  const found = findCrossings(events, run.signs, { from, length, interpolant, end, start: run.y, next });
+  if (found.length === 0) return false;
   const last = found.findIndex(({ event }) => event.terminal);
   const stop = found[last];
   const isMet = ({ event }: Crossing, k: number): boolean =>
@@ -230,7 +232,7 @@ function closeRun(run: Run): OdeSolution {
 }
 
 function stateAt(run: Run, t: number): Float64Array {
-  if (t >= run.t || run.pieces.length === 0) return Float64Array.from(run.y);
+  if (t >= run.t || run.pieces.length === 0) return run.y.slice();
   let low = 0;
   let high = run.pieces.length - 1;
   while (low < high) {
