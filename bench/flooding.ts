@@ -156,8 +156,8 @@ function benchCompartments(): void {
   for (const count of [1, 2, 4, 8]) {
     const given = boatWith(count);
     const seconds = secondsOf(() => simulateFlood(given), 5);
-    const { rates } = simulateFlood(given).counters;
-    console.log(`${`${count} compartments`.padEnd(32)}${(seconds * 1000).toFixed(0).padStart(6)} ms   ${rates} looks`);
+    const { looks } = simulateFlood(given).counters;
+    console.log(`${`${count} compartments`.padEnd(32)}${(seconds * 1000).toFixed(0).padStart(6)} ms   ${looks} looks`);
   }
 }
 

@@ -104,5 +104,7 @@ export interface FloodRun {
     /** Stretches between events and changes, and how many of them the closed form carried. */
     readonly phases: number;
     readonly exact: number;
+    /** How often the boat was settled to see how she lies. */
+    readonly looks: number;
   };
 }

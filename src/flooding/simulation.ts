@@ -15,6 +15,8 @@ type Afloat = Extract<Resting, { kind: "afloat" }>;
 
 /** More restarts than this mean that something flutters; the run says so and ends. */
 const MOST_PHASES = 2000;
+/** More looks at one space or another than this mean that the story is too long for one answer. */
+const MOST_LOOKS = 400_000;
 /** An opening or level met so often is no longer stopped at: the flows are continuous there, only less smooth. */
 const MOST_MEETINGS = 40;
 
@@ -29,7 +31,7 @@ interface Run {
   readonly series: FloodSample[];
   /** How often something has been met, by name: what flutters is let be. */
   readonly met: Map<string, number>;
-  readonly total: { steps: number; rates: number; phases: number; exact: number };
+  readonly total: { steps: number; rates: number; phases: number; exact: number; looks: number };
   readonly linearBelow: number;
   t: number;
   y: Float64Array;
@@ -75,7 +77,8 @@ function live(run: Run): FloodRun {
 
 function beginRun(given: FloodCase, body: Body): Run {
   const piping = makePiping(body, given.openings, given.pumps, given.accuracy?.linearBelow);
-  const outlook = makeOutlook(body);
+  const total = { steps: 0, rates: 0, phases: 0, exact: 0, looks: 0 };
+  const outlook = makeOutlook(body, total);
   const y = new Float64Array(body.names.length + 2);
   body.water.forEach((volume, i) => {
     y[i] = Math.min(volume, body.capacities[i]!);
@@ -91,7 +94,7 @@ function beginRun(given: FloodCase, body: Body): Run {
     events: [],
     series: [],
     met: new Map(),
-    total: { steps: 0, rates: 0, phases: 0, exact: 0 },
+    total,
     linearBelow: given.accuracy?.linearBelow ?? LINEAR_BELOW,
     t: 0,
     y,
@@ -121,7 +124,7 @@ function submergedOf(piping: Piping, start: Afloat): ReadonlySet<string> {
 }
 
 /** Remembers the last state looked at; where the boat is lost, the last attitude she was afloat in stands for hers. */
-function makeOutlook(body: Body): Outlook {
+function makeOutlook(body: Body, total: { looks: number }): Outlook {
   let seen: Float64Array | undefined;
   let resting: Resting | undefined;
   let afloat: Afloat | undefined;
@@ -129,6 +132,7 @@ function makeOutlook(body: Body): Outlook {
     if (seen !== undefined && resting !== undefined && sameWater(seen, y, body.names.length)) return resting;
     seen ??= new Float64Array(y.length);
     seen.set(y);
+    total.looks += 1;
     resting = body.settle(y);
     if (resting.kind === "afloat") afloat = resting;
     return resting;
@@ -201,7 +205,10 @@ function integrate(run: Run, until: number, watches: readonly Watch[]): OdeSolut
         piping.refresh(outlook.lie(y), y);
         piping.gather(piping.flows, 1, 0, out, 1, 0);
       },
-      jacobian: (_t, y, out) => slopesOfFlows(body, piping, y, size, out),
+      jacobian(_t, y, out) {
+        run.total.looks += size + 1;
+        slopesOfFlows(body, piping, y, size, out);
+      },
     },
     {
       relative: run.given.accuracy?.relative ?? 1e-6,
@@ -217,6 +224,8 @@ function count(run: Run, solution: OdeSolution): void {
   run.total.steps += solution.counters.steps;
   run.total.rates += solution.counters.rates;
   if (run.total.phases >= MOST_PHASES) run.end = { kind: "gave-up", because: `more than ${MOST_PHASES} events` };
+  if (run.total.looks * run.body.names.length < MOST_LOOKS) return;
+  run.end = { kind: "gave-up", because: `more than ${MOST_LOOKS} looks at her spaces: ask about a shorter time` };
 }
 
 /** Notes what was met, in order; the last may have ended the phase. */
