@@ -8,5 +8,6 @@ export { fuelQuestion } from "./fuel.ts";
 export { primeQuestion } from "./prime.ts";
 export { proofRunQuestion } from "./proof-run.ts";
 export { vacuumTestQuestion } from "./vacuum-test.ts";
-export type { OnSceneAnswer, OnSceneGiven } from "./on-scene-fields.ts";
+export { asLastSounded, sayAge } from "./on-scene-age.ts";
+export type { OnSceneAnswer, OnSceneInput } from "./on-scene-fields.ts";
 export type { KitsNeededAnswer } from "./kits-needed.ts";

@@ -2,10 +2,40 @@ import { formatQuantity } from "#base";
 import type { Sounding } from "#flooding";
 import type { OnSceneInput, OnSceneWarning } from "./on-scene-fields.ts";
 
-/** As she was at the last sounding: the question that would have been asked then. */
+/**
+ * As she was at the last sounding: the question that would have been asked then. What was written of a later instant is
+ * not in it: no patch, no pump started or stopped, no sounding of a further space.
+ *
+ * @param input - as asked now
+ * @returns the same up to the last sounding of the first space; as of `input.now` where there is none
+ * @example asLastSounded(input).now // input.readings.at(-1).at
+ */
 export function asLastSounded(input: OnSceneInput): OnSceneInput {
-  const now = input.readings.at(-1)!.at;
-  return { ...input, now, patches: (input.patches ?? []).filter(({ at }) => at <= now) };
+  const now = input.readings.at(-1)?.at ?? input.now;
+  return {
+    ...input,
+    now,
+    patches: (input.patches ?? []).filter(({ at }) => at <= now),
+    pumping: pumpedUntil(input.pumping, now),
+    spaces: input.spaces.map((space) => spaceAsOf(space, now)),
+  };
+}
+
+type Pumping = OnSceneInput["pumping"];
+type Space = OnSceneInput["spaces"][number];
+
+/** What was stopped later was still running then. */
+function pumpedUntil(pumping: Pumping, now: number): Pumping {
+  return pumping
+    .filter(({ from }) => from <= now)
+    .map(({ to, ...run }) => (to === undefined || to > now ? run : { ...run, to }));
+}
+
+/** A further space at the level it was last sounded with by then. */
+function spaceAsOf({ readings = [], pumping = [], level, ...space }: Space, now: number): Space {
+  const seen = readings.filter(({ at }) => at <= now);
+  const then = seen.length < readings.length ? seen.at(-1)?.level : level;
+  return { ...space, readings: seen, pumping: pumpedUntil(pumping, now), level: then };
 }
 
 /**
@@ -41,8 +71,13 @@ function sayState({ verdict: { kind, chance }, misfit, trend }: Sounding): strin
 
 const MISFIT = "The soundings do not fit: sound again";
 
-/** Counted, not estimated: in full minutes. */
-function sayAge(seconds: number): string {
+/**
+ * An age: counted, not estimated, so in full minutes.
+ *
+ * @param seconds - [s]
+ * @example sayAge(7500) // "2 h 5 min"
+ */
+export function sayAge(seconds: number): string {
   const minutes = Math.floor(seconds / 60);
   if (minutes < 120) return `${minutes} min`;
   const rest = minutes % 60;

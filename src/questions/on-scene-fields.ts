@@ -152,11 +152,10 @@ export const onSceneOut = z.strictObject({
   cautions: cautionsOut,
 });
 
+/** What `on-scene` takes, in bare SI numbers. */
 export type OnSceneInput = z.output<typeof onSceneIn>;
 export type OnSceneWarning = z.input<typeof warningOut>;
 export type LyingOut = z.input<typeof lyingOut>;
 
 /** The answer to `on-scene`. */
 export type OnSceneAnswer = z.output<typeof onSceneOut>;
-/** What `on-scene` takes, in bare SI numbers. */
-export type OnSceneGiven = z.input<typeof onSceneIn>;

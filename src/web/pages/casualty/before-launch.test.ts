@@ -2,6 +2,7 @@ import type { KitsNeededAnswer } from "#questions";
 import { ask } from "#questions";
 import { describe, expect, it } from "vitest";
 import { kitsQuestion, openingOf, sayArrival, sayKits } from "./before-launch.ts";
+import { sayChance } from "./say.ts";
 
 const CALL = { kind: "motor boat", length: 9, distance: 9260 } as const;
 
@@ -28,6 +29,13 @@ describe("before launch", () => {
     expect(words.take).toBe("More than 6 kits, or a patch");
     expect(words.why).toContain("Slow the hole first");
     expect(words.patch).toContain("get people off early");
+  });
+
+  it("says of the hole halved the chance that its table has", () => {
+    const answer = answerTo({ hole: 0.09, holeDepth: 0.6 });
+    const row = answer.byKits.find(({ kits }) => kits === answer.forHoldingPatched)!;
+    expect(row.holdingPatched - row.holding).toBeGreaterThan(0.3);
+    expect(sayKits(answer).patch).toContain(`with a chance of ${sayChance(row.holdingPatched)}.`);
   });
 
   it("says when the first kit pumps", () => {

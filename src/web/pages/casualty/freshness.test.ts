@@ -1,7 +1,7 @@
 import type { CasualtyState } from "#readiness";
 import { STALE_AFTER } from "#flooding";
 import { describe, expect, it } from "vitest";
-import { freshnessOf, sayAge } from "./freshness.ts";
+import { freshnessOf } from "./freshness.ts";
 
 const T0 = Date.UTC(2027, 2, 14, 10);
 const MINUTE = 60_000;
@@ -32,14 +32,5 @@ describe("how old the last sounding is", () => {
   it("is no age before the first one, and none by a clock set back", () => {
     expect(freshnessOf({ soundings }, "s3", T0)).toEqual({ age: 0, isStale: false });
     expect(freshnessOf({ soundings }, "s1", T0 - MINUTE).age).toBe(0);
-  });
-
-  it("is said to the minute", () => {
-    expect([47, 119, 120, 125].map((minutes) => sayAge(minutes * MINUTE + 59_000))).toEqual([
-      "47\u00a0min",
-      "119\u00a0min",
-      "2\u00a0h",
-      "2\u00a0h 5\u00a0min",
-    ]);
   });
 });

@@ -1,8 +1,5 @@
+import { STALE_AFTER } from "#flooding";
 import type { CasualtyState } from "#readiness";
-
-const MINUTE = 60_000;
-/** A sounding tells of her for so long; after that it is history [ms]. */
-const KNOWN_FOR = 30 * MINUTE;
 
 /** How old what is known of a space is. */
 export interface Freshness {
@@ -26,7 +23,7 @@ export function freshnessOf(casualty: Pick<CasualtyState, "soundings">, space: s
   if (!newest) return { age: 0, isStale: false };
   const last = Date.parse(newest.at);
   const age = Math.max(0, now - last);
-  return { last, age, isStale: age > KNOWN_FOR };
+  return { last, age, isStale: age > 1000 * STALE_AFTER };
 }
 
 /** The newest sounding of a space, by when it was read. */
@@ -35,12 +32,4 @@ export function lastSounding(
   space: string,
 ): CasualtyState["soundings"][number] | undefined {
   return soundings.findLast((one) => one.space === space);
-}
-
-/** "47 min", "2 h 5 min": exact, since it is counted and not estimated. */
-export function sayAge(ms: number): string {
-  const minutes = Math.floor(ms / MINUTE);
-  if (minutes < 120) return `${minutes}\u00a0min`;
-  const rest = minutes % 60;
-  return `${Math.floor(minutes / 60)}\u00a0h${rest === 0 ? "" : ` ${rest}\u00a0min`}`;
 }

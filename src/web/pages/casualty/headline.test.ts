@@ -18,7 +18,7 @@ describe("the line at the top", () => {
   it("says nothing of how she is once the last sounding is old, only how she was then", () => {
     const words = headlineOf({ ...usual, freshness: stale })!;
     expect(words).toMatchObject({ kind: "unknown", word: "NOT KNOWN", chance: "" });
-    expect(words.detail).toBe("last sounding 47\u00a0min ago. Sound now");
+    expect(words.detail).toBe("last sounding 47 min ago. Sound now");
     expect(words.aside).toMatch(/^When last sounded, at 16:44: GAINING, dry in about/);
   });
 

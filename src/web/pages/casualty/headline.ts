@@ -1,5 +1,5 @@
-import type { OnSceneAnswer } from "#questions";
-import { sayAge, type Freshness } from "./freshness.ts";
+import { sayAge, type OnSceneAnswer } from "#questions";
+import type { Freshness } from "./freshness.ts";
 import { sayClock } from "./say.ts";
 import { NOT_SOUNDED, sayVerdict, type VerdictWords } from "./verdict-words.ts";
 
@@ -24,7 +24,7 @@ export function headlineOf({ answer, freshness, isFuelSmelt, refuel }: HeadlineG
   if (freshness.isStale) {
     return {
       ...NOT_KNOWN,
-      detail: `last sounding ${sayAge(freshness.age)} ago. Sound now`,
+      detail: `last sounding ${sayAge(freshness.age / 1000)} ago. Sound now`,
       ...asideOf(answer, freshness),
     };
   }

@@ -66,15 +66,21 @@ describe("a sheet as a question", () => {
     expect(ask("on-scene", sent)).toHaveProperty("reading.verdict");
   });
 
-  it("asks for how she was when last sounded or patched, however late it is", () => {
+  it("asks for how she was when last sounded, however late it is", () => {
     expect(lastKnownQuestion(SHEET)).toMatchObject({ now: 360 });
-    const later = { ...SHEET.soundings[1]!, ...mark(9) };
+    const later = { ...SHEET.soundings[1]!, ...mark(9), level: 0.3 };
     const other = lastKnownQuestion({ ...SHEET, soundings: [...SHEET.soundings, later] }, "s1")!;
-    expect(other.spaces[1]!.readings).toEqual([{ at: 120, level: 0.1 }]);
-    const patched = { ...SHEET, patches: [{ ...SHEET.soundings[0]!, at: "2027-03-14T10:06:30Z", open: 0.5 }] };
-    expect(lastKnownQuestion(patched)).toMatchObject({ now: 390 });
+    expect(other.spaces[1]).toMatchObject({ level: 0.1, readings: [{ at: 120, level: 0.1 }] });
     const sent: unknown = JSON.parse(JSON.stringify(lastKnownQuestion(SHEET)));
     expect(ask("on-scene", sent)).toHaveProperty("reading.verdict");
+  });
+
+  it("takes no patch or pump of a later instant for seen", () => {
+    const patch = (at: string, open: number) => ({ ...SHEET.soundings[0]!, at, open });
+    const patches = [patch("2027-03-14T10:05:30Z", 0.8), patch("2027-03-14T10:06:30Z", 0.05)];
+    const pumps = [{ ...SHEET.pumps[0]!, runs: [{ from: mark(7).at, space: "s1", flow: 0.003 }] }];
+    const known = lastKnownQuestion({ ...SHEET, patches, pumps });
+    expect(known).toMatchObject({ now: 360, patches: [{ at: 330, open: 0.8 }], pumping: [] });
   });
 
   it("says whether an engine can be opened up and a pump set lower", () => {

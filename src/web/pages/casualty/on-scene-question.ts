@@ -1,4 +1,4 @@
-import type { OnSceneGiven } from "#questions";
+import { asLastSounded, type OnSceneInput } from "#questions";
 import type { CasualtyState } from "#readiness";
 import { LEAST_LIFT, USUAL_LIFT } from "./pump-figures.ts";
 
@@ -26,7 +26,7 @@ export function spaceAt(casualty: CasualtyState, chosen?: string): CasualtyState
  * @param now - [ms]; the answer is computed anew when it changes, so give whole minutes
  * @param chosen - id of the space looked at
  */
-export function onSceneQuestion(casualty: CasualtyState, now: number, chosen?: string): OnSceneGiven | undefined {
+export function onSceneQuestion(casualty: CasualtyState, now: number, chosen?: string): OnSceneInput | undefined {
   const space = spaceAt(casualty, chosen);
   if (!space) return undefined;
   const { beam, depth, draught, kind, length } = casualty.boat;
@@ -64,20 +64,13 @@ export function onSceneQuestion(casualty: CasualtyState, now: number, chosen?: s
  * @param casualty - as its entries tell it
  * @param chosen - id of the space looked at
  */
-export function lastKnownQuestion(casualty: CasualtyState, chosen?: string): OnSceneGiven | undefined {
+export function lastKnownQuestion(casualty: CasualtyState, chosen?: string): OnSceneInput | undefined {
   const question = onSceneQuestion(casualty, Date.parse(casualty.opened.at), chosen);
-  if (!question) return undefined;
-  const seen = [...question.readings, ...(question.patches ?? [])].map(({ at }) => Number(at));
-  const now = Math.max(0, ...seen);
-  const spaces = question.spaces.map(({ readings = [], ...space }) => ({
-    ...space,
-    readings: readings.filter(({ at }) => Number(at) <= now),
-  }));
-  return { ...question, spaces, now };
+  return question && asLastSounded(question);
 }
 
 /** Where an engine is not told of it may have more in it; a kit is taken to run full out until eased. */
-function leftToDo({ pumps }: CasualtyState, space: string): Pick<OnSceneGiven, "canOpenUp" | "canLower"> {
+function leftToDo({ pumps }: CasualtyState, space: string): Pick<OnSceneInput, "canOpenUp" | "canLower"> {
   const running = pumps.filter((pump) => pump.running && pump.space === space);
   return {
     canOpenUp: running.some(({ kit, throttle }) => (throttle ?? (kit === undefined ? 0 : 1)) < 1),
@@ -98,7 +91,7 @@ function lastLevel({ soundings }: CasualtyState, space: string): number | undefi
 }
 
 /** Two soundings at one instant are two devices at one mark: the later by id stands. */
-function readingsOf(casualty: CasualtyState, space: string): OnSceneGiven["readings"] {
+function readingsOf(casualty: CasualtyState, space: string): OnSceneInput["readings"] {
   const byTime = new Map<number, number>();
   for (const { at, level, space: where } of casualty.soundings) {
     if (where === space) byTime.set(secondsOn(casualty, at), level);
@@ -108,7 +101,7 @@ function readingsOf(casualty: CasualtyState, space: string): OnSceneGiven["readi
 
 const MOST = 60;
 
-function pumpingOf(casualty: CasualtyState, space: string): OnSceneGiven["pumping"] {
+function pumpingOf(casualty: CasualtyState, space: string): OnSceneInput["pumping"] {
   return casualty.pumps.flatMap(({ runs }) =>
     runs
       .filter((run) => run.space === space)
@@ -120,7 +113,7 @@ function pumpingOf(casualty: CasualtyState, space: string): OnSceneGiven["pumpin
   );
 }
 
-function patchesOf(casualty: CasualtyState, space: string): NonNullable<OnSceneGiven["patches"]> {
+function patchesOf(casualty: CasualtyState, space: string): NonNullable<OnSceneInput["patches"]> {
   const byTime = new Map<number, number>();
   for (const { at, open, space: where } of casualty.patches) {
     if (where === space) byTime.set(secondsOn(casualty, at), open);
