@@ -67,7 +67,7 @@ export function sayKits({ forHolding, forGaining, forHoldingPatched, byKits }: K
     patch:
       patched === undefined
         ? "With the hole halved, even six kits may not hold: get people off early."
-        : `With the hole halved by a plug or a patch, ${sayKitCount(patched.kits)} ${patched.kits === 1 ? "holds" : "hold"} with a chance of ${sayChance(patched.holding)}.`,
+        : `With the hole halved by a plug or a patch, ${sayKitCount(patched.kits)} ${patched.kits === 1 ? "holds" : "hold"} with a chance of ${sayChance(patched.holdingPatched)}.`,
   };
 }
 
