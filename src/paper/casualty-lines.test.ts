@@ -18,7 +18,7 @@ function wordsOf(lines: TimelineLog["lines"], kits: TimelineLog["kits"] = []): r
 }
 
 describe("a pump on the timeline", () => {
-  it("is handed over, then pumps, then is off: put on her without running is no event", () => {
+  it("is told line by line: handed over, put on her, pumping, set otherwise, refuelled, off, off again", () => {
     const handed = { at: "2027-03-14T10:02:00Z", method: "line", by: "ann" } as const;
     const lines = [
       line(2, "pump-set", PUMP),
@@ -31,10 +31,13 @@ describe("a pump on the timeline", () => {
     ];
     expect(wordsOf(lines, [{ name: "Pump 1", handed }])).toEqual([
       "02 Pump 1 handed over, on a line",
+      "02 Pump 1 not running",
       "05 Pump 1 pumping, about 220 L/min",
-      "08 Pump 1 now about 120 L/min",
+      "06 Pump 1 now: lift 2.0 m",
+      "08 Pump 1 now: about 120 L/min",
       "09 Pump 1 refuelled",
       "12 Pump 1 off",
+      "13 Pump 1 off, as before",
     ]);
   });
 
@@ -49,6 +52,7 @@ describe("a pump on the timeline", () => {
     expect(wordsOf(lines)).toEqual([
       "01 Pump 1 pumping, about 220 L/min",
       "02 Fuel smelt: all pumps stopped",
+      "03 Pump 1 off, as before",
       "04 Pump 1 pumping, about 220 L/min",
     ]);
   });
@@ -58,6 +62,67 @@ describe("a pump on the timeline", () => {
     expect(wordsOf([struck, line(2, "pump-set", { ...PUMP, running: true })])).toEqual([
       "01 STRUCK (Not yet.): Pump 1 pumping, about 220 L/min",
       "02 Pump 1 pumping, about 220 L/min",
+    ]);
+  });
+});
+
+const SPACES = ["engine room", "cabin"].map((name, i) =>
+  line(0, i === 0 ? "casualty-opened" : "casualty-changed", {
+    name: "Corrie Lass",
+    boat: { kind: "motor boat", length: 9 },
+    space: { id: `s${i + 1}`, name, sort: "cabin", part: "aft" },
+  }),
+);
+
+describe("every line is told", () => {
+  it("a struck stop and a struck refuelling, as things stood when they were written", () => {
+    const lines = [
+      line(1, "pump-set", { ...PUMP, running: true }),
+      { ...line(2, "pump-set", PUMP), struck: "Still running." },
+      { ...line(3, "pump-refuelled", { pump: "p" }), struck: "Another one." },
+      line(4, "pump-set", PUMP),
+    ];
+    expect(wordsOf(lines)).toEqual([
+      "01 Pump 1 pumping, about 220 L/min",
+      "02 STRUCK (Still running.): Pump 1 off",
+      "03 STRUCK (Another one.): Pump 1 refuelled",
+      "04 Pump 1 off",
+    ]);
+  });
+
+  it("a struck stop of a pump that no line before it knows, and a refuelling before its first setting", () => {
+    const lines = [{ ...line(1, "pump-set", PUMP), struck: "Wrong pump." }, line(2, "pump-refuelled", { pump: "p" })];
+    expect(wordsOf(lines)).toEqual(["01 STRUCK (Wrong pump.): Pump 1 not running", "02 Pump 1 refuelled"]);
+  });
+
+  it("throttle, lift, tank and space, where the flow rounds the same too", () => {
+    const on = { ...PUMP, running: true, throttle: 1, lift: 2, runtime: 5400 };
+    const lines = [
+      ...SPACES,
+      line(1, "pump-set", on),
+      line(2, "pump-set", { ...on, throttle: 0.85, flow: 0.00371 }),
+      line(3, "pump-set", { ...on, throttle: 0.85, flow: 0.00371, lift: 3 }),
+      line(4, "pump-set", { ...on, throttle: 0.85, flow: 0.00371, lift: 3, space: "s2" }),
+      line(5, "pump-set", { ...on, throttle: 0.85, flow: 0.00371, lift: 3, space: "s2" }),
+    ];
+    expect(wordsOf(lines).slice(2)).toEqual([
+      "01 Pump 1 pumping, about 220 L/min, drawing from engine room, engine full, lift 2.0 m, a tank lasts 90 min",
+      "02 Pump 1 now: about 220 L/min, engine at 85 % speed",
+      "03 Pump 1 now: lift 3.0 m",
+      "04 Pump 1 now: drawing from cabin",
+      "05 Pump 1 as before, about 220 L/min",
+    ]);
+  });
+
+  it("with its space, where she has more than one", () => {
+    const lines = [
+      ...SPACES,
+      line(1, "sounding-taken", { space: "s2", level: 0.5, text: "50 cm" }),
+      line(2, "hole-patched", { space: "s1", open: 0.5 }),
+    ];
+    expect(wordsOf(lines).slice(2)).toEqual([
+      "01 Sounded 50 cm in cabin",
+      "02 Plugged or patched: 50 % still open in engine room",
     ]);
   });
 });

@@ -1,4 +1,4 @@
-import { formatEstimate, formatQuantity, type UnitSystem } from "#base";
+import { formatQuantity, type UnitSystem } from "#base";
 import type { Entry } from "#log";
 import {
   isCasualtyKind,
@@ -8,6 +8,7 @@ import {
   type KitBodies,
   type PumpSetting,
 } from "#readiness";
+import { settingWords } from "./casualty-pump-words.ts";
 
 /** What a timeline is told from. */
 export interface TimelineLog {
@@ -35,21 +36,27 @@ export interface TimelineLine {
 }
 
 /**
- * What happened, line by line in the order in which it happened: the sheet's own lines and the hand-overs of kits. A
- * pump set as it already was is no event; struck lines are told, and change nothing.
+ * What happened, line by line in the order in which it happened: every line of the sheet, and the hand-overs of kits. A
+ * struck line is told as things stood when it was written, and changes nothing.
  */
 export function timelineLines({ lines, kits, units }: TimelineLog): readonly TimelineLine[] {
-  const teller = createTeller(units);
-  const own = lines
-    .filter(({ entry }) => isCasualtyKind(entry.kind))
-    .flatMap(({ entry, struck }) => {
-      const words = struck === undefined ? teller(entry) : `STRUCK (${struck}): ${createTeller(units)(entry) ?? ""}`;
-      return words === undefined ? [] : [{ at: happened(entry), words, by: entry.by, isGrave: isGrave(entry) }];
-    });
-  const handed = kits.flatMap(({ name, handed: one }) =>
+  const own = lines.filter(({ entry }) => isCasualtyKind(entry.kind));
+  const entries = own.map(({ entry }) => entry);
+  const names = { pumpNames: pumpNamesIn(entries), spaceNames: spaceNamesIn(entries) };
+  let pumps: Pumps = new Map();
+  const told = own.map(({ entry, struck }) => {
+    const words = wordsOf(entry, { pumps, ...names, units });
+    if (struck === undefined) pumps = pumpsAfter(pumps, entry);
+    const said = struck === undefined ? words : `STRUCK (${struck}): ${words}`;
+    return { at: happened(entry), words: said, by: entry.by, isGrave: isGrave(entry) };
+  });
+  return [...handedLines(kits), ...told].toSorted((one, other) => Date.parse(one.at) - Date.parse(other.at));
+}
+
+function handedLines(kits: TimelineLog["kits"]): readonly TimelineLine[] {
+  return kits.flatMap(({ name, handed: one }) =>
     one ? [{ at: one.at, words: `${name} handed over, ${METHODS[one.method]}`, by: one.by, isGrave: false }] : [],
   );
-  return [...handed, ...own].toSorted((one, other) => Date.parse(one.at) - Date.parse(other.at));
 }
 
 const METHODS: Readonly<Record<KitBodies["handed-over"]["method"], string>> = {
@@ -74,34 +81,61 @@ function happened({ at, kind, body }: Entry): string {
   return taken !== undefined && Date.parse(taken) < Date.parse(at) ? taken : at;
 }
 
-/** Tells entries in order: what a pump's line says goes by how the pump was set before it. */
-function createTeller(units: UnitSystem): (entry: Entry) => string | undefined {
-  const pumps = new Map<string, PumpSetting>();
-  return ({ kind, body, at }) => {
-    if (kind === "pump-set") return tellPump(pumps, body as PumpSetting, units);
-    if (kind === "pump-refuelled") return `${nameOf(pumps, (body as Bodies["pump-refuelled"]).pump)} refuelled`;
-    if (kind === "fuel-smelt") pumps.forEach((one, id) => pumps.set(id, { ...one, running: false }));
-    const tell = TELLERS[kind as keyof typeof TELLERS] as Tell<keyof typeof TELLERS>;
-    return tell(body as never, units, at);
-  };
+/** Pumps as they are set, by id. */
+type Pumps = ReadonlyMap<string, PumpSetting>;
+/** Names by id: the first that any line gives, struck or not. */
+type Names = ReadonlyMap<string, string>;
+
+/** As things stood before a line. */
+interface Standing {
+  readonly pumps: Pumps;
+  readonly pumpNames: Names;
+  readonly spaceNames: Names;
+  readonly units: UnitSystem;
 }
 
-function nameOf(pumps: ReadonlyMap<string, PumpSetting>, pump: string): string {
-  return pumps.get(pump)?.name ?? "A pump";
+function pumpNamesIn(entries: readonly Entry[]): Names {
+  const settings = entries.filter(({ kind }) => kind === "pump-set").map(({ body }) => body as PumpSetting);
+  return new Map(settings.map(({ pump, name }): [string, string] => [pump, name]).toReversed());
 }
 
-function tellPump(pumps: Map<string, PumpSetting>, now: PumpSetting, units: UnitSystem): string | undefined {
+function spaceNamesIn(entries: readonly Entry[]): Names {
+  const named = entries.filter(({ kind }) => kind === "casualty-opened" || kind === "casualty-changed");
+  const spaces = named.flatMap(({ body }) => (body as Bodies["casualty-changed"]).space ?? []);
+  return new Map(spaces.map(({ id, name }): [string, string] => [id, name]).toReversed());
+}
+
+/** Fuel smelt stops every pump. */
+function pumpsAfter(pumps: Pumps, { kind, body }: Entry): Pumps {
+  if (kind === "pump-set") return new Map([...pumps, [(body as PumpSetting).pump, body as PumpSetting]]);
+  if (kind !== "fuel-smelt") return pumps;
+  return new Map([...pumps].map(([id, one]) => [id, { ...one, running: false }]));
+}
+
+function wordsOf(entry: Entry, standing: Standing): string {
+  const { kind, body, at } = entry;
+  if (kind === "pump-set") return pumpWords(body as PumpSetting, standing);
+  if (kind === "pump-refuelled") return `${nameOf(body as Bodies["pump-refuelled"], standing)} refuelled`;
+  const tell = TELLERS[kind as Told] as Tell<Told>;
+  const words = tell(body as never, standing.units, at);
+  const isOfSpace = kind === "sounding-taken" || kind === "hole-patched";
+  return isOfSpace ? `${words}${placeWords((body as Bodies["hole-patched"]).space, standing)}` : words;
+}
+
+function pumpWords(now: PumpSetting, { pumps, spaceNames, units }: Standing): string {
   const before = pumps.get(now.pump);
-  pumps.set(now.pump, now);
-  const flow = `about ${flowWords(now.flow, units)}`;
-  if (!before?.running) return now.running ? `${now.name} pumping, ${flow}` : undefined;
-  if (!now.running) return `${now.name} off`;
-  if (now.space !== before.space) return `${now.name} now drawing from another space, ${flow}`;
-  return flowWords(before.flow, units) === flowWords(now.flow, units) ? undefined : `${now.name} now ${flow}`;
+  const spaceName = spaceNames.size > 1 ? spaceNames.get(now.space) : undefined;
+  return settingWords(now, { ...(before && { before }), ...(spaceName !== undefined && { spaceName }), units });
 }
 
-function flowWords(flow: number, units: UnitSystem): string {
-  return formatEstimate(flow, "flow", { unit: units === "us" ? "gpm" : "L/min" });
+function nameOf({ pump }: Bodies["pump-refuelled"], { pumps, pumpNames }: Standing): string {
+  return pumps.get(pump)?.name ?? pumpNames.get(pump) ?? "A pump";
+}
+
+/** Which space, where she has more than one. */
+function placeWords(space: string, { spaceNames }: Standing): string {
+  const name = spaceNames.get(space);
+  return spaceNames.size > 1 && name !== undefined ? ` in ${name}` : "";
 }
 
 type Told = Exclude<keyof CasualtyBodies, "pump-set" | "pump-refuelled">;
