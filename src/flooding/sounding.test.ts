@@ -88,6 +88,31 @@ describe("reading soundings", () => {
   });
 });
 
+describe("how soon soundings say losing", () => {
+  const space = uprightSpace({ area: 9, outside: 0.75, outsideDoubt: 0.1, sinkage: 0.03, lossLevel: 1.1 });
+  const readAt = (minutes: readonly number[], rise: number) =>
+    readSoundings({
+      space,
+      readings: minutes.map((minute) => ({ at: 60 * minute, level: 0.5 + rise * minute })),
+      pumping: [],
+      prior: likelyPrior(0.5),
+    });
+
+  it("not from water that stands: six soundings of one level in 18 minutes say holding", () => {
+    const { verdict, chances } = readAt([0, 2, 6, 10, 14, 18], 0);
+    expect(verdict.kind).toBe("holding");
+    expect(chances.losing).toBeLessThan(0.5);
+  });
+
+  it("from three soundings of a level that rises a centimetre a minute", () => {
+    expect(readAt([0, 4, 8], 0.01).chances.losing).toBeGreaterThan(0.95);
+  });
+
+  it("hardly from one: a boat with water in her need not be taking any", () => {
+    expect(readAt([0], 0).chances.losing).toBeLessThan(0.85);
+  });
+});
+
 describe("the space of a real boat", () => {
   const vessel = {
     kind: "floating",

@@ -267,13 +267,13 @@ function nextSounding(given: SoundingCase, forecast: Forecast, misfit: Misfit): 
  * What is thought of a hole, a space and a pump before any sounding. The spreads are this program's judgement.
  *
  * @param firstLevel - first reading [m]
- * @returns a prior: hole of 50 mm, from about 15 to 160 mm across (90 %); area within a quarter; delivery 0.85 of what
- *   is stated, from 0.29 to 1.12 of it (90 %); soundings good to 15 mm
+ * @returns a prior: hole of 20 mm, from about 2 to 170 mm across (90 %), since water may also stand and not rise; area
+ *   within a quarter; delivery 0.85 of what is stated, from 0.29 to 1.12 of it (90 %); soundings good to 15 mm
  * @source this program's judgement; docs/methods/soundings.md, "Before any sounding"
  */
 export function likelyPrior(firstLevel: number): SoundingPrior {
   return {
-    holeArea: { median: (Math.PI / 4) * 0.05 ** 2, logSpread: 1.45 },
+    holeArea: { median: (Math.PI / 4) * 0.02 ** 2, logSpread: 2.6 },
     areaLogSpread: 0.15,
     delivery: { median: 0.85, logSpread: 0.08, lowSpread: 0.75 },
     startLevel: { median: firstLevel, spread: 0.1 },

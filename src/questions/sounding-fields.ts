@@ -32,12 +32,12 @@ export const soundedSpaceIn = z.strictObject({
 });
 
 const priorIn = z.strictObject({
-  holeDiameter: quantity("length", "Likeliest diameter of the hole; 50 mm if left out", {
+  holeDiameter: quantity("length", "Likeliest diameter of the hole; 20 mm if left out", {
     above: 0,
     atMost: 2,
   }).optional(),
   holeArea: quantity("area", "Likeliest area of the hole, in place of diameter", { above: 0, atMost: 5 }).optional(),
-  holeLogSpread: quantity("ratio", "Log spread of the hole's area; 1.45", { above: 0, atMost: 4 }).optional(),
+  holeLogSpread: quantity("ratio", "Log spread of the hole's area; 2.6", { above: 0, atMost: 4 }).optional(),
   areaLogSpread: quantity("ratio", "Log spread of the floodable area; 0.15", { above: 0, atMost: 1 }).optional(),
   deliveryMedian: quantity("ratio", "Likeliest delivery over stated; 0.85", { above: 0, atMost: 2 }).optional(),
   deliveryLogSpread: quantity("ratio", "Log spread of delivery above that; 0.08", { above: 0, atMost: 1 }).optional(),
