@@ -19,10 +19,11 @@ export function SoundNow() {
   const { casualty, space, level, setLevel, isBusy } = useSheet();
   const { units } = usePreferences();
   const [taken, setTaken] = useState<Taken | undefined>(NOW);
-  const save = useSaving(level, taken, () => (setLevel(undefined), setTaken(NOW)));
+  const [saved, setSaved] = useState(0);
+  const save = useSaving(level, taken, () => (setLevel(undefined), setTaken(NOW), setSaved(saved + 1)));
   const last = lastSounding(casualty, space);
   const wrong = level === undefined ? undefined : wrongLevel(casualty.boat, level);
-  const when = taken === undefined ? "sounded" : sayTaken(taken);
+  const when = taken === undefined ? "sounded" : sayTaken(taken, Date.now());
   return (
     <section className="sound" id={SOUNDING_PLACE} aria-label="Sounding">
       <LastLevel />
@@ -32,6 +33,7 @@ export function SoundNow() {
           From {wrong.allowed}. {wrong.remedy}
         </p>
       )}
+      <TakenPicker key={saved} taken={taken} onTaken={setTaken} />
       <Button
         kind="primary"
         wide
@@ -41,7 +43,6 @@ export function SoundNow() {
       >
         {level === undefined ? "Sounded now" : `${sayLevel(level, units)}: ${when}`}
       </Button>
-      <TakenPicker taken={taken} onTaken={setTaken} />
     </section>
   );
 }
@@ -55,7 +56,7 @@ function useSaving(level: number | undefined, taken: Taken | undefined, onDone: 
     const text = sayLevel(level, units);
     const at = takenAt(taken, Date.now());
     const body = { space, level, text, ...(at !== undefined && { taken: at }) };
-    if (await write(`${text} ${sayTaken(taken)}`, (doing, now) => takeSounding(doing, now, body))) onDone();
+    if (await write(`${text} ${sayTaken(taken, Date.now())}`, (doing, now) => takeSounding(doing, now, body))) onDone();
   };
 }
 

@@ -1,7 +1,8 @@
 import { useState } from "react";
 import { Button, TextField } from "../../parts/index.ts";
 import { PickRow } from "./pick-row.tsx";
-import { AGO, NOW, readClock, sayAgo, type Taken } from "./taken.ts";
+import { AGO, faultOf, NOW, readClock, sayAgo, sayInstant, saySpan, type ClockRead, type Taken } from "./taken.ts";
+import { useSheet } from "./use-sheet.ts";
 
 interface TakenPickerProps {
   /** Undefined while a time is being typed that is none yet. */
@@ -10,6 +11,7 @@ interface TakenPickerProps {
 }
 
 const OPTIONS = AGO.map((ago) => ({ id: String(ago), words: ago === 0 ? "Now" : sayAgo(ago) }));
+const NOTHING: ClockRead = { kind: "none" };
 
 /** A sounding that was read before it could be written down: quiet until it is asked for. */
 export function TakenPicker({ taken, onTaken }: TakenPickerProps) {
@@ -28,18 +30,22 @@ export function TakenPicker({ taken, onTaken }: TakenPickerProps) {
   );
 }
 
+/** Minutes ago, or a time typed: judged as it is typed, by the clock of that moment. */
 function When({ taken, onTaken }: TakenPickerProps) {
-  const [text, setText] = useState("");
+  const { casualty } = useSheet();
+  const [{ text, read, now }, setTyped] = useState({ text: "", read: NOTHING, now: 0 });
   const picked = taken && "ago" in taken ? String(taken.ago) : undefined;
   const pick = (id: string) => {
-    setText("");
+    setTyped({ text: "", read: NOTHING, now: 0 });
     onTaken({ ago: Number(id) });
   };
   const type = (next: string) => {
-    const at = readClock(next, Date.now());
-    setText(next);
-    onTaken(next === "" ? NOW : at === undefined ? undefined : { at });
+    const at = Date.now();
+    const clock = readClock(next, at, Date.parse(casualty.opened.at));
+    setTyped({ text: next, read: clock, now: at });
+    onTaken(next === "" ? NOW : clock.kind === "read" ? { at: clock.at } : undefined);
   };
+  const fault = faultOf(text, read, now);
   return (
     <>
       <PickRow label="When was it read?" options={OPTIONS} picked={picked} onPick={pick} />
@@ -50,8 +56,28 @@ function When({ taken, onTaken }: TakenPickerProps) {
         limit={5}
         value={text}
         onChange={type}
-        {...(text.length >= 4 && taken === undefined && { fault: "Hours and minutes, such as 16:40." })}
+        {...(fault !== undefined && { fault })}
       />
+      {read.kind === "early" && taken === undefined && <Early read={read} now={now} onTaken={onTaken} />}
+    </>
+  );
+}
+
+interface EarlyProps extends Pick<TakenPickerProps, "onTaken"> {
+  readonly read: ClockRead & { readonly kind: "early" };
+  readonly now: number;
+}
+
+/** Nobody sounds a boat long before her sheet is opened, unless told so by somebody aboard: asked, not assumed. */
+function Early({ read: { at, minutes }, now, onTaken }: EarlyProps) {
+  return (
+    <>
+      <p className="field-fault" role="alert">
+        That is {saySpan(minutes)} before this sheet was opened. Was it read then?
+      </p>
+      <Button wide onPress={() => onTaken({ at })}>
+        Yes, read {sayInstant(at, now)}
+      </Button>
     </>
   );
 }
