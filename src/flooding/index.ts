@@ -53,7 +53,7 @@ export type {
 export { simulateFlood } from "./simulation.ts";
 export { levelAfter, type HeldSpace } from "./closed-form.ts";
 export { spaceOf } from "./sounding-boat.ts";
-export { uprightSpace, type SoundedSpace } from "./sounding-space.ts";
+export { uprightSpace, volumeAt, type SoundedSpace } from "./sounding-space.ts";
 export {
   AREA_SHARE,
   casualtyAt,

@@ -1,4 +1,4 @@
-import type { SoundedSpace } from "#flooding";
+import { volumeAt, type SoundedSpace } from "#flooding";
 import type { OnSceneInput, OnSceneWarning } from "./on-scene-fields.ts";
 
 /** What was sounded in one space and pumped out of it, with its shape. */
@@ -78,13 +78,6 @@ function levelAt(readings: OnSceneInput["readings"], at: number): number {
   );
   const [before, after] = [readings[next - 1]!, readings[next]!];
   return before.level + ((after.level - before.level) * (at - before.at)) / (after.at - before.at);
-}
-
-function volumeAt({ volumes, areas, step }: SoundedSpace, level: number): number {
-  const piece = Math.min(volumes.length - 2, Math.max(0, Math.floor(level / step)));
-  const above = level - (piece + 1) * step;
-  if (above > 0) return volumes.at(-1)! + above * areas.at(-1)!;
-  return volumes[piece]! + (volumes[piece + 1]! - volumes[piece]!) * (level / step - piece);
 }
 
 function warningOf(falling: string, rising: string): OnSceneWarning {

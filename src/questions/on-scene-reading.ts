@@ -7,6 +7,8 @@ interface Watch {
   readonly readings: OnSceneInput["readings"];
   /** Share open against the watch before. */
   readonly share: number;
+  /** When the hole was changed again; never, for the last. */
+  readonly until: number;
 }
 
 /** Spread of a patch's worth: it is judged by eye [1]. */
@@ -26,23 +28,38 @@ const MOST_WATCHES = 3;
  * @param space - being sounded
  */
 export function readWatches(input: OnSceneInput, space: SoundedSpace): Sounding {
-  const watches = watchesOf(input).slice(-MOST_WATCHES);
-  let prior = firstPrior(input, watches[0]!.readings[0]!.level);
-  let sounding = readWatch(input, space, watches[0]!, prior);
-  for (const watch of watches.slice(1)) {
-    prior = nextPrior(prior, sounding, watch);
-    sounding = readWatch(input, space, watch, prior);
-  }
-  return sounding;
+  const last = latestWatches(input).at(-1)!;
+  return readWatch(input, space, { ...last, until: input.now }, thoughtBefore(input, space));
 }
 
-function readWatch(input: OnSceneInput, space: SoundedSpace, { readings }: Watch, prior: SoundingPrior): Sounding {
+/**
+ * What is thought of her before the last watch: what the watches before it said, each at its own end. The time that has
+ * gone by since changes nothing of it.
+ *
+ * @param input - at least one reading
+ * @param space - being sounded
+ */
+export function thoughtBefore(input: OnSceneInput, space: SoundedSpace): SoundingPrior {
+  const watches = latestWatches(input);
+  return watches
+    .slice(1)
+    .reduce(
+      (prior, watch, i) => nextPrior(prior, readWatch(input, space, watches[i]!, prior), watch),
+      firstPrior(input, watches[0]!.readings[0]!.level),
+    );
+}
+
+function latestWatches(input: OnSceneInput): readonly Watch[] {
+  return watchesOf(input).slice(-MOST_WATCHES);
+}
+
+function readWatch(input: OnSceneInput, space: SoundedSpace, watch: Watch, prior: SoundingPrior): Sounding {
   return readSoundings({
     space,
-    readings,
+    readings: watch.readings,
     pumping: input.pumping.filter(({ from, to }) => to === undefined || to > from).map((one) => omitMissing(one)),
     prior,
-    now: input.now,
+    now: watch.until,
     gains: omitMissing({ secondPump: input.secondPump }),
   });
 }
@@ -59,7 +76,7 @@ function watchesOf({ readings, patches = [] }: OnSceneInput): readonly Watch[] {
     const isLast = i === ends.length - 1;
     const borrowed = own.length === 0 && isLast && pending !== 1 ? readings.slice(-1) : own;
     if (borrowed.length > 0) {
-      watches.push({ readings: borrowed, share: watches.length === 0 ? 1 : pending });
+      watches.push({ readings: borrowed, share: watches.length === 0 ? 1 : pending, until: end });
       pending = 1;
     }
     const next = patches[i]?.open ?? open;
