@@ -3,7 +3,9 @@ import type { KitsNeededAnswer } from "#questions";
 import { useState } from "react";
 import { useStation } from "../../device/index.ts";
 import { Notice, Page, Section } from "../../parts/index.ts";
-import { kitsQuestion, sayKits, type Call } from "./before-launch.ts";
+import { kitsQuestion, type Call } from "./before-launch.ts";
+import { TakeLine, TOLD_PLACE } from "./before-launch-take.tsx";
+import { sayKits } from "./before-launch-words.ts";
 import { KitsAnswer } from "./kits-answer.tsx";
 import { OpenSheet } from "./open-sheet.tsx";
 import { readyKits, useOwnKits } from "./own-kits.ts";
@@ -31,16 +33,16 @@ export default function BeforeLaunchPage() {
   const own = useOwnKits(view);
   const asked = useAsked<KitsNeededAnswer>("kits-needed", kitsQuestion(call, own?.pattern.id, own?.flow));
   const change = (part: Partial<Call>) => setCall({ ...call, ...part });
+  const ready = readyKits(view);
+  const words = asked.answer && asked.error === undefined ? sayKits(asked.answer, ready) : undefined;
   const may = mayWrite(view.me.role, "casualty-opened");
   return (
     <Page title="Before launch: how many kits?" back={{ to: "/casualty", label: "Casualty" }}>
       <div className="casualty launch">
         <BoatPart call={call} onChange={change} />
         <div className="launch-found">
-          {asked.answer && asked.error === undefined && (
-            <output className="launch-take">{sayKits(asked.answer).take}</output>
-          )}
-          <KitsAnswer asked={asked} own={own} ready={readyKits(view)} />
+          {words && <TakeLine words={words} />}
+          <KitsAnswer asked={asked} words={words} own={own} ready={ready} />
         </div>
         <MorePart call={call} onChange={change} />
         {may && call.kind !== undefined && call.length !== undefined && <OpenSheet call={call} />}
@@ -91,7 +93,7 @@ const TOLD: readonly { readonly kind: SizeKind; readonly label: string }[] = [
 function MorePart({ call, onChange }: PartProps) {
   const { units } = usePreferences();
   return (
-    <Section title="What is known" beside={<span className="quiet">leave out what nobody knows</span>}>
+    <Section id={TOLD_PLACE} title="What is known" beside={<span className="quiet">leave out what nobody knows</span>}>
       {TOLD.map(({ kind, label }) => (
         <SizePicks
           key={kind}

@@ -1,7 +1,7 @@
 import type { KitsNeededAnswer } from "#questions";
 import { Cautions, ErrorBox, Section, Table, type Column } from "../../parts/index.ts";
 import { usePreferences } from "../../theme/index.ts";
-import { sayArrival, sayKits } from "./before-launch.ts";
+import { sayArrival, sayKitCount, type KitsWords } from "./before-launch-words.ts";
 import { Estimate } from "./estimate.tsx";
 import type { OwnKits } from "./own-kits.ts";
 import { sayLift, USUAL_LIFT } from "./pump-figures.ts";
@@ -10,18 +10,20 @@ import type { Asked } from "./use-asked.ts";
 
 interface KitsAnswerProps {
   readonly asked: Asked<KitsNeededAnswer>;
+  /** The answer in words. */
+  readonly words: KitsWords | undefined;
   readonly own: OwnKits | undefined;
   readonly ready: number;
 }
 
 /** How many kits, and what that rests on; an answer to what was told before is not kept beside a fault. In the page before it has anything to say, so that it is read out when it has. */
-export function KitsAnswer({ asked, own, ready }: KitsAnswerProps) {
+export function KitsAnswer({ asked, words, own, ready }: KitsAnswerProps) {
   const { error, isComputing } = asked;
   const answer = error === undefined ? asked.answer : undefined;
   return (
     <section className="launch-answer" aria-label="Answer" aria-busy={isComputing}>
-      {answer ? (
-        <Words answer={answer} own={own} ready={ready} />
+      {answer && words ? (
+        <Words answer={answer} words={words} own={own} ready={ready} />
       ) : (
         error === undefined && (
           <p className="quiet">{isComputing ? "Computing…" : "Kind, length and distance give the first answer."}</p>
@@ -33,18 +35,21 @@ export function KitsAnswer({ asked, own, ready }: KitsAnswerProps) {
   );
 }
 
-function Words({ answer, own, ready }: { readonly answer: KitsNeededAnswer } & Omit<KitsAnswerProps, "asked">) {
+interface WordsProps extends Omit<KitsAnswerProps, "asked"> {
+  readonly answer: KitsNeededAnswer;
+  readonly words: KitsWords;
+}
+
+function Words({ answer, words, own, ready }: WordsProps) {
   const { units } = usePreferences();
-  const words = sayKits(answer);
-  const cans = answer.cans === 0 ? "The tanks last: no cans needed." : `Fuel: ${answer.cans} cans of 5 L.`;
   return (
     <>
       <p>{words.why}</p>
       <p>
-        {ready} ready at this station.{" "}
+        {words.short === undefined && `${sayKitCount(ready)} ready at this station. `}
         {own &&
           `Each ${own.pattern.name} moves about ${sayFlow(own.flow, units)} at ${sayLift(USUAL_LIFT, units)} of lift.`}{" "}
-        {cans}
+        {words.fuel}
       </p>
       <p>
         Inflow about <strong>{sayFlowSpread(answer.inflow, units)}</strong>. {sayArrival(answer)}
@@ -59,7 +64,7 @@ function Words({ answer, own, ready }: { readonly answer: KitsNeededAnswer } & O
 type Row = KitsNeededAnswer["byKits"][number];
 
 const COLUMNS: readonly Column<Row>[] = [
-  { key: "kits", head: "Kits", cell: ({ kits }) => kits },
+  { key: "kits", head: "Kits", cell: ({ kits }) => sayKitCount(kits) },
   { key: "holding", head: "Hold", cell: ({ holding }) => sayChance(holding) },
   { key: "gaining", head: "Gain", cell: ({ gaining }) => sayChance(gaining) },
   { key: "patched", head: "Hold, hole halved", cell: ({ holdingPatched }) => sayChance(holdingPatched) },
