@@ -31,25 +31,25 @@ interface Sheet {
 /** A kit may go across before anybody opens the sheet: so long before it a name still means this casualty [ms]. */
 const BEFORE_SHEET_MS = 12 * 3_600_000;
 
-/** What stands before a vessel's name. */
+/** What stands before a vessel's name; an abbreviation that is a word of its own only as `MOTOR_YACHT` has it. */
 const TITLES =
-  /^(?:the|fishing vessel|fishing boat|motor fishing vessel|motor vessel|motor yacht|motor boat|sailing yacht|yacht|vessel|boat|mfv|fv|mv|my|sy|f v|m v|m y|s y) (?=\S)/;
+  /^(?:the|fishing vessel|fishing boat|motor fishing vessel|motor vessel|motor yacht|motor boat|sailing yacht|yacht|vessel|boat|mfv|fv|mv|sy|f v|m v|m y|s y) (?=\S)/;
+/** "MY" before a name that is not in capitals itself: in "My Girl" and "MY GIRL" it is part of the name. */
+const MOTOR_YACHT = /^\s*MY\s+(?=.*\p{Ll})/u;
 
 /**
  * A vessel's name as it is compared: without case, accents, marks, what stands before it ("fishing vessel", "FV", "MV",
- * "yacht") and what follows a comma or a bracket.
+ * "yacht") and what follows a comma or a bracket. "MY" goes where it is typed as an abbreviation: "M.Y.", "M/Y", or in
+ * capitals before a name that is not.
  *
  * @param typed - as a person wrote it
  * @returns lower-case words; what is left of a title alone where there is no name behind it
  * @example vesselName("Fishing vessel Grey Seal, off the point") // "grey seal"
  */
 export function vesselName(typed: string): string {
-  const plain = typed.normalize("NFKD").replace(/\p{M}/gu, "").toLowerCase();
-  const words = plain
-    .split(/[,;(]/, 1)[0]!
-    .replace(/[^\p{L}\p{N}]+/gu, " ")
-    .trim();
-  return withoutTitles(words);
+  const plain = typed.normalize("NFKD").replace(/\p{M}/gu, "");
+  const name = plain.split(/[,;(]/, 1)[0]!.replace(MOTOR_YACHT, "").toLowerCase();
+  return withoutTitles(name.replace(/[^\p{L}\p{N}]+/gu, " ").trim());
 }
 
 function withoutTitles(words: string): string {
