@@ -1,25 +1,7 @@
 import { PIECE, type Hull } from "./hull-form.ts";
-import { GAUSS, layoutOf, type Layout } from "./hull-panels.ts";
+import { GAUSS, layoutOf, type Layout, type Plane, type Window } from "./hull-panels.ts";
 
-/** A water surface z = height + slopeX·x + slopeY·y in the boat's own axes. */
-export interface Plane {
-  /** At the after end on the centre line [m]. */
-  readonly height: number;
-  /** Up going forward: tan of the trim. */
-  readonly slopeX: number;
-  /** Up going to starboard: tan of the heel. */
-  readonly slopeY: number;
-}
-
-/** Part of the hull looked at. */
-export interface Window {
-  readonly x0: number;
-  readonly x1: number;
-  readonly y0: number;
-  readonly y1: number;
-  readonly z0: number;
-  readonly z1: number;
-}
+export type { Plane, Window } from "./hull-panels.ts";
 
 /** Where each integral stands in a result row. Area integrals are of the surface seen from above, in the boat's axes. */
 export const V = 0;

@@ -1,5 +1,24 @@
 import { MOST_PIECES, PIECE, type Hull } from "./hull-form.ts";
-import type { Plane, Window } from "./hull-integrals.ts";
+
+/** A water surface z = height + slopeX·x + slopeY·y in the boat's own axes. */
+export interface Plane {
+  /** At the after end on the centre line [m]. */
+  readonly height: number;
+  /** Up going forward: tan of the trim. */
+  readonly slopeX: number;
+  /** Up going to starboard: tan of the heel. */
+  readonly slopeY: number;
+}
+
+/** Part of the hull looked at. */
+export interface Window {
+  readonly x0: number;
+  readonly x1: number;
+  readonly y0: number;
+  readonly y1: number;
+  readonly z0: number;
+  readonly z1: number;
+}
 
 // Gauss-Legendre on [-1, 1]: points and weights, closed forms for 2 and 3, printed decimals above
 // (Abramowitz & Stegun table 25.4; tested on polynomials).
