@@ -1,11 +1,11 @@
 import type { FastifyInstance } from "fastify";
-import type { DataLoss } from "./data-folder.ts";
+import type { DataLoss } from "./data-loss.ts";
 import type { ServerOptions } from "./parts.ts";
 import { Refusal } from "./problem.ts";
 
 /**
- * Refuses every request once the data were taken away under the server. Looked at before each request, and again
- * before an answer leaves: a line kept in a file that nobody will open again must never be acknowledged.
+ * Refuses every request while the data are not where they were. Looked at before each request, and again before an
+ * answer leaves: a line kept in a file that nobody will open again must never be acknowledged.
  */
 export function refuseWithoutData(app: FastifyInstance, { dataLoss }: Pick<ServerOptions, "dataLoss">): void {
   if (dataLoss === undefined) return;
@@ -23,7 +23,7 @@ export function refuseWithoutData(app: FastifyInstance, { dataLoss }: Pick<Serve
 function dataLost({ what }: DataLoss): Refusal {
   return new Refusal("unavailable", {
     code: "SV-180",
-    message: `The station has lost its data and stops: ${what}.`,
+    message: `The station does not find its data where they were: ${what}.`,
     remedy: "What was written stays on this device and is sent later. The server's terminal says what to do.",
   });
 }

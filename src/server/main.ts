@@ -1,5 +1,6 @@
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { LOST_EXIT_CODE } from "./opening-lines.ts";
 import { readSettings, USAGE } from "./settings.ts";
 import { startStation, type Running } from "./start.ts";
 import { StartProblem } from "./start-problem.ts";
@@ -21,7 +22,7 @@ try {
 }
 
 async function serve(args: readonly string[]): Promise<void> {
-  const running = await startStation(readSettings(process.env, args), root);
+  const running = await startStation(readSettings(process.env, args), root, (line) => console.error(line));
   for (const line of running.lines) console.log(line);
   for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, () => void running.stop());
   void running.lost.then((why) => endLost(running, why));
@@ -29,7 +30,7 @@ async function serve(args: readonly string[]): Promise<void> {
 
 async function endLost(running: Running, why: string): Promise<void> {
   console.error(why);
-  process.exitCode = 1;
+  process.exitCode = LOST_EXIT_CODE;
   setTimeout(() => process.exit(), LAST_WORDS_MS).unref();
   await running.stop();
 }

@@ -3,7 +3,8 @@ import { isStoreError, type LogStore, type SecretStore } from "#station";
 import { openPostgresStore } from "#store/postgres";
 import { openSqliteStore } from "#store/sqlite";
 import { join } from "node:path";
-import { takeDataFolder, type DataLoss } from "./data-folder.ts";
+import { takeDataFolder } from "./data-folder.ts";
+import type { DataLoss } from "./data-loss.ts";
 import { withoutPassword, type Settings } from "./settings.ts";
 import { StartProblem } from "./start-problem.ts";
 
@@ -20,15 +21,16 @@ export interface OpenData {
 /**
  * Opens the data where the settings say: a folder, taken for this server alone, or a PostgreSQL that many may share.
  *
+ * @param say - told, in a line for the terminal, what is being waited for
  * @throws StartProblem in one line with what to do
  */
-export function openData(settings: Settings): Promise<OpenData> {
+export function openData(settings: Settings, say: (line: string) => void): Promise<OpenData> {
   const { databaseUrl } = settings;
-  return databaseUrl === undefined ? openFolder(settings.dataDir) : openDatabase(databaseUrl);
+  return databaseUrl === undefined ? openFolder(settings.dataDir, say) : openDatabase(databaseUrl);
 }
 
-async function openFolder(dataDir: string): Promise<OpenData> {
-  const folder = await takeDataFolder(dataDir);
+async function openFolder(dataDir: string, say: (line: string) => void): Promise<OpenData> {
+  const folder = await takeDataFolder(dataDir, { say });
   const where = join(folder.path, "drykeel.db");
   try {
     const store = await openSqliteStore(where);

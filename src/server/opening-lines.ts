@@ -1,4 +1,4 @@
-import type { DataLoss } from "./data-folder.ts";
+import type { DataLoss } from "./data-loss.ts";
 import type { DemoAccount } from "./parts.ts";
 
 /** What the terminal says once the station answers: where to go, who to sign in as, where the data is. */
@@ -32,7 +32,14 @@ function waysIn({ demo, setupCode }: { demo: readonly DemoAccount[]; setupCode?:
   ];
 }
 
+/**
+ * Exit code of a server whose data were taken away: of those that sysexits.h names, "no input". A supervisor must not
+ * start again then, since a start where no data are makes an empty station.
+ */
+export const LOST_EXIT_CODE = 66;
+
 /** What the terminal says when the data were taken away under the server. */
 export function stoppedLine({ what, remedy }: DataLoss): string {
-  return `STOPPED: ${what}. No line was acknowledged since. ${remedy}`;
+  const warning = `Exit code ${LOST_EXIT_CODE}: started again as it is, an empty station would open at this address.`;
+  return `STOPPED: ${what}. No line was acknowledged since. ${remedy}\n${warning}`;
 }

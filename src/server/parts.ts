@@ -1,7 +1,7 @@
 import type { Role } from "#readiness";
 import type { Ambient, LogStore, SecretStore } from "#station";
 import type { Pattern } from "#kit";
-import type { DataLoss } from "./data-folder.ts";
+import type { DataLoss } from "./data-loss.ts";
 import type { KitPatterns } from "./kit-patterns.ts";
 import type { Roster } from "./roster.ts";
 

@@ -35,11 +35,16 @@ const ambient: Ambient = { now: () => new Date().toISOString(), newId: uuidv7 };
  * Starts a station's server.
  *
  * @param root - folder of the checkout: patterns and built pages are found from it
+ * @param say - told, in a line for the terminal, what happens without anybody's asking
  * @throws StartProblem in words for the terminal
  */
-export async function startStation(settings: Settings, root: string): Promise<Running> {
+export async function startStation(
+  settings: Settings,
+  root: string,
+  say: (line: string) => void = () => undefined,
+): Promise<Running> {
   const shelf = readPatterns(root, settings.dataDir);
-  const data = await openData(settings);
+  const data = await openData(settings, say);
   try {
     return await serve(settings, root, data, shelf);
   } catch (cause) {
