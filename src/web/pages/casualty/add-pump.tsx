@@ -3,10 +3,11 @@ import { handOver, setPump } from "#station";
 import { useState } from "react";
 import { uuidv7 } from "uuidv7";
 import { useCarryOut } from "../../device/index.ts";
-import { Button, TextField } from "../../parts/index.ts";
+import { Button, Notice, TextField } from "../../parts/index.ts";
 import { usePreferences } from "../../theme/index.ts";
 import { useAsk } from "../../worker/index.ts";
 import { kitChoices } from "./kit-choices.ts";
+import { sayKitDoubt } from "./kit-doubt.ts";
 import { PickRow } from "./pick-row.tsx";
 import { figuresOf, otherFlowPicks, USUAL_LIFT } from "./pump-figures.ts";
 import { useSheet } from "./use-sheet.ts";
@@ -22,8 +23,13 @@ const METHODS: readonly { readonly id: Method; readonly words: string }[] = [
 
 const OTHER = "other";
 
+interface AddPumpProps {
+  /** Given the pump that is on her now; none where nothing was put there. */
+  readonly onDone: (pump?: string) => void;
+}
+
 /** Puts one more pump on her: a kit of ours, handed over as it goes, or a pump of somebody else's. */
-export function AddPump({ onDone }: { readonly onDone: () => void }) {
+export function AddPump({ onDone }: AddPumpProps) {
   const { casualty, view } = useSheet();
   const [chosen, choose] = useState<string>();
   const kits = kitChoices(view, casualty);
@@ -34,19 +40,20 @@ export function AddPump({ onDone }: { readonly onDone: () => void }) {
       <PickRow label="Which?" options={options} picked={chosen} onPick={choose} />
       {chosen === OTHER && <OtherPump onDone={onDone} />}
       {kit && <KitPump kit={kit} onDone={onDone} />}
-      <Button kind="quiet" onPress={onDone}>
+      <Button kind="quiet" onPress={() => onDone()}>
         Go back
       </Button>
     </section>
   );
 }
 
-function KitPump({ kit, onDone }: { readonly kit: KitState; readonly onDone: () => void }) {
-  const { casualty, space, run, write, isBusy } = useSheet();
+function KitPump({ kit, onDone }: AddPumpProps & { readonly kit: KitState }) {
+  const { casualty, view, space, run, write, isBusy } = useSheet();
   const carryOut = useCarryOut();
   const ask = useAsk();
   const [method, setMethod] = useState<Method>();
   const isAboard = kit.custody.kind === "away";
+  const doubt = sayKitDoubt(view.standings.get(kit.id));
   const add = async () => {
     const done = await run(async () => {
       const pattern = kit.pattern.split("@", 1)[0] ?? kit.pattern;
@@ -55,10 +62,11 @@ function KitPump({ kit, onDone }: { readonly kit: KitState; readonly onDone: () 
       const setting = { pump: kit.id, kit: kit.id, name: kit.name, space, running: false, ...figures };
       await write(`${kit.name} on her`, (doing, now) => setPump(doing, now, setting));
     });
-    if (done) onDone();
+    if (done) onDone(kit.id);
   };
   return (
     <>
+      {doubt !== undefined && <Notice tone="wrong" title={doubt} isNews />}
       {!isAboard && <PickRow label="How does it go across?" options={METHODS} picked={method} onPick={setMethod} />}
       <Button
         kind="primary"
@@ -78,7 +86,7 @@ function handedTo({ id, name }: CasualtyState, method: Method): Bodies["handed-o
   return { to: name, method, sealBroken: false, casualty: id };
 }
 
-function OtherPump({ onDone }: { readonly onDone: () => void }) {
+function OtherPump({ onDone }: AddPumpProps) {
   const { space, write, isBusy } = useSheet();
   const [name, setName] = useState("");
   const [flow, setFlow] = useState<string>();
@@ -87,8 +95,9 @@ function OtherPump({ onDone }: { readonly onDone: () => void }) {
     const si = flows.find(({ id }) => id === flow)?.si;
     if (si === undefined) return;
     const title = name.trim() === "" ? "Her own pump" : name.trim();
-    const setting = { pump: uuidv7(), name: title, space, running: false, flow: si };
-    if (await write(`${title} on her`, (doing, now) => setPump(doing, now, setting))) onDone();
+    const pump = uuidv7();
+    const setting = { pump, name: title, space, running: false, flow: si };
+    if (await write(`${title} on her`, (doing, now) => setPump(doing, now, setting))) onDone(pump);
   };
   return (
     <>

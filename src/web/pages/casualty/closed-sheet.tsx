@@ -3,6 +3,7 @@ import { Papers } from "./papers.tsx";
 import { PicturePart } from "./picture-part.tsx";
 import { SheetEntries } from "./sheet-entries.tsx";
 import { SoundingsPart } from "./soundings-part.tsx";
+import { UndoBar } from "./undo-bar.tsx";
 import type { Scene } from "./use-scene.ts";
 
 /** A closed sheet is read, not written. */
@@ -12,6 +13,7 @@ export function ClosedSheet({ scene }: { readonly scene: Scene }) {
     <div className="casualty sheet sheet-closed">
       <div className="sheet-column">
         <ClosePart />
+        <UndoBar />
         <Papers />
         <SoundingsPart scene={scene} />
       </div>

@@ -2,11 +2,14 @@ import { clearFuel, smellFuel } from "#station";
 import { useState } from "react";
 import { Button, CautionBox, TextField, Timestamp } from "../../parts/index.ts";
 import { nameOf } from "../turnaround/at-hand.ts";
+import { useIntoView } from "./use-into-view.ts";
+import { useSettled } from "./use-settled.ts";
 import { useSheet } from "./use-sheet.ts";
 
 /** Fuel smelt: every pump stops, in one tap, and stays stopped until somebody in charge finds it clear. */
 export function FuelPart() {
   const { casualty, write, isBusy } = useSheet();
+  const isSettled = useSettled();
   if (casualty.fuelSmelt) return <FuelSmelt />;
   return (
     <Button
@@ -14,6 +17,7 @@ export function FuelPart() {
       tone="grave"
       wide
       isBusy={isBusy}
+      isDisabled={!isSettled}
       onPress={() => void write("fuel smelt, all pumps stopped", (doing, now) => smellFuel(doing, now))}
     >
       Fuel smelt: stop all pumping
@@ -24,32 +28,35 @@ export function FuelPart() {
 function FuelSmelt() {
   const { casualty, view, write, isBusy } = useSheet();
   const [note, setNote] = useState("");
+  const orders = useIntoView();
   const { at, by } = casualty.fuelSmelt!;
   return (
-    <CautionBox signal="DANGER" hazard="Fuel in the water">
-      <p>
-        <strong>Stop every pump and engine now.</strong> No switches, no flame, no smoking. The log says all pumps off
-        from <Timestamp at={at} as="time" />, by {nameOf(view, by)}.
-      </p>
-      <p>
-        <strong>People into open air,</strong> upwind of hatches, lifejackets on, ready to leave her. Nobody below, not
-        for a sounding either. Someone counts heads and calls for help.
-      </p>
-      <p>
-        <strong>Let the wind clear her:</strong> open hatches and doors by hand. Petrol vapour is heavier than air and
-        lies low. No electric blower or fan; do not pump the fuel over the side.
-      </p>
-      <p>Nothing starts again until the person in charge has found it clear.</p>
-      <TextField label="Found clear: by whom, and how they know" value={note} onChange={setNote} />
-      <Button
-        kind="primary"
-        wide
-        isBusy={isBusy}
-        isDisabled={note.trim() === ""}
-        onPress={() => void write("found clear of fuel", (doing, now) => clearFuel(doing, now, note.trim()))}
-      >
-        Found clear
-      </Button>
-    </CautionBox>
+    <div ref={orders} className="orders" tabIndex={-1}>
+      <CautionBox signal="DANGER" hazard="Fuel in the water">
+        <p>
+          <strong>Stop every pump and engine now.</strong> No switches, no flame, no smoking. The log says all pumps off
+          from <Timestamp at={at} as="time" />, by {nameOf(view, by)}.
+        </p>
+        <p>
+          <strong>People into open air,</strong> upwind of hatches, lifejackets on, ready to leave her. Nobody below,
+          not for a sounding either. Someone counts heads and calls for help.
+        </p>
+        <p>
+          <strong>Let the wind clear her:</strong> open hatches and doors by hand. Petrol vapour is heavier than air and
+          lies low. No electric blower or fan; do not pump the fuel over the side.
+        </p>
+        <p>Nothing starts again until the person in charge has found it clear.</p>
+        <TextField label="Found clear: by whom, and how they know" value={note} onChange={setNote} />
+        <Button
+          kind="primary"
+          wide
+          isBusy={isBusy}
+          isDisabled={note.trim() === ""}
+          onPress={() => void write("found clear of fuel", (doing, now) => clearFuel(doing, now, note.trim()))}
+        >
+          Found clear
+        </Button>
+      </CautionBox>
+    </div>
   );
 }

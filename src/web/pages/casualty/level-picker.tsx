@@ -1,6 +1,6 @@
-import { useState } from "react";
+import { useId, useState } from "react";
 import { usePreferences } from "../../theme/index.ts";
-import { levelSteps, readLevel, sayTyped, stepLevel } from "./level-steps.ts";
+import { levelFault, levelSteps, readLevel, sayTyped, stepLevel } from "./level-steps.ts";
 import { levelUnit } from "./say.ts";
 
 interface LevelPickerProps {
@@ -24,11 +24,10 @@ export function LevelPicker({ level, last, onLevel }: LevelPickerProps) {
       {more.map((by) => (
         <StepButton key={by} by={by} onPress={() => step(by)} />
       ))}
-      {last !== undefined && (
-        <button type="button" className="pick sound-same" onClick={() => onLevel(last)}>
-          Same as last
-        </button>
-      )}
+      {/* There before anything was sounded too: it must not come under the finger that has just written a level. */}
+      <button type="button" className="pick sound-same" disabled={last === undefined} onClick={() => onLevel(last)}>
+        Same as last
+      </button>
     </div>
   );
 }
@@ -48,24 +47,34 @@ function StepButton({ by, onPress }: { readonly by: number; readonly onPress: ()
 function TypedLevel({ level, onLevel }: Pick<LevelPickerProps, "level" | "onLevel">) {
   const { units } = usePreferences();
   const unit = levelUnit(units);
+  const faultId = useId();
   const [text, setText] = useState("");
   const stands = readLevel(text, units);
   const type = (next: string) => {
     setText(next);
     onLevel(readLevel(next, units));
   };
+  const shown = stands === level ? text : sayTyped(level, units);
+  const fault = levelFault(shown, units);
   return (
-    <label className="sound-level">
-      <span className="for-readers-only">Level in {unit.symbol}</span>
-      <input
-        className="field-input"
-        inputMode="decimal"
-        autoComplete="off"
-        maxLength={6}
-        value={stands === level ? text : sayTyped(level, units)}
-        onChange={(event) => type(event.target.value)}
-      />
-      <span>{unit.symbol}</span>
-    </label>
+    <>
+      <label className="sound-level">
+        <span className="for-readers-only">Level in {unit.symbol}</span>
+        <input
+          className="field-input"
+          inputMode="decimal"
+          autoComplete="off"
+          maxLength={9}
+          value={shown}
+          onChange={(event) => type(event.target.value)}
+          aria-describedby={faultId}
+          {...(fault !== undefined && { "aria-invalid": true })}
+        />
+        <span>{unit.symbol}</span>
+      </label>
+      <div className="sound-fault" id={faultId} aria-live="polite">
+        {fault !== undefined && <p className="field-fault">{fault}</p>}
+      </div>
+    </>
   );
 }

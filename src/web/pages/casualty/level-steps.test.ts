@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { levelSteps, readLevel, sayTyped, stepLevel } from "./level-steps.ts";
+import { levelFault, levelSteps, readLevel, sayTyped, stepLevel } from "./level-steps.ts";
 
 describe("a level set by taps", () => {
   it("goes by whole centimetres, or by inches", () => {
@@ -25,6 +25,25 @@ describe("a level typed", () => {
     expect(readLevel("12,5", "metric")).toBeCloseTo(0.125, 12);
     expect(readLevel("12.", "metric")).toBeCloseTo(0.12, 12);
     expect(readLevel("10", "us")).toBeCloseTo(0.254, 12);
+  });
+
+  it("may carry its own unit, and no other", () => {
+    expect(readLevel("41 cm", "metric")).toBeCloseTo(0.41, 12);
+    expect(readLevel("41cm", "metric")).toBeCloseTo(0.41, 12);
+    expect(readLevel("10 in", "us")).toBeCloseTo(0.254, 12);
+    expect(readLevel("1.2 m", "metric")).toBeUndefined();
+    expect(readLevel("41 cm", "us")).toBeUndefined();
+  });
+
+  it.each(["abc", "-5", "99999", "1.2 m"])("says why %j is none", (text) => {
+    expect(levelFault(text, "metric")).toBe("A level here is a number from 0 to 1000 cm, such as 41.");
+  });
+
+  it("finds no fault with what is being typed, or with nothing", () => {
+    expect(["", " ", ".", ",", "4", "41", "41 c", "41 cm"].map((text) => levelFault(text, "metric"))).toEqual(
+      Array.from({ length: 8 }, () => undefined),
+    );
+    expect(levelFault("999", "us")).toBe("A level here is a number from 0 to 393 in, such as 16.");
   });
 
   it.each(["", " ", "-5", "1e9", "abc", "5 0", "1001", "NaN", "."])(

@@ -25,15 +25,26 @@ export function stepLevel(level: number, step: number, system: UnitSystem): numb
 }
 
 /**
- * A level as typed, in the person's own unit.
+ * A level as typed, in the person's own unit, with its symbol or without.
  *
  * @returns [m]; undefined where the text is no level from 0 to 10 m
  */
 export function readLevel(text: string, system: UnitSystem): number | undefined {
-  const plain = text.trim().replace(",", ".");
+  const { symbol } = levelUnit(system);
+  const plain = text.trim().replace(",", ".").replace(new RegExp(` ?${symbol}$`), "");
   if (!/^\d+\.?\d*$|^\.\d+$/.test(plain)) return undefined;
-  const level = parseQuantity(`${Number(plain)} ${levelUnit(system).symbol}`, "length");
+  const level = parseQuantity(`${Number(plain)} ${symbol}`, "length");
   return level <= LEVEL_LIMITS.atMost ? level : undefined;
+}
+
+/** Why a text is no level, for its field; nothing while it may still become one. */
+export function levelFault(text: string, system: UnitSystem): string | undefined {
+  const { symbol, of } = levelUnit(system);
+  const begun = text.trim().replace(new RegExp(` ?${symbol[0]}$`), "");
+  if (["", ".", ","].includes(begun) || readLevel(begun, system) !== undefined) return undefined;
+  if (readLevel(text, system) !== undefined) return undefined;
+  const [low, high] = [LEVEL_LIMITS.atLeast, LEVEL_LIMITS.atMost].map((limit) => Math.floor(of(limit)));
+  return `A level here is a number from ${low} to ${high} ${symbol}, such as ${system === "metric" ? 41 : 16}.`;
 }
 
 /** A level as it stands in the box: to a tenth of the person's own unit. */

@@ -5,14 +5,25 @@ import { usePreferences } from "../../theme/index.ts";
 import { useAsk } from "../../worker/index.ts";
 import { PickRow } from "./pick-row.tsx";
 import { figuresOf, liftPicks, otherFlowPicks, THROTTLES, USUAL_LIFT } from "./pump-figures.ts";
+import { minutesPastFuel, sayPastFuel } from "./pump-fuel.ts";
 import { sayFlow } from "./say.ts";
+import { useIntoView } from "./use-into-view.ts";
+import { useMinute } from "./use-minute.ts";
+import { useSettled } from "./use-settled.ts";
 import { useSheet } from "./use-sheet.ts";
 
+interface PumpRowProps {
+  readonly pump: CasualtyPump;
+  /** Just put on her: what comes next is its own button, so it is brought into view. */
+  readonly isNew: boolean;
+}
+
 /** One pump: going or not, in a word, and the buttons to change that. None while fuel is smelt: nothing starts then. */
-export function PumpRow({ pump }: { readonly pump: CasualtyPump }) {
+export function PumpRow({ pump, isNew }: PumpRowProps) {
   const { casualty } = useSheet();
+  const place = useIntoView<HTMLElement>(isNew);
   return (
-    <section className="pump" aria-label={pump.name}>
+    <section ref={place} tabIndex={-1} className="pump" aria-label={pump.name}>
       <PumpHead pump={pump} />
       {!casualty.fuelSmelt && <PumpButtons pump={pump} />}
     </section>
@@ -21,12 +32,15 @@ export function PumpRow({ pump }: { readonly pump: CasualtyPump }) {
 
 function PumpHead({ pump }: { readonly pump: CasualtyPump }) {
   const { units } = usePreferences();
+  const past = minutesPastFuel(pump, useMinute());
   const since = pump.runs.at(-1);
   return (
     <p className="pump-head">
       <PumpShape running={pump.running} />
       <strong>{pump.name}</strong>
+      {past > 0 && <strong className="pump-past">{sayPastFuel(past)}</strong>}
       <span>
+        {past > 0 && "By the log "}
         {pump.running ? `pumping, about ${sayFlow(pump.flow, units)}` : "off"}
         {since && (
           <>
@@ -39,17 +53,24 @@ function PumpHead({ pump }: { readonly pump: CasualtyPump }) {
   );
 }
 
+/** Each button keeps its place whether the pump runs or not, so that no tap does the opposite of the one before. */
 function PumpButtons({ pump }: { readonly pump: CasualtyPump }) {
   const { isBusy } = useSheet();
+  const isSettled = useSettled(String(pump.running));
   const { change, refuel } = useSetting(pump);
+  const { running } = pump;
+  const set = (to: boolean) => change({ running: to });
   return (
     <>
       <div className="pump-buttons">
-        <Button kind="primary" wide isBusy={isBusy} onPress={() => change({ running: !pump.running })}>
-          {pump.running ? "Stopped" : "Water comes: pumping"}
+        <Button kind="primary" isBusy={isBusy} isDisabled={running || !isSettled} onPress={() => set(true)}>
+          Water comes: pumping
+        </Button>
+        <Button isBusy={isBusy} isDisabled={!running || !isSettled} onPress={() => set(false)}>
+          Stopped
         </Button>
         {pump.runtime !== undefined && (
-          <Button wide isBusy={isBusy} onPress={refuel}>
+          <Button isBusy={isBusy} isDisabled={!isSettled} onPress={refuel}>
             Refuelled
           </Button>
         )}

@@ -9,13 +9,18 @@ import "./pumps.css";
 export function PumpsPart() {
   const { casualty } = useSheet();
   const [isAdding, setAdding] = useState(false);
+  const [added, setAdded] = useState<string>();
+  const done = (pump?: string) => {
+    setAdding(false);
+    setAdded(pump);
+  };
   return (
     <Section title="Pumps">
       {casualty.pumps.length === 0 && <p>No pump is on her yet.</p>}
       {casualty.pumps.map((pump) => (
-        <PumpRow key={pump.pump} pump={pump} />
+        <PumpRow key={pump.pump} pump={pump} isNew={pump.pump === added} />
       ))}
-      {isAdding && !casualty.fuelSmelt && <AddPump onDone={() => setAdding(false)} />}
+      {isAdding && !casualty.fuelSmelt && <AddPump onDone={done} />}
       {!isAdding && !casualty.fuelSmelt && (
         <Button wide onPress={() => setAdding(true)}>
           One more pump

@@ -35,6 +35,11 @@ export function sayMinutes(seconds: number): string {
   return rest === 0 ? `${minutes / 60}\u00a0h` : `${Math.floor(minutes / 60)}\u00a0h ${rest}\u00a0min`;
 }
 
+/** A span by the clock, to the minute: "52 min", "10 h 40 min". */
+export function saySpan(minutes: number): string {
+  return minutes < 60 ? `${minutes}\u00a0min` : `${Math.floor(minutes / 60)}\u00a0h ${minutes % 60}\u00a0min`;
+}
+
 /** Minutes no finer than they are known: whole to ten, then fives, then tens. */
 function coarse(minutes: number): number {
   const step = minutes < 10 ? 1 : minutes < 120 ? 5 : 10;

@@ -1,7 +1,8 @@
 import { useState } from "react";
 import { Button, TextField } from "../../parts/index.ts";
 import { PickRow } from "./pick-row.tsx";
-import { AGO, faultOf, NOW, readClock, sayAgo, sayInstant, saySpan, type ClockRead, type Taken } from "./taken.ts";
+import { saySpan } from "./say.ts";
+import { AGO, faultOf, NOW, readClock, sayAgo, sayInstant, type ClockRead, type Taken } from "./taken.ts";
 import { useSheet } from "./use-sheet.ts";
 
 interface TakenPickerProps {

@@ -56,7 +56,7 @@ describe("a time typed", () => {
       "This is in 3 minutes: it is 00:20 by this device. Type when it was read, at most now.",
     );
     expect(faultOf("0:21", { kind: "ahead", minutes: 1 }, NOW)).toContain("in 1 minute:");
-    expect(faultOf("11:00", { kind: "ahead", minutes: 640 }, NOW)).toContain("in 10 h 40 min:");
+    expect(faultOf("11:00", { kind: "ahead", minutes: 640 }, NOW)).toContain("in 10\u00a0h 40\u00a0min:");
     expect(faultOf("1:", { kind: "none" }, NOW)).toBeUndefined();
     expect(faultOf("noon", { kind: "none" }, NOW)).toBe("Hours and minutes, such as 16:40.");
   });

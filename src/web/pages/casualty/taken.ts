@@ -1,5 +1,5 @@
 import { sayCount } from "../../parts/say-count.ts";
-import { sayClock } from "./say.ts";
+import { sayClock, saySpan } from "./say.ts";
 
 /* When a sounding was read, where it is written down later. */
 
@@ -64,11 +64,6 @@ export function faultOf(text: string, read: ClockRead, now: number): string | un
   if (read.kind !== "ahead") return undefined;
   const ahead = read.minutes < 60 ? sayCount(read.minutes, "minute") : saySpan(read.minutes);
   return `This is in ${ahead}: it is ${sayClock(now)} by this device. Type when it was read, at most now.`;
-}
-
-/** "3 min", "10 h 40 min". */
-export function saySpan(minutes: number): string {
-  return minutes < 60 ? `${minutes} min` : `${Math.floor(minutes / 60)} h ${minutes % 60} min`;
 }
 
 /** "2 min ago". */
