@@ -46,6 +46,12 @@ describe("a casualty folded from its entries", () => {
     ]);
   });
 
+  it("keeps what her skipper told by radio, where it was told", () => {
+    const told = { at: "2027-03-14T09:52:00Z", water: 0.5 };
+    expect(fold([line(0, "casualty-opened", { ...OPENED, told })]).told).toEqual(told);
+    expect(fold(STORY)).not.toHaveProperty("told");
+  });
+
   it("is the same whatever the order in which two devices' lines arrive", () => {
     expect(fold(STORY.toReversed())).toEqual(fold(STORY));
     expect(fold([...STORY.slice(3), ...STORY.slice(0, 3)])).toEqual(fold(STORY));

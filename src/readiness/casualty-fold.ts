@@ -11,12 +11,13 @@ type Fold<Kind extends keyof CasualtyBodies> = (
 ) => CasualtyState;
 
 const FOLDS: { readonly [Kind in keyof CasualtyBodies]: Fold<Kind> } = {
-  "casualty-opened": (state, { name, boat, space, hole, note }, entry) => ({
+  "casualty-opened": (state, { name, boat, space, hole, told, note }, entry) => ({
     ...state,
     name,
     boat,
     spaces: withSpace(state.spaces, space),
     ...(hole && { hole }),
+    ...(told && { told }),
     opened: markOf(entry),
     notes: note === undefined ? state.notes : [...state.notes, { ...markOf(entry), about: "boat", note }],
   }),

@@ -8,7 +8,7 @@ export interface CasualtyBoat {
   readonly beam?: number;
   /** Keel to deck edge. */
   readonly depth?: number;
-  /** Of the hull, as she floated dry. */
+  /** As she floated dry: of the hull, or of a sailing yacht to the foot of her keel. */
   readonly draught?: number;
 }
 
@@ -25,6 +25,16 @@ export interface CasualtyHole {
   readonly diameter?: number;
   /** Below the waterline. */
   readonly depth?: number;
+}
+
+/** What her skipper told by radio of the water in her, before anybody of ours was there to sound it. */
+export interface CasualtyTold {
+  /** RFC 3339, when it was told. */
+  readonly at: string;
+  /** Over the floor [m]. */
+  readonly water?: number;
+  /** At one mark [m/s]. */
+  readonly rising?: number;
 }
 
 /** How a pump is set from now on. */
@@ -59,6 +69,7 @@ export interface CasualtyBodies {
     readonly boat: CasualtyBoat;
     readonly space: CasualtySpace;
     readonly hole?: CasualtyHole;
+    readonly told?: CasualtyTold;
     readonly note?: string;
   };
   /** What is better known now; a space of a new id is a further one. */

@@ -26,6 +26,12 @@ const space = z.strictObject({
 
 const hole = z.strictObject({ diameter: metres(1).exactOptional(), depth: metres(6).exactOptional() });
 
+const told = z.strictObject({
+  at: instant,
+  water: amountTo(6).exactOptional(),
+  rising: amountTo(0.1).exactOptional(),
+});
+
 const pumpSetting = z.strictObject({
   pump: id,
   name: line(80),
@@ -45,6 +51,7 @@ export const casualtySchemas = {
     boat,
     space,
     hole: hole.exactOptional(),
+    told: told.exactOptional(),
     note: note.exactOptional(),
   }),
   "casualty-changed": z.strictObject({

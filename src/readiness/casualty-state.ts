@@ -1,4 +1,11 @@
-import type { CasualtyBodies, CasualtyBoat, CasualtyHole, CasualtySpace, PumpSetting } from "./casualty-kinds.ts";
+import type {
+  CasualtyBodies,
+  CasualtyBoat,
+  CasualtyHole,
+  CasualtySpace,
+  CasualtyTold,
+  PumpSetting,
+} from "./casualty-kinds.ts";
 import type { Mark } from "./state.ts";
 
 /** A casualty as its entries tell it. */
@@ -9,6 +16,7 @@ export interface CasualtyState {
   /** At least one, in the order they were told of. */
   readonly spaces: readonly CasualtySpace[];
   readonly hole?: CasualtyHole;
+  readonly told?: CasualtyTold;
   readonly opened: Mark;
   /** In the order in which they were read. */
   readonly soundings: readonly TakenSounding[];
