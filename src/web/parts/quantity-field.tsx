@@ -16,6 +16,8 @@ export interface QuantityFieldProps extends FieldWords {
   readonly onChange: (text: string, reading: QuantityReading | undefined) => void;
   /** Unit a bare number is taken to be in; the person's own usual unit where absent. */
   readonly unit?: string;
+  /** How a reading is said back; in both systems where left out. */
+  readonly sayBack?: (si: number) => string;
 }
 
 /** A number with any unit of its dimension. A bare number is in the unit shown beside the box. */
@@ -33,7 +35,7 @@ export function QuantityField(props: QuantityFieldProps) {
       label={props.label}
       {...(props.hint !== undefined && { hint: props.hint })}
       {...(fault !== undefined && { fault })}
-      after={"reading" in read && <Echo reading={read.reading} dimension={props.dimension} />}
+      after={"reading" in read && <p className="field-echo">Read as {sayReading(read.reading.si, props)}</p>}
     >
       {(ids) => (
         <div className="field-with-unit">
@@ -53,11 +55,12 @@ export function QuantityField(props: QuantityFieldProps) {
   );
 }
 
-/** Says back what was understood, in both systems, so that a slip of the unit shows. */
-function Echo({ reading, dimension }: { readonly reading: QuantityReading; readonly dimension: Dimension }) {
-  const metric = formatQuantity(reading.si, dimension, { system: "metric" });
-  const us = formatQuantity(reading.si, dimension, { system: "us" });
-  return <p className="field-echo">{metric === us ? `Read as ${metric}` : `Read as ${metric}, ${us}`}</p>;
+/** What was understood, in both systems, so that a slip of the unit shows. */
+function sayReading(si: number, { dimension, sayBack }: QuantityFieldProps): string {
+  if (sayBack) return sayBack(si);
+  const metric = formatQuantity(si, dimension, { system: "metric" });
+  const us = formatQuantity(si, dimension, { system: "us" });
+  return metric === us ? metric : `${metric}, ${us}`;
 }
 
 type Read = { readonly reading: QuantityReading } | { readonly fault: string };

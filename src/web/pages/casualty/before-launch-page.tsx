@@ -2,53 +2,79 @@ import { mayWrite } from "#station";
 import type { KitsNeededAnswer } from "#questions";
 import { useState } from "react";
 import { useStation } from "../../device/index.ts";
-import { Notice, Page, Section } from "../../parts/index.ts";
-import { kitsQuestion, type Call } from "./before-launch.ts";
+import { Button, Notice, Page, Section } from "../../parts/index.ts";
+import { usePreferences } from "../../theme/index.ts";
+import { useKeptCall } from "./before-launch-kept.ts";
+import { SizePicks, SizePicksOrTyped } from "./before-launch-size.tsx";
 import { TakeLine, TOLD_PLACE } from "./before-launch-take.tsx";
 import { sayKits } from "./before-launch-words.ts";
+import { kitsQuestion, tell, type Call } from "./before-launch.ts";
 import { KitsAnswer } from "./kits-answer.tsx";
 import { OpenSheet } from "./open-sheet.tsx";
 import { readyKits, useOwnKits } from "./own-kits.ts";
 import { PickRow } from "./pick-row.tsx";
-import {
-  BOATS,
-  DISTANCES,
-  lengthPicks,
-  sizeFault,
-  sizePicks,
-  type Pick,
-  type SizeKind,
-  type TypedSizeKind,
-} from "./sizes.ts";
-import { boatUnit, SizeField } from "./size-field.tsx";
-import { usePreferences } from "../../theme/index.ts";
+import { BOATS, DISTANCES, lengthPicks, sizePicks } from "./sizes.ts";
 import { useAsked } from "./use-asked.ts";
 import "./casualty.css";
 import "./launch.css";
 
 /** Before launching: three taps to a first answer, more as the skipper tells more. */
 export default function BeforeLaunchPage() {
-  const view = useStation();
-  const [call, setCall] = useState<Call>({});
-  const own = useOwnKits(view);
-  const asked = useAsked<KitsNeededAnswer>("kits-needed", kitsQuestion(call, own?.pattern.id, own?.flow));
-  const change = (part: Partial<Call>) => setCall({ ...call, ...part });
-  const ready = readyKits(view);
-  const words = asked.answer && asked.error === undefined ? sayKits(asked.answer, ready) : undefined;
-  const may = mayWrite(view.me.role, "casualty-opened");
+  const { call, change, clear } = useKeptCall();
+  const [boats, setBoats] = useState(0);
+  const another = () => {
+    clear();
+    setBoats(boats + 1);
+    scrollTo({ top: 0 });
+  };
   return (
     <Page title="Before launch: how many kits?" back={{ to: "/casualty", label: "Casualty" }}>
-      <div className="casualty launch">
-        <BoatPart call={call} onChange={change} />
-        <div className="launch-found">
-          {words && <TakeLine words={words} />}
-          <KitsAnswer asked={asked} words={words} own={own} ready={ready} />
-        </div>
-        <MorePart call={call} onChange={change} />
-        {may && call.kind !== undefined && call.length !== undefined && <OpenSheet call={call} />}
-        {!may && <Notice title="Your role reads sheets and does not open them." />}
-      </div>
+      <Launch
+        key={boats}
+        call={call}
+        onChange={(part) => change(tell(call, part, Date.now()))}
+        onAnother={another}
+        onOpened={clear}
+      />
     </Page>
+  );
+}
+
+interface LaunchProps extends PartProps {
+  readonly onAnother: () => void;
+  readonly onOpened: () => void;
+}
+
+function Launch({ call, onChange, onAnother, onOpened }: LaunchProps) {
+  const view = useStation();
+  const may = mayWrite(view.me.role, "casualty-opened");
+  return (
+    <div className="casualty launch">
+      <BoatPart call={call} onChange={onChange} />
+      <Found call={call} />
+      <MorePart call={call} onChange={onChange} />
+      {may && call.kind !== undefined && call.length !== undefined && <OpenSheet call={call} onOpened={onOpened} />}
+      {!may && <Notice title="Your role reads sheets and does not open them." />}
+      {call.kind !== undefined && (
+        <Button kind="quiet" onPress={onAnother}>
+          Another boat: begin again
+        </Button>
+      )}
+    </div>
+  );
+}
+
+function Found({ call }: { readonly call: Call }) {
+  const view = useStation();
+  const own = useOwnKits(view);
+  const asked = useAsked<KitsNeededAnswer>("kits-needed", kitsQuestion(call, own?.pattern.id, own?.flow));
+  const ready = readyKits(view);
+  const words = asked.answer && asked.error === undefined ? sayKits(asked.answer, ready) : undefined;
+  return (
+    <div className="launch-found">
+      {words && <TakeLine words={words} />}
+      <KitsAnswer asked={asked} words={words} own={own} ready={ready} />
+    </div>
   );
 }
 
@@ -62,75 +88,50 @@ function BoatPart({ call, onChange }: PartProps) {
   return (
     <Section title="The boat">
       <PickRow label="What is she?" options={BOATS} picked={call.kind} onPick={(kind) => onChange({ kind })} />
-      <SizePicks
+      <SizePicksOrTyped
+        kind="length"
         label="How long?"
         picks={lengthPicks(units)}
         si={call.length}
         onPick={(length) => onChange({ length })}
       />
-      <SizePicks
+      <SizePicksOrTyped
+        kind="distance"
         label="How far away?"
         picks={DISTANCES}
         si={call.distance}
         onPick={(distance) => onChange({ distance })}
       />
-      <details className="casualty-more">
-        <summary>Another length or distance</summary>
-        <TypedSize size="length" label="Length" unit={boatUnit(units)} onRead={(length) => onChange({ length })} />
-        <TypedSize size="distance" label="Distance" unit="nmi" onRead={(distance) => onChange({ distance })} />
-      </details>
     </Section>
   );
 }
 
-const TOLD: readonly { readonly kind: SizeKind; readonly label: string }[] = [
+const TOLD = [
   { kind: "hole", label: "Hole, across" },
   { kind: "holeDepth", label: "Hole, below the waterline" },
   { kind: "water", label: "Water inside" },
-  { kind: "rising", label: "Rising, at one mark" },
-];
+] as const;
 
 function MorePart({ call, onChange }: PartProps) {
   const { units } = usePreferences();
   return (
     <Section id={TOLD_PLACE} title="What is known" beside={<span className="quiet">leave out what nobody knows</span>}>
       {TOLD.map(({ kind, label }) => (
-        <SizePicks
+        <SizePicksOrTyped
           key={kind}
+          kind={kind}
           label={label}
           picks={sizePicks(kind, units)}
           si={call[kind]}
           onPick={(si) => onChange({ [kind]: si })}
         />
       ))}
+      <SizePicks
+        label="Rising, at one mark"
+        picks={sizePicks("rising", units)}
+        si={call.rising}
+        onPick={(rising) => onChange({ rising })}
+      />
     </Section>
   );
-}
-
-interface SizePicksProps {
-  readonly label: string;
-  readonly picks: readonly Pick[];
-  readonly si: number | undefined;
-  readonly onPick: (si: number | undefined) => void;
-}
-
-/** Nothing told is the same as "not known", where that is one of the answers. */
-function SizePicks({ label, picks, si, onPick }: SizePicksProps) {
-  const picked = picks.find((pick) => pick.si === si)?.id;
-  const choose = (id: string) => onPick(picks.find((pick) => pick.id === id)?.si);
-  return <PickRow label={label} options={picks} picked={picked} onPick={choose} />;
-}
-
-interface TypedSizeProps {
-  readonly size: TypedSizeKind;
-  readonly label: string;
-  readonly unit: string;
-  readonly onRead: (si: number | undefined) => void;
-}
-
-/** A size that cannot be is not told on. */
-function TypedSize({ size, label, unit, onRead }: TypedSizeProps) {
-  const faultOf = (si: number) => sizeFault(size, si);
-  const read = (si: number | undefined) => onRead(si !== undefined && faultOf(si) === undefined ? si : undefined);
-  return <SizeField label={label} unit={unit} faultOf={faultOf} onRead={read} />;
 }

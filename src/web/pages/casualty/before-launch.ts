@@ -10,6 +10,17 @@ export interface Call {
   readonly holeDepth?: number | undefined;
   readonly water?: number | undefined;
   readonly rising?: number | undefined;
+  /** When the water inside, or how fast it rises, was told [ms]. */
+  readonly toldAt?: number | undefined;
+}
+
+/** What of a call is a number. */
+export const CALL_SIZES = ["length", "distance", "hole", "holeDepth", "water", "rising", "toldAt"] as const;
+
+/** The call with what is told now; water inside means little without its time. */
+export function tell(call: Call, part: Partial<Call>, now: number): Call {
+  const isOfWater = "water" in part || "rising" in part;
+  return { ...call, ...part, ...(isOfWater && { toldAt: now }) };
 }
 
 /** The question to ask, once kind, length and distance are told. */
@@ -41,5 +52,12 @@ export function openingOf(call: Call, name: string): Bodies["casualty-opened"] {
     boat: { kind, length: call.length ?? 10 },
     space: likelySpace(kind),
     ...(Object.keys(hole).length > 0 && { hole }),
+    ...toldOf(call),
   };
+}
+
+function toldOf({ water, rising, toldAt }: Call): Pick<Bodies["casualty-opened"], "told"> {
+  if (toldAt === undefined || (water === undefined && rising === undefined)) return {};
+  const at = new Date(toldAt).toISOString();
+  return { told: { at, ...(water !== undefined && { water }), ...(rising !== undefined && { rising }) } };
 }

@@ -9,7 +9,7 @@ import { openingOf, type Call } from "./before-launch.ts";
 import { sayBoat } from "./say.ts";
 
 /** Opens the sheet of this casualty, with all that was told; every device of the station gets it. */
-export function OpenSheet({ call }: { readonly call: Call }) {
+export function OpenSheet({ call, onOpened }: { readonly call: Call; readonly onOpened: () => void }) {
   const carryOut = useCarryOut();
   const doing = useDoing();
   const [, go] = useLocation();
@@ -18,7 +18,9 @@ export function OpenSheet({ call }: { readonly call: Call }) {
   const open = async () => {
     const id = uuidv7();
     const body = openingOf(call, name.trim() === "" ? sayBoat(openingOf(call, "").boat, units) : name);
-    if (await doing.run(() => carryOut((now) => openCasualty(now, id, body)))) go(`/casualty/${id}`);
+    if (!(await doing.run(() => carryOut((now) => openCasualty(now, id, body))))) return;
+    onOpened();
+    go(`/casualty/${id}`);
   };
   return (
     <Section title="Going to her">

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { lengthPicks, sizeFault, sizePicks } from "./sizes.ts";
+import { lengthPicks, sayBack, sayTyped, sizeFault, sizePicks, typedUnit } from "./sizes.ts";
 
 describe("sizes to tell by a word", () => {
   it("say the figure they stand for, in the person's own unit", () => {
@@ -25,5 +25,25 @@ describe("a size typed", () => {
     expect(sizeFault("length", 9)).toBeUndefined();
     expect(sizeFault("distance", 0)).toBeUndefined();
     expect(sizeFault("distance", 300 * 1852)).toContain("200 nmi");
+  });
+
+  it("of water, hole and depth is held to what the question takes", () => {
+    expect(sizeFault("water", 0.4)).toBeUndefined();
+    expect(sizeFault("water", 40)).toContain("0 to 600 cm");
+    expect(sizeFault("hole", 0)).toContain("5 mm");
+    expect(sizeFault("holeDepth", 7)).toContain("6 m");
+  });
+
+  it("is read back in two units, and no finer than it is told", () => {
+    expect(sayBack("distance", 5 * 1852)).toBe("5\u00a0nmi, 9.3\u00a0km");
+    expect(sayBack("water", 0.4)).toBe("40\u00a0cm, 16\u00a0in");
+    expect(sayBack("length", 9.55)).toBe("9.55\u00a0m, 31\u00a0ft");
+    expect(sayBack("distance", 0)).toBe("0\u00a0nmi, 0\u00a0km");
+  });
+
+  it("is named in the person's own unit", () => {
+    expect(sayTyped("water", 0.4, "metric")).toBe("40\u00a0cm");
+    expect(sayTyped("water", 0.4064, "us")).toBe("16\u00a0in");
+    expect(typedUnit("distance", "us")).toBe("nmi");
   });
 });

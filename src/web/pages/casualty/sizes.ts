@@ -1,4 +1,4 @@
-import { formatQuantity, type UnitSystem } from "#base";
+import { formatQuantity, inUnit, type UnitSystem } from "#base";
 import { BOAT_LIMITS, type CasualtyBoatKind, type CasualtySpace } from "#readiness";
 
 /* What people can say over a bad radio, with the figure it stands for. SI; absent where nobody knows. */
@@ -37,6 +37,9 @@ const IN_EITHER = `From ${SHORTEST} to ${LONGEST} m (${inFeet(SHORTEST)} to ${in
 const TYPED = {
   length: { least: SHORTEST, most: LONGEST, says: `${IN_EITHER}: the estimate is for boats of this size only.` },
   distance: { least: 0, most: 200 * 1852, says: "From 0 to 200 nmi." },
+  hole: { least: 0.005, most: 1, says: "From 5 mm to 1 m (0.2 to 39 in) across." },
+  holeDepth: { least: 0.01, most: 6, says: "From 1 cm to 6 m (0.4 in to 20 ft)." },
+  water: { least: 0, most: 6, says: "From 0 to 600 cm (20 ft)." },
 };
 
 function inFeet(si: number): number {
@@ -45,10 +48,39 @@ function inFeet(si: number): number {
 
 export type TypedSizeKind = keyof typeof TYPED;
 
+/** Units a size is typed and read back in: metric, then the other. */
+const TYPED_UNITS: Readonly<Record<TypedSizeKind, readonly [metric: string, us: string]>> = {
+  length: ["m", "ft"],
+  distance: ["nmi", "nmi"],
+  hole: ["mm", "in"],
+  holeDepth: ["m", "ft"],
+  water: ["cm", "in"],
+};
+
+/** The unit a bare number typed is taken to be in. */
+export function typedUnit(kind: TypedSizeKind, units: UnitSystem): string {
+  return TYPED_UNITS[kind][units === "metric" ? 0 : 1];
+}
+
 /** What is wrong with a typed size [m]; undefined where nothing is. */
 export function sizeFault(kind: TypedSizeKind, si: number): string | undefined {
   const { least, most, says } = TYPED[kind];
   return si >= least && si <= most ? undefined : says;
+}
+
+/** A typed size in the unit it is told in: "40 cm", "6.5 nmi". */
+export function sayTyped(kind: TypedSizeKind, si: number, units: UnitSystem): string {
+  return sayRound(si, typedUnit(kind, units), 3);
+}
+
+/** A typed size read back so that a slip of the unit shows, no finer than anybody tells it: "5 nmi, 9.3 km". */
+export function sayBack(kind: TypedSizeKind, si: number): string {
+  const [metric, us] = TYPED_UNITS[kind];
+  return `${sayRound(si, metric, 3)}, ${sayRound(si, metric === us ? "km" : us, 2)}`;
+}
+
+function sayRound(si: number, unit: string, figures: number): string {
+  return `${Number(inUnit(si, unit, "length").toPrecision(figures))}\u00a0${unit}`;
 }
 
 /** The hole across [m]. */

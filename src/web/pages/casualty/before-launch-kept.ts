@@ -1,0 +1,59 @@
+import { useState } from "react";
+import { CALL_SIZES, type Call } from "./before-launch.ts";
+import { BOATS } from "./sizes.ts";
+
+/* A phone that reloads, or a thumb that goes back, must not lose what came over a bad radio. */
+
+const PLACE = "drykeel.before-launch";
+/** What was told longer ago than this is of another boat [ms]. */
+export const KEPT_MS = 2 * 3600 * 1000;
+
+/** What has been told, with how it is changed and let go. */
+export interface KeptCall {
+  readonly call: Call;
+  readonly change: (call: Call) => void;
+  readonly clear: () => void;
+}
+
+/** Keeps what has been told in this tab until a sheet is opened, another boat is begun, or it is old. */
+export function useKeptCall(): KeptCall {
+  const [call, setCall] = useState(() => readCall(sessionStorage.getItem(PLACE), Date.now()));
+  const change = (next: Call) => {
+    setCall(next);
+    sessionStorage.setItem(PLACE, keptText(next, Date.now()));
+  };
+  const clear = () => {
+    setCall({});
+    sessionStorage.removeItem(PLACE);
+  };
+  return { call, change, clear };
+}
+
+/** How a call is kept. */
+export function keptText(call: Call, now: number): string {
+  return JSON.stringify({ at: now, call });
+}
+
+/** A call as kept; what is old or cannot be read was not told. */
+export function readCall(text: string | null, now: number): Call {
+  const { at, call } = recordIn(parse(text));
+  if (typeof at !== "number" || now - at > KEPT_MS) return {};
+  const told = recordIn(call);
+  const kind = BOATS.find(({ id }) => id === told.kind)?.id;
+  const sizes = CALL_SIZES.filter((size) => typeof told[size] === "number").map((size) => [size, told[size]]);
+  return { ...(kind && { kind }), ...(Object.fromEntries(sizes) as Partial<Record<keyof Call, number>>) } as Call;
+}
+
+function recordIn(value: unknown): Readonly<Record<string, unknown>> {
+  return typeof value === "object" && value !== null ? (value as Readonly<Record<string, unknown>>) : {};
+}
+
+function parse(text: string | null): unknown {
+  if (text === null) return undefined;
+  try {
+    return JSON.parse(text);
+  } catch (cause) {
+    if (cause instanceof SyntaxError) return undefined;
+    throw cause;
+  }
+}
