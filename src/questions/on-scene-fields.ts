@@ -30,7 +30,11 @@ export const onSceneIn = z.strictObject({
     length: quantity("length", "Length of the boat", BOAT_LIMITS.length),
     beam: quantity("length", "Greatest breadth, if known", BOAT_LIMITS.beam).optional(),
     depth: quantity("length", "Keel to deck edge, if known", BOAT_LIMITS.depth).optional(),
-    draught: quantity("length", "Draught of the hull, if known", BOAT_LIMITS.draught).optional(),
+    draught: quantity(
+      "length",
+      "Draught, if known; a sailing yacht's to the foot of her keel or of the hull alone",
+      BOAT_LIMITS.draught,
+    ).optional(),
   }),
   spaces: z
     .array(

@@ -136,6 +136,36 @@ describe("faults in what is given", () => {
   });
 });
 
+function askYacht(more: object) {
+  return ask({ boat: { kind: "sailing yacht", length: 8, ...more }, readings: [], pumping: [] });
+}
+
+function assumedOfYacht(more: object): string {
+  const { assumptions } = askYacht(more);
+  return assumptions.map(({ what }) => what.replaceAll("\u00a0", " ")).join(" ");
+}
+
+describe("a yacht whose draught is told to the foot of her keel", () => {
+  it.each([
+    [{ draught: 2.1 }, 0.76],
+    [{ draught: 2.1, length: 7.9, depth: 3 }, 0.9],
+    [{ draught: 1.6, depth: 1.3 }, 0.78],
+  ])("floats with the freeboard of a yacht: %j, %s m", (told, freeboard) => {
+    const answer = askYacht(told);
+    expect(answer.dryFreeboard).toBeCloseTo(freeboard, 2);
+    expect(answer.lying).toMatchObject({ kind: "afloat", freeboard: expect.closeTo(freeboard, 2) });
+  });
+
+  it("is said to be taken so, and only then", () => {
+    const said = assumedOfYacht({ draught: 2.1 });
+    expect(said).toContain(
+      "A draught of 2.1 m taken to the foot of her keel: the hull's own guessed from length, 0.52 m.",
+    );
+    expect(assumedOfYacht({ draught: 2.1, depth: 3 })).toContain("foot of her keel, her depth too");
+    expect(assumedOfYacht({ draught: 0.6 })).not.toContain("foot of her keel");
+  });
+});
+
 function kindsAt(level: number, boat: object = {}): readonly string[] {
   return kindsOf({ readings: [{ at: 0, level }], pumping: [], boat: { ...BASE.boat, ...boat } });
 }

@@ -9,10 +9,11 @@ import {
   type SoundedSpace,
   type Sounding,
 } from "#flooding";
+import { hullAlone } from "#readiness";
 import type { z } from "zod";
-import type { Assumption } from "./assumptions.ts";
 import { omitMissing, throwAny } from "./casualty-input.ts";
 import { onSceneIn, onSceneOut, type LyingOut, type OnSceneInput, type readingOut } from "./on-scene-fields.ts";
+import { assumedOf } from "./on-scene-assumptions.ts";
 import { asLastSounded, sayLastKnown, sayReading } from "./on-scene-age.ts";
 import type { WatchedSpace } from "./on-scene-between.ts";
 import { faultsOf } from "./on-scene-faults.ts";
@@ -66,7 +67,7 @@ function sceneOf(input: OnSceneInput, dry: FloatingVessel): Scene {
 }
 
 function hullOf({ boat }: OnSceneInput): ReturnType<typeof likelyHull> {
-  return likelyHull(omitMissing(boat) as Parameters<typeof likelyHull>[0]);
+  return likelyHull(omitMissing(hullAlone(boat).boat) as Parameters<typeof likelyHull>[0]);
 }
 
 function hullAs({ length, beam, depth, draught }: Scene["hull"], { compartments }: FloatingVessel) {
@@ -127,40 +128,3 @@ function canDo(input: OnSceneInput, action: Sounding["advice"][number]["action"]
 function lyingAs(lying: Lying): LyingOut {
   return lying.kind === "afloat" ? { ...lying, inside: [...lying.inside] } : lying;
 }
-
-function assumedOf({ boat, hole, spaces }: OnSceneInput): Assumption[] {
-  const all: (Assumption | false)[] = [
-    ONE_HOLE,
-    spaces.length > 1 && EACH_FOR_ITSELF,
-    boat.beam === undefined && GUESSED_BOAT,
-    hole?.diameter === undefined && GUESSED_HOLE,
-    GRAVITY,
-    SOUNDED,
-  ];
-  return all.filter((one): one is Assumption => one !== false);
-}
-
-const ONE_HOLE: Assumption = {
-  what: "One space, one hole, pumps that move what is stated, all steady between the times written down; no waves.",
-  effect: "A new inflow, a blocked strainer or a wrong sounding shows as soundings that do not fit.",
-};
-const EACH_FOR_ITSELF: Assumption = {
-  what: "Each space for itself: water that runs from one into another is not followed.",
-  effect: "It looks like a hole in the one and a pump in the other. Shut what is open between them, sound both.",
-};
-const GUESSED_BOAT: Assumption = {
-  what: "Beam, depth and draught guessed from kind and length; the space a third of her, or the whole.",
-  effect: "Amounts of water and times may be a third out; rising or falling is seen all the same.",
-};
-const GUESSED_HOLE: Assumption = {
-  what: "A hole of about 50 mm (15 to 160 mm) before any sounding; soundings then say.",
-  effect: "With few soundings the answer is wide.",
-};
-const GRAVITY: Assumption = {
-  what: "A centre of gravity at 0.8 of the depth, or lower.",
-  effect: "List and stability are guesses: trust how she rolls and comes back.",
-};
-const SOUNDED: Assumption = {
-  what: "Soundings good to 20 mm, always at the same mark.",
-  effect: "Rougher soundings, or another mark, look like gaining or losing.",
-};

@@ -11,6 +11,10 @@ describe("measures of a boat", () => {
     [{ length: 3, beam: 1.4, depth: 0.5, draught: 0.12 }],
     [{ length: 24, beam: 7.2, depth: 4, draught: 3.2 }],
     [{ length: 40, beam: 9, depth: 4.5, draught: 3 }],
+    [{ kind: "sailing yacht", length: 7.9, depth: 3, draught: 2.1 } as const],
+    [{ kind: "sailing yacht", length: 8, draught: 2.1 } as const],
+    [{ kind: "sailing yacht", length: 6.5, draught: 2 } as const],
+    [{ kind: "sailing yacht", length: 8, depth: 1.3, draught: 1.6 } as const],
   ])("of boats that there are stand: %j", (boat) => {
     expect(wrongMeasures(boat)).toEqual([]);
   });
@@ -27,6 +31,12 @@ describe("measures of a boat", () => {
       ["draught"],
     ],
     ["a length of millimetres, and nothing else is judged by it", { length: 10_000, beam: 3000 }, ["length"]],
+    ["a keel of nearly half her length", { kind: "sailing yacht", length: 8, draught: 3 } as const, ["draught"]],
+    [
+      "a deck edge a mast's height above the keel's foot",
+      { kind: "sailing yacht", length: 8, depth: 5, draught: 2.1 } as const,
+      ["depth"],
+    ],
     ["all at once", { length: 10, beam: 39, depth: 9, draught: 9 }, ["beam", "depth", "draught"]],
   ])("are told where they cannot be: %s", (_, boat, fields) => {
     expect(fieldsOf(boat)).toEqual(fields);
@@ -48,6 +58,12 @@ describe("measures of a boat", () => {
 });
 
 describe("a level sounded", () => {
+  it("is counted from the hull of a yacht, not from the foot of her keel", () => {
+    const yacht = { kind: "sailing yacht", length: 8, depth: 3, draught: 2.1 } as const;
+    expect(highestLevel(yacht)).toBeCloseTo(3 - (2.1 - 0.52) + 0.6, 12);
+    expect(wrongLevel(yacht, 2.5)!.allowed).toContain("her deck edge at 1.42 m");
+  });
+
   it("stands no higher than the coaming on her deck edge, or on that of the deepest boat of her length", () => {
     expect(highestLevel({ length: 10, depth: 1.4 })).toBeCloseTo(2, 12);
     expect(highestLevel({ length: 10 })).toBeCloseTo(4.1, 12);

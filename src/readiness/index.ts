@@ -3,6 +3,7 @@ export * from "./state.ts";
 export * from "./casualty-kinds.ts";
 export * from "./casualty-state.ts";
 export { applyCasualtyEntry, isCasualtyKind } from "./casualty-fold.ts";
+export { hullAlone } from "./casualty-hull.ts";
 export {
   BOAT_LIMITS,
   highestLevel,
