@@ -37,6 +37,9 @@ export function guardRoutes(app: FastifyInstance, parts: Parts): void {
   app.addHook("onRequest", async (request) => {
     if (!request.is404) await admit(parts, request);
   });
+  app.addHook("preHandler", async (request) => {
+    if (!["GET", "HEAD"].includes(request.method)) await admitAgain(parts, request);
+  });
 }
 
 async function admit(parts: Parts, request: FastifyRequest): Promise<void> {
@@ -47,6 +50,28 @@ async function admit(parts: Parts, request: FastifyRequest): Promise<void> {
   const role = request.asking.kind === "caller" ? request.asking.caller.person.role : undefined;
   if (mayCall(role, permission)) return;
   throw request.asking.kind === "nobody" ? signedOut(request.asking) : notPermitted(request.asking.caller);
+}
+
+/** What a request says may have taken minutes to arrive, since its headers were judged. */
+async function admitAgain(parts: Parts, request: FastifyRequest): Promise<void> {
+  const { permission } = request.routeOptions.config;
+  if (permission === undefined || request.asking.kind !== "caller") return;
+  await parts.roster.catchUp();
+  request.asking = { kind: "caller", caller: callerAsOfNow(parts, request.asking.caller, permission) };
+}
+
+/**
+ * The caller as the station's list has them now.
+ *
+ * @throws Refusal where they, or their device, may not do this any more
+ */
+export function callerAsOfNow({ roster }: Parts, caller: Caller, permission: Permission): Caller {
+  if (roster.device(caller.device)?.shutOut) throw deviceShutOut();
+  const person = roster.person(caller.person.id);
+  if (person === undefined || person.left) throw personLeft();
+  const now = { ...caller, person };
+  if (!mayCall(person.role, permission)) throw notPermitted(now);
+  return now;
 }
 
 /** A page of another site may not write here, whatever the cookies say. */

@@ -2,6 +2,7 @@ import { isInputError, printGiven, type Fault } from "#base";
 import { hashEntry, isStrike, judgeClock, targetOf, validateEntry, type Earlier, type Entry } from "#log";
 import { idOf, type Bodies } from "#readiness";
 import { FAULT, isBuilding, judgeEntry, type Cursor, type EntryFacts } from "#station";
+import { callerAsOfNow } from "./gate.ts";
 import type { Parts } from "./parts.ts";
 import type { Caller } from "./sessions.ts";
 
@@ -23,6 +24,7 @@ export interface Judgement {
  * an earlier one of the same push, such as a place just made or a line just written and then struck.
  *
  * @param from - number of the first among all that were pushed, for the faults
+ * @throws Refusal where the caller, or their device, has lost the right to push since the gate let them in
  */
 export async function judgeArrivals(
   parts: Parts,
@@ -34,7 +36,8 @@ export async function judgeArrivals(
   const read = given.map((one, i) => readEntry(one, `entries[${from + i}]`));
   const kept = await findNamed(parts, read);
   if (read.some(raisesFinding)) await parts.kitPatterns.catchUp();
-  const facts = factsOf(parts, caller, kept);
+  // The caller, the list and where it stands belong to one moment: nothing is awaited between here and the judgement.
+  const facts = factsOf(parts, callerAsOfNow(parts, caller, "push-log"), kept);
   const onlyAt = parts.roster.readTo();
   const judged = read.map((arrival) => judgeArrival(parts, caller, facts, arrival));
   const arrivals = await Promise.all(judged.map((arrival, i) => recognise(parts, arrival, read[i]!)));
