@@ -66,6 +66,7 @@ describe("a pump on the timeline", () => {
   });
 });
 
+const SPACE = { id: "s1", name: "engine room", sort: "engine-room", part: "aft" } as const;
 const SPACES = ["engine room", "cabin"].map((name, i) =>
   line(0, i === 0 ? "casualty-opened" : "casualty-changed", {
     name: "Corrie Lass",
@@ -75,6 +76,19 @@ const SPACES = ["engine room", "cabin"].map((name, i) =>
 );
 
 describe("every line is told", () => {
+  it("the opening with what her skipper told by radio, and when; an older one without", () => {
+    const opened = { name: "Corrie Lass", boat: { kind: "motor boat", length: 9 }, space: SPACE } as const;
+    const told = { at: "2027-03-14T09:52:00Z", water: 0.5, rising: 0.03 / 120 };
+    const lines = [
+      line(0, "casualty-opened", { ...opened, told, hole: { diameter: 0.09, depth: 0.6 }, note: "Two aboard." }),
+      line(1, "casualty-opened", opened),
+    ];
+    expect(wordsOf(lines)).toEqual([
+      "00 Sheet opened: Corrie Lass. Told by radio: 50 cm of water, rising 3 cm in 2 min at 09:52; hole 90 mm across, 0.6 m below the waterline. Two aboard.",
+      "01 Sheet opened: Corrie Lass",
+    ]);
+  });
+
   it("a struck stop and a struck refuelling, as things stood when they were written", () => {
     const lines = [
       line(1, "pump-set", { ...PUMP, running: true }),

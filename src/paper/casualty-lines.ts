@@ -9,6 +9,7 @@ import {
   type PumpSetting,
 } from "#readiness";
 import { settingWords } from "./casualty-pump-words.ts";
+import { toldWords } from "./casualty-told-words.ts";
 
 /** What a timeline is told from. */
 export interface TimelineLog {
@@ -142,7 +143,10 @@ type Told = Exclude<keyof CasualtyBodies, "pump-set" | "pump-refuelled">;
 type Tell<Kind extends Told> = (body: Bodies[Kind], units: UnitSystem, at: string) => string;
 
 const TELLERS: { readonly [Kind in Told]: Tell<Kind> } = {
-  "casualty-opened": ({ name, note }) => joined(`Sheet opened: ${name}${note ? "." : ""}`, note),
+  "casualty-opened": ({ name, note, ...body }, units) => {
+    const told = toldWords(body, units, clockWords);
+    return joined(`Sheet opened: ${name}${note || told ? "." : ""}`, told, note);
+  },
   "casualty-changed": ({ boat, space, hole }) =>
     joined("Better known:", boat && "the boat's measures", space && `water in ${space.name}`, hole && "the hole"),
   "sounding-taken": ({ level, text, taken }, units, at) =>

@@ -1,5 +1,6 @@
 import { AboutHer } from "./about-her.tsx";
 import { AdviceList } from "./advice-list.tsx";
+import { ToldByRadio } from "./before-launch-told.tsx";
 import { ClosePart } from "./close-part.tsx";
 import { DueAlarm } from "./due-alarm.tsx";
 import { DueStrip } from "./due-strip.tsx";
@@ -55,6 +56,7 @@ function Doing({ scene, onSpace }: LiveSheetProps) {
       {!isClear && <FuelPart />}
       <SpaceTabs onSpace={onSpace} />
       {isClear && <SoundNow key={space} />}
+      <ToldByRadio />
       <UndoBar />
       {isClear && <FuelPart />}
       {scene.live.answer && <WarningList {...scene.live.answer} />}

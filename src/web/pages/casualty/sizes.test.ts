@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { lengthPicks, sayBack, sayTyped, sizeFault, sizePicks, typedUnit } from "./sizes.ts";
+import { lengthPicks, sayBack, sayRise, sayToldHole, sayTyped, sizeFault, sizePicks, typedUnit } from "./sizes.ts";
 
 describe("sizes to tell by a word", () => {
   it("say the figure they stand for, in the person's own unit", () => {
@@ -45,5 +45,16 @@ describe("a size typed", () => {
     expect(sayTyped("water", 0.4, "metric")).toBe("40\u00a0cm");
     expect(sayTyped("water", 0.4064, "us")).toBe("16\u00a0in");
     expect(typedUnit("distance", "us")).toBe("nmi");
+  });
+});
+
+describe("what was told, said again", () => {
+  it("has the hole as far as it was told, and the rise over two minutes", () => {
+    expect(sayToldHole({ diameter: 0.09, depth: 0.6 }, "metric")).toBe(
+      "hole 90\u00a0mm across, 0.6\u00a0m below the waterline",
+    );
+    expect(sayToldHole({ depth: 0.6 }, "us")).toBe("hole 1.97\u00a0ft below the waterline");
+    expect(sayToldHole({}, "metric")).toBeUndefined();
+    expect(sayRise(0.03 / 120, "metric")).toBe("3\u00a0cm in 2 min");
   });
 });

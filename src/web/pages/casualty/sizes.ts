@@ -1,5 +1,5 @@
 import { formatQuantity, inUnit, type UnitSystem } from "#base";
-import { BOAT_LIMITS, type CasualtyBoatKind, type CasualtySpace } from "#readiness";
+import { BOAT_LIMITS, type CasualtyBoatKind, type CasualtyHole, type CasualtySpace } from "#readiness";
 
 /* What people can say over a bad radio, with the figure it stands for. SI; absent where nobody knows. */
 
@@ -77,6 +77,19 @@ export function sayTyped(kind: TypedSizeKind, si: number, units: UnitSystem): st
 export function sayBack(kind: TypedSizeKind, si: number): string {
   const [metric, us] = TYPED_UNITS[kind];
   return `${sayRound(si, metric, 3)}, ${sayRound(si, metric === us ? "km" : us, 2)}`;
+}
+
+/** A rise [m/s] over the two minutes it is told by: "3 cm in 2 min". */
+export function sayRise(si: number, units: UnitSystem): string {
+  return `${sayRound(si * TWO_MINUTES, typedUnit("water", units), 2)} in 2 min`;
+}
+
+/** A hole as it was told: "hole 90 mm across, 0.6 m below the waterline"; undefined where nothing was. */
+export function sayToldHole({ diameter, depth }: CasualtyHole, units: UnitSystem): string | undefined {
+  const across = diameter === undefined ? undefined : `${sayTyped("hole", diameter, units)} across`;
+  const below = depth === undefined ? undefined : `${sayTyped("holeDepth", depth, units)} below the waterline`;
+  const told = [across, below].filter((part) => part !== undefined);
+  return told.length === 0 ? undefined : `hole ${told.join(", ")}`;
 }
 
 function sayRound(si: number, unit: string, figures: number): string {
