@@ -3,6 +3,7 @@ import { Redirect, Route, Switch, useLocation } from "wouter";
 import { DeviceProvider, useDeviceState, type DeviceState, type ThisDevice } from "./device/index.ts";
 import { Crash } from "./crash.tsx";
 import { EmptyState, ErrorBox, Notice, Page } from "./parts/index.ts";
+import { CasualtyWatch } from "./pages/casualty/casualty-watch.tsx";
 import { RefuelWatch } from "./pages/delivery/refuel-watch.tsx";
 import { routes, type PageRoute } from "./routes.tsx";
 import { NightVeil } from "./theme/index.ts";
@@ -17,6 +18,7 @@ export function App({ device }: { readonly device: ThisDevice }) {
           <Rooms />
         </Suspense>
         <RefuelWatch />
+        <CasualtyWatch />
       </Crash>
     </DeviceProvider>
   );

@@ -1,7 +1,7 @@
 import type { OnSceneAnswer } from "#questions";
 import { Section } from "../../parts/index.ts";
 import { usePreferences } from "../../theme/index.ts";
-import { sayChance, sayLevel } from "./say.ts";
+import { sayChance, sayLevelAbout } from "./say.ts";
 
 /** Nothing adds much to a chance like this. */
 const ENOUGH = 0.97;
@@ -11,7 +11,7 @@ export function AdviceList({ answer: { reading, hull } }: { readonly answer: OnS
   const { units } = usePreferences();
   if (!reading) return null;
   const say = (level: number) =>
-    level < hull.depth ? `${sayLevel(level, units)} in an hour` : "under within the hour";
+    level < hull.depth ? `${sayLevelAbout(level, units)} in an hour` : "under within the hour";
   return (
     <Section title="What would change it most">
       {reading.misfit ? (

@@ -1,4 +1,5 @@
 import { ClosePart } from "./close-part.tsx";
+import { LeftOut } from "./left-out.tsx";
 import { Papers } from "./papers.tsx";
 import { PicturePart } from "./picture-part.tsx";
 import { SheetEntries } from "./sheet-entries.tsx";
@@ -13,6 +14,7 @@ export function ClosedSheet({ scene }: { readonly scene: Scene }) {
     <div className="casualty sheet sheet-closed">
       <div className="sheet-column">
         <ClosePart />
+        <LeftOut />
         <UndoBar />
         <Papers />
         <SoundingsPart scene={scene} />

@@ -1,45 +1,53 @@
 import { refuelsDue, type CasualtyState } from "#readiness";
 import { freshnessOf } from "./freshness.ts";
+import { clockKey } from "./sounding-clocks.ts";
 
 /** Something to be done by the wall clock. */
 export interface Due {
   /** The same for as long as it is the same thing: what was silenced stays silent through a reload. */
   readonly key: string;
+  /** Id of the casualty. */
+  readonly casualty: string;
   readonly words: string;
   /** [ms]; in the past where it is overdue. */
   readonly at: number;
-  /** The pump to refuel; a sounding has none. */
-  readonly pump?: string;
+  /** The pump to refuel, or the space to sound. */
+  readonly task:
+    { readonly kind: "refuel"; readonly pump: string } | { readonly kind: "sound"; readonly space: string };
 }
 
 /**
  * What is due, the first to come first. Nothing is sounded while fuel is smelt: nobody goes below for a figure.
  *
  * @param casualty - as its entries tell it
- * @param space - id of the space looked at
- * @param nextSounding - as the newest answer has it [ms]; one from before the last sounding is none
+ * @param clocks - when each space is to be sounded next [ms], by `clockKey`; one from before its last sounding is none
  * @param now - [ms]
  */
-export function duesOf(
-  casualty: CasualtyState,
-  space: string,
-  nextSounding: number | undefined,
-  now: number,
-): readonly Due[] {
-  const refuels = refuelsDue(casualty, now).map(({ pump, name, at }) => ({
+export function duesOf(casualty: CasualtyState, clocks: ReadonlyMap<string, number>, now: number): readonly Due[] {
+  const refuels = refuelsDue(casualty, now).map(({ pump, name, at }): Due => ({
     key: refuelKey(casualty, pump),
+    casualty: casualty.id,
     words: `Refuel ${name}`,
     at,
-    pump,
+    task: { kind: "refuel", pump },
   }));
-  const sounding = soundingDue(casualty, space, nextSounding);
-  return [...(sounding ? [sounding] : []), ...refuels].sort((one, other) => one.at - other.at);
+  const soundings = casualty.spaces.flatMap((space) => soundingDue(casualty, space, clocks, now) ?? []);
+  return [...soundings, ...refuels].sort((one, other) => one.at - other.at);
 }
 
-function soundingDue(casualty: CasualtyState, space: string, next: number | undefined): Due | undefined {
-  const { last } = freshnessOf(casualty, space, 0);
-  if (casualty.fuelSmelt || last === undefined || next === undefined || next <= last) return undefined;
-  return { key: `${casualty.id} sound ${space} ${last}`, words: "Sound", at: next };
+/** Silenced, it calls anew for the next sounding, and once more when she is not known any longer. */
+function soundingDue(
+  casualty: CasualtyState,
+  { id: space, name }: CasualtyState["spaces"][number],
+  clocks: ReadonlyMap<string, number>,
+  now: number,
+): Due | undefined {
+  const { last, isStale } = freshnessOf(casualty, space, now);
+  const at = clocks.get(clockKey(casualty.id, space));
+  if (casualty.fuelSmelt || last === undefined || at === undefined || at <= last) return undefined;
+  const key = `${casualty.id} sound ${space} ${last}${isStale ? " not known" : ""}`;
+  const words = casualty.spaces.length > 1 ? `Sound ${name}` : "Sound";
+  return { key, casualty: casualty.id, words, at, task: { kind: "sound", space } };
 }
 
 /** A tank filled again, or an engine started again, calls anew. */
@@ -48,7 +56,21 @@ function refuelKey({ id, pumps }: CasualtyState, pump: string): string {
   return `${id} refuel ${pump} ${found?.filled ?? ""} ${found?.runs.length ?? 0}`;
 }
 
-/** What calls now: due, not silenced, the longest due first. */
-export function callingOf(dues: readonly Due[], silenced: readonly string[], now: number): Due | undefined {
-  return dues.find(({ key, at }) => at <= now && !silenced.includes(key));
+/** A level in hand holds a sounding's call back for so long after the last tap at it [ms]. */
+const IN_HAND = 90_000;
+
+/**
+ * What calls now: due, not silenced, the longest due first.
+ *
+ * @param tapped - when a level not yet written down was last tapped at [ms]. It holds back a call to sound, since
+ *   somebody is at it, and never one to refuel.
+ */
+export function callingOf(
+  dues: readonly Due[],
+  silenced: readonly string[],
+  now: number,
+  tapped?: number,
+): Due | undefined {
+  const isInHand = tapped !== undefined && Math.abs(now - tapped) < IN_HAND;
+  return dues.find(({ key, at, task }) => at <= now && !silenced.includes(key) && !(isInHand && task.kind === "sound"));
 }

@@ -1,13 +1,28 @@
 import { ask, exampleOf, type OnSceneAnswer } from "#questions";
 import { describe, expect, it } from "vitest";
-import { headlineOf } from "./headline.ts";
+import { headlineOf, type HeadlineGiven } from "./headline.ts";
 
 const answer = ask("on-scene", exampleOf("on-scene")) as OnSceneAnswer;
 const MINUTE = 60_000;
 const last = new Date(2027, 2, 14, 16, 44).getTime();
 const fresh = { last, age: 3 * MINUTE, isStale: false };
 const stale = { last, age: 47 * MINUTE, isStale: true };
-const usual = { answer, freshness: fresh, isFuelSmelt: false, refuel: undefined };
+const usual: HeadlineGiven = {
+  answer,
+  error: undefined,
+  freshness: fresh,
+  isFuelSmelt: false,
+  refuel: undefined,
+  nextSounding: last + 2 * MINUTE,
+  now: last,
+  units: "metric",
+};
+const lone = ask("on-scene", {
+  ...(exampleOf("on-scene") as object),
+  readings: [{ at: 0, level: 0.6 }],
+  pumping: [],
+  now: 0,
+}) as OnSceneAnswer;
 
 describe("the line at the top", () => {
   it("is what the soundings say while they are fresh", () => {
@@ -25,6 +40,26 @@ describe("the line at the top", () => {
   it("needs no answer to say that nothing is known, or that fuel was smelt", () => {
     expect(headlineOf({ ...usual, answer: undefined, freshness: stale })).not.toHaveProperty("aside");
     expect(headlineOf({ ...usual, answer: undefined, isFuelSmelt: true })?.word).toBe("FUEL SMELT");
+  });
+
+  it("never says computing where it cannot be computed, and shows an old answer for what it is", () => {
+    const error = new Error("her length cannot be");
+    expect(headlineOf({ ...usual, answer: undefined, error })).toMatchObject({ kind: "unknown", word: "NOT COMPUTED" });
+    expect(headlineOf({ ...usual, error })?.word).toBe("GAINING");
+  });
+
+  it("says of a lone sounding only that it is one, when to sound again, and how little is known", () => {
+    const words = headlineOf({ ...usual, answer: lone, freshness: { ...fresh, age: 0 } })!;
+    expect(words).toMatchObject({
+      kind: "unknown",
+      word: "ONE SOUNDING",
+      chance: "",
+      detail: "sound again in 2\u00a0min",
+    });
+    expect(words.aside).toMatch(/^One sounding shows neither rise nor fall: in an hour anything from \d+\scm to /);
+    expect(headlineOf({ ...usual, answer: lone, now: last + 3 * MINUTE })?.detail).toBe("sound again now");
+    expect(headlineOf({ ...usual, answer: lone, freshness: stale })?.aside).toContain("neither rise nor fall");
+    expect(JSON.stringify(words)).not.toMatch(/losing/i);
   });
 
   it("waits for no answer where nothing was sounded", () => {

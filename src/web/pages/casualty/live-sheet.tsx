@@ -2,15 +2,18 @@ import { AboutHer } from "./about-her.tsx";
 import { AdviceList } from "./advice-list.tsx";
 import { ToldByRadio } from "./before-launch-told.tsx";
 import { ClosePart } from "./close-part.tsx";
-import { DueAlarm } from "./due-alarm.tsx";
 import { DueStrip } from "./due-strip.tsx";
 import { Estimate } from "./estimate.tsx";
 import { FuelPart } from "./fuel-part.tsx";
 import { HolePart } from "./hole-part.tsx";
+import { isLone } from "./headline.ts";
+import { LeaveSigns } from "./leave-signs.tsx";
+import { LeftOut } from "./left-out.tsx";
 import { NotesPart } from "./notes-part.tsx";
 import { Papers } from "./papers.tsx";
 import { PicturePart } from "./picture-part.tsx";
 import { PumpsPart } from "./pumps-part.tsx";
+import { ScreenNote } from "./screen-note.tsx";
 import { SheetEntries } from "./sheet-entries.tsx";
 import { SoundNow } from "./sound-now.tsx";
 import { SoundingsPart } from "./soundings-part.tsx";
@@ -36,15 +39,22 @@ export function LiveSheet({ scene, onSpace }: LiveSheetProps) {
     <div className="casualty sheet">
       <div className="sheet-column sheet-now">
         <VerdictLine scene={scene} />
-        <DueStrip scene={scene} />
-        <DueAlarm scene={scene} />
+        <LeftOut />
+        <DueStrip />
+        <ScreenNote />
         {scene.live.answer && <LeaveNow leave={scene.live.answer.leave} />}
+        {isUnread(scene) && <LeaveSigns />}
       </div>
       <Doing scene={scene} onSpace={onSpace} />
       <Seeing scene={scene} />
       <Telling scene={scene} />
     </div>
   );
+}
+
+/** Nothing is computed of her, or from one sounding only. */
+function isUnread({ live: { answer, error } }: Scene): boolean {
+  return answer ? isLone(answer) : error !== undefined;
 }
 
 /** While fuel is smelt there is one thing to do, and nothing here invites another. */

@@ -1,7 +1,14 @@
 import { ask } from "#questions";
 import type { CasualtyState } from "#readiness";
 import { describe, expect, it } from "vitest";
-import { instantOn, lastKnownQuestion, onSceneQuestion, secondsOn, spaceAt } from "./on-scene-question.ts";
+import {
+  instantOn,
+  lastKnownQuestion,
+  nextSoundingQuestion,
+  onSceneQuestion,
+  secondsOn,
+  spaceAt,
+} from "./on-scene-question.ts";
 
 const mark = (minute: number) => ({
   entry: `e${minute}`,
@@ -81,6 +88,17 @@ describe("a sheet as a question", () => {
     const pumps = [{ ...SHEET.pumps[0]!, runs: [{ from: mark(7).at, space: "s1", flow: 0.003 }] }];
     const known = lastKnownQuestion({ ...SHEET, patches, pumps });
     expect(known).toMatchObject({ now: 360, patches: [{ at: 330, open: 0.8 }], pumping: [] });
+  });
+
+  it("asks when a space is to be sounded next of that space alone, and the same until it is written about", () => {
+    const asked = nextSoundingQuestion(SHEET, "s1")!;
+    const patch = { ...SHEET.soundings[0]!, at: "2027-03-14T10:08:00Z", open: 0.5 };
+    const other = { ...SHEET, soundings: [...SHEET.soundings, { ...SHEET.soundings[1]!, ...mark(9) }] };
+    expect(asked).toMatchObject({ now: 360, spaces: [{ name: "Cabin" }] });
+    expect(nextSoundingQuestion(other, "s1")).toEqual(asked);
+    expect(nextSoundingQuestion({ ...SHEET, patches: [patch] }, "s1")).toMatchObject({ now: 480 });
+    expect(nextSoundingQuestion({ ...SHEET, soundings: [] }, "s1")).toBeUndefined();
+    expect(ask("on-scene", JSON.parse(JSON.stringify(asked)))).toHaveProperty("reading.nextSounding", 480);
   });
 
   it("says whether an engine can be opened up and a pump set lower", () => {

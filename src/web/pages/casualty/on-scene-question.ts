@@ -69,6 +69,27 @@ export function lastKnownQuestion(casualty: CasualtyState, chosen?: string): OnS
   return question && asLastSounded(question);
 }
 
+/**
+ * What to ask for when a space is to be sounded next: of that space alone, as of the last line about it, so that it
+ * changes only when something about it is written.
+ *
+ * @param casualty - as its entries tell it
+ * @param space - id of the space
+ * @returns undefined where it was never sounded
+ */
+export function nextSoundingQuestion(casualty: CasualtyState, space: string): OnSceneInput | undefined {
+  const alone = {
+    ...casualty,
+    spaces: casualty.spaces.filter(({ id }) => id === space),
+    soundings: casualty.soundings.filter((one) => one.space === space),
+    patches: casualty.patches.filter((one) => one.space === space),
+    pumps: casualty.pumps.map((pump) => ({ ...pump, runs: pump.runs.filter((run) => run.space === space) })),
+    stability: {},
+  };
+  if (alone.soundings.length === 0) return undefined;
+  return onSceneQuestion(alone, Date.parse(casualty.opened.at), space);
+}
+
 /** Where an engine is not told of it may have more in it; a kit is taken to run full out until eased. */
 function leftToDo({ pumps }: CasualtyState, space: string): Pick<OnSceneInput, "canOpenUp" | "canLower"> {
   const running = pumps.filter((pump) => pump.running && pump.space === space);

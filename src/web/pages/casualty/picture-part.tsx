@@ -6,7 +6,7 @@ import { Notice, Section } from "../../parts/index.ts";
 import { usePreferences } from "../../theme/index.ts";
 import { GuessedNote } from "./guessed-note.tsx";
 import { sayLength } from "./say-length.ts";
-import { sayClock, sayLevel, sayList } from "./say.ts";
+import { sayClock, sayLevelAbout, sayList } from "./say.ts";
 import { useSheet } from "./use-sheet.ts";
 
 interface PicturePartProps {
@@ -36,9 +36,9 @@ export function PicturePart({ answer, asOf }: PicturePartProps) {
     <Section title={asOf === undefined ? "How she lies" : `How she lay when sounded, at ${sayClock(asOf)}`}>
       <HullSection
         drawn={drawn}
-        label={`The boat from the side. ${freeboard} of freeboard left, ${sayLevel(level, units)} of water inside.`}
+        label={`The boat from the side. ${freeboard} of freeboard left, ${sayLevelAbout(level, units)} of water inside.`}
         sayFreeboard={freeboard}
-        sayInside={sayLevel(level, units)}
+        sayInside={sayLevelAbout(level, units)}
       />
       <GuessedNote hull={answer.hull} />
       <Facts answer={answer} lying={lying} list={casualty.stability.list} units={units} />

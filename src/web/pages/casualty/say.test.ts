@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { sayChance, sayFlow, sayLevel, sayList, sayMinutes } from "./say.ts";
+import { sayChance, sayFlow, sayLevel, sayLevelAbout, sayList, sayMinutes } from "./say.ts";
 
 describe("figures in words", () => {
   it("are no finer than they are known", () => {
@@ -7,6 +7,15 @@ describe("figures in words", () => {
     expect(sayMinutes(130)).toBe("2\u00a0min");
     expect(sayMinutes(9000)).toBe("2\u00a0h 30\u00a0min");
     expect(sayMinutes(1)).toBe("1\u00a0min");
+  });
+
+  it("are two at most of a level that is estimated, and all there are of one that was read", () => {
+    expect([0.054, 0.544, 1.12].map((si) => sayLevelAbout(si, "metric"))).toEqual([
+      "5\u00a0cm",
+      "54\u00a0cm",
+      "110\u00a0cm",
+    ]);
+    expect(sayLevel(1.12, "metric")).toBe("112\u00a0cm");
   });
 
   it("never promise", () => {

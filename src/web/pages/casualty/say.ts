@@ -21,6 +21,17 @@ export function sayLevel(si: number, system: UnitSystem): string {
   return `${Math.round(unit.of(si))}\u00a0${unit.symbol}`;
 }
 
+/** A level that is estimated: whole, and to two figures, "54 cm", "110 cm". */
+export function sayLevelAbout(si: number, system: UnitSystem): string {
+  const unit = levelUnit(system);
+  return `${aboutLevel(si, system)}\u00a0${unit.symbol}`;
+}
+
+/** The same without its unit. */
+export function aboutLevel(si: number, system: UnitSystem): number {
+  return Number(Math.round(levelUnit(system).of(si)).toPrecision(2));
+}
+
 /** Levels are in centimetres or inches: whole figures, whatever the size. */
 export function levelUnit(system: UnitSystem): AxisUnit {
   const symbol = system === "metric" ? "cm" : "in";

@@ -1,11 +1,13 @@
 import type { CasualtyState } from "#readiness";
-import { useState } from "react";
-import { useParams } from "wouter";
+import { useMemo } from "react";
+import { useLocation, useParams, useSearch } from "wouter";
 import { useStation } from "../../device/index.ts";
 import { EmptyState, Page } from "../../parts/index.ts";
+import { believableOf } from "./believable.ts";
 import { ClosedSheet } from "./closed-sheet.tsx";
 import { LiveSheet } from "./live-sheet.tsx";
 import { spaceAt } from "./on-scene-question.ts";
+import { sheetPath } from "./sounding-place.ts";
 import { useScene } from "./use-scene.ts";
 import { SheetContext, useSheetOf } from "./use-sheet.ts";
 import "./casualty.css";
@@ -32,10 +34,14 @@ export default function SheetPage() {
   );
 }
 
-function SheetBody({ casualty }: { readonly casualty: CasualtyState }) {
-  const [chosen, choose] = useState<string>();
+function SheetBody({ casualty: told }: { readonly casualty: CasualtyState }) {
+  const believable = useMemo(() => believableOf(told), [told]);
+  const { casualty } = believable;
+  const chosen = new URLSearchParams(useSearch()).get("space") ?? undefined;
+  const [, navigate] = useLocation();
+  const choose = (space: string) => navigate(sheetPath(casualty.id, space), { replace: true });
   const scene = useScene(casualty, chosen);
-  const sheet = useSheetOf(casualty, spaceAt(casualty, chosen)?.id ?? "");
+  const sheet = useSheetOf(told, believable, spaceAt(casualty, chosen)?.id ?? "");
   return (
     <SheetContext value={sheet}>
       {casualty.closed ? <ClosedSheet scene={scene} /> : <LiveSheet scene={scene} onSpace={choose} />}

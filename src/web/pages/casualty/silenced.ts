@@ -1,4 +1,4 @@
-import { useSyncExternalStore } from "react";
+import { Held } from "./held.ts";
 
 const KEY = "drykeel.casualty-silenced";
 /** So many are remembered, the newest. */
@@ -7,27 +7,33 @@ const MOST = 50;
 type Shelf = Pick<Storage, "getItem" | "setItem">;
 
 /** Alarms of casualties that this device has silenced, kept through a reload. Nobody else's business, so not in the log. */
-export class SilencedAlarms {
-  #keys: readonly string[];
-  readonly #hearers = new Set<() => void>();
+export class SilencedAlarms extends Held<readonly string[]> {
   readonly #shelf: Shelf;
 
   constructor(shelf: Shelf) {
+    super(readKeys(shelf.getItem(KEY)));
     this.#shelf = shelf;
-    this.#keys = readKeys(shelf.getItem(KEY));
   }
 
-  readonly keys = (): readonly string[] => this.#keys;
-
-  readonly hear = (hearer: () => void): (() => void) => {
-    this.#hearers.add(hearer);
-    return () => this.#hearers.delete(hearer);
-  };
-
+  /** Silent at once, whether or not the device has room to remember it. */
   silence(key: string): void {
-    this.#keys = [...this.#keys.filter((one) => one !== key), key].slice(-MOST);
-    this.#shelf.setItem(KEY, JSON.stringify(this.#keys));
-    for (const hearer of this.#hearers) hearer();
+    const keys = [...this.read().filter((one) => one !== key), key].slice(-MOST);
+    this.set(keys);
+    this.#keep(keys);
+  }
+
+  /** Reads the shelf again: another window of this device has written on it. */
+  reread(): void {
+    this.set(readKeys(this.#shelf.getItem(KEY)));
+  }
+
+  /** A full or forbidden shelf costs only the memory: after a reload the alarm calls once more. */
+  #keep(keys: readonly string[]): void {
+    try {
+      this.#shelf.setItem(KEY, JSON.stringify(keys));
+    } catch (cause) {
+      if (!(cause instanceof DOMException)) throw cause;
+    }
   }
 }
 
@@ -44,11 +50,7 @@ function readKeys(text: string | null): readonly string[] {
 }
 
 export const silencedAlarms = new SilencedAlarms(globalThis.localStorage ?? nowhere());
-
-/** What this device has silenced; the component draws again when that changes. */
-export function useSilenced(): readonly string[] {
-  return useSyncExternalStore(silencedAlarms.hear, silencedAlarms.keys, silencedAlarms.keys);
-}
+globalThis.window?.addEventListener("storage", ({ key }) => key === KEY && silencedAlarms.reread());
 
 function nowhere(): Shelf {
   return { getItem: () => null, setItem: () => undefined };

@@ -1,18 +1,16 @@
 import { wrongLevel } from "#readiness";
 import { takeSounding } from "#station";
-import { useState } from "react";
+import { useEffect, useState } from "react";
 import { Button, Timestamp } from "../../parts/index.ts";
 import { usePreferences } from "../../theme/index.ts";
 import { lastSounding } from "./freshness.ts";
 import { LevelPicker } from "./level-picker.tsx";
 import { sayLevel } from "./say.ts";
+import { showSounding, SOUNDING_PLACE } from "./sounding-place.ts";
 import { TakenPicker } from "./taken-picker.tsx";
 import { NOW, sayTaken, takenAt, type Taken } from "./taken.ts";
 import { useSheet } from "./use-sheet.ts";
 import "./sounding.css";
-
-/** Id of the part of the page a sounding is written in. */
-export const SOUNDING_PLACE = "sounding";
 
 /** One sounding: the level at the mark by taps or typed, then one tap for "now". There is no default. */
 export function SoundNow() {
@@ -20,6 +18,9 @@ export function SoundNow() {
   const { units } = usePreferences();
   const [taken, setTaken] = useState<Taken | undefined>(NOW);
   const [saved, setSaved] = useState(0);
+  useEffect(() => {
+    if (location.hash === `#${SOUNDING_PLACE}`) showSounding();
+  }, []);
   const save = useSaving(level, taken, () => (setLevel(undefined), setTaken(NOW), setSaved(saved + 1)));
   const last = lastSounding(casualty, space);
   const wrong = level === undefined ? undefined : wrongLevel(casualty.boat, level);

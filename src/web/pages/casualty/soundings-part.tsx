@@ -2,7 +2,7 @@ import type { FanPoint } from "../../drawing/sounding-chart-scales.ts";
 import { SoundingChart } from "../../drawing/sounding-chart.tsx";
 import { Section, Table, type Column } from "../../parts/index.ts";
 import { usePreferences } from "../../theme/index.ts";
-import { levelUnit, sayClock, sayLevel } from "./say.ts";
+import { levelUnit, sayClock, sayLevel, sayLevelAbout } from "./say.ts";
 import { fanRows, soundingsDrawn } from "./soundings-drawn.ts";
 import { sayTrend, sayTrendAhead } from "./trend-words.ts";
 import type { Scene } from "./use-scene.ts";
@@ -43,7 +43,7 @@ export function SoundingsPart({ scene }: { readonly scene: Scene }) {
         {drawn.fan.length > 0 && (
           <Table
             caption="Forecast"
-            columns={fanColumns(say)}
+            columns={fanColumns((si) => sayLevelAbout(si, units))}
             rows={fanRows(drawn.fan)}
             rowKey={({ at }) => String(at)}
           />

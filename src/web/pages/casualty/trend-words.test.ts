@@ -18,7 +18,7 @@ describe("a trend in words", () => {
   });
 
   it("leads to a level with its doubt, in the person's own unit", () => {
-    expect(sayTrendAhead(RISING, "metric")).toMatch(/110\u00a0cm \(95 to 125\) 15\u00a0min after the last sounding/);
+    expect(sayTrendAhead(RISING, "metric")).toMatch(/110\u00a0cm \(95 to 130\) 15\u00a0min after the last sounding/);
     expect(sayTrendAhead(RISING, "us")).toMatch(/43\u00a0in \(37 to 49\)/);
     expect(sayTrendAhead({ ...RISING, kind: "unclear" }, "metric")).toBeUndefined();
   });

@@ -1,7 +1,7 @@
 import type { UnitSystem } from "#base";
 import type { OnSceneAnswer } from "#questions";
 import { sayCount } from "../../parts/index.ts";
-import { levelUnit, sayLevel, sayMinutes } from "./say.ts";
+import { aboutLevel, sayLevelAbout, sayMinutes } from "./say.ts";
 
 export type Trend = NonNullable<NonNullable<OnSceneAnswer["reading"]>["trend"]>;
 
@@ -14,7 +14,6 @@ export function sayTrend({ kind, soundings }: Trend): string {
 /** Where the trend leads if it goes on so, with its doubt. A trend that is unclear leads nowhere. */
 export function sayTrendAhead({ kind, ahead, level }: Trend, units: UnitSystem): string | undefined {
   if (kind === "unclear") return undefined;
-  const unit = levelUnit(units);
-  const [low, high] = [level.p05, level.p95].map((si) => Math.round(unit.of(si)));
-  return `If it goes on so: ${sayLevel(level.p50, units)} (${low} to ${high}) ${sayMinutes(ahead)} after the last sounding. No hole, no pump and no deck edge is reckoned with.`;
+  const [low, high] = [level.p05, level.p95].map((si) => aboutLevel(si, units));
+  return `If it goes on so: ${sayLevelAbout(level.p50, units)} (${low} to ${high}) ${sayMinutes(ahead)} after the last sounding. No hole, no pump and no deck edge is reckoned with.`;
 }

@@ -4,10 +4,14 @@ import type { Act, Doing } from "#station";
 import { createContext, useContext, useState } from "react";
 import { useCarryOut, useRecorder, useStation, type StationView } from "../../device/index.ts";
 import { useDoing } from "../../parts/index.ts";
+import type { Believable } from "./believable.ts";
+import { levelInHand } from "./sounding-clocks.ts";
 
 /** The sheet as its parts see it: the casualty, what can be written, and the last line to take back. */
 export interface Sheet {
+  /** Without what cannot be. */
   readonly casualty: CasualtyState;
+  readonly leftOut: Pick<Believable, "measures" | "soundings">;
   readonly view: StationView;
   /** Id of the space looked at. */
   readonly space: string;
@@ -26,6 +30,8 @@ export interface Sheet {
   /** Not where fuel was smelt: one tap must not start the pumps again. */
   readonly last?: Written;
   readonly undo: () => Promise<boolean>;
+  /** Strikes a line. */
+  readonly takeBack: (entry: Entry, reason: string) => Promise<boolean>;
 }
 
 /** The last line written here. */
@@ -34,8 +40,15 @@ export interface Written {
   readonly entry: Entry;
 }
 
-/** What a sheet can do, for one casualty on this device. */
-export function useSheetOf(casualty: CasualtyState, space: string): Sheet {
+/**
+ * What a sheet can do, for one casualty on this device.
+ *
+ * @param told - as its entries tell it: what is written is judged against all of it, but for impossible measures
+ * @param believable - the same without what cannot be
+ * @param space - id of the space looked at
+ */
+export function useSheetOf(told: CasualtyState, believable: Believable, space: string): Sheet {
+  const { casualty, ...leftOut } = believable;
   const view = useStation();
   const carryOut = useCarryOut();
   const recorder = useRecorder();
@@ -43,15 +56,30 @@ export function useSheetOf(casualty: CasualtyState, space: string): Sheet {
   const [last, setLast] = useState<Written>();
   const write: Sheet["write"] = (words, want) =>
     run(async () => {
-      const entry = await carryOut((doing) => want(doing, casualty));
+      const entry = await carryOut((doing) => want(doing, { ...told, boat: casualty.boat }));
       setLast(entry.kind === "fuel-smelt" ? undefined : { words, entry });
     });
-  const undo = () =>
+  const takeBack: Sheet["takeBack"] = (entry, reason) =>
     run(async () => {
-      if (last) await recorder.strike(last.entry, "Undone at once.");
-      setLast(undefined);
+      await recorder.strike(entry, reason);
+      setLast((before) => (before?.entry.id === entry.id ? undefined : before));
     });
-  return { casualty, view, space, ...useLevel(space), isBusy, error, write, run, undo, ...(last && { last }) };
+  const undo = async () => last !== undefined && takeBack(last.entry, "Undone at once.");
+  const level = useLevel(space);
+  return {
+    casualty,
+    leftOut,
+    view,
+    space,
+    ...level,
+    isBusy,
+    error,
+    write,
+    run,
+    undo,
+    takeBack,
+    ...(last && { last }),
+  };
 }
 
 /** A level entered for one space is none of another's. */
@@ -59,7 +87,10 @@ function useLevel(space: string): Pick<Sheet, "level" | "setLevel"> {
   const [entered, setEntered] = useState<{ readonly space: string; readonly level: number | undefined }>();
   return {
     level: entered?.space === space ? entered.level : undefined,
-    setLevel: (level) => setEntered({ space, level }),
+    setLevel: (level) => {
+      setEntered({ space, level });
+      levelInHand.set(level === undefined ? undefined : Date.now());
+    },
   };
 }
 

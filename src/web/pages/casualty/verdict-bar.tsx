@@ -1,17 +1,15 @@
 import { DueWords } from "./due-words.tsx";
 import { useDues } from "./use-dues.ts";
-import type { Scene } from "./use-scene.ts";
 import { VerdictShape } from "./verdict-shape.tsx";
 import type { VerdictWords } from "./verdict-words.ts";
 
 interface VerdictBarProps {
   readonly words: VerdictWords;
-  readonly scene: Scene;
 }
 
 /** The line in short, along the upper edge whatever part of the sheet is worked on; a tap goes back to the whole. */
-export function VerdictBar({ words, scene }: VerdictBarProps) {
-  const { dues, now } = useDues(scene);
+export function VerdictBar({ words }: VerdictBarProps) {
+  const { dues, now } = useDues();
   const [next] = dues;
   return (
     <button type="button" className={`verdict-bar verdict-${words.kind}`} onClick={() => scrollTo({ top: 0 })}>

@@ -2,7 +2,9 @@ import type { OnSceneAnswer } from "#questions";
 import { refuelsDue } from "#readiness";
 import { useRef } from "react";
 import { ErrorBox, sayCount } from "../../parts/index.ts";
+import { usePreferences } from "../../theme/index.ts";
 import { headlineOf } from "./headline.ts";
+import { instantOn } from "./on-scene-question.ts";
 import { sayClock } from "./say.ts";
 import type { Asked } from "./use-asked.ts";
 import { useOutOfSight } from "./use-out-of-sight.ts";
@@ -28,20 +30,31 @@ export function VerdictLine({ scene }: { readonly scene: Scene }) {
         {words?.kind !== "fuel" && !scene.isHistory && <p className="verdict-age">{sayOrigin(scene.shown)}</p>}
         <ErrorBox error={scene.shown.error} title="Not computed" />
       </section>
-      {isAway && words && <VerdictBar words={words} scene={scene} />}
+      {isAway && words && <VerdictBar words={words} />}
     </>
   );
 }
 
 function useHeadline({ shown, freshness, minute }: Scene): VerdictWords | undefined {
   const { casualty } = useSheet();
-  const refuel = refuelsDue(casualty, minute)[0]?.at;
-  return headlineOf({ answer: shown.answer, freshness, isFuelSmelt: casualty.fuelSmelt !== undefined, refuel });
+  const { units } = usePreferences();
+  const { answer, error } = shown;
+  const next = answer?.reading?.nextSounding;
+  return headlineOf({
+    answer,
+    error,
+    freshness,
+    isFuelSmelt: casualty.fuelSmelt !== undefined,
+    refuel: refuelsDue(casualty, minute)[0]?.at,
+    nextSounding: next === undefined ? undefined : instantOn(casualty, next),
+    now: minute,
+    units,
+  });
 }
 
 /** How old the line above is, so that an old one is never taken for news. */
 function sayOrigin({ at, answer, error, isComputing }: Asked<OnSceneAnswer>): string {
-  if (at === undefined || !answer?.reading) return isComputing ? "Computing…" : "";
+  if (at === undefined || !answer?.reading) return isComputing && error === undefined ? "Computing…" : "";
   const from = sayCount(answer.reading.soundings, "sounding");
   const age = error === undefined ? `At ${sayClock(at)}` : `OLD, of ${sayClock(at)}`;
   return `${age}, from ${from}. ${isComputing ? "Computing anew…" : "An estimate."}`;

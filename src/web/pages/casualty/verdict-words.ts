@@ -25,9 +25,9 @@ const SURE = 0.6;
  * @param refuel - the next refuelling [ms], if one is known
  */
 export function sayVerdict(answer: OnSceneAnswer, refuel?: number): VerdictWords {
-  const { reading, leave, warnings } = answer;
+  const { reading, leave } = answer;
   if (!reading) return NOT_SOUNDED;
-  if (warnings.some(({ kind }) => kind === "above-deck")) return ABOVE_DECK;
+  if (isAboveDeck(answer)) return ABOVE_DECK;
   const { chance } = reading.verdict;
   const kind = likelyKind(reading);
   const isSure = chance >= SURE && !reading.misfit;
@@ -39,6 +39,11 @@ export function sayVerdict(answer: OnSceneAnswer, refuel?: number): VerdictWords
     detail: [detail, !reading.misfit && refuel && `refuel at ${sayClock(refuel)}`].filter(Boolean).join(", "),
     ...(reading.trend && { aside: sayTrend(reading.trend) }),
   };
+}
+
+/** The last sounding is higher than her deck edge. */
+export function isAboveDeck({ warnings }: OnSceneAnswer): boolean {
+  return warnings.some(({ kind }) => kind === "above-deck");
 }
 
 const TRENDS = { rising: "losing", falling: "gaining", unclear: undefined } as const;
