@@ -40,6 +40,7 @@ describe("the difference between two clocks", () => {
     expect(sayClockDifference(undefined)).toBeUndefined();
     expect(sayClockDifference(119_000)).toBeUndefined();
     expect(sayClockDifference(190 * 60_000)).toBe("This device's clock is 3 h 10 min ahead of the station's.");
+    expect(sayClockDifference(190 * 60_000, "was")).toBe("This device's clock was 3 h 10 min ahead of the station's.");
     expect(sayClockDifference(-366 * 86_400_000)).toBe("This device's clock is 366 days behind the station's.");
   });
 });

@@ -31,10 +31,10 @@ export function clockAhead(serverMs: number, askedMs: number, answeredMs: number
 }
 
 /** "This device's clock is 3 h 10 min ahead of the station's", or nothing where it is near enough. */
-export function sayClockDifference(aheadMs: number | undefined): string | undefined {
+export function sayClockDifference(aheadMs: number | undefined, verb: "is" | "was" = "is"): string | undefined {
   if (aheadMs === undefined || Math.abs(aheadMs) < CLOCK_WARNING_MS) return undefined;
   const way = aheadMs > 0 ? "ahead of" : "behind";
-  return `This device's clock is ${saySpan(Math.abs(aheadMs))} ${way} the station's.`;
+  return `This device's clock ${verb} ${saySpan(Math.abs(aheadMs))} ${way} the station's.`;
 }
 
 function saySpan(ms: number): string {

@@ -5,5 +5,7 @@ export { sayClockDifference } from "./clock.ts";
 export { useRecorder, useSendState, useStation } from "./context.ts";
 export type { Alarm, DeviceState, SignInOutcome, Sitting } from "./device-state.ts";
 export type { OutboxLine } from "./device-store.ts";
+export { saveFile } from "./held-file.ts";
 export { DeviceProvider, useDeviceState, useThisDevice } from "./provider.tsx";
+export type { ServerDoor } from "./server-door.ts";
 export { ThisDevice } from "./this-device.ts";

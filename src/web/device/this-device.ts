@@ -1,7 +1,8 @@
 import type { Entry } from "#log";
 import type { SessionReply, SignedIn, SignedOut } from "#station";
 import { preferences } from "../theme/index.ts";
-import { clockAhead, CLOCK_WARNING_MS, deviceAmbient } from "./clock.ts";
+import { alarmsOf } from "./alarms.ts";
+import { clockAhead, deviceAmbient } from "./clock.ts";
 import type { Draft, Recorder } from "./contract.ts";
 import { sendStateOf, type Alarm, type DeviceState, type SignInOutcome, type Sitting } from "./device-state.ts";
 import type { DeviceStore, OutboxLine } from "./device-store.ts";
@@ -44,9 +45,7 @@ export class ThisDevice {
 
   constructor(store: DeviceStore) {
     this.#store = store;
-    this.door = new ServerDoor(fetch.bind(globalThis), (server, asked, answered) => {
-      this.#aheadMs = clockAhead(server, asked, answered);
-    });
+    this.door = new ServerDoor(fetch.bind(globalThis), (...times) => this.#hearClock(clockAhead(...times)));
     this.desk = new SittingDesk(this.door);
     this.#log = new HeldLog(store, deviceAmbient);
     this.recorder = this.#makeRecorder(new PhotoShelf(store, this.door, deviceAmbient));
@@ -292,9 +291,14 @@ export class ThisDevice {
     };
   }
 
+  /** Told at once when the clock goes wrong or is put right: nobody should read the one while the other is true. */
+  #hearClock(aheadMs: number): void {
+    const before = this.#alarms().length;
+    this.#aheadMs = aheadMs;
+    if (this.#state.kind === "signed-in" && this.#alarms().length !== before) this.#tell();
+  }
+
   #alarms(): readonly Alarm[] {
-    const aheadMs = this.#aheadMs;
-    const isOff = aheadMs !== undefined && Math.abs(aheadMs) >= CLOCK_WARNING_MS;
-    return isOff ? [...this.#diskAlarms, { kind: "clock", aheadMs }] : this.#diskAlarms;
+    return alarmsOf(this.#diskAlarms, this.#aheadMs);
   }
 }

@@ -9,6 +9,7 @@ export * from "./error-box.tsx";
 export * from "./notice.tsx";
 export * from "./number-field.tsx";
 export * from "./page.tsx";
+export { PaperLink } from "./paper-link.tsx";
 export * from "./photo-strip.tsx";
 export * from "./progress.tsx";
 export * from "./quantity-field.tsx";

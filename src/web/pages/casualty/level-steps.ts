@@ -31,7 +31,10 @@ export function stepLevel(level: number, step: number, system: UnitSystem): numb
  */
 export function readLevel(text: string, system: UnitSystem): number | undefined {
   const { symbol } = levelUnit(system);
-  const plain = text.trim().replace(",", ".").replace(new RegExp(` ?${symbol}$`), "");
+  const plain = text
+    .trim()
+    .replace(",", ".")
+    .replace(new RegExp(` ?${symbol}$`), "");
   if (!/^\d+\.?\d*$|^\.\d+$/.test(plain)) return undefined;
   const level = parseQuantity(`${Number(plain)} ${symbol}`, "length");
   return level <= LEVEL_LIMITS.atMost ? level : undefined;

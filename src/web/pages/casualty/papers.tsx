@@ -1,4 +1,4 @@
-import { ButtonLink, ButtonRow } from "../../parts/index.ts";
+import { ButtonLink, ButtonRow, PaperLink } from "../../parts/index.ts";
 import { usePreferences } from "../../theme/index.ts";
 import { useSheet } from "./use-sheet.ts";
 
@@ -8,9 +8,9 @@ export function Papers() {
   const { units } = usePreferences();
   return (
     <ButtonRow>
-      <a className="button button-plain" href={`/api/paper/casualty/${casualty.id}.pdf?units=${units}`}>
+      <PaperLink href={`/api/paper/casualty/${casualty.id}.pdf?units=${units}`} name="timeline">
         Timeline as PDF
-      </a>
+      </PaperLink>
       <ButtonLink to="/card/read-do">Card for a stranger</ButtonLink>
     </ButtonRow>
   );

@@ -1,5 +1,5 @@
 import { STRANGER_CARD, type CardLine } from "#station";
-import { CautionBox, Page } from "../../parts/index.ts";
+import { CautionBox, Page, PaperLink } from "../../parts/index.ts";
 import "./casualty.css";
 import "./card.css";
 
@@ -16,9 +16,9 @@ export default function ReadDoPage() {
         <CautionBox signal="NOTICE" hazard="The unit's own manual">
           <p>Where it differs from this card, follow it. The person in charge on scene decides.</p>
         </CautionBox>
-        <a className="button button-plain" href="/api/paper/read-do.pdf">
+        <PaperLink href="/api/paper/read-do.pdf" name="card-for-a-stranger">
           This card as PDF
-        </a>
+        </PaperLink>
       </div>
     </Page>
   );

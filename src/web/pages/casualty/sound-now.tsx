@@ -9,6 +9,7 @@ import { sayLevel } from "./say.ts";
 import { showSounding, SOUNDING_PLACE } from "./sounding-place.ts";
 import { TakenPicker } from "./taken-picker.tsx";
 import { NOW, sayTaken, takenAt, type Taken } from "./taken.ts";
+import { useMinute } from "./use-minute.ts";
 import { useSheet } from "./use-sheet.ts";
 import "./sounding.css";
 
@@ -24,7 +25,8 @@ export function SoundNow() {
   const save = useSaving(level, taken, () => (setLevel(undefined), setTaken(NOW), setSaved(saved + 1)));
   const last = lastSounding(casualty, space);
   const wrong = level === undefined ? undefined : wrongLevel(casualty.boat, level);
-  const when = taken === undefined ? "sounded" : sayTaken(taken, Date.now());
+  const now = useMinute();
+  const when = taken === undefined ? "sounded" : sayTaken(taken, now);
   return (
     <section className="sound" id={SOUNDING_PLACE} aria-label="Sounding">
       <LastLevel />

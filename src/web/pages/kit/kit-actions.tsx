@@ -1,5 +1,5 @@
 import { mayWrite } from "#station";
-import { ButtonLink, ButtonRow } from "../../parts/index.ts";
+import { ButtonLink, ButtonRow, PaperLink } from "../../parts/index.ts";
 import type { KitAtHand } from "../turnaround/at-hand.ts";
 import { routes } from "../../routes.tsx";
 
@@ -20,9 +20,9 @@ export function KitActions({ at }: { readonly at: KitAtHand }) {
         {isHere && mayWrite(role, "handed-over") && <ButtonLink to={`${to}/hand-over`}>Hand it over</ButtonLink>}
         {mayWrite(role, "finding-raised") && <ButtonLink to={`${to}/finding`}>Raise a finding</ButtonLink>}
         {isPage("/kit/:id/delivery") && <ButtonLink to={`${to}/delivery`}>Delivery</ButtonLink>}
-        <a className="button button-plain" href={`/api/paper/card/${kit.pattern}.pdf`}>
+        <PaperLink href={`/api/paper/card/${kit.pattern}.pdf`} name={`card-${kit.pattern}`}>
           Card as PDF
-        </a>
+        </PaperLink>
         {mayWrite(role, "turnaround-opened") && <ButtonLink to={`${to}/card-entry`}>Type up a card</ButtonLink>}
         {mayWrite(role, "kit-renamed") && <ButtonLink to={`${to}/keep`}>Rename, move, retire</ButtonLink>}
       </ButtonRow>

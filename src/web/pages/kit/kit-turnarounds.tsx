@@ -1,6 +1,6 @@
 import { Link } from "wouter";
 import { turnaroundsNewestFirst, type Turnaround } from "#readiness";
-import { EmptyState, Section, Table, Timestamp, type Column } from "../../parts/index.ts";
+import { EmptyState, PaperLink, Section, Table, Timestamp, type Column } from "../../parts/index.ts";
 import { nameOf, type KitAtHand } from "../turnaround/at-hand.ts";
 
 const FIRST = 5;
@@ -55,9 +55,14 @@ function columns({ kit, view }: KitAtHand): readonly Column<Turnaround>[] {
       key: "paper",
       head: "Paper",
       cell: ({ id, opened }) => (
-        <a href={`/api/paper/turnaround/${kit.id}/${id}.pdf`} aria-label={`PDF of the turnaround of ${opened.at}`}>
+        <PaperLink
+          look="quiet"
+          href={`/api/paper/turnaround/${kit.id}/${id}.pdf`}
+          name={`turnaround-${opened.at.slice(0, 10)}`}
+          label={`PDF of the turnaround of ${opened.at}`}
+        >
           PDF
-        </a>
+        </PaperLink>
       ),
     },
   ];

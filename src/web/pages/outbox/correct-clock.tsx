@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { sayClockDifference, useThisDevice, type OutboxLine } from "../../device/index.ts";
+import { sayClockDifference, useDeviceState, useThisDevice, type OutboxLine } from "../../device/index.ts";
 import {
   Button,
   ConfirmDialog,
@@ -19,7 +19,7 @@ import { aheadByTelling, aheadOf } from "./refusal.ts";
 export function CorrectClock({ lines }: { readonly lines: readonly OutboxLine[] }) {
   if (lines.length === 0) return null;
   const aheadMs = aheadOf(lines);
-  const difference = sayClockDifference(aheadMs);
+  const difference = sayClockDifference(aheadMs, "was");
   return (
     <Section title="Refused for the clock">
       {aheadMs !== undefined && difference !== undefined ? (
@@ -74,6 +74,8 @@ interface OfferProps {
 
 function Offer({ lines, aheadMs, difference }: OfferProps) {
   const device = useThisDevice();
+  const state = useDeviceState();
+  const isOff = state.kind === "signed-in" && state.alarms.some(({ kind }) => kind === "clock");
   const doing = useDoing();
   const [isAsking, setAsking] = useState(false);
   const first = lines[0]!.entry;
@@ -83,11 +85,13 @@ function Offer({ lines, aheadMs, difference }: OfferProps) {
     await doing.run(() => device.correctClock(lines, aheadMs));
   };
   return (
-    <Notice tone="attention" title={difference}>
+    <Notice tone="attention" title={`${difference} These lines were refused for it.`}>
       <p>
-        First set this device's date, time and time zone to automatic. Then these lines can be sent again with their
-        times put right by the same difference: the first, written at <Timestamp at={first.at} />, becomes{" "}
-        <Timestamp at={corrected} />.
+        {isOff
+          ? "It still is: first set this device's date, time and time zone to automatic. Then these"
+          : "It has been put right since. These"}{" "}
+        lines can be sent again with their times put right by the same difference: the first, written at{" "}
+        <Timestamp at={first.at} />, becomes <Timestamp at={corrected} />.
       </p>
       <div>
         <Button onPress={() => setAsking(true)} isBusy={doing.isBusy}>

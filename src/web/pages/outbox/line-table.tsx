@@ -1,5 +1,6 @@
-import { useStation, type OutboxLine } from "../../device/index.ts";
+import { useStation, type OutboxLine, type StationView } from "../../device/index.ts";
 import { sayKind, Table, Timestamp, type Column } from "../../parts/index.ts";
+import { sayAbout } from "./subject-names.ts";
 
 interface LineTableProps {
   readonly lines: readonly OutboxLine[];
@@ -8,22 +9,17 @@ interface LineTableProps {
 
 /** Lines as written: what, about what, when, by whom. */
 export function LineTable({ lines, caption }: LineTableProps) {
-  const { kits, people, places } = useStation();
-  const names = new Map<string, string>([
-    ...kits.map(({ id, name }) => [`kit:${id}`, name] as [string, string]),
-    ...places.map(({ id, name }) => [`place:${id}`, name] as [string, string]),
-    ...people.map(({ id, name }) => [`person:${id}`, name] as [string, string]),
-  ]);
+  const view = useStation();
   return (
-    <Table caption={caption} isCaptionHidden columns={columns(names)} rows={lines} rowKey={({ entry }) => entry.id} />
+    <Table caption={caption} isCaptionHidden columns={columns(view)} rows={lines} rowKey={({ entry }) => entry.id} />
   );
 }
 
-function columns(names: ReadonlyMap<string, string>): readonly Column<OutboxLine>[] {
+function columns(view: StationView): readonly Column<OutboxLine>[] {
   return [
     { key: "what", head: "Line", cell: ({ entry }) => sayKind(entry.kind) },
-    { key: "about", head: "About", cell: ({ entry }) => names.get(entry.subject) ?? entry.subject },
+    { key: "about", head: "About", cell: ({ entry }) => sayAbout(view, entry.subject) },
     { key: "at", head: "Written", cell: ({ entry }) => <Timestamp at={entry.at} /> },
-    { key: "by", head: "By", cell: ({ entry }) => names.get(`person:${entry.by}`) ?? entry.by },
+    { key: "by", head: "By", cell: ({ entry }) => sayAbout(view, `person:${entry.by}`) },
   ];
 }

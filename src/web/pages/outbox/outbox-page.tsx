@@ -22,7 +22,11 @@ export default function OutboxPage() {
       )}
       <CorrectClock lines={refused.filter(isForClock)} />
       <RefusedLines lines={refused.filter((line) => !isForClock(line))} />
-      <Waiting lines={mine} photos={sendState.kind === "waiting" ? sendState.photos : 0} />
+      <Waiting
+        lines={mine}
+        photos={sendState.kind === "waiting" ? sendState.photos : 0}
+        refused={refused.filter(({ entry }) => entry.by === sitting.person.id).length}
+      />
       {others.length > 0 && (
         <Section title="Written here by others">
           <p>Sent when they sign in on this device again.</p>
@@ -34,19 +38,28 @@ export default function OutboxPage() {
   );
 }
 
-function Waiting({ lines, photos }: { readonly lines: readonly OutboxLine[]; readonly photos: number }) {
-  if (lines.length === 0 && photos === 0) {
-    return (
-      <EmptyState title="Nothing of yours is waiting">
-        <p>Every line you wrote on this device is with the station.</p>
-      </EmptyState>
-    );
-  }
+interface WaitingProps {
+  readonly lines: readonly OutboxLine[];
+  readonly photos: number;
+  /** Lines of this person that the station would not have: they are not with it. */
+  readonly refused: number;
+}
+
+function Waiting({ lines, photos, refused }: WaitingProps) {
+  if (lines.length === 0 && photos === 0) return refused === 0 ? <AllSent /> : null;
   return (
     <Section title="Waiting to be sent">
       {photos > 0 && <p>{sayCount(photos, "photo")}, sent after the lines.</p>}
       {lines.length > 0 && <LineTable lines={lines} caption="Lines waiting to be sent" />}
     </Section>
+  );
+}
+
+function AllSent() {
+  return (
+    <EmptyState title="Nothing of yours is waiting">
+      <p>Every line you wrote on this device is with the station.</p>
+    </EmptyState>
   );
 }
 

@@ -1,6 +1,7 @@
 import { useState } from "react";
 import { useStation, useThisDevice, type OutboxLine } from "../../device/index.ts";
 import { Button, ButtonRow, ConfirmDialog, FaultList, sayKind, Section, Timestamp } from "../../parts/index.ts";
+import { sayAbout } from "./subject-names.ts";
 
 /** Lines the station would not have, each with why and what to do. They stay until somebody decides. */
 export function RefusedLines({ lines }: { readonly lines: readonly OutboxLine[] }) {
@@ -17,14 +18,13 @@ export function RefusedLines({ lines }: { readonly lines: readonly OutboxLine[] 
 
 function RefusedLine({ line }: { readonly line: OutboxLine }) {
   const device = useThisDevice();
-  const { kits } = useStation();
+  const view = useStation();
   const [isAsking, setAsking] = useState(false);
   const { kind, subject, at } = line.entry;
-  const about = kits.find(({ id }) => subject === `kit:${id}`)?.name ?? subject;
   return (
     <article className="notice notice-wrong">
       <h3>
-        {sayKind(kind)}, {about}, <Timestamp at={at} />
+        {sayKind(kind)}, {sayAbout(view, subject)}, <Timestamp at={at} />
       </h3>
       <FaultList faults={line.faults ?? []} />
       <ButtonRow>

@@ -1,7 +1,7 @@
 import { useParams, useSearchParams } from "wouter";
 import type { Turnaround } from "#readiness";
 import { useStation } from "../../device/index.ts";
-import { EmptyState, Page, Section, Timestamp } from "../../parts/index.ts";
+import { EmptyState, Page, PaperLink, Section, Timestamp } from "../../parts/index.ts";
 import { findKitEver, nameOf, type KitAtHand } from "./at-hand.ts";
 import { ClosedNews } from "./closed-news.tsx";
 import { RecordFindings } from "./record-findings.tsx";
@@ -61,9 +61,12 @@ function RecordHead({ at, turnaround }: RecordHeadProps) {
         <dd>{closed ? <ClosedWords at={at} closed={closed} /> : "still open"}</dd>
       </dl>
       <p>
-        <a className="button button-plain" href={`/api/paper/turnaround/${at.kit.id}/${turnaround.id}.pdf`}>
+        <PaperLink
+          href={`/api/paper/turnaround/${at.kit.id}/${turnaround.id}.pdf`}
+          name={`turnaround-${opened.at.slice(0, 10)}`}
+        >
           Record as PDF
-        </a>
+        </PaperLink>
       </p>
     </>
   );

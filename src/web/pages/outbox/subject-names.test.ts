@@ -1,0 +1,30 @@
+import { describe, expect, it } from "vitest";
+import type { StationView } from "../../device/index.ts";
+import { sayAbout } from "./subject-names.ts";
+
+const named = (id: string, name: string) => [{ id, name }] as never;
+const VIEW: Parameters<typeof sayAbout>[0] = {
+  kits: named("k1", "Pump 3"),
+  retired: named("k0", "Pump 1"),
+  people: named("ann", "Ann Hale"),
+  places: named("north", "North quay"),
+  casualties: named("01a2", "Grey motor boat"),
+} satisfies Partial<StationView>;
+
+describe("what a line is about", () => {
+  it.each([
+    ["kit:k1", "Pump 3"],
+    ["kit:k0", "Pump 1"],
+    ["place:north", "North quay"],
+    ["person:ann", "Ann Hale"],
+    ["casualty:01a2", "Grey motor boat"],
+  ])("is its name: %s", (subject, name) => {
+    expect(sayAbout(VIEW, subject)).toBe(name);
+  });
+
+  it("is in words where this device does not know it, and as it stands where nobody does", () => {
+    expect(sayAbout(VIEW, "casualty:gone")).toBe("a casualty this device does not know");
+    expect(sayAbout(VIEW, "station")).toBe("the station");
+    expect(sayAbout(VIEW, "odd:thing")).toBe("odd:thing");
+  });
+});

@@ -1,0 +1,31 @@
+import type { StationView } from "../../device/index.ts";
+
+type Named = Pick<StationView, "kits" | "retired" | "people" | "places" | "casualties">;
+
+/** Of what a subject is one, where its own name is not known on this device. */
+const SORTS: Readonly<Record<string, string>> = {
+  kit: "a kit this device does not know",
+  place: "a place this device does not know",
+  person: "a person this device does not know",
+  device: "a device",
+  casualty: "a casualty this device does not know",
+  station: "the station",
+  pattern: "a pattern",
+};
+
+/**
+ * What a line is about, in words.
+ *
+ * @param subject - "kit:…", "casualty:…"
+ */
+export function sayAbout(view: Named, subject: string): string {
+  const [sort = "", id = ""] = subject.split(/:(.*)/s);
+  return namesOf(view, sort).find((one) => one.id === id)?.name ?? SORTS[sort] ?? subject;
+}
+
+function namesOf(view: Named, sort: string): readonly { readonly id: string; readonly name: string }[] {
+  if (sort === "kit") return [...view.kits, ...view.retired];
+  if (sort === "place") return view.places;
+  if (sort === "person") return view.people;
+  return sort === "casualty" ? view.casualties : [];
+}

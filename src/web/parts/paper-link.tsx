@@ -1,0 +1,61 @@
+import { useState, type MouseEvent, type ReactNode } from "react";
+import { saveFile, useThisDevice, type ServerDoor } from "../device/index.ts";
+import "./paper-link.css";
+
+interface PaperLinkProps {
+  /** Address of the paper at the station. */
+  readonly href: string;
+  /** What the file is called once saved, without its ending. */
+  readonly name: string;
+  /** What it does, where its words alone do not say. */
+  readonly label?: string;
+  /** `quiet`: a link among words. */
+  readonly look?: "button" | "quiet";
+  readonly children: ReactNode;
+}
+
+/** How it went: nothing asked yet, on its way, saved, or why there is none. */
+type Getting = { readonly kind: "idle" | "asking" | "saved" } | { readonly kind: "none"; readonly because: string };
+
+/**
+ * A paper that the station prints. Fetched from within the app and handed to the browser as a file: followed as a link,
+ * it would leave the app, and without a network there is no page to come back from.
+ */
+export function PaperLink({ href, name, label, look = "button", children }: PaperLinkProps) {
+  const { door } = useThisDevice();
+  const [getting, setGetting] = useState<Getting>({ kind: "idle" });
+  const press = (event: MouseEvent) => {
+    if (event.ctrlKey || event.metaKey || event.shiftKey) return;
+    event.preventDefault();
+    if (getting.kind === "asking") return;
+    setGetting({ kind: "asking" });
+    void getPaper(door, href, `${name}.pdf`).then(setGetting);
+  };
+  return (
+    <span className="paper-link">
+      <a
+        className={look === "button" ? "button button-plain" : undefined}
+        href={href}
+        onClick={press}
+        {...(label !== undefined && { "aria-label": label })}
+      >
+        {children}
+      </a>
+      <output className={getting.kind === "none" ? "field-fault" : "quiet"}>
+        {WORDS[getting.kind] ?? (getting.kind === "none" && getting.because)}
+      </output>
+    </span>
+  );
+}
+
+const WORDS: Partial<Record<Getting["kind"], string>> = { asking: "Asking the station…", saved: "Saved as a file." };
+
+async function getPaper(door: ServerDoor, href: string, name: string): Promise<Getting> {
+  const reply = await door.bytes(href);
+  if (reply.kind === "unreachable") return { kind: "none", because: "Needs the station: not reached now." };
+  if (reply.kind === "refused")
+    return { kind: "none", because: `${reply.problem.message} ${reply.problem.remedy}`.trim() };
+  const { mime, content } = reply.value;
+  saveFile(new Blob([content.slice()], { type: mime }), name);
+  return { kind: "saved" };
+}
