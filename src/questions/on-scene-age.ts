@@ -38,25 +38,35 @@ function spaceAsOf({ readings = [], pumping = [], level, ...space }: Space, now:
   return { ...space, readings: seen, pumping: pumpedUntil(pumping, now), level: then };
 }
 
+/** True with one sounding: it shows neither rise nor fall, and what is computed from it is what is thought of any hole. */
+export function isLone({ readings }: Pick<OnSceneInput, "readings">): boolean {
+  return readings.length === 1;
+}
+
 /**
  * The one line.
  *
- * @param sounding - what the soundings say now
- * @returns "Gaining: 87 in 100." or, where the last sounding is too old, "Not known: last sounding 47 min ago. Sound now."
+ * @param input - with its soundings
+ * @param sounding - what they say now
+ * @returns "Gaining: 87 in 100."; "One sounding: sound again." after the first; where the last is too old, "Not known:
+ *   last sounding 47 min ago. Sound now."
  */
-export function sayReading(sounding: Sounding): string {
-  return sounding.stale ? `Not known: last sounding ${sayAge(sounding.age)} ago. Sound now.` : sayState(sounding);
+export function sayReading(input: OnSceneInput, sounding: Sounding): string {
+  if (sounding.stale) return `Not known: last sounding ${sayAge(sounding.age)} ago. Sound now.`;
+  return isLone(input) ? "One sounding: sound again." : sayState(sounding);
 }
 
 /**
  * How she was at the last sounding, in words.
  *
- * @param then - what the soundings said then
+ * @param input - with its soundings
+ * @param then - what they said then
  * @param age - since then [s]
  */
-export function sayLastKnown(then: Sounding, age: number): string {
+export function sayLastKnown(input: OnSceneInput, then: Sounding, age: number): string {
   const level = formatQuantity(then.quantities.levelNow.p50, "length", { unit: "cm", digits: 1 });
-  return `When last sounded, ${sayAge(age)} ago, with ${level} in her: ${sayState(then)}`;
+  const state = isLone(input) ? "one sounding, which shows neither rise nor fall." : sayState(then);
+  return `When last sounded, ${sayAge(age)} ago, with ${level} in her: ${state}`;
 }
 
 /** Where no steady hole and pump fit, the last soundings are all there is to go by. */

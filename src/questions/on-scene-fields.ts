@@ -89,7 +89,9 @@ export const readingOut = z.strictObject({
   stale: z.boolean().describe("The last is older than half an hour: what is said of now is carried on from it"),
   says: z.string().describe("The one line: how she is, or that it is not known any more"),
   lastKnown: z.string().optional().describe("Where it is not known any more: how she was when last sounded"),
-  verdict: z.strictObject({ kind: z.enum(["gaining", "holding", "losing"]), chance: z.number() }),
+  verdict: z
+    .strictObject({ kind: z.enum(["gaining", "holding", "losing", "unknown"]), chance: z.number() })
+    .describe("The likeliest and its chance; unknown with one sounding, the chance then what is thought of any hole"),
   chances: chancesOut,
   holding: z.number().describe("Chance that the pumps at least hold over the next hour"),
   inflow: spreadOut.describe("[m³/s]"),

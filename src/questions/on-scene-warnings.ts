@@ -1,8 +1,9 @@
-import { formatQuantity } from "#base";
+import { formatEstimate, formatQuantity } from "#base";
 import { gmFromRollPeriod, type Lying, type Sounding, type SoundingWarningKind } from "#flooding";
-import { staleWarning } from "./on-scene-age.ts";
+import { isLone, staleWarning } from "./on-scene-age.ts";
 import { betweenWarning, type WatchedSpace } from "./on-scene-between.ts";
 import type { OnSceneInput, OnSceneWarning } from "./on-scene-fields.ts";
+import { weakPumpWarning } from "./on-scene-pumps.ts";
 
 /** What warnings go by, besides what was given. */
 export interface Scene {
@@ -33,6 +34,7 @@ export function warnOf(scene: Scene): OnSceneWarning[] {
     freeboardWarning(scene),
     staleWarning(scene.sounding),
     betweenWarning(scene.spaces),
+    weakPumpWarning(scene.input, scene.sounding),
     ...soundingWarnings(scene),
   ];
   const order = ["DANGER", "WARNING", "CAUTION", "NOTICE"] as const;
@@ -57,7 +59,8 @@ const GUESSED_DEPTH = 1.3;
 function aboveDeckWarning({ input, hull }: Scene): OnSceneWarning | undefined {
   const level = input.readings.at(-1)?.level ?? 0;
   if (level <= hull.depth * (input.boat.depth === undefined ? GUESSED_DEPTH : 1)) return undefined;
-  const [read, deck] = [level, hull.depth].map((height) => formatQuantity(height, "length", { digits: 2 }));
+  const read = formatQuantity(level, "length", { digits: 2 });
+  const deck = formatEstimate(hull.depth, "length");
   return {
     kind: "above-deck",
     signal: "WARNING",
@@ -107,7 +110,7 @@ function freeboardWarning({ lying, dryFreeboard }: Scene): OnSceneWarning | unde
   if (lying.kind !== "afloat" || lying.freeboard >= LOW_FREEBOARD || lying.freeboard > 0.8 * dryFreeboard) {
     return undefined;
   }
-  const left = formatQuantity(Math.max(0, lying.freeboard), "length", { digits: 2 });
+  const left = formatEstimate(Math.max(0, lying.freeboard), "length");
   return {
     kind: "downflooding-near",
     signal: lying.freeboard < LITTLE_FREEBOARD ? "DANGER" : "WARNING",
@@ -131,12 +134,18 @@ const FEW_SINCE =
 function soundingWarnings({ input, sounding }: Scene): OnSceneWarning[] {
   if (sounding === undefined) return [];
   const isSoon = isLossWithin(sounding, SOON);
-  return sounding.warnings.map(({ kind, says }) => ({
+  const own = sounding.warnings.filter(({ kind }) => kind !== "loss-possible" || !isBlind(input));
+  return own.map(({ kind, says }) => ({
     kind,
     says: kind === "few-readings" && input.readings.length >= 4 ? FEW_SINCE : says,
     ...SIGNALS[kind],
     ...(kind === "loss-possible" && isSoon && { signal: "DANGER" as const }),
   }));
+}
+
+/** One sounding and no hole told: a loss would be that of any boat with any hole. */
+function isBlind(input: OnSceneInput): boolean {
+  return isLone(input) && input.hole?.diameter === undefined;
 }
 
 /** True where there is a real chance that she is lost within so many seconds. */
@@ -157,15 +166,15 @@ function grave({ input, lying, sounding }: Scene): string[] {
     input.righting === "stays" && "The list no longer comes back.",
     lying.kind !== "afloat" && "By this estimate she does not stay afloat and upright with the water in her.",
     lying.kind === "afloat" && lying.freeboard <= 0.05 && "The deck edge is at the water.",
-    sounding !== undefined && isLossWithin(sounding, 600) && "She may be lost within ten minutes.",
+    sounding !== undefined && !isBlind(input) && isLossWithin(sounding, 600) && "She may be lost within ten minutes.",
   ];
   return signs.filter((one) => one !== false);
 }
 
 function growing({ input, lying, sounding }: Scene): string[] {
   const signs: (string | false)[] = [
-    sounding?.verdict.kind === "losing" && "The water gains on the pumps.",
-    sounding !== undefined && isLossWithin(sounding, 3600) && "She may be lost within the hour.",
+    sounding?.verdict.kind === "losing" && !isLone(input) && "The water gains on the pumps.",
+    sounding !== undefined && !isBlind(input) && isLossWithin(sounding, 3600) && "She may be lost within the hour.",
     input.righting === "slowly" && "She comes back slowly.",
     lying.kind === "afloat" && lying.freeboard < LITTLE_FREEBOARD && "Little freeboard is left.",
     input.fuelSmelt === true && "Fuel is in the water and the pumps are off.",

@@ -92,6 +92,30 @@ describe("warnings on scene", () => {
   });
 });
 
+describe("a single sounding", () => {
+  const lone = { boat: { kind: "motor boat", length: 9 }, readings: [{ at: 0, level: 0.6 }], pumping: [], now: 60 };
+
+  it("is neither gaining nor losing, and by itself urges nobody off", () => {
+    const { reading, leave, warnings } = ask(lone);
+    expect(reading!.verdict.kind).toBe("unknown");
+    expect(reading!.says).toBe("One sounding: sound again.");
+    expect(leave).toEqual({ kind: "no-sign", because: [] });
+    expect(warnings.map(({ kind }) => kind)).not.toContain("loss-possible");
+  });
+
+  it("urges where how she lies does so by itself, or the hole that was told", () => {
+    const deep = ask({ ...lone, spaces: [{ name: "boat", sort: "open", part: "whole" }] });
+    expect(deep.leave.kind).not.toBe("no-sign");
+    expect(deep.leave.because.join()).not.toContain("gains on the pumps");
+    const holed = ask({ ...lone, hole: { diameter: 0.4 } });
+    expect(holed.leave.because.join()).toContain("She may be lost");
+  });
+
+  it("is told as one where it is old", () => {
+    expect(ask({ ...lone, now: 3000 }).reading!.lastKnown).toContain("one sounding, which shows neither rise nor fall");
+  });
+});
+
 function faultsOf(more: object): readonly string[] {
   try {
     ask(more);

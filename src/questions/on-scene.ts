@@ -14,7 +14,7 @@ import type { z } from "zod";
 import { omitMissing, throwAny } from "./casualty-input.ts";
 import { onSceneIn, onSceneOut, type LyingOut, type OnSceneInput, type readingOut } from "./on-scene-fields.ts";
 import { assumedOf } from "./on-scene-assumptions.ts";
-import { asLastSounded, sayLastKnown, sayReading } from "./on-scene-age.ts";
+import { asLastSounded, isLone, sayLastKnown, sayReading } from "./on-scene-age.ts";
 import type { WatchedSpace } from "./on-scene-between.ts";
 import { faultsOf } from "./on-scene-faults.ts";
 import { readWatches } from "./on-scene-reading.ts";
@@ -100,9 +100,9 @@ function readingOf(input: OnSceneInput, sounding: Sounding, space: SoundedSpace)
     soundings: input.readings.length,
     age,
     stale,
-    says: sayReading(sounding),
-    ...(stale && { lastKnown: sayLastKnown(readWatches(asLastSounded(input), space), age) }),
-    verdict,
+    says: sayReading(input, sounding),
+    ...(stale && { lastKnown: sayLastKnown(input, readWatches(asLastSounded(input), space), age) }),
+    verdict: isLone(input) ? { ...verdict, kind: "unknown" } : verdict,
     chances,
     holding,
     inflow: quantities.inflow,
