@@ -1,6 +1,7 @@
 import { exampleOf, questionNamed, questionNames } from "#questions";
 import { questionsReply } from "#station";
 import { z } from "zod";
+import { callerOf } from "./gate.ts";
 import type { Parts } from "./parts.ts";
 import { createQuestionDesk } from "./question-desk.ts";
 import type { Routes } from "./routes.ts";
@@ -18,7 +19,7 @@ export function addQuestionRoutes(app: Routes, parts: Parts): void {
     "/api/ask/:name",
     { config: { permission: "ask" }, schema: { params: z.object({ name: z.string().max(64) }), body: z.unknown() } },
     async (request, reply) => {
-      const answer = await desk.ask(request.params.name, request.body);
+      const answer = await desk.ask(request.params.name, request.body, callerOf(request).person.id);
       return reply.type("application/json").send(answer);
     },
   );
