@@ -31,10 +31,10 @@ describe("what ran out", () => {
 
   it("is forgotten at the start, and once a day from then on", async () => {
     vi.useFakeTimers();
-    const { store: secrets, ambient, wait } = await staged();
-    const faults: unknown[] = [];
+    const { store, ambient, wait } = await staged();
+    const { faults, told } = listening();
     const timers = vi.getTimerCount();
-    const stop = keepPurging({ secrets, ambient }, (cause) => faults.push(cause));
+    const stop = keepPurging({ store, secrets: store, ambient }, told);
     await vi.advanceTimersByTimeAsync(DAY * 1000);
     expect(await left()).toMatchObject({ session: { tokenHash: "t" }, failures: { count: 1 } });
     wait(DAY);
@@ -46,16 +46,38 @@ describe("what ran out", () => {
   });
 
   it("forgets failures only after thirty days: waiting must never gain a guesser tries", async () => {
-    const { store: secrets, ambient, wait } = await staged();
+    const { store, ambient, wait } = await staged();
     for (const [days, count] of [
       [29, 1],
       [2, 0],
     ] as const) {
       wait(days * DAY);
-      const faults: unknown[] = [];
-      await keepPurging({ secrets, ambient }, (cause) => faults.push(cause))();
+      const { faults, told } = listening();
+      await keepPurging({ store, secrets: store, ambient }, told)();
       expect([(await left()).failures.count, faults]).toEqual([count, []]);
     }
+  });
+
+  it("is kept where the clock is years beyond the newest line of the log, which the terminal says", async () => {
+    const { store, ambient, wait, signedIn } = await staged();
+    await signedIn("administrator");
+    wait(72 * 365 * DAY);
+    const { faults, lines, told } = listening();
+    await keepPurging({ store, secrets: store, ambient }, told)();
+    expect(await left()).toMatchObject({ session: { tokenHash: "t" }, failures: { count: 1 } });
+    expect(lines).toEqual([
+      expect.stringMatching(/WARNING: .*clock says 2099-.*newest line of the log \(2027-03-14\)/),
+    ]);
+    expect(faults).toEqual([]);
+  });
+
+  it("is forgotten within 400 days of the newest line", async () => {
+    const { store, ambient, wait, signedIn } = await staged();
+    await signedIn("administrator");
+    wait(400 * DAY);
+    const { lines, told } = listening();
+    await keepPurging({ store, secrets: store, ambient }, told)();
+    expect([(await left()).session, lines]).toEqual([undefined, []]);
   });
 
   it("that cannot be forgotten is told, and tried again the next day", async () => {
@@ -63,12 +85,19 @@ describe("what ran out", () => {
     const secrets = await openSqliteStore(join(path, "log.db"));
     await secrets.close();
     vi.useFakeTimers();
-    const { ambient } = await staged();
-    const faults: unknown[] = [];
-    const stop = keepPurging({ secrets, ambient }, (cause) => faults.push(cause));
+    const { store, ambient } = await staged();
+    const { faults, told } = listening();
+    const stop = keepPurging({ store, secrets, ambient }, told);
     await vi.advanceTimersByTimeAsync(DAY * 1000);
     await stop();
     expect(faults).toHaveLength(2);
     rmSync(path, { recursive: true });
   });
 });
+
+function listening() {
+  const faults: unknown[] = [];
+  const lines: string[] = [];
+  const told = { failed: (cause: unknown) => faults.push(cause), say: (line: string) => lines.push(line) };
+  return { faults, lines, told };
+}

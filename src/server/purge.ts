@@ -1,3 +1,5 @@
+import { secondsBetween } from "#base";
+import { instantOf } from "#log";
 import { secondsAfter } from "./hours.ts";
 import type { Parts } from "./parts.ts";
 
@@ -6,17 +8,32 @@ const DAY_SECONDS = 86_400;
 const FAILURE_SECONDS = 30 * DAY_SECONDS;
 
 /**
+ * A clock so far beyond the newest line of the log [s] is believed by nothing that cannot be undone: a computer that
+ * came up in the year 2099 would sign everybody out for good. A station that writes no line for so long keeps its rows.
+ */
+const BELIEVED_SECONDS = 400 * DAY_SECONDS;
+
+/** Who is told what about purging. */
+export interface PurgeTold {
+  /** Where it cannot be done; it is tried again the next day. */
+  failed(cause: unknown): void;
+  /** In a line for the terminal: why nothing was forgotten this time. */
+  say(line: string): void;
+}
+
+/**
  * Forgets sessions, invites and failures that ran out: now, and once a day from then on.
  *
- * @param failed - told where that cannot be done; it is tried again the next day
  * @returns stops it, and resolves when nothing of it is under way
  */
 export function keepPurging(
-  { secrets, ambient }: { readonly secrets: Pick<Parts["secrets"], "purge">; readonly ambient: Parts["ambient"] },
-  failed: (cause: unknown) => void,
+  { store, secrets, ambient }: Pick<Parts, "store" | "ambient"> & { readonly secrets: Pick<Parts["secrets"], "purge"> },
+  { failed, say }: PurgeTold,
 ): () => Promise<void> {
   const purge = async (): Promise<void> => {
     const now = ambient.now();
+    const newest = await findNewest(store);
+    if (newest !== undefined && secondsBetween(newest, now) > BELIEVED_SECONDS) return say(clockLine(newest, now));
     await secrets.purge({ now, failuresBefore: secondsAfter(now, -FAILURE_SECONDS) });
   };
   let running = purge().catch(failed);
@@ -25,4 +42,16 @@ export function keepPurging(
     clearInterval(daily);
     return running;
   };
+}
+
+/** When the log's newest line was received; undefined where there is none. */
+async function findNewest(store: Parts["store"]): Promise<string | undefined> {
+  const heads = await store.heads();
+  const last = await Promise.all(heads.map(({ place, seq }) => store.since([place], { [place]: seq - 1 }, 1)));
+  const received = last.flat().map((kept) => kept.received);
+  return received.toSorted((a, b) => instantOf(a) - instantOf(b)).at(-1);
+}
+
+function clockLine(newest: string, now: string): string {
+  return `WARNING: this computer's clock says ${now.slice(0, 10)}, long after the newest line of the log (${newest.slice(0, 10)}). Old sessions and invites are kept until it is right: set the clock.`;
 }

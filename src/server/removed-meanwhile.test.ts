@@ -1,5 +1,6 @@
 import type { Entry } from "#log";
 import type { Problem, PushReply, SignedIn } from "#station";
+import { once } from "node:events";
 import { Readable } from "node:stream";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { stageStation, type Browser, type StagedStation } from "./staged-station.ts";
@@ -26,22 +27,18 @@ describe("a push whose writer loses their right to it while it is on its way", (
 
   /** Bea's push is let in at the gate; what it says arrives only once something else was done. */
   const pushMeanwhile = async (entries: readonly Entry[], meanwhile: () => Promise<unknown>) => {
-    let letIn: () => void = () => undefined;
-    const isLetIn = new Promise<void>((resolve) => (letIn = resolve));
-    const body = new Readable({ read: () => letIn() });
+    const body = new Readable({
+      read() {
+        this.emit("wanted");
+      },
+    });
     const reply = bea.send("POST", "/api/log/push", body, JSON_TYPE);
-    await isLetIn;
+    await once(body, "wanted");
     await meanwhile();
     body.push(JSON.stringify({ entries }));
     body.push(null);
     return reply;
   };
-  const codesOf = (reply: { json<T>(): T }) =>
-    reply
-      .json<PushReply>()
-      .verdicts.flatMap((one) => (one.verdict === "refused" ? one.faults : []))
-      .map(({ code }) => code);
-
   it("is refused where Ann removes Bea while Bea removes Cy: Cy stays", async () => {
     const removal = leave(bea, cy);
     const reply = await pushMeanwhile([removal], () => push(ann, leave(ann, bea)));
@@ -66,3 +63,8 @@ describe("a push whose writer loses their right to it while it is on its way", (
     expect(await station.store.find(own.id)).toBeDefined();
   });
 });
+
+function codesOf(reply: { json<T>(): T }): readonly string[] {
+  const { verdicts } = reply.json<PushReply>();
+  return verdicts.flatMap((one) => (one.verdict === "refused" ? one.faults : [])).map(({ code }) => code);
+}

@@ -46,14 +46,20 @@ export async function startStation(
   const shelf = readPatterns(root, settings.dataDir);
   const data = await openData(settings, say);
   try {
-    return await serve(settings, root, data, shelf);
+    return await serve(settings, root, data, shelf, say);
   } catch (cause) {
     await data.close();
     throw cause;
   }
 }
 
-async function serve(settings: Settings, root: string, data: OpenData, shelf: ServedPatterns): Promise<Running> {
+async function serve(
+  settings: Settings,
+  root: string,
+  data: OpenData,
+  shelf: ServedPatterns,
+  say: (line: string) => void,
+): Promise<Running> {
   const { store, where, folder } = data;
   const { patterns, leftOut } = shelf;
   const demo = await prepareDemo(settings, data, patterns);
@@ -77,7 +83,7 @@ async function serve(settings: Settings, root: string, data: OpenData, shelf: Se
     leftOut,
     ...(setupCode === undefined ? {} : { setupCode }),
   });
-  const stopPurging = keepPurging({ secrets: store, ambient }, (cause) => app.log.error(cause));
+  const stopPurging = keepPurging({ store, secrets: store, ambient }, { failed: (cause) => app.log.error(cause), say });
   const lost = folder === undefined ? new Promise<string>(() => undefined) : folder.lost.then(stoppedLine);
   return {
     lines,
