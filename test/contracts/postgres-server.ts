@@ -1,9 +1,9 @@
 import { execFile, spawn, type ChildProcess } from "node:child_process";
-import { existsSync, readdirSync, readFileSync, realpathSync } from "node:fs";
-import { chmod, chown, mkdtemp, rm } from "node:fs/promises";
+import { existsSync, readdirSync, readFileSync, realpathSync, statSync } from "node:fs";
+import { chmod, chown, cp, mkdtemp, rm } from "node:fs/promises";
 import { createServer, type AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
-import { delimiter, dirname, join } from "node:path";
+import { basename, delimiter, dirname, join } from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
 import { promisify } from "node:util";
 import { Client } from "pg";
@@ -72,13 +72,13 @@ function hasBoth(folder: string): boolean {
 }
 
 async function startFrom(bin: string): Promise<PostgresServer> {
-  const folder = await mkdtemp(join(tmpdir(), "drykeel-pg-"));
   const account = accountFor();
+  const folder = await mkdtemp(join(temporaryFor(account), "drykeel-pg-"));
   try {
-    if (account.uid !== undefined && account.gid !== undefined) await chown(folder, account.uid, account.gid);
-    await chmod(folder, 0o700);
-    await initialise(bin, folder, account);
-    return await serve(bin, folder, account);
+    const programs = await withinReach(bin, folder, account);
+    await giveTo(account, folder);
+    await initialise(programs, folder, account);
+    return await serve(programs, folder, account);
   } catch (thrown) {
     await rm(folder, { recursive: true, force: true });
     throw thrown;
@@ -94,6 +94,32 @@ function accountFor(): Account {
   const line = lines.find(([name]) => name === "postgres") ?? lines.find(([name]) => name === "nobody");
   if (line === undefined) throw new Error("running as root, and no account postgres or nobody to run it as");
   return { uid: Number(line[2]), gid: Number(line[3]) };
+}
+
+/** A folder for temporary files into which that account gets, too: root's own may be closed to it. */
+function temporaryFor(account: Account): string {
+  const folders = [tmpdir(), "/tmp", "/var/tmp"];
+  return folders.find((folder) => existsSync(folder) && isOpenTo(account, folder)) ?? tmpdir();
+}
+
+/** The programs where they are, or a copy of them where another account may not get there, as in a folder of root's. */
+async function withinReach(bin: string, folder: string, account: Account): Promise<string> {
+  if (isOpenTo(account, bin)) return bin;
+  await cp(dirname(bin), join(folder, "programs"), { recursive: true, verbatimSymlinks: true });
+  return join(folder, "programs", basename(bin));
+}
+
+/** Judged by the rights of everybody, which are all that a lent account has. */
+function isOpenTo(account: Account, folder: string): boolean {
+  if (account.uid === undefined) return true;
+  const above = dirname(folder);
+  const isOpen = (statSync(folder).mode & 0o005) === 0o005;
+  return isOpen && (above === folder || isOpenTo(account, above));
+}
+
+async function giveTo({ uid, gid }: Account, folder: string): Promise<void> {
+  if (uid !== undefined && gid !== undefined) await chown(folder, uid, gid);
+  await chmod(folder, 0o700);
 }
 
 /** By language where it can be, so that a query which forgets to sort by code point is found out. */
