@@ -73,7 +73,15 @@ export {
   type SoundingPrior,
 } from "./sounding-model.ts";
 export { sampleBelief, type Belief } from "./sounding-sampler.ts";
-export type { Arrival, Chances, Forecast, ForecastOptions, Present, Spread } from "./sounding-forecast.ts";
+export {
+  NINETY,
+  type Arrival,
+  type Chances,
+  type Forecast,
+  type ForecastOptions,
+  type Present,
+  type Spread,
+} from "./sounding-forecast.ts";
 export { FLAGGED_BELOW, type Change as SoundingChange, type Misfit } from "./sounding-misfit.ts";
 export { STALE_AFTER } from "./sounding-age.ts";
 export { recentTrend, trendOf, type Interval, type Trend } from "./sounding-trend.ts";

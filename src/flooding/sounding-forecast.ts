@@ -54,6 +54,9 @@ export interface ForecastOptions {
   readonly outlook: number;
 }
 
+/** The 5th and the 95th percentile of a normal lie so many standard deviations from its middle. */
+export const NINETY = 1.645;
+
 const FAN_STEPS = 24;
 const ARRIVALS = 256;
 const LONGEST = 120;

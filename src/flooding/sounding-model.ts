@@ -66,7 +66,7 @@ export interface Plan {
 
 const LOG_ROOT = Math.sqrt(2 * STANDARD_GRAVITY);
 /** Logistic with this slope is near enough to the normal's spread: the hole's height is then about evenly likely. */
-const EVEN = 1.6;
+export const EVEN = 1.6;
 
 /**
  * Turns a point of standard normals into a casualty.
@@ -102,33 +102,10 @@ const KNEE = 0.5;
  * Share of the stated delivery: ln(share/median) = (u + l)/2·z − (l − u)/2·(√(z² + c²) − c), u and l the log spreads
  * above and below, c = 0.5. A hyperbola with slope u far above and l far below; a log-normal where they are equal.
  */
-function deliveryShare(prior: DeliveryPrior, z: number): number {
+export function deliveryShare(prior: DeliveryPrior, z: number): number {
   const middle = (prior.logSpread + prior.lowSpread) / 2;
   const skew = (prior.lowSpread - prior.logSpread) / 2;
   return prior.median * Math.exp(middle * z - skew * (Math.sqrt(z * z + KNEE * KNEE) - KNEE));
-}
-
-/** The standard normal that stands for a hole at this share of the outside level. */
-export function evenPlaceOf(share: number): number {
-  const kept = Math.min(0.98, Math.max(0.02, share));
-  return Math.log(kept / (1 - kept)) / EVEN;
-}
-
-/**
- * Straightens the ridge between hole and height: soundings tell the inflow at the first level, K·√(H − max(z, h)), far
- * better than K or z. The first coordinate stands for that inflow; the others are themselves. A shear: volumes stay.
- */
-export function unbendHole(
-  space: SoundedSpace,
-  prior: SoundingPrior,
-  straight: Float64Array,
-  at: number,
-  plain: Float64Array,
-): void {
-  for (let i = 0; i < UNKNOWNS; i += 1) plain[at + i] = straight[at + i]!;
-  const hole = space.outside / (1 + Math.exp(-EVEN * straight[at + 3]!));
-  const head = (space.outside - Math.max(hole, prior.startLevel.median)) / space.outside;
-  plain[at]! -= (0.5 * Math.log(Math.max(head, 1e-3))) / prior.holeArea.logSpread;
 }
 
 /**

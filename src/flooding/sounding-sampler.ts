@@ -235,23 +235,3 @@ function likeliest(logs: Logs, dimensions: number): Pick<Belief, "best" | "bestL
   }
   return { best, bestLog };
 }
-
-/**
- * Draws equally weighted points from a belief: evenly spaced picks along the summed weights.
- *
- * @returns numbers of the points picked
- */
-export function pickEvenly(belief: Belief, count: number): Int32Array {
-  const picks = new Int32Array(count);
-  let n = 0;
-  let sum = belief.weights[0]!;
-  for (let k = 0; k < count; k += 1) {
-    const target = (k + 0.5) / count;
-    while (sum < target && n < belief.weights.length - 1) {
-      n += 1;
-      sum += belief.weights[n]!;
-    }
-    picks[k] = n;
-  }
-  return picks;
-}

@@ -1,3 +1,4 @@
+import { NINETY } from "./sounding-forecast.ts";
 import type { Misfit } from "./sounding-misfit.ts";
 import type { Pumped, Reading } from "./sounding-model.ts";
 
@@ -32,7 +33,6 @@ const HALF_LIFE = 300;
 const OLDEST = 1800;
 const MOST = 6;
 const FEWEST = 3;
-const NINETY = 1.645;
 /**
  * Share of its pace that a level keeps over the time ahead, and how far that may be out: levels slow as they near the
  * outside level or the point where pump and hole are even.

@@ -15,7 +15,6 @@ import {
   AREA_SHARE,
   casualtyAt,
   DELIVERY,
-  evenPlaceOf,
   flowAt,
   followLevel,
   HOLE,
@@ -24,7 +23,6 @@ import {
   planSteps,
   START_LEVEL,
   STRENGTH,
-  unbendHole,
   UNKNOWNS,
   type Casualty,
   type Plan,
@@ -32,7 +30,9 @@ import {
   type Reading,
   type SoundingPrior,
 } from "./sounding-model.ts";
-import { pickEvenly, sampleBelief, type Belief, type LogLikelihood, type Unbend } from "./sounding-sampler.ts";
+import { pickEvenly } from "./sounding-picks.ts";
+import { sampleBelief, type Belief, type LogLikelihood, type Unbend } from "./sounding-sampler.ts";
+import { evenPlaceOf, straightenRidge } from "./sounding-ridge.ts";
 import { areaAt, type SoundedSpace } from "./sounding-space.ts";
 import { trendOf, type Trend } from "./sounding-trend.ts";
 import { warningsOf, type SoundingWarning } from "./sounding-warnings.ts";
@@ -161,7 +161,7 @@ function modelOf(given: SoundingCase): Model {
   const finely = residualsAlong(stepsOf(given, FINE));
   return {
     split: { place: HOLE, at: evenPlaceOf(prior.startLevel.median / space.outside) },
-    unbend: (straight, at, plain) => unbendHole(space, prior, straight, at, plain),
+    unbend: straightenRidge(given),
     likelihood: likelihoodOf(finely, readings.length),
     quickly: likelihoodOf(residualsAlong(stepsOf(given, COARSE)), readings.length),
     residuals: (z, out) => finely(z, 0, out),
@@ -219,7 +219,7 @@ function presentOf(given: SoundingCase, belief: Belief): Present {
   const { space, readings, prior } = given;
   const last = readings[readings.length - 1]!.at;
   const age = ageOf(given);
-  const seen = Array.from(pickEvenly(belief, FOLLOWED), (pick) => {
+  const seen = Array.from(pickEvenly(belief, FOLLOWED, [STRENGTH, DELIVERY]), (pick) => {
     const casualty = new Float64Array(UNKNOWNS);
     casualtyAt(space, prior, belief.points, pick * UNKNOWNS, casualty);
     return casualty;

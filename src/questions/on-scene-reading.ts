@@ -1,4 +1,4 @@
-import { likelyPrior, readSoundings, type SoundedSpace, type Sounding, type SoundingPrior } from "#flooding";
+import { likelyPrior, NINETY, readSoundings, type SoundedSpace, type Sounding, type SoundingPrior } from "#flooding";
 import { omitMissing } from "./casualty-input.ts";
 import type { OnSceneInput } from "./on-scene-fields.ts";
 
@@ -15,8 +15,6 @@ interface Watch {
 const PATCH_LOG_SPREAD = 0.5;
 /** Spread of the area of a hole that somebody has told of: seldom seen whole, often half blocked [1]. */
 const TOLD_LOG_SPREAD = 1.2;
-/** 90 % of a normal lie within so many standard deviations on each side. */
-const NINETY = 1.645;
 /** Watches read; the ones before them say little of the hole now. */
 const MOST_WATCHES = 3;
 
