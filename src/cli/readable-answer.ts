@@ -1,4 +1,5 @@
-import { findCaution, formatNumber, formatQuantity, type Dimension } from "#base";
+import { findCaution } from "#base";
+import { estimateWords, exactWords, spreadWords, type Spread } from "./readable-figures.ts";
 
 interface Schema {
   readonly description?: string;
@@ -12,68 +13,104 @@ interface Schema {
 /** Most lines of one list that a terminal is given; --json has them all. */
 const LIST_LINES = 24;
 
+/** What is told, by which schema, and whether its figures are estimates. */
+interface Told {
+  readonly value: unknown;
+  readonly schema: Schema | undefined;
+  readonly isEstimate: boolean;
+}
+
 /**
- * An answer as lines for a terminal: each field by name, with the unit its schema gives.
+ * An answer as lines for a terminal: each field by name, with the unit its schema gives. Figures of an answer that calls
+ * itself an estimate are told as estimates: two figures, with what they lie between.
  *
  * @param answer - what the question answered
  * @param schema - JSON Schema of the answer
  */
 export function readableAnswer(answer: unknown, schema: object): string[] {
-  return linesOf("", answer, schema as Schema, "");
+  return linesOf("", { value: answer, schema: schema as Schema, isEstimate: isEstimate(answer) }, "");
 }
 
-function linesOf(name: string, value: unknown, schema: Schema | undefined, indent: string): string[] {
-  if (value === null || typeof value !== "object") return [`${indent}${label(name)}${scalar(value, schema)}`];
+function isEstimate(answer: unknown): boolean {
+  const { cautions } = (answer ?? {}) as { readonly cautions?: unknown };
+  return Array.isArray(cautions) && cautions.includes("estimate");
+}
+
+function linesOf(name: string, told: Told, indent: string): string[] {
+  const { value } = told;
+  if (isScalar(value)) return [`${indent}${label(name)}${scalar(told)}`];
+  if (isSpread(value) && Object.keys(value).every(isQuantile)) return [`${indent}${label(name)}${spread(told)}`];
   const inner = name === "" ? indent : `${indent}  `;
   const heading = name === "" ? [] : [`${indent}${name}:`];
-  return [...heading, ...(Array.isArray(value) ? listLines(value, schema, inner) : fieldLines(value, schema, inner))];
+  return [...heading, ...(Array.isArray(value) ? listLines(told, value, inner) : fieldLines(told, inner))];
 }
 
-function fieldLines(value: object, schema: Schema | undefined, indent: string): string[] {
-  return Object.entries(value).flatMap(([field, one]) => linesOf(field, one, fieldSchema(schema, field), indent));
+function fieldLines(told: Told, indent: string): string[] {
+  return fieldsOf(told).flatMap(([field, one]) => linesOf(field, one, indent));
 }
 
-function listLines(list: readonly unknown[], schema: Schema | undefined, indent: string): string[] {
+function fieldsOf({ value, schema, isEstimate: isDoubtful }: Told): [string, Told][] {
+  return Object.entries(value as object).map(([field, one]) => [
+    field,
+    { value: one as unknown, schema: fieldSchema(schema, field), isEstimate: isDoubtful },
+  ]);
+}
+
+function listLines(told: Told, list: readonly unknown[], indent: string): string[] {
   if (list.length === 0) return [`${indent}none`];
-  const shown = list.slice(0, LIST_LINES).map((one) => `${indent}- ${cautionWords(one) ?? inline(one, schema?.items)}`);
+  const items = list.slice(0, LIST_LINES).map((value) => itemOf(told, value));
+  const shown = items.map((one) => `${indent}- ${cautionWords(one.value) ?? inline(one)}`);
   return list.length > LIST_LINES
     ? [...shown, `${indent}... ${list.length - LIST_LINES} more; --json gives all`]
     : shown;
 }
 
-function inline(value: unknown, schema: Schema | undefined): string {
-  if (value === null || typeof value !== "object") return scalar(value, schema);
-  if (Array.isArray(value)) return value.map((one) => inline(one, schema?.items)).join(", ");
-  return Object.entries(value)
-    .map(([field, one]) => `${field} ${inline(one, fieldSchema(schema, field))}`)
-    .join(", ");
+/** One of a list; what the list says of its unit holds for each. */
+function itemOf({ schema, isEstimate: isDoubtful }: Told, value: unknown): Told {
+  return { value, schema: withUnitOf(schema, schema?.items), isEstimate: isDoubtful };
 }
 
-function scalar(value: unknown, schema: Schema | undefined): string {
+function inline(told: Told): string {
+  const { value } = told;
+  if (isScalar(value)) return scalar(told);
+  if (Array.isArray(value)) return value.map((one) => inline(itemOf(told, one))).join(", ");
+  if (isSpread(value)) return [...inlineFields(told, (field) => !isQuantile(field)), spread(told)].join(", ");
+  return inlineFields(told, () => true).join(", ");
+}
+
+function inlineFields(told: Told, isShown: (field: string) => boolean): string[] {
+  return fieldsOf(told)
+    .filter(([field]) => isShown(field))
+    .map(([field, one]) => `${field} ${inline(one)}`);
+}
+
+function isScalar(value: unknown): boolean {
+  return value === null || typeof value !== "object";
+}
+
+const QUANTILES: readonly string[] = ["p05", "p25", "p50", "p75", "p95"];
+
+function isQuantile(field: string): boolean {
+  return QUANTILES.includes(field);
+}
+
+function isSpread(value: unknown): value is Spread {
+  return !isScalar(value) && ["p05", "p50", "p95"].every((field) => field in (value as object));
+}
+
+function spread({ value, schema }: Told): string {
+  return spreadWords(value as Spread, unitOf(schema));
+}
+
+function scalar({ value, schema, isEstimate: isDoubtful }: Told): string {
   if (typeof value !== "number") return String(value);
-  const unit = unitOf(schema);
-  return `${printNumber(value)}${unit === "" ? "" : ` ${unit}`}${everyday(value, unit)}`;
+  return (isDoubtful ? estimateWords : exactWords)(value, unitOf(schema));
 }
 
 /** A caution by its signal word and hazard; undefined for anything else. */
 function cautionWords(value: unknown): string | undefined {
   const caution = typeof value === "string" ? findCaution(value) : undefined;
   return caution && `${caution.signal} ${caution.hazard}: ${caution.avoid}`;
-}
-
-/** Units that nobody reads a gauge in, with what they measure. */
-const LABORATORY: Readonly<Record<string, Dimension>> = { "m³/s": "flow", K: "temperature", Pa: "pressure" };
-
-/** The same in the unit that people use, where it is another: " (845 L/min)". */
-function everyday(value: number, unit: string): string {
-  const dimension = LABORATORY[unit];
-  return dimension === undefined ? "" : ` (${formatQuantity(value, dimension)})`;
-}
-
-function printNumber(value: number): string {
-  if (Number.isInteger(value) && Math.abs(value) < 1e7) return String(value);
-  const size = Math.abs(value);
-  return size !== 0 && (size < 1e-4 || size >= 1e7) ? value.toExponential(4) : formatNumber(value, 5);
 }
 
 /** The unit stands in the description in square brackets; a bare ratio has none, nor what has now one, now another. */
@@ -87,7 +124,20 @@ function fieldSchema(schema: Schema | undefined, field: string): Schema | undefi
   if (schema === undefined) return undefined;
   const branches = [schema, ...(schema.anyOf ?? []), ...(schema.oneOf ?? [])];
   const found = branches.map((branch) => branch.properties?.[field]).find(Boolean);
-  return found ?? (typeof schema.additionalProperties === "object" ? schema.additionalProperties : undefined);
+  if (found !== undefined) return found;
+  return typeof schema.additionalProperties === "object" ? namedSchema(schema, field) : undefined;
+}
+
+/** Where fields go by name alone, the description says units after names: "holeArea [m²], inflow [m³/s]". */
+function namedSchema(schema: Schema, field: string): Schema {
+  const own = new RegExp(`\\b${field}\\b[^[\\]]*\\[[^\\]]+\\]`).exec(schema.description ?? "")?.[0];
+  return withUnitOf(own === undefined ? undefined : { description: own }, schema.additionalProperties as Schema)!;
+}
+
+/** The inner schema, with the outer's description where it has no unit of its own. */
+function withUnitOf(outer: Schema | undefined, inner: Schema | undefined): Schema | undefined {
+  if (inner === undefined || outer?.description === undefined || unitOf(inner) !== "") return inner;
+  return { ...inner, description: outer.description };
 }
 
 function label(name: string): string {

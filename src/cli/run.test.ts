@@ -88,6 +88,16 @@ describe("drykeel ask", () => {
     expect(bare.density).toBeCloseTo(1025.97, 1);
   });
 
+  it("tells estimates to two figures with what they lie between, and keeps JSON as computed", async () => {
+    const example = (await run(["ask", "kits-needed", "--example"])).out;
+    const told = (await run(["ask", "kits-needed", "-"], example)).out.replaceAll("\u00a0", " ");
+    expect(told).toMatch(/^inflow: \d{2}0 L\/min \(\d{2} to \d{2}0\)$/m);
+    expect(told).toMatch(/^noWorseThan: \d{2}0 L\/min$/m);
+    expect(told).not.toMatch(/\d\.\d{3}/);
+    const bare = JSON.parse((await run(["ask", "kits-needed", "-", "--json"], example)).out) as { noWorseThan: number };
+    expect(bare.noWorseThan).not.toBe(Number(bare.noWorseThan.toPrecision(6)));
+  });
+
   it("gives every question's example as one that it answers, and its schema", async () => {
     const listed = JSON.parse((await run(["ask", "--json"])).out) as { name: string }[];
     expect(listed.map(({ name }) => name)).toContain("water");

@@ -25,7 +25,8 @@ const COMMANDS: readonly Command[] = [
  * Runs one call of `drykeel`.
  *
  * @param args - words after the program's name
- * @returns exit code: 0 answered, 1 looked and found something wrong, 2 bad input, 3 the data could not be reached
+ * @returns exit code: 0 answered, 1 looked and found something wrong, 2 bad input, 3 the data could not be reached;
+ *   the process itself ends with 141 where whoever read its output has gone
  */
 export async function runDrykeel(
   args: readonly string[],

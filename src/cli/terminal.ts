@@ -14,6 +14,17 @@ export const processTerminal: Terminal = {
   readInput: () => text(process.stdin),
 };
 
+/** Exit code where whoever read the output has gone, as shells have it: 128 and the number of SIGPIPE. */
+const READER_GONE = 141;
+
+/** Ends the process without a word where its output goes to a program that has read enough, such as `head`. */
+export function endWithReader(stream: NodeJS.WriteStream): void {
+  stream.on("error", (cause: NodeJS.ErrnoException) => {
+    if (cause.code !== "EPIPE") throw cause;
+    process.exit(READER_GONE);
+  });
+}
+
 /** Columns of text, each as wide as its widest cell, two spaces apart. */
 export function columns(rows: readonly (readonly string[])[]): string[] {
   const widths = rows.reduce<number[]>(

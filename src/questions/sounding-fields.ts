@@ -126,9 +126,13 @@ export const soundingOut = z.strictObject({
   verdict: z.strictObject({ kind: z.enum(["gaining", "holding", "losing"]), chance: z.number() }),
   quantities: z
     .record(z.string(), spreadOut)
-    .describe("holeArea [m²], holeHeight [m], floodableArea [m²], pumpDelivery [m³/s], inflow [m³/s], levels [m]"),
+    .describe(
+      "holeArea [m²], holeHeight [m], floodableArea [m²], pumpDelivery and inflow [m³/s], startLevel, levelNow and levelAtHorizon [m]",
+    ),
   forecast: z.strictObject({
-    fan: z.array(z.strictObject({ at: answered("time", "On the readings' clock"), ...spreadFields })),
+    fan: z
+      .array(z.strictObject({ at: answered("time", "On the readings' clock"), ...spreadFields }))
+      .describe("Level to come [m]"),
     chances: chancesOut,
     dry: arrivalOut,
     loss: arrivalOut,
