@@ -14,6 +14,8 @@ let station: RunningStation;
 let phone: BrowserContext;
 let page: Page;
 let hand: CasualtyHand;
+/** Somebody at the station, whose clock is right. */
+let desk: Page;
 let kit: string;
 
 beforeAll(async () => {
@@ -22,7 +24,9 @@ beforeAll(async () => {
   const clock = await slowClock(phone, 6 * 3600);
   page = await phone.newPage();
   hand = new CasualtyHand(page, clock);
+  desk = await (await browser.newContext({ viewport: { width: 1440, height: 900 } })).newPage();
   await signIn(page, station, "Jonas Wick");
+  await signIn(desk, station, "Mara Tolliver");
   await station.kill();
 });
 
@@ -64,21 +68,28 @@ describe("without a network", () => {
     expect(await bothPalettes()).toEqual([]);
   });
 
-  test("on scene, soundings with no pump say losing", async () => {
+  test("one sounding says that it is one, when to sound again and what to leave her by, and no more", async () => {
     await hand.openSheet(BOAT);
+    await page.getByText(/^Told by radio: 40.cm at/).waitFor();
     expect(await hand.verdict()).toContain("NO SOUNDING YET");
     await hand.sound(60);
-    await hand.verdictFrom(1);
+    const words = await hand.verdictFrom(1);
+    expect(words).toMatch(/^ONE SOUNDING\n+sound again in 2\smin\./);
+    expect(words).toContain("neither rise nor fall");
+    await page.getByRole("region", { name: /Signs to leave her by/ }).waitFor();
+    expect(await page.getByText(/Time to leave her|to hold or better/).count()).toBe(0);
   });
 
-  test("the next sounding calls when it is due, also after a reload, and stays silent once silenced", async () => {
+  test("the next sounding calls when it is due, on any page, and stays silent once silenced", async () => {
     const call = hand.alarm("Sound the water");
     await hand.clock.pass(page, 130);
     await call.waitFor();
-    await page.reload();
+    await page.goto(`${station.url}/findings`);
+    await call.getByText(BOAT).waitFor();
     await call.getByText("60\u00a0cm").waitFor();
     await hand.tap("Stop the alarm, sound now");
     await call.waitFor({ state: "detached" });
+    await page.getByRole("heading", { level: 1, name: BOAT }).waitFor();
     await page.reload();
     await page.getByRole("list", { name: "Due next" }).getByText("over").waitFor();
     expect(await call.count()).toBe(0);
@@ -88,6 +99,19 @@ describe("without a network", () => {
     await hand.soundBySteps("Higher by 5 cm", 50);
     await hand.soundBySteps("Higher by 5 cm", 180);
     expect(await hand.verdictFrom(3)).toMatch(/^LOSING/);
+  });
+
+  test("a level half entered holds the call back for a minute and a half, and no longer", async () => {
+    const call = hand.alarm("Sound the water");
+    await hand.clock.pass(page, 60);
+    await hand.tap("Same as last");
+    await hand.clock.pass(page, 75);
+    await page.getByRole("list", { name: "Due next" }).getByText("over").waitFor();
+    expect(await call.count()).toBe(0);
+    await hand.clock.pass(page, 20);
+    await call.waitFor();
+    await hand.tap("Stop the alarm, sound now");
+    await call.waitFor({ state: "detached" });
   });
 
   test("a beam that no such boat has is said at its field, with what it may be", async () => {
@@ -146,6 +170,9 @@ describe("without a network", () => {
     const before = Date.parse((await last())!);
     await hand.tap("Same as last");
     await hand.tap("Taken earlier?");
+    await page.getByLabel("Or at this time").fill(await hand.clockIn(3));
+    await page.getByText(/^This is in [23] minutes?: .* Type when it was read, at most now\.$/).waitFor();
+    expect(await page.getByRole("button", { name: /sounded$/ }).isDisabled()).toBe(true);
     await hand.tap("5 min ago");
     await hand.tap(/sounded 5 min ago$/);
     await hand.verdictFrom(8);
@@ -173,11 +200,14 @@ describe("without a network", () => {
     await page.getByText("open hatches and doors by hand").waitFor();
   });
 
-  test("found clear and by whom, pumps are started one by one", async () => {
+  test("found clear and by whom, pumps are started one by one; taps that follow each other write one line", async () => {
     await page.getByLabel(/^Found clear/).fill("Skipper: an oily rag, taken off.");
     await hand.tap("Found clear");
-    await hand.tap("Water comes: pumping");
+    await hand.tapAgain("Water comes: pumping", [100, 200, 200]);
     await page.getByText("pumping, about").waitFor();
+    await page.waitForTimeout(2000);
+    expect(await page.locator(".pump-head").innerText()).toContain("pumping, about");
+    expect(await page.getByRole("button", { name: "Stopped" }).isEnabled()).toBe(true);
   });
 
   test("the card for strangers is there, eight lines, clean by day and by night", async () => {
@@ -185,6 +215,9 @@ describe("without a network", () => {
     await page.locator(".card-line").nth(7).waitFor();
     expect(await page.locator(".card-line").count()).toBe(8);
     expect(await bothPalettes()).toEqual([]);
+    await page.getByRole("link", { name: "This card as PDF" }).click();
+    await page.getByText("Needs the station: not reached now.").waitFor();
+    expect(await page.locator(".card-line").count()).toBe(8);
   });
 });
 
@@ -196,11 +229,13 @@ describe("once there is a network", () => {
     const links = page.getByRole("navigation", { name: "Station" });
     await links.getByRole("link", { name: "Casualty: 1 open" }).waitFor();
     expect((await links.boundingBox())!.height).toBeLessThan(60);
-    const other = await browser.newContext({ viewport: { width: 1440, height: 900 } });
-    const desk = await other.newPage();
-    await signIn(desk, station, "Mara Tolliver");
-    await desk.getByRole("link", { name: "Casualty" }).click();
-    await desk.getByRole("link", { name: new RegExp(BOAT) }).click();
+    await desk.goto(`${station.url}/`);
+    const at = new CasualtyHand(desk, hand.clock);
+    await at.alarm("Sound the water").waitFor({ timeout: 60_000 });
+    await at.tap("Stop the alarm, sound now");
+    await at.alarm(/: stop the engine first$/).waitFor();
+    await at.tap("Stop the alarm only");
+    await desk.getByRole("heading", { level: 1, name: BOAT }).waitFor();
     await desk.getByText("pumping, about").waitFor();
     const paper = await desk.getByRole("link", { name: "Timeline as PDF" }).getAttribute("href");
     const type = await desk.evaluate((url) => fetch(url!).then((reply) => reply.headers.get("content-type")), paper);
@@ -209,12 +244,33 @@ describe("once there is a network", () => {
     const handed = log.split("\n").filter((line) => line.includes('"handed-over"') && line.includes(BOAT));
     expect(handed).toHaveLength(1);
     expect(kit).not.toBe("");
-    await other.close();
+  });
+
+  test("a sounding that another device has made impossible meanwhile is left out, said, and taken back by one tap", async () => {
+    await page.getByRole("link", { name: new RegExp(BOAT) }).click();
+    await phone.setOffline(true);
+    await hand.sound(250);
+    const at = new CasualtyHand(desk, hand.clock);
+    await at.tap("Enter her measures");
+    await desk.getByRole("dialog", { name: "Her measures" }).getByLabel("Keel to deck edge").fill("1.4");
+    await at.tap("Write her measures");
+    await desk.getByText("Written: the boat's measures.").waitFor();
+    await allSent(desk);
+    await phone.setOffline(false);
+    const leftOut = page.getByRole("region", { name: /Left out of what is computed/ });
+    await leftOut.getByText(/sounding of 250\scm at \d\d:\d\d cannot be/).waitFor({ timeout: 60_000 });
+    expect(await hand.verdictFrom(8)).not.toMatch(/COMPUT|CHECK/);
+    await hand.tapCalled(/^Take back 250/);
+    await leftOut.waitFor({ state: "detached" });
   });
 
   test("closed, the sheet shows what was sounded: no forecast, no now, no pump beyond the last line", async () => {
-    await page.getByRole("link", { name: new RegExp(BOAT) }).click();
     await hand.clock.pass(page, 3600);
+    await hand.tapCalled("towed in");
+    await hand.tapCalled("Close the sheet");
+    await page.getByText(/^Closed/).waitFor();
+    await hand.undo();
+    await page.locator(".verdict").waitFor();
     await hand.tap("towed in");
     await hand.tap("Close the sheet");
     await page.getByText(/^Closed/).waitFor();

@@ -20,6 +20,23 @@ export class CasualtyHand {
       .click(CONTROL);
   }
 
+  /** A thumb that taps on at the same place, so many ms after each other. */
+  async tapAgain(name: string, gaps: readonly number[]): Promise<void> {
+    const button = this.page.getByRole("button", { name, exact: true }).first();
+    await button.click(CONTROL);
+    const { x, y, width, height } = (await button.boundingBox())!;
+    for (const gap of gaps) {
+      await this.page.waitForTimeout(gap);
+      await this.page.mouse.click(x + width / 2, y + height / 2);
+    }
+  }
+
+  /** What the device's clock will show in so many minutes: "16:43". */
+  async clockIn(minutes: number): Promise<string> {
+    const now = await this.page.evaluate(() => Date.now());
+    return new Date(now + minutes * 60_000).toTimeString().slice(0, 5);
+  }
+
   /** From anywhere in the app to the first answer before launch. */
   async askBeforeLaunch(kind: string, length: string, distance: string): Promise<string> {
     await this.page.getByRole("link", { name: "Casualty" }).click(CONTROL);
@@ -43,16 +60,25 @@ export class CasualtyHand {
     await this.written(`${centimetres}\u00a0cm sounded`);
   }
 
-  /** Sounds by steps from the last level, after so long with the level in hand: nothing calls meanwhile. */
+  /** Sounds by steps from the last level, so long after it, whether or not that was called for. */
   async soundBySteps(step: string, seconds: number): Promise<void> {
-    await this.tap(step);
     await this.clock.pass(this.page, seconds);
+    await this.tapCalled(step);
     await this.tap(/sounded now$/);
     await this.written("sounded");
   }
 
+  /** Taps, stopping first every alarm that calls over it. */
+  async tapCalled(name: string | RegExp): Promise<void> {
+    const calling = this.page.getByRole("alertdialog");
+    const stop = calling.getByRole("button", { name: /^Stop the alarm/ });
+    await this.page.addLocatorHandler(calling, () => stop.click(CONTROL), { noWaitAfter: true });
+    await this.tap(name);
+    await this.page.removeLocatorHandler(calling);
+  }
+
   /** The alarm that calls over the whole screen. */
-  alarm(title: string): Locator {
+  alarm(title: string | RegExp): Locator {
     return this.page.getByRole("alertdialog", { name: title });
   }
 
