@@ -1,5 +1,6 @@
 import type { Pattern } from "#kit";
 import { createStationFold, type Cursor, type LogStore, type StationFold } from "#station";
+import { setImmediate as breathe } from "node:timers/promises";
 import { advance } from "./cursor.ts";
 
 const PAGE = 5000;
@@ -9,6 +10,7 @@ export class WholeLog {
   readonly #store: LogStore;
   readonly #fold: StationFold;
   #cursor: Cursor = {};
+  #reading: Promise<unknown> = Promise.resolve();
 
   constructor(store: LogStore, patterns: readonly Pattern[]) {
     this.#store = store;
@@ -16,13 +18,21 @@ export class WholeLog {
   }
 
   /** The station as the store has it now; only what is new since the last call is read. */
-  async read(): Promise<StationFold> {
+  read(): Promise<StationFold> {
+    const next = this.#reading.then(() => this.#readOn());
+    this.#reading = next.catch(() => undefined);
+    return next;
+  }
+
+  /** Others are served after every page. */
+  async #readOn(): Promise<StationFold> {
     const places = (await this.#store.heads()).map(({ place }) => place);
     for (;;) {
       const page = await this.#store.since(places, this.#cursor, PAGE);
       this.#fold.add(page);
       this.#cursor = advance(this.#cursor, page);
       if (page.length < PAGE) return this.#fold;
+      await breathe();
     }
   }
 }
