@@ -53,7 +53,7 @@ describe("a boat that may be gone before anybody can pump", () => {
     const { take, late } = sayKits(answer, PLENTY);
     expect(take).toMatch(/and a patch$/);
     expect(late?.isWarning).toBe(true);
-    expect(late?.words).toContain("Less than 1 in 100 that her deck edge is still dry");
+    expect(late?.words).toContain("her deck edge is still dry when your first pump runs: less than 1 in 100.");
     expect(late?.words).toContain("boats nearer");
   });
 
@@ -63,7 +63,7 @@ describe("a boat that may be gone before anybody can pump", () => {
     expect(lateAt(0.49)?.isWarning).toBe(true);
     expect(lateAt(0.5)).toEqual({
       isWarning: false,
-      words: "50 in 100 that her deck edge is still dry when your first pump runs.",
+      words: "Chance that her deck edge is still dry when your first pump runs: 50 in 100.",
     });
     expect(lateAt(0.9)).toBeUndefined();
     expect(sayKits({ ...answer, afloatOnArrival: 0.5 }, PLENTY).why).toContain("if she still floats");

@@ -60,7 +60,7 @@ function sayTake(wanted: number | undefined, most: number, isLate: boolean): str
 
 function sayLate(dry: number): LateWords | undefined {
   if (dry >= SURE) return undefined;
-  const chance = `${capital(sayChance(dry))} that her deck edge is still dry when your first pump runs.`;
+  const chance = `Chance that her deck edge is still dry when your first pump runs: ${sayChance(dry)}.`;
   const isWarning = dry < EVEN;
   const todo = "Ask for boats nearer. Have her people ready to leave her.";
   return { isWarning, words: isWarning ? `${chance} ${todo}` : chance };
@@ -105,8 +105,4 @@ export function sayKitCount(count: number): string {
 /** When pumping begins, and the chance that she is there to be pumped. */
 export function sayArrival({ arrival, afloatOnArrival }: KitsNeededAnswer): string {
   return `Your first pump can be pumping in about ${sayMinutes(arrival)}. Chance that her deck edge is still dry then: ${sayChance(afloatOnArrival)}.`;
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }
