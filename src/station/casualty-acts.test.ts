@@ -85,7 +85,8 @@ describe("the sheet of a casualty", () => {
     const boat = (more: object) =>
       acts.changeCasualty(scene.as("ben"), scene.casualty, { boat: { ...OPENED.boat, ...more } });
     expect(refusalsOf(boat({ beam: 39 }))).toEqual(["SN-160"]);
-    expect(refusalsOf(boat({ depth: 1.4, draught: 2 }))).toEqual(["SN-160"]);
+    expect(refusalsOf(boat({ kind: "motor boat", depth: 1.4, draught: 2 }))).toEqual(["SN-160"]);
+    expect(refusalsOf(boat({ draught: 4 }))).toEqual(["SN-160"]);
     expect(boat({ beam: 39 })).toMatchObject({ because: [{ field: "beam", got: "39 m" }] });
     expect(
       refusalsOf(acts.openCasualty(scene.as("ben"), "c2", { ...OPENED, boat: { ...OPENED.boat, length: 100 } })),
