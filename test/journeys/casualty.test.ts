@@ -68,6 +68,27 @@ describe("without a network", () => {
     expect(await bothPalettes()).toEqual([]);
   });
 
+  test("far off and waist-deep, the headline says that she may be gone first", async () => {
+    await hand.tap("20 nmi");
+    await hand.tap(/^Fist/);
+    await hand.tap(/^Waist/);
+    await page.locator(".launch-take", { hasText: "she may be gone before you can pump" }).waitFor();
+    await page
+      .getByRole("region", { name: /^WARNING: She may be gone/ })
+      .getByText("boats nearer")
+      .waitFor();
+    expect(await bothPalettes()).toEqual([]);
+  });
+
+  test("water is typed where no word fits, and is there after a reload", async () => {
+    const water = page.getByRole("group", { name: "Water inside" });
+    await water.getByRole("button", { name: "Other" }).click();
+    await page.getByLabel("Level inside").fill("40");
+    await page.reload();
+    await page.locator(".launch-take").waitFor();
+    expect(await water.locator('[aria-pressed="true"]').innerText()).toBe("Other: 40\u00a0cm");
+  });
+
   test("one sounding says that it is one, when to sound again and what to leave her by, and no more", async () => {
     await hand.openSheet(BOAT);
     await page.getByText(/^Told by radio: 40.cm at/).waitFor();
