@@ -81,6 +81,7 @@ describe("without a network", () => {
   });
 
   test("water is typed where no word fits, and is there after a reload", async () => {
+    await hand.tap(/^Finger/);
     const water = page.getByRole("group", { name: "Water inside" });
     await water.getByRole("button", { name: "Other" }).click();
     await page.getByLabel("Level inside").fill("40");
