@@ -56,7 +56,15 @@ export function areaAt(space: SoundedSpace, h: number): number {
   return areas[k]! + (place - k) * (areas[k + 1]! - areas[k]!);
 }
 
-/** Water under a level, areas as drawn. */
+/**
+ * Water under a level, areas as drawn: between two of them the area goes in a straight line.
+ *
+ * @param space - being sounded
+ * @param h - level above its floor [m]
+ * @returns [m³]
+ * @source DERIVED: the integral of `areaAt`
+ * @example volumeAt(uprightSpace({ area: 12, outside: 1, outsideDoubt: 0 }), 0.5) // 6
+ */
 export function volumeAt(space: SoundedSpace, h: number): number {
   const { areas, step, volumes } = space;
   if (areas.length === UPRIGHT) return h * areas[0]!;
