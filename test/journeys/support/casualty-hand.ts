@@ -111,7 +111,7 @@ export class CasualtyHand {
 
   async undo(): Promise<void> {
     await this.tap("Undo");
-    await this.page.getByText("Written:").waitFor({ ...CONTROL, state: "detached" });
+    await this.page.locator(".undo", { hasText: "Written:" }).waitFor({ ...CONTROL, state: "detached" });
   }
 
   private async written(words: string): Promise<void> {
