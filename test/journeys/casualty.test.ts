@@ -293,8 +293,8 @@ describe("once there is a network", () => {
     await page.getByText(/^Closed/).waitFor();
     await hand.undo();
     await page.locator(".verdict").waitFor();
-    await hand.tap("towed in");
-    await hand.tap("Close the sheet");
+    await hand.tapCalled("towed in");
+    await hand.tapCalled("Close the sheet");
     await page.getByText(/^Closed/).waitFor();
     await page.getByRole("heading", { name: "Soundings", exact: true }).waitFor();
     await page.locator(".soundings-run").first().waitFor();
