@@ -86,13 +86,17 @@ export function casualtyAt(
   at: number,
   out: Casualty,
 ): void {
-  const area = prior.holeArea.median * Math.exp(prior.holeArea.logSpread * z[at]!);
-  out[STRENGTH] = LIKELY_COEFFICIENT * LOG_ROOT * area;
+  out[STRENGTH] = strengthAt(prior, z[at]!);
   out[AREA_SHARE] = Math.exp(prior.areaLogSpread * z[at + 1]!);
   out[DELIVERY] = deliveryShare(prior.delivery, z[at + 2]!);
   out[OUTSIDE] = Math.max(0.02, space.outside + space.outsideDoubt * z[at + 5]!);
   out[HOLE] = out[OUTSIDE]! / (1 + Math.exp(-EVEN * z[at + 3]!));
   out[START_LEVEL] = Math.max(0, prior.startLevel.median + prior.startLevel.spread * z[at + 4]!);
+}
+
+/** Cd·A·√(2g) of the hole that a standard normal stands for [m^2.5/s]. */
+export function strengthAt({ holeArea }: SoundingPrior, z: number): number {
+  return LIKELY_COEFFICIENT * LOG_ROOT * holeArea.median * Math.exp(holeArea.logSpread * z);
 }
 
 /** How sharply one spread passes into the other: half a standard normal. */
@@ -106,6 +110,15 @@ export function deliveryShare(prior: DeliveryPrior, z: number): number {
   const middle = (prior.logSpread + prior.lowSpread) / 2;
   const skew = (prior.lowSpread - prior.logSpread) / 2;
   return prior.median * Math.exp(middle * z - skew * (Math.sqrt(z * z + KNEE * KNEE) - KNEE));
+}
+
+/** The standard normal that stands for this share: the hyperbola of `deliveryShare` turned round. */
+export function deliveryPlace(prior: DeliveryPrior, share: number): number {
+  const middle = (prior.logSpread + prior.lowSpread) / 2;
+  const skew = (prior.lowSpread - prior.logSpread) / 2;
+  const product = prior.logSpread * prior.lowSpread;
+  const off = Math.log(share / prior.median) - skew * KNEE;
+  return (middle * off + skew * Math.sqrt(off * off + product * KNEE * KNEE)) / product;
 }
 
 /**

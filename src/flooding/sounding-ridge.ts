@@ -1,4 +1,17 @@
-import { deliveryShare, EVEN, UNKNOWNS, type Pumped, type Reading, type SoundingPrior } from "./sounding-model.ts";
+import {
+  AREA_SHARE,
+  DELIVERY,
+  deliveryPlace,
+  deliveryShare,
+  EVEN,
+  HOLE,
+  OUTSIDE,
+  strengthAt,
+  UNKNOWNS,
+  type Pumped,
+  type Reading,
+  type SoundingPrior,
+} from "./sounding-model.ts";
 import type { Unbend } from "./sounding-sampler.ts";
 import { areaAt, riseWith, volumeAt, type SoundedSpace } from "./sounding-space.ts";
 
@@ -14,6 +27,8 @@ interface Balance {
   readonly gained: number;
   /** Pumped meanwhile as stated [m³]. */
   readonly pumped: number;
+  /** So long [s]. */
+  readonly time: number;
   /** As much water as the readings' error may feign [m³]. */
   readonly doubt: number;
   /** Levels, how much the outside level has risen by then [m], and the time each stands for, adding up to 1. */
@@ -22,13 +37,23 @@ interface Balance {
   readonly weights: Float64Array;
 }
 
+/** A case, and what its readings balance. */
+interface Ridge {
+  readonly space: SoundedSpace;
+  readonly prior: SoundingPrior;
+  readonly balance: Balance;
+}
+
+/** A delivery whose spread is less than this is as good as known: nothing hangs on it. */
+const KNOWN_SPREAD = 0.01;
+
 /**
  * Straightens the ridge that soundings leave between hole, height, area and delivery. Over a watch
  *
  *     share·ΔV = K·∫√(H − max(h, z)) dt − q·∫Q dt
  *
- * so the readings tell K·∫√… − q·∫Q − share·ΔV well and hardly K. The first coordinate stands for ln K less what this
- * makes of it, K₁ = (share·ΔV + q·∫Q)/∫√… with the levels as read; the others are themselves. A shear: volumes stay.
+ * and soundings tell this difference well, but hardly K or q. What must be the larger of the two stands for its distance
+ * from the balance: of a level that falls the delivery, of any other the hole. A shear: volumes stay.
  */
 export function straightenRidge(given: {
   readonly space: SoundedSpace;
@@ -37,17 +62,47 @@ export function straightenRidge(given: {
   readonly pumping: readonly Pumped[];
 }): Unbend {
   const { space, prior } = given;
-  const balance = balanceOf(given);
-  const typical = balance.doubt + balance.pumped + Math.abs(balance.gained);
+  const ridge = { space, prior, balance: balanceOf(given) };
+  const { gained, doubt, pumped } = ridge.balance;
+  const { logSpread, lowSpread } = prior.delivery;
+  const isPumpedDown = gained < -doubt && pumped > 0 && Math.min(logSpread, lowSpread) > KNOWN_SPREAD;
+  const bend = isPumpedDown ? bendDelivery : bendHole;
   return (straight, at, plain) => {
     for (let i = 0; i < UNKNOWNS; i += 1) plain[at + i] = straight[at + i]!;
-    const share = Math.exp(prior.areaLogSpread * straight[at + 1]!);
-    const moved = share * balance.gained + deliveryShare(prior.delivery, straight[at + 2]!) * balance.pumped;
-    const inflow = heldPositive(moved, balance.doubt);
-    const outside = Math.max(0.02, space.outside + space.outsideDoubt * straight[at + 5]!);
-    const root = rootOver(balance, outside, outside / (1 + Math.exp(-EVEN * straight[at + 3]!)));
-    plain[at]! += Math.log(inflow / (typical * root)) / prior.holeArea.logSpread;
+    bend(ridge, plain, at);
   };
+}
+
+/** ln K less what the balance makes of it with this delivery. */
+function bendHole(ridge: Ridge, plain: Float64Array, at: number): void {
+  const { prior, balance } = ridge;
+  const pumped = deliveryShare(prior.delivery, plain[at + DELIVERY]!) * balance.pumped;
+  const inflow = heldPositive(gainedAt(ridge, plain, at) + pumped, balance.doubt);
+  const typical = balance.doubt + balance.pumped + Math.abs(balance.gained);
+  plain[at]! += Math.log(inflow / (typical * rootAt(ridge, plain, at))) / prior.holeArea.logSpread;
+}
+
+/** The hole stands for the inflow it makes; the delivery is less what the balance makes of it with this inflow. */
+function bendDelivery(ridge: Ridge, plain: Float64Array, at: number): void {
+  const { prior, balance } = ridge;
+  const root = rootAt(ridge, plain, at);
+  plain[at]! -= Math.log(root) / prior.holeArea.logSpread;
+  const moved = strengthAt(prior, plain[at]!) * root * balance.time - gainedAt(ridge, plain, at);
+  const most = MOST_MOVED * prior.delivery.median * balance.pumped;
+  const share = heldPositive(Math.min(moved, most), balance.doubt) / balance.pumped;
+  plain[at + DELIVERY]! += deliveryPlace(prior.delivery, share);
+}
+
+/** No pump moves more than this many times what is likely. */
+const MOST_MOVED = 2;
+
+function gainedAt({ prior, balance }: Ridge, z: Float64Array, at: number): number {
+  return Math.exp(prior.areaLogSpread * z[at + AREA_SHARE]!) * balance.gained;
+}
+
+function rootAt({ space, balance }: Ridge, z: Float64Array, at: number): number {
+  const outside = Math.max(0.02, space.outside + space.outsideDoubt * z[at + OUTSIDE]!);
+  return rootOver(balance, outside, outside / (1 + Math.exp(-EVEN * z[at + HOLE]!)));
 }
 
 /** x where that is much more than the doubt d, small and positive where it is less: (x + √(x² + 4d²))/2. */
@@ -87,6 +142,7 @@ function balanceOf({ space, prior, readings, pumping }: Parameters<typeof straig
   return {
     gained,
     pumped,
+    time,
     doubt: 2 * prior.noise * areaAt(space, Math.max(...levels)),
     levels,
     rises: levels.map((level) => riseWith(space, volumeAt(space, level))),
