@@ -38,6 +38,12 @@ describe("the age of the last sounding", () => {
     expect(widthOf(answers[2]!.levelNow)).toBeGreaterThan(3 * widthOf(answers[0]!.levelNow));
   });
 
+  it("carries her on for six hours at most: after that nothing more is said, and it takes no longer", () => {
+    const [six, hundred] = [6, 100].map((hours) => readSoundings(seen(LAST + hours * 3600)));
+    expect(hundred!.age).toBe(100 * 3600);
+    expect(hundred!.quantities.levelNow).toEqual(six!.quantities.levelNow);
+  });
+
   it("leaves what was seen as it was: the answer at the last sounding is the one with no time given", () => {
     expect(readSoundings(seen(LAST))).toEqual(readSoundings(seen()));
   });

@@ -82,6 +82,8 @@ export type QuantityName =
   | "levelNow"
   | "levelAtHorizon";
 
+/** Casualties are carried on unseen for so long and no longer [s]: by then nothing of her is known, stale or not. */
+const MOST_CARRIED = 6 * 3600;
 /** Casualties followed onward. */
 const FOLLOWED = 1024;
 
@@ -224,9 +226,10 @@ function presentOf(given: SoundingCase, belief: Belief): Present {
     casualtyAt(space, prior, belief.points, pick * UNKNOWNS, casualty);
     return casualty;
   });
-  const casualties = driftUnseen(seen, age);
+  const carried = Math.min(age, MOST_CARRIED);
+  const casualties = driftUnseen(seen, carried);
   const watched = stepsOf(given, FINE);
-  const unseen = planSteps([last, last + age], given.pumping, Math.max(FINE, age / 60));
+  const unseen = planSteps([last, last + carried], given.pumping, Math.max(FINE, carried / 60));
   const out = new Float64Array(readings.length);
   const levels = Float64Array.from(seen, (one, n) => {
     const level = followLevel(space, one, watched, one[START_LEVEL]!, out);

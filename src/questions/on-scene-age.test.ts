@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { asLastSounded, sayAge } from "./on-scene-age.ts";
+import { asLastSounded, changedUnsounded, sayAge } from "./on-scene-age.ts";
 import type { OnSceneInput } from "./on-scene-fields.ts";
 
 const ASKED: OnSceneInput = {
@@ -52,6 +52,18 @@ describe("as she was when last sounded", () => {
 
   it("is as now where nothing was sounded", () => {
     expect(asLastSounded({ ...ASKED, readings: [] }).now).toBe(1200);
+  });
+});
+
+describe("a change that nobody has sounded since", () => {
+  it("is the last start, stop or patch after the last sounding, by now", () => {
+    expect(changedUnsounded(ASKED)).toBe(600);
+    expect(changedUnsounded({ ...ASKED, now: 450 })).toBe(400);
+  });
+
+  it("is none where the last sounding is newer, or nothing was changed", () => {
+    expect(changedUnsounded({ ...ASKED, readings: [...ASKED.readings, { at: 700, level: 0.6 }] })).toBeUndefined();
+    expect(changedUnsounded({ ...ASKED, pumping: [], patches: undefined })).toBeUndefined();
   });
 });
 

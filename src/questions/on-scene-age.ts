@@ -43,17 +43,47 @@ export function isLone({ readings }: Pick<OnSceneInput, "readings">): boolean {
   return readings.length === 1;
 }
 
+/** Soundings longer than this before the last say nothing of her now [s]. */
+const WATCHED_FOR = 6 * 3600;
+
+/** The question without soundings so old that another casualty might have been theirs. */
+export function watchedLately(input: OnSceneInput): OnSceneInput {
+  const last = input.readings.at(-1)?.at ?? input.now;
+  return { ...input, readings: input.readings.filter(({ at }) => at >= last - WATCHED_FOR) };
+}
+
+/**
+ * When a pump or the hole was last changed after the last sounding of the first space, by now: what follows from it is
+ * to be expected, and nobody has seen it.
+ *
+ * @param input - with at least one sounding
+ * @returns on the readings' clock [s]; undefined where the last sounding is newer than every change
+ */
+export function changedUnsounded({ readings, pumping, patches = [], now }: OnSceneInput): number | undefined {
+  const last = readings.at(-1)!.at;
+  const changes = [...pumping.flatMap(({ from, to }) => [from, to ?? from]), ...patches.map(({ at }) => at)];
+  const since = changes.filter((at) => at > last && at <= now);
+  return since.length === 0 ? undefined : Math.max(...since);
+}
+
 /**
  * The one line.
  *
  * @param input - with its soundings
  * @param sounding - what they say now
- * @returns "Gaining: 87 in 100."; "One sounding: sound again." after the first; where the last is too old, "Not known:
- *   last sounding 47 min ago. Sound now."
+ * @returns "Gaining: 87 in 100."; "Should be gaining: 87 in 100. ..." where a pump or the hole was changed since; "One
+ *   sounding: sound again." after the first; where the last is too old, "Not known: last sounding 47 min ago. Sound now."
  */
 export function sayReading(input: OnSceneInput, sounding: Sounding): string {
   if (sounding.stale) return `Not known: last sounding ${sayAge(sounding.age)} ago. Sound now.`;
-  return isLone(input) ? "One sounding: sound again." : sayState(sounding);
+  if (isLone(input)) return "One sounding: sound again.";
+  const isExpected = changedUnsounded(input) !== undefined && !sounding.misfit.flagged;
+  return isExpected ? sayExpected(sounding) : sayState(sounding);
+}
+
+function sayExpected({ verdict: { kind, chance } }: Sounding): string {
+  const expected = `Should be ${kind}: ${Math.min(99, Math.round(100 * chance))} in 100.`;
+  return `${expected} Not sounded since the pumping or the hole was changed.`;
 }
 
 /**

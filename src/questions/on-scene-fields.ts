@@ -87,6 +87,11 @@ export const readingOut = z.strictObject({
   soundings: z.number().describe("How many it is from"),
   age: answered("time", "Since the last of them"),
   stale: z.boolean().describe("The last is older than half an hour: what is said of now is carried on from it"),
+  expected: z
+    .boolean()
+    .describe(
+      "A pump or the hole was changed since the last sounding: the verdict is what to expect, nobody has seen it",
+    ),
   says: z.string().describe("The one line: how she is, or that it is not known any more"),
   lastKnown: z.string().optional().describe("Where it is not known any more: how she was when last sounded"),
   verdict: z

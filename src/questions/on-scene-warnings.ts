@@ -30,8 +30,7 @@ export function warnOf(scene: Scene): OnSceneWarning[] {
   const all = [
     fuelWarning(scene),
     aboveDeckWarning(scene),
-    ...stabilityWarnings(scene),
-    freeboardWarning(scene),
+    ...(isAboveDeck(scene) ? [] : [...stabilityWarnings(scene), freeboardWarning(scene)]),
     staleWarning(scene.sounding),
     betweenWarning(scene.spaces),
     weakPumpWarning(scene.input, scene.sounding),
@@ -48,7 +47,7 @@ function fuelWarning({ input }: Scene): OnSceneWarning | undefined {
   return {
     kind: "fuel-smelt",
     signal: "DANGER",
-    hazard: "Fuel in the water",
+    hazard: "Fuel smelt or seen",
     says: "Stop every pump and engine. No switches, no flame. Get people into open air. Pump again only when the person in charge has found it clear.",
   };
 }
@@ -56,9 +55,16 @@ function fuelWarning({ input }: Scene): OnSceneWarning | undefined {
 /** A guessed depth may be this far out [1]. */
 const GUESSED_DEPTH = 1.3;
 
-function aboveDeckWarning({ input, hull }: Scene): OnSceneWarning | undefined {
+/** The last sounding is higher than she is deep: a slip of unit or figure until somebody has looked again. */
+function isAboveDeck({ input, hull }: Scene): boolean {
   const level = input.readings.at(-1)?.level ?? 0;
-  if (level <= hull.depth * (input.boat.depth === undefined ? GUESSED_DEPTH : 1)) return undefined;
+  return level > hull.depth * (input.boat.depth === undefined ? GUESSED_DEPTH : 1);
+}
+
+function aboveDeckWarning(scene: Scene): OnSceneWarning | undefined {
+  if (!isAboveDeck(scene)) return undefined;
+  const { input, hull } = scene;
+  const level = input.readings.at(-1)!.level;
   const read = formatQuantity(level, "length", { digits: 2 });
   const deck = formatEstimate(hull.depth, "length");
   return {
@@ -74,10 +80,9 @@ function stabilityWarnings(scene: Scene): (OnSceneWarning | undefined)[] {
   const isGone = input.righting === "stays" || lying.kind !== "afloat" || lying.gm <= 0;
   const gm = leastGm(scene);
   const isLittle = gm < LITTLE_GM || input.righting === "slowly";
-  const isPumping = input.pumping.some(({ to, flow }) => to === undefined && flow > 0);
   const lists = Math.abs(input.list ?? 0) > LISTING;
   const isDoubtful = gm < DOUBTFUL_GM || (input.righting !== undefined && input.righting !== "comes-back");
-  return [isGone ? GONE : isLittle ? LITTLE : undefined, lists && isPumping && isDoubtful ? ONE_SIDE : undefined];
+  return [isGone ? GONE : isLittle ? LITTLE : undefined, lists && isPumped(input) && isDoubtful ? ONE_SIDE : undefined];
 }
 
 /** The lower of what the water leaves by this model and what the roll says. */
@@ -131,21 +136,35 @@ const SIGNALS: Readonly<Record<SoundingWarningKind, Pick<OnSceneWarning, "signal
 const FEW_SINCE =
   "Fewer than four soundings since the hole was changed: the forecast is wide. Sound again at the same marked place.";
 
-function soundingWarnings({ input, sounding }: Scene): OnSceneWarning[] {
+/** Where nothing steady fits no time can be told; that she may be lost still can. */
+const LOSS_UNTIMED =
+  "She may be lost; when cannot be said, since the soundings do not fit. Sound again at once. The person in charge decides when people leave.";
+
+function soundingWarnings(scene: Scene): OnSceneWarning[] {
+  const { sounding } = scene;
   if (sounding === undefined) return [];
-  const isSoon = isLossWithin(sounding, SOON);
-  const own = sounding.warnings.filter(({ kind }) => kind !== "loss-possible" || !isBlind(input));
+  const isSoon = isLossWithin(sounding, SOON) && !sounding.misfit.flagged;
+  const own = sounding.warnings.filter(({ kind }) => kind !== "loss-possible" || !isBlind(scene));
   return own.map(({ kind, says }) => ({
     kind,
-    says: kind === "few-readings" && input.readings.length >= 4 ? FEW_SINCE : says,
+    says: wordsOf(scene, kind) ?? says,
     ...SIGNALS[kind],
     ...(kind === "loss-possible" && isSoon && { signal: "DANGER" as const }),
   }));
 }
 
-/** One sounding and no hole told: a loss would be that of any boat with any hole. */
-function isBlind(input: OnSceneInput): boolean {
-  return isLone(input) && input.hole?.diameter === undefined;
+function wordsOf({ input, sounding }: Scene, kind: SoundingWarningKind): string | undefined {
+  if (kind === "few-readings" && input.readings.length >= 4) return FEW_SINCE;
+  return kind === "loss-possible" && sounding?.misfit.flagged ? LOSS_UNTIMED : undefined;
+}
+
+/**
+ * One sounding and no hole told: a loss would be that of any boat with any hole. A sounding above her deck: a loss would
+ * be that of a slip of the pen.
+ */
+function isBlind(scene: Scene): boolean {
+  const { input } = scene;
+  return isAboveDeck(scene) || (isLone(input) && input.hole?.diameter === undefined);
 }
 
 /** True where there is a real chance that she is lost within so many seconds. */
@@ -161,23 +180,47 @@ export function signsToLeave(scene: Scene): { kind: "now" | "be-ready" | "no-sig
   return soon.length > 0 ? { kind: "be-ready", because: soon } : { kind: "no-sign", because: [] };
 }
 
-function grave({ input, lying, sounding }: Scene): string[] {
+function grave(scene: Scene): string[] {
+  const { input, lying } = scene;
+  const isRead = !isAboveDeck(scene);
   const signs: (string | false)[] = [
     input.righting === "stays" && "The list no longer comes back.",
-    lying.kind !== "afloat" && "By this estimate she does not stay afloat and upright with the water in her.",
-    lying.kind === "afloat" && lying.freeboard <= 0.05 && "The deck edge is at the water.",
-    sounding !== undefined && !isBlind(input) && isLossWithin(sounding, 600) && "She may be lost within ten minutes.",
+    isRead && lying.kind !== "afloat" && "By this estimate she does not stay afloat and upright with the water in her.",
+    isRead && lying.kind === "afloat" && lying.freeboard <= 0.05 && "The deck edge is at the water.",
+    mayBeLost(scene, 600) && "She may be lost within ten minutes.",
   ];
   return signs.filter((one) => one !== false);
 }
 
-function growing({ input, lying, sounding }: Scene): string[] {
+/** By a forecast that can be trusted: neither from one sounding alone nor from soundings that do not fit. */
+function mayBeLost(scene: Scene, within: number): boolean {
+  const { sounding } = scene;
+  return sounding !== undefined && !sounding.misfit.flagged && !isBlind(scene) && isLossWithin(sounding, within);
+}
+
+function growing(scene: Scene): string[] {
+  const { input, lying, sounding } = scene;
   const signs: (string | false)[] = [
-    sounding?.verdict.kind === "losing" && !isLone(input) && "The water gains on the pumps.",
-    sounding !== undefined && !isBlind(input) && isLossWithin(sounding, 3600) && "She may be lost within the hour.",
+    isAboveDeck(scene) && "By the last sounding she is under: look at the figure and sound again.",
+    !isAboveDeck(scene) &&
+      sounding?.misfit.flagged === true &&
+      sounding.trend?.kind === "rising" &&
+      "The water rises, and the soundings do not fit.",
+    isLosing(scene) && (isPumped(input) ? "The water gains on the pumps." : "The water rises, and no pump runs."),
+    mayBeLost(scene, 3600) && "She may be lost within the hour.",
     input.righting === "slowly" && "She comes back slowly.",
-    lying.kind === "afloat" && lying.freeboard < LITTLE_FREEBOARD && "Little freeboard is left.",
-    input.fuelSmelt === true && "Fuel is in the water and the pumps are off.",
+    !isAboveDeck(scene) && lying.kind === "afloat" && lying.freeboard < LITTLE_FREEBOARD && "Little freeboard is left.",
+    input.fuelSmelt === true && "Fuel was smelt and the pumps are off.",
   ];
   return signs.filter((one) => one !== false);
+}
+
+function isLosing(scene: Scene): boolean {
+  const { input, sounding } = scene;
+  if (sounding === undefined || sounding.misfit.flagged || isLone(input) || isAboveDeck(scene)) return false;
+  return sounding.verdict.kind === "losing";
+}
+
+function isPumped({ pumping }: OnSceneInput): boolean {
+  return pumping.some(({ to, flow }) => to === undefined && flow > 0);
 }

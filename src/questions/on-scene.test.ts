@@ -29,7 +29,9 @@ describe("what the soundings say on scene", () => {
     expect(ask({}).reading!.verdict.kind).toBe("gaining");
     const rising = ask({ readings: RISING, pumping: [] });
     expect(rising.reading!.verdict.kind).toBe("losing");
-    expect(rising.leave.because).toContain("The water gains on the pumps.");
+    expect(rising.leave.because).toContain("The water rises, and no pump runs.");
+    const weak = ask({ readings: RISING, pumping: [{ from: 0, flow: 0.0002 }] });
+    expect(weak.leave.because).toContain("The water gains on the pumps.");
   });
 
   it("ranks no action below what is done now: more pumping never leaves more water", () => {
@@ -212,6 +214,37 @@ describe("what is not said on scene", () => {
     expect(kindsAt(3)).toContain("WARNING above-deck");
     expect(kindsAt(1.2, { depth: 1.1, draught: 0.5 })).toContain("WARNING above-deck");
     expect(kindsAt(1.2)).not.toContain("WARNING above-deck");
+  });
+
+  it("to leave her for a sounding that may be a slip of the unit", () => {
+    const readings = [0.4, 0.4, 0.41, 4].map((level, i) => ({ at: 300 * i, level }));
+    const { leave, warnings } = ask({ readings, pumping: [], now: 910 });
+    expect(leave).toMatchObject({ kind: "be-ready", because: [expect.stringContaining("look at the figure")] });
+    const kinds = warnings.map(({ kind }) => kind);
+    expect(kinds).toContain("above-deck");
+    expect(kinds).not.toContain("loss-possible");
+    expect(kinds).not.toContain("downflooding-near");
+  });
+
+  it("anything by a sounding of the day before", () => {
+    const readings = [0.4, 0.47, 0.54].map((level, i) => ({ at: 300 * i, level }));
+    const before = { at: -20 * 3600, level: 0.1 };
+    const [with1, without] = [[before, ...readings], readings].map(
+      (some) => ask({ readings: some, pumping: [], now: 700 }).reading!,
+    );
+    expect(with1!.chances).toEqual(without!.chances);
+    expect(with1!.misfit).toBe(false);
+  });
+
+  it("a time of loss where nothing fits", () => {
+    const readings = [0.4, 0.42, 0.44, 0.46, 0.62, 0.78].map((level, i) => ({ at: 300 * i, level }));
+    const { reading, leave, warnings } = ask({ readings, pumping: [], now: 1510 });
+    expect(reading!.misfit).toBe(true);
+    expect(warnings.find(({ kind }) => kind === "loss-possible")!.says).toMatch(
+      /^She may be lost; when cannot be said/,
+    );
+    expect(leave.because).toContain("The water rises, and the soundings do not fit.");
+    expect(leave.because.join()).not.toContain("within");
   });
 
   it("that few soundings were taken where the hole was changed after many", () => {

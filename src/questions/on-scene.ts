@@ -14,7 +14,7 @@ import type { z } from "zod";
 import { omitMissing, throwAny } from "./casualty-input.ts";
 import { onSceneIn, onSceneOut, type LyingOut, type OnSceneInput, type readingOut } from "./on-scene-fields.ts";
 import { assumedOf } from "./on-scene-assumptions.ts";
-import { asLastSounded, isLone, sayLastKnown, sayReading } from "./on-scene-age.ts";
+import { asLastSounded, changedUnsounded, isLone, sayLastKnown, sayReading, watchedLately } from "./on-scene-age.ts";
 import type { WatchedSpace } from "./on-scene-between.ts";
 import { faultsOf } from "./on-scene-faults.ts";
 import { readWatches } from "./on-scene-reading.ts";
@@ -38,8 +38,9 @@ export const onSceneQuestion = defineQuestion({
     pumping: [{ from: "5 min", flow: "200 L/min" }],
     now: "16 min",
   },
-  answer: (input) => {
-    throwAny(faultsOf(input));
+  answer: (asked) => {
+    throwAny(faultsOf(asked));
+    const input = watchedLately(asked);
     const dry = boatOf(input, []);
     const scene = sceneOf(input, dry);
     const { sounding, lying, dryFreeboard, spaces } = scene;
@@ -100,6 +101,7 @@ function readingOf(input: OnSceneInput, sounding: Sounding, space: SoundedSpace)
     soundings: input.readings.length,
     age,
     stale,
+    expected: changedUnsounded(input) !== undefined,
     says: sayReading(input, sounding),
     ...(stale && { lastKnown: sayLastKnown(input, readWatches(asLastSounded(input), space), age) }),
     verdict: isLone(input) ? { ...verdict, kind: "unknown" } : verdict,
@@ -113,8 +115,17 @@ function readingOf(input: OnSceneInput, sounding: Sounding, space: SoundedSpace)
     misfit: misfit.flagged,
     ...(trend && { trend }),
     advice: advice.filter(({ action }) => canDo(input, action)),
-    nextSounding: input.readings.at(-1)!.at + nextSounding,
+    nextSounding: dueAfter(input, nextSounding),
   };
+}
+
+/** A change is looked at this soon [s]. */
+const LOOK_AT_CHANGE = 120;
+
+/** When the next sounding is due, on the readings' clock: sooner where something was changed since the last. */
+function dueAfter(input: OnSceneInput, usual: number): number {
+  const changed = changedUnsounded(input) ?? Number.POSITIVE_INFINITY;
+  return Math.min(input.readings.at(-1)!.at + usual, changed + LOOK_AT_CHANGE);
 }
 
 /** Only what is left to do: nothing with a pump while fuel is smelt, no engine opened up that is wide open. */

@@ -32,7 +32,7 @@ function FuelSmelt() {
   const { at, by } = casualty.fuelSmelt!;
   return (
     <div ref={orders} className="orders" tabIndex={-1}>
-      <CautionBox signal="DANGER" hazard="Fuel in the water">
+      <CautionBox signal="DANGER" hazard="Fuel smelt or seen">
         <p>
           <strong>Stop every pump and engine now.</strong> No switches, no flame, no smoking. The log says all pumps off
           from <Timestamp at={at} as="time" />, by {nameOf(view, by)}.

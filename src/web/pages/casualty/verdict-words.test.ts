@@ -15,6 +15,22 @@ describe("the one line on scene", () => {
     expect(words.detail).toMatch(/^dry in about \d+\u00a0min \(\d+.* to \d+.*\), refuel at \d\d:35$/);
   });
 
+  it("says only what should be where a pump came on after the last sounding", () => {
+    const readings = [0.4, 0.47, 0.54].map((level, i) => ({ at: 300 * i, level }));
+    const words = sayVerdict(answerTo({ readings, pumping: [{ from: 630, flow: "800 L/min" }], now: 640 }));
+    expect(words).toMatchObject({ kind: "unknown", word: "SHOULD BE GAINING" });
+    expect(words.detail).toMatch(/^not sounded since the pumping or the hole was changed, /);
+    const seen = [...readings, { at: 750, level: 0.5 }, { at: 870, level: 0.44 }];
+    const after = sayVerdict(answerTo({ readings: seen, pumping: [{ from: 630, flow: "800 L/min" }], now: 880 }));
+    expect(after).toMatchObject({ kind: "gaining", word: "GAINING" });
+  });
+
+  it("does not soften a loss that a change leaves", () => {
+    const readings = [0.5, 0.62, 0.74, 0.86].map((level, i) => ({ at: 180 * i, level }));
+    const words = sayVerdict(answerTo({ readings, pumping: [{ from: 550, flow: "50 L/min" }], now: 560 }));
+    expect(words).toMatchObject({ kind: "losing", word: "LOSING" });
+  });
+
   it("says losing and how long is left at the least", () => {
     const readings = [0.5, 0.62, 0.74, 0.86].map((level, i) => ({ at: 180 * i, level }));
     const words = sayVerdict(answerTo({ readings, pumping: [], now: 560 }));

@@ -31,12 +31,15 @@ export function sayVerdict(answer: OnSceneAnswer, refuel?: number): VerdictWords
   const { chance } = reading.verdict;
   const kind = likelyKind(reading);
   const isSure = chance >= SURE && !reading.misfit;
+  const isHoped = isSure && reading.expected && kind !== "losing";
   const detail = reading.misfit ? MISFIT : detailOf(reading, leave.kind === "now");
   return {
-    kind: isSure ? kind : "unknown",
-    word: isSure ? kind.toUpperCase() : `MAY BE ${kind.toUpperCase()}`,
+    kind: isSure && !isHoped ? kind : "unknown",
+    word: `${isHoped ? "SHOULD BE " : isSure ? "" : "MAY BE "}${kind.toUpperCase()}`,
     chance: reading.misfit ? "" : sayChance(chance),
-    detail: [detail, !reading.misfit && refuel && `refuel at ${sayClock(refuel)}`].filter(Boolean).join(", "),
+    detail: [isHoped && UNSEEN, detail, !reading.misfit && refuel && `refuel at ${sayClock(refuel)}`]
+      .filter(Boolean)
+      .join(", "),
     ...(reading.trend && { aside: sayTrend(reading.trend) }),
   };
 }
@@ -66,6 +69,8 @@ const ABOVE_DECK: VerdictWords = {
   chance: "",
   detail: "higher than her deck edge, by what is known of her",
 };
+/** Nothing good is certain before somebody has seen it. */
+const UNSEEN = "not sounded since the pumping or the hole was changed";
 /** No time and no chance then: they would be of a boat that is not this one. */
 const MISFIT = "the soundings do not fit: sound again, look at strainer and hole; no time can be given";
 
