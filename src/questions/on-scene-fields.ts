@@ -3,7 +3,7 @@ import { z } from "zod";
 import { assumptionsOut } from "./assumptions.ts";
 import { cautionsOut } from "./cautions-out.ts";
 import { answered, quantity } from "./quantity-field.ts";
-import { trendOut } from "./sounding-fields.ts";
+import { adviceOut, arrivalOut, chancesOut, spreadFields, spreadOut, trendOut } from "./sounding-fields.ts";
 
 const readingsIn = z
   .array(
@@ -74,15 +74,6 @@ export const onSceneIn = z.strictObject({
   fuelSmelt: z.boolean().optional().describe("Fuel smelt or seen in the water"),
 });
 
-const spreadFields = { p05: z.number(), p25: z.number(), p50: z.number(), p75: z.number(), p95: z.number() };
-const spreadOut = z.strictObject(spreadFields);
-const chancesOut = z.strictObject({ gaining: z.number(), holding: z.number(), losing: z.number() });
-const arrivalOut = z.strictObject({
-  chance: z.number().describe("That it comes to it within the time looked at"),
-  within: answered("time", "Time looked at"),
-  time: spreadOut.optional().describe("From now, where it comes to it [s]"),
-});
-
 export const readingOut = z.strictObject({
   soundings: z.number().describe("How many it is from"),
   age: answered("time", "Since the last of them"),
@@ -108,18 +99,7 @@ export const readingOut = z.strictObject({
   loss: arrivalOut,
   misfit: z.boolean().describe("The readings do not fit one steady hole and the pumping stated"),
   trend: trendOut.optional().describe("Where the last soundings point, only where they do not fit: no estimate"),
-  advice: z
-    .array(
-      z.strictObject({
-        action: z.enum(["second-pump", "patch-half", "more-throttle", "shorter-lift"]),
-        chances: chancesOut,
-        holding: z.number(),
-        change: z.number().describe("In the chance of holding"),
-        level: answered("length", "In an hour, median"),
-        says: z.string(),
-      }),
-    )
-    .describe("What would change it most, best first"),
+  advice: adviceOut("In an hour, median"),
   nextSounding: answered("time", "When the next sounding is due, on the readings' clock"),
 });
 

@@ -94,20 +94,37 @@ export const soundingIn = z.strictObject({
     .optional(),
 });
 
-const spreadFields = {
+export const spreadFields = {
   p05: z.number(),
   p25: z.number(),
   p50: z.number(),
   p75: z.number(),
   p95: z.number(),
 };
-const spreadOut = z.strictObject(spreadFields);
-const chancesOut = z.strictObject({ gaining: z.number(), holding: z.number(), losing: z.number() });
-const arrivalOut = z.strictObject({
+export const spreadOut = z.strictObject(spreadFields);
+export const chancesOut = z.strictObject({ gaining: z.number(), holding: z.number(), losing: z.number() });
+export const arrivalOut = z.strictObject({
   chance: z.number().describe("That it comes to it within the time looked at"),
   within: answered("time", "Time looked at"),
   time: spreadOut.optional().describe("From now, where it comes to it [s]"),
 });
+
+/** Actions with what each would change; `level` says when the level they leave is. */
+export function adviceOut(level: string) {
+  const action = z.enum(["second-pump", "patch-half", "more-throttle", "shorter-lift"]);
+  return z
+    .array(
+      z.strictObject({
+        action,
+        chances: chancesOut,
+        holding: z.number(),
+        change: z.number().describe("In the chance of holding"),
+        level: answered("length", level),
+        says: z.string(),
+      }),
+    )
+    .describe("What would change it most, best first");
+}
 
 const intervalOut = z.strictObject({ p05: z.number(), p50: z.number(), p95: z.number() });
 export const trendOut = z.strictObject({
@@ -148,18 +165,7 @@ export const soundingOut = z.strictObject({
       .optional()
       .describe("Change on the way, after reading number `after`, that explains much more than a steady casualty"),
   }),
-  advice: z
-    .array(
-      z.strictObject({
-        action: z.enum(["second-pump", "patch-half", "more-throttle", "shorter-lift"]),
-        chances: chancesOut,
-        holding: z.number(),
-        change: z.number().describe("In the chance of holding"),
-        level: answered("length", "At the horizon, median"),
-        says: z.string(),
-      }),
-    )
-    .describe("What would change it most, best first"),
+  advice: adviceOut("At the horizon, median"),
   warnings: z.array(z.strictObject({ kind: z.string(), says: z.string() })),
   trend: trendOut
     .optional()

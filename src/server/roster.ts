@@ -10,10 +10,7 @@ import {
   type StationState,
 } from "#readiness";
 import type { Cursor, LogStore } from "#station";
-import { advance } from "./cursor.ts";
-
-/** Entries read from the store at once. */
-const PAGE = 5000;
+import { LogFollower } from "./log-follower.ts";
 
 /** Who and what the station's log knows, as of the last look into the store. */
 export interface Roster {
@@ -45,19 +42,18 @@ export function createRoster(store: LogStore): Roster {
 type State = Person | Device | Place | StationState | undefined;
 
 class FoldedRoster implements Roster {
-  readonly #store: LogStore;
   readonly #fold = createRosterFold();
-  #cursor: Cursor = {};
-  #reading: Promise<void> = Promise.resolve();
+  readonly #follower: LogFollower;
 
   constructor(store: LogStore) {
-    this.#store = store;
+    this.#follower = new LogFollower(store, {
+      places: () => Promise.resolve([STATION_PLACE]),
+      take: (page) => this.#fold.add(page.map(({ entry }) => entry).filter(isRosterEntry)),
+    });
   }
 
   catchUp(): Promise<void> {
-    const next = this.#reading.then(() => this.#readOn());
-    this.#reading = next.catch(() => undefined);
-    return next;
+    return this.#follower.catchUp();
   }
 
   person(id: string): Person | undefined {
@@ -100,7 +96,7 @@ class FoldedRoster implements Roster {
   }
 
   readTo(): Cursor {
-    return { [STATION_PLACE]: this.#cursor[STATION_PLACE] ?? 0 };
+    return { [STATION_PLACE]: this.#follower.readTo[STATION_PLACE] ?? 0 };
   }
 
   newest(subject: string): readonly string[] {
@@ -114,15 +110,6 @@ class FoldedRoster implements Roster {
 
   #state<Wanted extends State>(subject: string): Wanted | undefined {
     return this.#fold.state(subject) as Wanted | undefined;
-  }
-
-  async #readOn(): Promise<void> {
-    for (;;) {
-      const page = await this.#store.since([STATION_PLACE], this.#cursor, PAGE);
-      this.#fold.add(page.map(({ entry }) => entry).filter(isRosterEntry));
-      this.#cursor = advance(this.#cursor, page);
-      if (page.length < PAGE) return;
-    }
   }
 }
 
