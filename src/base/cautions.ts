@@ -20,6 +20,7 @@ export const SIGNAL_WORDS: Readonly<Record<SignalWord, string>> = {
 export type CautionId =
   | "carbon-monoxide"
   | "petrol-vapour"
+  | "smell-before-start"
   | "never-pump-fuel"
   | "refuel-stopped-and-cool"
   | "opened-wrapping"
@@ -28,6 +29,7 @@ export type CautionId =
   | "rotating-parts"
   | "spark-at-open-cylinder"
   | "free-surface"
+  | "no-stable-lie"
   | "no-one-below-alone"
   | "load-overhead"
   | "hot-exhaust"
@@ -38,6 +40,8 @@ export type CautionId =
   | "recoil-kick"
   | "slippery-deck"
   | "line-pulls"
+  | "batteries-under-water"
+  | "under-tow"
   | "pinch-points"
   | "cleaning-agents"
   | "never-run-dry"
@@ -64,7 +68,8 @@ export interface Caution {
  *
  * @source "carbon-monoxide": NIOSH 96-118a, Preventing Carbon Monoxide Poisoning from Small Gasoline-Powered
  *   Engines and Tools, 1996; "noise": NIOSH recommended limit, 85 dBA over 8 h with 3 dB exchange;
- *   "opened-wrapping" (two minutes), "heavy-lift" and the rest: common practice
+ *   "opened-wrapping" (two minutes, the phone upwind), "never-run-dry" (the strainer moved), "heavy-lift", "smell-before-start", "batteries-under-water",
+ *   "under-tow" and the rest: common practice, FROM MEMORY
  */
 const CAUTIONS: readonly Caution[] = [
   caution("carbon-monoxide", "DANGER", "Carbon monoxide", {
@@ -78,6 +83,12 @@ const CAUTIONS: readonly Caution[] = [
     consequence: "It burns or explodes, and breathing it in a closed space kills.",
     avoid: "Work in open air. No flame, no smoking, no switches. Wipe up spills and let them dry before starting.",
   }),
+  caution("smell-before-start", "DANGER", "Petrol not yet smelt", {
+    what: "Petrol vapour lies in the bilge and over the water before anyone at the hatch smells it.",
+    consequence: "The first spark, of a starter, a switch or a bilge pump, blows her up.",
+    avoid:
+      "Ask what fuel she carries. Smell low down, at the hatch and over the water, before anything is started or switched. Any smell: start nothing.",
+  }),
   caution("never-pump-fuel", "DANGER", "Fuel in the water", {
     what: "A pump set's engine, motor or plug can light fuel, or water that carries a layer of fuel.",
     consequence: "Fire or explosion on a vessel with people aboard.",
@@ -87,13 +98,19 @@ const CAUTIONS: readonly Caution[] = [
     what: "Water, a damaged cable or a wet plug can bring mains voltage to the pump, the hose and the water.",
     consequence: "A person in or touching that water is killed.",
     avoid:
-      "Feed the pump only through the residual current device, tested today. Nobody stands in the water while the plug is in. Unplug before touching the pump.",
+      "Feed the pump only through the residual current device, tested today. Plug and switch with dry hands on a dry deck. Nobody stands in the water while the plug is in. Unplug before touching the pump.",
   }),
   caution("free-surface", "DANGER", "Loose water", {
     what: "Water free to run from side to side takes away the vessel's ability to stay upright.",
     consequence: "A vessel that floats high enough can still roll over, with little notice.",
     avoid:
       "Clear loose and high water first. Do not pump one side alone while she lists without knowing why. Watch the roll: longer and slower means less stability. The person in charge decides who stays aboard.",
+  }),
+  caution("no-stable-lie", "DANGER", "No stable lie", {
+    what: "With this hull, weight and water there is no angle at which she comes to rest afloat.",
+    consequence: "A boat so can roll over or go down at any moment, and nothing of this answer can be relied on.",
+    avoid:
+      "Nobody below. Look at her, not at figures: list, slow roll, not coming back. Check what was given, her centre of gravity first. The person in charge decides when people leave.",
   }),
   caution("refuel-stopped-and-cool", "WARNING", "Refuelling", {
     what: "Petrol spilt on a running or hot engine lights at once.",
@@ -104,7 +121,8 @@ const CAUTIONS: readonly Caution[] = [
   caution("opened-wrapping", "WARNING", "Vapour in the wrapping", {
     what: "Petrol vapour gathers in a wrapping that has been closed for months.",
     consequence: "One deep breath can make a person collapse, and a spark lights it.",
-    avoid: "Open it, stand upwind, wait two minutes, then lean in. No flame, no smoking.",
+    avoid:
+      "Open it, stand upwind, wait two minutes, then lean in. No flame, no smoking. A phone is a spark: lay it upwind, two paces off.",
   }),
   caution("unguarded-flywheel", "WARNING", "Unguarded flywheel", {
     what: "With the recoil starter off, the flywheel turns in the open and the cord can wrap round it.",
@@ -131,6 +149,19 @@ const CAUTIONS: readonly Caution[] = [
     what: "A line on a kit in the water takes the vessel's drift and the sea's surge.",
     consequence: "It drags a hand, a foot or a person over the side.",
     avoid: "Stand clear of the bight. Hold the line, never wrap it. Do not tie it to the vessel under a helicopter.",
+  }),
+  caution("batteries-under-water", "WARNING", "Batteries under water", {
+    what: "Sea water over lead batteries gives off chlorine, and current runs where it should not.",
+    consequence:
+      "Chlorine in a closed space burns the lungs; sparks light vapour; lithium batteries can burn under water.",
+    avoid:
+      "Know where they stand and how high the water is. Nobody below once they are under. Isolate them before that, if the isolator is dry and nothing is smelt.",
+  }),
+  caution("under-tow", "WARNING", "Way through the water", {
+    what: "Under tow her bow wave and trim change: more comes in, at the hole and over the deck.",
+    consequence: "A boat that held while she lay still is swamped or rolls over on the line.",
+    avoid:
+      "Slow. Nobody aboard who need not be. Sound at once after taking her in tow and after every change of speed; someone ready to slip the line.",
   }),
   caution("load-overhead", "WARNING", "Load overhead", {
     what: "A kit being hoisted or lowered swings, and a full hose or container weighs more than it looks.",
@@ -191,7 +222,8 @@ const CAUTIONS: readonly Caution[] = [
   caution("never-run-dry", "NOTICE", "Running dry", {
     what: "The pump's seal is cooled by the water it moves.",
     consequence: "Run dry, the seal burns and the pump will not prime again.",
-    avoid: "No water within a minute: stop, and look for an air leak.",
+    avoid:
+      "No water within a minute: stop, and look for an air leak. Stop before the strainer is moved, or keep it in a bucket of water on the way.",
   }),
   caution("estimate", "NOTICE", "An estimate", {
     what: "This figure is computed from what was entered and from a model that leaves things out.",

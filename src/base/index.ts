@@ -24,5 +24,6 @@ export {
 } from "./calendar.ts";
 export * from "./span.ts";
 export * from "./instant.ts";
+export { readClock } from "./clock.ts";
 export * from "./recurrence.ts";
 export * from "./cautions.ts";

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { isInputError } from "./errors.ts";
+import type { Dimension } from "./units.ts";
 import { formatEstimate, formatNumber, formatQuantity, formatSpread, isQuantity, parseQuantity } from "./quantity.ts";
 
 function codeOf(work: () => unknown): string | undefined {
@@ -58,6 +59,77 @@ describe("quantities as text", () => {
       "0.0000123",
     ]);
     expect(formatNumber(-1e-20)).toBe("0");
+  });
+});
+
+describe("quantities as people say them", () => {
+  it.each<[string, Dimension, number]>([
+    ["2 ft 6 in", "length", 0.762],
+    ["2ft6in", "length", 0.762],
+    [`2' 6"`, "length", 0.762],
+    ["2′ 6½″", "length", 30.5 * 0.0254],
+    ["-2 ft 6 in", "length", -0.762],
+    ["2 ft 6 1/2 in", "length", 30.5 * 0.0254],
+    ["1 m 20 cm", "length", 1.2],
+    ["3 1/2 in", "length", 3.5 * 0.0254],
+    ["3-1/2 in", "length", 3.5 * 0.0254],
+    ["3½ in", "length", 3.5 * 0.0254],
+    ["3 ½ in", "length", 3.5 * 0.0254],
+    ["½ in", "length", 0.5 * 0.0254],
+    ["1/2 in", "length", 0.5 * 0.0254],
+    ["−5 °", "angle", (-5 * Math.PI) / 180],
+    ["1 h 30 min", "time", 5400],
+    ["1h30min", "time", 5400],
+    ["2 min 5 s", "time", 125],
+    ["1 d 2 h", "time", 93_600],
+    ["3 lb 8 oz", "mass", 3.5 * 0.45359237],
+    ["2.5 cm/min", "speed", 0.025 / 60],
+    ["2.5 cm per minute", "speed", 0.025 / 60],
+    ["1 in/h", "speed", 0.0254 / 3600],
+    ["5 cm in 2 min", "speed", 0.05 / 120],
+    ["3 in in 2 min", "speed", 0.0762 / 120],
+    ["1½ in in 1 min 30 s", "speed", (1.5 * 0.0254) / 90],
+    ["20 L in 8 s", "flow", 0.02 / 8],
+    ["12 m/s", "speed", 12],
+    ["250 L/min", "flow", 0.25 / 60],
+    ["20 kn", "speed", (20 * 1852) / 3600],
+  ])("%j as %s", (text, dimension, si) => {
+    expect(parseQuantity(text, dimension)).toBeCloseTo(si, 12);
+    expect(isQuantity(text, dimension)).toBe(true);
+  });
+
+  it.each<[string, Dimension, string, RegExp]>([
+    ["14:05", "time", "BA-106", /time of day/],
+    ["1,200 L/min", "flow", "BA-105", /1200 or 1\.200/],
+    ["2 ft 14 in", "length", "BA-104", /14 in is not less than 1 ft/],
+    ["6 in 2 ft", "length", "BA-104", /larger unit comes first/],
+    ["2.5 ft 6 in", "length", "BA-104", /2\.5 ft is not whole/],
+    ["5 cm in 0 min", "speed", "BA-104", /more than no time/],
+    ["2 ft 6", "length", "BA-102", /6 of what\? Every part/],
+    ["5 in 2 min", "speed", "BA-102", /5 of what/],
+    ["8", "length", "BA-102", /8 of what\? Add the unit/],
+    ["8 kPa", "length", "BA-102", /"kPa" is a unit of pressure, and here a length/],
+    ["about 5 cm", "length", "BA-101", /Begin with the number/],
+    ["eight", "length", "BA-101", /Write a number and a unit/],
+    ["1/0 in", "length", "BA-103", /finite/],
+    ["", "length", "BA-101", /Write a number/],
+  ])("says what is wrong with %j as %s", (text, dimension, code, remedy) => {
+    try {
+      parseQuantity(text, dimension);
+      expect.unreachable();
+    } catch (thrown) {
+      expect(isInputError(thrown) && thrown.faults[0]).toMatchObject({ code });
+      expect(isInputError(thrown) && thrown.faults[0]!.remedy).toMatch(remedy);
+    }
+  });
+
+  it("are never read at length: a very long text is refused as fast as a short one", () => {
+    for (const text of ["1 ".repeat(50_000), "1".repeat(100_000), "1 m ".repeat(50_000), "1 in".repeat(20_000)]) {
+      const before = performance.now();
+      expect(() => parseQuantity(text, "length")).toThrow();
+      expect(() => parseQuantity(text, "speed")).toThrow();
+      expect(performance.now() - before).toBeLessThan(500);
+    }
   });
 });
 

@@ -1,4 +1,5 @@
 import { InputError, printGiven, type Fault } from "./errors.ts";
+import { findUnit, readQuantityText, unitRemedy } from "./quantity-text.ts";
 import { unitsOf, type Dimension, type Unit } from "./units.ts";
 
 export type { Dimension } from "./units.ts";
@@ -9,32 +10,28 @@ export type UnitSystem = "metric" | "us";
 /** A quantity as scripts and people give it: text with a unit, or a bare SI number. */
 export type QuantityInput = string | number;
 
-const QUANTITY_TEXT = /^\s*([+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[+-]?\d+)?)\s*(.*?)\s*$/i;
-
 /**
  * Reads a quantity into SI.
  *
- * @param given - text with a unit such as "8 ft", "250 L/min", "4,5 m", or a bare number already in SI
+ * @param given - text with a unit as people say it, such as "8 ft", "2 ft 6 in", "3½ in", "1 h 30 min", "250 L/min",
+ *   "4,5 m" or "5 cm in 2 min"; or a bare number already in SI
  * @param dimension - what it must be
  * @param field - name of the field, for the message
  * @returns the value in SI [m, m², m³, m³/s, Pa, kg, K, s, m/s, rad, W, V, g/kg, kg/J or 1]
- * @throws InputError BA-101 not a quantity, BA-102 unit missing or not of this dimension, BA-103 not finite
+ * @throws InputError BA-101 not a quantity, BA-102 unit missing or not of this dimension, BA-103 not finite, BA-104
+ *   parts that do not fit one another, BA-105 a comma that may mean two things, BA-106 a time of day for a length of time
  * @example parseQuantity("8 ft", "length", "lift") // 2.4384
  */
 export function parseQuantity(given: QuantityInput, dimension: Dimension, field = "value"): number {
   if (typeof given === "number") return requireFinite(given, dimension, field);
-  const parts = QUANTITY_TEXT.exec(given);
-  if (!parts) throw fault("BA-101", given, dimension, field, "Write a number and a unit.");
-  const number = Number(parts[1]!.replace(",", "."));
-  const unit = findUnit(parts[2]!, dimension);
-  if (!unit) throw fault("BA-102", given, dimension, field, unitRemedy(parts[2]!));
-  return requireFinite(number * unit.factor + (unit.offset ?? 0), dimension, field);
+  const read = readQuantityText(given, dimension);
+  if (!("si" in read)) throw fault(read.code, given, dimension, field, read.remedy);
+  return requireFinite(read.si, dimension, field);
 }
 
 /** True where the text has a known unit of this dimension. */
 export function isQuantity(given: string, dimension: Dimension): boolean {
-  const parts = QUANTITY_TEXT.exec(given);
-  return parts !== null && findUnit(parts[2]!, dimension) !== undefined;
+  return "si" in readQuantityText(given, dimension);
 }
 
 /**
@@ -127,31 +124,15 @@ function withSymbol(figures: string, { symbol }: Unit): string {
   return symbol === "" ? figures : `${figures}\u00a0${symbol}`;
 }
 
-function findUnit(text: string, dimension: Dimension): Unit | undefined {
-  const wanted = normalise(text);
-  return (
-    unitsOf(dimension).find((unit) => unit.names.some((name) => normalise(name) === wanted)) ??
-    unitsOf(dimension).find((unit) => unit.names.some((name) => normalise(name).toLowerCase() === wanted.toLowerCase()))
-  );
-}
-
-function normalise(text: string): string {
-  return text.replace(/\s+/g, "").replace("²", "2").replace("³", "3").replace("µ", "u").replace("·", "");
-}
-
 function requireUnit(symbol: string, dimension: Dimension): Unit {
   const unit = findUnit(symbol, dimension);
-  if (!unit) throw fault("BA-102", symbol, dimension, "unit", unitRemedy(symbol));
+  if (!unit) throw fault("BA-102", symbol, dimension, "unit", unitRemedy("1", symbol, dimension));
   return unit;
 }
 
 function requireFinite(value: number, dimension: Dimension, field: string): number {
   if (Number.isFinite(value)) return value;
   throw fault("BA-103", value, dimension, field, "Give a finite number.");
-}
-
-function unitRemedy(text: string): string {
-  return text === "" ? "Add the unit." : `${JSON.stringify(text)} is not one of these units.`;
 }
 
 function fault(code: string, got: unknown, dimension: Dimension, field: string, remedy: string): InputError {

@@ -46,6 +46,8 @@ const INCH_OF_MERCURY = 3386.389;
 const METRE_OF_WATER = 9806.65;
 const MINUTE = 60;
 const HOUR = 3600;
+/** The Julian year; a month is its twelfth. Days on a calendar are counted by the calendar, never by these. */
+const YEAR = 365.25 * 24 * HOUR;
 const HORSEPOWER = 550 * FOOT * POUND * GRAVITY;
 const FAHRENHEIT_ZERO = 459.67 * (5 / 9);
 const KELVIN_OF_ICE = 273.15;
@@ -143,6 +145,9 @@ const UNITS: Readonly<Record<Dimension, readonly Unit[]>> = {
     unit("min", MINUTE, { shownIn: BOTH, shownFrom: 119.5 }, "minute", "minutes"),
     unit("h", HOUR, { shownIn: BOTH, shownFrom: 3 * HOUR }, "hr", "hour", "hours"),
     unit("d", 24 * HOUR, {}, "day", "days"),
+    unit("wk", 7 * 24 * HOUR, {}, "week", "weeks"),
+    unit("months", YEAR / 12, {}, "month"),
+    unit("years", YEAR, {}, "year", "yr"),
   ],
   speed: [
     unit("m/s", 1, { shownIn: METRIC }),
@@ -174,6 +179,9 @@ const UNITS: Readonly<Record<Dimension, readonly Unit[]>> = {
   rate: [
     unit("/min", 1 / MINUTE, { shownIn: BOTH }, "1/min", "per minute", "rpm"),
     unit("/s", 1, {}, "1/s", "per second", "Hz"),
+    unit("/h", 1 / HOUR, {}, "1/h", "per hour"),
+    unit("/d", 1 / (24 * HOUR), {}, "1/d", "per day"),
+    unit("/year", 1 / YEAR, {}, "1/year", "per year", "/yr", "a year"),
   ],
 };
 

@@ -8,9 +8,21 @@ export { factorise, solveFactorised, type Factors } from "./ode-linear.ts";
 export { mixBits, repeatableStream, sobolPoints } from "./quasi-random.ts";
 export {
   chiSquareTail,
+  gammaChance,
   gammaTail,
   logGamma,
   normalChance,
   normalQuantile,
   weightedQuantiles,
 } from "./distributions.ts";
+export {
+  betaChance,
+  betaQuantile,
+  digamma,
+  gammaQuantile,
+  logBeta,
+  poissonChances,
+  quantileInLogs,
+} from "./chances/index.ts";
+export { leastOf, type Least } from "./least/index.ts";
+export { gaussNodes, type Node } from "./gauss/index.ts";

@@ -1,0 +1,5 @@
+export { betaChance, betaQuantile, logBeta } from "./beta.ts";
+export { gammaQuantile } from "./gamma.ts";
+export { poissonChances } from "./poisson.ts";
+export { quantileInLogs } from "./quantile.ts";
+export { digamma } from "./digamma.ts";
