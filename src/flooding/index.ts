@@ -1,4 +1,4 @@
-export { makeHull, type Hull, type HullForm, type HullSize, type Station } from "./hull-form.ts";
+export { makeHull, type Hull, type HullForm, type HullSize, type Station } from "./hull/hull-form.ts";
 export {
   measureHydrostatics,
   riseWithWater,
@@ -6,10 +6,11 @@ export {
   type Attitude,
   type Hydrostatics,
   type Place,
-} from "./hydrostatics.ts";
-export { makeBalance, type Balance, type Held, type Loading, type Resting } from "./equilibrium.ts";
-export { PERMEABILITIES, type Compartment } from "./compartment.ts";
-export { likelyGravityHeight, makeBody, type Body } from "./body.ts";
+} from "./hull/hydrostatics.ts";
+export { makeBalance, type Balance, type Held, type Loading, type Resting } from "./hull/equilibrium.ts";
+export { PERMEABILITIES, type Compartment } from "./hull/compartment.ts";
+export { immersionOf, spaceVolumes } from "./hull/space-volumes.ts";
+export { likelyGravityHeight, makeBody, type Body } from "./hull/body.ts";
 export {
   flowThrough,
   GREATEST_COEFFICIENT,
@@ -19,8 +20,13 @@ export {
   signedRoot,
   strengthOf,
   type Opening,
-} from "./opening.ts";
-export { circularHoleRatio, printedCoefficient, unwinCoefficient, type OrificeShape } from "./discharge-coefficient.ts";
+} from "./openings/opening.ts";
+export {
+  circularHoleRatio,
+  printedCoefficient,
+  unwinCoefficient,
+  type OrificeShape,
+} from "./openings/discharge-coefficient.ts";
 export {
   cargoPermeability,
   equalisationTime,
@@ -28,7 +34,7 @@ export {
   gmFromRollPeriod,
   joinedResistance,
   riseOfGravity,
-} from "./stability.ts";
+} from "./hull/stability.ts";
 export type {
   Change,
   FixedVessel,
@@ -38,8 +44,8 @@ export type {
   Prism,
   PumpDelivery,
   Vessel,
-} from "./vessel.ts";
-export { deliveryAt } from "./flows.ts";
+} from "./hull/vessel.ts";
+export { deliveryAt } from "./openings/flows.ts";
 export type {
   Accuracy,
   FloodCase,
@@ -49,11 +55,11 @@ export type {
   FloodRun,
   FloodSample,
   Mark,
-} from "./flood-case.ts";
-export { simulateFlood } from "./simulation.ts";
-export { levelAfter, type HeldSpace } from "./closed-form.ts";
-export { spaceOf } from "./sounding-boat.ts";
-export { uprightSpace, volumeAt, type SoundedSpace } from "./sounding-space.ts";
+} from "./simulation/flood-case.ts";
+export { simulateFlood } from "./simulation/simulation.ts";
+export { levelAfter, type HeldSpace } from "./simulation/closed-form.ts";
+export { spaceOf } from "./soundings/sounding-boat.ts";
+export { uprightSpace, volumeAt, type SoundedSpace } from "./soundings/sounding-space.ts";
 export {
   AREA_SHARE,
   casualtyAt,
@@ -71,8 +77,8 @@ export {
   type Pumped,
   type Reading,
   type SoundingPrior,
-} from "./sounding-model.ts";
-export { sampleBelief, type Belief } from "./sounding-sampler.ts";
+} from "./soundings/sounding-model.ts";
+export { sampleBelief, type Belief } from "./soundings/sounding-sampler.ts";
 export {
   NINETY,
   type Arrival,
@@ -81,22 +87,18 @@ export {
   type ForecastOptions,
   type Present,
   type Spread,
-} from "./sounding-forecast.ts";
-export { FLAGGED_BELOW, type Change as SoundingChange, type Misfit } from "./sounding-misfit.ts";
-export { STALE_AFTER } from "./sounding-age.ts";
-export { recentTrend, trendOf, type Interval, type Trend } from "./sounding-trend.ts";
-export type { Action, ActionGains, ActionKind } from "./sounding-advice.ts";
-export type { SoundingWarning, SoundingWarningKind } from "./sounding-warnings.ts";
-export {
-  believeCasualties,
-  checkFit,
-  likelyPrior,
-  readSoundings,
-  type QuantityName,
-  type Sounding,
-  type SoundingCase,
-} from "./sounding.ts";
-export { needKits, type CallForHelp, type KitsNeeded } from "./kits-needed.ts";
+} from "./soundings/sounding-forecast.ts";
+export { FLAGGED_BELOW, type Change as SoundingChange, type Misfit } from "./soundings/sounding-misfit.ts";
+export { STALE_AFTER } from "./soundings/sounding-age.ts";
+export { recentTrend, trendOf, type Interval, type Trend } from "./soundings/sounding-trend.ts";
+export type { Action, ActionGains, ActionKind } from "./soundings/sounding-advice.ts";
+export type { SoundingWarning, SoundingWarningKind } from "./soundings/sounding-warnings.ts";
+export { believeCasualties, checkFit, likelyPrior, readSoundings, type SoundingCase } from "./soundings/sounding.ts";
+export type { QuantityName, Sounding } from "./answer/answer.ts";
+export { needKits, type KitsNeeded } from "./launch/kits-needed.ts";
+export { toldWater, type CallForHelp, type KitToTake } from "./launch/kits-needed-call.ts";
+export { kitMoves } from "./launch/kits-needed-kits.ts";
+export type { KitsChance, KitsPlan } from "./launch/kits-needed-plan.ts";
 export {
   BOAT_SHAPES,
   likelyBeam,
@@ -105,5 +107,11 @@ export {
   type BoatKind,
   type BoatShape,
   type LikelySpace,
-} from "./boat-kinds.ts";
-export { lieWithWater, type Lying } from "./lying.ts";
+} from "./hull/boat-kinds.ts";
+export { rightingOf, type LeverPoint, type Righting } from "./hull/righting.ts";
+export { lieWithWater, type Lying } from "./hull/lying.ts";
+export { readStick, type StickView, type Suspect } from "./stick/stick.ts";
+export { lieAsSeen, type SeenOfHer } from "./hull/lying-as-seen.ts";
+export { readSheet, type PumpBelief, type SheetReading } from "./sheet/sheet.ts";
+export { believeSheet, type PumpRun, type SheetBelief, type SheetCase, type SignSeen } from "./sheet/belief.ts";
+export { pumpShareAt, runningShareAt, THOUGHT } from "./sheet/thought.ts";

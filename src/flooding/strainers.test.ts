@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { integrateFlood } from "./simulation/simulation.ts";
 import { simulateFlood, type FloodCase, type FloodRun, type PlacedPump, type Vessel } from "./index.ts";
 
 const AFLOAT: Vessel = {
@@ -50,6 +51,71 @@ describe.each([
     const before = sampleAt(run, 3000);
     expect(sampleAt(run, 2900).levels.hold).toBeCloseTo(at, 9);
     expect(sampleAt(run, 3100).water.hold! - before.water.hold!).toBeGreaterThan(0.95 * 100 * before.inflow);
+  });
+});
+
+const highStrainer = (more: Partial<PlacedPump> = {}): FloodCase => ({
+  vessel: { kind: "fixed", outsideLevel: 1.2, compartments: [{ name: "hold", area: 12, level: 0.3 }] },
+  openings: [{ name: "hole", into: "hold", opening: { kind: "hole", area: (Math.PI / 4) * 0.04 ** 2, height: 0 } }],
+  pumps: [pump("kit", { suctionHeight: 0.5, until: 1e9, delivery: { kind: "steady", flow: 0.005 }, ...more })],
+  duration: 3600,
+  step: 60,
+});
+
+const boxBoat = (pumps: readonly PlacedPump[]): FloodRun =>
+  simulateFlood({
+    vessel: {
+      kind: "floating",
+      hull: { form: "box", length: 9, beam: 2.6, depth: 1.0, draught: 0.7 },
+      kg: 0.4,
+      compartments: [{ name: "hold", from: 1, to: 8, permeability: 0.9, level: 0.1 }],
+    },
+    openings: [{ name: "hole", into: "hold", opening: { kind: "hole", area: 0.005, height: 0 } }],
+    pumps,
+    duration: 7200,
+  });
+
+describe("a strainer above the water (orifice law: 2A√H/K to fill, DERIVED)", () => {
+  const strength = 0.6 * (Math.PI / 4) * 0.04 ** 2 * Math.sqrt(2 * 9.80665);
+  const reached = (2 * 12 * (Math.sqrt(0.9) - Math.sqrt(0.7))) / strength;
+
+  it("pumps nothing until the water has come up to it, then holds it there", () => {
+    const run = simulateFlood(highStrainer());
+    const before = run.series.filter(({ at }) => at < reached);
+    expect(before.length).toBeGreaterThan(5);
+    for (const sample of before) expect(sample.pumped).toBe(0);
+    const later = run.series.filter(({ at }) => at > reached);
+    for (const sample of later) expect(sample.levels.hold).toBeCloseTo(0.5, 6);
+    expect(Math.abs(run.volumeError)).toBeLessThan(1e-9);
+  });
+
+  it("does not hold up a flood that a pump too weak meets there: it goes on rising, slower", () => {
+    const run = simulateFlood(highStrainer({ delivery: { kind: "steady", flow: 0.001 } }));
+    expect(sampleAt(run, 3600).levels.hold).toBeGreaterThan(0.6);
+    expect(run.events.some(({ kind }) => kind === "suction-wet")).toBe(true);
+  });
+
+  it("by the general integrator too", () => {
+    const [exact, general] = [simulateFlood(highStrainer()), integrateFlood(highStrainer())];
+    for (const [i, { levels }] of exact.series.entries())
+      expect(general.series[i]!.levels.hold).toBeCloseTo(levels.hold!, 5);
+  });
+
+  it("takes nothing more once a lower strainer has drawn the water away beneath it", () => {
+    const low = pump("low", { suctionHeight: 0, until: 1200, delivery: { kind: "steady", flow: 0.02 } });
+    const upper = pump("kit", { suctionHeight: 0.25, until: 1e9, delivery: { kind: "steady", flow: 0.005 } });
+    const run = simulateFlood({ ...highStrainer(), pumps: [upper, low] });
+    const alone = run.series.filter(({ at, levels }) => at > 1200 && levels.hold! < 0.245);
+    expect(alone.length).toBeGreaterThan(3);
+    for (const sample of alone) expect(sample.pumped).toBe(0);
+    for (const sample of alone) expect(sample.inflow).toBeGreaterThan(0);
+  });
+
+  it("leaves a box boat as she would be with no pump, so long as it is bare", () => {
+    const none = boxBoat([]);
+    const bare = boxBoat([pump("kit", { suctionHeight: 0.99, until: 1e9 })]);
+    expect(none.outcome.kind).toBe("lost");
+    expect(bare.outcome).toEqual(none.outcome);
   });
 });
 
