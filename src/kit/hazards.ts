@@ -1,5 +1,5 @@
 import type { CautionId } from "#base";
-import type { Hazard } from "./pattern.ts";
+import type { Hazard } from "./hazard.ts";
 
 /** What a step that does this must show before its text. Common practice. */
 export const CAUTIONS_FOR: Readonly<Record<Hazard, readonly CautionId[]>> = {
@@ -15,6 +15,7 @@ export const CAUTIONS_FOR: Readonly<Record<Hazard, readonly CautionId[]>> = {
   "hot-exhaust": ["hot-exhaust"],
   "unguarded-rotation": ["unguarded-flywheel"],
   "pumps-water": ["never-pump-fuel"],
+  "moves-strainer": ["never-run-dry"],
   "hand-at-strainer": ["strainer-suction"],
   "pressurised-hose": ["pressurised-hose"],
   "electric-in-water": ["electric-shock"],

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { linesOf } from "./lines.ts";
-import { loadPattern } from "./load-pattern.ts";
+import { loadPattern } from "./file/load-pattern.ts";
 import {
   allSteps,
   checkNamed,
@@ -17,6 +17,7 @@ import {
   stageOfStep,
   stepNamed,
   stepOfCheck,
+  titleOfMode,
 } from "./look-ups.ts";
 import { SOUND_TEXT } from "./test-sound-pattern.ts";
 
@@ -67,6 +68,15 @@ describe("a pattern's key", () => {
 
   it.each(["sound", "sound@", "sound@0", "sound@1.5", "Sound@1", "sound@1@2", "@1"])("is not %s", (key) => {
     expect(() => parsePatternKey(key)).toThrow(/KI-111/);
+  });
+});
+
+describe("the title of a mode", () => {
+  it.each([
+    ["Torch", "Torch does not light", "Torch does not light"],
+    ["Suction hose", "Cut", "Suction hose: Cut"],
+  ])("names %s once: %s", (item, mode, title) => {
+    expect(titleOfMode(item, mode)).toBe(title);
   });
 });
 

@@ -34,6 +34,15 @@ export function modeNamed(pattern: Pattern, id: string): Mode | undefined {
   return pattern.modes.find((mode) => mode.id === id);
 }
 
+/**
+ * What went wrong with an item, named once: a mode whose name already begins with the item's stands alone.
+ *
+ * @example titleOfMode("Torch", "Torch does not light") // "Torch does not light"
+ */
+export function titleOfMode(item: string, mode: string): string {
+  return mode.toLowerCase().startsWith(item.toLowerCase()) ? mode : `${item}: ${mode}`;
+}
+
 /** The check of this id. */
 export function checkNamed(pattern: Pattern, id: string): Check | undefined {
   return pattern.checks.find((check) => check.id === id);
@@ -62,6 +71,26 @@ export function stageOfStep(pattern: Pattern, stepId: string): Stage | undefined
 /** The first step that asks this check. */
 export function stepOfCheck(pattern: Pattern, checkId: string): Step | undefined {
   return allSteps(pattern).find((step) => step.checks.includes(checkId));
+}
+
+/**
+ * The first step at which an item whose life goes by a date is in the hand, so that a date not on record is read there.
+ * Undefined where a check reads the printed date, where every turnaround fits a new one, and where no step touches it.
+ */
+export function stepForDate(pattern: Pattern, item: Item): Step | undefined {
+  if (item.life.kind !== "printed" && item.life.kind !== "fitted") return undefined;
+  const checks = pattern.checks.filter((check) => check.item === item.id);
+  const steps = allSteps(pattern).filter((step) => !step.optional && step.after === undefined);
+  const isAsked = (check: Check) => steps.some((step) => step.checks.includes(check.id));
+  if (checks.some((check) => check.kind === "date" && isAsked(check))) return undefined;
+  if (steps.some((step) => step.renews.includes(item.id))) return undefined;
+  const isInHand = (step: Step) => checks.some(({ id }) => step.checks.includes(id)) || step.stows.includes(item.id);
+  return steps.find(isInHand);
+}
+
+/** The items whose date, where it is not on record, is read at this step. */
+export function datesReadAt(pattern: Pattern, step: Step): readonly Item[] {
+  return pattern.items.filter((item) => stepForDate(pattern, item)?.id === step.id);
 }
 
 /** The checks that can find this mode: what proves it gone. */

@@ -1,6 +1,12 @@
 import type { Span } from "#base";
+import type { AfterUse, Met } from "./after-use/after-use.ts";
+import type { Hazard } from "./hazard.ts";
+import type { StrangerCard } from "./card/card.ts";
+import type { Trouble } from "./trouble/trouble.ts";
+import type { Work } from "./work/work.ts";
 
 export type { Span } from "#base";
+export type { Hazard } from "./hazard.ts";
 
 /**
  * A pattern as the rest of the program sees it: loaded, checked and in SI.
@@ -21,6 +27,12 @@ export interface Pattern {
   readonly stages: readonly Stage[];
   readonly hydraulics?: PatternHydraulics;
   readonly engine?: Engine;
+  /** What is done with a kit that comes back from use. */
+  readonly afterUse?: AfterUse;
+  /** What to do when it fails at work, sign by sign. */
+  readonly troubles?: readonly Trouble[];
+  /** The card for people who have never seen the kit. */
+  readonly stranger?: StrangerCard;
 }
 
 export interface Container {
@@ -56,6 +68,10 @@ export interface Item {
   readonly lapse: Effect;
   /** The stated limit when `lapse` is "limits". */
   readonly lapseLimit?: string;
+  /** What a date that cannot be read does to the kit; as `lapse` where absent. */
+  readonly unread?: Effect;
+  /** The stated limit when `unread` is "limits". */
+  readonly unreadLimit?: string;
   /** Class of life: may an inspection extend it (true) or never (false). */
   readonly extendable: boolean;
   /** Part to draw from stock when it is replaced, in the station's words. */
@@ -81,6 +97,10 @@ export interface Mode {
   readonly limit?: string;
   /** What to do about it first. */
   readonly remedy?: string;
+  /** Work that waits while it is found and grounds; where absent, what the hazards of its steps tell. */
+  readonly forbids?: readonly Work[];
+  /** Checks that prove it gone beside those that find it, such as a run under fuel. */
+  readonly provedBy?: readonly string[];
 }
 
 interface CheckBase {
@@ -104,6 +124,8 @@ export type Check =
       readonly unit: string;
       readonly atLeast?: number;
       readonly atMost?: number;
+      /** Measured when the item is new; later turnarounds look that it still is as it was. */
+      readonly once?: boolean;
     })
   /** Wall-clock seconds from start to finish, within limits [s]. */
   | (CheckBase & { readonly kind: "timed"; readonly atLeast?: number; readonly atMost?: number })
@@ -119,8 +141,8 @@ export type Check =
       readonly second: string;
       readonly against?: "recorded-seal";
     })
-  /** The date printed on the item is read and entered. */
-  | (CheckBase & { readonly kind: "date" });
+  /** The date printed on the item is read and entered; it must reach the day that `beyond` names, or today. */
+  | (CheckBase & { readonly kind: "date"; readonly beyond?: "next-turnaround" });
 
 export type StageId = "open" | "examine" | "rig" | "prime" | "run" | "spare-start" | "dry" | "restow" | "seal";
 
@@ -130,25 +152,6 @@ export interface Stage {
   readonly steps: readonly Step[];
 }
 
-/** What a step does that can hurt; the lint demands the cautions that go with it. */
-export type Hazard =
-  | "enters-wrapping"
-  | "lifts-container"
-  | "closes-clamp"
-  | "opens-fuel"
-  | "fills-fuel"
-  | "opens-cylinder"
-  | "pulls-cord"
-  | "turns-by-hand"
-  | "runs-engine"
-  | "hot-exhaust"
-  | "unguarded-rotation"
-  | "pumps-water"
-  | "hand-at-strainer"
-  | "pressurised-hose"
-  | "electric-in-water"
-  | "uses-cleaner";
-
 export interface Step {
   readonly id: string;
   /** Line number on screen and paper, counted through the whole pattern: 1, 2, 3 ... */
@@ -157,11 +160,15 @@ export interface Step {
   readonly why?: string;
   /** Ids of the checks answered at this step, asked one by one. */
   readonly checks: readonly string[];
+  /** Groups of this step's checks that one look shows together; each group may be answered with one tap. */
+  readonly oneLook?: readonly (readonly string[])[];
   /** Item ids put back in their place by this step. */
   readonly stows: readonly string[];
   /** Item ids renewed by this step: a new one is fitted and its date, if it has one, is read. */
   readonly renews: readonly string[];
   readonly hazards: readonly Hazard[];
+  /** Work it does that a fault can forbid; where absent, what its hazards tell. */
+  readonly does?: readonly Work[];
   /** Caution ids as in `#base`, shown at the step, before its text. */
   readonly cautions: readonly string[];
   /** Wall-clock waits and runs. `wait`: at least [s]. `run`: at least [s]. `pulls`: at most (count). `prime`: at most [s], from first stroke to water. */
@@ -170,6 +177,8 @@ export interface Step {
   readonly measuresDelivery: boolean;
   readonly needs: { readonly people: number; readonly minutes: number; readonly tools: readonly string[] };
   readonly optional: boolean;
+  /** Only in a turnaround after the kit met one of these; in every turnaround where absent. */
+  readonly after?: readonly Met[];
 }
 
 export type StepTimer =

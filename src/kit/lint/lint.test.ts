@@ -1,0 +1,205 @@
+import { describe, expect, it } from "vitest";
+import { LINT_RULES, type LintRule } from "./lint-fault.ts";
+import { lintPattern, lintPatternText } from "./lint.ts";
+import { loadPattern } from "../file/load-pattern.ts";
+import type { Pattern } from "../pattern.ts";
+import { changedText, SOUND_TEXT } from "../test-sound-pattern.ts";
+
+const FILE = "sound@3.yaml";
+type Path = readonly (string | number)[];
+type Change = readonly [Path, unknown];
+
+// Places in the sound pattern that the cases change.
+const LOOK: Path = ["stages", 0, "steps", 0];
+const VENT: Path = ["stages", 0, "steps", 1];
+const START: Path = ["stages", 4, "steps", 0];
+const RUN: Path = ["stages", 4, "steps", 1];
+const PRIME: Path = ["stages", 3, "steps", 0];
+const STOW: Path = ["stages", 6, "steps", 0];
+const CARD: Path = ["stranger", "steps", 0];
+const AFTER: Path = ["afterUse", "met"];
+const LONG = "Turn the handle. ".repeat(12);
+
+const CASES: readonly (readonly [LintRule, string, string, ...Change[]])[] = [
+  ["loads", "does not load", "sound@3.yaml", [["name"], undefined]],
+  ["file-name", "named for another", "id", [["id"], "another"]],
+  ["mode-unfound", "no check finds it", "mode gasket-thin", [["items", 1, "checks", 0, "finds"], ["pump-dead"]]],
+  ["mode-unfound", "only a check nobody asks finds it", "mode pump-dead", [[...RUN, "checks"], []]],
+  [
+    "item-without-mode",
+    "nothing can be wrong",
+    "item spare",
+    [["items", 4], { id: "spare", name: "Spare", place: "inside" }],
+  ],
+  ["item-not-restowed", "never put back", "item cells", [[...STOW, "stows"], ["pump"]]],
+  ["item-not-restowed", "part of what is never put back", "item gasket", [[...STOW, "stows"], ["cells"]]],
+  ["check-without-effect", "finds nothing", "check pump-turns", [["items", 0, "checks", 0, "finds"], []]],
+  [
+    "check-never-asked",
+    "no step asks",
+    "check cells-date",
+    [["stages", 1, "steps", 0, "checks"], ["gasket-thickness"]],
+  ],
+  ["printed-date-never-read", "date check not asked", "item cells", [["stages", 1, "steps", 0, "checks"], []]],
+  ["date-never-in-hand", "no step asks for it", "item gasket", [["stages", 1, "steps", 0, "checks"], ["cells-date"]]],
+  ["unread-unsaid", "grounds, unread unsaid", "item gasket", [["items", 1, "lapse"], "grounds"]],
+  ["limit-unstated", "limiting unread date", "item gasket", [["items", 1, "unread"], "limits"]],
+  ["single-use-not-renewed", "used again", "item seal", [["stages", 7, "steps", 0, "renews"], []]],
+  [
+    "single-use-not-renewed",
+    "renewed in the wrong stage",
+    "item seal",
+    [["stages", 7, "steps", 0, "renews"], []],
+    [["stages", 0, "steps", 0, "renews"], ["seal"]],
+  ],
+  ["limit-unstated", "limiting mode", "mode pump-slow", [["items", 0, "modes", 1, "limit"], undefined]],
+  ["limit-unstated", "limiting lapse", "item gasket", [["items", 1, "lapseLimit"], undefined]],
+  ["remedy-unstated", "grounding mode", "mode pump-dead", [["items", 0, "modes", 0, "remedy"], undefined]],
+  ["hazard-without-caution", "hazard declared", "step vent", [[...VENT, "cautions"], []]],
+  ["hazard-without-caution", "pulls undeclared", "step start", [[...START, "hazards"], []]],
+  ["hazard-without-caution", "pumping undeclared", "step prime", [[...PRIME, "hazards"], []]],
+  ["stages-missing-or-out-of-order", "no drying", "stage dry", [["stages", 5], undefined]],
+  ["stages-missing-or-out-of-order", "no priming with a suction hose", "stage prime", [["stages", 3], undefined]],
+  [
+    "stages-missing-or-out-of-order",
+    "rig after run",
+    "stage rig",
+    [["stages", 2, "id"], "run"],
+    [["stages", 4, "id"], "rig"],
+  ],
+  ["time-missing", "names a wait", "step vent", [[...VENT, "timer"], undefined]],
+  ["time-missing", "timed without limits", "check pump-time", [["items", 0, "checks", 1, "atMost"], undefined]],
+  ["time-too-short", "less than its timer", "step vent", [[...VENT, "minutes"], 1]],
+  ["delivery-never-measured", "curve for nothing", "stage run", [[...RUN, "measuresDelivery"], false]],
+  ["out-of-range", "limits crossed", "check gasket-thickness", [["items", 1, "checks", 0, "atLeast"], "3 cm"]],
+  [
+    "out-of-range",
+    "no limit",
+    "check gasket-thickness",
+    [["items", 1, "checks", 0, "atLeast"], undefined],
+    [["items", 1, "checks", 0, "atMost"], undefined],
+  ],
+  ["out-of-range", "too heavy for one", "container.mass over container.lifters", [["container", "mass"], "60 kg"]],
+  ["out-of-range", "a bore in metres", "hydraulics.suction.bore", [["hydraulics", "suction", "bore"], "2 m"]],
+  [
+    "out-of-range",
+    "a lift no pump has",
+    "hydraulics.pump.greatestLift",
+    [["hydraulics", "pump", "greatestLift"], "12 m"],
+  ],
+  ["out-of-range", "grounds above notes", "hydraulics.proof.grounds", [["hydraulics", "proof", "grounds"], 0.95]],
+  ["out-of-range", "a wait of nothing", "step vent", [[...VENT, "timer", "atLeast"], "0 s"]],
+  ["out-of-range", "a run of days", "step run", [[...RUN, "timer", "atLeast"], "2 days"]],
+  [
+    "curve-not-monotone",
+    "head rises",
+    "hydraulics.pump.curve head",
+    [["hydraulics", "pump", "curve", 1, "head"], "30 m"],
+  ],
+  ["curve-not-monotone", "burn falls", "engine.burn burn", [["engine", "burn", 1, "burn"], "0.3 L/h"]],
+  ["too-long-to-read", "step", "step couple", [["stages", 2, "steps", 0, "text"], LONG]],
+  ["too-long-to-read", "check", "check pump-turns", [["items", 0, "checks", 0, "ask"], LONG]],
+  ["promises-safety", "step", "step couple", [["stages", 2, "steps", 0, "text"], "Now it is safe to couple the hose."]],
+  ["vague", "step", "step couple", [["stages", 2, "steps", 0, "text"], "Check the hose."]],
+  ["card-missing", "no card", "stranger", [["stranger"], undefined]],
+  ["card-part-missing", "how to stop is left out", "stranger", [["stranger", "steps", 1], undefined]],
+  ["card-caution-missing", "a danger is left out", "stranger", [[...CARD, "cautions"], ["never-pump-fuel"]]],
+  ["card-undrawn", "no drawing named", "card start-it", [[...CARD, "drawing"], undefined]],
+  ["card-untranslated", "no Polish", "card start-it", [[...CARD, "words", "pl"], undefined]],
+  ["met-unanswered", "no word of fuel", "afterUse", [[...AFTER, 3], undefined]],
+  ["flush-left-out", "a flush nobody must do", "step run", [[...RUN, "optional"], true]],
+  ["flush-left-out", "a flush for something else", "step run", [[...RUN, "after"], ["oil"]]],
+  ["counted-without-mode", "another item's mode", "item pump", [["afterUse", "counted", 0, "missing"], "gasket-thin"]],
+  [
+    "step-after-unknown",
+    "a step for what nothing is said of",
+    "step stow",
+    [[...AFTER, 3], undefined],
+    [[...STOW, "after"], ["fuel"]],
+  ],
+  ["step-after-unknown", "nothing said at all", "step stow", [["afterUse"], undefined], [[...STOW, "after"], ["salt"]]],
+  ["hazard-without-caution", "first aid at fuel", "afterUse fuel", [[...AFTER, 3, "cautions"], []]],
+  ["forbids-unsaid", "no hazard tells", "mode seal-broken", [["items", 3, "modes", 0, "forbids"], undefined]],
+  ["forbids-nothing", "work no step does", "mode seal-broken", [["items", 3, "modes", 0, "forbids"], ["lid"]]],
+  [
+    "leak-proved-cold",
+    "a leak nobody runs",
+    "mode seal-broken",
+    [
+      ["items", 3, "modes", 0, "forbids"],
+      ["fuel", "start"],
+    ],
+    [["stages", 2, "steps", 0, "does"], ["fuel"]],
+  ],
+  ["one-look-not-one", "a check of another step", "step look", [[...LOOK, "oneLook"], [["seal-count", "pump-turns"]]]],
+  ["one-look-not-one", "something to be read", "step look", [[...LOOK, "oneLook"], [["seal-count", "seal-match"]]]],
+  ["one-look-not-one", "twice", "step look", [[...LOOK, "oneLook"], [["seal-count", "seal-count"]]]],
+  [
+    "own-caution-not-first",
+    "the starter's kick below the noise",
+    "step start",
+    [
+      [...START, "cautions"],
+      ["carbon-monoxide", "noise", "recoil-kick", "slippery-deck"],
+    ],
+  ],
+  [
+    "hazard-without-caution",
+    "strainer moved while it runs",
+    "step start",
+    [[...START, "text"], "Pull the cord and move the strainer."],
+  ],
+  ["hazard-without-caution", "hot when it is stowed", "stage restow", [[...STOW, "hazards"], []]],
+  ["promises-safety", "first aid", "afterUse salt", [[...AFTER, 0, "firstAid"], ["Now it is safe."]]],
+  ["promises-safety", "card", "card start-it", [[...CARD, "words", "en"], "Now it is safe to start."]],
+];
+
+const TRIED = CASES.map(([rule, told, where, ...changes]) => ({ rule, told, where, changes }));
+
+describe("the lint", () => {
+  it("finds nothing in a sound pattern", () => {
+    expect(lintPatternText(SOUND_TEXT, FILE)).toEqual([]);
+  });
+
+  it.each(TRIED)("$rule: $told", ({ rule, where, changes }) => {
+    const found = lintPatternText(changedText(...changes), FILE);
+    expect(found).toContainEqual(expect.objectContaining({ rule, where: expect.stringContaining(where) }));
+    for (const fault of found) expect(fault.remedy).toMatch(/\.$/);
+  });
+
+  it("knows an unknown unit in a pattern made by a program", () => {
+    const sound = loadPattern(SOUND_TEXT, FILE);
+    const checks = sound.checks.map((check) => (check.kind === "measure" ? { ...check, unit: "furlong" } : check));
+    const found = lintPattern({ ...sound, checks } satisfies Pattern);
+    expect(found).toMatchObject([{ rule: "unit-unknown", where: "check gasket-thickness" }]);
+  });
+
+  it("says which line of the file a fault is about", () => {
+    const text = SOUND_TEXT.replace("[opened-wrapping]", "[]");
+    const line = SOUND_TEXT.split("\n").findIndex((one) => one.includes("- id: vent")) + 1;
+    expect(lintPatternText(text, FILE)).toMatchObject([{ rule: "hazard-without-caution", at: { line, column: 9 } }]);
+  });
+
+  it("judges the drawings of the card where it can read them: one missing, one that could run, a part unknown", () => {
+    const files: Readonly<Record<string, string>> = {
+      "sound@3/start-it.svg": drawing('<path class="line" data-part="propeller" d="M0 0L9 9"/>'),
+      "sound@3/stop-it.svg": drawing('<path class="line" onload="alert(1)" d="M0 0L9 9"/>'),
+    };
+    const found = lintPatternText(SOUND_TEXT, FILE, (name) => files[name]);
+    expect(found.map(({ rule, where }) => `${rule}, ${where}`)).toEqual([
+      "card-part-unknown, card start-it",
+      "card-undrawn, card stop-it",
+      "card-undrawn, card fill-it",
+    ]);
+    expect(found[1]?.what).toContain("onload");
+  });
+
+  it("has a case here for every rule", () => {
+    const tried = new Set<LintRule>([...CASES.map(([rule]) => rule), "unit-unknown", "card-part-unknown"]);
+    expect([...tried].sort()).toEqual([...LINT_RULES].sort());
+  });
+});
+
+function drawing(inside: string): string {
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 240 180"><title>It</title>${inside}</svg>`;
+}

@@ -1,0 +1,48 @@
+import type { Hazard } from "../hazard.ts";
+
+/** Signs by which people tell that a kit does not do what it should. */
+export const TROUBLE_SIGNS = [
+  "will-not-pull",
+  "will-not-start",
+  "starts-and-dies",
+  "no-prime",
+  "loses-prime",
+  "weak-delivery",
+  "leaks-fuel",
+] as const;
+
+export type TroubleSign = (typeof TROUBLE_SIGNS)[number];
+
+/** What may be behind a sign. */
+export interface TroubleCause {
+  readonly id: string;
+  /** In the person's words. */
+  readonly says: string;
+  /** Mode of the pattern that a finding of it names; none where nothing on the kit is broken. */
+  readonly mode?: string;
+  /** How often it is this, beside the others of the sign: judgement, counted as so many findings. */
+  readonly weight: number;
+}
+
+/** One thing to do about it, after which the kit is tried again. */
+export interface TroubleTry {
+  readonly id: string;
+  readonly does: string;
+  /** With trying it again [min]. */
+  readonly minutes: number;
+  /** What it does that can hurt; the cautions that go with these stand before it. */
+  readonly hazards: readonly Hazard[];
+  /** By cause: chance that the trouble is over, where that is the cause [1]. */
+  readonly ends: Readonly<Record<string, number>>;
+}
+
+/** A way in which a kit fails at work, with what may be behind it and what to do. */
+export interface Trouble {
+  readonly sign: TroubleSign;
+  /** As a person would say it: "Will not start". */
+  readonly name: string;
+  /** To leave it and put the next pump to work instead [min]. */
+  readonly nextPump: number;
+  readonly causes: readonly TroubleCause[];
+  readonly tries: readonly TroubleTry[];
+}

@@ -1,0 +1,73 @@
+import type { Hazard } from "../hazard.ts";
+import { allSteps, checksFinding, stepNamed } from "../look-ups.ts";
+import type { Mode, Pattern, Step } from "../pattern.ts";
+import { WORKS, type Work } from "./work.ts";
+
+/** The work that a step with this hazard does, where the step does not say. Common practice. */
+const WORK_OF: Readonly<Partial<Record<Hazard, readonly Work[]>>> = {
+  "opens-fuel": ["fuel"],
+  "fills-fuel": ["fuel"],
+  "opens-cylinder": ["spark"],
+  "pulls-cord": ["start", "spark"],
+  "runs-engine": ["start"],
+  "unguarded-rotation": ["start"],
+  "electric-in-water": ["start", "spark"],
+  "pumps-water": ["water"],
+  "pressurised-hose": ["water"],
+  "closes-clamp": ["lid"],
+};
+
+/**
+ * The work that a fault forbids which was found at a step with this hazard, where its mode does not say: what leaks fuel
+ * is not started, sparked at, wrapped or shut in; what runs badly is not run; what holds water badly is not put under
+ * pressure. Common practice.
+ */
+const FORBIDDEN_BY: Readonly<Partial<Record<Hazard, readonly Work[]>>> = {
+  "opens-fuel": ["fuel", "start", "spark", "wrapping", "lid"],
+  "fills-fuel": ["fuel", "start", "spark", "wrapping", "lid"],
+  "opens-cylinder": ["start", "spark"],
+  "pulls-cord": ["start"],
+  "turns-by-hand": ["start"],
+  "runs-engine": ["start"],
+  "hot-exhaust": ["start"],
+  "unguarded-rotation": ["start"],
+  "electric-in-water": ["start", "spark"],
+  "pumps-water": ["water"],
+  "pressurised-hose": ["water"],
+  "closes-clamp": ["lid"],
+};
+
+/** The work a step does: what its `does` says, else what its hazards tell. */
+export function workOf(step: Pick<Step, "does" | "hazards">): readonly Work[] {
+  return step.does ?? inOrder(step.hazards.flatMap((hazard) => WORK_OF[hazard] ?? []));
+}
+
+/** The work a mode forbids while it is found and nothing was done about it: what its `forbids` says, else the default. */
+export function forbiddenBy(pattern: Pattern, mode: Mode): readonly Work[] {
+  return mode.forbids ?? defaultOf(stepsFinding(pattern, mode.id));
+}
+
+/** The work that a fault forbids which the pattern does not know: what its step tells, and where that tells nothing, starting. */
+export function forbiddenByUnknown(pattern: Pattern, step: string | undefined): readonly Work[] {
+  const found = step === undefined ? undefined : stepNamed(pattern, step);
+  const told = defaultOf(found ? [found] : []);
+  return told.length === 0 ? ["start"] : told;
+}
+
+/** True where neither the mode nor the hazards of its steps say what it forbids. */
+export function isForbiddingUnsaid(pattern: Pattern, mode: Mode): boolean {
+  return mode.forbids === undefined && defaultOf(stepsFinding(pattern, mode.id)).length === 0;
+}
+
+function stepsFinding(pattern: Pattern, mode: string): readonly Step[] {
+  const checks = new Set(checksFinding(pattern, mode).map(({ id }) => id));
+  return allSteps(pattern).filter((step) => step.checks.some((check) => checks.has(check)));
+}
+
+function defaultOf(steps: readonly Step[]): readonly Work[] {
+  return inOrder(steps.flatMap((step) => step.hazards.flatMap((hazard) => FORBIDDEN_BY[hazard] ?? [])));
+}
+
+function inOrder(works: readonly Work[]): readonly Work[] {
+  return WORKS.filter((work) => works.includes(work));
+}
