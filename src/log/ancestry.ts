@@ -1,4 +1,8 @@
 import type { Entry } from "./entry.ts";
+import { ReachTable } from "./knowledge/reach-table.ts";
+
+/** Steps of one walk. Honest logs need a few; beyond this all is worked out at once, see {@link ReachTable}. */
+const STEPS = 32;
 
 /** What was known when an entry was made, for rooms that must tell haste from habit: two hands, or one after another. */
 export interface History {
@@ -22,6 +26,10 @@ export interface History {
  */
 export class Ancestry implements History {
   readonly #entries = new Map<string, Entry>();
+  /** By id, in order of arrival from 0. */
+  readonly #numbers = new Map<string, number>();
+  readonly #inOrder: Entry[] = [];
+  #table: ReachTable | undefined;
   readonly #depths = new Map<string, number>();
   /** Named by some entry before they came themselves: most logs come in order and leave this empty. */
   readonly #awaited = new Set<string>();
@@ -30,19 +38,26 @@ export class Ancestry implements History {
   /** @returns true where an entry that came before already named this one: what was said of that one may change */
   add(entry: Entry): boolean {
     this.#entries.set(entry.id, entry);
+    this.#numbers.set(entry.id, this.#inOrder.length);
+    this.#inOrder.push(entry);
     for (const id of entry.after ?? []) {
       this.#heads.delete(id);
       if (!this.#entries.has(id)) this.#awaited.add(id);
     }
     const awaited = this.#awaited.delete(entry.id);
-    if (awaited) this.#depths.clear();
+    if (awaited) this.#forget();
     else this.#heads.add(entry.id);
     return awaited;
   }
 
-  /** Entries that no other names: what a new entry puts in `after`. */
-  heads(): Entry[] {
-    return [...this.#heads].flatMap((id) => this.#entries.get(id) ?? []);
+  /** Lets go of what was worked out for many questions at once. */
+  rest(): void {
+    this.#table = undefined;
+  }
+
+  /** Ids of the entries that no other names: what a new entry puts in `after`. */
+  heads(): ReadonlySet<string> {
+    return this.#heads;
   }
 
   entry(id: string): Entry | undefined {
@@ -62,10 +77,12 @@ export class Ancestry implements History {
 
   #reaches(from: Entry, sought: string): boolean {
     if (from.after?.includes(sought)) return true;
+    if (this.#table !== undefined) return this.#lookUp(from.id, sought);
     const floor = this.#depthOf(sought);
     const seen = new Set<string>();
     const open = [from];
     for (let next = open.pop(); next !== undefined; next = open.pop()) {
+      if (seen.size > STEPS) return this.#lookUp(from.id, sought);
       for (const id of next.after ?? []) {
         if (id === sought) return true;
         const entry = this.#entries.get(id);
@@ -75,6 +92,23 @@ export class Ancestry implements History {
       }
     }
     return false;
+  }
+
+  #lookUp(from: string, sought: string): boolean {
+    const numberOf = (id: string) => this.#numbers.get(id) ?? [];
+    const inOrder = this.#inOrder;
+    this.#table ??= new ReachTable({
+      get size() {
+        return inOrder.length;
+      },
+      names: (node) => inOrder[node]!.after?.flatMap(numberOf) ?? [],
+    });
+    return this.#table.reaches(this.#numbers.get(from)!, this.#numbers.get(sought)!);
+  }
+
+  #forget(): void {
+    this.#depths.clear();
+    this.#table = undefined;
   }
 
   /** Longest way down; Infinity for what leads into a ring, which only a forger can make. Walked without recursion. */

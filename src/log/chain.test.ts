@@ -18,13 +18,14 @@ function sha256(text: string): string {
 describe("hashes", () => {
   const entry = makeEntry(1, { body: { note: "Dichtung spröde – ersetzt 🔧" } });
 
-  test("are the SHA-256 that any other tool computes from the canonical text", () => {
+  test("LOG-1 are the SHA-256 that any other tool computes from the canonical text", () => {
     expect(genesisHash("harbour")).toBe(sha256("drykeel log 1\nharbour"));
     expect(hashEntry(entry)).toBe(sha256(canonicalText(entry)));
-    expect(chainHash(genesisHash("harbour"), entry)).toBe(sha256(`${genesisHash("harbour")}\n${canonicalText(entry)}`));
+    const genesis = genesisHash("harbour");
+    expect(chainHash(genesis, entry, received)).toBe(sha256(`${genesis}\n${received}\n${canonicalText(entry)}`));
   });
 
-  test("do not depend on the order in which fields were written", () => {
+  test("LOG-2 do not depend on the order in which fields were written", () => {
     const turned = Object.fromEntries(Object.entries(entry).reverse()) as unknown as typeof entry;
     expect(hashEntry(turned)).toBe(hashEntry(entry));
   });
@@ -42,19 +43,24 @@ describe("verifyChain", () => {
     expect(verifyChain([], emptyChain("harbour"))).toEqual({ kind: "sound", count: 0, head: emptyChain("harbour") });
   });
 
-  test("finds a changed entry at its number", () => {
+  test("LOG-9 finds a changed entry at its number", () => {
     const changed = kept.map((one) => (one.seq === 3 ? { ...one, entry: { ...one.entry, by: "someone-else" } } : one));
     expect(verifyChain(changed)).toMatchObject({ kind: "broken", seq: 3, because: expect.stringContaining("changed") });
   });
 
+  test("finds a changed time of receipt at its number", () => {
+    const changed = kept.map((one) => (one.seq === 4 ? { ...one, received: "2027-01-01T00:00:59Z" } : one));
+    expect(verifyChain(changed)).toMatchObject({ kind: "broken", seq: 4, because: expect.stringContaining("receipt") });
+  });
+
   test("finds an entry that was changed together with its own hash at the next number", () => {
     const entry = { ...makeEntry(3), by: "someone-else" };
-    const hash = chainHash(kept[1]?.hash ?? "", entry);
+    const hash = chainHash(kept[1]?.hash ?? "", entry, received);
     const changed = kept.map((one) => (one.seq === 3 ? { ...one, entry, hash } : one));
     expect(verifyChain(changed)).toMatchObject({ kind: "broken", seq: 4 });
   });
 
-  test("finds a removed, a moved and a foreign entry", () => {
+  test("LOG-9 finds a removed, a moved and a foreign entry", () => {
     const [one, two, three, four] = kept as [(typeof kept)[0], (typeof kept)[0], (typeof kept)[0], (typeof kept)[0]];
     expect(verifyChain([one, three, four])).toMatchObject({
       kind: "broken",

@@ -9,6 +9,15 @@ export interface ChainHead {
   readonly hash: string;
 }
 
+/** Where a place's log stands, as it is told to others. */
+export interface PlaceHead {
+  readonly place: string;
+  /** Of the last line; 0 before the first. */
+  readonly number: number;
+  /** Chain hash of the last line, lower-case hex. */
+  readonly hash: string;
+}
+
 export type ChainVerdict =
   | { readonly kind: "sound"; readonly count: number; readonly head: ChainHead }
   | { readonly kind: "broken"; readonly seq: number; readonly because: string };
@@ -35,20 +44,49 @@ export function hashEntry(entry: Entry): string {
 }
 
 /**
- * Hash of an entry in its place in the chain.
+ * Hash of an entry in its place in the chain, with when it was received.
  *
- * hash = SHA-256(previous hash in hex LF canonical form of the entry)
+ * hash = SHA-256(previous hash in hex LF received LF canonical form of the entry)
  *
  * @param previous - hash of the entry before it in its place, or `genesisHash(place)` for the first
+ * @param received - RFC 3339 UTC instant at which the store took it, as written beside it
  * @returns lower-case hex SHA-256
  */
-export function chainHash(previous: string, entry: Entry): string {
-  return chainText(previous, canonicalText(entry));
+export function chainHash(previous: string, entry: Entry, received: string): string {
+  return chainText(previous, canonicalText(entry), received);
 }
 
 /** {@link chainHash} of an entry whose canonical form is at hand. */
-export function chainText(previous: string, text: string): string {
+export function chainText(previous: string, text: string, received: string): string {
+  return hashText(`${previous}\n${received}\n${text}`);
+}
+
+/**
+ * How lines were chained before the time of receipt was hashed with them. Such lines stay as they are; no new one is
+ * made. The two cannot be taken for each other: a canonical entry begins with a brace, an instant with a digit.
+ *
+ * hash = SHA-256(previous hash in hex LF canonical form of the entry)
+ */
+function chainTextBefore(previous: string, text: string): string {
   return hashText(`${previous}\n${text}`);
+}
+
+/** True where a line's number and hash are those that follow on a head, by the rule of today or the one before it. */
+export function followsOn(head: ChainHead, kept: KeptEntry): boolean {
+  return kept.seq === head.seq + 1 && hasItsHash(head.hash, kept);
+}
+
+/**
+ * True where a line has the hash that follows on another, whatever its number.
+ *
+ * @param text - canonical form of its entry, where it is at hand
+ */
+export function hasItsHash(
+  previous: string,
+  { entry, hash, received }: KeptEntry,
+  text = canonicalText(entry),
+): boolean {
+  return hash === chainText(previous, text, received) || hash === chainTextBefore(previous, text);
 }
 
 /** Numbers and chains entries that a store takes into one place, after what it already holds there. */
@@ -56,7 +94,7 @@ export function extendChain(head: ChainHead, entries: readonly Entry[], received
   let { seq, hash } = head;
   return entries.map((entry) => {
     seq += 1;
-    hash = chainHash(hash, entry);
+    hash = chainHash(hash, entry, received);
     return { entry, seq, hash, received };
   });
 }
@@ -93,8 +131,8 @@ export function verifyChain(kept: Iterable<KeptEntry>, from?: ChainHead): ChainV
 
 function flawOf(kept: KeptEntry, head: ChainHead): string | undefined {
   if (kept.seq !== head.seq + 1) return `number ${head.seq + 1} was expected, ${kept.seq} was found`;
-  if (kept.hash !== chainHash(head.hash, kept.entry)) {
-    return `entry ${kept.entry.id} does not give the hash kept with it: it, or one before it, was changed or removed`;
+  if (!hasItsHash(head.hash, kept)) {
+    return `entry ${kept.entry.id} does not give the hash kept with it: it, its time of receipt or one before it was changed or removed`;
   }
   return undefined;
 }

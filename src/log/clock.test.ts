@@ -8,7 +8,7 @@ describe("judgeClock", () => {
     expect(judgeClock(at, now)).toEqual({ kind: "plausible" });
   });
 
-  test("refuses a time more than five minutes ahead, and says by how much and what to do", () => {
+  test("LOG-10 refuses a time more than five minutes ahead, and says by how much and what to do", () => {
     const verdict = judgeClock("2027-06-01T10:05:00.001Z", now);
     expect(verdict).toMatchObject({ kind: "ahead", because: expect.stringMatching(/5 minutes ahead.*automatic/s) });
   });
@@ -23,7 +23,14 @@ describe("judgeClock", () => {
     expect(verdict).toMatchObject({ kind: "ahead", because: expect.stringContaining("6 hours ahead") });
   });
 
-  test("refuses a time more than a day before what came first, and names that", () => {
+  test("takes nothing dated ahead of now for having come first: a line of the future orders nothing", () => {
+    const future = { at: "2031-06-01T10:00:00Z", what: "a line that its writer already had" };
+    expect(judgeClock("2027-06-01T10:00:00Z", now, [future])).toEqual({ kind: "plausible" });
+    const joined = { at: "2027-05-01T08:00:00Z", what: "this device joined the station" };
+    expect(judgeClock("2027-04-01T08:00:00Z", now, [future, joined])).toMatchObject({ kind: "too-early" });
+  });
+
+  test("LOG-11 refuses a time more than a day before what came first, and names that", () => {
     const joined = { at: "2027-05-01T08:00:00Z", what: "this device joined the station" };
     expect(judgeClock("2027-04-30T08:00:00Z", now, [joined])).toEqual({ kind: "plausible" });
     const known = { at: "2027-05-02T08:00:00Z", what: "a line that its writer already had" };

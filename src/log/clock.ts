@@ -16,7 +16,8 @@ export interface Earlier {
 
 /**
  * Judges whether an entry's time can be true. An entry may be as late in arriving as it likes, but it cannot have
- * been made in the future, nor before the device that made it was there or before what its writer already had.
+ * been made in the future, nor before the device that made it was there or before what its writer already had. What is
+ * itself dated ahead of now, by a clock that was wrong once, orders nothing.
  *
  * @param at - the entry's time, RFC 3339 with offset
  * @param now - the judge's clock, RFC 3339 with offset
@@ -28,9 +29,14 @@ export function judgeClock(at: string, now: string, earlier: readonly Earlier[] 
   const made = instantOf(at);
   const ahead = made - instantOf(now);
   if (ahead > CLOCK_AHEAD_MS) return { kind: "ahead", because: describeAhead(at, now, ahead) };
-  const contradicted = earlier.find((one) => made < instantOf(one.at) - CLOCK_BEHIND_MS);
+  const latest = instantOf(now) + CLOCK_AHEAD_MS;
+  const contradicted = earlier.map(placeOf).find(({ when }) => when <= latest && made < when - CLOCK_BEHIND_MS);
   if (contradicted === undefined) return { kind: "plausible" };
-  return { kind: "too-early", because: describeEarly(at, contradicted) };
+  return { kind: "too-early", because: describeEarly(at, contradicted.one) };
+}
+
+function placeOf(one: Earlier): { readonly one: Earlier; readonly when: number } {
+  return { one, when: instantOf(one.at) };
 }
 
 function describeAhead(at: string, now: string, ahead: number): string {

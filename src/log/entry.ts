@@ -45,8 +45,8 @@ export interface KeptEntry {
   readonly entry: Entry;
   /** 1, 2, 3 ... within the entry's place, in order of arrival. */
   readonly seq: number;
-  /** Lower-case hex SHA-256 of the previous hash in this place and the entry's canonical form. */
+  /** Lower-case hex SHA-256 of the previous hash in this place, the time of receipt and the entry's canonical form. */
   readonly hash: string;
-  /** RFC 3339 UTC instant at which the store took it. */
+  /** RFC 3339 UTC instant at which a store first took it. */
   readonly received: string;
 }

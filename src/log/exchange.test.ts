@@ -31,7 +31,7 @@ function replaceLine(at: number, line: string): string[] {
 }
 
 describe("export and import", () => {
-  test("give back what was kept", async () => {
+  test("LOG-15 give back what was kept", async () => {
     expect(await readAll([...lines, ""])).toEqual(kept.map((one) => ({ kind: "kept", kept: one })));
   });
 
@@ -49,13 +49,19 @@ describe("export and import", () => {
     ["a list for a line", replaceLine(2, "[1]"), "LG-142", "line 3"],
     [
       "a newer version",
-      replaceLine(0, lines[0]?.replace('"version":1', '"version":2') ?? ""),
+      replaceLine(0, lines[0]?.replace('"version":2', '"version":3') ?? ""),
       "LG-141",
       "line 1.version",
     ],
     ["chains without places", replaceLine(0, lines[0]?.replace("place", "plaice") ?? ""), "LG-140", "line 1.chains"],
     ["a missing line", lines.toSpliced(1, 1), "LG-144", "line 2.seq"],
     ["a changed entry", replaceLine(2, lines[2]?.replace("person-1", "person-2") ?? ""), "LG-144", "line 3.hash"],
+    [
+      "a changed time of receipt",
+      replaceLine(2, lines[2]?.replace(received, "2027-01-01T00:02:00Z") ?? ""),
+      "LG-144",
+      "line 3.hash",
+    ],
     ["an entry of no shape", replaceLine(1, '{"entry":{},"seq":1}'), "LG-103", "line 2.entry.id"],
     ["a time of no shape", replaceLine(1, lines[1]?.replace(received, "noon") ?? ""), "LG-143", "line 2.received"],
     ["a file cut short", lines.slice(0, 3), "LG-145", "file"],

@@ -1,14 +1,17 @@
 import { InputError, printGiven, type Fault } from "#base";
 import { canonicalText } from "./canonical.ts";
-import { chainHash, emptyChain, type ChainHead } from "./chain.ts";
+import { emptyChain, followsOn, type ChainHead } from "./chain.ts";
 import type { Entry, KeptEntry } from "./entry.ts";
 import { parseInstant } from "./instant.ts";
 import { validateEntry } from "./validate.ts";
 
-/** First line of an exported log. The version rises only when a line can no longer be read as before. */
+/**
+ * First line of an exported log. Version 2: the time of receipt is hashed with new lines. A file of version 1 holds only
+ * lines without, and is read as ever.
+ */
 export interface ExportHeader {
   readonly format: "drykeel-log";
-  readonly version: 1;
+  readonly version: 1 | 2;
   /** Where each place's chain ended when the file was written: a file cut short is found out. */
   readonly chains: readonly PlaceChain[];
 }
@@ -38,7 +41,7 @@ export interface ExportReader {
 /** The first line of an export, without line end. */
 export function exportHeader(chains: readonly PlaceChain[]): string {
   const ends = chains.map(({ place, seq, hash }) => ({ place, seq, hash }));
-  return canonicalText({ format: "drykeel-log", version: 1, chains: ends } satisfies ExportHeader);
+  return canonicalText({ format: "drykeel-log", version: 2, chains: ends } satisfies ExportHeader);
 }
 
 /** One line of an export, without line end. */
@@ -98,16 +101,17 @@ export function createExportReader(): ExportReader {
   };
 }
 
-const HEADER = 'a header: {"format":"drykeel-log","version":1,"chains":[...]}';
+const HEADER = 'a header: {"format":"drykeel-log","version":2,"chains":[...]}';
 const NO_EXPORT = "Choose a file written by drykeel export or by a device's own export.";
+const HASH_GIVEN = "the hash that the entry and its time of receipt give";
 const DAMAGED = "The file was changed or damaged on its way; fetch it anew from where it was written.";
 
 function readHeader(line: string, field: string): ExportHeader {
   const header = readJson(line, field) as Partial<ExportHeader>;
   if (header.format !== "drykeel-log") throw faulty("LG-140", field, line, HEADER, NO_EXPORT);
-  if (header.version !== 1) {
+  if (header.version !== 1 && header.version !== 2) {
     const remedy = "The file was written by a newer version; bring this one up to date.";
-    throw faulty("LG-141", `${field}.version`, header.version, "1", remedy);
+    throw faulty("LG-141", `${field}.version`, header.version, "1 or 2", remedy);
   }
   if (!Array.isArray(header.chains) || !header.chains.every(isPlaceChain)) {
     throw faulty("LG-140", `${field}.chains`, header.chains, "a list of {place, seq, hash}", DAMAGED);
@@ -131,11 +135,11 @@ function readItem(line: string, field: string, ends: Map<string, ChainHead>): Ex
     throw faulty("LG-143", `${field}.received`, received, "an RFC 3339 instant", DAMAGED);
   }
   const head = ends.get(valid.place) ?? emptyChain(valid.place);
-  const next = { seq: head.seq + 1, hash: chainHash(head.hash, valid) };
-  if (seq !== next.seq) throw faulty("LG-144", `${field}.seq`, seq, `${next.seq}, the next of its place`, DAMAGED);
-  if (hash !== next.hash) throw faulty("LG-144", `${field}.hash`, hash, "the hash that the entry gives", DAMAGED);
-  ends.set(valid.place, next);
-  return { kind: "kept", kept: { entry: valid, ...next, received } };
+  const kept = { entry: valid, seq: head.seq + 1, hash: String(hash), received };
+  if (seq !== kept.seq) throw faulty("LG-144", `${field}.seq`, seq, `${kept.seq}, the next of its place`, DAMAGED);
+  if (!followsOn(head, kept)) throw faulty("LG-144", `${field}.hash`, hash, HASH_GIVEN, DAMAGED);
+  ends.set(valid.place, { seq: kept.seq, hash: kept.hash });
+  return { kind: "kept", kept };
 }
 
 function readPhoto(given: unknown, field: string): ExportItem {

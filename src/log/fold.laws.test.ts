@@ -106,7 +106,7 @@ describe.each(SEEDS)("laws of the fold, seed %i", (seed) => {
     );
   });
 
-  test("any order, grouping and repetition of arrival reads as all at once", () => {
+  test("LOG-4 any order, grouping and repetition of arrival reads as all at once", () => {
     const cut = fc.array(fc.nat(59), { maxLength: 120 });
     fc.assert(
       fc.property(opsArb, cut, fc.integer({ min: 1, max: 7 }), (ops, picks, size) => {
@@ -138,7 +138,7 @@ describe.each(SEEDS)("laws of the fold, seed %i", (seed) => {
     );
   });
 
-  test("an entry counts exactly when no strike that itself counts names it", () => {
+  test("LOG-5 an entry counts exactly when no strike that itself counts names it", () => {
     fc.assert(
       fc.property(opsArb, (ops) => {
         const { made } = play(ops);

@@ -78,7 +78,7 @@ describe("strikes", () => {
     expect(fold.allEntries("kit:one")).toHaveLength(3);
   });
 
-  test("can be struck, which brings the entry back, and so on", () => {
+  test("LOG-6 can be struck, which brings the entry back, and so on", () => {
     expect(readAll(makeEntry(1), makeStrike(2, 1), makeStrike(3, 2))).toEqual([idOf(1)]);
     expect(readAll(makeEntry(1), makeStrike(2, 1), makeStrike(3, 2), makeStrike(4, 3))).toEqual([]);
   });
@@ -87,7 +87,7 @@ describe("strikes", () => {
     expect(readAll(makeEntry(5), makeStrike(2, 5))).toEqual([]);
   });
 
-  test("do not reach into another subject", () => {
+  test("LOG-7 do not reach into another subject", () => {
     expect(readAll(makeEntry(1), makeStrike(2, 1, { subject: "kit:two" }))).toEqual([idOf(1)]);
   });
 
@@ -138,7 +138,7 @@ describe("heads and history", () => {
     expect(history?.entry(idOf(3))?.device).toBe("device-2");
   });
 
-  test("what is known does not depend on the clock", () => {
+  test("LOG-8 what is known does not depend on the clock", () => {
     const { fold } = listFold();
     fold.add([makeEntry(1, { after: [idOf(5)], device: "device-b" }), makeEntry(5, { device: "device-a" })]);
     expect(fold.history("kit:one")?.knew(idOf(1), idOf(5))).toBe(true);

@@ -121,6 +121,7 @@ class SubjectFold<State> implements Fold<State> {
     const change = read.timeline.add(offered);
     if (change.kind === "extended") this.#apply(read, change.by);
     if (change.kind === "rewritten") this.#reread(subject, read);
+    read.timeline.rest();
     return change.kind !== "unchanged";
   }
 

@@ -54,13 +54,13 @@ describe("parseInstant", () => {
 });
 
 describe("compareEntries", () => {
-  test("orders by instant, not by text", () => {
+  test("LOG-3 orders by instant, not by text", () => {
     const early = makeEntry(2, { at: "2027-01-01T10:00:00+02:00" });
     const late = makeEntry(1, { at: "2027-01-01T09:00:00Z" });
     expect([late, early].sort(compareEntries)).toEqual([early, late]);
   });
 
-  test("orders equal instants by id", () => {
+  test("LOG-3 orders equal instants by id", () => {
     const one = makeEntry(1, { at: "2027-01-01T10:00:00+01:00" });
     const two = makeEntry(2, { at: "2027-01-01T09:00:00Z" });
     expect(compareEntries(one, two)).toBeLessThan(0);

@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import { describe, expect, test } from "vitest";
 import { emptyChain, extendChain, hashEntry, verifyChain } from "./chain.ts";
-import { checkBytes, hashBytes, planIntake } from "./intake.ts";
+import { checkBytes, hashBytes, planIntake, planRetaking } from "./intake.ts";
 import { makeEntry } from "./testing/entries.ts";
 
 const received = "2027-01-01T00:01:00Z";
@@ -30,6 +30,30 @@ describe("planIntake", () => {
     expect(plan.repeated).toEqual([makeEntry(1).id]);
     expect(plan.clashing).toEqual([makeEntry(1).id]);
     expect(verifyChain([...held, ...plan.accepted])).toMatchObject({ kind: "sound", count: 2 });
+  });
+});
+
+describe("planRetaking", () => {
+  const lines = extendChain(emptyChain("harbour"), [makeEntry(1), makeEntry(2), makeEntry(3)], received);
+
+  test("puts a log back as it was: number, hash and time of receipt", () => {
+    expect(planRetaking(lines, nothing).accepted).toEqual(lines);
+  });
+
+  test("after other lines numbers and chains anew, and keeps the time of receipt", () => {
+    const other = extendChain(emptyChain("harbour"), [makeEntry(9)], "2027-02-01T00:00:00Z");
+    const head = { seq: 1, hash: other[0]?.hash ?? "" };
+    const { accepted } = planRetaking(lines, { heads: new Map([["harbour", head]]), hashes: new Map() });
+    expect(accepted.map((one) => one.seq)).toEqual([2, 3, 4]);
+    expect(accepted.every((one) => one.received === received)).toBe(true);
+    expect(verifyChain([...other, ...accepted])).toMatchObject({ kind: "sound", count: 4 });
+  });
+
+  test("does not keep a hash that is not the line's", () => {
+    const forged = lines.map((one) => ({ ...one, received: "2026-01-01T00:00:00Z" }));
+    const { accepted } = planRetaking(forged, nothing);
+    expect(accepted[0]?.hash).not.toBe(lines[0]?.hash);
+    expect(verifyChain(accepted)).toMatchObject({ kind: "sound", count: 3 });
   });
 });
 

@@ -2,7 +2,7 @@ import { InputError, printGiven } from "#base";
 import { sha256 } from "@noble/hashes/sha2.js";
 import { bytesToHex } from "@noble/hashes/utils.js";
 import { canonicalText } from "./canonical.ts";
-import { chainText, emptyChain, hashText, type ChainHead } from "./chain.ts";
+import { chainText, emptyChain, followsOn, hashText, type ChainHead } from "./chain.ts";
 import type { Entry, KeptEntry } from "./entry.ts";
 
 /** What a store holds already, as far as it bears on the entries offered to it. */
@@ -42,35 +42,77 @@ export interface Intake {
  * @param received - RFC 3339 UTC instant at which the store takes them
  */
 export function planIntake(entries: readonly Entry[], held: Held, received: string): Intake {
-  const offered = sortOffered(entries, held.hashes);
+  const offers = entries.map((entry) => ({ entry, received }));
+  return planOffers(offers, held);
+}
+
+/**
+ * The same for lines that a log kept before: from an export, from a device that pulled them. They keep their time of
+ * receipt. One that follows on what is here keeps its number and hash too, so that a log put back whole has the heads
+ * it had; any other is numbered and chained anew.
+ *
+ * @param kept - lines in the order offered; of one place in order of seq
+ * @param held - what the store holds, read under the lock under which it will write
+ */
+export function planRetaking(kept: readonly KeptEntry[], held: Held): Intake {
+  const offers = kept.map((one) => ({ entry: one.entry, received: one.received, before: one }));
+  return planOffers(offers, held);
+}
+
+/**
+ * A line that no log kept before, for taking it in one piece with some that one did: it is numbered and chained where it
+ * comes to stand.
+ *
+ * @param received - RFC 3339 UTC instant at which the store takes it
+ */
+export function newAmongRetaken(entry: Entry, received: string): KeptEntry {
+  return { entry, received, seq: 0, hash: "" };
+}
+
+interface Offer {
+  readonly entry: Entry;
+  readonly received: string;
+  /** As a log kept it before. */
+  readonly before?: KeptEntry;
+}
+
+function planOffers(offers: readonly Offer[], held: Held): Intake {
+  const offered = sortOffered(offers, held.hashes);
   const heads = new Map<string, ChainHead>();
-  const accepted = offered.fresh.map(({ entry, form }): KeptEntry => {
-    const head = heads.get(entry.place) ?? held.heads.get(entry.place) ?? emptyChain(entry.place);
-    const next = { seq: head.seq + 1, hash: chainText(head.hash, form.text) };
-    heads.set(entry.place, next);
-    return { entry, ...next, received };
+  const accepted = offered.fresh.map(({ offer, form }) => {
+    const { place } = offer.entry;
+    const head = heads.get(place) ?? held.heads.get(place) ?? emptyChain(place);
+    const kept = keepAfter(head, offer, form.text);
+    heads.set(place, { seq: kept.seq, hash: kept.hash });
+    return kept;
   });
   const forms = offered.fresh.map((fresh) => fresh.form);
   return { accepted, forms, repeated: offered.repeated, clashing: offered.clashing, heads };
 }
 
+function keepAfter(head: ChainHead, { entry, received, before }: Offer, text: string): KeptEntry {
+  const fits = before !== undefined && followsOn(head, before);
+  return { entry, seq: head.seq + 1, hash: fits ? before.hash : chainText(head.hash, text, received), received };
+}
+
 interface Offered {
-  readonly fresh: { readonly entry: Entry; readonly form: EntryForm }[];
+  readonly fresh: { readonly offer: Offer; readonly form: EntryForm }[];
   readonly repeated: string[];
   readonly clashing: string[];
 }
 
-function sortOffered(entries: readonly Entry[], held: ReadonlyMap<string, string>): Offered {
+function sortOffered(offers: readonly Offer[], held: ReadonlyMap<string, string>): Offered {
   const offered: Offered = { fresh: [], repeated: [], clashing: [] };
   const fresh = new Map<string, string>();
-  for (const entry of entries) {
-    const text = canonicalText(entry);
+  for (const offer of offers) {
+    const { id } = offer.entry;
+    const text = canonicalText(offer.entry);
     const form = { text, hash: hashText(text) };
-    const before = held.get(entry.id) ?? fresh.get(entry.id);
-    if (before !== undefined) (before === form.hash ? offered.repeated : offered.clashing).push(entry.id);
+    const before = held.get(id) ?? fresh.get(id);
+    if (before !== undefined) (before === form.hash ? offered.repeated : offered.clashing).push(id);
     else {
-      fresh.set(entry.id, form.hash);
-      offered.fresh.push({ entry, form });
+      fresh.set(id, form.hash);
+      offered.fresh.push({ offer, form });
     }
   }
   return offered;

@@ -68,8 +68,19 @@ export class Timeline {
 
   /** Ids of the newest entries that no other names, oldest first, at most `limit`. */
   heads(limit: number): readonly string[] {
-    const placed = this.#ancestry.heads().map(placeEntry).sort(comparePlaced);
-    return placed.slice(-limit).map((one) => one.entry.id);
+    const heads = this.#ancestry.heads();
+    const found: string[] = [];
+    const most = Math.min(limit, heads.size);
+    for (let at = this.#placed.length - 1; found.length < most; at--) {
+      const { id } = this.#placed[at]!.entry;
+      if (heads.has(id)) found.push(id);
+    }
+    return found.reverse();
+  }
+
+  /** Ends a reading: lets go of what only helped with it. */
+  rest(): void {
+    this.#ancestry.rest();
   }
 
   /** The entries not had before, and whether any of them was named by one that came before it. */

@@ -65,7 +65,7 @@ describe("validateEntry", () => {
     expect(codesOf({ ...makeEntry(1), body: { note: "x".repeat(65_000) } })).toEqual([]);
   });
 
-  test("collects every fault, each with field, what was got, what is allowed and a remedy", () => {
+  test("LOG-12 collects every fault, each with field, what was got, what is allowed and a remedy", () => {
     const given = { ...makeStrike(2, 1), id: "7", at: "noon", extra: nest(50_000), body: {} };
     expect(codesOf(given)).toEqual(["LG-102", "LG-103", "LG-107", "LG-114", "LG-115"]);
     expect(() => validateEntry(given, "line 7")).toThrow(
