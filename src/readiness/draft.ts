@@ -1,6 +1,9 @@
 import type { Pattern } from "#kit";
 import type { Entry, History } from "#log";
-import type { Difference, KitState, Mark, Turnaround } from "./state.ts";
+import { Differences } from "./drafts/differences.ts";
+import { Positions } from "./drafts/positions.ts";
+import { Waiting } from "./drafts/waiting.ts";
+import type { Difference, Finding, KitState, Mark, Run, Turnaround } from "./state.ts";
 
 /** Pattern versions to be had here, by "id@version". */
 export type PatternShelf = ReadonlyMap<string, Pattern>;
@@ -9,11 +12,20 @@ export type Mutable<T> = { -readonly [Key in keyof T]: T[Key] };
 
 /**
  * A kit while entries are folded into it. Each part is copied the first time it is written, so a batch of entries costs
- * one copy of what it touches and the state it started from stays as it was.
+ * one copy of what it touches and the state it started from stays as it was. What grows with the log is looked up here,
+ * never searched: a line costs the same however many there are.
  */
 export class KitDraft {
   kit: Mutable<KitState>;
+  readonly waiting: Waiting;
+  readonly #differences: Differences;
+  readonly #others: Map<string, Mutable<Turnaround>>;
+  readonly #closed: Positions;
+  readonly #findings: Positions;
+  readonly #runs: Positions;
+  readonly #untold = new Set<string>();
   private owned = new Set<object>();
+  private isOthersChanged = false;
 
   constructor(
     before: KitState,
@@ -21,6 +33,13 @@ export class KitDraft {
     private readonly patterns: PatternShelf,
   ) {
     this.kit = { ...before };
+    this.waiting = new Waiting(before.waiting ?? [], history);
+    this.#differences = new Differences(before.toSettle);
+    this.#others = new Map(before.otherTurnarounds?.map((other) => [other.id, other]));
+    this.#closed = new Positions(before.turnarounds.map(({ id }) => id));
+    this.#findings = new Positions(before.findings.map(({ id }) => id));
+    for (const { id } of this.openTurnarounds()) this.#untold.add(id);
+    this.#runs = new Positions(before.runs.map(({ turnaround = "" }) => turnaround));
   }
 
   /** The pattern the kit is built to at this point of its log; before its enrolment came, the one the entry names. */
@@ -30,6 +49,7 @@ export class KitDraft {
 
   /** The kit as it stands, never written to again by this draft; what is folded in later goes to a copy. */
   release(): KitState {
+    this.writeOut();
     const done = this.kit;
     this.kit = { ...done };
     this.owned = new Set();
@@ -60,28 +80,85 @@ export class KitDraft {
   /** The turnaround to write to, if it has been heard of. */
   knownTurnaround(id: string): Mutable<Turnaround> | undefined {
     if (this.kit.turnaround?.id === id) return (this.kit.turnaround = this.part(this.kit.turnaround));
-    return this.writableIn("otherTurnarounds", id) ?? this.writableIn("turnarounds", id);
+    const other = this.#others.get(id);
+    if (other) return this.putOther(this.part(other));
+    const at = this.#closed.of(id);
+    if (at === undefined) return undefined;
+    const list = this.list(this.kit.turnarounds);
+    this.kit.turnarounds = list;
+    return (list[at] = this.part(list[at]!));
   }
 
   /** Begins a turnaround; a second one open at once stands beside the first until that is settled. */
   beginTurnaround(id: string, entry: Entry): Mutable<Turnaround> {
     const begun: Mutable<Turnaround> = this.part(blankTurnaround(id, entry));
+    this.#untold.add(id);
     if (!this.kit.turnaround) return (this.kit.turnaround = begun);
-    this.kit.otherTurnarounds = [...this.list(this.kit.otherTurnarounds), begun];
-    return begun;
+    this.kit.otherTurnarounds ??= [];
+    return this.putOther(begun);
+  }
+
+  /** Turnarounds that are open, the first one first. */
+  *openTurnarounds(): Iterable<Turnaround> {
+    if (this.kit.turnaround) yield this.kit.turnaround;
+    yield* this.#others.values();
+  }
+
+  /**
+   * Ids of the open turnarounds that are to be told what the kit met.
+   *
+   * @param isNews - it met something that none of them knows
+   */
+  takeUntold(isNews: boolean): readonly string[] {
+    const isOpen = (id: string) => this.kit.turnaround?.id === id || this.#others.has(id);
+    const ids = isNews ? [...this.openTurnarounds()].map(({ id }) => id) : [...this.#untold].filter(isOpen);
+    this.#untold.clear();
+    return ids;
   }
 
   /** Moves a turnaround among the closed ones. */
   closeTurnaround(turnaround: Mutable<Turnaround>, closed: NonNullable<Turnaround["closed"]>): void {
     turnaround.closed = closed;
-    const others = (this.kit.otherTurnarounds ?? []).filter((other) => other.id !== turnaround.id);
+    this.isOthersChanged = this.#others.delete(turnaround.id) || this.isOthersChanged;
     if (this.kit.turnaround?.id === turnaround.id) delete this.kit.turnaround;
-    const next = this.kit.turnaround ?? others.shift();
+    const next = this.kit.turnaround ?? this.shiftOther();
     if (next) this.kit.turnaround = next;
-    if (others.length > 0) this.kit.otherTurnarounds = others;
-    else delete this.kit.otherTurnarounds;
-    this.kit.turnarounds = this.list(this.kit.turnarounds);
-    (this.kit.turnarounds as Turnaround[]).push(turnaround);
+    if (this.#others.size === 0) delete this.kit.otherTurnarounds;
+    const list = this.list(this.kit.turnarounds);
+    this.kit.turnarounds = list;
+    this.#closed.note(turnaround.id, list.push(turnaround) - 1);
+  }
+
+  /** Adds a finding, unless one of its id is there. */
+  addFinding(finding: Finding): boolean {
+    if (this.#findings.of(finding.id) !== undefined) return false;
+    const findings = this.list(this.kit.findings);
+    this.#findings.note(finding.id, findings.push(finding) - 1);
+    this.kit.findings = findings;
+    return true;
+  }
+
+  /** The finding to write to, if it has been heard of. */
+  finding(id: string): Mutable<Finding> | undefined {
+    const at = this.#findings.of(id);
+    if (at === undefined) return undefined;
+    const findings = this.list(this.kit.findings);
+    this.kit.findings = findings;
+    return (findings[at] = this.part(findings[at]!));
+  }
+
+  run(turnaround: string): Run | undefined {
+    const at = this.#runs.of(turnaround);
+    return at === undefined ? undefined : this.kit.runs[at];
+  }
+
+  /** Adds to what is known of a turnaround's run. */
+  putRun(turnaround: string, found: Partial<Run>, entry: Entry): void {
+    const runs = this.list(this.kit.runs);
+    const at = this.#runs.of(turnaround);
+    if (at === undefined) this.#runs.note(turnaround, runs.push({ turnaround, at: entry.at, ...found }) - 1);
+    else runs[at] = { ...runs[at]!, ...found };
+    this.kit.runs = runs;
   }
 
   /** True where the entry was made on another device without sight of what the mark stands for. */
@@ -91,18 +168,40 @@ export class KitDraft {
 
   /** Notes a difference to settle; a third opinion on the same thing joins the first two. */
   differ(what: Omit<Difference, "entries" | "marks">, marks: readonly Mark[]): void {
-    const known = this.kit.toSettle.find((one) => isAboutSame(one, what));
-    const all = [...new Map([...(known?.marks ?? []), ...marks].map((mark) => [mark.entry, mark])).values()];
-    const difference = { ...what, entries: all.map((mark) => mark.entry), marks: all.map(bareMark) };
-    this.kit.toSettle = [...this.kit.toSettle.filter((one) => one !== known), difference];
+    this.#differences.note(what, marks);
   }
 
-  private writableIn(where: "otherTurnarounds" | "turnarounds", id: string): Mutable<Turnaround> | undefined {
-    const at = this.kit[where]?.findLastIndex((turnaround) => turnaround.id === id) ?? -1;
-    if (at < 0) return undefined;
-    const list = this.list(this.kit[where]);
-    this.kit[where] = list;
-    return (list[at] = this.part(list[at]!));
+  /** Takes out the differences that one entry settles, of which every entry was looked at. */
+  takeSettled(stands: string, looked: ReadonlySet<string>): readonly Difference[] {
+    return this.#differences.take(stands, looked);
+  }
+
+  /** Does something that settles a difference, and makes none. */
+  quietly(act: () => void): void {
+    this.#differences.quietly(act);
+  }
+
+  private shiftOther(): Mutable<Turnaround> | undefined {
+    for (const [id, other] of this.#others) {
+      this.#others.delete(id);
+      this.isOthersChanged = true;
+      return other;
+    }
+    return undefined;
+  }
+
+  private putOther(turnaround: Mutable<Turnaround>): Mutable<Turnaround> {
+    this.#others.set(turnaround.id, turnaround);
+    this.isOthersChanged = true;
+    return turnaround;
+  }
+
+  private writeOut(): void {
+    this.kit.toSettle = this.#differences.changed() ?? this.kit.toSettle;
+    const waiting = this.waiting.changed();
+    if (waiting !== undefined && this.kit.waiting !== undefined) this.kit.waiting = waiting;
+    if (this.isOthersChanged && this.kit.otherTurnarounds) this.kit.otherTurnarounds = [...this.#others.values()];
+    this.isOthersChanged = false;
   }
 }
 
@@ -126,11 +225,4 @@ function blankTurnaround(id: string, entry: Entry): Turnaround {
     timers: {},
     measured: [],
   };
-}
-
-type About = Omit<Difference, "entries" | "marks">;
-
-function isAboutSame(one: About, other: About): boolean {
-  const fields = ["what", "turnaround", "step", "check", "item"] as const;
-  return fields.every((field) => one[field] === other[field]);
 }

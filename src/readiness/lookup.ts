@@ -1,4 +1,4 @@
-import type { Check, Item, Mode, Pattern, StageId, Step } from "#kit";
+import { isCalledFor, type Check, type Item, type Met, type Mode, type Pattern, type StageId, type Step } from "#kit";
 
 /** A pattern with its parts by id, for rules that look many of them up. */
 export interface Lookup {
@@ -11,15 +11,24 @@ export interface Lookup {
 
 export type PlacedStep = Step & { readonly stage: StageId };
 
-/** Puts a pattern's parts in reach by id. */
-export function lookUp(pattern: Pattern): Lookup {
+/**
+ * Puts a pattern's parts in reach by id. A step that belongs to what the kit has not met may be left out, and so counts as
+ * optional.
+ *
+ * @param met - what the kit met in use since it was last sealed
+ */
+export function lookUp(pattern: Pattern, met: readonly Met[] = []): Lookup {
   return {
     pattern,
     items: byId(pattern.items),
     modes: byId(pattern.modes),
     checks: byId(pattern.checks),
-    steps: byId(pattern.stages.flatMap((stage) => stage.steps.map((step) => ({ ...step, stage: stage.id })))),
+    steps: byId(pattern.stages.flatMap((stage) => stage.steps.map((step) => placed(step, stage.id, met)))),
   };
+}
+
+function placed(step: Step, stage: StageId, met: readonly Met[]): PlacedStep {
+  return { ...step, stage, optional: step.optional || !isCalledFor(step, met) };
 }
 
 /** Ids of the steps that renew an item, or that stow it where none does. */

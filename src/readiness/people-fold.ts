@@ -1,8 +1,9 @@
 import { shorterSpan, parseSpan, type Span } from "#base";
 import type { Entry } from "#log";
 import { markOf } from "./draft.ts";
-import type { PatternBodies, PeopleBodies, PlaceBodies } from "./kinds.ts";
-import type { Device, Person, Place, Mark } from "./state.ts";
+import type { ReportsDraft } from "./drafts/reports-draft.ts";
+import type { BoatBodies, PatternBodies, PeopleBodies, PlaceBodies } from "./kinds/kinds.ts";
+import type { Device, Mark, Person, Place, RescueBoat } from "./state.ts";
 
 /** How long things last at this station, where it is stricter than the patterns. */
 export interface StationPolicy {
@@ -16,16 +17,18 @@ export interface StationPolicy {
 export interface StationState {
   readonly name: string;
   readonly policy: StationPolicy;
+  /** Lines that the database had lost and devices gave back, oldest first; absent where that never happened. */
+  readonly broughtBack?: readonly BroughtBack[];
 }
 
-/** A step that somebody found wrong, impossible or unclear, and what the pattern's owner said. */
-export interface StepReport extends Mark {
-  readonly step: string;
-  readonly what: "wrong" | "impossible" | "unclear";
-  readonly pattern?: string;
-  readonly note?: string;
-  readonly kit?: string;
-  readonly answer?: Mark & { readonly text: string };
+/** Lines that a device brought which it had not written: mostly after the station was put back to an earlier copy. */
+export interface BroughtBack extends Mark {
+  readonly lines: readonly string[];
+  /**
+   * `vouched`: the station once kept them; `word`: nothing shows that, an administrator said so. `handed`: it never had
+   * them, another device had handed them over, and an administrator said that they are genuine.
+   */
+  readonly how: "vouched" | "word" | "handed";
 }
 
 /** A person after one more entry. Who left may join again. */
@@ -35,6 +38,11 @@ export function applyPersonEntry(before: Person | undefined, entry: Entry): Pers
     return { ...person, ...(entry.body as PeopleBodies["person-joined"]), left: false };
   }
   if (entry.kind === "person-changed") return { ...person, ...(entry.body as PeopleBodies["person-changed"]) };
+  if (entry.kind === "hours-set") return { ...person, hours: (entry.body as PeopleBodies["hours-set"]).hours };
+  if (entry.kind === "absence-set") {
+    const absence = { ...markOf(entry), ...(entry.body as PeopleBodies["absence-set"]) };
+    return { ...person, away: [...(person.away ?? []), absence] };
+  }
   return entry.kind === "person-left" ? { ...person, left: true } : person;
 }
 
@@ -50,7 +58,16 @@ export function applyPlaceEntry(before: Place | undefined, entry: Entry): Place 
   const id = idOf(entry.subject);
   const place = before ?? { id, name: id, strength: 0, zone: "UTC", closed: false };
   if (entry.kind === "place-set") return { ...place, ...(entry.body as PlaceBodies["place-set"]), closed: false };
+  if (entry.kind === "shelves-set") return { ...place, ...(entry.body as PlaceBodies["shelves-set"]) };
   return entry.kind === "place-closed" ? { ...place, closed: true } : place;
+}
+
+/** A rescue boat after one more entry; undefined until she is set for the first time. Set again she is back. */
+export function applyBoatEntry(before: RescueBoat | undefined, entry: Entry): RescueBoat | undefined {
+  if (entry.kind === "boat-set") {
+    return { id: idOf(entry.subject), ...(entry.body as BoatBodies["boat-set"]), retired: false };
+  }
+  return before && entry.kind === "boat-retired" ? { ...before, retired: true } : before;
 }
 
 /** The station after one more entry; each policy named replaces the one before it. */
@@ -59,23 +76,28 @@ export function applyStationEntry(before: StationState | undefined, entry: Entry
   if (entry.kind === "station-named") {
     return { ...station, name: (entry.body as PlaceBodies["station-named"]).name };
   }
+  if (entry.kind === "lines-brought-back" || entry.kind === "lines-handed-in") return noteBroughtBack(station, entry);
   if (entry.kind !== "policy-set") return station;
   const said = Object.entries(entry.body as PlaceBodies["policy-set"]);
   const policy = Object.fromEntries(said.map(([name, text]) => [name, parseSpan(text, name)]));
   return { ...station, policy: { ...station.policy, ...policy } };
 }
 
-/** Reports about a pattern's steps after one more entry. */
-export function applyPatternEntry(before: readonly StepReport[] | undefined, entry: Entry): readonly StepReport[] {
-  const reports = before ?? [];
+function noteBroughtBack(station: StationState, entry: Entry): StationState {
+  const { lines, by = "handed" } = entry.body as Partial<PlaceBodies["lines-brought-back"]> &
+    PlaceBodies["lines-handed-in"];
+  return { ...station, broughtBack: [...(station.broughtBack ?? []), { ...markOf(entry), lines, how: by }] };
+}
+
+/** Folds one more entry into the reports about a pattern's steps. */
+export function applyToReports(draft: ReportsDraft, entry: Entry): void {
   if (entry.kind === "step-reported") {
     const pattern = entry.pattern === undefined ? {} : { pattern: entry.pattern };
-    return [...reports, { ...markOf(entry), ...pattern, ...(entry.body as PatternBodies["step-reported"]) }];
+    draft.add({ ...markOf(entry), ...pattern, ...(entry.body as PatternBodies["step-reported"]) });
+  } else if (entry.kind === "report-answered") {
+    const { report, answer } = entry.body as PatternBodies["report-answered"];
+    draft.answer(report, { ...markOf(entry), text: answer });
   }
-  if (entry.kind !== "report-answered") return reports;
-  const { report, answer } = entry.body as PatternBodies["report-answered"];
-  const said = { ...markOf(entry), text: answer };
-  return reports.map((one) => (one.entry === report ? { ...one, answer: said } : one));
 }
 
 /** What holds for a kit: the pattern's own span, or the station's where that is shorter. */

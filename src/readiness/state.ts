@@ -1,5 +1,18 @@
-import type { Effect, StageId } from "#kit";
-import type { Answer, DeliveryMeasured, Fitted, PhotoRef, Remedy, Role, StepAnswer, Value } from "./kinds.ts";
+import type { Effect, Met, StageId } from "#kit";
+import type {
+  Answer,
+  BoatSetting,
+  CountedAs,
+  DeliveryMeasured,
+  Fitted,
+  PhotoRef,
+  Remedy,
+  Role,
+  StepAnswer,
+  Value,
+} from "./kinds/kinds.ts";
+import type { Drawn, ItemRobbed, Shelf } from "./kinds/stock-kinds.ts";
+import type { PlannedWork, WorkKind } from "./kinds/work-kinds.ts";
 
 /** Who and when: the part of an entry that every derived fact keeps, so that it can be traced back. */
 export interface Mark {
@@ -21,6 +34,8 @@ export interface KitState {
   readonly retired?: Mark & { readonly reason: string };
   /** By item id: what is fitted now. */
   readonly contents: Readonly<Record<string, FittedItem>>;
+  /** By item id: dates read off what is fitted now; absent where none was. */
+  readonly dates?: Readonly<Record<string, DatesRead>>;
   /** The seal on record; absent while open or before the first sealing. */
   readonly seal?: Mark & { readonly number: string };
   readonly seals: readonly (Mark & { readonly number: string; readonly what: "fitted" | "seen" | "broken" })[];
@@ -37,7 +52,9 @@ export interface KitState {
   readonly custody:
     | { readonly kind: "here" }
     | (Mark & { readonly kind: "away"; readonly to: string; readonly casualty?: string })
-    | (Mark & { readonly kind: "back"; readonly exposure?: readonly string[] });
+    | (Mark & { readonly kind: "back"; readonly exposure?: readonly Met[]; readonly counted?: readonly CountedAs[] });
+  /** What it met in use, one for each return, until it is sealed again; absent where it met nothing. */
+  readonly met?: readonly MetUse[];
   /** The last move to another place. */
   readonly moved?: Mark;
   readonly lastMuster?: Mark & { readonly seal: string };
@@ -46,14 +63,67 @@ export interface KitState {
   readonly runs: readonly Run[];
   /** What two devices did to this kit without sight of each other, and nobody has settled. */
   readonly toSettle: readonly Difference[];
+  /** What people said of work that is due on it; absent where nobody said anything, or it is done. */
+  readonly work?: Readonly<Partial<Record<WorkKind, WorkSaid>>>;
+  /** Its openings as they were planned and accepted, those done left out; absent where none are. */
+  readonly planned?: Mark & { readonly openings: readonly PlannedWork[] };
   /** Newest entries of this subject: what a new entry names in `after`. */
   readonly heads: readonly string[];
+  /** Parts taken off a shelf for it; absent where none was. */
+  readonly drawn?: readonly DrawnUse[];
+  /** What was taken from it for other kits; absent where nothing was. */
+  readonly robbed?: readonly (Mark & ItemRobbed)[];
   /** Ids of remedies and proofs that came before their finding in order, by a clock that was wrong. */
   readonly waiting?: readonly string[];
 }
 
+/** A part taken off a shelf for one item of a kit. */
+export type DrawnUse = Mark &
+  Drawn & {
+    readonly item: string;
+    readonly count: number;
+    /** The turnaround in which it was fitted; the finding that it remedies. */
+    readonly turnaround?: string;
+    readonly finding?: string;
+  };
+
+/** What people said of one piece of work. */
+export interface WorkSaid {
+  /** Who took it; several where they did so without sight of each other. */
+  readonly takers: readonly (Mark & { readonly person: string })[];
+  /** The day it is to be done. */
+  readonly day?: Mark & { readonly day: string };
+  readonly putOff?: Mark & { readonly until: string; readonly reason: string };
+}
+
+/** What a kit met in one use. Its mark is the return. */
+export type MetUse = Mark & {
+  readonly what: readonly Met[];
+  /** RFC 3339, when it last pumped, where somebody knows. */
+  readonly stopped?: string;
+  /** The first flush since. */
+  readonly flushed?: Mark;
+};
+
 /** What is fitted now, and the turnaround that fitted it. */
-export type FittedItem = Fitted & { readonly mark: Mark; readonly turnaround?: string; readonly step?: string };
+export type FittedItem = Fitted & {
+  readonly mark: Mark;
+  readonly turnaround?: string;
+  readonly step?: string;
+  /** The shelf that it came off. */
+  readonly drawn?: Drawn;
+  /** Id of the kit that it was taken from. */
+  readonly robbed?: string;
+};
+
+/** What was read off an item since it was fitted. `cannot`: the last look, where no date could be read. */
+export interface DatesRead {
+  readonly printed?: string;
+  readonly fitted?: string;
+  readonly made?: string;
+  readonly cannot?: true;
+  readonly mark: Mark;
+}
 
 export interface Finding {
   readonly id: string;
@@ -79,6 +149,8 @@ export interface Turnaround {
   readonly because: string;
   /** With the seal as it was read, and as it stood on record, if one did. */
   readonly opened: Mark & { readonly sealSeen: string; readonly sealOnRecord?: string };
+  /** What the kit met before it: steps that belong to it must be answered too. Absent where it met nothing. */
+  readonly met?: readonly Met[];
   /** Latest standing answer by "step" or "step/check". */
   readonly answers: Readonly<Record<string, StepAnswer & { readonly mark: Mark }>>;
   readonly timers: Readonly<Record<string, TimerState>>;
@@ -99,9 +171,12 @@ export interface TimerState {
   readonly mark: Mark;
 }
 
-/** One start or proof run, drawn from a turnaround, for trends. */
+/** One start or proof run, for trends: drawn from a turnaround, or from a casualty's sheet. */
 export interface Run {
-  readonly turnaround: string;
+  /** Of one of its turnarounds. */
+  readonly turnaround?: string;
+  /** Of the sheet of this casualty, where the kit pumped or would not start. */
+  readonly casualty?: { readonly id: string; readonly name: string };
   readonly at: string;
   readonly pulls?: number;
   /** Step at which they were counted: the first start of the turnaround. */
@@ -109,7 +184,14 @@ export interface Run {
   readonly started?: boolean;
   readonly primeSeconds?: number;
   readonly primed?: boolean;
+  /** Measured over expected flow in a proof run. */
   readonly ratio?: number;
+  /** On a casualty: how long it ran in all [s]. */
+  readonly ran?: number;
+  /** On a casualty, RFC 3339: when it last stopped. */
+  readonly stopped?: string;
+  /** On a casualty: what the soundings showed of its stated delivery there; an estimate, not a proof run. */
+  readonly seen?: { readonly p05: number; readonly p50: number; readonly p95: number };
 }
 
 export interface Difference {
@@ -121,6 +203,16 @@ export interface Difference {
   readonly step?: string;
   readonly check?: string;
   readonly item?: string;
+}
+
+/** A step that somebody found wrong, impossible or unclear, and what the pattern's owner said. */
+export interface StepReport extends Mark {
+  readonly step: string;
+  readonly what: "wrong" | "impossible" | "unclear";
+  readonly pattern?: string;
+  readonly note?: string;
+  readonly kit?: string;
+  readonly answer?: Mark & { readonly text: string };
 }
 
 export type DifferenceKind = "enrolled" | "answer" | "timer" | "seal" | "turnaround" | "custody" | "contents" | "place";
@@ -173,6 +265,17 @@ export interface Person {
   readonly name: string;
   readonly role: Role;
   readonly left: boolean;
+  /** Hours a week for work on kits [h]; absent where nobody said. */
+  readonly hours?: number;
+  /** Days away, both included; absent where nobody said any. */
+  readonly away?: readonly Absence[];
+}
+
+/** Days on which a person is not there, both included. */
+export interface Absence extends Mark {
+  readonly from: string;
+  readonly to: string;
+  readonly note?: string;
 }
 
 export interface Place {
@@ -182,6 +285,14 @@ export interface Place {
   readonly strength: number;
   readonly zone: string;
   readonly closed: boolean;
+  /** In the order in which a muster goes round; absent where none was set. */
+  readonly shelves?: readonly Shelf[];
+}
+
+/** A boat of the station that takes kits to a casualty. */
+export interface RescueBoat extends BoatSetting {
+  readonly id: string;
+  readonly retired: boolean;
 }
 
 export interface Device {

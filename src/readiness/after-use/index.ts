@@ -1,0 +1,3 @@
+export { COMMON_PRACTICE, sayMet } from "./common-practice.ts";
+export { afterMeeting, flushDue, type FlushDue } from "./flush-due.ts";
+export { metIn } from "./met-fold.ts";

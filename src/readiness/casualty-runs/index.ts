@@ -1,0 +1,1 @@
+export { casualtyRuns, withCasualtyRuns, type KitRun } from "./casualty-runs.ts";

@@ -1,0 +1,61 @@
+import { stageOfStep, type Pattern, type StageId } from "#kit";
+import type { Finding, KitState, Turnaround } from "../state.ts";
+
+/** What was found of faults that came unseen while the kit lay closed. */
+export interface HiddenRecord {
+  /** Modes found at its openings by which it would not have worked. */
+  readonly found: number;
+  /** How long it lay closed before those openings [s]. */
+  readonly lay: number;
+  /** Openings after a closing. */
+  readonly looks: number;
+}
+
+/** Stages in which it is asked to work: what is found there is a demand that failed, not a fault found by a look. */
+const ASKED: ReadonlySet<StageId> = new Set<StageId>(["prime", "run", "spare-start"]);
+
+/**
+ * Faults that came while a kit lay closed, found at its openings before it was asked to start: modes that ground it and
+ * that the pattern's troubles name as causes; every mode that grounds, where the pattern tells of no troubles.
+ *
+ * @param kit - as its entries tell it
+ * @param pattern - it is built to
+ * @returns modes found and the time it lay closed, from each closing to the next opening
+ */
+export function hiddenOf(
+  kit: Pick<KitState, "findings" | "turnarounds" | "turnaround">,
+  pattern: Pattern,
+): HiddenRecord {
+  const stopping = stoppingModes(pattern);
+  const closed = kit.turnarounds.filter(({ closed: one }) => one !== undefined && one.how !== "set-aside");
+  const opened = kit.turnaround ? [...closed, kit.turnaround] : closed;
+  let [found, lay, looks] = [0, 0, 0];
+  for (const [i, turnaround] of opened.entries()) {
+    const before = opened[i - 1]?.closed;
+    if (!before) continue;
+    looks += 1;
+    lay += Math.max(0, Date.parse(turnaround.opened.at) - Date.parse(before.at)) / 1000;
+    found += modesIn(kit.findings, turnaround, pattern, stopping).size;
+  }
+  return { found, lay, looks };
+}
+
+function modesIn(
+  findings: readonly Finding[],
+  { id }: Turnaround,
+  pattern: Pattern,
+  stopping: ReadonlySet<string>,
+): ReadonlySet<string> {
+  const own = findings.filter(({ turnaround, mode, step }) => {
+    const stage = step === undefined ? undefined : stageOfStep(pattern, step)?.id;
+    return turnaround === id && stopping.has(mode) && (stage === undefined || !ASKED.has(stage));
+  });
+  return new Set(own.map(({ mode }) => mode));
+}
+
+/** Modes by which a kit does not start, prime or deliver. */
+function stoppingModes({ modes, troubles = [] }: Pattern): ReadonlySet<string> {
+  const named = new Set(troubles.flatMap(({ causes }) => causes.flatMap(({ mode }) => mode ?? [])));
+  const grounding = modes.filter(({ effect }) => effect === "grounds").map(({ id }) => id);
+  return new Set(named.size === 0 ? grounding : grounding.filter((id) => named.has(id)));
+}

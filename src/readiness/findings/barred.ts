@@ -1,0 +1,117 @@
+import {
+  checkNamed,
+  forbiddenBy,
+  forbiddenByUnknown,
+  modeNamed,
+  stepNamed,
+  workOf,
+  type Pattern,
+  type Work,
+} from "#kit";
+import type { StepAnswer } from "../kinds/kinds.ts";
+import { lookUp, nameOfMode, type Lookup } from "../lookup.ts";
+import type { Finding, KitState, Turnaround } from "../state.ts";
+import { isGrounding, isRemedied } from "./finding-list.ts";
+import { proofSoFar } from "./proof-so-far.ts";
+import { wrongWithoutFinding } from "./loose-ends.ts";
+
+/** What keeps a step from being done: a fault that grounds, and the work of the step that it forbids. */
+export interface Bar {
+  /** The fault in words: "Fuel coupling: Coupling o-ring cut or missing". */
+  readonly words: string;
+  readonly works: readonly Work[];
+  /** The finding, where one was raised. */
+  readonly finding?: string;
+  /** The line it was found at, where it was found at one. */
+  readonly step?: string;
+}
+
+/** A turnaround as its steps are judged. */
+export interface AtWork {
+  readonly kit: KitState;
+  readonly turnaround: Turnaround;
+  readonly pattern: Pattern;
+}
+
+/**
+ * What bars a step: every open finding that grounds, about which nothing was done, or which a line found wrong again since, and every
+ * line found wrong without a finding, where it forbids work that the step does.
+ *
+ * What was measured at the step itself, and not answered yet, does not bar it: the answer is what is still to be given.
+ * A finding about which something was done bars no more: its proof may need the very work, such as a run under fuel.
+ *
+ * @param at - kit, turnaround and pattern
+ * @param step - id of the step
+ * @param check - the check of it that is asked; the one that found the fault may be made again
+ * @returns empty where the step may be done
+ */
+export function barsAt(at: AtWork, step: string, check?: string): readonly Bar[] {
+  const asked = stepNamed(at.pattern, step);
+  const work = asked ? workOf(asked) : [];
+  if (work.length === 0) return [];
+  return faultsOf(at).flatMap(({ forbids, check: foundBy, ...fault }) => {
+    const works = work.filter((one) => forbids.includes(one));
+    const isSame = fault.step === step && foundBy === check && check !== undefined;
+    const isMeasuredHere = fault.step === step && fault.finding === undefined && foundBy === undefined;
+    return works.length === 0 || isSame || isMeasuredHere ? [] : [{ ...fault, works }];
+  });
+}
+
+type Fault = Omit<Bar, "works"> & { readonly check?: string; readonly forbids: readonly Work[] };
+
+function faultsOf({ kit, turnaround, pattern }: AtWork): readonly Fault[] {
+  const lookup = lookUp(pattern);
+  const found = kit.findings
+    .filter((finding) => isGrounding(finding) && !isDoneAbout(finding, pattern, turnaround))
+    .map((finding) => ({
+      words: nameOfMode(lookup, finding.item, finding.mode),
+      finding: finding.id,
+      ...whereFound(finding),
+      forbids: forbiddenByFinding(pattern, finding),
+    }));
+  const loose = wrongWithoutFinding(kit, turnaround, lookup)
+    .filter(({ effect }) => effect === "grounds")
+    .map((line) => ({
+      words: `Found wrong, ${line.text}`,
+      ...whereFound(line),
+      forbids: forbiddenByLine(lookup, line.step, line.check),
+    }));
+  return [...found, ...loose];
+}
+
+function whereFound({ step, check }: { readonly step?: string; readonly check?: string }) {
+  return { ...(step !== undefined && { step }), ...(check !== undefined && { check }) };
+}
+
+/** True once something was done, and no line that proves it was found wrong again since. */
+function isDoneAbout(finding: Finding, pattern: Pattern, turnaround: Turnaround): boolean {
+  if (!isRemedied(finding)) return false;
+  return !proofSoFar(finding, pattern, turnaround).isRefuted;
+}
+
+function forbiddenByFinding(pattern: Pattern, finding: Finding): readonly Work[] {
+  const mode = modeNamed(pattern, finding.mode);
+  return mode ? forbiddenBy(pattern, mode) : forbiddenByUnknown(pattern, finding.step);
+}
+
+/** Nobody has said yet what is wrong there: all that the gravest of it may forbid. */
+function forbiddenByLine({ pattern }: Lookup, step: string, check: StepAnswer["check"]): readonly Work[] {
+  const finds = check === undefined ? [] : (checkNamed(pattern, check)?.finds ?? []);
+  const modes = finds.flatMap((id) => modeNamed(pattern, id) ?? []).filter(({ effect }) => effect === "grounds");
+  if (modes.length === 0) return forbiddenByUnknown(pattern, step);
+  return modes.flatMap((mode) => forbiddenBy(pattern, mode));
+}
+
+const WORDS: Readonly<Record<Work, string>> = {
+  fuel: "letting fuel flow",
+  start: "starting it",
+  spark: "making a spark",
+  water: "pumping water",
+  wrapping: "closing the wrapping",
+  lid: "closing the lid",
+};
+
+/** The work that is barred, in words: "letting fuel flow, starting it". */
+export function sayWorks(works: readonly Work[]): string {
+  return works.map((work) => WORDS[work]).join(", ");
+}

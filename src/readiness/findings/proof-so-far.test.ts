@@ -1,0 +1,79 @@
+import { describe, expect, it } from "vitest";
+import type { Pattern } from "#kit";
+import { Hand, kitOf, SAMPLE_PATTERN, seenRight } from "../kit/sample-kit.ts";
+import { answersAt } from "./answers-at.ts";
+import { proofSoFar } from "./proof-so-far.ts";
+
+/** The cells prove good by their date, by their volts, and by the torch they light. */
+const PATTERN: Pattern = {
+  ...SAMPLE_PATTERN,
+  modes: SAMPLE_PATTERN.modes.map((mode) => (mode.id === "cells-old" ? { ...mode, provedBy: ["light"] } : mode)),
+};
+const WHERE = { turnaround: "t1", step: "look-torch" };
+const LOW = { kind: "quantity", si: 1.1, dimension: "voltage", text: "1.1 V" } as const;
+
+function found(): Hand {
+  const by = new Hand().enrol().open();
+  by.write("step-answered", { ...WHERE, check: "light", answer: "seen" });
+  by.write("step-answered", { ...WHERE, check: "cell-date", answer: "seen", value: { kind: "date", date: "2027-03" } });
+  by.write("step-answered", { ...WHERE, check: "volts", answer: "wrong", value: LOW });
+  const raised = { finding: "f1", item: "cells", mode: "cells-old", effect: "grounds", photos: [] } as const;
+  by.write("finding-raised", { ...raised, ...WHERE, check: "volts" });
+  return by;
+}
+
+function soFar(by: Hand) {
+  const kit = kitOf(by);
+  return proofSoFar(kit.findings[0]!, PATTERN, kit.turnaround!);
+}
+
+const toDo = (by: Hand) =>
+  soFar(by)
+    .checks.filter(({ answered }) => !answered)
+    .map(({ check }) => check.id);
+
+describe("what the lines of a turnaround prove of a finding", () => {
+  it("is nothing before something was done, whatever was answered", () => {
+    expect(toDo(found())).toEqual(["cell-date", "volts", "light"]);
+  });
+
+  it("counts only answers since the remedy, those its mode names beside its own checks too", () => {
+    const by = found();
+    by.write("remedy-made", { finding: "f1", how: "mended", note: "New cells." });
+    expect(toDo(by)).toEqual(["cell-date", "volts", "light"]);
+    by.write("step-answered", seenRight("t1", { step: "look-torch", check: "volts" }));
+    expect(toDo(by)).toEqual(["cell-date", "light"]);
+    expect(soFar(by).proof).toBeUndefined();
+  });
+
+  it("is whole once every check was seen right again, with its readings", () => {
+    const by = found();
+    by.write("remedy-made", { finding: "f1", how: "mended", note: "New cells." });
+    for (const check of ["volts", "cell-date", "light"]) {
+      by.write("step-answered", seenRight("t1", { step: "look-torch", check }));
+    }
+    const { proof } = soFar(by);
+    expect(proof?.checks.map(({ check, answer }) => `${check} ${answer}`)).toEqual([
+      "cell-date seen",
+      "volts seen",
+      "light seen",
+    ]);
+    by.write("finding-proved", proof!);
+    expect(kitOf(by).findings[0]).toMatchObject({ closed: { by: "ann" } });
+    by.write("step-answered", { ...WHERE, check: "light", answer: "wrong" });
+    expect(soFar(by).proof).toBeUndefined();
+  });
+});
+
+describe("the answers given at one line", () => {
+  it("are all kept, oldest first: 1.1 V, then 1.52 V", () => {
+    const by = found();
+    by.write("step-answered", seenRight("t1", { step: "look-torch", check: "volts" }));
+    const given = answersAt(by.entries, { ...WHERE, check: "volts" });
+    expect(given.map(({ answer }) => answer.value?.kind === "quantity" && answer.value.text)).toEqual([
+      "1.1 V",
+      "1.52 V",
+    ]);
+    expect(answersAt(by.entries, { ...WHERE, turnaround: "t2", check: "volts" })).toEqual([]);
+  });
+});

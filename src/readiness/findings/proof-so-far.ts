@@ -1,0 +1,59 @@
+import type { Check, Pattern } from "#kit";
+import { stepOfCheck } from "#kit";
+import type { Bodies, StepAnswer } from "../kinds/kinds.ts";
+import type { Finding, Mark, Turnaround } from "../state.ts";
+import { isRemedied, proofWanted } from "./finding-list.ts";
+
+/** How far the lines of a turnaround have proved a finding put right. */
+export interface ProofSoFar {
+  /** Every check its proof needs, with the answer given since something was last done about it. */
+  readonly checks: readonly CheckSoFar[];
+  /** True where one of them was found wrong again: more has to be done. */
+  readonly isRefuted: boolean;
+  /** What the proof says once every check was seen right; absent before. */
+  readonly proof?: Bodies["finding-proved"];
+}
+
+export interface CheckSoFar {
+  readonly check: Check;
+  /** The step that asks it, where one does. */
+  readonly step?: string;
+  readonly answered?: StepAnswer & { readonly mark: Mark };
+}
+
+/**
+ * What a turnaround's own lines prove of a finding: each check of its proof, answered again after the last remedy.
+ *
+ * An answer from before the remedy proves nothing, and without a remedy nothing is proved yet.
+ */
+export function proofSoFar(finding: Finding, pattern: Pattern, turnaround: Turnaround): ProofSoFar {
+  const done = finding.remedies.findLast(({ remedy }) => remedy.how !== "lived-with");
+  const checks = proofWanted(finding, pattern).map((check): CheckSoFar => {
+    const step = stepOfCheck(pattern, check.id)?.id;
+    const answered = done && newestSince(turnaround, check.id, done);
+    return { check, ...(step !== undefined && { step }), ...(answered && { answered }) };
+  });
+  const isWhole =
+    isRemedied(finding) && checks.length > 0 && checks.every(({ answered }) => answered?.answer === "seen");
+  const isRefuted = checks.some(({ answered }) => answered?.answer === "wrong");
+  return isWhole ? { checks, isRefuted, proof: proofOf(finding, turnaround, checks) } : { checks, isRefuted };
+}
+
+function newestSince(turnaround: Turnaround, check: string, done: Mark) {
+  const given = Object.values(turnaround.answers).filter((one) => one.check === check && isAfter(one.mark, done));
+  return given.toSorted((one, other) => (isAfter(one.mark, other.mark) ? -1 : 1))[0];
+}
+
+function isAfter(one: Mark, other: Mark): boolean {
+  const apart = Date.parse(one.at) - Date.parse(other.at);
+  return apart > 0 || (apart === 0 && one.entry > other.entry);
+}
+
+function proofOf(finding: Finding, turnaround: Turnaround, checks: readonly CheckSoFar[]): Bodies["finding-proved"] {
+  const repeated = checks.map(({ check, answered }) => ({
+    check: check.id,
+    answer: "seen" as const,
+    ...(answered?.value && { value: answered.value }),
+  }));
+  return { finding: finding.id, checks: repeated, turnaround: turnaround.id };
+}

@@ -1,0 +1,1 @@
+export { CasualtyJoiner, mergeLines, sheetIds } from "./join-casualties.ts";

@@ -1,0 +1,113 @@
+import { isDate, isInstant, isMonth, isZone, parseSpan, dimensions } from "#base";
+import { isInbornName } from "#log";
+import { z } from "zod";
+
+/* Words of which bodies are made. Sizes are generous for people and small for machines. */
+
+const ID = /^[A-Za-z0-9][A-Za-z0-9._@-]{0,95}$/;
+
+/** An id of anything: letters, digits, and . _ @ - */
+export const id = z
+  .string()
+  .refine((text) => ID.test(text) && !isInbornName(text), { error: "an id of 1 to 96 letters, digits, . _ @ or -" });
+
+/** One line a person wrote, at most so many characters. */
+export const line = (longest: number) =>
+  z
+    .string()
+    .max(longest, { error: `at most ${longest} characters` })
+    .refine((text) => text.trim() !== "", { error: "some words" });
+
+/** What a person may add in their own words. */
+export const note = line(2_000);
+
+/** A reason that must be given. */
+export const reason = line(1_000);
+
+/** A seal number as read; empty where no seal was found. */
+export const sealSeen = z.string().max(40, { error: "at most 40 characters" });
+
+/** A seal number that was fitted. */
+export const sealNumber = line(40);
+
+/** A day, or a month that means its last day. */
+export const dayOrMonth = z
+  .string()
+  .refine((text) => isDate(text) || isMonth(text), { error: 'a day "2027-03-14" or a month "2027-03"' });
+
+/** An instant with its offset. */
+export const instant = z.string().refine(isInstant, { error: "an instant with its offset" });
+
+/** An IANA time zone. */
+export const zone = z.string().max(64).refine(isZone, { error: 'a time zone such as "Pacific/Auckland"' });
+
+/** A span of calendar time, longer than nothing. */
+export const span = z.string().max(40).refine(isLongerThanNothing, { error: '"90 days", "6 weeks" or "12 months"' });
+
+/** A count from nothing to so many. */
+export const countTo = (most: number) => z.int({ error: "a whole number" }).min(0).max(most);
+
+/** A number that is not below zero, to so much. */
+export const amountTo = (most: number) => z.number({ error: "a number" }).min(0).max(most);
+
+export const photo = z.strictObject({
+  hash: z.string().regex(/^[0-9a-f]{64}$/, { error: "a SHA-256 in lower-case hex" }),
+  mime: z.enum(["image/jpeg", "image/png", "image/webp"]),
+  bytes: z.int().min(1).max(40_000_000),
+  width: z.int().min(1).max(20_000),
+  height: z.int().min(1).max(20_000),
+});
+export const photos = z.array(photo).max(20, { error: "at most 20 photos" });
+
+export const answer = z.enum(["seen", "wrong", "not-possible"]);
+export const effect = z.enum(["grounds", "limits", "notes"]);
+export const role = z.enum(["keeper", "crew", "assessor", "commander", "administrator"]);
+
+const text = z.string().max(200);
+const dimension = z.string().refine((name) => dimensions().some((known) => known === name), { error: "a dimension" });
+
+/** What was read. */
+export const value = z.discriminatedUnion("kind", [
+  z.strictObject({ kind: z.literal("quantity"), si: z.number(), dimension, text }),
+  z.strictObject({ kind: z.literal("count"), count: countTo(1_000_000) }),
+  z.strictObject({ kind: z.literal("match"), first: text, second: text }),
+  z.strictObject({ kind: z.literal("date"), date: dayOrMonth }),
+  z.strictObject({ kind: z.literal("text"), text: z.string().max(2_000) }),
+]);
+
+const fittedFields = {
+  item: id,
+  fitted: dayOrMonth,
+  printed: dayOrMonth.exactOptional(),
+  quantity: countTo(1_000),
+  batch: line(80).exactOptional(),
+  note: note.exactOptional(),
+};
+export const fitted = z.strictObject(fittedFields);
+
+/** An item fitted in a turnaround, or outside one. */
+export const itemFitted = z.strictObject({ ...fittedFields, turnaround: id.exactOptional(), step: id.exactOptional() });
+
+const dateReadFields = {
+  item: id,
+  of: z.enum(["printed", "fitted", "made"]),
+  date: dayOrMonth.exactOptional(),
+  note: note.exactOptional(),
+};
+export const dateRead = z.strictObject(dateReadFields);
+
+/** A date read at a line of a turnaround, or outside one. */
+export const dateReadAt = z.strictObject({
+  ...dateReadFields,
+  turnaround: id.exactOptional(),
+  step: id.exactOptional(),
+});
+
+function isLongerThanNothing(given: string): boolean {
+  try {
+    const read = parseSpan(given);
+    return ("days" in read ? read.days : read.months) > 0;
+  } catch {
+    return false;
+  }
+}

@@ -1,0 +1,157 @@
+import { stepForDate, type Item, type Pattern, type Step } from "#kit";
+import { sealNumbersOf } from "./custody-fold.ts";
+import { isGrounding, openFindings } from "../findings/finding-list.ts";
+import { datesUnknown, lineKeys } from "./life.ts";
+import { lookUp, nameOfItem, nameOfMode, stepsForItem, type Lookup, type PlacedStep } from "../lookup.ts";
+import { textOfLine, wrongWithoutFinding } from "../findings/loose-ends.ts";
+import { stepGate } from "../judging/index.ts";
+import { isSameSeal } from "./seal-number.ts";
+import type { KitState, Reason, Turnaround } from "../state.ts";
+
+/** What a sealing is judged by. */
+export interface Sealing {
+  readonly kit: KitState;
+  readonly turnaround: Turnaround;
+  readonly pattern: Pattern;
+  /** Every kit of the station, this one among them: no seal number is used twice. */
+  readonly allKits: readonly KitState[];
+  /** The new seal's number; absent while it has not been read, to see what else stands in the way. */
+  readonly seal?: string;
+}
+
+/**
+ * Why a turnaround may not be closed with a seal yet; empty where it may. It can always be closed as grounded.
+ *
+ * Refused while a finding grounds, a line is unanswered or says wrong without a finding, an item has not been put back,
+ * what is used once has not been renewed, a wait or run has not gone its time, two devices differ, or the seal number
+ * is no number or was ever used before.
+ */
+export function sealingRefusals(sealing: Sealing): readonly Reason[] {
+  const lookup = lookUp(sealing.pattern, sealing.turnaround.met);
+  return [
+    ...openGrounds(sealing, lookup),
+    ...unanswered(sealing.turnaround, lookup),
+    ...wrongs(sealing, lookup),
+    ...unaccounted(sealing, lookup),
+    ...notRenewed(sealing, lookup),
+    ...datesToRead(sealing),
+    ...notRun(sealing.turnaround, lookup),
+    ...sealing.kit.toSettle.map((one) => because("to-settle", `To settle first: ${one.about}`)),
+    ...(sealing.seal === undefined ? [] : sealRefusals(sealing, sealing.seal)),
+  ];
+}
+
+function openGrounds(sealing: Sealing, lookup: Lookup): readonly Reason[] {
+  return openFindings(sealing.kit)
+    .filter((finding) => isGrounding(finding))
+    .map((finding) => ({
+      ...because("finding", `Open finding grounds the kit: ${nameOfMode(lookup, finding.item, finding.mode)}.`),
+      item: finding.item,
+      finding: finding.id,
+    }));
+}
+
+function unanswered(turnaround: Turnaround, lookup: Lookup): readonly Reason[] {
+  return required(lookup, turnaround).flatMap((step) =>
+    lineKeys(step)
+      .filter((key) => !turnaround.answers[key])
+      .map((key) => ({
+        ...because("turnaround", `Not answered: ${textOfLine(lookup, step, checkOf(step, key))}.`),
+        step: step.id,
+      })),
+  );
+}
+
+function wrongs({ kit, turnaround }: Sealing, lookup: Lookup): readonly Reason[] {
+  return wrongWithoutFinding(kit, turnaround, lookup).map((loose) => ({
+    ...because("finding", `Found wrong: raise a finding, or answer again: ${loose.text}.`),
+    ...loose.about,
+    step: loose.step,
+  }));
+}
+
+/** Every item that some step puts back must have been put back, or be the subject of an open finding. */
+function unaccounted({ kit, turnaround }: Sealing, lookup: Lookup): readonly Reason[] {
+  const stowing = [...lookup.steps.values()].filter((step) => step.stows.length > 0);
+  const found = new Set(openFindings(kit).map((finding) => finding.item));
+  const back = new Set(stowing.filter((step) => isDone(turnaround, step)).flatMap((step) => step.stows));
+  const items = new Set(stowing.flatMap((step) => step.stows));
+  return [...items]
+    .filter((item) => !back.has(item) && !found.has(item))
+    .map((item) => ({
+      ...because("turnaround", `Not put back: ${nameOfItem(lookup, item)}.`),
+      item,
+      ...at(lookup, item),
+    }));
+}
+
+function notRenewed({ kit, turnaround }: Sealing, lookup: Lookup): readonly Reason[] {
+  const isRenewed = (item: Item) => kit.contents[item.id]?.turnaround === turnaround.id;
+  return lookup.pattern.items
+    .filter((item) => item.life.kind === "single-use" && !isRenewed(item))
+    .map((item) => ({
+      ...because("single-use", `Used once, not renewed: ${item.name}.`),
+      item: item.id,
+      ...at(lookup, item.id),
+    }));
+}
+
+/** Each thing that is in the hand at a line has its date read there, or is said to bear none that can be read. */
+function datesToRead({ kit, pattern }: Sealing): readonly Reason[] {
+  return datesUnknown(kit, pattern).flatMap((item) => {
+    const step = stepForDate(pattern, item);
+    if (!step) return [];
+    const text = `Date not read: ${item.name}. Read it, fit a new one, or say that it cannot be read.`;
+    return [{ ...because("date", text), item: item.id, step: step.id }];
+  });
+}
+
+function notRun(turnaround: Turnaround, lookup: Lookup): readonly Reason[] {
+  return required(lookup, turnaround)
+    .filter((step) => !stepGate(step, turnaround.timers[step.id]).open && !isImpossible(turnaround, step))
+    .map((step) => ({
+      ...because("turnaround", `Its time has not run: ${textOfLine(lookup, step, undefined)}.`),
+      step: step.id,
+    }));
+}
+
+function sealRefusals({ allKits, kit }: Sealing, seal: string): readonly Reason[] {
+  if (seal.trim() === "") return [because("seal", "Read the number of the new seal.")];
+  return allKits.flatMap((other) => {
+    if (other.seal && isSameSeal(other.seal.number, seal)) {
+      const where = other.id === kit.id ? "this kit" : other.name;
+      return [because("seal", `Seal ${seal} is on ${where} already.`)];
+    }
+    const used = sealNumbersOf(other).some((number) => isSameSeal(number, seal));
+    return used ? [because("seal", `Seal ${seal} was used before, on ${other.name}.`)] : [];
+  });
+}
+
+/** Steps that must be answered: all but the optional ones that nobody began. */
+function required(lookup: Lookup, turnaround: Turnaround): readonly PlacedStep[] {
+  return [...lookup.steps.values()].filter(
+    (step) => !step.optional || lineKeys(step).some((key) => turnaround.answers[key]),
+  );
+}
+
+function isDone(turnaround: Turnaround, step: Step): boolean {
+  return lineKeys(step).every((key) => turnaround.answers[key]?.answer === "seen");
+}
+
+function isImpossible(turnaround: Turnaround, step: Step): boolean {
+  return lineKeys(step).some((key) => turnaround.answers[key]?.answer === "not-possible");
+}
+
+function checkOf(step: Step, key: string): string | undefined {
+  return key === step.id ? undefined : key.slice(step.id.length + 1);
+}
+
+/** The step that renews or stows an item. */
+function at(lookup: Lookup, item: string): Pick<Reason, "step"> {
+  const step = stepsForItem(lookup, item)[0];
+  return step === undefined ? {} : { step };
+}
+
+function because(rule: Reason["rule"], text: string): Reason {
+  return { rule, text };
+}

@@ -1,0 +1,123 @@
+import type { Entry } from "#log";
+import { describe, expect, it } from "vitest";
+import { SAMPLE_PATTERN } from "../kit/sample-kit.ts";
+import type { KitState } from "../state.ts";
+import { openOrders, orderList } from "./order-list.ts";
+import { applyToPart, blankPart, PartDraft } from "./part-draft.ts";
+import type { StockPart } from "./part-state.ts";
+import { usedPerYear } from "./part-use.ts";
+import { partShelf, stockOf } from "./shelves.ts";
+
+const TODAY = "2026-06-01";
+const CELLS = {
+  number: "1",
+  name: "Cells",
+  unit: "piece",
+  leadTime: "6 weeks",
+  cost: 2.5,
+  printed: false,
+  keep: [],
+  items: [{ pattern: "sample", item: "cells" }],
+};
+const MARK = { entry: "e", at: "2026-01-01T08:00:00Z", by: "ann", device: "tablet" };
+
+/** A kit whose cells are good to the end of October 2026. */
+const KIT: KitState = {
+  id: "k1",
+  name: "Kit 1",
+  serial: "S1",
+  place: "north",
+  pattern: "sample@1",
+  enrolled: MARK,
+  contents: { cells: { item: "cells", fitted: "2026-01-01", printed: "2026-10", quantity: 1, mark: MARK } },
+  seals: [],
+  findings: [],
+  turnarounds: [],
+  custody: { kind: "here" },
+  runs: [],
+  toSettle: [],
+  heads: [],
+};
+
+type Line = readonly [kind: string, at: string, body: object];
+
+function partOf(lines: readonly Line[], setting: object = CELLS): StockPart {
+  const draft = new PartDraft(blankPart("part:cell"));
+  for (const [index, [kind, day, body]] of ([["part-set", "2026-01-01", setting], ...lines] as Line[]).entries()) {
+    const mark = { id: `e${index}`, at: `${day}T08:00:00Z`, by: "ann", device: "tablet", place: "station" };
+    applyToPart(draft, { ...mark, subject: "part:cell", kind, body } as Entry);
+  }
+  return draft.release();
+}
+
+function listOf(lines: readonly Line[], { kit = KIT, setting = CELLS as object } = {}) {
+  const parts = [partOf(lines, setting)];
+  const stock = stockOf(parts, [kit]);
+  const patterns = new Map([["sample@1", SAMPLE_PATTERN]]);
+  return orderList({ parts, kits: [kit], patterns, policy: {}, stock, today: TODAY, days: 365 });
+}
+
+const received = (count: number, more: object = {}): Line => [
+  "stock-received",
+  "2026-03-01",
+  { place: "north", count, day: "2026-03-01", ...more },
+];
+
+const order = (expected: string): Line => [
+  "stock-ordered",
+  "2026-05-01",
+  { order: "o1", place: "north", count: 1, day: "2026-05-01", expected },
+];
+
+describe("what must be ordered by which day", () => {
+  it("counts back the lead time from the last day on which the item is good", () => {
+    expect(listOf([])).toMatchObject([{ place: "north", count: 1, want: "2026-10-31", by: "2026-09-19", cost: 2.5 }]);
+    expect(listOf([received(1)])).toEqual([]);
+  });
+
+  it("counts what is on order, by the day on which it is promised, and waits no longer for a closed one", () => {
+    expect(listOf([order("2026-10-01")])).toEqual([]);
+    expect(listOf([order("2026-12-01")])).toMatchObject([{ want: "2026-10-31", onOrder: 1 }]);
+    const closed: Line = ["order-closed", "2026-05-02", { order: "o1", reason: "Sold out." }];
+    expect(listOf([order("2026-10-01"), closed])).toMatchObject([{ count: 1, onOrder: 0 }]);
+    expect(openOrders([partOf([order("2026-10-01"), received(1, { order: "o1" })])])).toEqual([]);
+  });
+
+  it("counts neither what is recalled nor what will have spoilt on the shelf", () => {
+    const recalled: Line = ["lot-recalled", "2026-05-01", { lot: "L1", reason: "Leaks.", effect: "notes" }];
+    expect(listOf([received(1, { lot: "L1" }), recalled])).toMatchObject([{ count: 1, usable: 0 }]);
+    expect(listOf([received(1, { printed: "2026-08" })])).toMatchObject([{ count: 1, usable: 1, want: "2026-10-31" }]);
+    const shelfLife = { setting: { ...CELLS, shelfLife: "6 months" } };
+    expect(listOf([received(1)], shelfLife)).toMatchObject([{ count: 1, want: "2026-10-31" }]);
+  });
+
+  it("keeps what is to be kept, wants today what is owed already, and is late where the lead time is longer", () => {
+    const keep = { setting: { ...CELLS, keep: [{ place: "north", least: 3 }] } };
+    expect(listOf([received(2)], keep)).toMatchObject([{ count: 2, want: TODAY, by: "2026-04-20", least: 3 }]);
+    const used: Line = ["stock-used", "2026-05-01", { place: "north", count: 2, day: "2026-05-01", note: "n" }];
+    expect(listOf([used])).toMatchObject([{ count: 3, want: TODAY, usable: -2 }]);
+  });
+
+  it("wants now what a finding waits for", () => {
+    const finding = {
+      id: "f1",
+      item: "cells",
+      mode: "cells-old",
+      effect: "grounds",
+      photos: [],
+      raised: MARK,
+    } as const;
+    const kit: KitState = { ...KIT, findings: [{ ...finding, remedies: [] }] };
+    expect(listOf([], { kit })).toMatchObject([{ want: TODAY, needs: [{ because: "finding", kit: "Kit 1" }] }]);
+  });
+});
+
+describe("what is used in a year", () => {
+  it("is told by the record, once there are 90 days of it", () => {
+    const used: Line = ["stock-used", "2026-04-01", { place: "north", count: 2, day: "2026-04-01", note: "n" }];
+    const parts = [partOf([received(9), used])];
+    const shelf = partShelf(stockOf(parts, []), "cell", "north");
+    expect(usedPerYear([shelf], "2026-05-01")).toBeUndefined();
+    expect(usedPerYear([shelf], "2027-03-01")).toBeCloseTo(2, 1);
+  });
+});

@@ -1,0 +1,96 @@
+import { addSpan, dayWritten, type PlainDate } from "#base";
+import type { Item, Pattern } from "#kit";
+import type { PatternShelf } from "../draft.ts";
+import { isRemedied, openFindings } from "../findings/finding-list.ts";
+import { datesOf, fuelItemOf, lastClosed, lastGoodDay } from "../kit/life.ts";
+import { strictest, type StationPolicy } from "../people-fold.ts";
+import type { KitState } from "../state.ts";
+import { partsFor } from "./lots.ts";
+import type { StockPart } from "./part-state.ts";
+
+/** What the needs of a station's kits are read from. */
+export interface NeedsAsked {
+  readonly parts: readonly StockPart[];
+  readonly kits: readonly KitState[];
+  readonly patterns: PatternShelf;
+  readonly policy: StationPolicy;
+  readonly today: PlainDate;
+}
+
+/** Something that a kit will want, and the last day on which it comes in time. */
+export interface StockNeed {
+  readonly part: string;
+  readonly place: string;
+  readonly day: PlainDate;
+  readonly count: number;
+  /** Name of the kit. */
+  readonly kit: string;
+  readonly item: string;
+  /** Its own life ends; it is used up by the next opening; a finding waits for it. */
+  readonly because: "lapses" | "opening" | "finding";
+}
+
+/**
+ * What the kits on charge will want once, by its day: each item whose life ends, what the next opening uses up, and what
+ * open findings wait for. What is past its day is wanted today. Of several parts for one item the first is meant.
+ */
+export function partNeeds(asked: NeedsAsked): readonly StockNeed[] {
+  const { kits, patterns } = asked;
+  return kits
+    .filter(({ retired }) => retired === undefined)
+    .flatMap((kit) => {
+      const pattern = patterns.get(kit.pattern);
+      return pattern ? needsOfKit(kit, pattern, asked) : [];
+    });
+}
+
+function needsOfKit(kit: KitState, pattern: Pattern, { parts, policy, today }: NeedsAsked): readonly StockNeed[] {
+  const opening = openingOf(kit, pattern, policy);
+  const found = new Set(
+    openFindings(kit)
+      .filter((finding) => !isRemedied(finding))
+      .map(({ item }) => item),
+  );
+  return pattern.items.flatMap((item): readonly StockNeed[] => {
+    const [part] = partsFor(parts, pattern, item.id);
+    const when = found.has(item.id) ? finding(today) : wantedBy(kit, pattern, item, policy, opening);
+    if (part === undefined || when === undefined) return [];
+    const day = when.day < today ? today : when.day;
+    const of = { part: part.id, place: kit.place, kit: kit.name, item: item.name, count: item.quantity };
+    return [{ ...of, day, because: when.because }];
+  });
+}
+
+type When = Pick<StockNeed, "day" | "because">;
+
+function finding(day: PlainDate): When {
+  return { day, because: "finding" };
+}
+
+function wantedBy(
+  kit: KitState,
+  pattern: Pattern,
+  item: Item,
+  policy: StationPolicy,
+  opening: PlainDate | undefined,
+): When | undefined {
+  if (item.life.kind === "single-use") return opening === undefined ? undefined : { day: opening, because: "opening" };
+  const day = lastDay(kit, pattern, item, policy);
+  return day === undefined ? undefined : { day, because: "lapses" };
+}
+
+function lastDay(kit: KitState, pattern: Pattern, item: Item, policy: StationPolicy): PlainDate | undefined {
+  const fuelAge = item === fuelItemOf(pattern) ? policy.fuelAge : undefined;
+  const day = lastGoodDay(item, datesOf(kit, item, pattern), fuelAge);
+  return day === "never" || day === "unknown" ? undefined : day;
+}
+
+/** Day by which the kit is opened next: when the first life in it ends or its turnaround is due; now where it is open. */
+function openingOf(kit: KitState, pattern: Pattern, policy: StationPolicy): PlainDate | undefined {
+  if (kit.turnaround) return dayWritten(kit.turnaround.opened.at);
+  const closed = lastClosed(kit)?.closed;
+  const span = strictest(pattern.policy.turnaround, policy.turnaround);
+  const due = span && addSpan(dayWritten(closed?.at ?? kit.enrolled.at), span);
+  const lives = pattern.items.flatMap((item) => lastDay(kit, pattern, item, policy) ?? []);
+  return [...lives, ...(due === undefined ? [] : [due])].toSorted()[0];
+}

@@ -1,0 +1,54 @@
+import type { PlainDate } from "#base";
+import type { Effect } from "#kit";
+import type { FlushDue } from "../after-use/index.ts";
+import type { WorkKind } from "../kinds/work-kinds.ts";
+import type { Reason, WorkSaid } from "../state.ts";
+
+/** One thing that a line of work settles. */
+export interface WorkTask {
+  readonly rule: Reason["rule"];
+  readonly sort: "turnaround" | "proof-run" | "muster" | "renew" | "mend" | "finish" | "fetch" | "settle" | "other";
+  /** What is done, as an instruction. */
+  readonly what: string;
+  readonly why: string;
+  /** Last day on which it is still good; absent where it is in force already. */
+  readonly day?: PlainDate;
+  readonly effect: Effect;
+  readonly item?: string;
+  readonly finding?: string;
+}
+
+/** A part that a line of work uses. */
+export interface PartNeed {
+  readonly item: string;
+  readonly name: string;
+  /** In the station's words, where the pattern gives them. */
+  readonly part?: string;
+  readonly count: number;
+}
+
+/** Work on one kit that one person, or a few together, settle at one time. */
+export interface WorkLine {
+  readonly kit: string;
+  readonly work: WorkKind;
+  readonly tasks: readonly WorkTask[];
+  /** Last day before something lapses; absent where something has. */
+  readonly latest?: PlainDate;
+  /** Last day before it grounds the kit; absent where nothing dated will. */
+  readonly groundsAfter?: PlainDate;
+  /** True where it grounds the kit already. */
+  readonly isGrounding: boolean;
+  /** The day it is to be done by, after what people said: never later than `groundsAfter`. Absent: at once. */
+  readonly by?: PlainDate;
+  readonly bucket: "wet" | "overdue" | "week" | "month";
+  /** By the pattern's own figures [min]. */
+  readonly minutes: number;
+  /** Hands needed at once. */
+  readonly people: number;
+  readonly parts: readonly PartNeed[];
+  /** A first flush that is still to come. */
+  readonly flush?: FlushDue;
+  readonly said: WorkSaid;
+  /** The Monday for which the plan has this opening. */
+  readonly planned?: PlainDate;
+}

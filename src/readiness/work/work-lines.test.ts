@@ -1,0 +1,106 @@
+import { describe, expect, it } from "vitest";
+import { Hand, kitOf, SAMPLE_PATTERN } from "../kit/sample-kit.ts";
+import { outlookOf } from "../standing/standing.ts";
+import type { KitState } from "../state.ts";
+import { workLinesOf } from "./work-lines.ts";
+
+/** Enrolled, turned round and sealed on Saturday 10 January 2026: fuel good until 10 July, muster until 24 February. */
+function sealed(): Hand {
+  return new Hand().enrol().open().doAll().seal();
+}
+
+function linesOn(kit: KitState, today: string) {
+  return workLinesOf(kit, SAMPLE_PATTERN, outlookOf(kit, SAMPLE_PATTERN, {}), today);
+}
+
+describe("work due on a kit", () => {
+  it("is none while nothing ends within a month", () => {
+    expect(linesOn(kitOf(sealed()), "2026-01-12")).toEqual([]);
+  });
+
+  it("names a muster this month, this week and overdue, by its latest day", () => {
+    const kit = kitOf(sealed());
+    expect(linesOn(kit, "2026-02-02")).toMatchObject([
+      { work: "muster", bucket: "month", by: "2026-02-24", people: 1 },
+    ]);
+    expect(linesOn(kit, "2026-02-23")).toMatchObject([{ work: "muster", bucket: "week", latest: "2026-02-24" }]);
+    const [late] = linesOn(kit, "2026-02-25");
+    expect(late).toMatchObject({ bucket: "overdue", isGrounding: false });
+    expect(late).not.toHaveProperty("by");
+  });
+
+  it("is one line for all that one opening settles, with minutes and parts of the pattern", () => {
+    const hand = sealed();
+    hand.write("finding-raised", { finding: "f", item: "torch", mode: "torch-dim", effect: "limits", photos: [] });
+    const [line, ...rest] = linesOn(kitOf(hand), "2026-07-01");
+    expect(rest).toEqual([]);
+    expect(line).toMatchObject({ work: "opening", bucket: "overdue", groundsAfter: "2026-07-10" });
+    expect(line!.tasks.map(({ sort }) => sort).toSorted()).toEqual(["mend", "muster", "renew"]);
+    expect(line!.parts.map(({ item }) => item)).toEqual(["fuel", "desiccant"]);
+    // Open, look at the torch, stow, refuel and close at two minutes each.
+    expect(line!.minutes).toBe(10);
+  });
+
+  it("keeps a muster that cannot wait for the opening as a line of its own", () => {
+    const hand = sealed();
+    hand.write("mustered", { sealSeen: "00500", containerSound: true }, "2026-05-20");
+    expect(linesOn(kitOf(hand), "2026-06-29").map(({ work, by }) => [work, by])).toEqual([
+      ["opening", "2026-07-10"],
+      ["muster", "2026-07-04"],
+    ]);
+  });
+
+  it("puts a kit back from salt water on top with the time left, until it is flushed", () => {
+    const hand = sealed();
+    hand.write("handed-over", { to: "a boat", method: "line", sealBroken: true });
+    expect(linesOn(kitOf(hand), "2026-01-10")).toMatchObject([{ work: "return", bucket: "overdue" }]);
+    const back = hand.write("returned", { exposure: ["salt"] });
+    expect(linesOn(kitOf(hand), "2026-01-10")).toMatchObject([
+      { work: "opening", bucket: "wet", flush: { by: Date.parse(back.at) + 2 * 3_600_000 } },
+    ]);
+    hand.write("flushed", {});
+    expect(linesOn(kitOf(hand), "2026-01-10")).toMatchObject([{ work: "opening", bucket: "overdue" }]);
+  });
+
+  it("names a planned opening in its week, whatever else is due", () => {
+    const hand = sealed();
+    const openings = [{ id: "o1", week: "2026-02-02", renews: ["fuel"], by: ["ann"] }];
+    hand.write("openings-planned", { openings });
+    expect(linesOn(kitOf(hand), "2026-02-03")).toMatchObject([
+      { work: "opening", bucket: "week", planned: "2026-02-02", by: "2026-02-08" },
+    ]);
+    hand.open("t2", "00500").doAll("t2").seal("00501", "t2");
+    expect(kitOf(hand).planned?.openings).toHaveLength(1);
+    const later = new Hand("tablet", 200, "2026-01-28");
+    later.entries.push(...hand.entries);
+    later.open("t3", "00501").doAll("t3").seal("00502", "t3");
+    expect(kitOf(later).planned).toBeUndefined();
+  });
+
+  it("waits as long as it was put off with a reason, and is never put off past the day that grounds", () => {
+    const hand = sealed();
+    hand.write("finding-raised", { finding: "f", item: "torch", mode: "torch-dim", effect: "limits", photos: [] });
+    hand.write("work-put-off", { work: "opening", until: "2026-06-20", reason: "The lamp is on order." });
+    expect(linesOn(kitOf(hand), "2026-06-12")[0]).toMatchObject({ bucket: "month", by: "2026-06-20" });
+    expect(linesOn(kitOf(hand), "2026-06-21")[0]).toMatchObject({ bucket: "overdue" });
+    hand.write("work-put-off", { work: "opening", until: "2026-08-20", reason: "Still on order." });
+    expect(linesOn(kitOf(hand), "2026-06-21")[0]).toMatchObject({ by: "2026-07-10", groundsAfter: "2026-07-10" });
+    expect(linesOn(kitOf(hand), "2026-07-11")[0]).toMatchObject({ bucket: "overdue", isGrounding: true });
+  });
+
+  it("forgets who took it once it is sealed, and a muster's taker once it is mustered", () => {
+    const hand = sealed();
+    hand.write("work-taken", { work: "muster", person: "ann" });
+    hand.write("work-taken", { work: "opening", person: "ben" });
+    hand.write("mustered", { sealSeen: "00500", containerSound: true });
+    expect(Object.keys(kitOf(hand).work ?? {})).toEqual(["opening"]);
+    hand.open("t2", "00500").doAll("t2").seal("00501", "t2");
+    expect(kitOf(hand).work).toBeUndefined();
+  });
+
+  it("reads old logs to the same kit", () => {
+    const kit = kitOf(sealed());
+    expect(kit).not.toHaveProperty("work");
+    expect(kit).not.toHaveProperty("planned");
+  });
+});
