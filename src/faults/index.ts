@@ -1,0 +1,2 @@
+export * from "./finding/index.ts";
+export * from "./symptoms/index.ts";

@@ -1,0 +1,2 @@
+export { readSymptoms, type SymptomReading } from "./read-symptoms.ts";
+export type { Cause, Sign } from "./signs.ts";

@@ -1,0 +1,80 @@
+import type { Grid } from "../station/grid.ts";
+import type { YearStation } from "../station/station.ts";
+import type { Reading } from "../worth/worth.ts";
+import type { Cure } from "./cures.ts";
+
+/** Kits named one by one at most. */
+const MOST_NAMED = 8;
+
+/**
+ * Why strength or dates are not kept and what would cure it, in words.
+ * @param proved - whether no plan falls short by less
+ */
+export function becauseWords(
+  station: YearStation,
+  grid: Grid,
+  reading: Reading,
+  { proved, cures }: { readonly proved: boolean; readonly cures: readonly Cure[] },
+): string {
+  return [
+    ...tooFewKits(station, grid),
+    ...nobodyMay(station, grid),
+    ...lapsedWords(station, reading),
+    ...(reading.short > 0 ? [shortWords(reading, proved)] : []),
+    ...(cures.length > 0 ? cures.map((cure) => cureWords(cure, reading)) : [nothingHelps(station)]),
+  ].join(" ");
+}
+
+function tooFewKits({ places }: YearStation, { kits }: Grid): string[] {
+  return places.flatMap(({ id, strength }, place) => {
+    const here = kits.filter((kit) => kit.place === place).length;
+    return here < strength ? [`${id} must hold ${strength} ready and has ${here}.`] : [];
+  });
+}
+
+function nobodyMay({ kits }: YearStation, { crews, kits: numbered }: Grid): string[] {
+  const without = kits.filter((_, index) => crews[numbered[index]!.crew]!.length === 0);
+  return without
+    .slice(0, MOST_NAMED)
+    .map(({ id, needs = [] }) => `Nobody has all that ${id} needs: ${needs.join(", ")}.`);
+}
+
+function lapsedWords({ kits }: YearStation, { lateWeeks }: Reading): string[] {
+  const clocks = kits.flatMap((kit, index) =>
+    kit.clocks.flatMap((clock, at) => {
+      const weeks = lateWeeks.filter((one) => one.kit === index && one.clock === at).map((one) => one.week);
+      return weeks.length === 0 ? [] : [`${clock.id} of ${kit.id} has lapsed in ${weekWords(weeks)}.`];
+    }),
+  );
+  const more = clocks.length > MOST_NAMED ? [`${clocks.length - MOST_NAMED} more have lapsed.`] : [];
+  return [...clocks.slice(0, MOST_NAMED), ...more];
+}
+
+/** Weeks from 0 as the answer counts them: "week 3", "weeks 3 to 9 and 20". */
+function weekWords(weeks: readonly number[]): string {
+  const runs: [number, number][] = [];
+  for (const week of weeks) {
+    const last = runs.at(-1);
+    if (last && last[1] === week - 1) last[1] = week;
+    else runs.push([week, week]);
+  }
+  const words = runs.map(([from, to]) => (from === to ? String(from) : `${from} to ${to}`));
+  const text = words.length > 1 ? `${words.slice(0, -1).join(", ")} and ${words.at(-1)}` : words[0];
+  return `${weeks.length > 1 ? "weeks" : "week"} ${text}`;
+}
+
+function shortWords({ short }: Reading, proved: boolean): string {
+  const sum = `Ready kits lacking, summed over places and weeks: ${short}`;
+  return proved ? `${sum}; no plan has fewer.` : `${sum}; a plan with fewer may exist.`;
+}
+
+function cureWords({ words, short, late }: Cure, reading: Reading): string {
+  if (short === 0 && late === 0) return `With ${words} nothing falls short and nothing lapses.`;
+  if (short < reading.short) return `With ${words} ${short} instead of ${reading.short}.`;
+  return `With ${words} clocks have lapsed in ${late} weeks, all told, instead of ${reading.late}.`;
+}
+
+function nothingHelps({ parts = [] }: YearStation): string {
+  const arriving = parts.some(({ arrivals = [] }) => arrivals.length > 0) ? ", parts two weeks earlier" : "";
+  return `Tried one at a time and found no help: one more kit, two more hours a week${arriving}.`;
+}

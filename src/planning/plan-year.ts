@@ -1,0 +1,137 @@
+import { InputError } from "#base";
+import { becauseWords } from "./cures/because.ts";
+import { curesOf } from "./cures/cures.ts";
+import { bestPlan, type BestPlan } from "./exact/best-plan.ts";
+import type { LinearSolver } from "./exact/linear-solver.ts";
+import { stationFaults } from "./station/faults.ts";
+import { gridOf, type Grid, type Opening } from "./station/grid.ts";
+import type { YearStation } from "./station/station.ts";
+import { shareWork } from "./station/work-sharing.ts";
+import { lastDayPlan } from "./worth/last-day.ts";
+import { readPlan } from "./worth/worth.ts";
+
+/** An opening as people name things. */
+export interface PlannedOpening {
+  readonly kit: string;
+  /** From 0. */
+  readonly week: number;
+  /** Clocks renewed that Monday. */
+  readonly renews: readonly string[];
+  /** Who shares its work. */
+  readonly by: readonly string[];
+}
+
+/** The year planned. */
+export interface YearPlan {
+  readonly openings: readonly PlannedOpening[];
+  /** Weeks in which a place holds too few ready kits, and by how many. */
+  readonly short: readonly { readonly place: string; readonly week: number; readonly by: number }[];
+  /** Work by week [h]. */
+  readonly hours: readonly number[];
+  /** Life thrown away [d]. */
+  readonly wasted: number;
+  /** How far the first figure not proved least may be from the least, as a share of it; 0 where all are proved. */
+  readonly gap: number;
+  /** Each thing on its last day. */
+  readonly naive: {
+    readonly openings: number;
+    /** [h] */
+    readonly worstHours: number;
+    readonly shortWeeks: number;
+    /** [d] */
+    readonly wasted: number;
+  };
+  readonly because?: string;
+}
+
+/** What planning may use. */
+export interface PlanningMeans {
+  /** Without one the quick plan is the answer, with its own bound. */
+  readonly solver?: LinearSolver | undefined;
+  /** For the solver in all [s], at least 0. */
+  readonly seconds: number;
+}
+
+/** Share of the time that is kept for trying cures. */
+const CURES_SHARE = 0.3;
+/** Cures tried at most, among which that time is shared. */
+const MOST_CURES = 12;
+
+/**
+ * Plans which kit is opened in which week and what is renewed then: places keep their strength, clocks their dates; then
+ * fewest openings, then level hours, then least life thrown away. Hours, qualifications, parts and fixed openings hold in
+ * every plan.
+ *
+ * @param station - 4 to 104 weeks from a Monday
+ * @param means - a solver, if there is one, and its time [s]
+ * @returns a plan that is always legal; `short` and `because` where strength or dates cannot be kept
+ * @range gap 0 to 1
+ * @source DERIVED: docs/methods/planning.md
+ * @throws InputError PL-101 to PL-110 with everything that does not fit together
+ * @example planYear({ start: "2027-01-04", weeks: 52, places, kits, people }, { seconds: 0 }).openings.length // 12
+ */
+export function planYear(station: YearStation, means: PlanningMeans): YearPlan {
+  const faults = stationFaults(station);
+  if (faults.length > 0) throw new InputError(faults);
+  const grid = gridOf(station);
+  const plan = bestPlan(grid, means.solver, means.seconds * (1 - CURES_SHARE));
+  const { reading } = plan;
+  const because = reading.short + reading.late > 0 ? explain(station, grid, plan, means) : undefined;
+  return {
+    openings: namedOpenings(station, grid, plan.openings),
+    short: reading.shortWeeks.map(({ place, ...rest }) => ({ place: station.places[place]!.id, ...rest })),
+    hours: reading.minutes.map((minutes) => minutes / 60),
+    wasted: reading.wasted,
+    gap: gapOf(plan),
+    naive: naiveFigures(grid),
+    ...(because === undefined ? {} : { because }),
+  };
+}
+
+function explain(station: YearStation, grid: Grid, plan: BestPlan, { solver, seconds }: PlanningMeans): string {
+  const { reading, bound } = plan;
+  const places = [...new Set(reading.shortWeeks.map((one) => one.place))];
+  const trying = { solver, seconds: (seconds * CURES_SHARE) / MOST_CURES };
+  const cures = curesOf(station, places, reading, trying);
+  return becauseWords(station, grid, reading, { proved: reading.short <= bound.short, cures });
+}
+
+/** In order of weeks, then of kits as given. */
+function namedOpenings({ kits, people }: YearStation, grid: Grid, openings: readonly Opening[]): PlannedOpening[] {
+  const order = openings.toSorted((one, other) => one.week - other.week || one.kit - other.kit);
+  return hoursOf(grid).flatMap((week) => {
+    const own = order.filter((one) => one.week === week);
+    const shares = shareWork(
+      grid,
+      week,
+      own.map((one) => grid.kits[one.kit]!),
+    );
+    return own.map((one, index) => ({
+      kit: kits[one.kit]!.id,
+      week,
+      renews: one.renews.map((clock) => kits[one.kit]!.clocks[clock]!.id),
+      by: [...(shares?.[index]?.keys() ?? [])].toSorted((a, b) => a - b).map((person) => people[person]!.id),
+    }));
+  });
+}
+
+function hoursOf({ weeks }: Grid): number[] {
+  return Array.from({ length: weeks }, (_, week) => week);
+}
+
+/** Strength, dates and openings are proved; level and waste are made as small as time allows. */
+function gapOf({ reading, bound }: BestPlan): number {
+  const aims = ["short", "late", "openings"] as const;
+  const open = aims.find((aim) => reading[aim] > bound[aim]);
+  return open === undefined ? 0 : (reading[open] - bound[open]) / reading[open];
+}
+
+function naiveFigures(grid: Grid): YearPlan["naive"] {
+  const reading = readPlan(grid, lastDayPlan(grid));
+  return {
+    openings: reading.openings,
+    worstHours: reading.worst / 60,
+    shortWeeks: reading.shortWeeks.length,
+    wasted: reading.wasted,
+  };
+}

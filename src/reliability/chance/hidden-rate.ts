@@ -1,0 +1,61 @@
+import { fromLogs } from "./belief.ts";
+import { lawOfRates, type Exposure } from "./fleet.ts";
+import { spreadOfGammas, type GammaPiece, type Spread } from "./spread.ts";
+
+/** What is believed of the rate at which hidden faults come to one member of a fleet. */
+export interface HiddenRate {
+  /** [1/time] */
+  readonly mean: number;
+  /** [1/time] */
+  readonly spread: Spread;
+  /** Where it comes from: members that differ, a fleet without any fault taken as one, or this one alone. */
+  readonly from: "fleet" | "clean-fleet" | "own";
+}
+
+/**
+ * The rate of hidden faults of each member of a fleet.
+ *
+ * Fleet with faults: gamma-Poisson, its mean and spread integrated warily, then gamma(a + x, b + t). A fleet in which
+ * nobody found any is taken as one: gamma(1/2, all its time), Jeffreys' prior. One alone: gamma(1/2 + x, t).
+ *
+ * @param fleet - every member: faults found in so much time unseen
+ * @returns belief by a member's own record, which is among those of the fleet; undefined where no time was watched
+ * @source Christiansen & Morris, JASA 92 (1997) 618-632 (FROM MEMORY); Jeffreys' prior of a Poisson rate, NASA/SP-2009-569
+ */
+export function hiddenRates(fleet: readonly Exposure[]): ((own: Exposure) => HiddenRate) | undefined {
+  const watched = fleet.filter(({ time }) => time > 0);
+  const time = watched.reduce((sum, one) => sum + one.time, 0);
+  const failures = watched.reduce((sum, one) => sum + one.failures, 0);
+  if (watched.length === 0) return undefined;
+  if (watched.length === 1) return () => rateOfPieces([{ a: 0.5 + failures, b: time, weight: 1 }], "own");
+  if (failures === 0) return () => rateOfPieces([{ a: 0.5, b: time, weight: 1 }], "clean-fleet");
+  const pieces = waryPieces(watched, failures / time);
+  return (own) => {
+    const after = pieces.map(({ a, b, weight }) => ({ a: a + own.failures, b: b + own.time, weight }));
+    return rateOfPieces(after, "fleet");
+  };
+}
+
+function rateOfPieces(pieces: readonly GammaPiece[], from: HiddenRate["from"]): HiddenRate {
+  const mean = pieces.reduce((sum, { a, b, weight }) => sum + (weight * a) / b, 0);
+  return { mean, spread: spreadOfGammas(pieces), from };
+}
+
+const NET = 28;
+const SLIGHT = 1e-5;
+
+/** Any mean alike, and any share by which a usual record is drawn to the fleet alike: t/(t + b)² for b. */
+function waryPieces(fleet: readonly Exposure[], rate: number): readonly GammaPiece[] {
+  const law = lawOfRates(fleet);
+  const times = fleet.map(({ time }) => time).toSorted((one, other) => one - other);
+  const usual = times[Math.floor(times.length / 2)]!;
+  const around = (middle: number, width: number, i: number) => middle * Math.exp(width * ((2 * (i + 0.5)) / NET - 1));
+  const net = Array.from({ length: NET * NET }, (_, i) => {
+    const b = around(usual, Math.log(1e3), i % NET);
+    return { a: around(rate, 2.5, Math.floor(i / NET)) * b, b };
+  });
+  const weights = fromLogs(net.map(({ a, b }) => law.value(a, b) + Math.log(b) - 2 * Math.log(usual + b)));
+  const kept = net.flatMap((one, i) => (weights[i]! > SLIGHT ? [{ ...one, weight: weights[i]! }] : []));
+  const sum = kept.reduce((total, { weight }) => total + weight, 0);
+  return kept.map((piece) => ({ ...piece, weight: piece.weight / sum }));
+}

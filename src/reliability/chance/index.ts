@@ -1,0 +1,20 @@
+export type { Belief } from "./belief.ts";
+export { clopperPearson, jeffreys, wilson, type Interval } from "./share-intervals.ts";
+export type { Demands, Exposure, FleetFit } from "./fleet.ts";
+export { enoughTogether, type Member } from "./common-cause.ts";
+export { workingAt, type AgedCase } from "./aged.ts";
+export { type Spread } from "./spread.ts";
+export { hiddenRates, type HiddenRate } from "./hidden-rate.ts";
+export {
+  fleetOfStarts,
+  loneStarts,
+  openingsToTell,
+  startingOf,
+  TOO_WIDE,
+  type ChancePrior,
+  type FleetMember,
+  type Pooling,
+  type StartBelief,
+  type StartRecord,
+} from "./starting.ts";
+export { rateOf, type RateBelief, type RatePrior } from "./rate.ts";

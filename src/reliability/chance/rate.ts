@@ -1,0 +1,54 @@
+import { gammaQuantile, normalQuantile } from "#numerics";
+import { beliefOnGrid, fromLogs, type Belief } from "./belief.ts";
+import { fitFleetOfRates, type Exposure, type FleetFit } from "./fleet.ts";
+
+/** What is believed of a rate before any time has been watched. */
+export type RatePrior =
+  | { readonly kind: "gamma"; readonly a: number; readonly b: number }
+  | { readonly kind: "lognormal"; readonly median: number; readonly errorFactor: number }
+  | { readonly kind: "fleet"; readonly fleet: readonly Exposure[] };
+
+export interface RateBelief {
+  /** [1/time] */
+  readonly rate: Belief;
+  readonly fleet?: FleetFit;
+  /** Chance of no failure over a time to come. */
+  readonly noneOver: (time: number) => number;
+}
+
+/**
+ * What failures in so much time say of their rate.
+ *
+ * Gamma prior: gamma(a + x, rate b + t). Lognormal prior: over 4001 places. Fleet: gamma-Poisson, a and b fitted.
+ *
+ * @param record - failures and the time watched
+ * @param prior - what is believed before
+ * @returns belief about the rate, and what follows from it
+ * @range a + failures > 0 and b + time > 0; a fleet has a failure among at least 2 members
+ * @source NASA/SP-2009-569, Bayesian Inference for NASA Probabilistic Risk and Reliability Analysis, 2009
+ * @example rateOf({ failures: 2, time: 9376.7 }, { kind: "gamma", a: 0, b: 0 }) // rate.mean 2.133e-4
+ */
+export function rateOf({ failures, time }: Exposure, prior: RatePrior): RateBelief {
+  if (prior.kind === "gamma") return ofGamma(prior.a + failures, prior.b + time);
+  if (prior.kind === "lognormal") return onGrid({ failures, time }, prior.median, prior.errorFactor);
+  const fleet = fitFleetOfRates(prior.fleet);
+  return { ...ofGamma(fleet.a + failures, fleet.b + time), fleet };
+}
+
+function ofGamma(a: number, b: number): RateBelief {
+  const [p05, p50, p95] = [0.05, 0.5, 0.95].map((chance) => gammaQuantile(chance, a) / b);
+  const rate = { mean: a / b, p05: p05!, p50: p50!, p95: p95! };
+  return { rate, noneOver: (over) => Math.exp(-a * Math.log1p(over / b)) };
+}
+
+function onGrid({ failures, time }: Exposure, median: number, errorFactor: number): RateBelief {
+  const spread = Math.log(errorFactor) / normalQuantile(0.95);
+  const places = Array.from({ length: 4001 }, (_, i) => median * Math.exp((i / 2000 - 1) * 8 * spread));
+  const logs = places.map((rate) => {
+    const z = Math.log(rate / median) / spread;
+    return failures * Math.log(rate) - rate * time - (z * z) / 2;
+  });
+  const weights = fromLogs(logs);
+  const noneOver = (over: number) => places.reduce((sum, rate, i) => sum + weights[i]! * Math.exp(-rate * over), 0);
+  return { rate: beliefOnGrid(places, logs), noneOver };
+}

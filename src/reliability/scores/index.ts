@@ -1,0 +1,1 @@
+export { scoreForecasts, type Forecast, type ForecastScore, type ScoreBin } from "./score-forecasts.ts";

@@ -1,0 +1,2 @@
+export { bestPurchases, type Part, type Purchase, type Purchases } from "./purchases.ts";
+export { leastStock, MOST_STOCK, stockOf, type StockPoint } from "./shelf.ts";

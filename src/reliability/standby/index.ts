@@ -1,0 +1,4 @@
+export { standbyOf } from "./standby.ts";
+export type { Standby, StandbyCase, StandbyParts } from "./standby-case.ts";
+export { bestInterval, type BestInterval, type IntervalCosts, type IntervalPoint } from "./best-interval.ts";
+export type { LifeLaw } from "./life-law.ts";
