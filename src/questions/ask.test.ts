@@ -5,7 +5,7 @@ import { ask, exampleOf, questionNamed, questionNames, schemaOf } from "./ask.ts
 const HOSE = { bore: "65 mm", length: "20 m", roughness: "0.1 mm" };
 
 describe("every question", () => {
-  it("is there under the names scripts rely on", () => {
+  it("ASK-1 is there under the names scripts rely on", () => {
     const fixed = ["water", "air", "hose-loss", "delivery", "prime", "fuel"];
     expect(questionNames()).toEqual(expect.arrayContaining(fixed));
     expect(new Set(questionNames()).size).toBe(questionNames().length);
@@ -36,7 +36,7 @@ describe("every question", () => {
     expect(faults.find((fault) => fault.field === "nonsense")!.allowed.length).toBeGreaterThan(3);
   });
 
-  it("that is not there is refused with the list of those that are", () => {
+  it("ASK-2 that is not there is refused with the list of those that are", () => {
     const [fault] = faultsOf(() => ask("watr", {}));
     expect(fault).toMatchObject({ code: "QU-100", field: "name" });
     expect(fault!.allowed).toContain("water");
@@ -44,7 +44,7 @@ describe("every question", () => {
 });
 
 describe("faults", () => {
-  it("are collected, each with its path as people write it", () => {
+  it("ASK-3 are collected, each with its path as people write it", () => {
     const faults = faultsOf(() =>
       ask("delivery", {
         pump: { curve: [{ flow: "0 L/min", head: "x" }, { flow: 1 }] },
@@ -64,7 +64,7 @@ describe("faults", () => {
     expect(faults.find((fault) => fault.field === "throtle")!.remedy).toBe('Did you mean "throttle"?');
   });
 
-  it("name limits, with their unit", () => {
+  it("ASK-4 name limits, with their unit", () => {
     const [fault] = faultsOf(() => ask("water", { temperature: "15 °C", salinity: 99 }));
     expect(fault).toMatchObject({ code: "QU-104", field: "salinity", allowed: "at least 0, at most 42 g/kg" });
   });

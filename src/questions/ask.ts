@@ -1,5 +1,6 @@
 import { InputError, printGiven } from "#base";
 import { z } from "zod";
+import { planYearQuestion } from "./planning/index.ts";
 import type { Question, QuestionContext } from "./question.ts";
 import { QUESTIONS } from "./registry.ts";
 
@@ -25,6 +26,11 @@ export function questionNamed(name: string): Question | undefined {
  */
 export function ask(name: string, given: unknown, context: QuestionContext = {}): unknown {
   return requireQuestion(name).answer(given, context);
+}
+
+/** Whether a door that can load a solver does so for this question; the others are spared it. */
+export function usesSolver(name: string): boolean {
+  return name === planYearQuestion.name;
 }
 
 /** JSON Schema of a question's input and output. */

@@ -2,7 +2,7 @@ import { isInputError } from "#base";
 import { describe, expect, it } from "vitest";
 import { ask, exampleOf, schemaOf } from "./ask.ts";
 
-const NAMES = ["hydrostatics", "inflow", "flood", "sounding", "kits-needed"] as const;
+const NAMES = ["hydrostatics", "righting", "inflow", "flood", "sounding", "kits-needed"] as const;
 
 function faultsOf(name: string, given: unknown): readonly { code: string; field: string }[] {
   try {
@@ -70,6 +70,49 @@ describe("a closed form through the door", () => {
     ]) {
       expect(seen).toContain(one);
     }
+  });
+});
+
+describe("a boat without a stable lie (GM of a box = T/2 + B²/12T − KG, exact)", () => {
+  const boat = { hull: { form: "box", length: 9, beam: 2.6, depth: 1.4, draught: 0.7 }, kg: 6 };
+  const compartments = [{ name: "hold", from: 0, to: 3, permeability: 0.9, level: "20 cm" }];
+
+  it("is lost at once, said with a caution and a first sample", () => {
+    const given = { vessel: { ...boat, compartments }, openings: [], pumps: [], duration: "1 h" };
+    const answer = ask("flood", given) as { series: unknown[]; outcome: object; cautions: string[] };
+    expect(answer.outcome).toMatchObject({ kind: "lost", at: 0 });
+    expect(answer.series).toHaveLength(1);
+    expect(answer.cautions).toContain("no-stable-lie");
+    expect(JSON.stringify(answer)).not.toContain("null");
+  });
+});
+
+describe("soundings of a boat without a stable lie", () => {
+  it("forecast nothing, and say why", () => {
+    const hull = { form: "box", length: 9, beam: 2.6, depth: 1.4, draught: 0.7 };
+    const compartments = [{ name: "hold", from: 0, to: 3, permeability: 0.9 }];
+    const asked = (kg: number) => ({
+      vessel: { hull, kg, compartments },
+      readings: [
+        { at: 0, level: "20 cm" },
+        { at: "5 min", level: "24 cm" },
+      ],
+      pumping: [],
+    });
+    type Answer = {
+      forecast: { fan: unknown[]; loss: object };
+      warnings: { kind: string }[];
+      cautions: string[];
+      advice: unknown[];
+    };
+    const answer = ask("sounding", asked(6)) as Answer;
+    expect(answer.forecast).toMatchObject({ fan: [], loss: { chance: 1, within: 0 } });
+    expect(answer.advice).toEqual([]);
+    expect(answer.warnings[0]).toMatchObject({ kind: "no-stable-lie" });
+    expect(answer.cautions).toContain("no-stable-lie");
+    const steady = ask("sounding", asked(0.6)) as Answer;
+    expect(steady.forecast.fan.length).toBeGreaterThan(5);
+    expect(steady.cautions).not.toContain("no-stable-lie");
   });
 });
 

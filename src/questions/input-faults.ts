@@ -11,13 +11,20 @@ const MOST_FAULTS = 50;
 /**
  * What was given, as the schema turns it into SI.
  *
+ * @param check - finds more, in what was given as it stands
  * @throws InputError QU-101 missing, QU-102 wrong kind of value, QU-103 unknown field, QU-104 out of limits,
  *   QU-105 not one of the allowed words, and the faults of quantity text; every fault found is in it, to so many as a person reads
  */
-export function parseInput<S extends z.ZodType>(schema: S, given: unknown): z.output<S> {
+export function parseInput<S extends z.ZodType>(
+  schema: S,
+  given: unknown,
+  check: (given: unknown) => readonly Fault[] = () => [],
+): z.output<S> {
   const parsed = schema.safeParse(given);
-  if (parsed.success) return parsed.data;
-  throw new InputError(parsed.error.issues.slice(0, MOST_FAULTS).flatMap((issue) => faultsOf(issue, schema, given)));
+  const found = check(given);
+  if (parsed.success && found.length === 0) return parsed.data;
+  const issues = parsed.error?.issues.slice(0, MOST_FAULTS) ?? [];
+  throw new InputError([...issues.flatMap((issue) => faultsOf(issue, schema, given)), ...found]);
 }
 
 /** A path as people write it: "pump.curve[2].flow". */

@@ -1,4 +1,4 @@
-import { isInputError, parseQuantity, printGiven, type Dimension, type Fault } from "#base";
+import { isInputError, parseQuantity, printGiven, readClock, type Dimension, type Fault } from "#base";
 import { z } from "zod";
 
 /** SI limits of a quantity. */
@@ -56,6 +56,29 @@ export function quantity(dimension: Dimension, meaning: string, limits: Limits =
 }
 
 /**
+ * Schema of an instant on the clock of whoever read it: a time of day ("14:05": seconds since the midnight before the
+ * first), or a time counted from a start of their own. What comes out is in seconds.
+ *
+ * @param meaning - what it is, in the person's words
+ */
+export function instant(meaning: string): QuantityField {
+  return z
+    .union([z.number(), z.string()])
+    .transform((given, context) => {
+      const clock = typeof given === "string" ? readClock(given) : undefined;
+      if (clock !== undefined) return clock;
+      const read = readQuantity(given, "time", {});
+      if (typeof read === "number") return read;
+      const fault = read.code === "BA-106" ? { ...read, remedy: NO_SUCH_TIME } : read;
+      context.issues.push({ code: "custom", message: fault.remedy, input: given, params: { fault } });
+      return z.NEVER;
+    })
+    .describe(`${describeQuantity("time", meaning, {})}; or a time of day, 14:05`);
+}
+
+const NO_SUCH_TIME = "No such time of day: 00:00 to 23:59, and after midnight count on, 24:10 for ten past.";
+
+/**
  * Schema of a rate whose name says "per minute": a bare number is per minute, text carries its unit ("50 /min").
  * What comes out is in 1/s; limits are in 1/s too.
  */
@@ -76,10 +99,14 @@ export function answered(dimension: Dimension, meaning: string): z.ZodNumber {
   return z.number().describe(describeQuantity(dimension, meaning, {}));
 }
 
+/** Less than this of anything is none of it: a flow of 1e-300 is a slip, and no sum survives it. */
+const NOTHING = 1e-21;
+
 function readQuantity(given: string | number, dimension: Dimension, limits: Limits): number | Fault {
   try {
-    const si = parseQuantity(given, dimension);
-    return isWithin(si, limits) ? si : outOfLimits(given, dimension, limits);
+    const read = parseQuantity(given, dimension);
+    const si = Math.abs(read) < NOTHING ? 0 : read;
+    return isWithin(si, limits) ? si : outOfLimits(given, si, dimension, limits);
   } catch (thrown) {
     const fault = isInputError(thrown) ? thrown.faults[0] : undefined;
     if (fault) return fault;
@@ -91,14 +118,26 @@ function isWithin(si: number, { atLeast = -Infinity, atMost = Infinity, above = 
   return si >= atLeast && si <= atMost && si > above;
 }
 
-function outOfLimits(given: string | number, dimension: Dimension, limits: Limits): Fault {
+function outOfLimits(given: string | number, si: number, dimension: Dimension, limits: Limits): Fault {
   return {
     code: "QU-104",
     field: "",
-    got: printGiven(given),
+    got: typeof given === "number" ? printGiven(given) : `${printGiven(given)}, ${rounded(si)} ${SI_UNIT[dimension]}`,
     allowed: `${limitsText(limits)} ${SI_UNIT[dimension]}`,
-    remedy: `Check the number and its unit; a bare number is read in ${SI_UNIT[dimension]}.`,
+    remedy: limitRemedy(given, si, dimension, limits),
   };
+}
+
+function rounded(si: number): string {
+  return `${Number(si.toPrecision(4))}`;
+}
+
+/** Too little or too much, and what it was read in where no unit said so. */
+function limitRemedy(given: string | number, si: number, dimension: Dimension, { atMost = Infinity }: Limits): string {
+  const much = si > atMost ? "It is too much" : "It is too little";
+  const read =
+    typeof given === "number" ? `; a bare number is read in ${SI_UNIT[dimension]}, text in its own unit` : "";
+  return `${much}: check the number and its unit${read}.`;
 }
 
 function describeQuantity(dimension: Dimension, meaning: string, limits: Limits): string {

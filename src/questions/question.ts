@@ -1,4 +1,6 @@
+import type { Fault } from "#base";
 import type { Pattern } from "#kit";
+import type { LinearSolver } from "#planning";
 import { z } from "zod";
 import { parseInput } from "./input-faults.ts";
 
@@ -6,6 +8,10 @@ import { parseInput } from "./input-faults.ts";
 export interface QuestionContext {
   /** Pattern by id, where the door that asks knows patterns. */
   readonly patterns?: (id: string) => Pattern | undefined;
+  /** A solver, where the door that asks has loaded one: see `usesSolver`. */
+  readonly solver?: LinearSolver;
+  /** Time that a solver may take in all, where the door has a limit of its own [s]. */
+  readonly mostSeconds?: number;
 }
 
 /** One computation with a name: what it takes, what it gives, an example and the function. */
@@ -29,6 +35,8 @@ export interface QuestionDefinition<I extends z.ZodType, O extends z.ZodType> {
   readonly input: I;
   readonly output: O;
   readonly example: z.input<I>;
+  /** Looks at what was given before its units are gone; what it finds is told with the schema's own faults. */
+  readonly check?: (given: unknown) => readonly Fault[];
   readonly answer: (input: z.output<I>, context: QuestionContext) => z.input<O>;
 }
 
@@ -42,6 +50,6 @@ export function defineQuestion<I extends z.ZodType, O extends z.ZodType>(
 ): Question<z.input<O>> {
   return {
     ...definition,
-    answer: (given, context) => definition.answer(parseInput(definition.input, given), context),
+    answer: (given, context) => definition.answer(parseInput(definition.input, given, definition.check), context),
   };
 }

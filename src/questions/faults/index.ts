@@ -1,0 +1,2 @@
+export { faultQuestion } from "./fault.ts";
+export { symptomsQuestion } from "./symptoms.ts";

@@ -1,0 +1,133 @@
+import type { Fault } from "#base";
+import { likelyBeam, type BoatKind } from "#flooding";
+import { BOAT_LIMITS, COAMING, wrongLevel, wrongMeasures } from "#readiness";
+import { faultOf, metres } from "./guard-fault.ts";
+
+interface Read {
+  readonly at: number;
+  readonly level: number;
+}
+
+/** Readings may stand so much above the sea before they are called wrong: a stick, a sea running, a guessed floor [m]. */
+const OVER_SEA = 0.3;
+/** No boat's level rises faster for longer than a slip of the stick explains [m/s, m]. */
+const FASTEST_RISE = 0.1;
+const SLIP = 0.3;
+
+/** QU-142: readings above the deck edge and the coaming on it, counted from the floor of the space. */
+export function aboveDeck(readings: readonly Read[], deck: number, field = "readings"): readonly Fault[] {
+  const most = deck + COAMING;
+  const allowed = `at most ${metres(most)}: her deck edge is ${metres(deck)} above the floor, with ${metres(COAMING)} of coaming`;
+  const remedy =
+    "Look at the stick, the figure and its unit; levels count from the floor of the space. If it is right, correct her depth first.";
+  return readings.flatMap(({ level }, i) =>
+    level <= most ? [] : [faultOf("QU-142", `${field}[${i}].level`, metres(level), allowed, remedy)],
+  );
+}
+
+/** QU-157: readings above the sea outside, which no hole can bring about. */
+export function aboveSea(
+  readings: readonly Read[],
+  space: { readonly area: number; readonly outsideLevel?: number | undefined; readonly sinkage?: number | undefined },
+): readonly Fault[] {
+  const { area, outsideLevel, sinkage = 0 } = space;
+  if (outsideLevel === undefined) return [];
+  return readings.flatMap(({ level }, i) => {
+    const sea = outsideLevel + sinkage * area * level;
+    if (level <= sea + OVER_SEA) return [];
+    const allowed = `at most the sea outside, ${metres(sea)} above the floor, and ${metres(OVER_SEA)}`;
+    const remedy =
+      "Look at the stick, the figure and its unit, and at outsideLevel: both count from the floor of the space.";
+    return [faultOf("QU-157", `readings[${i}].level`, metres(level), allowed, remedy)];
+  });
+}
+
+/** QU-159: readings that rise faster than any hole lets water in. */
+export function risesTooFast(readings: readonly Read[], field = "readings"): readonly Fault[] {
+  return readings.flatMap(({ at, level }, i) => {
+    const before = readings[i - 1];
+    if (before === undefined || at <= before.at) return [];
+    const rise = level - before.level;
+    const most = FASTEST_RISE * (at - before.at) + SLIP;
+    if (rise <= most) return [];
+    const allowed = `at most ${metres(most)} in ${at - before.at} s`;
+    return [
+      faultOf(
+        "QU-159",
+        `${field}[${i}].level`,
+        `a rise of ${metres(rise)}`,
+        allowed,
+        "No hole gives such a rise: look at both levels, both times and their units.",
+      ),
+    ];
+  });
+}
+
+interface Told {
+  readonly kind: BoatKind;
+  readonly length: number;
+  readonly holeDiameter?: number | undefined;
+  readonly holeDepth?: number | undefined;
+  readonly waterInside?: number | undefined;
+  readonly spaceLength?: number | undefined;
+}
+
+/**
+ * What was told of a boat by radio and cannot be: QU-142 water above her deck, QU-141 a space longer than she is,
+ * QU-158 a hole deeper or wider than her hull. A rise that the hole told cannot give is no fault here: on the radio a
+ * hole is a guess, and the answer says that it set it aside.
+ */
+export function wrongCall(told: Told): readonly Fault[] {
+  return [...wrongWater(told), ...longSpace(told), ...wrongHole(told)];
+}
+
+function wrongWater({ kind, length, waterInside }: Told): readonly Fault[] {
+  const wrong = waterInside === undefined ? undefined : wrongLevel({ kind, length }, waterInside);
+  return wrong === undefined ? [] : [{ code: "QU-142", ...wrong, field: "waterInside" }];
+}
+
+function longSpace({ length, spaceLength }: Told): readonly Fault[] {
+  if (spaceLength === undefined || spaceLength <= length) return [];
+  return [
+    faultOf(
+      "QU-141",
+      "spaceLength",
+      metres(spaceLength),
+      `at most her length, ${metres(length)}`,
+      "A space lies within the boat: check both lengths and their units.",
+    ),
+  ];
+}
+
+function wrongHole({ kind, length, holeDiameter, holeDepth }: Told): readonly Fault[] {
+  const faults: Fault[] = [];
+  const [deep] = holeDepth === undefined ? [] : wrongMeasures({ kind, length, draught: holeDepth });
+  if (deep !== undefined && holeDepth! > deepest(length)) {
+    faults.push(
+      faultOf(
+        "QU-158",
+        "holeDepth",
+        metres(holeDepth!),
+        `at most ${metres(deepest(length))}, as deep as the hull of such a boat goes`,
+        "Count from the waterline down to the hole; check the unit.",
+      ),
+    );
+  }
+  const widest = likelyBeam(length);
+  if (holeDiameter !== undefined && holeDiameter > widest)
+    faults.push(
+      faultOf(
+        "QU-158",
+        "holeDiameter",
+        metres(holeDiameter),
+        `at most ${metres(widest)}, the beam of such a boat`,
+        "Check the size and its unit: no hole is wider than the boat.",
+      ),
+    );
+  return faults;
+}
+
+/** As deep as the hull of any boat of this length goes: what `wrongMeasures` allows for a yacht's keel. */
+function deepest(length: number): number {
+  return Math.min(BOAT_LIMITS.draught.atMost, 0.35 * length);
+}

@@ -1,0 +1,51 @@
+/** What the words for the skipper rest on. */
+export interface OrdersGround {
+  readonly isOpenBoat: boolean;
+  /** Chance that her deck edge is not under when the first kit pumps. */
+  readonly afloat: number;
+  readonly kits: number;
+  readonly arrival: number;
+  readonly isRiseTold: boolean;
+}
+
+/** Below this her people are told to be ready to leave before all else but their lives. */
+const LIKELY_AFLOAT = 0.9;
+
+/**
+ * What to read to the skipper, in order: short orders in plain language, one breath each. Lives first, then fuel, then
+ * what slows the water, then what helps us when we come. Nothing in it says that she is safe or that we shall be in time.
+ *
+ * @param ground - what is known
+ * @returns orders, as they are read out
+ * @source common practice of rescue services and of COLREG-free plain speech; this program's judgement
+ */
+export function ordersFor(ground: OrdersGround): string[] {
+  const isDoubtful = ground.afloat < LIKELY_AFLOAT;
+  const all: (string | false)[] = [
+    "Everybody into lifejackets now. Count them, and tell me the number.",
+    "Everybody up from below, where they can leave her. Nobody goes below alone.",
+    isDoubtful && LEAVE,
+    "Smell for fuel. If you smell it: stop engines and pumps, touch no switch, no flame, and tell me at once.",
+    "If there is no smell of fuel: start every pump you have, and bail.",
+    "Find where the water comes in. Shut that seacock. Stuff the hole with cloth or a cushion, and hold it there.",
+    "Stop her, or go dead slow. If the hole is in the side, shift weight so that it comes up towards the surface.",
+    ground.isOpenBoat ? "Sit low and in the middle of her. Keep her head to the sea." : SHUT,
+    !ground.isRiseTold && "Mark the water's level now. Tell me how deep it is, and how deep again in two minutes.",
+    comingOf(ground),
+    "Clear a place on deck for the pump, away from the hatches, and have a line ready.",
+    "Engine pumps give off deadly fumes: they stay on the open deck, never below.",
+    !isDoubtful && LEAVE,
+    "Stay on this channel. Tell me at once if the water gains, if she lists, or if anyone is hurt.",
+  ];
+  return all.filter((one): one is string => one !== false);
+}
+
+const LEAVE =
+  "Get the liferaft or tender ready, and a radio with you. If her deck edge goes under, or she does not come back from a roll, leave her at once: do not wait for us.";
+const SHUT = "Shut doors and hatches between the spaces. Leave them shut.";
+
+function comingOf({ kits, arrival }: OrdersGround): string {
+  const minutes = Math.max(1, Math.ceil(arrival / 300) * 5);
+  if (kits === 0) return `Help is being found. The first pump cannot be with you before about ${minutes} minutes.`;
+  return `We come with ${kits === 1 ? "one pump" : `${kits} pumps`}. Count on no water over the side before about ${minutes} minutes.`;
+}

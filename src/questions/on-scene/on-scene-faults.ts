@@ -1,0 +1,49 @@
+import type { Fault } from "#base";
+import { wrongLevel, wrongMeasures } from "#readiness";
+import { afterNow, endsBeforeItBegins, outOfOrder } from "../guards/times.ts";
+import type { OnSceneInput } from "./on-scene-fields.ts";
+
+/**
+ * Everything in a sheet that cannot be, by the limits the sheet itself is written by: QU-140 times out of order, QU-141
+ * a measure of the boat, QU-142 a level above her coaming, QU-143 a time after now, QU-133 pumping that ends before it
+ * begins.
+ */
+export function faultsOf(input: OnSceneInput): readonly Fault[] {
+  const { patches = [], now } = input;
+  return [
+    ...wrongMeasures(input.boat).map((wrong) => ({ code: "QU-141", ...wrong, field: `boat.${wrong.field}` })),
+    ...levelFaults(input),
+    ...[...soundingsOf(input), { field: "patches", times: patches }].flatMap(({ field, times }) => [
+      ...outOfOrder(times, field),
+      ...afterNow(times, field, now),
+    ]),
+    ...pumpingOf(input).flatMap(({ field, pumping }) => endsBeforeItBegins(pumping, field, "to")),
+  ];
+}
+
+/** Every list of pumping by its field. */
+function pumpingOf({ pumping, spaces }: OnSceneInput) {
+  const further = spaces.map((space, i) => ({ field: `spaces[${i}].pumping`, pumping: space.pumping ?? [] }));
+  return [{ field: "pumping", pumping }, ...further];
+}
+
+/** Every list of soundings by its field: the first space's, then those of the further ones. */
+function soundingsOf({ readings, spaces }: OnSceneInput) {
+  const further = spaces.map((space, i) => ({ field: `spaces[${i}].readings`, times: space.readings ?? [] }));
+  return [{ field: "readings", times: readings }, ...further];
+}
+
+function levelFaults(input: OnSceneInput): readonly Fault[] {
+  const { boat, spaces } = input;
+  if (wrongMeasures(boat).length > 0) return [];
+  const levels = [
+    ...soundingsOf(input).flatMap(({ field, times }) =>
+      times.map(({ level }, i) => ({ level, field: `${field}[${i}].level` })),
+    ),
+    ...spaces.map(({ level = 0 }, i) => ({ level, field: `spaces[${i}].level` })),
+  ];
+  return levels.flatMap(({ level, field }) => {
+    const wrong = wrongLevel(boat, level);
+    return wrong ? [{ code: "QU-142", ...wrong, field }] : [];
+  });
+}

@@ -1,0 +1,99 @@
+import { describe, expect, it } from "vitest";
+import { onSceneQuestion } from "./on-scene.ts";
+
+const DEGREE = Math.PI / 180;
+const FISHING = {
+  boat: { kind: "fishing boat", length: 12 },
+  spaces: [{ name: "engine room", sort: "engine-room", part: "aft" }],
+};
+const GAINING = [0.6, 0.55, 0.5, 0.45].map((level, i) => ({ at: 180 * i, level }));
+const PUMPING = [{ from: 0, flow: "470 L/min" }];
+
+function ask(more: object) {
+  return onSceneQuestion.answer({ ...FISHING, readings: GAINING, pumping: PUMPING, now: 550, ...more }, {});
+}
+
+describe("what people see", () => {
+  it.each([
+    ["a list of 20 degrees", { list: 20 * DEGREE }, "A list of 20° was seen."],
+    ["a list of 40 degrees", { list: -40 * DEGREE }, "A list of 40° was seen."],
+    ["a list of 60 degrees", { list: 60 * DEGREE }, "A list of 60° was seen."],
+    ["a list that stays", { righting: "stays" }, "The list no longer comes back."],
+    ["a roll of 20 s", { rollPeriod: 20 }, "She rolls very slowly: next to no stability is left."],
+    ["the deck edge awash", { deckEdge: "awash" }, "The deck edge is awash."],
+    ["the deck edge under", { deckEdge: "under" }, "The deck edge is under."],
+    ["water over a sill", { overSill: true }, "Water comes in over a sill."],
+    ["her skipper's word", { leaving: true }, "Her own skipper says leave."],
+  ])("stands at once, whatever the figures: %s", (_, seen, because) => {
+    for (const more of [seen, { ...seen, readings: [], pumping: [] }, { ...seen, now: 20_000 }]) {
+      const { leave } = ask(more);
+      expect(leave).toMatchObject({ kind: "now", seen: true });
+      expect(leave.because).toContain(because);
+    }
+  });
+
+  it("brings her lowest deck edge down by geometry", () => {
+    const [upright, listing] = [0, 20 * DEGREE].map(
+      (list) => ask({ list }).lying as { freeboard: number; heel: number },
+    );
+    expect(listing!.heel).toBeCloseTo(20 * DEGREE, 6);
+    expect(listing!.freeboard).toBeLessThan(upright!.freeboard - 0.4);
+    const down = ask({ trimSeen: 8 * DEGREE }).lying as { freeboard: number };
+    expect(down.freeboard).toBeLessThan(upright!.freeboard - 0.4);
+  });
+
+  it("conditions the guessed centre of gravity: upright, back at once and a roll of 3 s is not laid over", () => {
+    const yacht = { kind: "sailing yacht", length: 12 };
+    const spaces = [{ name: "cabin", sort: "cabin", part: "middle" }];
+    const readings = [0.8, 0.75, 0.7, 0.64].map((level, i) => ({ at: 180 * i, level }));
+    const seen = { list: 0, righting: "comes-back", rollPeriod: 3 };
+    const { leave, lying, warnings } = ask({ boat: yacht, spaces, readings, ...seen });
+    expect(leave).toMatchObject({ kind: "no-sign" });
+    expect(lying).toMatchObject({ kind: "afloat", heel: 0 });
+    expect((lying as { freeboard: number }).freeboard).toBeGreaterThan(0.3);
+    expect(warnings.map(({ kind }) => kind)).not.toContain("stability-gone");
+  });
+});
+
+describe("figures alone", () => {
+  it("urge nobody off by one sounding and a hole told, nor by an old one", () => {
+    const fist = { readings: [{ at: 0, level: 0.4 }], pumping: [], hole: { diameter: 0.09 } };
+    expect(ask({ ...fist, now: 10 }).leave.kind).not.toBe("now");
+    const old = ask({ ...fist, readings: [{ at: 0, level: 0 }], now: 166 * 60 });
+    expect(old.leave.kind).toBe("no-sign");
+    expect(old.warnings.filter(({ signal }) => signal === "DANGER")).toEqual([]);
+  });
+
+  it("urge off where fresh soundings agree that a loss is near", () => {
+    const readings = [0.7, 1.0, 1.3, 1.55].map((level, i) => ({ at: 180 * i, level }));
+    expect(ask({ readings, pumping: [] })).toMatchObject({
+      word: { kind: "losing" },
+      leave: { kind: "now", seen: false },
+    });
+    expect(ask({ readings, pumping: [], now: 540 + 1500 }).leave.kind).not.toBe("now");
+  });
+
+  const OPEN = {
+    boat: { kind: "open boat", length: 8.5 },
+    spaces: [{ name: "inside", sort: "open", part: "whole" }],
+  };
+  const STEADY = [0.35, 0.42, 0.48, 0.44, 0.48, 0.44].map((level, i) => ({ at: 180 * i, level }));
+
+  it("urge nobody by a guessed deck that is under, of a boat that is sounded and can hardly be lost", () => {
+    const pumping = [
+      { from: 315, flow: "230 L/min" },
+      { from: 815, flow: "330 L/min" },
+    ];
+    const { leave, lying, reading } = ask({ ...OPEN, readings: STEADY, pumping, now: 909 });
+    expect((lying as { freeboard: number }).freeboard).toBeLessThan(0);
+    expect(reading!.loss?.chance ?? 0).toBeLessThan(0.1);
+    expect(leave.kind).toBe("no-sign");
+  });
+
+  it("urge by it where the water rises", () => {
+    const readings = [0.35, 0.4, 0.45, 0.5].map((level, i) => ({ at: 180 * i, level }));
+    const { leave, lying } = ask({ ...OPEN, readings, pumping: [], now: 545 });
+    expect((lying as { freeboard: number }).freeboard).toBeLessThan(0);
+    expect(leave.kind).not.toBe("no-sign");
+  });
+});

@@ -1,0 +1,71 @@
+import { uprightSpace } from "#flooding";
+import { describe, expect, it } from "vitest";
+import { onSceneIn } from "./on-scene-fields.ts";
+import { pumpsOf, pumpWarnings } from "./on-scene-pumps.ts";
+import { readScene } from "./on-scene-reading.ts";
+
+const AREA = 9;
+const OUTSIDE = 1.2;
+const SPACE = uprightSpace({ area: AREA, outside: OUTSIDE, outsideDoubt: 0.03 });
+const STATED = 0.006;
+
+/** Soundings of a steady hole, and of a pump that from 600 s on moves a share of what is stated. */
+function soundingsWith(share: number): { at: number; level: number }[] {
+  const readings = [{ at: 0, level: 0.4 }];
+  let level = 0.4;
+  for (let at = 1; at <= 2100; at += 1) {
+    const inflow = 0.004 * Math.sqrt(OUTSIDE - level);
+    level += (inflow - (at > 600 ? share * STATED : 0)) / AREA;
+    if (at % 300 === 0) readings.push({ at, level });
+  }
+  return readings;
+}
+
+function warningFor(more: object) {
+  const input = onSceneIn.parse({
+    boat: { kind: "motor boat", length: 10, beam: 3 },
+    spaces: [{ name: "engine room", sort: "engine-room", part: "aft" }],
+    readings: soundingsWith(0.3),
+    pumping: [{ from: 600, flow: STATED }],
+    now: 2160,
+    ...more,
+  });
+  return pumpWarnings(input, pumpsOf(input, readScene(input, SPACE)))[0];
+}
+
+describe("a pump that moves a third of what is stated", () => {
+  it("is told with how little it seems to move, and what to look at", () => {
+    const warning = warningFor({});
+    expect(warning).toMatchObject({ kind: "pump-weak", signal: "CAUTION" });
+    expect(warning!.says).toMatch(
+      /about (30|35|40) % of what was stated \((15|20) to (50|55|60|65|70|75) %\)\. Look at strainer, prime, kinks/,
+    );
+  });
+
+  it.each([
+    ["moves what it should", { readings: soundingsWith(0.9) }],
+    ["was sounded once since it started", { readings: soundingsWith(0.3).slice(0, 4) }],
+    ["stands now", { pumping: [{ from: 600, to: 2130, flow: STATED }] }],
+  ])("is not told where it %s", (_, more) => {
+    expect(warningFor(more)).toBeUndefined();
+  });
+});
+
+describe("a pump that moves nothing", () => {
+  it("is found by a rise that goes on as before, and stays in doubt through a patch", () => {
+    const dead = warningFor({ readings: soundingsWith(0) });
+    expect(dead).toMatchObject({ kind: "pump-dead", signal: "CAUTION", hazard: "Pump moves little or nothing" });
+    const last = soundingsWith(0).at(-1)!;
+    const readings = [...soundingsWith(0), { at: 2400, level: last.level + 0.02 }];
+    expect(warningFor({ readings, patches: [{ at: 2110, open: 0.5 }], now: 2410 })).toMatchObject({
+      kind: "pump-dead",
+    });
+  });
+
+  it("is taken at a glance for what was seen at its discharge", () => {
+    const more = { readings: soundingsWith(0.9).slice(0, 3), now: 700 };
+    const seen = warningFor({ ...more, pumpSeen: [{ at: 660, sign: "no-water" }] });
+    expect(seen).toMatchObject({ kind: "pump-dead", says: expect.stringContaining("No water was seen") });
+    expect(warningFor(more)).toBeUndefined();
+  });
+});

@@ -1,0 +1,96 @@
+import { type PumpBelief, type SheetReading } from "#flooding";
+import type { OnSceneInput, OnSceneWarning, PumpOut } from "./on-scene-fields.ts";
+import { lanesOf } from "./on-scene-reading.ts";
+
+/**
+ * A pump is doubted from these chances on that it moves next to nothing, or little: a look at it costs a minute, and a
+ * pump that moves what it should is seldom thought half as likely to be weak.
+ */
+const DOUBTED = { dead: 0.7, weak: 0.65 };
+
+/** Soundings after its first start from which a pump is doubted. */
+const ENOUGH = 2;
+
+const DEAD_BY_SIGN = ["no-water", "wont-start"];
+const LOOK = "Look at strainer, prime, kinks in the hose, throttle and lift.";
+
+/**
+ * What each pump that ran or was tried is thought to move. A pump found to move little stays in doubt through patches
+ * and soundings until it is seen to move more.
+ *
+ * @param input - with its pumping
+ * @param sounding - what the sheet says; absent before the first sounding
+ */
+export function pumpsOf(input: OnSceneInput, sounding: SheetReading | undefined): PumpOut[] {
+  if (sounding === undefined) return [];
+  const { ids } = lanesOf(input.pumping);
+  return sounding.pumps.map((belief, k) => {
+    const id = ids[k];
+    const { p05, p50, p95 } = belief;
+    const sign = lastSign(input, id);
+    const isSounded = soundingsSince(input, k) >= ENOUGH;
+    const doubt = sign && DEAD_BY_SIGN.includes(sign) ? "dead" : isSounded || sign ? doubtOf(belief) : "none";
+    const because = doubt === "none" ? undefined : sayDoubt(doubt, belief, sign);
+    return { ...(id !== undefined && { pump: id }), seen: { p05, p50, p95 }, doubt, ...(because && { because }) };
+  });
+}
+
+function soundingsSince({ pumping, readings }: OnSceneInput, pump: number): number {
+  const { numbers } = lanesOf(pumping);
+  const start = Math.min(...pumping.filter((_, k) => numbers[k] === pump).map(({ from }) => from));
+  return readings.filter(({ at }) => at > start).length;
+}
+
+function lastSign({ pumpSeen = [], now }: OnSceneInput, id: string | undefined): string | undefined {
+  return pumpSeen.findLast(({ at, pump }) => at <= now && (pump === undefined || pump === id))?.sign;
+}
+
+function doubtOf({ dead, weak }: PumpBelief): PumpOut["doubt"] {
+  if (dead >= DOUBTED.dead) return "dead";
+  return weak >= DOUBTED.weak ? "weak" : "none";
+}
+
+const SIGN_WORDS: Readonly<Record<string, string>> = {
+  "no-water": "No water was seen at its discharge.",
+  "wont-start": "It would not start.",
+  "sucks-air": "It was seen to suck air.",
+  weak: "Its discharge was seen to be weak.",
+};
+
+function sayDoubt(doubt: "weak" | "dead", { p05, p50, p95 }: PumpBelief, sign: string | undefined): string {
+  const said = sign && SIGN_WORDS[sign];
+  if (said) return `${said} ${LOOK}`;
+  if (doubt === "dead") return `The level goes on as if it did not run. ${LOOK}`;
+  const [low, middle, high] = [p05, p50, p95].map(sayFives);
+  return `By the soundings it moves about ${middle} % of what was stated (${low} to ${high} %). ${LOOK}`;
+}
+
+/** No finer than it is known: in steps of five in a hundred. */
+function sayFives(share: number): number {
+  return 5 * Math.round(20 * share);
+}
+
+/**
+ * Warns of pumps that run and move little or nothing.
+ *
+ * @param input - with its pumping
+ * @param pumps - what each is thought to move
+ */
+export function pumpWarnings(input: OnSceneInput, pumps: readonly PumpOut[]): OnSceneWarning[] {
+  const { numbers } = lanesOf(input.pumping);
+  const running = new Set(
+    input.pumping.flatMap(({ from, to = Infinity, flow }, k) =>
+      flow > 0 && from <= input.now && to > input.now ? [numbers[k]!] : [],
+    ),
+  );
+  return pumps.flatMap(({ doubt, because, pump }, k) => {
+    if (doubt === "none" || !running.has(k)) return [];
+    const which = pump === undefined ? (pumps.length > 1 ? `Pump ${k + 1}: ` : "") : `${pump}: `;
+    return [{ ...WARNINGS[doubt], signal: "CAUTION" as const, says: `${which}${because ?? LOOK}` }];
+  });
+}
+
+const WARNINGS = {
+  weak: { kind: "pump-weak", hazard: "Pump moves little" },
+  dead: { kind: "pump-dead", hazard: "Pump moves little or nothing" },
+} as const;

@@ -1,0 +1,157 @@
+import { readStick, type Sounding, type StickView } from "#flooding";
+import { sayAge } from "./say-age.ts";
+import { changesOf, lastChangeOf } from "./on-scene-changes.ts";
+import type { OnSceneInput, Word } from "./on-scene-fields.ts";
+
+/** What the word goes by. */
+export interface WordGiven {
+  readonly input: OnSceneInput;
+  /** What is thought of her by hole, hull and pump; absent before the first sounding. */
+  readonly sounding?: Sounding;
+  /** The last sounding is higher than her deck edge. */
+  readonly isAboveDeck: boolean;
+}
+
+/**
+ * A rise is said from this chance on, kept down to the other, and never from fewer soundings. A fall too, but there the
+ * last sounding weighs as a possible untold change: who is told that she gains looks away.
+ */
+const SHOWN = 0.97;
+const KEPT = 0.95;
+const FEWEST = 2;
+/** Holding is said from this chance, and from so many soundings over so long [s]. */
+const STEADY = 0.8;
+const STEADY_SOUNDINGS = 3;
+const STEADY_SPAN = 240;
+/** What is expected after a change is said from this chance on. */
+const EXPECTED = 0.7;
+/** A fall is not said where the last sounding is more likely than not a slip or something new. */
+const ODD = 0.5;
+/** Against this chance by the stick nothing is expected. */
+const AGAINST = 0.8;
+
+/**
+ * The word at the top: what soundings since the last change have shown beyond the stick's own error; until then what
+ * should be, or that it is too soon to say. Decided here and nowhere else; every door words it.
+ *
+ * @param given - the sheet, and what is thought of her
+ * @returns the word with its reason, the chance of what it says (0 where it says nothing of her), the last change and
+ *   the soundings since it
+ * @source this program's judgement; docs/methods/soundings.md, "The word"; figures measured there
+ */
+export function wordOf({ input, sounding, isAboveDeck }: WordGiven): Word {
+  const since = lastChangeOf(input);
+  const soundings = input.readings.filter(({ at }) => since === undefined || at >= since).length;
+  const own = { ...(since !== undefined && { since }), soundings };
+  const told = toldWord(input, sounding, isAboveDeck);
+  if (told) return { ...told, certainty: 0, ...own };
+  const views = soundings === 0 ? [] : readStick(input.readings, changesOf(input));
+  const shown = shownBy(views) ?? expectedWord(input, sounding!, views.at(-1)) ?? tooSoon(input, views.at(-1));
+  return { ...shown, because: shown.because || becauseOf(input, shown.kind, own), ...own };
+}
+
+/**
+ * The word that the stick alone has earned at the last sounding; nothing expected of hole and pump.
+ *
+ * @param asked - with two soundings at least
+ */
+export function wordByStick(asked: OnSceneInput): Word {
+  const input = { ...asked, now: asked.readings.at(-1)!.at };
+  const since = lastChangeOf(input);
+  const views = readStick(input.readings, changesOf(input));
+  const said = shownBy(views) ?? tooSoon(input, views.at(-1));
+  const own = { ...(since !== undefined && { since }), soundings: views.at(-1)!.soundings };
+  return { ...said, because: said.because || becauseOf(input, said.kind, own), ...own };
+}
+
+type Said = Pick<Word, "kind" | "because" | "certainty">;
+
+/** Words that no rate of rise is needed for. */
+function toldWord(
+  input: OnSceneInput,
+  sounding: Sounding | undefined,
+  isAboveDeck: boolean,
+): Omit<Said, "certainty"> | undefined {
+  if (input.fuelSmelt === true) return { kind: "fuel", because: "Fuel was smelt or seen: every pump and engine off." };
+  if (sounding === undefined) return { kind: "not-known", because: "Nothing has been sounded yet." };
+  if (isAboveDeck) return { kind: "above-deck", because: "The last sounding is higher than her deck edge." };
+  if (sounding.stale) return { kind: "not-known", because: `Last sounding ${sayAge(sounding.age)} ago. Sound now.` };
+  if (input.readings.length > 1) return undefined;
+  return { kind: "one-sounding", because: "One sounding shows neither rise nor fall." };
+}
+
+/** Goes through the soundings since the change, so that a word once shown turns on evidence alone. */
+function shownBy(views: readonly StickView[]): Said | undefined {
+  let last: Said | undefined;
+  for (const view of views) last = shownAfter(view, last?.kind);
+  return last;
+}
+
+function shownAfter(view: StickView, before: Word["kind"] | undefined): Said | undefined {
+  const { fallingOn, rising, steady, soundings, span, odd, of, move } = view;
+  if (soundings < FEWEST) return undefined;
+  const enough = (kind: Word["kind"]): number => (before === kind ? KEPT : SHOWN);
+  if (rising >= enough("losing")) return { kind: "losing", because: "", certainty: rising };
+  if (odd >= ODD && of > FEWEST) return { kind: "does-not-fit", because: NOT_FITTING, certainty: 0 };
+  if (move <= 0 && fallingOn >= enough("gaining")) return { kind: "gaining", because: "", certainty: fallingOn };
+  const isLong = soundings >= STEADY_SOUNDINGS && span >= STEADY_SPAN;
+  return isLong && steady >= STEADY ? { kind: "holding", because: "", certainty: steady } : undefined;
+}
+
+const NOT_FITTING = "The last sounding does not go with the ones before it: a slip, or something new. Sound again.";
+
+/** What hole, hull and pump lead to expect of a change that the stick has not shown yet. */
+function expectedWord(input: OnSceneInput, sounding: Sounding, view: StickView | undefined): Said | undefined {
+  const { verdict, misfit } = sounding;
+  if (lastChangeOf(input) === undefined || misfit.flagged || verdict.chance < EXPECTED) return undefined;
+  const isAgainst = view !== undefined && view.soundings > 0 && against(verdict.kind, view) >= AGAINST;
+  if (isAgainst) return undefined;
+  const kind = `should-be-${verdict.kind}` as const;
+  return { kind, because: "", certainty: verdict.chance };
+}
+
+function against(kind: Sounding["verdict"]["kind"], { rising, falling }: StickView): number {
+  return kind === "gaining" ? rising : kind === "losing" ? falling : Math.max(rising, falling);
+}
+
+function tooSoon(input: OnSceneInput, view: StickView | undefined): Said {
+  const since = lastChangeOf(input) === undefined ? "so far" : "since the last change";
+  const count = view?.soundings ?? 0;
+  const many = count === 1 ? "One sounding" : `${count} soundings`;
+  return { kind: "too-soon", because: `${many} ${since}: too little for a stick to tell.`, certainty: 0 };
+}
+
+function becauseOf(input: OnSceneInput, kind: Word["kind"], own: Pick<Word, "since" | "soundings">): string {
+  if (kind.startsWith("should-be")) {
+    return own.soundings === 0
+      ? "Not sounded since the pumping or the hole was changed."
+      : "Expected of hole and pump; the stick has not shown it yet.";
+  }
+  const seen = input.readings.slice(-own.soundings);
+  const [from, to] = [seen[0]!, seen.at(-1)!].map(({ level }) => `${Math.round(100 * level)}\u00a0cm`);
+  const minutes = Math.max(1, Math.round((seen.at(-1)!.at - seen[0]!.at) / 60));
+  return `${own.soundings} soundings over ${minutes} min${own.since === undefined ? "" : " since the last change"}: ${from} to ${to}.`;
+}
+
+const SAYS: Partial<Record<Word["kind"], string>> = {
+  "too-soon": "Too soon to say: sound again.",
+  "one-sounding": "One sounding: sound again.",
+  "does-not-fit": "The soundings do not fit: sound again.",
+  "above-deck": "Above her deck edge: look at the figure and sound again.",
+  fuel: "Fuel smelt: stop every pump.",
+};
+
+/**
+ * The word as one line.
+ *
+ * @param word - as the answer carries it
+ * @returns "Gaining: 98 in 100."; "Should be gaining: 84 in 100. Not sounded since …"; "Too soon to say: sound again."
+ */
+export function sayWord({ kind, certainty, because }: Word): string {
+  const said = SAYS[kind];
+  if (said !== undefined) return said;
+  if (kind === "not-known") return `Not known: ${because.charAt(0).toLowerCase()}${because.slice(1)}`;
+  const plain = kind.replaceAll("-", " ");
+  const chance = `${plain.charAt(0).toUpperCase()}${plain.slice(1)}: ${Math.min(99, Math.round(100 * certainty))} in 100.`;
+  return kind.startsWith("should-be") ? `${chance} ${because}` : chance;
+}

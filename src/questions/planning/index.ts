@@ -1,0 +1,1 @@
+export { planYearQuestion } from "./plan-year.ts";

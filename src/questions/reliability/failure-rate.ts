@@ -1,0 +1,108 @@
+import { rateOf, type RateBelief, type RatePrior } from "#reliability";
+import { z } from "zod";
+import { defineQuestion } from "../question.ts";
+import { quantity } from "../quantity-field.ts";
+import { becauseOut, beliefOut, kindOut, lognormalIn, time } from "./fields.ts";
+import { refuse } from "./refuse.ts";
+
+const failuresIn = z.int().min(0).max(1_000_000).describe("Failures seen [1]");
+
+const input = z
+  .strictObject({
+    failures: failuresIn,
+    time: time("Time watched"),
+    prior: z
+      .union([
+        z.strictObject({ a: z.number().min(0).max(1e9), b: time("Rate of the gamma") }),
+        z.strictObject({ median: quantity("rate", "Median rate", { above: 0 }), ...lognormalIn }),
+      ])
+      .optional()
+      .describe("Belief about the rate before the record: gamma a, b, or lognormal; Jeffreys 0.5, 0 if left out"),
+    fleet: z
+      .array(z.strictObject({ failures: failuresIn, time: time("Time watched") }))
+      .min(2)
+      .max(2000)
+      .optional()
+      .describe("Others alike, each with its own record: they stand for the prior"),
+    over: time("For the chance that nothing fails over so long").optional(),
+  })
+  .superRefine((given, context) => {
+    if (given.prior && given.fleet) refuse(context, ["prior"], { ...ONE_PRIOR, got: "both" });
+    for (const [i, one] of (given.fleet ?? []).entries())
+      if (one.time === 0) refuse(context, ["fleet", i, "time"], { ...SOME_TIME, got: 0 });
+    const prior = priorOf(given);
+    if (prior.kind === "gamma" && prior.b + given.time === 0) refuse(context, ["time"], { ...SOME_TIME, got: 0 });
+    if (prior.kind === "gamma" && prior.a + given.failures === 0)
+      refuse(context, ["prior"], { ...SOMETHING, got: given.prior });
+  });
+
+type Input = z.output<typeof input>;
+
+export const failureRateQuestion = defineQuestion({
+  name: "failure-rate",
+  summary: "How often a thing fails over time, from its record and from others alike.",
+  input,
+  output: z.strictObject({
+    kind: kindOut,
+    because: becauseOut,
+    rate: beliefOut("1/s", "Failures per time"),
+    fleet: z
+      .strictObject({
+        a: z.number().describe("Of the gamma that tells the fleet [1]"),
+        b: z.number().describe("Of the gamma that tells the fleet [s]"),
+        logLikelihood: z.number().describe("Natural logarithm [1]"),
+      })
+      .exactOptional(),
+    noneOver: z.number().exactOptional().describe("Chance of no failure over the time asked for [1]"),
+  }),
+  example: { failures: 3, time: "9 years", over: "1 year" },
+  answer: (given) => {
+    const belief = rateOf(given, priorOf(given));
+    return {
+      ...verdict(given, belief),
+      rate: belief.rate,
+      ...(belief.fleet ? { fleet: fleetOut(belief.fleet) } : {}),
+      ...(given.over === undefined ? {} : { noneOver: belief.noneOver(given.over) }),
+    };
+  },
+});
+
+function fleetOut({ a, b, logLikelihood }: NonNullable<RateBelief["fleet"]>) {
+  return { a, b, logLikelihood };
+}
+
+function priorOf({ prior, fleet }: Input): RatePrior {
+  if (fleet?.some(({ failures }) => failures > 0)) return { kind: "fleet", fleet };
+  if (prior === undefined) return { kind: "gamma", a: 0.5, b: 0 };
+  return "a" in prior ? { kind: "gamma", ...prior } : { kind: "lognormal", ...prior };
+}
+
+/** Ends further apart than this many times say too little. */
+const TOO_FAR = 30;
+
+function verdict({ failures, time: watched, fleet }: Input, { rate, fleet: fit }: RateBelief) {
+  const years = Number((watched / YEAR).toPrecision(2));
+  const from = fit ? `; the prior is from ${fleet!.length} others` : "";
+  const base = `${failures} failures in ${years} years${from}.`;
+  if (rate.p95 <= TOO_FAR * rate.p05) return { kind: "told" as const, because: base };
+  const most = Number((rate.p95 * YEAR).toPrecision(2));
+  const because = `${base} Too little to tell more than that the rate is likely below ${most} a year: it would take a failure or two, or others alike, to say how often.`;
+  return { kind: "cannot-tell" as const, because };
+}
+
+const YEAR = 365.25 * 86_400;
+const ONE_PRIOR = {
+  code: "QU-212",
+  allowed: "prior or fleet, one of them",
+  remedy: "A fleet stands for the prior: leave one out.",
+};
+const SOME_TIME = {
+  code: "QU-215",
+  allowed: "more than 0 s",
+  remedy: "Give the time over which failures were counted.",
+};
+const SOMETHING = {
+  code: "QU-216",
+  allowed: "a above 0, or at least one failure",
+  remedy: "No failure and no prior settle no rate: give a prior, or leave it out for Jeffreys'.",
+};

@@ -1,0 +1,89 @@
+import { bestInterval, type BestInterval, type IntervalPoint } from "#reliability";
+import { z } from "zod";
+import { defineQuestion } from "../question.ts";
+import { answered } from "../quantity-field.ts";
+import { becauseOut, kindOut } from "./fields.ts";
+import { refuse } from "./refuse.ts";
+import { checkStandby, standbyCase, standbyIn } from "./standby-fields.ts";
+
+const cost = (meaning: string) => z.number().min(0).describe(`${meaning} [any one unit of cost]`);
+
+const costsIn = z
+  .strictObject({
+    test: cost("One test: hours, parts and wear"),
+    failureOnTheNight: cost("Not there on the night"),
+    callsPerYear: z.number().min(0).max(10_000).describe("Calls on it [1/year]"),
+    perDayNotReady: cost("One day out for test or repair; none if left out").optional(),
+  })
+  .describe("Where what counts is cost: test / T + failureOnTheNight x callsPerYear x unavailability + days not ready");
+
+const point = z.strictObject({
+  interval: answered("time", "From test to test"),
+  unavailability: z.number().describe("Chance that it is not there when asked [1]"),
+  costPerYear: z.number().exactOptional().describe("Of testing, of the night and of days not ready [cost; per year]"),
+});
+
+export const intervalQuestion = defineQuestion({
+  name: "interval",
+  summary: "How often to open and test a thing that lies sealed, and how little it matters near the best.",
+  input: z.strictObject({ ...standbyIn, costs: costsIn.optional() }).superRefine((given, context) => {
+    checkStandby(given, context);
+    const { failureRate, costs, testTime = 0, repairTime = 0, demandFailure = 0 } = given;
+    if (failureRate === 0) refuse(context, ["failureRate"], { ...SOME_FAILURES, got: failureRate });
+    if ((costs?.test ?? 0) === 0 && testTime + repairTime * demandFailure === 0)
+      refuse(context, [costs ? "costs" : "testTime"], { ...SOME_COST, got: costs ?? testTime });
+  }),
+  output: z.strictObject({
+    kind: kindOut,
+    because: becauseOut,
+    best: point.describe("Least unavailability, or least cost where costs are given"),
+    firstOrder: point.exactOptional().describe("The best of the textbook sum for rare failures"),
+    flat: z
+      .strictObject({ from: answered("time", "Shortest"), to: answered("time", "Longest") })
+      .describe("Intervals within 5 % of the best"),
+    curve: z.array(point).describe("Over a hundredfold range about the best"),
+  }),
+  example: {
+    failureRate: "0.3 per year",
+    testTime: "3 h",
+    repairTime: "2 days",
+    demandFailure: 0.01,
+    costs: { test: 6, failureOnTheNight: 150, callsPerYear: 4 },
+  },
+  answer: (given) => {
+    const { costs } = given;
+    const found = bestInterval(standbyCase(given), costs && { ...costs, perDayNotReady: costs.perDayNotReady ?? 0 });
+    return answerOf(found);
+  },
+});
+
+function answerOf({ best, firstOrder, flat, curve, isOpenEnded }: BestInterval) {
+  const kind = isOpenEnded ? ("cannot-tell" as const) : ("told" as const);
+  return {
+    kind,
+    because: isOpenEnded ? NEVER : MANUAL_FIRST,
+    best: pointOf(best),
+    ...(firstOrder ? { firstOrder: pointOf(firstOrder) } : {}),
+    flat,
+    curve: curve.map(pointOf),
+  };
+}
+
+function pointOf(one: IntervalPoint) {
+  return { ...one };
+}
+
+const MANUAL_FIRST =
+  "Least of what was given, nothing else. The rule of the unit's own manual stands first: this is a proposal.";
+const NEVER =
+  "No interval looked at is best: by these costs testing never pays. Check the costs; the unit's own manual stands first.";
+const SOME_FAILURES = {
+  code: "QU-205",
+  allowed: "more than 0 1/s",
+  remedy: "What never fails needs no test: give the rate at which it does.",
+};
+const SOME_COST = {
+  code: "QU-206",
+  allowed: "a testTime, a demandFailure with a repairTime, or a cost of a test above 0",
+  remedy: "Where a test costs nothing, the shortest interval is best: say what a test takes.",
+};

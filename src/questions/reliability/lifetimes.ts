@@ -1,0 +1,148 @@
+import {
+  exponentialWithPrior,
+  failuresIn,
+  fitLife,
+  intervalCensored,
+  isBetween,
+  lastingOf,
+  LEAST_FAILURES,
+  logRank,
+  meanCount,
+  medianOf,
+  productLimit,
+  tenPercentAge,
+  type LifeFit,
+  type LifeModel,
+  type LifeRecord,
+  type SurvivalPoint,
+} from "#reliability";
+import type { z } from "zod";
+import { defineQuestion } from "../question.ts";
+import { LEVEL } from "./fields.ts";
+import { lifeRecords, lifetimesIn, renewals, type LifetimesInput } from "./lifetimes-fields.ts";
+import { fitAnswer, type fitOut, lifetimesOut } from "./lifetimes-out.ts";
+
+const MODELS: readonly LifeModel[] = ["weibull", "lognormal", "exponential"];
+
+export const lifetimesQuestion = defineQuestion({
+  name: "lifetimes",
+  summary: "How long things last, from when they were found good and found failed, with and without a law of life.",
+  input: lifetimesIn,
+  output: lifetimesOut,
+  example: {
+    records: [
+      { after: "12 months", before: "24 months", count: 3 },
+      { after: "24 months", before: "36 months", count: 5 },
+      { failedAt: "30 months" },
+      { goodAt: "12 months", count: 8 },
+      { goodAt: "36 months", count: 14 },
+    ],
+    lasts: { from: "24 months", to: "36 months" },
+  },
+  answer: (given) => {
+    const records = lifeRecords(given.records);
+    const level = given.level ?? LEVEL;
+    const curve = curveOf(records, level);
+    return {
+      ...(given.prior ? withPrior(given, records, given.prior) : withoutPrior(given, records)),
+      survival: [...curve],
+      median: medianOf(curve),
+      ...groupsOf(given, records, level),
+      ...(given.repeated ? { meanCount: [...meanCount(renewals(given.repeated), level)] } : {}),
+    };
+  },
+});
+
+function curveOf(records: readonly LifeRecord[], level: number): readonly SurvivalPoint[] {
+  return records.some(isBetween) ? intervalCensored(records).curve : productLimit(records, level);
+}
+
+function withoutPrior(given: LifetimesInput, records: readonly LifeRecord[]) {
+  const model = given.model ?? "weibull";
+  const fits = MODELS.flatMap((one) => fitLife(records, one) ?? []);
+  const models = fits.toSorted((one, other) => other.logLikelihood - one.logLikelihood).map(fitAnswer);
+  const fit = fits.find((one) => one.model === model);
+  return { ...verdict(given, records, model, fit), models, ...(fit ? fromFit(given, fit) : {}) };
+}
+
+function fromFit({ lasts, level }: LifetimesInput, fit: LifeFit) {
+  return {
+    fit: fitAnswer(fit),
+    tenPercent: tenPercentAge(fit),
+    ...(lasts ? { lasts: lastingOf(fit, lasts.from, lasts.to, level ?? LEVEL) } : {}),
+  };
+}
+
+function verdict(
+  given: LifetimesInput,
+  records: readonly LifeRecord[],
+  model: LifeModel,
+  fit: LifeFit | undefined,
+): { readonly kind: "told" | "cannot-tell"; readonly because: string } {
+  const failures = failuresIn(records);
+  const lives = records.reduce((sum, { count }) => sum + count, 0);
+  const base = `${failures} of ${lives} lives ended.`;
+  if (fit) return { kind: "told", because: base };
+  if (given.records === undefined) return { kind: "told", because: "Renewals alone were given: no law is fitted." };
+  return { kind: "cannot-tell", because: `${base} ${lackWords(model, failures, lives)}` };
+}
+
+/** What is missing for a law, and about how many further looks that takes at the share seen so far. */
+function lackWords(model: LifeModel, failures: number, lives: number): string {
+  const need = LEAST_FAILURES[model];
+  const name = model === "exponential" ? "an exponential" : `a ${model}`;
+  if (failures >= need) return `They do not settle ${name}: the ages at which things failed lie too close to say more.`;
+  const openings = Math.ceil(((need - failures) * (lives + 1)) / (failures + 0.5));
+  return `It takes ${need} for ${name}: at the share seen so far about ${openings} more looks.`;
+}
+
+function withPrior(given: LifetimesInput, records: readonly LifeRecord[], prior: { a: number; b: number }) {
+  const failures = failuresIn(records);
+  const time = records.reduce((sum, { after, count }) => sum + after * count, 0);
+  if (prior.a + failures === 0 || prior.b + time === 0) {
+    const because = "No failure, or no time, and a prior that says nothing: nothing settles a rate.";
+    return { kind: "cannot-tell" as const, because, models: [] };
+  }
+  const { belief, logLikelihood } = exponentialWithPrior(records, prior.a, prior.b);
+  const { rate } = belief;
+  const fit: z.input<typeof fitOut> = {
+    model: "exponential",
+    shape: 1,
+    scale: 1 / rate.mean,
+    rate: rate.mean,
+    logLikelihood,
+    standardErrors: { logScale: 1 / Math.sqrt(prior.a + failures) },
+  };
+  const because = `${failures} failures, and a prior that weighs as much as ${Number(prior.a.toPrecision(2))}.`;
+  return { kind: "told" as const, because, fit, models: [fit], rate, ...lastsWithPrior(given, belief) };
+}
+
+/** Limits of belief at nine in ten, whatever the level. */
+function lastsWithPrior(
+  { lasts }: LifetimesInput,
+  { rate, noneOver }: ReturnType<typeof exponentialWithPrior>["belief"],
+) {
+  const tenPercent = -Math.log(0.9) / rate.mean;
+  if (!lasts) return { tenPercent };
+  const over = lasts.to - lasts.from;
+  const [low, high] = [Math.exp(-rate.p95 * over), Math.exp(-rate.p05 * over)];
+  return { tenPercent, lasts: { chance: noneOver(over), low, high } };
+}
+
+function groupsOf(given: LifetimesInput, records: readonly LifeRecord[], level: number) {
+  const names = [...new Set(records.flatMap(({ group }) => group ?? []))];
+  if (names.length === 0) return {};
+  const groups = names.map((group) => {
+    const own = records.filter((record) => record.group === group);
+    const fit = fitLife(own, given.model ?? "weibull");
+    return { group, ...(fit ? { fit: fitAnswer(fit) } : {}), median: medianOf(curveOf(own, level)) };
+  });
+  const compared =
+    names.length < 2 || records.some(isBetween)
+      ? undefined
+      : logRank(
+          records.filter(({ group }) => group !== undefined),
+          names,
+        );
+  return { groups, ...(compared ? { logRank: compared } : {}) };
+}

@@ -1,0 +1,146 @@
+import { describe, expect, it } from "vitest";
+import { isInputError } from "#base";
+import { ask, exampleOf } from "../ask.ts";
+
+const QUESTIONS = [
+  "standby",
+  "interval",
+  "lifetimes",
+  "start-chance",
+  "failure-rate",
+  "trend",
+  "spares",
+  "fault",
+  "symptoms",
+] as const;
+
+function faultsOf(name: string, given: unknown): readonly string[] {
+  try {
+    ask(name, given);
+  } catch (thrown) {
+    if (!isInputError(thrown)) throw thrown;
+    for (const fault of thrown.faults) expect(fault.remedy.length, fault.code).toBeGreaterThan(10);
+    return thrown.faults.map((fault) => `${fault.code} ${fault.field}`);
+  }
+  return [];
+}
+
+interface Told {
+  readonly kind: string;
+  readonly because: string;
+  readonly openings?: number;
+}
+
+describe("every question answers its example as its schema says", () => {
+  it.each(QUESTIONS)("%s", (name) => {
+    expect(faultsOf(name, exampleOf(name))).toEqual([]);
+  });
+});
+
+const STANDBY = { failureRate: "0.3 per year", interval: "1 year" };
+const CAUSES = [
+  { name: "tap", chance: 0.4 },
+  { name: "plug", chance: 0.6 },
+];
+
+describe("bad input is told with its code, its field and what to do", () => {
+  it.each<[string, object, readonly string[]]>([
+    ["standby", { ...STANDBY, interval: "-1 h" }, ["QU-104 interval"]],
+    ["standby", { ...STANDBY, testTime: "2 years" }, ["QU-201 interval"]],
+    ["standby", { interval: "1 year" }, ["QU-203 failureRate"]],
+    ["standby", { ...STANDBY, life: { shape: 2, scale: "3 years" } }, ["QU-203 failureRate"]],
+    ["standby", { ...STANDBY, coverage: 0.9 }, ["QU-203 overhaul"]],
+    ["standby", { ...STANDBY, coverage: 0.9, overhaul: "1 h" }, ["QU-202 overhaul"]],
+    ["standby", { ...STANDBY, shared: 0.1 }, ["QU-203 pair"]],
+    ["standby", { ...STANDBY, pair: "together", repairTime: "1 h" }, ["QU-204 pair"]],
+    ["standby", { ...STANDBY, demandFailure: 1.2 }, ["QU-104 demandFailure"]],
+    ["interval", { failureRate: 0, testTime: "1 h" }, ["QU-205 failureRate"]],
+    ["interval", { failureRate: "1 per year" }, ["QU-206 testTime"]],
+    ["lifetimes", { records: [{ after: 5, before: 3 }] }, ["QU-222 records[0].before"]],
+    ["lifetimes", { records: [{ failedAt: -1 }] }, ["QU-104 records[0].failedAt"]],
+    ["lifetimes", { records: [{ failedAt: 0 }] }, ["QU-221 records[0].failedAt"]],
+    ["lifetimes", { records: [{ failedAt: 1, goodAt: 2 }] }, ["QU-220 records[0]"]],
+    ["lifetimes", { records: [{}] }, ["QU-220 records[0]"]],
+    ["lifetimes", {}, ["QU-223 records"]],
+    ["lifetimes", { records: [{ failedAt: 2 }], lasts: { from: 3, to: 3 } }, ["QU-222 lasts.to"]],
+    ["lifetimes", { repeated: [{ id: "a", renewedAt: [4], until: 3 }] }, ["QU-222 repeated[0].until"]],
+    ["lifetimes", { records: [{ failedAt: 2 }], model: "weibull", prior: { a: 1, b: 1 } }, ["QU-224 prior"]],
+    ["start-chance", { failures: 5, trials: 3 }, ["QU-210 failures"]],
+    ["start-chance", { failures: { least: 2, most: 1 }, trials: 3 }, ["QU-211 failures"]],
+    ["start-chance", { failures: -1, trials: 3 }, ["QU-104 failures"]],
+    ["start-chance", { failures: 0, trials: 3, need: { least: 4, of: 3 } }, ["QU-214 need.least"]],
+    [
+      "start-chance",
+      {
+        failures: 0,
+        trials: 3,
+        fleet: [
+          { failures: 3, trials: 2 },
+          { failures: 0, trials: 2 },
+        ],
+      },
+      ["QU-210 fleet[0].failures"],
+    ],
+    ["failure-rate", { failures: 1, time: 0 }, ["QU-215 time"]],
+    ["failure-rate", { failures: 0, time: 5, prior: { a: 0, b: 1 } }, ["QU-216 prior"]],
+    ["failure-rate", { failures: 0, time: "-3 h" }, ["QU-104 time"]],
+    ["trend", { method: "cusum", target: 3 }, ["QU-230 series"]],
+    ["trend", { method: "cusum", series: [] }, ["QU-230 target"]],
+    ["trend", { method: "laplace", events: { times: [4], end: 3 } }, ["QU-232 events.times[0]"]],
+    ["trend", { method: "laplace", events: { ends: [2, 1], counts: [1, 1] } }, ["QU-231 events.ends[1]"]],
+    ["trend", { method: "laplace", events: { ends: [1, 2], counts: [1] } }, ["QU-233 events.counts"]],
+    ["trend", { method: "mann-kendall", series: [2, 1].map((at) => ({ at, value: 1 })) }, ["QU-231 series[1].at"]],
+    ["spares", { items: [{ name: "a", perYear: 2 }] }, ["QU-240 items[0]"]],
+    ["spares", { items: [{ name: "a", pipeline: 1 }], budget: 3 }, ["QU-242 items[0].cost"]],
+    ["spares", { items: [1, 2].map(() => ({ name: "a", pipeline: 1 })) }, ["QU-243 items[1].name"]],
+    ["spares", { items: [{ name: "a", perYear: 1e6, leadTime: "1 year" }] }, ["QU-241 items[0]"]],
+    ["fault", { causes: [{ name: "tap", chance: 0.4 }], fallback: { cost: 3 } }, ["QU-250 causes"]],
+    ["fault", { causes: CAUSES }, ["QU-254 fallback"]],
+    ["fault", { causes: CAUSES, checks: [{ name: "look", cost: 1, of: "hose" }] }, ["QU-252 checks[0].of"]],
+    ["fault", { causes: CAUSES, actions: [{ name: "fit", cost: 1, cures: [1] }] }, ["QU-253 actions[0].cures"]],
+    ["fault", { causes: CAUSES, tests: [{ name: "try", cost: 1, positive: [1] }] }, ["QU-253 tests[0].positive"]],
+    [
+      "symptoms",
+      { causes: [{ name: "a", chance: 0.1, shows: [] }], signs: [{ name: "s", leak: 0, seen: true }] },
+      ["QU-253 causes[0].shows"],
+    ],
+  ])("%s %j", (name, given, faults) => {
+    expect(faultsOf(name, given)).toEqual(faults);
+  });
+});
+
+describe("too little evidence is an answer, with what it would take", () => {
+  it.each<[string, object, RegExp]>([
+    ["start-chance", { failures: 0, trials: 0 }, /about \d+ more openings/],
+    ["start-chance", { failures: 0, trials: 2 }, /about \d+ more openings/],
+    ["failure-rate", { failures: 0, time: "2 years" }, /likely below .* a year/],
+    ["lifetimes", { records: [{ goodAt: "2 years", count: 6 }] }, /about \d+ more looks/],
+    ["lifetimes", { records: [{ failedAt: 3 }, { goodAt: 5 }] }, /about \d+ more looks/],
+    ["lifetimes", { records: [{ failedAt: 3 }, { failedAt: 3 }] }, /do not settle a weibull/],
+    ["trend", { method: "mann-kendall", series: [{ at: 1, value: 3 }] }, /so 3 more/],
+    ["trend", { method: "cusum", target: 3, series: [{ at: 1, value: 3 }] }, /so 1 more/],
+    ["trend", { method: "power-law", events: { times: [], end: 5 } }, /so 2 more/],
+  ])("%s %j", (name, given, words) => {
+    const told = ask(name, given) as Told;
+    expect(told.kind).toBe("cannot-tell");
+    expect(told.because).toMatch(words);
+  });
+
+  it("openings told are about enough: with as many more at the share seen, the range is narrow", () => {
+    const { openings } = ask("start-chance", { failures: 1, trials: 5 }) as Told;
+    const after = { failures: Math.round(1 + openings! / 4), trials: 5 + openings! };
+    expect((ask("start-chance", after) as Told).kind).toBe("told");
+  });
+
+  it("a year of yes changes nothing in what an empty record says: no range, no claim", () => {
+    const { failing } = ask("start-chance", { failures: 0, trials: 0 }) as { failing: { p05: number; p95: number } };
+    expect(failing.p05).toBeLessThan(0.01);
+    expect(failing.p95).toBeGreaterThan(0.99);
+  });
+});
+
+describe("no answer says that something is safe, nor that it is sure", () => {
+  it.each(QUESTIONS)("%s", (name) => {
+    expect(JSON.stringify(ask(name, exampleOf(name)))).not.toMatch(/\bsafe|\bcertain|\bguarantee/i);
+  });
+});

@@ -1,0 +1,148 @@
+import { bestPurchases, leastStock, MOST_STOCK, stockOf, type Part } from "#reliability";
+import { z } from "zod";
+import { defineQuestion } from "../question.ts";
+import { becauseOut, kindOut, someTime } from "./fields.ts";
+import { refuse } from "./refuse.ts";
+
+/** Demands out at once beyond which a shelf is no shelf. */
+const MOST_PIPELINE = 500;
+const YEAR = 365.25 * 86_400;
+
+const itemIn = z.strictObject({
+  name: z.string().min(1).max(80),
+  perYear: z.number().min(0).max(1e6).optional().describe("Demands in a year [1/year]"),
+  leadTime: someTime("From ordering to shelf").optional(),
+  pipeline: z.number().min(0).max(MOST_PIPELINE).optional().describe("Instead: demands in one lead time [1]"),
+  cost: z.number().gt(0).max(1e9).optional().describe("Of one [any one unit of cost]"),
+  stock: z.int().min(0).max(MOST_STOCK).optional().describe("On the shelf now [1]; none if left out"),
+});
+
+const input = z
+  .strictObject({
+    items: z.array(itemIn).min(1).max(500),
+    target: z.number().gt(0).lt(1).optional().describe("Chance of no shortage wanted of every part [1]"),
+    budget: z
+      .number()
+      .min(0)
+      .max(1e9)
+      .optional()
+      .describe("To be spent where it saves most waiting [cost; any one unit]"),
+  })
+  .superRefine(({ items, budget }, context) => {
+    const names = new Set<string>();
+    for (const [i, { name, perYear, leadTime, pipeline, cost }] of items.entries()) {
+      const isGiven = [pipeline !== undefined, perYear !== undefined || leadTime !== undefined];
+      const isWhole = pipeline !== undefined || (perYear !== undefined && leadTime !== undefined);
+      if (!isWhole || isGiven[0] === isGiven[1]) refuse(context, ["items", i], { ...DEMAND, got: items[i] });
+      if (pipelineOf(items[i]!) > MOST_PIPELINE) refuse(context, ["items", i], { ...TOO_MANY, got: perYear });
+      if (budget !== undefined && cost === undefined)
+        refuse(context, ["items", i, "cost"], { ...COST, got: "nothing" });
+      if (names.has(name)) refuse(context, ["items", i, "name"], { ...ONE_NAME, got: name });
+      names.add(name);
+    }
+  });
+
+type Input = z.output<typeof input>;
+type Item = Input["items"][number];
+
+function pipelineOf({ perYear = 0, leadTime = 0, pipeline }: Item): number {
+  return pipeline ?? (perYear * leadTime) / YEAR;
+}
+
+const itemOut = z.strictObject({
+  name: z.string(),
+  stock: z.number().describe("Least for the target where there is one; else after buying, or as it is [1]"),
+  toBuy: z.number().exactOptional().describe("More than are on the shelf [1]"),
+  noShortage: z.number().describe("Chance that nobody waits for one [1]"),
+  fillRate: z.number().describe("Chance that a demand is filled at once [1]"),
+  expectedBackorders: z.number().describe("Demands waiting, on average [1]"),
+});
+
+export const sparesQuestion = defineQuestion({
+  name: "spares",
+  summary: "How many spare parts to hold: least stock for a chance of no shortage, or the best buys for a budget.",
+  input,
+  output: z.strictObject({
+    kind: kindOut,
+    because: becauseOut,
+    items: z.array(itemOut),
+    purchases: z
+      .array(
+        z.strictObject({
+          name: z.string(),
+          cost: z.number().describe("Spent so far [cost; any one unit]"),
+          expectedBackorders: z.number().describe("Of the whole shelf from here on [1]"),
+        }),
+      )
+      .exactOptional()
+      .describe("In the order of what they save per cost"),
+    exact: z.boolean().describe("Whether no other choice is better"),
+    gap: z.number().exactOptional().describe("Where not exact: waiting that a better choice could save at most [1]"),
+  }),
+  example: {
+    items: [
+      { name: "gasket", perYear: 4, leadTime: "6 weeks", cost: 3, stock: 1 },
+      { name: "spark plug", perYear: 6, leadTime: "2 weeks", cost: 9 },
+      { name: "recoil spring", perYear: 0.5, leadTime: "3 months", cost: 35 },
+    ],
+    budget: 60,
+  },
+  answer: (given) => {
+    const bought = given.budget === undefined ? undefined : buy(given, given.budget);
+    const stocks = given.items.map((item, i) => wantedStock(item, given.target, bought?.stock[i]));
+    const missing = given.items.filter((_, i) => stocks[i] === undefined).map(({ name }) => name);
+    const items = given.items.map((item, i) => itemAnswer(item, stocks[i] ?? MOST_STOCK));
+    const isTold = missing.length === 0;
+    return {
+      kind: isTold ? ("told" as const) : ("cannot-tell" as const),
+      because: isTold ? ONE_FOR_ONE : beyondWords(missing),
+      items,
+      ...(bought ? { purchases: [...bought.purchases] } : {}),
+      exact: isTold && (bought?.exact ?? true),
+      ...(bought && !bought.exact ? { gap: bought.gap } : {}),
+    };
+  },
+});
+
+/** The least for a target, else what the budget bought, else what is there. */
+function wantedStock(item: Item, target: number | undefined, bought: number | undefined): number | undefined {
+  return target === undefined ? (bought ?? item.stock ?? 0) : leastStock(pipelineOf(item), target);
+}
+
+function itemAnswer(item: Item, stock: number) {
+  const toBuy = Math.max(0, stock - (item.stock ?? 0));
+  return { name: item.name, stock, toBuy, ...stockOf(pipelineOf(item), stock) };
+}
+
+function buy({ items }: Input, budget: number) {
+  const parts = items.map((item): Part => {
+    return { name: item.name, pipeline: pipelineOf(item), cost: item.cost!, stock: item.stock ?? 0 };
+  });
+  return bestPurchases(parts, budget);
+}
+
+function beyondWords(names: readonly string[]): string {
+  return `More than ${MOST_STOCK} of ${names.join(", ")} would be needed.`;
+}
+
+const ONE_FOR_ONE = "Demands come by chance (Poisson), and each part used is ordered at once, one for one.";
+const DEMAND = {
+  code: "QU-240",
+  allowed: "perYear with leadTime, or pipeline",
+  remedy: "Give how many are needed in a year and how long one takes to come, or the pipeline in their place.",
+};
+const TOO_MANY = {
+  code: "QU-241",
+  allowed: `at most ${MOST_PIPELINE} demands in one lead time`,
+  remedy: "Check the demands in a year and the lead time.",
+};
+const COST = {
+  code: "QU-242",
+  allowed: "a cost of every part, with a budget",
+  remedy: "Give what one costs.",
+};
+const ONE_NAME = {
+  code: "QU-243",
+  allowed: "each name once",
+  remedy: "Give every part a name of its own.",
+};
