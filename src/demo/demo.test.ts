@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { loadPattern } from "#kit";
 import { instantOf, validateEntry } from "#log";
-import { isForCasualty, judgeBody } from "#readiness";
+import { holdersOf, isForCasualty, judgeBody, openOrders, orderList, stockOf } from "#readiness";
 import { boardOf, createStationFold } from "#station";
 import { demoAccounts, demoEntries } from "./index.ts";
 
@@ -70,6 +70,20 @@ describe("the demo station", () => {
     expect(casualty?.name).toBe("Corrie Lass");
     expect(casualty?.closed?.outcome).toBe("towed-in");
     expect(first("Pump 11")).toContain(casualty!.name);
+  });
+
+  it("has a store of two years: a shelf below what is kept, a lot recalled and an item taken for another kit", () => {
+    const { parts, kits: all } = fold.read();
+    const stock = stockOf(parts, all);
+    const starter = parts.find(({ id }) => id === "recoil-starter")!;
+    const [recall] = starter.recalls;
+    const held = holdersOf({ part: starter, lot: recall!.lot, kits: all, stock });
+    expect(held.kits.map(({ kit, finding }) => [kit.name, finding?.effect])).toEqual([["Pump 12", "notes"]]);
+    expect(kits.get("Pump 12")!.kit.robbed).toMatchObject([{ to: "br-05" }]);
+    const asked = { ...fold.read(), stock, today, days: 182 };
+    expect(orderList(asked).map(({ part }) => part.id)).toContain("desiccant");
+    expect(openOrders(parts).map(({ part }) => part.id)).toEqual(["coupling-gasket"]);
+    expect(parts.every(({ items }) => items.length > 0)).toBe(true);
   });
 
   it("leaves no sound kit with something out of date", () => {

@@ -6,7 +6,9 @@ import { writeKitLife } from "./kit-life.ts";
 import { DAY_MS, type LifeSetting } from "./kit-plan.ts";
 import { KITS, type DemoKit } from "./kits.ts";
 import { createLogWriter, type LogWriter } from "./log-writer.ts";
-import { ACCOUNTS, ADMINISTRATOR, DEVICES, PLACES, STATION_NAME, ZONE, type DemoAccount } from "./roster.ts";
+import { writeStock } from "./stock-story.ts";
+import { writeWork } from "./work-story.ts";
+import { ACCOUNTS, ADMINISTRATOR, BOATS, DEVICES, PLACES, STATION_NAME, ZONE, type DemoAccount } from "./roster.ts";
 
 export type { DemoAccount } from "./roster.ts";
 
@@ -37,6 +39,8 @@ export function demoEntries(setting: DemoSetting): readonly Entry[] {
   const nextSeal = sealNumbers();
   for (const kit of KITS) writeKitLife(lifeSetting(setting, kit, writer, today, nextSeal), kit);
   writeCasualty(writer, today);
+  writeStock({ writer, patterns: setting.patterns, today });
+  writeWork(writer, today);
   return writer.entries.toSorted((one, other) =>
     one.at < other.at ? -1 : one.at > other.at ? 1 : one.id < other.id ? -1 : 1,
   );
@@ -69,6 +73,7 @@ function foundStation(writer: LogWriter, ms: number): void {
   writer.write({ ...line, kind: "station-named", subject: STATION_PLACE, body: { name: STATION_NAME } });
   for (const { id, name } of DEVICES)
     writer.write({ ...line, kind: "device-joined", subject: `device:${id}`, body: { name } });
+  for (const { id, ...body } of BOATS) writer.write({ ...line, kind: "boat-set", subject: `boat:${id}`, body });
   for (const { id, name, strength } of PLACES) {
     writer.write({
       ...line,

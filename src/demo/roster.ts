@@ -34,6 +34,30 @@ export const PLACES: readonly DemoPlace[] = [
   { id: "all-weather-boat", name: "All-weather boat", strength: 2 },
 ];
 
+/** Rescue boats of the invented station: speeds loaded, times as such stations practise them. */
+export const BOATS = [
+  {
+    id: "inshore",
+    name: "Inshore boat",
+    place: "boathouse",
+    speed: (24 * 1852) / 3600,
+    launch: 8 * 60,
+    setUp: 12 * 60,
+    carries: 2,
+    mains: false,
+  },
+  {
+    id: "all-weather",
+    name: "All-weather boat",
+    place: "all-weather-boat",
+    speed: (17 * 1852) / 3600,
+    launch: 15 * 60,
+    setUp: 10 * 60,
+    carries: 4,
+    mains: true,
+  },
+] as const;
+
 export const DEVICES = [
   { id: "workbench-tablet", name: "Workbench tablet" },
   { id: "keeper-phone", name: "Keeper's phone" },

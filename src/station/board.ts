@@ -10,7 +10,7 @@ import {
   type Standing,
   type Strength,
 } from "#readiness";
-import type { StationReading } from "./station-fold.ts";
+import type { StationReading } from "./station-reading.ts";
 
 /** A kit on the board. The pattern is absent where this copy of the station does not have it. */
 export interface BoardKit {

@@ -1,17 +1,52 @@
 export * from "./ports.ts";
-export { movedFrom, type Moved } from "./moved.ts";
-export * from "./wire.ts";
+export { movedFrom, type Moved } from "./judging/moved.ts";
+export * from "./wire/wire.ts";
+export * from "./wire/wire-links.ts";
 export * from "./store-error.ts";
-export { CALLING, isKeeper, mayCall, mayWrite, ROLES, WRITING, type Asker, type Permission } from "./permission.ts";
-export { PIN_RULE, pinWeakness } from "./pin-rule.ts";
-export { judgeEntry, type EntryFacts } from "./judge-entry.ts";
+export {
+  CALLING,
+  isKeeper,
+  mayCall,
+  mayWrite,
+  ROLES,
+  WRITING,
+  type Asker,
+  type Permission,
+} from "./judging/permission.ts";
+export { PIN_RULE, pinWeakness } from "./judging/pin-rule.ts";
+export { judgeEntry, type EntryFacts } from "./judging/judge-entry.ts";
 export { boardOf, standingAt, type Board, type BoardKit, type BoardPlace } from "./board.ts";
-export { createStationFold, type StationFold, type StationReading } from "./station-fold.ts";
-export type { Act, Doing, Draft } from "./draft.ts";
-export * from "./kit-acts.ts";
-export * from "./turnaround-acts.ts";
-export * from "./finding-acts.ts";
-export * from "./station-acts.ts";
-export * from "./casualty-acts.ts";
-export { STRANGER_CARD, type CardLine, type Stroke } from "./stranger-card.ts";
-export { isBuilding } from "./finding-effect.ts";
+export { createStationFold, type StationFold } from "./station-fold.ts";
+export type { StationReading } from "./station-reading.ts";
+export * from "./snapshot/index.ts";
+export type { Act, Doing, Draft } from "./acts/draft.ts";
+export * from "./acts/kit-acts.ts";
+export { flushKit, takeBack } from "./return/return-acts.ts";
+export * from "./acts/turnaround-acts.ts";
+export * from "./acts/finding-acts.ts";
+export * from "./acts/station-acts.ts";
+export * from "./acts/casualty-acts.ts";
+export * from "./labels/index.ts";
+export * from "./stock/shelf-acts.ts";
+export * from "./stock/stock-acts.ts";
+export * from "./work/index.ts";
+export * from "./joined/join-acts.ts";
+export * from "./timeline/index.ts";
+export {
+  showCard,
+  type CardLine,
+  type CardSection,
+  type CardWarning,
+  type ShownCard,
+  type Worded,
+} from "./stranger-card.ts";
+export { PART_SIGNS } from "./card-icons.ts";
+export { CARD_WORDS } from "./card-words/index.ts";
+export { hashSecret, issueTicket, makeCode, readCode, takeTicket, type Purpose } from "./tickets.ts";
+export * from "./clock/index.ts";
+export * from "./exchange/index.ts";
+export { isBuilding } from "./acts/finding-effect.ts";
+export { verifyLog, type PlaceVerdict } from "./verify-log.ts";
+export { endedBy, findingsByMode, nextTry, type FaultAdvice, type Likely, type Where } from "./fault-finding/index.ts";
+export * from "./start-chance/index.ts";
+export * from "./review/index.ts";

@@ -1,4 +1,4 @@
-import type { Entry, KeptEntry } from "#log";
+import type { ChainHead, Entry, KeptEntry, SignedHead, StoredLine } from "#log";
 
 /** Clock, chance and ids come in from the start files; nothing below L4 reaches for them. */
 export interface Ambient {
@@ -24,7 +24,7 @@ export interface AppendResult {
 
 /**
  * The log on disk. One contract suite (`test/contracts/log-store`) runs over every implementation.
- * `append` is all or nothing and has reached the disk when it resolves. A store that cannot work throws a StoreError.
+ * `append` and `retake` are all or nothing and have reached the disk when they resolve. A store that cannot work throws a StoreError.
  */
 export interface LogStore {
   /**
@@ -32,6 +32,11 @@ export interface LogStore {
    *   for a decision that another append at the same moment, by whichever process, would make wrong
    */
   append(entries: readonly Entry[], received: string, onlyAt?: Cursor): Promise<AppendResult>;
+  /**
+   * Takes lines that a log kept before, with their time of receipt: number and hash too where they follow on what is
+   * here, so that a log put back whole has the heads it had. All or nothing, as `append`.
+   */
+  retake(kept: readonly KeptEntry[]): Promise<AppendResult>;
   /** Kept entries after the cursor in the given places, by place then seq, at most `limit`. */
   since(places: readonly string[], cursor: Cursor, limit: number): Promise<readonly KeptEntry[]>;
   /** Last seq and hash of every place that has any. */
@@ -52,6 +57,37 @@ export interface LogStore {
   close(): Promise<void>;
 }
 
+/** The newest signed head of each place that was shown to anybody. */
+export interface HeadShelf {
+  signedHeads(): Promise<readonly SignedHead[]>;
+  /** Keeps each where it is newer than the one held of its place. */
+  keepSignedHeads(heads: readonly SignedHead[]): Promise<void>;
+}
+
+/** The log as the tables hold it, for whoever holds them against each other. */
+export interface StoredLog {
+  /** Every place that any table names. */
+  storedPlaces(): Promise<readonly string[]>;
+  /** Places that ever had a line. */
+  placesSeen(): Promise<readonly string[]>;
+  /** Lines of a place after a number, in order of number. */
+  storedLines(place: string, after: number, limit: number): Promise<readonly StoredLine[]>;
+  /** Where the place's chain stands, as the store says. */
+  storedHead(place: string): Promise<ChainHead | undefined>;
+  /** What is held as the newest signed heads, unread. */
+  storedSignedHeads(): Promise<readonly { readonly place: string; readonly head: string }[]>;
+  /** Hashes of photos held, in order, after one. */
+  photoHashes(after: string, limit: number): Promise<readonly string[]>;
+  /** Photos that ever came, in order of hash, after one. */
+  photosSeen(after: string, limit: number): Promise<readonly PhotoSeen[]>;
+}
+
+/** A photo that the store had at some time, and what kind of picture it was. */
+export interface PhotoSeen {
+  readonly hash: string;
+  readonly mime: string;
+}
+
 export type AppendListener = (places: readonly string[]) => void;
 
 export interface Photo {
@@ -60,8 +96,29 @@ export interface Photo {
   readonly bytes: Uint8Array;
 }
 
+/** One life of a station's database: from when it was made, or from when it was found to have been put back. */
+export interface Epoch {
+  readonly id: string;
+  /** RFC 3339. */
+  readonly begun: string;
+  /**
+   * `made` with the database; `put-back` when a device showed a line that the database had acknowledged and does not
+   * have; `seen` on a device only: a life that the copy put back knows nothing of.
+   */
+  readonly because: "made" | "put-back" | "seen";
+}
+
+/** Which life of its database a station is in, and the key of its vouchers. A copy of the database has the same. */
+export interface EpochStore {
+  /** Oldest first, at least one; the last that is not `seen` is now. */
+  epochs(): Promise<readonly Epoch[]>;
+  addEpochs(epochs: readonly Epoch[]): Promise<void>;
+  /** Made with the database, the same for all its lives, never out of the server. */
+  voucherKey(): Promise<string>;
+}
+
 /** A server's store also holds what must never be in the log: secrets, sessions, devices' keys. */
-export interface SecretStore {
+export interface SecretStore extends EpochStore {
   putCredential(credential: Credential): Promise<void>;
   credentialsOf(person: string): Promise<readonly Credential[]>;
   credential(id: string): Promise<Credential | undefined>;
@@ -70,11 +127,14 @@ export interface SecretStore {
   noteFailure(key: string, at: string): Promise<{ readonly count: number }>;
   failures(key: string): Promise<{ readonly count: number; readonly last?: string }>;
   clearFailures(key: string): Promise<void>;
+  /** Says of a counter that its last failure was at another time. */
+  moveFailures(key: string, at: string): Promise<void>;
   putSession(session: Session): Promise<void>;
   session(tokenHash: string): Promise<Session | undefined>;
   removeSession(tokenHash: string): Promise<void>;
   removeSessionsOfDevice(device: string): Promise<void>;
   removeSessionsOfPerson(person: string): Promise<void>;
+  sessionsOfPerson(person: string): Promise<readonly Session[]>;
   putInvite(invite: Invite): Promise<void>;
   /** Takes an invite once: returns it and makes it unusable. */
   takeInvite(codeHash: string, at: string): Promise<Invite | undefined>;
@@ -90,8 +150,9 @@ export interface SecretStore {
 export interface Credential {
   readonly id: string;
   readonly person: string;
-  readonly kind: "pin" | "passkey";
-  /** argon2 hash, or the passkey's public key (base64url). */
+  /** `link`: what it opens without a sign-in stands in `person`, such as "wall:PLACE". */
+  readonly kind: "pin" | "passkey" | "device" | "link";
+  /** argon2 hash, the passkey's public key (base64url), or the hash of a device's key; "" where it only says that it was. */
   readonly secret: string;
   readonly counter: number;
   readonly transports?: readonly string[];

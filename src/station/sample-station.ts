@@ -1,7 +1,7 @@
 import type { Pattern } from "#kit";
 import type { Entry } from "#log";
 import type { Bodies, EntryKind, Role } from "#readiness";
-import type { Act, Doing, Draft } from "./draft.ts";
+import type { Act, Doing, Draft } from "./acts/draft.ts";
 import { createStationFold, type StationFold } from "./station-fold.ts";
 
 /* A station to act upon, for the tests of this room: two places, four people, one small pattern. */
@@ -78,11 +78,12 @@ export const SMALL_PATTERN: Pattern = {
 
 /** A station with its log, in which people act and their lines are kept at once. */
 export class Desk {
-  readonly fold: StationFold = createStationFold([SMALL_PATTERN, { ...SMALL_PATTERN, version: 2 }]);
+  readonly fold: StationFold;
   today = "2026-01-10";
   private count = 0;
 
-  constructor() {
+  constructor(small: Pattern = SMALL_PATTERN) {
+    this.fold = createStationFold([small, { ...small, version: 2 }]);
     for (const [person, role] of [
       ["ann", "keeper"],
       ["ben", "crew"],

@@ -1,7 +1,7 @@
 import type { Entry } from "#log";
 import { standingOf } from "#readiness";
 import { describe, expect, it } from "vitest";
-import { enrolKit, musterKit, retireKit } from "./kit-acts.ts";
+import { enrolKit, musterKit, retireKit } from "./acts/kit-acts.ts";
 import { Desk, SMALL_PATTERN } from "./sample-station.ts";
 import { createStationFold } from "./station-fold.ts";
 
@@ -18,6 +18,10 @@ function allOf(desk: Desk): readonly Entry[] {
   const subjects = ["kit:k1", "kit:k2", "place:north", "place:south", "device:tablet"];
   const people = ["ann", "ben", "cat", "ada"].map((person) => `person:${person}`);
   return [...subjects, ...people].flatMap((subject) => desk.fold.allEntriesOf(subject));
+}
+
+function receivedAfter(entry: Entry, hours: number) {
+  return { entry, seq: 1, hash: "", received: new Date(Date.parse(entry.at) + hours * 3_600_000).toISOString() };
 }
 
 describe("a station folded from its log", () => {
@@ -47,6 +51,16 @@ describe("a station folded from its log", () => {
     const before = desk.fold.read();
     expect(desk.fold.add(allOf(desk)).size).toBe(0);
     expect(desk.fold.read()).toBe(before);
+  });
+
+  it("knows which lines were received late, also of one known before as unsent", () => {
+    const desk = twoKits();
+    const [first, second] = allOf(desk) as [Entry, Entry];
+    const late = receivedAfter(first, 25);
+    expect(desk.fold.receivedLate(first.id)).toBeUndefined();
+    desk.fold.add([late, receivedAfter(second, 23)]);
+    expect(desk.fold.receivedLate(first.id)).toBe(late.received);
+    expect(desk.fold.receivedLate(second.id)).toBeUndefined();
   });
 
   it("takes kept entries as a store gives them, in bulk and in any order", () => {

@@ -1,43 +1,13 @@
 import type { Pattern } from "#kit";
-import { createFold, type Entry, type History, type KeptEntry } from "#log";
-import { nameTwins } from "./seal-twins.ts";
-import {
-  applyCasualtyEntry,
-  applyDeviceEntry,
-  applyPatternEntry,
-  applyPersonEntry,
-  applyPlaceEntry,
-  applyStationEntry,
-  applyToDraft,
-  draftKit,
-  type CasualtyState,
-  type Device,
-  type KitDraft,
-  type KitState,
-  type PatternShelf,
-  type Person,
-  type Place,
-  type StationPolicy,
-  type StationState,
-  type StepReport,
-} from "#readiness";
-
-/** The station as its log tells it. What an entry does not touch keeps its identity from one reading to the next. */
-export interface StationReading {
-  readonly stationName: string;
-  readonly policy: StationPolicy;
-  /** Every kit, retired ones too, by name. */
-  readonly kits: readonly KitState[];
-  readonly places: readonly Place[];
-  readonly people: readonly Person[];
-  readonly devices: readonly Device[];
-  /** Newest first, closed ones too. */
-  readonly casualties: readonly CasualtyState[];
-  /** By pattern id. */
-  readonly reports: ReadonlyMap<string, readonly StepReport[]>;
-  /** By "id@version". */
-  readonly patterns: ReadonlyMap<string, Pattern>;
-}
+import { createFold, lateBy, type Entry, type History, type KeptEntry } from "#log";
+import { addCasualtyRuns, type KitWithRuns } from "./runs/kit-runs.ts";
+import { nameTwins } from "./acts/seal-twins.ts";
+import { CasualtySheets } from "./joined/casualty-sheets.ts";
+import { applyToSubject, blankSubject, type SubjectState } from "./fold/subject-state.ts";
+import { SnapshotBase } from "./snapshot/base.ts";
+import type { StationSnapshot } from "./snapshot/snapshot.ts";
+import type { StationReading } from "./station-reading.ts";
+import { mergeLines, type CasualtyState, type KitState, type StepReport, type StockPart } from "#readiness";
 
 /** A station's log, folded and kept up to date. */
 export interface StationFold {
@@ -49,58 +19,68 @@ export interface StationFold {
   /** The station now; the same object until something is added that changes it. */
   read(): StationReading;
   kit(id: string): KitState | undefined;
-  /** Entries of a subject that count, in order. */
+  /** Entries of a subject that count, in order; of a casualty those of all her sheets. */
   entriesOf(subject: string): readonly Entry[];
   /** Every entry of a subject, struck ones and strikes too. */
   allEntriesOf(subject: string): readonly Entry[];
   /** The strike that struck an entry, if one did. */
   struckBy(subject: string, entry: string): Entry | undefined;
+  /** When the station received an entry, RFC 3339, where that was long after it was written; see `lateBy`. */
+  receivedLate(entry: string): string | undefined;
   /** What a new entry about the subject names in `after`. */
   heads(subject: string): readonly string[];
+  /** Subjects of which anything is known. */
+  subjects(): Iterable<string>;
   has(entry: string): boolean;
   readonly size: number;
 }
-
-type SubjectState =
-  | { readonly sort: "kit"; readonly draft: KitDraft | undefined }
-  | { readonly sort: "person"; readonly person: Person | undefined }
-  | { readonly sort: "place"; readonly place: Place | undefined }
-  | { readonly sort: "device"; readonly device: Device | undefined }
-  | { readonly sort: "casualty"; readonly casualty: CasualtyState | undefined }
-  | { readonly sort: "pattern"; readonly reports: readonly StepReport[] }
-  | { readonly sort: "station"; readonly station: StationState | undefined }
-  | { readonly sort: "other" };
 
 /**
  * One object that takes a station's entries, in bulk or one by one, and tells kits, places, people and devices.
  *
  * @param patterns - every pattern version the station has
+ * @param base - what lines that are not at hand made of it, for lines that came after those
  * @example
  * const fold = createStationFold(patterns);
  * fold.add(entries);
  * fold.read().kits;
  */
-export function createStationFold(patterns: Iterable<Pattern>): StationFold {
-  return new SubjectsFold(new Map([...patterns].map((pattern) => [`${pattern.id}@${pattern.version}`, pattern])));
+export function createStationFold(patterns: Iterable<Pattern>, base?: StationSnapshot): StationFold {
+  const shelf = new Map([...patterns].map((pattern) => [`${pattern.id}@${pattern.version}`, pattern]));
+  return new SubjectsFold(shelf, base && new SnapshotBase(base));
 }
 
 class SubjectsFold implements StationFold {
   readonly #fold = createFold<SubjectState>({
-    init,
-    apply: (state, entry, history) => apply(state, entry, history, this.#patterns),
+    init: (subject) => this.#base?.state(subject) ?? blankSubject(subject),
+    apply: (state, entry, history) => applyToSubject(state, entry, this.#sight(history), this.#patterns),
   });
   readonly #patterns: ReadonlyMap<string, Pattern>;
-  readonly #kits = new Map<string, KitState>();
-  /** By subject, as they were read: with the other kit that carries the same seal, where one does. */
-  #read: ReadonlyMap<string, KitState> = new Map();
+  readonly #base: SnapshotBase | undefined;
+  readonly #kits: Map<string, KitState>;
+  readonly #casualties: Map<string, CasualtyState>;
+  readonly #reports: Map<string, readonly StepReport[]>;
+  readonly #parts: Map<string, StockPart>;
+  /** By subject, with the other kit that carries the same seal, where one does. */
+  #named: ReadonlyMap<string, KitState> = new Map();
+  /** By subject, as they were read: with their runs on casualties too. */
+  #read: ReadonlyMap<string, KitWithRuns> = new Map();
   #reading: StationReading | undefined;
+  /** Times of receipt by id, of lines received late. */
+  readonly #late = new Map<string, string>();
+  readonly #sheets = new CasualtySheets((subject) => this.#fold.entries(subject));
 
-  constructor(patterns: ReadonlyMap<string, Pattern>) {
+  constructor(patterns: ReadonlyMap<string, Pattern>, base: SnapshotBase | undefined) {
     this.#patterns = patterns;
+    this.#base = base;
+    this.#kits = new Map(base?.kits);
+    this.#casualties = new Map(base?.casualties);
+    this.#reports = new Map(base?.reports);
+    this.#parts = new Map(base?.parts);
   }
 
   add(entries: Iterable<Entry | KeptEntry>): ReadonlySet<string> {
-    const touched = this.#fold.add(bare(entries));
+    const touched = this.#fold.add(this.#bare(entries));
     for (const subject of touched) this.#release(subject);
     if (touched.size > 0) this.#reading = undefined;
     return touched;
@@ -113,23 +93,36 @@ class SubjectsFold implements StationFold {
 
   kit(id: string): KitState | undefined {
     this.read();
-    return this.#read.get(`kit:${id}`);
+    return this.#read.get(`kit:${id}`)?.kit;
   }
 
   entriesOf(subject: string): readonly Entry[] {
-    return this.#fold.entries(subject);
+    return this.#ofEach(subject, (one) => this.#fold.entries(one));
   }
 
   allEntriesOf(subject: string): readonly Entry[] {
-    return this.#fold.allEntries(subject);
+    return this.#ofEach(subject, (one) => this.#fold.allEntries(one));
   }
 
   struckBy(subject: string, entry: string): Entry | undefined {
-    return this.#fold.struckBy(subject, entry);
+    for (const one of this.#subjectsOf(subject)) {
+      const strike = this.#fold.struckBy(one, entry);
+      if (strike !== undefined) return strike;
+    }
+    return undefined;
+  }
+
+  receivedLate(entry: string): string | undefined {
+    return this.#late.get(entry);
   }
 
   heads(subject: string): readonly string[] {
-    return this.#fold.heads(subject);
+    const heads = this.#fold.heads(subject);
+    return this.#base ? this.#base.headsWith(heads, this.#fold.allEntries(subject), subject) : heads;
+  }
+
+  subjects(): Iterable<string> {
+    return new Set([...(this.#base?.subjects() ?? []), ...this.#fold.subjects()]);
   }
 
   has(entry: string): boolean {
@@ -140,80 +133,89 @@ class SubjectsFold implements StationFold {
     return this.#fold.size;
   }
 
+  /** The entries themselves; of those that a log kept it is noted which came late, also of one known before as unsent. */
+  *#bare(entries: Iterable<Entry | KeptEntry>): Iterable<Entry> {
+    for (const one of entries) {
+      if (!("entry" in one)) {
+        yield one;
+        continue;
+      }
+      if (lateBy(one.entry.at, one.received) !== undefined) this.#late.set(one.entry.id, one.received);
+      yield one.entry;
+    }
+  }
+
+  /** Lines of every sheet of a casualty, or of any other subject alone. */
+  #ofEach(subject: string, linesOf: (subject: string) => readonly Entry[]): readonly Entry[] {
+    const [first, ...others] = this.#subjectsOf(subject);
+    return others.length === 0 ? linesOf(first!) : mergeLines([first!, ...others].map(linesOf));
+  }
+
+  #subjectsOf(subject: string): readonly string[] {
+    if (!subject.startsWith("casualty:")) return [subject];
+    this.read();
+    return this.#sheets.subjectsOf(subject);
+  }
+
   /** Takes what was folded out of the draft, so that later entries leave what was given out as it is. */
   #release(subject: string): void {
     const state = this.#fold.state(subject);
-    if (state?.sort !== "kit") return;
-    if (state.draft) this.#kits.set(subject, { ...state.draft.release(), heads: this.#fold.heads(subject) });
-    else this.#kits.delete(subject);
+    if (state?.sort === "kit") this.#releaseKit(subject, state);
+    if (state?.sort === "casualty") put(this.#casualties, subject, state.draft?.release() ?? state.base);
+    if (state?.sort === "part") this.#parts.set(subject, state.draft.release());
+    if (state?.sort === "pattern") this.#reports.set(subject.slice("pattern:".length), state.draft.release());
+  }
+
+  #releaseKit(subject: string, { draft, base }: SubjectState & { sort: "kit" }): void {
+    put(this.#kits, subject, draft ? { ...draft.release(), heads: this.heads(subject) } : base);
+  }
+
+  /** What was made in sight of the lines that are not at hand counts as such. */
+  #sight(history: History): History {
+    return this.#base ? this.#base.sight(history) : history;
+  }
+
+  #states(): readonly SubjectState[] {
+    const states = new Map(this.#base?.states());
+    for (const subject of this.#fold.subjects()) put(states, subject, this.#fold.state(subject));
+    return [...states.values()];
+  }
+
+  /** Sheets are joined by their lines: where older lines are not at hand each stands as the snapshot has it. */
+  #readCasualties(): readonly CasualtyState[] {
+    const isWhole = (subject: string) => this.#base?.casualties.has(subject) !== true;
+    const [whole, rest] = [new Array<CasualtyState>(), new Array<CasualtyState>()];
+    for (const [subject, casualty] of this.#casualties) (isWhole(subject) ? whole : rest).push(casualty);
+    return [...this.#sheets.read(whole), ...rest];
   }
 
   #compose(): StationReading {
-    const states = [...this.#fold.subjects()].flatMap((subject) => this.#fold.state(subject) ?? []);
+    const states = this.#states();
     const station = states.find((state) => state.sort === "station")?.station;
-    this.#read = nameTwins(this.#kits, this.#read);
+    const casualties = this.#readCasualties();
+    this.#named = nameTwins(this.#kits, this.#named);
+    this.#read = addCasualtyRuns(this.#named, casualties, this.#read);
     return {
       stationName: station?.name ?? "",
       policy: station?.policy ?? {},
-      kits: [...this.#read.values()].sort(byName),
+      broughtBack: station?.broughtBack ?? [],
+      kits: [...this.#read.values()].map(({ kit }) => kit).sort(byName),
       places: states.flatMap((state) => (state.sort === "place" ? (state.place ?? []) : [])).sort(byName),
       people: states.flatMap((state) => (state.sort === "person" ? (state.person ?? []) : [])).sort(byName),
       devices: states.flatMap((state) => (state.sort === "device" ? (state.device ?? []) : [])).sort(byName),
-      casualties: states
-        .flatMap((state) => (state.sort === "casualty" ? (state.casualty ?? []) : []))
-        .sort(newestFirst),
-      reports: this.#reports(),
+      boats: states.flatMap((state) => (state.sort === "boat" ? (state.boat ?? []) : [])).sort(byName),
+      parts: [...this.#parts.values()].sort(byName),
+      casualties: casualties.toSorted(newestFirst),
+      reports: new Map(this.#reports),
       patterns: this.#patterns,
     };
   }
-
-  #reports(): ReadonlyMap<string, readonly StepReport[]> {
-    const found = new Map<string, readonly StepReport[]>();
-    for (const subject of this.#fold.subjects()) {
-      const state = this.#fold.state(subject);
-      if (state?.sort === "pattern") found.set(subject.slice("pattern:".length), state.reports);
-    }
-    return found;
-  }
 }
 
-function init(subject: string): SubjectState {
-  const sort = subject.split(":", 1)[0];
-  if (sort === "kit") return { sort, draft: undefined };
-  if (sort === "person") return { sort, person: undefined };
-  if (sort === "place") return { sort, place: undefined };
-  if (sort === "device") return { sort, device: undefined };
-  if (sort === "casualty") return { sort, casualty: undefined };
-  if (sort === "pattern") return { sort, reports: [] };
-  return sort === "station" ? { sort, station: undefined } : { sort: "other" };
-}
-
-function apply(state: SubjectState, entry: Entry, history: History, patterns: PatternShelf): SubjectState {
-  switch (state.sort) {
-    case "kit": {
-      const draft = state.draft ?? draftKit(entry, history, patterns);
-      applyToDraft(draft, entry);
-      return state.draft ? state : { sort: "kit", draft };
-    }
-    case "person":
-      return { sort: "person", person: applyPersonEntry(state.person, entry) };
-    case "place":
-      return { sort: "place", place: applyPlaceEntry(state.place, entry) };
-    case "device":
-      return { sort: "device", device: applyDeviceEntry(state.device, entry) };
-    case "casualty":
-      return { sort: "casualty", casualty: applyCasualtyEntry(state.casualty, entry) };
-    case "pattern":
-      return { sort: "pattern", reports: applyPatternEntry(state.reports, entry) };
-    case "station":
-      return { sort: "station", station: applyStationEntry(state.station, entry) };
-    case "other":
-      return state;
-  }
-}
-
-function* bare(entries: Iterable<Entry | KeptEntry>): Iterable<Entry> {
-  for (const entry of entries) yield "entry" in entry ? entry.entry : entry;
+/** Puts a value in a map, or takes the old one out where there is none. */
+function put<Value>(into: Map<string, Value>, key: string, value: Value | undefined): void {
+  if (value === undefined) into.delete(key);
+  else into.set(key, value);
 }
 
 function byName(one: { readonly name: string; readonly id: string }, other: typeof one): number {

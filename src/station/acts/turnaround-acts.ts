@@ -1,0 +1,216 @@
+import type { Fault } from "#base";
+import type { Pattern, Step } from "#kit";
+import {
+  barsAt,
+  dateWantedBy,
+  lookUp,
+  sayWorks,
+  sealingRefusals,
+  stepGate,
+  type Bodies,
+  type Gate,
+  type KitState,
+  type Turnaround,
+  measuredBefore,
+} from "#readiness";
+import { aboutKit, allow, type Act, type Doing } from "./draft.ts";
+import { answerFaults } from "../judging/answer-faults.ts";
+import { because, noSuchItem, noSuchPattern } from "../judging/faults.ts";
+import { needDrawn } from "../stock/needs-of-stock.ts";
+import { needHere, needNewSeal, needNotAhead, needOnCharge } from "./needs.ts";
+
+/** Kinds written while a turnaround is under way, at one of its steps. */
+export type StepKind =
+  "step-answered" | "timer-started" | "timer-stopped" | "pulls-counted" | "prime-timed" | "delivery-measured";
+
+/** Opens a kit for a turnaround: breaks its seal, having read it. */
+export function openTurnaround(
+  doing: Doing,
+  kit: KitState,
+  body: Bodies["turnaround-opened"],
+): Act<"turnaround-opened"> {
+  const open = kit.turnaround
+    ? because("SN-121", "kit", kit.name, "a closed kit", "A turnaround is open on it: go on with that one.")
+    : undefined;
+  return allow(doing, aboutKit(kit, "turnaround-opened", body), [
+    needOnCharge(kit),
+    needHere(kit),
+    open,
+    patternOf(doing, kit) ? undefined : noSuchPattern(kit.pattern),
+  ]);
+}
+
+/**
+ * Answers a step's check or the step itself. A measurement outside its limits cannot be answered as seen right, nor a step
+ * that an open finding bars, nor one whose wait is not over.
+ */
+export function answerStep(doing: Doing, kit: KitState, body: Bodies["step-answered"]): Act<"step-answered"> {
+  return atStep(doing, kit, "step-answered", body, [
+    ...judgeCheck(doing, kit, body.step, body.check),
+    ...(body.answer === "seen" ? barred(doing, kit, body) : []),
+    ...judgeValue(doing, kit, body),
+    judgeGate(doing, kit, body),
+  ]);
+}
+
+/** Starts a wait, a run, a prime or a count at a step. */
+export function startTimer(doing: Doing, kit: KitState, body: Bodies["timer-started"]): Act<"timer-started"> {
+  return atStep(doing, kit, "timer-started", body, barred(doing, kit, body));
+}
+
+/** Ends a wait or run. */
+export function stopTimer(doing: Doing, kit: KitState, body: Bodies["timer-stopped"]): Act<"timer-stopped"> {
+  return atStep(doing, kit, "timer-stopped", body);
+}
+
+/** Records pulls of the cord; that it started is taken whatever bars it. */
+export function countPulls(doing: Doing, kit: KitState, body: Bodies["pulls-counted"]): Act<"pulls-counted"> {
+  return atStep(doing, kit, "pulls-counted", body, body.started ? [] : barred(doing, kit, body));
+}
+
+/** Records a prime, from first stroke to water; one that was under way when a finding was raised is still written down. */
+export function timePrime(doing: Doing, kit: KitState, body: Bodies["prime-timed"]): Act<"prime-timed"> {
+  const isUnderWay = openOne(kit, body.turnaround)?.timers[body.step]?.started !== undefined;
+  return atStep(doing, kit, "prime-timed", body, isUnderWay ? [] : barred(doing, kit, body));
+}
+
+/** Records a measured delivery. */
+export function measureDelivery(
+  doing: Doing,
+  kit: KitState,
+  body: Bodies["delivery-measured"],
+): Act<"delivery-measured"> {
+  return atStep(doing, kit, "delivery-measured", body, barred(doing, kit, body));
+}
+
+/** Records an item fitted, in a turnaround or, for what hangs outside, without one. */
+export function fitItem(doing: Doing, kit: KitState, body: Bodies["item-fitted"]): Act<"item-fitted"> {
+  const pattern = patternOf(doing, kit);
+  const known = pattern?.items.some((item) => item.id === body.item);
+  return allow(doing, aboutKit(kit, "item-fitted", body), [
+    needOnCharge(kit),
+    known ? undefined : noSuchItem("body.item", body.item),
+    needNotAhead(doing, body.fitted, "body.fitted"),
+    ...needDrawn(doing, kit, body.item, body.drawn),
+  ]);
+}
+
+/** Records a date read off an item, or that none can be read: at a line of a turnaround, or outside one. */
+export function readDate(doing: Doing, kit: KitState, body: Bodies["date-read"]): Act<"date-read"> {
+  const item = patternOf(doing, kit)?.items.find(({ id }) => id === body.item);
+  return allow(doing, aboutKit(kit, "date-read", body), [
+    needOnCharge(kit),
+    item ? undefined : noSuchItem("body.item", body.item),
+    body.of === "printed" || body.date === undefined ? undefined : needNotAhead(doing, body.date, "body.date"),
+  ]);
+}
+
+/** Closes the container with a new seal, if nothing stands in the way; each thing that does is one fault. */
+export function sealKit(doing: Doing, kit: KitState, body: Bodies["sealed"]): Act<"sealed"> {
+  const turnaround = openOne(kit, body.turnaround);
+  const pattern = turnaround && patternOf(doing, kit, turnaround);
+  if (!turnaround || !pattern) {
+    return allow(doing, aboutKit(kit, "sealed", body), [
+      turnaround ? noSuchPattern(kit.pattern) : notOpen(body.turnaround),
+    ]);
+  }
+  const { kits: allKits } = doing;
+  const refusals = sealingRefusals({ kit, turnaround, pattern, allKits, seal: body.seal });
+  const faults = refusals.map((one) => because("SN-124", one.item ?? one.rule, undefined, "settled first", one.text));
+  return allow(doing, aboutKit(kit, "sealed", body), [needOnCharge(kit), ...faults]);
+}
+
+/** Closes the container with the kit grounded: always possible, with a reason. */
+export function closeGrounded(doing: Doing, kit: KitState, body: Bodies["closed-grounded"]): Act<"closed-grounded"> {
+  const open = openOne(kit, body.turnaround) ? undefined : notOpen(body.turnaround);
+  const seal = body.seal === undefined ? undefined : needNewSeal(doing, body.seal);
+  return allow(doing, aboutKit(kit, "closed-grounded", body), [open, seal]);
+}
+
+/** The pattern a turnaround, or the kit itself, is under. */
+export function patternOf(doing: Doing, kit: KitState, turnaround?: Turnaround): Pattern | undefined {
+  return doing.patterns.get(turnaround?.pattern ?? kit.pattern) ?? doing.patterns.get(kit.pattern);
+}
+
+function atStep<Kind extends StepKind>(
+  doing: Doing,
+  kit: KitState,
+  kind: Kind,
+  body: Bodies[Kind],
+  against: readonly (Fault | undefined)[] = [],
+): Act<Kind> {
+  const open = openOne(kit, body.turnaround) ? undefined : notOpen(body.turnaround);
+  const step = stepOf(doing, kit, body.step)
+    ? undefined
+    : because("SN-123", "body.step", body.step, "a step of the pattern", "Choose a step.");
+  return allow(doing, aboutKit(kit, kind, body), [open, step, ...against]);
+}
+
+/** What an open finding forbids at this step, each as one fault. */
+function barred(
+  doing: Doing,
+  kit: KitState,
+  at: { turnaround: string; step: string; check?: string },
+): readonly Fault[] {
+  const turnaround = openOne(kit, at.turnaround);
+  const pattern = turnaround && patternOf(doing, kit, turnaround);
+  if (!turnaround || !pattern) return [];
+  return barsAt({ kit, turnaround, pattern }, at.step, at.check).map(({ words, works }) => {
+    const remedy = `${words}: it forbids ${sayWorks(works)}. Mend it, close the kit as grounded, or go on elsewhere.`;
+    return because("SN-129", "body.step", at.step, "a step that no open finding bars", remedy);
+  });
+}
+
+function judgeCheck(
+  doing: Doing,
+  kit: KitState,
+  step: string,
+  check: string | undefined,
+): readonly (Fault | undefined)[] {
+  const asked = stepOf(doing, kit, step)?.checks ?? [];
+  const fits = check === undefined ? asked.length === 0 : asked.includes(check);
+  if (fits) return [];
+  const allowed = asked.length === 0 ? "no check at this step" : asked.join(", ");
+  return [because("SN-125", "body.check", check, allowed, "Answer the checks of this step one by one.")];
+}
+
+function judgeValue(doing: Doing, kit: KitState, body: Bodies["step-answered"]): readonly Fault[] {
+  const pattern = patternOf(doing, kit, kit.turnaround);
+  const check = pattern?.checks.find((one) => one.id === body.check);
+  if (!check || !pattern) return [];
+  if (!body.value && measuredBefore(kit, body.step, check)) return [];
+  const recordedSeal = openOne(kit, body.turnaround)?.opened.sealOnRecord;
+  const wanted = dateWantedBy(check, pattern, doing.policy ?? {}, doing.today);
+  return answerFaults(check, body, { today: doing.today, recordedSeal, wanted }, "body.value");
+}
+
+function judgeGate({ now, ...doing }: Doing, kit: KitState, body: Bodies["step-answered"]): Fault | undefined {
+  const step = stepOf(doing, kit, body.step);
+  const turnaround = openOne(kit, body.turnaround);
+  if (!step || !turnaround || body.answer !== "seen") return undefined;
+  const gate = stepGate(step, turnaround.timers[step.id], now);
+  if (gate.open) return undefined;
+  return because("SN-128", "body.step", body.step, NOT_YET[gate.because], GATE_REMEDY);
+}
+
+const GATE_REMEDY = 'Or answer "not possible" and say why.';
+const NOT_YET: Readonly<Record<Extract<Gate, { open: false }>["because"], string>> = {
+  "count-pulls": "a step whose pulls are counted",
+  "time-prime": "a step whose prime is timed",
+  "not-started": "a step whose clock was started and is over",
+  "stopped-early": "a step whose clock ran to its end",
+  "not-over": "a step whose clock is over",
+};
+
+function stepOf(doing: Doing, kit: KitState, step: string): Step | undefined {
+  const pattern = patternOf(doing, kit, kit.turnaround);
+  return pattern && lookUp(pattern).steps.get(step);
+}
+
+function openOne(kit: KitState, id: string): Turnaround | undefined {
+  return [kit.turnaround, ...(kit.otherTurnarounds ?? [])].find((one) => one?.id === id);
+}
+
+function notOpen(id: string): Fault {
+  return because("SN-122", "body.turnaround", id, "a turnaround that is open", "Open the kit first.");
+}

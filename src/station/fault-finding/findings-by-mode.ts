@@ -1,0 +1,16 @@
+import type { KitState } from "#readiness";
+
+/**
+ * How often each mode was found on kits of one pattern, whatever its version.
+ *
+ * @param kits - of the station
+ * @param pattern - "id@version" of the kit in hand
+ * @returns findings by mode
+ */
+export function findingsByMode(kits: readonly KitState[], pattern: string): ReadonlyMap<string, number> {
+  const [family] = pattern.split("@");
+  const alike = kits.filter((kit) => kit.pattern.split("@")[0] === family);
+  const found = new Map<string, number>();
+  for (const { mode } of alike.flatMap(({ findings }) => findings)) found.set(mode, (found.get(mode) ?? 0) + 1);
+  return found;
+}

@@ -1,0 +1,2 @@
+export { endedBy, nextTry, type FaultAdvice, type Likely, type Where } from "./next-try.ts";
+export { findingsByMode } from "./findings-by-mode.ts";

@@ -1,0 +1,84 @@
+import { createHash } from "node:crypto";
+import type { Entry } from "#log";
+import { describe, expect, test } from "vitest";
+import { boardOf } from "../board.ts";
+import { SMALL_PATTERN } from "../sample-station.ts";
+import { createStationFold, type StationFold } from "../station-fold.ts";
+import { CRAFTED } from "./crafted-lines.ts";
+import { randomLines } from "./random-lines.ts";
+
+const LINES = 20_000;
+/** No set of 20,000 lines may take the fold longer [ms of the processor]. */
+const LIMIT_MS = 1000;
+/** Four times the lines take at most so many times as long; what grows with the square takes sixteen. */
+const LIMIT_RATIO = 9;
+/** Below this the clock and the collector of garbage say more than the work does [ms]. */
+const LEAST_MS = 15;
+
+const PLACE: Entry = {
+  id: "01920000-0000-7000-8000-ffffffffffff",
+  place: "station",
+  subject: "place:north",
+  kind: "place-set",
+  at: "2027-01-01T00:00:00Z",
+  by: "ann",
+  device: "d1",
+  body: { name: "North", strength: 1, zone: "UTC" },
+};
+
+/** Time of the processor, not of the wall: what else the machine does is no part of it [ms]. */
+function timeOf(entries: readonly Entry[]): number {
+  const before = process.cpuUsage();
+  const fold = createStationFold([SMALL_PATTERN]);
+  fold.add([PLACE, ...entries]);
+  boardOf(fold.read(), "2027-06-01T00:00:00Z");
+  const { user, system } = process.cpuUsage(before);
+  return (user + system) / 1000;
+}
+
+/** Whether any of some tries takes no longer than told; the first that does ends them. */
+function takesAtMost(limit: number, entries: readonly Entry[]): boolean {
+  return [1, 2, 3].some(() => timeOf(entries) < limit);
+}
+
+function hashOf(fold: StationFold): string {
+  const { patterns: _, parts: _parts, reports, ...reading } = fold.read();
+  return createHash("sha256")
+    .update(JSON.stringify({ ...reading, reports: [...reports] }))
+    .digest("hex");
+}
+
+describe("20,000 lines made to hold readers up", () => {
+  test.each(Object.entries(CRAFTED))(
+    "%s: under a second, and not growing faster than the lines",
+    (_, make) => {
+      const some = make(LINES / 4);
+      const quarter = Math.max(LEAST_MS, Math.min(timeOf(some), timeOf(some)));
+      expect(takesAtMost(Math.min(LIMIT_MS, LIMIT_RATIO * quarter), make(LINES))).toBe(true);
+    },
+    60_000,
+  );
+});
+
+/** Of the readings that the fold gave before it was made to look up instead of search; they never change. */
+const GOLDEN: readonly (readonly [seed: number, hash: string])[] = [
+  [1, "5812f4aca7412a343445e43281e9c13c69c70cd397be7f65ea055334d093eea6"],
+  [2, "950193a94ee1c66134a8d9f7e8cc33a6e470774cc13931c246c8579032d0e07c"],
+  [3, "c1d3022f30f2c46dd28048c566158645acc6ef12eefc8c3cc3d9a686d5466b7d"],
+  [5, "0c1ee5c2415feb2c4ae35c1d9e15b2c92ae98e67ea45a6c95891f1d2c5745a2b"],
+  [8, "386b8d16cb585280a1721e1407f7881e163b2f797e23e1a1439b8a3dc55961a7"],
+  [13, "a3af17642e8320aa6f437c8bf30d9dc15f43150951bf336136a0b1a481aa9a9c"],
+];
+
+describe("what is folded", () => {
+  const subjects = ["kit:a", "kit:b", "casualty:c", "pattern:small"];
+
+  test.each(GOLDEN)("seed %i reads byte for byte as it always did, at once and in pieces of any size", (seed, hash) => {
+    const lines = randomLines({ seed, lines: 60 + seed * 20, subjects });
+    for (const size of [lines.length, 37, 1]) {
+      const fold = createStationFold([SMALL_PATTERN]);
+      for (let at = 0; at < lines.length; at += size) fold.add(lines.slice(at, at + size));
+      expect(hashOf(fold), `in pieces of ${size}`).toBe(hash);
+    }
+  });
+});

@@ -1,0 +1,134 @@
+import type { Entry } from "#log";
+import type { Role } from "#readiness";
+import { describe, expect, it } from "vitest";
+import { judgeEntry, type EntryFacts } from "./judge-entry.ts";
+
+const LINE: Entry = {
+  id: "0190a000-0000-7000-8000-000000000001",
+  place: "north",
+  subject: "kit:k1",
+  kind: "mustered",
+  at: "2026-01-10T08:00:00Z",
+  by: "ann",
+  device: "tablet",
+  body: { sealSeen: "00417", containerSound: true },
+};
+const JOINED: Entry = {
+  ...LINE,
+  id: "0190a000-0000-7000-8000-000000000004",
+  place: "station",
+  subject: "person:ann",
+  kind: "person-joined",
+  body: { name: "Ann", role: "administrator" },
+};
+const UNDONE: Entry = {
+  ...JOINED,
+  id: "0190a000-0000-7000-8000-000000000005",
+  kind: "struck",
+  body: { entry: JOINED.id, reason: "Mistaken." },
+};
+const BENS: Entry = { ...LINE, id: "0190a000-0000-7000-8000-000000000002", by: "ben" };
+
+function facts(role: Role = "crew"): EntryFacts {
+  return {
+    person: "ann",
+    role,
+    device: "tablet",
+    hasPlace: (id) => id === "north",
+    hasPattern: (version) => version === "sample@1",
+    find: (id) => [LINE, BENS, JOINED, UNDONE].find((entry) => entry.id === id),
+  };
+}
+
+function codes(change: Partial<Entry>, role: Role = "crew"): readonly string[] {
+  return judgeEntry({ ...LINE, ...change }, facts(role)).map((fault) => `${fault.code} ${fault.field}`);
+}
+
+const STRIKE = { id: "0190a000-0000-7000-8000-000000000003", kind: "struck" };
+const ENROL = { kind: "kit-enrolled", body: { name: "K", serial: "S", items: [] } };
+const LIVED = { finding: "f", how: "lived-with", name: "Ann", limit: "Gently.", until: "2026-03" };
+
+function sounding(taken: string): Partial<Entry> {
+  const body = { space: "s1", level: 0.4, text: "40 cm", taken };
+  return { subject: "casualty:c1", kind: "sounding-taken", place: "station", body };
+}
+
+function late(taken: string): Partial<Entry> {
+  const body = { pump: "p1", sign: "no-water", taken };
+  return { subject: "casualty:c1", kind: "pump-seen", place: "station", body };
+}
+
+describe("an entry judged on arrival", () => {
+  it("is good when its writer, device, role, place and body are", () => {
+    expect(codes({})).toEqual([]);
+    expect(codes({ ...ENROL, pattern: "sample@1" }, "keeper")).toEqual([]);
+    expect(codes(sounding("2026-01-10T07:40:00Z"))).toEqual([]);
+    expect(codes(late("2026-01-10T07:40:00Z"))).toEqual([]);
+  });
+
+  it.each<[string, Partial<Entry>, Role, readonly string[]]>([
+    ["a forged writer", { by: "ben" }, "crew", ["SN-101 by"]],
+    ["another device", { device: "phone" }, "crew", ["SN-102 device"]],
+    ["a role that may not", ENROL, "crew", ["SN-103 kind", "SN-108 pattern"]],
+    ["a role that may only look", {}, "commander", ["SN-103 kind"]],
+    ["a foreign place", { place: "elsewhere" }, "crew", ["SN-104 place"]],
+    ["the station as a kit's place", { place: "station" }, "crew", ["SN-104 place"]],
+    ["a subject of another sort", { subject: "person:k1", place: "station" }, "crew", ["SN-105 subject"]],
+    ["a kind that nobody knows", { kind: "kit-painted" }, "crew", ["RD-101 kind"]],
+    [
+      "a body of another shape",
+      { body: { sealSeen: 417 } },
+      "crew",
+      ["RD-102 body.sealSeen", "RD-102 body.containerSound"],
+    ],
+    ["a pattern the station lacks", { ...ENROL, pattern: "other@1" }, "keeper", ["SN-108 pattern"]],
+    ["a move to nowhere", { kind: "kit-moved", body: { to: "nowhere" } }, "keeper", ["SN-109 body.to"]],
+    ["a sounding read after it was written", sounding("2026-01-10T08:00:01Z"), "crew", ["SN-156 body.taken"]],
+    ["a pump started after it was written", late("2026-01-10T08:00:01Z"), "crew", ["SN-156 body.taken"]],
+    ["a pump started days before", late("2026-01-08T08:00:00Z"), "crew", ["SN-157 body.taken"]],
+    ["a sounding read days before", sounding("2026-01-08T08:00:00Z"), "crew", ["SN-157 body.taken"]],
+    ["a sounding at no instant", sounding("08:00"), "crew", ["RD-102 body.taken"]],
+    ["living with a finding, by crew", { kind: "remedy-made", body: LIVED }, "crew", ["SN-107 body.how"]],
+    [
+      "a strike of a line not kept",
+      { ...STRIKE, body: { entry: ENROL.kind, reason: "x" } },
+      "crew",
+      ["SN-106 body.entry"],
+    ],
+    [
+      "a strike of another's line, by crew",
+      { ...STRIKE, body: { entry: BENS.id, reason: "x" } },
+      "crew",
+      ["SN-106 body.entry"],
+    ],
+  ])("is refused for %s", (_, change, role, expected) => {
+    expect(codes(change, role)).toEqual(expected);
+  });
+
+  it("RULE-3 may strike one's own line, and as keeper another's, of the same subject", () => {
+    expect(codes({ ...STRIKE, body: { entry: LINE.id, reason: "Wrong kit." } })).toEqual([]);
+    expect(codes({ ...STRIKE, body: { entry: BENS.id, reason: "Wrong kit." } }, "keeper")).toEqual([]);
+    const elsewhere = { ...STRIKE, subject: "kit:k2", body: { entry: LINE.id, reason: "Wrong kit." } };
+    expect(codes(elsewhere, "keeper")).toEqual(["SN-106 body.entry"]);
+  });
+
+  it.each(["crew", "keeper"] as const)("undoes nothing, as %s, that the role could not have done", (role) => {
+    const strike = { ...STRIKE, place: "station", subject: "person:ann" };
+    const undo = (id: string) => ({ ...strike, body: { entry: id, reason: "I want it back." } });
+    expect(codes(undo(JOINED.id), role)).toEqual(["SN-106 body.entry"]);
+    expect(codes(undo(UNDONE.id), role)).toEqual(["SN-106 body.entry"]);
+    expect(codes(undo(JOINED.id), "administrator")).toEqual([]);
+    expect(codes(undo(UNDONE.id), "administrator")).toEqual([]);
+  });
+
+  it("RULE-2 is told every fault at once", () => {
+    expect(codes({ by: "ben", device: "phone", place: "elsewhere", body: {} }, "commander")).toEqual([
+      "RD-102 body.sealSeen",
+      "RD-102 body.containerSound",
+      "SN-101 by",
+      "SN-102 device",
+      "SN-104 place",
+      "SN-103 kind",
+    ]);
+  });
+});

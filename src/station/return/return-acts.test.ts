@@ -1,0 +1,68 @@
+import type { Bodies } from "#readiness";
+import { describe, expect, it } from "vitest";
+import { judgeEntry } from "../judging/judge-entry.ts";
+import * as kits from "../acts/kit-acts.ts";
+import { Desk, refusalsOf, SMALL_PATTERN } from "../sample-station.ts";
+import { flushKit, takeBack } from "./return-acts.ts";
+
+const FOUND = { finding: "f", item: "pump", mode: "seized", effect: "grounds" as const };
+const AMISS: Bodies["returned"] = { exposure: [], counted: [{ item: "pump", as: "missing" }], findings: [FOUND] };
+
+/** A station with a kit that is out on loan. */
+function away(): Desk {
+  const desk = new Desk();
+  const body = { name: "Kit 1", serial: "S-1", seal: "00417", items: [] };
+  desk.do(kits.enrolKit(desk.as("ann"), { kit: "k1", place: "north", pattern: "small@1", body }));
+  desk.do(kits.handOver(desk.as("ben"), desk.kit(), { to: "her", method: "line", sealBroken: false }));
+  return desk;
+}
+
+function refused(change: Partial<Bodies["returned"]>): readonly string[] {
+  const desk = away();
+  const doing = { ...desk.as("ben"), now: "2026-01-10T08:00:00Z" };
+  return refusalsOf(takeBack(doing, desk.kit(), { ...AMISS, ...change }));
+}
+
+describe("taking a kit back", () => {
+  it("raises a finding on what is missing, in the same line", () => {
+    const desk = away();
+    desk.do(takeBack(desk.as("ben"), desk.kit(), AMISS));
+    expect(desk.kit().findings).toMatchObject([{ id: "f", item: "pump", mode: "seized", effect: "grounds" }]);
+  });
+
+  it.each<[string, Partial<Bodies["returned"]>, readonly string[]]>([
+    ["what is missing without a finding", { findings: [] }, ["SN-181"]],
+    ["a finding on what is there", { counted: [{ item: "pump", as: "there" }] }, ["SN-182"]],
+    ["an item the pattern has not", { counted: [...AMISS.counted!, { item: "anchor", as: "there" }] }, ["SN-118"]],
+    ["a mode of another item", { findings: [{ ...FOUND, mode: "no-such" }] }, ["SN-132"]],
+    ["an effect milder than the pattern's", { findings: [{ ...FOUND, effect: "notes" }] }, ["SN-138"]],
+    ["a stop that lies ahead", { stopped: "2026-01-10T09:00:00Z" }, ["SN-183"]],
+  ])("refuses %s", (_, change, codes) => {
+    expect(refused(change)).toEqual(codes);
+  });
+
+  it("RULE-13 is judged on arrival too: no device tells a missing part as milder than its pattern does", () => {
+    const desk = away();
+    const entry = desk.do(takeBack(desk.as("ben"), desk.kit(), AMISS));
+    const facts = {
+      person: "ann",
+      role: "crew" as const,
+      device: "tablet",
+      hasPlace: () => true,
+      hasPattern: () => true,
+      patternNamed: () => SMALL_PATTERN,
+      find: () => undefined,
+    };
+    const mild = { ...AMISS, findings: [{ ...FOUND, effect: "notes" as const }] };
+    expect(judgeEntry(entry, facts)).toEqual([]);
+    expect(judgeEntry({ ...entry, body: mild }, facts).map(({ code }) => code)).toEqual(["SN-138"]);
+  });
+
+  it("flushes only what met something, and once", () => {
+    const desk = away();
+    desk.do(takeBack(desk.as("ben"), desk.kit(), { exposure: ["salt"] }));
+    expect(refusalsOf(flushKit(desk.as("cat"), desk.kit(), {}))).toEqual(["SN-103"]);
+    desk.do(flushKit(desk.as("ben"), desk.kit(), {}));
+    expect(refusalsOf(flushKit(desk.as("ben"), desk.kit(), {}))).toEqual(["SN-184"]);
+  });
+});

@@ -1,0 +1,69 @@
+import type { Fault } from "#base";
+import { lookUp, type Bodies, type KitState } from "#readiness";
+import { aboutKit, allow, unless, type Act, type Doing } from "../acts/draft.ts";
+import { because, noSuchItem } from "../judging/faults.ts";
+import { judgeNames } from "../acts/finding-acts.ts";
+import { needOnCharge } from "../acts/needs.ts";
+import { patternOf } from "../acts/turnaround-acts.ts";
+
+/**
+ * Takes a kit back, with what it met and how it was counted. What is missing or damaged is a finding with this line; the
+ * kit is not ready again until a turnaround.
+ */
+export function takeBack(doing: Doing, kit: KitState, body: Bodies["returned"]): Act<"returned"> {
+  const away = unless(
+    kit.custody.kind === "away",
+    because("SN-113", "kit", kit.name, "a kit handed over", "This kit is not out on loan."),
+  );
+  return allow(doing, aboutKit(kit, "returned", body), [
+    needOnCharge(kit),
+    away,
+    needStopped(doing, body.stopped),
+    ...judgeCounted(doing, kit, body),
+    ...judgeFound(doing, kit, body),
+  ]);
+}
+
+/** Writes down that fresh water went through a kit that met something: its first flush. */
+export function flushKit(doing: Doing, kit: KitState, body: Bodies["flushed"]): Act<"flushed"> {
+  const isDue = (kit.met ?? []).some(({ flushed }) => flushed === undefined);
+  return allow(doing, aboutKit(kit, "flushed", body), [
+    needOnCharge(kit),
+    unless(isDue, because("SN-184", "kit", kit.name, "a kit that met something since", "It was flushed already.")),
+  ]);
+}
+
+function needStopped({ now }: Doing, stopped: string | undefined): Fault | undefined {
+  if (stopped === undefined || now === undefined || Date.parse(stopped) <= Date.parse(now)) return undefined;
+  return because("SN-183", "body.stopped", stopped, "a time up to now", "Say when it last pumped, or leave it out.");
+}
+
+/** Items of the pattern, and a finding on each that is not there as it should be. */
+function judgeCounted(doing: Doing, kit: KitState, { counted = [], findings = [] }: Bodies["returned"]) {
+  const pattern = patternOf(doing, kit);
+  const items = pattern && lookUp(pattern).items;
+  const found = new Set(findings.map(({ item }) => item));
+  return counted.flatMap(({ item, as }, index): readonly Fault[] => {
+    const field = `body.counted.${index}.item`;
+    if (items && !items.has(item)) return [noSuchItem(field, item)];
+    if (as === "there" || found.has(item)) return [];
+    return [because("SN-181", field, item, `a finding on what is ${as}`, "Say what is wrong with it.")];
+  });
+}
+
+function judgeFound(doing: Doing, kit: KitState, { counted = [], findings = [] }: Bodies["returned"]) {
+  const amiss = new Set(counted.filter(({ as }) => as !== "there").map(({ item }) => item));
+  return findings.flatMap((found, index): readonly Fault[] => [
+    ...judgeNames(doing, kit, found),
+    ...(amiss.has(found.item) ? [] : [notAmiss(`body.findings.${index}.item`, found.item)]),
+    ...(kit.findings.some(({ id }) => id === found.finding) ? [raisedAlready(found.finding)] : []),
+  ]);
+}
+
+function notAmiss(field: string, item: string): Fault {
+  return because("SN-182", field, item, "an item counted as missing or damaged", "Count it so, or leave it out.");
+}
+
+function raisedAlready(finding: string): Fault {
+  return because("SN-131", "body.findings", finding, "a new id", "This finding is raised already.");
+}

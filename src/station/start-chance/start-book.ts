@@ -1,0 +1,181 @@
+import type { Pattern } from "#kit";
+import { demandsOf, hiddenOf, type CasualtyState, type Demand, type HiddenRecord, type KitState } from "#readiness";
+import {
+  fleetOfStarts,
+  hiddenRates,
+  loneStarts,
+  openingsToTell,
+  type Belief,
+  type Demands,
+  type FleetMember,
+  type HiddenRate,
+  type Spread,
+} from "#reliability";
+
+/** What the log says of whether a kit starts and gives water when asked. */
+export interface StartRecord {
+  /** Oldest first. */
+  readonly demands: readonly Demand[];
+  readonly failures: number;
+  /** Chance that it fails when asked, just proved [1]. */
+  readonly failing: Belief;
+  /** The same as equally likely values [1]. */
+  readonly asked: Spread;
+  /** Openings it would take about until the range is narrow enough to be told; 0 where it is. */
+  readonly openings: number;
+  /** Others of its pattern that stand for what to expect of it; 0 where they say nothing yet. */
+  readonly others: number;
+  /** Faults found at openings; absent where this copy has not the kit's pattern. */
+  readonly unseen?: HiddenRecord;
+  /** Rate at which faults come unseen [1/s]; absent where no kit of the pattern ever lay closed between two openings. */
+  readonly hidden?: HiddenRate;
+  /** RFC 3339: when it last started and gave water; absent where it never did. */
+  readonly proved?: string;
+}
+
+/** What a station tells of starting. */
+export interface StartLog {
+  readonly kits: readonly KitState[];
+  /** Of the station, open and closed. */
+  readonly casualties: readonly CasualtyState[];
+  /** By "id@version". */
+  readonly patterns: ReadonlyMap<string, Pattern>;
+}
+
+/** A kit's own counts. */
+interface Counted {
+  readonly called: readonly CasualtyState[];
+  readonly pattern: Pattern | undefined;
+  readonly demands: readonly Demand[];
+  readonly failures: number;
+  readonly unseen: HiddenRecord | undefined;
+}
+
+/** A fleet of one pattern, whatever its version. */
+interface Fleet {
+  readonly of: readonly Counted[];
+  readonly others: number;
+  readonly startsOf: (own: Demands) => FleetMember;
+  readonly hiddenOf: ReturnType<typeof hiddenRates>;
+}
+
+/**
+ * The chance of starting of every kit, from its own demands and those of others of its pattern. What a new entry does not
+ * touch is not counted again: a kit's counts are kept as long as the kit and the casualties it was on are the same.
+ */
+export class StartBook {
+  readonly #counted = new WeakMap<KitState, Counted>();
+  #log: StartLog | undefined;
+  #called: ReadonlyMap<string, readonly CasualtyState[]> = new Map();
+  #fleets = new Map<string, Fleet>();
+  /** How many kits were counted so far: what a new entry costs. */
+  counts = 0;
+
+  /**
+   * A kit's record and the belief.
+   *
+   * @param kit - in hand; one that was taken off charge is told of too
+   * @param log - the station as it now stands
+   * @source others pooled warily; Jeffreys' prior where they have not both failed and worked
+   */
+  read(kit: KitState, log: StartLog): StartRecord {
+    this.#turnTo(log);
+    const { demands, failures, unseen } = this.#count(kit, log);
+    const fleet = this.#fleetOf(familyOf(kit), log);
+    const { failing, spread } = fleet.startsOf({ failures, trials: demands.length });
+    const hidden = unseen && fleet.hiddenOf?.({ failures: unseen.found, time: unseen.lay });
+    const proved = demands.findLast(({ worked }) => worked)?.at;
+    return {
+      demands,
+      failures,
+      failing,
+      asked: spread,
+      openings: openingsToTell(failing),
+      others: Math.max(0, fleet.others - (demands.length > 0 ? 1 : 0)),
+      ...(unseen && { unseen }),
+      ...(hidden && { hidden }),
+      ...(proved !== undefined && { proved }),
+    };
+  }
+
+  #turnTo(log: StartLog): void {
+    if (this.#log?.casualties !== log.casualties) this.#called = calledOf(log.casualties);
+    if (this.#log?.kits !== log.kits || this.#log.casualties !== log.casualties) this.#fleets = this.#kept(log);
+    this.#log = log;
+  }
+
+  /** Fleets of which nothing that counts has changed. */
+  #kept(log: StartLog): Map<string, Fleet> {
+    return new Map(
+      [...this.#fleets].filter(([family, { of }]) => {
+        const now = membersOf(family, log).map((kit) => this.#count(kit, log));
+        return now.length === of.length && now.every((one, i) => isSameCount(one, of[i]!));
+      }),
+    );
+  }
+
+  #count(kit: KitState, { patterns }: StartLog): Counted {
+    const called = this.#called.get(kit.id) ?? [];
+    const pattern = patterns.get(kit.pattern);
+    const before = this.#counted.get(kit);
+    if (before && before.pattern === pattern && isSame(before.called, called)) return before;
+    this.counts += 1;
+    const demands = demandsOf(kit, called);
+    const failures = demands.filter(({ worked }) => !worked).length;
+    const counted = { called, pattern, demands, failures, unseen: pattern && hiddenOf(kit, pattern) };
+    this.#counted.set(kit, counted);
+    return counted;
+  }
+
+  #fleetOf(family: string, log: StartLog): Fleet {
+    const before = this.#fleets.get(family);
+    if (before) return before;
+    const of = membersOf(family, log).map((kit) => this.#count(kit, log));
+    const fleet = fleetFrom(of);
+    this.#fleets.set(family, fleet);
+    return fleet;
+  }
+}
+
+function fleetFrom(of: readonly Counted[]): Fleet {
+  const asked = of.flatMap(({ failures, demands }) =>
+    demands.length > 0 ? [{ failures, trials: demands.length }] : [],
+  );
+  const isTelling =
+    asked.length >= 3 && asked.some((one) => one.failures > 0) && asked.some((one) => one.failures < one.trials);
+  const beliefs = new Map<string, FleetMember>();
+  const law = isTelling ? fleetOfStarts(asked) : loneStarts;
+  const startsOf = (own: Demands) => {
+    const key = `${own.failures} ${own.trials}`;
+    const belief = beliefs.get(key) ?? law(own);
+    beliefs.set(key, belief);
+    return belief;
+  };
+  const unseen = of.flatMap(({ unseen: one }) => (one ? [{ failures: one.found, time: one.lay }] : []));
+  return { of, others: isTelling ? asked.length : 0, startsOf, hiddenOf: hiddenRates(unseen) };
+}
+
+function calledOf(casualties: readonly CasualtyState[]): ReadonlyMap<string, readonly CasualtyState[]> {
+  const called = new Map<string, CasualtyState[]>();
+  for (const casualty of casualties)
+    for (const kit of new Set(casualty.pumps.flatMap((pump) => pump.kit ?? [])))
+      called.set(kit, [...(called.get(kit) ?? []), casualty]);
+  return called;
+}
+
+function membersOf(family: string, { kits }: StartLog): readonly KitState[] {
+  return kits.filter((kit) => familyOf(kit) === family);
+}
+
+function familyOf({ pattern }: KitState): string {
+  return pattern.split("@")[0]!;
+}
+
+function isSameCount(one: Counted, other: Counted): boolean {
+  const alike = one.demands.length === other.demands.length && one.failures === other.failures;
+  return one === other || (alike && one.unseen?.found === other.unseen?.found && one.unseen?.lay === other.unseen?.lay);
+}
+
+function isSame<T>(one: readonly T[], other: readonly T[]): boolean {
+  return one.length === other.length && one.every((each, i) => each === other[i]);
+}

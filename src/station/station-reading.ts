@@ -1,0 +1,36 @@
+import type { Pattern } from "#kit";
+import type {
+  BroughtBack,
+  CasualtyState,
+  Device,
+  KitState,
+  Person,
+  Place,
+  RescueBoat,
+  StationPolicy,
+  StepReport,
+  StockPart,
+} from "#readiness";
+
+/** The station as its log tells it. What an entry does not touch keeps its identity from one reading to the next. */
+export interface StationReading {
+  readonly stationName: string;
+  readonly policy: StationPolicy;
+  /** Lines that the station's database had lost and devices gave back, oldest first. */
+  readonly broughtBack: readonly BroughtBack[];
+  /** Every kit, retired ones too, by name. */
+  readonly kits: readonly KitState[];
+  readonly places: readonly Place[];
+  readonly people: readonly Person[];
+  readonly devices: readonly Device[];
+  /** Rescue boats, retired ones too, by name. */
+  readonly boats: readonly RescueBoat[];
+  /** Parts, retired ones too, by name. */
+  readonly parts: readonly StockPart[];
+  /** Newest first, closed ones too; each once, whatever number of sheets was opened for her. */
+  readonly casualties: readonly CasualtyState[];
+  /** By pattern id. */
+  readonly reports: ReadonlyMap<string, readonly StepReport[]>;
+  /** By "id@version". */
+  readonly patterns: ReadonlyMap<string, Pattern>;
+}

@@ -1,0 +1,114 @@
+import { PlaceAudit, readHead, type AuditFault, type ChainHead, type Entry, type KeptHead } from "#log";
+import { isInputError } from "#base";
+import { PhotoBook } from "./photo-book.ts";
+import type { LogStore, StoredLog } from "./ports.ts";
+
+/** What became of one place: sound, or one verdict for each fault found. */
+export interface PlaceVerdict {
+  readonly place: string;
+  readonly verdict:
+    | {
+        readonly kind: "sound";
+        readonly count: number;
+        readonly head: ChainHead;
+        /** Photos that its lines name and that never came: not sent yet, or never. */
+        readonly photosMissing: number;
+      }
+    | ({ readonly kind: "broken" } & AuditFault);
+}
+
+type Store = LogStore & StoredLog;
+
+const PAGE = 5000;
+
+/**
+ * Holds the whole log against itself: every column of every line, the chain, the heads, the photos, the places that ever
+ * were; and against heads that others keep.
+ *
+ * @param witnessed - heads kept elsewhere
+ */
+export async function verifyLog(store: Store, witnessed: readonly KeptHead[]): Promise<readonly PlaceVerdict[]> {
+  const { kept, faults } = await readSigned(store);
+  const heads = [...witnessed, ...kept];
+  const seen = new Set(await store.placesSeen());
+  const photos = await PhotoBook.of(store);
+  const places = new Set([...(await store.storedPlaces()), ...heads.map(({ place }) => place)]);
+  const verdicts = faults.map(({ place, ...fault }) => broken(place, fault));
+  for (const place of [...places].sort()) {
+    const ofPlace = heads.filter((head) => head.place === place);
+    verdicts.push(
+      ...(await verifyPlace(store, new PlaceAudit(place, ofPlace), { place, isKnown: seen.has(place), photos })),
+    );
+  }
+  return [...verdicts, ...photos.unnamed().map((because) => broken("", { seq: 0, because }))];
+}
+
+interface About {
+  readonly place: string;
+  readonly isKnown: boolean;
+  readonly photos: PhotoBook;
+}
+
+/** Reads on until the head, read after the lines, is at the last of them: the station may be at work meanwhile. */
+async function verifyPlace(store: Store, audit: PlaceAudit, about: About): Promise<PlaceVerdict[]> {
+  const { place, isKnown, photos } = about;
+  const wrong: AuditFault[] = [];
+  let missing = 0;
+  for (;;) {
+    const before = audit.head.seq;
+    for await (const line of linesAfter(store, place, before)) {
+      const found = photos.named(namesOf(audit.see(line)));
+      missing += found.missing;
+      wrong.push(...found.wrong.map((because) => ({ seq: line.seq, because })));
+    }
+    const stored = await store.storedHead(place);
+    if ((stored?.seq ?? 0) > audit.head.seq && audit.head.seq > before) continue;
+    const faults = [...audit.finish(stored, isKnown), ...wrong];
+    if (faults.length > 0) return faults.map((fault) => broken(place, fault));
+    return [{ place, verdict: { kind: "sound", count: audit.count, head: audit.head, photosMissing: missing } }];
+  }
+}
+
+async function* linesAfter(store: Store, place: string, after: number) {
+  for (let last = after; ;) {
+    const page = await store.storedLines(place, last, PAGE);
+    yield* page;
+    if (page.length < PAGE) return;
+    last = page.at(-1)!.seq;
+  }
+}
+
+function namesOf(entry: Entry | undefined): string[] {
+  const { photos } = (entry?.body ?? {}) as { photos?: readonly ({ readonly hash?: unknown } | null)[] };
+  return (Array.isArray(photos) ? photos : []).flatMap((one) => (typeof one?.hash === "string" ? [one.hash] : []));
+}
+
+type SignedFault = AuditFault & { readonly place: string };
+
+async function readSigned(store: Store): Promise<{ kept: KeptHead[]; faults: SignedFault[] }> {
+  const kept: KeptHead[] = [];
+  const faults: SignedFault[] = [];
+  for (const { place, head } of await store.storedSignedHeads()) {
+    try {
+      const signed = readHead(parse(head));
+      if (signed.place === place) kept.push({ ...signed, keeper: `the head signed ${signed.at}` });
+      else faults.push({ place, seq: 0, because: `the signed head kept of it is of ${signed.place}` });
+    } catch (cause) {
+      if (!isInputError(cause)) throw cause;
+      faults.push({ place, seq: 0, because: "the signed head kept of it was changed" });
+    }
+  }
+  return { kept, faults };
+}
+
+function parse(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined; // no head: told as changed
+  }
+}
+
+function broken(place: string, fault: AuditFault): PlaceVerdict {
+  return { place, verdict: { kind: "broken", ...fault } };
+}

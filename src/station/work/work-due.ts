@@ -1,0 +1,86 @@
+import { dayIn, type PlainDate } from "#base";
+import {
+  outlookOf,
+  workLinesOf,
+  type KitState,
+  type PartNeed,
+  type Person,
+  type Place,
+  type WorkLine,
+} from "#readiness";
+import { mayWrite } from "../judging/permission.ts";
+import type { StationReading } from "../station-reading.ts";
+
+/** How many of a part that a kit needs lie on the shelf of its place, fit to be used; undefined where nobody knows. */
+export type ShelfCount = (part: PartNeed, kit: KitState) => number | undefined;
+
+/** A line of work with what a person wants to know before taking it. */
+export interface DueLine extends Omit<WorkLine, "kit" | "parts"> {
+  readonly kit: KitState;
+  readonly place: Place;
+  readonly parts: readonly (PartNeed & { readonly onShelf?: number })[];
+  /** Who may do it and is not away on the day it is asked for. */
+  readonly present: readonly Person[];
+}
+
+/** A station as work is read from it. */
+export type WorkStation = Pick<StationReading, "kits" | "places" | "people" | "patterns" | "policy">;
+
+/**
+ * The work due at a station: kits back and wet first, then overdue, this week and this month, the most pressing first.
+ * A kit whose pattern is not here gives no line: the board tells of it.
+ *
+ * @param station - as its log tells it
+ * @param now - RFC 3339; the day is taken at each place by its own zone
+ * @param onShelf - what lies on the shelves, where that is known
+ */
+export function workDueOf(
+  station: WorkStation,
+  now: string,
+  onShelf: ShelfCount = () => undefined,
+): readonly DueLine[] {
+  const open = station.places.filter(({ closed }) => !closed);
+  const lines = open.flatMap((place) => linesAt(station, place, dayIn(place.zone, now), onShelf));
+  return lines.toSorted(byUrgency);
+}
+
+function linesAt(station: WorkStation, place: Place, today: PlainDate, onShelf: ShelfCount): readonly DueLine[] {
+  const present = presentOn(station.people, today);
+  const versions = [...station.patterns.values()];
+  return station.kits.flatMap((kit) => {
+    const pattern = station.patterns.get(kit.pattern);
+    if (kit.place !== place.id || kit.retired || !pattern) return [];
+    const outlook = outlookOf(kit, pattern, station.policy, { otherPatternVersions: versions });
+    return workLinesOf(kit, pattern, outlook, today).map((line) => ({
+      ...line,
+      kit,
+      place,
+      parts: line.parts.map((part) => withShelf(part, onShelf(part, kit))),
+      present: present.filter(({ role }) => mayWrite(role, KINDS[line.work])),
+    }));
+  });
+}
+
+/** The kind of line by which each work is done: who may write it may do it. */
+const KINDS = { opening: "turnaround-opened", muster: "mustered", return: "returned", settle: "settled" } as const;
+
+function withShelf(part: PartNeed, onShelf: number | undefined): DueLine["parts"][number] {
+  return { ...part, ...(onShelf !== undefined && { onShelf }) };
+}
+
+/** People on the list who are not away on a day. */
+export function presentOn(people: readonly Person[], day: PlainDate): readonly Person[] {
+  return people.filter(({ left, away = [] }) => !left && !away.some(({ from, to }) => from <= day && day <= to));
+}
+
+const BUCKETS = ["wet", "overdue", "week", "month"] as const;
+
+/** Wet kits by the time left, what is overdue by what it does to the kit, the rest by its day. */
+function byUrgency(one: DueLine, other: DueLine): number {
+  const bucket = BUCKETS.indexOf(one.bucket) - BUCKETS.indexOf(other.bucket);
+  if (bucket !== 0) return bucket;
+  if (one.flush && other.flush) return one.flush.by - other.flush.by;
+  const [first, second] = [one, other].map(({ by, isGrounding }) => `${isGrounding ? 0 : 1}${by ?? ""}`);
+  if (first !== second) return first! < second! ? -1 : 1;
+  return one.kit.name.localeCompare(other.kit.name, "en", { numeric: true });
+}
