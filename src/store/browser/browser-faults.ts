@@ -19,12 +19,35 @@ export function translateBrowser(thrown: unknown): unknown {
   return thrown;
 }
 
-/** The station's numbering does not agree with what this device holds: its database was put back to an earlier day. */
+/** The station says that it has what this device holds, and then gives another line under a number held here. */
 export function describeFork(place: string, seq: number): StoreError {
   return new StoreError(
     "ST-143",
-    `Line ${seq} of place ${place} is not the one this device holds: the station was put back to an earlier copy.`,
-    "Save what this device holds to a file, give it to the administrator, then sign out and in again.",
+    `Line ${seq} of place ${place} is not the one this device holds: the station shows another history.`,
+    "Keep this device as it is, and have whoever looks after the server run verify.",
+  );
+}
+
+/** Lines that the station gave do not follow on what this device holds, or were changed since they were chained. */
+export function describeBroken(place: string, seq: number, because: string): StoreError {
+  return new StoreError(
+    "ST-144",
+    `The station's log does not add up at line ${seq} of place ${place}: ${because}.`,
+    "Keep this device as it is, and have whoever looks after the server run verify.",
+  );
+}
+
+/** What is kept here cannot be read or added to before somebody opens it. */
+export function describeLocked(): StoreError {
+  return new StoreError("ST-145", "What this device keeps is locked.", "Open it with a PIN or a passkey.");
+}
+
+/** A sealed row does not open with the key that sealed it. */
+export function describeDamaged(table: string): StoreError {
+  return new StoreError(
+    "ST-146",
+    `Something sealed on this device (${table}) was changed from outside, and does not open.`,
+    "Save everything held here to a file where that works, then remove everything and sign in again.",
   );
 }
 

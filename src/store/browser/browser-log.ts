@@ -1,5 +1,15 @@
 import { Dexie } from "dexie";
-import { checkBytes, hashEntry, planIntake, type Entry, type Intake, type KeptEntry } from "#log";
+import {
+  checkBytes,
+  hashEntry,
+  planIntake,
+  planRetaking,
+  type Entry,
+  type Held,
+  type Intake,
+  type KeptEntry,
+  type PlaceChain,
+} from "#log";
 import {
   movedFrom,
   type AppendListener,
@@ -10,7 +20,7 @@ import {
   type Photo,
 } from "#station";
 import { translateBrowser } from "./browser-faults.ts";
-import type { ChainRow, DeviceDatabase, KeptRow } from "./device-database.ts";
+import type { DeviceDatabase, KeptRow } from "./device-database.ts";
 
 /** The most rows IndexedDB can be asked for at once. */
 const LONGEST_READ = 0xffff_ffff;
@@ -24,14 +34,16 @@ export class BrowserLog implements LogStore {
     this.db = db;
   }
 
-  async append(entries: readonly Entry[], received: string, onlyAt: Cursor = {}): Promise<AppendResult> {
-    const { kept, chains } = this.db;
-    const intake = await this.guard(() =>
-      this.db.transaction("rw", kept, chains, () => this.#appendWithin(entries, received, onlyAt)),
+  append(entries: readonly Entry[], received: string, onlyAt: Cursor = {}): Promise<AppendResult> {
+    return this.#take(entries, (held) => planIntake(entries, held, received), onlyAt);
+  }
+
+  retake(kept: readonly KeptEntry[]): Promise<AppendResult> {
+    return this.#take(
+      kept.map((one) => one.entry),
+      (held) => planRetaking(kept, held),
+      {},
     );
-    if ("moved" in intake) return { accepted: [], repeated: [], clashing: [], moved: intake.moved };
-    if (intake.accepted.length > 0) this.tell([...intake.heads.keys()]);
-    return { accepted: intake.accepted, repeated: intake.repeated, clashing: intake.clashing };
   }
 
   since(places: readonly string[], cursor: Cursor, limit: number): Promise<readonly KeptEntry[]> {
@@ -45,8 +57,11 @@ export class BrowserLog implements LogStore {
     });
   }
 
-  heads(): Promise<readonly ChainRow[]> {
-    return this.guard(() => this.db.chains.orderBy("place").toArray());
+  heads(): Promise<readonly PlaceChain[]> {
+    return this.guard(async () => {
+      const chains = await this.db.chains.orderBy("place").toArray();
+      return chains.map(({ place, seq, hash }) => ({ place, seq, hash }));
+    });
   }
 
   find(id: string): Promise<KeptEntry | undefined> {
@@ -105,13 +120,23 @@ export class BrowserLog implements LogStore {
     }
   }
 
-  async #appendWithin(entries: readonly Entry[], received: string, onlyAt: Cursor): Promise<Intake | Moved> {
+  async #take(entries: readonly Entry[], plan: (held: Held) => Intake, onlyAt: Cursor): Promise<AppendResult> {
+    const { kept, chains } = this.db;
+    const intake = await this.guard(() =>
+      this.db.transaction("rw", kept, chains, () => this.#takeWithin(entries, plan, onlyAt)),
+    );
+    if ("moved" in intake) return { accepted: [], repeated: [], clashing: [], moved: intake.moved };
+    if (intake.accepted.length > 0) this.tell([...intake.heads.keys()]);
+    return { accepted: intake.accepted, repeated: intake.repeated, clashing: intake.clashing };
+  }
+
+  async #takeWithin(entries: readonly Entry[], plan: (held: Held) => Intake, onlyAt: Cursor): Promise<Intake | Moved> {
     const heads = new Map((await this.db.chains.toArray()).map(({ place, seq, hash }) => [place, { seq, hash }]));
     const moved = movedFrom(onlyAt, heads);
     if (moved.length > 0) return { moved };
     const known = await this.db.kept.bulkGet(entries.map((entry) => entry.id));
     const hashes = new Map(known.flatMap((row) => (row === undefined ? [] : [[row.id, hashEntry(row.entry)]])));
-    const intake = planIntake(entries, { heads, hashes }, received);
+    const intake = plan({ heads, hashes });
     await this.db.kept.bulkAdd(intake.accepted.map(toRow));
     await this.db.chains.bulkPut([...intake.heads].map(([place, head]) => ({ place, ...head })));
     return intake;
@@ -124,12 +149,11 @@ export class BrowserLog implements LogStore {
 }
 
 /** A row as the log gives it. */
-export function toKept({ entry, seq, hash, received }: KeptRow): KeptEntry {
-  return { entry, seq, hash, received };
+export function toKept({ place: _place, id: _id, ...kept }: KeptRow): KeptEntry {
+  return kept;
 }
 
 /** A kept entry as a row. */
 export function toRow(kept: KeptEntry): KeptRow {
-  const { entry, seq, hash, received } = kept;
-  return { place: entry.place, id: entry.id, entry, seq, hash, received };
+  return { ...kept, place: kept.entry.place, id: kept.entry.id };
 }

@@ -1,11 +1,11 @@
-import { exportHeader, exportLine, type KeptEntry } from "#log";
-import type { Cursor } from "#station";
-import { describeFork, translateBrowser } from "./browser-faults.ts";
+import { emptyChain, exportHeader, exportLine, verifyChain, type Entry, type KeptEntry } from "#log";
+import type { Cursor, VouchedHead } from "#station";
+import { BranchShelf, CURSOR } from "./branch-shelf.ts";
+import { describeBroken, describeFork, translateBrowser } from "./browser-faults.ts";
 import { BrowserLog, toRow } from "./browser-log.ts";
-import { DeviceDatabase, type KeptRow, type OutboxLine } from "./device-database.ts";
+import { StoreLock } from "./lock/index.ts";
+import { DeviceDatabase, type ChainRow, type KeptRow, type OutboxLine } from "./device-database.ts";
 
-/** Key of the note that says how far the station's log was read. */
-const CURSOR = "store:cursor";
 /** The most rows that IndexedDB can be asked for at once. */
 const MOST_ROWS = 0xffff_ffff;
 
@@ -28,6 +28,17 @@ export interface BrowserStoreOptions {
  * Every call has reached the disk when it resolves; one that fails has changed nothing.
  */
 export class BrowserStore extends BrowserLog {
+  /** Lines that the station does not have any more. */
+  readonly shelf: BranchShelf;
+  /** The lock on all of it. */
+  readonly lock: StoreLock;
+
+  constructor(db: DeviceDatabase) {
+    super(db);
+    this.lock = new StoreLock(db);
+    this.shelf = new BranchShelf(db, (work) => this.guard(work));
+  }
+
   /** The station's lines held here, by place then number, from after the cursor. */
   kept(cursor: Cursor): Promise<readonly KeptEntry[]> {
     return this.guard(async () => {
@@ -39,14 +50,40 @@ export class BrowserStore extends BrowserLog {
   /**
    * Takes lines as the station numbered them, notes how far was read, and takes them out of the outbox.
    *
-   * @throws StoreError ST-143 where a line differs from the one held under its number; nothing is changed then
+   * @param vouched - the station's word for where places stand afterwards
+   * @throws StoreError ST-143 where a line differs from the one held under its number, ST-144 where the lines do not
+   *   follow on those held or do not give their hashes; nothing is changed then
    */
-  async takePulled(entries: readonly KeptEntry[], cursor: Cursor): Promise<void> {
+  async takePulled(entries: readonly KeptEntry[], cursor: Cursor, vouched: readonly VouchedHead[] = []): Promise<void> {
     const { kept, chains, outbox, notes } = this.db;
     await this.guard(() =>
-      this.db.transaction("rw", kept, chains, outbox, notes, () => this.#takeWithin(entries, cursor)),
+      this.db.transaction("rw", kept, chains, outbox, notes, () => this.#takeWithin(entries, cursor, vouched)),
     );
     if (entries.length > 0) this.tell([...new Set(entries.map((one) => one.entry.place))]);
+  }
+
+  /** Hashes of the photos held here of which the station once said that it has them. */
+  sentPhotos(): Promise<readonly string[]> {
+    return this.guard(async () => {
+      const unsent = new Set(await this.db.photos.where("unsentSince").above("").primaryKeys());
+      return (await this.db.photos.toCollection().primaryKeys()).filter((hash) => !unsent.has(hash));
+    });
+  }
+
+  /** The station does not have these, whatever it said before. */
+  async markPhotosUnsent(hashes: readonly string[], now: string): Promise<void> {
+    await this.guard(() => this.db.photos.where("hash").anyOf(hashes).modify({ unsentSince: now }));
+  }
+
+  /** Ids of those lines that are in the station's log as it was pulled. */
+  async heldOf(ids: readonly string[]): Promise<ReadonlySet<string>> {
+    const rows = await this.guard(() => this.db.kept.bulkGet([...ids]));
+    return new Set(rows.flatMap((row) => (row === undefined ? [] : [row.id])));
+  }
+
+  /** Where each place stands here, with the station's word for it where it gave one. */
+  ends(): Promise<readonly ChainRow[]> {
+    return this.guard(() => this.db.chains.toArray());
   }
 
   /** How far the station's log was read. */
@@ -95,11 +132,21 @@ export class BrowserStore extends BrowserLog {
     await this.guard(() => this.db.notes.put({ key, value }));
   }
 
+  /** Notes whose keys begin so, by key. */
+  notesUnder<Value>(prefix: string): Promise<readonly (readonly [string, Value])[]> {
+    return this.guard(async () => {
+      const rows = await this.db.notes.where("key").startsWith(prefix).toArray();
+      return rows.map(({ key, value }) => [key, value as Value] as const);
+    });
+  }
+
   /** Everything held here as lines of an exported log, without line ends: kept, then unsent, then unsent photos. */
   async *exportAll(): AsyncGenerator<string> {
     yield exportHeader(await this.heads());
     for (const kept of await this.kept({})) yield exportLine({ kind: "kept", kept });
-    for (const { entry } of await this.outbox()) yield exportLine({ kind: "unsent", entry });
+    const unsent: readonly Entry[] = (await this.outbox()).map(({ entry }) => entry);
+    const lost = (await this.shelf.lost()).map(({ entry }) => entry);
+    for (const entry of [...lost, ...unsent]) yield exportLine({ kind: "unsent", entry });
     for (const { hash } of await this.unsentPhotos()) {
       const photo = await this.photo(hash);
       if (photo !== undefined) yield exportLine({ kind: "photo", ...photo });
@@ -112,15 +159,18 @@ export class BrowserStore extends BrowserLog {
       this.db.transaction("rw", this.db.tables, async () => {
         for (const table of this.db.tables) await table.clear();
       }),
-    );
+    ).then(() => this.lock.forget());
   }
 
-  async #takeWithin(entries: readonly KeptEntry[], cursor: Cursor): Promise<void> {
+  async #takeWithin(entries: readonly KeptEntry[], cursor: Cursor, vouched: readonly VouchedHead[]): Promise<void> {
     const rows = entries.map(toRow);
     const fork = await this.#findFork(rows);
     if (fork !== undefined) throw describeFork(fork.place, fork.seq);
+    await this.#checkChains(entries);
     await this.db.kept.bulkPut(rows);
     await this.#raiseHeads(entries);
+    // A step without a request would end the transaction.
+    if (vouched.length > 0) await this.#noteVouchers(vouched);
     await this.#dropSent(new Set(rows.map((row) => row.id)));
     await this.db.notes.put({ key: CURSOR, value: cursor });
   }
@@ -133,6 +183,24 @@ export class BrowserStore extends BrowserLog {
       if (same?.seq === row.seq && same.hash !== row.hash) return row;
     }
     return undefined;
+  }
+
+  /** What is new must follow on what is held, without a gap, and give its hashes. */
+  async #checkChains(entries: readonly KeptEntry[]): Promise<void> {
+    const heads = new Map((await this.db.chains.toArray()).map((chain) => [chain.place, chain]));
+    for (const place of new Set(entries.map(({ entry }) => entry.place))) {
+      const head = heads.get(place) ?? emptyChain(place);
+      const fresh = entries.filter(({ entry, seq }) => entry.place === place && seq > head.seq);
+      const verdict = verifyChain(fresh, head);
+      if (verdict.kind === "broken") throw describeBroken(place, verdict.seq, verdict.because);
+    }
+  }
+
+  async #noteVouchers(vouched: readonly VouchedHead[]): Promise<void> {
+    for (const { place, seq, hash, voucher } of vouched) {
+      const chain = await this.db.chains.get(place);
+      if (chain?.seq === seq && chain.hash === hash) await this.db.chains.put({ place, seq, hash, voucher });
+    }
   }
 
   /** The outbox is short, what was pulled may be long: so it is the outbox that is read through. */
@@ -178,7 +246,9 @@ export async function openBrowserStore(name: string, options: BrowserStoreOption
   });
   try {
     await db.open();
-    return new BrowserStore(db);
+    const store = new BrowserStore(db);
+    await store.lock.read();
+    return store;
   } catch (thrown) {
     throw translateBrowser(thrown);
   }

@@ -1,5 +1,5 @@
 import { instantOf } from "#log";
-import type { Credential, Invite, SecretStore, Session } from "#station";
+import type { Credential, Epoch, Invite, SecretStore, Session } from "#station";
 
 /** Secrets in memory: for tests. */
 export class MemorySecrets implements SecretStore {
@@ -7,6 +7,8 @@ export class MemorySecrets implements SecretStore {
   readonly #failures = new Map<string, { count: number; last: string }>();
   readonly #sessions = new Map<string, Session>();
   readonly #invites = new Map<string, Invite>();
+  readonly #voucherKey = crypto.randomUUID();
+  #epochs: readonly Epoch[] = [{ id: crypto.randomUUID(), begun: new Date().toISOString(), because: "made" }];
 
   async putCredential(credential: Credential): Promise<void> {
     this.#credentials.set(credential.id, credential);
@@ -40,6 +42,11 @@ export class MemorySecrets implements SecretStore {
     this.#failures.delete(key);
   }
 
+  async moveFailures(key: string, at: string): Promise<void> {
+    const held = this.#failures.get(key);
+    if (held !== undefined) this.#failures.set(key, { ...held, last: at });
+  }
+
   async putSession(session: Session): Promise<void> {
     this.#sessions.set(session.tokenHash, session);
   }
@@ -60,6 +67,11 @@ export class MemorySecrets implements SecretStore {
     this.#removeSessions((session) => session.person === person);
   }
 
+  async sessionsOfPerson(person: string): Promise<readonly Session[]> {
+    const own = [...this.#sessions.values()].filter((session) => session.person === person);
+    return own.sort((a, b) => (a.tokenHash < b.tokenHash ? -1 : 1));
+  }
+
   async putInvite(invite: Invite): Promise<void> {
     this.#invites.set(invite.codeHash, invite);
   }
@@ -68,6 +80,18 @@ export class MemorySecrets implements SecretStore {
     const invite = this.#invites.get(codeHash);
     this.#invites.delete(codeHash);
     return invite !== undefined && instantOf(invite.expires) > instantOf(at) ? invite : undefined;
+  }
+
+  async epochs(): Promise<readonly Epoch[]> {
+    return this.#epochs;
+  }
+
+  async addEpochs(epochs: readonly Epoch[]): Promise<void> {
+    this.#epochs = [...this.#epochs, ...epochs];
+  }
+
+  async voucherKey(): Promise<string> {
+    return this.#voucherKey;
   }
 
   async purge({ now, failuresBefore }: { readonly now: string; readonly failuresBefore: string }): Promise<number> {

@@ -1,9 +1,19 @@
-import { checkBytes, planIntake, type ChainHead, type Entry, type KeptEntry } from "#log";
+import {
+  checkBytes,
+  planIntake,
+  planRetaking,
+  type ChainHead,
+  type Entry,
+  type Intake,
+  type KeptEntry,
+  type SignedHead,
+} from "#log";
 import {
   movedFrom,
   type AppendListener,
   type AppendResult,
   type Cursor,
+  type HeadShelf,
   type LogStore,
   type Photo,
   type SecretStore,
@@ -11,18 +21,26 @@ import {
 import { MemorySecrets } from "./memory-secrets.ts";
 
 /** Log and secrets in memory: for tests, and for looking into an exported file. Gone when the process ends. */
-export class MemoryStore extends MemorySecrets implements LogStore, SecretStore {
+export class MemoryStore extends MemorySecrets implements LogStore, SecretStore, HeadShelf {
   readonly #places = new Map<string, KeptEntry[]>();
   readonly #heads = new Map<string, ChainHead>();
   readonly #byId = new Map<string, KeptEntry>();
   readonly #hashes = new Map<string, string>();
   readonly #photos = new Map<string, Photo>();
+  readonly #signed = new Map<string, SignedHead>();
   readonly #listeners = new Set<AppendListener>();
 
   async append(entries: readonly Entry[], received: string, onlyAt: Cursor = {}): Promise<AppendResult> {
     const moved = movedFrom(onlyAt, this.#heads);
     if (moved.length > 0) return { accepted: [], repeated: [], clashing: [], moved };
-    const intake = planIntake(structuredClone(entries), { heads: this.#heads, hashes: this.#hashes }, received);
+    return this.#take(planIntake(structuredClone(entries), { heads: this.#heads, hashes: this.#hashes }, received));
+  }
+
+  async retake(kept: readonly KeptEntry[]): Promise<AppendResult> {
+    return this.#take(planRetaking(structuredClone(kept), { heads: this.#heads, hashes: this.#hashes }));
+  }
+
+  #take(intake: Intake): AppendResult {
     for (const [at, kept] of intake.accepted.entries()) this.#keep(kept, intake.forms[at]?.hash ?? "");
     for (const [place, head] of intake.heads) this.#heads.set(place, head);
     if (intake.accepted.length > 0) for (const listener of this.#listeners) listener([...intake.heads.keys()]);
@@ -64,6 +82,16 @@ export class MemoryStore extends MemorySecrets implements LogStore, SecretStore 
 
   async missingPhotos(hashes: readonly string[]): Promise<readonly string[]> {
     return [...new Set(hashes)].filter((hash) => !this.#photos.has(hash));
+  }
+
+  async signedHeads(): Promise<readonly SignedHead[]> {
+    return [...this.#signed.values()];
+  }
+
+  async keepSignedHeads(heads: readonly SignedHead[]): Promise<void> {
+    for (const head of heads) {
+      if (head.number > (this.#signed.get(head.place)?.number ?? 0)) this.#signed.set(head.place, head);
+    }
   }
 
   onAppend(listener: AppendListener): () => void {

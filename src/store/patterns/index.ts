@@ -1,12 +1,12 @@
 import { isInputError } from "#base";
-import { loadPattern, type Pattern } from "#kit";
+import { drawingFault, loadPattern, type Beside, type Pattern } from "#kit";
 import { existsSync, readdirSync, readFileSync } from "node:fs";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 
 /** Patterns found on disk, and what is wrong with those that could not be read. */
 export interface PatternFolder {
   readonly patterns: readonly Pattern[];
-  /** One text per bad file: its name, and every fault in it with line and column. */
+  /** One text per bad file: its name, and every fault in it with line and column. A bad drawing is only left out. */
   readonly wrong: readonly string[];
 }
 
@@ -24,7 +24,7 @@ export function readPatternFolders(folders: readonly string[]): PatternFolder {
   return {
     patterns: patterns.filter((one) => !twice.includes(one)).map((one) => one.pattern),
     wrong: [
-      ...read.flatMap((one) => ("wrong" in one ? [one.wrong] : [])),
+      ...read.flatMap((one) => ("wrong" in one ? [one.wrong] : one.undrawn)),
       ...twice.map(
         ({ file, pattern }) =>
           `${file}: ${keyOf(pattern)} is already in ${first.get(keyOf(pattern))}. Raise the version.`,
@@ -55,7 +55,8 @@ export function readStationPatterns(shipped: string, own: string): StationPatter
 }
 
 type ReadFile =
-  { readonly file: string; readonly pattern: Pattern } | { readonly file: string; readonly wrong: string };
+  | { readonly file: string; readonly pattern: Pattern; readonly undrawn: readonly string[] }
+  | { readonly file: string; readonly wrong: string };
 
 function readFolder(folder: string): readonly ReadFile[] {
   try {
@@ -75,11 +76,27 @@ function patternFiles(folder: string): string[] {
 
 function readPatternFile(file: string): ReadFile {
   try {
-    return { file, pattern: loadPattern(readFileSync(file, "utf8"), file) };
+    const beside = filesBeside(file);
+    const pattern = loadPattern(readFileSync(file, "utf8"), file, beside);
+    return { file, pattern, undrawn: undrawnIn(file, pattern, beside) };
   } catch (cause) {
     if (isInputError(cause)) return { file, wrong: `${file}: ${cause.message}` };
     return { file, wrong: `${file}: this file cannot be read (${systemCode(cause)}).` };
   }
+}
+
+/** Reads the files that a pattern's own file names: the drawings of its card. */
+export function filesBeside(file: string): Beside {
+  return (name) => {
+    const path = join(dirname(file), name);
+    return existsSync(path) ? readFileSync(path, "utf8") : undefined;
+  };
+}
+
+/** What is wrong with drawings that the pattern's card names; a step that names none is the lint's affair. */
+function undrawnIn(file: string, { stranger }: Pattern, beside: Beside): readonly string[] {
+  const named = (stranger?.steps ?? []).filter((step) => step.file !== undefined && step.drawing === undefined);
+  return named.map((step) => `${file}: card, ${step.id}: ${drawingFault(step, beside)}`);
 }
 
 /** Code of a failed system call, such as "EACCES"; what else is thrown is a bug and goes on. */

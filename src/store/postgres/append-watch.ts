@@ -4,6 +4,9 @@ import type { AppendListener } from "#station";
 export const CHANNEL = "drykeel_append";
 /** Pause before trying anew to listen [ms]. */
 const PAUSE = 1000;
+/** A connection that only listens is asked this often whether it is still there [ms], and has so long to answer [ms]. */
+const BEAT = 15_000;
+const ANSWER = 10_000;
 
 /**
  * Hears of every append to the database, by whichever process. Holds one connection of its own, made when the first
@@ -14,6 +17,7 @@ export class AppendWatch {
   readonly #listeners = new Set<AppendListener>();
   #client: Client | undefined;
   #pause: NodeJS.Timeout | undefined;
+  #beat: NodeJS.Timeout | undefined;
   #closed = false;
 
   constructor(url: string) {
@@ -30,11 +34,13 @@ export class AppendWatch {
     this.#closed = true;
     this.#listeners.clear();
     clearTimeout(this.#pause);
+    clearInterval(this.#beat);
     await this.#client?.end();
   }
 
   async #connect(): Promise<void> {
-    const client = new Client({ connectionString: this.#url });
+    const limits = { connectionTimeoutMillis: ANSWER, query_timeout: ANSWER, keepAlive: true };
+    const client = new Client({ connectionString: this.#url, ...limits });
     this.#client = client;
     client.on("notification", ({ payload }) => this.#tell(readPlaces(payload)));
     client.on("error", () => this.#reconnect(client));
@@ -42,6 +48,7 @@ export class AppendWatch {
     try {
       await client.connect();
       await client.query(`listen ${CHANNEL}`);
+      this.#keepAsking(client);
       this.#tell([]);
     } catch {
       // Out of reach for now: the store's own calls report that to whoever made them, the watch only tries again.
@@ -49,8 +56,18 @@ export class AppendWatch {
     }
   }
 
+  /** A database that was frozen or whose computer is gone says nothing, and so does one that has no news. */
+  #keepAsking(client: Client): void {
+    this.#beat = setInterval(() => {
+      client.query("select 1").catch(() => this.#reconnect(client));
+    }, BEAT).unref();
+  }
+
   #reconnect(lost: Client): void {
     if (this.#closed || this.#client !== lost || this.#pause !== undefined) return;
+    clearInterval(this.#beat);
+    // It may be lost already, or end only when the other side speaks again: neither is waited for.
+    lost.end().catch(() => undefined);
     this.#pause = setTimeout(() => {
       this.#pause = undefined;
       void this.#connect();

@@ -13,6 +13,9 @@ const OUT_OF_REACH = new Set([
 /** The server is shutting down or starting up. */
 const NOT_NOW = new Set(["57P01", "57P02", "57P03", "53300"]);
 
+/** Statement cancelled, lock not had, transaction or connection idle for too long: each by a limit of time. */
+const TOO_LATE = new Set(["57014", "55P03", "25P03", "25P04", "57P05"]);
+
 /** What PostgreSQL and the way to it throw, in words for whoever looks after the station's computer. */
 export function translatePostgres(thrown: unknown): unknown {
   const code = codeOf(thrown);
@@ -20,11 +23,24 @@ export function translatePostgres(thrown: unknown): unknown {
     const remedy = "Check that it runs and that DATABASE_URL names its host and port; devices will send again.";
     return new StoreError("ST-120", "The database server is out of reach or not taking connections.", remedy, thrown);
   }
+  if (TOO_LATE.has(code) || isSilence(thrown)) {
+    const remedy = "Look at what keeps it busy or holds its locks; devices will send again.";
+    return new StoreError("ST-126", "The database did not answer in time.", remedy, thrown);
+  }
+  if (code === "25006") {
+    const remedy = "After a failover, let DATABASE_URL name the server that takes writes; devices will send again.";
+    return new StoreError(
+      "ST-127",
+      "The database takes no writes: it is a standby, or set to read only.",
+      remedy,
+      thrown,
+    );
+  }
   if (code === "53100" || code === "53200") {
     const remedy = "Free some space on the database server; nothing that was kept before is lost.";
     return new StoreError("ST-121", "The database server is out of disk or memory.", remedy, thrown);
   }
-  if (code === "42501" || code === "25006") {
+  if (code === "42501") {
     const remedy = "Grant the user of DATABASE_URL the right to create and write tables.";
     return new StoreError("ST-122", "The database refuses writing.", remedy, thrown);
   }
@@ -55,10 +71,17 @@ function hidePassword(url: URL): string {
   return `${url.protocol}//${url.username}${url.username === "" ? "" : "@"}${url.host}${url.pathname}`;
 }
 
-/** The driver says these two without a code. */
+/** The driver says these without a code. */
+const LOST =
+  /^(Connection terminated|timeout exceeded when trying to connect|timeout expired|Client has encountered a connection error|Client was closed)/;
+
 function isLostConnection(thrown: unknown): boolean {
-  const lost = /^(Connection terminated|timeout exceeded when trying to connect)/;
-  return thrown instanceof Error && lost.test(thrown.message);
+  return thrown instanceof Error && LOST.test(thrown.message);
+}
+
+/** The driver waited for an answer as long as it may; it gives no code. */
+export function isSilence(thrown: unknown): thrown is Error {
+  return thrown instanceof Error && thrown.message === "Query read timeout";
 }
 
 /** The code that the driver or the server gave, or "". */

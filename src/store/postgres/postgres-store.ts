@@ -1,7 +1,7 @@
-import { Kysely, PostgresDialect, sql } from "kysely";
-import { Pool } from "pg";
+import { Kysely, PostgresDialect, sql, type PostgresPool } from "kysely";
 import { migrate, SqlStore, translateErrors, type ColumnTypes, type Engine, type Tables } from "#store/sql";
 import { AppendWatch, CHANNEL, writePlaces } from "./append-watch.ts";
+import { createMigratingPool, createServingPool } from "./patient-pool.ts";
 import { checkUrl, codeOf, translateOpening, translatePostgres } from "./postgres-faults.ts";
 
 const TYPES: ColumnTypes = { key: sql`text collate "C"`, bytes: sql`bytea` };
@@ -23,28 +23,24 @@ export interface PostgresOptions {
  */
 export async function openPostgresStore(url: string, options: PostgresOptions = {}): Promise<SqlStore> {
   checkUrl(url);
-  const dialect = new PostgresDialect({ pool: createPool(url, options.poolSize ?? 10) });
-  const db = new Kysely<Tables>({ dialect: translateErrors(dialect, translatePostgres) });
+  await bringUpToDate(url);
+  return new SqlStore(openWith(createServingPool(url, options.poolSize ?? 10)), createEngine(url));
+}
+
+/** Over a connection of its own, since changing the tables of a long log may take minutes. */
+async function bringUpToDate(url: string): Promise<void> {
+  const db = openWith(createMigratingPool(url));
   try {
     await migrate(db, TYPES);
-    return new SqlStore(db, createEngine(url));
   } catch (thrown) {
-    await db.destroy();
     throw translateOpening(thrown, url);
+  } finally {
+    await db.destroy();
   }
 }
 
-/** Commits wait for the disk even where the server's own setting would not. */
-function createPool(url: string, size: number): Pool {
-  const pool = new Pool({
-    connectionString: url,
-    max: size,
-    connectionTimeoutMillis: 10_000,
-    options: "-c synchronous_commit=on -c timezone=UTC",
-  });
-  // A connection lost while nobody used it: the pool drops it and the next call gets another or a StoreError.
-  pool.on("error", () => {});
-  return pool;
+function openWith(pool: PostgresPool): Kysely<Tables> {
+  return new Kysely<Tables>({ dialect: translateErrors(new PostgresDialect({ pool }), translatePostgres) });
 }
 
 function createEngine(url: string): Engine {

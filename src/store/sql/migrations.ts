@@ -1,5 +1,7 @@
 import { type Kysely, type Migration, type MigrationProvider, Migrator, type RawBuilder, sql } from "kysely";
 import { StoreError } from "#station";
+import { randomBytes, randomUUID } from "node:crypto";
+import type { Tables } from "./tables.ts";
 
 /** What the two databases call the same thing. */
 export interface ColumnTypes {
@@ -15,6 +17,9 @@ export const STEPS: readonly (readonly [name: string, step: Step])[] = [
   ["0001-log", createLog],
   ["0002-photos", createPhotos],
   ["0003-secrets", createSecrets],
+  ["0004-epoch", createEpochs],
+  ["0005-heads", createHeads],
+  ["0006-photos-seen", createPhotosSeen],
 ];
 
 async function createLog(db: Kysely<unknown>, { key }: ColumnTypes): Promise<void> {
@@ -89,6 +94,54 @@ async function createSessions(db: Kysely<unknown>, { key }: ColumnTypes): Promis
     .execute();
   await db.schema.createIndex("sessions_person").on("sessions").column("person").execute();
   await db.schema.createIndex("sessions_device").on("sessions").column("device").execute();
+}
+
+/** What `verify` holds the log against: every place that ever had a line, and the newest head signed of each. */
+async function createHeads(db: Kysely<unknown>, { key }: ColumnTypes): Promise<void> {
+  await db.schema
+    .createTable("places_seen")
+    .addColumn("place", key, (column) => column.primaryKey())
+    .execute();
+  await sql`insert into places_seen (place) select place from chains where seq > 0`.execute(db);
+  await db.schema
+    .createTable("signed_heads")
+    .addColumn("place", key, (column) => column.primaryKey())
+    .addColumn("seq", "integer", (column) => column.notNull())
+    .addColumn("head", "text", (column) => column.notNull())
+    .execute();
+}
+
+/** What `verify` holds the photos against: every one that ever came, and what kind of picture it was. */
+async function createPhotosSeen(db: Kysely<unknown>, { key }: ColumnTypes): Promise<void> {
+  await db.schema
+    .createTable("photos_seen")
+    .addColumn("hash", key, (column) => column.primaryKey())
+    .addColumn("mime", "text", (column) => column.notNull())
+    .execute();
+  await sql`insert into photos_seen (hash, mime) select hash, mime from photos`.execute(db);
+}
+
+/** The database's first life, and the key of the vouchers that the station gives devices for what it keeps. */
+async function createEpochs(db: Kysely<unknown>, { key }: ColumnTypes): Promise<void> {
+  await db.schema
+    .createTable("epochs")
+    .addColumn("number", "integer", (column) => column.primaryKey())
+    .addColumn("id", key, (column) => column.notNull().unique())
+    .addColumn("begun", "text", (column) => column.notNull())
+    .addColumn("because", "text", (column) => column.notNull())
+    .execute();
+  await db.schema
+    .createTable("voucher_keys")
+    .addColumn("number", "integer", (column) => column.primaryKey())
+    .addColumn("secret", "text", (column) => column.notNull())
+    .execute();
+  const made = db as Kysely<Pick<Tables, "epochs" | "voucher_keys">>;
+  const first = { number: 1, id: randomUUID(), begun: new Date().toISOString(), because: "made" } as const;
+  await made.insertInto("epochs").values(first).execute();
+  await made
+    .insertInto("voucher_keys")
+    .values({ number: 1, secret: randomBytes(32).toString("hex") })
+    .execute();
 }
 
 /** Brings a database up to the newest step, or refuses one that a newer version has been at. */

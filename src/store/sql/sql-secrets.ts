@@ -1,6 +1,6 @@
 import type { Kysely, Selectable } from "kysely";
 import { instantOf } from "#log";
-import type { Credential, Invite, SecretStore, Session } from "#station";
+import type { Credential, Epoch, Invite, SecretStore, Session } from "#station";
 import { purgeTables } from "./purge.ts";
 import type { CredentialRow, InviteRow, SessionRow, Tables } from "./tables.ts";
 
@@ -57,6 +57,10 @@ export class SqlSecrets implements SecretStore {
     await this.db.deleteFrom("failures").where("key", "=", key).execute();
   }
 
+  async moveFailures(key: string, at: string): Promise<void> {
+    await this.db.updateTable("failures").set({ last: at }).where("key", "=", key).execute();
+  }
+
   async putSession(session: Session): Promise<void> {
     const { tokenHash: token_hash, person, device, created, expires } = session;
     const rest = { person, device, created, expires };
@@ -85,6 +89,11 @@ export class SqlSecrets implements SecretStore {
     await this.db.deleteFrom("sessions").where("person", "=", person).execute();
   }
 
+  async sessionsOfPerson(person: string): Promise<readonly Session[]> {
+    const query = this.db.selectFrom("sessions").selectAll().where("person", "=", person).orderBy("token_hash");
+    return (await query.execute()).map(toSession);
+  }
+
   async putInvite(invite: Invite): Promise<void> {
     const { codeHash: code_hash, person, by: made_by, expires } = invite;
     const rest = { person, made_by, expires };
@@ -100,6 +109,27 @@ export class SqlSecrets implements SecretStore {
     const query = this.db.deleteFrom("invites").where("code_hash", "=", codeHash).returningAll();
     const row = await query.executeTakeFirst();
     return row && instantOf(row.expires) > instantOf(at) ? toInvite(row) : undefined;
+  }
+
+  async epochs(): Promise<readonly Epoch[]> {
+    return this.db.selectFrom("epochs").select(["id", "begun", "because"]).orderBy("number").execute();
+  }
+
+  /** Of two processes that begin an epoch at the same moment one finds its number taken, and goes on in the other's. */
+  async addEpochs(epochs: readonly Epoch[]): Promise<void> {
+    const greatest = this.db.selectFrom("epochs").select((row) => row.fn.max("number").as("number"));
+    const { number } = await greatest.executeTakeFirstOrThrow();
+    const rows = epochs.map(({ id, begun, because }, at) => ({ number: number + at + 1, id, begun, because }));
+    await this.db
+      .insertInto("epochs")
+      .values(rows)
+      .onConflict((conflict) => conflict.doNothing())
+      .execute();
+  }
+
+  async voucherKey(): Promise<string> {
+    const key = this.db.selectFrom("voucher_keys").select("secret").where("number", "=", 1);
+    return (await key.executeTakeFirstOrThrow()).secret;
   }
 
   purge({ now, failuresBefore }: { readonly now: string; readonly failuresBefore: string }): Promise<number> {

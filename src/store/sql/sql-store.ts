@@ -4,14 +4,17 @@ import {
   checkBytes,
   genesisHash,
   planIntake,
+  planRetaking,
   type ChainHead,
   type EntryForm,
   type Entry,
+  type Held,
   type Intake,
   type KeptEntry,
 } from "#log";
 import {
   movedFrom,
+  StoreError,
   type AppendListener,
   type AppendResult,
   type Cursor,
@@ -20,7 +23,7 @@ import {
   type Photo,
   type SecretStore,
 } from "#station";
-import { SqlSecrets } from "./sql-secrets.ts";
+import { SqlStoredLog } from "./sql-stored-log.ts";
 import type { EntryRow, Tables } from "./tables.ts";
 
 /** Rows or ids in one statement: well under every database's limit of parameters. */
@@ -45,7 +48,7 @@ export interface Engine {
 }
 
 /** Log and secrets in an SQL database. What is appended is on disk when `append` resolves, or nothing of it is. */
-export class SqlStore extends SqlSecrets implements LogStore, SecretStore {
+export class SqlStore extends SqlStoredLog implements LogStore, SecretStore {
   readonly #engine: Engine;
 
   constructor(db: Kysely<Tables>, engine: Engine) {
@@ -53,14 +56,16 @@ export class SqlStore extends SqlSecrets implements LogStore, SecretStore {
     this.#engine = engine;
   }
 
-  async append(entries: readonly Entry[], received: string, onlyAt: Cursor = {}): Promise<AppendResult> {
-    if (entries.length === 0) return { accepted: [], repeated: [], clashing: [] };
-    const intake = await this.#retry(() =>
-      this.db.transaction().execute((trx) => this.#appendWithin(trx, entries, received, onlyAt)),
+  append(entries: readonly Entry[], received: string, onlyAt: Cursor = {}): Promise<AppendResult> {
+    return this.#take(entries, (held) => planIntake(entries, held, received), onlyAt);
+  }
+
+  retake(kept: readonly KeptEntry[]): Promise<AppendResult> {
+    return this.#take(
+      kept.map((one) => one.entry),
+      (held) => planRetaking(kept, held),
+      {},
     );
-    if ("moved" in intake) return { accepted: [], repeated: [], clashing: [], moved: intake.moved };
-    if (intake.accepted.length > 0) this.#engine.appended([...intake.heads.keys()]);
-    return { accepted: intake.accepted, repeated: intake.repeated, clashing: intake.clashing };
   }
 
   async since(places: readonly string[], cursor: Cursor, limit: number): Promise<readonly KeptEntry[]> {
@@ -93,11 +98,12 @@ export class SqlStore extends SqlSecrets implements LogStore, SecretStore {
   async putPhoto({ hash, mime, bytes }: Photo): Promise<void> {
     checkBytes(hash, bytes);
     const row = { hash, mime, bytes: Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength) };
-    await this.db
-      .insertInto("photos")
-      .values(row)
-      .onConflict((conflict) => conflict.column("hash").doNothing())
-      .execute();
+    await this.db.transaction().execute(async (trx) => {
+      const insert = trx.insertInto("photos").values(row);
+      await insert.onConflict((conflict) => conflict.column("hash").doNothing()).execute();
+      const seen = trx.insertInto("photos_seen").values({ hash, mime });
+      await seen.onConflict((conflict) => conflict.column("hash").doNothing()).execute();
+    });
   }
 
   async photo(hash: string): Promise<Photo | undefined> {
@@ -123,18 +129,27 @@ export class SqlStore extends SqlSecrets implements LogStore, SecretStore {
     await this.db.destroy();
   }
 
-  async #appendWithin(
+  async #take(entries: readonly Entry[], plan: (held: Held) => Intake, onlyAt: Cursor): Promise<AppendResult> {
+    if (entries.length === 0) return { accepted: [], repeated: [], clashing: [] };
+    const intake = await this.#retry(() =>
+      this.db.transaction().execute((trx) => this.#takeWithin(trx, entries, plan, onlyAt)),
+    );
+    if ("moved" in intake) return { accepted: [], repeated: [], clashing: [], moved: intake.moved };
+    if (intake.accepted.length > 0) this.#engine.appended([...intake.heads.keys()]);
+    return { accepted: intake.accepted, repeated: intake.repeated, clashing: intake.clashing };
+  }
+
+  async #takeWithin(
     trx: Transaction<Tables>,
     entries: readonly Entry[],
-    received: string,
+    plan: (held: Held) => Intake,
     onlyAt: Cursor,
   ): Promise<Intake | Moved> {
     const places = new Set([...entries.map((entry) => entry.place), ...Object.keys(onlyAt)]);
     const heads = await this.#lockHeads(trx, [...places].sort());
     const moved = movedFrom(onlyAt, heads);
     if (moved.length > 0) return { moved };
-    const hashes = await readHashes(trx, entries);
-    const intake = planIntake(entries, { heads, hashes }, received);
+    const intake = plan({ heads, hashes: await readHashes(trx, entries) });
     await writeIntake(trx, intake);
     if (intake.accepted.length > 0) await this.#engine.announce(trx, [...intake.heads.keys()]);
     return intake;
@@ -158,10 +173,16 @@ export class SqlStore extends SqlSecrets implements LogStore, SecretStore {
       try {
         return await work();
       } catch (thrown) {
-        if (left <= 1 || !this.#engine.isCollision(thrown)) throw thrown;
+        if (!this.#engine.isCollision(thrown)) throw thrown;
+        if (left <= 1) throw crowdedOut(thrown);
       }
     }
   }
+}
+
+function crowdedOut(cause: unknown): StoreError {
+  const remedy = "Nothing was kept of this; devices will send again.";
+  return new StoreError("ST-128", `Others wrote to the same places at each of ${TRIES} tries.`, remedy, cause);
 }
 
 async function readHashes(trx: Transaction<Tables>, entries: readonly Entry[]): Promise<Map<string, string>> {
@@ -176,6 +197,11 @@ async function readHashes(trx: Transaction<Tables>, entries: readonly Entry[]): 
 async function writeIntake(trx: Transaction<Tables>, intake: Intake): Promise<void> {
   const rows = intake.accepted.map((kept, at) => toRow(kept, intake.forms[at]));
   for (const some of inChunks(rows)) await trx.insertInto("log_entries").values(some).execute();
+  const begun = intake.accepted.filter(({ seq }) => seq === 1).map(({ entry }) => ({ place: entry.place }));
+  for (const some of inChunks(begun)) {
+    const insert = trx.insertInto("places_seen").values(some);
+    await insert.onConflict((conflict) => conflict.column("place").doNothing()).execute();
+  }
   for (const [place, { seq, hash }] of intake.heads) {
     await trx.updateTable("chains").set({ seq, hash }).where("place", "=", place).execute();
   }

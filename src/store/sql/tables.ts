@@ -4,11 +4,16 @@ import type { ColumnType, Generated } from "kysely";
 export interface Tables {
   log_entries: EntryRow;
   chains: ChainRow;
+  places_seen: PlaceSeenRow;
+  signed_heads: SignedHeadRow;
   photos: PhotoRow;
+  photos_seen: PhotoSeenRow;
   credentials: CredentialRow;
   failures: FailureRow;
   sessions: SessionRow;
   invites: InviteRow;
+  epochs: EpochRow;
+  voucher_keys: VoucherKeyRow;
 }
 
 export interface EntryRow {
@@ -31,16 +36,34 @@ export interface ChainRow {
   hash: string;
 }
 
+/** One line per place that ever had an entry; never removed. */
+export interface PlaceSeenRow {
+  place: string;
+}
+
+/** The newest signed head of a place that was shown to anybody, as JSON. */
+export interface SignedHeadRow {
+  place: string;
+  seq: number;
+  head: string;
+}
+
 export interface PhotoRow {
   hash: string;
   mime: string;
   bytes: Uint8Array;
 }
 
+/** One line per photo that ever came; never removed. */
+export interface PhotoSeenRow {
+  hash: string;
+  mime: string;
+}
+
 export interface CredentialRow {
   id: string;
   person: string;
-  kind: "pin" | "passkey";
+  kind: "pin" | "passkey" | "device" | "link";
   secret: string;
   /** 32 bits unsigned, so a big integer, which PostgreSQL gives as text. */
   counter: ColumnType<number | string, number, number>;
@@ -60,6 +83,19 @@ export interface SessionRow {
   device: string;
   created: string;
   expires: string;
+}
+
+/** The lives of the database, in order. */
+export interface EpochRow {
+  number: number;
+  id: string;
+  begun: string;
+  because: "made" | "put-back" | "seen";
+}
+
+export interface VoucherKeyRow {
+  number: number;
+  secret: string;
 }
 
 export interface InviteRow {

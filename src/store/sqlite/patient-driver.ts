@@ -10,10 +10,12 @@ const PAUSE = 5;
  * and with it whatever in the process holds the lock.
  */
 export class PatientDriver extends SqliteDriver {
+  readonly #database: Database.Database;
   readonly #patience: number;
 
   constructor(database: Database.Database, patience: number) {
     super({ database });
+    this.#database = database;
     this.#patience = patience;
   }
 
@@ -24,6 +26,11 @@ export class PatientDriver extends SqliteDriver {
   /** Takes the write lock at once: once it is held, no later statement of the transaction has to wait. */
   override async beginTransaction(connection: DatabaseConnection): Promise<void> {
     await connection.executeQuery(CompiledQuery.raw("begin immediate"));
+  }
+
+  /** A full disk ends the transaction by itself; rolling back once more would only hide why. */
+  override async rollbackTransaction(connection: DatabaseConnection): Promise<void> {
+    if (this.#database.inTransaction) await super.rollbackTransaction(connection);
   }
 }
 

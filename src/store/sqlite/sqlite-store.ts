@@ -12,6 +12,8 @@ const TYPES: ColumnTypes = { key: sql`text`, bytes: sql`blob` };
 
 /** Page size of a new SQLite file. */
 const PAGE_BYTES = 4096;
+/** More pages than any file has. */
+const ALL_PAGES = 2_147_483_647;
 /** How long to wait for another program that holds the database [ms]. */
 const PATIENCE = 5000;
 
@@ -31,19 +33,29 @@ export class SqliteStore extends SqlStore {
     this.#raw = raw;
   }
 
+  /** What SQLite itself says of the file: "ok", or its first fault. */
+  integrity(): string {
+    return String(this.#raw.pragma("integrity_check(1)", { simple: true }));
+  }
+
   /**
    * Copies the whole database to another file while work goes on. The copy is one consistent moment of the log, and
    * takes the place of `path` only once it is complete and on disk. It holds the sign-in secrets too: keep it as such.
    *
+   * All pages but the first few are copied in one step, during which this process does nothing else: between steps a
+   * line written by another process would begin the copy again, and a busy station would never let it end.
+   *
    * @param path - file to write; an older one there is replaced
+   * @returns size of the copy [byte]
    */
-  async backupTo(path: string): Promise<void> {
+  async backupTo(path: string): Promise<{ readonly bytes: number }> {
     const part = `${resolve(path)}.part`;
     try {
       makeFolder(dirname(part));
-      await this.#raw.backup(part);
+      const { totalPages } = await this.#raw.backup(part, { progress: () => ALL_PAGES });
       await flush(part);
       await rename(part, resolve(path));
+      return { bytes: totalPages * PAGE_BYTES };
     } catch (thrown) {
       throw translateOpening(thrown, path);
     }

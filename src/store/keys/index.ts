@@ -1,0 +1,2 @@
+export { DEFAULT_KEY_FILE, openKeyFile, readKeyFile, rotateKey, type SigningKey } from "./key-file.ts";
+export { DEFAULT_KEPT_HEADS, KeptHeads } from "./kept-heads.ts";

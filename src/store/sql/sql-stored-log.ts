@@ -1,0 +1,61 @@
+import type { ChainHead, SignedHead, StoredLine } from "#log";
+import type { HeadShelf, PhotoSeen, StoredLog } from "#station";
+import { SqlSecrets } from "./sql-secrets.ts";
+
+/** The tables of the log as they are, and the signed heads beside them. */
+export class SqlStoredLog extends SqlSecrets implements StoredLog, HeadShelf {
+  async storedPlaces(): Promise<readonly string[]> {
+    const tables = ["log_entries", "chains", "places_seen", "signed_heads"] as const;
+    const named = new Set<string>();
+    for (const table of tables) {
+      const query = this.db.selectFrom(table).select("place").distinct();
+      const rows = await (table === "chains" ? query.where("seq", "!=", 0) : query).execute();
+      for (const { place } of rows) named.add(place);
+    }
+    return [...named].sort();
+  }
+
+  async placesSeen(): Promise<readonly string[]> {
+    return (await this.db.selectFrom("places_seen").select("place").execute()).map(({ place }) => place);
+  }
+
+  storedLines(place: string, after: number, limit: number): Promise<readonly StoredLine[]> {
+    const query = this.db.selectFrom("log_entries").selectAll().where("place", "=", place).where("seq", ">", after);
+    return query.orderBy("seq").limit(limit).execute();
+  }
+
+  storedHead(place: string): Promise<ChainHead | undefined> {
+    const query = this.db.selectFrom("chains").select(["seq", "hash"]).where("place", "=", place);
+    return query.executeTakeFirst();
+  }
+
+  storedSignedHeads(): Promise<readonly { place: string; head: string }[]> {
+    return this.db.selectFrom("signed_heads").select(["place", "head"]).orderBy("place").execute();
+  }
+
+  async photoHashes(after: string, limit: number): Promise<readonly string[]> {
+    const query = this.db.selectFrom("photos").select("hash").where("hash", ">", after);
+    return (await query.orderBy("hash").limit(limit).execute()).map(({ hash }) => hash);
+  }
+
+  photosSeen(after: string, limit: number): Promise<readonly PhotoSeen[]> {
+    const query = this.db.selectFrom("photos_seen").selectAll().where("hash", ">", after);
+    return query.orderBy("hash").limit(limit).execute();
+  }
+
+  async signedHeads(): Promise<readonly SignedHead[]> {
+    return (await this.storedSignedHeads()).map(({ head }) => JSON.parse(head) as SignedHead);
+  }
+
+  async keepSignedHeads(heads: readonly SignedHead[]): Promise<void> {
+    for (const head of heads) {
+      const { place, number: seq } = head;
+      const rest = { seq, head: JSON.stringify(head) };
+      await this.db
+        .insertInto("signed_heads")
+        .values({ place, ...rest })
+        .onConflict((conflict) => conflict.column("place").doUpdateSet(rest).where("signed_heads.seq", "<", seq))
+        .execute();
+    }
+  }
+}
