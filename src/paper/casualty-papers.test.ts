@@ -1,15 +1,14 @@
 import type { Entry } from "#log";
 import { applyCasualtyEntry, type Bodies, type CasualtyState, type EntryKind } from "#readiness";
-import { STRANGER_CARD } from "#station";
 import { describe, expect, it } from "vitest";
-import { renderCasualtyTimeline, renderReadDoCard } from "./index.ts";
+import { renderCasualtyTimeline } from "./index.ts";
 
 const now = "2027-03-14T12:00:00Z";
 const space = { id: "s1", name: "Cabin", sort: "cabin", part: "middle" } as const;
 
 function line<Kind extends EntryKind>(minute: number, kind: Kind, body: Bodies[Kind]): Entry {
   const at = new Date(Date.UTC(2027, 2, 14, 10, minute)).toISOString();
-  const id = `0190a000-0000-7000-8000-${String(minute).padStart(12, "0")}`;
+  const id = `0190a000-0000-7000-8000-${String(10 * minute).padStart(12, "0")}`;
   return { id, place: "station", subject: "casualty:c1", kind, at, by: "ann", device: "d", body };
 }
 
@@ -20,6 +19,9 @@ const ENTRIES = [
   line(3, "pump-refuelled", { pump: "p" }),
   line(4, "hole-patched", { space: "s1", open: 0.5 }),
   line(5, "stability-seen", { list: -0.17, rollPeriod: 4, righting: "comes-back" }),
+  line(5.2, "pump-seen", { pump: "p", sign: "weak" }),
+  line(5.4, "stability-seen", { deckEdge: "awash", overSill: true, trim: 0.3, leaving: true }),
+  line(5.6, "tow-set", { under: true }),
   line(6, "fuel-smelt", {}),
   line(7, "fuel-cleared", { note: "Skipper found it clear." }),
   line(8, "sounding-taken", { space: "s1", level: 0.2, text: "20 cm" }),
@@ -38,6 +40,7 @@ function timelineOf(entries: readonly Entry[]) {
       { name: "Pump 1", handed: { at: "2027-03-14T10:02:00Z", method: "line" as const, by: "ann" } },
       { name: "Pump 2" },
     ],
+    said: new Map([["e1", "Losing: 97 in 100. Be ready to leave her."]]),
     people: new Map([["ann", "Ann"]]),
     units: "us" as const,
     now,
@@ -56,7 +59,7 @@ describe("timeline of a casualty", () => {
   it("tells every kind of line there is about casualties", async () => {
     const pdf = await renderCasualtyTimeline(timelineOf(ENTRIES));
     expect(Buffer.from(pdf.slice(0, 5)).toString()).toBe("%PDF-");
-    expect(pages(pdf)).toBe(1);
+    expect(pages(pdf)).toBe(2);
   });
 
   it("grows with the log, and draws nothing of a single sounding", async () => {
@@ -73,17 +76,5 @@ describe("timeline of a casualty", () => {
       await renderCasualtyTimeline(timelineOf(ENTRIES)),
     ];
     expect(Buffer.from(one).equals(Buffer.from(other))).toBe(true);
-  });
-});
-
-describe("card for strangers", () => {
-  it("is eight lines, each with a picture of its own inside its field", () => {
-    expect(STRANGER_CARD).toHaveLength(8);
-    expect(new Set(STRANGER_CARD.map(({ picture }) => JSON.stringify(picture))).size).toBe(8);
-    for (const { picture } of STRANGER_CARD) expect(picture.length).toBeGreaterThan(2);
-  });
-
-  it("goes on one page", async () => {
-    expect(pages(await renderReadDoCard({ stationName: "Brannock Reach", now }))).toBe(1);
   });
 });

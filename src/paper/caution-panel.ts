@@ -7,7 +7,7 @@ import { MARGIN, type Sheet } from "./sheet.ts";
  * @source ISO 3864-2 and ANSI Z535.4: danger white on red, warning black on orange, caution black on yellow, notice
  *   white on blue; the shades are those of ANSI Z535.1, FROM MEMORY
  */
-const COLOURS: Readonly<Record<SignalWord, { readonly ground: string; readonly letters: string }>> = {
+export const SIGNAL_COLOURS: Readonly<Record<SignalWord, { readonly ground: string; readonly letters: string }>> = {
   DANGER: { ground: "#c8102e", letters: "#fff" },
   WARNING: { ground: "#ff8200", letters: "#000" },
   CAUTION: { ground: "#ffd100", letters: "#000" },
@@ -26,7 +26,7 @@ export function writeCautions(sheet: Sheet, ids: readonly string[]): void {
 /** The signal word on its ground, and the three sentences beside it. */
 function writePanel(sheet: Sheet, caution: Caution): void {
   const { pdf, width } = sheet;
-  const { ground, letters } = COLOURS[caution.signal];
+  const { ground, letters } = SIGNAL_COLOURS[caution.signal];
   const text = `${caution.what} ${caution.consequence} ${caution.avoid}`;
   const inner = width - WORD_WIDTH - 2 * PAD;
   pdf.font("regular").fontSize(8);

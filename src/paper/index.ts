@@ -1,5 +1,10 @@
-export { renderTurnaroundRecord, type TurnaroundRecord } from "./turnaround-record.ts";
+export { renderTurnaroundRecord } from "./turnaround-record.ts";
+export type { TurnaroundRecord } from "./record/record.ts";
 export { renderPatternCard, type PatternCard } from "./pattern-card.ts";
 export type { DeliveryRow } from "./delivery-table.ts";
 export { renderCasualtyTimeline, type CasualtyTimeline } from "./casualty-timeline.ts";
-export { renderReadDoCard } from "./read-do-card.ts";
+export { renderReadDoCard, type ReadDoCard } from "./read-do-card.ts";
+export { renderWitnessSheet, type WitnessSheet } from "./witness-sheet.ts";
+export { proofInPdf } from "./record-proof.ts";
+export { renderLabels, type Label } from "./labels.ts";
+export { renderOrderSheet } from "./order-sheet.ts";

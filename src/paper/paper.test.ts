@@ -5,7 +5,10 @@ import { demoAccounts, demoEntries } from "#demo";
 import { linesOf } from "#kit";
 import { createStationFold, standingAt, type Photo } from "#station";
 import { readPatternFolders } from "#store/patterns";
+import { recordOf as recordOfLines, saySeen } from "#readiness";
 import { renderPatternCard, renderTurnaroundRecord } from "./index.ts";
+import { isAmiss } from "./record/exceptions.ts";
+import { linesOfKind, said } from "./record/record-reading.ts";
 
 const { patterns } = readPatternFolders([join(import.meta.dirname, "..", "..", "patterns")]);
 const fold = createStationFold(patterns);
@@ -30,6 +33,10 @@ function pictures(pdf: Uint8Array): string[] {
   );
 }
 
+function turnaroundIn(body: unknown): unknown {
+  return (body as { readonly turnaround?: unknown } | undefined)?.turnaround;
+}
+
 function recordOf(name: string, photos: ReadonlyMap<string, Photo> = new Map()) {
   const kit = reading.kits.find((one) => one.name === name)!;
   const turnaround = kit.turnarounds.at(-1)!;
@@ -43,6 +50,9 @@ function recordOf(name: string, photos: ReadonlyMap<string, Photo> = new Map()) 
     pattern,
     standing,
     people,
+    proofs: [],
+    late: [],
+    entries: fold.entriesOf(`kit:${kit.id}`).filter(({ body }) => turnaroundIn(body) === turnaround.id),
     photos,
     units: "metric" as const,
     now,
@@ -50,10 +60,34 @@ function recordOf(name: string, photos: ReadonlyMap<string, Photo> = new Map()) 
 }
 
 describe("record of a turnaround", () => {
-  it("is a PDF of several pages with the kit in its title", async () => {
-    const pdf = await renderTurnaroundRecord(recordOf("Pump 1"));
-    expect(Buffer.from(pdf.slice(0, 5)).toString()).toBe("%PDF-");
-    expect(pages(pdf)).toBeGreaterThan(3);
+  const clean = new Map(
+    reading.kits
+      .filter(({ findings, turnarounds }) => !findings.some((one) => one.turnaround === turnarounds.at(-1)?.id))
+      .filter(({ turnarounds }) => turnarounds.length > 0)
+      .map((kit) => [kit.pattern, kit.name]),
+  );
+
+  it.each(patterns.map(({ id, version }) => `${id}@${version}`))(
+    "of a clean turnaround of %s is a PDF of at most 4 pages",
+    async (pattern) => {
+      const pdf = await renderTurnaroundRecord(recordOf(clean.get(pattern)!));
+      expect(Buffer.from(pdf.slice(0, 5)).toString()).toBe("%PDF-");
+      expect(pages(pdf)).toBeLessThanOrEqual(4);
+    },
+  );
+
+  it("tells every line in the words of the screen, every reading with its limits, and one taken again with both", () => {
+    const record = recordOf("Pump 1");
+    const check = record.pattern.checks.find(({ id }) => id === "letters-lid")!;
+    const line = recordOfLines(record.turnaround, record.pattern).find((one) => one.check === check.id)!;
+    const [standing] = linesOfKind(record.entries, "step-answered").filter(({ body }) => body.check === check.id);
+    const value = { kind: "quantity", si: 0.045, dimension: "length", text: "45 mm" } as const;
+    const first = { ...standing!, id: "earlier", body: { ...standing!.body, answer: "wrong" as const, value } };
+    const again = { ...record, entries: [first, ...record.entries] };
+    expect(said(record, line)).toContain(saySeen(check));
+    expect(said(again, line)).toMatch(/\(45 mm, then .*\smm; at least 48\.0\smm\)/);
+    expect(isAmiss(record, line)).toBe(false);
+    expect(isAmiss(again, line)).toBe(true);
   });
 
   it("embeds its own typeface, which has the symbols that quantities need", async () => {
@@ -65,7 +99,8 @@ describe("record of a turnaround", () => {
   it("holds the photos of its findings, and says so of one that has not arrived", async () => {
     const record = recordOf("Pump 12");
     const ref = { hash: "a".repeat(64), mime: "image/png", bytes: 0, width: 2, height: 3 } as const;
-    const finding = { ...record.kit.findings.at(-1)!, photos: [ref] };
+    const found = record.kit.findings.findLast(({ turnaround }) => turnaround === record.turnaround.id)!;
+    const finding = { ...found, photos: [ref] };
     const kit = { ...record.kit, findings: [finding] };
     const photos = new Map([[ref.hash, { hash: ref.hash, mime: ref.mime, bytes: tinyPng() }]]);
     expect(pictures(await renderTurnaroundRecord({ ...record, kit, photos }))).toContain("2x3");

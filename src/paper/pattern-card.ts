@@ -1,5 +1,6 @@
 import { cautionNamed, formatQuantity, type CautionId, type Dimension, type UnitSystem } from "#base";
 import { linesOf, patternKey, type Check, type Pattern, type PatternLine, type Step, type StepTimer } from "#kit";
+import { sayMet } from "#readiness";
 import { writeCautions } from "./caution-panel.ts";
 import { writeDeliveryTable, type DeliveryRow } from "./delivery-table.ts";
 import { writeTable, type Row } from "./rows.ts";
@@ -9,6 +10,8 @@ import { secondsWords } from "./value-words.ts";
 export interface PatternCard {
   readonly stationName: string;
   readonly pattern: Pattern;
+  /** The kit it is printed for; without it both are written in by hand. */
+  readonly kit?: { readonly name: string; readonly serial: string };
   readonly units: UnitSystem;
   /** RFC 3339 */
   readonly now: string;
@@ -22,18 +25,19 @@ export interface PatternCard {
  * @returns a PDF
  */
 export async function renderPatternCard(card: PatternCard): Promise<Uint8Array> {
-  const { pattern, stationName, now } = card;
-  const title = `${pattern.name}: card for one turnaround`;
-  const sheet = createSheet({ title, now, footer: `${stationName}   pattern ${patternKey(pattern)}` });
+  const { pattern, stationName, now, kit } = card;
+  const title = `${kit ? `${kit.name}, serial ${kit.serial}` : pattern.name}: card for one turnaround`;
+  const of = kit ? `${kit.name}   serial ${kit.serial}   ` : "";
+  const sheet = createSheet({ title, now, footer: `${stationName}   ${of}pattern ${patternKey(pattern)}` });
   sheet.title(title);
   sheet.paragraph(pattern.summary);
-  writeHead(sheet, pattern, card.units);
+  writeHead(sheet, card);
+  const shown = new Set<string>();
   const lines = linesOf(pattern);
-  for (const stage of pattern.stages)
-    writeStage(
-      sheet,
-      lines.filter((line) => line.stage === stage.id),
-    );
+  for (const { id } of pattern.stages) {
+    const own = lines.filter((line) => line.stage === id);
+    writeStage(sheet, own, shown);
+  }
   if (card.delivery) writeDelivery(sheet, card, card.delivery);
   return sheet.finish();
 }
@@ -43,7 +47,7 @@ function writeDelivery(sheet: Sheet, card: PatternCard, { rows, setting }: NonNu
   writeDeliveryTable(sheet, rows, setting, card.units, height);
 }
 
-function writeHead(sheet: Sheet, pattern: Pattern, units: UnitSystem): void {
+function writeHead(sheet: Sheet, { pattern, units, kit }: PatternCard): void {
   const mass = formatQuantity(pattern.container.mass, "mass", { system: units });
   const { lifters } = pattern.container;
   const lift = lifters === 1 ? "one person lifts it" : `${lifters} people lift it`;
@@ -55,24 +59,24 @@ function writeHead(sheet: Sheet, pattern: Pattern, units: UnitSystem): void {
     { name: "Date and time", part: 0.25 },
     { name: "Name", part: 0.25 },
   ];
-  writeTable(sheet, columns, [{ cells: [], height: 22 }]);
+  writeTable(sheet, columns, [{ cells: kit ? [`${kit.name}, ${kit.serial}`] : [], height: 22 }]);
 }
 
 const COLUMNS = [
-  { name: "Line", part: 0.07 },
-  { name: "What to do or look at, and what right looks like", part: 0.53 },
-  { name: "Reading", part: 0.2 },
-  { name: "Seen / wrong / not possible: why", part: 0.2 },
+  { name: "Line", part: 0.06 },
+  { name: "What to do or look at, and what right looks like", part: 0.61 },
+  { name: "Reading", part: 0.19 },
+  { name: "Seen / wrong / not possible: why", part: 0.14 },
 ];
 
-function writeStage(sheet: Sheet, lines: readonly PatternLine[]): void {
+/** One stage. The panel of a caution stands where its danger first comes up; after that its signal word at each line. */
+function writeStage(sheet: Sheet, lines: readonly PatternLine[], shown: Set<string>): void {
   const [first] = lines;
   if (first === undefined) return;
   sheet.heading(first.stageName);
-  writeCautions(
-    sheet,
-    [...new Set(lines.map(({ step }) => step))].flatMap(({ cautions }) => cautions),
-  );
+  const fresh = new Set(lines.flatMap(({ step }) => step.cautions).filter((id) => !shown.has(id)));
+  writeCautions(sheet, [...fresh]);
+  for (const id of fresh) shown.add(id);
   writeTable(
     sheet,
     COLUMNS,
@@ -83,7 +87,7 @@ function writeStage(sheet: Sheet, lines: readonly PatternLine[]): void {
 function cardRow(line: PatternLine): Row {
   const { check, step } = line;
   const own = check === undefined;
-  const text = own ? `${signalsOf(step)}${line.text}` : `${line.text} Right: ${check.expect}`;
+  const text = own ? `${signalsOf(step)}${onlyAfter(step)}${line.text}` : `${line.text} Right: ${check.expect}`;
   const reading = own ? timerWords(step.timer) : checkWords(check);
   return {
     cells: [line.label, text, reading, line.answered ? "S    W    N" : ""],
@@ -92,10 +96,15 @@ function cardRow(line: PatternLine): Row {
   };
 }
 
-/** Signal word and hazard of each caution of a step; the whole panel stands at the head of its stage. */
+/** Signal word and hazard of each caution of a step; the whole panel stands where the danger first comes up. */
 function signalsOf(step: Step): string {
   const named = step.cautions.map((id) => cautionNamed(id as CautionId));
   return named.map(({ signal, hazard }) => `${signal}: ${hazard.toLowerCase()}. `).join("");
+}
+
+/** Which turnarounds the line belongs to, where not to every one. */
+function onlyAfter({ after }: Step): string {
+  return after ? `Only after ${sayMet(after)}. ` : "";
 }
 
 function timerWords(timer: StepTimer | undefined): string {

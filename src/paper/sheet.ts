@@ -41,7 +41,7 @@ export function createSheet(options: SheetOptions): Sheet {
     info: { Title: options.title, Creator: "Drykeel", CreationDate: new Date(options.now) },
   });
   registerFonts(pdf);
-  const bytes = collect(pdf);
+  const bytes = collectPdf(pdf);
   const width = pdf.page.width - 2 * MARGIN;
   const need = (height: number): void => {
     if (pdf.y + height > pdf.page.height - MARGIN - FOOTER_HEIGHT) pdf.addPage();
@@ -92,7 +92,8 @@ function writeFooters(pdf: PDFKit.PDFDocument, { footer, now }: SheetOptions): v
   }
 }
 
-function collect(pdf: PDFKit.PDFDocument): Promise<Uint8Array> {
+/** The bytes of a document, once it has ended. */
+export function collectPdf(pdf: PDFKit.PDFDocument): Promise<Uint8Array> {
   const chunks: Buffer[] = [];
   return new Promise((resolve, reject) => {
     pdf.on("data", (chunk: Buffer) => chunks.push(chunk));

@@ -1,5 +1,5 @@
 import { formatDate, isMonth, lastDayOf } from "#base";
-import type { Answer, Value } from "#readiness";
+import type { Value } from "#readiness";
 
 /** A reading in words, as it was entered. */
 export function valueWords(value: Value): string {
@@ -20,17 +20,6 @@ export function valueWords(value: Value): string {
 /** A printed month means its last day. */
 export function dateWords(date: string): string {
   return formatDate(isMonth(date) ? lastDayOf(date) : date);
-}
-
-const ANSWERS: Readonly<Record<Answer, string>> = {
-  seen: "seen",
-  wrong: "FOUND WRONG",
-  "not-possible": "not possible",
-};
-
-/** An answer in words. */
-export function answerWords(answer: Answer): string {
-  return ANSWERS[answer];
 }
 
 /** A wall-clock instant as it was written on the device: day and minute. */

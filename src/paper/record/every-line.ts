@@ -1,0 +1,69 @@
+import { checkNamed, stageNamed, type Pattern, type StageId } from "#kit";
+import { recordOf, type RecordLine, type Turnaround } from "#readiness";
+import type { Sheet } from "../sheet.ts";
+import type { TurnaroundRecord } from "./record.ts";
+import { instantWords } from "../value-words.ts";
+import { writeColumns, type Block } from "./columns.ts";
+import { findingsOf, labelOf, nameOf, said } from "./record-reading.ts";
+import { answerWordsOf, findingWords, labelsOf } from "./record-words.ts";
+
+/** Every line with the words the screen had, stage by stage, in two columns. */
+export function writeLines(sheet: Sheet, record: TurnaroundRecord): void {
+  const lines = recordOf(record.turnaround, record.pattern);
+  const labels = labelsOf(record.pattern);
+  const stages = [...new Set(lines.map(({ stage }) => stage))];
+  sheet.need(140);
+  sheet.heading("Every line");
+  const blocks = stages.flatMap((stage) => stageBlocks(record, stage, { labels, lines }));
+  writeColumns(sheet, blocks);
+}
+
+interface Listed {
+  readonly labels: ReadonlyMap<string, string>;
+  readonly lines: readonly RecordLine[];
+}
+
+function stageBlocks(record: TurnaroundRecord, stage: StageId, { labels, lines }: Listed): readonly Block[] {
+  const own = lines.filter((line) => line.stage === stage);
+  const main = mainPerson(own);
+  const name = stageNamed(record.pattern, stage)?.name ?? stage;
+  const heading = { text: main === undefined ? name : `${name}: ${nameOf(record, main)}`, heading: true };
+  return [heading, ...own.map((line) => lineBlock(record, line, { label: labelOf(labels, line), main }))];
+}
+
+interface Around {
+  readonly label: string;
+  /** Who answered most of the stage, and is named at its head. */
+  readonly main: string | undefined;
+}
+
+function lineBlock(record: TurnaroundRecord, line: RecordLine, { label, main }: Around): Block {
+  const { mark, answer } = line;
+  const by = mark && mark.by !== main ? `, ${nameOf(record, mark.by)}` : "";
+  const when = mark ? `  [${mark.at.slice(11, 16)}${by}]` : "";
+  return { text: `${label}  ${line.text} \u2013 ${said(record, line)}${when}`, bold: answer !== "seen" };
+}
+
+function mainPerson(lines: readonly RecordLine[]): string | undefined {
+  const by = lines.flatMap(({ mark }) => (mark ? [mark.by] : []));
+  const count = (person: string) => by.filter((one) => one === person).length;
+  return [...new Set(by)].toSorted((one, other) => count(other) - count(one))[0];
+}
+
+/** Photos of the findings and of the lines, each with what it shows: exceptions first. */
+export function photosOf(record: TurnaroundRecord): readonly { readonly hash: string; readonly caption: string }[] {
+  const ofFindings = findingsOf(record).flatMap((finding) =>
+    finding.photos.map(({ hash }) => ({ hash, caption: `Finding: ${findingWords(record.pattern, finding)}` })),
+  );
+  return [...ofFindings, ...photosOfLines(record)];
+}
+
+function photosOfLines({ pattern, turnaround }: { readonly pattern: Pattern; readonly turnaround: Turnaround }) {
+  const labels = labelsOf(pattern);
+  return Object.entries(turnaround.answers).flatMap(([key, answer]) => {
+    const asked = answer.check === undefined ? undefined : checkNamed(pattern, answer.check)?.ask;
+    const words = `Line ${labels.get(key) ?? key}: ${asked ?? ""} ${answerWordsOf(pattern, answer)}`;
+    const caption = `${words}, ${instantWords(answer.mark.at)}`;
+    return (answer.photos ?? []).map(({ hash }) => ({ hash, caption }));
+  });
+}

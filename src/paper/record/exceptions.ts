@@ -1,0 +1,77 @@
+import { allSteps } from "#kit";
+import { recordOf, type Finding, type RecordLine } from "#readiness";
+import { writeTable, type Row } from "../rows.ts";
+import type { Sheet } from "../sheet.ts";
+import type { TurnaroundRecord } from "./record.ts";
+import { instantWords } from "../value-words.ts";
+import { answersAt, findingsOf, labelOf, said, whoWhen } from "./record-reading.ts";
+import { findingWords, labelsOf, remedyWords } from "./record-words.ts";
+
+/**
+ * What was not seen right at once, first: findings, lines found wrong, not possible or not answered, readings taken more
+ * than once, clocks that fell short.
+ */
+export function writeExceptions(sheet: Sheet, record: TurnaroundRecord): void {
+  sheet.heading("Exceptions");
+  const findings = findingsOf(record);
+  const amiss = amissOf(record);
+  const short = shortClocks(record);
+  if (findings.length + amiss.length + short.length === 0) {
+    sheet.paragraph("None: every line was answered as seen right, and no finding was raised.");
+    return;
+  }
+  if (findings.length > 0) writeFindings(sheet, record, findings);
+  if (amiss.length + short.length > 0) {
+    sheet.gap(4);
+    writeTable(sheet, AMISS_COLUMNS, [...amiss, ...short]);
+  }
+}
+
+function writeFindings(sheet: Sheet, record: TurnaroundRecord, findings: readonly Finding[]): void {
+  const columns = [
+    { name: "Finding", part: 0.42 },
+    { name: "Effect", part: 0.13 },
+    { name: "Remedy", part: 0.3 },
+    { name: "Closed", part: 0.15 },
+  ];
+  const rows = findings.map((finding) => ({
+    cells: [
+      [findingWords(record.pattern, finding), finding.note].filter(Boolean).join(". "),
+      [finding.effect, finding.limit].filter(Boolean).join(": "),
+      finding.remedies.map(({ remedy }) => remedyWords(remedy)).join("; ") || "none yet",
+      finding.closed ? instantWords(finding.closed.at) : "open",
+    ],
+    bold: finding.closed === undefined,
+  }));
+  writeTable(sheet, columns, rows);
+}
+
+const AMISS_COLUMNS = [
+  { name: "Line", part: 0.07 },
+  { name: "What was asked", part: 0.43 },
+  { name: "Answer", part: 0.3 },
+  { name: "Who, when", part: 0.2 },
+];
+
+function amissOf(record: TurnaroundRecord): readonly Row[] {
+  const optional = new Set(allSteps(record.pattern).flatMap((step) => (step.optional ? [step.id] : [])));
+  const labels = labelsOf(record.pattern);
+  return recordOf(record.turnaround, record.pattern)
+    .filter((line) => isAmiss(record, line) && !(line.answer === undefined && optional.has(line.step)))
+    .map((line) => ({ cells: [labelOf(labels, line), line.text, said(record, line), whoWhen(record, line)] }));
+}
+
+/** True for a line to be told first: not seen right, or only after it had been read otherwise. */
+export function isAmiss(record: TurnaroundRecord, line: RecordLine): boolean {
+  const read = answersAt(record, line).filter(({ value, answer }) => value !== undefined || answer === "wrong");
+  return line.answer !== "seen" || read.length > 1;
+}
+
+function shortClocks({ turnaround, pattern }: TurnaroundRecord): readonly Row[] {
+  return allSteps(pattern).flatMap((step) => {
+    const timer = turnaround.timers[step.id];
+    if (!step.timer || timer?.reached !== false) return [];
+    const what = step.timer.kind === "pulls" ? "DID NOT START" : step.timer.kind === "prime" ? "NO WATER" : "CUT SHORT";
+    return [{ cells: [String(step.line), step.text, what, instantWords(timer.mark.at)] }];
+  });
+}

@@ -1,0 +1,98 @@
+import { formatDate, formatQuantity } from "#base";
+import type { Entry } from "#log";
+import { allSteps, itemNamed, type Pattern } from "#kit";
+import type { Bodies } from "#readiness";
+import { writeTable, type Row } from "../rows.ts";
+import type { Sheet } from "../sheet.ts";
+import type { TurnaroundRecord } from "./record.ts";
+import { dateWords, instantWords, secondsWords } from "../value-words.ts";
+import { linesOfKind, nameOf } from "./record-reading.ts";
+
+/* What was renewed and timed: from the lines of the log that stand, each try for itself. */
+
+const NEW_COLUMNS = [
+  { name: "Line", part: 0.07 },
+  { name: "Item", part: 0.35 },
+  { name: "Fitted, date on it, lot", part: 0.38 },
+  { name: "Who, when", part: 0.2 },
+];
+
+/** What was renewed, with dates and lots, and dates that were read off what stayed in. */
+export function writeRenewals(sheet: Sheet, record: TurnaroundRecord): void {
+  const { entries, pattern } = record;
+  const rowOf = (entry: Entry, step: string | undefined, item: string, words: string): Row => ({
+    cells: [lineOf(pattern, step), itemNamed(pattern, item)?.name ?? item, words, writer(record, entry)],
+  });
+  const fitted = linesOfKind(entries, "item-fitted").map((entry) =>
+    rowOf(entry, entry.body.step, entry.body.item, fittedWords(entry.body)),
+  );
+  const read = linesOfKind(entries, "date-read").map((entry) => {
+    const { of, date, step, item } = entry.body;
+    return rowOf(entry, step, item, date === undefined ? "no date can be read" : `read: ${of} ${dateWords(date)}`);
+  });
+  if (fitted.length + read.length === 0) return;
+  sheet.heading("Renewed, and dates read");
+  writeTable(sheet, NEW_COLUMNS, [...fitted, ...read]);
+}
+
+function lineOf(pattern: Pattern, step: string | undefined): string {
+  return String(allSteps(pattern).find(({ id }) => id === step)?.line ?? "");
+}
+
+/** Who and when; the day only where it is not that of the opening. */
+function writer(record: TurnaroundRecord, { by, at }: Entry): string {
+  const isSameDay = at.slice(0, 10) === record.turnaround.opened.at.slice(0, 10);
+  return `${nameOf(record, by)}, ${isSameDay ? at.slice(11, 16) : instantWords(at)}`;
+}
+
+function fittedWords({ quantity, fitted, printed, batch }: Bodies["item-fitted"]): string {
+  const date = printed === undefined ? "" : `, good until ${dateWords(printed)}`;
+  return `${quantity} new, ${formatDate(fitted)}${date}${batch === undefined ? "" : `, lot ${batch}`}`;
+}
+
+const RUN_COLUMNS = [
+  { name: "Line", part: 0.07 },
+  { name: "What", part: 0.43 },
+  { name: "Found", part: 0.3 },
+  { name: "Who, when", part: 0.2 },
+];
+
+/** Every wait, count of pulls, prime, run and delivery, each try for itself. */
+export function writeRuns(sheet: Sheet, record: TurnaroundRecord): void {
+  const rows = record.entries.flatMap((entry) => runRow(record, entry) ?? []);
+  if (rows.length === 0) return;
+  sheet.heading("Clocks, pulls, primes and delivery");
+  writeTable(sheet, RUN_COLUMNS, rows);
+}
+
+function runRow(record: TurnaroundRecord, entry: Entry): Row | undefined {
+  const found = runWords(record, entry);
+  if (found === undefined) return undefined;
+  const { step: id } = entry.body as { readonly step: string };
+  const step = allSteps(record.pattern).find((one) => one.id === id);
+  return { cells: [String(step?.line ?? ""), step?.text ?? id, found, writer(record, entry)] };
+}
+
+function runWords(record: TurnaroundRecord, { kind, body }: Entry): string | undefined {
+  if (kind === "timer-stopped") {
+    const { started, seconds, reached } = body as Bodies["timer-stopped"];
+    return `${secondsWords(seconds)} from ${started.slice(11, 16)}${reached ? "" : ", cut short"}`;
+  }
+  if (kind === "pulls-counted") {
+    const { pulls, started } = body as Bodies["pulls-counted"];
+    return `${pulls} ${pulls === 1 ? "pull" : "pulls"}, ${started ? "started" : "not yet started"}`;
+  }
+  if (kind === "prime-timed") {
+    const { seconds, primed, strokes } = body as Bodies["prime-timed"];
+    return `${secondsWords(seconds)}${strokes === undefined ? "" : `, ${strokes} strokes`}, ${primed ? "water" : "NO WATER"}`;
+  }
+  return kind === "delivery-measured" ? deliveryWords(record, body as Bodies["delivery-measured"]) : undefined;
+}
+
+function deliveryWords({ units }: TurnaroundRecord, run: Bodies["delivery-measured"]): string {
+  const say = (si: number, dimension: "flow" | "length") => formatQuantity(si, dimension, { system: units });
+  const flow = `${say(run.flow, "flow")} (standard uncertainty ${say(run.flowUncertainty, "flow")})`;
+  const share = `${Math.round(run.ratio * 100)} % of ${say(run.expected, "flow")} expected`;
+  const how = `by ${run.method.replaceAll("-", " ")}, lift ${say(run.lift, "length")}, rise ${say(run.rise, "length")}`;
+  return `${flow}, ${share}: ${run.verdict.replaceAll("-", " ")}; ${how}`;
+}

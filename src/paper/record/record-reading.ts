@@ -1,0 +1,61 @@
+import type { Entry } from "#log";
+import { answerKey, sealWitness, type Bodies, type Finding, type RecordLine, type StepAnswer } from "#readiness";
+import type { TurnaroundRecord } from "./record.ts";
+import { instantWords } from "../value-words.ts";
+import { answerWordsOf } from "./record-words.ts";
+
+/* What the parts of a record look up in it alike. */
+
+/** The lines of a kind, oldest first. */
+export function linesOfKind<Kind extends keyof Bodies>(
+  entries: readonly Entry[],
+  kind: Kind,
+): readonly Entry<Kind, Bodies[Kind]>[] {
+  const isOfKind = (entry: Entry): entry is Entry<Kind, Bodies[Kind]> => entry.kind === kind;
+  return entries.filter(isOfKind);
+}
+
+/** Who a person is by name. */
+export function nameOf({ people }: Pick<TurnaroundRecord, "people">, person: string): string {
+  return people.get(person) ?? person;
+}
+
+/** Findings raised in the turnaround. */
+export function findingsOf({ kit, turnaround }: TurnaroundRecord): readonly Finding[] {
+  return kit.findings.filter((finding) => finding.turnaround === turnaround.id);
+}
+
+/** Who else saw it closed, as the line that sealed it says. */
+export function secondPerson({ entries }: Pick<TurnaroundRecord, "entries">): string | undefined {
+  return entries.flatMap((entry) => sealWitness(entry) ?? []).at(-1);
+}
+
+/** A line's number as the card and the screen print it. */
+export function labelOf(labels: ReadonlyMap<string, string>, { step, check, line }: RecordLine): string {
+  return labels.get(answerKey(step, check)) ?? String(line);
+}
+
+/** What was answered at a line, in the words of the screen, with every reading that was taken there. */
+export function said(record: TurnaroundRecord, line: RecordLine): string {
+  const all = answersAt(record, line);
+  const standing = all.at(-1);
+  return standing ? answerWordsOf(record.pattern, standing, all) : "NOT ANSWERED";
+}
+
+/** What was answered at a line, each time, the one that stands last. */
+export function answersAt(
+  { entries, turnaround }: TurnaroundRecord,
+  { step, check }: RecordLine,
+): readonly StepAnswer[] {
+  const standing = turnaround.answers[answerKey(step, check)];
+  if (!standing) return [];
+  const earlier = linesOfKind(entries, "step-answered").filter(
+    ({ id, body }) => id !== standing.mark.entry && body.step === step && body.check === check,
+  );
+  return [...earlier.map(({ body }) => body), standing];
+}
+
+/** Who answered a line, and when. */
+export function whoWhen(record: TurnaroundRecord, { mark }: RecordLine): string {
+  return mark ? `${nameOf(record, mark.by)}, ${instantWords(mark.at)}` : "";
+}

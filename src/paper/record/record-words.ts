@@ -1,0 +1,71 @@
+import { formatQuantity, type Dimension } from "#base";
+import { checkNamed, itemNamed, linesOf, modeNamed, titleOfMode, type Check, type Pattern } from "#kit";
+import { answerKey, saySeen, type Answer, type Finding, type Remedy, type StepAnswer } from "#readiness";
+import { dateWords, secondsWords, valueWords } from "../value-words.ts";
+
+type Said = Pick<StepAnswer, "check" | "answer" | "value" | "why" | "note" | "fromCard" | "cardAt">;
+
+/**
+ * An answer in the words that the screen had for it, with what was read, its limits, why not, and the note.
+ *
+ * @param all - every answer that was given there, oldest first: readings taken again are told too
+ */
+export function answerWordsOf(pattern: Pattern, said: Said, all: readonly Said[] = [said]): string {
+  const check = said.check === undefined ? undefined : checkNamed(pattern, said.check);
+  const words: Readonly<Record<Answer, string>> = {
+    seen: saySeen(check),
+    wrong: "FOUND WRONG",
+    "not-possible": `NOT POSSIBLE: ${said.why ?? ""}`,
+  };
+  const card = said.fromCard === true ? `; from a card of ${(said.cardAt ?? "").slice(0, 16).replace("T", " ")}` : "";
+  const note = said.note === undefined ? "" : `. Note: ${said.note}`;
+  return `${words[said.answer]}${readWords(check, all)}${note}${card}`;
+}
+
+/** " (0.9 mm, then 0.75 mm; at most 0.8 mm)" */
+function readWords(check: Check | undefined, all: readonly Said[]): string {
+  const read = all.flatMap(({ value }) => (value ? [valueWords(value)] : []));
+  if (read.length === 0 || check === undefined) return "";
+  const limits = limitsOf(check);
+  return ` (${[read.join(", then "), limits].filter(Boolean).join("; ")})`;
+}
+
+/** The limits of a check in the unit its pattern was written in, which is the one on the gauge; nothing where it has none. */
+function limitsOf(check: Check): string {
+  if (check.kind === "timed") return between(check, secondsWords);
+  if (check.kind !== "measure") return "";
+  return between(check, (si) => formatQuantity(si, check.dimension as Dimension, { unit: check.unit }));
+}
+
+interface Limits {
+  readonly atLeast?: number;
+  readonly atMost?: number;
+}
+
+function between({ atLeast, atMost }: Limits, say: (si: number) => string): string {
+  const least = atLeast === undefined ? "" : `at least ${say(atLeast)}`;
+  const most = atMost === undefined ? "" : `at most ${say(atMost)}`;
+  return [least, most].filter(Boolean).join(", ");
+}
+
+/** Line labels as the card and the screen print them, by step or "step/check". */
+export function labelsOf(pattern: Pattern): ReadonlyMap<string, string> {
+  return new Map(linesOf(pattern).map(({ label, step, check }) => [answerKey(step.id, check?.id), label]));
+}
+
+/** A finding by item and mode; the note where the pattern has no such mode. */
+export function findingWords(pattern: Pattern, finding: Finding): string {
+  const item = itemNamed(pattern, finding.item)?.name ?? finding.item;
+  const mode = modeNamed(pattern, finding.mode)?.name;
+  return titleOfMode(item, mode ?? finding.note ?? finding.mode);
+}
+
+/** What was done about a finding, with part and lot. */
+export function remedyWords(remedy: Remedy): string {
+  if (remedy.how === "mended") return `mended: ${remedy.note}`;
+  if (remedy.how === "lived-with") {
+    return `lived with by ${remedy.name} until ${dateWords(remedy.until)}: ${remedy.limit}`;
+  }
+  const batch = remedy.fitted?.batch === undefined ? "" : `, lot ${remedy.fitted.batch}`;
+  return `replaced: ${remedy.quantity} x ${remedy.part}${batch}`;
+}
