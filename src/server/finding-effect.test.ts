@@ -4,7 +4,7 @@ import type { PushReply, SignedIn } from "#station";
 import { readPatternFolders } from "#store/patterns";
 import { uuidv7 } from "uuidv7";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { PIN, stageStation, type Browser, type StagedStation } from "./staged-station.ts";
+import { PIN, stageStation, type Browser, type StagedStation } from "./start/staged-station.ts";
 
 const { patterns } = readPatternFolders(["patterns"]);
 const [pattern, other] = patterns as [Pattern, Pattern];
@@ -63,7 +63,7 @@ describe("what a finding does to its kit, as pushed", () => {
 
   it("is a person's to say where this server's file of the kit's pattern is missing, and only then", async () => {
     const without = await stageStation({ store: station.store, patterns: [other] });
-    const again = without.browser(keeper.me.device);
+    const again = keeper.at(without);
     const who = { name: keeper.me.person.name, pin: PIN, device: keeper.me.device, deviceName: "Phone" };
     expect((await again.send("POST", "/api/sign-in", who)).statusCode).toBe(200);
     const entries = [found("k1", { effect: "notes" })];

@@ -8,8 +8,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
 import { startPostgres } from "../../test/contracts/postgres-server.ts";
-import { createRoster } from "./roster.ts";
-import { PIN, stageStation, type Browser, type StagedStation } from "./staged-station.ts";
+import { createRoster } from "./sign-in/roster.ts";
+import { stageStation, type Browser, type StagedStation } from "./start/staged-station.ts";
 
 type Store = LogStore & SecretStore;
 type Office = Browser & { readonly me: SignedIn };
@@ -58,7 +58,7 @@ async function removeEachOther([one, two]: readonly [Store, Store]): Promise<voi
   const north = await stageStation({ store: one });
   const south = one === two ? north : await stageStation({ store: two });
   const ann = await north.signedIn("administrator");
-  const bea = await joinAt(south, await north.signedIn("administrator", "office-2"));
+  const bea = atServer(south, await north.signedIn("administrator", "office-2"));
   const replies = await Promise.all([remove(north, ann, bea), remove(south, bea, ann)]);
   const [done, refused] = replies.toSorted((a, b) => a.statusCode - b.statusCode);
   expect(done?.json<PushReply>().verdicts).toMatchObject([{ verdict: "accepted" }]);
@@ -70,12 +70,9 @@ async function removeEachOther([one, two]: readonly [Store, Store]): Promise<voi
   for (const store of new Set([one, two])) await store.close();
 }
 
-/** The same person, signed in at the other server. */
-async function joinAt(station: StagedStation, { me }: Office): Promise<Office> {
-  const browser = station.browser(me.device);
-  const who = { name: me.person.name, pin: PIN, device: me.device, deviceName: "Office" };
-  const reply = await browser.send("POST", "/api/sign-in", who);
-  return { ...browser, me: reply.json<SignedIn>() };
+/** The same person in the same browser, at the other server. */
+function atServer(station: StagedStation, who: Office): Office {
+  return { ...who.at(station), me: who.me };
 }
 
 /** One push, of the line that removes the other. */

@@ -5,7 +5,7 @@ import type { AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { PIN, stageStation, type Browser, type StagedStation } from "./staged-station.ts";
+import { PIN, stageStation, type Browser, type StagedStation } from "./start/staged-station.ts";
 
 interface Event {
   readonly event: string;
@@ -40,6 +40,10 @@ describe("live lines over two servers on one SQLite file", () => {
     const before = (first.data as Cursor)["station"]!;
     await keeper.send("POST", "/api/log/push", { entries: [one.line(keeper.me, {})] });
     expect(await next(events, "heads")).toEqual({ event: "heads", data: { station: before + 1 } });
+    const [head] = await one.store.heads();
+    const station = { seq: before + 1, hash: head!.hash };
+    const [epoch] = await one.store.epochs();
+    expect((await next(events, "chains")).data).toEqual({ epoch: epoch!.id, heads: { station } });
 
     const shutOut = { subject: `device:${listener.device}`, kind: "device-shut-out", body: { reason: "lost" } };
     await keeper.send("POST", "/api/log/push", { entries: [one.line(keeper.me, shutOut)] });
@@ -54,10 +58,10 @@ describe("live lines over two servers on one SQLite file", () => {
     const { port } = other.app.server.address() as AddressInfo;
     const url = `http://127.0.0.1:${port}/api/log/live`;
     const oldest = listen(url, cookie);
-    expect(await next(oldest, "heads")).toMatchObject({ event: "heads" });
+    expect(await next(oldest, "chains")).toMatchObject({ event: "chains" });
     const newer = Array.from({ length: 12 }, () => listen(url, cookie));
     await Promise.all(newer.map((events) => next(events, "heads")));
-    expect((await oldest.next()).done).toBe(true);
+    await expect(next(oldest, "none such")).rejects.toThrow("The stream ended");
     await Promise.all(newer.map((events) => events.return(undefined)));
   });
 });

@@ -1,9 +1,9 @@
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { LOST_EXIT_CODE } from "./opening-lines.ts";
-import { readSettings, USAGE } from "./settings.ts";
+import { LOST_EXIT_CODE } from "./start/opening-lines.ts";
+import { readSettings, USAGE } from "./start/settings.ts";
 import { startStation, type Running } from "./start.ts";
-import { StartProblem } from "./start-problem.ts";
+import { StartProblem } from "./start/start-problem.ts";
 
 /** The start file: bundled to dist/server/main.js, two folders below the checkout, as this source is. */
 const root = join(dirname(fileURLToPath(import.meta.url)), "..", "..");

@@ -1,9 +1,16 @@
 import type { Role } from "#readiness";
-import type { Ambient, LogStore, SecretStore } from "#station";
+import type { Ambient, HeadShelf, LogStore, SecretStore } from "#station";
 import type { Pattern } from "#kit";
-import type { DataLoss } from "./data-loss.ts";
-import type { KitPatterns } from "./kit-patterns.ts";
-import type { Roster } from "./roster.ts";
+import type { KeptHeads } from "#store/keys";
+import type { DataLoss } from "./data-folder/data-loss.ts";
+import type { ClockDesk } from "./clock/clock-desk.ts";
+import type { EpochDesk } from "./branch/epoch-desk.ts";
+import type { KitPatterns } from "./patterns/kit-patterns.ts";
+import type { HeadDesk } from "./heads/head-desk.ts";
+import type { Signing } from "./heads/signing.ts";
+import type { Metrics } from "./http/metrics.ts";
+import type { Roster } from "./sign-in/roster.ts";
+import type { WholeLog } from "./log/whole-log.ts";
 
 /** Someone of the demo station, whose PIN everybody may know. */
 export interface DemoAccount {
@@ -25,6 +32,8 @@ export interface Patience {
   readonly sweepMs: number;
 }
 
+export type LogLevel = "info" | "warn" | "error";
+
 /** What the start file hands the server. Tests hand it a store in memory and a clock of their own. */
 export interface ServerOptions {
   readonly store: LogStore;
@@ -37,17 +46,31 @@ export interface ServerOptions {
   readonly origin?: string;
   /** Present only on a demo station: who may be chosen on the sign-in page. */
   readonly demo?: readonly DemoAccount[];
+  /** What signs the heads of the log; without it none are shown. */
+  readonly signer?: { readonly signing: Signing; readonly shelf: HeadShelf };
   /** Looks whether the data were taken away under the server: then nothing more may be acknowledged. */
   readonly dataLoss?: () => DataLoss | undefined;
   /** How long a connection may keep the server waiting, where not as ever. */
   readonly patience?: Patience;
-  /** Where faults of the server itself are written; silent when absent. */
-  readonly log?: { readonly level: "warn" | "error" };
+  /** Where faults of the server itself are written, at info each request too; silent when absent. */
+  readonly log?: { readonly level: LogLevel; readonly stream?: { write(line: string): void } };
+  /** Heads of other stations' logs; without it none are kept. */
+  readonly keptHeads?: KeptHeads;
+  /** Compares clocks, where somebody else looks at it too. */
+  readonly clocks?: ClockDesk;
+  /** Counts requests, where somebody wants to know. */
+  readonly metrics?: Metrics;
 }
 
 /** What every route works with. */
 export interface Parts extends ServerOptions {
   readonly roster: Roster;
   readonly kitPatterns: KitPatterns;
+  readonly wholeLog: WholeLog;
+  /** Signs and proves; absent where nothing signs. */
+  readonly headDesk?: HeadDesk;
+  readonly epochs: EpochDesk;
+  /** Doubts the station's own clock where devices or the log speak against it. */
+  readonly clocks: ClockDesk;
   readonly demo: readonly DemoAccount[];
 }

@@ -1,8 +1,8 @@
 import { CALLING, mayCall, ROLES } from "#station";
 import type { HTTPMethods } from "fastify";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import type { ListedRoute } from "./gate.ts";
-import { stageStation, type Browser, type StagedStation } from "./staged-station.ts";
+import type { ListedRoute } from "./http/gate.ts";
+import { stageStation, type Browser, type StagedStation } from "./start/staged-station.ts";
 
 describe("permission table", () => {
   let station: StagedStation;

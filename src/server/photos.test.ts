@@ -3,7 +3,7 @@ import { createHash, randomBytes } from "node:crypto";
 import { connect } from "node:net";
 import type { AddressInfo } from "node:net";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { stageStation, type Browser, type StagedStation } from "./staged-station.ts";
+import { stageStation, type Browser, type StagedStation } from "./start/staged-station.ts";
 
 const JPEG = Buffer.from([0xff, 0xd8, 0xff, 0xe0]);
 const JPEG_HEADERS = { "content-type": "image/jpeg" };
@@ -51,7 +51,7 @@ describe("photos", () => {
     expect((await crew.send("GET", `/api/photos/${hashOf(png)}`)).headers["content-type"]).toBe("image/png");
   });
 
-  it("not held are told, so that a device sends those alone", async () => {
+  it("SYNC-12 not held are told, so that a device sends those alone", async () => {
     const [held, missing] = [photo(), photo()];
     await put(held);
     const reply = await crew.send("POST", "/api/photos/missing", { hashes: [hashOf(held), hashOf(missing)] });

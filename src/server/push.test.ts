@@ -1,11 +1,11 @@
 import type { Entry } from "#log";
-import { PUSH_LIMIT, type PullReply, type PushReply, type SignedIn } from "#station";
+import { PROBLEM, PUSH_LIMIT, type Problem, type PullReply, type PushReply, type SignedIn } from "#station";
 import { openSqliteStore } from "#store/sqlite";
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { stageStation, type Browser, type StagedStation } from "./staged-station.ts";
+import { stageStation, type Browser, type StagedStation } from "./start/staged-station.ts";
 
 type Member = Browser & { readonly me: SignedIn };
 
@@ -37,7 +37,7 @@ describe.each(Object.entries(stores))("a push, kept in %s", (_, open) => {
     return verdict?.verdict === "refused" ? verdict.faults.map(({ code }) => code) : verdict?.verdict;
   };
 
-  it("keeps the good and refuses the rest, each with its reasons", async () => {
+  it("SYNC-2 keeps the good and refuses the rest, each with its reasons", async () => {
     const [good, alsoGood] = [line(), line()];
     const verdicts = await push([good, { id: "no" }, line({ by: "someone-else" }), alsoGood]);
     expect(verdicts.map(({ verdict }) => verdict)).toEqual(["accepted", "refused", "refused", "accepted"]);
@@ -45,7 +45,7 @@ describe.each(Object.entries(stores))("a push, kept in %s", (_, open) => {
     expect(await station.store.find(alsoGood.id)).toMatchObject({ entry: alsoGood });
   });
 
-  it("keeps an entry once, sent ten times, together or apart", async () => {
+  it("SYNC-1 keeps an entry once, sent ten times, together or apart", async () => {
     const [entry, before] = [line(), await station.store.count()];
     const together = await push(Array.from({ length: 10 }, () => entry));
     expect(together.map(({ verdict }) => verdict)).toEqual(["accepted", ...Array(9).fill("repeated")]);
@@ -53,7 +53,16 @@ describe.each(Object.entries(stores))("a push, kept in %s", (_, open) => {
     expect(await station.store.count()).toBe(before + 1);
   });
 
-  it("never lets other content take a kept id", async () => {
+  it("takes lines on top of one dated years ahead, and a strike of it, whatever clock once let it in", async () => {
+    const future = line({ at: "2031-03-14T10:00:00Z" });
+    await station.store.append([future], station.ambient.now());
+    expect(await codesOf(future)).toBe("repeated");
+    expect(await codesOf(line({ after: [future.id] }))).toBe("accepted");
+    const strike = { kind: "struck", body: { entry: future.id, reason: "Its clock was years ahead." } };
+    expect(await codesOf(line({ ...strike, after: [future.id] }))).toBe("accepted");
+  });
+
+  it("SYNC-3 never lets other content take a kept id", async () => {
     const entry = line();
     await push([entry]);
     expect(await codesOf({ ...entry, body: { step: "other", what: "wrong" } })).toEqual(["SV-170"]);
@@ -133,7 +142,7 @@ describe.each(Object.entries(stores))("a push, kept in %s", (_, open) => {
     expect(verdict).toMatchObject({ verdict: "refused", faults: [{ code: "SN-103" }] });
   });
 
-  it("lets an entry rest on an earlier one of the same push", async () => {
+  it("SYNC-4 lets an entry rest on an earlier one of the same push", async () => {
     const founder = await station.signedIn("administrator");
     const place = line(
       { subject: "place:south", kind: "place-set", body: { name: "South", strength: 1, zone: "UTC" } },
@@ -218,7 +227,7 @@ describe.each(Object.entries(stores))("a push, kept in %s", (_, open) => {
     expect(reply.json()).toMatchObject({ code: "SV-120", remedy: expect.stringContaining("in parts") });
   });
 
-  it("takes nothing of a push that is cut off", async () => {
+  it("SYNC-5 takes nothing of a push that is cut off", async () => {
     const before = await station.store.count();
     const text = JSON.stringify({ entries: [line(), line()] }).slice(0, -20);
     const reply = await keeper.send("POST", "/api/log/push", text, { "content-type": "application/json" });
@@ -227,7 +236,7 @@ describe.each(Object.entries(stores))("a push, kept in %s", (_, open) => {
     expect(await station.store.count()).toBe(before);
   });
 
-  it("gives everything back page by page, and after a cursor only what is new", async () => {
+  it("SYNC-6 gives everything back page by page, and after a cursor only what is new", async () => {
     const seen: unknown[] = [];
     let cursor = "{}";
     for (let more = true; more;) {
@@ -242,7 +251,7 @@ describe.each(Object.entries(stores))("a push, kept in %s", (_, open) => {
     expect(bad.json()).toMatchObject({ code: "SV-150" });
   });
 
-  it("shuts a device out at once: its session ends, its entries are refused with the reason", async () => {
+  it("SYNC-7 shuts a device out at once: its session ends, its entries are refused with the reason", async () => {
     const lost = await station.signedIn("crew");
     const shutOut = { subject: `device:${lost.device}`, kind: "device-shut-out", body: { reason: "left on a quay" } };
     expect(await codesOf(line(shutOut))).toBe("accepted");
@@ -254,11 +263,23 @@ describe.each(Object.entries(stores))("a push, kept in %s", (_, open) => {
     expect((await lost.send("POST", "/api/sign-in", back)).json()).toMatchObject({ code: "SV-102" });
   });
 
-  it("ends the sessions of a person who leaves", async () => {
+  it("tells a person who was taken off the list so, on every device of theirs", async () => {
     const founder = await station.signedIn("administrator");
     const crew = await station.signedIn("crew");
-    const left = { subject: `person:${crew.me.person.id}`, kind: "person-left", body: {} };
-    await push([line(left, founder.me)], founder);
+    await push([line(listed(crew, "person-left", {}), founder.me)], founder);
+    const pull = await crew.send("GET", "/api/log/pull");
+    expect([pull.statusCode, pull.json<Problem>().code]).toEqual([403, PROBLEM.personLeft]);
+    expect((await crew.send("GET", "/api/session")).json()).toMatchObject({ because: "person-left" });
+  });
+
+  it("wakes no session of a person who left and joins again", async () => {
+    const founder = await station.signedIn("administrator");
+    const crew = await station.signedIn("crew");
+    const again = listed(crew, "person-joined", { name: crew.me.person.name, role: "crew" });
+    await push([line(listed(crew, "person-left", {}), founder.me)], founder);
+    await push([line(again, founder.me)], founder);
     expect((await crew.send("GET", "/api/log/pull")).statusCode).toBe(401);
   });
 });
+
+const listed = (who: Member, kind: string, body: object) => ({ subject: `person:${who.me.person.id}`, kind, body });

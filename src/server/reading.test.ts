@@ -1,7 +1,7 @@
 import { parseExport, verifyChain, type KeptEntry } from "#log";
 import type { PatternsReply, QuestionsReply, SignedIn } from "#station";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { stageStation, type Browser, type StagedStation } from "./staged-station.ts";
+import { stageStation, type Browser, type StagedStation } from "./start/staged-station.ts";
 
 describe("reading from the server", () => {
   let station: StagedStation;

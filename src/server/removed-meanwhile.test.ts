@@ -3,7 +3,7 @@ import type { Problem, PushReply, SignedIn } from "#station";
 import { once } from "node:events";
 import { Readable } from "node:stream";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { stageStation, type Browser, type StagedStation } from "./staged-station.ts";
+import { stageStation, type Browser, type StagedStation } from "./start/staged-station.ts";
 
 type Member = Browser & { readonly me: SignedIn };
 const JSON_TYPE = { "content-type": "application/json" };

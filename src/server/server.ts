@@ -1,26 +1,38 @@
-import Fastify, { type FastifyInstance } from "fastify";
+import Fastify, { LogController, type FastifyInstance } from "fastify";
 import { serializerCompiler, validatorCompiler, type ZodTypeProvider } from "fastify-type-provider-zod";
-import { guardRoutes } from "./gate.ts";
-import { addInviteRoutes } from "./invite-routes.ts";
-import { KitPatterns } from "./kit-patterns.ts";
-import { addLiveRoute } from "./live-routes.ts";
-import { addPages } from "./pages.ts";
-import { addPaperRoutes } from "./paper-routes.ts";
+import { addBranchRoutes } from "./branch/branch-routes.ts";
+import { EpochDesk } from "./branch/epoch-desk.ts";
+import { ClockDesk, watchClocks } from "./clock/clock-desk.ts";
+import { guardRoutes } from "./http/gate.ts";
+import { HeadDesk } from "./heads/head-desk.ts";
+import { addHeadRoutes } from "./heads/head-routes.ts";
+import { addInviteRoutes } from "./sign-in/invite-routes.ts";
+import { KitPatterns } from "./patterns/kit-patterns.ts";
+import { addLiveRoute } from "./http/live-routes.ts";
+import { addPages } from "./http/pages.ts";
+import { addPaperRoutes } from "./papers/paper-routes.ts";
 import type { Parts, Patience, ServerOptions } from "./parts.ts";
-import { addPasskeyRoutes } from "./passkey-routes.ts";
-import { addPhotoRoutes } from "./photo-routes.ts";
-import { answerProblems, answerUnroutable } from "./problem.ts";
-import { addPullRoutes } from "./pull-routes.ts";
-import { addPushRoute } from "./push-routes.ts";
-import { addQuestionRoutes } from "./question-routes.ts";
-import { createRoster } from "./roster.ts";
-import { refuseWithoutData } from "./lost-data.ts";
+import { addPasskeyRoutes } from "./sign-in/passkey-routes.ts";
+import { addPhotoRoutes } from "./photos/photo-routes.ts";
+import { answerProblems, answerUnroutable } from "./http/problem.ts";
+import { addWallRoutes } from "./links/wall-routes.ts";
+import { addPullRoutes } from "./log/pull-routes.ts";
+import { addPushRoute } from "./log/push-routes.ts";
+import { addQuestionRoutes } from "./questions/question-routes.ts";
+import { createRoster } from "./sign-in/roster.ts";
+import { refuseWithoutData } from "./data-folder/lost-data.ts";
+import { logRequests, nameRequest } from "./http/request-log.ts";
 import type { Routes } from "./routes.ts";
-import { isEncrypted } from "./sessions.ts";
-import { addSetupRoute } from "./setup-routes.ts";
-import { raiseShield } from "./shield.ts";
-import { addSignInRoutes } from "./sign-in-routes.ts";
-import { addStationRoutes } from "./station-routes.ts";
+import { isEncrypted } from "./http/cookies.ts";
+import { addSetupRoute } from "./sign-in/setup-routes.ts";
+import { raiseShield } from "./http/shield.ts";
+import { addSignInRoutes } from "./sign-in/sign-in-routes.ts";
+import { addKeptHeadRoutes } from "./witness/kept-head-routes.ts";
+import { addSnapshotRoute } from "./snapshot/snapshot-route.ts";
+import { addStationRoutes } from "./log/station-routes.ts";
+import { addOpenApiRoute } from "./openapi/openapi-route.ts";
+import { readingShallow } from "./turns/nesting.ts";
+import { WholeLog } from "./log/whole-log.ts";
 
 /**
  * A request has ten minutes to arrive: long enough for a day's lines over a poor line at sea, and for a photo at 2 kB/s.
@@ -37,21 +49,37 @@ const BODY_BYTES_LIMIT = 256 * 1024;
  * @returns the application, not yet listening; `close` leaves the store open
  */
 export async function createServer(options: ServerOptions): Promise<FastifyInstance> {
-  const { store, demo = [] } = options;
-  const parts: Parts = { ...options, demo, roster: createRoster(store), kitPatterns: new KitPatterns(store) };
+  const parts = partsOf(options);
   const app = openApp(options);
   const plain = app as unknown as FastifyInstance;
   answerProblems(plain);
+  logRequests(plain);
+  options.metrics?.watch(plain);
   await raiseShield(plain, isEncrypted(options));
   refuseWithoutData(plain, options);
   guardRoutes(plain, parts);
+  watchClocks(plain, parts.clocks);
   await addRoutes(app, parts);
   return plain;
+}
+
+function headDeskOf({ signer, store, ambient }: ServerOptions): Pick<Parts, "headDesk"> {
+  return signer === undefined ? {} : { headDesk: new HeadDesk({ ...signer, store, ambient }) };
+}
+
+function partsOf(options: ServerOptions): Parts {
+  const { store, secrets, ambient, patterns, demo = [] } = options;
+  const wholeLog = new WholeLog(store, patterns);
+  const readers = { roster: createRoster(store), kitPatterns: new KitPatterns(store), wholeLog };
+  const { clocks = new ClockDesk(store, ambient) } = options;
+  return { ...options, ...headDeskOf(options), demo, ...readers, clocks, epochs: new EpochDesk(secrets, ambient) };
 }
 
 function openApp({ log, origin, patience = PATIENCE }: ServerOptions): Routes {
   const app = Fastify({
     logger: log ?? false,
+    genReqId: nameRequest,
+    logController: new LogController({ disableRequestLogging: true }),
     bodyLimit: BODY_BYTES_LIMIT,
     requestTimeout: patience.requestMs,
     connectionTimeout: patience.idleMs,
@@ -64,6 +92,8 @@ function openApp({ log, origin, patience = PATIENCE }: ServerOptions): Routes {
   }).withTypeProvider<ZodTypeProvider>();
   app.setValidatorCompiler(validatorCompiler);
   app.setSerializerCompiler(serializerCompiler);
+  const read = readingShallow(app.getDefaultJsonParser("error", "error"));
+  app.addContentTypeParser("application/json", { parseAs: "string" }, read);
   return app as Routes;
 }
 
@@ -74,10 +104,16 @@ async function addRoutes(app: Routes, parts: Parts): Promise<void> {
   addPasskeyRoutes(app, parts);
   await addPushRoute(app, parts);
   addPullRoutes(app, parts);
+  addSnapshotRoute(app, parts);
+  addHeadRoutes(app, parts.headDesk);
+  addKeptHeadRoutes(app, parts.keptHeads);
+  addBranchRoutes(app, parts);
   addLiveRoute(app, parts);
   addPhotoRoutes(app, parts);
   addStationRoutes(app, parts);
   addQuestionRoutes(app, parts);
   addPaperRoutes(app, parts);
+  addOpenApiRoute(app);
+  addWallRoutes(app, parts);
   if (parts.webDir !== undefined) await addPages(app, parts.webDir);
 }

@@ -3,7 +3,7 @@ import { request, type IncomingMessage } from "node:http";
 import { connect, type AddressInfo, type Socket } from "node:net";
 import { setTimeout as pause } from "node:timers/promises";
 import { afterEach, describe, expect, it } from "vitest";
-import { PIN, stageStation, type StagedStation } from "./staged-station.ts";
+import { PIN, stageStation, type StagedStation } from "./start/staged-station.ts";
 
 const DEVICE = "phone-1";
 /** Every wait a hundredth of what it is in the field. */
@@ -22,11 +22,11 @@ describe("connections that stand half open", () => {
 
   const stage = async (patience?: typeof HUNDREDTH) => {
     station = await stageStation(patience === undefined ? {} : { patience });
-    const { me } = await station.signedIn("keeper", DEVICE);
+    const browser = await station.signedIn("keeper", DEVICE);
     await station.app.listen({ port: 0, host: "127.0.0.1" });
     port = (station.app.server.address() as AddressInfo).port;
-    const who = { name: me.person.name, pin: PIN, device: DEVICE, deviceName: "Phone" };
-    const reply = await station.browser(DEVICE).send("POST", "/api/sign-in", who);
+    const who = { name: browser.me.person.name, pin: PIN, device: DEVICE, deviceName: "Phone" };
+    const reply = await browser.send("POST", "/api/sign-in", who);
     cookie = reply.cookies.map(({ name, value }) => `${name}=${value}`).join("; ");
   };
   const pull = async () => {

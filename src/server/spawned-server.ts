@@ -14,9 +14,15 @@ export interface SpawnedServer {
   kill(): Promise<void>;
 }
 
-/** Starts an empty station from these sources and waits until it answers. */
-export async function spawnServer(dataDir: string): Promise<SpawnedServer> {
-  const env = { ...process.env, DATA_DIR: dataDir, PORT: "0", HOST: "127.0.0.1", DATABASE_URL: "", ORIGIN: "" };
+/**
+ * Starts an empty station from these sources and waits until it answers.
+ *
+ * @param dataDir - folder of its data
+ * @param more - settings besides, such as DATABASE_URL
+ */
+export async function spawnServer(dataDir: string, more: Record<string, string> = {}): Promise<SpawnedServer> {
+  const fixed = { DATA_DIR: dataDir, PORT: "0", HOST: "127.0.0.1", DATABASE_URL: "", ORIGIN: "" };
+  const env = { ...process.env, ...fixed, ...more };
   const child = spawn(process.execPath, ["--import", "tsx", "src/server/main.ts", "--empty"], { env, stdio: "pipe" });
   let said = "";
   for (const stream of [child.stdout, child.stderr]) stream.on("data", (text: Buffer) => (said += text.toString()));

@@ -3,7 +3,7 @@ import { createServer, type AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
-import { readSettings } from "./settings.ts";
+import { readSettings } from "./start/settings.ts";
 import { startStation } from "./start.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "drykeel-start-"));

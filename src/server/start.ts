@@ -1,20 +1,27 @@
+import { isInputError } from "#base";
 import type { Pattern } from "#kit";
-import type { Ambient } from "#station";
+import type { Ambient, HeadShelf } from "#station";
+import { DEFAULT_KEPT_HEADS, DEFAULT_KEY_FILE, KeptHeads, openKeyFile } from "#store/keys";
 import type { FastifyInstance } from "fastify";
 import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { uuidv7 } from "uuidv7";
-import { fillDemo, openDemoAccounts } from "./demo-station.ts";
-import { openData, type OpenData } from "./open-store.ts";
-import { openingLines, stoppedLine } from "./opening-lines.ts";
-import type { DemoAccount } from "./parts.ts";
-import { readPatterns, type ServedPatterns } from "./pattern-folder.ts";
-import { keepPurging } from "./purge.ts";
-import { createRoster, type Roster } from "./roster.ts";
+import { fillDemo, openDemoAccounts } from "./start/demo-station.ts";
+import { signingFrom } from "./heads/signing.ts";
+import { openData, type OpenData } from "./start/open-store.ts";
+import { openingLines, stoppedLine } from "./start/opening-lines.ts";
+import type { DemoAccount, ServerOptions } from "./parts.ts";
+import { readPatterns, type ServedPatterns } from "./patterns/pattern-folder.ts";
+import { ClockDesk } from "./clock/clock-desk.ts";
+import { keepTellingClock } from "./clock/tell-clock.ts";
+import { createHealthProbe } from "./http/health.ts";
+import { Metrics, serveMetrics } from "./http/metrics.ts";
+import { keepPurging } from "./sign-in/purge.ts";
+import { createRoster, type Roster } from "./sign-in/roster.ts";
 import { createServer } from "./server.ts";
-import type { Settings } from "./settings.ts";
-import { makeSetupCode } from "./setup-routes.ts";
-import { codeOf, StartProblem } from "./start-problem.ts";
+import type { Settings } from "./start/settings.ts";
+import { makeSetupCode } from "./sign-in/setup-routes.ts";
+import { codeOf, StartProblem } from "./start/start-problem.ts";
 
 /** A server that answers. */
 export interface Running {
@@ -63,18 +70,25 @@ async function serve(
   const { store, where, folder } = data;
   const { patterns, leftOut } = shelf;
   const demo = await prepareDemo(settings, data, patterns);
+  const metrics = settings.metrics === undefined ? undefined : new Metrics(createHealthProbe(store));
+  const clocks = new ClockDesk(store, ambient);
   const app = await createServer({
     store,
+    clocks,
+    keptHeads: new KeptHeads(join(settings.dataDir, DEFAULT_KEPT_HEADS)),
     secrets: store,
     patterns,
     ambient,
     demo,
-    log: { level: "warn" },
+    log: { level: settings.logLevel },
+    ...(metrics === undefined ? {} : { metrics }),
+    ...(await signerOf(settings, store, say)),
     ...pagesIn(join(root, "dist", "web")),
     ...(settings.origin === undefined ? {} : { origin: settings.origin }),
     ...(folder === undefined ? {} : { dataLoss: () => folder.loss() }),
   });
   const here = await listen(app, settings);
+  const stopTelling = await tellMetrics(app, settings, metrics);
   const setupCode = await makeSetupCode({ secrets: store, ambient, roster: createRoster(store) });
   const lines = openingLines({
     address: settings.origin ?? here,
@@ -83,22 +97,59 @@ async function serve(
     leftOut,
     ...(setupCode === undefined ? {} : { setupCode }),
   });
-  const stopPurging = keepPurging({ store, secrets: store, ambient }, { failed: (cause) => app.log.error(cause), say });
+  const told = { failed: (cause: unknown) => app.log.error(cause), say };
+  const stopPurging = keepPurging({ store, secrets: store, ambient }, told);
+  const stopTellingClock = keepTellingClock(clocks, told);
   const lost = folder === undefined ? new Promise<string>(() => undefined) : folder.lost.then(stoppedLine);
   return {
     lines,
     lost,
     stop: () =>
       closeGently(app)
+        .then(stopTellingClock)
         .then(stopPurging)
+        .then(stopTelling)
         .then(() => data.close()),
   };
+}
+
+/** Tells metrics where that was asked for; @returns what stops it. */
+async function tellMetrics(
+  app: FastifyInstance,
+  { metrics: address }: Settings,
+  metrics: Metrics | undefined,
+): Promise<() => Promise<void>> {
+  if (address === undefined || metrics === undefined) return async () => undefined;
+  try {
+    return (await serveMetrics(metrics, address)).stop;
+  } catch (cause) {
+    await app.close();
+    const told = `METRICS is ${address.host}:${address.port}, where this server cannot listen (${codeOf(cause)}).`;
+    throw new StartProblem(`${told} Choose another, such as METRICS=127.0.0.1:9464, or leave it out.`);
+  }
 }
 
 /** Lets requests under way end, and connections with them: a browser would hold its own open for a minute more. */
 async function closeGently(app: FastifyInstance): Promise<void> {
   const sweeping = setInterval(() => app.server.closeIdleConnections(), SWEEP_MS);
   await app.close().finally(() => clearInterval(sweeping));
+}
+
+/** A key that cannot be kept is no reason not to keep the log; one that others may have read must not sign. */
+async function signerOf(
+  { dataDir, keyFile }: Settings,
+  shelf: HeadShelf,
+  say: (line: string) => void,
+): Promise<Pick<ServerOptions, "signer">> {
+  const path = keyFile ?? join(dataDir, DEFAULT_KEY_FILE);
+  try {
+    const signing = signingFrom(path, await openKeyFile(path, ambient.now()));
+    return { signer: { signing, shelf } };
+  } catch (cause) {
+    if (!isInputError(cause)) throw cause;
+    say(`WARNING: heads of the log are not signed. ${cause.message}`);
+    return {};
+  }
 }
 
 function pagesIn(webDir: string): { webDir?: string } {

@@ -1,0 +1,30 @@
+import type { Pattern } from "#kit";
+import type { PlaceChain } from "#log";
+import { createStationFold, type LogStore, type StationFold } from "#station";
+import { everyPlace, LogFollower } from "./log-follower.ts";
+
+/** The whole station folded, for the few answers that need more than its people: read first when first asked. */
+export class WholeLog {
+  #fold: StationFold;
+  readonly #follower: LogFollower;
+
+  constructor(store: LogStore, patterns: readonly Pattern[]) {
+    this.#fold = createStationFold(patterns);
+    this.#follower = new LogFollower(store, {
+      places: () => everyPlace(store),
+      take: (page) => this.#fold.add(page),
+      startOver: () => (this.#fold = createStationFold(patterns)),
+    });
+  }
+
+  /** The station as the store has it now; only what is new since the last call is read. */
+  async read(): Promise<StationFold> {
+    await this.#follower.catchUp();
+    return this.#fold;
+  }
+
+  /** Where each place stands in the fold: of exactly the lines up to there. */
+  get heads(): readonly PlaceChain[] {
+    return this.#follower.heads;
+  }
+}

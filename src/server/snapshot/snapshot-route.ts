@@ -1,0 +1,23 @@
+import type { Parts } from "../parts.ts";
+import type { Routes } from "../routes.ts";
+import { SnapshotDesk } from "./snapshot-desk.ts";
+
+/** What the station's lines come to, for a device that has none of them yet. Read ahead once the server listens. */
+export function addSnapshotRoute(app: Routes, parts: Parts): void {
+  const desk = new SnapshotDesk(parts);
+  app.addHook("onListen", async () => {
+    readAhead(parts, desk).catch((cause: unknown) => app.log.error(cause));
+  });
+  app.get("/api/log/snapshot", { config: { permission: "read-log" } }, async (request, reply) => {
+    const { text, brotli } = await desk.written();
+    void reply.type("application/json; charset=utf-8").header("vary", "accept-encoding");
+    const isPacked = /\bbr\b/.test(request.headers["accept-encoding"] ?? "");
+    return isPacked ? reply.header("content-encoding", "br").send(brotli) : reply.send(text);
+  });
+}
+
+/** Also for the first finding after a start, which asks what its kit was built to. */
+async function readAhead({ kitPatterns }: Parts, desk: SnapshotDesk): Promise<void> {
+  await kitPatterns.catchUp();
+  await desk.warm();
+}
