@@ -1,4 +1,5 @@
-import { ask, exampleOf, questionNamed, questionNames, schemaOf } from "#questions";
+import { ask, exampleOf, questionNamed, questionNames, schemaOf, usesSolver } from "#questions";
+import { loadSolver } from "#solver";
 import { readFile } from "node:fs/promises";
 import type { Call, Command } from "./command.ts";
 import { stationPatterns } from "./open-data.ts";
@@ -32,7 +33,11 @@ async function answer(call: Call, name: string, file: string | undefined): Promi
   const { terminal, options } = call;
   const patterns = stationPatterns(call);
   const given = questionNamed(name) === undefined ? undefined : await readGiven(call, name, file);
-  const answered = ask(name, given, { patterns: (id) => patterns.findLast((pattern) => pattern.id === id) });
+  const solver = usesSolver(name) ? { solver: await loadSolver() } : {};
+  const answered = ask(name, given, {
+    patterns: (id) => patterns.findLast((pattern) => pattern.id === id),
+    ...solver,
+  });
   if (options["json"]) return terminal.out(print(answered));
   for (const line of readableAnswer(answered, schemaOf(name).output)) terminal.out(line);
 }

@@ -6,6 +6,10 @@ export interface Surroundings {
   readonly root: string;
   readonly dataDir: string;
   readonly databaseUrl?: string;
+  /** What the station signs with, where not in the data folder. */
+  readonly keyFile?: string;
+  /** What another station gave this one for keeping its heads there. */
+  readonly witnessToken?: string;
   /** Now, RFC 3339. */
   readonly now: string;
 }

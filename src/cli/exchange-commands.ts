@@ -1,16 +1,16 @@
-import { InputError } from "#base";
-import { exportHeader, exportLine, parseExport, type Entry, type ExportItem } from "#log";
-import { createStationFold, type LogStore, type StationFold } from "#station";
-import { createReadStream } from "node:fs";
+import type { Entry } from "#log";
+import { exportWhole, type ExportCounts, type LogStore, type SecretStore } from "#station";
 import { open, rename, type FileHandle } from "node:fs/promises";
-import { createInterface } from "node:readline";
 import type { Call, Command } from "./command.ts";
-import { createImportJudge } from "./import-judge.ts";
-import { requireDatabase, stationPatterns, withLog } from "./open-data.ts";
+import { readSaid } from "./import/consent.ts";
+import { importFile, type Imported } from "./import/import-file.ts";
+import { requireDatabase, withLog, withSecrets } from "./open-data.ts";
+import { harmless, type Terminal } from "./terminal.ts";
 import { usageError } from "./usage-error.ts";
-import { pagesOf, readWholeLog } from "./whole-log.ts";
+import { readPeople } from "./whole-log.ts";
 
-const PAGE = 2000;
+/** The most that is told one by one. */
+const MOST_TOLD = 20;
 
 /** `drykeel export`: the whole log and its photos as lines of JSON. */
 export const exportCommand: Command = {
@@ -30,22 +30,18 @@ export const exportCommand: Command = {
 /** `drykeel import`: takes an exported log in; what is already kept is left as it is. */
 export const importCommand: Command = {
   name: "import",
-  usage: "import FILE",
-  summary: "take in an exported log; what is already there stays as it is",
-  options: {},
+  usage: "import FILE [--for NAME | --word NAME]",
+  summary:
+    "take in an exported log; lines never sent only for NAME, who brings them, or by the word of NAME, an administrator",
+  options: { for: true, word: true },
   run: async (call) => {
     const file = requireFile(call, "import");
-    const { surroundings } = call;
-    const counts = await withLog(surroundings, async (log) => {
-      await judgeFile(log, file, createStationFold(stationPatterns(call)));
-      return importFrom(log, file, surroundings.now);
+    const said = readSaid(call.options);
+    const { imported, hasWayIn } = await withSecrets(call.surroundings, async (store) => {
+      const imported = await importFile(call, store, file, said);
+      return { imported, hasWayIn: await canAnybodySignIn(store) };
     });
-    call.terminal.out(
-      `${file}: ${counts.accepted} entries taken in, ${counts.repeated} already there, ${counts.photos} photos`,
-    );
-    if (counts.clashing.length === 0) return 0;
-    call.terminal.error(`Kept with other content, and left as they are: ${counts.clashing.join(", ")}`);
-    return 1;
+    return report(call.terminal, file, imported, hasWayIn);
   },
 };
 
@@ -56,7 +52,7 @@ function requireFile({ words }: Call, verb: string): string {
 }
 
 /** Written beside the name and renamed when whole: a file of that name is never half a log. */
-async function exportTo(log: LogStore, file: string): Promise<{ entries: number; photos: number }> {
+async function exportTo(log: LogStore, file: string): Promise<ExportCounts> {
   const part = `${file}.part`;
   const handle = await open(part, "w").catch((cause: Error) => {
     throw usageError("FILE", cause.message, "a file that can be written", "Name another folder.");
@@ -71,83 +67,49 @@ async function exportTo(log: LogStore, file: string): Promise<{ entries: number;
   }
 }
 
-async function writeLog(log: LogStore, handle: FileHandle): Promise<{ entries: number; photos: number }> {
-  const chains = await log.heads();
-  await handle.write(`${exportHeader(chains)}\n`);
-  const photos = new Set<string>();
-  let entries = 0;
-  for (const { place, seq } of chains) {
-    for await (const page of pagesOf(log, place, seq)) {
-      await handle.write(page.map((kept) => `${exportLine({ kind: "kept", kept })}\n`).join(""));
-      for (const { entry } of page) for (const hash of photosNamed(entry)) photos.add(hash);
-      entries += page.length;
-    }
-  }
-  return { entries, photos: await writePhotos(log, handle, photos) };
-}
-
-/** Hashes of the photos that a body refers to. */
-function photosNamed({ body }: Entry): string[] {
-  const { photos } = (body ?? {}) as { photos?: readonly { readonly hash?: string }[] };
-  return (Array.isArray(photos) ? photos : []).flatMap(({ hash }) => hash ?? []);
-}
-
-async function writePhotos(log: LogStore, handle: FileHandle, hashes: Iterable<string>): Promise<number> {
-  let written = 0;
-  for (const hash of hashes) {
-    const photo = await log.photo(hash);
-    if (photo === undefined) continue;
-    await handle.write(`${exportLine({ kind: "photo", ...photo })}\n`);
-    written += 1;
-  }
-  return written;
-}
-
-interface Imported {
-  accepted: number;
-  repeated: number;
-  photos: number;
-  readonly clashing: string[];
-}
-
-/** Reads the whole file before anything is taken in, so that a damaged or bad one changes nothing. */
-async function judgeFile(log: LogStore, file: string, fold: StationFold): Promise<void> {
-  await readWholeLog(log, fold);
-  const judge = createImportJudge(fold);
-  await readThrough(file, async (item) => judge.see(item));
-  judge.finish();
-}
-
-async function importFrom(log: LogStore, file: string, received: string): Promise<Imported> {
-  const counts: Imported = { accepted: 0, repeated: 0, photos: 0, clashing: [] };
-  let waiting: Entry[] = [];
-  const take = async (): Promise<void> => {
-    const result = await log.append(waiting, received);
-    counts.accepted += result.accepted.length;
-    counts.repeated += result.repeated.length;
-    counts.clashing.push(...result.clashing);
-    waiting = [];
-  };
-  await readThrough(file, async (item) => {
-    if (item.kind === "photo") {
-      await log.putPhoto(item);
-      counts.photos += 1;
-    } else waiting.push(item.kind === "kept" ? item.kept.entry : item.entry);
-    if (waiting.length >= PAGE) await take();
-  });
-  await take();
+async function writeLog(log: LogStore, handle: FileHandle): Promise<ExportCounts> {
+  const counts = { entries: 0, photos: 0 };
+  for await (const piece of exportWhole(log, counts)) await handle.write(piece);
   return counts;
 }
 
-async function readThrough(file: string, visit: (item: ExportItem) => Promise<void>): Promise<void> {
-  const lines = createInterface({ input: createReadStream(file), crlfDelay: Infinity });
-  try {
-    for await (const item of parseExport(lines)) await visit(item);
-  } catch (cause) {
-    throw (cause as NodeJS.ErrnoException).code === "ENOENT" ? missing(file) : cause;
+/** An export brings no PINs and no passkeys: somebody must be let in first. */
+async function canAnybodySignIn(store: LogStore & SecretStore): Promise<boolean> {
+  for (const { id } of await readPeople(store)) {
+    const held = await store.credentialsOf(id);
+    if (held.some(({ kind }) => kind !== "device")) return true;
   }
+  return false;
 }
 
-function missing(file: string): InputError {
-  return usageError("FILE", file, "a file that is there", "Check the name; it is written by drykeel export.");
+function report(terminal: Terminal, file: string, imported: Imported, hasWayIn: boolean): number {
+  const { accepted, repeated, photos, clashing, missing, leftOut } = imported;
+  terminal.out(`${file}: ${accepted} entries taken in, ${repeated} already there, ${photos} photos`);
+  for (const line of [...missingLines(missing), ...leftOutLines(leftOut)]) terminal.error(harmless(line));
+  if (clashing.length > 0) {
+    terminal.error(harmless(`Kept with other content, and left as they are: ${clashing.join(", ")}`));
+  }
+  if (!hasWayIn)
+    terminal.out("Nobody can sign in here yet: drykeel invite NAME prints a code for a person of the station.");
+  return clashing.length > 0 || leftOut.length > 0 ? 1 : 0;
+}
+
+function missingLines(missing: Imported["missing"]): readonly string[] {
+  if (missing.length === 0) return [];
+  const told = missing.slice(0, MOST_TOLD).map(({ hash, entry: { subject, kind, at, by } }) => {
+    return `  ${hash}, named by ${kind} of ${subject}, ${at}, by ${by}`;
+  });
+  const more = missing.length > MOST_TOLD ? [`  and ${missing.length - MOST_TOLD} more`] : [];
+  return [`Photos that lines name and that are neither in the file nor here: ${missing.length}`, ...told, ...more];
+}
+
+function leftOutLines(leftOut: readonly Entry[]): readonly string[] {
+  if (leftOut.length === 0) return [];
+  const writers = [...new Set(leftOut.map(({ by }) => by))].map(
+    (by) => `${by} (${leftOut.filter((entry) => entry.by === by).length})`,
+  );
+  return [
+    `Left out, since they were never sent and nobody spoke for them: ${leftOut.length} lines, by ${writers.join(", ")}.`,
+    "Whoever brings the file takes in their own with --for NAME; an administrator takes in all with --word NAME.",
+  ];
 }

@@ -1,6 +1,7 @@
 import { InputError, type Fault } from "#base";
 import type { Pattern } from "#kit";
-import type { LogStore } from "#station";
+import type { HeadShelf, LogStore, SecretStore, StoredLog } from "#station";
+import { DEFAULT_KEY_FILE } from "#store/keys";
 import { readStationPatterns } from "#store/patterns";
 import { openPostgresStore } from "#store/postgres";
 import { openSqliteStore, type SqliteStore } from "#store/sqlite";
@@ -11,14 +12,36 @@ import type { Call, Surroundings } from "./command.ts";
 /** The database file below DATA_DIR. */
 export const DATABASE_FILE = "drykeel.db";
 
+/** What the station signs the heads of its log with. */
+export function keyFileOf({ dataDir, keyFile }: Surroundings): string {
+  return keyFile ?? join(dataDir, DEFAULT_KEY_FILE);
+}
+
+/** The station's log with its tables and the signed heads beside it. */
+export type StationLog = LogStore & StoredLog & HeadShelf;
+
 /** Opens the station's log, works with it, and closes it whatever happens. */
-export async function withLog<T>(surroundings: Surroundings, work: (log: LogStore) => Promise<T>): Promise<T> {
+export async function withLog<T>(surroundings: Surroundings, work: (log: StationLog) => Promise<T>): Promise<T> {
   const { databaseUrl } = surroundings;
   const log = databaseUrl === undefined ? await openEmbedded(surroundings) : await openPostgresStore(databaseUrl);
   try {
     return await work(log);
   } finally {
     await log.close();
+  }
+}
+
+/** As {@link withLog}, with the secrets beside the log: sessions, invites, hashes of PINs. */
+export async function withSecrets<T>(
+  surroundings: Surroundings,
+  work: (store: LogStore & SecretStore) => Promise<T>,
+): Promise<T> {
+  const { databaseUrl } = surroundings;
+  const store = databaseUrl === undefined ? await openEmbedded(surroundings) : await openPostgresStore(databaseUrl);
+  try {
+    return await work(store);
+  } finally {
+    await store.close();
   }
 }
 

@@ -1,4 +1,5 @@
 import { lintPatternText, type LintFault } from "#kit";
+import { filesBeside } from "#store/patterns";
 import { readFile } from "node:fs/promises";
 import type { Call, Command } from "./command.ts";
 import { usageError } from "./usage-error.ts";
@@ -24,7 +25,7 @@ async function lintFile({ terminal, options }: Call, file: string): Promise<numb
   const text = await readFile(file, "utf8").catch((cause: Error) => {
     throw usageError(file, cause.message, "a pattern file that can be read", "Check the name.");
   });
-  const faults = lintPatternText(text, file);
+  const faults = lintPatternText(text, file, filesBeside(file));
   if (options["json"]) terminal.out(JSON.stringify({ file, faults }, null, 2));
   else for (const line of faults.map((fault) => lintLine(file, fault))) terminal.out(line);
   if (!options["json"] && faults.length === 0) terminal.out(`${file}: nothing to mend`);

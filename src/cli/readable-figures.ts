@@ -25,8 +25,18 @@ const NOTHING = 1e-9;
 /** A computed figure as it is, and in the unit that people use where that is another: "0.0141 m³/s (845 L/min)". */
 export function exactWords(value: number, unit: string): string {
   const dimension = LABORATORY[unit];
-  const everyday = dimension === undefined ? "" : ` (${formatQuantity(value, dimension)})`;
+  const everyday = dimension === undefined ? longWords(value, unit) : ` (${formatQuantity(value, dimension)})`;
   return `${withUnit(plain(value, 5), unit)}${everyday}`;
+}
+
+const DAY = 86_400;
+const YEAR = 365.25 * DAY;
+
+/** Rates that nobody waits for by the second, and times that are counted in days. */
+function longWords(value: number, unit: string): string {
+  if (unit === "1/s" && value > 0 && value < 1 / DAY) return ` (${plain(value * YEAR, 3)} per year)`;
+  if (unit !== "s" || value < 2 * DAY) return "";
+  return value < 2 * YEAR ? ` (${plain(value / DAY, 3)} days)` : ` (${plain(value / YEAR, 3)} years)`;
 }
 
 /** An estimate no finer than it is known: two figures, in the unit that people use; what is counted is as it is. */
@@ -41,8 +51,10 @@ export function estimateWords(value: number, unit: string): string {
 export function spreadWords(spread: Spread, unit: string): string {
   const dimension = EVERYDAY[unit];
   if (dimension !== undefined) return formatSpread(spread, dimension);
-  const [low, middle, high] = [spread.p05, spread.p50, spread.p95].map((value) => estimateWords(value, ""));
-  return `${withUnit(middle!, unit)} (${low} to ${high})`;
+  const isPerYear = unit === "1/s" && spread.p95 < 1 / DAY;
+  const figures = [spread.p05, spread.p50, spread.p95].map((value) => (isPerYear ? value * YEAR : value));
+  const [low, middle, high] = figures.map((value) => estimateWords(value, ""));
+  return `${withUnit(middle!, isPerYear ? "per year" : unit)} (${low} to ${high})`;
 }
 
 function withUnit(figures: string, unit: string): string {

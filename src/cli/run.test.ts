@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { demoEntries } from "#demo";
+import { readCode, takeTicket } from "#station";
 import { readPatternFolders } from "#store/patterns";
 import { openSqliteStore } from "#store/sqlite";
 import Database from "better-sqlite3";
@@ -28,19 +29,19 @@ interface Ran {
   readonly error: string;
 }
 
-async function run(args: readonly string[], input = "", dataDir = folder): Promise<Ran> {
+async function run(args: readonly string[], input = "", dataDir = folder, at = now): Promise<Ran> {
   const lines = { out: [] as string[], error: [] as string[] };
   const terminal = {
     out: (line: string) => void lines.out.push(line),
     error: (line: string) => void lines.error.push(line),
     readInput: async () => input,
   };
-  const exit = await runDrykeel(args, terminal, { root, dataDir, now });
+  const exit = await runDrykeel(args, terminal, { root, dataDir, now: at });
   return { exit, out: lines.out.join("\n"), error: lines.error.join("\n") };
 }
 
 /** A muster as a device writes it and has not yet sent. */
-function unsent(body: object, by = "jonas-wick"): object {
+function unsent(body: object, by = "jonas-wick"): { readonly entry: object } {
   const id = "0198f2c0-0000-7000-8000-00000000000a";
   const at = "2027-03-14T10:00:00+00:00";
   const where = { place: "boathouse", subject: "kit:br-01", device: "keeper-phone" };
@@ -49,7 +50,7 @@ function unsent(body: object, by = "jonas-wick"): object {
 
 /** The kit's pattern says that this grounds it; the line says that it may go on. */
 function milderFinding(): object {
-  const { entry } = unsent({}) as { entry: object };
+  const { entry } = unsent({});
   const found = { finding: "f-forged", item: MODE.item, mode: MODE.id, effect: "notes", photos: [] };
   return { entry: { ...entry, kind: "finding-raised", body: found } };
 }
@@ -144,6 +145,16 @@ describe("the log from the command line", () => {
     expect(board.places.flatMap(({ kits }) => kits)).toHaveLength(12);
   });
 
+  it("warns where the log has a line of this computer's future", async () => {
+    for (const command of ["standing", "verify"]) {
+      const { error } = await run([command], "", folder, "2020-01-01T00:00:00Z");
+      expect(error).toMatch(
+        /^WARNING: The station's clock says 2020-.* It is behind, or was ahead then\. Set the date/,
+      );
+      expect((await run([command])).error).toBe("");
+    }
+  });
+
   it("verifies every place, and finds one changed byte", async () => {
     expect(await run(["verify"])).toMatchObject({ exit: 0 });
     const copy = mkdtempSync(join(tmpdir(), "drykeel-tampered-"));
@@ -158,6 +169,24 @@ describe("the log from the command line", () => {
     rmSync(copy, { recursive: true });
     expect(exit).toBe(1);
     expect(out).toMatch(/BROKEN at entry \d+/);
+  });
+
+  it("lets a person of an imported station in again, whose PIN it has not got", async () => {
+    const file = join(folder, "for-invite.ndjson");
+    await run(["export", file]);
+    const fresh = mkdtempSync(join(tmpdir(), "drykeel-fresh-"));
+    await run(["import", file], "", fresh);
+    expect((await run(["invite", "Nobody", "Such"], "", fresh)).error).toMatch(/CL-115 NAME.*Mara Tolliver/);
+    const { exit, out } = await run(["invite", "mara", "tolliver"], "", fresh);
+    expect(exit).toBe(0);
+    const code = /Mara Tolliver, keeper: ([0-9A-Z]{4}-[0-9A-Z]{4}-[0-9A-Z]{4})/.exec(out)![1]!;
+    const store = await openSqliteStore(join(fresh, "drykeel.db"));
+    expect(await takeTicket(store, "invite", readCode(code.toLowerCase()), now)).toMatchObject({
+      person: "mara-tolliver",
+    });
+    expect(await takeTicket(store, "invite", readCode(code), now)).toBeUndefined();
+    await store.close();
+    rmSync(fresh, { recursive: true });
   });
 
   it("exports and imports the whole log with its photos, twice without harm", async () => {
@@ -175,16 +204,19 @@ describe("the log from the command line", () => {
   it("judges what a device had not yet sent as the server would, before any of it is taken in", async () => {
     const file = join(folder, "device.ndjson");
     await run(["export", file]);
-    const importWith = async (line: object): Promise<Ran> => {
+    const importWith = async (line: object, ...said: string[]): Promise<Ran> => {
       writeFileSync(join(folder, "with.ndjson"), `${readFileSync(file, "utf8")}${JSON.stringify(line)}\n`);
-      return run(["import", join(folder, "with.ndjson")]);
+      return run(["import", join(folder, "with.ndjson"), ...said]);
     };
     const good = { sealSeen: "BR 1", containerSound: true };
-    expect((await importWith(unsent({ sealSeen: "BR 1" }))).error).toMatch(/containerSound/);
-    expect((await importWith(unsent(good, "nobody"))).error).toMatch(/CL-120/);
-    expect((await importWith(unsent(good, "hal-brandreth"))).error).toMatch(/SN-103/);
-    expect((await importWith(milderFinding())).error).toMatch(/SN-138 .*body\.effect/);
-    expect((await importWith(unsent(good))).out).toMatch(/: 1 entries taken in/);
+    const word = ["--word", "Ines Dunmore"];
+    expect((await importWith(unsent({ sealSeen: "BR 1" }), ...word)).error).toMatch(/containerSound/);
+    expect((await importWith(unsent(good, "nobody"), ...word)).error).toMatch(/CL-120/);
+    expect((await importWith(unsent(good, "hal-brandreth"), ...word)).error).toMatch(/SN-103/);
+    expect((await importWith(milderFinding(), ...word)).error).toMatch(/SN-138 .*body\.effect/);
+    const ahead = { ...unsent(good), entry: { ...unsent(good).entry, at: "2031-03-14T10:00:00+00:00" } };
+    expect((await importWith(ahead, ...word)).error).toMatch(/CL-121 .*ahead of the station/);
+    expect((await importWith(unsent(good), "--for", "jonas wick")).out).toMatch(/: 1 entries taken in/);
   });
 
   it("goes on without a pattern file of the station's own that is broken, and names it beside the answer", async () => {

@@ -3,22 +3,30 @@ import { isStoreError } from "#station";
 import { parseArgs } from "node:util";
 import { askCommand } from "./ask-command.ts";
 import { backupCommand } from "./backup-command.ts";
+import { checkRecordCommand } from "./check-record-command.ts";
 import type { Command, Surroundings } from "./command.ts";
 import { exportCommand, importCommand } from "./exchange-commands.ts";
+import { inviteCommand } from "./invite-command.ts";
 import { patternCommand } from "./pattern-command.ts";
 import { standingCommand } from "./standing-command.ts";
-import { columns, type Terminal } from "./terminal.ts";
+import { columns, guarded, type Terminal } from "./terminal.ts";
 import { usageError } from "./usage-error.ts";
 import { verifyCommand } from "./verify-command.ts";
+import { keepHeadsCommand } from "./witness/keep-heads-command.ts";
+import { witnessCommand } from "./witness-command.ts";
 
 const COMMANDS: readonly Command[] = [
   standingCommand,
   askCommand,
   patternCommand,
   verifyCommand,
+  witnessCommand,
+  keepHeadsCommand,
+  checkRecordCommand,
   exportCommand,
   importCommand,
   backupCommand,
+  inviteCommand,
 ];
 
 /**
@@ -28,12 +36,12 @@ const COMMANDS: readonly Command[] = [
  * @returns exit code: 0 answered, 1 looked and found something wrong, 2 bad input, 3 the data could not be reached;
  *   the process itself ends with 141 where whoever read its output has gone
  */
-export async function runDrykeel(
-  args: readonly string[],
-  terminal: Terminal,
-  surroundings: Surroundings,
-): Promise<number> {
+export async function runDrykeel(args: readonly string[], bare: Terminal, surroundings: Surroundings): Promise<number> {
   const [name, ...rest] = args;
+  const terminal = guarded(
+    bare,
+    ["--json", "--example", "--schema"].some((option) => args.includes(option)),
+  );
   if (name === undefined || name === "--help" || name === "-h") return printUsage(terminal);
   try {
     const command = commandNamed(name);

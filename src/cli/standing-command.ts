@@ -2,6 +2,7 @@ import { formatDate } from "#base";
 import { boardOf, createStationFold, type Board, type BoardKit, type BoardPlace } from "#station";
 import type { Call, Command } from "./command.ts";
 import { requireDatabase, stationPatterns, withLog } from "./open-data.ts";
+import { warnOfClock } from "./station-clock.ts";
 import { columns } from "./terminal.ts";
 import { readWholeLog } from "./whole-log.ts";
 
@@ -14,7 +15,10 @@ export const standingCommand: Command = {
   run: async (call) => {
     requireDatabase(call.surroundings);
     const fold = createStationFold(stationPatterns(call));
-    await withLog(call.surroundings, (log) => readWholeLog(log, fold));
+    await withLog(call.surroundings, async (log) => {
+      await warnOfClock(call, log);
+      await readWholeLog(log, fold);
+    });
     const board = boardOf(fold.read(), call.surroundings.now);
     if (call.options["json"]) call.terminal.out(JSON.stringify(bareBoard(board), null, 2));
     else printBoard(call, fold.read().stationName, board);

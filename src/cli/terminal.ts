@@ -38,3 +38,32 @@ export function columns(rows: readonly (readonly string[])[]): string[] {
       .trimEnd(),
   );
 }
+
+/** Control characters, and those that turn the direction of writing: what would steer a terminal or hide text in it. */
+const STEERING = /[\p{Cc}\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]/gu;
+
+/** Text from a file or a database as a terminal may show it: each steering character as a question mark. */
+export function harmless(text: string): string {
+  return text.replaceAll(STEERING, "?");
+}
+
+/**
+ * The same terminal, shown nothing that steers it: names in the log may hold anything. Line ends stay. In JSON a steering
+ * character is written as its escape, which says the same.
+ */
+export function guarded(terminal: Terminal, isJson: boolean): Terminal {
+  const guard = (line: string) =>
+    line
+      .split("\n")
+      .map(isJson ? escaped : harmless)
+      .join("\n");
+  return {
+    out: (line) => terminal.out(guard(line)),
+    error: (line) => terminal.error(guard(line)),
+    readInput: () => terminal.readInput(),
+  };
+}
+
+function escaped(text: string): string {
+  return text.replaceAll(STEERING, (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, "0")}`);
+}

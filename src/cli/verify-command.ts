@@ -1,55 +1,64 @@
-import { verifyChain, type ChainHead, type ChainVerdict } from "#log";
-import type { LogStore } from "#station";
+import { keyMark, readHeads, type KeptHead, type SignedHead } from "#log";
+import { verifyLog, type PlaceVerdict } from "#station";
 import type { Call, Command } from "./command.ts";
 import { requireDatabase, withLog } from "./open-data.ts";
-import { columns } from "./terminal.ts";
-import { pagesOf } from "./whole-log.ts";
+import { warnOfClock } from "./station-clock.ts";
+import { columns, harmless } from "./terminal.ts";
+import { isUrl, OtherStation } from "./witness/other-station.ts";
+import { readText } from "./text-file.ts";
 
-/** `drykeel verify`: recomputes every hash of every place. */
+/** `drykeel verify`: holds the whole log against itself, and against heads that others keep. */
 export const verifyCommand: Command = {
   name: "verify",
-  usage: "verify [--json]",
-  summary: "recompute the hash chain of every place",
-  options: { json: false },
+  usage: "verify [--witness FILE|URL] [--json]",
+  summary: "hold every line, head and photo against each other, and against the heads in a witness",
+  options: { json: false, witness: true },
   run: async (call) => {
     requireDatabase(call.surroundings);
-    const verdicts = await withLog(call.surroundings, verifyAll);
+    const witness = call.options["witness"];
+    const witnessed = typeof witness === "string" ? await readWitness(call, witness) : [];
+    const verdicts = await withLog(call.surroundings, async (log) => {
+      await warnOfClock(call, log);
+      return verifyLog(log, witnessed);
+    });
     report(call, verdicts);
+    if (!call.options["json"] && verdicts.length > 0) reportWitness(call, witnessed);
     return verdicts.every(({ verdict }) => verdict.kind === "sound") ? 0 : 1;
   },
 };
 
-interface PlaceVerdict {
-  readonly place: string;
-  readonly verdict: ChainVerdict;
+type WitnessedHead = KeptHead & SignedHead;
+
+async function readWitness({ surroundings }: Call, file: string): Promise<WitnessedHead[]> {
+  if (isUrl(file)) return withKeeper(await new OtherStation(file, surroundings.witnessToken).heads(), file);
+  const remedy = "Check the name; it is written by drykeel witness, or holds a code read from paper.";
+  return withKeeper(readHeads(await readText(file, "witness", remedy)), file);
 }
 
-async function verifyAll(log: LogStore): Promise<PlaceVerdict[]> {
-  const verdicts: PlaceVerdict[] = [];
-  for (const { place, seq } of await log.heads()) verdicts.push({ place, verdict: await verifyPlace(log, place, seq) });
-  return verdicts;
-}
-
-/** Page by page, each from where the last ended, so that a long log needs little memory. */
-async function verifyPlace(log: LogStore, place: string, last: number): Promise<ChainVerdict> {
-  let from: ChainHead | undefined;
-  let verdict = verifyChain([]);
-  for await (const page of pagesOf(log, place, last)) {
-    verdict = verifyChain(page, from);
-    if (verdict.kind === "broken") return verdict;
-    from = verdict.head;
-  }
-  return verdict;
+function withKeeper(heads: readonly SignedHead[], where: string): WitnessedHead[] {
+  return heads.map((head) => ({ ...head, keeper: `${where}, signed ${head.at},` }));
 }
 
 function report({ terminal, options }: Call, verdicts: readonly PlaceVerdict[]): void {
   if (options["json"]) return terminal.out(JSON.stringify(verdicts, null, 2));
   if (verdicts.length === 0) terminal.out("The log is empty: nothing to verify.");
-  const rows = verdicts.map(({ place, verdict }) => [place, describe(verdict)]);
-  for (const line of columns(rows)) terminal.out(line);
+  const rows = verdicts.map((one) => [one.place, describe(one)]);
+  for (const line of columns(rows)) terminal.out(harmless(line));
 }
 
-function describe(verdict: ChainVerdict): string {
-  if (verdict.kind === "sound") return `sound: ${verdict.head.seq} entries, last hash ${verdict.head.hash}`;
-  return `BROKEN at entry ${verdict.seq}: ${verdict.because}`;
+function describe({ verdict }: PlaceVerdict): string {
+  if (verdict.kind === "broken") return `BROKEN at entry ${verdict.seq}: ${verdict.because}`;
+  const { count, head, photosMissing } = verdict;
+  const photos = photosMissing > 0 ? `; photos named that have not come yet: ${photosMissing}` : "";
+  return `sound: ${count} entries, last hash ${head.hash}${photos}`;
+}
+
+/** Signatures say that nothing was changed since; whose keys they are, a person compares. */
+function reportWitness({ terminal }: Call, witnessed: readonly WitnessedHead[]): void {
+  if (witnessed.length === 0)
+    return terminal.out("Held against this database only: drykeel witness keeps heads outside it.");
+  const keys = new Set(witnessed.map(({ key }) => keyMark(key)));
+  terminal.out(
+    `Held against ${witnessed.length} heads of the witness, signed with ${[...keys].join(", ")}: compare the key.`,
+  );
 }

@@ -1,0 +1,149 @@
+import { parseExport, STATION_PLACE, type Entry, type ExportItem, type KeptEntry } from "#log";
+import { createStationFold, type AppendResult, type LogStore, type StationFold } from "#station";
+import { createReadStream } from "node:fs";
+import { createInterface } from "node:readline";
+import { uuidv7 } from "uuidv7";
+import type { Call } from "../command.ts";
+import { stationPatterns } from "../open-data.ts";
+import { usageError } from "../usage-error.ts";
+import { warnOfClock } from "../station-clock.ts";
+import { readWholeLog } from "../whole-log.ts";
+import type { Consent, Said } from "./consent.ts";
+import { createImportJudge, type Judged } from "./import-judge.ts";
+
+const PAGE = 2000;
+/** The line that tells of lines never sent names at most so many. */
+const UNSENT_PAGE = 500;
+/** The shell, where a line says on which device it was written. */
+const TERMINAL = "terminal";
+
+/** What became of a file. */
+export interface Imported {
+  accepted: number;
+  repeated: number;
+  photos: number;
+  readonly clashing: string[];
+  /** Photos that lines of the file name and that are not here. */
+  readonly missing: readonly { readonly hash: string; readonly entry: Entry }[];
+  /** Lines never sent that nobody spoke for. */
+  readonly leftOut: readonly Entry[];
+}
+
+/**
+ * Takes an exported log in. The whole file is read and judged before anything is kept, so that a damaged or bad one
+ * changes nothing.
+ *
+ * @throws InputError with every fault
+ */
+export async function importFile(call: Call, log: LogStore, file: string, said: Said): Promise<Imported> {
+  const fold = createStationFold(stationPatterns(call));
+  const newest = (await warnOfClock(call, log)) ?? call.surroundings.now;
+  await readWholeLog(log, fold);
+  const now = Date.parse(newest) > Date.parse(call.surroundings.now) ? newest : call.surroundings.now;
+  const judge = createImportJudge(fold, now, said);
+  await readThrough(file, async (item) => judge.see(item));
+  const judged = judge.finish();
+  const counts = await take(log, file, { judged, fold, received: call.surroundings.now });
+  return { ...counts, leftOut: judged.leftOut, missing: await findMissing(log, judged) };
+}
+
+interface Taking {
+  readonly judged: Judged;
+  readonly fold: StationFold;
+  readonly received: string;
+}
+
+type Counts = Pick<Imported, "accepted" | "repeated" | "photos" | "clashing">;
+
+/** What was kept keeps its time of receipt; what was not yet sent is received now. */
+async function take(log: LogStore, file: string, { judged, fold, received }: Taking): Promise<Counts> {
+  const counts: Counts = { accepted: 0, repeated: 0, photos: 0, clashing: [] };
+  const kept = new Batch<KeptEntry>(counts, PAGE, (lines) => log.retake(lines));
+  const unsent = new Batch<Entry>(counts, UNSENT_PAGE, (lines) => takeUnsent(log, lines, judged, { fold, received }));
+  const leftOut = new Set(judged.leftOut.map(({ id }) => id));
+  await readThrough(file, async (item) => {
+    if (item.kind === "photo") {
+      await log.putPhoto(item);
+      counts.photos += 1;
+    } else if (item.kind === "kept") await kept.add(item.kept);
+    else if (!leftOut.has(item.entry.id)) {
+      await kept.flush();
+      await unsent.add(item.entry);
+    }
+  });
+  await kept.flush();
+  await unsent.flush();
+  return counts;
+}
+
+/** The lines, and the one that says by whose say they were taken, in one piece. */
+async function takeUnsent(
+  log: LogStore,
+  lines: readonly Entry[],
+  { consent }: Judged,
+  { fold, received }: Pick<Taking, "fold" | "received">,
+): Promise<AppendResult> {
+  const held = await Promise.all(lines.map(({ id }) => log.find(id)));
+  const fresh = lines.filter((_, at) => held[at] === undefined).map(({ id }) => id);
+  if (fresh.length === 0 || consent === undefined) return log.append(lines, received);
+  const told = importedLine(fresh, consent, { after: fold.heads("station"), at: received });
+  const result = await log.append([...lines, told], received);
+  return { ...result, accepted: result.accepted.filter(({ entry }) => entry.id !== told.id) };
+}
+
+function importedLine(
+  lines: readonly string[],
+  { person, by }: Consent,
+  { after, at }: { readonly after: readonly string[]; readonly at: string },
+): Entry {
+  const known = after.length === 0 ? {} : { after };
+  const where = { place: STATION_PLACE, subject: "station", device: TERMINAL };
+  return { id: uuidv7(), ...where, kind: "lines-imported", at, by: person.id, ...known, body: { lines, by } };
+}
+
+/** Photos that lines of the file name and that are not here after all. */
+async function findMissing(log: LogStore, { named }: Judged): Promise<Imported["missing"]> {
+  const missing = await log.missingPhotos([...named.keys()]);
+  return missing.map((hash) => ({ hash, entry: named.get(hash)! }));
+}
+
+/** Gathers what a store is to take, a page at a time, and counts what became of it. */
+class Batch<T> {
+  readonly #counts: Counts;
+  readonly #page: number;
+  readonly #take: (some: readonly T[]) => Promise<AppendResult>;
+  #waiting: T[] = [];
+
+  constructor(counts: Counts, page: number, take: (some: readonly T[]) => Promise<AppendResult>) {
+    this.#counts = counts;
+    this.#page = page;
+    this.#take = take;
+  }
+
+  async add(one: T): Promise<void> {
+    this.#waiting.push(one);
+    if (this.#waiting.length >= this.#page) await this.flush();
+  }
+
+  async flush(): Promise<void> {
+    if (this.#waiting.length === 0) return;
+    const result = await this.#take(this.#waiting);
+    this.#counts.accepted += result.accepted.length;
+    this.#counts.repeated += result.repeated.length;
+    this.#counts.clashing.push(...result.clashing);
+    this.#waiting = [];
+  }
+}
+
+async function readThrough(file: string, visit: (item: ExportItem) => Promise<void>): Promise<void> {
+  const lines = createInterface({ input: createReadStream(file), crlfDelay: Infinity });
+  try {
+    for await (const item of parseExport(lines)) await visit(item);
+  } catch (cause) {
+    throw (cause as NodeJS.ErrnoException).code === "ENOENT" ? missingFile(file) : cause;
+  }
+}
+
+function missingFile(file: string): Error {
+  return usageError("FILE", file, "a file that is there", "Check the name; it is written by drykeel export.");
+}
