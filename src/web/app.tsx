@@ -1,12 +1,15 @@
-import { Suspense, useEffect, useRef, useState } from "react";
+import { lazy, Suspense, useEffect, useRef, useState } from "react";
 import { Redirect, Route, Switch, useLocation } from "wouter";
 import { DeviceProvider, useDeviceState, type DeviceState, type ThisDevice } from "./device/index.ts";
 import { Crash } from "./crash.tsx";
 import { EmptyState, ErrorBox, Notice, Page } from "./parts/index.ts";
-import { CasualtyWatch } from "./pages/casualty/casualty-watch.tsx";
+import { CasualtyWatch } from "./pages/casualty/calls/casualty-watch.tsx";
 import { RefuelWatch } from "./pages/delivery/refuel-watch.tsx";
+import { BesideStrip } from "./pages/lock/beside-strip.tsx";
 import { routes, type PageRoute } from "./routes.tsx";
 import { NightVeil } from "./theme/index.ts";
+
+const LockPage = lazy(async () => ({ default: (await import("./pages/lock/lock-screen.tsx")).LockPage }));
 
 /** The whole app on one device. */
 export function App({ device }: { readonly device: ThisDevice }) {
@@ -14,6 +17,7 @@ export function App({ device }: { readonly device: ThisDevice }) {
     <DeviceProvider device={device}>
       <NightVeil />
       <Crash>
+        <BesideStrip />
         <Suspense fallback={null}>
           <Rooms />
         </Suspense>
@@ -35,7 +39,10 @@ function Rooms() {
       return <Unopened error={state.error} />;
     case "signed-out":
       return <Pages routes={openRoutes} otherwise={<Redirect to={entranceOf(state)} replace />} />;
+    case "locked":
+      return <LockPage state={state} />;
     case "signed-in":
+      if (state.isBeside) return <Pages routes={besideRoutes} otherwise={<Redirect to="/casualty/new" replace />} />;
       return state.station ? (
         <Pages routes={routes} otherwise={<NoSuchPage />} />
       ) : (
@@ -43,6 +50,9 @@ function Rooms() {
       );
   }
 }
+
+/** On a locked device, beside the lock: a casualty sheet and the card for strangers. */
+const besideRoutes = routes.filter(({ path }) => path.startsWith("/casualty") || path.startsWith("/card/"));
 
 const openRoutes = routes.filter(({ isOpen }) => isOpen);
 

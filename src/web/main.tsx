@@ -4,14 +4,15 @@ import "./theme/base.css";
 import { openBrowserStore } from "#store/browser";
 import { createRoot } from "react-dom/client";
 import { App, Unopened } from "./app.tsx";
-import { keepAppHere, ThisDevice } from "./device/index.ts";
+import { isBesideInUse, keepAppHere, openBeside, ThisDevice } from "./device/index.ts";
 
 const root = createRoot(document.getElementById("app")!);
 
 /** Opens the device's disk, then shows what is on it; the network comes last. */
 async function start(): Promise<void> {
   const store = await openBrowserStore("drykeel", { onSuperseded: () => location.reload() });
-  const device = new ThisDevice(store);
+  const beside = isBesideInUse() ? await openBeside(store) : undefined;
+  const device = beside ? new ThisDevice(beside.store, beside.card) : new ThisDevice(store);
   root.render(<App device={device} />);
   await device.open();
 }

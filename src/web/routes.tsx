@@ -12,7 +12,7 @@ export interface PageRoute {
   readonly page: LazyExoticComponent<ComponentType>;
 }
 
-const found = import.meta.glob<PageModule>("./pages/*/*-page.tsx");
+const found = import.meta.glob<PageModule>("./pages/**/*-page.tsx");
 
 const PATHS: readonly { readonly path: string; readonly file: string; readonly isOpen?: boolean }[] = [
   { path: "/", file: "board/board" },
@@ -24,25 +24,43 @@ const PATHS: readonly { readonly path: string; readonly file: string; readonly i
   { path: "/kit/:id/hand-over", file: "kit/hand-over" },
   { path: "/kit/:id/return", file: "kit/return" },
   { path: "/kit/:id/finding", file: "kit/raise-finding" },
+  { path: "/kit/:id/fault", file: "fault/fault" },
   { path: "/kit/:id/keep", file: "kit/keep" },
   { path: "/place/:place/muster", file: "kit/muster" },
   { path: "/enrol", file: "kit/enrol" },
+  { path: "/year", file: "year/year" },
+  { path: "/work", file: "work/work" },
   { path: "/findings", file: "findings/findings" },
   { path: "/casualty", file: "casualty/casualty" },
   { path: "/casualty/new", file: "casualty/before-launch" },
+  { path: "/casualty/read", file: "casualty/join/hand-sheet" },
   { path: "/casualty/:id", file: "casualty/sheet" },
+  { path: "/casualty/:id/hand", file: "casualty/join/hand-sheet" },
+  { path: "/casualty/:id/timeline", file: "timeline/timeline" },
+  { path: "/casualty/:id/review", file: "review/review" },
+  { path: "/forecasts", file: "review/forecasts" },
   { path: "/card/read-do", file: "casualty/read-do" },
+  { path: "/kit/:id/take-out", file: "kit/take-out" },
+  { path: "/stock", file: "stock/stock" },
+  { path: "/stock/new", file: "stock/part-setting" },
+  { path: "/stock/:part", file: "stock/part" },
+  { path: "/stock/:part/setting", file: "stock/part-setting" },
+  { path: "/stock/:part/recall", file: "stock/recall" },
+  { path: "/label", file: "labels/read-label" },
+  { path: "/place/:place/labels", file: "labels/labels" },
   { path: "/people", file: "people/people" },
-  { path: "/devices", file: "devices/devices" },
+  { path: "/devices", file: "people/devices" },
   { path: "/outbox", file: "outbox/outbox" },
   { path: "/settings", file: "settings/settings" },
   { path: "/sign-in", file: "sign-in/sign-in", isOpen: true },
   { path: "/invite", file: "sign-in/invite", isOpen: true },
-  { path: "/set-up", file: "set-up/set-up", isOpen: true },
+  { path: "/wall", file: "wall/wall", isOpen: true },
+  { path: "/set-up", file: "sign-in/set-up", isOpen: true },
 ];
 
 /** The pages there are. */
-export const routes: readonly PageRoute[] = PATHS.flatMap(({ path, file, isOpen = false }) => {
+export const routes: readonly PageRoute[] = PATHS.map(({ path, file, isOpen = false }) => {
   const load = found[`./pages/${file}-page.tsx`];
-  return load ? [{ path, isOpen, page: lazy(load) }] : [];
+  if (!load) throw new Error(`Broken invariant: no page at ${file}-page.tsx`);
+  return { path, isOpen, page: lazy(load) };
 });

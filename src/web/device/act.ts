@@ -4,13 +4,13 @@ import type { EntryKind } from "#readiness";
 import type { Act, Doing } from "#station";
 import { useCallback } from "react";
 import { deviceAmbient } from "./clock.ts";
-import type { StationView } from "./contract.ts";
+import type { StationView } from "./sync/contract.ts";
 import { useRecorder, useStation } from "./context.ts";
 
 /** What the rules of the station want to know of whoever does something here. */
 export function doingOf(view: StationView): Doing {
-  const { me, today, kits, places, people, devices, patterns } = view;
-  return { me, today, kits, places, people, devices, patterns };
+  const { me, today, kits, places, people, boats, devices, parts, patterns, policy } = view;
+  return { me, today, kits, places, people, boats, devices, parts, patterns, policy };
 }
 
 /**

@@ -26,7 +26,7 @@ function station(...turnarounds: readonly (Turnaround | undefined)[]) {
   return { kits, device: "tablet" };
 }
 
-test("a turnaround opened on this device, or answered on it, holds a new version back", () => {
+test("SYNC-13 a turnaround opened on this device, or answered on it, holds a new version back", () => {
   expect(hasWorkOpen(station(undefined, turnaroundOn("tablet")))).toBe(true);
   expect(hasWorkOpen(station(turnaroundOn("phone", "phone", "tablet")))).toBe(true);
 });

@@ -1,5 +1,5 @@
 import { useEffect, useState } from "react";
-import type { StationView } from "./contract.ts";
+import type { StationView } from "./sync/contract.ts";
 
 /** Asks for the app to be kept on this device. Without a secure address browsers refuse, and the app needs a network. */
 export async function keepAppHere(): Promise<void> {

@@ -1,4 +1,4 @@
-import type { Ambient } from "#station";
+import type { Ambient, StationClockOff } from "#station";
 import { uuidv7 } from "uuidv7";
 
 /** Clock and ids of a real device. */
@@ -35,6 +35,11 @@ export function sayClockDifference(aheadMs: number | undefined, verb: "is" | "wa
   if (aheadMs === undefined || Math.abs(aheadMs) < CLOCK_WARNING_MS) return undefined;
   const way = aheadMs > 0 ? "ahead of" : "behind";
   return `This device's clock ${verb} ${saySpan(Math.abs(aheadMs))} ${way} the station's.`;
+}
+
+/** "The station's clock is 3 h 10 min behind", by the station's own word. */
+export function sayStationClock({ kind, byMs }: StationClockOff): string {
+  return `The station's clock is ${saySpan(byMs)} ${kind}.`;
 }
 
 function saySpan(ms: number): string {

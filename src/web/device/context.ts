@@ -1,5 +1,5 @@
 import { createContext, useContext } from "react";
-import type { Recorder, SendState, StationView } from "./contract.ts";
+import type { Recorder, SendState, StationView } from "./sync/contract.ts";
 
 /** What the device gives the pages. `sendState` is absent before sign-in. */
 export interface DeviceValue {

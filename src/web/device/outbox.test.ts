@@ -1,8 +1,8 @@
 import type { Entry } from "#log";
 import { describe, expect, test } from "vitest";
 import { sendStateOf } from "./device-state.ts";
-import type { OutboxLine } from "./device-store.ts";
-import { cutIntoParts, linesToSend, waitAfter } from "./push-parts.ts";
+import type { OutboxLine } from "./held/device-store.ts";
+import { cutIntoParts, linesToSend, waitAfter } from "./sync/push-parts.ts";
 
 function lineOf(id: string, more: Partial<Entry> = {}): Entry {
   const at = `2026-03-14T14:0${id.slice(-1)}:00.000+13:00`;
@@ -26,7 +26,7 @@ function outboxOf(...states: readonly OutboxLine["state"][]): readonly OutboxLin
 describe("what may be sent", () => {
   const who = { person: "ana", device: "tablet" };
 
-  test("is what this person wrote on this device and nobody has judged, oldest first", () => {
+  test("SYNC-8 is what this person wrote on this device and nobody has judged, oldest first", () => {
     const outbox: OutboxLine[] = [
       { entry: lineOf("b"), state: "unsent" },
       { entry: lineOf("a"), state: "unsent" },
@@ -42,7 +42,7 @@ describe("what may be sent", () => {
 describe("parts of a push", () => {
   const lines = Array.from({ length: 7 }, (_, at) => lineOf(`line-${at}`));
 
-  test("hold every line once, in order, within the limit", () => {
+  test("SYNC-9 hold every line once, in order, within the limit", () => {
     const parts = cutIntoParts(lines, 3);
     expect(parts.map((part) => part.length)).toEqual([3, 3, 1]);
     expect(parts.flat()).toEqual(lines);
@@ -60,7 +60,7 @@ describe("parts of a push", () => {
 });
 
 describe("the wait between tries", () => {
-  test("doubles from two seconds and stops growing at a quarter of a minute", () => {
+  test("SYNC-11 doubles from two seconds and stops growing at a quarter of a minute", () => {
     expect([1, 2, 3, 10, 100].map((failures) => waitAfter(failures, 0.5))).toEqual([2000, 4000, 8000, 15_000, 15_000]);
   });
 
@@ -85,7 +85,7 @@ describe("the mark that says what is not sent", () => {
     });
   });
 
-  test("speaks of refused lines before waiting ones: they will not go by themselves", () => {
+  test("SYNC-10 speaks of refused lines before waiting ones: they will not go by themselves", () => {
     expect(sendStateOf(outboxOf("unsent", "refused"), [], { kind: "online" })).toEqual({ kind: "refused", lines: 1 });
   });
 });

@@ -1,25 +1,32 @@
-import type { Entry } from "#log";
 import type { SessionReply, SignedIn, SignedOut } from "#station";
 import { preferences } from "../theme/index.ts";
-import { alarmsOf } from "./alarms.ts";
+import { Watched } from "../watched/index.ts";
+import { alarmsOf, logAlarms } from "./alarms.ts";
+import type { MenderParts } from "./branch/branch-mender.ts";
 import { clockAhead, deviceAmbient } from "./clock.ts";
-import type { Draft, Recorder } from "./contract.ts";
+import { ClockWatch, refusedForClock } from "./clock-watch.ts";
+import type { Recorder, StationView } from "./sync/contract.ts";
 import { sendStateOf, type Alarm, type DeviceState, type SignInOutcome, type Sitting } from "./device-state.ts";
-import type { DeviceStore, OutboxLine } from "./device-store.ts";
-import { askToKeep, findEmptied, forgetPeople, markUsed } from "./disk-watch.ts";
-import { heldFile, heldFileName, saveFile } from "./held-file.ts";
-import { HeldLog } from "./held-log.ts";
-import { PhotoShelf } from "./photo-shelf.ts";
-import { ServerDoor, type Reply } from "./server-door.ts";
-import { outcomeOf, SittingDesk, sittingOf } from "./sitting-desk.ts";
-import type { Reach } from "./sync-runner.ts";
-import { SyncWatch } from "./sync-watch.ts";
-import { TabTalk, type TabNews } from "./tab-talk.ts";
+import { deviceIdOf, NOTES } from "./held/device-notes.ts";
+import type { DeviceStore } from "./held/device-store.ts";
+import { askToKeep, findEmptied, forgetPeople, markUsed } from "./held/disk-watch.ts";
+import { HeldDesk } from "./held/held-desk.ts";
+import { HeldLog } from "./held/held-log.ts";
+import { lineRecorder } from "./held/line-recorder.ts";
+import { groundBeside, keepCard, sittingBeside, type BesideCard } from "./lock/beside.ts";
+import { DeviceLock, type Renewal } from "./lock/device-lock.ts";
+import { PhotoShelf } from "./held/photo-shelf.ts";
+import { ServerDoor, type Reply } from "./sync/server-door.ts";
+import { outcomeOf, SittingDesk, sittingOf } from "./sync/sitting-desk.ts";
+import type { Reach } from "./sync/reach.ts";
+import { SyncWatch } from "./sync/sync-watch.ts";
+import { TabTalk, type TabNews } from "./sync/tab-talk.ts";
+import { WitnessDesk } from "./witness/witness-desk.ts";
 
 const MINUTE_MS = 60_000;
 
-/** What the device remembers between openings, beside the log. */
-const NOTES = { device: "device", sitting: "sitting", place: "place" } as const;
+/** News that the lock hears for itself. */
+const LOCK_NEWS: ReadonlySet<TabNews["kind"]> = new Set(["key", "key-wanted", "lock-now"]);
 
 /**
  * This device: its disk, who sits at it, and its talk with the server. One per window. Its state is replaced whole on
@@ -29,34 +36,74 @@ export class ThisDevice {
   readonly door: ServerDoor;
   readonly desk: SittingDesk;
   readonly recorder: Recorder;
+  readonly witness: WitnessDesk;
+  readonly lock: DeviceLock;
+  readonly held: HeldDesk;
+  readonly #beside: BesideCard | undefined;
   readonly #store: DeviceStore;
   readonly #log: HeldLog;
   readonly #talk = new TabTalk();
-  readonly #hearers = new Set<() => void>();
-  #state: DeviceState = { kind: "opening" };
+  readonly #state = new Watched<DeviceState>({ kind: "opening" });
   #device = "";
   #place: string | undefined;
   #sitting: Sitting | undefined;
   #sync: SyncWatch | undefined;
   #reach: Reach = { kind: "unknown" };
-  #aheadMs: number | undefined;
+  readonly #clocks = new ClockWatch(() => {
+    this.held.retry(refusedForClock(this.#log.outbox)).catch((cause: unknown) => this.#fail(cause));
+  });
   #diskAlarms: readonly Alarm[] = [];
   #server: SignedOut | undefined;
+  #flaw: string | undefined;
+  #renewal: Renewal | undefined;
+  /** Until somebody has opened the lock, and what is behind it was read. */
+  #isShut = false;
 
-  constructor(store: DeviceStore) {
+  /** @param beside - where the device is locked, and only a casualty sheet is written beside the lock */
+  constructor(store: DeviceStore, beside?: BesideCard) {
     this.#store = store;
-    this.door = new ServerDoor(fetch.bind(globalThis), (...times) => this.#hearClock(clockAhead(...times)));
+    this.#beside = beside;
+    const [tell, fail] = [() => this.#tell(), (cause: unknown) => this.#fail(cause)];
+    this.door = new ServerDoor(
+      fetch.bind(globalThis),
+      (...times) => this.#hearClock(() => this.#clocks.hear(clockAhead(...times))),
+      (off) => this.#hearClock(() => this.#clocks.hearStation(off)),
+    );
     this.desk = new SittingDesk(this.door);
-    this.#log = new HeldLog(store, deviceAmbient);
-    this.recorder = this.#makeRecorder(new PhotoShelf(store, this.door, deviceAmbient));
+    this.#log = new HeldLog(store, deviceAmbient, beside && groundBeside(beside));
+    this.lock = new DeviceLock({
+      store,
+      desk: this.desk,
+      talk: this.#talk,
+      begin: (renewal) => this.#begin(renewal),
+      takeSeat: (asked) => this.takeSeat(asked),
+      sitting: () => this.#sitting,
+      tell,
+    });
+    this.witness = new WitnessDesk({ door: this.door, store, now: deviceAmbient.now, tell, fail });
+    this.held = new HeldDesk({
+      store,
+      log: this.#log,
+      ends: () => this.#ends(),
+      onNew: () => this.#changed(),
+      onTaken: () => this.#taken(),
+      onReplaced: () => this.#replaced(),
+      tell,
+      wake: () => this.#sync?.wake(),
+    });
+    this.recorder = lineRecorder({
+      log: this.#log,
+      shelf: new PhotoShelf(store, this.door, deviceAmbient),
+      who: () => ({ sitting: this.#sitting, device: this.#device }),
+      station: () => this.#sitting && this.#view(this.#sitting),
+      onLine: () => this.#written(),
+      onPhoto: () => this.#changed().then(() => this.#sync?.wake()),
+    });
   }
 
-  readonly now = (): DeviceState => this.#state;
+  readonly now = this.#state.read;
 
-  readonly hear = (hearer: () => void): (() => void) => {
-    this.#hearers.add(hearer);
-    return () => this.#hearers.delete(hearer);
-  };
+  readonly hear = this.#state.hear;
 
   /** Id of this device; made once. */
   get id(): string {
@@ -65,25 +112,78 @@ export class ThisDevice {
 
   /** Reads the disk and goes on where the device was left, with or without a network. */
   async open(): Promise<void> {
-    const emptied = await findEmptied(this.#store, localStorage);
+    const emptied = this.#beside ? undefined : await findEmptied(this.#store, localStorage);
     this.#diskAlarms = emptied ? [emptied] : [];
-    this.#device = (await this.#store.note<string>(NOTES.device)) ?? (await this.#newDevice());
-    this.#place = await this.#store.note<string>(NOTES.place);
-    this.#sitting = await this.#store.note<Sitting>(NOTES.sitting);
-    this.#talk.hear((news) => void this.#hearTab(news));
+    this.#device = await deviceIdOf(this.#store);
     preferences.hear(() => this.#tell());
     setInterval(() => this.#tell(), MINUTE_MS);
+    if (this.#beside) return this.#sitBeside(this.#beside);
+    this.#talk.hear((news) => void this.#hearTab(news));
     addEventListener("online", () => void this.#askAgain());
+    this.#isShut = await this.lock.isShut();
+    if (!this.#isShut) return this.#begin();
+    this.#tell();
+    // Whoever finds the phone finds the session ended too; whoever opens the lock signs in by that.
+    await this.desk.signOut();
+  }
+
+  /** Goes on where the device was left, once it is open. */
+  async #begin(renewal?: Renewal): Promise<void> {
+    await this.lock.settle();
+    this.#place = await this.#store.note<string>(NOTES.place);
+    this.#sitting = await this.#store.note<Sitting>(NOTES.sitting);
     await this.#log.load();
-    if (this.#sitting) this.#sitDown();
+    await this.witness.open();
+    this.#isShut = false;
+    if (this.#sitting) await this.#goOn(this.#sitting, renewal);
     else await this.#askWho();
+    this.#tell();
+    this.lock.finish().catch((cause: unknown) => this.#fail(cause));
+  }
+
+  async #goOn({ person }: Sitting, renewal?: Renewal): Promise<void> {
+    preferences.seat(person.id);
+    this.#tell();
+    await this.#keepCard();
+    const outcome = renewal && (await this.takeSeat(renewal()));
+    if (outcome?.kind === "signed-in") return;
+    if (outcome?.kind === "offline") this.#renewal = renewal;
+    this.#sitDown();
+  }
+
+  /** A casualty sheet on a locked device: nothing is fetched and nothing sent. */
+  async #sitBeside(card: BesideCard): Promise<void> {
+    this.#device = card.device;
+    this.#place = card.place;
+    this.#sitting = sittingBeside(card);
+    this.#reach = { kind: "offline", because: "This device is locked." };
+    await this.#log.load();
     this.#tell();
   }
 
-  /** Takes the answer to a sign-in, set-up or invite; keeps who sits here and begins to fetch and send. */
-  async takeSeat(asked: Promise<Reply<SignedIn>>): Promise<SignInOutcome> {
+  /** What a casualty sheet needs to know where the device is locked. */
+  async #keepCard(): Promise<void> {
+    if (this.lock.kind !== "open" || !this.#sitting) return;
+    const { device, deviceName, person } = this.#sitting;
+    const view = this.#view(this.#sitting);
+    const place = view?.place;
+    await this.lock.forgetLeavers(view?.people ?? []);
+    if (place)
+      await keepCard(this.#store, { device, deviceName, person: person.id, place: place.id, zone: place.zone });
+  }
+
+  /** Turns the lock on, and keeps what a casualty sheet needs to know under it. */
+  async turnLockOn(pin: string): Promise<SignInOutcome> {
+    const outcome = await this.lock.turnOn(pin);
+    await this.#keepCard();
+    return outcome;
+  }
+
+  /** Takes the answer to a sign-in, set-up or invite, with the PIN where it was by one; keeps who sits here and begins to fetch and send. */
+  async takeSeat(asked: Promise<Reply<SignedIn>>, pin?: string): Promise<SignInOutcome> {
     const reply = await asked;
     if (reply.kind === "answered") await this.#seat(reply.value);
+    if (reply.kind === "answered" && pin !== undefined) await this.lock.keepPin(pin);
     return outcomeOf(reply);
   }
 
@@ -108,62 +208,12 @@ export class ThisDevice {
     this.#sync?.wake();
   }
 
-  /** Puts right the times of lines refused for the clock and sends them again. */
-  async correctClock(lines: readonly OutboxLine[], aheadMs: number): Promise<void> {
-    await this.#log.correct(lines, aheadMs);
-    this.#replaced();
-  }
-
-  async retry(lines: readonly OutboxLine[]): Promise<void> {
-    await this.#log.retry(lines);
-    this.#replaced();
-  }
-
-  async discard(line: OutboxLine): Promise<void> {
-    await this.#log.discard(line);
-    this.#replaced();
-  }
-
-  /** Saves everything held here to a file. */
-  async exportHeld(): Promise<void> {
-    saveFile(await heldFile(this.#store), heldFileName(deviceAmbient.now()));
-  }
-
   /** Works at this place from now on. */
   async workAt(place: string): Promise<void> {
     this.#place = place;
     await this.#store.putNote(NOTES.place, place);
+    await this.#keepCard();
     this.#tell();
-  }
-
-  #makeRecorder(shelf: PhotoShelf): Recorder {
-    return {
-      record: (draft) => this.#record(draft),
-      strike: ({ id, subject, place }, reason) =>
-        this.#record({ subject, place, kind: "struck", body: { entry: id, reason } }),
-      keepPhoto: async (file) => {
-        const ref = await shelf.keep(file);
-        await this.#changed();
-        this.#sync?.wake();
-        return ref;
-      },
-      photoUrl: (hash) => shelf.url(hash),
-    };
-  }
-
-  async #record(draft: Draft): Promise<Entry> {
-    if (!this.#sitting) throw new Error("Broken invariant: a line written while nobody is signed in");
-    const entry = await this.#log.write(draft, { person: this.#sitting.person.id, device: this.#device });
-    this.#tell();
-    this.#talk.tell({ kind: "log-changed" });
-    this.#sync?.wake();
-    return entry;
-  }
-
-  async #newDevice(): Promise<string> {
-    const id = deviceAmbient.newId();
-    await this.#store.putNote(NOTES.device, id);
-    return id;
   }
 
   /** Nobody is known to sit here: the server may still know, if only the disk was emptied. */
@@ -176,7 +226,8 @@ export class ThisDevice {
 
   /** A network came up while nobody was signed in: now the server can say whose station it is. */
   async #askAgain(): Promise<void> {
-    if (this.#sitting) return;
+    if (this.lock.kind === "locked") await this.desk.signOut();
+    if (this.#sitting || this.lock.kind === "locked") return;
     await this.#askWho();
     this.#tell();
   }
@@ -198,23 +249,24 @@ export class ThisDevice {
 
   #sitDown(): void {
     preferences.seat(this.#sitting!.person.id);
-    const who = { person: this.#sitting!.person.id, device: this.#device };
     this.#sync = new SyncWatch(
       {
-        door: this.door,
-        store: this.#store,
-        who,
+        ...this.#ends(),
         onChange: () => this.#changed(),
-        onPatterns: async () => {
-          await this.#log.load();
-          this.#replaced();
-        },
-        clockAhead: () => this.#aheadMs,
-        onReach: (reach) => this.#reached(reach),
+        onPatterns: () => this.#readAnew(),
+        clockAhead: () => this.#clocks.known.aheadMs,
+        onReach: (reach) => this.#exchanged(reach),
+        onPutBack: () => this.#readAnew(),
+        onFlaw: (flaw) => this.#hearFlaw(flaw),
       },
       this.#talk,
     );
     this.#sync.start().catch((cause: unknown) => this.#fail(cause));
+  }
+
+  #ends(): MenderParts {
+    const who = { person: this.#sitting?.person.id ?? "", device: this.#device };
+    return { door: this.door, store: this.#store, who, now: deviceAmbient.now };
   }
 
   async #leave(): Promise<void> {
@@ -228,8 +280,18 @@ export class ThisDevice {
   /** The disk has something new: read on, tell this window and the others. */
   async #changed(): Promise<void> {
     await this.#log.refresh();
+    this.#taken();
+  }
+
+  #taken(): void {
     this.#tell();
     this.#talk.tell({ kind: "log-changed" });
+  }
+
+  /** Something was written here: the others are told, and it is sent. */
+  #written(): void {
+    this.#taken();
+    this.#sync?.wake();
   }
 
   #replaced(): void {
@@ -243,8 +305,31 @@ export class ThisDevice {
     this.#tell();
   }
 
+  #exchanged(reach: Reach): void {
+    this.#reached(reach);
+    const renewal = reach.kind === "signed-out" ? this.#renewal : undefined;
+    if (renewal) {
+      this.#renewal = undefined;
+      void this.takeSeat(renewal());
+    }
+    const isMending = this.#log.lost.some(({ why }) => why === "offered");
+    if (reach.kind === "online") this.witness.exchanged(isMending).catch((cause: unknown) => this.#fail(cause));
+  }
+
+  async #readAnew(): Promise<void> {
+    await this.#log.load();
+    this.#replaced();
+  }
+
+  #hearFlaw(flaw: string | undefined): void {
+    if (flaw === this.#flaw) return;
+    this.#flaw = flaw;
+    this.#tell();
+  }
+
   async #hearTab(news: TabNews): Promise<void> {
     if (news.kind === "session-changed") location.reload();
+    else if (this.lock.kind === "locked" || LOCK_NEWS.has(news.kind)) return;
     else if (news.kind === "reach") this.#reached(news.reach);
     else if (news.kind !== "wake-sync") {
       await (news.kind === "log-replaced" ? this.#log.load() : this.#log.refresh());
@@ -253,38 +338,47 @@ export class ThisDevice {
   }
 
   #fail(cause: unknown): void {
-    this.#state = { kind: "unopened", error: cause };
-    for (const hearer of this.#hearers) hearer();
+    this.#state.set({ kind: "unopened", error: cause });
   }
 
   #tell(): void {
-    this.#state = this.#sitting ? this.#signedIn(this.#sitting) : this.#signedOut();
-    for (const hearer of this.#hearers) hearer();
+    this.#state.set(this.#standing());
+  }
+
+  #standing(): DeviceState {
+    const { openers, hasBeside } = this.lock;
+    if (this.#isShut) return { kind: "locked", hasPasskey: openers.passkeys > 0, hasBeside };
+    return this.#sitting ? this.#signedIn(this.#sitting) : this.#signedOut();
   }
 
   #signedOut(): DeviceState {
-    return {
-      kind: "signed-out",
-      alarms: this.#alarms(),
-      ...(this.#server && { server: this.#server }),
-      isOffline: this.#reach.kind === "offline",
-      waiting: this.#log.outbox.filter(({ state }) => state === "unsent").length,
-    };
+    const isOffline = this.#reach.kind === "offline";
+    const server = this.#server && { server: this.#server };
+    return { kind: "signed-out", alarms: this.#alarms(), ...server, isOffline, waiting: this.#log.waiting };
   }
 
-  #signedIn(sitting: Sitting): DeviceState {
-    const station = this.#log.view({
+  #view(sitting: Sitting): StationView | undefined {
+    return this.#log.view({
       person: { ...sitting.person, left: false },
       device: this.#device,
       place: this.#place,
       now: deviceAmbient.now(),
       units: preferences.now().units,
     });
+  }
+
+  #signedIn(sitting: Sitting): DeviceState {
+    const station = this.#view(sitting);
     return {
       kind: "signed-in",
       sitting,
+      lock: this.lock.kind,
+      ...(this.lock.progress && { lockProgress: this.lock.progress }),
+      ...(this.#beside && { isBeside: true as const }),
       ...(station && { station }),
-      sendState: sendStateOf(this.#log.outbox, this.#log.unsentPhotos, this.#reach),
+      sendState: sendStateOf(this.#log.outbox, this.#log.unsentPhotos, this.#reach, this.#log.lost),
+      lost: this.#log.lost,
+      handed: this.#log.handed,
       outbox: this.#log.outbox.filter(({ state }) => state !== "sent"),
       reach: this.#reach,
       alarms: this.#alarms(),
@@ -292,13 +386,15 @@ export class ThisDevice {
   }
 
   /** Told at once when the clock goes wrong or is put right: nobody should read the one while the other is true. */
-  #hearClock(aheadMs: number): void {
-    const before = this.#alarms().length;
-    this.#aheadMs = aheadMs;
-    if (this.#state.kind === "signed-in" && this.#alarms().length !== before) this.#tell();
+  #hearClock(hear: () => void): void {
+    const kinds = () => this.#alarms().map(({ kind }) => kind);
+    const before = kinds().join();
+    hear();
+    if (this.now().kind === "signed-in" && kinds().join() !== before) this.#tell();
   }
 
   #alarms(): readonly Alarm[] {
-    return alarmsOf(this.#diskAlarms, this.#aheadMs);
+    const own = alarmsOf(this.#diskAlarms, this.#clocks.known);
+    return [...this.witness.alarms(), ...own, ...logAlarms(this.#log, this.#flaw)];
   }
 }

@@ -1,6 +1,8 @@
 import type { ReactNode } from "react";
 import { Button as AriaButton } from "react-aria-components";
 import { Link } from "wouter";
+import { useNewLook } from "./look/use-new-look.ts";
+import { wordsOf } from "./look/words-of.ts";
 import "./button.css";
 
 export type ButtonKind = "primary" | "plain" | "quiet";
@@ -29,19 +31,33 @@ export interface ButtonProps extends Look {
   readonly isPressed?: boolean;
   /** Where it opens something: is that open now? */
   readonly isOpen?: boolean;
+  /** A key or a step, which writes nothing down: it takes taps as fast as they come. */
+  readonly isQuick?: boolean;
 }
 
-/** A tap target. Words name what happens ("Break the seal"), never "OK". */
+/**
+ * A tap target. Words name what happens ("Break the seal"), never "OK". It takes a tap only once its words have been on
+ * the screen for a look, so that a second tap of one movement never answers what came up under the thumb.
+ */
 export function Button(props: ButtonProps) {
   const { isBusy = false, onPress } = props;
+  const { isNew, onDown, takes } = useNewLook(`${props.label ?? ""} ${wordsOf(props.children)}`);
+  // What is submitted was typed just before, and Enter submits it too.
+  const isQuick = props.isQuick === true || props.type === "submit";
+  const waits = isBusy || (isNew && !isQuick);
+  const press = () => {
+    if (isQuick || takes()) onPress?.();
+  };
   return (
     <AriaButton
-      className={isBusy ? `${lookOf(props)} button-busy` : lookOf(props)}
-      // Busy, it keeps the focus and takes no second tap. The library's own pending state announces itself through
+      className={classOf(props, isBusy, waits)}
+      // Waiting, it keeps the focus and takes no tap. The library's own pending state announces itself through
       // an element that names what is not there.
       type={isBusy ? "button" : (props.type ?? "button")}
       isDisabled={props.isDisabled ?? false}
-      {...(onPress && !isBusy && { onPress })}
+      {...(waits && { "aria-disabled": true })}
+      onPressStart={onDown}
+      {...(!waits && { onPress: press })}
       {...(props.label !== undefined && { "aria-label": props.label })}
       {...(props.isPressed !== undefined && { "aria-pressed": props.isPressed })}
       {...(props.isOpen !== undefined && { "aria-expanded": props.isOpen })}
@@ -49,6 +65,11 @@ export function Button(props: ButtonProps) {
       {props.children}
     </AriaButton>
   );
+}
+
+function classOf(props: ButtonProps, isBusy: boolean, waits: boolean): string {
+  if (isBusy) return `${lookOf(props)} button-busy`;
+  return waits && props.isDisabled !== true ? `${lookOf(props)} button-new` : lookOf(props);
 }
 
 /** A link that looks like a button, for going to another page. */

@@ -24,15 +24,49 @@ export function CautionBox({ signal, hazard, children }: CautionBoxProps) {
   );
 }
 
+export interface CautionLineProps extends CautionBoxProps {
+  readonly hazard: string;
+  /** What to do, in a few words, on the line itself. */
+  readonly short?: string;
+}
+
+/** A caution as one line; a tap opens the rest of it. */
+export function CautionLine({ signal, hazard, short, children }: CautionLineProps) {
+  return (
+    <details className={`caution-line caution-${signal.toLowerCase()}`}>
+      <summary>
+        <span className="caution-line-signal">
+          <SignalSign signal={signal} />
+          {signal}
+        </span>
+        <span>
+          <strong>{hazard}</strong>
+          {short !== undefined && `: ${short}`}
+        </span>
+      </summary>
+      <div className="caution-words">{children}</div>
+    </details>
+  );
+}
+
 /** A caution of the program's own list. */
 export function CautionText({ caution }: { readonly caution: Caution }) {
   return (
     <CautionBox signal={caution.signal} hazard={caution.hazard}>
+      <CautionWords caution={caution} />
+    </CautionBox>
+  );
+}
+
+/** What it is, what it does, how to avoid it. */
+export function CautionWords({ caution }: { readonly caution: Caution }) {
+  return (
+    <>
       <p>
         {caution.what} {caution.consequence}
       </p>
       <p className="caution-avoid">{caution.avoid}</p>
-    </CautionBox>
+    </>
   );
 }
 
@@ -49,7 +83,7 @@ export function Cautions({ ids }: { readonly ids: readonly string[] }) {
 }
 
 /** Triangle for hazards to people, disc for notices; drawn here. */
-function SignalSign({ signal }: { readonly signal: SignalWord }) {
+export function SignalSign({ signal }: { readonly signal: SignalWord }) {
   return (
     <svg className="caution-sign" viewBox="0 0 32 32" aria-hidden="true">
       {signal === "NOTICE" ? (

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { readPrintedDate, sayDate } from "./printed-date.ts";
-import { readQuantity } from "./quantity-field.tsx";
+import { readPrintedDate, sayDate } from "./fields/printed-date.ts";
+import { readQuantity } from "./fields/quantity-field.tsx";
 
 describe("a quantity as typed", () => {
   test("a bare number takes the unit shown beside the box, and the text says so", () => {

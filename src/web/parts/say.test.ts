@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { sayCount } from "./say-count.ts";
-import { saySendState } from "./send-mark.tsx";
-import { sayDay, sayElapsed } from "./say-time.ts";
+import { sayCount } from "./words/say-count.ts";
+import { saySendState } from "./frame/send-mark.tsx";
+import { sayDay, sayElapsed } from "./words/say-time.ts";
 
 describe("what is not yet sent, in words", () => {
   const noon = new Date(2026, 2, 14, 12, 0);

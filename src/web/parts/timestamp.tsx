@@ -1,4 +1,4 @@
-import { sayDay, sayInstant, sayTime } from "./say-time.ts";
+import { sayDay, sayInstant, sayTime } from "./words/say-time.ts";
 
 export interface TimestampProps {
   /** RFC 3339 instant, or a day "YYYY-MM-DD" or month "YYYY-MM". */

@@ -1,5 +1,5 @@
 import type { UnitSystem } from "#base";
-import { useSyncExternalStore } from "react";
+import { useWatched, Watched } from "../watched/index.ts";
 
 export type Palette = "day" | "night";
 
@@ -25,40 +25,31 @@ export const NIGHT_LEVELS = { least: 0.15, most: 1, step: 0.15 } as const;
 
 /** Reads, keeps and announces preferences; one per page load. */
 export class PreferenceKeeper {
-  #now: Preferences;
+  readonly #now: Watched<Preferences>;
   #person: string | undefined;
-  readonly #hearers = new Set<() => void>();
   readonly #storage: Drawer;
 
   constructor(storage: Drawer) {
     this.#storage = storage;
-    this.#now = { ...readLooks(storage.getItem(LOOKS_KEY)), units: FIRST.units };
+    this.#now = new Watched({ ...readLooks(storage.getItem(LOOKS_KEY)), units: FIRST.units });
   }
 
-  readonly now = (): Preferences => this.#now;
+  readonly now = (): Preferences => this.#now.read();
 
-  readonly hear = (hearer: () => void): (() => void) => {
-    this.#hearers.add(hearer);
-    return () => this.#hearers.delete(hearer);
-  };
+  readonly hear = (hearer: () => void): (() => void) => this.#now.hear(hearer);
 
   /** Another person sits here now, or nobody: their units, and the device's colours as they were. */
   seat(person: string | undefined): void {
     this.#person = person;
     const kept = person === undefined ? null : this.#storage.getItem(UNITS_PREFIX + person);
-    this.#announce({ ...this.#now, units: kept === "us" ? "us" : FIRST.units });
+    this.#now.set({ ...this.now(), units: kept === "us" ? "us" : FIRST.units });
   }
 
   change(part: Partial<Preferences>): void {
-    const { units, ...looks } = { ...this.#now, ...part };
+    const { units, ...looks } = { ...this.now(), ...part };
     this.#storage.setItem(LOOKS_KEY, JSON.stringify(looks));
     if (this.#person !== undefined) this.#storage.setItem(UNITS_PREFIX + this.#person, units);
-    this.#announce({ ...looks, units });
-  }
-
-  #announce(next: Preferences): void {
-    this.#now = next;
-    for (const hearer of this.#hearers) hearer();
+    this.#now.set({ ...looks, units });
   }
 }
 
@@ -87,7 +78,7 @@ export const preferences = new PreferenceKeeper(globalThis.localStorage ?? memor
 
 /** Today's preferences; the component draws again when they change. */
 export function usePreferences(): Preferences {
-  return useSyncExternalStore(preferences.hear, preferences.now, preferences.now);
+  return useWatched({ hear: preferences.hear, read: preferences.now });
 }
 
 function memoryStorage(): Drawer {

@@ -7,6 +7,8 @@ import "./alarm.css";
 const REPEAT = 5000;
 
 export interface AlarmCallProps {
+  /** Who calls, where more than one thing on this device could. */
+  readonly caller?: string;
   /** What is to be done now. */
   readonly title: string;
   /** How long it has been due, for the clock face. */
@@ -16,7 +18,7 @@ export interface AlarmCallProps {
 }
 
 /** The whole screen calls, with sound and shaking, until it is answered. Steady where motion is not wanted. */
-export function AlarmCall({ title, face, children }: AlarmCallProps) {
+export function AlarmCall({ caller, title, face, children }: AlarmCallProps) {
   useEffect(() => {
     alarm.sound();
     const sounding = setInterval(alarm.sound, REPEAT);
@@ -26,6 +28,7 @@ export function AlarmCall({ title, face, children }: AlarmCallProps) {
     <ModalOverlay className="alarm" isOpen isKeyboardDismissDisabled>
       <Modal className="alarm-frame">
         <AriaDialog role="alertdialog" className="alarm-words">
+          {caller !== undefined && <p>{caller}</p>}
           <Heading slot="title" level={2}>
             {title}
           </Heading>

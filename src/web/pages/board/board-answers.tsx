@@ -3,10 +3,10 @@ import { firstToEnd } from "#readiness";
 import { Link } from "wouter";
 import { useStation } from "../../device/index.ts";
 import { Button, sayCount, StandingMark } from "../../parts/index.ts";
-import { allLines, byStanding, type PlaceLines } from "./board-lines.ts";
-import { sayDayAhead, sayShortfall, sayStrength } from "./board-words.ts";
+import { allLines, byStanding, type PlaceLines } from "../../kit-view/board-lines.ts";
+import { sayDayAhead, sayShortfall, sayStrength } from "../../kit-view/board-words.ts";
 import { StrengthMark } from "./strength-mark.tsx";
-import { yearFrom, type PlaceAhead } from "./year-ahead.ts";
+import { yearFrom, type PlaceAhead } from "../../kit-view/year-ahead.ts";
 
 /** What a keeper wants to know before anything else: strength place by place, what ends first, and when it falls short. */
 export function BoardAnswers({

@@ -4,11 +4,14 @@ import { mayWrite } from "#station";
 import { useStation, type StationView } from "../../device/index.ts";
 import { ButtonLink, ButtonRow, EmptyState, Page, sayCount, TextField } from "../../parts/index.ts";
 import { BoardAnswers, PlaceFilter, type PlaceFilterProps } from "./board-answers.tsx";
-import { findLines, placeLines, type PlaceLines } from "./board-lines.ts";
-import { BandShelf } from "./band-shelf.ts";
+import { findLines, placeLines, type PlaceLines } from "../../kit-view/board-lines.ts";
+import { BandShelf } from "../../kit-view/band-shelf.ts";
 import { PlaceBoard } from "./place-board.tsx";
+import { StartsContext, useStarts } from "./start/use-starts.ts";
 import { YearSection } from "./year-section.tsx";
-import { placesAhead, type PlaceAhead } from "./year-ahead.ts";
+import { GoOn } from "../../kit-view/go-on.tsx";
+import { placesAhead, type PlaceAhead } from "../../kit-view/year-ahead.ts";
+import { WorkShort } from "../../kit-view/work-short.tsx";
 import "./board.css";
 
 /** From so many kits on, there is a box to find one by name. */
@@ -23,6 +26,7 @@ export default function BoardPage() {
   const choose = (place: string | undefined) => setSearch(place === undefined ? {} : { place }, { replace: true });
   return (
     <Page title={view.stationName || "Board"}>
+      <GoOn />
       {view.kits.length === 0 ? <NoKits view={view} /> : <Board view={view} chosen={chosen} onChoose={choose} />}
       <RetiredKits kits={view.retired} />
     </Page>
@@ -35,8 +39,10 @@ function Board({ view, chosen, onChoose }: { readonly view: StationView } & Plac
   const ahead = useAhead(places, view);
   const found = findLines(places, text);
   const isMany = places.reduce((sum, { ready, notReady }) => sum + ready.length + notReady.length, 0) >= MANY;
+  const starts = useStarts(view);
   return (
-    <>
+    <StartsContext value={starts}>
+      <WorkShort place={chosen} />
       <BoardAnswers places={ahead} isSeveral={places.length > 1} />
       <PlaceFilter chosen={chosen} onChoose={onChoose} />
       {isMany && (
@@ -49,12 +55,11 @@ function Board({ view, chosen, onChoose }: { readonly view: StationView } & Plac
         <EmptyState title="No kit here has that in its name or serial" />
       )}
       <YearSection places={ahead} />
-      {mayWrite(view.me.role, "kit-enrolled") && (
-        <ButtonRow>
-          <ButtonLink to="/enrol">Enrol a kit</ButtonLink>
-        </ButtonRow>
-      )}
-    </>
+      <ButtonRow>
+        <ButtonLink to="/label">Read a label</ButtonLink>
+        {mayWrite(view.me.role, "kit-enrolled") && <ButtonLink to="/enrol">Enrol a kit</ButtonLink>}
+      </ButtonRow>
+    </StartsContext>
   );
 }
 

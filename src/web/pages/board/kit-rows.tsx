@@ -1,10 +1,12 @@
 import { useMemo } from "react";
-import { watchesOf, type KitState } from "#readiness";
+import { isReady, watchesOf, type KitState } from "#readiness";
 import { Link } from "wouter";
 import { useStation } from "../../device/index.ts";
 import { StandingMark } from "../../parts/index.ts";
-import type { KitLine } from "./board-lines.ts";
-import { sayRestore, sayUntil } from "./board-words.ts";
+import { FlushLine } from "../../kit-view/flush-line.tsx";
+import type { KitLine } from "../../kit-view/board-lines.ts";
+import { StartLine } from "./start/start-lines.tsx";
+import { sayRestore, sayUntil } from "../../kit-view/board-words.ts";
 
 /** Kits as lines to tap: what each is good for, why, until when, and what would restore it. */
 export function KitRows({ lines, label }: { readonly lines: readonly KitLine[]; readonly label: string }) {
@@ -41,6 +43,8 @@ function KitRow({ line: { kit, standing } }: { readonly line: KitLine }) {
         {until !== undefined && <span className="board-row-until">{until}</span>}
         {isSound && until === undefined && <span>Nothing dated will end this.</span>}
         {restore !== undefined && <span className="quiet">To restore: {restore}</span>}
+        {isReady(standing.standing) && <StartLine kit={kit} />}
+        <FlushLine kit={kit} />
         <Watched kit={kit} />
       </span>
     </Link>

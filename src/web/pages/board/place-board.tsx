@@ -2,9 +2,10 @@ import { useState } from "react";
 import { mayWrite } from "#station";
 import { useStation } from "../../device/index.ts";
 import { Button, ButtonLink, EmptyState, sayCount, Section } from "../../parts/index.ts";
-import type { KitLine, PlaceLines } from "./board-lines.ts";
-import { sayStrength } from "./board-words.ts";
+import type { KitLine, PlaceLines } from "../../kit-view/board-lines.ts";
+import { sayStrength } from "../../kit-view/board-words.ts";
 import { KitRows } from "./kit-rows.tsx";
+import { PlaceStart } from "./start/start-lines.tsx";
 import { StrengthMark } from "./strength-mark.tsx";
 
 /** Rows shown of one group until somebody asks for the rest. */
@@ -24,6 +25,7 @@ export function PlaceBoard({ lines, isSearch }: { readonly lines: PlaceLines; re
         </EmptyState>
       ) : (
         <>
+          {!isSearch && <PlaceStart lines={lines} />}
           <Group title={`Not ready, ${notReady.length}`} lines={notReady} />
           <Group title={`Ready, ${ready.length}, what ends first on top`} lines={ready} />
           {mayWrite(me.role, "mustered") && (

@@ -2,9 +2,10 @@ import { formatDate } from "#base";
 import { useState } from "react";
 import { BandLegend, YearBands, type BandFill, type BandRow } from "../../drawing/index.ts";
 import { useStation } from "../../device/index.ts";
-import { Button, sayCount, Section, Table, type Column } from "../../parts/index.ts";
-import { allLines } from "./board-lines.ts";
-import { rowsOf, tableOf, yearFrom, type AheadRow, type PlaceAhead } from "./year-ahead.ts";
+import { Button, sayCount, Section } from "../../parts/index.ts";
+import { Table, type Column } from "../../parts/table.tsx";
+import { allLines } from "../../kit-view/board-lines.ts";
+import { rowsOf, tableOf, yearFrom, type AheadRow, type PlaceAhead } from "../../kit-view/year-ahead.ts";
 
 /** Kits drawn of one place until somebody asks for the rest. */
 const FIRST_BANDS = 30;

@@ -4,19 +4,24 @@ import { useState } from "react";
 import { useStation } from "../../device/index.ts";
 import { Button, Notice, Page, Section } from "../../parts/index.ts";
 import { usePreferences } from "../../theme/index.ts";
-import { useKeptCall } from "./before-launch-kept.ts";
-import { SizePicks, SizePicksOrTyped } from "./before-launch-size.tsx";
-import { TakeLine, TOLD_PLACE } from "./before-launch-take.tsx";
-import { sayKits } from "./before-launch-words.ts";
-import { kitsQuestion, tell, type Call } from "./before-launch.ts";
-import { KitsAnswer } from "./kits-answer.tsx";
-import { OpenSheet } from "./open-sheet.tsx";
-import { readyKits, useOwnKits } from "./own-kits.ts";
-import { PickRow } from "./pick-row.tsx";
-import { BOATS, DISTANCES, lengthPicks, sizePicks } from "./sizes.ts";
-import { useAsked } from "./use-asked.ts";
+import { useKeptCall } from "./launch/before-launch-kept.ts";
+import { SizePicks, SizePicksOrTyped } from "./launch/before-launch-size.tsx";
+import { TakeLine, TOLD_PLACE } from "./launch/before-launch-take.tsx";
+import { sayKits } from "./launch/before-launch-words.ts";
+import { kitsQuestion, tell, type Call, type Told } from "./launch/before-launch.ts";
+import { KitsAnswer } from "./launch/kits-answer.tsx";
+import { OpenSheet } from "./sheet/open-sheet.tsx";
+import { OurBoatPart } from "./launch/our-boat-part.tsx";
+import { wayOf } from "./launch/our-boat.ts";
+import { SituationPart } from "./launch/situation-part.tsx";
+import { ToldLevels } from "./launch/told-levels.tsx";
+import { kitsAtHand } from "./launch/usable-kits.ts";
+import { PickRow } from "../../parts/pick-row.tsx";
+import { BOATS, DISTANCES, lengthPicks, sizePicks } from "./launch/sizes.ts";
+import { useAsked } from "./word/use-asked.ts";
+import { useMinute } from "../../timing/use-minute.ts";
 import "./casualty.css";
-import "./launch.css";
+import "./launch/launch.css";
 
 /** Before launching: three taps to a first answer, more as the skipper tells more. */
 export default function BeforeLaunchPage() {
@@ -32,7 +37,7 @@ export default function BeforeLaunchPage() {
       <Launch
         key={boats}
         call={call}
-        onChange={(part) => change(tell(call, part, Date.now()))}
+        onChange={(part) => change(tell(call, part, Date.now(), "water" in part))}
         onAnother={another}
         onOpened={clear}
       />
@@ -48,14 +53,17 @@ interface LaunchProps extends PartProps {
 function Launch({ call, onChange, onAnother, onOpened }: LaunchProps) {
   const view = useStation();
   const may = mayWrite(view.me.role, "casualty-opened");
+  const isBegun = call.distance !== undefined || call.kind !== undefined;
   return (
     <div className="casualty launch">
       <BoatPart call={call} onChange={onChange} />
       <Found call={call} />
       <MorePart call={call} onChange={onChange} />
-      {may && call.kind !== undefined && call.length !== undefined && <OpenSheet call={call} onOpened={onOpened} />}
+      <OurBoatPart call={call} way={wayOf(view, call)} onChange={onChange} />
+      <SituationPart call={call} onChange={onChange} />
+      {may && isBegun && <OpenSheet call={call} onOpened={onOpened} />}
       {!may && <Notice title="Your role reads sheets and does not open them." />}
-      {call.kind !== undefined && (
+      {isBegun && (
         <Button kind="quiet" onPress={onAnother}>
           Another boat: begin again
         </Button>
@@ -66,28 +74,39 @@ function Launch({ call, onChange, onAnother, onOpened }: LaunchProps) {
 
 function Found({ call }: { readonly call: Call }) {
   const view = useStation();
-  const own = useOwnKits(view);
-  const asked = useAsked<KitsNeededAnswer>("kits-needed", kitsQuestion(call, own?.pattern.id, own?.flow));
-  const ready = readyKits(view);
-  const words = asked.answer && asked.error === undefined ? sayKits(asked.answer, ready) : undefined;
+  const now = useMinute();
+  const way = wayOf(view, call);
+  const atHand = kitsAtHand(view, way, { light: call.light, herMains: call.herMains });
+  // A device that knows of no kit counts with a usual one.
+  const kits = view.kits.length === 0 ? undefined : atHand.usable;
+  const asked = useAsked<KitsNeededAnswer>("kits-needed", kitsQuestion(call, now, way, kits));
+  const words = asked.answer && asked.error === undefined ? sayKits(asked.answer) : undefined;
   return (
     <div className="launch-found">
       {words && <TakeLine words={words} />}
-      <KitsAnswer asked={asked} words={words} own={own} ready={ready} />
+      <KitsAnswer asked={asked} words={words} way={way} atHand={atHand} />
     </div>
   );
 }
 
 interface PartProps {
   readonly call: Call;
-  readonly onChange: (part: Partial<Call>) => void;
+  readonly onChange: (part: Told) => void;
 }
+
+/** Nothing told is the same as not known. */
+const KINDS = [{ id: "unknown", words: "Not known" }, ...BOATS] as const;
 
 function BoatPart({ call, onChange }: PartProps) {
   const { units } = usePreferences();
   return (
     <Section title="The boat">
-      <PickRow label="What is she?" options={BOATS} picked={call.kind} onPick={(kind) => onChange({ kind })} />
+      <PickRow
+        label="What is she?"
+        options={KINDS}
+        picked={call.kind ?? "unknown"}
+        onPick={(kind) => onChange({ kind: kind === "unknown" ? undefined : kind })}
+      />
       <SizePicksOrTyped
         kind="length"
         label="How long?"
@@ -122,10 +141,11 @@ function MorePart({ call, onChange }: PartProps) {
           kind={kind}
           label={label}
           picks={sizePicks(kind, units)}
-          si={call[kind]}
+          si={kind === "water" ? call.tellings?.at(-1)?.water : call[kind]}
           onPick={(si) => onChange({ [kind]: si })}
         />
       ))}
+      <ToldLevels of={call.tellings ?? []} />
       <SizePicks
         label="Rising, at one mark"
         picks={sizePicks("rising", units)}

@@ -4,7 +4,7 @@ import { useStation } from "../../device/index.ts";
 import { ButtonLink, EmptyState, Page, Section, Timestamp } from "../../parts/index.ts";
 import { usePreferences } from "../../theme/index.ts";
 import { OUTCOMES } from "./outcomes.ts";
-import { sayBoat } from "./say.ts";
+import { sayBoat } from "./sheet/say.ts";
 import "./casualty.css";
 
 /** Casualties: how many kits before launching, the sheets that are open, and those closed. */
@@ -21,12 +21,16 @@ export default function CasualtyPage() {
         <ButtonLink wide to="/card/read-do">
           Card for a stranger: eight lines
         </ButtonLink>
+        <ButtonLink wide to="/casualty/read">
+          Read a sheet from another device
+        </ButtonLink>
         <Section title="Open">
           {open.length === 0 ? <EmptyState title="No casualty is open" /> : <Sheets of={open} />}
         </Section>
         {closed.length > 0 && (
           <Section title="Closed">
             <Sheets of={closed} />
+            <ButtonLink to="/forecasts">How good our forecasts were</ButtonLink>
           </Section>
         )}
       </div>

@@ -14,6 +14,13 @@ describe("entries of a casualty told", () => {
     ["pump-set", { name: "Pump 1", running: false, flow: 0 }, "Pump 1 off"],
     ["hole-patched", { open: 0.25 }, "25 % still open"],
     ["stability-seen", { list: 0.175, righting: "comes-back" }, "10° to starboard, comes back"],
+    [
+      "stability-seen",
+      { deckEdge: "awash", overSill: true, trim: -0.3, leaving: true },
+      "her skipper says leave, deck edge awash, water over the sill, 30\u00a0cm by the bow",
+    ],
+    ["pump-seen", { pump: "p1", sign: "no-water" }, "no water"],
+    ["tow-set", { under: true }, "taken in tow"],
     ["fuel-cleared", { note: "A rag." }, "A rag."],
     ["casualty-closed", { outcome: "towed-in", note: "In by noon." }, "towed in: In by noon."],
     ["mustered", { sealSeen: "1" }, ""],

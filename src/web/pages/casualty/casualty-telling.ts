@@ -1,7 +1,10 @@
 import type { Entry } from "#log";
 import { isCasualtyKind, type Bodies, type CasualtyBodies } from "#readiness";
+import { sayCount } from "../../parts/words/say-count.ts";
 import { OUTCOMES } from "./outcomes.ts";
-import { sayBoat, sayFlow, sayList } from "./say.ts";
+import { saySituation } from "./launch/situation.ts";
+import { saySeen, SIGN_WORDS } from "./seen/words.ts";
+import { sayBoat, sayFlow } from "./sheet/say.ts";
 
 type Tell<Kind extends keyof CasualtyBodies> = (body: Bodies[Kind]) => string;
 
@@ -12,24 +15,33 @@ export function tellCasualty({ kind, body }: Pick<Entry, "kind" | "body">): stri
   return tell(body as never);
 }
 
+/** What starting and priming took: "3 pulls, 40 s to water". */
+function sayStart(pulls: number | undefined, seconds: number | undefined): string {
+  const cord = pulls !== undefined && sayCount(pulls, "pull");
+  const prime = seconds !== undefined && `${Math.round(seconds)} s to water`;
+  return [cord, prime].filter((part) => part !== false).join(", ");
+}
+
 const TELLERS: { readonly [Kind in keyof CasualtyBodies]: Tell<Kind> } = {
-  "casualty-opened": ({ name, boat }) => `${name}, ${sayBoat(boat, "metric")}`,
-  "casualty-changed": ({ boat, space, name }) =>
-    [name, boat && sayBoat(boat, "metric"), space?.name].filter((part) => part !== undefined).join(", "),
+  "casualty-opened": ({ name, boat, situation }) =>
+    [name, sayBoat(boat, "metric"), situation && saySituation(situation)].filter((part) => part).join(", "),
+  "casualty-changed": ({ boat, space, name, situation }) =>
+    [name, boat && sayBoat(boat, "metric"), space?.name, situation && saySituation(situation)]
+      .filter((part) => part !== undefined)
+      .join(", "),
   "sounding-taken": ({ text }) => text,
   "pump-set": ({ name, running, flow }) => `${name} ${running ? `pumping, ${sayFlow(flow, "metric")}` : "off"}`,
+  "pump-seen": ({ sign }) => SIGN_WORDS[sign],
+  "pump-start-told": ({ pulls, primeSeconds }) => sayStart(pulls, primeSeconds),
   "pump-refuelled": () => "",
   "hole-patched": ({ open }) => `${Math.round(100 * open)} % still open`,
-  "stability-seen": ({ list, rollPeriod, righting }) =>
-    [
-      list !== undefined && sayList(list),
-      rollPeriod !== undefined && `roll ${rollPeriod.toFixed(1)} s`,
-      righting?.replaceAll("-", " "),
-    ]
-      .filter((part) => typeof part === "string")
-      .join(", "),
+  "stability-seen": (seen) => saySeen(seen, "metric").join(", "),
+  "tow-set": ({ under }) => (under ? "taken in tow" : "cast off"),
   "fuel-smelt": ({ note }) => note ?? "",
   "fuel-cleared": ({ note }) => note,
+  "casualty-joined": () => "",
   "casualty-noted": ({ note }) => note,
+  "review-noted": ({ note }) => note,
+  "casualty-reviewed": ({ note }) => note ?? "",
   "casualty-closed": ({ outcome, note }) => [OUTCOMES[outcome], note].filter((part) => part !== undefined).join(": "),
 };

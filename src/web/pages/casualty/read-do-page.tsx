@@ -1,43 +1,103 @@
-import { STRANGER_CARD, type CardLine } from "#station";
-import { CautionBox, Page, PaperLink } from "../../parts/index.ts";
+import { useState } from "react";
+import { useSearchParams } from "wouter";
+import { CARD_LANGUAGES, type CardLanguage } from "#kit";
+import { CARD_WORDS, showCard } from "#station";
+import { useStation } from "../../device/index.ts";
+import { Page, TextField } from "../../parts/index.ts";
+import { PaperLink } from "../../parts/paper-link.tsx";
+import { CardPictures } from "./card/card-pictures.tsx";
+import { keepCardChoice, readCardChoice, type CardChoice } from "./card/card-choice.ts";
+import { cardKits, type CardKit } from "./card/card-kits.ts";
+import { CardSelect } from "./card/card-select.tsx";
 import "./casualty.css";
-import "./card.css";
+import "./card/card-fonts.ts";
+import "./card/card.css";
 
-/** The card for people who have never seen the kit: eight lines, each with a picture. */
+/** The card for people who have never seen the kit: the pictures of its own pattern, in one or two languages. */
 export default function ReadDoPage() {
+  const view = useStation();
+  const [search, setSearch] = useSearchParams();
+  const [choice, setChoice] = useState(() => readCardChoice(localStorage));
+  const kits = cardKits(view);
+  const kit = kits.find(({ id }) => id === search.get("kit")) ?? kits[0];
+  const change = (part: Partial<CardChoice>) => {
+    const next = { ...choice, ...part };
+    keepCardChoice(localStorage, next);
+    setChoice(next);
+  };
   return (
-    <Page title="Read a line, do it, read the next" back={{ to: "/casualty", label: "Casualty" }}>
-      <div className="casualty">
-        <ol className="card-lines">
-          {STRANGER_CARD.map((line, i) => (
-            <Line key={line.id} line={line} number={i + 1} />
-          ))}
-        </ol>
-        <CautionBox signal="NOTICE" hazard="The unit's own manual">
-          <p>Where it differs from this card, follow it. The person in charge on scene decides.</p>
-        </CautionBox>
-        <PaperLink href="/api/paper/read-do.pdf" name="card-for-a-stranger">
-          This card as PDF
-        </PaperLink>
+    <Page title="Card for a stranger" back={{ to: "/casualty", label: "Casualty" }}>
+      <div className="casualty card-page">
+        <Choices choice={choice} change={change}>
+          <CardSelect
+            label="Kit"
+            value={kit?.id ?? ""}
+            options={kits.map(({ id, name }) => ({ value: id, label: name }))}
+            onChange={(id) => setSearch({ kit: id }, { replace: true })}
+          />
+        </Choices>
+        {kit === undefined ? (
+          <p>No pattern of this station has a card for a stranger.</p>
+        ) : (
+          <Card kit={kit} choice={choice} />
+        )}
       </div>
     </Page>
   );
 }
 
-function Line({ line, number }: { readonly line: CardLine; readonly number: number }) {
+interface ChoicesProps {
+  readonly choice: CardChoice;
+  readonly change: (part: Partial<CardChoice>) => void;
+  readonly children: React.ReactNode;
+}
+
+/** What the person who hands the card over chooses. */
+function Choices({ choice, change, children }: ChoicesProps) {
+  const languages = CARD_LANGUAGES.map((value) => ({ value, label: CARD_WORDS[value].name }));
+  const others = languages.filter(({ value }) => value !== choice.language);
   return (
-    <li className="card-line">
-      <svg className="card-picture" viewBox="0 0 120 96" aria-hidden="true">
-        {line.picture.map(({ d, as = "line" }) => (
-          <path key={d} className={`stroke-${as}`} d={d} />
-        ))}
-      </svg>
-      <p>
-        <strong>
-          {number}. {line.do}
-        </strong>{" "}
-        {line.why}
-      </p>
-    </li>
+    <div className="card-choices">
+      <CardSelect<CardLanguage>
+        label="Language"
+        value={choice.language}
+        options={languages}
+        onChange={(language) => change({ language, second: choice.second === language ? "" : choice.second })}
+      />
+      <CardSelect<CardLanguage | "">
+        label="Second language"
+        value={choice.second}
+        options={[{ value: "", label: "none" }, ...others]}
+        onChange={(second) => change({ second })}
+      />
+      {children}
+      <TextField
+        label="Radio channel"
+        value={choice.channel}
+        onChange={(channel) => change({ channel })}
+        limit={30}
+        isShort
+      />
+    </div>
+  );
+}
+
+function Card({ kit, choice }: { readonly kit: CardKit; readonly choice: CardChoice }) {
+  const { language, second, channel } = choice;
+  const shown = showCard(kit.card, second === "" ? [language] : [language, second]);
+  const query = new URLSearchParams({
+    pattern: kit.pattern,
+    language,
+    ...(second !== "" && { second }),
+    ...(kit.isKit && { kit: kit.name }),
+    ...(channel.trim() !== "" && { channel: channel.trim() }),
+  });
+  return (
+    <>
+      <CardPictures card={shown} kit={kit.isKit ? kit.name : ""} channel={channel.trim()} />
+      <PaperLink href={`/api/paper/read-do.pdf?${query.toString()}`} name="card-for-a-stranger">
+        This card as PDF, one page
+      </PaperLink>
+    </>
   );
 }

@@ -1,22 +1,22 @@
-import type { CasualtyState } from "#readiness";
+import { isSheetOf, type CasualtyState } from "#readiness";
 import { useMemo } from "react";
 import { useLocation, useParams, useSearch } from "wouter";
 import { useStation } from "../../device/index.ts";
 import { EmptyState, Page } from "../../parts/index.ts";
-import { believableOf } from "./believable.ts";
-import { ClosedSheet } from "./closed-sheet.tsx";
-import { LiveSheet } from "./live-sheet.tsx";
-import { spaceAt } from "./on-scene-question.ts";
-import { sheetPath } from "./sounding-place.ts";
-import { useScene } from "./use-scene.ts";
-import { SheetContext, useSheetOf } from "./use-sheet.ts";
+import { believableOf } from "#questions";
+import { ClosedSheet } from "./close/closed-sheet.tsx";
+import { LiveSheet } from "./sheet/live-sheet.tsx";
+import { spaceAt } from "#questions";
+import { sheetPath } from "./soundings/sounding-place.ts";
+import { useScene } from "./word/use-scene.ts";
+import { SheetContext, useSheetOf } from "./sheet/use-sheet.ts";
 import "./casualty.css";
 import "./sheet.css";
 
 /** The sheet of one casualty: are we gaining, what to do next, and everything written down. */
 export default function SheetPage() {
   const { id = "" } = useParams<{ readonly id: string }>();
-  const casualty = useStation().casualties.find((one) => one.id === id);
+  const casualty = useStation().casualties.find((one) => isSheetOf(one, id));
   const back = { to: "/casualty", label: "Casualty" };
   if (!casualty) {
     return (
@@ -28,7 +28,7 @@ export default function SheetPage() {
     );
   }
   return (
-    <Page title={casualty.name} back={back} frame="full">
+    <Page title={casualty.name} back={back} frame="work">
       <SheetBody key={casualty.id} casualty={casualty} />
     </Page>
   );

@@ -1,6 +1,7 @@
 import { formatQuantity, inUnit } from "#base";
 import { DeliveryCurve } from "../../drawing/delivery-curve.tsx";
-import { Notice, Section, Table, type Column } from "../../parts/index.ts";
+import { Notice, Section } from "../../parts/index.ts";
+import { Table, type Column } from "../../parts/table.tsx";
 import {
   flowUnit,
   isTooShort,
@@ -13,8 +14,8 @@ import {
   saySecondPoint,
   type Answered,
   type Setting,
-} from "./delivery-words.ts";
-import { standsInWater } from "./rig-setting.ts";
+} from "../../rig/delivery-words.ts";
+import { standsInWater } from "../../rig/rig-setting.ts";
 
 interface PanelProps {
   readonly answer: Answered;

@@ -1,18 +1,19 @@
 import { useMemo, useState } from "react";
 import { useParams } from "wouter";
 import { useStation } from "../../device/index.ts";
-import { Cautions, EmptyState, ErrorBox, Page, Section } from "../../parts/index.ts";
+import { EmptyState, ErrorBox, Page, Section } from "../../parts/index.ts";
+import { Cautions } from "../../parts/caution-box.tsx";
 import { usePreferences } from "../../theme/index.ts";
-import { findKit, type KitAtHand } from "../turnaround/at-hand.ts";
-import { NoSuchKit } from "../turnaround/turnaround-page.tsx";
+import { findKit, type KitAtHand } from "../../kit-view/at-hand.ts";
+import { NoSuchKit } from "../../kit-view/no-such-kit.tsx";
 import { BindingPanel, CurvePanel, LiftTable } from "./answer-panels.tsx";
-import { AssumptionList } from "./assumption-list.tsx";
-import { sayAnswer, type Answered, type Setting } from "./delivery-words.ts";
+import { AssumptionList } from "../../rig/assumption-list.tsx";
+import { sayAnswer, type Answered, type Setting } from "../../rig/delivery-words.ts";
 import { FUEL_CAUTIONS, FuelPanel } from "./fuel-panel.tsx";
 import { PrimePanel } from "./prime-panel.tsx";
 import { HeightSteppers, RestOfRig } from "./rig-form.tsx";
-import { askRig, firstSetting, pumpPattern, type PumpPattern, type RigSetting } from "./rig-setting.ts";
-import "../turnaround/runner.css";
+import { askRig, firstSetting, pumpPattern, type PumpPattern, type RigSetting } from "../../rig/rig-setting.ts";
+import "../../kit-view/extras.css";
 import "./delivery.css";
 
 /** What one kit really moves at this lift through these hoses, how it primes, and how long its fuel lasts. */

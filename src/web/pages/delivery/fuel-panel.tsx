@@ -1,10 +1,12 @@
 import type { UnitSystem } from "#base";
 import { useState } from "react";
-import { Button, Cautions, ErrorBox, Notice, QuantityField, Section, sayElapsed, sayTime } from "../../parts/index.ts";
+import { Button, ErrorBox, Notice, Section, sayElapsed, sayTime } from "../../parts/index.ts";
+import { Cautions } from "../../parts/caution-box.tsx";
+import { QuantityField } from "../../parts/fields/quantity-field.tsx";
 import { useNow } from "../../timing/index.ts";
-import type { KitAtHand } from "../turnaround/at-hand.ts";
-import { AssumptionList } from "./assumption-list.tsx";
-import type { Setting } from "./delivery-words.ts";
+import type { KitAtHand } from "../../kit-view/at-hand.ts";
+import { AssumptionList } from "../../rig/assumption-list.tsx";
+import type { Setting } from "../../rig/delivery-words.ts";
 import { askFuel, canUnit, sayCan, sayCans, sayTank, usualCan, type FuelAnswer } from "./fuel-words.ts";
 import { refuelInstant, refuels, useRefuels, type Refuel } from "./refuel.ts";
 import { Stepper } from "./stepper.tsx";
@@ -176,7 +178,7 @@ function RunningClock({ running, now, onAgain }: RunningClockProps) {
           <span role="timer" aria-live="off" className="delivery-line tabular">
             {isOver ? `${sayElapsed((now - due) / 1000)} over` : `${sayElapsed((due - now) / 1000)} left`}
           </span>
-          , started {sayTime(running.started)}. A phone that is locked cannot call: keep this screen in sight.
+          , started {sayTime(running.started)}. A locked phone sounds no alarm: keep this screen in sight.
         </p>
       </Notice>
       <div className="delivery-clock-ways">

@@ -1,7 +1,7 @@
 import { formatQuantity, isInputError, parseQuantity, type UnitSystem } from "#base";
 import type { Engine } from "#kit";
 import { fuelQuestion } from "#questions";
-import { knowing, type PumpPattern } from "./rig-setting.ts";
+import { knowing, type PumpPattern } from "../../rig/rig-setting.ts";
 
 export type FuelAnswer = ReturnType<typeof fuelQuestion.answer>;
 

@@ -1,10 +1,12 @@
 import { useState } from "react";
-import { Cautions, ErrorBox, QuantityField, Section } from "../../parts/index.ts";
-import { AssumptionList } from "./assumption-list.tsx";
-import { isTooShort, type Setting } from "./delivery-words.ts";
-import { PrimeReadingNotice } from "./prime-reading.tsx";
-import { askPrime, readPrime, sayGreatest, sayPrime } from "./prime-words.ts";
-import { surroundingsOf } from "./rig-setting.ts";
+import { ErrorBox, Section } from "../../parts/index.ts";
+import { Cautions } from "../../parts/caution-box.tsx";
+import { QuantityField } from "../../parts/fields/quantity-field.tsx";
+import { AssumptionList } from "../../rig/assumption-list.tsx";
+import { isTooShort, type Setting } from "../../rig/delivery-words.ts";
+import { PrimeReadingNotice } from "../../rig/prime-reading.tsx";
+import { askPrime, readPrime, sayGreatest, sayPrime } from "../../rig/prime-words.ts";
+import { surroundingsOf } from "../../rig/rig-setting.ts";
 
 /** How the kit primes at this lift, and what a slow prime says. */
 export function PrimePanel({ about }: { readonly about: Setting }) {

@@ -1,4 +1,5 @@
-import { Button, Cautions, GloveRow, sayElapsed } from "../../parts/index.ts";
+import { Button, GloveRow, sayElapsed } from "../../parts/index.ts";
+import { Cautions } from "../../parts/caution-box.tsx";
 import { AlarmCall, useArming, useNow } from "../../timing/index.ts";
 import { callingRefuel, refuelInstant, refuels, type Refuel } from "./refuel.ts";
 

@@ -1,4 +1,4 @@
-import { useSyncExternalStore } from "react";
+import { useWatched, Watched } from "../../watched/index.ts";
 
 /** A pump running now, and when its tank is to be filled again. */
 export interface Refuel {
@@ -21,21 +21,17 @@ type Shelf = Pick<Storage, "getItem" | "setItem">;
  * battery changes nothing. Nobody else's business, so not in the log.
  */
 export class RefuelKeeper {
-  #now: readonly Refuel[];
-  readonly #hearers = new Set<() => void>();
+  readonly #now: Watched<readonly Refuel[]>;
   readonly #shelf: Shelf;
 
   constructor(shelf: Shelf) {
     this.#shelf = shelf;
-    this.#now = readRefuels(shelf.getItem(KEY));
+    this.#now = new Watched(readRefuels(shelf.getItem(KEY)));
   }
 
-  readonly now = (): readonly Refuel[] => this.#now;
+  readonly now = (): readonly Refuel[] => this.#now.read();
 
-  readonly hear = (hearer: () => void): (() => void) => {
-    this.#hearers.add(hearer);
-    return () => this.#hearers.delete(hearer);
-  };
+  readonly hear = (hearer: () => void): (() => void) => this.#now.hear(hearer);
 
   /** Begins a reminder, in place of one the kit had. */
   start(refuel: Omit<Refuel, "isAnswered">): void {
@@ -44,11 +40,11 @@ export class RefuelKeeper {
 
   /** Reads the shelf again: another window of this device has written on it. */
   reread(): void {
-    this.#show(readRefuels(this.#shelf.getItem(KEY)));
+    this.#now.set(readRefuels(this.#shelf.getItem(KEY)));
   }
 
   answer(kit: string): void {
-    this.#keep(this.#now.map((one) => (one.kit === kit ? { ...one, isAnswered: true } : one)));
+    this.#keep(this.now().map((one) => (one.kit === kit ? { ...one, isAnswered: true } : one)));
   }
 
   stop(kit: string): void {
@@ -56,17 +52,12 @@ export class RefuelKeeper {
   }
 
   #others(kit: string): readonly Refuel[] {
-    return this.#now.filter((one) => one.kit !== kit);
+    return this.now().filter((one) => one.kit !== kit);
   }
 
   #keep(refuels: readonly Refuel[]): void {
     this.#shelf.setItem(KEY, JSON.stringify(refuels));
-    this.#show(refuels);
-  }
-
-  #show(refuels: readonly Refuel[]): void {
-    this.#now = refuels;
-    for (const hearer of this.#hearers) hearer();
+    this.#now.set(refuels);
   }
 }
 
@@ -105,7 +96,7 @@ globalThis.window?.addEventListener("storage", ({ key }) => key === KEY && refue
 
 /** The reminders of this device; the component draws again when they change. */
 export function useRefuels(): readonly Refuel[] {
-  return useSyncExternalStore(refuels.hear, refuels.now, refuels.now);
+  return useWatched({ hear: refuels.hear, read: refuels.now });
 }
 
 function nowhere(): Shelf {

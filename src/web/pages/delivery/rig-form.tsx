@@ -1,6 +1,6 @@
-import { Choice } from "../../parts/index.ts";
-import { saySetting, type Setting } from "./delivery-words.ts";
-import { firstSetting, standsInWater, type RigSetting } from "./rig-setting.ts";
+import { Choice } from "../../parts/fields/choice.tsx";
+import { saySetting, type Setting } from "../../rig/delivery-words.ts";
+import { firstSetting, standsInWater, type RigSetting } from "../../rig/rig-setting.ts";
 import { CountStepper, Stepper } from "./stepper.tsx";
 import { sayStep, STEPS } from "./stepping.ts";
 

@@ -1,6 +1,7 @@
 import { useState } from "react";
-import { FieldFrame } from "../../parts/field-frame.tsx";
-import { Button, readQuantity } from "../../parts/index.ts";
+import { FieldFrame } from "../../parts/fields/field-frame.tsx";
+import { Button } from "../../parts/index.ts";
+import { readQuantity } from "../../parts/fields/quantity-field.tsx";
 import { usePreferences } from "../../theme/index.ts";
 import { sayStep, stepBy, stepFault, type Steps } from "./stepping.ts";
 
@@ -65,7 +66,7 @@ interface StepButtonProps {
 
 function StepButton({ words, sign, isEnd, onPress }: StepButtonProps) {
   return (
-    <Button label={words} isDisabled={isEnd} onPress={onPress}>
+    <Button isQuick label={words} isDisabled={isEnd} onPress={onPress}>
       <span className="stepper-sign" aria-hidden="true">
         {sign}
       </span>

@@ -1,30 +1,33 @@
 import { useState } from "react";
 import type { Check } from "#kit";
 import type { Answer, Finding, TimerState, Value } from "#readiness";
-import { Notice, QuantityField } from "../../parts/index.ts";
+import { Notice } from "../../parts/index.ts";
+import { QuantityField } from "../../parts/fields/quantity-field.tsx";
 import { usePreferences } from "../../theme/index.ts";
-import { AnswerBar } from "../turnaround/answer-bar.tsx";
-import { sayLimits } from "../turnaround/reading.ts";
-import { ReadingFields } from "../turnaround/reading-fields.tsx";
-import { assembleReading } from "../turnaround/typed-reading.ts";
-import { useAskDraft } from "../turnaround/use-ask-draft.ts";
+import { AnswerBar } from "../../act/answer-bar.tsx";
+import { sayLimits } from "../../act/reading.ts";
+import { ReadingFields } from "../../act/reading-fields.tsx";
+import { assembleReading } from "../../act/typed-reading.ts";
+import { useAskDraft } from "../../act/use-ask-draft.ts";
 
 interface ProofCheckProps {
   readonly check: Check;
   readonly finding: Finding;
   readonly today: string;
+  /** The day that a printed date must reach. */
+  readonly wanted: string;
   /** None while the container stands open: its seal is broken, and the next not on. */
   readonly recordedSeal: string | undefined;
   readonly onAnswer: (answer: Answer, value: Value | undefined) => void;
 }
 
 /** One check made once more, with the same limits and the same three answers. */
-export function ProofCheck({ check, finding, today, recordedSeal, onAnswer }: ProofCheckProps) {
+export function ProofCheck({ check, finding, today, wanted, recordedSeal, onAnswer }: ProofCheckProps) {
   const { units } = usePreferences();
   const kept = useAskDraft(`proof.${finding.id}`, check.id);
   const [timer, setTimer] = useState<TimerState>();
   const [missing, setMissing] = useState<string>();
-  const reading = assembleReading(check, kept.draft.typed, { today, units, timer, recordedSeal });
+  const reading = assembleReading(check, kept.draft.typed, { today, units, timer, recordedSeal, wanted });
   const limits = sayLimits(check, units);
   const give = (answer: Answer) => {
     setMissing(answer === "seen" && reading.kind === "incomplete" ? reading.missing : undefined);

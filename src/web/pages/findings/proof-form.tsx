@@ -1,12 +1,12 @@
 import { useState } from "react";
 import type { Check } from "#kit";
-import { provingChecks } from "#readiness";
+import { dateWantedBy, provingChecks } from "#readiness";
 import { Button, ErrorBox, Notice } from "../../parts/index.ts";
-import { useKept } from "../turnaround/use-kept.ts";
-import { useSaving } from "../turnaround/use-saving.ts";
+import { useKept } from "../../act/use-kept.ts";
+import { useSaving } from "../../act/use-saving.ts";
 import { judgeProof, proofBody, repeat, type Proof } from "./proof.ts";
 import { ProofCheck } from "./proof-check.tsx";
-import type { ActingOnFinding } from "./about-finding.ts";
+import type { ActingOnFinding } from "../../kit-view/mending/about-finding.ts";
 
 /** Repeats just the checks that find the mode; the finding closes only when every one is seen right. */
 export function ProofForm({ at, acts, finding }: ActingOnFinding) {
@@ -35,6 +35,7 @@ export function ProofForm({ at, acts, finding }: ActingOnFinding) {
           check={open}
           finding={finding}
           today={at.view.today}
+          wanted={dateWantedBy(open, at.pattern, at.view.policy, at.view.today)}
           recordedSeal={at.kit.seal?.number}
           onAnswer={(answer, value) => {
             kept.change(repeat(kept.value, open, answer, value));

@@ -3,27 +3,27 @@ import { uuidv7 } from "uuidv7";
 import { patternKey } from "#kit";
 import { enrolKit, mayWrite } from "#station";
 import { useCarryOut, useStation, type StationView } from "../../device/index.ts";
+import { Button, ButtonLink, EmptyState, ErrorBox, Page, sayCount, TextField, useDoing } from "../../parts/index.ts";
+import { Choice } from "../../parts/fields/choice.tsx";
+import type { DoingNow } from "../../parts/use-doing.ts";
+import { useKept, type Kept } from "../../act/use-kept.ts";
+import { EnrolItems } from "./enrol/enrol-items.tsx";
+import { faultAt, faultsElsewhere } from "../../act/fault-at.ts";
 import {
-  Button,
-  ButtonLink,
-  Choice,
-  EmptyState,
-  ErrorBox,
-  Page,
-  sayCount,
-  Section,
-  TextField,
-  useDoing,
-} from "../../parts/index.ts";
-import { useKept, type Kept } from "../turnaround/use-kept.ts";
-import { EnrolItems } from "./enrol-items.tsx";
-import { datesMissing, EMPTY_ENROLMENT, enrolBody, isEnough, type EnrolDraft } from "./enrolment.ts";
-import "./kit.css";
+  dateField,
+  datesMissing,
+  EMPTY_ENROLMENT,
+  enrolBody,
+  FIELD_OF,
+  isEnough,
+  type EnrolDraft,
+} from "./enrol/enrolment.ts";
+import "../../kit-view/kit.css";
 
 /** Takes a kit on charge: what it is built to, where it lives, what it is called, and what is in it. */
 export default function EnrolPage() {
   const view = useStation();
-  const kept = useKept<EnrolDraft>("enrol", EMPTY_ENROLMENT);
+  const kept = useKept<EnrolDraft>("enrolment", EMPTY_ENROLMENT);
   return (
     <Page title="Enrol a kit" back={{ to: "/", label: "Board" }}>
       {mayWrite(view.me.role, "kit-enrolled") ? (
@@ -38,33 +38,40 @@ export default function EnrolPage() {
 interface EnrolFormProps {
   readonly view: StationView;
   readonly kept: Kept<EnrolDraft>;
+  /** What the station had against the last try. */
+  readonly error: unknown;
 }
 
-function EnrolForm({ view, kept }: EnrolFormProps) {
+function EnrolForm({ view, kept }: Omit<EnrolFormProps, "error">) {
   const { value: draft, change } = kept;
   const pattern = view.patterns.get(draft.pattern);
+  const doing = useDoing();
   return (
     <div className="kit-form">
-      <About view={view} kept={kept} />
+      <About view={view} kept={kept} error={doing.error} />
       {pattern && (
-        <Section title="What is in it">
-          <EnrolItems
-            key={draft.pattern}
-            pattern={pattern}
-            draft={draft}
-            onChange={(part) => change({ ...draft, ...part })}
-          />
-        </Section>
+        <EnrolItems
+          key={draft.pattern}
+          pattern={pattern}
+          draft={draft}
+          error={doing.error}
+          onChange={(part) => change({ ...draft, ...part })}
+        />
       )}
-      <Finish view={view} kept={kept} />
+      <Finish view={view} kept={kept} doing={doing} />
     </div>
   );
 }
 
-function About({ view, kept: { value: draft, change } }: EnrolFormProps) {
+function About({ view, kept: { value: draft, change }, error }: EnrolFormProps) {
+  const faultOf = (name: keyof typeof FIELD_OF) => {
+    const fault = faultAt(error, FIELD_OF[name]);
+    return fault === undefined ? {} : { fault };
+  };
   const field = (name: "name" | "serial" | "seal") => ({
     value: draft[name],
     onChange: (text: string) => change({ ...draft, [name]: text }),
+    ...faultOf(name),
   });
   return (
     <>
@@ -76,13 +83,14 @@ function About({ view, kept: { value: draft, change } }: EnrolFormProps) {
           note: one.summary,
         }))}
         value={draft.pattern || undefined}
-        onChange={(pattern) => change({ ...draft, pattern, dates: {}, quantities: {} })}
+        onChange={(pattern) => change({ ...draft, pattern, dates: {} })}
       />
       <Choice
         label="Kept at"
         options={view.places.map(({ id, name }) => ({ value: id, label: name }))}
         value={draft.place || undefined}
         onChange={(place) => change({ ...draft, place })}
+        {...faultOf("place")}
       />
       <TextField label="Name" hint="As people call it: Pump 4." {...field("name")} limit={80} />
       <TextField label="Serial" hint="As on its plate." {...field("serial")} limit={80} isShort />
@@ -97,30 +105,35 @@ function About({ view, kept: { value: draft, change } }: EnrolFormProps) {
   );
 }
 
-function Finish({ view, kept }: EnrolFormProps) {
+interface FinishProps extends Omit<EnrolFormProps, "error"> {
+  readonly doing: DoingNow;
+}
+
+function Finish({ view, kept, doing }: FinishProps) {
   const { value: draft } = kept;
   const carryOut = useCarryOut();
-  const doing = useDoing();
   const [, go] = useLocation();
   const pattern = view.patterns.get(draft.pattern);
   const missing = pattern ? datesMissing(pattern, draft).length : 0;
+  const body = pattern && enrolBody(pattern, draft);
   const enrol = async () => {
-    if (!pattern) return;
+    if (!body) return;
     const kit = uuidv7();
-    const wanted = { kit, place: draft.place, pattern: draft.pattern, body: enrolBody(pattern, draft, view.today) };
+    const wanted = { kit, place: draft.place, pattern: draft.pattern, body };
     if (!(await doing.run(() => carryOut((now) => enrolKit(now, wanted))))) return;
     kept.clear();
     go(`/kit/${kit}`);
   };
+  const said = [...Object.values(FIELD_OF), ...(body?.read ?? []).map(({ item }) => dateField(body!, item))];
   return (
     <>
       {missing > 0 && (
         <p>
-          {sayCount(missing, "date")} not read. It can be enrolled so, but does not stand ready until each is on record.
+          {sayCount(missing, "date")} not read yet: {missing === 1 ? "it is" : "each is"} asked in its first turnaround.
         </p>
       )}
-      <p>A new kit stands ready after its first whole turnaround here.</p>
-      <ErrorBox error={doing.error} title="Not enrolled" />
+      <p>A new kit stands ready after its first whole turnaround here. Only what was read is written down.</p>
+      <ErrorBox error={faultsElsewhere(doing.error, said)} title="Not enrolled" />
       <Button kind="primary" isDisabled={!isEnough(draft)} isBusy={doing.isBusy} onPress={() => void enrol()}>
         Enrol it
       </Button>

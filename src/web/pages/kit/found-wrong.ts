@@ -1,5 +1,5 @@
 import { modeNamed, modesOf, type Effect, type Pattern } from "#kit";
-import { OTHER, pickMode, sayEffect, type PickedMode } from "../turnaround/finding-choice.ts";
+import { OTHER, pickMode, sayEffect, type PickedMode } from "../../act/finding-choice.ts";
 
 /** A finding as far as it has been filled in; nothing is chosen beforehand. */
 export interface FoundWrong {
@@ -12,6 +12,12 @@ export interface FoundWrong {
 }
 
 export const NOTHING_FOUND: FoundWrong = { item: "", mode: undefined, effect: undefined, limit: "" };
+
+/** What the way here has filled in, such as a fault just found; nothing where the pattern knows no such mode. */
+export function foundAsked(pattern: Pattern, asked: URLSearchParams): FoundWrong {
+  const mode = modeNamed(pattern, asked.get("mode") ?? "");
+  return mode ? { ...NOTHING_FOUND, item: mode.item, mode: mode.id } : NOTHING_FOUND;
+}
 
 /** The ways an item fails, each with what it means, then something else. */
 export function modeOptions(

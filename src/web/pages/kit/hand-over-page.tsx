@@ -3,8 +3,9 @@ import { useLocation } from "wouter";
 import type { Bodies } from "#readiness";
 import { handOver } from "#station";
 import { useCarryOut } from "../../device/index.ts";
-import { Button, Choice, ErrorBox, Notice, StandingMark, TextField, useDoing } from "../../parts/index.ts";
-import type { KitAtHand } from "../turnaround/at-hand.ts";
+import { Button, ErrorBox, Notice, StandingMark, TextField, useDoing } from "../../parts/index.ts";
+import { Choice } from "../../parts/fields/choice.tsx";
+import type { KitAtHand } from "../../kit-view/at-hand.ts";
 import { KitFormPage } from "./kit-form-page.tsx";
 
 type Method = Bodies["handed-over"]["method"];

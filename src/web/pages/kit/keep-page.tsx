@@ -4,17 +4,9 @@ import { patternKey } from "#kit";
 import type { EntryKind } from "#readiness";
 import { moveKit, rebuildKit, renameKit, retireKit, type Act, type Doing } from "#station";
 import { useCarryOut } from "../../device/index.ts";
-import {
-  Button,
-  Choice,
-  ConfirmDialog,
-  EmptyState,
-  ErrorBox,
-  Section,
-  TextField,
-  useDoing,
-} from "../../parts/index.ts";
-import type { KitAtHand } from "../turnaround/at-hand.ts";
+import { Button, ConfirmDialog, EmptyState, ErrorBox, Section, TextField, useDoing } from "../../parts/index.ts";
+import { Choice } from "../../parts/fields/choice.tsx";
+import type { KitAtHand } from "../../kit-view/at-hand.ts";
 import { KitFormPage } from "./kit-form-page.tsx";
 
 /** What a keeper does to a kit as a whole: its name, its place, its pattern version, its end. */

@@ -2,9 +2,9 @@ import type { ReactNode } from "react";
 import { useParams } from "wouter";
 import { useStation } from "../../device/index.ts";
 import { Page } from "../../parts/index.ts";
-import { findKit, type KitAtHand } from "../turnaround/at-hand.ts";
-import { NoSuchKit } from "../turnaround/turnaround-page.tsx";
-import "./kit.css";
+import { findKit, type KitAtHand } from "../../kit-view/at-hand.ts";
+import { NoSuchKit } from "../../kit-view/no-such-kit.tsx";
+import "../../kit-view/kit.css";
 
 export interface KitFormPageProps {
   readonly title: (kit: string) => string;

@@ -2,21 +2,22 @@ import { formatQuantity } from "#base";
 import { useParams } from "wouter";
 import { useRecorder, useStation } from "../../device/index.ts";
 import { Page, StandingMark } from "../../parts/index.ts";
-import { KitActs } from "../turnaround/acts.ts";
-import { findKitEver, type KitAtHand } from "../turnaround/at-hand.ts";
-import { Differences } from "../turnaround/differences.tsx";
-import { NoSuchKit } from "../turnaround/turnaround-page.tsx";
-import { KitActions } from "./kit-actions.tsx";
-import { KitContents } from "./kit-contents.tsx";
-import { KitDates } from "./kit-dates.tsx";
-import { KitEntries } from "./kit-entries.tsx";
-import { KitFindings } from "./kit-findings.tsx";
-import { KitRuns } from "./kit-runs.tsx";
-import { KitSeals } from "./kit-seals.tsx";
-import { KitStanding } from "./kit-standing.tsx";
-import { KitTurnarounds } from "./kit-turnarounds.tsx";
-import { KitYear } from "./kit-year.tsx";
-import "./kit.css";
+import { KitActs } from "../../act/acts.ts";
+import { findKitEver, type KitAtHand } from "../../kit-view/at-hand.ts";
+import { Differences } from "../../kit-view/differences.tsx";
+import { NoSuchKit } from "../../kit-view/no-such-kit.tsx";
+import { FlushPanel } from "../../kit-view/flush-panel.tsx";
+import { KitActions } from "./page/kit-actions.tsx";
+import { KitContents } from "./page/kit-contents.tsx";
+import { KitDates } from "./page/kit-dates.tsx";
+import { KitEntries } from "./page/kit-entries.tsx";
+import { KitFindings } from "./page/kit-findings.tsx";
+import { KitRuns } from "./page/kit-runs.tsx";
+import { KitSeals } from "./page/kit-seals.tsx";
+import { KitStanding } from "./page/kit-standing.tsx";
+import { KitTurnarounds } from "./page/kit-turnarounds.tsx";
+import { KitYear } from "./page/kit-year.tsx";
+import "../../kit-view/kit.css";
 
 /** One kit: what it is good for and why, what can be done with it, and all that the log knows of it. */
 export default function KitPage() {
@@ -31,6 +32,7 @@ export default function KitPage() {
       back={{ to: "/", label: "Board" }}
       {...(standing && { beside: <StandingMark standing={standing.standing} size="large" /> })}
     >
+      <FlushPanel at={at} />
       {standing && <KitStanding standing={standing} at={at} />}
       <ToSettle at={at} />
       {!kit.retired && <KitActions at={at} />}

@@ -3,12 +3,13 @@ import { useParams, useSearchParams } from "wouter";
 import type { KitState, Place } from "#readiness";
 import { useStation } from "../../device/index.ts";
 import { Button, EmptyState, Notice, Page, Progress, Timestamp } from "../../parts/index.ts";
-import { nameOf } from "../turnaround/at-hand.ts";
-import { compareSeal, type SealComparison } from "../turnaround/seal-reading.ts";
-import { MusterForm } from "./muster-form.tsx";
-import { musterLines, musterProgress, type MusterLine } from "./muster-lines.ts";
-import "./kit.css";
-import "./muster.css";
+import { nameOf } from "../../kit-view/at-hand.ts";
+import { ReadLabel } from "../../kit-view/read-label.tsx";
+import { compareSeal, type SealComparison } from "../../act/seal-reading.ts";
+import { MusterForm } from "./muster/muster-form.tsx";
+import { musterLines, musterProgress, type MusterLine } from "./muster/muster-lines.ts";
+import "../../kit-view/kit.css";
+import "./muster/muster.css";
 
 /** See every kit of a place with your own eyes. What the record says of a seal shows only once the seal was read. */
 export default function MusterPage() {
@@ -46,6 +47,14 @@ function Muster({ place, first }: MusterProps) {
   return (
     <Page title={`Muster ${place.name}`} back={back}>
       <p>Go to each kit. Read its seal off the container, not off a list.</p>
+      <ReadLabel
+        hint="Read the label on the kit in front of you: its line opens."
+        onKit={(id) => {
+          if (lines.some(({ kit, kind }) => kit.id === id && kind !== "not-here")) setAtHand(id);
+          else return "That kit is not on this muster: it is of another place, away or open.";
+          return undefined;
+        }}
+      />
       <Progress label="Seen today" value={seen} of={of} />
       <ul className="muster">
         {lines.map((line) => (
@@ -86,6 +95,7 @@ function MusterRow({ line, read, isAtHand, onTake, onDone, onLeave }: MusterRowP
       <div className="muster-head">
         <h2>
           {kit.name} <span className="quiet">{kit.serial}</span>
+          {line.shelf !== undefined && <span className="quiet">, {line.shelf}</span>}
         </h2>
         <Seen line={line} />
       </div>

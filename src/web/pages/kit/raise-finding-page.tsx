@@ -1,13 +1,15 @@
 import { useState } from "react";
-import { useLocation } from "wouter";
+import { useLocation, useSearch } from "wouter";
 import type { Effect, Pattern } from "#kit";
 import type { PhotoRef } from "#readiness";
 import { useRecorder } from "../../device/index.ts";
-import { Button, Choice, ErrorBox, PhotoStrip, TextField, useDoing } from "../../parts/index.ts";
-import { KitActs } from "../turnaround/acts.ts";
-import type { KitAtHand } from "../turnaround/at-hand.ts";
-import { OTHER, sayEffect } from "../turnaround/finding-choice.ts";
-import { modeOptions, NOTHING_FOUND, pickedMode, type FoundWrong } from "./found-wrong.ts";
+import { Button, ErrorBox, TextField, useDoing } from "../../parts/index.ts";
+import { Choice } from "../../parts/fields/choice.tsx";
+import { PhotoStrip } from "../../parts/photo-strip.tsx";
+import { KitActs } from "../../act/acts.ts";
+import type { KitAtHand } from "../../kit-view/at-hand.ts";
+import { OTHER, sayEffect } from "../../act/finding-choice.ts";
+import { foundAsked, modeOptions, NOTHING_FOUND, pickedMode, type FoundWrong } from "./found-wrong.ts";
 import { KitFormPage } from "./kit-form-page.tsx";
 
 const EFFECTS: readonly Effect[] = ["grounds", "limits", "notes"];
@@ -21,8 +23,9 @@ function RaiseForm({ at }: { readonly at: KitAtHand }) {
   const recorder = useRecorder();
   const doing = useDoing();
   const [, go] = useLocation();
-  const [found, setFound] = useState<FoundWrong>(NOTHING_FOUND);
-  const [note, setNote] = useState("");
+  const asked = new URLSearchParams(useSearch());
+  const [found, setFound] = useState<FoundWrong>(() => foundAsked(at.pattern, asked));
+  const [note, setNote] = useState(asked.get("note") ?? "");
   const [photos, setPhotos] = useState<readonly PhotoRef[]>([]);
   const picked = pickedMode(at.pattern, found);
   const isOther = found.mode === OTHER;

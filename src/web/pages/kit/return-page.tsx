@@ -1,29 +1,47 @@
 import { useState } from "react";
+import { uuidv7 } from "uuidv7";
 import { useLocation } from "wouter";
+import { MET, type Met } from "#kit";
 import type { Bodies } from "#readiness";
 import { takeBack } from "#station";
 import { useCarryOut } from "../../device/index.ts";
-import { Button, Choice, ErrorBox, Notice, TextField, useDoing } from "../../parts/index.ts";
-import type { KitAtHand } from "../turnaround/at-hand.ts";
+import { Button, ErrorBox, Notice, TextField, useDoing } from "../../parts/index.ts";
+import { PickRow } from "../../parts/pick-row.tsx";
+import type { KitAtHand } from "../../kit-view/at-hand.ts";
+import {
+  allThere,
+  countOf,
+  CountPart,
+  isCounted,
+  stoppedAt,
+  StoppedPart,
+  type Counting,
+  type Said,
+  type Stopped,
+} from "./after-use/index.ts";
 import { KitFormPage } from "./kit-form-page.tsx";
 
-type Exposure = Bodies["returned"]["exposure"][number];
+const LABELS: Readonly<Record<Met, string>> = { salt: "Salt water", oil: "Oil", sewage: "Sewage", fuel: "Fuel" };
 
-const EXPOSURES: readonly { readonly what: Exposure; readonly label: string }[] = [
-  { what: "salt", label: "Salt water" },
-  { what: "oil", label: "Oil" },
-  { what: "sewage", label: "Sewage" },
-  { what: "fuel", label: "Fuel" },
-];
-
-type Answers = Readonly<Partial<Record<Exposure, "yes" | "no">>>;
+type Answers = Readonly<Partial<Record<Met, "yes" | "no">>>;
 
 const YES_NO = [
-  { value: "yes", label: "Yes" },
-  { value: "no", label: "No" },
+  { id: "yes", words: "Yes" },
+  { id: "no", words: "No" },
 ] as const;
 
-/** A kit coming back from a vessel, and what it was in. */
+/** What has been filled in. */
+interface Filled {
+  readonly met: Answers;
+  readonly stopped?: Stopped;
+  readonly counting?: Counting;
+  readonly said: Said;
+  readonly note: string;
+}
+
+const NOTHING: Filled = { met: {}, said: new Map(), note: "" };
+
+/** A kit coming back from a vessel: what it was in, and whether all of it is back. */
 export default function ReturnPage() {
   return <KitFormPage title={(kit) => `Take ${kit} back`}>{(at) => <ReturnForm at={at} />}</KitFormPage>;
 }
@@ -32,12 +50,11 @@ function ReturnForm({ at }: { readonly at: KitAtHand }) {
   const carryOut = useCarryOut();
   const doing = useDoing();
   const [, go] = useLocation();
-  const [answers, setAnswers] = useState<Answers>({});
-  const [note, setNote] = useState("");
-  const isReady = EXPOSURES.every(({ what }) => answers[what] !== undefined);
+  const [filled, setFilled] = useState(NOTHING);
+  const fill = (part: Partial<Filled>) => setFilled({ ...filled, ...part });
+  const counted = at.pattern.afterUse?.counted ?? [];
   const save = async () => {
-    const exposure = EXPOSURES.map(({ what }) => what).filter((what) => answers[what] === "yes");
-    const body = { exposure, ...(note.trim() !== "" && { note: note.trim() }) };
+    const body = returnOf(at, filled, Date.now());
     if (await doing.run(() => carryOut((now) => takeBack(now, at.kit, body)))) go(`/kit/${at.kit.id}`);
   };
   return (
@@ -47,28 +64,80 @@ function ReturnForm({ at }: { readonly at: KitAtHand }) {
       ) : (
         <Notice tone="attention" title="This kit is not out on loan." />
       )}
-      <p>Was it in, or does it smell of, any of these? It decides how it is washed.</p>
-      {EXPOSURES.map(({ what, label }) => (
-        <div key={what} className="kit-yes-no">
-          <Choice
-            label={label}
-            options={YES_NO}
-            value={answers[what]}
-            onChange={(answer) => setAnswers({ ...answers, [what]: answer })}
-          />
-        </div>
-      ))}
+      <MetPart met={filled.met} onMet={(met) => fill({ met })} />
+      {isMet(filled.met) && (
+        <StoppedPart kit={at.kit} stopped={filled.stopped} onStopped={(stopped) => fill({ stopped })} />
+      )}
+      {counted.length > 0 && (
+        <CountPart
+          pattern={at.pattern}
+          counted={counted}
+          counting={filled.counting}
+          onCounting={(counting) => fill({ counting })}
+          said={filled.said}
+          onSaid={(said) => fill({ said })}
+        />
+      )}
       <TextField
         label="Note, if any"
-        hint="What they said of it; what is missing."
-        value={note}
-        onChange={setNote}
+        hint="What they said of it."
+        value={filled.note}
+        onChange={(note) => fill({ note })}
         isLong
       />
       <ErrorBox error={doing.error} title="Not written down" />
-      <Button kind="primary" isDisabled={!isReady} isBusy={doing.isBusy} onPress={() => void save()}>
+      <Button kind="primary" isDisabled={!isReady(at, filled)} isBusy={doing.isBusy} onPress={() => void save()}>
         It is back
       </Button>
     </>
   );
+}
+
+interface MetPartProps {
+  readonly met: Answers;
+  readonly onMet: (met: Answers) => void;
+}
+
+/** What it was in; each said, none taken for granted. */
+function MetPart({ met, onMet }: MetPartProps) {
+  return (
+    <>
+      <p>Was it in, or does it smell of, any of these? It decides how, and how soon, it is washed.</p>
+      <div className="kit-yes-no">
+        {MET.map((what) => (
+          <PickRow
+            key={what}
+            label={LABELS[what]}
+            options={YES_NO}
+            picked={met[what]}
+            onPick={(answer) => onMet({ ...met, [what]: answer })}
+          />
+        ))}
+      </div>
+    </>
+  );
+}
+
+function isMet(met: Answers): boolean {
+  return MET.some((what) => met[what] === "yes");
+}
+
+function isReady({ pattern }: KitAtHand, { met, stopped, counting, said }: Filled): boolean {
+  const isSaid = MET.every((what) => met[what] !== undefined) && (!isMet(met) || stopped !== undefined);
+  const counted = pattern.afterUse?.counted ?? [];
+  if (counted.length === 0) return isSaid;
+  return isSaid && counting !== undefined && (counting !== "some" || isCounted(counted, said));
+}
+
+function returnOf({ kit, pattern }: KitAtHand, filled: Filled, now: number): Bodies["returned"] {
+  const { met, counting, said, note } = filled;
+  const stopped = isMet(met) ? stoppedAt(filled.stopped, kit, now) : undefined;
+  const counted = pattern.afterUse?.counted ?? [];
+  const all = counting === "all" ? allThere(counted, new Map()) : said;
+  return {
+    exposure: MET.filter((what) => met[what] === "yes"),
+    ...(stopped !== undefined && { stopped }),
+    ...(counting !== undefined && counting !== "later" && countOf(pattern, all, uuidv7)),
+    ...(note.trim() !== "" && { note: note.trim() }),
+  };
 }

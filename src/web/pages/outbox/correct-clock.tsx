@@ -12,7 +12,7 @@ import {
   useDoing,
 } from "../../parts/index.ts";
 import { LineTable } from "./line-table.tsx";
-import { CardDate } from "../turnaround/card-date.tsx";
+import { CardDate } from "../../act/card-date.tsx";
 import { aheadByTelling, aheadOf } from "./refusal.ts";
 
 /** Lines refused because this device's clock was wrong: says by how much, and puts them right on a tap. */
@@ -55,7 +55,7 @@ function Told({ lines }: { readonly lines: readonly OutboxLine[] }) {
         <Button
           isDisabled={aheadMs === undefined}
           isBusy={doing.isBusy}
-          onPress={() => void (aheadMs !== undefined && doing.run(() => device.correctClock(lines, aheadMs)))}
+          onPress={() => void (aheadMs !== undefined && doing.run(() => device.held.correctClock(lines, aheadMs)))}
         >
           Put the times right and send
         </Button>
@@ -82,7 +82,7 @@ function Offer({ lines, aheadMs, difference }: OfferProps) {
   const corrected = new Date(Date.parse(first.at) - aheadMs).toISOString();
   const correct = async () => {
     setAsking(false);
-    await doing.run(() => device.correctClock(lines, aheadMs));
+    await doing.run(() => device.held.correctClock(lines, aheadMs));
   };
   return (
     <Notice tone="attention" title={`${difference} These lines were refused for it.`}>
@@ -96,6 +96,9 @@ function Offer({ lines, aheadMs, difference }: OfferProps) {
       <div>
         <Button onPress={() => setAsking(true)} isBusy={doing.isBusy}>
           Put the times right and send
+        </Button>
+        <Button kind="quiet" onPress={() => void doing.run(() => device.held.retry(lines))} isDisabled={doing.isBusy}>
+          It was the station's clock: send them as they are
         </Button>
       </div>
       <ErrorBox error={doing.error} title="Not put right" />

@@ -1,9 +1,13 @@
 import { useStation, type OutboxLine, type StationView } from "../../device/index.ts";
-import { sayKind, Table, Timestamp, type Column } from "../../parts/index.ts";
+import { Timestamp } from "../../parts/index.ts";
+import { sayKind } from "../../parts/words/entry-words.ts";
+import { Table, type Column } from "../../parts/table.tsx";
 import { sayAbout } from "./subject-names.ts";
 
+type Written = Pick<OutboxLine, "entry">;
+
 interface LineTableProps {
-  readonly lines: readonly OutboxLine[];
+  readonly lines: readonly Written[];
   readonly caption: string;
 }
 
@@ -15,7 +19,7 @@ export function LineTable({ lines, caption }: LineTableProps) {
   );
 }
 
-function columns(view: StationView): readonly Column<OutboxLine>[] {
+function columns(view: StationView): readonly Column<Written>[] {
   return [
     { key: "what", head: "Line", cell: ({ entry }) => sayKind(entry.kind) },
     { key: "about", head: "About", cell: ({ entry }) => sayAbout(view, entry.subject) },

@@ -2,6 +2,9 @@ import { useDeviceState, useThisDevice, type OutboxLine } from "../../device/ind
 import { Button, ButtonRow, EmptyState, Notice, Page, sayCount, Section } from "../../parts/index.ts";
 import { isForClock } from "./refusal.ts";
 import { RefusedLines } from "./refused-lines.tsx";
+import { BroughtBack } from "./brought-back.tsx";
+import { HandedLines } from "./handed/handed-lines.tsx";
+import { LostLines } from "./lost-lines.tsx";
 import { CorrectClock } from "./correct-clock.tsx";
 import { LineTable } from "./line-table.tsx";
 
@@ -20,12 +23,13 @@ export default function OutboxPage() {
           <p>This device keeps trying by itself. Everything here is kept on its own disk meanwhile.</p>
         </Notice>
       )}
+      <LostLines />
       <CorrectClock lines={refused.filter(isForClock)} />
       <RefusedLines lines={refused.filter((line) => !isForClock(line))} />
       <Waiting
         lines={mine}
         photos={sendState.kind === "waiting" ? sendState.photos : 0}
-        refused={refused.filter(({ entry }) => entry.by === sitting.person.id).length}
+        others={refused.filter(({ entry }) => entry.by === sitting.person.id).length + state.lost.length}
       />
       {others.length > 0 && (
         <Section title="Written here by others">
@@ -33,7 +37,9 @@ export default function OutboxPage() {
           <LineTable lines={others} caption="Lines of other people" />
         </Section>
       )}
+      <HandedLines />
       <Ways />
+      <BroughtBack />
     </Page>
   );
 }
@@ -41,12 +47,12 @@ export default function OutboxPage() {
 interface WaitingProps {
   readonly lines: readonly OutboxLine[];
   readonly photos: number;
-  /** Lines of this person that the station would not have: they are not with it. */
-  readonly refused: number;
+  /** Lines that the station would not have, or has lost: they are not with it. */
+  readonly others: number;
 }
 
-function Waiting({ lines, photos, refused }: WaitingProps) {
-  if (lines.length === 0 && photos === 0) return refused === 0 ? <AllSent /> : null;
+function Waiting({ lines, photos, others }: WaitingProps) {
+  if (lines.length === 0 && photos === 0) return others === 0 ? <AllSent /> : null;
   return (
     <Section title="Waiting to be sent">
       {photos > 0 && <p>{sayCount(photos, "photo")}, sent after the lines.</p>}
@@ -69,7 +75,7 @@ function Ways() {
     <Section title="By hand">
       <ButtonRow>
         <Button onPress={() => device.sendNow()}>Try to send now</Button>
-        <Button onPress={() => void device.exportHeld()}>Save everything held here to a file</Button>
+        <Button onPress={() => void device.held.save()}>Save everything held here to a file</Button>
       </ButtonRow>
     </Section>
   );

@@ -1,6 +1,7 @@
 import { useState } from "react";
 import { useStation, useThisDevice, type OutboxLine } from "../../device/index.ts";
-import { Button, ButtonRow, ConfirmDialog, FaultList, sayKind, Section, Timestamp } from "../../parts/index.ts";
+import { Button, ButtonRow, ConfirmDialog, FaultList, Section, Timestamp } from "../../parts/index.ts";
+import { sayKind } from "../../parts/words/entry-words.ts";
 import { sayAbout } from "./subject-names.ts";
 
 /** Lines the station would not have, each with why and what to do. They stay until somebody decides. */
@@ -28,7 +29,7 @@ function RefusedLine({ line }: { readonly line: OutboxLine }) {
       </h3>
       <FaultList faults={line.faults ?? []} />
       <ButtonRow>
-        <Button onPress={() => void device.retry([line])}>Send it again as it is</Button>
+        <Button onPress={() => void device.held.retry([line])}>Send it again as it is</Button>
         <Button kind="quiet" tone="grave" onPress={() => setAsking(true)}>
           Remove it from this device
         </Button>
@@ -37,7 +38,7 @@ function RefusedLine({ line }: { readonly line: OutboxLine }) {
         title="Remove this line?"
         isOpen={isAsking}
         onClose={() => setAsking(false)}
-        onConfirm={() => void device.discard(line)}
+        onConfirm={() => void device.held.discard(line)}
         confirm="Remove it"
         tone="grave"
       >

@@ -8,6 +8,8 @@ const VIEW: Parameters<typeof sayAbout>[0] = {
   retired: named("k0", "Pump 1"),
   people: named("ann", "Ann Hale"),
   places: named("north", "North quay"),
+  boats: named("b1", "Inshore boat"),
+  parts: [],
   casualties: named("01a2", "Grey motor boat"),
 } satisfies Partial<StationView>;
 
@@ -17,6 +19,7 @@ describe("what a line is about", () => {
     ["kit:k0", "Pump 1"],
     ["place:north", "North quay"],
     ["person:ann", "Ann Hale"],
+    ["boat:b1", "Inshore boat"],
     ["casualty:01a2", "Grey motor boat"],
   ])("is its name: %s", (subject, name) => {
     expect(sayAbout(VIEW, subject)).toBe(name);

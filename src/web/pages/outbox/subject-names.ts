@@ -1,12 +1,14 @@
 import type { StationView } from "../../device/index.ts";
 
-type Named = Pick<StationView, "kits" | "retired" | "people" | "places" | "casualties">;
+type Named = Pick<StationView, "kits" | "retired" | "people" | "places" | "casualties" | "boats" | "parts">;
 
 /** Of what a subject is one, where its own name is not known on this device. */
 const SORTS: Readonly<Record<string, string>> = {
   kit: "a kit this device does not know",
   place: "a place this device does not know",
   person: "a person this device does not know",
+  part: "a part this device does not know",
+  boat: "a rescue boat this device does not know",
   device: "a device",
   casualty: "a casualty this device does not know",
   station: "the station",
@@ -27,5 +29,12 @@ function namesOf(view: Named, sort: string): readonly { readonly id: string; rea
   if (sort === "kit") return [...view.kits, ...view.retired];
   if (sort === "place") return view.places;
   if (sort === "person") return view.people;
-  return sort === "casualty" ? view.casualties : [];
+  if (sort === "boat") return view.boats;
+  if (sort === "part") return view.parts;
+  return sort === "casualty" ? view.casualties.flatMap(sheetsOf) : [];
+}
+
+/** A casualty, and every other sheet that was opened for her. */
+function sheetsOf({ id, name, sheets = [] }: StationView["casualties"][number]) {
+  return [{ id, name }, ...sheets.filter((sheet) => sheet.id !== id)];
 }

@@ -2,7 +2,7 @@ import type { Person, Role } from "#readiness";
 import type { InviteReply, InviteRequest } from "#station";
 import { useState } from "react";
 import { useThisDevice } from "../../device/index.ts";
-import type { Reply } from "../../device/server-door.ts";
+import type { Reply } from "../../device/sync/server-door.ts";
 import { Button, Notice, Section, TextField, Timestamp, useDoing } from "../../parts/index.ts";
 import { RoleChoice } from "./role-choice.tsx";
 

@@ -1,6 +1,7 @@
+import { createStationFold } from "#station";
 import type { Entry } from "#log";
 import { beforeAll, describe, expect, it } from "vitest";
-import { StationCopy } from "../../device/station-copy.ts";
+import { StationCopy } from "../../device/sync/station-copy.ts";
 import { deviceTracesOf, writersOf, type WholeStation } from "./log-traces.ts";
 
 /** Ada sets the station up at her desk, invites Bo and Cy, and Bo signs in on a telephone. */
@@ -21,7 +22,7 @@ function wrote(at: string, by: string, device: string, subject: string, body: ob
 let view: WholeStation;
 
 beforeAll(() => {
-  const copy = new StationCopy([]);
+  const copy = new StationCopy(createStationFold([]));
   copy.add(LINES.map((line, at) => ({ ...line, id: `0198f2c0-0000-7000-8000-00000000000${at}` })));
   const person = { id: "ada", name: "Ada", role: "administrator", left: false } as const;
   const now = "2027-03-03T09:00:00Z";

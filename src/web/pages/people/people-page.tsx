@@ -2,9 +2,12 @@ import { mayCall, mayWrite } from "#station";
 import type { Person } from "#readiness";
 import { useMemo, useState } from "react";
 import { useStation } from "../../device/index.ts";
-import { Button, Page, ROLE_WORDS, Section, Table, type Column } from "../../parts/index.ts";
+import { Button, Page, ROLE_WORDS, Section } from "../../parts/index.ts";
+import { Table, type Column } from "../../parts/table.tsx";
 import { ChangePerson } from "./change-person.tsx";
 import { InvitePerson } from "./invite-person.tsx";
+import { PeopleGuessedAt } from "./people-guessed-at.tsx";
+import { TimeSection } from "./time-section.tsx";
 import { writersOf } from "./log-traces.ts";
 
 /** Who belongs to the station and what each may do. */
@@ -27,6 +30,8 @@ export default function PeoplePage() {
         rowKey={({ id }) => id}
       />
       {person && <ChangePerson key={person.id} person={person} onDone={() => setChosen(undefined)} />}
+      <TimeSection />
+      {mayCall(me.role, "see-wrong-pins") && <PeopleGuessedAt people={people} />}
       {mayCall(me.role, "invite") && <InvitePerson />}
       {gone.length > 0 && (
         <Section title="No longer here">
@@ -43,7 +48,7 @@ function columns(writers: ReadonlySet<string>, choose: ((id: string) => void) | 
     {
       key: "name",
       head: "Name",
-      cell: ({ id, name }) => (writers.has(id) ? name : `${name} (invited, no line by them yet)`),
+      cell: ({ id, name }) => (writers.has(id) ? name : `${name} (invited, has written nothing yet)`),
     },
     { key: "role", head: "Role", cell: ({ role }) => ROLE_WORDS[role] },
   ];

@@ -1,6 +1,7 @@
 import type { Role } from "#readiness";
 import { ROLES } from "#station";
-import { Choice, ROLE_NOTES, ROLE_WORDS } from "../../parts/index.ts";
+import { ROLE_NOTES, ROLE_WORDS } from "../../parts/index.ts";
+import { Choice } from "../../parts/fields/choice.tsx";
 
 interface RoleChoiceProps {
   readonly value: Role | undefined;

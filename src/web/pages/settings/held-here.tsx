@@ -19,7 +19,10 @@ export function HeldHere() {
       )}
       <InsecureNotice />
       <ButtonRow>
-        <Button onPress={() => void device.exportHeld()}>Save everything held here to a file</Button>
+        <Button onPress={() => void device.held.save()}>Save everything held here to a file</Button>
+        <Button onPress={() => void device.witness.save(new Date().toISOString())}>
+          Save the signed heads kept here to a file
+        </Button>
         <ButtonLink to="/outbox">What is not yet sent</ButtonLink>
       </ButtonRow>
     </Section>

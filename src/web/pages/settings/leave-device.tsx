@@ -61,17 +61,17 @@ function Unsent() {
   const state = useDeviceState();
   const device = useThisDevice();
   if (state.kind !== "signed-in") return null;
-  const lines = state.outbox.length;
+  const lines = state.outbox.length + state.lost.length + state.handed.length;
   const photos = state.sendState.kind === "waiting" ? state.sendState.photos : 0;
   if (lines === 0 && photos === 0) return <p>Everything written here is with the station. Nothing is lost.</p>;
   return (
     <Notice
       tone="wrong"
-      title={`${sayCount(lines, "line")} and ${sayCount(photos, "photo")} on this device were never sent, and would be lost.`}
+      title={`${sayCount(lines, "line")} and ${sayCount(photos, "photo")} on this device are not with the station, and would be lost.`}
     >
       <p>Find a network and send them first, or save them to a file.</p>
       <div>
-        <Button onPress={() => void device.exportHeld()}>Save everything held here to a file</Button>
+        <Button onPress={() => void device.held.save()}>Save everything held here to a file</Button>
       </div>
     </Notice>
   );

@@ -1,4 +1,5 @@
-import { Button, Choice, GloveRow, Section } from "../../parts/index.ts";
+import { Button, GloveRow, Section } from "../../parts/index.ts";
+import { Choice } from "../../parts/fields/choice.tsx";
 import { NIGHT_LEVELS, preferences, usePreferences } from "../../theme/index.ts";
 
 /** Units, and colours by day and night. */

@@ -1,15 +1,16 @@
 import type { OwnPasskeys } from "#station";
 import { useEffect, useState } from "react";
 import { useThisDevice, type ThisDevice } from "../../device/index.ts";
-import type { Reply } from "../../device/server-door.ts";
+import type { Reply } from "../../device/sync/server-door.ts";
 import { Button, ConfirmDialog, Timestamp, useDoing } from "../../parts/index.ts";
+import { sayEnded } from "./elsewhere.tsx";
 import { Told } from "./told.tsx";
 import "./settings.css";
 
 type Passkey = OwnPasskeys["passkeys"][number];
 
 interface Done {
-  readonly reply: Reply<undefined>;
+  readonly reply: Reply<unknown>;
   readonly words: string;
 }
 
@@ -19,11 +20,16 @@ export function OwnPasskeysSettings() {
   const { isBusy, run } = useDoing();
   const { passkeys, look } = useOwnPasskeys();
   const [done, setDone] = useState<Done>();
-  const act = (words: string, doIt: () => Promise<Reply<undefined>>) =>
+  const act = (doIt: () => Promise<Done>) =>
     run(async () => {
-      setDone({ reply: await doIt(), words });
+      setDone(await doIt());
       await look();
     });
+  const remove = async (id: string): Promise<Done> => {
+    const reply = await desk.removePasskey(id);
+    return { reply, words: `The passkey is removed.${sayEnded(reply)}` };
+  };
+  const add = async (): Promise<Done> => ({ reply: await desk.addPasskey(), words: "The passkey is added." });
   return (
     <>
       {passkeys !== undefined && passkeys.length > 0 && (
@@ -33,13 +39,13 @@ export function OwnPasskeysSettings() {
               key={passkey.id}
               passkey={passkey}
               isBusy={isBusy}
-              onRemove={() => void act("The passkey is removed.", () => desk.removePasskey(passkey.id))}
+              onRemove={() => void act(() => remove(passkey.id))}
             />
           ))}
         </ul>
       )}
       <div>
-        <Button onPress={() => void act("The passkey is added.", () => desk.addPasskey())} isBusy={isBusy}>
+        <Button onPress={() => void act(add)} isBusy={isBusy}>
           Add a passkey on this device
         </Button>
       </div>
@@ -99,6 +105,7 @@ function OwnPasskey({ passkey, isBusy, onRemove }: OwnPasskeyProps) {
         tone="grave"
       >
         <p>It no longer signs you in, on whatever device it is kept. Your PIN still does.</p>
+        <p>You are signed out on your other devices.</p>
       </ConfirmDialog>
     </li>
   );

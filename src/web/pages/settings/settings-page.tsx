@@ -1,11 +1,14 @@
 import { useStation } from "../../device/index.ts";
-import { mayWrite } from "#station";
+import { mayCall, mayWrite } from "#station";
 import { Page, ROLE_WORDS } from "../../parts/index.ts";
 import { LeaveDevice } from "./leave-device.tsx";
+import { LockSettings } from "./lock-settings.tsx";
 import { LooksSettings } from "./looks-settings.tsx";
+import { BoatsSettings } from "./boats-settings.tsx";
 import { PlaceChoice } from "./place-choice.tsx";
 import { PlacesSettings } from "./places-settings.tsx";
 import { SignInSettings } from "./sign-in-settings.tsx";
+import { WallLinks } from "./wall-links.tsx";
 import { HeldHere } from "./held-here.tsx";
 
 /** How this device looks and reads, where its person works, and the ways out. */
@@ -17,6 +20,9 @@ export default function SettingsPage() {
       <PlaceChoice />
       <SignInSettings />
       {mayWrite(me.role, "place-set") && <PlacesSettings />}
+      {mayWrite(me.role, "boat-set") && <BoatsSettings />}
+      {mayCall(me.role, "keep-wall-links") && <WallLinks />}
+      <LockSettings />
       <HeldHere />
       <LeaveDevice />
     </Page>

@@ -1,16 +1,19 @@
 import { browserSupportsWebAuthn } from "@simplewebauthn/browser";
-import { PIN_RULE, pinWeakness } from "#station";
+import { PIN_RULE, pinWeakness, type EndedSessions } from "#station";
 import { useState } from "react";
 import { useThisDevice } from "../../device/index.ts";
-import type { Reply } from "../../device/server-door.ts";
+import type { Reply } from "../../device/sync/server-door.ts";
 import { Button, Section, TextField, useDoing } from "../../parts/index.ts";
+import { ElsewhereChoice, sayEnded, type Elsewhere } from "./elsewhere.tsx";
 import { OwnPasskeysSettings } from "./own-passkeys.tsx";
 import { Told } from "./told.tsx";
+import { WrongPins } from "./wrong-pins.tsx";
 
 /** The person's own PIN and passkeys. Both need the network. */
 export function SignInSettings() {
   return (
     <Section title="Signing in">
+      <WrongPins />
       <ChangePin />
       {browserSupportsWebAuthn() && <OwnPasskeysSettings />}
     </Section>
@@ -18,11 +21,18 @@ export function SignInSettings() {
 }
 
 function ChangePin() {
-  const { door } = useThisDevice();
+  const { door, lock } = useThisDevice();
   const { isBusy, run } = useDoing();
   const [pins, setPins] = useState({ old: "", new: "" });
-  const [reply, setReply] = useState<Reply<undefined>>();
-  const change = () => run(async () => setReply(await door.ask({ method: "PUT", path: "/api/pin", json: pins })));
+  const [elsewhere, setElsewhere] = useState<Elsewhere>("end");
+  const [reply, setReply] = useState<Reply<EndedSessions>>();
+  const json = { ...pins, endOthers: elsewhere === "end" };
+  const change = () =>
+    run(async () => {
+      const told = await door.ask<EndedSessions>({ method: "PUT", path: "/api/pin", json });
+      if (told.kind === "answered") await lock.keepPin(pins.new);
+      setReply(told);
+    });
   const weakness = pinWeakness(pins.new);
   const isReady = pins.old !== "" && weakness === undefined;
   return (
@@ -47,12 +57,13 @@ function ChangePin() {
         onChange={(next) => setPins({ ...pins, new: next })}
         limit={12}
       />
+      <ElsewhereChoice value={elsewhere} onChange={setElsewhere} />
       <div>
         <Button onPress={() => void change()} isDisabled={!isReady} isBusy={isBusy}>
           Change the PIN
         </Button>
       </div>
-      <Told reply={reply} done="The PIN is changed." />
+      <Told reply={reply} done={`The PIN is changed.${sayEnded(reply)}`} />
     </>
   );
 }

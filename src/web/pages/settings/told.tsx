@@ -1,8 +1,8 @@
-import type { Reply } from "../../device/server-door.ts";
+import type { Reply } from "../../device/sync/server-door.ts";
 import { Notice } from "../../parts/index.ts";
 
 /** What came of something asked of the station. */
-export function Told({ reply, done }: { readonly reply: Reply<undefined> | undefined; readonly done: string }) {
+export function Told({ reply, done }: { readonly reply: Reply<unknown> | undefined; readonly done: string }) {
   if (!reply) return null;
   if (reply.kind === "answered") return <Notice title={done} isNews />;
   if (reply.kind === "unreachable") return <Notice tone="attention" title="The station cannot be reached." isNews />;

@@ -2,9 +2,9 @@ import { useState, type FormEvent } from "react";
 import { useThisDevice } from "../../device/index.ts";
 import { Button, Page, TextField } from "../../parts/index.ts";
 import { useDeviceName } from "./device-name.ts";
-import { EntryRefused } from "./entry-refused.tsx";
-import { isPinReady, NewPinPads, NO_PIN } from "./new-pin.tsx";
-import { useEntering } from "./use-entering.ts";
+import { EntryRefused } from "../../way-in/entry-refused.tsx";
+import { isPinReady, NewPinPads, NO_PIN } from "../../way-in/new-pin.tsx";
+import { useEntering } from "../../way-in/use-entering.ts";
 
 /** Takes an invite, by its link or by its code typed in, and sets the PIN. */
 export default function InvitePage() {
@@ -18,10 +18,10 @@ export default function InvitePage() {
     event.preventDefault();
     if (!isReady) return;
     const from = { device: device.id, deviceName: deviceName.trim() };
-    void entering.enter(() => device.desk.acceptInvite({ code: code.trim(), pin: pin.first, ...from }));
+    void entering.enter(() => device.desk.acceptInvite({ code: code.trim(), pin: pin.first, ...from }), pin.first);
   };
   return (
-    <Page title="Come aboard" frame="full" back={{ to: "/sign-in", label: "Sign in" }}>
+    <Page title="Join the station" frame="full" back={{ to: "/sign-in", label: "Sign in" }}>
       <form className="sign-in-form" onSubmit={submit}>
         <TextField label="Code" hint="As printed or sent. It works once." value={code} onChange={setCode} limit={64} />
         <TextField

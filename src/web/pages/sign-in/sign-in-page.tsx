@@ -5,9 +5,9 @@ import { useDeviceState, useThisDevice } from "../../device/index.ts";
 import { Button, EmptiedNotice, InsecureNotice, Notice, Page, sayCount, TextField } from "../../parts/index.ts";
 import { DemoPeople } from "./demo-people.tsx";
 import { useDeviceName } from "./device-name.ts";
-import { EntryRefused } from "./entry-refused.tsx";
-import { PinPad } from "./pin-pad.tsx";
-import { useEntering, type Entering } from "./use-entering.ts";
+import { EntryRefused } from "../../way-in/entry-refused.tsx";
+import { PinPad } from "../../way-in/pin-pad.tsx";
+import { useEntering, type Entering } from "../../way-in/use-entering.ts";
 
 /** Sign in once on this device; from then on it works without a network. */
 export default function SignInPage() {
@@ -43,6 +43,12 @@ function DoorNotices() {
           <SaveHeld />
         </Notice>
       )}
+      {state.server?.because === "person-left" && (
+        <Notice tone="wrong" title="Who was signed in here is no longer on the station's list">
+          <p>Ask an administrator if that is wrong. What this device holds can still be saved to a file.</p>
+          <SaveHeld />
+        </Notice>
+      )}
       {state.server?.because === "expired" && <Notice title="The last sign-in here has run out. Sign in again." />}
     </>
   );
@@ -52,7 +58,7 @@ function SaveHeld() {
   const device = useThisDevice();
   return (
     <p>
-      <Button onPress={() => void device.exportHeld()}>Save everything held here</Button>
+      <Button onPress={() => void device.held.save()}>Save everything held here</Button>
     </p>
   );
 }
@@ -71,7 +77,7 @@ function SignInForm({ entering, people }: SignInFormProps) {
   const isReady = name.trim() !== "" && pin.length > 0 && from.deviceName !== "";
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    if (isReady) void entering.enter(() => device.desk.signIn({ name: name.trim(), pin, ...from }));
+    if (isReady) void entering.enter(() => device.desk.signIn({ name: name.trim(), pin, ...from }), pin);
   };
   const takePasskey = () => void entering.enter(() => device.desk.signInWithPasskey(from));
   return (
@@ -101,7 +107,7 @@ function SignInForm({ entering, people }: SignInFormProps) {
         isBusy={entering.isBusy}
         onChoose={({ name, pin }) => {
           const demo = { device: device.id, deviceName: from.deviceName || "Demo device" };
-          void entering.enter(() => device.desk.signIn({ name, pin, ...demo }));
+          void entering.enter(() => device.desk.signIn({ name, pin, ...demo }), pin);
         }}
       />
     </div>

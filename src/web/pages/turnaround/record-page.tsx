@@ -1,13 +1,14 @@
 import { useParams, useSearchParams } from "wouter";
 import type { Turnaround } from "#readiness";
 import { useStation } from "../../device/index.ts";
-import { EmptyState, Page, PaperLink, Section, Timestamp } from "../../parts/index.ts";
-import { findKitEver, nameOf, type KitAtHand } from "./at-hand.ts";
-import { ClosedNews } from "./closed-news.tsx";
-import { RecordFindings } from "./record-findings.tsx";
-import { RecordLines } from "./record-lines.tsx";
-import { NoSuchKit } from "./turnaround-page.tsx";
-import "./record.css";
+import { EmptyState, Page, Section, Timestamp } from "../../parts/index.ts";
+import { PaperLink } from "../../parts/paper-link.tsx";
+import { findKitEver, nameOf, type KitAtHand } from "../../kit-view/at-hand.ts";
+import { ClosedNews } from "./runner/closed-news.tsx";
+import { RecordFindings } from "./record/record-findings.tsx";
+import { RecordLines } from "./record/record-lines.tsx";
+import { NoSuchKit } from "../../kit-view/no-such-kit.tsx";
+import "./record/record.css";
 
 /** What one turnaround did and saw: lines, people, times, findings, photos, seal. */
 export default function RecordPage() {

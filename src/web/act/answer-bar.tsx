@@ -1,0 +1,47 @@
+import type { Check } from "#kit";
+import { Button, GloveRow } from "../parts/index.ts";
+import type { Reading } from "./typed-reading.ts";
+import { saySeen } from "#readiness";
+import type { OneTap } from "./one-tap.ts";
+import { writeValue } from "./reading.ts";
+
+interface AnswerBarProps {
+  readonly check: Check | undefined;
+  readonly reading: Reading;
+  /** A right answer that needs nothing typed. */
+  readonly oneTap?: OneTap | undefined;
+  /** The step's own words where it has no check. */
+  readonly done?: string | undefined;
+  /** Why it cannot be answered as seen yet, in place of that button: its clock, pulls or prime come first. */
+  readonly held?: string | undefined;
+  readonly onSeen: () => void;
+  readonly onWrong: () => void;
+  readonly onNotPossible: () => void;
+}
+
+/** The three answers, for gloves: what was seen in words, found wrong, not possible. */
+export function AnswerBar({ check, reading, oneTap, done, held, onSeen, onWrong, onNotPossible }: AnswerBarProps) {
+  const outside = reading.kind === "read" && !reading.judgement.right;
+  return (
+    <fieldset className="answer-bar">
+      <legend className="for-readers-only">Answer</legend>
+      {held !== undefined && <p className="for-readers-only">{held}</p>}
+      {!outside && held === undefined && (
+        <Button kind="primary" wide onPress={onSeen}>
+          {oneTap?.words ?? done ?? seenWords(check, reading)}
+        </Button>
+      )}
+      <GloveRow>
+        <Button kind="primary" tone="grave" onPress={onWrong}>
+          {outside ? `Found wrong: ${writeValue(reading.value)}` : "Found wrong"}
+        </Button>
+        <Button onPress={onNotPossible}>Not possible</Button>
+      </GloveRow>
+    </fieldset>
+  );
+}
+
+/** "Seen: 55 cm" once read; otherwise what the check wants to see. */
+function seenWords(check: Check | undefined, reading: Reading): string {
+  return reading.kind === "read" ? `Seen: ${writeValue(reading.value)}` : saySeen(check);
+}

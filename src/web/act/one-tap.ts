@@ -1,0 +1,55 @@
+import type { Check } from "#kit";
+import { isSameSeal, saySeen, type Value } from "#readiness";
+import { matchRecord } from "./reading.ts";
+import type { Typed } from "./typed-reading.ts";
+
+/** A right answer that one tap gives without anything typed: what its button says, and the reading it stands for. */
+export interface OneTap {
+  readonly words: string;
+  readonly value?: Value;
+}
+
+/** What else is known where a check is asked. */
+export interface Known {
+  readonly recordedSeal?: string | undefined;
+  /** The seal as it was read and entered when this turnaround was opened. */
+  readonly openedSeal?: string | undefined;
+  /** The same check as it was answered at an earlier line of this turnaround. */
+  readonly earlier?: Value | undefined;
+  /** It is measured once, and was. */
+  readonly isMeasured?: boolean;
+}
+
+/**
+ * The right answer as a button of its own: "Seen: 4 tight straps, all". The button says what was seen; nobody sees it
+ * in a box beforehand. Nothing is offered once something was typed that it would write over.
+ */
+export function oneTapOf(check: Check | undefined, typed: Typed, known: Known): OneTap | undefined {
+  if (check?.kind === "count" && !typed.count) return allOf(check);
+  if (check?.kind === "measure" && known.isMeasured && !typed.typed) return { words: saySeen(check) };
+  if (check?.kind !== "match") return undefined;
+  return check.against === undefined ? sameTwice(typed, known.earlier) : asOpened(typed, known);
+}
+
+/** "Seen: 4 tight straps, all". */
+export function allOf({ exactly, of }: Check & { readonly kind: "count" }): OneTap {
+  return { words: `Seen: ${exactly} ${of}${exactly > 1 ? ", all" : ""}`, value: { kind: "count", count: exactly } };
+}
+
+/** The first is read and entered; that the second reads the same is said, not typed again. */
+function sameTwice({ first = "", second = "" }: Typed, earlier: Value | undefined): OneTap | undefined {
+  const read = first.trim();
+  if (read === "" && second.trim() === "" && earlier?.kind === "match" && earlier.first === earlier.second) {
+    return { words: `Both read ${earlier.first}, as before`, value: earlier };
+  }
+  if (read === "" || second.trim() !== "") return undefined;
+  return { words: `Both read ${read}`, value: { kind: "match", first: read, second: read } };
+}
+
+/** The seal was read minutes ago, when the kit was opened, and agreed with the record. */
+function asOpened({ first = "" }: Typed, { recordedSeal, openedSeal }: Known): OneTap | undefined {
+  if (first.trim() !== "" || recordedSeal === undefined || openedSeal === undefined) return undefined;
+  if (!isSameSeal(openedSeal, recordedSeal)) return undefined;
+  const value = matchRecord(openedSeal, recordedSeal);
+  return value && { words: `Seen: ${openedSeal}, as read at the opening`, value };
+}

@@ -1,0 +1,45 @@
+import { describe, expect, it } from "vitest";
+import type { Pattern, StepTimer } from "#kit";
+import { SAMPLE, sampleMark, sampleTurnaround } from "../kit-view/sample.ts";
+import { readRunning, runningTimers, sayLeft, sayPulls, sayReached } from "./timers.ts";
+
+const STARTED = "2026-03-14T09:00:00+00:00";
+
+function withTimer(timer: StepTimer): Pattern {
+  const stages = SAMPLE.stages.map((stage) => ({
+    ...stage,
+    steps: stage.steps.map((step) => (step.id === "vent" ? { ...step, timer } : step)),
+  }));
+  return { ...SAMPLE, stages };
+}
+
+const running = { ...sampleTurnaround(), timers: { vent: { started: STARTED, mark: sampleMark(0) } } };
+
+describe("clocks running in a turnaround", () => {
+  it("finds those started and not stopped, with their limit", () => {
+    const found = runningTimers(withTimer({ kind: "wait", atLeast: 120 }), running);
+    expect(found).toMatchObject([{ started: STARTED, limit: 120, what: "wait" }]);
+    const stopped = { ...running, timers: { vent: { seconds: 125, reached: true, mark: sampleMark(2) } } };
+    expect(runningTimers(withTimer({ kind: "wait", atLeast: 120 }), stopped)).toEqual([]);
+  });
+
+  it("calls the person at the most a prime may take", () => {
+    const [prime] = runningTimers(withTimer({ kind: "prime", atMost: 60 }), running);
+    expect(sayReached(prime!)).toBe("No water yet: stop and look for air leaks.");
+    expect(readRunning(prime!, Date.parse(STARTED) + 61_000)).toMatchObject({ reached: true, over: 1 });
+  });
+
+  it("says what is left and how far over", () => {
+    expect(sayLeft({ seconds: 10, left: 110, reached: false, over: 0 })).toBe("1 min 50 s left");
+    expect(sayLeft({ seconds: 120, left: 0, reached: true, over: 0 })).toBe("reached");
+    expect(sayLeft({ seconds: 325, left: 0, reached: true, over: 205 })).toBe("3 min 25 s over");
+  });
+});
+
+describe("pulls", () => {
+  it("counts down to the pulls allowed, then says the engine needs service", () => {
+    expect(sayPulls(2, { kind: "pulls", atMost: 6 })).toBe("4 more allowed.");
+    expect(sayPulls(6, { kind: "pulls", atMost: 6 })).toContain("needs service");
+    expect(sayPulls(0, { kind: "pulls", atMost: 6 })).toBe("Tap once for every pull.");
+  });
+});

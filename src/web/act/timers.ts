@@ -1,0 +1,58 @@
+import type { Pattern, Step, StepTimer } from "#kit";
+import type { Turnaround } from "#readiness";
+import { type Elapsed, readTimer, sayDuration } from "../timing/index.ts";
+
+/** A clock that runs in a turnaround, at whatever line the person now is. */
+export interface RunningTimer {
+  readonly step: Step;
+  readonly started: string;
+  /** Seconds after which the person is called: a wait or run is over, a prime has taken too long. */
+  readonly limit: number;
+  readonly what: "wait" | "run" | "prime" | "timed";
+}
+
+/** Every clock running in a turnaround, in the pattern's order. */
+export function runningTimers(pattern: Pattern, turnaround: Turnaround): readonly RunningTimer[] {
+  const steps = pattern.stages.flatMap((stage) => stage.steps);
+  return steps.flatMap((step) => {
+    const started = turnaround.timers[step.id]?.started;
+    return started === undefined ? [] : [{ step, started, ...limitOf(step, pattern) }];
+  });
+}
+
+function limitOf(step: Step, pattern: Pattern): Pick<RunningTimer, "limit" | "what"> {
+  const timer = step.timer;
+  if (timer?.kind === "prime") return { limit: timer.atMost, what: "prime" };
+  if (timer?.kind === "wait" || timer?.kind === "run") return { limit: timer.atLeast, what: timer.kind };
+  const timed = pattern.checks.find((check) => check.kind === "timed" && step.checks.includes(check.id));
+  const limit = timed?.kind === "timed" ? (timed.atMost ?? timed.atLeast ?? 0) : 0;
+  return { limit, what: "timed" };
+}
+
+/** What to say aloud when a clock reaches its limit. */
+export function sayReached(timer: RunningTimer): string {
+  const words: Readonly<Record<RunningTimer["what"], string>> = {
+    wait: `The wait at line ${timer.step.line} is over.`,
+    run: `The run at line ${timer.step.line} has lasted long enough.`,
+    prime: "No water yet: stop and look for air leaks.",
+    timed: `Line ${timer.step.line} has reached its limit.`,
+  };
+  return words[timer.what];
+}
+
+/** How a clock stands, in words: what is left, or how far past. */
+export function sayLeft(elapsed: Elapsed): string {
+  if (!elapsed.reached) return `${sayDuration(elapsed.left)} left`;
+  return elapsed.over < 1 ? "reached" : `${sayDuration(elapsed.over)} over`;
+}
+
+/** A clock as it stands at an instant. */
+export function readRunning(timer: RunningTimer, now: number): Elapsed {
+  return readTimer(timer.started, now, timer.limit);
+}
+
+/** What counted pulls mean against what the engine is allowed. */
+export function sayPulls(pulls: number, timer: StepTimer & { readonly kind: "pulls" }): string {
+  if (pulls >= timer.atMost) return `${pulls} pulls and no start: stop. The engine needs service.`;
+  return pulls === 0 ? "Tap once for every pull." : `${timer.atMost - pulls} more allowed.`;
+}

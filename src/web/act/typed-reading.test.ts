@@ -1,0 +1,55 @@
+import { describe, expect, it } from "vitest";
+import { sampleCheck, sampleMark } from "../kit-view/sample.ts";
+import { assembleReading, type Typed } from "./typed-reading.ts";
+
+const around = { today: "2026-03-14", units: "metric" } as const;
+const read = (check: string, typed: Typed) => assembleReading(sampleCheck(check), typed, around);
+const readSeal = (first: string, recordedSeal?: string) =>
+  assembleReading(sampleCheck("seal"), { first, second: first }, { ...around, recordedSeal });
+
+describe("readings as typed", () => {
+  it("asks nothing where the eye judges", () => {
+    expect(read("torch-lights", {})).toEqual({ kind: "none" });
+    expect(assembleReading(undefined, {}, around)).toEqual({ kind: "none" });
+  });
+
+  it("says what is still missing, and takes nothing for granted", () => {
+    expect(read("bands", {})).toMatchObject({ missing: "Count the bands and enter how many." });
+    expect(read("number", { first: "07", second: "  " }).kind).toBe("incomplete");
+    expect(read("cord", { quantity: "long" }).kind).toBe("incomplete");
+    expect(read("cells-date", {}).kind).toBe("incomplete");
+  });
+
+  it("takes zero counted for a reading, not for nothing", () => {
+    expect(read("bands", { count: "0" })).toMatchObject({ value: { count: 0 }, judgement: { right: false } });
+  });
+
+  it("keeps the words typed beside the SI value", () => {
+    const reading = read("cord", { quantity: "55 cm" });
+    expect(reading).toMatchObject({ kind: "read", value: { text: "55 cm", dimension: "length" } });
+    expect(reading.kind === "read" && reading.value.kind === "quantity" && reading.value.si).toBeCloseTo(0.55, 12);
+  });
+
+  it("holds the seal against the record, of which nothing is typed", () => {
+    expect(readSeal("dk 0417", "DK0417")).toMatchObject({ value: { second: "DK0417" }, judgement: { right: true } });
+    const wrong = readSeal("DK417", "DK0417");
+    expect(wrong).toMatchObject({ judgement: { right: false, words: "They differ: the seal and the record." } });
+    expect(readSeal(" ", "DK0417")).toMatchObject({ missing: "Read and enter: the seal." });
+  });
+
+  it("keeps a seal's number where none stands on record, and says that it compared nothing", () => {
+    expect(readSeal("DK0417")).toMatchObject({
+      value: { kind: "text", text: "DK0417" },
+      judgement: { words: expect.stringContaining("None stands on record") },
+    });
+  });
+
+  it("takes a timed check's reading from the clock", () => {
+    const timed = { ...sampleCheck("bands"), kind: "timed", atMost: 60 } as const;
+    const timer = { seconds: 75, mark: sampleMark(1) };
+    expect(assembleReading(timed, {}, { ...around, timer })).toMatchObject({
+      value: { si: 75, text: "1 min 15 s" },
+      judgement: { right: false },
+    });
+  });
+});

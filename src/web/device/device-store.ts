@@ -1,2 +1,0 @@
-/** What this device keeps on its own disk: the station's lines, its own not yet sent, photos, and notes. */
-export type { BrowserStore as DeviceStore, OutboxLine, UnsentPhoto } from "#store/browser";

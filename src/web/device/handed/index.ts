@@ -1,0 +1,2 @@
+export type { HandedLine, Known, Sorted } from "./handed-lines.ts";
+export { dropHanded, isOtherThan, putHanded, readHanded, waitingForHanded } from "./handed-shelf.ts";

@@ -1,0 +1,80 @@
+import "fake-indexeddb/auto";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { openBrowserStore, type BrowserStore } from "#store/browser";
+import { ServerDoor } from "./server-door.ts";
+import type { Reach } from "./reach.ts";
+import { SyncRunner } from "./sync-runner.ts";
+
+/** A network to a station that answers everything with nothing new, until it is cut. */
+class Network {
+  isCut = false;
+  readonly asked: string[] = [];
+
+  readonly fetch: typeof fetch = async (address) => {
+    const path = String(address).split("?")[0]!;
+    this.asked.push(path);
+    if (this.isCut) throw new TypeError("no network");
+    const answers: Record<string, unknown> = {
+      "/api/patterns": { patterns: [] },
+      "/api/log/pull": { entries: [], more: false, epoch: "first", heads: [], apart: [] },
+    };
+    return Response.json(answers[path] ?? {});
+  };
+}
+
+describe("sending and fetching", () => {
+  let store: BrowserStore;
+  let network: Network;
+  let runner: SyncRunner;
+  let reached: ((reach: Reach) => void)[];
+  let running: Promise<void>;
+
+  beforeEach(async () => {
+    store = await openBrowserStore(`sync-${Math.floor(performance.now() * 1000)}`);
+    network = new Network();
+    reached = [];
+    runner = new SyncRunner({
+      door: new ServerDoor(network.fetch),
+      store,
+      who: { person: "ana", device: "tablet" },
+      onChange: async () => undefined,
+      onPatterns: async () => undefined,
+      clockAhead: () => undefined,
+      onReach: (reach) => reached.shift()?.(reach),
+      now: () => "2027-03-14T10:00:00.000Z",
+      onPutBack: async () => undefined,
+      onFlaw: () => undefined,
+    });
+  });
+
+  afterEach(async () => {
+    runner.stop();
+    await running;
+    await store.close();
+  });
+
+  const nextReach = () => new Promise<Reach>((resolve) => reached.push(resolve));
+
+  /** Lets the runner look once more and tells what it asked. */
+  async function look(): Promise<{ readonly reach: Reach["kind"]; readonly asked: readonly string[] }> {
+    network.asked.length = 0;
+    const heard = nextReach();
+    runner.wake();
+    const { kind } = await heard;
+    return { reach: kind, asked: [...network.asked] };
+  }
+
+  test("SYNC-11 asks something small first after a failure, and everything once that is answered", async () => {
+    const first = nextReach();
+    running = runner.run();
+    expect((await first).kind).toBe("online");
+
+    network.isCut = true;
+    expect(await look()).toEqual({ reach: "offline", asked: ["/api/log/pull"] });
+    expect(await look()).toEqual({ reach: "offline", asked: ["/api/health"] });
+
+    network.isCut = false;
+    expect(await look()).toEqual({ reach: "online", asked: ["/api/health", "/api/log/pull"] });
+    expect(await look()).toEqual({ reach: "online", asked: ["/api/log/pull"] });
+  });
+});

@@ -1,0 +1,33 @@
+import { useId } from "react";
+import type { Source } from "./stock-view.ts";
+
+interface FromShelfProps {
+  readonly sources: readonly Source[];
+  /** Key of a source; undefined until one is chosen. */
+  readonly value: string | undefined;
+  readonly onChange: (key: string | undefined) => void;
+}
+
+/** Where the new one comes from. Nothing is shown for an item without a part. */
+export function FromShelf({ sources, value, onChange }: FromShelfProps) {
+  const id = useId();
+  if (sources.length === 0) return null;
+  return (
+    <label className="field" htmlFor={id}>
+      <span className="field-label">Where the new one came from</span>
+      <select
+        id={id}
+        className="field-input"
+        value={value ?? ""}
+        onChange={({ target }) => onChange(target.value === "" ? undefined : target.value)}
+      >
+        {value === undefined && <option value="">Read the lot on it, and choose</option>}
+        {sources.map(({ key, label }) => (
+          <option key={key} value={key}>
+            {label}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}

@@ -1,0 +1,66 @@
+import { useState } from "react";
+import { itemNamed } from "#kit";
+import type { Fitted } from "#readiness";
+import { Button, ErrorBox, TextField } from "../../parts/index.ts";
+import { DateField } from "../../parts/fields/date-field.tsx";
+import { NumberField } from "../../parts/fields/number-field.tsx";
+import { FromShelf } from "../../kit-view/from-shelf.tsx";
+import { plainSource, sourcesFor, stockIn } from "../../kit-view/stock-view.ts";
+import { useSaving } from "../../act/use-saving.ts";
+import type { ActingOnFinding } from "./about-finding.ts";
+
+/** Replaced: with which part, how many, and the date it carries. */
+export function ReplacedForm({ at, acts, finding }: ActingOnFinding) {
+  const item = itemNamed(at.pattern, finding.item);
+  const needsDate = item?.life.kind === "printed";
+  const saving = useSaving();
+  const sources = sourcesFor(at.view, stockIn(at.view), at.kit, finding.item);
+  const [chosen, setChosen] = useState<string>();
+  const source = sources.find(({ key }) => key === (chosen ?? plainSource(sources)));
+  const isSourced = sources.length === 0 || source !== undefined;
+  const [part, setPart] = useState(item?.part ?? item?.name ?? "");
+  const [quantity, setQuantity] = useState<number>();
+  const [printed, setPrinted] = useState<string>();
+  const [tried, setTried] = useState(false);
+  const save = () => {
+    setTried(true);
+    if (part.trim() === "" || quantity === undefined || !isSourced || (needsDate && printed === undefined)) return;
+    const lot = source?.drawn?.lot;
+    const dated = { ...(printed !== undefined && { printed }), ...(lot !== undefined && { batch: lot }) };
+    const fitted: Fitted = { item: finding.item, fitted: at.view.today, quantity, ...dated };
+    const from = source?.drawn ? { drawn: source.drawn } : {};
+    const remedy = { finding: finding.id, how: "replaced", part: part.trim(), quantity, fitted, ...from } as const;
+    void saving.save(() => acts.remedy(remedy));
+  };
+  return (
+    <>
+      <TextField
+        label="With which part"
+        value={part}
+        onChange={setPart}
+        {...(tried && part.trim() === "" && { fault: "Name the part." })}
+      />
+      <NumberField
+        label="How many"
+        value={quantity}
+        onChange={setQuantity}
+        least={1}
+        {...(tried && quantity === undefined && { fault: "Write how many." })}
+      />
+      {needsDate && (
+        <DateField
+          label="Date printed on it"
+          value={printed}
+          onChange={setPrinted}
+          {...(tried && printed === undefined && { fault: "Read the date printed on the new one." })}
+        />
+      )}
+      <FromShelf sources={sources} value={source?.key} onChange={setChosen} />
+      {tried && !isSourced && <p className="field-fault">Say which lot it is of.</p>}
+      <ErrorBox error={saving.error} title="Not saved" />
+      <Button kind="primary" wide onPress={save}>
+        Replaced today: now prove it
+      </Button>
+    </>
+  );
+}

@@ -1,0 +1,72 @@
+import { useState } from "react";
+import { findTyped, readLabel } from "#station";
+import { LazyReader, useCamera } from "../camera/index.ts";
+import { useStation } from "../device/index.ts";
+import { Button, ButtonRow, Notice, TextField } from "../parts/index.ts";
+import "./read-label.css";
+
+interface ReadLabelProps {
+  readonly hint: string;
+  /** A kit that this device knows was read. @returns why it cannot be meant here */
+  readonly onKit: (kit: string) => string | undefined;
+  /** A shelf was read; without it a shelf's label is said not to be meant here. */
+  readonly onShelf?: (place: string, shelf: string) => string | undefined;
+}
+
+/** A label read by the camera, or its number typed: the camera is asked for only once it is wanted. */
+export function ReadLabel({ hint, onKit, onShelf }: ReadLabelProps) {
+  const { kits } = useStation();
+  const [isOpen, setOpen] = useState(false);
+  const [typed, setTyped] = useState("");
+  const [fault, setFault] = useState<string>();
+  const done = (why: string | undefined) => {
+    setFault(why);
+    if (why === undefined) setOpen(false);
+  };
+  const take = (texts: readonly string[]) => {
+    const [label] = texts.flatMap((text) => readLabel(text) ?? []);
+    if (label === undefined) return setFault("That code is not the label of a kit or a shelf.");
+    if (label.kind === "shelf")
+      return done(onShelf ? onShelf(label.place, label.shelf) : "That is the label of a shelf.");
+    const kit = kits.find(({ id }) => id === label.kit);
+    done(kit ? onKit(kit.id) : "This device knows no kit of that label.");
+  };
+  const find = () => {
+    const kit = findTyped(kits, typed);
+    done(kit ? onKit(kit.id) : "No kit, or more than one, has that serial or name.");
+  };
+  if (!isOpen) {
+    return (
+      <div>
+        <Button onPress={() => setOpen(true)}>Read a label</Button>
+      </div>
+    );
+  }
+  return (
+    <section className="label-reader" aria-label="Read a label">
+      <p>{hint}</p>
+      <LabelCamera onCodes={take} />
+      <TextField label="Or type the serial or the name" value={typed} onChange={setTyped} isShort limit={80} />
+      {fault !== undefined && <Notice tone="attention" title={fault} isNews />}
+      <ButtonRow>
+        <Button isDisabled={typed.trim() === ""} onPress={find}>
+          Find it
+        </Button>
+        <Button kind="quiet" onPress={() => setOpen(false)}>
+          Leave it
+        </Button>
+      </ButtonRow>
+    </section>
+  );
+}
+
+/** What the camera sees; without one it says why, and the number is typed. */
+function LabelCamera({ onCodes }: { readonly onCodes: (texts: readonly string[]) => void }) {
+  const [reader] = useState(() => new LazyReader());
+  const { video, state } = useCamera(async (picture) => {
+    const texts = await reader.read(picture);
+    if (texts.length > 0) onCodes(texts);
+  });
+  if (state.kind === "none") return <p className="quiet">{state.because}</p>;
+  return <video ref={video} className="label-video" muted playsInline aria-label="What the camera sees" />;
+}

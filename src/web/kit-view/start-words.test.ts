@@ -1,0 +1,81 @@
+import { describe, expect, it } from "vitest";
+import type { StartRecord } from "#station";
+import {
+  sayCommon,
+  sayDays,
+  sayEnough,
+  sayHidden,
+  sayNext,
+  sayOfTen,
+  sayRecord,
+  sayRests,
+  sayTonight,
+} from "./start-words.ts";
+
+const record = (more: Partial<StartRecord>): StartRecord => ({
+  demands: [],
+  failures: 0,
+  asked: [],
+  failing: { mean: 0.05, p05: 0.01, p50: 0.04, p95: 0.12 },
+  openings: 0,
+  others: 0,
+  ...more,
+});
+const asked = (count: number) =>
+  Array.from({ length: count }, (_, i) => ({
+    at: `2027-01-${10 + i}T00:00:00Z`,
+    on: "turnaround" as const,
+    worked: true,
+  }));
+
+describe("words about starting", () => {
+  it("tell a range of ten, and never promise: its upper word is open, no percentage, never safe or sure", () => {
+    const all = [
+      record({}),
+      record({ demands: asked(3), openings: 12, failing: { mean: 0.2, p05: 0.01, p50: 0.1, p95: 0.5 } }),
+    ];
+    for (const one of all)
+      expect([sayOfTen(one), sayRecord(one), sayNext(one), sayRests(one)].join(" ")).not.toMatch(
+        /%|\bsafe|\bsure\b|certain|always/,
+      );
+    expect(sayOfTen(all[0]!)).toBe("between 8 and 10 of 10 times");
+  });
+
+  it("say how many openings it would take where there is too little", () => {
+    expect(sayNext(record({ openings: 12 }))).toMatch(/Too little to tell.*about 12 more openings/);
+  });
+
+  it("tell the record as it is", () => {
+    expect(sayRecord(record({}))).toMatch(/Nobody has asked/);
+    expect(sayRecord(record({ demands: asked(1) }))).toBe("Asked to start 1 time, it started every time.");
+    expect(sayRecord(record({ demands: asked(5), failures: 1 }))).toBe("Asked to start 5 times, it failed once.");
+  });
+});
+
+const tonight = (p05: number, p50: number, p95: number) => ({ days: 100, working: { mean: p50, p05, p50, p95 } });
+
+describe("words about tonight", () => {
+  it("are a word and a range of ten", () => {
+    expect(sayTonight(tonight(0.92, 0.97, 0.995))).toBe("Very likely to start tonight: 9 to 10 times in 10");
+    expect(sayTonight(tonight(0.71, 0.85, 0.93))).toBe("Likely to start tonight: 7 to 9 times in 10");
+    expect(sayTonight(tonight(0.3, 0.4, 0.55))).toBe("Doubtful to start tonight: 3 to 5 times in 10");
+    expect(sayTonight(tonight(0.2, 0.7, 0.95))).toBe(
+      "Too little to tell whether it starts tonight: 2 to 9 times in 10",
+    );
+  });
+
+  it("say of a place how many, and what they share", () => {
+    const common = [{ kind: "fuel" as const, key: "fuel x", of: "fuel", kits: ["a", "b"] }];
+    const enough = { least: 2, of: 3, chance: { p05: 0.82, p50: 0.9, p95: 0.97 }, common, untold: [] };
+    expect(sayEnough(enough)).toBe("at least 2 of 3 start tonight 8 to 10 times in 10");
+    expect(sayCommon(enough, (kit) => kit.toUpperCase(), String)).toEqual(["A, B share fuel of one delivery."]);
+  });
+
+  it("say how long since the proof, and what the fall rests on", () => {
+    expect([10, 120, 800].map(sayDays)).toEqual(["10 days", "4 months", "2.2 years"]);
+    expect(sayHidden(record({}))).toMatch(/cannot be told/);
+    const unseen = { found: 1, lay: 3e7, looks: 2 };
+    const hidden = { mean: 1 / (10 * 365.25 * 86_400), spread: [], from: "fleet" as const };
+    expect(sayHidden(record({ unseen, hidden }))).toMatch(/Opened 2 times.*had 1 fault .*about 1 fault comes unseen/);
+  });
+});

@@ -1,0 +1,43 @@
+import type { KitState } from "#readiness";
+import { enoughTonight, StartBook, tonightOf, type EnoughTonight } from "#station";
+import type { StationView } from "../../../device/index.ts";
+import { sayCommon, sayEnough, sayTonight } from "../../../kit-view/start-words.ts";
+
+/** What the board says of starting: fetched and worked out after the board itself stands. */
+export interface Starts {
+  /** Of one kit; undefined where nothing can be told of it. */
+  ofKit(kit: KitState): string | undefined;
+  /** Of the ready kits of a place, and what they have in common. */
+  ofPlace(
+    ready: readonly KitState[],
+    least: number,
+  ): { readonly words: string; readonly common: readonly string[] } | undefined;
+}
+
+/** Reads starts off a view. The book keeps what it counted from one view to the next. */
+export function startsFrom(book: StartBook, view: StationView): Starts {
+  const now = `${view.today}T12:00:00Z`;
+  return {
+    ofKit: (kit) => {
+      const tonight = tonightOf(book.read(kit, view), now);
+      return tonight && sayTonight(tonight);
+    },
+    ofPlace: (ready, least) => {
+      const enough = enoughTonight(book, ready, least, view, now);
+      return enough && { words: sayEnough(enough), common: commonWords(enough, view) };
+    },
+  };
+}
+
+/** An empty book. */
+export function newBook(): StartBook {
+  return new StartBook();
+}
+
+function commonWords(enough: EnoughTonight, view: StationView): readonly string[] {
+  const nameOfKit = (id: string) => view.kits.find((kit) => kit.id === id)?.name ?? id;
+  const people = new Map(view.people.map(({ id, name }) => [id, name]));
+  const items = [...view.patterns.values()].flatMap(({ items: all }) => all);
+  const nameOf = (of: string) => people.get(of) ?? items.find(({ id }) => id === of)?.name ?? of;
+  return sayCommon(enough, nameOfKit, nameOf);
+}

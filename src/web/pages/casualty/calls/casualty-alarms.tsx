@@ -1,0 +1,44 @@
+import type { CasualtyState } from "#readiness";
+import { useArming, useNow } from "../../../timing/index.ts";
+import { believableOf } from "#questions";
+import { callingOf, duesOf } from "./due.ts";
+import { RefuelCall, SoundCall } from "./due-calls.tsx";
+import { useWatched } from "../../../watched/index.ts";
+import { SoundingClock } from "../soundings/sounding-clock.tsx";
+import { levelInHand, soundingClocks } from "../soundings/sounding-clocks.ts";
+import { putOffCalls } from "./put-off.ts";
+import { silencedAlarms } from "./silenced.ts";
+
+interface AlarmsProps {
+  readonly open: readonly CasualtyState[];
+}
+
+/** Watches every space and every running pump of each open casualty, and calls over whatever page is shown. */
+export default function CasualtyAlarms({ open }: AlarmsProps) {
+  const casualties = open.map((one) => believableOf(one).casualty);
+  return (
+    <>
+      {casualties.flatMap((casualty) =>
+        casualty.spaces.map(({ id }) => <SoundingClock key={`${casualty.id} ${id}`} casualty={casualty} space={id} />),
+      )}
+      <Calls open={casualties} />
+    </>
+  );
+}
+
+function Calls({ open }: AlarmsProps) {
+  const now = useNow(true);
+  const clocks = useWatched(soundingClocks);
+  const heldBack = {
+    silenced: useWatched(silencedAlarms),
+    putOff: useWatched(putOffCalls),
+    tapped: useWatched(levelInHand),
+  };
+  useArming();
+  const dues = open.flatMap((casualty) => duesOf(casualty, clocks, now)).sort((one, other) => one.at - other.at);
+  const due = callingOf(dues, heldBack, now);
+  const casualty = open.find(({ id }) => id === due?.casualty);
+  if (!due || !casualty) return null;
+  const Call = due.task.kind === "refuel" ? RefuelCall : SoundCall;
+  return <Call key={due.key} due={due} casualty={casualty} now={now} />;
+}

@@ -1,0 +1,118 @@
+import type { OnSceneAnswer } from "#questions";
+import type { CasualtyOutcome } from "#readiness";
+import { closeCasualty, setPump } from "#station";
+import { useState } from "react";
+import { Button, Section, TextField } from "../../../parts/index.ts";
+import { OUTCOMES } from "../outcomes.ts";
+import { PickRow } from "../../../parts/pick-row.tsx";
+import { useSheet } from "../sheet/use-sheet.ts";
+import { deliveredOf } from "./delivered.ts";
+import { isAllSaid, leftOf, stillThere, type Said } from "./left-aboard.ts";
+
+const OPTIONS = (Object.keys(OUTCOMES) as CasualtyOutcome[]).map((id) => ({ id, words: OUTCOMES[id] }));
+const NOTHING: Said = new Map();
+
+/** Closes the sheet, once it was said of every running pump and every kit aboard what becomes of it. */
+export function ClosePart({ answer }: { readonly answer: OnSceneAnswer | undefined }) {
+  const { casualty, view, isBusy } = useSheet();
+  const [outcome, setOutcome] = useState<CasualtyOutcome>();
+  const [note, setNote] = useState("");
+  const [pumps, setPumps] = useState(NOTHING);
+  const [kits, setKits] = useState(NOTHING);
+  const there = stillThere(casualty, view.kits);
+  const close = useClosing(pumps, kits, answer);
+  const isReady = outcome !== undefined && isAllSaid(there, pumps, kits);
+  return (
+    <Section title="Close the sheet">
+      <PickRow label="How did it end?" options={OPTIONS} picked={outcome} onPick={setOutcome} />
+      {outcome !== undefined && (
+        <>
+          <Each of={there.running.map(({ pump, name }) => [pump, name])} words={RUNS} said={pumps} onSay={setPumps} />
+          <Each of={there.aboard.map(({ id, name }) => [id, name])} words={STAYS} said={kits} onSay={setKits} />
+        </>
+      )}
+      <TextField label="Note, if any" value={note} onChange={setNote} isLong />
+      <Button
+        wide
+        tone="grave"
+        isBusy={isBusy}
+        isDisabled={!isReady}
+        onPress={() => outcome !== undefined && void close(outcome, note.trim())}
+      >
+        Close the sheet
+      </Button>
+    </Section>
+  );
+}
+
+interface TwoWays {
+  readonly asks: string;
+  readonly stays: string;
+  readonly goes: string;
+}
+
+const RUNS: TwoWays = { asks: "by the log it runs", stays: "Left running", goes: "Stopped" };
+const STAYS: TwoWays = { asks: "aboard", stays: "Stays aboard", goes: "Comes with us" };
+
+interface EachProps {
+  readonly of: readonly (readonly [id: string, name: string])[];
+  readonly words: TwoWays;
+  readonly said: Said;
+  readonly onSay: (said: Said) => void;
+}
+
+/** One question of each: does it stay? */
+function Each({ of, words: { asks, stays, goes }, said, onSay }: EachProps) {
+  const options = [
+    { id: "goes", words: goes },
+    { id: "stays", words: stays },
+  ] as const;
+  return of.map(([id, name]) => {
+    const told = said.get(id);
+    const picked = told === undefined ? undefined : told ? "stays" : "goes";
+    return (
+      <PickRow
+        key={id}
+        label={`${name}, ${asks}`}
+        options={options}
+        picked={picked}
+        onPick={(way) => onSay(new Map([...said, [id, way === "stays"]]))}
+      />
+    );
+  });
+}
+
+/** Writes the pumps that were stopped, then the closing with what was left. */
+function useClosing(
+  pumps: Said,
+  kits: Said,
+  answer: OnSceneAnswer | undefined,
+): (outcome: CasualtyOutcome, note: string) => Promise<void> {
+  const { casualty, view, write } = useSheet();
+  return async (outcome, note) => {
+    const { running, aboard } = stillThere(casualty, view.kits);
+    for (const { runs: _runs, filled: _filled, ...setting } of running.filter(
+      ({ pump }) => pumps.get(pump) === false,
+    )) {
+      const words = `${setting.name} stopped`;
+      if (!(await write(words, (doing, now) => setPump(doing, now, { ...setting, running: false })))) return;
+    }
+    const leftRunning = leftOf(
+      running.map(({ pump }) => pump),
+      pumps,
+    );
+    const leftAboard = leftOf(
+      aboard.map(({ id }) => id),
+      kits,
+    );
+    const delivered = deliveredOf(casualty, answer);
+    const body = {
+      outcome,
+      ...(note !== "" && { note }),
+      ...(leftRunning.length > 0 && { leftRunning }),
+      ...(leftAboard.length > 0 && { leftAboard }),
+      ...(delivered.length > 0 && { delivered }),
+    };
+    await write("sheet closed", (doing, now) => closeCasualty(doing, now, body));
+  };
+}

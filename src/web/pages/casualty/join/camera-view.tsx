@@ -1,0 +1,52 @@
+import { useState } from "react";
+import { Notice } from "../../../parts/index.ts";
+import { LazyReader, useCamera } from "../../../camera/index.ts";
+
+/** What was gathered so far, as the screen says it. */
+export interface Progress {
+  readonly of: number;
+  readonly missing: readonly number[];
+}
+
+interface CameraViewProps {
+  readonly progress: Progress;
+  readonly onCodes: (texts: readonly string[]) => Promise<unknown>;
+}
+
+/** What the camera sees, and which codes are still wanted. */
+export function CameraView({ progress, onCodes }: CameraViewProps) {
+  const [reader] = useState(() => new LazyReader());
+  const { video, state } = useCamera(async (picture) => {
+    const texts = await reader.read(picture);
+    if (texts.length > 0) await onCodes(texts);
+  });
+  if (state.kind === "none") {
+    return (
+      <Notice tone="attention" title="No camera to read with">
+        <p>{state.because} Take photos of the codes, or use a file, below.</p>
+      </Notice>
+    );
+  }
+  return (
+    <figure className="code">
+      <video ref={video} className="code-video" muted playsInline aria-label="What the camera sees" />
+      <figcaption className="code-words" aria-live="polite">
+        <Said progress={progress} />
+      </figcaption>
+    </figure>
+  );
+}
+
+/** "3 of 7 read. Missing: 2, 5, 6, 7." */
+function Said({ progress: { of, missing } }: { readonly progress: Progress }) {
+  if (of === 0) return <>On the other device: the sheet, Hand over by code. Hold this camera over its code.</>;
+  return (
+    <>
+      <strong>
+        {of - missing.length} of {of} read.
+      </strong>{" "}
+      Missing: {missing.slice(0, 12).join(", ")}
+      {missing.length > 12 && " and more"}.
+    </>
+  );
+}

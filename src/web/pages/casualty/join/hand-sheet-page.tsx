@@ -1,0 +1,43 @@
+import { isSheetOf, type CasualtyState } from "#readiness";
+import { useState } from "react";
+import { useParams } from "wouter";
+import { useStation, type StationView, type TakenSheet } from "../../../device/index.ts";
+import { Page } from "../../../parts/index.ts";
+import { PickRow } from "../../../parts/pick-row.tsx";
+import { ReadTheirs } from "./read-theirs.tsx";
+import { ShowOurs } from "./show-ours.tsx";
+import "../casualty.css";
+import "./join.css";
+
+type Way = "show" | "read";
+
+const WAYS = [
+  { id: "show", words: "Show ours" },
+  { id: "read", words: "Read theirs" },
+] as const;
+
+/** Two devices without a network make one sheet: each shows its lines to the other, by code or by file. */
+export default function HandSheetPage() {
+  const { id } = useParams<{ readonly id?: string }>();
+  const view = useStation();
+  const [taken, setTaken] = useState<TakenSheet>();
+  const [way, setWay] = useState<Way>(id === undefined ? "read" : "show");
+  const sheet = sheetOf(view, id ?? taken?.sheet);
+  const back = sheet ? { to: `/casualty/${sheet.id}`, label: sheet.name } : { to: "/casualty", label: "Casualty" };
+  return (
+    <Page title={sheet ? "Hand over" : "Read a sheet"} back={back} frame="work">
+      <div className="casualty join">
+        {sheet && <PickRow label="Between two devices" options={WAYS} picked={way} onPick={setWay} />}
+        {sheet && way === "show" ? (
+          <ShowOurs key={sheet.id} sheet={sheet} theirs={taken?.ids} />
+        ) : (
+          <ReadTheirs taken={taken} onTaken={setTaken} onShow={() => setWay("show")} />
+        )}
+      </div>
+    </Page>
+  );
+}
+
+function sheetOf({ casualties }: StationView, id: string | undefined): CasualtyState | undefined {
+  return id === undefined ? undefined : casualties.find((one) => isSheetOf(one, id));
+}

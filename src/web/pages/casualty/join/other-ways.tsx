@@ -1,0 +1,68 @@
+import { useId, useState } from "react";
+import { LazyReader } from "../../../camera/index.ts";
+import { Button, Section, TextField, useDoing } from "../../../parts/index.ts";
+
+interface OtherWaysProps {
+  readonly onCodes: (texts: readonly string[]) => Promise<unknown>;
+  readonly onText: (text: string) => Promise<unknown>;
+}
+
+/** Longest text that can be pasted: more than the longest sheet [character]. */
+const MOST = 400_000;
+
+/** Without a camera in the page: photos of the codes, the file, or its text. */
+export function OtherWays({ onCodes, onText }: OtherWaysProps) {
+  const { isBusy, run } = useDoing();
+  const [text, setText] = useState("");
+  const open = (files: readonly File[]) =>
+    run(async () => {
+      for (const file of files) {
+        if (file.type.startsWith("image/")) await onCodes(await readPhoto(file));
+        else await onText(await file.slice(0, MOST).text());
+      }
+    });
+  return (
+    <Section title="Without the camera">
+      <FileWay isBusy={isBusy} onFiles={open} />
+      <details className="casualty-more">
+        <summary>Paste the text of the file</summary>
+        <TextField label="Text of the file" value={text} onChange={setText} isLong limit={MOST} />
+        <Button isDisabled={text.trim() === ""} isBusy={isBusy} onPress={() => void run(() => onText(text))}>
+          Take these lines
+        </Button>
+      </details>
+    </Section>
+  );
+}
+
+interface FileWayProps {
+  readonly isBusy: boolean;
+  readonly onFiles: (files: readonly File[]) => Promise<unknown>;
+}
+
+function FileWay({ isBusy, onFiles }: FileWayProps) {
+  const id = useId();
+  return (
+    <div>
+      <label className="button button-plain button-wide" htmlFor={id}>
+        {isBusy ? "Reading" : "The file, or photos of the codes"}
+      </label>
+      <input
+        id={id}
+        className="for-readers-only"
+        type="file"
+        multiple
+        accept="image/*,text/plain,.txt"
+        onChange={({ target }) => {
+          void onFiles([...(target.files ?? [])]).then(() => (target.value = ""));
+        }}
+      />
+    </div>
+  );
+}
+
+/** No code in a photo is an answer that somebody waits for, so it is read as one that is none. */
+async function readPhoto(file: File): Promise<readonly string[]> {
+  const found = await new LazyReader().read(file);
+  return found.length > 0 ? found : [`a photo without a code: ${file.name}`];
+}

@@ -1,0 +1,114 @@
+import { inUnit } from "#base";
+import { useState } from "react";
+import { useStation } from "../../../device/index.ts";
+import { Button, Section } from "../../../parts/index.ts";
+import { NumberField } from "../../../parts/fields/number-field.tsx";
+import { QuantityField } from "../../../parts/fields/quantity-field.tsx";
+import type { Call, Told } from "./before-launch.ts";
+import { PickRow } from "../../../parts/pick-row.tsx";
+import { ANOTHER, type Way } from "./our-boat.ts";
+import type { Light } from "./usable-kits.ts";
+import { sayWay } from "./way-words.ts";
+
+/** Id of the part of the page where it is told who goes. */
+export const OURS_PLACE = "ours";
+
+interface OurBoatProps {
+  readonly call: Call;
+  readonly way: Way;
+  readonly onChange: (part: Told) => void;
+}
+
+const LIGHTS = [
+  { id: "daylight", words: "By day" },
+  { id: "dark", words: "Dark" },
+  { id: "torch", words: "Dark, a torch with each kit" },
+] as const satisfies readonly { readonly id: Light; readonly words: string }[];
+
+const MAINS = [
+  { id: "yes", words: "Yes, above the water" },
+  { id: "no", words: "No, or not known" },
+] as const;
+
+/** Who goes, with what, how soon: each figure in sight, each to be changed for this call. */
+export function OurBoatPart({ call, way, onChange }: OurBoatProps) {
+  const { boats } = useStation();
+  const [isOpen, setOpen] = useState(false);
+  const options = [...boats.map(({ id, name }) => ({ id, words: name })), { id: ANOTHER, words: "Another boat" }];
+  const pick = (boat: string) =>
+    onChange({ boat, speed: undefined, launch: undefined, setUp: undefined, carries: undefined });
+  return (
+    <Section id={OURS_PLACE} title="Who goes">
+      <PickRow label="Which boat goes first?" options={options} picked={way.boat?.id ?? ANOTHER} onPick={pick} />
+      <p>
+        {sayWay(way)}
+        {way.isGuessed && " (guessed: nobody has set it)"}.
+      </p>
+      <Button isOpen={isOpen} onPress={() => setOpen(!isOpen)}>
+        {isOpen ? "Keep these figures" : "Other figures for this call"}
+      </Button>
+      {isOpen && <Figures key={way.boat?.id ?? ANOTHER} way={way} onChange={onChange} />}
+      <PickRow
+        label="Light until she is pumped"
+        options={LIGHTS}
+        picked={call.light}
+        onPick={(light) => onChange({ light })}
+      />
+      {!way.mains && (
+        <PickRow
+          label="Mains aboard her, for an electric kit?"
+          options={MAINS}
+          picked={call.herMains === true ? "yes" : "no"}
+          onPick={(id) => onChange({ herMains: id === "yes" })}
+        />
+      )}
+    </Section>
+  );
+}
+
+function Figures({ way, onChange }: Pick<OurBoatProps, "way" | "onChange">) {
+  return (
+    <>
+      <Figure label="Speed, loaded" of="speed" unit="kn" {...{ way, onChange }} />
+      <Figure label="From now until under way" of="launch" unit="min" {...{ way, onChange }} />
+      <Figure label="From alongside until water goes over the side" of="setUp" unit="min" {...{ way, onChange }} />
+      <NumberField
+        label="Kits she takes and hands over"
+        value={way.carries}
+        onChange={(carries) => onChange({ carries })}
+        least={0}
+        most={50}
+      />
+    </>
+  );
+}
+
+interface FigureProps extends Pick<OurBoatProps, "way" | "onChange"> {
+  readonly label: string;
+  readonly of: "speed" | "launch" | "setUp";
+  readonly unit: string;
+}
+
+const MOST = { speed: 60, launch: 86_400, setUp: 7_200 } as const;
+
+/** A figure that cannot be is not told on: her own stands. */
+function Figure({ label, of, unit, way, onChange }: FigureProps) {
+  const dimension = of === "speed" ? "speed" : "time";
+  const [text, setText] = useState(() => String(Number(inUnit(way[of], unit, dimension).toPrecision(4))));
+  const [isBad, setBad] = useState(false);
+  return (
+    <QuantityField
+      label={label}
+      dimension={dimension}
+      unit={unit}
+      value={text}
+      {...(isBad && { fault: of === "speed" ? "More than 0 and at most 116 kn." : `At most ${MOST[of] / 60} min.` })}
+      onChange={(next, reading) => {
+        const isWithin = reading !== undefined && reading.si <= MOST[of] && reading.si >= (of === "speed" ? 0.1 : 0);
+        setText(next);
+        setBad(reading !== undefined && !isWithin);
+        onChange({ [of]: isWithin ? reading.si : undefined });
+      }}
+    />
+  );
+}

@@ -1,0 +1,60 @@
+import { describe, expect, it } from "vitest";
+import { lengthPicks, sayBack, sayRise, sayToldHole, sayTyped, sizeFault, sizePicks, typedUnit } from "./sizes.ts";
+
+describe("sizes to tell by a word", () => {
+  it("say the figure they stand for, in the person's own unit", () => {
+    expect(sizePicks("hole", "metric").map(({ words }) => words)).toContain("Fist, 90\u00a0mm");
+    expect(sizePicks("hole", "us").map(({ words }) => words)).toContain("Fist, 3.5\u00a0in");
+    expect(lengthPicks("us")[3]).toEqual({ id: "28", words: "28 ft", si: 28 * 0.3048 });
+  });
+
+  it("can all be left unknown, and rises are per second", () => {
+    for (const kind of ["hole", "holeDepth", "water", "rising"] as const) {
+      expect(sizePicks(kind, "metric")[0]).toEqual({ id: "unknown", words: "Not known" });
+    }
+    expect(sizePicks("rising", "metric")[3]!.si).toBeCloseTo(0.1 / 120, 12);
+  });
+});
+
+describe("a size typed", () => {
+  it.each([0.5, -3, 200])("of %d m is no length an estimate is made for", (si) => {
+    expect(sizeFault("length", si)).toContain("3 to 40 m");
+  });
+
+  it("is taken where it can be one", () => {
+    expect(sizeFault("length", 9)).toBeUndefined();
+    expect(sizeFault("distance", 0)).toBeUndefined();
+    expect(sizeFault("distance", 300 * 1852)).toContain("200 nmi");
+  });
+
+  it("of water, hole and depth is held to what the question takes", () => {
+    expect(sizeFault("water", 0.4)).toBeUndefined();
+    expect(sizeFault("water", 40)).toContain("0 to 600 cm");
+    expect(sizeFault("hole", 0)).toContain("5 mm");
+    expect(sizeFault("holeDepth", 7)).toContain("6 m");
+  });
+
+  it("is read back in two units, and no finer than it is told", () => {
+    expect(sayBack("distance", 5 * 1852)).toBe("5\u00a0nmi, 9.3\u00a0km");
+    expect(sayBack("water", 0.4)).toBe("40\u00a0cm, 16\u00a0in");
+    expect(sayBack("length", 9.55)).toBe("9.55\u00a0m, 31\u00a0ft");
+    expect(sayBack("distance", 0)).toBe("0\u00a0nmi, 0\u00a0km");
+  });
+
+  it("is named in the person's own unit", () => {
+    expect(sayTyped("water", 0.4, "metric")).toBe("40\u00a0cm");
+    expect(sayTyped("water", 0.4064, "us")).toBe("16\u00a0in");
+    expect(typedUnit("distance", "us")).toBe("nmi");
+  });
+});
+
+describe("what was told, said again", () => {
+  it("has the hole as far as it was told, and the rise over two minutes", () => {
+    expect(sayToldHole({ diameter: 0.09, depth: 0.6 }, "metric")).toBe(
+      "hole 90\u00a0mm across, 0.6\u00a0m below the waterline",
+    );
+    expect(sayToldHole({ depth: 0.6 }, "us")).toBe("hole 1.97\u00a0ft below the waterline");
+    expect(sayToldHole({}, "metric")).toBeUndefined();
+    expect(sayRise(0.03 / 120, "metric")).toBe("3\u00a0cm in 2 min");
+  });
+});

@@ -1,0 +1,47 @@
+import type { KitState } from "#readiness";
+import { setPump } from "#station";
+import { Button } from "../../../parts/index.ts";
+import { useAsk } from "../../../worker/index.ts";
+import { HazardsNow } from "../hazards/hazards-now.tsx";
+import { USUAL_LIFT } from "#questions";
+import { figuresOf } from "./pump-figures.ts";
+import { useSettled } from "../sheet/use-settled.ts";
+import { useSheet } from "../sheet/use-sheet.ts";
+import { driveOf } from "./drive.ts";
+
+/** A kit that was handed over to her and is not on the sheet yet: what it is there for is to be started. */
+export function AboardRow({ kit }: { readonly kit: KitState }) {
+  const { view, isBusy } = useSheet();
+  const isSettled = useSettled();
+  const put = usePutting(kit);
+  return (
+    <section className="pump" aria-label={kit.name}>
+      <div className="pump-head">
+        <strong>{kit.name}</strong> <span>aboard, not started</span>
+      </div>
+      <div className="pump-buttons">
+        <Button kind="primary" isBusy={isBusy} isDisabled={!isSettled} onPress={() => void put(true)}>
+          Water comes
+        </Button>
+        <Button isBusy={isBusy} isDisabled={!isSettled} onPress={() => void put(false)}>
+          Not yet
+        </Button>
+      </div>
+      <HazardsNow moment={{ kind: "start", drive: driveOf(view, kit.id) }} />
+    </section>
+  );
+}
+
+/** Puts a kit on the sheet, going or not, with what it moves from her deck. */
+export function usePutting(kit: KitState): (running: boolean) => Promise<boolean> {
+  const { space, run, write } = useSheet();
+  const ask = useAsk();
+  return async (running) =>
+    run(async () => {
+      const pattern = kit.pattern.split("@", 1)[0] ?? kit.pattern;
+      const figures = await figuresOf(ask, pattern, { lift: USUAL_LIFT, throttle: 1 });
+      const setting = { pump: kit.id, kit: kit.id, name: kit.name, space, running, ...figures };
+      const words = `${kit.name} ${running ? "pumping" : "on her"}`;
+      await write(words, (doing, now) => setPump(doing, now, setting));
+    });
+}

@@ -1,0 +1,109 @@
+import type { Bodies, CasualtyState, KitState } from "#readiness";
+import { handOver, setPump } from "#station";
+import { useState } from "react";
+import { uuidv7 } from "uuidv7";
+import { useCarryOut } from "../../../device/index.ts";
+import { Button, Notice, TextField } from "../../../parts/index.ts";
+import { usePreferences } from "../../../theme/index.ts";
+import { HazardsNow } from "../hazards/hazards-now.tsx";
+import { kitChoices } from "./kit-choices.ts";
+import { sayKitDoubt } from "./kit-doubt.ts";
+import { PickRow } from "../../../parts/pick-row.tsx";
+import { otherFlowPicks } from "./pump-figures.ts";
+import { useSheet } from "../sheet/use-sheet.ts";
+import { usePutting } from "./aboard-row.tsx";
+
+type Method = Bodies["handed-over"]["method"];
+
+const METHODS: readonly { readonly id: Method; readonly words: string }[] = [
+  { id: "passed", words: "By hand" },
+  { id: "line", words: "On a line" },
+  { id: "hoisted", words: "Hoisted" },
+  { id: "dropped", words: "Dropped" },
+];
+
+const OTHER = "other";
+
+interface AddPumpProps {
+  /** Given the pump that is on her now; none where nothing was put there. */
+  readonly onDone: (pump?: string) => void;
+}
+
+/** Puts one more pump on her: a kit of ours, handed over as it goes, or a pump of somebody else's. */
+export function AddPump({ onDone }: AddPumpProps) {
+  const { casualty, view } = useSheet();
+  const [chosen, choose] = useState<string>();
+  const kits = kitChoices(view, casualty);
+  const options = [...kits.map(({ id, words }) => ({ id, words })), { id: OTHER, words: "Another pump" }];
+  const kit = view.kits.find(({ id }) => id === chosen);
+  return (
+    <section className="pump" aria-label="One more pump">
+      <PickRow label="Which?" options={options} picked={chosen} onPick={choose} />
+      {chosen === OTHER && <OtherPump onDone={onDone} />}
+      {kit && <KitPump kit={kit} onDone={onDone} />}
+      <Button kind="quiet" onPress={() => onDone()}>
+        Go back
+      </Button>
+    </section>
+  );
+}
+
+function KitPump({ kit, onDone }: AddPumpProps & { readonly kit: KitState }) {
+  const { casualty, view, run, isBusy } = useSheet();
+  const carryOut = useCarryOut();
+  const put = usePutting(kit);
+  const [method, setMethod] = useState<Method>();
+  const isAboard = kit.custody.kind === "away";
+  const doubt = sayKitDoubt(view.standings.get(kit.id));
+  const handOne = async () => {
+    if (!isAboard && method) await carryOut((doing) => handOver(doing, kit, handedTo(casualty, method)));
+  };
+  const add = async () => {
+    if ((await run(handOne)) && (await put(false))) onDone(kit.id);
+  };
+  return (
+    <>
+      {doubt !== undefined && <Notice tone="wrong" title={doubt} isNews />}
+      {!isAboard && <HazardsNow moment={{ kind: "lift" }} />}
+      {!isAboard && <PickRow label="How does it go across?" options={METHODS} picked={method} onPick={setMethod} />}
+      <Button
+        kind="primary"
+        wide
+        isBusy={isBusy}
+        isDisabled={!isAboard && method === undefined}
+        onPress={() => void add()}
+      >
+        {isAboard ? `${kit.name} is on her` : `${kit.name} handed over`}
+      </Button>
+    </>
+  );
+}
+
+/** A kit goes sealed; its seal is broken aboard, and read again when it comes back. */
+function handedTo({ id, name }: CasualtyState, method: Method): Bodies["handed-over"] {
+  return { to: name, method, sealBroken: false, casualty: id };
+}
+
+function OtherPump({ onDone }: AddPumpProps) {
+  const { space, write, isBusy } = useSheet();
+  const [name, setName] = useState("");
+  const [flow, setFlow] = useState<string>();
+  const flows = otherFlowPicks(usePreferences().units);
+  const add = async () => {
+    const si = flows.find(({ id }) => id === flow)?.si;
+    if (si === undefined) return;
+    const title = name.trim() === "" ? "Her own pump" : name.trim();
+    const pump = uuidv7();
+    const setting = { pump, name: title, space, running: false, flow: si };
+    if (await write(`${title} on her`, (doing, now) => setPump(doing, now, setting))) onDone(pump);
+  };
+  return (
+    <>
+      <TextField label="Name of it" hint="May be left out: her own pump." value={name} onChange={setName} limit={80} />
+      <PickRow label="Moves about" options={flows} picked={flow} onPick={setFlow} />
+      <Button kind="primary" wide isBusy={isBusy} isDisabled={flow === undefined} onPress={() => void add()}>
+        It is on her
+      </Button>
+    </>
+  );
+}

@@ -1,0 +1,29 @@
+import { isForCasualty, type CasualtyState } from "#readiness";
+import type { StationView } from "../../../device/index.ts";
+
+/** A kit that can be put on her. */
+export interface KitChoice {
+  readonly id: string;
+  readonly words: string;
+}
+
+/** Kits to choose from: those handed over to her already first, then the ready ones, then any that are here. */
+export function kitChoices(
+  { kits, standings }: Pick<StationView, "kits" | "standings">,
+  casualty: Pick<CasualtyState, "id" | "name" | "opened" | "closed" | "pumps">,
+): readonly KitChoice[] {
+  const taken = new Set(casualty.pumps.map(({ kit }) => kit));
+  return kits
+    .filter(({ id, turnaround }) => !taken.has(id) && !turnaround)
+    .flatMap(({ id, name, custody }) => {
+      if (custody.kind === "away")
+        return isForCasualty(casualty, custody) ? [{ id, words: `${name}, on her`, rank: 0 }] : [];
+      const standing = standings.get(id)?.standing ?? "grounded";
+      if (standing === "ready") return [{ id, words: name, rank: 1 }];
+      return [
+        { id, words: `${name}, ${standing.replaceAll("-", " ")}`, rank: standing === "ready-with-limits" ? 2 : 3 },
+      ];
+    })
+    .sort((one, other) => one.rank - other.rank || one.words.localeCompare(other.words, "en", { numeric: true }))
+    .map(({ id, words }) => ({ id, words }));
+}

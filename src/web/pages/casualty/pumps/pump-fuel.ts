@@ -1,0 +1,19 @@
+import { ranSinceFilled, type CasualtyPump } from "#readiness";
+import { saySpan } from "../sheet/say.ts";
+
+/**
+ * How long a pump has by the log run on beyond what one tank lasts.
+ *
+ * @param pump - with its runs
+ * @param now - [ms]
+ * @returns whole minutes; 0 where it stands, or nobody knows how long its tank lasts
+ */
+export function minutesPastFuel(pump: CasualtyPump, now: number): number {
+  if (!pump.running || pump.runtime === undefined) return 0;
+  return Math.max(0, Math.floor((ranSinceFilled(pump, now) - pump.runtime) / 60));
+}
+
+/** Nobody knows any more that it pumps: the log only says that nobody stopped it. */
+export function sayPastFuel(minutes: number): string {
+  return `past its fuel by ${saySpan(minutes)}: still running?`;
+}

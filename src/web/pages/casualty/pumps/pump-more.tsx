@@ -1,0 +1,132 @@
+import type { CasualtyPump, PumpSign } from "#readiness";
+import type { TroubleSign } from "#kit";
+import { Button, ButtonLink } from "../../../parts/index.ts";
+import { usePreferences } from "../../../theme/index.ts";
+import { Hazards } from "../hazards/hazards.tsx";
+import { PickRow } from "../../../parts/pick-row.tsx";
+import { USUAL_LIFT } from "#questions";
+import { liftPicks, otherFlowPicks, THROTTLES } from "./pump-figures.ts";
+import { useSettled } from "../sheet/use-settled.ts";
+import { useSheet } from "../sheet/use-sheet.ts";
+import { driveOf } from "./drive.ts";
+import { signOf } from "./pump-state.ts";
+import { StartTold } from "./start-told.tsx";
+import type { PumpActs } from "./use-pump-acts.ts";
+import { WhenPicker } from "./when-picker.tsx";
+
+interface PumpMoreProps {
+  readonly pump: CasualtyPump;
+  readonly acts: PumpActs;
+  readonly ago: number;
+  readonly onAgo: (ago: number) => void;
+}
+
+/** What is wrong with a pump, how it is set, and when that was where it is written down late. */
+export function PumpMore({ pump, acts, ago, onAgo }: PumpMoreProps) {
+  const { view, isBusy } = useSheet();
+  const isSettled = useSettled();
+  return (
+    <>
+      <SignButtons pump={pump} onSee={acts.see} />
+      <FaultLink pump={pump} />
+      {pump.runtime !== undefined && (
+        <Button wide isBusy={isBusy} isDisabled={!isSettled} onPress={acts.refuel}>
+          Refuelled
+        </Button>
+      )}
+      <WhenPicker ago={ago} onAgo={onAgo} />
+      <Settings pump={pump} onChange={acts.change} />
+      {pump.kit !== undefined && <StartTold pump={pump} hasCord={driveOf(view, pump.kit) === "engine"} />}
+      <Hazards moment={{ kind: "start", drive: driveOf(view, pump.kit) }} isFirst={false} />
+    </>
+  );
+}
+
+const SIGNS: readonly { readonly sign: PumpSign; readonly words: string }[] = [
+  { sign: "no-water", words: "No water" },
+  { sign: "sucks-air", words: "Sucks air" },
+  { sign: "weak", words: "Weak" },
+  { sign: "wont-start", words: "Will not start" },
+];
+
+function SignButtons({ pump, onSee }: { readonly pump: CasualtyPump; readonly onSee: (sign: PumpSign) => void }) {
+  const { casualty, isBusy } = useSheet();
+  const isSettled = useSettled();
+  const stands = signOf(casualty, pump)?.sign;
+  return (
+    <div className="pump-signs">
+      {SIGNS.map(({ sign, words }) => (
+        <button
+          key={sign}
+          type="button"
+          className="pick"
+          aria-pressed={sign === stands}
+          disabled={isBusy || !isSettled || (sign === "wont-start" && pump.running)}
+          onClick={() => onSee(sign)}
+        >
+          {words}
+        </button>
+      ))}
+    </div>
+  );
+}
+
+/** Signs of the sheet as a pattern's fault finding names them. */
+const TROUBLES: Partial<Readonly<Record<PumpSign, TroubleSign>>> = {
+  "wont-start": "will-not-start",
+  "no-water": "no-prime",
+  "sucks-air": "loses-prime",
+  weak: "weak-delivery",
+};
+
+/** To what may be behind it, one thing to try at a time; only where the kit's pattern says what to try. */
+function FaultLink({ pump }: { readonly pump: CasualtyPump }) {
+  const { casualty, view } = useSheet();
+  const kit = view.kits.find(({ id }) => id === pump.kit);
+  if (!kit || view.patterns.get(kit.pattern)?.troubles === undefined) return null;
+  const seen = signOf(casualty, pump)?.sign;
+  const sign = seen && TROUBLES[seen];
+  const query = new URLSearchParams({ casualty: casualty.id, ...(sign ? { sign } : {}) });
+  return (
+    <ButtonLink wide to={`/kit/${kit.id}/fault?${query.toString()}`}>
+      Find the fault
+    </ButtonLink>
+  );
+}
+
+interface SettingsProps {
+  readonly pump: CasualtyPump;
+  readonly onChange: PumpActs["change"];
+}
+
+function Settings({ pump, onChange }: SettingsProps) {
+  const { units } = usePreferences();
+  if (pump.kit === undefined) return <OtherFlow pump={pump} onChange={onChange} />;
+  const throttle = THROTTLES.find(({ ratio }) => ratio === (pump.throttle ?? 1))?.id;
+  const lifts = liftPicks(units);
+  const lift = lifts.find(({ si }) => si === (pump.lift ?? USUAL_LIFT))?.id;
+  return (
+    <>
+      <PickRow
+        label="Throttle"
+        options={THROTTLES}
+        picked={throttle}
+        onPick={(id) => onChange({ throttle: THROTTLES.find((one) => one.id === id)!.ratio })}
+      />
+      <PickRow
+        label="Lift, water to pump"
+        options={lifts}
+        picked={lift}
+        onPick={(id) => onChange({ lift: lifts.find((one) => one.id === id)!.si })}
+      />
+    </>
+  );
+}
+
+function OtherFlow({ pump, onChange }: SettingsProps) {
+  const { units } = usePreferences();
+  const flows = otherFlowPicks(units);
+  const picked = flows.find(({ si }) => Math.abs(si - pump.flow) < 1e-6)?.id;
+  const set = (id: string) => onChange({ flow: flows.find((one) => one.id === id)?.si ?? pump.flow });
+  return <PickRow label="Moves about" options={flows} picked={picked} onPick={set} />;
+}

@@ -1,0 +1,63 @@
+import type { CasualtyPump } from "#readiness";
+import { useState } from "react";
+import { Button } from "../../../parts/index.ts";
+import { HazardsNow } from "../hazards/hazards-now.tsx";
+import { useIntoView } from "../sheet/use-into-view.ts";
+import { useSettled } from "../sheet/use-settled.ts";
+import { useSheet } from "../sheet/use-sheet.ts";
+import { driveOf } from "./drive.ts";
+import { PumpHead, PumpLook, type PumpBelieved } from "./pump-head.tsx";
+import { PumpMore } from "./pump-more.tsx";
+import { isAmiss, isUnstarted, signOf } from "./pump-state.ts";
+import { usePumpActs } from "./use-pump-acts.ts";
+
+interface PumpRowProps {
+  readonly pump: CasualtyPump;
+  /** What it is thought to move now; nothing where nobody can say. */
+  readonly believed: PumpBelieved | undefined;
+  /** Just put on her: what comes next is its own button, so it is brought into view. */
+  readonly isNew: boolean;
+}
+
+/** One pump: going or not, in a word, and the buttons to change that. None while fuel is smelt: nothing starts then. */
+export function PumpRow({ pump, believed, isNew }: PumpRowProps) {
+  const { casualty, view } = useSheet();
+  const place = useIntoView<HTMLElement>(isNew);
+  const isClear = casualty.fuelSmelt === undefined;
+  const sign = signOf(casualty, pump)?.sign;
+  return (
+    <section ref={place} tabIndex={-1} className="pump" aria-label={pump.name}>
+      <PumpHead pump={pump} believed={believed} sign={sign} />
+      {isClear && <PumpButtons pump={pump} />}
+      {isClear && <PumpLook pump={pump} believed={believed} sign={sign} />}
+      {isClear && isUnstarted(pump) && <HazardsNow moment={{ kind: "start", drive: driveOf(view, pump.kit) }} />}
+    </section>
+  );
+}
+
+/** Each button keeps its place whether the pump runs or not, so that no tap does the opposite of the one before. */
+function PumpButtons({ pump }: { readonly pump: CasualtyPump }) {
+  const { casualty, isBusy } = useSheet();
+  const isSettled = useSettled(String(pump.running));
+  const [isOpen, setOpen] = useState(false);
+  const [ago, setAgo] = useState(0);
+  const acts = usePumpActs(pump, ago, () => setAgo(0));
+  const { running } = pump;
+  const waits = running && isAmiss(signOf(casualty, pump)?.sign);
+  return (
+    <>
+      <div className="pump-buttons">
+        <Button kind="primary" isBusy={isBusy} isDisabled={(running && !waits) || !isSettled} onPress={acts.waterComes}>
+          Water comes
+        </Button>
+        <Button isBusy={isBusy} isDisabled={!running || !isSettled} onPress={() => acts.change({ running: false })}>
+          Stopped
+        </Button>
+        <Button isOpen={isOpen} onPress={() => setOpen(!isOpen)}>
+          {isOpen ? "Less" : "Trouble, set"}
+        </Button>
+      </div>
+      {isOpen && <PumpMore pump={pump} acts={acts} ago={ago} onAgo={setAgo} />}
+    </>
+  );
+}

@@ -1,0 +1,41 @@
+import { isForCasualty, type CasualtyPump, type CasualtyState, type KitState, type PumpSign } from "#readiness";
+
+/** A sign of a pump and when it was seen. */
+export type SignSeen = NonNullable<CasualtyState["pumpSeen"]>[number];
+
+/** Aboard and never started: nothing it could do is done yet. */
+export function isUnstarted({ runs, running }: CasualtyPump): boolean {
+  return !running && runs.length === 0;
+}
+
+/** Kits handed over to her that nobody has put on the sheet. */
+export function kitsUnlisted(casualty: CasualtyState, kits: readonly KitState[]): readonly KitState[] {
+  const listed = new Set(casualty.pumps.map(({ kit }) => kit));
+  return kits.filter(
+    ({ id, custody }) => !listed.has(id) && custody.kind === "away" && isForCasualty(casualty, custody),
+  );
+}
+
+/** Names of pumps that are aboard and were never started: the first thing that would help. */
+export function unstartedOn(casualty: CasualtyState, kits: readonly KitState[]): readonly string[] {
+  return [...kitsUnlisted(casualty, kits), ...casualty.pumps.filter(isUnstarted)].map(({ name }) => name);
+}
+
+/**
+ * What was last seen of a pump that still holds: nothing once it was started or stopped since.
+ *
+ * @param casualty - as its entries tell it
+ * @param pump - of it
+ */
+export function signOf({ pumpSeen = [] }: CasualtyState, { pump, runs, running }: CasualtyPump): SignSeen | undefined {
+  const last = pumpSeen.findLast((one) => one.pump === pump);
+  const run = runs.at(-1);
+  const changed = running ? run?.from : run?.to;
+  if (!last || (changed !== undefined && Date.parse(last.at) < Date.parse(changed))) return undefined;
+  return last;
+}
+
+/** Signs that say something is wrong with it. */
+export function isAmiss(sign: PumpSign | undefined): boolean {
+  return sign !== undefined && sign !== "water";
+}

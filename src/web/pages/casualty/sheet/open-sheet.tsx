@@ -1,0 +1,40 @@
+import { openCasualty } from "#station";
+import { useState } from "react";
+import { uuidv7 } from "uuidv7";
+import { useLocation } from "wouter";
+import { useCarryOut } from "../../../device/index.ts";
+import { Button, ErrorBox, Section, TextField, useDoing } from "../../../parts/index.ts";
+import { usePreferences } from "../../../theme/index.ts";
+import { openingOf, type Call } from "../launch/before-launch.ts";
+import { sayBoat } from "./say.ts";
+
+/** Opens the sheet of this casualty, with all that was told; every device of the station gets it. */
+export function OpenSheet({ call, onOpened }: { readonly call: Call; readonly onOpened: () => void }) {
+  const carryOut = useCarryOut();
+  const doing = useDoing();
+  const [, go] = useLocation();
+  const { units } = usePreferences();
+  const [name, setName] = useState("");
+  const open = async () => {
+    const id = uuidv7();
+    const body = openingOf(call, name.trim() === "" ? sayBoat(openingOf(call, "").boat, units) : name);
+    if (!(await doing.run(() => carryOut((now) => openCasualty(now, id, body))))) return;
+    onOpened();
+    go(`/casualty/${id}`);
+  };
+  return (
+    <Section title="Going to her">
+      <TextField
+        label="Her name, or what to call her"
+        hint="May be left out."
+        value={name}
+        onChange={setName}
+        limit={120}
+      />
+      <ErrorBox error={doing.error} title="Not opened" />
+      <Button kind="primary" wide isBusy={doing.isBusy} onPress={() => void open()}>
+        Open her sheet
+      </Button>
+    </Section>
+  );
+}

@@ -1,0 +1,75 @@
+import { useId, useState } from "react";
+import { usePreferences } from "../../../theme/index.ts";
+import { levelFault, levelSteps, readLevel, sayTyped, stepLevel } from "./level-steps.ts";
+import { levelUnit } from "../sheet/say.ts";
+
+interface LevelPickerProps {
+  readonly level: number | undefined;
+  readonly onLevel: (level: number | undefined) => void;
+}
+
+interface LevelStepsProps extends LevelPickerProps {
+  /** Where the first tap starts from; the lowest point where nothing was sounded yet. */
+  readonly last: number | undefined;
+}
+
+/** A level by taps from the last one. A slip shows in the box and writes nothing. */
+export function LevelSteps({ level, last, onLevel }: LevelStepsProps) {
+  const { units } = usePreferences();
+  const step = (by: number) => onLevel(stepLevel(level ?? last ?? 0, by, units));
+  return (
+    <div className="sound-steps">
+      {levelSteps(units).map((by) => (
+        <StepButton key={by} by={by} onPress={() => step(by)} />
+      ))}
+    </div>
+  );
+}
+
+function StepButton({ by, onPress }: { readonly by: number; readonly onPress: () => void }) {
+  const { symbol } = levelUnit(usePreferences().units);
+  const words = `${by < 0 ? "Lower" : "Higher"} by ${Math.abs(by)} ${symbol}`;
+  return (
+    <button type="button" className="pick sound-step" aria-label={words} onClick={onPress}>
+      {by < 0 ? "\u2212" : "+"}
+      {Math.abs(by)}
+    </button>
+  );
+}
+
+/** Typed in the unit shown; the text stays as typed, so that "12." on the way to "12.5" does not lose its point. */
+export function TypedLevel({ level, onLevel }: LevelPickerProps) {
+  const { units } = usePreferences();
+  const unit = levelUnit(units);
+  const faultId = useId();
+  const [text, setText] = useState("");
+  const stands = readLevel(text, units);
+  const type = (next: string) => {
+    setText(next);
+    onLevel(readLevel(next, units));
+  };
+  const shown = stands === level ? text : sayTyped(level, units);
+  const fault = levelFault(shown, units);
+  return (
+    <>
+      <label className="sound-level">
+        <span className="for-readers-only">Level in {unit.symbol}</span>
+        <input
+          className="field-input"
+          inputMode="decimal"
+          enterKeyHint="done"
+          autoComplete="off"
+          maxLength={9}
+          value={shown}
+          onChange={(event) => type(event.target.value)}
+          aria-describedby={faultId}
+          {...(fault !== undefined && { "aria-invalid": true })}
+        />
+        <span>{unit.symbol}</span>
+      </label>
+      <div className="sound-fault" id={faultId} aria-live="polite">
+        {fault !== undefined && <p className="field-fault">{fault}</p>}
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,134 @@
+import { wrongLevel } from "#readiness";
+import { takeSounding } from "#station";
+import { useEffect, useState } from "react";
+import { Button, Timestamp } from "../../../parts/index.ts";
+import { usePreferences } from "../../../theme/index.ts";
+import { lastSounding } from "./freshness.ts";
+import { Hazards } from "../hazards/hazards.tsx";
+import { isFirstTime } from "../hazards/moments.ts";
+import { LevelSteps, TypedLevel } from "./level-picker.tsx";
+import { sayLevel } from "../sheet/say.ts";
+import { showSounding, SOUNDING_PLACE } from "./sounding-place.ts";
+import { TakenPicker } from "./taken-picker.tsx";
+import { NOW, sayTaken, takenAt, type Taken } from "./taken.ts";
+import { useMinute } from "../../../timing/use-minute.ts";
+import { useSheet } from "../sheet/use-sheet.ts";
+import "./sounding.css";
+
+/** One sounding: the level at the mark by taps or typed, then one tap, or Enter, for "now". There is no default. */
+export function SoundNow() {
+  const { casualty, space, level, setLevel } = useSheet();
+  const [taken, setTaken] = useState<Taken | undefined>(NOW);
+  const [isLate, setLate] = useState(false);
+  useEffect(() => {
+    if (location.hash === `#${SOUNDING_PLACE}`) showSounding();
+  }, []);
+  const save = useSaving(level, taken, () => (setLevel(undefined), setTaken(NOW), setLate(false)));
+  const last = lastSounding(casualty, space)?.level;
+  const isReady = level !== undefined && wrongLevel(casualty.boat, level) === undefined && taken !== undefined;
+  return (
+    <section className="sound" id={SOUNDING_PLACE} aria-label="Sounding">
+      <LastLevel isLate={isLate} onLate={(late) => (setLate(late), setTaken(NOW))} />
+      {isLate && <TakenPicker taken={taken} onTaken={setTaken} />}
+      <form
+        className="sound-form"
+        onSubmit={(event) => {
+          event.preventDefault();
+          if (isReady) void save();
+        }}
+      >
+        <LevelSteps level={level} last={last} onLevel={setLevel} />
+        <div className="sound-write">
+          <TypedLevel level={level} onLevel={setLevel} />
+          <WriteButton taken={taken} isReady={isReady} />
+        </div>
+      </form>
+      <WrongLevel />
+      <SoundHazards isAtHand />
+    </section>
+  );
+}
+
+interface WriteButtonProps {
+  readonly taken: Taken | undefined;
+  readonly isReady: boolean;
+}
+
+function WriteButton({ taken, isReady }: WriteButtonProps) {
+  const { level, isBusy } = useSheet();
+  const { units } = usePreferences();
+  const now = useMinute();
+  const when = taken === undefined ? "sounded" : sayTaken(taken, now);
+  return (
+    <Button kind="primary" type="submit" wide isBusy={isBusy} isDisabled={!isReady}>
+      {level === undefined ? "Sounded now" : `${sayLevel(level, units)}: ${when}`}
+    </Button>
+  );
+}
+
+function WrongLevel() {
+  const { casualty, level } = useSheet();
+  const wrong = level === undefined ? undefined : wrongLevel(casualty.boat, level);
+  if (!wrong) return null;
+  return (
+    <p className="field-fault" role="alert">
+      From {wrong.allowed}. {wrong.remedy}
+    </p>
+  );
+}
+
+/** Writes the level down, read now or when it was told. */
+function useSaving(level: number | undefined, taken: Taken | undefined, onDone: () => void) {
+  const { space, write } = useSheet();
+  const { units } = usePreferences();
+  return async () => {
+    if (level === undefined || taken === undefined) return;
+    const text = sayLevel(level, units);
+    const at = takenAt(taken, Date.now());
+    const body = { space, level, text, ...(at !== undefined && { taken: at }) };
+    if (await write(`${text} ${sayTaken(taken, Date.now())}`, (doing, now) => takeSounding(doing, now, body))) onDone();
+  };
+}
+
+/** At hand before the first sounding of a space; after it a line further down. */
+export function SoundHazards({ isAtHand }: { readonly isAtHand: boolean }) {
+  const { casualty, space } = useSheet();
+  const moment = { kind: "sound", space: casualty.spaces.find(({ id }) => id === space) } as const;
+  const isFirst = isFirstTime(casualty, moment);
+  return isFirst === isAtHand ? <Hazards moment={moment} isFirst={isFirst} /> : null;
+}
+
+interface LastLevelProps {
+  /** It is being said when the level was read. */
+  readonly isLate: boolean;
+  readonly onLate: (isLate: boolean) => void;
+}
+
+/** The last level with its time, and one tap for the same again: there before anything was sounded too. */
+function LastLevel({ isLate, onLate }: LastLevelProps) {
+  const { casualty, space, setLevel } = useSheet();
+  const { units } = usePreferences();
+  const last = lastSounding(casualty, space);
+  return (
+    <div className="sound-last">
+      {last ? (
+        <p>
+          Last <strong>{sayLevel(last.level, units)}</strong>, <Timestamp at={last.at} as="time" />
+        </p>
+      ) : (
+        <p>From the lowest point, at one mark: tape the stick.</p>
+      )}
+      <Button kind="quiet" isOpen={isLate} onPress={() => onLate(!isLate)}>
+        {isLate ? "Now after all" : "Earlier?"}
+      </Button>
+      <button
+        type="button"
+        className="pick sound-same"
+        disabled={last === undefined}
+        onClick={() => setLevel(last?.level)}
+      >
+        Same
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,67 @@
+import { useState } from "react";
+import { Button, TextField } from "../../../parts/index.ts";
+import { PickRow } from "../../../parts/pick-row.tsx";
+import { saySpan } from "../sheet/say.ts";
+import { AGO, faultOf, NOW, readClock, sayAgo, sayInstant, type ClockRead, type Taken } from "./taken.ts";
+import { useSheet } from "../sheet/use-sheet.ts";
+
+interface TakenPickerProps {
+  /** Undefined while a time is being typed that is none yet. */
+  readonly taken: Taken | undefined;
+  readonly onTaken: (taken: Taken | undefined) => void;
+}
+
+const OPTIONS = AGO.map((ago) => ({ id: String(ago), words: ago === 0 ? "Now" : sayAgo(ago) }));
+const NOTHING: ClockRead = { kind: "none" };
+
+/** A sounding that was read before it could be written down: minutes ago, or a time typed, judged as it is typed. */
+export function TakenPicker({ taken, onTaken }: TakenPickerProps) {
+  const { casualty } = useSheet();
+  const [{ text, read, now }, setTyped] = useState({ text: "", read: NOTHING, now: 0 });
+  const picked = taken && "ago" in taken ? String(taken.ago) : undefined;
+  const pick = (id: string) => {
+    setTyped({ text: "", read: NOTHING, now: 0 });
+    onTaken({ ago: Number(id) });
+  };
+  const type = (next: string) => {
+    const at = Date.now();
+    const clock = readClock(next, at, Date.parse(casualty.opened.at));
+    setTyped({ text: next, read: clock, now: at });
+    onTaken(next === "" ? NOW : clock.kind === "read" ? { at: clock.at } : undefined);
+  };
+  const fault = faultOf(text, read, now);
+  return (
+    <>
+      <PickRow label="When was it read?" options={OPTIONS} picked={picked} onPick={pick} />
+      <TextField
+        label="Or at this time"
+        isShort
+        inputMode="numeric"
+        limit={5}
+        value={text}
+        onChange={type}
+        {...(fault !== undefined && { fault })}
+      />
+      {read.kind === "early" && taken === undefined && <Early read={read} now={now} onTaken={onTaken} />}
+    </>
+  );
+}
+
+interface EarlyProps extends Pick<TakenPickerProps, "onTaken"> {
+  readonly read: ClockRead & { readonly kind: "early" };
+  readonly now: number;
+}
+
+/** Nobody sounds a boat long before her sheet is opened, unless told so by somebody aboard: asked, not assumed. */
+function Early({ read: { at, minutes }, now, onTaken }: EarlyProps) {
+  return (
+    <>
+      <p className="field-fault" role="alert">
+        That is {saySpan(minutes)} before this sheet was opened. Was it read then?
+      </p>
+      <Button wide onPress={() => onTaken({ at })}>
+        Yes, read {sayInstant(at, now)}
+      </Button>
+    </>
+  );
+}

@@ -1,0 +1,66 @@
+import type { OnSceneAnswer } from "#questions";
+import { CautionLine } from "../../../parts/caution-box.tsx";
+import { useSheet } from "../sheet/use-sheet.ts";
+
+type Leave = OnSceneAnswer["leave"];
+type Warning = OnSceneAnswer["warnings"][number];
+
+/** What the line at the top says. */
+const SAID_ABOVE = ["fuel-smelt", "stale"];
+/** What is said of the soundings themselves, and asks for another: not while fuel is smelt. */
+const OF_SOUNDINGS = ["above-deck", "does-not-fit", "fall-has-slowed", "pump-will-suck-air", "few-readings"];
+
+/** What is said of an answer besides its word, gravest first; nothing that asks below while fuel is smelt. */
+export function useWarnings(answer: OnSceneAnswer | undefined): readonly Warning[] {
+  const { casualty } = useSheet();
+  const quiet = casualty.fuelSmelt ? [...SAID_ABOVE, ...OF_SOUNDINGS] : SAID_ABOVE;
+  return (answer?.warnings ?? []).filter(({ kind }) => !quiet.includes(kind));
+}
+
+/** Signs to leave her by, and the gravest warning: a line each. In the page before there is any, so that it is read out. */
+export function Gravest({ answer }: { readonly answer: OnSceneAnswer | undefined }) {
+  const [first] = useWarnings(answer);
+  const leave = answer && answer.leave.kind !== "no-sign" ? answer.leave : undefined;
+  const isGraver = first?.signal === "DANGER" && leave?.kind === "be-ready";
+  return (
+    <section className="warnings" aria-live="polite" aria-label="Gravest">
+      {isGraver && <WarningLine warning={first} />}
+      {leave && <LeaveLine leave={leave} />}
+      {first && !isGraver && <WarningLine warning={first} />}
+    </section>
+  );
+}
+
+/** All the others, a line each. */
+export function OtherWarnings({ answer }: { readonly answer: OnSceneAnswer | undefined }) {
+  const others = useWarnings(answer).slice(1);
+  return (
+    <section className="warnings" aria-live="polite" aria-label="Warnings">
+      {others.map((warning) => (
+        <WarningLine key={warning.kind} warning={warning} />
+      ))}
+    </section>
+  );
+}
+
+function WarningLine({ warning: { signal, hazard, says } }: { readonly warning: Warning }) {
+  return (
+    <CautionLine signal={signal} hazard={hazard}>
+      <p>{says}</p>
+    </CautionLine>
+  );
+}
+
+function LeaveLine({ leave: { kind, because } }: { readonly leave: Leave }) {
+  const isNow = kind === "now";
+  return (
+    <CautionLine signal={isNow ? "DANGER" : "WARNING"} hazard={isNow ? "Time to leave her" : "Be ready to leave her"}>
+      <p>{because.join(" ")}</p>
+      <p>
+        {isNow
+          ? "Signs that people should be off her now. The person in charge on scene decides, and does not wait for a figure."
+          : "Lifejackets on, way out clear, nobody below alone, someone counts heads. The person in charge on scene decides."}
+      </p>
+    </CautionLine>
+  );
+}

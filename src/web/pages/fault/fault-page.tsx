@@ -1,0 +1,83 @@
+import { TROUBLE_SIGNS, type Trouble } from "#kit";
+import { findingsByMode, type Where } from "#station";
+import { useParams, useSearch } from "wouter";
+import { useStation } from "../../device/index.ts";
+import { Button, Notice, Page } from "../../parts/index.ts";
+import { Cautions } from "../../parts/caution-box.tsx";
+import { findKit, type KitAtHand } from "../../kit-view/at-hand.ts";
+import { useKept } from "../../act/use-kept.ts";
+import { NoSuchKit } from "../../kit-view/no-such-kit.tsx";
+import type { Finding } from "./fault-shared.ts";
+import { FaultEnd } from "./fault-end.tsx";
+import { FaultTry } from "./fault-try.tsx";
+import "./fault.css";
+
+const NOTHING: Finding = { sign: "", tried: [], ended: "", isAlone: false };
+
+/** A kit that does not do what it should: one thing to try at a time, until it does or the next pump is taken. */
+export default function FaultPage() {
+  const { id = "" } = useParams<{ readonly id: string }>();
+  const asked = new URLSearchParams(useSearch());
+  const at = findKit(useStation(), id);
+  if (!at) return <NoSuchKit />;
+  const casualty = asked.get("casualty");
+  const back =
+    casualty === null ? { to: `/kit/${id}`, label: at.kit.name } : { to: `/casualty/${casualty}`, label: "Casualty" };
+  const isFuelSmelt = at.view.casualties.some((one) => one.id === casualty && one.fuelSmelt !== undefined);
+  return (
+    <Page title={`Find the fault: ${at.kit.name}`} back={back}>
+      {isFuelSmelt ? (
+        <Cautions ids={["petrol-vapour"]} />
+      ) : (
+        <FaultFinding at={at} asked={asked.get("sign") ?? ""} where={casualty === null ? "bench" : "boat"} />
+      )}
+    </Page>
+  );
+}
+
+interface FaultFindingProps {
+  readonly at: KitAtHand;
+  /** The sign that the way here named. */
+  readonly asked: string;
+  readonly where: Where;
+}
+
+function FaultFinding({ at, asked, where }: FaultFindingProps) {
+  const kept = useKept(`fault.${at.kit.id}.${where}`, { ...NOTHING, sign: asked });
+  const finding = kept.value.sign === "" ? { ...kept.value, sign: asked } : kept.value;
+  const troubles = at.pattern.troubles ?? [];
+  const trouble = troubles.find(({ sign }) => sign === finding.sign);
+  const found = findingsByMode(at.view.kits, at.kit.pattern);
+  if (troubles.length === 0) return <Notice tone="plain" title="This kit's pattern does not say what to try." />;
+  if (!trouble) return <SignChoice troubles={troubles} onChoose={(sign) => kept.change({ ...NOTHING, sign })} />;
+  const shared = {
+    at,
+    trouble,
+    found,
+    where: finding.isAlone ? "bench" : where,
+    finding,
+    onChange: kept.change,
+    onBegin: () => kept.change(NOTHING),
+  };
+  return finding.ended === "" ? <FaultTry {...shared} /> : <FaultEnd {...shared} />;
+}
+
+interface SignChoiceProps {
+  readonly troubles: readonly Trouble[];
+  readonly onChoose: (sign: string) => void;
+}
+
+/** What is seen, in words a stranger would use. */
+function SignChoice({ troubles, onChoose }: SignChoiceProps) {
+  const ordered = TROUBLE_SIGNS.flatMap((sign) => troubles.filter((one) => one.sign === sign));
+  return (
+    <section className="fault" aria-label="What is seen">
+      <h2>What does it do?</h2>
+      {ordered.map(({ sign, name }) => (
+        <Button key={sign} kind="primary" wide onPress={() => onChoose(sign)}>
+          {name}
+        </Button>
+      ))}
+    </section>
+  );
+}

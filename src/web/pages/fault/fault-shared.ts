@@ -1,0 +1,26 @@
+import type { Trouble } from "#kit";
+import type { Where } from "#station";
+import type { KitAtHand } from "../../kit-view/at-hand.ts";
+
+/** What is being tried on a kit; kept on this device until it is ended. */
+export interface Finding {
+  readonly sign: string;
+  readonly tried: readonly string[];
+  /** The try that helped. */
+  readonly ended: string;
+  /** There is no next pump: go on with what is left. */
+  readonly isAlone: boolean;
+}
+
+/** What every view of a fault being found has. */
+export interface FaultShared {
+  readonly at: KitAtHand;
+  readonly trouble: Trouble;
+  /** Findings so far by mode, on kits of this pattern. */
+  readonly found: ReadonlyMap<string, number>;
+  readonly where: Where;
+  readonly finding: Finding;
+  readonly onChange: (finding: Finding) => void;
+  /** Back to the choice of what is seen. */
+  readonly onBegin: () => void;
+}

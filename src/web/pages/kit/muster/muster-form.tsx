@@ -1,0 +1,94 @@
+import { useState } from "react";
+import type { KitState } from "#readiness";
+import { musterKit } from "#station";
+import { useCarryOut } from "../../../device/index.ts";
+import { Button, ErrorBox, GloveRow, Notice, TextField, useDoing } from "../../../parts/index.ts";
+import { Choice } from "../../../parts/fields/choice.tsx";
+import { compareSeal, NO_SEAL } from "../../../act/seal-reading.ts";
+
+const SOUND = [
+  { value: "sound", label: "Sound: no dent, crack or loose clamp" },
+  { value: "unsound", label: "Not sound" },
+] as const;
+
+type Sound = (typeof SOUND)[number]["value"];
+
+export interface MusterFormProps {
+  readonly kit: KitState;
+  readonly onDone: (sealSeen: string) => void;
+  readonly onLeave: () => void;
+}
+
+/** What was seen of one kit: the seal as read, the container. Nothing is filled in beforehand. */
+export function MusterForm({ kit, onDone, onLeave }: MusterFormProps) {
+  const carryOut = useCarryOut();
+  const doing = useDoing();
+  const [seal, setSeal] = useState("");
+  const [sound, setSound] = useState<Sound>();
+  const [note, setNote] = useState("");
+  const [doubted, setDoubted] = useState<string>();
+  const write = async (sealSeen: string) => {
+    const body = { sealSeen, containerSound: sound === "sound", ...(note.trim() !== "" && { note: note.trim() }) };
+    if (await doing.run(() => carryOut((now) => musterKit(now, kit, body)))) onDone(sealSeen);
+  };
+  const read = (sealSeen: string) => {
+    const agrees = compareSeal(sealSeen, kit.seal?.number).agrees;
+    if (agrees) void write(sealSeen);
+    else setDoubted(sealSeen);
+  };
+  return (
+    <div className="kit-form">
+      <TextField
+        label="Seal number, read off the container"
+        hint="Every figure, leading noughts too."
+        value={seal}
+        onChange={(text) => (setSeal(text), setDoubted(undefined))}
+        isShort
+        limit={40}
+      />
+      <Choice label="The container" options={SOUND} value={sound} onChange={setSound} glove />
+      <TextField label="Note, if any" value={note} onChange={setNote} />
+      <ErrorBox error={doing.error} title="Not written down" />
+      {doubted !== undefined ? (
+        <Doubt sealSeen={doubted} isBusy={doing.isBusy} onStand={() => void write(doubted)} />
+      ) : (
+        <GloveRow>
+          <Button
+            kind="primary"
+            isDisabled={seal.trim() === "" || sound === undefined}
+            isBusy={doing.isBusy}
+            onPress={() => read(seal.trim())}
+          >
+            Seen
+          </Button>
+          <Button isDisabled={sound === undefined} onPress={() => read(NO_SEAL)}>
+            There is no seal on it
+          </Button>
+        </GloveRow>
+      )}
+      <div>
+        <Button kind="quiet" onPress={onLeave}>
+          Leave it for later
+        </Button>
+      </div>
+    </div>
+  );
+}
+
+interface DoubtProps {
+  readonly sealSeen: string;
+  readonly isBusy: boolean;
+  readonly onStand: () => void;
+}
+
+/** The reading is not the record's: looked at once more, then written down as read. The record's number is not told. */
+function Doubt({ sealSeen, isBusy, onStand }: DoubtProps) {
+  return (
+    <Notice tone="wrong" title="That is not what the record says" isNews>
+      <p>Look at the container once more. If you misread it, correct the number above.</p>
+      <Button kind="primary" tone="grave" isBusy={isBusy} onPress={onStand}>
+        {sealSeen === NO_SEAL ? "There is no seal on it" : `It reads ${sealSeen}`}
+      </Button>
+    </Notice>
+  );
+}

@@ -1,0 +1,54 @@
+import { mayWrite } from "#station";
+import { ButtonLink, ButtonRow } from "../../../parts/index.ts";
+import { PaperLink } from "../../../parts/paper-link.tsx";
+import { withTurnaround, type KitAtHand } from "../../../kit-view/at-hand.ts";
+import { GoOnLink } from "../../../kit-view/go-on.tsx";
+
+/** What can be done with the kit now: the next thing large, the rest beside each other. */
+export function KitActions({ at }: { readonly at: KitAtHand }) {
+  const { kit, view } = at;
+  const to = `/kit/${kit.id}`;
+  const { role } = view.me;
+  const isAway = kit.custody.kind === "away";
+  const isHere = !isAway && !kit.turnaround;
+  return (
+    <div className="kit-actions">
+      <NextAction at={at} />
+      <ButtonRow>
+        {isHere && mayWrite(role, "mustered") && (
+          <ButtonLink to={`/place/${kit.place}/muster?kit=${kit.id}`}>Muster it</ButtonLink>
+        )}
+        {isHere && mayWrite(role, "handed-over") && <ButtonLink to={`${to}/hand-over`}>Hand it over</ButtonLink>}
+        {mayWrite(role, "finding-raised") && <ButtonLink to={`${to}/finding`}>Raise a finding</ButtonLink>}
+        {at.pattern.troubles !== undefined && <ButtonLink to={`${to}/fault`}>It does not work</ButtonLink>}
+        <ButtonLink to={`${to}/delivery`}>Delivery</ButtonLink>
+        <PaperLink href={`/api/paper/card/${kit.pattern}.pdf?kit=${kit.id}`} name={`card-${kit.name}`}>
+          Card as PDF
+        </PaperLink>
+        {mayWrite(role, "turnaround-opened") && <ButtonLink to={`${to}/card-entry`}>Type up a card</ButtonLink>}
+        {!isAway && mayWrite(role, "item-robbed") && (
+          <ButtonLink to={`${to}/take-out`}>Take an item for another kit</ButtonLink>
+        )}
+        {mayWrite(role, "kit-renamed") && <ButtonLink to={`${to}/keep`}>Rename, move, retire</ButtonLink>}
+      </ButtonRow>
+    </div>
+  );
+}
+
+/** The one thing that comes next, for gloved hands. */
+function NextAction({ at }: { readonly at: KitAtHand }) {
+  const { kit, view } = at;
+  if (!mayWrite(view.me.role, "turnaround-opened")) return null;
+  const to = `/kit/${kit.id}`;
+  const open = withTurnaround(at);
+  if (open) return <GoOnLink open={open} />;
+  return kit.custody.kind === "away" ? (
+    <ButtonLink kind="primary" to={`${to}/return`}>
+      Take it back
+    </ButtonLink>
+  ) : (
+    <ButtonLink kind="primary" to={`${to}/turnaround`}>
+      Open for a turnaround
+    </ButtonLink>
+  );
+}

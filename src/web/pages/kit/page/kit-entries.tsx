@@ -1,0 +1,137 @@
+import { useState } from "react";
+import type { Entry } from "#log";
+import { strikeEntry } from "#station";
+import { doingOf, useRecorder, type HistoryLine } from "../../../device/index.ts";
+import { Button, ButtonRow, Section, sayCount, Timestamp } from "../../../parts/index.ts";
+import { ReceivedLate } from "../../../parts/notices/received-late.tsx";
+import { sayKind } from "../../../parts/words/entry-words.ts";
+import { Table, type Column } from "../../../parts/table.tsx";
+import { nameOf, type KitAtHand } from "../../../kit-view/at-hand.ts";
+import { isStepLine, tellEntry } from "./entry-telling.ts";
+import { StrikeDialog } from "../../../kit-view/strike-dialog.tsx";
+
+const PAGE = 15;
+
+/** Every line written about the kit, newest first: who, when, on which device; struck ones too. */
+export function KitEntries({ at }: { readonly at: KitAtHand }) {
+  const recorder = useRecorder();
+  const [withSteps, setWithSteps] = useState(false);
+  const [page, setPage] = useState(0);
+  const [striking, setStriking] = useState<Entry>();
+  const all = at.view.historyOf(`kit:${at.kit.id}`).toReversed();
+  const wanted = withSteps ? all : all.filter(({ entry }) => !isStepLine(entry));
+  const shown = wanted.slice(page * PAGE, (page + 1) * PAGE);
+  const turn = (steps: boolean) => (setWithSteps(steps), setPage(0));
+  return (
+    <Section
+      id="entries"
+      title="Entries"
+      beside={<span className="quiet">{sayCount(wanted.length, "line")}, newest first</span>}
+    >
+      <div>
+        <Button isPressed={withSteps} onPress={() => turn(!withSteps)}>
+          Lines of turnarounds too
+        </Button>
+      </div>
+      <Table
+        caption="Entries, newest first"
+        isCaptionHidden
+        columns={columns(at, setStriking)}
+        rows={shown}
+        rowKey={({ entry }) => entry.id}
+      />
+      <Pages page={page} count={Math.ceil(wanted.length / PAGE)} onTurn={setPage} />
+      {striking && (
+        <StrikeDialog
+          what={sayKind(striking.kind)}
+          judge={(reason) => strikeEntry(doingOf(at.view), striking, reason)}
+          onStrike={(reason) => recorder.strike(striking, reason)}
+          onClose={() => setStriking(undefined)}
+        />
+      )}
+    </Section>
+  );
+}
+
+interface PagesProps {
+  readonly page: number;
+  readonly count: number;
+  readonly onTurn: (page: number) => void;
+}
+
+function Pages({ page, count, onTurn }: PagesProps) {
+  if (count < 2) return null;
+  return (
+    <ButtonRow>
+      <Button isQuick isDisabled={page === 0} onPress={() => onTurn(page - 1)}>
+        Newer
+      </Button>
+      <Button isQuick isDisabled={page >= count - 1} onPress={() => onTurn(page + 1)}>
+        Older
+      </Button>
+      <output className="kit-page-number tabular">
+        Page {page + 1} of {count}
+      </output>
+    </ButtonRow>
+  );
+}
+
+function columns(at: KitAtHand, onStrike: (entry: Entry) => void): readonly Column<HistoryLine>[] {
+  return [
+    { key: "what", head: "What", cell: (line) => <What at={at} line={line} /> },
+    { key: "when", head: "When", cell: (line) => <When line={line} /> },
+    { key: "who", head: "By", cell: ({ entry }) => nameOf(at.view, entry.by) },
+    { key: "device", head: "On", cell: ({ entry }) => deviceName(at, entry.device) },
+    { key: "strike", head: "Strike", cell: (line) => <Strike at={at} line={line} onStrike={onStrike} /> },
+  ];
+}
+
+function What({ at, line: { entry, struck } }: { readonly at: KitAtHand; readonly line: HistoryLine }) {
+  const told = tellEntry(entry, { pattern: at.pattern, places: at.view.places, kits: at.view.kits });
+  const words = (
+    <>
+      <strong>{sayKind(entry.kind)}</strong>
+      {told !== "" && <span className="kit-told">: {told}</span>}
+    </>
+  );
+  if (!struck) return words;
+  const { reason } = struck.body as { readonly reason: string };
+  return (
+    <>
+      <s>{words}</s>
+      <span className="kit-struck">
+        Struck <Timestamp at={struck.at} /> by {nameOf(at.view, struck.by)}: {reason}
+      </span>
+    </>
+  );
+}
+
+function When({ line: { entry, received } }: { readonly line: HistoryLine }) {
+  return (
+    <>
+      <Timestamp at={entry.at} /> <ReceivedLate at={entry.at} received={received} />
+    </>
+  );
+}
+
+interface StrikeProps {
+  readonly at: KitAtHand;
+  readonly line: HistoryLine;
+  readonly onStrike: (entry: Entry) => void;
+}
+
+/** Offered to whoever may strike this line, as the station's rule says. */
+function Strike({ at, line: { entry, struck }, onStrike }: StrikeProps) {
+  const may = strikeEntry(doingOf(at.view), entry, "asked").kind === "entry";
+  if (struck || !may) return null;
+  return (
+    <Button kind="quiet" label={`Strike: ${sayKind(entry.kind)}, ${entry.at}`} onPress={() => onStrike(entry)}>
+      Strike
+    </Button>
+  );
+}
+
+function deviceName({ view }: KitAtHand, device: string): string {
+  if (device === view.device) return "this device";
+  return view.devices.find(({ id }) => id === device)?.name ?? device;
+}

@@ -1,0 +1,96 @@
+import { Link } from "wouter";
+import { turnaroundsNewestFirst, type Turnaround } from "#readiness";
+import { EmptyState, Section, Timestamp } from "../../../parts/index.ts";
+import { PaperLink } from "../../../parts/paper-link.tsx";
+import { Table, type Column } from "../../../parts/table.tsx";
+import { nameOf, type KitAtHand } from "../../../kit-view/at-hand.ts";
+
+const FIRST = 5;
+
+/** Every turnaround, newest first, each with its record on screen and on paper. */
+export function KitTurnarounds({ at }: { readonly at: KitAtHand }) {
+  const all = turnaroundsNewestFirst(at.kit);
+  return (
+    <Section id="turnarounds" title="Turnarounds">
+      {all.length === 0 ? (
+        <EmptyState title="None yet">
+          <p>A new kit needs one whole turnaround before it can stand ready.</p>
+        </EmptyState>
+      ) : (
+        <TurnaroundTable at={at} caption="Turnarounds, newest first" rows={all.slice(0, FIRST)} />
+      )}
+      {all.length > FIRST && (
+        <details className="kit-table">
+          <summary>{all.length - FIRST} older</summary>
+          <TurnaroundTable at={at} caption="Older turnarounds" rows={all.slice(FIRST)} />
+        </details>
+      )}
+    </Section>
+  );
+}
+
+interface TurnaroundTableProps {
+  readonly at: KitAtHand;
+  readonly caption: string;
+  readonly rows: readonly Turnaround[];
+}
+
+function TurnaroundTable({ at, caption, rows }: TurnaroundTableProps) {
+  return <Table caption={caption} isCaptionHidden columns={columns(at)} rows={rows} rowKey={({ id }) => id} />;
+}
+
+function columns({ kit, view }: KitAtHand): readonly Column<Turnaround>[] {
+  return [
+    {
+      key: "opened",
+      head: "Opened",
+      cell: ({ id, opened }) => (
+        <Link to={`/kit/${kit.id}/turnaround/${id}/record`}>
+          <Timestamp at={opened.at} />
+        </Link>
+      ),
+    },
+    { key: "why", head: "Why", cell: ({ because }) => WHY[because] ?? because },
+    { key: "by", head: "By", cell: ({ opened }) => nameOf(view, opened.by) },
+    { key: "closed", head: "Closed", cell: ({ closed }) => <Closed closed={closed} /> },
+    {
+      key: "paper",
+      head: "Paper",
+      cell: ({ id, opened }) => (
+        <PaperLink
+          look="quiet"
+          href={`/api/paper/turnaround/${kit.id}/${id}.pdf`}
+          name={`turnaround-${opened.at.slice(0, 10)}`}
+          label={`PDF of the turnaround of ${opened.at}`}
+        >
+          PDF
+        </PaperLink>
+      ),
+    },
+  ];
+}
+
+const WHY: Readonly<Record<string, string>> = {
+  routine: "Routine",
+  returned: "Back from a vessel",
+  finding: "To put a finding right",
+  seal: "The seal",
+  lapse: "Something runs out",
+};
+
+const HOW = { sealed: "sealed", grounded: "as grounded", "set-aside": "set aside" } as const;
+
+function Closed({ closed }: { readonly closed: Turnaround["closed"] | undefined }) {
+  if (!closed) return <strong>Open now</strong>;
+  return (
+    <>
+      <Timestamp at={closed.at} />, {HOW[closed.how]}
+      {closed.seal !== undefined && (
+        <>
+          {" "}
+          with <span className="tabular">{closed.seal}</span>
+        </>
+      )}
+    </>
+  );
+}

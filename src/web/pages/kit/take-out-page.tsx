@@ -1,0 +1,139 @@
+import { useState } from "react";
+import { uuidv7 } from "uuidv7";
+import { useLocation } from "wouter";
+import type { Effect } from "#kit";
+import { fitItem, robItem } from "#station";
+import type { FittedItem, KitState } from "#readiness";
+import { useCarryOut } from "../../device/index.ts";
+import { Button, ErrorBox, Notice, TextField, useDoing } from "../../parts/index.ts";
+import { Choice } from "../../parts/fields/choice.tsx";
+import { NumberField } from "../../parts/fields/number-field.tsx";
+import { sayEffect } from "../../act/finding-choice.ts";
+import type { KitAtHand } from "../../kit-view/at-hand.ts";
+import { KitFormPage } from "./kit-form-page.tsx";
+
+const EFFECTS: readonly Effect[] = ["grounds", "limits", "notes"];
+
+/** An item taken out of one kit for another: a finding on the first, a trail on both. */
+export default function TakeOutPage() {
+  return (
+    <KitFormPage title={(kit) => `Take an item of ${kit} for another kit`}>{(at) => <Form at={at} />}</KitFormPage>
+  );
+}
+
+function Form({ at }: { readonly at: KitAtHand }) {
+  const carryOut = useCarryOut();
+  const doing = useDoing();
+  const [, go] = useLocation();
+  const [item, setItem] = useState("");
+  const [to, setTo] = useState("");
+  const [quantity, setQuantity] = useState<number>();
+  const [effect, setEffect] = useState<Effect>();
+  const [limit, setLimit] = useState("");
+  const [why, setWhy] = useState("");
+  const other = at.view.kits.find(({ id }) => id === to);
+  const fits = other !== undefined && isSamePattern(at.kit, other);
+  const isLimited = effect !== "limits" || limit.trim() !== "";
+  const isReady = item !== "" && other !== undefined && quantity !== undefined && effect !== undefined && isLimited;
+  const take = async () => {
+    if (!isReady) return;
+    const note = `Taken for ${other.name}${why.trim() === "" ? "" : `: ${why.trim()}`}`;
+    const limited = effect === "limits" ? { limit: limit.trim() } : {};
+    const robbed = { item, quantity, to, finding: uuidv7(), mode: "other", effect, note, ...limited };
+    const before = at.kit.contents[item];
+    const done = await doing.run(async () => {
+      await carryOut((now) => robItem(now, at.kit, robbed));
+      if (fits) await carryOut((now) => fitItem(now, other, fittingOf(at, other, item, quantity, before)));
+    });
+    if (done) go(`/kit/${at.kit.id}`);
+  };
+  return (
+    <>
+      <ItemSelect at={at} item={item} onChoose={setItem} />
+      <NumberField label="How many are taken out" value={quantity} onChange={setQuantity} least={1} />
+      <KitSelect at={at} to={to} onChoose={setTo} />
+      <Choice
+        label={`What does it mean for ${at.kit.name}?`}
+        options={EFFECTS.map((one) => ({ value: one, label: sayEffect(one) }))}
+        value={effect}
+        onChange={setEffect}
+      />
+      {effect === "limits" && (
+        <TextField label="The limit, as a vessel should hear it" value={limit} onChange={setLimit} limit={300} />
+      )}
+      <TextField label="Why, if it needs saying" value={why} onChange={setWhy} />
+      {other && !fits && (
+        <Notice tone="attention" title={`${other.name} is of another pattern`}>
+          <p>That it was taken is written on both. Fit it there in its turnaround, as the item that it is there.</p>
+        </Notice>
+      )}
+      <ErrorBox error={doing.error} title="Not taken" />
+      <Button kind="primary" tone="grave" isDisabled={!isReady} isBusy={doing.isBusy} onPress={() => void take()}>
+        {other && fits ? `Taken out, and fitted in ${other.name}` : "Taken out"}
+      </Button>
+    </>
+  );
+}
+
+function isSamePattern(one: KitState, other: KitState): boolean {
+  return one.pattern.split("@", 1)[0] === other.pattern.split("@", 1)[0];
+}
+
+/** With the dates and the lot that it had: it is the same thing in another kit. */
+function fittingOf(
+  { kit, view }: KitAtHand,
+  other: KitState,
+  item: string,
+  quantity: number,
+  before: FittedItem | undefined,
+) {
+  const { printed, batch } = before ?? {};
+  return {
+    item,
+    quantity,
+    fitted: before?.fitted ?? view.today,
+    robbed: kit.id,
+    ...(printed !== undefined && { printed }),
+    ...(batch !== undefined && { batch }),
+    ...(other.turnaround && { turnaround: other.turnaround.id }),
+  };
+}
+
+interface SelectProps {
+  readonly at: KitAtHand;
+  readonly onChoose: (id: string) => void;
+}
+
+function ItemSelect({ at, item, onChoose }: SelectProps & { readonly item: string }) {
+  return (
+    <label className="field">
+      <span className="field-label">Which item</span>
+      <select className="field-input" value={item} onChange={({ target }) => onChoose(target.value)}>
+        <option value="">Choose an item</option>
+        {at.pattern.items.map(({ id, name }) => (
+          <option key={id} value={id}>
+            {name}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+function KitSelect({ at, to, onChoose }: SelectProps & { readonly to: string }) {
+  return (
+    <label className="field">
+      <span className="field-label">For which kit</span>
+      <select className="field-input" value={to} onChange={({ target }) => onChoose(target.value)}>
+        <option value="">Choose a kit</option>
+        {at.view.kits
+          .filter(({ id }) => id !== at.kit.id)
+          .map(({ id, name, serial }) => (
+            <option key={id} value={id}>
+              {name}, {serial}
+            </option>
+          ))}
+      </select>
+    </label>
+  );
+}

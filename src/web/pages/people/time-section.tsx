@@ -1,0 +1,104 @@
+import { formatDate } from "#base";
+import type { Person } from "#readiness";
+import { ASSUMED_HOURS, isKeeper, mayWrite, setAbsence, setHours } from "#station";
+import { useState } from "react";
+import { useCarryOut, useRecorder, useStation } from "../../device/index.ts";
+import { Button, ButtonRow, ErrorBox, Section, TextField, useDoing } from "../../parts/index.ts";
+import { DateField } from "../../parts/fields/date-field.tsx";
+
+/** Hours that people have for kits, and their days away: what the plan of the year and the work due go by. */
+export function TimeSection() {
+  const { people, me } = useStation();
+  const [chosen, setChosen] = useState(me.id);
+  const hands = people.filter(({ left, role }) => !left && mayWrite(role, "sealed"));
+  const shown = isKeeper(me.role) ? hands : hands.filter(({ id }) => id === me.id);
+  const person = shown.find(({ id }) => id === chosen) ?? shown[0];
+  if (person === undefined) return null;
+  return (
+    <Section title="Time for kits">
+      <ul>
+        {hands.map((one) => (
+          <li key={one.id}>{sayTime(one)}</li>
+        ))}
+      </ul>
+      {shown.length > 1 && (
+        <ButtonRow>
+          {shown.map(({ id, name }) => (
+            <Button key={id} isPressed={id === person.id} onPress={() => setChosen(id)} label={`Time of ${name}`}>
+              {name}
+            </Button>
+          ))}
+        </ButtonRow>
+      )}
+      {mayWrite(me.role, "hours-set") && <Hours key={`hours ${person.id}`} person={person} />}
+      <Away key={`away ${person.id}`} person={person} />
+    </Section>
+  );
+}
+
+function sayTime({ name, hours, away = [] }: Person): string {
+  const said = hours === undefined ? `hours not said, ${ASSUMED_HOURS} counted` : `${hours} h a week`;
+  const days = away.map(({ from, to }) => `${formatDate(from)} to ${formatDate(to)}`);
+  return `${name}: ${said}${days.length > 0 ? `; away ${days.join(", ")}` : ""}.`;
+}
+
+function Hours({ person }: { readonly person: Person }) {
+  const carryOut = useCarryOut();
+  const doing = useDoing();
+  const [text, setText] = useState(person.hours === undefined ? "" : String(person.hours));
+  const hours = text.trim() === "" ? Number.NaN : Number(text.replace(",", "."));
+  return (
+    <>
+      <TextField label={`Hours a week of ${person.name}, 0 to 168`} value={text} onChange={setText} limit={6} isShort />
+      <ErrorBox error={doing.error} title="Not written down" />
+      <div>
+        <Button
+          isDisabled={!Number.isFinite(hours)}
+          isBusy={doing.isBusy}
+          onPress={() => void doing.run(() => carryOut((at) => setHours(at, person.id, hours)))}
+        >
+          Save the hours
+        </Button>
+      </div>
+    </>
+  );
+}
+
+function Away({ person }: { readonly person: Person }) {
+  const { today, historyOf } = useStation();
+  const carryOut = useCarryOut();
+  const recorder = useRecorder();
+  const doing = useDoing();
+  const [from, setFrom] = useState<string>();
+  const [to, setTo] = useState<string>();
+  const save = () => doing.run(() => carryOut((at) => setAbsence(at, person.id, { from: from!, to: to! })));
+  const takeBack = (id: string) =>
+    doing.run(async () => {
+      const line = historyOf(`person:${person.id}`).find(({ entry }) => entry.id === id);
+      if (line) await recorder.strike(line.entry, "Not away on these days.");
+    });
+  const ahead = (person.away ?? []).filter((one) => one.to >= today);
+  return (
+    <>
+      <DateField
+        label="First day away"
+        value={from}
+        onChange={setFrom}
+        mayBeMonth={false}
+        hint={`Of ${person.name}.`}
+      />
+      <DateField label="Last day away" value={to} onChange={setTo} mayBeMonth={false} hint={`Of ${person.name}.`} />
+      <ErrorBox error={doing.error} title="Not written down" />
+      <ButtonRow>
+        <Button isDisabled={from === undefined || to === undefined} isBusy={doing.isBusy} onPress={() => void save()}>
+          Save the days away
+        </Button>
+        {ahead.map(({ entry, from: first }) => (
+          <Button key={entry} isBusy={doing.isBusy} onPress={() => void takeBack(entry)}>
+            Not away from {formatDate(first)}
+          </Button>
+        ))}
+      </ButtonRow>
+    </>
+  );
+}

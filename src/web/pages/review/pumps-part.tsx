@@ -1,0 +1,44 @@
+import type { CasualtyState } from "#readiness";
+import type { PumpReview } from "#station";
+import type { StationView } from "../../device/index.ts";
+import { ButtonLink, ButtonRow } from "../../parts/button.tsx";
+import { EmptyState, Section } from "../../parts/index.ts";
+import { sayPump } from "./review-words.ts";
+
+interface PumpsPartProps {
+  readonly pumps: readonly PumpReview[];
+  readonly view: StationView;
+  readonly casualty: CasualtyState;
+}
+
+/** Each pump: how soon it gave water, what that took, and the way to a finding or a word about its pattern. */
+export function PumpsPart({ pumps, view, casualty }: PumpsPartProps) {
+  return (
+    <Section title="Pumps">
+      {pumps.length === 0 && <EmptyState title="No pump was told of on her sheet" />}
+      {pumps.map((pump) => (
+        <div key={pump.pump} className="kit-trend">
+          <h3>{pump.name}</h3>
+          <ul>
+            {sayPump(pump).map((words) => (
+              <li key={words}>{words}</li>
+            ))}
+          </ul>
+          <FindingLink pump={pump} view={view} casualty={casualty} />
+        </div>
+      ))}
+    </Section>
+  );
+}
+
+function FindingLink({ pump, view, casualty }: Omit<PumpsPartProps, "pumps"> & { readonly pump: PumpReview }) {
+  const kit = view.kits.find(({ id }) => id === pump.kit);
+  if (!kit) return null;
+  const note = encodeURIComponent(`Seen on ${casualty.name}.`);
+  return (
+    <ButtonRow>
+      <ButtonLink to={`/kit/${kit.id}/finding?note=${note}`}>Raise a finding on {kit.name}</ButtonLink>
+      <ButtonLink to={`/kit/${kit.id}`}>{kit.name}</ButtonLink>
+    </ButtonRow>
+  );
+}

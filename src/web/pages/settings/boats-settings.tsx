@@ -1,0 +1,218 @@
+import { inUnit } from "#base";
+import type { BoatSetting, RescueBoat } from "#readiness";
+import { retireBoat, setBoat } from "#station";
+import { useState } from "react";
+import { uuidv7 } from "uuidv7";
+import { useCarryOut, useStation, type StationView } from "../../device/index.ts";
+import { Button, ButtonRow, ErrorBox, Section, TextField, useDoing } from "../../parts/index.ts";
+import { Choice } from "../../parts/fields/choice.tsx";
+import { NumberField } from "../../parts/fields/number-field.tsx";
+import { QuantityField } from "../../parts/fields/quantity-field.tsx";
+import { Table, type Column } from "../../parts/table.tsx";
+
+/** For keepers: the boats that take kits to a casualty, with the figures that are counted on before launching. */
+export function BoatsSettings() {
+  const view = useStation();
+  const [chosen, setChosen] = useState<RescueBoat | "new">();
+  return (
+    <Section title="Rescue boats">
+      <p className="quiet">Counted on before launching: how soon a pump runs, and which kits go along.</p>
+      <Table
+        caption="Rescue boats"
+        isCaptionHidden
+        columns={columns(view, setChosen)}
+        rows={view.boats}
+        rowKey={({ id }) => id}
+      />
+      {chosen === undefined ? (
+        <div>
+          <Button onPress={() => setChosen("new")}>Add a rescue boat</Button>
+        </div>
+      ) : (
+        <BoatForm
+          key={chosen === "new" ? "new" : chosen.id}
+          {...(chosen !== "new" && { boat: chosen })}
+          onDone={() => setChosen(undefined)}
+        />
+      )}
+    </Section>
+  );
+}
+
+function columns(view: StationView, choose: (boat: RescueBoat) => void): readonly Column<RescueBoat>[] {
+  return [
+    { key: "name", head: "Boat", cell: ({ name }) => name },
+    { key: "place", head: "Lies at", cell: ({ place }) => view.places.find(({ id }) => id === place)?.name ?? place },
+    { key: "speed", head: "Speed", align: "figures", cell: ({ speed }) => inText(speed, "speed", "kn") },
+    { key: "launch", head: "To launch", align: "figures", cell: ({ launch }) => inText(launch, "time", "min") },
+    { key: "setUp", head: "To water", align: "figures", cell: ({ setUp }) => inText(setUp, "time", "min") },
+    { key: "carries", head: "Kits", align: "figures", cell: ({ carries }) => carries },
+    { key: "mains", head: "Mains", cell: ({ mains }) => (mains ? "yes" : "no") },
+    {
+      key: "change",
+      isAct: true,
+      head: "Change",
+      cell: (boat) => (
+        <Button kind="quiet" label={`Change ${boat.name}`} onPress={() => choose(boat)}>
+          Change
+        </Button>
+      ),
+    },
+  ];
+}
+
+function inText(si: number, dimension: "speed" | "time", unit: string): string {
+  return `${figureIn(si, dimension, unit)}\u00a0${unit}`;
+}
+
+function figureIn(si: number, dimension: "speed" | "time", unit: string): string {
+  return String(Number(inUnit(si, unit, dimension).toPrecision(3)));
+}
+
+/** Figures as they stand in their boxes, with what they were read as. */
+interface Draft {
+  readonly name: string;
+  readonly place: string | undefined;
+  readonly speed: Typed;
+  readonly launch: Typed;
+  readonly setUp: Typed;
+  readonly carries: number | undefined;
+  readonly mains: "yes" | "no" | undefined;
+}
+
+interface Typed {
+  readonly text: string;
+  readonly si: number | undefined;
+}
+
+function typed(si: number | undefined, dimension: "speed" | "time", unit: string): Typed {
+  return { text: si === undefined ? "" : figureIn(si, dimension, unit), si };
+}
+
+function draftOf(boat: RescueBoat | undefined): Draft {
+  return {
+    name: boat?.name ?? "",
+    place: boat?.place,
+    speed: typed(boat?.speed, "speed", "kn"),
+    launch: typed(boat?.launch, "time", "min"),
+    setUp: typed(boat?.setUp, "time", "min"),
+    carries: boat?.carries,
+    mains: boat && (boat.mains ? "yes" : "no"),
+  };
+}
+
+/** The boat as she would be written; undefined while anything is missing. */
+function settingOf({ name, place, speed, launch, setUp, carries, mains }: Draft): BoatSetting | undefined {
+  if (name.trim() === "" || place === undefined || carries === undefined || mains === undefined) return undefined;
+  if (speed.si === undefined || launch.si === undefined || setUp.si === undefined) return undefined;
+  const times = { speed: speed.si, launch: launch.si, setUp: setUp.si };
+  return { name: name.trim(), place, ...times, carries, mains: mains === "yes" };
+}
+
+function BoatForm({ boat, onDone }: { readonly boat?: RescueBoat; readonly onDone: () => void }) {
+  const carryOut = useCarryOut();
+  const doing = useDoing();
+  const [draft, setDraft] = useState(() => draftOf(boat));
+  const setting = settingOf(draft);
+  const save = async () => {
+    if (!setting) return;
+    if (await doing.run(() => carryOut((at) => setBoat(at, boat?.id ?? uuidv7(), setting)))) onDone();
+  };
+  return (
+    <>
+      <BoatFields draft={draft} onChange={(part) => setDraft({ ...draft, ...part })} />
+      <ErrorBox error={doing.error} title="Not saved" />
+      <ButtonRow>
+        <Button onPress={() => void save()} isDisabled={!setting} isBusy={doing.isBusy}>
+          Save the boat
+        </Button>
+        <Button kind="quiet" onPress={onDone}>
+          Leave as it is
+        </Button>
+      </ButtonRow>
+      {boat && <RetireBoat boat={boat} onDone={onDone} />}
+    </>
+  );
+}
+
+interface FieldsProps {
+  readonly draft: Draft;
+  readonly onChange: (part: Partial<Draft>) => void;
+}
+
+function BoatFields({ draft, onChange }: FieldsProps) {
+  const { places } = useStation();
+  return (
+    <>
+      <TextField label="Her name" value={draft.name} onChange={(name) => onChange({ name })} limit={80} />
+      <Choice
+        label="Where she lies: kits there go with her"
+        value={draft.place}
+        onChange={(place) => onChange({ place })}
+        options={places.map(({ id, name }) => ({ value: id, label: name }))}
+      />
+      <TypedField label="Speed, loaded, in the usual sea" of="speed" unit="kn" {...{ draft, onChange }} />
+      <TypedField label="From the call until under way" of="launch" unit="min" {...{ draft, onChange }} />
+      <TypedField
+        label="From alongside until water goes over the side"
+        of="setUp"
+        unit="min"
+        {...{ draft, onChange }}
+      />
+      <NumberField
+        label="Kits she carries and hands over in one trip"
+        value={draft.carries}
+        onChange={(carries) => onChange({ carries })}
+        least={0}
+        most={50}
+      />
+      <Choice
+        label="Can she feed a mains pump on another boat?"
+        value={draft.mains}
+        onChange={(mains) => onChange({ mains })}
+        options={[
+          { value: "yes", label: "Yes" },
+          { value: "no", label: "No" },
+        ]}
+      />
+    </>
+  );
+}
+
+interface TypedFieldProps extends FieldsProps {
+  readonly label: string;
+  readonly of: "speed" | "launch" | "setUp";
+  readonly unit: string;
+}
+
+function TypedField({ label, of, unit, draft, onChange }: TypedFieldProps) {
+  return (
+    <QuantityField
+      label={label}
+      dimension={of === "speed" ? "speed" : "time"}
+      unit={unit}
+      value={draft[of].text}
+      onChange={(text, reading) => onChange({ [of]: { text, si: reading?.si } })}
+    />
+  );
+}
+
+function RetireBoat({ boat, onDone }: { readonly boat: RescueBoat; readonly onDone: () => void }) {
+  const carryOut = useCarryOut();
+  const doing = useDoing();
+  const [reason, setReason] = useState("");
+  const retire = async () => {
+    if (await doing.run(() => carryOut((at) => retireBoat(at, boat.id, reason.trim())))) onDone();
+  };
+  return (
+    <>
+      <TextField label={`Take ${boat.name} off the list, because`} value={reason} onChange={setReason} />
+      <ErrorBox error={doing.error} title="Not taken off" />
+      <div>
+        <Button tone="grave" onPress={() => void retire()} isDisabled={reason.trim() === ""} isBusy={doing.isBusy}>
+          Take her off the list
+        </Button>
+      </div>
+    </>
+  );
+}

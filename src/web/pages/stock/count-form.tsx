@@ -1,0 +1,59 @@
+import type { LotCount, PartShelf, StockPart } from "#readiness";
+import { countStock } from "#station";
+import { useState } from "react";
+import { useCarryOut } from "../../device/index.ts";
+import { Button, ButtonRow, ErrorBox, Notice, TextField, useDoing } from "../../parts/index.ts";
+import { NumberField } from "../../parts/fields/number-field.tsx";
+
+interface CountFormProps {
+  readonly part: StockPart;
+  readonly shelf: PartShelf;
+  readonly onDone: () => void;
+}
+
+/** What lies on the shelf, lot by lot, as it is counted. Nothing is filled in beforehand; what is there is the truth. */
+export function CountForm({ part, shelf, onDone }: CountFormProps) {
+  const carryOut = useCarryOut();
+  const doing = useDoing();
+  const known = shelf.lots.flatMap(({ lot }) => lot ?? []);
+  const [counts, setCounts] = useState<Readonly<Record<string, number | undefined>>>({});
+  const [other, setOther] = useState("");
+  const lots = ["", ...known, ...(other.trim() === "" || known.includes(other.trim()) ? [] : [other.trim()])];
+  const isWhole = lots.every((lot) => counts[lot] !== undefined);
+  const save = async () => {
+    const found = lots.flatMap((lot) => foundOf(lot, counts[lot] ?? 0));
+    const body = { place: shelf.place, found };
+    if (await doing.run(() => carryOut((now) => countStock(now, part.id, body)))) onDone();
+  };
+  return (
+    <section className="stock-form" aria-label={`Count ${part.name}`}>
+      <Notice title="Count all of it, with your own eyes">
+        <p>From then on this is what lies there, whatever the lines before it came to.</p>
+      </Notice>
+      {lots.map((lot) => (
+        <NumberField
+          key={lot}
+          label={lot === "" ? `Of no marked lot, in ${part.unit}` : `Of lot ${lot}, in ${part.unit}`}
+          value={counts[lot]}
+          onChange={(count) => setCounts({ ...counts, [lot]: count })}
+          least={0}
+        />
+      ))}
+      <TextField label="Another lot lies there: its mark" value={other} onChange={setOther} isShort limit={40} />
+      <ErrorBox error={doing.error} title="Not counted" />
+      <ButtonRow>
+        <Button isDisabled={!isWhole} isBusy={doing.isBusy} onPress={() => void save()}>
+          This is what lies there
+        </Button>
+        <Button kind="quiet" onPress={onDone}>
+          Leave it
+        </Button>
+      </ButtonRow>
+    </section>
+  );
+}
+
+function foundOf(lot: string, count: number): readonly LotCount[] {
+  if (count === 0) return [];
+  return [lot === "" ? { count } : { lot, count }];
+}

@@ -1,0 +1,52 @@
+import type { OrderLine } from "#readiness";
+import { orderStock } from "#station";
+import { useState } from "react";
+import { uuidv7 } from "uuidv7";
+import { useCarryOut, useStation } from "../../device/index.ts";
+import { Button, ButtonRow, ErrorBox, TextField, useDoing } from "../../parts/index.ts";
+import { DateField } from "../../parts/fields/date-field.tsx";
+import { NumberField } from "../../parts/fields/number-field.tsx";
+
+interface OrderFormProps {
+  readonly line: Pick<OrderLine, "part" | "place" | "count">;
+  readonly onDone: () => void;
+}
+
+/** Notes what was ordered today, for one place, and when it is promised. */
+export function OrderForm({ line: { part, place, count: wanted }, onDone }: OrderFormProps) {
+  const { today } = useStation();
+  const carryOut = useCarryOut();
+  const doing = useDoing();
+  const [count, setCount] = useState<number | undefined>(wanted);
+  const [expected, setExpected] = useState<string>();
+  const [note, setNote] = useState("");
+  const save = async () => {
+    if (count === undefined) return;
+    const more = { ...(expected !== undefined && { expected }), ...(note.trim() !== "" && { note: note.trim() }) };
+    const body = { order: uuidv7(), place, count, day: today, ...more };
+    if (await doing.run(() => carryOut((now) => orderStock(now, part.id, body)))) onDone();
+  };
+  return (
+    <section className="stock-form" aria-label={`Order of ${part.name}`}>
+      <NumberField label={`${part.name}: ordered today, in ${part.unit}`} value={count} onChange={setCount} least={1} />
+      <DateField
+        label="Promised for"
+        value={expected}
+        onChange={setExpected}
+        mayBeMonth={false}
+        isPrinted={false}
+        hint="Leave empty to count on the lead time."
+      />
+      <TextField label="Order number or note, if any" value={note} onChange={setNote} />
+      <ErrorBox error={doing.error} title="Not noted" />
+      <ButtonRow>
+        <Button isDisabled={count === undefined} isBusy={doing.isBusy} onPress={() => void save()}>
+          Note the order
+        </Button>
+        <Button kind="quiet" onPress={onDone}>
+          Leave it
+        </Button>
+      </ButtonRow>
+    </section>
+  );
+}

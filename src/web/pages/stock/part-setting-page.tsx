@@ -1,0 +1,232 @@
+import { parseSpan } from "#base";
+import type { PartSetting, StockPart } from "#readiness";
+import { retirePart, setPart } from "#station";
+import { useState } from "react";
+import { uuidv7 } from "uuidv7";
+import { useLocation, useParams, useSearchParams } from "wouter";
+import { useCarryOut, useStation, type StationView } from "../../device/index.ts";
+import { Button, ErrorBox, Page, Section, TextField, useDoing } from "../../parts/index.ts";
+import { Choice } from "../../parts/fields/choice.tsx";
+import { NumberField } from "../../parts/fields/number-field.tsx";
+import { ItemPick } from "./item-pick.tsx";
+import "./stock.css";
+
+/** A part put on the list, or written anew. */
+export default function PartSettingPage() {
+  const { part: id } = useParams<{ readonly part?: string }>();
+  const view = useStation();
+  const [search] = useSearchParams();
+  const part = view.parts.find((one) => one.id === id);
+  const name = search.get("name") ?? "";
+  return (
+    <Page
+      title={part ? `Change ${part.name}` : "A part for the list"}
+      back={part ? { to: `/stock/${part.id}`, label: part.name } : { to: "/stock", label: "Parts" }}
+    >
+      <PartForm key={part?.id ?? name} {...(part && { part })} view={view} name={name} />
+      {part && part.retired === undefined && <Retire part={part} />}
+    </Page>
+  );
+}
+
+interface Draft {
+  readonly number: string;
+  readonly name: string;
+  readonly unit: string;
+  readonly supplier: string;
+  readonly supplierNumber: string;
+  readonly cost: number | undefined;
+  readonly leadTime: string;
+  readonly keeps: "long" | "printed" | "life" | undefined;
+  readonly shelfLife: string;
+  readonly keep: Readonly<Record<string, number | undefined>>;
+  readonly items: PartSetting["items"];
+}
+
+function draftOf(part: StockPart | undefined, name: string, view: StationView): Draft {
+  if (!part) return { ...EMPTY, name, items: name === "" ? [] : itemsNamed(view, name) };
+  const keeps = part.printed ? "printed" : part.shelfLife === undefined ? "long" : "life";
+  return {
+    ...EMPTY,
+    ...part,
+    cost: part.cost,
+    supplier: part.supplier ?? "",
+    supplierNumber: part.supplierNumber ?? "",
+    leadTime: part.leadTime ?? "",
+    shelfLife: part.shelfLife ?? "",
+    keeps,
+    keep: Object.fromEntries(part.keep.map(({ place, least }) => [place, least])),
+  };
+}
+
+const EMPTY: Draft = {
+  number: "",
+  name: "",
+  unit: "piece",
+  supplier: "",
+  supplierNumber: "",
+  cost: undefined,
+  leadTime: "",
+  keeps: undefined,
+  shelfLife: "",
+  keep: {},
+  items: [],
+};
+
+/** Items of patterns that name this part in their own words. */
+function itemsNamed({ patterns }: StationView, name: string): PartSetting["items"] {
+  const all = [...patterns.values()].flatMap(({ id, items }) =>
+    items.filter(({ part }) => part === name).map((item) => ({ pattern: id, item: item.id })),
+  );
+  return [...new Map(all.map((one) => [`${one.pattern}/${one.item}`, one])).values()];
+}
+
+function settingOf(draft: Draft): PartSetting | undefined {
+  const { number, name, unit, keeps, cost, keep, items } = draft;
+  if ([number, name, unit].some((text) => text.trim() === "") || keeps === undefined) return undefined;
+  if (!isSpan(draft.leadTime) || (keeps === "life" && (draft.shelfLife.trim() === "" || !isSpan(draft.shelfLife))))
+    return undefined;
+  return {
+    number: number.trim(),
+    name: name.trim(),
+    unit: unit.trim(),
+    ...(draft.supplier.trim() !== "" && { supplier: draft.supplier.trim() }),
+    ...(draft.supplierNumber.trim() !== "" && { supplierNumber: draft.supplierNumber.trim() }),
+    ...(cost !== undefined && { cost }),
+    ...(draft.leadTime.trim() !== "" && { leadTime: draft.leadTime.trim() }),
+    ...(keeps === "life" && { shelfLife: draft.shelfLife.trim() }),
+    printed: keeps === "printed",
+    keep: Object.entries(keep).flatMap(([place, least]) => (least ? [{ place, least }] : [])),
+    items,
+  };
+}
+
+function isSpan(text: string): boolean {
+  return text.trim() === "" || spanFault(text) === undefined;
+}
+
+function spanFault(text: string): string | undefined {
+  try {
+    parseSpan(text.trim());
+    return undefined;
+  } catch {
+    return 'Write it as "6 weeks" or "24 months".';
+  }
+}
+
+interface PartFormProps {
+  readonly part?: StockPart;
+  readonly view: StationView;
+  readonly name: string;
+}
+
+function PartForm({ part, view, name }: PartFormProps) {
+  const carryOut = useCarryOut();
+  const doing = useDoing();
+  const [, go] = useLocation();
+  const [draft, setDraft] = useState(() => draftOf(part, name, view));
+  const setting = settingOf(draft);
+  const save = async () => {
+    if (!setting) return;
+    const id = part?.id ?? uuidv7();
+    if (await doing.run(() => carryOut((now) => setPart(now, id, setting)))) go(`/stock/${id}`);
+  };
+  return (
+    <div className="stock-form">
+      <PartFields draft={draft} onChange={(change) => setDraft({ ...draft, ...change })} view={view} />
+      <ErrorBox error={doing.error} title="Not saved" />
+      <Button kind="primary" isDisabled={!setting} isBusy={doing.isBusy} onPress={() => void save()}>
+        Save the part
+      </Button>
+    </div>
+  );
+}
+
+interface FieldsProps {
+  readonly draft: Draft;
+  readonly onChange: (change: Partial<Draft>) => void;
+  readonly view: StationView;
+}
+
+function PartFields({ draft, onChange, view }: FieldsProps) {
+  const text = (field: "number" | "name" | "unit" | "supplier" | "supplierNumber", label: string, limit: number) => (
+    <TextField label={label} value={draft[field]} onChange={(value) => onChange({ [field]: value })} limit={limit} />
+  );
+  const leadFault = draft.leadTime.trim() === "" ? undefined : spanFault(draft.leadTime);
+  const lifeFault = draft.shelfLife.trim() === "" ? undefined : spanFault(draft.shelfLife);
+  return (
+    <>
+      {text("name", "Name", 80)}
+      {text("number", "The station's own number", 40)}
+      {text("unit", "Counted in", 20)}
+      {text("supplier", "Supplier, if known", 80)}
+      {text("supplierNumber", "The supplier's number, if known", 60)}
+      <NumberField
+        label="Cost of one, if known"
+        value={draft.cost}
+        onChange={(cost) => onChange({ cost })}
+        isWhole={false}
+        least={0}
+      />
+      <TextField
+        label="From ordering to shelf, if known"
+        hint={'Such as "6 weeks".'}
+        value={draft.leadTime}
+        onChange={(leadTime) => onChange({ leadTime })}
+        isShort
+        {...(leadFault !== undefined && { fault: leadFault })}
+      />
+      <Choice
+        label="How long does it keep on the shelf?"
+        options={[
+          { value: "long", label: "Without end" },
+          { value: "printed", label: "To the date printed on each" },
+          { value: "life", label: "So long from the day it came" },
+        ]}
+        value={draft.keeps}
+        onChange={(keeps) => onChange({ keeps })}
+      />
+      {draft.keeps === "life" && (
+        <TextField
+          label="How long"
+          hint={'Such as "24 months".'}
+          value={draft.shelfLife}
+          onChange={(shelfLife) => onChange({ shelfLife })}
+          isShort
+          {...(lifeFault !== undefined && { fault: lifeFault })}
+        />
+      )}
+      {view.places.map(({ id, name }) => (
+        <NumberField
+          key={id}
+          label={`Least to be kept at ${name}`}
+          value={draft.keep[id]}
+          onChange={(least) => onChange({ keep: { ...draft.keep, [id]: least } })}
+          least={0}
+        />
+      ))}
+      <ItemPick view={view} items={draft.items} onChange={(items) => onChange({ items })} />
+    </>
+  );
+}
+
+function Retire({ part }: { readonly part: StockPart }) {
+  const carryOut = useCarryOut();
+  const doing = useDoing();
+  const [, go] = useLocation();
+  const [reason, setReason] = useState("");
+  const retire = async () => {
+    if (await doing.run(() => carryOut((now) => retirePart(now, part.id, reason.trim())))) go("/stock");
+  };
+  return (
+    <Section title="Take it off the list">
+      <TextField label="Because" value={reason} onChange={setReason} />
+      <ErrorBox error={doing.error} title="Not taken off" />
+      <div>
+        <Button tone="grave" isDisabled={reason.trim() === ""} isBusy={doing.isBusy} onPress={() => void retire()}>
+          Take it off the list
+        </Button>
+      </div>
+    </Section>
+  );
+}

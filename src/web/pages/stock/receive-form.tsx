@@ -1,0 +1,53 @@
+import type { StockPart } from "#readiness";
+import { receiveStock } from "#station";
+import { useState } from "react";
+import { useCarryOut, useStation } from "../../device/index.ts";
+import { Button, ButtonRow, ErrorBox, TextField, useDoing } from "../../parts/index.ts";
+import { DateField } from "../../parts/fields/date-field.tsx";
+import { NumberField } from "../../parts/fields/number-field.tsx";
+
+interface ReceiveFormProps {
+  readonly part: StockPart;
+  readonly place: string;
+  /** Id of the order that it answers, where it does. */
+  readonly order?: string;
+  readonly onDone: () => void;
+}
+
+/** What came: how many, of which lot, with which date on it. */
+export function ReceiveForm({ part, place, order, onDone }: ReceiveFormProps) {
+  const { today } = useStation();
+  const carryOut = useCarryOut();
+  const doing = useDoing();
+  const [count, setCount] = useState<number>();
+  const [lot, setLot] = useState("");
+  const [printed, setPrinted] = useState<string>();
+  const [otherDay, setOtherDay] = useState<string>();
+  const isReady = count !== undefined && (!part.printed || printed !== undefined);
+  const save = async () => {
+    if (count === undefined) return;
+    const of = { ...(lot.trim() !== "" && { lot: lot.trim() }), ...(printed !== undefined && { printed }) };
+    const body = { place, count, day: otherDay ?? today, ...of, ...(order !== undefined && { order }) };
+    if (await doing.run(() => carryOut((now) => receiveStock(now, part.id, body)))) onDone();
+  };
+  return (
+    <section className="stock-form" aria-label={`Receive ${part.name}`}>
+      <NumberField label={`How many came, in ${part.unit}`} value={count} onChange={setCount} least={1} />
+      <TextField label="Lot, if marked" value={lot} onChange={setLot} isShort limit={40} />
+      {part.printed && <DateField label="Date printed on it" value={printed} onChange={setPrinted} />}
+      <details className="extras">
+        <summary>It came on another day</summary>
+        <DateField label="Came on" value={otherDay} onChange={setOtherDay} mayBeMonth={false} isPrinted={false} />
+      </details>
+      <ErrorBox error={doing.error} title="Not received" />
+      <ButtonRow>
+        <Button isDisabled={!isReady} isBusy={doing.isBusy} onPress={() => void save()}>
+          {otherDay === undefined ? "It came today" : "It came on that day"}
+        </Button>
+        <Button kind="quiet" onPress={onDone}>
+          Leave it
+        </Button>
+      </ButtonRow>
+    </section>
+  );
+}

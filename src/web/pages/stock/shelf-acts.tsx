@@ -1,0 +1,50 @@
+import type { PartShelf, StockPart } from "#readiness";
+import { mayWrite } from "#station";
+import { useState } from "react";
+import { useStation } from "../../device/index.ts";
+import { Button, ButtonRow } from "../../parts/index.ts";
+import { CountForm } from "./count-form.tsx";
+import { OrderForm } from "./order-form.tsx";
+import { ReceiveForm } from "./receive-form.tsx";
+import { TakeForm } from "./take-form.tsx";
+
+interface ShelfActsProps {
+  readonly part: StockPart;
+  readonly place: string;
+  readonly shelf: PartShelf;
+}
+
+const ACTS = [
+  { act: "count", words: "Count it", kind: "stock-counted" },
+  { act: "receive", words: "Something came", kind: "stock-received" },
+  { act: "use", words: "Take some", kind: "stock-used" },
+  { act: "move", words: "Move some", kind: "stock-moved" },
+  { act: "scrap", words: "Scrap some", kind: "stock-scrapped" },
+  { act: "order", words: "Order some", kind: "stock-ordered" },
+] as const;
+
+type ActName = (typeof ACTS)[number]["act"];
+
+/** What can be done with a part on one shelf: one form at a time. */
+export function ShelfActs({ part, place, shelf }: ShelfActsProps) {
+  const { me } = useStation();
+  const [act, setAct] = useState<ActName>();
+  const done = () => setAct(undefined);
+  return (
+    <>
+      <ButtonRow>
+        {ACTS.filter(({ kind }) => mayWrite(me.role, kind)).map((one) => (
+          <Button key={one.act} isOpen={act === one.act} onPress={() => setAct(act === one.act ? undefined : one.act)}>
+            {one.words}
+          </Button>
+        ))}
+      </ButtonRow>
+      {act === "count" && <CountForm key={place} part={part} shelf={shelf} onDone={done} />}
+      {act === "receive" && <ReceiveForm key={place} part={part} place={place} onDone={done} />}
+      {act === "order" && <OrderForm key={place} line={{ part, place, count: 1 }} onDone={done} />}
+      {(act === "use" || act === "move" || act === "scrap") && (
+        <TakeForm key={`${act} ${place}`} how={act} part={part} shelf={shelf} onDone={done} />
+      )}
+    </>
+  );
+}

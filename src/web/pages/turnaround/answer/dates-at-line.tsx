@@ -1,0 +1,58 @@
+import { useState } from "react";
+import { datesReadAt, type Item, type Step } from "#kit";
+import { datesUnknown } from "#readiness";
+import { Button } from "../../../parts/index.ts";
+import type { KitActs } from "../../../act/acts.ts";
+import { DateReading } from "../../../kit-view/date-reading.tsx";
+import { sayRead } from "../../../kit-view/date-words.ts";
+import type { OpenKit } from "../../../kit-view/at-hand.ts";
+import { Fitting } from "./fitting-list.tsx";
+
+interface DatesAtLineProps {
+  readonly open: OpenKit;
+  readonly acts: KitActs;
+  readonly step: Step;
+}
+
+/** Dates not on record of what is in the hand at this line: each is read here, or found not to be readable. */
+export function DatesAtLine({ open, acts, step }: DatesAtLineProps) {
+  const unknown = new Set(datesUnknown(open.kit, open.pattern).map(({ id }) => id));
+  const items = datesReadAt(open.pattern, step).filter(({ id }) => unknown.has(id) || isReadHere(open, id));
+  return items.map((item) => <DateAtLine key={item.id} open={open} acts={acts} step={step} item={item} />);
+}
+
+/** Why a line cannot yet be answered: a date to be read there. */
+export function dateToRead({ kit, pattern }: OpenKit, step: Step): string | undefined {
+  const unknown = new Set(datesUnknown(kit, pattern).map(({ id }) => id));
+  const item = datesReadAt(pattern, step).find(({ id }) => unknown.has(id));
+  return item && `Read the date of ${item.name} first, or say that it cannot be read.`;
+}
+
+/** Read, or renewed at its line, since this turnaround was opened. */
+function isReadHere({ kit, turnaround }: OpenKit, item: string): boolean {
+  const read = kit.dates?.[item];
+  return read !== undefined && Date.parse(read.mark.at) >= Date.parse(turnaround.opened.at);
+}
+
+function DateAtLine({ open, acts, step, item }: DatesAtLineProps & { readonly item: Item }) {
+  const [again, setAgain] = useState(false);
+  const where = { turnaround: open.turnaround.id, step: step.id };
+  const isRead = isReadHere(open, item.id) && !again;
+  return (
+    <section className="fitting" aria-label={`Date of ${item.name}`}>
+      <h2 className="fitting-name">Date of {item.name}</h2>
+      <p>{sayRead(open.kit, item)}.</p>
+      {isRead ? (
+        <Button onPress={() => setAgain(true)}>Read it again</Button>
+      ) : (
+        <>
+          <DateReading at={open} acts={acts} item={item} where={where} onDone={() => setAgain(false)} />
+          <details className="extras">
+            <summary>A new one is fitted instead</summary>
+            <Fitting open={open} acts={acts} step={step} item={item} />
+          </details>
+        </>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,136 @@
+import { useState } from "react";
+import { itemNamed, type Item, type Step } from "#kit";
+import { Button, ErrorBox, TextField, Timestamp } from "../../../parts/index.ts";
+import { DateField } from "../../../parts/fields/date-field.tsx";
+import type { KitActs } from "../../../act/acts.ts";
+import type { OpenKit } from "../../../kit-view/at-hand.ts";
+import { FromShelf } from "../../../kit-view/from-shelf.tsx";
+import { plainSource, sourcesFor, stockIn } from "../../../kit-view/stock-view.ts";
+import { useSaving } from "../../../act/use-saving.ts";
+import { fittedPlainly, plainRenewals } from "./renewals.ts";
+
+interface FittingListProps {
+  readonly open: OpenKit;
+  readonly acts: KitActs;
+  readonly step: Step;
+}
+
+/** What this step renews: each is fitted new, with the date it carries. */
+export function FittingList({ open, acts, step }: FittingListProps) {
+  const plain = plainRenewals(open, step);
+  const rest = step.renews.filter((id) => !plain.some((item) => item.id === id));
+  const show = (id: string) => {
+    const item = itemNamed(open.pattern, id);
+    return item && <Fitting key={id} open={open} acts={acts} step={step} item={item} />;
+  };
+  return (
+    <>
+      {plain.length > 1 && step.checks.length > 0 && <FitAll open={open} acts={acts} step={step} items={plain} />}
+      {plain.length === 1 && step.checks.length > 0 && plain.map(({ id }) => show(id))}
+      {plain.length > 0 && (plain.length > 1 || step.checks.length === 0) && (
+        <details className="extras">
+          <summary>One by one: batch, or fitted on another day</summary>
+          {plain.map(({ id }) => show(id))}
+        </details>
+      )}
+      {rest.map(show)}
+    </>
+  );
+}
+
+/** Everything without a date of its own, fitted new today with one tap; an entry for each. */
+function FitAll({ open, acts, step, items }: FittingListProps & { readonly items: readonly Item[] }) {
+  const saving = useSaving();
+  const where = { turnaround: open.turnaround.id, step: step.id };
+  const fitAll = async () => {
+    for (const item of items) await acts.fit(where, fittedPlainly(open, item));
+  };
+  return (
+    <>
+      <Button wide onPress={() => void saving.save(fitAll)}>
+        New ones fitted today: {items.map(({ name }) => name).join(", ")}
+      </Button>
+      <ErrorBox error={saving.error} title="Not saved" />
+    </>
+  );
+}
+
+interface FittingProps extends FittingListProps {
+  readonly item: Item;
+}
+
+/** One thing fitted new at a step, or how that was recorded. */
+export function Fitting({ open, acts, step, item }: FittingProps) {
+  const fitted = open.kit.contents[item.id];
+  const done = fitted?.turnaround === open.turnaround.id;
+  const [again, setAgain] = useState(false);
+  return (
+    <section className="fitting" aria-label={item.name}>
+      <h2 className="fitting-name">
+        New {item.name}, {item.quantity}
+      </h2>
+      {done && fitted && !again ? (
+        <>
+          <p>
+            Fitted <Timestamp at={fitted.fitted} as="day" />
+            {fitted.printed !== undefined && (
+              <>
+                , printed <Timestamp at={fitted.printed} />
+              </>
+            )}
+            {fitted.batch !== undefined && `, batch ${fitted.batch}`}
+          </p>
+          <Button onPress={() => setAgain(true)}>Correct it</Button>
+        </>
+      ) : (
+        <FittingForm open={open} acts={acts} step={step} item={item} onDone={() => setAgain(false)} />
+      )}
+    </section>
+  );
+}
+
+/** The date printed on it where it has one, the batch where it is wanted, then one tap. */
+function FittingForm({ open, acts, step, item, onDone }: FittingProps & { readonly onDone: () => void }) {
+  const saving = useSaving();
+  const [printed, setPrinted] = useState<string>();
+  const [otherDay, setOtherDay] = useState<string>();
+  const [batch, setBatch] = useState("");
+  const needsDate = item.life.kind === "printed";
+  const sources = sourcesFor(open.view, stockIn(open.view), open.kit, item.id);
+  const [chosen, setChosen] = useState<string>();
+  const source = sources.find(({ key }) => key === (chosen ?? plainSource(sources)));
+  const lot = batch.trim() === "" ? source?.drawn?.lot : batch.trim();
+  const isReady = (!needsDate || printed !== undefined) && (sources.length === 0 || source !== undefined);
+  const fit = async () => {
+    const fitted = {
+      item: item.id,
+      fitted: otherDay ?? open.view.today,
+      quantity: item.quantity,
+      ...(printed !== undefined && { printed }),
+      ...(lot !== undefined && { batch: lot }),
+      ...(source?.drawn && { drawn: source.drawn }),
+    };
+    if (await saving.save(() => acts.fit({ turnaround: open.turnaround.id, step: step.id }, fitted))) onDone();
+  };
+  return (
+    <>
+      {needsDate && <DateField label={`Date printed on the new ${item.name}`} value={printed} onChange={setPrinted} />}
+      <FromShelf sources={sources} value={source?.key} onChange={setChosen} />
+      <details className="extras">
+        <summary>Batch, or fitted on another day</summary>
+        <TextField label="Batch, if marked" value={batch} onChange={setBatch} isShort />
+        <DateField
+          label="Fitted on"
+          value={otherDay}
+          onChange={setOtherDay}
+          mayBeMonth={false}
+          hint="Leave empty for today."
+        />
+      </details>
+      <Button wide isDisabled={!isReady} onPress={() => void fit()}>
+        {otherDay === undefined ? "New one fitted today" : "New one fitted on that day"}
+      </Button>
+      <ErrorBox error={saving.error} title="Not saved" />
+    </>
+  );
+}

@@ -1,0 +1,52 @@
+import { useState } from "react";
+import { useLocation } from "wouter";
+import type { Reason } from "#readiness";
+import { Button, ErrorBox, TextField } from "../../../parts/index.ts";
+import type { KitActs } from "../../../act/acts.ts";
+import type { OpenKit } from "../../../kit-view/at-hand.ts";
+import { useSaving } from "../../../act/use-saving.ts";
+
+interface GroundedFormProps {
+  readonly open: OpenKit;
+  readonly acts: KitActs;
+  readonly refusals: readonly Reason[];
+  readonly onLeave: () => void;
+}
+
+/** Closes a kit that may not go: why, in words, and the seal put on it, if one was. */
+export function GroundedForm({ open, acts, refusals, onLeave }: GroundedFormProps) {
+  const { kit, turnaround } = open;
+  const saving = useSaving();
+  const [, navigate] = useLocation();
+  const [reason, setReason] = useState(() => refusals.find((one) => one.rule === "finding")?.text ?? "");
+  const [seal, setSeal] = useState("");
+  const [missing, setMissing] = useState(false);
+  const close = async () => {
+    setMissing(reason.trim() === "");
+    if (reason.trim() === "") return;
+    const body = { turnaround: turnaround.id, reason: reason.trim(), ...(seal.trim() !== "" && { seal: seal.trim() }) };
+    const done = await saving.save(() => acts.closeGrounded(body));
+    if (done) navigate(`/kit/${kit.id}/turnaround/${turnaround.id}/record?closed`);
+  };
+  return (
+    <>
+      <TextField
+        label="Why is it grounded?"
+        value={reason}
+        onChange={setReason}
+        isLong
+        {...(missing && { fault: "Say why, in a few words." })}
+      />
+      <TextField label="Seal put on it, if any" value={seal} onChange={setSeal} isShort />
+      <ErrorBox error={saving.error} title="Not closed" />
+      <div className="sheet-ways">
+        <Button kind="primary" tone="grave" wide onPress={() => void close()}>
+          Close as grounded
+        </Button>
+        <Button wide onPress={onLeave}>
+          Go back
+        </Button>
+      </div>
+    </>
+  );
+}

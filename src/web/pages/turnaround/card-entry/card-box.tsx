@@ -1,0 +1,112 @@
+import { useRef, useState, type KeyboardEvent } from "react";
+import { usePreferences } from "../../../theme/index.ts";
+import { Button, ErrorBox } from "../../../parts/index.ts";
+import { sayBox } from "./card-cell.ts";
+import { sayWorks } from "#readiness";
+import { barsAtBox, enterBox, type Entering } from "./card-entering.ts";
+import { isFilled, type CardRow } from "./card-rows.ts";
+import { CardFinding } from "./card-finding.tsx";
+import { useSaving } from "../../../act/use-saving.ts";
+import { sayAnswer } from "../../../act/wording.ts";
+
+interface CardBoxProps {
+  readonly row: CardRow;
+  readonly entering: Entering;
+}
+
+/** One box of the card: typed, saved with Enter, then shown as it was taken. */
+export function CardBox({ row, entering }: CardBoxProps) {
+  const [again, setAgain] = useState(false);
+  const filled = isFilled(row) && !again;
+  return (
+    <li className="card-box">
+      <span className="card-label tabular">{row.label}</span>
+      <div className="card-words">
+        <p>{wordsOf(row)}</p>
+        {barsAtBox(entering, row).map((bar) => (
+          <p key={`${bar.finding} ${bar.step}`} className="field-fault">
+            Stopped here: {bar.words}. It forbids {sayWorks(bar.works)}.
+          </p>
+        ))}
+        {filled ? (
+          <p className="card-taken">
+            <strong>{takenAs(row)}</strong>
+            <Button kind="quiet" onPress={() => setAgain(true)} label={`Enter ${row.label} again`}>
+              Again
+            </Button>
+          </p>
+        ) : (
+          <BoxInput row={row} entering={entering} onDone={() => setAgain(false)} />
+        )}
+        {row.kind === "answer" && row.answered?.answer === "wrong" && <CardFinding row={row} entering={entering} />}
+      </div>
+    </li>
+  );
+}
+
+function wordsOf(row: CardRow): string {
+  if (row.kind === "fitting") return `New ${row.item.name}`;
+  if (row.kind === "timer") return row.timer.kind === "pulls" ? `Pulls: ${row.text}` : `Time: ${row.text}`;
+  return row.text;
+}
+
+function takenAs(row: CardRow): string {
+  if (row.kind === "answer" && row.answered) return sayAnswer(row.answered, row.check);
+  return row.kind === "fitting" ? "Fitted new" : "Entered";
+}
+
+function hintOf(row: CardRow): string {
+  if (row.kind === "answer") return sayBox(row.check);
+  if (row.kind === "timer") return row.timer.kind === "pulls" ? "number" : "2 min 5 s";
+  return row.item.life.kind === "printed" ? "date printed" : "s";
+}
+
+function BoxInput({ row, entering, onDone }: CardBoxProps & { readonly onDone: () => void }) {
+  const { units } = usePreferences();
+  const saving = useSaving();
+  const input = useRef<HTMLInputElement>(null);
+  const [text, setText] = useState("");
+  const [fault, setFault] = useState<string>();
+  const save = async () => {
+    const entered = enterBox(entering, row, text, units);
+    setFault(entered.kind === "fault" ? entered.fault : undefined);
+    if (entered.kind === "fault") return;
+    focusNext(input.current);
+    if (await saving.save(entered.write)) onDone();
+  };
+  const onKey = (event: KeyboardEvent) => {
+    if (event.key === "Enter") void save();
+  };
+  const id = `box-${row.key}`;
+  return (
+    <>
+      <div className="card-input">
+        <input
+          ref={input}
+          className="field-input"
+          aria-label={`${row.label}: ${wordsOf(row)}`}
+          aria-describedby={`${id}-hint`}
+          aria-invalid={fault !== undefined || undefined}
+          autoComplete="off"
+          autoCapitalize="none"
+          maxLength={200}
+          value={text}
+          onChange={(event) => setText(event.target.value)}
+          onKeyDown={onKey}
+        />
+        <span className="field-hint" id={`${id}-hint`}>
+          {hintOf(row)}
+        </span>
+      </div>
+      <div aria-live="polite">{fault !== undefined && <p className="field-fault">{fault}</p>}</div>
+      <ErrorBox error={saving.error} title="Not saved" />
+    </>
+  );
+}
+
+/** The next empty box, found before this one gives way to its answer. */
+function focusNext(from: HTMLInputElement | null): void {
+  const boxes = [...document.querySelectorAll<HTMLInputElement>(".card-input input")];
+  const next = from ? boxes[boxes.indexOf(from) + 1] : undefined;
+  next?.focus();
+}

@@ -1,0 +1,72 @@
+import { describe, expect, it } from "vitest";
+import { readCell, readClockCell, readFittingCell } from "./card-cell.ts";
+import { sampleCheck } from "../../../kit-view/sample.ts";
+
+const around = { today: "2026-03-14", units: "metric" } as const;
+const cell = (check: string | undefined, text: string) =>
+  readCell(check === undefined ? undefined : sampleCheck(check), text, around);
+const meaning = (check: string | undefined, text: string) => {
+  const read = cell(check, text);
+  return read.kind === "read" ? read.meaning : read.fault;
+};
+const seal = (text: string) => readCell(sampleCheck("seal"), text, { ...around, recordedSeal: "00417" });
+
+describe("boxes of a filled card", () => {
+  it("reads the letters", () => {
+    expect(meaning("torch-lights", "s")).toEqual({ answer: "seen" });
+    expect(meaning(undefined, "W")).toEqual({ answer: "wrong" });
+    expect(meaning("torch-lights", "n no torch here")).toEqual({ answer: "not-possible", why: "no torch here" });
+  });
+
+  it("never takes an empty or doubtful box for an answer", () => {
+    for (const text of ["", "ok", "x", "yes", "seen"]) expect(cell("torch-lights", text).kind).toBe("fault");
+    expect(meaning("torch-lights", "n")).toContain("type why");
+  });
+
+  it("lets a reading answer by its limits, and does not take a bare s for one", () => {
+    expect(meaning("cord", "55")).toMatchObject({ answer: "seen", value: { text: "55 cm" } });
+    expect(meaning("cord", "0.4 m")).toMatchObject({ answer: "wrong" });
+    expect(meaning("bands", "3")).toMatchObject({ answer: "wrong", value: { count: 3 } });
+    expect(meaning("number", "07 / 07")).toMatchObject({ answer: "seen" });
+    expect(meaning("cells-date", "2027-02")).toMatchObject({ answer: "seen", value: { date: "2027-02" } });
+    for (const check of ["cord", "bands", "number", "cells-date"]) expect(cell(check, "s").kind).toBe("fault");
+  });
+
+  it("holds a seal's number against the record", () => {
+    expect(seal("00417")).toMatchObject({ meaning: { answer: "seen", value: { first: "00417", second: "00417" } } });
+    expect(seal("00471")).toMatchObject({ meaning: { answer: "wrong" } });
+    expect(seal("00471 / 00471")).toMatchObject({ meaning: { answer: "wrong" } });
+    expect(seal("")).toEqual({ kind: "fault", fault: "Type what was read: the seal. Or w, or n and why." });
+  });
+
+  it("refuses dates and numbers that are none", () => {
+    expect(cell("cells-date", "2027-02-30").kind).toBe("fault");
+    expect(cell("bands", "-1").kind).toBe("fault");
+    expect(cell("number", "07 /").kind).toBe("fault");
+  });
+});
+
+describe("boxes of clocks and of things fitted", () => {
+  it("reads how long, and refuses less than was asked", () => {
+    const wait = { kind: "wait", atLeast: 120 } as const;
+    expect(readClockCell(wait, "2 min 5 s")).toEqual({
+      kind: "read",
+      meaning: { kind: "time", seconds: 125 },
+    });
+    expect(readClockCell(wait, "130").kind).toBe("read");
+    expect(readClockCell(wait, "90 s")).toEqual({ kind: "fault", fault: "At least 2 min is asked there." });
+    expect(readClockCell(wait, "").kind).toBe("fault");
+  });
+
+  it("reads a prime of any length, and pulls by number", () => {
+    expect(readClockCell({ kind: "prime", atMost: 60 }, "75 s").kind).toBe("read");
+    expect(readClockCell({ kind: "pulls", atMost: 6 }, "3")).toMatchObject({ meaning: { pulls: 3 } });
+    expect(readClockCell({ kind: "pulls", atMost: 6 }, "some").kind).toBe("fault");
+  });
+
+  it("wants the printed date where the item carries one", () => {
+    expect(readFittingCell(false, "s")).toEqual({ kind: "read", meaning: {} });
+    expect(readFittingCell(true, "s").kind).toBe("fault");
+    expect(readFittingCell(true, "2028-09")).toEqual({ kind: "read", meaning: { printed: "2028-09" } });
+  });
+});

@@ -1,0 +1,124 @@
+import { isDate, isMonth, isQuantity, parseQuantity, type Dimension, type UnitSystem } from "#base";
+import type { Check, StepTimer } from "#kit";
+import { stepGate, type Answer, type Value } from "#readiness";
+import { sayDuration } from "../../../timing/index.ts";
+import { matchRecord, sayReading } from "../../../act/reading.ts";
+
+/** What a typed box means, or what to type instead. */
+export type Cell<Meaning> =
+  { readonly kind: "read"; readonly meaning: Meaning } | { readonly kind: "fault"; readonly fault: string };
+
+/** An answer as typed up from a card. */
+export interface CardAnswer {
+  readonly answer: Answer;
+  readonly why?: string;
+  readonly value?: Value;
+}
+
+interface Circumstances {
+  readonly today: string;
+  readonly units: UnitSystem;
+  /** The seal on record that a check against it is compared with, where there is one. */
+  readonly recordedSeal?: string | undefined;
+  /** The day that a printed date must reach, where that is later than today. */
+  readonly wanted?: string;
+}
+
+/**
+ * Reads a box of the card: "s" seen, "w" found wrong, "n" and why not possible; where the check wants a reading, the
+ * reading itself, which answers by its limits ("55 mm", "4", "07 / 07", "2027-03").
+ *
+ * @param check - the check of the line; undefined where the step itself is answered
+ * @param text - as typed
+ * @param around - today, and the person's units
+ */
+export function readCell(check: Check | undefined, text: string, around: Circumstances): Cell<CardAnswer> {
+  const typed = text.trim();
+  if (/^n\b/i.test(typed)) return readWhy(typed.slice(1).trim());
+  if (/^w$/i.test(typed)) return read({ answer: "wrong" });
+  if (!check || check.kind === "look" || check.kind === "prove") {
+    return /^s$/i.test(typed) ? read({ answer: "seen" }) : fault(`Type s, w, or n and why.`);
+  }
+  const value = readValue(check, typed, around.recordedSeal);
+  const judgement = value && sayReading(check, value, around, around.units);
+  if (!value || !judgement) return fault(`${sayWanted(check)} Or w, or n and why.`);
+  return read({ answer: judgement.right ? "seen" : "wrong", value });
+}
+
+function readWhy(why: string): Cell<CardAnswer> {
+  return why === "" ? fault("After n, type why it was not possible.") : read({ answer: "not-possible", why });
+}
+
+function readValue(check: Check, typed: string, recordedSeal: string | undefined): Value | undefined {
+  if (check.kind === "measure") return readQuantity(typed, check.dimension as Dimension, check.unit);
+  if (check.kind === "timed") return readQuantity(typed, "time", "s");
+  if (check.kind === "count") return /^\d{1,4}$/.test(typed) ? { kind: "count", count: Number(typed) } : undefined;
+  if (check.kind === "date") return isDate(typed) || isMonth(typed) ? { kind: "date", date: typed } : undefined;
+  if (check.kind === "match" && check.against) return matchRecord(typed, recordedSeal);
+  const [first = "", second = ""] = typed.split("/").map((side) => side.trim());
+  return first !== "" && second !== "" ? { kind: "match", first, second } : undefined;
+}
+
+function readQuantity(typed: string, dimension: Dimension, unit: string): Value | undefined {
+  const text = isQuantity(typed, dimension) ? typed : `${typed} ${unit}`;
+  return isQuantity(text, dimension)
+    ? { kind: "quantity", si: parseQuantity(text, dimension), dimension, text }
+    : undefined;
+}
+
+function sayWanted(check: Check): string {
+  if (check.kind === "measure") return `Type the reading in ${check.unit}.`;
+  if (check.kind === "timed") return "Type the time, such as 45 s.";
+  if (check.kind === "count") return `Type how many ${check.of}.`;
+  if (check.kind === "match" && check.against) return `Type what was read: ${check.first}.`;
+  return check.kind === "date" ? "Type the date, 2027-03-14 or 2027-03." : "Type both, with / between.";
+}
+
+/** A clock's box: how long a wait, run or prime took, or how many pulls to the start. */
+export type CardClock =
+  { readonly kind: "time"; readonly seconds: number } | { readonly kind: "pulls"; readonly pulls: number };
+
+/** Reads the box of a clock: "2 min 5 s", "45 s", "130", or a number of pulls. */
+export function readClockCell(timer: StepTimer, text: string): Cell<CardClock> {
+  if (timer.kind === "pulls") {
+    return /^\d{1,2}$/.test(text.trim()) ? read({ kind: "pulls", pulls: Number(text) }) : fault("Type how many pulls.");
+  }
+  const seconds = readSeconds(text);
+  if (seconds === undefined) return fault("Type how long, such as 2 min 5 s.");
+  const isOver = stepGate({ timer }, { seconds, mark: NOT_WRITTEN }).open;
+  if (!isOver && timer.kind !== "prime") return fault(`At least ${sayDuration(timer.atLeast)} is asked there.`);
+  return read({ kind: "time", seconds });
+}
+
+/** What the card says of a clock is not in the log yet. */
+const NOT_WRITTEN = { entry: "", at: "", by: "", device: "" } as const;
+
+function readSeconds(text: string): number | undefined {
+  const parts = /^\s*(?:(\d+)\s*min)?\s*(?:(\d+)\s*s?)?\s*$/i.exec(text);
+  if (!parts || (parts[1] === undefined && parts[2] === undefined)) return undefined;
+  return Number(parts[1] ?? 0) * 60 + Number(parts[2] ?? 0);
+}
+
+/** Reads the box of a thing fitted: "s" where it has no date, else the date printed on it. */
+export function readFittingCell(needsDate: boolean, text: string): Cell<{ readonly printed?: string }> {
+  const typed = text.trim();
+  if (isDate(typed) || isMonth(typed)) return read({ printed: typed });
+  if (!needsDate && /^s$/i.test(typed)) return read({});
+  return fault(needsDate ? "Type the date printed on it, 2027-03-14 or 2027-03." : "Type s for fitted new.");
+}
+
+/** What a box may hold, beside the box. */
+export function sayBox(check: Check | undefined): string {
+  if (!check || check.kind === "look" || check.kind === "prove") return "s, w, n why";
+  if (check.kind === "match" && check.against) return "as read, w, n why";
+  const wants = { measure: "reading", timed: "time", count: "number", match: "one / other", date: "date" }[check.kind];
+  return `${wants}, w, n why`;
+}
+
+function read<Meaning>(meaning: Meaning): Cell<Meaning> {
+  return { kind: "read", meaning };
+}
+
+function fault<Meaning>(words: string): Cell<Meaning> {
+  return { kind: "fault", fault: words };
+}

@@ -1,0 +1,36 @@
+import { Button, ErrorBox, Section } from "../../../parts/index.ts";
+import { CardBox } from "./card-box.tsx";
+import { barsAtBox, enterTick, whyNotYetOnCard, type Entering } from "./card-entering.ts";
+import { isFilled, isTicked, type CardRow } from "./card-rows.ts";
+import { useSaving } from "../../../act/use-saving.ts";
+
+interface CardStageProps {
+  readonly name: string;
+  readonly rows: readonly CardRow[];
+  readonly entering: Entering;
+}
+
+/** The boxes of one stage, and one button for those the card shows ticked from top to bottom. */
+export function CardStage({ name, rows, entering }: CardStageProps) {
+  const saving = useSaving();
+  const isClear = (row: CardRow) =>
+    barsAtBox(entering, row).length === 0 && (row.kind !== "answer" || whyNotYetOnCard(entering, row) === undefined);
+  const left = rows.filter((row) => isTicked(row) && !isFilled(row) && !row.step.optional && isClear(row));
+  const tickAll = () =>
+    saving.save(async () => {
+      for (const row of left) await enterTick(entering, row);
+    });
+  return (
+    <Section title={name}>
+      <ol className="card-boxes">
+        {rows.map((row) => (
+          <CardBox key={row.key} row={row} entering={entering} />
+        ))}
+      </ol>
+      {left.length > 1 && (
+        <Button onPress={() => void tickAll()}>The card shows the other {left.length} without a reading as seen</Button>
+      )}
+      <ErrorBox error={saving.error} title="Not all entered" />
+    </Section>
+  );
+}

@@ -1,0 +1,93 @@
+import { useState } from "react";
+import { Button, GloveRow, sayElapsed } from "../../../parts/index.ts";
+import { AlarmCall, useNow, useWakeLock } from "../../../timing/index.ts";
+import type { OpenKit } from "../../../kit-view/at-hand.ts";
+import { readRunning, runningTimers, sayLeft, sayReached, type RunningTimer } from "../../../act/timers.ts";
+
+interface ClocksProps {
+  readonly open: OpenKit;
+  /** Line on the screen now; its clock is shown there. */
+  readonly shown: number | undefined;
+  readonly onGoTo: (line: number) => void;
+}
+
+/** Every running clock, in sight at whatever line the person is, and the alarm when one reaches its limit. */
+export function Clocks({ open, shown, onGoTo }: ClocksProps) {
+  const timers = runningTimers(open.pattern, open.turnaround);
+  const now = useNow(timers.length > 0);
+  const wake = useWakeLock(timers.length > 0);
+  const [answered, setAnswered] = useState<readonly string[]>([]);
+  if (timers.length === 0) return null;
+  const elsewhere = timers.filter((timer) => timer.step.line !== shown);
+  const calling = timers.find((timer) => readRunning(timer, now).reached && !answered.includes(keyOf(timer)));
+  return (
+    <>
+      {(elsewhere.length > 0 || wake === "refused") && (
+        <aside className="clocks" aria-label="Running clocks">
+          {elsewhere.map((timer) => (
+            <ClockStrip key={keyOf(timer)} timer={timer} now={now} onGoTo={onGoTo} />
+          ))}
+          {wake === "refused" && (
+            <p className="clocks-wake">This screen may go dark: the clock goes on, but no alarm will sound.</p>
+          )}
+        </aside>
+      )}
+      {calling && (
+        <AlarmPanel
+          timer={calling}
+          now={now}
+          onAnswer={() => {
+            setAnswered([...answered, keyOf(calling)]);
+            onGoTo(calling.step.line);
+          }}
+        />
+      )}
+    </>
+  );
+}
+
+function keyOf(timer: RunningTimer): string {
+  return `${timer.step.id} ${timer.started}`;
+}
+
+interface ClockStripProps {
+  readonly timer: RunningTimer;
+  readonly now: number;
+  readonly onGoTo: (line: number) => void;
+}
+
+function ClockStrip({ timer, now, onGoTo }: ClockStripProps) {
+  const elapsed = readRunning(timer, now);
+  const face = elapsed.reached ? elapsed.over : timer.what === "prime" ? elapsed.seconds : elapsed.left;
+  const words = elapsed.reached ? "over" : timer.what === "prime" ? "gone" : "left";
+  return (
+    <p className="clocks-strip">
+      <button type="button" className="clocks-link" onClick={() => onGoTo(timer.step.line)}>
+        Line {timer.step.line}, {timer.what === "timed" ? "clock" : timer.what}
+      </button>
+      <span role="timer" aria-live="off" className="tabular">
+        {sayElapsed(face)} {words}
+      </span>
+    </p>
+  );
+}
+
+interface AlarmPanelProps {
+  readonly timer: RunningTimer;
+  readonly now: number;
+  readonly onAnswer: () => void;
+}
+
+/** Calls over the whole screen until it is answered; the answer leads to the line it is about. */
+function AlarmPanel({ timer, now, onAnswer }: AlarmPanelProps) {
+  const elapsed = readRunning(timer, now);
+  return (
+    <AlarmCall title={sayReached(timer)} face={elapsed.over < 1 ? sayElapsed(elapsed.seconds) : sayLeft(elapsed)}>
+      <GloveRow>
+        <Button kind="primary" wide onPress={onAnswer}>
+          Stop the alarm, go to line {timer.step.line}
+        </Button>
+      </GloveRow>
+    </AlarmCall>
+  );
+}

@@ -1,0 +1,47 @@
+import { Button, ErrorBox, GloveRow, sayElapsed } from "../../../parts/index.ts";
+import { readTimer, sayDuration, alarm, useNow } from "../../../timing/index.ts";
+import type { AtStep } from "../runner/at-step.ts";
+import { useSaving } from "../../../act/use-saving.ts";
+
+/** A thing timed from start to finish, whose seconds are the check's reading. */
+export function TimedClock({ open, acts, step }: AtStep) {
+  const saving = useSaving();
+  const state = open.turnaround.timers[step.id];
+  const started = state?.started;
+  const now = useNow(started !== undefined);
+  const where = { turnaround: open.turnaround.id, step: step.id };
+  const start = () => {
+    alarm.arm();
+    void saving.save(() => acts.startTimer(where));
+  };
+  const stop = (since: string) => {
+    const { seconds } = readTimer(since, Date.now(), 0);
+    void saving.save(() => acts.stopTimer(where, { started: since, seconds, reached: true }));
+  };
+  return (
+    <section className="clock" aria-label="Timing">
+      {started !== undefined && (
+        <p className="clock-face tabular" role="timer" aria-live="off">
+          {sayElapsed(readTimer(started, now, 0).seconds)}
+        </p>
+      )}
+      {state?.seconds !== undefined && (
+        <p>
+          <strong>{sayDuration(state.seconds)}</strong> timed.
+        </p>
+      )}
+      <GloveRow>
+        {started === undefined ? (
+          <Button kind="primary" onPress={start}>
+            {state?.seconds === undefined ? "Start" : "Time it again"}
+          </Button>
+        ) : (
+          <Button kind="primary" onPress={() => stop(started)}>
+            Finish
+          </Button>
+        )}
+      </GloveRow>
+      <ErrorBox error={saving.error} title="Not saved" />
+    </section>
+  );
+}

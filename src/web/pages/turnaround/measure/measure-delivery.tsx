@@ -1,0 +1,169 @@
+import { useState } from "react";
+import type { Pattern } from "#kit";
+import { Button, ErrorBox } from "../../../parts/index.ts";
+import { Choice } from "../../../parts/fields/choice.tsx";
+import type { KitActs, Where } from "../../../act/acts.ts";
+import type { Line } from "../../../act/lines.ts";
+import type { OpenKit } from "../../../kit-view/at-hand.ts";
+import {
+  boxesOf,
+  hasSuction,
+  NO_DRAFT,
+  READ_BY,
+  readMeasure,
+  type Box,
+  type MeasureDraft,
+  type Measuring,
+} from "./measure-draft.ts";
+import { DraftBox, type DraftProps } from "./measure-box.tsx";
+import { MeasuredPanel, ResultPanel, type MeasureProps } from "./measure-result.tsx";
+import { VacuumTest } from "./measure-vacuum.tsx";
+import { METHODS, ratioAsk, RISE_FROM_WATER, sayShare } from "./measure-words.ts";
+import { useKept } from "../../../act/use-kept.ts";
+import { useSaving } from "../../../act/use-saving.ts";
+import "./measure.css";
+
+/** The proof run as a measurement: how, where, what was read, what it comes to; then it is written down. */
+export default function MeasureDelivery(props: MeasureProps) {
+  const { open, line } = props;
+  const recorded = open.turnaround.measured.findLast(({ step }) => step === line.step.id);
+  const [again, setAgain] = useState(false);
+  if (!open.pattern.hydraulics) return null;
+  return (
+    <section className="measure" aria-label="Delivery measured">
+      <h2>Measure the delivery</h2>
+      {recorded && !again ? (
+        <MeasuredPanel {...props} measured={recorded} onAgain={() => setAgain(true)} />
+      ) : (
+        <MeasureForm {...props} onRecorded={() => setAgain(false)} />
+      )}
+    </section>
+  );
+}
+
+function MeasureForm(props: MeasureProps & { readonly onRecorded: () => void }) {
+  const { open, line } = props;
+  const kept = useKept<MeasureDraft>(`measure.${open.turnaround.id}.${line.step.id}`, NO_DRAFT);
+  const draft = kept.value;
+  const measuring = readMeasure(open.pattern, draft);
+  const change = (part: Partial<MeasureDraft>) => kept.change({ ...draft, ...part });
+  const isDoubtful = measuring.kind === "measured" && measuring.answer.verdict !== "as-expected";
+  return (
+    <>
+      <Around open={open} draft={draft} onChange={change} />
+      <Readings open={open} draft={draft} onChange={change} />
+      <Outcome measuring={measuring} pattern={open.pattern} />
+      {hasSuction(open.pattern) && <VacuumTest isWanted={isDoubtful} draft={draft} onChange={change} />}
+      <WriteDown {...props} measuring={measuring} onRecorded={() => (kept.clear(), props.onRecorded())} />
+    </>
+  );
+}
+
+/** What the draft comes to so far: what is missing, what stands against it, or the measurement. */
+function Outcome({ measuring, pattern }: { readonly measuring: Measuring; readonly pattern: Pattern }) {
+  switch (measuring.kind) {
+    case "incomplete":
+      return <p className="quiet">{measuring.missing}</p>;
+    case "refused":
+      return <ErrorBox error={measuring.error} title="That cannot be computed" />;
+    case "measured":
+      return <ResultPanel answer={measuring.answer} pattern={pattern} />;
+  }
+}
+
+interface WriteDownProps extends MeasureProps {
+  readonly measuring: Measuring;
+  readonly onRecorded: () => void;
+}
+
+/** Writes a measurement down; one with nothing to hold it against is not one. */
+function WriteDown({ open, acts, line, measuring, onRecorded, onAnswered }: WriteDownProps) {
+  const saving = useSaving();
+  const body = measuring.kind === "measured" && measuring.body.expected > 0 ? measuring.body : undefined;
+  const record = async () => {
+    if (!body) return;
+    const where = { turnaround: open.turnaround.id, step: line.step.id };
+    const isWritten = await saving.save(() => acts.measureDelivery(where, body));
+    if (!isWritten) return;
+    onRecorded();
+    if (body.verdict !== "as-expected") return;
+    if (await saving.save(() => answerRatio(acts, line, where, body.ratio))) onAnswered();
+  };
+  return (
+    <>
+      <ErrorBox error={saving.error} title="Not saved" />
+      <Button kind="primary" wide isDisabled={!body} onPress={() => void record()}>
+        {body?.verdict === "as-expected"
+          ? `Write the measurement down: ${sayShare(body.ratio)}, seen right`
+          : "Write the measurement down"}
+      </Button>
+    </>
+  );
+}
+
+/** The line's check answered with the measured share, where it is as expected and not answered yet. */
+async function answerRatio(acts: KitActs, line: Line, where: Where, ratio: number): Promise<void> {
+  const ask = ratioAsk(line);
+  if (!ask || ask.answered) return;
+  const value = { kind: "quantity", si: ratio, dimension: "ratio", text: sayShare(ratio) } as const;
+  await acts.answer(where, ask, "seen", { value });
+}
+
+const HOSES = [
+  { value: "packed", label: "The kit's own, as packed" },
+  { value: "other", label: "Others, or other lengths" },
+] as const;
+const SPEEDS = [
+  { value: "full", label: "Full throttle" },
+  { value: "less", label: "Less than full" },
+] as const;
+
+/** Heights, hoses and throttle as they were. */
+function Around({ open, draft, onChange }: DraftProps & { readonly open: OpenKit }) {
+  const { pattern } = open;
+  const boxes = boxesOf(pattern, draft);
+  const show = (wanted: readonly Box[]) =>
+    wanted
+      .filter((box) => boxes.includes(box))
+      .map((box) => (
+        <DraftBox
+          key={box}
+          box={box}
+          draft={draft}
+          onChange={onChange}
+          {...(box === "rise" && !hasSuction(pattern) && { words: RISE_FROM_WATER })}
+        />
+      ));
+  return (
+    <>
+      {show(["lift", "rise"])}
+      <Choice label="Hoses" options={HOSES} value={draft.hoses} onChange={(hoses) => onChange({ hoses })} />
+      {show(["suctionLength", "dischargeLength"])}
+      {pattern.engine && (
+        <Choice label="Throttle" options={SPEEDS} value={draft.speed} onChange={(speed) => onChange({ speed })} />
+      )}
+      {show(["throttle"])}
+    </>
+  );
+}
+
+/** How it was measured, and what was read. */
+function Readings({ open, draft, onChange }: DraftProps & { readonly open: OpenKit }) {
+  const suction = hasSuction(open.pattern);
+  const methods = METHODS.filter(({ value }) => suction || value !== "suction-vacuum");
+  const read = draft.method ? READ_BY[draft.method] : [];
+  const asksBeside = suction && draft.method !== undefined && draft.method !== "suction-vacuum";
+  return (
+    <>
+      <Choice
+        label="How was it measured?"
+        options={methods}
+        value={draft.method}
+        onChange={(method) => onChange({ method })}
+      />
+      {[...read, ...(asksBeside ? (["beside"] as const) : [])].map((box) => (
+        <DraftBox key={box} box={box} draft={draft} onChange={onChange} />
+      ))}
+    </>
+  );
+}

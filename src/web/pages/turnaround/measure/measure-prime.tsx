@@ -1,0 +1,35 @@
+import type { Pattern } from "#kit";
+import { usePreferences } from "../../../theme/index.ts";
+import { AssumptionList } from "../../../rig/assumption-list.tsx";
+import { PrimeReadingNotice } from "../../../rig/prime-reading.tsx";
+import { askPrime, readPrime, sayGreatest, sayPrime } from "../../../rig/prime-words.ts";
+
+export interface MeasurePrimeProps {
+  readonly pattern: Pattern;
+  /** Suction lift as measured [m]. */
+  readonly lift: number;
+  /** What it took, once it was timed [s]. */
+  readonly seconds?: number;
+}
+
+/** What a prime at this lift is expected to take; once timed, whether air leaks in and where to look first. */
+export default function MeasurePrime({ pattern, lift, seconds }: MeasurePrimeProps) {
+  const { units } = usePreferences();
+  const isTimed = seconds !== undefined && seconds > 0;
+  const answer = askPrime(pattern, { lift, ...(isTimed && { observed: seconds }) });
+  if (!answer) return null;
+  if ("error" in answer) return <p>The kit's suction hose does not reach down this far.</p>;
+  const reading = readPrime(answer, units);
+  return (
+    <>
+      <p>
+        {sayPrime(answer, lift, units)} {sayGreatest(answer, pattern.hydraulics?.pump.greatestLift, lift, units)}
+      </p>
+      {reading && <PrimeReadingNotice reading={reading} />}
+      <details className="extras">
+        <summary>What was taken for granted</summary>
+        <AssumptionList assumptions={answer.assumptions} />
+      </details>
+    </>
+  );
+}

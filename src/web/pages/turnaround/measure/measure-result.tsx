@@ -1,0 +1,146 @@
+import { useState } from "react";
+import type { Entry } from "#log";
+import type { Pattern } from "#kit";
+import { Button, ErrorBox, Notice } from "../../../parts/index.ts";
+import { usePreferences } from "../../../theme/index.ts";
+import { LookFirst } from "../../../rig/prime-reading.tsx";
+import type { KitActs } from "../../../act/acts.ts";
+import { sayWho, type OpenKit } from "../../../kit-view/at-hand.ts";
+import { FindingSheet } from "../answer/finding-sheet.tsx";
+import type { Line } from "../../../act/lines.ts";
+import type { ProofAnswer } from "./measure-draft.ts";
+import { effectOf, ratioAsk, sayMeasured, sayRatio, sayShare, sayVerdict } from "./measure-words.ts";
+import { useSaving } from "../../../act/use-saving.ts";
+
+export interface MeasureProps {
+  readonly open: OpenKit;
+  readonly acts: KitActs;
+  readonly line: Line;
+  /** Leads on once the line's check is answered from here. */
+  readonly onAnswered: () => void;
+}
+
+/** What the readings come to, before they are written down. */
+export function ResultPanel({ answer, pattern }: { readonly answer: ProofAnswer; readonly pattern: Pattern }) {
+  const { units } = usePreferences();
+  if (answer.expected <= 0) {
+    return (
+      <Notice tone="attention" title="Nothing to hold it against" isNews>
+        <p>By the pattern's figures no water comes at these heights. Check lift, rise and hoses.</p>
+      </Notice>
+    );
+  }
+  return (
+    <Notice tone={toneOf(answer.verdict)} title={sayVerdict(answer.verdict, pattern)} isNews>
+      <p className="tabular">{sayMeasured(answer, units)}.</p>
+      <p className="tabular">
+        {sayRatio(answer, units)}, give or take {sayShare(2 * answer.ratioUncertainty)}.
+      </p>
+      {answer.suction && <SideWords verdict={answer.suction} />}
+      <details className="extras">
+        <summary>What was taken for granted</summary>
+        {answer.assumptions.map(({ what, effect }) => (
+          <p key={what}>
+            {what} {effect}
+          </p>
+        ))}
+      </details>
+    </Notice>
+  );
+}
+
+function toneOf(verdict: ProofAnswer["verdict"]): "plain" | "attention" | "wrong" {
+  if (verdict === "as-expected") return "plain";
+  return verdict === "grounds" ? "wrong" : "attention";
+}
+
+type Side = NonNullable<ProofAnswer["suction"]>;
+
+const SIDES: Readonly<Record<Side["kind"], string>> = {
+  "pump-side": "The fault lies on the pump's side.",
+  "hose-side": "The fault lies in hose, strainer or lift.",
+  "no-fault-seen": "The suction side shows no fault.",
+  unclear: "Too near to tell with this gauge: look on both sides.",
+};
+
+/** On which side of the suction port the fault lies, and where to look. */
+export function SideWords({ verdict }: { readonly verdict: Side }) {
+  return (
+    <>
+      <p>
+        <strong>{SIDES[verdict.kind]}</strong> {verdict.because}.
+      </p>
+      {verdict.lookFirst.length > 0 && <LookFirst places={verdict.lookFirst} />}
+    </>
+  );
+}
+
+interface MeasuredPanelProps extends MeasureProps {
+  readonly measured: OpenKit["turnaround"]["measured"][number];
+  readonly onAgain: () => void;
+}
+
+/** What was written down, and the answer to the line's check that follows from it. */
+export function MeasuredPanel({ measured, onAgain, ...about }: MeasuredPanelProps) {
+  const { open } = about;
+  const { units } = usePreferences();
+  return (
+    <>
+      <Notice tone={toneOf(measured.verdict)} title={sayVerdict(measured.verdict, open.pattern)}>
+        <p className="tabular">{sayMeasured(measured, units)}.</p>
+        <p className="tabular">{sayRatio(measured, units)}.</p>
+        <p className="quiet">{sayWho(open.view, measured.mark)}</p>
+      </Notice>
+      <AnswerWithIt {...about} measured={measured} />
+      <Button onPress={onAgain}>Measure again</Button>
+    </>
+  );
+}
+
+/** Answers the check with the measured share: seen right, or wrong with its finding. */
+function AnswerWithIt({ measured, ...about }: Omit<MeasuredPanelProps, "onAgain">) {
+  const { open, acts, line, onAnswered } = about;
+  const saving = useSaving();
+  const [wrong, setWrong] = useState<Entry>();
+  const ask = ratioAsk(line);
+  const effect = effectOf(measured.verdict);
+  if (!ask || measured.verdict === "unclear") return null;
+  const where = { turnaround: open.turnaround.id, step: line.step.id };
+  const share = sayShare(measured.ratio);
+  const value = { kind: "quantity", si: measured.ratio, dimension: "ratio", text: share } as const;
+  const give = async () => {
+    let entry: Entry | undefined;
+    const answer = effect === undefined ? "seen" : "wrong";
+    const done = await saving.save(async () => {
+      entry = await acts.answer(where, ask, answer, { value });
+    });
+    if (!done) return;
+    if (answer === "seen") onAnswered();
+    else setWrong(entry);
+  };
+  return (
+    <>
+      <ErrorBox error={saving.error} title="Not saved" />
+      {!ask.answered && (
+        <Button
+          kind="primary"
+          wide
+          {...(effect !== undefined && { tone: "grave" as const })}
+          onPress={() => void give()}
+        >
+          {effect === undefined ? `Answer the check: ${share}, seen right` : `Answer the check: ${share}, found wrong`}
+        </Button>
+      )}
+      {wrong && (
+        <FindingSheet
+          {...about}
+          ask={ask}
+          answer={wrong}
+          {...(effect !== undefined && { likely: effect })}
+          onRaised={onAnswered}
+          onClose={() => setWrong(undefined)}
+        />
+      )}
+    </>
+  );
+}

@@ -1,0 +1,153 @@
+import { lazy, Suspense, useState } from "react";
+import type { StepTimer } from "#kit";
+import type { Entry } from "#log";
+import type { Bodies } from "#readiness";
+import { Button, ErrorBox, GloveRow, sayElapsed } from "../../../parts/index.ts";
+import { Cautions } from "../../../parts/caution-box.tsx";
+import { NumberField } from "../../../parts/fields/number-field.tsx";
+import { QuantityField } from "../../../parts/fields/quantity-field.tsx";
+import { readTimer, sayDuration, alarm, useNow } from "../../../timing/index.ts";
+import type { ClockOutcome } from "../answer/use-clock-answer.ts";
+import type { AtStep } from "../runner/at-step.ts";
+import { useSaving } from "../../../act/use-saving.ts";
+
+const MeasurePrime = lazy(() => import("./measure-prime.tsx"));
+
+interface PrimeClockProps extends AtStep {
+  readonly timer: StepTimer & { readonly kind: "prime" };
+  /** Called once "Water" is on the disk. */
+  readonly onDone: (outcome: ClockOutcome) => Promise<void>;
+}
+
+/** A prime, timed from the first stroke to water; at its limit it says to stop and look for air leaks. */
+export function PrimeClock(props: PrimeClockProps) {
+  const { open, acts, step, timer, onDone } = props;
+  const saving = useSaving();
+  const state = open.turnaround.timers[step.id];
+  const where = { turnaround: open.turnaround.id, step: step.id };
+  const [around, setAround] = useState<{ readonly lift?: number; readonly strokes?: number }>({});
+  const start = () => {
+    alarm.arm();
+    void saving.save(() => acts.startTimer(where));
+  };
+  const end = (started: string, primed: boolean) => {
+    const { seconds } = readTimer(started, Date.now(), timer.atMost);
+    void saving.save(async () => {
+      await acts.timePrime(where, { seconds, primed, ...around });
+      if (primed) await onDone({ kind: "water", seconds });
+    });
+  };
+  const started = state?.started;
+  return (
+    <section className="clock" aria-label="Prime">
+      {started === undefined ? (
+        <>
+          <BeforePrime state={state} timer={timer} onStart={start} onLift={(lift) => setAround(lift)} />
+          <PrimeExpected open={open} step={step} lift={around.lift} seconds={state?.seconds} />
+        </>
+      ) : (
+        <Priming
+          started={started}
+          limit={timer.atMost}
+          onEnd={(primed) => end(started, primed)}
+          onStrokes={(strokes) => setAround(strokes === undefined ? {} : { ...around, strokes })}
+        />
+      )}
+      <ErrorBox error={saving.error} title="Not saved" />
+    </section>
+  );
+}
+
+interface PrimeExpectedProps extends Pick<AtStep, "open" | "step"> {
+  readonly lift: number | undefined;
+  readonly seconds: number | undefined;
+}
+
+/** What is to be expected at the lift entered now, or what the last prime at a known lift says. */
+function PrimeExpected({ open, step, lift, seconds }: PrimeExpectedProps) {
+  const { kit, turnaround, pattern, view } = open;
+  const last = lastPrime(view.entriesOf(`kit:${kit.id}`), turnaround.id, step.id);
+  const at = lift ?? last?.lift;
+  if (at === undefined) return null;
+  return (
+    <Suspense fallback={null}>
+      <MeasurePrime pattern={pattern} lift={at} {...(seconds !== undefined && at === last?.lift && { seconds })} />
+    </Suspense>
+  );
+}
+
+interface BeforePrimeProps {
+  readonly state: { readonly seconds?: number; readonly reached?: boolean } | undefined;
+  readonly timer: PrimeClockProps["timer"];
+  readonly onStart: () => void;
+  readonly onLift: (lift: { readonly lift?: number }) => void;
+}
+
+function BeforePrime({ state, timer, onStart, onLift }: BeforePrimeProps) {
+  const [text, setText] = useState("");
+  return (
+    <>
+      {state?.seconds !== undefined && (
+        <p>
+          <strong>{sayDuration(state.seconds)}</strong> {state.reached ? "to water" : "and no water"}.
+        </p>
+      )}
+      <details className="extras" open={text !== ""}>
+        <summary>Suction lift, if measured</summary>
+        <QuantityField
+          label="Suction lift, water up to the pump"
+          hint="Leave empty if not measured."
+          dimension="length"
+          value={text}
+          onChange={(typed, reading) => (setText(typed), onLift(reading ? { lift: reading.si } : {}))}
+        />
+      </details>
+      <Button kind="primary" wide onPress={onStart}>
+        {state?.seconds === undefined ? "First stroke: start the clock" : "Prime again: first stroke"}
+      </Button>
+      <p className="quiet">Water is wanted within {sayDuration(timer.atMost)}.</p>
+    </>
+  );
+}
+
+interface PrimingProps {
+  readonly started: string;
+  readonly limit: number;
+  readonly onEnd: (primed: boolean) => void;
+  readonly onStrokes: (strokes: number | undefined) => void;
+}
+
+function Priming({ started, limit, onEnd, onStrokes }: PrimingProps) {
+  const elapsed = readTimer(started, useNow(true), limit);
+  return (
+    <>
+      <p className="clock-face tabular" role="timer" aria-live="off">
+        {sayElapsed(elapsed.seconds)}
+      </p>
+      <p className="clock-words">
+        {elapsed.reached ? "Stop and look for air leaks." : `${sayDuration(elapsed.left)} left`}
+      </p>
+      {elapsed.reached && <Cautions ids={["never-run-dry"]} />}
+      <GloveRow>
+        <Button kind="primary" onPress={() => onEnd(true)}>
+          Water
+        </Button>
+        <Button kind="primary" tone="grave" onPress={() => onEnd(false)}>
+          No water: stopped
+        </Button>
+      </GloveRow>
+      <details className="extras">
+        <summary>Strokes, if counted</summary>
+        <NumberField label="Strokes, if counted" value={undefined} onChange={onStrokes} least={0} />
+      </details>
+    </>
+  );
+}
+
+/** The last prime timed at a step of a turnaround, as it was written down. */
+function lastPrime(entries: readonly Entry[], turnaround: string, step: string): Bodies["prime-timed"] | undefined {
+  return entries
+    .filter(({ kind }) => kind === "prime-timed")
+    .map(({ body }) => body as Bodies["prime-timed"])
+    .findLast((prime) => prime.turnaround === turnaround && prime.step === step);
+}

@@ -1,0 +1,74 @@
+import { useEffect, useRef, useState } from "react";
+import type { StepTimer } from "#kit";
+import { Button, ButtonLink, ErrorBox, Notice } from "../../../parts/index.ts";
+import type { ClockOutcome } from "../answer/use-clock-answer.ts";
+import type { AtStep } from "../runner/at-step.ts";
+import { sayPulls } from "../../../act/timers.ts";
+
+interface PullCounterProps extends AtStep {
+  readonly timer: StepTimer & { readonly kind: "pulls" };
+  /** Called once "It started" is on the disk. */
+  readonly onDone: (outcome: ClockOutcome) => Promise<void>;
+}
+
+/** Pulls of the starter, one tap each, every tap written down; at the limit the engine needs service. */
+export function PullCounter(props: PullCounterProps) {
+  const { open, timer, step } = props;
+  const known = open.turnaround.timers[step.id];
+  const { pulls, error, count } = useCount(props, known?.pulls ?? 0);
+  const started = known?.reached === true;
+  const spent = pulls >= timer.atMost && !started;
+  return (
+    <section className="clock clock-pulls" aria-label="Pulls">
+      <p className="clock-face tabular">{pulls}</p>
+      <p className="clock-words" aria-live="polite">
+        {started ? `Started on pull ${pulls}.` : sayPulls(pulls, timer)}
+      </p>
+      {spent && (
+        <Notice tone="wrong" title="Stop pulling" isNews>
+          <p>The engine needs service. Answer this line as found wrong.</p>
+        </Notice>
+      )}
+      {!started && pulls > 0 && open.pattern.troubles !== undefined && (
+        <ButtonLink wide to={`/kit/${open.kit.id}/fault?sign=will-not-start`}>
+          It will not start: find out why
+        </ButtonLink>
+      )}
+      {!started && (
+        <>
+          {!spent && (
+            <Button kind="primary" wide onPress={() => count(pulls + 1, "not-yet")}>
+              <span className="pull-button">Pull {pulls + 1}</span>
+            </Button>
+          )}
+          <Button wide isDisabled={pulls === 0} onPress={() => count(pulls, "started")}>
+            It started
+          </Button>
+        </>
+      )}
+      <ErrorBox error={error} title="Pull not saved" />
+    </section>
+  );
+}
+
+/** Counts ahead of the disk, so that no quick tap is lost, and writes taps down one after the other. */
+function useCount({ acts, open, step, onDone }: PullCounterProps, known: number) {
+  const [shown, setShown] = useState(known);
+  const [error, setError] = useState<unknown>();
+  const queue = useRef(Promise.resolve<unknown>(undefined));
+  const waiting = useRef(0);
+  useEffect(() => {
+    if (waiting.current === 0) setShown(known);
+  }, [known]);
+  const where = { turnaround: open.turnaround.id, step: step.id };
+  const count = (pulls: number, outcome: "started" | "not-yet") => {
+    setShown(pulls);
+    waiting.current += 1;
+    queue.current = queue.current
+      .then(() => acts.countPulls(where, pulls, outcome))
+      .then(() => (outcome === "started" ? onDone({ kind: "started" }) : undefined))
+      .then(() => setError(undefined), setError)
+      .finally(() => (waiting.current -= 1));
+  };
+  return { pulls: shown, error, count };
+}

@@ -1,0 +1,71 @@
+import { Link } from "wouter";
+import { stepNamed } from "#kit";
+import { barsAt, sayWorks, type Bar } from "#readiness";
+import { Button, Notice } from "../../../parts/index.ts";
+import type { OpenKit } from "../../../kit-view/at-hand.ts";
+import type { Line } from "../../../act/lines.ts";
+import type { Place } from "../runner/use-place.ts";
+import { nextFree } from "./free-line.ts";
+
+interface HeldPanelProps {
+  readonly open: OpenKit;
+  readonly lines: readonly Line[];
+  readonly line: Line;
+  readonly bars: readonly Bar[];
+  readonly place: Place;
+}
+
+/** Stands where the answers would: what was found wrong forbids this line, and there are three ways out. */
+export function HeldPanel({ open, lines, line, bars, place }: HeldPanelProps) {
+  const onward = nextFree(lines, line.step.line, (one) => barsAt(open, one.step.id).length > 0);
+  return (
+    <section className="held" aria-label="Stopped here">
+      <Notice tone="wrong" title="Stop. Do not do this line." isNews>
+        {bars.map((bar) => (
+          <p key={`${bar.finding} ${bar.step}`}>
+            {bar.words}. It forbids {sayWorks(bar.works)}.
+          </p>
+        ))}
+        {bars.some(isOfRunning) && <p>If it is running now, stop it first.</p>}
+      </Notice>
+      <div className="sheet-ways">
+        {bars.map((bar) => (
+          <MendWay key={`${bar.finding} ${bar.step}`} open={open} bar={bar} place={place} />
+        ))}
+        {onward !== undefined && (
+          <Button wide onPress={() => place.goTo({ line: onward })}>
+            Go on to line {onward}, which is not stopped
+          </Button>
+        )}
+        <Button wide tone="grave" onPress={() => place.show("seal")}>
+          Set the kit aside: close it as grounded
+        </Button>
+      </div>
+    </section>
+  );
+}
+
+/** To the line where it was found, or to the finding where no line of this turnaround found it. */
+function MendWay({ open, bar, place }: Pick<HeldPanelProps, "open" | "place"> & { readonly bar: Bar }) {
+  const line = bar.step === undefined ? undefined : stepNamed(open.pattern, bar.step)?.line;
+  const found = open.kit.findings.find((one) => one.id === bar.finding);
+  const isHere = found === undefined || found.turnaround === open.turnaround.id;
+  if (line !== undefined && isHere) {
+    const check = found?.check;
+    const ask = check === undefined ? {} : { ask: `${bar.step}/${check}` };
+    return (
+      <Button kind="primary" wide onPress={() => place.goTo({ line, ...ask })}>
+        Mend it now, at line {line}
+      </Button>
+    );
+  }
+  return (
+    <Link className="button button-primary button-wide" to={`/findings?kit=${open.kit.id}&finding=${bar.finding}`}>
+      Mend it now
+    </Link>
+  );
+}
+
+function isOfRunning({ works }: Bar): boolean {
+  return works.includes("start") || works.includes("water");
+}

@@ -1,0 +1,152 @@
+import { useState } from "react";
+import type { Check } from "#kit";
+import { dateWantedBy, measuredBefore } from "#readiness";
+import { ErrorBox, Notice, TextField, Timestamp } from "../../../parts/index.ts";
+import { PhotoStrip } from "../../../parts/photo-strip.tsx";
+import { usePreferences } from "../../../theme/index.ts";
+import { AnswerBar } from "../../../act/answer-bar.tsx";
+import { AnsweredPanel } from "./answered-panel.tsx";
+import { nameOf, type OpenKit } from "../../../kit-view/at-hand.ts";
+import { FindingSheet } from "../answer/finding-sheet.tsx";
+import type { Ask } from "../../../act/lines.ts";
+import { NotPossible } from "../answer/not-possible.tsx";
+import { lastTime, sayLimits, writeValue } from "../../../act/reading.ts";
+import { ReadingFields } from "../../../act/reading-fields.tsx";
+import { oneTapOf, type Known, type OneTap } from "../../../act/one-tap.ts";
+import { plainRenewals, sayDone } from "../answer/renewals.ts";
+import { assembleReading, type Reading } from "../../../act/typed-reading.ts";
+import { useAnswering, type Answering, type Answers } from "../answer/use-answering.ts";
+import { useFocusIfLost } from "./use-focus-if-lost.ts";
+import { useAskDraft, type KeptDraft } from "../../../act/use-ask-draft.ts";
+
+/** One thing asked: what to look at, what right looks like, last time, the reading, and the three answers. */
+export function AskView(props: Answering) {
+  const { open, line, ask } = props;
+  const { units } = usePreferences();
+  const kept = useAskDraft(open.turnaround.id, ask.key);
+  const [again, setAgain] = useState(false);
+  const timer = open.turnaround.timers[line.step.id];
+  const recordedSeal = open.turnaround.opened.sealOnRecord;
+  const { pattern, view } = open;
+  const wanted = ask.check ? dateWantedBy(ask.check, pattern, view.policy, view.today) : view.today;
+  const around = { today: view.today, units, timer, recordedSeal, wanted };
+  const reading = assembleReading(ask.check, kept.draft.typed, around);
+  const onAnswered = () => {
+    setAgain(false);
+    props.onAnswered();
+  };
+  const oneTap = oneTapOf(ask.check, kept.draft.typed, knownAt(open, line.step.id, ask.check));
+  const answers = useAnswering({ ...props, onAnswered }, reading, kept, oneTap);
+  const done = ask.check ? undefined : sayDone(plainRenewals(open, line.step));
+  const section = useFocusIfLost<HTMLElement>();
+  return (
+    <section ref={section} tabIndex={-1} className="ask" aria-label={ask.check ? "Check" : "Answer"}>
+      <AskWords ask={ask} />
+      <LastTime open={open} ask={ask} />
+      {ask.answered && !again ? (
+        <AnsweredPanel
+          {...props}
+          answered={ask.answered}
+          onAgain={() => setAgain(true)}
+          onRaise={answers.openSheet}
+          onNext={props.onAnswered}
+        />
+      ) : (
+        <ToAnswer ask={ask} kept={kept} reading={reading} oneTap={oneTap} done={done} answers={answers} />
+      )}
+      {answers.sheet && (
+        <FindingSheet {...props} answer={answers.sheet.entry} onRaised={onAnswered} onClose={answers.closeSheet} />
+      )}
+    </section>
+  );
+}
+
+/** What the program knows at an ask beside what is typed there. */
+function knownAt({ kit, turnaround }: OpenKit, step: string, check: Check | undefined): Known {
+  const { sealOnRecord: recordedSeal, sealSeen: openedSeal } = turnaround.opened;
+  const earlier = Object.values(turnaround.answers).find(
+    (one) => check !== undefined && one.check === check.id && one.step !== step && one.answer === "seen",
+  )?.value;
+  return {
+    recordedSeal,
+    openedSeal,
+    earlier,
+    isMeasured: check !== undefined && measuredBefore(kit, step, check) !== undefined,
+  };
+}
+
+interface ToAnswerProps {
+  readonly ask: Ask;
+  readonly kept: KeptDraft;
+  readonly reading: Reading;
+  readonly oneTap: OneTap | undefined;
+  readonly done: string | undefined;
+  readonly answers: Answers;
+}
+
+/** Reading, note and photos, then the answers. */
+function ToAnswer({ ask, kept, reading, oneTap, done, answers }: ToAnswerProps) {
+  const [asksWhy, setAsksWhy] = useState(false);
+  return (
+    <>
+      {ask.check && <ReadingFields check={ask.check} kept={kept} reading={reading} />}
+      {answers.refusal !== undefined && <Notice tone="wrong" title={answers.refusal} isNews />}
+      <ErrorBox error={answers.saving.error} title="Not saved" />
+      <AnswerBar
+        check={ask.check}
+        reading={reading}
+        oneTap={oneTap}
+        done={done}
+        held={answers.held}
+        onSeen={() => void answers.onSeen()}
+        onWrong={() => void answers.onWrong()}
+        onNotPossible={() => setAsksWhy(true)}
+      />
+      <Extras kept={kept} />
+      {asksWhy && <NotPossible onClose={() => setAsksWhy(false)} onSave={(why) => void answers.onNotPossible(why)} />}
+    </>
+  );
+}
+
+function AskWords({ ask }: { readonly ask: Ask }) {
+  const { units } = usePreferences();
+  if (!ask.check) return null;
+  const limits = sayLimits(ask.check, units);
+  return (
+    <>
+      <p className="ask-do">{ask.check.ask}</p>
+      <p className="ask-expect">
+        Right is: {ask.check.expect}
+        {limits !== undefined && <strong className="ask-limits"> Limit: {limits}</strong>}
+      </p>
+    </>
+  );
+}
+
+/** What was read here the last time, to compare with. */
+function LastTime({ open, ask }: { readonly open: OpenKit; readonly ask: Ask }) {
+  const last = lastTime(open.kit.turnarounds, ask.key);
+  if (!last?.value) return null;
+  return (
+    <p className="ask-last">
+      Last time <strong className="tabular">{writeValue(last.value)}</strong>, <Timestamp at={last.mark.at} as="day" />,{" "}
+      {nameOf(open.view, last.mark.by)}
+    </p>
+  );
+}
+
+/** A note and photos to go with the answer; kept at once, also before there is one. */
+function Extras({ kept }: { readonly kept: KeptDraft }) {
+  const { note, photos } = kept.draft;
+  return (
+    <details className="extras" open={note !== "" || photos.length > 0}>
+      <summary>Note or photo with this answer</summary>
+      <TextField label="Note" value={note} onChange={(text) => kept.change({ note: text })} isLong />
+      <PhotoStrip
+        photos={photos}
+        label="Photo of this line"
+        onAdd={(photo) => kept.change({ photos: [...photos, photo] })}
+      />
+    </details>
+  );
+}

@@ -1,0 +1,40 @@
+import { formatQuantity } from "#base";
+import { allSteps, itemNamed, type Pattern } from "#kit";
+import { usePreferences } from "../../../theme/index.ts";
+
+/** What to have at hand before the seal is broken: hands, tools, new parts, fuel. */
+export function BringList({ pattern }: { readonly pattern: Pattern }) {
+  const { units } = usePreferences();
+  const { people, tools, parts } = bringFor(pattern);
+  const { engine } = pattern;
+  return (
+    <details className="bring" open>
+      <summary>Have at hand before the seal is broken</summary>
+      <ul>
+        <li>{people} people for the lifts</li>
+        {engine && (
+          <li>
+            {engine.fuel}, fresh, {formatQuantity(engine.tank, "volume", { system: units })} for the tank
+          </li>
+        )}
+        {parts.length > 0 && <li>New: {parts.join(", ")}</li>}
+        {tools.length > 0 && <li>Tools: {tools.join(", ")}</li>}
+      </ul>
+    </details>
+  );
+}
+
+/** What the lines that belong to every turnaround want, each thing once, in the order it is wanted. */
+export function bringFor(pattern: Pattern) {
+  const steps = allSteps(pattern).filter(({ after, optional }) => after === undefined && !optional);
+  const renewed = [...new Set(steps.flatMap(({ renews }) => renews))].filter((id) => id !== pattern.engine?.fuelItem);
+  const parts = renewed.map((id) => {
+    const item = itemNamed(pattern, id);
+    return `${item?.name ?? id}, ${item?.quantity ?? 1}`;
+  });
+  return {
+    people: Math.max(pattern.container.lifters, ...steps.map(({ needs }) => needs.people)),
+    tools: [...new Set(steps.flatMap(({ needs }) => needs.tools))],
+    parts,
+  };
+}

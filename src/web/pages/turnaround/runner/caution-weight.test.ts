@@ -1,0 +1,39 @@
+import { describe, expect, it } from "vitest";
+import { listLines, type Line } from "../../../act/lines.ts";
+import { SAMPLE } from "../../../kit-view/sample.ts";
+import { weighCautions } from "./caution-weight.ts";
+
+const [first] = listLines(SAMPLE);
+
+function lineOf(line: number, stage: Line["stage"]["id"], ...cautions: readonly string[]): Line {
+  return { ...first!, stage: { ...first!.stage, id: stage }, step: { ...first!.step, line, cautions } };
+}
+
+const lines = [
+  lineOf(1, "rig", "carbon-monoxide"),
+  lineOf(2, "prime", "recoil-kick", "carbon-monoxide", "noise"),
+  lineOf(3, "prime", "noise", "carbon-monoxide"),
+  lineOf(4, "run", "carbon-monoxide", "noise"),
+  lineOf(5, "dry"),
+  lineOf(6, "restow", "noise"),
+];
+
+describe("how the cautions of a line are shown", () => {
+  it("shows a danger whole where it begins, and its name where it goes on", () => {
+    expect(weighCautions(lines, lines[0]!)).toEqual({ whole: ["carbon-monoxide"], begun: [], goingOn: [] });
+    expect(weighCautions(lines, lines[2]!)).toEqual({ whole: [], begun: [], goingOn: ["noise", "carbon-monoxide"] });
+  });
+
+  it("shows the line's own danger whole, and what else begins beside it with what to do", () => {
+    expect(weighCautions(lines, lines[1]!)).toEqual({
+      whole: ["recoil-kick"],
+      begun: ["noise"],
+      goingOn: ["carbon-monoxide"],
+    });
+  });
+
+  it("goes on into the next stage, and begins anew after a stage without it", () => {
+    expect(weighCautions(lines, lines[3]!).whole).toEqual([]);
+    expect(weighCautions(lines, lines[5]!).whole).toEqual(["noise"]);
+  });
+});

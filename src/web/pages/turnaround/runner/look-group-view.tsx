@@ -1,0 +1,80 @@
+import { Button, ErrorBox } from "../../../parts/index.ts";
+import { usePreferences } from "../../../theme/index.ts";
+import type { KitActs } from "../../../act/acts.ts";
+import { oneTapOf } from "../../../act/one-tap.ts";
+import { lastTime, sayLimits, writeValue } from "../../../act/reading.ts";
+import type { Ask, Line } from "../../../act/lines.ts";
+import { useSaving } from "../../../act/use-saving.ts";
+import type { OpenKit } from "../../../kit-view/at-hand.ts";
+
+interface LookGroupProps {
+  readonly open: OpenKit;
+  readonly acts: KitActs;
+  readonly line: Line;
+  /** What one look shows, two or more. */
+  readonly group: readonly Ask[];
+  readonly onAnswered: () => void;
+  /** Asked to be answered by itself. */
+  readonly onSingle: (ask: Ask) => void;
+}
+
+/** Checks that one look shows: each with what is right for it and its own way out, then one tap for all as listed. */
+export function LookGroupView({ open, acts, line, group, onAnswered, onSingle }: LookGroupProps) {
+  const saving = useSaving();
+  const where = { turnaround: open.turnaround.id, step: line.step.id };
+  const answerAll = async () => {
+    for (const ask of group) {
+      const value = oneTapOf(ask.check, {}, { isMeasured: true })?.value;
+      await acts.answer(where, ask, "seen", value ? { value } : {});
+    }
+  };
+  const onAll = async () => {
+    if (await saving.save(answerAll)) onAnswered();
+  };
+  return (
+    <section className="ask" aria-label="Checks that one look shows">
+      <ol className="look-group">
+        {group.map((ask) => (
+          <Member key={ask.key} open={open} line={line} ask={ask} onSingle={() => onSingle(ask)} />
+        ))}
+      </ol>
+      <ErrorBox error={saving.error} title="Not saved" />
+      <fieldset className="answer-bar">
+        <legend className="for-readers-only">Answer</legend>
+        <Button kind="primary" wide onPress={() => void onAll()}>
+          Seen: all {group.length} as listed
+        </Button>
+      </fieldset>
+    </section>
+  );
+}
+
+interface MemberProps extends Pick<LookGroupProps, "open" | "line"> {
+  readonly ask: Ask;
+  readonly onSingle: () => void;
+}
+
+function Member({ open, line, ask, onSingle }: MemberProps) {
+  const { units } = usePreferences();
+  const { check } = ask;
+  if (!check) return null;
+  const limits = sayLimits(check, units);
+  const last = check.kind === "measure" ? lastTime(open.kit.turnarounds, ask.key)?.value : undefined;
+  return (
+    <li className="look-member">
+      <p>
+        {check.ask} <strong>{check.expect}</strong>
+        {check.kind === "count" && limits !== undefined && <strong> {limits}.</strong>}
+        {last && <span className="quiet"> Measured {writeValue(last)}.</span>}
+      </p>
+      <Button onPress={onSingle} label={`Not so, or answer by itself: ${labelAt(line, ask)}`}>
+        Not so
+      </Button>
+    </li>
+  );
+}
+
+/** A check's number as the card prints it: "12a". */
+function labelAt({ step, asks }: Line, ask: Ask): string {
+  return `${step.line}${String.fromCodePoint(97 + asks.indexOf(ask))}`;
+}

@@ -1,0 +1,111 @@
+import { useState } from "react";
+import type { Bodies } from "#readiness";
+import { useRecorder } from "../../../device/index.ts";
+import { Button, ButtonLink, ErrorBox, GloveRow, Notice, TextField } from "../../../parts/index.ts";
+import { Choice } from "../../../parts/fields/choice.tsx";
+import { BringList } from "./bring-list.tsx";
+import { KitActs } from "../../../act/acts.ts";
+import type { KitAtHand } from "../../../kit-view/at-hand.ts";
+import { compareSeal, NO_SEAL, type SealComparison } from "../../../act/seal-reading.ts";
+import { useSaving } from "../../../act/use-saving.ts";
+
+type Because = Bodies["turnaround-opened"]["because"];
+
+const REASONS: readonly { readonly value: Because; readonly label: string; readonly note: string }[] = [
+  { value: "routine", label: "Routine", note: "The turnaround that is due, or one ahead of time." },
+  { value: "returned", label: "Back from a vessel", note: "It was handed over and has come back." },
+  { value: "finding", label: "To put a finding right", note: "Something open on it needs mending or replacing." },
+  { value: "lapse", label: "Something in it runs out", note: "A date, the fuel, a wrapping." },
+  { value: "seal", label: "The seal", note: "Broken, missing, or not the number on record." },
+];
+
+/** Opens a turnaround, where the kit is here to be opened. */
+export function OpenForm({ at }: { readonly at: KitAtHand }) {
+  const { custody } = at.kit;
+  return custody.kind === "away" ? <IsAway at={at} to={custody.to} /> : <Opening at={at} />;
+}
+
+/** Said before anything is asked: a kit that is not here cannot be opened here. */
+function IsAway({ at, to }: { readonly at: KitAtHand; readonly to: string }) {
+  const { id, name } = at.kit;
+  return (
+    <Notice tone="attention" title={`${name} is with ${to}`}>
+      <p>It cannot be opened here until it is back. If it is back, write down its return first.</p>
+      <ButtonLink to={`/kit/${id}/return`}>Write down its return</ButtonLink>
+    </Notice>
+  );
+}
+
+/** Why it is opened, and the seal as it is read off the container. */
+function Opening({ at }: { readonly at: KitAtHand }) {
+  const acts = new KitActs(useRecorder(), at.view, at.kit);
+  const saving = useSaving();
+  const [because, setBecause] = useState<Because>();
+  const [seal, setSeal] = useState("");
+  const [missing, setMissing] = useState(false);
+  const [differs, setDiffers] = useState<SealComparison>();
+  const open = (sealSeen: string) => {
+    if (!because) return;
+    void saving.save(() => acts.open({ because, sealSeen }));
+  };
+  const read = (sealSeen: string | undefined) => {
+    setMissing(!because || sealSeen === undefined);
+    if (!because || sealSeen === undefined) return;
+    const compared = compareSeal(sealSeen, at.kit.seal?.number);
+    if (compared.agrees) open(sealSeen);
+    else setDiffers(compared);
+  };
+  return (
+    <>
+      <BringList pattern={at.pattern} />
+      <Choice
+        label="Why is it being opened?"
+        options={REASONS}
+        value={because}
+        onChange={setBecause}
+        {...(missing && !because && { fault: "Choose why." })}
+      />
+      <TextField
+        label="Seal number, read off the container"
+        hint="Every figure, leading noughts too. Read the seal, not the card."
+        value={seal}
+        onChange={(text) => (setSeal(text), setDiffers(undefined))}
+        isShort
+        {...(missing && seal === "" && { fault: "Read the seal and write its number, or say that there is none." })}
+      />
+      {differs && <SealDiffers differs={differs} onOpen={() => open(differs.seen)} />}
+      <ErrorBox error={saving.error} title="Not opened" />
+      {!differs && (
+        <GloveRow>
+          <Button kind="primary" onPress={() => read(seal.trim() || undefined)}>
+            Break the seal and open
+          </Button>
+          <Button wide onPress={() => read(NO_SEAL)}>
+            There is no seal on it
+          </Button>
+        </GloveRow>
+      )}
+    </>
+  );
+}
+
+interface SealDiffersProps {
+  readonly differs: SealComparison;
+  readonly onOpen: () => void;
+}
+
+/** The seal read is not the one on record: said plainly, and written down as read. */
+function SealDiffers({ differs, onOpen }: SealDiffersProps) {
+  return (
+    <Notice tone="wrong" title="The seal does not match the record" isNews>
+      <p>{differs.words}</p>
+      <p>
+        Look at the seal again. If you misread it, correct the number above. If it reads so, somebody may have been in
+        the kit: open it, and examine every item.
+      </p>
+      <Button kind="primary" tone="grave" onPress={onOpen}>
+        {differs.seen === NO_SEAL ? "No seal: open it" : `It reads ${differs.seen}: open it`}
+      </Button>
+    </Notice>
+  );
+}

@@ -1,0 +1,58 @@
+import { useState } from "react";
+import { Link } from "wouter";
+import { stepNamed } from "#kit";
+import type { Reason } from "#readiness";
+import { Button, Section } from "../../../parts/index.ts";
+import type { OpenKit } from "../../../kit-view/at-hand.ts";
+import type { Place } from "./use-place.ts";
+
+/** Early on nearly every line is in the way; the first few are enough to go on with. */
+const AT_FIRST = 8;
+
+interface RefusalListProps {
+  readonly open: OpenKit;
+  readonly refusals: readonly Reason[];
+  readonly place: Place;
+}
+
+/** What stands in the way of a seal, each with the way to put it right. */
+export function RefusalList({ open, refusals, place }: RefusalListProps) {
+  const [all, setAll] = useState(false);
+  const shown = all ? refusals : refusals.slice(0, AT_FIRST);
+  const more = refusals.length - shown.length;
+  return (
+    <Section title={sayInTheWay(refusals.length)}>
+      <ul className="refusals">
+        {shown.map((reason, at) => (
+          <li key={`${reason.text} ${at}`}>
+            <p>{reason.text}</p>
+            <WayToFix open={open} reason={reason} place={place} />
+          </li>
+        ))}
+      </ul>
+      {more > 0 && <Button onPress={() => setAll(true)}>Show the other {more}</Button>}
+    </Section>
+  );
+}
+
+function sayInTheWay(count: number): string {
+  return count === 1 ? "1 thing stands in the way of a seal" : `${count} things stand in the way of a seal`;
+}
+
+interface WayProps {
+  readonly open: OpenKit;
+  readonly reason: Reason;
+  readonly place: Place;
+}
+
+function WayToFix({ open, reason, place }: WayProps) {
+  if (reason.finding !== undefined) {
+    return (
+      <Link className="button button-plain" to={`/findings?kit=${open.kit.id}&finding=${reason.finding}`}>
+        Go to the finding
+      </Link>
+    );
+  }
+  const line = reason.step === undefined ? undefined : stepNamed(open.pattern, reason.step)?.line;
+  return line === undefined ? null : <Button onPress={() => place.goTo({ line })}>Go to line {line}</Button>;
+}

@@ -1,0 +1,69 @@
+import { Link } from "wouter";
+import { stepNamed } from "#kit";
+import { Button, ButtonRow, ErrorBox, NightToggle, SendMark } from "../../../parts/index.ts";
+import { useRecorder } from "../../../device/index.ts";
+import { FlushLine } from "../../../kit-view/flush-line.tsx";
+import type { OpenKit } from "../../../kit-view/at-hand.ts";
+import { stateOf, type Line } from "../../../act/lines.ts";
+import { lastUndoable, type Undoable } from "./undo.ts";
+import type { Place } from "./use-place.ts";
+import { useSaving } from "../../../act/use-saving.ts";
+
+interface RunnerHeadProps {
+  readonly open: OpenKit;
+  readonly lines: readonly Line[];
+  readonly place: Place;
+}
+
+/** Which kit, how far along, the list of lines, and the way to take back what was done last. */
+export function RunnerHead({ open, lines, place }: RunnerHeadProps) {
+  const { kit, view, turnaround, pattern } = open;
+  const answered = lines.filter((line) => !["unanswered", "part"].includes(stateOf(line))).length;
+  const whose = { turnaround: turnaround.id, by: view.me.id, device: view.device };
+  const undoable = lastUndoable(view.entriesOf(`kit:${kit.id}`), whose, pattern);
+  const listed = place.shown.kind === "lines";
+  return (
+    <header className="runner-head">
+      <div className="runner-strip">
+        <Link className="runner-leave" to={`/kit/${kit.id}`}>
+          Leave<span className="for-readers-only"> the turnaround of {kit.name}; it goes on where you stopped</span>
+        </Link>
+        <span className="runner-kit">{kit.name}</span>
+        <SendMark isShort />
+        <NightToggle />
+      </div>
+      <FlushLine kit={kit} />
+      <ButtonRow>
+        <Button onPress={() => place.show(listed ? "resume" : "lines")}>
+          {listed ? "Go on" : `All lines, ${answered} of ${lines.length} answered`}
+        </Button>
+        {undoable && <Undo key={undoable.entry.id} undoable={undoable} place={place} open={open} />}
+      </ButtonRow>
+    </header>
+  );
+}
+
+/** Strikes the newest thing this person did here, and goes back to its line. */
+function Undo({
+  undoable,
+  place,
+  open,
+}: {
+  readonly undoable: Undoable;
+  readonly place: Place;
+  readonly open: OpenKit;
+}) {
+  const recorder = useRecorder();
+  const saving = useSaving();
+  const line = undoable.step === undefined ? undefined : stepNamed(open.pattern, undoable.step)?.line;
+  const undo = async () => {
+    const done = await saving.save(() => recorder.strike(undoable.entry, "Taken back at once"));
+    if (done && line !== undefined) place.goTo({ line });
+  };
+  return (
+    <>
+      <Button onPress={() => void undo()}>Undo {undoable.words}</Button>
+      <ErrorBox error={saving.error} title="Not taken back" />
+    </>
+  );
+}

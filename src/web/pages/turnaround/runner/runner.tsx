@@ -1,0 +1,60 @@
+import { useEffect, useMemo } from "react";
+import { useRecorder } from "../../../device/index.ts";
+import { useArming } from "../../../timing/index.ts";
+import { KitActs } from "../../../act/acts.ts";
+import type { OpenKit } from "../../../kit-view/at-hand.ts";
+import { Clocks } from "../clocks/clocks.tsx";
+import { Differences } from "../../../kit-view/differences.tsx";
+import { AllAnswered } from "./all-answered.tsx";
+import { LineView } from "./line-view.tsx";
+import { listLines } from "../../../act/lines.ts";
+import { LookScope } from "../../../parts/look/use-new-look.ts";
+import { RunnerHead } from "./runner-head.tsx";
+import { SealView } from "../seal/seal-view.tsx";
+import { StageList } from "./stage-list.tsx";
+import { usePlace } from "./use-place.ts";
+import "../../../kit-view/extras.css";
+import "../../../kit-view/findings.css";
+import "./runner.css";
+
+/** The turnaround on the whole screen: one line at a time, every line at a glance, then the sealing. */
+export function Runner({ open }: { readonly open: OpenKit }) {
+  const { pattern, turnaround, view, kit } = open;
+  const recorder = useRecorder();
+  const lines = useMemo(() => listLines(pattern, turnaround), [pattern, turnaround]);
+  const acts = useMemo(() => new KitActs(recorder, view, kit), [recorder, view, kit]);
+  useArming();
+  const place = usePlace(lines, view.device);
+  const { shown } = place;
+  const line = shown.kind === "line" ? lines.find((one) => one.step.line === shown.position.line) : undefined;
+  useTitle(`${kit.name}, ${line ? `line ${line.step.line}` : "turnaround"}`);
+  return (
+    <LookScope value={kit.heads.join(" ")}>
+      <div className="runner">
+        <RunnerHead open={open} lines={lines} place={place} />
+        <Differences open={open} acts={acts} />
+        {shown.kind === "lines" && <StageList open={open} lines={lines} onPick={(at) => place.goTo({ line: at })} />}
+        {shown.kind === "seal" && <SealView open={open} acts={acts} place={place} />}
+        {line && shown.kind === "line" && (
+          <LineView
+            key={line.step.id}
+            open={open}
+            acts={acts}
+            lines={lines}
+            line={line}
+            wanted={shown.position.ask}
+            place={place}
+          />
+        )}
+        {shown.kind !== "lines" && shown.kind !== "seal" && !line && <AllAnswered lines={lines} place={place} />}
+        <Clocks open={open} shown={line?.step.line} onGoTo={(at) => place.goTo({ line: at })} />
+      </div>
+    </LookScope>
+  );
+}
+
+function useTitle(title: string): void {
+  useEffect(() => {
+    document.title = `${title} - Drykeel`;
+  }, [title]);
+}

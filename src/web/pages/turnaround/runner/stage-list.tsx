@@ -1,0 +1,80 @@
+import type { OpenKit } from "../../../kit-view/at-hand.ts";
+import { sayWho } from "../../../kit-view/at-hand.ts";
+import { stateOf, wordState, type Line, type LineState } from "../../../act/lines.ts";
+import { StepHeading } from "./step-heading.tsx";
+
+interface StageListProps {
+  readonly open: OpenKit;
+  readonly lines: readonly Line[];
+  readonly onPick: (line: number) => void;
+}
+
+/** Every line at a glance, stage by stage, with its answer and who gave it; a tap goes there. */
+export function StageList({ open, lines, onPick }: StageListProps) {
+  return (
+    <main className="runner-main">
+      <StepHeading>All lines</StepHeading>
+      {open.pattern.stages.map((stage) => {
+        const here = lines.filter((line) => line.stage.id === stage.id);
+        return (
+          <section key={stage.id} className="stage" aria-labelledby={`stage-${stage.id}`}>
+            <h2 id={`stage-${stage.id}`} className="stage-name">
+              {stage.name}
+              <span className="quiet tabular">
+                {" "}
+                {here.filter((line) => stateOf(line) !== "unanswered").length} of {here.length}
+              </span>
+            </h2>
+            <ol className="stage-lines">
+              {here.map((line) => (
+                <StageLine key={line.step.id} open={open} line={line} onPick={onPick} />
+              ))}
+            </ol>
+          </section>
+        );
+      })}
+    </main>
+  );
+}
+
+interface StageLineProps {
+  readonly open: OpenKit;
+  readonly line: Line;
+  readonly onPick: (line: number) => void;
+}
+
+function StageLine({ open, line, onPick }: StageLineProps) {
+  const state = stateOf(line);
+  const mark = line.asks.findLast((ask) => ask.answered)?.answered?.mark;
+  return (
+    <li>
+      <button type="button" className={`stage-line stage-line-${state}`} onClick={() => onPick(line.step.line)}>
+        <span className="stage-number tabular">{line.step.line}</span>
+        <span>
+          {line.step.text}
+          <span className="stage-state">
+            <LineShape state={state} /> {wordState(state)}
+            {line.step.optional && state === "unanswered" && ", optional"}
+            {mark && <span className="quiet">, {sayWho(open.view, mark)}</span>}
+          </span>
+        </span>
+      </button>
+    </li>
+  );
+}
+
+/** Tick, cross, bar, half ring or empty ring: a state by its shape as well as its words. */
+function LineShape({ state }: { readonly state: LineState }) {
+  const shapes: Readonly<Record<LineState, string>> = {
+    seen: "M3 9l4 4 7-9",
+    wrong: "M3 3l11 11M14 3 3 14",
+    "not-possible": "M3 8.5h11",
+    part: "M8.5 3a5.5 5.5 0 1 0 5.5 5.5",
+    unanswered: "M8.5 3a5.5 5.5 0 1 0 .01 0",
+  };
+  return (
+    <svg className="line-shape" viewBox="0 0 17 17" aria-hidden="true">
+      <path d={shapes[state]} fill="none" stroke="currentColor" strokeWidth="2.4" />
+    </svg>
+  );
+}

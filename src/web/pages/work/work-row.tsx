@@ -1,0 +1,109 @@
+import { formatDate } from "#base";
+import { mayWrite, type DueLine } from "#station";
+import { useState } from "react";
+import { Link } from "wouter";
+import { useStation, type StationView } from "../../device/index.ts";
+import { Button, ButtonLink, ButtonRow } from "../../parts/index.ts";
+import { nameOf } from "../../kit-view/at-hand.ts";
+import { sayBy, sayEffort, sayParts, sayWork } from "../../kit-view/work-words.ts";
+import { TakeButton } from "./take-button.tsx";
+import { WorkForm } from "./work-form.tsx";
+
+interface WorkRowProps {
+  readonly line: DueLine;
+  /** [ms] */
+  readonly now: number;
+}
+
+/** One line of work: what, why, by when, what it takes, who may do it, and what people said of it. */
+export function WorkRow({ line, now }: WorkRowProps) {
+  const view = useStation();
+  const [isOpen, setOpen] = useState(false);
+  const { kit, place, tasks, bucket } = line;
+  const isLate = bucket === "wet" || bucket === "overdue";
+  return (
+    <li className="work-line">
+      <h3>
+        <Link to={`/kit/${kit.id}`}>{kit.name}</Link>: {sayWork(line)}
+      </h3>
+      <p className={isLate ? "work-when work-when-late" : "work-when"}>{sayBy(line, view.today, now)}</p>
+      <ul className="work-tasks">
+        {tasks.map(({ what, why, day }) => (
+          <li key={`${what} ${why}`}>
+            {what} <span className="quiet">{day === undefined ? why : `${why} Good until ${formatDate(day)}.`}</span>
+          </li>
+        ))}
+      </ul>
+      <p>
+        {place.name}. {sayEffort(line)}
+        {line.parts.length > 0 && ` Needs ${sayParts(line.parts)}.`}
+      </p>
+      <p>{sayPresent(line)}</p>
+      <Said line={line} view={view} />
+      <ButtonRow>
+        <ButtonLink to={wayOf(line)}>{WAY_WORDS[line.work]}</ButtonLink>
+        {mayWrite(view.me.role, "work-taken") && (
+          <>
+            <TakeButton line={line} />
+            <Button isOpen={isOpen} onPress={() => setOpen(!isOpen)} label={`Day, person or put off: ${kit.name}`}>
+              Day, person, put off
+            </Button>
+          </>
+        )}
+      </ButtonRow>
+      {isOpen && <WorkForm line={line} onDone={() => setOpen(false)} />}
+    </li>
+  );
+}
+
+const WAY_WORDS = {
+  opening: "Go to the kit",
+  muster: "Go to the muster",
+  return: "Take it back",
+  settle: "Go and settle it",
+} as const;
+
+function wayOf({ work, kit, place }: DueLine): string {
+  if (work === "muster") return `/place/${place.id}/muster?kit=${kit.id}`;
+  return work === "return" ? `/kit/${kit.id}/return` : `/kit/${kit.id}`;
+}
+
+/** So many people are named. */
+const NAMED = 6;
+
+function sayPresent({ present }: DueLine): string {
+  if (present.length === 0) return "Nobody who may do it is here today.";
+  const names = present.slice(0, NAMED).map(({ name }) => name);
+  const more = present.length > NAMED ? ` and ${present.length - NAMED} more` : "";
+  return `May do it, and not away today: ${names.join(", ")}${more}.`;
+}
+
+/** Who took it, its day, and until when it was put off and why. */
+function Said({ line, view }: { readonly line: DueLine; readonly view: StationView }) {
+  const { takers, day, putOff } = line.said;
+  const names = takers.map(({ person }) => nameOf(view, person));
+  return (
+    <>
+      {names.length > 0 && (
+        <p>
+          <strong>Taken by {names.join(" and ")}.</strong>
+          {names.length > 1 && " Each took it without sight of the other."}
+        </p>
+      )}
+      {day && (
+        <p>
+          To be done on <strong>{formatDate(day.day)}</strong>, said {nameOf(view, day.by)}.
+        </p>
+      )}
+      {putOff && (
+        <p>
+          Put off until {formatDate(putOff.until)} by {nameOf(view, putOff.by)}: {putOff.reason}
+          {line.groundsAfter !== undefined && putOff.until > line.groundsAfter && (
+            <strong> It cannot wait so long: from {formatDate(line.groundsAfter)} on the kit is grounded.</strong>
+          )}
+        </p>
+      )}
+      {line.planned !== undefined && <p>Planned for the week of {formatDate(line.planned)}.</p>}
+    </>
+  );
+}

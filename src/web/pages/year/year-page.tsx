@@ -1,0 +1,129 @@
+import { planOpenings, mayWrite, type PlanInput } from "#station";
+import { addDays, daysBetween, formatDate } from "#base";
+import { useState } from "react";
+import { uuidv7 } from "uuidv7";
+import { useCarryOut, useStation, type StationView } from "../../device/index.ts";
+import { Button, ButtonRow, ErrorBox, Notice, Page, sayCount, Section, useDoing } from "../../parts/index.ts";
+import { acceptedOpenings, isChanged } from "./accepting.ts";
+import { AcceptedPlan } from "./accepted-plan.tsx";
+import { PlanFigures } from "./plan-figures.tsx";
+import { PlanLines } from "./plan-lines.tsx";
+import { usePlan, type Planned } from "./use-plan.ts";
+
+const WEEKS = [52, 78] as const;
+
+/** The year planned: what stands accepted, a new plan beside doing each thing on its last day, and its lines to move. */
+export default function YearPage() {
+  const view = useStation();
+  const { planned, plan, isBusy, error } = usePlan();
+  const [weeks, setWeeks] = useState<number>(52);
+  const fixed = planned?.input.fixed ?? fixedOf(view);
+  return (
+    <Page title="The year planned" back={{ to: "/work", label: "Work due" }}>
+      <AcceptedPlan />
+      {mayWrite(view.me.role, "openings-planned") && (
+        <Section title="Plan">
+          <ButtonRow>
+            {WEEKS.map((count) => (
+              <Button key={count} isPressed={weeks === count} onPress={() => setWeeks(count)}>
+                {count} weeks
+              </Button>
+            ))}
+            <Button isBusy={isBusy} onPress={() => void plan(weeks, fixed)}>
+              {planned === undefined ? "Plan the year" : "Plan again"}
+            </Button>
+          </ButtonRow>
+          <ErrorBox error={error} title="Not planned" />
+        </Section>
+      )}
+      {planned && <Proposed planned={planned} isBusy={isBusy} onFix={(next) => void plan(weeks, next)} />}
+    </Page>
+  );
+}
+
+/** Weeks that a person chose when the plan was accepted. */
+function fixedOf({ kits, today }: StationView): PlanInput["fixed"] {
+  return kits.flatMap((kit) =>
+    (kit.planned?.openings ?? []).flatMap(({ week, fixed }) => {
+      const days = daysBetween(today, week);
+      return fixed === true ? [{ kit: kit.id, week: Math.ceil(days / 7) }] : [];
+    }),
+  );
+}
+
+interface ProposedProps {
+  readonly planned: Planned;
+  readonly isBusy: boolean;
+  readonly onFix: (fixed: PlanInput["fixed"]) => void;
+}
+
+function Proposed({ planned, isBusy, onFix }: ProposedProps) {
+  const { kits, places } = useStation();
+  const { answer, assumed, isSolved, input } = planned;
+  return (
+    <>
+      <PlanFigures planned={planned} />
+      {answer.short.length > 0 && (
+        <Notice tone="attention" title={`Falls short in ${sayCount(answer.short.length, "week")}`}>
+          <ul>
+            {answer.short.slice(0, 12).map(({ place, week, by }) => (
+              <li key={`${place} ${week}`}>
+                {places.find(({ id }) => id === place)?.name ?? place}, week of {weekOf(input, week)}: {by} short
+              </li>
+            ))}
+          </ul>
+        </Notice>
+      )}
+      {answer.because !== undefined && (
+        <p>
+          {withNames(answer.because, [...kits, ...places])} Week 0 begins on {weekOf(input, 0)}.
+        </p>
+      )}
+      {!isSolved && <p>This is the quick plan of this device. With a network the station looks for a better one.</p>}
+      {assumed.map((text) => (
+        <p key={text} className="quiet">
+          {text}
+        </p>
+      ))}
+      <Accept planned={planned} />
+      <PlanLines planned={planned} isBusy={isBusy} onFix={onFix} />
+    </>
+  );
+}
+
+/** The planner knows kits and places by their ids; people know them by name. */
+function withNames(text: string, named: readonly { readonly id: string; readonly name: string }[]): string {
+  const names = new Map(named.map(({ id, name }) => [id, name]));
+  return text.replace(/[A-Za-z0-9][A-Za-z0-9._@-]*[A-Za-z0-9]/g, (word) => names.get(word) ?? word);
+}
+
+/** The Monday of a week of the plan, in words. */
+function weekOf({ start }: PlanInput, week: number): string {
+  return formatDate(addDays(start, 7 * week));
+}
+
+function Accept({ planned }: { readonly planned: Planned }) {
+  const { kits } = useStation();
+  const carryOut = useCarryOut();
+  const doing = useDoing();
+  const { answer, input } = planned;
+  const inPlan = kits.filter(({ id }) => input.kits.some((one) => one.id === id));
+  const changes = inPlan
+    .map((kit) => ({ kit, openings: acceptedOpenings(kit, answer, input, uuidv7) }))
+    .filter(({ kit, openings }) => isChanged(kit, openings));
+  const accept = () =>
+    doing.run(async () => {
+      for (const { kit, openings } of changes) await carryOut((at) => planOpenings(at, kit, openings));
+    });
+  if (changes.length === 0) return <p>This plan stands accepted.</p>;
+  return (
+    <>
+      <ErrorBox error={doing.error} title="Not all of it was written down" />
+      <div>
+        <Button kind="primary" isBusy={doing.isBusy} onPress={() => void accept()}>
+          Accept this plan
+        </Button>
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,90 @@
+import { formatQuantity, isInputError, parseQuantity, unitsOf, type Dimension, type UnitSystem } from "#base";
+import { usePreferences } from "../../theme/index.ts";
+import { FieldFrame, type FieldWords } from "./field-frame.tsx";
+
+/** A quantity as read: SI, and the text with its unit as the person meant it. */
+export interface QuantityReading {
+  readonly si: number;
+  readonly text: string;
+}
+
+export interface QuantityFieldProps extends FieldWords {
+  readonly dimension: Dimension;
+  /** What stands in the box. Start with "": a reading has no default. */
+  readonly value: string;
+  /** The text, and the reading where the text is one. */
+  readonly onChange: (text: string, reading: QuantityReading | undefined) => void;
+  /** Unit a bare number is taken to be in; the person's own usual unit where absent. */
+  readonly unit?: string;
+  /** How a reading is said back; in both systems where left out. */
+  readonly sayBack?: (si: number) => string;
+}
+
+/** A number with any unit of its dimension. A bare number is in the unit shown beside the box. */
+export function QuantityField(props: QuantityFieldProps) {
+  const { units } = usePreferences();
+  const unit = props.unit ?? usualUnit(props.dimension, units);
+  const read = readQuantity(props.value, props.dimension, unit);
+  const fault = props.fault ?? (props.value !== "" && "fault" in read ? read.fault : undefined);
+  const change = (text: string) => {
+    const next = readQuantity(text, props.dimension, unit);
+    props.onChange(text, "reading" in next ? next.reading : undefined);
+  };
+  return (
+    <FieldFrame
+      label={props.label}
+      {...(props.hint !== undefined && { hint: props.hint })}
+      {...(fault !== undefined && { fault })}
+      after={"reading" in read && <p className="field-echo">Read as {sayReading(read.reading.si, props)}</p>}
+    >
+      {(ids) => (
+        <div className="field-with-unit">
+          <input
+            className="field-input field-short"
+            {...ids}
+            inputMode="decimal"
+            autoComplete="off"
+            value={props.value}
+            onChange={(event) => change(event.target.value)}
+            maxLength={40}
+          />
+          <span className="field-unit">{unit}</span>
+        </div>
+      )}
+    </FieldFrame>
+  );
+}
+
+/** What was understood, in both systems, so that a slip of the unit shows. */
+function sayReading(si: number, { dimension, sayBack }: QuantityFieldProps): string {
+  if (sayBack) return sayBack(si);
+  const metric = formatQuantity(si, dimension, { system: "metric" });
+  const us = formatQuantity(si, dimension, { system: "us" });
+  return metric === us ? metric : `${metric}, ${us}`;
+}
+
+type Read = { readonly reading: QuantityReading } | { readonly fault: string };
+
+/** Reads the text; a bare number takes the unit shown beside the box. */
+export function readQuantity(text: string, dimension: Dimension, unit: string): Read {
+  const bare = /^\s*[+-]?[\d.,]+\s*$/.test(text);
+  const whole = bare ? `${text.trim()} ${unit}`.trim() : text.trim();
+  try {
+    return { reading: { si: parseQuantity(whole, dimension), text: whole } };
+  } catch (cause) {
+    if (!isInputError(cause)) throw cause;
+    return { fault: `Write a number, then a unit: ${symbolsOf(dimension)}. A bare number is in ${unit || "no unit"}.` };
+  }
+}
+
+function symbolsOf(dimension: Dimension): string {
+  return unitsOf(dimension)
+    .filter((unit) => unit.shownIn !== undefined && unit.symbol !== "")
+    .map((unit) => unit.symbol)
+    .join(", ");
+}
+
+function usualUnit(dimension: Dimension, system: UnitSystem): string {
+  const shown = unitsOf(dimension).filter((unit) => unit.shownIn?.includes(system));
+  return (shown.find((unit) => (unit.shownFrom ?? 0) > 0) ?? shown[0] ?? unitsOf(dimension)[0]!).symbol;
+}
