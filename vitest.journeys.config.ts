@@ -1,10 +1,10 @@
 import { defineConfig } from "vitest/config";
 
-/** What a person does, in a real browser against a real server. Runs one file at a time: the machine may be small. */
+/** What a person does, in a real browser against a real server. Two files at a time: they mostly wait. */
 export default defineConfig({
   test: {
     include: ["test/journeys/**/*.test.ts"],
-    fileParallelism: false,
+    maxWorkers: 2,
     testTimeout: 180_000,
     hookTimeout: 180_000,
   },

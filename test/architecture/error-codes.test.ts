@@ -23,7 +23,7 @@ describe("error codes", () => {
   });
 });
 
-const WIRE = "src/station/wire-words.ts";
+const WIRE = "src/station/wire/wire-words.ts";
 
 function isRaised({ code, room, path }: CodePlace): boolean {
   return ROOM_LETTERS[code.slice(0, 2)] === room.split("/")[0] || path === WIRE;

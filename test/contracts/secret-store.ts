@@ -51,6 +51,19 @@ export function describeSecretStore(name: string, newHouse: () => Promise<Secret
       expect(await store.credentialsOf("nobody")).toEqual([]);
     });
 
+    test("is made in one life, with a key of its own, and notes later lives in order", async () => {
+      const [made, ...others] = await store.epochs();
+      expect([made?.because, others]).toEqual(["made", []]);
+      const later = [
+        { id: "epoch-2", begun: "2027-01-01T00:00:00Z", because: "seen" },
+        { id: "epoch-3", begun: "2027-01-02T00:00:00Z", because: "put-back" },
+      ] as const;
+      await store.addEpochs(later);
+      expect(await store.epochs()).toEqual([made, ...later]);
+      expect((await store.voucherKey()).length).toBeGreaterThanOrEqual(32);
+      expect(await store.voucherKey()).toBe(await store.voucherKey());
+    });
+
     test("counts failures by key and forgets them when told", async () => {
       expect(await store.failures("ane@tablet")).toEqual({ count: 0 });
       expect(await store.noteFailure("ane@tablet", "2027-01-01T00:00:00Z")).toEqual({ count: 1 });
@@ -59,6 +72,14 @@ export function describeSecretStore(name: string, newHouse: () => Promise<Secret
       expect(await store.failures("bo@tablet")).toEqual({ count: 0 });
       await store.clearFailures("ane@tablet");
       expect(await store.failures("ane@tablet")).toEqual({ count: 0 });
+    });
+
+    test("moves a counter's last failure to another time, and makes none", async () => {
+      await store.noteFailure("ane@tablet", "2037-01-01T00:00:00Z");
+      await store.moveFailures("ane@tablet", "2027-01-01T00:00:00Z");
+      await store.moveFailures("bo@tablet", "2027-01-01T00:00:00Z");
+      expect(await store.failures("ane@tablet")).toEqual({ count: 1, last: "2027-01-01T00:00:00Z" });
+      expect(await store.failures("bo@tablet")).toEqual({ count: 0 });
     });
 
     test("counts every one of many failures at once", async () => {
@@ -74,6 +95,7 @@ export function describeSecretStore(name: string, newHouse: () => Promise<Secret
         sessionOf("t3", "bo", "tablet"),
       ];
       for (const session of [...sessions, sessionOf("t4", "bo", "phone")]) await store.putSession(session);
+      expect(await store.sessionsOfPerson("ane")).toEqual(sessions.slice(0, 2));
       expect(await store.session("t1")).toEqual(sessions[0]);
       await store.putSession({ ...sessionOf("t1", "ane", "tablet"), expires: "2028-01-01T00:00:00Z" });
       expect((await store.session("t1"))?.expires).toBe("2028-01-01T00:00:00Z");

@@ -1,6 +1,7 @@
 import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { setImmediate as breathe } from "node:timers/promises";
 import Database from "better-sqlite3";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { verifyChain } from "#log";
@@ -41,6 +42,22 @@ describe("SQLite alone", () => {
     expect(kept.length).toBeGreaterThanOrEqual(5000);
     expect(verifyChain(kept)).toMatchObject({ kind: "sound", count: await copy.count() });
     await copy.close();
+  });
+
+  test("backs up while another program never stops appending", async () => {
+    const path = join(folder, "log.sqlite");
+    const [store, other] = await Promise.all([openSqliteStore(path), openSqliteStore(path)]);
+    const make = new EntryMaker(1);
+    await other.append(make.many(5000), RECEIVED);
+    const done = new AbortController();
+    const copying = store.backupTo(join(folder, "copy.sqlite")).finally(() => done.abort());
+    while (!done.signal.aborted) {
+      await other.append(make.many(1), RECEIVED);
+      await breathe();
+    }
+    const { bytes } = await copying;
+    expect(bytes).toBeGreaterThan(1_000_000);
+    await Promise.all([store.close(), other.close()]);
   });
 
   test("says what to do where the folder cannot be", async () => {

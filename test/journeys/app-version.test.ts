@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from "node:fs";
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import type { Browser, BrowserContext, Page } from "playwright-core";
@@ -8,22 +8,35 @@ import { startStation, type RunningStation } from "./support/station.ts";
 
 /** The app as it lies on a device: how heavy its first screen is, and when a newer version takes over. */
 
-const WEB = join(import.meta.dirname, "..", "..", "dist", "web");
+const ROOT = join(import.meta.dirname, "..", "..");
 const FIRST_SCREEN_BYTES = 250_000;
 
+/** A copy of the program: a newer version is put on it while other journeys run. Beside its packages, in this checkout. */
+let copy: string;
 let browser: Browser;
 let station: RunningStation;
 let device: BrowserContext;
 let page: Page;
 
 beforeAll(async () => {
-  [browser, station] = await Promise.all([launchBrowser(), startStation()]);
+  copy = copyOfProgram();
+  [browser, station] = await Promise.all([launchBrowser(), startStation([], {}, copy)]);
 });
 
 afterAll(async () => {
   await browser.close();
   await station.close();
+  rmSync(copy, { recursive: true });
 });
+
+function copyOfProgram(): string {
+  mkdirSync(join(ROOT, ".cache"), { recursive: true });
+  const folder = mkdtempSync(join(ROOT, ".cache", "app-version-"));
+  for (const part of ["dist", "patterns", "package.json"]) {
+    cpSync(join(ROOT, part), join(folder, part), { recursive: true });
+  }
+  return folder;
+}
 
 beforeEach(async () => {
   device = await browser.newContext();
@@ -54,7 +67,7 @@ test("the first screen, before and after signing in, needs at most 250 kB of scr
 
 /** Puts a newer version on the server, as a deployment would, and takes it back afterwards. */
 async function withNewerVersion(act: () => Promise<void>): Promise<void> {
-  const files = ["index.html", "service-worker.js"].map((name) => join(WEB, name));
+  const files = ["index.html", "service-worker.js"].map((name) => join(copy, "dist", "web", name));
   const before = files.map((file) => readFileSync(file, "utf8"));
   const [shell, worker] = before as [string, string];
   const revision = /"revision":"([0-9a-f]+)","url":"index\.html"/.exec(worker)?.[1];

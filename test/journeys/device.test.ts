@@ -157,7 +157,7 @@ describe("leaving a device", () => {
     await addPlace(page, "Lost quay");
     await page.getByText("US customary").click();
     await page.getByRole("button", { name: "Sign out and remove everything" }).click();
-    await page.getByText("1 line and 0 photos on this device were never sent").waitFor();
+    await page.getByText("1 line and 0 photos on this device are not with the station").waitFor();
     const sure = page.getByRole("button", { name: "Sign out and remove", exact: true });
     await Promise.all([page.waitForEvent("load", { timeout: 60_000 }), sure.click()]);
     await page.getByRole("heading", { name: /^Sign in/ }).waitFor({ timeout: 30_000 });

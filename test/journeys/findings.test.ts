@@ -1,5 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { stepNamed } from "#kit";
 import { launchBrowser } from "./support/browser.ts";
 import { exportedLines, openKit, sealOn, sealWith } from "./support/kits.ts";
 import { allSent, signIn, slowClock } from "./support/people.ts";
@@ -9,10 +10,12 @@ import { shippedPattern, TurnaroundHand } from "./support/turnaround-hand.ts";
 /** Something is found wrong, put right and proved, in one turnaround. One story, told in order. */
 
 const KIT = "br-09";
-/** Where the cable is looked at. Its damage is found by three checks: this look and two measurements. */
-const CABLE_LINE = 7;
-const RIGHT_READINGS: Readonly<Record<string, string>> = { insulation: "5 MΩ", "earth-continuity": "0.1 Ω" };
 const pattern = shippedPattern("ossel-200");
+/** Where the cable is looked at. Its damage is found by three checks: this look and two measurements. */
+const CABLE_LINE = stepNamed(pattern, "examine-cable")!.line;
+const PLUG_IN_LINE = stepNamed(pattern, "rig-rcd")!.line;
+const LOWER_LINE = stepNamed(pattern, "rig-lower")!.line;
+const RIGHT_READINGS: Readonly<Record<string, string>> = { insulation: "5 MΩ", "earth-continuity": "0.1 Ω" };
 let browser: Browser;
 let station: RunningStation;
 let page: Page;
@@ -46,12 +49,25 @@ describe("something found wrong", () => {
     expect(raised.body).toMatchObject({ item: "cable", mode: "cable-damaged", check: "cable-look", effect: "grounds" });
   });
 
-  test("stands in the way of a seal when all else is answered", async () => {
-    await hand.workTo();
-    await page.getByRole("button", { name: "Go on to close and seal" }).click();
+  test("holds the work at the first line that it forbids: nothing is plugged in", async () => {
+    await hand.workTo(PLUG_IN_LINE);
+    await page.getByText("Stop. Do not do this line.").waitFor();
+    await page.getByText(/It forbids starting it, making a spark\./).waitFor();
+    expect(await page.locator(".answer-bar").count()).toBe(0);
+    await page.getByRole("button", { name: `Mend it now, at line ${CABLE_LINE}` }).waitFor();
+  });
+
+  test("lets the work go on at lines that it does not forbid", async () => {
+    await page.getByRole("button", { name: /^Go on to line \d+, which is not stopped$/ }).click();
+    await page.locator(".answer-bar").waitFor();
+    expect(await hand.line()).toBe(LOWER_LINE);
+    await page.goBack();
+  });
+
+  test("stands in the way of a seal", async () => {
+    await page.getByRole("button", { name: "Set the kit aside: close it as grounded" }).click();
     await refusal().waitFor();
     expect(await page.getByLabel("New seal number").count()).toBe(0);
-    expect(await page.locator(".refusals li").count()).toBe(1);
   });
 
   test("asks, once a new part is fitted, for each check that finds it, and stays open while one is missing", async () => {
@@ -82,11 +98,41 @@ describe("something found wrong", () => {
   });
 
   test("lets the kit be sealed and stand ready", async () => {
-    await page.goto(`${station.url}/kit/${KIT}/turnaround?at=done`);
+    await page.goto(`${station.url}/kit/${KIT}/turnaround`);
+    await page.getByRole("heading", { level: 1, name: new RegExp(`^Line ${PLUG_IN_LINE} of`) }).waitFor();
+    await hand.workTo();
     await sealWith(page, "BR 20009");
     await page.getByText(/Ready/).first().waitFor();
     await page.goto(`${station.url}/findings?kit=${KIT}`);
     await page.getByText("No open findings").waitFor();
+  });
+});
+
+describe("a reading put right at its line", () => {
+  test("keeps 0.9 mm, takes 0.75 mm once it is said what was done, and closes the finding there", async () => {
+    const step = stepNamed(shippedPattern("brinnet-450"), "plug")!;
+    await openKit(page, station, "br-02");
+    await page.goto(`${station.url}/kit/br-02/turnaround?line=${step.line}&ask=plug/plug-gap`);
+    await page.getByLabel("Reading").fill("0.9 mm");
+    await page.getByRole("button", { name: "Found wrong: 0.9 mm" }).click();
+    await page.getByRole("dialog").getByRole("button", { name: "Raise the finding" }).click();
+    await page.getByRole("dialog").waitFor({ state: "detached" });
+    await page.goto(`${station.url}/kit/br-02/turnaround?line=${step.line}&ask=plug/plug-gap`);
+    await page.getByRole("button", { name: "Mend it now: say what was done" }).click();
+    await page.getByText("The same thing, put right.").click();
+    await page.getByLabel("How was it mended?").fill("Bent the side wire in");
+    await page.getByRole("button", { name: "Mended: now prove it" }).click();
+    await page.getByRole("button", { name: "Prove it now: look again" }).click();
+    await page.getByLabel("Reading").fill("0.75 mm");
+    await page.getByRole("button", { name: "Seen: 0.75 mm" }).click();
+    await page.getByRole("button", { name: "Close the finding" }).click();
+    await page.getByRole("button", { name: "Close the finding" }).waitFor({ state: "detached" });
+    await page.getByText(/^Before: found wrong 0\.9 mm/).waitFor();
+    await allSent(page, 60_000);
+    const kept = (await exportedLines(page)).filter(({ subject }) => subject === "kit:br-02");
+    const readings = kept.filter(({ body }) => body["check"] === "plug-gap" && body["answer"] !== undefined).slice(-2);
+    expect(readings.map(({ body }) => (body["value"] as { text: string }).text)).toEqual(["0.9 mm", "0.75 mm"]);
+    expect(kept.at(-1)).toMatchObject({ kind: "finding-proved", body: { checks: [{ check: "plug-gap" }] } });
   });
 });
 

@@ -1,5 +1,6 @@
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { stepNamed } from "#kit";
 import { launchBrowser } from "./support/browser.ts";
 import { exportedLines, sealOn } from "./support/kits.ts";
 import { allSent, signIn, slowClock, type AdjustableClock } from "./support/people.ts";
@@ -44,7 +45,7 @@ describe("a phone without its station", () => {
 
     await openKit(page, "br-07", seal);
     const hand = new TurnaroundHand(page, pattern, clock, seal);
-    await hand.workTo(5);
+    await hand.workTo(stepNamed(pattern, "cut-seal")!.line);
     await addPhoto(page);
     await hand.workTo(40);
     await page.close();

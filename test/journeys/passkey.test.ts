@@ -76,7 +76,7 @@ describe("a passkey", () => {
     await page.getByRole("button", { name: "Remove this passkey" }).click();
     await page.getByRole("button", { name: "Remove it" }).click();
     await page.getByText("The passkey is removed.").waitFor();
-    expect(await page.getByText("Passkey added").count()).toBe(0);
+    await page.getByText("Passkey added").waitFor({ state: "detached" });
     await leave();
     await enterWithPasskey();
     await page.getByRole("alert").getByText("This passkey is not one the station knows.").waitFor();

@@ -38,21 +38,37 @@ const VISITS: Readonly<Record<string, readonly string[]>> = {
   "/kit/:id/hand-over": ["/kit/br-01/hand-over"],
   "/kit/:id/return": ["/kit/br-11/return"],
   "/kit/:id/finding": ["/kit/br-01/finding"],
+  "/kit/:id/fault": ["/kit/br-01/fault", "/kit/br-01/fault?sign=will-not-start"],
   "/kit/:id/keep": ["/kit/br-01/keep"],
   "/place/:place/muster": ["/place/PLACE/muster"],
   "/enrol": ["/enrol"],
+  "/work": ["/work"],
+  "/year": ["/year"],
   "/findings": ["/findings", "/findings?kit=br-12&finding=FINDING"],
   "/casualty": ["/casualty"],
   "/casualty/new": ["/casualty/new"],
   "/casualty/:id": ["/casualty/CASUALTY"],
+  "/casualty/:id/review": ["/casualty/CASUALTY/review"],
+  "/forecasts": ["/forecasts"],
+  "/casualty/read": ["/casualty/read"],
+  "/casualty/:id/hand": ["/casualty/CASUALTY/hand"],
+  "/casualty/:id/timeline": ["/casualty/CASUALTY/timeline"],
   "/card/read-do": ["/card/read-do"],
+  "/kit/:id/take-out": ["/kit/br-01/take-out"],
+  "/stock": ["/stock?place=boathouse"],
+  "/stock/new": ["/stock/new"],
+  "/stock/:part": ["/stock/recoil-starter?place=boathouse"],
+  "/stock/:part/setting": ["/stock/desiccant/setting"],
+  "/stock/:part/recall": ["/stock/recoil-starter/recall?lot=RS-2211"],
+  "/label": ["/label"],
+  "/place/:place/labels": ["/place/boathouse/labels"],
   "/people": ["/people"],
   "/devices": ["/devices"],
   "/outbox": ["/outbox"],
   "/settings": ["/settings"],
 };
 /** Pages for somebody not signed in. */
-const DOOR = ["/sign-in", "/invite", "/set-up"];
+const DOOR = ["/sign-in", "/invite", "/set-up", "/wall"];
 
 let browser: Browser;
 let station: RunningStation;

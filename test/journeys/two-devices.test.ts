@@ -1,13 +1,19 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { stepNamed } from "#kit";
 import { launchBrowser } from "./support/browser.ts";
 import { answerRight, answeredLines, goToLine, openKit } from "./support/kits.ts";
 import { allSent, signIn } from "./support/people.ts";
 import { startStation, type RunningStation } from "./support/station.ts";
+import { shippedPattern } from "./support/turnaround-hand.ts";
 
 /** Two people on two devices at one kit. One story, told in order. */
 
 const KIT = "br-06";
+const pattern = shippedPattern("ossel-200");
+/** Two lines that are answered with one tap. */
+const HOSE_LINE = stepNamed(pattern, "rig-hose")!.line;
+const WATER_LINE = stepNamed(pattern, "rig-water")!.line;
 let browser: Browser;
 let station: RunningStation;
 /** Mara's phone and Jonas's tablet. */
@@ -41,7 +47,7 @@ describe("two devices at one kit", () => {
 
     await answerRight(phone);
     await answeredLines(tablet, 1);
-    await goToLine(tablet, 12);
+    await goToLine(tablet, HOSE_LINE);
     await answerRight(tablet);
     await answeredLines(phone, 2);
   });
@@ -49,7 +55,7 @@ describe("two devices at one kit", () => {
   test("answer the same line differently without the station, and are told once it is back", async () => {
     await Promise.all([allSent(phone, 60_000), allSent(tablet, 60_000)]);
     await station.kill();
-    for (const page of [phone, tablet]) await goToLine(page, 13);
+    for (const page of [phone, tablet]) await goToLine(page, WATER_LINE);
     await answerRight(phone);
     await answerNotPossible(tablet);
     for (const page of [phone, tablet]) {
@@ -60,8 +66,8 @@ describe("two devices at one kit", () => {
     await station.restart();
     for (const page of [phone, tablet]) {
       await page.getByText("The same line was answered differently on two devices.").waitFor({ timeout: 60_000 });
-      await page.getByText("Line 13: Done as written").waitFor();
-      await page.getByText("Line 13: Not possible: Weather or light does not allow it").waitFor();
+      await page.getByText(`Line ${WATER_LINE}: Done as written`).waitFor();
+      await page.getByText(`Line ${WATER_LINE}: Not possible: Weather or light does not allow it`).waitFor();
     }
   });
 
@@ -75,7 +81,7 @@ describe("two devices at one kit", () => {
     await phone.getByRole("button", { name: "Settle it" }).click();
     for (const page of [phone, tablet]) {
       await page.getByText("Two devices differ").waitFor({ state: "detached", timeout: 60_000 });
-      await goToLine(page, 13);
+      await goToLine(page, WATER_LINE);
       await page.locator(".answered-words").getByText("Not possible: Weather or light does not allow it").waitFor();
     }
   });

@@ -1,14 +1,21 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { stepNamed } from "#kit";
 import { startPostgres, type PostgresServer } from "../contracts/postgres-server.ts";
 import { launchBrowser } from "./support/browser.ts";
 import { answerRight, answeredLines, goToLine, openKit } from "./support/kits.ts";
 import { allSent, signIn } from "./support/people.ts";
 import { startStation, type RunningStation } from "./support/station.ts";
+import { shippedPattern } from "./support/turnaround-hand.ts";
 
 /** Two server processes beside one PostgreSQL: it does not matter which of them a device speaks with. */
 
 const KIT = "br-06";
+const pattern = shippedPattern("ossel-200");
+/** Lines that are answered with one tap. */
+const [HOSE_LINE, WATER_LINE, FLUSH_LINE] = ["rig-hose", "rig-water", "run-flush"].map(
+  (id) => stepNamed(pattern, id)!.line,
+) as [number, number, number];
 const start = await startPostgres();
 if (start.kind === "running") describeTwoServers(start.server);
 else describeNone(start.because);
@@ -49,17 +56,17 @@ function describeTwoServers(postgres: PostgresServer): void {
       await tablet.getByRole("heading", { level: 1, name: /^Line 1 of/ }).waitFor({ timeout: 60_000 });
       await answerRight(phone);
       await answeredLines(tablet, 1);
-      await goToLine(tablet, 12);
+      await goToLine(tablet, HOSE_LINE);
       await answerRight(tablet);
       await answeredLines(phone, 2);
     });
 
     test("go on where one is killed, and catch up once it is back", async () => {
       await servers[0].kill();
-      await goToLine(tablet, 13);
+      await goToLine(tablet, WATER_LINE);
       await answerRight(tablet);
       await allSent(tablet, 60_000);
-      await goToLine(phone, 20);
+      await goToLine(phone, FLUSH_LINE);
       await answerRight(phone);
       await phone.getByRole("link", { name: /^1 line not sent/ }).waitFor();
       await servers[0].restart();

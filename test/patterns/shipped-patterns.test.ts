@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { allSteps, lintPatternText, linesOf, loadPattern, patternJsonSchema, patternKey, STAGE_ORDER } from "#kit";
-import { SHIPPED_FILES, shippedPattern, shippedText } from "./shipped-patterns.ts";
+import { SHIPPED_FILES, shippedBeside, shippedPattern, shippedText } from "./shipped-patterns.ts";
 
 describe.each(SHIPPED_FILES)("%s", (fileName) => {
   const text = shippedText(fileName);
 
   it("loads and gives the lint nothing to find", () => {
-    expect(lintPatternText(text, fileName)).toEqual([]);
+    expect(lintPatternText(text, fileName, shippedBeside)).toEqual([]);
   });
 
   it("is named by its id and version", () => {
@@ -21,6 +21,44 @@ describe.each(SHIPPED_FILES)("%s", (fileName) => {
     const labels = linesOf(loadPattern(text, fileName)).map((line) => line.label);
     expect(new Set(labels).size).toBe(labels.length);
     expect(labels[0]).toBe("1");
+  });
+});
+
+describe.each(SHIPPED_FILES)("the card for a stranger of %s", (fileName) => {
+  const pattern = shippedPattern(fileName.replace(".yaml", ""));
+  const steps = pattern.stranger?.steps ?? [];
+
+  it("has every step drawn, no two alike, and in the eleven languages asked for", () => {
+    const drawn = steps.map(({ drawing }) => JSON.stringify(drawing?.shapes));
+    expect(new Set(drawn).size).toBe(steps.length);
+    for (const { words } of steps)
+      expect(Object.keys(words).toSorted()).toEqual([
+        "de",
+        "en",
+        "es",
+        "fil",
+        "fr",
+        "is",
+        "nb",
+        "pl",
+        "pt",
+        "ru",
+        "vi",
+      ]);
+  });
+
+  it("claims no native reader yet", () => {
+    expect(pattern.stranger?.readByNative).toEqual([]);
+  });
+
+  it("names parts of its own kit in its drawings, seal and hose among them", () => {
+    const parts = new Set(steps.flatMap(({ drawing }) => drawing?.shapes.flatMap(({ part }) => part ?? []) ?? []));
+    for (const part of parts) expect(pattern.items.map(({ id }) => id)).toContain(part);
+    expect(parts.size).toBeGreaterThan(4);
+  });
+
+  it("leaves the top left corner of a drawing to its number", () => {
+    expect(steps.filter(({ drawing }) => drawing?.shapes.some(inCorner)).map(({ id }) => id)).toEqual([]);
   });
 });
 
@@ -75,3 +113,7 @@ describe("the electric kit", () => {
     for (const step of wet) expect(step.cautions).toContain("electric-shock");
   });
 });
+
+function inCorner({ d }: { readonly d: string }): boolean {
+  return [...d.matchAll(/[ML](-?\d+\.?\d*) (-?\d+\.?\d*)/g)].some(([, x, y]) => Number(x) < 24 && Number(y) < 16);
+}

@@ -1,5 +1,5 @@
-import { readdirSync, readFileSync } from "node:fs";
-import { loadPattern, type Pattern } from "#kit";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { loadPattern, type Beside, type Pattern } from "#kit";
 
 const FOLDER = new URL("../../patterns/", import.meta.url);
 
@@ -9,6 +9,12 @@ export function shippedText(fileName: string): string {
   return readFileSync(new URL(fileName, FOLDER), "utf8");
 }
 
+/** The files beside a shipped pattern. */
+export const shippedBeside: Beside = (name) => {
+  const path = new URL(name, FOLDER);
+  return existsSync(path) ? readFileSync(path, "utf8") : undefined;
+};
+
 export function shippedPattern(key: string): Pattern {
-  return loadPattern(shippedText(`${key}.yaml`), `${key}.yaml`);
+  return loadPattern(shippedText(`${key}.yaml`), `${key}.yaml`, shippedBeside);
 }

@@ -7,11 +7,19 @@ import { chromium, type Browser } from "playwright-core";
 const ROOT = join(import.meta.dirname, "..", "..", "..");
 const CACHE = join(ROOT, ".cache");
 
-/** Starts the browser that comes from the registry; nothing has to be installed on the machine. */
-export async function launchBrowser(): Promise<Browser> {
+/**
+ * Starts the browser that comes from the registry; nothing has to be installed on the machine.
+ *
+ * @param more - flags beside the usual ones, such as a film for a camera
+ */
+export async function launchBrowser(more: readonly string[] = []): Promise<Browser> {
   const folder = unpackedBrowser();
   const executablePath = join(folder, "chromium");
-  return chromium.launch({ executablePath, env: browserEnvironment(folder, executablePath), args: FLAGS });
+  return chromium.launch({
+    executablePath,
+    env: browserEnvironment(folder, executablePath),
+    args: [...FLAGS, ...more],
+  });
 }
 
 /** Root needs no-sandbox; the rest keeps the browser from reaching for anything outside this machine. */

@@ -2,6 +2,7 @@ import type { Locator, Page } from "playwright-core";
 import type { AdjustableClock } from "./people.ts";
 
 const CONTROL = { timeout: 20_000 } as const;
+const COMPUTED = { timeout: 60_000, state: "attached" } as const;
 
 /** Someone cold on a small boat, with one thumb: what they do on the sheet of a casualty. */
 export class CasualtyHand {
@@ -20,15 +21,14 @@ export class CasualtyHand {
       .click(CONTROL);
   }
 
-  /** A thumb that taps on at the same place, so many ms after each other. */
+  /**
+   * A thumb that taps on at the same place, so many ms after each other by the page's own timers: on a slow machine a
+   * tap sent from here could come so late that it is a new one.
+   */
   async tapAgain(name: string, gaps: readonly number[]): Promise<void> {
     const button = this.page.getByRole("button", { name, exact: true }).first();
-    await button.click(CONTROL);
-    const { x, y, width, height } = (await button.boundingBox())!;
-    for (const gap of gaps) {
-      await this.page.waitForTimeout(gap);
-      await this.page.mouse.click(x + width / 2, y + height / 2);
-    }
+    await button.click({ ...CONTROL, trial: true });
+    await button.evaluate(tapInPage, gaps);
   }
 
   /** What the device's clock will show in so many minutes: "16:43". */
@@ -60,26 +60,22 @@ export class CasualtyHand {
     await this.written(`${centimetres}\u00a0cm sounded`);
   }
 
-  /** Sounds by steps from the last level, so long after it, whether or not that was called for. */
+  /** Sounds by steps from the last level, so long after it. */
   async soundBySteps(step: string, seconds: number): Promise<void> {
     await this.clock.pass(this.page, seconds);
-    await this.tapCalled(step);
+    await this.tap(step);
     await this.tap(/sounded now$/);
     await this.written("sounded");
-  }
-
-  /** Taps, stopping first every alarm that calls over it. */
-  async tapCalled(name: string | RegExp): Promise<void> {
-    const calling = this.page.getByRole("alertdialog");
-    const stop = calling.getByRole("button", { name: /^Stop the alarm/ });
-    await this.page.addLocatorHandler(calling, () => stop.click(CONTROL), { noWaitAfter: true });
-    await this.tap(name);
-    await this.page.removeLocatorHandler(calling);
   }
 
   /** The alarm that calls over the whole screen. */
   alarm(title: string | RegExp): Locator {
     return this.page.getByRole("alertdialog", { name: title });
+  }
+
+  /** A pump's own part of the sheet. */
+  pump(name: string | RegExp): Locator {
+    return this.page.getByRole("region", { name: "Pumps" }).getByRole("region", { name });
   }
 
   /** Hands the first kit offered over by a line and has it pumping. */
@@ -93,19 +89,22 @@ export class CasualtyHand {
     await this.tap(kit);
     await this.tap("On a line");
     await this.tap(`${kit} handed over`);
-    await this.tap("Water comes: pumping");
-    await this.page.getByText("pumping, about").waitFor(CONTROL);
+    await this.tap("Water comes");
+    await this.pump(kit)
+      .getByText(/^pumping/)
+      .waitFor(CONTROL);
     return kit;
   }
 
+  /** The line at the top as it is seen: its word, and what it comes to. */
   async verdict(): Promise<string> {
-    return this.page.locator(".verdict").innerText(CONTROL);
+    return this.page.locator(".verdict summary").innerText(CONTROL);
   }
 
   /** Waits until the line at the top says so, from so many soundings. */
   async verdictFrom(soundings: number): Promise<string> {
-    await this.page.locator(".verdict-age", { hasText: `from ${soundings} sounding` }).waitFor({ timeout: 60_000 });
-    await this.page.locator(".verdict-age", { hasText: "An estimate" }).waitFor({ timeout: 60_000 });
+    await this.page.locator(".verdict-age", { hasText: `from ${soundings} sounding` }).waitFor(COMPUTED);
+    await this.page.locator(".verdict-age", { hasText: "An estimate" }).waitFor(COMPUTED);
     return this.verdict();
   }
 
@@ -114,7 +113,20 @@ export class CasualtyHand {
     await this.page.locator(".undo", { hasText: "Written:" }).waitFor({ ...CONTROL, state: "detached" });
   }
 
-  private async written(words: string): Promise<void> {
+  async written(words: string): Promise<void> {
     await this.page.locator(".undo", { hasText: words }).waitFor(CONTROL);
   }
+}
+
+/** Runs in the page. */
+function tapInPage(element: Element, gaps: readonly number[]): Promise<void> {
+  const { x, y, width, height } = element.getBoundingClientRect();
+  const tap = () => {
+    const there = document.elementFromPoint(x + width / 2, y + height / 2);
+    if (there instanceof HTMLElement) there.click();
+  };
+  tap();
+  let after = 0;
+  for (const gap of gaps) setTimeout(tap, (after += gap));
+  return new Promise((done) => setTimeout(done, after));
 }

@@ -7,6 +7,7 @@ export async function signIn(page: Page, station: RunningStation, name: string):
   await page.getByRole("button", { name: new RegExp(name) }).click();
   await page.getByRole("navigation", { name: "Station" }).waitFor();
   await page.getByRole("link", { name: "All sent" }).waitFor();
+  await holdsLog(page);
   await holdsApp(page);
 }
 
@@ -18,6 +19,11 @@ export async function allSent(page: Page, patience = 120_000): Promise<void> {
       cause,
     });
   });
+}
+
+/** Waits until the board comes from the log itself: a new device shows the station's summary first. */
+async function holdsLog(page: Page): Promise<void> {
+  await page.getByText("This is the station's summary.").waitFor({ state: "detached", timeout: 120_000 });
 }
 
 /** Waits until the service worker serves this page, so that it opens without a network. */
@@ -33,6 +39,8 @@ export async function holdsApp(page: Page): Promise<void> {
 export interface AdjustableClock {
   /** Lets so many seconds pass on the device, in every page of it. */
   pass(page: Page, seconds: number): Promise<void>;
+  /** Lets the time of a look pass in this page, once what is new in it has been painted. */
+  look(page: Page): Promise<void>;
 }
 
 /**
@@ -47,6 +55,9 @@ export async function slowClock(device: BrowserContext, behind: number): Promise
       constructor(...given) { if (given.length) super(...given); else super(Real.now() + offset()); }
       static now() { return Real.now() + offset(); }
     };
+    const running = performance.now.bind(performance);
+    globalThis.testLooked = 0;
+    performance.now = () => running() + globalThis.testLooked;
   }`);
   let passed = 0;
   return {
@@ -56,5 +67,10 @@ export async function slowClock(device: BrowserContext, behind: number): Promise
         throw new Error(`The test wants ${passed} s to pass and the device is only ${behind} s behind.`);
       await page.evaluate((text) => localStorage.setItem("test.passed", text), String(passed));
     },
+    look: (page) =>
+      page.evaluate(`(async () => {
+      for (let frame = 0; frame < 4; frame += 1) await new Promise(requestAnimationFrame);
+      globalThis.testLooked += 1000;
+    })()`),
   };
 }

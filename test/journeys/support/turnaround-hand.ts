@@ -25,6 +25,8 @@ export class TurnaroundHand {
   readonly clock: AdjustableClock;
   /** The seal as it was read off the container. */
   readonly seal: string;
+  /** Lines that may be left out are. */
+  leavesOut = false;
 
   constructor(page: Page, pattern: Pattern, clock: AdjustableClock, seal: string) {
     this.page = page;
@@ -52,26 +54,84 @@ export class TurnaroundHand {
 
   async answerOne(): Promise<void> {
     const before = await this.page.evaluate(whatIsAsked);
+    await this.readDates();
+    if (this.leavesOut && (await this.leaveOut())) return this.movedOn(before);
     await this.fitWhatIsNew();
     await this.runClock();
+    if ((await this.page.evaluate(whatIsAsked)) !== before) return;
+    if (await this.measureDelivery()) return;
     const goOn = this.page.getByRole("button", { name: "Go on", exact: true });
-    if (await goOn.isVisible()) await goOn.click(CONTROL);
+    if (await goOn.isVisible()) await this.pressIfThere(goOn);
     else {
       await this.read();
-      await this.page.locator(".answer-bar button").first().click(CONTROL);
+      await this.press(this.page.locator(".answer-bar button").first());
     }
-    const hasMovedOn = async (): Promise<boolean> => (await this.page.evaluate(whatIsAsked)) !== before;
-    await vi.waitUntil(hasMovedOn, { ...CONTROL, interval: 20 });
+    await this.movedOn(before);
+  }
+
+  /** Taps what may go away by itself: a line that was just answered goes on, and what is fitted is fitted one by one. */
+  private async pressIfThere(control: Locator): Promise<void> {
+    await this.clock.look(this.page);
+    await control.click({ timeout: 2000 }).catch(async (cause: unknown) => {
+      if (await control.isVisible()) throw cause;
+    });
+  }
+
+  /** Passes by a line that may be left out; true where this is one. */
+  private async leaveOut(): Promise<boolean> {
+    const leave = this.page.getByRole("button", { name: /^Leave this out/ });
+    if (!(await leave.isVisible())) return false;
+    await this.press(leave);
+    return true;
+  }
+
+  /** The drum timed twice, as the pattern's own figures would have it; true where that answered the line. */
+  private async measureDelivery(): Promise<boolean> {
+    const form = this.page.locator("section.measure");
+    if (!(await form.isVisible()) || !(await form.getByLabel("Suction lift").isVisible())) return false;
+    const goOn = this.page.getByRole("button", { name: "Go on", exact: true });
+    if (await goOn.isVisible()) return false;
+    const before = await this.page.evaluate(whatIsAsked);
+    await fillDelivery(form);
+    await this.press(form.getByRole("button", { name: /^Write the measurement down/ }));
+    await this.movedOn(before);
+    return true;
+  }
+
+  /** Reads what a control says, then taps it. */
+  async press(control: Locator): Promise<void> {
+    await this.clock.look(this.page);
+    await control.click(CONTROL);
+  }
+
+  /** Dates not on record of what is in the hand here: fitted last year. */
+  private async readDates(): Promise<void> {
+    for (const date of await this.page.getByRole("region", { name: /^Date of / }).all()) {
+      if (!(await date.getByRole("button", { name: "Looked: no date can be read" }).isVisible())) continue;
+      await date.getByText("When it was fitted").click(CONTROL);
+      await date.getByLabel("Month, 1 to 12").first().fill("1");
+      await date
+        .getByLabel("Year, four figures")
+        .first()
+        .fill(String(new Date().getFullYear() - 1));
+      await date.getByRole("button", { name: "Keep this date" }).click(CONTROL);
+      await date.getByRole("button", { name: "Read it again" }).waitFor(CONTROL);
+    }
   }
 
   /** A new one fitted for everything this step renews. */
   private async fitWhatIsNew(): Promise<void> {
+    const all = this.page.getByRole("button", { name: /^New ones fitted today/ });
+    if (await all.isVisible()) {
+      await this.press(all);
+      await all.waitFor({ state: "detached", ...CONTROL });
+    }
     for (const fitting of await this.page.locator("section.fitting").all()) {
-      const fit = fitting.getByRole("button", { name: "Fitted new today" });
+      const fit = fitting.getByRole("button", { name: "New one fitted today" });
       if (!(await fit.isVisible())) continue;
       const date = fitting.getByRole("group", { name: /^Date printed/ });
       if ((await date.count()) > 0) await this.fillDate(date);
-      await fit.click(CONTROL);
+      await this.pressIfThere(fit);
       await fitting.getByRole("button", { name: "Correct it" }).waitFor(CONTROL);
     }
   }
@@ -84,30 +144,33 @@ export class TurnaroundHand {
   private async runClock(): Promise<void> {
     const clock = this.page.locator("section.clock").first();
     if ((await clock.count()) === 0) return;
-    const press = (name: string | RegExp): Promise<void> => clock.getByRole("button", { name }).click(CONTROL);
+    const press = (name: string | RegExp): Promise<void> => this.press(clock.getByRole("button", { name }));
     const has = (name: string | RegExp): Promise<boolean> => clock.getByRole("button", { name }).isVisible();
     if (await has(/^Start the .* (wait|run)$/)) {
       await press(/^Start the/);
       await clock.getByRole("timer").waitFor(CONTROL);
       await this.clock.pass(this.page, LONGEST_WAIT);
-      await this.page
-        .getByRole("alertdialog")
-        .getByRole("button", { name: /^Stop the alarm/ })
-        .click(CONTROL);
-      await press("Stop the clock");
-      await clock.getByText("long enough").waitFor(CONTROL);
+      await this.press(this.page.getByRole("alertdialog").getByRole("button", { name: /^Stop the alarm/ }));
     } else if (await has(/^First stroke/)) {
       await press(/^First stroke/);
       await clock.getByRole("timer").waitFor(CONTROL);
       await this.clock.pass(this.page, 31);
+      const before = await this.page.evaluate(whatIsAsked);
       await press(/^Water$/);
-      await clock.getByText("to water").waitFor(CONTROL);
+      await this.movedOn(before);
     } else if (await has(/^Pull 1$/)) {
       await press("Pull 1");
       await press("Pull 2");
+      const before = await this.page.evaluate(whatIsAsked);
       await press("It started");
-      await clock.getByText("Started on pull 2.").waitFor(CONTROL);
+      await this.movedOn(before);
     }
+  }
+
+  /** Waits until another thing is asked than was. */
+  private async movedOn(before: string): Promise<void> {
+    const hasMovedOn = async (): Promise<boolean> => (await this.page.evaluate(whatIsAsked)) !== before;
+    await vi.waitUntil(hasMovedOn, { ...CONTROL, interval: 20 });
   }
 
   /** The check on the screen, known by its words: what to do and what right looks like. */
@@ -123,16 +186,25 @@ export class TurnaroundHand {
     const check = await this.checkAsked();
     if (!check) return;
     const ask = this.page.locator("section.ask");
-    if (check.kind === "measure") await ask.getByLabel("Reading").fill(rightReading(check));
-    if (check.kind === "count") await ask.getByLabel(`How many ${check.of}?`).fill(String(check.exactly));
+    const isLookedAt = check.kind === "measure" && check.once && (await ask.locator(".ask-last").isVisible());
+    if (check.kind === "measure" && !isLookedAt) await ask.getByLabel("Reading").fill(rightReading(check));
     if (check.kind === "date") await this.fillDate(ask.getByRole("group", { name: "Date printed on it" }));
-    if (check.kind === "match" && check.against) {
-      await ask.getByLabel(check.first, { exact: true }).fill(this.seal);
-    } else if (check.kind === "match") {
+    const isReadBefore = await this.page.locator(".answer-bar").getByText("as before").isVisible();
+    if (check.kind === "match" && !check.against && !isReadBefore)
       await ask.getByLabel(check.first, { exact: true }).fill("BR-07");
-      await ask.getByLabel(check.second, { exact: true }).fill("BR-07");
-    }
   }
+}
+
+/** A drum of 200 L filled in the time the curve gives at a lift of 2 m and a rise of 1 m. */
+async function fillDelivery(form: Locator): Promise<void> {
+  await form.getByLabel("Suction lift").fill("2 m");
+  await form.getByLabel("Rise", { exact: true }).fill("1 m");
+  await form.getByText("The kit's own, as packed").click(CONTROL);
+  await form.getByText("Full throttle").click(CONTROL);
+  await form.getByText("Timed fill of a drum").click(CONTROL);
+  await form.getByLabel("The drum holds").fill("200 L");
+  await form.getByLabel("First fill took").fill("26");
+  await form.getByLabel("Second fill took").fill("26");
 }
 
 /** A reading inside the check's limits, in the unit it is asked in. */
@@ -144,6 +216,6 @@ function rightReading({ atLeast, atMost, dimension, unit }: Extract<Check, { kin
 
 /** In the page: where the runner stands and what it asks there. Changes only when it has moved on. */
 function whatIsAsked(): string {
-  const words = ["h1", ".ask-do"].map((name) => document.querySelector(name)?.textContent ?? "");
+  const words = ["h1", ".ask-do, .look-group"].map((name) => document.querySelector(name)?.textContent ?? "");
   return [location.search, ...words].join("|");
 }

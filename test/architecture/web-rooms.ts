@@ -1,0 +1,60 @@
+/**
+ * Who may import whom inside the web, from below to above. The one list: a new line here is a decision.
+ * A room is a folder of `src/web`; each folder of `pages` is a room of its own; "." are the files that start the app.
+ */
+const VIEWS = [
+  "camera",
+  "watched",
+  "theme",
+  "drawing",
+  "timing",
+  "worker",
+  "device",
+  "parts",
+  "act",
+  "kit-view",
+  "rig",
+  "way-in",
+];
+
+export const WEB_ROOMS: Readonly<Record<string, readonly string[]>> = {
+  camera: [],
+  watched: [],
+  theme: ["watched"],
+  drawing: [],
+  timing: [],
+  device: ["theme", "watched"],
+  worker: ["device"],
+  parts: ["device", "theme", "watched"],
+  act: ["device", "parts", "timing"],
+  "kit-view": ["act", "camera", "device", "drawing", "parts", "timing"],
+  rig: ["parts"],
+  "way-in": ["device", "parts"],
+  "pages/board": VIEWS,
+  "pages/casualty": VIEWS,
+  "pages/delivery": VIEWS,
+  "pages/fault": VIEWS,
+  "pages/findings": VIEWS,
+  "pages/kit": VIEWS,
+  "pages/labels": VIEWS,
+  "pages/lock": VIEWS,
+  "pages/outbox": VIEWS,
+  "pages/people": VIEWS,
+  "pages/review": VIEWS,
+  "pages/settings": VIEWS,
+  "pages/sign-in": VIEWS,
+  "pages/stock": VIEWS,
+  "pages/timeline": VIEWS,
+  "pages/turnaround": VIEWS,
+  "pages/wall": VIEWS,
+  "pages/work": VIEWS,
+  "pages/year": VIEWS,
+  ".": ["device", "parts", "theme", "pages/casualty", "pages/delivery", "pages/lock"],
+};
+
+/** The room of the web that a file belongs to. */
+export function webRoomOf(path: string): string {
+  const [first, second, ...rest] = path.replace("src/web/", "").split("/");
+  if (second === undefined) return ".";
+  return first === "pages" && rest.length > 0 ? `pages/${second}` : first!;
+}

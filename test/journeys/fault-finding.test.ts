@@ -1,0 +1,92 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { launchBrowser } from "./support/browser.ts";
+import { putCallsOff } from "./support/casualty-phone.ts";
+import { opened, pumped, seedCasualty, sounded } from "./support/casualty-seed.ts";
+import { exportedLines } from "./support/kits.ts";
+import { allSent, signIn } from "./support/people.ts";
+import { startStation, type RunningStation } from "./support/station.ts";
+
+/** A pump will not start on a sinking boat: one thing to try at a time, without a network, to the next pump or a finding. */
+
+const KIT = "br-01";
+let browser: Browser;
+let station: RunningStation;
+let page: Page;
+
+beforeAll(async () => {
+  [browser, station] = await Promise.all([launchBrowser(), startStation()]);
+  const phone = await browser.newContext({ viewport: { width: 390, height: 844 } });
+  page = await phone.newPage();
+  await putCallsOff(page);
+  await signIn(page, station, "Mara Tolliver");
+});
+
+afterAll(async () => {
+  await browser.close();
+  await station.close();
+});
+
+const button = (name: string | RegExp) => page.getByRole("button", { name });
+const steady = () => page.locator(".fault-answers button:not([disabled])").first().waitFor();
+
+async function noChange(): Promise<string> {
+  await steady();
+  const did = await page.locator(".fault-do").innerText();
+  await button("No change").click();
+  return did;
+}
+
+describe("fault finding", () => {
+  test("is one tap from a pump that will not start on the casualty's sheet", async () => {
+    const casualty = await seedCasualty(page, station, [
+      opened(20),
+      sounded(15, 40),
+      sounded(0.2, 41),
+      pumped(10, 200, { kit: KIT, name: "Kit br-01", running: false }),
+    ]);
+    await page.goto(`${station.url}/casualty/${casualty}`);
+    await button("Trouble, set").first().click();
+    await page.getByRole("link", { name: "Find the fault" }).click();
+    await button("Will not start").click();
+    await page.locator(".fault-do").waitFor();
+  });
+
+  test("works without a network, asks nothing twice, and says when the next pump is quicker", async () => {
+    await page.context().setOffline(true);
+    const did: string[] = [];
+    while ((await page.getByText("Stop. Take the next pump.").count()) === 0) did.push(await noChange());
+    expect(new Set(did).size).toBe(did.length);
+    expect(did.length).toBeGreaterThan(1);
+    await button("There is no next pump: go on here").click();
+    did.push(await noChange());
+    expect(new Set(did).size).toBe(did.length);
+    expect(await page.locator("body").innerText()).not.toMatch(/\d ?%|\bsafe\b/);
+    await page.context().setOffline(false);
+  });
+
+  test("takes an answer back, and keeps its place through a reload", async () => {
+    await button("Take back the last answer").click();
+    const asked = await page.locator(".fault-do").innerText();
+    await page.reload();
+    expect(await page.locator(".fault-do").innerText()).toBe(asked);
+  });
+
+  test("ends as a finding with its mode, filled in and raised by a person", async () => {
+    await page.goto(`${station.url}/kit/${KIT}/fault?sign=will-not-start`);
+    await steady();
+    while (!(await page.locator(".fault-do").innerText()).includes("spare plug")) await noChange();
+    await steady();
+    await button("That was it: it works").click();
+    await page.getByRole("radio", { name: /Plug wet or fouled/ }).waitFor({ state: "attached" });
+    await page.getByText("Plug wet or fouled").click();
+    await page.getByRole("link", { name: "Raise the finding" }).click();
+    expect(await page.getByLabel("On which item?").inputValue()).toBe("spark-plug");
+    await button("Raise the finding").click();
+    await page.waitForURL(`${station.url}/kit/${KIT}`);
+    await allSent(page);
+    const raised = (await exportedLines(page)).filter(({ kind }) => kind === "finding-raised").at(-1)!;
+    expect(raised.body).toMatchObject({ item: "spark-plug", mode: "plug-fouled" });
+    expect(JSON.stringify(raised.body)).toContain("What helped");
+  });
+});

@@ -1,0 +1,43 @@
+import type { BrowserContext, Page } from "playwright-core";
+
+/** What hands did on a device since counting began. */
+export interface Hands {
+  /** Taps on buttons, links, choices and boxes to tick; the tap into a field is the field's. */
+  readonly taps: number;
+  /** Fields something was typed into, each counted once for every time its page was shown. */
+  readonly fields: number;
+  /** Each field as "where it stood: its label", in order. */
+  readonly filled: readonly string[];
+}
+
+const NOTHING: Hands = { taps: 0, fields: 0, filled: [] };
+
+/** Counts in every page of a device, also over reloads and closed pages. */
+export async function countHands(device: BrowserContext): Promise<void> {
+  await device.addInitScript(`{
+    const read = () => JSON.parse(localStorage.getItem("test.hands") ?? '{"taps":0,"filled":[]}');
+    const keep = (hands) => localStorage.setItem("test.hands", JSON.stringify(hands));
+    const nameOf = (box) => {
+      const label = box.labels?.[0]?.textContent ?? box.getAttribute("aria-label") ?? "?";
+      const group = box.closest("fieldset")?.querySelector("legend")?.textContent;
+      return location.pathname + location.search + ": " + (group ?? label);
+    };
+    const TAPPED = "button, a, summary, [role=radio], input[type=radio], input[type=checkbox]";
+    document.addEventListener("click", ({ target }) => {
+      if (target.closest(TAPPED)) keep({ ...read(), taps: read().taps + 1 });
+    }, true);
+    document.addEventListener("input", ({ target }) => {
+      if (!["text", "textarea", "number", "search"].includes(target.type)) return;
+      const [hands, name] = [read(), nameOf(target)];
+      if (hands.filled.at(-1) !== name) keep({ ...hands, filled: [...hands.filled, name] });
+    }, true);
+  }`);
+}
+
+/** What was counted on this page's device. */
+export async function handsOf(page: Page): Promise<Hands> {
+  const kept = await page.evaluate(() => localStorage.getItem("test.hands"));
+  if (kept === null) return NOTHING;
+  const counted = JSON.parse(kept) as Omit<Hands, "fields">;
+  return { ...counted, fields: counted.filled.length };
+}

@@ -1,0 +1,88 @@
+import { describe, expect, it } from "vitest";
+import { allSteps, workOf, type Pattern } from "#kit";
+import { barsAt, proofWanted, type KitState } from "#readiness";
+import { shippedPattern } from "./shipped-patterns.ts";
+
+/** What the shipped patterns bar while a finding grounds, step by step, against what a keeper would not do. */
+
+const MARK = { entry: "e1", at: "2026-01-10T08:00:00Z", by: "ann", device: "tablet" };
+
+function barredBy(pattern: Pattern, mode: string, step: string): readonly string[] {
+  const { item } = pattern.modes.find(({ id }) => id === mode)!;
+  const finding = {
+    id: "f1",
+    item,
+    mode,
+    effect: "grounds",
+    photos: [],
+    raised: MARK,
+    turnaround: "t1",
+    step,
+    remedies: [],
+  };
+  const turnaround = {
+    id: "t1",
+    because: "routine",
+    opened: { ...MARK, sealSeen: "1" },
+    answers: {},
+    timers: {},
+    measured: [],
+  };
+  const kit = { findings: [finding], turnarounds: [], turnaround } as unknown as KitState;
+  return allSteps(pattern)
+    .filter(({ id }) => barsAt({ kit, turnaround, pattern }, id).length > 0)
+    .map(({ id }) => id);
+}
+
+describe("the petrol kit", () => {
+  const pattern = shippedPattern("brinnet-450@1");
+
+  it("with its fuel coupling cut: no open cock, no start, no wrapping, no lid", () => {
+    const barred = barredBy(pattern, "coupling-o-ring-cut", "fuel-coupling-step");
+    for (const step of [
+      "carburettor-step",
+      "prime-start-ready",
+      "start",
+      "warm",
+      "pull-spare",
+      "wrap-set",
+      "wipe-rim",
+      "close-clamp",
+    ])
+      expect(barred).toContain(step);
+    for (const step of ["oil-step", "ports", "stop-run", "stop-spare", "part-fuel-line", "stow-tools", "fit-seal"])
+      expect(barred).not.toContain(step);
+  });
+
+  it("with water in its petrol: no start, and the tank may be drained and filled", () => {
+    const barred = barredBy(pattern, "fuel-water", "fuel-sample-step");
+    expect(barred).toContain("start");
+    expect(barred).not.toContain("refuel");
+  });
+
+  it("with a worn fold in the discharge hose: nothing is pumped, and the set may be started dry for its carburettor", () => {
+    const barred = barredBy(pattern, "discharge-fold-worn", "discharge-hose-step");
+    expect(barred).toContain("warm");
+    expect(barred).not.toContain("dry-carburettor");
+  });
+
+  it("never bars a line that stops, airs or shuts something", () => {
+    const ending = ["vent", "air-fuel", "stop-run", "stop-spare", "dry-uncouple", "part-fuel-line"];
+    for (const step of allSteps(pattern).filter(({ id }) => ending.includes(id))) expect(workOf(step)).toEqual([]);
+  });
+
+  it("proves a mended leak by a run, not by a look alone", () => {
+    const finding = { mode: "coupling-o-ring-cut", item: "fuel-coupling" } as Parameters<typeof proofWanted>[0];
+    expect(proofWanted(finding, pattern).map(({ id }) => id)).toEqual(["coupling-o-ring-look", "runs-through-range"]);
+  });
+});
+
+describe("the electric kit", () => {
+  it("with a damaged cable is not plugged in", () => {
+    const barred = barredBy(shippedPattern("ossel-200@1"), "cable-damaged", "examine-cable");
+    expect(barred).toEqual(
+      expect.arrayContaining(["rig-rcd", "run-start", "run-five", "run-measure", "run-float", "run-flush"]),
+    );
+    expect(barred).not.toContain("dry-pump");
+  });
+});

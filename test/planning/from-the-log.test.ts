@@ -1,0 +1,94 @@
+import { demoEntries } from "#demo";
+import { planYear } from "#planning";
+import { onShelf, stockOf } from "#readiness";
+import { createStationFold, planInputOf, wallOf, workDueOf, type StationReading } from "#station";
+import { beforeAll, describe, expect, it } from "vitest";
+import type { StationView } from "../../src/web/device/index.ts";
+import { shelfCount } from "../../src/web/kit-view/stock-view.ts";
+import { judgeYear } from "../judges/year-plan/judge.ts";
+import { SHIPPED_FILES, shippedPattern } from "../patterns/shipped-patterns.ts";
+
+/* A whole station as its log tells it: work due, wall, and the question of its year, judged by who knows none of them. */
+
+const TODAY = "2027-03-15";
+const NOW = `${TODAY}T10:00:00Z`;
+let reading: StationReading;
+
+beforeAll(() => {
+  const patterns = SHIPPED_FILES.map((name) => shippedPattern(name.replace(".yaml", "")));
+  const fold = createStationFold(patterns);
+  fold.add(demoEntries({ patterns, today: TODAY, seed: 3 }));
+  reading = fold.read();
+});
+
+describe("a station's year from its own log", () => {
+  it("is planned, and the independent judge finds nothing against the plan", () => {
+    const { input, assumed } = planInputOf(reading, { today: TODAY, weeks: 52, fixed: [] });
+    expect(input.start).toBe(TODAY);
+    expect(input.kits.map(({ id }) => id)).not.toContain("br-11");
+    expect(assumed.join(" ")).toContain("Pump 11");
+    const plan = planYear(input, { seconds: 0 });
+    expect(judgeYear(input, plan).complaints).toEqual([]);
+    expect(plan.openings.length).toBeLessThanOrEqual(plan.naive.openings);
+    expect(plan.openings.length).toBeGreaterThanOrEqual(input.kits.length);
+  });
+
+  it("goes round weeks that a person fixed, and leaves out what is fixed outside of it", () => {
+    const fixed = [
+      { kit: "br-01", week: 9 },
+      { kit: "br-01", week: -2 },
+      { kit: "gone", week: 3 },
+    ];
+    const { input } = planInputOf(reading, { today: TODAY, weeks: 52, fixed });
+    expect(input.fixed).toEqual([{ kit: "br-01", week: 9 }]);
+    expect(planYear(input, { seconds: 0 }).openings).toContainEqual(expect.objectContaining({ kit: "br-01", week: 9 }));
+  });
+
+  it("plans from the Monday of today's week", () => {
+    expect(planInputOf(reading, { today: "2027-03-21", weeks: 52, fixed: [] }).input.start).toBe(TODAY);
+  });
+
+  it("shows one line for each opening, and every line of a kit that is there", () => {
+    const lines = workDueOf(reading, NOW);
+    const openings = lines.filter(({ work }) => work === "opening").map(({ kit }) => kit.id);
+    expect(new Set(openings).size).toBe(openings.length);
+    expect(lines.find(({ kit }) => kit.id === "br-11")).toMatchObject({ work: "return" });
+    expect(lines.find(({ kit }) => kit.id === "br-07")!.said.takers).toMatchObject([{ person: "jonas-wick" }]);
+    const away = workDueOf(reading, "2027-03-26T10:00:00Z").flatMap(({ present }) => present.map(({ id }) => id));
+    expect(away).toContain("jonas-wick");
+    expect(away).not.toContain("ede-sorrell");
+  });
+
+  it("joins what lies on the shelf where that is known", () => {
+    const [line] = workDueOf(reading, NOW, ({ item }, kit) =>
+      kit.place === "boathouse" ? item.length : undefined,
+    ).filter(({ place, parts }) => place.id === "boathouse" && parts.length > 0);
+    expect(line!.parts.every(({ item, onShelf }) => onShelf === item.length)).toBe(true);
+  });
+
+  it("says of a part how many lie on its place's own shelf, and nothing where an item has no part", () => {
+    const view = { ...reading, today: TODAY, retired: [] } as unknown as StationView;
+    const lines = workDueOf(reading, NOW, shelfCount(view));
+    const needs = lines.flatMap(({ kit, parts }) => parts.map((part) => ({ kit, part })));
+    const stock = stockOf(reading.parts, reading.kits);
+    const fits = (kit: string, item: string) =>
+      reading.parts.find(({ items }) => items.some((one) => kit.startsWith(`${one.pattern}@`) && one.item === item));
+    for (const { kit, part } of needs) {
+      const of = fits(kit.pattern, part.item);
+      const [there] = of ? onShelf(stock, kit.place, [of.id], TODAY) : [];
+      expect(part.onShelf).toBe(there?.usable);
+    }
+    expect(new Set(needs.map(({ part }) => part.onShelf === undefined))).toEqual(new Set([true, false]));
+  });
+
+  it("puts kits on the wall ready first, then with limits, the one sealed last first", () => {
+    const wall = wallOf(reading, "boathouse", NOW)!;
+    const sealed = (name: string) => reading.kits.find((kit) => kit.name === name)!.seal!.at;
+    const ready = wall.kits.filter(({ standing }) => standing === "ready").map(({ name }) => sealed(name));
+    expect(wall.kits.map(({ standing }) => standing).toSorted()).toEqual(wall.kits.map(({ standing }) => standing));
+    expect(ready.toSorted().toReversed()).toEqual(ready);
+    expect(wall.work.every(({ bucket }) => bucket !== "month")).toBe(true);
+    expect(JSON.stringify(wall)).not.toContain("Outer pier");
+    expect(wallOf(reading, "nowhere", NOW)).toBeUndefined();
+  });
+});
