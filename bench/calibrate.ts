@@ -145,10 +145,20 @@ async function isControlCaught(): Promise<boolean> {
   return verdicts.every(Boolean);
 }
 
+/** What the sheet thinks beforehand, in a process of its own: a pump, a second one, a patch told on the way. */
+function isSheetCalibrated(): Promise<boolean> {
+  console.log("\nThe sheet's own first thoughts: 90 % interval holds");
+  return new Promise((resolve) => {
+    const child = fork(fileURLToPath(new URL("./casualties/sheet-calibration.ts", import.meta.url)), []);
+    child.on("exit", (code) => resolve(code === 0));
+  });
+}
+
 async function main(): Promise<void> {
   const [calibrated, caught] = [await isCalibrated(), await isControlCaught()];
   console.log(`\ncalibrated: ${calibrated ? "yes" : "NO"}; control caught: ${caught ? "yes" : "NO"}`);
-  process.exit(calibrated && caught ? 0 : 1);
+  const ofSheet = await isSheetCalibrated();
+  process.exit(calibrated && caught && ofSheet ? 0 : 1);
 }
 
 const [mode, part, count, noise] = process.argv.slice(2);

@@ -4,7 +4,7 @@ import { readdirSync } from "node:fs";
 import { join } from "node:path";
 import { root, setUp } from "./set-up.mjs";
 
-const apart = ["calibrate.ts", "misfit.ts"];
+const apart = ["calibrate.ts", "misfit.ts", "second-truth.ts"];
 const inBrowser = ["soundings-in-browser.ts"];
 const all = readdirSync(join(root, "bench")).filter((name) => name.endsWith(".ts") && !apart.includes(name));
 const wanted = process.argv.slice(2).map((name) => `${name}.ts`);

@@ -7,7 +7,7 @@ import { markBuilt, root, setUp } from "./set-up.mjs";
 /** Pure modules of many files, which load faster from our own file. All must be in it that share one of them. */
 const INLINED = ["kysely", "zod", "fastify-type-provider-zod"];
 /** What is started by itself: a process, or a thread of one. */
-const ENTRIES = { server: ["main.ts", "question-worker.ts"], cli: ["main.ts"] };
+const ENTRIES = { server: ["main.ts", "questions/question-worker.ts"], cli: ["main.ts"] };
 /** Older modules among them ask for `require`, which a module file has not. */
 const REQUIRE = 'import { createRequire as makeRequire } from "module"; const require = makeRequire(import.meta.url);';
 
@@ -36,6 +36,7 @@ async function bundle(part) {
   await build({
     entryPoints: ENTRIES[part].map((name) => join(root, "src", part, name)),
     outdir,
+    entryNames: "[name]",
     bundle: true,
     // What is imported only when it is needed gets a file of its own, named by its content: a server that runs while
     // the next is built still finds its own.

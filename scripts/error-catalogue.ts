@@ -13,6 +13,7 @@ export const ROOM_LETTERS: Readonly<Record<string, string>> = {
   KI: "kit",
   LG: "log",
   RD: "readiness",
+  PL: "planning",
   QU: "questions",
   SN: "station",
   ST: "store",

@@ -17,12 +17,14 @@ const checks = [
   ["format", ["prettier", "--check", "--log-level", "warn", "."]],
   ["unused code", ["knip", "--no-progress"]],
 ];
+const subjectsOfCommits = [process.execPath, [join(root, "scripts", "commit-subjects.mjs")]];
 const suites = [["rooms, contracts and architecture", "vitest.config.ts"]];
 if (!quick) suites.push(["journeys in the browser", "vitest.journeys.config.ts"]);
 
 await setUp();
 const tally = { passed: 0, failed: 0, skipped: 0 };
 for (const [name, command] of checks) count(name, runTool(command) === 0);
+count("subjects of commits", spawnSync(...subjectsOfCommits, { cwd: root, stdio: "inherit" }).status === 0);
 if (!quick)
   count(
     "build",

@@ -3,6 +3,7 @@
  * left and checks that no acknowledged line is lost, none is half there, none is there twice, and the chains are sound.
  *
  * `npm run torture -- [--kills 200] [--seed 20270314] [--store]`; `--store` kills a bare store instead of the server.
+ * `--rounds 200` does something else hard each round: see torture/rounds.ts.
  * Exit 0 when everything held, 1 otherwise.
  */
 import { mkdtemp, rm } from "node:fs/promises";
@@ -14,6 +15,7 @@ import { Judge } from "./torture-judge.ts";
 import { Load } from "./torture-load.ts";
 import { serverTarget } from "./torture-server.ts";
 import { sqliteTarget } from "./torture-sqlite.ts";
+import { tortureRounds } from "./torture/rounds.ts";
 import type { Target } from "./torture-target.ts";
 
 /** Longest time under load before the kill [ms]. */
@@ -23,11 +25,15 @@ const { values } = parseArgs({
   options: {
     kills: { type: "string", default: "200" },
     seed: { type: "string", default: "20270314" },
+    rounds: { type: "string" },
     store: { type: "boolean", default: false },
   },
 });
 const folder = await mkdtemp(join(tmpdir(), "drykeel-torture-"));
 try {
+  if (values.rounds !== undefined) {
+    process.exit((await tortureRounds(Number(values.rounds), Number(values.seed))) ? 0 : 1);
+  }
   const target = await (values.store ? sqliteTarget(folder) : serverTarget(folder));
   process.exitCode = (await torture(target, Number(values.kills), Number(values.seed))) ? 0 : 1;
 } finally {

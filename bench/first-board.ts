@@ -1,0 +1,90 @@
+/**
+ * How soon a new phone shows its board at a station of 200,000 lines, over a line of 10 Mbit/s, and how much came over
+ * it until then; with the log long since on its way in the background. In a real browser, against the built server.
+ * Run with `npm run bench -- first-board`; FOLDER=path keeps the made-up station for the next time.
+ */
+import { spawn } from "node:child_process";
+import { existsSync, mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { Page } from "playwright-core";
+import { readPatternFolders } from "#store/patterns";
+import { openSqliteStore } from "#store/sqlite";
+import { launchBrowser } from "../test/journeys/support/browser.ts";
+import { longLog } from "./growth/long-log.ts";
+
+const LINES = Number(process.env["LINES"] ?? 200_000);
+const LIMIT_MS = 5000;
+const LIMIT_BYTES = 3_000_000;
+/** 10 Mbit/s, and the delay of a mobile network. */
+const NETWORK = { offline: false, downloadThroughput: 1_250_000, uploadThroughput: 1_250_000, latency: 40 };
+const ROOT = join(import.meta.dirname, "..");
+const PORT = 4879;
+const ADDRESS = `http://localhost:${PORT}`;
+
+async function fill(folder: string): Promise<void> {
+  if (existsSync(join(folder, "drykeel.db"))) return;
+  const log = longLog(LINES, readPatternFolders([join(ROOT, "patterns")]).patterns);
+  const store = await openSqliteStore(join(folder, "drykeel.db"));
+  for (let at = 0; at < log.length; at += 5000) {
+    await store.append(log.slice(at, at + 5000), "2026-11-28T12:00:00.000Z");
+  }
+  await store.close();
+}
+
+async function until(holds: () => Promise<boolean>): Promise<number> {
+  const from = performance.now();
+  while (!(await holds())) await new Promise((resolve) => setTimeout(resolve, 20));
+  return performance.now() - from;
+}
+
+/** Signs in as one of the demo's people and waits for the first kit on the board. */
+async function firstBoard(page: Page): Promise<{ readonly ms: number; readonly bytes: number }> {
+  const wire = await page.context().newCDPSession(page);
+  await wire.send("Network.enable");
+  await wire.send("Network.emulateNetworkConditions", NETWORK);
+  await page.goto(ADDRESS);
+  const person = page.getByRole("button", { name: /Mara Tolliver/ });
+  await person.waitFor();
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+  let bytes = 0;
+  wire.on("Network.dataReceived", ({ encodedDataLength }) => (bytes += encodedDataLength));
+  const from = performance.now();
+  await person.click();
+  await page
+    .getByRole("link", { name: /^Kit|Boathouse|Drum/i })
+    .first()
+    .waitFor({ timeout: 120_000 })
+    .catch(() => undefined);
+  await page.getByText("This is the station's summary").first().waitFor({ timeout: 120_000 });
+  return { ms: performance.now() - from, bytes };
+}
+
+const folder = process.env["FOLDER"] ?? mkdtempSync(join(tmpdir(), "drykeel-first-board-"));
+await fill(folder);
+const env = { ...process.env, PORT: String(PORT), DATA_DIR: folder, HOST: "127.0.0.1" };
+const server = spawn(process.execPath, [join(ROOT, "dist", "server", "main.js")], { env, stdio: "ignore" });
+const start = await until(() =>
+  fetch(`${ADDRESS}/api/health`).then(
+    ({ ok }) => ok,
+    () => false,
+  ),
+);
+console.log(`start of the server at ${LINES} lines: ${(start / 1000).toFixed(1)} s`);
+await new Promise((resolve) => setTimeout(resolve, Number(process.env["SETTLE"] ?? 20_000)));
+const browser = await launchBrowser();
+try {
+  const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
+  const { ms, bytes } = await firstBoard(page);
+  console.log(
+    `first board after signing in: ${(ms / 1000).toFixed(1)} s (limit ${LIMIT_MS / 1000} s), ` +
+      `${(bytes / 1e6).toFixed(2)} MB (limit ${LIMIT_BYTES / 1e6} MB)`,
+  );
+  const picture = process.env["PICTURE"];
+  if (picture !== undefined) await page.screenshot({ path: picture });
+  if (ms > LIMIT_MS || bytes > LIMIT_BYTES) process.exitCode = 1;
+} finally {
+  await browser.close();
+  server.kill("SIGTERM");
+  if (process.env["FOLDER"] === undefined) rmSync(folder, { recursive: true, force: true });
+}

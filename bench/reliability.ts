@@ -1,0 +1,62 @@
+import { findFault, type FaultCase } from "#faults";
+import { repeatableStream } from "#numerics";
+import { fitLife, startingOf } from "#reliability";
+
+/**
+ * What the answers about faults and reliability cost. The best of several rounds counts: what else the machine does only adds.
+ * A next step of fault finding is wanted under 50 ms for 40 causes and 60 actions.
+ */
+const WANTED = 50;
+const random = repeatableStream(5);
+
+function bigFault(tests: number): FaultCase {
+  const raw = Array.from({ length: 40 }, () => random() ** 3);
+  const whole = raw.reduce((sum, one) => sum + one, 0);
+  const someOf = (chance: number) => raw.map(() => (random() < chance ? random() : 0));
+  return {
+    chances: raw.map((one) => one / whole),
+    steps: Array.from({ length: 60 }, (_, i) => {
+      return { kind: "action", name: `action ${i}`, cost: 1 + 10 * random(), ends: someOf(0.1), repair: 0 };
+    }),
+    tests: Array.from({ length: tests }, (_, i) => ({ name: `test ${i}`, cost: 1 + random(), positive: someOf(0.9) })),
+    covers: [],
+    fallback: 40,
+    lastIsInferred: false,
+  };
+}
+
+function best(rounds: number, work: () => unknown): number {
+  return Math.min(
+    ...Array.from({ length: rounds }, () => {
+      const start = performance.now();
+      work();
+      return performance.now() - start;
+    }),
+  );
+}
+
+const plain = bigFault(0);
+const tested = bigFault(20);
+const lives = Array.from({ length: 500 }, () => {
+  const [life, stop] = [10 * (-Math.log(1 - random())) ** 0.6, 3 + 12 * random()];
+  return life <= stop ? { after: life, before: life, count: 1 } : { after: stop, before: Infinity, count: 1 };
+});
+const fleet = Array.from({ length: 500 }, () => {
+  const trials = 4 + Math.floor(20 * random());
+  return { trials, failures: Array.from({ length: trials }, () => random() < 0.06).filter(Boolean).length };
+});
+const wary = { kind: "fleet", fleet, pooling: "wary" } as const;
+
+const measured = [
+  { name: "fault, 40 causes, 60 actions", millis: best(20, () => findFault(plain)), wanted: WANTED },
+  { name: "fault, 40 causes, 60 actions, 20 tests", millis: best(20, () => findFault(tested)), wanted: WANTED },
+  { name: "Weibull of 500 lives", millis: best(5, () => fitLife(lives, "weibull")), wanted: 1000 },
+  {
+    name: "chance of starting, 500 kits pooled warily",
+    millis: best(3, () => startingOf({ least: 1, most: 1, trials: 9 }, wary)),
+    wanted: 1000,
+  },
+];
+for (const { name, millis, wanted } of measured)
+  console.log(`${name}: ${millis.toFixed(1)} ms (wanted under ${wanted} ms)${millis > wanted ? " TOO SLOW" : ""}`);
+process.exitCode = measured.some(({ millis, wanted }) => millis > wanted) ? 1 : 0;

@@ -1,0 +1,31 @@
+/** What a round does to the station. Each ends with a server that is gone and a folder that is as it may be found. */
+export const HARDSHIPS = [
+  "kill",
+  "terminate",
+  "cut-connections",
+  "restore",
+  "full-disk",
+  "read-only-folder",
+  "clock-back",
+  "clock-ahead",
+] as const;
+
+export type Hardship = (typeof HARDSHIPS)[number];
+
+/** How a server is started for a hardship. */
+export interface Start {
+  /** How far its clock is off [ms]. */
+  readonly clockOffset: number;
+  /** The most that any of its files may grow to [512 bytes], by the system's own quota; none where absent. */
+  readonly quota?: number;
+}
+
+const DAY_MS = 86_400_000;
+
+/** @param chance - from 0 to below 1 */
+export function startFor(hardship: Hardship, chance: () => number): Start {
+  if (hardship === "clock-back") return { clockOffset: -DAY_MS * (1 + Math.floor(chance() * 3000)) };
+  if (hardship === "clock-ahead") return { clockOffset: DAY_MS * (1 + Math.floor(chance() * 30)) };
+  if (hardship === "full-disk") return { clockOffset: 0, quota: Math.ceil((60_000 + chance() * 60_000) / 512) };
+  return { clockOffset: 0 };
+}
