@@ -1,8 +1,9 @@
 import { spawn, type ChildProcess } from "node:child_process";
-import { mkdtempSync, rmSync } from "node:fs";
+import { cpSync, mkdtempSync, rmSync } from "node:fs";
 import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { inject } from "vitest";
 
 const ROOT = join(import.meta.dirname, "..", "..", "..");
 const START_LIMIT_MS = 150_000;
@@ -22,7 +23,8 @@ export interface RunningStation {
 }
 
 /**
- * Starts the built server as `npm start` does, with the demo station unless `args` say otherwise.
+ * Starts the built server as `npm start` does, with the demo station unless `args` say otherwise. The demo's data
+ * folder is a copy of one that a server wrote for the whole run: writing it anew takes seconds for every file.
  *
  * @param settings - environment beside its own port and data folder, such as DATABASE_URL
  * @param root - folder of the program, with what was built in `dist`; this checkout unless said
@@ -33,7 +35,9 @@ export async function startStation(
   root = ROOT,
 ): Promise<RunningStation> {
   const port = await freePort();
-  const dataDir = mkdtempSync(join(tmpdir(), "drykeel-journey-"));
+  const dataDir = makeDataDir();
+  if (args.length === 0 && settings["DATABASE_URL"] === undefined)
+    cpSync(inject("demoFolder"), dataDir, { recursive: true });
   const start = () => launch(root, args, { ...settings, PORT: String(port), DATA_DIR: dataDir });
   let running = await start();
   return {
@@ -49,6 +53,22 @@ export async function startStation(
       rmSync(dataDir, { recursive: true, force: true });
     },
   };
+}
+
+/**
+ * Has a server write the demo station, and ends it as a service is ended.
+ *
+ * @returns the data folder it left, with nobody using it
+ */
+export async function writeDemoFolder(): Promise<string> {
+  const dataDir = makeDataDir();
+  const { child } = await launch(ROOT, [], { PORT: String(await freePort()), DATA_DIR: dataDir });
+  await end(child, "SIGTERM");
+  return dataDir;
+}
+
+function makeDataDir(): string {
+  return mkdtempSync(join(tmpdir(), "drykeel-journey-"));
 }
 
 interface Running {
