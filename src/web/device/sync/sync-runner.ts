@@ -1,18 +1,11 @@
-import {
-  isStoreError,
-  PROBLEM,
-  type HeldHeads,
-  type PatternsReply,
-  type PullPage,
-  type PullPageRequest,
-  type PushReply,
-} from "#station";
-import type { ChainHead, Entry } from "#log";
+import { isStoreError, PROBLEM, type HeldHeads, type PatternsReply, type PullPage, type PushReply } from "#station";
+import type { Entry } from "#log";
 import type { BranchMender } from "../branch/branch-mender.ts";
 import { loadMender } from "../branch/load-mender.ts";
 import { notePutBack } from "../branch/put-back-note.ts";
 import type { DeviceStore, OutboxLine } from "../held/device-store.ts";
 import { readHanded } from "../handed/index.ts";
+import { heldOf, pullPages } from "./pull-pages.ts";
 import { cutIntoParts, linesToSend, waitAfter } from "./push-parts.ts";
 import { PhotoSender } from "./photo-sender.ts";
 import { ONLINE, reachOf, type Reach } from "./reach.ts";
@@ -41,13 +34,8 @@ export interface SyncParts {
 /** What a part of an exchange came to: as of the station's reach, or that it does not have what is held here. */
 type Step = Reach | { readonly kind: "apart"; readonly places: readonly string[] };
 
-/** Where a place stands here. */
-type HeldEnd = ChainHead & { readonly place: string };
-
 /** Note on the disk: which life of its database the station was last found in. */
 export const EPOCH = "epoch";
-/** Lines in one page of a pull. */
-const PULL_LINES = 2000;
 /** How often an exchange begins again since the station was put back: while it is, copies may follow on each other. */
 const PARTINGS = 3;
 /** What the device's store says of a log that does not add up. */
@@ -207,26 +195,21 @@ export class SyncRunner {
   /** What follows on what is held here, checked against it line by line. */
   async #pull(): Promise<Step> {
     const { door, store } = this.#parts;
-    for (;;) {
-      const ends = await store.ends();
-      const unvouched = ends.filter(({ voucher }) => voucher === undefined).map(({ place }) => place);
-      const json: PullPageRequest = { held: heldOf(ends), unvouched, limit: PULL_LINES };
-      const reply = await door.ask<PullPage>({ method: "POST", path: "/api/log/pull", json, patience: 60_000 });
+    for await (const { reply, after } of pullPages(door, await store.ends())) {
       if (reply.kind !== "answered") return reachOf(reply);
       await this.#noteEpoch(reply.value.epoch);
       if (reply.value.apart.length > 0) return { kind: "apart", places: reply.value.apart };
-      if (!(await this.#take(reply.value, ends))) return ONLINE;
+      if (!(await this.#take(reply.value, after))) return ONLINE;
       const isFirstWhole = !reply.value.more && (await this.#first.noteWhole());
       if (reply.value.entries.length > 0 || isFirstWhole) await this.#parts.onChange();
-      if (!reply.value.more) return this.#settle();
     }
+    return this.#settle();
   }
 
   /** False where the station's log does not add up: nothing of it is taken, and the person is told. */
-  async #take({ entries, heads }: PullPage, ends: readonly HeldEnd[]): Promise<boolean> {
+  async #take({ entries, heads }: PullPage, after: HeldHeads): Promise<boolean> {
     try {
-      const cursor = Object.fromEntries(ends.map(({ place, seq }) => [place, seq]));
-      for (const { entry, seq } of entries) cursor[entry.place] = Math.max(cursor[entry.place] ?? 0, seq);
+      const cursor = Object.fromEntries(Object.entries(after).map(([place, { seq }]) => [place, seq]));
       await this.#parts.store.takePulled(entries, cursor, heads);
       this.#parts.onFlaw(undefined);
       return true;
@@ -296,10 +279,6 @@ export class SyncRunner {
     });
     this.#wake = () => undefined;
   }
-}
-
-function heldOf(ends: readonly HeldEnd[]): HeldHeads {
-  return Object.fromEntries(ends.map(({ place, seq, hash }) => [place, { seq, hash }]));
 }
 
 function tooLarge(reply: Reply<unknown> & { kind: "refused" }) {
