@@ -87,6 +87,7 @@ export function parseRecurrence(text: string, field = "rule"): Recurrence {
  * @param most - the most days to give
  * @source IETF RFC 5545, section 3.3.10, 2009; RFC 7529, section 4.1, 2015
  * @example recurrenceDates("2023-08-31", parseRecurrence("FREQ=MONTHLY;INTERVAL=6;BYMONTHDAY=-1"), 2)
+ *   // ["2023-08-31", "2024-02-29"]
  */
 export function recurrenceDates(start: PlainDate, rule: Recurrence, most: number): readonly PlainDate[] {
   const full = completed(start, rule);

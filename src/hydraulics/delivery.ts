@@ -29,7 +29,12 @@ const TRIED_NPSH = 3;
  * @range steady flow, hoses full, clean strainer
  * @source docs/methods/pump.md
  * @throws InputError with every fault in the case
- * @example deliveryOf(rig).kind // "delivers"
+ * @example
+ * const hose = { bore: 0.051, length: 10, resistance: { kind: "roughness", roughness: 5e-5 }, fittings: 0 };
+ * const pump = { curve: [{ flow: 0, head: 24 }, { flow: 0.012, head: 8 }] };
+ * const rig = { water: waterAt(288.15, 0), airPressure: 101_325, pump, speedRatio: 1, lift: 0, rise: 2, discharge: hose,
+ *   exitLoss: true, pumps: 1 };
+ * deliveryOf(rig).kind // "delivers"
  */
 export function deliveryOf(given: DeliveryCase, formulae: Formulae = STANDARD_FORMULAE): Delivery {
   const rig = prepareCase(given, formulae);

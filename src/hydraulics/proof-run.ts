@@ -67,7 +67,12 @@ export interface ProofRun {
  * @range one pump; gauge methods use the hose as a meter, and say unclear where it loses too little head to be one
  * @source JCGM 100:2008 (GUM), 5.1.2; the decision rule is ours (DERIVED)
  * @throws InputError HY-161 to HY-167 with every fault in reading and limits, or the case's
- * @example proofRun(rig, { method: "timed-fill", volume: 0.2, seconds: 30 }, { grounds: 0.7, notes: 0.85 }).verdict
+ * @example
+ * const hose = { bore: 0.051, length: 10, resistance: { kind: "roughness", roughness: 5e-5 }, fittings: 0 };
+ * const pump = { curve: [{ flow: 0, head: 24 }, { flow: 0.012, head: 8 }] };
+ * const rig = { water: waterAt(288.15, 0), airPressure: 101_325, pump, speedRatio: 1, lift: 0, rise: 2, discharge: hose,
+ *   exitLoss: true, pumps: 1 };
+ * proofRun(rig, { method: "timed-fill", volume: 0.2, seconds: 90 }, { grounds: 0.7, notes: 0.85 }).verdict // "grounds"
  */
 export function proofRun(given: DeliveryCase, reading: ProofReading, limits: ProofLimits): ProofRun {
   checkReading(reading, limits);

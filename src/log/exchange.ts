@@ -57,7 +57,7 @@ export function exportLine(item: ExportItem): string {
  *
  * @param kept - whole chains, each place in order of seq
  * @returns lines without line ends
- * @example const file = [...exportLines(kept)].join("\n");
+ * @example [...exportLines([])].length; // 1
  */
 export function* exportLines(kept: readonly KeptEntry[]): Generator<string> {
   const ends = new Map(kept.map(({ entry, seq, hash }) => [entry.place, { place: entry.place, seq, hash }]));

@@ -53,8 +53,7 @@ export interface Fold<State> {
  * @returns an empty fold
  * @example
  * const counts = createFold<number>({ init: () => 0, apply: (count) => count + 1 });
- * counts.add(entries);
- * counts.state("kit:7f3k"); // how many of its entries count
+ * counts.state("kit:7f3k"); // undefined
  */
 export function createFold<State>(rule: FoldRule<State>): Fold<State> {
   return new SubjectFold(rule);

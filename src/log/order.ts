@@ -8,7 +8,9 @@ import { instantOf } from "./instant.ts";
  * device reads the same order whatever arrived first.
  *
  * @returns negative when `one` comes first, positive when `other` does, 0 only for the same id
- * @example [...entries].sort(compareEntries);
+ * @example
+ * const late = { id: "a", at: "2027-01-02T10:00:00Z" }, early = { id: "b", at: "2027-01-02T09:00:00Z" };
+ * [late, early].sort(compareEntries)[0].id; // "b"
  */
 export function compareEntries(one: Entry, other: Entry): number {
   return instantOf(one.at) - instantOf(other.at) || compareText(one.id, other.id);

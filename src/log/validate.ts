@@ -59,7 +59,9 @@ const PATTERN_RULE = matching(
  * @param field - how the person or script named it, for the faults
  * @returns the entry, with no other fields than an entry has
  * @throws InputError with every fault found, at most 20: LG-101 to LG-117
- * @example validateEntry(JSON.parse(line), "line 7");
+ * @example
+ * const made = { at: "2027-01-02T10:00:00Z", by: "ana", device: "tablet", body: {} };
+ * validateEntry({ id: "01890a5d-ac96-774b-bcce-b302099a8057", place: "north", subject: "kit:a", kind: "x", ...made }).by; // "ana"
  */
 export function validateEntry(given: unknown, field = "entry"): Entry {
   if (!isRecord(given)) {

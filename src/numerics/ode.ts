@@ -72,7 +72,7 @@ const LONG_RUN = 1000;
  * @returns end state, events met in order of time, counters, and the state at any instant between
  * @range smooth or piecewise smooth f; a kink costs a few rejected steps
  * @source Hairer, Nørsett, Wanner, Solving Ordinary Differential Equations I, 2nd ed., 1993, II.4-II.6 (FROM MEMORY)
- * @example solveOde({ rate: (t, y, out) => { out[0] = -y[0]!; }, from: 0, to: 1, start: [1] }).y[0] // 0.367879
+ * @example solveOde({ rate: (t, y, out) => { out[0] = -y[0]!; }, from: 0, to: 1, start: [1] }).y[0] // 0.36788
  */
 export function solveOde(problem: OdeProblem, options: OdeOptions = {}): OdeSolution {
   assert(problem.to >= problem.from, "an integration ends after it starts");

@@ -27,7 +27,7 @@ export const SOBOL_DIMENSIONS = DIRECTIONS.length + 1;
  * @param seed - which shift; 0 is the plain sequence (its first point is the corner 2⁻³³)
  * @returns count × dimensions numbers in (0, 1), point by point
  * @source Joe & Kuo 2008; Antonov & Saleev, USSR Comput. Math. 19 (1979) 252-256 (FROM MEMORY)
- * @example sobolPoints(4, 1, 0) // 0, 0.5, 0.75, 0.25, each + 2⁻³³
+ * @example sobolPoints(4, 1, 0) // [0.000000, 0.500000, 0.750000, 0.250000]
  */
 export function sobolPoints(count: number, dimensions: number, seed = 0): Float64Array {
   assert(dimensions >= 1 && dimensions <= SOBOL_DIMENSIONS, `Sobol points have 1 to ${SOBOL_DIMENSIONS} dimensions`);

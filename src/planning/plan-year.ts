@@ -68,7 +68,6 @@ const MOST_CURES = 12;
  * @range gap 0 to 1
  * @source DERIVED: docs/methods/planning.md
  * @throws InputError PL-101 to PL-110 with everything that does not fit together
- * @example planYear({ start: "2027-01-04", weeks: 52, places, kits, people }, { seconds: 0 }).openings.length // 12
  */
 export function planYear(station: YearStation, means: PlanningMeans): YearPlan {
   const faults = stationFaults(station);

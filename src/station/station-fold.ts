@@ -40,10 +40,7 @@ export interface StationFold {
  *
  * @param patterns - every pattern version the station has
  * @param base - what lines that are not at hand made of it, for lines that came after those
- * @example
- * const fold = createStationFold(patterns);
- * fold.add(entries);
- * fold.read().kits;
+ * @example createStationFold([]).read().kits // []
  */
 export function createStationFold(patterns: Iterable<Pattern>, base?: StationSnapshot): StationFold {
   const shelf = new Map([...patterns].map((pattern) => [`${pattern.id}@${pattern.version}`, pattern]));

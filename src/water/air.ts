@@ -21,7 +21,7 @@ export const ALTITUDE_LIMITS = { atLeast: -500, atMost: 5000 } as const;
  * @returns pressure, [Pa]
  * @range -2000 to 11 000 m; the weather moves the true pressure by up to about ±5 %
  * @source ISO 2533:1975, troposphere; constants β 6.5 K/km, R 287.05287 J/(kg·K), T0 288.15 K
- * @example standardPressure(500) // ≈ 95 461
+ * @example standardPressure(500) // ≈ 95461
  */
 export function standardPressure(altitude: number): number {
   return (

@@ -31,7 +31,9 @@ const ENDS = 0.7;
  * @returns as `lieWithWater`, with list and trim as seen, freeboard at the lowest deck edge, GM as the roll has it
  * @range lists below 60°; the lowest deck edge by the plane of the water through her middle
  * @source DERIVED: docs/methods/flooding.md, "Equilibrium"; weighing: this program's judgement
- * @example lieAsSeen(boat, { list: 0, righting: "comes-back" }).kind // "afloat"
+ * @example
+ * const hull = { form: "box", length: 9, beam: 2.6, depth: 1.4, draught: 0.7 };
+ * lieAsSeen({ kind: "floating", hull, kg: 0.6, compartments: [] }, { list: 0, righting: "comes-back" }).kind // "afloat"
  */
 export function lieAsSeen(vessel: FloatingVessel, seen: SeenOfHer): Lying {
   const guessed = lieWithWater(vessel);

@@ -48,7 +48,7 @@ const STEPS_PER_DEGREE = 2;
  * @source GZ and the wall-sided formula: Barrass & Derrett, Ship Stability for Masters and Mates, ch. 14; areas to 30° and
  *   40° after IMO 2008 Intact Stability Code, part A 2.2 (FROM MEMORY); integrals DERIVED
  * @example rightingOf({ kind: "floating", hull: { form: "box", length: 9, beam: 2.6, depth: 1.4, draught: 0.7 }, kg: 0.6,
- *   compartments: [] }, [0.1]) // gm 0.5547...
+ *   compartments: [] }, [0.1]).gm // 0.5547...
  */
 export function rightingOf(vessel: FloatingVessel, heels: readonly number[]): Righting {
   const { balance, water } = loadedWith(vessel);

@@ -65,7 +65,7 @@ const LATENESS = 0.15;
  * @source orifice: see `flowThrough`; hole: `likelyPrior`; share of a pump: `THOUGHT`; proportions and other spreads: this program's
  *   judgement, docs/methods/kits-needed.md
  * @example needKits({ length: 10, kind: "motor boat", holeDiameter: 0.05, arrival: 1200, usual: { flow: 0.004, starts: 0.9 },
- *   share: runningShareAt, onScene: 7200, burn: 4e-7, fuelInKit: 0.0036, can: 0.005 }).forHolding // 2
+ *   share: runningShareAt, onScene: 7200, burn: 4e-7, fuelInKit: 0.0036, can: 0.005 }).forHolding // 3
  */
 export function needKits(call: CallForHelp): KitsNeeded {
   const { holeDiameter, ...rest } = call;

@@ -50,7 +50,7 @@ const FOLLOWED = 1024;
  * @range one space, one hole, constant between the times given; docs/methods/soundings.md, "What it cannot know"
  * @source DERIVED: docs/methods/soundings.md; calibration after Talts et al. 2018, arXiv 1804.06788
  * @example readSoundings({ space: uprightSpace({ area: 12, outside: 1.2, outsideDoubt: 0.05 }),
- *   readings: [{ at: 0, level: 0.3 }, { at: 300, level: 0.4 }], pumping: [], prior: likelyPrior(0.3) }).chances.losing
+ *   readings: [{ at: 0, level: 0.3 }, { at: 300, level: 0.4 }], pumping: [], prior: likelyPrior(0.3) }).chances.losing > 0.9 // true
  */
 export function readSoundings(given: SoundingCase): Sounding {
   const { readings, pumping, prior, options, gains } = given;

@@ -60,7 +60,7 @@ const SHORTEST = 240;
  * @returns a view for each sounding since the last change that has one after it; else one, of none since
  * @range soundings good to 5 to 25 mm, sloshes of 30 mm one time in ten
  * @source DERIVED: Kalman filter, Gaussian sum (Alspach & Sorenson 1972, FROM MEMORY); docs/methods/soundings.md, "The word"
- * @example readStick([{ at: 0, level: 0.6 }, { at: 180, level: 0.5 }, { at: 360, level: 0.4 }], []).at(-1)!.falling > 0.97
+ * @example readStick([{ at: 0, level: 0.6 }, { at: 180, level: 0.5 }, { at: 360, level: 0.4 }], []).at(-1)!.falling > 0.97 // true
  */
 export function readStick(readings: readonly Reading[], changes: readonly number[]): readonly StickView[] {
   const since = lastChangeBefore(readings, changes);

@@ -5,7 +5,7 @@
  * @returns ψ [1]
  * @range about 1e-14; recurrence up to 10, then the asymptotic series
  * @source Abramowitz & Stegun 6.3.5 and 6.3.18 (FROM MEMORY)
- * @example digamma(1) // -0.5772156649015329
+ * @example digamma(1) // -0.5772156649015...
  */
 export function digamma(x: number): number {
   let [at, below] = [x, 0];

@@ -10,7 +10,7 @@ import { quantileInLogs } from "./quantile.ts";
  * @returns x [1]
  * @range about 1e-12 relative; 0 where x would be under 1e-300
  * @source DERIVED: root of `gammaChance`
- * @example gammaQuantile(0.5, 1) // ln 2 = 0.6931471805599453
+ * @example gammaQuantile(0.5, 1) // 0.69314718056
  */
 export function gammaQuantile(p: number, a: number): number {
   assert(p > 0 && p < 1 && a > 0, `gamma quantile of p = ${p}, a = ${a}`);

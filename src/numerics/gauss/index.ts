@@ -13,7 +13,7 @@ export interface Node {
  * @returns places from low to high
  * @range roots of the Legendre polynomial by Newton to rounding
  * @source Abramowitz & Stegun 25.4.29-30 (FROM MEMORY)
- * @example gaussNodes(2, -1, 1) // at ±0.5773502691896257, weight 1
+ * @example gaussNodes(2, -1, 1).map(({ at }) => at) // [-0.577350269190, 0.577350269190]
  */
 export function gaussNodes(n: number, low: number, high: number): readonly Node[] {
   const half = (high - low) / 2;

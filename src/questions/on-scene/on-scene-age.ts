@@ -10,7 +10,7 @@ import { sayWord, wordByStick } from "./on-scene-word.ts";
  *
  * @param input - as asked now
  * @returns the same up to the last sounding of the first space; as of `input.now` where there is none
- * @example asLastSounded(input).now // input.readings.at(-1).at
+ * @example asLastSounded({ now: 900, readings: [{ at: 300, level: 0.4 }], pumping: [], spaces: [] }).now // 300
  */
 export function asLastSounded(input: OnSceneInput): OnSceneInput {
   const now = input.readings.at(-1)?.at ?? input.now;

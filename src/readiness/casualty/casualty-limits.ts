@@ -32,7 +32,7 @@ interface Range {
  * @returns one of each measure that cannot be; empty where she can float and stand up as told
  * @range boats of 3 to 40 m; the widest proportions of dinghies, punts, gigs, catamarans and trawlers, and some to spare
  * @source this program's judgement, docs/methods/flooding.md
- * @example wrongMeasures({ length: 10, depth: 1.4, draught: 1.4 })[0].allowed // "0.2 m to 1.3 m, with ..."
+ * @example wrongMeasures({ length: 10, depth: 1.4, draught: 1.4 })[0].field // "draught"
  */
 export function wrongMeasures(boat: ToldMeasures): readonly WrongMeasure[] {
   const told = (["length", "beam", "depth", "draught"] as const).filter((measure) => boat[measure] !== undefined);

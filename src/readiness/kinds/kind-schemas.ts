@@ -68,7 +68,7 @@ export function isEntryKind(kind: string): kind is EntryKind {
  * @param entry - an entry whose envelope has been judged
  * @returns its body
  * @throws InputError RD-101 unknown kind, RD-102 for each part of the body that is not as it must be
- * @example validateBody({ ...entry, kind: "kit-renamed", body: { name: "Kit 4" } }) // { name: "Kit 4" }
+ * @example validateBody({ kind: "kit-renamed", body: { name: "Kit 4" } }) // { name: "Kit 4" }
  */
 export function validateBody<Kind extends EntryKind>(entry: Pick<Entry<Kind>, "kind" | "body">): Bodies[Kind] {
   const faults = judgeBody(entry);

@@ -23,7 +23,8 @@ export type TrendChange =
  * @returns what the readings do; `by` in the unit of the readings
  * @range from 5 readings on; with fewer the answer is "too-few". A change within the last few of many runs may not show
  * @source Mann 1945 and Kendall 1975 (test), Theil 1950 and Sen 1968 (slope) | FROM MEMORY
- * @example changeOf({ what: "prime", points: [20, 24, 30, 34, 41].map(...) }) // { kind: "rising", by: 21, runs: 5 }
+ * @example
+ * changeOf({ what: "prime", points: [20, 24, 30, 34, 41].map((value) => ({ value })) }) // { kind: "rising", by: 21, runs: 5 }
  */
 export function changeOf({ points }: Trend): TrendChange {
   const runs = points.length;

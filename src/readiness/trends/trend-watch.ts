@@ -18,7 +18,7 @@ export function trendLimit(what: Trend["what"], pattern: Pattern): number | unde
  * A kit's trends worth watching, in words: each that clearly gets worse and, changing as much again, passes its limit,
  * or has passed it. It bears on no standing: the kit met its pattern when it was last run.
  *
- * @example watchesOf(kit, pattern) // ["Prime: slower by 32 s over 9 runs. Last 58 s; at most 60 s."]
+ * @returns such as "Prime: slower by 32 s over 9 runs. Last 58 s; at most 60 s."
  */
 export function watchesOf(kit: KitState, pattern: Pattern): readonly string[] {
   return trendsOf(kit).flatMap((trend) => {

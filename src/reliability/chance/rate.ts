@@ -26,7 +26,7 @@ export interface RateBelief {
  * @returns belief about the rate, and what follows from it
  * @range a + failures > 0 and b + time > 0; a fleet has a failure among at least 2 members
  * @source NASA/SP-2009-569, Bayesian Inference for NASA Probabilistic Risk and Reliability Analysis, 2009
- * @example rateOf({ failures: 2, time: 9376.7 }, { kind: "gamma", a: 0, b: 0 }) // rate.mean 2.133e-4
+ * @example rateOf({ failures: 2, time: 9376.7 }, { kind: "gamma", a: 0, b: 0 }).rate.mean // 2.133e-4
  */
 export function rateOf({ failures, time }: Exposure, prior: RatePrior): RateBelief {
   if (prior.kind === "gamma") return ofGamma(prior.a + failures, prior.b + time);

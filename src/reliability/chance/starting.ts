@@ -43,7 +43,7 @@ export interface StartBelief {
  * @returns belief about failing, and what follows from it
  * @range a fleet has at least 2 members with a failure and a success among them
  * @source NASA/SP-2009-569, Bayesian Inference for NASA Probabilistic Risk and Reliability Analysis, 2009
- * @example startingOf({ least: 2, most: 2, trials: 285 }, { kind: "beta", a: 1.24, b: 189075 }) // failing.mean 1.711e-5
+ * @example startingOf({ least: 2, most: 2, trials: 285 }, { kind: "beta", a: 1.24, b: 189075 }).failing.mean // 1.711e-5
  */
 export function startingOf(record: StartRecord, prior: ChancePrior): StartBelief {
   if (prior.kind === "lognormal") return onGrid(record, prior.median, prior.errorFactor);
@@ -223,7 +223,7 @@ export const TOO_WIDE = 0.2;
  * @param failing - the belief now
  * @returns 0 where it is narrow enough already, else a whole number, to 10 000 at most
  * @source DERIVED: the beta of the same mean and of the same width, grown by as many demands
- * @example openingsToTell({ mean: 0.5, p05: 0.05, p50: 0.5, p95: 0.95 }) // about 60
+ * @example openingsToTell({ mean: 0.5, p05: 0.05, p50: 0.5, p95: 0.95 }) // 65
  */
 export function openingsToTell(failing: Belief): number {
   if (failing.p95 - failing.p05 <= TOO_WIDE) return 0;

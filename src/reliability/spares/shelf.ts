@@ -22,7 +22,7 @@ export const MOST_STOCK = 2000;
  * @param stock - s, whole, 0 to 2000
  * @returns chance of no shortage, fill rate and expected backorders
  * @source Sherbrooke, Optimal Inventory Modeling of Systems, 2004 (FROM MEMORY); Palm's theorem
- * @example stockOf(1, 2) // noShortage 0.9197, fillRate 0.7358, expectedBackorders 0.1036
+ * @example stockOf(1, 2) // { noShortage: 0.9197, fillRate: 0.7358, expectedBackorders: 0.1036, ... }
  */
 export function stockOf(pipeline: number, stock: number): StockPoint {
   const chances = poissonChances(pipeline, stock + TAIL + Math.ceil(2 * pipeline));

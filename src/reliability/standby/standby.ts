@@ -10,8 +10,8 @@ import { sumAt, textbookTerms } from "./textbook.ts";
  * @returns exact mean unavailability, the textbook sum, the chance that a test finds a fault, and the parts [1]
  * @range test and repair times fit into the interval
  * @source DERIVED; see `singleStandby` and `pairStandby`
- * @example standbyOf({ life: { shape: 1, scale: 10_000 }, interval: 720, testTime: 0, repairTime: 0, demandFailure: 0 })
- *   // unavailability 0.0351513
+ * @example standbyOf({ life: { shape: 1, scale: 10_000 }, interval: 720, testTime: 0, repairTime: 0, demandFailure: 0 }).unavailability
+ *   // 0.0351513
  */
 export function standbyOf(given: StandbyCase): Standby {
   const exact = given.pair ? pairStandby(given) : singleStandby(given);

@@ -14,7 +14,7 @@ export interface SettingTelling {
  * What a pump's line says: what is changed by it, each setting in words; one that changes nothing says so.
  *
  * @param now - as it is set from this line on
- * @example "Pump 1 pumping, about 220 L/min, engine full, lift 2.0 m"
+ * @returns such as "Pump 1 pumping, about 220 L/min, engine full, lift 2.0 m"
  */
 export function settingWords(now: PumpSetting, telling: SettingTelling): string {
   const changes = changesOf(now, telling).join(", ");

@@ -16,7 +16,6 @@ export function doingOf(view: StationView): Doing {
 /**
  * Carries out what a person wants to do: the station's rule judges, and what passes is written.
  * @returns a function that resolves once the line is on this device's disk, and rejects with every reason against it
- * @example const carryOut = useCarryOut(); await carryOut((doing) => renameKit(doing, kit, name));
  */
 export function useCarryOut(): <K extends EntryKind>(want: (doing: Doing) => Act<K>) => Promise<Entry> {
   const view = useStation();

@@ -33,7 +33,6 @@ const line = new AskLine();
 /**
  * Asks a named question of `#questions` off the page's thread, without a network.
  * @returns a function that resolves to the bare answer, and rejects with an InputError carrying every fault
- * @example const ask = useAsk(); const water = await ask("water", { temperature: "12 °C", salinity: 35 });
  */
 export function useAsk(): (name: string, input: unknown) => Promise<unknown> {
   const { patterns } = useStation();
