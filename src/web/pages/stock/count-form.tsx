@@ -2,8 +2,9 @@ import type { LotCount, PartShelf, StockPart } from "#readiness";
 import { countStock } from "#station";
 import { useState } from "react";
 import { useCarryOut } from "../../device/index.ts";
-import { Button, ButtonRow, ErrorBox, Notice, TextField, useDoing } from "../../parts/index.ts";
+import { Notice, TextField, useDoing } from "../../parts/index.ts";
 import { NumberField } from "../../parts/fields/number-field.tsx";
+import { FormFoot } from "./form-foot.tsx";
 
 interface CountFormProps {
   readonly part: StockPart;
@@ -40,15 +41,14 @@ export function CountForm({ part, shelf, onDone }: CountFormProps) {
         />
       ))}
       <TextField label="Another lot lies there: its mark" value={other} onChange={setOther} isShort limit={40} />
-      <ErrorBox error={doing.error} title="Not counted" />
-      <ButtonRow>
-        <Button isDisabled={!isWhole} isBusy={doing.isBusy} onPress={() => void save()}>
-          This is what lies there
-        </Button>
-        <Button kind="quiet" onPress={onDone}>
-          Leave it
-        </Button>
-      </ButtonRow>
+      <FormFoot
+        doing={doing}
+        failure="Not counted"
+        does="This is what lies there"
+        isReady={isWhole}
+        onSave={save}
+        onLeave={onDone}
+      />
     </section>
   );
 }

@@ -3,8 +3,9 @@ import { arrivalOf, type OpenOrder } from "#readiness";
 import { closeOrder, mayWrite } from "#station";
 import { useState } from "react";
 import { useCarryOut, type StationView } from "../../device/index.ts";
-import { Button, ButtonRow, ErrorBox, Section, TextField, useDoing } from "../../parts/index.ts";
+import { Button, ButtonRow, Section, TextField, useDoing } from "../../parts/index.ts";
 import { Table, type Column } from "../../parts/table.tsx";
+import { FormFoot } from "./form-foot.tsx";
 import { ReceiveForm } from "./receive-form.tsx";
 
 interface OnOrderProps {
@@ -103,15 +104,14 @@ function CloseForm({ one: { part, order }, onDone }: { readonly one: OpenOrder; 
         value={reason}
         onChange={setReason}
       />
-      <ErrorBox error={doing.error} title="Not closed" />
-      <ButtonRow>
-        <Button isDisabled={reason.trim() === ""} isBusy={doing.isBusy} onPress={() => void save()}>
-          Wait for it no longer
-        </Button>
-        <Button kind="quiet" onPress={onDone}>
-          Leave it
-        </Button>
-      </ButtonRow>
+      <FormFoot
+        doing={doing}
+        failure="Not closed"
+        does="Wait for it no longer"
+        isReady={reason.trim() !== ""}
+        onSave={save}
+        onLeave={onDone}
+      />
     </section>
   );
 }

@@ -3,9 +3,10 @@ import { orderStock } from "#station";
 import { useState } from "react";
 import { uuidv7 } from "uuidv7";
 import { useCarryOut, useStation } from "../../device/index.ts";
-import { Button, ButtonRow, ErrorBox, TextField, useDoing } from "../../parts/index.ts";
+import { TextField, useDoing } from "../../parts/index.ts";
 import { DateField } from "../../parts/fields/date-field.tsx";
 import { NumberField } from "../../parts/fields/number-field.tsx";
+import { FormFoot } from "./form-foot.tsx";
 
 interface OrderFormProps {
   readonly line: Pick<OrderLine, "part" | "place" | "count">;
@@ -38,15 +39,14 @@ export function OrderForm({ line: { part, place, count: wanted }, onDone }: Orde
         hint="Leave empty to count on the lead time."
       />
       <TextField label="Order number or note, if any" value={note} onChange={setNote} />
-      <ErrorBox error={doing.error} title="Not noted" />
-      <ButtonRow>
-        <Button isDisabled={count === undefined} isBusy={doing.isBusy} onPress={() => void save()}>
-          Note the order
-        </Button>
-        <Button kind="quiet" onPress={onDone}>
-          Leave it
-        </Button>
-      </ButtonRow>
+      <FormFoot
+        doing={doing}
+        failure="Not noted"
+        does="Note the order"
+        isReady={count !== undefined}
+        onSave={save}
+        onLeave={onDone}
+      />
     </section>
   );
 }

@@ -2,9 +2,10 @@ import type { StockPart } from "#readiness";
 import { receiveStock } from "#station";
 import { useState } from "react";
 import { useCarryOut, useStation } from "../../device/index.ts";
-import { Button, ButtonRow, ErrorBox, TextField, useDoing } from "../../parts/index.ts";
+import { TextField, useDoing } from "../../parts/index.ts";
 import { DateField } from "../../parts/fields/date-field.tsx";
 import { NumberField } from "../../parts/fields/number-field.tsx";
+import { FormFoot } from "./form-foot.tsx";
 
 interface ReceiveFormProps {
   readonly part: StockPart;
@@ -39,15 +40,14 @@ export function ReceiveForm({ part, place, order, onDone }: ReceiveFormProps) {
         <summary>It came on another day</summary>
         <DateField label="Came on" value={otherDay} onChange={setOtherDay} mayBeMonth={false} isPrinted={false} />
       </details>
-      <ErrorBox error={doing.error} title="Not received" />
-      <ButtonRow>
-        <Button isDisabled={!isReady} isBusy={doing.isBusy} onPress={() => void save()}>
-          {otherDay === undefined ? "It came today" : "It came on that day"}
-        </Button>
-        <Button kind="quiet" onPress={onDone}>
-          Leave it
-        </Button>
-      </ButtonRow>
+      <FormFoot
+        doing={doing}
+        failure="Not received"
+        does={otherDay === undefined ? "It came today" : "It came on that day"}
+        isReady={isReady}
+        onSave={save}
+        onLeave={onDone}
+      />
     </section>
   );
 }

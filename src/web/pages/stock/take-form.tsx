@@ -2,9 +2,10 @@ import type { PartShelf, StockPart } from "#readiness";
 import { moveStock, scrapStock, takeStock, type Doing } from "#station";
 import { useState } from "react";
 import { useCarryOut, useStation } from "../../device/index.ts";
-import { Button, ButtonRow, ErrorBox, TextField, useDoing } from "../../parts/index.ts";
+import { TextField, useDoing } from "../../parts/index.ts";
 import { DateField } from "../../parts/fields/date-field.tsx";
 import { NumberField } from "../../parts/fields/number-field.tsx";
+import { FormFoot } from "./form-foot.tsx";
 import { PlacePick } from "./place-pick.tsx";
 
 type How = "use" | "move" | "scrap";
@@ -65,15 +66,14 @@ export function TakeForm({ how, part, shelf, onDone }: TakeFormProps) {
         <summary>It was on another day</summary>
         <DateField label="Done on" value={otherDay} onChange={setOtherDay} mayBeMonth={false} isPrinted={false} />
       </details>
-      <ErrorBox error={doing.error} title="Not written down" />
-      <ButtonRow>
-        <Button isDisabled={!isReady} isBusy={doing.isBusy} onPress={() => void save()}>
-          {WORDS[how].done}
-        </Button>
-        <Button kind="quiet" onPress={onDone}>
-          Leave it
-        </Button>
-      </ButtonRow>
+      <FormFoot
+        doing={doing}
+        failure="Not written down"
+        does={WORDS[how].done}
+        isReady={isReady}
+        onSave={save}
+        onLeave={onDone}
+      />
     </section>
   );
 }

@@ -1,0 +1,27 @@
+import { Button, ButtonRow, ErrorBox, type useDoing } from "../../parts/index.ts";
+
+/** How a form of the shelves ends: what went wrong, what it writes, and the way out without writing. */
+export function FormFoot(props: {
+  readonly doing: ReturnType<typeof useDoing>;
+  readonly failure: string;
+  /** What the button that writes says. */
+  readonly does: string;
+  readonly isReady: boolean;
+  readonly onSave: () => Promise<void>;
+  readonly onLeave: () => void;
+}) {
+  const { doing } = props;
+  return (
+    <>
+      <ErrorBox error={doing.error} title={props.failure} />
+      <ButtonRow>
+        <Button isDisabled={!props.isReady} isBusy={doing.isBusy} onPress={() => void props.onSave()}>
+          {props.does}
+        </Button>
+        <Button kind="quiet" onPress={props.onLeave}>
+          Leave it
+        </Button>
+      </ButtonRow>
+    </>
+  );
+}
