@@ -74,13 +74,13 @@ export function planYear(station: YearStation, means: PlanningMeans): YearPlan {
   if (faults.length > 0) throw new InputError(faults);
   const grid = gridOf(station);
   const plan = bestPlan(grid, means.solver, means.seconds * (1 - CURES_SHARE));
-  const { reading } = plan;
-  const because = reading.short + reading.late > 0 ? explain(station, grid, plan, means) : undefined;
+  const { merit } = plan;
+  const because = merit.short + merit.late > 0 ? explain(station, grid, plan, means) : undefined;
   return {
     openings: namedOpenings(station, grid, plan.openings),
-    short: reading.shortWeeks.map(({ place, ...rest }) => ({ place: station.places[place]!.id, ...rest })),
-    hours: reading.minutes.map((minutes) => minutes / 60),
-    wasted: reading.wasted,
+    short: merit.shortWeeks.map(({ place, ...rest }) => ({ place: station.places[place]!.id, ...rest })),
+    hours: merit.minutes.map((minutes) => minutes / 60),
+    wasted: merit.wasted,
     gap: gapOf(plan),
     naive: naiveFigures(grid),
     ...(because === undefined ? {} : { because }),
@@ -88,11 +88,11 @@ export function planYear(station: YearStation, means: PlanningMeans): YearPlan {
 }
 
 function explain(station: YearStation, grid: Grid, plan: BestPlan, { solver, seconds }: PlanningMeans): string {
-  const { reading, bound } = plan;
-  const places = [...new Set(reading.shortWeeks.map((one) => one.place))];
+  const { merit, bound } = plan;
+  const places = [...new Set(merit.shortWeeks.map((one) => one.place))];
   const trying = { solver, seconds: (seconds * CURES_SHARE) / MOST_CURES };
-  const cures = curesOf(station, places, reading, trying);
-  return becauseWords(station, grid, reading, { proved: reading.short <= bound.short, cures });
+  const cures = curesOf(station, places, merit, trying);
+  return becauseWords(station, grid, merit, { proved: merit.short <= bound.short, cures });
 }
 
 /** In order of weeks, then of kits as given. */
@@ -119,18 +119,18 @@ function hoursOf({ weeks }: Grid): number[] {
 }
 
 /** Strength, dates and openings are proved; level and waste are made as small as time allows. */
-function gapOf({ reading, bound }: BestPlan): number {
+function gapOf({ merit, bound }: BestPlan): number {
   const aims = ["short", "late", "openings"] as const;
-  const open = aims.find((aim) => reading[aim] > bound[aim]);
-  return open === undefined ? 0 : (reading[open] - bound[open]) / reading[open];
+  const open = aims.find((aim) => merit[aim] > bound[aim]);
+  return open === undefined ? 0 : (merit[open] - bound[open]) / merit[open];
 }
 
 function naiveFigures(grid: Grid): YearPlan["naive"] {
-  const reading = readPlan(grid, lastDayPlan(grid));
+  const merit = readPlan(grid, lastDayPlan(grid));
   return {
-    openings: reading.openings,
-    worstHours: reading.worst / 60,
-    shortWeeks: reading.shortWeeks.length,
-    wasted: reading.wasted,
+    openings: merit.openings,
+    worstHours: merit.worst / 60,
+    shortWeeks: merit.shortWeeks.length,
+    wasted: merit.wasted,
   };
 }

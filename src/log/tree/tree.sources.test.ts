@@ -43,8 +43,8 @@ describe("Merkle tree", () => {
     expect(bytesToHex(nodeHash(utf8ToBytes(left), utf8ToBytes(right)))).toBe(expected.node);
   });
 
-  type Place = { readonly index: number; readonly size: number };
-  test.each(rowsOf<Place, readonly string[]>("log-incl"))("$source: $id", ({ inputs: { index, size }, expected }) => {
+  type LeafCase = { readonly index: number; readonly size: number };
+  test.each(rowsOf<LeafCase, readonly string[]>("log-incl"))("$source: $id", ({ inputs: { index, size }, expected }) => {
     const path = treeOf(leaves).inclusion(index, size);
     expect(path.map(bytesToHex)).toEqual(expected);
     expect(isIncluded(index, leafHash(hexToBytes(leaves[index]!)), expected.map(hexToBytes), headOf(size))).toBe(true);

@@ -1,6 +1,6 @@
 import type { Grid } from "../station/grid.ts";
 import type { YearStation } from "../station/station.ts";
-import type { Reading } from "../worth/worth.ts";
+import type { PlanMerit } from "../worth/worth.ts";
 import type { Cure } from "./cures.ts";
 
 /** Kits named one by one at most. */
@@ -13,15 +13,15 @@ const MOST_NAMED = 8;
 export function becauseWords(
   station: YearStation,
   grid: Grid,
-  reading: Reading,
+  merit: PlanMerit,
   { proved, cures }: { readonly proved: boolean; readonly cures: readonly Cure[] },
 ): string {
   return [
     ...tooFewKits(station, grid),
     ...nobodyMay(station, grid),
-    ...lapsedWords(station, reading),
-    ...(reading.short > 0 ? [shortWords(reading, proved)] : []),
-    ...(cures.length > 0 ? cures.map((cure) => cureWords(cure, reading)) : [nothingHelps(station)]),
+    ...lapsedWords(station, merit),
+    ...(merit.short > 0 ? [shortWords(merit, proved)] : []),
+    ...(cures.length > 0 ? cures.map((cure) => cureWords(cure, merit)) : [nothingHelps(station)]),
   ].join(" ");
 }
 
@@ -39,7 +39,7 @@ function nobodyMay({ kits }: YearStation, { crews, kits: numbered }: Grid): stri
     .map(({ id, needs = [] }) => `Nobody has all that ${id} needs: ${needs.join(", ")}.`);
 }
 
-function lapsedWords({ kits }: YearStation, { lateWeeks }: Reading): string[] {
+function lapsedWords({ kits }: YearStation, { lateWeeks }: PlanMerit): string[] {
   const clocks = kits.flatMap((kit, index) =>
     kit.clocks.flatMap((clock, at) => {
       const weeks = lateWeeks.filter((one) => one.kit === index && one.clock === at).map((one) => one.week);
@@ -63,15 +63,15 @@ function weekWords(weeks: readonly number[]): string {
   return `${weeks.length > 1 ? "weeks" : "week"} ${text}`;
 }
 
-function shortWords({ short }: Reading, proved: boolean): string {
+function shortWords({ short }: PlanMerit, proved: boolean): string {
   const sum = `Ready kits lacking, summed over places and weeks: ${short}`;
   return proved ? `${sum}; no plan has fewer.` : `${sum}; a plan with fewer may exist.`;
 }
 
-function cureWords({ words, short, late }: Cure, reading: Reading): string {
+function cureWords({ words, short, late }: Cure, merit: PlanMerit): string {
   if (short === 0 && late === 0) return `With ${words} nothing falls short and nothing lapses.`;
-  if (short < reading.short) return `With ${words} ${short} instead of ${reading.short}.`;
-  return `With ${words} clocks have lapsed in ${late} weeks, all told, instead of ${reading.late}.`;
+  if (short < merit.short) return `With ${words} ${short} instead of ${merit.short}.`;
+  return `With ${words} clocks have lapsed in ${late} weeks, all told, instead of ${merit.late}.`;
 }
 
 function nothingHelps({ parts = [] }: YearStation): string {

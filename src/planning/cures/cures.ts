@@ -41,7 +41,7 @@ export function curesOf(
 ): readonly Cure[] {
   const tried = [...moreKits(station, places), ...moreHours(station), ...earlierParts(station)];
   const cures = tried.map(({ words, station: changed }) => {
-    const { short, late } = bestPlan(gridOf(changed), trying.solver, trying.seconds).reading;
+    const { short, late } = bestPlan(gridOf(changed), trying.solver, trying.seconds).merit;
     return { words, short, late };
   });
   const helpful = cures.filter(

@@ -24,13 +24,13 @@ export interface BestPlan extends Known {
  */
 export function bestPlan(grid: Grid, solver: LinearSolver | undefined, seconds: number): BestPlan {
   const quick = quickPlan(grid);
-  let known: Known = { openings: quick.openings, reading: readPlan(grid, quick.openings) };
+  let known: Known = { openings: quick.openings, merit: readPlan(grid, quick.openings) };
   const own = ownBound(grid);
   const bound: Record<Aim, number> = { short: own.short, late: 0, openings: 0, worst: 0, wasted: 0 };
   let left = seconds;
   for (const aim of AIMS) {
     bound[aim] = boundOf(grid, aim, known, own);
-    if (known.reading[aim] <= bound[aim] + 1e-6) continue;
+    if (known.merit[aim] <= bound[aim] + 1e-6) continue;
     const found = solver && left > LEAST_SECONDS ? improve(grid, solver, known, aim, left * SHARE[aim]) : undefined;
     if (!found) continue;
     left -= found.seconds;
@@ -41,15 +41,15 @@ export function bestPlan(grid: Grid, solver: LinearSolver | undefined, seconds: 
 }
 
 /** Our own bound where it holds: on later aims only where the plan reaches it in the earlier ones. */
-function boundOf(grid: Grid, aim: Aim, { reading }: Known, own: Bound): number {
+function boundOf(grid: Grid, aim: Aim, { merit }: Known, own: Bound): number {
   if (aim === "short") return own.short;
   if (aim === "late") return own.late;
-  if (aim === "openings") return reading.late <= own.late ? own.openings : 0;
-  return aim === "worst" && isSeldom(reading, own) ? worstBound(grid, own) : 0;
+  if (aim === "openings") return merit.late <= own.late ? own.openings : 0;
+  return aim === "worst" && isSeldom(merit, own) ? worstBound(grid, own) : 0;
 }
 
 /** Then each kit is opened exactly as often as it must be. */
-function isSeldom({ late, openings }: Known["reading"], own: Bound): boolean {
+function isSeldom({ late, openings }: Known["merit"], own: Bound): boolean {
   return late <= own.late && openings <= own.openings;
 }
 
@@ -73,11 +73,11 @@ function improve(grid: Grid, solver: LinearSolver, known: Known, aim: Aim, secon
   const step = stepOf(grid, aim);
   const solved = solver.solve(made.model, { seconds, gap: step * 0.999, start: made.start });
   const bound = Math.ceil(solved.bound / step - 1e-6) * step;
-  if (!solved.values) return { known, bound: Math.min(bound, known.reading[aim]), seconds: solved.seconds };
+  if (!solved.values) return { known, bound: Math.min(bound, known.merit[aim]), seconds: solved.seconds };
   const openings = leastWaste(grid, made.openings(solved.values));
-  const reading = readPlan(grid, openings);
-  const better = compareWorth(reading, known.reading) < 0 ? { openings, reading } : known;
-  return { known: better, bound: Math.min(bound, better.reading[aim]), seconds: solved.seconds };
+  const merit = readPlan(grid, openings);
+  const better = compareWorth(merit, known.merit) < 0 ? { openings, merit } : known;
+  return { known: better, bound: Math.min(bound, better.merit[aim]), seconds: solved.seconds };
 }
 
 /** The least by which two plans can differ in an aim. */

@@ -1,5 +1,5 @@
 import { lengthens, type Grid, type GridKit, type Opening } from "../station/grid.ts";
-import type { Reading } from "../worth/worth.ts";
+import type { PlanMerit } from "../worth/worth.ts";
 import { crewUnions } from "./crew-unions.ts";
 import type { LinearModel, Terms } from "./linear-solver.ts";
 import { ModelRows } from "./model-rows.ts";
@@ -11,7 +11,7 @@ export type Aim = "short" | "late" | "openings" | "worst" | "wasted";
 /** A plan known to be legal, from which the solver starts. */
 export interface Known {
   readonly openings: readonly Opening[];
-  readonly reading: Reading;
+  readonly merit: PlanMerit;
 }
 
 /** A model of the year that seeks one aim while the aims before it stay where they are. */
@@ -44,7 +44,7 @@ export function yearModel(grid: Grid, known: Known, aim: Aim): YearModel | undef
   const unions = crewUnions(grid);
   if (!unions) return undefined;
   const rows = new ModelRows();
-  const isSoft = known.reading.short + known.reading.late > 0;
+  const isSoft = known.merit.short + known.merit.late > 0;
   const kits = grid.kits.map((_, kit) =>
     kitColumns({ grid, known, rows, isSoft, isWasteSought: aim === "wasted" }, kit),
   );
@@ -63,7 +63,7 @@ export function yearModel(grid: Grid, known: Known, aim: Aim): YearModel | undef
       ),
   };
   const sought = aims[aim]();
-  for (const earlier of ORDER.slice(0, ORDER.indexOf(aim))) rows.atMost(known.reading[earlier], aims[earlier]());
+  for (const earlier of ORDER.slice(0, ORDER.indexOf(aim))) rows.atMost(known.merit[earlier], aims[earlier]());
   return { model: rows.model(sought), start: rows.start, openings: (values) => openingsOf(grid, kits, values) };
 }
 
@@ -151,7 +151,7 @@ function coverRows(
     const able = weeksOf(grid)
       .slice(first, week + 1)
       .filter((one) => lengthens(own, one));
-    const isLate = known.reading.lateWeeks.some((one) => one.kit === kit && one.clock === clock && one.week === week);
+    const isLate = known.merit.lateWeeks.some((one) => one.kit === kit && one.clock === clock && one.week === week);
     const late = isSoft ? rows.column(isLate ? 1 : 0, 1, false) : undefined;
     const terms = able.map((one) => [renewed[one]!, 1] as const);
     rows.atLeast(1, late === undefined ? terms : [...terms, [late, 1]]);
@@ -161,13 +161,13 @@ function coverRows(
 
 /** At every place and week, kits not ready are no more than can be spared, or it falls short. @returns kits short */
 function strengthRows(grid: Grid, known: Known, rows: ModelRows, kits: readonly KitColumns[]): Terms {
-  const isSoft = known.reading.short + known.reading.late > 0;
+  const isSoft = known.merit.short + known.merit.late > 0;
   return grid.strength.flatMap((strength, place) => {
     const here = grid.kits.flatMap((kit, index) => (kit.place === place ? [index] : []));
     if (strength === 0) return [];
     return weeksOf(grid).flatMap((week) => {
       const out = here.flatMap((index) => notReady(grid, rows, kits[index]!, index, week, isSoft));
-      const by = known.reading.shortWeeks.find((one) => one.place === place && one.week === week)?.by ?? 0;
+      const by = known.merit.shortWeeks.find((one) => one.place === place && one.week === week)?.by ?? 0;
       const short = isSoft ? [[rows.column(by, strength, false), -1] as const] : [];
       rows.atMost(here.length - strength, [...out, ...short]);
       return short.map(([column]) => [column, 1] as const);
@@ -240,7 +240,7 @@ function partsRows(grid: Grid, rows: ModelRows, kits: readonly KitColumns[]): vo
 
 /** No week holds more work than the worst. @returns the worst [min] */
 function levelRows(grid: Grid, known: Known, rows: ModelRows, kits: readonly KitColumns[]): Terms {
-  const worst = rows.column(known.reading.worst, Number.POSITIVE_INFINITY, false);
+  const worst = rows.column(known.merit.worst, Number.POSITIVE_INFINITY, false);
   for (const week of weeksOf(grid)) {
     rows.atMost(0, [...kits.map((kit, at) => [kit.opened[week]!, grid.kits[at]!.minutes] as const), [worst, -1]]);
   }

@@ -29,7 +29,7 @@ export interface ShortWeek {
 }
 
 /** A plan read week by week. */
-export interface Reading extends Worth {
+export interface PlanMerit extends Worth {
   readonly shortWeeks: readonly ShortWeek[];
   readonly lateWeeks: readonly LateWeek[];
   /** By week [min]. */
@@ -37,7 +37,7 @@ export interface Reading extends Worth {
 }
 
 /** Reads what a plan comes to; says nothing of whether hours and parts allow it. */
-export function readPlan(grid: Grid, openings: readonly Opening[]): Reading {
+export function readPlan(grid: Grid, openings: readonly Opening[]): PlanMerit {
   const lives = grid.kits.map((kit, index) =>
     readKit(
       kit,

@@ -182,7 +182,7 @@ function over(one: Reach, other: Reach): Reach {
   return [Math.min(one[0], other[0]), Math.max(one[1], other[1])];
 }
 
-interface Place {
+interface SpotInBoat {
   readonly x?: number | undefined;
   readonly y?: number | undefined;
   readonly z?: number | undefined;
@@ -231,7 +231,7 @@ function tooLarge(vessel: Vessel, opening: Opening, field: string): readonly Fau
 }
 
 /** QU-155: a strainer outside the space it draws from. */
-export function wrongStrainers(vessel: Vessel, pumps: readonly (PlacedPump & Place)[]): readonly Fault[] {
+export function wrongStrainers(vessel: Vessel, pumps: readonly (PlacedPump & SpotInBoat)[]): readonly Fault[] {
   return pumps.flatMap((one, i) => {
     const place = { x: one.x, y: one.y, z: one.suctionHeight };
     return wrongPlace("QU-155", place, boxOf(vessel, one.compartment), `pumps[${i}]`, "suctionHeight");
@@ -244,7 +244,7 @@ const WAYS = [
   ["z", "Count the height from the keel, not from the floor or the waterline."],
 ] as const;
 
-function wrongPlace(code: string, place: Place, box: Box, field: string, height: string): readonly Fault[] {
+function wrongPlace(code: string, place: SpotInBoat, box: Box, field: string, height: string): readonly Fault[] {
   return WAYS.flatMap(([way, remedy]) => {
     const value = place[way];
     const [low, high] = box[way];

@@ -1,4 +1,4 @@
-import type { Reading, Recurrences } from "#reliability";
+import type { Observation, Recurrences } from "#reliability";
 import { z } from "zod";
 import { quantity } from "../quantity-field.ts";
 import { levelIn } from "./fields.ts";
@@ -61,7 +61,7 @@ export const trendIn = z
 
 export type TrendInput = z.output<typeof trendIn>;
 
-function checkSeries(series: readonly Reading[], context: z.RefinementCtx): void {
+function checkSeries(series: readonly Observation[], context: z.RefinementCtx): void {
   for (const [i, reading] of series.entries())
     if (i > 0 && reading.at <= series[i - 1]!.at) {
       refuse(context, ["series", i, "at"], { ...IN_ORDER, got: reading.at });

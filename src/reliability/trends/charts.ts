@@ -1,7 +1,7 @@
 import type { Sides } from "./run-length.ts";
 
 /** One value of a series and when it was seen; times in order. */
-export interface Reading {
+export interface Observation {
   readonly at: number;
   readonly value: number;
 }
@@ -38,7 +38,7 @@ export interface Chart<Point> {
  * @returns both sums after every reading, and where the first signal is
  * @source NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.3
  */
-export function cusum(series: readonly Reading[], target: number, k: number, h: number, sides: Sides) {
+export function cusum(series: readonly Observation[], target: number, k: number, h: number, sides: Sides) {
   let [up, down] = [0, 0];
   const path = series.map(({ at, value }): CusumPoint => {
     up = sides === "down" ? 0 : Math.max(0, up + value - target - k);
@@ -63,7 +63,7 @@ export function cusum(series: readonly Reading[], target: number, k: number, h: 
  * @source NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.4
  */
 export function ewma(
-  series: readonly Reading[],
+  series: readonly Observation[],
   target: number,
   sigma: number,
   weight: number,

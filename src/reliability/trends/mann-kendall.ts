@@ -1,5 +1,5 @@
 import { normalChance, normalQuantile } from "#numerics";
-import type { Reading } from "./charts.ts";
+import type { Observation } from "./charts.ts";
 
 export interface SlowDrift {
   readonly s: number;
@@ -24,7 +24,7 @@ export interface SlowDrift {
  * @returns the test and the slope with its limits
  * @source Mann, Econometrica 13 (1945); Kendall 1975; Sen, JASA 63 (1968) 1379-1389; Gilbert 1987 (FROM MEMORY)
  */
-export function mannKendall(series: readonly Reading[], level: number): SlowDrift {
+export function mannKendall(series: readonly Observation[], level: number): SlowDrift {
   const pairs = series.flatMap((one, i) => series.slice(i + 1).map((other) => [one, other] as const));
   const s = pairs.reduce((sum, [one, other]) => sum + Math.sign(other.value - one.value), 0);
   const variance = varianceOf(series.map(({ value }) => value));

@@ -28,19 +28,19 @@ export interface DeliveryFrame {
   readonly bottom: number;
 }
 
-interface Place {
+interface ScreenPoint {
   readonly x: number;
   readonly y: number;
 }
 
 /** Everything at its place [px]. */
 export interface DeliveryPlaces {
-  readonly pump: readonly Place[];
-  readonly rig: readonly Place[];
+  readonly pump: readonly ScreenPoint[];
+  readonly rig: readonly ScreenPoint[];
   /** Where the pump works; absent where nothing comes. */
-  readonly point?: Place;
+  readonly point?: ScreenPoint;
   /** Other meetings of the curves: an unstable one, or the one the suction does not let it reach. */
-  readonly others: readonly (Place & { readonly why: "unstable" | "not-fed" })[];
+  readonly others: readonly (ScreenPoint & { readonly why: "unstable" | "not-fed" })[];
   readonly band?: { readonly from: number; readonly to: number };
   /** Flow beyond which the suction feeds nothing. */
   readonly limit?: number;
@@ -65,7 +65,10 @@ export function placeDelivery(
 ): DeliveryPlaces {
   const across = scaleLinear([0, units.flow.of(drawn.points.at(-1)!.flow)], [frame.left, frame.right]);
   const up = scaleLinear([0, units.head.of(topHead(drawn))], [frame.bottom, frame.top]);
-  const at = (flow: number, head: number): Place => ({ x: across(units.flow.of(flow)), y: up(units.head.of(head)) });
+  const at = (flow: number, head: number): ScreenPoint => ({
+    x: across(units.flow.of(flow)),
+    y: up(units.head.of(head)),
+  });
   const edge = (flow: number): number => Math.min(frame.right, across(units.flow.of(flow)));
   return {
     pump: drawn.points.map(({ flow, pumpHead }) => at(flow, pumpHead)),

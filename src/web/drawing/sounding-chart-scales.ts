@@ -30,18 +30,18 @@ export interface SoundingFrame {
   readonly bottom: number;
 }
 
-interface Place {
+interface ScreenPoint {
   readonly x: number;
   readonly y: number;
 }
 
 /** Everything at its place [px]. */
 export interface SoundingPlaces {
-  readonly readings: readonly Place[];
-  readonly median: readonly Place[];
+  readonly readings: readonly ScreenPoint[];
+  readonly median: readonly ScreenPoint[];
   /** Nine in ten, and one in two. */
-  readonly wide: readonly (Place & { readonly top: number })[];
-  readonly narrow: readonly (Place & { readonly top: number })[];
+  readonly wide: readonly (ScreenPoint & { readonly top: number })[];
+  readonly narrow: readonly (ScreenPoint & { readonly top: number })[];
   readonly runs: readonly { readonly from: number; readonly to: number }[];
   readonly now?: number;
   readonly across: readonly Tick[];
@@ -69,7 +69,7 @@ export function placeSoundings(
   const [first, last] = spanOf(drawn);
   const across = scaleLinear([first, last], [frame.left, frame.right]);
   const up = scaleLinear([0, unit.of(highestOf(drawn))], [frame.bottom, frame.top]).nice(4);
-  const at = (when: number, level: number): Place => ({ x: across(when), y: up(unit.of(Math.max(0, level))) });
+  const at = (when: number, level: number): ScreenPoint => ({ x: across(when), y: up(unit.of(Math.max(0, level))) });
   const band = (low: "p05" | "p25", high: "p75" | "p95") =>
     drawn.fan.map((point) => ({ ...at(point.at, point[low]), top: up(unit.of(point[high])) }));
   const format = up.tickFormat(4);

@@ -71,9 +71,9 @@ function Chart({ label, points, today, todayWords, width }: StartCurveProps & { 
   );
 }
 
-type Place = (point: CurvePoint) => number;
+type Across = (point: CurvePoint) => number;
 
-function bandOf(points: readonly CurvePoint[], x: Place, y: (chance: number) => number): string {
+function bandOf(points: readonly CurvePoint[], x: Across, y: (chance: number) => number): string {
   const draw = area<CurvePoint>()
     .x(x)
     .y0(({ working }) => y(working.p05))
@@ -81,7 +81,7 @@ function bandOf(points: readonly CurvePoint[], x: Place, y: (chance: number) => 
   return draw([...points]) ?? "";
 }
 
-function lineOf(points: readonly CurvePoint[], x: Place, y: (chance: number) => number): string {
+function lineOf(points: readonly CurvePoint[], x: Across, y: (chance: number) => number): string {
   const draw = line<CurvePoint>()
     .x(x)
     .y(({ working }) => y(working.p50));

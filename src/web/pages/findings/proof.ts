@@ -13,10 +13,10 @@ export function repeat(proof: Proof, check: Check, answer: Answer, value: Value 
 }
 
 /** How far a proof has come: `right` only where every check has been seen right. */
-export type Verdict = "incomplete" | "right" | "not-right";
+export type ProofOutcome = "incomplete" | "right" | "not-right";
 
 /** What the repeated checks say together. */
-export function judgeProof(checks: readonly Check[], proof: Proof): Verdict {
+export function judgeProof(checks: readonly Check[], proof: Proof): ProofOutcome {
   const answers = checks.map((check) => proof[check.id]?.answer);
   if (answers.length === 0 || answers.includes(undefined)) return "incomplete";
   return answers.every((answer) => answer === "seen") ? "right" : "not-right";

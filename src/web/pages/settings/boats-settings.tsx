@@ -70,7 +70,7 @@ function figureIn(si: number, dimension: "speed" | "time", unit: string): string
 }
 
 /** Figures as they stand in their boxes, with what they were read as. */
-interface Draft {
+interface BoatForm {
   readonly name: string;
   readonly place: string | undefined;
   readonly speed: Typed;
@@ -89,7 +89,7 @@ function typed(si: number | undefined, dimension: "speed" | "time", unit: string
   return { text: si === undefined ? "" : figureIn(si, dimension, unit), si };
 }
 
-function draftOf(boat: RescueBoat | undefined): Draft {
+function draftOf(boat: RescueBoat | undefined): BoatForm {
   return {
     name: boat?.name ?? "",
     place: boat?.place,
@@ -102,7 +102,7 @@ function draftOf(boat: RescueBoat | undefined): Draft {
 }
 
 /** The boat as she would be written; undefined while anything is missing. */
-function settingOf({ name, place, speed, launch, setUp, carries, mains }: Draft): BoatSetting | undefined {
+function settingOf({ name, place, speed, launch, setUp, carries, mains }: BoatForm): BoatSetting | undefined {
   if (name.trim() === "" || place === undefined || carries === undefined || mains === undefined) return undefined;
   if (speed.si === undefined || launch.si === undefined || setUp.si === undefined) return undefined;
   const times = { speed: speed.si, launch: launch.si, setUp: setUp.si };
@@ -136,8 +136,8 @@ function BoatForm({ boat, onDone }: { readonly boat?: RescueBoat; readonly onDon
 }
 
 interface FieldsProps {
-  readonly draft: Draft;
-  readonly onChange: (part: Partial<Draft>) => void;
+  readonly draft: BoatForm;
+  readonly onChange: (part: Partial<BoatForm>) => void;
 }
 
 function BoatFields({ draft, onChange }: FieldsProps) {

@@ -29,7 +29,7 @@ export default function PartSettingPage() {
   );
 }
 
-interface Draft {
+interface PartForm {
   readonly number: string;
   readonly name: string;
   readonly unit: string;
@@ -43,7 +43,7 @@ interface Draft {
   readonly items: PartSetting["items"];
 }
 
-function draftOf(part: StockPart | undefined, name: string, view: StationView): Draft {
+function draftOf(part: StockPart | undefined, name: string, view: StationView): PartForm {
   if (!part) return { ...EMPTY, name, items: name === "" ? [] : itemsNamed(view, name) };
   const keeps = part.printed ? "printed" : part.shelfLife === undefined ? "long" : "life";
   return {
@@ -59,7 +59,7 @@ function draftOf(part: StockPart | undefined, name: string, view: StationView): 
   };
 }
 
-const EMPTY: Draft = {
+const EMPTY: PartForm = {
   number: "",
   name: "",
   unit: "piece",
@@ -81,7 +81,7 @@ function itemsNamed({ patterns }: StationView, name: string): PartSetting["items
   return [...new Map(all.map((one) => [`${one.pattern}/${one.item}`, one])).values()];
 }
 
-function settingOf(draft: Draft): PartSetting | undefined {
+function settingOf(draft: PartForm): PartSetting | undefined {
   const { number, name, unit, keeps, cost, keep, items } = draft;
   if ([number, name, unit].some((text) => text.trim() === "") || keeps === undefined) return undefined;
   if (!isSpan(draft.leadTime) || (keeps === "life" && (draft.shelfLife.trim() === "" || !isSpan(draft.shelfLife))))
@@ -143,8 +143,8 @@ function PartForm({ part, view, name }: PartFormProps) {
 }
 
 interface FieldsProps {
-  readonly draft: Draft;
-  readonly onChange: (change: Partial<Draft>) => void;
+  readonly draft: PartForm;
+  readonly onChange: (change: Partial<PartForm>) => void;
   readonly view: StationView;
 }
 
