@@ -66,7 +66,7 @@ describe("a sounding that is due", () => {
     await call.waitFor();
     await hand.tap("Sound now");
     await hand.sound(63);
-    await page.getByRole("list", { name: "Due next" }).getByRole("timer").first().waitFor({ timeout: 60_000 });
+    await page.getByRole("list", { name: "Due next" }).getByRole("timer").first().waitFor();
     await clock.pass(page, 400);
     await call.waitFor();
     await hand.tap("In a minute");
@@ -83,7 +83,7 @@ test("at night a call gives no more light than the sheet it calls over, and stil
   const { page, hand, clock } = phone;
   await phone.openSheet(opened(3), sounded(2, 60), sounded(0.5, 62));
   await phone.night();
-  await page.getByRole("timer").first().waitFor({ timeout: 60_000 });
+  await page.getByRole("timer").first().waitFor();
   const lamp = await browser.newPage();
   const sheet = await brightest(page, lamp, 1);
   await clock.pass(page, 400);

@@ -77,7 +77,7 @@ test("a sounding that another device has made impossible meanwhile is left out, 
   await allSent(desk);
   await context.setOffline(false);
   const leftOut = page.getByRole("region", { name: /Left out of what is computed/ });
-  await leftOut.getByText(/sounding of 250\scm at \d\d:\d\d cannot be/).waitFor({ timeout: 60_000 });
+  await leftOut.getByText(/sounding of 250\scm at \d\d:\d\d cannot be/).waitFor();
   expect(await hand.verdictFrom(4)).not.toMatch(/COMPUT|CHECK/);
   await hand.tap(/^Take back 250/);
   await leftOut.waitFor({ state: "detached" });
@@ -120,7 +120,7 @@ test("afterwards, without a network: back with salt and no strainer, flushed in 
   await page
     .getByRole("cell", { name: /in 100|sound again/ })
     .first()
-    .waitFor({ timeout: 60_000 });
+    .waitFor();
   await page.goBack();
   await page.getByRole("link", { name: `Take ${kit} back` }).click();
   await takeBackWithout(hand, "Strainer with cage, weight and line");

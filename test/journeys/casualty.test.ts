@@ -100,7 +100,7 @@ describe("soundings", () => {
     const { page, hand, clock } = await withSheet(...FALLING);
     await hand.verdictFrom(7);
     await clock.pass(page, 34 * 60);
-    await page.locator(".verdict", { hasText: /NOT KNOWN/ }).waitFor({ timeout: 60_000 });
+    await page.locator(".verdict", { hasText: /NOT KNOWN/ }).waitFor();
     expect(await hand.verdict()).toMatch(/^NOT KNOWN\n+last sounding 3\d\smin ago\. Sound now/);
     await page.getByText("Nothing is forecast").waitFor();
     expect(await page.getByRole("img", { name: /forecast for an hour/ }).count()).toBe(0);
@@ -154,7 +154,7 @@ describe("what people see", () => {
     await card.getByRole("button", { name: "List does not come back" }).click();
     await card.getByRole("button", { name: "List does not come back", pressed: true }).waitFor();
     await hand.tap("Go back");
-    await page.getByRole("region", { name: "Gravest" }).getByText("Time to leave her").waitFor({ timeout: 60_000 });
+    await page.getByRole("region", { name: "Gravest" }).getByText("Time to leave her").waitFor();
   });
 
   test("list and deck edge are written down by a tap, and the sheet is clean by day and by night with warnings", async () => {
@@ -163,7 +163,7 @@ describe("what people see", () => {
     const edge = page.getByRole("group", { name: "Lowest deck edge" });
     await edge.getByRole("button", { name: "Awash" }).click();
     await hand.written("deck edge awash");
-    await page.getByRole("region", { name: "Gravest" }).getByText("DANGER").first().waitFor({ timeout: 60_000 });
+    await page.getByRole("region", { name: "Gravest" }).getByText("DANGER").first().waitFor();
     expect(await phone.faultsInBothPalettes()).toEqual([]);
   }, 240_000);
 

@@ -119,7 +119,7 @@ describe("a device whose clock fell back six years and was then set right", () =
     await addPlace(page, "East quay");
     await page.evaluate(() => localStorage.removeItem("test.clock-lost"));
     await station.restart();
-    await sendMark(page).getByText("1 line refused").waitFor({ timeout: 60_000 });
+    await sendMark(page).getByText("1 line refused").waitFor();
     await sendMark(page).click();
     await page.getByText("How far the clock was off when these were written is not known").waitFor();
     const hourAgo = new Date(Date.now() - 3_600_000);
@@ -159,8 +159,8 @@ describe("leaving a device", () => {
     await page.getByRole("button", { name: "Sign out and remove everything" }).click();
     await page.getByText("1 line and 0 photos on this device are not with the station").waitFor();
     const sure = page.getByRole("button", { name: "Sign out and remove", exact: true });
-    await Promise.all([page.waitForEvent("load", { timeout: 60_000 }), sure.click()]);
-    await page.getByRole("heading", { name: /^Sign in/ }).waitFor({ timeout: 30_000 });
+    await Promise.all([page.waitForEvent("load"), sure.click()]);
+    await page.getByRole("heading", { name: /^Sign in/ }).waitFor();
     const left = await page.evaluate(async () => {
       const request = indexedDB.open("drykeel");
       const database = await new Promise<IDBDatabase>((resolve) => {

@@ -27,7 +27,7 @@ class HastyHand extends TurnaroundHand {
 
   override async press(control: Locator): Promise<void> {
     await this.clock.look(this.page);
-    await control.click({ trial: true, timeout: 10_000 });
+    await control.click({ trial: true });
     const plan = { gap: GAPS[this.taps % GAPS.length]!, isElsewhere: this.taps % 2 === 1 };
     const told = await control.evaluate(tapTwice, plan);
     this.taps += 1;

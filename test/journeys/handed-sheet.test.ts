@@ -119,7 +119,7 @@ test("a sheet goes over by code, comes back by file with a line more, and the st
   await mara.page
     .getByText(/not proved/)
     .first()
-    .waitFor({ state: "detached", timeout: 60_000 });
+    .waitFor({ state: "detached" });
   for (const { page } of [jonas, mara]) expect(await levelsOn(page, id)).toEqual(["55\u00a0cm", "50\u00a0cm"]);
   const lines = (await exportedLines(jonas.page)).filter(({ subject }) => subject === `casualty:${id}`);
   expect(lines.map(({ kind }) => kind).toSorted()).toEqual(["casualty-opened", "sounding-taken", "sounding-taken"]);
@@ -143,7 +143,7 @@ test("a camera reads the codes off the other screen, by night too, and at night 
     await signIn(page, station, "Mara Tolliver");
     await page.context().setOffline(true);
     await page.goto(`${station.url}/casualty/read`);
-    await page.getByText("Nothing new in it").waitFor({ timeout: 120_000 });
+    await page.getByText("Nothing new in it").waitFor();
     await page.getByText("4 of its lines were here already").waitFor();
   } finally {
     await other.close();
@@ -174,7 +174,7 @@ test("two sheets opened apart for one boat are joined, and the list shows one, o
     await allSent(page);
   }
   await mara.page.goto(`${station.url}/casualty/${other}`);
-  await mara.page.getByText("One casualty, 2 sheets:").waitFor({ timeout: 60_000 });
+  await mara.page.getByText("One casualty, 2 sheets:").waitFor();
   await mara.page.goto(`${station.url}/casualty`);
   const open = mara.page.locator(".casualty-sheets").first().getByRole("link");
   await mara.page.getByRole("link", { name: /Sandpiper/ }).waitFor();

@@ -4,6 +4,7 @@ import { launchBrowser } from "./support/browser.ts";
 import { allSent, signIn } from "./support/people.ts";
 import { addAuthenticator, pinOf, storedText } from "./support/locked-device.ts";
 import { startStation, type RunningStation } from "./support/station.ts";
+import { PATIENCE_MS } from "./support/patience.ts";
 
 /** A device whose memory is locked by a PIN. One story, told in order. */
 
@@ -40,7 +41,7 @@ async function openWith(figures: string, on = page): Promise<void> {
 }
 
 /** Some 15,000 rows are written anew, on a machine that does much else. */
-const PATIENT = { timeout: 120_000 };
+const PATIENT = { timeout: PATIENCE_MS };
 
 const KNOWN = ["Ines Dunmore", "Jonas Wick", "North quay", "kit-enrolled", "step-answered"];
 

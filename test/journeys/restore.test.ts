@@ -103,7 +103,7 @@ describe("a backup put back under a running phone", () => {
     await desk.route("**/api/log/bring-back", (route) => route.abort());
     await putBack();
     const mark = phone.getByRole("link", { name: /\d+ lines not sent since/ });
-    await mark.waitFor({ timeout: 60_000 });
+    await mark.waitFor();
     expect(await phone.getByRole("link", { name: "All sent" }).count()).toBe(0);
     await mark.click();
     await phone.getByText(TITLE).waitFor();
@@ -117,7 +117,7 @@ describe("a backup put back under a running phone", () => {
   test("has the lines again, says so, and its log says from where", async () => {
     await phone.unroute("**/api/log/bring-back");
     await phone.getByRole("button", { name: "Try to send now" }).click();
-    await phone.getByText(/the station has every one of them again/).waitFor({ timeout: 60_000 });
+    await phone.getByText(/the station has every one of them again/).waitFor();
     await allSent(phone);
     expect(await findings()).toBe(before + 1);
     expect(await kindsOnStation()).toContain("lines-brought-back");
@@ -132,8 +132,8 @@ describe("a backup put back under a running phone", () => {
   test("leaves every device with the same lines, and each is told", async () => {
     await desk.unroute("**/api/log/bring-back");
     await desk.goto(`${station.url}/outbox`);
-    await desk.getByText(TITLE).waitFor({ timeout: 60_000 });
-    await desk.getByRole("heading", { name: "Brought back by devices" }).waitFor({ timeout: 60_000 });
+    await desk.getByText(TITLE).waitFor();
+    await desk.getByRole("heading", { name: "Brought back by devices" }).waitFor();
     await allSent(desk);
     await picture(desk, "desk-told");
     await desk.goto(`${station.url}/kit/${KIT}`);
@@ -147,8 +147,8 @@ describe("a backup put back under a running phone", () => {
     await signIn(other, station, "Mara Tolliver");
     await other.close();
     await phone.context().setOffline(false);
-    await phone.getByText(/the station has every one of them again/).waitFor({ timeout: 120_000 });
-    await phone.getByText(OTHER).waitFor({ timeout: 150_000 });
+    await phone.getByText(/the station has every one of them again/).waitFor();
+    await phone.getByText(OTHER).waitFor();
     await picture(phone, "phone-other-history");
     await phone.getByRole("button", { name: "They know: go on from here" }).click();
     await phone.getByText(OTHER).waitFor({ state: "detached" });

@@ -68,7 +68,7 @@ describe("the store", () => {
     }
     for (const page of [keeper, crew]) await page.context().setOffline(false);
     for (const page of [keeper, crew]) {
-      await page.getByText(/\u22121: 1 more taken than were written in, in piece/).waitFor({ timeout: 60_000 });
+      await page.getByText(/\u22121: 1 more taken than were written in, in piece/).waitFor();
       await allSent(page);
     }
     expect(

@@ -43,7 +43,7 @@ describe("two devices at one kit", () => {
   test("see each other's lines as they are written", async () => {
     await openKit(phone, station, KIT);
     await tablet.goto(`${station.url}/kit/${KIT}/turnaround`);
-    await tablet.getByRole("heading", { level: 1, name: /^Line 1 of/ }).waitFor({ timeout: 60_000 });
+    await tablet.getByRole("heading", { level: 1, name: /^Line 1 of/ }).waitFor();
 
     await answerRight(phone);
     await answeredLines(tablet, 1);
@@ -65,7 +65,7 @@ describe("two devices at one kit", () => {
 
     await station.restart();
     for (const page of [phone, tablet]) {
-      await page.getByText("The same line was answered differently on two devices.").waitFor({ timeout: 60_000 });
+      await page.getByText("The same line was answered differently on two devices.").waitFor();
       await page.getByText(`Line ${WATER_LINE}: Done as written`).waitFor();
       await page.getByText(`Line ${WATER_LINE}: Not possible: Weather or light does not allow it`).waitFor();
     }
@@ -80,7 +80,7 @@ describe("two devices at one kit", () => {
     await phone.getByLabel("Why: what did you look at?").fill("Looked over the side together: too dark to tell.");
     await phone.getByRole("button", { name: "Settle it" }).click();
     for (const page of [phone, tablet]) {
-      await page.getByText("Two devices differ").waitFor({ state: "detached", timeout: 60_000 });
+      await page.getByText("Two devices differ").waitFor({ state: "detached" });
       await goToLine(page, WATER_LINE);
       await page.locator(".answered-words").getByText("Not possible: Weather or light does not allow it").waitFor();
     }

@@ -79,9 +79,9 @@ describe("the year", () => {
     await page.getByRole("link", { name: "The year planned" }).click();
     await page.getByText("No plan is accepted yet").waitFor();
     await page.getByRole("button", { name: "Plan the year" }).click();
-    await page.getByRole("heading", { name: "Compared" }).waitFor({ timeout: 90_000 });
+    await page.getByRole("heading", { name: "Compared" }).waitFor();
     await page.getByRole("button", { name: "Accept this plan" }).click();
-    await page.getByText("This plan stands accepted.").waitFor({ timeout: 60_000 });
+    await page.getByText("This plan stands accepted.").waitFor();
     await page.getByRole("heading", { name: "The accepted plan" }).waitFor();
     await allSent(page);
     expect((await kinds()).filter((kind) => kind === "openings-planned").length).toBeGreaterThan(8);
@@ -91,7 +91,7 @@ describe("the year", () => {
     const line = page.locator(".work-plan li").last();
     const before = await line.locator("strong").innerText();
     await line.getByRole("button", { name: /A week earlier/ }).click();
-    await page.getByText("(fixed)").first().waitFor({ timeout: 90_000 });
+    await page.getByText("(fixed)").first().waitFor();
     expect(await page.locator(".work-plan li").filter({ hasText: "(fixed)" }).locator("strong").innerText()).not.toBe(
       before,
     );
@@ -105,7 +105,7 @@ describe("the wall", () => {
     link = (await page.getByRole("link", { name: /wall#/ }).getAttribute("href"))!;
     const screen = await (await browser.newContext({ viewport: { width: 1440, height: 900 } })).newPage();
     await screen.goto(link);
-    await screen.getByText(/ready.* of 5 wanted/).waitFor({ timeout: 60_000 });
+    await screen.getByText(/ready.* of 5 wanted/).waitFor();
     await screen.getByRole("heading", { name: "Take in this order" }).waitFor();
     // Letters of 3.6 % of the width: capitals of 20 mm on a screen 80 cm wide.
     const size = await screen.locator(".wall").evaluate((one) => Number.parseFloat(getComputedStyle(one).fontSize));
@@ -124,7 +124,7 @@ describe("the wall", () => {
     await page.getByRole("button", { name: "Withdraw the link for Boathouse" }).waitFor({ state: "detached" });
     const screen = await (await browser.newContext()).newPage();
     await screen.goto(link);
-    await screen.getByText("This link opens nothing").waitFor({ timeout: 60_000 });
+    await screen.getByText("This link opens nothing").waitFor();
     await screen.context().close();
   });
 });

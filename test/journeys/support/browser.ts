@@ -3,23 +3,28 @@ import { existsSync, mkdirSync, mkdtempSync, renameSync, rmSync } from "node:fs"
 import { createRequire } from "node:module";
 import { join } from "node:path";
 import { chromium, type Browser } from "playwright-core";
+import { PATIENCE_MS } from "./patience.ts";
 
 const ROOT = join(import.meta.dirname, "..", "..", "..");
 const CACHE = join(ROOT, ".cache");
 
 /**
- * Starts the browser that comes from the registry; nothing has to be installed on the machine.
+ * Starts the browser that comes from the registry; nothing has to be installed on the machine. Every device of it waits
+ * as long as a machine with much other work may take.
  *
  * @param more - flags beside the usual ones, such as a film for a camera
  */
 export async function launchBrowser(more: readonly string[] = []): Promise<Browser> {
   const folder = unpackedBrowser();
   const executablePath = join(folder, "chromium");
-  return chromium.launch({
+  const browser = await chromium.launch({
     executablePath,
     env: browserEnvironment(folder, executablePath),
     args: [...FLAGS, ...more],
+    timeout: PATIENCE_MS,
   });
+  browser.on("context", (context) => context.setDefaultTimeout(PATIENCE_MS));
+  return browser;
 }
 
 /** Root needs no-sandbox; the rest keeps the browser from reaching for anything outside this machine. */

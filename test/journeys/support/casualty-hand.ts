@@ -1,8 +1,9 @@
 import type { Locator, Page } from "playwright-core";
 import type { AdjustableClock } from "./people.ts";
+import { PATIENCE_MS } from "./patience.ts";
 
-const CONTROL = { timeout: 20_000 } as const;
-const COMPUTED = { timeout: 60_000, state: "attached" } as const;
+const CONTROL = { timeout: PATIENCE_MS } as const;
+const COMPUTED = { timeout: PATIENCE_MS, state: "attached" } as const;
 
 /** Someone cold on a small boat, with one thumb: what they do on the sheet of a casualty. */
 export class CasualtyHand {

@@ -8,9 +8,6 @@ import type { RunningStation } from "./station.ts";
 /** How far behind the station each phone's clock starts [s]: so much may pass in one scene. */
 const BEHIND = 6 * 3600;
 
-/** For whatever a scene waits for, on a machine that may have other work [ms]. */
-const PATIENCE_MS = 60_000;
-
 /** Puts every phone away: one left lying computes on, and calls. */
 export async function putAway(browser: Browser): Promise<void> {
   await Promise.all(browser.contexts().map((context) => context.close()));
@@ -45,7 +42,6 @@ export class CasualtyPhone {
     [width, height]: readonly [number, number] = [390, 844],
   ): Promise<CasualtyPhone> {
     const context = await browser.newContext({ viewport: { width, height } });
-    context.setDefaultTimeout(PATIENCE_MS);
     const clock = await slowClock(context, BEHIND);
     const page = await context.newPage();
     await signIn(page, station, "Jonas Wick");
@@ -57,7 +53,7 @@ export class CasualtyPhone {
   async openSheet(...lines: readonly SeededLine[]): Promise<string> {
     const id = await seedCasualty(this.page, this.#station, lines);
     await this.page.goto(`${this.#station.url}/casualty/${id}`);
-    await this.page.locator(".sheet").waitFor({ timeout: 60_000 });
+    await this.page.locator(".sheet").waitFor();
     await this.context.setOffline(true);
     return id;
   }

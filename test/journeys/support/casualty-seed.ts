@@ -49,7 +49,7 @@ export async function seedCasualty(page: Page, station: RunningStation, lines: r
   const made = lines.map((line) => ({ ...line, id: uuidv7(), subject: `casualty:${id}` }));
   await send(page, made);
   await page.goto(`${station.url}/casualty`);
-  await page.locator(`a[href^="/casualty/${id}"]`).waitFor({ timeout: 60_000 });
+  await page.locator(`a[href^="/casualty/${id}"]`).waitFor();
   return id;
 }
 

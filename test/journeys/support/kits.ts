@@ -67,5 +67,5 @@ export async function answerRight(page: Page): Promise<void> {
 
 /** Waits until this device knows of so many lines answered, by whomever. */
 export async function answeredLines(page: Page, count: number): Promise<void> {
-  await page.getByRole("button", { name: new RegExp(`^All lines, ${count} of`) }).waitFor({ timeout: 60_000 });
+  await page.getByRole("button", { name: new RegExp(`^All lines, ${count} of`) }).waitFor();
 }

@@ -1,5 +1,6 @@
 import type { BrowserContext, Page } from "playwright-core";
 import type { RunningStation } from "./station.ts";
+import { PATIENCE_MS } from "./patience.ts";
 
 /** Signs in as one of the demo's people; done when the whole log and the app itself are on the device. */
 export async function signIn(page: Page, station: RunningStation, name: string): Promise<void> {
@@ -12,7 +13,7 @@ export async function signIn(page: Page, station: RunningStation, name: string):
 }
 
 /** Waits until everything written on the device is with the station; says what the mark says instead where it is not. */
-export async function allSent(page: Page, patience = 120_000): Promise<void> {
+export async function allSent(page: Page, patience = PATIENCE_MS): Promise<void> {
   const sent = page.getByRole("link", { name: "All sent" });
   await sent.waitFor({ timeout: patience }).catch(async (cause: unknown) => {
     throw new Error(`Not all sent: the mark says "${await page.locator("a.send-mark").first().innerText()}"`, {
@@ -23,7 +24,7 @@ export async function allSent(page: Page, patience = 120_000): Promise<void> {
 
 /** Waits until the board comes from the log itself: a new device shows the station's summary first. */
 async function holdsLog(page: Page): Promise<void> {
-  await page.getByText("This is the station's summary.").waitFor({ state: "detached", timeout: 120_000 });
+  await page.getByText("This is the station's summary.").waitFor({ state: "detached" });
 }
 
 /** Waits until the service worker serves this page, so that it opens without a network. */

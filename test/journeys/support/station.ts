@@ -4,9 +4,9 @@ import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { inject } from "vitest";
+import { PATIENCE_MS } from "./patience.ts";
 
 const ROOT = join(import.meta.dirname, "..", "..", "..");
-const START_LIMIT_MS = 150_000;
 
 /** A real server process on a port and a data folder of its own. */
 export interface RunningStation {
@@ -91,13 +91,13 @@ async function launch(
 }
 
 async function answering(url: string, child: ChildProcess, output: readonly string[]): Promise<void> {
-  const deadline = Date.now() + START_LIMIT_MS;
+  const deadline = Date.now() + PATIENCE_MS;
   while (Date.now() < deadline) {
     if (child.exitCode !== null) throw new Error(`The server ended with ${child.exitCode}:\n${output.join("")}`);
     if (await answers(url)) return;
     await new Promise((resolve) => setTimeout(resolve, 50));
   }
-  throw new Error(`No answer from ${url} within ${START_LIMIT_MS / 1000} s:\n${output.join("")}`);
+  throw new Error(`No answer from ${url} within ${PATIENCE_MS / 1000} s:\n${output.join("")}`);
 }
 
 async function answers(url: string): Promise<boolean> {

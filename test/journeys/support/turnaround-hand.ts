@@ -5,11 +5,12 @@ import { inUnit, type Dimension } from "#base";
 import type { Check, Pattern } from "#kit";
 import { readPatternFolders } from "#store/patterns";
 import type { AdjustableClock } from "./people.ts";
+import { PATIENCE_MS } from "./patience.ts";
 
 const { patterns } = readPatternFolders([join(import.meta.dirname, "..", "..", "..", "patterns")]);
 /** Longer than any wait or run of the shipped patterns [s]. */
 const LONGEST_WAIT = 6 * 60;
-const CONTROL = { timeout: 10_000 } as const;
+const CONTROL = { timeout: PATIENCE_MS } as const;
 
 /** A shipped pattern by id. */
 export function shippedPattern(id: string): Pattern {
@@ -72,9 +73,11 @@ export class TurnaroundHand {
   /** Taps what may go away by itself: a line that was just answered goes on, and what is fitted is fitted one by one. */
   private async pressIfThere(control: Locator): Promise<void> {
     await this.clock.look(this.page);
-    await control.click({ timeout: 2000 }).catch(async (cause: unknown) => {
-      if (await control.isVisible()) throw cause;
-    });
+    for (const end = Date.now() + PATIENCE_MS; await control.isVisible(); ) {
+      const missed = await control.click({ timeout: 2000 }).catch((cause: unknown) => cause);
+      if (missed === undefined) return;
+      if (Date.now() > end) throw missed;
+    }
   }
 
   /** Passes by a line that may be left out; true where this is one. */
