@@ -70,12 +70,14 @@ interface Rate {
   readonly out: number;
 }
 
+/** Dry, a pump takes what runs in and no more: else she would be dry and not dry in turns, without end. */
 function rateOf(lies: Lies, { holes, pumps }: Stage, flood: number): Rate {
   const surfaces = lieOf(lies, flood);
   let [into, out] = [0, 0];
   for (const hole of holes) into += inflowBy(hole, surfaces);
   for (const pump of pumps) out += takenBy(pump, surfaces);
-  return { in: flood <= 0 ? Math.max(0, into) : into, out: flood <= 0 ? 0 : out };
+  if (flood > 0) return { in: into, out };
+  return { in: Math.max(0, into), out: Math.max(0, Math.min(into, out)) };
 }
 
 /** Bogacki and Shampine's pair, Applied Mathematics Letters 2 (1989) 321. */

@@ -1,6 +1,7 @@
 // Told to leave or not, against how long she truly had.
 import { casualtyRow, shareRow, type Row } from "./rows.ts";
 import type { Moment, Watched } from "./watching.ts";
+import { isLosing } from "./words.ts";
 
 /** More than this left: a call to leave was false [s]. */
 const FALSE_LEFT = 30 * 60;
@@ -48,12 +49,24 @@ export function leavingRows(all: readonly Watched[]): readonly Row[] {
     shareRow(GROUP, "of answers with more than 4 h left, `be ready`", all, (m) =>
       m.truth.left === null ? m.sheet.leave === "be-ready" : undefined,
     ),
+    shareRow(GROUP, "the same, by what people saw", all, (m) => (m.truth.left === null ? isReady(m, true) : undefined)),
+    shareRow(GROUP, "the same, by figures, while she is losing", all, (m) =>
+      m.truth.left === null && isLosing(m) ? isReady(m, false) : undefined,
+    ),
+    shareRow(GROUP, "the same, by figures, while she is not", all, (m) =>
+      m.truth.left === null && !isLosing(m) ? isReady(m, false) : undefined,
+    ),
   ];
 }
 
 /** Told to leave now, by a figure. */
 function now({ sheet }: Moment): boolean {
   return sheet.leave === "now" && !sheet.leaveSeen;
+}
+
+/** Told to be ready, by what people saw or by figures alone. */
+function isReady({ sheet }: Moment, bySight: boolean): boolean {
+  return sheet.leave === "be-ready" && sheet.leaveSeen === bySight;
 }
 
 function hasLeft({ truth }: Moment, least: number): boolean {

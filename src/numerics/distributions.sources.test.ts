@@ -1,5 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { chiSquareTail, logGamma, normalChance, normalQuantile, weightedQuantiles } from "./distributions.ts";
+import {
+  chiSquareTail,
+  evenQuantiles,
+  logGamma,
+  normalChance,
+  normalQuantile,
+  weightedQuantiles,
+} from "./distributions.ts";
 
 describe("normal deviates against scipy.stats.norm 1.17.1", () => {
   it.each([
@@ -46,5 +53,17 @@ describe("weighted quantiles", () => {
   it("weigh values, and leave out those of no weight", () => {
     expect(weightedQuantiles([3, 1, 2, 99], [1, 1, 1, 0], [0, 0.5, 1])).toEqual([1, 2, 3]);
     expect(weightedQuantiles([0, 10], [3, 1], [0.5])[0]).toBeCloseTo(2.5, 12);
+  });
+
+  it("of even weights are those at (k + 1/2)/n with straight lines between: Hyndman and Fan 1996, definition 5", () => {
+    expect(evenQuantiles([40, 10, 30, 20], [0, 0.125, 0.25, 0.5, 0.8, 1])).toEqual([10, 10, 15, 25, 37, 40]);
+    expect(evenQuantiles([7], [0, 0.5, 1])).toEqual([7, 7, 7]);
+  });
+
+  it("of even weights are, to the last bit, those with weights of one", () => {
+    const values = Array.from({ length: 1024 }, (_, k) => Math.sin(12.9898 * k) * 43.7585);
+    const chances = [0, 1e-9, 0.05, 0.25, 0.5, 0.75, 0.95, 1 / 3, 1];
+    const ones = values.map(() => 1);
+    expect(evenQuantiles(values, chances)).toEqual(weightedQuantiles(values, ones, chances));
   });
 });

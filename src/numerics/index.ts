@@ -13,6 +13,7 @@ export {
   logGamma,
   normalChance,
   normalQuantile,
+  evenQuantiles,
   weightedQuantiles,
 } from "./distributions.ts";
 export {

@@ -11,7 +11,7 @@ import {
   SEEN_AT,
   STRENGTH,
 } from "./places.ts";
-import { stepLevel } from "./step-level.ts";
+import { roomForSteps, stepLevel } from "./step-level.ts";
 
 const AREA = 8;
 const SPACE = uprightSpace({ area: AREA, outside: 2, outsideDoubt: 0 });
@@ -27,9 +27,9 @@ function wayWith(given: Readonly<Record<number, number>>): Float64Array {
 }
 
 function levelAfter(way: Float64Array, from: number, seconds: number, pumped: number): number {
-  const rise = new Float64Array(2);
+  const room = roomForSteps();
   let level = from;
-  for (let t = 0; t < seconds; t += 60) level = stepLevel(SPACE, way, level, 60, pumped, rise);
+  for (let t = 0; t < seconds; t += 60) level = stepLevel(SPACE, way, level, 60, pumped, room);
   return level;
 }
 

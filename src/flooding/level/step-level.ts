@@ -1,5 +1,5 @@
 import { LINEAR_BELOW } from "../openings/opening.ts";
-import { areaAt, riseWith, sinkageWith, volumeAt, type SoundedSpace } from "../soundings/sounding-space.ts";
+import { riseWith, seaWith, shapeAt, volumeAt, type SoundedSpace } from "../soundings/sounding-space.ts";
 import {
   AREA_LEAN,
   AREA_SHARE,
@@ -13,15 +13,36 @@ import {
   type Casualty,
 } from "./places.ts";
 
-/** Writes the rate of rise at a level [m/s] and its slope [1/s]. */
-function riseAt(space: SoundedSpace, c: Casualty, h: number, pumped: number, out: Float64Array): void {
+/**
+ * What a step works on, kept in one row of numbers: handed over one by one each would be put on the heap, at a third of
+ * the cost of an answer. From where and how long it is taken; what is pumped, and the least it comes to; the level looked
+ * at; rate of rise and its slope there.
+ */
+const FROM = 0;
+const LENGTH = 1;
+const PUMPED = 2;
+const LOWEST = 3;
+const LOOKED_AT = 4;
+const RATE = 5;
+const SLOPE = 6;
+
+/** Room for one step after another. */
+export function roomForSteps(): Float64Array {
+  return new Float64Array(7);
+}
+
+/** Writes the rate of rise at the level looked at [m/s] and its slope [1/s]. */
+function riseAt(space: SoundedSpace, c: Casualty, room: Float64Array): void {
+  const h = room[LOOKED_AT]!;
+  const pumped = room[PUMPED]!;
   const isWay = c.length > STRAINER;
   const share = c[AREA_SHARE]!;
-  const plain = areaAt(space, h);
+  shapeAt(space, h, room, RATE);
+  const plain = room[RATE]!;
   const area = (isWay ? share * leanAt(c, AREA_LEAN, h) : share) * plain;
-  const water = (isWay ? share * leanAt(c, AREA_LEAN, h / 2) : share) * volumeAt(space, h);
-  const sinks = sinkageWith(space, water);
-  const sea = c[OUTSIDE]! + riseWith(space, water);
+  seaWith(space, (isWay ? share * leanAt(c, AREA_LEAN, h / 2) : share) * room[SLOPE]!, room, RATE);
+  const sinks = room[SLOPE]!;
+  const sea = c[OUTSIDE]! + room[RATE]!;
   const hole = c[HOLE]!;
   const head = (sea > hole ? sea : hole) - (h > hole ? h : hole);
   const size = head < 0 ? -head : head;
@@ -31,9 +52,13 @@ function riseAt(space: SoundedSpace, c: Casualty, h: number, pumped: number, out
   const inflow = isSmall ? (strength * head) / root : head < 0 ? -strength * root : strength * root;
   const lean = sinks * area - (h > hole ? 1 : 0);
   const taken = pumped === 0 ? 0 : pumped * c[DELIVERY]! * (isWay ? leanAt(c, DELIVERY_LEAN, h) : 1);
-  out[0] = (inflow - taken) / area;
-  out[1] = (strength / (isSmall ? root : 2 * root)) * (lean / area);
-  if (isWay) out[1]! -= (pumped * c[DELIVERY]! * c[DELIVERY_LEAN]! + out[0]! * c[AREA_LEAN]! * share * plain) / area;
+  const rate = (inflow - taken) / area;
+  const slope = (strength / (isSmall ? root : 2 * root)) * (lean / area);
+  room[RATE] = rate;
+  if (isWay) {
+    const eased = pumped * c[DELIVERY]! * c[DELIVERY_LEAN]!;
+    room[SLOPE] = slope - (eased + rate * c[AREA_LEAN]! * share * plain) / area;
+  } else room[SLOPE] = slope;
 }
 
 /** What an area or a delivery is at a level, over what it is where it was seen; never less than this. */
@@ -74,22 +99,44 @@ function thirdBySeries(x: number): number {
   return (1 + (x / 4) * (1 + (x / 5) * (1 + (x / 6) * (1 + x / 7)))) / 6;
 }
 
-/** One step on; `rise` is room to work in. A pump that is down to its strainer takes what comes in, and no more. */
+/**
+ * One step on, from a level, of a length [s], with so much pumped; in `room` of `roomForSteps`. A pump that is down to its
+ * strainer takes what comes in, and no more.
+ */
 export function stepLevel(
   space: SoundedSpace,
   c: Casualty,
   h: number,
   length: number,
   pumped: number,
-  rise: Float64Array,
+  room: Float64Array,
 ): number {
   if (h > GONE * topOf(space)) return h;
   const strainer = c.length > STRAINER && pumped > 0 ? c[STRAINER]! : 0;
-  if (strainer === 0) return stepFrom(space, c, h, length, { pumped, lowest: 0 }, rise);
-  if (h > strainer) return stepFrom(space, c, h, length, { pumped, lowest: strainer }, rise);
-  const bare = stepFrom(space, c, h, length, { pumped: 0, lowest: 0 }, rise);
+  room[FROM] = h;
+  room[LENGTH] = length;
+  room[PUMPED] = pumped;
+  room[LOWEST] = strainer;
+  if (strainer > 0 && h <= strainer) return stepFromStrainer(space, c, strainer, room);
+  stepOn(space, c, room);
+  return room[FROM]!;
+}
+
+/** From below the strainer: nothing is pumped until it is covered. */
+function stepFromStrainer(space: SoundedSpace, c: Casualty, strainer: number, room: Float64Array): number {
+  const length = room[LENGTH]!;
+  const pumped = room[PUMPED]!;
+  room[PUMPED] = 0;
+  room[LOWEST] = 0;
+  stepOn(space, c, room);
+  const bare = room[FROM]!;
   if (bare <= strainer) return bare;
-  return Math.max(strainer, stepFrom(space, c, strainer, length, { pumped, lowest: strainer }, rise));
+  room[FROM] = strainer;
+  room[LENGTH] = length;
+  room[PUMPED] = pumped;
+  room[LOWEST] = strainer;
+  stepOn(space, c, room);
+  return Math.max(strainer, room[FROM]!);
 }
 
 /** Water so much higher than the space is that of a boat long lost: how it rises from there is of no use to anybody. */
@@ -100,38 +147,37 @@ function topOf({ areas, step }: SoundedSpace): number {
   return areas.length > 2 ? step * (areas.length - 1) : Number.POSITIVE_INFINITY;
 }
 
-interface Drawn {
-  readonly pumped: number;
-  /** No lower than this [m]. */
-  readonly lowest: number;
-}
-
-function stepFrom(
-  space: SoundedSpace,
-  c: Casualty,
-  h: number,
-  length: number,
-  drawn: Drawn,
-  rise: Float64Array,
-): number {
-  const { pumped, lowest } = drawn;
-  riseAt(space, c, h, pumped, rise);
-  const rate = rise[0]!;
-  const slope = rise[1]!;
+/** The step that is laid out in `room`: where it came to is where the next would begin. */
+function stepOn(space: SoundedSpace, c: Casualty, room: Float64Array): void {
+  const h = room[FROM]!;
+  const length = room[LENGTH]!;
+  const lowest = room[LOWEST]!;
+  room[LOOKED_AT] = h;
+  riseAt(space, c, room);
+  const rate = room[RATE]!;
+  const slope = room[SLOPE]!;
   const reach = Math.min(slope * length, 20);
   const isShort = reach > -SERIES_REACH && reach < SERIES_REACH;
   const first = isShort ? firstBySeries(reach) : Math.expm1(reach) / reach;
-  const third = isShort ? thirdBySeries(reach) : ((first - 1) / reach - 0.5) / reach;
   const guess = h + length * first * rate;
-  if (guess <= lowest && rate <= 0) return lowest;
-  if (isTooFar(c, Math.abs(guess - h), length)) {
-    const half = stepFrom(space, c, h, length / 2, drawn, rise);
-    return stepFrom(space, c, half, length / 2, drawn, rise);
+  const move = Math.abs(guess - h);
+  if (guess <= lowest && rate <= 0) room[FROM] = lowest;
+  else if (isTooFar(c, move, length)) stepTwice(space, c, length / 2, room);
+  else if (c.length > STRAINER && move < STRAIGHT) room[FROM] = guess > lowest ? guess : lowest;
+  else {
+    room[LOOKED_AT] = guess;
+    riseAt(space, c, room);
+    const third = isShort ? thirdBySeries(reach) : ((first - 1) / reach - 0.5) / reach;
+    const next = guess + 2 * length * third * (room[RATE]! - rate - slope * (guess - h));
+    room[FROM] = next > lowest ? next : lowest;
   }
-  if (c.length > STRAINER && Math.abs(guess - h) < STRAIGHT) return guess > lowest ? guess : lowest;
-  riseAt(space, c, guess, pumped, rise);
-  const next = guess + 2 * length * third * (rise[0]! - rate - slope * (guess - h));
-  return next > lowest ? next : lowest;
+}
+
+function stepTwice(space: SoundedSpace, c: Casualty, length: number, room: Float64Array): void {
+  room[LENGTH] = length;
+  stepOn(space, c, room);
+  room[LENGTH] = length;
+  stepOn(space, c, room);
 }
 
 function isTooFar(c: Casualty, move: number, length: number): boolean {

@@ -87,14 +87,14 @@ export function believeSheet(given: SheetCase): SheetBelief {
   for (let k = 1; k < readings.length; k += 1) {
     const { at: to, level } = readings[k]!;
     const from = readings[k - 1]!.at;
-    const before = Float64Array.from(cloud.level);
+    const before = cloud.level.slice();
     carry(cloud, given, { from, to, reading: k }, chances);
     weighBy(cloud, { level, before, seconds: to - from, reading: k });
     cloud = sifted(cloud, k === readings.length - 1, readings.length, seen, chances);
   }
   const last = readings[readings.length - 1]!.at;
   const to = Math.min(given.now, last + MOST_CARRIED);
-  const sounded = Float64Array.from(cloud.level);
+  const sounded = cloud.level.slice();
   if (to > last) carry(cloud, given, { from: last, to, reading: 0 }, chances);
   return {
     cloud,

@@ -88,6 +88,7 @@ export function drawCloud(given: Beginning, count: number, chances: Chances): Cl
   const cloud = emptyCloud(count, given.pumps, given.readings.length);
   const thought = holeThought(given.holeTold);
   const { space, readings } = given;
+  const aim = aimAt(given);
   const areaSpread = given.isMeasured ? THOUGHT.area.measured : THOUGHT.area.guessed;
   for (let n = 0; n < count; n += 1) {
     cloud.stick[n] = drawStick(chances);
@@ -99,13 +100,13 @@ export function drawCloud(given: Beginning, count: number, chances: Chances): Cl
     cloud.height[n] = 1 / (1 + Math.exp(-EVEN * chances.normal()));
     cloud.strainer[n] = drawStrainer(chances);
     for (const share of cloud.shares) share[n] = drawShare(chances);
-    drawHole(given, cloud, n, thought, chances);
+    drawHole(aim, cloud, n, thought, chances);
   }
   return cloud;
 }
 
-function drawHole(given: Beginning, cloud: Cloud, n: number, thought: HoleThought, chances: Chances): void {
-  const aim = aimOf(given, cloud, n);
+function drawHole(aimed: Aim | undefined, cloud: Cloud, n: number, thought: HoleThought, chances: Chances): void {
+  const aim = aimed && aimOf(aimed, cloud, n);
   const isAimed = aim !== undefined && chances.even() < AIMED;
   let hole = isAimed ? aim.middle + aim.spread * chances.normal() : thought.middle + thought.spread * chances.normal();
   if (hole > thought.most) hole = isAimed ? hole : 2 * thought.most - hole;
@@ -120,22 +121,39 @@ function density(x: number, middle: number, spread: number): number {
   return Math.exp(-(((x - middle) / spread) ** 2) / 2) / spread;
 }
 
+/** What the hole is drawn to make: the second level, the water and the area under it, so long after the first. */
+interface Aim {
+  readonly space: SoundedSpace;
+  readonly level: number;
+  readonly water: number;
+  readonly area: number;
+  readonly seconds: number;
+  readonly flows: readonly number[];
+}
+
+/** Of the first two readings, where nothing was changed between them. */
+function aimAt({ space, readings, firstFlows: flows }: Beginning): Aim | undefined {
+  const [first, second] = readings;
+  if (second === undefined || flows === undefined) return undefined;
+  const { level } = second;
+  const seconds = second.at - first!.at;
+  return { space, level, water: volumeAt(space, level), area: areaAt(space, level), seconds, flows };
+}
+
 /** Log strength that makes the rise between the first two soundings, area, height and pumps being these. */
 function aimOf(
-  { space, readings, firstFlows }: Beginning,
+  { space, level, water, area, seconds, flows }: Aim,
   cloud: Cloud,
   n: number,
 ): { readonly middle: number; readonly spread: number } | undefined {
-  const [first, second] = readings;
-  if (second === undefined || firstFlows === undefined) return undefined;
-  const seconds = second.at - first!.at;
   const share = Math.exp(cloud.area[n]!);
-  const gained = share * (volumeAt(space, second.level) - volumeAt(space, cloud.level[n]!));
-  const pumped = firstFlows.reduce((sum, flow, p) => sum + flow * cloud.shares[p]![n]!, 0);
+  const gained = share * (water - volumeAt(space, cloud.level[n]!));
+  let pumped = 0;
+  for (let p = 0; p < flows.length; p += 1) pumped += flows[p]! * cloud.shares[p]![n]!;
   const inflow = gained / seconds + pumped;
-  const doubt = (share * areaAt(space, second.level) * cloud.stick[n]!) / seconds;
+  const doubt = (share * area * cloud.stick[n]!) / seconds;
   const sea = cloud.outside[n]!;
-  const head = sea - Math.max(cloud.height[n]! * sea, (cloud.level[n]! + second.level) / 2);
+  const head = sea - Math.max(cloud.height[n]! * sea, (cloud.level[n]! + level) / 2);
   if (inflow <= doubt || head < 0.02) return undefined;
   return { middle: Math.log(inflow / Math.sqrt(head)), spread: Math.min(1, Math.max(0.15, doubt / inflow)) };
 }

@@ -11,7 +11,7 @@ import {
   STRAINER,
   STRENGTH,
 } from "../soundings/sounding-model.ts";
-import { LEAST_LEAN } from "../level/step-level.ts";
+import { LEAST_LEAN, roomForSteps } from "../level/step-level.ts";
 import type { SoundedSpace } from "../soundings/sounding-space.ts";
 import type { Chances } from "./chances.ts";
 import type { Cloud } from "./cloud.ts";
@@ -77,8 +77,9 @@ export function moveThrough(
   if (seconds <= 0) return;
   const steps = Math.ceil(seconds / LONGEST);
   const length = seconds / steps;
-  const work = { casualty: new Float64Array(ALL_PLACES), rise: new Float64Array(2) };
+  const work = { casualty: new Float64Array(ALL_PLACES), room: roomForSteps() };
   work.casualty[DELIVERY] = 1;
+  const running = stretch.flows.flatMap((flow, p) => (flow > 0 ? [p] : []));
   for (let n = 0; n < cloud.count; n += 1) {
     const turn = untold.start + untold.turns[n]!;
     const before = cloud.level[n]!;
@@ -88,12 +89,12 @@ export function moveThrough(
     for (let k = 0; k < steps; k += 1) {
       const at = stretch.from + k * length;
       if (turn >= at && turn < at + length) {
-        const isHole = turnUntold(cloud, n, stretch.flows, chances);
+        const isHole = turnUntold(cloud, n, running, chances);
         cloud.turned[n] = isHole ? untold.reading : -untold.reading;
         fill(cloud, n, work.casualty);
         pumped = pumpedAt(cloud, n, stretch.flows);
       }
-      level = stepLevel(space, work.casualty, level, length, pumped, work.rise);
+      level = stepLevel(space, work.casualty, level, length, pumped, work.room);
     }
     settle(cloud, n, level);
     cloud.area[n]! += THOUGHT.drift.area * Math.sqrt(Math.abs(level - before) / 0.1) * chances.normal();
@@ -128,9 +129,8 @@ function pumpedAt({ shares }: Cloud, n: number, flows: readonly number[]): numbe
 }
 
 /** A hole grows, is stopped a little or a second one opens (true); a pump blocks, or moves what it will (false). */
-function turnUntold(cloud: Cloud, n: number, flows: readonly number[], chances: Chances): boolean {
+function turnUntold(cloud: Cloud, n: number, running: readonly number[], chances: Chances): boolean {
   const { untold, further } = THOUGHT;
-  const running = flows.flatMap((flow, p) => (flow > 0 ? [p] : []));
   if (running.length === 0 || chances.even() < untold.hole) {
     if (chances.even() < untold.adds) {
       const more = Math.exp(further.logSpread * chances.normal()) * strengthOfArea(further.median);

@@ -38,9 +38,10 @@ export function weightsOf(cloud: Cloud): Float64Array {
   let most = Number.NEGATIVE_INFINITY;
   for (const log of cloud.weight) if (log > most) most = log;
   let sum = 0;
-  const weights = cloud.weight.map((log) => Math.exp(log - most));
-  for (const weight of weights) sum += weight;
-  return weights.map((weight) => weight / sum);
+  const weights = new Float64Array(cloud.count);
+  for (let n = 0; n < cloud.count; n += 1) sum += weights[n] = Math.exp(cloud.weight[n]! - most);
+  for (let n = 0; n < cloud.count; n += 1) weights[n]! /= sum;
+  return weights;
 }
 
 /** How many equally weighted ways the cloud is worth. */
@@ -103,8 +104,11 @@ export function loosen({ height, outside, widens, eases, stick }: Cloud, chances
 }
 
 function loosenRow(row: Float64Array, [least, most]: readonly [number, number], chances: Chances): void {
-  const middle = row.reduce((sum, one) => sum + one, 0) / row.length;
-  const spread = Math.sqrt(row.reduce((sum, one) => sum + (one - middle) ** 2, 0) / row.length);
+  let [sum, squares] = [0, 0];
+  for (const one of row) sum += one;
+  const middle = sum / row.length;
+  for (const one of row) squares += (one - middle) ** 2;
+  const spread = Math.sqrt(squares / row.length);
   const kept = Math.sqrt(1 - APART ** 2);
   for (let n = 0; n < row.length; n += 1) {
     const moved = middle + kept * (row[n]! - middle) + APART * spread * chances.normal();

@@ -71,7 +71,7 @@ function withKit(present: Present, pumped: number, kit: number): Present {
   const { newShares } = present;
   if (newShares === undefined) return present;
   const casualties = present.casualties.map((one, n) => {
-    const joined = Float64Array.from(one);
+    const joined = one.slice();
     joined[DELIVERY] = (one[DELIVERY]! * pumped + newShares[n]! * kit) / (pumped + kit);
     return joined;
   });
@@ -81,6 +81,10 @@ function withKit(present: Present, pumped: number, kit: number): Present {
 function halved(present: Present): Present {
   return {
     ...present,
-    casualties: present.casualties.map((one) => one.map((value, place) => (place === STRENGTH ? value / 2 : value))),
+    casualties: present.casualties.map((one) => {
+      const patched = one.slice();
+      patched[STRENGTH]! /= 2;
+      return patched;
+    }),
   };
 }

@@ -1,4 +1,4 @@
-import { weightedQuantiles } from "#numerics";
+import { evenQuantiles } from "#numerics";
 import { followLevel, planSteps, STRAINER, type Casualty, type Plan } from "./sounding-model.ts";
 import type { SoundedSpace } from "./sounding-space.ts";
 
@@ -69,8 +69,7 @@ const LONGEST = 120;
 
 /** Five quantiles of equally weighted values. */
 export function spreadOf(values: ArrayLike<number>): Spread {
-  const even = new Float64Array(values.length).fill(1);
-  const [p05, p25, p50, p75, p95] = weightedQuantiles(values, even, [0.05, 0.25, 0.5, 0.75, 0.95]);
+  const [p05, p25, p50, p75, p95] = evenQuantiles(values, [0.05, 0.25, 0.5, 0.75, 0.95]);
   return { p05: p05!, p25: p25!, p50: p50!, p75: p75!, p95: p95! };
 }
 

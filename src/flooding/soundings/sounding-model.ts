@@ -1,6 +1,6 @@
 import { STANDARD_GRAVITY } from "#water";
 import { AREA_SHARE, DELIVERY, HOLE, OUTSIDE, START_LEVEL, STRENGTH, type Casualty } from "../level/places.ts";
-import { stepLevel } from "../level/step-level.ts";
+import { roomForSteps, stepLevel } from "../level/step-level.ts";
 import { LIKELY_COEFFICIENT } from "../openings/opening.ts";
 import type { SoundedSpace } from "./sounding-space.ts";
 
@@ -170,7 +170,8 @@ export function flowAt(pumping: readonly Pumped[], t: number): number {
  * Follows the level through a plan of steps; writes the level at each reading into `out` and returns the last level.
  *
  * Each step is an exponential Rosenbrock step of order 3(2): dh/dt = f + f'·(h − h₀) is followed exactly and what is
- * left corrected with φ₃; stable however fast levels equalise.
+ * left corrected with φ₃; stable however fast levels equalise. A level that a step has left where it was stays there
+ * through every step like it.
  *
  * @param space - the space
  * @param casualty - the unknowns
@@ -188,10 +189,16 @@ export function followLevel(
   out: Float64Array,
 ): number {
   const { lengths, pumped, readings } = plan;
-  const rise = new Float64Array(2);
+  const room = roomForSteps();
   let h = from;
+  let isStill = false;
   for (let k = 0; k < lengths.length; k += 1) {
-    h = stepLevel(space, casualty, h, lengths[k]!, pumped[k]!, rise);
+    isStill &&= lengths[k] === lengths[k - 1] && pumped[k] === pumped[k - 1];
+    if (!isStill) {
+      const next = stepLevel(space, casualty, h, lengths[k]!, pumped[k]!, room);
+      isStill = next === h;
+      h = next;
+    }
     const reading = readings[k]!;
     if (reading >= 0) out[reading] = h;
   }

@@ -77,22 +77,49 @@ export function volumeAt(space: SoundedSpace, h: number): number {
   return volumes[k]! + over * (areas[k]! + ((areas[k + 1]! - areas[k]!) * over) / (2 * step));
 }
 
+/**
+ * Area and water at a level in one look-up, for steps taken by the hundred thousand: as `areaAt` and `volumeAt` to the
+ * last bit. Written into `out` from a place on, in this order [m²], [m³].
+ */
+export function shapeAt({ areas, step, volumes }: SoundedSpace, h: number, out: Float64Array, at: number): void {
+  const last = areas.length - 1;
+  const place = h / step;
+  const k = place >= last ? last : place > 0 ? Math.floor(place) : 0;
+  const low = areas[k]!;
+  const over = h - k * step;
+  if (areas.length === UPRIGHT || k === last) {
+    out[at] = low;
+    out[at + 1] = areas.length === UPRIGHT ? h * areas[0]! : volumes[last]! + over * low;
+    return;
+  }
+  const more = areas[k + 1]! - low;
+  out[at] = place > 0 ? low + (place - k) * more : low;
+  out[at + 1] = volumes[k]! + over * (low + (more * over) / (2 * step));
+}
+
 /** Rise of the outside level with so much water let in [m]. */
-export function riseWith(space: SoundedSpace, water: number): number {
-  if (space.rises === undefined) return space.sinkage * water;
-  const { values, water: step } = space.rises;
-  const k = pieceAt(space.rises, water);
+export function riseWith({ rises, sinkage }: SoundedSpace, water: number): number {
+  if (rises === undefined) return sinkage * water;
+  const { values, water: step } = rises;
+  const k = pieceAt(values, water / step);
   return values[k]! + (values[k + 1]! - values[k]!) * (water / step - k);
 }
 
-/** Rise for each further cubic metre [m⁻²]. */
-export function sinkageWith(space: SoundedSpace, water: number): number {
-  if (space.rises === undefined) return space.sinkage;
-  const { values, water: step } = space.rises;
-  const k = pieceAt(space.rises, water);
-  return (values[k + 1]! - values[k]!) / step;
+/** That rise, and the rise for each further cubic metre, in one look-up: written like `shapeAt`, in this order [m], [m⁻²]. */
+export function seaWith({ rises, sinkage }: SoundedSpace, water: number, out: Float64Array, at: number): void {
+  if (rises === undefined) {
+    out[at] = sinkage * water;
+    out[at + 1] = sinkage;
+    return;
+  }
+  const { values, water: step } = rises;
+  const place = water / step;
+  const k = pieceAt(values, place);
+  const more = values[k + 1]! - values[k]!;
+  out[at] = values[k]! + more * (place - k);
+  out[at + 1] = more / step;
 }
 
-function pieceAt({ water: step, values }: NonNullable<SoundedSpace["rises"]>, water: number): number {
-  return Math.min(values.length - 2, Math.max(0, Math.floor(water / step)));
+function pieceAt(values: Float64Array, place: number): number {
+  return place > 0 ? Math.min(values.length - 2, Math.floor(place)) : 0;
 }

@@ -98,6 +98,13 @@ describe("what runs in and out, after Torricelli", () => {
     const after = follow(lies, rest.flood.at(-1)!, stages, { from: 0, to: 600, every: 60 });
     expect(after.taken.out).toBeCloseTo(after.taken.in, 5);
   });
+
+  it("pumped dry faster than she fills, stays dry: what is taken is what was in her and what runs in, conserved", () => {
+    const stage = { from: 0, holes: [HOLE], pumps: [{ ...EVEN_PUMP, strainer: -0.05, flow: 0.05 }] };
+    const run = follow(evenBox(), 0.5, [stage], { from: 0, to: 600, every: 60 });
+    expect(run.flood.at(-1)).toBe(0);
+    expect(run.taken.out).toBeCloseTo(0.5 + run.taken.in, 4);
+  });
 });
 
 const FLAT = level(0);

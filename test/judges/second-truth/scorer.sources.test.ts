@@ -108,6 +108,23 @@ describe("counts, by hand", () => {
     expect(valueOf(measure([watchedOf(moments)]), "of `leave now`, more than 30 min truly left")).toBe(0.5);
   });
 
+  it("tells a call to be ready by what people saw from one by figures, and by whether she is losing", () => {
+    const ready = { leave: "be-ready" };
+    const moments = [
+      momentOf(0, { left: null }, { ...ready, leaveSeen: true }),
+      momentOf(1, { left: null }, ready),
+      momentOf(2, { left: null }, { leave: "no-sign" }),
+      momentOf(3, { left: null, rise: 0 }, { leave: "no-sign" }),
+      momentOf(4, { left: null, rise: 0 }, ready),
+      momentOf(5, { left: 7200 }, ready),
+    ];
+    const rows = measure([watchedOf(moments)]);
+    expect(valueOf(rows, "of answers with more than 4 h left, `be ready`")).toBe(3 / 5);
+    expect(valueOf(rows, "the same, by what people saw")).toBe(1 / 5);
+    expect(valueOf(rows, "the same, by figures, while she is losing")).toBe(1 / 3);
+    expect(valueOf(rows, "the same, by figures, while she is not")).toBe(1 / 2);
+  });
+
   it("goes by the answer that stands five minutes before she is lost", () => {
     const name = "lost within 15 min, each 3 min: warned 5 min before";
     const calls = ["be-ready", "no-sign", "now"];
