@@ -27,6 +27,11 @@ export function noSuchPattern(got: string | undefined): Fault {
   return because("SN-108", "pattern", got, "a pattern version this station has", remedy);
 }
 
+/** Who does a thing is not who sees it done. */
+export function secondIsDoer(field: string, got: string): Fault {
+  return because("SN-227", field, got, "somebody else than who does it", "Name who sees it done.");
+}
+
 /** The pattern has no such item. */
 export function noSuchItem(field: string, got: string): Fault {
   return because("SN-118", field, got, "an item of the pattern", "Choose an item of the pattern.");
