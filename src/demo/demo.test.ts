@@ -99,7 +99,9 @@ describe("the demo station", () => {
     const hers = book.doings.filter(({ person, in: where }) => person === "ede-sorrell" && where.kind === "turnaround");
     expect(hers[0]).toMatchObject({ counts: "seen", second: "mara-tolliver" });
     expect(hers.filter(({ counts }) => counts === "held").length).toBeGreaterThan(5);
-    expect(book.doings.filter(({ counts }) => counts === undefined).map(({ person }) => person)).toContain("ede-sorrell");
+    expect(book.doings.filter(({ counts }) => counts === undefined).map(({ person }) => person)).toContain(
+      "ede-sorrell",
+    );
   });
 
   it("leaves no sound kit with something out of date", () => {

@@ -7,7 +7,14 @@ import { applyToSubject, blankSubject, type SubjectState } from "./fold/subject-
 import { SnapshotBase } from "./snapshot/base.ts";
 import type { StationSnapshot } from "./snapshot/snapshot.ts";
 import type { StationReading } from "./station-reading.ts";
-import { mergeLines, type CasualtyState, type KitState, type Qualification, type StepReport, type StockPart } from "#readiness";
+import {
+  mergeLines,
+  type CasualtyState,
+  type KitState,
+  type Qualification,
+  type StepReport,
+  type StockPart,
+} from "#readiness";
 
 /** A station's log, folded and kept up to date. */
 export interface StationFold {

@@ -71,7 +71,7 @@ type Done = Pick<Doing, "person" | "at" | "day">;
 function doneIn(turnaround: Turnaround, pattern: Pattern, qualification: Qualification): readonly Done[] {
   const steps = stepsFor(qualification, pattern);
   const isDue = (step: Step) => !step.optional && isCalledFor(step, turnaround.met ?? []);
-  const all = [...(steps.some(isDue) ? steps.filter(isDue) : steps).flatMap(lineKeys)];
+  const all = (steps.some(isDue) ? steps.filter(isDue) : steps).flatMap(lineKeys);
   const marks = all.map((key) => doneMark(turnaround, key));
   if (isFor(qualification, pattern, { stage: "seal" })) marks.push(sealMark(turnaround));
   const [first] = marks;

@@ -47,7 +47,10 @@ export function isFor({ ties }: Pick<Qualification, "ties">, pattern: Pick<Patte
 }
 
 /** Steps of a pattern that a qualification is for, the optional ones too, in order. */
-export function stepsFor(qualification: Pick<Qualification, "ties">, pattern: Pattern): Pattern["stages"][number]["steps"] {
+export function stepsFor(
+  qualification: Pick<Qualification, "ties">,
+  pattern: Pattern,
+): Pattern["stages"][number]["steps"] {
   return pattern.stages.flatMap(({ id: stage, steps }) =>
     steps.filter(({ id: step }) => isFor(qualification, pattern, { stage, step })),
   );

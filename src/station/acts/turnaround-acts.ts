@@ -15,7 +15,7 @@ import {
 } from "#readiness";
 import { aboutKit, allow, type Act, type Doing } from "./draft.ts";
 import { answerFaults } from "../judging/answer-faults.ts";
-import { because, noSuchItem, noSuchPattern } from "../judging/faults.ts";
+import { because, noSuchItem, noSuchPattern, notOpen } from "../judging/faults.ts";
 import { needSecond } from "../people/need-second.ts";
 import { needDrawn } from "../stock/needs-of-stock.ts";
 import { needHere, needNewSeal, needNotAhead, needOnCharge } from "./needs.ts";
@@ -221,8 +221,4 @@ function stepOf(doing: Doing, kit: KitState, step: string): Step | undefined {
 
 function openOne(kit: KitState, id: string): Turnaround | undefined {
   return [kit.turnaround, ...(kit.otherTurnarounds ?? [])].find((one) => one?.id === id);
-}
-
-function notOpen(id: string): Fault {
-  return because("SN-122", "body.turnaround", id, "a turnaround that is open", "Open the kit first.");
 }

@@ -37,7 +37,13 @@ export function needSecond(
 ): readonly Fault[] {
   return secondsAt(doing, where, step).map((wanted) => {
     const allowed = `who holds "${wanted.qualification.name}", or a second person who may see it done`;
-    return because("SN-225", step === undefined ? "turnaround" : "body.step", step ?? kit.name, allowed, sayWays(wanted));
+    return because(
+      "SN-225",
+      step === undefined ? "turnaround" : "body.step",
+      step ?? kit.name,
+      allowed,
+      sayWays(wanted),
+    );
   });
 }
 

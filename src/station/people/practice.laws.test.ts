@@ -83,11 +83,9 @@ function written(device: string, all: readonly (typeof deed extends fc.Arbitrary
   return pen.lines;
 }
 
-const apart = fc.tuple(deeds, deeds).map(([one, other]) => [
-  ...begun(),
-  ...written("tablet", one),
-  ...written("phone", other),
-]);
+const apart = fc
+  .tuple(deeds, deeds)
+  .map(([one, other]) => [...begun(), ...written("tablet", one), ...written("phone", other)]);
 
 function bookOf(lines: readonly Entry[]) {
   const fold = createStationFold([SMALL_PATTERN]);
@@ -100,11 +98,12 @@ const read = (lines: readonly Entry[]) => {
   return { doings: book.doings, held: PEOPLE.map((one) => book.holding("q", one)) };
 };
 
+const dayOf = (text: string) => Date.parse(text) / DAY;
+
 /** The rule once more, asked backwards: does this count, by what was done before it? */
 function counts(one: JudgedDoing, all: readonly JudgedDoing[]): boolean {
   if (one.in.kind === "told") return true;
   if (one.at < instant(10, 4)) return true;
-  const dayOf = (text: string) => Date.parse(text) / DAY;
   const before = all.slice(0, all.indexOf(one));
   const held = (who: string) =>
     before.some((old) => old.person === who && dayOf(one.day) - dayOf(old.day) <= EVERY && counts(old, all));

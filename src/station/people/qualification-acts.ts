@@ -3,7 +3,7 @@ import { stageNamed, stepNamed } from "#kit";
 import { STATION_PLACE } from "#log";
 import type { Bodies, Tie } from "#readiness";
 import { allow, unless, type Act, type Doing } from "../acts/draft.ts";
-import { because } from "../judging/faults.ts";
+import { because, noSuchQualification } from "../judging/faults.ts";
 
 /** Sets a qualification of the station, every part anew. No two share a name; each is for something there is. */
 export function setQualification(
@@ -20,15 +20,10 @@ export function setQualification(
 }
 
 /** Takes a qualification off the list: nothing asks for it any more. What was done under it stays in the log. */
-export function retireQualification(
-  doing: Doing,
-  qualification: string,
-  reason: string,
-): Act<"qualification-retired"> {
+export function retireQualification(doing: Doing, qualification: string, reason: string): Act<"qualification-retired"> {
   const isSet = doing.qualifications?.some(({ id, retired }) => id === qualification && !retired) === true;
-  const allowed = "a qualification of the station";
   return allow(doing, about(qualification, "qualification-retired", { reason }), [
-    unless(isSet, because("SN-228", "qualification", qualification, allowed, "Choose one of the list.")),
+    unless(isSet, noSuchQualification("qualification", qualification)),
   ]);
 }
 

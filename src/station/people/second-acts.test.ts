@@ -87,6 +87,11 @@ describe("a line that needs a qualification", () => {
   });
 });
 
+function told(by: string, person: string, body: Partial<Bodies["practice-told"]>) {
+  const whole = { qualification: "restowing", day: "2026-01-20", how: "Course.", ...body };
+  return refusalsOf(tellPractice(desk.as(by), person, whole));
+}
+
 function withoutSeconds() {
   const { turnaround, ...kit } = desk.kit();
   const { seconds: _seconds, ...rest } = turnaround!;
@@ -139,10 +144,6 @@ describe("the station's qualifications", () => {
   });
 
   it("are told of by a keeper, of a day that has come, of somebody here, seen by somebody else", () => {
-    const told = (by: string, person: string, body: Partial<Bodies["practice-told"]>) => {
-      const whole = { qualification: "restowing", day: "2026-01-20", how: "Course.", ...body };
-      return refusalsOf(tellPractice(desk.as(by), person, whole));
-    };
     expect(told("ann", "ben", {})).toEqual([]);
     expect(told("ben", "ben", {})).toEqual(["SN-103"]);
     expect(told("ann", "zed", {})).toEqual(["SN-218"]);

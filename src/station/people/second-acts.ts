@@ -2,7 +2,7 @@ import { STATION_PLACE } from "#log";
 import { practiceOf, type Bodies, type KitState, type Qualification } from "#readiness";
 import { aboutKit, allow, unless, type Act, type Doing } from "../acts/draft.ts";
 import { needNotAhead } from "../acts/needs.ts";
-import { because, secondIsDoer } from "../judging/faults.ts";
+import { because, noSuchPerson, noSuchQualification, notOpen, secondIsDoer } from "../judging/faults.ts";
 import { practisingOf } from "./need-second.ts";
 
 /** Names who sees what this person does in a turnaround under a qualification. */
@@ -14,7 +14,7 @@ export function nameSecond(doing: Doing, kit: KitState, body: Bodies["second-nam
   const isDoer = body.second === doing.me.id;
   return allow(doing, aboutKit(kit, "second-named", body), [
     needOpen(kit, body.turnaround),
-    qualification ? undefined : noSuchQualification(body.qualification),
+    qualification ? undefined : noSuchQualification("body.qualification", body.qualification),
     isDoer ? secondIsDoer("body.second", body.second) : undefined,
     unless(
       isDoer || isOne || !qualification,
@@ -30,7 +30,7 @@ export function goOnAlone(doing: Doing, kit: KitState, body: Bodies["gone-on-alo
   const remedy = "Name a second person, or close the kit as grounded.";
   return allow(doing, aboutKit(kit, "gone-on-alone", body), [
     needOpen(kit, body.turnaround),
-    qualification ? undefined : noSuchQualification(body.qualification),
+    qualification ? undefined : noSuchQualification("body.qualification", body.qualification),
     qualification &&
       unless(
         may === true,
@@ -44,8 +44,10 @@ export function tellPractice(doing: Doing, person: string, body: Bodies["practic
   const isHere = doing.people.some(({ id, left }) => id === person && !left);
   const draft = { subject: `person:${person}`, kind: "practice-told" as const, body, place: STATION_PLACE };
   return allow(doing, draft, [
-    unless(isHere, because("SN-218", "person", person, "a person of this station", "Choose a person of the list.")),
-    qualificationOf(doing, body.qualification) ? undefined : noSuchQualification(body.qualification),
+    unless(isHere, noSuchPerson(person)),
+    qualificationOf(doing, body.qualification)
+      ? undefined
+      : noSuchQualification("body.qualification", body.qualification),
     body.second === person ? secondIsDoer("body.second", person) : undefined,
     needNotAhead(doing, body.day, "body.day"),
   ]);
@@ -59,14 +61,9 @@ function qualificationOf({ qualifications = [] }: Doing, id: string): Qualificat
   return qualifications.find((one) => one.id === id && !one.retired);
 }
 
-function noSuchQualification(got: string) {
-  return because("SN-228", "body.qualification", got, "a qualification of the station", "Choose one of the list.");
-}
-
 function needOpen(kit: KitState, id: string) {
   const isOpen = [kit.turnaround, ...(kit.otherTurnarounds ?? [])].some((one) => one?.id === id);
-  const allowed = "a turnaround that is open";
-  return unless(isOpen, because("SN-122", "body.turnaround", id, allowed, "Open the kit first."));
+  return unless(isOpen, notOpen(id));
 }
 
 function nameOf({ people }: Doing, id: string): string {

@@ -19,11 +19,11 @@ export function heldOn(station: WorkStation, hands: readonly Person[], today: Pl
   const { qualifications = [] } = station;
   const book = practiceOf(practisingOf(station));
   const holds = (person: Person, { id }: Qualification) => book.holders(id, today).includes(person);
-  const set = qualifications.filter(({ retired }) => !retired);
+  const set = qualifications.filter((one) => isAskedFor(one, station));
   const held = set.filter((one) => hands.some((person) => holds(person, one)));
   const neededBy = (kit: KitState) => neededFor(held, station.patterns.get(kit.pattern)!);
   const isWhole = (needed: readonly Qualification[]) => hands.some((one) => needed.every((need) => holds(one, need)));
-  const unheld = set.filter((one) => !held.includes(one) && isAskedFor(one, station));
+  const unheld = set.filter((one) => !held.includes(one));
   return {
     needs: (kit) => {
       const needed = neededBy(kit);
@@ -34,6 +34,7 @@ export function heldOn(station: WorkStation, hands: readonly Person[], today: Pl
   };
 }
 
+/** True where some opening asks for it. */
 function isAskedFor(one: Qualification, { patterns }: WorkStation): boolean {
   return [...patterns.values()].some((pattern) => neededFor([one], pattern).length > 0);
 }
