@@ -3,7 +3,8 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { loadPattern } from "#kit";
 import { instantOf, validateEntry } from "#log";
-import { holdersOf, isForCasualty, judgeBody, openOrders, orderList, stockOf } from "#readiness";
+import { daysBetween } from "#base";
+import { holdersOf, isForCasualty, judgeBody, openOrders, orderList, practiceOf, stockOf } from "#readiness";
 import { boardOf, createStationFold } from "#station";
 import { demoAccounts, demoEntries } from "./index.ts";
 
@@ -84,6 +85,23 @@ describe("the demo station", () => {
     expect(orderList(asked).map(({ part }) => part.id)).toContain("desiccant");
     expect(openOrders(parts).map(({ part }) => part.id)).toEqual(["coupling-gasket"]);
     expect(parts.every(({ items }) => items.length > 0)).toBe(true);
+  });
+
+  it("has people who hold what they did, one who lacks the sealing, and one whose drill lapses within a month", () => {
+    const station = fold.read();
+    const book = practiceOf(station);
+    const holders = (id: string) => book.holders(id, today).map(({ name }) => name);
+    for (const id of ["proof-run", "spare-cord", "fuel-handling"]) {
+      expect(holders(id), id).toEqual(["Ede Sorrell", "Jonas Wick", "Mara Tolliver"]);
+    }
+    expect(holders("sealing")).toEqual(["Jonas Wick", "Mara Tolliver"]);
+    expect(daysBetween(today, book.holding("spare-cord", "jonas-wick")!.until)).toBeLessThan(31);
+    const hers = book.doings.filter(({ person, in: where }) => person === "ede-sorrell" && where.kind === "turnaround");
+    expect(hers[0]).toMatchObject({ counts: "seen", second: "mara-tolliver" });
+    expect(hers.filter(({ counts }) => counts === "held").length).toBeGreaterThan(5);
+    expect(book.doings.filter(({ counts }) => counts === undefined).map(({ person }) => person)).toContain(
+      "ede-sorrell",
+    );
   });
 
   it("leaves no sound kit with something out of date", () => {

@@ -6,6 +6,7 @@ import { writeKitLife } from "./kit-life.ts";
 import { DAY_MS, type LifeSetting } from "./kit-plan.ts";
 import { KITS, type DemoKit } from "./kits.ts";
 import { createLogWriter, type LogWriter } from "./log-writer.ts";
+import { writePeople } from "./people-story.ts";
 import { writeStock } from "./stock-story.ts";
 import { writeWork } from "./work-story.ts";
 import { ACCOUNTS, ADMINISTRATOR, BOATS, DEVICES, PLACES, STATION_NAME, ZONE, type DemoAccount } from "./roster.ts";
@@ -41,6 +42,7 @@ export function demoEntries(setting: DemoSetting): readonly Entry[] {
   writeCasualty(writer, today);
   writeStock({ writer, patterns: setting.patterns, today });
   writeWork(writer, today);
+  writePeople({ writer, patterns: setting.patterns, today });
   return writer.entries.toSorted((one, other) =>
     one.at < other.at ? -1 : one.at > other.at ? 1 : one.id < other.id ? -1 : 1,
   );

@@ -20,6 +20,8 @@ export interface LogWriter {
     readonly hand: Hand;
     readonly body: Bodies[K];
     readonly pattern?: string;
+    /** The line it was written in sight of, where that is not the newest about its subject: it is told of afterwards. */
+    readonly after?: string;
   }): Entry;
   newId(ms: number): string;
 }
@@ -32,8 +34,8 @@ export function createLogWriter(chance: Chance): LogWriter {
     chance,
     entries,
     newId: (ms) => inventId(ms, chance),
-    write: ({ kind, subject, place, ms, hand, body, pattern }) => {
-      const known = newest.get(subject);
+    write: ({ kind, subject, place, ms, hand, body, pattern, after }) => {
+      const known = after ?? newest.get(subject);
       const entry: Entry = {
         id: inventId(ms, chance),
         place,
@@ -46,7 +48,7 @@ export function createLogWriter(chance: Chance): LogWriter {
         ...(known === undefined ? {} : { after: [known] }),
         body,
       };
-      newest.set(subject, entry.id);
+      if (after === undefined) newest.set(subject, entry.id);
       entries.push(entry);
       return entry;
     },

@@ -8,3 +8,4 @@ export { renderWitnessSheet, type WitnessSheet } from "./witness-sheet.ts";
 export { proofInPdf } from "./record-proof.ts";
 export { renderLabels, type Label } from "./labels.ts";
 export { renderOrderSheet } from "./order-sheet.ts";
+export { renderTrainingRecord, type TrainingRecord } from "./training-record.ts";

@@ -2,8 +2,10 @@ export * from "./kinds/kinds.ts";
 export * from "./kinds/work-kinds.ts";
 export * from "./state.ts";
 export * from "./kinds/casualty-kinds.ts";
+export type * from "./kinds/people-kinds.ts";
 export type * from "./kinds/stock-kinds.ts";
 export * from "./stock/index.ts";
+export * from "./people/index.ts";
 export * from "./casualty/casualty-state.ts";
 export { applyCasualtyEntry, applyToCasualty, draftCasualty, isCasualtyKind } from "./casualty/casualty-fold.ts";
 export type { CasualtyDraft } from "./drafts/casualty-draft.ts";
@@ -83,11 +85,14 @@ export {
   judgeAnswer,
   judgeInstant,
   judgeReading,
+  secondsWanted,
   stepGate,
   type Against,
   type AnswerVerdict,
   type Gate,
+  type InTurnaround,
   type Judged,
+  type SecondWanted,
 } from "./judging/index.ts";
 export {
   findingsByAge,

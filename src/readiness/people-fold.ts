@@ -43,6 +43,10 @@ export function applyPersonEntry(before: Person | undefined, entry: Entry): Pers
     const absence = { ...markOf(entry), ...(entry.body as PeopleBodies["absence-set"]) };
     return { ...person, away: [...(person.away ?? []), absence] };
   }
+  if (entry.kind === "practice-told") {
+    const told = { ...markOf(entry), ...(entry.body as PeopleBodies["practice-told"]) };
+    return { ...person, told: [...(person.told ?? []), told] };
+  }
   return entry.kind === "person-left" ? { ...person, left: true } : person;
 }
 

@@ -11,6 +11,7 @@ import type {
   StepAnswer,
   Value,
 } from "./kinds/kinds.ts";
+import type { PracticeBodies } from "./kinds/people-kinds.ts";
 import type { Drawn, ItemRobbed, Shelf } from "./kinds/stock-kinds.ts";
 import type { PlannedWork, WorkKind } from "./kinds/work-kinds.ts";
 
@@ -155,12 +156,22 @@ export interface Turnaround {
   readonly answers: Readonly<Record<string, StepAnswer & { readonly mark: Mark }>>;
   readonly timers: Readonly<Record<string, TimerState>>;
   readonly measured: readonly (DeliveryMeasured & { readonly mark: Mark })[];
+  /** Who saw what the writer of each did, or why nobody did; absent where nobody said. */
+  readonly seconds?: readonly Second[];
   readonly closed?: Mark & {
     readonly how: "sealed" | "grounded" | "set-aside";
     readonly seal?: string;
     readonly reason?: string;
   };
 }
+
+/** Said by the writer of this line: who sees what they do under a qualification, or why they go on alone. */
+export type Second = Mark & {
+  readonly qualification: string;
+  /** A person's id; absent where they go on alone. */
+  readonly second?: string;
+  readonly note?: string;
+};
 
 export interface TimerState {
   /** Wall-clock instant of the start; absent once stopped. */
@@ -269,7 +280,12 @@ export interface Person {
   readonly hours?: number;
   /** Days away, both included; absent where nobody said any. */
   readonly away?: readonly Absence[];
+  /** What they did away from turnarounds and casualties, as a keeper told it; absent where nobody told of any. */
+  readonly told?: readonly ToldPractice[];
 }
+
+/** What a person did elsewhere. Its mark is who told it, and when. */
+export type ToldPractice = Mark & PracticeBodies["practice-told"];
 
 /** Days on which a person is not there, both included. */
 export interface Absence extends Mark {

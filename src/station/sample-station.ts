@@ -119,18 +119,18 @@ export class Desk {
   }
 
   /** Keeps the line of an act that was allowed. */
-  do<Kind extends EntryKind>(act: Act<Kind>): Entry<Kind, Bodies[Kind]> {
+  do<Kind extends EntryKind>(act: Act<Kind>, by = "ann"): Entry<Kind, Bodies[Kind]> {
     if (act.kind === "refused") throw new Error(act.because.map((fault) => `${fault.code} ${fault.got}`).join("; "));
-    return this.keep(act.draft);
+    return this.keep(act.draft, by);
   }
 
-  private keep<Kind extends EntryKind>(draft: Draft<Kind>): Entry<Kind, Bodies[Kind]> {
+  private keep<Kind extends EntryKind>(draft: Draft<Kind>, by = "ann"): Entry<Kind, Bodies[Kind]> {
     const number = (this.count++).toString(16).padStart(12, "0");
     const entry = {
       ...draft,
       id: `0190a000-0000-7000-8000-${number}`,
       at: `${this.today}T08:00:00Z`,
-      by: "ann",
+      by,
       device: "tablet",
       after: this.fold.heads(draft.subject),
     };

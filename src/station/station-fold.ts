@@ -7,7 +7,14 @@ import { applyToSubject, blankSubject, type SubjectState } from "./fold/subject-
 import { SnapshotBase } from "./snapshot/base.ts";
 import type { StationSnapshot } from "./snapshot/snapshot.ts";
 import type { StationReading } from "./station-reading.ts";
-import { mergeLines, type CasualtyState, type KitState, type StepReport, type StockPart } from "#readiness";
+import {
+  mergeLines,
+  type CasualtyState,
+  type KitState,
+  type Qualification,
+  type StepReport,
+  type StockPart,
+} from "#readiness";
 
 /** A station's log, folded and kept up to date. */
 export interface StationFold {
@@ -202,11 +209,17 @@ class SubjectsFold implements StationFold {
       devices: states.flatMap((state) => (state.sort === "device" ? (state.device ?? []) : [])).sort(byName),
       boats: states.flatMap((state) => (state.sort === "boat" ? (state.boat ?? []) : [])).sort(byName),
       parts: [...this.#parts.values()].sort(byName),
+      qualifications: states.flatMap((state) => qualificationIn(state) ?? []).sort(byName),
+      practised: this.#base?.practised ?? [],
       casualties: casualties.toSorted(newestFirst),
       reports: new Map(this.#reports),
       patterns: this.#patterns,
     };
   }
+}
+
+function qualificationIn(state: SubjectState): Qualification | undefined {
+  return state.sort === "qualification" ? state.qualification : undefined;
 }
 
 /** Puts a value in a map, or takes the old one out where there is none. */

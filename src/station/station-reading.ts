@@ -6,6 +6,8 @@ import type {
   KitState,
   Person,
   Place,
+  Practised,
+  Qualification,
   RescueBoat,
   StationPolicy,
   StepReport,
@@ -27,6 +29,13 @@ export interface StationReading {
   readonly boats: readonly RescueBoat[];
   /** Parts, retired ones too, by name. */
   readonly parts: readonly StockPart[];
+  /** Qualifications, retired ones too, by name. */
+  readonly qualifications: readonly Qualification[];
+  /**
+   * What a summary of lines that are not at hand knew of who did what; empty where every line is. What was done before a
+   * qualification was set is then only known once the lines have come.
+   */
+  readonly practised: readonly Practised[];
   /** Newest first, closed ones too; each once, whatever number of sheets was opened for her. */
   readonly casualties: readonly CasualtyState[];
   /** By pattern id. */

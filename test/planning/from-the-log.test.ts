@@ -44,6 +44,36 @@ describe("a station's year from its own log", () => {
     expect(planYear(input, { seconds: 0 }).openings).toContainEqual(expect.objectContaining({ kit: "br-01", week: 9 }));
   });
 
+  it("RULE-18 asks nobody for what they may not do alone, and says whom it left out", () => {
+    const { input, assumed } = planInputOf(reading, { today: TODAY, weeks: 52, fixed: [] });
+    expect(assumed).toContain("Not asked for what they may not do alone today: Ede Sorrell, Ines Dunmore.");
+    const ede = input.people.find(({ id }) => id === "ede-sorrell")!;
+    expect(ede.may).toEqual(["fuel-handling", "proof-run", "spare-cord"]);
+    const by = planYear(input, { seconds: 0 }).openings.flatMap((one) => one.by);
+    expect(by).toContain("mara-tolliver");
+    for (const id of ["ede-sorrell", "ines-dunmore"]) expect(by).not.toContain(id);
+  });
+
+  it("asks nobody for what nobody holds, and says so", () => {
+    const since = { ...reading.qualifications[0]!.since, at: "2020-01-01T00:00:00Z" };
+    const set = reading.qualifications.map((one) => ({ ...one, since, seenBy: "holders" as const }));
+    const people = reading.people.map(({ told: _told, ...person }) => person);
+    const unheld = { ...reading, people, qualifications: set };
+    const { input, assumed } = planInputOf(unheld, { today: TODAY, weeks: 52, fixed: [] });
+    expect(input.kits.every(({ needs }) => needs === undefined)).toBe(true);
+    expect(assumed.join(" ")).toContain("Nobody holds it today, so the plan asks nobody for it:");
+    expect(planYear(input, { seconds: 0 }).openings.length).toBeGreaterThanOrEqual(input.kits.length);
+  });
+
+  it("RULE-18 tells who may do an opening alone, and who with a second person", () => {
+    const opening = workDueOf(reading, NOW).find(({ work }) => work === "opening")!;
+    expect(opening.present.map(({ id }) => id)).toEqual(["jonas-wick", "mara-tolliver"]);
+    expect(opening.withSecond.map(({ id }) => id)).toEqual(["ede-sorrell", "ines-dunmore"]);
+    const lone = reading.people.filter(({ id }) => id === "ede-sorrell" || id === "hal-brandreth");
+    const [line] = workDueOf({ ...reading, people: lone }, NOW).filter(({ work }) => work === "opening");
+    expect([line!.present, line!.withSecond]).toEqual([[], []]);
+  });
+
   it("plans from the Monday of today's week", () => {
     expect(planInputOf(reading, { today: "2027-03-21", weeks: 52, fixed: [] }).input.start).toBe(TODAY);
   });

@@ -4,6 +4,7 @@ import { z } from "zod";
 import { casualtySchemas } from "./casualty-schemas.ts";
 import type { Bodies, EntryKind } from "./kinds.ts";
 import { kitSchemas } from "./kit-schemas.ts";
+import { practiceSchemas, qualificationSchemas } from "./people-schemas.ts";
 import { shelves, stockSchemas } from "./stock-schemas.ts";
 import { timeSchemas } from "./work-schemas.ts";
 import { amountTo, countTo, id, line, note, reason, role, span, zone } from "./schema-parts.ts";
@@ -16,6 +17,8 @@ export const kindSchemas = {
   ...casualtySchemas,
   ...stockSchemas,
   ...timeSchemas,
+  ...practiceSchemas,
+  ...qualificationSchemas,
   "place-set": z.strictObject({ name: line(80), strength: countTo(1_000), zone }),
   "place-closed": z.strictObject({ reason }),
   "shelves-set": z.strictObject({ shelves }),

@@ -1,5 +1,6 @@
 import type { Effect, Met } from "#kit";
 import type { CasualtyBodies } from "./casualty-kinds.ts";
+import type { PracticeBodies, QualificationBodies, SecondBodies } from "./people-kinds.ts";
 import type { Drawn, ItemRobbed, Shelf, StockBodies } from "./stock-kinds.ts";
 import type { TimeBodies, WorkBodies } from "./work-kinds.ts";
 
@@ -10,7 +11,7 @@ import type { TimeBodies, WorkBodies } from "./work-kinds.ts";
  * Dates are "YYYY-MM-DD" or, where only a month is printed, "YYYY-MM". Instants are RFC 3339 with offset.
  * Quantities are SI; `text` keeps what the person typed.
  */
-export interface KitBodies extends WorkBodies {
+export interface KitBodies extends WorkBodies, SecondBodies {
   /** Kit taken on charge at the entry's place. */
   "kit-enrolled": {
     readonly name: string;
@@ -266,7 +267,7 @@ export interface PlaceBodies {
 export type Role = "keeper" | "crew" | "assessor" | "commander" | "administrator";
 
 /** What an entry with subject "person:..." or "device:..." may say; no secret is ever in the log. */
-export interface PeopleBodies extends TimeBodies {
+export interface PeopleBodies extends TimeBodies, PracticeBodies {
   "person-joined": { readonly name: string; readonly role: Role };
   "person-changed": { readonly name?: string; readonly role?: Role };
   "person-left": { readonly reason?: string };
@@ -315,5 +316,6 @@ export type Bodies = KitBodies &
   BoatBodies &
   PatternBodies &
   StockBodies &
+  QualificationBodies &
   CasualtyBodies & { struck: { readonly entry: string; readonly reason: string } };
 export type EntryKind = keyof Bodies;

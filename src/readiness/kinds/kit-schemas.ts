@@ -1,5 +1,6 @@
 import { MET } from "#kit";
 import { z } from "zod";
+import { secondSchemas } from "./people-schemas.ts";
 import { drawn, itemRobbed } from "./stock-schemas.ts";
 import {
   amountTo,
@@ -177,6 +178,7 @@ export const kitSchemas = {
   "finding-raised": findingRaised,
   "remedy-made": remedy,
   "finding-proved": proved,
+  ...secondSchemas,
   sealed: z.strictObject({ turnaround: id, seal: sealNumber, note: optionalNote, witness: line(120).exactOptional() }),
   "closed-grounded": z.strictObject({ turnaround: id, reason, seal: sealNumber.exactOptional() }),
   settled: z.strictObject({ entries: z.array(id).min(2).max(50), stands: id, reason }),

@@ -9,6 +9,7 @@ import { settle } from "../findings/settle-fold.ts";
 import type { KitState } from "../state.ts";
 import { rob } from "../stock/rob-fold.ts";
 import { endWork, workFolds } from "../work/work-fold.ts";
+import { secondFolds } from "./second-fold.ts";
 import { turnaroundFolds } from "./turnaround-fold.ts";
 
 /** What an entry of one kind does to the kit. */
@@ -25,6 +26,7 @@ const FOLDS: KitFolds = {
   ...findingFolds,
   ...returnFolds,
   "item-robbed": rob,
+  ...secondFolds,
   ...workFolds,
   settled: (draft, body) => settle(draft, body, applyToDraft),
 };

@@ -5,6 +5,7 @@ import { printCasualty, printReadDoCard } from "./casualty-papers.ts";
 import type { Parts } from "../parts.ts";
 import { LABEL_SHEETS } from "#station";
 import { printCard, printTurnaround } from "./papers.ts";
+import { printTraining } from "./people-papers.ts";
 import { printLabels, printOrders } from "./stock-papers.ts";
 import { createQuestionDesk } from "../questions/question-desk.ts";
 import { unknownAddress } from "../http/problem.ts";
@@ -63,6 +64,11 @@ export function addPaperRoutes(app: Routes, parts: Parts): void {
   );
   app.get("/api/paper/orders.pdf", { config: { permission: "print-paper" } }, async (request, reply) =>
     sendPdf(request, reply, await printOrders(parts, log)),
+  );
+  app.get(
+    "/api/paper/training/:person.pdf",
+    { config: { permission: "print-paper" }, schema: { params: z.object({ person: id }) } },
+    async (request, reply) => sendPdf(request, reply, await printTraining(parts, log, request.params.person)),
   );
   app.get(
     "/api/paper/labels.pdf",

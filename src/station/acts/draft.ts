@@ -3,11 +3,14 @@ import type { Pattern } from "#kit";
 import {
   judgeBody,
   type Bodies,
+  type CasualtyState,
   type Device,
   type EntryKind,
   type KitState,
   type Person,
   type Place,
+  type Practised,
+  type Qualification,
   type RescueBoat,
   type StockPart,
   type StationPolicy,
@@ -44,6 +47,13 @@ export interface Doing {
   readonly boats: readonly RescueBoat[];
   readonly devices: readonly Device[];
   readonly parts: readonly StockPart[];
+  /** Kits taken off charge: what was done on them was done all the same. */
+  readonly retired?: readonly KitState[];
+  readonly casualties?: readonly CasualtyState[];
+  /** What asks for a second person; nothing where absent. */
+  readonly qualifications?: readonly Qualification[];
+  /** What a summary knew of who did what, where the lines are not at hand. */
+  readonly practised?: readonly Practised[];
   /** The station's own, where it is stricter than a pattern. */
   readonly policy?: StationPolicy;
   /** By "id@version". */

@@ -15,7 +15,8 @@ import {
 } from "#readiness";
 import { aboutKit, allow, type Act, type Doing } from "./draft.ts";
 import { answerFaults } from "../judging/answer-faults.ts";
-import { because, noSuchItem, noSuchPattern } from "../judging/faults.ts";
+import { because, noSuchItem, noSuchPattern, notOpen } from "../judging/faults.ts";
+import { needSecond } from "../people/need-second.ts";
 import { needDrawn } from "../stock/needs-of-stock.ts";
 import { needHere, needNewSeal, needNotAhead, needOnCharge } from "./needs.ts";
 
@@ -42,12 +43,12 @@ export function openTurnaround(
 
 /**
  * Answers a step's check or the step itself. A measurement outside its limits cannot be answered as seen right, nor a step
- * that an open finding bars, nor one whose wait is not over.
+ * that an open finding bars, nor one whose wait is not over, nor one that asks for a second person who is not named.
  */
 export function answerStep(doing: Doing, kit: KitState, body: Bodies["step-answered"]): Act<"step-answered"> {
   return atStep(doing, kit, "step-answered", body, [
     ...judgeCheck(doing, kit, body.step, body.check),
-    ...(body.answer === "seen" ? barred(doing, kit, body) : []),
+    ...(body.answer === "seen" ? heldBack(doing, kit, body) : []),
     ...judgeValue(doing, kit, body),
     judgeGate(doing, kit, body),
   ]);
@@ -55,7 +56,7 @@ export function answerStep(doing: Doing, kit: KitState, body: Bodies["step-answe
 
 /** Starts a wait, a run, a prime or a count at a step. */
 export function startTimer(doing: Doing, kit: KitState, body: Bodies["timer-started"]): Act<"timer-started"> {
-  return atStep(doing, kit, "timer-started", body, barred(doing, kit, body));
+  return atStep(doing, kit, "timer-started", body, heldBack(doing, kit, body));
 }
 
 /** Ends a wait or run. */
@@ -65,13 +66,13 @@ export function stopTimer(doing: Doing, kit: KitState, body: Bodies["timer-stopp
 
 /** Records pulls of the cord; that it started is taken whatever bars it. */
 export function countPulls(doing: Doing, kit: KitState, body: Bodies["pulls-counted"]): Act<"pulls-counted"> {
-  return atStep(doing, kit, "pulls-counted", body, body.started ? [] : barred(doing, kit, body));
+  return atStep(doing, kit, "pulls-counted", body, body.started ? [] : heldBack(doing, kit, body));
 }
 
 /** Records a prime, from first stroke to water; one that was under way when a finding was raised is still written down. */
 export function timePrime(doing: Doing, kit: KitState, body: Bodies["prime-timed"]): Act<"prime-timed"> {
   const isUnderWay = openOne(kit, body.turnaround)?.timers[body.step]?.started !== undefined;
-  return atStep(doing, kit, "prime-timed", body, isUnderWay ? [] : barred(doing, kit, body));
+  return atStep(doing, kit, "prime-timed", body, isUnderWay ? [] : heldBack(doing, kit, body));
 }
 
 /** Records a measured delivery. */
@@ -80,7 +81,7 @@ export function measureDelivery(
   kit: KitState,
   body: Bodies["delivery-measured"],
 ): Act<"delivery-measured"> {
-  return atStep(doing, kit, "delivery-measured", body, barred(doing, kit, body));
+  return atStep(doing, kit, "delivery-measured", body, heldBack(doing, kit, body));
 }
 
 /** Records an item fitted, in a turnaround or, for what hangs outside, without one. */
@@ -117,7 +118,8 @@ export function sealKit(doing: Doing, kit: KitState, body: Bodies["sealed"]): Ac
   const { kits: allKits } = doing;
   const refusals = sealingRefusals({ kit, turnaround, pattern, allKits, seal: body.seal });
   const faults = refusals.map((one) => because("SN-124", one.item ?? one.rule, undefined, "settled first", one.text));
-  return allow(doing, aboutKit(kit, "sealed", body), [needOnCharge(kit), ...faults]);
+  const seconds = needSecond(doing, kit, { turnaround, pattern });
+  return allow(doing, aboutKit(kit, "sealed", body), [needOnCharge(kit), ...faults, ...seconds]);
 }
 
 /** Closes the container with the kit grounded: always possible, with a reason. */
@@ -146,12 +148,22 @@ function atStep<Kind extends StepKind>(
   return allow(doing, aboutKit(kit, kind, body), [open, step, ...against]);
 }
 
+/** What keeps this person from doing this step: a finding that bars it, or a second person who is not named. */
+function heldBack(doing: Doing, kit: KitState, at: AtLine): readonly Fault[] {
+  const turnaround = openOne(kit, at.turnaround);
+  const pattern = turnaround && patternOf(doing, kit, turnaround);
+  const seconds = turnaround && pattern ? needSecond(doing, kit, { turnaround, pattern }, at.step) : [];
+  return [...barred(doing, kit, at), ...seconds];
+}
+
+interface AtLine {
+  readonly turnaround: string;
+  readonly step: string;
+  readonly check?: string;
+}
+
 /** What an open finding forbids at this step, each as one fault. */
-function barred(
-  doing: Doing,
-  kit: KitState,
-  at: { turnaround: string; step: string; check?: string },
-): readonly Fault[] {
+function barred(doing: Doing, kit: KitState, at: AtLine): readonly Fault[] {
   const turnaround = openOne(kit, at.turnaround);
   const pattern = turnaround && patternOf(doing, kit, turnaround);
   if (!turnaround || !pattern) return [];
@@ -209,8 +221,4 @@ function stepOf(doing: Doing, kit: KitState, step: string): Step | undefined {
 
 function openOne(kit: KitState, id: string): Turnaround | undefined {
   return [kit.turnaround, ...(kit.otherTurnarounds ?? [])].find((one) => one?.id === id);
-}
-
-function notOpen(id: string): Fault {
-  return because("SN-122", "body.turnaround", id, "a turnaround that is open", "Open the kit first.");
 }

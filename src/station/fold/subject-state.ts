@@ -4,6 +4,7 @@ import {
   applyDeviceEntry,
   applyPersonEntry,
   applyPlaceEntry,
+  applyQualificationEntry,
   applyStationEntry,
   applyToCasualty,
   applyToDraft,
@@ -22,6 +23,7 @@ import {
   type PatternShelf,
   type Person,
   type Place,
+  type Qualification,
   type RescueBoat,
   type StationState,
 } from "#readiness";
@@ -36,6 +38,7 @@ export type SubjectState =
   | { readonly sort: "boat"; readonly boat: RescueBoat | undefined }
   | { readonly sort: "pattern"; readonly draft: ReportsDraft }
   | { readonly sort: "part"; readonly draft: PartDraft }
+  | { readonly sort: "qualification"; readonly qualification: Qualification | undefined }
   | { readonly sort: "station"; readonly station: StationState | undefined }
   | { readonly sort: "other" };
 
@@ -48,6 +51,7 @@ export function blankSubject(subject: string): SubjectState {
   if (sort === "device") return { sort, device: undefined };
   if (sort === "casualty") return { sort, draft: undefined };
   if (sort === "boat") return { sort, boat: undefined };
+  if (sort === "qualification") return { sort, qualification: undefined };
   if (sort === "pattern") return { sort, draft: new ReportsDraft([]) };
   if (sort === "part") return { sort, draft: new PartDraft(blankPart(subject)) };
   return sort === "station" ? { sort, station: undefined } : { sort: "other" };
@@ -80,6 +84,8 @@ export function applyToSubject(
     }
     case "boat":
       return { sort: "boat", boat: applyBoatEntry(state.boat, entry) };
+    case "qualification":
+      return { sort: "qualification", qualification: applyQualificationEntry(state.qualification, entry) };
     case "pattern":
       applyToReports(state.draft, entry);
       return state;

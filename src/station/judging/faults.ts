@@ -27,6 +27,26 @@ export function noSuchPattern(got: string | undefined): Fault {
   return because("SN-108", "pattern", got, "a pattern version this station has", remedy);
 }
 
+/** Who does a thing is not who sees it done. */
+export function secondIsDoer(field: string, got: string): Fault {
+  return because("SN-227", field, got, "somebody else than who does it", "Name who sees it done.");
+}
+
+/** No turnaround of that id stands open. */
+export function notOpen(id: string): Fault {
+  return because("SN-122", "body.turnaround", id, "a turnaround that is open", "Open the kit first.");
+}
+
+/** Nobody of that id is at the station. */
+export function noSuchPerson(id: string): Fault {
+  return because("SN-218", "person", id, "a person of this station", "Choose a person of the list.");
+}
+
+/** The station has no such qualification, or it is retired. */
+export function noSuchQualification(field: string, got: string): Fault {
+  return because("SN-228", field, got, "a qualification of the station", "Choose one of the list.");
+}
+
 /** The pattern has no such item. */
 export function noSuchItem(field: string, got: string): Fault {
   return because("SN-118", field, got, "an item of the pattern", "Choose an item of the pattern.");

@@ -12,7 +12,7 @@ import {
   type Role,
 } from "#readiness";
 import { judgeAnswers } from "./answers-arrived.ts";
-import { because, mayNotStrike, noSuchPattern, noSuchPlace, roleMayNot } from "./faults.ts";
+import { because, mayNotStrike, noSuchPattern, noSuchPlace, roleMayNot, secondIsDoer } from "./faults.ts";
 import { judgeTaken } from "../acts/casualty-soundings.ts";
 import { judgeEffect, patternsToJudgeBy } from "../acts/finding-effect.ts";
 import { isKeeper, mayWrite } from "./permission.ts";
@@ -49,6 +49,9 @@ const SORT_OF_KIND: Readonly<Partial<Record<EntryKind, string>>> = {
   "person-left": "person",
   "hours-set": "person",
   "absence-set": "person",
+  "practice-told": "person",
+  "qualification-set": "qualification",
+  "qualification-retired": "qualification",
   "boat-set": "boat",
   "boat-retired": "boat",
   "device-joined": "device",
@@ -69,7 +72,7 @@ const WORKED_ON: ReadonlySet<string> = new Set(["kit", "casualty", "pattern", "p
  * @returns every fault: SN-101 other person, SN-102 other device, SN-103 role, SN-104 place, SN-105 subject, SN-106 strike,
  *   SN-107 living with a finding, SN-108 pattern, SN-109 destination, SN-126 and SN-127 an answer of "seen" that its reading does not bear,
  *   SN-138 effect milder than the pattern's, SN-156 and SN-157 when what was written down late was seen or done,
- *   SN-211 work given to others, SN-212 other people's days, and those of `judgeBody`; empty where it is good
+ *   SN-211 work given to others, SN-212 other people's days, SN-227 oneself as the second person, and those of `judgeBody`; empty where it is good
  */
 export function judgeEntry(entry: Entry, facts: EntryFacts): readonly Fault[] {
   const body = judgeBody(entry);
@@ -130,6 +133,8 @@ function judgeContent(entry: Entry, facts: EntryFacts): readonly Fault[] {
   if (entry.kind === "step-answered" || entry.kind === "finding-proved") return judgeAnswers(entry, facts);
   if (entry.kind === "work-taken") return judgeTaker(entry as Entry<string, Bodies["work-taken"]>, facts);
   if (entry.kind === "absence-set") return judgeAbsence(entry, facts);
+  if (entry.kind === "second-named") return judgeSecond(entry as Entry<string, Bodies["second-named"]>);
+  if (entry.kind === "practice-told") return judgeTold(entry as Entry<string, Bodies["practice-told"]>);
   if (entry.kind === "kit-moved") return judgeMove(entry.body as Bodies["kit-moved"], facts);
   const isLivedWith = entry.kind === "remedy-made" && (entry.body as Bodies["remedy-made"]).how === "lived-with";
   if (!isLivedWith || isKeeper(facts.role)) return [];
@@ -201,6 +206,15 @@ function judgeAbsence(entry: Entry, facts: EntryFacts): readonly Fault[] {
   if (entry.subject === `person:${facts.person}` || isKeeper(facts.role)) return [];
   const remedy = "Ask the keeper to write down other people's days.";
   return [because("SN-212", "subject", entry.subject, `person:${facts.person}`, remedy)];
+}
+
+/** Whether the second person may see it done is judged where the whole log is; that it is somebody else, here too. */
+function judgeSecond({ by, body }: Entry<string, Bodies["second-named"]>): readonly Fault[] {
+  return body.second === by ? [secondIsDoer("body.second", by)] : [];
+}
+
+function judgeTold({ subject, body }: Entry<string, Bodies["practice-told"]>): readonly Fault[] {
+  return subject === `person:${body.second}` ? [secondIsDoer("body.second", body.second!)] : [];
 }
 
 function judgeMove(body: Bodies["kit-moved"], facts: EntryFacts): readonly Fault[] {

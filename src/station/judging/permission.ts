@@ -1,4 +1,4 @@
-import type { EntryKind, Role } from "#readiness";
+import { KEEPING_ROLES, type EntryKind, type Role } from "#readiness";
 
 /** A role, or nobody signed in. */
 export type Asker = Role | "signed-out";
@@ -9,7 +9,7 @@ export const ROLES: readonly Role[] = ["keeper", "crew", "assessor", "commander"
 const HANDS: readonly Role[] = ["keeper", "crew", "administrator"];
 /** Who may be at the telephone when a boat calls. */
 const OPENERS: readonly Role[] = ["keeper", "crew", "commander", "administrator"];
-const KEEPERS: readonly Role[] = ["keeper", "administrator"];
+const KEEPERS = KEEPING_ROLES;
 const ADMINISTRATORS: readonly Role[] = ["administrator"];
 const WATCHERS: readonly Role[] = ["keeper", "crew", "assessor", "administrator"];
 const EVERYONE: readonly Asker[] = [...ROLES, "signed-out"];
@@ -42,6 +42,9 @@ export const WRITING: Readonly<Record<EntryKind, readonly Role[]>> = {
   sealed: HANDS,
   "closed-grounded": HANDS,
   settled: KEEPERS,
+  /** Of what one does oneself. */
+  "second-named": HANDS,
+  "gone-on-alone": HANDS,
   /** Others than oneself are put to work by keepers: see `judgeEntry`. */
   "work-taken": HANDS,
   "work-dated": HANDS,
@@ -50,6 +53,10 @@ export const WRITING: Readonly<Record<EntryKind, readonly Role[]>> = {
   "hours-set": KEEPERS,
   /** One's own; other people's are for keepers: see `judgeEntry`. */
   "absence-set": WATCHERS,
+  /** Of others than oneself, by whoever decides for others. */
+  "practice-told": KEEPERS,
+  "qualification-set": KEEPERS,
+  "qualification-retired": KEEPERS,
   "place-set": ADMINISTRATORS,
   "place-closed": ADMINISTRATORS,
   "shelves-set": KEEPERS,

@@ -4,6 +4,7 @@ import {
   ReportsDraft,
   type CasualtyState,
   type KitState,
+  type Practised,
   type StepReport,
   type StockPart,
 } from "#readiness";
@@ -20,6 +21,7 @@ export class SnapshotBase {
   /** By pattern id. */
   readonly reports: ReadonlyMap<string, readonly StepReport[]>;
   readonly parts: ReadonlyMap<string, StockPart>;
+  readonly practised: readonly Practised[];
   readonly #snapshot: StationSnapshot;
   readonly #after: ReadonlyMap<string, readonly string[]>;
   readonly #states: ReadonlyMap<string, SubjectState>;
@@ -30,6 +32,7 @@ export class SnapshotBase {
     this.casualties = new Map(snapshot.casualties.map((casualty) => [`casualty:${casualty.id}`, casualty]));
     this.reports = new Map(snapshot.reports);
     this.parts = new Map(snapshot.parts.map((part) => [`part:${part.id}`, part]));
+    this.practised = snapshot.practised;
     this.#after = new Map(snapshot.after);
     this.#states = new Map(statesOf(snapshot));
   }
@@ -97,5 +100,8 @@ function* statesOf(snapshot: StationSnapshot): Iterable<[string, SubjectState]> 
   for (const person of snapshot.people) yield [`person:${person.id}`, { sort: "person", person }];
   for (const place of snapshot.places) yield [`place:${place.id}`, { sort: "place", place }];
   for (const device of snapshot.devices) yield [`device:${device.id}`, { sort: "device", device }];
+  for (const one of snapshot.qualifications) {
+    yield [`qualification:${one.id}`, { sort: "qualification", qualification: one }];
+  }
   for (const boat of snapshot.boats) yield [`boat:${boat.id}`, { sort: "boat", boat }];
 }

@@ -1,11 +1,11 @@
 import { canonicalText, hashText, type PlaceChain } from "#log";
-import type { CasualtyState, StepReport } from "#readiness";
+import { practiceOf, type CasualtyState, type StepReport } from "#readiness";
 import type { StationReading } from "../station-reading.ts";
 import { lightKit } from "./light-kit.ts";
 import { lightPart } from "./light-part.ts";
 
 /** Raised with every change of what a fold gives: a device that folds by other rules leaves a snapshot alone. */
-export const SNAPSHOT_FORM = 2;
+export const SNAPSHOT_FORM = 3;
 /** Of what grows with the years, so many of the newest are in a snapshot. */
 const NEWEST = { casualties: 5, broughtBack: 20 } as const;
 
@@ -40,7 +40,8 @@ export interface Folded {
  * @param at - RFC 3339
  */
 export function snapshotOf(fold: Folded, heads: readonly PlaceChain[], at: string): StationSnapshot {
-  const { patterns, reports, kits, casualties, broughtBack, parts, ...rest } = fold.read();
+  const reading = fold.read();
+  const { patterns, reports, kits, casualties, broughtBack, parts, ...rest } = reading;
   const subjects = [...fold.subjects()].sort();
   return {
     form: SNAPSHOT_FORM,
@@ -51,6 +52,7 @@ export function snapshotOf(fold: Folded, heads: readonly PlaceChain[], at: strin
     broughtBack: broughtBack.slice(-NEWEST.broughtBack),
     kits: kits.map((kit) => lightKit(kit, patterns.get(kit.pattern))),
     parts: parts.map(lightPart),
+    practised: practiceOf(reading).practised,
     casualties: [...casualties.filter(isOpen), ...casualties.filter((one) => !isOpen(one)).slice(0, NEWEST.casualties)],
     reports: [...reports].sort(([one], [other]) => (one < other ? -1 : 1)),
     after: subjects.map((subject) => [subject, fold.heads(subject)]),

@@ -2,6 +2,7 @@ import { addDays, addSpan, daysBetween, shorterSpan, weekdayOf, type PlainDate, 
 import type { Effect, Pattern } from "#kit";
 import { outlookOf, type Condition, type KitState, type Person } from "#readiness";
 import { mayWrite } from "../judging/permission.ts";
+import { heldOn } from "./plan-qualifications.ts";
 import type { WorkStation } from "./work-due.ts";
 
 /** Hours a week counted for a person of whom nobody said how many [h]. */
@@ -20,6 +21,8 @@ export interface PlanInput {
   readonly people: readonly {
     readonly id: string;
     readonly hoursPerWeek: number;
+    /** Ids of qualifications held today. */
+    readonly may?: readonly string[];
     readonly absent: readonly { readonly from: string; readonly to: string }[];
   }[];
   readonly fixed: readonly { readonly kit: string; readonly week: number }[];
@@ -30,6 +33,8 @@ interface PlanKit {
   readonly place: string;
   readonly daysOut: number;
   readonly minutes: number;
+  /** Ids of qualifications that somebody holds today and that every opening needs. */
+  readonly needs?: readonly string[];
   readonly clocks: readonly PlanClock[];
 }
 
@@ -67,20 +72,29 @@ export function planInputOf(station: WorkStation, { today, weeks, fixed }: Plann
   const open = station.kits.filter((kit) => !kit.retired && places.some(({ id }) => id === kit.place));
   const here = open.filter((kit) => kit.custody.kind !== "away" && station.patterns.has(kit.pattern));
   const hands = station.people.filter(({ left, role }) => !left && mayWrite(role, "sealed"));
+  const held = heldOn(station, hands, today);
   const input = {
     start,
     weeks,
     places: places.map(({ id, strength }) => ({ id, strength })),
-    kits: here.map((kit) => planKit(station, kit, start)),
-    people: hands.map((one) => ({ id: one.id, hoursPerWeek: one.hours ?? ASSUMED_HOURS, absent: absences(one) })),
+    kits: here.map((kit) => ({ ...planKit(station, kit, start), ...held.needs(kit) })),
+    people: hands.map((one) => ({
+      id: one.id,
+      hoursPerWeek: one.hours ?? ASSUMED_HOURS,
+      ...held.may(one),
+      absent: absences(one),
+    })),
     fixed: fixed.filter(({ kit, week }) => week >= 0 && week < weeks && here.some(({ id }) => id === kit)),
   };
   return {
     input,
-    assumed: assumptions(
-      hands,
-      open.filter((kit) => !here.includes(kit)),
-    ),
+    assumed: [
+      ...held.assumed,
+      ...assumptions(
+        hands,
+        open.filter((kit) => !here.includes(kit)),
+      ),
+    ],
   };
 }
 

@@ -2,7 +2,7 @@ import { addDays, formatDate } from "#base";
 import type { Bodies, PlannedWork, Person, WorkLine } from "#readiness";
 import { STATION_PLACE } from "#log";
 import { aboutKit, allow, unless, type Act, type Doing } from "../acts/draft.ts";
-import { because } from "../judging/faults.ts";
+import { because, noSuchPerson } from "../judging/faults.ts";
 import { isKeeper, mayWrite } from "../judging/permission.ts";
 import { needOnCharge } from "../acts/needs.ts";
 import type { DueLine } from "./work-due.ts";
@@ -105,8 +105,5 @@ function aboutPerson<Kind extends "hours-set" | "absence-set">(person: string, k
 
 function needPerson({ people }: { readonly people: readonly Person[] }, id: string) {
   const person = people.find((one) => one.id === id && !one.left);
-  return unless(
-    person !== undefined,
-    because("SN-218", "person", id, "a person of this station", "Choose a person of the list."),
-  );
+  return unless(person !== undefined, noSuchPerson(id));
 }

@@ -8,7 +8,7 @@ import {
   type Place,
   type WorkLine,
 } from "#readiness";
-import { mayWrite } from "../judging/permission.ts";
+import { ablePeople, type AbleOn } from "./able.ts";
 import type { StationReading } from "../station-reading.ts";
 
 /** How many of a part that a kit needs lie on the shelf of its place, fit to be used; undefined where nobody knows. */
@@ -19,12 +19,18 @@ export interface DueLine extends Omit<WorkLine, "kit" | "parts"> {
   readonly kit: KitState;
   readonly place: Place;
   readonly parts: readonly (PartNeed & { readonly onShelf?: number })[];
-  /** Who may do it and is not away on the day it is asked for. */
+  /** Who may do it alone and is not away on the day it is asked for. */
   readonly present: readonly Person[];
+  /** Who is there and may do it with one of those there who sees it done; empty where everybody there may do it alone. */
+  readonly withSecond: readonly Person[];
 }
 
 /** A station as work is read from it. */
-export type WorkStation = Pick<StationReading, "kits" | "places" | "people" | "patterns" | "policy">;
+export type WorkStation = Pick<StationReading, "kits" | "places" | "people" | "patterns" | "policy"> &
+  Partial<Pick<StationReading, "casualties" | "qualifications" | "practised">> & {
+    /** Kits taken off charge, where `kits` is without them. */
+    readonly retired?: readonly KitState[];
+  };
 
 /**
  * The work due at a station: kits back and wet first, then overdue, this week and this month, the most pressing first.
@@ -40,12 +46,17 @@ export function workDueOf(
   onShelf: ShelfCount = () => undefined,
 ): readonly DueLine[] {
   const open = station.places.filter(({ closed }) => !closed);
-  const lines = open.flatMap((place) => linesAt(station, place, dayIn(place.zone, now), onShelf));
+  const ableOn = ablePeople(station);
+  const lines = open.flatMap((place) => linesAt(station, place, dayIn(place.zone, now), { onShelf, ableOn }));
   return lines.toSorted(byUrgency);
 }
 
-function linesAt(station: WorkStation, place: Place, today: PlainDate, onShelf: ShelfCount): readonly DueLine[] {
-  const present = presentOn(station.people, today);
+interface Judging {
+  readonly onShelf: ShelfCount;
+  readonly ableOn: AbleOn;
+}
+
+function linesAt(station: WorkStation, place: Place, today: PlainDate, judging: Judging): readonly DueLine[] {
   const versions = [...station.patterns.values()];
   return station.kits.flatMap((kit) => {
     const pattern = station.patterns.get(kit.pattern);
@@ -55,22 +66,14 @@ function linesAt(station: WorkStation, place: Place, today: PlainDate, onShelf: 
       ...line,
       kit,
       place,
-      parts: line.parts.map((part) => withShelf(part, onShelf(part, kit))),
-      present: present.filter(({ role }) => mayWrite(role, KINDS[line.work])),
+      parts: line.parts.map((part) => withShelf(part, judging.onShelf(part, kit))),
+      ...judging.ableOn(line.work, pattern, today),
     }));
   });
 }
 
-/** The kind of line by which each work is done: who may write it may do it. */
-const KINDS = { opening: "turnaround-opened", muster: "mustered", return: "returned", settle: "settled" } as const;
-
 function withShelf(part: PartNeed, onShelf: number | undefined): DueLine["parts"][number] {
   return { ...part, ...(onShelf !== undefined && { onShelf }) };
-}
-
-/** People on the list who are not away on a day. */
-export function presentOn(people: readonly Person[], day: PlainDate): readonly Person[] {
-  return people.filter(({ left, away = [] }) => !left && !away.some(({ from, to }) => from <= day && day <= to));
 }
 
 const BUCKETS = ["wet", "overdue", "week", "month"] as const;

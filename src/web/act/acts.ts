@@ -100,6 +100,14 @@ export class KitActs {
     return this.#do(station.proveFinding, proof);
   }
 
+  nameSecond(body: Bodies["second-named"]): Promise<Entry> {
+    return this.#do(station.nameSecond, body);
+  }
+
+  goOnAlone(body: Bodies["gone-on-alone"]): Promise<Entry> {
+    return this.#do(station.goOnAlone, body);
+  }
+
   seal(body: Bodies["sealed"]): Promise<Entry> {
     return this.#do(station.sealKit, body);
   }

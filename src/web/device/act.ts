@@ -9,8 +9,10 @@ import { useRecorder, useStation } from "./context.ts";
 
 /** What the rules of the station want to know of whoever does something here. */
 export function doingOf(view: StationView): Doing {
-  const { me, today, kits, places, people, boats, devices, parts, patterns, policy } = view;
-  return { me, today, kits, places, people, boats, devices, parts, patterns, policy };
+  const { me, today, kits, retired, places, people, boats, devices, parts, patterns, policy } = view;
+  const { casualties, qualifications, practised } = view;
+  const worked = { kits, retired, casualties, qualifications, practised };
+  return { me, today, ...worked, places, people, boats, devices, parts, patterns, policy };
 }
 
 /**

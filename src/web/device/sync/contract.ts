@@ -11,6 +11,8 @@ import type {
   Person,
   Place,
   PhotoRef,
+  Practised,
+  Qualification,
   RescueBoat,
   Standing,
   StationPolicy,
@@ -35,6 +37,10 @@ export interface StationView {
   readonly parts: readonly StockPart[];
   /** Casualties, newest first, closed ones too. */
   readonly casualties: readonly CasualtyState[];
+  /** Qualifications, retired ones too, by name. */
+  readonly qualifications: readonly Qualification[];
+  /** What a summary knew of who did what; empty where every line is here. */
+  readonly practised: readonly Practised[];
   /** Kits not retired. */
   readonly kits: readonly KitState[];
   /** Kits taken off charge; their log stays. */

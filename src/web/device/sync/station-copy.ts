@@ -77,6 +77,8 @@ export class StationCopy {
       boats: reading.boats.filter(({ retired }) => !retired),
       parts: reading.parts,
       casualties: reading.casualties,
+      qualifications: reading.qualifications,
+      practised: reading.practised,
       kits,
       retired: reading.kits.filter((kit) => kit.retired),
       standings: new Map(reading.kits.map((kit) => [kit.id, this.#standingOf(kit, reading, looking.now)])),

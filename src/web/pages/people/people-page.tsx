@@ -2,7 +2,8 @@ import { mayCall, mayWrite } from "#station";
 import type { Person } from "#readiness";
 import { useMemo, useState } from "react";
 import { useStation } from "../../device/index.ts";
-import { Button, Page, ROLE_WORDS, Section } from "../../parts/index.ts";
+import { Link } from "wouter";
+import { Button, ButtonLink, ButtonRow, Page, ROLE_WORDS, Section } from "../../parts/index.ts";
 import { Table, type Column } from "../../parts/table.tsx";
 import { ChangePerson } from "./change-person.tsx";
 import { InvitePerson } from "./invite-person.tsx";
@@ -29,6 +30,9 @@ export default function PeoplePage() {
         rows={here}
         rowKey={({ id }) => id}
       />
+      <ButtonRow>
+        <ButtonLink to="/qualifications">Qualifications</ButtonLink>
+      </ButtonRow>
       {person && <ChangePerson key={person.id} person={person} onDone={() => setChosen(undefined)} />}
       <TimeSection />
       {mayCall(me.role, "see-wrong-pins") && <PeopleGuessedAt people={people} />}
@@ -48,7 +52,12 @@ function columns(writers: ReadonlySet<string>, choose: ((id: string) => void) | 
     {
       key: "name",
       head: "Name",
-      cell: ({ id, name }) => (writers.has(id) ? name : `${name} (invited, has written nothing yet)`),
+      cell: ({ id, name }) => (
+        <>
+          <Link to={`/people/${id}`}>{name}</Link>
+          {!writers.has(id) && " (invited, has written nothing yet)"}
+        </>
+      ),
     },
     { key: "role", head: "Role", cell: ({ role }) => ROLE_WORDS[role] },
   ];

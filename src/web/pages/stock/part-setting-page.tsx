@@ -1,4 +1,3 @@
-import { parseSpan } from "#base";
 import type { PartSetting, StockPart } from "#readiness";
 import { retirePart, setPart } from "#station";
 import { useState } from "react";
@@ -8,6 +7,7 @@ import { useCarryOut, useStation, type StationView } from "../../device/index.ts
 import { Button, ErrorBox, Page, Section, TextField, useDoing } from "../../parts/index.ts";
 import { Choice } from "../../parts/fields/choice.tsx";
 import { NumberField } from "../../parts/fields/number-field.tsx";
+import { spanFault } from "../../parts/fields/span-fault.ts";
 import { ItemPick } from "./item-pick.tsx";
 import "./stock.css";
 
@@ -103,15 +103,6 @@ function settingOf(draft: PartForm): PartSetting | undefined {
 
 function isSpan(text: string): boolean {
   return text.trim() === "" || spanFault(text) === undefined;
-}
-
-function spanFault(text: string): string | undefined {
-  try {
-    parseSpan(text.trim());
-    return undefined;
-  } catch {
-    return 'Write it as "6 weeks" or "24 months".';
-  }
 }
 
 interface PartFormProps {

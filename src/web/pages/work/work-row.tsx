@@ -71,11 +71,16 @@ function wayOf({ work, kit, place }: DueLine): string {
 /** So many people are named. */
 const NAMED = 6;
 
-function sayPresent({ present }: DueLine): string {
-  if (present.length === 0) return "Nobody who may do it is here today.";
-  const names = present.slice(0, NAMED).map(({ name }) => name);
-  const more = present.length > NAMED ? ` and ${present.length - NAMED} more` : "";
-  return `May do it, and not away today: ${names.join(", ")}${more}.`;
+function sayPresent({ present, withSecond }: DueLine): string {
+  const seen = withSecond.length > 0 ? ` With a second person who sees it done: ${sayNames(withSecond)}.` : "";
+  if (present.length === 0) return `Nobody who may do it alone is here today.${seen}`;
+  return `May do it, and not away today: ${sayNames(present)}.${seen}`;
+}
+
+function sayNames(people: DueLine["present"]): string {
+  const names = people.slice(0, NAMED).map(({ name }) => name);
+  const more = people.length > NAMED ? ` and ${people.length - NAMED} more` : "";
+  return `${names.join(", ")}${more}`;
 }
 
 /** Who took it, its day, and until when it was put off and why. */

@@ -10,6 +10,8 @@ export interface Telling {
   readonly places: readonly Place[];
   /** Kits that lines may name beside the one they are about. */
   readonly kits?: readonly { readonly id: string; readonly name: string }[];
+  /** People that lines may name beside who wrote them. */
+  readonly people?: readonly { readonly id: string; readonly name: string }[];
 }
 
 type Tell<Kind extends EntryKind> = (body: Bodies[Kind], telling: Telling) => string;
@@ -66,6 +68,8 @@ const TELLERS: { readonly [Kind in EntryKind]?: Tell<Kind> } = {
   "work-put-off": ({ work, until, reason }) => listed(WORK_WORDS[work], `until ${until}`, reason),
   "openings-planned": ({ openings }) =>
     openings.length === 0 ? "none" : `weeks of ${openings.map(({ week }) => week).join(", ")}`,
+  "second-named": ({ second }, { people }) => nameIn(people, second),
+  "gone-on-alone": ({ note }) => note,
   struck: ({ reason }) => reason,
 };
 

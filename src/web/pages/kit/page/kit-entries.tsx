@@ -87,7 +87,12 @@ function columns(at: KitAtHand, onStrike: (entry: Entry) => void): readonly Colu
 }
 
 function What({ at, line: { entry, struck } }: { readonly at: KitAtHand; readonly line: HistoryLine }) {
-  const told = tellEntry(entry, { pattern: at.pattern, places: at.view.places, kits: at.view.kits });
+  const told = tellEntry(entry, {
+    pattern: at.pattern,
+    places: at.view.places,
+    kits: at.view.kits,
+    people: at.view.people,
+  });
   const words = (
     <>
       <strong>{sayKind(entry.kind)}</strong>

@@ -1,4 +1,7 @@
 import { Button, ErrorBox, Section } from "../../../parts/index.ts";
+import { useMemo } from "react";
+import { SecondPanel } from "../second/second-panel.tsx";
+import { secondsAtSteps } from "../second/use-seconds.ts";
 import { CardBox } from "./card-box.tsx";
 import { barsAtBox, enterTick, whyNotYetOnCard, type Entering } from "./card-entering.ts";
 import { isFilled, isTicked, type CardRow } from "./card-rows.ts";
@@ -13,6 +16,12 @@ interface CardStageProps {
 /** The boxes of one stage, and one button for those the card shows ticked from top to bottom. */
 export function CardStage({ name, rows, entering }: CardStageProps) {
   const saving = useSaving();
+  const { open, acts } = entering;
+  const unfilled = rows
+    .filter((row) => !isFilled(row))
+    .map(({ step }) => step.id)
+    .join(" ");
+  const seconds = useMemo(() => secondsAtSteps(open, unfilled.split(" ")), [open, unfilled]);
   const isClear = (row: CardRow) =>
     barsAtBox(entering, row).length === 0 && (row.kind !== "answer" || whyNotYetOnCard(entering, row) === undefined);
   const left = rows.filter((row) => isTicked(row) && !isFilled(row) && !row.step.optional && isClear(row));
@@ -22,12 +31,13 @@ export function CardStage({ name, rows, entering }: CardStageProps) {
     });
   return (
     <Section title={name}>
+      <SecondPanel open={open} acts={acts} wanted={seconds} />
       <ol className="card-boxes">
         {rows.map((row) => (
           <CardBox key={row.key} row={row} entering={entering} />
         ))}
       </ol>
-      {left.length > 1 && (
+      {left.length > 1 && seconds.length === 0 && (
         <Button onPress={() => void tickAll()}>The card shows the other {left.length} without a reading as seen</Button>
       )}
       <ErrorBox error={saving.error} title="Not all entered" />

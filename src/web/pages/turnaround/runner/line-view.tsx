@@ -15,6 +15,8 @@ import { leadsOn, seenTogether } from "./look-group.ts";
 import { LookGroupView } from "./look-group-view.tsx";
 import { leadsTo, neighbour, openBefore } from "../../../act/position.ts";
 import { ReportStep } from "../answer/report-step.tsx";
+import { SecondPanel } from "../second/second-panel.tsx";
+import { useSeconds } from "../second/use-seconds.ts";
 import { StepClock } from "../clocks/step-clock.tsx";
 import { StepHeading } from "./step-heading.tsx";
 import type { Place } from "./use-place.ts";
@@ -45,11 +47,13 @@ export function LineView(props: LineViewProps) {
     setSingle(key);
     place.goTo({ line: line.step.line, ask: key });
   };
+  const seconds = useSeconds(open, line.step.id);
   const bars = ask.answered ? [] : barsAt(open, line.step.id, ask.check?.id);
   return (
     <main className="runner-main">
       <LineHead line={line} of={lines.at(-1)?.step.line ?? 0} kit={open.kit.name} />
       {bars.length > 0 && <HeldPanel open={open} lines={lines} line={line} bars={bars} place={place} />}
+      {bars.length === 0 && !ask.answered && <SecondPanel open={open} acts={acts} wanted={seconds} />}
       <LineCautions lines={lines} line={line} />
       {line.step.after && <p className="step-needs">Because it met {sayMet(line.step.after)}</p>}
       <p className="step-text">{line.step.text}</p>

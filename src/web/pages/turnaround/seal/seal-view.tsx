@@ -6,6 +6,8 @@ import type { OpenKit } from "../../../kit-view/at-hand.ts";
 import { GroundedForm } from "../answer/grounded-form.tsx";
 import { RefusalList } from "../runner/refusal-list.tsx";
 import { SealForm } from "./seal-form.tsx";
+import { SecondPanel } from "../second/second-panel.tsx";
+import { useSeconds } from "../second/use-seconds.ts";
 import { StepHeading } from "../runner/step-heading.tsx";
 import type { Place } from "../runner/use-place.ts";
 
@@ -19,6 +21,7 @@ interface SealViewProps {
 export function SealView({ open, acts, place }: SealViewProps) {
   const { kit, turnaround, pattern, view } = open;
   const [grounding, setGrounding] = useState(false);
+  const seconds = useSeconds(open);
   const refusals = sealingRefusals({ kit, turnaround, pattern, allKits: view.kits });
   return (
     <main className="runner-main">
@@ -27,6 +30,7 @@ export function SealView({ open, acts, place }: SealViewProps) {
         <RefusalList open={open} refusals={refusals} place={place} />
       ) : (
         <Section title="New seal">
+          <SecondPanel open={open} acts={acts} wanted={seconds} />
           <SealForm open={open} acts={acts} />
         </Section>
       )}

@@ -1,0 +1,61 @@
+import type { PlainDate } from "#base";
+import type { Pattern } from "#kit";
+import { secondOf } from "../people/doings.ts";
+import { isOn, practiceOf, type PracticeBook, type Practising } from "../people/practice.ts";
+import { isFor, type AtStage, type Qualification } from "../people/qualification.ts";
+import type { Person, Turnaround } from "../state.ts";
+
+/** What a line asks for beside the person who does it: somebody who sees it done, or a note. */
+export interface SecondWanted {
+  readonly qualification: Qualification;
+  /** The last day on which the person held it; absent where they never did. */
+  readonly lapsed?: PlainDate;
+  /** Who may see it done. */
+  readonly seconds: readonly Person[];
+  /** True where a note is enough. */
+  readonly mayGoAlone: boolean;
+}
+
+/** Where something is done in a turnaround. */
+export interface InTurnaround {
+  readonly turnaround: Turnaround;
+  readonly pattern: Pattern;
+}
+
+/**
+ * What is still asked for before a person does what they do not hold the qualification for. Where nobody is left who may
+ * see it done a note is always enough: no kit waits for somebody who is not there.
+ *
+ * @param station - as its log tells it
+ * @param doing - who, on which day
+ * @param where - in which turnaround
+ * @param at - at which step, or at the sealing
+ * @returns one for each qualification that is wanted; empty where the line may be done
+ */
+export function secondsWanted(
+  station: Practising,
+  doing: { readonly person: string; readonly day: PlainDate },
+  { turnaround, pattern }: InTurnaround,
+  at: AtStage,
+): readonly SecondWanted[] {
+  const needed = station.qualifications.filter((one) => !one.retired && isFor(one, pattern, at));
+  if (needed.length === 0) return [];
+  const book = practiceOf(station, needed);
+  return needed.flatMap((one) => wanted(one, book, doing, turnaround) ?? []);
+}
+
+function wanted(
+  qualification: Qualification,
+  book: PracticeBook,
+  { person, day }: { readonly person: string; readonly day: PlainDate },
+  turnaround: Turnaround,
+): SecondWanted | undefined {
+  const holding = book.holding(qualification.id, person);
+  if (isOn(holding, day)) return undefined;
+  const seconds = book.seconds(qualification.id, person, day);
+  const mayGoAlone = qualification.alone === "with-note" || seconds.length === 0;
+  const said = secondOf(turnaround, person, qualification.id);
+  const isSeen = seconds.some(({ id }) => id === said.second);
+  if (isSeen || (said.note !== undefined && mayGoAlone)) return undefined;
+  return { qualification, ...(holding && { lapsed: holding.until }), seconds, mayGoAlone };
+}

@@ -1,0 +1,54 @@
+import type { Person } from "#readiness";
+import { tellPractice } from "#station";
+import { useState } from "react";
+import { useCarryOut, useStation } from "../../device/index.ts";
+import { Button, ErrorBox, Section, TextField, useDoing } from "../../parts/index.ts";
+import { Choice } from "../../parts/fields/choice.tsx";
+import { DateField } from "../../parts/fields/date-field.tsx";
+
+/** What a person did away from turnarounds and casualties, told by a keeper: a course, a drill evening. */
+export function TellPractice({ person }: { readonly person: Person }) {
+  const { qualifications, people } = useStation();
+  const carryOut = useCarryOut();
+  const doing = useDoing();
+  const [qualification, setQualification] = useState<string>();
+  const [day, setDay] = useState<string>();
+  const [how, setHow] = useState("");
+  const [second, setSecond] = useState("");
+  const options = qualifications.filter(({ retired }) => !retired).map(({ id, name }) => ({ value: id, label: name }));
+  const save = async () => {
+    const seen = second === "" ? {} : { second };
+    const body = { qualification: qualification!, day: day!, how: how.trim(), ...seen };
+    if (await doing.run(() => carryOut((at) => tellPractice(at, person.id, body)))) setHow("");
+  };
+  const others = people.filter(({ id, left }) => !left && id !== person.id);
+  return (
+    <Section title="Done elsewhere">
+      <p className="quiet">A course, a drill evening, another station. It counts as told by you.</p>
+      <Choice label="Qualification" options={options} value={qualification} onChange={setQualification} />
+      <DateField label="Day it was done" value={day} onChange={setDay} mayBeMonth={false} />
+      <TextField label="What was done, and where" value={how} onChange={setHow} limit={1000} />
+      <label className="field">
+        <span className="field-label">Who saw it, if somebody of this station</span>
+        <select className="field-input" value={second} onChange={({ target }) => setSecond(target.value)}>
+          <option value="">Nobody of this station</option>
+          {others.map(({ id, name }) => (
+            <option key={id} value={id}>
+              {name}
+            </option>
+          ))}
+        </select>
+      </label>
+      <ErrorBox error={doing.error} title="Not written down" />
+      <div>
+        <Button
+          isDisabled={qualification === undefined || day === undefined || how.trim() === ""}
+          isBusy={doing.isBusy}
+          onPress={() => void save()}
+        >
+          Write it down
+        </Button>
+      </div>
+    </Section>
+  );
+}
