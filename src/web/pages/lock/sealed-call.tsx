@@ -56,7 +56,8 @@ export function SealedNext() {
   return (
     <Notice tone={isHeard ? "plain" : "attention"} title="An alarm is set on this device">
       <p>
-        It calls at <Timestamp at={new Date(next).toISOString()} as="time" />. What it is about shows once this is opened.
+        It calls at <Timestamp at={new Date(next).toISOString()} as="time" />. What it is about shows once this is
+        opened.
       </p>
       {!isHeard && <p>Touch this screen once: until then the browser may keep it silent. Leave the screen on.</p>}
     </Notice>

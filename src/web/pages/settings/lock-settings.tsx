@@ -81,7 +81,8 @@ function Costs() {
         <li>It does nothing while this device is open, nor against somebody who watches the PIN being entered.</li>
         <li>
           Ids, numbers and times of lines, the kits' patterns, this device's name, when an alarm is due, refuelling
-          reminders and what is told before a launch stay readable. What was written before may be found in the browser's files for a while.
+          reminders and what is told before a launch stay readable. What was written before may be found in the
+          browser's files for a while.
         </li>
       </ul>
     </details>
