@@ -1,5 +1,14 @@
 import { isDeepStrictEqual } from "node:util";
-import { snapshotOf, type Ambient, type HeldHeads, type LogStore, type SnapshotReply } from "#station";
+import {
+  readSnapshot,
+  sendSnapshot,
+  snapshotOf,
+  type Ambient,
+  type HeldHeads,
+  type LogStore,
+  type SnapshotReply,
+  type StationSnapshot,
+} from "#station";
 import { placesApart } from "../branch/compare-heads.ts";
 import type { WholeLog } from "../log/whole-log.ts";
 import {
@@ -12,11 +21,11 @@ import {
 
 /** The longest log of which a snapshot is made: its fold is held in memory, some 2 kB a line [lines]. */
 const MOST_LINES = 500_000;
-/** Of a long log one is handed out for so many times as long as it took to make: what came since follows as lines. */
+/** Of a long log the next is made no sooner than after so many times as long: what came since follows as lines. */
 const GOOD_FOR = 20;
 
 interface Made {
-  /** By the process's own clock [ms]. */
+  /** By the process's own clock [ms]: until then no other is made, of a long log. */
   readonly until: number;
   readonly reply: Snapshot;
 }
@@ -48,6 +57,7 @@ export class SnapshotDesk {
   #recalled: Promise<Recalled | undefined> | undefined;
   #written: { readonly reply: SnapshotReply; readonly written: Promise<WrittenSnapshot> } | undefined;
   #keeping: Promise<void> = Promise.resolve();
+  #making: Promise<Snapshot> | undefined;
   #isRead = false;
   #reading: Promise<void> | undefined;
 
@@ -81,18 +91,28 @@ export class SnapshotDesk {
       this.warm().catch(() => undefined);
       return (await this.#fromBefore()) ?? { kind: "none", because: "reading" };
     }
-    if (this.#made !== undefined && (await this.#isGood(this.#made, lines))) return this.#made.reply;
+    if (this.#made === undefined || !(await this.#isGood(this.#made, lines))) return this.#remake();
+    const { reply, until } = this.#made;
+    if (reply.lines !== lines && performance.now() > until) this.#remake().catch(this.#parts.failed);
+    return reply;
+  }
+
+  /** Of a long log an older one is given at once. None of a log that is here no more: it may have failed over. */
+  async #isGood({ reply }: Made, lines: number): Promise<boolean> {
+    return (reply.lines === lines || lines > this.#few) && (await this.#isOfThisLog(reply));
+  }
+
+  /** One at a time, however many ask. */
+  #remake(): Promise<Snapshot> {
+    this.#making ??= this.#makeNow().finally(() => (this.#making = undefined));
+    return this.#making;
+  }
+
+  async #makeNow(): Promise<Snapshot> {
     const from = performance.now();
     const reply = await this.#make();
     this.#made = { reply, until: from + (1 + GOOD_FOR) * (performance.now() - from) };
     return reply;
-  }
-
-  /** Not of a log that is here no more: the database may have failed over to one that lagged. */
-  async #isGood({ until, reply }: Made, lines: number): Promise<boolean> {
-    const isNewest = reply.lines === lines;
-    if (!isNewest && (lines <= this.#few || performance.now() > until)) return false;
-    return this.#isOfThisLog(reply);
   }
 
   async #isOfThisLog(reply: Snapshot): Promise<boolean> {
@@ -104,7 +124,7 @@ export class SnapshotDesk {
     const fold = await wholeLog.read();
     const { heads } = wholeLog;
     const lines = heads.reduce((sum, { seq }) => sum + seq, 0);
-    return { kind: "snapshot", lines, snapshot: snapshotOf(fold, heads, ambient.now()) };
+    return { kind: "snapshot", lines, snapshot: sendSnapshot(snapshotOf(fold, heads, ambient.now())) };
   }
 
   async #readOnce(): Promise<void> {
@@ -140,8 +160,8 @@ export class SnapshotDesk {
     const reply = await this.#fromBefore();
     const fold = reply && (await wholeLog.readTo(reply.snapshot.heads));
     if (reply === undefined || fold === undefined) return;
-    const { heads, at } = reply.snapshot;
-    if (isDeepStrictEqual(asWritten(snapshotOf(fold, heads, at)), asWritten(reply.snapshot))) return;
+    const told = readSnapshot(reply.snapshot);
+    if (isDeepStrictEqual(asWritten(snapshotOf(fold, told.heads, told.at)), told)) return;
     this.#recalled = Promise.resolve(undefined);
     failed(new Error("The snapshot that was kept beside the log is not what the log says. It was thrown away."));
     await keeper?.forget();
@@ -163,6 +183,6 @@ function headsOf({ snapshot }: Snapshot): HeldHeads {
   return Object.fromEntries(snapshot.heads.map(({ place, seq, hash }) => [place, { seq, hash }]));
 }
 
-function asWritten(snapshot: Snapshot["snapshot"]): unknown {
+function asWritten(snapshot: StationSnapshot): unknown {
   return JSON.parse(JSON.stringify(snapshot));
 }
