@@ -21,14 +21,17 @@ export interface StationState {
   readonly broughtBack?: readonly BroughtBack[];
 }
 
-/** Lines that a device brought which it had not written: mostly after the station was put back to an earlier copy. */
+/** Lines that came to the station by another way than from their own device: mostly after it was put back to a copy. */
 export interface BroughtBack extends Mark {
   readonly lines: readonly string[];
   /**
    * `vouched`: the station once kept them; `word`: nothing shows that, an administrator said so. `handed`: it never had
-   * them, another device had handed them over, and an administrator said that they are genuine.
+   * them, another device had handed them over, and an administrator said that they are genuine. `file-bringer`: from a
+   * file that their own writer brought to the station's terminal; `file-word`: from a file, by an administrator's word.
    */
-  readonly how: "vouched" | "word" | "handed";
+  readonly how: "vouched" | "word" | "handed" | "file-bringer" | "file-word";
+  /** Ids of the devices on which lines from a file were written, where the log says so. */
+  readonly from?: readonly string[];
 }
 
 /** A person after one more entry. Who left may join again. */
@@ -81,6 +84,7 @@ export function applyStationEntry(before: StationState | undefined, entry: Entry
     return { ...station, name: (entry.body as PlaceBodies["station-named"]).name };
   }
   if (entry.kind === "lines-brought-back" || entry.kind === "lines-handed-in") return noteBroughtBack(station, entry);
+  if (entry.kind === "lines-imported") return noteImported(station, entry);
   if (entry.kind !== "policy-set") return station;
   const said = Object.entries(entry.body as PlaceBodies["policy-set"]);
   const policy = Object.fromEntries(said.map(([name, text]) => [name, parseSpan(text, name)]));
@@ -91,6 +95,12 @@ function noteBroughtBack(station: StationState, entry: Entry): StationState {
   const { lines, by = "handed" } = entry.body as Partial<PlaceBodies["lines-brought-back"]> &
     PlaceBodies["lines-handed-in"];
   return { ...station, broughtBack: [...(station.broughtBack ?? []), { ...markOf(entry), lines, how: by }] };
+}
+
+function noteImported(station: StationState, entry: Entry): StationState {
+  const { lines, by, from } = entry.body as PlaceBodies["lines-imported"];
+  const taken: BroughtBack = { ...markOf(entry), lines, how: `file-${by}`, ...(from && { from }) };
+  return { ...station, broughtBack: [...(station.broughtBack ?? []), taken] };
 }
 
 /** Folds one more entry into the reports about a pattern's steps. */

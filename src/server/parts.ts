@@ -1,5 +1,5 @@
 import type { Role } from "#readiness";
-import type { Ambient, HeadShelf, LogStore, SecretStore } from "#station";
+import type { Ambient, HeadShelf, LogStore, SecretStore, SnapshotShelf } from "#station";
 import type { Pattern } from "#kit";
 import type { KeptHeads } from "#store/keys";
 import type { DataLoss } from "./data-folder/data-loss.ts";
@@ -48,6 +48,8 @@ export interface ServerOptions {
   readonly demo?: readonly DemoAccount[];
   /** What signs the heads of the log; without it none are shown. */
   readonly signer?: { readonly signing: Signing; readonly shelf: HeadShelf };
+  /** Keeps the newest snapshot over a start; without it each start makes it anew. */
+  readonly snapshots?: SnapshotShelf;
   /** Looks whether the data were taken away under the server: then nothing more may be acknowledged. */
   readonly dataLoss?: () => DataLoss | undefined;
   /** How long a connection may keep the server waiting, where not as ever. */

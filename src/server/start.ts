@@ -77,6 +77,7 @@ async function serve(
     clocks,
     keptHeads: new KeptHeads(join(settings.dataDir, DEFAULT_KEPT_HEADS)),
     secrets: store,
+    snapshots: store,
     patterns,
     ambient,
     demo,

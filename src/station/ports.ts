@@ -64,6 +64,25 @@ export interface HeadShelf {
   keepSignedHeads(heads: readonly SignedHead[]): Promise<void>;
 }
 
+/**
+ * A snapshot as a server last made it, kept beside the log so that nobody waits for it after a start. Never the truth:
+ * whoever reads it holds it against the log.
+ */
+export interface ShelvedSnapshot {
+  /** What it is of, as JSON. */
+  readonly about: string;
+  /** Over `about` and `packed`, by a key that never leaves the server. */
+  readonly seal: string;
+  readonly packed: Uint8Array;
+}
+
+/** The newest snapshot that a server made. */
+export interface SnapshotShelf {
+  shelvedSnapshot(): Promise<ShelvedSnapshot | undefined>;
+  /** In the place of the one before; undefined throws that away. */
+  shelveSnapshot(snapshot: ShelvedSnapshot | undefined): Promise<void>;
+}
+
 /** The log as the tables hold it, for whoever holds them against each other. */
 export interface StoredLog {
   /** Every place that any table names. */

@@ -6,6 +6,7 @@ import { EmptyState, ErrorBox, Notice, Page } from "./parts/index.ts";
 import { CasualtyWatch } from "./pages/casualty/calls/casualty-watch.tsx";
 import { RefuelWatch } from "./pages/delivery/refuel-watch.tsx";
 import { BesideStrip } from "./pages/lock/beside-strip.tsx";
+import { LockWatch } from "./pages/lock/lock-watch.tsx";
 import { routes, type PageRoute } from "./routes.tsx";
 import { NightVeil } from "./theme/index.ts";
 
@@ -23,6 +24,7 @@ export function App({ device }: { readonly device: ThisDevice }) {
         </Suspense>
         <RefuelWatch />
         <CasualtyWatch />
+        <LockWatch />
       </Crash>
     </DeviceProvider>
   );

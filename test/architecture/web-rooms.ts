@@ -26,7 +26,7 @@ export const WEB_ROOMS: Readonly<Record<string, readonly string[]>> = {
   device: ["theme", "watched"],
   worker: ["device"],
   parts: ["device", "theme", "watched"],
-  act: ["device", "parts", "timing"],
+  act: ["device", "parts", "timing", "watched"],
   "kit-view": ["act", "camera", "device", "drawing", "parts", "timing"],
   rig: ["parts"],
   "way-in": ["device", "parts"],

@@ -1,6 +1,7 @@
 import { openMemoryStore } from "#store/memory";
 import { describeLogStore } from "./log-store.ts";
 import { describeSecretStore } from "./secret-store.ts";
+import { describeSnapshotShelf } from "./snapshot-shelf.ts";
 
 async function newHouse() {
   const store = openMemoryStore();
@@ -9,3 +10,4 @@ async function newHouse() {
 
 describeLogStore("memory", newHouse);
 describeSecretStore("memory", newHouse);
+describeSnapshotShelf("memory", newHouse);

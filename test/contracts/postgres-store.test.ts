@@ -7,6 +7,7 @@ import { describeLogStore } from "./log-store.ts";
 import { startPostgres, type PostgresServer } from "./postgres-server.ts";
 import { EntryMaker } from "./sample-log.ts";
 import { describeSecretStore } from "./secret-store.ts";
+import { describeSnapshotShelf } from "./snapshot-shelf.ts";
 
 /** A busy machine may take its time. */
 const PATIENTLY = { timeout: 10_000 };
@@ -32,6 +33,7 @@ function describeAll(server: PostgresServer): void {
 
   describeLogStore(`PostgreSQL (${server.where})`, newHouse);
   describeSecretStore("PostgreSQL", newHouse);
+  describeSnapshotShelf("PostgreSQL", newHouse);
 
   describe("PostgreSQL alone", () => {
     test("tells a second process what the first appended", async () => {

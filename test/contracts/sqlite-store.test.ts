@@ -10,6 +10,7 @@ import { openSqliteStore } from "#store/sqlite";
 import { describeLogStore } from "./log-store.ts";
 import { EntryMaker } from "./sample-log.ts";
 import { describeSecretStore } from "./secret-store.ts";
+import { describeSnapshotShelf } from "./snapshot-shelf.ts";
 
 const RECEIVED = "2027-02-01T00:00:00.000Z";
 
@@ -21,6 +22,7 @@ async function newHouse() {
 
 describeLogStore("SQLite", newHouse);
 describeSecretStore("SQLite", newHouse);
+describeSnapshotShelf("SQLite", newHouse);
 
 describe("SQLite alone", () => {
   let folder: string;

@@ -1,6 +1,8 @@
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { launchBrowser } from "./support/browser.ts";
+import { CasualtyPhone } from "./support/casualty-phone.ts";
+import { opened, seedCasualty, sounded } from "./support/casualty-seed.ts";
 import { allSent, signIn } from "./support/people.ts";
 import { addAuthenticator, pinOf, storedText } from "./support/locked-device.ts";
 import { startStation, type RunningStation } from "./support/station.ts";
@@ -207,6 +209,57 @@ describe("a device whose owner has a passkey that derives secrets (PRF)", () => 
     await phone.close();
   });
 });
+
+describe("a device with a lock that nobody touches", () => {
+  test("says after which time it locks itself, and does", async () => {
+    const phone = await CasualtyPhone.begin(browser, station);
+    await lockOn(phone);
+    await phone.page.getByRole("radio", { name: /^15 minutes/, checked: true }).waitFor();
+    await phone.clock.pass(phone.page, 16 * 60);
+    await openWith(await pinOf(station, "Jonas Wick"), phone.page);
+    await phone.page.getByText("Jonas Wick, crew").waitFor();
+    await phone.context.close();
+  });
+
+  test("stays open while a casualty sheet is; told to lock all the same it calls, and says what it is once opened", async () => {
+    const phone = await CasualtyPhone.begin(browser, station);
+    const { page, clock, hand } = phone;
+    await seedCasualty(page, station, [opened(3), sounded(2, 60), sounded(0.5, 62)]);
+    await lockOn(phone);
+    await page.getByText("this device does not lock itself now").waitFor();
+    await page.evaluate("globalThis.testSame = true");
+    await clock.pass(page, 30 * 60);
+    await hand.alarm("Sound the water").waitFor();
+    await page.evaluate(() => document.dispatchEvent(new Event("visibilitychange")));
+    await hand.tap("In a minute");
+    expect(await page.evaluate("globalThis.testSame")).toBe(true);
+    await page.getByText("Lock all the same").click();
+    await clock.pass(page, 16 * 60);
+    const call = hand.alarm("Something is due: unlock to see");
+    await call.waitFor();
+    const shown = await page.locator("body").innerText();
+    expect(["Grey motor boat", "Sound the water", "Jonas Wick"].filter((word) => shown.includes(word))).toEqual([]);
+    await hand.tap("Unlock to see");
+    await openWith(await pinOf(station, "Jonas Wick"), page);
+    await hand.alarm("Sound the water").getByText("Grey motor boat").waitFor();
+    await page.reload();
+    await call.waitFor();
+    await hand.tap("Stop the alarm only");
+    await page.getByRole("heading", { name: "This device is locked" }).waitFor();
+    await page.reload();
+    await page.getByRole("heading", { name: "This device is locked" }).waitFor();
+    expect(await call.count()).toBe(0);
+    await phone.context.close();
+  });
+});
+
+/** Turns the lock of a phone on; it is left at the settings. */
+async function lockOn({ page }: CasualtyPhone): Promise<void> {
+  await page.goto(`${station.url}/settings`);
+  await page.getByLabel("Your PIN, to change the lock").fill(await pinOf(station, "Jonas Wick"));
+  await page.getByRole("button", { name: "Lock this device by PIN" }).click();
+  await page.getByRole("button", { name: "Turn the lock off" }).waitFor(PATIENT);
+}
 
 /** Lines of the station's log on the device. */
 function countOf(on: Page): Promise<number> {

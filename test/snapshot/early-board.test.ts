@@ -1,7 +1,7 @@
 import "fake-indexeddb/auto";
 import { uuidv7 } from "uuidv7";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import type { SnapshotReply } from "#station";
+import { readSnapshot, sendSnapshot, type SnapshotReply } from "#station";
 import type { StationView } from "../../src/web/device/sync/contract.ts";
 import { memoryCopies, sqliteCopies } from "../restore/copies.ts";
 import { Phone, readingOf } from "../restore/phone.ts";
@@ -125,8 +125,9 @@ describe.each([
   test("finds out a board that the lines do not bear out, says so, and throws it away", async () => {
     bend = (reply) => {
       if (reply.kind !== "snapshot") return reply;
-      const kits = reply.snapshot.kits.map((kit) => ({ ...kit, seal: { ...kit.seal!, number: "666" } }));
-      return { ...reply, snapshot: { ...reply.snapshot, kits } };
+      const told = readSnapshot(reply.snapshot);
+      const kits = told.kits.map((kit) => ({ ...kit, seal: { ...kit.seal!, number: "666" } }));
+      return { ...reply, snapshot: sendSnapshot({ ...told, kits }) };
     };
     cut = "/api/log/pull";
     await phone.sync();

@@ -1,4 +1,5 @@
 import { parseExport, STATION_PLACE, type Entry, type ExportItem, type KeptEntry } from "#log";
+import type { Bodies } from "#readiness";
 import { createStationFold, type AppendResult, type LogStore, type StationFold } from "#station";
 import { createReadStream } from "node:fs";
 import { createInterface } from "node:readline";
@@ -84,7 +85,7 @@ async function takeUnsent(
   { fold, received }: Pick<Taking, "fold" | "received">,
 ): Promise<AppendResult> {
   const held = await Promise.all(lines.map(({ id }) => log.find(id)));
-  const fresh = lines.filter((_, at) => held[at] === undefined).map(({ id }) => id);
+  const fresh = lines.filter((_, at) => held[at] === undefined);
   if (fresh.length === 0 || consent === undefined) return log.append(lines, received);
   const told = importedLine(fresh, consent, { after: fold.heads("station"), at: received });
   const result = await log.append([...lines, told], received);
@@ -92,13 +93,15 @@ async function takeUnsent(
 }
 
 function importedLine(
-  lines: readonly string[],
+  lines: readonly Entry[],
   { person, by }: Consent,
   { after, at }: { readonly after: readonly string[]; readonly at: string },
 ): Entry {
   const known = after.length === 0 ? {} : { after };
   const where = { place: STATION_PLACE, subject: "station", device: TERMINAL };
-  return { id: uuidv7(), ...where, kind: "lines-imported", at, by: person.id, ...known, body: { lines, by } };
+  const from = [...new Set(lines.map(({ device }) => device))];
+  const body: Bodies["lines-imported"] = { lines: lines.map(({ id }) => id), by, from };
+  return { id: uuidv7(), ...where, kind: "lines-imported", at, by: person.id, ...known, body };
 }
 
 /** Photos that lines of the file name and that are not here after all. */

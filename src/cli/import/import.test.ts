@@ -1,6 +1,6 @@
 import { demoAccounts, demoEntries } from "#demo";
 import { hashBytes, type Entry } from "#log";
-import type { SignedIn } from "#station";
+import { createStationFold, type SignedIn } from "#station";
 import { readPatternFolders } from "#store/patterns";
 import { openSqliteStore } from "#store/sqlite";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
@@ -173,7 +173,7 @@ describe("an import", () => {
     expect([exit, error]).toEqual([1, expect.stringContaining(`1 lines, by ${ADMINISTRATOR.person} (1)`)]);
     const told = (await kindsIn(dataDir)).filter(({ kind }) => kind === "lines-imported");
     expect(told).toMatchObject([
-      { by: CREW.person, device: "terminal", at: NOW, body: { lines: [own.entry.id], by: "bringer" } },
+      { by: CREW.person, device: "terminal", at: NOW, body: { lines: [own.entry.id], by: "bringer", from: ["phone"] } },
     ]);
     await run(dataDir, "import", file, "--for", CREW.name);
     expect((await kindsIn(dataDir)).filter(({ kind }) => kind === "lines-imported")).toHaveLength(1);
@@ -195,5 +195,20 @@ describe("an import", () => {
     expect(named.sort()).toEqual(many.map(({ entry }) => entry.id).sort());
     expect(told.every(({ by }) => by === ADMINISTRATOR.person)).toBe(true);
     expect((await run(dataDir, "verify")).exit).toBe(0);
+  });
+});
+
+describe("what a keeper reads of lines that came from a file", () => {
+  it("is who spoke for how many, when, and on which devices they were written", async () => {
+    const dataDir = fresh();
+    await run(dataDir, "import", withLines(line({})), "--for", CREW.name);
+    await run(dataDir, "import", withLines(line({}), line({ device: "tablet" })), "--word", ADMINISTRATOR.name);
+    const fold = createStationFold([]);
+    fold.add(await kindsIn(dataDir));
+    expect(fold.read().broughtBack).toMatchObject([
+      { by: CREW.person, at: NOW, how: "file-bringer", lines: [expect.any(String)], from: ["phone"] },
+      { by: ADMINISTRATOR.person, how: "file-word", from: ["phone", "tablet"] },
+    ]);
+    expect(fold.read().broughtBack[1]!.lines).toHaveLength(2);
   });
 });

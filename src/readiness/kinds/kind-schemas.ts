@@ -29,7 +29,11 @@ export const kindSchemas = {
     fuelAge: span.exactOptional(),
   }),
   "station-named": z.strictObject({ name: line(80) }),
-  "lines-imported": z.strictObject({ lines: z.array(id).min(1).max(500), by: z.enum(["bringer", "word"]) }),
+  "lines-imported": z.strictObject({
+    lines: z.array(id).min(1).max(500),
+    by: z.enum(["bringer", "word"]),
+    from: z.array(id).min(1).max(500).exactOptional(),
+  }),
   "lines-brought-back": z.strictObject({ lines: z.array(id).min(1).max(500), by: z.enum(["vouched", "word"]) }),
   "lines-handed-in": z.strictObject({ lines: z.array(id).min(1).max(500) }),
   "boat-set": z.strictObject({

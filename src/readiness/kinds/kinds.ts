@@ -254,9 +254,14 @@ export interface PlaceBodies {
   "lines-brought-back": { readonly lines: readonly string[]; readonly by: "vouched" | "word" };
   /**
    * Lines from a file that no store had ever taken, taken in at the station's own terminal. `bringer`: their writer brought
-   * them, and is who this line names; `word`: the administrator whom this line names says so.
+   * them, and is who this line names; `word`: the administrator whom this line names says so. `from`: the devices on which
+   * they were written; absent in lines of before 0.3.
    */
-  "lines-imported": { readonly lines: readonly string[]; readonly by: "bringer" | "word" };
+  "lines-imported": {
+    readonly lines: readonly string[];
+    readonly by: "bringer" | "word";
+    readonly from?: readonly string[];
+  };
   /**
    * Lines of a casualty's sheet that another device wrote and handed, by code or file, to the device that this line names.
    * Nothing shows that their writers wrote them: the administrator that this line names says so.

@@ -30,7 +30,7 @@ export class LogFollower {
   }
 
   /** How far each place was read. */
-  get readTo(): Cursor {
+  get cursor(): Cursor {
     return cursorOf(this.#heads);
   }
 
@@ -46,6 +46,46 @@ export class LogFollower {
     return next;
   }
 
+  /**
+   * Takes in lines up to these heads and no further, where nothing beyond them was taken in yet.
+   *
+   * @returns false where it has gone beyond them, or cannot come so far: then it stands wherever it stood
+   */
+  readTo(heads: readonly PlaceChain[]): Promise<boolean> {
+    const next = this.#reading.then(() => this.#readUpTo(heads));
+    this.#reading = next.then(
+      () => undefined,
+      () => undefined,
+    );
+    return next;
+  }
+
+  async #readUpTo(heads: readonly PlaceChain[]): Promise<boolean> {
+    const ends = new Map(heads.map((head) => [head.place, head]));
+    const isBeyond = [...this.#heads].some(([place, { seq }]) => seq > (ends.get(place)?.seq ?? 0));
+    if (isBeyond) return false;
+    for (const head of heads) await this.#readPlaceTo(head);
+    return heads.every(({ place, seq, hash }) => {
+      const at = this.#heads.get(place);
+      return at?.seq === seq && at.hash === hash;
+    });
+  }
+
+  async #readPlaceTo({ place, seq: end }: PlaceChain): Promise<void> {
+    for (let left = 1; left > 0; ) {
+      const from = this.#heads.get(place)?.seq ?? 0;
+      const page = await this.#store.since([place], { [place]: from }, Math.min(PAGE, end - from));
+      this.#take(page);
+      left = page.length === 0 ? 0 : end - (from + page.length);
+      await breathe();
+    }
+  }
+
+  #take(page: readonly KeptEntry[]): void {
+    this.#following.take(page);
+    for (const { entry, seq, hash } of page) this.#heads.set(entry.place, { seq, hash });
+  }
+
   async #readOn(): Promise<void> {
     const places = await this.#following.places();
     if (!(await this.#isStillThere(places))) {
@@ -53,9 +93,8 @@ export class LogFollower {
       this.#following.startOver();
     }
     for (;;) {
-      const page = await this.#store.since(places, this.readTo, PAGE);
-      this.#following.take(page);
-      for (const { entry, seq, hash } of page) this.#heads.set(entry.place, { seq, hash });
+      const page = await this.#store.since(places, this.cursor, PAGE);
+      this.#take(page);
       if (page.length < PAGE) return;
       await breathe();
     }

@@ -23,6 +23,11 @@ export class WholeLog {
     return this.#fold;
   }
 
+  /** The station as it stood at these heads; undefined where more was read already, or they are not in the log. */
+  async readTo(heads: readonly PlaceChain[]): Promise<StationFold | undefined> {
+    return (await this.#follower.readTo(heads)) ? this.#fold : undefined;
+  }
+
   /** Where each place stands in the fold: of exactly the lines up to there. */
   get heads(): readonly PlaceChain[] {
     return this.#follower.heads;

@@ -99,7 +99,7 @@ class FoldedRoster implements Roster {
   }
 
   readTo(): Cursor {
-    return { [STATION_PLACE]: this.#follower.readTo[STATION_PLACE] ?? 0 };
+    return { [STATION_PLACE]: this.#follower.cursor[STATION_PLACE] ?? 0 };
   }
 
   newest(subject: string): readonly string[] {

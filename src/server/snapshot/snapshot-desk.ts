@@ -1,51 +1,69 @@
-import { promisify } from "node:util";
-import { brotliCompress, constants } from "node:zlib";
-import { snapshotOf, type Ambient, type HeldHeads, type LogStore, type SnapshotReply } from "#station";
+import { isDeepStrictEqual } from "node:util";
+import {
+  readSnapshot,
+  sendSnapshot,
+  snapshotOf,
+  type Ambient,
+  type HeldHeads,
+  type LogStore,
+  type SnapshotReply,
+  type StationSnapshot,
+} from "#station";
 import { placesApart } from "../branch/compare-heads.ts";
 import type { WholeLog } from "../log/whole-log.ts";
+import {
+  writeSnapshot,
+  type Recalled,
+  type Snapshot,
+  type SnapshotKeeper,
+  type WrittenSnapshot,
+} from "./snapshot-keeper.ts";
 
 /** The longest log of which a snapshot is made: its fold is held in memory, some 2 kB a line [lines]. */
 const MOST_LINES = 500_000;
-/** Of a long log one is handed out for so many times as long as it took to make: what came since follows as lines. */
+/** Of a long log the next is made no sooner than after so many times as long: what came since follows as lines. */
 const GOOD_FOR = 20;
 
-/** A reply as it goes over the wire, plain and packed. */
-export interface WrittenSnapshot {
-  readonly text: string;
-  readonly brotli: Buffer;
-}
-
 interface Made {
-  /** By the process's own clock [ms]. */
+  /** By the process's own clock [ms]: until then no other is made, of a long log. */
   readonly until: number;
-  readonly reply: SnapshotReply;
-  readonly heads: HeldHeads;
+  readonly reply: Snapshot;
 }
 
-/** So few lines are read while somebody waits. */
+/** So few lines are read while somebody waits, and no snapshot of them is kept over a start. */
 const FEW = 20_000;
 
 /** Where a snapshot is made from. */
 export interface SnapshotParts {
   readonly store: LogStore;
-  readonly wholeLog: Pick<WholeLog, "read" | "heads">;
+  readonly wholeLog: Pick<WholeLog, "read" | "readTo" | "heads">;
   readonly ambient: Pick<Ambient, "now">;
+  /** Keeps the newest over a start; without it each start makes it anew. */
+  readonly keeper?: SnapshotKeeper;
+  /** Told what went wrong with the one that was kept: no device hangs on it. */
+  readonly failed: (cause: unknown) => void;
   readonly mostLines?: number;
+  readonly fewLines?: number;
 }
 
 /**
- * Makes what a new device shows first. It is worked out from the log and held in memory only: after a start it is worked
- * out anew, and a log put back under the server is read anew.
+ * Makes what a new device shows first. It is worked out from the log. One from before the start is handed out until the
+ * log was read, where the log holds its heads; once it was read that one is held against it, and thrown away either way.
  */
 export class SnapshotDesk {
   readonly #parts: SnapshotParts;
+  readonly #few: number;
   #made: Made | undefined;
+  #recalled: Promise<Recalled | undefined> | undefined;
   #written: { readonly reply: SnapshotReply; readonly written: Promise<WrittenSnapshot> } | undefined;
+  #keeping: Promise<void> = Promise.resolve();
+  #making: Promise<Snapshot> | undefined;
   #isRead = false;
   #reading: Promise<void> | undefined;
 
   constructor(parts: SnapshotParts) {
     this.#parts = parts;
+    this.#few = parts.fewLines ?? FEW;
   }
 
   /** Reads the log once, so that nobody who asks later has to wait for it; others are served meanwhile. */
@@ -57,7 +75,11 @@ export class SnapshotDesk {
   /** As {@link now}, written as JSON and packed once for all who ask. */
   async written(): Promise<WrittenSnapshot> {
     const reply = await this.now();
-    if (this.#written?.reply !== reply) this.#written = { reply, written: write(reply) };
+    if (this.#written?.reply !== reply) {
+      const written = writeSnapshot(reply);
+      this.#written = { reply, written };
+      this.#keeping = written.then((one) => this.#keep(reply, one));
+    }
     return this.#written.written;
   }
 
@@ -65,38 +87,91 @@ export class SnapshotDesk {
   async now(): Promise<SnapshotReply> {
     const lines = await this.#lines();
     if (lines > (this.#parts.mostLines ?? MOST_LINES)) return { kind: "none", because: "too-long" };
-    if (!this.#isRead && lines > FEW) {
+    if (!this.#isRead && lines > this.#few) {
       this.warm().catch(() => undefined);
-      return { kind: "none", because: "reading" };
+      return (await this.#fromBefore()) ?? { kind: "none", because: "reading" };
     }
-    if (this.#made !== undefined && (await this.#isGood(this.#made, lines))) return this.#made.reply;
+    if (this.#made === undefined || !(await this.#isGood(this.#made, lines))) return this.#remake();
+    const { reply, until } = this.#made;
+    if (reply.lines !== lines && performance.now() > until) this.#remake().catch(this.#parts.failed);
+    return reply;
+  }
+
+  /** Of a long log an older one is given at once. None of a log that is here no more: it may have failed over. */
+  async #isGood({ reply }: Made, lines: number): Promise<boolean> {
+    return (reply.lines === lines || lines > this.#few) && (await this.#isOfThisLog(reply));
+  }
+
+  /** One at a time, however many ask. */
+  #remake(): Promise<Snapshot> {
+    this.#making ??= this.#makeNow().finally(() => (this.#making = undefined));
+    return this.#making;
+  }
+
+  async #makeNow(): Promise<Snapshot> {
     const from = performance.now();
-    const made = await this.#make();
-    this.#made = { ...made, until: from + (1 + GOOD_FOR) * (performance.now() - from) };
-    return made.reply;
+    const reply = await this.#make();
+    this.#made = { reply, until: from + (1 + GOOD_FOR) * (performance.now() - from) };
+    return reply;
   }
 
-  /** Not of a log that is here no more: the database may have failed over to one that lagged. */
-  async #isGood({ until, reply, heads }: Made, lines: number): Promise<boolean> {
-    const isNewest = reply.kind === "snapshot" && reply.lines === lines;
-    if (!isNewest && (lines <= FEW || performance.now() > until)) return false;
-    return (await placesApart(this.#parts.store, heads)).length === 0;
+  async #isOfThisLog(reply: Snapshot): Promise<boolean> {
+    return (await placesApart(this.#parts.store, headsOf(reply))).length === 0;
   }
 
-  async #make(): Promise<Omit<Made, "until">> {
+  async #make(): Promise<Snapshot> {
     const { wholeLog, ambient } = this.#parts;
     const fold = await wholeLog.read();
     const { heads } = wholeLog;
     const lines = heads.reduce((sum, { seq }) => sum + seq, 0);
-    const reply = { kind: "snapshot", lines, snapshot: snapshotOf(fold, heads, ambient.now()) } as const;
-    return { reply, heads: Object.fromEntries(heads.map(({ place, ...head }) => [place, head])) };
+    return { kind: "snapshot", lines, snapshot: sendSnapshot(snapshotOf(fold, heads, ambient.now())) };
   }
 
   async #readOnce(): Promise<void> {
     if ((await this.#lines()) > (this.#parts.mostLines ?? MOST_LINES)) return;
+    await this.#prove();
     await this.#parts.wholeLog.read();
     this.#isRead = true;
     await this.written();
+    await this.#keeping;
+    this.#recalled = Promise.resolve(undefined);
+  }
+
+  /** The one from before the start, where the log holds its heads. */
+  async #fromBefore(): Promise<Snapshot | undefined> {
+    const recalled = await this.#recall();
+    if (recalled === undefined || !(await this.#isOfThisLog(recalled.reply))) return undefined;
+    this.#written ??= { reply: recalled.reply, written: Promise.resolve(recalled.written) };
+    return recalled.reply;
+  }
+
+  #recall(): Promise<Recalled | undefined> {
+    const { keeper, failed } = this.#parts;
+    this.#recalled ??= (keeper?.recall() ?? Promise.resolve(undefined)).catch((cause: unknown) => {
+      failed(cause);
+      return undefined;
+    });
+    return this.#recalled;
+  }
+
+  /** Reads the log as far as the one from before the start stands for it, and throws that away where it is false. */
+  async #prove(): Promise<void> {
+    const { wholeLog, failed, keeper } = this.#parts;
+    const reply = await this.#fromBefore();
+    const fold = reply && (await wholeLog.readTo(reply.snapshot.heads));
+    if (reply === undefined || fold === undefined) return;
+    const told = readSnapshot(reply.snapshot);
+    if (isDeepStrictEqual(asWritten(snapshotOf(fold, told.heads, told.at)), told)) return;
+    this.#recalled = Promise.resolve(undefined);
+    failed(new Error("The snapshot that was kept beside the log is not what the log says. It was thrown away."));
+    await keeper?.forget();
+  }
+
+  /** Of a long log only; a disk that is full costs the next start, and nothing else. */
+  async #keep(reply: SnapshotReply, written: WrittenSnapshot): Promise<void> {
+    const { keeper, failed } = this.#parts;
+    if (keeper === undefined || reply.kind === "none" || reply.lines <= this.#few) return;
+    await keeper.keep(written).catch(failed);
   }
 
   async #lines(): Promise<number> {
@@ -104,9 +179,10 @@ export class SnapshotDesk {
   }
 }
 
-/** Packed beside the server's other work. */
-async function write(reply: SnapshotReply): Promise<WrittenSnapshot> {
-  const text = JSON.stringify(reply);
-  const params = { [constants.BROTLI_PARAM_QUALITY]: 4, [constants.BROTLI_PARAM_LGWIN]: 22 };
-  return { text, brotli: await promisify(brotliCompress)(text, { params }) };
+function headsOf({ snapshot }: Snapshot): HeldHeads {
+  return Object.fromEntries(snapshot.heads.map(({ place, seq, hash }) => [place, { seq, hash }]));
+}
+
+function asWritten(snapshot: StationSnapshot): unknown {
+  return JSON.parse(JSON.stringify(snapshot));
 }

@@ -1,10 +1,13 @@
 import type { Parts } from "../parts.ts";
 import type { Routes } from "../routes.ts";
 import { SnapshotDesk } from "./snapshot-desk.ts";
+import { SnapshotKeeper } from "./snapshot-keeper.ts";
 
 /** What the station's lines come to, for a device that has none of them yet. Read ahead once the server listens. */
 export function addSnapshotRoute(app: Routes, parts: Parts): void {
-  const desk = new SnapshotDesk(parts);
+  const { snapshots: shelf } = parts;
+  const keeper = shelf && { keeper: new SnapshotKeeper({ ...parts, shelf }) };
+  const desk = new SnapshotDesk({ ...parts, ...keeper, failed: (cause) => app.log.error(cause) });
   app.addHook("onListen", async () => {
     readAhead(parts, desk).catch((cause: unknown) => app.log.error(cause));
   });
@@ -12,7 +15,7 @@ export function addSnapshotRoute(app: Routes, parts: Parts): void {
     const { text, brotli } = await desk.written();
     void reply.type("application/json; charset=utf-8").header("vary", "accept-encoding");
     const isPacked = /\bbr\b/.test(request.headers["accept-encoding"] ?? "");
-    return isPacked ? reply.header("content-encoding", "br").send(brotli) : reply.send(text);
+    return isPacked ? reply.header("content-encoding", "br").send(Buffer.from(brotli)) : reply.send(text);
   });
 }
 

@@ -1,2 +1,2 @@
 export { SNAPSHOT_FORM, snapshotMark, snapshotOf, type StationSnapshot } from "./snapshot.ts";
-export type { SnapshotReply } from "./wire.ts";
+export { readSnapshot, sendSnapshot, type SentSnapshot, type SnapshotReply } from "./wire.ts";

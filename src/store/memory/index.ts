@@ -1,7 +1,7 @@
-import type { HeadShelf, LogStore, SecretStore } from "#station";
+import type { HeadShelf, LogStore, SecretStore, SnapshotShelf } from "#station";
 import { MemoryStore } from "./memory-store.ts";
 
 /** An empty store that lives in memory only. */
-export function openMemoryStore(): LogStore & SecretStore & HeadShelf {
+export function openMemoryStore(): LogStore & SecretStore & HeadShelf & SnapshotShelf {
   return new MemoryStore();
 }

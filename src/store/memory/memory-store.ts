@@ -17,11 +17,13 @@ import {
   type LogStore,
   type Photo,
   type SecretStore,
+  type ShelvedSnapshot,
+  type SnapshotShelf,
 } from "#station";
 import { MemorySecrets } from "./memory-secrets.ts";
 
 /** Log and secrets in memory: for tests, and for looking into an exported file. Gone when the process ends. */
-export class MemoryStore extends MemorySecrets implements LogStore, SecretStore, HeadShelf {
+export class MemoryStore extends MemorySecrets implements LogStore, SecretStore, HeadShelf, SnapshotShelf {
   readonly #places = new Map<string, KeptEntry[]>();
   readonly #heads = new Map<string, ChainHead>();
   readonly #byId = new Map<string, KeptEntry>();
@@ -29,6 +31,7 @@ export class MemoryStore extends MemorySecrets implements LogStore, SecretStore,
   readonly #photos = new Map<string, Photo>();
   readonly #signed = new Map<string, SignedHead>();
   readonly #listeners = new Set<AppendListener>();
+  #snapshot: ShelvedSnapshot | undefined;
 
   async append(entries: readonly Entry[], received: string, onlyAt: Cursor = {}): Promise<AppendResult> {
     const moved = movedFrom(onlyAt, this.#heads);
@@ -92,6 +95,14 @@ export class MemoryStore extends MemorySecrets implements LogStore, SecretStore,
     for (const head of heads) {
       if (head.number > (this.#signed.get(head.place)?.number ?? 0)) this.#signed.set(head.place, head);
     }
+  }
+
+  async shelvedSnapshot(): Promise<ShelvedSnapshot | undefined> {
+    return structuredClone(this.#snapshot);
+  }
+
+  async shelveSnapshot(snapshot: ShelvedSnapshot | undefined): Promise<void> {
+    this.#snapshot = structuredClone(snapshot);
   }
 
   onAppend(listener: AppendListener): () => void {

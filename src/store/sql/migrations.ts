@@ -20,6 +20,7 @@ export const STEPS: readonly (readonly [name: string, step: Step])[] = [
   ["0004-epoch", createEpochs],
   ["0005-heads", createHeads],
   ["0006-photos-seen", createPhotosSeen],
+  ["0007-snapshots", createSnapshots],
 ];
 
 async function createLog(db: Kysely<unknown>, { key }: ColumnTypes): Promise<void> {
@@ -119,6 +120,17 @@ async function createPhotosSeen(db: Kysely<unknown>, { key }: ColumnTypes): Prom
     .addColumn("mime", "text", (column) => column.notNull())
     .execute();
   await sql`insert into photos_seen (hash, mime) select hash, mime from photos`.execute(db);
+}
+
+/** What the log came to when a server last looked, so that nobody waits for it after a start. */
+async function createSnapshots(db: Kysely<unknown>, { bytes }: ColumnTypes): Promise<void> {
+  await db.schema
+    .createTable("snapshots")
+    .addColumn("number", "integer", (column) => column.primaryKey())
+    .addColumn("about", "text", (column) => column.notNull())
+    .addColumn("seal", "text", (column) => column.notNull())
+    .addColumn("packed", bytes, (column) => column.notNull())
+    .execute();
 }
 
 /** The database's first life, and the key of the vouchers that the station gives devices for what it keeps. */

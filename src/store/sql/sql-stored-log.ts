@@ -1,9 +1,12 @@
 import type { ChainHead, SignedHead, StoredLine } from "#log";
-import type { HeadShelf, PhotoSeen, StoredLog } from "#station";
+import type { HeadShelf, PhotoSeen, ShelvedSnapshot, SnapshotShelf, StoredLog } from "#station";
 import { SqlSecrets } from "./sql-secrets.ts";
 
-/** The tables of the log as they are, and the signed heads beside them. */
-export class SqlStoredLog extends SqlSecrets implements StoredLog, HeadShelf {
+/** The one row of the snapshots. */
+const NEWEST = 1;
+
+/** The tables of the log as they are, and the signed heads and the snapshot beside them. */
+export class SqlStoredLog extends SqlSecrets implements StoredLog, HeadShelf, SnapshotShelf {
   async storedPlaces(): Promise<readonly string[]> {
     const tables = ["log_entries", "chains", "places_seen", "signed_heads"] as const;
     const named = new Set<string>();
@@ -57,5 +60,25 @@ export class SqlStoredLog extends SqlSecrets implements StoredLog, HeadShelf {
         .onConflict((conflict) => conflict.column("place").doUpdateSet(rest).where("signed_heads.seq", "<", seq))
         .execute();
     }
+  }
+
+  async shelvedSnapshot(): Promise<ShelvedSnapshot | undefined> {
+    const query = this.db.selectFrom("snapshots").select(["about", "seal", "packed"]).where("number", "=", NEWEST);
+    const row = await query.executeTakeFirst();
+    return row && { ...row, packed: new Uint8Array(row.packed) };
+  }
+
+  async shelveSnapshot(snapshot: ShelvedSnapshot | undefined): Promise<void> {
+    if (snapshot === undefined) {
+      await this.db.deleteFrom("snapshots").execute();
+      return;
+    }
+    const { about, seal, packed } = snapshot;
+    const row = { about, seal, packed: Buffer.from(packed.buffer, packed.byteOffset, packed.byteLength) };
+    await this.db
+      .insertInto("snapshots")
+      .values({ number: NEWEST, ...row })
+      .onConflict((conflict) => conflict.column("number").doUpdateSet(row))
+      .execute();
   }
 }

@@ -6,6 +6,7 @@ export interface Tables {
   chains: ChainRow;
   places_seen: PlaceSeenRow;
   signed_heads: SignedHeadRow;
+  snapshots: SnapshotRow;
   photos: PhotoRow;
   photos_seen: PhotoSeenRow;
   credentials: CredentialRow;
@@ -46,6 +47,14 @@ export interface SignedHeadRow {
   place: string;
   seq: number;
   head: string;
+}
+
+/** The newest snapshot that a server made; one row. */
+export interface SnapshotRow {
+  number: number;
+  about: string;
+  seal: string;
+  packed: Uint8Array;
 }
 
 export interface PhotoRow {

@@ -1,6 +1,7 @@
 import type { Pattern, Step, StepTimer } from "#kit";
 import type { Turnaround } from "#readiness";
 import { type Elapsed, readTimer, sayDuration } from "../timing/index.ts";
+import { Watched } from "../watched/index.ts";
 
 /** A clock that runs in a turnaround, at whatever line the person now is. */
 export interface RunningTimer {
@@ -18,6 +19,18 @@ export function runningTimers(pattern: Pattern, turnaround: Turnaround): readonl
     const started = turnaround.timers[step.id]?.started;
     return started === undefined ? [] : [{ step, started, ...limitOf(step, pattern) }];
   });
+}
+
+/** Clocks, by {@link clockKeyOf}, whose call was answered in this window: they run on, and call no more. */
+export const answeredClocks = new Watched<readonly string[]>([]);
+
+export function clockKeyOf({ step, started }: RunningTimer): string {
+  return `${step.id} ${started}`;
+}
+
+/** When a clock reaches its limit [ms]. */
+export function limitInstant({ started, limit }: RunningTimer): number {
+  return Date.parse(started) + 1000 * limit;
 }
 
 function limitOf(step: Step, pattern: Pattern): Pick<RunningTimer, "limit" | "what"> {

@@ -5,7 +5,7 @@ export { sayClockDifference, sayStationClock } from "./clock.ts";
 export { useRecorder, useSendState, useStation } from "./context.ts";
 export type { Alarm, DeviceState, SignInOutcome, Sitting } from "./device-state.ts";
 export type { LostLine, OutboxLine } from "./held/device-store.ts";
-export { goBeside, isBesideInUse, leaveBeside, openBeside, type OpenOutcome } from "./lock/index.ts";
+export * from "./lock/index.ts";
 export type { HandedLine } from "./handed/index.ts";
 export type { TakenSheet } from "./handed/sheet-desk.ts";
 export { saveFile } from "./held/held-file.ts";

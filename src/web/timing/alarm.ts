@@ -15,12 +15,13 @@ type SoundAlarm = () => boolean;
  * Makes the alarm of this device. A browser lets sound out only after a tap, so the context is made at one
  * (starting a clock is a tap) and kept.
  */
-function makeAlarm(): { readonly arm: () => void; readonly sound: SoundAlarm } {
+function makeAlarm(): { readonly arm: () => void; readonly isArmed: () => boolean; readonly sound: SoundAlarm } {
   let context: AudioContext | undefined;
   const arm = () => {
     context ??= "AudioContext" in globalThis ? new AudioContext() : undefined;
     void context?.resume();
   };
+  const isArmed = () => context?.state === "running";
   const sound = () => {
     const shook = "vibrate" in navigator && navigator.vibrate(BUZZ);
     if (!context) return shook;
@@ -28,7 +29,7 @@ function makeAlarm(): { readonly arm: () => void; readonly sound: SoundAlarm } {
     for (let beep = 0; beep < BEEPS; beep += 1) playBeep(context, beep % 2 === 0 ? HIGH : LOW, beep * (BEEP + REST));
     return true;
   };
-  return { arm, sound };
+  return { arm, isArmed, sound };
 }
 
 function playBeep(context: AudioContext, pitch: number, after: number): void {

@@ -9,6 +9,7 @@ import type { TabNews, TabTalk } from "../sync/tab-talk.ts";
 import { BESIDE_WRITTEN, takeInBeside } from "./beside.ts";
 import { drafts } from "./draft-drawer.ts";
 import { askPasskey, type PasskeyAnswer } from "./passkey-secret.ts";
+import { sealedCalls } from "./sealed-calls.ts";
 
 /** How long another window may take to hand over the key [ms]. */
 const BORROW_MS = 600;
@@ -122,6 +123,7 @@ export class DeviceLock {
     const { store, talk } = this.#parts;
     if ((await store.lock.openWithPin(pin)) === undefined) return false;
     await store.lock.turnOff(this.#report);
+    sealedCalls.forget();
     await drafts.moveOut();
     talk.tell({ kind: "session-changed" });
     this.#parts.tell();
@@ -164,6 +166,7 @@ export class DeviceLock {
   /** Nobody can open it any more: all that is locked goes. What was written beside the lock stays. */
   async startAnew(): Promise<void> {
     await this.#parts.store.erase();
+    sealedCalls.forget();
     forgetPeople(localStorage);
     location.assign("/sign-in");
   }
@@ -193,6 +196,7 @@ export class DeviceLock {
     const { store, begin, talk } = this.#parts;
     const held = await store.note<Sitting>("sitting");
     if (held?.person.id !== sitting.person.id) await store.putNote("sitting", sitting);
+    sealedCalls.forget();
     await begin(renewal);
     talk.tell({ kind: "session-changed" });
   }

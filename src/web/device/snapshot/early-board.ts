@@ -1,6 +1,13 @@
 import type { Pattern } from "#kit";
 import type { Entry, KeptEntry, PlaceChain } from "#log";
-import { createStationFold, SNAPSHOT_FORM, snapshotMark, type StationSnapshot } from "#station";
+import {
+  createStationFold,
+  readSnapshot,
+  SNAPSHOT_FORM,
+  snapshotMark,
+  type SentSnapshot,
+  type StationSnapshot,
+} from "#station";
 import type { StationView } from "../sync/contract.ts";
 import type { DeviceStore } from "../held/device-store.ts";
 import { StationCopy, type Looking } from "../sync/station-copy.ts";
@@ -10,8 +17,14 @@ export const SNAPSHOT = "snapshot";
 /** Note on the disk: when what it said was found not to be what its lines say, until a person has read that. */
 const FALSE_SNAPSHOT = "false-snapshot";
 
-/** A snapshot as it is kept, with how many lines it stands for. */
+/** A snapshot as it is kept, with how many lines it stands for. One of before its third form has no text. */
 export interface KeptSnapshot {
+  readonly lines: number;
+  /** As it was sent, as JSON: one text is written and read sooner than a hundred thousand small things. */
+  readonly text?: string;
+}
+
+interface Told {
   readonly lines: number;
   readonly snapshot: StationSnapshot;
 }
@@ -30,7 +43,7 @@ export class EarlyBoard {
   readonly #beyond: KeptEntry[] = [];
   #here = 0;
 
-  constructor({ snapshot, lines }: KeptSnapshot, patterns: readonly Pattern[]) {
+  constructor({ snapshot, lines }: Told, patterns: readonly Pattern[]) {
     this.#snapshot = snapshot;
     this.#of = lines;
     this.#copy = new StationCopy(createStationFold(patterns, snapshot));
@@ -83,7 +96,10 @@ export async function readEarlyBoard(
   patterns: readonly Pattern[],
 ): Promise<EarlyBoard | undefined> {
   const kept = await store.note<KeptSnapshot>(SNAPSHOT);
-  return kept !== undefined && isFoldedAlike(kept.snapshot, patterns) ? new EarlyBoard(kept, patterns) : undefined;
+  if (kept?.text === undefined) return undefined;
+  const sent = JSON.parse(kept.text) as SentSnapshot;
+  const { lines } = kept;
+  return isFoldedAlike(sent, patterns) ? new EarlyBoard({ lines, snapshot: readSnapshot(sent) }, patterns) : undefined;
 }
 
 /** Throws the snapshot away; where the lines do not bear it out, that is written down for a person to read. */
@@ -101,7 +117,7 @@ export function forgetFalseSnapshot(store: DeviceStore): Promise<void> {
   return store.putNote(FALSE_SNAPSHOT, undefined);
 }
 
-function isFoldedAlike({ form, patterns }: StationSnapshot, here: readonly Pattern[]): boolean {
+function isFoldedAlike({ form, patterns }: SentSnapshot, here: readonly Pattern[]): boolean {
   const versions = here.map(({ id, version }) => `${id}@${version}`).sort();
   return form === SNAPSHOT_FORM && JSON.stringify(versions) === JSON.stringify(patterns);
 }

@@ -37,7 +37,7 @@ export class FirstSync {
     // A station that has none, or is of a version that knows none, is no obstacle: its lines are what counts.
     if (reply.kind !== "answered" || reply.value.kind !== "snapshot") return ONLINE;
     const { lines, snapshot } = reply.value;
-    await store.putNote(SNAPSHOT, { lines, snapshot } satisfies KeptSnapshot);
+    await store.putNote(SNAPSHOT, { lines, text: JSON.stringify(snapshot) } satisfies KeptSnapshot);
     await onChange();
     return ONLINE;
   }

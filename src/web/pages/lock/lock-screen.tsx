@@ -2,6 +2,7 @@ import { useState, type FormEvent } from "react";
 import { goBeside, useThisDevice, type DeviceState, type OpenOutcome } from "../../device/index.ts";
 import { Button, ConfirmDialog, ErrorBox, Notice, Page, Section, useDoing } from "../../parts/index.ts";
 import { PinPad } from "../../way-in/pin-pad.tsx";
+import { SealedNext } from "./sealed-call.tsx";
 import "../../way-in/sign-in.css";
 import "../../way-in/lock.css";
 
@@ -17,6 +18,7 @@ export function LockPage({ state }: { readonly state: Locked }) {
         </Button>
         <Opening hasPasskey={state.hasPasskey} />
         <div className="lock-beside">
+          <SealedNext />
           <Unopened state={state} />
           <Forgotten />
         </div>
@@ -91,7 +93,11 @@ function Unopened({ state }: { readonly state: Locked }) {
       <ul className="lock-list">
         <li>A fresh casualty sheet and the card for strangers work, without the station's kits and boats.</li>
         <li>A refuelling reminder that was set on this device still calls.</li>
-        <li>Calls of an open sheet, waits of a turnaround, sending and fetching stand still until it is opened.</li>
+        <li>
+          What was due on an open sheet, and waits of a turnaround, still call; what they are about shows once it is
+          opened.
+        </li>
+        <li>Sending and fetching stand still until it is opened.</li>
       </ul>
     </Section>
   );

@@ -9,13 +9,14 @@ type Row = StationView["broughtBack"][number];
 /** What devices gave back after the station was put back to an earlier copy: the log tells it to everybody, for good. */
 export function BroughtBack() {
   const view = useStation();
-  const [back, handed] = [false, true].map((is) => view.broughtBack.filter(({ how }) => (how === "handed") === is));
+  const back = view.broughtBack.filter(({ how }) => how === "vouched" || how === "word");
+  const handed = view.broughtBack.filter(({ how }) => how === "handed");
   return (
     <>
-      <Told title="Brought back by devices" rows={back!}>
+      <Told title="Brought back by devices" rows={back}>
         The station was put back to an earlier copy. It had lost these lines; devices that held them gave them back.
       </Told>
-      <Told title="Taken in for other devices" rows={handed!}>
+      <Told title="Taken in for other devices" rows={handed}>
         Lines of sheets that never came from the device that wrote them. Another device had them by code or file, and an
         administrator said that they are genuine.
       </Told>

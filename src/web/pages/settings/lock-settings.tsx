@@ -1,9 +1,10 @@
 import { PIN_ITERATIONS } from "#store/browser";
 import { useState } from "react";
-import { useDeviceState, useThisDevice } from "../../device/index.ts";
+import { FIRST_IDLE, useDeviceState, useThisDevice } from "../../device/index.ts";
 import type { SignInOutcome } from "../../device/device-state.ts";
 import { Button, ErrorBox, Notice, Section, TextField, useDoing } from "../../parts/index.ts";
 import { EntryRefused } from "../../way-in/entry-refused.tsx";
+import { LockIdle } from "./lock-idle.tsx";
 import { LockPasskey } from "./lock-passkey.tsx";
 import "../../way-in/lock.css";
 
@@ -62,11 +63,14 @@ function Costs() {
     <details className="lock-costs">
       <summary>What it costs, and what it does not do</summary>
       <ul className="lock-list">
-        <li>Nothing can be read or sent before a PIN is entered: at each start, and after each reload of the page.</li>
+        <li>
+          Nothing can be read or sent before a PIN is entered: at each start, after each reload of the page, and when
+          nobody has touched it for {FIRST_IDLE.minutes} minutes. That time can be chosen once it is on.
+        </li>
         <li>Where nobody knows a PIN that opens it any more, lines and photos that were not sent are lost.</li>
         <li>
-          A fresh casualty sheet can always be written without opening. Calls of an open sheet and waits of a turnaround
-          are silent until it is opened.
+          A fresh casualty sheet can always be written without opening. What was due on an open sheet or in a turnaround
+          still calls, and says what it is once this is opened.
         </li>
         <li>
           A short PIN can be guessed by who has a copy of this device's memory. Each guess costs{" "}
@@ -76,8 +80,9 @@ function Costs() {
         </li>
         <li>It does nothing while this device is open, nor against somebody who watches the PIN being entered.</li>
         <li>
-          Ids, numbers and times of lines, the kits' patterns, this device's name, refuelling reminders and what is told
-          before a launch stay readable. What was written before may be found in the browser's files for a while.
+          Ids, numbers and times of lines, the kits' patterns, this device's name, when an alarm is due, refuelling
+          reminders and what is told before a launch stay readable. What was written before may be found in the
+          browser's files for a while.
         </li>
       </ul>
     </details>
@@ -101,6 +106,7 @@ function Locked() {
       <div>
         <Button onPress={() => device.lock.lockNow()}>Lock now</Button>
       </div>
+      <LockIdle />
       <LockPasskey />
       <PinField value={pin} onChange={setPin} />
       {isWrong && <Notice tone="wrong" title="This PIN does not open this device." isNews />}

@@ -9,6 +9,7 @@ import { PlaceChoice } from "./place-choice.tsx";
 import { PlacesSettings } from "./places-settings.tsx";
 import { SignInSettings } from "./sign-in-settings.tsx";
 import { WallLinks } from "./wall-links.tsx";
+import { FromFiles } from "./from-files.tsx";
 import { HeldHere } from "./held-here.tsx";
 
 /** How this device looks and reads, where its person works, and the ways out. */
@@ -24,6 +25,7 @@ export default function SettingsPage() {
       {mayCall(me.role, "keep-wall-links") && <WallLinks />}
       <LockSettings />
       <HeldHere />
+      <FromFiles />
       <LeaveDevice />
     </Page>
   );

@@ -1,7 +1,9 @@
 import type { CasualtyState } from "#readiness";
+import { useEffect } from "react";
+import { sealedCalls, useDeviceState } from "../../../device/index.ts";
 import { useArming, useNow } from "../../../timing/index.ts";
 import { believableOf } from "#questions";
-import { callingOf, duesOf } from "./due.ts";
+import { callingOf, duesOf, type Due } from "./due.ts";
 import { RefuelCall, SoundCall } from "./due-calls.tsx";
 import { useWatched } from "../../../watched/index.ts";
 import { SoundingClock } from "../soundings/sounding-clock.tsx";
@@ -36,9 +38,21 @@ function Calls({ open }: AlarmsProps) {
   };
   useArming();
   const dues = open.flatMap((casualty) => duesOf(casualty, clocks, now)).sort((one, other) => one.at - other.at);
+  useSealed(dues, heldBack.silenced);
   const due = callingOf(dues, heldBack, now);
   const casualty = open.find(({ id }) => id === due?.casualty);
   if (!due || !casualty) return null;
   const Call = due.task.kind === "refuel" ? RefuelCall : SoundCall;
   return <Call key={due.key} due={due} casualty={casualty} now={now} />;
+}
+
+/** While the lock of this device is open: writes down when it calls, so that it still does once it is locked. */
+function useSealed(dues: readonly Due[], silenced: readonly string[]): void {
+  const state = useDeviceState();
+  const isLockable = state.kind === "signed-in" && state.lock === "open";
+  const instants = dues.flatMap(({ key, at }) => (silenced.includes(key) ? [] : [at])).join(" ");
+  useEffect(() => {
+    if (isLockable) sealedCalls.note("casualty", instants === "" ? [] : instants.split(" ").map(Number));
+  }, [isLockable, instants]);
+  useEffect(() => (isLockable ? () => sealedCalls.note("casualty", []) : undefined), [isLockable]);
 }

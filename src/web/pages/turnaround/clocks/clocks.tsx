@@ -1,8 +1,16 @@
-import { useState } from "react";
 import { Button, GloveRow, sayElapsed } from "../../../parts/index.ts";
 import { AlarmCall, useNow, useWakeLock } from "../../../timing/index.ts";
 import type { OpenKit } from "../../../kit-view/at-hand.ts";
-import { readRunning, runningTimers, sayLeft, sayReached, type RunningTimer } from "../../../act/timers.ts";
+import {
+  answeredClocks,
+  clockKeyOf,
+  readRunning,
+  runningTimers,
+  sayLeft,
+  sayReached,
+  type RunningTimer,
+} from "../../../act/timers.ts";
+import { useWatched } from "../../../watched/index.ts";
 
 interface ClocksProps {
   readonly open: OpenKit;
@@ -16,16 +24,16 @@ export function Clocks({ open, shown, onGoTo }: ClocksProps) {
   const timers = runningTimers(open.pattern, open.turnaround);
   const now = useNow(timers.length > 0);
   const wake = useWakeLock(timers.length > 0);
-  const [answered, setAnswered] = useState<readonly string[]>([]);
+  const answered = useWatched(answeredClocks);
   if (timers.length === 0) return null;
   const elsewhere = timers.filter((timer) => timer.step.line !== shown);
-  const calling = timers.find((timer) => readRunning(timer, now).reached && !answered.includes(keyOf(timer)));
+  const calling = timers.find((timer) => readRunning(timer, now).reached && !answered.includes(clockKeyOf(timer)));
   return (
     <>
       {(elsewhere.length > 0 || wake === "refused") && (
         <aside className="clocks" aria-label="Running clocks">
           {elsewhere.map((timer) => (
-            <ClockStrip key={keyOf(timer)} timer={timer} now={now} onGoTo={onGoTo} />
+            <ClockStrip key={clockKeyOf(timer)} timer={timer} now={now} onGoTo={onGoTo} />
           ))}
           {wake === "refused" && (
             <p className="clocks-wake">This screen may go dark: the clock goes on, but no alarm will sound.</p>
@@ -37,17 +45,13 @@ export function Clocks({ open, shown, onGoTo }: ClocksProps) {
           timer={calling}
           now={now}
           onAnswer={() => {
-            setAnswered([...answered, keyOf(calling)]);
+            answeredClocks.set([...answered, clockKeyOf(calling)]);
             onGoTo(calling.step.line);
           }}
         />
       )}
     </>
   );
-}
-
-function keyOf(timer: RunningTimer): string {
-  return `${timer.step.id} ${timer.started}`;
 }
 
 interface ClockStripProps {
