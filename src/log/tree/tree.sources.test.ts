@@ -44,11 +44,16 @@ describe("Merkle tree", () => {
   });
 
   type LeafCase = { readonly index: number; readonly size: number };
-  test.each(rowsOf<LeafCase, readonly string[]>("log-incl"))("$source: $id", ({ inputs: { index, size }, expected }) => {
-    const path = treeOf(leaves).inclusion(index, size);
-    expect(path.map(bytesToHex)).toEqual(expected);
-    expect(isIncluded(index, leafHash(hexToBytes(leaves[index]!)), expected.map(hexToBytes), headOf(size))).toBe(true);
-  });
+  test.each(rowsOf<LeafCase, readonly string[]>("log-incl"))(
+    "$source: $id",
+    ({ inputs: { index, size }, expected }) => {
+      const path = treeOf(leaves).inclusion(index, size);
+      expect(path.map(bytesToHex)).toEqual(expected);
+      expect(isIncluded(index, leafHash(hexToBytes(leaves[index]!)), expected.map(hexToBytes), headOf(size))).toBe(
+        true,
+      );
+    },
+  );
 
   type Sizes = { readonly m: number; readonly n: number };
   test.each(rowsOf<Sizes, readonly string[]>("log-cons"))("$source: $id", ({ inputs: { m, n }, expected }) => {

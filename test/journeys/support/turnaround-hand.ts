@@ -73,7 +73,7 @@ export class TurnaroundHand {
   /** Taps what may go away by itself: a line that was just answered goes on, and what is fitted is fitted one by one. */
   private async pressIfThere(control: Locator): Promise<void> {
     await this.clock.look(this.page);
-    for (const end = Date.now() + PATIENCE_MS; await control.isVisible(); ) {
+    for (const end = Date.now() + PATIENCE_MS; await control.isVisible();) {
       const missed = await control.click({ timeout: 2000 }).catch((cause: unknown) => cause);
       if (missed === undefined) return;
       if (Date.now() > end) throw missed;
