@@ -24,6 +24,12 @@ describe("NIST Special Publication 811 (2008 edition), appendix B.8: factors exa
   });
 });
 
+describe("SI Brochure, 8th edition (2006), table 8 (FROM MEMORY): nmi and NM are both in use for 1852 m", () => {
+  it.each(["5 nmi", "5 NM", "5 nm", "5NM"])("%s", (text) => {
+    expect(parseQuantity(text, "length")).toBe(5 * 1852);
+  });
+});
+
 describe("NIST Special Publication 811 (2008 edition), appendix B.8: factors as printed, to seven digits", () => {
   it.each<[string, Dimension, number]>([
     ["1 US gal", "volume", 3.785412e-3],

@@ -69,7 +69,7 @@ const UNITS: Readonly<Record<Dimension, readonly Unit[]>> = {
     unit("km", 1000, {}),
     unit("in", INCH, { shownIn: US }, "inch", "inches", '"'),
     unit("ft", FOOT, { shownIn: US, shownFrom: FOOT * 0.995 }, "foot", "feet", "'"),
-    unit("nmi", 1852, {}, "nautical mile", "nautical miles"),
+    unit("nmi", 1852, {}, "NM", "nautical mile", "nautical miles"),
   ],
   area: [
     unit("cm²", 1e-4, { shownIn: METRIC }),

@@ -73,6 +73,35 @@ describe("figures alone", () => {
     expect(ask({ readings, pumping: [], now: 540 + 1500 }).leave.kind).not.toBe("now");
   });
 
+  const RISING = { readings: [0.6, 0.65, 0.7, 0.75].map((level, i) => ({ at: 180 * i, level })), pumping: [] };
+
+  it("keep people ready where she was losing when last sounded and nobody has looked since: silence is no good sign", () => {
+    expect(ask({ ...RISING, now: 540 + 29 * 60 }).leave.kind).toBe("be-ready");
+    for (const minutes of [31, 90, 300]) {
+      const { word, leave } = ask({ ...RISING, now: 540 + 60 * minutes });
+      expect(word.kind).toBe("not-known");
+      expect(leave).toMatchObject({ kind: "be-ready", seen: false });
+      expect(leave.because).toContain("She was losing when last sounded, and nobody has sounded since.");
+    }
+  });
+
+  it("urge nobody by silence where she was gaining, holding or sounded once", () => {
+    const held = [0.4, 0.41, 0.4, 0.4, 0.41, 0.4].map((level, i) => ({ at: 180 * i, level }));
+    for (const readings of [GAINING, held, GAINING.slice(0, 1)])
+      expect(ask({ readings, now: 900 + 31 * 60 }).leave.kind).toBe("no-sign");
+  });
+
+  it("say nothing of the time to come by an old sounding: no loss, no pump near the bottom", () => {
+    const hole = { diameter: 0.1 };
+    const shallow = [0.05, 0.03, 0].map((level, i) => ({ at: 180 * i, level }));
+    for (const more of [{ readings: shallow, pumping: [], hole, now: 360 + 166 * 60 }, { now: 540 + 31 * 60 }]) {
+      const kinds = ask(more).warnings.map(({ kind }) => kind);
+      expect(kinds).toContain("stale");
+      expect(kinds).not.toContain("loss-possible");
+      expect(kinds).not.toContain("pump-will-suck-air");
+    }
+  });
+
   const OPEN = {
     boat: { kind: "open boat", length: 8.5 },
     spaces: [{ name: "inside", sort: "open", part: "whole" }],

@@ -1,6 +1,8 @@
 import { gmFromRollPeriod } from "#flooding";
+import { isLone } from "./on-scene-age.ts";
 import { lossWithin } from "./on-scene-times.ts";
 import type { Scene } from "./on-scene-warnings.ts";
+import { wordByStick } from "./on-scene-word.ts";
 
 /** Signs that people should leave her. */
 export interface Leave {
@@ -113,6 +115,7 @@ function computedReady(scene: Scene): string[] {
       !isSeenToHold(scene) &&
       !isRefuted(scene) &&
       "Little freeboard is left.",
+    wasLosing(scene) && "She was losing when last sounded, and nobody has sounded since.",
     isRisingUnfitted(scene) && "The water rises, and the soundings do not fit.",
     isLosing(scene) && (isPumped(scene) ? "The water gains on the pumps." : "The water rises, and no pump runs."),
     mayBeLost(scene) &&
@@ -142,6 +145,11 @@ function mayBeLost({ input, sounding, word }: Scene): boolean {
   if (sounding === undefined || sounding.stale) return false;
   const isBlind = word.kind === "one-sounding" && input.hole?.diameter === undefined;
   return !isBlind && lossWithin(sounding, HOUR) >= POSSIBLE;
+}
+
+/** Nobody looking is no sign that it got better. */
+function wasLosing({ input, sounding }: Scene): boolean {
+  return sounding?.stale === true && !isLone(input) && wordByStick(input).kind === "losing";
 }
 
 function isRisingUnfitted({ sounding, word }: Scene): boolean {

@@ -62,6 +62,22 @@ describe("a pump that moves nothing", () => {
     });
   });
 
+  it("is not told from one that just holds her where it ran before anybody sounded: nothing is there to compare", () => {
+    const held = [0.4, 0.41, 0.4, 0.4, 0.41, 0.4].map((level, i) => ({ at: 180 * i, level }));
+    const ran = { readings: held, pumping: [{ from: -600, flow: STATED }], now: 910 };
+    expect(warningFor(ran)).toBeUndefined();
+    expect(warningFor({ ...ran, pumpSeen: [{ at: 905, sign: "no-water" }] })).toMatchObject({ kind: "pump-dead" });
+  });
+
+  it("is found where it ran before anybody sounded, too, once it was stopped for a while and nothing changed", () => {
+    const even = [0, 1, 2, 3, 4, 5, 6, 7].map((i) => ({ at: 180 * i, level: 0.4 + 0.02 * i }));
+    const runs = [
+      { from: -600, to: 500, flow: STATED, pump: "one" },
+      { from: 800, flow: STATED, pump: "one" },
+    ];
+    expect(warningFor({ readings: even, pumping: runs, now: 1270 })).toMatchObject({ kind: "pump-dead" });
+  });
+
   it("is taken at a glance for what was seen at its discharge", () => {
     const more = { readings: soundingsWith(0.9).slice(0, 3), now: 700 };
     const seen = warningFor({ ...more, pumpSeen: [{ at: 660, sign: "no-water" }] });

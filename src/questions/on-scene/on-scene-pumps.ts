@@ -8,7 +8,7 @@ import { lanesOf } from "./on-scene-reading.ts";
  */
 const DOUBTED = { dead: 0.7, weak: 0.65 };
 
-/** Soundings after its first start from which a pump is doubted. */
+/** Soundings after its first start from which a pump is doubted, and before it was turned: two show a rate. */
 const ENOUGH = 2;
 
 const DEAD_BY_SIGN = ["no-water", "wont-start"];
@@ -28,7 +28,7 @@ export function pumpsOf(input: OnSceneInput, sounding: SheetReading | undefined)
     const id = ids[k];
     const { p05, p50, p95 } = belief;
     const sign = lastSign(input, id);
-    const isSounded = soundingsSince(input, k) >= ENOUGH;
+    const isSounded = soundingsSince(input, k) >= ENOUGH && isCompared(input, k);
     const doubt = sign && DEAD_BY_SIGN.includes(sign) ? "dead" : isSounded || sign ? doubtOf(belief) : "none";
     const because = doubt === "none" ? undefined : sayDoubt(doubt, belief, sign);
     return { ...(id !== undefined && { pump: id }), seen: { p05, p50, p95 }, doubt, ...(because && { because }) };
@@ -39,6 +39,19 @@ function soundingsSince({ pumping, readings }: OnSceneInput, pump: number): numb
   const { numbers } = lanesOf(pumping);
   const start = Math.min(...pumping.filter((_, k) => numbers[k] === pump).map(({ from }) => from));
   return readings.filter(({ at }) => at > start).length;
+}
+
+/**
+ * True where it was started, stopped or set otherwise after so many soundings as show a rate, and sounded since. Of a pump that ran before
+ * anybody sounded, and went on, levels cannot tell little moved out of a small hole from much out of a large one.
+ */
+function isCompared({ pumping, readings }: OnSceneInput, pump: number): boolean {
+  const { numbers } = lanesOf(pumping);
+  const turns = pumping.flatMap(({ from, to = from }, k) => (numbers[k] === pump ? [from, to] : []));
+  return turns.some((turn) => {
+    const before = readings.filter(({ at }) => at <= turn).length;
+    return before >= ENOUGH && before < readings.length;
+  });
 }
 
 function lastSign({ pumpSeen = [], now }: OnSceneInput, id: string | undefined): string | undefined {

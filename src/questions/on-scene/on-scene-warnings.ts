@@ -144,8 +144,11 @@ const LOSS_UNTIMED =
 function soundingWarnings(scene: Scene): OnSceneWarning[] {
   const { sounding, word } = scene;
   if (sounding === undefined) return [];
-  const isTold = isLossTold(word.kind) || sounding.misfit.flagged;
-  const own = sounding.warnings.filter(({ kind }) => kind !== "loss-possible" || (isTold && !scene.isAboveDeck));
+  const isTold = (isLossTold(word.kind) || sounding.misfit.flagged) && !sounding.stale && !scene.isAboveDeck;
+  const own = sounding.warnings.filter(({ kind }) => {
+    if (kind === "pump-will-suck-air") return !sounding.stale;
+    return kind !== "loss-possible" || isTold;
+  });
   return own.map(({ kind, says }) => ({ kind, says: wordsOf(scene, kind) ?? says, ...SIGNALS[kind] }));
 }
 
