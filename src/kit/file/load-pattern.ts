@@ -20,7 +20,7 @@ import { readYaml, type YamlSource } from "./yaml-source.ts";
  *   KI-100 too long, KI-101 broken YAML, KI-102 unknown field, KI-103 missing field, KI-104 not what is allowed,
  *   KI-105 quantity or unit, KI-106 span, KI-107 id that names nothing, KI-108 id given twice,
  *   KI-109 outside its limits, KI-110 one of two fields needed
- * @example loadPattern(text, "brinnet-450@1.yaml").items.length
+ * @example loadPattern(text, "brinnet-450@2.yaml").items.length
  */
 export function loadPattern(yamlText: string, fileName: string, beside: Beside = nothingBeside): Pattern {
   return loadSource(readYaml(yamlText, fileName), beside);
