@@ -46,6 +46,7 @@ describe("a clean turnaround of the petrol kit", () => {
     await close(page);
     const hands = await handsOf(page);
     process.stdout.write(`A clean turnaround: ${hands.taps} taps, ${hands.fields} typed fields.\n`);
+    process.stdout.write(`${tapTable(hands.tapped)}\n`);
     expect(hands.taps).toBeLessThanOrEqual(MOST_TAPS);
     expect(hands.fields).toBeLessThanOrEqual(MOST_FIELDS);
   }, 600_000);
@@ -89,4 +90,16 @@ async function close(page: Page): Promise<void> {
   await page.getByLabel("Seal number again").fill("BR 20001");
   await page.getByRole("button", { name: "Sealed with BR 20001" }).click();
   await page.getByText(/Ready/).first().waitFor();
+}
+
+/** Where the taps went: one row a line of the pattern, in order. */
+function tapTable(tapped: readonly string[]): string {
+  const rows = new Map<string, string[]>();
+  for (const tap of tapped) {
+    const [where = "", what = ""] = tap.split(/: (.*)/s);
+    rows.set(where, [...(rows.get(where) ?? []), what.replaceAll(/\s+/g, " ").slice(0, 40)]);
+  }
+  return [...rows]
+    .map(([where, taps]) => `${String(taps.length).padStart(4)}  ${where}  ${taps.join(" | ")}`)
+    .join("\n");
 }
