@@ -54,7 +54,6 @@ export async function goToLine(page: Page, line: number): Promise<void> {
 
 /** Closes the kit with a new seal, from wherever the runner stands. */
 export async function sealWith(page: Page, seal: string): Promise<void> {
-  await page.getByRole("button", { name: "Go on to close and seal" }).click();
   await page.getByLabel("New seal number").fill(seal);
   await page.getByLabel("Seal number again").fill(seal);
   await page.getByRole("button", { name: `Sealed with ${seal}` }).click();

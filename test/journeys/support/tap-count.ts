@@ -25,7 +25,7 @@ export async function countHands(device: BrowserContext): Promise<void> {
       return location.pathname + location.search + ": " + (group ?? label);
     };
     const lineNow = () => /Line \\d+ of/.exec(document.querySelector("h1")?.innerText ?? "")?.[0].slice(0, -3) ?? location.pathname;
-    const TAPPED = "button, a, summary, [role=radio], input[type=radio], input[type=checkbox]";
+    const TAPPED = "button, a, summary, label:has([type=radio], [type=checkbox])";
     document.addEventListener("click", ({ target }) => {
       const control = target.closest(TAPPED);
       if (!control) return;

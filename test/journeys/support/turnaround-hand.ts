@@ -92,6 +92,9 @@ export class TurnaroundHand {
     const goOn = this.page.getByRole("button", { name: "Go on", exact: true });
     if (await goOn.isVisible()) return false;
     const before = await this.page.evaluate(whatIsAsked);
+    const last = form.getByRole("button", { name: /^Rigged as last time/ });
+    if (await last.isVisible()) await this.press(last);
+    else await fillRig(form);
     await fillDelivery(form);
     await this.press(form.getByRole("button", { name: /^Write the measurement down/ }));
     await this.movedOn(before);
@@ -121,11 +124,6 @@ export class TurnaroundHand {
 
   /** A new one fitted for everything this step renews. */
   private async fitWhatIsNew(): Promise<void> {
-    const all = this.page.getByRole("button", { name: /^New ones fitted today/ });
-    if (await all.isVisible()) {
-      await this.press(all);
-      await all.waitFor({ state: "detached", ...CONTROL });
-    }
     for (const fitting of await this.page.locator("section.fitting").all()) {
       const fit = fitting.getByRole("button", { name: "New one fitted today" });
       if (!(await fit.isVisible())) continue;
@@ -150,7 +148,7 @@ export class TurnaroundHand {
       await press(/^Start the/);
       await clock.getByRole("timer").waitFor(CONTROL);
       await this.clock.pass(this.page, LONGEST_WAIT);
-      await this.press(this.page.getByRole("alertdialog").getByRole("button", { name: /^Stop the alarm/ }));
+      await clock.getByText(/^Long enough/).waitFor(CONTROL);
     } else if (await has(/^First stroke/)) {
       await press(/^First stroke/);
       await clock.getByRole("timer").waitFor(CONTROL);
@@ -159,10 +157,8 @@ export class TurnaroundHand {
       await press(/^Water$/);
       await this.movedOn(before);
     } else if (await has(/^Pull 1$/)) {
-      await press("Pull 1");
-      await press("Pull 2");
       const before = await this.page.evaluate(whatIsAsked);
-      await press("It started");
+      await press("Started on pull 2");
       await this.movedOn(before);
     }
   }
@@ -170,7 +166,9 @@ export class TurnaroundHand {
   /** Waits until another thing is asked than was. */
   private async movedOn(before: string): Promise<void> {
     const hasMovedOn = async (): Promise<boolean> => (await this.page.evaluate(whatIsAsked)) !== before;
-    await vi.waitUntil(hasMovedOn, { ...CONTROL, interval: 20 });
+    await vi.waitUntil(hasMovedOn, { ...CONTROL, interval: 20 }).catch((cause: unknown) => {
+      throw new Error(`It does not go on from ${before}`, { cause });
+    });
   }
 
   /** The check on the screen, known by its words: what to do and what right looks like. */
@@ -195,13 +193,17 @@ export class TurnaroundHand {
   }
 }
 
-/** A drum of 200 L filled in the time the curve gives at a lift of 2 m and a rise of 1 m. */
-async function fillDelivery(form: Locator): Promise<void> {
+/** A lift of 2 m and a rise of 1 m, the kit's own hoses, full throttle, a drum. */
+async function fillRig(form: Locator): Promise<void> {
   await form.getByLabel("Suction lift").fill("2 m");
   await form.getByLabel("Rise", { exact: true }).fill("1 m");
   await form.getByText("The kit's own, as packed").click(CONTROL);
   await form.getByText("Full throttle").click(CONTROL);
   await form.getByText("Timed fill of a drum").click(CONTROL);
+}
+
+/** A drum of 200 L filled in the time the curve gives at about that height. */
+async function fillDelivery(form: Locator): Promise<void> {
   await form.getByLabel("The drum holds").fill("200 L");
   await form.getByLabel("First fill took").fill("26");
   await form.getByLabel("Second fill took").fill("26");

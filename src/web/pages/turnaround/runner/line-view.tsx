@@ -6,6 +6,8 @@ import { useClockAnswer } from "../answer/use-clock-answer.ts";
 import { AskView } from "./ask-view.tsx";
 import type { OpenKit } from "../../../kit-view/at-hand.ts";
 import { dateToRead, DatesAtLine } from "../answer/dates-at-line.tsx";
+import { asOne, doneTogether, leadsPast } from "./done-group.ts";
+import { DoneGroupView } from "./done-group-view.tsx";
 import { FittingList } from "../answer/fitting-list.tsx";
 import type { Answering } from "../answer/use-answering.ts";
 import { openAsk, type Ask, type Line } from "../../../act/lines.ts";
@@ -40,21 +42,41 @@ export function LineView(props: LineViewProps) {
   const onAnswered = () => place.goTo(leadsTo(lines, line.step.line, ask.key));
   const isAlone = single === ask.key || dateToRead(open, line.step) !== undefined;
   const group = isAlone ? [] : seenTogether(open, line, ask);
+  const done = isAlone || props.wanted === line.step.id ? [line] : doneTogether(open, lines, line);
   const byClock = useClockAnswer({ open, acts, line, ask, onAnswered });
   const alone = (key: string) => {
     setSingle(key);
     place.goTo({ line: line.step.line, ask: key });
   };
+  const together =
+    group.length > 1 ? (
+      <LookGroupView
+        open={open}
+        acts={acts}
+        line={line}
+        group={group}
+        onAnswered={() => place.goTo(leadsOn(lines, line, group))}
+        onSingle={({ key }) => alone(key)}
+      />
+    ) : done.length > 1 ? (
+      <DoneGroupView
+        open={open}
+        acts={acts}
+        group={done}
+        onAnswered={() => place.goTo(leadsPast(lines, done))}
+        onSingle={({ step }) => place.goTo({ line: step.line, ask: step.id })}
+      />
+    ) : undefined;
   const bars = ask.answered ? [] : barsAt(open, line.step.id, ask.check?.id);
   return (
     <main className="runner-main">
       <LineHead line={line} of={lines.at(-1)?.step.line ?? 0} kit={open.kit.name} />
       {bars.length > 0 && <HeldPanel open={open} lines={lines} line={line} bars={bars} place={place} />}
-      <LineCautions lines={lines} line={line} />
+      <LineCautions lines={lines} line={asOne(done)} />
       {line.step.after && <p className="step-needs">Because it met {sayMet(line.step.after)}</p>}
-      <p className="step-text">{line.step.text}</p>
+      {done.length === 1 && <p className="step-text">{line.step.text}</p>}
       {line.step.why !== undefined && <p className="step-why">Why: {line.step.why}</p>}
-      <Needs line={line} />
+      <Needs line={asOne(done)} />
       <DatesAtLine open={open} acts={acts} step={line.step} />
       {bars.length === 0 && <FittingList open={open} acts={acts} step={line.step} />}
       {(bars.length === 0 || isClockRunning(open, line)) && (
@@ -62,16 +84,7 @@ export function LineView(props: LineViewProps) {
       )}
       {bars.length === 0 && (
         <Doing open={open} acts={acts} line={line} ask={ask} onAnswered={onAnswered}>
-          {group.length > 1 && (
-            <LookGroupView
-              open={open}
-              acts={acts}
-              line={line}
-              group={group}
-              onAnswered={() => place.goTo(leadsOn(lines, line, group))}
-              onSingle={({ key }) => alone(key)}
-            />
-          )}
+          {together}
         </Doing>
       )}
       {line.asks.length > 1 && <AskTabs line={line} shown={ask} onPick={alone} />}
@@ -92,7 +105,8 @@ function Doing({ children, ...props }: Answering & { readonly children: ReactNod
           <MeasureDelivery open={open} acts={acts} line={line} onAnswered={props.onAnswered} />
         </Suspense>
       )}
-      {children || <AskView key={ask.key} {...props} onAnswered={() => !isOfProof(open, ask) && props.onAnswered()} />}
+      {children ?? <AskView key={ask.key} {...props} onAnswered={() => !isOfProof(open, ask) && props.onAnswered()} />
+      }
     </>
   );
 }
