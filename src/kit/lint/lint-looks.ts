@@ -35,7 +35,9 @@ function tooFar(steps: readonly Step[], at: number): string | undefined {
   const run = steps.slice(0, at + 1).toReversed();
   const alone = run.findIndex((_, back) => steps[at - back - 1]?.withNext !== true);
   const isTooMany = alone + 1 > MOST_TOGETHER;
-  return isTooMany ? `It is number ${alone + 1} of the lines confirmed with one tap; ${MOST_TOGETHER} at most.` : undefined;
+  return isTooMany
+    ? `It is number ${alone + 1} of the lines confirmed with one tap; ${MOST_TOGETHER} at most.`
+    : undefined;
 }
 
 function groupHits(pattern: Pattern, step: Step, group: readonly string[]): readonly LintHit[] {

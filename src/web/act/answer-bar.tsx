@@ -20,7 +20,16 @@ interface AnswerBarProps {
 }
 
 /** The three answers, for gloves: what was seen in words, found wrong, not possible. */
-export function AnswerBar({ check, reading, oneTap, isNew = "", held, onSeen, onWrong, onNotPossible }: AnswerBarProps) {
+export function AnswerBar({
+  check,
+  reading,
+  oneTap,
+  isNew = "",
+  held,
+  onSeen,
+  onWrong,
+  onNotPossible,
+}: AnswerBarProps) {
   const outside = reading.kind === "read" && !reading.judgement.right;
   return (
     <fieldset className="answer-bar">

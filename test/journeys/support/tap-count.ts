@@ -2,7 +2,7 @@ import type { BrowserContext, Page } from "playwright-core";
 
 /** What hands did on a device since counting began. */
 export interface Hands {
-  /** Taps on buttons, links, choices and boxes to tick; the tap into a field is the field's. */
+  /** Taps on buttons, links, choices and boxes to tick; the tap into a field, and keys of its own, are the field's. */
   readonly taps: number;
   /** Fields something was typed into, each counted once for every time its page was shown. */
   readonly fields: number;
@@ -26,7 +26,12 @@ export async function countHands(device: BrowserContext): Promise<void> {
     };
     const lineNow = () => /Line \\d+ of/.exec(document.querySelector("h1")?.innerText ?? "")?.[0].slice(0, -3) ?? location.pathname;
     const TAPPED = "button, a, summary, label:has([type=radio], [type=checkbox])";
+    const fill = (name) => {
+      const hands = read();
+      if (hands.filled.at(-1) !== name) keep({ ...hands, filled: [...hands.filled, name] });
+    };
     document.addEventListener("click", ({ target }) => {
+      if (target.closest(".number-keys")) return fill(lineNow() + ": " + nameOf(target));
       const control = target.closest(TAPPED);
       if (!control) return;
       const name = control.getAttribute("aria-label") ?? control.innerText?.trim() ?? "";
@@ -34,8 +39,7 @@ export async function countHands(device: BrowserContext): Promise<void> {
     }, true);
     document.addEventListener("input", ({ target }) => {
       if (!["text", "textarea", "number", "search"].includes(target.type)) return;
-      const [hands, name] = [read(), nameOf(target)];
-      if (hands.filled.at(-1) !== name) keep({ ...hands, filled: [...hands.filled, name] });
+      fill(nameOf(target));
     }, true);
   }`);
 }

@@ -179,13 +179,21 @@ export class TurnaroundHand {
     return this.pattern.checks.find(({ ask, expect }) => ask === asked && expected?.includes(expect));
   }
 
+  /** A reading by the keys under its box where they are shown, else typed. */
+  private async readNumber(ask: Locator, reading: string): Promise<void> {
+    const keys = ask.getByRole("group", { name: "Keys for Reading" });
+    const figures = reading.split(" ", 1)[0]!;
+    if (!(await keys.isVisible())) return ask.getByLabel("Reading", { exact: true }).fill(reading);
+    for (const figure of figures) await keys.getByRole("button", { name: figure, exact: true }).click(CONTROL);
+  }
+
   /** Fills in what the check asked now wants read, as right. */
   private async read(): Promise<void> {
     const check = await this.checkAsked();
     if (!check) return;
     const ask = this.page.locator("section.ask");
     const isLookedAt = check.kind === "measure" && check.once && (await ask.locator(".ask-last").isVisible());
-    if (check.kind === "measure" && !isLookedAt) await ask.getByLabel("Reading").fill(rightReading(check));
+    if (check.kind === "measure" && !isLookedAt) await this.readNumber(ask, rightReading(check));
     if (check.kind === "date") await this.fillDate(ask.getByRole("group", { name: "Date printed on it" }));
     const isReadBefore = await this.page.locator(".answer-bar").getByText("as before").isVisible();
     if (check.kind === "match" && !check.against && !isReadBefore)

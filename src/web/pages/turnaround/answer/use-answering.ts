@@ -79,12 +79,12 @@ function useGive(about: Answering, reading: Reading, kept: KeptDraft, saving: Sa
   };
 }
 
-function timerOf({ open, line }: Answering) {
+function timerOf({ open, line }: Pick<Answering, "open" | "line">) {
   return open.turnaround.timers[line.step.id];
 }
 
 /** A wait or run that still runs ends with the answer to its line; a prime or timed check has its own stop. */
-async function stopClock(about: Answering, where: Where): Promise<void> {
+export async function stopClock(about: Pick<Answering, "open" | "acts" | "line">, where: Where): Promise<void> {
   const wanted = about.line.step.timer;
   const started = timerOf(about)?.started;
   if (started === undefined || (wanted?.kind !== "wait" && wanted?.kind !== "run")) return;

@@ -53,6 +53,7 @@ function Member({ line, onSingle }: { readonly line: Line; readonly onSingle: ()
     <li className="look-member">
       <p>
         <span className="tabular quiet">{step.line}</span> {step.text}
+        {step.why !== undefined && <span className="step-why done-why">Why: {step.why}</span>}
       </p>
       <Button onPress={onSingle} label={`Not so, or answer by itself: line ${step.line}`}>
         Not so

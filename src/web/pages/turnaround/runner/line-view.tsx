@@ -15,7 +15,7 @@ import { HeldPanel } from "../mend/held-panel.tsx";
 import { LineCautions } from "./line-cautions.tsx";
 import { leadsOn, seenTogether } from "./look-group.ts";
 import { LookGroupView } from "./look-group-view.tsx";
-import { leadsTo, neighbour, openBefore } from "../../../act/position.ts";
+import { leadsTo, neighbour, openBefore, pastOptional } from "../../../act/position.ts";
 import { ReportStep } from "../answer/report-step.tsx";
 import { StepClock } from "../clocks/step-clock.tsx";
 import { StepHeading } from "./step-heading.tsx";
@@ -75,7 +75,7 @@ export function LineView(props: LineViewProps) {
       <LineCautions lines={lines} line={asOne(done)} />
       {line.step.after && <p className="step-needs">Because it met {sayMet(line.step.after)}</p>}
       {done.length === 1 && <p className="step-text">{line.step.text}</p>}
-      {line.step.why !== undefined && <p className="step-why">Why: {line.step.why}</p>}
+      {done.length === 1 && line.step.why !== undefined && <p className="step-why">Why: {line.step.why}</p>}
       <Needs line={asOne(done)} />
       <DatesAtLine open={open} acts={acts} step={line.step} />
       {bars.length === 0 && <FittingList open={open} acts={acts} step={line.step} />}
@@ -105,8 +105,7 @@ function Doing({ children, ...props }: Answering & { readonly children: ReactNod
           <MeasureDelivery open={open} acts={acts} line={line} onAnswered={props.onAnswered} />
         </Suspense>
       )}
-      {children ?? <AskView key={ask.key} {...props} onAnswered={() => !isOfProof(open, ask) && props.onAnswered()} />
-      }
+      {children ?? <AskView key={ask.key} {...props} onAnswered={() => !isOfProof(open, ask) && props.onAnswered()} />}
     </>
   );
 }
@@ -201,7 +200,8 @@ function Passed({ lines, line, place }: LinesProps) {
 /** One line back or on without answering. */
 function Ways({ lines, line, place }: LinesProps) {
   const before = neighbour(lines, line.step.line, "before");
-  const after = neighbour(lines, line.step.line, "after");
+  const isLeftOut = line.step.optional && openAsk(line) !== undefined;
+  const after = isLeftOut ? pastOptional(lines, line.step.line) : neighbour(lines, line.step.line, "after");
   return (
     <nav aria-label="Lines beside this one">
       <ButtonRow>
@@ -210,7 +210,7 @@ function Ways({ lines, line, place }: LinesProps) {
           <Button onPress={() => place.show("seal")}>To the sealing</Button>
         ) : (
           <Button onPress={() => place.goTo({ line: after })}>
-            {line.step.optional && openAsk(line) ? `Leave this out, to line ${after}` : `Line ${after}`}
+            {isLeftOut ? `Leave this out, to line ${after}` : `Line ${after}`}
           </Button>
         )}
       </ButtonRow>

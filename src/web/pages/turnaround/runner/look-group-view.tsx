@@ -4,7 +4,10 @@ import type { KitActs } from "../../../act/acts.ts";
 import { lastTime, sayLimits, writeValue } from "../../../act/reading.ts";
 import type { Ask, Line } from "../../../act/lines.ts";
 import { fittedPlainly, renewedWith, sayNew } from "../answer/renewals.ts";
+import { useNow } from "../../../timing/index.ts";
+import { stopClock } from "../answer/use-answering.ts";
 import { plainTap } from "./look-group.ts";
+import { whyNotYet } from "./step-gate.ts";
 import { useSaving } from "../../../act/use-saving.ts";
 import type { OpenKit } from "../../../kit-view/at-hand.ts";
 
@@ -24,7 +27,10 @@ export function LookGroupView({ open, acts, line, group, onAnswered, onSingle }:
   const saving = useSaving();
   const where = { turnaround: open.turnaround.id, step: line.step.id };
   const renewed = renewedWith(open, line, group);
+  const timer = open.turnaround.timers[line.step.id];
+  const held = whyNotYet(line.step, timer, useNow(timer?.started !== undefined));
   const answerAll = async () => {
+    await stopClock({ open, acts, line }, where);
     for (const item of renewed) await acts.fit(where, fittedPlainly(open, item));
     for (const ask of group) {
       const value = plainTap(open, line, ask)?.value;
@@ -44,9 +50,13 @@ export function LookGroupView({ open, acts, line, group, onAnswered, onSingle }:
       <ErrorBox error={saving.error} title="Not saved" />
       <fieldset className="answer-bar">
         <legend className="for-readers-only">Answer</legend>
-        <Button kind="primary" wide onPress={() => void onAll()}>
-          Seen: all {group.length} as listed{sayNew(renewed)}
-        </Button>
+        {held === undefined ? (
+          <Button kind="primary" wide onPress={() => void onAll()}>
+            Seen: all {group.length} as listed{sayNew(renewed)}
+          </Button>
+        ) : (
+          <p className="quiet">{held}</p>
+        )}
       </fieldset>
     </section>
   );
