@@ -7,8 +7,7 @@ import { createStationFold, standingAt, type Photo } from "#station";
 import { readPatternFolders } from "#store/patterns";
 import { recordOf as recordOfLines, saySeen } from "#readiness";
 import { renderPatternCard, renderTurnaroundRecord } from "./index.ts";
-import { isAmiss } from "./record/exceptions.ts";
-import { linesOfKind, said } from "./record/record-reading.ts";
+import { isAmiss, linesOfKind, said } from "#station";
 
 const { patterns } = readPatternFolders([join(import.meta.dirname, "..", "..", "patterns")]);
 const fold = createStationFold(patterns);

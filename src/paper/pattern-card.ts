@@ -5,7 +5,7 @@ import { writeCautions } from "./caution-panel.ts";
 import { writeDeliveryTable, type DeliveryRow } from "./delivery-table.ts";
 import { writeTable, type Row } from "./rows.ts";
 import { createSheet, type Sheet } from "./sheet.ts";
-import { secondsWords } from "./value-words.ts";
+import { secondsWords } from "#station";
 
 export interface PatternCard {
   readonly stationName: string;

@@ -2,10 +2,8 @@ import { checkNamed, stageNamed, type Pattern, type StageId } from "#kit";
 import { recordOf, type RecordLine, type Turnaround } from "#readiness";
 import type { Sheet } from "../sheet.ts";
 import type { TurnaroundRecord } from "./record.ts";
-import { instantWords } from "../value-words.ts";
 import { writeColumns, type Block } from "./columns.ts";
-import { findingsOf, labelOf, nameOf, said } from "./record-reading.ts";
-import { answerWordsOf, findingWords, labelsOf } from "./record-words.ts";
+import { answerWordsOf, findingsOf, findingWords, instantWords, labelOf, labelsOf, nameOf, said } from "#station";
 
 /** Every line with the words the screen had, stage by stage, in two columns. */
 export function writeLines(sheet: Sheet, record: TurnaroundRecord): void {
