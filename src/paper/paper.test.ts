@@ -132,7 +132,8 @@ describe("card of a pattern", () => {
       delivery: { rows, setting: "Full throttle." },
     };
     const pdf = await renderPatternCard(card);
-    expect(pages(pdf)).toBeGreaterThan(linesOf(pattern).length / 40);
+    expect(pages(pdf)).toBeGreaterThan(linesOf(pattern).length / 50);
+    expect(pages(pdf)).toBeLessThanOrEqual(6);
   });
 });
 

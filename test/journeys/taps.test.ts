@@ -9,9 +9,9 @@ import { shippedPattern, TurnaroundHand } from "./support/turnaround-hand.ts";
 
 /** What a whole clean turnaround of the petrol kit asks of wet hands: every tap and every typed field, counted. */
 
-/** Today's figures; the goal is 110 taps. They may fall, and never rise. */
-const MOST_TAPS = 146;
-const MOST_FIELDS = 15;
+/** Today's figures. They may fall, and never rise. */
+const MOST_TAPS = 110;
+const MOST_FIELDS = 13;
 
 const pattern = shippedPattern("brinnet-450");
 
@@ -73,7 +73,11 @@ function outOfSight(): readonly string[] {
   const end = bar?.top ?? innerHeight;
   const isBelow = (name: string) =>
     [...document.querySelectorAll(name)].some((one) => one.getBoundingClientRect().bottom > end);
-  const text = isBelow(".step-text, .look-group > :first-child") ? ["its text"] : [];
+  const text = isBelow(".step-text, .look-group > :first-child") || isCovered() ? ["its text"] : [];
+  function isCovered(): boolean {
+    const [words, counter] = [".step-text", ".clock-pulls"].map((name) => document.querySelector(name));
+    return Boolean(words && counter && words.getBoundingClientRect().bottom > counter.getBoundingClientRect().top + 1);
+  }
   const clock = isBelow("section.clock button") ? ["its clock"] : [];
   return [...text, ...clock, ...(bar && bar.bottom > innerHeight + 1 ? ["its answers"] : [])];
 }

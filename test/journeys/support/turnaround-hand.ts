@@ -104,7 +104,9 @@ export class TurnaroundHand {
   /** Reads what a control says, then taps it. */
   async press(control: Locator): Promise<void> {
     await this.clock.look(this.page);
-    await control.click(CONTROL);
+    await control.click(CONTROL).catch(async (cause: unknown) => {
+      throw new Error(`Not tapped at ${await this.page.evaluate(whatIsAsked)}`, { cause });
+    });
   }
 
   /** Dates not on record of what is in the hand here: fitted last year. */

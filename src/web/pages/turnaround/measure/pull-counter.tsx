@@ -20,7 +20,7 @@ export function PullCounter(props: PullCounterProps) {
   const spent = pulls >= timer.atMost && !started;
   return (
     <section className="clock clock-pulls" aria-label="Pulls">
-      <p className="clock-face tabular">{pulls}</p>
+      {pulls > 0 && <p className="clock-face tabular">{pulls}</p>}
       <p className="clock-words" aria-live="polite">
         {started ? `Started on pull ${pulls}.` : sayPulls(pulls, timer)}
       </p>
@@ -49,6 +49,9 @@ export function PullCounter(props: PullCounterProps) {
   );
 }
 
+/** Keys for the pull it ran on: a row that a glove can hit. More pulls are counted one by one. */
+const MOST_KEYS = 3;
+
 interface StartedOnProps {
   /** Pulls counted so far. */
   readonly pulls: number;
@@ -59,7 +62,8 @@ interface StartedOnProps {
 /** On which pull it ran, by one tap: none earlier than the pulls counted one by one. */
 function StartedOn({ pulls, atMost, onStart }: StartedOnProps) {
   const from = Math.max(pulls, 1);
-  const on = Array.from({ length: Math.max(atMost - from, 0) + 1 }, (_, at) => from + at);
+  const length = Math.min(Math.max(atMost - from, 0) + 1, MOST_KEYS);
+  const on = Array.from({ length }, (_, at) => from + at);
   return (
     <fieldset className="started-on">
       <legend>Started on pull</legend>

@@ -36,6 +36,10 @@ export function DoneGroupView({ open, acts, group, onAnswered, onSingle }: DoneG
           <Member key={line.step.id} line={line} onSingle={() => onSingle(line)} />
         ))}
       </ol>
+      {group.map(
+        ({ step }) =>
+          step.why !== undefined && <p key={step.id} className="step-why">{`Why ${step.line}: ${step.why}`}</p>,
+      )}
       <ErrorBox error={saving.error} title="Not saved" />
       <fieldset className="answer-bar">
         <legend className="for-readers-only">Answer</legend>
@@ -53,7 +57,6 @@ function Member({ line, onSingle }: { readonly line: Line; readonly onSingle: ()
     <li className="look-member">
       <p>
         <span className="tabular quiet">{step.line}</span> {step.text}
-        {step.why !== undefined && <span className="step-why done-why">Why: {step.why}</span>}
       </p>
       <Button onPress={onSingle} label={`Not so, or answer by itself: line ${step.line}`}>
         Not so
