@@ -1,3 +1,4 @@
+import { newestOf } from "#kit";
 import { ask, exampleOf, questionNamed, questionNames, schemaOf, usesSolver } from "#questions";
 import { loadSolver } from "#solver";
 import { readFile } from "node:fs/promises";
@@ -35,7 +36,7 @@ async function answer(call: Call, name: string, file: string | undefined): Promi
   const given = questionNamed(name) === undefined ? undefined : await readGiven(call, name, file);
   const solver = usesSolver(name) ? { solver: await loadSolver() } : {};
   const answered = ask(name, given, {
-    patterns: (id) => patterns.findLast((pattern) => pattern.id === id),
+    patterns: (id) => newestOf(patterns, id),
     ...solver,
   });
   if (options["json"]) return terminal.out(print(answered));

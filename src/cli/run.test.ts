@@ -126,7 +126,7 @@ describe("drykeel ask", () => {
 
 describe("drykeel pattern lint", () => {
   it("is silent about the shipped patterns and exits with 1 for a bad one", async () => {
-    expect((await run(["pattern", "lint", join(root, "patterns", "brinnet-450@1.yaml")])).exit).toBe(0);
+    expect((await run(["pattern", "lint", join(root, "patterns", "brinnet-450@2.yaml")])).exit).toBe(0);
     const bad = join(folder, "bad.yaml");
     writeFileSync(bad, "id: bad\nversion: one\n");
     const { exit, out } = await run(["pattern", "lint", bad]);

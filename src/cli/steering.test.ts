@@ -32,7 +32,7 @@ beforeAll(async () => {
     line(1, "station", "station-named", { name }),
     line(2, "place:north", "place-set", { name, strength: 1, zone: "UTC" }),
     line(3, "person:ann", "person-joined", { name, role: "administrator" }),
-    { ...line(4, "kit:k1", "kit-enrolled", { name, serial: EVIL, seal: EVIL, items: [] }), pattern: "ossel-200@1" },
+    { ...line(4, "kit:k1", "kit-enrolled", { name, serial: EVIL, seal: EVIL, items: [] }), pattern: "ossel-200@2" },
   ];
   await store.append(
     lines.map((one) => (one.subject === "kit:k1" ? { ...one, place: "north" } : one)),

@@ -1,4 +1,4 @@
-import type { Pattern } from "#kit";
+import { newestOfEach, type Pattern } from "#kit";
 import { STATION_PLACE, type Entry } from "#log";
 import { writeCasualty } from "./casualty-story.ts";
 import { createChance } from "./chance.ts";
@@ -60,7 +60,7 @@ function lifeSetting(
   today: number,
   nextSeal: () => string,
 ): LifeSetting {
-  const pattern = setting.patterns.find(({ engine }) => (engine !== undefined) === (kit.drive === "engine"));
+  const pattern = newestOfEach(setting.patterns).find(({ engine }) => (engine !== undefined) === (kit.drive === "engine"));
   if (!pattern)
     throw new Error(`The demo needs a pattern for a kit driven by ${kit.drive}; none of the given ones is.`);
   const expected = setting.expected?.(pattern);

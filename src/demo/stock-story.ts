@@ -1,5 +1,5 @@
 import { recallNote, type PartSetting } from "#readiness";
-import { patternKey, type Pattern } from "#kit";
+import { newestOfEach, patternKey, type Pattern } from "#kit";
 import { STATION_PLACE } from "#log";
 import { DAY_MS, HOUR_MS } from "./kit-plan.ts";
 import type { LogWriter } from "./log-writer.ts";
@@ -158,7 +158,7 @@ function onKit(kit: string, place: string, pattern: Pattern) {
 }
 
 function powered(patterns: readonly Pattern[]): Pattern {
-  const pattern = patterns.find(({ engine }) => engine !== undefined);
+  const pattern = newestOfEach(patterns).find(({ engine }) => engine !== undefined);
   if (!pattern) throw new Error("The demo needs a pattern with an engine.");
   return pattern;
 }

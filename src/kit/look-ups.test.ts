@@ -9,6 +9,8 @@ import {
   modeNamed,
   modesAtStep,
   modesOf,
+  newestOf,
+  newestOfEach,
   parsePatternKey,
   partsOf,
   patternKey,
@@ -22,6 +24,21 @@ import {
 import { SOUND_TEXT } from "./test-sound-pattern.ts";
 
 const pattern = loadPattern(SOUND_TEXT, "sound.yaml");
+
+describe("versions of a pattern", () => {
+  const version = (id: string, number: number) => ({ ...pattern, id, version: number });
+  const shelf = [version("small", 2), version("large", 10), version("small", 1), version("large", 9)];
+
+  it("its id alone means the newest, whatever the order they came in", () => {
+    expect(newestOf(shelf, "large")?.version).toBe(10);
+    expect(newestOf(shelf.toReversed(), "small")?.version).toBe(2);
+    expect(newestOf(shelf, "none")).toBeUndefined();
+  });
+
+  it("a new kit is offered the newest of each", () => {
+    expect(newestOfEach(shelf).map(patternKey)).toEqual(["small@2", "large@10"]);
+  });
+});
 
 describe("looking things up", () => {
   it("finds by id, and says undefined where there is none", () => {

@@ -4,7 +4,7 @@ import type { Check, Item, Mode, Pattern, Stage, StageId, Step } from "./pattern
 /**
  * The name a kit keeps of the pattern it is built to.
  *
- * @example patternKey({ id: "brinnet-450", version: 1 }) // "brinnet-450@1"
+ * @example patternKey({ id: "brinnet-450", version: 2 }) // "brinnet-450@2"
  */
 export function patternKey(pattern: Pick<Pattern, "id" | "version">): string {
   return `${pattern.id}@${pattern.version}`;
@@ -18,10 +18,20 @@ export function patternKey(pattern: Pick<Pattern, "id" | "version">): string {
 export function parsePatternKey(key: string): Pick<Pattern, "id" | "version"> {
   const parts = /^([a-z0-9]+(?:-[a-z0-9]+)*)@([1-9]\d{0,3})$/.exec(key);
   if (parts) return { id: parts[1]!, version: Number(parts[2]) };
-  const allowed = "id@version, such as brinnet-450@1";
+  const allowed = "id@version, such as brinnet-450@2";
   throw new InputError([
     { code: "KI-111", field: "pattern", got: printGiven(key), allowed, remedy: "Write the pattern's id and version." },
   ]);
+}
+
+/** The newest version of a pattern, which is what its id alone means. */
+export function newestOf(patterns: readonly Pattern[], id: string): Pattern | undefined {
+  return newestOfEach(patterns).find((one) => one.id === id);
+}
+
+/** Of each pattern its newest version only, in the order given: what a new kit is built to. */
+export function newestOfEach(patterns: readonly Pattern[]): readonly Pattern[] {
+  return patterns.filter((one) => !patterns.some(({ id, version }) => id === one.id && version > one.version));
 }
 
 /** The item of this id; undefined where the pattern has none, as in a log kept to another version. */

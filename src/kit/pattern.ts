@@ -162,6 +162,8 @@ export interface Step {
   readonly checks: readonly string[];
   /** Groups of this step's checks that one look shows together; each group may be answered with one tap. */
   readonly oneLook?: readonly (readonly string[])[];
+  /** This line and the next are read together, done in order, and confirmed with one tap; an answer for each. */
+  readonly withNext?: boolean;
   /** Item ids put back in their place by this step. */
   readonly stows: readonly string[];
   /** Item ids renewed by this step: a new one is fitted and its date, if it has one, is read. */

@@ -1,4 +1,5 @@
 import { cautionNamed, type Caution, type CautionId, type SignalWord } from "#base";
+import type { Piece } from "./flow/flow.ts";
 import { MARGIN, type Sheet } from "./sheet.ts";
 
 /**
@@ -18,33 +19,53 @@ const PAD = 3;
 
 /** Cautions by id, gravest first, each once. */
 export function writeCautions(sheet: Sheet, ids: readonly string[]): void {
+  for (const caution of gravestFirst(ids)) {
+    const piece = cautionPiece(caution, 8);
+    sheet.need(piece.height(sheet.pdf, sheet.width));
+    piece.draw(sheet.pdf, MARGIN, sheet.width);
+    sheet.pdf.x = MARGIN;
+  }
+}
+
+/** The same in a column, at a size of letters [pt]. */
+export function cautionPieces(ids: readonly string[], size: number): readonly Piece[] {
+  return gravestFirst(ids).map((caution) => cautionPiece(caution, size));
+}
+
+function gravestFirst(ids: readonly string[]): readonly Caution[] {
   const order: readonly SignalWord[] = ["DANGER", "WARNING", "CAUTION", "NOTICE"];
   const cautions = [...new Set(ids)].map((id) => cautionNamed(id as CautionId));
-  for (const signal of order) for (const one of cautions) if (one.signal === signal) writePanel(sheet, one);
+  return order.flatMap((signal) => cautions.filter((one) => one.signal === signal));
 }
 
 /** The signal word on its ground, and the three sentences beside it. */
-function writePanel(sheet: Sheet, caution: Caution): void {
-  const { pdf, width } = sheet;
-  const { ground, letters } = SIGNAL_COLOURS[caution.signal];
-  const text = `${caution.what} ${caution.consequence} ${caution.avoid}`;
-  const inner = width - WORD_WIDTH - 2 * PAD;
-  pdf.font("regular").fontSize(8);
-  const height = pdf.heightOfString(text, { width: inner }) + 2 * PAD;
-  sheet.need(height + 2);
-  const top = pdf.y;
-  pdf.rect(MARGIN, top, WORD_WIDTH, height).fill(ground);
-  pdf
-    .font("bold")
-    .fontSize(9.5)
-    .fillColor(letters)
-    .text(caution.signal, MARGIN + PAD, top + PAD, { width: WORD_WIDTH - 2 * PAD });
-  pdf
-    .font("regular")
-    .fontSize(8)
-    .fillColor("#000")
-    .text(text, MARGIN + WORD_WIDTH + PAD, top + PAD, { width: inner });
-  pdf.lineWidth(0.6).strokeColor("#000").rect(MARGIN, top, width, height).stroke();
-  pdf.x = MARGIN;
-  pdf.y = top + height + 2;
+function cautionPiece({ signal, what, consequence, avoid }: Caution, size: number): Piece {
+  const { ground, letters } = SIGNAL_COLOURS[signal];
+  const text = `${what} ${consequence} ${avoid}`;
+  const height = (pdf: PDFKit.PDFDocument, width: number) =>
+    pdf
+      .font("regular")
+      .fontSize(size)
+      .heightOfString(text, { width: width - WORD_WIDTH - 2 * PAD }) +
+    2 * PAD +
+    2;
+  const draw = (pdf: PDFKit.PDFDocument, left: number, width: number) => {
+    const [top, tall] = [pdf.y, height(pdf, width) - 2];
+    pdf.rect(left, top, WORD_WIDTH, tall).fill(ground);
+    const word = { width: WORD_WIDTH - 2 * PAD };
+    pdf
+      .font("bold")
+      .fontSize(9.5)
+      .fillColor(letters)
+      .text(signal, left + PAD, top + PAD, word);
+    const sentences = { width: width - WORD_WIDTH - 2 * PAD };
+    pdf
+      .font("regular")
+      .fontSize(size)
+      .fillColor("#000")
+      .text(text, left + WORD_WIDTH + PAD, top + PAD, sentences);
+    pdf.lineWidth(0.6).strokeColor("#000").rect(left, top, width, tall).stroke();
+    pdf.y = top + tall + 2;
+  };
+  return { height, draw };
 }

@@ -1,6 +1,6 @@
 export { renderTurnaroundRecord } from "./turnaround-record.ts";
 export type { TurnaroundRecord } from "./record/record.ts";
-export { renderPatternCard, type PatternCard } from "./pattern-card.ts";
+export { renderPatternCard, type PatternCard } from "./turnaround-card/pattern-card.ts";
 export type { DeliveryRow } from "./delivery-table.ts";
 export { renderCasualtyTimeline, type CasualtyTimeline } from "./casualty-timeline.ts";
 export { renderReadDoCard, type ReadDoCard } from "./read-do-card.ts";

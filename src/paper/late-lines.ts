@@ -1,7 +1,7 @@
 import { lateBy, sayLateness, type Entry } from "#log";
 import { writeTable, type Row } from "./rows.ts";
 import type { Sheet } from "./sheet.ts";
-import { instantWords } from "./value-words.ts";
+import { instantWords } from "#station";
 
 /** A line that the station received long after it was written. */
 export interface LateLine {

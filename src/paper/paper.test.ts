@@ -7,8 +7,7 @@ import { createStationFold, standingAt, type Photo } from "#station";
 import { readPatternFolders } from "#store/patterns";
 import { recordOf as recordOfLines, saySeen } from "#readiness";
 import { renderPatternCard, renderTurnaroundRecord } from "./index.ts";
-import { isAmiss } from "./record/exceptions.ts";
-import { linesOfKind, said } from "./record/record-reading.ts";
+import { isAmiss, linesOfKind, said } from "#station";
 
 const { patterns } = readPatternFolders([join(import.meta.dirname, "..", "..", "patterns")]);
 const fold = createStationFold(patterns);
@@ -133,7 +132,8 @@ describe("card of a pattern", () => {
       delivery: { rows, setting: "Full throttle." },
     };
     const pdf = await renderPatternCard(card);
-    expect(pages(pdf)).toBeGreaterThan(linesOf(pattern).length / 40);
+    expect(pages(pdf)).toBeGreaterThan(linesOf(pattern).length / 50);
+    expect(pages(pdf)).toBeLessThanOrEqual(6);
   });
 });
 

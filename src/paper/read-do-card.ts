@@ -20,7 +20,7 @@ import { lineHeight, textWidth, wrapText, writeLine, type Setting } from "./card
 import { SIGNAL_COLOURS } from "./caution-panel.ts";
 import { registerCardFonts } from "./fonts.ts";
 import { collectPdf } from "./sheet.ts";
-import { instantWords } from "./value-words.ts";
+import { instantWords } from "#station";
 
 /** What a card is printed from. */
 export interface ReadDoCard {

@@ -1,7 +1,7 @@
 import PdfKit from "pdfkit";
 import { registerFonts } from "./fonts.ts";
 import { printable } from "./printable.ts";
-import { instantWords } from "./value-words.ts";
+import { instantWords } from "#station";
 
 /** Paper sizes in points: 1 pt = 1/72 in. */
 const MM = 72 / 25.4;

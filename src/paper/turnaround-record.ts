@@ -3,15 +3,13 @@ import type { Standing } from "#readiness";
 import { writeLateLines } from "./late-lines.ts";
 import { writePhotos } from "./photos.ts";
 import { photosOf, writeLines } from "./record/every-line.ts";
-import { writeExceptions } from "./record/exceptions.ts";
-import { writeRenewals, writeRuns } from "./record/readings.ts";
-import { nameOf, secondPerson } from "./record/record-reading.ts";
+import { nameOf, summaryOf } from "#station";
+import { writeExceptions, writeRenewals, writeRuns } from "./record/tables.ts";
 import type { TurnaroundRecord } from "./record/record.ts";
 import { writeSignatures } from "./record/signatures.ts";
 import { writeTable, type Row } from "./rows.ts";
 import { writeProof } from "./record-proof.ts";
 import { createSheet, type Sheet } from "./sheet.ts";
-import { instantWords } from "./value-words.ts";
 
 /**
  * The record of one turnaround: who, when, what was amiss first, then what was renewed, every clock and run, each line in
@@ -47,30 +45,13 @@ function writeSummary(sheet: Sheet, record: TurnaroundRecord): void {
 }
 
 function summaryRows(record: TurnaroundRecord): readonly Row[] {
-  const { turnaround, standing, kit } = record;
-  const { opened, closed } = turnaround;
-  const recorded = opened.sealOnRecord === undefined ? "none was on record" : `${opened.sealOnRecord} was on record`;
-  const [seen, witness] = [opened.sealSeen === "" ? "no seal found" : opened.sealSeen, secondPerson(record)];
+  const { standing, kit } = record;
   return [
-    { cells: ["Opened", `${instantWords(opened.at)} by ${nameOf(record, opened.by)}, because: ${turnaround.because}`] },
-    { cells: ["Seal read", `${seen}; ${recorded}`] },
-    { cells: ["Closed", closedWords(record)] },
-    { cells: ["New seal", closed?.seal ?? "none"], bold: true },
-    { cells: ["Second person", witness ?? "none named"] },
-    ...(closed?.reason ? [{ cells: ["Reason", closed.reason] }] : []),
+    ...summaryOf(record),
     { cells: ["Standing now", standingWords(standing)], bold: true },
     { cells: ["Because", standing.because.map(({ text }) => text).join(" ")] },
     ...(kit.toSettle.length > 0 ? [{ cells: ["To settle", kit.toSettle.map(({ about }) => about).join(" ")] }] : []),
   ];
-}
-
-function closedWords(record: TurnaroundRecord): string {
-  const { closed } = record.turnaround;
-  if (!closed) return "not closed";
-  const how = { sealed: "sealed", grounded: "as grounded", "set-aside": "set aside for another turnaround" }[
-    closed.how
-  ];
-  return `${instantWords(closed.at)} by ${nameOf(record, closed.by)}, ${how}`;
 }
 
 function standingWords({ standing, lapse, limits }: Standing): string {

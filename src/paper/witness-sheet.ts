@@ -1,7 +1,7 @@
 import { headCode, keyMark, type SignedHead } from "#log";
 import { drawQr } from "./qr.ts";
 import { createSheet, MARGIN, type Sheet } from "./sheet.ts";
-import { instantWords } from "./value-words.ts";
+import { instantWords } from "#station";
 
 /** Side of a code with its quiet zone [pt]: 65 mm. */
 const SIDE = (65 * 72) / 25.4;

@@ -51,3 +51,4 @@ export { verifyLog, type PlaceVerdict } from "./verify-log.ts";
 export { endedBy, findingsByMode, nextTry, type FaultAdvice, type Likely, type Where } from "./fault-finding/index.ts";
 export * from "./start-chance/index.ts";
 export * from "./review/index.ts";
+export * from "./record/index.ts";

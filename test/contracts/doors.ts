@@ -1,9 +1,8 @@
 import type { Check, Pattern, Step } from "#kit";
 import type { Entry } from "#log";
 import { recordOf, type Answer, type Bodies, type EntryKind, type KitState, type Value } from "#readiness";
-import { answerStep, createStationFold, judgeEntry, proveFinding, type Act, type Doing } from "#station";
+import { answerStep, answerWordsOf, createStationFold, judgeEntry, proveFinding, type Act, type Doing } from "#station";
 import { createImportJudge } from "../../src/cli/import/import-judge.ts";
-import { answerWordsOf } from "../../src/paper/record/record-words.ts";
 import { assembleReading, type Typed } from "../../src/web/act/typed-reading.ts";
 import { SAMPLE, sampleMark } from "../../src/web/kit-view/sample.ts";
 import { readCell } from "../../src/web/pages/turnaround/card-entry/card-cell.ts";

@@ -4,6 +4,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { gunzipSync } from "node:zlib";
 import type { Entry, KeptEntry } from "#log";
+import { allSteps, patternKey } from "#kit";
+import { outlookOf } from "#readiness";
 import { createStationFold, type LogStore } from "#station";
 import { openBrowserStore } from "#store/browser";
 import { readPatternFolders } from "#store/patterns";
@@ -72,6 +74,35 @@ describe("a data folder of version 0.1.0", () => {
     await store.append([NEW_LINE], NOW);
     expect(await store.count()).toBe(LINES + 1);
     await store.close();
+  });
+});
+
+describe("a kit of version 0.1.0", () => {
+  const log = JSON.parse(unpack("device.json.gz").toString()) as DumpedDatabase;
+  beforeAll(() => restoreDatabase("golden-kit", log));
+
+  it("stays on the version of the pattern it was built to, and says that another is current", async () => {
+    const fold = createStationFold(patterns);
+    fold.add((await everything(await openBrowserStore("golden-kit"))).map(({ entry }) => entry));
+    const { kits, policy } = fold.read();
+    const shelf = new Map(patterns.map((pattern) => [patternKey(pattern), pattern]));
+    const ready = kits.filter(({ seal }) => seal !== undefined);
+    expect(ready.length).toBeGreaterThan(0);
+    for (const kit of ready) {
+      expect(kit.pattern).toMatch(/@1$/);
+      const own = shelf.get(kit.pattern)!;
+      const { conditions } = outlookOf(kit, own, policy, { otherPatternVersions: patterns });
+      const told = "Built to version 1 of its pattern; version 2 is current.";
+      expect(conditions.filter(({ reason }) => reason.text === told)).toMatchObject([{ bears: "limits" }]);
+    }
+  });
+
+  it("is asked the lines of 0.1.0, not those of version 2", () => {
+    const [one, two] = [1, 2].map((number) =>
+      allSteps(patterns.find(({ id, version }) => id === "brinnet-450" && version === number)!).map(({ id }) => id),
+    );
+    expect(one).toContain("count-strips");
+    expect(two).not.toEqual(one);
   });
 });
 

@@ -113,9 +113,9 @@ describe("a thumb that taps twice", () => {
     expect(new Set(answers.map((one) => one.split(" ")[0]))).toEqual(new Set(asked));
     expect(written.filter(({ kind }) => kind === "prime-timed").map(({ body }) => body["primed"])).toEqual([true]);
     for (const kind of ["timer-started", "timer-stopped", "item-fitted"]) expect(repeated(written, kind)).toEqual([]);
-    expect(pullsAt(written, "start")).toEqual([1, 2, 2]);
+    expect(pullsAt(written, "start")).toEqual([2]);
     expect(written.filter(({ kind }) => kind === "finding-raised" || kind === "struck")).toEqual([]);
-    expect(hand.taps).toBeGreaterThan(130);
+    expect(hand.taps).toBeGreaterThan(95);
     expect(hand.hits).toBeGreaterThan(hand.taps / 2);
   }, 900_000);
 });

@@ -81,7 +81,9 @@ describe("the store", () => {
     const before = Number(/^\d+/.exec(await shelf(keeper).innerText())![0]);
     await keeper.goto(`${station.url}/kit/br-05/turnaround`);
     await goToLine(keeper, WRAP_LINE);
-    await keeper.getByRole("button", { name: /^New ones fitted today: .*Desiccant packs/ }).click();
+    await keeper.getByText("One by one: batch, or fitted on another day").click();
+    const packs = keeper.getByRole("region", { name: "Desiccant packs", exact: false }).first();
+    await packs.getByRole("button", { name: "New one fitted today" }).click();
     const fitting = keeper.getByRole("region", { name: "Desiccant packs", exact: false }).first();
     await fitting.getByText(/batch DE-\d/).waitFor();
     await openPart(keeper, "desiccant");

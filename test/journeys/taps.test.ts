@@ -9,9 +9,9 @@ import { shippedPattern, TurnaroundHand } from "./support/turnaround-hand.ts";
 
 /** What a whole clean turnaround of the petrol kit asks of wet hands: every tap and every typed field, counted. */
 
-/** Today's figures; the goal is 110 taps. They may fall, and never rise. */
-const MOST_TAPS = 146;
-const MOST_FIELDS = 15;
+/** Today's figures. They may fall, and never rise. */
+const MOST_TAPS = 110;
+const MOST_FIELDS = 13;
 
 const pattern = shippedPattern("brinnet-450");
 
@@ -46,6 +46,7 @@ describe("a clean turnaround of the petrol kit", () => {
     await close(page);
     const hands = await handsOf(page);
     process.stdout.write(`A clean turnaround: ${hands.taps} taps, ${hands.fields} typed fields.\n`);
+    process.stdout.write(`${tapTable(hands.tapped)}\n`);
     expect(hands.taps).toBeLessThanOrEqual(MOST_TAPS);
     expect(hands.fields).toBeLessThanOrEqual(MOST_FIELDS);
   }, 600_000);
@@ -72,21 +73,35 @@ function outOfSight(): readonly string[] {
   const end = bar?.top ?? innerHeight;
   const isBelow = (name: string) =>
     [...document.querySelectorAll(name)].some((one) => one.getBoundingClientRect().bottom > end);
-  const text = isBelow(".step-text") ? ["its text"] : [];
+  const text = isBelow(".step-text, .look-group > :first-child") || isCovered() ? ["its text"] : [];
+  function isCovered(): boolean {
+    const [words, counter] = [".step-text", ".clock-pulls"].map((name) => document.querySelector(name));
+    return Boolean(words && counter && words.getBoundingClientRect().bottom > counter.getBoundingClientRect().top + 1);
+  }
   const clock = isBelow("section.clock button") ? ["its clock"] : [];
   return [...text, ...clock, ...(bar && bar.bottom > innerHeight + 1 ? ["its answers"] : [])];
 }
 
 async function open(page: Page, seal: string): Promise<void> {
-  await page.getByText("The turnaround that is due").click();
   await page.getByLabel(/^Seal number/).fill(seal);
-  await page.getByRole("button", { name: "Break the seal and open" }).click();
+  await page.getByRole("button", { name: /^Routine/ }).click();
 }
 
 async function close(page: Page): Promise<void> {
-  await page.getByRole("button", { name: "Go on to close and seal" }).click();
   await page.getByLabel("New seal number").fill("BR 20001");
   await page.getByLabel("Seal number again").fill("BR 20001");
   await page.getByRole("button", { name: "Sealed with BR 20001" }).click();
   await page.getByText(/Ready/).first().waitFor();
+}
+
+/** Where the taps went: one row a line of the pattern, in order. */
+function tapTable(tapped: readonly string[]): string {
+  const rows = new Map<string, string[]>();
+  for (const tap of tapped) {
+    const [where = "", what = ""] = tap.split(/: (.*)/s);
+    rows.set(where, [...(rows.get(where) ?? []), what.replaceAll(/\s+/g, " ").slice(0, 40)]);
+  }
+  return [...rows]
+    .map(([where, taps]) => `${String(taps.length).padStart(4)}  ${where}  ${taps.join(" | ")}`)
+    .join("\n");
 }

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { allSteps, checkNamed, checksFinding, itemNamed, modeNamed, stepNamed, stepOfCheck } from "#kit";
 import { shippedPattern } from "./shipped-patterns.ts";
 
-const pattern = shippedPattern("brinnet-450@1");
+const pattern = shippedPattern("brinnet-450@2");
 
 /** Everything such a kit has that can go wrong, and the items, modes, checks or steps that cover it. */
 const CLAUSES: Readonly<Record<string, readonly string[]>> = {

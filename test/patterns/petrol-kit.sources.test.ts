@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import practice from "../references/common-practice.json" with { type: "json" };
 import { shippedPattern } from "./shipped-patterns.ts";
 
-const pattern = shippedPattern("brinnet-450@1");
+const pattern = shippedPattern("brinnet-450@2");
 
 function fact(id: string) {
   const found = practice.facts.find((one) => one.id === id);

@@ -69,7 +69,7 @@ describe("the published schema", () => {
 });
 
 describe("the petrol kit", () => {
-  const pattern = shippedPattern("brinnet-450@1");
+  const pattern = shippedPattern("brinnet-450@2");
 
   it("is as large as the job: 25 items, 40 modes, 60 steps and every stage", () => {
     expect(pattern.items.length).toBeGreaterThanOrEqual(25);
@@ -93,7 +93,7 @@ describe("the petrol kit", () => {
 });
 
 describe("the electric kit", () => {
-  const pattern = shippedPattern("ossel-200@1");
+  const pattern = shippedPattern("ossel-200@2");
 
   it("has no engine, no suction hose and no priming", () => {
     expect(pattern.engine).toBeUndefined();

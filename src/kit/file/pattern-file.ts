@@ -179,6 +179,10 @@ const stepBlock = block(
       1,
       "Groups of checks that one look shows together, from one place and with nothing moved in between.",
     ).exactOptional(),
+    withNext: z
+      .boolean({ error: "true or false" })
+      .describe("Done and then confirmed with one tap together with the next line, both shown whole.")
+      .exactOptional(),
     stows: ids("Ids of the items put back in their place here."),
     renews: ids("Ids of the items renewed here."),
     hazards: listOf(oneWord(HAZARDS, "A hazard."), 0, "What the step does that can hurt.").default([]),

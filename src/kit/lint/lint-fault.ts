@@ -40,6 +40,7 @@ export const LINT_RULES = [
   "forbids-nothing",
   "leak-proved-cold",
   "one-look-not-one",
+  "not-done-together",
   "own-caution-not-first",
 ] as const;
 

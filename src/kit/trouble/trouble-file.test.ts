@@ -4,13 +4,13 @@ import { isInputError } from "#base";
 import { describe, expect, it } from "vitest";
 import { loadPattern } from "../file/load-pattern.ts";
 
-const file = join(import.meta.dirname, "..", "..", "..", "patterns", "brinnet-450@1.yaml");
+const file = join(import.meta.dirname, "..", "..", "..", "patterns", "brinnet-450@2.yaml");
 const text = readFileSync(file, "utf8");
 
 function faultsOf(changed: string): readonly string[] {
   expect(changed).not.toBe(text);
   try {
-    loadPattern(changed, "brinnet-450@1.yaml");
+    loadPattern(changed, "brinnet-450@2.yaml");
   } catch (thrown) {
     if (!isInputError(thrown)) throw thrown;
     return thrown.faults.map(({ code, field }) => `${code} ${field}`);
@@ -34,6 +34,6 @@ describe("troubles of a pattern", () => {
   it("may be left out: patterns made before there were any load as they did", () => {
     const begin = text.indexOf("\ntroubles:");
     const without = text.slice(0, begin) + text.slice(text.indexOf("\nhydraulics:"));
-    expect(loadPattern(without, "brinnet-450@1.yaml").troubles).toBeUndefined();
+    expect(loadPattern(without, "brinnet-450@2.yaml").troubles).toBeUndefined();
   });
 });

@@ -2,10 +2,12 @@ import { checkNamed, stageNamed, type Pattern, type StageId } from "#kit";
 import { recordOf, type RecordLine, type Turnaround } from "#readiness";
 import type { Sheet } from "../sheet.ts";
 import type { TurnaroundRecord } from "./record.ts";
-import { instantWords } from "../value-words.ts";
-import { writeColumns, type Block } from "./columns.ts";
-import { findingsOf, labelOf, nameOf, said } from "./record-reading.ts";
-import { answerWordsOf, findingWords, labelsOf } from "./record-words.ts";
+import { writeFlow } from "../flow/flow.ts";
+import { textPiece, type Block } from "../flow/text-piece.ts";
+import { answerWordsOf, findingsOf, findingWords, instantWords, labelOf, labelsOf, nameOf, said } from "#station";
+
+/** Size of the letters of a line [pt]. */
+const SIZE = 7.5;
 
 /** Every line with the words the screen had, stage by stage, in two columns. */
 export function writeLines(sheet: Sheet, record: TurnaroundRecord): void {
@@ -15,7 +17,10 @@ export function writeLines(sheet: Sheet, record: TurnaroundRecord): void {
   sheet.need(140);
   sheet.heading("Every line");
   const blocks = stages.flatMap((stage) => stageBlocks(record, stage, { labels, lines }));
-  writeColumns(sheet, blocks);
+  writeFlow(
+    sheet,
+    blocks.map((block) => textPiece(block, SIZE)),
+  );
 }
 
 interface Listed {

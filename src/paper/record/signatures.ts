@@ -1,7 +1,7 @@
 import { writeTable } from "../rows.ts";
 import type { Sheet } from "../sheet.ts";
 import type { TurnaroundRecord } from "./record.ts";
-import { nameOf, secondPerson } from "./record-reading.ts";
+import { nameOf, secondPerson } from "#station";
 
 const COLUMNS = [
   { name: "", part: 0.22 },

@@ -64,7 +64,7 @@ describe("the demo station", () => {
   });
 
   it("prints the card for strangers, and of a casualty that it does not know nothing", async () => {
-    const about = "pattern=ossel-200@1&language=ru&second=vi&kit=BR-03&channel=16";
+    const about = "pattern=ossel-200@2&language=ru&second=vi&kit=BR-03&channel=16";
     for (const query of ["", `?${about}`, "?pattern=ossel-200"]) {
       const card = await browser.send("GET", `/api/paper/read-do.pdf${query}`);
       expect(card.rawPayload.subarray(0, 5).toString()).toBe("%PDF-");

@@ -2,9 +2,9 @@ import { dayIn, type UnitSystem } from "#base";
 import type { Pattern } from "#kit";
 import type { TurnaroundRecord } from "#paper";
 import type { KitState, Turnaround } from "#readiness";
-import { standingAt, type Photo, type StationReading } from "#station";
+import { linesBehind, standingAt, type Photo, type StationReading } from "#station";
 import { cardDelivery } from "./card-delivery.ts";
-import { linesBehind, proveLines } from "../heads/record-lines.ts";
+import { proveLines } from "../heads/record-lines.ts";
 import type { Parts } from "../parts.ts";
 import type { WholeLog } from "../log/whole-log.ts";
 

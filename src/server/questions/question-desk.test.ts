@@ -1,10 +1,10 @@
 import { loadSolver } from "#solver";
 import { InputError } from "#base";
+import { newestOf } from "#kit";
 import { ask, exampleOf, questionNames } from "#questions";
 import { readPatternFolders } from "#store/patterns";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { createQuestionDesk, type DeskLimits, type QuestionDesk } from "./question-desk.ts";
-import { newestOf } from "../patterns/newest-pattern.ts";
 import { stageStation, type Browser, type StagedStation } from "../start/staged-station.ts";
 
 const { patterns } = readPatternFolders(["patterns"]);

@@ -1,9 +1,8 @@
 import { isInputError, type Fault } from "#base";
-import type { Pattern } from "#kit";
+import { newestOf, type Pattern } from "#kit";
 import { ask, usesSolver } from "#questions";
 import { loadSolver } from "#solver";
 import { parentPort, workerData } from "node:worker_threads";
-import { newestOf } from "../patterns/newest-pattern.ts";
 
 /** The start file of the thread that answers questions: bundled beside the server's own. */
 

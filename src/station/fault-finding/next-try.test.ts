@@ -6,7 +6,7 @@ import { endedBy, nextTry, type FaultAdvice } from "./index.ts";
 
 const root = join(import.meta.dirname, "..", "..", "..", "patterns");
 const patternOf = (name: string) => loadPattern(readFileSync(join(root, `${name}.yaml`), "utf8"), `${name}.yaml`);
-const PATTERNS: readonly Pattern[] = [patternOf("brinnet-450@1"), patternOf("ossel-200@1")];
+const PATTERNS: readonly Pattern[] = [patternOf("brinnet-450@2"), patternOf("ossel-200@2")];
 const ALL = PATTERNS.flatMap((pattern) => (pattern.troubles ?? []).map((trouble) => ({ pattern, trouble })));
 const NONE: ReadonlyMap<string, number> = new Map();
 

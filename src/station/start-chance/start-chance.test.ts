@@ -6,7 +6,7 @@ import { describe, expect, it } from "vitest";
 import { enoughTonight, StartBook, tonightOf, workingCurve, type StartLog } from "./index.ts";
 
 const root = join(import.meta.dirname, "..", "..", "..", "patterns");
-const brinnet = loadPattern(readFileSync(join(root, "brinnet-450@1.yaml"), "utf8"), "brinnet-450@1.yaml");
+const brinnet = loadPattern(readFileSync(join(root, "brinnet-450@2.yaml"), "utf8"), "brinnet-450@2.yaml");
 const log = (...kits: KitState[]): StartLog => ({ kits, casualties: [], patterns: new Map([["pump@1", brinnet]]) });
 const startRecord = (one: KitState, kits: readonly KitState[], casualties: StartLog["casualties"]) =>
   new StartBook().read(one, { ...log(...kits), casualties });

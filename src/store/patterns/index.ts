@@ -14,7 +14,7 @@ export interface PatternFolder {
  * Reads every pattern in the given folders and their subfolders. A folder that is not there holds none.
  *
  * @param folders - the shipped patterns first, then the station's own
- * @returns what could be read and what could not; the same pattern and version twice is a fault of the second file
+ * @returns what could be read, higher versions first, and what could not; the same pattern and version twice is a fault of the second file
  */
 export function readPatternFolders(folders: readonly string[]): PatternFolder {
   const read = folders.filter((folder) => existsSync(folder)).flatMap(readFolder);
@@ -22,7 +22,10 @@ export function readPatternFolders(folders: readonly string[]): PatternFolder {
   const first = new Map(patterns.toReversed().map((one) => [keyOf(one.pattern), one.file]));
   const twice = patterns.filter((one) => first.get(keyOf(one.pattern)) !== one.file);
   return {
-    patterns: patterns.filter((one) => !twice.includes(one)).map((one) => one.pattern),
+    patterns: patterns
+      .filter((one) => !twice.includes(one))
+      .map((one) => one.pattern)
+      .toSorted((one, other) => other.version - one.version),
     wrong: [
       ...read.flatMap((one) => ("wrong" in one ? [one.wrong] : one.undrawn)),
       ...twice.map(

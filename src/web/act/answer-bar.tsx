@@ -10,8 +10,8 @@ interface AnswerBarProps {
   readonly reading: Reading;
   /** A right answer that needs nothing typed. */
   readonly oneTap?: OneTap | undefined;
-  /** The step's own words where it has no check. */
-  readonly done?: string | undefined;
+  /** What is fitted new with the answer, in words that follow it. */
+  readonly isNew?: string;
   /** Why it cannot be answered as seen yet, in place of that button: its clock, pulls or prime come first. */
   readonly held?: string | undefined;
   readonly onSeen: () => void;
@@ -20,7 +20,16 @@ interface AnswerBarProps {
 }
 
 /** The three answers, for gloves: what was seen in words, found wrong, not possible. */
-export function AnswerBar({ check, reading, oneTap, done, held, onSeen, onWrong, onNotPossible }: AnswerBarProps) {
+export function AnswerBar({
+  check,
+  reading,
+  oneTap,
+  isNew = "",
+  held,
+  onSeen,
+  onWrong,
+  onNotPossible,
+}: AnswerBarProps) {
   const outside = reading.kind === "read" && !reading.judgement.right;
   return (
     <fieldset className="answer-bar">
@@ -28,7 +37,8 @@ export function AnswerBar({ check, reading, oneTap, done, held, onSeen, onWrong,
       {held !== undefined && <p className="for-readers-only">{held}</p>}
       {!outside && held === undefined && (
         <Button kind="primary" wide onPress={onSeen}>
-          {oneTap?.words ?? done ?? seenWords(check, reading)}
+          {oneTap?.words ?? seenWords(check, reading)}
+          {isNew}
         </Button>
       )}
       <GloveRow>

@@ -64,6 +64,11 @@ export function neighbour(lines: readonly Line[], from: number, direction: "befo
   return lines[direction === "after" ? at + 1 : at - 1]?.step.line;
 }
 
+/** The first line after the given one that may not be left out: leaving one out leaves out what belongs to it. */
+export function pastOptional(lines: readonly Line[], from: number): number | undefined {
+  return lines.find(({ step }) => step.line > from && !step.optional)?.step.line;
+}
+
 /** Line with the newest answer, of one device or of all. */
 function lastAnswered(lines: readonly Line[], device?: string): number | undefined {
   const given = lines.flatMap((line) =>

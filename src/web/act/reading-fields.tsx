@@ -78,6 +78,7 @@ function MeasureBox({ check, typed, change }: BoxesProps & { readonly check: Che
   return (
     <QuantityField
       label="Reading"
+      hasKeys
       dimension={check.dimension as Dimension}
       unit={check.unit}
       value={typed.typed ?? ""}

@@ -40,6 +40,6 @@ describe("pulls", () => {
   it("counts down to the pulls allowed, then says the engine needs service", () => {
     expect(sayPulls(2, { kind: "pulls", atMost: 6 })).toBe("4 more allowed.");
     expect(sayPulls(6, { kind: "pulls", atMost: 6 })).toContain("needs service");
-    expect(sayPulls(0, { kind: "pulls", atMost: 6 })).toBe("Tap once for every pull.");
+    expect(sayPulls(0, { kind: "pulls", atMost: 6 })).toBe("Tap for every pull, or only the pull it ran on.");
   });
 });

@@ -67,5 +67,5 @@ export function readRunning(timer: RunningTimer, now: number): Elapsed {
 /** What counted pulls mean against what the engine is allowed. */
 export function sayPulls(pulls: number, timer: StepTimer & { readonly kind: "pulls" }): string {
   if (pulls >= timer.atMost) return `${pulls} pulls and no start: stop. The engine needs service.`;
-  return pulls === 0 ? "Tap once for every pull." : `${timer.atMost - pulls} more allowed.`;
+  return pulls === 0 ? "Tap for every pull, or only the pull it ran on." : `${timer.atMost - pulls} more allowed.`;
 }

@@ -29,8 +29,8 @@ const shipped = (name: string): PumpPattern => {
   const text = readFileSync(join(import.meta.dirname, "../../../patterns", `${name}.yaml`), "utf8");
   return pumpPattern(loadPattern(text, `${name}.yaml`))!;
 };
-const petrol = shipped("brinnet-450@1");
-const electric = shipped("ossel-200@1");
+const petrol = shipped("brinnet-450@2");
+const electric = shipped("ossel-200@2");
 
 function asked(pattern: PumpPattern, part: Partial<RigSetting> = {}, units: "metric" | "us" = "metric") {
   const about: Setting = { pattern, setting: { ...firstSetting(pattern, units), ...part }, units };

@@ -1,10 +1,7 @@
-import { useEffect, type ReactNode } from "react";
+import type { ReactNode } from "react";
 import { Dialog as AriaDialog, Heading, Modal, ModalOverlay } from "react-aria-components";
-import { alarm } from "./alarm.ts";
+import { useSounding } from "./use-sounding.ts";
 import "./alarm.css";
-
-/** How often it sounds again until somebody answers [ms]. */
-const REPEAT = 5000;
 
 export interface AlarmCallProps {
   /** Who calls, where more than one thing on this device could. */
@@ -19,11 +16,7 @@ export interface AlarmCallProps {
 
 /** The whole screen calls, with sound and shaking, until it is answered. Steady where motion is not wanted. */
 export function AlarmCall({ caller, title, face, children }: AlarmCallProps) {
-  useEffect(() => {
-    alarm.sound();
-    const sounding = setInterval(alarm.sound, REPEAT);
-    return () => clearInterval(sounding);
-  }, []);
+  useSounding();
   return (
     <ModalOverlay className="alarm" isOpen isKeyboardDismissDisabled>
       <Modal className="alarm-frame">

@@ -1,5 +1,5 @@
 import { isInputError, type Fault } from "#base";
-import type { Pattern } from "#kit";
+import { newestOfEach, type Pattern } from "#kit";
 import { ask } from "#questions";
 import { expose } from "comlink";
 
@@ -14,8 +14,7 @@ class AskDesk {
 
   /** Patterns that questions may name; of each the newest version given. */
   know(patterns: readonly Pattern[]): void {
-    const byAge = [...patterns].sort((one, other) => one.version - other.version);
-    this.#patterns = new Map(byAge.map((pattern) => [pattern.id, pattern]));
+    this.#patterns = new Map(newestOfEach(patterns).map((pattern) => [pattern.id, pattern]));
   }
 
   ask(name: string, input: unknown): AskOutcome {

@@ -37,9 +37,8 @@ export async function openKit(page: Page, station: RunningStation, kit: string):
 
 /** Fills in the form that opens a kit. */
 export async function giveSeal(page: Page, seal: string): Promise<void> {
-  await page.getByText("The turnaround that is due").click();
   await page.getByLabel(/^Seal number/).fill(seal);
-  await page.getByRole("button", { name: "Break the seal and open" }).click();
+  await page.getByRole("button", { name: /^Routine/ }).click();
 }
 
 /** Goes to one line of the open turnaround, over the list of all lines. */
@@ -54,7 +53,6 @@ export async function goToLine(page: Page, line: number): Promise<void> {
 
 /** Closes the kit with a new seal, from wherever the runner stands. */
 export async function sealWith(page: Page, seal: string): Promise<void> {
-  await page.getByRole("button", { name: "Go on to close and seal" }).click();
   await page.getByLabel("New seal number").fill(seal);
   await page.getByLabel("Seal number again").fill(seal);
   await page.getByRole("button", { name: `Sealed with ${seal}` }).click();

@@ -95,6 +95,9 @@ export class TurnaroundHand {
     const goOn = this.page.getByRole("button", { name: "Go on", exact: true });
     if (await goOn.isVisible()) return false;
     const before = await this.page.evaluate(whatIsAsked);
+    const last = form.getByRole("button", { name: /^Rigged as last time/ });
+    if (await last.isVisible()) await this.press(last);
+    else await fillRig(form);
     await fillDelivery(form);
     await this.press(form.getByRole("button", { name: /^Write the measurement down/ }));
     await this.movedOn(before);
@@ -104,7 +107,9 @@ export class TurnaroundHand {
   /** Reads what a control says, then taps it. */
   async press(control: Locator): Promise<void> {
     await this.clock.look(this.page);
-    await control.click(CONTROL);
+    await control.click(CONTROL).catch(async (cause: unknown) => {
+      throw new Error(`Not tapped at ${await this.page.evaluate(whatIsAsked)}`, { cause });
+    });
   }
 
   /** Dates not on record of what is in the hand here: fitted last year. */
@@ -124,11 +129,6 @@ export class TurnaroundHand {
 
   /** A new one fitted for everything this step renews. */
   private async fitWhatIsNew(): Promise<void> {
-    const all = this.page.getByRole("button", { name: /^New ones fitted today/ });
-    if (await all.isVisible()) {
-      await this.press(all);
-      await all.waitFor({ state: "detached", ...CONTROL });
-    }
     for (const fitting of await this.page.locator("section.fitting").all()) {
       const fit = fitting.getByRole("button", { name: "New one fitted today" });
       if (!(await fit.isVisible())) continue;
@@ -153,7 +153,7 @@ export class TurnaroundHand {
       await press(/^Start the/);
       await clock.getByRole("timer").waitFor(CONTROL);
       await this.clock.pass(this.page, LONGEST_WAIT);
-      await this.press(this.page.getByRole("alertdialog").getByRole("button", { name: /^Stop the alarm/ }));
+      await clock.getByText(/^Long enough/).waitFor(CONTROL);
     } else if (await has(/^First stroke/)) {
       await press(/^First stroke/);
       await clock.getByRole("timer").waitFor(CONTROL);
@@ -162,10 +162,8 @@ export class TurnaroundHand {
       await press(/^Water$/);
       await this.movedOn(before);
     } else if (await has(/^Pull 1$/)) {
-      await press("Pull 1");
-      await press("Pull 2");
       const before = await this.page.evaluate(whatIsAsked);
-      await press("It started");
+      await press("Started on pull 2");
       await this.movedOn(before);
     }
   }
@@ -173,7 +171,9 @@ export class TurnaroundHand {
   /** Waits until another thing is asked than was. */
   private async movedOn(before: string): Promise<void> {
     const hasMovedOn = async (): Promise<boolean> => (await this.page.evaluate(whatIsAsked)) !== before;
-    await vi.waitUntil(hasMovedOn, { ...CONTROL, interval: 20 });
+    await vi.waitUntil(hasMovedOn, { ...CONTROL, interval: 20 }).catch((cause: unknown) => {
+      throw new Error(`It does not go on from ${before}`, { cause });
+    });
   }
 
   /** The check on the screen, known by its words: what to do and what right looks like. */
@@ -184,13 +184,21 @@ export class TurnaroundHand {
     return this.pattern.checks.find(({ ask, expect }) => ask === asked && expected?.includes(expect));
   }
 
+  /** A reading by the keys under its box where they are shown, else typed. */
+  private async readNumber(ask: Locator, reading: string): Promise<void> {
+    const keys = ask.getByRole("group", { name: "Keys for Reading" });
+    const figures = reading.split(" ", 1)[0]!;
+    if (!(await keys.isVisible())) return ask.getByLabel("Reading", { exact: true }).fill(reading);
+    for (const figure of figures) await keys.getByRole("button", { name: figure, exact: true }).click(CONTROL);
+  }
+
   /** Fills in what the check asked now wants read, as right. */
   private async read(): Promise<void> {
     const check = await this.checkAsked();
     if (!check) return;
     const ask = this.page.locator("section.ask");
     const isLookedAt = check.kind === "measure" && check.once && (await ask.locator(".ask-last").isVisible());
-    if (check.kind === "measure" && !isLookedAt) await ask.getByLabel("Reading").fill(rightReading(check));
+    if (check.kind === "measure" && !isLookedAt) await this.readNumber(ask, rightReading(check));
     if (check.kind === "date") await this.fillDate(ask.getByRole("group", { name: "Date printed on it" }));
     const isReadBefore = await this.page.locator(".answer-bar").getByText("as before").isVisible();
     if (check.kind === "match" && !check.against && !isReadBefore)
@@ -198,13 +206,17 @@ export class TurnaroundHand {
   }
 }
 
-/** A drum of 200 L filled in the time the curve gives at a lift of 2 m and a rise of 1 m. */
-async function fillDelivery(form: Locator): Promise<void> {
+/** A lift of 2 m and a rise of 1 m, the kit's own hoses, full throttle, a drum. */
+async function fillRig(form: Locator): Promise<void> {
   await form.getByLabel("Suction lift").fill("2 m");
   await form.getByLabel("Rise", { exact: true }).fill("1 m");
   await form.getByText("The kit's own, as packed").click(CONTROL);
   await form.getByText("Full throttle").click(CONTROL);
   await form.getByText("Timed fill of a drum").click(CONTROL);
+}
+
+/** A drum of 200 L filled in the time the curve gives at about that height. */
+async function fillDelivery(form: Locator): Promise<void> {
   await form.getByLabel("The drum holds").fill("200 L");
   await form.getByLabel("First fill took").fill("26");
   await form.getByLabel("Second fill took").fill("26");

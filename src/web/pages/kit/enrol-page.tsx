@@ -1,6 +1,6 @@
 import { useLocation } from "wouter";
 import { uuidv7 } from "uuidv7";
-import { patternKey } from "#kit";
+import { newestOfEach, patternKey } from "#kit";
 import { enrolKit, mayWrite } from "#station";
 import { useCarryOut, useStation, type StationView } from "../../device/index.ts";
 import { Button, ButtonLink, EmptyState, ErrorBox, Page, sayCount, TextField, useDoing } from "../../parts/index.ts";
@@ -77,7 +77,7 @@ function About({ view, kept: { value: draft, change }, error }: EnrolFormProps) 
     <>
       <Choice
         label="Built to the pattern"
-        options={[...view.patterns.values()].map((one) => ({
+        options={newestOfEach([...view.patterns.values()]).map((one) => ({
           value: patternKey(one),
           label: `${one.name}, version ${one.version}`,
           note: one.summary,

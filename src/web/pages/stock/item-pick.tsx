@@ -1,4 +1,4 @@
-import type { Pattern } from "#kit";
+import { newestOfEach, type Pattern } from "#kit";
 import type { PartSetting } from "#readiness";
 import type { StationView } from "../../device/index.ts";
 import { Button } from "../../parts/index.ts";
@@ -13,7 +13,7 @@ interface ItemPickProps {
 
 /** The items of patterns that a part is fitted as: chosen one by one, taken out by a button. */
 export function ItemPick({ view, items, onChange }: ItemPickProps) {
-  const patterns = newest([...view.patterns.values()]);
+  const patterns = newestOfEach([...view.patterns.values()]);
   const without = (key: string) => items.filter((one) => keyOf(one) !== key);
   const add = (key: string) => {
     const [pattern = "", item = ""] = key.split("/");
@@ -52,11 +52,6 @@ export function ItemPick({ view, items, onChange }: ItemPickProps) {
       </ul>
     </div>
   );
-}
-
-function newest(patterns: readonly Pattern[]): readonly Pattern[] {
-  const sorted = patterns.toSorted((one, other) => one.version - other.version);
-  return [...new Map(sorted.map((pattern) => [pattern.id, pattern])).values()];
 }
 
 function keyOf({ pattern, item }: Items[number]): string {

@@ -1,3 +1,4 @@
+import { newestOf } from "#kit";
 import type { StockPart } from "#readiness";
 import type { StationView } from "../../device/index.ts";
 
@@ -29,6 +30,6 @@ function placeName({ places }: StationView, id: string): string {
 }
 
 function itemName({ patterns }: StationView, { pattern, item }: StockPart["items"][number]): string {
-  const known = [...patterns.values()].findLast(({ id }) => id === pattern);
+  const known = newestOf([...patterns.values()], pattern);
   return `${known?.items.find(({ id }) => id === item)?.name ?? item} (${known?.name ?? pattern})`;
 }

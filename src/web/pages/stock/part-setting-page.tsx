@@ -1,3 +1,4 @@
+import { newestOfEach } from "#kit";
 import type { PartSetting, StockPart } from "#readiness";
 import { retirePart, setPart } from "#station";
 import { useState } from "react";
@@ -75,7 +76,7 @@ const EMPTY: PartForm = {
 
 /** Items of patterns that name this part in their own words. */
 function itemsNamed({ patterns }: StationView, name: string): PartSetting["items"] {
-  const all = [...patterns.values()].flatMap(({ id, items }) =>
+  const all = newestOfEach([...patterns.values()]).flatMap(({ id, items }) =>
     items.filter(({ part }) => part === name).map((item) => ({ pattern: id, item: item.id })),
   );
   return [...new Map(all.map((one) => [`${one.pattern}/${one.item}`, one])).values()];

@@ -1,11 +1,15 @@
+import { Fragment } from "react";
 import { useParams, useSearchParams } from "wouter";
-import type { Turnaround } from "#readiness";
+import { renewalsOf, runsOf, summaryOf, type RecordRead } from "#station";
 import { useStation } from "../../device/index.ts";
-import { EmptyState, Page, Section, Timestamp } from "../../parts/index.ts";
+import { usePreferences } from "../../theme/index.ts";
+import { EmptyState, Page } from "../../parts/index.ts";
 import { PaperLink } from "../../parts/paper-link.tsx";
-import { findKitEver, nameOf, type KitAtHand } from "../../kit-view/at-hand.ts";
+import { findKitEver } from "../../kit-view/at-hand.ts";
 import { ClosedNews } from "./runner/closed-news.tsx";
-import { RecordFindings } from "./record/record-findings.tsx";
+import { RecordExceptions } from "./record/record-exceptions.tsx";
+import { readRecord } from "./record/read-record.ts";
+import { RecordPart } from "./record/record-table.tsx";
 import { RecordLines } from "./record/record-lines.tsx";
 import { NoSuchKit } from "../../kit-view/no-such-kit.tsx";
 import "./record/record.css";
@@ -14,6 +18,7 @@ import "./record/record.css";
 export default function RecordPage() {
   const { id = "", turnaround: wanted = "" } = useParams<{ readonly id: string; readonly turnaround: string }>();
   const [search] = useSearchParams();
+  const { units } = usePreferences();
   const at = findKitEver(useStation(), id);
   if (!at) return <NoSuchKit />;
   const { kit, pattern, view } = at;
@@ -21,14 +26,15 @@ export default function RecordPage() {
   const back = { to: `/kit/${kit.id}`, label: kit.name };
   if (!turnaround) return <NoSuchRecord back={back} />;
   const under = view.patterns.get(turnaround.pattern ?? kit.pattern) ?? pattern;
+  const record = readRecord(at, turnaround, under, units);
   return (
     <Page title={`Turnaround of ${kit.name}`} back={back}>
       {search.has("closed") && <ClosedNews at={at} />}
-      <RecordHead at={at} turnaround={turnaround} />
-      <Section title="Findings">
-        <RecordFindings at={at} turnaround={turnaround} pattern={under} />
-      </Section>
-      <RecordLines at={at} turnaround={turnaround} pattern={under} />
+      <RecordHead record={record} />
+      <RecordExceptions record={record} />
+      <RecordPart title="Renewed, and dates read" table={renewalsOf(record)} />
+      <RecordPart title="Clocks, pulls, primes and delivery" table={runsOf(record)} />
+      <RecordLines record={record} />
     </Page>
   );
 }
@@ -41,52 +47,27 @@ function NoSuchRecord({ back }: { readonly back: { readonly to: string; readonly
   );
 }
 
-interface RecordHeadProps {
-  readonly at: KitAtHand;
-  readonly turnaround: Turnaround;
-}
-
-/** When it began and ended, by whom, the seal before and after, and the paper. */
-function RecordHead({ at, turnaround }: RecordHeadProps) {
-  const { opened, closed } = turnaround;
+/** When it began and ended, by whom, the seal before and after, who else saw it, and the paper. */
+function RecordHead({ record }: { readonly record: RecordRead }) {
+  const { kit, turnaround } = record;
   return (
     <>
       <dl className="record-facts">
-        <dt>Opened</dt>
-        <dd>
-          <Timestamp at={opened.at} /> by {nameOf(at.view, opened.by)}, {turnaround.because}
-        </dd>
-        <dt>Seal read</dt>
-        <dd className="tabular">{opened.sealSeen === "" ? "no seal found" : opened.sealSeen}</dd>
-        <dt>Closed</dt>
-        <dd>{closed ? <ClosedWords at={at} closed={closed} /> : "still open"}</dd>
+        {summaryOf(record).map(({ cells: [name, words], bold }) => (
+          <Fragment key={name}>
+            <dt>{name}</dt>
+            <dd>{bold ? <strong className="tabular">{words}</strong> : words}</dd>
+          </Fragment>
+        ))}
       </dl>
       <p>
         <PaperLink
-          href={`/api/paper/turnaround/${at.kit.id}/${turnaround.id}.pdf`}
-          name={`turnaround-${opened.at.slice(0, 10)}`}
+          href={`/api/paper/turnaround/${kit.id}/${turnaround.id}.pdf`}
+          name={`turnaround-${turnaround.opened.at.slice(0, 10)}`}
         >
           Record as PDF
         </PaperLink>
       </p>
-    </>
-  );
-}
-
-function ClosedWords({ at, closed }: { readonly at: KitAtHand; readonly closed: NonNullable<Turnaround["closed"]> }) {
-  const how = { sealed: "sealed", grounded: "as grounded", "set-aside": "set aside for another turnaround" }[
-    closed.how
-  ];
-  return (
-    <>
-      <Timestamp at={closed.at} /> by {nameOf(at.view, closed.by)}, {how}
-      {closed.seal !== undefined && (
-        <>
-          {" "}
-          with seal <strong className="tabular">{closed.seal}</strong>
-        </>
-      )}
-      {closed.reason !== undefined && `: ${closed.reason}`}
     </>
   );
 }

@@ -1,6 +1,7 @@
 import { formatQuantity, isInputError, parseQuantity, unitsOf, type Dimension, type UnitSystem } from "#base";
 import { usePreferences } from "../../theme/index.ts";
 import { FieldFrame, type FieldWords } from "./field-frame.tsx";
+import { isTouched, NumberKeys } from "./number-keys.tsx";
 
 /** A quantity as read: SI, and the text with its unit as the person meant it. */
 export interface QuantityReading {
@@ -16,6 +17,8 @@ export interface QuantityFieldProps extends FieldWords {
   readonly onChange: (text: string, reading: QuantityReading | undefined) => void;
   /** Unit a bare number is taken to be in; the person's own usual unit where absent. */
   readonly unit?: string;
+  /** Keys of its own stand under the box on touch screens. */
+  readonly hasKeys?: boolean;
   /** How a reading is said back; in both systems where left out. */
   readonly sayBack?: (si: number) => string;
 }
@@ -35,14 +38,19 @@ export function QuantityField(props: QuantityFieldProps) {
       label={props.label}
       {...(props.hint !== undefined && { hint: props.hint })}
       {...(fault !== undefined && { fault })}
-      after={"reading" in read && <p className="field-echo">Read as {sayReading(read.reading.si, props)}</p>}
+      after={
+        <>
+          {"reading" in read && <p className="field-echo">Read as {sayReading(read.reading.si, props)}</p>}
+          {props.hasKeys && <NumberKeys label={props.label} value={props.value} onChange={change} />}
+        </>
+      }
     >
       {(ids) => (
         <div className="field-with-unit">
           <input
             className="field-input field-short"
             {...ids}
-            inputMode="decimal"
+            inputMode={props.hasKeys && isTouched() ? "none" : "decimal"}
             autoComplete="off"
             value={props.value}
             onChange={(event) => change(event.target.value)}

@@ -1,4 +1,4 @@
-import { patternKey, type StrangerCard } from "#kit";
+import { newestOfEach, patternKey, type StrangerCard } from "#kit";
 import type { StationView } from "../../../device/index.ts";
 
 /** What a card can be shown for: a kit, or a pattern where no kit of it is here. */
@@ -20,7 +20,7 @@ export function cardKits({ kits, patterns }: Pick<StationView, "kits" | "pattern
       return card === undefined ? [] : [{ id, name, isKit: true, pattern, card }];
     });
   const built = new Set(ofKits.map(({ pattern }) => pattern));
-  const ofPatterns = [...patterns.values()].flatMap((pattern): readonly CardKit[] => {
+  const ofPatterns = newestOfEach([...patterns.values()]).flatMap((pattern): readonly CardKit[] => {
     const key = patternKey(pattern);
     if (pattern.stranger === undefined || built.has(key)) return [];
     return [{ id: key, name: pattern.name, isKit: false, pattern: key, card: pattern.stranger }];

@@ -5,7 +5,7 @@ import { shippedPattern } from "../../../../../test/patterns/shipped-patterns.ts
 import { allThere, countOf, isCounted, sayMeans, type Said } from "./counting.ts";
 import { stoppedAt, stoppedOnSheet } from "./stopped.ts";
 
-const PATTERN: Pattern = shippedPattern("brinnet-450@1");
+const PATTERN: Pattern = shippedPattern("brinnet-450@2");
 const COUNTED = PATTERN.afterUse!.counted;
 const NOBODY: Said = new Map();
 

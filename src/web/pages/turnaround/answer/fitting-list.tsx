@@ -7,7 +7,7 @@ import type { OpenKit } from "../../../kit-view/at-hand.ts";
 import { FromShelf } from "../../../kit-view/from-shelf.tsx";
 import { plainSource, sourcesFor, stockIn } from "../../../kit-view/stock-view.ts";
 import { useSaving } from "../../../act/use-saving.ts";
-import { fittedPlainly, plainRenewals } from "./renewals.ts";
+import { plainRenewals } from "./renewals.ts";
 
 interface FittingListProps {
   readonly open: OpenKit;
@@ -15,7 +15,7 @@ interface FittingListProps {
   readonly step: Step;
 }
 
-/** What this step renews: each is fitted new, with the date it carries. */
+/** What this step renews: each is fitted new, with the date it carries; what has none is fitted with the answer. */
 export function FittingList({ open, acts, step }: FittingListProps) {
   const plain = plainRenewals(open, step);
   const rest = step.renews.filter((id) => !plain.some((item) => item.id === id));
@@ -25,32 +25,13 @@ export function FittingList({ open, acts, step }: FittingListProps) {
   };
   return (
     <>
-      {plain.length > 1 && step.checks.length > 0 && <FitAll open={open} acts={acts} step={step} items={plain} />}
-      {plain.length === 1 && step.checks.length > 0 && plain.map(({ id }) => show(id))}
-      {plain.length > 0 && (plain.length > 1 || step.checks.length === 0) && (
+      {plain.length > 0 && (
         <details className="extras">
           <summary>One by one: batch, or fitted on another day</summary>
           {plain.map(({ id }) => show(id))}
         </details>
       )}
       {rest.map(show)}
-    </>
-  );
-}
-
-/** Everything without a date of its own, fitted new today with one tap; an entry for each. */
-function FitAll({ open, acts, step, items }: FittingListProps & { readonly items: readonly Item[] }) {
-  const saving = useSaving();
-  const where = { turnaround: open.turnaround.id, step: step.id };
-  const fitAll = async () => {
-    for (const item of items) await acts.fit(where, fittedPlainly(open, item));
-  };
-  return (
-    <>
-      <Button wide onPress={() => void saving.save(fitAll)}>
-        New ones fitted today: {items.map(({ name }) => name).join(", ")}
-      </Button>
-      <ErrorBox error={saving.error} title="Not saved" />
     </>
   );
 }

@@ -1,5 +1,6 @@
 import { itemNamed, type Item, type Step } from "#kit";
 import type { Fitted } from "#readiness";
+import type { Ask, Line } from "../../../act/lines.ts";
 import type { OpenKit } from "../../../kit-view/at-hand.ts";
 import { plainSource, sourcesFor, stockIn, type Source } from "../../../kit-view/stock-view.ts";
 
@@ -19,6 +20,12 @@ export function plainRenewals(open: OpenKit, step: Step): readonly Item[] {
     });
 }
 
+/** True where nothing is left to be said of what a step renews: all of it is fitted, or is fitted with the answer. */
+export function isPlainlyRenewed(open: OpenKit, step: Step): boolean {
+  const plain = plainRenewals(open, step).map(({ id }) => id);
+  return step.renews.every((id) => plain.includes(id) || open.kit.contents[id]?.turnaround === open.turnaround.id);
+}
+
 /** A new one fitted today, off the shelf lot that it can only have come from. */
 export function fittedPlainly(open: OpenKit, item: Item) {
   const sources = sourcesOf(open, item);
@@ -31,8 +38,13 @@ function sourcesOf({ view, kit }: OpenKit, { id }: Item): readonly Source[] {
   return sourcesFor(view, stockIn(view), kit, id);
 }
 
-/** "Done, new ones fitted today: wrapping, bands"; the plain words where nothing is fitted with the answer. */
-export function sayDone(items: readonly Item[]): string | undefined {
-  if (items.length === 0) return undefined;
-  return `Done, new today: ${items.map(({ name }) => name).join(", ")}`;
+/** ", new today: wrapping, bands", to follow the words of an answer; nothing where nothing is fitted with it. */
+export function sayNew(items: readonly Item[]): string {
+  return items.length === 0 ? "" : `, new today: ${items.map(({ name }) => name).join(", ")}`;
+}
+
+/** What is fitted with the answer to an ask: what its step renews, with the last thing that is asked there. */
+export function renewedWith(open: OpenKit, { step, asks }: Line, group: readonly Ask[]): readonly Item[] {
+  const isLast = asks.every((one) => one.answered || group.some(({ key }) => key === one.key));
+  return isLast ? plainRenewals(open, step) : [];
 }

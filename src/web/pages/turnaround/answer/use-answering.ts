@@ -7,7 +7,7 @@ import type { OpenKit } from "../../../kit-view/at-hand.ts";
 import type { Ask, Line } from "../../../act/lines.ts";
 import { dateToRead } from "./dates-at-line.tsx";
 import type { OneTap } from "../../../act/one-tap.ts";
-import { fittedPlainly, plainRenewals } from "./renewals.ts";
+import { fittedPlainly, renewedWith } from "./renewals.ts";
 import { whyNotYet } from "../runner/step-gate.ts";
 import type { Reading } from "../../../act/typed-reading.ts";
 import type { AskDraft, KeptDraft } from "../../../act/use-ask-draft.ts";
@@ -79,12 +79,12 @@ function useGive(about: Answering, reading: Reading, kept: KeptDraft, saving: Sa
   };
 }
 
-function timerOf({ open, line }: Answering) {
+function timerOf({ open, line }: Pick<Answering, "open" | "line">) {
   return open.turnaround.timers[line.step.id];
 }
 
 /** A wait or run that still runs ends with the answer to its line; a prime or timed check has its own stop. */
-async function stopClock(about: Answering, where: Where): Promise<void> {
+export async function stopClock(about: Pick<Answering, "open" | "acts" | "line">, where: Where): Promise<void> {
   const wanted = about.line.step.timer;
   const started = timerOf(about)?.started;
   if (started === undefined || (wanted?.kind !== "wait" && wanted?.kind !== "run")) return;
@@ -92,10 +92,9 @@ async function stopClock(about: Answering, where: Where): Promise<void> {
   await about.acts.stopTimer(where, { started, seconds, reached });
 }
 
-/** What a step without checks renews is fitted new with its answer, where no date has to be read off it. */
+/** What a step renews is fitted new with its last answer, as the button says, where nothing of it has to be read. */
 async function fitPlain({ open, acts, line, ask }: Answering, where: Where): Promise<void> {
-  if (ask.check) return;
-  for (const item of plainRenewals(open, line.step)) await acts.fit(where, fittedPlainly(open, item));
+  for (const item of renewedWith(open, line, [ask])) await acts.fit(where, fittedPlainly(open, item));
 }
 
 function detailsOf(reading: Reading, draft: AskDraft): AnswerDetails {

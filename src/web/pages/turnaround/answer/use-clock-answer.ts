@@ -8,7 +8,7 @@ import type { Answering } from "./use-answering.ts";
 export type ClockOutcome = { readonly kind: "started" } | { readonly kind: "water"; readonly seconds: number };
 
 /**
- * "It started" and "Water" are what their line's one check asks to be seen: the same tap answers it, with the note and
+ * "Started on pull 2" and "Water" are what their line's one check asks to be seen: the same tap answers it, with the note and
  * photos entered there. A time outside its limit, a line already answered, with more checks or with a date still to be read is left to the person.
  */
 export function useClockAnswer({ open, acts, line, ask, onAnswered }: Answering) {

@@ -1,5 +1,5 @@
 import { Button, GloveRow, sayElapsed } from "../../../parts/index.ts";
-import { AlarmCall, useNow, useWakeLock } from "../../../timing/index.ts";
+import { AlarmCall, useNow, useSounding, useWakeLock } from "../../../timing/index.ts";
 import type { OpenKit } from "../../../kit-view/at-hand.ts";
 import {
   answeredClocks,
@@ -40,7 +40,8 @@ export function Clocks({ open, shown, onGoTo }: ClocksProps) {
           )}
         </aside>
       )}
-      {calling && (
+      {calling?.step.line === shown && <Sounding key={clockKeyOf(calling!)} />}
+      {calling && calling.step.line !== shown && (
         <AlarmPanel
           timer={calling}
           now={now}
@@ -80,6 +81,12 @@ interface AlarmPanelProps {
   readonly timer: RunningTimer;
   readonly now: number;
   readonly onAnswer: () => void;
+}
+
+/** The line it is about is on the screen: it sounds on until that line is answered or its clock stopped. */
+function Sounding() {
+  useSounding();
+  return null;
 }
 
 /** Calls over the whole screen until it is answered; the answer leads to the line it is about. */

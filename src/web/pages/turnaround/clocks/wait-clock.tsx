@@ -77,7 +77,9 @@ function Counting({ elapsed, onStop }: CountingProps) {
       <p className="clock-face tabular" role="timer" aria-live="off">
         {elapsed.reached ? sayElapsed(elapsed.seconds) : sayElapsed(elapsed.left)}
       </p>
-      <p className="clock-words">{sayLeft(elapsed)}</p>
+      <p className="clock-words" aria-live="polite">
+        {elapsed.reached ? `Long enough, ${sayLeft(elapsed)}. The answer below stops the clock.` : sayLeft(elapsed)}
+      </p>
       <GloveRow>
         <Button onPress={onStop}>{elapsed.reached ? "Stop the clock" : "Stop early"}</Button>
       </GloveRow>

@@ -19,6 +19,8 @@ import { DraftBox, type DraftProps } from "./measure-box.tsx";
 import { MeasuredPanel, ResultPanel, type MeasureProps } from "./measure-result.tsx";
 import { VacuumTest } from "./measure-vacuum.tsx";
 import { METHODS, ratioAsk, RISE_FROM_WATER, sayShare } from "./measure-words.ts";
+import { usePreferences } from "../../../theme/index.ts";
+import { lastRig } from "./as-last.ts";
 import { useKept } from "../../../act/use-kept.ts";
 import { useSaving } from "../../../act/use-saving.ts";
 import "./measure.css";
@@ -48,8 +50,15 @@ function MeasureForm(props: MeasureProps & { readonly onRecorded: () => void }) 
   const measuring = readMeasure(open.pattern, draft);
   const change = (part: Partial<MeasureDraft>) => kept.change({ ...draft, ...part });
   const isDoubtful = measuring.kind === "measured" && measuring.answer.verdict !== "as-expected";
+  const { units } = usePreferences();
+  const last = draft === NO_DRAFT ? lastRig(open.kit, open.pattern, line.step.id, units) : undefined;
   return (
     <>
+      {last && (
+        <Button wide onPress={() => kept.change(last.draft)}>
+          Rigged as last time: {last.words}
+        </Button>
+      )}
       <Around open={open} draft={draft} onChange={change} />
       <Readings open={open} draft={draft} onChange={change} />
       <Outcome measuring={measuring} pattern={open.pattern} />

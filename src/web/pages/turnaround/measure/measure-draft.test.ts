@@ -13,8 +13,8 @@ const shipped = (name: string) =>
     readFileSync(join(import.meta.dirname, "../../../../../patterns", `${name}.yaml`), "utf8"),
     `${name}.yaml`,
   );
-const petrol = shipped("brinnet-450@1");
-const electric = shipped("ossel-200@1");
+const petrol = shipped("brinnet-450@2");
+const electric = shipped("ossel-200@2");
 
 const expected = deliveryQuestion.answer(
   { kit: "x", suction: { lift: 2 }, discharge: { rise: 1 } },

@@ -7,11 +7,11 @@ import { sayPulls } from "../../../act/timers.ts";
 
 interface PullCounterProps extends AtStep {
   readonly timer: StepTimer & { readonly kind: "pulls" };
-  /** Called once "It started" is on the disk. */
+  /** Called once "Started on pull 2" is on the disk. */
   readonly onDone: (outcome: ClockOutcome) => Promise<void>;
 }
 
-/** Pulls of the starter, one tap each, every tap written down; at the limit the engine needs service. */
+/** Pulls of the starter, one tap each or all with the start, every tap written down; at the limit the engine needs service. */
 export function PullCounter(props: PullCounterProps) {
   const { open, timer, step } = props;
   const known = open.turnaround.timers[step.id];
@@ -20,7 +20,7 @@ export function PullCounter(props: PullCounterProps) {
   const spent = pulls >= timer.atMost && !started;
   return (
     <section className="clock clock-pulls" aria-label="Pulls">
-      <p className="clock-face tabular">{pulls}</p>
+      {pulls > 0 && <p className="clock-face tabular">{pulls}</p>}
       <p className="clock-words" aria-live="polite">
         {started ? `Started on pull ${pulls}.` : sayPulls(pulls, timer)}
       </p>
@@ -41,13 +41,38 @@ export function PullCounter(props: PullCounterProps) {
               <span className="pull-button">Pull {pulls + 1}</span>
             </Button>
           )}
-          <Button wide isDisabled={pulls === 0} onPress={() => count(pulls, "started")}>
-            It started
-          </Button>
+          <StartedOn pulls={pulls} atMost={timer.atMost} onStart={(on) => count(on, "started")} />
         </>
       )}
       <ErrorBox error={error} title="Pull not saved" />
     </section>
+  );
+}
+
+/** Keys for the pull it ran on: a row that a glove can hit. More pulls are counted one by one. */
+const MOST_KEYS = 3;
+
+interface StartedOnProps {
+  /** Pulls counted so far. */
+  readonly pulls: number;
+  readonly atMost: number;
+  readonly onStart: (pulls: number) => void;
+}
+
+/** On which pull it ran, by one tap: none earlier than the pulls counted one by one. */
+function StartedOn({ pulls, atMost, onStart }: StartedOnProps) {
+  const from = Math.max(pulls, 1);
+  const length = Math.min(Math.max(atMost - from, 0) + 1, MOST_KEYS);
+  const on = Array.from({ length }, (_, at) => from + at);
+  return (
+    <fieldset className="started-on">
+      <legend>Started on pull</legend>
+      {on.map((pull) => (
+        <Button key={pull} onPress={() => onStart(pull)} label={`Started on pull ${pull}`}>
+          {pull}
+        </Button>
+      ))}
+    </fieldset>
   );
 }
 

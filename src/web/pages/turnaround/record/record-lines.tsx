@@ -1,75 +1,47 @@
-import { checkNamed, linesOf, type Pattern } from "#kit";
-import { answerKey, recordOf, type RecordLine, type Turnaround } from "#readiness";
+import { allSteps } from "#kit";
+import { answerKey, recordOf, type RecordLine } from "#readiness";
+import { instantWords, labelOf, labelsOf, nameOf, said, type RecordRead } from "#station";
 import { Section } from "../../../parts/index.ts";
 import { PhotoStrip } from "../../../parts/photo-strip.tsx";
-import { sayWho, type KitAtHand } from "../../../kit-view/at-hand.ts";
-import type { Answered } from "../../../act/lines.ts";
-import { sayAnswer, sayCard } from "../../../act/wording.ts";
 
-interface RecordLinesProps {
-  readonly at: KitAtHand;
-  readonly turnaround: Turnaround;
-  readonly pattern: Pattern;
-}
-
-/** Every line of the record, stage by stage. */
-export function RecordLines({ at, turnaround, pattern }: RecordLinesProps) {
-  const lines = recordOf(turnaround, pattern);
-  const labels = new Map(linesOf(pattern).map(({ label, step, check }) => [answerKey(step.id, check?.id), label]));
-  return pattern.stages.map((stage) => (
+/** Every line of the record, stage by stage, in the words of the paper: readings with their limits, and all repeats. */
+export function RecordLines({ record }: { readonly record: RecordRead }) {
+  const lines = recordOf(record.turnaround, record.pattern);
+  return record.pattern.stages.map((stage) => (
     <Section key={stage.id} title={stage.name}>
       <ol className="record-lines">
         {lines
           .filter((line) => line.stage === stage.id)
           .map((line) => (
-            <RecordRow
-              key={keyOf(line)}
-              label={labels.get(keyOf(line)) ?? String(line.line)}
-              at={at}
-              pattern={pattern}
-              line={line}
-              answered={turnaround.answers[keyOf(line)]}
-            />
+            <RecordRow key={answerKey(line.step, line.check)} record={record} line={line} />
           ))}
       </ol>
     </Section>
   ));
 }
 
-function keyOf(line: RecordLine): string {
-  return answerKey(line.step, line.check);
-}
-
-interface RecordRowProps {
-  readonly at: KitAtHand;
-  readonly pattern: Pattern;
-  /** As printed on the card: "12", "12a". */
-  readonly label: string;
-  readonly line: RecordLine;
-  readonly answered: Answered | undefined;
-}
-
-function RecordRow({ at, pattern, label, line, answered }: RecordRowProps) {
-  const check = line.check === undefined ? undefined : checkNamed(pattern, line.check);
+function RecordRow({ record, line }: { readonly record: RecordRead; readonly line: RecordLine }) {
+  const label = labelOf(labelsOf(record.pattern), line);
+  const { photos = [] } = record.turnaround.answers[answerKey(line.step, line.check)] ?? {};
   return (
     <li className="record-line">
       <span className="record-number tabular">{label}</span>
       <div>
         <p>{line.text}</p>
-        {answered ? (
-          <p className={`record-answer record-${answered.answer}`}>
-            <strong>{sayAnswer(answered, check)}</strong>{" "}
+        <p className={`record-answer record-${line.answer ?? "open"}`}>
+          <strong>{isLeftOut(record, line) ? "Left out, as it may be" : said(record, line)}</strong>{" "}
+          {line.mark && (
             <span className="quiet">
-              {sayWho(at.view, answered.mark)}
-              {sayCard(answered)}
+              {nameOf(record, line.mark.by)}, {instantWords(line.mark.at)}
             </span>
-          </p>
-        ) : (
-          <p className="quiet">Not answered</p>
-        )}
-        {answered?.note !== undefined && <p>Note: {answered.note}</p>}
-        {answered?.photos && <PhotoStrip photos={answered.photos} label={`Line ${label}`} />}
+          )}
+        </p>
+        {photos.length > 0 && <PhotoStrip photos={photos} label={`Line ${label}`} />}
       </div>
     </li>
   );
+}
+
+function isLeftOut({ pattern }: RecordRead, { step, answer }: RecordLine): boolean {
+  return answer === undefined && allSteps(pattern).some(({ id, optional }) => id === step && optional);
 }

@@ -1,6 +1,5 @@
 import { useState } from "react";
-import type { Check } from "#kit";
-import { dateWantedBy, measuredBefore } from "#readiness";
+import { dateWantedBy } from "#readiness";
 import { ErrorBox, Notice, TextField, Timestamp } from "../../../parts/index.ts";
 import { PhotoStrip } from "../../../parts/photo-strip.tsx";
 import { usePreferences } from "../../../theme/index.ts";
@@ -12,10 +11,11 @@ import type { Ask } from "../../../act/lines.ts";
 import { NotPossible } from "../answer/not-possible.tsx";
 import { lastTime, sayLimits, writeValue } from "../../../act/reading.ts";
 import { ReadingFields } from "../../../act/reading-fields.tsx";
-import { oneTapOf, type Known, type OneTap } from "../../../act/one-tap.ts";
-import { plainRenewals, sayDone } from "../answer/renewals.ts";
+import { oneTapOf, type OneTap } from "../../../act/one-tap.ts";
+import { renewedWith, sayNew } from "../answer/renewals.ts";
 import { assembleReading, type Reading } from "../../../act/typed-reading.ts";
 import { useAnswering, type Answering, type Answers } from "../answer/use-answering.ts";
+import { knownAt } from "./look-group.ts";
 import { useFocusIfLost } from "./use-focus-if-lost.ts";
 import { useAskDraft, type KeptDraft } from "../../../act/use-ask-draft.ts";
 
@@ -37,7 +37,7 @@ export function AskView(props: Answering) {
   };
   const oneTap = oneTapOf(ask.check, kept.draft.typed, knownAt(open, line.step.id, ask.check));
   const answers = useAnswering({ ...props, onAnswered }, reading, kept, oneTap);
-  const done = ask.check ? undefined : sayDone(plainRenewals(open, line.step));
+  const isNew = sayNew(renewedWith(open, line, [ask]));
   const section = useFocusIfLost<HTMLElement>();
   return (
     <section ref={section} tabIndex={-1} className="ask" aria-label={ask.check ? "Check" : "Answer"}>
@@ -52,7 +52,7 @@ export function AskView(props: Answering) {
           onNext={props.onAnswered}
         />
       ) : (
-        <ToAnswer ask={ask} kept={kept} reading={reading} oneTap={oneTap} done={done} answers={answers} />
+        <ToAnswer ask={ask} kept={kept} reading={reading} oneTap={oneTap} isNew={isNew} answers={answers} />
       )}
       {answers.sheet && (
         <FindingSheet {...props} answer={answers.sheet.entry} onRaised={onAnswered} onClose={answers.closeSheet} />
@@ -61,31 +61,18 @@ export function AskView(props: Answering) {
   );
 }
 
-/** What the program knows at an ask beside what is typed there. */
-function knownAt({ kit, turnaround }: OpenKit, step: string, check: Check | undefined): Known {
-  const { sealOnRecord: recordedSeal, sealSeen: openedSeal } = turnaround.opened;
-  const earlier = Object.values(turnaround.answers).find(
-    (one) => check !== undefined && one.check === check.id && one.step !== step && one.answer === "seen",
-  )?.value;
-  return {
-    recordedSeal,
-    openedSeal,
-    earlier,
-    isMeasured: check !== undefined && measuredBefore(kit, step, check) !== undefined,
-  };
-}
-
 interface ToAnswerProps {
   readonly ask: Ask;
   readonly kept: KeptDraft;
   readonly reading: Reading;
   readonly oneTap: OneTap | undefined;
-  readonly done: string | undefined;
+  /** What is fitted new with the answer, in words that follow it. */
+  readonly isNew: string;
   readonly answers: Answers;
 }
 
 /** Reading, note and photos, then the answers. */
-function ToAnswer({ ask, kept, reading, oneTap, done, answers }: ToAnswerProps) {
+function ToAnswer({ ask, kept, reading, oneTap, isNew, answers }: ToAnswerProps) {
   const [asksWhy, setAsksWhy] = useState(false);
   return (
     <>
@@ -96,7 +83,7 @@ function ToAnswer({ ask, kept, reading, oneTap, done, answers }: ToAnswerProps) 
         check={ask.check}
         reading={reading}
         oneTap={oneTap}
-        done={done}
+        isNew={isNew}
         held={answers.held}
         onSeen={() => void answers.onSeen()}
         onWrong={() => void answers.onWrong()}

@@ -6,6 +6,8 @@ import { useClockAnswer } from "../answer/use-clock-answer.ts";
 import { AskView } from "./ask-view.tsx";
 import type { OpenKit } from "../../../kit-view/at-hand.ts";
 import { dateToRead, DatesAtLine } from "../answer/dates-at-line.tsx";
+import { asOne, doneTogether, leadsPast } from "./done-group.ts";
+import { DoneGroupView } from "./done-group-view.tsx";
 import { FittingList } from "../answer/fitting-list.tsx";
 import type { Answering } from "../answer/use-answering.ts";
 import { openAsk, type Ask, type Line } from "../../../act/lines.ts";
@@ -13,10 +15,10 @@ import { HeldPanel } from "../mend/held-panel.tsx";
 import { LineCautions } from "./line-cautions.tsx";
 import { leadsOn, seenTogether } from "./look-group.ts";
 import { LookGroupView } from "./look-group-view.tsx";
-import { leadsTo, neighbour, openBefore } from "../../../act/position.ts";
+import { leadsTo, neighbour, openBefore, pastOptional } from "../../../act/position.ts";
 import { ReportStep } from "../answer/report-step.tsx";
 import { SecondPanel } from "../second/second-panel.tsx";
-import { useSeconds } from "../second/use-seconds.ts";
+import { secondsAtSteps } from "../second/use-seconds.ts";
 import { StepClock } from "../clocks/step-clock.tsx";
 import { StepHeading } from "./step-heading.tsx";
 import type { Place } from "./use-place.ts";
@@ -42,23 +44,46 @@ export function LineView(props: LineViewProps) {
   const onAnswered = () => place.goTo(leadsTo(lines, line.step.line, ask.key));
   const isAlone = single === ask.key || dateToRead(open, line.step) !== undefined;
   const group = isAlone ? [] : seenTogether(open, line, ask);
+  const done = isAlone || props.wanted === line.step.id ? [line] : doneTogether(open, lines, line);
   const byClock = useClockAnswer({ open, acts, line, ask, onAnswered });
   const alone = (key: string) => {
     setSingle(key);
     place.goTo({ line: line.step.line, ask: key });
   };
-  const seconds = useSeconds(open, line.step.id);
+  const seconds = secondsAtSteps(
+    open,
+    done.map(({ step }) => step.id),
+  );
+  const together =
+    group.length > 1 ? (
+      <LookGroupView
+        open={open}
+        acts={acts}
+        line={line}
+        group={group}
+        onAnswered={() => place.goTo(leadsOn(lines, line, group))}
+        onSingle={({ key }) => alone(key)}
+      />
+    ) : done.length > 1 ? (
+      <DoneGroupView
+        open={open}
+        acts={acts}
+        group={done}
+        onAnswered={() => place.goTo(leadsPast(lines, done))}
+        onSingle={({ step }) => place.goTo({ line: step.line, ask: step.id })}
+      />
+    ) : undefined;
   const bars = ask.answered ? [] : barsAt(open, line.step.id, ask.check?.id);
   return (
     <main className="runner-main">
       <LineHead line={line} of={lines.at(-1)?.step.line ?? 0} kit={open.kit.name} />
       {bars.length > 0 && <HeldPanel open={open} lines={lines} line={line} bars={bars} place={place} />}
       {bars.length === 0 && !ask.answered && <SecondPanel open={open} acts={acts} wanted={seconds} />}
-      <LineCautions lines={lines} line={line} />
+      <LineCautions lines={lines} line={asOne(done)} />
       {line.step.after && <p className="step-needs">Because it met {sayMet(line.step.after)}</p>}
-      <p className="step-text">{line.step.text}</p>
-      {line.step.why !== undefined && <p className="step-why">Why: {line.step.why}</p>}
-      <Needs line={line} />
+      {done.length === 1 && <p className="step-text">{line.step.text}</p>}
+      {done.length === 1 && line.step.why !== undefined && <p className="step-why">Why: {line.step.why}</p>}
+      <Needs line={asOne(done)} />
       <DatesAtLine open={open} acts={acts} step={line.step} />
       {bars.length === 0 && <FittingList open={open} acts={acts} step={line.step} />}
       {(bars.length === 0 || isClockRunning(open, line)) && (
@@ -66,16 +91,7 @@ export function LineView(props: LineViewProps) {
       )}
       {bars.length === 0 && (
         <Doing open={open} acts={acts} line={line} ask={ask} onAnswered={onAnswered}>
-          {group.length > 1 && (
-            <LookGroupView
-              open={open}
-              acts={acts}
-              line={line}
-              group={group}
-              onAnswered={() => place.goTo(leadsOn(lines, line, group))}
-              onSingle={({ key }) => alone(key)}
-            />
-          )}
+          {together}
         </Doing>
       )}
       {line.asks.length > 1 && <AskTabs line={line} shown={ask} onPick={alone} />}
@@ -96,7 +112,7 @@ function Doing({ children, ...props }: Answering & { readonly children: ReactNod
           <MeasureDelivery open={open} acts={acts} line={line} onAnswered={props.onAnswered} />
         </Suspense>
       )}
-      {children || <AskView key={ask.key} {...props} onAnswered={() => !isOfProof(open, ask) && props.onAnswered()} />}
+      {children ?? <AskView key={ask.key} {...props} onAnswered={() => !isOfProof(open, ask) && props.onAnswered()} />}
     </>
   );
 }
@@ -191,7 +207,8 @@ function Passed({ lines, line, place }: LinesProps) {
 /** One line back or on without answering. */
 function Ways({ lines, line, place }: LinesProps) {
   const before = neighbour(lines, line.step.line, "before");
-  const after = neighbour(lines, line.step.line, "after");
+  const isLeftOut = line.step.optional && openAsk(line) !== undefined;
+  const after = isLeftOut ? pastOptional(lines, line.step.line) : neighbour(lines, line.step.line, "after");
   return (
     <nav aria-label="Lines beside this one">
       <ButtonRow>
@@ -200,7 +217,7 @@ function Ways({ lines, line, place }: LinesProps) {
           <Button onPress={() => place.show("seal")}>To the sealing</Button>
         ) : (
           <Button onPress={() => place.goTo({ line: after })}>
-            {line.step.optional && openAsk(line) ? `Leave this out, to line ${after}` : `Line ${after}`}
+            {isLeftOut ? `Leave this out, to line ${after}` : `Line ${after}`}
           </Button>
         )}
       </ButtonRow>

@@ -1,9 +1,13 @@
 import { Button, ErrorBox } from "../../../parts/index.ts";
 import { usePreferences } from "../../../theme/index.ts";
 import type { KitActs } from "../../../act/acts.ts";
-import { oneTapOf } from "../../../act/one-tap.ts";
 import { lastTime, sayLimits, writeValue } from "../../../act/reading.ts";
 import type { Ask, Line } from "../../../act/lines.ts";
+import { fittedPlainly, renewedWith, sayNew } from "../answer/renewals.ts";
+import { useNow } from "../../../timing/index.ts";
+import { stopClock } from "../answer/use-answering.ts";
+import { plainTap } from "./look-group.ts";
+import { whyNotYet } from "./step-gate.ts";
 import { useSaving } from "../../../act/use-saving.ts";
 import type { OpenKit } from "../../../kit-view/at-hand.ts";
 
@@ -22,9 +26,14 @@ interface LookGroupProps {
 export function LookGroupView({ open, acts, line, group, onAnswered, onSingle }: LookGroupProps) {
   const saving = useSaving();
   const where = { turnaround: open.turnaround.id, step: line.step.id };
+  const renewed = renewedWith(open, line, group);
+  const timer = open.turnaround.timers[line.step.id];
+  const held = whyNotYet(line.step, timer, useNow(timer?.started !== undefined));
   const answerAll = async () => {
+    await stopClock({ open, acts, line }, where);
+    for (const item of renewed) await acts.fit(where, fittedPlainly(open, item));
     for (const ask of group) {
-      const value = oneTapOf(ask.check, {}, { isMeasured: true })?.value;
+      const value = plainTap(open, line, ask)?.value;
       await acts.answer(where, ask, "seen", value ? { value } : {});
     }
   };
@@ -41,9 +50,13 @@ export function LookGroupView({ open, acts, line, group, onAnswered, onSingle }:
       <ErrorBox error={saving.error} title="Not saved" />
       <fieldset className="answer-bar">
         <legend className="for-readers-only">Answer</legend>
-        <Button kind="primary" wide onPress={() => void onAll()}>
-          Seen: all {group.length} as listed
-        </Button>
+        {held === undefined ? (
+          <Button kind="primary" wide onPress={() => void onAll()}>
+            Seen: all {group.length} as listed{sayNew(renewed)}
+          </Button>
+        ) : (
+          <p className="quiet">{held}</p>
+        )}
       </fieldset>
     </section>
   );
@@ -65,6 +78,7 @@ function Member({ open, line, ask, onSingle }: MemberProps) {
       <p>
         {check.ask} <strong>{check.expect}</strong>
         {check.kind === "count" && limits !== undefined && <strong> {limits}.</strong>}
+        {check.kind === "match" && <strong> {plainTap(open, line, ask)?.words}.</strong>}
         {last && <span className="quiet"> Measured {writeValue(last)}.</span>}
       </p>
       <Button onPress={onSingle} label={`Not so, or answer by itself: ${labelAt(line, ask)}`}>

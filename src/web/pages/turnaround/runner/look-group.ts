@@ -1,20 +1,40 @@
-import type { OpenKit } from "../../../kit-view/at-hand.ts";
-import type { Ask, Line } from "../../../act/lines.ts";
 import { measuredBefore } from "#readiness";
+import type { Ask, Line } from "../../../act/lines.ts";
+import { oneTapOf, type Known, type OneTap } from "../../../act/one-tap.ts";
 import { leadsTo, type Position } from "../../../act/position.ts";
+import type { OpenKit } from "../../../kit-view/at-hand.ts";
 
 /**
  * The open asks that one look shows together with this one, this one among them: as the pattern groups them, without
- * what is answered and without a measurement that still has to be made.
+ * what is answered and without a measurement or a number that still has to be read.
  *
  * @returns fewer than two where there is nothing to answer together
  */
-export function seenTogether({ kit }: OpenKit, line: Line, ask: Ask): readonly Ask[] {
+export function seenTogether(open: OpenKit, line: Line, ask: Ask): readonly Ask[] {
   const group = line.step.oneLook?.find((ids) => ask.check !== undefined && ids.includes(ask.check.id)) ?? [];
   return line.asks.filter(({ check, answered }) => {
     if (!check || answered || !group.includes(check.id)) return false;
-    return check.kind !== "measure" || measuredBefore(kit, line.step.id, check) !== undefined;
+    return check.kind === "look" || plainTap(open, line, { key: "", check }) !== undefined;
   });
+}
+
+/** The right answer at an ask where nothing is typed: what one tap stands for. */
+export function plainTap(open: OpenKit, line: Line, { check }: Ask): OneTap | undefined {
+  return oneTapOf(check, {}, knownAt(open, line.step.id, check));
+}
+
+/** What the program knows at an ask beside what is typed there. */
+export function knownAt({ kit, turnaround }: OpenKit, step: string, check: Ask["check"]): Known {
+  const { sealOnRecord: recordedSeal, sealSeen: openedSeal } = turnaround.opened;
+  const earlier = Object.values(turnaround.answers).find(
+    (one) => check !== undefined && one.check === check.id && one.step !== step && one.answer === "seen",
+  )?.value;
+  return {
+    recordedSeal,
+    openedSeal,
+    earlier,
+    isMeasured: check !== undefined && measuredBefore(kit, step, check) !== undefined,
+  };
 }
 
 /** Where the answers of a whole group lead: what else is open at the line, then as any answer would. */

@@ -1,8 +1,7 @@
 import { useState } from "react";
 import type { Bodies } from "#readiness";
 import { useRecorder } from "../../../device/index.ts";
-import { Button, ButtonLink, ErrorBox, GloveRow, Notice, TextField } from "../../../parts/index.ts";
-import { Choice } from "../../../parts/fields/choice.tsx";
+import { Button, ButtonLink, ErrorBox, Notice, Section, TextField } from "../../../parts/index.ts";
 import { BringList } from "./bring-list.tsx";
 import { KitActs } from "../../../act/acts.ts";
 import type { KitAtHand } from "../../../kit-view/at-hand.ts";
@@ -36,61 +35,70 @@ function IsAway({ at, to }: { readonly at: KitAtHand; readonly to: string }) {
   );
 }
 
-/** Why it is opened, and the seal as it is read off the container. */
+/** The seal as it is read off the container, then why it is opened: that tap opens it. */
 function Opening({ at }: { readonly at: KitAtHand }) {
   const acts = new KitActs(useRecorder(), at.view, at.kit);
   const saving = useSaving();
-  const [because, setBecause] = useState<Because>();
   const [seal, setSeal] = useState("");
+  const [hasNone, setHasNone] = useState(false);
   const [missing, setMissing] = useState(false);
-  const [differs, setDiffers] = useState<SealComparison>();
-  const open = (sealSeen: string) => {
-    if (!because) return;
-    void saving.save(() => acts.open({ because, sealSeen }));
-  };
-  const read = (sealSeen: string | undefined) => {
-    setMissing(!because || sealSeen === undefined);
-    if (!because || sealSeen === undefined) return;
+  const [differs, setDiffers] = useState<Differing>();
+  const open = (because: Because, sealSeen: string) => void saving.save(() => acts.open({ because, sealSeen }));
+  const read = (because: Because) => {
+    const sealSeen = hasNone ? NO_SEAL : seal.trim() || undefined;
+    setMissing(sealSeen === undefined);
+    if (sealSeen === undefined) return;
     const compared = compareSeal(sealSeen, at.kit.seal?.number);
-    if (compared.agrees) open(sealSeen);
-    else setDiffers(compared);
+    if (compared.agrees) open(because, sealSeen);
+    else setDiffers({ ...compared, because });
+  };
+  const change = (text: string, none: boolean) => {
+    setSeal(text);
+    setHasNone(none);
+    setDiffers(undefined);
   };
   return (
     <>
       <BringList pattern={at.pattern} />
-      <Choice
-        label="Why is it being opened?"
-        options={REASONS}
-        value={because}
-        onChange={setBecause}
-        {...(missing && !because && { fault: "Choose why." })}
-      />
       <TextField
         label="Seal number, read off the container"
         hint="Every figure, leading noughts too. Read the seal, not the card."
         value={seal}
-        onChange={(text) => (setSeal(text), setDiffers(undefined))}
+        onChange={(text) => change(text, false)}
         isShort
-        {...(missing && seal === "" && { fault: "Read the seal and write its number, or say that there is none." })}
+        {...(missing && !hasNone && { fault: "Read the seal and write its number, or say that there is none." })}
       />
-      {differs && <SealDiffers differs={differs} onOpen={() => open(differs.seen)} />}
+      <Button wide isPressed={hasNone} onPress={() => change("", !hasNone)}>
+        There is no seal on it
+      </Button>
+      {differs && <SealDiffers differs={differs} onOpen={() => open(differs.because, differs.seen)} />}
       <ErrorBox error={saving.error} title="Not opened" />
-      {!differs && (
-        <GloveRow>
-          <Button kind="primary" onPress={() => read(seal.trim() || undefined)}>
-            Break the seal and open
-          </Button>
-          <Button wide onPress={() => read(NO_SEAL)}>
-            There is no seal on it
-          </Button>
-        </GloveRow>
-      )}
+      {!differs && <Reasons onPick={read} />}
     </>
   );
 }
 
+/** Why it is opened; the tap breaks the seal. */
+function Reasons({ onPick }: { readonly onPick: (because: Because) => void }) {
+  return (
+    <Section title="Break the seal and open it">
+      <div className="open-reasons">
+        {REASONS.map(({ value, label, note }) => (
+          <Button key={value} kind="primary" wide onPress={() => onPick(value)}>
+            <span className="open-reason">
+              {label} <span className="open-note">{note}</span>
+            </span>
+          </Button>
+        ))}
+      </div>
+    </Section>
+  );
+}
+
+type Differing = SealComparison & { readonly because: Because };
+
 interface SealDiffersProps {
-  readonly differs: SealComparison;
+  readonly differs: Differing;
   readonly onOpen: () => void;
 }
 

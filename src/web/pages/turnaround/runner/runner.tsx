@@ -5,7 +5,6 @@ import { KitActs } from "../../../act/acts.ts";
 import type { OpenKit } from "../../../kit-view/at-hand.ts";
 import { Clocks } from "../clocks/clocks.tsx";
 import { Differences } from "../../../kit-view/differences.tsx";
-import { AllAnswered } from "./all-answered.tsx";
 import { LineView } from "./line-view.tsx";
 import { listLines } from "../../../act/lines.ts";
 import { LookScope } from "../../../parts/look/use-new-look.ts";
@@ -34,7 +33,7 @@ export function Runner({ open }: { readonly open: OpenKit }) {
         <RunnerHead open={open} lines={lines} place={place} />
         <Differences open={open} acts={acts} />
         {shown.kind === "lines" && <StageList open={open} lines={lines} onPick={(at) => place.goTo({ line: at })} />}
-        {shown.kind === "seal" && <SealView open={open} acts={acts} place={place} />}
+        {shown.kind !== "lines" && !line && <SealView open={open} acts={acts} lines={lines} place={place} />}
         {line && shown.kind === "line" && (
           <LineView
             key={line.step.id}
@@ -46,7 +45,6 @@ export function Runner({ open }: { readonly open: OpenKit }) {
             place={place}
           />
         )}
-        {shown.kind !== "lines" && shown.kind !== "seal" && !line && <AllAnswered lines={lines} place={place} />}
         <Clocks open={open} shown={line?.step.line} onGoTo={(at) => place.goTo({ line: at })} />
       </div>
     </LookScope>

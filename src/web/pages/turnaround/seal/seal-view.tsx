@@ -1,7 +1,8 @@
 import { useState } from "react";
 import { sealingRefusals } from "#readiness";
-import { Button, GloveRow, Section } from "../../../parts/index.ts";
+import { Button, GloveRow, Notice, Section } from "../../../parts/index.ts";
 import type { KitActs } from "../../../act/acts.ts";
+import { openAsk, type Line } from "../../../act/lines.ts";
 import type { OpenKit } from "../../../kit-view/at-hand.ts";
 import { GroundedForm } from "../answer/grounded-form.tsx";
 import { RefusalList } from "../runner/refusal-list.tsx";
@@ -14,11 +15,12 @@ import type { Place } from "../runner/use-place.ts";
 interface SealViewProps {
   readonly open: OpenKit;
   readonly acts: KitActs;
+  readonly lines: readonly Line[];
   readonly place: Place;
 }
 
 /** The end of a turnaround: what still stands in the way, then the new seal, or closed as grounded. */
-export function SealView({ open, acts, place }: SealViewProps) {
+export function SealView({ open, acts, lines, place }: SealViewProps) {
   const { kit, turnaround, pattern, view } = open;
   const [grounding, setGrounding] = useState(false);
   const seconds = useSeconds(open);
@@ -26,6 +28,7 @@ export function SealView({ open, acts, place }: SealViewProps) {
   return (
     <main className="runner-main">
       <StepHeading>Close and seal {kit.name}</StepHeading>
+      <LeftOut lines={lines} />
       {refusals.length > 0 ? (
         <RefusalList open={open} refusals={refusals} place={place} />
       ) : (
@@ -47,5 +50,16 @@ export function SealView({ open, acts, place }: SealViewProps) {
         )}
       </Section>
     </main>
+  );
+}
+
+/** Optional lines nobody answered; said, never left out in silence. */
+function LeftOut({ lines }: { readonly lines: readonly Line[] }) {
+  const left = lines.filter((line) => line.step.optional && openAsk(line));
+  if (left.length === 0) return null;
+  return (
+    <Notice title="Left out, as they may be">
+      <p>Lines {left.map(({ step }) => step.line).join(", ")}</p>
+    </Notice>
   );
 }

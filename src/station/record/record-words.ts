@@ -1,7 +1,7 @@
 import { formatQuantity, type Dimension } from "#base";
 import { checkNamed, itemNamed, linesOf, modeNamed, titleOfMode, type Check, type Pattern } from "#kit";
 import { answerKey, saySeen, type Answer, type Finding, type Remedy, type StepAnswer } from "#readiness";
-import { dateWords, secondsWords, valueWords } from "../value-words.ts";
+import { dateWords, secondsWords, valueWords } from "./value-words.ts";
 
 type Said = Pick<StepAnswer, "check" | "answer" | "value" | "why" | "note" | "fromCard" | "cardAt">;
 

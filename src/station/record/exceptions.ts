@@ -1,40 +1,32 @@
 import { allSteps } from "#kit";
-import { recordOf, type Finding, type RecordLine } from "#readiness";
-import { writeTable, type Row } from "../rows.ts";
-import type { Sheet } from "../sheet.ts";
-import type { TurnaroundRecord } from "./record.ts";
-import { instantWords } from "../value-words.ts";
+import { recordOf, type RecordLine } from "#readiness";
+import type { RecordRead, RecordTable } from "./record.ts";
+import { instantWords } from "./value-words.ts";
 import { answersAt, findingsOf, labelOf, said, whoWhen } from "./record-reading.ts";
 import { findingWords, labelsOf, remedyWords } from "./record-words.ts";
 
+/** What is said where there is no exception. */
+export const NO_EXCEPTIONS = "None: every line was answered as seen right, and no finding was raised.";
+
 /**
- * What was not seen right at once, first: findings, lines found wrong, not possible or not answered, readings taken more
- * than once, clocks that fell short.
+ * What was not seen right at once, to be told first: findings, then lines found wrong, not possible or not answered,
+ * readings taken more than once, clocks that fell short.
+ *
+ * @returns tables without rows where there is none of it
  */
-export function writeExceptions(sheet: Sheet, record: TurnaroundRecord): void {
-  sheet.heading("Exceptions");
-  const findings = findingsOf(record);
-  const amiss = amissOf(record);
-  const short = shortClocks(record);
-  if (findings.length + amiss.length + short.length === 0) {
-    sheet.paragraph("None: every line was answered as seen right, and no finding was raised.");
-    return;
-  }
-  if (findings.length > 0) writeFindings(sheet, record, findings);
-  if (amiss.length + short.length > 0) {
-    sheet.gap(4);
-    writeTable(sheet, AMISS_COLUMNS, [...amiss, ...short]);
-  }
+export function exceptionsOf(record: RecordRead): { readonly findings: RecordTable; readonly amiss: RecordTable } {
+  const rows = [...amissOf(record), ...shortClocks(record)];
+  return { findings: findingTable(record), amiss: { columns: AMISS_COLUMNS, rows } };
 }
 
-function writeFindings(sheet: Sheet, record: TurnaroundRecord, findings: readonly Finding[]): void {
+function findingTable(record: RecordRead): RecordTable {
   const columns = [
     { name: "Finding", part: 0.42 },
     { name: "Effect", part: 0.13 },
     { name: "Remedy", part: 0.3 },
     { name: "Closed", part: 0.15 },
   ];
-  const rows = findings.map((finding) => ({
+  const rows = findingsOf(record).map((finding) => ({
     cells: [
       [findingWords(record.pattern, finding), finding.note].filter(Boolean).join(". "),
       [finding.effect, finding.limit].filter(Boolean).join(": "),
@@ -43,7 +35,7 @@ function writeFindings(sheet: Sheet, record: TurnaroundRecord, findings: readonl
     ],
     bold: finding.closed === undefined,
   }));
-  writeTable(sheet, columns, rows);
+  return { columns, rows };
 }
 
 const AMISS_COLUMNS = [
@@ -53,7 +45,7 @@ const AMISS_COLUMNS = [
   { name: "Who, when", part: 0.2 },
 ];
 
-function amissOf(record: TurnaroundRecord): readonly Row[] {
+function amissOf(record: RecordRead): RecordTable["rows"] {
   const optional = new Set(allSteps(record.pattern).flatMap((step) => (step.optional ? [step.id] : [])));
   const labels = labelsOf(record.pattern);
   return recordOf(record.turnaround, record.pattern)
@@ -62,12 +54,12 @@ function amissOf(record: TurnaroundRecord): readonly Row[] {
 }
 
 /** True for a line to be told first: not seen right, or only after it had been read otherwise. */
-export function isAmiss(record: TurnaroundRecord, line: RecordLine): boolean {
+export function isAmiss(record: RecordRead, line: RecordLine): boolean {
   const read = answersAt(record, line).filter(({ value, answer }) => value !== undefined || answer === "wrong");
   return line.answer !== "seen" || read.length > 1;
 }
 
-function shortClocks({ turnaround, pattern }: TurnaroundRecord): readonly Row[] {
+function shortClocks({ turnaround, pattern }: RecordRead): RecordTable["rows"] {
   return allSteps(pattern).flatMap((step) => {
     const timer = turnaround.timers[step.id];
     if (!step.timer || timer?.reached !== false) return [];

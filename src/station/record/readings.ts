@@ -2,10 +2,8 @@ import { formatDate, formatQuantity } from "#base";
 import type { Entry } from "#log";
 import { allSteps, itemNamed, type Pattern } from "#kit";
 import type { Bodies } from "#readiness";
-import { writeTable, type Row } from "../rows.ts";
-import type { Sheet } from "../sheet.ts";
-import type { TurnaroundRecord } from "./record.ts";
-import { dateWords, instantWords, secondsWords } from "../value-words.ts";
+import type { RecordRead, RecordTable } from "./record.ts";
+import { dateWords, instantWords, secondsWords } from "./value-words.ts";
 import { linesOfKind, nameOf } from "./record-reading.ts";
 
 /* What was renewed and timed: from the lines of the log that stand, each try for itself. */
@@ -18,9 +16,9 @@ const NEW_COLUMNS = [
 ];
 
 /** What was renewed, with dates and lots, and dates that were read off what stayed in. */
-export function writeRenewals(sheet: Sheet, record: TurnaroundRecord): void {
+export function renewalsOf(record: RecordRead): RecordTable {
   const { entries, pattern } = record;
-  const rowOf = (entry: Entry, step: string | undefined, item: string, words: string): Row => ({
+  const rowOf = (entry: Entry, step: string | undefined, item: string, words: string) => ({
     cells: [lineOf(pattern, step), itemNamed(pattern, item)?.name ?? item, words, writer(record, entry)],
   });
   const fitted = linesOfKind(entries, "item-fitted").map((entry) =>
@@ -30,9 +28,7 @@ export function writeRenewals(sheet: Sheet, record: TurnaroundRecord): void {
     const { of, date, step, item } = entry.body;
     return rowOf(entry, step, item, date === undefined ? "no date can be read" : `read: ${of} ${dateWords(date)}`);
   });
-  if (fitted.length + read.length === 0) return;
-  sheet.heading("Renewed, and dates read");
-  writeTable(sheet, NEW_COLUMNS, [...fitted, ...read]);
+  return { columns: NEW_COLUMNS, rows: [...fitted, ...read] };
 }
 
 function lineOf(pattern: Pattern, step: string | undefined): string {
@@ -40,7 +36,7 @@ function lineOf(pattern: Pattern, step: string | undefined): string {
 }
 
 /** Who and when; the day only where it is not that of the opening. */
-function writer(record: TurnaroundRecord, { by, at }: Entry): string {
+function writer(record: RecordRead, { by, at }: Entry): string {
   const isSameDay = at.slice(0, 10) === record.turnaround.opened.at.slice(0, 10);
   return `${nameOf(record, by)}, ${isSameDay ? at.slice(11, 16) : instantWords(at)}`;
 }
@@ -58,14 +54,11 @@ const RUN_COLUMNS = [
 ];
 
 /** Every wait, count of pulls, prime, run and delivery, each try for itself. */
-export function writeRuns(sheet: Sheet, record: TurnaroundRecord): void {
-  const rows = record.entries.flatMap((entry) => runRow(record, entry) ?? []);
-  if (rows.length === 0) return;
-  sheet.heading("Clocks, pulls, primes and delivery");
-  writeTable(sheet, RUN_COLUMNS, rows);
+export function runsOf(record: RecordRead): RecordTable {
+  return { columns: RUN_COLUMNS, rows: record.entries.flatMap((entry) => runRow(record, entry) ?? []) };
 }
 
-function runRow(record: TurnaroundRecord, entry: Entry): Row | undefined {
+function runRow(record: RecordRead, entry: Entry): RecordTable["rows"][number] | undefined {
   const found = runWords(record, entry);
   if (found === undefined) return undefined;
   const { step: id } = entry.body as { readonly step: string };
@@ -73,7 +66,7 @@ function runRow(record: TurnaroundRecord, entry: Entry): Row | undefined {
   return { cells: [String(step?.line ?? ""), step?.text ?? id, found, writer(record, entry)] };
 }
 
-function runWords(record: TurnaroundRecord, { kind, body }: Entry): string | undefined {
+function runWords(record: RecordRead, { kind, body }: Entry): string | undefined {
   if (kind === "timer-stopped") {
     const { started, seconds, reached } = body as Bodies["timer-stopped"];
     return `${secondsWords(seconds)} from ${started.slice(11, 16)}${reached ? "" : ", cut short"}`;
@@ -89,7 +82,7 @@ function runWords(record: TurnaroundRecord, { kind, body }: Entry): string | und
   return kind === "delivery-measured" ? deliveryWords(record, body as Bodies["delivery-measured"]) : undefined;
 }
 
-function deliveryWords({ units }: TurnaroundRecord, run: Bodies["delivery-measured"]): string {
+function deliveryWords({ units }: RecordRead, run: Bodies["delivery-measured"]): string {
   const say = (si: number, dimension: "flow" | "length") => formatQuantity(si, dimension, { system: units });
   const flow = `${say(run.flow, "flow")} (standard uncertainty ${say(run.flowUncertainty, "flow")})`;
   const share = `${Math.round(run.ratio * 100)} % of ${say(run.expected, "flow")} expected`;

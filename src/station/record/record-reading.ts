@@ -1,7 +1,7 @@
 import type { Entry } from "#log";
 import { answerKey, sealWitness, type Bodies, type Finding, type RecordLine, type StepAnswer } from "#readiness";
-import type { TurnaroundRecord } from "./record.ts";
-import { instantWords } from "../value-words.ts";
+import type { RecordRead } from "./record.ts";
+import { instantWords } from "./value-words.ts";
 import { answerWordsOf } from "./record-words.ts";
 
 /* What the parts of a record look up in it alike. */
@@ -16,17 +16,17 @@ export function linesOfKind<Kind extends keyof Bodies>(
 }
 
 /** Who a person is by name. */
-export function nameOf({ people }: Pick<TurnaroundRecord, "people">, person: string): string {
+export function nameOf({ people }: Pick<RecordRead, "people">, person: string): string {
   return people.get(person) ?? person;
 }
 
 /** Findings raised in the turnaround. */
-export function findingsOf({ kit, turnaround }: TurnaroundRecord): readonly Finding[] {
+export function findingsOf({ kit, turnaround }: RecordRead): readonly Finding[] {
   return kit.findings.filter((finding) => finding.turnaround === turnaround.id);
 }
 
 /** Who else saw it closed, as the line that sealed it says. */
-export function secondPerson({ entries }: Pick<TurnaroundRecord, "entries">): string | undefined {
+export function secondPerson({ entries }: Pick<RecordRead, "entries">): string | undefined {
   return entries.flatMap((entry) => sealWitness(entry) ?? []).at(-1);
 }
 
@@ -36,17 +36,14 @@ export function labelOf(labels: ReadonlyMap<string, string>, { step, check, line
 }
 
 /** What was answered at a line, in the words of the screen, with every reading that was taken there. */
-export function said(record: TurnaroundRecord, line: RecordLine): string {
+export function said(record: RecordRead, line: RecordLine): string {
   const all = answersAt(record, line);
   const standing = all.at(-1);
   return standing ? answerWordsOf(record.pattern, standing, all) : "NOT ANSWERED";
 }
 
 /** What was answered at a line, each time, the one that stands last. */
-export function answersAt(
-  { entries, turnaround }: TurnaroundRecord,
-  { step, check }: RecordLine,
-): readonly StepAnswer[] {
+export function answersAt({ entries, turnaround }: RecordRead, { step, check }: RecordLine): readonly StepAnswer[] {
   const standing = turnaround.answers[answerKey(step, check)];
   if (!standing) return [];
   const earlier = linesOfKind(entries, "step-answered").filter(
@@ -56,6 +53,6 @@ export function answersAt(
 }
 
 /** Who answered a line, and when. */
-export function whoWhen(record: TurnaroundRecord, { mark }: RecordLine): string {
+export function whoWhen(record: RecordRead, { mark }: RecordLine): string {
   return mark ? `${nameOf(record, mark.by)}, ${instantWords(mark.at)}` : "";
 }

@@ -1,0 +1,82 @@
+import { cautionNamed, formatQuantity, type CautionId, type Dimension } from "#base";
+import { linesOf, type Check, type Pattern, type PatternLine, type Step, type StepTimer } from "#kit";
+import { sayMet } from "#readiness";
+import { secondsWords } from "#station";
+import { cautionPieces } from "../caution-panel.ts";
+import type { Piece } from "../flow/flow.ts";
+import { textPiece } from "../flow/text-piece.ts";
+
+/** Joins what is written and ringed by hand, so that it is never broken over two lines. */
+const GLUE = "\u00a0";
+const BLANK = "________";
+const ANSWERS = `${GLUE.repeat(3)}S${GLUE.repeat(3)}W${GLUE.repeat(3)}N`;
+
+/** Every line of a card at a size of letters [pt], stage by stage; the panel of a caution where its danger first comes up. */
+export function cardPieces(pattern: Pattern, size: number): readonly Piece[] {
+  const lines = linesOf(pattern);
+  const shown = new Set<string>();
+  return pattern.stages.flatMap(({ id, name }) => {
+    const own = lines.filter(({ stage }) => stage === id);
+    const fresh = [...new Set(own.flatMap(({ step }) => step.cautions))].filter((one) => !shown.has(one));
+    for (const one of fresh) shown.add(one);
+    const rows = own.map((line, at) => textPiece(rowOf(line, own[at - 1]), size));
+    return [textPiece({ text: name, heading: true }, size), ...cautionPieces(fresh, size - 1), ...rows];
+  });
+}
+
+function rowOf(line: PatternLine, before: PatternLine | undefined) {
+  const { check, step, label } = line;
+  const own = check === undefined;
+  const text = own
+    ? `${signalsOf(step, before?.step)}${onlyAfter(step)}${line.text}`
+    : `${line.text} Right: ${check.expect}`;
+  const reading = own ? timerWords(step.timer) : checkWords(check);
+  const written = [reading, line.answered ? ANSWERS : ""].filter(Boolean).join(" ");
+  return { text: `${label}  ${text} ${written}`.trim(), bold: own };
+}
+
+/** Signal word and hazard of each caution that begins at this line: what goes on from the line before is not said again. */
+function signalsOf(step: Step, before: Step | undefined): string {
+  const fresh = step.cautions.filter((id) => before === undefined || !before.cautions.includes(id));
+  const named = fresh.map((id) => cautionNamed(id as CautionId));
+  return named.map(({ signal, hazard }) => `${signal}: ${hazard.toLowerCase()}. `).join("");
+}
+
+/** Which turnarounds the line belongs to, where not to every one. */
+function onlyAfter({ after }: Step): string {
+  return after ? `Only after ${sayMet(after)}. ` : "";
+}
+
+function timerWords(timer: StepTimer | undefined): string {
+  if (timer === undefined) return "";
+  if (timer.kind === "pulls") return `pulls, at most ${timer.atMost}: ${BLANK}`;
+  if (timer.kind === "prime") return `to water, at most ${secondsWords(timer.atMost)}: ${BLANK}`;
+  return `at least ${secondsWords(timer.atLeast)}; from${GLUE}${BLANK} to${GLUE}${BLANK}`;
+}
+
+function checkWords(check: Check): string {
+  if (check.kind === "measure") return `${limitWords(check)}: ${BLANK}`;
+  if (check.kind === "count") return `${check.of}, ${check.exactly}: ${BLANK}`;
+  if (check.kind === "match" && check.against) return `${check.first}: ${BLANK}`;
+  if (check.kind === "match") return `${check.first}: ${BLANK} ${check.second}: ${BLANK}`;
+  if (check.kind === "date") return `printed date: ${BLANK}`;
+  if (check.kind === "timed") return `${limitWords({ ...check, dimension: "time", unit: "s" })}: ${BLANK}`;
+  return "";
+}
+
+/** Limits in the unit that the pattern was written in, which is the one on the gauge. */
+function limitWords({ atLeast, atMost, dimension, unit }: Limited): string {
+  const say = (si: number): string => formatQuantity(si, dimension as Dimension, { unit });
+  const parts = [
+    atLeast === undefined ? "" : `at least ${say(atLeast)}`,
+    atMost === undefined ? "" : `at most ${say(atMost)}`,
+  ];
+  return parts.filter(Boolean).join(", ") || unit;
+}
+
+interface Limited {
+  readonly atLeast?: number;
+  readonly atMost?: number;
+  readonly dimension: string;
+  readonly unit: string;
+}

@@ -1,0 +1,8 @@
+export type { RecordRead, RecordTable } from "./record.ts";
+export { linesBehind } from "./lines-behind.ts";
+export { exceptionsOf, isAmiss, NO_EXCEPTIONS } from "./exceptions.ts";
+export { summaryOf } from "./summary.ts";
+export { renewalsOf, runsOf } from "./readings.ts";
+export { findingsOf, labelOf, linesOfKind, nameOf, said, secondPerson } from "./record-reading.ts";
+export { answerWordsOf, findingWords, labelsOf } from "./record-words.ts";
+export { dateWords, instantWords, secondsWords } from "./value-words.ts";

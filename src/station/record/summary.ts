@@ -1,0 +1,27 @@
+import { nameOf, secondPerson } from "./record-reading.ts";
+import type { RecordRead, RecordTable } from "./record.ts";
+import { instantWords } from "./value-words.ts";
+
+/** Who opened and closed it and when, the seals, and who else saw it: each row a name and what is on record. */
+export function summaryOf(record: RecordRead): RecordTable["rows"] {
+  const { opened, closed, because } = record.turnaround;
+  const recorded = opened.sealOnRecord === undefined ? "none was on record" : `${opened.sealOnRecord} was on record`;
+  const seen = opened.sealSeen === "" ? "no seal found" : opened.sealSeen;
+  return [
+    { cells: ["Opened", `${instantWords(opened.at)} by ${nameOf(record, opened.by)}, because: ${because}`] },
+    { cells: ["Seal read", `${seen}; ${recorded}`] },
+    { cells: ["Closed", closedWords(record)] },
+    { cells: ["New seal", closed?.seal ?? "none"], bold: true },
+    { cells: ["Second person", secondPerson(record) ?? "none named"] },
+    ...(closed?.reason ? [{ cells: ["Reason", closed.reason] }] : []),
+  ];
+}
+
+function closedWords(record: RecordRead): string {
+  const { closed } = record.turnaround;
+  if (!closed) return "not closed";
+  const how = { sealed: "sealed", grounded: "as grounded", "set-aside": "set aside for another turnaround" }[
+    closed.how
+  ];
+  return `${instantWords(closed.at)} by ${nameOf(record, closed.by)}, ${how}`;
+}

@@ -1,0 +1,43 @@
+import { formatQuantity, type UnitSystem } from "#base";
+import type { Pattern } from "#kit";
+import type { KitState } from "#readiness";
+import { hasSuction, type Box, type MeasureDraft } from "./measure-draft.ts";
+import { METHODS } from "./measure-words.ts";
+
+/** How the delivery was measured the last time, to be taken over by one tap: nothing of what was read, only the rig. */
+export interface LastRig {
+  readonly words: string;
+  readonly draft: MeasureDraft;
+}
+
+/**
+ * The rig of the newest measurement of a kit at an earlier turnaround, where it ran flat out on its own hoses.
+ *
+ * @returns undefined where none was measured, or it was rigged otherwise
+ */
+export function lastRig(kit: KitState, pattern: Pattern, step: string, units: UnitSystem): LastRig | undefined {
+  const last = kit.turnarounds.flatMap(({ measured }) => measured).findLast((one) => one.step === step);
+  if (!last || !isPacked(last, pattern) || (pattern.engine && last.throttle !== 1)) return undefined;
+  const rig = heightsOf(last, pattern, units);
+  const method = METHODS.find(({ value }) => value === last.method)?.label.toLowerCase() ?? last.method;
+  const words = [
+    ...Object.entries(rig).map(([box, text]) => `${box} ${text}`),
+    "the kit's own hoses",
+    ...(pattern.engine ? ["full throttle"] : []),
+    method,
+  ];
+  const boxes = Object.fromEntries(Object.entries(rig).map(([box, text]) => [box, { typed: text, quantity: text }]));
+  return { words: words.join(", "), draft: { method: last.method, hoses: "packed", speed: "full", boxes } };
+}
+
+type Measured = KitState["turnarounds"][number]["measured"][number];
+
+function heightsOf({ lift, rise }: Measured, pattern: Pattern, units: UnitSystem): Partial<Record<Box, string>> {
+  const say = (si: number) => formatQuantity(si, "length", { system: units });
+  return hasSuction(pattern) ? { lift: say(lift), rise: say(rise) } : { rise: say(rise) };
+}
+
+function isPacked({ suctionLength, dischargeLength }: Measured, { hydraulics }: Pattern): boolean {
+  const isOwn = (length: number | undefined, packed: number | undefined) => length === undefined || length === packed;
+  return isOwn(suctionLength, hydraulics?.suction?.length) && isOwn(dischargeLength, hydraulics?.discharge.length);
+}

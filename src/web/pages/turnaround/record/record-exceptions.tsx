@@ -1,0 +1,24 @@
+import { exceptionsOf, findingsOf, findingWords, NO_EXCEPTIONS, type RecordRead } from "#station";
+import { Section } from "../../../parts/index.ts";
+import { PhotoStrip } from "../../../parts/photo-strip.tsx";
+import { Rows } from "./record-table.tsx";
+
+/** What was not seen right at once, first, as on the paper, with the photos of the findings. */
+export function RecordExceptions({ record }: { readonly record: RecordRead }) {
+  const { findings, amiss } = exceptionsOf(record);
+  const isClean = findings.rows.length + amiss.rows.length === 0;
+  return (
+    <Section title="Exceptions">
+      {isClean && <p>{NO_EXCEPTIONS}</p>}
+      {findings.rows.length > 0 && <Rows caption="Findings" table={findings} />}
+      {findingsOf(record).map((finding) => (
+        <PhotoStrip
+          key={finding.id}
+          photos={finding.photos}
+          label={`Finding: ${findingWords(record.pattern, finding)}`}
+        />
+      ))}
+      {amiss.rows.length > 0 && <Rows caption="Lines not seen right at once" table={amiss} />}
+    </Section>
+  );
+}

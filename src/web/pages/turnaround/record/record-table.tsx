@@ -1,0 +1,35 @@
+import type { RecordTable } from "#station";
+import { Section } from "../../../parts/index.ts";
+import { Table } from "../../../parts/table.tsx";
+
+interface RecordPartProps {
+  readonly title: string;
+  readonly table: RecordTable;
+}
+
+/** One part of the record as the paper has it; nothing where there is nothing of it. */
+export function RecordPart({ title, table }: RecordPartProps) {
+  if (table.rows.length === 0) return null;
+  return (
+    <Section title={title}>
+      <Rows caption={title} table={table} />
+    </Section>
+  );
+}
+
+/** The rows of a part, with the paper's columns. */
+export function Rows({ caption, table: { columns, rows } }: { readonly caption: string; readonly table: RecordTable }) {
+  return (
+    <Table
+      caption={caption}
+      isCaptionHidden
+      columns={columns.map(({ name }, at) => ({
+        key: name,
+        head: name,
+        cell: ({ cells, bold }: (typeof rows)[number]) => (bold ? <strong>{cells[at]}</strong> : cells[at]),
+      }))}
+      rows={rows}
+      rowKey={(row) => String(rows.indexOf(row))}
+    />
+  );
+}
