@@ -32,8 +32,9 @@ const MONTHS = [
   "November",
   "December",
 ];
-/** Height of one day [pt], and how many lines it has room for. */
+/** Height of one day and of its number [pt], and how many lines it has room for. */
 const DAY_HEIGHT = 62;
+const DAY_HEAD = 13;
 const SHOWN = 4;
 const SIZE = 6.5;
 const LIST: readonly Column[] = [
@@ -115,7 +116,6 @@ function drawDay(
 ): void {
   pdf.lineWidth(0.4).strokeColor("#555").rect(x, y, width, DAY_HEIGHT).stroke();
   if (own === undefined) return;
-  const room = { width: width - 6, height: SIZE * 1.9, ellipsis: true, lineBreak: true } as const;
   pdf
     .font("bold")
     .fontSize(8)
@@ -124,7 +124,8 @@ function drawDay(
   const fits = own.length > SHOWN ? SHOWN - 1 : own.length;
   const lines = own.slice(0, fits).map(({ summary }) => summary);
   if (own.length > fits) lines.push(`and ${own.length - fits} more, below`);
+  const height = (DAY_HEIGHT - DAY_HEAD) / Math.max(1, lines.length);
   for (const [at, line] of lines.entries()) {
-    pdf.text(printable(line), x + 3, y + 12 + at * 12.2, { ...room, height: 12 });
+    pdf.text(printable(line), x + 3, y + DAY_HEAD + at * height, { width: width - 6, height, ellipsis: true });
   }
 }

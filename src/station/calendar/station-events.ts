@@ -1,6 +1,6 @@
 import { addDays, dayIn, formatDate, type PlainDate } from "#base";
-import { outlookOf, practiceOf, type KitState, type Place } from "#readiness";
-import { boardOf, type Board } from "../board.ts";
+import { outlookOf, practiceOf, type KitState, type Place, type Reason } from "#readiness";
+import { boardOf } from "../board.ts";
 import { practisingOf } from "../people/need-second.ts";
 import type { StationReading } from "../station-reading.ts";
 import { workDueOf, type DueLine } from "../work/work-due.ts";
@@ -18,7 +18,7 @@ export interface CalendarEvent {
 }
 
 /**
- * Everything with a day at a station: openings planned, work due, the day on which each kit's standing ends, the next
+ * Everything with a day at a station: openings planned, work due, the first lapse of each kit, the next
  * muster of each place, and the last day of what each person holds. What is overdue stands on today.
  *
  * @param reading - the station as its log tells it
@@ -31,8 +31,10 @@ export function stationEvents(reading: StationReading, now: string): readonly Ca
   const all = [
     ...kits.flatMap((kit) => openingEvents(kit, reading)),
     ...workDueOf(reading, now).flatMap((line) => workEvent(line, dayIn(line.place.zone, now)) ?? []),
-    ...lapseEvents(board),
-    ...board.places.flatMap(({ place, day }) => musterEvent(reading, place, day) ?? []),
+    ...board.places.flatMap(({ place, day, kits: here }) => [
+      ...here.flatMap(({ kit }) => lapseEvent(kit, place, endingsOf(reading, kit), day) ?? []),
+      ...musterEvent(reading, place, day),
+    ]),
     ...qualificationEvents(reading, now),
   ];
   return all.toSorted((one, other) => (`${one.day}${one.summary}` < `${other.day}${other.summary}` ? -1 : 1));
@@ -62,42 +64,56 @@ function workEvent(line: DueLine, today: PlainDate): CalendarEvent | undefined {
   const isSaid = said.day !== undefined || people.length > 0;
   if (!isSaid && (work === "muster" || planned !== undefined)) return undefined;
   const due = said.day?.day ?? line.by ?? today;
-  const late = line.by === undefined ? "Overdue. " : "";
-  const description = `${late}${tasks.map(({ what, why }) => `${what} ${why}`).join(" ")}`;
+  const late = line.by === undefined ? "At once. " : "";
+  const description = `${late}${tasks.map(({ what }) => what).join(" ")}`;
   const day = due < today ? today : due;
   return { uid: uidOf(kit, work), sort: "work", day, summary: `${WORK[work]} ${kit.name}`, description, people };
 }
 
-function lapseEvents({ places }: Board): readonly CalendarEvent[] {
-  return places.flatMap(({ kits, place }) =>
-    kits.flatMap(({ kit, standing: { lapse } }) => {
-      if (!lapse) return [];
-      const summary = `${kit.name}: last day as it stands`;
-      const description = `${lapse.what} At ${place.name}.`;
-      return [{ uid: uidOf(kit, "lapse"), sort: "lapse" as const, day: lapse.day, summary, description, people: [] }];
-    }),
+/** The first thing of a kit that lapses, musters aside: those have their own day. */
+function lapseEvent(kit: KitState, place: Place, ends: readonly Ending[], today: PlainDate): CalendarEvent | undefined {
+  const ahead = ends.filter(({ day, rule }) => rule !== "muster" && day >= today);
+  const first = ahead.reduce<Ending | undefined>(
+    (one, other) => (one && one.day <= other.day ? one : other),
+    undefined,
   );
+  if (first === undefined) return undefined;
+  const summary = `${kit.name}: last good day, then ${first.what}`;
+  const description = `It then ${first.bears} the kit. At ${place.name}.`;
+  return { uid: uidOf(kit, "lapse"), sort: "lapse", day: first.day, summary, description, people: [] };
 }
 
 /** The day by which the first kit of a place wants to be seen. */
-function musterEvent(reading: StationReading, place: Place, today: PlainDate): CalendarEvent | undefined {
+function musterEvent(reading: StationReading, place: Place, today: PlainDate): readonly CalendarEvent[] {
   const due = reading.kits.flatMap((kit) => {
-    const day = kit.place === place.id && !kit.retired ? musterDay(reading, kit) : undefined;
-    return day === undefined ? [] : [{ kit, day: day < today ? today : day }];
+    const isHere = kit.place === place.id && !kit.retired;
+    const muster = isHere ? endingsOf(reading, kit).find(({ rule }) => rule === "muster") : undefined;
+    return muster === undefined ? [] : [{ kit, day: muster.day < today ? today : muster.day }];
   });
-  if (due.length === 0) return undefined;
+  if (due.length === 0) return [];
   const day = due.map((one) => one.day).reduce((first, one) => (one < first ? one : first));
   const names = due.filter((one) => one.day === day).map(({ kit }) => kit.name);
   const summary = `Muster at ${place.name}`;
-  return { uid: `${place.id}-muster`, sort: "muster", day, summary, description: names.join(", "), people: [] };
+  return [{ uid: `${place.id}-muster`, sort: "muster", day, summary, description: names.join(", "), people: [] }];
 }
 
-function musterDay(reading: StationReading, kit: KitState): PlainDate | undefined {
+/** Something of a kit that is good up to a day. */
+interface Ending {
+  readonly day: PlainDate;
+  readonly rule: Reason["rule"];
+  readonly bears: "grounds" | "limits";
+  readonly what: string;
+}
+
+/** What of a kit lapses when: what is only noted has no day in a calendar. */
+function endingsOf(reading: StationReading, kit: KitState): readonly Ending[] {
   const pattern = reading.patterns.get(kit.pattern);
-  if (!pattern) return undefined;
+  if (!pattern) return [];
   const { conditions } = outlookOf(kit, pattern, reading.policy);
-  const from = conditions.find(({ reason }) => reason.rule === "muster")?.from;
-  return from && addDays(from, -1);
+  return conditions.flatMap(({ from, bears, reason, ends }) => {
+    if (from === undefined || (bears !== "grounds" && bears !== "limits")) return [];
+    return [{ day: addDays(from, -1), rule: reason.rule, bears, what: ends ?? reason.text }];
+  });
 }
 
 function qualificationEvents(reading: StationReading, now: string): readonly CalendarEvent[] {
