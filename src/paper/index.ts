@@ -8,4 +8,6 @@ export { renderWitnessSheet, type WitnessSheet } from "./witness-sheet.ts";
 export { proofInPdf } from "./record-proof.ts";
 export { renderLabels, type Label } from "./labels.ts";
 export { renderOrderSheet } from "./order-sheet.ts";
+export { writeCalendar } from "./calendar-feed.ts";
+export { renderMonthSheet, type MonthSheet } from "./month-sheet.ts";
 export { renderTrainingRecord, type TrainingRecord } from "./training-record.ts";

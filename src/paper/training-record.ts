@@ -23,9 +23,9 @@ const HELD: readonly Column[] = [
   { name: "Holds it until", part: 0.21 },
 ];
 const DONE: readonly Column[] = [
-  { name: "Day", part: 0.15 },
-  { name: "Qualification", part: 0.23 },
-  { name: "Where", part: 0.31 },
+  { name: "Day", part: 0.18 },
+  { name: "Qualification", part: 0.22 },
+  { name: "Where", part: 0.29 },
   { name: "Counts as", part: 0.31 },
 ];
 

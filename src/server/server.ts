@@ -15,6 +15,7 @@ import type { Parts, Patience, ServerOptions } from "./parts.ts";
 import { addPasskeyRoutes } from "./sign-in/passkey-routes.ts";
 import { addPhotoRoutes } from "./photos/photo-routes.ts";
 import { answerProblems, answerUnroutable } from "./http/problem.ts";
+import { addCalendarRoutes } from "./links/calendar-routes.ts";
 import { addWallRoutes } from "./links/wall-routes.ts";
 import { addPullRoutes } from "./log/pull-routes.ts";
 import { addPushRoute } from "./log/push-routes.ts";
@@ -115,5 +116,6 @@ async function addRoutes(app: Routes, parts: Parts): Promise<void> {
   addPaperRoutes(app, parts);
   addOpenApiRoute(app);
   addWallRoutes(app, parts);
+  addCalendarRoutes(app, parts);
   if (parts.webDir !== undefined) await addPages(app, parts.webDir);
 }

@@ -49,7 +49,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   "store/keys": { layer: 4, rooms: ["base", "log"], libraries: ["zod"] },
   "store/browser": { layer: 4, rooms: ["base", "log", "station"], libraries: ["dexie"] },
   solver: { layer: 4, rooms: ["planning"], libraries: ["highs"] },
-  paper: { layer: 4, rooms: WORK, libraries: ["bwip-js", "pdfkit"] },
+  paper: { layer: 4, rooms: WORK, libraries: ["bwip-js", "ical-generator", "pdfkit"] },
   server: {
     layer: 5,
     rooms: [

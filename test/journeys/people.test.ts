@@ -1,3 +1,4 @@
+import ICAL from "ical.js";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { allSteps } from "#kit";
@@ -79,6 +80,35 @@ describe("a line that needs a qualification", () => {
     expect((await linesOf(page, "gone-on-alone")).at(-1)).toMatchObject({
       body: { qualification: "sealing", note: "The others are at sea." },
     });
+    await phone.close();
+  });
+});
+
+describe("a person's calendar", () => {
+  test("is read by whoever has its address, until it is withdrawn", async () => {
+    const { phone, page } = await phoneOf("Jonas Wick");
+    await page.goto(`${station.url}/settings`);
+    await page.getByRole("button", { name: "Make an address for your calendar" }).click();
+    const address = (await page.getByRole("link", { name: /\.ics$/ }).getAttribute("href"))!;
+    const stranger = await browser.newContext();
+    const read = await stranger.request.get(address);
+    expect(read.status()).toBe(200);
+    const events = new ICAL.Component(ICAL.parse(await read.text())).getAllSubcomponents("vevent");
+    const summaries = events.map((one) => new ICAL.Event(one).summary);
+    expect(summaries).toContain("Muster at Boathouse");
+    expect(summaries).toContain("Spare-cord drill: last day it is held by Jonas Wick");
+    await page.getByRole("button", { name: "Withdraw this address" }).click();
+    await page.getByRole("button", { name: "Withdraw this address" }).waitFor({ state: "detached" });
+    expect((await stranger.request.get(address)).status()).toBe(404);
+    await stranger.close();
+    await phone.close();
+  });
+
+  test("is printed as the sheet of a month", async () => {
+    const { phone, page } = await phoneOf("Jonas Wick");
+    await page.goto(`${station.url}/work`);
+    await page.getByRole("link", { name: "Print this month" }).click();
+    await page.getByText("Saved as a file.").waitFor();
     await phone.close();
   });
 });

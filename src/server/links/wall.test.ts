@@ -50,7 +50,16 @@ describe("the wall of a place", () => {
 
   it("opens no other route of the server, as a bearer or as a cookie", async () => {
     const routes = station.app.listedRoutes.filter(({ url, method, permission }) => {
-      const open = ["open-app", "see-health", "see-session", "sign-in", "sign-out", "see-wall", "keep-heads"];
+      const open = [
+        "open-app",
+        "see-health",
+        "see-session",
+        "sign-in",
+        "sign-out",
+        "see-wall",
+        "see-calendar",
+        "keep-heads",
+      ];
       return method !== "HEAD" && !open.includes(permission) && url.startsWith("/api");
     });
     expect(routes.length).toBeGreaterThan(15);

@@ -1,10 +1,12 @@
 import type { FastifyReply, FastifyRequest } from "fastify";
 import { z } from "zod";
+import { isMonth } from "#base";
 import { CARD_LANGUAGES } from "#kit";
 import { printCasualty, printReadDoCard } from "./casualty-papers.ts";
 import type { Parts } from "../parts.ts";
 import { LABEL_SHEETS } from "#station";
 import { printCard, printTurnaround } from "./papers.ts";
+import { printMonth } from "./month-papers.ts";
 import { printTraining } from "./people-papers.ts";
 import { printLabels, printOrders } from "./stock-papers.ts";
 import { createQuestionDesk } from "../questions/question-desk.ts";
@@ -28,6 +30,8 @@ const labelQuery = z.object({
   sheet: z.enum(LABEL_SHEETS.map((sheet) => sheet.id)),
   skip: z.coerce.number().int().min(0).max(60).default(0),
 });
+
+const monthQuery = z.object({ month: z.string().max(10).refine(isMonth, { error: 'a month "2027-03"' }) });
 
 /** Papers as PDF, in the units asked for. */
 export function addPaperRoutes(app: Routes, parts: Parts): void {
@@ -64,6 +68,11 @@ export function addPaperRoutes(app: Routes, parts: Parts): void {
   );
   app.get("/api/paper/orders.pdf", { config: { permission: "print-paper" } }, async (request, reply) =>
     sendPdf(request, reply, await printOrders(parts, log)),
+  );
+  app.get(
+    "/api/paper/month.pdf",
+    { config: { permission: "print-paper" }, schema: { querystring: monthQuery } },
+    async (request, reply) => sendPdf(request, reply, await printMonth(parts, log, request.query.month)),
   );
   app.get(
     "/api/paper/training/:person.pdf",

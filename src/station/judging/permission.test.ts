@@ -105,6 +105,8 @@ const CALLS: Readonly<Record<Permission, readonly [signedOut: boolean, roles: st
   "keep-heads": [true, "kcaoA"],
   "see-wall": [true, "kcaoA"],
   "keep-wall-links": [false, "k...A"],
+  "see-calendar": [true, "kcaoA"],
+  "keep-own-calendar": [false, "kcaoA"],
   "see-session": [true, "kcaoA"],
   "sign-in": [true, "kcaoA"],
   "sign-out": [true, "kcaoA"],

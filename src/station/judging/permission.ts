@@ -117,6 +117,9 @@ export const CALLING = {
   /** The wall of one place, by the secret of its link: see `LinkDesk`. */
   "see-wall": EVERYONE,
   "keep-wall-links": KEEPERS,
+  /** The calendar of one person, by the secret of its address: see `LinkDesk`. */
+  "see-calendar": EVERYONE,
+  "keep-own-calendar": ROLES,
   "see-session": EVERYONE,
   "sign-in": EVERYONE,
   "sign-out": EVERYONE,

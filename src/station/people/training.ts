@@ -41,7 +41,8 @@ export function trainingOf(station: Practising, person: string, day: PlainDate):
     const by = book.seconds(qualification.id, person, day);
     return { qualification, ...(holding && { holding }), isHeld: isOn(holding, day), by };
   });
-  return { lines, doings: book.doings.filter((one) => one.person === person).toReversed() };
+  const own = book.doings.filter((one) => one.person === person);
+  return { lines, doings: own.toSorted((one, other) => (one.day < other.day ? 1 : one.day > other.day ? -1 : 0)) };
 }
 
 /** How the station stands in one qualification. */

@@ -1,5 +1,5 @@
-export { presentOn } from "./able.ts";
-export { workDueOf, type DueLine, type ShelfCount, type WorkStation } from "./work-due.ts";
+export { presentOn, type WorkStation } from "./able.ts";
+export { workDueOf, type DueLine, type ShelfCount } from "./work-due.ts";
 export { dateWork, planOpenings, putOffWork, setAbsence, setHours, takeWork } from "./work-acts.ts";
 export { wallOf, type WallKit, type WallView, type WallWork } from "./wall.ts";
 export { ASSUMED_HOURS, planInputOf, type PlanAsked, type PlanInput } from "./plan-input.ts";

@@ -3,7 +3,7 @@ import type { Effect, Pattern } from "#kit";
 import { outlookOf, type Condition, type KitState, type Person } from "#readiness";
 import { mayWrite } from "../judging/permission.ts";
 import { heldOn } from "./plan-qualifications.ts";
-import type { WorkStation } from "./work-due.ts";
+import type { WorkStation } from "./able.ts";
 
 /** Hours a week counted for a person of whom nobody said how many [h]. */
 export const ASSUMED_HOURS = 4;

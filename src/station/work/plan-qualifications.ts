@@ -1,7 +1,7 @@
 import type { PlainDate } from "#base";
 import { neededFor, practiceOf, type KitState, type Person, type Qualification } from "#readiness";
 import { practisingOf } from "../people/need-second.ts";
-import type { WorkStation } from "./work-due.ts";
+import type { WorkStation } from "./able.ts";
 
 /** What a plan knows of who may do what. */
 export interface Held {

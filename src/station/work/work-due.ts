@@ -1,36 +1,16 @@
 import { dayIn, type PlainDate } from "#base";
-import {
-  outlookOf,
-  workLinesOf,
-  type KitState,
-  type PartNeed,
-  type Person,
-  type Place,
-  type WorkLine,
-} from "#readiness";
-import { ablePeople, type AbleOn } from "./able.ts";
-import type { StationReading } from "../station-reading.ts";
+import { outlookOf, workLinesOf, type KitState, type PartNeed, type Place, type WorkLine } from "#readiness";
+import { ablePeople, type Able, type AbleOn, type WorkStation } from "./able.ts";
 
 /** How many of a part that a kit needs lie on the shelf of its place, fit to be used; undefined where nobody knows. */
 export type ShelfCount = (part: PartNeed, kit: KitState) => number | undefined;
 
 /** A line of work with what a person wants to know before taking it. */
-export interface DueLine extends Omit<WorkLine, "kit" | "parts"> {
+export interface DueLine extends Omit<WorkLine, "kit" | "parts">, Able {
   readonly kit: KitState;
   readonly place: Place;
   readonly parts: readonly (PartNeed & { readonly onShelf?: number })[];
-  /** Who may do it alone and is not away on the day it is asked for. */
-  readonly present: readonly Person[];
-  /** Who is there and may do it with one of those there who sees it done; empty where everybody there may do it alone. */
-  readonly withSecond: readonly Person[];
 }
-
-/** A station as work is read from it. */
-export type WorkStation = Pick<StationReading, "kits" | "places" | "people" | "patterns" | "policy"> &
-  Partial<Pick<StationReading, "casualties" | "qualifications" | "practised">> & {
-    /** Kits taken off charge, where `kits` is without them. */
-    readonly retired?: readonly KitState[];
-  };
 
 /**
  * The work due at a station: kits back and wet first, then overdue, this week and this month, the most pressing first.

@@ -5,6 +5,7 @@ import { LeaveDevice } from "./leave-device.tsx";
 import { LockSettings } from "./lock-settings.tsx";
 import { LooksSettings } from "./looks-settings.tsx";
 import { BoatsSettings } from "./boats-settings.tsx";
+import { OwnCalendar } from "./own-calendar.tsx";
 import { PlaceChoice } from "./place-choice.tsx";
 import { PlacesSettings } from "./places-settings.tsx";
 import { SignInSettings } from "./sign-in-settings.tsx";
@@ -22,6 +23,7 @@ export default function SettingsPage() {
       <SignInSettings />
       {mayWrite(me.role, "place-set") && <PlacesSettings />}
       {mayWrite(me.role, "boat-set") && <BoatsSettings />}
+      <OwnCalendar />
       {mayCall(me.role, "keep-wall-links") && <WallLinks />}
       <LockSettings />
       <HeldHere />

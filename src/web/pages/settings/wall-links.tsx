@@ -2,7 +2,8 @@ import type { LinksReply, NewLinkReply } from "#station";
 import { useCallback, useEffect, useState } from "react";
 import { useStation, useThisDevice } from "../../device/index.ts";
 import type { Reply } from "../../device/sync/server-door.ts";
-import { Button, ButtonRow, Notice, Section, Timestamp, useDoing } from "../../parts/index.ts";
+import { Button, ButtonRow, Section, Timestamp, useDoing } from "../../parts/index.ts";
+import { MadeLink } from "./made-link.tsx";
 
 const PATH = "/api/wall/links";
 
@@ -40,7 +41,7 @@ export function WallLinks() {
           </Button>
         ))}
       </ButtonRow>
-      <Made reply={made} />
+      <MadeLink reply={made} title="Open this address on the screen. It is shown here once." />
       {links !== undefined && links.kind !== "answered" && <p>The links are told once the station can be reached.</p>}
       {held.map(({ id, place, created }) => {
         const name = places.find((one) => one.id === place)?.name ?? place ?? "a place";
@@ -56,20 +57,5 @@ export function WallLinks() {
         );
       })}
     </Section>
-  );
-}
-
-function Made({ reply }: { readonly reply: Reply<NewLinkReply> | undefined }) {
-  if (reply === undefined) return null;
-  if (reply.kind === "unreachable") {
-    return <Notice tone="attention" title="The station could not be reached. Try again with a network." isNews />;
-  }
-  if (reply.kind === "refused") return <Notice tone="wrong" title={reply.problem.message} isNews />;
-  return (
-    <Notice title="Open this address on the screen. It is shown here once." isNews>
-      <p style={{ overflowWrap: "anywhere" }}>
-        <a href={reply.value.link}>{reply.value.link}</a>
-      </p>
-    </Notice>
   );
 }

@@ -1,9 +1,10 @@
-import { addDays, formatDate } from "#base";
+import { addDays, formatDate, lastDayOf } from "#base";
 import { AHEAD_DAYS, sundayOf } from "#readiness";
 import type { DueLine } from "#station";
 import { useMemo, useState } from "react";
 import { useStation } from "../../device/index.ts";
 import { Button, ButtonLink, ButtonRow, EmptyState, Page, Section } from "../../parts/index.ts";
+import { PaperLink } from "../../parts/paper-link.tsx";
 import { shelfCount } from "../../kit-view/stock-view.ts";
 import { useWorkDue } from "../../kit-view/work-short.tsx";
 import { sayCounts } from "../../kit-view/work-words.ts";
@@ -29,6 +30,13 @@ export default function WorkPage() {
           Work I took
         </Button>
         <ButtonLink to="/year">The year planned</ButtonLink>
+      </ButtonRow>
+      <ButtonRow>
+        {[today, addDays(lastDayOf(today.slice(0, 7)), 1)].map((day, at) => (
+          <PaperLink key={day} href={`/api/paper/month.pdf?month=${day.slice(0, 7)}`} name={`month ${day.slice(0, 7)}`}>
+            Print {at === 0 ? "this" : "next"} month
+          </PaperLink>
+        ))}
       </ButtonRow>
       {shown.length === 0 && <EmptyState title={isMine ? "You took no work" : "Nothing is due within a month"} />}
       {groupsOf(today).map(({ bucket, title }) => (

@@ -1,0 +1,133 @@
+import { addDays, dayIn, formatDate, type PlainDate } from "#base";
+import { outlookOf, practiceOf, type KitState, type Place, type Reason } from "#readiness";
+import { boardOf } from "../board.ts";
+import { practisingOf } from "../people/need-second.ts";
+import type { StationReading } from "../station-reading.ts";
+import { workDueOf, type DueLine } from "../work/work-due.ts";
+
+/** Something that has its day in a station's calendar. */
+export interface CalendarEvent {
+  /** The same when the day moves; unlike any other of any station. */
+  readonly uid: string;
+  readonly sort: "opening" | "work" | "lapse" | "muster" | "qualification";
+  readonly day: PlainDate;
+  readonly summary: string;
+  readonly description: string;
+  /** Ids of those it is for; empty where nobody has taken it. */
+  readonly people: readonly string[];
+}
+
+/**
+ * Everything with a day at a station: openings planned, work due, the first lapse of each kit, the next
+ * muster of each place, and the last day of what each person holds. What is overdue stands on today.
+ *
+ * @param reading - the station as its log tells it
+ * @param now - RFC 3339
+ * @returns by day, then by words
+ */
+export function stationEvents(reading: StationReading, now: string): readonly CalendarEvent[] {
+  const board = boardOf(reading, now);
+  const kits = board.places.flatMap((place) => place.kits.map(({ kit }) => kit));
+  const all = [
+    ...kits.flatMap((kit) => openingEvents(kit, reading)),
+    ...workDueOf(reading, now).flatMap((line) => workEvent(line, dayIn(line.place.zone, now)) ?? []),
+    ...board.places.flatMap(({ place, day, kits: here }) => [
+      ...here.flatMap(({ kit }) => lapseEvent(kit, place, endingsOf(reading, kit), day) ?? []),
+      ...musterEvent(reading, place, day),
+    ]),
+    ...qualificationEvents(reading, now),
+  ];
+  return all.toSorted((one, other) => (`${one.day}${one.summary}` < `${other.day}${other.summary}` ? -1 : 1));
+}
+
+/** Entries have ids that no other station has; a kit's own id may be one that many choose. */
+function uidOf(kit: KitState, what: string): string {
+  return `${kit.enrolled.entry}-${what}`;
+}
+
+function openingEvents(kit: KitState, { people }: StationReading): readonly CalendarEvent[] {
+  return (kit.planned?.openings ?? []).map(({ id, week, renews, by }) => {
+    const names = by.map((one) => people.find((person) => person.id === one)?.name ?? one).join(", ");
+    const what = renews.length > 0 ? `Renews ${renews.join(", ")}. ` : "";
+    const who = names === "" ? "" : ` By ${names}.`;
+    const description = `${what}Planned for the week of ${formatDate(week)}.${who}`;
+    return { uid: `${id}-planned`, sort: "opening", day: week, summary: `Open ${kit.name}`, description, people: by };
+  });
+}
+
+const WORK = { opening: "Turn round", muster: "Muster", return: "Fetch", settle: "Settle a difference on" } as const;
+
+/** A line of work has its day; a muster that nobody took stands with its place, a planned opening in its week. */
+function workEvent(line: DueLine, today: PlainDate): CalendarEvent | undefined {
+  const { kit, work, tasks, said, planned } = line;
+  const people = said.takers.map(({ person }) => person);
+  const isSaid = said.day !== undefined || people.length > 0;
+  if (!isSaid && (work === "muster" || planned !== undefined)) return undefined;
+  const due = said.day?.day ?? line.by ?? today;
+  const late = line.by === undefined ? "At once. " : "";
+  const description = `${late}${tasks.map(({ what }) => what).join(" ")}`;
+  const day = due < today ? today : due;
+  return { uid: uidOf(kit, work), sort: "work", day, summary: `${WORK[work]} ${kit.name}`, description, people };
+}
+
+/** The first thing of a kit that lapses, musters aside: those have their own day. */
+function lapseEvent(kit: KitState, place: Place, ends: readonly Ending[], today: PlainDate): CalendarEvent | undefined {
+  const ahead = ends.filter(({ day, rule }) => rule !== "muster" && day >= today);
+  const first = ahead.reduce<Ending | undefined>(
+    (one, other) => (one && one.day <= other.day ? one : other),
+    undefined,
+  );
+  if (first === undefined) return undefined;
+  const summary = `${kit.name}: last good day, then ${first.what}`;
+  const description = `It then ${first.bears} the kit. At ${place.name}.`;
+  return { uid: uidOf(kit, "lapse"), sort: "lapse", day: first.day, summary, description, people: [] };
+}
+
+/** The day by which the first kit of a place wants to be seen. */
+function musterEvent(reading: StationReading, place: Place, today: PlainDate): readonly CalendarEvent[] {
+  const due = reading.kits.flatMap((kit) => {
+    const isHere = kit.place === place.id && !kit.retired;
+    const muster = isHere ? endingsOf(reading, kit).find(({ rule }) => rule === "muster") : undefined;
+    return muster === undefined ? [] : [{ kit, day: muster.day < today ? today : muster.day }];
+  });
+  if (due.length === 0) return [];
+  const day = due.map((one) => one.day).reduce((first, one) => (one < first ? one : first));
+  const names = due.filter((one) => one.day === day).map(({ kit }) => kit.name);
+  const summary = `Muster at ${place.name}`;
+  return [{ uid: `${place.id}-muster`, sort: "muster", day, summary, description: names.join(", "), people: [] }];
+}
+
+/** Something of a kit that is good up to a day. */
+interface Ending {
+  readonly day: PlainDate;
+  readonly rule: Reason["rule"];
+  readonly bears: "grounds" | "limits";
+  readonly what: string;
+}
+
+/** What of a kit lapses when: what is only noted has no day in a calendar. */
+function endingsOf(reading: StationReading, kit: KitState): readonly Ending[] {
+  const pattern = reading.patterns.get(kit.pattern);
+  if (!pattern) return [];
+  const { conditions } = outlookOf(kit, pattern, reading.policy);
+  return conditions.flatMap(({ from, bears, reason, ends }) => {
+    if (from === undefined || (bears !== "grounds" && bears !== "limits")) return [];
+    return [{ day: addDays(from, -1), rule: reason.rule, bears, what: ends ?? reason.text }];
+  });
+}
+
+function qualificationEvents(reading: StationReading, now: string): readonly CalendarEvent[] {
+  const today = dayIn(reading.places[0]?.zone ?? "UTC", now);
+  const set = reading.qualifications.filter(({ retired }) => !retired);
+  const book = practiceOf(practisingOf(reading), set);
+  return set.flatMap(({ id, name }) =>
+    book.holders(id, today).map((person) => ({
+      uid: `${id}-${person.id}-held`,
+      sort: "qualification" as const,
+      day: book.holding(id, person.id)!.until,
+      summary: `${name}: last day it is held by ${person.name}`,
+      description: "Doing it once more before then keeps it.",
+      people: [person.id],
+    })),
+  );
+}

@@ -1,0 +1,25 @@
+import type { NewLinkReply } from "#station";
+import type { Reply } from "../../device/sync/server-door.ts";
+import { Notice } from "../../parts/index.ts";
+
+interface MadeLinkProps {
+  readonly reply: Reply<NewLinkReply> | undefined;
+  /** What to do with it. */
+  readonly title: string;
+}
+
+/** A link just made, or why there is none. */
+export function MadeLink({ reply, title }: MadeLinkProps) {
+  if (reply === undefined) return null;
+  if (reply.kind === "unreachable") {
+    return <Notice tone="attention" title="The station could not be reached. Try again with a network." isNews />;
+  }
+  if (reply.kind === "refused") return <Notice tone="wrong" title={reply.problem.message} isNews />;
+  return (
+    <Notice title={title} isNews>
+      <p style={{ overflowWrap: "anywhere" }}>
+        <a href={reply.value.link}>{reply.value.link}</a>
+      </p>
+    </Notice>
+  );
+}
