@@ -60,7 +60,9 @@ function lifeSetting(
   today: number,
   nextSeal: () => string,
 ): LifeSetting {
-  const pattern = newestOfEach(setting.patterns).find(({ engine }) => (engine !== undefined) === (kit.drive === "engine"));
+  const pattern = newestOfEach(setting.patterns).find(
+    ({ engine }) => (engine !== undefined) === (kit.drive === "engine"),
+  );
   if (!pattern)
     throw new Error(`The demo needs a pattern for a kit driven by ${kit.drive}; none of the given ones is.`);
   const expected = setting.expected?.(pattern);

@@ -19,6 +19,7 @@ export type SnapshotReply =
   | { readonly kind: "snapshot"; readonly lines: number; readonly snapshot: SentSnapshot }
   | { readonly kind: "none"; readonly because: "reading" | "too-long" };
 
+/** A snapshot as it is sent: packed, what names its form and heads in the clear. */
 export function sendSnapshot({ form, patterns, heads, ...rest }: StationSnapshot): SentSnapshot {
   return { form, patterns, heads, packed: packValue(rest) };
 }
