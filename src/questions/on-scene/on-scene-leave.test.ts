@@ -85,6 +85,31 @@ describe("figures alone", () => {
     }
   });
 
+  const FAST = [0.6, 0.72, 0.84, 0.96, 1.08].map((level, i) => ({ at: 120 * i, level }));
+
+  it("keep people ready where she was losing until a pump was started: what it should do nobody has seen yet", () => {
+    expect(ask({ readings: FAST, pumping: [], now: 484 }).leave.kind).toBe("now");
+    const started = { readings: FAST, pumping: [{ from: 485, flow: "2000 L/min" }], now: 490 };
+    const { word, leave } = ask(started);
+    expect(word.kind).toBe("should-be-gaining");
+    expect(leave).toMatchObject({ kind: "be-ready", seen: false });
+    expect(leave.because).toContain("She was losing by the stick, and no sounding has shown better since.");
+  });
+
+  it("keep people ready through one sounding that shows nothing, after a rise that was shown", () => {
+    const levels = [0.62, 0.67, 0.64, 0.7, 0.74, 0.76, 0.75, 0.81, 0.89, 0.88, 0.88, 0.92, 0.87];
+    const readings = levels.map((level, i) => ({ at: 120 * i, level }));
+    const { word, leave } = ask({ readings, pumping: [], now: 1450 });
+    expect(word.kind).toBe("too-soon");
+    expect(leave.because).toContain("She was losing by the stick, and no sounding has shown better since.");
+  });
+
+  it("let people be where the stick has shown a fall since", () => {
+    const fallen = [1.04, 0.98, 0.91, 0.84].map((level, i) => ({ at: 600 + 120 * i, level }));
+    const more = { readings: [...FAST, ...fallen], pumping: [{ from: 485, flow: "2000 L/min" }], now: 970 };
+    expect(ask(more)).toMatchObject({ word: { kind: "gaining" }, leave: { kind: "no-sign" } });
+  });
+
   it("urge nobody by silence where she was gaining, holding or sounded once", () => {
     const held = [0.4, 0.41, 0.4, 0.4, 0.41, 0.4].map((level, i) => ({ at: 180 * i, level }));
     for (const readings of [GAINING, held, GAINING.slice(0, 1)])

@@ -1,8 +1,7 @@
 import { gmFromRollPeriod } from "#flooding";
-import { isLone } from "./on-scene-age.ts";
 import { lossWithin } from "./on-scene-times.ts";
 import type { Scene } from "./on-scene-warnings.ts";
-import { wordByStick } from "./on-scene-word.ts";
+import { isEarned, lastEarned } from "./on-scene-word.ts";
 
 /** Signs that people should leave her. */
 export interface Leave {
@@ -115,7 +114,10 @@ function computedReady(scene: Scene): string[] {
       !isSeenToHold(scene) &&
       !isRefuted(scene) &&
       "Little freeboard is left.",
-    wasLosing(scene) && "She was losing when last sounded, and nobody has sounded since.",
+    wasLosing(scene) &&
+      (scene.sounding!.stale
+        ? "She was losing when last sounded, and nobody has sounded since."
+        : "She was losing by the stick, and no sounding has shown better since."),
     isRisingUnfitted(scene) && "The water rises, and the soundings do not fit.",
     isLosing(scene) && (isPumped(scene) ? "The water gains on the pumps." : "The water rises, and no pump runs."),
     mayBeLost(scene) &&
@@ -147,9 +149,13 @@ function mayBeLost({ input, sounding, word }: Scene): boolean {
   return !isBlind && lossWithin(sounding, HOUR) >= POSSIBLE;
 }
 
-/** Nobody looking is no sign that it got better. */
-function wasLosing({ input, sounding }: Scene): boolean {
-  return sounding?.stale === true && !isLone(input) && wordByStick(input).kind === "losing";
+/**
+ * A rise was the last that the stick has shown, and she may be lost by it. Neither what a pump or a patch should do, nor
+ * one sounding that shows nothing, nor nobody looking is a sign that it got better.
+ */
+function wasLosing({ input, sounding, word }: Scene): boolean {
+  if (sounding === undefined || isEarned(word.kind) || lastEarned(input) !== "losing") return false;
+  return sounding.stale || sounding.forecast.loss.chance >= RISING_TAKES_HER;
 }
 
 function isRisingUnfitted({ sounding, word }: Scene): boolean {

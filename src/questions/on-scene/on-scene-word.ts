@@ -64,6 +64,32 @@ export function wordByStick(asked: OnSceneInput): Word {
   return { ...said, because: said.because || becauseOf(input, said.kind, own), ...own };
 }
 
+/** True of a word that soundings have earned. */
+export function isEarned(kind: Word["kind"] | undefined): boolean {
+  return kind === "gaining" || kind === "holding" || kind === "losing";
+}
+
+/**
+ * The last word that the stick has earned, at whichever sounding: since the last change or, where soundings have shown
+ * nothing since, before it.
+ *
+ * @param asked - with any soundings
+ * @returns undefined where none ever was
+ */
+export function lastEarned(asked: OnSceneInput): Word["kind"] | undefined {
+  let { readings } = asked;
+  while (readings.length > 1) {
+    const input = { ...asked, readings, now: readings.at(-1)!.at };
+    let said: Said | undefined;
+    const kinds = readStick(readings, changesOf(input)).map((view) => (said = shownAfter(view, said?.kind))?.kind);
+    const earned = kinds.findLast(isEarned);
+    const since = lastChangeOf(input);
+    if (earned !== undefined || since === undefined) return earned;
+    readings = readings.filter(({ at }) => at < since);
+  }
+  return undefined;
+}
+
 type Said = Pick<Word, "kind" | "because" | "certainty">;
 
 /** Words that no rate of rise is needed for. */

@@ -13,14 +13,7 @@ import { hullAlone } from "#readiness";
 import type { z } from "zod";
 import { onOneClock } from "../guards/one-clock.ts";
 import { omitMissing, throwAny } from "../flooding/casualty-input.ts";
-import {
-  onSceneIn,
-  onSceneOut,
-  type LyingOut,
-  type OnSceneInput,
-  type readingOut,
-  type Word,
-} from "./on-scene-fields.ts";
+import { onSceneIn, onSceneOut, type LyingOut, type OnSceneInput, type readingOut } from "./on-scene-fields.ts";
 import { assumedOf } from "./on-scene-assumptions.ts";
 import { changedUnsounded, isLone, sayLastKnown, watchedLately } from "./on-scene-age.ts";
 import type { WatchedSpace } from "./on-scene-between.ts";
@@ -29,7 +22,7 @@ import { readScene } from "./on-scene-reading.ts";
 import { isAboveDeck, warnOf, type Scene } from "./on-scene-warnings.ts";
 import { signsToLeave } from "./on-scene-leave.ts";
 import { timesOf } from "./on-scene-times.ts";
-import { sayWord, wordOf } from "./on-scene-word.ts";
+import { isEarned, sayWord, wordOf } from "./on-scene-word.ts";
 import { pumpsOf } from "./on-scene-pumps.ts";
 import { defineQuestion } from "../question.ts";
 
@@ -168,14 +161,11 @@ function readingOf({ input, word }: Scene, sounding: Sounding): z.input<typeof r
     misfit: misfit.flagged,
     ...(trend && { trend }),
     advice: advice.filter(({ action }) => canDo(input, action)),
-    nextSounding: dueAfter(input, SEEN.includes(word.kind) ? nextSounding : Math.min(nextSounding, LOOK_AT_CHANGE)),
+    nextSounding: dueAfter(input, isEarned(word.kind) ? nextSounding : Math.min(nextSounding, LOOK_AT_CHANGE)),
   };
 }
 
-/** Words that soundings have earned; until then the next one is due as after a change. */
-const SEEN: readonly Word["kind"][] = ["gaining", "holding", "losing"];
-
-/** A change is looked at this soon [s]. */
+/** A change is looked at this soon, and whatever no word has been earned of [s]. */
 const LOOK_AT_CHANGE = 120;
 
 /** When the next sounding is due, on the readings' clock: sooner where something was changed since the last. */
