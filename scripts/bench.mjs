@@ -8,7 +8,7 @@ import { root, setUp } from "./set-up.mjs";
 /** A million lines, folded, need more than the four gigabytes that Node takes by itself. */
 const NODE = ["--import", "tsx", "--max-old-space-size=8192", "--expose-gc"];
 const apart = ["calibrate.ts", "misfit.ts", "second-truth.ts"];
-const inBrowser = ["soundings-in-browser.ts"];
+const inBrowser = ["first-board.ts", "soundings-in-browser.ts"];
 const all = readdirSync(join(root, "bench")).filter((name) => name.endsWith(".ts") && !apart.includes(name));
 const given = process.argv.slice(2);
 const flags = given.filter((one) => one.startsWith("--"));
