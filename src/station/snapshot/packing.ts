@@ -24,6 +24,7 @@ export function packValue(value: unknown): PackedValue {
   return { strings: packer.strings.all, shapes: packer.shapes.all, root };
 }
 
+/** The value as JSON would bring it. */
 export function unpackValue({ strings, shapes, root }: PackedValue): unknown {
   const fields = shapes.map((shape) => shape.map((name) => strings[name]!));
   const unpack = (packed: Packed): unknown => {
