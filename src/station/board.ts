@@ -42,7 +42,10 @@ export interface Board {
  */
 export function boardOf(reading: StationReading, now: string): Board {
   const open = reading.places.filter((place) => !place.closed);
-  const sighted = open.map((place) => ({ place, day: dayIn(place.zone, now), kits: boardKits(reading, place, now) }));
+  const sighted = open.map((place) => {
+    const day = dayIn(place.zone, now);
+    return { place, day, kits: boardKits(reading, place, day) };
+  });
   const standings = new Map(sighted.flatMap(({ kits }) => kits.map(({ kit, standing }) => [kit.id, standing])));
   const kits = sighted.flatMap((one) => one.kits.map(({ kit }) => kit));
   const first = firstToEnd(kits, standings);
@@ -53,11 +56,11 @@ export function boardOf(reading: StationReading, now: string): Board {
   };
 }
 
-function boardKits(reading: StationReading, place: Place, now: string): BoardKit[] {
+function boardKits(reading: StationReading, place: Place, day: PlainDate): BoardKit[] {
   const here = reading.kits.filter((kit) => kit.place === place.id && !kit.retired);
   return here.map((kit) => {
     const pattern = reading.patterns.get(kit.pattern);
-    return { kit, ...(pattern && { pattern }), standing: standingAt(kit, reading, dayIn(place.zone, now)) };
+    return { kit, ...(pattern && { pattern }), standing: standingAt(kit, reading, day) };
   });
 }
 

@@ -31,7 +31,7 @@ export function describeSnapshotShelf(name: string, newHouse: () => Promise<Hous
       expect(await shelf.shelvedSnapshot()).toBeUndefined();
     });
 
-    test("gives back the newest, byte for byte, and no other", async () => {
+    test("STORE-13 gives back the newest, byte for byte, and no other", async () => {
       await shelf.shelveSnapshot(snapshot("one", 10));
       await shelf.shelveSnapshot(snapshot("two", 2_000_000));
       const { packed, ...rest } = (await shelf.shelvedSnapshot())!;

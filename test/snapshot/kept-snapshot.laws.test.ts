@@ -122,7 +122,7 @@ describe.each(houses)("the snapshot that a server keeps beside its log, in %s", 
     expect(await startedAt("2027-03-03T00:00:00Z").now()).toMatchObject({ lines: 900 });
   });
 
-  test("is of no use where the log does not hold its heads: shorter, or another one", async () => {
+  test("STORE-13 is of no use where the log does not hold its heads: shorter, or another one", async () => {
     const kept = (await store.shelvedSnapshot())!;
     const key = await store.voucherKey();
     for (const log of [FIRST.slice(0, 599), [...FIRST.slice(0, -1), { ...FIRST.at(-1)!, by: "another" }]]) {

@@ -7,9 +7,10 @@ import { SnapshotKeeper } from "./snapshot-keeper.ts";
 export function addSnapshotRoute(app: Routes, parts: Parts): void {
   const { snapshots: shelf } = parts;
   const keeper = shelf && { keeper: new SnapshotKeeper({ ...parts, shelf }) };
-  const desk = new SnapshotDesk({ ...parts, ...keeper, failed: (cause) => app.log.error(cause) });
+  const failed = unlessClosing(app);
+  const desk = new SnapshotDesk({ ...parts, ...keeper, failed });
   app.addHook("onListen", async () => {
-    readAhead(parts, desk).catch((cause: unknown) => app.log.error(cause));
+    readAhead(parts, desk).catch(failed);
   });
   app.get("/api/log/snapshot", { config: { permission: "read-log" } }, async (request, reply) => {
     const { text, brotli } = await desk.written();
@@ -17,6 +18,15 @@ export function addSnapshotRoute(app: Routes, parts: Parts): void {
     const isPacked = /\bbr\b/.test(request.headers["accept-encoding"] ?? "");
     return isPacked ? reply.header("content-encoding", "br").send(Buffer.from(brotli)) : reply.send(text);
   });
+}
+
+/** Writes down what went wrong; not that the log was still being read when the server was told to stop. */
+function unlessClosing(app: Routes): (cause: unknown) => void {
+  let isClosing = false;
+  app.addHook("preClose", async () => void (isClosing = true));
+  return (cause) => {
+    if (!isClosing) app.log.error(cause);
+  };
 }
 
 /** Also for the first finding after a start, which asks what its kit was built to. */

@@ -24,22 +24,24 @@ export function packValue(value: unknown): PackedValue {
   return { strings: packer.strings.all, shapes: packer.shapes.all, root };
 }
 
-/** The value that was packed: to the last bit what `packValue` was given. */
+/** The value as JSON would bring it. */
 export function unpackValue({ strings, shapes, root }: PackedValue): unknown {
   const fields = shapes.map((shape) => shape.map((name) => strings[name]!));
   const unpack = (packed: Packed): unknown => {
     if (typeof packed === "number") return strings[packed];
     if (typeof packed === "string") return Number(packed);
     if (packed === null || typeof packed === "boolean") return packed;
-    const [first, ...rest] = packed;
-    return first === LIST ? rest.map(unpack) : objectOf(fields[first as number]!, rest.map(unpack));
+    const said: unknown[] = Array.from({ length: packed.length - 1 });
+    for (let at = 1; at < packed.length; at++) said[at - 1] = unpack(packed[at]!);
+    return packed[0] === LIST ? said : objectOf(fields[packed[0] as number]!, said);
   };
   return unpack(root);
 }
 
 function objectOf(names: readonly string[], values: readonly unknown[]): object {
   const made: Record<string, unknown> = {};
-  for (const [at, name] of names.entries()) {
+  for (let at = 0; at < names.length; at++) {
+    const name = names[at]!;
     if (name === INBORN) return Object.fromEntries(names.map((one, place) => [one, values[place]]));
     made[name] = values[at];
   }

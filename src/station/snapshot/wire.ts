@@ -19,12 +19,16 @@ export type SnapshotReply =
   | { readonly kind: "snapshot"; readonly lines: number; readonly snapshot: SentSnapshot }
   | { readonly kind: "none"; readonly because: "reading" | "too-long" };
 
-/** A snapshot as it is sent: packed, what names its form and heads in the clear. */
+/** A snapshot made ready for the wire. */
 export function sendSnapshot({ form, patterns, heads, ...rest }: StationSnapshot): SentSnapshot {
   return { form, patterns, heads, packed: packValue(rest) };
 }
 
-/** @param sent - of this version's form */
+/**
+ * A snapshot as it was sent.
+ *
+ * @param sent - of this version's form
+ */
 export function readSnapshot({ packed, ...of }: SentSnapshot): StationSnapshot {
   return { ...of, ...(unpackValue(packed) as Omit<StationSnapshot, "form" | "patterns" | "heads">) };
 }

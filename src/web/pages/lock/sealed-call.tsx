@@ -50,14 +50,14 @@ function Call({ due, now, onUnlock }: CallProps) {
 /** On the locked screen: when it will call next, and whether it can be heard. */
 export function SealedNext() {
   const next = instantsOf(useWatched(sealedCalls))[0];
-  useNow(next !== undefined);
+  const now = useNow(next !== undefined);
   if (next === undefined) return null;
   const isHeard = alarm.isArmed();
   return (
     <Notice tone={isHeard ? "plain" : "attention"} title="An alarm is set on this device">
       <p>
-        It calls at <Timestamp at={new Date(next).toISOString()} as="time" />. What it is about shows once this is
-        opened.
+        {next > now ? "It calls at" : "It was due at"} <Timestamp at={new Date(next).toISOString()} as="time" />. What
+        it is about shows once this is opened.
       </p>
       {!isHeard && <p>Touch this screen once: until then the browser may keep it silent. Leave the screen on.</p>}
     </Notice>
