@@ -86,11 +86,11 @@ function outOfSight(): readonly string[] {
   const end = bar?.top ?? innerHeight;
   const isBelow = (name: string) =>
     [...document.querySelectorAll(name)].some((one) => one.getBoundingClientRect().bottom > end);
-  const text = isBelow(".step-text, .look-group > :first-child") || isCovered() ? ["its text"] : [];
-  function isCovered(): boolean {
-    const [words, counter] = [".step-text", ".clock-pulls"].map((name) => document.querySelector(name));
-    return Boolean(words && counter && words.getBoundingClientRect().bottom > counter.getBoundingClientRect().top + 1);
-  }
+  const [words, counter] = [".step-text", ".clock-pulls"].map((name) =>
+    document.querySelector(name)?.getBoundingClientRect(),
+  );
+  const isCovered = words !== undefined && counter !== undefined && words.bottom > counter.top + 1;
+  const text = isBelow(".step-text, .look-group > :first-child") || isCovered ? ["its text"] : [];
   const clock = isBelow("section.clock button") ? ["its clock"] : [];
   return [...text, ...clock, ...(bar && bar.bottom > innerHeight + 1 ? ["its answers"] : [])];
 }

@@ -113,7 +113,7 @@ function BeforePrime({ state, timer, onStart, onLift }: BeforePrimeProps) {
       <Button kind="primary" wide onPress={onStart}>
         {state?.seconds === undefined ? "First stroke: start the clock" : "Prime again: first stroke"}
       </Button>
-      <p className="quiet">Water is wanted within {sayDuration(timer.atMost)}.</p>
+      <p className="quiet">Water must come within {sayDuration(timer.atMost)}.</p>
     </>
   );
 }
