@@ -25,8 +25,11 @@ import { SOUND_TEXT } from "./test-sound-pattern.ts";
 
 const pattern = loadPattern(SOUND_TEXT, "sound.yaml");
 
+function version(id: string, number: number) {
+  return { ...pattern, id, version: number };
+}
+
 describe("versions of a pattern", () => {
-  const version = (id: string, number: number) => ({ ...pattern, id, version: number });
   const shelf = [version("small", 2), version("large", 10), version("small", 1), version("large", 9)];
 
   it("its id alone means the newest, whatever the order they came in", () => {

@@ -91,7 +91,7 @@ describe("something found wrong", () => {
       if (id in RIGHT_READINGS) await form.getByLabel("Reading").fill(RIGHT_READINGS[id]!);
       await form.locator(".answer-bar button").first().click();
     }
-    await page.getByRole("button", { name: "All seen right: close the finding" }).click();
+    await page.getByRole("button", { name: "All found right: close the finding" }).click();
     await page.getByText("Closed", { exact: true }).waitFor();
     const proof = (await linesOnKit("finding-proved")).at(-1)!.body as { checks: readonly { check: string }[] };
     expect(proof.checks.map(({ check }) => check).sort()).toEqual(["cable-look", "earth-continuity", "insulation"]);

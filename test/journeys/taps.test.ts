@@ -1,7 +1,7 @@
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { launchBrowser } from "./support/browser.ts";
-import { sealOn } from "./support/kits.ts";
+import { giveSeal, sealOn } from "./support/kits.ts";
 import { signIn, slowClock, type AdjustableClock } from "./support/people.ts";
 import { startStation, type RunningStation } from "./support/station.ts";
 import { countHands, handsOf } from "./support/tap-count.ts";
@@ -52,19 +52,32 @@ describe("a clean turnaround of the petrol kit", () => {
   }, 600_000);
 });
 
-describe("every line of the petrol kit on a phone", () => {
-  test("has its answers and its clock in sight without scrolling, whatever cautions begin there", async () => {
-    const page = await phone.newPage();
-    await page.goto(`${station.url}/kit/br-05/turnaround?line=1`);
-    const faults: string[] = [];
-    for (const { line, after } of pattern.stages.flatMap(({ steps }) => steps)) {
-      if (after) continue;
-      await page.evaluate((to) => history.pushState(null, "", to), `/kit/br-05/turnaround?line=${line}`);
-      await page.getByRole("heading", { level: 1, name: new RegExp(`^Line ${line} of`) }).waitFor();
-      faults.push(...(await page.evaluate(outOfSight)).map((what) => `line ${line}: ${what}`));
-    }
-    expect(faults).toEqual([]);
-  }, 600_000);
+describe("every line on a phone", () => {
+  const kits = [
+    ["petrol", "br-05", pattern],
+    ["electric", "br-06", shippedPattern("ossel-200")],
+  ] as const;
+
+  test.each(kits)(
+    "of the %s kit has its answers and its clock in sight without scrolling, whatever cautions begin there",
+    async (_, kit, { stages }) => {
+      const page = await phone.newPage();
+      if (kit === "br-06") {
+        await page.goto(`${station.url}/kit/${kit}/turnaround`);
+        await giveSeal(page, await sealOn(page, kit));
+      }
+      await page.goto(`${station.url}/kit/${kit}/turnaround?line=1`);
+      const faults: string[] = [];
+      for (const { line, after } of stages.flatMap(({ steps }) => steps)) {
+        if (after) continue;
+        await page.evaluate((to) => history.pushState(null, "", to), `/kit/${kit}/turnaround?line=${line}`);
+        await page.getByRole("heading", { level: 1, name: new RegExp(`^Line ${line} of`) }).waitFor();
+        faults.push(...(await page.evaluate(outOfSight)).map((what) => `line ${line}: ${what}`));
+      }
+      expect(faults).toEqual([]);
+    },
+    600_000,
+  );
 });
 
 /** In the page: what of a line is not in sight at the top of the page, the answers' own bar not over it. */
@@ -73,11 +86,11 @@ function outOfSight(): readonly string[] {
   const end = bar?.top ?? innerHeight;
   const isBelow = (name: string) =>
     [...document.querySelectorAll(name)].some((one) => one.getBoundingClientRect().bottom > end);
-  const text = isBelow(".step-text, .look-group > :first-child") || isCovered() ? ["its text"] : [];
-  function isCovered(): boolean {
-    const [words, counter] = [".step-text", ".clock-pulls"].map((name) => document.querySelector(name));
-    return Boolean(words && counter && words.getBoundingClientRect().bottom > counter.getBoundingClientRect().top + 1);
-  }
+  const [words, counter] = [".step-text", ".clock-pulls"].map((name) =>
+    document.querySelector(name)?.getBoundingClientRect(),
+  );
+  const isCovered = words !== undefined && counter !== undefined && words.bottom > counter.top + 1;
+  const text = isBelow(".step-text, .look-group > :first-child") || isCovered ? ["its text"] : [];
   const clock = isBelow("section.clock button") ? ["its clock"] : [];
   return [...text, ...clock, ...(bar && bar.bottom > innerHeight + 1 ? ["its answers"] : [])];
 }

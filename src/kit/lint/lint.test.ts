@@ -134,6 +134,9 @@ const CASES: readonly (readonly [LintRule, string, string, ...Change[]])[] = [
   ["one-look-not-one", "a check of another step", "step look", [[...LOOK, "oneLook"], [["seal-count", "pump-turns"]]]],
   ["one-look-not-one", "something to be read", "step look", [[...LOOK, "oneLook"], [["seal-count", "seal-match"]]]],
   ["one-look-not-one", "twice", "step look", [[...LOOK, "oneLook"], [["seal-count", "seal-count"]]]],
+  ["not-done-together", "a line that asks", "step look", [[...LOOK, "withNext"], true]],
+  ["not-done-together", "a timed line", "step start", [[...START, "withNext"], true]],
+  ["not-done-together", "with a line of the next stage", "step stow", [[...STOW, "withNext"], true]],
   [
     "own-caution-not-first",
     "the starter's kick below the noise",

@@ -32,7 +32,8 @@ function rowOf(line: PatternLine, before: PatternLine | undefined) {
     : `${line.text} Right: ${check.expect}`;
   const reading = own ? timerWords(step.timer) : checkWords(check);
   const written = [reading, line.answered ? ANSWERS : ""].filter(Boolean).join(" ");
-  return { text: `${label}  ${text} ${written}`.trim(), bold: own };
+  const part = reading === "" ? " " : ` \u2013 `;
+  return { text: `${label}  ${text}${part}${written}`.trim(), bold: own };
 }
 
 /** Signal word and hazard of each caution that begins at this line: what goes on from the line before is not said again. */

@@ -75,6 +75,6 @@ function writeHead(sheet: Sheet, { pattern, units, kit }: PatternCard): void {
   writeTable(sheet, columns, [{ cells: kit ? [`${kit.name}, ${kit.serial}`] : [], height: 22 }]);
   sheet.gap(4);
   sheet.paragraph(
-    "At each line ring S for seen right, W for found wrong, N for not possible, and write why beside it.",
+    "At each line ring S for seen as it should be, W for found wrong, N for not possible, and write why beside it.",
   );
 }

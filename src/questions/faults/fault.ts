@@ -24,11 +24,11 @@ export const faultQuestion = defineQuestion({
   }),
   example: {
     causes: [
-      { name: "fuel tap shut", chance: 0.4 },
+      { name: "fuel cock shut", chance: 0.4 },
       { name: "plug fouled", chance: 0.35 },
       { name: "no spark", chance: 0.25 },
     ],
-    checks: [{ name: "look at the fuel tap", cost: 0.5, of: "fuel tap shut" }],
+    checks: [{ name: "look at the fuel cock", cost: 0.5, of: "fuel cock shut" }],
     actions: [{ name: "fit the spare plug", cost: 4, cures: [0, 0.95, 0.1] }],
     tests: [{ name: "spark against the block", cost: 2, positive: [1, 0.6, 0] }],
     fallback: { cost: 12 },

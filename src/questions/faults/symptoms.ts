@@ -60,7 +60,7 @@ export const symptomsQuestion = defineQuestion({
   }),
   example: {
     causes: [
-      { name: "fuel tap shut", chance: 0.05, shows: [0.9, 0.1] },
+      { name: "fuel cock shut", chance: 0.05, shows: [0.9, 0.1] },
       { name: "flooded", chance: 0.08, shows: [0.7, 0.95] },
     ],
     signs: [

@@ -6,7 +6,7 @@ import { answersAt, findingsOf, labelOf, said, whoWhen } from "./record-reading.
 import { findingWords, labelsOf, remedyWords } from "./record-words.ts";
 
 /** What is said where there is no exception. */
-export const NO_EXCEPTIONS = "None: every line was answered as seen right, and no finding was raised.";
+export const NO_EXCEPTIONS = "None: every line was found right, and no finding was raised.";
 
 /**
  * What was not seen right at once, to be told first: findings, then lines found wrong, not possible or not answered,

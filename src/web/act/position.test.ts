@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { listLines } from "./lines.ts";
-import { compareMarks, leadsTo, neighbour, openBefore, resumeAt } from "./position.ts";
+import { compareMarks, leadsTo, neighbour, openBefore, pastOptional, resumeAt } from "./position.ts";
 import { SAMPLE, sampleMark, sampleTurnaround, type SampleAnswer } from "../kit-view/sample.ts";
 
 const lines = (...given: SampleAnswer[]) => listLines(SAMPLE, sampleTurnaround(...given));
@@ -32,6 +32,11 @@ describe("where a turnaround goes on", () => {
   it("follows this device's own last answer before another's", () => {
     const two = lines({ key: "vent", device: "phone" }, { key: "desiccant", device: "tablet" });
     expect(resumeAt(two, "phone")).toBe(2);
+  });
+
+  it("leaves out every optional line that follows the one left out", () => {
+    expect(pastOptional(lines(), 2)).toBe(4);
+    expect(pastOptional(lines(), 4)).toBeUndefined();
   });
 
   it("steps to the line before and after, and no further", () => {

@@ -1,14 +1,17 @@
 import { Notice } from "../parts/index.ts";
 import type { PrimeReading } from "./prime-words.ts";
 
+const TITLES: Readonly<Record<PrimeReading["kind"], string>> = {
+  "as-expected": "The prime",
+  "too-quick": "Quicker than can be",
+  leaks: "Look for an air leak",
+  "cannot-prime": "The prime",
+};
+
 /** A timed prime against what was expected, and where to look first where it was slow. */
 export function PrimeReadingNotice({ reading }: { readonly reading: PrimeReading }) {
   return (
-    <Notice
-      tone={reading.kind === "as-expected" ? "plain" : "attention"}
-      title={reading.kind === "leaks" ? "Look for an air leak" : "The prime"}
-      isNews
-    >
+    <Notice tone={reading.kind === "as-expected" ? "plain" : "attention"} title={TITLES[reading.kind]} isNews>
       <p>{reading.words}</p>
       {reading.lookFirst.length > 0 && <LookFirst places={reading.lookFirst} />}
     </Notice>

@@ -60,14 +60,28 @@ export function saySeconds(seconds: number): string {
 
 /** A timed prime against what was expected. */
 export interface PrimeReading {
-  readonly kind: "as-expected" | "leaks" | "cannot-prime";
+  readonly kind: "as-expected" | "too-quick" | "leaks" | "cannot-prime";
   readonly words: string;
   readonly lookFirst: readonly string[];
 }
 
-/** What a timed prime says of air leaks, in words. */
-export function readPrime({ leak }: PrimeAnswer, units: UnitSystem): PrimeReading | undefined {
+/** A prime in less than this share of what the air takes to be pumped out was not one from an empty hose [1]. Judgement. */
+const QUICKEST = 0.5;
+
+/** True where water came sooner than the primer can have taken the air out: it is asked about, not taken as right. */
+export function isTooQuick(seconds: number, { leak, wholeStrokes }: PrimeAnswer): boolean {
+  return leak?.expectedSeconds !== undefined && wholeStrokes !== 0 && seconds < QUICKEST * leak.expectedSeconds;
+}
+
+/** What a timed prime says of air leaks, in words; one quicker than can be is questioned. */
+export function readPrime(answer: PrimeAnswer, units: UnitSystem, seconds?: number): PrimeReading | undefined {
+  const { leak } = answer;
   if (!leak) return undefined;
+  if (seconds !== undefined && isTooQuick(seconds, answer)) {
+    const least = `about ${saySeconds(leak.expectedSeconds ?? 0)} is the least that pumping out the air takes`;
+    const ask = "Did water stand in the hose already, or was the clock started late? Drain the hose and prime again.";
+    return { kind: "too-quick", words: `Too quick: ${least} at this lift. ${ask}`, lookFirst: [] };
+  }
   const { kind, expectedSeconds = 0, airLeak = 0, share = 0, greatestLift = 0, lookFirst = [] } = leak;
   const expected = `about ${saySeconds(expectedSeconds)} was to be expected`;
   if (kind === "cannot-prime") return { kind, words: "At this lift it is not to be expected to prime.", lookFirst };

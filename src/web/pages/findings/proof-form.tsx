@@ -26,7 +26,7 @@ export function ProofForm({ at, acts, finding }: ActingOnFinding) {
     <div className="finding-form">
       <p>
         Repeat {checks.length === 1 ? "the check that finds it" : `the ${checks.length} checks that find it`}. The
-        finding closes only if all is seen right.
+        finding closes only if all is found right.
       </p>
       <Given checks={checks} proof={kept.value} onAgain={setAgain} />
       {open && (
@@ -51,7 +51,7 @@ export function ProofForm({ at, acts, finding }: ActingOnFinding) {
       <ErrorBox error={saving.error} title="Not saved" />
       {verdict !== "incomplete" && !open && (
         <Button kind="primary" wide onPress={() => void save()}>
-          {verdict === "right" ? "All seen right: close the finding" : "Save: not put right yet"}
+          {verdict === "right" ? "All found right: close the finding" : "Save: not put right yet"}
         </Button>
       )}
     </div>

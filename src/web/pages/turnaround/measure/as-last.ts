@@ -38,6 +38,10 @@ function heightsOf({ lift, rise }: Measured, pattern: Pattern, units: UnitSystem
 }
 
 function isPacked({ suctionLength, dischargeLength }: Measured, { hydraulics }: Pattern): boolean {
-  const isOwn = (length: number | undefined, packed: number | undefined) => length === undefined || length === packed;
   return isOwn(suctionLength, hydraulics?.suction?.length) && isOwn(dischargeLength, hydraulics?.discharge.length);
+}
+
+/** No length is the packed one: it is written down only where it was told. */
+function isOwn(length: number | undefined, packed: number | undefined): boolean {
+  return length === undefined || length === packed;
 }

@@ -103,7 +103,7 @@ function WriteDown({ open, acts, line, measuring, onRecorded, onAnswered }: Writ
       <ErrorBox error={saving.error} title="Not saved" />
       <Button kind="primary" wide isDisabled={!body} onPress={() => void record()}>
         {body?.verdict === "as-expected"
-          ? `Write the measurement down: ${sayShare(body.ratio)}, seen right`
+          ? `Write the measurement down: ${sayShare(body.ratio)}, found right`
           : "Write the measurement down"}
       </Button>
     </>

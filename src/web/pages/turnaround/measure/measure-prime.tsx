@@ -19,7 +19,7 @@ export default function MeasurePrime({ pattern, lift, seconds }: MeasurePrimePro
   const answer = askPrime(pattern, { lift, ...(isTimed && { observed: seconds }) });
   if (!answer) return null;
   if ("error" in answer) return <p>The kit's suction hose does not reach down this far.</p>;
-  const reading = readPrime(answer, units);
+  const reading = readPrime(answer, units, seconds);
   return (
     <>
       <p>

@@ -128,7 +128,7 @@ function AnswerWithIt({ measured, ...about }: Omit<MeasuredPanelProps, "onAgain"
           {...(effect !== undefined && { tone: "grave" as const })}
           onPress={() => void give()}
         >
-          {effect === undefined ? `Answer the check: ${share}, seen right` : `Answer the check: ${share}, found wrong`}
+          {effect === undefined ? `Answer the check: ${share}, found right` : `Answer the check: ${share}, found wrong`}
         </Button>
       )}
       {wrong && (

@@ -34,7 +34,7 @@ export function PrimeClock(props: PrimeClockProps) {
     const { seconds } = readTimer(started, Date.now(), timer.atMost);
     void saving.save(async () => {
       await acts.timePrime(where, { seconds, primed, ...around });
-      if (primed) await onDone({ kind: "water", seconds });
+      if (primed && !(await isQuestioned(open, around.lift, seconds))) await onDone({ kind: "water", seconds });
     });
   };
   const started = state?.started;
@@ -56,6 +56,14 @@ export function PrimeClock(props: PrimeClockProps) {
       <ErrorBox error={saving.error} title="Not saved" />
     </section>
   );
+}
+
+/** True where the lift was measured and water came sooner than it can: the line then waits for the person. */
+async function isQuestioned({ pattern }: AtStep["open"], lift: number | undefined, seconds: number): Promise<boolean> {
+  if (lift === undefined || seconds <= 0) return false;
+  const { askPrime, isTooQuick } = await import("../../../rig/prime-words.ts");
+  const answer = askPrime(pattern, { lift, observed: seconds });
+  return answer !== undefined && !("error" in answer) && isTooQuick(seconds, answer);
 }
 
 interface PrimeExpectedProps extends Pick<AtStep, "open" | "step"> {
@@ -105,7 +113,7 @@ function BeforePrime({ state, timer, onStart, onLift }: BeforePrimeProps) {
       <Button kind="primary" wide onPress={onStart}>
         {state?.seconds === undefined ? "First stroke: start the clock" : "Prime again: first stroke"}
       </Button>
-      <p className="quiet">Water is wanted within {sayDuration(timer.atMost)}.</p>
+      <p className="quiet">Water must come within {sayDuration(timer.atMost)}.</p>
     </>
   );
 }

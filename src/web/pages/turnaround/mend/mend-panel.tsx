@@ -67,7 +67,7 @@ function Proof({ open, acts, finding, check, onAgain }: MendPanelProps) {
         </Button>
       )}
       {proof && (
-        <Notice title="All of it was seen right" isNews>
+        <Notice title="All of it was found right" isNews>
           <Button kind="primary" wide onPress={() => void saving.save(() => acts.prove(proof))}>
             Close the finding
           </Button>

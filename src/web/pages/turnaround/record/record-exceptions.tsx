@@ -18,7 +18,7 @@ export function RecordExceptions({ record }: { readonly record: RecordRead }) {
           label={`Finding: ${findingWords(record.pattern, finding)}`}
         />
       ))}
-      {amiss.rows.length > 0 && <Rows caption="Lines not seen right at once" table={amiss} />}
+      {amiss.rows.length > 0 && <Rows caption="Lines not found right at once" table={amiss} />}
     </Section>
   );
 }

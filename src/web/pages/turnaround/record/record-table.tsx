@@ -23,13 +23,15 @@ export function Rows({ caption, table: { columns, rows } }: { readonly caption: 
     <Table
       caption={caption}
       isCaptionHidden
-      columns={columns.map(({ name }, at) => ({
-        key: name,
-        head: name,
-        cell: ({ cells, bold }: (typeof rows)[number]) => (bold ? <strong>{cells[at]}</strong> : cells[at]),
-      }))}
+      columns={columns.map(({ name }, at) => ({ key: name, head: name, cell: (row: Row) => cellOf(row, at) }))}
       rows={rows}
       rowKey={(row) => String(rows.indexOf(row))}
     />
   );
+}
+
+type Row = RecordTable["rows"][number];
+
+function cellOf({ cells, bold }: Row, at: number) {
+  return bold ? <strong>{cells[at]}</strong> : cells[at];
 }
