@@ -2,6 +2,11 @@ import ICAL from "ical.js";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { stageStation, type Browser, type StagedStation } from "../start/staged-station.ts";
 
+const make = async (of: Browser) => {
+  const made = (await of.send("POST", "/api/calendar/links")).json<{ id: string; link: string }>();
+  return { id: made.id, path: new URL(made.link).pathname };
+};
+
 /** What an attacker with the address of a calendar, or with none, gets to see; read with an independent parser. */
 describe("the calendar of a person", () => {
   let station: StagedStation;
@@ -9,10 +14,6 @@ describe("the calendar of a person", () => {
   let path: string;
   let id: string;
   const open = (url: string) => station.app.inject({ method: "GET", url });
-  const make = async (of: Browser) => {
-    const made = (await of.send("POST", "/api/calendar/links")).json<{ id: string; link: string }>();
-    return { id: made.id, path: new URL(made.link).pathname };
-  };
 
   beforeAll(async () => {
     station = await stageStation();

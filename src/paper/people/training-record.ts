@@ -1,8 +1,8 @@
 import { formatDate, type PlainDate } from "#base";
 import type { Person } from "#readiness";
 import { sayCounts, sayTies, sayWhere, type Naming, type Training, type TrainingLine } from "#station";
-import { writeTable, type Column } from "./rows.ts";
-import { createSheet } from "./sheet.ts";
+import { writeTable, type Column } from "../rows.ts";
+import { createSheet } from "../sheet.ts";
 
 /** What the training record of a person tells. */
 export interface TrainingRecord {

@@ -1,8 +1,8 @@
 import { addDays, daysInMonth, formatDate, weekdayOf, type PlainDate } from "#base";
 import type { CalendarEvent } from "#station";
-import { printable } from "./printable.ts";
-import { writeTable, type Column } from "./rows.ts";
-import { createSheet, MARGIN, type Sheet } from "./sheet.ts";
+import { printable } from "../printable.ts";
+import { writeTable, type Column } from "../rows.ts";
+import { createSheet, MARGIN, type Sheet } from "../sheet.ts";
 
 /** What the sheet of a month tells. */
 export interface MonthSheet {

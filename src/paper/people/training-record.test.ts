@@ -3,9 +3,9 @@ import { describe, expect, it } from "vitest";
 import { demoEntries } from "#demo";
 import { createStationFold, practisingOf, trainingOf } from "#station";
 import { readPatternFolders } from "#store/patterns";
-import { renderTrainingRecord } from "./index.ts";
+import { renderTrainingRecord } from "../index.ts";
 
-const { patterns } = readPatternFolders([join(import.meta.dirname, "..", "..", "patterns")]);
+const { patterns } = readPatternFolders([join(import.meta.dirname, "..", "..", "..", "patterns")]);
 const fold = createStationFold(patterns);
 const day = "2027-03-14";
 fold.add(demoEntries({ patterns, today: day, seed: 7 }));

@@ -8,11 +8,11 @@ import type { Entry } from "#log";
 import type { Bodies } from "#readiness";
 import { calendarOf, createStationFold, stationEvents, type CalendarEvent, type StationReading } from "#station";
 import { readPatternFolders } from "#store/patterns";
-import { renderMonthSheet, writeCalendar } from "./index.ts";
+import { renderMonthSheet, writeCalendar } from "../index.ts";
 
 const TODAY = "2027-03-15";
 const NOW = `${TODAY}T10:00:00Z`;
-const { patterns } = readPatternFolders([join(import.meta.dirname, "..", "..", "patterns")]);
+const { patterns } = readPatternFolders([join(import.meta.dirname, "..", "..", "..", "patterns")]);
 const demo = demoEntries({ patterns, today: TODAY, seed: 3 });
 
 let reading: StationReading;
@@ -54,6 +54,16 @@ function planned(id: string, openings: Bodies["openings-planned"]["openings"]): 
   };
 }
 
+const plain = (text: string) => text.replace(/[\p{Cc}\u2028\u2029]+/gu, " ").trim();
+const sortsOf = (id: string) => new Set(calendarOf(reading, id, NOW)!.events.map(({ sort }) => sort));
+const named = (id: string) => calendarOf(reading, id, NOW)!.events.flatMap(({ people }) => people);
+const pages = (pdf: string) => pdf.match(/\/Type \/Page\b(?!s)/g)!.length;
+const sheetOf = async (month: string, events = stationEvents(reading, NOW)) => {
+  const people = new Map(reading.people.map(({ id, name }) => [id, name]));
+  const pdf = await renderMonthSheet({ stationName: reading.stationName, month, events, people, now: NOW });
+  return Buffer.from(pdf).toString("latin1");
+};
+
 const OPENING = { id: "o-1", week: "2027-04-05", renews: ["Proof run"], by: ["jonas-wick"] };
 
 describe("a calendar as a file of RFC 5545", () => {
@@ -84,7 +94,6 @@ describe("a calendar as a file of RFC 5545", () => {
         const event: CalendarEvent = { uid: "u", sort: "work", day: TODAY, summary, description, people: [] };
         const [read, ...rest] = parsed(writeCalendar({ name: summary, events: [event] }, NOW));
         expect(rest).toEqual([]);
-        const plain = (text: string) => text.replace(/[\p{Cc}\u2028\u2029]+/gu, " ").trim();
         expect([read!.summary, read!.description ?? ""]).toEqual([plain(summary), plain(description)]);
       }),
     );
@@ -113,9 +122,6 @@ describe("a calendar as a file of RFC 5545", () => {
 });
 
 describe("whose calendar it is", () => {
-  const sortsOf = (id: string) => new Set(calendarOf(reading, id, NOW)!.events.map(({ sort }) => sort));
-  const named = (id: string) => calendarOf(reading, id, NOW)!.events.flatMap(({ people }) => people);
-
   it("shows crew what is theirs and what nobody took, and a keeper everybody's", () => {
     expect(new Set(named("jonas-wick"))).toEqual(new Set(["jonas-wick"]));
     expect(new Set(named("mara-tolliver")).size).toBeGreaterThan(2);
@@ -133,13 +139,6 @@ describe("whose calendar it is", () => {
 });
 
 describe("a month on paper", () => {
-  const sheetOf = async (month: string, events = stationEvents(reading, NOW)) => {
-    const people = new Map(reading.people.map(({ id, name }) => [id, name]));
-    const pdf = await renderMonthSheet({ stationName: reading.stationName, month, events, people, now: NOW });
-    return Buffer.from(pdf).toString("latin1");
-  };
-  const pages = (pdf: string) => pdf.match(/\/Type \/Page\b(?!s)/g)!.length;
-
   it("is one sheet for a month in which nothing has its day, and for one of six weeks", async () => {
     expect(pages(await sheetOf("2031-02"))).toBe(1);
     expect(pages(await sheetOf("2032-08"))).toBe(1);
