@@ -72,7 +72,7 @@ export class LogFollower {
   }
 
   async #readPlaceTo({ place, seq: end }: PlaceChain): Promise<void> {
-    for (let left = 1; left > 0; ) {
+    for (let left = 1; left > 0;) {
       const from = this.#heads.get(place)?.seq ?? 0;
       const page = await this.#store.since([place], { [place]: from }, Math.min(PAGE, end - from));
       this.#take(page);
