@@ -3,7 +3,7 @@ import { createRequire } from "node:module";
 import { join } from "node:path";
 import PdfKit from "pdfkit";
 import { describe, expect, it } from "vitest";
-import { CARD_LANGUAGES, type CardLanguage, type Pattern } from "#kit";
+import { CARD_LANGUAGES, newestOfEach, type CardLanguage, type Pattern } from "#kit";
 import { CARD_WORDS, showCard } from "#station";
 import { readPatternFolders } from "#store/patterns";
 import { layoutCard, warningSize } from "./card-layout.ts";
@@ -12,7 +12,7 @@ import { registerCardFonts } from "./fonts.ts";
 import { renderReadDoCard } from "./index.ts";
 
 const { patterns, wrong } = readPatternFolders([join(import.meta.dirname, "..", "..", "patterns")]);
-const shipped = new Map(patterns.map((one) => [one.id, one]));
+const shipped = new Map(newestOfEach(patterns).map((one) => [one.id, one]));
 const petrol = shipped.get("brinnet-450")!;
 const electric = shipped.get("ossel-200")!;
 const about = { stationName: "Brannock Reach", now: "2027-03-14T12:00:00Z" };

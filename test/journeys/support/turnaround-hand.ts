@@ -186,7 +186,7 @@ export class TurnaroundHand {
 
   /** A reading by the keys under its box where they are shown, else typed. */
   private async readNumber(ask: Locator, reading: string): Promise<void> {
-    const keys = ask.getByRole("group", { name: "Keys for Reading" });
+    const keys = ask.getByRole("group", { name: "Number keys" });
     const figures = reading.split(" ", 1)[0]!;
     if (!(await keys.isVisible())) return ask.getByLabel("Reading", { exact: true }).fill(reading);
     for (const figure of figures) await keys.getByRole("button", { name: figure, exact: true }).click(CONTROL);

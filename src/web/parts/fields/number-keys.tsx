@@ -2,8 +2,6 @@ import { Button } from "../button.tsx";
 import "./number-keys.css";
 
 export interface NumberKeysProps {
-  /** Label of the box that the keys write into. */
-  readonly label: string;
   /** What stands in the box. */
   readonly value: string;
   readonly onChange: (value: string) => void;
@@ -13,13 +11,13 @@ const ROWS = ["1", "2", "3", "undo", "4", "5", "6", ".", "7", "8", "9", "0"] as 
 const MOST_FIGURES = 8;
 
 /** Own keys for a reading, large enough for a glove, in sight without a tap into the box; on touch screens only. */
-export function NumberKeys({ label, value, onChange }: NumberKeysProps) {
+export function NumberKeys({ value, onChange }: NumberKeysProps) {
   const press = (key: (typeof ROWS)[number]) => {
     if (key === "undo") onChange(value.slice(0, -1));
     else if (key !== "." || !value.includes(".")) onChange((value + key).slice(0, MOST_FIGURES));
   };
   return (
-    <fieldset className="number-keys" aria-label={`Keys for ${label}`}>
+    <fieldset className="number-keys" aria-label="Number keys">
       {ROWS.map((key) => (
         <Button key={key} isQuick onPress={() => press(key)} {...(key === "undo" && { label: "Take back the last" })}>
           {key === "undo" ? "Undo" : key}

@@ -41,7 +41,7 @@ export function QuantityField(props: QuantityFieldProps) {
       after={
         <>
           {"reading" in read && <p className="field-echo">Read as {sayReading(read.reading.si, props)}</p>}
-          {props.hasKeys && <NumberKeys label={props.label} value={props.value} onChange={change} />}
+          {props.hasKeys && <NumberKeys value={props.value} onChange={change} />}
         </>
       }
     >
