@@ -15,7 +15,7 @@ export interface Doing {
   readonly in:
     | { readonly kind: "turnaround"; readonly kit: string; readonly turnaround: string }
     | { readonly kind: "casualty"; readonly casualty: string }
-    | { readonly kind: "told"; readonly how: string; readonly by: string };
+    | { readonly kind: "told"; readonly entry: string; readonly how: string; readonly by: string };
   /** Who saw it done. */
   readonly second?: string;
   /** Why nobody did. */
@@ -103,11 +103,11 @@ export function secondOf(
 function toldOf({ id, told = [] }: Person, qualification: Qualification): readonly Doing[] {
   return told
     .filter((one) => one.qualification === qualification.id)
-    .map(({ at, day, how, by, second }) => ({
+    .map(({ at, day, how, by, second, entry }) => ({
       person: id,
       at,
       day,
-      in: { kind: "told", how, by },
+      in: { kind: "told", entry, how, by },
       ...(second !== undefined && { second }),
     }));
 }
