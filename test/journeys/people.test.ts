@@ -123,7 +123,7 @@ describe("qualifications of the station", () => {
     await phone.close();
   });
 
-  test("are held once a keeper has told of a course, and the record is printed", async () => {
+  test("are held once a keeper has told of a course, no more once that is struck, and the record is printed", async () => {
     const { phone, page } = await phoneOf("Mara Tolliver");
     await page.goto(`${station.url}/people/ede-sorrell`);
     await page.getByRole("heading", { level: 1, name: "Ede Sorrell" }).waitFor();
@@ -137,6 +137,9 @@ describe("qualifications of the station", () => {
     await page.getByLabel("What was done, and where").fill("Sealed two kits at the makers.");
     await page.getByRole("button", { name: "Write it down" }).click();
     await row.getByText("never held").waitFor({ state: "detached" });
+    await allSent(page);
+    await page.getByRole("button", { name: "Told by mistake" }).click();
+    await row.getByText("never held").waitFor();
     await allSent(page);
     await page.getByRole("link", { name: "Print the training record" }).click();
     await page.getByText("Saved as a file.").waitFor();

@@ -17,8 +17,8 @@ const SIZES = [
   { name: "a desk", width: 1440, height: 900 },
 ] as const;
 const PALETTES = ["day", "night"] as const;
-/** Some thirty pages, looked at twice each, on a machine that may have other work [ms]. */
-const PATIENCE_MS = 400_000;
+/** Some fifty pages, looked at twice each, on a machine that may have other work [ms]. */
+const PATIENCE_MS = 700_000;
 
 /** Where each page of `src/web/routes.tsx` is looked at: kits of the demo that have something to show. */
 const VISITS: Readonly<Record<string, readonly string[]>> = {

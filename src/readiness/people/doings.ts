@@ -15,7 +15,7 @@ export interface Doing {
   readonly in:
     | { readonly kind: "turnaround"; readonly kit: string; readonly turnaround: string }
     | { readonly kind: "casualty"; readonly casualty: string }
-    | { readonly kind: "told"; readonly how: string; readonly by: string };
+    | { readonly kind: "told"; readonly entry: string; readonly how: string; readonly by: string };
   /** Who saw it done. */
   readonly second?: string;
   /** Why nobody did. */
@@ -36,8 +36,9 @@ export interface Worked {
  * done. On the sheet of a casualty by whoever wrote soundings.
  */
 export function doingsOf(station: Worked, qualification: Qualification): readonly Doing[] {
+  const asked = new Map([...station.patterns.values()].map((pattern) => [pattern, askedBy(qualification, pattern)]));
   const all = [
-    ...station.kits.flatMap((kit) => doneOn(kit, station.patterns, qualification)),
+    ...station.kits.flatMap((kit) => doneOn(kit, { patterns: station.patterns, asked, qualification })),
     ...station.people.flatMap((person) => toldOf(person, qualification)),
     ...(qualification.ties.some(({ to }) => to === "sheet") ? station.casualties.flatMap(doneOnSheet) : []),
   ];
@@ -53,12 +54,28 @@ function instantOf({ in: where, day, at }: Doing): number {
   return Date.parse(where.kind === "told" ? `${day}T12:00:00Z` : at);
 }
 
-function doneOn(kit: KitState, patterns: Worked["patterns"], qualification: Qualification): readonly Doing[] {
+/** What a qualification asks for in a turnaround under a pattern. Found once: the pattern has far more lines than it. */
+interface Asked {
+  readonly steps: readonly Step[];
+  readonly sealing: boolean;
+}
+
+function askedBy(qualification: Qualification, pattern: Pattern): Asked {
+  return { steps: stepsFor(qualification, pattern), sealing: isFor(qualification, pattern, { stage: "seal" }) };
+}
+
+interface Asking {
+  readonly patterns: Worked["patterns"];
+  readonly asked: ReadonlyMap<Pattern, Asked>;
+  readonly qualification: Qualification;
+}
+
+function doneOn(kit: KitState, { patterns, asked, qualification }: Asking): readonly Doing[] {
   const all = [...kit.turnarounds, ...(kit.turnaround ? [kit.turnaround] : []), ...(kit.otherTurnarounds ?? [])];
   return all.flatMap((turnaround) => {
     const pattern = patterns.get(turnaround.pattern ?? kit.pattern) ?? patterns.get(kit.pattern);
     if (pattern === undefined || turnaround.closed?.how === "set-aside") return [];
-    return doneIn(turnaround, pattern, qualification).map((done) => ({
+    return doneIn(turnaround, asked.get(pattern)!).map((done) => ({
       ...done,
       in: { kind: "turnaround", kit: kit.id, turnaround: turnaround.id } as const,
       ...secondOf(turnaround, done.person, qualification.id),
@@ -68,12 +85,11 @@ function doneOn(kit: KitState, patterns: Worked["patterns"], qualification: Qual
 
 type Done = Pick<Doing, "person" | "at" | "day">;
 
-function doneIn(turnaround: Turnaround, pattern: Pattern, qualification: Qualification): readonly Done[] {
-  const steps = stepsFor(qualification, pattern);
+function doneIn(turnaround: Turnaround, { steps, sealing }: Asked): readonly Done[] {
   const isDue = (step: Step) => !step.optional && isCalledFor(step, turnaround.met ?? []);
   const all = (steps.some(isDue) ? steps.filter(isDue) : steps).flatMap(lineKeys);
   const marks = all.map((key) => doneMark(turnaround, key));
-  if (isFor(qualification, pattern, { stage: "seal" })) marks.push(sealMark(turnaround));
+  if (sealing) marks.push(sealMark(turnaround));
   const [first] = marks;
   if (first === undefined || marks.some((mark) => mark?.by !== first.by)) return [];
   const at = marks.reduce((last, mark) => (Date.parse(mark!.at) > Date.parse(last) ? mark!.at : last), first.at);
@@ -103,11 +119,11 @@ export function secondOf(
 function toldOf({ id, told = [] }: Person, qualification: Qualification): readonly Doing[] {
   return told
     .filter((one) => one.qualification === qualification.id)
-    .map(({ at, day, how, by, second }) => ({
+    .map(({ at, day, how, by, second, entry }) => ({
       person: id,
       at,
       day,
-      in: { kind: "told", how, by },
+      in: { kind: "told", entry, how, by },
       ...(second !== undefined && { second }),
     }));
 }

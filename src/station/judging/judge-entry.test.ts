@@ -121,6 +121,28 @@ describe("an entry judged on arrival", () => {
     expect(codes(undo(UNDONE.id), "administrator")).toEqual([]);
   });
 
+  it("RULE-16 names as second person never who does it", () => {
+    const named = (second: string) =>
+      codes({ kind: "second-named", body: { turnaround: "t", qualification: "q", second } });
+    expect(named("ann")).toEqual(["SN-227 body.second"]);
+    expect(named("ben")).toEqual([]);
+    const told = (second: string) => {
+      const body = { qualification: "q", day: "2026-01-09", how: "Course.", second };
+      return codes({ subject: "person:ben", kind: "practice-told", place: "station", body }, "keeper");
+    };
+    expect(told("ben")).toEqual(["SN-227 body.second"]);
+    expect(told("ann")).toEqual([]);
+  });
+
+  it("takes a qualification of a keeper, about a qualification alone", () => {
+    const ties = [{ to: "sheet" }];
+    const body = { name: "Q", ties, every: "1 year", seenBy: "holders", alone: "never" };
+    const line = { subject: "qualification:q", kind: "qualification-set", place: "station", body };
+    expect(codes(line, "keeper")).toEqual([]);
+    expect(codes(line, "crew")).toEqual(["SN-103 kind"]);
+    expect(codes({ ...line, subject: "place:q" }, "keeper")).toEqual(["SN-105 subject"]);
+  });
+
   it("RULE-2 is told every fault at once", () => {
     expect(codes({ by: "ben", device: "phone", place: "elsewhere", body: {} }, "commander")).toEqual([
       "RD-102 body.sealSeen",

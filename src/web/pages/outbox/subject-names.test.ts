@@ -10,6 +10,7 @@ const VIEW: Parameters<typeof sayAbout>[0] = {
   places: named("north", "North quay"),
   boats: named("b1", "Inshore boat"),
   parts: [],
+  qualifications: named("q1", "Proof run"),
   casualties: named("01a2", "Grey motor boat"),
 } satisfies Partial<StationView>;
 
@@ -20,6 +21,7 @@ describe("what a line is about", () => {
     ["place:north", "North quay"],
     ["person:ann", "Ann Hale"],
     ["boat:b1", "Inshore boat"],
+    ["qualification:q1", "Proof run"],
     ["casualty:01a2", "Grey motor boat"],
   ])("is its name: %s", (subject, name) => {
     expect(sayAbout(VIEW, subject)).toBe(name);

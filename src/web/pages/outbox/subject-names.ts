@@ -1,6 +1,9 @@
 import type { StationView } from "../../device/index.ts";
 
-type Named = Pick<StationView, "kits" | "retired" | "people" | "places" | "casualties" | "boats" | "parts">;
+type Named = Pick<
+  StationView,
+  "kits" | "retired" | "people" | "places" | "casualties" | "boats" | "parts" | "qualifications"
+>;
 
 /** Of what a subject is one, where its own name is not known on this device. */
 const SORTS: Readonly<Record<string, string>> = {
@@ -9,6 +12,7 @@ const SORTS: Readonly<Record<string, string>> = {
   person: "a person this device does not know",
   part: "a part this device does not know",
   boat: "a rescue boat this device does not know",
+  qualification: "a qualification this device does not know",
   device: "a device",
   casualty: "a casualty this device does not know",
   station: "the station",
@@ -31,6 +35,7 @@ function namesOf(view: Named, sort: string): readonly { readonly id: string; rea
   if (sort === "person") return view.people;
   if (sort === "boat") return view.boats;
   if (sort === "part") return view.parts;
+  if (sort === "qualification") return view.qualifications;
   return sort === "casualty" ? view.casualties.flatMap(sheetsOf) : [];
 }
 

@@ -7,6 +7,7 @@ import { useStation } from "../../device/index.ts";
 import { ButtonRow, EmptyState, Page, ROLE_WORDS, Section } from "../../parts/index.ts";
 import { PaperLink } from "../../parts/paper-link.tsx";
 import { Table, type Column } from "../../parts/table.tsx";
+import { StrikeTold } from "./strike-told.tsx";
 import { TellPractice } from "./tell-practice.tsx";
 import { usePractising } from "./use-practising.ts";
 
@@ -83,6 +84,7 @@ function Until({ line: { holding, isHeld } }: { readonly line: TrainingLine }) {
 function Done({ doings, lines }: { readonly doings: readonly JudgedDoing[]; readonly lines: readonly TrainingLine[] }) {
   const view = useStation();
   if (doings.length === 0) return null;
+  const mayStrike = mayWrite(view.me.role, "practice-told");
   const names = new Map(lines.map(({ qualification: { id, name } }) => [id, name]));
   return (
     <Section title="Done">
@@ -94,7 +96,8 @@ function Done({ doings, lines }: { readonly doings: readonly JudgedDoing[]; read
       <ul>
         {doings.slice(0, SHOWN).map((one) => (
           <li key={`${one.qualification} ${one.at}`}>
-            {formatDate(one.day)}: {names.get(one.qualification)}. {sayWhere(one, view)}, {sayCounts(one, view)}.
+            {formatDate(one.day)}: {names.get(one.qualification)}. {sayWhere(one, view)}, {sayCounts(one, view)}.{" "}
+            {mayStrike && one.in.kind === "told" && <StrikeTold person={one.person} entry={one.in.entry} />}
           </li>
         ))}
       </ul>
