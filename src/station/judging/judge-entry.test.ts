@@ -121,15 +121,17 @@ describe("an entry judged on arrival", () => {
     expect(codes(undo(UNDONE.id), "administrator")).toEqual([]);
   });
 
+  const named = (second: string) =>
+    codes({ kind: "second-named", body: { turnaround: "t", qualification: "q", second } });
+
+  const told = (second: string) => {
+    const body = { qualification: "q", day: "2026-01-09", how: "Course.", second };
+    return codes({ subject: "person:ben", kind: "practice-told", place: "station", body }, "keeper");
+  };
+
   it("RULE-16 names as second person never who does it", () => {
-    const named = (second: string) =>
-      codes({ kind: "second-named", body: { turnaround: "t", qualification: "q", second } });
     expect(named("ann")).toEqual(["SN-227 body.second"]);
     expect(named("ben")).toEqual([]);
-    const told = (second: string) => {
-      const body = { qualification: "q", day: "2026-01-09", how: "Course.", second };
-      return codes({ subject: "person:ben", kind: "practice-told", place: "station", body }, "keeper");
-    };
     expect(told("ben")).toEqual(["SN-227 body.second"]);
     expect(told("ann")).toEqual([]);
   });
