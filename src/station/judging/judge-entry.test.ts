@@ -121,19 +121,21 @@ describe("an entry judged on arrival", () => {
     expect(codes(undo(UNDONE.id), "administrator")).toEqual([]);
   });
 
-  const named = (second: string) =>
-    codes({ kind: "second-named", body: { turnaround: "t", qualification: "q", second } });
+  it.each([
+    ["ann", ["SN-227 body.second"]],
+    ["ben", []],
+  ])("RULE-16 names as second person never who does it: %s for Ann", (second, expected) => {
+    const body = { turnaround: "t", qualification: "q", second };
+    expect(codes({ kind: "second-named", body })).toEqual(expected);
+  });
 
-  const told = (second: string) => {
+  it.each([
+    ["ben", ["SN-227 body.second"]],
+    ["ann", []],
+  ])("RULE-16 names as second person never who is told of: %s for Ben", (second, expected) => {
     const body = { qualification: "q", day: "2026-01-09", how: "Course.", second };
-    return codes({ subject: "person:ben", kind: "practice-told", place: "station", body }, "keeper");
-  };
-
-  it("RULE-16 names as second person never who does it", () => {
-    expect(named("ann")).toEqual(["SN-227 body.second"]);
-    expect(named("ben")).toEqual([]);
-    expect(told("ben")).toEqual(["SN-227 body.second"]);
-    expect(told("ann")).toEqual([]);
+    const line = { subject: "person:ben", kind: "practice-told", place: "station", body };
+    expect(codes(line, "keeper")).toEqual(expected);
   });
 
   it("takes a qualification of a keeper, about a qualification alone", () => {
