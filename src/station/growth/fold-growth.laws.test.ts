@@ -42,7 +42,7 @@ function takesAtMost(limit: number, entries: readonly Entry[]): boolean {
 }
 
 function hashOf(fold: StationFold): string {
-  const { patterns: _, parts: _parts, qualifications: _may, practised: _did, reports, ...reading } = fold.read();
+  const { patterns: _, parts: _parts, qualifications: _set, practised: _done, reports, ...reading } = fold.read();
   return createHash("sha256")
     .update(JSON.stringify({ ...reading, reports: [...reports] }))
     .digest("hex");
