@@ -65,6 +65,9 @@ export class StationCopy {
     const place = placeOf(reading, looking.place);
     if (!place) return undefined;
     const kits = reading.kits.filter((kit) => !kit.retired);
+    // Once for each place: finding a day in a zone is costly, and there may be hundreds of kits.
+    const days = new Map(reading.places.map(({ id, zone }) => [id, dayIn(zone, looking.now)]));
+    const dayAt = (kit: KitState) => days.get(kit.place) ?? dayIn("UTC", looking.now);
     return {
       stationName: reading.stationName,
       today: dayIn(place.zone, looking.now),
@@ -81,7 +84,7 @@ export class StationCopy {
       practised: reading.practised,
       kits,
       retired: reading.kits.filter((kit) => kit.retired),
-      standings: new Map(reading.kits.map((kit) => [kit.id, this.#standingOf(kit, reading, looking.now)])),
+      standings: new Map(reading.kits.map((kit) => [kit.id, this.#standingOf(kit, reading, dayAt(kit))])),
       policy: reading.policy,
       broughtBack: reading.broughtBack.toReversed(),
       patterns: reading.patterns,
@@ -100,8 +103,7 @@ export class StationCopy {
   }
 
   /** Judged anew only when the kit, the day or the policy is another. */
-  #standingOf(kit: KitState, reading: StationReading, now: string): Standing {
-    const day = dayIn(zoneOf(reading, kit.place), now);
+  #standingOf(kit: KitState, reading: StationReading, day: string): Standing {
     const before = this.#judged.get(kit.id);
     if (before?.kit === kit && before.day === day && before.policy === reading.policy) return before.standing;
     const standing = standingAt(kit, reading, day);
@@ -113,8 +115,4 @@ export class StationCopy {
 function placeOf({ places }: StationReading, chosen: string | undefined): Place | undefined {
   const open = places.filter(({ closed }) => !closed);
   return open.find(({ id }) => id === chosen) ?? open[0];
-}
-
-function zoneOf({ places }: StationReading, id: string): string {
-  return places.find((place) => place.id === id)?.zone ?? "UTC";
 }
