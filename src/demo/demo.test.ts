@@ -42,6 +42,11 @@ describe("the demo station", () => {
     expect(entries.filter(({ at }) => instantOf(at) >= Date.parse(`${today}T00:00:00Z`))).toEqual([]);
   });
 
+  it("takes no notice of earlier versions of its patterns", () => {
+    const earlier = patterns.map((pattern) => ({ ...pattern, version: pattern.version - 1 }));
+    expect(demoEntries({ ...setting, patterns: [...earlier, ...patterns] })).toEqual(entries);
+  });
+
   it("has a casualty whose pump is the kit that was handed over to her, by a name typed in full", () => {
     const casualty = fold.read().casualties[0]!;
     const kit = fold.kit(casualty.pumps[0]!.kit!)!;

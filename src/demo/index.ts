@@ -17,7 +17,7 @@ const FOUNDED_DAYS_AGO = 760;
 const FIRST_SEAL = 10_401;
 
 export interface DemoSetting {
-  /** The two shipped patterns: the first with an engine and the first without are used. */
+  /** The two shipped patterns: of the newest of each, the first with an engine and the first without are used. */
   readonly patterns: readonly Pattern[];
   /** "YYYY-MM-DD": the log ends on the evening before. */
   readonly today: string;
@@ -33,7 +33,8 @@ export interface DemoSetting {
  * @param setting - patterns, the day it is today, and the seed
  * @returns entries in the order a log would hold them
  */
-export function demoEntries(setting: DemoSetting): readonly Entry[] {
+export function demoEntries(given: DemoSetting): readonly Entry[] {
+  const setting = { ...given, patterns: newestOfEach(given.patterns) };
   const today = Date.parse(`${setting.today}T00:00:00Z`);
   const writer = createLogWriter(createChance(setting.seed));
   foundStation(writer, today - FOUNDED_DAYS_AGO * DAY_MS);
@@ -60,9 +61,7 @@ function lifeSetting(
   today: number,
   nextSeal: () => string,
 ): LifeSetting {
-  const pattern = newestOfEach(setting.patterns).find(
-    ({ engine }) => (engine !== undefined) === (kit.drive === "engine"),
-  );
+  const pattern = setting.patterns.find(({ engine }) => (engine !== undefined) === (kit.drive === "engine"));
   if (!pattern)
     throw new Error(`The demo needs a pattern for a kit driven by ${kit.drive}; none of the given ones is.`);
   const expected = setting.expected?.(pattern);

@@ -39,7 +39,7 @@ export function sayWhere({ in: where }: JudgedDoing, { kits, retired = [], casua
     case "casualty":
       return `On the sheet of ${nameIn(casualties, where.casualty)}`;
     case "told":
-      return where.how;
+      return where.how.replace(/\.$/, "");
   }
 }
 
