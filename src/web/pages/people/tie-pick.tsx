@@ -1,4 +1,4 @@
-import type { Pattern } from "#kit";
+import { newestOfEach, type Pattern } from "#kit";
 import type { Tie } from "#readiness";
 import { sayTies } from "#station";
 import type { StationView } from "../../device/index.ts";
@@ -14,7 +14,7 @@ interface TiePickProps {
 
 /** What a qualification is for: stages, steps, the sheet; chosen one by one, taken out by a button. */
 export function TiePick({ view, ties, onChange }: TiePickProps) {
-  const patterns = newest([...view.patterns.values()]);
+  const patterns = newestOfEach([...view.patterns.values()]);
   const without = (key: string) => ties.filter((tie) => JSON.stringify(tie) !== key);
   const add = (key: string) => key !== "" && onChange([...without(key), JSON.parse(key) as Tie]);
   const say = (tie: Tie) => sayTies({ ties: [tie] }, view)[0] ?? "";
@@ -77,9 +77,4 @@ function shortened(text: string): string {
 
 function stagesOf(patterns: readonly Pattern[]) {
   return [...new Map(patterns.flatMap(({ stages }) => stages.map(({ id, name }) => [id, name] as const)))];
-}
-
-function newest(patterns: readonly Pattern[]): readonly Pattern[] {
-  const sorted = patterns.toSorted((one, other) => one.version - other.version);
-  return [...new Map(sorted.map((pattern) => [pattern.id, pattern])).values()];
 }
