@@ -1,5 +1,5 @@
 // Holds the subject of every commit since the rule began to it: imperative, at most 72 characters, no full stop.
-// Where there is no history (an unpacked archive, a shallow clone) only what is there is looked at.
+// Where that commit is not known (an unpacked archive, a shallow clone) nothing tells which commits are new: none is held.
 import { spawnSync } from "node:child_process";
 
 /** The last commit before the rule was checked. */
@@ -9,9 +9,9 @@ const MOST = 72;
 const TOLD = /^(Added|Adds|Adding|Fixed|Fixes|Fixing|Changed|Changes|Updated|Updates|Removed|Removes|WIP)\b/;
 
 const known = git("cat-file", "-e", `${BEFORE}^{commit}`).status === 0;
-const range = known ? [`${BEFORE}..HEAD`] : ["-1"];
-const log = git("log", "--no-merges", "--format=%h %s", ...range);
-const subjects = log.status === 0 ? log.stdout.split("\n").filter(Boolean) : [];
+const log = git("log", "--no-merges", "--format=%h %s", `${BEFORE}..HEAD`);
+const subjects = known ? log.stdout.split("\n").filter(Boolean) : [];
+if (!known) console.log(`Commit ${BEFORE} is not in this checkout: no subject is looked at.`);
 const faults = subjects.flatMap((line) =>
   faultsOf(line.slice(line.indexOf(" ") + 1)).map((fault) => `${line}: ${fault}`),
 );
