@@ -7,7 +7,7 @@ import { createStationFold, standingAt, type Photo } from "#station";
 import { readPatternFolders } from "#store/patterns";
 import { recordOf as recordOfLines, saySeen } from "#readiness";
 import { renderPatternCard, renderTurnaroundRecord } from "./index.ts";
-import { isAmiss, linesOfKind, said } from "#station";
+import { isAmiss, linesOfKind, said, summaryOf } from "#station";
 
 const { patterns } = readPatternFolders([join(import.meta.dirname, "..", "..", "patterns")]);
 const fold = createStationFold(patterns);
@@ -87,6 +87,31 @@ describe("record of a turnaround", () => {
     expect(said(again, line)).toMatch(/\(45 mm, then .*\smm; at least 48\.0\smm\)/);
     expect(isAmiss(record, line)).toBe(false);
     expect(isAmiss(again, line)).toBe(true);
+  });
+
+  it("tells of a look that was wrong before it was right, though nothing was measured", () => {
+    const record = recordOf("Pump 1");
+    const lines = recordOfLines(record.turnaround, record.pattern);
+    const isLook = (id: string | undefined) => record.pattern.checks.find((one) => one.id === id)?.kind === "look";
+    const line = lines.find(({ check }) => isLook(check))!;
+    const [standing] = linesOfKind(record.entries, "step-answered").filter(({ body }) => body.check === line.check);
+    const first = { ...standing!, id: "earlier", body: { ...standing!.body, answer: "wrong" as const } };
+    const again = { ...record, entries: [first, ...record.entries] };
+    expect(isAmiss(record, line)).toBe(false);
+    expect(isAmiss(again, line)).toBe(true);
+    expect(said(again, line)).toMatch(/^FOUND WRONG, then /);
+  });
+
+  it("names who saw a thing done, and why nobody did", () => {
+    const record = recordOf("Pump 1");
+    const { opened } = record.turnaround;
+    const seconds = [
+      { ...opened, qualification: "q", second: "nobody-known" },
+      { ...opened, qualification: "q", note: "Tide turning." },
+    ];
+    const rows = summaryOf({ ...record, turnaround: { ...record.turnaround, seconds } }).map(({ cells }) => cells);
+    expect(rows.filter(([name]) => name === "Seen done")[0]![1]).toMatch(/^nobody-known saw what .* did, /);
+    expect(rows.filter(([name]) => name === "Gone on alone")[0]![1]).toMatch(/: Tide turning\.$/);
   });
 
   it("embeds its own typeface, which has the symbols that quantities need", async () => {

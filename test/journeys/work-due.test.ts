@@ -119,9 +119,18 @@ describe("the wall", () => {
     await screen.context().close();
   });
 
-  test("shows nothing once the link is withdrawn", async () => {
+  test("is said not to be withdrawn where the station did not do it", async () => {
+    await page.route("**/api/wall/links/*", (route) => route.fulfill({ status: 500, json: {} }));
+    await page.getByRole("button", { name: "Withdraw the link for Boathouse" }).click();
+    await page.getByText("The server's answer could not be read.").waitFor();
+    await page.getByRole("link", { name: /wall#/ }).waitFor();
+    await page.unroute("**/api/wall/links/*");
+  });
+
+  test("shows nothing once the link is withdrawn, and its address is off the page", async () => {
     await page.getByRole("button", { name: "Withdraw the link for Boathouse" }).click();
     await page.getByRole("button", { name: "Withdraw the link for Boathouse" }).waitFor({ state: "detached" });
+    await page.getByRole("link", { name: /wall#/ }).waitFor({ state: "detached" });
     const screen = await (await browser.newContext()).newPage();
     await screen.goto(link);
     await screen.getByText("This link opens nothing").waitFor();

@@ -5,6 +5,7 @@ import { isKitKind } from "../kit/kit-fold.ts";
 import { kitSchemas } from "./kit-schemas.ts";
 import { Hand } from "../kit/sample-kit.ts";
 
+const QUALIFICATION = { name: "Q", ties: [{ to: "sheet" }], every: "1 year", seenBy: "holders", alone: "never" };
 const ANSWER = { turnaround: "t1", step: "s", answer: "seen" };
 const PHOTO = { hash: "a".repeat(64), mime: "image/jpeg", bytes: 200_000, width: 1600, height: 1200 };
 
@@ -37,6 +38,9 @@ describe("what each kind of entry may say", () => {
     ["kit-renamed", null, "RD-102 body"],
     ["kit-renamed", { name: "x".repeat(81) }, "RD-102 body.name"],
     ["kit-renamed", { name: "  " }, "RD-102 body.name"],
+    ["qualification-set", { ...QUALIFICATION, every: "9999 years" }, "RD-102 body.every"],
+    ["qualification-set", { ...QUALIFICATION, every: "101 years" }, "RD-102 body.every"],
+    ["qualification-set", { ...QUALIFICATION, every: "soon" }, "RD-102 body.every"],
     ["step-answered", { ...ANSWER, answer: "checked" }, "RD-102 body.answer"],
     ["step-answered", { ...ANSWER, answer: "not-possible" }, "RD-102 body.why"],
     [

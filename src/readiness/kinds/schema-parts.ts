@@ -41,8 +41,12 @@ export const instant = z.string().refine(isInstant, { error: "an instant with it
 /** An IANA time zone. */
 export const zone = z.string().max(64).refine(isZone, { error: 'a time zone such as "Pacific/Auckland"' });
 
-/** A span of calendar time, longer than nothing. */
-export const span = z.string().max(40).refine(isLongerThanNothing, { error: '"90 days", "6 weeks" or "12 months"' });
+/** A span of calendar time, longer than nothing and no longer than a hundred years: no later day has a name. */
+export const span = z
+  .string()
+  .max(40)
+  .refine(isLongerThanNothing, { error: '"90 days", "6 weeks" or "12 months"' })
+  .refine((text) => !isLongerThanNothing(text) || isAtMostCentury(text), { error: "at most 100 years" });
 
 /** A count from nothing to so many. */
 export const countTo = (most: number) => z.int({ error: "a whole number" }).min(0).max(most);
@@ -110,4 +114,9 @@ function isLongerThanNothing(given: string): boolean {
   } catch {
     return false;
   }
+}
+
+function isAtMostCentury(given: string): boolean {
+  const read = parseSpan(given);
+  return "days" in read ? read.days <= 36_525 : read.months <= 1200;
 }

@@ -55,8 +55,9 @@ function amissOf(record: RecordRead): RecordTable["rows"] {
 
 /** True for a line to be told first: not seen right, or only after it had been read otherwise. */
 export function isAmiss(record: RecordRead, line: RecordLine): boolean {
-  const read = answersAt(record, line).filter(({ value, answer }) => value !== undefined || answer === "wrong");
-  return line.answer !== "seen" || read.length > 1;
+  const all = answersAt(record, line);
+  const readings = all.filter(({ value }) => value !== undefined);
+  return line.answer !== "seen" || readings.length > 1 || all.some(({ answer }) => answer === "wrong");
 }
 
 function shortClocks({ turnaround, pattern }: RecordRead): RecordTable["rows"] {

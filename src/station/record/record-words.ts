@@ -19,7 +19,8 @@ export function answerWordsOf(pattern: Pattern, said: Said, all: readonly Said[]
   };
   const card = said.fromCard === true ? `; from a card of ${(said.cardAt ?? "").slice(0, 16).replace("T", " ")}` : "";
   const note = said.note === undefined ? "" : `. Note: ${said.note}`;
-  return `${words[said.answer]}${readWords(check, all)}${note}${card}`;
+  const wasWrong = said.answer === "seen" && all.some(({ answer }) => answer === "wrong");
+  return `${wasWrong ? "FOUND WRONG, then " : ""}${words[said.answer]}${readWords(check, all)}${note}${card}`;
 }
 
 /** " (0.9 mm, then 0.75 mm; at most 0.8 mm)" */

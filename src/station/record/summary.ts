@@ -13,6 +13,7 @@ export function summaryOf(record: RecordRead): RecordTable["rows"] {
     { cells: ["Closed", closedWords(record)] },
     { cells: ["New seal", closed?.seal ?? "none"], bold: true },
     { cells: ["Second person", secondPerson(record) ?? "none named"] },
+    ...secondRows(record),
     ...(closed?.reason ? [{ cells: ["Reason", closed.reason] }] : []),
   ];
 }
@@ -24,4 +25,14 @@ function closedWords(record: RecordRead): string {
     closed.how
   ];
   return `${instantWords(closed.at)} by ${nameOf(record, closed.by)}, ${how}`;
+}
+
+/** What was done by who may not do it alone: who saw it, or why nobody did. */
+function secondRows(record: RecordRead): RecordTable["rows"] {
+  return (record.turnaround.seconds ?? []).map(({ at, by, second, note }) => {
+    const doer = nameOf(record, by);
+    const when = instantWords(at);
+    if (second === undefined) return { cells: ["Gone on alone", `${doer}, ${when}: ${note}`], bold: true };
+    return { cells: ["Seen done", `${nameOf(record, second)} saw what ${doer} did, ${when}`] };
+  });
 }

@@ -15,7 +15,11 @@ import { writersOf } from "./log-traces.ts";
 export default function PeoplePage() {
   const view = useStation();
   const { people, me } = view;
-  const writers = useMemo(() => writersOf(view), [view]);
+  // While the log is being fetched nobody is known not to have written.
+  const silent = useMemo(() => {
+    const writers = writersOf(view);
+    return new Set(view.early ? [] : view.people.flatMap(({ id }) => (writers.has(id) ? [] : [id])));
+  }, [view]);
   const [chosen, setChosen] = useState<string>();
   const here = people.filter(({ left }) => !left);
   const gone = people.filter(({ left }) => left);
@@ -26,7 +30,7 @@ export default function PeoplePage() {
       <Table
         caption="People of the station"
         isCaptionHidden
-        columns={columns(writers, mayChange ? setChosen : undefined)}
+        columns={columns(silent, mayChange ? setChosen : undefined)}
         rows={here}
         rowKey={({ id }) => id}
       />
@@ -46,7 +50,7 @@ export default function PeoplePage() {
   );
 }
 
-function columns(writers: ReadonlySet<string>, choose: ((id: string) => void) | undefined): readonly Column<Person>[] {
+function columns(silent: ReadonlySet<string>, choose: ((id: string) => void) | undefined): readonly Column<Person>[] {
   const always: readonly Column<Person>[] = [
     // Whoever signs in on a device that is known already leaves no line: nobody is said not to have come.
     {
@@ -55,7 +59,7 @@ function columns(writers: ReadonlySet<string>, choose: ((id: string) => void) | 
       cell: ({ id, name }) => (
         <>
           <Link to={`/people/${id}`}>{name}</Link>
-          {!writers.has(id) && " (invited, has written nothing yet)"}
+          {silent.has(id) && " (invited, has written nothing yet)"}
         </>
       ),
     },

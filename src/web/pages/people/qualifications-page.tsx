@@ -64,7 +64,7 @@ function OneQualification({ standing, maySet }: OneProps) {
       <Unseen standing={standing} />
       {maySet && (
         <ButtonRow>
-          <ButtonLink to={`/qualifications/${qualification.id}/setting`}>Change {qualification.name}</ButtonLink>
+          <ButtonLink to={`/qualifications/${qualification.id}/setting`}>Change this qualification</ButtonLink>
         </ButtonRow>
       )}
     </Section>

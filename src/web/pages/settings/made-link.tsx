@@ -10,11 +10,7 @@ interface MadeLinkProps {
 
 /** A link just made, or why there is none. */
 export function MadeLink({ reply, title }: MadeLinkProps) {
-  if (reply === undefined) return null;
-  if (reply.kind === "unreachable") {
-    return <Notice tone="attention" title="The station could not be reached. Try again with a network." isNews />;
-  }
-  if (reply.kind === "refused") return <Notice tone="wrong" title={reply.problem.message} isNews />;
+  if (reply?.kind !== "answered") return <NotAnswered reply={reply} />;
   return (
     <Notice title={title} isNews>
       <p style={{ overflowWrap: "anywhere" }}>
@@ -22,4 +18,12 @@ export function MadeLink({ reply, title }: MadeLinkProps) {
       </p>
     </Notice>
   );
+}
+
+/** Why the station did not do what it was asked; nothing where it did. */
+export function NotAnswered({ reply }: { readonly reply: Reply<unknown> | undefined }) {
+  if (reply?.kind === "unreachable")
+    return <Notice tone="attention" title="The station could not be reached. Try again with a network." isNews />;
+  if (reply?.kind === "refused") return <Notice tone="wrong" title={reply.problem.message} isNews />;
+  return null;
 }

@@ -79,7 +79,7 @@ function Member({ open, line, ask, onSingle }: MemberProps) {
         {check.ask} <strong>{check.expect}</strong>
         {check.kind === "count" && limits !== undefined && <strong> {limits}.</strong>}
         {check.kind === "match" && <strong> {plainTap(open, line, ask)?.words}.</strong>}
-        {last && <span className="quiet"> Measured {writeValue(last)}.</span>}
+        {last && <span className="quiet"> Last time {writeValue(last)}.</span>}
       </p>
       <Button onPress={onSingle} label={`Not so, or answer by itself: ${labelAt(line, ask)}`}>
         Not so
