@@ -66,6 +66,16 @@ const sheetOf = async (month: string, events = stationEvents(reading, NOW)) => {
 
 const OPENING = { id: "o-1", week: "2027-04-05", renews: ["Proof run"], by: ["jonas-wick"] };
 
+describe("the muster of a place", () => {
+  it("names every kit of the place that is due within a month of the first, with its day", () => {
+    const place = reading.places.find(({ name }) => name === "Boathouse")!;
+    const kits = reading.kits.filter((kit) => kit.place === place.id && !kit.retired);
+    const muster = stationEvents(reading, NOW).find(({ uid }) => uid === `${place.id}-muster`)!;
+    const told = kits.filter(({ name }) => new RegExp(`${name}(?! ?\\d)`).test(muster.description));
+    expect(told.length).toBeGreaterThan(1);
+  });
+});
+
 describe("a calendar as a file of RFC 5545", () => {
   it("is read by ical.js with every event on its day, whole days without a zone (RFC 5545, 3.6.1)", () => {
     const view = calendarOf(reading, "mara-tolliver", NOW)!;

@@ -83,7 +83,10 @@ function lapseEvent(kit: KitState, place: Place, ends: readonly Ending[], today:
   return { uid: uidOf(kit, "lapse"), sort: "lapse", day: first.day, summary, description, people: [] };
 }
 
-/** The day by which the first kit of a place wants to be seen. */
+/** Kits that want to be seen so soon after the first of their place are named with it [day]. */
+const MUSTER_DAYS = 31;
+
+/** The day by which the first kit of a place wants to be seen, and which others could be seen with it. */
 function musterEvent(reading: StationReading, place: Place, today: PlainDate): readonly CalendarEvent[] {
   const due = reading.kits.flatMap((kit) => {
     const isHere = kit.place === place.id && !kit.retired;
@@ -92,7 +95,10 @@ function musterEvent(reading: StationReading, place: Place, today: PlainDate): r
   });
   if (due.length === 0) return [];
   const day = due.map((one) => one.day).reduce((first, one) => (one < first ? one : first));
-  const names = due.filter((one) => one.day === day).map(({ kit }) => kit.name);
+  const names = due
+    .filter((one) => one.day <= addDays(day, MUSTER_DAYS))
+    .toSorted((one, other) => (one.day < other.day ? -1 : one.day > other.day ? 1 : 0))
+    .map((one) => (one.day === day ? one.kit.name : `${one.kit.name} by ${formatDate(one.day)}`));
   const summary = `Muster at ${place.name}`;
   return [{ uid: `${place.id}-muster`, sort: "muster", day, summary, description: names.join(", "), people: [] }];
 }

@@ -1,4 +1,5 @@
 import { isInputError, type Fault } from "#base";
+import { useEffect, useRef } from "react";
 import { Notice } from "./notice.tsx";
 
 export interface ErrorBoxProps {
@@ -8,13 +9,18 @@ export interface ErrorBoxProps {
   readonly title?: string;
 }
 
-/** What went wrong and what to do about it. */
+/** What went wrong and what to do about it; brought into sight when it appears. */
 export function ErrorBox({ error, title = "That was not accepted" }: ErrorBoxProps) {
+  const box = useRef<HTMLDivElement>(null);
+  // In the middle: at an edge it could lie under a bar that stands over the page.
+  useEffect(() => box.current?.scrollIntoView({ block: "center" }), [error]);
   if (error === undefined || error === null) return null;
   return (
-    <Notice tone="wrong" title={title} isNews>
-      {isInputError(error) ? <FaultList faults={error.faults} /> : <Other error={error} />}
-    </Notice>
+    <div ref={box}>
+      <Notice tone="wrong" title={title} isNews>
+        {isInputError(error) ? <FaultList faults={error.faults} /> : <Other error={error} />}
+      </Notice>
+    </div>
   );
 }
 
