@@ -47,6 +47,14 @@ describe("the demo station", () => {
     expect(demoEntries({ ...setting, patterns: [...earlier, ...patterns] })).toEqual(entries);
   });
 
+  it("reads a gauge in quarters, and never as the mark of a kit", () => {
+    const read = entries.flatMap(({ body }) => {
+      const { check, value } = body as { check?: string; value?: { first?: string } };
+      return check === "gauge-match" && value?.first !== undefined ? [value.first] : [];
+    });
+    expect(new Set(read)).toEqual(new Set(["4"]));
+  });
+
   it("has a casualty whose pump is the kit that was handed over to her, by a name typed in full", () => {
     const casualty = fold.read().casualties[0]!;
     const kit = fold.kit(casualty.pumps[0]!.kit!)!;

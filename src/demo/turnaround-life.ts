@@ -133,7 +133,7 @@ function readingFor(scribe: Scribe, check: Check): Value | undefined {
     case "count":
       return { kind: "count", count: check.exactly };
     case "match": {
-      const read = check.against === "recorded-seal" ? scribe.plan.sealSeen : plateOf(scribe.plan.kit);
+      const read = agreedOn(scribe, check);
       return { kind: "match", first: read, second: read };
     }
     case "date":
@@ -141,6 +141,12 @@ function readingFor(scribe: Scribe, check: Check): Value | undefined {
     default:
       return undefined;
   }
+}
+
+/** What both readings of a match are: the seal on record, a tank just filled in quarters, or the kit's own mark. */
+function agreedOn({ plan }: Scribe, check: Check & { readonly kind: "match" }): string {
+  if (check.against === "recorded-seal") return plan.sealSeen;
+  return /in quarters/.test(check.first) ? "4" : plateOf(plan.kit);
 }
 
 /** What stands on the plate of an invented kit. */

@@ -53,7 +53,9 @@ export async function renderMonthSheet(month: MonthSheet): Promise<Uint8Array> {
   const title = `${MONTHS[Number(month.month.slice(5)) - 1]} ${month.month.slice(0, 4)}`;
   const sheet = createSheet({ title, now: month.now, footer: `${month.stationName}   ${title}` });
   sheet.title(title);
-  sheet.paragraph(`${month.stationName}. What is overdue stands on the day of printing.`);
+  const isNow = month.now.startsWith(month.month);
+  const overdue = isNow ? "on the day of printing" : "on the sheet of the month of printing, and not here";
+  sheet.paragraph(`${month.stationName}. What is overdue stands ${overdue}.`);
   sheet.gap(6);
   const events = month.events.filter(({ day }) => day.startsWith(month.month));
   drawGrid(sheet, month.month, events);
