@@ -57,14 +57,14 @@ describe("a year that cannot be kept", () => {
     };
     const plan = planYear(late, AT_ONCE);
     expect(plan.short).toEqual([2, 3].map((week) => ({ place: "harbour", week, by: 1 })));
-    expect(plan.because).toContain("With G two weeks earlier nothing falls short and nothing lapses.");
-    expect(plan.because).toContain("With one more kit at harbour 0 instead of 2.");
+    expect(plan.because).toContain("With G two weeks earlier, nothing falls short and nothing lapses.");
+    expect(plan.because).toContain("With one more kit at harbour, 0 instead of 2.");
   });
 
   it("says that two more hours would cure it", () => {
     const plan = planYear({ ...STATION, people: [{ id: "ann", hoursPerWeek: 1 }] }, AT_ONCE);
     expect(plan.openings).toEqual([]);
-    expect(plan.because).toContain("With two more hours a week of ann nothing falls short and nothing lapses.");
+    expect(plan.because).toContain("With two more hours a week of ann, nothing falls short and nothing lapses.");
   });
 
   it("says that a place has too few kits for its strength", () => {

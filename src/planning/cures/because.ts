@@ -43,7 +43,7 @@ function lapsedWords({ kits }: YearStation, { lateWeeks }: PlanMerit): string[] 
   const clocks = kits.flatMap((kit, index) =>
     kit.clocks.flatMap((clock, at) => {
       const weeks = lateWeeks.filter((one) => one.kit === index && one.clock === at).map((one) => one.week);
-      return weeks.length === 0 ? [] : [`${clock.id} of ${kit.id} has lapsed in ${weekWords(weeks)}.`];
+      return weeks.length === 0 ? [] : [`${clock.id.replace(/\.$/, "")} of ${kit.id} has lapsed in ${weekWords(weeks)}.`];
     }),
   );
   const more = clocks.length > MOST_NAMED ? [`${clocks.length - MOST_NAMED} more have lapsed.`] : [];
@@ -69,9 +69,9 @@ function shortWords({ short }: PlanMerit, proved: boolean): string {
 }
 
 function cureWords({ words, short, late }: Cure, merit: PlanMerit): string {
-  if (short === 0 && late === 0) return `With ${words} nothing falls short and nothing lapses.`;
-  if (short < merit.short) return `With ${words} ${short} instead of ${merit.short}.`;
-  return `With ${words} clocks have lapsed in ${late} weeks, all told, instead of ${merit.late}.`;
+  if (short === 0 && late === 0) return `With ${words}, nothing falls short and nothing lapses.`;
+  if (short < merit.short) return `With ${words}, ${short} instead of ${merit.short}.`;
+  return `With ${words}, clocks have lapsed in ${late} weeks, all told, instead of ${merit.late}.`;
 }
 
 function nothingHelps({ parts = [] }: YearStation): string {
