@@ -139,6 +139,7 @@ describe("qualifications of the station", () => {
     await row.getByText("never held").waitFor({ state: "detached" });
     await allSent(page);
     await page.getByRole("button", { name: "Told by mistake" }).click();
+    await page.getByRole("button", { name: "Strike it" }).click();
     await row.getByText("never held").waitFor();
     await allSent(page);
     await page.getByRole("link", { name: "Print the training record" }).click();

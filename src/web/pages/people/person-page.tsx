@@ -86,6 +86,8 @@ function Done({ doings, lines }: { readonly doings: readonly JudgedDoing[]; read
   if (doings.length === 0) return null;
   const mayStrike = mayWrite(view.me.role, "practice-told");
   const names = new Map(lines.map(({ qualification: { id, name } }) => [id, name]));
+  const say = (one: (typeof doings)[number]) =>
+    `${formatDate(one.day)}: ${names.get(one.qualification)}. ${sayWhere(one, view)}, ${sayCounts(one, view)}.`;
   return (
     <Section title="Done">
       {doings.length > SHOWN && (
@@ -96,8 +98,10 @@ function Done({ doings, lines }: { readonly doings: readonly JudgedDoing[]; read
       <ul>
         {doings.slice(0, SHOWN).map((one) => (
           <li key={`${one.qualification} ${one.at}`}>
-            {formatDate(one.day)}: {names.get(one.qualification)}. {sayWhere(one, view)}, {sayCounts(one, view)}.{" "}
-            {mayStrike && one.in.kind === "told" && <StrikeTold person={one.person} entry={one.in.entry} />}
+            {say(one)}{" "}
+            {mayStrike && one.in.kind === "told" && (
+              <StrikeTold person={one.person} entry={one.in.entry} told={say(one)} />
+            )}
           </li>
         ))}
       </ul>

@@ -1,17 +1,21 @@
+import { useState } from "react";
 import { useRecorder, useStation } from "../../device/index.ts";
-import { Button, ErrorBox, useDoing } from "../../parts/index.ts";
+import { Button, ConfirmDialog, ErrorBox, useDoing } from "../../parts/index.ts";
 
 interface StrikeToldProps {
   readonly person: string;
   /** Id of the line that told of it. */
   readonly entry: string;
+  /** What was told, as a sentence. */
+  readonly told: string;
 }
 
 /** Takes back what was told of a person by mistake: the line is struck and stays in the log. */
-export function StrikeTold({ person, entry: id }: StrikeToldProps) {
+export function StrikeTold({ person, entry: id, told }: StrikeToldProps) {
   const { historyOf } = useStation();
   const recorder = useRecorder();
   const doing = useDoing();
+  const [isAsking, setAsking] = useState(false);
   const strike = () =>
     doing.run(async () => {
       const line = historyOf(`person:${person}`).find(({ entry }) => entry.id === id);
@@ -19,10 +23,20 @@ export function StrikeTold({ person, entry: id }: StrikeToldProps) {
     });
   return (
     <>
-      <Button kind="quiet" isBusy={doing.isBusy} onPress={() => void strike()}>
+      <Button kind="quiet" isBusy={doing.isBusy} onPress={() => setAsking(true)}>
         Told by mistake
       </Button>
       <ErrorBox error={doing.error} title="Not struck" />
+      <ConfirmDialog
+        title="Strike what was told?"
+        isOpen={isAsking}
+        onClose={() => setAsking(false)}
+        onConfirm={() => void strike().then(() => setAsking(false))}
+        confirm="Strike it"
+        isBusy={doing.isBusy}
+      >
+        <p>{told} It counts no more; the line stays in the log, struck by you.</p>
+      </ConfirmDialog>
     </>
   );
 }
