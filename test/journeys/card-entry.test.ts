@@ -16,12 +16,15 @@ const labelOn = (step: string, check?: string): string =>
   linesOf(pattern).find((line) => line.step.id === step && line.check?.id === check)!.label;
 /** The box in which the seal's number stands. */
 const SEAL_BOX = labelOn("crate-read-seal", "crate-seal-number");
+/** A box for a tick, on the first stage. */
+const TICK_BOX = labelOn("crate-carry");
 const INSULATION_BOX = labelOn("examine-insulation", "insulation");
 /** Boxes of the card in which more than a tick stands, by their number on the card. */
 const WRITTEN: Readonly<Record<string, string>> = {
   [labelOn("crate-outside-step", "crate-strips-count")]: "4",
   [labelOn("crate-open", "crate-latches-count")]: "2",
   [labelOn("crate-take-card", "crate-card-number")]: "BR-E06 / BR-E06",
+  [labelOn("examine-insulation", "tester-in-date")]: `${new Date().getFullYear() + 1}-12-31`,
   [INSULATION_BOX]: "5",
   [labelOn("examine-insulation", "earth-continuity")]: "0.1 Ω",
   [labelOn("run-five")]: "5 min 20 s",
@@ -62,7 +65,7 @@ describe("a filled card", () => {
     await page.goto(`${station.url}/kit/${KIT}/card-entry`);
     await giveSeal(page, seal);
     await enterCardDate();
-    await box("1").waitFor();
+    await box(TICK_BOX).waitFor();
   });
 
   test("says what a box may hold where something else is typed", async () => {
@@ -77,7 +80,7 @@ describe("a filled card", () => {
       .getByRole("button", { name: /^The card shows the other \d+ without a reading as seen$/ })
       .first()
       .click();
-    await box("1").waitFor({ state: "detached" });
+    await box(TICK_BOX).waitFor({ state: "detached" });
     await page
       .getByRole("textbox", { name: /^\d+[a-z]?: / })
       .first()
@@ -86,7 +89,7 @@ describe("a filled card", () => {
       const label = labelOf(asked);
       await page.keyboard.type(label === SEAL_BOX ? seal : (WRITTEN[label] ?? "s"));
       await page.keyboard.press("Enter");
-      await page.waitForFunction((before) => document.activeElement?.getAttribute("aria-label") !== before, asked);
+      await goesOnFrom(asked);
     }
     await page.getByText("No finding raised from this yet").waitFor({ state: "detached" });
     const [entered, boxes] = /(\d+) of (\d+)/.exec(await page.getByRole("progressbar").innerText())!.slice(1);
@@ -110,6 +113,17 @@ describe("a filled card", () => {
 /** What the box in focus asks: "12a: Look at ..."; undefined once the last is typed. */
 function boxAtHand(): Promise<string | undefined> {
   return page.evaluate(() => document.activeElement?.getAttribute("aria-label") ?? undefined);
+}
+
+/** Waits until another box is at hand; says what stands against it where none comes. */
+async function goesOnFrom(asked: string): Promise<void> {
+  const hasGone = (before: string) => document.activeElement?.getAttribute("aria-label") !== before;
+  await page.waitForFunction(hasGone, asked).catch(async (cause: unknown) => {
+    const said = await page.getByRole("alert").allInnerTexts();
+    throw new Error(`It stays at "${asked}": ${said.join(" ")}`, { cause });
+  });
+  // Once it is written the box gives way to what was taken: a clock is needed by the look after it.
+  await page.getByRole("textbox", { name: asked, exact: true }).waitFor({ state: "detached" });
 }
 
 function labelOf(asked: string): string {

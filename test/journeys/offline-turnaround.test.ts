@@ -45,7 +45,7 @@ describe("a phone without its station", () => {
 
     await openKit(page, "br-07", seal);
     const hand = new TurnaroundHand(page, pattern, clock, seal);
-    await hand.workTo(stepNamed(pattern, "cut-seal")!.line);
+    await hand.workTo(stepNamed(pattern, "torch-open")!.line);
     await addPhoto(page);
     await hand.workTo(40);
     await page.close();

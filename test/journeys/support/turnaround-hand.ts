@@ -55,6 +55,7 @@ export class TurnaroundHand {
 
   async answerOne(): Promise<void> {
     const before = await this.page.evaluate(whatIsAsked);
+    if (isPastLines(before)) return;
     await this.readDates();
     if (this.leavesOut && (await this.leaveOut())) return this.movedOn(before);
     await this.fitWhatIsNew();
@@ -107,9 +108,14 @@ export class TurnaroundHand {
   /** Reads what a control says, then taps it. */
   async press(control: Locator): Promise<void> {
     await this.clock.look(this.page);
-    await control.click(CONTROL).catch(async (cause: unknown) => {
-      throw new Error(`Not tapped at ${await this.page.evaluate(whatIsAsked)}`, { cause });
-    });
+    for (const end = Date.now() + PATIENCE_MS; ;) {
+      const missed = await control.click({ timeout: 5000 }).catch((cause: unknown) => cause);
+      if (missed === undefined) return;
+      const at = await this.page.evaluate(whatIsAsked);
+      // Lines answered together are written one by one: the last of them may lead on to the sealing meanwhile.
+      if (isPastLines(at)) return;
+      if (Date.now() > end) throw new Error(`Not tapped at ${at}`, { cause: missed });
+    }
   }
 
   /** Dates not on record of what is in the hand here: fitted last year. */
@@ -227,6 +233,11 @@ function rightReading({ atLeast, atMost, dimension, unit }: Extract<Check, { kin
   const low = atLeast ?? (atMost ?? 1) * 0.7;
   const high = atMost ?? (atLeast ?? 1) * 1.3;
   return `${Number(inUnit((low + high) / 2, unit, dimension as Dimension).toPrecision(3))} ${unit}`;
+}
+
+/** True at the sealing, where no line is left to answer. */
+function isPastLines(asked: string): boolean {
+  return asked.startsWith("?at=done");
 }
 
 /** In the page: where the runner stands and what it asks there. Changes only when it has moved on. */
