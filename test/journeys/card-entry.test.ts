@@ -117,13 +117,17 @@ function boxAtHand(): Promise<string | undefined> {
 
 /** Waits until another box is at hand; says what stands against it where none comes. */
 async function goesOnFrom(asked: string): Promise<void> {
-  const hasGone = (before: string) => document.activeElement?.getAttribute("aria-label") !== before;
-  await page.waitForFunction(hasGone, asked).catch(async (cause: unknown) => {
+  await page.waitForFunction(isElsewhere, asked).catch(async (cause: unknown) => {
     const said = await page.getByRole("alert").allInnerTexts();
     throw new Error(`It stays at "${asked}": ${said.join(" ")}`, { cause });
   });
   // Once it is written the box gives way to what was taken: a clock is needed by the look after it.
   await page.getByRole("textbox", { name: asked, exact: true }).waitFor({ state: "detached" });
+}
+
+/** In the page. */
+function isElsewhere(before: string): boolean {
+  return document.activeElement?.getAttribute("aria-label") !== before;
 }
 
 function labelOf(asked: string): string {

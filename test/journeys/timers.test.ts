@@ -1,15 +1,17 @@
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { stepNamed } from "#kit";
 import { launchBrowser } from "./support/browser.ts";
 import { goToLine, openKit } from "./support/kits.ts";
 import { signIn, slowClock, type AdjustableClock } from "./support/people.ts";
 import { startStation, type RunningStation } from "./support/station.ts";
+import { shippedPattern } from "./support/turnaround-hand.ts";
 
 /** A wait is counted from the instant it began, whatever becomes of the screen. One story, told in order. */
 
 const KIT = "br-01";
 /** Where the inner wrapping is vented for two minutes. */
-const WAIT_LINE = 12;
+const WAIT_LINE = stepNamed(shippedPattern("brinnet-450"), "vent")!.line;
 let browser: Browser;
 let station: RunningStation;
 let device: BrowserContext;
@@ -58,7 +60,7 @@ describe("a wait of two minutes", () => {
   });
 
   test("is in sight at every other line", async () => {
-    await goToLine(page, 5);
+    await page.goto(`${station.url}/kit/${KIT}/turnaround?line=${WAIT_LINE + 1}`);
     const strip = page.getByRole("complementary", { name: "Running clocks" });
     await strip.getByRole("button", { name: `Line ${WAIT_LINE}, wait` }).waitFor();
     await strip.getByText("left").waitFor();
