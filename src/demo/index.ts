@@ -30,7 +30,7 @@ export interface DemoSetting {
  * Two years of log of an invented station: three places, twelve kits, six people, with believable troubles.
  * The same setting gives the same entries.
  *
- * @param setting - patterns, the day it is today, and the seed
+ * @param given - patterns, the day it is today, and the seed
  * @returns entries in the order a log would hold them
  */
 export function demoEntries(given: DemoSetting): readonly Entry[] {

@@ -43,7 +43,9 @@ function lapsedWords({ kits }: YearStation, { lateWeeks }: PlanMerit): string[] 
   const clocks = kits.flatMap((kit, index) =>
     kit.clocks.flatMap((clock, at) => {
       const weeks = lateWeeks.filter((one) => one.kit === index && one.clock === at).map((one) => one.week);
-      return weeks.length === 0 ? [] : [`${clock.id.replace(/\.$/, "")} of ${kit.id} has lapsed in ${weekWords(weeks)}.`];
+      return weeks.length === 0
+        ? []
+        : [`${clock.id.replace(/\.$/, "")} of ${kit.id} has lapsed in ${weekWords(weeks)}.`];
     }),
   );
   const more = clocks.length > MOST_NAMED ? [`${clocks.length - MOST_NAMED} more have lapsed.`] : [];
