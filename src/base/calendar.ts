@@ -153,6 +153,16 @@ export function formatDate(date: PlainDate): string {
 }
 
 /**
+ * A month in words.
+ * @param month - "YYYY-MM"
+ * @example formatMonth("2027-03") // "March 2027"
+ */
+export function formatMonth(month: string): string {
+  const { year, month: number } = dateParts(`${month}-01`);
+  return `${MONTH_NAMES[number - 1] ?? ""} ${year}`;
+}
+
+/**
  * Reads the date of a GS1 element string: YYMMDD, day 00 meaning the month's last. The century is the one that puts the
  * year at most 49 years back and 50 ahead.
  *

@@ -12,6 +12,7 @@ export {
   daysInMonth,
   earlierDate,
   formatDate,
+  formatMonth,
   gs1Date,
   isDate,
   isLeapYear,

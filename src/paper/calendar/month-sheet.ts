@@ -1,4 +1,4 @@
-import { addDays, daysInMonth, formatDate, weekdayOf, type PlainDate } from "#base";
+import { addDays, daysInMonth, formatDate, formatMonth, weekdayOf, type PlainDate } from "#base";
 import type { CalendarEvent } from "#station";
 import { printable } from "../printable.ts";
 import { writeTable, type Column } from "../rows.ts";
@@ -18,20 +18,6 @@ export interface MonthSheet {
 }
 
 const WEEKDAYS = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"];
-const MONTHS = [
-  "January",
-  "February",
-  "March",
-  "April",
-  "May",
-  "June",
-  "July",
-  "August",
-  "September",
-  "October",
-  "November",
-  "December",
-];
 /** Height of one day and of its number [pt], and how many lines it has room for. */
 const DAY_HEIGHT = 62;
 const DAY_HEAD = 13;
@@ -50,7 +36,7 @@ const LIST: readonly Column[] = [
  * @returns a PDF
  */
 export async function renderMonthSheet(month: MonthSheet): Promise<Uint8Array> {
-  const title = `${MONTHS[Number(month.month.slice(5)) - 1]} ${month.month.slice(0, 4)}`;
+  const title = formatMonth(month.month);
   const sheet = createSheet({ title, now: month.now, footer: `${month.stationName}   ${title}` });
   sheet.title(title);
   const isNow = month.now.startsWith(month.month);
