@@ -1,7 +1,6 @@
 import { Button, ErrorBox, Section } from "../../../parts/index.ts";
-import { useMemo } from "react";
 import { SecondPanel } from "../second/second-panel.tsx";
-import { secondsAtSteps } from "../second/use-seconds.ts";
+import { useSecondsAt } from "../second/use-seconds.ts";
 import { CardBox } from "./card-box.tsx";
 import { barsAtBox, enterTick, whyNotYetOnCard, type Entering } from "./card-entering.ts";
 import { isFilled, isTicked, type CardRow } from "./card-rows.ts";
@@ -17,11 +16,10 @@ interface CardStageProps {
 export function CardStage({ name, rows, entering }: CardStageProps) {
   const saving = useSaving();
   const { open, acts } = entering;
-  const unfilled = rows
-    .filter((row) => !isFilled(row))
-    .map(({ step }) => step.id)
-    .join(" ");
-  const seconds = useMemo(() => secondsAtSteps(open, unfilled.split(" ")), [open, unfilled]);
+  const seconds = useSecondsAt(
+    open,
+    rows.filter((row) => !isFilled(row)).map(({ step }) => step.id),
+  );
   const isClear = (row: CardRow) =>
     barsAtBox(entering, row).length === 0 && (row.kind !== "answer" || whyNotYetOnCard(entering, row) === undefined);
   const left = rows.filter((row) => isTicked(row) && !isFilled(row) && !row.step.optional && isClear(row));

@@ -18,7 +18,7 @@ import { LookGroupView } from "./look-group-view.tsx";
 import { leadsTo, neighbour, openBefore, pastOptional } from "../../../act/position.ts";
 import { ReportStep } from "../answer/report-step.tsx";
 import { SecondPanel } from "../second/second-panel.tsx";
-import { secondsAtSteps } from "../second/use-seconds.ts";
+import { useSecondsAt } from "../second/use-seconds.ts";
 import { StepClock } from "../clocks/step-clock.tsx";
 import { StepHeading } from "./step-heading.tsx";
 import type { Place } from "./use-place.ts";
@@ -50,7 +50,7 @@ export function LineView(props: LineViewProps) {
     setSingle(key);
     place.goTo({ line: line.step.line, ask: key });
   };
-  const seconds = secondsAtSteps(
+  const seconds = useSecondsAt(
     open,
     done.map(({ step }) => step.id),
   );

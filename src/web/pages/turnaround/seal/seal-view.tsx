@@ -8,7 +8,7 @@ import { GroundedForm } from "../answer/grounded-form.tsx";
 import { RefusalList } from "../runner/refusal-list.tsx";
 import { SealForm } from "./seal-form.tsx";
 import { SecondPanel } from "../second/second-panel.tsx";
-import { useSeconds } from "../second/use-seconds.ts";
+import { useSecondsAtSealing } from "../second/use-seconds.ts";
 import { StepHeading } from "../runner/step-heading.tsx";
 import type { Place } from "../runner/use-place.ts";
 
@@ -23,7 +23,7 @@ interface SealViewProps {
 export function SealView({ open, acts, lines, place }: SealViewProps) {
   const { kit, turnaround, pattern, view } = open;
   const [grounding, setGrounding] = useState(false);
-  const seconds = useSeconds(open);
+  const seconds = useSecondsAtSealing(open);
   const refusals = sealingRefusals({ kit, turnaround, pattern, allKits: view.kits });
   return (
     <main className="runner-main">
