@@ -72,12 +72,18 @@ export class TurnaroundHand {
   }
 
   /** Taps what may go away by itself: a line that was just answered goes on, and what is fitted is fitted one by one. */
-  private async pressIfThere(control: Locator): Promise<void> {
+  private pressIfThere(control: Locator): Promise<void> {
+    return this.tapUnless(control, async () => !(await control.isVisible()));
+  }
+
+  /** Reads what a control says and taps it, again and again, unless that has become moot meanwhile. */
+  private async tapUnless(control: Locator, isMoot: () => Promise<boolean>): Promise<void> {
     await this.clock.look(this.page);
-    for (const end = Date.now() + PATIENCE_MS; await control.isVisible();) {
+    for (const end = Date.now() + PATIENCE_MS; ;) {
       const missed = await control.click({ timeout: 2000 }).catch((cause: unknown) => cause);
-      if (missed === undefined) return;
-      if (Date.now() > end) throw missed;
+      if (missed === undefined || (await isMoot())) return;
+      if (Date.now() > end)
+        throw new Error(`Not tapped at ${await this.page.evaluate(whatIsAsked)}`, { cause: missed });
     }
   }
 
@@ -105,17 +111,9 @@ export class TurnaroundHand {
     return true;
   }
 
-  /** Reads what a control says, then taps it. */
-  async press(control: Locator): Promise<void> {
-    await this.clock.look(this.page);
-    for (const end = Date.now() + PATIENCE_MS; ;) {
-      const missed = await control.click({ timeout: 5000 }).catch((cause: unknown) => cause);
-      if (missed === undefined) return;
-      const at = await this.page.evaluate(whatIsAsked);
-      // Lines answered together are written one by one: the last of them may lead on to the sealing meanwhile.
-      if (isPastLines(at)) return;
-      if (Date.now() > end) throw new Error(`Not tapped at ${at}`, { cause: missed });
-    }
+  /** Reads what a control says, then taps it. Lines answered together are written one by one, and may end meanwhile. */
+  press(control: Locator): Promise<void> {
+    return this.tapUnless(control, async () => isPastLines(await this.page.evaluate(whatIsAsked)));
   }
 
   /** Dates not on record of what is in the hand here: fitted last year. */
