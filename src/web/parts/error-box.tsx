@@ -13,8 +13,10 @@ export interface ErrorBoxProps {
 export function ErrorBox({ error, title = "That was not accepted" }: ErrorBoxProps) {
   const box = useRef<HTMLDivElement>(null);
   // In the middle: at an edge it could lie under a bar that stands over the page.
-  useEffect(() => box.current?.scrollIntoView({ block: "center" }), [error]);
-  if (error === undefined || error === null) return null;
+  useEffect(() => {
+    if (!isNothing(error)) box.current?.scrollIntoView({ block: "center" });
+  }, [error]);
+  if (isNothing(error)) return null;
   return (
     <div ref={box}>
       <Notice tone="wrong" title={title} isNews>
@@ -22,6 +24,10 @@ export function ErrorBox({ error, title = "That was not accepted" }: ErrorBoxPro
       </Notice>
     </div>
   );
+}
+
+function isNothing(error: unknown): error is undefined | null {
+  return error === undefined || error === null;
 }
 
 /** Faults one by one: what was got, what is allowed, what to do. */
