@@ -45,12 +45,20 @@ export class TurnaroundHand {
 
   /** Answers line after line as seen, until this line is shown, or until none is left. */
   async workTo(until?: number): Promise<void> {
+    await this.isOpen();
     for (let asked = 0; asked < 400; asked += 1) {
       const line = await this.line();
       if (line === undefined || line === until) return;
       await this.answerOne();
     }
     throw new Error("The turnaround does not come to an end.");
+  }
+
+  /** Waits until the turnaround is on the screen: opening one is written down first. */
+  private async isOpen(): Promise<void> {
+    const isShown = async (): Promise<boolean> =>
+      (await this.line()) !== undefined || isPastLines(await this.page.evaluate(whatIsAsked));
+    await vi.waitUntil(isShown, { ...CONTROL, interval: 20 });
   }
 
   async answerOne(): Promise<void> {
