@@ -24,6 +24,8 @@ export {
   type PlainDate,
 } from "./calendar.ts";
 export * from "./span.ts";
+export * from "./csv.ts";
+export * from "./written-date.ts";
 export * from "./instant.ts";
 export { readClock } from "./clock.ts";
 export * from "./recurrence.ts";

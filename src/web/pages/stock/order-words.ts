@@ -1,4 +1,4 @@
-import { formatDate } from "#base";
+import { csvLines, formatDate } from "#base";
 import type { OrderLine } from "#readiness";
 import type { StationView } from "../../device/index.ts";
 
@@ -39,17 +39,11 @@ export function orderCsv(lines: readonly OrderLine[], { places }: Pick<StationVi
     part.supplier ?? "",
     part.supplierNumber ?? "",
     places.find(({ id }) => id === place)?.name ?? place,
-    String(count),
+    count,
     part.unit,
     by,
     want,
     cost?.toFixed(2) ?? "",
   ]);
-  return [HEADS, ...rows].map((row) => `${row.map(cell).join(",")}\r\n`).join("");
-}
-
-/** Quoted where it must be (RFC 4180). What a spreadsheet would take for a formula is led by an apostrophe. */
-function cell(text: string): string {
-  const plain = /^[=+\-@\t\r]/.test(text) ? `'${text}` : text;
-  return /[",\r\n]/.test(plain) ? `"${plain.replaceAll('"', '""')}"` : plain;
+  return [...csvLines([HEADS, ...rows])].join("");
 }
