@@ -4,6 +4,7 @@ export * from "./state.ts";
 export * from "./kinds/casualty-kinds.ts";
 export type * from "./kinds/people-kinds.ts";
 export type * from "./kinds/stock-kinds.ts";
+export type * from "./kinds/sheet-kinds.ts";
 export * from "./stock/index.ts";
 export * from "./people/index.ts";
 export * from "./casualty/casualty-state.ts";
@@ -70,6 +71,7 @@ export {
   datesRead,
   datesUnknown,
   fuelItemOf,
+  isToldAlone,
   lastClosed,
   lastGoodDay,
   lastProofRun,

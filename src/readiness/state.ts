@@ -12,6 +12,7 @@ import type {
   Value,
 } from "./kinds/kinds.ts";
 import type { PracticeBodies } from "./kinds/people-kinds.ts";
+import type { FromSheet, ToldBodies } from "./kinds/sheet-kinds.ts";
 import type { Drawn, ItemRobbed, Shelf } from "./kinds/stock-kinds.ts";
 import type { PlannedWork, WorkKind } from "./kinds/work-kinds.ts";
 
@@ -32,6 +33,10 @@ export interface KitState {
   /** "id@version" of the pattern it is built to. */
   readonly pattern: string;
   readonly enrolled: Mark;
+  /** The row of a sheet that it was enrolled from; absent where somebody enrolled it by hand. */
+  readonly sheet?: FromSheet;
+  /** Turnarounds that were told of, in order of telling; absent where none was. They prove nothing. */
+  readonly told?: readonly ToldTurnaround[];
   readonly retired?: Mark & { readonly reason: string };
   /** By item id: what is fitted now. */
   readonly contents: Readonly<Record<string, FittedItem>>;
@@ -97,6 +102,9 @@ export interface WorkSaid {
   readonly putOff?: Mark & { readonly until: string; readonly reason: string };
 }
 
+/** A turnaround that was told of. Its mark is who told it, and when. */
+export type ToldTurnaround = Mark & ToldBodies["turnaround-told"];
+
 /** What a kit met in one use. Its mark is the return. */
 export type MetUse = Mark & {
   readonly what: readonly Met[];
@@ -123,6 +131,8 @@ export interface DatesRead {
   readonly fitted?: string;
   readonly made?: string;
   readonly cannot?: true;
+  /** By a sheet alone: nobody has read it off the thing since. */
+  readonly told?: true;
   readonly mark: Mark;
 }
 
@@ -282,6 +292,8 @@ export interface Person {
   readonly away?: readonly Absence[];
   /** What they did away from turnarounds and casualties, as a keeper told it; absent where nobody told of any. */
   readonly told?: readonly ToldPractice[];
+  /** The row of a sheet that put them on the list; absent where somebody did so by hand. */
+  readonly sheet?: FromSheet;
 }
 
 /** What a person did elsewhere. Its mark is who told it, and when. */

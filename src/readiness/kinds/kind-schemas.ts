@@ -7,7 +7,7 @@ import { kitSchemas } from "./kit-schemas.ts";
 import { practiceSchemas, qualificationSchemas } from "./people-schemas.ts";
 import { shelves, stockSchemas } from "./stock-schemas.ts";
 import { timeSchemas } from "./work-schemas.ts";
-import { amountTo, countTo, id, line, note, reason, role, span, zone } from "./schema-parts.ts";
+import { amountTo, countTo, fromSheet, id, line, note, reason, role, span, zone } from "./schema-parts.ts";
 
 const BOAT_SPEED = { error: "more than 0 m/s, at most 60 m/s" };
 
@@ -46,7 +46,7 @@ export const kindSchemas = {
     mains: z.boolean(),
   }),
   "boat-retired": z.strictObject({ reason }),
-  "person-joined": z.strictObject({ name: line(80), role }),
+  "person-joined": z.strictObject({ name: line(80), role, sheet: fromSheet.exactOptional() }),
   "person-changed": z.strictObject({ name: line(80).exactOptional(), role: role.exactOptional() }),
   "person-left": z.strictObject({ reason: reason.exactOptional() }),
   "device-joined": z.strictObject({ name: line(80) }),

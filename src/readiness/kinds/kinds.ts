@@ -1,6 +1,7 @@
 import type { Effect, Met } from "#kit";
 import type { CasualtyBodies } from "./casualty-kinds.ts";
 import type { PracticeBodies, QualificationBodies, SecondBodies } from "./people-kinds.ts";
+import type { FromSheet, ToldBodies } from "./sheet-kinds.ts";
 import type { Drawn, ItemRobbed, Shelf, StockBodies } from "./stock-kinds.ts";
 import type { TimeBodies, WorkBodies } from "./work-kinds.ts";
 
@@ -11,7 +12,7 @@ import type { TimeBodies, WorkBodies } from "./work-kinds.ts";
  * Dates are "YYYY-MM-DD" or, where only a month is printed, "YYYY-MM". Instants are RFC 3339 with offset.
  * Quantities are SI; `text` keeps what the person typed.
  */
-export interface KitBodies extends WorkBodies, SecondBodies {
+export interface KitBodies extends WorkBodies, SecondBodies, ToldBodies {
   /** Kit taken on charge at the entry's place. */
   "kit-enrolled": {
     readonly name: string;
@@ -20,6 +21,8 @@ export interface KitBodies extends WorkBodies, SecondBodies {
     readonly items: readonly Fitted[];
     /** Dates that were read off what is in it when it was taken on charge. */
     readonly read?: readonly DateRead[];
+    /** Told by a sheet: nobody saw its dates and its seal, so each date is asked for at the first turnaround. */
+    readonly sheet?: FromSheet;
   };
   "kit-renamed": { readonly name: string };
   "kit-rebuilt": { readonly reason: string };
@@ -273,7 +276,7 @@ export type Role = "keeper" | "crew" | "assessor" | "commander" | "administrator
 
 /** What an entry with subject "person:..." or "device:..." may say; no secret is ever in the log. */
 export interface PeopleBodies extends TimeBodies, PracticeBodies {
-  "person-joined": { readonly name: string; readonly role: Role };
+  "person-joined": { readonly name: string; readonly role: Role; readonly sheet?: FromSheet };
   "person-changed": { readonly name?: string; readonly role?: Role };
   "person-left": { readonly reason?: string };
   "device-joined": { readonly name: string };

@@ -70,6 +70,9 @@ export const role = z.enum(["keeper", "crew", "assessor", "commander", "administ
 const text = z.string().max(200);
 const dimension = z.string().refine((name) => dimensions().some((known) => known === name), { error: "a dimension" });
 
+/** A row of a spreadsheet. */
+export const fromSheet = z.strictObject({ file: line(120), row: z.int().min(1).max(1_048_576) });
+
 /** What was read. */
 export const value = z.discriminatedUnion("kind", [
   z.strictObject({ kind: z.literal("quantity"), si: z.number(), dimension, text }),

@@ -1,4 +1,5 @@
 import type { Effect } from "#kit";
+import type { FromSheet } from "./sheet-kinds.ts";
 
 /** What a part is: written whole each time it is set. */
 export interface PartSetting {
@@ -21,6 +22,7 @@ export interface PartSetting {
   readonly keep: readonly { readonly place: string; readonly least: number }[];
   /** Items of patterns that it is fitted as. */
   readonly items: readonly { readonly pattern: string; readonly item: string }[];
+  readonly sheet?: FromSheet;
 }
 
 /** Where a part that was fitted came from: the shelf of a place, and its lot where one is marked. */
@@ -61,7 +63,13 @@ export interface StockBodies {
     readonly note: string;
   };
   /** What was on the shelf, all of it: from here on this is the truth. */
-  "stock-counted": { readonly place: string; readonly found: readonly LotCount[]; readonly note?: string };
+  "stock-counted": {
+    readonly place: string;
+    readonly found: readonly LotCount[];
+    readonly note?: string;
+    /** Told by a sheet: nobody here counted it. */
+    readonly sheet?: FromSheet;
+  };
   "stock-scrapped": {
     readonly place: string;
     readonly count: number;

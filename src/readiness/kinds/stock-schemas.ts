@@ -1,6 +1,6 @@
 import { isDate } from "#base";
 import { z } from "zod";
-import { amountTo, dayOrMonth, effect, id, line, note, reason, span } from "./schema-parts.ts";
+import { amountTo, dayOrMonth, effect, fromSheet, id, line, note, reason, span } from "./schema-parts.ts";
 
 const MOST = 100_000;
 const count = z
@@ -58,6 +58,7 @@ export const stockSchemas = {
     printed: z.boolean(),
     keep: z.array(z.strictObject({ place: id, least: z.int().min(1).max(MOST) })).max(200),
     items: z.array(z.strictObject({ pattern: id, item: id })).max(200),
+    sheet: fromSheet.exactOptional(),
   }),
   "part-retired": z.strictObject({ reason }),
   "stock-received": z.strictObject({
@@ -67,7 +68,7 @@ export const stockSchemas = {
     note: note.exactOptional(),
   }),
   "stock-used": z.strictObject({ ...onShelf, note }),
-  "stock-counted": z.strictObject({ place: id, found, note: note.exactOptional() }),
+  "stock-counted": z.strictObject({ place: id, found, note: note.exactOptional(), sheet: fromSheet.exactOptional() }),
   "stock-scrapped": z.strictObject({ ...onShelf, reason }),
   "stock-moved": z
     .strictObject({ from: id, to: id, count, day, lot: lot.exactOptional() })

@@ -3,7 +3,7 @@ import { bareMark, markOf, type KitDraft } from "../draft.ts";
 import type { KitBodies } from "../kinds/kinds.ts";
 import type { FittedItem, KitState } from "../state.ts";
 import { noteDrawn } from "../stock/note-drawn.ts";
-import { forgetDates, keepDates } from "./date-fold.ts";
+import { forgetDates, keepDates, tellDate } from "./date-fold.ts";
 import { isSameSeal } from "./seal-number.ts";
 
 /** Kinds that say what a kit is, where it is and who has it. */
@@ -32,9 +32,17 @@ function enrol(draft: KitDraft, body: KitBodies["kit-enrolled"], entry: Entry): 
   Object.assign(kit, { name: body.name, serial: body.serial, place: entry.place, enrolled: markOf(entry) });
   if (entry.pattern !== undefined) kit.pattern = entry.pattern;
   for (const item of body.items) if (!kit.contents[item.item]) putItem(draft, item, entry);
-  for (const read of body.read ?? []) if (!kit.dates?.[read.item]) keepDates(draft, read, entry);
+  if (body.sheet) tellDates(draft, body, entry);
+  else for (const read of body.read ?? []) if (!kit.dates?.[read.item]) keepDates(draft, read, entry);
   const touched = kit.turnaround !== undefined || kit.turnarounds.length > 0;
   if (body.seal !== undefined && !touched) putSeal(draft, body.seal, entry);
+}
+
+/** Dates of a sheet, several to an item where it has them; what was read off a thing before stands. */
+function tellDates(draft: KitDraft, { read = [], sheet }: KitBodies["kit-enrolled"], entry: Entry): void {
+  const known = new Set(Object.keys(draft.kit.dates ?? {}));
+  if (sheet) draft.kit.sheet = sheet;
+  for (const told of read) if (!known.has(told.item)) tellDate(draft, told, entry);
 }
 
 function move(draft: KitDraft, body: KitBodies["kit-moved"], entry: Entry): void {

@@ -18,9 +18,15 @@ function read(draft: KitDraft, body: KitBodies["date-read"], entry: Entry): void
 
 /** Keeps a date that was read, beside others read off the same item; a later look that finds none leaves those standing. */
 export function keepDates(draft: KitDraft, { item, of, date }: DateRead, entry: Entry): void {
-  const { cannot: _cannot, ...before } = draft.kit.dates?.[item] ?? {};
+  const { cannot: _cannot, told: _told, ...before } = draft.kit.dates?.[item] ?? {};
   const found = date === undefined ? { cannot: true as const } : { [of]: date };
   put(draft, item, { ...before, ...found, mark: markOf(entry) });
+}
+
+/** Keeps a date that a sheet tells: it counts until somebody reads the thing itself. */
+export function tellDate(draft: KitDraft, { item, of, date }: DateRead, entry: Entry): void {
+  if (date === undefined) return;
+  put(draft, item, { ...draft.kit.dates?.[item], [of]: date, told: true, mark: markOf(entry) });
 }
 
 /** A new one was fitted: what was read off the old one is past. */

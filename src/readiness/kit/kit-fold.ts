@@ -10,6 +10,7 @@ import type { KitState } from "../state.ts";
 import { rob } from "../stock/rob-fold.ts";
 import { endWork, workFolds } from "../work/work-fold.ts";
 import { secondFolds } from "./second-fold.ts";
+import { toldFolds } from "./told-fold.ts";
 import { turnaroundFolds } from "./turnaround-fold.ts";
 
 /** What an entry of one kind does to the kit. */
@@ -27,6 +28,7 @@ const FOLDS: KitFolds = {
   ...returnFolds,
   "item-robbed": rob,
   ...secondFolds,
+  ...toldFolds,
   ...workFolds,
   settled: (draft, body) => settle(draft, body, applyToDraft),
 };

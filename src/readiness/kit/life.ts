@@ -80,12 +80,23 @@ export function datesRead({ of, date }: DateRead): Dates {
   return day === undefined ? {} : { [of]: day };
 }
 
-/** Items whose life goes by a date, of which none is on record and nobody has found that it cannot be read. */
+/**
+ * Items whose life goes by a date that nobody has read off them: none is on record, or a sheet alone tells one. Not those of
+ * which somebody found that it cannot be read.
+ */
 export function datesUnknown(kit: KitState, pattern: Pattern): readonly Item[] {
   return pattern.items.filter((item) => {
     const dates = datesOf(kit, item, pattern);
-    return !dates.cannot && lastGoodDay(item, dates) === "unknown";
+    return !dates.cannot && (lastGoodDay(item, dates) === "unknown" || isToldAlone(kit, item, pattern));
   });
+}
+
+/** True where a sheet tells the date and nobody has looked at the thing since. */
+export function isToldAlone(kit: KitState, item: Item, pattern: Pattern): boolean {
+  const own = kit.dates?.[item.id];
+  if (own?.told !== true || item.life.kind === "none" || item.life.kind === "single-use") return false;
+  const look = lastDateLook(kit, item, pattern);
+  return look === undefined || Date.parse(look.at) < Date.parse(own.mark.at);
 }
 
 /** The fuel of the kit's engine, if it has one that is an item of the pattern. */

@@ -27,6 +27,14 @@ export function enrolKit(doing: Doing, { kit, place, pattern, body }: Enrolling)
   ]);
 }
 
+/** Tells of a turnaround before this log. It stands in the history and proves nothing. */
+export function tellTurnaround(doing: Doing, kit: KitState, body: Bodies["turnaround-told"]): Act<"turnaround-told"> {
+  return allow(doing, aboutKit(kit, "turnaround-told", body), [
+    needOnCharge(kit),
+    needNotAhead(doing, body.day, "body.day"),
+  ]);
+}
+
 /** Gives a kit another name. */
 export function renameKit(doing: Doing, kit: KitState, name: string): Act<"kit-renamed"> {
   return allow(doing, aboutKit(kit, "kit-renamed", { name }), [needOnCharge(kit)]);

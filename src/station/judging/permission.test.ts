@@ -43,6 +43,7 @@ const WRITES: Readonly<Record<EntryKind, string>> = {
   settled: "k...A",
   "second-named": "kc..A",
   "gone-on-alone": "kc..A",
+  "turnaround-told": "k...A",
   "practice-told": "k...A",
   "qualification-set": "k...A",
   "qualification-retired": "k...A",

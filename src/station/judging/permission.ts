@@ -45,6 +45,8 @@ export const WRITING: Readonly<Record<EntryKind, readonly Role[]>> = {
   /** Of what one does oneself. */
   "second-named": HANDS,
   "gone-on-alone": HANDS,
+  /** What a keeper is told, by a sheet or a book. */
+  "turnaround-told": KEEPERS,
   /** Others than oneself are put to work by keepers: see `judgeEntry`. */
   "work-taken": HANDS,
   "work-dated": HANDS,

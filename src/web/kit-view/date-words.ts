@@ -17,12 +17,12 @@ export function datesFor({ life }: Item): readonly DateRead["of"][] {
 
 /** What is on record of an item's date: "Fitted 1 June 2025", or that it cannot be read. */
 export function sayRead(kit: KitState, item: Item): string {
-  const { cannot, printed, fitted, made } = kit.dates?.[item.id] ?? {};
+  const { cannot, printed, fitted, made, told: isTold } = kit.dates?.[item.id] ?? {};
   const told = (["printed", "fitted", "made"] as const).flatMap((of) => {
     const date = { printed, fitted, made }[of];
     return date === undefined ? [] : [`${DATE_OF[of]} ${writePrinted(date)}`];
   });
-  if (told.length > 0) return told.join(", ");
+  if (told.length > 0) return `${told.join(", ")}${isTold ? ", as a sheet tells" : ""}`;
   return cannot ? "Looked at: no date can be read" : "No date on record";
 }
 

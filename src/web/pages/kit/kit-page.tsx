@@ -6,6 +6,7 @@ import { KitActs } from "../../act/acts.ts";
 import { findKitEver, type KitAtHand } from "../../kit-view/at-hand.ts";
 import { Differences } from "../../kit-view/differences.tsx";
 import { NoSuchKit } from "../../kit-view/no-such-kit.tsx";
+import { saySheet } from "../../kit-view/sheet-words.ts";
 import { FlushPanel } from "../../kit-view/flush-panel.tsx";
 import { KitActions } from "./page/kit-actions.tsx";
 import { KitContents } from "./page/kit-contents.tsx";
@@ -73,6 +74,12 @@ function KitFacts({ at: { kit, pattern, view } }: { readonly at: KitAtHand }) {
       <dd>
         {pattern.name}, version {pattern.version}
       </dd>
+      {kit.sheet && (
+        <>
+          <dt>On the list</dt>
+          <dd>{saySheet(kit.sheet)}</dd>
+        </>
+      )}
       <dt>Container</dt>
       <dd>
         {pattern.container.name}, {formatQuantity(pattern.container.mass, "mass", { system: view.units })},{" "}

@@ -29,6 +29,7 @@ const ENTRY_WORDS: Readonly<Record<EntryKind, string>> = {
   settled: "Difference settled",
   "second-named": "Second person named",
   "gone-on-alone": "Gone on without a second person",
+  "turnaround-told": "Earlier turnaround told",
   "work-taken": "Work taken",
   "work-dated": "Work given a day",
   "work-put-off": "Work put off",

@@ -1,14 +1,15 @@
 import { useState } from "react";
 import { placeNamed, stepForDate, type Item } from "#kit";
-import { datesOf, datesUnknown, lastGoodDay } from "#readiness";
+import { datesOf, datesUnknown, isToldAlone, lastGoodDay } from "#readiness";
 import { mayWrite } from "#station";
 import { Button, sayCount } from "../../../parts/index.ts";
 import { KitActs } from "../../../act/acts.ts";
 import { DateReading } from "../../../kit-view/date-reading.tsx";
+import { sayRead } from "../../../kit-view/date-words.ts";
 import { useRecorder } from "../../../device/index.ts";
 import type { KitAtHand } from "../../../kit-view/at-hand.ts";
 
-/** Dates nobody has read, and those that could not be: where each is read in a turnaround, and a way to read it now. */
+/** Dates nobody has read, those that a sheet alone tells, and those that could not be read: where each is read in a turnaround, and a way to read it now. */
 export function DatesToRead({ at }: { readonly at: KitAtHand }) {
   const { kit, pattern, view } = at;
   const unknown = datesUnknown(kit, pattern);
@@ -16,8 +17,8 @@ export function DatesToRead({ at }: { readonly at: KitAtHand }) {
   if (items.length === 0) return null;
   return (
     <details className="kit-table">
-      <summary>{sayCount(items.length, "date")} not on record</summary>
-      <ul className="kit-reasons" aria-label="Dates not on record">
+      <summary>{sayCount(items.length, "date")} not read yet</summary>
+      <ul className="kit-reasons" aria-label="Dates not read yet">
         {items.map((item) => (
           <DateToRead key={item.id} at={at} item={item} mayRead={mayWrite(view.me.role, "date-read")} />
         ))}
@@ -42,11 +43,13 @@ function DateToRead({ at, item, mayRead }: DateToReadProps) {
   const recorder = useRecorder();
   const step = stepForDate(at.pattern, item);
   const looked = isUnreadable(at, item) ? " Looked at: no date can be read." : "";
+  const told = isToldAlone(at.kit, item, at.pattern) ? ` ${sayRead(at.kit, item)}.` : "";
   const line = step ? ` Read at line ${step.line} of a turnaround.` : "";
   return (
     <li>
       <p>
         <strong>{item.name}</strong>, {placeNamed(at.pattern, item.place)}.{looked}
+        {told}
         {line}
       </p>
       {mayRead && !isOpen && (

@@ -2,6 +2,7 @@ import { checkNamed, itemNamed, modeNamed, stepNamed, type Pattern } from "#kit"
 import type { Entry } from "#log";
 import type { Bodies, EntryKind, Place, Remedy } from "#readiness";
 import { sayCount } from "../../../parts/words/say-count.ts";
+import { saySheet } from "../../../kit-view/sheet-words.ts";
 import { TREND_WORDS } from "./trend-words.ts";
 
 /** What is needed to tell entries of a kit by name. */
@@ -23,8 +24,14 @@ export function tellEntry({ kind, body }: Pick<Entry, "kind" | "body">, telling:
 }
 
 const TELLERS: { readonly [Kind in EntryKind]?: Tell<Kind> } = {
-  "kit-enrolled": ({ serial, seal }) =>
-    listed(`serial ${serial}`, seal === undefined ? "no seal read" : `seal read ${seal}`),
+  "kit-enrolled": ({ serial, seal, sheet }) =>
+    listed(
+      `serial ${serial}`,
+      seal === undefined ? "no seal read" : `seal ${sheet ? "as told" : "read"} ${seal}`,
+      saySheet(sheet),
+    ),
+  "turnaround-told": ({ day, doneBy, result, note, sheet }) =>
+    listed(day, doneBy && `by ${doneBy}`, result, note, saySheet(sheet)),
   "kit-renamed": ({ name }) => name,
   "kit-rebuilt": ({ reason }) => reason,
   "kit-moved": ({ to }, { places }) => `to ${places.find(({ id }) => id === to)?.name ?? to}`,

@@ -1,9 +1,11 @@
 import { Link } from "wouter";
 import { turnaroundsNewestFirst, type Turnaround } from "#readiness";
-import { EmptyState, Section, Timestamp } from "../../../parts/index.ts";
+import { EmptyState, sayCount, Section, Timestamp } from "../../../parts/index.ts";
 import { PaperLink } from "../../../parts/paper-link.tsx";
 import { Table, type Column } from "../../../parts/table.tsx";
 import { nameOf, type KitAtHand } from "../../../kit-view/at-hand.ts";
+import { saySheet } from "../../../kit-view/sheet-words.ts";
+import { writePrinted } from "../../../act/reading.ts";
 
 const FIRST = 5;
 
@@ -19,6 +21,7 @@ export function KitTurnarounds({ at }: { readonly at: KitAtHand }) {
       ) : (
         <TurnaroundTable at={at} caption="Turnarounds, newest first" rows={all.slice(0, FIRST)} />
       )}
+      <ToldTurnarounds at={at} />
       {all.length > FIRST && (
         <details className="kit-table">
           <summary>{all.length - FIRST} older</summary>
@@ -26,6 +29,30 @@ export function KitTurnarounds({ at }: { readonly at: KitAtHand }) {
         </details>
       )}
     </Section>
+  );
+}
+
+/** What a sheet or a book tells of the time before this log. */
+function ToldTurnarounds({ at: { kit, view } }: { readonly at: KitAtHand }) {
+  const told = (kit.told ?? []).toSorted((one, other) => (one.day < other.day ? 1 : -1));
+  if (told.length === 0) return null;
+  return (
+    <details className="kit-table">
+      <summary>{sayCount(told.length, "turnaround")} told of, before this log</summary>
+      <p>Statements, not proofs: no kit is ready by them.</p>
+      <ul className="kit-reasons" aria-label="Turnarounds told of">
+        {told.map(({ entry, day, doneBy, result, note, sheet, by }) => (
+          <li key={entry}>
+            <strong>{writePrinted(day)}</strong>
+            {[doneBy && ` by ${doneBy}`, result && `: ${result}`].filter(Boolean).join("")}
+            {note !== undefined && `. ${note}`}{" "}
+            <span className="quiet">
+              {saySheet(sheet) ?? "told"}, taken in by {nameOf(view, by)}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </details>
   );
 }
 
