@@ -48,6 +48,11 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   "store/patterns": { layer: 4, rooms: ["base", "kit"], libraries: [] },
   "store/keys": { layer: 4, rooms: ["base", "log"], libraries: ["zod"] },
   "store/browser": { layer: 4, rooms: ["base", "log", "station"], libraries: ["dexie"] },
+  "store/sheets": {
+    layer: 4,
+    rooms: ["base", "kit", "log", "readiness", "station"],
+    libraries: ["fflate", "papaparse", "saxen"],
+  },
   solver: { layer: 4, rooms: ["planning"], libraries: ["highs"] },
   paper: { layer: 4, rooms: WORK, libraries: ["bwip-js", "ical-generator", "pdfkit"] },
   server: {
@@ -62,6 +67,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
       "store/patterns",
       "store/sqlite",
       "store/postgres",
+      "store/sheets",
     ],
     libraries: [
       "@fastify/compress",
@@ -80,7 +86,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   },
   web: {
     layer: 5,
-    rooms: [...WORK, "store/browser"],
+    rooms: [...WORK, "store/browser", "store/sheets"],
     libraries: [
       "@fontsource/atkinson-hyperlegible-next",
       "@fontsource/noto-sans",
@@ -111,6 +117,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
       "store/patterns",
       "store/sqlite",
       "store/postgres",
+      "store/sheets",
     ],
     libraries: ["uuidv7"],
   },
