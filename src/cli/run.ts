@@ -8,6 +8,7 @@ import type { Command, Surroundings } from "./command.ts";
 import { exportCommand, importCommand } from "./exchange-commands.ts";
 import { inviteCommand } from "./invite-command.ts";
 import { patternCommand } from "./pattern-command.ts";
+import { tableCommand } from "./table-command.ts";
 import { standingCommand } from "./standing-command.ts";
 import { columns, guarded, type Terminal } from "./terminal.ts";
 import { usageError } from "./usage-error.ts";
@@ -17,6 +18,7 @@ import { witnessCommand } from "./witness-command.ts";
 
 const COMMANDS: readonly Command[] = [
   standingCommand,
+  tableCommand,
   askCommand,
   patternCommand,
   verifyCommand,

@@ -11,6 +11,7 @@ import { KitPatterns } from "./patterns/kit-patterns.ts";
 import { addLiveRoute } from "./http/live-routes.ts";
 import { addPages } from "./http/pages.ts";
 import { addPaperRoutes } from "./papers/paper-routes.ts";
+import { addTableRoutes } from "./tables/table-routes.ts";
 import type { Parts, Patience, ServerOptions } from "./parts.ts";
 import { addPasskeyRoutes } from "./sign-in/passkey-routes.ts";
 import { addPhotoRoutes } from "./photos/photo-routes.ts";
@@ -114,6 +115,7 @@ async function addRoutes(app: Routes, parts: Parts): Promise<void> {
   addStationRoutes(app, parts);
   addQuestionRoutes(app, parts);
   addPaperRoutes(app, parts);
+  addTableRoutes(app, parts);
   addOpenApiRoute(app);
   addWallRoutes(app, parts);
   addCalendarRoutes(app, parts);

@@ -42,6 +42,7 @@ export const WEB_ROOMS: Readonly<Record<string, readonly string[]>> = {
   "pages/people": VIEWS,
   "pages/review": VIEWS,
   "pages/settings": VIEWS,
+  "pages/sheets": VIEWS,
   "pages/sign-in": VIEWS,
   "pages/stock": VIEWS,
   "pages/timeline": VIEWS,

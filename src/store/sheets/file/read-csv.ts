@@ -15,16 +15,35 @@ export async function readCsv(
   if (text.includes("\0")) throw noSpreadsheet("signs that no text has");
   const said = SAYS_DELIMITER.exec(text);
   const { default: Papa } = await import("papaparse");
-  const parsed = Papa.parse<string[]>(said ? text.slice(said[0].length) : text, {
-    delimiter: said?.[1] ?? "",
-    delimitersToGuess: [",", ";", "\t"],
-  });
+  const bare = said ? text.slice(said[0].length) : text;
+  const parse = (delimiter: string, preview = 0) => Papa.parse<string[]>(bare, { delimiter, preview });
+  const parsed = parse(said?.[1] ?? guessDelimiter(parse));
   const open = parsed.errors.find(({ type }) => type === "Quotes");
   if (open) throw openQuotes((open.row ?? 0) + (said ? 2 : 1));
   return {
     rows: rowsOf(parsed, said ? 2 : 1),
     notices: [...readBy(parsed), ...(notice === undefined ? [] : [notice])],
   };
+}
+
+/** Rows by which the delimiter is guessed. */
+const LOOKED_AT = 50;
+
+/** The delimiter under which no quote is left open and most rows have as many cells as the first; of those the widest. */
+function guessDelimiter(parse: (delimiter: string, preview: number) => ParseResult<string[]>): string {
+  const tried = Object.keys(NAMED).map((delimiter) => {
+    const { data, errors } = parse(delimiter, LOOKED_AT);
+    const wide = data[0]?.length ?? 0;
+    const alike = wide > 1 ? data.filter((row) => row.length === wide).length : 0;
+    const isWhole = errors.every(({ type }) => type !== "Quotes");
+    return { delimiter, rank: [isWhole ? 1 : 0, alike, wide] };
+  });
+  return tried.toSorted((one, other) => compareRanks(other.rank, one.rank))[0]?.delimiter ?? ",";
+}
+
+function compareRanks(one: readonly number[], other: readonly number[]): number {
+  const at = one.findIndex((rank, index) => rank !== other[index]);
+  return at < 0 ? 0 : (one[at] ?? 0) - (other[at] ?? 0);
 }
 
 export function noSpreadsheet(got: string): Error {

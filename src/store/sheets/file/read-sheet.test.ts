@@ -33,6 +33,7 @@ describe("a CSV file", () => {
   it.each([
     ["commas", "name,serial\nA,1\nB,2"],
     ["semicolons", "name;cost\nA;1,50\nB;2,75"],
+    ["commas", 'number,part\r\n0,";a"\r\n1,"b;"\r\n'],
     ["tabs", "name\tserial\nA, B\t1\nB\t2"],
   ])("is divided by %s, and that is said", async (name, text) => {
     const table = await csv(text);

@@ -31,3 +31,34 @@ test("a device says of a line received long after it was written when that was",
   expect(view!.historyOf("place:north").map((line) => line.received)).toEqual([undefined, received[1]]);
   await store.close();
 });
+
+const joined = (person: string, name: unknown) => ({
+  subject: `person:${person}`,
+  kind: "person-joined" as const,
+  place: "station",
+  body: { name, role: "crew" } as { name: string; role: "crew" },
+});
+
+test("several lines are written at one stroke, each in sight of those before it", async () => {
+  const store = await openBrowserStore("held-together");
+  const log = new HeldLog(store, deviceAmbient);
+  await log.load();
+  const drafts = [joined("p1", "Rosa"), joined("p2", "Tom"), joined("p1", "Rosa V.")];
+  const entries = await log.writeAll(drafts, { person: "ann", device: "tablet" });
+  expect(entries.map(({ after }) => after)).toEqual([undefined, undefined, [entries[0]!.id]]);
+  expect((await store.outbox()).map(({ entry }) => entry.id)).toEqual(entries.map(({ id }) => id));
+  await store.close();
+});
+
+test("where one of several lines cannot be kept, none is, on the disk and in sight", async () => {
+  const store = await openBrowserStore("held-none");
+  const log = new HeldLog(store, deviceAmbient);
+  await log.load();
+  const drafts = [joined("p1", "Rosa"), joined("p2", () => "no disk keeps this")];
+  await expect(log.writeAll(drafts, { person: "ann", device: "tablet" })).rejects.toThrow();
+  expect(await store.outbox()).toEqual([]);
+  expect(log.outbox).toEqual([]);
+  await log.write(joined("p3", "Eve"), { person: "ann", device: "tablet" });
+  expect(log.outbox).toHaveLength(1);
+  await store.close();
+});

@@ -1,3 +1,4 @@
+import { assert } from "#base";
 import type { Pattern } from "#kit";
 import type { Entry, KeptEntry } from "#log";
 import type { EntryKind } from "#readiness";
@@ -7,7 +8,7 @@ import type { Draft, StationView } from "../sync/contract.ts";
 import { readPutBack, type PutBack } from "../branch/put-back-note.ts";
 import type { DeviceStore, LostLine, OutboxLine, UnsentPhoto } from "./device-store.ts";
 import { dropHanded, isOtherThan, putHanded, readHanded, type HandedLine, type Sorted } from "../handed/index.ts";
-import { writeLine } from "./line-writer.ts";
+import { writeLines } from "./line-writer.ts";
 import {
   dropSnapshot,
   forgetFalseSnapshot,
@@ -136,13 +137,21 @@ export class HeldLog {
   }
 
   /** Writes a line. On disk when it resolves. */
-  write<K extends EntryKind>(draft: Draft<K>, hand: Hand): Promise<Entry> {
+  async write<K extends EntryKind>(draft: Draft<K>, hand: Hand): Promise<Entry> {
+    const [entry] = await this.writeAll([draft], hand);
+    assert(entry !== undefined, "a draft without its line");
+    return entry;
+  }
+
+  /** Writes lines, all of them or none. On disk when it resolves. */
+  writeAll(drafts: readonly Draft[], hand: Hand): Promise<readonly Entry[]> {
     return this.#inTurn(async () => {
-      const entry = writeLine(draft, { ambient: this.#ambient, ...hand, ...this.#sight() });
-      await this.#store.putOutbox([{ entry, state: "unsent" }]);
-      (this.#early?.sight ?? this.#copy).add([entry]);
-      this.#outbox = [...this.#outbox, { entry, state: "unsent" }];
-      return entry;
+      const entries = writeLines(drafts, { ambient: this.#ambient, ...hand, ...this.#sight() });
+      const lines = entries.map((entry): OutboxLine => ({ entry, state: "unsent" }));
+      await this.#store.putOutbox(lines);
+      (this.#early?.sight ?? this.#copy).add(entries);
+      this.#outbox = [...this.#outbox, ...lines];
+      return entries;
     });
   }
 

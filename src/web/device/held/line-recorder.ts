@@ -16,16 +16,24 @@ interface LineRecorderParts {
 
 /** What pages write lines and keep photos with, in the name of whoever sits here. */
 export function lineRecorder({ log, shelf, who, station, onLine, onPhoto }: LineRecorderParts): Recorder {
-  const record = async (draft: Draft): Promise<Entry> => {
+  const hand = () => {
     const { sitting, device } = who();
     if (!sitting) throw new Error("Broken invariant: a line written while nobody is signed in");
-    const entry = await log.write(draft, { person: sitting.person.id, device });
+    return { person: sitting.person.id, device };
+  };
+  const record = async (draft: Draft): Promise<Entry> => {
+    const entry = await log.write(draft, hand());
     onLine();
     return entry;
   };
   return {
     station,
     record,
+    recordAll: async (drafts) => {
+      const entries = await log.writeAll(drafts, hand());
+      onLine();
+      return entries;
+    },
     strike: ({ id, subject, place }, reason) => record({ subject, place, kind: "struck", body: { entry: id, reason } }),
     keepPhoto: async (file) => {
       const ref = await shelf.keep(file);

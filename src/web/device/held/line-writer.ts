@@ -32,3 +32,15 @@ export function writeLine<K extends EntryKind>(draft: Draft<K>, writer: Writer):
     body: draft.body,
   };
 }
+
+/** Makes several entries, each in sight of those before it about the same thing. */
+export function writeLines(drafts: readonly Draft[], writer: Writer): readonly Entry[] {
+  const last = new Map<string, string>();
+  return drafts.map((draft) => {
+    const before = last.get(draft.subject);
+    const heads = (subject: string) => (before === undefined ? writer.heads(subject) : [before]);
+    const entry = writeLine(draft, { ...writer, heads });
+    last.set(draft.subject, entry.id);
+    return entry;
+  });
+}

@@ -57,6 +57,8 @@ export interface StationView {
   readonly early?: Early;
   /** Entries of one subject that count (not struck), in order. */
   entriesOf(subject: string): readonly Entry[];
+  /** Subjects of which anything is known. */
+  subjects(): Iterable<string>;
   /** Every entry of one subject, in order, struck ones with the entry that struck them; for histories. */
   historyOf(subject: string): readonly HistoryLine[];
 }
@@ -94,6 +96,8 @@ export interface Recorder {
   /** The station as it stands now, with every line written so far; undefined while nobody is signed in. */
   station(): StationView | undefined;
   record<K extends EntryKind>(draft: Draft<K>): Promise<Entry>;
+  /** Writes several lines: all are on the disk when it resolves, or none is. */
+  recordAll(drafts: readonly Draft[]): Promise<readonly Entry[]>;
   /** Strikes an entry of this device or, with permission, of another. */
   strike(entry: Entry, reason: string): Promise<Entry>;
   /** Downscales (longest side 1600 px, JPEG), hashes and keeps the photo; sent later. */

@@ -90,6 +90,7 @@ export class StationCopy {
       patterns: reading.patterns,
       units: looking.units,
       entriesOf: (subject) => this.#fold.entriesOf(subject),
+      subjects: () => this.#fold.subjects(),
       historyOf: (subject) => this.#historyOf(subject),
     };
   }

@@ -27,7 +27,14 @@ export default function EnrolPage() {
   return (
     <Page title="Enrol a kit" back={{ to: "/", label: "Board" }}>
       {mayWrite(view.me.role, "kit-enrolled") ? (
-        <EnrolForm view={view} kept={kept} />
+        <>
+          <div>
+            <ButtonLink kind="quiet" to="/enrol/many">
+              Several kits of one pattern
+            </ButtonLink>
+          </div>
+          <EnrolForm view={view} kept={kept} />
+        </>
       ) : (
         <EmptyState title="A keeper or an administrator enrols kits" />
       )}

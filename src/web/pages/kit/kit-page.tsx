@@ -6,7 +6,7 @@ import { KitActs } from "../../act/acts.ts";
 import { findKitEver, type KitAtHand } from "../../kit-view/at-hand.ts";
 import { Differences } from "../../kit-view/differences.tsx";
 import { NoSuchKit } from "../../kit-view/no-such-kit.tsx";
-import { saySheet } from "../../kit-view/sheet-words.ts";
+import { saySheet } from "../../kit-view/sheet/sheet-words.ts";
 import { FlushPanel } from "../../kit-view/flush-panel.tsx";
 import { KitActions } from "./page/kit-actions.tsx";
 import { KitContents } from "./page/kit-contents.tsx";

@@ -1,17 +1,11 @@
 import type { OrderLine, StockPart } from "#readiness";
 import { describe, expect, it } from "vitest";
-import { orderCsv, sayWhy } from "./order-words.ts";
+import { sayWhy } from "./order-words.ts";
 
 const part = { number: "=1+1", name: 'Gasket, 2"', unit: "piece", supplier: "Ravel" } as StockPart;
 const LINE = { part, place: "north", count: 3, by: "2027-01-02", want: "2027-02-01", cost: 7.5, needs: [] } as unknown;
 
 describe("the order list in words", () => {
-  it("is comma-separated values as RFC 4180 has them, and no cell of it is a formula", () => {
-    const csv = orderCsv([LINE as OrderLine], { places: [] });
-    expect(csv.split("\r\n")[1]).toBe(`'=1+1,"Gasket, 2""",Ravel,,north,3,piece,2027-01-02,2027-02-01,7.50`);
-    expect(csv.endsWith("\r\n")).toBe(true);
-  });
-
   it("says why: what there is, what is kept, what wants it", () => {
     const needs = [{ item: "Gasket", kit: "Pump 3", day: "2027-02-01" }];
     const line = { ...(LINE as OrderLine), usable: 1, onOrder: 2, least: 4, needs } as unknown as OrderLine;

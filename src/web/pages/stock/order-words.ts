@@ -1,6 +1,5 @@
-import { csvLines, formatDate } from "#base";
+import { formatDate } from "#base";
 import type { OrderLine } from "#readiness";
-import type { StationView } from "../../device/index.ts";
 
 /** Why a part must be ordered: the shelf, what is to be kept, and the first thing that wants it. */
 export function sayWhy({ usable, onOrder, least, needs, want, part }: OrderLine): string {
@@ -16,34 +15,4 @@ export function sayWhy({ usable, onOrder, least, needs, want, part }: OrderLine)
   ]
     .filter((words) => words !== "")
     .join("; ");
-}
-
-const HEADS = [
-  "number",
-  "part",
-  "supplier",
-  "supplier number",
-  "for",
-  "count",
-  "unit",
-  "order by",
-  "wanted by",
-  "cost",
-];
-
-/** The order list as comma-separated values: one line for each part and place. */
-export function orderCsv(lines: readonly OrderLine[], { places }: Pick<StationView, "places">): string {
-  const rows = lines.map(({ part, place, count, by, want, cost }) => [
-    part.number,
-    part.name,
-    part.supplier ?? "",
-    part.supplierNumber ?? "",
-    places.find(({ id }) => id === place)?.name ?? place,
-    count,
-    part.unit,
-    by,
-    want,
-    cost?.toFixed(2) ?? "",
-  ]);
-  return [...csvLines([HEADS, ...rows])].join("");
 }

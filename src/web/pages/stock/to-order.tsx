@@ -3,12 +3,13 @@ import { orderList, type OrderLine, type Stock } from "#readiness";
 import { mayWrite } from "#station";
 import { useState } from "react";
 import { Link } from "wouter";
-import { saveFile, type StationView } from "../../device/index.ts";
+import type { StationView } from "../../device/index.ts";
 import { Button, ButtonRow, Section } from "../../parts/index.ts";
 import { PaperLink } from "../../parts/paper-link.tsx";
 import { Table, type Column } from "../../parts/table.tsx";
+import { saveTable } from "../../kit-view/sheet/save-table.ts";
 import { OrderForm } from "./order-form.tsx";
-import { orderCsv, sayWhy } from "./order-words.ts";
+import { sayWhy } from "./order-words.ts";
 
 /** How far the list looks ahead [day]; common practice. */
 const DAYS = 182;
@@ -17,7 +18,6 @@ const DAYS = 182;
 export function ToOrder({ view, stock }: { readonly view: StationView; readonly stock: Stock }) {
   const [chosen, setChosen] = useState<OrderLine>();
   const lines = orderList({ ...view, stock, days: DAYS });
-  const save = () => saveFile(new Blob([orderCsv(lines, view)], { type: "text/csv" }), `orders-${view.today}.csv`);
   const mayOrder = mayWrite(view.me.role, "stock-ordered");
   return (
     <Section title="To order">
@@ -36,7 +36,7 @@ export function ToOrder({ view, stock }: { readonly view: StationView; readonly 
             <OrderForm key={`${chosen.part.id} ${chosen.place}`} line={chosen} onDone={() => setChosen(undefined)} />
           )}
           <ButtonRow>
-            <Button onPress={save}>The list as CSV</Button>
+            <Button onPress={() => void saveTable("orders", view)}>The list as CSV</Button>
             <PaperLink href="/api/paper/orders.pdf" name={`orders-${view.today}`}>
               The list as PDF
             </PaperLink>

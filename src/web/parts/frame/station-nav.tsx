@@ -8,6 +8,7 @@ const PLACES = [
   { to: "/casualty", words: "Casualty" },
   { to: "/stock", words: "Parts" },
   { to: "/people", words: "People" },
+  { to: "/tables", words: "Tables" },
   { to: "/devices", words: "Devices" },
   { to: "/settings", words: "Settings" },
 ] as const;

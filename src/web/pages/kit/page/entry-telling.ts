@@ -2,7 +2,7 @@ import { checkNamed, itemNamed, modeNamed, stepNamed, type Pattern } from "#kit"
 import type { Entry } from "#log";
 import type { Bodies, EntryKind, Place, Remedy } from "#readiness";
 import { sayCount } from "../../../parts/words/say-count.ts";
-import { saySheet } from "../../../kit-view/sheet-words.ts";
+import { saySheet } from "../../../kit-view/sheet/sheet-words.ts";
 import { TREND_WORDS } from "./trend-words.ts";
 
 /** What is needed to tell entries of a kit by name. */

@@ -4,7 +4,7 @@ import { EmptyState, sayCount, Section, Timestamp } from "../../../parts/index.t
 import { PaperLink } from "../../../parts/paper-link.tsx";
 import { Table, type Column } from "../../../parts/table.tsx";
 import { nameOf, type KitAtHand } from "../../../kit-view/at-hand.ts";
-import { saySheet } from "../../../kit-view/sheet-words.ts";
+import { saySheet } from "../../../kit-view/sheet/sheet-words.ts";
 import { writePrinted } from "../../../act/reading.ts";
 
 const FIRST = 5;

@@ -1,0 +1,50 @@
+import { createStationFold } from "#station";
+import { sourceOfFold, TABLE_IDS, tableCsv, type TableId } from "#store/sheets";
+import { rename, writeFile } from "node:fs/promises";
+import type { Call, Command } from "./command.ts";
+import { requireDatabase, stationPatterns, withLog } from "./open-data.ts";
+import { warnOfClock } from "./station-clock.ts";
+import { usageError } from "./usage-error.ts";
+import { readWholeLog } from "./whole-log.ts";
+
+/** `drykeel table`: a table of the station as comma-separated values. */
+export const tableCommand: Command = {
+  name: "table",
+  usage: "table NAME [FILE]",
+  summary: `a table as CSV, printed or written to FILE: ${TABLE_IDS.join(", ")}`,
+  options: {},
+  run: async (call) => {
+    const id = requireTable(call);
+    requireDatabase(call.surroundings);
+    const fold = createStationFold(stationPatterns(call));
+    await withLog(call.surroundings, async (log) => {
+      await warnOfClock(call, log);
+      await readWholeLog(log, fold);
+    });
+    const rows = tableCsv(id, sourceOfFold(fold, call.surroundings.now));
+    await (call.words[1] === undefined ? printRows(call, rows) : writeRows(call.words[1], rows));
+    return 0;
+  },
+};
+
+/** To a terminal each line ends as its own do, and signs that would steer it are question marks. */
+function printRows({ terminal }: Call, rows: Iterable<string>): void {
+  for (const row of rows) terminal.out(row.replace(/\r\n$/, ""));
+}
+
+/** Written beside the name and renamed when whole: a file of that name is never half a table. */
+async function writeRows(file: string, rows: Iterable<string>): Promise<void> {
+  const part = `${file}.part`;
+  try {
+    await writeFile(part, rows);
+    await rename(part, file);
+  } catch (cause) {
+    throw usageError("FILE", (cause as Error).message, "a file that can be written", "Name another folder.");
+  }
+}
+
+function requireTable({ words: [name] }: Call): TableId {
+  const id = TABLE_IDS.find((one) => one === name);
+  if (id !== undefined) return id;
+  throw usageError("NAME", name ?? "nothing", TABLE_IDS.join(", "), "Write: table kits kits.csv");
+}

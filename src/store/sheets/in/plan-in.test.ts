@@ -1,0 +1,240 @@
+import { describe, expect, it } from "vitest";
+import type { Doing } from "#station";
+import { Desk } from "../../../station/sample-station.ts";
+import { readSheet } from "../file/read-sheet.ts";
+import { guessMapping, type Mapping } from "./fields.ts";
+import { fieldsOf, planSheet, type SheetOf, type SheetPlan, type SheetSaid } from "./plan-in.ts";
+import { readCount } from "./read-count.ts";
+
+const desk = new Desk();
+
+function ids(): () => string {
+  let count = 0;
+  return () => `new-${++count}`;
+}
+
+async function said(of: SheetOf, csv: string, change: Partial<SheetSaid> = {}): Promise<SheetSaid> {
+  const table = await readSheet(new TextEncoder().encode(csv), "list.csv");
+  return { of, table, mapping: guessMapping(table.heads, fieldsOf(of, desk.as("ada"))), ...change };
+}
+
+async function plan(of: SheetOf, csv: string, change: Partial<SheetSaid> = {}, doing: Doing = desk.as("ada")) {
+  return planSheet(await said(of, csv, change), doing, ids());
+}
+
+function told({ bad }: SheetPlan): readonly string[] {
+  return bad.map(({ row, column, fault }) => `${row} ${column ?? "-"} ${fault.code} ${fault.got}`);
+}
+
+describe("people from a sheet", () => {
+  it("are put on the list as the sheet tells them, by whoever takes it in", async () => {
+    const { drafts, bad, rows } = await plan("people", "Who,Role\nRosa Vik,keeper\nTom Hale,CREW\n");
+    expect(bad).toEqual([]);
+    expect(drafts).toEqual([
+      expect.objectContaining({
+        subject: "person:new-1",
+        kind: "person-joined",
+        body: { name: "Rosa Vik", role: "keeper", sheet: { file: "list.csv", row: 2 } },
+      }),
+      expect.objectContaining({ body: { name: "Tom Hale", role: "crew", sheet: { file: "list.csv", row: 3 } } }),
+    ]);
+    expect(rows[1]?.read).toEqual({ name: "Tom Hale", role: "Crew" });
+  });
+
+  it("are none of them where one row is bad, and every bad row is named", async () => {
+    const bad = await plan("people", "Name,Role\nRosa Vik,keeper\n,crew\nTom,captain\nrosa  vik,crew\nann,crew");
+    expect(bad.drafts).toEqual([]);
+    expect(told(bad)).toEqual([
+      "3 Name ST-221 nothing",
+      '4 Role ST-222 "captain"',
+      '5 Name ST-225 "rosa  vik"',
+      '6 Name SN-144 "ann"',
+    ]);
+    expect(bad.bad[1]?.fault.allowed).toBe("Keeper, Crew, Assessor, Commander, Administrator");
+  });
+
+  it("are an administrator's to take in", async () => {
+    expect(told(await plan("people", "Name,Role\nRosa,keeper", {}, desk.as("ann")))).toEqual([
+      '2 - SN-103 "person-joined"',
+    ]);
+  });
+
+  it("may all have one role, said once; a column that is wanted is asked for, and one chosen twice", async () => {
+    const one = await said("people", "Name,Notes\nRosa,x");
+    const asked = planSheet(one, desk.as("ada"), ids());
+    expect(asked.columns.map(({ code, allowed }) => `${code} ${allowed}`)).toEqual(["ST-220 a column for Role"]);
+    const fixed: Mapping = { columns: ["name", undefined], fixed: { role: "crew" } };
+    expect(planSheet({ ...one, mapping: fixed }, desk.as("ada"), ids()).drafts).toHaveLength(1);
+    const both: Mapping = { columns: ["name", "name"], fixed: { role: "crew" } };
+    expect(planSheet({ ...one, mapping: both }, desk.as("ada"), ids()).columns[0]?.allowed).toBe("one column for Name");
+  });
+});
+
+describe("kits from a sheet", () => {
+  const HEADS = "Name,Serial No.,Pump type,Location,Seal no,Cells (expiry)\n";
+
+  it("are enrolled as told, with the dates that the sheet has and no other", async () => {
+    const { drafts, bad } = await plan(
+      "kits",
+      `${HEADS}Pump 1,S-9,Small pump,north,00417,2027-03\nPump 2,S-8,small,South,,\n`,
+    );
+    expect(bad).toEqual([]);
+    expect(drafts[0]).toMatchObject({
+      kind: "kit-enrolled",
+      place: "north",
+      pattern: "small@2",
+      body: { seal: "00417", items: [], read: [{ item: "cells", of: "printed", date: "2027-03" }] },
+    });
+    expect(drafts[1]?.body).toEqual({ name: "Pump 2", serial: "S-8", items: [], sheet: { file: "list.csv", row: 3 } });
+  });
+
+  it("ask which comes first where a date may be two days, and take it as said", async () => {
+    const text = `${HEADS}Pump 1,S-9,small,north,,03/04/2027\n`;
+    const asked = await plan("kits", text);
+    expect(asked.either).toEqual({ dayFirst: "2027-04-03", monthFirst: "2027-03-04", text: '"03/04/2027"' });
+    expect(told(asked)).toEqual(['2 Cells (expiry) BA-119 "03/04/2027"']);
+    const first = await plan("kits", text, { order: "day-first" });
+    expect(first.drafts[0]?.body).toMatchObject({ read: [{ date: "2027-04-03" }] });
+    expect(first.rows[0]?.read["date printed cells"]).toBe("3 April 2027");
+  });
+
+  it("name every fault of a row: a seal twice, a short year, a pattern that is none", async () => {
+    const rows = "A,S-1,small,north,7,01/02/27\nB,s-1,tall,north,7,\nC,S-3,small,nowhere,,46085\n";
+    const judged = await plan("kits", HEADS + rows);
+    expect(told(judged)).toEqual([
+      '2 Cells (expiry) BA-118 "01/02/27"',
+      '3 Pump type ST-222 "tall"',
+      '3 Serial No. ST-225 "s-1"',
+      '3 Seal no ST-225 "7"',
+      '4 Location ST-222 "nowhere"',
+    ]);
+    expect(judged.drafts).toEqual([]);
+  });
+
+  it("take a bare serial number for a day, and say so", async () => {
+    const { rows, drafts } = await plan("kits", `${HEADS}A,S-1,small,north,,46085\n`);
+    expect(drafts[0]?.body).toMatchObject({ read: [{ date: "2026-03-04" }] });
+    expect(rows[0]?.notes).toEqual(["Cells, good until: 46085 is the serial number of a day"]);
+  });
+});
+
+const formulaTable = (cell: object) => ({
+  file: "a.xlsx",
+  heads: ["Name", "Role"],
+  sheets: [],
+  serials: 1900 as const,
+  notices: [],
+  rows: [{ number: 2, cells: [{ text: "Rosa", ...cell }, { text: "crew" }] }],
+});
+describe("a cell with a formula", () => {
+  const mapping: Mapping = { columns: ["name", "role"], fixed: {} };
+  const judge = (cell: object) =>
+    planSheet({ of: "people", table: formulaTable(cell), mapping }, desk.as("ada"), ids());
+
+  it("counts by its kept result, and the row says so; without one, or broken, it is refused", () => {
+    expect(judge({ formula: "kept" }).rows[0]?.notes).toEqual(["Name: result of a formula, as it was kept"]);
+    expect(judge({ formula: "kept" }).drafts).toHaveLength(1);
+    expect(told(judge({ text: "", formula: "lost" }))).toEqual(['2 Name ST-224 "a formula without a kept result"']);
+    expect(told(judge({ formula: "kept", broken: "#REF!" }))).toEqual(['2 Name ST-224 "#REF!"']);
+  });
+});
+
+describe("parts from a sheet", () => {
+  const HEADS = "Part no,Name,Unit,Location,Min,Qty,Batch,Expiry,Lead time,Fitted as\n";
+
+  it("stand on the list once, with what lies at each place by lot", async () => {
+    const rows = [
+      "100,Cell,piece,north,4,2,L1,2028-01,6 weeks,small/cells",
+      "100,,,north,,3,L2,2028-06,,",
+      "100,Cell,,south,,0,,,,",
+      "200,Hose,ft,north,,8 ft,,,,",
+    ];
+    const { drafts, bad } = await plan("parts", HEADS + rows.join("\n"));
+    expect(bad).toEqual([]);
+    expect(drafts.map(({ kind, subject }) => `${kind} ${subject}`)).toEqual([
+      "part-set part:new-1",
+      "stock-counted part:new-1",
+      "stock-counted part:new-1",
+      "part-set part:new-2",
+      "stock-counted part:new-2",
+    ]);
+    expect(drafts[0]?.body).toMatchObject({
+      number: "100",
+      unit: "piece",
+      leadTime: "6 weeks",
+      printed: true,
+      keep: [{ place: "north", least: 4 }],
+      items: [{ pattern: "small", item: "cells" }],
+    });
+    expect(drafts[1]?.body).toMatchObject({
+      place: "north",
+      found: [
+        { lot: "L1", printed: "2028-01", count: 2 },
+        { lot: "L2", printed: "2028-06", count: 3 },
+      ],
+    });
+    expect(drafts[2]?.body).toMatchObject({ place: "south", found: [] });
+    expect(drafts[4]?.body).toMatchObject({ found: [{ count: 8 }] });
+  });
+
+  it("are refused where rows of one number disagree, a lot comes twice or a count is none", async () => {
+    const rows = [
+      "100,Cell,piece,north,4,2,L1,,,",
+      "100,Bulb,,north,5,1,l1,,,small/anchor",
+      "200,Hose,m,north,,8 ft,,,soon,",
+      "300,Rope,m,,,-1,,,,small",
+    ];
+    expect(told(await plan("parts", HEADS + rows.join("\n")))).toEqual([
+      '3 Name ST-226 "Bulb"',
+      '3 Fitted as ST-226 "small/anchor"',
+      "3 Min ST-226 5",
+      '3 Batch ST-225 "l1"',
+      '4 Qty ST-223 "8 ft"',
+      '4 Lead time RD-102 "soon"',
+      '5 Fitted as ST-222 "small"',
+      '5 Qty ST-223 "-1"',
+    ]);
+  });
+});
+
+describe("how many", () => {
+  it.each([
+    ["8", "piece", 8],
+    ["8 pieces", "piece", 8],
+    ["8 ft", "ft", 8],
+    ["8.0", "m", 8],
+    ["1000 mm", "m", 1],
+    ["3", "", 3],
+  ])("%s in %s is %d", (text, unit, count) => {
+    expect(readCount(text, unit)).toEqual({ kind: "count", count });
+  });
+
+  it.each([
+    ["8 ft", "m", "a whole number of m; it is 2.438"],
+    ["2.5", "piece", "a whole number of piece; it is 2.500"],
+    ["8 ft", "piece", "a count in piece"],
+    ["-1", "m", "a whole number, 0 or more"],
+    ["some", "m", "a whole number, 0 or more"],
+  ])("%s in %s is none", (text, unit, allowed) => {
+    expect(readCount(text, unit)).toEqual({ kind: "none", allowed });
+  });
+});
+
+describe("turnarounds from a sheet", () => {
+  it("are told of kits on charge, by serial or name, and of days that have come", async () => {
+    const made = new Desk();
+    const enrolled = planSheet(
+      await said("kits", "Name,Serial,Pattern,Place\nPump 1,S-9,small,north"),
+      made.as("ada"),
+      () => "k9",
+    );
+    for (const draft of enrolled.drafts) made.do({ kind: "entry", draft });
+    const rows = "Pump 1,2025-03-04,M. Hale,Sealed\nS-9,2026-02-01,,\nPump 7,2025-01-01,,\npump 1,,,";
+    const judged = await plan("turnarounds", `Serial,Date,By,Outcome\n${rows}`, {}, made.as("ann"));
+    expect(told(judged)).toEqual(['3 Date SN-120 "2026-02-01"', '4 Serial ST-227 "Pump 7"', "5 Date ST-221 nothing"]);
+    const good = await plan("turnarounds", "Serial,Date,By,Outcome\ns-9,2025-03-04,M. Hale,Sealed", {}, made.as("ann"));
+    expect(good.drafts).toMatchObject([
+      { subject: "kit:k9", kind: "turnaround-told", body: { day: "2025-03-04", doneBy: "M. Hale", result: "Sealed" } },
+    ]);
+  });
+});

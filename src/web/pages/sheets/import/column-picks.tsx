@@ -1,0 +1,116 @@
+import { newestOfEach } from "#kit";
+import { ROLES } from "#station";
+import { fieldsOf, type Mapping, type SheetField, type SheetOf, type SheetTable } from "#store/sheets";
+import { useStation, type StationView } from "../../../device/index.ts";
+import { ROLE_WORDS, Section } from "../../../parts/index.ts";
+
+interface ColumnPicksProps {
+  readonly of: SheetOf;
+  readonly table: SheetTable;
+  readonly mapping: Mapping;
+  readonly onChange: (mapping: Mapping) => void;
+}
+
+/** Which column is which: guessed from the headings, put right by hand; and what is the same for every row. */
+export function ColumnPicks({ of, table, mapping, onChange }: ColumnPicksProps) {
+  const view = useStation();
+  const fields = fieldsOf(of, view);
+  const { columns, fixed } = mapping;
+  const pick = (at: number, key: string) =>
+    onChange({
+      ...mapping,
+      columns: table.heads.map((_, column) => (column === at ? key || undefined : columns[column])),
+    });
+  const fix = (key: string, text: string) => {
+    const { [key]: _before, ...others } = fixed;
+    onChange({ ...mapping, fixed: text === "" ? others : { ...others, [key]: text } });
+  };
+  return (
+    <Section title="Which column is which">
+      <p>Guessed from the headings. Put right what is wrong; what is left out is not taken in.</p>
+      <div className="sheet-columns">
+        {table.heads.map((head, at) => (
+          // Two columns may have one heading.
+          <ColumnPick
+            key={`${at} ${head}`}
+            head={head}
+            example={exampleOf(table, at)}
+            fields={fields}
+            chosen={columns[at]}
+            onPick={(key) => pick(at, key)}
+          />
+        ))}
+        {fields
+          .filter(({ key, mayBeFixed }) => mayBeFixed === true && !columns.includes(key))
+          .map((field) => (
+            <FixedPick
+              key={field.key}
+              field={field}
+              view={view}
+              chosen={fixed[field.key]}
+              onPick={(text) => fix(field.key, text)}
+            />
+          ))}
+      </div>
+    </Section>
+  );
+}
+
+interface ColumnPickProps {
+  readonly head: string;
+  readonly example: string;
+  readonly fields: readonly SheetField[];
+  readonly chosen: string | undefined;
+  readonly onPick: (key: string) => void;
+}
+
+function ColumnPick({ head, example, fields, chosen, onPick }: ColumnPickProps) {
+  return (
+    <label className="field">
+      <span className="field-label">{head}</span>
+      <span className="field-hint">{example === "" ? "empty" : `such as ${example}`}</span>
+      <select className="field-input" value={chosen ?? ""} onChange={({ target }) => onPick(target.value)}>
+        <option value="">left out</option>
+        {fields.map(({ key, label }) => (
+          <option key={key} value={key}>
+            {label}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+interface FixedPickProps {
+  readonly field: SheetField;
+  readonly view: StationView;
+  readonly chosen: string | undefined;
+  readonly onPick: (text: string) => void;
+}
+
+/** No column says it: then it may be the same for every row. */
+function FixedPick({ field: { key, label, isNeeded }, view, chosen, onPick }: FixedPickProps) {
+  return (
+    <label className="field">
+      <span className="field-label">{label}, the same for every row</span>
+      <span className="field-hint">No column says it.</span>
+      <select className="field-input" value={chosen ?? ""} onChange={({ target }) => onPick(target.value)}>
+        <option value="">{isNeeded === true ? "Choose one" : "none"}</option>
+        {namesFor(key, view).map((name) => (
+          <option key={name}>{name}</option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+function namesFor(key: string, view: StationView): readonly string[] {
+  if (key === "role") return ROLES.map((role) => ROLE_WORDS[role]);
+  if (key === "place") return view.places.map(({ name }) => name);
+  return newestOfEach([...view.patterns.values()]).map(({ name }) => name);
+}
+
+function exampleOf({ rows }: SheetTable, at: number): string {
+  const text = rows.find(({ cells }) => (cells[at]?.text ?? "").trim() !== "")?.cells[at]?.text.trim() ?? "";
+  return text.length > 40 ? `${text.slice(0, 40)}...` : text;
+}
