@@ -61,7 +61,7 @@ describe("questions on a server", () => {
 describe("a question desk", () => {
   const desks: QuestionDesk[] = [];
   const open = (limits: Partial<DeskLimits> = {}) => {
-    const desk = createQuestionDesk(patterns, limits);
+    const desk = createQuestionDesk(patterns, { limitMs: UNHURRIED_MS, ...limits });
     desks.push(desk);
     let askers = 0;
     return {
@@ -72,7 +72,7 @@ describe("a question desk", () => {
   afterAll(() => Promise.all(desks.map((desk) => desk.close())));
 
   it("answers every question as it is answered anywhere", async () => {
-    const desk = open({ limitMs: UNHURRIED_MS });
+    const desk = open();
     const solver = await loadSolver();
     for (const name of questionNames()) {
       const here = ask(name, exampleOf(name), { patterns: (id) => newestOf(patterns, id), solver });
