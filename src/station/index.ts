@@ -2,6 +2,7 @@ export * from "./ports.ts";
 export { movedFrom, type Moved } from "./judging/moved.ts";
 export * from "./wire/wire.ts";
 export * from "./wire/wire-links.ts";
+export * from "./wire/wire-mail.ts";
 export * from "./store-error.ts";
 export {
   CALLING,
@@ -31,6 +32,7 @@ export * from "./stock/shelf-acts.ts";
 export * from "./stock/stock-acts.ts";
 export * from "./people/index.ts";
 export * from "./calendar/index.ts";
+export * from "./mail/index.ts";
 export * from "./work/index.ts";
 export * from "./joined/join-acts.ts";
 export * from "./timeline/index.ts";

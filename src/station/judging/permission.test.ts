@@ -107,6 +107,7 @@ const CALLS: Readonly<Record<Permission, readonly [signedOut: boolean, roles: st
   "keep-wall-links": [false, "k...A"],
   "see-calendar": [true, "kcaoA"],
   "keep-own-calendar": [false, "kcaoA"],
+  "keep-own-mail": [false, "kcaoA"],
   "see-session": [true, "kcaoA"],
   "sign-in": [true, "kcaoA"],
   "sign-out": [true, "kcaoA"],

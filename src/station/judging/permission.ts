@@ -120,6 +120,7 @@ export const CALLING = {
   /** The calendar of one person, by the secret of its address: see `LinkDesk`. */
   "see-calendar": EVERYONE,
   "keep-own-calendar": ROLES,
+  "keep-own-mail": ROLES,
   "see-session": EVERYONE,
   "sign-in": EVERYONE,
   "sign-out": EVERYONE,
