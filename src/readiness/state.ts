@@ -52,7 +52,7 @@ export interface KitState {
   readonly turnarounds: readonly Turnaround[];
   readonly custody:
     | { readonly kind: "here" }
-    | (Mark & { readonly kind: "away"; readonly to: string; readonly casualty?: string })
+    | (Mark & { readonly kind: "away"; readonly to: string; readonly casualty?: string; readonly back?: string })
     | (Mark & { readonly kind: "back"; readonly exposure?: readonly Met[]; readonly counted?: readonly CountedAs[] });
   /** What it met in use, one for each return, until it is sealed again; absent where it met nothing. */
   readonly met?: readonly MetUse[];

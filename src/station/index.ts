@@ -27,6 +27,7 @@ export * from "./acts/turnaround-acts.ts";
 export * from "./acts/finding-acts.ts";
 export * from "./acts/station-acts.ts";
 export * from "./acts/casualty-acts.ts";
+export * from "./hand-over/signature.ts";
 export * from "./labels/index.ts";
 export * from "./stock/shelf-acts.ts";
 export * from "./stock/stock-acts.ts";

@@ -32,6 +32,12 @@ export interface KitBodies extends WorkBodies, SecondBodies {
     /** Id of the casualty whose sheet it was handed over from. */
     readonly casualty?: string;
     readonly note?: string;
+    /** By which day it is expected back, where that was said. */
+    readonly back?: string;
+    /** Who took it there, with their signature as it was drawn; see `station/hand-over/signature.ts`. */
+    readonly taken?: { readonly name?: string; readonly strokes?: string };
+    /** Whether the pattern's briefing was said and understood; absent where nobody said. */
+    readonly briefed?: boolean;
   };
   returned: {
     readonly note?: string;

@@ -8,6 +8,7 @@ import {
   countTo,
   dateRead,
   dateReadAt,
+  day,
   dayOrMonth,
   effect,
   fitted,
@@ -20,6 +21,7 @@ import {
   reason,
   sealNumber,
   sealSeen,
+  strokes,
   value,
 } from "./schema-parts.ts";
 import { workSchemas } from "./work-schemas.ts";
@@ -140,6 +142,9 @@ export const kitSchemas = {
     sealBroken: z.boolean(),
     casualty: id.exactOptional(),
     note: optionalNote,
+    back: day.exactOptional(),
+    taken: z.strictObject({ name: line(80).exactOptional(), strokes: strokes.exactOptional() }).exactOptional(),
+    briefed: z.boolean().exactOptional(),
   }),
   returned: z.strictObject({
     note: optionalNote,

@@ -54,7 +54,8 @@ function handOver(draft: KitDraft, body: KitBodies["handed-over"], entry: Entry)
     draft.differ({ what: "custody", about }, [blind, markOf(entry)]);
   }
   const sheet = body.casualty === undefined ? {} : { casualty: body.casualty };
-  kit.custody = { ...markOf(entry), kind: "away", to: body.to, ...sheet };
+  const expected = body.back === undefined ? {} : { back: body.back };
+  kit.custody = { ...markOf(entry), kind: "away", to: body.to, ...sheet, ...expected };
   if (body.sealBroken) breakSeal(draft, entry);
 }
 

@@ -1,3 +1,4 @@
+import { formatDate } from "#base";
 import type { Pattern } from "#kit";
 import { metIn, sayMet } from "../after-use/index.ts";
 import type { Condition } from "./condition.ts";
@@ -32,7 +33,8 @@ function custodyConditions(kit: KitState, lookup: Lookup): readonly Condition[] 
   if (custody.kind === "here") return [];
   const all = [...lookup.steps.values()].filter((step) => !step.optional).map((step) => step.id);
   if (custody.kind === "away") {
-    const text = `Handed over to ${custody.to}.`;
+    const until = custody.back === undefined ? "" : `, expected back by ${formatDate(custody.back)}`;
+    const text = `Handed over to ${custody.to}${until}.`;
     const restore = { what: "Get it back, then do a turnaround.", steps: all, opens: true };
     return [{ bears: "away", reason: reason("custody", text), restore }];
   }

@@ -62,6 +62,16 @@ describe("work due on a kit", () => {
     expect(linesOn(kitOf(hand), "2026-01-10")).toMatchObject([{ work: "opening", bucket: "overdue" }]);
   });
 
+  it("fetches a kit by the day on which it is expected, and asks for it from the day after", () => {
+    const hand = sealed();
+    hand.write("handed-over", { to: "a boat", method: "line", sealBroken: true, back: "2026-01-15" });
+    const on = (day: string) => linesOn(kitOf(hand), day);
+    expect(on("2026-01-10")).toMatchObject([{ work: "return", bucket: "month", by: "2026-01-15" }]);
+    expect(on("2026-01-15")).toMatchObject([{ work: "return", bucket: "week" }]);
+    expect(on("2026-01-16")).toMatchObject([{ work: "return", bucket: "overdue", by: "2026-01-15" }]);
+    expect(on("2026-01-16")[0]!.tasks[0]!.why).toBe("Handed over to a boat, expected back by 15 January 2026.");
+  });
+
   it("names a planned opening in its week, whatever else is due", () => {
     const hand = sealed();
     const openings = [{ id: "o1", week: "2026-02-02", renews: ["fuel"], by: ["ann"] }];

@@ -89,7 +89,10 @@ function lineOf(work: WorkKind, sorted: readonly SortedTask[], about: About): Wo
   const groundsAfter = firstDay(grounding);
   const isGrounding = grounding.some(({ task }) => task.day === undefined);
   const dates = { latest, groundsAfter, isGrounding, isNow };
-  const by = dueBy(dates, { putOff: said.putOff?.until, day: said.day?.day, planned });
+  const expected = work === "return" && kit.custody.kind === "away" ? kit.custody.back : undefined;
+  const due = dueBy(dates, { putOff: said.putOff?.until, day: said.day?.day, planned });
+  // Nobody fetches a kit before the day on which it is expected, unless somebody said so.
+  const by = due ?? expected;
   return {
     kit: kit.id,
     work,
