@@ -29,8 +29,16 @@ const TELLERS: { readonly [Kind in EntryKind]?: Tell<Kind> } = {
   "kit-rebuilt": ({ reason }) => reason,
   "kit-moved": ({ to }, { places }) => `to ${places.find(({ id }) => id === to)?.name ?? to}`,
   "kit-retired": ({ reason }) => reason,
-  "handed-over": ({ to, method, sealBroken, note }) =>
-    listed(`to ${to}`, METHOD_WORDS[method], sealBroken ? "seal broken" : "seal whole", note),
+  "handed-over": ({ to, method, sealBroken, note, back, taken, briefed }) =>
+    listed(
+      `to ${to}`,
+      METHOD_WORDS[method],
+      sealBroken ? "seal broken" : "seal whole",
+      taken && `taken by ${taken.name ?? "whoever signed"}`,
+      briefed === undefined ? undefined : briefed ? "briefed" : "no time for a briefing",
+      back && `expected back by ${back}`,
+      note,
+    ),
   returned: tellReturn,
   flushed: ({ note }) => note ?? "",
   mustered: ({ sealSeen, containerSound, note }) =>

@@ -25,6 +25,11 @@ export function KitActions({ at }: { readonly at: KitAtHand }) {
         <PaperLink href={`/api/paper/card/${kit.pattern}.pdf?kit=${kit.id}`} name={`card-${kit.name}`}>
           Card as PDF
         </PaperLink>
+        {kit.custody.kind === "away" && (
+          <PaperLink href={`/api/paper/receipt/${kit.custody.entry}.pdf`} name={`receipt-${kit.name}`}>
+            Receipt as PDF
+          </PaperLink>
+        )}
         {mayWrite(role, "turnaround-opened") && <ButtonLink to={`${to}/card-entry`}>Type up a card</ButtonLink>}
         {!isAway && mayWrite(role, "item-robbed") && (
           <ButtonLink to={`${to}/take-out`}>Take an item for another kit</ButtonLink>
