@@ -26,6 +26,6 @@ export { DRAWING_FIELD, LOOKS, readDrawing, type Drawing, type Look, type Shape 
 export { lintPattern, lintPatternText } from "./lint/lint.ts";
 export { LINT_RULES, type LintFault, type LintRule } from "./lint/lint-fault.ts";
 export { CAUTIONS_FOR } from "./hazards.ts";
-export { forbiddenBy, forbiddenByUnknown, workOf } from "./work/forbids.ts";
+export { forbiddenBy, forbiddenByUnknown, heldByHalfDone, workOf } from "./work/forbids.ts";
 export type { Work } from "./work/work.ts";
 export { STAGE_ORDER } from "./stage-order.ts";

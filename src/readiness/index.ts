@@ -85,6 +85,7 @@ export {
   judgeAnswer,
   judgeInstant,
   judgeReading,
+  readingGate,
   secondsWanted,
   stepGate,
   type Against,
@@ -104,7 +105,7 @@ export {
   provingChecks,
   type AgedFinding,
 } from "./findings/finding-list.ts";
-export { barsAt, sayWorks, type AtWork, type Bar } from "./findings/barred.ts";
+export { barsAt, sayWayOut, sayWorks, type AtWork, type Bar } from "./findings/barred.ts";
 export { answersAt, type GivenAnswer } from "./findings/answers-at.ts";
 export { proofSoFar, type CheckSoFar, type ProofSoFar } from "./findings/proof-so-far.ts";
 export { wrongWithoutFinding, type LooseEnd } from "./findings/loose-ends.ts";

@@ -15,7 +15,7 @@ interface HeldPanelProps {
   readonly place: Place;
 }
 
-/** Stands where the answers would: what was found wrong forbids this line, and there are three ways out. */
+/** Stands where the answers would: what was found wrong, or is half done, forbids this line; with the ways out. */
 export function HeldPanel({ open, lines, line, bars, place }: HeldPanelProps) {
   const onward = nextFree(lines, line.step.line, (one) => barsAt(open, one.step.id).length > 0);
   return (
@@ -45,9 +45,17 @@ export function HeldPanel({ open, lines, line, bars, place }: HeldPanelProps) {
   );
 }
 
-/** To the line where it was found, or to the finding where no line of this turnaround found it. */
+/** To the line that is half done, to the line where it was found, or to the finding where no line of this turnaround found it. */
 function MendWay({ open, bar, place }: Pick<HeldPanelProps, "open" | "place"> & { readonly bar: Bar }) {
   const line = bar.step === undefined ? undefined : stepNamed(open.pattern, bar.step)?.line;
+  if (line !== undefined && bar.open !== undefined) {
+    const ask = `${bar.step}/${bar.open}`;
+    return (
+      <Button kind="primary" wide onPress={() => place.goTo({ line, ask })}>
+        Finish line {line} first
+      </Button>
+    );
+  }
   const found = open.kit.findings.find((one) => one.id === bar.finding);
   const isHere = found === undefined || found.turnaround === open.turnaround.id;
   if (line !== undefined && isHere) {
