@@ -86,6 +86,7 @@ export {
   judgeInstant,
   judgeReading,
   readingGate,
+  secondsSaid,
   secondsWanted,
   stepGate,
   type Against,
@@ -93,6 +94,7 @@ export {
   type Gate,
   type InTurnaround,
   type Judged,
+  type SecondSaid,
   type SecondWanted,
 } from "./judging/index.ts";
 export {

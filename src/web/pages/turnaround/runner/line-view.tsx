@@ -78,7 +78,7 @@ export function LineView(props: LineViewProps) {
     <main className="runner-main">
       <LineHead line={line} of={lines.at(-1)?.step.line ?? 0} kit={open.kit.name} />
       {bars.length > 0 && <HeldPanel open={open} lines={lines} line={line} bars={bars} place={place} />}
-      {bars.length === 0 && !ask.answered && <SecondPanel open={open} acts={acts} wanted={seconds} />}
+      {bars.length === 0 && !ask.answered && <SecondPanel open={open} acts={acts} seconds={seconds} />}
       <LineCautions lines={lines} line={asOne(done)} />
       {line.step.after && <p className="step-needs">Because it met {sayMet(line.step.after)}</p>}
       {done.length === 1 && <p className="step-text">{line.step.text}</p>}

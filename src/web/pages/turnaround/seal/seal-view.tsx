@@ -33,7 +33,7 @@ export function SealView({ open, acts, lines, place }: SealViewProps) {
         <RefusalList open={open} refusals={refusals} place={place} />
       ) : (
         <Section title="New seal">
-          <SecondPanel open={open} acts={acts} wanted={seconds} />
+          <SecondPanel open={open} acts={acts} seconds={seconds} />
           <SealForm open={open} acts={acts} />
         </Section>
       )}
