@@ -190,7 +190,7 @@ function takenAfter(seconds: number) {
   const row = { step: WAITING, kind: "answer" } as never;
   const waits = sealingRefusals({ kit, turnaround: kit.turnaround!, pattern: PATTERN, allKits: [kit], seal: "9" });
   return {
-    card: whyNotYetOnCard({ open, acts: undefined as never, filledAt: NOW }, row) === undefined,
+    card: whyNotYetOnCard({ open }, row) === undefined,
     sealing: !waits.some(({ text }) => text.startsWith("Its time has not run")),
   };
 }

@@ -72,7 +72,7 @@ function BoxInput({ row, entering, onDone }: CardBoxProps & { readonly onDone: (
     setFault(entered.kind === "fault" ? entered.fault : undefined);
     if (entered.kind === "fault") return;
     focusNext(input.current);
-    if (await saving.save(entered.write)) onDone();
+    if (await saving.save(() => entering.turn.run(entered.write))) onDone();
   };
   const onKey = (event: KeyboardEvent) => {
     if (event.key === "Enter") void save();
