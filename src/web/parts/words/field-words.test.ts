@@ -10,6 +10,7 @@ describe("the field of a refusal, on a screen", () => {
     ["body.checks.2.value", "Reading"],
     ["kit", "Kit"],
     ["suction.greatestLift", "Suction, greatest lift"],
+    ["hull.stations[2].offsets", "Hull, stations, offsets"],
     ["readings.3.level", "Readings, level"],
   ])("%s is called %s", (field, words) => {
     expect(sayField(field)).toBe(words);

@@ -56,7 +56,10 @@ const OF_LINE = /^(by|device|subject|place|kind|at|id|pattern|after|entry|turnar
  */
 export function sayField(field: string): string | undefined {
   const isOfLine = field.startsWith("body") || OF_LINE.test(field);
-  const names = field.split(".").filter((name) => name !== "body" && !/^\d*$/.test(name));
+  const names = field
+    .replaceAll(/\[\d+\]/g, "")
+    .split(".")
+    .filter((name) => name !== "body" && !/^\d*$/.test(name));
   const word = names.toReversed().flatMap((name) => (Object.hasOwn(WORDS, name) ? [WORDS[name]] : []))[0];
   if (isOfLine) return word;
   const said = names.map(apart).join(", ");
