@@ -37,11 +37,18 @@ export function HeldPanel({ open, lines, line, bars, place }: HeldPanelProps) {
             Go on to line {onward}, which is not stopped
           </Button>
         )}
-        <Button wide tone="grave" onPress={() => place.show("seal")}>
-          Set the kit aside: close it as grounded
-        </Button>
+        <SetAside place={place} />
       </div>
     </section>
+  );
+}
+
+/** The way to close the kit as grounded, from wherever a finding grounds it: its form stands open there. */
+export function SetAside({ place }: { readonly place: Place }) {
+  return (
+    <Button wide tone="grave" onPress={() => place.show("grounded")}>
+      Set the kit aside: close it as grounded
+    </Button>
   );
 }
 
