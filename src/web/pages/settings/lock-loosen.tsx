@@ -1,6 +1,7 @@
 import { useState } from "react";
 import { useThisDevice, type OpenOutcome } from "../../device/index.ts";
 import { Button, ButtonRow, ErrorBox, Notice, TextField, useDoing } from "../../parts/index.ts";
+import "./settings.css";
 
 interface LockLoosenProps {
   /** What is wanted, in words that go on a button: "lock it after 1 hour". */
