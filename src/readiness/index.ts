@@ -78,13 +78,15 @@ export {
   type Dates,
 } from "./kit/life.ts";
 export { dateWantedBy, nextTurnaround } from "./kit/date-wanted.ts";
-export { saySeen, sealWitness } from "./kit/answer-words.ts";
+export { isCountSaid, saysItsCount, saySeen, sealWitness } from "./kit/answer-words.ts";
 export { recordOf } from "./kit/record.ts";
 export { sealingRefusals, type Sealing } from "./kit/sealing.ts";
 export {
   judgeAnswer,
   judgeInstant,
   judgeReading,
+  readingGate,
+  secondsSaid,
   secondsWanted,
   stepGate,
   type Against,
@@ -92,6 +94,7 @@ export {
   type Gate,
   type InTurnaround,
   type Judged,
+  type SecondSaid,
   type SecondWanted,
 } from "./judging/index.ts";
 export {
@@ -104,7 +107,7 @@ export {
   provingChecks,
   type AgedFinding,
 } from "./findings/finding-list.ts";
-export { barsAt, sayWorks, type AtWork, type Bar } from "./findings/barred.ts";
+export { barsAt, sayWayOut, sayWorks, type AtWork, type Bar } from "./findings/barred.ts";
 export { answersAt, type GivenAnswer } from "./findings/answers-at.ts";
 export { proofSoFar, type CheckSoFar, type ProofSoFar } from "./findings/proof-so-far.ts";
 export { wrongWithoutFinding, type LooseEnd } from "./findings/loose-ends.ts";

@@ -41,6 +41,13 @@ describe("work due on a kit", () => {
     expect(line!.minutes).toBe(10);
   });
 
+  it("keeps a muster due on its last day, whatever day an earlier version let it be put off to", () => {
+    const hand = sealed();
+    hand.write("work-put-off", { work: "muster", until: "2026-03-31", reason: "Nobody is there." });
+    expect(linesOn(kitOf(hand), "2026-02-02")).toMatchObject([{ work: "muster", by: "2026-02-24" }]);
+    expect(linesOn(kitOf(hand), "2026-02-25")).toMatchObject([{ work: "muster", bucket: "overdue" }]);
+  });
+
   it("keeps a muster that cannot wait for the opening as a line of its own", () => {
     const hand = sealed();
     hand.write("mustered", { sealSeen: "00500", containerSound: true }, "2026-05-20");

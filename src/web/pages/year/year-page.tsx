@@ -6,6 +6,7 @@ import { useCarryOut, useStation, type StationView } from "../../device/index.ts
 import { Button, ButtonRow, ErrorBox, Notice, Page, sayCount, Section, useDoing } from "../../parts/index.ts";
 import { acceptedOpenings, isChanged } from "./accepting.ts";
 import { AcceptedPlan } from "./accepted-plan.tsx";
+import { sayBecause } from "./say-because.ts";
 import { PlanFigures } from "./plan-figures.tsx";
 import { PlanLines } from "./plan-lines.tsx";
 import { usePlan, type Planned } from "./use-plan.ts";
@@ -58,7 +59,7 @@ interface ProposedProps {
 }
 
 function Proposed({ planned, isBusy, onFix }: ProposedProps) {
-  const { kits, places } = useStation();
+  const { kits, places, people, qualifications } = useStation();
   const { answer, assumed, isSolved, input } = planned;
   return (
     <>
@@ -75,9 +76,7 @@ function Proposed({ planned, isBusy, onFix }: ProposedProps) {
         </Notice>
       )}
       {answer.because !== undefined && (
-        <p>
-          {withNames(answer.because, [...kits, ...places])} Week 0 begins on {weekOf(input, 0)}.
-        </p>
+        <p>{sayBecause(answer.because, [...kits, ...places, ...people, ...qualifications], input.start)}</p>
       )}
       {!isSolved && <p>This is the quick plan of this device. With a network the station looks for a better one.</p>}
       {assumed.map((text) => (
@@ -89,12 +88,6 @@ function Proposed({ planned, isBusy, onFix }: ProposedProps) {
       <PlanLines planned={planned} isBusy={isBusy} onFix={onFix} />
     </>
   );
-}
-
-/** The planner knows kits and places by their ids; people know them by name. */
-function withNames(text: string, named: readonly { readonly id: string; readonly name: string }[]): string {
-  const names = new Map(named.map(({ id, name }) => [id, name]));
-  return text.replace(/[A-Za-z0-9][A-Za-z0-9._@-]*[A-Za-z0-9]/g, (word) => names.get(word) ?? word);
 }
 
 /** The Monday of a week of the plan, in words. */
