@@ -12,17 +12,12 @@ import type {
   StepAnswer,
   Value,
 } from "./kinds/kinds.ts";
+import type { Mark } from "./mark.ts";
 import type { PracticeBodies } from "./kinds/people-kinds.ts";
 import type { Drawn, ItemRobbed, Shelf } from "./kinds/stock-kinds.ts";
 import type { PlannedWork, WorkKind } from "./kinds/work-kinds.ts";
 
-/** Who and when: the part of an entry that every derived fact keeps, so that it can be traced back. */
-export interface Mark {
-  readonly entry: string;
-  readonly at: string;
-  readonly by: string;
-  readonly device: string;
-}
+export type { Mark } from "./mark.ts";
 
 /** A kit as the log tells it. Pure function of its entries, whatever the order of arrival. */
 export interface KitState {

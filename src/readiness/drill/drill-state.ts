@@ -1,6 +1,6 @@
 import type { Answer } from "../kinds/kinds.ts";
 import type { DrillBodies, PlantedFault } from "../kinds/drill-kinds.ts";
-import type { Mark } from "../state.ts";
+import type { Mark } from "../mark.ts";
 
 /** A drill on one kit, as the log tells it. Its findings stand among those of the kit. */
 export interface Drill {

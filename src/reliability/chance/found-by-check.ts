@@ -34,7 +34,7 @@ export interface FoundByCheck {
  * @returns belief about finding, and Clopper and Pearson's interval
  * @range found at most planted, both whole
  * @source hit/miss data of MIL-HDBK-1823A, 2009 (FROM MEMORY); Clopper & Pearson, Biometrika 26 (1934) (FROM MEMORY)
- * @example foundByCheck({ found: 29, planted: 29 }).interval // [0.90185, 1]
+ * @example foundByCheck({ found: 29, planted: 29 }).interval // [0.90186, 1]
  */
 export function foundByCheck(own: Looks, others: readonly Looks[] = [], level = 0.9): FoundByCheck {
   const fleet = others.filter(({ planted }) => planted > 0);
