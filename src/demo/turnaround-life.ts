@@ -36,6 +36,8 @@ export interface TurnaroundPlan {
   readonly renewToo?: ReadonlySet<string>;
   /** Step id before which the work is left standing. */
   readonly stopsBefore?: string;
+  /** The drill that it is part of. */
+  readonly drill?: string;
 }
 
 /** What a turnaround left behind. */
@@ -48,7 +50,8 @@ export interface TurnaroundDone {
 export function writeTurnaround(writer: LogWriter, plan: TurnaroundPlan): TurnaroundDone {
   const turnaround = writer.newId(plan.start);
   const scribe = createScribe(writer, plan, turnaround);
-  scribe.write("turnaround-opened", { turnaround, because: plan.because, sealSeen: plan.sealSeen });
+  const { because, sealSeen, drill } = plan;
+  scribe.write("turnaround-opened", { turnaround, because, sealSeen, ...(drill !== undefined && { drill }) });
   const steps = allSteps(plan.pattern);
   const stop = plan.stopsBefore === undefined ? steps.length : steps.findIndex((step) => step.id === plan.stopsBefore);
   for (const step of steps.slice(0, stop)) writeStep(scribe, step);

@@ -32,6 +32,7 @@ export * from "./labels/index.ts";
 export * from "./stock/shelf-acts.ts";
 export * from "./stock/stock-acts.ts";
 export * from "./people/index.ts";
+export * from "./drills/index.ts";
 export * from "./calendar/index.ts";
 export * from "./mail/index.ts";
 export * from "./work/index.ts";

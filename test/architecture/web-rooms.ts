@@ -33,6 +33,7 @@ export const WEB_ROOMS: Readonly<Record<string, readonly string[]>> = {
   "pages/board": VIEWS,
   "pages/casualty": VIEWS,
   "pages/delivery": VIEWS,
+  "pages/drills": VIEWS,
   "pages/fault": VIEWS,
   "pages/findings": VIEWS,
   "pages/kit": VIEWS,

@@ -155,7 +155,7 @@ describe("READY-2 a reading at a step with a wait", () => {
   });
 });
 
-describe("READY-19 a line half done", () => {
+describe("READY-26 a line half done", () => {
   const [first, second] = PARTED.checks.map((check) => ({ turnaround: "t1", step: PARTED.id, check })) as [At, At];
   const cock = { turnaround: "t1", step: COCK.id, answer: "seen" } as const;
   const row = { step: COCK, kind: "answer" } as never;

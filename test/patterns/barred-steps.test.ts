@@ -77,7 +77,7 @@ describe("the petrol kit", () => {
   });
 });
 
-describe("READY-19 the petrol kit with its fuel coupling parted, one of its two checks answered", () => {
+describe("READY-26 the petrol kit with its fuel coupling parted, one of its two checks answered", () => {
   const pattern = shippedPattern("brinnet-450@2");
   const held = (...seen: readonly string[]) => {
     const answers = Object.fromEntries(seen.map((key) => [key, { answer: "seen" }]));

@@ -1,5 +1,6 @@
 import type { Effect, Met } from "#kit";
 import type { CasualtyBodies } from "./casualty-kinds.ts";
+import type { DrillBodies } from "./drill-kinds.ts";
 import type { PracticeBodies, QualificationBodies, SecondBodies } from "./people-kinds.ts";
 import type { Drawn, ItemRobbed, Shelf, StockBodies } from "./stock-kinds.ts";
 import type { TimeBodies, WorkBodies } from "./work-kinds.ts";
@@ -11,7 +12,7 @@ import type { TimeBodies, WorkBodies } from "./work-kinds.ts";
  * Dates are "YYYY-MM-DD" or, where only a month is printed, "YYYY-MM". Instants are RFC 3339 with offset.
  * Quantities are SI; `text` keeps what the person typed.
  */
-export interface KitBodies extends WorkBodies, SecondBodies {
+export interface KitBodies extends WorkBodies, SecondBodies, DrillBodies {
   /** Kit taken on charge at the entry's place. */
   "kit-enrolled": {
     readonly name: string;
@@ -57,6 +58,8 @@ export interface KitBodies extends WorkBodies, SecondBodies {
     readonly turnaround: string;
     readonly because: "routine" | "returned" | "finding" | "seal" | "lapse";
     readonly sealSeen: string;
+    /** The drill that it is part of. */
+    readonly drill?: string;
   };
   /** One step answered. A later answer to the same step and check replaces this one; both stay in the log. */
   "step-answered": StepAnswer;

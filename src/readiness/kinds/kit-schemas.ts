@@ -1,5 +1,6 @@
 import { MET } from "#kit";
 import { z } from "zod";
+import { drillSchemas } from "./drill-schemas.ts";
 import { secondSchemas } from "./people-schemas.ts";
 import { drawn, itemRobbed } from "./stock-schemas.ts";
 import {
@@ -159,6 +160,7 @@ export const kitSchemas = {
     turnaround: id,
     because: z.enum(["routine", "returned", "finding", "seal", "lapse"]),
     sealSeen,
+    drill: id.exactOptional(),
   }),
   "step-answered": stepAnswer,
   "timer-started": z.strictObject(where),
@@ -184,6 +186,7 @@ export const kitSchemas = {
   "remedy-made": remedy,
   "finding-proved": proved,
   ...secondSchemas,
+  ...drillSchemas,
   sealed: z.strictObject({ turnaround: id, seal: sealNumber, note: optionalNote, witness: line(120).exactOptional() }),
   "closed-grounded": z.strictObject({ turnaround: id, reason, seal: sealNumber.exactOptional() }),
   settled: z.strictObject({ entries: z.array(id).min(2).max(50), stands: id, reason }),

@@ -88,9 +88,14 @@ export function putItem(draft: KitDraft, item: Omit<FittedItem, "mark">, entry: 
 
 /** Records a new seal; what was said against the old one is past. */
 export function putSeal(draft: KitDraft, number: string, entry: Entry): void {
-  draft.kit.seal = { ...markOf(entry), number };
+  fitSeal(draft, number, entry);
   delete draft.kit.sealMismatch;
   delete draft.kit.unsound;
+}
+
+/** A seal was put on, of which nothing follows for what is in the kit. */
+export function fitSeal(draft: KitDraft, number: string, entry: Entry): void {
+  draft.kit.seal = { ...markOf(entry), number };
   addToSeals(draft, number, "fitted", entry);
 }
 

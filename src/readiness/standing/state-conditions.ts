@@ -1,6 +1,7 @@
 import { formatDate } from "#base";
 import type { Pattern } from "#kit";
 import { metIn, sayMet } from "../after-use/index.ts";
+import { drillConditions } from "../drill/drill-conditions.ts";
 import type { Condition } from "./condition.ts";
 import { isEnrolled } from "../kit/kit-fold.ts";
 import { lastClosed } from "../kit/life.ts";
@@ -12,6 +13,7 @@ import type { KitState, Reason } from "../state.ts";
 export function stateConditions(kit: KitState, lookup: Lookup, versions: readonly Pattern[]): readonly Condition[] {
   return [
     ...chargeConditions(kit),
+    ...drillConditions(kit, lookup),
     ...custodyConditions(kit, lookup),
     ...turnaroundConditions(kit, lookup),
     ...sealConditions(kit, lookup),

@@ -3,6 +3,7 @@ import type { Pattern, Step } from "#kit";
 import {
   barsAt,
   dateWantedBy,
+  drillsOn,
   lookUp,
   readingGate,
   sayWayOut,
@@ -18,6 +19,7 @@ import {
 import { aboutKit, allow, type Act, type Doing } from "./draft.ts";
 import { answerFaults } from "../judging/answer-faults.ts";
 import { because, noSuchItem, noSuchPattern, notOpen } from "../judging/faults.ts";
+import { needNotPlanter } from "../drills/drill-needs.ts";
 import { needSecond } from "../people/need-second.ts";
 import { needDrawn } from "../stock/needs-of-stock.ts";
 import { needHere, needNewSeal, needNotAhead, needOnCharge } from "./needs.ts";
@@ -26,7 +28,7 @@ import { needHere, needNewSeal, needNotAhead, needOnCharge } from "./needs.ts";
 export type StepKind =
   "step-answered" | "timer-started" | "timer-stopped" | "pulls-counted" | "prime-timed" | "delivery-measured";
 
-/** Opens a kit for a turnaround: breaks its seal, having read it. */
+/** Opens a kit for a turnaround: breaks its seal, having read it. While a drill is on, it is part of that. */
 export function openTurnaround(
   doing: Doing,
   kit: KitState,
@@ -35,9 +37,12 @@ export function openTurnaround(
   const open = kit.turnaround
     ? because("SN-121", "kit", kit.name, "a closed kit", "A turnaround is open on it: go on with that one.")
     : undefined;
-  return allow(doing, aboutKit(kit, "turnaround-opened", body), [
+  const drill = drillsOn(kit)[0];
+  const said = drill ? { ...body, drill: drill.id } : body;
+  return allow(doing, aboutKit(kit, "turnaround-opened", said), [
     needOnCharge(kit),
     needHere(kit),
+    needNotPlanter(doing, kit),
     open,
     patternOf(doing, kit) ? undefined : noSuchPattern(kit.pattern),
   ]);
@@ -147,7 +152,7 @@ function atStep<Kind extends StepKind>(
   const step = stepOf(doing, kit, body.step)
     ? undefined
     : because("SN-123", "body.step", body.step, "a step of the pattern", "Choose a step.");
-  return allow(doing, aboutKit(kit, kind, body), [open, step, ...against]);
+  return allow(doing, aboutKit(kit, kind, body), [open, step, needNotPlanter(doing, kit), ...against]);
 }
 
 /** What keeps this person from doing this step: a finding or a line half done that bars it, or a second person who is not named. */

@@ -45,6 +45,13 @@ export const WRITING: Readonly<Record<EntryKind, readonly Role[]>> = {
   /** Of what one does oneself. */
   "second-named": HANDS,
   "gone-on-alone": HANDS,
+  "drill-begun": KEEPERS,
+  /** By somebody who is not drilled: see the acts. */
+  "faults-planted": HANDS,
+  "drill-revealed": HANDS,
+  "planted-removed": HANDS,
+  "drill-finding-judged": HANDS,
+  "drill-ended": HANDS,
   /** Others than oneself are put to work by keepers: see `judgeEntry`. */
   "work-taken": HANDS,
   "work-dated": HANDS,

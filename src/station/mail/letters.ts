@@ -73,6 +73,7 @@ function shortText({ place, strength, kits }: BoardPlace): string {
   return [head, ...(why.length > 0 ? ["", "Not ready:", ...why] : [])].join("\n");
 }
 
+/** What was planted for a drill grounds nothing that anybody has to be called for. */
 function groundingLetters(
   reading: StationReading,
   { person, address, since }: MailWish,
@@ -84,7 +85,7 @@ function groundingLetters(
     .filter(({ retired }) => !retired)
     .flatMap((kit) =>
       kit.findings
-        .filter(({ effect, closed, raised }) => effect === "grounds" && !closed && isNews(raised))
+        .filter(({ effect, closed, raised, drill }) => effect === "grounds" && !closed && !drill && isNews(raised))
         .map((finding) => {
           const subject = `${reading.stationName}: a finding grounds ${kit.name}`;
           return {
