@@ -53,5 +53,6 @@ export { endedBy, findingsByMode, nextTry, type FaultAdvice, type Likely, type W
 export * from "./start-chance/index.ts";
 export * from "./opening-interval/index.ts";
 export * from "./report-card/index.ts";
+export * from "./trend-signals/index.ts";
 export * from "./review/index.ts";
 export * from "./record/index.ts";
