@@ -44,7 +44,7 @@ const DAY = 86_400;
 /** How much longer an interval is looked at when evidence for lengthening is told [1]. */
 const LONGER = 1.5;
 /** More openings than this are never waited for. */
-const MOST = 4096;
+const MOST = 4000;
 
 /**
  * How often to open the kits of a pattern, from the log: never longer than the unit's own manual, and never by itself.
@@ -148,10 +148,11 @@ function openingsToTell(now: number, { evidence, nightHours }: Judged): number {
 
 /** The least whole number from 1 on for which it holds; {@link MOST} where none up to it does. */
 function fewest(holds: (count: number) => boolean): number {
-  let high = 1;
-  while (high < MOST && !holds(high)) high *= 2;
-  if (high >= MOST) return MOST;
-  let low = high / 2;
+  let [low, high] = [0, 1];
+  while (!holds(high)) {
+    if (high >= MOST) return MOST;
+    [low, high] = [high, Math.min(MOST, high * 2)];
+  }
   while (high - low > 1) {
     const middle = Math.floor((low + high) / 2);
     if (holds(middle)) high = middle;
