@@ -106,10 +106,19 @@ function createScribe(writer: LogWriter, plan: TurnaroundPlan, turnaround: strin
 /** Share of the pattern's minutes that people who know the kit take. */
 const PRACTISED = 0.75;
 
+/** What writing one line takes, about. */
+const LINE_MS = 15_000;
+
+/** Work first, then its lines: whoever answers has done what the line says. What a clock times takes its own time. */
 function writeStep(scribe: Scribe, step: Step): void {
-  const began = scribe.now();
+  const lines = Math.max(1, step.checks.length) + step.renews.length;
+  const work = step.needs.minutes * PRACTISED * MINUTE_MS;
+  scribe.pass(Math.max(0, work - lines * LINE_MS - timedMs(step)));
   writeLines(scribe, step);
-  scribe.pass(Math.max(0, began + step.needs.minutes * PRACTISED * MINUTE_MS - scribe.now()));
+}
+
+function timedMs({ timer }: Step): number {
+  return timer?.kind === "wait" || timer?.kind === "run" ? timer.atLeast * 1000 : 0;
 }
 
 function writeLines(scribe: Scribe, step: Step): void {

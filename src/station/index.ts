@@ -55,5 +55,8 @@ export { isBuilding } from "./acts/finding-effect.ts";
 export { verifyLog, type PlaceVerdict } from "./verify-log.ts";
 export { endedBy, findingsByMode, nextTry, type FaultAdvice, type Likely, type Where } from "./fault-finding/index.ts";
 export * from "./start-chance/index.ts";
+export * from "./opening-interval/index.ts";
+export * from "./report-card/index.ts";
+export * from "./trend-signals/index.ts";
 export * from "./review/index.ts";
 export * from "./record/index.ts";

@@ -30,6 +30,8 @@ const PATHS: readonly { readonly path: string; readonly file: string; readonly i
   { path: "/place/:place/muster", file: "kit/muster" },
   { path: "/enrol", file: "kit/enrol" },
   { path: "/year", file: "year/year" },
+  { path: "/pattern/:pattern", file: "pattern/report-card" },
+  { path: "/pattern/:pattern/interval", file: "pattern/interval" },
   { path: "/work", file: "work/work" },
   { path: "/findings", file: "findings/findings" },
   { path: "/casualty", file: "casualty/casualty" },

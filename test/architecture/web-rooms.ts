@@ -40,6 +40,7 @@ export const WEB_ROOMS: Readonly<Record<string, readonly string[]>> = {
   "pages/labels": VIEWS,
   "pages/lock": VIEWS,
   "pages/outbox": VIEWS,
+  "pages/pattern": VIEWS,
   "pages/people": VIEWS,
   "pages/review": VIEWS,
   "pages/settings": VIEWS,

@@ -43,6 +43,8 @@ const VISITS: Readonly<Record<string, readonly string[]>> = {
   "/enrol": ["/enrol"],
   "/work": ["/work"],
   "/year": ["/year"],
+  "/pattern/:pattern": ["/pattern/brinnet-450"],
+  "/pattern/:pattern/interval": ["/pattern/brinnet-450/interval"],
   "/findings": ["/findings", "/findings?kit=br-12&finding=FINDING"],
   "/casualty": ["/casualty"],
   "/casualty/new": ["/casualty/new"],

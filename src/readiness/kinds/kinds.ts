@@ -255,6 +255,27 @@ export interface PlaceBodies {
     readonly turnaround?: string;
     readonly fuelAge?: string;
   };
+  /**
+   * How often the kits of a pattern are opened, as a keeper accepted it for the plan; back to the unit's manual where `every`
+   * is absent. Never longer than the manual, and it grounds no kit.
+   */
+  "opening-interval-set": {
+    /** Id of the pattern, without version. */
+    readonly pattern: string;
+    /** A span such as "9 months". */
+    readonly every?: string;
+    /** What the proposal rested on when it was accepted; absent where somebody chose it. */
+    readonly rests?: {
+      /** Openings after lying closed, faults found at them, and the time that kits lay closed before them [s]. */
+      readonly looks: number;
+      readonly found: number;
+      readonly lay: number;
+      /** Best interval at the highest, the middle and the lowest rate believed [d]. */
+      readonly best: readonly number[];
+      /** Hours of work that a failure on the night was said to weigh [h]. */
+      readonly nightHours: number;
+    };
+  };
   "station-named": { readonly name: string };
   /**
    * Lines that the station's database had lost, given back by the device that this line names, which held them. `vouched`:

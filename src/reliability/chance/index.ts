@@ -18,4 +18,5 @@ export {
   type StartBelief,
   type StartRecord,
 } from "./starting.ts";
+export { looksToSay, neverFound, type NeverFound } from "./never-found.ts";
 export { rateOf, type RateBelief, type RatePrior } from "./rate.ts";

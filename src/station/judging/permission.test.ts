@@ -62,6 +62,7 @@ const WRITES: Readonly<Record<EntryKind, string>> = {
   "place-closed": "....A",
   "shelves-set": "k...A",
   "policy-set": "....A",
+  "opening-interval-set": "k...A",
   "station-named": "....A",
   "boat-set": "k...A",
   "boat-retired": "k...A",

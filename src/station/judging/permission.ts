@@ -68,6 +68,7 @@ export const WRITING: Readonly<Record<EntryKind, readonly Role[]>> = {
   "place-closed": ADMINISTRATORS,
   "shelves-set": KEEPERS,
   "policy-set": ADMINISTRATORS,
+  "opening-interval-set": KEEPERS,
   "station-named": ADMINISTRATORS,
   "boat-set": KEEPERS,
   "boat-retired": KEEPERS,

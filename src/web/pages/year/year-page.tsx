@@ -1,9 +1,20 @@
 import { planOpenings, mayWrite, type PlanInput } from "#station";
 import { addDays, daysBetween, formatDate } from "#base";
+import { newestOfEach } from "#kit";
 import { useState } from "react";
 import { uuidv7 } from "uuidv7";
 import { useCarryOut, useStation, type StationView } from "../../device/index.ts";
-import { Button, ButtonRow, ErrorBox, Notice, Page, sayCount, Section, useDoing } from "../../parts/index.ts";
+import {
+  Button,
+  ButtonLink,
+  ButtonRow,
+  ErrorBox,
+  Notice,
+  Page,
+  sayCount,
+  Section,
+  useDoing,
+} from "../../parts/index.ts";
 import { acceptedOpenings, isChanged } from "./accepting.ts";
 import { AcceptedPlan } from "./accepted-plan.tsx";
 import { sayBecause } from "./say-because.ts";
@@ -22,6 +33,7 @@ export default function YearPage() {
   return (
     <Page title="The year planned" back={{ to: "/work", label: "Work due" }}>
       <AcceptedPlan />
+      <HowOften />
       {mayWrite(view.me.role, "openings-planned") && (
         <Section title="Plan">
           <ButtonRow>
@@ -39,6 +51,26 @@ export default function YearPage() {
       )}
       {planned && <Proposed planned={planned} isBusy={isBusy} onFix={(next) => void plan(weeks, next)} />}
     </Page>
+  );
+}
+
+/** To what the log says of each pattern in use: how often to open it, and what its lines found. */
+function HowOften() {
+  const { kits, patterns } = useStation();
+  const used = newestOfEach([...patterns.values()]).filter(({ id }) =>
+    kits.some(({ pattern }) => pattern.split("@")[0] === id),
+  );
+  if (used.length === 0) return null;
+  return (
+    <Section title="How often to open">
+      <ButtonRow>
+        {used.map(({ id, name }) => (
+          <ButtonLink key={id} to={`/pattern/${id}/interval`}>
+            {name}
+          </ButtonLink>
+        ))}
+      </ButtonRow>
+    </Section>
   );
 }
 

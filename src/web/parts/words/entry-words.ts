@@ -48,6 +48,7 @@ const ENTRY_WORDS: Readonly<Record<EntryKind, string>> = {
   "place-closed": "Place closed",
   "shelves-set": "Shelves set",
   "policy-set": "Policy set",
+  "opening-interval-set": "How often to open: set for the plan",
   "station-named": "Station named",
   "lines-imported": "Lines taken in from a file",
   "lines-brought-back": "Lost lines brought back",

@@ -1,0 +1,24 @@
+import type { KitState, Turnaround } from "#readiness";
+
+/** One opening of a kit, with all that was answered in it. */
+export interface OpeningRead {
+  readonly kit: KitState;
+  readonly turnaround: Turnaround;
+}
+
+/**
+ * Every opening that counts of the kits of one pattern, whatever its version: those set aside where two devices opened one
+ * kit are left out.
+ *
+ * @param kits - of the station, those taken off charge too
+ * @param pattern - its id, without version
+ */
+export function openingsOf(kits: readonly KitState[], pattern: string): readonly OpeningRead[] {
+  return kits.filter((kit) => kit.pattern.split("@")[0] === pattern).flatMap(openingsIn);
+}
+
+function openingsIn(kit: KitState): readonly OpeningRead[] {
+  const counted = kit.turnarounds.filter(({ closed }) => closed?.how !== "set-aside");
+  const all = kit.turnaround ? [...counted, kit.turnaround] : counted;
+  return all.map((turnaround) => ({ kit, turnaround }));
+}
