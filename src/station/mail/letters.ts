@@ -1,5 +1,5 @@
 import { instantOf } from "#log";
-import type { Finding, KitState } from "#readiness";
+import { isOfDrill, type Finding, type KitState } from "#readiness";
 import { boardOf, type Board, type BoardPlace } from "../board.ts";
 import type { StationReading } from "../station-reading.ts";
 import type { Letter, MailWish } from "./mail-shelf.ts";
@@ -85,7 +85,7 @@ function groundingLetters(
     .filter(({ retired }) => !retired)
     .flatMap((kit) =>
       kit.findings
-        .filter(({ effect, closed, raised, drill }) => effect === "grounds" && !closed && !drill && isNews(raised))
+        .filter((one) => one.effect === "grounds" && !one.closed && !isOfDrill(one, kit) && isNews(one.raised))
         .map((finding) => {
           const subject = `${reading.stationName}: a finding grounds ${kit.name}`;
           return {

@@ -1,5 +1,5 @@
 import { checkNamed, checksFinding, type Mode, type Pattern } from "#kit";
-import type { Finding, KitState } from "#readiness";
+import { isOfDrill, type Finding, type KitState } from "#readiness";
 
 /** How one mode was found. */
 export interface ModeFound {
@@ -23,7 +23,7 @@ export interface ModeFound {
  */
 export function modesFound(pattern: Pattern, kits: readonly KitState[]): readonly ModeFound[] {
   const alike = kits.filter((kit) => kit.pattern.split("@")[0] === pattern.id);
-  const findings = alike.flatMap((kit) => kit.findings);
+  const findings = alike.flatMap((kit) => kit.findings.filter((one) => !isOfDrill(one, kit)));
   const read = pattern.modes.flatMap((mode) => {
     const own = findings.filter((one) => one.mode === mode.id);
     return own.length === 0 ? [] : [modeRead(pattern, mode, own)];

@@ -8,7 +8,7 @@ export interface OpeningRead {
 
 /**
  * Every opening that counts of the kits of one pattern, whatever its version: those set aside where two devices opened one
- * kit are left out.
+ * kit are left out, and those of a drill, for which faults were planted.
  *
  * @param kits - of the station, those taken off charge too
  * @param pattern - its id, without version
@@ -18,7 +18,8 @@ export function openingsOf(kits: readonly KitState[], pattern: string): readonly
 }
 
 function openingsIn(kit: KitState): readonly OpeningRead[] {
-  const counted = kit.turnarounds.filter(({ closed }) => closed?.how !== "set-aside");
-  const all = kit.turnaround ? [...counted, kit.turnaround] : counted;
-  return all.map((turnaround) => ({ kit, turnaround }));
+  const counted = [...kit.turnarounds, ...(kit.turnaround ? [kit.turnaround] : [])].filter(
+    ({ closed, drill }) => closed?.how !== "set-aside" && drill === undefined,
+  );
+  return counted.map((turnaround) => ({ kit, turnaround }));
 }

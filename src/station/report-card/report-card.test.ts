@@ -95,6 +95,16 @@ describe("what the checks of a pattern found", () => {
     ]);
   });
 
+  it("leaves out the openings of a drill, and what was planted for it, but not what was real", () => {
+    const planted = found("seized", { turnaround: "t9", check: "turn", drill: "d" });
+    const real = found("dull", { turnaround: "t9", check: "paint", drill: "d" });
+    const drill = { id: "d", judged: { [real.id]: { real: true } } };
+    const drilled = [...many(2), { ...opening("t9", ["a/turn", 2, "wrong"]), drill: "d" }];
+    const card = cardOf({ ...kit("k1", drilled, [planted, real]), drills: [drill] } as unknown as KitState);
+    expect([card.openings, card.checks[0]!.found]).toEqual([2, 0]);
+    expect(card.modes.map(({ mode }) => mode.id)).toEqual(["dull"]);
+  });
+
   it("counts what was wrong and is answered right since it was mended, by its finding; not what could not be looked at", () => {
     const openings = [
       opening("t1", ["a/turn", 2], ["b/paint", 4, "wrong"], ["c/hose", 6, "not-possible", { why: "ice" }]),
