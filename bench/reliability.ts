@@ -1,6 +1,9 @@
 import { findFault, type FaultCase } from "#faults";
 import { repeatableStream } from "#numerics";
 import { fitLife, startingOf } from "#reliability";
+import { StartBook, type StartLog } from "#station";
+import { peerFits } from "./lives/peers.ts";
+import { manyKits } from "./lives/station.ts";
 
 /**
  * What the answers about faults and reliability cost. The best of several rounds counts: what else the machine does only adds.
@@ -57,6 +60,36 @@ const measured = [
     wanted: 1000,
   },
 ];
+const log = manyKits(500, 20);
+const book = new StartBook();
+const readAll = (reader: StartBook, station: StartLog) => station.kits.map((kit) => reader.read(kit, station));
+measured.push({
+  name: "statistics of 500 kits of 20 openings, read whole",
+  millis: best(2, () => readAll(new StartBook(), log)),
+  wanted: 1000,
+});
+readAll(book, log);
+const counted = book.counts;
+const [changed, ...others] = log.kits;
+const newer = { ...log, kits: [{ ...changed!, name: "as after one more line" }, ...others] };
+const entry = best(1, () => readAll(book, newer));
+measured.push({
+  name: `the same after one more line (${book.counts - counted} kit counted again)`,
+  millis: entry,
+  wanted: 1000,
+});
+
 for (const { name, millis, wanted } of measured)
   console.log(`${name}: ${millis.toFixed(1)} ms (wanted under ${wanted} ms)${millis > wanted ? " TOO SLOW" : ""}`);
+
+const own = fitLife(lives, "weibull")!;
+for (const { name, fit } of peerFits(lives)) {
+  if (!fit) console.log(`${name}: not on this machine, so nothing stands beside the Weibull fit`);
+  else {
+    const apart = Math.max(Math.abs(fit.shape / own.shape - 1), Math.abs(fit.scale / own.scale - 1));
+    console.log(
+      `Weibull of 500 lives by ${fit.version}: ${fit.millis.toFixed(1)} ms, figures ${apart.toExponential(0)} apart`,
+    );
+  }
+}
 process.exitCode = measured.some(({ millis, wanted }) => millis > wanted) ? 1 : 0;

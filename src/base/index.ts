@@ -23,6 +23,7 @@ export {
   type DateParts,
   type PlainDate,
 } from "./calendar.ts";
+export { sayCount } from "./say-count.ts";
 export * from "./span.ts";
 export * from "./csv.ts";
 export * from "./written-date.ts";

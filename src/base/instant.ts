@@ -59,6 +59,20 @@ export function hoursBetween(zone: string, from: string, to: string): number {
   return (clockInstant(zone, to) - clockInstant(zone, from)) / HOUR_MS;
 }
 
+/**
+ * Instant at which a wall clock in a zone shows a time; one that a change of clocks leaves out counts by the offset
+ * before it.
+ *
+ * @param zone - IANA time zone
+ * @param clock - clock time, "2025-03-08T12:00"
+ * @returns RFC 3339, in UTC
+ * @throws InputError BA-114 unknown zone, BA-117 no clock time
+ * @example instantAt("America/New_York", "2025-03-08T12:00") // "2025-03-08T17:00:00.000Z"
+ */
+export function instantAt(zone: string, clock: string): string {
+  return new Date(clockInstant(zone, clock)).toISOString();
+}
+
 /** Milliseconds since 1970 at a clock time; one that a change of clocks leaves out counts by the offset before it. */
 function clockInstant(zone: string, clock: string): number {
   const read = CLOCK_TEXT.exec(clock);

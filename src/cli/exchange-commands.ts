@@ -1,3 +1,4 @@
+import { sayCount } from "#base";
 import type { Entry } from "#log";
 import { exportWhole, type ExportCounts, type LogStore, type SecretStore } from "#station";
 import { open, rename, type FileHandle } from "node:fs/promises";
@@ -22,7 +23,9 @@ export const exportCommand: Command = {
     const file = requireFile(call, "export");
     requireDatabase(call.surroundings);
     const counts = await withLog(call.surroundings, (log) => exportTo(log, file));
-    call.terminal.out(`${file}: ${counts.entries} entries and ${counts.photos} photos`);
+    call.terminal.out(
+      `${file}: ${sayCount(counts.entries, "entry", "entries")} and ${sayCount(counts.photos, "photo")}`,
+    );
     return 0;
   },
 };
@@ -84,7 +87,9 @@ async function canAnybodySignIn(store: LogStore & SecretStore): Promise<boolean>
 
 function report(terminal: Terminal, file: string, imported: Imported, hasWayIn: boolean): number {
   const { accepted, repeated, photos, clashing, missing, leftOut } = imported;
-  terminal.out(`${file}: ${accepted} entries taken in, ${repeated} already there, ${photos} photos`);
+  terminal.out(
+    `${file}: ${sayCount(accepted, "entry", "entries")} taken in, ${repeated} already there, ${sayCount(photos, "photo")}`,
+  );
   for (const line of [...missingLines(missing), ...leftOutLines(leftOut)]) terminal.error(harmless(line));
   if (clashing.length > 0) {
     terminal.error(harmless(`Kept with other content, and left as they are: ${clashing.join(", ")}`));
@@ -109,7 +114,7 @@ function leftOutLines(leftOut: readonly Entry[]): readonly string[] {
     (by) => `${by} (${leftOut.filter((entry) => entry.by === by).length})`,
   );
   return [
-    `Left out, since they were never sent and nobody spoke for them: ${leftOut.length} lines, by ${writers.join(", ")}.`,
+    `Left out, since they were never sent and nobody spoke for them: ${sayCount(leftOut.length, "line")}, by ${writers.join(", ")}.`,
     "Whoever brings the file takes in their own with --for NAME; an administrator takes in all with --word NAME.",
   ];
 }

@@ -216,7 +216,7 @@ describe("the log from the command line", () => {
     expect((await importWith(milderFinding(), ...word)).error).toMatch(/SN-138 .*body\.effect/);
     const ahead = { ...unsent(good), entry: { ...unsent(good).entry, at: "2031-03-14T10:00:00+00:00" } };
     expect((await importWith(ahead, ...word)).error).toMatch(/CL-121 .*ahead of the station/);
-    expect((await importWith(unsent(good), "--for", "jonas wick")).out).toMatch(/: 1 entries taken in/);
+    expect((await importWith(unsent(good), "--for", "jonas wick")).out).toMatch(/: 1 entry taken in/);
   });
 
   it("goes on without a pattern file of the station's own that is broken, and names it beside the answer", async () => {

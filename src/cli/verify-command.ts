@@ -1,3 +1,4 @@
+import { sayCount } from "#base";
 import { keyMark, readHeads, type KeptHead, type SignedHead } from "#log";
 import { verifyLog, type PlaceVerdict } from "#station";
 import type { Call, Command } from "./command.ts";
@@ -50,7 +51,7 @@ function describe({ verdict }: PlaceVerdict): string {
   if (verdict.kind === "broken") return `BROKEN at entry ${verdict.seq}: ${verdict.because}`;
   const { count, head, photosMissing } = verdict;
   const photos = photosMissing > 0 ? `; photos named that have not come yet: ${photosMissing}` : "";
-  return `sound: ${count} entries, last hash ${head.hash}${photos}`;
+  return `sound: ${sayCount(count, "entry", "entries")}, last hash ${head.hash}${photos}`;
 }
 
 /** Signatures say that nothing was changed since; whose keys they are, a person compares. */
@@ -59,6 +60,6 @@ function reportWitness({ terminal }: Call, witnessed: readonly WitnessedHead[]):
     return terminal.out("Held against this database only: drykeel witness keeps heads outside it.");
   const keys = new Set(witnessed.map(({ key }) => keyMark(key)));
   terminal.out(
-    `Held against ${witnessed.length} heads of the witness, signed with ${[...keys].join(", ")}: compare the key.`,
+    `Held against ${sayCount(witnessed.length, "head")} of the witness, signed with ${[...keys].join(", ")}: compare the key.`,
   );
 }

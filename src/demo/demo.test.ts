@@ -5,7 +5,7 @@ import { loadPattern } from "#kit";
 import { instantOf, validateEntry } from "#log";
 import { daysBetween } from "#base";
 import { holdersOf, isForCasualty, judgeBody, openOrders, orderList, practiceOf, stockOf } from "#readiness";
-import { boardOf, createStationFold } from "#station";
+import { boardOf, checkChances, createStationFold, drillsOf } from "#station";
 import { demoAccounts, demoEntries } from "./index.ts";
 
 const folder = join(import.meta.dirname, "..", "..", "patterns");
@@ -40,6 +40,26 @@ describe("the demo station", () => {
     expect(demoEntries(setting)).toEqual(entries);
     expect(demoEntries({ ...setting, seed: 8 })).not.toEqual(entries);
     expect(entries.filter(({ at }) => instantOf(at) >= Date.parse(`${today}T00:00:00Z`))).toEqual([]);
+  });
+
+  it("tells of one past drill: three planted, two found, one missed, one that was not there", () => {
+    const { on, over } = drillsOf(fold.read());
+    expect(on).toEqual([]);
+    expect(over).toHaveLength(1);
+    const [{ drill, kit, comparison }] = over as [(typeof over)[0]];
+    expect(drill.ended?.how).toBe("compared");
+    expect(comparison.faults.map(({ found, removed }) => [found !== undefined, removed !== undefined])).toEqual(
+      expect.arrayContaining([
+        [true, true],
+        [true, true],
+        [false, true],
+      ]),
+    );
+    expect(comparison.wrong).toHaveLength(1);
+    expect(comparison.unjudged).toEqual([]);
+    expect(kits.get(kit.name)!.standing.standing).toBe("ready");
+    const chances = checkChances(fold.read());
+    expect(chances.some(({ found, planted }) => found < planted)).toBe(true);
   });
 
   it("takes no notice of earlier versions of its patterns", () => {

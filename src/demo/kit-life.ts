@@ -1,5 +1,6 @@
 import { addSpan, daysBetween } from "#base";
 import { lineOf, planOf, sealUp, DAY_MS, HOUR_MS, type Act, type KitLife, type LifeSetting } from "./kit-plan.ts";
+import { drillActs } from "./drill-story.ts";
 import { troubleActs } from "./kit-troubles.ts";
 import type { DemoKit } from "./kits.ts";
 import { dayOf } from "./log-writer.ts";
@@ -19,7 +20,7 @@ export function writeKitLife(setting: LifeSetting, kit: DemoKit): void {
   const life = enrol(setting, kit, start);
   const days = turnaroundTimes(setting, kit, start);
   const turnarounds = days.map((ms) => ({ ms, run: () => routineTurnaround(life, ms) }));
-  const acts = [...turnarounds, ...musters(life, start), ...troubleActs(life, days)];
+  const acts = [...turnarounds, ...musters(life, start), ...troubleActs(life, days), ...drillActs(life, days)];
   for (const act of acts.toSorted((one, other) => one.ms - other.ms)) act.run();
 }
 

@@ -24,13 +24,18 @@ export interface LogWriter {
     readonly after?: string;
   }): Entry;
   newId(ms: number): string;
+  /** Writes into the same log by a chance of its own, so that a story more changes no other. */
+  apart(chance: Chance): LogWriter;
 }
 
 /** A writer that keeps what it wrote. */
 export function createLogWriter(chance: Chance): LogWriter {
-  const entries: Entry[] = [];
-  const newest = new Map<string, string>();
+  return writerInto(chance, [], new Map());
+}
+
+function writerInto(chance: Chance, entries: Entry[], newest: Map<string, string>): LogWriter {
   return {
+    apart: (other) => writerInto(other, entries, newest),
     chance,
     entries,
     newId: (ms) => inventId(ms, chance),

@@ -36,6 +36,8 @@ export interface TurnaroundPlan {
   readonly renewToo?: ReadonlySet<string>;
   /** Step id before which the work is left standing. */
   readonly stopsBefore?: string;
+  /** The drill that it is part of. */
+  readonly drill?: string;
 }
 
 /** What a turnaround left behind. */
@@ -48,7 +50,8 @@ export interface TurnaroundDone {
 export function writeTurnaround(writer: LogWriter, plan: TurnaroundPlan): TurnaroundDone {
   const turnaround = writer.newId(plan.start);
   const scribe = createScribe(writer, plan, turnaround);
-  scribe.write("turnaround-opened", { turnaround, because: plan.because, sealSeen: plan.sealSeen });
+  const { because, sealSeen, drill } = plan;
+  scribe.write("turnaround-opened", { turnaround, because, sealSeen, ...(drill !== undefined && { drill }) });
   const steps = allSteps(plan.pattern);
   const stop = plan.stopsBefore === undefined ? steps.length : steps.findIndex((step) => step.id === plan.stopsBefore);
   for (const step of steps.slice(0, stop)) writeStep(scribe, step);
@@ -103,10 +106,19 @@ function createScribe(writer: LogWriter, plan: TurnaroundPlan, turnaround: strin
 /** Share of the pattern's minutes that people who know the kit take. */
 const PRACTISED = 0.75;
 
+/** What writing one line takes, about. */
+const LINE_MS = 15_000;
+
+/** Work first, then its lines: whoever answers has done what the line says. What a clock times takes its own time. */
 function writeStep(scribe: Scribe, step: Step): void {
-  const began = scribe.now();
+  const lines = Math.max(1, step.checks.length) + step.renews.length;
+  const work = step.needs.minutes * PRACTISED * MINUTE_MS;
+  scribe.pass(Math.max(0, work - lines * LINE_MS - timedMs(step)));
   writeLines(scribe, step);
-  scribe.pass(Math.max(0, began + step.needs.minutes * PRACTISED * MINUTE_MS - scribe.now()));
+}
+
+function timedMs({ timer }: Step): number {
+  return timer?.kind === "wait" || timer?.kind === "run" ? timer.atLeast * 1000 : 0;
 }
 
 function writeLines(scribe: Scribe, step: Step): void {

@@ -52,6 +52,8 @@ describe("timed fill", () => {
   });
 
   it.each([
+    [1.4, "unclear"],
+    [1.15, "as-expected"],
     [1, "as-expected"],
     [0.86, "noted"],
     [0.76, "unclear"],
@@ -67,6 +69,10 @@ describe("timed fill", () => {
     expect(proofRun(RIG, { ...fill(1), volumeUncertainty: 0.2 * EXPECTED * 40 } as ProofReading, LIMITS).verdict).toBe(
       "unclear",
     );
+  });
+
+  it("is questioned where it is more than the curve can give: heights, hoses, measure and watch first", () => {
+    expect(proofRun(RIG, fill(1.4), LIMITS).because).toMatch(/more than this pump can give here; check lift/);
   });
 
   it("is unclear where nothing is expected", () => {

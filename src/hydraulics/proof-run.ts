@@ -58,7 +58,7 @@ export interface ProofRun {
  * Turns a proof run's reading into a flow, compares it with what is expected and judges it.
  *
  * u(Q)² = Σ (∂Q/∂x_i · u(x_i))². Judged on Q/Q_expected ± 2u: wholly below the first limit grounds; across it
- * unclear; else below the second noted; else as expected.
+ * unclear; wholly above 1.15 unclear too, more than the curve can give; else below the second noted; else as expected.
  *
  * @param given - the rig as it stood, at the throttle it ran
  * @param reading - what was read
@@ -94,6 +94,9 @@ export function proofRun(given: DeliveryCase, reading: ProofReading, limits: Pro
   };
 }
 
+/** A pump gives at most this share of what its curve says [1]: beyond it the measurement is doubted, not the pump praised. Judgement. */
+const MOST = 1.15;
+
 interface Measured {
   readonly flow: number;
   readonly uncertainty: number;
@@ -121,6 +124,10 @@ function judge(ratio: number, uncertainty: number, limits: ProofLimits): Pick<Pr
       verdict: "unclear",
       because: `${shown}: too rough to tell from ${percent(limits.grounds)}; measure again`,
     };
+  }
+  if (low > MOST) {
+    const remedy = "check lift, rise, hoses, measure and watch, and measure again";
+    return { verdict: "unclear", because: `${shown}: more than this pump can give here; ${remedy}` };
   }
   if (ratio < limits.notes) return { verdict: "noted", because: `${shown}: below ${percent(limits.notes)}` };
   return { verdict: "as-expected", because: shown };

@@ -26,6 +26,13 @@ export { DRAWING_FIELD, LOOKS, readDrawing, type Drawing, type Look, type Shape 
 export { lintPattern, lintPatternText } from "./lint/lint.ts";
 export { LINT_RULES, type LintFault, type LintRule } from "./lint/lint-fault.ts";
 export { CAUTIONS_FOR } from "./hazards.ts";
-export { forbiddenBy, forbiddenByUnknown, workOf } from "./work/forbids.ts";
+export {
+  differencesOf,
+  toLookAtAgain,
+  type LookAgain,
+  type PatternDifference,
+  type PatternPart,
+} from "./versions/differences.ts";
+export { forbiddenBy, forbiddenByUnknown, heldByHalfDone, workOf } from "./work/forbids.ts";
 export type { Work } from "./work/work.ts";
 export { STAGE_ORDER } from "./stage-order.ts";

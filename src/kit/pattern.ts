@@ -31,6 +31,8 @@ export interface Pattern {
   readonly afterUse?: AfterUse;
   /** What to do when it fails at work, sign by sign. */
   readonly troubles?: readonly Trouble[];
+  /** What is said to whoever takes the kit, line by line, eight at most. */
+  readonly briefing?: readonly string[];
   /** The card for people who have never seen the kit. */
   readonly stranger?: StrangerCard;
 }

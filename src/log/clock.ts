@@ -1,3 +1,4 @@
+import { sayCount } from "#base";
 import { instantOf } from "./instant.ts";
 
 /** How far a device's clock may run ahead of the judge's [ms]. Common practice: covers drift of an unset clock. */
@@ -55,7 +56,7 @@ function describeEarly(at: string, earlier: Earlier): string {
 
 function describeSpan(ms: number): string {
   const minutes = Math.floor(ms / 60_000);
-  if (minutes < 120) return `${minutes} minutes`;
+  if (minutes < 120) return sayCount(minutes, "minute");
   const hours = Math.floor(minutes / 60);
-  return hours < 48 ? `${hours} hours` : `${Math.floor(hours / 24)} days`;
+  return hours < 48 ? sayCount(hours, "hour") : sayCount(Math.floor(hours / 24), "day");
 }

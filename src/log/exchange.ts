@@ -1,4 +1,4 @@
-import { InputError, printGiven, type Fault } from "#base";
+import { InputError, printGiven, type Fault, sayCount } from "#base";
 import { canonicalText } from "./canonical.ts";
 import { emptyChain, followsOn, type ChainHead } from "./chain.ts";
 import type { Entry, KeptEntry } from "./entry.ts";
@@ -169,7 +169,7 @@ function readJson(line: string, field: string): Record<string, unknown> {
 
 function judgeEnd(chain: PlaceChain, end: ChainHead | undefined): Fault[] {
   if (end?.seq === chain.seq && end.hash === chain.hash) return [];
-  const got = `${end?.seq ?? 0} entries of place ${chain.place}`;
+  const got = `${sayCount(end?.seq ?? 0, "entry", "entries")} of place ${chain.place}`;
   return [{ code: "LG-145", field: "file", got, allowed: `${chain.seq}, as its header says`, remedy: DAMAGED }];
 }
 

@@ -7,6 +7,7 @@ export { renderReadDoCard, type ReadDoCard } from "./read-do-card.ts";
 export { renderWitnessSheet, type WitnessSheet } from "./witness-sheet.ts";
 export { proofInPdf } from "./record-proof.ts";
 export { renderLabels, type Label } from "./labels.ts";
+export { renderReceipt, type Receipt } from "./hand-over/receipt.ts";
 export { renderOrderSheet } from "./order-sheet.ts";
 export { writeCalendar } from "./calendar/calendar-feed.ts";
 export { renderMonthSheet, type MonthSheet } from "./calendar/month-sheet.ts";

@@ -17,6 +17,7 @@ import { planYearQuestion } from "./planning/index.ts";
 import type { Question } from "./question.ts";
 import {
   failureRateQuestion,
+  foundByCheckQuestion,
   intervalQuestion,
   lifetimesQuestion,
   sparesQuestion,
@@ -50,6 +51,7 @@ export const QUESTIONS: readonly Question[] = [
   onSceneQuestion,
   dueQuestion,
   standbyQuestion,
+  foundByCheckQuestion,
   intervalQuestion,
   lifetimesQuestion,
   startChanceQuestion,

@@ -3,6 +3,7 @@ import type { Entry, History } from "#log";
 import { Differences } from "./drafts/differences.ts";
 import { Positions } from "./drafts/positions.ts";
 import { Waiting } from "./drafts/waiting.ts";
+import type { Drill } from "./drill/drill-state.ts";
 import type { Difference, Finding, KitState, Mark, Run, Turnaround } from "./state.ts";
 
 /** Pattern versions to be had here, by "id@version". */
@@ -23,6 +24,9 @@ export class KitDraft {
   readonly #closed: Positions;
   readonly #findings: Positions;
   readonly #runs: Positions;
+  readonly #drills: Positions;
+  /** Ids of the drills that are on, the first one first. */
+  readonly #drillsOn: Set<string>;
   readonly #untold = new Set<string>();
   private owned = new Set<object>();
   private isOthersChanged = false;
@@ -39,6 +43,9 @@ export class KitDraft {
     this.#closed = new Positions(before.turnarounds.map(({ id }) => id));
     this.#findings = new Positions(before.findings.map(({ id }) => id));
     for (const { id } of this.openTurnarounds()) this.#untold.add(id);
+    const drills = before.drills ?? [];
+    this.#drills = new Positions(drills.map(({ id }) => id));
+    this.#drillsOn = new Set(drills.flatMap(({ id, ended }) => (ended ? [] : [id])));
     this.#runs = new Positions(before.runs.map(({ turnaround = "" }) => turnaround));
   }
 
@@ -147,13 +154,44 @@ export class KitDraft {
     return (findings[at] = this.part(findings[at]!));
   }
 
+  /** The drill to write to, if it has been heard of. */
+  drill(id: string): Mutable<Drill> | undefined {
+    const at = this.#drills.of(id);
+    if (at === undefined) return undefined;
+    const drills = this.list(this.kit.drills);
+    this.kit.drills = drills;
+    return (drills[at] = this.part(drills[at]!));
+  }
+
+  /** Adds a drill of which nothing was heard. */
+  addDrill(drill: Drill): Mutable<Drill> {
+    const added = this.part(drill);
+    const drills = this.list(this.kit.drills);
+    this.#drills.note(drill.id, drills.push(added) - 1);
+    this.#drillsOn.add(drill.id);
+    this.kit.drills = drills;
+    return added;
+  }
+
+  /** Id of the drill that is on, the first one where there are several. */
+  drillOn(): string | undefined {
+    return this.#drillsOn.values().next().value;
+  }
+
+  /** A drill is over. */
+  endDrill(id: string): void {
+    this.#drillsOn.delete(id);
+  }
+
   run(turnaround: string): Run | undefined {
     const at = this.#runs.of(turnaround);
     return at === undefined ? undefined : this.kit.runs[at];
   }
 
   /** Adds to what is known of a turnaround's run. */
-  putRun(turnaround: string, found: Partial<Run>, entry: Entry): void {
+  putRun(turnaround: string, said: Partial<Run>, entry: Entry): void {
+    const drill = this.knownTurnaround(turnaround)?.drill;
+    const found = drill === undefined ? said : { ...said, drill };
     const runs = this.list(this.kit.runs);
     const at = this.#runs.of(turnaround);
     if (at === undefined) this.#runs.note(turnaround, runs.push({ turnaround, at: entry.at, ...found }) - 1);

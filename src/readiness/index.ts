@@ -3,6 +3,9 @@ export * from "./kinds/work-kinds.ts";
 export * from "./state.ts";
 export * from "./kinds/casualty-kinds.ts";
 export type * from "./kinds/people-kinds.ts";
+export type * from "./kinds/drill-kinds.ts";
+export { MOST_FAULTS } from "./kinds/drill-schemas.ts";
+export * from "./drill/index.ts";
 export type * from "./kinds/stock-kinds.ts";
 export type * from "./kinds/sheet-kinds.ts";
 export * from "./stock/index.ts";
@@ -80,13 +83,15 @@ export {
   type Dates,
 } from "./kit/life.ts";
 export { dateWantedBy, nextTurnaround } from "./kit/date-wanted.ts";
-export { saySeen, sealWitness } from "./kit/answer-words.ts";
+export { isCountSaid, saysItsCount, saySeen, sealWitness } from "./kit/answer-words.ts";
 export { recordOf } from "./kit/record.ts";
 export { sealingRefusals, type Sealing } from "./kit/sealing.ts";
 export {
   judgeAnswer,
   judgeInstant,
   judgeReading,
+  readingGate,
+  secondsSaid,
   secondsWanted,
   stepGate,
   type Against,
@@ -94,6 +99,7 @@ export {
   type Gate,
   type InTurnaround,
   type Judged,
+  type SecondSaid,
   type SecondWanted,
 } from "./judging/index.ts";
 export {
@@ -106,7 +112,7 @@ export {
   provingChecks,
   type AgedFinding,
 } from "./findings/finding-list.ts";
-export { barsAt, sayWorks, type AtWork, type Bar } from "./findings/barred.ts";
+export { barsAt, sayWayOut, sayWorks, type AtWork, type Bar } from "./findings/barred.ts";
 export { answersAt, type GivenAnswer } from "./findings/answers-at.ts";
 export { proofSoFar, type CheckSoFar, type ProofSoFar } from "./findings/proof-so-far.ts";
 export { wrongWithoutFinding, type LooseEnd } from "./findings/loose-ends.ts";

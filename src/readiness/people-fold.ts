@@ -11,6 +11,8 @@ export interface StationPolicy {
   readonly muster?: Span;
   readonly turnaround?: Span;
   readonly fuelAge?: Span;
+  /** By pattern id: how often its kits are opened, as it was accepted for the plan; absent where nothing was. */
+  readonly openings?: Readonly<Record<string, Span>>;
 }
 
 /** The station as a whole. */
@@ -85,10 +87,18 @@ export function applyStationEntry(before: StationState | undefined, entry: Entry
   }
   if (entry.kind === "lines-brought-back" || entry.kind === "lines-handed-in") return noteBroughtBack(station, entry);
   if (entry.kind === "lines-imported") return noteImported(station, entry);
+  if (entry.kind === "opening-interval-set") return { ...station, policy: withOpenings(station.policy, entry) };
   if (entry.kind !== "policy-set") return station;
   const said = Object.entries(entry.body as PlaceBodies["policy-set"]);
   const policy = Object.fromEntries(said.map(([name, text]) => [name, parseSpan(text, name)]));
   return { ...station, policy: { ...station.policy, ...policy } };
+}
+
+function withOpenings({ openings = {}, ...policy }: StationPolicy, entry: Entry): StationPolicy {
+  const { pattern, every } = entry.body as PlaceBodies["opening-interval-set"];
+  const { [pattern]: _before, ...others } = openings;
+  const next = every === undefined ? others : { ...others, [pattern]: parseSpan(every, "every") };
+  return Object.keys(next).length === 0 ? policy : { ...policy, openings: next };
 }
 
 function noteBroughtBack(station: StationState, entry: Entry): StationState {

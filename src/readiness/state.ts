@@ -1,4 +1,5 @@
 import type { Effect, Met, StageId } from "#kit";
+import type { Drill } from "./drill/drill-state.ts";
 import type {
   Answer,
   BoatSetting,
@@ -11,18 +12,13 @@ import type {
   StepAnswer,
   Value,
 } from "./kinds/kinds.ts";
+import type { Mark } from "./mark.ts";
 import type { PracticeBodies } from "./kinds/people-kinds.ts";
 import type { FromSheet, ToldBodies } from "./kinds/sheet-kinds.ts";
 import type { Drawn, ItemRobbed, Shelf } from "./kinds/stock-kinds.ts";
 import type { PlannedWork, WorkKind } from "./kinds/work-kinds.ts";
 
-/** Who and when: the part of an entry that every derived fact keeps, so that it can be traced back. */
-export interface Mark {
-  readonly entry: string;
-  readonly at: string;
-  readonly by: string;
-  readonly device: string;
-}
+export type { Mark } from "./mark.ts";
 
 /** A kit as the log tells it. Pure function of its entries, whatever the order of arrival. */
 export interface KitState {
@@ -50,6 +46,8 @@ export interface KitState {
   /** Name of another kit on record with the same seal, where the station's kits were read together. */
   readonly sealTwin?: string;
   readonly findings: readonly Finding[];
+  /** In the order in which they were heard of; absent where there was none. */
+  readonly drills?: readonly Drill[];
   readonly turnaround?: Turnaround;
   /** Opened on another device while the first was open, until the difference is settled. */
   readonly otherTurnarounds?: readonly Turnaround[];
@@ -57,7 +55,7 @@ export interface KitState {
   readonly turnarounds: readonly Turnaround[];
   readonly custody:
     | { readonly kind: "here" }
-    | (Mark & { readonly kind: "away"; readonly to: string; readonly casualty?: string })
+    | (Mark & { readonly kind: "away"; readonly to: string; readonly casualty?: string; readonly back?: string })
     | (Mark & { readonly kind: "back"; readonly exposure?: readonly Met[]; readonly counted?: readonly CountedAs[] });
   /** What it met in use, one for each return, until it is sealed again; absent where it met nothing. */
   readonly met?: readonly MetUse[];
@@ -151,6 +149,8 @@ export interface Finding {
   readonly remedies: readonly (Mark & { readonly remedy: Remedy })[];
   readonly livedWith?: Mark & { readonly name: string; readonly limit: string; readonly until: string };
   readonly closed?: Mark;
+  /** The drill in which it was raised, before anybody was told what was planted. */
+  readonly drill?: string;
 }
 
 export interface Turnaround {
@@ -160,6 +160,8 @@ export interface Turnaround {
   readonly because: string;
   /** With the seal as it was read, and as it stood on record, if one did. */
   readonly opened: Mark & { readonly sealSeen: string; readonly sealOnRecord?: string };
+  /** The drill that it is part of. */
+  readonly drill?: string;
   /** What the kit met before it: steps that belong to it must be answered too. Absent where it met nothing. */
   readonly met?: readonly Met[];
   /** Latest standing answer by "step" or "step/check". */
@@ -196,6 +198,8 @@ export interface TimerState {
 export interface Run {
   /** Of one of its turnarounds. */
   readonly turnaround?: string;
+  /** The drill that the turnaround is part of: a fault may have been planted. */
+  readonly drill?: string;
   /** Of the sheet of this casualty, where the kit pumped or would not start. */
   readonly casualty?: { readonly id: string; readonly name: string };
   readonly at: string;
@@ -265,6 +269,7 @@ export interface Reason {
     | "unexamined"
     | "to-settle"
     | "retired"
+    | "drill"
     | "sound";
   readonly text: string;
   readonly item?: string;

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { betaQuantile, gammaQuantile, normalQuantile, repeatableStream } from "#numerics";
 import {
+  bestInterval,
   cusum,
   cusumRunLength,
   fitLife,
@@ -54,6 +55,30 @@ const pooled = (seed: number, times: number, pooling: Pooling) => {
 
 const lifetime = (random: () => number) => 10 * (-Math.log(1 - random())) ** (1 / 1.8);
 const within = (got: number, truth: number, error: number) => Math.abs(Math.log(got / truth)) <= Z * error;
+
+/** Kit-years watched, faults a kit-year, and what an opening and a failure on the night cost. */
+const WATCHED = 120;
+const COSTS = { test: 6, failureOnTheNight: 1000, callsPerYear: 0.2, perDayNotReady: 0 };
+const YEAR = 365.25 * 86_400;
+const bestAt = (perYear: number) =>
+  bestInterval(
+    { life: { shape: 1, scale: YEAR / perYear }, testTime: 20_000, repairTime: 0, demandFailure: 0.01 },
+    COSTS,
+  ).best.interval;
+
+/** How often the range of the best interval, by the faults seen, holds that of the true rate times a factor. */
+function intervalsHeld(seed: number, factor: number): number {
+  const random = repeatableStream(seed);
+  return share(500, () => {
+    const truth = 0.05 + 0.3 * random();
+    const { rate } = rateOf(
+      { failures: poisson(random, truth * WATCHED), time: WATCHED },
+      { kind: "gamma", a: 0.5, b: 0 },
+    );
+    const best = bestAt(truth * factor);
+    return bestAt(rate.p95) <= best && best <= bestAt(rate.p05);
+  });
+}
 
 /** Many histories take a while on a busy machine; nothing here is timed. */
 const PATIENT = { timeout: 400_000 };
@@ -121,6 +146,16 @@ describe("nine in ten intervals hold the truth", PATIENT, () => {
     expect(covers(shapes), `shape ${shapes}`).toBe(true);
     const wrong = share(800, (i) => within(fits[i]!.shape, 3.2, fits[i]!.standardErrors.logShape!));
     expect(wrong, "a wrong truth is not held").toBeLessThan(0.05);
+  });
+
+  it("of the best interval between openings, from faults found at openings of a fleet", () => {
+    const covered = intervalsHeld(16, 1);
+    expect(covers(covered), `${covered}`).toBe(true);
+  });
+
+  it("but not of the best interval where faults come three times as fast as the record has it", () => {
+    const covered = intervalsHeld(16, 3);
+    expect(covered, `${covered}`).toBeLessThan(0.3);
   });
 
   it("a prior that is not the truth is caught by the same count", () => {

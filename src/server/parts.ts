@@ -1,5 +1,5 @@
 import type { Role } from "#readiness";
-import type { Ambient, HeadShelf, LogStore, SecretStore, SnapshotShelf } from "#station";
+import type { Ambient, HeadShelf, LogStore, MailShelf, SecretStore, SnapshotShelf } from "#station";
 import type { Pattern } from "#kit";
 import type { KeptHeads } from "#store/keys";
 import type { DataLoss } from "./data-folder/data-loss.ts";
@@ -9,6 +9,8 @@ import type { KitPatterns } from "./patterns/kit-patterns.ts";
 import type { HeadDesk } from "./heads/head-desk.ts";
 import type { Signing } from "./heads/signing.ts";
 import type { Metrics } from "./http/metrics.ts";
+import type { MailSettings } from "./mail/mail-carrier.ts";
+import type { PostDesk } from "./mail/post-desk.ts";
 import type { Roster } from "./sign-in/roster.ts";
 import type { WholeLog } from "./log/whole-log.ts";
 
@@ -60,6 +62,8 @@ export interface ServerOptions {
   readonly keptHeads?: KeptHeads;
   /** Compares clocks, where somebody else looks at it too. */
   readonly clocks?: ClockDesk;
+  /** What people want to be told by mail, and what sends it; without settings nothing is sent. */
+  readonly mail?: { readonly shelf: MailShelf; readonly settings?: MailSettings };
   /** Counts requests, where somebody wants to know. */
   readonly metrics?: Metrics;
 }
@@ -75,4 +79,6 @@ export interface Parts extends ServerOptions {
   /** Doubts the station's own clock where devices or the log speak against it. */
   readonly clocks: ClockDesk;
   readonly demo: readonly DemoAccount[];
+  /** Writes and sends mail; absent where none is sent. */
+  readonly postDesk?: PostDesk;
 }

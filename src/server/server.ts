@@ -18,6 +18,9 @@ import { addPhotoRoutes } from "./photos/photo-routes.ts";
 import { answerProblems, answerUnroutable } from "./http/problem.ts";
 import { addCalendarRoutes } from "./links/calendar-routes.ts";
 import { addWallRoutes } from "./links/wall-routes.ts";
+import { MailCarrier } from "./mail/mail-carrier.ts";
+import { addMailRoutes } from "./mail/mail-routes.ts";
+import { keepPosting, PostDesk } from "./mail/post-desk.ts";
 import { addPullRoutes } from "./log/pull-routes.ts";
 import { addPushRoute } from "./log/push-routes.ts";
 import { addQuestionRoutes } from "./questions/question-routes.ts";
@@ -51,8 +54,8 @@ const BODY_BYTES_LIMIT = 256 * 1024;
  * @returns the application, not yet listening; `close` leaves the store open
  */
 export async function createServer(options: ServerOptions): Promise<FastifyInstance> {
-  const parts = partsOf(options);
   const app = openApp(options);
+  const parts = partsOf(options, (cause) => app.log.error(cause));
   const plain = app as unknown as FastifyInstance;
   answerProblems(plain);
   logRequests(plain);
@@ -62,6 +65,7 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
   guardRoutes(plain, parts);
   watchClocks(plain, parts.clocks);
   await addRoutes(app, parts);
+  postMail(plain, parts);
   return plain;
 }
 
@@ -69,12 +73,31 @@ function headDeskOf({ signer, store, ambient }: ServerOptions): Pick<Parts, "hea
   return signer === undefined ? {} : { headDesk: new HeadDesk({ ...signer, store, ambient }) };
 }
 
-function partsOf(options: ServerOptions): Parts {
+/** Goes round while the server runs. */
+function postMail(app: FastifyInstance, { postDesk }: Parts): void {
+  if (postDesk === undefined) return;
+  const stops: (() => Promise<void>)[] = [];
+  app.addHook("onReady", async () => void stops.push(keepPosting(postDesk)));
+  app.addHook("onClose", async () => void (await Promise.all(stops.map((stop) => stop()))));
+}
+
+function postDeskOf(
+  { mail, ambient }: ServerOptions,
+  wholeLog: WholeLog,
+  failed: (cause: unknown) => void,
+): Pick<Parts, "postDesk"> {
+  if (mail?.settings === undefined) return {};
+  const carrier = new MailCarrier(mail.settings);
+  return { postDesk: new PostDesk({ shelf: mail.shelf, wholeLog, ambient, carrier, failed }) };
+}
+
+function partsOf(options: ServerOptions, failed: (cause: unknown) => void): Parts {
   const { store, secrets, ambient, patterns, demo = [] } = options;
   const wholeLog = new WholeLog(store, patterns);
   const readers = { roster: createRoster(store), kitPatterns: new KitPatterns(store), wholeLog };
   const { clocks = new ClockDesk(store, ambient) } = options;
-  return { ...options, ...headDeskOf(options), demo, ...readers, clocks, epochs: new EpochDesk(secrets, ambient) };
+  const desks = { ...headDeskOf(options), ...postDeskOf(options, wholeLog, failed) };
+  return { ...options, ...desks, demo, ...readers, clocks, epochs: new EpochDesk(secrets, ambient) };
 }
 
 function openApp({ log, origin, patience = PATIENCE }: ServerOptions): Routes {
@@ -119,5 +142,6 @@ async function addRoutes(app: Routes, parts: Parts): Promise<void> {
   addOpenApiRoute(app);
   addWallRoutes(app, parts);
   addCalendarRoutes(app, parts);
+  addMailRoutes(app, parts);
   if (parts.webDir !== undefined) await addPages(app, parts.webDir);
 }

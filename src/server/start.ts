@@ -78,6 +78,7 @@ async function serve(
     keptHeads: new KeptHeads(join(settings.dataDir, DEFAULT_KEPT_HEADS)),
     secrets: store,
     snapshots: store,
+    mail: { shelf: store.mail, ...(settings.mail && { settings: settings.mail }) },
     patterns,
     ambient,
     demo,

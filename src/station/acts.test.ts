@@ -78,6 +78,8 @@ describe("taking on kits and passing them on", () => {
     expect(refusalsOf(takeBack(made.as("ben"), made.kit(), { exposure: [] }))).toEqual(["SN-113"]);
     made.do(kits.handOver(made.as("ben"), made.kit(), away));
     expect(refusalsOf(kits.handOver(made.as("ben"), made.kit(), away))).toEqual(["SN-115"]);
+    const past = { ...away, back: "2026-01-09" };
+    expect(refusalsOf(kits.handOver(desk().as("ben"), desk().kit(), past))).toEqual(["SN-240"]);
     expect(refusalsOf(turnarounds.openTurnaround(made.as("ben"), made.kit(), OPEN))).toEqual(["SN-115"]);
     made.do(takeBack(made.as("ben"), made.kit(), { exposure: ["salt"] }));
     expect(made.kit().custody.kind).toBe("back");

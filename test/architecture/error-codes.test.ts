@@ -18,10 +18,37 @@ describe("error codes", () => {
     expect(strays).toEqual([]);
   });
 
+  it("mean one thing each: one stands in one file, or its one meaning is written here", () => {
+    const codes = catalogue.filter(({ path }) => path !== WIRE).map(({ code }) => code);
+    const shared = [...new Set(codes.filter((code, at) => codes.indexOf(code) !== at))];
+    expect(shared.toSorted()).toEqual(Object.keys(ONE_MEANING).toSorted());
+  });
+
   it("are all printed in docs/errors.md, and nothing else is", () => {
     expect(readFileSync(printed, "utf8")).toBe(renderCatalogue(catalogue));
   });
 });
+
+/** Codes that more than one file raises, or that one passes on for another, with what each means everywhere. */
+const ONE_MEANING: Readonly<Record<string, string>> = {
+  "BA-102": "not a unit of what is measured",
+  "BA-106": "a number that cannot be",
+  "KI-105": "not a unit of its dimension",
+  "KI-107": "a name that the file does not have",
+  "QU-101": "something that is needed was left out, or given twice",
+  "QU-104": "outside what is allowed, by size or length",
+  "QU-141": "a space that reaches out of the boat",
+  "QU-142": "a level above the deck edge and its coaming",
+  "QU-212": "prior and fleet given together",
+  "QU-251": "a name given twice",
+  "QU-253": "not one chance for each",
+  "SN-131": "a finding raised already",
+  "SN-191": "a part that is not on the station's list",
+  "SN-211": "work given to others by who may not",
+  "SN-212": "other people's days, by who may not",
+  "ST-143": "the station shows another history than this device holds",
+  "ST-144": "the station's log does not add up",
+};
 
 const WIRE = "src/station/wire/wire-words.ts";
 

@@ -79,6 +79,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
       "@simplewebauthn/server",
       "fastify",
       "fastify-type-provider-zod",
+      "nodemailer",
       "prom-client",
       "uuidv7",
       "zod",

@@ -1,13 +1,27 @@
 import { isInputError } from "#base";
 import type { Entry } from "#log";
 import { ask, believableOf, exampleOf } from "#questions";
-import { judgeInstant, sealingRefusals, type CasualtyState, type Value } from "#readiness";
+import { barsAt, judgeInstant, sealingRefusals, type CasualtyState, type Value } from "#readiness";
 import { answerStep, createStationFold, judgeEntry, takeSounding } from "#station";
 import { describe, expect, it } from "vitest";
-import { whyNotYetOnCard } from "../../src/web/pages/turnaround/card-entry/card-entering.ts";
-import { whyNotYet } from "../../src/web/pages/turnaround/runner/step-gate.ts";
+import { barsAtBox, whyNotYetOnCard } from "../../src/web/pages/turnaround/card-entry/card-entering.ts";
+import { whyNotReadYet, whyNotYet } from "../../src/web/pages/turnaround/runner/step-gate.ts";
 import { readClock } from "../../src/web/pages/casualty/soundings/taken.ts";
-import { allowed, CLOCK, doing, DOORS, NOW, openKit, PATTERN, RECORDED, WAITING, type Row } from "./doors.ts";
+import {
+  allowed,
+  answered,
+  CLOCK,
+  COCK,
+  doing,
+  DOORS,
+  NOW,
+  openKit,
+  PARTED,
+  PATTERN,
+  RECORDED,
+  WAITING,
+  type Row,
+} from "./doors.ts";
 
 const cm = (figure: number): Value => ({
   kind: "quantity",
@@ -121,13 +135,62 @@ describe("READY-2 a wait that is written down", () => {
   });
 });
 
+describe("READY-2 a reading at a step with a wait", () => {
+  const value = { kind: "quantity", si: 5, dimension: "length", text: "5 cm" } as const;
+  const body = { turnaround: "t1", step: WAITING.id, answer: "wrong", value } as const;
+
+  it("is not taken before the wait is over, by the station's rule or on the phone, whatever is answered", () => {
+    const { fold, kit } = openKit(CLOCK.started(STARTED));
+    const early = "2026-03-14T11:51:00+00:00";
+    expect(refusedFor(answerStep(doing(fold, early), kit, body))).toEqual(["SN-128"]);
+    expect(refusedFor(answerStep(doing(fold), kit, body))).toEqual([]);
+    const timer = kit.turnaround!.timers[WAITING.id];
+    expect(whyNotReadYet(WAITING, timer, Date.parse(early))).toBe("The wait is not over: 1 min left.");
+    expect(whyNotReadYet(WAITING, timer, Date.parse(NOW))).toBeUndefined();
+  });
+
+  it("is taken from a card, which tells of what was read", () => {
+    const { fold, kit } = openKit();
+    expect(refusedFor(answerStep(doing(fold), kit, { ...body, fromCard: true }))).toEqual([]);
+  });
+});
+
+describe("READY-26 a line half done", () => {
+  const [first, second] = PARTED.checks.map((check) => ({ turnaround: "t1", step: PARTED.id, check })) as [At, At];
+  const cock = { turnaround: "t1", step: COCK.id, answer: "seen" } as const;
+  const row = { step: COCK, kind: "answer" } as never;
+
+  it("holds back the next by the station's rule, on the phone and on a card, and says what to do", () => {
+    const { fold, kit } = openKit(answered(first));
+    const open = { view: fold as never, kit, pattern: PATTERN, turnaround: kit.turnaround! };
+    const act = answerStep(doing(fold), kit, cock);
+    expect(refusedFor(act)).toEqual(["SN-129"]);
+    expect(JSON.stringify(act)).toContain('Answer the rest of it first, or \\"not possible\\" and why.');
+    expect(barsAt(open, COCK.id)).toHaveLength(1);
+    expect(barsAtBox({ open }, row)).toHaveLength(1);
+  });
+
+  it("holds back nothing once it is whole, from the card too, nor an answer of wrong or not possible", () => {
+    const whole = openKit(answered(first), answered(second));
+    expect(refusedFor(answerStep(doing(whole.fold), whole.kit, { ...cock, fromCard: true }))).toEqual([]);
+    const half = openKit(answered(first));
+    expect(refusedFor(answerStep(doing(half.fold), half.kit, { ...cock, answer: "wrong" }))).toEqual([]);
+  });
+});
+
+type At = { readonly turnaround: string; readonly step: string; readonly check: string };
+
+function refusedFor(act: ReturnType<typeof answerStep>): readonly string[] {
+  return act.kind === "refused" ? act.because.map(({ code }) => code) : [];
+}
+
 function takenAfter(seconds: number) {
   const { fold, kit } = openKit(CLOCK.started(STARTED), CLOCK.stopped(seconds, STARTED));
   const open = { view: fold as never, kit, pattern: PATTERN, turnaround: kit.turnaround! };
   const row = { step: WAITING, kind: "answer" } as never;
   const waits = sealingRefusals({ kit, turnaround: kit.turnaround!, pattern: PATTERN, allKits: [kit], seal: "9" });
   return {
-    card: whyNotYetOnCard({ open, acts: undefined as never, filledAt: NOW }, row) === undefined,
+    card: whyNotYetOnCard({ open }, row) === undefined,
     sealing: !waits.some(({ text }) => text.startsWith("Its time has not run")),
   };
 }

@@ -18,10 +18,13 @@ const TIMED: Check = { ...look("timed"), kind: "timed", atLeast: 30, atMost: 60 
 const FINDS: readonly Check[] = [...SAMPLE.checks, TIMED].map((check) => ({ ...check, finds: ["torch-dark"] }));
 const STEP: Step = { ...SAMPLE.stages[0]!.steps[0]!, id: "all", line: 9, checks: FINDS.map(({ id }) => id) };
 export const WAITING: Step = { ...STEP, id: "drain", line: 10, checks: [], timer: { kind: "wait", atLeast: 120 } };
+/** A line at which something is parted until both its checks are answered, and the line that lets fuel flow. */
+export const PARTED: Step = { ...STEP, id: "part", line: 11, checks: ["look-a", "look-b"], hazards: ["opens-fuel"] };
+export const COCK: Step = { ...STEP, id: "cock", line: 12, checks: [], hazards: ["opens-fuel"] };
 export const PATTERN: Pattern = {
   ...SAMPLE,
-  checks: FINDS,
-  stages: [{ id: "examine", name: "Examine", steps: [STEP, WAITING] }],
+  checks: [...FINDS, look("look-a"), look("look-b")],
+  stages: [{ id: "examine", name: "Examine", steps: [STEP, WAITING, PARTED, COCK] }],
 };
 const KEY = "trial-pump@1";
 
@@ -175,6 +178,11 @@ export function allowed(act: Act): Verdict {
 
 function verdict(isRight: boolean): Verdict {
   return isRight ? "right" : "not right";
+}
+
+/** The line that one check of a step was seen. */
+export function answered(at: { readonly turnaround: string; readonly step: string; readonly check: string }): Entry {
+  return line("step-answered", { ...at, answer: "seen" });
 }
 
 /** Lines of the clock at the step that waits. */

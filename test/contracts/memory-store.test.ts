@@ -1,5 +1,6 @@
 import { openMemoryStore } from "#store/memory";
 import { describeLogStore } from "./log-store.ts";
+import { describeMailShelf } from "./mail-shelf.ts";
 import { describeSecretStore } from "./secret-store.ts";
 import { describeSnapshotShelf } from "./snapshot-shelf.ts";
 
@@ -11,3 +12,4 @@ async function newHouse() {
 describeLogStore("memory", newHouse);
 describeSecretStore("memory", newHouse);
 describeSnapshotShelf("memory", newHouse);
+describeMailShelf("memory", newHouse);

@@ -6,6 +6,7 @@ import { Client } from "pg";
 import { describeLogStore } from "./log-store.ts";
 import { startPostgres, type PostgresServer } from "./postgres-server.ts";
 import { EntryMaker } from "./sample-log.ts";
+import { describeMailShelf } from "./mail-shelf.ts";
 import { describeSecretStore } from "./secret-store.ts";
 import { describeSnapshotShelf } from "./snapshot-shelf.ts";
 
@@ -34,6 +35,7 @@ function describeAll(server: PostgresServer): void {
   describeLogStore(`PostgreSQL (${server.where})`, newHouse);
   describeSecretStore("PostgreSQL", newHouse);
   describeSnapshotShelf("PostgreSQL", newHouse);
+  describeMailShelf("PostgreSQL", newHouse);
 
   describe("PostgreSQL alone", () => {
     test("tells a second process what the first appended", async () => {

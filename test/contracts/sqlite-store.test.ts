@@ -9,6 +9,7 @@ import { STEPS } from "#store/sql";
 import { openSqliteStore } from "#store/sqlite";
 import { describeLogStore } from "./log-store.ts";
 import { EntryMaker } from "./sample-log.ts";
+import { describeMailShelf } from "./mail-shelf.ts";
 import { describeSecretStore } from "./secret-store.ts";
 import { describeSnapshotShelf } from "./snapshot-shelf.ts";
 
@@ -23,6 +24,7 @@ async function newHouse() {
 describeLogStore("SQLite", newHouse);
 describeSecretStore("SQLite", newHouse);
 describeSnapshotShelf("SQLite", newHouse);
+describeMailShelf("SQLite", newHouse);
 
 describe("SQLite alone", () => {
   let folder: string;

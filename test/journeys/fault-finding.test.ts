@@ -10,6 +10,7 @@ import { startStation, type RunningStation } from "./support/station.ts";
 /** A pump will not start on a sinking boat: one thing to try at a time, without a network, to the next pump or a finding. */
 
 const KIT = "br-01";
+const PUMP = { pump: KIT, kit: KIT, name: `Kit ${KIT}` };
 let browser: Browser;
 let station: RunningStation;
 let page: Page;
@@ -49,6 +50,24 @@ describe("fault finding", () => {
     await button("Trouble, set").first().click();
     await page.getByRole("link", { name: "Find the fault" }).click();
     await button("Will not start").click();
+    await page.locator(".fault-do").waitFor();
+  });
+
+  test("is one tap from a pump that stopped, at the sign that was seen of it, and from one of which nobody saw a sign", async () => {
+    const casualty = await seedCasualty(page, station, [
+      opened(20),
+      sounded(15, 40),
+      sounded(0.2, 41),
+      pumped(12, 200, PUMP),
+      pumped(3, 200, { ...PUMP, running: false }),
+    ]);
+    await page.goto(`${station.url}/casualty/${casualty}`);
+    await page.getByRole("link", { name: "Find the fault" }).first().click();
+    await button("Will not start").waitFor();
+    await page.goto(`${station.url}/casualty/${casualty}`);
+    await button("Trouble, set").first().click();
+    await button("Will not start").first().click();
+    await page.getByRole("link", { name: "Find the fault" }).first().click();
     await page.locator(".fault-do").waitFor();
   });
 

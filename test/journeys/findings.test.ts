@@ -64,6 +64,14 @@ describe("something found wrong", () => {
     await page.goBack();
   });
 
+  test("is two taps from the kit closed as grounded, at its own line too, with the reason written", async () => {
+    await page.goto(`${station.url}/kit/${KIT}/turnaround?line=${CABLE_LINE}`);
+    await page.getByRole("button", { name: "Set the kit aside: close it as grounded" }).click();
+    await page.getByRole("button", { name: "Close as grounded" }).waitFor();
+    expect(await page.getByLabel("Why is it grounded?").inputValue()).toMatch(/^Open finding grounds the kit: /);
+    await page.goto(`${station.url}/kit/${KIT}/turnaround?line=${PLUG_IN_LINE}`);
+  });
+
   test("stands in the way of a seal", async () => {
     await page.getByRole("button", { name: "Set the kit aside: close it as grounded" }).click();
     await refusal().waitFor();

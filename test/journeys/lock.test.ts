@@ -214,7 +214,21 @@ describe("a device with a lock that nobody touches", () => {
   test("says after which time it locks itself, and does", async () => {
     const phone = await CasualtyPhone.begin(browser, station);
     await lockOn(phone);
-    await phone.page.getByRole("radio", { name: /^15 minutes/, checked: true }).waitFor();
+    const { page: at } = phone;
+    await at.getByRole("radio", { name: /^15 minutes/, checked: true }).waitFor();
+    await at.getByText("It does not lock itself").click();
+    await at.getByLabel("Your PIN, as it opens this device").fill("000111");
+    await at.getByRole("button", { name: "With this PIN, never lock by itself" }).click();
+    await at.getByText("This does not open this device.").waitFor();
+    await at.reload();
+    await openWith(await pinOf(station, "Jonas Wick"), at);
+    await at.getByRole("radio", { name: /^15 minutes/, checked: true }).waitFor();
+    await at.getByText("1 hour").click();
+    await at.getByLabel("Your PIN, as it opens this device").fill(await pinOf(station, "Jonas Wick"));
+    await at.getByRole("button", { name: "With this PIN, lock after 1 hour" }).click();
+    await at.getByLabel("Your PIN, as it opens this device").waitFor({ state: "detached" });
+    await at.getByText("15 minutes").first().click();
+    await at.getByRole("radio", { name: /^15 minutes/, checked: true }).waitFor();
     await phone.clock.pass(phone.page, 16 * 60);
     await openWith(await pinOf(station, "Jonas Wick"), phone.page);
     await phone.page.getByText("Jonas Wick, crew").waitFor();

@@ -44,10 +44,18 @@ describe("a line that needs a qualification", () => {
     await panel.getByText("You have not done this yet.").waitFor();
     await panel.getByRole("button", { name: "Mara Tolliver sees it done" }).click();
     await panel.waitFor({ state: "detached" });
+    const named = page.getByRole("region", { name: "Sealing: who sees it done" });
+    await named.getByText("Second person: Mara Tolliver").waitFor();
+    await named.getByRole("button", { name: "Undo: Sealing, Mara Tolliver" }).click();
+    await page.getByLabel("Why").fill("She was called away.");
+    await page.getByRole("button", { name: "Strike the line" }).click();
+    await named.waitFor({ state: "detached" });
+    await panel.getByRole("button", { name: "Mara Tolliver sees it done" }).click();
+    await named.getByText("Second person: Mara Tolliver").waitFor();
     await phone.setOffline(false);
     await allSent(page);
-    const named = await linesOf(page, "second-named");
-    expect(named.filter(({ subject }) => subject === "kit:br-05").at(-1)).toMatchObject({
+    const lines = await linesOf(page, "second-named");
+    expect(lines.filter(({ subject }) => subject === "kit:br-05").at(-1)).toMatchObject({
       by: "ede-sorrell",
       body: { qualification: "sealing", second: "mara-tolliver" },
     });

@@ -62,6 +62,7 @@ describe("every line on a phone", () => {
     "of the %s kit has its answers and its clock in sight without scrolling, whatever cautions begin there",
     async (_, kit, { stages }) => {
       const page = await phone.newPage();
+      await page.goto(station.url);
       if (kit === "br-06") await openKit(page, station, kit);
       await page.goto(`${station.url}/kit/${kit}/turnaround?line=1`);
       const faults: string[] = [];

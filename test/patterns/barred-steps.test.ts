@@ -77,6 +77,31 @@ describe("the petrol kit", () => {
   });
 });
 
+describe("READY-26 the petrol kit with its fuel coupling parted, one of its two checks answered", () => {
+  const pattern = shippedPattern("brinnet-450@2");
+  const held = (...seen: readonly string[]) => {
+    const answers = Object.fromEntries(seen.map((key) => [key, { answer: "seen" }]));
+    const turnaround = { id: "t1", answers, timers: {}, measured: [] } as never;
+    const kit = { findings: [], turnarounds: [], turnaround } as unknown as KitState;
+    return (step: string) => barsAt({ kit, turnaround, pattern }, step);
+  };
+  const half = held("fuel-coupling-step/coupling-o-ring-look");
+
+  it.each(["carburettor-step", "prime-start-ready", "start", "wrap-set", "close-clamp"])("bars %s", (step) => {
+    expect(half(step)).toMatchObject([{ step: "fuel-coupling-step", open: "coupling-parts" }]);
+  });
+
+  it("bars no line before it, none that its work does not touch, and not itself", () => {
+    for (const step of ["fuel-sample-step", "oil-step", "rig-suction", "fuel-coupling-step"])
+      expect(half(step)).toEqual([]);
+  });
+
+  it("bars nothing once both are answered, nor before either is", () => {
+    const done = held("fuel-coupling-step/coupling-o-ring-look", "fuel-coupling-step/coupling-parts");
+    expect([...done("carburettor-step"), ...held()("carburettor-step")]).toEqual([]);
+  });
+});
+
 describe("the electric kit", () => {
   it("with a damaged cable is not plugged in", () => {
     const barred = barredBy(shippedPattern("ossel-200@2"), "cable-damaged", "examine-cable");

@@ -122,3 +122,32 @@ describe("a station's year from its own log", () => {
     expect(wallOf(reading, "nowhere", NOW)).toBeUndefined();
   });
 });
+
+/** The year's question with so many months accepted for a pattern. */
+function withOpenings(months: number, pattern = "brinnet-450") {
+  const policy = { ...reading.policy, openings: { [pattern]: { months } } };
+  return planInputOf({ ...reading, policy }, { today: TODAY, weeks: 52, fixed: [] });
+}
+
+function acceptedOf(kit: string, { input }: ReturnType<typeof withOpenings>) {
+  return input.kits.find(({ id }) => id === kit)!.clocks.filter(({ id }) => id === "Opening as accepted");
+}
+
+describe("how often to open, as it was accepted", () => {
+  it("is a clock of its kits that the plan keeps in date, and that grounds nothing", () => {
+    const asked = withOpenings(3);
+    const [clock] = acceptedOf("br-01", asked);
+    expect(clock).toMatchObject({ effect: "notes" });
+    expect(clock!.renewedFor).toBeGreaterThan(88);
+    expect(clock!.renewedFor).toBeLessThan(94);
+    expect(acceptedOf("br-01", withOpenings(3, "ossel-200"))).toEqual([]);
+    const { openings } = planYear(asked.input, { seconds: 0 });
+    const own = openings.filter(({ kit }) => kit === "br-01").map(({ week }) => week);
+    expect(own.length).toBeGreaterThanOrEqual(4);
+    for (const [i, week] of own.entries()) if (i > 0) expect(week - own[i - 1]!).toBeLessThanOrEqual(13);
+  });
+
+  it("is never longer than the manual's: then the manual's own clock stands alone", () => {
+    expect(acceptedOf("br-01", withOpenings(24))).toEqual([]);
+  });
+});

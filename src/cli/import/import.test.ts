@@ -102,7 +102,7 @@ describe("an export", () => {
     const file = join(dataDir, "shell.ndjson");
     const { out } = await run(dataDir, "export", file);
     expect(readFileSync(file).equals(overHttp)).toBe(true);
-    expect(out).toMatch(/ and 1 photos$/);
+    expect(out).toMatch(/ and 1 photo$/);
   });
 });
 
@@ -153,7 +153,7 @@ describe("an import", () => {
       expect([exit, error]).toEqual([2, expect.stringMatching(/^CL-122 photo [0-9a-f]{64}: got/)]);
       expect(await kindsIn(dataDir)).toEqual([]);
     }
-    expect((await run(fresh(), "import", withLines(photo(good, "image/jpeg")))).out).toMatch(/, 1 photos$/m);
+    expect((await run(fresh(), "import", withLines(photo(good, "image/jpeg")))).out).toMatch(/, 1 photo$/m);
   });
 
   it("leaves out lines never sent that nobody speaks for, and says whose they are", async () => {
@@ -170,7 +170,7 @@ describe("an import", () => {
     const own = line({});
     const file = withLines(own, line({ by: ADMINISTRATOR.person }));
     const { exit, error } = await run(dataDir, "import", file, "--for", CREW.name.toUpperCase());
-    expect([exit, error]).toEqual([1, expect.stringContaining(`1 lines, by ${ADMINISTRATOR.person} (1)`)]);
+    expect([exit, error]).toEqual([1, expect.stringContaining(`1 line, by ${ADMINISTRATOR.person} (1)`)]);
     const told = (await kindsIn(dataDir)).filter(({ kind }) => kind === "lines-imported");
     expect(told).toMatchObject([
       { by: CREW.person, device: "terminal", at: NOW, body: { lines: [own.entry.id], by: "bringer", from: ["phone"] } },

@@ -1,3 +1,4 @@
+import { sayCount } from "#base";
 import type { Forecast } from "./sounding-forecast.ts";
 import type { Misfit } from "./sounding-misfit.ts";
 import { flowAt, type Pumped, type Reading } from "./sounding-model.ts";
@@ -64,7 +65,7 @@ function sayMinutes(seconds: number): string {
   const minutes = seconds / 60;
   const step = minutes < 10 ? 1 : minutes < 60 ? 5 : 10;
   const said = Math.max(1, step * Math.round(minutes / step));
-  return said === 1 ? "1 minute" : `${said} minutes`;
+  return sayCount(said, "minute");
 }
 
 function doesNotFit(readings: readonly Reading[], misfit: Misfit): SoundingWarning {

@@ -249,6 +249,9 @@ export const patternFile = block(
     engine: engineBlock.exactOptional(),
     afterUse: afterUseBlock.exactOptional(),
     troubles: troublesBlock.exactOptional(),
+    briefing: listOf(readingText(120, "One thing to say."), 1, "What is said to whoever takes the kit, in order.")
+      .max(8)
+      .exactOptional(),
     stranger: cardBlock.exactOptional(),
   },
   "A kit's pattern.",

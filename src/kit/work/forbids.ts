@@ -37,6 +37,19 @@ const FORBIDDEN_BY: Readonly<Partial<Record<Hazard, readonly Work[]>>> = {
   "closes-clamp": ["lid"],
 };
 
+/**
+ * The work that waits while a line with this hazard is half done: what is parted lets fuel out, an open cylinder throws
+ * mist, and hands are at what would turn. Common practice.
+ */
+const HELD_BY: Readonly<Partial<Record<Hazard, readonly Work[]>>> = {
+  "opens-fuel": ["fuel", "start", "spark", "wrapping", "lid"],
+  "fills-fuel": ["fuel", "start", "spark", "wrapping", "lid"],
+  "opens-cylinder": ["start", "spark"],
+  "turns-by-hand": ["start"],
+  "unguarded-rotation": ["start"],
+  "electric-in-water": ["start", "spark"],
+};
+
 /** The work a step does: what its `does` says, else what its hazards tell. */
 export function workOf(step: Pick<Step, "does" | "hazards">): readonly Work[] {
   return step.does ?? inOrder(step.hazards.flatMap((hazard) => WORK_OF[hazard] ?? []));
@@ -52,6 +65,11 @@ export function forbiddenByUnknown(pattern: Pattern, step: string | undefined): 
   const found = step === undefined ? undefined : stepNamed(pattern, step);
   const told = defaultOf(found ? [found] : []);
   return told.length === 0 ? ["start"] : told;
+}
+
+/** The work that waits while some checks of a step are answered and others are not: what is open there is open still. */
+export function heldByHalfDone({ hazards }: Pick<Step, "hazards">): readonly Work[] {
+  return inOrder(hazards.flatMap((hazard) => HELD_BY[hazard] ?? []));
 }
 
 /** True where neither the mode nor the hazards of its steps say what it forbids. */

@@ -1,3 +1,4 @@
+import { sayCount } from "#base";
 import { instantOf } from "../instant.ts";
 
 /**
@@ -28,6 +29,6 @@ export function lateBy(at: string, received: string): number | undefined {
  */
 export function sayLateness(ms: number): string {
   const hours = Math.floor(ms / 3_600_000);
-  const span = hours < 48 ? `${hours} hours` : `${Math.floor(hours / 24)} days`;
+  const span = hours < 48 ? sayCount(hours, "hour") : sayCount(Math.floor(hours / 24), "day");
   return `${span} after it was written`;
 }

@@ -1,6 +1,6 @@
 import { cautionNamed, formatQuantity, type CautionId, type Dimension } from "#base";
 import { linesOf, type Check, type Pattern, type PatternLine, type Step, type StepTimer } from "#kit";
-import { sayMet } from "#readiness";
+import { sayMet, saysItsCount } from "#readiness";
 import { secondsWords } from "#station";
 import { cautionPieces } from "../caution-panel.ts";
 import type { Piece } from "../flow/flow.ts";
@@ -57,7 +57,7 @@ function timerWords(timer: StepTimer | undefined): string {
 
 function checkWords(check: Check): string {
   if (check.kind === "measure") return `${limitWords(check)}: ${BLANK}`;
-  if (check.kind === "count") return `${check.of}, ${check.exactly}: ${BLANK}`;
+  if (check.kind === "count") return `${check.of}${saysItsCount(check) ? "" : `, ${check.exactly}`}: ${BLANK}`;
   if (check.kind === "match" && check.against) return `${check.first}: ${BLANK}`;
   if (check.kind === "match") return `${check.first}: ${BLANK} ${check.second}: ${BLANK}`;
   if (check.kind === "date") return `printed date: ${BLANK}`;

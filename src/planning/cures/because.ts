@@ -1,6 +1,8 @@
+import { sayCount } from "#base";
 import type { Grid } from "../station/grid.ts";
 import type { YearStation } from "../station/station.ts";
 import type { PlanMerit } from "../worth/worth.ts";
+import { sayWeeks } from "../station/say-weeks.ts";
 import type { Cure } from "./cures.ts";
 
 /** Kits named one by one at most. */
@@ -39,30 +41,17 @@ function nobodyMay({ kits }: YearStation, { crews, kits: numbered }: Grid): stri
     .map(({ id, needs = [] }) => `Nobody has all that ${id} needs: ${needs.join(", ")}.`);
 }
 
-function lapsedWords({ kits }: YearStation, { lateWeeks }: PlanMerit): string[] {
+function lapsedWords({ kits, start }: YearStation, { lateWeeks }: PlanMerit): string[] {
   const clocks = kits.flatMap((kit, index) =>
     kit.clocks.flatMap((clock, at) => {
       const weeks = lateWeeks.filter((one) => one.kit === index && one.clock === at).map((one) => one.week);
       return weeks.length === 0
         ? []
-        : [`${clock.id.replace(/\.$/, "")} of ${kit.id} has lapsed in ${weekWords(weeks)}.`];
+        : [`${clock.id.replace(/\.$/, "")} of ${kit.id} has lapsed in ${sayWeeks(start, weeks)}.`];
     }),
   );
   const more = clocks.length > MOST_NAMED ? [`${clocks.length - MOST_NAMED} more have lapsed.`] : [];
   return [...clocks.slice(0, MOST_NAMED), ...more];
-}
-
-/** Weeks from 0 as the answer counts them: "week 3", "weeks 3 to 9 and 20". */
-function weekWords(weeks: readonly number[]): string {
-  const runs: [number, number][] = [];
-  for (const week of weeks) {
-    const last = runs.at(-1);
-    if (last && last[1] === week - 1) last[1] = week;
-    else runs.push([week, week]);
-  }
-  const words = runs.map(([from, to]) => (from === to ? String(from) : `${from} to ${to}`));
-  const text = words.length > 1 ? `${words.slice(0, -1).join(", ")} and ${words.at(-1)}` : words[0];
-  return `${weeks.length > 1 ? "weeks" : "week"} ${text}`;
 }
 
 function shortWords({ short }: PlanMerit, proved: boolean): string {
@@ -73,7 +62,7 @@ function shortWords({ short }: PlanMerit, proved: boolean): string {
 function cureWords({ words, short, late }: Cure, merit: PlanMerit): string {
   if (short === 0 && late === 0) return `With ${words}, nothing falls short and nothing lapses.`;
   if (short < merit.short) return `With ${words}, ${short} instead of ${merit.short}.`;
-  return `With ${words}, clocks have lapsed in ${late} weeks, all told, instead of ${merit.late}.`;
+  return `With ${words}, clocks have lapsed in ${sayCount(late, "week")}, all told, instead of ${merit.late}.`;
 }
 
 function nothingHelps({ parts = [] }: YearStation): string {

@@ -2,6 +2,7 @@ import { formatDate, printGiven, weekdayOf, type Fault } from "#base";
 import { gridOf } from "./grid.ts";
 import type { YearStation } from "./station.ts";
 import { canShare } from "./work-sharing.ts";
+import { sayWeeks } from "./say-weeks.ts";
 
 /**
  * Everything that does not fit together in a station whose fields are each of the right kind.
@@ -84,7 +85,7 @@ function absenceFaults({ people }: YearStation): Fault[] {
   );
 }
 
-function fixedFaults({ fixed = [], weeks }: YearStation): Fault[] {
+function fixedFaults({ fixed = [], weeks, start }: YearStation): Fault[] {
   return fixed.flatMap(({ kit, week }, at) => {
     const got = String(week);
     if (week < 0 || week >= weeks) {
@@ -96,7 +97,7 @@ function fixedFaults({ fixed = [], weeks }: YearStation): Fault[] {
       {
         code: "PL-110",
         field: `fixed[${at}]`,
-        got: `${kit} in week ${week}`,
+        got: `${kit} in ${sayWeeks(start, [week])}`,
         allowed: "each once",
         remedy: "Leave one out.",
       },
@@ -113,7 +114,7 @@ function undoable(station: YearStation): Fault[] {
     const work = grid.kits.filter((kit) => kit.fixed.includes(week));
     if (canShare(grid, week, work)) return [];
     const minutes = work.reduce((sum, kit) => sum + kit.minutes, 0);
-    const got = `${minutes} min of work in week ${week}`;
+    const got = `${minutes} min of work in ${sayWeeks(station.start, [week])}`;
     const allowed = "what the people there that week may do within their hours";
     return [
       { code: "PL-109", field: `fixed[${at}]`, got, allowed, remedy: "Fix it in another week, or give more hours." },

@@ -97,9 +97,9 @@ describe("a kit's pattern that stands for a pump in a flood (against the answers
 
   it.each([
     ["an unknown one", { kit: "nobody's", dischargeHeight: 3 }, ["QU-107 pumps[0].kit"]],
-    ["one and a flow", { kit: "petrol", flow: 0.01, dischargeHeight: 3 }, ["QU-130 pumps[0].flow"]],
+    ["one and a flow", { kit: "petrol", flow: 0.01, dischargeHeight: 3 }, ["QU-261 pumps[0].flow"]],
     ["one with no height to lift to, where there is no deck", { kit: "petrol" }, ["QU-130 pumps[0].dischargeHeight"]],
-    ["one whose pattern states no pump", { kit: "dry", dischargeHeight: 3 }, ["QU-107 pumps[0].kit"]],
+    ["one whose pattern states no pump", { kit: "dry", dischargeHeight: 3 }, ["QU-260 pumps[0].kit"]],
   ])("refuses %s", (_, pump, faults) => {
     expect(faultsOf(pump)).toEqual(faults);
   });

@@ -65,7 +65,7 @@ function standing(height: number, isHung: boolean): Assumption {
 
 function dumb(kit: string, field: string): Fault {
   const allowed = "a pattern that states its pump and hoses";
-  return { code: "QU-107", field, got: printGiven(kit), allowed, remedy: "Give flow or curve of this kit instead." };
+  return { code: "QU-260", field, got: printGiven(kit), allowed, remedy: "Give flow or curve of this kit instead." };
 }
 
 /** A pump that is given by its kit and by figures too, or by neither. */
@@ -77,5 +77,5 @@ export function oneOfThree(
   if (count === 1) return [];
   const allowed = "flow, curve or kit, one of them";
   const got = count === 0 ? "none" : `${count} of them`;
-  return [{ code: "QU-130", field: `${field}.flow`, got, allowed, remedy: "Give the one you know." }];
+  return [{ code: "QU-261", field: `${field}.flow`, got, allowed, remedy: "Give the one you know." }];
 }

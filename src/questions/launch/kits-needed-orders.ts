@@ -1,3 +1,4 @@
+import { sayCount } from "#base";
 /** What the words for the skipper rest on. */
 export interface OrdersGround {
   readonly isOpenBoat: boolean;
@@ -46,6 +47,7 @@ const SHUT = "Shut doors and hatches between the spaces. Leave them shut.";
 
 function comingOf({ kits, arrival }: OrdersGround): string {
   const minutes = Math.max(1, Math.ceil(arrival / 300) * 5);
-  if (kits === 0) return `Help is being found. The first pump cannot be with you before about ${minutes} minutes.`;
-  return `We come with ${kits === 1 ? "one pump" : `${kits} pumps`}. Count on no water over the side before about ${minutes} minutes.`;
+  if (kits === 0)
+    return `Help is being found. The first pump cannot be with you before about ${sayCount(minutes, "minute")}.`;
+  return `We come with ${kits === 1 ? "one pump" : `${kits} pumps`}. Count on no water over the side before about ${sayCount(minutes, "minute")}.`;
 }

@@ -1,3 +1,4 @@
+import { sayCount } from "#base";
 import { readStick, type Sounding, type StickView } from "#flooding";
 import { sayAge } from "./say-age.ts";
 import { changesOf, lastChangeOf } from "./on-scene-changes.ts";
@@ -156,7 +157,7 @@ function becauseOf(input: OnSceneInput, kind: Word["kind"], own: Pick<Word, "sin
   const seen = input.readings.slice(-own.soundings);
   const [from, to] = [seen[0]!, seen.at(-1)!].map(({ level }) => `${Math.round(100 * level)}\u00a0cm`);
   const minutes = Math.max(1, Math.round((seen.at(-1)!.at - seen[0]!.at) / 60));
-  return `${own.soundings} soundings over ${minutes} min${own.since === undefined ? "" : " since the last change"}: ${from} to ${to}.`;
+  return `${sayCount(own.soundings, "sounding")} over ${minutes} min${own.since === undefined ? "" : " since the last change"}: ${from} to ${to}.`;
 }
 
 const SAYS: Partial<Record<Word["kind"], string>> = {

@@ -1,3 +1,4 @@
+import { sayCount } from "#base";
 import { rateOf, type RateBelief, type RatePrior } from "#reliability";
 import { z } from "zod";
 import { defineQuestion } from "../question.ts";
@@ -83,7 +84,7 @@ const TOO_FAR = 30;
 function verdict({ failures, time: watched, fleet }: Input, { rate, fleet: fit }: RateBelief) {
   const years = Number((watched / YEAR).toPrecision(2));
   const from = fit ? `; the prior is from ${fleet!.length} others` : "";
-  const base = `${failures} failures in ${years} years${from}.`;
+  const base = `${sayCount(failures, "failure")} in ${sayCount(years, "year")}${from}.`;
   if (rate.p95 <= TOO_FAR * rate.p05) return { kind: "told" as const, because: base };
   const most = Number((rate.p95 * YEAR).toPrecision(2));
   const because = `${base} Too little to tell more than that the rate is likely below ${most} a year: it would take a failure or two, or others alike, to say how often.`;

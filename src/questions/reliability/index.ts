@@ -1,4 +1,5 @@
 export { failureRateQuestion } from "./failure-rate.ts";
+export { foundByCheckQuestion } from "./found-by-check.ts";
 export { intervalQuestion } from "./interval.ts";
 export { lifetimesQuestion } from "./lifetimes.ts";
 export { sparesQuestion } from "./spares.ts";

@@ -4,7 +4,8 @@ import { defineQuestion } from "../question.ts";
 import { answered } from "../quantity-field.ts";
 import { becauseOut, kindOut } from "./fields.ts";
 import { refuse } from "./refuse.ts";
-import { checkStandby, standbyCase, standbyIn } from "./standby-fields.ts";
+import { drilledOut } from "./drills-fields.ts";
+import { checkStandby, drillsOut, standbyCase, standbyIn } from "./standby-fields.ts";
 
 const cost = (meaning: string) => z.number().min(0).describe(`${meaning} [any one unit of cost]`);
 
@@ -42,6 +43,7 @@ export const intervalQuestion = defineQuestion({
       .strictObject({ from: answered("time", "Shortest"), to: answered("time", "Longest") })
       .describe("Intervals within 5 % of the best"),
     curve: z.array(point).describe("Over a hundredfold range about the best"),
+    drilled: drilledOut.exactOptional(),
   }),
   example: {
     failureRate: "0.3 per year",
@@ -53,7 +55,9 @@ export const intervalQuestion = defineQuestion({
   answer: (given) => {
     const { costs } = given;
     const found = bestInterval(standbyCase(given), costs && { ...costs, perDayNotReady: costs.perDayNotReady ?? 0 });
-    return answerOf(found);
+    const measured = drillsOut(given);
+    const answer = answerOf(found);
+    return { ...answer, because: `${answer.because}${sayDrilled(measured)}`, ...measured };
   },
 });
 
@@ -67,6 +71,11 @@ function answerOf({ best, firstOrder, flat, curve, isOpenEnded }: BestInterval) 
     flat,
     curve: curve.map(pointOf),
   };
+}
+
+function sayDrilled({ drilled }: ReturnType<typeof drillsOut>): string {
+  if (!drilled) return "";
+  return ` A test finds what drills measured: ${drilled.found} of ${drilled.planted} planted faults.`;
 }
 
 function pointOf(one: IntervalPoint) {

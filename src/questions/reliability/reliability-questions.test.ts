@@ -7,6 +7,7 @@ const QUESTIONS = [
   "interval",
   "lifetimes",
   "start-chance",
+  "found-by-check",
   "failure-rate",
   "trend",
   "spares",
@@ -54,6 +55,15 @@ describe("bad input is told with its code, its field and what to do", () => {
     ["standby", { ...STANDBY, shared: 0.1 }, ["QU-203 pair"]],
     ["standby", { ...STANDBY, pair: "together", repairTime: "1 h" }, ["QU-204 pair"]],
     ["standby", { ...STANDBY, demandFailure: 1.2 }, ["QU-104 demandFailure"]],
+    ["standby", { ...STANDBY, drills: { found: 2, planted: 3 } }, ["QU-203 overhaul"]],
+    ["standby", { ...STANDBY, drills: { found: 4, planted: 3 }, overhaul: "5 years" }, ["QU-270 drills.found"]],
+    [
+      "standby",
+      { ...STANDBY, drills: { found: 2, planted: 3 }, coverage: 0.9, overhaul: "5 years" },
+      ["QU-271 drills"],
+    ],
+    ["found-by-check", { found: 3, planted: 2 }, ["QU-270 found"]],
+    ["found-by-check", { found: 0, planted: 2, others: [{ found: 1, planted: 0 }] }, ["QU-270 others[0].found"]],
     ["interval", { failureRate: 0, testTime: "1 h" }, ["QU-205 failureRate"]],
     ["interval", { failureRate: "1 per year" }, ["QU-206 testTime"]],
     ["lifetimes", { records: [{ after: 5, before: 3 }] }, ["QU-222 records[0].before"]],
@@ -144,3 +154,27 @@ describe("no answer says that something is safe, nor that it is sure", () => {
     expect(JSON.stringify(ask(name, exampleOf(name)))).not.toMatch(/\bsafe|\bcertain|\bguarantee/i);
   });
 });
+
+describe("imperfect checks, by what drills measured", () => {
+  const CASE = { failureRate: "0.3 per year", testTime: "3 h", overhaul: "5 years" };
+  const best = (more: object) => ask("interval", { ...CASE, ...more }) as Interval;
+
+  it("stand for the coverage at their mean, and the answer says how many faults that rests on", () => {
+    const measured = best({ drills: { found: 7, planted: 10 } });
+    expect(measured.drilled).toMatchObject({ share: expect.closeTo(7.5 / 11, 12), found: 7, planted: 10 });
+    expect(measured.because).toContain("7 of 10 planted faults");
+    expect(measured.best.interval).toBeCloseTo(best({ coverage: 7.5 / 11 }).best.interval, 3);
+    expect(measured.best.unavailability).toBeGreaterThan(best({ coverage: 1 }).best.unavailability);
+  });
+
+  it("are not spoken of where no drill was given", () => {
+    expect(best({ coverage: 0.9 })).not.toHaveProperty("drilled");
+    expect(best({ coverage: 0.9 }).because).not.toContain("planted");
+  });
+});
+
+interface Interval {
+  readonly because: string;
+  readonly best: { readonly interval: number; readonly unavailability: number };
+  readonly drilled?: object;
+}

@@ -2,6 +2,7 @@ import type { StandbyCase } from "#reliability";
 import { z } from "zod";
 import { quantity } from "../quantity-field.ts";
 import { share, someTime, time } from "./fields.ts";
+import { checkLooks, drilled, looksIn } from "./drills-fields.ts";
 import { refuse } from "./refuse.ts";
 
 /** One a second: nothing that fails faster is tested at intervals [1/s]. */
@@ -27,7 +28,10 @@ export const standbyIn = {
   repairTime: time("Out of service after a test that found a fault; none if left out").optional(),
   demandFailure: share("Chance of failing when asked, whatever the age; none if left out").optional(),
   coverage: share("Share of hidden faults that a test can see; all if left out").optional(),
-  overhaul: someTime("With coverage: between overhauls, which see every fault").optional(),
+  drills: looksIn(1)
+    .optional()
+    .describe("Instead of coverage: what drills with planted faults measured of the checks of a test"),
+  overhaul: someTime("With coverage or drills: between overhauls, which see every fault").optional(),
   pair: z.enum(["together", "staggered"]).optional().describe("Two alike, either enough: how they are tested"),
   shared: share("With pair: share of the failures that strike both; none if left out").optional(),
 };
@@ -36,7 +40,8 @@ type Given = z.output<z.ZodObject<typeof standbyIn>>;
 
 /** The case as reliability takes it; the interval is set apart. */
 export function standbyCase(given: Given): Omit<StandbyCase, "interval"> {
-  const { failureRate, life, coverage, overhaul, pair, shared } = given;
+  const { failureRate, life, overhaul, pair, shared } = given;
+  const coverage = coverageOf(given);
   return {
     life: life ?? { shape: 1, scale: 1 / failureRate! },
     testTime: given.testTime ?? 0,
@@ -47,6 +52,16 @@ export function standbyCase(given: Given): Omit<StandbyCase, "interval"> {
   };
 }
 
+/** Share of hidden faults that a test sees: as it was given, or as drills measured it. */
+function coverageOf({ coverage, drills }: Given): number | undefined {
+  return drills ? drilled(drills).share : coverage;
+}
+
+/** What drills measured, for the answer to state; nothing where none were given. */
+export function drillsOut({ drills }: Given): { readonly drilled?: ReturnType<typeof drilled> } {
+  return drills ? { drilled: drilled(drills) } : {};
+}
+
 /** Finds what does not go together; the interval where there is one. */
 export function checkStandby(given: Given & { readonly interval?: number }, context: z.RefinementCtx): void {
   checkChoices(given, context);
@@ -54,7 +69,10 @@ export function checkStandby(given: Given & { readonly interval?: number }, cont
 }
 
 function checkChoices(given: Given, context: z.RefinementCtx): void {
-  const { failureRate, life, coverage, overhaul, pair, shared } = given;
+  const { failureRate, life, overhaul, pair, shared, drills } = given;
+  const coverage = drills ? drills.planted : given.coverage;
+  checkLooks(drills, ["drills"], context);
+  if (drills && given.coverage !== undefined) refuse(context, ["drills"], { ...ONE_COVERAGE, got: "both" });
   if ((failureRate === undefined) === (life === undefined))
     refuse(context, ["failureRate"], { ...ONE_LAW, got: failureRate === undefined ? "neither" : "both" });
   if ((coverage === undefined) !== (overhaul === undefined))
@@ -93,8 +111,13 @@ const ONE_LAW = {
 };
 const TOGETHER = {
   code: "QU-203",
-  allowed: "coverage and overhaul together",
+  allowed: "coverage or drills, and overhaul with it",
   remedy: "What a test cannot see lies hidden until an overhaul: give both, or neither.",
+};
+const ONE_COVERAGE = {
+  code: "QU-271",
+  allowed: "coverage or drills, one of them",
+  remedy: "What drills measured stands for the coverage: leave one out.",
 };
 const OF_A_PAIR = {
   code: "QU-203",

@@ -2,7 +2,8 @@ import { standbyOf } from "#reliability";
 import { z } from "zod";
 import { defineQuestion } from "../question.ts";
 import { someTime } from "./fields.ts";
-import { checkStandby, standbyCase, standbyIn } from "./standby-fields.ts";
+import { drilledOut } from "./drills-fields.ts";
+import { checkStandby, drillsOut, standbyCase, standbyIn } from "./standby-fields.ts";
 
 const part = (meaning: string) => z.number().describe(`${meaning} [1]`);
 
@@ -24,6 +25,7 @@ export const standbyQuestion = defineQuestion({
         demand: part("Fails when asked"),
       })
       .describe("They add up to the unavailability [1]"),
+    drilled: drilledOut.exactOptional(),
   }),
   example: {
     failureRate: "0.3 per year",
@@ -32,5 +34,5 @@ export const standbyQuestion = defineQuestion({
     repairTime: "2 days",
     demandFailure: 0.01,
   },
-  answer: (given) => standbyOf({ ...standbyCase(given), interval: given.interval }),
+  answer: (given) => ({ ...standbyOf({ ...standbyCase(given), interval: given.interval }), ...drillsOut(given) }),
 });

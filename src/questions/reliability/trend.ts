@@ -1,3 +1,4 @@
+import { sayCount } from "#base";
 import {
   cusum,
   cusumRunLength,
@@ -81,7 +82,11 @@ function chartAnswer(given: TrendInput): Answer {
   const told = { signal, ...(signal ? { firstSignal } : {}), path: [...path], runLength };
   if (series.length < 2) return { kind: "cannot-tell", because: fewWords(series.length, "readings", 2), ...told };
   const alarm = Math.round(runLength.inControl);
-  return { kind: "told", because: `${series.length} readings; a false alarm about once in ${alarm}.`, ...told };
+  return {
+    kind: "told",
+    because: `${sayCount(series.length, "reading")}; a false alarm about once in ${alarm}.`,
+    ...told,
+  };
 }
 
 function cusumOf({ series = [], target = 0, sigma = 1, k = 0.5, h = 4, shift, sides = "both" }: TrendInput) {
@@ -115,7 +120,11 @@ function driftAnswer({ series = [], level = LEVEL }: TrendInput): Answer {
   const told = { ...drift, signal: drift.p < 1 - level };
   if (series.length < LEAST_READINGS)
     return { kind: "cannot-tell", because: fewWords(series.length, "readings", LEAST_READINGS), ...told };
-  return { kind: "told", because: `${series.length} readings, whatever the law of their scatter.`, ...told };
+  return {
+    kind: "told",
+    because: `${sayCount(series.length, "reading")}, whatever the law of their scatter.`,
+    ...told,
+  };
 }
 
 function eventAnswer({ method, level = LEVEL }: TrendInput, events: Recurrences): Answer {

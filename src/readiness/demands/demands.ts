@@ -13,7 +13,7 @@ export interface Demand {
 
 /**
  * Every time a kit was asked to start, and what came of it: first starts of its turnarounds, and casualties it was put to
- * work on. A turnaround in which nobody counted pulls asks nothing.
+ * work on. A turnaround in which nobody counted pulls asks nothing, nor does one of a drill: faults were planted for it.
  *
  * @param kit - as its entries tell it
  * @param casualties - of the station, open and closed
@@ -22,7 +22,7 @@ export interface Demand {
 export function demandsOf(kit: KitState, casualties: readonly CasualtyState[]): readonly Demand[] {
   const own = kit.runs.flatMap((run): readonly Demand[] => {
     // Runs on casualties are told by their sheets below, which also say what it did before it ran.
-    if (run.started === undefined || run.casualty !== undefined) return [];
+    if (run.started === undefined || run.casualty !== undefined || run.drill !== undefined) return [];
     const failed = run.started ? (run.primed === false ? ("prime" as const) : undefined) : ("start" as const);
     return [{ at: run.at, on: "turnaround", worked: failed === undefined, ...(failed ? { failed } : {}) }];
   });

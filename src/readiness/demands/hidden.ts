@@ -18,6 +18,8 @@ const ASKED: ReadonlySet<StageId> = new Set<StageId>(["prime", "run", "spare-sta
  * Faults that came while a kit lay closed, found at its openings before it was asked to start: modes that ground it and
  * that the pattern's troubles name as causes; every mode that grounds, where the pattern tells of no troubles.
  *
+ * An opening of a drill is no look, since what is found there was planted; the kit lies closed anew from its closing on.
+ *
  * @param kit - as its entries tell it
  * @param pattern - it is built to
  * @returns modes found and the time it lay closed, from each closing to the next opening
@@ -32,7 +34,7 @@ export function hiddenOf(
   let [found, lay, looks] = [0, 0, 0];
   for (const [i, turnaround] of opened.entries()) {
     const before = opened[i - 1]?.closed;
-    if (!before) continue;
+    if (!before || turnaround.drill !== undefined) continue;
     looks += 1;
     lay += Math.max(0, Date.parse(turnaround.opened.at) - Date.parse(before.at)) / 1000;
     found += modesIn(kit.findings, turnaround, pattern, stopping).size;

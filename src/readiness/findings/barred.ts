@@ -12,18 +12,28 @@ import type { StepAnswer } from "../kinds/kinds.ts";
 import { lookUp, nameOfMode, type Lookup } from "../lookup.ts";
 import type { Finding, KitState, Turnaround } from "../state.ts";
 import { isGrounding, isRemedied } from "./finding-list.ts";
+import { halfDoneBefore } from "./half-done.ts";
 import { proofSoFar } from "./proof-so-far.ts";
 import { wrongWithoutFinding } from "./loose-ends.ts";
 
-/** What keeps a step from being done: a fault that grounds, and the work of the step that it forbids. */
+/** What keeps a step from being done, a fault that grounds or a line half done, and the work of the step that it forbids. */
 export interface Bar {
   /** The fault in words: "Fuel coupling: Coupling o-ring cut or missing". */
   readonly words: string;
   readonly works: readonly Work[];
   /** The finding, where one was raised. */
   readonly finding?: string;
-  /** The line it was found at, where it was found at one. */
+  /** The line it was found at, where it was found at one; the line that is half done. */
   readonly step?: string;
+  /** Nothing is wrong there: an earlier line is half done, and this check of it is the first still open. */
+  readonly open?: string;
+}
+
+/** What a person does about a bar, in words. */
+export function sayWayOut({ open }: Pick<Bar, "open">): string {
+  return open === undefined
+    ? "Mend it, close the kit as grounded, or go on elsewhere."
+    : 'Answer the rest of it first, or "not possible" and why.';
 }
 
 /** A turnaround as its steps are judged. */
@@ -34,7 +44,7 @@ export interface AtWork {
 }
 
 /**
- * What bars a step: every open finding that grounds, about which nothing was done, or which a line found wrong again since, and every
+ * What bars a step: every earlier line half done that leaves open what the step's work must not meet; every open finding that grounds, about which nothing was done, or which a line found wrong again since, and every
  * line found wrong without a finding, where it forbids work that the step does.
  *
  * What was measured at the step itself, and not answered yet, does not bar it: the answer is what is still to be given.
@@ -49,12 +59,13 @@ export function barsAt(at: AtWork, step: string, check?: string): readonly Bar[]
   const asked = stepNamed(at.pattern, step);
   const work = asked ? workOf(asked) : [];
   if (work.length === 0) return [];
-  return faultsOf(at).flatMap(({ forbids, check: foundBy, ...fault }) => {
+  const faults = faultsOf(at).flatMap(({ forbids, check: foundBy, ...fault }) => {
     const works = work.filter((one) => forbids.includes(one));
     const isSame = fault.step === step && foundBy === check && check !== undefined;
     const isMeasuredHere = fault.step === step && fault.finding === undefined && foundBy === undefined;
     return works.length === 0 || isSame || isMeasuredHere ? [] : [{ ...fault, works }];
   });
+  return [...faults, ...halfDoneBefore(at, step, work)];
 }
 
 type Fault = Omit<Bar, "works"> & { readonly check?: string; readonly forbids: readonly Work[] };

@@ -1,6 +1,9 @@
 import type { Entry } from "#log";
 import { putItem } from "../kit/custody-fold.ts";
 import { markOf, type KitDraft } from "../draft.ts";
+import { closeFinding } from "../drill/drill-findings.ts";
+import { isHiding } from "../drill/drill-now.ts";
+import type { Drill } from "../drill/drill-state.ts";
 import { mayBeLivedWith, provingChecks } from "./finding-list.ts";
 import type { KitBodies, Remedy } from "../kinds/kinds.ts";
 import type { Finding } from "../state.ts";
@@ -16,7 +19,19 @@ export const findingFolds = {
 /** Opens a finding, and takes up what was done about it by lines that sorted before. */
 export function raise(draft: KitDraft, body: KitBodies["finding-raised"], entry: Entry): void {
   const { finding: id, ...said } = body;
-  if (draft.addFinding({ ...said, id, raised: markOf(entry), remedies: [] })) takeUpWaiting(draft, id);
+  const drill = drillOf(draft, body.turnaround);
+  const finding = { ...said, id, raised: markOf(entry), remedies: [], ...(drill && { drill: drill.id }) };
+  if (!draft.addFinding(finding)) return;
+  takeUpWaiting(draft, id);
+  if (drill) closeFinding(draft, drill, id, undefined);
+}
+
+/** The drill that a finding raised now belongs to: as long as nobody was told what was planted. */
+function drillOf(draft: KitDraft, turnaround: string | undefined): Drill | undefined {
+  const own = turnaround === undefined ? undefined : draft.knownTurnaround(turnaround)?.drill;
+  const id = own ?? draft.drillOn();
+  const drill = id === undefined ? undefined : draft.drill(id);
+  return drill && isHiding(drill) ? drill : undefined;
 }
 
 /** A remedy that lives with a finding which grounds is kept as said, and changes nothing. */

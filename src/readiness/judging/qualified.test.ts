@@ -4,7 +4,7 @@ import type { Qualification } from "../people/qualification.ts";
 import { practiceOf } from "../people/practice.ts";
 import type { CasualtyState } from "../casualty/casualty-state.ts";
 import type { Person } from "../state.ts";
-import { secondsWanted } from "./qualified.ts";
+import { secondsSaid, secondsWanted } from "./qualified.ts";
 
 const MARK = { entry: "e", at: "2026-01-01T08:00:00Z", by: "ann", device: "tablet" };
 const ANN: Person = { id: "ann", name: "Ann", role: "crew", left: false };
@@ -53,6 +53,33 @@ describe("what a line asks for", () => {
 
   it("is nothing of a qualification that was retired", () => {
     expect(askedOf({ retired: { ...MARK, reason: "No more." } }, { stage: "run", step: "start" })).toEqual([]);
+  });
+});
+
+/** What a person said already at a step, and what is still asked of them. */
+function saidBy(person: string, said: object) {
+  const { turnaround } = kitOf(new Hand().enrol().open());
+  const people = [ANN, { ...BEN, told: [told("2026-01-10")] }];
+  const station = { kits: [], people, casualties: [], patterns: new Map(), qualifications: [rule({})] };
+  const seconds = [{ ...MARK, entry: "named", qualification: "q", ...said }];
+  const where = { turnaround: { ...turnaround!, seconds }, pattern: SAMPLE_PATTERN };
+  const at = { stage: "run", step: "start" } as const;
+  const doing = { person, day: "2026-03-01" };
+  return [secondsSaid(station, doing, where, at), secondsWanted(station, doing, where, at)];
+}
+
+describe("who was named at a line", () => {
+  it("is said with the name, and with the line that takes it back", () => {
+    const [said, wanted] = saidBy("ann", { second: "ben" });
+    expect(said).toMatchObject([{ entry: "named", second: { name: "Ben" }, qualification: { name: "Proof run" } }]);
+    expect(wanted).toEqual([]);
+  });
+
+  it("is not said of what does not answer the line, of another person's, nor of what is held", () => {
+    expect(saidBy("ann", { second: "gone" })[0]).toEqual([]);
+    expect(saidBy("ann", { note: "Alone." })[0]).toEqual([]);
+    expect(saidBy("ann", { by: "ben", second: "ben" })[0]).toEqual([]);
+    expect(saidBy("ben", { by: "ben", second: "ann" })[0]).toEqual([]);
   });
 });
 

@@ -16,6 +16,17 @@ export interface SecondWanted {
   readonly mayGoAlone: boolean;
 }
 
+/** What the person said of who sees their work done, where it answers what a line asks for. */
+export interface SecondSaid {
+  readonly qualification: Qualification;
+  /** The line it was said in; struck, it is asked again. */
+  readonly entry: string;
+  /** Who sees it done, by name; absent where they go on alone. */
+  readonly second?: Person;
+  /** Why nobody sees it done. */
+  readonly note?: string;
+}
+
 /** Where something is done in a turnaround. */
 export interface InTurnaround {
   readonly turnaround: Turnaround;
@@ -42,6 +53,31 @@ export function secondsWanted(
   if (needed.length === 0) return [];
   const book = practiceOf(station, needed);
   return needed.flatMap((one) => wanted(one, book, doing, turnaround) ?? []);
+}
+
+/**
+ * What the person said already in this turnaround for what they do not hold the qualification for: whom they named, or why
+ * they go on alone. The other half of `secondsWanted`: what is neither wanted nor said is held.
+ */
+export function secondsSaid(
+  station: Practising,
+  doing: { readonly person: string; readonly day: PlainDate },
+  where: InTurnaround,
+  at: AtStage,
+): readonly SecondSaid[] {
+  const needed = station.qualifications.filter((one) => !one.retired && isFor(one, where.pattern, at));
+  if (needed.length === 0) return [];
+  const book = practiceOf(station, needed);
+  return needed.flatMap((qualification) => {
+    const isHeld = isOn(book.holding(qualification.id, doing.person), doing.day);
+    const said = where.turnaround.seconds?.findLast(
+      ({ by, qualification: id }) => by === doing.person && id === qualification.id,
+    );
+    if (isHeld || said === undefined || wanted(qualification, book, doing, where.turnaround)) return [];
+    const second = station.people.find(({ id }) => id === said.second);
+    const { entry, note } = said;
+    return [{ qualification, entry, ...(second && { second }), ...(note !== undefined && { note }) }];
+  });
 }
 
 function wanted(

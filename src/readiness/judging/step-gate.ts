@@ -26,6 +26,16 @@ export function stepGate({ timer: wanted }: Pick<Step, "timer">, timer: TimerSta
   return clockGate(wanted, timer, now);
 }
 
+/**
+ * Whether what is read at a step may be read yet: where the step waits, the reading is the one at the end of the wait,
+ * whatever the answer. During a run, and where pulls or a prime are counted, it may be read at any time.
+ *
+ * @param now - RFC 3339, as for `stepGate`
+ */
+export function readingGate(step: Pick<Step, "timer">, timer: TimerState | undefined, now?: string): Gate {
+  return step.timer?.kind === "wait" ? stepGate(step, timer, now) : OPEN;
+}
+
 type Clock = Extract<StepTimer, { readonly kind: "wait" | "run" }>;
 
 function clockGate({ kind: what, atLeast }: Clock, timer: TimerState | undefined, now: string | undefined): Gate {

@@ -28,6 +28,19 @@ export const kindSchemas = {
     turnaround: span.exactOptional(),
     fuelAge: span.exactOptional(),
   }),
+  "opening-interval-set": z.strictObject({
+    pattern: id,
+    every: span.exactOptional(),
+    rests: z
+      .strictObject({
+        looks: countTo(1_000_000),
+        found: countTo(1_000_000),
+        lay: amountTo(1e13),
+        best: z.array(amountTo(40_000)).length(3),
+        nightHours: amountTo(1_000_000),
+      })
+      .exactOptional(),
+  }),
   "station-named": z.strictObject({ name: line(80) }),
   "lines-imported": z.strictObject({
     lines: z.array(id).min(1).max(500),

@@ -1,5 +1,6 @@
 import type { Effect, Met } from "#kit";
 import type { CasualtyBodies } from "./casualty-kinds.ts";
+import type { DrillBodies } from "./drill-kinds.ts";
 import type { PracticeBodies, QualificationBodies, SecondBodies } from "./people-kinds.ts";
 import type { FromSheet, ToldBodies } from "./sheet-kinds.ts";
 import type { Drawn, ItemRobbed, Shelf, StockBodies } from "./stock-kinds.ts";
@@ -12,7 +13,7 @@ import type { TimeBodies, WorkBodies } from "./work-kinds.ts";
  * Dates are "YYYY-MM-DD" or, where only a month is printed, "YYYY-MM". Instants are RFC 3339 with offset.
  * Quantities are SI; `text` keeps what the person typed.
  */
-export interface KitBodies extends WorkBodies, SecondBodies, ToldBodies {
+export interface KitBodies extends WorkBodies, SecondBodies, DrillBodies, ToldBodies {
   /** Kit taken on charge at the entry's place. */
   "kit-enrolled": {
     readonly name: string;
@@ -35,6 +36,12 @@ export interface KitBodies extends WorkBodies, SecondBodies, ToldBodies {
     /** Id of the casualty whose sheet it was handed over from. */
     readonly casualty?: string;
     readonly note?: string;
+    /** By which day it is expected back, where that was said. */
+    readonly back?: string;
+    /** Who took it there, with their signature as it was drawn; see `station/hand-over/signature.ts`. */
+    readonly taken?: { readonly name?: string; readonly strokes?: string };
+    /** Whether the pattern's briefing was said and understood; absent where nobody said. */
+    readonly briefed?: boolean;
   };
   returned: {
     readonly note?: string;
@@ -54,6 +61,8 @@ export interface KitBodies extends WorkBodies, SecondBodies, ToldBodies {
     readonly turnaround: string;
     readonly because: "routine" | "returned" | "finding" | "seal" | "lapse";
     readonly sealSeen: string;
+    /** The drill that it is part of. */
+    readonly drill?: string;
   };
   /** One step answered. A later answer to the same step and check replaces this one; both stay in the log. */
   "step-answered": StepAnswer;
@@ -248,6 +257,27 @@ export interface PlaceBodies {
     readonly muster?: string;
     readonly turnaround?: string;
     readonly fuelAge?: string;
+  };
+  /**
+   * How often the kits of a pattern are opened, as a keeper accepted it for the plan; back to the unit's manual where `every`
+   * is absent. Never longer than the manual, and it grounds no kit.
+   */
+  "opening-interval-set": {
+    /** Id of the pattern, without version. */
+    readonly pattern: string;
+    /** A span such as "9 months". */
+    readonly every?: string;
+    /** What the proposal rested on when it was accepted; absent where somebody chose it. */
+    readonly rests?: {
+      /** Openings after lying closed, faults found at them, and the time that kits lay closed before them [s]. */
+      readonly looks: number;
+      readonly found: number;
+      readonly lay: number;
+      /** Best interval at the highest, the middle and the lowest rate believed [d]. */
+      readonly best: readonly number[];
+      /** Hours of work that a failure on the night was said to weigh [h]. */
+      readonly nightHours: number;
+    };
   };
   "station-named": { readonly name: string };
   /**

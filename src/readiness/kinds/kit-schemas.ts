@@ -1,5 +1,6 @@
 import { MET } from "#kit";
 import { z } from "zod";
+import { drillSchemas } from "./drill-schemas.ts";
 import { secondSchemas } from "./people-schemas.ts";
 import { drawn, itemRobbed } from "./stock-schemas.ts";
 import {
@@ -8,6 +9,7 @@ import {
   countTo,
   dateRead,
   dateReadAt,
+  day,
   dayOrMonth,
   effect,
   fitted,
@@ -21,6 +23,7 @@ import {
   reason,
   sealNumber,
   sealSeen,
+  strokes,
   value,
 } from "./schema-parts.ts";
 import { workSchemas } from "./work-schemas.ts";
@@ -149,6 +152,9 @@ export const kitSchemas = {
     sealBroken: z.boolean(),
     casualty: id.exactOptional(),
     note: optionalNote,
+    back: day.exactOptional(),
+    taken: z.strictObject({ name: line(80).exactOptional(), strokes: strokes.exactOptional() }).exactOptional(),
+    briefed: z.boolean().exactOptional(),
   }),
   returned: z.strictObject({
     note: optionalNote,
@@ -163,6 +169,7 @@ export const kitSchemas = {
     turnaround: id,
     because: z.enum(["routine", "returned", "finding", "seal", "lapse"]),
     sealSeen,
+    drill: id.exactOptional(),
   }),
   "step-answered": stepAnswer,
   "timer-started": z.strictObject(where),
@@ -188,6 +195,7 @@ export const kitSchemas = {
   "remedy-made": remedy,
   "finding-proved": proved,
   ...secondSchemas,
+  ...drillSchemas,
   sealed: z.strictObject({ turnaround: id, seal: sealNumber, note: optionalNote, witness: line(120).exactOptional() }),
   "closed-grounded": z.strictObject({ turnaround: id, reason, seal: sealNumber.exactOptional() }),
   settled: z.strictObject({ entries: z.array(id).min(2).max(50), stands: id, reason }),

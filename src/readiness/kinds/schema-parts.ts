@@ -35,6 +35,17 @@ export const dayOrMonth = z
   .string()
   .refine((text) => isDate(text) || isMonth(text), { error: 'a day "2027-03-14" or a month "2027-03"' });
 
+/** A day of the calendar, never a month. */
+export const day = z.string().refine(isDate, { error: 'a day "2027-03-14"' });
+
+/** Lines drawn with a finger: whole numbers "x,y" with blanks between, a line each parted by ";". */
+export const strokes = z
+  .string()
+  .max(6_000, { error: "at most 6000 characters" })
+  .regex(/^\d{1,3},\d{1,3}( \d{1,3},\d{1,3})*(;\d{1,3},\d{1,3}( \d{1,3},\d{1,3})*)*$/, {
+    error: 'lines such as "10,40 12,38;90,20 91,22"',
+  });
+
 /** An instant with its offset. */
 export const instant = z.string().refine(isInstant, { error: "an instant with its offset" });
 

@@ -1,9 +1,7 @@
 import { isDate, weekdayOf } from "#base";
 import { z } from "zod";
-import { id, line, note, reason } from "./schema-parts.ts";
+import { day, id, line, note, reason } from "./schema-parts.ts";
 
-/** A day of the calendar, never a month. */
-const day = z.string().refine(isDate, { error: 'a day "2027-03-14"' });
 const monday = day.refine((text) => isDate(text) && weekdayOf(text) === 1, { error: "the Monday of a week" });
 const work = z.enum(["opening", "muster", "return", "settle"]);
 const HOURS = { error: "0 to 168 hours a week" };

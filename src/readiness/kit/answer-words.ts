@@ -1,10 +1,47 @@
 import type { Check } from "#kit";
 import type { Entry } from "#log";
-import type { Bodies } from "../kinds/kinds.ts";
+import type { Bodies, StepAnswer } from "../kinds/kinds.ts";
 
 /** What the button of an answer says, on screen and on paper: what was seen, never only "done". */
 export function saySeen(check: Check | undefined): string {
   return check ? `Seen: ${lowerFirst(trimDot(check.expect))}` : "Done as written";
+}
+
+const NUMBERS = [
+  "none",
+  "one",
+  "two",
+  "three",
+  "four",
+  "five",
+  "six",
+  "seven",
+  "eight",
+  "nine",
+  "ten",
+  "eleven",
+  "twelve",
+];
+
+/** True where what a check expects begins with the number to be counted: it is not said a second time beside it. */
+export function saysItsCount(check: Check): boolean {
+  if (check.kind !== "count") return false;
+  const first = /^[a-z0-9]*/.exec(check.expect.toLowerCase())?.[0];
+  return first === String(check.exactly) || first === NUMBERS[check.exactly];
+}
+
+/** True where the words of an answer of "seen" say what was counted, so that the figure beside them adds nothing. */
+export function isCountSaid(
+  check: Check | undefined,
+  { answer, value }: Pick<StepAnswer, "answer" | "value">,
+): boolean {
+  return (
+    answer === "seen" &&
+    value?.kind === "count" &&
+    check?.kind === "count" &&
+    value.count === check.exactly &&
+    saysItsCount(check)
+  );
 }
 
 function trimDot(text: string): string {

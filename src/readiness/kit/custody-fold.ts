@@ -62,7 +62,8 @@ function handOver(draft: KitDraft, body: KitBodies["handed-over"], entry: Entry)
     draft.differ({ what: "custody", about }, [blind, markOf(entry)]);
   }
   const sheet = body.casualty === undefined ? {} : { casualty: body.casualty };
-  kit.custody = { ...markOf(entry), kind: "away", to: body.to, ...sheet };
+  const expected = body.back === undefined ? {} : { back: body.back };
+  kit.custody = { ...markOf(entry), kind: "away", to: body.to, ...sheet, ...expected };
   if (body.sealBroken) breakSeal(draft, entry);
 }
 
@@ -95,9 +96,14 @@ export function putItem(draft: KitDraft, item: Omit<FittedItem, "mark">, entry: 
 
 /** Records a new seal; what was said against the old one is past. */
 export function putSeal(draft: KitDraft, number: string, entry: Entry): void {
-  draft.kit.seal = { ...markOf(entry), number };
+  fitSeal(draft, number, entry);
   delete draft.kit.sealMismatch;
   delete draft.kit.unsound;
+}
+
+/** A seal was put on, of which nothing follows for what is in the kit. */
+export function fitSeal(draft: KitDraft, number: string, entry: Entry): void {
+  draft.kit.seal = { ...markOf(entry), number };
   addToSeals(draft, number, "fitted", entry);
 }
 

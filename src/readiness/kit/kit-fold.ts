@@ -3,6 +3,7 @@ import { returnFolds } from "../after-use/return-fold.ts";
 import { changeFolds } from "./custody-fold.ts";
 import { dateFolds } from "./date-fold.ts";
 import { KitDraft, markOf, type PatternShelf } from "../draft.ts";
+import { drillFolds } from "../drill/drill-fold.ts";
 import { findingFolds } from "../findings/finding-fold.ts";
 import type { KitBodies } from "../kinds/kinds.ts";
 import { settle } from "../findings/settle-fold.ts";
@@ -29,6 +30,7 @@ const FOLDS: KitFolds = {
   "item-robbed": rob,
   ...secondFolds,
   ...toldFolds,
+  ...drillFolds,
   ...workFolds,
   settled: (draft, body) => settle(draft, body, applyToDraft),
 };

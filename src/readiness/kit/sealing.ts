@@ -4,6 +4,7 @@ import { isGrounding, openFindings } from "../findings/finding-list.ts";
 import { datesUnknown, lineKeys } from "./life.ts";
 import { lookUp, nameOfItem, nameOfMode, stepsForItem, type Lookup, type PlacedStep } from "../lookup.ts";
 import { textOfLine, wrongWithoutFinding } from "../findings/loose-ends.ts";
+import { drillRefusals } from "../drill/drill-refusals.ts";
 import { stepGate } from "../judging/index.ts";
 import { isSameSeal } from "./seal-number.ts";
 import type { KitState, Reason, Turnaround } from "../state.ts";
@@ -22,13 +23,14 @@ export interface Sealing {
 /**
  * Why a turnaround may not be closed with a seal yet; empty where it may. It can always be closed as grounded.
  *
- * Refused while a finding grounds, a line is unanswered or says wrong without a finding, an item has not been put back,
+ * Refused while a drill is on or left something to be done, a finding grounds, a line is unanswered or says wrong without a finding, an item has not been put back,
  * what is used once has not been renewed, a wait or run has not gone its time, two devices differ, or the seal number
  * is no number or was ever used before.
  */
 export function sealingRefusals(sealing: Sealing): readonly Reason[] {
   const lookup = lookUp(sealing.pattern, sealing.turnaround.met);
   return [
+    ...drillRefusals(sealing.kit, sealing.turnaround, lookup),
     ...openGrounds(sealing, lookup),
     ...unanswered(sealing.turnaround, lookup),
     ...wrongs(sealing, lookup),

@@ -65,7 +65,7 @@ describe("what a sheet tells", () => {
     expect(kitOf(hand).dates?.["gasket"]).toMatchObject({ fitted: "2025-07-01" });
   });
 
-  it("READY-19 of a turnaround makes no kit ready, dates no lapse and is none of its turnarounds", () => {
+  it("READY-27 of a turnaround makes no kit ready, dates no lapse and is none of its turnarounds", () => {
     const hand = fromSheet();
     const before = standingOf(kitOf(hand), SAMPLE_PATTERN, "2026-01-10", {});
     hand.write("turnaround-told", { day: "2026-01-05", doneBy: "M. Hale", result: "All good", sheet: SHEET });

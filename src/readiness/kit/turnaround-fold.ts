@@ -2,6 +2,7 @@ import type { Entry } from "#log";
 import { forgetMet, tellMet } from "../after-use/met-fold.ts";
 import { breakSeal, putSeal, seeSeal } from "./custody-fold.ts";
 import { bareMark, markOf, type KitDraft, type Mutable } from "../draft.ts";
+import { keepForDrill } from "../drill/drill-fold.ts";
 import type { DeliveryMeasured, KitBodies, StepAnswer, Value } from "../kinds/kinds.ts";
 import { isSameSeal } from "./seal-number.ts";
 import type { Mark, TimerState, Turnaround } from "../state.ts";
@@ -38,6 +39,7 @@ function open(draft: KitDraft, body: KitBodies["turnaround-opened"], entry: Entr
   const sealOnRecord = kit.seal?.number ?? standing?.opened.sealOnRecord;
   const seals = { sealSeen: body.sealSeen, ...(sealOnRecord === undefined ? {} : { sealOnRecord }) };
   Object.assign(turnaround, { because: body.because, opened: { ...markOf(entry), ...seals } });
+  markDrill(draft, turnaround, body.drill ?? draft.drillOn(), entry);
   tellMet(draft, turnaround);
   if (turnaround.closed) return;
   if (standing && standing.id !== body.turnaround) {
@@ -52,6 +54,13 @@ function open(draft: KitDraft, body: KitBodies["turnaround-opened"], entry: Entr
   breakSeal(draft, entry);
 }
 
+/** A turnaround of a drill; runs of it that sorted before are of the drill too. */
+function markDrill(draft: KitDraft, turnaround: Mutable<Turnaround>, drill: string | undefined, entry: Entry): void {
+  if (drill === undefined) return;
+  turnaround.drill = drill;
+  if (draft.run(turnaround.id)) draft.putRun(turnaround.id, { drill }, entry);
+}
+
 function answer(draft: KitDraft, body: StepAnswer, entry: Entry): void {
   const turnaround = draft.turnaround(body.turnaround, entry);
   const key = answerKey(body.step, body.check);
@@ -63,6 +72,7 @@ function answer(draft: KitDraft, body: StepAnswer, entry: Entry): void {
     draft.differ(check === undefined ? line : { ...line, check }, [before.mark, markOf(entry)]);
   }
   putAnswer(draft, turnaround, key, { ...body, mark: markOf(entry) });
+  keepForDrill(draft, turnaround, body, entry);
 }
 
 function putAnswer(draft: KitDraft, turnaround: Mutable<Turnaround>, key: string, answer: Answers[string]): void {

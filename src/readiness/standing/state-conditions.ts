@@ -1,5 +1,7 @@
+import { formatDate } from "#base";
 import type { Pattern } from "#kit";
 import { metIn, sayMet } from "../after-use/index.ts";
+import { drillConditions } from "../drill/drill-conditions.ts";
 import type { Condition } from "./condition.ts";
 import { isEnrolled } from "../kit/kit-fold.ts";
 import { lastClosed } from "../kit/life.ts";
@@ -11,6 +13,7 @@ import type { KitState, Reason } from "../state.ts";
 export function stateConditions(kit: KitState, lookup: Lookup, versions: readonly Pattern[]): readonly Condition[] {
   return [
     ...chargeConditions(kit),
+    ...drillConditions(kit, lookup),
     ...custodyConditions(kit, lookup),
     ...turnaroundConditions(kit, lookup),
     ...sealConditions(kit, lookup),
@@ -32,7 +35,8 @@ function custodyConditions(kit: KitState, lookup: Lookup): readonly Condition[] 
   if (custody.kind === "here") return [];
   const all = [...lookup.steps.values()].filter((step) => !step.optional).map((step) => step.id);
   if (custody.kind === "away") {
-    const text = `Handed over to ${custody.to}.`;
+    const until = custody.back === undefined ? "" : `, expected back by ${formatDate(custody.back)}`;
+    const text = `Handed over to ${custody.to}${until}.`;
     const restore = { what: "Get it back, then do a turnaround.", steps: all, opens: true };
     return [{ bears: "away", reason: reason("custody", text), restore }];
   }

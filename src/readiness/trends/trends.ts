@@ -8,10 +8,12 @@ export interface Trend {
 
 /**
  * How a kit's starts, primes and deliveries have gone: pulls to the first start, seconds from first stroke to water,
- * measured over expected flow. A run that did not start or prime gives no point: it is a finding, not a slow reading.
+ * measured over expected flow. Runs of a drill are left out. A run that did not start or prime gives no point: it is a finding, not a slow reading.
  */
 export function trendsOf(kit: KitState): readonly Trend[] {
-  const runs = kit.runs.toSorted((one, other) => Date.parse(one.at) - Date.parse(other.at));
+  const runs = kit.runs
+    .filter(({ drill }) => drill === undefined)
+    .toSorted((one, other) => Date.parse(one.at) - Date.parse(other.at));
   return [
     { what: "pulls", points: points(runs, (run) => (run.started === false ? undefined : run.pulls)) },
     { what: "prime", points: points(runs, (run) => (run.primed === false ? undefined : run.primeSeconds)) },

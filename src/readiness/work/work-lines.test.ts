@@ -41,6 +41,13 @@ describe("work due on a kit", () => {
     expect(line!.minutes).toBe(10);
   });
 
+  it("keeps a muster due on its last day, whatever day an earlier version let it be put off to", () => {
+    const hand = sealed();
+    hand.write("work-put-off", { work: "muster", until: "2026-03-31", reason: "Nobody is there." });
+    expect(linesOn(kitOf(hand), "2026-02-02")).toMatchObject([{ work: "muster", by: "2026-02-24" }]);
+    expect(linesOn(kitOf(hand), "2026-02-25")).toMatchObject([{ work: "muster", bucket: "overdue" }]);
+  });
+
   it("keeps a muster that cannot wait for the opening as a line of its own", () => {
     const hand = sealed();
     hand.write("mustered", { sealSeen: "00500", containerSound: true }, "2026-05-20");
@@ -60,6 +67,16 @@ describe("work due on a kit", () => {
     ]);
     hand.write("flushed", {});
     expect(linesOn(kitOf(hand), "2026-01-10")).toMatchObject([{ work: "opening", bucket: "overdue" }]);
+  });
+
+  it("fetches a kit by the day on which it is expected, and asks for it from the day after", () => {
+    const hand = sealed();
+    hand.write("handed-over", { to: "a boat", method: "line", sealBroken: true, back: "2026-01-15" });
+    const on = (day: string) => linesOn(kitOf(hand), day);
+    expect(on("2026-01-10")).toMatchObject([{ work: "return", bucket: "month", by: "2026-01-15" }]);
+    expect(on("2026-01-15")).toMatchObject([{ work: "return", bucket: "week" }]);
+    expect(on("2026-01-16")).toMatchObject([{ work: "return", bucket: "overdue", by: "2026-01-15" }]);
+    expect(on("2026-01-16")[0]!.tasks[0]!.why).toBe("Handed over to a boat, expected back by 15 January 2026.");
   });
 
   it("names a planned opening in its week, whatever else is due", () => {

@@ -88,8 +88,12 @@ function lineOf(work: WorkKind, sorted: readonly SortedTask[], about: About): Wo
   const grounding = sorted.filter(({ task }) => task.effect === "grounds");
   const groundsAfter = firstDay(grounding);
   const isGrounding = grounding.some(({ task }) => task.day === undefined);
-  const dates = { latest, groundsAfter, isGrounding, isNow };
-  const by = dueBy(dates, { putOff: said.putOff?.until, day: said.day?.day, planned });
+  const mayWait = work !== "muster" && !isGrounding;
+  const dates = { latest, groundsAfter, isNow, mayWait };
+  const expected = work === "return" && kit.custody.kind === "away" ? kit.custody.back : undefined;
+  const due = dueBy(dates, { putOff: said.putOff?.until, day: said.day?.day, planned });
+  // Nobody fetches a kit before the day on which it is expected, unless somebody said so.
+  const by = due ?? expected;
   return {
     kit: kit.id,
     work,
@@ -115,18 +119,18 @@ function eachOnce(sorted: readonly SortedTask[]): WorkLine["tasks"] {
 interface Dates {
   readonly latest: PlainDate | undefined;
   readonly groundsAfter: PlainDate | undefined;
-  readonly isGrounding: boolean;
   readonly isNow: boolean;
+  readonly mayWait: boolean;
 }
 
-/** Put off it waits past its latest day, never past the day that grounds; a day given or planned comes sooner, never later. */
+/** Put off it waits past its latest day, never past the day that grounds, and a muster not at all; a day given or planned comes sooner, never later. */
 function dueBy(
-  { latest, groundsAfter, isGrounding, isNow }: Dates,
+  { latest, groundsAfter, isNow, mayWait }: Dates,
   said: Readonly<Record<"putOff" | "day" | "planned", PlainDate | undefined>>,
 ): PlainDate | undefined {
-  const mayWait = said.putOff !== undefined && !isGrounding;
-  const end = mayWait ? [said.putOff, groundsAfter].reduce(earlier, undefined) : latest;
-  if (isNow && !mayWait) return undefined;
+  const waits = mayWait && said.putOff !== undefined;
+  const end = waits ? [said.putOff, groundsAfter].reduce(earlier, undefined) : latest;
+  if (isNow && !waits) return undefined;
   const chosen = said.day ?? (said.planned === undefined ? undefined : addDays(said.planned, 6));
   return [end, chosen].reduce(earlier, undefined);
 }

@@ -1,5 +1,6 @@
 export type { Belief } from "./belief.ts";
 export { clopperPearson, jeffreys, wilson, type Interval } from "./share-intervals.ts";
+export { foundByCheck, type FoundByCheck, type Looks } from "./found-by-check.ts";
 export type { Demands, Exposure, FleetFit } from "./fleet.ts";
 export { enoughTogether, type Member } from "./common-cause.ts";
 export { workingAt, type AgedCase } from "./aged.ts";
@@ -17,4 +18,5 @@ export {
   type StartBelief,
   type StartRecord,
 } from "./starting.ts";
+export { looksToSay, neverFound, type NeverFound } from "./never-found.ts";
 export { rateOf, type RateBelief, type RatePrior } from "./rate.ts";

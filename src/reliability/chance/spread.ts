@@ -8,6 +8,8 @@ export type Spread = readonly number[];
 export const VALUES = 40;
 const STEPS = 400;
 const ENDS = 18;
+/** ln of a density that adds nothing a number could hold beside the rest. */
+const NOTHING = -45;
 
 /**
  * A mixture of beta distributions as equally likely values.
@@ -59,11 +61,14 @@ export interface GammaPiece {
 export function spreadOfGammas(pieces: readonly GammaPiece[]): Spread {
   const mean = pieces.reduce((sum, { a, b, weight }) => sum + (weight * a) / b, 0);
   const places = Array.from({ length: STEPS }, (_, i) => Math.log(mean) - 24 + (30 * (i + 0.5)) / STEPS);
+  const values = places.map(Math.exp);
   const density = places.map(() => 0);
   for (const { a, b, weight } of pieces) {
-    const whole = logGamma(a) - a * Math.log(b);
-    for (let i = 0; i < STEPS; i += 1)
-      density[i]! += weight * Math.exp(a * places[i]! - b * Math.exp(places[i]!) - whole);
+    const whole = logGamma(a) - a * Math.log(b) - Math.log(weight);
+    for (let i = 0; i < STEPS; i += 1) {
+      const log = a * places[i]! - b * values[i]! - whole;
+      if (log > NOTHING) density[i]! += Math.exp(log);
+    }
   }
   return valuesAt(places, density).map(Math.exp);
 }

@@ -82,7 +82,7 @@ describe("the calendar of a person", () => {
     const assessor = await station.signedIn("assessor");
     const made = [];
     for (let count = 0; count < 10; count += 1) made.push(await make(assessor));
-    expect((await assessor.send("POST", "/api/calendar/links")).json()).toMatchObject({ code: "SV-182" });
+    expect((await assessor.send("POST", "/api/calendar/links")).json()).toMatchObject({ code: "SV-211" });
     expect((await assessor.send("DELETE", `/api/calendar/links/${made[0]!.id}`)).statusCode).toBe(204);
     expect((await open(made[0]!.path)).statusCode).toBe(404);
     expect((await open(made[1]!.path)).statusCode).toBe(200);

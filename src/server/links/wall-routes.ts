@@ -74,7 +74,7 @@ async function everyLink({ wholeLog }: Parts, desk: LinkDesk): Promise<LinksRepl
 
 function noSuchPlace(): Refusal {
   return new Refusal("not-found", {
-    code: "SV-181",
+    code: "SV-210",
     message: "The station has no open place of that id.",
     remedy: "Choose a place of the station.",
   });
@@ -83,7 +83,7 @@ function noSuchPlace(): Refusal {
 /** As many links as one thing may have at once. */
 export function tooManyLinks(): Refusal {
   return new Refusal("conflict", {
-    code: "SV-182",
+    code: "SV-211",
     message: "There are ten links to this already.",
     remedy: "Withdraw one that is not used any more.",
   });

@@ -102,13 +102,13 @@ describe("the wall of a place", () => {
 
   it("makes no link to a place that is not there, and at most ten to one", async () => {
     expect((await keeper.send("POST", "/api/wall/links", { place: "nowhere" })).json()).toMatchObject({
-      code: "SV-181",
+      code: "SV-210",
     });
     const replies = [];
     for (let made = 0; made < 10; made += 1)
       replies.push(await keeper.send("POST", "/api/wall/links", { place: "other" }));
     expect(replies.map(({ statusCode }) => statusCode)).toEqual(Array.from({ length: 10 }, () => 200));
-    expect((await keeper.send("POST", "/api/wall/links", { place: "other" })).json()).toMatchObject({ code: "SV-182" });
+    expect((await keeper.send("POST", "/api/wall/links", { place: "other" })).json()).toMatchObject({ code: "SV-211" });
   });
 
   it("never shows a secret again, and keeps only its hash", async () => {

@@ -6,6 +6,7 @@ import { printCasualty, printReadDoCard } from "./casualty-papers.ts";
 import type { Parts } from "../parts.ts";
 import { LABEL_SHEETS } from "#station";
 import { printCard, printTurnaround } from "./papers.ts";
+import { printReceipt } from "./hand-over-papers.ts";
 import { printMonth } from "./month-papers.ts";
 import { printTraining } from "./people-papers.ts";
 import { printLabels, printOrders } from "./stock-papers.ts";
@@ -78,6 +79,11 @@ export function addPaperRoutes(app: Routes, parts: Parts): void {
     "/api/paper/training/:person.pdf",
     { config: { permission: "print-paper" }, schema: { params: z.object({ person: id }) } },
     async (request, reply) => sendPdf(request, reply, await printTraining(parts, log, request.params.person)),
+  );
+  app.get(
+    "/api/paper/receipt/:entry.pdf",
+    { config: { permission: "print-paper" }, schema: { params: z.object({ entry: id }) } },
+    async (request, reply) => sendPdf(request, reply, await printReceipt(parts, log, request.params.entry)),
   );
   app.get(
     "/api/paper/labels.pdf",

@@ -1,5 +1,12 @@
 import { isInputError } from "#base";
-import { isStoreError, type HeadShelf, type LogStore, type SecretStore, type SnapshotShelf } from "#station";
+import {
+  isStoreError,
+  type HasMail,
+  type HeadShelf,
+  type LogStore,
+  type SecretStore,
+  type SnapshotShelf,
+} from "#station";
 import { openPostgresStore } from "#store/postgres";
 import { openSqliteStore } from "#store/sqlite";
 import { join } from "node:path";
@@ -10,7 +17,7 @@ import { StartProblem } from "./start-problem.ts";
 
 /** The station's data, open, and where it is. */
 export interface OpenData {
-  readonly store: LogStore & SecretStore & HeadShelf & SnapshotShelf;
+  readonly store: LogStore & SecretStore & HeadShelf & SnapshotShelf & HasMail;
   /** For the terminal. */
   readonly where: string;
   /** For a folder, which can be taken away under a server: whether it was, and the moment at which that is noticed. */

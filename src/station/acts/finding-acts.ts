@@ -14,6 +14,7 @@ import { judgeEffect } from "./finding-effect.ts";
 import { answerFaults } from "../judging/answer-faults.ts";
 import { because, noSuchItem, roleMayNot } from "../judging/faults.ts";
 import { needOnCharge } from "./needs.ts";
+import { needNotPlanter } from "../drills/drill-needs.ts";
 import { needDrawn } from "../stock/needs-of-stock.ts";
 import { isKeeper } from "../judging/permission.ts";
 import { patternOf } from "./turnaround-acts.ts";
@@ -25,6 +26,7 @@ export const LIVED_WITH_LONGEST = { months: 12 } as const;
 export function raiseFinding(doing: Doing, kit: KitState, body: Bodies["finding-raised"]): Act<"finding-raised"> {
   return allow(doing, aboutKit(kit, "finding-raised", body), [
     needOnCharge(kit),
+    needNotPlanter(doing, kit),
     ...judgeNames(doing, kit, body),
     unless(
       !kit.findings.some((finding) => finding.id === body.finding),

@@ -2,7 +2,16 @@ import type { Fault } from "#base";
 import { fuelItemOf, lookUp, type Bodies, type KitState } from "#readiness";
 import { aboutKit, allow, unless, type Act, type Doing } from "./draft.ts";
 import { because, noSuchItem } from "../judging/faults.ts";
-import { needClosed, needHere, needNewSeal, needNotAhead, needOnCharge, needPattern, needPlace } from "./needs.ts";
+import {
+  needClosed,
+  needHere,
+  needNewSeal,
+  needNotAhead,
+  needNotPast,
+  needOnCharge,
+  needPattern,
+  needPlace,
+} from "./needs.ts";
 
 /** What taking a kit on charge needs to be told. */
 export interface Enrolling {
@@ -67,7 +76,12 @@ export function retireKit(doing: Doing, kit: KitState, reason: string): Act<"kit
 
 /** Hands a kit over to a vessel. A kit that is not ready may still go: lives come first, and the log says what went. */
 export function handOver(doing: Doing, kit: KitState, body: Bodies["handed-over"]): Act<"handed-over"> {
-  return allow(doing, aboutKit(kit, "handed-over", body), [needOnCharge(kit), needHere(kit), needClosed(kit)]);
+  return allow(doing, aboutKit(kit, "handed-over", body), [
+    needOnCharge(kit),
+    needHere(kit),
+    needClosed(kit),
+    body.back === undefined ? undefined : needNotPast(doing, body.back, "body.back"),
+  ]);
 }
 
 /** Records that somebody saw the kit and read its seal. A seal that differs is recorded as read, never refused. */

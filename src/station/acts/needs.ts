@@ -43,6 +43,13 @@ export function needPattern(doing: Doing, pattern: string): Fault | undefined {
   return noSuchPattern(pattern);
 }
 
+/** A day that is not past. */
+export function needNotPast(doing: Doing, day: string, field: string): Fault | undefined {
+  if (day >= doing.today) return undefined;
+  const allowed = `a day from today on, ${formatDate(parseDate(doing.today))}`;
+  return because("SN-240", field, day, allowed, "Check the date, and the date of this device.");
+}
+
 /** A day that has come. */
 export function needNotAhead(doing: Doing, day: string, field: string): Fault | undefined {
   if (day.slice(0, 10) <= doing.today) return undefined;

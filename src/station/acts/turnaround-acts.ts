@@ -3,7 +3,10 @@ import type { Pattern, Step } from "#kit";
 import {
   barsAt,
   dateWantedBy,
+  drillsOn,
   lookUp,
+  readingGate,
+  sayWayOut,
   sayWorks,
   sealingRefusals,
   stepGate,
@@ -16,6 +19,7 @@ import {
 import { aboutKit, allow, type Act, type Doing } from "./draft.ts";
 import { answerFaults } from "../judging/answer-faults.ts";
 import { because, noSuchItem, noSuchPattern, notOpen } from "../judging/faults.ts";
+import { needNotPlanter } from "../drills/drill-needs.ts";
 import { needSecond } from "../people/need-second.ts";
 import { needDrawn } from "../stock/needs-of-stock.ts";
 import { needHere, needNewSeal, needNotAhead, needOnCharge } from "./needs.ts";
@@ -24,7 +28,7 @@ import { needHere, needNewSeal, needNotAhead, needOnCharge } from "./needs.ts";
 export type StepKind =
   "step-answered" | "timer-started" | "timer-stopped" | "pulls-counted" | "prime-timed" | "delivery-measured";
 
-/** Opens a kit for a turnaround: breaks its seal, having read it. */
+/** Opens a kit for a turnaround: breaks its seal, having read it. While a drill is on, it is part of that. */
 export function openTurnaround(
   doing: Doing,
   kit: KitState,
@@ -33,9 +37,12 @@ export function openTurnaround(
   const open = kit.turnaround
     ? because("SN-121", "kit", kit.name, "a closed kit", "A turnaround is open on it: go on with that one.")
     : undefined;
-  return allow(doing, aboutKit(kit, "turnaround-opened", body), [
+  const drill = drillsOn(kit)[0];
+  const said = drill ? { ...body, drill: drill.id } : body;
+  return allow(doing, aboutKit(kit, "turnaround-opened", said), [
     needOnCharge(kit),
     needHere(kit),
+    needNotPlanter(doing, kit),
     open,
     patternOf(doing, kit) ? undefined : noSuchPattern(kit.pattern),
   ]);
@@ -43,7 +50,7 @@ export function openTurnaround(
 
 /**
  * Answers a step's check or the step itself. A measurement outside its limits cannot be answered as seen right, nor a step
- * that an open finding bars, nor one whose wait is not over, nor one that asks for a second person who is not named.
+ * that an open finding or a line half done bars, nor one whose wait is not over, nor one that asks for a second person who is not named.
  */
 export function answerStep(doing: Doing, kit: KitState, body: Bodies["step-answered"]): Act<"step-answered"> {
   return atStep(doing, kit, "step-answered", body, [
@@ -145,10 +152,10 @@ function atStep<Kind extends StepKind>(
   const step = stepOf(doing, kit, body.step)
     ? undefined
     : because("SN-123", "body.step", body.step, "a step of the pattern", "Choose a step.");
-  return allow(doing, aboutKit(kit, kind, body), [open, step, ...against]);
+  return allow(doing, aboutKit(kit, kind, body), [open, step, needNotPlanter(doing, kit), ...against]);
 }
 
-/** What keeps this person from doing this step: a finding that bars it, or a second person who is not named. */
+/** What keeps this person from doing this step: a finding or a line half done that bars it, or a second person who is not named. */
 function heldBack(doing: Doing, kit: KitState, at: AtLine): readonly Fault[] {
   const turnaround = openOne(kit, at.turnaround);
   const pattern = turnaround && patternOf(doing, kit, turnaround);
@@ -162,14 +169,14 @@ interface AtLine {
   readonly check?: string;
 }
 
-/** What an open finding forbids at this step, each as one fault. */
+/** What an open finding or a line half done forbids at this step, each as one fault. */
 function barred(doing: Doing, kit: KitState, at: AtLine): readonly Fault[] {
   const turnaround = openOne(kit, at.turnaround);
   const pattern = turnaround && patternOf(doing, kit, turnaround);
   if (!turnaround || !pattern) return [];
-  return barsAt({ kit, turnaround, pattern }, at.step, at.check).map(({ words, works }) => {
-    const remedy = `${words}: it forbids ${sayWorks(works)}. Mend it, close the kit as grounded, or go on elsewhere.`;
-    return because("SN-129", "body.step", at.step, "a step that no open finding bars", remedy);
+  return barsAt({ kit, turnaround, pattern }, at.step, at.check).map((bar) => {
+    const remedy = `${bar.words}: it forbids ${sayWorks(bar.works)}. ${sayWayOut(bar)}`;
+    return because("SN-129", "body.step", at.step, "a step that nothing bars", remedy);
   });
 }
 
@@ -199,13 +206,19 @@ function judgeValue(doing: Doing, kit: KitState, body: Bodies["step-answered"]):
 function judgeGate({ now, ...doing }: Doing, kit: KitState, body: Bodies["step-answered"]): Fault | undefined {
   const step = stepOf(doing, kit, body.step);
   const turnaround = openOne(kit, body.turnaround);
-  if (!step || !turnaround || body.answer !== "seen") return undefined;
-  const gate = stepGate(step, turnaround.timers[step.id], now);
+  if (!step || !turnaround) return undefined;
+  const gate = gateFor(body)(step, turnaround.timers[step.id], now);
   if (gate.open) return undefined;
   return because("SN-128", "body.step", body.step, NOT_YET[gate.because], GATE_REMEDY);
 }
 
-const GATE_REMEDY = 'Or answer "not possible" and say why.';
+/** "Seen" waits for the clock. So does a reading, whatever is answered, but for one that stands on a card already. */
+function gateFor({ answer, value, fromCard }: Bodies["step-answered"]): typeof stepGate {
+  if (answer === "seen") return stepGate;
+  return value !== undefined && fromCard !== true ? readingGate : () => ({ open: true });
+}
+
+const GATE_REMEDY = 'Read it when the clock is over, answer "wrong" without a reading, or "not possible" and say why.';
 const NOT_YET: Readonly<Record<Extract<Gate, { open: false }>["because"], string>> = {
   "count-pulls": "a step whose pulls are counted",
   "time-prime": "a step whose prime is timed",

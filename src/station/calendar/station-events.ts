@@ -55,7 +55,13 @@ function openingEvents(kit: KitState, { people }: StationReading): readonly Cale
   });
 }
 
-const WORK = { opening: "Turn round", muster: "Muster", return: "Fetch", settle: "Settle a difference on" } as const;
+/** What is done with a kit in each sort of work. */
+export const WORK_WORDS = {
+  opening: "Turn round",
+  muster: "Muster",
+  return: "Fetch",
+  settle: "Settle a difference on",
+} as const;
 
 /** A line of work has its day; a muster that nobody took stands with its place, a planned opening in its week. */
 function workEvent(line: DueLine, today: PlainDate): CalendarEvent | undefined {
@@ -67,7 +73,7 @@ function workEvent(line: DueLine, today: PlainDate): CalendarEvent | undefined {
   const late = line.by === undefined ? "At once. " : "";
   const description = `${late}${tasks.map(({ what }) => what).join(" ")}`;
   const day = due < today ? today : due;
-  return { uid: uidOf(kit, work), sort: "work", day, summary: `${WORK[work]} ${kit.name}`, description, people };
+  return { uid: uidOf(kit, work), sort: "work", day, summary: `${WORK_WORDS[work]} ${kit.name}`, description, people };
 }
 
 /** The first thing of a kit that lapses, musters aside: those have their own day. */

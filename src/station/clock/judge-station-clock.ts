@@ -1,3 +1,4 @@
+import { sayCount } from "#base";
 import { CLOCK_AHEAD_MS, instantOf } from "#log";
 
 /** What a device's own clock said when it asked, against the station's. */
@@ -92,7 +93,7 @@ function shifted(at: string, ms: number): string {
 
 function sayClockSpan(ms: number): string {
   const minutes = Math.floor(ms / 60_000);
-  if (minutes < 120) return `${minutes} minutes`;
+  if (minutes < 120) return sayCount(minutes, "minute");
   const hours = Math.floor(minutes / 60);
-  return hours < 48 ? `${hours} hours` : `${Math.floor(hours / 24)} days`;
+  return hours < 48 ? sayCount(hours, "hour") : sayCount(Math.floor(hours / 24), "day");
 }

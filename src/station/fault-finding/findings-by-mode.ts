@@ -1,7 +1,7 @@
-import type { KitState } from "#readiness";
+import { isOfDrill, type KitState } from "#readiness";
 
 /**
- * How often each mode was found on kits of one pattern, whatever its version.
+ * How often each mode was found on kits of one pattern, whatever its version; what was planted for a drill left out.
  *
  * @param kits - of the station
  * @param pattern - "id@version" of the kit in hand
@@ -11,6 +11,7 @@ export function findingsByMode(kits: readonly KitState[], pattern: string): Read
   const [family] = pattern.split("@");
   const alike = kits.filter((kit) => kit.pattern.split("@")[0] === family);
   const found = new Map<string, number>();
-  for (const { mode } of alike.flatMap(({ findings }) => findings)) found.set(mode, (found.get(mode) ?? 0) + 1);
+  const real = alike.flatMap((kit) => kit.findings.filter((finding) => !isOfDrill(finding, kit)));
+  for (const { mode } of real) found.set(mode, (found.get(mode) ?? 0) + 1);
   return found;
 }

@@ -40,6 +40,7 @@ const SORT_OF_KIND: Readonly<Partial<Record<EntryKind, string>>> = {
   "place-closed": "place",
   "shelves-set": "place",
   "policy-set": "station",
+  "opening-interval-set": "station",
   "station-named": "station",
   "lines-brought-back": "station",
   "lines-imported": "station",

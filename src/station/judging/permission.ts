@@ -47,6 +47,13 @@ export const WRITING: Readonly<Record<EntryKind, readonly Role[]>> = {
   "gone-on-alone": HANDS,
   /** What a keeper is told, by a sheet or a book. */
   "turnaround-told": KEEPERS,
+  "drill-begun": KEEPERS,
+  /** By somebody who is not drilled: see the acts. */
+  "faults-planted": HANDS,
+  "drill-revealed": HANDS,
+  "planted-removed": HANDS,
+  "drill-finding-judged": HANDS,
+  "drill-ended": HANDS,
   /** Others than oneself are put to work by keepers: see `judgeEntry`. */
   "work-taken": HANDS,
   "work-dated": HANDS,
@@ -63,6 +70,7 @@ export const WRITING: Readonly<Record<EntryKind, readonly Role[]>> = {
   "place-closed": ADMINISTRATORS,
   "shelves-set": KEEPERS,
   "policy-set": ADMINISTRATORS,
+  "opening-interval-set": KEEPERS,
   "station-named": ADMINISTRATORS,
   "boat-set": KEEPERS,
   "boat-retired": KEEPERS,
@@ -122,6 +130,7 @@ export const CALLING = {
   /** The calendar of one person, by the secret of its address: see `LinkDesk`. */
   "see-calendar": EVERYONE,
   "keep-own-calendar": ROLES,
+  "keep-own-mail": ROLES,
   "see-session": EVERYONE,
   "sign-in": EVERYONE,
   "sign-out": EVERYONE,

@@ -1,4 +1,4 @@
-export { practisingOf, secondsAt } from "./need-second.ts";
+export { practisingOf, secondsAt, secondsSaidAt } from "./need-second.ts";
 export { goOnAlone, nameSecond, tellPractice } from "./second-acts.ts";
 export { retireQualification, setQualification } from "./qualification-acts.ts";
 export { sayCounts, sayTies, sayWhere, type Naming } from "./practice-words.ts";

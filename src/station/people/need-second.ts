@@ -1,20 +1,46 @@
 import { formatDate, type Fault } from "#base";
-import type { Pattern } from "#kit";
-import { lookUp, secondsWanted, type KitState, type Practising, type SecondWanted, type Turnaround } from "#readiness";
+import {
+  lookUp,
+  secondsSaid,
+  secondsWanted,
+  type InTurnaround,
+  type KitState,
+  type Practising,
+  type SecondSaid,
+  type SecondWanted,
+} from "#readiness";
 import type { Doing } from "../acts/draft.ts";
 import { because } from "../judging/faults.ts";
 
 /** Who is asked for beside the person, at a step of a turnaround or, without one, at its sealing. */
 export function secondsAt(
   doing: PractisingDoing & Pick<Doing, "me" | "today">,
-  where: { readonly turnaround: Turnaround; readonly pattern: Pattern },
+  where: InTurnaround,
   step?: string,
 ): readonly SecondWanted[] {
+  return asking(doing, where, step, secondsWanted);
+}
+
+/** Who was named already at that line or sealing, or why nobody is. */
+export function secondsSaidAt(
+  doing: PractisingDoing & Pick<Doing, "me" | "today">,
+  where: InTurnaround,
+  step?: string,
+): readonly SecondSaid[] {
+  return asking(doing, where, step, secondsSaid);
+}
+
+function asking<One>(
+  doing: PractisingDoing & Pick<Doing, "me" | "today">,
+  where: InTurnaround,
+  step: string | undefined,
+  ask: (...about: Parameters<typeof secondsWanted>) => readonly One[],
+): readonly One[] {
   const station = practisingOf(doing);
   if (station.qualifications.length === 0) return [];
   const stage = step === undefined ? "seal" : lookUp(where.pattern).steps.get(step)?.stage;
   const at = { stage, ...(step !== undefined && { step }) };
-  return secondsWanted(station, { person: doing.me.id, day: doing.today }, where, at);
+  return ask(station, { person: doing.me.id, day: doing.today }, where, at);
 }
 
 type PractisingDoing = Pick<
@@ -29,12 +55,7 @@ export function practisingOf(doing: PractisingDoing): Practising {
 }
 
 /** A second person, or a note where that is enough, for what the person does not hold the qualification for. */
-export function needSecond(
-  doing: Doing,
-  kit: KitState,
-  where: { readonly turnaround: Turnaround; readonly pattern: Pattern },
-  step?: string,
-): readonly Fault[] {
+export function needSecond(doing: Doing, kit: KitState, where: InTurnaround, step?: string): readonly Fault[] {
   return secondsAt(doing, where, step).map((wanted) => {
     const allowed = `who holds "${wanted.qualification.name}", or a second person who may see it done`;
     return because(

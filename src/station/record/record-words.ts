@@ -1,6 +1,6 @@
 import { formatQuantity, type Dimension } from "#base";
 import { checkNamed, itemNamed, linesOf, modeNamed, titleOfMode, type Check, type Pattern } from "#kit";
-import { answerKey, saySeen, type Answer, type Finding, type Remedy, type StepAnswer } from "#readiness";
+import { answerKey, isCountSaid, saySeen, type Answer, type Finding, type Remedy, type StepAnswer } from "#readiness";
 import { dateWords, secondsWords, valueWords } from "./value-words.ts";
 
 type Said = Pick<StepAnswer, "check" | "answer" | "value" | "why" | "note" | "fromCard" | "cardAt">;
@@ -25,6 +25,7 @@ export function answerWordsOf(pattern: Pattern, said: Said, all: readonly Said[]
 
 /** " (0.9 mm, then 0.75 mm; at most 0.8 mm)" */
 function readWords(check: Check | undefined, all: readonly Said[]): string {
+  if (all.every((one) => isCountSaid(check, one))) return "";
   const read = all.flatMap(({ value }) => (value ? [valueWords(value)] : []));
   if (read.length === 0 || check === undefined) return "";
   const limits = limitsOf(check);

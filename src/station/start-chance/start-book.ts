@@ -68,6 +68,8 @@ export class StartBook {
   #log: StartLog | undefined;
   #called: ReadonlyMap<string, readonly CasualtyState[]> = new Map();
   #fleets = new Map<string, Fleet>();
+  /** What was said of a kit, as long as its counts and its fleet are the same. */
+  readonly #records = new WeakMap<Counted, { readonly fleet: Fleet; readonly record: StartRecord }>();
   /** How many kits were counted so far: what a new entry costs. */
   counts = 0;
 
@@ -80,22 +82,13 @@ export class StartBook {
    */
   read(kit: KitState, log: StartLog): StartRecord {
     this.#turnTo(log);
-    const { demands, failures, unseen } = this.#count(kit, log);
+    const counted = this.#count(kit, log);
     const fleet = this.#fleetOf(familyOf(kit), log);
-    const { failing, spread } = fleet.startsOf({ failures, trials: demands.length });
-    const hidden = unseen && fleet.hiddenOf?.({ failures: unseen.found, time: unseen.lay });
-    const proved = demands.findLast(({ worked }) => worked)?.at;
-    return {
-      demands,
-      failures,
-      failing,
-      asked: spread,
-      openings: openingsToTell(failing),
-      others: Math.max(0, fleet.others - (demands.length > 0 ? 1 : 0)),
-      ...(unseen && { unseen }),
-      ...(hidden && { hidden }),
-      ...(proved !== undefined && { proved }),
-    };
+    const known = this.#records.get(counted);
+    if (known?.fleet === fleet) return known.record;
+    const record = recordOf(counted, fleet);
+    this.#records.set(counted, { fleet, record });
+    return record;
   }
 
   #turnTo(log: StartLog): void {
@@ -135,6 +128,23 @@ export class StartBook {
     this.#fleets.set(family, fleet);
     return fleet;
   }
+}
+
+function recordOf({ demands, failures, unseen }: Counted, fleet: Fleet): StartRecord {
+  const { failing, spread } = fleet.startsOf({ failures, trials: demands.length });
+  const hidden = unseen && fleet.hiddenOf?.({ failures: unseen.found, time: unseen.lay });
+  const proved = demands.findLast(({ worked }) => worked)?.at;
+  return {
+    demands,
+    failures,
+    failing,
+    asked: spread,
+    openings: openingsToTell(failing),
+    others: Math.max(0, fleet.others - (demands.length > 0 ? 1 : 0)),
+    ...(unseen && { unseen }),
+    ...(hidden && { hidden }),
+    ...(proved !== undefined && { proved }),
+  };
 }
 
 function fleetFrom(of: readonly Counted[]): Fleet {

@@ -143,4 +143,25 @@ describe("one new entry", () => {
     for (const one of after.kits) expect(book.read(one, after)).toEqual(new StartBook().read(one, after));
     expect(book.counts).toBe(41);
   });
+
+  it("reads no line of the other 499 kits", () => {
+    const reads = new Map<string, number>();
+    const watched = (one: KitState) =>
+      new Proxy(one, {
+        get(kit, name) {
+          const isLines = name === "runs" || name === "turnarounds" || name === "findings";
+          if (isLines) reads.set(kit.id, (reads.get(kit.id) ?? 0) + 1);
+          return Reflect.get(kit, name) as unknown;
+        },
+      });
+    const kits = Array.from({ length: 500 }, (_, i) => watched(closedKit(`k${i}`, i % 7 === 0 ? ["fuel-water"] : [])));
+    const book = new StartBook();
+    const before = log(...kits);
+    for (const one of kits) book.read(one, before);
+    expect(reads.size).toBe(500);
+    reads.clear();
+    const after = log(...kits.map((one, i) => (i === 3 ? watched(closedKit("k3", ["fuel-water"])) : one)));
+    for (const one of after.kits) book.read(one, after);
+    expect([...reads.keys()]).toEqual(["k3"]);
+  });
 });

@@ -1,4 +1,4 @@
-import { addDays, addSpan, daysBetween, shorterSpan, weekdayOf, type PlainDate, type Span } from "#base";
+import { addDays, addSpan, dayWritten, daysBetween, shorterSpan, weekdayOf, type PlainDate, type Span } from "#base";
 import type { Effect, Pattern } from "#kit";
 import { outlookOf, type Condition, type KitState, type Person } from "#readiness";
 import { mayWrite } from "../judging/permission.ts";
@@ -125,8 +125,18 @@ function planKit(station: WorkStation, kit: KitState, start: PlainDate): PlanKit
     place: kit.place,
     daysOut: Math.max(1, Math.ceil((waits / 60 + work) / (24 * 60))),
     minutes: Math.min(10_080, Math.max(1, work)),
-    clocks: namedOnce(clocks).slice(0, 50),
+    clocks: namedOnce([...acceptedClock(station, kit, pattern), ...clocks]).slice(0, 50),
   };
+}
+
+/** What was accepted for its pattern: kept in date by the plan, and nothing more. The manual's own clock stands beside it. */
+function acceptedClock({ policy }: WorkStation, kit: KitState, pattern: Pattern): readonly PlanClock[] {
+  const every = policy.openings?.[pattern.id];
+  const last = kit.turnarounds.findLast(({ closed }) => closed?.how === "sealed")?.closed;
+  if (every === undefined || !last || shorterSpan(pattern.policy.turnaround, every) !== every) return [];
+  const opened = dayWritten(last.at);
+  const lastGoodDay = addSpan(opened, every);
+  return [{ id: "Opening as accepted", lastGoodDay, renewedFor: daysBetween(opened, lastGoodDay), effect: "notes" }];
 }
 
 interface ClockCase {

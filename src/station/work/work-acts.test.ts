@@ -54,6 +54,16 @@ describe("what people say of work due", () => {
     expect(codes(putOffWork(doing(ANN), LINE, { until: "2026-07-01", reason: " " }))).toEqual(["RD-102"]);
   });
 
+  it("never puts a muster off past its own last day, nor at all once that is past", () => {
+    const muster = { kit: KIT, work: "muster", latest: "2026-06-20", isGrounding: false } as const;
+    const reason = "Nobody is there.";
+    const { latest: _latest, ...past } = muster;
+    expect(codes(putOffWork(doing(ANN), muster, { until: "2026-06-20", reason }))).toEqual([]);
+    expect(codes(putOffWork(doing(ANN), muster, { until: "2026-06-21", reason }))).toEqual(["SN-216"]);
+    expect(codes(putOffWork(doing(ANN), past, { until: "2026-06-16", reason }))).toEqual(["SN-216"]);
+    expect(codes(dateWork(doing(ANN), past, "2026-06-16"))).toEqual([]);
+  });
+
   it("plans openings on Mondays that are not past", () => {
     const opening = { id: "o1", week: "2026-06-15", renews: ["fuel"], by: ["ann"] };
     expect(codes(planOpenings(doing(BEN), KIT, [opening]))).toEqual([]);

@@ -7,7 +7,7 @@ import { isKeeper, mayWrite } from "../judging/permission.ts";
 import { needOnCharge } from "../acts/needs.ts";
 import type { DueLine } from "./work-due.ts";
 
-type Line = Pick<WorkLine, "work" | "groundsAfter" | "isGrounding"> & Pick<DueLine, "kit">;
+type Line = Pick<WorkLine, "work" | "latest" | "groundsAfter" | "isGrounding"> & Pick<DueLine, "kit">;
 
 /** Takes a line of work, for oneself or as a keeper for somebody. Nobody: lays it down. */
 export function takeWork(doing: Doing, { kit, work }: Line, person: string | undefined): Act<"work-taken"> {
@@ -40,7 +40,7 @@ export function dateWork(doing: Doing, line: Line, day: string | undefined): Act
   ]);
 }
 
-/** Puts a line of work off, with a reason; never past the last day before the kit is grounded. */
+/** Puts a line of work off, with a reason; never past the last day before the kit is grounded, nor a muster past its own. */
 export function putOffWork(
   doing: Doing,
   line: Line,
@@ -53,6 +53,7 @@ export function putOffWork(
     needAhead(doing, until, "body.until"),
     unless(!line.isGrounding, because("SN-215", "work", kit.name, "work that does not ground the kit already", remedy)),
     line.isGrounding ? undefined : needBeforeGrounding(line, until, "body.until"),
+    work === "muster" ? needInMuster(doing, line, until) : undefined,
   ]);
 }
 
@@ -66,7 +67,20 @@ function needAhead(doing: Doing, day: string, field: string) {
 function needBeforeGrounding({ groundsAfter }: Line, day: string, field: string) {
   if (groundsAfter === undefined || day <= groundsAfter) return undefined;
   const allowed = `a day up to ${formatDate(groundsAfter)}: after it the kit is grounded`;
-  return because("SN-216", field, day, allowed, "Choose an earlier day.");
+  return tooLate(field, day, allowed, "Choose an earlier day.");
+}
+
+/** Seeing a kit takes minutes: nothing speaks for leaving it past its last day. */
+function needInMuster(doing: Doing, { latest }: Line, until: string) {
+  if (latest !== undefined && until <= latest) return undefined;
+  const allowed = latest === undefined ? "no day: its last day is past" : `a day up to ${formatDate(latest)}, its last`;
+  const remedy = latest === undefined ? `Muster it today, ${formatDate(doing.today)}.` : "Choose an earlier day.";
+  return tooLate("body.until", until, allowed, remedy);
+}
+
+/** Later than the work can wait. */
+function tooLate(field: string, day: string, allowed: string, remedy: string) {
+  return because("SN-216", field, day, allowed, remedy);
 }
 
 /** Writes down the openings planned for a kit, all of them anew; those on a Monday that is past are refused. */

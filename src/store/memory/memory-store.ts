@@ -15,15 +15,18 @@ import {
   type Cursor,
   type HeadShelf,
   type LogStore,
+  type MailShelf,
   type Photo,
   type SecretStore,
   type ShelvedSnapshot,
   type SnapshotShelf,
 } from "#station";
+import { MemoryMail } from "./memory-mail.ts";
 import { MemorySecrets } from "./memory-secrets.ts";
 
 /** Log and secrets in memory: for tests, and for looking into an exported file. Gone when the process ends. */
 export class MemoryStore extends MemorySecrets implements LogStore, SecretStore, HeadShelf, SnapshotShelf {
+  readonly mail: MailShelf = new MemoryMail();
   readonly #places = new Map<string, KeptEntry[]>();
   readonly #heads = new Map<string, ChainHead>();
   readonly #byId = new Map<string, KeptEntry>();

@@ -1,6 +1,7 @@
 import { type Kysely, type Migration, type MigrationProvider, Migrator, type RawBuilder, sql } from "kysely";
 import { StoreError } from "#station";
 import { randomBytes, randomUUID } from "node:crypto";
+import { createMail } from "./mail-tables.ts";
 import type { Tables } from "./tables.ts";
 
 /** What the two databases call the same thing. */
@@ -21,6 +22,7 @@ export const STEPS: readonly (readonly [name: string, step: Step])[] = [
   ["0005-heads", createHeads],
   ["0006-photos-seen", createPhotosSeen],
   ["0007-snapshots", createSnapshots],
+  ["0008-mail", createMail],
 ];
 
 async function createLog(db: Kysely<unknown>, { key }: ColumnTypes): Promise<void> {

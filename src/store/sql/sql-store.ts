@@ -19,10 +19,12 @@ import {
   type AppendResult,
   type Cursor,
   type LogStore,
+  type MailShelf,
   type Moved,
   type Photo,
   type SecretStore,
 } from "#station";
+import { SqlMail } from "./sql-mail.ts";
 import { SqlStoredLog } from "./sql-stored-log.ts";
 import type { EntryRow, Tables } from "./tables.ts";
 
@@ -49,10 +51,12 @@ export interface Engine {
 
 /** Log and secrets in an SQL database. What is appended is on disk when `append` resolves, or nothing of it is. */
 export class SqlStore extends SqlStoredLog implements LogStore, SecretStore {
+  readonly mail: MailShelf;
   readonly #engine: Engine;
 
   constructor(db: Kysely<Tables>, engine: Engine) {
     super(db);
+    this.mail = new SqlMail(db);
     this.#engine = engine;
   }
 

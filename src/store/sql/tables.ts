@@ -1,4 +1,5 @@
 import type { ColumnType, Generated } from "kysely";
+import type { MailLetterRow, MailStretchRow, MailWishRow } from "./mail-tables.ts";
 
 /** The tables of both SQL stores, as the migrations leave them. */
 export interface Tables {
@@ -15,6 +16,9 @@ export interface Tables {
   invites: InviteRow;
   epochs: EpochRow;
   voucher_keys: VoucherKeyRow;
+  mail_wishes: MailWishRow;
+  mail_stretches: MailStretchRow;
+  mail_letters: MailLetterRow;
 }
 
 export interface EntryRow {

@@ -1,6 +1,6 @@
 import { formatDate, formatQuantity, isDate, isMonth, parseDate, type Dimension, type UnitSystem } from "#base";
 import type { Check } from "#kit";
-import { judgeReading, type Against, type Judged, type Turnaround, type Value } from "#readiness";
+import { judgeReading, saysItsCount, type Against, type Judged, type Turnaround, type Value } from "#readiness";
 import { sayDuration } from "../timing/index.ts";
 import type { Answered } from "./lines.ts";
 
@@ -69,7 +69,7 @@ export function matchRecord(read: string, recorded: string | undefined): Value |
 
 /** The limits of a check in words, or nothing where it has none. */
 export function sayLimits(check: Check, units: UnitSystem): string | undefined {
-  if (check.kind === "count") return sayWanted(check);
+  if (check.kind === "count") return saysItsCount(check) ? undefined : sayWanted(check);
   if (check.kind !== "measure" && check.kind !== "timed") return undefined;
   const write = (si: number) => writeLimit(check, si, units);
   const { atLeast, atMost } = check;

@@ -1,3 +1,4 @@
+import { sayCount } from "#base";
 import type { Pattern, Step, StepTimer } from "#kit";
 import type { Turnaround } from "#readiness";
 import { type Elapsed, readTimer, sayDuration } from "../timing/index.ts";
@@ -66,6 +67,6 @@ export function readRunning(timer: RunningTimer, now: number): Elapsed {
 
 /** What counted pulls mean against what the engine is allowed. */
 export function sayPulls(pulls: number, timer: StepTimer & { readonly kind: "pulls" }): string {
-  if (pulls >= timer.atMost) return `${pulls} pulls and no start: stop. The engine needs service.`;
+  if (pulls >= timer.atMost) return `${sayCount(pulls, "pull")} and no start: stop. The engine needs service.`;
   return pulls === 0 ? "Tap for every pull, or only the pull it ran on." : `${timer.atMost - pulls} more allowed.`;
 }

@@ -1,11 +1,11 @@
 import type { Check } from "#kit";
-import { saySeen, type Answer } from "#readiness";
+import { isCountSaid, saySeen, type Answer } from "#readiness";
 import type { Answered } from "./lines.ts";
 import { writeValue } from "./reading.ts";
 
 /** An answer as the record tells it: the words of the button, and the reading. */
 export function sayAnswer(answered: Answered, check: Check | undefined): string {
-  const value = answered.value ? ` (${writeValue(answered.value)})` : "";
+  const value = answered.value && !isCountSaid(check, answered) ? ` (${writeValue(answered.value)})` : "";
   const words: Readonly<Record<Answer, string>> = {
     seen: saySeen(check),
     wrong: "Found wrong",

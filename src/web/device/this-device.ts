@@ -13,6 +13,7 @@ import { askToKeep, findEmptied, forgetPeople, markUsed } from "./held/disk-watc
 import { HeldDesk } from "./held/held-desk.ts";
 import { HeldLog } from "./held/held-log.ts";
 import { lineRecorder } from "./held/line-recorder.ts";
+import { PlantDrawer } from "./held/plant-drawer.ts";
 import { groundBeside, keepCard, sittingBeside, type BesideCard } from "./lock/beside.ts";
 import { DeviceLock, type Renewal } from "./lock/device-lock.ts";
 import { PhotoShelf } from "./held/photo-shelf.ts";
@@ -39,6 +40,8 @@ export class ThisDevice {
   readonly witness: WitnessDesk;
   readonly lock: DeviceLock;
   readonly held: HeldDesk;
+  /** What was planted for a drill on this device. */
+  readonly plants: PlantDrawer;
   readonly #beside: BesideCard | undefined;
   readonly #store: DeviceStore;
   readonly #log: HeldLog;
@@ -62,6 +65,7 @@ export class ThisDevice {
   /** @param beside - where the device is locked, and only a casualty sheet is written beside the lock */
   constructor(store: DeviceStore, beside?: BesideCard) {
     this.#store = store;
+    this.plants = new PlantDrawer(store);
     this.#beside = beside;
     const [tell, fail] = [() => this.#tell(), (cause: unknown) => this.#fail(cause)];
     this.door = new ServerDoor(

@@ -1,4 +1,4 @@
-import { parseDate } from "#base";
+import { parseDate, sayCount } from "#base";
 import { itemNamed, modeNamed, type Pattern } from "#kit";
 import { findingsByAge, isRemedied, type AgedFinding, type Finding, type KitState } from "#readiness";
 
@@ -44,7 +44,7 @@ export function groupByKit(open: readonly OpenFinding[]): readonly KitFindings[]
 /** Age in words. */
 export function sayAge(days: number): string {
   if (days === 0) return "today";
-  return days === 1 ? "1 day" : `${days} days`;
+  return sayCount(days, "day");
 }
 
 /** Where a finding is on its way to being closed. */

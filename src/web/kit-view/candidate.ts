@@ -1,3 +1,4 @@
+import { sayCount } from "#base";
 import { checkNamed, stepNamed } from "#kit";
 import type { Entry } from "#log";
 import type { Bodies, EntryKind } from "#readiness";
@@ -25,7 +26,7 @@ const TELL: Tell = {
   "closed-grounded": (body) => `Closed as grounded: ${body.reason}`,
   "timer-stopped": (body) => `Timed ${sayDuration(body.seconds)}`,
   "prime-timed": (body) => `Primed in ${sayDuration(body.seconds)}`,
-  "pulls-counted": (body) => `${body.pulls} pulls counted`,
+  "pulls-counted": (body) => `${sayCount(body.pulls, "pull")} counted`,
   "handed-over": (body) => `Handed over to ${body.to}`,
   "item-fitted": (body) => `Fitted, ${body.fitted}`,
   "date-read": (body) => `Date read: ${body.date ?? "cannot be read"}`,

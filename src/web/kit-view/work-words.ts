@@ -41,7 +41,7 @@ export function sayBy(line: Pick<DueLine, "by" | "flush" | "isGrounding">, today
 /** Minutes and hands: "About 95 min, 2 people at once." Nothing where the pattern gives no time. */
 export function sayEffort({ minutes, people }: Pick<WorkLine, "minutes" | "people">): string {
   if (minutes === 0) return "";
-  return `About ${sayMinutes(minutes)}, ${people === 1 ? "1 person" : `${people} people at once`}.`;
+  return `About ${sayMinutes(minutes)}, ${sayCount(people, "person", "people at once")}.`;
 }
 
 /** Parts by name with how many, and what lies on the shelf where that is known. */

@@ -1,5 +1,6 @@
 import { isInputError, type Fault } from "#base";
 import { useEffect, useRef } from "react";
+import { sayField, sayGiven } from "./words/field-words.ts";
 import { Notice } from "./notice.tsx";
 
 export interface ErrorBoxProps {
@@ -30,15 +31,25 @@ function isNothing(error: unknown): error is undefined | null {
   return error === undefined || error === null;
 }
 
-/** Faults one by one: what was got, what is allowed, what to do. */
+/** Where it is and what was given, in a person's words; a field that has none is left out, with what stood there. */
+function WhatIsWrong({ fault: { field, got, allowed } }: { readonly fault: Fault }) {
+  const name = sayField(field);
+  const given = name === undefined ? undefined : sayGiven(got);
+  return (
+    <p>
+      {name !== undefined && <strong>{name}: </strong>}
+      {given !== undefined && `${given}. `}Allowed: {allowed.replace(/\.$/, "")}.
+    </p>
+  );
+}
+
+/** Faults one by one: where, what was given, what is allowed, what to do. */
 export function FaultList({ faults }: { readonly faults: readonly Fault[] }) {
   return (
     <ul className="error-list">
       {faults.map((fault) => (
         <li key={`${fault.code} ${fault.field}`}>
-          <p>
-            <strong>{fault.field}</strong>: got {fault.got}; allowed: {fault.allowed}.
-          </p>
+          <WhatIsWrong fault={fault} />
           <p>
             {fault.remedy} <span className="error-code">{fault.code}</span>
           </p>

@@ -65,6 +65,21 @@ export async function closeAll(page: Page): Promise<void> {
   );
 }
 
+/** Writes lines about anything to the station, as the person signed in on this page would have. */
+export async function seedLines(page: Page, lines: readonly PlacedLine[]): Promise<void> {
+  await send(
+    page,
+    lines.map((line) => ({ ...line, id: uuidv7(), ago: 0 })),
+  );
+}
+
+export interface PlacedLine {
+  readonly place: string;
+  readonly subject: string;
+  readonly kind: EntryKind;
+  readonly body: object;
+}
+
 async function send(page: Page, made: readonly object[]): Promise<void> {
   const verdicts = await page.evaluate(push, JSON.stringify(made));
   if (verdicts.some((verdict) => verdict !== "accepted")) throw new Error(`Not seeded: ${verdicts.join(", ")}`);
@@ -75,11 +90,11 @@ async function push(text: string): Promise<readonly string[]> {
   const made = JSON.parse(text) as readonly { readonly ago: number }[];
   const session = (await (await fetch("/api/session")).json()) as Session;
   const entries = made.map(({ ago, ...line }) => ({
+    place: "station",
     ...line,
     at: new Date(Date.now() - 60_000 * ago).toISOString(),
     by: session.person.id,
     device: session.device,
-    place: "station",
   }));
   const headers = { "content-type": "application/json" };
   const reply = await fetch("/api/log/push", { method: "POST", headers, body: JSON.stringify({ entries }) });

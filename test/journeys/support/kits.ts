@@ -12,6 +12,7 @@ export async function exportedLines(page: Page): Promise<readonly ExportedLine[]
 
 export interface ExportedLine {
   readonly id: string;
+  readonly place: string;
   readonly subject: string;
   readonly kind: string;
   readonly by: string;

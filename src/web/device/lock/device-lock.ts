@@ -92,6 +92,19 @@ export class DeviceLock {
     return "opened";
   }
 
+  /** Whether who is here could open it: asked before it is made to lock later. It is open already, and stays as it is. */
+  async provePin(pin: string): Promise<OpenOutcome> {
+    return (await this.#parts.store.lock.openWithPin(pin)) === undefined ? "wrong" : "opened";
+  }
+
+  /** The same, by a passkey. */
+  async provePasskey(): Promise<OpenOutcome> {
+    const { lock } = this.#parts.store;
+    const outcome = await askPasskey(lock.passkeys);
+    if (outcome.kind !== "answered") return outcome.kind;
+    return (await lock.openWithPasskey(outcome.answer)) === undefined ? "wrong" : "opened";
+  }
+
   async openWithPasskey(): Promise<OpenOutcome> {
     const { store, desk } = this.#parts;
     const challenge = await desk.passkeyChallenge();

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { FIRST_IDLE, IdleShelf, isLeftIdle, type IdleChoice } from "./idle-lock.ts";
+import { FIRST_IDLE, IdleShelf, isLeftIdle, isLooser, type IdleChoice } from "./idle-lock.ts";
 
 const MINUTE = 60_000;
 const T0 = Date.UTC(2027, 2, 14, 10);
@@ -66,5 +66,19 @@ describe("what a device keeps about being used", () => {
     expect(new IdleShelf(drawer).touched(T0)).toBe(T0);
     expect(new IdleShelf(drawer).touched(T0 + MINUTE)).toBe(T0);
     expect(new IdleShelf(shelf({ "drykeel.touched": "noon" })).touched(T0)).toBe(T0);
+  });
+});
+
+describe("a looser lock", () => {
+  it.each([
+    [{ minutes: 5 }, { minutes: 15 }, true],
+    [{ minutes: 60 }, { minutes: 0 }, true],
+    [{ minutes: 0 }, { minutes: 60 }, false],
+    [{ minutes: 15 }, { minutes: 5 }, false],
+    [{ minutes: 15 }, { minutes: 15 }, false],
+    [{ always: true }, { always: false }, true],
+    [{ always: false }, { always: true }, false],
+  ] as const)("is one that locks later, not at all, or not while a sheet is open: %o, then %o", (one, other, is) => {
+    expect(isLooser(choice(one), choice(other))).toBe(is);
   });
 });

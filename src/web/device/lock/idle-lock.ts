@@ -30,6 +30,12 @@ export function isLeftIdle({ minutes, always }: IdleChoice, inUse: InUse, now: n
   return now - Math.max(inUse.touched, ...waited) >= minutes * 60_000;
 }
 
+/** True where a device would lock itself later than before, or not at all: only who can open it may choose that. */
+export function isLooser(before: IdleChoice, after: IdleChoice): boolean {
+  const isLater = (after.minutes || Infinity) > (before.minutes || Infinity);
+  return isLater || (after.minutes !== 0 && before.always && !after.always);
+}
+
 type Shelf = Pick<Storage, "getItem" | "setItem">;
 
 const CHOICE = "drykeel.lock-idle";

@@ -16,6 +16,7 @@ import type {
   RescueBoat,
   Standing,
   StationPolicy,
+  StepReport,
   StockPart,
 } from "#readiness";
 
@@ -52,6 +53,8 @@ export interface StationView {
   readonly broughtBack: readonly BroughtBack[];
   /** By "id@version". */
   readonly patterns: ReadonlyMap<string, Pattern>;
+  /** What people told of a pattern's lines, by the pattern's id without version. */
+  readonly reports: ReadonlyMap<string, readonly StepReport[]>;
   readonly units: UnitSystem;
   /** Present while the log is still being fetched: all this is then the station's own summary of it. */
   readonly early?: Early;

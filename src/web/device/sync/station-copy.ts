@@ -88,6 +88,7 @@ export class StationCopy {
       policy: reading.policy,
       broughtBack: reading.broughtBack.toReversed(),
       patterns: reading.patterns,
+      reports: reading.reports,
       units: looking.units,
       entriesOf: (subject) => this.#fold.entriesOf(subject),
       subjects: () => this.#fold.subjects(),

@@ -29,7 +29,7 @@ export default function FaultPage() {
       {isFuelSmelt ? (
         <Cautions ids={["petrol-vapour"]} />
       ) : (
-        <FaultFinding at={at} asked={asked.get("sign") ?? ""} where={casualty === null ? "bench" : "boat"} />
+        <FaultFinding at={at} asked={asked.get("sign") ?? ""} casualty={casualty ?? undefined} />
       )}
     </Page>
   );
@@ -39,12 +39,14 @@ interface FaultFindingProps {
   readonly at: KitAtHand;
   /** The sign that the way here named. */
   readonly asked: string;
-  readonly where: Where;
+  /** On which it failed: each is a finding of its own. On the bench where absent. */
+  readonly casualty: string | undefined;
 }
 
-function FaultFinding({ at, asked, where }: FaultFindingProps) {
-  const kept = useKept(`fault.${at.kit.id}.${where}`, { ...NOTHING, sign: asked });
-  const finding = kept.value.sign === "" ? { ...kept.value, sign: asked } : kept.value;
+function FaultFinding({ at, asked, casualty }: FaultFindingProps) {
+  const where: Where = casualty === undefined ? "bench" : "boat";
+  const kept = useKept(`fault.${at.kit.id}.${casualty ?? where}`, { ...NOTHING, sign: asked });
+  const finding = findingFor(kept.value, asked);
   const troubles = at.pattern.troubles ?? [];
   const trouble = troubles.find(({ sign }) => sign === finding.sign);
   const found = findingsByMode(at.view.kits, at.kit.pattern);
@@ -60,6 +62,12 @@ function FaultFinding({ at, asked, where }: FaultFindingProps) {
     onBegin: () => kept.change(NOTHING),
   };
   return finding.ended === "" ? <FaultTry {...shared} /> : <FaultEnd {...shared} />;
+}
+
+/** What was tried so far; from the beginning where the way here names another sign than the one it was tried for. */
+function findingFor(kept: Finding, asked: string): Finding {
+  const isOther = asked !== "" && kept.sign !== asked;
+  return isOther ? { ...NOTHING, sign: asked } : kept;
 }
 
 interface SignChoiceProps {

@@ -1,3 +1,4 @@
+import { sayCount } from "#base";
 import type { FaultAdvice, Likely } from "#station";
 
 /** A chance as people say it: never a bare percentage. */
@@ -15,7 +16,7 @@ export function sayShare(chance: number): string {
 export function sayMinutes(minutes: number): string {
   if (minutes < 0.9) return "under a minute";
   const whole = Math.round(minutes);
-  return whole === 1 ? "about 1 minute" : `about ${whole} minutes`;
+  return `about ${sayCount(whole, "minute")}`;
 }
 
 /** What the chances rest on. */

@@ -7,6 +7,7 @@ import { useCarryOut } from "../../device/index.ts";
 import { Button, ConfirmDialog, EmptyState, ErrorBox, Section, TextField, useDoing } from "../../parts/index.ts";
 import { Choice } from "../../parts/fields/choice.tsx";
 import type { KitAtHand } from "../../kit-view/at-hand.ts";
+import { VersionChanges } from "./version-changes.tsx";
 import { KitFormPage } from "./kit-form-page.tsx";
 
 /** What a keeper does to a kit as a whole: its name, its place, its pattern version, its end. */
@@ -120,6 +121,7 @@ function Rebuild({ at }: AboutKit) {
     (pattern) => pattern.id === at.pattern.id && patternKey(pattern) !== at.kit.pattern,
   );
   if (versions.length === 0) return null;
+  const chosen = to === undefined ? undefined : at.view.patterns.get(to);
   return (
     <SmallForm
       title="Pattern version"
@@ -134,6 +136,7 @@ function Rebuild({ at }: AboutKit) {
         value={to}
         onChange={setTo}
       />
+      {chosen && <VersionChanges from={at.view.patterns.get(at.kit.pattern) ?? at.pattern} to={chosen} />}
       <TextField label="What was changed" value={reason} onChange={setReason} />
     </SmallForm>
   );

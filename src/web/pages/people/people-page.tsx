@@ -36,6 +36,7 @@ export default function PeoplePage() {
       />
       <ButtonRow>
         <ButtonLink to="/qualifications">Qualifications</ButtonLink>
+        <ButtonLink to="/drills">Drills</ButtonLink>
       </ButtonRow>
       {person && <ChangePerson key={person.id} person={person} onDone={() => setChosen(undefined)} />}
       <TimeSection />

@@ -6,6 +6,7 @@ import { LockSettings } from "./lock-settings.tsx";
 import { LooksSettings } from "./looks-settings.tsx";
 import { BoatsSettings } from "./boats-settings.tsx";
 import { OwnCalendar } from "./own-calendar.tsx";
+import { OwnMail } from "./mail/own-mail.tsx";
 import { PlaceChoice } from "./place-choice.tsx";
 import { PlacesSettings } from "./places-settings.tsx";
 import { SignInSettings } from "./sign-in-settings.tsx";
@@ -24,6 +25,7 @@ export default function SettingsPage() {
       {mayWrite(me.role, "place-set") && <PlacesSettings />}
       {mayWrite(me.role, "boat-set") && <BoatsSettings />}
       <OwnCalendar />
+      <OwnMail />
       {mayCall(me.role, "keep-wall-links") && <WallLinks />}
       <LockSettings />
       <HeldHere />

@@ -6,6 +6,7 @@ import { KitActs } from "../../act/acts.ts";
 import { findKit, withTurnaround, type OpenKit } from "../../kit-view/at-hand.ts";
 import { CardDate } from "../../act/card-date.tsx";
 import { CardStage } from "./card-entry/card-stage.tsx";
+import { CardTurn } from "./card-entry/card-entering.ts";
 import { cardRows, isFilled } from "./card-entry/card-rows.ts";
 import { OpenForm } from "./runner/open-form.tsx";
 import { NoSuchKit } from "../../kit-view/no-such-kit.tsx";
@@ -35,6 +36,11 @@ function Card({ open }: { readonly open: OpenKit }) {
   const recorder = useRecorder();
   const acts = useMemo(() => new KitActs(recorder, view, kit), [recorder, view, kit]);
   const [filledAt, setFilledAt] = useState<string>();
+  const [turn] = useState(() => new CardTurn());
+  const current = () => {
+    const at = findKit(recorder.station() ?? view, kit.id);
+    return (at && withTurnaround(at)) ?? open;
+  };
   const rows = useMemo(() => cardRows(pattern, turnaround, kit.contents), [pattern, turnaround, kit.contents]);
   const stages = [...new Set(rows.map((row) => row.stageName))];
   return (
@@ -54,7 +60,7 @@ function Card({ open }: { readonly open: OpenKit }) {
               key={name}
               name={name}
               rows={rows.filter((row) => row.stageName === name)}
-              entering={{ open, acts, filledAt }}
+              entering={{ open, acts, filledAt, current, turn }}
             />
           ))}
         </>

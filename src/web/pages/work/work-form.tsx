@@ -51,7 +51,12 @@ export function WorkForm({ line, onDone }: WorkFormProps) {
   );
 }
 
-function sayLimit({ groundsAfter, isGrounding }: DueLine): string {
+function sayLimit({ work, latest, groundsAfter, isGrounding }: DueLine): string {
+  if (work === "muster") {
+    return latest === undefined
+      ? "Its last day is past: it can be given a day, not put off."
+      : `At latest ${formatDate(latest)}, its last day.`;
+  }
   if (isGrounding) return "It grounds the kit already: it can be given a day, not put off.";
   if (groundsAfter === undefined) return "Nothing dated grounds the kit for it.";
   return `At latest ${formatDate(groundsAfter)}: after it the kit is grounded.`;

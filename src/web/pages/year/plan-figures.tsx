@@ -1,3 +1,4 @@
+import { sayCount } from "#base";
 import { Section } from "../../parts/index.ts";
 import { Table, type Column } from "../../parts/table.tsx";
 import type { Planned } from "./use-plan.ts";
@@ -46,5 +47,5 @@ function sayHours(hours: number): string {
 }
 
 function sayDays(days: number): string {
-  return `${Math.round(days)} days`;
+  return sayCount(Math.round(days), "day");
 }

@@ -1,11 +1,23 @@
 import { planOpenings, mayWrite, type PlanInput } from "#station";
 import { addDays, daysBetween, formatDate } from "#base";
+import { newestOfEach } from "#kit";
 import { useState } from "react";
 import { uuidv7 } from "uuidv7";
 import { useCarryOut, useStation, type StationView } from "../../device/index.ts";
-import { Button, ButtonRow, ErrorBox, Notice, Page, sayCount, Section, useDoing } from "../../parts/index.ts";
+import {
+  Button,
+  ButtonLink,
+  ButtonRow,
+  ErrorBox,
+  Notice,
+  Page,
+  sayCount,
+  Section,
+  useDoing,
+} from "../../parts/index.ts";
 import { acceptedOpenings, isChanged } from "./accepting.ts";
 import { AcceptedPlan } from "./accepted-plan.tsx";
+import { sayBecause } from "./say-because.ts";
 import { PlanFigures } from "./plan-figures.tsx";
 import { PlanLines } from "./plan-lines.tsx";
 import { usePlan, type Planned } from "./use-plan.ts";
@@ -21,6 +33,7 @@ export default function YearPage() {
   return (
     <Page title="The year planned" back={{ to: "/work", label: "Work due" }}>
       <AcceptedPlan />
+      <HowOften />
       {mayWrite(view.me.role, "openings-planned") && (
         <Section title="Plan">
           <ButtonRow>
@@ -41,6 +54,26 @@ export default function YearPage() {
   );
 }
 
+/** To what the log says of each pattern in use: how often to open it, and what its lines found. */
+function HowOften() {
+  const { kits, patterns } = useStation();
+  const used = newestOfEach([...patterns.values()]).filter(({ id }) =>
+    kits.some(({ pattern }) => pattern.split("@")[0] === id),
+  );
+  if (used.length === 0) return null;
+  return (
+    <Section title="How often to open">
+      <ButtonRow>
+        {used.map(({ id, name }) => (
+          <ButtonLink key={id} to={`/pattern/${id}/interval`}>
+            {name}
+          </ButtonLink>
+        ))}
+      </ButtonRow>
+    </Section>
+  );
+}
+
 /** Weeks that a person chose when the plan was accepted. */
 function fixedOf({ kits, today }: StationView): PlanInput["fixed"] {
   return kits.flatMap((kit) =>
@@ -58,7 +91,7 @@ interface ProposedProps {
 }
 
 function Proposed({ planned, isBusy, onFix }: ProposedProps) {
-  const { kits, places } = useStation();
+  const { kits, places, people, qualifications } = useStation();
   const { answer, assumed, isSolved, input } = planned;
   return (
     <>
@@ -75,9 +108,7 @@ function Proposed({ planned, isBusy, onFix }: ProposedProps) {
         </Notice>
       )}
       {answer.because !== undefined && (
-        <p>
-          {withNames(answer.because, [...kits, ...places])} Week 0 begins on {weekOf(input, 0)}.
-        </p>
+        <p>{sayBecause(answer.because, [...kits, ...places, ...people, ...qualifications], input.start)}</p>
       )}
       {!isSolved && <p>This is the quick plan of this device. With a network the station looks for a better one.</p>}
       {assumed.map((text) => (
@@ -89,12 +120,6 @@ function Proposed({ planned, isBusy, onFix }: ProposedProps) {
       <PlanLines planned={planned} isBusy={isBusy} onFix={onFix} />
     </>
   );
-}
-
-/** The planner knows kits and places by their ids; people know them by name. */
-function withNames(text: string, named: readonly { readonly id: string; readonly name: string }[]): string {
-  const names = new Map(named.map(({ id, name }) => [id, name]));
-  return text.replace(/[A-Za-z0-9][A-Za-z0-9._@-]*[A-Za-z0-9]/g, (word) => names.get(word) ?? word);
 }
 
 /** The Monday of a week of the plan, in words. */

@@ -1,3 +1,4 @@
+import { sayCount } from "#base";
 import type { KitsNeededAnswer } from "#questions";
 import { sayChance, sayMinutes } from "../sheet/say.ts";
 
@@ -47,7 +48,7 @@ export function sayKits(answer: KitsNeededAnswer): KitsWords {
 function sayTake({ plan: { now, patch, follow, enough }, byKits }: KitsNeededAnswer, isLate: boolean): string {
   const more = enough ? `${follow} to follow` : "more to follow";
   if (now === 0) return `No kit to take: a patch, ${more}`;
-  if (!enough && now === byKits.length) return `More than ${now} kits, and a patch`;
+  if (!enough && now === byKits.length) return `More than ${sayCount(now, "kit")}, and a patch`;
   if (patch) return follow === 0 ? `Take ${sayKitCount(now)} and a patch` : `Take ${now} now, a patch, ${more}`;
   if (follow > 0) return `Take ${now} now, ${more}${isLate ? ", and a patch" : ""}`;
   return `Take ${sayKitCount(now)}${isLate ? " and a patch" : ""}`;
@@ -81,7 +82,7 @@ function sayWhy({ forGaining, forHolding, afloatOnArrival, byKits }: KitsNeededA
   const most = byKits.at(-1)!;
   const kits = forGaining ?? forHolding;
   if (kits === undefined)
-    return `Even ${most.kits} kits hold with a chance of only ${sayChance(most.holding)}. Slow the hole first; take all there are.`;
+    return `Even ${sayCount(most.kits, "kit")} ${most.kits === 1 ? "holds" : "hold"} with a chance of only ${sayChance(most.holding)}. Slow the hole first; take all there are.`;
   const aim = forGaining === undefined ? "to hold the water, but not to gain on it," : "to gain on the water,";
   const ifAfloat = afloatOnArrival < SURE ? " if she still floats then" : "";
   const alone = kits === 1 ? " Two all the same: one that fails leaves none." : "";
@@ -90,20 +91,20 @@ function sayWhy({ forGaining, forHolding, afloatOnArrival, byKits }: KitsNeededA
 
 function sayPatch({ forHoldingPatched, byKits }: KitsNeededAnswer): string {
   const row = byKits.find(({ kits }) => kits === forHoldingPatched);
-  if (!row) return `With the hole halved, even ${byKits.length} kits may not hold: get people off early.`;
+  if (!row) return `With the hole halved, even ${sayCount(byKits.length, "kit")} may not hold: get people off early.`;
   const hold = `${sayKitCount(row.kits)} ${row.kits === 1 ? "holds" : "hold"}`;
   return `With the hole halved by a plug or a patch, ${hold} with a chance of ${sayChance(row.holdingPatched)}.`;
 }
 
 function sayFuel({ cansPerKit, plan: { now, follow } }: KitsNeededAnswer): string {
   if (cansPerKit === 0) return "The tanks last: no cans needed.";
-  const cans = cansPerKit === 1 ? "1 can" : `${cansPerKit} cans`;
+  const cans = sayCount(cansPerKit, "can");
   return `Fuel: ${cans} of 5 L with each kit, ${cansPerKit * (now + follow)} in all.`;
 }
 
 /** "1 kit", "3 kits". */
 export function sayKitCount(count: number): string {
-  return `${count} ${count === 1 ? "kit" : "kits"}`;
+  return sayCount(count, "kit");
 }
 
 /** When pumping begins, and the chance that she is there to be pumped. */

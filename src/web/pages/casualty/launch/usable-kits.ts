@@ -87,7 +87,9 @@ function usableKit(
   way: Way,
   { places }: Pick<StationView, "places">,
 ): UsableKit {
-  const runs = kit.runs.toSorted((one, other) => Date.parse(one.at) - Date.parse(other.at));
+  const runs = kit.runs
+    .filter(({ drill }) => drill === undefined)
+    .toSorted((one, other) => Date.parse(one.at) - Date.parse(other.at));
   const proof = runs.findLast(({ ratio }) => ratio !== undefined);
   const prime = runs.findLast(
     ({ primeSeconds, primed }) => primeSeconds !== undefined && primed !== false,

@@ -1,6 +1,5 @@
 import type { CasualtyPump, PumpSign } from "#readiness";
-import type { TroubleSign } from "#kit";
-import { Button, ButtonLink } from "../../../parts/index.ts";
+import { Button } from "../../../parts/index.ts";
 import { usePreferences } from "../../../theme/index.ts";
 import { Hazards } from "../hazards/hazards.tsx";
 import { PickRow } from "../../../parts/pick-row.tsx";
@@ -9,7 +8,8 @@ import { liftPicks, otherFlowPicks, THROTTLES } from "./pump-figures.ts";
 import { useSettled } from "../sheet/use-settled.ts";
 import { useSheet } from "../sheet/use-sheet.ts";
 import { driveOf } from "./drive.ts";
-import { signOf } from "./pump-state.ts";
+import { FaultLink } from "./fault-link.tsx";
+import { isFaultNear, signOf } from "./pump-state.ts";
 import { StartTold } from "./start-told.tsx";
 import type { PumpActs } from "./use-pump-acts.ts";
 import { WhenPicker } from "./when-picker.tsx";
@@ -23,12 +23,12 @@ interface PumpMoreProps {
 
 /** What is wrong with a pump, how it is set, and when that was where it is written down late. */
 export function PumpMore({ pump, acts, ago, onAgo }: PumpMoreProps) {
-  const { view, isBusy } = useSheet();
+  const { casualty, view, isBusy } = useSheet();
   const isSettled = useSettled();
   return (
     <>
       <SignButtons pump={pump} onSee={acts.see} />
-      <FaultLink pump={pump} />
+      {!isFaultNear(pump, signOf(casualty, pump)?.sign) && <FaultLink pump={pump} />}
       {pump.runtime !== undefined && (
         <Button wide isBusy={isBusy} isDisabled={!isSettled} onPress={acts.refuel}>
           Refuelled
@@ -68,29 +68,6 @@ function SignButtons({ pump, onSee }: { readonly pump: CasualtyPump; readonly on
         </button>
       ))}
     </div>
-  );
-}
-
-/** Signs of the sheet as a pattern's fault finding names them. */
-const TROUBLES: Partial<Readonly<Record<PumpSign, TroubleSign>>> = {
-  "wont-start": "will-not-start",
-  "no-water": "no-prime",
-  "sucks-air": "loses-prime",
-  weak: "weak-delivery",
-};
-
-/** To what may be behind it, one thing to try at a time; only where the kit's pattern says what to try. */
-function FaultLink({ pump }: { readonly pump: CasualtyPump }) {
-  const { casualty, view } = useSheet();
-  const kit = view.kits.find(({ id }) => id === pump.kit);
-  if (!kit || view.patterns.get(kit.pattern)?.troubles === undefined) return null;
-  const seen = signOf(casualty, pump)?.sign;
-  const sign = seen && TROUBLES[seen];
-  const query = new URLSearchParams({ casualty: casualty.id, ...(sign ? { sign } : {}) });
-  return (
-    <ButtonLink wide to={`/kit/${kit.id}/fault?${query.toString()}`}>
-      Find the fault
-    </ButtonLink>
   );
 }
 

@@ -8,7 +8,8 @@ import { useSheet } from "../sheet/use-sheet.ts";
 import { driveOf } from "./drive.ts";
 import { PumpHead, PumpLook, type PumpBelieved } from "./pump-head.tsx";
 import { PumpMore } from "./pump-more.tsx";
-import { isAmiss, isUnstarted, signOf } from "./pump-state.ts";
+import { FaultLink } from "./fault-link.tsx";
+import { isAmiss, isFaultNear, isUnstarted, signOf } from "./pump-state.ts";
 import { usePumpActs } from "./use-pump-acts.ts";
 
 interface PumpRowProps {
@@ -30,6 +31,7 @@ export function PumpRow({ pump, believed, isNew }: PumpRowProps) {
       <PumpHead pump={pump} believed={believed} sign={sign} />
       {isClear && <PumpButtons pump={pump} />}
       {isClear && <PumpLook pump={pump} believed={believed} sign={sign} />}
+      {isClear && isFaultNear(pump, sign) && <FaultLink pump={pump} />}
       {isClear && isUnstarted(pump) && <HazardsNow moment={{ kind: "start", drive: driveOf(view, pump.kit) }} />}
     </section>
   );

@@ -1,6 +1,6 @@
 import type { CasualtyPump, CasualtyState, KitState } from "#readiness";
 import { describe, expect, it } from "vitest";
-import { isAmiss, isUnstarted, signOf, unstartedOn } from "./pump-state.ts";
+import { isAmiss, isFaultNear, isUnstarted, signOf, unstartedOn } from "./pump-state.ts";
 
 const at = (minute: number) => new Date(Date.UTC(2027, 2, 14, 10, minute)).toISOString();
 const PUMP: CasualtyPump = { pump: "p1", name: "Pump 1", space: "s1", running: true, flow: 0.003, runs: [] };
@@ -37,6 +37,13 @@ describe("what is known of a pump", () => {
     expect(signOf(seen(9, "wont-start"), ran(5, 8))?.sign).toBe("wont-start");
     expect(signOf(seen(6, "no-water", "p2"), ran(5))).toBeUndefined();
     expect(signOf({} as CasualtyState, ran(5))).toBeUndefined();
+  });
+
+  it("has its fault to be found one tap away once it stopped, or a sign says that something is wrong", () => {
+    expect(isFaultNear(ran(1, 3), undefined)).toBe(true);
+    expect(isFaultNear({ ...PUMP, running: false }, "wont-start")).toBe(true);
+    expect(isFaultNear({ ...PUMP, running: false }, undefined)).toBe(false);
+    expect(isFaultNear(ran(1), "water")).toBe(false);
   });
 
   it("is amiss by every sign but water", () => {

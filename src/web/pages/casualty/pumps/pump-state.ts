@@ -39,3 +39,9 @@ export function signOf({ pumpSeen = [] }: CasualtyState, { pump, runs, running }
 export function isAmiss(sign: PumpSign | undefined): boolean {
   return sign !== undefined && sign !== "water";
 }
+
+/** It stopped, or something is wrong with it: what may be behind that is then one tap away. */
+export function isFaultNear(pump: CasualtyPump, sign: PumpSign | undefined): boolean {
+  const hasStopped = !pump.running && pump.runs.length > 0;
+  return hasStopped || isAmiss(sign);
+}

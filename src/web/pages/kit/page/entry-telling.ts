@@ -36,8 +36,16 @@ const TELLERS: { readonly [Kind in EntryKind]?: Tell<Kind> } = {
   "kit-rebuilt": ({ reason }) => reason,
   "kit-moved": ({ to }, { places }) => `to ${places.find(({ id }) => id === to)?.name ?? to}`,
   "kit-retired": ({ reason }) => reason,
-  "handed-over": ({ to, method, sealBroken, note }) =>
-    listed(`to ${to}`, METHOD_WORDS[method], sealBroken ? "seal broken" : "seal whole", note),
+  "handed-over": ({ to, method, sealBroken, note, back, taken, briefed }) =>
+    listed(
+      `to ${to}`,
+      METHOD_WORDS[method],
+      sealBroken ? "seal broken" : "seal whole",
+      taken && `taken by ${taken.name ?? "whoever signed"}`,
+      briefed === undefined ? undefined : briefed ? "briefed" : "no time for a briefing",
+      back && `expected back by ${back}`,
+      note,
+    ),
   returned: tellReturn,
   flushed: ({ note }) => note ?? "",
   mustered: ({ sealSeen, containerSound, note }) =>
@@ -77,6 +85,13 @@ const TELLERS: { readonly [Kind in EntryKind]?: Tell<Kind> } = {
     openings.length === 0 ? "none" : `weeks of ${openings.map(({ week }) => week).join(", ")}`,
   "second-named": ({ second }, { people }) => nameIn(people, second),
   "gone-on-alone": ({ note }) => note,
+  "drill-begun": ({ trainees, note }, { people }) =>
+    listed(`for ${trainees.map((one) => nameIn(people, one)).join(" and ")}`, note),
+  "faults-planted": ({ seal }) => listed("what they are is not shown", seal && `seal ${seal}`),
+  "drill-revealed": ({ faults }, { pattern }) =>
+    faults.map(({ item, mode, how }) => `${tellMode(item, mode, pattern)} (${how})`).join(", "),
+  "drill-finding-judged": ({ real, note }) => listed(real ? "it is real" : "nothing was wrong there", note),
+  "drill-ended": ({ how, reason }) => listed(how === "compared" ? "compared" : "not compared", reason),
   struck: ({ reason }) => reason,
 };
 
@@ -113,6 +128,11 @@ function tellReturn({ exposure, note, counted = [] }: Bodies["returned"], { patt
   const names = amiss.map(({ item, as }) => `${itemNamed(pattern, item)?.name ?? item} ${as}`);
   const count = counted.length === 0 ? undefined : names.length === 0 ? "all there" : names.join(", ");
   return listed(exposure.length > 0 ? `seen ${exposure.join(", ")}` : undefined, count, note);
+}
+
+function tellMode(item: string, mode: string, pattern: Pattern): string {
+  const name = itemNamed(pattern, item)?.name ?? item;
+  return `${name}: ${modeNamed(pattern, mode)?.name ?? mode}`;
 }
 
 function tellRemedy(remedy: Remedy): string {

@@ -1,3 +1,4 @@
+import { drillsOn } from "#readiness";
 import { mayWrite } from "#station";
 import { ButtonLink, ButtonRow } from "../../../parts/index.ts";
 import { PaperLink } from "../../../parts/paper-link.tsx";
@@ -10,6 +11,7 @@ export function KitActions({ at }: { readonly at: KitAtHand }) {
   const to = `/kit/${kit.id}`;
   const { role } = view.me;
   const isAway = kit.custody.kind === "away";
+  const isOnDrill = drillsOn(kit).length > 0;
   const isHere = !isAway && !kit.turnaround;
   return (
     <div className="kit-actions">
@@ -25,9 +27,17 @@ export function KitActions({ at }: { readonly at: KitAtHand }) {
         <PaperLink href={`/api/paper/card/${kit.pattern}.pdf?kit=${kit.id}`} name={`card-${kit.name}`}>
           Card as PDF
         </PaperLink>
+        {kit.custody.kind === "away" && (
+          <PaperLink href={`/api/paper/receipt/${kit.custody.entry}.pdf`} name={`receipt-${kit.name}`}>
+            Receipt as PDF
+          </PaperLink>
+        )}
         {mayWrite(role, "turnaround-opened") && <ButtonLink to={`${to}/card-entry`}>Type up a card</ButtonLink>}
         {!isAway && mayWrite(role, "item-robbed") && (
           <ButtonLink to={`${to}/take-out`}>Take an item for another kit</ButtonLink>
+        )}
+        {(isOnDrill || (isHere && mayWrite(role, "drill-begun"))) && (
+          <ButtonLink to={`${to}/drill`}>{isOnDrill ? "The drill" : "Set aside for a drill"}</ButtonLink>
         )}
         {mayWrite(role, "kit-renamed") && <ButtonLink to={`${to}/keep`}>Rename, move, retire</ButtonLink>}
       </ButtonRow>

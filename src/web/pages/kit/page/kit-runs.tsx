@@ -6,6 +6,7 @@ import { Table, type Column } from "../../../parts/table.tsx";
 import type { KitAtHand } from "../../../kit-view/at-hand.ts";
 import { CasualtyRuns } from "../after-use/index.ts";
 import { KitStart } from "../start/kit-start.tsx";
+import { WhatIsBehind } from "./trend-behind.tsx";
 import { limitsOf, sayTrend, TREND_WORDS } from "./trend-words.ts";
 
 /** How starts, primes and deliveries have gone over the years, against the pattern's limits. */
@@ -31,13 +32,14 @@ export function KitRuns({ at }: { readonly at: KitAtHand }) {
   );
 }
 
-function KitTrend({ trend, at: { kit, pattern } }: { readonly trend: Trend; readonly at: KitAtHand }) {
+function KitTrend({ trend, at: { view, kit, pattern } }: { readonly trend: Trend; readonly at: KitAtHand }) {
   const words = TREND_WORDS[trend.what];
   const sentence = sayTrend(trend);
   return (
     <div className="kit-trend">
       <h3>{words.title}</h3>
       <p>{sentence}</p>
+      <WhatIsBehind trend={trend} at={{ view, kit, pattern }} />
       {trend.points.length > 0 && (
         <>
           <TrendChart

@@ -1,6 +1,6 @@
 import { Link } from "wouter";
 import { turnaroundsNewestFirst, type Turnaround } from "#readiness";
-import { EmptyState, sayCount, Section, Timestamp } from "../../../parts/index.ts";
+import { ButtonLink, ButtonRow, EmptyState, sayCount, Section, Timestamp } from "../../../parts/index.ts";
 import { PaperLink } from "../../../parts/paper-link.tsx";
 import { Table, type Column } from "../../../parts/table.tsx";
 import { nameOf, type KitAtHand } from "../../../kit-view/at-hand.ts";
@@ -28,6 +28,9 @@ export function KitTurnarounds({ at }: { readonly at: KitAtHand }) {
           <TurnaroundTable at={at} caption="Older turnarounds" rows={all.slice(FIRST)} />
         </details>
       )}
+      <ButtonRow>
+        <ButtonLink to={`/pattern/${at.pattern.id}`}>What its pattern&apos;s checks found</ButtonLink>
+      </ButtonRow>
     </Section>
   );
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { SAMPLE } from "../../../kit-view/sample.ts";
-import { limitsOf, sayTrend } from "./trend-words.ts";
+import { limitsOf, sayCause, sayCauseBasis, saySince, sayTrend } from "./trend-words.ts";
 
 const at = (month: number) => `2026-0${month}-14T09:00:00+00:00`;
 const trend = (...values: number[]) => ({
@@ -45,5 +45,23 @@ describe("the lines a trend is held to", () => {
       "Noted below 85.0 %",
       "Grounded below 60.0 %",
     ]);
+  });
+});
+
+describe("what may be behind a trend", () => {
+  const signal = { what: "prime", since: at(5), before: 24, after: 36.4, likely: [], findings: 0 } as const;
+
+  it("says since about when, and what it was before and is now", () => {
+    expect(saySince(signal)).toBe("Since about 14 May 2026: 36 s rather than 24 s, in the middle.");
+    expect(saySince({ ...signal, what: "pulls", before: 2, after: 3.5 })).toBe(
+      "Since about 14 May 2026: 3.5 pulls rather than 2.0 pulls, in the middle.",
+    );
+  });
+
+  it("says how likely each cause is as times of ten, and what that rests on", () => {
+    const cause = { item: SAMPLE.items[0]!, mode: SAMPLE.modes[0]!, chance: 0.44, checks: [] };
+    expect(sayCause(cause)).toBe("Torch does not light: about 4 in 10");
+    expect(sayCauseBasis(signal)).toMatch(/judgement; no finding/);
+    expect(sayCauseBasis({ ...signal, findings: 3 })).toMatch(/and 3 findings on kits of it/);
   });
 });

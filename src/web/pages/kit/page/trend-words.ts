@@ -2,6 +2,7 @@ import { formatNumber } from "#base";
 import type { Pattern } from "#kit";
 import { sayChange, trendLimit, type Trend } from "#readiness";
 import type { TrendLimit } from "../../../drawing/trend-scales.ts";
+import type { TrendCause, TrendSignal } from "#station";
 import { sayCount } from "../../../parts/words/say-count.ts";
 import { sayDay } from "../../../parts/words/say-time.ts";
 
@@ -64,4 +65,21 @@ export function sayTrend(trend: Trend): string {
   const [least, most] = [Math.min(...values), Math.max(...values)];
   const between = least === most ? `always ${say(least)}` : `from ${say(least)} to ${say(most)}`;
   return `${ending} ${points.length} since ${sayDay(first.at)}, ${between}. ${sayChange(trend)}`;
+}
+
+/** Since when, and what it was before and is now. */
+export function saySince({ what, since, before, after }: TrendSignal): string {
+  const say = (value: number) => (what === "pulls" ? `${formatNumber(value, 2)} pulls` : TREND_WORDS[what].say(value));
+  return `Since about ${sayDay(since)}: ${say(after)} rather than ${say(before)}, in the middle.`;
+}
+
+/** An item and what may be wrong with it, with how likely that is among the causes named. */
+export function sayCause({ mode, chance }: TrendCause): string {
+  return `${mode.name}: about ${Math.max(1, Math.round(10 * chance))} in 10`;
+}
+
+/** What the chances rest on. */
+export function sayCauseBasis({ findings }: TrendSignal): string {
+  if (findings === 0) return "The chances are the pattern's judgement; no finding bears on them yet.";
+  return `The chances are the pattern's judgement and ${sayCount(findings, "finding")} on kits of it.`;
 }

@@ -2,7 +2,7 @@ import { useRef, useState, type KeyboardEvent } from "react";
 import { usePreferences } from "../../../theme/index.ts";
 import { Button, ErrorBox } from "../../../parts/index.ts";
 import { sayBox } from "./card-cell.ts";
-import { sayWorks } from "#readiness";
+import { sayWayOut, sayWorks } from "#readiness";
 import { barsAtBox, enterBox, type Entering } from "./card-entering.ts";
 import { isFilled, type CardRow } from "./card-rows.ts";
 import { CardFinding } from "./card-finding.tsx";
@@ -25,7 +25,7 @@ export function CardBox({ row, entering }: CardBoxProps) {
         <p>{wordsOf(row)}</p>
         {barsAtBox(entering, row).map((bar) => (
           <p key={`${bar.finding} ${bar.step}`} className="field-fault">
-            Stopped here: {bar.words}. It forbids {sayWorks(bar.works)}.
+            Stopped here: {bar.words}. It forbids {sayWorks(bar.works)}. {bar.open !== undefined && sayWayOut(bar)}
           </p>
         ))}
         {filled ? (
@@ -72,7 +72,7 @@ function BoxInput({ row, entering, onDone }: CardBoxProps & { readonly onDone: (
     setFault(entered.kind === "fault" ? entered.fault : undefined);
     if (entered.kind === "fault") return;
     focusNext(input.current);
-    if (await saving.save(entered.write)) onDone();
+    if (await saving.save(() => entering.turn.run(entered.write))) onDone();
   };
   const onKey = (event: KeyboardEvent) => {
     if (event.key === "Enter") void save();

@@ -11,6 +11,27 @@ export interface Entering {
   readonly open: OpenKit;
   readonly acts: KitActs;
   readonly filledAt: string;
+  /** The kit as it stands by now: a box may be typed before the one above it is drawn as taken. */
+  readonly current: () => OpenKit;
+  readonly turn: CardTurn;
+}
+
+/** Boxes are written down one after another, in the order of their Enter, however fast they are typed. */
+export class CardTurn {
+  #last: Promise<unknown> = Promise.resolve();
+  #waiting = 0;
+
+  /** True while a box above is still being written down. */
+  get isBusy(): boolean {
+    return this.#waiting > 0;
+  }
+
+  async run<Done>(work: () => Promise<Done>): Promise<Done> {
+    this.#waiting += 1;
+    const done = this.#last.then(work);
+    this.#last = done.catch(() => undefined).then(() => (this.#waiting -= 1));
+    return done;
+  }
 }
 
 /** A box read: what to write down, or what to type instead. `wrong` where a finding should follow. */
@@ -18,7 +39,10 @@ export type Entered =
   | { readonly kind: "write"; readonly write: () => Promise<Entry>; readonly isWrong: boolean }
   | { readonly kind: "fault"; readonly fault: string };
 
-/** Reads what was typed in a box into the entry it makes. */
+/**
+ * Reads what was typed in a box into the entry it makes. While boxes above are still being written, the line's clock may be
+ * among them: what waits for it is then judged in its turn, by the act.
+ */
 export function enterBox(entering: Entering, row: CardRow, text: string, units: "metric" | "us"): Entered {
   if (row.kind === "timer") return written(readClockCell(row.timer, text), (clock) => writeClock(entering, row, clock));
   if (row.kind === "fitting") {
@@ -29,14 +53,15 @@ export function enterBox(entering: Entering, row: CardRow, text: string, units: 
   const wanted = row.check ? dateWantedBy(row.check, pattern, view.policy, view.today) : view.today;
   const around = { today: view.today, units, recordedSeal: turnaround.opened.sealOnRecord, wanted };
   const cell = readCell(row.check, text, around);
-  const early = cell.kind === "read" && cell.meaning.answer === "seen" ? whyNotYetOnCard(entering, row) : undefined;
+  const isSeen = cell.kind === "read" && cell.meaning.answer === "seen";
+  const early = isSeen && !entering.turn.isBusy ? whyNotYetOnCard({ open: entering.current() }, row) : undefined;
   if (early !== undefined) return { kind: "fault", fault: early };
   const made = written(cell, (answer) => writeAnswer(entering, row, answer));
   return made.kind === "write" && cell.kind === "read" ? { ...made, isWrong: cell.meaning.answer === "wrong" } : made;
 }
 
 /** Why a box cannot be taken as seen yet: the card's clock of that step is still to be typed. */
-export function whyNotYetOnCard({ open }: Entering, { step }: CardRow): string | undefined {
+export function whyNotYetOnCard({ open }: Pick<Entering, "open">, { step }: CardRow): string | undefined {
   const gate = stepGate(step, open.turnaround.timers[step.id], new Date().toISOString());
   return gate.open ? undefined : "First type what the card says of the clock of this line. Or n and why.";
 }

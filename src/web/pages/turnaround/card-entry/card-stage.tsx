@@ -29,13 +29,13 @@ export function CardStage({ name, rows, entering }: CardStageProps) {
     });
   return (
     <Section title={name}>
-      <SecondPanel open={open} acts={acts} wanted={seconds} />
+      <SecondPanel open={open} acts={acts} seconds={seconds} />
       <ol className="card-boxes">
         {rows.map((row) => (
           <CardBox key={row.key} row={row} entering={entering} />
         ))}
       </ol>
-      {left.length > 1 && seconds.length === 0 && (
+      {left.length > 1 && seconds.wanted.length === 0 && (
         <Button onPress={() => void tickAll()}>The card shows the other {left.length} without a reading as seen</Button>
       )}
       <ErrorBox error={saving.error} title="Not all entered" />

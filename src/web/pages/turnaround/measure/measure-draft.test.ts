@@ -106,8 +106,13 @@ describe("what a measurement is called", () => {
   });
 
   it("names the pattern's limit in its verdict", () => {
-    expect(sayVerdict("noted", petrol)).toContain("90\u00a0%");
-    expect(sayVerdict("grounds", petrol)).toContain("75\u00a0%");
+    expect(sayVerdict({ verdict: "noted", ratio: 0.8 }, petrol)).toContain("90\u00a0%");
+    expect(sayVerdict({ verdict: "grounds", ratio: 0.5 }, petrol)).toContain("75\u00a0%");
+  });
+
+  it("questions a delivery above what the curve gives, and calls it no rough measurement", () => {
+    expect(sayVerdict({ verdict: "unclear", ratio: 1.4 }, petrol)).toMatch(/^More than this pump can give: check lift/);
+    expect(sayVerdict({ verdict: "unclear", ratio: 0.8 }, petrol)).toMatch(/^Too rough to tell/);
   });
 
   it("finds the check that asks for it in both shipped patterns", () => {

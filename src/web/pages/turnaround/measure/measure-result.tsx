@@ -31,7 +31,7 @@ export function ResultPanel({ answer, pattern }: { readonly answer: ProofAnswer;
     );
   }
   return (
-    <Notice tone={toneOf(answer.verdict)} title={sayVerdict(answer.verdict, pattern)} isNews>
+    <Notice tone={toneOf(answer.verdict)} title={sayVerdict(answer, pattern)} isNews>
       <p className="tabular">{sayMeasured(answer, units)}.</p>
       <p className="tabular">
         {sayRatio(answer, units)}, give or take {sayShare(2 * answer.ratioUncertainty)}.
@@ -86,7 +86,7 @@ export function MeasuredPanel({ measured, onAgain, ...about }: MeasuredPanelProp
   const { units } = usePreferences();
   return (
     <>
-      <Notice tone={toneOf(measured.verdict)} title={sayVerdict(measured.verdict, open.pattern)}>
+      <Notice tone={toneOf(measured.verdict)} title={sayVerdict(measured, open.pattern)}>
         <p className="tabular">{sayMeasured(measured, units)}.</p>
         <p className="tabular">{sayRatio(measured, units)}.</p>
         <p className="quiet">{sayWho(open.view, measured.mark)}</p>

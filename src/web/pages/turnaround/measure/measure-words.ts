@@ -71,7 +71,10 @@ function sayFlow(si: number, units: UnitSystem): string {
 }
 
 /** A verdict in words, with the limit it is held to. */
-export function sayVerdict(verdict: Verdict, pattern: Pattern): string {
+export function sayVerdict({ verdict, ratio }: Pick<ProofAnswer, "verdict" | "ratio">, pattern: Pattern): string {
+  if (verdict === "unclear" && ratio > 1) {
+    return "More than this pump can give: check lift, rise, hoses, drum and watch, and measure again.";
+  }
   const { grounds = 0, notes = 0 } = pattern.hydraulics?.proof ?? {};
   const words: Readonly<Record<Verdict, string>> = {
     "as-expected": "As expected.",

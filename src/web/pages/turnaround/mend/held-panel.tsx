@@ -15,7 +15,7 @@ interface HeldPanelProps {
   readonly place: Place;
 }
 
-/** Stands where the answers would: what was found wrong forbids this line, and there are three ways out. */
+/** Stands where the answers would: what was found wrong, or is half done, forbids this line; with the ways out. */
 export function HeldPanel({ open, lines, line, bars, place }: HeldPanelProps) {
   const onward = nextFree(lines, line.step.line, (one) => barsAt(open, one.step.id).length > 0);
   return (
@@ -37,17 +37,32 @@ export function HeldPanel({ open, lines, line, bars, place }: HeldPanelProps) {
             Go on to line {onward}, which is not stopped
           </Button>
         )}
-        <Button wide tone="grave" onPress={() => place.show("seal")}>
-          Set the kit aside: close it as grounded
-        </Button>
+        <SetAside place={place} />
       </div>
     </section>
   );
 }
 
-/** To the line where it was found, or to the finding where no line of this turnaround found it. */
+/** The way to close the kit as grounded, from wherever a finding grounds it: its form stands open there. */
+export function SetAside({ place }: { readonly place: Place }) {
+  return (
+    <Button wide tone="grave" onPress={() => place.show("grounded")}>
+      Set the kit aside: close it as grounded
+    </Button>
+  );
+}
+
+/** To the line that is half done, to the line where it was found, or to the finding where no line of this turnaround found it. */
 function MendWay({ open, bar, place }: Pick<HeldPanelProps, "open" | "place"> & { readonly bar: Bar }) {
   const line = bar.step === undefined ? undefined : stepNamed(open.pattern, bar.step)?.line;
+  if (line !== undefined && bar.open !== undefined) {
+    const ask = `${bar.step}/${bar.open}`;
+    return (
+      <Button kind="primary" wide onPress={() => place.goTo({ line, ask })}>
+        Finish line {line} first
+      </Button>
+    );
+  }
   const found = open.kit.findings.find((one) => one.id === bar.finding);
   const isHere = found === undefined || found.turnaround === open.turnaround.id;
   if (line !== undefined && isHere) {

@@ -1,7 +1,8 @@
-import { useState } from "react";
+import { useEffect, useState } from "react";
 import { dateWantedBy } from "#readiness";
 import { ErrorBox, Notice, TextField, Timestamp } from "../../../parts/index.ts";
 import { PhotoStrip } from "../../../parts/photo-strip.tsx";
+import { useNow } from "../../../timing/index.ts";
 import { usePreferences } from "../../../theme/index.ts";
 import { AnswerBar } from "../../../act/answer-bar.tsx";
 import { AnsweredPanel } from "./answered-panel.tsx";
@@ -16,6 +17,7 @@ import { renewedWith, sayNew } from "../answer/renewals.ts";
 import { assembleReading, type Reading } from "../../../act/typed-reading.ts";
 import { useAnswering, type Answering, type Answers } from "../answer/use-answering.ts";
 import { knownAt } from "./look-group.ts";
+import { whyNotReadYet } from "./step-gate.ts";
 import { useFocusIfLost } from "./use-focus-if-lost.ts";
 import { useAskDraft, type KeptDraft } from "../../../act/use-ask-draft.ts";
 
@@ -23,9 +25,10 @@ import { useAskDraft, type KeptDraft } from "../../../act/use-ask-draft.ts";
 export function AskView(props: Answering) {
   const { open, line, ask } = props;
   const { units } = usePreferences();
-  const kept = useAskDraft(open.turnaround.id, ask.key);
-  const [again, setAgain] = useState(false);
   const timer = open.turnaround.timers[line.step.id];
+  const early = whyNotReadYet(line.step, timer, useNow(timer?.started !== undefined));
+  const kept = useReadInTime(useAskDraft(open.turnaround.id, ask.key), early !== undefined);
+  const [again, setAgain] = useState(false);
   const recordedSeal = open.turnaround.opened.sealOnRecord;
   const { pattern, view } = open;
   const wanted = ask.check ? dateWantedBy(ask.check, pattern, view.policy, view.today) : view.today;
@@ -52,7 +55,15 @@ export function AskView(props: Answering) {
           onNext={props.onAnswered}
         />
       ) : (
-        <ToAnswer ask={ask} kept={kept} reading={reading} oneTap={oneTap} isNew={isNew} answers={answers} />
+        <ToAnswer
+          ask={ask}
+          kept={kept}
+          early={early}
+          reading={reading}
+          oneTap={oneTap}
+          isNew={isNew}
+          answers={answers}
+        />
       )}
       {answers.sheet && (
         <FindingSheet {...props} answer={answers.sheet.entry} onRaised={onAnswered} onClose={answers.closeSheet} />
@@ -61,9 +72,20 @@ export function AskView(props: Answering) {
   );
 }
 
+/** What was typed before the wait is over was read too early: it goes, note and photos stay. */
+function useReadInTime(kept: KeptDraft, isEarly: boolean): KeptDraft {
+  const isTyped = Object.keys(kept.draft.typed).length > 0;
+  useEffect(() => {
+    if (isEarly && isTyped) kept.change({ typed: {} });
+  });
+  return isEarly ? { ...kept, draft: { ...kept.draft, typed: {} } } : kept;
+}
+
 interface ToAnswerProps {
   readonly ask: Ask;
   readonly kept: KeptDraft;
+  /** Why it cannot be read yet: the reading is the one at the end of the wait. */
+  readonly early: string | undefined;
   readonly reading: Reading;
   readonly oneTap: OneTap | undefined;
   /** What is fitted new with the answer, in words that follow it. */
@@ -72,11 +94,12 @@ interface ToAnswerProps {
 }
 
 /** Reading, note and photos, then the answers. */
-function ToAnswer({ ask, kept, reading, oneTap, isNew, answers }: ToAnswerProps) {
+function ToAnswer({ ask, kept, early, reading, oneTap, isNew, answers }: ToAnswerProps) {
   const [asksWhy, setAsksWhy] = useState(false);
   return (
     <>
-      {ask.check && <ReadingFields check={ask.check} kept={kept} reading={reading} />}
+      {ask.check && early === undefined && <ReadingFields check={ask.check} kept={kept} reading={reading} />}
+      {early !== undefined && isRead(ask.check) && <p className="quiet">Read it when the wait is over. {early}</p>}
       {answers.refusal !== undefined && <Notice tone="wrong" title={answers.refusal} isNews />}
       <ErrorBox error={answers.saving.error} title="Not saved" />
       <AnswerBar
@@ -93,6 +116,10 @@ function ToAnswer({ ask, kept, reading, oneTap, isNew, answers }: ToAnswerProps)
       {asksWhy && <NotPossible onClose={() => setAsksWhy(false)} onSave={(why) => void answers.onNotPossible(why)} />}
     </>
   );
+}
+
+function isRead(check: Ask["check"]): boolean {
+  return check !== undefined && check.kind !== "look" && check.kind !== "prove";
 }
 
 function AskWords({ ask }: { readonly ask: Ask }) {

@@ -1,4 +1,4 @@
-import { formatQuantity } from "#base";
+import { formatQuantity, sayCount } from "#base";
 import { allSteps, itemNamed, type Pattern } from "#kit";
 import { usePreferences } from "../../../theme/index.ts";
 
@@ -11,7 +11,7 @@ export function BringList({ pattern }: { readonly pattern: Pattern }) {
     <details className="bring" open>
       <summary>Have at hand before the seal is broken</summary>
       <ul>
-        <li>{people} people for the lifts</li>
+        <li>{sayCount(people, "person", "people")} for the lifts</li>
         {engine && (
           <li>
             {engine.fuel}, fresh, {formatQuantity(engine.tank, "volume", { system: units })} for the tank

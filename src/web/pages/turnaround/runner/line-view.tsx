@@ -1,5 +1,5 @@
 import { lazy, Suspense, useState, type ReactNode } from "react";
-import { barsAt, isRemedied, openFindings, proofWanted, sayMet } from "#readiness";
+import { barsAt, isGrounding, isRemedied, openFindings, proofWanted, sayMet } from "#readiness";
 import { Button, ButtonRow, Notice } from "../../../parts/index.ts";
 import type { KitActs } from "../../../act/acts.ts";
 import { useClockAnswer } from "../answer/use-clock-answer.ts";
@@ -11,7 +11,7 @@ import { DoneGroupView } from "./done-group-view.tsx";
 import { FittingList } from "../answer/fitting-list.tsx";
 import type { Answering } from "../answer/use-answering.ts";
 import { openAsk, type Ask, type Line } from "../../../act/lines.ts";
-import { HeldPanel } from "../mend/held-panel.tsx";
+import { HeldPanel, SetAside } from "../mend/held-panel.tsx";
 import { LineCautions } from "./line-cautions.tsx";
 import { leadsOn, seenTogether } from "./look-group.ts";
 import { LookGroupView } from "./look-group-view.tsx";
@@ -78,7 +78,7 @@ export function LineView(props: LineViewProps) {
     <main className="runner-main">
       <LineHead line={line} of={lines.at(-1)?.step.line ?? 0} kit={open.kit.name} />
       {bars.length > 0 && <HeldPanel open={open} lines={lines} line={line} bars={bars} place={place} />}
-      {bars.length === 0 && !ask.answered && <SecondPanel open={open} acts={acts} wanted={seconds} />}
+      {bars.length === 0 && !ask.answered && <SecondPanel open={open} acts={acts} seconds={seconds} />}
       <LineCautions lines={lines} line={asOne(done)} />
       {line.step.after && <p className="step-needs">Because it met {sayMet(line.step.after)}</p>}
       {done.length === 1 && <p className="step-text">{line.step.text}</p>}
@@ -94,6 +94,7 @@ export function LineView(props: LineViewProps) {
           {together}
         </Doing>
       )}
+      {bars.length === 0 && isGroundedHere(open, line) && <SetAside place={place} />}
       {line.asks.length > 1 && <AskTabs line={line} shown={ask} onPick={alone} />}
       <Passed lines={lines} line={line} place={place} />
       <Ways lines={lines} line={line} place={place} />
@@ -115,6 +116,12 @@ function Doing({ children, ...props }: Answering & { readonly children: ReactNod
       {children ?? <AskView key={ask.key} {...props} onAnswered={() => !isOfProof(open, ask) && props.onAnswered()} />}
     </>
   );
+}
+
+/** A finding of this line grounds the kit, and nothing was done about it yet. */
+function isGroundedHere({ kit, turnaround }: OpenKit, { step }: Line): boolean {
+  const here = openFindings(kit).filter((one) => one.turnaround === turnaround.id && one.step === step.id);
+  return here.some((one) => isGrounding(one) && !isRemedied(one));
 }
 
 /** A clock that was started before the line was barred can still be stopped. */

@@ -78,10 +78,11 @@ function Opening({ at }: { readonly at: KitAtHand }) {
   );
 }
 
-/** Why it is opened; the tap breaks the seal. */
+/** Why it is opened; the tap goes to the first line. The seal stays whole until a line says to cut it. */
 function Reasons({ onPick }: { readonly onPick: (because: Because) => void }) {
   return (
-    <Section title="Break the seal and open it">
+    <Section title="Why is it opened?">
+      <p>Leave the container shut where it stands. The lines say when the seal is cut.</p>
       <div className="open-reasons">
         {REASONS.map(({ value, label, note }) => (
           <Button key={value} kind="primary" wide onPress={() => onPick(value)}>

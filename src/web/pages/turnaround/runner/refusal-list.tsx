@@ -46,6 +46,13 @@ interface WayProps {
 }
 
 function WayToFix({ open, reason, place }: WayProps) {
+  if (reason.rule === "drill" && reason.step === undefined) {
+    return (
+      <Link className="button button-plain" to={`/kit/${open.kit.id}/drill`}>
+        Go to the drill
+      </Link>
+    );
+  }
   if (reason.finding !== undefined) {
     return (
       <Link className="button button-plain" to={`/findings?kit=${open.kit.id}&finding=${reason.finding}`}>

@@ -1,5 +1,5 @@
 import type { Step } from "#kit";
-import { stepGate, type Gate, type TimerState } from "#readiness";
+import { readingGate, stepGate, type Gate, type TimerState } from "#readiness";
 import { sayDuration } from "../../../timing/index.ts";
 
 /**
@@ -9,6 +9,12 @@ import { sayDuration } from "../../../timing/index.ts";
  */
 export function whyNotYet(step: Step, timer: TimerState | undefined, now: number): string | undefined {
   const gate = stepGate(step, timer, new Date(now).toISOString());
+  return gate.open ? undefined : sayGate(gate);
+}
+
+/** Why what is asked at a step cannot yet be read, in words: the reading is the one at the end of its wait. */
+export function whyNotReadYet(step: Step, timer: TimerState | undefined, now: number): string | undefined {
+  const gate = readingGate(step, timer, new Date(now).toISOString());
   return gate.open ? undefined : sayGate(gate);
 }
 

@@ -18,5 +18,6 @@ describe("what the runner's address shows", () => {
   it("shows the list and the sealing by name", () => {
     expect(read("at=lines", 7).kind).toBe("lines");
     expect(read("at=seal", 7).kind).toBe("seal");
+    expect(read("at=grounded", 7).kind).toBe("grounded");
   });
 });

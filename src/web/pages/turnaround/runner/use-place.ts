@@ -8,12 +8,14 @@ export type Shown =
   | { readonly kind: "line"; readonly position: Position }
   | { readonly kind: "lines" }
   | { readonly kind: "seal" }
+  /** The same, with the form to close it as grounded open. */
+  | { readonly kind: "grounded" }
   | { readonly kind: "done" };
 
 export interface Place {
   readonly shown: Shown;
   readonly goTo: (position: Position | undefined) => void;
-  readonly show: (what: "lines" | "seal" | "resume") => void;
+  readonly show: (what: "lines" | "seal" | "grounded" | "resume") => void;
 }
 
 /** Where the runner stands, kept in the address so that links, reloads and the phone's back button work. */
@@ -21,7 +23,7 @@ export function usePlace(lines: readonly Line[], device: string): Place {
   const [search, setSearch] = useSearchParams();
   const [start] = useState(() => resumeAt(lines, device));
   const goTo = (position: Position | undefined) => setSearch(position ? searchOf(position) : { at: "done" });
-  const show = (what: "lines" | "seal" | "resume") => {
+  const show = (what: "lines" | "seal" | "grounded" | "resume") => {
     if (what === "resume") goTo(toPosition(resumeAt(lines, device)));
     else setSearch({ at: what });
   };
@@ -31,7 +33,7 @@ export function usePlace(lines: readonly Line[], device: string): Place {
 /** What an address asks to be shown; the place to resume at where it asks for nothing. */
 export function readPlace(search: URLSearchParams, start: number | undefined): Shown {
   const [at, line, ask] = [search.get("at"), Number(search.get("line")), search.get("ask")];
-  if (at === "lines" || at === "seal" || at === "done") return { kind: at };
+  if (at === "lines" || at === "seal" || at === "grounded" || at === "done") return { kind: at };
   if (line > 0) return { kind: "line", position: ask === null ? { line } : { line, ask } };
   const position = toPosition(start);
   return position ? { kind: "line", position } : { kind: "done" };

@@ -22,7 +22,7 @@ interface SealViewProps {
 /** The end of a turnaround: what still stands in the way, then the new seal, or closed as grounded. */
 export function SealView({ open, acts, lines, place }: SealViewProps) {
   const { kit, turnaround, pattern, view } = open;
-  const [grounding, setGrounding] = useState(false);
+  const [grounding, setGrounding] = useState(place.shown.kind === "grounded");
   const seconds = useSecondsAtSealing(open);
   const refusals = sealingRefusals({ kit, turnaround, pattern, allKits: view.kits });
   return (
@@ -33,7 +33,7 @@ export function SealView({ open, acts, lines, place }: SealViewProps) {
         <RefusalList open={open} refusals={refusals} place={place} />
       ) : (
         <Section title="New seal">
-          <SecondPanel open={open} acts={acts} wanted={seconds} />
+          <SecondPanel open={open} acts={acts} seconds={seconds} />
           <SealForm open={open} acts={acts} />
         </Section>
       )}

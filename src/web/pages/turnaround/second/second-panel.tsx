@@ -3,18 +3,29 @@ import type { SecondWanted } from "#readiness";
 import { useState } from "react";
 import { Button, ErrorBox, Notice, TextField } from "../../../parts/index.ts";
 import type { KitActs } from "../../../act/acts.ts";
+import { SecondNamed } from "./second-named.tsx";
+import type { Seconds } from "./use-seconds.ts";
 import { useSaving } from "../../../act/use-saving.ts";
 import type { OpenKit } from "../../../kit-view/at-hand.ts";
 
 interface SecondPanelProps {
   readonly open: OpenKit;
   readonly acts: KitActs;
-  readonly wanted: readonly SecondWanted[];
+  readonly seconds: Seconds;
 }
 
 /** Before a line that the person does not hold the qualification for: who sees it done, or why nobody does. */
-export function SecondPanel({ open, acts, wanted }: SecondPanelProps) {
-  return wanted.map((one) => <SecondChoice key={one.qualification.id} open={open} acts={acts} wanted={one} />);
+export function SecondPanel({ open, acts, seconds: { wanted, said } }: SecondPanelProps) {
+  return (
+    <>
+      {said.map((one) => (
+        <SecondNamed key={one.entry} open={open} said={one} />
+      ))}
+      {wanted.map((one) => (
+        <SecondChoice key={one.qualification.id} open={open} acts={acts} wanted={one} />
+      ))}
+    </>
+  );
 }
 
 interface SecondChoiceProps {

@@ -1,0 +1,2 @@
+export * from "./drill-acts.ts";
+export * from "./drill-book.ts";

@@ -1,0 +1,224 @@
+import type { Pattern } from "#kit";
+import type { KitState, StepReport } from "#readiness";
+import { describe, expect, it } from "vitest";
+import { OPENINGS_TO_TELL, reportCard } from "./index.ts";
+
+const step = (id: string, minutes: number, checks: readonly string[] = [], more: object = {}) => ({
+  id,
+  text: `Do ${id}.`,
+  checks,
+  needs: { people: 1, minutes, tools: [] },
+  ...more,
+});
+const PATTERN = {
+  id: "pump",
+  version: 2,
+  modes: [
+    { id: "seized", item: "pump", name: "seized", effect: "grounds" },
+    { id: "dull", item: "pump", name: "dull", effect: "notes" },
+    { id: "split", item: "hose", name: "split", effect: "grounds" },
+  ],
+  checks: [
+    { id: "turn", ask: "Turn the shaft.", finds: ["seized"] },
+    { id: "paint", ask: "Look at the paint.", finds: ["dull"] },
+    { id: "hose", ask: "Look along the hose.", finds: ["split"] },
+  ],
+  stages: [
+    {
+      id: "examine",
+      steps: [
+        step("a", 2, ["turn"]),
+        step("b", 2, ["paint"]),
+        step("w", 1, [], { timer: { kind: "wait", atLeast: 600 } }),
+        step("c", 2, ["hose"]),
+      ],
+    },
+  ],
+} as unknown as Pattern;
+
+const T0 = Date.parse("2026-05-01T08:00:00Z");
+const mark = (minute: number, by = "ann") => ({
+  entry: `e${minute}`,
+  at: new Date(T0 + minute * 60_000).toISOString(),
+  by,
+  device: "tablet",
+});
+type Line = readonly [line: string, minute: number, answer?: "seen" | "wrong" | "not-possible", more?: object];
+
+function opening(id: string, ...lines: readonly Line[]) {
+  const answers = lines.map(([line, minute, answer = "seen", more = {}]) => {
+    const [at = "", check] = line.split("/");
+    return [line, { turnaround: id, step: at, ...(check && { check }), answer, mark: mark(minute), ...more }];
+  });
+  return {
+    id,
+    opened: mark(0),
+    answers: Object.fromEntries(answers),
+    timers: {},
+    closed: { ...mark(99), how: "sealed" },
+  };
+}
+
+function kit(
+  id: string,
+  turnarounds: readonly object[],
+  findings: readonly object[] = [],
+  pattern = "pump@1",
+): KitState {
+  return { id, pattern, turnarounds, findings, runs: [], contents: {} } as unknown as KitState;
+}
+
+const found = (mode: string, more: object = {}) => ({
+  id: `${mode}-${JSON.stringify(more)}`,
+  mode,
+  item: "pump",
+  ...more,
+});
+const USUAL: readonly Line[] = [
+  ["a/turn", 2],
+  ["b/paint", 4],
+  ["w", 20],
+  ["c/hose", 23],
+];
+const many = (times: number) => Array.from({ length: times }, (_, i) => opening(`t${i}`, ...USUAL));
+const cardOf = (...kits: KitState[]) => reportCard(PATTERN, kits, []);
+
+describe("what the checks of a pattern found", () => {
+  it("counts each opening once, answers of every version of the pattern, and no other pattern's", () => {
+    const other = kit("z", many(9), [], "else@1");
+    const { checks, openings, kits } = cardOf(kit("k1", many(3)), kit("k2", many(2), [], "pump@2"), other);
+    expect([openings, kits]).toEqual([5, 2]);
+    expect(checks.map(({ check, looks, found: hits }) => [check.id, looks, hits])).toEqual([
+      ["turn", 5, 0],
+      ["paint", 5, 0],
+      ["hose", 5, 0],
+    ]);
+  });
+
+  it("leaves out the openings of a drill, and what was planted for it, but not what was real", () => {
+    const planted = found("seized", { turnaround: "t9", check: "turn", drill: "d" });
+    const real = found("dull", { turnaround: "t9", check: "paint", drill: "d" });
+    const drill = { id: "d", judged: { [real.id]: { real: true } } };
+    const drilled = [...many(2), { ...opening("t9", ["a/turn", 2, "wrong"]), drill: "d" }];
+    const card = cardOf({ ...kit("k1", drilled, [planted, real]), drills: [drill] } as unknown as KitState);
+    expect([card.openings, card.checks[0]!.found]).toEqual([2, 0]);
+    expect(card.modes.map(({ mode }) => mode.id)).toEqual(["dull"]);
+  });
+
+  it("counts what was wrong and is answered right since it was mended, by its finding; not what could not be looked at", () => {
+    const openings = [
+      opening("t1", ["a/turn", 2], ["b/paint", 4, "wrong"], ["c/hose", 6, "not-possible", { why: "ice" }]),
+    ];
+    const { checks } = cardOf(kit("k1", openings, [found("seized", { turnaround: "t1", check: "turn" })]));
+    expect(checks.map(({ looks, found: hits }) => [looks, hits])).toEqual([
+      [1, 1],
+      [1, 1],
+      [0, 0],
+    ]);
+  });
+
+  it("says how rarely one that never did may still find something, and never that it finds nothing", () => {
+    const { below } = cardOf(kit("k1", many(59))).checks[1]!;
+    expect(below).toBeGreaterThan(0.04);
+    expect(below).toBeLessThan(0.05);
+    expect(cardOf(kit("k1", [])).checks[0]!.below).toBeUndefined();
+  });
+
+  it("leaves out an opening that was set aside", () => {
+    const aside = { ...opening("t9", ...USUAL), closed: { ...mark(99), how: "set-aside" } };
+    expect(cardOf(kit("k1", [...many(2), aside])).openings).toBe(2);
+  });
+});
+
+describe("modes found by accident", () => {
+  it("are those found at another check, at a line without one, or outside an opening", () => {
+    const findings = [
+      found("seized", { turnaround: "t0", check: "turn", step: "a" }),
+      found("split", { turnaround: "t0", check: "paint", step: "b" }),
+      found("split", { turnaround: "t1", step: "w" }),
+      found("split"),
+    ];
+    const { modes } = cardOf(kit("k1", many(3), findings));
+    expect(modes.map(({ mode, byOwn, byAccident }) => [mode.id, byOwn, byAccident])).toEqual([
+      ["split", 0, 3],
+      ["seized", 1, 0],
+    ]);
+    expect(modes[0]!.where.map(({ what }) => what)).toEqual(["Look at the paint.", "Do w.", "outside an opening"]);
+  });
+});
+
+const hard = (id: string) => opening(id, ["a/turn", 2], ["c/hose", 5, "not-possible", { why: "frozen" }]);
+
+describe("lines that people could not do", () => {
+  it("are counted by opening, with what was reported of them", () => {
+    const report = { ...mark(1), step: "c", what: "unclear" } as StepReport;
+    const { lines } = reportCard(PATTERN, [kit("k1", [hard("t1"), hard("t2"), ...many(2)])], [report]);
+    expect(
+      lines.map(({ step: { id }, asked, notPossible, reports }) => [id, asked, notPossible, reports.unclear]),
+    ).toEqual([["c", 4, 2, 1]]);
+  });
+});
+
+describe("minutes really taken", () => {
+  it("run from the answer before in the same opening, and leave the clock of a wait out", () => {
+    const { minutes } = cardOf(kit("k1", many(5)));
+    expect(minutes.map(({ step: { id }, median, times }) => [id, median, times])).toEqual([
+      ["a", 2, 5],
+      ["b", 2, 5],
+      ["c", 3, 5],
+    ]);
+  });
+
+  it("leave a pause out and count it", () => {
+    const paused = opening("t9", ["a/turn", 2], ["b/paint", 64], ["c/hose", 66]);
+    const line = cardOf(kit("k1", [...many(2), paused])).minutes.find(({ step: { id } }) => id === "b")!;
+    expect([line.median, line.times, line.pauses]).toEqual([2, 2, 1]);
+  });
+
+  it("leave out what was typed up from a card, and work that two did at once", () => {
+    const typed = opening(
+      "t8",
+      ["a/turn", 2, "seen", { fromCard: true }],
+      ["b/paint", 2.5, "seen", { fromCard: true }],
+    );
+    const two = opening("t9", ["a/turn", 2], ["b/paint", 2.2, "seen", { mark: mark(2.2, "ben") }]);
+    const { minutes } = cardOf(kit("k1", [typed, two]));
+    expect(minutes.map(({ step: { id } }) => id)).toEqual(["a"]);
+  });
+
+  it("share what one tap confirmed by what is stated", () => {
+    const together = opening("t1", ["a/turn", 8], ["b/paint", 8]);
+    expect(cardOf(kit("k1", [together])).minutes.map(({ median }) => median)).toEqual([4, 4]);
+  });
+});
+
+const kinds = (card: ReturnType<typeof cardOf>) => card.proposals.map(({ kind }) => kind);
+
+describe("what it would change", () => {
+  it("is nothing on few openings, and it says how many more it takes", () => {
+    const card = cardOf(kit("k1", many(7), [found("split")]));
+    expect(card.proposals).toEqual([]);
+    expect(card.openingsWanted).toBe(OPENINGS_TO_TELL - 7);
+  });
+
+  it("asks less often what never found anything, but keeps the only check for what grounds the kit", () => {
+    const { proposals } = cardOf(kit("k1", many(60)));
+    expect(proposals.flatMap((one) => (one.kind === "ask-less" ? [one.of.check.id] : []))).toEqual(["paint"]);
+    expect(proposals.flatMap((one) => (one.kind === "keep" ? one.alone : []))).toEqual(["seized", "split"]);
+  });
+
+  it("finds sooner what was found by accident twice and no oftener by its checks", () => {
+    expect(kinds(cardOf(kit("k1", many(7), [found("split"), found("split", { note: "x" })])))).toEqual(["find-sooner"]);
+  });
+
+  it("rewords a line that is often not possible, and restates one that takes far longer", () => {
+    const slow = Array.from({ length: 9 }, (_, i) =>
+      opening(`s${i}`, ["a/turn", 2], ["b/paint", 9], ["c/hose", 11, i < 4 ? "not-possible" : "seen"]),
+    );
+    const { proposals } = cardOf(kit("k1", slow));
+    expect(proposals.map(({ kind, of }) => [kind, "step" in of ? of.step.id : ""])).toEqual([
+      ["reword", "c"],
+      ["restate", "b"],
+    ]);
+  });
+});

@@ -1,0 +1,44 @@
+import type { Pattern } from "#kit";
+import type { KitState, StepReport } from "#readiness";
+import { checksFound } from "./checks-found.ts";
+import { linesHard } from "./lines-hard.ts";
+import { minutesTaken } from "./minutes-taken.ts";
+import { modesFound } from "./modes-found.ts";
+import { openingsOf } from "./openings-read.ts";
+import { OPENINGS_TO_TELL, proposalsOf, type CardFigures, type Proposal } from "./proposals.ts";
+
+/** What the log says of a pattern. */
+export interface ReportCard extends CardFigures {
+  readonly kits: number;
+  readonly openings: number;
+  /** Openings it takes on top until a check that never found anything can be said to find something seldom; 0 where enough. */
+  readonly openingsWanted: number;
+  readonly proposals: readonly Proposal[];
+}
+
+/**
+ * A pattern's report card: what its checks found, which modes were found by accident, which lines were not possible or
+ * reported, the minutes really taken, and what the log would change.
+ *
+ * @param pattern - its newest version
+ * @param kits - of the station, those taken off charge too; kits of other patterns are left out
+ * @param reports - on lines of this pattern
+ * @returns all of it; figures of too few openings propose nothing
+ * @source DERIVED: docs/methods/reliability.md
+ */
+export function reportCard(pattern: Pattern, kits: readonly KitState[], reports: readonly StepReport[]): ReportCard {
+  const openings = openingsOf(kits, pattern.id);
+  const figures = {
+    checks: checksFound(pattern, openings),
+    modes: modesFound(pattern, kits),
+    lines: linesHard(pattern, openings, reports),
+    minutes: minutesTaken(pattern, openings),
+  };
+  return {
+    kits: kits.filter((kit) => kit.pattern.split("@")[0] === pattern.id).length,
+    openings: openings.length,
+    openingsWanted: Math.max(0, OPENINGS_TO_TELL - openings.length),
+    ...figures,
+    proposals: proposalsOf(pattern, figures),
+  };
+}

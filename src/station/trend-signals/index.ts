@@ -1,0 +1,1 @@
+export { trendSignal, type TrendCause, type TrendSignal } from "./trend-signals.ts";

@@ -1,0 +1,131 @@
+import { itemNamed, modeNamed, modesOf, type Pattern } from "#kit";
+import { MOST_FAULTS, type PlantedFault } from "#readiness";
+import { useState } from "react";
+import { Button, TextField } from "../../parts/index.ts";
+
+interface FaultListProps {
+  readonly pattern: Pattern;
+  readonly faults: readonly PlantedFault[];
+  readonly onChange: (faults: readonly PlantedFault[]) => void;
+}
+
+const NONE: PlantedFault = { item: "", mode: "", how: "" };
+
+/** Faults chosen one by one from the modes of the pattern, each with what exactly was done. */
+export function FaultList({ pattern, faults, onChange }: FaultListProps) {
+  const [draft, setDraft] = useState(NONE);
+  const isWhole = draft.mode !== "" && draft.how.trim() !== "";
+  const add = () => {
+    onChange([...faults, { ...draft, how: draft.how.trim() }]);
+    setDraft(NONE);
+  };
+  return (
+    <>
+      {faults.length > 0 && (
+        <ol className="drill-faults">
+          {faults.map((fault, at) => (
+            <li key={`${fault.mode} ${fault.how}`}>
+              <FaultWords pattern={pattern} fault={fault} />
+              <Button
+                kind="quiet"
+                label={`Take ${nameOfFault(pattern, fault)} off the list`}
+                onPress={() => onChange(faults.filter((_, other) => other !== at))}
+              >
+                Take off the list
+              </Button>
+            </li>
+          ))}
+        </ol>
+      )}
+      {faults.length < MOST_FAULTS && (
+        <>
+          <FaultFields pattern={pattern} draft={draft} onChange={setDraft} />
+          <div>
+            <Button isDisabled={!isWhole} onPress={add}>
+              Add this fault to the list
+            </Button>
+          </div>
+        </>
+      )}
+    </>
+  );
+}
+
+interface FaultFieldsProps {
+  readonly pattern: Pattern;
+  readonly draft: PlantedFault;
+  readonly onChange: (draft: PlantedFault) => void;
+}
+
+function FaultFields({ pattern, draft, onChange }: FaultFieldsProps) {
+  const { item, mode, how } = draft;
+  const items = pattern.items.filter(({ id }) => modesOf(pattern, id).length > 0);
+  return (
+    <>
+      <label className="field">
+        <span className="field-label">On which item?</span>
+        <select
+          className="field-input"
+          value={item}
+          onChange={({ target }) => onChange({ ...NONE, item: target.value })}
+        >
+          <option value="">Choose an item</option>
+          {items.map(({ id, name }) => (
+            <option key={id} value={id}>
+              {name}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label className="field">
+        <span className="field-label">Which fault?</span>
+        <select
+          className="field-input"
+          value={mode}
+          disabled={item === ""}
+          onChange={({ target }) => onChange({ ...draft, mode: target.value })}
+        >
+          <option value="">Choose a fault</option>
+          {modesOf(pattern, item).map(({ id, name }) => (
+            <option key={id} value={id}>
+              {name}
+            </option>
+          ))}
+        </select>
+      </label>
+      <TextField
+        label="What exactly is done to it"
+        hint="So that it can be taken out again by somebody who did not see it."
+        value={how}
+        onChange={(words) => onChange({ ...draft, how: words })}
+        limit={300}
+      />
+    </>
+  );
+}
+
+/** A planted fault with what was done. */
+export function FaultWords({
+  pattern,
+  fault,
+}: {
+  readonly pattern: Pattern | undefined;
+  readonly fault: PlantedFault;
+}) {
+  return (
+    <span>
+      <strong>{nameOfFault(pattern, fault)}</strong>
+      <br />
+      {fault.how}
+    </span>
+  );
+}
+
+/** "Fuel hose: chafed". */
+export function nameOfFault(
+  pattern: Pattern | undefined,
+  { item, mode }: { readonly item: string; readonly mode: string },
+): string {
+  const [of, what] = pattern ? [itemNamed(pattern, item)?.name, modeNamed(pattern, mode)?.name] : [];
+  return what === undefined ? (of ?? item) : `${of ?? item}: ${what}`;
+}

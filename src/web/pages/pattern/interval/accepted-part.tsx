@@ -1,0 +1,42 @@
+import type { Pattern } from "#kit";
+import type { Entry } from "#log";
+import type { Bodies } from "#readiness";
+import { mayWrite, withdrawOpenings } from "#station";
+import { useSaving } from "../../../act/use-saving.ts";
+import { useCarryOut, useStation, type StationView } from "../../../device/index.ts";
+import { nameOf } from "../../../kit-view/at-hand.ts";
+import { Button, ErrorBox, Section, Timestamp } from "../../../parts/index.ts";
+import { sayEvery } from "./interval-words.ts";
+
+type Accepted = Entry<string, Bodies["opening-interval-set"]>;
+
+/** What was accepted for the plan, by whom and when; a keeper may go back to the manual. */
+export function AcceptedPart({ pattern }: { readonly pattern: Pattern }) {
+  const view = useStation();
+  const carryOut = useCarryOut();
+  const saving = useSaving();
+  const every = view.policy.openings?.[pattern.id];
+  const line = lastLine(view, pattern.id);
+  if (every === undefined || !line) return null;
+  return (
+    <Section title="Accepted for the plan">
+      <p>
+        Opened {sayEvery(every)}: accepted by {nameOf(view, line.by)} on <Timestamp at={line.at} as="day" />. The plan
+        of the year opens its kits by then; it grounds none, and the manual&apos;s own interval stands beside it.
+      </p>
+      <ErrorBox error={saving.error} title="Not written down" />
+      {mayWrite(view.me.role, "opening-interval-set") && (
+        <div>
+          <Button onPress={() => void saving.save(() => carryOut((doing) => withdrawOpenings(doing, pattern.id)))}>
+            Go back to the manual&apos;s interval
+          </Button>
+        </div>
+      )}
+    </Section>
+  );
+}
+
+function lastLine(view: StationView, pattern: string): Accepted | undefined {
+  const lines = view.entriesOf("station").filter(({ kind }) => kind === "opening-interval-set") as readonly Accepted[];
+  return lines.findLast(({ body }) => body.pattern === pattern);
+}

@@ -1,0 +1,32 @@
+import type { MailReply, MailWishRequest } from "#station";
+import { useCallback, useEffect, useState } from "react";
+import { useThisDevice } from "../../../device/index.ts";
+import type { Reply } from "../../../device/sync/server-door.ts";
+import { useDoing } from "../../../parts/index.ts";
+
+const PATH = "/api/mail";
+
+/** What the station sends this person by mail: read from the station, and changed there. */
+export function useMail() {
+  const { door } = useThisDevice();
+  const { isBusy, run } = useDoing();
+  const [known, setKnown] = useState<MailReply>();
+  const [reply, setReply] = useState<Reply<MailReply>>();
+  const take = useCallback((answer: Reply<MailReply>) => {
+    setReply(answer);
+    if (answer.kind === "answered") setKnown(answer.value);
+  }, []);
+  const look = useCallback(() => door.ask<MailReply>({ method: "GET", path: PATH }).then(take), [door, take]);
+  useEffect(() => void look(), [look]);
+  const does = (method: "PUT" | "DELETE" | "POST", path: string, json?: MailWishRequest) =>
+    run(async () => take(await door.ask<MailReply>({ method, path, ...(json && { json }) })));
+  return {
+    isBusy,
+    known,
+    reply,
+    look: () => run(look),
+    save: (wish: MailWishRequest) => does("PUT", PATH, wish),
+    stop: () => does("DELETE", PATH),
+    sendTrial: () => does("POST", `${PATH}/trial`),
+  };
+}

@@ -1,0 +1,39 @@
+import { describe, expect, it } from "vitest";
+import { sayField, sayGiven } from "./field-words.ts";
+
+describe("the field of a refusal, on a screen", () => {
+  it.each([
+    ["body.sealSeen", "Seal number as read"],
+    ["body.until", "Until"],
+    ["body.drawn.lot", "Lot"],
+    ["body.findings.0.limit", "Limit"],
+    ["body.checks.2.value", "Reading"],
+    ["kit", "Kit"],
+    ["suction.greatestLift", "Suction, greatest lift"],
+    ["hull.stations[2].offsets", "Hull, stations, offsets"],
+    ["readings.3.level", "Readings, level"],
+  ])("%s is called %s", (field, words) => {
+    expect(sayField(field)).toBe(words);
+  });
+
+  it.each(["body.turnaround", "body.step", "body.checks", "body", "by", "device", "subject", "kind", ""])(
+    "%s is left out",
+    (field) => {
+      expect(sayField(field)).toBeUndefined();
+    },
+  );
+
+  it("never shows a path or a name in one word of two", () => {
+    for (const field of ["body.drawn.part", "vessel.compartments.0.floodableArea", "body.remedies.0.mode"])
+      expect(sayField(field) ?? "").not.toMatch(/[._]|[a-z][A-Z]|\d/);
+  });
+});
+
+describe("what was given, on a screen", () => {
+  it("is said without marks of a program, and as nothing where nothing was", () => {
+    expect(sayGiven('"2026-06-21"')).toBe("2026-06-21 was given");
+    expect(sayGiven("12")).toBe("12 was given");
+    expect(sayGiven("nothing")).toBe("nothing was given");
+    expect(sayGiven('{"a":1}')).toBeUndefined();
+  });
+});
