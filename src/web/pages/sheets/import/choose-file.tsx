@@ -1,6 +1,6 @@
 import { SHEET_LIMITS } from "#store/sheets";
 import { useId } from "react";
-import { ErrorBox } from "../../../parts/index.ts";
+import { ErrorBox, sayCount } from "../../../parts/index.ts";
 import type { SheetNow } from "./use-sheet.ts";
 
 /** The file, and which of its sheets. */
@@ -31,7 +31,9 @@ export function ChooseFile({ sheet }: { readonly sheet: SheetNow }) {
       </p>
       <ErrorBox error={reading.error} title="Not read" />
       {chosen && (
-        <p>{[`${chosen.table.file}: ${chosen.table.rows.length} rows.`, ...chosen.table.notices].join(" ")}</p>
+        <p>
+          {[`${chosen.table.file}: ${sayCount(chosen.table.rows.length, "row")}.`, ...chosen.table.notices].join(" ")}
+        </p>
       )}
       {chosen && chosen.table.sheets.length > 1 && <SheetPick sheet={sheet} />}
     </>
