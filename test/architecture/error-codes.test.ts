@@ -33,6 +33,7 @@ describe("error codes", () => {
 const ONE_MEANING: Readonly<Record<string, string>> = {
   "BA-102": "not a unit of what is measured",
   "BA-106": "a number that cannot be",
+  "BA-119": "a date whose day and month could be either way round",
   "KI-105": "not a unit of its dimension",
   "KI-107": "a name that the file does not have",
   "QU-101": "something that is needed was left out, or given twice",
@@ -48,6 +49,9 @@ const ONE_MEANING: Readonly<Record<string, string>> = {
   "SN-212": "other people's days, by who may not",
   "ST-143": "the station shows another history than this device holds",
   "ST-144": "the station's log does not add up",
+  "ST-215": "a sheet with more columns, or a longer cell, than is read",
+  "ST-222": "a cell that is none of what may stand there",
+  "ST-225": "what two rows of a sheet say of one thing",
 };
 
 const WIRE = "src/station/wire/wire-words.ts";
