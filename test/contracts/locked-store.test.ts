@@ -32,9 +32,16 @@ async function rawText(name: string): Promise<string> {
   const tables = await Promise.all(raw.tables.map(async (table) => [table.name, await table.toArray()]));
   raw.close();
   return JSON.stringify(tables, (_, value: unknown) => {
-    if (value instanceof ArrayBuffer) return Buffer.from(value).toString("latin1");
-    return value instanceof Uint8Array ? Buffer.from(value).toString("latin1") : value;
+    if (value instanceof ArrayBuffer) return letters(Buffer.from(value));
+    return value instanceof Uint8Array ? letters(value) : value;
   });
+}
+
+/** Bytes as letters, control characters as dots: JSON would write the byte 4 before "17" as "\\u000417", a seal's number. */
+function letters(bytes: Uint8Array): string {
+  return Buffer.from(bytes)
+    .toString("latin1")
+    .replaceAll(/\p{Cc}/gu, ".");
 }
 
 /** Runs a conversion and ends it after so many steps, as a kill would. @returns whether it was ended */
