@@ -71,7 +71,7 @@ describe("drykeel", () => {
   it("names the words it knows when given another", async () => {
     const { exit, error } = await run(["frobnicate"]);
     expect(exit).toBe(2);
-    expect(error).toMatch(/CL-101 command: got frobnicate; allowed: standing, ask/);
+    expect(error).toMatch(/CL-101 command: got frobnicate; allowed: standing, table, ask/);
   });
 
   it("says where to look when there is no station in the folder", async () => {

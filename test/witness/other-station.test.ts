@@ -111,7 +111,7 @@ describe("a witness at another station, two servers each in a process of its own
     const held = readFileSync(join(theirs, "witnessed", "ours.ndjson"), "utf8");
     expect(held.trim().split("\n")).toHaveLength(1);
     const verified = await run(ours, ["verify", "--witness", url], token);
-    expect([verified.exit, verified.out]).toEqual([0, expect.stringContaining("Held against 1 heads of the witness")]);
+    expect([verified.exit, verified.out]).toEqual([0, expect.stringContaining("Held against 1 head of the witness")]);
   });
 
   it("gives and takes nothing without the token of that name, and tells nobody which names there are", async () => {
