@@ -1,3 +1,4 @@
+import { sayCount } from "#base";
 import { InputError } from "#base";
 import { headCode, headLine, keyMark, PlaceTrees, readHeads, signHead, type KeptHead, type SignedHead } from "#log";
 import { createStationFold, pagesOf, verifyLog } from "#station";
@@ -82,7 +83,9 @@ function goesToStation({ options }: Call): boolean {
 async function send({ terminal, surroundings }: Call, url: string, heads: readonly SignedHead[]): Promise<void> {
   const kept = await new OtherStation(url, surroundings.witnessToken).keep(heads);
   const lines = heads.map(({ place, number }) => `${place} to line ${number}`).join(", ");
-  terminal.out(harmless(`${url}: ${lines}; signed with ${keyMark(heads[0]!.key)}; ${kept} heads new there.`));
+  terminal.out(
+    harmless(`${url}: ${lines}; signed with ${keyMark(heads[0]!.key)}; ${sayCount(kept, "new head")} there.`),
+  );
 }
 
 async function renderSheet(call: Call, heads: readonly SignedHead[]): Promise<Uint8Array> {

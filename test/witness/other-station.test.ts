@@ -106,7 +106,7 @@ describe("a witness at another station, two servers each in a process of its own
     const sent = await run(ours, ["witness", "--to", url], token);
     expect([sent.exit, sent.out]).toEqual([
       0,
-      expect.stringMatching(/station to line \d+; signed with .*; 1 heads new/),
+      expect.stringMatching(/station to line \d+; signed with .*; 1 new head there/),
     ]);
     const held = readFileSync(join(theirs, "witnessed", "ours.ndjson"), "utf8");
     expect(held.trim().split("\n")).toHaveLength(1);
