@@ -1,5 +1,4 @@
-import { sayCount } from "#base";
-import { InputError } from "#base";
+import { InputError, sayCount } from "#base";
 import { headCode, headLine, keyMark, PlaceTrees, readHeads, signHead, type KeptHead, type SignedHead } from "#log";
 import { createStationFold, pagesOf, verifyLog } from "#station";
 import { openKeyFile, rotateKey, type SigningKey } from "#store/keys";
