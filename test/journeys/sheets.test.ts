@@ -59,7 +59,7 @@ async function chooseFile(name: string, text: string): Promise<void> {
 }
 
 async function takeIn(rows: string): Promise<void> {
-  await page.getByRole("button", { name: `Take in all ${rows}` }).click();
+  await page.getByRole("button", { name: rows === "1 row" ? "Take in the 1 row" : `Take in all ${rows}` }).click();
   await page.getByText(`${rows} taken in, all of them`).waitFor();
 }
 

@@ -69,5 +69,5 @@ function otherWorkbook(): Error {
 
 function nothingBelow(): Error {
   const remedy = "Give it one row of headings and a row for each thing below.";
-  return sheetError("ST-218", "no rows below headings", "headings and at least one row", remedy);
+  return sheetError("ST-218", "headings alone", "headings and at least one row", remedy);
 }

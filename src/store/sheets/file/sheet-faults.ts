@@ -8,7 +8,7 @@ export function sheetError(code: string, got: unknown, allowed: string, remedy: 
 
 export function tooManyRows(): InputError {
   const allowed = `at most ${SHEET_LIMITS.rows} rows below the headings`;
-  return sheetError("ST-213", "more rows", allowed, "Divide it into several files. Nothing was taken in.");
+  return sheetError("ST-213", "too many rows", allowed, "Divide it into several files. Nothing was taken in.");
 }
 
 export function damaged(because: string): InputError {

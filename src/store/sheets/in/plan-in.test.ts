@@ -4,7 +4,7 @@ import { Desk } from "../../../station/sample-station.ts";
 import { readSheet } from "../file/read-sheet.ts";
 import { guessMapping, type Mapping } from "./fields.ts";
 import { fieldsOf, planSheet, type SheetOf, type SheetPlan, type SheetSaid } from "./plan-in.ts";
-import { readCount } from "./read-count.ts";
+import { readCount, unitBeside } from "./read-count.ts";
 
 const desk = new Desk();
 
@@ -199,6 +199,14 @@ describe("parts from a sheet", () => {
 
 describe("how many", () => {
   it.each([
+    ["12 pieces", "pieces"],
+    ["8ft", "ft"],
+    ["1.000", undefined],
+    ["3,5", undefined],
+    ["12", undefined],
+  ])("%s has beside it the unit %s", (text, unit) => expect(unitBeside(text)).toBe(unit));
+
+  it.each([
     ["8", "piece", 8],
     ["8 pieces", "piece", 8],
     ["8 ft", "ft", 8],
@@ -213,6 +221,11 @@ describe("how many", () => {
     ["8 ft", "m", "a whole number of m; it is 2.438"],
     ["2.5", "piece", "a whole number of piece; it is 2.500"],
     ["8 ft", "piece", "a count in piece"],
+    ["3,5", "", "a whole number; it is 3.500"],
+    ["1.000", "piece", "figures without a mark for thousands, such as 1000"],
+    ["1,250", "", "figures without a mark for thousands, such as 1000"],
+    ["1.250.000", "", "figures without a mark for thousands, such as 1000"],
+    ["1.000 mm", "m", "figures without a mark for thousands, such as 1000"],
     ["-1", "m", "a whole number, 0 or more"],
     ["some", "m", "a whole number, 0 or more"],
   ])("%s in %s is none", (text, unit, allowed) => {

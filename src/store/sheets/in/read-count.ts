@@ -4,6 +4,13 @@ import { parseQuantity, type Dimension } from "#base";
 export type CountRead =
   { readonly kind: "count"; readonly count: number } | { readonly kind: "none"; readonly allowed: string };
 
+/** Figures with whatever marks stand between them, and a unit that begins with a letter. */
+const COUNTED = /^(\d[\d.,]*)\s*(\p{L}.*)?$/u;
+const BARE = /^\d+(?:[.,]\d+)?$/;
+/** A mark before three figures parts thousands in one country and decimals in the next: which, is never guessed. */
+const MARKED = /^\d+(?:[.,]\d{3})+$|[.,]\d+[.,]/;
+const PLAIN = "figures without a mark for thousands, such as 1000";
+
 const MEASURED: readonly Dimension[] = ["length", "volume", "mass"];
 
 /**
@@ -13,8 +20,9 @@ const MEASURED: readonly Dimension[] = ["length", "volume", "mass"];
  * @example readCount("1000 mm", "m") // { kind: "count", count: 1 }
  */
 export function readCount(text: string, unit: string): CountRead {
-  const read = /^(\d+(?:[.,]\d+)?)\s*(\D.*)?$/.exec(text.trim());
-  if (!read) return { kind: "none", allowed: "a whole number, 0 or more" };
+  const read = COUNTED.exec(text.trim());
+  if (MARKED.test(read?.[1] ?? "")) return { kind: "none", allowed: PLAIN };
+  if (!read || !BARE.test(read[1]!)) return { kind: "none", allowed: "a whole number, 0 or more" };
   const count = isSameUnit(read[2], unit) ? Number(read[1]!.replace(",", ".")) : convert(text, unit);
   if (count === undefined) return { kind: "none", allowed: `a count in ${unit}` };
   const whole = Math.round(count);
@@ -24,7 +32,7 @@ export function readCount(text: string, unit: string): CountRead {
 
 /** The unit written beside a count; undefined where it is bare. */
 export function unitBeside(text: string): string | undefined {
-  return /^\d+(?:[.,]\d+)?\s*(\D.*)$/.exec(text.trim())?.[1]?.trim();
+  return COUNTED.exec(text.trim())?.[2]?.trim();
 }
 
 function isSameUnit(given: string | undefined, unit: string): boolean {

@@ -106,7 +106,7 @@ export class RowIn {
         key,
         text,
         names.join(", ") || "none there yet",
-        "Write one of these, or make it here first.",
+        names.length > 0 ? "Write one of these." : "Make it here first.",
       );
     } else this.read[key] = namesOf(found)[0] ?? text;
     return found;

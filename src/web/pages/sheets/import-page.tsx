@@ -100,7 +100,7 @@ function Judged({ of, sheet, chosen }: JudgedProps) {
       {isGood && (
         <div>
           <Button kind="primary" isBusy={sheet.writing.isBusy} onPress={() => void sheet.takeIn()}>
-            {`Take in all ${sayCount(plan.rows.length, "row")}`}
+            {plan.rows.length === 1 ? "Take in the 1 row" : `Take in all ${plan.rows.length} rows`}
           </Button>
         </div>
       )}
