@@ -6,6 +6,7 @@ import {
   needClosed,
   needHere,
   needNewSeal,
+  needNoDrill,
   needNotAhead,
   needNotPast,
   needOnCharge,
@@ -80,6 +81,7 @@ export function handOver(doing: Doing, kit: KitState, body: Bodies["handed-over"
     needOnCharge(kit),
     needHere(kit),
     needClosed(kit),
+    needNoDrill(kit),
     body.back === undefined ? undefined : needNotPast(doing, body.back, "body.back"),
   ]);
 }

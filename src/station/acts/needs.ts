@@ -1,5 +1,5 @@
 import { formatDate, parseDate, type Fault } from "#base";
-import { isSameSeal, sealNumbersOf, type KitState } from "#readiness";
+import { drillsOn, isSameSeal, sealNumbersOf, type KitState } from "#readiness";
 import type { Doing } from "./draft.ts";
 import { because, noSuchPattern, noSuchPlace } from "../judging/faults.ts";
 
@@ -41,6 +41,14 @@ export function needNewSeal(doing: Doing, seal: string): Fault | undefined {
 export function needPattern(doing: Doing, pattern: string): Fault | undefined {
   if (doing.patterns.has(pattern)) return undefined;
   return noSuchPattern(pattern);
+}
+
+/** No drill is on: faults may be planted in the kit. */
+export function needNoDrill(kit: KitState): Fault | undefined {
+  if (drillsOn(kit).length === 0) return undefined;
+  const remedy =
+    "Take another kit. End the drill, take out what was planted, and turn it round before it goes anywhere.";
+  return because("SN-241", "kit", kit.name, "a kit that is not set aside for a drill", remedy);
 }
 
 /** A day that is not past. */

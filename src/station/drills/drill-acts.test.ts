@@ -1,7 +1,7 @@
 import { commitmentOf, type Bodies } from "#readiness";
 import { beforeEach, describe, expect, it } from "vitest";
 import { raiseFinding } from "../acts/finding-acts.ts";
-import { enrolKit } from "../acts/kit-acts.ts";
+import { enrolKit, handOver } from "../acts/kit-acts.ts";
 import { answerStep, openTurnaround, sealKit } from "../acts/turnaround-acts.ts";
 import { boardOf } from "../board.ts";
 import { findingsByMode } from "../fault-finding/index.ts";
@@ -59,6 +59,12 @@ function looked(): void {
 const standing = () => boardOf(desk.fold.read(), "2026-01-10T09:00:00Z").places[0]!;
 
 describe("a drill", () => {
+  it("lets nobody hand the kit over while it is on", () => {
+    desk.do(begin("ann"));
+    const body = { to: "Tern", method: "passed" as const, sealBroken: false };
+    expect(refusalsOf(handOver(desk.as("ben"), desk.kit(), body))).toEqual(["SN-241"]);
+  });
+
   it("RULE-19 is begun by a keeper, on a closed kit that is here, once at a time, for people of the station", () => {
     expect(refusalsOf(begin("ben"))).toEqual(["SN-103"]);
     expect(refusalsOf(begin("ann", ["zed"]))).toEqual(["SN-218"]);

@@ -13,6 +13,7 @@ export function KitActions({ at }: { readonly at: KitAtHand }) {
   const isAway = kit.custody.kind === "away";
   const isOnDrill = drillsOn(kit).length > 0;
   const isHere = !isAway && !kit.turnaround;
+  const mayGo = isHere && drillsOn(kit).length === 0;
   return (
     <div className="kit-actions">
       <NextAction at={at} />
@@ -20,7 +21,7 @@ export function KitActions({ at }: { readonly at: KitAtHand }) {
         {isHere && mayWrite(role, "mustered") && (
           <ButtonLink to={`/place/${kit.place}/muster?kit=${kit.id}`}>Muster it</ButtonLink>
         )}
-        {isHere && mayWrite(role, "handed-over") && <ButtonLink to={`${to}/hand-over`}>Hand it over</ButtonLink>}
+        {mayGo && mayWrite(role, "handed-over") && <ButtonLink to={`${to}/hand-over`}>Hand it over</ButtonLink>}
         {mayWrite(role, "finding-raised") && <ButtonLink to={`${to}/finding`}>Raise a finding</ButtonLink>}
         {at.pattern.troubles !== undefined && <ButtonLink to={`${to}/fault`}>It does not work</ButtonLink>}
         <ButtonLink to={`${to}/delivery`}>Delivery</ButtonLink>
