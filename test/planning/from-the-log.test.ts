@@ -1,7 +1,7 @@
 import { demoEntries } from "#demo";
 import { planYear } from "#planning";
 import { onShelf, stockOf } from "#readiness";
-import { createStationFold, planInputOf, wallOf, workDueOf, type StationReading } from "#station";
+import { createStationFold, openingProposal, planInputOf, wallOf, workDueOf, type StationReading } from "#station";
 import { beforeAll, describe, expect, it } from "vitest";
 import type { StationView } from "../../src/web/device/index.ts";
 import { shelfCount } from "../../src/web/kit-view/stock-view.ts";
@@ -31,6 +31,14 @@ describe("a station's year from its own log", () => {
     expect(judgeYear(input, plan).complaints).toEqual([]);
     expect(plan.openings.length).toBeLessThanOrEqual(plan.naive.openings);
     expect(plan.openings.length).toBeGreaterThanOrEqual(input.kits.length);
+  });
+
+  it("is asked for no more openings on the strength of two clean ones, whatever a failure weighs", () => {
+    const pattern = reading.patterns.get("ossel-200@2")!;
+    const verdicts = [1000, 100_000, 10_000_000].map(
+      (nightHours) => openingProposal(pattern, reading, { now: NOW, nightHours, policy: reading.policy })?.verdict.kind,
+    );
+    expect(verdicts).toEqual(["cannot-tell", "cannot-tell", "cannot-tell"]);
   });
 
   it("goes round weeks that a person fixed, and leaves out what is fixed outside of it", () => {

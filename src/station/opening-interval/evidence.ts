@@ -14,6 +14,8 @@ export interface OpeningEvidence {
   readonly lay: number;
   /** At which such faults come [1/s]. */
   readonly rate: Belief;
+  /** Times that kits were asked to start. */
+  readonly asked: number;
   /** Chance of failing when asked, whatever its age: mean [1]. */
   readonly failing: number;
   /** Times that kits were put to work on casualties. */
@@ -52,6 +54,7 @@ export function openingEvidence(pattern: Pattern, log: StartLog, now: string): O
     found,
     lay,
     rate: rateOfFaults(found, lay),
+    asked: demands.length,
     failing: failingOf(failures, demands.length),
     calls,
     callsPerYear: (calls + 0.5) / Math.max(0.1, total(kits.map((kit) => yearsOf(kit, now)))),

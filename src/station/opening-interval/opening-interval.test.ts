@@ -85,6 +85,16 @@ describe("how often to open, from the log", () => {
     expect(verdict.kind).not.toBe("shorter");
   });
 
+  it("asks for no shorter one on one clean opening each of two kits, whatever a failure weighs", () => {
+    const kits = fleet(2, 0, 3).map((kit) => ({
+      ...kit,
+      turnarounds: kit.turnarounds.slice(-2),
+      enrolled: { at: "2025-06-01T00:00:00Z" },
+    })) as unknown as KitState[];
+    for (const hours of [100, 1000, 10_000, 100_000, 1_000_000])
+      expect([hours, proposed(kits, hours)!.verdict.kind]).not.toEqual([hours, "shorter"]);
+  });
+
   it("proposes a shorter one where faults come often and a failure weighs much, in whole months", () => {
     const { verdict, best } = proposed(fleet(20, 0.5, 4), 100_000)!;
     expect(best.longest).toBeLessThan(365);

@@ -114,16 +114,22 @@ interface Judged {
 function verdictOf(range: Range, judged: Judged): OpeningVerdict {
   const { standing, manual } = judged;
   const now = standing ? daysIn(standing) : Infinity;
-  if (range.longest < now) return { kind: "shorter", every: monthsIn(range.middle) };
-  if (range.shortest > now) {
-    const isManual = manual !== undefined && daysIn(manual) <= now + 1;
-    if (isManual) return { kind: "manual-stands", cleanOpenings: cleanOpeningsFor(LONGER * now, now, judged) };
-    const every = monthsIn(range.middle);
-    return { kind: "longer", every: shorterSpan(every, manual) ?? every };
-  }
-  const isNear = range.shortest > now / 2 && range.longest < now * 2;
-  if (isNear && range.flat.from <= now && now <= range.flat.to) return { kind: "keep" };
-  return { kind: "cannot-tell", openings: openingsToTell(now, judged) };
+  const side = sideOf(range, now);
+  if (side === "keep") return { kind: "keep" };
+  if (side === "too-seldom") return { kind: "shorter", every: monthsIn(range.middle) };
+  if (side === undefined) return { kind: "cannot-tell", openings: openingsToTell(now, judged) };
+  const isManual = manual !== undefined && daysIn(manual) <= now + 1;
+  if (isManual) return { kind: "manual-stands", cleanOpenings: cleanOpeningsFor(LONGER * now, now, judged) };
+  const every = monthsIn(range.middle);
+  return { kind: "longer", every: shorterSpan(every, manual) ?? every };
+}
+
+/** On which side of the best an interval lies; undefined where that cannot be told, or makes less than 5 % of difference. */
+function sideOf({ shortest, longest, flat }: Range, now: number): "too-seldom" | "too-often" | "keep" | undefined {
+  if (longest < now && flat.to < now) return "too-seldom";
+  if (shortest > now && flat.from > now) return "too-often";
+  const isNear = shortest > now / 2 && longest < now * 2;
+  return isNear && flat.from <= now && now <= flat.to ? "keep" : undefined;
 }
 
 /** So many more openings, without a find, until even the highest rate believed asks for no shorter interval than `wanted`. */
@@ -140,9 +146,7 @@ function openingsToTell(now: number, { evidence, nightHours }: Judged): number {
   return fewest((more) => {
     const grown = 1 + more / Math.max(1, looks);
     const after = { ...evidence, rate: rateOfFaults(found * grown, lay * grown) };
-    const { shortest, longest, flat } = rangeOf(after, nightHours);
-    const isNear = shortest > now / 2 && longest < now * 2 && flat.from <= now && now <= flat.to;
-    return longest < now || shortest > now || isNear;
+    return sideOf(rangeOf(after, nightHours), now) !== undefined;
   });
 }
 

@@ -40,6 +40,7 @@ describe("how often to open, in words", () => {
       found: 1,
       lay: 80 * 365.25 * 86_400,
       rate: { mean: 0, p05: 1e-10, p50: 0, p95: 2e-9 },
+      asked: 80,
       failing: 0.031,
       calls: 1,
       callsPerYear: 0.02,
@@ -53,5 +54,6 @@ describe("how often to open, in words", () => {
       "Put to work on casualties once: 0.02 calls a year on one kit.",
       "By the pattern an opening takes 2.5 hours of work, and the kit is out for 11.5 hours. Parts and wear are not counted.",
     ]);
+    expect(sayEvidence({ ...evidence, asked: 0, failing: 0.5 })[2]).toMatch(/never counted/);
   });
 });

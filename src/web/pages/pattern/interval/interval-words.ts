@@ -33,7 +33,7 @@ export function sayVerdict(verdict: OpeningVerdict, standing: Span | undefined):
     case "longer":
       return `To open it ${sayEvery(verdict.every)} would do; it is opened ${now} now.`;
     case "manual-stands":
-      return `Keep to ${now}: by the log longer would do, but the manual stands first. To back half as long again before its maker would take ${sayMore(verdict.cleanOpenings)} without a fault.`;
+      return `Keep to ${now}: by the log longer would do, but the manual stands first. To show its maker that half as long again would do, it would take ${sayMore(verdict.cleanOpenings)} without a fault.`;
   }
 }
 
@@ -64,13 +64,15 @@ export function sayLong(days: number): string {
 
 /** What the log has, a sentence each. */
 export function sayEvidence(evidence: OpeningEvidence): readonly string[] {
-  const { looks, found, lay, kits, rate, failing, calls, callsPerYear, hours, out } = evidence;
+  const { looks, found, lay, kits, rate, asked, failing, calls, callsPerYear, hours, out } = evidence;
   const years = lay / 86_400 / YEAR_DAYS;
   const tenYears = (perSecond: number) => Number((perSecond * 10 * YEAR_DAYS * 86_400).toPrecision(2));
   return [
     `${sayCount(looks, "opening")} of ${sayCount(kits, "kit")} after lying closed for ${years.toFixed(1)} years in all: ${sayCount(found, "fault")} that would have stopped the kit.`,
     `So in ten years of lying closed ${tenYears(rate.p05)} to ${tenYears(rate.p95)} such faults come, nine times in ten, at a steady rate; kits are taken as alike.`,
-    `Asked to start, it fails about ${sayTenths(failing)} whatever its age, just opened or not.`,
+    asked === 0
+      ? "How often it fails when it is asked to start was never counted: half the times is reckoned with."
+      : `Asked to start, it fails about ${sayTenths(failing)} whatever its age, just opened or not.`,
     `Put to work on casualties ${calls === 1 ? "once" : `${calls} times`}: ${Number(callsPerYear.toPrecision(2))} calls a year on one kit.`,
     `By the pattern an opening takes ${hours.toFixed(1)} hours of work, and the kit is out for ${(out / 3600).toFixed(1)} hours. Parts and wear are not counted.`,
   ];
