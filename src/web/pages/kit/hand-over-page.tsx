@@ -40,7 +40,7 @@ function HandOverForm({ at }: { readonly at: KitAtHand }) {
   const [seal, setSeal] = useState<(typeof SEALS)[number]["value"]>();
   const [note, setNote] = useState("");
   const [beyond, setBeyond] = useState<Beyond>(NOTHING_BEYOND);
-  const isReady = to.trim() !== "" && method !== undefined && seal !== undefined;
+  const isReady = to.trim() !== "" && method !== undefined && seal !== undefined && !beyond.isPartly;
   const save = async () => {
     if (!method || !seal) return;
     const written = note.trim() === "" ? {} : { note: note.trim() };
@@ -59,7 +59,7 @@ function HandOverForm({ at }: { readonly at: KitAtHand }) {
       />
       <Choice label="How does it go?" options={METHODS} value={method} onChange={setMethod} />
       <Choice label="Its seal" options={SEALS} value={seal} onChange={setSeal} />
-      <BeyondPart at={at} beyond={beyond} onBeyond={(part) => setBeyond({ ...beyond, ...part })} />
+      <BeyondPart at={at} beyond={beyond} onBeyond={(part) => setBeyond((held) => ({ ...held, ...part }))} />
       <TextField label="Note, if any" value={note} onChange={setNote} isLong />
       <ErrorBox error={doing.error} title="Not written down" />
       <Button kind="primary" isDisabled={!isReady} isBusy={doing.isBusy} onPress={() => void save()}>
@@ -72,12 +72,14 @@ function HandOverForm({ at }: { readonly at: KitAtHand }) {
 /** What may be said of a hand-over beyond what must be: none of it holds a kit up. */
 interface Beyond {
   readonly back: string | undefined;
+  /** A day was begun and is none yet. */
+  readonly isPartly: boolean;
   readonly name: string;
   readonly strokes: readonly Stroke[];
   readonly briefed: boolean | undefined;
 }
 
-const NOTHING_BEYOND: Beyond = { back: undefined, name: "", strokes: [], briefed: undefined };
+const NOTHING_BEYOND: Beyond = { back: undefined, isPartly: false, name: "", strokes: [], briefed: undefined };
 
 function beyondOf({ back, name, strokes, briefed }: Beyond): Pick<Bodies["handed-over"], "back" | "taken" | "briefed"> {
   const drawn = writeStrokes(strokes);
@@ -108,6 +110,8 @@ function BeyondPart({ at, beyond, onBeyond }: BeyondPartProps) {
         isPrinted={false}
         value={beyond.back}
         onChange={(back) => onBeyond({ back })}
+        onPartly={(isPartly) => onBeyond({ isPartly })}
+        {...(beyond.isPartly && { fault: "Put the day right, or clear it." })}
       />
       <TextField label="Taken by, if known" value={beyond.name} onChange={(name) => onBeyond({ name })} limit={80} />
       <SignaturePad strokes={beyond.strokes} onStrokes={(strokes) => onBeyond({ strokes })} />
@@ -120,7 +124,10 @@ function NotReady({ at: { kit, view } }: { readonly at: KitAtHand }) {
   const standing = view.standings.get(kit.id);
   if (!standing || standing.standing === "ready") return null;
   return (
-    <Notice tone="attention" title={`${kit.name} is not ready without limits`}>
+    <Notice
+      tone="attention"
+      title={standing.standing === "ready-with-limits" ? `${kit.name} goes with limits` : `${kit.name} is not ready`}
+    >
       <p>
         <StandingMark standing={standing.standing} />
       </p>

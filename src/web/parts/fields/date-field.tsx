@@ -10,6 +10,8 @@ export interface DateFieldProps {
   readonly onChange: (value: string | undefined) => void;
   readonly hint?: string;
   readonly fault?: string;
+  /** Told whether something was typed that is no date yet. */
+  readonly onPartly?: (isPartly: boolean) => void;
   /** The day may be left empty, as on a label that prints only a month (default). */
   readonly mayBeMonth?: boolean;
   /** The date stands on the thing itself (default), so that its day may be unprinted rather than unknown. */
@@ -28,6 +30,7 @@ export function DateField(props: DateFieldProps) {
     const nextRead = readPrintedDate(next, mayBeMonth);
     setParts(next);
     onChange(nextRead.kind === "date" ? nextRead.date : undefined);
+    props.onPartly?.(nextRead.kind !== "date" && Object.values(next).some((part) => part.trim() !== ""));
   };
   return (
     <fieldset className="field" aria-describedby={`${id}-hint ${id}-fault`}>
@@ -41,7 +44,7 @@ export function DateField(props: DateFieldProps) {
         <Part name="Year, four figures" value={parts.year} onChange={(year) => change({ year })} />
       </div>
       {read.kind === "date" && <p className="field-echo">Read as {sayDate(read.date)}</p>}
-      <FieldFault id={`${id}-fault`} fault={props.fault ?? (read.kind === "fault" ? read.fault : undefined)} />
+      <FieldFault id={`${id}-fault`} fault={read.kind === "fault" ? read.fault : props.fault} />
     </fieldset>
   );
 }
