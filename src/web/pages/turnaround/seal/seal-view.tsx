@@ -22,12 +22,13 @@ interface SealViewProps {
 /** The end of a turnaround: what still stands in the way, then the new seal, or closed as grounded. */
 export function SealView({ open, acts, lines, place }: SealViewProps) {
   const { kit, turnaround, pattern, view } = open;
-  const [grounding, setGrounding] = useState(place.shown.kind === "grounded");
+  const isAsked = place.shown.kind === "grounded";
   const seconds = useSecondsAtSealing(open);
   const refusals = sealingRefusals({ kit, turnaround, pattern, allKits: view.kits });
   return (
     <main className="runner-main">
       <StepHeading>Close and seal {kit.name}</StepHeading>
+      {isAsked && <AsGrounded open={open} acts={acts} refusals={refusals} isAsked />}
       <LeftOut lines={lines} />
       {refusals.length > 0 ? (
         <RefusalList open={open} refusals={refusals} place={place} />
@@ -37,19 +38,32 @@ export function SealView({ open, acts, lines, place }: SealViewProps) {
           <SealForm open={open} acts={acts} />
         </Section>
       )}
-      <Section title="Or close it as grounded">
-        <p>The container is closed and the kit may not go, until another turnaround puts it right.</p>
-        {grounding ? (
-          <GroundedForm open={open} acts={acts} refusals={refusals} onLeave={() => setGrounding(false)} />
-        ) : (
-          <GloveRow>
-            <Button tone="grave" wide onPress={() => setGrounding(true)}>
-              Close as grounded
-            </Button>
-          </GloveRow>
-        )}
-      </Section>
+      {!isAsked && <AsGrounded open={open} acts={acts} refusals={refusals} isAsked={false} />}
     </main>
+  );
+}
+
+interface AsGroundedProps extends Pick<SealViewProps, "open" | "acts"> {
+  readonly refusals: ReturnType<typeof sealingRefusals>;
+  /** Its form stands open: somebody came here for it. */
+  readonly isAsked: boolean;
+}
+
+function AsGrounded({ open, acts, refusals, isAsked }: AsGroundedProps) {
+  const [isFilling, setFilling] = useState(isAsked);
+  return (
+    <Section title={isAsked ? "Close it as grounded" : "Or close it as grounded"}>
+      <p>The container is closed and the kit may not go, until another turnaround puts it right.</p>
+      {isFilling ? (
+        <GroundedForm open={open} acts={acts} refusals={refusals} onLeave={() => setFilling(false)} />
+      ) : (
+        <GloveRow>
+          <Button tone="grave" wide onPress={() => setFilling(true)}>
+            Close as grounded
+          </Button>
+        </GloveRow>
+      )}
+    </Section>
   );
 }
 
