@@ -25,8 +25,12 @@ export function sayWork({ tasks, planned }: Pick<WorkLine, "tasks" | "planned">)
     const count = tasks.filter((one) => one.sort === sort).length;
     return count === 0 ? [] : [count === 1 ? SORT_WORDS[sort] : `${SORT_WORDS[sort]}, ${count}`];
   });
-  if (named.length === 0) return planned === undefined ? "Flush" : "Planned opening";
-  return named.map((words, at) => (at === 0 ? words : words.toLowerCase())).join("; ");
+  if (named.length === 0 && planned === undefined) return "Flush";
+  // What an opening settles beside is no name for it: a muster alone would read as one.
+  const isUnnamed = planned !== undefined && tasks.every(({ sort }) => sort === "muster");
+  return [...(isUnnamed ? ["Planned opening"] : []), ...named]
+    .map((words, at) => (at === 0 ? words : words.toLowerCase()))
+    .join("; ");
 }
 
 /** By when, or since when, in words. */
