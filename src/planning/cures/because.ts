@@ -50,7 +50,10 @@ function lapsedWords({ kits, start }: YearStation, { lateWeeks }: PlanMerit): st
         : [`${clock.id.replace(/\.$/, "")} of ${kit.id} has lapsed in ${sayWeeks(start, weeks)}.`];
     }),
   );
-  const more = clocks.length > MOST_NAMED ? [`${clocks.length - MOST_NAMED} more have lapsed.`] : [];
+  const more =
+    clocks.length > MOST_NAMED
+      ? [clocks.length === MOST_NAMED + 1 ? "One more has lapsed." : `${clocks.length - MOST_NAMED} more have lapsed.`]
+      : [];
   return [...clocks.slice(0, MOST_NAMED), ...more];
 }
 

@@ -84,6 +84,9 @@ function fixedOf({ kits, today }: StationView): PlanInput["fixed"] {
   );
 }
 
+/** Weeks named one by one at most. */
+const SHORT_NAMED = 12;
+
 interface ProposedProps {
   readonly planned: Planned;
   readonly isBusy: boolean;
@@ -99,11 +102,12 @@ function Proposed({ planned, isBusy, onFix }: ProposedProps) {
       {answer.short.length > 0 && (
         <Notice tone="attention" title={`Falls short in ${sayCount(answer.short.length, "week")}`}>
           <ul>
-            {answer.short.slice(0, 12).map(({ place, week, by }) => (
+            {answer.short.slice(0, SHORT_NAMED).map(({ place, week, by }) => (
               <li key={`${place} ${week}`}>
                 {places.find(({ id }) => id === place)?.name ?? place}, week of {weekOf(input, week)}: {by} short
               </li>
             ))}
+            {answer.short.length > SHORT_NAMED && <li>and {answer.short.length - SHORT_NAMED} more</li>}
           </ul>
         </Notice>
       )}
