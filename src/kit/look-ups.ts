@@ -11,6 +11,16 @@ export function patternKey(pattern: Pick<Pattern, "id" | "version">): string {
 }
 
 /**
+ * The pattern of a kit whatever its version.
+ *
+ * @param key - as {@link patternKey} writes it
+ * @example familyOf("brinnet-450@2") // "brinnet-450"
+ */
+export function familyOf(key: string): string {
+  return key.split("@", 1)[0]!;
+}
+
+/**
  * Reads a pattern's key.
  *
  * @throws InputError KI-111 not id@version

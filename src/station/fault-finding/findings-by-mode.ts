@@ -1,3 +1,4 @@
+import { familyOf } from "#kit";
 import { isOfDrill, type KitState } from "#readiness";
 
 /**
@@ -8,8 +9,8 @@ import { isOfDrill, type KitState } from "#readiness";
  * @returns findings by mode
  */
 export function findingsByMode(kits: readonly KitState[], pattern: string): ReadonlyMap<string, number> {
-  const [family] = pattern.split("@");
-  const alike = kits.filter((kit) => kit.pattern.split("@")[0] === family);
+  const family = familyOf(pattern);
+  const alike = kits.filter((kit) => familyOf(kit.pattern) === family);
   const found = new Map<string, number>();
   const real = alike.flatMap((kit) => kit.findings.filter((finding) => !isOfDrill(finding, kit)));
   for (const { mode } of real) found.set(mode, (found.get(mode) ?? 0) + 1);

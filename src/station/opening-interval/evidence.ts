@@ -1,4 +1,4 @@
-import { allSteps, type Pattern } from "#kit";
+import { familyOf, allSteps, type Pattern } from "#kit";
 import { demandsOf, hiddenOf, type KitState } from "#readiness";
 import { rateOf, startingOf, type Belief } from "#reliability";
 import type { StartLog } from "../start-chance/index.ts";
@@ -40,7 +40,7 @@ const YEAR = 365.25 * 86_400;
  * @source rates: Jeffreys' prior, gamma(1/2, 0), NASA/SP-2009-569
  */
 export function openingEvidence(pattern: Pattern, log: StartLog, now: string): OpeningEvidence | undefined {
-  const kits = log.kits.filter((kit) => kit.pattern.split("@")[0] === pattern.id);
+  const kits = log.kits.filter((kit) => familyOf(kit.pattern) === pattern.id);
   const hidden = kits.map((kit) => hiddenOf(kit, log.patterns.get(kit.pattern) ?? pattern));
   const lay = total(hidden.map((one) => one.lay));
   if (lay <= 0) return undefined;

@@ -1,4 +1,4 @@
-import { checkNamed, checksFinding, type Mode, type Pattern } from "#kit";
+import { familyOf, checkNamed, checksFinding, type Mode, type Pattern } from "#kit";
 import { isOfDrill, type Finding, type KitState } from "#readiness";
 
 /** How one mode was found. */
@@ -22,7 +22,7 @@ export interface ModeFound {
  * @returns those found most often by accident first
  */
 export function modesFound(pattern: Pattern, kits: readonly KitState[]): readonly ModeFound[] {
-  const alike = kits.filter((kit) => kit.pattern.split("@")[0] === pattern.id);
+  const alike = kits.filter((kit) => familyOf(kit.pattern) === pattern.id);
   const findings = alike.flatMap((kit) => kit.findings.filter((one) => !isOfDrill(one, kit)));
   const read = pattern.modes.flatMap((mode) => {
     const own = findings.filter((one) => one.mode === mode.id);

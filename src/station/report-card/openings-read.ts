@@ -1,3 +1,4 @@
+import { familyOf } from "#kit";
 import type { KitState, Turnaround } from "#readiness";
 
 /** One opening of a kit, with all that was answered in it. */
@@ -14,7 +15,7 @@ export interface OpeningRead {
  * @param pattern - its id, without version
  */
 export function openingsOf(kits: readonly KitState[], pattern: string): readonly OpeningRead[] {
-  return kits.filter((kit) => kit.pattern.split("@")[0] === pattern).flatMap(openingsIn);
+  return kits.filter((kit) => familyOf(kit.pattern) === pattern).flatMap(openingsIn);
 }
 
 function openingsIn(kit: KitState): readonly OpeningRead[] {

@@ -1,4 +1,4 @@
-import type { Pattern } from "#kit";
+import { familyOf, type Pattern } from "#kit";
 import type { KitState, StepReport } from "#readiness";
 import { checksFound } from "./checks-found.ts";
 import { linesHard } from "./lines-hard.ts";
@@ -35,7 +35,7 @@ export function reportCard(pattern: Pattern, kits: readonly KitState[], reports:
     minutes: minutesTaken(pattern, openings),
   };
   return {
-    kits: kits.filter((kit) => kit.pattern.split("@")[0] === pattern.id).length,
+    kits: kits.filter((kit) => familyOf(kit.pattern) === pattern.id).length,
     openings: openings.length,
     openingsWanted: Math.max(0, OPENINGS_TO_TELL - openings.length),
     ...figures,

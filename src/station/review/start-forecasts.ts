@@ -1,4 +1,4 @@
-import type { Pattern } from "#kit";
+import { familyOf, type Pattern } from "#kit";
 import { demandsOf, hiddenOf, type Demand, type KitState } from "#readiness";
 import { fleetOfStarts, hiddenRates, loneStarts, workingAt } from "#reliability";
 import type { StartLog } from "../start-chance/index.ts";
@@ -33,7 +33,7 @@ export function startForecasts({ kits, casualties, patterns }: StartLog): readon
   const asked = kits.map((kit) => ({ kit, pattern: patterns.get(kit.pattern), demands: demandsOf(kit, casualties) }));
   const families = new Map<string, Asked[]>();
   for (const one of asked) {
-    const family = one.kit.pattern.split("@")[0]!;
+    const family = familyOf(one.kit.pattern);
     families.set(family, [...(families.get(family) ?? []), one]);
   }
   const all = [...families.values()].flatMap(forecastsIn);

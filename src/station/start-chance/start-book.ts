@@ -1,4 +1,4 @@
-import type { Pattern } from "#kit";
+import { familyOf, type Pattern } from "#kit";
 import { demandsOf, hiddenOf, type CasualtyState, type Demand, type HiddenRecord, type KitState } from "#readiness";
 import {
   fleetOfStarts,
@@ -83,7 +83,7 @@ export class StartBook {
   read(kit: KitState, log: StartLog): StartRecord {
     this.#turnTo(log);
     const counted = this.#count(kit, log);
-    const fleet = this.#fleetOf(familyOf(kit), log);
+    const fleet = this.#fleetOf(familyOf(kit.pattern), log);
     const known = this.#records.get(counted);
     if (known?.fleet === fleet) return known.record;
     const record = recordOf(counted, fleet);
@@ -174,11 +174,7 @@ function calledOf(casualties: readonly CasualtyState[]): ReadonlyMap<string, rea
 }
 
 function membersOf(family: string, { kits }: StartLog): readonly KitState[] {
-  return kits.filter((kit) => familyOf(kit) === family);
-}
-
-function familyOf({ pattern }: KitState): string {
-  return pattern.split("@")[0]!;
+  return kits.filter((kit) => familyOf(kit.pattern) === family);
 }
 
 function isSameCount(one: Counted, other: Counted): boolean {

@@ -1,6 +1,6 @@
 import { planOpenings, mayWrite, type PlanInput } from "#station";
 import { addDays, daysBetween, formatDate } from "#base";
-import { newestOfEach } from "#kit";
+import { familyOf, newestOfEach } from "#kit";
 import { useState } from "react";
 import { uuidv7 } from "uuidv7";
 import { useCarryOut, useStation, type StationView } from "../../device/index.ts";
@@ -58,7 +58,7 @@ export default function YearPage() {
 function HowOften() {
   const { kits, patterns } = useStation();
   const used = newestOfEach([...patterns.values()]).filter(({ id }) =>
-    kits.some(({ pattern }) => pattern.split("@")[0] === id),
+    kits.some(({ pattern }) => familyOf(pattern) === id),
   );
   if (used.length === 0) return null;
   return (
