@@ -6,8 +6,3 @@ export interface DrillAtHand extends KitAtHand {
   readonly drill: Drill;
   readonly comparison: Comparison;
 }
-
-/** Name of a person, or the id where the station has none. */
-export function nameOfPerson({ view }: Pick<KitAtHand, "view">, id: string): string {
-  return view.people.find((one) => one.id === id)?.name ?? id;
-}

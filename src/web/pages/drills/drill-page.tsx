@@ -1,12 +1,12 @@
-import { compareDrill, isHiding } from "#readiness";
+import { compareDrill, drillsOn, isHiding } from "#readiness";
 import { useParams } from "wouter";
 import { useStation } from "../../device/index.ts";
 import { ButtonLink, ButtonRow, Notice, Page, Section, StandingMark, Timestamp } from "../../parts/index.ts";
-import { findKit, type KitAtHand } from "../../kit-view/at-hand.ts";
+import { findKit, nameOf, type KitAtHand } from "../../kit-view/at-hand.ts";
 import { NoSuchKit } from "../../kit-view/no-such-kit.tsx";
 import { BeginForm } from "./begin-form.tsx";
 import { ComparedPanel } from "./compared-panel.tsx";
-import { nameOfPerson, type DrillAtHand } from "./drill-at-hand.ts";
+import type { DrillAtHand } from "./drill-at-hand.ts";
 import { EndPanel } from "./end-panel.tsx";
 import { PlantForm } from "./plant-form.tsx";
 import { PlantedPanel } from "./planted-panel.tsx";
@@ -20,7 +20,7 @@ export default function DrillPage() {
   if (!at) return <NoSuchKit />;
   const { kit, view, pattern } = at;
   const standing = view.standings.get(kit.id);
-  const drill = kit.drills?.find(({ ended }) => !ended);
+  const [drill] = drillsOn(kit);
   return (
     <Page
       title={`Drill on ${kit.name}`}
@@ -64,7 +64,7 @@ function DrillOn({ at }: { readonly at: DrillAtHand }) {
       <Notice tone="attention" title={`${kit.name} is set aside: it must not go`}>
         <p>
           Since <Timestamp at={drill.begun.at} />, for{" "}
-          {drill.begun.trainees.map((person) => nameOfPerson(at, person)).join(", ")}.{" "}
+          {drill.begun.trainees.map((person) => nameOf(at.view, person)).join(", ")}.{" "}
           {plants.length === 0 ? "Nothing is written down as planted yet." : "Faults are planted."}
         </p>
       </Notice>

@@ -5,7 +5,7 @@ import { Link } from "wouter";
 import { useCarryOut, useStation } from "../../device/index.ts";
 import { Button, ButtonLink, EmptyState, ErrorBox, Page, Section, Timestamp, useDoing } from "../../parts/index.ts";
 import { Table, type Column } from "../../parts/table.tsx";
-import { nameOfPerson } from "./drill-at-hand.ts";
+import { nameOf } from "../../kit-view/at-hand.ts";
 import { FoundMark, sayResult } from "./results.tsx";
 import { FaultWords } from "./fault-list.tsx";
 import "./drills.css";
@@ -56,7 +56,7 @@ function Past({ one }: { readonly one: KitDrill }) {
   const view = useStation();
   const { kit, drill, comparison, pattern } = one;
   const { faults, wrong, real } = comparison;
-  const who = drill.begun.trainees.map((id) => nameOfPerson({ view }, id)).join(", ");
+  const who = drill.begun.trainees.map((id) => nameOf(view, id)).join(", ");
   const isCompared = drill.ended?.how === "compared";
   return (
     <details className="drill-past">

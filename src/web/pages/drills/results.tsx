@@ -1,10 +1,11 @@
 import type { ComparedFault, Finding } from "#readiness";
-import { nameOfPerson, type DrillAtHand } from "./drill-at-hand.ts";
+import { nameOf } from "../../kit-view/at-hand.ts";
+import type { DrillAtHand } from "./drill-at-hand.ts";
 
 /** "Found by Ede Sorrell", or "Missed". */
 export function FoundMark({ at, fault }: { readonly at: Pick<DrillAtHand, "view">; readonly fault: ComparedFault }) {
   const { found } = fault;
-  return <span className="drill-result">{found ? `Found by ${nameOfPerson(at, found.raised.by)}.` : "Missed."}</span>;
+  return <span className="drill-result">{found ? `Found by ${nameOf(at.view, found.raised.by)}.` : "Missed."}</span>;
 }
 
 /** What a drill showed, in one line. */
