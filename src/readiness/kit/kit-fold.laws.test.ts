@@ -1,6 +1,7 @@
 import type { Entry } from "#log";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { shuffled } from "../../log/testing/shuffled.ts";
 import { Hand, kitFrom } from "./sample-kit.ts";
 import { standingOf } from "../standing/standing.ts";
 import { SAMPLE_PATTERN } from "./sample-kit.ts";
@@ -56,11 +57,8 @@ describe("the fold of a kit", () => {
   it("is the same whatever the order in which entries arrive", () => {
     fc.assert(
       fc.property(apart, fc.infiniteStream(fc.nat()), (entries, keys) => {
-        const shuffled = entries
-          .map((entry) => ({ entry, key: keys.next().value as number }))
-          .toSorted((one, other) => one.key - other.key)
-          .map(({ entry }) => entry);
-        expect(kitFrom(shuffled)).toEqual(kitFrom(entries));
+        const mixed = shuffled(entries, keys);
+        expect(kitFrom(mixed)).toEqual(kitFrom(entries));
       }),
       { seed: 20260110, numRuns: 300 },
     );

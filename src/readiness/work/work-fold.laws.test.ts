@@ -1,6 +1,7 @@
 import type { Entry } from "#log";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { shuffled } from "../../log/testing/shuffled.ts";
 import { Hand, kitFrom, SAMPLE_PATTERN } from "../kit/sample-kit.ts";
 import { outlookOf } from "../standing/standing.ts";
 import { workLinesOf } from "./work-lines.ts";
@@ -39,10 +40,7 @@ describe("what two devices say of the same work", () => {
   it("reads the same in whatever order the lines arrive", () => {
     fc.assert(
       fc.property(apart, fc.infiniteStream(fc.nat()), ({ all }, keys) => {
-        const shuffled = all
-          .map((entry) => ({ entry, key: keys.next().value as number }))
-          .toSorted((one, two) => one.key - two.key);
-        expect(kitFrom(shuffled.map(({ entry }) => entry))).toEqual(kitFrom(all));
+        expect(kitFrom(shuffled(all, keys))).toEqual(kitFrom(all));
       }),
     );
   });

@@ -2,6 +2,7 @@ import type { Entry } from "#log";
 import { commitmentOf, drillsOn, outlookOf, type Bodies, type EntryKind } from "#readiness";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { shuffled } from "../../log/testing/shuffled.ts";
 import { SMALL_PATTERN } from "../sample-station.ts";
 import { createStationFold } from "../station-fold.ts";
 import { checkChances, drillsOf } from "./index.ts";
@@ -121,12 +122,9 @@ describe("drills that two devices write of without sight of each other", () => {
   it("end the same in whatever order the lines arrive, at once or one by one", () => {
     fc.assert(
       fc.property(apart, fc.infiniteStream(fc.nat()), (lines, keys) => {
-        const shuffled = lines
-          .map((entry) => ({ entry, key: keys.next().value as number }))
-          .toSorted((one, two) => one.key - two.key)
-          .map(({ entry }) => entry);
-        expect(told(shuffled)).toEqual(told(lines));
-        expect(told(shuffled, 1)).toEqual(told(lines));
+        const mixed = shuffled(lines, keys);
+        expect(told(mixed)).toEqual(told(lines));
+        expect(told(mixed, 1)).toEqual(told(lines));
       }),
     );
   });

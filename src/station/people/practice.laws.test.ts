@@ -2,6 +2,7 @@ import type { Entry } from "#log";
 import { practiceOf, type Bodies, type EntryKind, type JudgedDoing } from "#readiness";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { shuffled } from "../../log/testing/shuffled.ts";
 import { SMALL_PATTERN } from "../sample-station.ts";
 import { createStationFold } from "../station-fold.ts";
 
@@ -114,11 +115,8 @@ describe("what two devices wrote of who did what", () => {
   it("reads the same in whatever order the lines arrive", () => {
     fc.assert(
       fc.property(apart, fc.infiniteStream(fc.nat()), (lines, keys) => {
-        const shuffled = lines
-          .map((entry) => ({ entry, key: keys.next().value as number }))
-          .toSorted((one, two) => one.key - two.key)
-          .map(({ entry }) => entry);
-        expect(read(shuffled)).toEqual(read(lines));
+        const mixed = shuffled(lines, keys);
+        expect(read(mixed)).toEqual(read(lines));
       }),
     );
   });
