@@ -3,6 +3,7 @@ import {
   mailWishRequest,
   type KeptLetter,
   type MailReply,
+  type MailShelf,
   type MailWishRequest,
   type MailWish,
   type ToldLetter,
@@ -30,7 +31,7 @@ export function addMailRoutes(app: Routes, parts: Parts): void {
     async (request): Promise<MailReply> => {
       const person = callerOf(request).person.id;
       const shelf = shelfOf(parts);
-      const before = (await shelf.wishes()).find((one) => one.person === person);
+      const before = await heldOf(shelf, person);
       const since = before?.address === request.body.address ? before.since : parts.ambient.now();
       await shelf.putWish(wishOf(person, request.body, since));
       return mailOf(parts, person);
@@ -46,7 +47,7 @@ export function addMailRoutes(app: Routes, parts: Parts): void {
     { config: { ...own, ...FEW }, schema: { response: { 200: mailReply } } },
     async (request): Promise<MailReply> => {
       const person = callerOf(request).person.id;
-      const wish = (await shelfOf(parts).wishes()).find((one) => one.person === person);
+      const wish = await heldOf(shelfOf(parts), person);
       if (wish === undefined) throw noAddress();
       await parts.postDesk?.trial(wish);
       parts.postDesk?.soon();
@@ -61,11 +62,15 @@ function wishOf(person: string, { weekly, ...rest }: MailWishRequest, since: str
 
 async function mailOf({ mail, postDesk }: Parts, person: string): Promise<MailReply> {
   if (mail === undefined) return { isSending: false, letters: [] };
-  const held = (await mail.shelf.wishes()).find((one) => one.person === person);
+  const held = await heldOf(mail.shelf, person);
   const letters = (await mail.shelf.lettersOf(person, TOLD)).map(told);
   if (held === undefined) return { isSending: postDesk !== undefined, letters };
   const { person: _own, since: _from, ...wish } = held;
   return { isSending: postDesk !== undefined, wish, letters };
+}
+
+async function heldOf(shelf: MailShelf, person: string): Promise<MailWish | undefined> {
+  return (await shelf.wishes()).find((one) => one.person === person);
 }
 
 function told({ person: _own, text: _text, ...letter }: KeptLetter): ToldLetter {

@@ -79,19 +79,18 @@ export class PostDesk {
   async #write(): Promise<void> {
     const { shelf, wholeLog, ambient } = this.#parts;
     const reading = (await wholeLog.read()).read();
-    const wishes = await this.#wishesOf(reading);
+    const wishes = await shelf.wishes();
+    await this.#forgetWhoLeft(wishes, reading);
     const now = ambient.now();
     const shortSince = await this.#stretches(reading, now);
     if (wishes.length > 0) await shelf.post(lettersDue(reading, wishes, now, shortSince), now);
   }
 
-  /** Those of people who are here: with a person who left goes the address, and what waits to be sent there. */
-  async #wishesOf({ people }: StationReading): Promise<readonly MailWish[]> {
+  /** With a person who left goes the address, and what waits to be sent there. */
+  async #forgetWhoLeft(wishes: readonly MailWish[], { people }: StationReading): Promise<void> {
     const { shelf } = this.#parts;
     const here = new Set(people.filter(({ left }) => !left).map(({ id }) => id));
-    const wishes = await shelf.wishes();
     for (const { person } of wishes) if (!here.has(person)) await shelf.removeWish(person);
-    return wishes.filter(({ person }) => here.has(person));
   }
 
   /** When each place that is short now began to be. */
