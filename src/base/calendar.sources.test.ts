@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import rows from "../../test/references/calendar.json" with { type: "json" };
+import rows from "#test/references/calendar.json" with { type: "json" };
 import { gs1Date } from "./calendar.ts";
 import { hoursBetween } from "./instant.ts";
 import { parseRecurrence, recurrenceDates } from "./recurrence.ts";

@@ -1,5 +1,7 @@
 export * from "./errors.ts";
+export * from "./nth.ts";
 export * from "./quantity.ts";
+export { findUnit } from "./quantity-text.ts";
 export { dimensions, unitsOf, type Unit } from "./units.ts";
 export {
   addDays,
@@ -24,6 +26,8 @@ export {
   type PlainDate,
 } from "./calendar.ts";
 export { sayCount } from "./say-count.ts";
+export { sum } from "./sum.ts";
+export { plainName } from "./plain-name.ts";
 export * from "./span.ts";
 export * from "./csv.ts";
 export * from "./written-date.ts";

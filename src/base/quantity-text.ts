@@ -23,11 +23,15 @@ const ONE = new RegExp(`^([+-]?)(${NUMBER})\\s*(.*)$`, "i");
 const PART = new RegExp(`(${NUMBER})\\s*([^\\d\\s.,${VULGAR}]+)\\s*`, "giy");
 /** Ends in a number without a unit. */
 const OPEN = new RegExp(`^(.*[^\\d\\s.,/-])\\s*(${NUMBER})$`, "i");
-const CLOCK = /^\d{1,2}:\d{2}(:\d{2})?$/;
+const CLOCK = /^\d{1,2}:\d{2}(:\d{2})?(\s*(h|hours?|min|minutes?))?$/i;
 const THOUSANDS = /^[+-]?[1-9]\d{0,2}(,\d{3})+(\.\d+)?(?![\d,])/;
 /** So much in so long. */
 const IN_TIME = /^(.+)\s+(?:in|every)\s+(\d.*)$/i;
-const PER = /^(.*?)\s*(?:\/|\bper\b)\s*(.*)$/i;
+const PER = /^(.*?)\s*(?:\/|\bper\b|\ba\b)\s*(.*)$/i;
+/** Which way a level goes, said before how fast. */
+const GOES = /^(rising|falling)\s+(?=\d)/i;
+/** Minutes after hours, by their letter alone: there it cannot be metres. */
+const SHORT_MINUTES = /(\d\s*h\s*\d+\s*)m(?=\s|\d|$)/i;
 
 /** No quantity is said in more characters. */
 const LONGEST = 100;
@@ -47,7 +51,7 @@ const OVER_TIME: Partial<Readonly<Record<Dimension, Dimension>>> = { speed: "len
  */
 export function readQuantityText(given: string, dimension: Dimension): ReadText {
   if (given.length > LONGEST) return { code: "BA-101", remedy: "Write one quantity, in a few words." };
-  const text = plain(given);
+  const text = plain(given, dimension);
   if (dimension === "time" && CLOCK.test(text)) return { code: "BA-106", remedy: clockRemedy(text) };
   if (THOUSANDS.test(text)) return { code: "BA-105", remedy: thousandsRemedy(text) };
   const read = readOne(text, dimension);
@@ -55,17 +59,22 @@ export function readQuantityText(given: string, dimension: Dimension): ReadText 
   return readParts(text, dimension) ?? readOverTime(text, dimension) ?? read;
 }
 
-/** Typographic minus and marks of feet and inches as typed on a keyboard. */
-function plain(text: string): string {
-  return text
+/** Typographic minus and marks of feet and inches as typed on a keyboard; no full stop after a unit. */
+function plain(given: string, dimension: Dimension): string {
+  const text = given
     .trim()
     .replaceAll("−", "-")
     .replaceAll(/[′’]/g, "'")
-    .replaceAll(/[″”]|''/g, '"');
+    .replaceAll(/[″”]|''/g, '"')
+    .replaceAll(/([a-z])\.(?=\s|$)/gi, "$1");
+  if (dimension === "time") return text.replace(SHORT_MINUTES, "$1min");
+  const goes = dimension === "speed" ? GOES.exec(text) : null;
+  if (goes === null) return text;
+  return `${goes[1]!.toLowerCase() === "falling" ? "-" : ""}${text.slice(goes[0].length)}`;
 }
 
 function clockRemedy(text: string): string {
-  const [first, second] = text.split(":").map(Number);
+  const [first, second] = text.split(":").map((part) => Number.parseInt(part, 10));
   return `${text} is a time of day and here a length of time is asked: say ${first} h ${second} min, or ${first} min ${second} s.`;
 }
 
@@ -143,9 +152,10 @@ function readOverTime(text: string, dimension: Dimension): ReadText | undefined 
   const inTime = IN_TIME.exec(text);
   if (inTime) return overTime(readQuantityText(inTime[1]!, of), readQuantityText(inTime[2]!, "time"));
   const per = PER.exec(text);
-  const time = per === null ? undefined : findUnit(per[2]!, "time");
-  if (per === null || time === undefined) return undefined;
-  return overTime(readQuantityText(per[1]!, of), { si: time.factor });
+  if (per === null) return undefined;
+  const unit = findUnit(per[2]!, "time");
+  if (unit !== undefined) return overTime(readQuantityText(per[1]!, of), { si: unit.factor });
+  return /^\d/.test(per[2]!) ? overTime(readQuantityText(per[1]!, of), readQuantityText(per[2]!, "time")) : undefined;
 }
 
 function overTime(amount: ReadText, time: ReadText): ReadText {
@@ -174,9 +184,29 @@ function beginRemedy(text: string, dimension: Dimension): string {
   return `Begin with the number, then the unit, and nothing else, such as "2 ${symbol}".`;
 }
 
+/** Units that may mean two things. */
+const MEANT: readonly {
+  readonly dimension: Dimension;
+  readonly said: RegExp;
+  readonly remedy: (number: string) => string;
+}[] = [
+  {
+    dimension: "time",
+    said: /^m$/i,
+    remedy: (number) => `"m" is metres, or months: for minutes write ${number} min.`,
+  },
+  {
+    dimension: "length",
+    said: /^(miles?|mi)$/i,
+    remedy: (number) => `Which miles? Write ${number} nmi for sea miles; land miles in km, 1.6 km each.`,
+  },
+];
+
 /** What is wrong with the text after the number. */
 export function unitRemedy(number: string, unitText: string, dimension: Dimension): string {
   const symbol = unitsOf(dimension)[0]!.symbol;
+  const meant = MEANT.find((one) => one.dimension === dimension && one.said.test(unitText));
+  if (meant !== undefined) return meant.remedy(number);
   if (unitText === "") return `${number} of what? Add the unit, such as "${number} ${symbol}".`;
   const other = dimensions().find(
     (one) => one !== dimension && unitText !== "" && findUnit(unitText, one) !== undefined,

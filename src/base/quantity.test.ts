@@ -82,6 +82,8 @@ describe("quantities as people say them", () => {
     ["1h30min", "time", 5400],
     ["2 min 5 s", "time", 125],
     ["1 d 2 h", "time", 93_600],
+    ["1h30m", "time", 5400],
+    ["1 h 30 m 5 s", "time", 5405],
     ["3 lb 8 oz", "mass", 3.5 * 0.45359237],
     ["2.5 cm/min", "speed", 0.025 / 60],
     ["2.5 cm per minute", "speed", 0.025 / 60],
@@ -90,9 +92,18 @@ describe("quantities as people say them", () => {
     ["3 in in 2 min", "speed", 0.0762 / 120],
     ["1½ in in 1 min 30 s", "speed", (1.5 * 0.0254) / 90],
     ["20 L in 8 s", "flow", 0.02 / 8],
+    ["5 cm per 2 min", "speed", 0.05 / 120],
+    ["5 cm/2 min", "speed", 0.05 / 120],
+    ["1 inch a minute", "speed", 0.0254 / 60],
+    ["250 l a minute", "flow", 0.25 / 60],
+    ["2 in. in 5 min.", "speed", (2 * 0.0254) / 300],
+    ["falling 5 cm in 2 min", "speed", -0.05 / 120],
+    ["Rising 5 cm in 2 min", "speed", 0.05 / 120],
+    ["3 ft. 6 in.", "length", 42 * 0.0254],
     ["12 m/s", "speed", 12],
     ["250 L/min", "flow", 0.25 / 60],
     ["20 kn", "speed", (20 * 1852) / 3600],
+    ["20 kts", "speed", (20 * 1852) / 3600],
   ])("%j as %s", (text, dimension, si) => {
     expect(parseQuantity(text, dimension)).toBeCloseTo(si, 12);
     expect(isQuantity(text, dimension)).toBe(true);
@@ -100,6 +111,11 @@ describe("quantities as people say them", () => {
 
   it.each<[string, Dimension, string, RegExp]>([
     ["14:05", "time", "BA-106", /time of day/],
+    ["1:30 h", "time", "BA-106", /1 h 30 min/],
+    ["90 m", "time", "BA-102", /write 90 min/],
+    ["8 miles", "length", "BA-102", /nmi for sea miles/],
+    ["5 cm in 2:00", "speed", "BA-106", /2 min 0 s/],
+    ["falling 8 m", "length", "BA-101", /Begin with the number/],
     ["1,200 L/min", "flow", "BA-105", /1200 or 1\.200/],
     ["2 ft 14 in", "length", "BA-104", /14 in is not less than 1 ft/],
     ["6 in 2 ft", "length", "BA-104", /larger unit comes first/],

@@ -152,7 +152,7 @@ const UNITS: Readonly<Record<Dimension, readonly Unit[]>> = {
   speed: [
     unit("m/s", 1, { shownIn: METRIC }),
     unit("ft/s", FOOT, { shownIn: US }),
-    unit("kn", 1852 / HOUR, {}, "knot", "knots", "kt"),
+    unit("kn", 1852 / HOUR, {}, "knot", "knots", "kt", "kts"),
     unit("km/h", 1 / 3.6, {}),
   ],
   angle: [unit("°", Math.PI / 180, { shownIn: BOTH }, "deg", "degree", "degrees"), unit("rad", 1, {})],

@@ -1,8 +1,11 @@
 import { lazy, Suspense, useEffect, useRef, useState } from "react";
-import { Redirect, Route, Switch, useLocation } from "wouter";
+import { Redirect, Route, Router, Switch, useLocation } from "wouter";
 import { DeviceProvider, useDeviceState, type DeviceState, type ThisDevice } from "./device/index.ts";
 import { Crash } from "./crash.tsx";
+import { useWords } from "./language/index.ts";
 import { EmptyState, ErrorBox, Notice, Page } from "./parts/index.ts";
+import { goPastDialogs } from "./parts/back-closes.ts";
+import { LinePhotoWatch } from "./parts/line-photo-watch.tsx";
 import { CasualtyWatch } from "./pages/casualty/calls/casualty-watch.tsx";
 import { RefuelWatch } from "./pages/delivery/refuel-watch.tsx";
 import { BesideStrip } from "./pages/lock/beside-strip.tsx";
@@ -17,15 +20,18 @@ export function App({ device }: { readonly device: ThisDevice }) {
   return (
     <DeviceProvider device={device}>
       <NightVeil />
-      <Crash>
-        <BesideStrip />
-        <Suspense fallback={null}>
-          <Rooms />
-        </Suspense>
-        <RefuelWatch />
-        <CasualtyWatch />
-        <LockWatch />
-      </Crash>
+      <Router aroundNav={goPastDialogs}>
+        <Crash>
+          <BesideStrip />
+          <Suspense fallback={null}>
+            <Rooms />
+          </Suspense>
+          <LinePhotoWatch />
+          <RefuelWatch />
+          <CasualtyWatch />
+          <LockWatch />
+        </Crash>
+      </Router>
     </DeviceProvider>
   );
 }
@@ -87,6 +93,7 @@ function useArrival(): void {
 
 /** The words of index.html stay for the ordinary half second, so that nothing flashes; then it says what takes so long. */
 function Opening() {
+  const words = useWords("app");
   const [isSlow, setSlow] = useState(false);
   useEffect(() => {
     const timer = setTimeout(() => setSlow(true), 1000);
@@ -94,24 +101,25 @@ function Opening() {
   }, []);
   return isSlow ? (
     <Page title="Drykeel" frame="full">
-      <p>Reading what this device holds.</p>
+      <p>{words.opening()}</p>
     </Page>
   ) : (
-    <p className="opening">Drykeel is opening</p>
+    <p className="opening">{words.openingShort()}</p>
   );
 }
 
 function Fetching({ state }: { readonly state: DeviceState & { kind: "signed-in" } }) {
+  const words = useWords("app");
   const { reach, sitting } = state;
   return (
-    <Page title={sitting.stationName || "The station"} frame="full">
+    <Page title={sitting.stationName || words.station()} frame="full">
       {reach.kind === "offline" || reach.kind === "signed-out" ? (
-        <Notice tone="attention" title="The station's log is not on this device yet" isNews>
-          <p>It has to be fetched once, with a network. This device keeps trying.</p>
+        <Notice tone="attention" title={words.notHereYet()} isNews>
+          <p>{words.notHereYetMore()}</p>
         </Notice>
       ) : (
-        <Notice title="Fetching the station's log" isNews>
-          <p>Once it is here, everything works without a network.</p>
+        <Notice title={words.fetching()} isNews>
+          <p>{words.fetchingMore()}</p>
         </Notice>
       )}
     </Page>
@@ -120,22 +128,25 @@ function Fetching({ state }: { readonly state: DeviceState & { kind: "signed-in"
 
 /** Shown where the device's disk cannot be used: then nothing may be written, or it would be lost. */
 export function Unopened({ error }: { readonly error: unknown }) {
+  const words = useWords("app");
   return (
-    <Page title="This device cannot keep anything" frame="full">
+    <Page title={words.keepsNothing()} frame="full">
       <NightVeil />
-      <Notice tone="wrong" title="Nothing can be kept here, so nothing can be written" isNews>
-        <p>Close other windows of this app and load the page again. A private window cannot keep anything.</p>
+      <Notice tone="wrong" title={words.keepsNothingNews()} isNews>
+        <p>{words.keepsNothingMore()}</p>
       </Notice>
-      <ErrorBox error={error} title="What the browser says" />
+      <ErrorBox error={error} title={words.browserSays()} />
     </Page>
   );
 }
 
 function NoSuchPage() {
+  const words = useWords("app");
+  const frame = useWords("frame");
   return (
-    <Page title="No such page" back={{ to: "/", label: "Board" }}>
-      <EmptyState title="There is nothing at this address">
-        <p>Go back to the board.</p>
+    <Page title={words.noPage()} back={{ to: "/", label: frame.board() }}>
+      <EmptyState title={words.noPageNews()}>
+        <p>{words.noPageMore()}</p>
       </EmptyState>
     </Page>
   );

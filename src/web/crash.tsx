@@ -1,4 +1,5 @@
 import { Component, type ReactNode } from "react";
+import { useWords } from "./language/index.ts";
 
 interface Props {
   readonly children: ReactNode;
@@ -14,15 +15,23 @@ export class Crash extends Component<Props, { readonly error: Error | undefined 
 
   override render() {
     if (!this.state.error) return this.props.children;
-    return (
-      <main className="crash">
-        <h1>This page failed</h1>
-        <p>Every line written so far is kept on this device. Load the page again and go on.</p>
-        <p>
-          <a href={location.pathname}>Load again</a> or <a href="/">go to the board</a>
-        </p>
-        <p className="quiet">{this.state.error.message}</p>
-      </main>
-    );
+    return <Crashed error={this.state.error} />;
   }
+}
+
+function Crashed({ error }: { readonly error: Error }) {
+  const words = useWords("app");
+  return (
+    <main className="crash">
+      <h1>{words.crashed()}</h1>
+      <p>{words.crashedMore()}</p>
+      <p>
+        <a href={location.pathname}>{words.loadAgain()}</a>
+      </p>
+      <p>
+        <a href="/">{words.goToBoard()}</a>
+      </p>
+      <p className="quiet">{error.message}</p>
+    </main>
+  );
 }

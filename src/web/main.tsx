@@ -4,12 +4,18 @@ import "./theme/base.css";
 import { openBrowserStore } from "#store/browser";
 import { createRoot } from "react-dom/client";
 import { App, Unopened } from "./app.tsx";
+import { holdWords } from "./language/index.ts";
+import { leaveReloaded } from "./parts/back-closes.ts";
 import { isBesideInUse, keepAppHere, openBeside, ThisDevice } from "./device/index.ts";
 
 const root = createRoot(document.getElementById("app")!);
 
+/** The frame's own words, which no page waits for. */
+const spoken = holdWords("app", "frame");
+
 /** Opens the device's disk, then shows what is on it; the network comes last. */
 async function start(): Promise<void> {
+  await spoken;
   const store = await openBrowserStore("drykeel", { onSuperseded: () => location.reload() });
   const beside = isBesideInUse() ? await openBeside(store) : undefined;
   const device = beside ? new ThisDevice(beside.store, beside.card) : new ThisDevice(store);
@@ -17,5 +23,6 @@ async function start(): Promise<void> {
   await device.open();
 }
 
+leaveReloaded();
 start().catch((cause: unknown) => root.render(<Unopened error={cause} />));
 void keepAppHere();

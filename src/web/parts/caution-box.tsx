@@ -1,5 +1,6 @@
 import { findCaution, type Caution, type SignalWord } from "#base";
 import type { ReactNode } from "react";
+import { useIsPhone } from "./more-on-phone.tsx";
 import "./caution-box.css";
 
 export interface CautionBoxProps {
@@ -80,6 +81,50 @@ export function Cautions({ ids }: { readonly ids: readonly string[] }) {
       ))}
     </>
   );
+}
+
+/** The same by their names on a phone, where a page is read and not worked by; in full on anything wider. */
+export function ShortCautions({ ids }: { readonly ids: readonly string[] }) {
+  const known = ids.map(findCaution).filter((caution) => caution !== undefined);
+  if (!useIsPhone()) return <Cautions ids={ids} />;
+  return known.length > 0 && <NamedCautions cautions={known} />;
+}
+
+/** Names only, each signal word once: what goes on from before, or is only read about. All of it opens with a tap. */
+export function NamedCautions({ cautions }: { readonly cautions: readonly Caution[] }) {
+  return (
+    <details className="cautions-named">
+      <summary>
+        {bySignal(cautions).map(([signal, hazards]) => (
+          <span key={signal} className={`caution-name caution-${signal.toLowerCase()}`}>
+            <span className="caution-line-signal">
+              <SignalSign signal={signal} />
+              {signal}
+            </span>{" "}
+            <strong>{hazards.join(", ")}</strong>{" "}
+          </span>
+        ))}
+      </summary>
+      {cautions.map((caution) => (
+        <CautionText key={caution.id} caution={caution} />
+      ))}
+    </details>
+  );
+}
+
+/** The names under each signal word, the gravest first. */
+function bySignal(cautions: readonly Caution[]): readonly (readonly [SignalWord, readonly string[]])[] {
+  return GRAVEST_FIRST.flatMap((signal) => {
+    const hazards = cautions.filter((one) => one.signal === signal).map(({ hazard }) => hazard);
+    return hazards.length === 0 ? [] : [[signal, hazards] as const];
+  });
+}
+
+const GRAVEST_FIRST: readonly SignalWord[] = ["DANGER", "WARNING", "CAUTION", "NOTICE"];
+
+/** The first sentence of what to do. */
+export function firstSentence(avoid: string): string {
+  return /^[^.]*\./.exec(avoid)?.[0] ?? avoid;
 }
 
 /** Triangle for hazards to people, disc for notices; drawn here. */

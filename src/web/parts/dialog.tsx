@@ -1,29 +1,16 @@
-import type { ReactNode } from "react";
-import { Dialog as AriaDialog, Heading, Modal, ModalOverlay } from "react-aria-components";
+import { lazy, Suspense } from "react";
 import { Button } from "./button.tsx";
-import "./dialog.css";
+import type { DialogProps } from "./dialog-frame.tsx";
 
-export interface DialogProps {
-  readonly title: string;
-  readonly isOpen: boolean;
-  /** Escape, a tap beside the dialog, or its own way out. */
-  readonly onClose: () => void;
-  readonly children: ReactNode;
-}
+const DialogFrame = lazy(() => import("./dialog-frame.tsx"));
 
-/** Something that must be answered, or left, before going on. */
-export function Dialog({ title, isOpen, onClose, children }: DialogProps) {
+/** Something that must be answered, or left, before going on. Its frame is fetched with the first one: no first screen has it. */
+export function Dialog(props: DialogProps) {
+  if (!props.isOpen) return null;
   return (
-    <ModalOverlay className="dialog-ground" isOpen={isOpen} onOpenChange={(open) => !open && onClose()} isDismissable>
-      <Modal className="dialog-frame">
-        <AriaDialog className="dialog">
-          <Heading slot="title" level={2}>
-            {title}
-          </Heading>
-          {children}
-        </AriaDialog>
-      </Modal>
-    </ModalOverlay>
+    <Suspense fallback={null}>
+      <DialogFrame {...props} />
+    </Suspense>
   );
 }
 

@@ -1,7 +1,9 @@
 export * from "./button.tsx";
 export { EmptiedNotice, InsecureNotice } from "./frame/device-notices.tsx";
+export * from "./asking-button.tsx";
 export * from "./dialog.tsx";
 export * from "./error-box.tsx";
+export * from "./more-on-phone.tsx";
 export * from "./notice.tsx";
 export * from "./frame/page.tsx";
 export * from "./progress.tsx";

@@ -1,5 +1,7 @@
 import { useState, type MouseEvent, type ReactNode } from "react";
 import { saveFile, useThisDevice, type ServerDoor } from "../device/index.ts";
+import { usePreferences } from "../theme/index.ts";
+import { paperAddress } from "./paper-address.ts";
 import "./paper-link.css";
 
 interface PaperLinkProps {
@@ -18,11 +20,12 @@ interface PaperLinkProps {
 type Getting = { readonly kind: "idle" | "asking" | "saved" } | { readonly kind: "none"; readonly because: string };
 
 /**
- * A paper that the station prints. Fetched from within the app and handed to the browser as a file: followed as a link,
+ * A paper that the station prints, in the units of who asks for it. Fetched from within the app and handed to the browser as a file: followed as a link,
  * it would leave the app, and without a network there is no page to come back from.
  */
-export function PaperLink({ href, name, label, look = "button", children }: PaperLinkProps) {
+export function PaperLink({ href: paper, name, label, look = "button", children }: PaperLinkProps) {
   const { door } = useThisDevice();
+  const href = paperAddress(paper, usePreferences().units);
   const [getting, setGetting] = useState<Getting>({ kind: "idle" });
   const press = (event: MouseEvent) => {
     if (event.ctrlKey || event.metaKey || event.shiftKey) return;

@@ -1,7 +1,8 @@
 import type { PhotoRef } from "#readiness";
-import { useEffect, useId, useState } from "react";
+import { useId, useState } from "react";
 import { useRecorder } from "../device/index.ts";
 import { ErrorBox } from "./error-box.tsx";
+import { usePhotoUrl } from "./use-photo-url.ts";
 import "./photo-strip.css";
 
 export interface PhotoStripProps {
@@ -34,20 +35,8 @@ function Photo({ photo, alt }: { readonly photo: PhotoRef; readonly alt: string 
   );
 }
 
-function usePhotoUrl(hash: string): string | undefined {
-  const recorder = useRecorder();
-  const [url, setUrl] = useState<string>();
-  useEffect(() => {
-    let isGone = false;
-    void recorder.photoUrl(hash).then((found) => (isGone ? undefined : setUrl(found)));
-    return () => {
-      isGone = true;
-    };
-  }, [recorder, hash]);
-  return url;
-}
-
-function TakePhoto({ onAdd }: { readonly onAdd: (photo: PhotoRef) => void }) {
+/** A button that takes a photo; told once it is kept on this device. */
+export function TakePhoto({ onAdd }: { readonly onAdd: (photo: PhotoRef) => void }) {
   const recorder = useRecorder();
   const id = useId();
   const [error, setError] = useState<unknown>();

@@ -11,7 +11,12 @@ function drawer() {
 
 describe("preferences", () => {
   test("begin by day, in metric units", () => {
-    expect(new PreferenceKeeper(drawer()).now()).toEqual({ palette: "day", nightLevel: 0.75, units: "metric" });
+    expect(new PreferenceKeeper(drawer()).now()).toEqual({
+      palette: "day",
+      nightLevel: 0.75,
+      units: "metric",
+      language: "en",
+    });
   });
 
   test("fall back field by field where what was kept makes no sense", () => {
@@ -35,11 +40,11 @@ describe("preferences", () => {
     first.seat("ana");
     first.change({ units: "us", palette: "night" });
     const second = new PreferenceKeeper(storage);
-    expect(second.now()).toEqual({ palette: "night", nightLevel: 0.75, units: "metric" });
+    expect(second.now()).toEqual({ palette: "night", nightLevel: 0.75, units: "metric", language: "en" });
     second.seat("ben");
-    expect(second.now()).toEqual({ palette: "night", nightLevel: 0.75, units: "metric" });
+    expect(second.now()).toEqual({ palette: "night", nightLevel: 0.75, units: "metric", language: "en" });
     second.change({ palette: "day" });
     second.seat("ana");
-    expect(second.now()).toEqual({ palette: "day", nightLevel: 0.75, units: "us" });
+    expect(second.now()).toEqual({ palette: "day", nightLevel: 0.75, units: "us", language: "en" });
   });
 });

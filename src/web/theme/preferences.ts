@@ -1,4 +1,5 @@
 import type { UnitSystem } from "#base";
+import { isSpeech, WHOLE_LANGUAGES, type Speech } from "#words";
 import { useWatched, Watched } from "../watched/index.ts";
 
 export type Palette = "day" | "night";
@@ -14,12 +15,15 @@ export interface Looks {
 export interface Preferences extends Looks {
   /** Of the person who sits here; metric before anyone does. */
   readonly units: UnitSystem;
+  /** Of the person who sits here; before anyone does, of who sat here last, else the browser's. */
+  readonly language: Speech;
 }
 
 /** Where a device keeps how its screen looks. */
 export const LOOKS_KEY = "drykeel.looks";
 const UNITS_PREFIX = "drykeel.units.";
-const FIRST: Preferences = { palette: "day", nightLevel: 0.75, units: "metric" };
+const LANGUAGE_KEY = "drykeel.language";
+const FIRST = { palette: "day", nightLevel: 0.75, units: "metric" } as const;
 type Drawer = Pick<Storage, "getItem" | "setItem">;
 export const NIGHT_LEVELS = { least: 0.15, most: 1, step: 0.15 } as const;
 
@@ -31,26 +35,41 @@ export class PreferenceKeeper {
 
   constructor(storage: Drawer) {
     this.#storage = storage;
-    this.#now = new Watched({ ...readLooks(storage.getItem(LOOKS_KEY)), units: FIRST.units });
+    const language = readLanguage(storage, undefined);
+    this.#now = new Watched({ ...readLooks(storage.getItem(LOOKS_KEY)), units: FIRST.units, language });
   }
 
   readonly now = (): Preferences => this.#now.read();
 
   readonly hear = (hearer: () => void): (() => void) => this.#now.hear(hearer);
 
-  /** Another person sits here now, or nobody: their units, and the device's colours as they were. */
+  /** Another person sits here now, or nobody: their units and language, and the device's colours as they were. */
   seat(person: string | undefined): void {
     this.#person = person;
     const kept = person === undefined ? null : this.#storage.getItem(UNITS_PREFIX + person);
-    this.#now.set({ ...this.now(), units: kept === "us" ? "us" : FIRST.units });
+    const language = readLanguage(this.#storage, person);
+    this.#now.set({ ...this.now(), units: kept === "us" ? "us" : FIRST.units, language });
   }
 
   change(part: Partial<Preferences>): void {
-    const { units, ...looks } = { ...this.now(), ...part };
+    const { units, language, ...looks } = { ...this.now(), ...part };
     this.#storage.setItem(LOOKS_KEY, JSON.stringify(looks));
     if (this.#person !== undefined) this.#storage.setItem(UNITS_PREFIX + this.#person, units);
-    this.#now.set({ ...looks, units });
+    for (const key of [LANGUAGE_KEY, languageKeyOf(this.#person)]) this.#storage.setItem(key, language);
+    this.#now.set({ ...looks, units, language });
   }
+}
+
+function languageKeyOf(person: string | undefined): string {
+  return person === undefined ? LANGUAGE_KEY : `${LANGUAGE_KEY}.${person}`;
+}
+
+/** The person's, else the last one's, else the browser's where every screen speaks it, else the first. */
+function readLanguage(storage: Drawer, person: string | undefined): Speech {
+  const kept = storage.getItem(languageKeyOf(person)) ?? storage.getItem(LANGUAGE_KEY);
+  if (isSpeech(kept)) return kept;
+  const asked = globalThis.navigator?.language.slice(0, 2);
+  return WHOLE_LANGUAGES.find((language) => language === asked) ?? "en";
 }
 
 /** What was kept, field by field; a field that makes no sense falls back to its first value. */

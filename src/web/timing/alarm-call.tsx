@@ -1,5 +1,6 @@
 import type { ReactNode } from "react";
 import { Dialog as AriaDialog, Heading, Modal, ModalOverlay } from "react-aria-components";
+import { useBackStays } from "../parts/back-closes.ts";
 import { useSounding } from "./use-sounding.ts";
 import "./alarm.css";
 
@@ -14,9 +15,10 @@ export interface AlarmCallProps {
   readonly children: ReactNode;
 }
 
-/** The whole screen calls, with sound and shaking, until it is answered. Steady where motion is not wanted. */
+/** The whole screen calls, with sound and shaking, until it is answered; Back does not. Steady where motion is not wanted. */
 export function AlarmCall({ caller, title, face, children }: AlarmCallProps) {
   useSounding();
+  useBackStays();
   return (
     <ModalOverlay className="alarm" isOpen isKeyboardDismissDisabled>
       <Modal className="alarm-frame">

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { readTimer, sayDuration } from "./clock.ts";
+import { readTimer } from "./clock.ts";
 
 const START = "2026-03-14T09:00:00+02:00";
 const after = (seconds: number) => Date.parse(START) + seconds * 1000;
@@ -17,11 +17,5 @@ describe("timers from the wall clock", () => {
 
   it("reads a clock set back as just started", () => {
     expect(readTimer(START, after(-500), 120)).toEqual({ seconds: 0, left: 120, reached: false, over: 0 });
-  });
-});
-
-describe("durations in words", () => {
-  it("says only the parts there are", () => {
-    expect([0, 45, 120, 125, 3600].map(sayDuration)).toEqual(["0 s", "45 s", "2 min", "2 min 5 s", "1 h"]);
   });
 });

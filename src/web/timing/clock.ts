@@ -28,15 +28,3 @@ export function readTimer(started: string, now: number, limit: number): Elapsed 
   const reached = ran >= limit;
   return { seconds, left: reached ? 0 : Math.ceil(limit - ran), reached, over: reached ? Math.floor(ran - limit) : 0 };
 }
-
-/** Seconds in words for a sentence or a screen reader: "2 min 5 s". */
-export function sayDuration(seconds: number): string {
-  const whole = Math.max(0, Math.round(seconds));
-  const parts = [
-    [Math.floor(whole / 3600), "h"],
-    [Math.floor((whole % 3600) / 60), "min"],
-    [whole % 60, "s"],
-  ] as const;
-  const shown = parts.filter(([count]) => count > 0).map(([count, unit]) => `${count} ${unit}`);
-  return shown.length === 0 ? "0 s" : shown.join(" ");
-}

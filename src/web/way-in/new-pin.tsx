@@ -1,5 +1,7 @@
-import { PIN_RULE, pinWeakness } from "#station";
+import { PIN_LENGTH, pinWeakness, type PinWeakness } from "#station";
+import type { Words } from "#words";
 import { useId, useState } from "react";
+import { useWords } from "#web/language/index.ts";
 import { FieldFault } from "../parts/fields/field-frame.tsx";
 import { Button } from "../parts/index.ts";
 import { PinPad } from "./pin-pad.tsx";
@@ -37,7 +39,8 @@ export function NewPinPads({ value, onChange }: NewPinPadsProps) {
 
 /** The rule is said under the pad and looked at when going on: the station takes every PIN that gets past here. */
 function FirstPad({ value, onChange, onDone }: NewPinPadsProps & { readonly onDone: () => void }) {
-  const [weakness, setWeakness] = useState<string>();
+  const words = useWords("signIn");
+  const [weakness, setWeakness] = useState<PinWeakness>();
   const faultId = useId();
   const enter = (first: string) => {
     setWeakness(undefined);
@@ -48,37 +51,44 @@ function FirstPad({ value, onChange, onDone }: NewPinPadsProps & { readonly onDo
     if (found === undefined) onDone();
     else setWeakness(found);
   };
-  const fault = weakness && `This PIN has ${weakness}. Choose another.`;
+  const fault = weakness && sayPinWeakness(weakness, words);
   return (
     <div className="pin-step">
-      <PinPad
-        label="New PIN"
-        hint={`${PIN_RULE}. Not a birthday, not the station's telephone.`}
-        value={value.first}
-        onChange={enter}
-      />
+      <PinPad label={words.newPin()} hint={words.pinRule(PIN_LENGTH)} value={value.first} onChange={enter} />
       <FieldFault id={faultId} fault={fault} />
       <Button onPress={goOn} isDisabled={value.first === ""}>
-        Go on: enter it once more
+        {words.pinOnce()}
       </Button>
     </div>
   );
 }
 
 function SecondPad({ value, onChange, onStartOver }: NewPinPadsProps & { readonly onStartOver: () => void }) {
+  const words = useWords("signIn");
   const isOff = value.second.length >= value.first.length && value.second !== value.first;
   return (
     <div className="pin-step">
-      <PinPad
-        label="The same PIN once more"
-        value={value.second}
-        onChange={(second) => onChange({ ...value, second })}
-      />
-      {isOff && <p className="field-fault">The two are not the same.</p>}
-      {isPinReady(value) && <p>Both are the same.</p>}
+      <PinPad label={words.pinAgain()} value={value.second} onChange={(second) => onChange({ ...value, second })} />
+      {isOff && <p className="field-fault">{words.pinDiffer()}</p>}
+      {isPinReady(value) && <p>{words.pinMatch()}</p>}
       <Button kind="quiet" onPress={onStartOver}>
-        Start over with another PIN
+        {words.pinOver()}
       </Button>
     </div>
   );
+}
+
+/** What makes a PIN unfit, and what to do. */
+export function sayPinWeakness(weakness: PinWeakness, words: Words["signIn"]): string {
+  switch (weakness) {
+    case "not figures":
+      return words.pinFigures();
+    case "too short":
+    case "too long":
+      return words.pinLength(PIN_LENGTH);
+    case "one figure":
+      return words.pinSame();
+    case "in a row":
+      return words.pinRun();
+  }
 }

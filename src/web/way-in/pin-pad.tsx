@@ -1,4 +1,5 @@
 import { useId } from "react";
+import { useWords } from "#web/language/index.ts";
 import { Button } from "../parts/index.ts";
 import "./sign-in.css";
 
@@ -15,6 +16,7 @@ const MOST_FIGURES = 12;
 /** A PIN by gloved taps or by keyboard. The keys stand apart and never move. */
 export function PinPad({ label, hint, value, onChange }: PinPadProps) {
   const id = useId();
+  const words = useWords("signIn");
   const press = (figure: string) => onChange((value + figure).slice(0, MOST_FIGURES));
   return (
     <div className="pin">
@@ -31,13 +33,13 @@ export function PinPad({ label, hint, value, onChange }: PinPadProps) {
         value={value}
         onChange={(event) => onChange(event.target.value.replaceAll(/\D/g, "").slice(0, MOST_FIGURES))}
       />
-      <fieldset className="pin-keys" aria-label={`Keys for ${label}`}>
+      <fieldset className="pin-keys" aria-label={words.keysFor({ field: label })}>
         {KEYS.map((figure) => (
           <PinKey key={figure} words={figure} onPress={() => press(figure)} />
         ))}
-        <PinKey words="Clear" onPress={() => onChange("")} />
+        <PinKey words={words.clear()} onPress={() => onChange("")} />
         <PinKey words="0" onPress={() => press("0")} />
-        <PinKey words="Undo" label="Take back the last figure" onPress={() => onChange(value.slice(0, -1))} />
+        <PinKey words={words.undo()} label={words.undoFigure()} onPress={() => onChange(value.slice(0, -1))} />
       </fieldset>
     </div>
   );

@@ -4,7 +4,8 @@ import { FieldFrame, type FieldWords } from "./field-frame.tsx";
 export interface NumberFieldProps extends FieldWords {
   /** Undefined while empty or not a number: there is no default. */
   readonly value: number | undefined;
-  readonly onChange: (value: number | undefined) => void;
+  /** The number; and whether something stands there that is none, or out of bounds. */
+  readonly onChange: (value: number | undefined, isRefused: boolean) => void;
   /** Whole numbers only (default). */
   readonly isWhole?: boolean;
   readonly least?: number;
@@ -17,7 +18,9 @@ export function NumberField(props: NumberFieldProps) {
   const fault = props.fault ?? (text === "" ? undefined : faultOf(text, props));
   const change = (next: string) => {
     setText(next);
-    props.onChange(next.trim() === "" || faultOf(next, props) !== undefined ? undefined : toNumber(next));
+    const isEmpty = next.trim() === "";
+    const isRefused = !isEmpty && faultOf(next, props) !== undefined;
+    props.onChange(isEmpty || isRefused ? undefined : toNumber(next), isRefused);
   };
   return (
     <FieldFrame

@@ -1,5 +1,5 @@
 import { formatQuantity, isInputError, parseQuantity, unitsOf, type Dimension, type UnitSystem } from "#base";
-import { usePreferences } from "../../theme/index.ts";
+import { usePreferences } from "#web/theme/index.ts";
 import { FieldFrame, type FieldWords } from "./field-frame.tsx";
 import { isTouched, NumberKeys } from "./number-keys.tsx";
 

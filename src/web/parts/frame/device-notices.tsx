@@ -7,19 +7,20 @@ import {
   useDeviceState,
   useNewVersion,
   type Alarm,
-} from "../../device/index.ts";
+} from "#web/device/index.ts";
+import { useWords } from "#web/language/index.ts";
 import { Button } from "../button.tsx";
 import { Notice } from "../notice.tsx";
 import { OtherHistoryNotice } from "../notices/other-history-notice.tsx";
 import { StationClockNotice } from "../notices/station-clock-notice.tsx";
 import { EarlyNotice, FalseSnapshotNotice } from "../notices/snapshot-notices.tsx";
 import { FlawNotice, PutBackNotice } from "./put-back-notice.tsx";
-import { sayCount } from "../words/say-count.ts";
 import { sayInstant } from "../words/say-time.ts";
 
 /** What a person must know of this device before trusting what it shows; nothing where all is well. */
 export function DeviceNotices() {
   const state = useDeviceState();
+  const words = useWords("frame");
   if (state.kind !== "signed-in") return null;
   return (
     <>
@@ -29,12 +30,12 @@ export function DeviceNotices() {
       ))}
       {state.sendState.kind === "refused" && <RefusedNotice lines={state.sendState.lines} />}
       {state.reach.kind === "signed-out" && (
-        <Notice tone="wrong" title="This device is signed out. What you write stays here and is not sent.">
+        <Notice tone="wrong" title={words.signedOut()}>
           <p>
             {state.reach.message} {state.reach.remedy}
           </p>
           <p>
-            <Link to="/sign-in">Sign in again</Link>
+            <Link to="/sign-in">{words.signInAgain()}</Link>
           </p>
         </Notice>
       )}
@@ -44,10 +45,11 @@ export function DeviceNotices() {
 }
 
 function AlarmNotice({ alarm }: { readonly alarm: Alarm }) {
+  const words = useWords("frame");
   if (alarm.kind === "clock") {
     return (
-      <Notice tone="attention" title={sayClockDifference(alarm.aheadMs) ?? "This device's clock is off."}>
-        <p>Set its date, time and time zone to automatic. Lines dated ahead of the station's clock are refused.</p>
+      <Notice tone="attention" title={sayClockDifference(alarm.aheadMs) ?? words.clockOff()}>
+        <p>{words.clockOffMore()}</p>
       </Notice>
     );
   }
@@ -62,40 +64,39 @@ function AlarmNotice({ alarm }: { readonly alarm: Alarm }) {
 
 /** Shouts: whatever had not been sent is lost, and nobody else can know. */
 export function EmptiedNotice({ lastUsed }: { readonly lastUsed: string }) {
+  const words = useWords("notices");
   return (
-    <Notice tone="wrong" title="This device's memory was emptied" isNews>
-      <p>
-        It was in use until {sayInstant(lastUsed)}. The browser, or somebody, has since removed what was kept. Lines
-        that had been sent come back from the station. Lines that had not been sent are lost: look what is missing and
-        write it again.
-      </p>
-      <p>Put this app on the home screen, and do not clear the browser's data.</p>
+    <Notice tone="wrong" title={words.emptied()} isNews>
+      <p>{words.emptiedMore({ at: sayInstant(lastUsed) })}</p>
+      <p>{words.emptiedDo()}</p>
     </Notice>
   );
 }
 
 /** Over plain HTTP a browser keeps lines but not the app itself: opened without a network, there is nothing to open. */
 export function InsecureNotice() {
-  if (isSecureContext) return null;
+  return isSecureContext ? null : <Insecure />;
+}
+
+function Insecure() {
+  const words = useWords("notices");
   return (
-    <Notice tone="attention" title="At this address the app cannot be kept on the device">
-      <p>
-        It is not encrypted, so the browser opens it only while the station can be reached. Ask whoever looks after the
-        server for an address that begins with https. What you write is kept here all the same.
-      </p>
+    <Notice tone="attention" title={words.insecure()}>
+      <p>{words.insecureMore()}</p>
     </Notice>
   );
 }
 
 /** Not on the page that it leads to. */
 function RefusedNotice({ lines }: { readonly lines: number }) {
+  const words = useWords("frame");
   const [isThere] = useRoute("/outbox");
   if (isThere) return null;
   return (
-    <Notice tone="wrong" title={`The station refused ${sayCount(lines, "line")} from this device`}>
-      <p>What was written is seen on this device only.</p>
+    <Notice tone="wrong" title={words.refusedNews({ count: lines })}>
+      <p>{words.refusedMore()}</p>
       <p>
-        <Link to="/outbox">See why, and what to do</Link>
+        <Link to="/outbox">{words.refusedLink()}</Link>
       </p>
     </Notice>
   );
@@ -106,6 +107,7 @@ function NewVersion() {
   const isNewer = useNewVersion();
   const [isOnBoard] = useRoute("/");
   const state = useDeviceState();
+  const words = useWords("frame");
   const [isBusy, setBusy] = useState(false);
   if (!isNewer || !isOnBoard || state.kind !== "signed-in" || !state.station || hasWorkOpen(state.station)) return null;
   const adopt = () => {
@@ -113,11 +115,11 @@ function NewVersion() {
     void adoptNewVersion();
   };
   return (
-    <Notice title="A newer version of the app is on this device">
-      <p>It takes over when you say so. What you wrote stays as it is.</p>
+    <Notice title={words.newer()}>
+      <p>{words.newerMore()}</p>
       <p>
         <Button onPress={adopt} isBusy={isBusy}>
-          Use the newer version
+          {words.newerUse()}
         </Button>
       </p>
     </Notice>

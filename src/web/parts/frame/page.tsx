@@ -1,6 +1,7 @@
 import { useEffect, type ReactNode } from "react";
 import { Link } from "wouter";
-import { preferences, usePreferences } from "../../theme/index.ts";
+import { useWords } from "#web/language/index.ts";
+import { preferences, usePreferences } from "#web/theme/index.ts";
 import { DeviceNotices } from "./device-notices.tsx";
 import { SendMark } from "./send-mark.tsx";
 import { StationNav } from "./station-nav.tsx";
@@ -23,13 +24,14 @@ export interface PageProps {
 
 /** The frame of every page: back link, title, what is not yet sent, night and day, then the page itself. */
 export function Page({ title, back, beside, frame = "usual", children }: PageProps) {
+  const words = useWords("frame");
   useEffect(() => {
     document.title = `${title} - Drykeel`;
   }, [title]);
   return (
     <div className={`page page-${frame}`}>
       <a className="page-skip" href="#main">
-        Skip to the page
+        {words.skip()}
       </a>
       <header className="page-head">
         <div className="page-strip">
@@ -84,11 +86,12 @@ export function Section({ id, title, beside, children }: SectionProps) {
 /** Night and day, one tap; the brightness of night is under Settings. */
 export function NightToggle() {
   const { palette } = usePreferences();
+  const words = useWords("frame");
   const other = palette === "day" ? "night" : "day";
   return (
     <button className="page-night" type="button" onClick={() => preferences.change({ palette: other })}>
-      {other === "night" ? "Night" : "Day"}
-      <span className="for-readers-only"> colours</span>
+      {words[other]()}
+      <span className="for-readers-only"> {words.colours()}</span>
     </button>
   );
 }

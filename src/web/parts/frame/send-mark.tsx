@@ -1,7 +1,8 @@
 import { Link } from "wouter";
-import { useSendState } from "../../device/index.ts";
-import type { SendState } from "../../device/sync/contract.ts";
-import { sayCount } from "../words/say-count.ts";
+import { useSendState } from "#web/device/index.ts";
+import type { SendState } from "#web/device/sync/contract.ts";
+import { useWords } from "#web/language/index.ts";
+import type { Words } from "#words";
 import { sayDay, sayTime } from "../words/say-time.ts";
 
 export interface SendMarkProps {
@@ -12,29 +13,32 @@ export interface SendMarkProps {
 /** Always in sight: is everything on this device sent? Leads to the lines that are not. */
 export function SendMark({ isShort = false }: SendMarkProps) {
   const state = useSendState();
+  const words = useWords("frame");
   if (state === undefined) return null;
   return (
     <Link className={`send-mark send-${state.kind}`} to="/outbox">
       <SendShape kind={state.kind} />
-      <span className={isShort ? "for-readers-only" : undefined}>{saySendState(state)}</span>
-      {isShort && <span aria-hidden="true">{shorten(state)}</span>}
+      <span className={isShort ? "for-readers-only" : undefined}>{saySendState(state, words)}</span>
+      {isShort && <span aria-hidden="true">{shorten(state, words)}</span>}
     </Link>
   );
 }
 
 /** "3 lines not sent since 14:02". A day is named once it is not today. */
-export function saySendState(state: SendState, today = new Date()): string {
-  if (state.kind === "sent") return "All sent";
-  if (state.kind === "refused") return `${sayCount(state.lines, "line")} refused`;
-  const what = state.lines > 0 ? sayCount(state.lines, "line") : sayCount(state.photos, "photo");
+export function saySendState(state: SendState, words: Words["frame"], today = new Date()): string {
+  if (state.kind === "sent") return words.allSent();
+  if (state.kind === "refused") return words.refused({ count: state.lines });
   const isToday = new Date(state.since).toDateString() === today.toDateString();
   const since = isToday ? sayTime(state.since) : sayDay(state.since);
-  return `${what} not sent since ${since}`;
+  return state.lines > 0
+    ? words.linesNotSent({ count: state.lines, since })
+    : words.photosNotSent({ count: state.photos, since });
 }
 
-function shorten(state: SendState): string {
-  if (state.kind === "sent") return "All sent";
-  return state.kind === "refused" ? `${state.lines} refused` : `${state.lines + state.photos} not sent`;
+function shorten(state: SendState, words: Words["frame"]): string {
+  if (state.kind === "sent") return words.allSent();
+  if (state.kind === "refused") return words.refusedShort({ count: state.lines });
+  return words.notSentShort({ count: state.lines + state.photos });
 }
 
 /** Sent: tick. Waiting: hollow mark. Refused: cross. */

@@ -1,27 +1,29 @@
 import { Link, useRoute } from "wouter";
-import { useDeviceState, useStation } from "../../device/index.ts";
+import { useDeviceState, useStation } from "#web/device/index.ts";
+import { useWords } from "#web/language/index.ts";
 
 const PLACES = [
-  { to: "/", words: "Board" },
-  { to: "/work", words: "Work due" },
-  { to: "/findings", words: "Findings" },
-  { to: "/casualty", words: "Casualty" },
-  { to: "/stock", words: "Parts" },
-  { to: "/people", words: "People" },
-  { to: "/tables", words: "Tables" },
-  { to: "/devices", words: "Devices" },
-  { to: "/settings", words: "Settings" },
+  { to: "/", name: "board" },
+  { to: "/work", name: "work" },
+  { to: "/findings", name: "findings" },
+  { to: "/casualty", name: "casualty" },
+  { to: "/stock", name: "stock" },
+  { to: "/people", name: "people" },
+  { to: "/tables", name: "tables" },
+  { to: "/devices", name: "devices" },
+  { to: "/settings", name: "settings" },
 ] as const;
 
 /** The pages every signed-in person goes between; a casualty that is open is said on every one of them. None beside a lock. */
 export function StationNav() {
   const open = useStation().casualties.filter(({ closed }) => !closed).length;
   const state = useDeviceState();
+  const words = useWords("frame");
   if (state.kind === "signed-in" && state.isBeside) return null;
   return (
-    <nav className="station-nav" aria-label="Station">
-      {PLACES.map(({ to, words }) => (
-        <StationLink key={to} to={to} words={words} open={to === "/casualty" ? open : 0} />
+    <nav className="station-nav" aria-label={words.pages()}>
+      {PLACES.map(({ to, name }) => (
+        <StationLink key={to} to={to} name={words[name]()} open={to === "/casualty" ? open : 0} />
       ))}
     </nav>
   );
@@ -29,20 +31,21 @@ export function StationNav() {
 
 interface StationLinkProps {
   readonly to: string;
-  readonly words: string;
+  readonly name: string;
   /** How many are open there. */
   readonly open: number;
 }
 
-function StationLink({ to, words, open }: StationLinkProps) {
+function StationLink({ to, name, open }: StationLinkProps) {
+  const words = useWords("frame");
   const [isHere] = useRoute(to);
   return (
     <Link
       to={to}
-      {...(open > 0 && { "aria-label": `${words}: ${open} open` })}
+      {...(open > 0 && { "aria-label": `${name}: ${words.open({ count: open })}` })}
       {...(isHere && { "aria-current": "page" as const })}
     >
-      {words}
+      {name}
       {open > 0 && <span className="station-open">{open}</span>}
     </Link>
   );

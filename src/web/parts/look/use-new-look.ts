@@ -1,5 +1,5 @@
 import { createContext, use, useCallback, useEffect, useRef, useState } from "react";
-import { useWatched, Watched } from "../../watched/index.ts";
+import { useWatched, Watched } from "#web/watched/index.ts";
 import { afterNewLook, LOOK_MS, type Frames } from "./new-look.ts";
 import { isTouched } from "./touched.ts";
 

@@ -1,5 +1,6 @@
 import { useState } from "react";
-import { useThisDevice, type Alarm } from "../../device/index.ts";
+import { useThisDevice, type Alarm } from "#web/device/index.ts";
+import { useWords } from "#web/language/index.ts";
 import { Button, ButtonRow } from "../button.tsx";
 import { Notice } from "../notice.tsx";
 
@@ -10,26 +11,24 @@ interface OtherHistoryProps {
 /** The station had signed something else before this device: whoever looks after it must know, and nobody may guess why. */
 export function OtherHistoryNotice({ doubts }: OtherHistoryProps) {
   const { witness } = useThisDevice();
+  const words = useWords("notices");
   const [isBusy, setBusy] = useState(false);
   const takeNote = () => {
     setBusy(true);
     void witness.takeNote().finally(() => setBusy(false));
   };
   return (
-    <Notice tone="wrong" title="The station's log is not the one this device saw before" isNews>
+    <Notice tone="wrong" title={words.otherHistory()} isNews>
       <ul>
         {doubts.map(({ place, because }) => (
           <li key={place}>{because[0]?.toUpperCase() + because.slice(1)}.</li>
         ))}
       </ul>
-      <p>
-        Either the station was put back to an earlier copy, or somebody changed its log. Lines may be missing or
-        changed. Tell whoever looks after the station, and save what this device kept: it is the proof.
-      </p>
+      <p>{words.otherHistoryMore()}</p>
       <ButtonRow>
-        <Button onPress={() => void witness.save(new Date().toISOString())}>Save the proof to a file</Button>
+        <Button onPress={() => void witness.save(new Date().toISOString())}>{words.otherHistorySave()}</Button>
         <Button onPress={takeNote} isBusy={isBusy}>
-          They know: go on from here
+          {words.otherHistoryKnow()}
         </Button>
       </ButtonRow>
     </Notice>

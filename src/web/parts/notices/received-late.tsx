@@ -1,4 +1,5 @@
 import { lateBy, sayLateness } from "#log";
+import { useWords } from "#web/language/index.ts";
 import { Timestamp } from "../timestamp.tsx";
 
 interface ReceivedLateProps {
@@ -10,11 +11,12 @@ interface ReceivedLateProps {
 
 /** Beside a line of a history: others did not have it for long, and its time rests on its device's clock. */
 export function ReceivedLate({ at, received }: ReceivedLateProps) {
+  const words = useWords("frame");
   const late = received === undefined ? undefined : lateBy(at, received);
   if (received === undefined || late === undefined) return null;
   return (
     <span className="received-late">
-      Received <Timestamp at={received} />, {sayLateness(late)}
+      {words.received()} <Timestamp at={received} />, {sayLateness(late)}
     </span>
   );
 }

@@ -27,6 +27,7 @@ const WORDS: Readonly<Record<string, string>> = {
   reason: "Reason",
   role: "Role",
   seal: "Seal number",
+  sealReadBefore: "Seal number as read before",
   sealSeen: "Seal number as read",
   second: "Second person",
   seconds: "Time",

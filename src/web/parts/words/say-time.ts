@@ -1,23 +1,33 @@
-const form = (parts: Intl.DateTimeFormatOptions) => new Intl.DateTimeFormat("en-GB", parts);
+import { tagOf, type Speech } from "#words";
+import { preferences } from "#web/theme/index.ts";
+
+const SHAPES = {
+  month: { year: "numeric", month: "short", timeZone: "UTC" },
+  day: { year: "numeric", month: "short", day: "numeric", timeZone: "UTC" },
+  dayHere: { year: "numeric", month: "short", day: "numeric" },
+  timeHere: { hour: "2-digit", minute: "2-digit" },
+} as const;
+
+const made = new Map<string, Intl.DateTimeFormat>();
 
 /** Made once: making one takes many times as long as using it, and a sheet says a hundred times at every tap. */
-const FORMS = {
-  month: form({ year: "numeric", month: "short", timeZone: "UTC" }),
-  day: form({ year: "numeric", month: "short", day: "numeric", timeZone: "UTC" }),
-  dayHere: form({ year: "numeric", month: "short", day: "numeric" }),
-  timeHere: form({ hour: "2-digit", minute: "2-digit" }),
-};
+function form(shape: keyof typeof SHAPES, language: Speech = preferences.now().language): Intl.DateTimeFormat {
+  const key = `${language} ${shape}`;
+  const form = made.get(key) ?? new Intl.DateTimeFormat(tagOf(language), SHAPES[shape]);
+  made.set(key, form);
+  return form;
+}
 
 /** "14 Mar 2027", or "Mar 2027" for a month. An instant gives its day on the reader's clock. */
 export function sayDay(at: string): string {
   const isMonth = /^\d{4}-\d{2}$/.test(at);
   const isDay = /^\d{4}-\d{2}-\d{2}$/.test(at);
-  return FORMS[isMonth ? "month" : isDay ? "day" : "dayHere"].format(new Date(at));
+  return form(isMonth ? "month" : isDay ? "day" : "dayHere").format(new Date(at));
 }
 
 /** "14:02" on the reader's clock. */
 export function sayTime(at: string | number): string {
-  return FORMS.timeHere.format(new Date(at));
+  return form("timeHere").format(new Date(at));
 }
 
 /** "14 Mar 2027, 14:02" on the reader's clock. */
@@ -25,13 +35,16 @@ export function sayInstant(at: string): string {
   return `${sayDay(at)}, ${sayTime(at)}`;
 }
 
-/** A length of time for a clock face: "2:05", "1:02:05". */
-export function sayElapsed(seconds: number): string {
-  const whole = Math.max(0, Math.floor(seconds));
-  const [h, m, s] = [Math.floor(whole / 3600), Math.floor(whole / 60) % 60, whole % 60];
-  return h > 0 ? `${h}:${twoFigures(m)}:${twoFigures(s)}` : `${m}:${twoFigures(s)}`;
-}
-
-function twoFigures(part: number): string {
-  return String(part).padStart(2, "0");
+/**
+ * "08:00 today", "08:00 tomorrow", "08:00 on 16 Mar 2027" on the reader's clock.
+ *
+ * @param until - [ms since 1970-01-01 UTC]
+ * @param now - the same, no later
+ */
+export function sayUntil(until: number, now: number): string {
+  const day = sayDay(new Date(until).toISOString());
+  if (day === sayDay(new Date(now).toISOString())) return `${sayTime(until)} today`;
+  const tomorrow = new Date(now);
+  tomorrow.setDate(tomorrow.getDate() + 1);
+  return `${sayTime(until)} ${day === sayDay(tomorrow.toISOString()) ? "tomorrow" : `on ${day}`}`;
 }

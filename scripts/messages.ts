@@ -1,0 +1,140 @@
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { basename, dirname, join } from "node:path";
+import { pathToFileURL } from "node:url";
+import MessageFormat from "@messageformat/core";
+import compileModule from "@messageformat/core/lib/compile-module.js";
+import { parse, type Token } from "@messageformat/parser";
+import { format, resolveConfig } from "prettier";
+import { parse as parseYaml } from "yaml";
+
+/*
+ * Makes src/words/made from the catalogues in src/words/messages: for each group of messages its type, and for each
+ * language its functions. What a language lacks does not compile. No message is parsed in the browser.
+ */
+
+const ROOM = join(import.meta.dirname, "..", "src", "words");
+const MESSAGES = join(ROOM, "messages");
+/** The language that the others are held against. */
+const FIRST = "en";
+
+type Catalogue = Readonly<Record<string, string>>;
+
+/** The languages there are catalogues of, the first language first. */
+export function languages(): readonly string[] {
+  return readdirSync(MESSAGES).toSorted((one, other) => Number(other === FIRST) - Number(one === FIRST));
+}
+
+/** Groups of messages, such as "sign-in": a file each in every language. */
+export function groups(): readonly string[] {
+  return readdirSync(join(MESSAGES, FIRST)).map((file) => basename(file, ".yaml"));
+}
+
+/** The messages of one group in one language, by key. */
+export function readCatalogue(language: string, group: string): Catalogue {
+  return parseYaml(readFileSync(join(MESSAGES, language, `${group}.yaml`), "utf8")) as Catalogue;
+}
+
+/** The files of src/words/made by name, not yet in the project's layout. */
+export function renderMessages(): ReadonlyMap<string, string> {
+  const files = groups().flatMap((group) => [
+    [`${group}.ts`, renderType(group)] as const,
+    ...languages().map((language) => [`${language}/${group}.ts`, renderLanguage(language, group)] as const),
+  ]);
+  return new Map([...files, ["index.ts", renderIndex()]]);
+}
+
+const MADE = "/* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */";
+
+function renderType(group: string): string {
+  const lines = Object.entries(readCatalogue(FIRST, group)).map(
+    ([key, text]) => `  readonly ${key}: (${parametersOf(text)}) => string;`,
+  );
+  return [MADE, `export interface ${typeOf(group)} {`, ...lines, "}", ""].join("\n");
+}
+
+function renderLanguage(language: string, group: string): string {
+  const formatter = new MessageFormat(language, { biDiSupport: false, strict: true });
+  const compiled = compileModule(formatter, { ...readCatalogue(language, group) });
+  const type = typeOf(group);
+  return [
+    MADE,
+    `import type { ${type} } from "../${group}.ts";`,
+    compiled
+      .replace('from "@messageformat/runtime";', 'from "#src/words/cases.ts";')
+      .replace("export default {", `const words: ${type} = {`),
+    "export default words;",
+    "",
+  ].join("\n");
+}
+
+/** All groups by the name that the code knows them by, and how each is fetched. */
+function renderIndex(): string {
+  const types = groups().map((group) => `import type { ${typeOf(group)} } from "./${group}.ts";`);
+  const fields = groups().map((group) => `  readonly ${nameOf(group)}: ${typeOf(group)};`);
+  const loaders = languages().flatMap((language) => [
+    `  ${language}: {`,
+    ...groups().map((group) => `    ${nameOf(group)}: () => import("./${language}/${group}.ts"),`),
+    "  },",
+  ]);
+  return [
+    MADE,
+    ...types,
+    "",
+    "export interface Words {",
+    ...fields,
+    "}",
+    "",
+    "export const LOADERS = {",
+    ...loaders,
+    "};",
+    "",
+  ].join("\n");
+}
+
+/** "d: { readonly count: number; readonly since: string }", or nothing where the message takes nothing. */
+function parametersOf(text: string): string {
+  const found = new Map<string, string>();
+  collect(parse(text), found);
+  if (found.size === 0) return "";
+  return `d: { ${[...found].map(([name, type]) => `readonly ${name}: ${type}`).join("; ")} }`;
+}
+
+function collect(tokens: readonly Token[], found: Map<string, string>): void {
+  for (const token of tokens) {
+    if (token.type === "argument") found.set(token.arg, found.get(token.arg) ?? "string | number");
+    if (token.type === "function") found.set(token.arg, token.key === "number" ? "number" : "string | number");
+    if (token.type === "plural" || token.type === "selectordinal") found.set(token.arg, "number");
+    if (token.type === "select") found.set(token.arg, choicesOf(token.cases));
+    if ("cases" in token) for (const one of token.cases) collect(one.tokens, found);
+  }
+}
+
+function choicesOf(cases: readonly { readonly key: string }[]): string {
+  return cases.map(({ key }) => (key === "other" ? "(string & {})" : JSON.stringify(key))).join(" | ");
+}
+
+function nameOf(group: string): string {
+  return group.replaceAll(/-(\w)/g, (_, letter: string) => letter.toUpperCase());
+}
+
+function typeOf(group: string): string {
+  const name = nameOf(group);
+  return `${name[0]!.toUpperCase()}${name.slice(1)}Words`;
+}
+
+/** A file as the project lays files out. */
+export async function laidOut(path: string, text: string): Promise<string> {
+  return format(text, { ...(await resolveConfig(path)), filepath: path });
+}
+
+/** Where a file made here stands. */
+export function madeAt(file: string): string {
+  return join(ROOM, "made", file);
+}
+
+if (import.meta.url === pathToFileURL(process.argv[1] ?? "").href) {
+  for (const [file, text] of renderMessages()) {
+    mkdirSync(dirname(madeAt(file)), { recursive: true });
+    writeFileSync(madeAt(file), await laidOut(madeAt(file), text));
+  }
+}

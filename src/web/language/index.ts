@@ -1,0 +1,1 @@
+export { holdWords, useWords } from "./use-words.ts";

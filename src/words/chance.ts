@@ -1,0 +1,29 @@
+/** `hundred`: "97 in 100", never certain and never none. `ten`: "9.7 in 10", where chances told are held against what came. */
+export type ChanceStyle = "hundred" | "ten";
+
+/**
+ * A chance in words that do not promise.
+ *
+ * @param chance - 0 to 1
+ * @param style - how people count it there
+ * @example sayChance(0.9996) // "more than 99 in 100"
+ */
+export function sayChance(chance: number, style: ChanceStyle = "hundred"): string {
+  if (style === "ten") return `${(10 * chance).toFixed(1)} in 10`;
+  const hundredths = Math.round(100 * chance);
+  if (hundredths >= 100) return "more than 99 in 100";
+  return hundredths <= 0 ? "less than 1 in 100" : `${hundredths} in 100`;
+}
+
+/**
+ * A share of what was counted; never nothing or everything where it is only near.
+ *
+ * @param share - 0 to 1
+ * @example sayPercent(0.996) // "over 99 %"
+ */
+export function sayPercent(share: number): string {
+  const round = Math.round(100 * share);
+  if (round === 0 && share > 0) return "under 1\u00a0%";
+  if (round === 100 && share < 1) return "over 99\u00a0%";
+  return `${round}\u00a0%`;
+}

@@ -1,0 +1,26 @@
+export { sayAsRead, type QuantityRead } from "./as-read.ts";
+export { sayChance, sayPercent, type ChanceStyle } from "./chance.ts";
+export { sayDuration, type DurationStyle } from "./duration.ts";
+export { flowFigure, flowUnit, sayFlow, sayFlowSpread, type FlowStyle } from "./flow.ts";
+export {
+  aboutLevel,
+  levelUnit,
+  sayLength,
+  sayLevel,
+  sayLevelAbout,
+  type LengthStyle,
+  type LevelUnit,
+} from "./length.ts";
+export { sayLimit } from "./limit.ts";
+export { sayVolume, volumeFigure, type VolumeStyle } from "./volume.ts";
+export {
+  fetchWords,
+  isSpeech,
+  LANGUAGES,
+  tagOf,
+  WHOLE_LANGUAGES,
+  type Language,
+  type Speech,
+  type WordGroup,
+} from "./language.ts";
+export type { Words } from "./made/index.ts";

@@ -1,0 +1,39 @@
+/* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
+export interface FrameWords {
+  readonly skip: () => string;
+  readonly night: () => string;
+  readonly day: () => string;
+  readonly colours: () => string;
+  readonly pages: () => string;
+  readonly board: () => string;
+  readonly work: () => string;
+  readonly findings: () => string;
+  readonly casualty: () => string;
+  readonly stock: () => string;
+  readonly people: () => string;
+  readonly tables: () => string;
+  readonly devices: () => string;
+  readonly settings: () => string;
+  readonly open: (d: { readonly count: string | number }) => string;
+  readonly allSent: () => string;
+  readonly refused: (d: { readonly count: number }) => string;
+  readonly refusedShort: (d: { readonly count: string | number }) => string;
+  readonly linesNotSent: (d: { readonly count: number; readonly since: string | number }) => string;
+  readonly photosNotSent: (d: { readonly count: number; readonly since: string | number }) => string;
+  readonly notSentShort: (d: { readonly count: string | number }) => string;
+  readonly signedOut: () => string;
+  readonly signInAgain: () => string;
+  readonly clockOff: () => string;
+  readonly clockOffMore: () => string;
+  readonly refusedNews: (d: { readonly count: number }) => string;
+  readonly refusedMore: () => string;
+  readonly refusedLink: () => string;
+  readonly newer: () => string;
+  readonly newerMore: () => string;
+  readonly newerUse: () => string;
+  readonly early: () => string;
+  readonly earlyMade: (d: { readonly at: string | number }) => string;
+  readonly earlyCounts: (d: { readonly here: number; readonly of: number }) => string;
+  readonly earlyMore: () => string;
+  readonly received: () => string;
+}

@@ -1,0 +1,41 @@
+/* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
+export interface LockWords {
+  readonly title: () => string;
+  readonly locked: () => string;
+  readonly lockedMore: () => string;
+  readonly takingWater: () => string;
+  readonly yourPin: () => string;
+  readonly yourPinHint: () => string;
+  readonly notOpened: () => string;
+  readonly open: () => string;
+  readonly openPasskey: () => string;
+  readonly wrongPin: () => string;
+  readonly wrongPinMore: () => string;
+  readonly wrongPasskey: () => string;
+  readonly wrongPasskeyMore: () => string;
+  readonly whileLocked: () => string;
+  readonly sheetBegun: () => string;
+  readonly worksBeside: () => string;
+  readonly refuelCalls: () => string;
+  readonly dueCalls: () => string;
+  readonly sendingStands: () => string;
+  readonly nobody: () => string;
+  readonly nobodyMore: () => string;
+  readonly remove: () => string;
+  readonly notRemoved: () => string;
+  readonly removeAsk: () => string;
+  readonly removeDo: () => string;
+  readonly removeLoses: () => string;
+  readonly removeKeeps: () => string;
+  readonly due: () => string;
+  readonly now: () => string;
+  readonly over: (d: { readonly duration: string | number }) => string;
+  readonly dueMore: () => string;
+  readonly inAMinute: () => string;
+  readonly unlock: () => string;
+  readonly stopAlarm: () => string;
+  readonly alarmSet: () => string;
+  readonly callsAt: (d: { readonly time: string | number }) => string;
+  readonly wasDueAt: (d: { readonly time: string | number }) => string;
+  readonly touchOnce: () => string;
+}
