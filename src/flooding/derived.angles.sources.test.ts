@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { strengthOfHole } from "../../test/judges/held-flood.ts";
-import { restingBox, type InclinedBox } from "../../test/judges/inclined-box.ts";
-import { integralBetween, rootBetween } from "../../test/judges/quadrature.ts";
-import { eventAt, SHARP } from "../../test/references/flood-readers.ts";
+import { strengthOfHole } from "#test/judges/held-flood.ts";
+import { restingBox, type InclinedBox } from "#test/judges/inclined-box.ts";
+import { integralBetween, rootBetween } from "#test/judges/quadrature.ts";
+import { eventAt, SHARP } from "#test/references/flood-readers.ts";
 import { simulateFlood, type FloatingVessel, type FloodRun } from "./index.ts";
 
 /* Box boats with water to one side or at one end, exact at the angle. Nothing here is published. */

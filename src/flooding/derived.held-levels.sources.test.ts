@@ -5,9 +5,9 @@ import {
   strengthOfHole,
   strengthOfPipe,
   type HeldFlood,
-} from "../../test/judges/held-flood.ts";
-import { integralBetween } from "../../test/judges/quadrature.ts";
-import { eventAt, levelAt, SHARP, steadyPump } from "../../test/references/flood-readers.ts";
+} from "#test/judges/held-flood.ts";
+import { integralBetween } from "#test/judges/quadrature.ts";
+import { eventAt, levelAt, SHARP, steadyPump } from "#test/references/flood-readers.ts";
 import { levelAfter, simulateFlood, type FloodCase, type FloodRun, type Opening } from "./index.ts";
 
 /*

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { measureUnder, type Sections } from "../../test/judges/clipped-hull.ts";
-import { strengthOfHole } from "../../test/judges/held-flood.ts";
-import { integral, rootBetween } from "../../test/judges/quadrature.ts";
-import { eventAt, SHARP } from "../../test/references/flood-readers.ts";
+import { measureUnder, type Sections } from "#test/judges/clipped-hull.ts";
+import { strengthOfHole } from "#test/judges/held-flood.ts";
+import { integral, rootBetween } from "#test/judges/quadrature.ts";
+import { eventAt, SHARP } from "#test/references/flood-readers.ts";
 import { makeHull, measureHydrostatics, simulateFlood, type FloodRun, type HullForm, type Station } from "./index.ts";
 
 /* Hulls whose area changes with the level. Nothing here is published: see the derivations. */

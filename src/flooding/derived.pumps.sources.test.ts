@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { levelAfterSeconds, secondsBetween, strengthOfHole } from "../../test/judges/held-flood.ts";
-import { integral } from "../../test/judges/quadrature.ts";
-import { eventAt, levelAt, SHARP, steadyPump } from "../../test/references/flood-readers.ts";
+import { levelAfterSeconds, secondsBetween, strengthOfHole } from "#test/judges/held-flood.ts";
+import { integral } from "#test/judges/quadrature.ts";
+import { eventAt, levelAt, SHARP, steadyPump } from "#test/references/flood-readers.ts";
 import { simulateFlood, type FloodCase, type FloodRun, type PlacedPump } from "./index.ts";
 
 /* Pumps whose delivery changes with the lift or on the way. Nothing here is published: see the derivations. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { secondsBetween, strengthOfHole } from "../../test/judges/held-flood.ts";
-import { eventAt, levelAt, SHARP } from "../../test/references/flood-readers.ts";
+import { secondsBetween, strengthOfHole } from "#test/judges/held-flood.ts";
+import { eventAt, levelAt, SHARP } from "#test/references/flood-readers.ts";
 import { simulateFlood, type FloodRun } from "./index.ts";
 
 /* Water goes from the sea into one space and from that into the next. Nothing here is published. */

@@ -5,9 +5,9 @@ export {
   SEA_WATER,
   type Attitude,
   type Hydrostatics,
-  type Place,
+  type PointInBoat,
 } from "./hull/hydrostatics.ts";
-export { makeBalance, type Balance, type Held, type Loading, type Resting } from "./hull/equilibrium.ts";
+export { makeBalance, type Balance, type HeldHeel, type Loading, type Resting } from "./hull/equilibrium.ts";
 export { PERMEABILITIES, type Compartment } from "./hull/compartment.ts";
 export { immersionOf, spaceVolumes } from "./hull/space-volumes.ts";
 export { likelyGravityHeight, makeBody, type Body } from "./hull/body.ts";
@@ -54,7 +54,7 @@ export type {
   FloodOutcome,
   FloodRun,
   FloodSample,
-  Mark,
+  LevelMark,
 } from "./simulation/flood-case.ts";
 export { simulateFlood } from "./simulation/simulation.ts";
 export { levelAfter, type HeldSpace } from "./simulation/closed-form.ts";
@@ -78,7 +78,7 @@ export {
   type Reading,
   type SoundingPrior,
 } from "./soundings/sounding-model.ts";
-export { sampleBelief, type Belief } from "./soundings/sounding-sampler.ts";
+export { sampleBelief, type Posterior } from "./soundings/sounding-sampler.ts";
 export {
   NINETY,
   type Arrival,
@@ -86,11 +86,11 @@ export {
   type Forecast,
   type ForecastOptions,
   type Present,
-  type Spread,
+  type FiveQuantiles,
 } from "./soundings/sounding-forecast.ts";
-export { FLAGGED_BELOW, type Change as SoundingChange, type Misfit } from "./soundings/sounding-misfit.ts";
+export { FLAGGED_BELOW, type SoundingChange, type Misfit } from "./soundings/sounding-misfit.ts";
 export { STALE_AFTER } from "./soundings/sounding-age.ts";
-export { recentTrend, trendOf, type Interval, type Trend } from "./soundings/sounding-trend.ts";
+export { recentTrend, trendOf, type TrendInterval, type LevelTrend } from "./soundings/sounding-trend.ts";
 export type { Action, ActionGains, ActionKind } from "./soundings/sounding-advice.ts";
 export type { SoundingWarning, SoundingWarningKind } from "./soundings/sounding-warnings.ts";
 export { believeCasualties, checkFit, likelyPrior, readSoundings, type SoundingCase } from "./soundings/sounding.ts";
@@ -108,10 +108,10 @@ export {
   type BoatShape,
   type LikelySpace,
 } from "./hull/boat-kinds.ts";
-export { rightingOf, type LeverPoint, type Righting } from "./hull/righting.ts";
+export { rightingOf, type LeverPoint, type RightingCurve } from "./hull/righting.ts";
 export { lieWithWater, type Lying } from "./hull/lying.ts";
 export { readStick, type StickView, type Suspect } from "./stick/stick.ts";
 export { lieAsSeen, type SeenOfHer } from "./hull/lying-as-seen.ts";
 export { readSheet, type PumpBelief, type SheetReading } from "./sheet/sheet.ts";
-export { believeSheet, type PumpRun, type SheetBelief, type SheetCase, type SignSeen } from "./sheet/belief.ts";
+export { believeSheet, type SheetPumpRun, type SheetBelief, type SheetCase, type SignSeen } from "./sheet/belief.ts";
 export { pumpShareAt, runningShareAt, THOUGHT } from "./sheet/thought.ts";

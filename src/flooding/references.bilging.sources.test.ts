@@ -1,5 +1,5 @@
-import { boxBalance, midships, openBox } from "../../test/references/box-boats.ts";
-import { judgeRows, type Inputs } from "../../test/references/flooding-rows.ts";
+import { boxBalance, midships, openBox } from "#test/references/box-boats.ts";
+import { judgeRows, type Inputs } from "#test/references/flooding-rows.ts";
 import { cargoPermeability, makeBalance, makeHull, measureHydrostatics } from "./index.ts";
 
 function endBilged(i: Inputs) {

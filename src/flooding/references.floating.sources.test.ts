@@ -1,7 +1,7 @@
 import { solveOde } from "#numerics";
-import { boxBalance, midships, openBox } from "../../test/references/box-boats.ts";
-import { RESTING, SHARP, eventAt, hole, levelAt, steadyPump, waterAt } from "../../test/references/flood-readers.ts";
-import { judgeRows, type Inputs } from "../../test/references/flooding-rows.ts";
+import { boxBalance, midships, openBox } from "#test/references/box-boats.ts";
+import { RESTING, SHARP, eventAt, hole, levelAt, steadyPump, waterAt } from "#test/references/flood-readers.ts";
+import { judgeRows, type Inputs } from "#test/references/flooding-rows.ts";
 import {
   makeHull,
   measureHydrostatics,

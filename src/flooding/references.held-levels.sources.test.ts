@@ -1,5 +1,5 @@
-import { RESTING, SHARP, eventAt, hole, levelAt, steadyPump } from "../../test/references/flood-readers.ts";
-import { judgeRows, type Inputs } from "../../test/references/flooding-rows.ts";
+import { RESTING, SHARP, eventAt, hole, levelAt, steadyPump } from "#test/references/flood-readers.ts";
+import { judgeRows, type Inputs } from "#test/references/flooding-rows.ts";
 import { deliveryAt, flowThrough, simulateFlood, strengthOf, type FloodCase, type FloodRun } from "./index.ts";
 
 /** Held at a level, one prismatic space, one hole at its floor. */

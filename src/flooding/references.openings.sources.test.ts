@@ -1,7 +1,7 @@
 import { STANDARD_GRAVITY } from "#water";
-import { SHARP, disc, eventAt, hole } from "../../test/references/flood-readers.ts";
-import { judgeRows, type Inputs, type Judged } from "../../test/references/flooding-rows.ts";
-import published from "../../test/references/flooding.json";
+import { SHARP, disc, eventAt, hole } from "#test/references/flood-readers.ts";
+import { judgeRows, type Inputs, type Judged } from "#test/references/flooding-rows.ts";
+import published from "#test/references/flooding.json";
 import { circularHoleRatio, flowThrough, printedCoefficient, simulateFlood, unwinCoefficient } from "./index.ts";
 
 const GALLON = 231 * 0.0254 ** 3;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { LEFT_OUT, PARTS } from "../../test/references/flooding-rows.ts";
-import published from "../../test/references/flooding.json";
+import { LEFT_OUT, PARTS } from "#test/references/flooding-rows.ts";
+import published from "#test/references/flooding.json";
 
 const ids = published.map((row) => row.id);
 const homesOf = (id: string) => [

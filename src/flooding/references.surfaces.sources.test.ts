@@ -1,4 +1,4 @@
-import { judgeRows, type Inputs } from "../../test/references/flooding-rows.ts";
+import { judgeRows, type Inputs } from "#test/references/flooding-rows.ts";
 import { PERMEABILITIES, equalisationTime, freeSurfaceLoss, joinedResistance, riseOfGravity } from "./index.ts";
 
 function crossing(i: Inputs): number {

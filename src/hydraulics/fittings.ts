@@ -1,3 +1,5 @@
+import { nth } from "#base";
+
 /** A fitting's loss coefficient as published. */
 export interface FittingLoss {
   readonly id: string;
@@ -80,8 +82,8 @@ const CONTRACTION = [
  */
 export function narrowingLoss(areaRatio: number): number {
   const next = CONTRACTION.findIndex(([ratio]) => ratio >= areaRatio);
-  const [highRatio, high] = CONTRACTION[next === -1 ? CONTRACTION.length - 1 : next]!;
-  const [lowRatio, low] = CONTRACTION[Math.max(0, next - 1)]!;
+  const [highRatio, high] = nth(CONTRACTION, next === -1 ? CONTRACTION.length - 1 : next);
+  const [lowRatio, low] = nth(CONTRACTION, Math.max(0, next - 1));
   const share = highRatio === lowRatio ? 1 : (areaRatio - lowRatio) / (highRatio - lowRatio);
   const contraction = low + Math.min(1, Math.max(0, share)) * (high - low);
   return (1 / contraction - 1) ** 2;

@@ -45,6 +45,7 @@ export {
 export { leakFromPrime, type PrimeLeak } from "./prime-leak.ts";
 export {
   FUEL_LIMITS,
+  DIESEL_DENSITY,
   PETROL_DENSITY,
   burnAtThrottle,
   burnOfPower,

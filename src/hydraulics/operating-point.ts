@@ -1,4 +1,4 @@
-import { assert } from "#base";
+import { assert, nth } from "#base";
 import { findRoot } from "#numerics";
 import type { PreparedCase } from "./delivery-case.ts";
 
@@ -64,7 +64,7 @@ function operationOnDroop(rig: PreparedCase): Operation {
   const tried = searchFlows(rig).map((flow) => excessAt(rig, flow));
   const points: OperatingPoint[] = [];
   for (let i = tried.length - 1; i > 0; i -= 1) {
-    const [low, high] = [tried[i - 1]!, tried[i]!];
+    const [low, high] = [nth(tried, i - 1), nth(tried, i)];
     if (low.excess > 0 !== high.excess > 0) points.push(pointBetween(rig, low, high));
   }
   const [first, ...rest] = points;
@@ -93,8 +93,8 @@ function flowBeyond(rig: PreparedCase): number {
 function summitBy(rig: PreparedCase, flows: readonly number[]): number {
   const values = flows.map((flow) => rig.excess(flow));
   const best = values.indexOf(Math.max(...values));
-  let low = flows[Math.max(0, best - 1)]!;
-  let high = flows[Math.min(flows.length - 1, best + 1)]!;
+  let low = nth(flows, Math.max(0, best - 1));
+  let high = nth(flows, Math.min(flows.length - 1, best + 1));
   for (let step = 0; step < 80; step += 1) {
     const [one, other] = [low + (high - low) / 3, high - (high - low) / 3];
     if (rig.excess(one) < rig.excess(other)) low = one;

@@ -1,4 +1,4 @@
-import { InputError, printGiven, type Fault } from "#base";
+import { type Fault, firstOf, InputError, lastOf, nth, printGiven } from "#base";
 import { monotoneCubic, straightSegments, type Curve } from "#numerics";
 import { HYDRAULIC_LIMITS, checkLimit, isWithin } from "./limits.ts";
 
@@ -68,7 +68,7 @@ export function curveAtSpeed(
 }
 
 function ratedCurve(points: readonly PumpPoint[], between: "straight" | "smooth"): RatedCurve {
-  if (points.length === 1) return onePointCurve(points[0]!);
+  if (points.length === 1) return onePointCurve(firstOf(points));
   return threePointCurve(points) ?? tableCurve(points, between);
 }
 
@@ -77,7 +77,8 @@ export function checkCurve(faults: Fault[], points: readonly PumpPoint[], path =
   const before = faults.length;
   if (points.length === 0) faults.push(curveFault("HY-101", path, points, "at least one point", "Give a point."));
   for (let i = 0; i < points.length; i += 1) {
-    if (!isSoundPoint(points[i]!, points[i - 1])) explainPoint(faults, points[i]!, points[i - 1], `${path}[${i}]`);
+    if (!isSoundPoint(nth(points, i), points[i - 1]))
+      explainPoint(faults, nth(points, i), points[i - 1], `${path}[${i}]`);
   }
   if (faults.length === before) checkShape(faults, points, path);
 }
@@ -98,7 +99,7 @@ export function explainPoint(faults: Fault[], point: PumpPoint, before: PumpPoin
 }
 
 function checkShape(faults: Fault[], points: readonly PumpPoint[], path: string): void {
-  const last = points[points.length - 1]!;
+  const last = lastOf(points);
   const before = points[points.length - 2];
   if (!before && !(last.flow > 0 && last.head > 0)) {
     faults.push(curveFault("HY-105", path, last, "a flow and a head above 0", "Give the duty point."));
@@ -219,8 +220,8 @@ function tableCurve(points: readonly PumpPoint[], between: "straight" | "smooth"
     exponent: 0,
     table,
     knots: flows[0] === 0 ? flows : [0, ...flows],
-    firstFlow: flows[0]!,
-    lastFlow: flows[flows.length - 1]!,
-    drooping: points.some((point, i) => i > 0 && point.head >= points[i - 1]!.head),
+    firstFlow: firstOf(flows),
+    lastFlow: lastOf(flows),
+    drooping: points.some((point, i) => i > 0 && point.head >= nth(points, i - 1).head),
   };
 }

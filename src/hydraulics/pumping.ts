@@ -1,4 +1,4 @@
-import { assert } from "#base";
+import { assert, nth } from "#base";
 import { findRoot } from "#numerics";
 import { STANDARD_FORMULAE, type Formulae } from "./formulae.ts";
 import { prepareCase, type DeliveryCase, type PreparedCase } from "./delivery-case.ts";
@@ -96,7 +96,7 @@ function delivers(
   points: readonly OperatingPoint[],
   suctionLoss: number,
 ): Pumping {
-  const because = points.length < 2 ? "pump curve and hoses agree at this flow" : droopBecause(rig, points[1]!);
+  const because = points.length < 2 ? "pump curve and hoses agree at this flow" : droopBecause(rig, nth(points, 1));
   const dischargeLoss = rig.dischargeLoss(flow);
   const head = rig.staticHead + suctionLoss + dischargeLoss + residual;
   return pumping(rig, {

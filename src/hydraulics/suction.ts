@@ -1,4 +1,4 @@
-import { type Fault } from "#base";
+import { type Fault, nth } from "#base";
 import { monotoneCubic, type Curve } from "#numerics";
 import { STANDARD_GRAVITY, STANDARD_PRESSURE, waterDensity, waterVapourPressure } from "#water";
 import { HYDRAULIC_LIMITS, checkLimit } from "./limits.ts";
@@ -134,8 +134,8 @@ function raised(points: readonly PumpPoint[]): readonly PumpPoint[] {
 export function checkSuctionData(faults: Fault[], data: SuctionData, path = "pump"): void {
   const points = data.npshRequired ?? NO_POINTS;
   for (let i = 0; i < points.length; i += 1) {
-    if (isSoundPoint(points[i]!, points[i - 1])) continue;
-    explainPoint(faults, points[i]!, points[i - 1], `${path}.npshRequired[${i}]`);
+    if (isSoundPoint(nth(points, i), points[i - 1])) continue;
+    explainPoint(faults, nth(points, i), points[i - 1], `${path}.npshRequired[${i}]`);
   }
   if (data.greatestLift === undefined) return;
   checkLimit(faults, "HY-120", path, "greatestLift", data.greatestLift, HYDRAULIC_LIMITS.greatestLift, "m");

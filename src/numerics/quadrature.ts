@@ -1,3 +1,5 @@
+import { nth } from "#base";
+
 /** What an integration came to. */
 export interface Quadrature {
   readonly kind: "converged" | "not-converged";
@@ -71,8 +73,8 @@ export function integrate(
 
 function halveWorst(f: (x: number) => number, intervals: Interval[]): void {
   let worst = 0;
-  for (let i = 1; i < intervals.length; i += 1) if (intervals[i]!.error > intervals[worst]!.error) worst = i;
-  const { from, to } = intervals[worst]!;
+  for (let i = 1; i < intervals.length; i += 1) if (nth(intervals, i).error > nth(intervals, worst).error) worst = i;
+  const { from, to } = nth(intervals, worst);
   const middle = (from + to) / 2;
   intervals.splice(worst, 1, gaussKronrod(f, from, middle), gaussKronrod(f, middle, to));
 }
@@ -84,9 +86,9 @@ function gaussKronrod(f: (x: number) => number, from: number, to: number): Inter
   let kronrod = KRONROD[7] * atCentre;
   let gauss = GAUSS[7] * atCentre;
   for (let i = 0; i < 7; i += 1) {
-    const pair = f(centre - half * NODES[i]!) + f(centre + half * NODES[i]!);
-    kronrod += KRONROD[i]! * pair;
-    gauss += GAUSS[i]! * pair;
+    const pair = f(centre - half * nth(NODES, i)) + f(centre + half * nth(NODES, i));
+    kronrod += nth(KRONROD, i) * pair;
+    gauss += nth(GAUSS, i) * pair;
   }
   return { from, to, value: half * kronrod, error: Math.abs(half * (kronrod - gauss)) };
 }

@@ -32,7 +32,7 @@ function solveWith(highs: Highs, model: LinearModel, limits: SolveLimits): Solve
 
 function modelData(highs: Highs, { columns, rows, cost }: LinearModel) {
   const costs = new Float64Array(columns.length);
-  for (const [column, coefficient] of cost) costs[column] = costs[column]! + coefficient;
+  for (const [column, coefficient] of mergedTerms(cost)) costs[column] = coefficient;
   const finite = (value: number) => (Number.isFinite(value) ? value : Math.sign(value) * highs.infinity);
   const lines = rows.map((row) => mergedTerms(row.terms));
   return {
@@ -48,7 +48,7 @@ function modelData(highs: Highs, { columns, rows, cost }: LinearModel) {
   };
 }
 
-/** A column named twice in a row counts with the sum. */
+/** A column named twice counts with the sum. */
 function mergedTerms(terms: LinearModel["cost"]): (readonly [number, number])[] {
   const merged = new Map<number, number>();
   for (const [column, coefficient] of terms) merged.set(column, (merged.get(column) ?? 0) + coefficient);
@@ -57,7 +57,11 @@ function mergedTerms(terms: LinearModel["cost"]): (readonly [number, number])[] 
 
 function rowMatrix(lines: readonly (readonly (readonly [number, number])[])[]) {
   const starts = new Int32Array(lines.length + 1);
-  for (const [index, line] of lines.entries()) starts[index + 1] = starts[index]! + line.length;
+  let end = 0;
+  for (const [index, line] of lines.entries()) {
+    end += line.length;
+    starts[index + 1] = end;
+  }
   const flat = lines.flat();
   return {
     starts,

@@ -1,3 +1,4 @@
+import { lastOf, numberAt } from "#base";
 import { rankActions, type Action, type ActionGains } from "../soundings/sounding-advice.ts";
 import { STALE_AFTER } from "../soundings/sounding-age.ts";
 import {
@@ -7,7 +8,7 @@ import {
   type Forecast,
   type ForecastOptions,
   type Present,
-  type Spread,
+  type FiveQuantiles,
 } from "../soundings/sounding-forecast.ts";
 import type { Misfit } from "../soundings/sounding-misfit.ts";
 import {
@@ -23,7 +24,7 @@ import {
   type Reading,
 } from "../soundings/sounding-model.ts";
 import { areaAt } from "../soundings/sounding-space.ts";
-import { trendOf, type Trend } from "../soundings/sounding-trend.ts";
+import { trendOf, type LevelTrend } from "../soundings/sounding-trend.ts";
 import { warningsOf, type SoundingWarning } from "../soundings/sounding-warnings.ts";
 
 export interface Sounding {
@@ -32,7 +33,7 @@ export interface Sounding {
   /** Chance that the pumps at least hold. */
   readonly holding: number;
   readonly chances: Chances;
-  readonly quantities: Readonly<Record<QuantityName, Spread>>;
+  readonly quantities: Readonly<Record<QuantityName, FiveQuantiles>>;
   readonly forecast: Forecast;
   readonly effectiveSamples: number;
   readonly rounds: number;
@@ -41,7 +42,7 @@ export interface Sounding {
   readonly advice: readonly Action[];
   readonly warnings: readonly SoundingWarning[];
   /** Only where the readings do not fit: where the last of them point, and no estimate. */
-  readonly trend?: Trend;
+  readonly trend?: LevelTrend;
   /** How old the last reading is when the forecast begins [s], and whether that is older than {@link STALE_AFTER}. */
   readonly age: number;
   readonly stale: boolean;
@@ -96,7 +97,7 @@ export function answerFrom(believed: Believed): Sounding {
   const forecast = forecastLevels(present, pumped, options);
   const watched = { readings, pumping: believed.pumping, prior: { noise: believed.noise } };
   const trend = misfit.flagged ? trendOf(watched, misfit) : undefined;
-  const age = Math.max(0, present.now - readings[readings.length - 1]!.at);
+  const age = Math.max(0, present.now - lastOf(readings).at);
   return {
     verdict: verdictOf(forecast.chances),
     holding: 1 - forecast.chances.losing,
@@ -120,17 +121,17 @@ function looksOf({ telling, slip }: Believed): { readonly telling?: number; read
 }
 
 /** Spreads of what the casualties followed have in common. */
-function quantitiesOf(present: Present, pumped: number, forecast: Forecast): Record<QuantityName, Spread> {
+function quantitiesOf(present: Present, pumped: number, forecast: Forecast): Record<QuantityName, FiveQuantiles> {
   const { casualties, levels, space } = present;
-  const of = (value: (one: Casualty, n: number) => number): Spread => spreadOf(casualties.map(value));
-  const { at: _at, ...levelAtHorizon } = forecast.fan[forecast.fan.length - 1]!;
+  const of = (value: (one: Casualty, n: number) => number): FiveQuantiles => spreadOf(casualties.map(value));
+  const { at: _at, ...levelAtHorizon } = lastOf(forecast.fan);
   return {
-    holeArea: of((one) => holeAreaOf(one[STRENGTH]!)),
-    holeHeight: of((one) => one[HOLE]!),
-    floodableArea: of((one, n) => one[AREA_SHARE]! * areaAt(space, levels[n]!)),
-    pumpDelivery: of((one) => one[DELIVERY]! * pumped),
-    startLevel: of((one) => one[START_LEVEL]!),
-    inflow: of((one, n) => inflowAt(space, one, levels[n]!)),
+    holeArea: of((one) => holeAreaOf(numberAt(one, STRENGTH))),
+    holeHeight: of((one) => numberAt(one, HOLE)),
+    floodableArea: of((one, n) => numberAt(one, AREA_SHARE) * areaAt(space, numberAt(levels, n))),
+    pumpDelivery: of((one) => numberAt(one, DELIVERY) * pumped),
+    startLevel: of((one) => numberAt(one, START_LEVEL)),
+    inflow: of((one, n) => inflowAt(space, one, numberAt(levels, n))),
     levelNow: spreadOf(levels),
     levelAtHorizon,
   };

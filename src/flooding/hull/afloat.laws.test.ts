@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { simulateFlood, type FloodCase } from "../index.ts";
-import { faultsOfMany, randomEven, randomFloating } from "../../../test/judges/random-floods.ts";
+import { faultsOfMany, randomEven, randomFloating } from "#test/judges/random-floods.ts";
 
 /** Half a minute on a quiet machine; a busy one gets minutes [ms]. */
 const PATIENCE = 300_000;

@@ -1,3 +1,4 @@
+import { nth, numberAt } from "#base";
 import { findRoot } from "#numerics";
 import { beginWork, converge, heelStiffness, STEEPEST, totalOf, type Loading, type Work } from "./balance-of-forces.ts";
 import type { Tank } from "./compartment.ts";
@@ -26,7 +27,7 @@ export interface Balance {
   /** Where she ends if the spaces marked stay open to the sea: their buoyancy is lost, their water is the sea's. */
   settleOpen(open: readonly boolean[], water?: ArrayLike<number>): Resting;
   /** Held at a heel, with draught and trim free. */
-  holdAt(heel: number, water?: ArrayLike<number>, open?: readonly boolean[]): Held | undefined;
+  holdAt(heel: number, water?: ArrayLike<number>, open?: readonly boolean[]): HeldHeel | undefined;
   /** Righting lever at a heel with free trim and free floodwater [m]; undefined where she cannot lie so. */
   leverAt(water: ArrayLike<number>, heel: number): number | undefined;
   /** The same at each of these heels, walked to from upright in small strides, so that steep ones are found too. */
@@ -39,7 +40,7 @@ export interface Balance {
 }
 
 /** A boat held at a heel. */
-export interface Held {
+export interface HeldHeel {
   readonly plane: Plane;
   /** Righting moment over density, gravity and secant of the heel [m⁴]. */
   readonly moment: number;
@@ -63,7 +64,7 @@ export function makeBalance(loading: Loading): Balance {
   return {
     tanks: work.tanks,
     dryVolume: work.dry.volume,
-    waterUnder: (index, height) => waterUnder(work, work.tanks[index]!, height),
+    waterUnder: (index, height) => waterUnder(work, nth(work.tanks, index), height),
     settle: (water) => settle(work, water),
     settleOpen: (open, water) => withOpen(work, open, () => settle(work, water ?? dryOf(work))),
     holdAt: (heel, water, open) => withOpen(work, open ?? [], () => holdAt(work, heel, water ?? dryOf(work))),
@@ -74,7 +75,7 @@ export function makeBalance(loading: Loading): Balance {
 
 function waterUnder(work: Work, tank: Tank, height: number): number {
   const plane: Plane = { height, slopeX: 0, slopeY: 0 };
-  return tank.permeability * work.gauge.measure(plane, tank.window, new Float64Array(INTEGRALS))[V]!;
+  return tank.permeability * numberAt(work.gauge.measure(plane, tank.window, new Float64Array(INTEGRALS)), V);
 }
 
 function settle(work: Work, water: ArrayLike<number>): Resting {
@@ -84,7 +85,10 @@ function settle(work: Work, water: ArrayLike<number>): Resting {
   }
   const kept = Float64Array.from(work.at);
   if (converge(work, water, 3) && heelStiffness(work) > 0) return resting(work, weight);
-  const heel = Math.abs(work.at[2]!) < STEEPEST && Number.isFinite(work.at[2]!) ? work.at[2]! : kept[2]!;
+  const heel =
+    Math.abs(numberAt(work.at, 2)) < STEEPEST && Number.isFinite(numberAt(work.at, 2))
+      ? numberAt(work.at, 2)
+      : numberAt(kept, 2);
   if (searchHeel(work, water, kept, heel)) return resting(work, weight);
   work.at.set(kept);
   return { kind: "capsizes", because: "no stable angle of heel below 75 degrees" };
@@ -93,7 +97,7 @@ function settle(work: Work, water: ArrayLike<number>): Resting {
 function resting(work: Work, volume: number): Resting {
   return {
     kind: "afloat",
-    plane: { height: work.at[0]!, slopeX: work.at[1]!, slopeY: work.at[2]! },
+    plane: { height: numberAt(work.at, 0), slopeX: numberAt(work.at, 1), slopeY: numberAt(work.at, 2) },
     levels: work.tanks.map((tank) => tank.height),
     stiffness: heelStiffness(work),
     volume,
@@ -113,21 +117,21 @@ function withOpen<T>(work: Work, open: readonly boolean[], act: () => T): T {
   return result;
 }
 
-function holdAt(work: Work, heel: number, water: ArrayLike<number>): Held | undefined {
+function holdAt(work: Work, heel: number, water: ArrayLike<number>): HeldHeel | undefined {
   const moment = momentAt(work, water, Math.tan(heel), Float64Array.from(work.at));
   if (moment === undefined) return undefined;
-  const plane = { height: work.at[0]!, slopeX: work.at[1]!, slopeY: work.at[2]! };
+  const plane = { height: numberAt(work.at, 0), slopeX: numberAt(work.at, 1), slopeY: numberAt(work.at, 2) };
   return { plane, moment, stiffness: heelStiffness(work), volume: totalOf(work, water) };
 }
 
 /** Righting moment (over density, gravity and secant) at a fixed tan(heel) with draught and trim free. */
 function momentAt(work: Work, water: ArrayLike<number>, slopeY: number, from: Float64Array): number | undefined {
-  work.at[0] = from[0]!;
-  work.at[1] = from[1]!;
+  work.at[0] = numberAt(from, 0);
+  work.at[1] = numberAt(from, 1);
   work.at[2] = slopeY;
   if (!converge(work, water, 2)) return undefined;
   from.set(work.at);
-  return work.residual[2]!;
+  return numberAt(work.residual, 2);
 }
 
 /** tan of a heel nobody sees: unstable upright but righted there, she lies no further over than that. */
@@ -160,7 +164,7 @@ function clampHeel(slope: number): number {
 /** Newton from the far end of the bracket, where what she comes to lies inside it and is stable. */
 function fromBetween(work: Work, water: ArrayLike<number>, [low, high]: readonly [number, number]): boolean {
   if (!converge(work, water, 3) || !(heelStiffness(work) > 0)) return false;
-  const heel = work.at[2]!;
+  const heel = numberAt(work.at, 2);
   return heel > Math.min(low, high) && heel < Math.max(low, high);
 }
 

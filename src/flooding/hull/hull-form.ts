@@ -1,3 +1,5 @@
+import { firstOf, lastOf, nth } from "#base";
+
 /**
  * The hull as given. Lengths in metres. x runs forward from the after end, y to starboard from the centre line,
  * z up from the keel.
@@ -167,12 +169,12 @@ function writePiece(
 }
 
 function offsetsHull(stations: readonly Station[], draught?: number): Hull {
-  const first = stations[0]!.x;
+  const first = firstOf(stations).x;
   const moved = stations.map((station) => ({ ...station, x: station.x - first }));
   const points = stations.flatMap((station) => station.offsets);
   const depth = Math.max(...points.map((point) => point.z));
   return {
-    length: moved[moved.length - 1]!.x,
+    length: lastOf(moved).x,
     beam: 2 * Math.max(...points.map((point) => point.halfBreadth)),
     depth,
     draught: draught ?? depth / 2,
@@ -187,13 +189,13 @@ function offsetsHull(stations: readonly Station[], draught?: number): Hull {
 /** The section between two stations: half-breadths mixed at equal height, pieces split at the heights of both. */
 function writeBetween(stations: readonly Station[], x: number, out: Float64Array): number {
   let after = 0;
-  while (after < stations.length - 2 && stations[after + 1]!.x <= x) after += 1;
-  const [a, b] = [stations[after]!, stations[after + 1]!];
+  while (after < stations.length - 2 && nth(stations, after + 1).x <= x) after += 1;
+  const [a, b] = [nth(stations, after), nth(stations, after + 1)];
   const share = Math.min(1, Math.max(0, (x - a.x) / (b.x - a.x)));
   const heights = [...new Set([...a.offsets, ...b.offsets].map((point) => point.z))].sort((low, high) => low - high);
   let count = 0;
   for (let k = 0; k + 1 < heights.length; k += 1) {
-    const [low, high] = [heights[k]!, heights[k + 1]!];
+    const [low, high] = [nth(heights, k), nth(heights, k + 1)];
     const [atLow, atHigh] = [low, high].map((z, end) => {
       const inward = end === 0 ? "above" : "below";
       return (1 - share) * halfBreadthAt(a, z, inward) + share * halfBreadthAt(b, z, inward);
@@ -208,7 +210,7 @@ function writeBetween(stations: readonly Station[], x: number, out: Float64Array
 function halfBreadthAt(station: Station, z: number, side: "above" | "below"): number {
   const { offsets } = station;
   for (let k = 0; k + 1 < offsets.length; k += 1) {
-    const [low, high] = [offsets[k]!, offsets[k + 1]!];
+    const [low, high] = [nth(offsets, k), nth(offsets, k + 1)];
     const isInside = side === "above" ? z >= low.z && z < high.z : z > low.z && z <= high.z;
     if (isInside) return low.halfBreadth + ((high.halfBreadth - low.halfBreadth) * (z - low.z)) / (high.z - low.z);
   }

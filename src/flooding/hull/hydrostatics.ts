@@ -1,4 +1,4 @@
-import { assert } from "#base";
+import { assert, numberAt } from "#base";
 import { A, AX, AY, INTEGRALS, IXX, IYY, makeGauge, MX, MY, MZ, V, type Plane, type Window } from "./hull-integrals.ts";
 import type { Hull } from "./hull-form.ts";
 
@@ -74,30 +74,30 @@ export function measureHydrostatics(
 ): Hydrostatics {
   const plane = planeOf(hull, attitude);
   const m = makeGauge(hull).measure(plane, EVERYWHERE, new Float64Array(INTEGRALS));
-  assert(m[V]! > 0, "hydrostatics need some draught");
-  const area = m[A]! > 0 ? m[A]! : Number.MIN_VALUE;
+  assert(numberAt(m, V) > 0, "hydrostatics need some draught");
+  const area = numberAt(m, A) > 0 ? numberAt(m, A) : Number.MIN_VALUE;
   const [secantX, secantY] = [Math.hypot(1, plane.slopeX), Math.hypot(1, plane.slopeY)];
   const radii = {
-    bm: ((m[IYY]! - m[AY]! ** 2 / area) * secantY ** 3) / m[V]!,
-    bmLong: ((m[IXX]! - m[AX]! ** 2 / area) * secantX ** 3) / m[V]!,
+    bm: ((numberAt(m, IYY) - numberAt(m, AY) ** 2 / area) * secantY ** 3) / numberAt(m, V),
+    bmLong: ((numberAt(m, IXX) - numberAt(m, AX) ** 2 / area) * secantX ** 3) / numberAt(m, V),
   };
-  const kb = m[MZ]! / m[V]!;
-  const tcb = m[MY]! / m[V]!;
+  const kb = numberAt(m, MZ) / numberAt(m, V);
+  const tcb = numberAt(m, MY) / numberAt(m, V);
   return {
-    volume: m[V]!,
-    displacement: m[V]! * (more.density ?? SEA_WATER),
-    lcb: m[MX]! / m[V]!,
+    volume: numberAt(m, V),
+    displacement: numberAt(m, V) * (more.density ?? SEA_WATER),
+    lcb: numberAt(m, MX) / numberAt(m, V),
     tcb,
     kb,
     ...radii,
-    waterplaneArea: m[A]! * Math.hypot(1, plane.slopeX, plane.slopeY),
-    lcf: m[AX]! / area,
+    waterplaneArea: numberAt(m, A) * Math.hypot(1, plane.slopeX, plane.slopeY),
+    lcf: numberAt(m, AX) / area,
     ...(more.kg === undefined ? {} : { gm: radii.bm - (more.kg - kb + tcb * plane.slopeY) / secantY }),
   };
 }
 
 /** A place in the boat, forward of the after end and to starboard [m]. */
-export interface Place {
+export interface PointInBoat {
   readonly x: number;
   readonly y?: number;
 }
@@ -118,7 +118,7 @@ export interface Place {
 export function riseWithWater(
   hull: Hull,
   attitude: Attitude,
-  places: { readonly water: Place; readonly seen: Place },
+  places: { readonly water: PointInBoat; readonly seen: PointInBoat },
 ): number {
   const { lcf, bmLong, volume, waterplaneArea } = measureHydrostatics(hull, attitude);
   return 1 / waterplaneArea + ((places.seen.x - lcf) * (places.water.x - lcf)) / (bmLong * volume);

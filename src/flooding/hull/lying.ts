@@ -1,3 +1,4 @@
+import { nth } from "#base";
 import { makeBody } from "./body.ts";
 import type { FloatingVessel } from "./vessel.ts";
 
@@ -40,8 +41,8 @@ export function lieWithWater(vessel: FloatingVessel): Lying {
     freeboard: body.freeboard(resting)!,
     gm: resting.stiffness / resting.volume,
     inside: vessel.compartments.map(({ from, to }, i) => ({
-      aft: resting.levels[i]! + slopeX * from,
-      forward: resting.levels[i]! + slopeX * to,
+      aft: nth(resting.levels, i) + slopeX * from,
+      forward: nth(resting.levels, i) + slopeX * to,
     })),
   };
 }

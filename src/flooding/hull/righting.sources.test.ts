@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { rightingOf, type FloatingVessel, type Righting } from "../index.ts";
+import { rightingOf, type FloatingVessel, type RightingCurve } from "../index.ts";
 
 const DEGREE = Math.PI / 180;
-type Afloat = Extract<Righting, { kind: "afloat" }>;
+type Afloat = Extract<RightingCurve, { kind: "afloat" }>;
 
 function afloat(vessel: Omit<FloatingVessel, "kind">, degrees: readonly number[]): Afloat {
   const found = rightingOf(

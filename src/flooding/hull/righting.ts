@@ -1,3 +1,4 @@
+import { nth } from "#base";
 import { findRoot } from "#numerics";
 import { likelyGravityHeight } from "./body.ts";
 import { makeBalance, type Balance } from "./equilibrium.ts";
@@ -12,7 +13,7 @@ export interface LeverPoint {
   readonly lever: number;
 }
 
-export type Righting =
+export type RightingCurve =
   | {
       readonly kind: "afloat";
       /** At the heels asked for, in their order; those at which she cannot lie are left out. */
@@ -50,7 +51,7 @@ const STEPS_PER_DEGREE = 2;
  * @example rightingOf({ kind: "floating", hull: { form: "box", length: 9, beam: 2.6, depth: 1.4, draught: 0.7 }, kg: 0.6,
  *   compartments: [] }, [0.1]).gm // 0.5547...
  */
-export function rightingOf(vessel: FloatingVessel, heels: readonly number[]): Righting {
+export function rightingOf(vessel: FloatingVessel, heels: readonly number[]): RightingCurve {
   const { balance, water } = loadedWith(vessel);
   const upright = balance.holdAt(0, water);
   if (upright === undefined)
@@ -124,10 +125,10 @@ function vanishingOf(
   const beyond = way.filter(({ heel }) => Math.abs(heel) > Math.abs(greatest.heel));
   const first = beyond.findIndex(({ lever }) => side * lever <= 0);
   if (first < 0) return undefined;
-  const low = first === 0 ? greatest.heel : beyond[first - 1]!.heel;
+  const low = first === 0 ? greatest.heel : nth(beyond, first - 1).heel;
   const leverAt = (heel: number): number => balance.leversAt(water, [heel])[0] ?? Number.NaN;
-  const found = findRoot(leverAt, low, beyond[first]!.heel, { rootTolerance: 1e-10 });
-  return found.kind === "not-bracketed" ? beyond[first]!.heel : found.root;
+  const found = findRoot(leverAt, low, nth(beyond, first).heel, { rootTolerance: 1e-10 });
+  return found.kind === "not-bracketed" ? nth(beyond, first).heel : found.root;
 }
 
 function areasOf(way: readonly LeverPoint[], side: number): { readonly 30?: number; readonly 40?: number } {
@@ -140,6 +141,6 @@ function areaTo(way: readonly LeverPoint[], degrees: number, side: number): numb
   const last = degrees * STEPS_PER_DEGREE;
   if (way.length <= last) return undefined;
   let sum = 0;
-  for (let k = 0; k <= last; k += 1) sum += (k === 0 || k === last ? 1 : k % 2 === 1 ? 4 : 2) * way[k]!.lever;
+  for (let k = 0; k <= last; k += 1) sum += (k === 0 || k === last ? 1 : k % 2 === 1 ? 4 : 2) * nth(way, k).lever;
   return (side * sum * DEGREE) / STEPS_PER_DEGREE / 3;
 }

@@ -1,3 +1,4 @@
+import { firstOf } from "#base";
 import { STANDARD_GRAVITY } from "#water";
 
 /**
@@ -93,7 +94,7 @@ export function equalisationTime(duct: {
  * @example joinedResistance([{ resistance: 0.5, area: 0.05 }, { resistance: 1.2, area: 0.08 }]) // 0.96875
  */
 export function joinedResistance(ducts: readonly { readonly resistance: number; readonly area: number }[]): number {
-  const first = ducts[0]!.area;
+  const first = firstOf(ducts).area;
   return ducts.reduce((sum, duct) => sum + (duct.resistance * first ** 2) / duct.area ** 2, 0);
 }
 

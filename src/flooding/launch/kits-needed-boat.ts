@@ -1,3 +1,4 @@
+import { nth, numberAt } from "#base";
 import { STANDARD_GRAVITY } from "#water";
 import { BOAT_SHAPES, likelyBeam, type BoatKind } from "../hull/boat-kinds.ts";
 import type { ToldBoat, ToldWater } from "./kits-needed-call.ts";
@@ -50,16 +51,16 @@ const TOLD_HOLE: DeliveryPrior = { median: 1, logSpread: 0.3, lowSpread: 1.2 };
  * @source proportions by kind: `BOAT_SHAPES`; spreads: this program's judgement, docs/methods/kits-needed.md
  */
 export function drawBoat(told: ToldBoat, water: ToldWater, z: Float64Array): DrawnTwice {
-  const { kind, length } = sizeOf(told, z[SIZE]!);
-  const share = spaceShare(told, kind, length, z[SPACE]!);
+  const { kind, length } = sizeOf(told, numberAt(z, SIZE));
+  const share = spaceShare(told, kind, length, numberAt(z, SPACE));
   const hull = drawHull(told, kind, length, z);
   const space = { ...hull, ...spaceIn(hull, share, z) };
-  const floor = 0.15 * hull.draught * Math.exp(0.6 * z[FLOOR]!);
-  const level = Math.min(levelOf(water.water, floor, hull.draught, z[WATER]!), 0.97 * hull.depth);
+  const floor = 0.15 * hull.draught * Math.exp(0.6 * numberAt(z, FLOOR));
+  const level = Math.min(levelOf(water.water, floor, hull.draught, numberAt(z, WATER)), 0.97 * hull.depth);
   const inside = Math.min(waterAt(space, level), 0.97 * space.reserve);
-  const hole = holeHeight(told.holeDepth, hull.draught + inside / hull.waterplane, z[HOLE_HEIGHT]!);
+  const hole = holeHeight(told.holeDepth, hull.draught + inside / hull.waterplane, numberAt(z, HOLE_HEIGHT));
   const boat = { ...space, water: inside, hole };
-  const isTight = z[TIGHT]! < BULKHEAD_HOLDS;
+  const isTight = numberAt(z, TIGHT) < BULKHEAD_HOLDS;
   return { told: boat, later: isTight ? boat : { ...boat, ...spaceIn(hull, Math.max(share, 1), z) } };
 }
 
@@ -77,21 +78,21 @@ interface Hull {
 
 function drawHull(told: ToldBoat, kind: BoatKind, length: number, z: Float64Array): Hull {
   const shape = BOAT_SHAPES[kind];
-  const grown = length * Math.exp(0.15 * z[RESERVE]!);
+  const grown = length * Math.exp(0.15 * numberAt(z, RESERVE));
   const draught = Math.max(shape.draught * grown, 1.05 * (told.holeDepth ?? 0));
   const plan = length * likelyBeam(length);
   return {
     draught,
     depth: draught + (shape.depth - shape.draught) * grown,
-    waterplane: 0.75 * plan * Math.exp(0.1 * z[AREA]!),
-    whole: 0.72 * plan * Math.exp(0.22 * z[AREA]!),
-    bend: 0.4 * Math.exp(0.5 * z[FLOOR]!),
+    waterplane: 0.75 * plan * Math.exp(0.1 * numberAt(z, AREA)),
+    whole: 0.72 * plan * Math.exp(0.22 * numberAt(z, AREA)),
+    bend: 0.4 * Math.exp(0.5 * numberAt(z, FLOOR)),
   };
 }
 
 /** A space that takes this share of her length; the nearer an end, the sooner trim puts a deck edge under. */
 function spaceIn(hull: Hull, share: number, z: Float64Array): Pick<DrawnBoat, "area" | "reserve"> {
-  const sinks = (0.35 + 0.5 * Math.min(1, share)) * Math.exp(0.25 * z[RESERVE]!);
+  const sinks = (0.35 + 0.5 * Math.min(1, share)) * Math.exp(0.25 * numberAt(z, RESERVE));
   return { area: hull.whole * share, reserve: hull.waterplane * (hull.depth - hull.draught) * sinks };
 }
 
@@ -101,7 +102,7 @@ function sizeOf(told: ToldBoat, chance: number): { readonly kind: BoatKind; read
   const rest = chance * KINDS.length - slot;
   const z = Math.log(Math.max(rest, 1e-6) / Math.max(1 - rest, 1e-6)) / EVEN;
   const any = ANY_LENGTH.median * Math.exp(ANY_LENGTH.logSpread * z);
-  return { kind: told.kind ?? KINDS[slot]!, length: told.length ?? Math.min(24, Math.max(4, any)) };
+  return { kind: told.kind ?? nth(KINDS, slot), length: told.length ?? Math.min(24, Math.max(4, any)) };
 }
 
 /** Share of her length that the flooded space takes: a third or the half of most boats, nearly all of an open one. */

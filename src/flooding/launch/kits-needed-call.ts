@@ -13,7 +13,7 @@ export interface ToldBoat {
   /** Hole across [m], and how far below the waterline [m]. */
   readonly holeDiameter?: number;
   readonly holeDepth?: number;
-  /** Water over the floor now [m], and how fast it rises [m/s]. Left out it is not known; it is never taken for dry. */
+  /** Water over the floor now [m], and how fast it rises, below 0 where it falls [m/s]. Left out it is not known; it is never taken for dry. */
   readonly waterInside?: number;
   readonly rising?: number;
   /** Levels told with their times: two of them tell how fast it rises. They stand before `waterInside` and `rising`. */
@@ -100,7 +100,19 @@ function riseTold(rate: number | undefined): ToldWater["rise"] {
  * @source DERIVED: normal error with spread √((0.3·rate)² + doubt²)
  */
 export function fitOfRise(rate: number, told: NonNullable<ToldWater["rise"]>): number {
-  const spread = Math.hypot(RATE_DOUBT.share * rate, told.doubt);
+  const spread = riseSpread(rate, told);
   const off = (rate - told.rate) / spread;
   return -0.5 * off * off - Math.log(spread);
+}
+
+/**
+ * Spread of what is told of a rate: a share of it, and a doubt beside it.
+ *
+ * @param rate - of rise or fall [m/s]
+ * @param told - with its doubt
+ * @returns one standard deviation [m/s]
+ * @source DERIVED: √((0.3·rate)² + doubt²)
+ */
+export function riseSpread(rate: number, told: NonNullable<ToldWater["rise"]>): number {
+  return Math.hypot(RATE_DOUBT.share * rate, told.doubt);
 }

@@ -1,3 +1,4 @@
+import { numberAt } from "#base";
 import { normalChance, normalQuantile, repeatableStream } from "#numerics";
 import type { KitToTake, ShareAt } from "./kits-needed-call.ts";
 
@@ -25,8 +26,8 @@ export function moveTogether(kits: readonly KitToTake[], share: ShareAt): Togeth
   return kits.map((kit) => {
     for (let n = 0; n < DRAWN; n += 1) {
       const own = normalQuantile(next());
-      const z = Math.sqrt(SHARED) * common[n]! + Math.sqrt(1 - SHARED) * own;
-      sums[n]! += next() < kit.starts ? kit.flow * share(normalChance(z)) : 0;
+      const z = Math.sqrt(SHARED) * numberAt(common, n) + Math.sqrt(1 - SHARED) * own;
+      sums[n] = numberAt(sums, n) + (next() < kit.starts ? kit.flow * share(normalChance(z)) : 0);
     }
     return sums.slice().sort();
   });
@@ -44,7 +45,7 @@ export function chanceToMove(sorted: Float64Array, flow: number): number {
   let [low, high] = [0, sorted.length];
   while (low < high) {
     const middle = (low + high) >>> 1;
-    if (sorted[middle]! < flow) low = middle + 1;
+    if (numberAt(sorted, middle) < flow) low = middle + 1;
     else high = middle;
   }
   return (sorted.length - low) / sorted.length;

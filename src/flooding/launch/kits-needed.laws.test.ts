@@ -66,6 +66,35 @@ describe("kits needed before launching", () => {
     }
   });
 
+  it("a level that falls is evidence: less comes in than her pumps move, and never more kits than with nothing told", () => {
+    for (const rest of [BARE, { ...BARE, length: 9, kind: "fishing boat" as const, waterInside: 0.3 }, CALL]) {
+      const untold = needKits(rest);
+      for (const rising of [-1e-4, -3e-4, -1e-3]) {
+        const { inflow, forHolding, afloatOnArrival, riseBeyondHole } = needKits({ ...rest, rising });
+        expect(inflow.p95).toBeLessThan(untold.inflow.p95);
+        expect(inflow.p50).toBeGreaterThan(0);
+        expect(forHolding ?? 7).toBeLessThanOrEqual(untold.forHolding ?? 7);
+        expect(afloatOnArrival).toBeGreaterThanOrEqual(untold.afloatOnArrival - 0.005);
+        expect(riseBeyondHole).toBeUndefined();
+      }
+    }
+  });
+
+  it("a fall does not say that the hole is shut: her pumps may hide much of it", () => {
+    const fall = needKits({ ...CALL, rising: -1e-4 }).inflow;
+    const still = needKits({ ...CALL, rising: 0 }).inflow;
+    expect(fall.p50).toBeGreaterThan(still.p50);
+  });
+
+  it("two levels told, the later lower, say the same as a fall told, within their doubt", () => {
+    const tellings = [
+      { ago: 1800, water: 0.6 },
+      { ago: 0, water: 0.24 },
+    ];
+    const [levels, rate] = [needKits({ ...BARE, tellings }), needKits({ ...BARE, waterInside: 0.24, rising: -2e-4 })];
+    expect(levels.inflow.p50 / rate.inflow.p50).toBeCloseTo(1, 0);
+  });
+
   it("two levels told ten minutes apart narrow the inflow more than a word for the rise does", () => {
     const open = { ...BARE, length: 10, kind: "motor boat" } as const;
     const word = needKits({ ...open, waterInside: 0.4, rising: 3e-4 });

@@ -1,3 +1,4 @@
+import { firstOf, numberAt } from "#base";
 import { mixBits, normalQuantile, sobolPoints, weightedQuantiles } from "#numerics";
 import { questionsFor } from "./kits-needed-ask.ts";
 import {
@@ -17,14 +18,15 @@ import {
   type DrawnBoat,
   type HoleScale,
 } from "./kits-needed-boat.ts";
+import { fitOfFall } from "./kits-needed-fall.ts";
 import { fitOfRise, toldWater, type CallForHelp, type ToldWater } from "./kits-needed-call.ts";
 import { chanceToMove, moveTogether, type Together } from "./kits-needed-kits.ts";
 import { planKits, SURE, type KitsChance, type KitsPlan } from "./kits-needed-plan.ts";
-import type { Spread } from "../soundings/sounding-forecast.ts";
+import type { FiveQuantiles } from "../soundings/sounding-forecast.ts";
 
 export interface KitsNeeded {
   /** Inflow as she lies when last told of [m³/s]. */
-  readonly inflow: Spread;
+  readonly inflow: FiveQuantiles;
   /** The same with the water below the hole and a discharge coefficient of 1, 95 % [m³/s]. */
   readonly noWorseThan: number;
   /** Chances with 1, 2, … kits, in the order in which they are taken. */
@@ -82,7 +84,7 @@ export function needKits(call: CallForHelp): KitsNeeded {
   const known = Object.entries(wanted).filter(([, count]) => count !== undefined);
   return {
     inflow: weightedSpread(cases.inflow, cases.weights),
-    noWorseThan: weightedQuantiles(cases.worst, cases.weights, [0.95])[0]!,
+    noWorseThan: firstOf(weightedQuantiles(cases.worst, cases.weights, [0.95])),
     byKits,
     ...(Object.fromEntries(known) as Partial<typeof wanted> as { forHolding?: number }),
     plan: planKits(byKits, call.carries ?? MOST_KITS),
@@ -96,7 +98,7 @@ export function needKits(call: CallForHelp): KitsNeeded {
 function fitsRise({ rates, before }: Cases, call: CallForHelp): boolean {
   const { rise } = toldWater(call);
   if (!rise) return true;
-  const fastest = weightedQuantiles(rates, before, [0.95])[0]!;
+  const fastest = firstOf(weightedQuantiles(rates, before, [0.95]));
   return rise.rate - 2 * rise.doubt < fastest;
 }
 
@@ -124,7 +126,8 @@ function drawCases(call: CallForHelp): Cases {
   const z = new Float64Array(DRAWS);
   for (let n = 0; n < POINTS; n += 1) {
     for (let d = 0; d < DRAWS; d += 1)
-      z[d] = d === SIZE || d === TIGHT ? points[n * DRAWS + d]! : normalQuantile(points[n * DRAWS + d]!);
+      z[d] =
+        d === SIZE || d === TIGHT ? numberAt(points, n * DRAWS + d) : normalQuantile(numberAt(points, n * DRAWS + d));
     drawCase(told, z, n, cases);
   }
   return { ...cases, weights: weighted(weights), before: weighted(before) };
@@ -138,17 +141,18 @@ interface Told {
 
 function drawCase({ call, water, scale }: Told, z: Float64Array, n: number, cases: Cases): void {
   const { told: boat, later: open } = drawBoat(call, water, z);
-  const coefficient = coefficientOf(z[COEFFICIENT]!);
+  const coefficient = coefficientOf(numberAt(z, COEFFICIENT));
   const level = levelAt(boat, boat.water);
   const now = headAt(boat, boat.water, level);
-  const { place, weight } = placeHole({ boat, water, scale, coefficient, now, level }, z[HOLE]!, n);
+  const { place, weight } = placeHole({ boat, water, scale, coefficient, now, level }, numberAt(z, HOLE), n);
   const area = scale.at(place);
   const strength = strengthOf(area, coefficient, scale.most);
   const { water: then, isLost } = lieAfter(open, strength, water.ago + call.arrival * latenessOf(n));
   cases.inflow[n] = strength * Math.sqrt(now);
-  cases.rates[n] = cases.inflow[n]! / surfaceAt(boat, level);
+  cases.rates[n] = numberAt(cases.inflow, n) / surfaceAt(boat, level);
   cases.before[n] = weight;
-  cases.weights[n] = weight + fitOf(water, cases.rates[n]!);
+  cases.weights[n] =
+    weight + fitOf(water, { inflow: numberAt(cases.inflow, n), surface: surfaceAt(boat, level), draw: n });
   cases.worst[n] = strengthOf(area, 1, scale.most) * Math.sqrt(headAt(boat, boat.water, 0));
   cases.later[n] = strength * Math.sqrt(headAt(open, then, levelAt(open, then)));
   cases.lowered[n] = strength * Math.sqrt(headAt(open, then, 0));
@@ -160,8 +164,9 @@ function latenessOf(n: number): number {
   return Math.exp(LATENESS * normalQuantile(((mixBits(n + 7919) >>> 0) + 0.5) / 2 ** 32));
 }
 
-function fitOf({ rise }: ToldWater, rate: number): number {
-  return rise ? fitOfRise(rate, rise) : 0;
+function fitOf({ rise }: ToldWater, boat: Parameters<typeof fitOfFall>[0]): number {
+  if (!rise) return 0;
+  return rise.rate < 0 ? fitOfFall(boat, rise) : fitOfRise(boat.inflow / boat.surface, rise);
 }
 
 interface Placing {
@@ -182,7 +187,7 @@ const NEAR = 0.45;
  */
 function placeHole(given: Placing, z: number, n: number): { readonly place: number; readonly weight: number } {
   const { water, boat, scale, coefficient, now, level } = given;
-  if (!water.rise || now <= 0) return { place: z, weight: 0 };
+  if (!water.rise || water.rise.rate < 0 || now <= 0) return { place: z, weight: 0 };
   const rate = Math.max(water.rise.rate, water.rise.doubt / 4);
   const area =
     (rate * surfaceAt(boat, level)) / (Math.sqrt(now) * strengthOf(1, coefficient, Number.POSITIVE_INFINITY));
@@ -202,10 +207,10 @@ function weighted(logs: Float64Array): Float64Array {
 }
 
 function meanOf(values: Float64Array, weights: Float64Array): number {
-  return values.reduce((sum, value, n) => sum + value * weights[n]!, 0);
+  return values.reduce((sum, value, n) => sum + value * numberAt(weights, n), 0);
 }
 
-function weightedSpread(values: Float64Array, weights: Float64Array): Spread {
+function weightedSpread(values: Float64Array, weights: Float64Array): FiveQuantiles {
   const [p05, p25, p50, p75, p95] = weightedQuantiles(values, weights, [0.05, 0.25, 0.5, 0.75, 0.95]);
   return { p05: p05!, p25: p25!, p50: p50!, p75: p75!, p95: p95! };
 }
@@ -214,11 +219,11 @@ function chancesOf({ weights, later, lowered }: Cases, together: Together): Kits
   return together.map((sorted, k) => {
     const row = { kits: k + 1, holding: 0, gaining: 0, holdingPatched: 0 };
     for (let n = 0; n < POINTS; n += 1) {
-      const weight = weights[n]!;
+      const weight = numberAt(weights, n);
       if (weight < 1e-9) continue;
-      row.holding += weight * chanceToMove(sorted, later[n]!);
-      row.gaining += weight * chanceToMove(sorted, GAINING * lowered[n]!);
-      row.holdingPatched += weight * chanceToMove(sorted, later[n]! / 2);
+      row.holding += weight * chanceToMove(sorted, numberAt(later, n));
+      row.gaining += weight * chanceToMove(sorted, GAINING * numberAt(lowered, n));
+      row.holdingPatched += weight * chanceToMove(sorted, numberAt(later, n) / 2);
     }
     return row;
   });

@@ -1,4 +1,5 @@
-import { integrate, straightSegments } from "#numerics";
+import { firstOf, lastOf } from "#base";
+import { integrate, straightSegments, type TablePoint } from "#numerics";
 
 const FOOT = 0.3048;
 const INCH = 0.0254;
@@ -31,8 +32,8 @@ export type OrificeShape = keyof typeof PRINTED;
  * @example printedCoefficient("circle", 0.3048) // 0.62
  */
 export function printedCoefficient(shape: OrificeShape, head: number): number {
-  const rows = PRINTED[shape];
-  const [first, last] = [rows[0], rows[rows.length - 1]!];
+  const rows: readonly TablePoint[] = PRINTED[shape];
+  const [first, last] = [firstOf(rows), lastOf(rows)];
   if (head <= first.x) return first.y;
   if (head >= last.x) return last.y;
   return straightSegments(rows).value(head);

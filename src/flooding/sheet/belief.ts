@@ -11,7 +11,7 @@ export interface SheetCase {
   readonly space: SoundedSpace;
   /** In order of time, at least one. */
   readonly readings: readonly Reading[];
-  readonly runs: readonly PumpRun[];
+  readonly runs: readonly SheetPumpRun[];
   /** How many pumps there are. */
   readonly pumps: number;
   /** Share of the hole open from then on. */
@@ -25,7 +25,7 @@ export interface SheetCase {
 }
 
 /** One run of a pump: from, until [s], stated flow [m³/s], and the number of the pump. */
-export interface PumpRun {
+export interface SheetPumpRun {
   readonly from: number;
   readonly to?: number;
   readonly flow: number;

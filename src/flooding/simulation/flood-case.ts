@@ -11,11 +11,11 @@ export interface FloodCase {
   /** Between samples of the series [s]. Default: a sixtieth of the duration. */
   readonly step?: number;
   /** Levels whose passing is to be noted as an event. */
-  readonly marks?: readonly Mark[];
+  readonly marks?: readonly LevelMark[];
   readonly accuracy?: Accuracy;
 }
 
-export interface Mark {
+export interface LevelMark {
   readonly compartment: string;
   /** Above the keel, in the middle of the compartment [m]. */
   readonly level: number;

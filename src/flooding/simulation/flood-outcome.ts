@@ -1,3 +1,4 @@
+import { firstOf, lastOf } from "#base";
 import type { FloodEvent, FloodOutcome, FloodSample } from "./flood-case.ts";
 
 /** Net flow that counts as none: this share of what is pumped or comes in, whichever is more. */
@@ -9,7 +10,7 @@ const WET_FLOOR = 1e-3;
 
 /** What a flooding that ran its time has come to. */
 export function judgeOutcome(series: readonly FloodSample[], events: readonly FloodEvent[]): FloodOutcome {
-  const last = series[series.length - 1]!;
+  const last = lastOf(series);
   const total = totalWater(last);
   const dried = driedAt(series, events);
   if (dried !== undefined) return { kind: "dry", because: whyDry(total), at: dried };
@@ -29,8 +30,8 @@ function whyDry(total: number): string {
 }
 
 function driedAt(series: readonly FloodSample[], events: readonly FloodEvent[]): number | undefined {
-  const last = series[series.length - 1]!;
-  const isDry = totalWater(last) <= Math.max(WET_FLOOR, 0.01 * totalWater(series[0]!)) && last.pumped > 0;
+  const last = lastOf(series);
+  const isDry = totalWater(last) <= Math.max(WET_FLOOR, 0.01 * totalWater(firstOf(series))) && last.pumped > 0;
   const bare = events.filter((event) => event.kind === "suction-dry").at(-1);
   const isKeptOut = bare !== undefined && last.inflow <= last.pumped * (1 + BALANCED_SHARE) + NO_FLOW;
   if (isKeptOut && !refilled(events, bare.at) && !hasRisen(series, bare.at)) return bare.at;

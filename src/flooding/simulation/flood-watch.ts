@@ -1,7 +1,7 @@
 import type { OdeEvent } from "#numerics";
 import type { Body } from "../hull/body.ts";
 import type { Resting } from "../hull/equilibrium.ts";
-import type { FloodEventKind, Mark } from "./flood-case.ts";
+import type { FloodEventKind, LevelMark } from "./flood-case.ts";
 import { SEA, surfaceAt, type Intake, type Passage, type Piping, type Suction } from "../openings/flows.ts";
 import { sillOf } from "../openings/opening.ts";
 
@@ -63,7 +63,11 @@ export function makeWatches(
   body: Body,
   piping: Piping,
   outlook: Outlook,
-  more: { readonly marks: readonly Mark[]; readonly lostAtDeckEdge: boolean; readonly submerged: ReadonlySet<string> },
+  more: {
+    readonly marks: readonly LevelMark[];
+    readonly lostAtDeckEdge: boolean;
+    readonly submerged: ReadonlySet<string>;
+  },
 ): Watch[] {
   const watches: Watch[] = [];
   for (const passage of piping.openings) watches.push(...openingWatches(passage, outlook, more.submerged));
@@ -154,7 +158,7 @@ function fullWatch(body: Body, name: string, index: number): Watch[] {
   return [{ name, kinds: FILLING, seen: { what: "water", at: capacity }, event }];
 }
 
-function markWatch(body: Body, mark: Mark, outlook: Outlook): Watch {
+function markWatch(body: Body, mark: LevelMark, outlook: Outlook): Watch {
   const { compartment: name, level: at } = mark;
   const index = body.names.indexOf(name);
   const { x, y: side } = body.middles[index]!;

@@ -1,6 +1,6 @@
 import { repeatableStream } from "#numerics";
 import { describe, expect, it } from "vitest";
-import { faultsOfMany, randomFixed, randomFloating } from "../../../test/judges/random-floods.ts";
+import { faultsOfMany, randomFixed, randomFloating } from "#test/judges/random-floods.ts";
 import { simulateFlood } from "../index.ts";
 
 /** Seconds on a quiet machine; a busy one gets minutes [ms]. */

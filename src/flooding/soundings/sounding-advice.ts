@@ -1,3 +1,4 @@
+import { numberAt } from "#base";
 import { DELIVERY, STRENGTH } from "./sounding-model.ts";
 import { chancesWith, type Chances, type ForecastOptions, type Present } from "./sounding-forecast.ts";
 
@@ -72,7 +73,7 @@ function withKit(present: Present, pumped: number, kit: number): Present {
   if (newShares === undefined) return present;
   const casualties = present.casualties.map((one, n) => {
     const joined = one.slice();
-    joined[DELIVERY] = (one[DELIVERY]! * pumped + newShares[n]! * kit) / (pumped + kit);
+    joined[DELIVERY] = (numberAt(one, DELIVERY) * pumped + numberAt(newShares, n) * kit) / (pumped + kit);
     return joined;
   });
   return { ...present, casualties };
@@ -83,7 +84,7 @@ function halved(present: Present): Present {
     ...present,
     casualties: present.casualties.map((one) => {
       const patched = one.slice();
-      patched[STRENGTH]! /= 2;
+      patched[STRENGTH] = numberAt(patched, STRENGTH) / 2;
       return patched;
     }),
   };

@@ -1,3 +1,4 @@
+import { numberAt } from "#base";
 import { normalQuantile, repeatableStream } from "#numerics";
 import { DELIVERY, STRENGTH, type Casualty } from "./sounding-model.ts";
 
@@ -29,8 +30,8 @@ export function driftUnseen(casualties: readonly Casualty[], age: number): reado
   const root = Math.sqrt(age / HOUR);
   return casualties.map((one) => {
     const moved = Float64Array.from(one);
-    moved[STRENGTH]! *= Math.exp(HOLE_DRIFT * root * normalQuantile(draw()));
-    moved[DELIVERY]! *= Math.exp(DELIVERY_DRIFT * root * normalQuantile(draw()));
+    moved[STRENGTH] = numberAt(moved, STRENGTH) * Math.exp(HOLE_DRIFT * root * normalQuantile(draw()));
+    moved[DELIVERY] = numberAt(moved, DELIVERY) * Math.exp(DELIVERY_DRIFT * root * normalQuantile(draw()));
     return moved;
   });
 }

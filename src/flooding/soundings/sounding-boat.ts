@@ -1,3 +1,4 @@
+import { firstOf, lastOf } from "#base";
 import { monotoneCubic, straightSegments, type Curve } from "#numerics";
 import { likelyGravityHeight } from "../hull/body.ts";
 import { makeBalance } from "../hull/equilibrium.ts";
@@ -28,16 +29,16 @@ export function spaceOf(vessel: FloatingVessel, name: string, edge: DeckEdge = {
   const { hull, middle, height, attitude } = afloat;
   const waterAt = monotoneCubic(filled.map(({ level, water }) => ({ x: level, y: water })));
   const outsideAt = monotoneCubic(filled.map(({ water, outside }) => ({ x: water, y: outside })));
-  const most = filled[filled.length - 1]!.water;
+  const most = lastOf(filled).water;
   const water = most / (NODES - 1);
   return {
     ...areasBelow(waterAt, height),
-    outside: filled[0]!.outside,
+    outside: firstOf(filled).outside,
     outsideDoubt: 0.03,
     sinkage: riseWithWater(hull, attitude, { water: middle, seen: middle }),
     rises: {
       water,
-      values: Float64Array.from({ length: NODES }, (_, k) => outsideAt.value(k * water) - filled[0]!.outside),
+      values: Float64Array.from({ length: NODES }, (_, k) => outsideAt.value(k * water) - firstOf(filled).outside),
     },
     lossLevel: lossLevelOf(filled, height, edge.dip ?? 0),
     uprightLoss: lossLevelOf(filled, height, 0),
@@ -90,7 +91,7 @@ function makeAfloat(vessel: FloatingVessel, name: string, sheer: number): Afloat
       if (plane === undefined) return undefined;
       const over = plane.slopeX * x - floor;
       const highest = Math.max(plane.height, plane.height + plane.slopeX * hull.length - sheer);
-      const level = water > 0 ? balance.tanks[0]!.height + over : 0;
+      const level = water > 0 ? firstOf(balance.tanks).height + over : 0;
       return { water, level, outside: plane.height + over, freeboard: hull.depth - highest };
     },
   };
@@ -103,7 +104,7 @@ function settleFilled(afloat: Afloat): readonly Filled[] {
   for (let k = 1; k <= FILLINGS; k += 1) {
     const filled = afloat.settle(most * (k / FILLINGS) ** 2);
     if (filled === undefined || filled.level > 1.02 * afloat.height) break;
-    if (filled.level > all[all.length - 1]!.level + 1e-4) all.push(filled);
+    if (filled.level > lastOf(all).level + 1e-4) all.push(filled);
   }
   return all;
 }

@@ -1,4 +1,5 @@
-import { closestFit, type Change, type Misfit, type ResidualsAt } from "./sounding-misfit.ts";
+import { firstOf, lastOf, nth, numberAt } from "#base";
+import { closestFit, type SoundingChange, type Misfit, type ResidualsAt } from "./sounding-misfit.ts";
 import {
   casualtyAt,
   DELIVERY,
@@ -38,7 +39,7 @@ interface Watch {
  */
 export function lookForChange(watch: Watch, misfit: Misfit & { readonly z: Float64Array }): Misfit {
   const { z, ...rest } = misfit;
-  let best: Change | undefined;
+  let best: SoundingChange | undefined;
   for (const kind of ["inflow", "delivery"] as const) {
     for (let after = 1; after < watch.readings.length - 1; after += 1) {
       const change = tryChange(watch, { kind, after, z, distance: misfit.distance });
@@ -50,7 +51,7 @@ export function lookForChange(watch: Watch, misfit: Misfit & { readonly z: Float
 }
 
 interface Trial {
-  readonly kind: Change["kind"];
+  readonly kind: SoundingChange["kind"];
   readonly after: number;
   readonly z: Float64Array;
   readonly distance: number;
@@ -59,7 +60,7 @@ interface Trial {
 /** Where the search for the factor begins, as standard normals: a hole twice as large; a pump at a quarter, a tenth. */
 const BEGINNINGS = { inflow: [0.35], delivery: [-0.7, -1.15] } as const;
 
-function tryChange(watch: Watch, trial: Trial): Change {
+function tryChange(watch: Watch, trial: Trial): SoundingChange {
   const residuals = residualsWith(watch, trial);
   const fits = BEGINNINGS[trial.kind].map((factor) =>
     closestFit(residuals, Float64Array.of(...trial.z, factor), watch.readings.length, POLISHINGS),
@@ -68,7 +69,7 @@ function tryChange(watch: Watch, trial: Trial): Change {
   return {
     kind: trial.kind,
     after: trial.after,
-    factor: Math.exp(CHANGE_SPREAD * fit.z[UNKNOWNS]!),
+    factor: Math.exp(CHANGE_SPREAD * numberAt(fit.z, UNKNOWNS)),
     gain: trial.distance - fit.distance,
   };
 }
@@ -82,17 +83,17 @@ function residualsWith(watch: Watch, trial: Trial): ResidualsAt {
   const rest = levels.subarray(trial.after);
   return (z, out) => {
     casualtyAt(space, prior, z, 0, casualty);
-    levels[0] = casualty[START_LEVEL]!;
+    levels[0] = numberAt(casualty, START_LEVEL);
     const level = followLevel(space, casualty, before, levels[0], levels);
-    casualty[place]! *= Math.exp(CHANGE_SPREAD * z[UNKNOWNS]!);
+    casualty[place] = numberAt(casualty, place) * Math.exp(CHANGE_SPREAD * numberAt(z, UNKNOWNS));
     followLevel(space, casualty, later, level, rest);
-    for (let k = 0; k < levels.length; k += 1) out[k] = (readings[k]!.level - levels[k]!) / prior.noise;
+    for (let k = 0; k < levels.length; k += 1) out[k] = (nth(readings, k).level - numberAt(levels, k)) / prior.noise;
   };
 }
 
 function plansAround(watch: Watch, after: number): readonly [Plan, Plan] {
   const times = watch.readings.map((reading) => reading.at);
-  const longest = Math.max(75, (times[times.length - 1]! - times[0]!) / 40);
+  const longest = Math.max(75, (lastOf(times) - firstOf(times)) / 40);
   const plan = (part: readonly number[]): Plan => planSteps(part, watch.pumping, longest);
   return [plan(times.slice(0, after + 1)), plan(times.slice(after))];
 }

@@ -3,7 +3,7 @@ import { followLevel, planSteps, STRAINER, type Casualty, type Plan } from "./so
 import type { SoundedSpace } from "./sounding-space.ts";
 
 /** Five quantiles of a quantity. */
-export interface Spread {
+export interface FiveQuantiles {
   readonly p05: number;
   readonly p25: number;
   readonly p50: number;
@@ -14,7 +14,7 @@ export interface Spread {
 /** What the level may do from now on while pumping goes on as it is. */
 export interface Forecast {
   /** Level fan: [s] from the first reading's clock, [m] above the floor. */
-  readonly fan: readonly ({ readonly at: number } & Spread)[];
+  readonly fan: readonly ({ readonly at: number } & FiveQuantiles)[];
   readonly chances: Chances;
   /** Time from now until dry, and until she is lost, where it comes to that. */
   readonly dry: Arrival;
@@ -34,7 +34,7 @@ export interface Arrival {
   readonly chance: number;
   readonly within: number;
   /** [s] from now, over the cases where it happens. */
-  readonly time?: Spread;
+  readonly time?: FiveQuantiles;
 }
 
 /** Casualties with the level each has now. */
@@ -68,7 +68,7 @@ const ARRIVALS = 256;
 const LONGEST = 120;
 
 /** Five quantiles of equally weighted values. */
-export function spreadOf(values: ArrayLike<number>): Spread {
+export function spreadOf(values: ArrayLike<number>): FiveQuantiles {
   const [p05, p25, p50, p75, p95] = evenQuantiles(values, [0.05, 0.25, 0.5, 0.75, 0.95]);
   return { p05: p05!, p25: p25!, p50: p50!, p75: p75!, p95: p95! };
 }

@@ -1,3 +1,4 @@
+import { nth, numberAt } from "#base";
 import { chiSquareTail, factorise, solveFactorised } from "#numerics";
 
 /** Writes (reading − level)/σ for a point of unknowns. */
@@ -12,7 +13,7 @@ export interface Misfit {
   /** True where that chance is below {@link FLAGGED_BELOW}, or where a change on the way explains much more. */
   readonly flagged: boolean;
   /** The change on the way that explains most, where it explains much more than a steady casualty does. */
-  readonly change?: Change;
+  readonly change?: SoundingChange;
   /** Reading farthest off at the best fit, and by how many standard deviations. */
   readonly worst: { readonly reading: number; readonly deviations: number };
 }
@@ -21,7 +22,7 @@ export interface Misfit {
 export const FLAGGED_BELOW = 0.03;
 
 /** A change on the way. */
-export interface Change {
+export interface SoundingChange {
   readonly kind: "inflow" | "delivery";
   /** Reading after which it happens. */
   readonly after: number;
@@ -84,9 +85,9 @@ function distanceOf(z: Float64Array, residuals: Float64Array): number {
 function worstOf(residuals: Float64Array): Misfit["worst"] {
   let reading = 0;
   residuals.forEach((value, i) => {
-    if (Math.abs(value) > Math.abs(residuals[reading]!)) reading = i;
+    if (Math.abs(value) > Math.abs(numberAt(residuals, reading))) reading = i;
   });
-  return { reading, deviations: residuals[reading]! };
+  return { reading, deviations: numberAt(residuals, reading) };
 }
 
 /** One Gauss-Newton step, halved until it helps; moves z and residuals, returns the new distance. */
@@ -101,7 +102,7 @@ function polish(
   const trial = new Float64Array(z.length);
   const found = new Float64Array(residuals.length);
   for (let share = 1; share > 1e-3; share /= 2) {
-    for (let i = 0; i < z.length; i += 1) trial[i] = z[i]! + share * step[i]!;
+    for (let i = 0; i < z.length; i += 1) trial[i] = numberAt(z, i) + share * numberAt(step, i);
     residualsAt(trial, found);
     const now = distanceOf(trial, found);
     if (!(now < distance)) continue;
@@ -117,12 +118,12 @@ function gaussNewton(residualsAt: ResidualsAt, z: Float64Array, residuals: Float
   const slopes = slopesOf(residualsAt, z, residuals);
   const matrix = new Float64Array(size * size);
   for (let i = 0; i < size; i += 1) {
-    for (let j = 0; j < size; j += 1) matrix[i * size + j] = (i === j ? 1 : 0) + dot(slopes[i]!, slopes[j]!);
+    for (let j = 0; j < size; j += 1) matrix[i * size + j] = (i === j ? 1 : 0) + dot(nth(slopes, i), nth(slopes, j));
   }
   const factors = factorise(matrix, size);
   if (factors === undefined) return undefined;
   const step = new Float64Array(size);
-  solveFactorised(factors, (i) => -(z[i]! + dot(slopes[i]!, residuals)), step);
+  solveFactorised(factors, (i) => -(numberAt(z, i) + dot(nth(slopes, i), residuals)), step);
   return step;
 }
 
@@ -133,12 +134,12 @@ function slopesOf(residualsAt: ResidualsAt, z: Float64Array, residuals: Float64A
     moved[i] = value + 1e-4;
     residualsAt(moved, found);
     moved[i] = value;
-    return found.map((there, k) => (there - residuals[k]!) / 1e-4);
+    return found.map((there, k) => (there - numberAt(residuals, k)) / 1e-4);
   });
 }
 
 function dot(a: Float64Array, b: Float64Array): number {
   let sum = 0;
-  for (let i = 0; i < a.length; i += 1) sum += a[i]! * b[i]!;
+  for (let i = 0; i < a.length; i += 1) sum += numberAt(a, i) * numberAt(b, i);
   return sum;
 }

@@ -2,10 +2,10 @@ import { normalQuantile, repeatableStream } from "#numerics";
 import { describe, expect, it } from "vitest";
 import { spreadOf } from "./sounding-forecast.ts";
 import { pickEvenly } from "./sounding-picks.ts";
-import type { Belief } from "./sounding-sampler.ts";
+import type { Posterior } from "./sounding-sampler.ts";
 
 /** Points of two unknowns spread twice as wide as what is believed, weighted to a standard normal of each. */
-function believed(count: number): Belief {
+function believed(count: number): Posterior {
   const draw = repeatableStream(0x91c);
   const points = Float64Array.from({ length: 2 * count }, () => 2 * normalQuantile(draw()));
   const raw = Float64Array.from({ length: count }, (_, n) =>

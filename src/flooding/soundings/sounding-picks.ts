@@ -1,4 +1,4 @@
-import type { Belief } from "./sounding-sampler.ts";
+import type { Posterior } from "./sounding-sampler.ts";
 
 /** Strips of equal weight the points are put in, by the first of two unknowns. */
 const STRIPS = 32;
@@ -17,7 +17,7 @@ const TOO_LIGHT = 1e-4;
  * @source systematic resampling, Carpenter, Clifford & Fearnhead, Improved particle filter for nonlinear problems, 1999
  *   (FROM MEMORY); the order of the points DERIVED
  */
-export function pickEvenly(belief: Belief, count: number, along: readonly [number, number]): Int32Array {
+export function pickEvenly(belief: Posterior, count: number, along: readonly [number, number]): Int32Array {
   const { weights } = belief;
   const order = inStrips(belief, TOO_LIGHT / count, along);
   const picks = new Int32Array(count);
@@ -33,7 +33,7 @@ export function pickEvenly(belief: Belief, count: number, along: readonly [numbe
 }
 
 function inStrips(
-  { points, weights, dimensions }: Belief,
+  { points, weights, dimensions }: Posterior,
   least: number,
   along: readonly [number, number],
 ): Int32Array {

@@ -1,3 +1,4 @@
+import { nth, numberAt } from "#base";
 import {
   AREA_SHARE,
   DELIVERY,
@@ -68,7 +69,7 @@ export function straightenRidge(given: {
   const isPumpedDown = gained < -doubt && pumped > 0 && Math.min(logSpread, lowSpread) > KNOWN_SPREAD;
   const bend = isPumpedDown ? bendDelivery : bendHole;
   return (straight, at, plain) => {
-    for (let i = 0; i < UNKNOWNS; i += 1) plain[at + i] = straight[at + i]!;
+    for (let i = 0; i < UNKNOWNS; i += 1) plain[at + i] = numberAt(straight, at + i);
     bend(ridge, plain, at);
   };
 }
@@ -76,33 +77,33 @@ export function straightenRidge(given: {
 /** ln K less what the balance makes of it with this delivery. */
 function bendHole(ridge: Ridge, plain: Float64Array, at: number): void {
   const { prior, balance } = ridge;
-  const pumped = deliveryShare(prior.delivery, plain[at + DELIVERY]!) * balance.pumped;
+  const pumped = deliveryShare(prior.delivery, numberAt(plain, at + DELIVERY)) * balance.pumped;
   const inflow = heldPositive(gainedAt(ridge, plain, at) + pumped, balance.doubt);
   const typical = balance.doubt + balance.pumped + Math.abs(balance.gained);
-  plain[at]! += Math.log(inflow / (typical * rootAt(ridge, plain, at))) / prior.holeArea.logSpread;
+  plain[at] = numberAt(plain, at) + Math.log(inflow / (typical * rootAt(ridge, plain, at))) / prior.holeArea.logSpread;
 }
 
 /** The hole stands for the inflow it makes; the delivery is less what the balance makes of it with this inflow. */
 function bendDelivery(ridge: Ridge, plain: Float64Array, at: number): void {
   const { prior, balance } = ridge;
   const root = rootAt(ridge, plain, at);
-  plain[at]! -= Math.log(root) / prior.holeArea.logSpread;
-  const moved = strengthAt(prior, plain[at]!) * root * balance.time - gainedAt(ridge, plain, at);
+  plain[at] = numberAt(plain, at) - Math.log(root) / prior.holeArea.logSpread;
+  const moved = strengthAt(prior, numberAt(plain, at)) * root * balance.time - gainedAt(ridge, plain, at);
   const most = MOST_MOVED * prior.delivery.median * balance.pumped;
   const share = heldPositive(Math.min(moved, most), balance.doubt) / balance.pumped;
-  plain[at + DELIVERY]! += deliveryPlace(prior.delivery, share);
+  plain[at + DELIVERY] = numberAt(plain, at + DELIVERY) + deliveryPlace(prior.delivery, share);
 }
 
 /** No pump moves more than this many times what is likely. */
 const MOST_MOVED = 2;
 
 function gainedAt({ prior, balance }: Ridge, z: Float64Array, at: number): number {
-  return Math.exp(prior.areaLogSpread * z[at + AREA_SHARE]!) * balance.gained;
+  return Math.exp(prior.areaLogSpread * numberAt(z, at + AREA_SHARE)) * balance.gained;
 }
 
 function rootAt({ space, balance }: Ridge, z: Float64Array, at: number): number {
-  const outside = Math.max(0.02, space.outside + space.outsideDoubt * z[at + OUTSIDE]!);
-  return rootOver(balance, outside, outside / (1 + Math.exp(-EVEN * z[at + HOLE]!)));
+  const outside = Math.max(0.02, space.outside + space.outsideDoubt * numberAt(z, at + OUTSIDE));
+  return rootOver(balance, outside, outside / (1 + Math.exp(-EVEN * numberAt(z, at + HOLE))));
 }
 
 /** x where that is much more than the doubt d, small and positive where it is less: (x + √(x² + 4d²))/2. */
@@ -115,9 +116,9 @@ function heldPositive(x: number, doubt: number): number {
 function rootOver({ levels, rises, weights }: Balance, outside: number, hole: number): number {
   let sum = 0;
   for (let k = 0; k < levels.length; k += 1) {
-    const sea = outside + rises[k]!;
-    const head = (sea > hole ? sea : hole) - (levels[k]! > hole ? levels[k]! : hole);
-    if (head > 0) sum += weights[k]! * Math.sqrt(head);
+    const sea = outside + numberAt(rises, k);
+    const head = (sea > hole ? sea : hole) - (numberAt(levels, k) > hole ? numberAt(levels, k) : hole);
+    if (head > 0) sum += numberAt(weights, k) * Math.sqrt(head);
   }
   return Math.max(sum, 0.03);
 }
@@ -128,13 +129,13 @@ function balanceOf({ space, prior, readings, pumping }: Parameters<typeof straig
   const weights = new Float64Array(readings.length);
   let [gained, pumped, time] = [0, 0, 0];
   for (let k = 0; k + 1 < readings.length; k += 1) {
-    const [one, next] = [readings[k]!, readings[k + 1]!];
+    const [one, next] = [nth(readings, k), nth(readings, k + 1)];
     if (one.level < dry && next.level < dry) continue;
     gained += volumeAt(space, next.level) - volumeAt(space, one.level);
     const span = next.at - one.at;
     pumped += volumePumped(pumping, one.at, next.at);
-    weights[k]! += span / 2;
-    weights[k + 1]! += span / 2;
+    weights[k] = numberAt(weights, k) + span / 2;
+    weights[k + 1] = numberAt(weights, k + 1) + span / 2;
     time += span;
   }
   if (time === 0) weights[0] = time = 1;

@@ -20,7 +20,7 @@ const ENOUGH = 0.2;
 /** While the soundings are let in by degrees, each round keeps at least this effective share. */
 const KEPT = 0.12;
 /** Weighted points standing for what is believed. */
-export interface Belief {
+export interface Posterior {
   readonly points: Float64Array;
   readonly weights: Float64Array;
   readonly dimensions: number;
@@ -51,13 +51,13 @@ export type Unbend = (straight: Float64Array, at: number, plain: Float64Array) =
  * @source Cappé, Guillin, Marin, Robert, Population Monte Carlo, 2004; Owen & Zhou, Safe and effective importance
  *   sampling, 2000 (FROM MEMORY); composition DERIVED, tested by simulation-based calibration
  */
-export function sampleBelief(target: Target): Belief {
+export function sampleBelief(target: Target): Posterior {
   const { dimensions } = target;
   const base = sobolPoints(ROUND, dimensions, SEED).map(normalQuantile);
   const search = { ...target, likelihood: target.quickly ?? target.likelihood };
   const found = searchOut(base.subarray(0, SEARCH_ROUND * dimensions), search);
   let { proposal } = found;
-  let belief: Belief | undefined;
+  let belief: Posterior | undefined;
   for (let round = 1; round <= MOST_ANSWERS; round += 1) {
     const cloud = layOut(base, proposal, dimensions);
     const answer = beliefAt(weigh(cloud, target), { dimensions, rounds: found.rounds + round });
@@ -69,7 +69,7 @@ export function sampleBelief(target: Target): Belief {
 }
 
 /** Two rounds' points together, each round counting by its effective points. */
-function pooled(one: Belief, other: Belief): Belief {
+function pooled(one: Posterior, other: Posterior): Posterior {
   const share = one.effective / (one.effective + other.effective);
   const weights = joined(
     one.weights.map((weight) => share * weight),
@@ -213,7 +213,7 @@ function nextShare(logs: Logs, last: number): number {
   return low > last ? low : Math.min(1, last + (high - last) / 2 + 1e-4);
 }
 
-function beliefAt(logs: Logs, more: { readonly dimensions: number; readonly rounds: number }): Belief {
+function beliefAt(logs: Logs, more: { readonly dimensions: number; readonly rounds: number }): Posterior {
   const weights = weightsAt(logs, 1);
   return {
     points: logs.plain,
@@ -225,7 +225,7 @@ function beliefAt(logs: Logs, more: { readonly dimensions: number; readonly roun
   };
 }
 
-function likeliest(logs: Logs, dimensions: number): Pick<Belief, "best" | "bestLog"> {
+function likeliest(logs: Logs, dimensions: number): Pick<Posterior, "best" | "bestLog"> {
   let [best, bestLog] = [0, Number.NEGATIVE_INFINITY];
   for (let n = 0; n < logs.ratio.length; n += 1) {
     let square = 0;

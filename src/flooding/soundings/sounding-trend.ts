@@ -1,16 +1,17 @@
+import { firstOf, lastOf, nth } from "#base";
 import { NINETY } from "./sounding-forecast.ts";
 import type { Misfit } from "./sounding-misfit.ts";
 import type { Pumped, Reading } from "./sounding-model.ts";
 
 /** Middle and 90 % interval. */
-export interface Interval {
+export interface TrendInterval {
   readonly p05: number;
   readonly p50: number;
   readonly p95: number;
 }
 
 /** Where the last soundings point, carried on a little way. Not an estimate: nothing is known of hole or pump in it. */
-export interface Trend {
+export interface LevelTrend {
   /** The interval of the rise lies above nothing, below it, or on both sides. */
   readonly kind: "rising" | "falling" | "unclear";
   /** Soundings it is drawn from, at least three; the first and the last of them [s]. */
@@ -18,11 +19,11 @@ export interface Trend {
   readonly from: number;
   readonly to: number;
   /** Rise of the level; a fall is negative [m/s]. */
-  readonly rise: Interval;
+  readonly rise: TrendInterval;
   /** So long after the last sounding [s] … */
   readonly ahead: number;
   /** … the level is this if it goes on so, never below the floor [m]. */
-  readonly level: Interval;
+  readonly level: TrendInterval;
 }
 
 /** A trend is carried on so far and no further [s]. */
@@ -59,7 +60,7 @@ export function recentTrend(
   readings: readonly Reading[],
   noise: number,
   since = Number.NEGATIVE_INFINITY,
-): Trend | undefined {
+): LevelTrend | undefined {
   const last = readings[readings.length - 1]?.at ?? 0;
   const used = readings.filter(({ at }) => at >= since && at >= last - OLDEST).slice(-MOST);
   if (used.length < FEWEST) return undefined;
@@ -73,7 +74,7 @@ export function recentTrend(
   return {
     kind: rise.p05 > 0 ? "rising" : rise.p95 < 0 ? "falling" : "unclear",
     soundings: used.length,
-    from: used[0]!.at,
+    from: firstOf(used).at,
     to: last,
     rise,
     ahead: AHEAD,
@@ -81,7 +82,7 @@ export function recentTrend(
   };
 }
 
-function around(middle: number, doubt: number): Interval {
+function around(middle: number, doubt: number): TrendInterval {
   return { p05: middle - NINETY * doubt, p50: middle, p95: middle + NINETY * doubt };
 }
 
@@ -95,10 +96,10 @@ interface Line {
 }
 
 function fitLine(readings: readonly Reading[], noise: number): Line {
-  const last = readings[readings.length - 1]!.at;
+  const last = lastOf(readings).at;
   const weights = readings.map(({ at }) => 2 ** ((at - last) / HALF_LIFE));
   const sum = (value: (reading: Reading, weight: number) => number): number =>
-    readings.reduce((total, reading, k) => total + value(reading, weights[k]!), 0);
+    readings.reduce((total, reading, k) => total + value(reading, nth(weights, k)), 0);
   const all = sum((_, w) => w);
   const at = sum((one, w) => w * one.at) / all;
   const middle = sum((one, w) => w * one.level) / all;
@@ -131,10 +132,10 @@ export function trendOf(
     readonly prior: { readonly noise: number };
   },
   misfit: Misfit,
-): Trend | undefined {
-  const last = given.readings[given.readings.length - 1]!.at;
+): LevelTrend | undefined {
+  const last = lastOf(given.readings).at;
   const corners = given.pumping.flatMap(({ from, to }) => (to === undefined ? [from] : [from, to]));
-  const found = misfit.change === undefined ? [] : [given.readings[misfit.change.after]!.at];
+  const found = misfit.change === undefined ? [] : [nth(given.readings, misfit.change.after).at];
   const since = Math.max(...[...corners, ...found].filter((at) => at <= last));
   return recentTrend(given.readings, given.prior.noise, since);
 }

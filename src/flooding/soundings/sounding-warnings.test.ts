@@ -23,15 +23,15 @@ function saidOf(soonest: number, misfit = FITS): string[] {
 
 describe("minutes in a warning", () => {
   it.each([
-    [0, "1 minute"],
-    [80, "1 minute"],
-    [100, "2 minutes"],
-    [520, "9 minutes"],
-    [740, "10 minutes"],
-    [1000, "15 minutes"],
-    [3480, "60 minutes"],
-    [4500, "80 minutes"],
-    [11_700, "200 minutes"],
+    [0, "1\u00a0min"],
+    [80, "1\u00a0min"],
+    [100, "2\u00a0min"],
+    [520, "9\u00a0min"],
+    [740, "10\u00a0min"],
+    [1000, "15\u00a0min"],
+    [3480, "60\u00a0min"],
+    [4500, "75\u00a0min"],
+    [11_700, "3\u00a0h 20\u00a0min"],
   ])("%s s is said as %s", (seconds, words) => {
     expect(saidOf(seconds)[0]).toContain(`in ${words} at the earliest`);
   });

@@ -1,4 +1,5 @@
-import { sayCount } from "#base";
+import { sayDuration } from "#words";
+import { firstOf, nth } from "#base";
 import type { Forecast } from "./sounding-forecast.ts";
 import type { Misfit } from "./sounding-misfit.ts";
 import { flowAt, type Pumped, type Reading } from "./sounding-model.ts";
@@ -56,16 +57,8 @@ function lossWarning(forecast: Forecast): SoundingWarning | false {
   if (chance < 0.05 || time === undefined) return false;
   return {
     kind: "loss-possible",
-    says: `She may be lost, in ${sayMinutes(time.p05)} at the earliest by this estimate. The person in charge decides when people leave.`,
+    says: `She may be lost, in ${sayDuration(time.p05, "estimate")} at the earliest by this estimate. The person in charge decides when people leave.`,
   };
-}
-
-/** No finer than it is known: whole minutes below ten, fives below an hour, tens from there on. */
-function sayMinutes(seconds: number): string {
-  const minutes = seconds / 60;
-  const step = minutes < 10 ? 1 : minutes < 60 ? 5 : 10;
-  const said = Math.max(1, step * Math.round(minutes / step));
-  return sayCount(said, "minute");
 }
 
 function doesNotFit(readings: readonly Reading[], misfit: Misfit): SoundingWarning {
@@ -77,8 +70,8 @@ function doesNotFit(readings: readonly Reading[], misfit: Misfit): SoundingWarni
 
 /** A sounding by its level and time. */
 function sayWhich(readings: readonly Reading[], reading: number): string {
-  const { at, level } = readings[reading]!;
-  const minute = Math.round((at - readings[0]!.at) / 60);
+  const { at, level } = nth(readings, reading);
+  const minute = Math.round((at - firstOf(readings).at) / 60);
   const read = `${Math.round(100 * level)}\u00a0cm`;
   return `${read}, ${reading === 0 ? "the first one" : `${minute} min after the first`}`;
 }
@@ -108,7 +101,7 @@ const NO_FALL = { pace: 0, flow: 0, at: 0, from: 0, doubt: 0 };
  */
 function hasSlowed(readings: readonly Reading[], pumping: readonly Pumped[], noise: number): boolean {
   const falls = readings.slice(1).map((reading, i) => {
-    const before = readings[i]!;
+    const before = nth(readings, i);
     const span = reading.at - before.at;
     const flow = flowAt(pumping, (reading.at + before.at) / 2);
     const pace = flow > 0 ? (before.level - reading.level) / span : 0;

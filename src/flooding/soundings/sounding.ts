@@ -1,3 +1,4 @@
+import { firstOf, lastOf, nth, numberAt } from "#base";
 import { answerFrom, type Sounding } from "../answer/answer.ts";
 import { driftUnseen } from "./sounding-age.ts";
 import type { ActionGains } from "./sounding-advice.ts";
@@ -20,7 +21,7 @@ import {
   type SoundingPrior,
 } from "./sounding-model.ts";
 import { pickEvenly } from "./sounding-picks.ts";
-import { sampleBelief, type Belief, type LogLikelihood, type Unbend } from "./sounding-sampler.ts";
+import { sampleBelief, type Posterior, type LogLikelihood, type Unbend } from "./sounding-sampler.ts";
 import { evenPlaceOf, straightenRidge } from "./sounding-ridge.ts";
 import type { SoundedSpace } from "./sounding-space.ts";
 
@@ -71,7 +72,7 @@ export function readSoundings(given: SoundingCase): Sounding {
   });
 }
 
-function beliefOf({ likelihood, quickly, unbend, split }: Model): Belief {
+function beliefOf({ likelihood, quickly, unbend, split }: Model): Posterior {
   return sampleBelief({ likelihood, quickly, unbend, split, dimensions: UNKNOWNS });
 }
 
@@ -89,7 +90,7 @@ const COARSE = 150;
 
 function stepsOf(given: SoundingCase, longest: number): Plan {
   const times = given.readings.map((reading) => reading.at);
-  return planSteps(times, given.pumping, Math.max(longest, (times[times.length - 1]! - times[0]!) / 40));
+  return planSteps(times, given.pumping, Math.max(longest, (lastOf(times) - firstOf(times)) / 40));
 }
 
 function modelOf(given: SoundingCase): Model {
@@ -98,9 +99,9 @@ function modelOf(given: SoundingCase): Model {
     const casualty = new Float64Array(UNKNOWNS);
     return (z, at, out) => {
       casualtyAt(space, prior, z, at, casualty);
-      out[0] = casualty[START_LEVEL]!;
+      out[0] = numberAt(casualty, START_LEVEL);
       followLevel(space, casualty, plan, out[0], out);
-      for (let k = 0; k < out.length; k += 1) out[k] = (readings[k]!.level - out[k]!) / prior.noise;
+      for (let k = 0; k < out.length; k += 1) out[k] = (nth(readings, k).level - numberAt(out, k)) / prior.noise;
     };
   };
   const finely = residualsAlong(stepsOf(given, FINE));
@@ -121,12 +122,12 @@ function likelihoodOf(
   return (z, at) => {
     residuals(z, at, row);
     let sum = 0;
-    for (let k = 0; k < count; k += 1) sum += row[k]! ** 2;
+    for (let k = 0; k < count; k += 1) sum += numberAt(row, k) ** 2;
     return -sum / 2;
   };
 }
 
-function misfitOf(given: SoundingCase, model: Model, belief: Belief): Misfit {
+function misfitOf(given: SoundingCase, model: Model, belief: Posterior): Misfit {
   const likeliest = belief.points.slice(belief.best * UNKNOWNS, (belief.best + 1) * UNKNOWNS);
   return lookForChange(given, measureMisfit(model.residuals, likeliest, given.readings.length));
 }
@@ -150,19 +151,19 @@ export function checkFit(given: SoundingCase): Misfit {
  * @returns weighted points, and the casualties picked from them
  * @source DERIVED: docs/methods/soundings.md
  */
-export function believeCasualties(given: SoundingCase): { readonly belief: Belief; readonly present: Present } {
+export function believeCasualties(given: SoundingCase): { readonly belief: Posterior; readonly present: Present } {
   const belief = beliefOf(modelOf(given));
   return { belief, present: presentOf(given, belief) };
 }
 
 /** How long after the last reading the forecast begins [s]. */
 function ageOf({ readings, now }: SoundingCase): number {
-  return Math.max(0, (now ?? Number.NEGATIVE_INFINITY) - readings[readings.length - 1]!.at);
+  return Math.max(0, (now ?? Number.NEGATIVE_INFINITY) - lastOf(readings).at);
 }
 
-function presentOf(given: SoundingCase, belief: Belief): Present {
+function presentOf(given: SoundingCase, belief: Posterior): Present {
   const { space, readings, prior } = given;
-  const last = readings[readings.length - 1]!.at;
+  const last = lastOf(readings).at;
   const age = ageOf(given);
   const seen = Array.from(pickEvenly(belief, FOLLOWED, [STRENGTH, DELIVERY]), (pick) => {
     const casualty = new Float64Array(UNKNOWNS);
@@ -175,8 +176,8 @@ function presentOf(given: SoundingCase, belief: Belief): Present {
   const unseen = planSteps([last, last + carried], given.pumping, Math.max(FINE, carried / 60));
   const out = new Float64Array(readings.length);
   const levels = Float64Array.from(seen, (one, n) => {
-    const level = followLevel(space, one, watched, one[START_LEVEL]!, out);
-    return age > 0 ? followLevel(space, casualties[n]!, unseen, level, out) : level;
+    const level = followLevel(space, one, watched, numberAt(one, START_LEVEL), out);
+    return age > 0 ? followLevel(space, nth(casualties, n), unseen, level, out) : level;
   });
   return { space, casualties, levels, now: last + age };
 }

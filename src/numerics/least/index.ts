@@ -1,3 +1,5 @@
+import { nth } from "#base";
+
 /** Where a function is least, and its value there. */
 export interface Least {
   readonly at: number;
@@ -22,8 +24,8 @@ export function leastOf(f: (x: number) => number, low: number, high: number, gri
   const places = Array.from({ length: grid + 1 }, (_, i) => low + ((high - low) * i) / grid);
   const values = places.map(f);
   const best = values.indexOf(Math.min(...values));
-  const inner = goldenSection(f, places[Math.max(0, best - 1)]!, places[Math.min(grid, best + 1)]!);
-  return inner.value < values[best]! ? inner : { at: places[best]!, value: values[best]! };
+  const inner = goldenSection(f, nth(places, Math.max(0, best - 1)), nth(places, Math.min(grid, best + 1)));
+  return inner.value < nth(values, best) ? inner : { at: nth(places, best), value: nth(values, best) };
 }
 
 function goldenSection(f: (x: number) => number, from: number, to: number): Least {
