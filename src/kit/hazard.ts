@@ -16,4 +16,12 @@ export type Hazard =
   | "hand-at-strainer"
   | "pressurised-hose"
   | "electric-in-water"
-  | "uses-cleaner";
+  | "uses-cleaner"
+  | "lifts-by-machine"
+  | "opens-diesel"
+  | "turns-key"
+  | "hands-at-drive"
+  | "works-on-battery"
+  | "oil-under-pressure"
+  | "opens-hydraulics"
+  | "hot-surfaces";

@@ -20,6 +20,14 @@ export const CAUTIONS_FOR: Readonly<Record<Hazard, readonly CautionId[]>> = {
   "pressurised-hose": ["pressurised-hose"],
   "electric-in-water": ["electric-shock"],
   "uses-cleaner": ["cleaning-agents"],
+  "lifts-by-machine": ["load-overhead", "crushing-load"],
+  "opens-diesel": ["diesel-fuel"],
+  "turns-key": ["turns-by-key"],
+  "hands-at-drive": ["turns-by-key"],
+  "works-on-battery": ["starter-battery"],
+  "oil-under-pressure": ["hydraulic-injection"],
+  "opens-hydraulics": ["hydraulic-injection", "hot-surfaces"],
+  "hot-surfaces": ["hot-surfaces"],
 };
 
 /** Every hazard a step can name. */

@@ -1,5 +1,5 @@
-import { InputError, printGiven } from "#base";
-import type { Check, Item, Mode, Pattern, Stage, StageId, Step } from "./pattern.ts";
+import { InputError, printGiven, sayCount } from "#base";
+import type { Check, FuelKind, Item, Mode, Pattern, Stage, StageId, Step } from "./pattern.ts";
 
 /**
  * The name a kit keeps of the pattern it is built to.
@@ -71,6 +71,27 @@ export function checkNamed(pattern: Pattern, id: string): Check | undefined {
 /** Every step, in order. */
 export function allSteps(pattern: Pattern): readonly Step[] {
   return pattern.stages.flatMap((stage) => stage.steps);
+}
+
+/** True where the step hangs something up or sets it down for hours, and nobody stands by. */
+export function isLeftAlone({ timer }: Pick<Step, "timer">): boolean {
+  return timer?.kind === "wait" && timer.unattended === true;
+}
+
+/** What the kit's engine burns; undefined where it has none. */
+export function fuelKindOf({ engine }: Pick<Pattern, "engine">): FuelKind | undefined {
+  return engine && (engine.fuelKind ?? "petrol");
+}
+
+/** True where its engine is started by a key and a battery, not by a cord. */
+export function isStartedByKey(pattern: Pattern): boolean {
+  return allSteps(pattern).some(({ hazards }) => hazards.includes("turns-key"));
+}
+
+/** Who or what lifts the closed kit, in words: "4 to lift", "Davit on the quay and 4 people". */
+export function sayLifting({ lifters, machines = [] }: Pattern["container"]): string {
+  if (machines.length === 0) return `${lifters} to lift`;
+  return `${machines.map(({ name }) => name).join(" or ")}, ${sayCount(lifters, "person", "people")} at the lift`;
 }
 
 /** The step of this id. */

@@ -2,6 +2,8 @@ import type { Span } from "#base";
 import type { AfterUse, Met } from "./after-use/after-use.ts";
 import type { Hazard } from "./hazard.ts";
 import type { StrangerCard } from "./card/card.ts";
+import type { Pictures } from "./pictures/pictures.ts";
+import type { Trending } from "./trends.ts";
 import type { Trouble } from "./trouble/trouble.ts";
 import type { Work } from "./work/work.ts";
 
@@ -35,17 +37,29 @@ export interface Pattern {
   readonly briefing?: readonly string[];
   /** The card for people who have never seen the kit. */
   readonly stranger?: StrangerCard;
+  /** What the kit looks like, and what each line is about; from a file beside the pattern's, so no part of its version. */
+  readonly pictures?: Pictures;
 }
 
 export interface Container {
   readonly name: string;
   /** Gross mass [kg]. */
   readonly mass: number;
-  /** How many people lift it. */
+  /** How many people lift it; where a machine does, how many are at the lift. */
   readonly lifters: number;
+  /** Davits, cranes and hoists that lift it, or a part of it; absent where it is lifted by hand. */
+  readonly machines?: readonly LiftingMachine[];
   /** Places inside and on the container where items live, in stowing order. */
   readonly places: readonly { readonly id: string; readonly name: string }[];
   readonly markings: readonly string[];
+}
+
+/** A machine that lifts: its hook, and what it may bear. */
+export interface LiftingMachine {
+  readonly id: string;
+  readonly name: string;
+  /** Safe working load [kg], as marked on it. */
+  readonly safeWorkingLoad: number;
 }
 
 /** How long things last where no item says otherwise; a station may shorten it. */
@@ -128,6 +142,10 @@ export type Check =
       readonly atMost?: number;
       /** Measured when the item is new; later turnarounds look that it still is as it was. */
       readonly once?: boolean;
+      /** What its readings tell of over the years, a volume: fuel burnt in a run, fuel left of a full tank, or water found in the case. */
+      readonly trend?: Trending;
+      /** Modes that may be behind readings that get worse. */
+      readonly behind?: readonly string[];
     })
   /** Wall-clock seconds from start to finish, within limits [s]. */
   | (CheckBase & { readonly kind: "timed"; readonly atLeast?: number; readonly atMost?: number })
@@ -135,18 +153,19 @@ export type Check =
   | (CheckBase & { readonly kind: "count"; readonly of: string; readonly exactly: number })
   /**
    * Two things that must agree, such as the card and the container. Each is read and entered; where `against` says that
-   * the second stands on record, only the first, and the program compares.
+   * the second stands on record, only the first, and the program compares: with the seal, or with what this check read
+   * last time on the thing that is still fitted.
    */
   | (CheckBase & {
       readonly kind: "match";
       readonly first: string;
       readonly second: string;
-      readonly against?: "recorded-seal";
+      readonly against?: "recorded-seal" | "recorded-tag";
     })
   /** The date printed on the item is read and entered; it must reach the day that `beyond` names, or today. */
   | (CheckBase & { readonly kind: "date"; readonly beyond?: "next-turnaround" });
 
-export type StageId = "open" | "examine" | "rig" | "prime" | "run" | "spare-start" | "dry" | "restow" | "seal";
+export type StageId = "open" | "examine" | "rig" | "prime" | "run" | "spare-start" | "dry" | "hang" | "restow" | "seal";
 
 export interface Stage {
   readonly id: StageId;
@@ -177,6 +196,8 @@ export interface Step {
   readonly cautions: readonly string[];
   /** Wall-clock waits and runs. `wait`: at least [s]. `run`: at least [s]. `pulls`: at most (count). `prime`: at most [s], from first stroke to water. */
   readonly timer?: StepTimer;
+  /** Lifted by a machine here; the people at the lift are those the step needs. */
+  readonly lift?: StepLift;
   /** Proof-run measurement is offered here. */
   readonly measuresDelivery: boolean;
   readonly needs: { readonly people: number; readonly minutes: number; readonly tools: readonly string[] };
@@ -185,8 +206,16 @@ export interface Step {
   readonly after?: readonly Met[];
 }
 
+export interface StepLift {
+  /** Id of a machine of the container. */
+  readonly by: string;
+  /** What hangs on the hook [kg]; the whole kit where absent. */
+  readonly mass?: number;
+}
+
 export type StepTimer =
-  | { readonly kind: "wait"; readonly atLeast: number }
+  /** `unattended`: hung up or set down and left, for hours or days; nothing of a later stage is done before it is over. */
+  | { readonly kind: "wait"; readonly atLeast: number; readonly unattended?: boolean }
   | { readonly kind: "run"; readonly atLeast: number; readonly says?: string }
   | { readonly kind: "pulls"; readonly atMost: number }
   | { readonly kind: "prime"; readonly atMost: number };
@@ -225,12 +254,16 @@ export interface HoseRun {
   readonly fittings: number;
 }
 
+export type FuelKind = "petrol" | "diesel";
+
 export interface Engine {
   /** [m³] */
   readonly tank: number;
   /** Burn against throttle (speed ratio, 0 to 1): [m³/s]. */
   readonly burn: readonly { readonly throttle: number; readonly burn: number }[];
   readonly fuel: string;
+  /** What kind of fuel that is, for its density and its dangers; petrol where absent. */
+  readonly fuelKind?: FuelKind;
   /** Id of the item that is the fuel itself, whose age is the fuel's age. */
   readonly fuelItem?: string;
   /** Rated shaft power [W], where the manual gives it. */

@@ -9,6 +9,7 @@ export const STAGE_ORDER = [
   "run",
   "spare-start",
   "dry",
+  "hang",
   "restow",
   "seal",
 ] as const satisfies readonly [StageId, ...StageId[]];

@@ -1,13 +1,14 @@
-import type { Pattern } from "#kit";
+import type { Met, Pattern } from "#kit";
 import type { Entry, History } from "#log";
 import { Differences } from "./drafts/differences.ts";
+import { DrawnUses } from "./drafts/drawn-uses.ts";
 import { Positions } from "./drafts/positions.ts";
 import { Waiting } from "./drafts/waiting.ts";
 import type { Drill } from "./drill/drill-state.ts";
 import type { Difference, Finding, KitState, Mark, Run, Turnaround } from "./state.ts";
 
 /** Pattern versions to be had here, by "id@version". */
-export type PatternShelf = ReadonlyMap<string, Pattern>;
+export type PatternsByVersion = ReadonlyMap<string, Pattern>;
 
 export type Mutable<T> = { -readonly [Key in keyof T]: T[Key] };
 
@@ -18,8 +19,12 @@ export type Mutable<T> = { -readonly [Key in keyof T]: T[Key] };
  */
 export class KitDraft {
   kit: Mutable<KitState>;
-  readonly waiting: Waiting;
-  readonly #differences: Differences;
+  /** What only some kits need is made when it is first asked for. */
+  readonly #before: KitState;
+  #waiting: Waiting | undefined;
+  #drawn: DrawnUses | undefined;
+  #met: Set<Met> | undefined;
+  #differences: Differences | undefined;
   readonly #others: Map<string, Mutable<Turnaround>>;
   readonly #closed: Positions;
   readonly #findings: Positions;
@@ -34,11 +39,10 @@ export class KitDraft {
   constructor(
     before: KitState,
     readonly history: History,
-    private readonly patterns: PatternShelf,
+    private readonly patterns: PatternsByVersion,
   ) {
     this.kit = { ...before };
-    this.waiting = new Waiting(before.waiting ?? [], history);
-    this.#differences = new Differences(before.toSettle);
+    this.#before = before;
     this.#others = new Map(before.otherTurnarounds?.map((other) => [other.id, other]));
     this.#closed = new Positions(before.turnarounds.map(({ id }) => id));
     this.#findings = new Positions(before.findings.map(({ id }) => id));
@@ -47,6 +51,19 @@ export class KitDraft {
     this.#drills = new Positions(drills.map(({ id }) => id));
     this.#drillsOn = new Set(drills.flatMap(({ id, ended }) => (ended ? [] : [id])));
     this.#runs = new Positions(before.runs.map(({ turnaround = "" }) => turnaround));
+  }
+
+  get waiting(): Waiting {
+    return (this.#waiting ??= new Waiting(this.#before.waiting ?? [], this.history));
+  }
+
+  get drawn(): DrawnUses {
+    return (this.#drawn ??= new DrawnUses(this.#before.drawn ?? []));
+  }
+
+  /** What it met since it was last sealed, each once, in the order in which it met it. */
+  get met(): Set<Met> {
+    return (this.#met ??= new Set(this.#before.met?.flatMap(({ what }) => what)));
   }
 
   /** The pattern the kit is built to at this point of its log; before its enrolment came, the one the entry names. */
@@ -59,7 +76,7 @@ export class KitDraft {
     this.writeOut();
     const done = this.kit;
     this.kit = { ...done };
-    this.owned = new Set();
+    if (this.owned.size > 0) this.owned = new Set();
     return done;
   }
 
@@ -206,17 +223,21 @@ export class KitDraft {
 
   /** Notes a difference to settle; a third opinion on the same thing joins the first two. */
   differ(what: Omit<Difference, "entries" | "marks">, marks: readonly Mark[]): void {
-    this.#differences.note(what, marks);
+    this.differences().note(what, marks);
   }
 
   /** Takes out the differences that one entry settles, of which every entry was looked at. */
   takeSettled(stands: string, looked: ReadonlySet<string>): readonly Difference[] {
-    return this.#differences.take(stands, looked);
+    return this.differences().take(stands, looked);
   }
 
   /** Does something that settles a difference, and makes none. */
   quietly(act: () => void): void {
-    this.#differences.quietly(act);
+    this.differences().quietly(act);
+  }
+
+  private differences(): Differences {
+    return (this.#differences ??= new Differences(this.#before.toSettle));
   }
 
   private shiftOther(): Mutable<Turnaround> | undefined {
@@ -235,8 +256,8 @@ export class KitDraft {
   }
 
   private writeOut(): void {
-    this.kit.toSettle = this.#differences.changed() ?? this.kit.toSettle;
-    const waiting = this.waiting.changed();
+    this.kit.toSettle = this.#differences?.changed() ?? this.kit.toSettle;
+    const waiting = this.#waiting?.changed();
     if (waiting !== undefined && this.kit.waiting !== undefined) this.kit.waiting = waiting;
     if (this.isOthersChanged && this.kit.otherTurnarounds) this.kit.otherTurnarounds = [...this.#others.values()];
     this.isOthersChanged = false;

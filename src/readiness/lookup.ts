@@ -1,4 +1,15 @@
-import { isCalledFor, type Check, type Item, type Met, type Mode, type Pattern, type StageId, type Step } from "#kit";
+import {
+  cameUnsealed,
+  stepsAsked,
+  titleOfMode,
+  type Begun,
+  type Check,
+  type Item,
+  type Mode,
+  type Pattern,
+  type StageId,
+  type Step,
+} from "#kit";
 
 /** A pattern with its parts by id, for rules that look many of them up. */
 export interface Lookup {
@@ -12,23 +23,36 @@ export interface Lookup {
 export type PlacedStep = Step & { readonly stage: StageId };
 
 /**
- * Puts a pattern's parts in reach by id. A step that belongs to what the kit has not met may be left out, and so counts as
+ * Puts a pattern's parts in reach by id. A step that a turnaround begun so does not ask may be left out, and so counts as
  * optional.
- *
- * @param met - what the kit met in use since it was last sealed
  */
-export function lookUp(pattern: Pattern, met: readonly Met[] = []): Lookup {
+export function lookUp(pattern: Pattern, begun: Begun = {}): Lookup {
+  const isAsked = stepsAsked(pattern, begun);
   return {
     pattern,
     items: byId(pattern.items),
     modes: byId(pattern.modes),
     checks: byId(pattern.checks),
-    steps: byId(pattern.stages.flatMap((stage) => stage.steps.map((step) => placed(step, stage.id, met)))),
+    steps: byId(pattern.stages.flatMap((stage) => stage.steps.map((step) => placed(step, stage.id, isAsked)))),
   };
 }
 
-function placed(step: Step, stage: StageId, met: readonly Met[]): PlacedStep {
-  return { ...step, stage, optional: step.optional || !isCalledFor(step, met) };
+/** Patterns with their parts in reach, each read once for turnarounds that ask the same steps. */
+export class Lookups {
+  readonly #known = new Map<Pattern, Map<string, Lookup>>();
+
+  of(pattern: Pattern, begun: Begun): Lookup {
+    const ofPattern = this.#known.get(pattern) ?? new Map<string, Lookup>();
+    this.#known.set(pattern, ofPattern);
+    const key = [...(begun.met ?? []), cameUnsealed(begun)].join(" ");
+    const lookup = ofPattern.get(key) ?? lookUp(pattern, begun);
+    ofPattern.set(key, lookup);
+    return lookup;
+  }
+}
+
+function placed(step: Step, stage: StageId, isAsked: (step: Step) => boolean): PlacedStep {
+  return { ...step, stage, optional: step.optional || !isAsked(step) };
 }
 
 /** Ids of the steps that renew an item, or that stow it where none does. */
@@ -53,10 +77,10 @@ export function nameOfItem({ items }: Lookup, id: string): string {
   return items.get(id)?.name ?? id;
 }
 
-/** A mode in words: "Fuel hose: chafed". */
+/** A mode in words, its item named once: "Fuel hose: chafed", "Torch does not light". */
 export function nameOfMode(lookup: Lookup, item: string, mode: string): string {
   const name = lookup.modes.get(mode)?.name;
-  return name === undefined ? nameOfItem(lookup, item) : `${nameOfItem(lookup, item)}: ${name}`;
+  return name === undefined ? nameOfItem(lookup, item) : titleOfMode(nameOfItem(lookup, item), name);
 }
 
 function byId<Part extends { readonly id: string }>(parts: readonly Part[]): ReadonlyMap<string, Part> {

@@ -1,22 +1,12 @@
 import type { Effect, Met, StageId } from "#kit";
 import type { Drill } from "./drill/drill-state.ts";
-import type {
-  Answer,
-  BoatSetting,
-  CountedAs,
-  DeliveryMeasured,
-  Fitted,
-  PhotoRef,
-  Remedy,
-  Role,
-  StepAnswer,
-  Value,
-} from "./kinds/kinds.ts";
+import type { CountedAs, DeliveryMeasured, Lent, Remedy, StepAnswer, TurnaroundTold } from "./kinds/kit-parts.ts";
+import type { BoatSetting, PracticeTold } from "./kinds/people-parts.ts";
+import type { Answer, Fitted, FromSheet, PhotoRef, Value } from "./kinds/schema-parts.ts";
+import type { Drawn, ItemRobbed, Shelf } from "./kinds/stock-parts.ts";
+import type { PlannedWork, WorkKind } from "./kinds/work-parts.ts";
+import type { Role } from "./kinds/writers.ts";
 import type { Mark } from "./mark.ts";
-import type { PracticeBodies } from "./kinds/people-kinds.ts";
-import type { FromSheet, ToldBodies } from "./kinds/sheet-kinds.ts";
-import type { Drawn, ItemRobbed, Shelf } from "./kinds/stock-kinds.ts";
-import type { PlannedWork, WorkKind } from "./kinds/work-kinds.ts";
 
 export type { Mark } from "./mark.ts";
 
@@ -55,10 +45,18 @@ export interface KitState {
   readonly turnarounds: readonly Turnaround[];
   readonly custody:
     | { readonly kind: "here" }
-    | (Mark & { readonly kind: "away"; readonly to: string; readonly casualty?: string; readonly back?: string })
+    | (Mark & {
+        readonly kind: "away";
+        readonly to: string;
+        readonly casualty?: string;
+        readonly back?: string;
+        readonly lent?: readonly Lent[];
+      })
     | (Mark & { readonly kind: "back"; readonly exposure?: readonly Met[]; readonly counted?: readonly CountedAs[] });
   /** What it met in use, one for each return, until it is sealed again; absent where it met nothing. */
   readonly met?: readonly MetUse[];
+  /** What was lent with it and has not come back; absent where nothing is out. */
+  readonly lentOut?: readonly LentOut[];
   /** The last move to another place. */
   readonly moved?: Mark;
   readonly lastMuster?: Mark & { readonly seal: string };
@@ -81,6 +79,15 @@ export interface KitState {
   readonly waiting?: readonly string[];
 }
 
+/** A thing that was lent with a kit and did not come back with it. Its mark is the return that left it out. */
+export type LentOut = Mark &
+  Lent & {
+    /** Who has it. */
+    readonly to: string;
+    /** False where nobody counted it when the kit came back. */
+    readonly isCounted: boolean;
+  };
+
 /** A part taken off a shelf for one item of a kit. */
 export type DrawnUse = Mark &
   Drawn & {
@@ -101,7 +108,7 @@ export interface WorkSaid {
 }
 
 /** A turnaround that was told of. Its mark is who told it, and when. */
-export type ToldTurnaround = Mark & ToldBodies["turnaround-told"];
+export type ToldTurnaround = Mark & TurnaroundTold;
 
 /** What a kit met in one use. Its mark is the return. */
 export type MetUse = Mark & {
@@ -158,8 +165,12 @@ export interface Turnaround {
   /** "id@version" of the pattern it was begun under. */
   readonly pattern?: string;
   readonly because: string;
-  /** With the seal as it was read, and as it stood on record, if one did. */
-  readonly opened: Mark & { readonly sealSeen: string; readonly sealOnRecord?: string };
+  /** With the seal as it was read, how it was read before that, and as it stood on record, if one did. */
+  readonly opened: Mark & {
+    readonly sealSeen: string;
+    readonly sealReadBefore?: readonly string[];
+    readonly sealOnRecord?: string;
+  };
   /** The drill that it is part of. */
   readonly drill?: string;
   /** What the kit met before it: steps that belong to it must be answered too. Absent where it met nothing. */
@@ -170,6 +181,8 @@ export interface Turnaround {
   readonly measured: readonly (DeliveryMeasured & { readonly mark: Mark })[];
   /** Who saw what the writer of each did, or why nobody did; absent where nobody said. */
   readonly seconds?: readonly Second[];
+  /** What second persons said themselves of what they saw; absent where none did. */
+  readonly confirmed?: readonly Confirmed[];
   readonly closed?: Mark & {
     readonly how: "sealed" | "grounded" | "set-aside";
     readonly seal?: string;
@@ -183,6 +196,13 @@ export type Second = Mark & {
   /** A person's id; absent where they go on alone. */
   readonly second?: string;
   readonly note?: string;
+};
+
+/** Said by the second person: they saw what they were named for in the line `named`. */
+export type Confirmed = Mark & {
+  readonly named: string;
+  /** By their PIN on the doer's device, which the station proved; else on a device of their own. */
+  readonly byPin?: true;
 };
 
 export interface TimerState {
@@ -264,6 +284,7 @@ export interface Reason {
     | "proof-run"
     | "pattern"
     | "custody"
+    | "lent"
     | "turnaround"
     | "muster"
     | "unexamined"
@@ -302,7 +323,7 @@ export interface Person {
 }
 
 /** What a person did elsewhere. Its mark is who told it, and when. */
-export type ToldPractice = Mark & PracticeBodies["practice-told"];
+export type ToldPractice = Mark & PracticeTold;
 
 /** Days on which a person is not there, both included. */
 export interface Absence extends Mark {

@@ -27,7 +27,8 @@ export function drawingFault({ file }: CardStep, beside: Beside): string | undef
   return "wrong" in read ? read.wrong : undefined;
 }
 
-function tryDrawing(path: string, beside: Beside): { readonly drawing: Drawing } | { readonly wrong: string } {
+/** The drawing in this file beside the pattern, or what is wrong with it. */
+export function tryDrawing(path: string, beside: Beside): { readonly drawing: Drawing } | { readonly wrong: string } {
   const text = beside(path);
   if (text === undefined) return { wrong: `${path} is not there` };
   try {

@@ -14,6 +14,8 @@ export const CARD_CAUTIONS = [
   "electric-shock",
   "refuel-stopped-and-cool",
   "opened-wrapping",
+  "load-overhead",
+  "hydraulic-injection",
   "pressurised-hose",
   "hot-exhaust",
   "recoil-kick",

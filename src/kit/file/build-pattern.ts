@@ -1,12 +1,14 @@
 import { assert, parseQuantity } from "#base";
 import type { AfterUse } from "../after-use/after-use.ts";
 import { buildCard, type Beside } from "../card/build-card.ts";
+import { buildPictures } from "../pictures/build-pictures.ts";
 import { wholesOf } from "./file-choices.ts";
 import type { CheckFile, ItemFile, PatternFile, StepFile } from "./pattern-file.ts";
 import type { Check, Engine, Item, Mode, Pattern, PatternHydraulics, Stage, Step } from "../pattern.ts";
 
 /** The pattern a faultless file describes: flat lists, SI, steps numbered through. */
 export function buildPattern(file: PatternFile, beside: Beside): Pattern {
+  const pictures = buildPictures(file, beside);
   const { items, stages, hydraulics, engine, afterUse, stranger, ...head } = file;
   return {
     ...head,
@@ -18,6 +20,7 @@ export function buildPattern(file: PatternFile, beside: Beside): Pattern {
     ...(engine === undefined ? {} : { engine: engine satisfies Engine }),
     ...(afterUse === undefined ? {} : { afterUse: afterUse satisfies AfterUse }),
     ...(stranger === undefined ? {} : { stranger: buildCard(stranger, `${head.id}@${head.version}`, beside) }),
+    ...(pictures && { pictures }),
   };
 }
 

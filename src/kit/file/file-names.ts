@@ -7,7 +7,7 @@ import { fieldName, type FilePath, type YamlSource } from "./yaml-source.ts";
  * finds these faults also in a file whose shape has others.
  */
 
-type Naming = "place" | "item" | "mode" | "check" | "step" | "stage" | "card";
+type Naming = "place" | "machine" | "item" | "mode" | "check" | "step" | "stage" | "card";
 
 interface Named {
   readonly id: string;
@@ -25,6 +25,7 @@ export function idFaults(source: YamlSource): readonly Fault[] {
 export function namesIn(value: unknown): Readonly<Record<Naming, readonly Named[]>> {
   return {
     place: idsAt(value, ["container", "places"]),
+    machine: idsAt(value, ["container", "machines"]),
     item: idsAt(value, ["items"]),
     mode: entriesOf(value, ["items"]).flatMap((path) => idsAt(value, [...path, "modes"])),
     check: entriesOf(value, ["items"]).flatMap((path) => idsAt(value, [...path, "checks"])),
@@ -72,6 +73,11 @@ function danglingFault(source: YamlSource, what: Naming, use: Named): Fault {
   };
 }
 
+/** Every place that names something by id, and what it names. */
+export function idUses(value: unknown): readonly (Named & { readonly what: Naming })[] {
+  return Object.entries(usesIn(value)).flatMap(([what, all]) => all.map((one) => ({ ...one, what: what as Naming })));
+}
+
 function usesIn(value: unknown) {
   const items = entriesOf(value, ["items"]);
   const steps = stepPaths(value);
@@ -80,6 +86,7 @@ function usesIn(value: unknown) {
   const causes = entriesOf(value, ["troubles"]).flatMap((path) => entriesOf(value, [...path, "causes"]));
   return {
     place: items.flatMap((path) => idAt(value, path, "place")),
+    machine: steps.flatMap((path) => idAt(value, [...path, "lift"], "by")),
     item: [
       ...items.flatMap((path) => idAt(value, path, "partOf")),
       ...steps.flatMap((path) => [...texts(value, [...path, "stows"]), ...texts(value, [...path, "renews"])]),
@@ -87,7 +94,7 @@ function usesIn(value: unknown) {
       ...entriesOf(value, ["afterUse", "counted"]).flatMap((path) => idAt(value, path, "item")),
     ],
     mode: [
-      ...checks.flatMap((path) => texts(value, [...path, "finds"])),
+      ...checks.flatMap((path) => [...texts(value, [...path, "finds"]), ...texts(value, [...path, "behind"])]),
       ...entriesOf(value, ["afterUse", "counted"]).flatMap((path) => idAt(value, path, "missing")),
       ...causes.flatMap((path) => idAt(value, path, "mode")),
     ],

@@ -1,4 +1,4 @@
-import { bareNumber, block, countNumber, idText, listOf, quantityText, readingText } from "./schema-fields.ts";
+import { bareNumber, block, countNumber, idText, listOf, oneWord, quantityText, readingText } from "./schema-fields.ts";
 
 /* The pump, hoses and engine of a pattern file. */
 
@@ -68,6 +68,7 @@ export const engineBlock = block(
       "Fuel burnt against throttle, throttle rising.",
     ),
     fuel: readingText(80, "What it burns."),
+    fuelKind: oneWord(["petrol", "diesel"], "What kind of fuel that is; petrol if not said.").exactOptional(),
     fuelItem: idText("Id of the item that is the fuel, whose age is the fuel's age.").exactOptional(),
     power: quantityText("power", "3 kW", "Rated shaft power.").exactOptional(),
   },

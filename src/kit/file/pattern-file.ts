@@ -18,6 +18,7 @@ import { cardBlock } from "../card/card-file.ts";
 import { engineBlock, hydraulicsBlock } from "./machine-file.ts";
 import { troublesBlock } from "../trouble/trouble-file.ts";
 import { STAGE_ORDER } from "../stage-order.ts";
+import { TRENDS } from "../trends.ts";
 import { WORKS } from "../work/work.ts";
 
 /*
@@ -71,6 +72,15 @@ const checkBlock = z
             .boolean({ error: "true or false" })
             .describe("Measured when the item is new; afterwards looked at, as what it measures does not change.")
             .exactOptional(),
+          trend: oneWord(
+            TRENDS,
+            "What its readings tell of over the years, a volume; fuel-left is drained from a tank that was full.",
+          ).exactOptional(),
+          behind: listOf(
+            idText("Id of a mode."),
+            0,
+            "Ids of the modes that may be behind readings that get worse.",
+          ).exactOptional(),
         },
         "A measurement with limits.",
       ),
@@ -100,8 +110,8 @@ const checkBlock = z
           first: readingText(60, "The first thing read."),
           second: readingText(60, "The thing it must agree with."),
           against: oneWord(
-            ["recorded-seal"],
-            "recorded-seal: the second is the seal on record when the kit was opened; only the first is entered.",
+            ["recorded-seal", "recorded-tag"],
+            "The second stands on record, only the first is entered. recorded-seal: the seal on record when the kit was opened; recorded-tag: what was read here last time.",
           ).exactOptional(),
         },
         "Two things that must agree, each read and entered unless the second stands on record.",
@@ -147,7 +157,17 @@ const timerBlock = z
   .discriminatedUnion(
     "kind",
     [
-      block({ kind: z.literal("wait"), atLeast: quantityText("time", "2 min", "Shortest wait.") }, "A wait."),
+      block(
+        {
+          kind: z.literal("wait"),
+          atLeast: quantityText("time", "2 min", "Shortest wait."),
+          unattended: z
+            .boolean({ error: "true or false" })
+            .describe("Left alone for hours or days, such as hoses hung to dry; later stages wait for it.")
+            .exactOptional(),
+        },
+        "A wait.",
+      ),
       block(
         {
           kind: z.literal("run"),
@@ -189,6 +209,13 @@ const stepBlock = block(
     does: works("Work it does that a fault can forbid: defaults to what its hazards tell."),
     cautions: ids("Ids of the cautions shown before the step."),
     timer: timerBlock.exactOptional(),
+    lift: block(
+      {
+        by: idText("Id of a machine of the container."),
+        mass: quantityText("mass", "18 kg", "What hangs on it; the whole kit if not said.").exactOptional(),
+      },
+      "Lifted by a machine here, by the people this step needs.",
+    ).exactOptional(),
     measuresDelivery: z.boolean({ error: "true or false" }).describe("Is delivery measured here?").default(false),
     people: countNumber(12, "People needed; 1 if not said.").default(1),
     minutes: bareNumber(0, 480, "Minutes it takes."),
@@ -203,7 +230,19 @@ const containerBlock = block(
   {
     name: readingText(80, "What the container is called."),
     mass: quantityText("mass", "58 kg", "Gross mass, ready to go."),
-    lifters: countNumber(12, "People to lift it."),
+    lifters: countNumber(12, "People to lift it; where a machine does, people at the lift."),
+    machines: listOf(
+      block(
+        {
+          id: idText("Id of the machine."),
+          name: readingText(60, "What it is, such as Davit on the quay."),
+          safeWorkingLoad: quantityText("mass", "250 kg", "Safe working load marked on it."),
+        },
+        "A machine that lifts.",
+      ),
+      1,
+      "Davits, cranes and hoists that lift it.",
+    ).exactOptional(),
     places: listOf(
       block({ id: idText("Id of the place."), name: readingText(80, "Where it is.") }, "A place."),
       1,

@@ -25,16 +25,21 @@ const MOST_CHARACTERS = 512 * 1024;
  * @throws InputError KI-100 text too long, KI-101 broken YAML: every fault, with line and column
  */
 export function readYaml(text: string, fileName: string): YamlSource {
+  return readDocument(text, fileName).source;
+}
+
+/** As {@link readYaml}, with the document that knows where everything stands in the text. */
+export function readDocument(
+  text: string,
+  fileName: string,
+): { readonly source: YamlSource; readonly document: Document } {
   if (text.length > MOST_CHARACTERS) throw new InputError([tooLong(text, fileName)]);
   const lines = new LineCounter();
   const document = parse(text, lines, fileName);
   const broken = document.errors.map((error) => brokenAt(fileName, lines, error.pos[0], error.message));
   if (broken.length > 0) throw new InputError(broken);
-  return {
-    fileName,
-    value: plainValue(document, fileName),
-    positionOf: (path) => position(lines, offsetOf(document, path)),
-  };
+  const positionOf = (path: FilePath) => position(lines, offsetOf(document, path));
+  return { source: { fileName, value: plainValue(document, fileName), positionOf }, document };
 }
 
 /** A field's name in a fault: file, line and column, then the path. */
@@ -51,7 +56,8 @@ export function printPath(path: FilePath): string {
 // The parser is recursive: text nested without end exhausts its stack, and that too is broken YAML.
 function parse(text: string, lines: LineCounter, fileName: string): Document {
   try {
-    return parseDocument(text, { lineCounter: lines, prettyErrors: false, logLevel: "error", stringKeys: true });
+    const quiet = { prettyErrors: false, logLevel: "error", stringKeys: true } as const;
+    return parseDocument(text, { ...quiet, lineCounter: lines, keepSourceTokens: true });
   } catch (thrown) {
     throw new InputError([brokenAt(fileName, lines, 0, messageOf(thrown))]);
   }

@@ -42,6 +42,18 @@ export const LINT_RULES = [
   "one-look-not-one",
   "not-done-together",
   "own-caution-not-first",
+  "lift-unsaid",
+  "lift-too-heavy",
+  "machine-unsaid",
+  "fuel-of-another",
+  "drawing-unread",
+  "drawing-never-shown",
+  "drawing-untitled",
+  "drawing-part-unnamed",
+  "shown-line-unknown",
+  "shown-drawing-unknown",
+  "shown-part-unknown",
+  "restow-without-layer",
 ] as const;
 
 export type LintRule = (typeof LINT_RULES)[number];
@@ -55,6 +67,8 @@ export interface LintFault {
   readonly remedy: string;
   /** Where in the file, when the text was given. */
   readonly at?: FilePosition;
+  /** True where it is only a note: the pattern is sound with it. */
+  readonly isNote?: boolean;
 }
 
 /** A fault before its place in the file is known: `of` names the thing by id. */

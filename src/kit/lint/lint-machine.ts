@@ -6,7 +6,7 @@ import type { Check, HoseRun, Pattern, Step } from "../pattern.ts";
 /** Are the quantities such as such a kit can have, and the curves such as a pump can have? */
 export function machineLint(pattern: Pattern): readonly LintHit[] {
   return [
-    ...pattern.checks.flatMap(checkHits),
+    ...pattern.checks.flatMap((check) => checkHits(check, pattern)),
     ...allSteps(pattern).flatMap(stepHits),
     ...containerRanges(pattern).flatMap(rangeHits),
     ...hydraulicRanges(pattern).flatMap(rangeHits),
@@ -27,12 +27,15 @@ const LIFT_PER_PERSON = 23;
 // A column of water higher than this boils at its top before it rises: 101 325 Pa / (1000 kg/m³ × 9.80665 m/s²).
 const HIGHEST_SUCTION = 10.33;
 const LONGEST_TIMER = 4 * 3600;
+const LONGEST_LEFT_ALONE = 7 * 24 * 3600;
 
 function containerRanges({ container, engine }: Pattern): readonly Range[] {
   const each = container.mass / container.lifters;
   return [
     range("container.mass", container.mass, [1, 300], "kg"),
-    range("container.mass over container.lifters", each, [0, LIFT_PER_PERSON], "kg a person"),
+    ...(container.machines
+      ? []
+      : [range("container.mass over container.lifters", each, [0, LIFT_PER_PERSON], "kg a person")]),
     range("engine.tank", engine?.tank, [1e-4, 0.1], "m³"),
     range("engine.power", engine?.power, [100, 50_000], "W"),
     ...(engine?.burn ?? []).map((point, index) =>
@@ -124,7 +127,7 @@ function order(where: string, values: readonly number[], way: "rise" | "fall"): 
   return broken ? [{ rule: "curve-not-monotone", where, ...told }] : [];
 }
 
-function checkHits(check: Check): readonly LintHit[] {
+function checkHits(check: Check, { engine }: Pattern): readonly LintHit[] {
   const of = { what: "check", id: check.id } as const;
   if (check.kind !== "measure" && check.kind !== "timed") return [];
   const least = check.atLeast ?? -Infinity;
@@ -135,11 +138,17 @@ function checkHits(check: Check): readonly LintHit[] {
     ...(none && check.kind === "timed" ? [hit("time-missing", of, NO_TIME)] : []),
     ...(none && check.kind === "measure" ? [hit("out-of-range", of, NO_LIMIT)] : []),
     ...(least > most ? [hit("out-of-range", of, crossed)] : []),
+    ...(check.kind === "measure" && check.trend && check.dimension !== "volume"
+      ? [hit("out-of-range", of, NO_VOLUME)]
+      : []),
+    ...(check.kind === "measure" && check.trend === "fuel-left" && !engine ? [hit("out-of-range", of, NO_TANK)] : []),
     ...(check.kind === "measure" && !isUnit(check) ? [hit("unit-unknown", of, unknownUnit(check))] : []),
   ];
 }
 
 const NO_TIME = { what: "It is timed and says no time.", remedy: "Add atLeast or atMost." };
+const NO_TANK = { what: "It tells what is left of a tank, and there is none.", remedy: "Give engine its tank." };
+const NO_VOLUME = { what: "It tells of a trend and is no volume.", remedy: "Measure a volume, or leave trend out." };
 const NO_LIMIT = { what: "It has no limit: no value could be wrong.", remedy: "Add atLeast or atMost." };
 
 function isUnit({ dimension, unit }: { readonly dimension: string; readonly unit: string }): boolean {
@@ -154,10 +163,11 @@ function stepHits(step: Step): readonly LintHit[] {
   const { timer } = step;
   if (!timer || timer.kind === "pulls") return [];
   const seconds = timer.kind === "prime" ? timer.atMost : timer.atLeast;
-  if (seconds > 0 && seconds <= LONGEST_TIMER) return [];
+  const isLeft = timer.kind === "wait" && timer.unattended === true;
+  if (seconds > 0 && seconds <= (isLeft ? LONGEST_LEFT_ALONE : LONGEST_TIMER)) return [];
   const told = {
-    what: `${seconds} s is no time to stand by a kit.`,
-    remedy: "Give more than nothing and at most 4 h.",
+    what: `${seconds} s is no time to ${isLeft ? "leave a kit hanging" : "stand by a kit"}.`,
+    remedy: `Give more than nothing and at most ${isLeft ? "7 days" : "4 h, or say that it is unattended"}.`,
   };
   return [hit("out-of-range", { what: "step", id: step.id }, told)];
 }

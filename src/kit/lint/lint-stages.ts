@@ -1,5 +1,5 @@
 import { hit, type LintHit } from "./lint-fault.ts";
-import { allSteps } from "../look-ups.ts";
+import { allSteps, isLeftAlone } from "../look-ups.ts";
 import type { Pattern, StageId, Step } from "../pattern.ts";
 import { STAGE_ORDER } from "../stage-order.ts";
 
@@ -43,7 +43,8 @@ function timeHits(step: Step): readonly LintHit[] {
   const of = { what: "step", id: step.id } as const;
   const untimed = { what: "It names a time and has no timer.", remedy: "Add a timer: wait, run or prime." };
   const short = { what: "It takes fewer minutes than its own timer.", remedy: "Raise minutes." };
-  const least = step.timer && "atLeast" in step.timer ? step.timer.atLeast : 0;
+  const isStoodBy = step.timer && "atLeast" in step.timer && !isLeftAlone(step);
+  const least = isStoodBy ? step.timer.atLeast : 0;
   return [
     ...(NAMES_A_TIME.test(step.text) && step.timer === undefined ? [hit("time-missing", of, untimed)] : []),
     ...(step.needs.minutes * 60 < least ? [hit("time-too-short", of, short)] : []),

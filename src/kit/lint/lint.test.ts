@@ -3,6 +3,7 @@ import { LINT_RULES, type LintRule } from "./lint-fault.ts";
 import { lintPattern, lintPatternText } from "./lint.ts";
 import { loadPattern } from "../file/load-pattern.ts";
 import type { Pattern } from "../pattern.ts";
+import { PICTURE_RULES } from "../pictures/test-pictures.ts";
 import { changedText, SOUND_TEXT } from "../test-sound-pattern.ts";
 
 const FILE = "sound@3.yaml";
@@ -18,6 +19,22 @@ const PRIME: Path = ["stages", 3, "steps", 0];
 const STOW: Path = ["stages", 6, "steps", 0];
 const CARD: Path = ["stranger", "steps", 0];
 const AFTER: Path = ["afterUse", "met"];
+const COUPLE: Path = ["stages", 2, "steps", 0];
+const DAVIT = { id: "davit", name: "Davit", safeWorkingLoad: "200 kg" };
+const HUNG: Change = [
+  ["stages", 5, "steps", 0],
+  { id: "drain", text: "Hang it up.", timer: { kind: "wait", atLeast: "9 days", unattended: true }, minutes: 1 },
+];
+const LIFTED: readonly Change[] = [
+  [["container", "machines"], [DAVIT]],
+  [[...COUPLE, "hazards"], ["lifts-by-machine"]],
+  [
+    [...COUPLE, "cautions"],
+    ["load-overhead", "crushing-load"],
+  ],
+  [[...COUPLE, "lift"], { by: "davit" }],
+  [[...COUPLE, "people"], 3],
+];
 const LONG = "Turn the handle. ".repeat(12);
 
 const CASES: readonly (readonly [LintRule, string, string, ...Change[]])[] = [
@@ -29,7 +46,7 @@ const CASES: readonly (readonly [LintRule, string, string, ...Change[]])[] = [
     "item-without-mode",
     "nothing can be wrong",
     "item spare",
-    [["items", 4], { id: "spare", name: "Spare", place: "inside" }],
+    [["items", 7], { id: "spare", name: "Spare", place: "inside" }],
   ],
   ["item-not-restowed", "never put back", "item cells", [[...STOW, "stows"], ["pump"]]],
   ["item-not-restowed", "part of what is never put back", "item gasket", [[...STOW, "stows"], ["cells"]]],
@@ -79,6 +96,26 @@ const CASES: readonly (readonly [LintRule, string, string, ...Change[]])[] = [
     [["items", 1, "checks", 0, "atLeast"], undefined],
     [["items", 1, "checks", 0, "atMost"], undefined],
   ],
+  [
+    "out-of-range",
+    "what is left of no tank",
+    "check gasket-thickness",
+    [["items", 1, "checks", 0, "dimension"], "volume"],
+    [["items", 1, "checks", 0, "unit"], "L"],
+    [["items", 1, "checks", 0, "atLeast"], "1 L"],
+    [["items", 1, "checks", 0, "atMost"], "4 L"],
+    [["items", 1, "checks", 0, "trend"], "fuel-left"],
+    [["engine"], undefined],
+  ],
+  ["out-of-range", "a limit below zero", "check gasket-thickness", [["items", 1, "checks", 0, "atLeast"], "-1 mm"]],
+  [
+    "out-of-range",
+    "a limit of no such kit",
+    "check gasket-thickness",
+    [["items", 1, "checks", 0, "atMost"], "1000 km"],
+  ],
+  ["out-of-range", "timed for years", "check pump-time", [["items", 0, "checks", 1, "atMost"], "1000000000 s"]],
+  ["out-of-range", "timed for nothing", "check pump-time", [["items", 0, "checks", 1, "atMost"], "0 s"]],
   ["out-of-range", "too heavy for one", "container.mass over container.lifters", [["container", "mass"], "60 kg"]],
   ["out-of-range", "a bore in metres", "hydraulics.suction.bore", [["hydraulics", "suction", "bore"], "2 m"]],
   [
@@ -153,6 +190,59 @@ const CASES: readonly (readonly [LintRule, string, string, ...Change[]])[] = [
     [[...START, "text"], "Pull the cord and move the strainer."],
   ],
   ["hazard-without-caution", "hot when it is stowed", "stage restow", [[...STOW, "hazards"], []]],
+  ["lift-unsaid", "by what is not said", "step couple", ...LIFTED, [[...COUPLE, "lift"], undefined]],
+  ["lift-unsaid", "nobody at the tag line", "step couple", ...LIFTED, [[...COUPLE, "people"], 1]],
+  [
+    "lift-unsaid",
+    "no word of standing under it",
+    "step couple",
+    ...LIFTED,
+    [[...COUPLE, "hazards"], []],
+    [[...COUPLE, "cautions"], []],
+  ],
+  [
+    "hazard-without-caution",
+    "nobody under the load, unsaid",
+    "step couple",
+    ...LIFTED,
+    [[...COUPLE, "cautions"], ["crushing-load"]],
+  ],
+  ["lift-too-heavy", "the whole kit", "container.machines", ...LIFTED, [["container", "mass"], "201 kg"]],
+  [
+    "lift-too-heavy",
+    "what hangs at a step",
+    "step couple",
+    ...LIFTED,
+    [[...COUPLE, "lift"], { by: "davit", mass: "250 kg" }],
+  ],
+  ["machine-unsaid", "an engine runs, none is told of", "engine", [["engine"], undefined]],
+  [
+    "machine-unsaid",
+    "no tank",
+    "items",
+    [["items", 4, "name"], "Can"],
+    [["items", 4, "id"], "can"],
+    [["items", 5, "partOf"], "can"],
+    [
+      [...STOW, "stows"],
+      ["pump", "cells", "can", "strainer"],
+    ],
+  ],
+  ["machine-unsaid", "fuel without an age", "engine.fuelItem", [["engine", "fuelItem"], undefined]],
+  ["machine-unsaid", "water pumped, no curve", "hydraulics", [["hydraulics"], undefined]],
+  [
+    "machine-unsaid",
+    "no strainer",
+    "items",
+    [["items", 6, "name"], "Cage"],
+    [["items", 6, "id"], "cage"],
+    [
+      [...STOW, "stows"],
+      ["pump", "cells", "tank", "cage"],
+    ],
+  ],
+  ["fuel-of-another", "diesel at a petrol engine", "engine.fuelKind", [[...START, "hazards"], ["opens-diesel"]]],
+  ["out-of-range", "hung for longer than anyone waits", "step drain", HUNG],
   ["promises-safety", "first aid", "afterUse salt", [[...AFTER, 0, "firstAid"], ["Now it is safe."]]],
   ["promises-safety", "card", "card start-it", [[...CARD, "words", "en"], "Now it is safe to start."]],
 ];
@@ -162,6 +252,27 @@ const TRIED = CASES.map(([rule, told, where, ...changes]) => ({ rule, told, wher
 describe("the lint", () => {
   it("finds nothing in a sound pattern", () => {
     expect(lintPatternText(SOUND_TEXT, FILE)).toEqual([]);
+  });
+
+  it("lets a davit lift what people may not, by name and safe working load", () => {
+    expect(lintPatternText(changedText([["container", "mass"], "140 kg"], ...LIFTED), FILE)).toEqual([]);
+  });
+
+  it("knows no machine that the container does not name", () => {
+    const found = lintPatternText(changedText(...LIFTED, [[...COUPLE, "lift"], { by: "crane" }]), FILE);
+    expect(found).toMatchObject([
+      { rule: "loads", where: expect.stringContaining("lift"), what: expect.stringContaining("KI-107") },
+    ]);
+  });
+
+  it("lets hoses hang for a night in a step of one minute", () => {
+    const step = {
+      id: "drain",
+      text: "Hang it up.",
+      timer: { kind: "wait", atLeast: "12 h", unattended: true },
+      minutes: 1,
+    };
+    expect(lintPatternText(changedText([["stages", 5, "steps", 0], step]), FILE)).toEqual([]);
   });
 
   it.each(TRIED)("$rule: $told", ({ rule, where, changes }) => {
@@ -199,7 +310,8 @@ describe("the lint", () => {
 
   it("has a case here for every rule", () => {
     const tried = new Set<LintRule>([...CASES.map(([rule]) => rule), "unit-unknown", "card-part-unknown"]);
-    expect([...tried].sort()).toEqual([...LINT_RULES].sort());
+    const beside: readonly LintRule[] = PICTURE_RULES;
+    expect([...tried, ...beside].sort()).toEqual([...LINT_RULES].sort());
   });
 });
 

@@ -6,8 +6,12 @@ import { cautionLint } from "./lint-cautions.ts";
 import { coverageLint } from "./lint-coverage.ts";
 import type { LintFault, LintHit } from "./lint-fault.ts";
 import { lookLint } from "./lint-looks.ts";
+import { liftingLint } from "./lint-lifting.ts";
 import { machineLint } from "./lint-machine.ts";
+import { pictureLint } from "../pictures/lint-pictures.ts";
+import { readingLint } from "./lint-readings.ts";
 import { stageLint } from "./lint-stages.ts";
+import { wholeMachineLint } from "./lint-whole-machine.ts";
 import { wordingLint } from "./lint-wording.ts";
 import { workLint } from "./lint-work.ts";
 import { loadSource, nothingBeside } from "../file/load-pattern.ts";
@@ -50,9 +54,22 @@ function misnamed({ id, version }: Pattern, fileName: string): readonly LintFaul
   return [{ rule: "file-name", where: "id", what, remedy: `Change id or version in it, or name it ${wanted}.` }];
 }
 
+const LINTS = [
+  coverageLint,
+  cautionLint,
+  stageLint,
+  machineLint,
+  readingLint,
+  wordingLint,
+  afterUseLint,
+  workLint,
+  lookLint,
+  liftingLint,
+  wholeMachineLint,
+];
+
 function hitsOf(pattern: Pattern, beside?: Beside): readonly LintHit[] {
-  const lints = [coverageLint, cautionLint, stageLint, machineLint, wordingLint, afterUseLint, workLint, lookLint];
-  return [...lints.flatMap((lint) => lint(pattern)), ...cardLint(pattern, beside)];
+  return [...LINTS.flatMap((lint) => lint(pattern)), ...cardLint(pattern, beside), ...pictureLint(pattern, beside)];
 }
 
 function loadFaults(error: InputError): readonly LintFault[] {

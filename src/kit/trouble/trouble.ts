@@ -3,11 +3,16 @@ import type { Hazard } from "../hazard.ts";
 /** Signs by which people tell that a kit does not do what it should. */
 export const TROUBLE_SIGNS = [
   "will-not-pull",
+  "will-not-crank",
+  "no-spark",
   "will-not-start",
   "starts-and-dies",
   "no-prime",
   "loses-prime",
+  "no-water",
   "weak-delivery",
+  "overheats",
+  "leaks-oil",
   "leaks-fuel",
 ] as const;
 

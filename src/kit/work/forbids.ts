@@ -15,6 +15,9 @@ const WORK_OF: Readonly<Partial<Record<Hazard, readonly Work[]>>> = {
   "pumps-water": ["water"],
   "pressurised-hose": ["water"],
   "closes-clamp": ["lid"],
+  "opens-diesel": ["fuel"],
+  "turns-key": ["start"],
+  "oil-under-pressure": ["water"],
 };
 
 /**
@@ -35,6 +38,12 @@ const FORBIDDEN_BY: Readonly<Partial<Record<Hazard, readonly Work[]>>> = {
   "pumps-water": ["water"],
   "pressurised-hose": ["water"],
   "closes-clamp": ["lid"],
+  "opens-diesel": ["fuel", "start", "wrapping", "lid"],
+  "turns-key": ["start"],
+  "hands-at-drive": ["start"],
+  "works-on-battery": ["start"],
+  "oil-under-pressure": ["start", "water"],
+  "opens-hydraulics": ["start", "water"],
 };
 
 /**
@@ -48,6 +57,10 @@ const HELD_BY: Readonly<Partial<Record<Hazard, readonly Work[]>>> = {
   "turns-by-hand": ["start"],
   "unguarded-rotation": ["start"],
   "electric-in-water": ["start", "spark"],
+  "opens-diesel": ["fuel", "start", "wrapping", "lid"],
+  "hands-at-drive": ["start"],
+  "works-on-battery": ["start"],
+  "opens-hydraulics": ["start", "water"],
 };
 
 /** The work a step does: what its `does` says, else what its hazards tell. */
@@ -58,6 +71,18 @@ export function workOf(step: Pick<Step, "does" | "hazards">): readonly Work[] {
 /** The work a mode forbids while it is found and nothing was done about it: what its `forbids` says, else the default. */
 export function forbiddenBy(pattern: Pattern, mode: Mode): readonly Work[] {
   return mode.forbids ?? defaultOf(stepsFinding(pattern, mode.id));
+}
+
+/** Where a planted fault could burn or shock who looks for it. Judgement. */
+const NEVER_PLANTED_AT: readonly Hazard[] = ["opens-fuel", "fills-fuel", "electric-in-water"];
+
+/**
+ * True where the fault may be planted in a drill: none that bars sparks by its own word, and none that is looked for where
+ * fuel is open or electricity meets water.
+ */
+export function mayBePlanted(pattern: Pattern, mode: Mode): boolean {
+  if (mode.forbids?.includes("spark")) return false;
+  return !stepsFinding(pattern, mode.id).some(({ hazards }) => hazards.some((one) => NEVER_PLANTED_AT.includes(one)));
 }
 
 /** The work that a fault forbids which the pattern does not know: what its step tells, and where that tells nothing, starting. */

@@ -1,9 +1,13 @@
 import type { Pattern, Step } from "#kit";
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { shuffled } from "#src/log/testing/shuffled.ts";
 import { Hand, kitFrom, kitOf, SAMPLE_PATTERN } from "../kit/sample-kit.ts";
 import { recordOf } from "../kit/record.ts";
 import { sealingRefusals } from "../kit/sealing.ts";
-import { standingOf } from "../standing/standing.ts";
+import type { Lent } from "../kinds/kit-parts.ts";
+import { outlookOf, standingOf } from "../standing/standing.ts";
+import { workLinesOf } from "../work/work-lines.ts";
 import { flushDue } from "./index.ts";
 
 const HOUR = 3_600_000;
@@ -166,5 +170,85 @@ describe("what is counted at the return", () => {
     early.write("remedy-made", { finding: "f", how: "mended", note: "Freed." });
     const kit = kitFrom([...hand.entries, ...early.entries]);
     expect(kit.findings[0]?.remedies).toHaveLength(1);
+  });
+});
+
+describe("what was lent with a kit", () => {
+  const LENT = [
+    { name: "fuel can", count: 2 },
+    { name: "long hose", count: 1 },
+  ];
+
+  /** Handed over with {@link LENT} and taken back at 08:02. */
+  function back(lent?: readonly Lent[]): Hand {
+    const hand = new Hand().enrol();
+    hand.write("handed-over", { to: "the vessel", method: "line", sealBroken: true, lent: LENT });
+    hand.write("returned", { exposure: [], ...(lent && { lent }) });
+    return hand;
+  }
+
+  it("READY-37 is counted against what went, and is out until it came back or is given up", () => {
+    expect(kitOf(back(LENT)).lentOut).toBeUndefined();
+    const hand = back([
+      { name: "fuel can", count: 1 },
+      { name: "long hose", count: 1 },
+    ]);
+    const out = { name: "fuel can", count: 1, to: "the vessel", isCounted: true };
+    expect(kitOf(hand).lentOut).toMatchObject([out]);
+    const returned = hand.entries.at(-1)!.id;
+    hand.write("lent-settled", { returned, name: "another thing", how: "came-back" });
+    expect(kitOf(hand).lentOut).toMatchObject([out]);
+    hand.write("lent-settled", { returned, name: "fuel can", how: "came-back" });
+    expect(kitOf(hand).lentOut).toBeUndefined();
+  });
+
+  it("is settled in part: two of three back, the third given up, and whoever fetches it keeps the work till then", () => {
+    const hand = new Hand().enrol();
+    const lent = [{ name: "fuel can", count: 3 }];
+    hand.write("handed-over", { to: "the vessel", method: "line", sealBroken: true, lent });
+    const returned = hand.write("returned", { exposure: [] }).id;
+    hand.write("work-taken", { work: "return", person: "ann" });
+    hand.write("lent-settled", { returned, name: "fuel can", how: "came-back", count: 2 });
+    expect(kitOf(hand).lentOut).toMatchObject([{ name: "fuel can", count: 1 }]);
+    expect(kitOf(hand).work?.return?.takers).toMatchObject([{ person: "ann" }]);
+    hand.write("lent-settled", { returned, name: "fuel can", how: "given-up", count: 1 });
+    expect(kitOf(hand).lentOut).toBeUndefined();
+    expect(kitOf(hand).work?.return).toBeUndefined();
+  });
+
+  it("is out by what both say, where two devices settle parts of it without sight of each other, in any order", () => {
+    const parts = fc.tuple(fc.integer({ min: 1, max: 4 }), fc.integer({ min: 1, max: 4 }));
+    fc.assert(
+      fc.property(parts, fc.infiniteStream(fc.nat()), ([one, other], keys) => {
+        const tablet = new Hand().enrol();
+        const lent = [{ name: "fuel can", count: 5 }];
+        tablet.write("handed-over", { to: "the vessel", method: "line", sealBroken: true, lent });
+        const returned = tablet.write("returned", { exposure: [] }).id;
+        const phone = tablet.fork("phone");
+        tablet.write("lent-settled", { returned, name: "fuel can", how: "came-back", count: one });
+        phone.write("lent-settled", { returned, name: "fuel can", how: "given-up", count: other });
+        const all = [...tablet.entries, ...phone.entries];
+        const left = kitFrom(shuffled(all, keys)).lentOut?.[0]?.count ?? 0;
+        expect(left).toBe(Math.max(0, 5 - one - other));
+      }),
+    );
+  });
+
+  it("is out, and said not to be counted, where nobody counted it", () => {
+    expect(kitOf(back()).lentOut).toMatchObject([
+      { name: "fuel can", count: 2, isCounted: false },
+      { name: "long hose", count: 1, isCounted: false },
+    ]);
+  });
+
+  it("leaves the standing as it is, and is work due until it is settled", () => {
+    const hand = back([{ name: "fuel can", count: 1 }, LENT[1]!]);
+    const kit = kitOf(hand.open("t1", "").doAll().seal());
+    const outlook = outlookOf(kit, PATTERN, {});
+    const standing = standingOf(kit, PATTERN, "2026-01-10", {});
+    expect(standing.standing).toBe("ready");
+    expect(standing.because.map(({ rule }) => rule)).toEqual(["sound"]);
+    const lines = workLinesOf(kit, PATTERN, outlook, "2026-01-10").filter(({ work }) => work === "return");
+    expect(lines).toMatchObject([{ tasks: [{ why: "Lent to the vessel, not back: fuel can (1)." }] }]);
   });
 });

@@ -15,38 +15,56 @@ export interface KitRun {
  * @returns each kit at most once
  */
 export function casualtyRuns(casualty: CasualtyState): readonly KitRun[] {
-  const kits = new Set(casualty.pumps.flatMap(({ kit }) => kit ?? []));
-  return [...kits].flatMap((kit) => {
-    const run = runOf(
-      casualty,
-      casualty.pumps.filter((pump) => pump.kit === kit),
-    );
+  return [...toldByKit(casualty)].flatMap(([kit, told]) => {
+    const run = runOf(casualty, told);
     return run ? [{ kit, run }] : [];
   });
 }
 
-function runOf(casualty: CasualtyState, pumps: readonly CasualtyPump[]): Run | undefined {
-  const ids = new Set(pumps.map(({ pump }) => pump));
-  const runs = pumps
-    .flatMap((pump) => pump.runs)
-    .toSorted((one, other) => Date.parse(one.from) - Date.parse(other.from));
-  const failed = (casualty.pumpSeen ?? []).find(({ pump, sign }) => ids.has(pump) && sign === "wont-start");
-  const at = runs[0]?.from ?? failed?.at;
+type Told<Field extends "pumpSeen" | "starts"> = NonNullable<CasualtyState[Field]>[number];
+
+/** What a sheet tells of one kit's pumps, in the order in which it was told. */
+interface OfKit {
+  readonly runs: CasualtyPump["runs"][number][];
+  readonly seen: Told<"pumpSeen">[];
+  readonly starts: Told<"starts">[];
+  readonly shares: NonNullable<NonNullable<CasualtyState["closed"]>["delivered"]>[number][];
+}
+
+/** Gone through once, however many kits there are. */
+function toldByKit({ pumps, pumpSeen, starts, closed }: CasualtyState): ReadonlyMap<string, OfKit> {
+  const kits = new Map<string, OfKit>();
+  const byPump = new Map<string, OfKit>();
+  for (const { kit, pump, runs } of pumps) {
+    if (kit === undefined) continue;
+    const told = kits.get(kit) ?? { runs: [], seen: [], starts: [], shares: [] };
+    kits.set(kit, told);
+    byPump.set(pump, told);
+    told.runs.push(...runs);
+  }
+  for (const one of pumpSeen ?? []) byPump.get(one.pump)?.seen.push(one);
+  for (const one of starts ?? []) byPump.get(one.pump)?.starts.push(one);
+  for (const one of closed?.delivered ?? []) byPump.get(one.pump)?.shares.push(one);
+  return kits;
+}
+
+function runOf(casualty: CasualtyState, told: OfKit): Run | undefined {
+  const runs = told.runs.toSorted((one, other) => Date.parse(one.from) - Date.parse(other.from));
+  const at = runs[0]?.from ?? told.seen.find(({ sign }) => sign === "wont-start")?.at;
   if (at === undefined) return undefined;
-  const share = casualty.closed?.delivered?.find(({ pump }) => ids.has(pump));
+  const [share] = told.shares;
   return {
     casualty: { id: casualty.id, name: casualty.name },
     at,
     started: runs.length > 0,
-    ...toldOf(casualty, ids),
+    ...toldOf(told.starts),
     ...spanOf(runs),
     ...(share && { seen: { p05: share.p05, p50: share.p50, p95: share.p95 } }),
   };
 }
 
 /** Pulls and prime as they were last told. */
-function toldOf({ starts = [] }: CasualtyState, pumps: ReadonlySet<string>): Partial<Run> {
-  const told = starts.filter(({ pump }) => pumps.has(pump));
+function toldOf(told: OfKit["starts"]): Partial<Run> {
   const pulls = told.findLast((one) => one.pulls !== undefined)?.pulls;
   const primeSeconds = told.findLast((one) => one.primeSeconds !== undefined)?.primeSeconds;
   return {

@@ -1,59 +1,14 @@
 import type { Entry } from "#log";
-import type { CasualtyBodies } from "../kinds/casualty-kinds.ts";
 import type { CasualtyState } from "./casualty-state.ts";
 import { markOf } from "../draft.ts";
 import { CasualtyDraft } from "../drafts/casualty-draft.ts";
-import { idOf } from "../people-fold.ts";
-
-type Fold<Kind extends keyof CasualtyBodies> = (draft: CasualtyDraft, body: CasualtyBodies[Kind], entry: Entry) => void;
-
-const FOLDS: { readonly [Kind in keyof CasualtyBodies]: Fold<Kind> } = {
-  "casualty-opened": (draft, { name, boat, space, hole, told, situation, note }, entry) => {
-    const known = { ...(hole && { hole }), ...(told && { told }), ...(situation && { situation }) };
-    Object.assign(draft.state, { name, boat }, known, { opened: markOf(entry) });
-    draft.putSpace(space);
-    if (note !== undefined) draft.addNote({ ...markOf(entry), about: "boat", note });
-  },
-  "casualty-changed": (draft, { space, situation, ...changed }) => {
-    const said = situation && { situation: { ...draft.state.situation, ...situation } };
-    Object.assign(draft.state, changed, said);
-    if (space) draft.putSpace(space);
-  },
-  "sounding-taken": (draft, body, entry) => draft.addSounding(body, entry),
-  "pump-set": (draft, body, entry) => draft.setPump(body, entry),
-  "pump-seen": (draft, body, entry) => draft.addPumpSeen(body, entry),
-  "pump-start-told": (draft, body, entry) => draft.addStart(body, entry),
-  "pump-refuelled": (draft, { pump }, { at }) => draft.pumps.refuel(pump, at),
-  "hole-patched": (draft, body, entry) => draft.addPatch(body, entry),
-  "stability-seen": ({ state }, body) => {
-    state.stability = { ...state.stability, ...body };
-  },
-  "tow-set": ({ state }, body, entry) => {
-    state.tow = { ...markOf(entry), ...body };
-  },
-  "fuel-smelt": ({ state, pumps }, _, entry) => {
-    state.fuelSmelt = markOf(entry);
-    pumps.stopAll(entry.at);
-  },
-  "fuel-cleared": ({ state }) => {
-    delete state.fuelSmelt;
-  },
-  /** What comes of it is read from all lines of both sheets: see `join`. */
-  "casualty-joined": (draft, body, entry) => draft.addJoin({ ...markOf(entry), ...body }),
-  "casualty-noted": (draft, body, entry) => draft.addNote({ ...markOf(entry), ...body }),
-  "casualty-closed": ({ state, pumps }, body, entry) => {
-    state.closed = { ...markOf(entry), ...body };
-    pumps.endRuns(entry.at);
-  },
-  "review-noted": (draft, body, entry) => draft.addReviewNote({ ...markOf(entry), ...body }),
-  "casualty-reviewed": ({ state }, body, entry) => {
-    state.reviewed = { ...markOf(entry), ...body };
-  },
-};
+import { isKindOf } from "../kinds/folds-of.ts";
+import { casualtyFolds } from "../registry/casualty.ts";
+import { idOf } from "../subject-id.ts";
 
 /** True for a kind of entry that is about casualties. */
-export function isCasualtyKind(kind: string): kind is keyof CasualtyBodies {
-  return Object.hasOwn(FOLDS, kind);
+export function isCasualtyKind(kind: string): kind is keyof typeof casualtyFolds {
+  return isKindOf(casualtyFolds, kind);
 }
 
 /**
@@ -77,9 +32,7 @@ export function draftCasualty(first: Entry, before?: CasualtyState): CasualtyDra
 
 /** Folds one entry into a draft. */
 export function applyToCasualty(draft: CasualtyDraft, entry: Entry): void {
-  if (!isCasualtyKind(entry.kind)) return;
-  const fold = FOLDS[entry.kind] as Fold<keyof CasualtyBodies>;
-  fold(draft, entry.body as CasualtyBodies[keyof CasualtyBodies], entry);
+  if (isCasualtyKind(entry.kind)) casualtyFolds[entry.kind](draft, entry.body as never, entry);
 }
 
 function blankCasualty(entry: Entry): CasualtyState {

@@ -1,4 +1,6 @@
-import type { CasualtyBoatKind } from "../kinds/casualty-kinds.ts";
+/** Kinds of boat told apart. */
+export const BOAT_KINDS = ["open boat", "motor boat", "sailing yacht", "fishing boat"] as const;
+export type CasualtyBoatKind = (typeof BOAT_KINDS)[number];
 
 /** Measures of a boat as people tell them [m]. */
 export interface ToldMeasures {

@@ -1,12 +1,22 @@
 import type {
-  CasualtyBodies,
   CasualtyBoat,
+  CasualtyClosed,
   CasualtyHole,
+  CasualtyJoined,
+  CasualtyNoted,
+  CasualtyReviewed,
   CasualtySituation,
   CasualtySpace,
   CasualtyTold,
+  HolePatched,
+  PumpSeen,
   PumpSetting,
-} from "../kinds/casualty-kinds.ts";
+  PumpStartTold,
+  ReviewNoted,
+  SoundingTaken,
+  StabilitySeen,
+  TowSet,
+} from "../kinds/casualty-parts.ts";
 import type { Mark } from "../state.ts";
 
 /** A casualty as its entries tell it. */
@@ -24,25 +34,25 @@ export interface CasualtyState {
   readonly soundings: readonly TakenSounding[];
   readonly pumps: readonly CasualtyPump[];
   /** In the order in which they were put. */
-  readonly patches: readonly (Mark & Told<"hole-patched">)[];
+  readonly patches: readonly (Mark & Told<HolePatched>)[];
   /** What was seen of pumps, in the order in which it was seen; absent before the first. */
-  readonly pumpSeen?: readonly (Mark & Told<"pump-seen">)[];
+  readonly pumpSeen?: readonly (Mark & Told<PumpSeen>)[];
   /** What was told of starting and priming, in the order in which it was done; absent before the first. */
-  readonly starts?: readonly (Mark & Told<"pump-start-told">)[];
+  readonly starts?: readonly (Mark & Told<PumpStartTold>)[];
   /** The last line about a tow. */
-  readonly tow?: Mark & CasualtyBodies["tow-set"];
+  readonly tow?: Mark & TowSet;
   /** The newest of each thing seen. */
-  readonly stability: CasualtyBodies["stability-seen"];
+  readonly stability: StabilitySeen;
   /** Fuel smelt and not yet found clear. */
   readonly fuelSmelt?: Mark;
-  readonly notes: readonly (Mark & CasualtyBodies["casualty-noted"])[];
-  readonly closed?: Mark & CasualtyBodies["casualty-closed"];
+  readonly notes: readonly (Mark & CasualtyNoted)[];
+  readonly closed?: Mark & CasualtyClosed;
   /** What was added when the closed sheet was gone through; absent before the first. */
-  readonly reviewNotes?: readonly (Mark & CasualtyBodies["review-noted"])[];
+  readonly reviewNotes?: readonly (Mark & ReviewNoted)[];
   /** The last line that says it was gone through. */
-  readonly reviewed?: Mark & CasualtyBodies["casualty-reviewed"];
+  readonly reviewed?: Mark & CasualtyReviewed;
   /** Sheets said to be of this same casualty, by lines about this one. */
-  readonly joins?: readonly (Mark & CasualtyBodies["casualty-joined"])[];
+  readonly joins?: readonly (Mark & CasualtyJoined)[];
   /** Where more than one sheet was opened for her: each, the first opened first, which gives this one its id. */
   readonly sheets?: readonly JoinedSheet[];
 }
@@ -57,10 +67,10 @@ export interface JoinedSheet {
 }
 
 /** A sounding. Its `at` is when it was read; `written` is when it was written down, where that was later. */
-export type TakenSounding = Mark & Told<"sounding-taken">;
+export type TakenSounding = Mark & Told<SoundingTaken>;
 
 /** What a line tells that may have been written down late: its mark's `at` is when it was seen or done. */
-type Told<Kind extends keyof CasualtyBodies> = Omit<CasualtyBodies[Kind], "taken"> & {
+type Told<Body> = Omit<Body, "taken"> & {
   /** RFC 3339, where it was written down later. */
   readonly written?: string;
 };

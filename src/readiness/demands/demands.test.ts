@@ -1,3 +1,4 @@
+import type { Pattern } from "#kit";
 import { describe, expect, it } from "vitest";
 import type { CasualtyState } from "../casualty/casualty-state.ts";
 import type { KitState } from "../state.ts";
@@ -8,7 +9,7 @@ const kitWith = (...runs: object[]) => ({ id: "k1", runs }) as unknown as KitSta
 const sheet = (pump: object, seen: object[] = []) =>
   ({ pumps: [{ pump: "p1", kit: "k1", runs: [], ...pump }], pumpSeen: seen }) as unknown as CasualtyState;
 const told = (kit: KitState, ...casualties: CasualtyState[]) =>
-  demandsOf(kit, casualties).map(({ on, worked, failed }) => `${on} ${worked ? "worked" : failed}`);
+  demandsOf(kit, casualties, undefined).map(({ on, worked, failed }) => `${on} ${worked ? "worked" : failed}`);
 
 const refused = (at: string) => ({ pump: "p1", sign: "wont-start", at });
 
@@ -23,8 +24,8 @@ describe("times that a kit was asked to start", () => {
     expect(told(kit)).toEqual(["turnaround worked", "turnaround start", "turnaround prime", "turnaround worked"]);
   });
 
-  it("are not turnarounds in which nobody counted pulls", () => {
-    expect(told(kitWith(run("2027-01-01", { ratio: 0.9 })))).toEqual([]);
+  it("are not turnarounds in which nobody told of a start or of water", () => {
+    expect(told(kitWith(run("2027-01-01", { primeSeconds: 30 })))).toEqual([]);
   });
 
   it("are casualties: one demand each, failed where anybody saw it refuse before it ran", () => {
@@ -49,5 +50,90 @@ describe("times that a kit was asked to start", () => {
       "casualty worked",
       "turnaround worked",
     ]);
+  });
+});
+
+const step = (id: string, ...checks: string[]) => ({ id, checks });
+const PLUGGED = {
+  modes: [
+    { id: "dead", effect: "grounds" },
+    { id: "float", effect: "limits" },
+  ],
+  checks: [
+    { id: "hum", kind: "look", finds: ["dead"] },
+    { id: "holds", kind: "prove", finds: ["float"] },
+    { id: "runs", kind: "prove", finds: ["dead"] },
+  ],
+  stages: [
+    { id: "examine", steps: [step("look", "hum")] },
+    { id: "run", steps: [step("hose", "holds"), step("switch", "runs")] },
+  ],
+  hydraulics: { proof: { grounds: 0.7, notes: 0.85 } },
+  troubles: [{ sign: "will-not-start", causes: [{ id: "c", mode: "dead" }] }],
+} as unknown as Pattern;
+const opened = (day: string, answer: string | undefined, more: object = {}) => ({
+  id: `t-${day}`,
+  closed: { how: "sealed" },
+  answers: answer ? { "switch/runs": { check: "runs", answer, mark: { at: `${day}T10:00:00Z` } } } : {},
+  ...more,
+});
+const plugged = (turnarounds: object[], runs: object[] = [], findings: object[] = []) =>
+  ({ id: "k1", runs, turnarounds, findings }) as unknown as KitState;
+const demands = (kit: KitState, pattern: Pattern | undefined = PLUGGED) =>
+  demandsOf(kit, [], pattern).map(({ at, worked, failed }) => `${at.slice(0, 10)} ${worked ? "worked" : failed}`);
+
+describe("times that a kit without a cord was asked to start", () => {
+  it("are the proof that it starts, by key or plug: seen right, or found wrong", () => {
+    const kit = plugged([opened("2027-01-01", "seen"), opened("2027-02-01", "wrong")]);
+    expect(demands(kit)).toEqual(["2027-01-01 worked", "2027-02-01 start"]);
+  });
+
+  it("are none where the proof was not possible or not made, in a drill, or in an opening set aside", () => {
+    const kit = plugged([
+      opened("2027-01-01", "not-possible"),
+      opened("2027-02-01", undefined),
+      opened("2027-03-01", "seen", { drill: "d" }),
+      opened("2027-04-01", "seen", { closed: { how: "set-aside" } }),
+    ]);
+    expect(demands(kit)).toEqual([]);
+  });
+
+  it("failed where a finding was raised at the proof, though it was mended and seen right in the same opening", () => {
+    const found = { turnaround: "t-2027-01-01", check: "runs", raised: { at: "2027-01-01T09:00:00Z" } };
+    expect(demands(plugged([opened("2027-01-01", "seen")], [], [found]))).toEqual(["2027-01-01 start"]);
+  });
+
+  it("are runs under load too: water was measured, enough of it or too little", () => {
+    const runs = [run("2027-01-01", { ratio: 0.9 }), run("2027-02-01", { ratio: 0.69 })];
+    const [first, second] = runs.map(({ turnaround }) => ({ ...opened("", undefined), id: turnaround }));
+    expect(demands(plugged([first!, second!], runs))).toEqual(["2027-01-01 worked", "2027-02-01 delivery"]);
+  });
+
+  it("are one for each opening, however it was told that it started", () => {
+    const runs = [run("2027-01-01", { pulls: 2, started: true, primed: true, ratio: 0.5 })];
+    expect(demands(plugged([opened("2027-01-01", "seen")], runs))).toEqual(["2027-01-01 delivery"]);
+  });
+
+  it("count the one that is open, and every mode that grounds where the pattern tells of no troubles", () => {
+    const { troubles: _troubles, ...bare } = PLUGGED;
+    const open = { ...plugged([]), turnaround: opened("2027-05-01", "seen", { closed: undefined }) } as KitState;
+    expect(demands(open, bare)).toEqual(["2027-05-01 worked"]);
+  });
+});
+
+const seen = (minute: number, sign: string) => ({ pump: "p1", sign, at: `2027-05-01T10:0${minute}:00Z` });
+
+describe("a casualty on which it ran", () => {
+  const ran = { runs: [{ from: "2027-05-01T10:00:00Z" }] };
+
+  it("is a demand that failed where no water came before any did", () => {
+    expect(told(kitWith(), sheet(ran, [seen(3, "no-water"), seen(8, "water")]))).toEqual(["casualty prime"]);
+    expect(told(kitWith(), sheet(ran, [seen(3, "water"), seen(8, "no-water")]))).toEqual(["casualty worked"]);
+  });
+
+  it("is one that worked where its prime was timed before somebody saw no water", () => {
+    const primed = { pump: "p1", primeSeconds: 40, at: "2027-05-01T10:01:00Z" };
+    const one = { ...sheet(ran, [seen(3, "no-water")]), starts: [primed] } as unknown as CasualtyState;
+    expect(told(kitWith(), one)).toEqual(["casualty worked"]);
   });
 });

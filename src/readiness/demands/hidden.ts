@@ -1,5 +1,6 @@
 import { stageOfStep, type Pattern, type StageId } from "#kit";
 import type { Finding, KitState, Turnaround } from "../state.ts";
+import { openingsOf } from "./openings.ts";
 
 /** What was found of faults that came unseen while the kit lay closed. */
 export interface HiddenRecord {
@@ -29,8 +30,7 @@ export function hiddenOf(
   pattern: Pattern,
 ): HiddenRecord {
   const stopping = stoppingModes(pattern);
-  const closed = kit.turnarounds.filter(({ closed: one }) => one !== undefined && one.how !== "set-aside");
-  const opened = kit.turnaround ? [...closed, kit.turnaround] : closed;
+  const opened = openingsOf(kit);
   let [found, lay, looks] = [0, 0, 0];
   for (const [i, turnaround] of opened.entries()) {
     const before = opened[i - 1]?.closed;
@@ -56,7 +56,7 @@ function modesIn(
 }
 
 /** Modes by which a kit does not start, prime or deliver. */
-function stoppingModes({ modes, troubles = [] }: Pattern): ReadonlySet<string> {
+export function stoppingModes({ modes, troubles = [] }: Pattern): ReadonlySet<string> {
   const named = new Set(troubles.flatMap(({ causes }) => causes.flatMap(({ mode }) => mode ?? [])));
   const grounding = modes.filter(({ effect }) => effect === "grounds").map(({ id }) => id);
   return new Set(named.size === 0 ? grounding : grounding.filter((id) => named.has(id)));

@@ -1,4 +1,5 @@
 import type { Pattern } from "#kit";
+import { lastSealed } from "../kit/life.ts";
 import type { KitState } from "../state.ts";
 
 /** Something that two kits have in common, by which one cause may strike both. */
@@ -26,6 +27,6 @@ export function inCommonOf(kit: KitState, pattern: Pattern): readonly InCommon[]
     if (item === fuel) return [{ kind: "fuel", key: `fuel ${pattern.engine?.fuel} ${batch ?? fitted}`, of: item }];
     return batch === undefined ? [] : [{ kind: "lot", key: `lot ${item} ${batch}`, of: item }];
   });
-  const closed = kit.turnarounds.findLast(({ closed: one }) => one?.how === "sealed")?.closed;
+  const closed = lastSealed(kit)?.closed;
   return [...lots, ...(closed ? [{ kind: "hands" as const, key: `hands ${closed.by}`, of: closed.by }] : [])];
 }

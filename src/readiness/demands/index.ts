@@ -1,3 +1,7 @@
-export { demandsOf, type Demand } from "./demands.ts";
+export type { Demand } from "./demand.ts";
+export { demandsOf } from "./demands.ts";
 export { hiddenOf, type HiddenRecord } from "./hidden.ts";
 export { inCommonOf, type InCommon } from "./in-common.ts";
+export { plantedStoppingOf, type PlantedStopping } from "./planted.ts";
+export { startCheckOf } from "./start-check.ts";
+export { lastProved } from "./proved.ts";

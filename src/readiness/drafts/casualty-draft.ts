@@ -1,7 +1,14 @@
 import type { Entry } from "#log";
-import type { CasualtyBodies, CasualtySpace } from "../kinds/casualty-kinds.ts";
 import { markWhenTaken } from "../casualty/casualty-late.ts";
 import type { CasualtyState } from "../casualty/casualty-state.ts";
+import type {
+  CasualtySpace,
+  HolePatched,
+  PumpSeen,
+  PumpSet,
+  PumpStartTold,
+  SoundingTaken,
+} from "../kinds/casualty-parts.ts";
 import { CasualtyPumps } from "./casualty-pumps.ts";
 import { ToldList } from "./told-list.ts";
 
@@ -15,10 +22,10 @@ export class CasualtyDraft {
   /** What does not grow with the log; the rest is written into it when it is given out. */
   readonly state: Writable;
   readonly pumps: CasualtyPumps;
-  readonly #soundings: ToldList<CasualtyBodies["sounding-taken"]>;
-  readonly #patches: ToldList<CasualtyBodies["hole-patched"]>;
-  readonly #pumpSeen: ToldList<CasualtyBodies["pump-seen"]>;
-  readonly #starts: ToldList<CasualtyBodies["pump-start-told"]>;
+  readonly #soundings: ToldList<SoundingTaken>;
+  readonly #patches: ToldList<HolePatched>;
+  readonly #pumpSeen: ToldList<PumpSeen>;
+  readonly #starts: ToldList<PumpStartTold>;
   readonly #joins: NonNullable<CasualtyState["joins"]>[number][];
   readonly #spaces: Map<string, CasualtySpace>;
   readonly #notes: CasualtyState["notes"][number][];
@@ -44,6 +51,10 @@ export class CasualtyDraft {
     this.#changed.add("spaces");
   }
 
+  hasSpace(id: string): boolean {
+    return this.#spaces.has(id);
+  }
+
   addNote(note: CasualtyState["notes"][number]): void {
     this.#notes.push(note);
     this.#changed.add("notes");
@@ -54,20 +65,20 @@ export class CasualtyDraft {
     this.#changed.add("reviewNotes");
   }
 
-  addSounding(body: CasualtyBodies["sounding-taken"], entry: Entry): void {
+  addSounding(body: SoundingTaken, entry: Entry): void {
     this.#soundings.add(body, entry);
   }
 
-  addPatch(body: CasualtyBodies["hole-patched"], entry: Entry): void {
+  addPatch(body: HolePatched, entry: Entry): void {
     this.#patches.add(body, entry);
   }
 
-  addPumpSeen(body: CasualtyBodies["pump-seen"], entry: Entry): void {
+  addPumpSeen(body: PumpSeen, entry: Entry): void {
     this.state.pumpSeen ??= [];
     this.#pumpSeen.add(body, entry);
   }
 
-  addStart(body: CasualtyBodies["pump-start-told"], entry: Entry): void {
+  addStart(body: PumpStartTold, entry: Entry): void {
     this.state.starts ??= [];
     this.#starts.add(body, entry);
   }
@@ -77,7 +88,7 @@ export class CasualtyDraft {
     this.#changed.add("joins");
   }
 
-  setPump({ taken, ...setting }: CasualtyBodies["pump-set"], entry: Entry): void {
+  setPump({ taken, ...setting }: PumpSet, entry: Entry): void {
     this.pumps.set(setting, markWhenTaken(taken, entry).at);
   }
 

@@ -1,4 +1,4 @@
-import type { PumpSetting } from "../kinds/casualty-kinds.ts";
+import type { PumpSetting } from "../kinds/casualty-parts.ts";
 import type { CasualtyPump, PumpRun } from "../casualty/casualty-state.ts";
 
 /** A pump and its runs while lines are folded in; of the runs only the last may still be open. */
@@ -62,6 +62,16 @@ export class CasualtyPumps {
       this.#touch(pump);
     }
     this.#open.clear();
+  }
+
+  /** Ends the run of one that is set to run, and it is so no more. */
+  stop(id: string, at: string): void {
+    const pump = this.#pumps.get(id);
+    if (pump === undefined || !this.#running.delete(pump)) return;
+    endRun(pump, at);
+    this.#open.delete(pump);
+    pump.setting = { ...pump.setting, running: false };
+    this.#touch(pump);
   }
 
   /** Ends every run, and none is set to run any more. */

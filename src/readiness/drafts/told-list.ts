@@ -1,5 +1,5 @@
 import type { Entry } from "#log";
-import type { WrittenLate } from "../kinds/casualty-kinds.ts";
+import type { WrittenLate } from "../kinds/casualty-parts.ts";
 import { markWhenTaken, type MarkWhenTaken } from "../casualty/casualty-late.ts";
 
 type Line<Body> = MarkWhenTaken & Omit<Body, "taken">;

@@ -1,5 +1,5 @@
 import { canonicalText, hashText } from "#log";
-import type { PlantedFault } from "../kinds/drill-kinds.ts";
+import type { PlantedFault } from "../kinds/drill-parts.ts";
 
 /** What was planted, with what binds it to its drill and hides it. */
 export interface Planting {

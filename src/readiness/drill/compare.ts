@@ -1,5 +1,5 @@
 import type { Pattern } from "#kit";
-import type { PlantedFault } from "../kinds/drill-kinds.ts";
+import type { PlantedFault } from "../kinds/drill-parts.ts";
 import type { Finding, KitState, Mark } from "../state.ts";
 import { removalKey } from "./drill-now.ts";
 import type { Drill } from "./drill-state.ts";

@@ -1,5 +1,5 @@
-import type { Answer } from "../kinds/kinds.ts";
-import type { DrillBodies, PlantedFault } from "../kinds/drill-kinds.ts";
+import type { DrillEnded, PlantedFault } from "../kinds/drill-parts.ts";
+import type { Answer } from "../kinds/schema-parts.ts";
 import type { Mark } from "../mark.ts";
 
 /** A drill on one kit, as the log tells it. Its findings stand among those of the kit. */
@@ -18,7 +18,7 @@ export interface Drill {
   readonly removed: Readonly<Record<string, Mark>>;
   /** By finding: whether what was not planted is real. */
   readonly judged: Readonly<Record<string, Judged>>;
-  readonly ended?: Mark & Pick<DrillBodies["drill-ended"], "how" | "reason">;
+  readonly ended?: Mark & Pick<DrillEnded, "how" | "reason">;
 }
 
 export type Plant = Mark & { readonly plant: string; readonly commitment: string; readonly seal?: string };

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import type { DrillBodies, PlantedFault } from "../kinds/drill-kinds.ts";
+import type { PlantedFault } from "../kinds/drill-parts.ts";
+import type { KitBodies } from "../kinds/kinds.ts";
 import { Hand, kitFrom, kitOf, SAMPLE_PATTERN } from "../kit/sample-kit.ts";
 import { sealingRefusals } from "../kit/sealing.ts";
 import { demandsOf, hiddenOf } from "../demands/index.ts";
@@ -53,7 +54,10 @@ function refused(hand: Hand): readonly string[] {
     .map(({ text }) => text);
 }
 
-function write<Kind extends keyof DrillBodies>(hand: Hand, kind: Kind, body: Omit<DrillBodies[Kind], "drill">): Hand {
+/** Kinds of line about a drill. */
+type DrillKind = Extract<keyof KitBodies, `drill-${string}` | "faults-planted" | "planted-removed">;
+
+function write<Kind extends DrillKind>(hand: Hand, kind: Kind, body: Omit<KitBodies[Kind], "drill">): Hand {
   hand.write(kind, { drill: "d1", ...body } as never);
   return hand;
 }
@@ -177,7 +181,7 @@ describe("a drill in the figures of the fleet", () => {
     const before = new Hand().enrol().open("t0").doAll("t0").seal("00500", "t0");
     const [ordinary, drilled] = [kitOf(before), kitOf(ended())];
     expect(drilled.runs).toHaveLength(2);
-    expect(demandsOf(drilled, [])).toEqual(demandsOf(ordinary, []));
+    expect(demandsOf(drilled, [], undefined)).toEqual(demandsOf(ordinary, [], undefined));
     expect(trendsOf(drilled)).toEqual(trendsOf(ordinary));
     expect(hiddenOf(drilled, SAMPLE_PATTERN)).toEqual({ found: 0, lay: 0, looks: 0 });
   });

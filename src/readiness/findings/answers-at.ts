@@ -1,5 +1,5 @@
 import type { Entry } from "#log";
-import type { StepAnswer } from "../kinds/kinds.ts";
+import type { StepAnswer } from "../kinds/kit-parts.ts";
 
 /** An answer as it was given, with its entry. */
 export interface GivenAnswer {

@@ -8,7 +8,8 @@ import {
   type Pattern,
   type Work,
 } from "#kit";
-import type { StepAnswer } from "../kinds/kinds.ts";
+import { hangingOf, type Hanging } from "../kit/hanging.ts";
+import type { StepAnswer } from "../kinds/kit-parts.ts";
 import { lookUp, nameOfMode, type Lookup } from "../lookup.ts";
 import type { Finding, KitState, Turnaround } from "../state.ts";
 import { isGrounding, isRemedied } from "./finding-list.ts";
@@ -25,12 +26,19 @@ export interface Bar {
   readonly finding?: string;
   /** The line it was found at, where it was found at one; the line that is half done. */
   readonly step?: string;
+  /** Nothing is wrong there: the earlier line is to hang, and is to be answered when its time is over. */
+  readonly hangs?: true;
+  /** Of a line that is to hang: its clock was stopped before its time, or once that was over. */
+  readonly stopped?: "early" | "over";
   /** Nothing is wrong there: an earlier line is half done, and this check of it is the first still open. */
   readonly open?: string;
 }
 
 /** What a person does about a bar, in words. */
-export function sayWayOut({ open }: Pick<Bar, "open">): string {
+export function sayWayOut({ open, hangs, stopped }: Pick<Bar, "open" | "hangs" | "stopped">): string {
+  if (stopped === "early") return 'Hang it again for its time, or answer it "not possible" and why.';
+  if (stopped === "over") return 'Answer it, or "not possible" and why.';
+  if (hangs) return 'Answer it when its time is over, or "not possible" and why.';
   return open === undefined
     ? "Mend it, close the kit as grounded, or go on elsewhere."
     : 'Answer the rest of it first, or "not possible" and why.';
@@ -53,19 +61,35 @@ export interface AtWork {
  * @param at - kit, turnaround and pattern
  * @param step - id of the step
  * @param check - the check of it that is asked; the one that found the fault may be made again
- * @returns empty where the step may be done
+ * @returns empty where the step may be done; a line that hangs bars every later one, whatever its work
  */
 export function barsAt(at: AtWork, step: string, check?: string): readonly Bar[] {
   const asked = stepNamed(at.pattern, step);
   const work = asked ? workOf(asked) : [];
-  if (work.length === 0) return [];
+  const hung = hangingBefore(at, step);
+  if (work.length === 0) return hung;
   const faults = faultsOf(at).flatMap(({ forbids, check: foundBy, ...fault }) => {
     const works = work.filter((one) => forbids.includes(one));
     const isSame = fault.step === step && foundBy === check && check !== undefined;
     const isMeasuredHere = fault.step === step && fault.finding === undefined && foundBy === undefined;
     return works.length === 0 || isSame || isMeasuredHere ? [] : [{ ...fault, works }];
   });
-  return [...faults, ...halfDoneBefore(at, step, work)];
+  return [...faults, ...halfDoneBefore(at, step, work), ...hung];
+}
+
+/** Restowing what still hangs wet shuts the water in: no later line is done before the one that hangs is answered. */
+function hangingBefore({ turnaround, pattern }: AtWork, step: string): readonly Bar[] {
+  const hanging = hangingOf(turnaround, pattern);
+  const asked = stepNamed(pattern, step);
+  if (!hanging || !asked || asked.line <= hanging.step.line) return [];
+  const stopped = hanging.stopped && { stopped: hanging.stopped };
+  return [{ words: sayHung(hanging), works: [], step: hanging.step.id, hangs: true, ...stopped }];
+}
+
+function sayHung({ step: { line }, until, stopped }: Hanging): string {
+  if (stopped === "early") return `Line ${line} was stopped before its time and hangs no more; it is not answered yet`;
+  const how = until !== undefined ? "hangs" : stopped === "over" ? "has hung long enough" : "is still to hang";
+  return `Line ${line} ${how}, and is not answered yet`;
 }
 
 type Fault = Omit<Bar, "works"> & { readonly check?: string; readonly forbids: readonly Work[] };
@@ -125,4 +149,9 @@ const WORDS: Readonly<Record<Work, string>> = {
 /** The work that is barred, in words: "letting fuel flow, starting it". */
 export function sayWorks(works: readonly Work[]): string {
   return works.map((work) => WORDS[work]).join(", ");
+}
+
+/** A bar in a sentence or two: what it is, and what it forbids. */
+export function sayBarred({ words, works, hangs }: Bar): string {
+  return hangs ? `${words}. Nothing after it is done before that.` : `${words}. It forbids ${sayWorks(works)}.`;
 }

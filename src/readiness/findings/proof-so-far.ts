@@ -1,6 +1,7 @@
 import type { Check, Pattern } from "#kit";
 import { stepOfCheck } from "#kit";
-import type { Bodies, StepAnswer } from "../kinds/kinds.ts";
+import type { Bodies } from "../kinds/kinds.ts";
+import type { StepAnswer } from "../kinds/kit-parts.ts";
 import type { Finding, Mark, Turnaround } from "../state.ts";
 import { isRemedied, proofWanted } from "./finding-list.ts";
 

@@ -1,22 +1,20 @@
 import type { Entry } from "#log";
-import { putSeal } from "../kit/custody-fold.ts";
+import { putSeal } from "../kit/seal-fold.ts";
 import { markOf, type KitDraft } from "../draft.ts";
-import type { KitBodies } from "../kinds/kinds.ts";
-import type { Difference, Turnaround } from "../state.ts";
+import type { Difference, KitState, Turnaround } from "../state.ts";
 
-type Apply = (draft: KitDraft, entry: Entry) => void;
+/** Folds another line of the same kit. */
+export type Apply = (draft: KitDraft, entry: Entry) => void;
 
-/**
- * Closes the differences whose entries were all looked at, and lets the entry that stands say its piece last.
- * A difference to which a further entry has come since stays to be settled.
- */
-export function settle(draft: KitDraft, body: KitBodies["settled"], apply: Apply): void {
-  const settled = draft.takeSettled(body.stands, new Set(body.entries));
-  const stands = draft.history.entry(body.stands);
-  if (stands) for (const difference of settled) letStand(draft, difference, stands, apply);
+/** What a line says that closes a turnaround. */
+interface Closing {
+  readonly turnaround: string;
+  readonly seal?: string;
+  readonly reason?: string;
 }
 
-function letStand(draft: KitDraft, difference: Difference, stands: Entry, apply: Apply): void {
+/** Lets the entry that stands say its piece last. */
+export function letStand(draft: KitDraft, difference: Difference, stands: Entry, apply: Apply): void {
   if (difference.what === "turnaround") return setAsideOthers(draft, difference, stands);
   if (difference.what === "custody") return letCustodyStand(draft, stands, apply);
   if (difference.what === "seal") return letSealStand(draft, stands);
@@ -41,16 +39,16 @@ function letCustodyStand(draft: KitDraft, stands: Entry, apply: Apply): void {
 }
 
 function letSealStand(draft: KitDraft, stands: Entry): void {
-  const body = stands.body as KitBodies["sealed"] | KitBodies["closed-grounded"];
+  const body = stands.body as Closing;
   const turnaround = draft.knownTurnaround(body.turnaround);
   if (!turnaround) return;
   const how = stands.kind === "sealed" ? ("sealed" as const) : ("grounded" as const);
-  const reason = "reason" in body ? { reason: body.reason } : {};
+  const reason = body.reason === undefined ? {} : { reason: body.reason };
   turnaround.closed = { ...markOf(stands), how, ...reason, ...(body.seal === undefined ? {} : { seal: body.seal }) };
   if (body.seal !== undefined) putSeal(draft, body.seal, stands);
 }
 
 function letEnrolmentStand(draft: KitDraft, stands: Entry): void {
-  const { name, serial } = stands.body as KitBodies["kit-enrolled"];
+  const { name, serial } = stands.body as Pick<KitState, "name" | "serial">;
   Object.assign(draft.kit, { name, serial, enrolled: markOf(stands) });
 }

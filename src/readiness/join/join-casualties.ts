@@ -20,12 +20,12 @@ export class CasualtyJoiner {
     const joins = joinsOf(sheets);
     if (joins.length === 0) return sheets;
     const given = new Map<string, { readonly from: readonly CasualtyState[]; readonly joined: CasualtyState }>();
-    const all = groupsOf(sheets, joins).map((group) => {
+    const all = groupsOf(sheets, joins).map(({ group, joins: own }) => {
       if (group.length === 1) return group[0]!;
       const key = group.map(({ id }) => id).join(" ");
       const before = this.#given.get(key);
       const isSame = before?.from.every((one, at) => one === group[at]) ?? false;
-      const joined = isSame ? before!.joined : joinGroup(group, joins, linesOf);
+      const joined = isSame ? before!.joined : joinGroup(group, own, linesOf);
       given.set(key, { from: group, joined });
       return joined;
     });
@@ -48,27 +48,31 @@ function joinsOf(sheets: readonly CasualtyState[]): readonly Join[] {
     .toSorted((one, other) => instantOf(one.at) - instantOf(other.at) || (one.entry < other.entry ? -1 : 1));
 }
 
-/** Sheets of one casualty side by side, the first opened first; in the order of the first of each. */
-function groupsOf(sheets: readonly CasualtyState[], joins: readonly Join[]): readonly (readonly CasualtyState[])[] {
+interface Group {
+  readonly group: CasualtyState[];
+  readonly joins: Join[];
+}
+
+/** Sheets of one casualty side by side, the first opened first, with what joined them; in the order of the first of each. */
+function groupsOf(sheets: readonly CasualtyState[], joins: readonly Join[]): readonly Group[] {
   const groups = new Groups();
   for (const join of joins) groups.unite(join.sheet, join.with);
-  const inOrder = sheets.toSorted(firstOpened);
-  const done = new Set<string>();
-  return inOrder.flatMap((sheet) => {
-    if (done.has(sheet.id)) return [];
-    const group = inOrder.filter(({ id }) => groups.of(sheet.id).has(id));
-    for (const { id } of group) done.add(id);
-    return [group];
-  });
+  const named = (id: string) => (groups.of(id).size > 1 ? groups.of(id) : id);
+  const found = new Map<ReturnType<typeof named>, Group>();
+  for (const sheet of sheets.toSorted(firstOpened)) {
+    const before = found.get(named(sheet.id));
+    if (before) before.group.push(sheet);
+    else found.set(named(sheet.id), { group: [sheet], joins: [] });
+  }
+  for (const join of joins) found.get(named(join.sheet))?.joins.push(join);
+  return [...found.values()];
 }
 
 function joinGroup(
   group: readonly CasualtyState[],
-  allJoins: readonly Join[],
+  joins: readonly Join[],
   linesOf: (id: string) => readonly Entry[],
 ): CasualtyState {
-  const ids = new Set(group.map(({ id }) => id));
-  const joins = allJoins.filter(({ sheet }) => ids.has(sheet));
   const sheets: readonly SheetLines[] = group.map((state) => ({ state, lines: linesOf(state.id) }));
   const joined = foldJoined(sheets, joins, lastUniting(joins));
   return { ...joined, id: group[0]!.id, sheets: group.map(asSheet) };

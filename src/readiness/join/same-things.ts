@@ -1,5 +1,6 @@
 import { isCasualtyKind } from "../casualty/casualty-fold.ts";
-import type { CasualtyBodies, SameOnBoth } from "../kinds/casualty-kinds.ts";
+import type { CasualtyBodies } from "../kinds/kinds.ts";
+import type { SameOnBoth } from "../kinds/casualty-parts.ts";
 import type { Entry } from "#log";
 import { Groups } from "./groups.ts";
 
@@ -21,8 +22,8 @@ export class SameThings {
    * @param pairs - what is said to be the same, in order; two things of one sheet never become one
    */
   constructor(things: readonly Thing[], pairs: readonly Pair[]) {
-    const groups = new Groups();
-    for (const [one, other] of pairs) groups.unite(keyOf(one), keyOf(other), haveNoSheetInCommon);
+    const groups = new Groups(sheetOfKey);
+    for (const [one, other] of pairs) groups.unite(keyOf(one), keyOf(other));
     const taken = new Set<string>();
     for (const thing of things) {
       if (this.#ids.has(keyOf(thing))) continue;
@@ -74,11 +75,6 @@ interface AnyBody {
   readonly space?: string | NonNullable<CasualtyBodies["casualty-changed"]["space"]>;
   readonly pump?: string;
   readonly leftRunning?: readonly string[];
-}
-
-function haveNoSheetInCommon(one: ReadonlySet<string>, other: ReadonlySet<string>): boolean {
-  const sheets = new Set([...one].map(sheetOfKey));
-  return ![...other].some((key) => sheets.has(sheetOfKey(key)));
 }
 
 function keyOf({ sheet, id }: Thing): string {

@@ -1,5 +1,5 @@
 import type { Check } from "#kit";
-import type { Answer, Value } from "../kinds/kinds.ts";
+import type { Answer, Value } from "../kinds/schema-parts.ts";
 import { judgeReading, type Against } from "./reading.ts";
 
 /** Whether an answer may stand beside its reading: nothing was read, or what was read is not right. */

@@ -3,7 +3,7 @@ import type { Pattern } from "#kit";
 import { secondOf } from "../people/doings.ts";
 import { isOn, practiceOf, type PracticeBook, type Practising } from "../people/practice.ts";
 import { isFor, type AtStage, type Qualification } from "../people/qualification.ts";
-import type { Person, Turnaround } from "../state.ts";
+import type { Confirmed, KitState, Person, Second, Turnaround } from "../state.ts";
 
 /** What a line asks for beside the person who does it: somebody who sees it done, or a note. */
 export interface SecondWanted {
@@ -25,6 +25,8 @@ export interface SecondSaid {
   readonly second?: Person;
   /** Why nobody sees it done. */
   readonly note?: string;
+  /** The second person's own word that they saw it; absent until they gave it. */
+  readonly confirmed?: Confirmed;
 }
 
 /** Where something is done in a turnaround. */
@@ -76,8 +78,41 @@ export function secondsSaid(
     if (isHeld || said === undefined || wanted(qualification, book, doing, where.turnaround)) return [];
     const second = station.people.find(({ id }) => id === said.second);
     const { entry, note } = said;
-    return [{ qualification, entry, ...(second && { second }), ...(note !== undefined && { note }) }];
+    const confirmed = confirmedBy(where.turnaround, said);
+    return [
+      {
+        qualification,
+        entry,
+        ...(second && { second }),
+        ...(note !== undefined && { note }),
+        ...(confirmed && { confirmed }),
+      },
+    ];
   });
+}
+
+/** The named person's own word that they saw it; another's does not count. */
+export function confirmedBy(
+  { confirmed = [] }: Pick<Turnaround, "confirmed">,
+  { entry, second }: Pick<Second, "entry" | "second">,
+): Confirmed | undefined {
+  return confirmed.find(({ named, by }) => named === entry && by === second);
+}
+
+/** What a person was named for as the second person and has not confirmed. */
+export function toConfirm(kit: Pick<KitState, "turnaround" | "turnarounds">, person: string): readonly ToConfirm[] {
+  const all = [...kit.turnarounds, ...(kit.turnaround ? [kit.turnaround] : [])];
+  return all.flatMap((turnaround) =>
+    (turnaround.seconds ?? [])
+      .filter((said) => said.second === person && confirmedBy(turnaround, said) === undefined)
+      .map((said) => ({ turnaround: turnaround.id, said })),
+  );
+}
+
+/** Something that a person was named for, in a turnaround. */
+export interface ToConfirm {
+  readonly turnaround: string;
+  readonly said: Second;
 }
 
 function wanted(

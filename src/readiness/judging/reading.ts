@@ -1,6 +1,6 @@
 import { isDate, isMonth, parseDate, type PlainDate } from "#base";
 import type { Check } from "#kit";
-import type { Value } from "../kinds/kinds.ts";
+import type { Value } from "../kinds/schema-parts.ts";
 import { isSameSeal } from "../kit/seal-number.ts";
 
 /** What a reading is held against, beside its check. */
@@ -9,8 +9,8 @@ export interface Against {
   readonly today: PlainDate;
   /** The day that a printed date must reach, where that is later than today. */
   readonly wanted?: PlainDate | undefined;
-  /** Seal on record, where one stands there. */
-  readonly recordedSeal?: string | undefined;
+  /** The seal or the number on record that the check is held against, where one stands there. */
+  readonly recorded?: string | undefined;
 }
 
 /** How a reading stands to its check, with the figures that say why. Words for it are each door's own. */
@@ -59,7 +59,7 @@ export function judgeReading(check: Check, value: Value, against: Against): Judg
     case "date":
       return value.kind === "date" ? judgePrinted(value.date, against) : undefined;
     case "match":
-      return check.against === undefined ? judgeTwo(value) : judgeRecorded(value, against.recordedSeal);
+      return check.against === undefined ? judgeTwo(value) : judgeRecorded(value, against.recorded);
     default:
       return undefined;
   }

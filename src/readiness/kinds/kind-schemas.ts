@@ -1,78 +1,16 @@
 import { InputError, printGiven, type Fault } from "#base";
 import { ENTRY_LIMITS, type Entry } from "#log";
-import { z } from "zod";
-import { casualtySchemas } from "./casualty-schemas.ts";
+import type { z } from "zod";
+import { SCHEMAS } from "../registry/schemas.ts";
 import type { Bodies, EntryKind } from "./kinds.ts";
-import { kitSchemas } from "./kit-schemas.ts";
-import { practiceSchemas, qualificationSchemas } from "./people-schemas.ts";
-import { shelves, stockSchemas } from "./stock-schemas.ts";
-import { timeSchemas } from "./work-schemas.ts";
-import { amountTo, countTo, fromSheet, id, line, note, reason, role, span, zone } from "./schema-parts.ts";
+import { shapes, type Shapes } from "./shapes.ts";
 
-const BOAT_SPEED = { error: "more than 0 m/s, at most 60 m/s" };
+const MAKE: { readonly [Kind in EntryKind]: (shapes: Shapes) => z.ZodType<Bodies[Kind]> } = SCHEMAS;
 
-/** One schema for each kind of entry, of the same shape as its body in `kinds.ts`. */
-export const kindSchemas = {
-  ...kitSchemas,
-  ...casualtySchemas,
-  ...stockSchemas,
-  ...timeSchemas,
-  ...practiceSchemas,
-  ...qualificationSchemas,
-  "place-set": z.strictObject({ name: line(80), strength: countTo(1_000), zone }),
-  "place-closed": z.strictObject({ reason }),
-  "shelves-set": z.strictObject({ shelves }),
-  "policy-set": z.strictObject({
-    proofRun: span.exactOptional(),
-    muster: span.exactOptional(),
-    turnaround: span.exactOptional(),
-    fuelAge: span.exactOptional(),
-  }),
-  "opening-interval-set": z.strictObject({
-    pattern: id,
-    every: span.exactOptional(),
-    rests: z
-      .strictObject({
-        looks: countTo(1_000_000),
-        found: countTo(1_000_000),
-        lay: amountTo(1e13),
-        best: z.array(amountTo(40_000)).length(3),
-        nightHours: amountTo(1_000_000),
-      })
-      .exactOptional(),
-  }),
-  "station-named": z.strictObject({ name: line(80) }),
-  "lines-imported": z.strictObject({
-    lines: z.array(id).min(1).max(500),
-    by: z.enum(["bringer", "word"]),
-    from: z.array(id).min(1).max(500).exactOptional(),
-  }),
-  "lines-brought-back": z.strictObject({ lines: z.array(id).min(1).max(500), by: z.enum(["vouched", "word"]) }),
-  "lines-handed-in": z.strictObject({ lines: z.array(id).min(1).max(500) }),
-  "boat-set": z.strictObject({
-    name: line(80),
-    place: id,
-    speed: z.number({ error: "a number" }).gt(0, BOAT_SPEED).max(60, BOAT_SPEED),
-    launch: amountTo(86_400),
-    setUp: amountTo(7_200),
-    carries: countTo(50),
-    mains: z.boolean(),
-  }),
-  "boat-retired": z.strictObject({ reason }),
-  "person-joined": z.strictObject({ name: line(80), role, sheet: fromSheet.exactOptional() }),
-  "person-changed": z.strictObject({ name: line(80).exactOptional(), role: role.exactOptional() }),
-  "person-left": z.strictObject({ reason: reason.exactOptional() }),
-  "device-joined": z.strictObject({ name: line(80) }),
-  "device-shut-out": z.strictObject({ reason }),
-  "step-reported": z.strictObject({
-    step: id,
-    what: z.enum(["wrong", "impossible", "unclear"]),
-    note: note.exactOptional(),
-    kit: id.exactOptional(),
-  }),
-  "report-answered": z.strictObject({ report: id, answer: note }),
-  struck: z.strictObject({ entry: id, reason }),
-} satisfies { readonly [Kind in EntryKind]: z.ZodType<Bodies[Kind]> };
+/** One schema for each kind of entry, as the file of each kind says. */
+export const kindSchemas = Object.fromEntries(
+  Object.entries(MAKE).map(([kind, make]) => [kind, make(shapes)]),
+) as unknown as { readonly [Kind in EntryKind]: ReturnType<(typeof MAKE)[Kind]> };
 
 /** Every kind of entry there is. */
 export const entryKinds = Object.keys(kindSchemas) as readonly EntryKind[];

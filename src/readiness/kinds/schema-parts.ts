@@ -1,6 +1,8 @@
 import { isDate, isInstant, isMonth, isZone, parseSpan, dimensions } from "#base";
 import { isInbornName } from "#log";
 import { z } from "zod";
+import type { Said } from "./said.ts";
+import { ROLES } from "./writers.ts";
 
 /* Words of which bodies are made. Sizes are generous for people and small for machines. */
 
@@ -66,25 +68,34 @@ export const countTo = (most: number) => z.int({ error: "a whole number" }).min(
 export const amountTo = (most: number) => z.number({ error: "a number" }).min(0).max(most);
 
 export const photo = z.strictObject({
+  /** Of the bytes. */
   hash: z.string().regex(/^[0-9a-f]{64}$/, { error: "a SHA-256 in lower-case hex" }),
   mime: z.enum(["image/jpeg", "image/png", "image/webp"]),
   bytes: z.int().min(1).max(40_000_000),
   width: z.int().min(1).max(20_000),
   height: z.int().min(1).max(20_000),
 });
+export type PhotoRef = Said<typeof photo>;
 export const photos = z.array(photo).max(20, { error: "at most 20 photos" });
 
 export const answer = z.enum(["seen", "wrong", "not-possible"]);
+/** What was found at a line: right, wrong, or that it could not be looked at. */
+export type Answer = Said<typeof answer>;
 export const effect = z.enum(["grounds", "limits", "notes"]);
-export const role = z.enum(["keeper", "crew", "assessor", "commander", "administrator"]);
+export const role = z.enum(ROLES);
 
 const text = z.string().max(200);
 const dimension = z.string().refine((name) => dimensions().some((known) => known === name), { error: "a dimension" });
 
-/** A row of a spreadsheet. */
-export const fromSheet = z.strictObject({ file: line(120), row: z.int().min(1).max(1_048_576) });
+export const fromSheet = z.strictObject({
+  /** Name of the file, with the sheet in it where there are several. */
+  file: line(120),
+  /** Number of the row as the spreadsheet shows it, from 1. */
+  row: z.int().min(1).max(1_048_576),
+});
+/** Where a line came from that nobody typed: a row of a spreadsheet. What it says is what the sheet says. */
+export type FromSheet = Said<typeof fromSheet>;
 
-/** What was read. */
 export const value = z.discriminatedUnion("kind", [
   z.strictObject({ kind: z.literal("quantity"), si: z.number(), dimension, text }),
   z.strictObject({ kind: z.literal("count"), count: countTo(1_000_000) }),
@@ -92,27 +103,36 @@ export const value = z.discriminatedUnion("kind", [
   z.strictObject({ kind: z.literal("date"), date: dayOrMonth }),
   z.strictObject({ kind: z.literal("text"), text: z.string().max(2_000) }),
 ]);
+/** What was read, in SI where it is a quantity, beside the text as entered. */
+export type Value = Said<typeof value>;
 
 const fittedFields = {
   item: id,
+  /** Date fitted or filled. */
   fitted: dayOrMonth,
+  /** Date printed on it: a day, or a month that means its last day. */
   printed: dayOrMonth.exactOptional(),
   quantity: countTo(1_000),
   batch: line(80).exactOptional(),
   note: note.exactOptional(),
 };
 export const fitted = z.strictObject(fittedFields);
+export type Fitted = Said<typeof fitted>;
 
 /** An item fitted in a turnaround, or outside one. */
 export const itemFitted = z.strictObject({ ...fittedFields, turnaround: id.exactOptional(), step: id.exactOptional() });
 
 const dateReadFields = {
   item: id,
+  /** `printed`: its last good day. `fitted`: when it was fitted or filled. `made`: when it was made. */
   of: z.enum(["printed", "fitted", "made"]),
+  /** A day, or a month that means its last day; absent where it cannot be read. */
   date: dayOrMonth.exactOptional(),
   note: note.exactOptional(),
 };
 export const dateRead = z.strictObject(dateReadFields);
+/** A date read off an item, or that somebody looked and could not read it. */
+export type DateRead = Said<typeof dateRead>;
 
 /** A date read at a line of a turnaround, or outside one. */
 export const dateReadAt = z.strictObject({

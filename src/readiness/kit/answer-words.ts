@@ -1,6 +1,7 @@
 import type { Check } from "#kit";
 import type { Entry } from "#log";
-import type { Bodies, StepAnswer } from "../kinds/kinds.ts";
+import type { Bodies } from "../kinds/kinds.ts";
+import type { StepAnswer } from "../kinds/kit-parts.ts";
 
 /** What the button of an answer says, on screen and on paper: what was seen, never only "done". */
 export function saySeen(check: Check | undefined): string {

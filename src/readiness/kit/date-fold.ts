@@ -1,20 +1,7 @@
 import type { Entry } from "#log";
 import { markOf, type KitDraft } from "../draft.ts";
-import type { DateRead, KitBodies } from "../kinds/kinds.ts";
+import type { DateRead } from "../kinds/schema-parts.ts";
 import type { DatesRead } from "../state.ts";
-
-/** The kind that says what date an item in the kit bears. */
-export const dateFolds = { "date-read": read };
-
-function read(draft: KitDraft, body: KitBodies["date-read"], entry: Entry): void {
-  const before = draft.kit.dates?.[body.item];
-  const differs = before?.[body.of] !== undefined && body.date !== undefined && before[body.of] !== body.date;
-  if (before && differs && draft.isBlindTo(before.mark, entry)) {
-    const about = "The date of the same item was read differently on two devices.";
-    draft.differ({ what: "contents", about, item: body.item }, [before.mark, markOf(entry)]);
-  }
-  keepDates(draft, body, entry);
-}
 
 /** Keeps a date that was read, beside others read off the same item; a later look that finds none leaves those standing. */
 export function keepDates(draft: KitDraft, { item, of, date }: DateRead, entry: Entry): void {

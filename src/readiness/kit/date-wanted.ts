@@ -1,6 +1,7 @@
 import { addSpan, type PlainDate } from "#base";
 import type { Check, Pattern } from "#kit";
-import { strictest, type StationPolicy } from "../people-fold.ts";
+import { strictest } from "../standing/strictest.ts";
+import type { StationPolicy } from "../station/station-state.ts";
 
 /**
  * Day by which a turnaround done today is to be done again: what must outlast it is good beyond that day.

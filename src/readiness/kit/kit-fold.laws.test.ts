@@ -1,7 +1,7 @@
 import type { Entry } from "#log";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { shuffled } from "../../log/testing/shuffled.ts";
+import { shuffled } from "#src/log/testing/shuffled.ts";
 import { Hand, kitFrom } from "./sample-kit.ts";
 import { standingOf } from "../standing/standing.ts";
 import { SAMPLE_PATTERN } from "./sample-kit.ts";
@@ -22,6 +22,10 @@ const DEEDS: readonly ((hand: Hand) => unknown)[] = [
   (hand) => hand.write("handed-over", { to: "the vessel", method: "line", sealBroken: false }),
   (hand) => hand.write("returned", { exposure: ["salt"] }),
   (hand) =>
+    hand.write("handed-over", { to: "a", method: "line", sealBroken: false, lent: [{ name: "fuel can", count: 2 }] }),
+  (hand) => hand.write("returned", { exposure: [], lent: [{ name: "fuel can", count: 1 }] }),
+  (hand) => hand.write("lent-settled", { returned: lastReturn(hand), name: "fuel can", how: "came-back" }),
+  (hand) =>
     hand.write("returned", {
       exposure: ["fuel", "oil"],
       counted: [{ item: "pump", as: "damaged" }],
@@ -35,6 +39,10 @@ const DEEDS: readonly ((hand: Hand) => unknown)[] = [
   (hand) => hand.write("kit-moved", { to: "south" }),
   (hand) => strikeLast(hand),
 ];
+
+function lastReturn(hand: Hand): string {
+  return hand.entries.findLast(({ kind }) => kind === "returned")?.id ?? "none";
+}
 
 function strikeLast(hand: Hand): void {
   const last = hand.entries.at(-1);

@@ -172,6 +172,14 @@ describe("a kit whose devices had wrong clocks", () => {
     expect(opened).toEqual([recorded, recorded]);
   });
 
+  it("keeps how the seal was read first beside the reading that opened the kit", () => {
+    const hand = new Hand().enrol();
+    const readings = { sealSeen: "00417", sealReadBefore: ["00471"] };
+    hand.write("turnaround-opened", { turnaround: "t1", because: "routine", ...readings });
+    expect(kitFrom(hand.entries).turnaround?.opened).toMatchObject(readings);
+    expect(kitFrom(hand.entries).sealMismatch).toBeUndefined();
+  });
+
   it("keeps answers that sort before the opening of their turnaround", () => {
     const hand = new Hand().enrol().open();
     const phone = hand.fork("phone");

@@ -1,39 +1,12 @@
 import type { Entry, History } from "#log";
-import { returnFolds } from "../after-use/return-fold.ts";
-import { changeFolds } from "./custody-fold.ts";
-import { dateFolds } from "./date-fold.ts";
-import { KitDraft, markOf, type PatternShelf } from "../draft.ts";
-import { drillFolds } from "../drill/drill-fold.ts";
-import { findingFolds } from "../findings/finding-fold.ts";
-import type { KitBodies } from "../kinds/kinds.ts";
-import { settle } from "../findings/settle-fold.ts";
+import { KitDraft, markOf, type PatternsByVersion } from "../draft.ts";
+import { isKindOf } from "../kinds/folds-of.ts";
+import { kitFolds } from "../registry/kit.ts";
 import type { KitState } from "../state.ts";
-import { rob } from "../stock/rob-fold.ts";
-import { endWork, workFolds } from "../work/work-fold.ts";
-import { secondFolds } from "./second-fold.ts";
-import { toldFolds } from "./told-fold.ts";
-import { turnaroundFolds } from "./turnaround-fold.ts";
+import { idOf } from "../subject-id.ts";
+import { endWork } from "../work/work-fold.ts";
 
-/** What an entry of one kind does to the kit. */
-export type KitFold<Kind extends keyof KitBodies> = (draft: KitDraft, body: KitBodies[Kind], entry: Entry) => void;
-
-const NO_PATTERNS: PatternShelf = new Map();
-
-type KitFolds = { readonly [Kind in keyof KitBodies]: KitFold<Kind> };
-
-const FOLDS: KitFolds = {
-  ...changeFolds,
-  ...dateFolds,
-  ...turnaroundFolds,
-  ...findingFolds,
-  ...returnFolds,
-  "item-robbed": rob,
-  ...secondFolds,
-  ...toldFolds,
-  ...drillFolds,
-  ...workFolds,
-  settled: (draft, body) => settle(draft, body, applyToDraft),
-};
+const NO_PATTERNS: PatternsByVersion = new Map();
 
 /**
  * Folds entries about one kit, already in order and without the struck ones, into its state.
@@ -52,7 +25,7 @@ export function foldKit(
   before: KitState | undefined,
   entries: readonly Entry[],
   history: History,
-  patterns: PatternShelf = NO_PATTERNS,
+  patterns: PatternsByVersion = NO_PATTERNS,
 ): KitState | undefined {
   const first = entries[0];
   if (!first) return before;
@@ -67,15 +40,14 @@ export function applyKitEntry(before: KitState | undefined, entry: Entry, histor
 }
 
 /** A draft of a kit of which this is the first entry; the entry itself is not yet folded in. */
-export function draftKit(first: Entry, history: History, patterns: PatternShelf = NO_PATTERNS): KitDraft {
+export function draftKit(first: Entry, history: History, patterns: PatternsByVersion = NO_PATTERNS): KitDraft {
   return new KitDraft(blankKit(first), history, patterns);
 }
 
 /** Folds one entry into a draft. */
 export function applyToDraft(draft: KitDraft, entry: Entry): void {
   if (!isKitKind(entry.kind)) return;
-  const fold = FOLDS[entry.kind] as KitFold<keyof KitBodies>;
-  fold(draft, entry.body as KitBodies[keyof KitBodies], entry);
+  kitFolds[entry.kind](draft, entry.body as never, entry, applyToDraft);
   endWork(draft, entry);
 }
 
@@ -85,12 +57,12 @@ export function isEnrolled(kit: KitState): boolean {
 }
 
 /** True for a kind whose subject is a kit. */
-export function isKitKind(kind: string): kind is keyof KitBodies {
-  return Object.hasOwn(FOLDS, kind);
+export function isKitKind(kind: string): kind is keyof typeof kitFolds {
+  return isKindOf(kitFolds, kind);
 }
 
 function blankKit(entry: Entry): KitState {
-  const id = entry.subject.slice(entry.subject.indexOf(":") + 1);
+  const id = idOf(entry.subject);
   return {
     id,
     name: id,

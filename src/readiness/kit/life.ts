@@ -1,6 +1,6 @@
 import { addSpan, dayWritten, earlierDate, isDate, isMonth, parseDate, type PlainDate, type Span } from "#base";
 import { isCalledFor, type Item, type Pattern } from "#kit";
-import type { DateRead } from "../kinds/kinds.ts";
+import type { DateRead } from "../kinds/schema-parts.ts";
 import type { FittedItem, KitState, Turnaround } from "../state.ts";
 
 /** What the log says of an item's dates. */
@@ -120,6 +120,11 @@ export function lastProofRun(kit: KitState, patternOf: (turnaround: Turnaround) 
 export function turnaroundsNewestFirst(kit: KitState): readonly Turnaround[] {
   const open = kit.turnaround ? [kit.turnaround] : [];
   return [...open, ...kit.turnarounds.toReversed()];
+}
+
+/** The last turnaround that ended with a seal. */
+export function lastSealed(kit: Pick<KitState, "turnarounds">): Turnaround | undefined {
+  return kit.turnarounds.findLast(({ closed }) => closed?.how === "sealed");
 }
 
 /** The last turnaround that was closed with a seal or as grounded. */

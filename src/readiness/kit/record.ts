@@ -1,5 +1,5 @@
 import { patternAfter, type Check, type Pattern, type Stage, type Step } from "#kit";
-import { answerKey } from "./turnaround-fold.ts";
+import { answerKey } from "../turnaround/answer-key.ts";
 import type { RecordLine, Turnaround } from "../state.ts";
 
 /**
@@ -9,7 +9,7 @@ import type { RecordLine, Turnaround } from "../state.ts";
 export function recordOf(turnaround: Turnaround | undefined, pattern: Pattern): readonly RecordLine[] {
   const checks = new Map(pattern.checks.map((check) => [check.id, check]));
   const answered = new Set(Object.values(turnaround?.answers ?? {}).map(({ step }) => step));
-  return patternAfter(pattern, turnaround?.met ?? [], answered).stages.flatMap((stage) =>
+  return patternAfter(pattern, turnaround ?? {}, answered).stages.flatMap((stage) =>
     stage.steps.flatMap((step) => {
       if (step.checks.length === 0) return [recordLine(turnaround, stage, step, undefined)];
       return step.checks.map((id) => recordLine(turnaround, stage, step, checks.get(id)));

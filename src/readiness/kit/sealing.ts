@@ -1,5 +1,5 @@
 import { stepForDate, type Item, type Pattern, type Step } from "#kit";
-import { sealNumbersOf } from "./custody-fold.ts";
+import { sealNumbersOf } from "./seal-fold.ts";
 import { isGrounding, openFindings } from "../findings/finding-list.ts";
 import { datesUnknown, lineKeys } from "./life.ts";
 import { lookUp, nameOfItem, nameOfMode, stepsForItem, type Lookup, type PlacedStep } from "../lookup.ts";
@@ -28,7 +28,7 @@ export interface Sealing {
  * is no number or was ever used before.
  */
 export function sealingRefusals(sealing: Sealing): readonly Reason[] {
-  const lookup = lookUp(sealing.pattern, sealing.turnaround.met);
+  const lookup = lookUp(sealing.pattern, sealing.turnaround);
   return [
     ...drillRefusals(sealing.kit, sealing.turnaround, lookup),
     ...openGrounds(sealing, lookup),

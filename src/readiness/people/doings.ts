@@ -1,5 +1,5 @@
 import { dayWritten, type PlainDate } from "#base";
-import { isCalledFor, type Pattern, type Step } from "#kit";
+import { stepsAsked, type Pattern, type Step } from "#kit";
 import type { CasualtyState } from "../casualty/casualty-state.ts";
 import { lineKeys } from "../kit/life.ts";
 import type { KitState, Person, Turnaround } from "../state.ts";
@@ -56,12 +56,17 @@ function instantOf({ in: where, day, at }: Doing): number {
 
 /** What a qualification asks for in a turnaround under a pattern. Found once: the pattern has far more lines than it. */
 interface Asked {
+  readonly pattern: Pattern;
   readonly steps: readonly Step[];
   readonly sealing: boolean;
 }
 
 function askedBy(qualification: Qualification, pattern: Pattern): Asked {
-  return { steps: stepsFor(qualification, pattern), sealing: isFor(qualification, pattern, { stage: "seal" }) };
+  return {
+    pattern,
+    steps: stepsFor(qualification, pattern),
+    sealing: isFor(qualification, pattern, { stage: "seal" }),
+  };
 }
 
 interface Asking {
@@ -85,8 +90,9 @@ function doneOn(kit: KitState, { patterns, asked, qualification }: Asking): read
 
 type Done = Pick<Doing, "person" | "at" | "day">;
 
-function doneIn(turnaround: Turnaround, { steps, sealing }: Asked): readonly Done[] {
-  const isDue = (step: Step) => !step.optional && isCalledFor(step, turnaround.met ?? []);
+function doneIn(turnaround: Turnaround, { pattern, steps, sealing }: Asked): readonly Done[] {
+  const isAsked = stepsAsked(pattern, turnaround);
+  const isDue = (step: Step) => !step.optional && isAsked(step);
   const all = (steps.some(isDue) ? steps.filter(isDue) : steps).flatMap(lineKeys);
   const marks = all.map((key) => doneMark(turnaround, key));
   if (sealing) marks.push(sealMark(turnaround));

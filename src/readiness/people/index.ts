@@ -1,15 +1,7 @@
-export {
-  applyQualificationEntry,
-  isFor,
-  neededFor,
-  stepsFor,
-  type AtStage,
-  type Qualification,
-} from "./qualification.ts";
+export { isFor, neededFor, stepsFor, type AtStage, type Qualification } from "./qualification.ts";
 export { secondOf, type Doing as QualifiedDoing } from "./doings.ts";
 export {
   isOn,
-  KEEPING_ROLES,
   practiceOf,
   type Counts,
   type Holding,

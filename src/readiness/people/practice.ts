@@ -1,10 +1,8 @@
 import { addSpan, type PlainDate } from "#base";
+import { KEEPING_ROLES } from "../kinds/writers.ts";
 import type { Person } from "../state.ts";
 import { doingsOf, type Doing, type Worked } from "./doings.ts";
 import type { Qualification } from "./qualification.ts";
-
-/** Who decides for others: roles that may be the second person where a qualification says that keepers may. */
-export const KEEPING_ROLES: readonly Person["role"][] = ["keeper", "administrator"];
 
 /** Why a thing done counts: it was done before anybody asked, by who held it, seen by who may see it, or told by a keeper. */
 export type Counts = "before" | "held" | "seen" | "told";

@@ -1,8 +1,6 @@
-import { parseSpan, type Span } from "#base";
+import type { Span } from "#base";
 import type { Pattern, StageId } from "#kit";
-import type { Entry } from "#log";
-import { markOf } from "../draft.ts";
-import type { QualificationBodies, Tie } from "../kinds/people-kinds.ts";
+import type { Tie } from "../kinds/people-parts.ts";
 import type { Mark } from "../state.ts";
 
 /** What a person may do alone once they have shown it. */
@@ -17,17 +15,6 @@ export interface Qualification {
   /** When it was first set: what was done before counts, since nobody asked for a second person then. */
   readonly since: Mark;
   readonly retired?: Mark & { readonly reason: string };
-}
-
-/** A qualification after one more entry; undefined until it is set for the first time. Set again it is back. */
-export function applyQualificationEntry(before: Qualification | undefined, entry: Entry): Qualification | undefined {
-  if (entry.kind === "qualification-set") {
-    const { every, ...said } = entry.body as QualificationBodies["qualification-set"];
-    const id = entry.subject.slice(entry.subject.indexOf(":") + 1);
-    return { id, ...said, every: parseSpan(every, "every"), since: before?.since ?? markOf(entry) };
-  }
-  if (before === undefined || entry.kind !== "qualification-retired") return before;
-  return { ...before, retired: { ...markOf(entry), ...(entry.body as QualificationBodies["qualification-retired"]) } };
 }
 
 /** Where in a turnaround something is done: at a step of a stage, or at the sealing itself. */

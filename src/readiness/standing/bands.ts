@@ -1,6 +1,6 @@
 import { addDays, type PlainDate } from "#base";
 import type { Pattern } from "#kit";
-import type { StationPolicy } from "../people-fold.ts";
+import type { StationPolicy } from "../station/station-state.ts";
 import { outlookOf, standingOn, type Outlook, type StandingOptions } from "./standing.ts";
 import type { Band, KitState } from "../state.ts";
 

@@ -1,9 +1,10 @@
 import { addDays, addSpan, dayWritten, formatDate, formatSpan, type PlainDate, type Span } from "#base";
 import type { Effect, Item, Pattern } from "#kit";
 import type { Condition, Restoring } from "./condition.ts";
-import { datesOf, fuelItemOf, lastClosed, lastGoodDay, lastProofRun } from "../kit/life.ts";
+import { datesOf, fuelItemOf, lastClosed, lastGoodDay, lastProofRun, lastSealed } from "../kit/life.ts";
 import { stepsForItem, stepsOfStages, type Lookup } from "../lookup.ts";
-import { strictest, type StationPolicy } from "../people-fold.ts";
+import { strictest } from "./strictest.ts";
+import type { StationPolicy } from "../station/station-state.ts";
 import type { KitState, Turnaround } from "../state.ts";
 
 /** What the dates of items do to a kit. */
@@ -95,7 +96,7 @@ function proofRunAge(
 
 function turnaroundAge(kit: KitState, lookup: Lookup, span: Span | undefined): readonly Condition[] {
   if (!span) return [];
-  const last = kit.turnarounds.findLast((turnaround) => turnaround.closed?.how === "sealed")?.closed;
+  const last = lastSealed(kit)?.closed;
   const steps = [...lookup.steps.values()].filter((step) => !step.optional).map((step) => step.id);
   const restore = { what: "Do a turnaround.", steps, opens: true };
   return [aged("turnaround", "Turnaround", last && dayWritten(last.at), span, "grounds", restore)];

@@ -185,6 +185,20 @@ describe("the standing of a kit", () => {
     expect(standing).toMatchObject({ standing: "ready-with-limits", because: [{ rule: "pattern" }] });
   });
 
+  it("READY-36 is limited while checks of the version it was moved to were never made, and names them", () => {
+    const [first, ...rest] = SAMPLE_PATTERN.checks;
+    const asks = { ...SAMPLE_PATTERN, version: 2, checks: [{ ...first!, ask: "Look at its other side." }, ...rest] };
+    const kit = kitOf(ready());
+    const at = (to: typeof SAMPLE_PATTERN) =>
+      standingOf({ ...kit, pattern: `${to.id}@2` }, to, TODAY, {}, { otherPatternVersions: [SAMPLE_PATTERN, to] });
+    expect(at(asks)).toMatchObject({
+      standing: "ready-with-limits",
+      limits: ["1 check of version 2 not made yet: last turned round under version 1."],
+      restore: { what: ["Make what is new in version 2."] },
+    });
+    expect(at({ ...SAMPLE_PATTERN, version: 2 }).standing).toBe("ready");
+  });
+
   it("says once what would restore it, with the minutes of all its steps together", () => {
     const restore = stands(ready(), "2028-02-01").restore;
     expect(restore.what).toEqual([

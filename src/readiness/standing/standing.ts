@@ -1,11 +1,11 @@
 import { addDays, type PlainDate } from "#base";
-import type { Effect, Pattern } from "#kit";
+import type { Begun, Effect, Pattern } from "#kit";
 import { metIn } from "../after-use/index.ts";
 import { isInForce, type Condition } from "./condition.ts";
 import { ageConditions, itemConditions } from "./date-conditions.ts";
 import { findingConditions } from "./finding-conditions.ts";
-import { lookUp, type Lookup } from "../lookup.ts";
-import type { StationPolicy } from "../people-fold.ts";
+import { lookUp, type Lookup, type Lookups } from "../lookup.ts";
+import type { StationPolicy } from "../station/station-state.ts";
 import { stateConditions } from "./state-conditions.ts";
 import type { KitState, Lapse, Reason, Standing, StandingKind, Turnaround } from "../state.ts";
 import { stepsFor } from "./steps-for.ts";
@@ -14,6 +14,8 @@ import { stepsFor } from "./steps-for.ts";
 export interface StandingOptions {
   /** Other versions of patterns known here: whether the kit's is current, and what old turnarounds were made under. */
   readonly otherPatternVersions?: readonly Pattern[];
+  /** Kept by who asks for many kits, so that a pattern is read once. */
+  readonly lookups?: Lookups;
 }
 
 /** Everything that bears on one kit, so that many questions can be asked of one reading. */
@@ -44,7 +46,8 @@ export function outlookOf(
   policy: StationPolicy,
   options: StandingOptions = {},
 ): Outlook {
-  const lookup = lookUp(pattern, kit.turnaround?.met ?? metIn(kit.met));
+  const begun: Begun = kit.turnaround ? kit.turnaround : { met: metIn(kit.met) };
+  const lookup = options.lookups?.of(pattern, begun) ?? lookUp(pattern, begun);
   const versions = options.otherPatternVersions ?? [];
   const patternOf = (turnaround: Turnaround) =>
     versions.find((version) => `${version.id}@${version.version}` === turnaround.pattern) ?? pattern;
@@ -90,11 +93,17 @@ export function standingOn(outlook: Outlook, day: PlainDate): Standing {
   const lapse = standing === "ready" || standing === "ready-with-limits" ? lapseAfter(outlook, day) : undefined;
   return {
     standing,
-    because: sorted.length > 0 ? sorted.map((condition) => condition.reason) : [SOUND],
+    because: reasonsOf(sorted),
     limits: standing === "ready-with-limits" ? limitsOf(inForce) : [],
     ...(lapse ? { lapse } : {}),
     restore: restoring(outlook.lookup, sorted),
   };
+}
+
+/** Why it stands as it does. What was lent with it is none of it: page and work due say that by themselves. */
+function reasonsOf(inForce: readonly Condition[]): readonly Reason[] {
+  const reasons = inForce.map(({ reason }) => reason).filter(({ rule }) => rule !== "lent");
+  return reasons.length > 0 ? reasons : [SOUND];
 }
 
 const SOUND: Reason = { rule: "sound", text: "Sealed, in date and proved." };

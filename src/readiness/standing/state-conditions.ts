@@ -1,13 +1,14 @@
-import { formatDate } from "#base";
-import type { Pattern } from "#kit";
-import { metIn, sayMet } from "../after-use/index.ts";
+import { formatDate, sayCount } from "#base";
+import { patternKey, type Pattern } from "#kit";
+import { metIn, sayLent, sayLentOut, sayMet } from "../after-use/index.ts";
 import { drillConditions } from "../drill/drill-conditions.ts";
 import type { Condition } from "./condition.ts";
 import { isEnrolled } from "../kit/kit-fold.ts";
-import { lastClosed } from "../kit/life.ts";
+import { lastClosed, lastSealed } from "../kit/life.ts";
 import { unexaminedLines } from "../findings/loose-ends.ts";
 import type { Lookup } from "../lookup.ts";
 import type { KitState, Reason } from "../state.ts";
+import { owedBetween } from "./owed-between.ts";
 
 /** What custody, seal, open turnarounds, the pattern's version and unsettled differences do to a kit. */
 export function stateConditions(kit: KitState, lookup: Lookup, versions: readonly Pattern[]): readonly Condition[] {
@@ -15,9 +16,11 @@ export function stateConditions(kit: KitState, lookup: Lookup, versions: readonl
     ...chargeConditions(kit),
     ...drillConditions(kit, lookup),
     ...custodyConditions(kit, lookup),
+    ...lentConditions(kit),
     ...turnaroundConditions(kit, lookup),
     ...sealConditions(kit, lookup),
     ...versionConditions(lookup, versions),
+    ...owedConditions(kit, lookup, versions),
     ...settleConditions(kit),
   ];
 }
@@ -44,6 +47,15 @@ function custodyConditions(kit: KitState, lookup: Lookup): readonly Condition[] 
   const met = metIn(kit.met);
   const text = `Returned, and not yet turned round.${met.length > 0 ? ` It met ${sayMet(met)}.` : ""}`;
   return [{ bears: "grounds", reason: reason("custody", text), restore }];
+}
+
+/** What was lent with it and is still out: it bears on no standing, and somebody has to fetch it. */
+function lentConditions({ lentOut = [] }: KitState): readonly Condition[] {
+  return lentOut.map((lent) => ({
+    bears: "notes",
+    reason: reason("lent", `${sayLentOut(lent)}.`),
+    restore: { what: `Fetch what was lent: ${sayLent(lent)}.`, steps: [], opens: false },
+  }));
 }
 
 /** What somebody wrote, with the full stop it may lack. */
@@ -117,6 +129,19 @@ function versionConditions({ pattern }: Lookup, versions: readonly Pattern[]): r
   if (newest === pattern.version) return [];
   const text = `Built to version ${pattern.version} of its pattern; version ${newest} is current.`;
   const restore = { what: `Rebuild it to version ${newest}.`, steps: [], opens: true };
+  return [{ bears: "limits", limit: text, reason: reason("pattern", text), restore }];
+}
+
+/** Checks of the version it is built to that no sealed turnaround has made: a line that says so proves none of them. */
+function owedConditions(kit: KitState, { pattern }: Lookup, versions: readonly Pattern[]): readonly Condition[] {
+  const last = lastSealed(kit);
+  const under = versions.find((one) => one.id === pattern.id && patternKey(one) === last?.pattern);
+  const owed = under === undefined || under.version === pattern.version ? [] : owedBetween(under, pattern);
+  if (under === undefined || owed.length === 0) return [];
+  const made = `last turned round under version ${under.version}`;
+  const text = `${sayCount(owed.length, "check")} of version ${pattern.version} not made yet: ${made}.`;
+  const steps = [...new Set(owed.flatMap(({ step }) => step?.id ?? []))];
+  const restore = { what: `Make what is new in version ${pattern.version}.`, steps, opens: true };
   return [{ bears: "limits", limit: text, reason: reason("pattern", text), restore }];
 }
 

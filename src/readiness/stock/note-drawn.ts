@@ -1,6 +1,6 @@
 import type { Entry } from "#log";
 import { markOf, type KitDraft } from "../draft.ts";
-import type { Drawn } from "../kinds/stock-kinds.ts";
+import type { Drawn } from "../kinds/stock-parts.ts";
 import type { DrawnUse } from "../state.ts";
 
 interface Taking {
@@ -20,15 +20,27 @@ export function noteDrawn(draft: KitDraft, taking: Taking, entry: Entry): void {
   const { drawn, item, count, turnaround, finding } = taking;
   if (drawn === undefined && kit.drawn === undefined) return;
   const uses = draft.list(kit.drawn);
-  const before = uses.findLastIndex((use) => isPutRight(draft, use, taking, entry));
-  if (before >= 0) uses.splice(before, 1);
+  const before = Math.max(...putRight(draft, taking, entry).map((use) => uses.lastIndexOf(use)));
+  if (before >= 0) draft.drawn.remove(...(uses.splice(before, 1) as [DrawnUse]));
   const of = { ...(turnaround !== undefined && { turnaround }), ...(finding !== undefined && { finding }) };
-  if (drawn) uses.push({ ...markOf(entry), ...drawn, item, count, ...of });
+  if (drawn) {
+    const use = { ...markOf(entry), ...drawn, item, count, ...of };
+    uses.push(use);
+    draft.drawn.add(use);
+  }
   kit.drawn = uses;
 }
 
-function isPutRight(draft: KitDraft, use: DrawnUse, { item, turnaround }: Taking, entry: Entry): boolean {
-  if (use.entry === entry.id) return true;
-  const isSame = turnaround !== undefined && use.turnaround === turnaround && use.item === item;
-  return isSame && !draft.isBlindTo(use, entry);
+/**
+ * So many uses of the same work are looked at, the last ones: that many devices that each fit one item in one turnaround
+ * without sight of each other are no honest work, and one more use left standing takes a part too many, never too few.
+ */
+const LOOKED_AT = 8;
+
+/** What this line puts right: itself, where it was folded before, or the last of the same work that it was made in sight of. */
+function putRight(draft: KitDraft, { item, turnaround }: Taking, entry: Entry): readonly DrawnUse[] {
+  const own = draft.drawn.byLine(entry.id);
+  const same = turnaround === undefined ? [] : draft.drawn.byWork(turnaround, item);
+  const seen = same.slice(-LOOKED_AT).findLast((use) => !draft.isBlindTo(use, entry));
+  return [...(own ? [own] : []), ...(seen ? [seen] : [])];
 }

@@ -1,9 +1,10 @@
 import { addSpan, dayWritten, type PlainDate } from "#base";
 import type { Item, Pattern } from "#kit";
-import type { PatternShelf } from "../draft.ts";
+import type { PatternsByVersion } from "../draft.ts";
 import { isRemedied, openFindings } from "../findings/finding-list.ts";
 import { datesOf, fuelItemOf, lastClosed, lastGoodDay } from "../kit/life.ts";
-import { strictest, type StationPolicy } from "../people-fold.ts";
+import { strictest } from "../standing/strictest.ts";
+import type { StationPolicy } from "../station/station-state.ts";
 import type { KitState } from "../state.ts";
 import { partsFor } from "./lots.ts";
 import type { StockPart } from "./part-state.ts";
@@ -12,7 +13,7 @@ import type { StockPart } from "./part-state.ts";
 export interface NeedsAsked {
   readonly parts: readonly StockPart[];
   readonly kits: readonly KitState[];
-  readonly patterns: PatternShelf;
+  readonly patterns: PatternsByVersion;
   readonly policy: StationPolicy;
   readonly today: PlainDate;
 }

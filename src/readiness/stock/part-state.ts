@@ -1,5 +1,5 @@
 import type { Effect } from "#kit";
-import type { LotCount, PartSetting } from "../kinds/stock-kinds.ts";
+import type { LotCount, PartSetting } from "../kinds/stock-parts.ts";
 import type { Mark } from "../state.ts";
 
 /** One line of a part that bears on a shelf. */

@@ -1,4 +1,5 @@
-import { formatNumber } from "#base";
+import { formatNumber, type UnitSystem } from "#base";
+import { sayVolume } from "#words";
 import type { Trend } from "./trends.ts";
 
 /** Readings up to which a rise or fall may still be chance, whatever it looks like. */
@@ -37,18 +38,20 @@ export function changeOf({ points }: Trend): TrendChange {
 }
 
 /** The change in plain words: "Slower by 31 s over 9 runs." */
-export function sayChange(trend: Trend): string {
+export function sayChange(trend: Trend, units: UnitSystem = "metric"): string {
   const change = changeOf(trend);
   if (change.kind === "too-few") return "Too few runs to tell a trend.";
   if (change.kind === "none-clear") return `No clear trend over ${change.runs} runs.`;
-  return `${WORDS[trend.what](change.kind, change.by)} over ${change.runs} runs.`;
+  return `${WORDS[trend.what](change.kind, change.by, units)} over ${change.runs} runs.`;
 }
 
 type Direction = "rising" | "falling";
 
-const WORDS: Readonly<Record<Trend["what"], (direction: Direction, by: number) => string>> = {
+const WORDS: Readonly<Record<Trend["what"], (direction: Direction, by: number, units: UnitSystem) => string>> = {
   pulls: (direction, by) => `${direction === "rising" ? "More" : "Fewer"} pulls, by about ${formatNumber(by, 2)},`,
   prime: (direction, by) => `${direction === "rising" ? "Slower" : "Quicker"} by ${Math.max(1, Math.round(by))} s`,
+  fuel: (direction, by, units) => `${direction === "rising" ? "More" : "Less"} by ${sayVolume(by, "fuel", units, 2)}`,
+  water: (direction, by, units) => `${direction === "rising" ? "More" : "Less"} by ${sayVolume(by, "drops", units, 2)}`,
   delivery: (direction, by) =>
     `${direction === "rising" ? "More" : "Less"} by ${formatNumber(by * 100, 2)} % of the expected flow`,
 };

@@ -35,7 +35,13 @@ function nears(trend: Trend, last: number, limit: number): boolean {
   return change.kind === "rising" && last + change.by > limit;
 }
 
-const NAMES: Readonly<Record<Trend["what"], string>> = { pulls: "Pulls", prime: "Prime", delivery: "Delivery" };
+const NAMES: Readonly<Record<Trend["what"], string>> = {
+  pulls: "Pulls",
+  prime: "Prime",
+  delivery: "Delivery",
+  fuel: "Fuel burnt",
+  water: "Water found",
+};
 
 function sayWatch(trend: Trend, last: number, limit: number): string {
   const { what } = trend;

@@ -1,7 +1,7 @@
 import type { Entry } from "#log";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { shuffled } from "../../log/testing/shuffled.ts";
+import { shuffled } from "#src/log/testing/shuffled.ts";
 import { Hand, kitFrom, SAMPLE_PATTERN } from "../kit/sample-kit.ts";
 import { outlookOf } from "../standing/standing.ts";
 import { workLinesOf } from "./work-lines.ts";

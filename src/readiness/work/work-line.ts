@@ -1,13 +1,14 @@
 import type { PlainDate } from "#base";
 import type { Effect } from "#kit";
 import type { FlushDue } from "../after-use/index.ts";
-import type { WorkKind } from "../kinds/work-kinds.ts";
+import type { WorkKind } from "../kinds/work-parts.ts";
 import type { Reason, WorkSaid } from "../state.ts";
 
 /** One thing that a line of work settles. */
 export interface WorkTask {
   readonly rule: Reason["rule"];
-  readonly sort: "turnaround" | "proof-run" | "muster" | "renew" | "mend" | "finish" | "fetch" | "settle" | "other";
+  readonly sort:
+    "turnaround" | "proof-run" | "muster" | "renew" | "mend" | "finish" | "fetch" | "lent" | "settle" | "other";
   /** What is done, as an instruction. */
   readonly what: string;
   readonly why: string;

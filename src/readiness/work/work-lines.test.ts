@@ -57,6 +57,18 @@ describe("work due on a kit", () => {
     ]);
   });
 
+  it("asks of an open kit to finish the turnaround that is open, and not to do one beside it", () => {
+    const hand = sealed();
+    hand.write("handed-over", { to: "a boat", method: "line", sealBroken: true });
+    hand.write("returned", { exposure: [] });
+    hand.open("t2", "");
+    const lines = linesOn(kitOf(hand), "2026-01-10");
+    expect(lines.map(({ work }) => work)).toEqual(["opening"]);
+    expect(lines[0]!.tasks.filter(({ sort }) => sort === "turnaround" || sort === "finish")).toMatchObject([
+      { sort: "finish", what: expect.stringMatching(/^Finish the turnaround/) },
+    ]);
+  });
+
   it("puts a kit back from salt water on top with the time left, until it is flushed", () => {
     const hand = sealed();
     hand.write("handed-over", { to: "a boat", method: "line", sealBroken: true });

@@ -1,7 +1,7 @@
 import { addDays, weekdayOf, type PlainDate } from "#base";
 import type { Pattern } from "#kit";
 import { flushDue } from "../after-use/index.ts";
-import type { WorkKind } from "../kinds/work-kinds.ts";
+import type { WorkKind } from "../kinds/work-parts.ts";
 import { stepsFor } from "../standing/steps-for.ts";
 import type { Outlook } from "../standing/standing.ts";
 import type { KitState } from "../state.ts";
@@ -37,7 +37,8 @@ export function workLinesOf(kit: KitState, pattern: Pattern, outlook: Outlook, t
   if (flush !== undefined || planned !== undefined) groups.opening ??= [];
   joinMuster(groups, planned);
   // A kit that is away can only be fetched.
-  if (groups.return !== undefined) return [lineOf("return", groups.return, { kit, outlook, today })];
+  if (groups.return !== undefined && kit.custody.kind === "away")
+    return [lineOf("return", groups.return, { kit, outlook, today })];
   return ORDER.flatMap((work) => {
     const tasks = groups[work];
     if (tasks === undefined) return [];

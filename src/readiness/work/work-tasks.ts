@@ -1,6 +1,6 @@
 import { addDays, type PlainDate } from "#base";
 import type { Effect } from "#kit";
-import type { WorkKind } from "../kinds/work-kinds.ts";
+import type { WorkKind } from "../kinds/work-parts.ts";
 import type { Condition, Restoring } from "../standing/condition.ts";
 import type { Outlook } from "../standing/standing.ts";
 import type { WorkTask } from "./work-line.ts";
@@ -21,7 +21,10 @@ export interface SortedTask {
  */
 export function tasksOf({ conditions }: Outlook, today: PlainDate, until: PlainDate): readonly SortedTask[] {
   const near = conditions.filter((one) => isNear(one, today, until));
-  return near.flatMap((one) => sorted(one, today) ?? []);
+  const isOpen = near.some(({ bears }) => bears === "open");
+  // The turnaround that is open is the one that is wanted.
+  const wanted = isOpen ? near.filter((one) => sortOf(one) !== "turnaround") : near;
+  return wanted.flatMap((one) => sorted(one, today) ?? []);
 }
 
 function isNear({ from, until: ends }: Condition, today: PlainDate, until: PlainDate): boolean {
@@ -50,12 +53,13 @@ function effectOf(bears: Condition["bears"]): Effect {
 }
 
 function workOf({ reason, bears, restore }: Condition): WorkKind {
-  if (bears === "away") return "return";
+  if (bears === "away" || reason.rule === "lent") return "return";
   if (reason.rule === "to-settle") return "settle";
   return reason.rule === "muster" && restore?.opens !== true ? "muster" : "opening";
 }
 
 function sortOf({ reason, bears, restore }: Condition): WorkTask["sort"] {
+  if (reason.rule === "lent") return "lent";
   if (bears === "away") return "fetch";
   if (bears === "open") return "finish";
   if (reason.rule === "muster" && restore?.opens !== true) return "muster";
