@@ -1,4 +1,5 @@
-import { leftAfter, NOTHING, onlyCause, priceOf, sum, type FaultCase, type Move } from "./fault-case.ts";
+import { nth, sum } from "#base";
+import { leftAfter, NOTHING, onlyCause, priceOf, type FaultCase, type Move } from "./fault-case.ts";
 
 /** The least expected cost from a state, and the move that has it. */
 interface Worth {
@@ -79,7 +80,7 @@ function inferMoves(given: FaultCase, state: State): readonly Worth[] {
 function stepMoves(given: FaultCase, state: State, costOf: (next: State) => number): readonly Worth[] {
   const isOpen = openIn(given, state);
   return given.steps.flatMap((step, index): readonly Worth[] => {
-    if (isDone(state, index) || !step.ends.some((end, c) => end > 0 && state.weights[c]! > NOTHING)) return [];
+    if (isDone(state, index) || !step.ends.some((end, c) => end > 0 && nth(state.weights, c) > NOTHING)) return [];
     const price = priceOf(step, state.weights, isOpen, given.covers);
     return [{ cost: price + costOf(stepped(given, state, index)), move: { kind: "step", index } }];
   });
@@ -92,7 +93,7 @@ function testMoves(given: FaultCase, state: State, costOf: (next: State) => numb
     const split = (answer: 1 | 2) => ({
       ...state,
       answers: state.answers + answer * place,
-      weights: state.weights.map((w, c) => w * (answer === 2 ? test.positive[c]! : 1 - test.positive[c]!)),
+      weights: state.weights.map((w, c) => w * (answer === 2 ? nth(test.positive, c) : 1 - nth(test.positive, c))),
     });
     const price = test.cost * sum(state.weights);
     return [{ cost: price + costOf(split(1)) + costOf(split(2)), move: { kind: "test", index } }];
@@ -104,7 +105,7 @@ function isDone({ done }: State, index: number): boolean {
 }
 
 function stepped(given: FaultCase, state: State, index: number): State {
-  return { ...state, done: state.done + 2 ** index, weights: leftAfter(given.steps[index]!, state.weights) };
+  return { ...state, done: state.done + 2 ** index, weights: leftAfter(nth(given.steps, index), state.weights) };
 }
 
 /** A cover is open once anything behind it has been done. */

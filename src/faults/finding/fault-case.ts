@@ -1,5 +1,7 @@
+import { nth, sum } from "#base";
+
 /** One thing that can be done: a look that finds a cause and mends it, or an action after which the thing is tried. */
-export interface Step {
+export interface FaultStep {
   readonly kind: "check" | "action";
   readonly name: string;
   /** Paid whenever it is done. */
@@ -24,7 +26,7 @@ export interface Test {
 export interface FaultCase {
   /** By cause, adding up to 1. */
   readonly chances: readonly number[];
-  readonly steps: readonly Step[];
+  readonly steps: readonly FaultStep[];
   readonly tests: readonly Test[];
   /** Costs of opening each cover, once. */
   readonly covers: readonly number[];
@@ -43,25 +45,20 @@ export type Move =
 /** Chances below this are none. */
 export const NOTHING = 1e-14;
 
-/** All weights together. */
-export function sum(weights: readonly number[]): number {
-  return weights.reduce((total, one) => total + one, 0);
-}
-
 /** What is left of the causes where a step did not end the trouble. */
-export function leftAfter({ ends }: Step, weights: readonly number[]): number[] {
-  return weights.map((weight, c) => weight * (1 - ends[c]!));
+export function leftAfter({ ends }: FaultStep, weights: readonly number[]): number[] {
+  return weights.map((weight, c) => weight * (1 - nth(ends, c)));
 }
 
 /** What a step costs now: itself for all that may still be, the cover if it is closed, and the repair where it ends the trouble. */
 export function priceOf(
-  step: Step,
+  step: FaultStep,
   weights: readonly number[],
   isOpen: (cover: number) => boolean,
   covers: readonly number[],
 ) {
-  const cover = step.cover === undefined || isOpen(step.cover) ? 0 : covers[step.cover]!;
-  const ended = weights.reduce((total, weight, c) => total + weight * step.ends[c]!, 0);
+  const cover = step.cover === undefined || isOpen(step.cover) ? 0 : nth(covers, step.cover);
+  const ended = weights.reduce((total, weight, c) => total + weight * nth(step.ends, c), 0);
   return (step.cost + cover) * sum(weights) + ended * step.repair;
 }
 

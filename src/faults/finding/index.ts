@@ -1,2 +1,2 @@
-export type { FaultCase, Move, Step, Test } from "./fault-case.ts";
+export type { FaultCase, Move, FaultStep, Test } from "./fault-case.ts";
 export { findFault, type FaultPlan } from "./find-fault.ts";

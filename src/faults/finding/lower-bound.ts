@@ -1,3 +1,4 @@
+import { nth } from "#base";
 import type { FaultCase } from "./fault-case.ts";
 
 /**
@@ -15,15 +16,17 @@ export function lowerBound(given: FaultCase): number {
 }
 
 function knownCost({ steps, fallback, lastIsInferred }: FaultCase, cause: number): number {
-  const useful = steps.filter(({ ends }) => ends[cause]! > 0);
+  const useful = steps.filter(({ ends }) => nth(ends, cause) > 0);
   const repair = Math.min(...useful.map((step) => step.repair), Infinity);
   const stop = fallback ?? Infinity;
   if (lastIsInferred && useful.length > 0) return Math.min(stop, repair);
   let [left, spent, best] = [1, 0, stop];
-  const ordered = useful.toSorted((one, other) => other.ends[cause]! / other.cost - one.ends[cause]! / one.cost);
+  const ordered = useful.toSorted(
+    (one, other) => nth(other.ends, cause) / other.cost - nth(one.ends, cause) / one.cost,
+  );
   for (const { ends, cost } of ordered) {
-    spent += left * (cost + ends[cause]! * repair);
-    left *= 1 - ends[cause]!;
+    spent += left * (cost + nth(ends, cause) * repair);
+    left *= 1 - nth(ends, cause);
     best = Math.min(best, spent + (left === 0 ? 0 : left * stop));
   }
   return best;

@@ -1,4 +1,5 @@
-import { NOTHING, sum, type FaultCase, type Move, type Step } from "./fault-case.ts";
+import { firstOf, nth, numberAt, sum } from "#base";
+import { NOTHING, type FaultCase, type Move, type FaultStep } from "./fault-case.ts";
 import type { Search } from "./exact-search.ts";
 
 /** An order of steps and what it costs, the fallback taken where that is best. */
@@ -26,21 +27,21 @@ interface Reach {
 export function ruleOfThumb(given: FaultCase, withTests: boolean): Search {
   const reaches = given.steps.map(reachOf);
   const plain = orderOf(given, reaches, Float64Array.from(given.chances));
-  const first: Move = plain.order.length > 0 ? { kind: "step", index: plain.order[0]! } : { kind: "fallback" };
+  const first: Move = plain.order.length > 0 ? { kind: "step", index: firstOf(plain.order) } : { kind: "fallback" };
   const start: Search = { cost: plain.cost, move: first, order: plain.order };
   if (!withTests) return start;
   return given.tests.reduce<Search>((best, { cost, positive }, index) => {
-    const yes = Float64Array.from(given.chances, (weight, c) => weight * positive[c]!);
-    const no = Float64Array.from(given.chances, (weight, c) => weight * (1 - positive[c]!));
+    const yes = Float64Array.from(given.chances, (weight, c) => weight * nth(positive, c));
+    const no = Float64Array.from(given.chances, (weight, c) => weight * (1 - nth(positive, c)));
     const answered = orderOf(given, reaches, yes).cost + orderOf(given, reaches, no).cost;
     const tested = cost * sum(given.chances) + answered;
     return tested < best.cost ? { ...best, cost: tested, move: { kind: "test", index } } : best;
   }, start);
 }
 
-function reachOf({ ends }: Step): Reach {
+function reachOf({ ends }: FaultStep): Reach {
   const causes = ends.flatMap((end, c) => (end > 0 ? [c] : []));
-  return { causes: Int32Array.from(causes), ends: Float64Array.from(causes, (c) => ends[c]!) };
+  return { causes: Int32Array.from(causes), ends: Float64Array.from(causes, (c) => nth(ends, c)) };
 }
 
 /** What is known while an order is being made: what may still be, what is still to do, what stands open. */
@@ -78,13 +79,13 @@ function total(weights: Float64Array): number {
 
 /** Does a step that does not help; what that cost, its repair in where it would have helped. */
 function take({ given, reaches, weights, left, open }: Bench, index: number, whole: number): number {
-  const { cost, cover, repair } = given.steps[index]!;
-  const { causes, ends } = reaches[index]!;
-  const opening = cover === undefined || open.has(cover) ? 0 : given.covers[cover]!;
+  const { cost, cover, repair } = nth(given.steps, index);
+  const { causes, ends } = nth(reaches, index);
+  const opening = cover === undefined || open.has(cover) ? 0 : nth(given.covers, cover);
   let ended = 0;
   for (const [i, c] of causes.entries()) {
-    ended += weights[c]! * ends[i]!;
-    weights[c]! *= 1 - ends[i]!;
+    ended += numberAt(weights, c) * numberAt(ends, i);
+    weights[c] = numberAt(weights, c) * (1 - numberAt(ends, i));
   }
   left.delete(index);
   if (cover !== undefined) open.add(cover);
@@ -110,14 +111,14 @@ function bestStep(bench: Bench): number | undefined {
 /** Chance of ending the trouble per cost; behind a closed cover, of the best run of things there that share its cost. */
 function worthNow(bench: Bench, index: number): number {
   const { given, left, open } = bench;
-  const { cover } = given.steps[index]!;
+  const { cover } = nth(given.steps, index);
   const own = { ends: endsNow(bench, index), cost: costOf(given, index) };
   if (cover === undefined || open.has(cover)) return own.ends / own.cost;
   const behind = [...left]
-    .filter((other) => other !== index && given.steps[other]!.cover === cover)
+    .filter((other) => other !== index && nth(given.steps, other).cover === cover)
     .map((other) => ({ ends: endsNow(bench, other), cost: costOf(given, other) }))
     .filter((other) => other.ends / other.cost <= own.ends / own.cost);
-  let run = { ends: own.ends, cost: own.cost + given.covers[cover]! };
+  let run = { ends: own.ends, cost: own.cost + nth(given.covers, cover) };
   let best = run.ends / run.cost;
   for (const other of behind.toSorted((a, b) => b.ends / b.cost - a.ends / a.cost)) {
     run = { ends: run.ends + other.ends, cost: run.cost + other.cost };
@@ -127,12 +128,12 @@ function worthNow(bench: Bench, index: number): number {
 }
 
 function endsNow({ reaches, weights }: Bench, index: number): number {
-  const { causes, ends } = reaches[index]!;
+  const { causes, ends } = nth(reaches, index);
   let all = 0;
-  for (let i = 0; i < causes.length; i += 1) all += weights[causes[i]!]! * ends[i]!;
+  for (let i = 0; i < causes.length; i += 1) all += numberAt(weights, nth(causes, i)) * numberAt(ends, i);
   return all;
 }
 
 function costOf({ steps }: FaultCase, index: number): number {
-  return Math.max(steps[index]!.cost, 1e-12);
+  return Math.max(nth(steps, index).cost, 1e-12);
 }

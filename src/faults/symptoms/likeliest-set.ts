@@ -1,3 +1,4 @@
+import { firstOf, nth } from "#base";
 import type { Cause, Sign } from "./signs.ts";
 
 /** The causes that are there together most likely. */
@@ -34,13 +35,13 @@ export function likeliestSet(causes: readonly Cause[], signs: readonly Sign[], e
   let nodes = 0;
   const visit = (i: number, node: Node): void => {
     nodes += 1;
-    if (nodes > MOST_NODES || boundOf(node, signs, tails[i]!) <= best.joint) return;
+    if (nodes > MOST_NODES || boundOf(node, signs, nth(tails, i)) <= best.joint) return;
     if (i === causes.length) {
       const joint = node.prior * fitOf(signs, node.away, node.away);
       best = { causes: node.taken, joint, chance: Math.min(1, joint / evidence), exact: true };
       return;
     }
-    for (const next of branches(causes[i]!, i, node)) visit(i + 1, next);
+    for (const next of branches(nth(causes, i), i, node)) visit(i + 1, next);
   };
   visit(0, { prior: 1, away: signs.map(({ leak }) => 1 - leak), taken: [] });
   return { causes: best.causes, chance: best.chance, exact: nodes <= MOST_NODES };
@@ -48,7 +49,7 @@ export function likeliestSet(causes: readonly Cause[], signs: readonly Sign[], e
 
 function branches({ chance, shows }: Cause, i: number, node: Node): readonly Node[] {
   const without = { ...node, prior: node.prior * (1 - chance) };
-  const away = node.away.map((one, j) => one * (1 - shows[j]!));
+  const away = node.away.map((one, j) => one * (1 - nth(shows, j)));
   const withIt = { prior: node.prior * chance, away, taken: [...node.taken, i] };
   return chance > 0.5 ? [withIt, without] : [without, withIt];
 }
@@ -62,15 +63,15 @@ interface Tail {
 function bestTails(causes: readonly Cause[], signs: readonly Sign[]): readonly Tail[] {
   const tails: Tail[] = [{ prior: 1, away: signs.map(() => 1) }];
   for (const { chance, shows } of causes.toReversed()) {
-    const after = tails[0]!;
-    const away = after.away.map((one, j) => one * (1 - shows[j]!));
+    const after = firstOf(tails);
+    const away = after.away.map((one, j) => one * (1 - nth(shows, j)));
     tails.unshift({ prior: after.prior * Math.max(chance, 1 - chance), away });
   }
   return tails;
 }
 
 function boundOf(node: Node, signs: readonly Sign[], tail: Tail): number {
-  const least = node.away.map((one, j) => one * tail.away[j]!);
+  const least = node.away.map((one, j) => one * nth(tail.away, j));
   return node.prior * tail.prior * fitOf(signs, node.away, least);
 }
 
@@ -78,6 +79,6 @@ function boundOf(node: Node, signs: readonly Sign[], tail: Tail): number {
 function fitOf(signs: readonly Sign[], away: readonly number[], leastAway: readonly number[]): number {
   return signs.reduce((product, { seen }, j) => {
     if (seen === null) return product;
-    return product * (seen ? 1 - leastAway[j]! : away[j]!);
+    return product * (seen ? 1 - nth(leastAway, j) : nth(away, j));
   }, 1);
 }

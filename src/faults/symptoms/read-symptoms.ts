@@ -1,3 +1,4 @@
+import { nth } from "#base";
 import type { Cause, Sign } from "./signs.ts";
 import { likeliestSet, type LikeliestSet } from "./likeliest-set.ts";
 
@@ -27,7 +28,7 @@ export function readSymptoms(causes: readonly Cause[], signs: readonly Sign[]): 
   const evidence = terms.reduce((sum, term) => sum + term.whole, 0);
   if (!(evidence > 1e-300)) return { evidence: 0, chances: causes.map(({ chance }) => chance), likeliest: NOBODY };
   const chances = causes.map((_, i) => {
-    const part = terms.reduce((sum, term) => sum + term.byCause[i]!, 0);
+    const part = terms.reduce((sum, term) => sum + nth(term.byCause, i), 0);
     return Math.min(1, Math.max(0, part / evidence));
   });
   return { evidence, chances, likeliest: likeliestSet(causes, signs, evidence) };
@@ -51,10 +52,12 @@ function termsOf(
   return Array.from({ length: 2 ** shown.length }, (_, set): Term => {
     const taken = shown.filter((__, bit) => (set >> bit) & 1);
     const without = [...absent, ...taken];
-    const factor = without.reduce((product, j) => product * (1 - signs[j]!.leak), taken.length % 2 === 0 ? 1 : -1);
-    const there = causes.map(({ chance, shows }) => without.reduce((product, j) => product * (1 - shows[j]!), chance));
-    const either = there.map((one, i) => one + 1 - causes[i]!.chance);
+    const factor = without.reduce((product, j) => product * (1 - nth(signs, j).leak), taken.length % 2 === 0 ? 1 : -1);
+    const there = causes.map(({ chance, shows }) =>
+      without.reduce((product, j) => product * (1 - nth(shows, j)), chance),
+    );
+    const either = there.map((one, i) => one + 1 - nth(causes, i).chance);
     const whole = either.reduce((product, one) => product * one, factor);
-    return { whole, byCause: there.map((one, i) => (either[i] === 0 ? 0 : (whole / either[i]!) * one)) };
+    return { whole, byCause: there.map((one, i) => (either[i] === 0 ? 0 : (whole / nth(either, i)) * one)) };
   });
 }

@@ -1,3 +1,4 @@
+import { numberAt } from "#base";
 import type { Belief } from "./belief.ts";
 import { VALUES, type Spread } from "./spread.ts";
 
@@ -23,7 +24,7 @@ export interface AgedCase {
 export function workingAt({ asked, hidden }: AgedCase, age: number): Belief {
   const values = asked.flatMap((q) => hidden.map((rate) => (1 - q) * Math.exp(-rate * age)));
   const ordered = Float64Array.from(values).sort();
-  const at = (chance: number) => ordered[Math.min(ordered.length - 1, Math.floor(chance * ordered.length))]!;
+  const at = (chance: number) => numberAt(ordered, Math.min(ordered.length - 1, Math.floor(chance * ordered.length)));
   const mean = values.reduce((sum, one) => sum + one, 0) / (VALUES * VALUES);
   return { mean, p05: at(0.05), p50: at(0.5), p95: at(0.95) };
 }

@@ -1,6 +1,6 @@
 import { gaussNodes } from "#numerics";
 import { describe, expect, it } from "vitest";
-import rows from "../../../test/references/reliability.json" with { type: "json" };
+import rows from "#test/references/reliability.json" with { type: "json" };
 import { enoughTogether, type Member } from "./common-cause.ts";
 import { startingOf } from "./starting.ts";
 

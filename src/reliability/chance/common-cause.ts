@@ -1,3 +1,4 @@
+import { nth } from "#base";
 import { logBeta } from "#numerics";
 import { logChoose, type BetaPiece } from "./beta-mixture.ts";
 
@@ -46,8 +47,8 @@ function strikesOf(members: readonly Member[], shared: number): readonly Strike[
   return things.flatMap((thing) => {
     const at = members.flatMap(({ shares }, i) => (shares.includes(thing) ? [i] : []));
     if (at.length < 2) return [];
-    const sum = at.reduce((total, i) => total + members[i]!.failing, 0);
-    const least = Math.min(...at.map((i) => members[i]!.failing));
+    const sum = at.reduce((total, i) => total + nth(members, i).failing, 0);
+    const least = Math.min(...at.map((i) => nth(members, i).failing));
     return [{ chance: Math.min(least, (shared * sum) / at.length), at: new Set(at) }];
   });
 }

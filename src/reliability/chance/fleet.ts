@@ -1,3 +1,4 @@
+import { firstOf, nth } from "#base";
 import { digamma, logBeta, logGamma } from "#numerics";
 import { climb } from "../climb/index.ts";
 import { logChoose } from "./beta-mixture.ts";
@@ -157,8 +158,8 @@ function fitFleet(law: FleetLaw, mean: number, shape: Shape): FleetFit {
   const tops = [1, 4].map((size) => climb({ value, slope }, [mean, size]));
   const top = tops.reduce((best, one) => (one.value > best.value ? one : best));
   const alike = value([mean, ALIKE]);
-  if (top.value > alike + 1e-9 && top.at[1]! < ALIKE) {
-    const { a, b } = shape(top.at[0]!, top.at[1]!);
+  if (top.value > alike + 1e-9 && nth(top.at, 1) < ALIKE) {
+    const { a, b } = shape(firstOf(top.at), nth(top.at, 1));
     return { a, b, logLikelihood: top.value, isAlike: false };
   }
   const widest = widestSize((size) => value([mean, size]), alike - ALLOWED);

@@ -1,3 +1,4 @@
+import { nth } from "#base";
 import { betaQuantile, logBeta, normalQuantile } from "#numerics";
 import { beliefOnGrid, fromLogs, logSum, type Belief } from "./belief.ts";
 import { betaBelief, chanceOfEnough, logChoose, type BetaPiece } from "./beta-mixture.ts";
@@ -93,7 +94,7 @@ function memberOf(pieces: readonly BetaPiece[]): FleetMember {
   const at = (chance: number) => {
     const place = chance * VALUES - 0.5;
     const low = Math.floor(place);
-    return spread[low]! + (place - low) * (spread[low + 1]! - spread[low]!);
+    return nth(spread, low) + (place - low) * (nth(spread, low + 1) - nth(spread, low));
   };
   return { failing: { mean, p05: at(0.05), p50: at(0.5), p95: at(0.95) }, spread };
 }
@@ -114,7 +115,7 @@ function updated(pieces: readonly BetaPiece[], { least, most, trials }: StartRec
     }),
   );
   const weights = fromLogs(after.map(({ log }) => log));
-  const kept = after.flatMap(({ a, b }, i) => (weights[i]! > 1e-8 ? [{ a, b, weight: weights[i]! }] : []));
+  const kept = after.flatMap(({ a, b }, i) => (nth(weights, i) > 1e-8 ? [{ a, b, weight: nth(weights, i) }] : []));
   const sum = kept.reduce((total, { weight }) => total + weight, 0);
   return kept.map((piece) => ({ ...piece, weight: piece.weight / sum }));
 }
@@ -153,7 +154,7 @@ function weighed(fleet: readonly Demands[], pooling: Pooling, { odds, size }: Ne
   const prior = pooling === "wary" ? waryPrior(fleet) : gammaPrior;
   const logs = net.map(({ a, b }) => law.value(a, b) + prior(a, b));
   const weights = fromLogs(logs);
-  return net.map((one, i) => ({ ...one, weight: weights[i]! }));
+  return net.map((one, i) => ({ ...one, weight: nth(weights, i) }));
 }
 
 /** Gamma(10⁻⁴, 10⁻⁴) of a and of b, over ln odds and ln size. */
@@ -167,7 +168,7 @@ function gammaPrior(a: number, b: number): number {
  */
 function waryPrior(fleet: readonly Demands[]): (a: number, b: number) => number {
   const trials = fleet.map((one) => one.trials).toSorted((one, other) => one - other);
-  const usual = Math.max(1, trials[Math.floor(trials.length / 2)]!);
+  const usual = Math.max(1, nth(trials, Math.floor(trials.length / 2)));
   return (a, b) => Math.log(a) + Math.log(b) - Math.log(a + b) - 2 * Math.log(usual + a + b);
 }
 
@@ -199,7 +200,7 @@ function onGrid({ least, most, trials }: StartRecord, median: number, errorFacto
   });
   const weights = fromLogs(logs);
   const enough = (need: number, of: number, shared = 0) =>
-    places.reduce((sum, p, i) => sum + weights[i]! * enoughAt(p, need, of, shared), 0);
+    places.reduce((sum, p, i) => sum + nth(weights, i) * enoughAt(p, need, of, shared), 0);
   return { failing: beliefOnGrid(places, logs), enough };
 }
 

@@ -136,33 +136,6 @@ export function survivalAt({ model, shape, scale }: LifeFit, age: number): numbe
   return age <= 0 ? 1 : FAMILIES[model].survival(shape * Math.log(age / scale));
 }
 
-/**
- * Chance that what is good at one age is still good at another, with its limits.
- *
- * @param fit - law of life
- * @param from - age now, at least 0
- * @param to - age at the next opening, more than `from`
- * @param level - of confidence [1]
- * @returns chance and limits [1]
- * @source DERIVED: delta method on ln of the hazard between
- */
-export function lastingOf(fit: LifeFit, from: number, to: number, level: number) {
-  const hazard = (scale: number, shape: number) => {
-    const shifted = { ...fit, scale: fit.scale * Math.exp(scale), shape: fit.shape * Math.exp(-shape) };
-    return Math.log(Math.max(1e-300, Math.log(survivalAt(shifted, from) / survivalAt(shifted, to))));
-  };
-  const step = 1e-4;
-  const slopes = [hazard(step, 0) - hazard(-step, 0), hazard(0, step) - hazard(0, -step)].map((d) => d / (2 * step));
-  const free = slopes.slice(0, fit.covariance.length);
-  const variance = free.reduce(
-    (sum, a, i) => sum + free.reduce((part, b, j) => part + a * b * fit.covariance[i]![j]!, 0),
-    0,
-  );
-  const wide = normalQuantile(1 - (1 - level) / 2) * Math.sqrt(variance);
-  const by = (shift: number) => Math.exp(-Math.exp(hazard(0, 0) + shift));
-  return { chance: by(0), low: by(wide), high: by(-wide) };
-}
-
 /** Age by which one in ten has failed, by a fit. */
 export function tenPercentAge({ model, shape, scale }: LifeFit): number {
   const z = model === "lognormal" ? normalQuantile(0.1) : Math.log(-Math.log(0.9));

@@ -1,3 +1,4 @@
+import { nth, numberAt } from "#base";
 import { chiSquareTail, factorise, solveFactorised } from "#numerics";
 import { isSeen, type LifeRecord } from "./life-record.ts";
 import { count, failureAges } from "./product-limit.ts";
@@ -27,8 +28,9 @@ export function logRank(records: readonly LifeRecord[], groups: readonly string[
     const own = free.map((group) => count(records, (one) => one.group === group && isSeen(one) && one.after === at));
     const spread = atRisk > 1 ? (failed * (atRisk - failed)) / (atRisk - 1) : 0;
     for (const [i, share] of shares.entries()) {
-      difference[i]! += own[i]! - failed * share;
-      for (const [j, other] of shares.entries()) variance[i]![j]! += spread * share * ((i === j ? 1 : 0) - other);
+      difference[i] = nth(difference, i) + (nth(own, i) - failed * share);
+      const row = nth(variance, i);
+      for (const [j, other] of shares.entries()) row[j] = nth(row, j) + spread * share * ((i === j ? 1 : 0) - other);
     }
   }
   const chiSquare = quadratic(variance, difference);
@@ -40,6 +42,6 @@ function quadratic(matrix: readonly (readonly number[])[], vector: readonly numb
   const factors = factorise(Float64Array.from(matrix.flat()), vector.length);
   if (!factors) return undefined;
   const out = new Float64Array(vector.length);
-  solveFactorised(factors, (i) => vector[i]!, out);
-  return vector.reduce((sum, one, i) => sum + one * out[i]!, 0);
+  solveFactorised(factors, (i) => nth(vector, i), out);
+  return vector.reduce((sum, one, i) => sum + one * numberAt(out, i), 0);
 }

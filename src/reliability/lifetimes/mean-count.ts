@@ -1,3 +1,4 @@
+import { nth } from "#base";
 import { normalQuantile } from "#numerics";
 
 /** One place where a thing is renewed again and again, watched from 0. */
@@ -34,7 +35,8 @@ export function meanCount(places: readonly Renewals[], level: number): readonly 
     const renewed = places.map(({ renewedAt }) => renewedAt.filter((age) => age === at).length);
     const mean = renewed.reduce((total, one) => total + one, 0) / watched;
     sum += mean;
-    for (const [i, { until }] of places.entries()) if (until >= at) own[i]! += (renewed[i]! - mean) / watched;
+    for (const [i, { until }] of places.entries())
+      if (until >= at) own[i] = nth(own, i) + (nth(renewed, i) - mean) / watched;
     const spread = Math.exp((z * Math.hypot(...own)) / sum);
     return { at, count: sum, low: sum / spread, high: sum * spread };
   });

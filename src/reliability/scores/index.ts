@@ -1,1 +1,2 @@
-export { scoreForecasts, type Forecast, type ForecastScore, type ScoreBin } from "./score-forecasts.ts";
+export { scoreForecasts, type ToldChance, type ForecastScore, type ScoreBin } from "./score-forecasts.ts";
+export { crpsOfPercentiles, type ToldPercentile } from "./crps.ts";

@@ -1,10 +1,10 @@
 import { repeatableStream } from "#numerics";
 import { describe, expect, it } from "vitest";
-import { scoreForecasts, type Forecast } from "./score-forecasts.ts";
+import { scoreForecasts, type ToldChance } from "./score-forecasts.ts";
 
 describe("scores of forecasts", () => {
   it("are Brier's mean square and the mean of −ln (by hand)", () => {
-    const told: Forecast[] = [
+    const told: ToldChance[] = [
       { chance: 0.7, came: true },
       { chance: 0.2, came: false },
       { chance: 0.5, came: false },
@@ -14,6 +14,16 @@ describe("scores of forecasts", () => {
     expect(logScore).toBeCloseTo(-(Math.log(0.7) + Math.log(0.8) + Math.log(0.5)) / 3, 12);
     expect(plain).toBeCloseTo((1 / 3) * (2 / 3), 12);
     expect(count).toBe(3);
+  });
+
+  it("have z = Σ (x − p)(1 − 2p) / √Σ (1 − 2p)² p(1 − p) (Spiegelhalter 1986, by hand: −0.24 / √0.0912)", () => {
+    const told: ToldChance[] = [
+      { chance: 0.7, came: true },
+      { chance: 0.2, came: false },
+      { chance: 0.5, came: false },
+    ];
+    expect(scoreForecasts(told).z).toBeCloseTo((0.3 * -0.4 + -0.2 * 0.6) / Math.sqrt(0.16 * 0.21 + 0.36 * 0.16), 12);
+    expect(scoreForecasts(told).z).toBeCloseTo(-0.7947, 4);
   });
 
   it("of none, of certain ones and of a wrong certainty stay finite", () => {

@@ -1,7 +1,7 @@
 import { jeffreys, type Interval } from "../chance/share-intervals.ts";
 
 /** A chance that was told, and whether it came. */
-export interface Forecast {
+export interface ToldChance {
   /** 0 to 1 [1] */
   readonly chance: number;
   readonly came: boolean;
@@ -54,9 +54,9 @@ const HELD_OFF = 1e-6;
  * @source Brier, Monthly Weather Review 78 (1950) 1-3; Good (1952); Spiegelhalter, Statistics in Medicine 5 (1986) 421-433 (FROM MEMORY)
  * @example scoreForecasts([{ chance: 0.7, came: true }, { chance: 0.2, came: false }]).brier // 0.065
  */
-export function scoreForecasts(forecasts: readonly Forecast[]): ForecastScore {
+export function scoreForecasts(forecasts: readonly ToldChance[]): ForecastScore {
   const count = forecasts.length;
-  const mean = (of: (one: Forecast) => number) =>
+  const mean = (of: (one: ToldChance) => number) =>
     count === 0 ? 0 : forecasts.reduce((sum, one) => sum + of(one), 0) / count;
   const share = mean(({ came }) => Number(came));
   const z = zOf(forecasts);
@@ -80,7 +80,7 @@ function wantedOf(count: number, came: number): number {
   return Math.ceil((count * (LEAST_EACH - rarer)) / Math.max(1, rarer));
 }
 
-function zOf(forecasts: readonly Forecast[]): number {
+function zOf(forecasts: readonly ToldChance[]): number {
   let [over, variance] = [0, 0];
   for (const { chance, came } of forecasts) {
     over += (Number(came) - chance) * (1 - 2 * chance);
@@ -95,7 +95,7 @@ function heldOff(chance: number): number {
 
 const BINS = 5;
 
-function binsOf(forecasts: readonly Forecast[]): readonly ScoreBin[] {
+function binsOf(forecasts: readonly ToldChance[]): readonly ScoreBin[] {
   return Array.from({ length: BINS }, (_, i) => i).flatMap((i) => {
     const own = forecasts.filter(({ chance }) => Math.min(BINS - 1, Math.floor(chance * BINS)) === i);
     if (own.length === 0) return [];

@@ -1,3 +1,4 @@
+import { nth } from "#base";
 import { poissonChances } from "#numerics";
 import { stockOf } from "./shelf.ts";
 
@@ -167,7 +168,7 @@ function relaxed(steps: readonly Step[], budget: number): number {
 }
 
 function stepsOf(choice: Choice, ladders: readonly (readonly Step[])[]): readonly Step[] {
-  const own = choice.part < 0 ? [] : ladders[choice.part]!.slice(0, choice.bought);
+  const own = choice.part < 0 ? [] : nth(ladders, choice.part).slice(0, choice.bought);
   return choice.before ? [...stepsOf(choice.before, ladders), ...own] : own;
 }
 
@@ -175,10 +176,10 @@ function listed(parts: readonly Part[], steps: readonly Step[], start: number) {
   const stock = parts.map((part) => part.stock);
   let [cost, left] = [0, start];
   const purchases = steps.map((step) => {
-    stock[step.part]! += 1;
+    stock[step.part] = nth(stock, step.part) + 1;
     cost += step.cost;
     left -= step.gain;
-    return { name: parts[step.part]!.name, cost, expectedBackorders: Math.max(0, left) };
+    return { name: nth(parts, step.part).name, cost, expectedBackorders: Math.max(0, left) };
   });
   return { stock, purchases };
 }

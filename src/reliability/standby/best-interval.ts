@@ -1,17 +1,8 @@
 import { findRoot, leastOf } from "#numerics";
+import { costOfTest, costsAYear, daysOutAYear, type CostsAYear, type IntervalCosts } from "./costs.ts";
 import { standbyOf } from "./standby.ts";
 import type { StandbyCase } from "./standby-case.ts";
 import { leastOfTerms, sumAt, textbookTerms, type PowerTerm } from "./textbook.ts";
-
-/** What testing and not being there cost; any one unit of cost. */
-export interface IntervalCosts {
-  /** Of one test, with parts and wear. */
-  readonly test: number;
-  readonly failureOnTheNight: number;
-  readonly callsPerYear: number;
-  /** Of one day out of service for test or repair. */
-  readonly perDayNotReady: number;
-}
 
 export interface IntervalPoint {
   /** [s] */
@@ -19,6 +10,8 @@ export interface IntervalPoint {
   /** [1] */
   readonly unavailability: number;
   readonly costPerYear?: number;
+  /** What that is made of. */
+  readonly costs?: CostsAYear;
 }
 
 export interface BestInterval {
@@ -44,7 +37,7 @@ const MOST_TESTS = 2000;
 /**
  * The interval between tests that leaves a thing least unready, or that costs least.
  *
- * cost per year = test / T + failureOnTheNight · callsPerYear · unavailability + perDayNotReady · days out per year
+ * cost per year = (test + parts + starts · wear) / T + failureOnTheNight · callsPerYear · unavailability + perDayNotReady · days out per year
  *
  * @param given - the case, times in seconds
  * @param costs - what counts instead of unavailability alone
@@ -81,10 +74,8 @@ function rangeOf({ life, testTime, repairTime, pair, coverage }: Case): readonly
 function pointOf(given: Case, interval: number, costs: IntervalCosts | undefined): IntervalPoint {
   const { unavailability, parts } = standbyOf({ ...given, interval });
   if (!costs) return { interval, unavailability };
-  const daysOut = ((parts.testing + parts.repair) * YEAR) / DAY;
-  const night = costs.failureOnTheNight * costs.callsPerYear * unavailability;
-  const costPerYear = (costs.test * YEAR) / interval + night + costs.perDayNotReady * daysOut;
-  return { interval, unavailability, costPerYear };
+  const made = costsAYear(costs, { interval, unavailability, daysOut: daysOutAYear(parts) });
+  return { interval, unavailability, costPerYear: Object.values(made).reduce((sum, one) => sum + one, 0), costs: made };
 }
 
 function worthOf({ unavailability, costPerYear }: IntervalPoint): number {
@@ -108,12 +99,12 @@ function textbookBest(given: Case, costs: IntervalCosts | undefined, low: number
 }
 
 function costTerms(given: Case, sum: readonly PowerTerm[], costs: IntervalCosts): readonly PowerTerm[] {
-  const { testTime, repairTime, demandFailure, life } = given;
+  const { testTime, repairTime, demandFailure, harm = 0, life } = given;
   const night = costs.failureOnTheNight * costs.callsPerYear;
   const day = (costs.perDayNotReady * YEAR) / DAY;
   return [
     ...sum.map(({ factor, power }) => ({ factor: factor * night, power })),
-    { factor: costs.test * YEAR + day * (testTime + demandFailure * repairTime), power: -1 },
+    { factor: costOfTest(costs) * YEAR + day * (testTime + (demandFailure + harm) * repairTime), power: -1 },
     { factor: day * repairTime * life.scale ** -life.shape, power: life.shape - 1 },
   ];
 }

@@ -1,4 +1,5 @@
 import { hazardBy, lossWhereAged } from "./life-law.ts";
+import { overlookedCycle } from "./overlooked.ts";
 import type { Standby, StandbyCase, StandbyParts } from "./standby-case.ts";
 
 type Outcome = Omit<Standby, "firstOrder">;
@@ -31,6 +32,7 @@ interface Stretch {
  * @source DERIVED: exact two-state cycle; forms of Apostolakis & Chu, Nuclear Technology 50 (1980) 5-15 (FROM MEMORY)
  */
 export function singleStandby(given: StandbyCase): Outcome {
+  if (given.missed) return overlookedStandby(given);
   const stretches = stretchesOf(given);
   const [clean, faulty] = [roundFrom(given, stretches, 0), roundFrom(given, stretches, 1)];
   const first = clean.last / (1 - (faulty.last - clean.last));
@@ -41,6 +43,13 @@ export function singleStandby(given: StandbyCase): Outcome {
   const repair = mixed("repair") / whole;
   const demand = given.demandFailure * (1 - hidden - testing - repair);
   return outcomeOf({ hidden, testing, repair, demand }, mixed("found") / stretches.length);
+}
+
+function overlookedStandby(given: StandbyCase): Outcome {
+  const { hidden, repair, found } = overlookedCycle(given);
+  const testing = given.testTime / given.interval;
+  const demand = given.demandFailure * (1 - hidden - testing - repair);
+  return outcomeOf({ hidden, testing, repair, demand }, found);
 }
 
 function outcomeOf(parts: StandbyParts, faultFound: number): Outcome {
@@ -74,14 +83,14 @@ function roundFrom(given: StandbyCase, stretches: readonly Stretch[], first: num
 
 /** Time lost in an interval and the chance that its end finds a fault, after a repair of this length at its beginning. */
 function after(given: StandbyCase, { from, length, isLast }: Stretch, repair: number) {
-  const { life, testTime, demandFailure } = given;
+  const { life, testTime, demandFailure, harm = 0 } = given;
   const covered = given.coverage?.share ?? 1;
   const stretch = length - testTime - repair;
   const age = from === 0 ? 0 : from + repair;
   const seen = covered * hazardBy(life, stretch);
   const unseen = isLast ? (1 - covered) * hazardBy(life, age + stretch) : 0;
   return {
-    lost: lossWhereAged(life, covered, age, stretch),
-    found: 1 - (1 - demandFailure) * Math.exp(-seen - unseen),
+    lost: harm * stretch + (1 - harm) * lossWhereAged(life, covered, age, stretch),
+    found: 1 - (1 - demandFailure) * (1 - harm) * Math.exp(-seen - unseen),
   };
 }

@@ -11,6 +11,10 @@ export interface StandbyCase {
   readonly repairTime: number;
   /** Chance of failing when asked, whatever its age [1]. */
   readonly demandFailure: number;
+  /** Chance that a test, or what is done at one, leaves a hidden fault behind; the next test sees it [1]. */
+  readonly harm?: number;
+  /** Chance that a test overlooks a hidden fault, below 1; the next one looks afresh. Not with an overhaul or a pair [1]. */
+  readonly missed?: number;
   /** Tests see a share of the hidden faults; the rest lies hidden until the overhaul, which sees all. */
   readonly coverage?: { readonly share: number; readonly overhaul: number };
   /** Two alike, either is enough. */

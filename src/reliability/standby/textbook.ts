@@ -11,7 +11,8 @@ export interface PowerTerm {
  * The textbook sum for rare failures, as terms in the interval T.
  *
  * q + λT/2 + τ/T + (q + λT) r/T for one; q² + qλT + (λT)²/3 together or 5/24 (λT)² staggered, with βλT/2 or βλT/4 for
- * shared failures and τ/T, for a pair; θλT/2 + (1 − θ)λL/2 with an overhaul every L. A Weibull has (T/η)^β/(β + 1) for λT/2.
+ * shared failures and τ/T, for a pair; with harm h, h + (q + h + λT) r/T in place of (q + λT) r/T; where tests overlook, λT (1 − θ)/θ
+ * more; θλT/2 + (1 − θ)λL/2 with an overhaul every L. A Weibull has (T/η)^β/(β + 1) for λT/2.
  *
  * @param given - the case; its interval is not looked at
  * @returns terms whose sum at T is the first-order unavailability [1]
@@ -22,15 +23,17 @@ export function textbookTerms(given: Omit<StandbyCase, "interval">): readonly Po
   return terms.filter(({ factor }) => factor !== 0);
 }
 
-function singleTerms({ life, testTime, repairTime, demandFailure, coverage }: Omit<StandbyCase, "interval">) {
+function singleTerms(given: Omit<StandbyCase, "interval">) {
+  const { life, testTime, repairTime, demandFailure, coverage, harm = 0, missed = 0 } = given;
   const { shape, scale } = life;
   const share = coverage?.share ?? 1;
   const by = scale ** -shape;
   const unseen = coverage ? ((1 - share) * (coverage.overhaul / scale) ** shape) / (shape + 1) : 0;
   return [
-    { factor: demandFailure + unseen, power: 0 },
+    { factor: demandFailure + harm + unseen, power: 0 },
     { factor: (share * by) / (shape + 1), power: shape },
-    { factor: testTime + demandFailure * repairTime, power: -1 },
+    { factor: (by * missed) / (1 - missed), power: shape },
+    { factor: testTime + (demandFailure + harm) * repairTime, power: -1 },
     { factor: share * by * repairTime, power: shape - 1 },
   ];
 }

@@ -1,3 +1,4 @@
+import { nth } from "#base";
 import { normalChance, normalQuantile } from "#numerics";
 import type { Observation } from "./charts.ts";
 
@@ -56,6 +57,6 @@ function atRank(sorted: readonly number[], rank: number): number {
   const inside = Math.min(sorted.length, Math.max(1, rank));
   const low = Math.floor(inside);
   const share = inside - low;
-  const [one, other] = [sorted[low - 1]!, sorted[Math.min(sorted.length, low + 1) - 1]!];
+  const [one, other] = [nth(sorted, low - 1), nth(sorted, Math.min(sorted.length, low + 1) - 1)];
   return share === 0 ? one : one * (1 - share) + other * share;
 }

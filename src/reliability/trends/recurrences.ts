@@ -1,3 +1,4 @@
+import { nth } from "#base";
 import { findRoot, gammaTail, normalChance, normalQuantile } from "#numerics";
 
 /** Events of one thing, watched from 0: their times, or how many fell between looks. */
@@ -26,17 +27,26 @@ export function eventsIn(events: Recurrences): number {
 /**
  * Whether events crowd or thin out: the mean of their times against the middle of the watch.
  *
- * Z = (Σtᵢ − nT/2) / (T √(n/12)); for counts between looks, each counted at the middle of its span
+ * Z = (Σtᵢ − nT/2) / (T √(n/12)); for counts between looks, each counted at the middle of its span. Where the watch ended
+ * with the last event, that one is no evidence: n and the sum are of those before it.
  *
- * @param events - at least one
+ * @param events - at least one; two where the watch ended with the last
  * @returns z, above 0 where they crowd towards the end, and its two-sided p [1]
  * @source Cox & Lewis, The Statistical Analysis of Series of Events, 1966 (FROM MEMORY); NIST e-Handbook 8.2.3.4
  */
 export function laplace(events: Recurrences): { readonly z: number; readonly p: number } {
-  const n = eventsIn(events);
-  const { sum, end, spread } = events.kind === "times" ? ofTimes(events) : ofCounts(events);
+  const isToLast = endsWithLast(events);
+  const n = eventsIn(events) - (isToLast ? 1 : 0);
+  if (n < 1) return { z: 0, p: 1 };
+  const { sum: all, end, spread } = events.kind === "times" ? ofTimes(events) : ofCounts(events);
+  const sum = isToLast ? all - end : all;
   const z = (sum - (n * end) / 2) / Math.sqrt(n * spread);
   return { z, p: Math.min(1, 2 * normalChance(-Math.abs(z))) };
+}
+
+/** True where the watch ended with an event: failure-truncated. A fixed end meets one by no chance at all. */
+function endsWithLast(events: Recurrences): boolean {
+  return events.kind === "times" && events.times.some((time) => time === events.end);
 }
 
 function ofTimes({ times, end }: { readonly times: readonly number[]; readonly end: number }) {
@@ -47,16 +57,17 @@ function ofCounts({ ends, counts }: { readonly ends: readonly number[]; readonly
   const end = ends.at(-1)!;
   const middles = ends.map((to, i) => (to + (ends[i - 1] ?? 0)) / 2);
   const shares = ends.map((to, i) => (to - (ends[i - 1] ?? 0)) / end);
-  const square = middles.reduce((sum, middle, i) => sum + shares[i]! * middle * middle, 0);
-  const sum = middles.reduce((total, middle, i) => total + counts[i]! * middle, 0);
+  const square = middles.reduce((sum, middle, i) => sum + nth(shares, i) * middle * middle, 0);
+  const sum = middles.reduce((total, middle, i) => total + nth(counts, i) * middle, 0);
   return { sum, end, spread: square - (end * end) / 4 };
 }
 
 /**
- * The power law of events that crowd or thin out, watched to a fixed end.
+ * The power law of events that crowd or thin out, watched to a fixed end or to its last event.
  *
  * Expected count (t/scale)^shape; shape n/Σ ln(T/tᵢ), by maximum likelihood and not corrected for bias. Limits of the rate
- * at the end from the curvature: ± z √(2/n) in its logarithm for known times.
+ * at the end from the curvature: ± z √(2/n) in its logarithm for known times. Of a steady rate, 2 Σ ln(T/tᵢ) is chi-square with 2n
+ * degrees of freedom; with 2(n − 1) where the watch ended with the last event.
  *
  * @param events - at least one, and not all at the very end
  * @param level - of confidence [1]
@@ -73,14 +84,15 @@ export function powerLaw(events: Recurrences, level: number): PowerLaw | undefin
   const rateNow = (n * shape) / end;
   const scale = end / n ** (1 / shape);
   const law = { shape, scale, rateNow, rateLow: rateNow / reach, rateHigh: rateNow * reach };
-  return events.kind === "times" ? { ...law, p: steadyChance(logsOf(events), n) } : law;
+  if (events.kind === "counts") return law;
+  return { ...law, p: steadyChance(logsOf(events), endsWithLast(events) ? n - 1 : n) };
 }
 
 function logsOf({ times, end }: { readonly times: readonly number[]; readonly end: number }): number {
   return times.reduce((sum, time) => sum + Math.log(end / time), 0);
 }
 
-/** 2 Σ ln(T/t) is chi-square with 2n degrees of freedom where the rate is steady. */
+/** 2 Σ ln(T/t) is chi-square with 2n degrees of freedom where the rate is steady; n of the events that say something. */
 function steadyChance(logs: number, n: number): number {
   const above = gammaTail(n, logs);
   return 2 * Math.min(above, 1 - above);
@@ -105,7 +117,7 @@ function slopeOfCounts(ends: readonly number[], counts: readonly number[], shape
     const [low, high] = [(ends[i - 1] ?? 0) / last, to / last];
     const [below, above] = [low ** shape, high ** shape];
     const rising = above * Math.log(high) - (low > 0 ? below * Math.log(low) : 0);
-    return sum + (counts[i]! * rising) / (above - below);
+    return sum + (nth(counts, i) * rising) / (above - below);
   }, 0);
 }
 

@@ -1,3 +1,4 @@
+import { numberAt } from "#base";
 import { factorise, gaussNodes, normalChance, solveFactorised, type Node } from "#numerics";
 
 const PLACES = 64;
@@ -35,7 +36,7 @@ function oneSided(k: number, h: number, shift: number): number {
   for (const [i, z] of places.entries()) {
     matrix[i * size] = -normalChance(k - z - shift);
     for (const [j, { at, weight }] of nodes.entries()) matrix[i * size + j + 1] = -weight * density(at + k - z - shift);
-    matrix[i * size + i]! += 1;
+    matrix[i * size + i] = numberAt(matrix, i * size + i) + 1;
   }
   return solved(matrix, size, 0);
 }
@@ -62,7 +63,7 @@ export function ewmaRunLength(weight: number, width: number, shift: number): num
   for (const [i, { at: z }] of nodes.entries()) {
     for (const [j, { at, weight: share }] of nodes.entries())
       matrix[i * size + j] = (-share / weight) * density((at - (1 - weight) * z) / weight - shift);
-    matrix[i * size + i]! += 1;
+    matrix[i * size + i] = numberAt(matrix, i * size + i) + 1;
   }
   return solved(matrix, size, (size - 1) / 2);
 }
@@ -72,7 +73,7 @@ function solved(matrix: Float64Array, size: number, wanted: number): number {
   if (!factors) return Infinity;
   const out = new Float64Array(size);
   solveFactorised(factors, () => 1, out);
-  const length = out[wanted]!;
+  const length = numberAt(out, wanted);
   return length > 0 ? Math.min(length, LONGEST) : LONGEST;
 }
 
