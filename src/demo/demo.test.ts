@@ -5,7 +5,7 @@ import { loadPattern } from "#kit";
 import { instantOf, validateEntry } from "#log";
 import { daysBetween } from "#base";
 import { holdersOf, isForCasualty, judgeBody, openOrders, orderList, practiceOf, stockOf } from "#readiness";
-import { boardOf, checkChances, createStationFold, drillsOf } from "#station";
+import { boardOf, checkChances, createStationFold, drillsOf, visitResult } from "#station";
 import { demoAccounts, demoEntries } from "./index.ts";
 
 const folder = join(import.meta.dirname, "..", "..", "patterns");
@@ -23,9 +23,9 @@ const primes = (name: string): number[] => kits.get(name)!.kit.runs.flatMap(({ p
 const first = (name: string): string => kits.get(name)!.standing.because[0]!.text;
 
 describe("the demo station", () => {
-  it("is three places, twelve kits, six people and two years of log", () => {
+  it("is three places, thirteen kits, six people and two years of log", () => {
     expect(board.places.map(({ place }) => place.name)).toEqual(["All-weather boat", "Boathouse", "Outer pier store"]);
-    expect(kits.size).toBe(12);
+    expect(kits.size).toBe(13);
     expect(fold.read().people.map(({ name }) => name)).toHaveLength(demoAccounts().length);
     const years = (instantOf(entries.at(-1)!.at) - instantOf(entries[0]!.at)) / (365.25 * 86_400_000);
     expect(years).toBeGreaterThan(2);
@@ -34,6 +34,23 @@ describe("the demo station", () => {
   it("is made of entries that the log and the readiness rooms accept", () => {
     expect(entries.map((entry) => validateEntry(entry)).flatMap(judgeBody)).toEqual([]);
     expect(new Set(entries.map(({ id }) => id)).size).toBe(entries.length);
+  });
+
+  it("with a shorter past of its kits is a third of the log, and its kits stand as they do with the whole", () => {
+    const short = demoEntries({ ...setting, kitDays: 240 });
+    expect(short.length).toBeLessThan(0.4 * entries.length);
+    const folded = createStationFold(patterns);
+    folded.add(short);
+    const holding = (station: Parameters<typeof practiceOf>[0]) =>
+      ["proof-run", "spare-cord", "fuel-handling", "sealing"].map((id) =>
+        practiceOf(station)
+          .holders(id, today)
+          .map(({ name }) => name),
+      );
+    const standings = (one: typeof board) =>
+      one.places.flatMap((place) => place.kits.map(({ kit, standing }) => `${kit.name} ${standing.standing}`));
+    expect(standings(boardOf(folded.read(), `${today}T12:00:00Z`))).toEqual(standings(board));
+    expect(holding(folded.read())).toEqual(holding(fold.read()));
   });
 
   it("is the same for the same seed, another for another, and never reaches into today", () => {
@@ -60,6 +77,38 @@ describe("the demo station", () => {
     expect(kits.get(kit.name)!.standing.standing).toBe("ready");
     const chances = checkChances(fold.read());
     expect(chances.some(({ found, planted }) => found < planted)).toBe(true);
+  });
+
+  it("tells of one past visit: drawn by its seed, two lines missed by the keeper, both put right since", () => {
+    const reading = fold.read();
+    const [visit, ...others] = reading.visits;
+    expect(others).toEqual([]);
+    const result = visitResult(visit!, reading);
+    expect(result.drawnAgain).toBe("same");
+    expect(result.missed).toHaveLength(2);
+    expect(result.missed.every(({ finding }) => finding?.effect === "notes" && finding.closed)).toBe(true);
+    expect(result.agreed).toMatchObject({ count: result.lines.length - 2, of: result.lines.length });
+    expect(result.kits.map(({ isNotTurnedRound }) => isNotTurnedRound)).toEqual([false]);
+  });
+
+  it("writes the diesel kit last: the other twelve are the same with it and without", () => {
+    const without = demoEntries({
+      ...setting,
+      patterns: patterns.filter(({ engine }) => engine?.fuelKind !== "diesel"),
+    });
+    const kitLines = (all: typeof entries) => all.filter(({ subject }) => subject.startsWith("kit:"));
+    const [own, others] = [kitLines(entries).filter(({ subject }) => subject === "kit:br-13"), kitLines(without)];
+    expect(kitLines(entries).filter(({ subject }) => subject !== "kit:br-13")).toEqual(others);
+    expect(own.length).toBeGreaterThan(200);
+  });
+
+  it("has a diesel kit that is ready, hung its hose overnight, and whose hose tags agree", () => {
+    const { kit, standing } = kits.get("Pump 13")!;
+    expect(standing.standing).toBe("ready");
+    const hung = kit.turnarounds.map(({ timers }) => timers["hang-hoses"]?.seconds ?? 0);
+    expect(Math.min(...hung)).toBeGreaterThanOrEqual(12 * 3600);
+    const tags = kit.turnarounds.flatMap(({ answers }) => answers["discharge-step/discharge-tag"]?.value ?? []);
+    expect(new Set(tags.map((tag) => tag.kind === "match" && tag.first))).toEqual(new Set(["BR-13-D1"]));
   });
 
   it("takes no notice of earlier versions of its patterns", () => {

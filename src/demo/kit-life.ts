@@ -7,16 +7,15 @@ import { dayOf } from "./log-writer.ts";
 import { ADMINISTRATOR, CREW } from "./roster.ts";
 import { firstFittings, writeTurnaround } from "./turnaround-life.ts";
 
-const LOG_DAYS = 730;
 const MUSTER_EVERY_DAYS = 27;
 /** Days before the shortest life runs out at which this keeper turns a kit around. */
 const MARGIN_DAYS = 9;
 /** Days left on the kit that lapses soon. */
 const SOON_DAYS = 6;
 
-/** Writes two years of one kit: enrolled, turned around on time, mustered, and its trouble of today. */
+/** Writes one kit's life as far back as its station tells: enrolled, turned around on time, mustered, and its trouble of today. */
 export function writeKitLife(setting: LifeSetting, kit: DemoKit): void {
-  const start = setting.today - (LOG_DAYS - setting.writer.chance.whole(0, 20)) * DAY_MS + 9 * HOUR_MS;
+  const start = setting.today - (setting.kitDays - setting.writer.chance.whole(0, 20)) * DAY_MS + 9 * HOUR_MS;
   const life = enrol(setting, kit, start);
   const days = turnaroundTimes(setting, kit, start);
   const turnarounds = days.map((ms) => ({ ms, run: () => routineTurnaround(life, ms) }));

@@ -11,6 +11,8 @@ export interface LifeSetting {
   readonly pattern: Pattern;
   /** Midnight UTC at which today began; nothing is written after it. */
   readonly today: number;
+  /** How many days before today it was taken on charge, at the most. */
+  readonly kitDays: number;
   /** Expected delivery at the proof run [m³/s]. */
   readonly expected?: number;
   readonly nextSeal: () => string;

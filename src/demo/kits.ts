@@ -16,12 +16,14 @@ export interface DemoKit {
   readonly name: string;
   readonly serial: string;
   readonly place: string;
-  /** Which of the two shipped patterns. */
-  readonly drive: "engine" | "electric";
+  /** Which of the three shipped patterns. */
+  readonly drive: "engine" | "electric" | "diesel";
   readonly trouble: Trouble;
   /** Days before today of the last turnaround. */
   readonly lastTurnaround: number;
 }
+
+const LETTERS: Readonly<Record<DemoKit["drive"], string>> = { engine: "P", electric: "E", diesel: "D" };
 
 function demoKit(
   number: number,
@@ -31,7 +33,7 @@ function demoKit(
   lastTurnaround: number,
 ): DemoKit {
   const two = String(number).padStart(2, "0");
-  const serial = `BR-${drive === "engine" ? "P" : "E"}${two}`;
+  const serial = `BR-${LETTERS[drive]}${two}`;
   return { kit: `kit:br-${two}`, name: `Pump ${number}`, serial, place, drive, trouble, lastTurnaround };
 }
 
@@ -50,3 +52,6 @@ export const KITS: readonly DemoKit[] = [
   demoKit(11, "all-weather-boat", "engine", "away", 16),
   demoKit(12, "all-weather-boat", "engine", "grounded", 5),
 ];
+
+/** The heavy one under the davit: written last, so that the other twelve are the same with it and without. */
+export const DIESEL_KIT: DemoKit = demoKit(13, "outer-pier", "diesel", "none", 45);

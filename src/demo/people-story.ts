@@ -12,12 +12,14 @@ export interface PeopleSetting {
   readonly patterns: readonly Pattern[];
   /** Midnight UTC at which today began. */
   readonly today: number;
+  /** Days before today on which the first kit was taken on charge. */
+  readonly kitDays: number;
 }
 
 type Rule = Bodies["qualification-set"];
 
-/** How many days before today the station said who may do what. */
-const SET_DAYS_AGO = 745;
+/** How many days before its first kit the station said who may do what. */
+const SET_BEFORE_DAYS = 15;
 /** Days before today on which a crew member who turns no kit around did each on a drill evening. */
 const DRILLS: Readonly<Record<string, readonly number[]>> = {
   "proof-run": [690, 340, 40],
@@ -34,16 +36,17 @@ const DRILLS: Readonly<Record<string, readonly number[]>> = {
 export function writePeople(setting: PeopleSetting): void {
   const rules = rulesFor(setting.patterns);
   const { writer, today } = setting;
-  const ms = today - SET_DAYS_AGO * DAY_MS + 9 * HOUR_MS;
+  const setAgo = setting.kitDays + SET_BEFORE_DAYS;
+  const ms = today - setAgo * DAY_MS + 9 * HOUR_MS;
   for (const [id, body] of rules) {
     const line = { place: STATION_PLACE, ms, hand: ADMINISTRATOR, body };
     writer.write({ ...line, kind: "qualification-set", subject: `qualification:${id}` });
   }
   const course = "Course of the makers, two days, with a paper.";
-  for (const [id] of rules) tell(setting, KEEPER.by, id, SET_DAYS_AGO - 1, { how: course });
+  for (const [id] of rules) tell(setting, KEEPER.by, id, setAgo - 1, { how: course });
   for (const [id, days] of Object.entries(DRILLS)) {
     const seen = { how: "Drill evening in the boathouse.", second: KEEPER.by };
-    if (rules.has(id)) for (const ago of days) tell(setting, CREW.by, id, ago, seen);
+    if (rules.has(id)) for (const ago of days.filter((one) => one < setAgo)) tell(setting, CREW.by, id, ago, seen);
   }
   for (const [id, rule] of rules) bringOn(setting, id, rule);
 }

@@ -67,4 +67,5 @@ export const DEVICES = [
 export const KEEPER: Hand = { by: "mara-tolliver", device: "workbench-tablet" };
 export const CREW: Hand = { by: "jonas-wick", device: "pier-tablet" };
 export const SECOND_CREW: Hand = { by: "ede-sorrell", device: "keeper-phone" };
+export const ASSESSOR: Hand = { by: "petra-quill", device: "pier-tablet" };
 export const ADMINISTRATOR: Hand = { by: "ines-dunmore", device: "workbench-tablet" };

@@ -158,6 +158,7 @@ function readingFor(scribe: Scribe, check: Check): Value | undefined {
 /** What both readings of a match are: the seal on record, a tank just filled in quarters, or the kit's own mark. */
 function agreedOn({ plan }: Scribe, check: Check & { readonly kind: "match" }): string {
   if (check.against === "recorded-seal") return plan.sealSeen;
+  if (check.against === "recorded-tag") return `${plateOf(plan.kit)}-${check.item.slice(0, 1).toUpperCase()}1`;
   return /in quarters/.test(check.first) ? "4" : plateOf(plan.kit);
 }
 
@@ -168,11 +169,16 @@ function plateOf(kit: string): string {
 
 function measured(scribe: Scribe, check: Extract<Check, { kind: "measure" }>): Value {
   const { atLeast, atMost } = check;
-  const low = atLeast ?? (atMost ?? 1) * 0.6;
+  const low = atLeast ?? lowEnd(check, atMost ?? 1);
   const high = atMost ?? (atLeast ?? 1) * 1.3;
   const si = low + (high - low) * (0.35 + 0.3 * scribe.writer.chance.next());
   const text = formatQuantity(si, check.dimension as Dimension, { unit: check.unit, digits: 3 });
   return { kind: "quantity", si: parseQuantity(text, check.dimension as Dimension), dimension: check.dimension, text };
+}
+
+/** Share of a greatest value; of a temperature, which is no share of anything, so many kelvins less. */
+function lowEnd({ dimension }: Extract<Check, { kind: "measure" }>, atMost: number): number {
+  return dimension === "temperature" ? atMost - 15 : atMost * 0.6;
 }
 
 function writeTimer(scribe: Scribe, step: Step): void {

@@ -26,25 +26,25 @@ export interface History {
  */
 export class Ancestry implements History {
   readonly #entries = new Map<string, Entry>();
-  /** By id, in order of arrival from 0. */
+  /** By id, in order of arrival from 0; there while the table is. */
   readonly #numbers = new Map<string, number>();
-  readonly #inOrder: Entry[] = [];
+  #inOrder: Entry[] = [];
   #table: ReachTable | undefined;
-  readonly #depths = new Map<string, number>();
-  /** Named by some entry before they came themselves: most logs come in order and leave this empty. */
-  readonly #awaited = new Set<string>();
+  /** Made when first needed, as there are many subjects of a line or two. */
+  #depthsMade: Map<string, number> | undefined;
+  /** Named by some entry before they came themselves: most logs come in order and have none. */
+  #awaited: Set<string> | undefined;
   readonly #heads = new Set<string>();
 
   /** @returns true where an entry that came before already named this one: what was said of that one may change */
   add(entry: Entry): boolean {
     this.#entries.set(entry.id, entry);
-    this.#numbers.set(entry.id, this.#inOrder.length);
-    this.#inOrder.push(entry);
+    if (this.#table !== undefined) this.#number(entry);
     for (const id of entry.after ?? []) {
       this.#heads.delete(id);
-      if (!this.#entries.has(id)) this.#awaited.add(id);
+      if (!this.#entries.has(id)) (this.#awaited ??= new Set()).add(id);
     }
-    const awaited = this.#awaited.delete(entry.id);
+    const awaited = this.#awaited?.delete(entry.id) ?? false;
     if (awaited) this.#forget();
     else this.#heads.add(entry.id);
     return awaited;
@@ -52,7 +52,10 @@ export class Ancestry implements History {
 
   /** Lets go of what was worked out for many questions at once. */
   rest(): void {
+    if (this.#table === undefined) return;
     this.#table = undefined;
+    this.#numbers.clear();
+    this.#inOrder = [];
   }
 
   /** Ids of the entries that no other names: what a new entry puts in `after`. */
@@ -76,7 +79,8 @@ export class Ancestry implements History {
   }
 
   #reaches(from: Entry, sought: string): boolean {
-    if (from.after?.includes(sought)) return true;
+    if (from.after === undefined || from.after.length === 0) return false;
+    if (from.after.includes(sought)) return true;
     if (this.#table !== undefined) return this.#lookUp(from.id, sought);
     const floor = this.#depthOf(sought);
     const seen = new Set<string>();
@@ -95,24 +99,40 @@ export class Ancestry implements History {
   }
 
   #lookUp(from: string, sought: string): boolean {
-    const numberOf = (id: string) => this.#numbers.get(id) ?? [];
+    this.#table ??= this.#newTable();
+    return this.#table.reaches(this.#numbers.get(from)!, this.#numbers.get(sought)!);
+  }
+
+  #newTable(): ReachTable {
+    for (const entry of this.#entries.values()) this.#number(entry);
     const inOrder = this.#inOrder;
-    this.#table ??= new ReachTable({
+    const numberOf = (id: string) => this.#numbers.get(id) ?? [];
+    return new ReachTable({
       get size() {
         return inOrder.length;
       },
       names: (node) => inOrder[node]!.after?.flatMap(numberOf) ?? [],
     });
-    return this.#table.reaches(this.#numbers.get(from)!, this.#numbers.get(sought)!);
+  }
+
+  #number(entry: Entry): void {
+    this.#numbers.set(entry.id, this.#inOrder.length);
+    this.#inOrder.push(entry);
+  }
+
+  get #depths(): Map<string, number> {
+    return (this.#depthsMade ??= new Map());
   }
 
   #forget(): void {
-    this.#depths.clear();
-    this.#table = undefined;
+    this.#depthsMade = undefined;
+    this.rest();
   }
 
   /** Longest way down; Infinity for what leads into a ring, which only a forger can make. Walked without recursion. */
   #depthOf(id: string): number {
+    const known = this.#depths.get(id);
+    if (known !== undefined) return known;
     const path = [id];
     const onPath = new Set<string>();
     for (let top = path.at(-1); top !== undefined; top = path.at(-1)) {

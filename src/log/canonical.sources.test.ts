@@ -1,7 +1,7 @@
 import { sha256 } from "@noble/hashes/sha2.js";
 import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
 import { describe, expect, test } from "vitest";
-import references from "../../test/references/log.json" with { type: "json" };
+import references from "#test/references/log.json" with { type: "json" };
 import { canonicalText } from "./canonical.ts";
 
 interface TextRow {

@@ -10,7 +10,7 @@ describe("judgeClock", () => {
 
   test("LOG-10 refuses a time more than five minutes ahead, and says by how much and what to do", () => {
     const verdict = judgeClock("2027-06-01T10:05:00.001Z", now);
-    expect(verdict).toMatchObject({ kind: "ahead", because: expect.stringMatching(/5 minutes ahead.*automatic/s) });
+    expect(verdict).toMatchObject({ kind: "ahead", because: expect.stringMatching(/5.min ahead.*automatic/s) });
   });
 
   test("names a clock a year off in days", () => {
@@ -20,7 +20,7 @@ describe("judgeClock", () => {
 
   test("names hours between two hours and two days", () => {
     const verdict = judgeClock("2027-06-01T16:00:00Z", now);
-    expect(verdict).toMatchObject({ kind: "ahead", because: expect.stringContaining("6 hours ahead") });
+    expect(verdict).toMatchObject({ kind: "ahead", because: expect.stringContaining("6\u00a0h ahead") });
   });
 
   test("takes nothing dated ahead of now for having come first: a line of the future orders nothing", () => {

@@ -1,4 +1,4 @@
-import { sayCount } from "#base";
+import { sayDuration } from "#words";
 import { instantOf } from "./instant.ts";
 
 /** How far a device's clock may run ahead of the judge's [ms]. Common practice: covers drift of an unset clock. */
@@ -42,7 +42,7 @@ function placeOf(one: Earlier): { readonly one: Earlier; readonly when: number }
 
 function describeAhead(at: string, now: string, ahead: number): string {
   return (
-    `The line is dated ${at}, ${describeSpan(ahead)} ahead of the station's clock (${now}). ` +
+    `The line is dated ${at}, ${sayDuration(ahead / 1000, "apart")} ahead of the station's clock (${now}). ` +
     `Set this device's date, time and time zone to automatic, then write the line again.`
   );
 }
@@ -52,11 +52,4 @@ function describeEarly(at: string, earlier: Earlier): string {
     `The line is dated ${at}, before ${earlier.what} (${earlier.at}). ` +
     `Set this device's date, time and time zone to automatic, then write the line again.`
   );
-}
-
-function describeSpan(ms: number): string {
-  const minutes = Math.floor(ms / 60_000);
-  if (minutes < 120) return sayCount(minutes, "minute");
-  const hours = Math.floor(minutes / 60);
-  return hours < 48 ? sayCount(hours, "hour") : sayCount(Math.floor(hours / 24), "day");
 }

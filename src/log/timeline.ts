@@ -19,7 +19,7 @@ export class Timeline {
   readonly #ancestry = new Ancestry();
   readonly #strikes: Entry[] = [];
   #placed: Placed[] = [];
-  #struck: ReadonlyMap<string, Entry> = new Map();
+  #struck: ReadonlyMap<string, Entry> | undefined;
   #counting: readonly Entry[] | undefined;
 
   /** Takes in entries in any order; those it has stay as they are. */
@@ -63,7 +63,7 @@ export class Timeline {
 
   /** The strike that struck an entry, if one did. */
   struckBy(id: string): Entry | undefined {
-    return this.#struck.get(id);
+    return this.#struck?.get(id);
   }
 
   /** Ids of the newest entries that no other names, oldest first, at most `limit`. */
@@ -96,7 +96,7 @@ export class Timeline {
   }
 
   #counts(entry: Entry): boolean {
-    return !isStrike(entry) && !this.#struck.has(entry.id);
+    return !isStrike(entry) && this.#struck?.has(entry.id) !== true;
   }
 
   #follows(placed: readonly Placed[]): boolean {

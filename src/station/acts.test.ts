@@ -44,11 +44,11 @@ function ready(): Desk {
 }
 
 describe("taking on kits and passing them on", () => {
-  it("RULE-6 enrols under a pattern the station has, with dates, a serial and a seal that are new", () => {
+  it("RULE-6 enrols under a pattern the station has, with dates, a name, a serial and a seal that are new", () => {
     const made = desk();
     expect(made.kit()).toMatchObject({ name: "Kit 1", pattern: "small@1", seal: { number: "00417" } });
     const again = (change: object) => refusalsOf(kits.enrolKit(made.as("ann"), { ...ENROL, kit: "k2", ...change }));
-    expect(again({})).toEqual(["SN-111", "SN-117"]);
+    expect(again({})).toEqual(["SN-139", "SN-111", "SN-117"]);
     expect(again({ place: "nowhere", body: { name: "K", serial: "S-2", items: [] } })).toEqual(["SN-104"]);
     expect(again({ pattern: "none@1", body: { name: "K", serial: "S-2", items: [] } })).toEqual(["SN-108"]);
     const undated = { item: "cells", fitted: "2026-02-01", quantity: 2 };
@@ -68,6 +68,9 @@ describe("taking on kits and passing them on", () => {
     made.do(kits.rebuildKit(made.as("ann"), made.kit(), "small@2", "New strainer."));
     expect(made.kit()).toMatchObject({ place: "south", name: "Kit One", pattern: "small@2" });
     expect(refusalsOf(kits.moveKit(made.as("ann"), made.kit(), "south"))).toEqual(["SN-112"]);
+    made.do(kits.enrolKit(made.as("ann"), { ...ENROL, kit: "k2", body: { name: "Kit 2", serial: "S-2", items: [] } }));
+    expect(refusalsOf(kits.renameKit(made.as("ann"), made.kit(), " kit  2"))).toEqual(["SN-139"]);
+    expect(refusalsOf(kits.renameKit(made.as("ann"), made.kit(), "KIT ONE"))).toEqual([]);
     made.do(kits.retireKit(made.as("ann"), made.kit(), "Worn out."));
     expect(refusalsOf(kits.renameKit(made.as("ann"), made.kit(), "X"))).toEqual(["SN-114"]);
   });

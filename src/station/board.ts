@@ -2,12 +2,14 @@ import { dayIn, type PlainDate } from "#base";
 import type { Pattern } from "#kit";
 import {
   firstToEnd,
+  Lookups,
   standingOf,
   strengthOf,
   type KitState,
   type Lapse,
   type Place,
   type Standing,
+  type StandingOptions,
   type Strength,
 } from "#readiness";
 import type { StationReading } from "./station-reading.ts";
@@ -42,25 +44,49 @@ export interface Board {
  */
 export function boardOf(reading: StationReading, now: string): Board {
   const open = reading.places.filter((place) => !place.closed);
+  const byPlace = kitsByPlace(reading);
+  const options = { otherPatternVersions: [...reading.patterns.values()], lookups: new Lookups() };
   const sighted = open.map((place) => {
     const day = dayIn(place.zone, now);
-    return { place, day, kits: boardKits(reading, place, day) };
+    return { place, day, kits: boardKits(reading, byPlace.get(place.id) ?? [], day, options) };
   });
   const standings = new Map(sighted.flatMap(({ kits }) => kits.map(({ kit, standing }) => [kit.id, standing])));
   const kits = sighted.flatMap((one) => one.kits.map(({ kit }) => kit));
   const first = firstToEnd(kits, standings);
   return {
-    places: sighted.map((one) => ({ ...one, strength: strengthOf(one.place, kits, standings) })),
+    places: sighted.map((one) => ({
+      ...one,
+      strength: strengthOf(
+        one.place,
+        one.kits.map(({ kit }) => kit),
+        standings,
+      ),
+    })),
     standings,
     ...(first === undefined ? {} : { firstToEnd: first }),
   };
 }
 
-function boardKits(reading: StationReading, place: Place, day: PlainDate): BoardKit[] {
-  const here = reading.kits.filter((kit) => kit.place === place.id && !kit.retired);
+function kitsByPlace({ kits }: StationReading): ReadonlyMap<string, readonly KitState[]> {
+  const found = new Map<string, KitState[]>();
+  for (const kit of kits) {
+    if (kit.retired) continue;
+    const here = found.get(kit.place);
+    if (here) here.push(kit);
+    else found.set(kit.place, [kit]);
+  }
+  return found;
+}
+
+function boardKits(
+  reading: StationReading,
+  here: readonly KitState[],
+  day: PlainDate,
+  options: StandingOptions,
+): BoardKit[] {
   return here.map((kit) => {
     const pattern = reading.patterns.get(kit.pattern);
-    return { kit, ...(pattern && { pattern }), standing: standingAt(kit, reading, day) };
+    return { kit, ...(pattern && { pattern }), standing: standingAt(kit, reading, day, options) };
   });
 }
 
@@ -69,10 +95,11 @@ export function standingAt(
   kit: KitState,
   reading: Pick<StationReading, "patterns" | "policy">,
   day: PlainDate,
+  options: StandingOptions = { otherPatternVersions: [...reading.patterns.values()] },
 ): Standing {
   const pattern = reading.patterns.get(kit.pattern);
   if (!pattern) return withoutPattern(kit);
-  return standingOf(kit, pattern, day, reading.policy, { otherPatternVersions: [...reading.patterns.values()] });
+  return standingOf(kit, pattern, day, reading.policy, options);
 }
 
 function withoutPattern(kit: KitState): Standing {

@@ -3,6 +3,8 @@ export { movedFrom, type Moved } from "./judging/moved.ts";
 export * from "./wire/wire.ts";
 export * from "./wire/wire-links.ts";
 export * from "./wire/wire-mail.ts";
+export * from "./wire/wire-second.ts";
+export * from "./wire/wire-patterns.ts";
 export * from "./store-error.ts";
 export {
   CALLING,
@@ -14,27 +16,30 @@ export {
   type Asker,
   type Permission,
 } from "./judging/permission.ts";
-export { PIN_RULE, pinWeakness } from "./judging/pin-rule.ts";
+export { PIN_LENGTH, PIN_RULE, pinWeakness, type PinWeakness } from "./judging/pin-rule.ts";
 export { judgeEntry, type EntryFacts } from "./judging/judge-entry.ts";
 export { boardOf, standingAt, type Board, type BoardKit, type BoardPlace } from "./board.ts";
 export { createStationFold, type StationFold } from "./station-fold.ts";
 export type { StationReading } from "./station-reading.ts";
 export * from "./snapshot/index.ts";
-export type { Act, Doing, Draft } from "./acts/draft.ts";
+export type { Act, ActContext, Draft } from "./acts/draft.ts";
 export * from "./acts/kit-acts.ts";
-export { flushKit, takeBack } from "./return/return-acts.ts";
+export { flushKit, settleLent, takeBack } from "./return/return-acts.ts";
 export * from "./acts/turnaround-acts.ts";
 export * from "./acts/finding-acts.ts";
 export * from "./acts/station-acts.ts";
 export * from "./acts/casualty-acts.ts";
+export * from "./hand-over/method.ts";
 export * from "./hand-over/signature.ts";
 export * from "./labels/index.ts";
 export * from "./stock/shelf-acts.ts";
 export * from "./stock/stock-acts.ts";
 export * from "./people/index.ts";
 export * from "./drills/index.ts";
+export * from "./visits/index.ts";
 export * from "./calendar/index.ts";
 export * from "./mail/index.ts";
+export * from "./pattern-files/index.ts";
 export * from "./work/index.ts";
 export * from "./joined/join-acts.ts";
 export * from "./timeline/index.ts";
@@ -55,6 +60,8 @@ export { isBuilding } from "./acts/finding-effect.ts";
 export { verifyLog, type PlaceVerdict } from "./verify-log.ts";
 export { endedBy, findingsByMode, nextTry, type FaultAdvice, type Likely, type Where } from "./fault-finding/index.ts";
 export * from "./start-chance/index.ts";
+export { pictureLine } from "./line-photos/line-photo-acts.ts";
+export * from "./lives/index.ts";
 export * from "./opening-interval/index.ts";
 export * from "./report-card/index.ts";
 export * from "./trend-signals/index.ts";

@@ -1,7 +1,7 @@
 import type { Pattern } from "#kit";
 import type { Entry } from "#log";
 import type { Bodies, EntryKind, Role } from "#readiness";
-import type { Act, Doing, Draft } from "./acts/draft.ts";
+import type { Act, ActContext, Draft } from "./acts/draft.ts";
 import { createStationFold, type StationFold } from "./station-fold.ts";
 
 /* A station to act upon, for the tests of this room: two places, four people, one small pattern. */
@@ -82,8 +82,8 @@ export class Desk {
   today = "2026-01-10";
   private count = 0;
 
-  constructor(small: Pattern = SMALL_PATTERN) {
-    this.fold = createStationFold([small, { ...small, version: 2 }]);
+  constructor(small: Pattern = SMALL_PATTERN, ...others: readonly Pattern[]) {
+    this.fold = createStationFold([small, { ...small, version: 2 }, ...others]);
     for (const [person, role] of [
       ["ann", "keeper"],
       ["ben", "crew"],
@@ -105,7 +105,7 @@ export class Desk {
   }
 
   /** The station as this person meets it. */
-  as(person: string): Doing {
+  as(person: string): ActContext {
     const reading = this.fold.read();
     const me = reading.people.find((one) => one.id === person);
     if (!me) throw new Error(`Nobody is called ${person}.`);
@@ -142,4 +142,11 @@ export class Desk {
 /** Codes of what refused an act; empty where it was allowed. */
 export function refusalsOf(act: Act): readonly string[] {
   return act.kind === "refused" ? act.because.map((fault) => fault.code) : [];
+}
+
+/** Lines as they come in, so many at a time, with the sample's one pattern. */
+export function foldInPieces(lines: readonly Entry[], size = lines.length): StationFold {
+  const fold = createStationFold([SMALL_PATTERN]);
+  for (let at = 0; at < lines.length; at += size) fold.add(lines.slice(at, at + size));
+  return fold;
 }

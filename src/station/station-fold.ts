@@ -8,12 +8,14 @@ import { SnapshotBase } from "./snapshot/base.ts";
 import type { StationSnapshot } from "./snapshot/snapshot.ts";
 import type { StationReading } from "./station-reading.ts";
 import {
+  begunVisit,
   mergeLines,
   type CasualtyState,
   type KitState,
   type Qualification,
   type StepReport,
   type StockPart,
+  type Visit,
 } from "#readiness";
 
 /** A station's log, folded and kept up to date. */
@@ -195,7 +197,7 @@ class SubjectsFold implements StationFold {
 
   #compose(): StationReading {
     const states = this.#states();
-    const station = states.find((state) => state.sort === "station")?.station;
+    const station = states.find((state) => state.sort === "station")?.draft?.release();
     const casualties = this.#readCasualties();
     this.#named = nameTwins(this.#kits, this.#named);
     this.#read = addCasualtyRuns(this.#named, casualties, this.#read);
@@ -212,6 +214,7 @@ class SubjectsFold implements StationFold {
       qualifications: states.flatMap((state) => qualificationIn(state) ?? []).sort(byName),
       practised: this.#base?.practised ?? [],
       casualties: casualties.toSorted(newestFirst),
+      visits: states.flatMap((state) => visitIn(state) ?? []).sort(newestVisit),
       reports: new Map(this.#reports),
       patterns: this.#patterns,
     };
@@ -220,6 +223,14 @@ class SubjectsFold implements StationFold {
 
 function qualificationIn(state: SubjectState): Qualification | undefined {
   return state.sort === "qualification" ? state.qualification : undefined;
+}
+
+function visitIn(state: SubjectState): Visit | undefined {
+  return state.sort === "visit" ? begunVisit(state.visit) : undefined;
+}
+
+function newestVisit(one: Visit, other: Visit): number {
+  return Date.parse(other.begun.at) - Date.parse(one.begun.at) || (one.id < other.id ? -1 : 1);
 }
 
 /** Puts a value in a map, or takes the old one out where there is none. */

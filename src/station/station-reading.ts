@@ -12,6 +12,7 @@ import type {
   StationPolicy,
   StepReport,
   StockPart,
+  Visit,
 } from "#readiness";
 
 /** The station as its log tells it. What an entry does not touch keeps its identity from one reading to the next. */
@@ -38,6 +39,8 @@ export interface StationReading {
   readonly practised: readonly Practised[];
   /** Newest first, closed ones too; each once, whatever number of sheets was opened for her. */
   readonly casualties: readonly CasualtyState[];
+  /** Visits of assessors, newest first. */
+  readonly visits: readonly Visit[];
   /** By pattern id. */
   readonly reports: ReadonlyMap<string, readonly StepReport[]>;
   /** By "id@version". */

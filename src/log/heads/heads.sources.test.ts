@@ -1,7 +1,7 @@
 import { ed25519 } from "@noble/curves/ed25519.js";
 import { bytesToHex, hexToBytes } from "@noble/hashes/utils.js";
 import { describe, expect, test } from "vitest";
-import references from "../../../test/references/log-tree.json" with { type: "json" };
+import references from "#test/references/log-tree.json" with { type: "json" };
 import { isSignature, publicKeyOf } from "./signed-head.ts";
 
 interface Row {

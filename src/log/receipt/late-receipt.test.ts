@@ -10,8 +10,8 @@ describe("a line received late", () => {
   });
 
   it("is told in hours, then in days, never longer than it was", () => {
-    expect(sayLateness(25.9 * 3_600_000)).toBe("25 hours after it was written");
-    expect(sayLateness(47.9 * 3_600_000)).toBe("47 hours after it was written");
+    expect(sayLateness(25.9 * 3_600_000)).toBe("25\u00a0h 54\u00a0min after it was written");
+    expect(sayLateness(47.9 * 3_600_000)).toBe("47\u00a0h 54\u00a0min after it was written");
     expect(sayLateness(71.9 * 3_600_000)).toBe("2 days after it was written");
   });
 });

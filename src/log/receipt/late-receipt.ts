@@ -1,4 +1,4 @@
-import { sayCount } from "#base";
+import { sayDuration } from "#words";
 import { instantOf } from "../instant.ts";
 
 /**
@@ -22,13 +22,11 @@ export function lateBy(at: string, received: string): number | undefined {
 }
 
 /**
- * A long time between writing and receipt in words, whole units and never more than it was.
+ * A long time between writing and receipt in words, never more than it was.
  *
  * @param ms - more than {@link LATE_RECEIPT_MS} [ms]
  * @example sayLateness(259_200_000); // "3 days after it was written"
  */
 export function sayLateness(ms: number): string {
-  const hours = Math.floor(ms / 3_600_000);
-  const span = hours < 48 ? sayCount(hours, "hour") : sayCount(Math.floor(hours / 24), "day");
-  return `${span} after it was written`;
+  return `${sayDuration(ms / 1000, "apart")} after it was written`;
 }

@@ -1,6 +1,6 @@
 import { bytesToHex, hexToBytes, utf8ToBytes } from "@noble/hashes/utils.js";
 import { describe, expect, test } from "vitest";
-import references from "../../../test/references/log-tree.json" with { type: "json" };
+import references from "#test/references/log-tree.json" with { type: "json" };
 import { HashTree } from "./hash-tree.ts";
 import { leafHash, nodeHash } from "./tree-hash.ts";
 import { isConsistent, isIncluded } from "./tree-proof.ts";

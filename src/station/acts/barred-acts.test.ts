@@ -35,7 +35,7 @@ describe("work that an open finding forbids", () => {
     const [ben, kit] = [desk.as("ben"), desk.kit()];
     const seen = turnarounds.answerStep(ben, kit, { ...STOW, answer: "seen" });
     expect(refusalsOf(seen)).toEqual(["SN-129"]);
-    expect(JSON.stringify(seen)).toContain("Pump: seized: it forbids starting it. Mend it");
+    expect(JSON.stringify(seen)).toContain("Pump: seized. It forbids starting it. Mend it");
     expect(refusalsOf(turnarounds.startTimer(ben, kit, STOW))).toEqual(["SN-129"]);
     expect(refusalsOf(turnarounds.countPulls(ben, kit, { ...STOW, pulls: 1, started: false }))).toEqual(["SN-129"]);
     expect(refusalsOf(turnarounds.timePrime(ben, kit, { ...STOW, seconds: 30, primed: true }))).toEqual(["SN-129"]);

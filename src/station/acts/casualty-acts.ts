@@ -1,14 +1,18 @@
 import type { Fault } from "#base";
 import { STATION_PLACE } from "#log";
 import type { Bodies, CasualtyBodies, CasualtyState, EntryKind, WrittenLate } from "#readiness";
-import { allow, unless, type Act, type Doing, type Draft } from "./draft.ts";
+import { allow, unless, type Act, type ActContext, type Draft } from "./draft.ts";
 import { because } from "../judging/faults.ts";
 import { judgeBoat, judgeSounding, judgeTaken } from "./casualty-soundings.ts";
 
 /* What people do about a casualty. It belongs to the whole station, so every device of it has the sheet. */
 
 /** Begins the sheet of a casualty under a new id. */
-export function openCasualty(doing: Doing, casualty: string, body: Bodies["casualty-opened"]): Act<"casualty-opened"> {
+export function openCasualty(
+  doing: ActContext,
+  casualty: string,
+  body: Bodies["casualty-opened"],
+): Act<"casualty-opened"> {
   const wrong = judgeBoat(body.boat);
   if (wrong.length > 0) return { kind: "refused", because: wrong };
   return allow(doing, about(casualty, "casualty-opened", body));
@@ -16,7 +20,7 @@ export function openCasualty(doing: Doing, casualty: string, body: Bodies["casua
 
 /** Writes down what is better known of boat, space or hole. */
 export function changeCasualty(
-  doing: Doing,
+  doing: ActContext,
   casualty: CasualtyState,
   body: Bodies["casualty-changed"],
 ): Act<"casualty-changed"> {
@@ -30,7 +34,7 @@ export function changeCasualty(
 
 /** Writes down a level: read now, or at `body.taken`. */
 export function takeSounding(
-  doing: Doing,
+  doing: ActContext,
   casualty: CasualtyState,
   body: Bodies["sounding-taken"],
 ): Act<"sounding-taken"> {
@@ -39,7 +43,7 @@ export function takeSounding(
 }
 
 /** Sets a pump going, stops it, or changes its setting. None starts while fuel is smelt. */
-export function setPump(doing: Doing, casualty: CasualtyState, body: Bodies["pump-set"]): Act<"pump-set"> {
+export function setPump(doing: ActContext, casualty: CasualtyState, body: Bodies["pump-set"]): Act<"pump-set"> {
   const remedy = "Do not pump. The person in charge finds it clear first, and writes that down here.";
   const isClear = casualty.fuelSmelt === undefined || !body.running;
   return onOpen(doing, casualty, "pump-set", body, [
@@ -50,13 +54,13 @@ export function setPump(doing: Doing, casualty: CasualtyState, body: Bodies["pum
 }
 
 /** Writes down what is seen of a pump, from now or from `body.taken` on. */
-export function seePump(doing: Doing, casualty: CasualtyState, body: Bodies["pump-seen"]): Act<"pump-seen"> {
+export function seePump(doing: ActContext, casualty: CasualtyState, body: Bodies["pump-seen"]): Act<"pump-seen"> {
   return onOpen(doing, casualty, "pump-seen", body, [needPump(casualty, body.pump), ...judgeLate(doing, body)]);
 }
 
 /** Writes down what starting and priming a pump took, from now or from `body.taken` on. */
 export function tellStart(
-  doing: Doing,
+  doing: ActContext,
   casualty: CasualtyState,
   body: Bodies["pump-start-told"],
 ): Act<"pump-start-told"> {
@@ -65,23 +69,27 @@ export function tellStart(
 }
 
 /** Writes down that a pump's tank is full again. */
-export function refuelPump(doing: Doing, casualty: CasualtyState, pump: string): Act<"pump-refuelled"> {
+export function refuelPump(doing: ActContext, casualty: CasualtyState, pump: string): Act<"pump-refuelled"> {
   return onOpen(doing, casualty, "pump-refuelled", { pump }, [needPump(casualty, pump)]);
 }
 
 /** Writes down how much of the hole is still open after plugging or patching. */
-export function patchHole(doing: Doing, casualty: CasualtyState, body: Bodies["hole-patched"]): Act<"hole-patched"> {
+export function patchHole(
+  doing: ActContext,
+  casualty: CasualtyState,
+  body: Bodies["hole-patched"],
+): Act<"hole-patched"> {
   return onOpen(doing, casualty, "hole-patched", body, [needSpace(casualty, body.space), ...judgeLate(doing, body)]);
 }
 
 /** Writes down that she is taken in tow, or that the tow is cast off. */
-export function setTow(doing: Doing, casualty: CasualtyState, under: boolean): Act<"tow-set"> {
+export function setTow(doing: ActContext, casualty: CasualtyState, under: boolean): Act<"tow-set"> {
   return onOpen(doing, casualty, "tow-set", { under });
 }
 
 /** Writes down what is seen of her: list, trim, roll, deck edge, sill, her skipper's word. */
 export function seeStability(
-  doing: Doing,
+  doing: ActContext,
   casualty: CasualtyState,
   body: Bodies["stability-seen"],
 ): Act<"stability-seen"> {
@@ -89,12 +97,12 @@ export function seeStability(
 }
 
 /** Fuel smelt or seen: the log says that every pump stopped. */
-export function smellFuel(doing: Doing, casualty: CasualtyState, note?: string): Act<"fuel-smelt"> {
+export function smellFuel(doing: ActContext, casualty: CasualtyState, note?: string): Act<"fuel-smelt"> {
   return onOpen(doing, casualty, "fuel-smelt", note === undefined ? {} : { note });
 }
 
 /** The person in charge has found it clear of fuel; pumps stay off until they are started one by one. */
-export function clearFuel(doing: Doing, casualty: CasualtyState, note: string): Act<"fuel-cleared"> {
+export function clearFuel(doing: ActContext, casualty: CasualtyState, note: string): Act<"fuel-cleared"> {
   const isSmelt = casualty.fuelSmelt !== undefined;
   return onOpen(doing, casualty, "fuel-cleared", { note }, [
     unless(isSmelt, because("SN-152", "casualty", casualty.name, "a casualty with fuel smelt", "Nothing to clear.")),
@@ -103,7 +111,7 @@ export function clearFuel(doing: Doing, casualty: CasualtyState, note: string): 
 
 /** Writes a note about people, the boat or anything else. */
 export function noteCasualty(
-  doing: Doing,
+  doing: ActContext,
   casualty: CasualtyState,
   body: Bodies["casualty-noted"],
 ): Act<"casualty-noted"> {
@@ -112,7 +120,7 @@ export function noteCasualty(
 
 /** Ends the sheet. Kits handed over stay with the vessel until each is taken back. */
 export function closeCasualty(
-  doing: Doing,
+  doing: ActContext,
   casualty: CasualtyState,
   body: Bodies["casualty-closed"],
 ): Act<"casualty-closed"> {
@@ -121,14 +129,18 @@ export function closeCasualty(
 }
 
 /** Adds to a closed casualty what somebody saw. */
-export function noteReview(doing: Doing, casualty: CasualtyState, body: Bodies["review-noted"]): Act<"review-noted"> {
+export function noteReview(
+  doing: ActContext,
+  casualty: CasualtyState,
+  body: Bodies["review-noted"],
+): Act<"review-noted"> {
   const pump = body.pump === undefined ? undefined : needPump(casualty, body.pump);
   return allow(doing, about(casualty.id, "review-noted", body), [needClosed(casualty), pump]);
 }
 
 /** Says that a closed casualty was gone through, and keeps what had been forecast with what came. */
 export function keepReview(
-  doing: Doing,
+  doing: ActContext,
   casualty: CasualtyState,
   body: Bodies["casualty-reviewed"],
 ): Act<"casualty-reviewed"> {
@@ -141,7 +153,7 @@ function needClosed({ name, closed }: CasualtyState): Fault | undefined {
 }
 
 function onOpen<Kind extends keyof CasualtyBodies>(
-  doing: Doing,
+  doing: ActContext,
   casualty: CasualtyState,
   kind: Kind,
   body: Bodies[Kind],
@@ -155,7 +167,7 @@ function onOpen<Kind extends keyof CasualtyBodies>(
   ]);
 }
 
-function judgeLate({ now }: Doing, { taken }: WrittenLate): readonly Fault[] {
+function judgeLate({ now }: ActContext, { taken }: WrittenLate): readonly Fault[] {
   return now === undefined ? [] : judgeTaken(taken, now);
 }
 

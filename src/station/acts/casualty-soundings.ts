@@ -8,7 +8,7 @@ import {
   type CasualtyBoat,
   type CasualtyState,
 } from "#readiness";
-import { unless, type Doing } from "./draft.ts";
+import { unless, type ActContext } from "./draft.ts";
 import { because } from "../judging/faults.ts";
 
 /** When something was seen or done against when it is written down: SN-156 later, SN-157 more than a day before. */
@@ -25,7 +25,7 @@ const OLD = "Look at the day. What was longer ago goes into a note.";
 
 /** What speaks against a sounding, besides its space. */
 export function judgeSounding(
-  { now }: Pick<Doing, "now">,
+  { now }: Pick<ActContext, "now">,
   casualty: Pick<CasualtyState, "boat" | "soundings">,
   body: Bodies["sounding-taken"],
 ): readonly (Fault | undefined)[] {

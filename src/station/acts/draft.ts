@@ -35,7 +35,7 @@ export type Act<Kind extends EntryKind = EntryKind> =
   | { readonly kind: "refused"; readonly because: readonly Fault[] };
 
 /** The station as it stands where something is being done, and who is doing it. */
-export interface Doing {
+export interface ActContext {
   readonly me: Person;
   /** Calendar day at the person's place. */
   readonly today: string;
@@ -62,7 +62,7 @@ export interface Doing {
 
 /** The line, unless the role may not write it, the body is not as it must be, or a rule speaks against it. */
 export function allow<Kind extends EntryKind>(
-  doing: Doing,
+  doing: ActContext,
   draft: Draft<Kind>,
   against: readonly (Fault | undefined)[] = [],
 ): Act<Kind> {

@@ -8,8 +8,9 @@ import {
   type Finding,
   type KitState,
   type Remedy,
+  recordedFor,
 } from "#readiness";
-import { aboutKit, allow, unless, type Act, type Doing } from "./draft.ts";
+import { aboutKit, allow, unless, type Act, type ActContext } from "./draft.ts";
 import { judgeEffect } from "./finding-effect.ts";
 import { answerFaults } from "../judging/answer-faults.ts";
 import { because, noSuchItem, roleMayNot } from "../judging/faults.ts";
@@ -23,7 +24,7 @@ import { patternOf } from "./turnaround-acts.ts";
 export const LIVED_WITH_LONGEST = { months: 12 } as const;
 
 /** Raises a finding: an item of the pattern, and one of its modes or "other" in the person's words. */
-export function raiseFinding(doing: Doing, kit: KitState, body: Bodies["finding-raised"]): Act<"finding-raised"> {
+export function raiseFinding(doing: ActContext, kit: KitState, body: Bodies["finding-raised"]): Act<"finding-raised"> {
   return allow(doing, aboutKit(kit, "finding-raised", body), [
     needOnCharge(kit),
     needNotPlanter(doing, kit),
@@ -37,7 +38,7 @@ export function raiseFinding(doing: Doing, kit: KitState, body: Bodies["finding-
 
 /** Records that a finding was mended, or a part replaced. It stays open until proved. */
 export function makeRemedy(
-  doing: Doing,
+  doing: ActContext,
   kit: KitState,
   body: Exclude<Remedy, { readonly how: "lived-with" }>,
 ): Act<"remedy-made"> {
@@ -51,7 +52,7 @@ export function makeRemedy(
  * grounds the kit.
  */
 export function liveWith(
-  doing: Doing,
+  doing: ActContext,
   kit: KitState,
   body: Extract<Remedy, { readonly how: "lived-with" }>,
 ): Act<"remedy-made"> {
@@ -65,7 +66,7 @@ export function liveWith(
 }
 
 /** Proves a remedy by the checks that find the mode, every one of them repeated. */
-export function proveFinding(doing: Doing, kit: KitState, body: Bodies["finding-proved"]): Act<"finding-proved"> {
+export function proveFinding(doing: ActContext, kit: KitState, body: Bodies["finding-proved"]): Act<"finding-proved"> {
   const finding = openOne(kit, body.finding);
   return allow(doing, aboutKit(kit, "finding-proved", body), [
     needOpen(kit, body.finding),
@@ -74,7 +75,7 @@ export function proveFinding(doing: Doing, kit: KitState, body: Bodies["finding-
 }
 
 /** A finding names an item of the pattern and one of its modes, or "other", and no milder effect than the mode's. */
-export function judgeNames(doing: Doing, kit: KitState, body: Named): readonly Fault[] {
+export function judgeNames(doing: ActContext, kit: KitState, body: Named): readonly Fault[] {
   const pattern = patternOf(doing, kit);
   if (!pattern) return [];
   const { items, modes } = lookUp(pattern);
@@ -91,7 +92,7 @@ export function judgeNames(doing: Doing, kit: KitState, body: Named): readonly F
 type Named = Pick<Bodies["finding-raised"], "item" | "mode" | "effect">;
 
 function judgeProof(
-  doing: Doing,
+  doing: ActContext,
   kit: KitState,
   finding: Finding,
   body: Bodies["finding-proved"],
@@ -113,16 +114,16 @@ function judgeProof(
 }
 
 /** A check repeated is held against its limits as it was the first time. */
-function judgeRepeated(doing: Doing, kit: KitState, body: Bodies["finding-proved"]): readonly Fault[] {
+function judgeRepeated(doing: ActContext, kit: KitState, body: Bodies["finding-proved"]): readonly Fault[] {
   const checks = patternOf(doing, kit)?.checks ?? [];
-  const against = { today: doing.today, recordedSeal: kit.seal?.number };
   return body.checks.flatMap((given, i) => {
     const check = checks.find(({ id }) => id === given.check);
+    const against = { today: doing.today, recorded: recordedFor(check, kit) };
     return check ? answerFaults(check, given, against, `body.checks.${i}.value`) : [];
   });
 }
 
-function judgeUntil(doing: Doing, until: string): Fault | undefined {
+function judgeUntil(doing: ActContext, until: string): Fault | undefined {
   if (!isDate(until) && !isMonth(until)) return undefined;
   const day = parseDate(until);
   const latest = addSpan(doing.today, LIVED_WITH_LONGEST);

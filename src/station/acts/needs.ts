@@ -1,7 +1,10 @@
-import { formatDate, parseDate, type Fault } from "#base";
+import { formatDate, parseDate, plainName, type Fault } from "#base";
 import { drillsOn, isSameSeal, sealNumbersOf, type KitState } from "#readiness";
-import type { Doing } from "./draft.ts";
+import type { ActContext } from "./draft.ts";
 import { because, noSuchPattern, noSuchPlace } from "../judging/faults.ts";
+
+/** Paper older than this is taken for a slip of the pen: judgement. */
+const MEMORY_YEARS = 50;
 
 /* What acts need to hold, each as the fault to show where it does not. */
 
@@ -25,20 +28,29 @@ export function needClosed(kit: KitState): Fault | undefined {
 }
 
 /** A place of the station that is not closed. */
-export function needPlace(doing: Doing, place: string, field: string): Fault | undefined {
+export function needPlace(doing: ActContext, place: string, field: string): Fault | undefined {
   if (doing.places.some((one) => one.id === place && !one.closed)) return undefined;
   return noSuchPlace(field, place);
 }
 
 /** A seal number that was never on any kit. */
-export function needNewSeal(doing: Doing, seal: string): Fault | undefined {
+export function needNewSeal(doing: ActContext, seal: string): Fault | undefined {
   const used = doing.kits.find((kit) => sealNumbersOf(kit).some((number) => isSameSeal(number, seal)));
   if (!used) return undefined;
   return because("SN-117", "body.seal", seal, "a seal number never used before", `It was used on ${used.name}.`);
 }
 
+/** A name that no other kit on charge has, whatever its capitals: one shouted across a deck must mean one kit. */
+export function needNewKitName(doing: ActContext, name: string, own?: string): Fault | undefined {
+  const same = (one: string) => plainName(one) === plainName(name);
+  const twin = doing.kits.find((other) => other.id !== own && !other.retired && same(other.name));
+  if (!twin) return undefined;
+  const remedy = `The kit with serial ${twin.serial} has it. Choose another name.`;
+  return because("SN-139", "body.name", name, "a name no other kit has", remedy);
+}
+
 /** A pattern version the station has. */
-export function needPattern(doing: Doing, pattern: string): Fault | undefined {
+export function needPattern(doing: ActContext, pattern: string): Fault | undefined {
   if (doing.patterns.has(pattern)) return undefined;
   return noSuchPattern(pattern);
 }
@@ -51,15 +63,23 @@ export function needNoDrill(kit: KitState): Fault | undefined {
   return because("SN-241", "kit", kit.name, "a kit that is not set aside for a drill", remedy);
 }
 
+/** A day that people now at work may have on paper. */
+export function needWithinMemory(doing: ActContext, day: string, field: string): Fault | undefined {
+  const first = `${Number(doing.today.slice(0, 4)) - MEMORY_YEARS}-01-01`;
+  if (`${day}-01`.slice(0, 10) >= first) return undefined;
+  const allowed = `a day from ${formatDate(parseDate(first))} on`;
+  return because("SN-130", field, day, allowed, "Check the year.");
+}
+
 /** A day that is not past. */
-export function needNotPast(doing: Doing, day: string, field: string): Fault | undefined {
+export function needNotPast(doing: ActContext, day: string, field: string): Fault | undefined {
   if (day >= doing.today) return undefined;
   const allowed = `a day from today on, ${formatDate(parseDate(doing.today))}`;
   return because("SN-240", field, day, allowed, "Check the date, and the date of this device.");
 }
 
 /** A day that has come. */
-export function needNotAhead(doing: Doing, day: string, field: string): Fault | undefined {
+export function needNotAhead(doing: ActContext, day: string, field: string): Fault | undefined {
   if (day.slice(0, 10) <= doing.today) return undefined;
   const allowed = `a day up to today, ${formatDate(parseDate(doing.today))}`;
   return because("SN-120", field, day, allowed, "Check the date, and the date of this device.");

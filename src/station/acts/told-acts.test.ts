@@ -17,6 +17,9 @@ describe("telling of a turnaround before this log", () => {
     expect(tell("ann", "2026-01")).toEqual([]);
     expect(tell("ann", "2026-01-11")).toEqual(["SN-120"]);
     expect(tell("ann", "2026-02")).toEqual(["SN-120"]);
+    expect(tell("ann", "1976-01")).toEqual([]);
+    expect(tell("ann", "1975-12")).toEqual(["SN-130"]);
+    expect(tell("ann", "1890-05-01")).toEqual(["SN-130"]);
     expect(tell("ben", "2025-03-04")).toEqual(["SN-103"]);
     made.do(retireKit(made.as("ann"), made.kit(), "Sold."));
     expect(tell("ann", "2025-03-04")).toEqual(["SN-114"]);

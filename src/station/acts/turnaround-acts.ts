@@ -6,8 +6,9 @@ import {
   drillsOn,
   lookUp,
   readingGate,
+  recordedFor,
+  sayBarred,
   sayWayOut,
-  sayWorks,
   sealingRefusals,
   stepGate,
   type Bodies,
@@ -16,7 +17,7 @@ import {
   type Turnaround,
   measuredBefore,
 } from "#readiness";
-import { aboutKit, allow, type Act, type Doing } from "./draft.ts";
+import { aboutKit, allow, type Act, type ActContext } from "./draft.ts";
 import { answerFaults } from "../judging/answer-faults.ts";
 import { because, noSuchItem, noSuchPattern, notOpen } from "../judging/faults.ts";
 import { needNotPlanter } from "../drills/drill-needs.ts";
@@ -30,7 +31,7 @@ export type StepKind =
 
 /** Opens a kit for a turnaround: breaks its seal, having read it. While a drill is on, it is part of that. */
 export function openTurnaround(
-  doing: Doing,
+  doing: ActContext,
   kit: KitState,
   body: Bodies["turnaround-opened"],
 ): Act<"turnaround-opened"> {
@@ -52,7 +53,7 @@ export function openTurnaround(
  * Answers a step's check or the step itself. A measurement outside its limits cannot be answered as seen right, nor a step
  * that an open finding or a line half done bars, nor one whose wait is not over, nor one that asks for a second person who is not named.
  */
-export function answerStep(doing: Doing, kit: KitState, body: Bodies["step-answered"]): Act<"step-answered"> {
+export function answerStep(doing: ActContext, kit: KitState, body: Bodies["step-answered"]): Act<"step-answered"> {
   return atStep(doing, kit, "step-answered", body, [
     ...judgeCheck(doing, kit, body.step, body.check),
     ...(body.answer === "seen" ? heldBack(doing, kit, body) : []),
@@ -62,29 +63,29 @@ export function answerStep(doing: Doing, kit: KitState, body: Bodies["step-answe
 }
 
 /** Starts a wait, a run, a prime or a count at a step. */
-export function startTimer(doing: Doing, kit: KitState, body: Bodies["timer-started"]): Act<"timer-started"> {
+export function startTimer(doing: ActContext, kit: KitState, body: Bodies["timer-started"]): Act<"timer-started"> {
   return atStep(doing, kit, "timer-started", body, heldBack(doing, kit, body));
 }
 
 /** Ends a wait or run. */
-export function stopTimer(doing: Doing, kit: KitState, body: Bodies["timer-stopped"]): Act<"timer-stopped"> {
+export function stopTimer(doing: ActContext, kit: KitState, body: Bodies["timer-stopped"]): Act<"timer-stopped"> {
   return atStep(doing, kit, "timer-stopped", body);
 }
 
 /** Records pulls of the cord; that it started is taken whatever bars it. */
-export function countPulls(doing: Doing, kit: KitState, body: Bodies["pulls-counted"]): Act<"pulls-counted"> {
+export function countPulls(doing: ActContext, kit: KitState, body: Bodies["pulls-counted"]): Act<"pulls-counted"> {
   return atStep(doing, kit, "pulls-counted", body, body.started ? [] : heldBack(doing, kit, body));
 }
 
 /** Records a prime, from first stroke to water; one that was under way when a finding was raised is still written down. */
-export function timePrime(doing: Doing, kit: KitState, body: Bodies["prime-timed"]): Act<"prime-timed"> {
+export function timePrime(doing: ActContext, kit: KitState, body: Bodies["prime-timed"]): Act<"prime-timed"> {
   const isUnderWay = openOne(kit, body.turnaround)?.timers[body.step]?.started !== undefined;
   return atStep(doing, kit, "prime-timed", body, isUnderWay ? [] : heldBack(doing, kit, body));
 }
 
 /** Records a measured delivery. */
 export function measureDelivery(
-  doing: Doing,
+  doing: ActContext,
   kit: KitState,
   body: Bodies["delivery-measured"],
 ): Act<"delivery-measured"> {
@@ -92,7 +93,7 @@ export function measureDelivery(
 }
 
 /** Records an item fitted, in a turnaround or, for what hangs outside, without one. */
-export function fitItem(doing: Doing, kit: KitState, body: Bodies["item-fitted"]): Act<"item-fitted"> {
+export function fitItem(doing: ActContext, kit: KitState, body: Bodies["item-fitted"]): Act<"item-fitted"> {
   const pattern = patternOf(doing, kit);
   const known = pattern?.items.some((item) => item.id === body.item);
   return allow(doing, aboutKit(kit, "item-fitted", body), [
@@ -100,11 +101,12 @@ export function fitItem(doing: Doing, kit: KitState, body: Bodies["item-fitted"]
     known ? undefined : noSuchItem("body.item", body.item),
     needNotAhead(doing, body.fitted, "body.fitted"),
     ...needDrawn(doing, kit, body.item, body.drawn),
+    ...secondsAtLine(doing, kit, body),
   ]);
 }
 
 /** Records a date read off an item, or that none can be read: at a line of a turnaround, or outside one. */
-export function readDate(doing: Doing, kit: KitState, body: Bodies["date-read"]): Act<"date-read"> {
+export function readDate(doing: ActContext, kit: KitState, body: Bodies["date-read"]): Act<"date-read"> {
   const item = patternOf(doing, kit)?.items.find(({ id }) => id === body.item);
   return allow(doing, aboutKit(kit, "date-read", body), [
     needOnCharge(kit),
@@ -114,7 +116,7 @@ export function readDate(doing: Doing, kit: KitState, body: Bodies["date-read"])
 }
 
 /** Closes the container with a new seal, if nothing stands in the way; each thing that does is one fault. */
-export function sealKit(doing: Doing, kit: KitState, body: Bodies["sealed"]): Act<"sealed"> {
+export function sealKit(doing: ActContext, kit: KitState, body: Bodies["sealed"]): Act<"sealed"> {
   const turnaround = openOne(kit, body.turnaround);
   const pattern = turnaround && patternOf(doing, kit, turnaround);
   if (!turnaround || !pattern) {
@@ -130,19 +132,23 @@ export function sealKit(doing: Doing, kit: KitState, body: Bodies["sealed"]): Ac
 }
 
 /** Closes the container with the kit grounded: always possible, with a reason. */
-export function closeGrounded(doing: Doing, kit: KitState, body: Bodies["closed-grounded"]): Act<"closed-grounded"> {
+export function closeGrounded(
+  doing: ActContext,
+  kit: KitState,
+  body: Bodies["closed-grounded"],
+): Act<"closed-grounded"> {
   const open = openOne(kit, body.turnaround) ? undefined : notOpen(body.turnaround);
   const seal = body.seal === undefined ? undefined : needNewSeal(doing, body.seal);
   return allow(doing, aboutKit(kit, "closed-grounded", body), [open, seal]);
 }
 
 /** The pattern a turnaround, or the kit itself, is under. */
-export function patternOf(doing: Doing, kit: KitState, turnaround?: Turnaround): Pattern | undefined {
+export function patternOf(doing: ActContext, kit: KitState, turnaround?: Turnaround): Pattern | undefined {
   return doing.patterns.get(turnaround?.pattern ?? kit.pattern) ?? doing.patterns.get(kit.pattern);
 }
 
 function atStep<Kind extends StepKind>(
-  doing: Doing,
+  doing: ActContext,
   kit: KitState,
   kind: Kind,
   body: Bodies[Kind],
@@ -156,11 +162,16 @@ function atStep<Kind extends StepKind>(
 }
 
 /** What keeps this person from doing this step: a finding or a line half done that bars it, or a second person who is not named. */
-function heldBack(doing: Doing, kit: KitState, at: AtLine): readonly Fault[] {
-  const turnaround = openOne(kit, at.turnaround);
+function heldBack(doing: ActContext, kit: KitState, at: AtLine): readonly Fault[] {
+  return [...barred(doing, kit, at), ...secondsAtLine(doing, kit, at)];
+}
+
+/** Who is to stand beside this person at a line of a turnaround and was not named; nobody at what belongs to no line. */
+function secondsAtLine(doing: ActContext, kit: KitState, at: Partial<AtLine>): readonly Fault[] {
+  const turnaround = at.turnaround === undefined ? undefined : openOne(kit, at.turnaround);
   const pattern = turnaround && patternOf(doing, kit, turnaround);
-  const seconds = turnaround && pattern ? needSecond(doing, kit, { turnaround, pattern }, at.step) : [];
-  return [...barred(doing, kit, at), ...seconds];
+  if (!turnaround || !pattern || at.step === undefined) return [];
+  return needSecond(doing, kit, { turnaround, pattern }, at.step);
 }
 
 interface AtLine {
@@ -170,18 +181,18 @@ interface AtLine {
 }
 
 /** What an open finding or a line half done forbids at this step, each as one fault. */
-function barred(doing: Doing, kit: KitState, at: AtLine): readonly Fault[] {
+function barred(doing: ActContext, kit: KitState, at: AtLine): readonly Fault[] {
   const turnaround = openOne(kit, at.turnaround);
   const pattern = turnaround && patternOf(doing, kit, turnaround);
   if (!turnaround || !pattern) return [];
   return barsAt({ kit, turnaround, pattern }, at.step, at.check).map((bar) => {
-    const remedy = `${bar.words}: it forbids ${sayWorks(bar.works)}. ${sayWayOut(bar)}`;
+    const remedy = `${sayBarred(bar)} ${sayWayOut(bar)}`;
     return because("SN-129", "body.step", at.step, "a step that nothing bars", remedy);
   });
 }
 
 function judgeCheck(
-  doing: Doing,
+  doing: ActContext,
   kit: KitState,
   step: string,
   check: string | undefined,
@@ -193,17 +204,17 @@ function judgeCheck(
   return [because("SN-125", "body.check", check, allowed, "Answer the checks of this step one by one.")];
 }
 
-function judgeValue(doing: Doing, kit: KitState, body: Bodies["step-answered"]): readonly Fault[] {
+function judgeValue(doing: ActContext, kit: KitState, body: Bodies["step-answered"]): readonly Fault[] {
   const pattern = patternOf(doing, kit, kit.turnaround);
   const check = pattern?.checks.find((one) => one.id === body.check);
   if (!check || !pattern) return [];
   if (!body.value && measuredBefore(kit, body.step, check)) return [];
-  const recordedSeal = openOne(kit, body.turnaround)?.opened.sealOnRecord;
+  const recorded = recordedFor(check, kit, openOne(kit, body.turnaround));
   const wanted = dateWantedBy(check, pattern, doing.policy ?? {}, doing.today);
-  return answerFaults(check, body, { today: doing.today, recordedSeal, wanted }, "body.value");
+  return answerFaults(check, body, { today: doing.today, recorded, wanted }, "body.value");
 }
 
-function judgeGate({ now, ...doing }: Doing, kit: KitState, body: Bodies["step-answered"]): Fault | undefined {
+function judgeGate({ now, ...doing }: ActContext, kit: KitState, body: Bodies["step-answered"]): Fault | undefined {
   const step = stepOf(doing, kit, body.step);
   const turnaround = openOne(kit, body.turnaround);
   if (!step || !turnaround) return undefined;
@@ -227,7 +238,7 @@ const NOT_YET: Readonly<Record<Extract<Gate, { open: false }>["because"], string
   "not-over": "a step whose clock is over",
 };
 
-function stepOf(doing: Doing, kit: KitState, step: string): Step | undefined {
+function stepOf(doing: ActContext, kit: KitState, step: string): Step | undefined {
   const pattern = patternOf(doing, kit, kit.turnaround);
   return pattern && lookUp(pattern).steps.get(step);
 }

@@ -19,6 +19,8 @@ export const de: CardWords = {
     "electric-shock": "Das Wasser kann unter Strom stehen und töten. Stecker ziehen, bevor jemand die Pumpe berührt.",
     "refuel-stopped-and-cool": "Nur bei stehendem, kaltem Motor tanken.",
     "opened-wrapping": "Dampf im Sack: zwei Minuten nicht hineinbeugen.",
+    "load-overhead": "Niemand unter der Last oder zwischen Last und Rumpf: sie erdrückt.",
+    "hydraulic-injection": "Öl aus dünnem Schlauch dringt in die Haut. Leck nie berühren. Getroffen: sofort zum Arzt.",
     "pressurised-hose": "Der Schlauch schlägt. Vor dem Start festbinden. Abstellen, bevor man eine Kupplung anfasst.",
     "hot-exhaust": "Der Auspuff verbrennt Hände und Schläuche, noch lange danach.",
     "recoil-kick": "Das Seil kann zurückschlagen. Nicht um die Hand wickeln. Niemand dahinter.",

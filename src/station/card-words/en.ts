@@ -20,6 +20,8 @@ export const en: CardWords = {
     "electric-shock": "The water can be live and kill. Plug out before anyone touches the pump.",
     "refuel-stopped-and-cool": "Refuel only with the engine stopped and cool.",
     "opened-wrapping": "Vapour in the bag: do not lean in for two minutes.",
+    "load-overhead": "Nobody under the load or between load and hull: it crushes.",
+    "hydraulic-injection": "Oil from a thin hose goes through skin. Never touch a leak. Hit: doctor at once.",
     "pressurised-hose": "The hose whips. Tie it before starting. Stop before touching a coupling.",
     "hot-exhaust": "The exhaust burns hands and hoses, long after stopping.",
     "recoil-kick": "The cord snatches back. Do not wind it round the hand. Nobody behind you.",

@@ -20,6 +20,8 @@ export const es: CardWords = {
     "electric-shock": "El agua puede tener corriente y matar. Desenchufar antes de tocar la bomba.",
     "refuel-stopped-and-cool": "Repostar solo con el motor parado y frío.",
     "opened-wrapping": "Vapor en la bolsa: no asomarse durante dos minutos.",
+    "load-overhead": "Nadie bajo la carga ni entre carga y casco: aplasta.",
+    "hydraulic-injection": "El aceite atraviesa la piel. No tocar una fuga. Herido: médico enseguida.",
     "pressurised-hose": "La manguera da latigazos. Atarla antes de arrancar. Parar antes de tocar un acople.",
     "hot-exhaust": "El escape quema manos y mangueras, mucho después de parar.",
     "recoil-kick": "La cuerda puede tirar hacia atrás. No enrollarla en la mano. Nadie detrás.",

@@ -20,6 +20,8 @@ export const fil: CardWords = {
     "electric-shock": "Maaaring may kuryente ang tubig at makamatay. Bunutin ang plug bago hawakan ang bomba.",
     "refuel-stopped-and-cool": "Magkarga lang kapag nakahinto at malamig ang makina.",
     "opened-wrapping": "May singaw sa supot: huwag yumuko nang dalawang minuto.",
+    "load-overhead": "Walang tao sa ilalim ng karga o sa pagitan nito at ng barko: nakadudurog.",
+    "hydraulic-injection": "Tumatagos sa balat ang langis. Huwag hawakan ang tagas. Tinamaan: doktor agad.",
     "pressurised-hose": "Pumapalo ang hose. Itali bago paandarin. Ihinto bago hawakan ang koneksyon.",
     "hot-exhaust": "Nakapapaso ang tambutso kahit matagal nang nakahinto.",
     "recoil-kick": "Maaaring humatak pabalik ang tali. Huwag ipulupot sa kamay. Walang tao sa likod.",

@@ -21,6 +21,8 @@ export const fr: CardWords = {
     "electric-shock": "L'eau peut être sous tension et tuer. Débrancher avant de toucher la pompe.",
     "refuel-stopped-and-cool": "Faire le plein moteur arrêté et froid seulement.",
     "opened-wrapping": "Vapeurs dans le sac : ne pas se pencher pendant deux minutes.",
+    "load-overhead": "Personne sous la charge ni entre elle et la coque : elle écrase.",
+    "hydraulic-injection": "L'huile d'un tuyau fin traverse la peau. Ne jamais toucher une fuite. Atteint : médecin.",
     "pressurised-hose": "Le tuyau fouette. L'attacher avant de démarrer. Arrêter avant de toucher un raccord.",
     "hot-exhaust": "L'échappement brûle mains et tuyaux, longtemps après l'arrêt.",
     "recoil-kick": "Le cordon peut revenir d'un coup. Ne pas l'enrouler sur la main. Personne derrière.",

@@ -20,6 +20,8 @@ export const is: CardWords = {
     "electric-shock": "Vatnið getur leitt straum og drepið. Klóna úr áður en dælan er snert.",
     "refuel-stopped-and-cool": "Fyllið aðeins á stöðvaða og kalda vél.",
     "opened-wrapping": "Gufa í pokanum: beygið ykkur ekki yfir í tvær mínútur.",
+    "load-overhead": "Enginn undir byrðinni eða milli hennar og skips: hún kremur.",
+    "hydraulic-injection": "Olía úr mjórri slöngu fer gegnum húð. Snertið aldrei leka. Fyrir henni: læknir strax.",
     "pressurised-hose": "Slangan slæst. Bindið fyrir ræsingu. Stöðvið áður en tengi er snert.",
     "hot-exhaust": "Útblástursrör brennir hendur og slöngur, löngu eftir stöðvun.",
     "recoil-kick": "Snúran getur kippst til baka. Vefjið henni ekki um höndina. Enginn fyrir aftan.",

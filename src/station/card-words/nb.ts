@@ -19,6 +19,8 @@ export const nb: CardWords = {
     "electric-shock": "Vannet kan være strømførende og drepe. Støpselet ut før noen rører pumpen.",
     "refuel-stopped-and-cool": "Fyll drivstoff bare med stanset og kald motor.",
     "opened-wrapping": "Damp i sekken: ikke bøy deg inn på to minutter.",
+    "load-overhead": "Ingen under lasten eller mellom last og skrog: den knuser.",
+    "hydraulic-injection": "Olje fra tynn slange går gjennom huden. Rør aldri en lekkasje. Truffet: lege straks.",
     "pressurised-hose": "Slangen slår. Bind den før start. Stopp før du rører en kobling.",
     "hot-exhaust": "Eksosen brenner hender og slanger, lenge etter stopp.",
     "recoil-kick": "Snora kan slå tilbake. Ikke surr den om hånden. Ingen bak deg.",

@@ -20,6 +20,8 @@ export const pl: CardWords = {
     "electric-shock": "Woda może być pod napięciem i zabić. Wyjąć wtyczkę, zanim ktoś dotknie pompy.",
     "refuel-stopped-and-cool": "Tankować tylko przy zatrzymanym i zimnym silniku.",
     "opened-wrapping": "Opary w worku: nie pochylać się przez dwie minuty.",
+    "load-overhead": "Nikt pod ładunkiem ani między nim a kadłubem: miażdży.",
+    "hydraulic-injection": "Olej z cienkiego węża przebija skórę. Nie dotykać wycieku. Trafiony: zaraz lekarz.",
     "pressurised-hose": "Wąż bije. Przywiązać przed startem. Zatrzymać, zanim dotknie się złączki.",
     "hot-exhaust": "Wydech parzy ręce i węże jeszcze długo po zatrzymaniu.",
     "recoil-kick": "Linka może szarpnąć z powrotem. Nie owijać wokół ręki. Nikogo z tyłu.",

@@ -20,6 +20,8 @@ export const pt: CardWords = {
     "electric-shock": "A água pode ter corrente e matar. Tirar a ficha antes de tocar na bomba.",
     "refuel-stopped-and-cool": "Abastecer só com o motor parado e frio.",
     "opened-wrapping": "Vapor no saco: não se debruçar durante dois minutos.",
+    "load-overhead": "Ninguém sob a carga nem entre ela e o casco: esmaga.",
+    "hydraulic-injection": "O óleo atravessa a pele. Nunca tocar numa fuga. Atingido: médico já.",
     "pressurised-hose": "A mangueira chicoteia. Amarrar antes de arrancar. Parar antes de tocar numa ligação.",
     "hot-exhaust": "O escape queima mãos e mangueiras, muito depois de parar.",
     "recoil-kick": "A corda pode puxar para trás. Não a enrolar na mão. Ninguém atrás.",

@@ -19,6 +19,8 @@ export const vi: CardWords = {
     "electric-shock": "Nước có thể có điện và giết người. Rút phích cắm trước khi chạm bơm.",
     "refuel-stopped-and-cool": "Chỉ đổ xăng khi máy đã tắt và nguội.",
     "opened-wrapping": "Hơi trong túi: hai phút không cúi vào.",
+    "load-overhead": "Không ai dưới hàng hay giữa hàng và mạn tàu: sẽ bị đè nát.",
+    "hydraulic-injection": "Dầu từ ống nhỏ xuyên qua da. Không chạm chỗ rò. Bị trúng: gặp bác sĩ ngay.",
     "pressurised-hose": "Ống quật mạnh. Buộc trước khi chạy. Tắt trước khi chạm khớp nối.",
     "hot-exhaust": "Ống xả làm bỏng tay và ống, rất lâu sau khi tắt.",
     "recoil-kick": "Dây có thể giật lại. Không quấn vào tay. Không ai đứng sau.",

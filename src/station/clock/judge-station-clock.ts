@@ -1,4 +1,4 @@
-import { sayCount } from "#base";
+import { sayDuration } from "#words";
 import { CLOCK_AHEAD_MS, instantOf } from "#log";
 
 /** What a device's own clock said when it asked, against the station's. */
@@ -63,12 +63,12 @@ function agreedAhead(devices: readonly DeviceClock[]): number | undefined {
 function byDevices(aheadMs: number): StationClockVerdict {
   const kind = aheadMs > 0 ? "behind" : "ahead";
   const byMs = Math.abs(aheadMs);
-  const because = `The station's clock is ${sayClockSpan(byMs)} ${kind === "behind" ? "behind" : "ahead of"} the devices, which agree with each other.`;
+  const because = `The station's clock is ${sayDuration(byMs / 1000, "apart")} ${kind === "behind" ? "behind" : "ahead of"} the devices, which agree with each other.`;
   return { kind, byMs, shownBy: "devices", because, remedy: REMEDY };
 }
 
 function byLog(now: string, newest: string, byMs: number): StationClockVerdict {
-  const because = `The station's clock says ${now}, ${sayClockSpan(byMs)} before the newest line of the log was received (${newest}). It is behind, or was ahead then.`;
+  const because = `The station's clock says ${now}, ${sayDuration(byMs / 1000, "apart")} before the newest line of the log was received (${newest}). It is behind, or was ahead then.`;
   return { kind: "behind", byMs, shownBy: "log", because, remedy: REMEDY };
 }
 
@@ -89,11 +89,4 @@ export function latestBelieved(now: string, verdict: StationClockVerdict, device
 
 function shifted(at: string, ms: number): string {
   return new Date(instantOf(at) + ms).toISOString();
-}
-
-function sayClockSpan(ms: number): string {
-  const minutes = Math.floor(ms / 60_000);
-  if (minutes < 120) return sayCount(minutes, "minute");
-  const hours = Math.floor(minutes / 60);
-  return hours < 48 ? sayCount(hours, "hour") : sayCount(Math.floor(hours / 24), "day");
 }

@@ -9,14 +9,14 @@ import {
   type Drill,
   type KitState,
 } from "#readiness";
-import { aboutKit, allow, unless, type Act, type Doing } from "../acts/draft.ts";
+import { aboutKit, allow, unless, type Act, type ActContext } from "../acts/draft.ts";
 import { needClosed, needHere, needNewSeal, needOnCharge } from "../acts/needs.ts";
 import { patternOf } from "../acts/turnaround-acts.ts";
 import { because, noSuchPerson } from "../judging/faults.ts";
 import { drillOn, needDrill, needNotTrainee } from "./drill-needs.ts";
 
 /** Sets a kit aside and opens it for a drill: from here on it does not count as ready. */
-export function beginDrill(doing: Doing, kit: KitState, body: Bodies["drill-begun"]): Act<"drill-begun"> {
+export function beginDrill(doing: ActContext, kit: KitState, body: Bodies["drill-begun"]): Act<"drill-begun"> {
   const here = doing.people.filter(({ left }) => !left).map(({ id }) => id);
   const stranger = body.trainees.find((one) => !here.includes(one));
   const remedy = "A drill is on it: end that one first.";
@@ -30,7 +30,7 @@ export function beginDrill(doing: Doing, kit: KitState, body: Bodies["drill-begu
 }
 
 /** Writes that faults were planted: only their hash. By the second person, before the trainee opens the kit. */
-export function plantFaults(doing: Doing, kit: KitState, body: Bodies["faults-planted"]): Act<"faults-planted"> {
+export function plantFaults(doing: ActContext, kit: KitState, body: Bodies["faults-planted"]): Act<"faults-planted"> {
   const drill = drillOn(kit, body.drill);
   const isPlanted = drill !== undefined && Object.keys(drill.plants).length > 0;
   const remedy = "What was planted is written down once. Strike that line if it is wrong, then plant again.";
@@ -44,7 +44,7 @@ export function plantFaults(doing: Doing, kit: KitState, body: Bodies["faults-pl
 }
 
 /** Shows what was planted; only a list that gives the hash written when it was planted is taken. */
-export function revealDrill(doing: Doing, kit: KitState, body: Bodies["drill-revealed"]): Act<"drill-revealed"> {
+export function revealDrill(doing: ActContext, kit: KitState, body: Bodies["drill-revealed"]): Act<"drill-revealed"> {
   const drill = drillOn(kit, body.drill);
   const isIt = drill?.plants[commitmentOf({ kit: kit.id, ...body })] !== undefined;
   const remedy =
@@ -58,7 +58,11 @@ export function revealDrill(doing: Doing, kit: KitState, body: Bodies["drill-rev
 }
 
 /** Names one planted fault taken out; each by itself, after the reveal. */
-export function removePlanted(doing: Doing, kit: KitState, body: Bodies["planted-removed"]): Act<"planted-removed"> {
+export function removePlanted(
+  doing: ActContext,
+  kit: KitState,
+  body: Bodies["planted-removed"],
+): Act<"planted-removed"> {
   const drill = drillOn(kit, body.drill) ?? kit.drills?.find(({ id }) => id === body.drill);
   const faults = drill ? compared(doing, kit, drill).faults : [];
   const left = faults.filter(({ removed }) => !removed).map(({ plant, number }) => `${plant} ${number}`);
@@ -72,7 +76,7 @@ export function removePlanted(doing: Doing, kit: KitState, body: Bodies["planted
 
 /** Says whether something that was found and not planted is real. By the second person, after the reveal. */
 export function judgeDrillFinding(
-  doing: Doing,
+  doing: ActContext,
   kit: KitState,
   body: Bodies["drill-finding-judged"],
 ): Act<"drill-finding-judged"> {
@@ -89,7 +93,7 @@ export function judgeDrillFinding(
 }
 
 /** Ends a drill: compared, with nothing left to be done, or as not compared, with a reason. */
-export function endDrill(doing: Doing, kit: KitState, body: Bodies["drill-ended"]): Act<"drill-ended"> {
+export function endDrill(doing: ActContext, kit: KitState, body: Bodies["drill-ended"]): Act<"drill-ended"> {
   const drill = drillOn(kit, body.drill);
   return allow(doing, aboutKit(kit, "drill-ended", body), [
     needDrill(kit, body.drill),
@@ -113,6 +117,6 @@ function needNotShown(drill: Drill): Fault | undefined {
   return because("SN-389", "body.how", "not-compared", "compared", remedy);
 }
 
-function compared(doing: Doing, kit: KitState, drill: Drill): Comparison {
+function compared(doing: ActContext, kit: KitState, drill: Drill): Comparison {
   return compareDrill(kit, drill, patternOf(doing, kit));
 }

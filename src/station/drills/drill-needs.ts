@@ -1,6 +1,6 @@
 import type { Fault } from "#base";
 import { drillsOn, isHiding, type Drill, type KitState } from "#readiness";
-import { unless, type Doing } from "../acts/draft.ts";
+import { unless, type ActContext } from "../acts/draft.ts";
 import { because } from "../judging/faults.ts";
 
 /** The drill of this id that is on. */
@@ -23,14 +23,14 @@ export function needDrill(kit: KitState, id: string): Fault | undefined {
 }
 
 /** Somebody who is not drilled themselves: the second person of a drill. */
-export function needNotTrainee({ me }: Doing, drill: Drill | undefined): Fault | undefined {
+export function needNotTrainee({ me }: ActContext, drill: Drill | undefined): Fault | undefined {
   const isTrainee = drill?.begun.trainees.includes(me.id) ?? false;
   const remedy = "Let the second person of the drill do this: one who does not look for the faults.";
   return unless(!isTrainee, because("SN-382", "by", me.name, "somebody who is not drilled", remedy));
 }
 
 /** Nobody who knows what is planted looks for it, as long as it is hidden. */
-export function needNotPlanter({ me }: Doing, kit: KitState): Fault | undefined {
+export function needNotPlanter({ me }: ActContext, kit: KitState): Fault | undefined {
   const knows = drillsOn(kit)
     .filter(isHiding)
     .some(({ plants }) => Object.values(plants).some(({ by }) => by === me.id));

@@ -2,9 +2,8 @@ import type { Entry } from "#log";
 import { commitmentOf, drillsOn, outlookOf, type Bodies, type EntryKind } from "#readiness";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { shuffled } from "../../log/testing/shuffled.ts";
-import { SMALL_PATTERN } from "../sample-station.ts";
-import { createStationFold } from "../station-fold.ts";
+import { shuffled } from "#src/log/testing/shuffled.ts";
+import { foldInPieces, SMALL_PATTERN } from "../sample-station.ts";
 import { checkChances, drillsOf } from "./index.ts";
 
 const NONCE = "0123456789ABCDEFGHJK";
@@ -107,14 +106,8 @@ const apart = fc
   .tuple(deeds, deeds, fc.integer({ min: -30, max: 30 }))
   .map(([one, other, ahead]) => [...begun(), ...written("tablet", 0, one), ...written("phone", ahead, other)]);
 
-function foldOf(lines: readonly Entry[], size = lines.length) {
-  const fold = createStationFold([SMALL_PATTERN]);
-  for (let at = 0; at < lines.length; at += size) fold.add(lines.slice(at, at + size));
-  return fold;
-}
-
 function told(lines: readonly Entry[], size?: number) {
-  const reading = foldOf(lines, size).read();
+  const reading = foldInPieces(lines, size).read();
   return { kit: reading.kits[0], drills: drillsOf(reading), chances: checkChances(reading) };
 }
 
@@ -132,7 +125,7 @@ describe("drills that two devices write of without sight of each other", () => {
   it("ground a kit while one is on, nor with a fault that nobody named removed", () => {
     fc.assert(
       fc.property(apart, (lines) => {
-        const reading = foldOf(lines).read();
+        const reading = foldInPieces(lines).read();
         const kit = reading.kits[0]!;
         const { conditions } = outlookOf(kit, SMALL_PATTERN, {});
         const isHeld = conditions.some(({ bears, reason, from }) => {

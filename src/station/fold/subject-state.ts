@@ -5,27 +5,29 @@ import {
   applyPersonEntry,
   applyPlaceEntry,
   applyQualificationEntry,
-  applyStationEntry,
   applyToCasualty,
   applyToDraft,
   applyToPart,
   applyToReports,
+  applyVisitEntry,
   blankPart,
+  applyToStation,
   draftCasualty,
   draftKit,
   KitDraft,
   PartDraft,
   ReportsDraft,
+  StationDraft,
   type CasualtyDraft,
   type CasualtyState,
   type Device,
   type KitState,
-  type PatternShelf,
+  type PatternsByVersion,
   type Person,
   type Place,
   type Qualification,
   type RescueBoat,
-  type StationState,
+  type VisitSoFar,
 } from "#readiness";
 
 /** One subject of a station while its lines are folded in; `base` is what lines not at hand made of it. */
@@ -39,7 +41,8 @@ export type SubjectState =
   | { readonly sort: "pattern"; readonly draft: ReportsDraft }
   | { readonly sort: "part"; readonly draft: PartDraft }
   | { readonly sort: "qualification"; readonly qualification: Qualification | undefined }
-  | { readonly sort: "station"; readonly station: StationState | undefined }
+  | { readonly sort: "visit"; readonly visit: VisitSoFar | undefined }
+  | { readonly sort: "station"; readonly draft: StationDraft | undefined }
   | { readonly sort: "other" };
 
 /** A subject before its first line. */
@@ -52,9 +55,10 @@ export function blankSubject(subject: string): SubjectState {
   if (sort === "casualty") return { sort, draft: undefined };
   if (sort === "boat") return { sort, boat: undefined };
   if (sort === "qualification") return { sort, qualification: undefined };
+  if (sort === "visit") return { sort, visit: undefined };
   if (sort === "pattern") return { sort, draft: new ReportsDraft([]) };
   if (sort === "part") return { sort, draft: new PartDraft(blankPart(subject)) };
-  return sort === "station" ? { sort, station: undefined } : { sort: "other" };
+  return sort === "station" ? { sort, draft: undefined } : { sort: "other" };
 }
 
 /** A subject after one more line. */
@@ -62,7 +66,7 @@ export function applyToSubject(
   state: SubjectState,
   entry: Entry,
   history: History,
-  patterns: PatternShelf,
+  patterns: PatternsByVersion,
 ): SubjectState {
   switch (state.sort) {
     case "kit": {
@@ -86,14 +90,19 @@ export function applyToSubject(
       return { sort: "boat", boat: applyBoatEntry(state.boat, entry) };
     case "qualification":
       return { sort: "qualification", qualification: applyQualificationEntry(state.qualification, entry) };
+    case "visit":
+      return { sort: "visit", visit: applyVisitEntry(state.visit, entry, history) };
     case "pattern":
       applyToReports(state.draft, entry);
       return state;
     case "part":
       applyToPart(state.draft, entry);
       return state;
-    case "station":
-      return { sort: "station", station: applyStationEntry(state.station, entry) };
+    case "station": {
+      const draft = state.draft ?? new StationDraft();
+      applyToStation(draft, entry);
+      return state.draft ? state : { sort: "station", draft };
+    }
     case "other":
       return state;
   }

@@ -1,31 +1,6 @@
 import type { Entry } from "#log";
-
-/** Lines that somebody made to hold readers up: as many as asked for, all about one subject. */
-export type Crafted = (lines: number) => readonly Entry[];
-
-const START = Date.UTC(2027, 0, 1);
-
-function idOf(number: number): string {
-  return `01920000-0000-7000-8000-${number.toString(16).padStart(12, "0")}`;
-}
-
-function at(number: number): string {
-  return new Date(START + number * 1000).toISOString();
-}
-
-type Line = Pick<Entry, "kind" | "body"> & Partial<Entry>;
-
-function lines(subject: string, count: number, line: (number: number) => Line): readonly Entry[] {
-  return Array.from({ length: count }, (_, number) => ({
-    id: idOf(number),
-    place: "north",
-    subject,
-    at: at(number),
-    by: "mallory",
-    device: `d${number % 2}`,
-    ...line(number),
-  }));
-}
+import { at, idOf, lines, pumpSet, type Crafted, type Line } from "./crafted-line.ts";
+import { CRAFTED_SHEETS } from "./crafted-sheets.ts";
 
 const kit = (count: number, line: (number: number) => Line) => lines("kit:k", count, line);
 const casualty = (count: number, line: (number: number) => Line) => lines("casualty:c", count, line);
@@ -43,8 +18,18 @@ function opened(turnaround: string): Line {
   return { kind: "turnaround-opened", body: { turnaround, because: "routine", sealSeen: "1" } };
 }
 
-function pumpSet(pump: string, running: boolean): Line {
-  return { kind: "pump-set", body: { pump, name: pump, space: "hold", running, flow: 0.01 } };
+function fitted(item: number, of: object): Line {
+  const drawn = { part: "cell", place: "north" };
+  return { kind: "item-fitted", body: { item: `i${item}`, fitted: "2027-01-01", quantity: 1, drawn, ...of } };
+}
+
+function visitBegun(): Line {
+  const drawn = Array.from({ length: 300 }, (_, number) => ({ step: `s${number}`, check: "c" }));
+  const of = [{ kit: "k", turnaround: "t", pattern: "small@1", lines: drawn }];
+  return {
+    kind: "visit-begun",
+    body: { places: ["north"], chance: 0.9, share: 0.1, kits: 1, seed: "0".repeat(16), of },
+  };
 }
 
 /** Answers without sight of each other, on top of a chain that has to be walked to know that. */
@@ -90,6 +75,7 @@ function settlings(count: number): readonly Entry[] {
 
 /** By what they are made to slow down. */
 export const CRAFTED: Readonly<Record<string, Crafted>> = {
+  ...CRAFTED_SHEETS,
   "turnarounds opened one beside the other": (count) => kit(count, (number) => opened(`t${number}`)),
   "turnarounds begun by an answer": (count) => kit(count, (number) => answered(`t${number}`, "s", "seen")),
   "turnarounds opened and closed": (count) =>
@@ -126,6 +112,13 @@ export const CRAFTED: Readonly<Record<string, Crafted>> = {
   "answers without sight of each other, over a deep chain": deepBlindness,
   "sixteen strangers named by each": strangers,
   "a ring of names": ring,
+  "lines of one visit, drawn and not, after its end too": (count) =>
+    lines("visit:v", count, (number) => {
+      if (number === 0) return visitBegun();
+      if (number === Math.floor(count / 2)) return { kind: "visit-ended", body: {} };
+      const line = { kit: "k", step: `s${number % 600}`, check: "c" };
+      return { kind: "line-reexamined", body: { ...line, answer: "seen" }, after: [idOf(number - 1)] };
+    }),
   "strikes of strikes": strikes,
   "differences settled among many": settlings,
   "enrolled again and again": (count) =>
@@ -159,6 +152,52 @@ export const CRAFTED: Readonly<Record<string, Crafted>> = {
     casualty(count, (number) =>
       number < count / 2 ? pumpSet(`p${number}`, true) : { kind: "casualty-closed", body: { outcome: "afloat" } },
     ),
+  "parts fitted off a shelf, outside a turnaround": (count) => kit(count, (number) => fitted(number, {})),
+  "parts fitted off a shelf, each in a turnaround of its own": (count) =>
+    kit(count, (number) => fitted(number, { turnaround: `t${number}` })),
+  "parts fitted off a shelf and put right again": (count) =>
+    kit(count, (number) => fitted(number % (count / 2), { turnaround: "t" })),
+  "parts fitted on ever other devices, none in sight of another": (count) =>
+    kit(count, (number) => ({ ...fitted(0, { turnaround: "t" }), device: `d${number}` })),
+  "parts fitted on ever other devices, in sight of strangers": (count) =>
+    kit(count, (number) => ({
+      ...fitted(0, { turnaround: "t" }),
+      device: `d${number}`,
+      after: Array.from({ length: 16 }, (_, one) => idOf(1_000_000 + number * 16 + one)),
+    })),
+  "work taken by ever others, none in sight of another": (count) =>
+    kit(count, (number) => ({
+      kind: "work-taken",
+      device: `d${number}`,
+      body: { work: "muster", person: `p${number}` },
+    })),
+  "ever new kits enrolled": (count) =>
+    lines("", count, (number) => ({
+      subject: `kit:k${number}`,
+      pattern: "small@1",
+      kind: "kit-enrolled",
+      body: { name: `K${number}`, serial: `s${number}`, items: [] },
+    })),
+  "deliveries measured of ever new kits": (count) =>
+    lines("", count, (number) => ({
+      subject: `kit:k${number}`,
+      pattern: "small@1",
+      kind: "delivery-measured",
+      body: { turnaround: "t", step: "s", ratio: 0.9 },
+    })),
+  "back from use again and again": (count) => kit(count, () => ({ kind: "returned", body: { exposure: ["salt"] } })),
+  "pumps of ever other kits": (count) =>
+    casualty(count, (number) => {
+      const { body, ...rest } = pumpSet(`p${number}`, true);
+      return { ...rest, body: { ...(body as object), kit: `k${number}` } } as Line;
+    }),
+  "intervals accepted for many patterns": (count) =>
+    lines("station", count, (number) => ({
+      kind: "opening-interval-set",
+      body: { pattern: `p${number}`, every: "9 months" },
+    })),
+  "lines brought back again and again": (count) =>
+    lines("station", count, () => ({ kind: "lines-brought-back", body: { lines: [idOf(1)], by: "vouched" } })),
   "reports, each answered": (count) =>
     lines("pattern:small", count, (number) =>
       number < count / 2

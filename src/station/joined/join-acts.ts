@@ -1,6 +1,6 @@
 import { STATION_PLACE } from "#log";
 import { isSheetOf, type Bodies, type CasualtyState } from "#readiness";
-import { allow, unless, type Act, type Doing } from "../acts/draft.ts";
+import { allow, unless, type Act, type ActContext } from "../acts/draft.ts";
 import { because } from "../judging/faults.ts";
 
 /** What of two sheets is the same beside her kits: spaces, and pumps that are no kits. */
@@ -11,7 +11,7 @@ export type SameThings = Pick<Bodies["casualty-joined"], "spaces" | "pumps">;
  * striking the line parts them again.
  */
 export function joinSheets(
-  doing: Doing,
+  doing: ActContext,
   casualty: CasualtyState,
   other: CasualtyState,
   same: SameThings = {},

@@ -50,5 +50,5 @@ function answersOf({ kind, body }: Entry): readonly Arrived[] {
 
 function againstOf(check: Check, value: Value | undefined, today: string): Against {
   const isRecorded = check.kind === "match" && check.against !== undefined && value?.kind === "match";
-  return isRecorded ? { today, recordedSeal: value.second } : { today };
+  return isRecorded ? { today, recorded: value.second } : { today };
 }

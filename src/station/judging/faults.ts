@@ -32,6 +32,12 @@ export function secondIsDoer(field: string, got: string): Fault {
   return because("SN-227", field, got, "somebody else than who does it", "Name who sees it done.");
 }
 
+/** Nobody named this person there, or they said so already. */
+export function notNamed(named: string): Fault {
+  const remedy = "Only who was named as the second person says so, and once.";
+  return because("SN-232", "body.named", named, "a line that names you and that you have not confirmed", remedy);
+}
+
 /** No turnaround of that id stands open. */
 export function notOpen(id: string): Fault {
   return because("SN-122", "body.turnaround", id, "a turnaround that is open", "Open the kit first.");

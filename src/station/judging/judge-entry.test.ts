@@ -1,4 +1,5 @@
 import type { Entry } from "#log";
+import type { Pattern } from "#kit";
 import type { Role } from "#readiness";
 import { describe, expect, it } from "vitest";
 import { judgeEntry, type EntryFacts } from "./judge-entry.ts";
@@ -29,6 +30,13 @@ const UNDONE: Entry = {
 };
 const BENS: Entry = { ...LINE, id: "0190a000-0000-7000-8000-000000000002", by: "ben" };
 
+const NAMED: Entry = {
+  ...BENS,
+  id: "0190a000-0000-7000-8000-000000000006",
+  kind: "second-named",
+  body: { turnaround: "t", qualification: "q", second: "ann" },
+};
+
 function facts(role: Role = "crew"): EntryFacts {
   return {
     person: "ann",
@@ -36,13 +44,15 @@ function facts(role: Role = "crew"): EntryFacts {
     device: "tablet",
     hasPlace: (id) => id === "north",
     hasPattern: (version) => version === "sample@1",
-    find: (id) => [LINE, BENS, JOINED, UNDONE].find((entry) => entry.id === id),
+    find: (id) => [LINE, BENS, JOINED, UNDONE, NAMED].find((entry) => entry.id === id),
   };
 }
 
 function codes(change: Partial<Entry>, role: Role = "crew"): readonly string[] {
   return judgeEntry({ ...LINE, ...change }, facts(role)).map((fault) => `${fault.code} ${fault.field}`);
 }
+
+const confirm = (body: object) => codes({ kind: "second-confirmed", body: { turnaround: "t", ...body } });
 
 const STRIKE = { id: "0190a000-0000-7000-8000-000000000003", kind: "struck" };
 const ENROL = { kind: "kit-enrolled", body: { name: "K", serial: "S", items: [] } };
@@ -129,6 +139,13 @@ describe("an entry judged on arrival", () => {
     expect(codes({ kind: "second-named", body })).toEqual(expected);
   });
 
+  it("RULE-31 takes no word of who saw it that is another's, and no PIN that a device says was proved", () => {
+    expect(confirm({ named: NAMED.id })).toEqual([]);
+    expect(confirm({ named: BENS.id })).toEqual(["SN-232 body.named"]);
+    expect(confirm({ named: "not-here-yet" })).toEqual([]);
+    expect(confirm({ named: NAMED.id, byPin: true })).toEqual(["SN-233 body.byPin"]);
+  });
+
   it.each([
     ["ben", ["SN-227 body.second"]],
     ["ann", []],
@@ -145,6 +162,25 @@ describe("an entry judged on arrival", () => {
     expect(codes(line, "keeper")).toEqual([]);
     expect(codes(line, "crew")).toEqual(["SN-103 kind"]);
     expect(codes({ ...line, subject: "place:q" }, "keeper")).toEqual(["SN-105 subject"]);
+  });
+
+  it.each<[string, object, readonly string[]]>([
+    ["longer than the manual of any version", { pattern: "pump", every: "13 months" }, ["SN-261 body.every"]],
+    ["as long as the oldest version had it", { pattern: "pump", every: "2 years" }, ["SN-261 body.every"]],
+    ["as the manual has it", { pattern: "pump", every: "1 year" }, []],
+    ["in days, a little longer", { pattern: "pump", every: "367 days" }, ["SN-261 body.every"]],
+    ["of a pattern that is not here", { pattern: "none", every: "1 month" }, ["SN-263 body.pattern"]],
+    ["back to the manual, of any pattern", { pattern: "none" }, []],
+    ["where the manual says nothing", { pattern: "free", every: "90 months" }, []],
+  ])("RULE-30 holds an interval that somebody accepts to the manual: %s", (_, body, expected) => {
+    const versions = [
+      { id: "pump", version: 1, policy: { turnaround: { months: 24 } } },
+      { id: "pump", version: 2, policy: { turnaround: { months: 12 } } },
+      { id: "free", version: 1, policy: {} },
+    ] as unknown as readonly Pattern[];
+    const line = { ...LINE, subject: "station", place: "station", kind: "opening-interval-set", body };
+    const judged = judgeEntry(line, { ...facts("keeper"), allPatterns: () => versions });
+    expect(judged.map(({ code, field }) => `${code} ${field}`)).toEqual(expected);
   });
 
   it("RULE-2 is told every fault at once", () => {

@@ -4,16 +4,17 @@ import { STATION_PLACE, STRIKE, type Entry, type StrikeBody } from "#log";
 import {
   isCasualtyKind,
   isEntryKind,
-  isKitKind,
   isStockKind,
   judgeBody,
+  subjectOfKind,
   type Bodies,
   type EntryKind,
   type Role,
 } from "#readiness";
 import { judgeAnswers } from "./answers-arrived.ts";
-import { because, mayNotStrike, noSuchPattern, noSuchPlace, roleMayNot, secondIsDoer } from "./faults.ts";
+import { because, mayNotStrike, noSuchPattern, noSuchPlace, notNamed, roleMayNot, secondIsDoer } from "./faults.ts";
 import { judgeTaken } from "../acts/casualty-soundings.ts";
+import { openingFaults } from "../opening-interval/longest.ts";
 import { judgeEffect, patternsToJudgeBy } from "../acts/finding-effect.ts";
 import { isKeeper, mayWrite } from "./permission.ts";
 
@@ -29,40 +30,16 @@ export interface EntryFacts {
   hasPattern(version: string): boolean;
   /** The pattern "id@version", where the station has it. */
   patternNamed?(version: string): Pattern | undefined;
+  /** Every version of every pattern that the station has. */
+  allPatterns?(): readonly Pattern[];
   /** "id@version" of every pattern that the kit of this subject was ever built to. */
   builtTo?(subject: string): readonly string[];
   /** The entry with this id, if it is kept. */
   find(id: string): Entry | undefined;
 }
 
-const SORT_OF_KIND: Readonly<Partial<Record<EntryKind, string>>> = {
-  "place-set": "place",
-  "place-closed": "place",
-  "shelves-set": "place",
-  "policy-set": "station",
-  "opening-interval-set": "station",
-  "station-named": "station",
-  "lines-brought-back": "station",
-  "lines-imported": "station",
-  "lines-handed-in": "station",
-  "person-joined": "person",
-  "person-changed": "person",
-  "person-left": "person",
-  "hours-set": "person",
-  "absence-set": "person",
-  "practice-told": "person",
-  "qualification-set": "qualification",
-  "qualification-retired": "qualification",
-  "boat-set": "boat",
-  "boat-retired": "boat",
-  "device-joined": "device",
-  "device-shut-out": "device",
-  "step-reported": "pattern",
-  "report-answered": "pattern",
-};
-
 /** Sorts of subject whose lines are the work itself: anyone's slip there is struck, and the strike of it too. */
-const WORKED_ON: ReadonlySet<string> = new Set(["kit", "casualty", "pattern", "part"]);
+const WORKED_ON: ReadonlySet<string> = new Set(["kit", "casualty", "pattern", "part", "visit"]);
 
 /**
  * Judges an entry whose envelope is sound: a known kind with a body of its shape, made by the person signed in on this
@@ -73,7 +50,7 @@ const WORKED_ON: ReadonlySet<string> = new Set(["kit", "casualty", "pattern", "p
  * @returns every fault: SN-101 other person, SN-102 other device, SN-103 role, SN-104 place, SN-105 subject, SN-106 strike,
  *   SN-107 living with a finding, SN-108 pattern, SN-109 destination, SN-126 and SN-127 an answer of "seen" that its reading does not bear,
  *   SN-138 effect milder than the pattern's, SN-156 and SN-157 when what was written down late was seen or done,
- *   SN-211 work given to others, SN-212 other people's days, SN-227 oneself as the second person, and those of `judgeBody`; empty where it is good
+ *   SN-211 work given to others, SN-212 other people's days, SN-227 oneself as the second person, SN-232 and SN-233 who says that they saw it, SN-261 and SN-263 openings less often than the manual has them, and those of `judgeBody`; empty where it is good
  */
 export function judgeEntry(entry: Entry, facts: EntryFacts): readonly Fault[] {
   const body = judgeBody(entry);
@@ -109,18 +86,12 @@ function judgeRights(entry: Entry, kind: EntryKind, facts: EntryFacts): readonly
   if (!mayWrite(facts.role, kind)) {
     faults.push(roleMayNot(facts.role, kind));
   }
-  const sort = sortForKind(kind);
+  const sort = subjectOfKind(kind);
   if (sort !== undefined && sortOf(entry.subject) !== sort) {
     const allowed = sort === "station" ? '"station"' : `a subject such as "${sort}:7f3k"`;
     faults.push(because("SN-105", "subject", entry.subject, allowed, "Write it about the thing it is about."));
   }
   return faults;
-}
-
-function sortForKind(kind: EntryKind): string | undefined {
-  if (isKitKind(kind)) return "kit";
-  if (isStockKind(kind)) return "part";
-  return isCasualtyKind(kind) ? "casualty" : SORT_OF_KIND[kind];
 }
 
 function judgeContent(entry: Entry, facts: EntryFacts): readonly Fault[] {
@@ -135,7 +106,9 @@ function judgeContent(entry: Entry, facts: EntryFacts): readonly Fault[] {
   if (entry.kind === "work-taken") return judgeTaker(entry as Entry<string, Bodies["work-taken"]>, facts);
   if (entry.kind === "absence-set") return judgeAbsence(entry, facts);
   if (entry.kind === "second-named") return judgeSecond(entry as Entry<string, Bodies["second-named"]>);
+  if (entry.kind === "second-confirmed") return judgeConfirmed(entry, facts);
   if (entry.kind === "practice-told") return judgeTold(entry as Entry<string, Bodies["practice-told"]>);
+  if (entry.kind === "opening-interval-set") return judgeOpenings(entry, facts);
   if (entry.kind === "kit-moved") return judgeMove(entry.body as Bodies["kit-moved"], facts);
   const isLivedWith = entry.kind === "remedy-made" && (entry.body as Bodies["remedy-made"]).how === "lived-with";
   if (!isLivedWith || isKeeper(facts.role)) return [];
@@ -214,8 +187,25 @@ function judgeSecond({ by, body }: Entry<string, Bodies["second-named"]>): reado
   return body.second === by ? [secondIsDoer("body.second", by)] : [];
 }
 
+/** Of what somebody else was named for nobody says that they saw it; that a PIN was proved only the station says. */
+function judgeConfirmed({ by, body }: Entry, facts: EntryFacts): readonly Fault[] {
+  const { named, byPin } = body as Bodies["second-confirmed"];
+  const line = facts.find(named);
+  const isNamed = line?.kind === "second-named" && (line.body as Bodies["second-named"]).second === by;
+  const remedy = "Confirm it while the station can be reached, or on a device of your own.";
+  return [
+    ...(line === undefined || isNamed ? [] : [notNamed(named)]),
+    ...(byPin ? [because("SN-233", "body.byPin", true, "a line that the station wrote", remedy)] : []),
+  ];
+}
+
 function judgeTold({ subject, body }: Entry<string, Bodies["practice-told"]>): readonly Fault[] {
   return subject === `person:${body.second}` ? [secondIsDoer("body.second", body.second!)] : [];
+}
+
+/** Never longer than the unit's own manual, whatever a device let somebody write. */
+function judgeOpenings({ body }: Entry, { allPatterns }: EntryFacts): readonly Fault[] {
+  return allPatterns ? openingFaults(body as Bodies["opening-interval-set"], allPatterns(), "body.") : [];
 }
 
 function judgeMove(body: Bodies["kit-moved"], facts: EntryFacts): readonly Fault[] {

@@ -5,7 +5,9 @@ export type {
   Letter,
   LetterOutcome,
   LetterStanding,
+  MailRound,
   MailShelf,
+  RoundMemory,
   MailWish,
   WeeklyWish,
 } from "./mail-shelf.ts";

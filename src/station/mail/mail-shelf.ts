@@ -36,7 +36,8 @@ export interface Letter {
 
 /**
  * Where a letter stands: `waiting` to be sent, or to be tried again; `under-way` in the hands of a server; `sent` when the
- * mail server took it; `in-doubt` where it may have taken it and could not say so, which is never sent again; `given-up`.
+ * mail server took it; `in-doubt` where it may have taken it and could not say so, which is sent again
+ * only where its person asks for it; `given-up`.
  */
 export type LetterStanding = "waiting" | "under-way" | "sent" | "in-doubt" | "given-up";
 
@@ -53,6 +54,24 @@ export interface KeptLetter extends Letter {
   readonly at: string;
   /** What the mail server said, or why none could be reached; absent while nothing went wrong. */
   readonly said?: string;
+}
+
+/** How often servers went round the letters, and when last. */
+export interface MailRound {
+  readonly count: number;
+  /** RFC 3339. */
+  readonly at: string;
+}
+
+/**
+ * What a server remembers outside its database: the greatest count of rounds that it ever saw there. A database that
+ * counts fewer was put back.
+ */
+export interface RoundMemory {
+  /** Absent where nothing is remembered. */
+  greatest(): Promise<number | undefined>;
+  /** On the disk when it resolves. */
+  keep(count: number): Promise<void>;
 }
 
 /** What came of a try. */
@@ -78,8 +97,25 @@ export interface MailShelf {
   /** Hands out the letter that waits longest and is due; of two who ask at once only one gets it. */
   takeLetter(at: string, until: string): Promise<KeptLetter | undefined>;
   settleLetter(id: string, outcome: LetterOutcome): Promise<void>;
+  /**
+   * Has a letter in doubt, or given up, wait to be sent once more, because its own person wants it all the same.
+   *
+   * @returns false where there is none such of theirs
+   */
+  sendAgain(id: string, person: string, at: string): Promise<boolean>;
   /** Letters whose carrier ended without a word by now are in doubt. */
   doubtLetters(at: string, said: string): Promise<void>;
+  /** Every letter that waits is in doubt from now on. */
+  doubtWaiting(at: string, said: string): Promise<void>;
+  /** The newest round by any server; absent before the first. */
+  lastRound(): Promise<MailRound | undefined>;
+  /**
+   * Counts one round more.
+   *
+   * @param past - the new count is above this too
+   * @returns the new count
+   */
+  countRound(at: string, past: number): Promise<number>;
   /** Of one person, newest first. */
   lettersOf(person: string, limit: number): Promise<readonly KeptLetter[]>;
   /** Forgets letters made before, but not those that wait. */

@@ -1,6 +1,7 @@
+import { sum } from "#base";
 import { familyOf, allSteps, type Pattern } from "#kit";
-import { demandsOf, hiddenOf, type KitState } from "#readiness";
-import { rateOf, startingOf, type Belief } from "#reliability";
+import { demandsOf, hiddenOf, plantedStoppingOf, type KitState, type Turnaround } from "#readiness";
+import { foundByCheck, rateOf, startingOf, type Belief, type Looks } from "#reliability";
 import type { StartLog } from "../start-chance/index.ts";
 
 /** What the log says that bears on how often kits of a pattern are opened. */
@@ -14,21 +15,39 @@ export interface OpeningEvidence {
   readonly lay: number;
   /** At which such faults come [1/s]. */
   readonly rate: Belief;
+  /** What drills showed of whether an opening finds such a fault; absent where none was planted. */
+  readonly drilled?: Drilled;
   /** Times that kits were asked to start. */
   readonly asked: number;
-  /** Chance of failing when asked, whatever its age: mean [1]. */
-  readonly failing: number;
+  /** Chance of failing when asked, whatever its age [1]. */
+  readonly failing: Belief;
   /** Times that kits were put to work on casualties. */
   readonly calls: number;
   /** Calls on one kit [1/year]. */
-  readonly callsPerYear: number;
+  readonly callsPerYear: Belief;
   /** Hands-on work of one opening, all hands together [h]. */
   readonly hours: number;
-  /** Out of service for one opening, waits and all [s]. */
+  /** Out of service for one opening, waits and nights and all: the mean of those in the log, else by the pattern [s]. */
   readonly out: number;
+  /** Openings in the log that it is the mean of; 0 where it is the pattern's. */
+  readonly timed: number;
+  /** Times it is started in one opening: lines at which pulls are counted, else once where it runs at all. */
+  readonly starts: number;
+}
+
+/** Faults planted in drills that would have stopped the kit. */
+export interface Drilled extends Looks {
+  /** That an opening finds one [1]. */
+  readonly finding: Belief;
+  /** Whether the proposal goes by it: fewer plants than {@link LEAST_PLANTED} tell of the prior more than of openings. */
+  readonly counts: boolean;
 }
 
 const YEAR = 365.25 * 86_400;
+/** Judgement. */
+export const LEAST_PLANTED = 5;
+/** Fewest openings whose time out is taken rather than the pattern's (judgement). */
+const LEAST_TIMED = 5;
 
 /**
  * Gathers it over all kits of a pattern, whatever its version, those taken off charge too. Kits are taken as alike.
@@ -37,53 +56,82 @@ const YEAR = 365.25 * 86_400;
  * @param log - the station
  * @param now - RFC 3339
  * @returns undefined where no kit of it ever lay closed between two openings
- * @source rates: Jeffreys' prior, gamma(1/2, 0), NASA/SP-2009-569
+ * @source rates, calls too: Jeffreys' prior, gamma(1/2, 0), NASA/SP-2009-569; drills: as `foundByCheck`
  */
 export function openingEvidence(pattern: Pattern, log: StartLog, now: string): OpeningEvidence | undefined {
   const kits = log.kits.filter((kit) => familyOf(kit.pattern) === pattern.id);
   const hidden = kits.map((kit) => hiddenOf(kit, log.patterns.get(kit.pattern) ?? pattern));
-  const lay = total(hidden.map((one) => one.lay));
+  const lay = sum(hidden.map((one) => one.lay));
   if (lay <= 0) return undefined;
-  const found = total(hidden.map((one) => one.found));
-  const demands = kits.flatMap((kit) => demandsOf(kit, log.casualties));
+  const found = sum(hidden.map((one) => one.found));
+  const drilled = drilledOf(kits.map((kit) => plantedStoppingOf(kit, log.patterns.get(kit.pattern) ?? pattern)));
+  const demands = kits.flatMap((kit) => demandsOf(kit, log.casualties, log.patterns.get(kit.pattern)));
   const failures = demands.filter(({ worked }) => !worked).length;
   const calls = demands.filter(({ on }) => on === "casualty").length;
   return {
     kits: kits.length,
-    looks: total(hidden.map(({ looks }) => looks)),
+    looks: sum(hidden.map(({ looks }) => looks)),
     found,
     lay,
     rate: rateOfFaults(found, lay),
+    ...(drilled && { drilled }),
     asked: demands.length,
     failing: failingOf(failures, demands.length),
     calls,
-    callsPerYear: (calls + 0.5) / Math.max(0.1, total(kits.map((kit) => yearsOf(kit, now)))),
+    callsPerYear: rateOfFaults(calls, Math.max(0.1, sum(kits.map((kit) => yearsOf(kit, now))))),
     ...workOf(pattern),
+    ...timeOut(kits, pattern),
   };
 }
 
-/** The belief about the rate at which hidden faults come [1/s]. */
+/** The belief about the rate at which something comes that came so often in a time, in its unit. */
 export function rateOfFaults(found: number, lay: number): Belief {
   return rateOf({ failures: found, time: lay }, { kind: "gamma", a: 0.5, b: 0 }).rate;
 }
 
-function failingOf(failures: number, trials: number): number {
-  return startingOf({ least: failures, most: failures, trials }, { kind: "beta", a: 0.5, b: 0.5 }).failing.mean;
+function drilledOf(drills: readonly Looks[]): Drilled | undefined {
+  const found = sum(drills.map((one) => one.found));
+  const planted = sum(drills.map((one) => one.planted));
+  if (planted === 0) return undefined;
+  return { found, planted, finding: foundByCheck({ found, planted }).chance, counts: planted >= LEAST_PLANTED };
 }
 
-function workOf(pattern: Pattern): Pick<OpeningEvidence, "hours" | "out"> {
-  const steps = allSteps(pattern).filter(({ optional, after }) => !optional && after === undefined);
-  const handsOn = total(steps.map(({ needs }) => needs.minutes * needs.people)) / 60;
-  const inTurn = total(steps.map(({ needs }) => needs.minutes * 60));
-  const waits = total(steps.map(({ timer }) => (timer?.kind === "wait" ? timer.atLeast : 0)));
-  return { hours: handsOn, out: inTurn + waits };
+function failingOf(failures: number, trials: number): Belief {
+  return startingOf({ least: failures, most: failures, trials }, { kind: "beta", a: 0.5, b: 0.5 }).failing;
+}
+
+function workOf(pattern: Pattern): Pick<OpeningEvidence, "hours" | "starts"> {
+  const steps = stepsAlways(pattern);
+  const handsOn = sum(steps.map(({ needs }) => needs.minutes * needs.people)) / 60;
+  const timed = (kind: "pulls" | "run") => steps.filter(({ timer }) => timer?.kind === kind).length;
+  return { hours: handsOn, starts: timed("pulls") || Math.min(1, timed("run")) };
+}
+
+function stepsAlways(pattern: Pattern) {
+  return allSteps(pattern).filter(({ optional, after }) => !optional && after === undefined);
+}
+
+/**
+ * How long kits are really out for an opening, seal to seal. Left out: drills, openings not sealed again, those typed up from
+ * a card, and those shorter than the pattern's own clocks, which nobody did in that time.
+ */
+function timeOut(kits: readonly KitState[], pattern: Pattern): Pick<OpeningEvidence, "out" | "timed"> {
+  const steps = stepsAlways(pattern);
+  const waits = (kinds: readonly string[]) =>
+    sum(steps.map(({ timer }) => (timer && kinds.includes(timer.kind) && "atLeast" in timer ? timer.atLeast : 0)));
+  const lasted = kits.flatMap(({ turnarounds }) => turnarounds.flatMap(secondsOf));
+  const took = lasted.filter((seconds) => seconds > waits(["wait", "run"]));
+  if (took.length >= LEAST_TIMED) return { out: sum(took) / took.length, timed: took.length };
+  return { out: sum(steps.map(({ needs }) => needs.minutes * 60)) + waits(["wait"]), timed: 0 };
+}
+
+function secondsOf({ opened, closed, drill, answers }: Turnaround): readonly number[] {
+  const isTyped = Object.values(answers).some(({ fromCard }) => fromCard);
+  if (closed?.how !== "sealed" || drill !== undefined || isTyped) return [];
+  return [(Date.parse(closed.at) - Date.parse(opened.at)) / 1000];
 }
 
 /** On charge until it was taken off, or until now. */
 function yearsOf({ enrolled, retired }: KitState, now: string): number {
   return Math.max(0, Date.parse(retired?.at ?? now) - Date.parse(enrolled.at)) / 1000 / YEAR;
-}
-
-function total(figures: readonly number[]): number {
-  return figures.reduce((sum, one) => sum + one, 0);
 }

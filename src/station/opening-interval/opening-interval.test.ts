@@ -1,6 +1,7 @@
 import type { Pattern } from "#kit";
 import type { KitState } from "#readiness";
-import { repeatableStream } from "#numerics";
+import { betaQuantile, gammaQuantile, repeatableStream } from "#numerics";
+import { bestInterval } from "#reliability";
 import { describe, expect, it } from "vitest";
 import { Desk, refusalsOf } from "../sample-station.ts";
 import { acceptOpenings, openingProposal, withdrawOpenings } from "./index.ts";
@@ -16,6 +17,20 @@ const PATTERN = {
       id: "examine",
       steps: [
         { id: "a", checks: ["turn"], needs: { people: 2, minutes: 60, tools: [] }, optional: false },
+        {
+          id: "run",
+          checks: [],
+          needs: { people: 0, minutes: 0, tools: [] },
+          optional: false,
+          timer: { kind: "run", atLeast: 0 },
+        },
+        {
+          id: "cool",
+          checks: [],
+          needs: { people: 0, minutes: 0, tools: [] },
+          optional: false,
+          timer: { kind: "run", atLeast: 0 },
+        },
         {
           id: "dry",
           checks: [],
@@ -57,6 +72,27 @@ function fleet(kits: number, chance: number, seed: number): readonly KitState[] 
   });
 }
 
+/** The same kit with drills in which so many faults were planted, each its own drill, and so many of them found. */
+function drilled(kit: KitState, found: number, planted: number): KitState {
+  const drills = Array.from({ length: planted }, (_, i) => ({
+    id: `d${i}`,
+    plants: { hash: {} },
+    revealed: { hash: { plant: "p", faults: [{ item: "pump", mode: "seized", how: "x" }] } },
+    removed: {},
+    answers: {},
+    judged: {},
+    ended: { how: "compared", at: "2026-06-01T10:00:00Z" },
+  }));
+  const findings = drills.slice(0, found).map(({ id }) => ({
+    id: `f-${id}`,
+    mode: "seized",
+    item: "pump",
+    drill: id,
+    raised: { at: "2026-05-01T10:00:00Z" },
+  }));
+  return { ...kit, drills, findings: [...kit.findings, ...findings] } as unknown as KitState;
+}
+
 const proposed = (kits: readonly KitState[], nightHours: number, more: object = {}) =>
   openingProposal(PATTERN, { kits, casualties: [], patterns: PATTERNS }, { now: NOW, nightHours, policy: {}, ...more });
 
@@ -72,6 +108,39 @@ describe("how often to open, from the log", () => {
     expect(evidence.found).toBeGreaterThan(8);
     expect(evidence.lay / (365.25 * 86_400)).toBeCloseTo(80, 0);
     expect([evidence.hours, evidence.out / 3600]).toEqual([2.5, 11.5]);
+  });
+
+  it("takes the kit as out from seal to seal, nights of drying and all, once five openings were timed", () => {
+    const kits = fleet(1, 0, 2);
+    const timed = (count: number, hours: number) => {
+      const closed = (at: string) => new Date(Date.parse(at) + hours * 3_600_000).toISOString();
+      const turnarounds = kits[0]!.turnarounds.map((one, i) =>
+        i < count ? { ...one, closed: { ...one.closed!, at: closed(one.opened.at) } } : one,
+      );
+      return proposed([{ ...kits[0]!, turnarounds }], 500)!.evidence;
+    };
+    expect(timed(6, 22)).toMatchObject({ out: 22 * 3600, timed: 6 });
+    expect(timed(4, 22)).toMatchObject({ out: 11.5 * 3600, timed: 0 });
+    expect(timed(6, 9), "in less than the ten hours that it hangs nobody did it").toMatchObject({ timed: 0 });
+  });
+
+  it("has a range that holds what is not known of the faults and of what an opening finds (both drawn 400 times)", () => {
+    const [one, ...others] = fleet(20, 0.3, 4);
+    const plain = proposed([one!, ...others], 100_000)!;
+    const half = proposed([drilled(one!, 3, 6), ...others], 100_000)!;
+    const { found, lay } = half.evidence;
+    const random = repeatableStream(9);
+    const drawn = Array.from({ length: 400 }, () => {
+      const rate = gammaQuantile(random(), found + 0.5) / lay;
+      const missed = betaQuantile(random(), 3.5, 3.5);
+      const { out: testTime, failing, callsPerYear, hours } = half.evidence;
+      const given = { life: { shape: 1, scale: 1 / rate }, testTime, repairTime: 0, harm: 0, missed };
+      const costs = { test: hours, failureOnTheNight: 100_000, callsPerYear: callsPerYear.mean, perDayNotReady: 0 };
+      return bestInterval({ ...given, demandFailure: failing.mean }, costs).best.interval / 86_400;
+    }).toSorted((x, y) => x - y);
+    expect(half.best.shortest / drawn[20]!).toBeCloseTo(1, 1);
+    expect(half.best.longest / drawn[380]!).toBeCloseTo(1, 1);
+    expect(half.best.longest / half.best.shortest).toBeGreaterThan(plain.best.longest / plain.best.shortest);
   });
 
   it("cannot tell from little, and says about how many openings it would take", () => {
@@ -115,6 +184,36 @@ describe("how often to open, from the log", () => {
     expect(verdict.kind === "longer" && "months" in verdict.every && verdict.every.months).toBeLessThanOrEqual(12);
   });
 
+  it("lies at a longer interval the more an opening costs: parts, wear of each start, a day without the kit, harm", () => {
+    const kits = fleet(20, 0.5, 4);
+    const middle = (stated: object) => proposed(kits, 2000, { stated })!.best.middle;
+    const plain = middle({});
+    for (const stated of [{ parts: 5 }, { wearPerStart: 2 }, { perDayNotReady: 8 }])
+      expect([stated, middle(stated) > plain * 1.05]).toEqual([stated, true]);
+    expect(middle({ harmed: 500 })).toBeGreaterThan(plain);
+    const { costs, evidence } = proposed(kits, 2000, { stated: { parts: 5, wearPerStart: 2 } })!;
+    expect(evidence.starts).toBe(1);
+    expect(costs.wear / costs.parts).toBeCloseTo(2 / 5, 9);
+    expect(costs.tests / costs.parts).toBeCloseTo(evidence.hours / 5, 9);
+  });
+
+  it("lies at a shorter interval where drills show that openings overlook faults, and says on how many that rests", () => {
+    const kits = fleet(20, 0.3, 4);
+    const plain = proposed(kits, 100_000)!;
+    expect(plain.evidence.drilled).toBeUndefined();
+    const [all, half, few] = [
+      [6, 6],
+      [3, 6],
+      [1, 3],
+    ].map(([found, planted]) => proposed([drilled(kits[0]!, found!, planted!), ...kits.slice(1)], 100_000));
+    expect(half!.evidence.drilled).toMatchObject({ found: 3, planted: 6, counts: true, finding: { mean: 0.5 } });
+    expect(plain.best.middle / half!.best.middle).toBeGreaterThan(1.4);
+    expect(all!.best.middle).toBeGreaterThan(half!.best.middle);
+    expect(all!.best.middle).toBeLessThan(plain.best.middle);
+    expect(few!.evidence.drilled).toMatchObject({ found: 1, planted: 3, counts: false });
+    expect(few!.best.middle).toBeCloseTo(plain.best.middle, 9);
+  });
+
   it("lies at a shorter interval the more a failure on the night weighs", () => {
     const kits = fleet(10, 0.3, 7);
     const middles = [50, 500, 5000].map((hours) => proposed(kits, hours)!.best.middle);
@@ -130,7 +229,9 @@ describe("accepting it", () => {
       patterns: new Map([...desk.as(who).patterns, ["pump@1", PATTERN]]),
     });
     const proposal = { ...proposed(fleet(20, 0.5, 4), 100_000)!, nightHours: 5000 };
-    desk.do(acceptOpenings(as("ann"), "pump", { months: 6 }, proposal));
+    const stated = { parts: 3, harmed: 2 };
+    const line = desk.do(acceptOpenings(as("ann"), "pump", { months: 6 }, { ...proposal, stated }));
+    expect(line.body).toMatchObject({ rests: { nightHours: 5000, costs: { parts: 3, harmed: 2, starts: 1 } } });
     expect(desk.fold.read().policy.openings).toEqual({ pump: { months: 6 } });
     expect(refusalsOf(acceptOpenings(as("ann"), "pump", { months: 13 }))).toEqual(["SN-261"]);
     expect(refusalsOf(acceptOpenings(as("ann"), "none", { months: 3 }))).toEqual(["SN-263"]);

@@ -1,7 +1,7 @@
 import { shorterSpan, type Span } from "#base";
 import type { Pattern } from "#kit";
 import type { StationPolicy } from "#readiness";
-import { bestInterval, type BestInterval } from "#reliability";
+import { bestInterval, type BestInterval, type CostsAYear } from "#reliability";
 import { openingEvidence, rateOfFaults, type OpeningEvidence } from "./evidence.ts";
 import { daysIn, monthsIn } from "./span-days.ts";
 import type { StartLog } from "../start-chance/index.ts";
@@ -13,6 +13,20 @@ export interface OpeningAsked {
   /** Hours of work that one failure on the night weighs: somebody's judgement [h]. */
   readonly nightHours: number;
   readonly policy: StationPolicy;
+  /** What an opening costs beside its hours of work; what is left out is not counted. */
+  readonly stated?: StatedCosts;
+}
+
+/** What an opening costs beside its hours, as the keeper states it: judgement too. */
+export interface StatedCosts {
+  /** Parts used up in one opening, worth so many hours of work [h]. */
+  readonly parts?: number;
+  /** What one start wears off the engine, worth so many hours of work [h]. */
+  readonly wearPerStart?: number;
+  /** One day on which the kit is not there, worth so many hours of work [h]. */
+  readonly perDayNotReady?: number;
+  /** Openings in a thousand that leave a fault behind. */
+  readonly harmed?: number;
 }
 
 /** How often kits of a pattern might be opened, in days. */
@@ -22,10 +36,12 @@ export interface OpeningProposal {
   readonly manual?: Span;
   /** What holds now: the shortest of manual, policy and what was accepted. */
   readonly standing?: Span;
-  /** Best interval: for the highest and the lowest rate believed, nine times in ten between them, and for the middle [d]. */
+  /** Best interval: nine times in ten between the ends, for what is believed of the rate and of what an opening finds [d]. */
   readonly best: { readonly shortest: number; readonly middle: number; readonly longest: number };
   /** Intervals that cost less than 5 % more, at the middle rate [d]. */
   readonly flat: { readonly from: number; readonly to: number };
+  /** What a year costs one kit at the best, at the middle rate [h/year]. */
+  readonly costs: CostsAYear;
   readonly verdict: OpeningVerdict;
 }
 
@@ -49,8 +65,10 @@ const MOST = 4000;
 /**
  * How often to open the kits of a pattern, from the log: never longer than the unit's own manual, and never by itself.
  *
- * Costs in hours of work: an opening by the pattern's minutes and people, against `nightHours` for every call that meets a
- * kit that does not work. Best interval by `bestInterval` at the 5th, 50th and 95th percentile of the rate of hidden faults.
+ * Costs in hours of work: an opening by the pattern's minutes and people, with parts, wear of its starts and days not ready
+ * as they are stated, against `nightHours` for every call that meets a kit that does not work. Openings overlook faults as often
+ * as drills measured, each opening afresh. Best interval by `bestInterval`, with the rate of hidden faults and the share that an
+ * opening finds each at their 5th and 95th percentile; the two distances from the middle are added as squares of logarithms.
  *
  * @param pattern - its newest version
  * @param log - the station
@@ -63,14 +81,15 @@ export function openingProposal(pattern: Pattern, log: StartLog, asked: OpeningA
   if (!evidence) return undefined;
   const manual = pattern.policy.turnaround;
   const standing = standingSpan(pattern, asked.policy);
-  const range = rangeOf(evidence, asked.nightHours);
+  const range = rangeOf(evidence, asked);
   return {
     evidence,
     ...(manual && { manual }),
     ...(standing && { standing }),
     best: { shortest: range.shortest, middle: range.middle, longest: range.longest },
     flat: range.flat,
-    verdict: verdictOf(range, { evidence, manual, standing, nightHours: asked.nightHours }),
+    costs: range.costs,
+    verdict: verdictOf(range, { evidence, manual, standing, asked }),
   };
 }
 
@@ -84,37 +103,57 @@ interface Range {
   readonly middle: number;
   readonly longest: number;
   readonly flat: { readonly from: number; readonly to: number };
+  readonly costs: CostsAYear;
 }
 
-function rangeOf(evidence: OpeningEvidence, nightHours: number): Range {
-  const { p05, p50, p95 } = evidence.rate;
-  const middle = bestAt(p50, evidence, nightHours);
+function rangeOf(evidence: OpeningEvidence, asked: Weighed): Range {
+  const { rate, drilled } = evidence;
+  const middle = bestAt(evidence, asked);
+  const at = middle.best.interval / DAY;
+  const byRate = [rate.p05, rate.p95].map((one) => bestAt(evidence, asked, { rate: one }));
+  const finding = drilled?.counts ? [drilled.finding.p05, drilled.finding.p95] : [];
+  const byFinding = finding.map((one) => bestAt(evidence, asked, { finding: one }));
+  const away = [byRate, byFinding].map((ends) => ends.map(({ best }) => Math.log(best.interval / DAY / at)));
   return {
-    shortest: bestAt(p95, evidence, nightHours).best.interval / DAY,
-    middle: middle.best.interval / DAY,
-    longest: bestAt(p05, evidence, nightHours).best.interval / DAY,
+    shortest: at * Math.exp(-Math.hypot(...away.map((logs) => Math.max(0, ...logs.map((one) => -one))))),
+    middle: at,
+    longest: at * Math.exp(Math.hypot(...away.map((logs) => Math.max(0, ...logs)))),
     flat: { from: middle.flat.from / DAY, to: middle.flat.to / DAY },
+    costs: middle.best.costs ?? NO_COSTS,
   };
 }
 
-function bestAt(rate: number, evidence: OpeningEvidence, nightHours: number): BestInterval {
-  const { failing, out, hours, callsPerYear } = evidence;
+type Weighed = Pick<OpeningAsked, "nightHours" | "stated">;
+const NO_COSTS: CostsAYear = { tests: 0, parts: 0, wear: 0, notReady: 0, night: 0 };
+
+/** The best where these are known; what is left out is taken at its middle. */
+function bestAt(
+  evidence: OpeningEvidence,
+  { nightHours, stated = {} }: Weighed,
+  known: { readonly rate?: number; readonly finding?: number } = {},
+): BestInterval {
+  const { failing, out, hours, starts } = evidence;
+  const { rate = evidence.rate.p50, finding = evidence.drilled?.finding.mean ?? 1 } = known;
+  const { parts = 0, wearPerStart = 0, perDayNotReady = 0, harmed = 0 } = stated;
   const life = { shape: 1, scale: 1 / rate };
-  const costs = { test: hours, failureOnTheNight: nightHours, callsPerYear, perDayNotReady: 0 };
-  return bestInterval({ life, testTime: out, repairTime: 0, demandFailure: failing }, costs);
+  const opening = { test: hours, parts, wearPerStart, startsPerTest: starts };
+  const costs = { ...opening, failureOnTheNight: nightHours, callsPerYear: evidence.callsPerYear.mean, perDayNotReady };
+  const missed = evidence.drilled?.counts ? 1 - finding : 0;
+  const looks = { testTime: out, repairTime: 0, demandFailure: failing.mean, harm: harmed / 1000, missed };
+  return bestInterval({ life, ...looks }, costs);
 }
 
 interface Judged {
   readonly evidence: OpeningEvidence;
   readonly manual: Span | undefined;
   readonly standing: Span | undefined;
-  readonly nightHours: number;
+  readonly asked: Weighed;
 }
 
 function verdictOf(range: Range, judged: Judged): OpeningVerdict {
   const { standing, manual } = judged;
   const now = standing ? daysIn(standing) : Infinity;
-  const side = sideOf(range, now);
+  const side = sideOf(range, now, judged.evidence.found);
   if (side === "keep") return { kind: "keep" };
   if (side === "too-seldom") return { kind: "shorter", every: monthsIn(range.middle) };
   if (side === undefined) return { kind: "cannot-tell", openings: openingsToTell(now, judged) };
@@ -124,29 +163,39 @@ function verdictOf(range: Range, judged: Judged): OpeningVerdict {
   return { kind: "longer", every: shorterSpan(every, manual) ?? every };
 }
 
-/** On which side of the best an interval lies; undefined where that cannot be told, or makes less than 5 % of difference. */
-function sideOf({ shortest, longest, flat }: Range, now: number): "too-seldom" | "too-often" | "keep" | undefined {
-  if (longest < now && flat.to < now) return "too-seldom";
+/**
+ * On which side of the best an interval lies; undefined where that cannot be told, or makes less than 5 % of difference.
+ *
+ * Too seldom only once a fault was found: with none, the exact lower limit of the rate is 0, whatever the prior says.
+ *
+ * @source that limit: Garwood, Biometrika 28 (1936), FROM MEMORY
+ */
+function sideOf(
+  { shortest, longest, flat }: Range,
+  now: number,
+  found: number,
+): "too-seldom" | "too-often" | "keep" | undefined {
+  if (found > 0 && longest < now && flat.to < now) return "too-seldom";
   if (shortest > now && flat.from > now) return "too-often";
   const isNear = shortest > now / 2 && longest < now * 2;
   return isNear && flat.from <= now && now <= flat.to ? "keep" : undefined;
 }
 
 /** So many more openings, without a find, until even the highest rate believed asks for no shorter interval than `wanted`. */
-function cleanOpeningsFor(wanted: number, every: number, { evidence, nightHours }: Judged): number {
+function cleanOpeningsFor(wanted: number, every: number, { evidence, asked }: Judged): number {
   return fewest((more) => {
-    const { p95 } = rateOfFaults(evidence.found, evidence.lay + more * every * DAY);
-    return bestAt(p95, evidence, nightHours).best.interval / DAY >= wanted;
+    const rate = rateOfFaults(evidence.found, evidence.lay + more * every * DAY);
+    return rangeOf({ ...evidence, rate }, asked).shortest >= wanted;
   });
 }
 
 /** So many more openings, with finds as often as so far, until the verdict is another. */
-function openingsToTell(now: number, { evidence, nightHours }: Judged): number {
+function openingsToTell(now: number, { evidence, asked }: Judged): number {
   const { looks, found, lay } = evidence;
   return fewest((more) => {
     const grown = 1 + more / Math.max(1, looks);
     const after = { ...evidence, rate: rateOfFaults(found * grown, lay * grown) };
-    return sideOf(rangeOf(after, nightHours), now) !== undefined;
+    return sideOf(rangeOf(after, asked), now, found) !== undefined;
   });
 }
 

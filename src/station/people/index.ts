@@ -1,11 +1,11 @@
 export { practisingOf, secondsAt, secondsSaidAt } from "./need-second.ts";
-export { goOnAlone, nameSecond, tellPractice } from "./second-acts.ts";
+export { confirmSecond, goOnAlone, nameSecond, tellPractice } from "./second-acts.ts";
 export { retireQualification, setQualification } from "./qualification-acts.ts";
 export { sayCounts, sayTies, sayWhere, type Naming } from "./practice-words.ts";
 export {
   qualificationsOf,
   trainingOf,
-  type Standing as QualificationStanding,
+  type QualificationStanding,
   type Training,
   type TrainingLine,
 } from "./training.ts";

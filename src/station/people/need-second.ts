@@ -9,12 +9,12 @@ import {
   type SecondSaid,
   type SecondWanted,
 } from "#readiness";
-import type { Doing } from "../acts/draft.ts";
+import type { ActContext } from "../acts/draft.ts";
 import { because } from "../judging/faults.ts";
 
 /** Who is asked for beside the person, at a step of a turnaround or, without one, at its sealing. */
 export function secondsAt(
-  doing: PractisingDoing & Pick<Doing, "me" | "today">,
+  doing: PractisingDoing & Pick<ActContext, "me" | "today">,
   where: InTurnaround,
   step?: string,
 ): readonly SecondWanted[] {
@@ -23,7 +23,7 @@ export function secondsAt(
 
 /** Who was named already at that line or sealing, or why nobody is. */
 export function secondsSaidAt(
-  doing: PractisingDoing & Pick<Doing, "me" | "today">,
+  doing: PractisingDoing & Pick<ActContext, "me" | "today">,
   where: InTurnaround,
   step?: string,
 ): readonly SecondSaid[] {
@@ -31,7 +31,7 @@ export function secondsSaidAt(
 }
 
 function asking<One>(
-  doing: PractisingDoing & Pick<Doing, "me" | "today">,
+  doing: PractisingDoing & Pick<ActContext, "me" | "today">,
   where: InTurnaround,
   step: string | undefined,
   ask: (...about: Parameters<typeof secondsWanted>) => readonly One[],
@@ -44,7 +44,7 @@ function asking<One>(
 }
 
 type PractisingDoing = Pick<
-  Doing,
+  ActContext,
   "kits" | "retired" | "people" | "patterns" | "casualties" | "qualifications" | "practised"
 >;
 
@@ -55,7 +55,7 @@ export function practisingOf(doing: PractisingDoing): Practising {
 }
 
 /** A second person, or a note where that is enough, for what the person does not hold the qualification for. */
-export function needSecond(doing: Doing, kit: KitState, where: InTurnaround, step?: string): readonly Fault[] {
+export function needSecond(doing: ActContext, kit: KitState, where: InTurnaround, step?: string): readonly Fault[] {
   return secondsAt(doing, where, step).map((wanted) => {
     const allowed = `who holds "${wanted.qualification.name}", or a second person who may see it done`;
     return because(

@@ -2,7 +2,7 @@ import type { Entry } from "#log";
 import { practiceOf, type Bodies, type EntryKind, type JudgedDoing } from "#readiness";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { shuffled } from "../../log/testing/shuffled.ts";
+import { shuffled } from "#src/log/testing/shuffled.ts";
 import { SMALL_PATTERN } from "../sample-station.ts";
 import { createStationFold } from "../station-fold.ts";
 

@@ -2,12 +2,12 @@ import type { Fault } from "#base";
 import { stageNamed, stepNamed } from "#kit";
 import { STATION_PLACE } from "#log";
 import type { Bodies, Tie } from "#readiness";
-import { allow, unless, type Act, type Doing } from "../acts/draft.ts";
+import { allow, unless, type Act, type ActContext } from "../acts/draft.ts";
 import { because, noSuchQualification } from "../judging/faults.ts";
 
 /** Sets a qualification of the station, every part anew. No two share a name; each is for something there is. */
 export function setQualification(
-  doing: Doing,
+  doing: ActContext,
   qualification: string,
   body: Bodies["qualification-set"],
 ): Act<"qualification-set"> {
@@ -20,7 +20,11 @@ export function setQualification(
 }
 
 /** Takes a qualification off the list: nothing asks for it any more. What was done under it stays in the log. */
-export function retireQualification(doing: Doing, qualification: string, reason: string): Act<"qualification-retired"> {
+export function retireQualification(
+  doing: ActContext,
+  qualification: string,
+  reason: string,
+): Act<"qualification-retired"> {
   const isSet = doing.qualifications?.some(({ id, retired }) => id === qualification && !retired) === true;
   return allow(doing, about(qualification, "qualification-retired", { reason }), [
     unless(isSet, noSuchQualification("qualification", qualification)),
@@ -28,7 +32,7 @@ export function retireQualification(doing: Doing, qualification: string, reason:
 }
 
 /** Something that a pattern here has: a misspelt step would ask for nothing, and nobody would know. */
-function needTied({ patterns }: Doing, tie: Tie, field: string): Fault | undefined {
+function needTied({ patterns }: ActContext, tie: Tie, field: string): Fault | undefined {
   if (tie.to === "sheet") return undefined;
   const shelf = [...patterns.values()].filter(({ id }) => id === (tie.pattern ?? id));
   const name = tie.to === "step" ? tie.step : tie.stage;

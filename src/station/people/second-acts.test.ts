@@ -1,10 +1,10 @@
-import type { Bodies } from "#readiness";
+import { confirmedBy, toConfirm, type Bodies } from "#readiness";
 import { beforeEach, describe, expect, it } from "vitest";
 import { enrolKit } from "../acts/kit-acts.ts";
-import { answerStep, openTurnaround, sealKit, startTimer } from "../acts/turnaround-acts.ts";
+import { answerStep, fitItem, openTurnaround, sealKit, startTimer } from "../acts/turnaround-acts.ts";
 import { Desk, refusalsOf, SMALL_PATTERN } from "../sample-station.ts";
 import { retireQualification, setQualification } from "./qualification-acts.ts";
-import { goOnAlone, nameSecond, tellPractice } from "./second-acts.ts";
+import { confirmSecond, goOnAlone, nameSecond, tellPractice } from "./second-acts.ts";
 
 const RESTOWING: Bodies["qualification-set"] = {
   name: "Restowing",
@@ -60,6 +60,17 @@ describe("a line that needs a qualification", () => {
     expect(refusalsOf(startTimer(desk.as("ben"), desk.kit(), { turnaround: "t1", step: "stow" }))).toEqual(["SN-225"]);
   });
 
+  it("RULE-14 is asked for too where something is fitted at the line, and not where it is fitted outside of it", () => {
+    tell("ann", "2026-01-20");
+    const fitted = { item: "cells", fitted: "2026-02-01", quantity: 2, printed: "2028-01" };
+    const fit = (body: object) => refusalsOf(fitItem(desk.as("ben"), desk.kit(), { ...fitted, ...body }));
+    expect(fit({ turnaround: "t1", step: "stow" })).toEqual(["SN-225"]);
+    expect(fit({ turnaround: "t1" })).toEqual([]);
+    expect(fit({})).toEqual([]);
+    desk.do(nameSecond(desk.as("ben"), desk.kit(), { ...HERE, second: "ann" }), "ben");
+    expect(fit({ turnaround: "t1", step: "stow" })).toEqual([]);
+  });
+
   it("RULE-15 is done with a note only where the station says so, or nobody is left who may see it", () => {
     const alone = (person: string) => goOnAlone(desk.as(person), desk.kit(), { ...HERE, note: "Nobody else here." });
     tell("ann", "2026-01-20");
@@ -113,6 +124,21 @@ describe("naming who sees a thing done", () => {
     expect(refusalsOf(name("ada"))).toEqual(["SN-226"]);
     desk.do(setQualification(desk.as("ann"), "restowing", { ...RESTOWING, seenBy: "keepers" }));
     expect(refusalsOf(name("ada"))).toEqual([]);
+  });
+
+  it("RULE-31 is confirmed by whoever was named, once, and by nobody else", () => {
+    tell("ann", "2026-01-20");
+    const { id: named } = desk.do(nameSecond(desk.as("ben"), desk.kit(), { ...HERE, second: "ann" }), "ben");
+    const body = { turnaround: "t1", named };
+    const confirm = (who: string) => confirmSecond(desk.as(who), desk.kit(), body);
+    expect(refusalsOf(confirm("ben"))).toEqual(["SN-232"]);
+    expect(toConfirm(desk.kit(), "ann")).toMatchObject([{ turnaround: "t1", said: { entry: named, by: "ben" } }]);
+    desk.do(confirm("ann"), "ann");
+    expect(toConfirm(desk.kit(), "ann")).toEqual([]);
+    expect(refusalsOf(confirm("ann"))).toEqual(["SN-232"]);
+    const [said] = desk.kit().turnaround!.seconds!;
+    expect(confirmedBy(desk.kit().turnaround!, said!)).toMatchObject({ by: "ann", named });
+    expect(confirmedBy({ confirmed: [{ ...said!, named, by: "ben" }] }, said!)).toBeUndefined();
   });
 
   it("wants a qualification of the station and an open turnaround", () => {

@@ -1,12 +1,12 @@
 import { STATION_PLACE } from "#log";
-import { practiceOf, type Bodies, type KitState, type Qualification } from "#readiness";
-import { aboutKit, allow, unless, type Act, type Doing } from "../acts/draft.ts";
+import { practiceOf, toConfirm, type Bodies, type KitState, type Qualification } from "#readiness";
+import { aboutKit, allow, unless, type Act, type ActContext } from "../acts/draft.ts";
 import { needNotAhead } from "../acts/needs.ts";
-import { because, noSuchPerson, noSuchQualification, notOpen, secondIsDoer } from "../judging/faults.ts";
+import { because, noSuchPerson, noSuchQualification, notNamed, notOpen, secondIsDoer } from "../judging/faults.ts";
 import { practisingOf } from "./need-second.ts";
 
 /** Names who sees what this person does in a turnaround under a qualification. */
-export function nameSecond(doing: Doing, kit: KitState, body: Bodies["second-named"]): Act<"second-named"> {
+export function nameSecond(doing: ActContext, kit: KitState, body: Bodies["second-named"]): Act<"second-named"> {
   const qualification = qualificationOf(doing, body.qualification);
   const seconds = qualification ? secondsFor(doing, qualification) : [];
   const names = seconds.map(({ name }) => name).join(", ") || "nobody: go on with a note";
@@ -23,8 +23,20 @@ export function nameSecond(doing: Doing, kit: KitState, body: Bodies["second-nam
   ]);
 }
 
+/** Says as the second person that one saw it: of what one was named for oneself, and once. */
+export function confirmSecond(
+  doing: ActContext,
+  kit: KitState,
+  body: Bodies["second-confirmed"],
+): Act<"second-confirmed"> {
+  const isAsked = toConfirm(kit, doing.me.id).some(
+    ({ turnaround, said }) => turnaround === body.turnaround && said.entry === body.named,
+  );
+  return allow(doing, aboutKit(kit, "second-confirmed", body), [unless(isAsked, notNamed(body.named))]);
+}
+
 /** Goes on without a second person, with a note; where the station allows it, or nobody is left who may see it. */
-export function goOnAlone(doing: Doing, kit: KitState, body: Bodies["gone-on-alone"]): Act<"gone-on-alone"> {
+export function goOnAlone(doing: ActContext, kit: KitState, body: Bodies["gone-on-alone"]): Act<"gone-on-alone"> {
   const qualification = qualificationOf(doing, body.qualification);
   const may = qualification?.alone === "with-note" || (qualification && secondsFor(doing, qualification).length === 0);
   const remedy = "Name a second person, or close the kit as grounded.";
@@ -40,7 +52,7 @@ export function goOnAlone(doing: Doing, kit: KitState, body: Bodies["gone-on-alo
 }
 
 /** Tells what a person did away from a turnaround: a course, a drill, at another station. */
-export function tellPractice(doing: Doing, person: string, body: Bodies["practice-told"]): Act<"practice-told"> {
+export function tellPractice(doing: ActContext, person: string, body: Bodies["practice-told"]): Act<"practice-told"> {
   const isHere = doing.people.some(({ id, left }) => id === person && !left);
   const draft = { subject: `person:${person}`, kind: "practice-told" as const, body, place: STATION_PLACE };
   return allow(doing, draft, [
@@ -53,11 +65,11 @@ export function tellPractice(doing: Doing, person: string, body: Bodies["practic
   ]);
 }
 
-function secondsFor(doing: Doing, qualification: Qualification) {
+function secondsFor(doing: ActContext, qualification: Qualification) {
   return practiceOf(practisingOf(doing), [qualification]).seconds(qualification.id, doing.me.id, doing.today);
 }
 
-function qualificationOf({ qualifications = [] }: Doing, id: string): Qualification | undefined {
+function qualificationOf({ qualifications = [] }: ActContext, id: string): Qualification | undefined {
   return qualifications.find((one) => one.id === id && !one.retired);
 }
 
@@ -66,6 +78,6 @@ function needOpen(kit: KitState, id: string) {
   return unless(isOpen, notOpen(id));
 }
 
-function nameOf({ people }: Doing, id: string): string {
+function nameOf({ people }: ActContext, id: string): string {
   return people.find((one) => one.id === id)?.name ?? id;
 }

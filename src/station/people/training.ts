@@ -46,7 +46,7 @@ export function trainingOf(station: Practising, person: string, day: PlainDate):
 }
 
 /** How the station stands in one qualification. */
-export interface Standing {
+export interface QualificationStanding {
   readonly qualification: Qualification;
   /** Who holds it, the first to lapse first. */
   readonly held: readonly { readonly person: Person; readonly holding: Holding }[];
@@ -57,7 +57,7 @@ export interface Standing {
 }
 
 /** Every qualification of a station, by name: who holds it until when, and who could be brought on by whom. */
-export function qualificationsOf(station: Practising, day: PlainDate): readonly Standing[] {
+export function qualificationsOf(station: Practising, day: PlainDate): readonly QualificationStanding[] {
   const set = station.qualifications.filter(({ retired }) => !retired);
   const book = practiceOf(station, set);
   const hands = station.people.filter(({ left, role }) => !left && mayWrite(role, "turnaround-opened"));

@@ -5,4 +5,4 @@ export { summaryOf } from "./summary.ts";
 export { renewalsOf, runsOf } from "./readings.ts";
 export { findingsOf, labelOf, linesOfKind, nameOf, said, secondPerson } from "./record-reading.ts";
 export { answerWordsOf, findingWords, labelsOf } from "./record-words.ts";
-export { dateWords, instantWords, secondsWords } from "./value-words.ts";
+export { dateWords, instantWords } from "./value-words.ts";

@@ -1,9 +1,10 @@
-import { formatDate, formatQuantity } from "#base";
+import { formatDate } from "#base";
 import type { Entry } from "#log";
 import { allSteps, itemNamed, type Pattern } from "#kit";
 import type { Bodies } from "#readiness";
 import type { RecordRead, RecordTable } from "./record.ts";
-import { dateWords, instantWords, secondsWords } from "./value-words.ts";
+import { sayDuration, sayFlow, sayLength } from "#words";
+import { dateWords, instantWords } from "./value-words.ts";
 import { linesOfKind, nameOf } from "./record-reading.ts";
 
 /* What was renewed and timed: from the lines of the log that stand, each try for itself. */
@@ -69,7 +70,7 @@ function runRow(record: RecordRead, entry: Entry): RecordTable["rows"][number] |
 function runWords(record: RecordRead, { kind, body }: Entry): string | undefined {
   if (kind === "timer-stopped") {
     const { started, seconds, reached } = body as Bodies["timer-stopped"];
-    return `${secondsWords(seconds)} from ${started.slice(11, 16)}${reached ? "" : ", cut short"}`;
+    return `${sayDuration(seconds)} from ${started.slice(11, 16)}${reached ? "" : ", cut short"}`;
   }
   if (kind === "pulls-counted") {
     const { pulls, started } = body as Bodies["pulls-counted"];
@@ -77,15 +78,15 @@ function runWords(record: RecordRead, { kind, body }: Entry): string | undefined
   }
   if (kind === "prime-timed") {
     const { seconds, primed, strokes } = body as Bodies["prime-timed"];
-    return `${secondsWords(seconds)}${strokes === undefined ? "" : `, ${strokes} strokes`}, ${primed ? "water" : "NO WATER"}`;
+    return `${sayDuration(seconds)}${strokes === undefined ? "" : `, ${strokes} strokes`}, ${primed ? "water" : "NO WATER"}`;
   }
   return kind === "delivery-measured" ? deliveryWords(record, body as Bodies["delivery-measured"]) : undefined;
 }
 
 function deliveryWords({ units }: RecordRead, run: Bodies["delivery-measured"]): string {
-  const say = (si: number, dimension: "flow" | "length") => formatQuantity(si, dimension, { system: units });
-  const flow = `${say(run.flow, "flow")} (standard uncertainty ${say(run.flowUncertainty, "flow")})`;
-  const share = `${Math.round(run.ratio * 100)} % of ${say(run.expected, "flow")} expected`;
-  const how = `by ${run.method.replaceAll("-", " ")}, lift ${say(run.lift, "length")}, rise ${say(run.rise, "length")}`;
+  const flowOf = (si: number) => sayFlow(si, units, "measured");
+  const flow = `${flowOf(run.flow)} (standard uncertainty ${flowOf(run.flowUncertainty)})`;
+  const share = `${Math.round(run.ratio * 100)} % of ${flowOf(run.expected)} expected`;
+  const how = `by ${run.method.replaceAll("-", " ")}, lift ${sayLength(run.lift, units)}, rise ${sayLength(run.rise, units)}`;
   return `${flow}, ${share}: ${run.verdict.replaceAll("-", " ")}; ${how}`;
 }

@@ -39,7 +39,7 @@ export function labelOf(labels: ReadonlyMap<string, string>, { step, check, line
 export function said(record: RecordRead, line: RecordLine): string {
   const all = answersAt(record, line);
   const standing = all.at(-1);
-  return standing ? answerWordsOf(record.pattern, standing, all) : "NOT ANSWERED";
+  return standing ? answerWordsOf(record, standing, all) : "NOT ANSWERED";
 }
 
 /** What was answered at a line, each time, the one that stands last. */

@@ -1,16 +1,23 @@
-import { formatQuantity, type Dimension } from "#base";
+import type { Dimension, UnitSystem } from "#base";
 import { checkNamed, itemNamed, linesOf, modeNamed, titleOfMode, type Check, type Pattern } from "#kit";
 import { answerKey, isCountSaid, saySeen, type Answer, type Finding, type Remedy, type StepAnswer } from "#readiness";
-import { dateWords, secondsWords, valueWords } from "./value-words.ts";
+import { sayDuration, sayLimit } from "#words";
+import { dateWords, valueWords } from "./value-words.ts";
 
 type Said = Pick<StepAnswer, "check" | "answer" | "value" | "why" | "note" | "fromCard" | "cardAt">;
 
 /**
  * An answer in the words that the screen had for it, with what was read, its limits, why not, and the note.
  *
+ * @param record - pattern, and the units of the reader: limits are told in them too, where the pattern has others
  * @param all - every answer that was given there, oldest first: readings taken again are told too
  */
-export function answerWordsOf(pattern: Pattern, said: Said, all: readonly Said[] = [said]): string {
+export function answerWordsOf(
+  record: { readonly pattern: Pattern; readonly units: UnitSystem },
+  said: Said,
+  all: readonly Said[] = [said],
+): string {
+  const { pattern, units } = record;
   const check = said.check === undefined ? undefined : checkNamed(pattern, said.check);
   const words: Readonly<Record<Answer, string>> = {
     seen: saySeen(check),
@@ -20,23 +27,23 @@ export function answerWordsOf(pattern: Pattern, said: Said, all: readonly Said[]
   const card = said.fromCard === true ? `; from a card of ${(said.cardAt ?? "").slice(0, 16).replace("T", " ")}` : "";
   const note = said.note === undefined ? "" : `. Note: ${said.note}`;
   const wasWrong = said.answer === "seen" && all.some(({ answer }) => answer === "wrong");
-  return `${wasWrong ? "FOUND WRONG, then " : ""}${words[said.answer]}${readWords(check, all)}${note}${card}`;
+  return `${wasWrong ? "FOUND WRONG, then " : ""}${words[said.answer]}${readWords(check, all, units)}${note}${card}`;
 }
 
 /** " (0.9 mm, then 0.75 mm; at most 0.8 mm)" */
-function readWords(check: Check | undefined, all: readonly Said[]): string {
+function readWords(check: Check | undefined, all: readonly Said[], units: UnitSystem): string {
   if (all.every((one) => isCountSaid(check, one))) return "";
   const read = all.flatMap(({ value }) => (value ? [valueWords(value)] : []));
   if (read.length === 0 || check === undefined) return "";
-  const limits = limitsOf(check);
+  const limits = limitsOf(check, units);
   return ` (${[read.join(", then "), limits].filter(Boolean).join("; ")})`;
 }
 
-/** The limits of a check in the unit its pattern was written in, which is the one on the gauge; nothing where it has none. */
-function limitsOf(check: Check): string {
-  if (check.kind === "timed") return between(check, secondsWords);
+/** The limits of a check, as the screen has them; nothing where it has none. */
+function limitsOf(check: Check, units: UnitSystem): string {
+  if (check.kind === "timed") return between(check, (si) => sayDuration(si));
   if (check.kind !== "measure") return "";
-  return between(check, (si) => formatQuantity(si, check.dimension as Dimension, { unit: check.unit }));
+  return between(check, (si) => sayLimit(si, check.dimension as Dimension, { unit: check.unit, units }));
 }
 
 interface Limits {

@@ -1,3 +1,4 @@
+import { confirmedBy, type Confirmed } from "#readiness";
 import { nameOf, secondPerson } from "./record-reading.ts";
 import type { RecordRead, RecordTable } from "./record.ts";
 import { instantWords } from "./value-words.ts";
@@ -6,10 +7,11 @@ import { instantWords } from "./value-words.ts";
 export function summaryOf(record: RecordRead): RecordTable["rows"] {
   const { opened, closed, because } = record.turnaround;
   const recorded = opened.sealOnRecord === undefined ? "none was on record" : `${opened.sealOnRecord} was on record`;
-  const seen = opened.sealSeen === "" ? "no seal found" : opened.sealSeen;
+  const [seen, ...before] = [opened.sealSeen, ...(opened.sealReadBefore ?? [])].map((one) => one || "no seal found");
+  const first = before.length === 0 ? "" : `, read before that as ${before.join(", ")}`;
   return [
     { cells: ["Opened", `${instantWords(opened.at)} by ${nameOf(record, opened.by)}, because: ${because}`] },
-    { cells: ["Seal read", `${seen}; ${recorded}`] },
+    { cells: ["Seal read", `${seen}${first}; ${recorded}`] },
     { cells: ["Closed", closedWords(record)] },
     { cells: ["New seal", closed?.seal ?? "none"], bold: true },
     { cells: ["Second person", secondPerson(record) ?? "none named"] },
@@ -29,10 +31,18 @@ function closedWords(record: RecordRead): string {
 
 /** What was done by who may not do it alone: who saw it, or why nobody did. */
 function secondRows(record: RecordRead): RecordTable["rows"] {
-  return (record.turnaround.seconds ?? []).map(({ at, by, second, note }) => {
+  return (record.turnaround.seconds ?? []).map((said) => {
+    const { at, by, second, note } = said;
     const doer = nameOf(record, by);
     const when = instantWords(at);
     if (second === undefined) return { cells: ["Gone on alone", `${doer}, ${when}: ${note}`], bold: true };
-    return { cells: ["Seen done", `${nameOf(record, second)} saw what ${doer} did, ${when}`] };
+    const own = confirmedWords(confirmedBy(record.turnaround, said));
+    return { cells: ["Seen done", `${nameOf(record, second)} saw what ${doer} did, ${when}; ${own}`] };
   });
+}
+
+/** Whether the second person said so themselves, and how. */
+function confirmedWords(confirmed: Confirmed | undefined): string {
+  if (confirmed === undefined) return "named by the doer, not confirmed";
+  return `confirmed ${confirmed.byPin ? "by their own PIN" : "on a device of their own"}, ${instantWords(confirmed.at)}`;
 }

@@ -26,9 +26,3 @@ export function dateWords(date: string): string {
 export function instantWords(at: string): string {
   return `${at.slice(0, 10)} ${at.slice(11, 16)}`;
 }
-
-/** Seconds as minutes and seconds. */
-export function secondsWords(seconds: number): string {
-  const whole = Math.round(seconds);
-  return whole < 120 ? `${whole} s` : `${Math.floor(whole / 60)} min ${whole % 60} s`;
-}

@@ -1,3 +1,4 @@
+export { findingsByYear, FINDINGS_TO_TELL, type FindingsByYear, type YearFound } from "./findings-by-year.ts";
 export type { CheckFound } from "./checks-found.ts";
 export { reportsOf, type LineHard } from "./lines-hard.ts";
 export type { MinutesTaken } from "./minutes-taken.ts";

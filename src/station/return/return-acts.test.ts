@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { judgeEntry } from "../judging/judge-entry.ts";
 import * as kits from "../acts/kit-acts.ts";
 import { Desk, refusalsOf, SMALL_PATTERN } from "../sample-station.ts";
-import { flushKit, takeBack } from "./return-acts.ts";
+import { flushKit, settleLent, takeBack } from "./return-acts.ts";
 
 const FOUND = { finding: "f", item: "pump", mode: "seized", effect: "grounds" as const };
 const AMISS: Bodies["returned"] = { exposure: [], counted: [{ item: "pump", as: "missing" }], findings: [FOUND] };
@@ -14,6 +14,16 @@ function away(): Desk {
   const body = { name: "Kit 1", serial: "S-1", seal: "00417", items: [] };
   desk.do(kits.enrolKit(desk.as("ann"), { kit: "k1", place: "north", pattern: "small@1", body }));
   desk.do(kits.handOver(desk.as("ben"), desk.kit(), { to: "her", method: "line", sealBroken: false }));
+  return desk;
+}
+
+/** Out on loan with two fuel cans. */
+function lending(): Desk {
+  const desk = new Desk();
+  const body = { name: "Kit 1", serial: "S-1", seal: "00417", items: [] };
+  desk.do(kits.enrolKit(desk.as("ann"), { kit: "k1", place: "north", pattern: "small@1", body }));
+  const lent = [{ name: "fuel can", count: 2 }];
+  desk.do(kits.handOver(desk.as("ben"), desk.kit(), { to: "her", method: "line", sealBroken: false, lent }));
   return desk;
 }
 
@@ -36,6 +46,7 @@ describe("taking a kit back", () => {
     ["an item the pattern has not", { counted: [...AMISS.counted!, { item: "anchor", as: "there" }] }, ["SN-118"]],
     ["a mode of another item", { findings: [{ ...FOUND, mode: "no-such" }] }, ["SN-132"]],
     ["an effect milder than the pattern's", { findings: [{ ...FOUND, effect: "notes" }] }, ["SN-138"]],
+    ["a stop before it was handed over", { stopped: "2020-01-10T07:00:00Z" }, ["SN-183"]],
     ["a stop that lies ahead", { stopped: "2026-01-10T09:00:00Z" }, ["SN-183"]],
   ])("refuses %s", (_, change, codes) => {
     expect(refused(change)).toEqual(codes);
@@ -64,5 +75,37 @@ describe("taking a kit back", () => {
     expect(refusalsOf(flushKit(desk.as("cat"), desk.kit(), {}))).toEqual(["SN-103"]);
     desk.do(flushKit(desk.as("ben"), desk.kit(), {}));
     expect(refusalsOf(flushKit(desk.as("ben"), desk.kit(), {}))).toEqual(["SN-184"]);
+  });
+});
+
+describe("what was lent with a kit", () => {
+  it.each<[string, NonNullable<Bodies["returned"]["lent"]>]>([
+    ["a thing that did not go", [{ name: "anchor", count: 1 }]],
+    ["more than went", [{ name: "fuel can", count: 3 }]],
+  ])("refuses to count back %s", (_, lent) => {
+    const desk = lending();
+    expect(refusalsOf(takeBack(desk.as("ben"), desk.kit(), { exposure: [], lent }))).toEqual(["SN-481"]);
+  });
+
+  it("is settled once, by its own return", () => {
+    const desk = lending();
+    desk.do(takeBack(desk.as("ben"), desk.kit(), { exposure: [], lent: [{ name: "fuel can", count: 1 }] }));
+    const { entry: returned, name, count } = desk.kit().lentOut![0]!;
+    expect(count).toBe(1);
+    const settling = { returned, name, how: "came-back" as const };
+    desk.do(settleLent(desk.as("ben"), desk.kit(), settling));
+    expect(refusalsOf(settleLent(desk.as("ben"), desk.kit(), settling))).toEqual(["SN-480"]);
+  });
+
+  it("is settled in part, and never more of it than is out", () => {
+    const desk = lending();
+    desk.do(takeBack(desk.as("ben"), desk.kit(), { exposure: [] }));
+    const { entry: returned, name } = desk.kit().lentOut![0]!;
+    const settling = { returned, name, how: "came-back" as const };
+    expect(refusalsOf(settleLent(desk.as("ben"), desk.kit(), { ...settling, count: 3 }))).toEqual(["SN-482"]);
+    desk.do(settleLent(desk.as("ben"), desk.kit(), { ...settling, count: 1 }));
+    expect(refusalsOf(settleLent(desk.as("ben"), desk.kit(), { ...settling, count: 2 }))).toEqual(["SN-482"]);
+    desk.do(settleLent(desk.as("ben"), desk.kit(), { returned, name, how: "given-up", count: 1 }));
+    expect(desk.kit().lentOut).toBeUndefined();
   });
 });

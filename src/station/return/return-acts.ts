@@ -1,6 +1,6 @@
 import type { Fault } from "#base";
 import { lookUp, type Bodies, type KitState } from "#readiness";
-import { aboutKit, allow, unless, type Act, type Doing } from "../acts/draft.ts";
+import { aboutKit, allow, unless, type Act, type ActContext } from "../acts/draft.ts";
 import { because, noSuchItem } from "../judging/faults.ts";
 import { judgeNames } from "../acts/finding-acts.ts";
 import { needOnCharge } from "../acts/needs.ts";
@@ -10,7 +10,7 @@ import { patternOf } from "../acts/turnaround-acts.ts";
  * Takes a kit back, with what it met and how it was counted. What is missing or damaged is a finding with this line; the
  * kit is not ready again until a turnaround.
  */
-export function takeBack(doing: Doing, kit: KitState, body: Bodies["returned"]): Act<"returned"> {
+export function takeBack(doing: ActContext, kit: KitState, body: Bodies["returned"]): Act<"returned"> {
   const away = unless(
     kit.custody.kind === "away",
     because("SN-113", "kit", kit.name, "a kit handed over", "This kit is not out on loan."),
@@ -18,14 +18,41 @@ export function takeBack(doing: Doing, kit: KitState, body: Bodies["returned"]):
   return allow(doing, aboutKit(kit, "returned", body), [
     needOnCharge(kit),
     away,
-    needStopped(doing, body.stopped),
+    needStopped(doing, kit, body.stopped),
     ...judgeCounted(doing, kit, body),
     ...judgeFound(doing, kit, body),
+    ...judgeLent(kit, body),
   ]);
 }
 
+/** Says of what was lent and did not come back with the kit that it came back, or is given up. */
+export function settleLent(doing: ActContext, kit: KitState, body: Bodies["lent-settled"]): Act<"lent-settled"> {
+  const out = (kit.lentOut ?? []).find(({ entry, name }) => entry === body.returned && name === body.name);
+  const { count = 1 } = body;
+  return allow(doing, aboutKit(kit, "lent-settled", body), [
+    out ? undefined : because("SN-480", "body.name", body.name, "a thing that is out", "It was settled already."),
+    out && count > out.count ? moreThanOut(count, out.count) : undefined,
+  ]);
+}
+
+function moreThanOut(count: number, out: number): Fault {
+  return because("SN-482", "body.count", count, `at most ${out}`, "Say of no more than is still out.");
+}
+
+/** Only what went can be counted back, and no more of it than went. */
+function judgeLent({ custody }: KitState, { lent = [] }: Bodies["returned"]): readonly Fault[] {
+  const went = new Map((custody.kind === "away" ? custody.lent : [])?.map(({ name, count }) => [name, count]));
+  return lent.flatMap(({ name, count }, index): readonly Fault[] => {
+    const most = went.get(name);
+    if (most !== undefined && count <= most) return [];
+    const field = `body.lent.${index}`;
+    const allowed = most === undefined ? "a thing that was lent with it" : `at most ${most}`;
+    return [because("SN-481", field, `${name} (${count})`, allowed, "Count only what went with it.")];
+  });
+}
+
 /** Writes down that fresh water went through a kit that met something: its first flush. */
-export function flushKit(doing: Doing, kit: KitState, body: Bodies["flushed"]): Act<"flushed"> {
+export function flushKit(doing: ActContext, kit: KitState, body: Bodies["flushed"]): Act<"flushed"> {
   const isDue = (kit.met ?? []).some(({ flushed }) => flushed === undefined);
   return allow(doing, aboutKit(kit, "flushed", body), [
     needOnCharge(kit),
@@ -33,13 +60,18 @@ export function flushKit(doing: Doing, kit: KitState, body: Bodies["flushed"]): 
   ]);
 }
 
-function needStopped({ now }: Doing, stopped: string | undefined): Fault | undefined {
-  if (stopped === undefined || now === undefined || Date.parse(stopped) <= Date.parse(now)) return undefined;
-  return because("SN-183", "body.stopped", stopped, "a time up to now", "Say when it last pumped, or leave it out.");
+/** It pumped for them after it was handed over, and not after now. */
+function needStopped({ now }: ActContext, { custody }: KitState, stopped: string | undefined): Fault | undefined {
+  if (stopped === undefined) return undefined;
+  const from = custody.kind === "away" ? Date.parse(custody.at) : -Infinity;
+  const to = now === undefined ? Infinity : Date.parse(now);
+  if (from <= Date.parse(stopped) && Date.parse(stopped) <= to) return undefined;
+  const allowed = "a time from when it was handed over up to now";
+  return because("SN-183", "body.stopped", stopped, allowed, "Say when it last pumped, or leave it out.");
 }
 
 /** Items of the pattern, and a finding on each that is not there as it should be. */
-function judgeCounted(doing: Doing, kit: KitState, { counted = [], findings = [] }: Bodies["returned"]) {
+function judgeCounted(doing: ActContext, kit: KitState, { counted = [], findings = [] }: Bodies["returned"]) {
   const pattern = patternOf(doing, kit);
   const items = pattern && lookUp(pattern).items;
   const found = new Set(findings.map(({ item }) => item));
@@ -51,7 +83,7 @@ function judgeCounted(doing: Doing, kit: KitState, { counted = [], findings = []
   });
 }
 
-function judgeFound(doing: Doing, kit: KitState, { counted = [], findings = [] }: Bodies["returned"]) {
+function judgeFound(doing: ActContext, kit: KitState, { counted = [], findings = [] }: Bodies["returned"]) {
   const amiss = new Set(counted.filter(({ as }) => as !== "there").map(({ item }) => item));
   return findings.flatMap((found, index): readonly Fault[] => [
     ...judgeNames(doing, kit, found),

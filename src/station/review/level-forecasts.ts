@@ -1,5 +1,6 @@
 import type { Entry } from "#log";
 import type { Bodies, CasualtyState } from "#readiness";
+import type { ToldPercentile } from "#reliability";
 import { sheetMoments } from "../timeline/index.ts";
 
 /** A sounding upon which the page told of levels to come, and the next one, by which it is judged. */
@@ -65,17 +66,29 @@ export interface LevelToCome {
  * @source DERIVED: straight between percentiles and times
  */
 export function chanceLower(fan: readonly LevelToCome[], at: number, mark: number): number | undefined {
-  const after = fan.findIndex((one) => one.at >= at);
-  const [before, next] = [fan[Math.max(0, after - 1)], fan[after]];
-  if (!before || !next || before.at > at) return undefined;
-  const share = next.at === before.at ? 1 : (at - before.at) / (next.at - before.at);
-  const levels = PERCENTILES.map(({ key }) => before[key] + share * (next[key] - before[key]));
+  const levels = levelsAt(fan, at)?.map(({ value }) => value);
+  if (!levels) return undefined;
   if (mark <= levels[0]!) return mark < levels[0]! ? 0.02 : 0.05;
   const above = levels.findIndex((level) => level >= mark);
   if (above < 0) return 0.98;
   const [low, high] = [levels[above - 1]!, levels[above]!];
   const [from, to] = [PERCENTILES[above - 1]!.chance, PERCENTILES[above]!.chance];
   return high === low ? to : from + ((to - from) * (mark - low)) / (high - low);
+}
+
+/**
+ * Percentiles of the level at one time, by the fan that was told.
+ *
+ * @param fan - oldest first
+ * @param at - when, on the fan's clock
+ * @returns levels [m] by rising chance; undefined outside the fan's times
+ */
+export function levelsAt(fan: readonly LevelToCome[], at: number): readonly ToldPercentile[] | undefined {
+  const after = fan.findIndex((one) => one.at >= at);
+  const [before, next] = [fan[Math.max(0, after - 1)], fan[after]];
+  if (!before || !next || before.at > at) return undefined;
+  const share = next.at === before.at ? 1 : (at - before.at) / (next.at - before.at);
+  return PERCENTILES.map(({ key, chance }) => ({ chance, value: before[key] + share * (next[key] - before[key]) }));
 }
 
 const PERCENTILES = [

@@ -1,7 +1,8 @@
+import type { Pattern } from "#kit";
 import type { Entry } from "#log";
 import { applyCasualtyEntry, type CasualtyState, type KitState } from "#readiness";
 import { describe, expect, it } from "vitest";
-import { chanceLower, levelsForecast, pumpReviews, startForecasts } from "./index.ts";
+import { chanceLower, drillForecasts, levelsAt, levelsForecast, pumpReviews, startForecasts } from "./index.ts";
 import type { StartLog } from "../start-chance/index.ts";
 
 const T0 = Date.parse("2027-03-01T10:00:00Z");
@@ -101,6 +102,9 @@ describe("forecasts of levels that can be judged", () => {
     expect(chanceLower(fan, 300, 2)).toBe(0.98);
     expect(chanceLower(fan, 900, 0.5)).toBeUndefined();
     expect(chanceLower([], 0, 0.5)).toBeUndefined();
+    expect(levelsAt(fan, 900)).toBeUndefined();
+    expect(levelsAt(fan, 300)!.map(({ chance }) => chance)).toEqual([0.05, 0.25, 0.5, 0.75, 0.95]);
+    expect(levelsAt(fan, 300)![2]!.value).toBeCloseTo(0.5, 12);
   });
 });
 
@@ -131,5 +135,52 @@ describe("forecasts of starts", () => {
       runs: [{ turnaround: "n0", at: "2024-06-01T10:00:00Z", started: true }],
     } as unknown as KitState;
     expect(startForecasts(log(...fleet, first)).at(-1)!.chance).toBeGreaterThan(0.7);
+  });
+});
+
+const drilled = (id: string, ...found: readonly boolean[]) => {
+  const drills = found.map((isFound, i) => ({
+    id: `d${i}`,
+    plants: { hash: {} },
+    revealed: { hash: { plant: "p", faults: [{ item: "pump", mode: "seized", how: "x" }] } },
+    removed: {},
+    answers: {
+      "s/turn": { check: "turn", answer: isFound ? "wrong" : "seen", mark: { at: `${2020 + i}-05-01T10:00:00Z` } },
+    },
+    judged: {},
+    ended: { how: "compared", at: `${2020 + i}-06-01T10:00:00Z` },
+  }));
+  const findings = found.flatMap((isFound, i) =>
+    isFound
+      ? [
+          {
+            id: `f${i}`,
+            mode: "seized",
+            item: "pump",
+            drill: `d${i}`,
+            check: "turn",
+            raised: { at: `${2020 + i}-05-01T10:00:00Z` },
+          },
+        ]
+      : [],
+  );
+  return { ...kit(id), drills, findings } as unknown as KitState;
+};
+
+describe("forecasts of what checks find in drills", () => {
+  const pattern = {
+    id: "pump",
+    version: 1,
+    checks: [{ id: "turn", finds: ["seized"] }],
+    modes: [{ id: "seized", item: "pump" }],
+  } as unknown as Pattern;
+  const of = (one: KitState) => drillForecasts({ kits: [one], patterns: new Map([["pump@1", pattern]]) });
+
+  it("rest on the drills before alone: the first is an even chance, and what came moves the next", () => {
+    const told = of(drilled("a", true, true, false));
+    expect(told.map(({ came }) => came)).toEqual([true, true, false]);
+    expect(told[0]!.chance).toBeCloseTo(0.5, 9);
+    expect(told[1]!.chance).toBeCloseTo(0.75, 9);
+    expect(told[2]!.chance).toBeCloseTo(2.5 / 3, 9);
   });
 });

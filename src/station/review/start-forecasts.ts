@@ -30,7 +30,10 @@ interface Asked {
  * @source as `StartBook`; each judged by what came after it (Dawid's prequential principle, 1984, FROM MEMORY)
  */
 export function startForecasts({ kits, casualties, patterns }: StartLog): readonly StartForecast[] {
-  const asked = kits.map((kit) => ({ kit, pattern: patterns.get(kit.pattern), demands: demandsOf(kit, casualties) }));
+  const asked = kits.map((kit) => {
+    const pattern = patterns.get(kit.pattern);
+    return { kit, pattern, demands: demandsOf(kit, casualties, pattern) };
+  });
   const families = new Map<string, Asked[]>();
   for (const one of asked) {
     const family = familyOf(one.kit.pattern);

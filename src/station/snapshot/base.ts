@@ -2,6 +2,7 @@ import type { Entry, History } from "#log";
 import {
   PartDraft,
   ReportsDraft,
+  StationDraft,
   type CasualtyState,
   type KitState,
   type Practised,
@@ -80,7 +81,7 @@ export class SnapshotBase {
 
   #station(): SubjectState {
     const { stationName: name, policy, broughtBack } = this.#snapshot;
-    return { sort: "station", station: { name, policy, ...(broughtBack.length > 0 && { broughtBack }) } };
+    return { sort: "station", draft: new StationDraft({ name, policy, broughtBack }) };
   }
 }
 
@@ -103,5 +104,6 @@ function* statesOf(snapshot: StationSnapshot): Iterable<[string, SubjectState]> 
   for (const one of snapshot.qualifications) {
     yield [`qualification:${one.id}`, { sort: "qualification", qualification: one }];
   }
+  for (const visit of snapshot.visits) yield [`visit:${visit.id}`, { sort: "visit", visit }];
   for (const boat of snapshot.boats) yield [`boat:${boat.id}`, { sort: "boat", boat }];
 }

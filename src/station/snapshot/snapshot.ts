@@ -5,9 +5,9 @@ import { lightKit } from "./light-kit.ts";
 import { lightPart } from "./light-part.ts";
 
 /** Raised with every change of what a fold gives: a device that folds by other rules leaves a snapshot alone. */
-export const SNAPSHOT_FORM = 3;
+export const SNAPSHOT_FORM = 4;
 /** Of what grows with the years, so many of the newest are in a snapshot. */
-const NEWEST = { casualties: 5, broughtBack: 20 } as const;
+const NEWEST = { casualties: 5, visits: 5, broughtBack: 20 } as const;
 
 /**
  * What a station's lines come to, up to a head of each place: enough for the board, and for writing the next line. Never
@@ -41,7 +41,7 @@ export interface Folded {
  */
 export function snapshotOf(fold: Folded, heads: readonly PlaceChain[], at: string): StationSnapshot {
   const reading = fold.read();
-  const { patterns, reports, kits, casualties, broughtBack, parts, ...rest } = reading;
+  const { patterns, reports, kits, casualties, broughtBack, parts, visits, ...rest } = reading;
   const subjects = [...fold.subjects()].sort();
   return {
     form: SNAPSHOT_FORM,
@@ -54,6 +54,7 @@ export function snapshotOf(fold: Folded, heads: readonly PlaceChain[], at: strin
     parts: parts.map(lightPart),
     practised: practiceOf(reading).practised,
     casualties: [...casualties.filter(isOpen), ...casualties.filter((one) => !isOpen(one)).slice(0, NEWEST.casualties)],
+    visits: visits.filter(({ ended }, at) => ended === undefined || at < NEWEST.visits),
     reports: [...reports].sort(([one], [other]) => (one < other ? -1 : 1)),
     after: subjects.map((subject) => [subject, fold.heads(subject)]),
   };

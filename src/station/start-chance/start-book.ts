@@ -1,5 +1,13 @@
 import { familyOf, type Pattern } from "#kit";
-import { demandsOf, hiddenOf, type CasualtyState, type Demand, type HiddenRecord, type KitState } from "#readiness";
+import {
+  demandsOf,
+  hiddenOf,
+  lastProved,
+  type CasualtyState,
+  type Demand,
+  type HiddenRecord,
+  type KitState,
+} from "#readiness";
 import {
   fleetOfStarts,
   hiddenRates,
@@ -13,7 +21,7 @@ import {
 } from "#reliability";
 
 /** What the log says of whether a kit starts and gives water when asked. */
-export interface StartRecord {
+export interface KitStartRecord {
   /** Oldest first. */
   readonly demands: readonly Demand[];
   readonly failures: number;
@@ -49,6 +57,7 @@ interface Counted {
   readonly demands: readonly Demand[];
   readonly failures: number;
   readonly unseen: HiddenRecord | undefined;
+  readonly proved: string | undefined;
 }
 
 /** A fleet of one pattern, whatever its version. */
@@ -69,7 +78,7 @@ export class StartBook {
   #called: ReadonlyMap<string, readonly CasualtyState[]> = new Map();
   #fleets = new Map<string, Fleet>();
   /** What was said of a kit, as long as its counts and its fleet are the same. */
-  readonly #records = new WeakMap<Counted, { readonly fleet: Fleet; readonly record: StartRecord }>();
+  readonly #records = new WeakMap<Counted, { readonly fleet: Fleet; readonly record: KitStartRecord }>();
   /** How many kits were counted so far: what a new entry costs. */
   counts = 0;
 
@@ -80,7 +89,7 @@ export class StartBook {
    * @param log - the station as it now stands
    * @source others pooled warily; Jeffreys' prior where they have not both failed and worked
    */
-  read(kit: KitState, log: StartLog): StartRecord {
+  read(kit: KitState, log: StartLog): KitStartRecord {
     this.#turnTo(log);
     const counted = this.#count(kit, log);
     const fleet = this.#fleetOf(familyOf(kit.pattern), log);
@@ -113,9 +122,10 @@ export class StartBook {
     const before = this.#counted.get(kit);
     if (before && before.pattern === pattern && isSame(before.called, called)) return before;
     this.counts += 1;
-    const demands = demandsOf(kit, called);
+    const demands = demandsOf(kit, called, pattern);
     const failures = demands.filter(({ worked }) => !worked).length;
-    const counted = { called, pattern, demands, failures, unseen: pattern && hiddenOf(kit, pattern) };
+    const proved = lastProved(kit, pattern, demands);
+    const counted = { called, pattern, demands, failures, proved, unseen: pattern && hiddenOf(kit, pattern) };
     this.#counted.set(kit, counted);
     return counted;
   }
@@ -130,10 +140,9 @@ export class StartBook {
   }
 }
 
-function recordOf({ demands, failures, unseen }: Counted, fleet: Fleet): StartRecord {
+function recordOf({ demands, failures, unseen, proved }: Counted, fleet: Fleet): KitStartRecord {
   const { failing, spread } = fleet.startsOf({ failures, trials: demands.length });
   const hidden = unseen && fleet.hiddenOf?.({ failures: unseen.found, time: unseen.lay });
-  const proved = demands.findLast(({ worked }) => worked)?.at;
   return {
     demands,
     failures,

@@ -56,8 +56,8 @@ const mark = (at: string, by = "mara") => ({ entry: at, at: `${at}T10:00:00Z`, b
 /** A kit closed on the first day, opened and closed again on the second, and proved then. */
 function closedKit(id: string, found: readonly string[], fuel = "2026-01-05", by = "mara"): KitState {
   const turnarounds = [
-    { id: `${id}-1`, opened: mark("2026-01-10"), closed: { ...mark("2026-01-10", by), how: "sealed" } },
-    { id: `${id}-2`, opened: mark("2027-01-10"), closed: { ...mark("2027-01-10", by), how: "sealed" } },
+    { id: `${id}-1`, opened: mark("2026-01-10"), answers: {}, closed: { ...mark("2026-01-10", by), how: "sealed" } },
+    { id: `${id}-2`, opened: mark("2027-01-10"), answers: {}, closed: { ...mark("2027-01-10", by), how: "sealed" } },
   ];
   const findings = found.map((mode) => ({ id: `${id}-${mode}`, mode, turnaround: `${id}-2`, step: "fuel-look" }));
   const contents = { fuel: { item: "fuel", fitted: fuel, quantity: 1 } };
@@ -72,6 +72,8 @@ function runsOf(id: string) {
 
 const NOW = "2028-01-10T10:00:00Z";
 
+const readOf = (one: KitState) => new StartBook().read(one, log(one, closedKit("b", [])));
+
 describe("a kit that lay closed since it was proved", () => {
   const [one, two] = [closedKit("a", ["fuel-water"]), closedKit("b", [])];
 
@@ -85,6 +87,26 @@ describe("a kit that lay closed since it was proved", () => {
     expect(means).toEqual(means.toSorted((a, b) => b - a));
     expect(tonightOf(second, NOW)!.working.mean).toBeGreaterThan(tonightOf(first, NOW)!.working.mean);
     expect(tonightOf(first, NOW)!.days).toBe(365);
+  });
+
+  /** The first of them, opened once more: the start failed, was answered so in the end, and the opening ended so. */
+  const mended = (answer: string, how: string) => {
+    const at = { ...mark("2027-12-10"), at: "2027-12-10T12:00:00Z" };
+    const answers = { "start/starts-in-six": { step: "start", check: "starts-in-six", answer, mark: at } };
+    const closed = { ...at, at: "2027-12-10T15:00:00Z", how };
+    const last = { id: "a-3", opened: mark("2027-12-10"), answers, closed };
+    const raised = { ...mark("2027-12-10"), at: "2027-12-10T11:00:00Z" };
+    const found = { id: "f3", mode: "hard-start", turnaround: "a-3", step: "start", check: "starts-in-six", raised };
+    const turnarounds = [...one.turnarounds, last];
+    return { ...one, turnarounds, findings: [...one.findings, found] } as unknown as KitState;
+  };
+
+  it("was proved again where a start that failed was mended in the same opening and then came, and not where it did not", () => {
+    const proved = readOf(mended("seen", "sealed"));
+    expect([proved.failures, proved.proved]).toEqual([1, "2027-12-10T12:00:00Z"]);
+    expect(tonightOf(proved, NOW)!.days).toBeCloseTo(31, 0);
+    expect(readOf(mended("wrong", "sealed")).proved).toBe("2027-01-10T10:00:00Z");
+    expect(readOf(mended("seen", "grounded")).proved).toBe("2027-01-10T10:00:00Z");
   });
 
   it("is not told where it was never proved, or lay closed between no two openings", () => {

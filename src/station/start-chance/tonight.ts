@@ -1,5 +1,5 @@
 import { workingAt, type Belief } from "#reliability";
-import type { StartRecord } from "./start-book.ts";
+import type { KitStartRecord } from "./start-book.ts";
 
 const DAY = 86_400;
 
@@ -18,7 +18,7 @@ export interface Tonight {
  * @returns undefined where it was never proved, or nothing is known of faults that come unseen
  * @source as `workingAt`
  */
-export function tonightOf(record: StartRecord, now: string): Tonight | undefined {
+export function tonightOf(record: KitStartRecord, now: string): Tonight | undefined {
   const days = daysSinceProof(record, now);
   return days === undefined ? undefined : workingAfter(record, days);
 }
@@ -30,16 +30,16 @@ export function tonightOf(record: StartRecord, now: string): Tonight | undefined
  * @param days - to where, above 0
  * @param steps - how many
  */
-export function workingCurve(record: StartRecord, days: number, steps: number): readonly Tonight[] {
+export function workingCurve(record: KitStartRecord, days: number, steps: number): readonly Tonight[] {
   const ages = Array.from({ length: steps + 1 }, (_, i) => (days * i) / steps);
   return ages.flatMap((age) => workingAfter(record, age) ?? []);
 }
 
 /** Whole and part days since a kit last started and gave water; undefined where it never did. */
-export function daysSinceProof({ proved }: StartRecord, now: string): number | undefined {
+export function daysSinceProof({ proved }: KitStartRecord, now: string): number | undefined {
   return proved === undefined ? undefined : Math.max(0, Date.parse(now) - Date.parse(proved)) / 1000 / DAY;
 }
 
-function workingAfter({ asked, hidden }: StartRecord, days: number): Tonight | undefined {
+function workingAfter({ asked, hidden }: KitStartRecord, days: number): Tonight | undefined {
   return hidden && { days, working: workingAt({ asked, hidden: hidden.spread }, days * DAY) };
 }

@@ -1,11 +1,11 @@
 import { compareDates, formatDate, isDate, parseDate, type Fault } from "#base";
 import { isSameLot, partShelf, stockOf, type Drawn, type KitState, type StockPart } from "#readiness";
-import { unless, type Doing } from "../acts/draft.ts";
+import { unless, type ActContext } from "../acts/draft.ts";
 import { needNotAhead, needPlace } from "../acts/needs.ts";
 import { because } from "../judging/faults.ts";
 
 /** A part on the station's list that is not retired. */
-export function needPart(doing: Doing, part: string, field = "subject"): Fault | undefined {
+export function needPart(doing: ActContext, part: string, field = "subject"): Fault | undefined {
   const known = doing.parts.find(({ id }) => id === part);
   if (known && known.retired === undefined) return undefined;
   const remedy = known?.retired
@@ -16,7 +16,7 @@ export function needPart(doing: Doing, part: string, field = "subject"): Fault |
 
 /** A line about a shelf: a part on the list, an open place, a day that has come and that no count has overtaken. */
 export function needShelf(
-  doing: Doing,
+  doing: ActContext,
   part: string,
   { place, day }: { readonly place: string; readonly day?: string },
   field = "body.place",
@@ -27,7 +27,7 @@ export function needShelf(
 }
 
 /** What came or went before the last count was in that count: written now it would be counted twice. */
-function needAfterCount(doing: Doing, part: string, place: string, day: string): Fault | undefined {
+function needAfterCount(doing: ActContext, part: string, place: string, day: string): Fault | undefined {
   const own = doing.parts.filter(({ id }) => id === part);
   const { counted } = partShelf(stockOf(own, doing.kits), part, place);
   if (counted === undefined || !isDate(day) || compareDates(parseDate(day), counted.day) >= 0) return undefined;
@@ -38,7 +38,7 @@ function needAfterCount(doing: Doing, part: string, place: string, day: string):
 
 /** Where a part that is fitted comes from: a part of that item, off the shelf of an open place. */
 export function needDrawn(
-  doing: Doing,
+  doing: ActContext,
   kit: KitState,
   item: string,
   drawn: Drawn | undefined,
@@ -53,7 +53,7 @@ export function needDrawn(
   ];
 }
 
-function needFits(doing: Doing, kit: KitState, item: string, part: string): Fault | undefined {
+function needFits(doing: ActContext, kit: KitState, item: string, part: string): Fault | undefined {
   const pattern = kit.pattern.split("@", 1)[0];
   const known = doing.parts.find(({ id }) => id === part);
   const fits = known?.items.some((one) => one.pattern === pattern && one.item === item) === true;
@@ -61,7 +61,7 @@ function needFits(doing: Doing, kit: KitState, item: string, part: string): Faul
   return unless(fits, because("SN-193", "body.drawn.part", known?.name ?? part, `a part of the item ${item}`, remedy));
 }
 
-function needRecalledNot(doing: Doing, { part, lot }: Drawn): Fault | undefined {
+function needRecalledNot(doing: ActContext, { part, lot }: Drawn): Fault | undefined {
   const known = doing.parts.find(({ id }) => id === part);
   const recall = known && lot !== undefined ? recallOf(known, lot) : undefined;
   const remedy = `Take another: ${recall?.reason ?? ""}`;

@@ -1,13 +1,13 @@
 import { STATION_PLACE } from "#log";
 import { lookUp, type ItemRobbed, type KitState, type Shelf } from "#readiness";
-import { aboutKit, allow, unless, type Act, type Doing } from "../acts/draft.ts";
+import { aboutKit, allow, unless, type Act, type ActContext } from "../acts/draft.ts";
 import { judgeNames } from "../acts/finding-acts.ts";
 import { needHere, needOnCharge, needPlace } from "../acts/needs.ts";
 import { patternOf } from "../acts/turnaround-acts.ts";
 import { because } from "../judging/faults.ts";
 
 /** Sets the shelves of a place, in the order in which a muster goes round. */
-export function setShelves(doing: Doing, place: string, shelves: readonly Shelf[]): Act<"shelves-set"> {
+export function setShelves(doing: ActContext, place: string, shelves: readonly Shelf[]): Act<"shelves-set"> {
   const draft = { subject: `place:${place}`, kind: "shelves-set" as const, body: { shelves }, place: STATION_PLACE };
   const here = new Set(doing.kits.filter((kit) => kit.place === place).map(({ id }) => id));
   const strays = shelves.flatMap(({ kits }) => kits).filter((id) => !here.has(id));
@@ -24,7 +24,7 @@ export function setShelves(doing: Doing, place: string, shelves: readonly Shelf[
  * Takes an item out of one kit for another. The finding on the first is raised with this line; what is fitted in the other
  * is a line of its own there.
  */
-export function robItem(doing: Doing, kit: KitState, body: ItemRobbed): Act<"item-robbed"> {
+export function robItem(doing: ActContext, kit: KitState, body: ItemRobbed): Act<"item-robbed"> {
   const other = doing.kits.find(({ id, retired }) => id === body.to && retired === undefined);
   const pattern = patternOf(doing, kit);
   const most = pattern && lookUp(pattern).items.get(body.item)?.quantity;

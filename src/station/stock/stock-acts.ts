@@ -1,13 +1,13 @@
 import { STATION_PLACE } from "#log";
-import { openOrders, stockOf, type Bodies, type PartSetting, type StockBodies } from "#readiness";
+import { openOrders, stockOf, type Bodies, type PartSetting, type PartBodies } from "#readiness";
 import type { Fault } from "#base";
-import { allow, unless, type Act, type Doing } from "../acts/draft.ts";
+import { allow, unless, type Act, type ActContext } from "../acts/draft.ts";
 import { needPlace } from "../acts/needs.ts";
 import { because, noSuchItem } from "../judging/faults.ts";
 import { needPart, needShelf, recallOf } from "./needs-of-stock.ts";
 
 /** Puts a part on the station's list, or writes it anew: its number and name are its own, its items the patterns'. */
-export function setPart(doing: Doing, part: string, body: PartSetting): Act<"part-set"> {
+export function setPart(doing: ActContext, part: string, body: PartSetting): Act<"part-set"> {
   return about(doing, part, "part-set", body, [
     needOwn(doing, part, "number", body.number),
     needOwn(doing, part, "name", body.name),
@@ -17,7 +17,7 @@ export function setPart(doing: Doing, part: string, body: PartSetting): Act<"par
 }
 
 /** Takes a part off the list, once none of it lies on a shelf. */
-export function retirePart(doing: Doing, part: string, reason: string): Act<"part-retired"> {
+export function retirePart(doing: ActContext, part: string, reason: string): Act<"part-retired"> {
   const own = doing.parts.filter(({ id }) => id === part);
   const left = [...(stockOf(own, doing.kits).get(part)?.values() ?? [])].filter(({ count }) => count > 0);
   const where = left.map(({ place, count }) => `${count} at ${nameOfPlace(doing, place)}`).join(", ");
@@ -29,7 +29,11 @@ export function retirePart(doing: Doing, part: string, reason: string): Act<"par
 }
 
 /** Puts on a shelf what came, against an order where there is one. */
-export function receiveStock(doing: Doing, part: string, body: StockBodies["stock-received"]): Act<"stock-received"> {
+export function receiveStock(
+  doing: ActContext,
+  part: string,
+  body: PartBodies["stock-received"],
+): Act<"stock-received"> {
   const known = doing.parts.find(({ id }) => id === part);
   const isWaited = body.order === undefined || known?.orders.some(({ id }) => id === body.order) === true;
   const dated = known?.printed !== true || body.printed !== undefined;
@@ -44,22 +48,22 @@ export function receiveStock(doing: Doing, part: string, body: StockBodies["stoc
 }
 
 /** Takes off a shelf what is used otherwise than in a kit. More than there is may be taken: the shelf then says so. */
-export function takeStock(doing: Doing, part: string, body: StockBodies["stock-used"]): Act<"stock-used"> {
+export function takeStock(doing: ActContext, part: string, body: PartBodies["stock-used"]): Act<"stock-used"> {
   return about(doing, part, "stock-used", body, needShelf(doing, part, body));
 }
 
 /** Writes down what is on a shelf, all of it: from here on that is the truth, whatever the lines before it came to. */
-export function countStock(doing: Doing, part: string, body: StockBodies["stock-counted"]): Act<"stock-counted"> {
+export function countStock(doing: ActContext, part: string, body: PartBodies["stock-counted"]): Act<"stock-counted"> {
   return about(doing, part, "stock-counted", body, needShelf(doing, part, { place: body.place }));
 }
 
 /** Throws away what may not be used. */
-export function scrapStock(doing: Doing, part: string, body: StockBodies["stock-scrapped"]): Act<"stock-scrapped"> {
+export function scrapStock(doing: ActContext, part: string, body: PartBodies["stock-scrapped"]): Act<"stock-scrapped"> {
   return about(doing, part, "stock-scrapped", body, needShelf(doing, part, body));
 }
 
 /** Takes it from the shelf of one place to that of another. */
-export function moveStock(doing: Doing, part: string, body: StockBodies["stock-moved"]): Act<"stock-moved"> {
+export function moveStock(doing: ActContext, part: string, body: PartBodies["stock-moved"]): Act<"stock-moved"> {
   const { from, to, day } = body;
   return about(doing, part, "stock-moved", body, [
     ...needShelf(doing, part, { place: from, day }, "body.from"),
@@ -68,7 +72,7 @@ export function moveStock(doing: Doing, part: string, body: StockBodies["stock-m
 }
 
 /** Notes that parts were ordered for a place. */
-export function orderStock(doing: Doing, part: string, body: StockBodies["stock-ordered"]): Act<"stock-ordered"> {
+export function orderStock(doing: ActContext, part: string, body: PartBodies["stock-ordered"]): Act<"stock-ordered"> {
   const isAhead = body.expected === undefined || body.expected >= body.day;
   const remedy = "Check both days.";
   return about(doing, part, "stock-ordered", body, [
@@ -79,7 +83,7 @@ export function orderStock(doing: Doing, part: string, body: StockBodies["stock-
 }
 
 /** Waits no longer for what has not come of an order. */
-export function closeOrder(doing: Doing, part: string, order: string, reason: string): Act<"order-closed"> {
+export function closeOrder(doing: ActContext, part: string, order: string, reason: string): Act<"order-closed"> {
   const isOpen = openOrders(doing.parts).some((one) => one.part.id === part && one.order.id === order);
   return about(doing, part, "order-closed", { order, reason }, [
     unless(isOpen, because("SN-196", "body.order", order, "an order that is waited for", "It came, or was closed.")),
@@ -87,7 +91,7 @@ export function closeOrder(doing: Doing, part: string, order: string, reason: st
 }
 
 /** Says of a lot that it may not be used. The finding on each kit that holds it is raised beside this line. */
-export function recallLot(doing: Doing, part: string, body: Bodies["lot-recalled"]): Act<"lot-recalled"> {
+export function recallLot(doing: ActContext, part: string, body: Bodies["lot-recalled"]): Act<"lot-recalled"> {
   const known = doing.parts.find(({ id }) => id === part);
   const before = known && recallOf(known, body.lot);
   return about(doing, part, "lot-recalled", body, [
@@ -96,8 +100,8 @@ export function recallLot(doing: Doing, part: string, body: Bodies["lot-recalled
   ]);
 }
 
-function about<Kind extends keyof StockBodies>(
-  doing: Doing,
+function about<Kind extends keyof PartBodies>(
+  doing: ActContext,
   part: string,
   kind: Kind,
   body: Bodies[Kind],
@@ -110,7 +114,7 @@ function plain(text: string): string {
   return text.trim().toLocaleLowerCase("en");
 }
 
-function needOwn(doing: Doing, part: string, field: "number" | "name", given: string): Fault | undefined {
+function needOwn(doing: ActContext, part: string, field: "number" | "name", given: string): Fault | undefined {
   const twin = doing.parts.find((one) => one.id !== part && !one.retired && plain(one[field]) === plain(given));
   return (
     twin && because("SN-190", `body.${field}`, given, `a ${field} no other part has`, `It is that of ${twin.name}.`)
@@ -118,7 +122,7 @@ function needOwn(doing: Doing, part: string, field: "number" | "name", given: st
 }
 
 function needItem(
-  { patterns }: Doing,
+  { patterns }: ActContext,
   { pattern, item }: PartSetting["items"][number],
   field: string,
 ): Fault | undefined {
@@ -126,6 +130,6 @@ function needItem(
   return versions.some(({ items }) => items.some(({ id }) => id === item)) ? undefined : noSuchItem(field, item);
 }
 
-function nameOfPlace({ places }: Doing, id: string): string {
+function nameOfPlace({ places }: ActContext, id: string): string {
   return places.find((place) => place.id === id)?.name ?? id;
 }

@@ -55,6 +55,16 @@ describe("a pump on the timeline", () => {
     ]);
   });
 
+  it("is told apart from a kit of its name", () => {
+    const kit = { ...PUMP, pump: "k1", kit: "k1", running: true };
+    const lines = [line(2, "pump-set", PUMP), line(3, "pump-set", kit), line(4, "pump-refuelled", { pump: "p" })];
+    expect(wordsOf(lines)).toEqual([
+      "02 Pump 1 (other pump) not running",
+      expect.stringMatching(/^03 Pump 1 \(kit\) pumping/),
+      "04 Pump 1 (other pump) refuelled",
+    ]);
+  });
+
   it("stops with fuel smelt, and is told again when it starts", () => {
     const on = { ...PUMP, running: true };
     const lines = [

@@ -1,14 +1,16 @@
+import { sayPercent } from "#words";
 import { formatQuantity, type UnitSystem } from "#base";
 import { lateBy, sayLateness, type Entry } from "#log";
 import {
   isCasualtyKind,
+  namesApart,
   type Bodies,
   type CasualtyBodies,
   type HandOver,
-  type KitBodies,
   type PumpSetting,
   type WrittenLate,
 } from "#readiness";
+import { methodWords } from "../hand-over/method.ts";
 import { settingWords } from "./pump-words.ts";
 import { situationWords, toldWords } from "./told-words.ts";
 import { seenWords, signWords, startWords } from "./seen-words.ts";
@@ -49,7 +51,7 @@ export interface TimelineLine {
  * struck line is told as things stood when it was written, and changes nothing.
  */
 export function timelineLines({ lines, kits, units }: TimelineLog): readonly TimelineLine[] {
-  const own = lines.filter(({ entry }) => isCasualtyKind(entry.kind));
+  const own = toldApart(lines.filter(({ entry }) => isCasualtyKind(entry.kind)));
   const entries = own.map(({ entry }) => entry);
   const names = { pumpNames: pumpNamesIn(entries), spaceNames: spaceNamesIn(entries) };
   let pumps: Pumps = new Map();
@@ -63,6 +65,18 @@ export function timelineLines({ lines, kits, units }: TimelineLog): readonly Tim
   return [...handedLines(kits), ...told].toSorted((one, other) => Date.parse(one.at) - Date.parse(other.at));
 }
 
+/** Pumps of one name told apart, as the sheet tells them. */
+function toldApart(lines: TimelineLog["lines"]): TimelineLog["lines"] {
+  const settings = lines.filter(({ entry }) => entry.kind === "pump-set").map(({ entry }) => entry.body as PumpSetting);
+  const first = settings.filter(({ pump }, at) => settings.findIndex((one) => one.pump === pump) === at);
+  const names = new Map(namesApart(first).map(({ pump, name }, at) => [pump, { name, from: first[at]!.name }]));
+  return lines.map((line) => {
+    const apart = line.entry.kind === "pump-set" ? names.get((line.entry.body as PumpSetting).pump) : undefined;
+    if (apart === undefined || apart.name === apart.from) return line;
+    return { ...line, entry: { ...line.entry, body: { ...(line.entry.body as PumpSetting), name: apart.name } } };
+  });
+}
+
 /** "[received 2027-03-14 10:02 UTC, 3 days after it was written]", where it was received late. */
 function receivedWords({ at }: Entry, received: string | undefined): string | false {
   const late = received === undefined ? undefined : lateBy(at, received);
@@ -71,21 +85,8 @@ function receivedWords({ at }: Entry, received: string | undefined): string | fa
 
 function handedLines(kits: TimelineLog["kits"]): readonly TimelineLine[] {
   return kits.flatMap(({ name, handed: one }) =>
-    one ? [{ at: one.at, words: `${name} handed over, ${METHODS[one.method]}`, by: one.by, isGrave: false }] : [],
+    one ? [{ at: one.at, words: `${name} handed over, ${methodWords(one.method)}`, by: one.by, isGrave: false }] : [],
   );
-}
-
-const METHODS: Readonly<Record<KitBodies["handed-over"]["method"], string>> = {
-  passed: "by hand",
-  hoisted: "hoisted",
-  dropped: "dropped",
-  line: "on a line",
-  other: "another way",
-};
-
-/** How a kit went across: "on a line". */
-export function methodWords(method: KitBodies["handed-over"]["method"]): string {
-  return METHODS[method];
 }
 
 function aboutPump({ kind, body }: Entry): Pick<TimelineLine, "pump" | "endsPumping"> {
@@ -198,7 +199,7 @@ const TELLERS: { readonly [Kind in Told]: Tell<Kind> } = {
     ),
   "hole-patched": ({ open, taken }, _, at) =>
     joined(
-      `Plugged or patched: ${Math.round(100 * open)} % still open`,
+      `Plugged or patched: ${sayPercent(open)} still open`,
       taken !== undefined && taken !== at && `(written down at ${clockWords(at)})`,
     ),
   "stability-seen": (seen, units) => `Seen: ${seenWords(seen, units)}`,

@@ -54,6 +54,14 @@ function levelsAt(lines: readonly Entry[], entry: Entry): readonly number[] | un
 }
 
 describe("what was known at each moment", () => {
+  it("has what people saw before anybody sounded", () => {
+    const pen = new Pen("a");
+    pen.write(0, "casualty-opened", OPENED);
+    pen.write(1, "pump-set", { ...PUMP, running: true });
+    const sign = pen.write(2, "stability-seen", { righting: "stays" });
+    expect(sheetMoments(pen.lines).map(({ entry }) => entry)).toEqual([sign.id]);
+  });
+
   it("begins with the first sounding and ends with the closing", () => {
     const pen = new Pen("a");
     pen.write(0, "casualty-opened", OPENED);
@@ -129,7 +137,7 @@ describe("pumps, people and positions apart", () => {
     expect(first).toMatchObject({ name: "Pump 1", ran: 360 });
     expect(first!.lines.map(({ words }) => words)).toEqual([
       expect.stringContaining("pumping"),
-      "Pump 1: 2 pulls to start, water after 30 s",
+      "Pump 1: 2 pulls to start, water after 30\u00a0s",
       "Pump 1: moves little",
       "Pump 1 off",
     ]);

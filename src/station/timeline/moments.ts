@@ -22,7 +22,7 @@ const SAYING: ReadonlySet<string> = new Set<EntryKind>([
 ]);
 
 /**
- * Every moment at which the page said something anew, from the first sounding to the closing: upon a line written, with
+ * Every moment at which the page said something anew, from the first sounding or sign seen to the closing: upon a line written, with
  * the lines its writer's device then had and no others. What came later from another device, was written late, or was
  * struck later changes nothing of what was said.
  *
@@ -42,9 +42,13 @@ export function sheetMoments(lines: readonly Entry[]): readonly SheetMoment[] {
     .flatMap((one) => {
       const known = lines.filter((other) => other.id === one.id || knew(one, other));
       const casualty = foldOf(known).state(subject);
-      const isSaid = casualty !== undefined && casualty.closed === undefined && casualty.soundings.length > 0;
-      return isSaid ? [{ entry: one.id, at: one.at, casualty }] : [];
+      return casualty !== undefined && isSaid(one, casualty) ? [{ entry: one.id, at: one.at, casualty }] : [];
     });
+}
+
+/** Before anything was sounded the page speaks of what people saw, and of nothing else. */
+function isSaid({ kind }: Entry, { closed, soundings }: CasualtyState): boolean {
+  return closed === undefined && (soundings.length > 0 || kind === "stability-seen");
 }
 
 function foldOf(entries: readonly Entry[]) {

@@ -1,4 +1,4 @@
-import type { CasualtyPump, CasualtyState } from "#readiness";
+import { namesApart, type CasualtyPump, type CasualtyState } from "#readiness";
 import type { TimelineLine } from "./lines.ts";
 
 /** What one pump did on a casualty, apart from all others. */
@@ -18,7 +18,7 @@ export interface PumpTrack {
  * @param lines - of its timeline
  */
 export function pumpTracks(casualty: CasualtyState, lines: readonly TimelineLine[]): readonly PumpTrack[] {
-  return casualty.pumps.map((pump) => {
+  return namesApart(casualty.pumps).map((pump) => {
     const own = lines.filter((line) => line.pump === pump.pump || endsRun(line, pump));
     const ran = ranOf(pump);
     return { pump: pump.pump, name: pump.name, lines: own, ...(ran !== undefined && { ran }) };

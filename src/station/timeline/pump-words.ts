@@ -1,4 +1,5 @@
-import { formatEstimate, formatQuantity, type UnitSystem } from "#base";
+import { sayDuration, sayFlow } from "#words";
+import { formatQuantity, type UnitSystem } from "#base";
 import type { PumpSetting } from "#readiness";
 
 /** How a setting is told. */
@@ -36,7 +37,7 @@ function changesOf(now: PumpSetting, { before, spaceName, units }: SettingTellin
     before?.running === true && now.running && isOther("flow") && flowWords(now.flow, units),
     throttle !== undefined && isOther("throttle") && throttleWords(throttle),
     lift !== undefined && isOther("lift") && `lift ${liftWords(lift, units)}`,
-    runtime !== undefined && isOther("runtime") && `a tank lasts ${formatEstimate(runtime, "time", { unit: "min" })}`,
+    runtime !== undefined && isOther("runtime") && `a tank lasts ${sayDuration(runtime, "elapsed")}`,
   ];
   return all.filter((one) => one !== false);
 }
@@ -46,7 +47,7 @@ function fromWords(isMoved: boolean, name: string | undefined): string | false {
 }
 
 function flowWords(flow: number, units: UnitSystem): string {
-  return `about ${formatEstimate(flow, "flow", { unit: units === "us" ? "gpm" : "L/min" })}`;
+  return `about ${sayFlow(flow, units)}`;
 }
 
 function throttleWords(ratio: number): string {

@@ -1,3 +1,4 @@
+import { sayDuration } from "#words";
 import { formatQuantity, type UnitSystem } from "#base";
 import type { Bodies, PumpSign, StabilitySeen } from "#readiness";
 
@@ -17,7 +18,7 @@ export function signWords(sign: PumpSign): string {
 /** What starting and priming took: "3 pulls to start, water after 40 s". */
 export function startWords({ pulls, primeSeconds }: Omit<Bodies["pump-start-told"], "pump">): string {
   const cord = pulls !== undefined && `${pulls} ${pulls === 1 ? "pull" : "pulls"} to start`;
-  const prime = primeSeconds !== undefined && `water after ${Math.round(primeSeconds)} s`;
+  const prime = primeSeconds !== undefined && `water after ${sayDuration(primeSeconds)}`;
   return [cord, prime].filter((part) => part !== false).join(", ");
 }
 

@@ -37,6 +37,14 @@ describe("a trend that gets worse", () => {
     }
   });
 
+  it("of water or fuel names what the pattern says is behind the readings, and the checks that would tell", () => {
+    const wet = trendSignal(trend("water", 0, 0, 0, 0, 4, 5, 6, 8), brinnet, NONE)!;
+    expect(wet.likely.map(({ mode }) => mode.id)).toEqual(["lid-gasket-cut", "case-sealant-loose", "case-seam-open"]);
+    for (const { checks } of wet.likely) expect(checks.length).toBeGreaterThan(0);
+    const thirsty = trendSignal(trend("fuel", ...STEP), brinnet, new Map([["choke-sticks", 2]]))!;
+    expect(thirsty.likely[0]).toMatchObject({ mode: { id: "choke-sticks" }, chance: 3 / 6 });
+  });
+
   it("is moved by what was found on kits of the pattern", () => {
     const plain = trendSignal(trend("pulls", ...STEP), brinnet, NONE)!;
     const rare = plain.likely.at(-1)!.mode.id;

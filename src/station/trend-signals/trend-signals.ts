@@ -8,7 +8,7 @@ import {
   type Pattern,
   type TroubleSign,
 } from "#kit";
-import { changeOf, type Trend } from "#readiness";
+import { changeOf, checksTelling, type Trend } from "#readiness";
 
 /** A trend that gets worse: since when, by how much, and what may be behind it. */
 export interface TrendSignal {
@@ -38,6 +38,8 @@ const SIGNS: Readonly<Record<Trend["what"], readonly TroubleSign[]>> = {
   pulls: ["will-not-start", "starts-and-dies"],
   prime: ["no-prime", "loses-prime"],
   delivery: ["weak-delivery"],
+  fuel: ["starts-and-dies", "weak-delivery"],
+  water: [],
 };
 /** So many of the likeliest are told. */
 const TOLD = 3;
@@ -47,8 +49,8 @@ const TOLD = 3;
  * scatters, says nothing.
  *
  * Since when: the split with the greatest |Σ sign(later − earlier)| over pairs across it. How much: the medians on both
- * sides. Causes: those of the pattern's troubles of which the trend is the early form, weights counted as so many findings,
- * findings of each mode added.
+ * sides. Causes: what the pattern names behind the readings, each as one finding, else those of its troubles of which the
+ * trend is the early form, weights counted as so many findings; findings of each mode added.
  *
  * @param trend - of one kit, oldest first
  * @param pattern - it is built to
@@ -94,9 +96,8 @@ function median(values: readonly number[]): number {
 }
 
 function causesOf(what: Trend["what"], pattern: Pattern, found: ReadonlyMap<string, number>) {
-  const named = (pattern.troubles ?? [])
-    .filter(({ sign }) => SIGNS[what].includes(sign))
-    .flatMap(({ causes }) => causes);
+  const behind = behindOf(what, pattern).map((mode) => ({ mode, weight: 1 }));
+  const named = behind.length > 0 ? behind : troublesOf(what, pattern);
   const weights = new Map<string, number>();
   for (const { mode = "", weight } of named) weights.set(mode, (weights.get(mode) ?? 0) + weight);
   for (const mode of weights.keys()) weights.set(mode, weights.get(mode)! + (found.get(mode) ?? 0));
@@ -104,6 +105,16 @@ function causesOf(what: Trend["what"], pattern: Pattern, found: ReadonlyMap<stri
   const likely = [...weights].flatMap(([id, weight]) => causeOf(pattern, id, weight / whole));
   const findings = [...weights.keys()].reduce((sum, mode) => sum + (found.get(mode) ?? 0), 0);
   return { likely: likely.toSorted((one, other) => other.chance - one.chance), findings };
+}
+
+function troublesOf(what: Trend["what"], { troubles = [] }: Pattern) {
+  return troubles.filter(({ sign }) => SIGNS[what].includes(sign)).flatMap(({ causes }) => causes);
+}
+
+/** Modes that the pattern names behind the readings of a trend that it measures. */
+function behindOf(what: Trend["what"], pattern: Pattern): readonly string[] {
+  if (what !== "fuel" && what !== "water") return [];
+  return [...checksTelling(pattern, what).values()].flatMap(({ behind = [] }) => behind);
 }
 
 function causeOf(pattern: Pattern, id: string, chance: number): readonly TrendCause[] {

@@ -48,6 +48,8 @@ export const pullPage = z.object({
   heads: z.array(vouchedHead),
   /** Places where what the device holds is not in the station's log: then there are no entries. */
   apart: z.array(place),
+  /** Which patterns the station has: another mark than before, and there are others. */
+  patterns: z.string().optional(),
 });
 export type PullPage = z.infer<typeof pullPage>;
 

@@ -12,6 +12,9 @@ export const mailWishRequest = z.strictObject({
 });
 export type MailWishRequest = z.infer<typeof mailWishRequest>;
 
+/** One of the person's own letters, to be sent all the same. */
+export const mailAgainRequest = z.strictObject({ id: z.string().min(1).max(200) });
+
 /** Letters to a person, newest first, without their text. */
 const letter = z.object({
   id: z.string(),

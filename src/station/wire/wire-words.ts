@@ -19,6 +19,8 @@ export interface Problem {
   readonly faults?: readonly Fault[];
   /** Seconds to wait, where waiting helps. */
   readonly wait?: number;
+  /** The version that the station takes next, where it refuses another of the pattern. */
+  readonly nextVersion?: number;
 }
 
 /** Problem codes a device acts upon by itself. */
@@ -41,6 +43,8 @@ export const PROBLEM = {
   notVouched: "SV-195",
   /** 413: too large; send in parts. */
   tooLarge: "SV-120",
+  /** 409: this is not the next version of its pattern; the remedy ends with the one that is. */
+  otherVersion: "SV-462",
 } as const;
 
 /** Codes of faults in a verdict that a device acts upon by itself. */

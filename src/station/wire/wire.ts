@@ -231,9 +231,11 @@ export const missingPhotosReply = z.object({ missing: z.array(hash) });
 export type MissingPhotosReply = z.infer<typeof missingPhotosReply>;
 
 /** `GET /api/patterns`: every version the station has. */
-export const patternsReply = z.object({ patterns: z.array(z.custom<Pattern>()) });
+export const patternsReply = z.object({ patterns: z.array(z.custom<Pattern>()), mark: z.string().optional() });
 export interface PatternsReply {
   readonly patterns: readonly Pattern[];
+  /** As the pages of the log tell it: another one there, and there are others. */
+  readonly mark?: string | undefined;
 }
 
 /** `GET /api/questions`. `POST /api/ask/NAME` takes the question itself and gives the bare answer. */

@@ -1,6 +1,6 @@
 import { addDays, addSpan, dayWritten, daysBetween, shorterSpan, weekdayOf, type PlainDate, type Span } from "#base";
 import type { Effect, Pattern } from "#kit";
-import { outlookOf, type Condition, type KitState, type Person } from "#readiness";
+import { lastSealed, outlookOf, type Condition, type KitState, type Person } from "#readiness";
 import { mayWrite } from "../judging/permission.ts";
 import { heldOn } from "./plan-qualifications.ts";
 import type { WorkStation } from "./able.ts";
@@ -9,6 +9,7 @@ import type { WorkStation } from "./able.ts";
 export const ASSUMED_HOURS = 4;
 /** Life counted for a printed date of which no earlier one is on record [d]. */
 const ASSUMED_LIFE = 365;
+const SUNDAY = 7;
 /** What is mended stays mended in the plan [d]. */
 const MENDED = 3650;
 
@@ -64,10 +65,10 @@ export interface Planning {
  * left out and named.
  *
  * @param station - as its log tells it
- * @param planning - from the Monday of today's week, so many weeks, round what is fixed
+ * @param planning - from the Monday of today's week (on a Sunday, the next), so many weeks, round what is fixed
  */
 export function planInputOf(station: WorkStation, { today, weeks, fixed }: Planning): PlanAsked {
-  const start = addDays(today, 1 - weekdayOf(today));
+  const start = firstMonday(today);
   const places = station.places.filter(({ closed }) => !closed);
   const open = station.kits.filter((kit) => !kit.retired && places.some(({ id }) => id === kit.place));
   const here = open.filter((kit) => kit.custody.kind !== "away" && station.patterns.has(kit.pattern));
@@ -98,6 +99,12 @@ export function planInputOf(station: WorkStation, { today, weeks, fixed }: Plann
   };
 }
 
+/** Monday of today's week; on a Sunday, when nothing of the week is left to work in, the next. */
+function firstMonday(today: PlainDate): PlainDate {
+  const day = weekdayOf(today);
+  return addDays(today, day === SUNDAY ? 1 : 1 - day);
+}
+
 function absences({ away = [] }: Person): { from: string; to: string }[] {
   return away.map(({ from, to }) => ({ from, to }));
 }
@@ -119,24 +126,30 @@ function planKit(station: WorkStation, kit: KitState, start: PlainDate): PlanKit
   const steps = [...lookup.steps.values()].filter(({ optional }) => !optional);
   const work = steps.reduce((sum, { needs }) => sum + needs.minutes * needs.people, 0);
   const waits = steps.reduce((sum, { timer }) => sum + (timer?.kind === "wait" ? timer.atLeast : 0), 0);
-  const clocks = conditions.flatMap((one) => clockOf(one, { kit, pattern, policy: station.policy, start }) ?? []);
+  const about = { kit, pattern, policy: station.policy, start };
+  const clocks = conditions.flatMap((one) => clockOf(one, about) ?? []);
   return {
     id: kit.id,
     place: kit.place,
     daysOut: Math.max(1, Math.ceil((waits / 60 + work) / (24 * 60))),
     minutes: Math.min(10_080, Math.max(1, work)),
-    clocks: namedOnce([...acceptedClock(station, kit, pattern), ...clocks]).slice(0, 50),
+    clocks: namedOnce([...acceptedClock(about), ...clocks]).slice(0, 50),
   };
 }
 
-/** What was accepted for its pattern: kept in date by the plan, and nothing more. The manual's own clock stands beside it. */
-function acceptedClock({ policy }: WorkStation, kit: KitState, pattern: Pattern): readonly PlanClock[] {
+/**
+ * What was accepted for its pattern: kept in date by the plan, and nothing more. The manual's own clock stands beside it. A
+ * kit never sealed here is due at once.
+ */
+function acceptedClock(about: ClockCase): readonly PlanClock[] {
+  const { kit, pattern, policy, start } = about;
   const every = policy.openings?.[pattern.id];
-  const last = kit.turnarounds.findLast(({ closed }) => closed?.how === "sealed")?.closed;
-  if (every === undefined || !last || shorterSpan(pattern.policy.turnaround, every) !== every) return [];
-  const opened = dayWritten(last.at);
-  const lastGoodDay = addSpan(opened, every);
-  return [{ id: "Opening as accepted", lastGoodDay, renewedFor: daysBetween(opened, lastGoodDay), effect: "notes" }];
+  if (every === undefined || shorterSpan(pattern.policy.turnaround, every) !== every) return [];
+  const last = lastSealed(kit)?.closed;
+  const sealed = last === undefined ? start : dayWritten(last.at);
+  const end = addSpan(sealed, every);
+  const lastGoodDay = last === undefined ? addDays(start, -1) : end;
+  return [{ id: "Opening as accepted", lastGoodDay, renewedFor: daysBetween(sealed, end), effect: "notes" }];
 }
 
 interface ClockCase {
@@ -152,7 +165,12 @@ function clockOf(condition: Condition, about: ClockCase): PlanClock | undefined 
   const lastGoodDay = addDays(from ?? about.start, -1);
   const item = about.pattern.items.find(({ id }) => id === reason.item);
   const name = reason.rule === "date" && item ? item.name : (NAMES[reason.rule] ?? reason.text);
-  return { id: name.slice(0, 90), lastGoodDay, renewedFor: renewedFor(condition, about), effect: bears };
+  return {
+    id: name.slice(0, 90).replace(/[.,;:]+$/, ""),
+    lastGoodDay,
+    renewedFor: renewedFor(condition, about),
+    effect: bears,
+  };
 }
 
 const NAMES: Readonly<Record<string, string>> = { "proof-run": "Proof run", turnaround: "Turnaround" };

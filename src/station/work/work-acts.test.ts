@@ -1,14 +1,14 @@
 import type { Person } from "#readiness";
 import { describe, expect, it } from "vitest";
-import type { Act, Doing } from "../acts/draft.ts";
+import type { Act, ActContext } from "../acts/draft.ts";
 import { dateWork, planOpenings, putOffWork, setAbsence, setHours, takeWork } from "./work-acts.ts";
 
-const KIT = { id: "k1", name: "Kit 1", place: "north", pattern: "sample@1" } as Doing["kits"][number];
+const KIT = { id: "k1", name: "Kit 1", place: "north", pattern: "sample@1" } as ActContext["kits"][number];
 const ANN: Person = { id: "ann", name: "Ann", role: "crew", left: false };
 const BEN: Person = { id: "ben", name: "Ben", role: "keeper", left: false };
 const CAT: Person = { id: "cat", name: "Cat", role: "commander", left: false };
 
-function doing(me: Person): Doing {
+function doing(me: Person): ActContext {
   const empty = { parts: [], kits: [], places: [], boats: [], devices: [], patterns: new Map() };
   return { ...empty, me, today: "2026-06-15", people: [ANN, BEN, CAT] };
 }

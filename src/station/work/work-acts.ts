@@ -1,7 +1,7 @@
 import { addDays, formatDate } from "#base";
 import type { Bodies, PlannedWork, Person, WorkLine } from "#readiness";
 import { STATION_PLACE } from "#log";
-import { aboutKit, allow, unless, type Act, type Doing } from "../acts/draft.ts";
+import { aboutKit, allow, unless, type Act, type ActContext } from "../acts/draft.ts";
 import { because, noSuchPerson } from "../judging/faults.ts";
 import { isKeeper, mayWrite } from "../judging/permission.ts";
 import { needOnCharge } from "../acts/needs.ts";
@@ -10,7 +10,7 @@ import type { DueLine } from "./work-due.ts";
 type Line = Pick<WorkLine, "work" | "latest" | "groundsAfter" | "isGrounding"> & Pick<DueLine, "kit">;
 
 /** Takes a line of work, for oneself or as a keeper for somebody. Nobody: lays it down. */
-export function takeWork(doing: Doing, { kit, work }: Line, person: string | undefined): Act<"work-taken"> {
+export function takeWork(doing: ActContext, { kit, work }: Line, person: string | undefined): Act<"work-taken"> {
   const taker = doing.people.find(({ id }) => id === person);
   const may = person === undefined || person === doing.me.id || isKeeper(doing.me.role);
   const body = { work, ...(person !== undefined && { person }) };
@@ -31,7 +31,7 @@ export function takeWork(doing: Doing, { kit, work }: Line, person: string | und
 }
 
 /** Gives a line of work its day: not a day past, and not one on which the kit would be grounded for it. No day: takes it back. */
-export function dateWork(doing: Doing, line: Line, day: string | undefined): Act<"work-dated"> {
+export function dateWork(doing: ActContext, line: Line, day: string | undefined): Act<"work-dated"> {
   const { kit, work } = line;
   const body = { work, ...(day !== undefined && { day }) };
   return allow(doing, aboutKit(kit, "work-dated", body), [
@@ -42,7 +42,7 @@ export function dateWork(doing: Doing, line: Line, day: string | undefined): Act
 
 /** Puts a line of work off, with a reason; never past the last day before the kit is grounded, nor a muster past its own. */
 export function putOffWork(
-  doing: Doing,
+  doing: ActContext,
   line: Line,
   { until, reason }: { readonly until: string; readonly reason: string },
 ): Act<"work-put-off"> {
@@ -57,7 +57,7 @@ export function putOffWork(
   ]);
 }
 
-function needAhead(doing: Doing, day: string, field: string) {
+function needAhead(doing: ActContext, day: string, field: string) {
   return unless(
     day >= doing.today,
     because("SN-214", field, day, `a day from today on, ${formatDate(doing.today)}`, "Choose a later day."),
@@ -71,7 +71,7 @@ function needBeforeGrounding({ groundsAfter }: Line, day: string, field: string)
 }
 
 /** Seeing a kit takes minutes: nothing speaks for leaving it past its last day. */
-function needInMuster(doing: Doing, { latest }: Line, until: string) {
+function needInMuster(doing: ActContext, { latest }: Line, until: string) {
   if (latest !== undefined && until <= latest) return undefined;
   const allowed = latest === undefined ? "no day: its last day is past" : `a day up to ${formatDate(latest)}, its last`;
   const remedy = latest === undefined ? `Muster it today, ${formatDate(doing.today)}.` : "Choose an earlier day.";
@@ -85,7 +85,7 @@ function tooLate(field: string, day: string, allowed: string, remedy: string) {
 
 /** Writes down the openings planned for a kit, all of them anew; those on a Monday that is past are refused. */
 export function planOpenings(
-  doing: Doing,
+  doing: ActContext,
   kit: DueLine["kit"],
   openings: readonly PlannedWork[],
 ): Act<"openings-planned"> {
@@ -99,12 +99,12 @@ export function planOpenings(
 }
 
 /** Says how many hours a week a person has for work on kits. */
-export function setHours(doing: Doing, person: string, hours: number): Act<"hours-set"> {
+export function setHours(doing: ActContext, person: string, hours: number): Act<"hours-set"> {
   return allow(doing, aboutPerson(person, "hours-set", { hours }), [needPerson(doing, person)]);
 }
 
 /** Says on which days a person is away. */
-export function setAbsence(doing: Doing, person: string, body: Bodies["absence-set"]): Act<"absence-set"> {
+export function setAbsence(doing: ActContext, person: string, body: Bodies["absence-set"]): Act<"absence-set"> {
   const may = person === doing.me.id || isKeeper(doing.me.role);
   const remedy = "Ask the keeper to write down other people's days.";
   return allow(doing, aboutPerson(person, "absence-set", body), [

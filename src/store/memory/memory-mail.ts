@@ -1,11 +1,12 @@
 import { instantOf } from "#log";
-import type { KeptLetter, Letter, LetterOutcome, MailShelf, MailWish } from "#station";
+import type { KeptLetter, Letter, LetterOutcome, MailRound, MailShelf, MailWish } from "#station";
 
 /** Mail in memory: for tests. */
 export class MemoryMail implements MailShelf {
   readonly #wishes = new Map<string, MailWish>();
   readonly #stretches = new Map<string, string>();
   readonly #letters = new Map<string, KeptLetter>();
+  #round: MailRound | undefined;
 
   async wishes(): Promise<readonly MailWish[]> {
     return [...this.#wishes.values()].toSorted((one, other) => (one.person < other.person ? -1 : 1));
@@ -58,11 +59,35 @@ export class MemoryMail implements MailShelf {
     this.#letters.set(id, { ...rest, standing: outcome.kind, at: inUtc(outcome.at), due, ...said });
   }
 
+  async sendAgain(id: string, person: string, at: string): Promise<boolean> {
+    const held = this.#letters.get(id);
+    if (held?.person !== person || (held.standing !== "in-doubt" && held.standing !== "given-up")) return false;
+    this.#letters.set(id, { ...held, standing: "waiting", due: inUtc(at), at: inUtc(at) });
+    return true;
+  }
+
   async doubtLetters(at: string, said: string): Promise<void> {
     for (const letter of this.#letters.values()) {
       if (letter.standing !== "under-way" || instantOf(letter.due) > instantOf(at)) continue;
       this.#letters.set(letter.id, { ...letter, standing: "in-doubt", at: inUtc(at), said });
     }
+  }
+
+  async doubtWaiting(at: string, said: string): Promise<void> {
+    for (const letter of this.#letters.values()) {
+      if (letter.standing !== "waiting") continue;
+      this.#letters.set(letter.id, { ...letter, standing: "in-doubt", at: inUtc(at), said });
+    }
+  }
+
+  async lastRound(): Promise<MailRound | undefined> {
+    return this.#round;
+  }
+
+  async countRound(at: string, past: number): Promise<number> {
+    const count = Math.max(this.#round?.count ?? 0, past) + 1;
+    this.#round = { count, at: inUtc(at) };
+    return count;
   }
 
   async lettersOf(person: string, limit: number): Promise<readonly KeptLetter[]> {

@@ -16,17 +16,20 @@ import {
   type HeadShelf,
   type LogStore,
   type MailShelf,
+  type PatternShelf,
   type Photo,
   type SecretStore,
   type ShelvedSnapshot,
   type SnapshotShelf,
 } from "#station";
 import { MemoryMail } from "./memory-mail.ts";
+import { MemoryPatterns } from "./memory-patterns.ts";
 import { MemorySecrets } from "./memory-secrets.ts";
 
 /** Log and secrets in memory: for tests, and for looking into an exported file. Gone when the process ends. */
 export class MemoryStore extends MemorySecrets implements LogStore, SecretStore, HeadShelf, SnapshotShelf {
   readonly mail: MailShelf = new MemoryMail();
+  readonly patternShelf: PatternShelf = new MemoryPatterns();
   readonly #places = new Map<string, KeptEntry[]>();
   readonly #heads = new Map<string, ChainHead>();
   readonly #byId = new Map<string, KeptEntry>();

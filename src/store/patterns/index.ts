@@ -1,7 +1,7 @@
 import { isInputError } from "#base";
-import { drawingFault, loadPattern, type Beside, type Pattern } from "#kit";
+import { drawingFault, loadPattern, PICTURES_FILE, pictureFaults, type Beside, type Pattern } from "#kit";
 import { existsSync, readdirSync, readFileSync } from "node:fs";
-import { dirname, join } from "node:path";
+import { basename, dirname, join } from "node:path";
 
 /** Patterns found on disk, and what is wrong with those that could not be read. */
 export interface PatternFolder {
@@ -36,6 +36,11 @@ export function readPatternFolders(folders: readonly string[]): PatternFolder {
   };
 }
 
+export { PatternFiles } from "./pattern-files.ts";
+
+/** Folder, within a station's, of the versions that were issued there; their names stand before shipped ones. */
+export const ISSUED_FOLDER = "issued-patterns";
+
 /** A station's patterns: the shipped ones and its own. */
 export interface StationPatterns {
   readonly patterns: readonly Pattern[];
@@ -46,14 +51,15 @@ export interface StationPatterns {
 }
 
 /**
- * Reads the shipped patterns and the station's own, and tells faults of the one from faults of the other.
+ * Reads the shipped patterns and the station's own, and tells faults of the one from faults of the other. A version
+ * that was issued here stands before a shipped one of the same name: kits are built to it.
  *
  * @param shipped - folder of the shipped patterns
- * @param own - the station's folder; one that is not there holds none
+ * @param dataDir - the station's folder; its own patterns lie in `patterns`, issued ones in `issued-patterns`
  */
-export function readStationPatterns(shipped: string, own: string): StationPatterns {
+export function readStationPatterns(shipped: string, dataDir: string): StationPatterns {
   const { wrong: broken } = readPatternFolders([shipped]);
-  const { patterns, wrong } = readPatternFolders([shipped, own]);
+  const { patterns, wrong } = readPatternFolders([join(dataDir, ISSUED_FOLDER), shipped, join(dataDir, "patterns")]);
   return { patterns, broken, leftOut: wrong.filter((one) => !broken.includes(one)) };
 }
 
@@ -74,7 +80,13 @@ function patternFiles(folder: string): string[] {
   return found
     .filter((one) => !one.isDirectory() && /\.ya?ml$/.test(one.name))
     .map((one) => join(one.parentPath, one.name))
+    .filter((file) => !isPictures(file))
     .toSorted();
+}
+
+/** The list of drawings in the folder beside a pattern, which is no pattern. */
+function isPictures(file: string): boolean {
+  return basename(file) === PICTURES_FILE && /@\d+$/.test(basename(dirname(file)));
 }
 
 function readPatternFile(file: string): ReadFile {
@@ -88,7 +100,7 @@ function readPatternFile(file: string): ReadFile {
   }
 }
 
-/** Reads the files that a pattern's own file names: the drawings of its card. */
+/** Reads the files that stand beside a pattern's own: its drawings and their list. */
 export function filesBeside(file: string): Beside {
   return (name) => {
     const path = join(dirname(file), name);
@@ -96,10 +108,16 @@ export function filesBeside(file: string): Beside {
   };
 }
 
-/** What is wrong with drawings that the pattern's card names; a step that names none is the lint's affair. */
-function undrawnIn(file: string, { stranger }: Pattern, beside: Beside): readonly string[] {
-  const named = (stranger?.steps ?? []).filter((step) => step.file !== undefined && step.drawing === undefined);
-  return named.map((step) => `${file}: card, ${step.id}: ${drawingFault(step, beside)}`);
+/** What is wrong with drawings that the pattern names; a step of its card that names none is the lint's affair. */
+function undrawnIn(file: string, pattern: Pattern, beside: Beside): readonly string[] {
+  const steps = pattern.stranger?.steps ?? [];
+  const named = steps.filter((step) => step.file !== undefined && step.drawing === undefined);
+  return [
+    ...named.map((step) => `${file}: card, ${step.id}: ${drawingFault(step, beside)}`),
+    ...pictureFaults(pattern, beside).map(
+      ({ drawing = "their list", wrong }) => `${file}: drawings, ${drawing}: ${wrong}`,
+    ),
+  ];
 }
 
 /** Code of a failed system call, such as "EACCES"; what else is thrown is a bug and goes on. */

@@ -1,5 +1,5 @@
 import { Kysely, PostgresDialect, sql, type PostgresPool } from "kysely";
-import { migrate, SqlStore, translateErrors, type ColumnTypes, type Engine, type Tables } from "#store/sql";
+import { migrate, SqlStore, translateErrors, type ColumnTypes, type SqlEngine, type Tables } from "#store/sql";
 import { AppendWatch, CHANNEL, writePlaces } from "./append-watch.ts";
 import { createMigratingPool, createServingPool } from "./patient-pool.ts";
 import { checkUrl, codeOf, translateOpening, translatePostgres } from "./postgres-faults.ts";
@@ -43,7 +43,7 @@ function openWith(pool: PostgresPool): Kysely<Tables> {
   return new Kysely<Tables>({ dialect: translateErrors(new PostgresDialect({ pool }), translatePostgres) });
 }
 
-function createEngine(url: string): Engine {
+function createEngine(url: string): SqlEngine {
   const watch = new AppendWatch(url);
   return {
     lockRows: true,

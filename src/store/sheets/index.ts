@@ -4,6 +4,7 @@ export type { SheetCell, SheetRow, SheetTable } from "./file/sheet-table.ts";
 export { tooLongFile, tooSlow } from "./file/sheet-faults.ts";
 export { guessMapping, type Mapping, type SheetField } from "./in/fields.ts";
 export { fieldsOf, planSheet, type PlannedRow, type SheetOf, type SheetPlan, type SheetSaid } from "./in/plan-in.ts";
+export { mendTable, NO_MENDS, saidBy, withCells, type Mends } from "./in/mended.ts";
 export type { RowFault } from "./in/row-in.ts";
 export { TABLE_IDS, tableCsv, TABLES, type TableId } from "./out/tables.ts";
 export type { TableSource } from "./out/table-source.ts";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { createStationFold, ROLES, type Draft } from "#station";
-import { Desk, SMALL_PATTERN } from "../../station/sample-station.ts";
+import { Desk, SMALL_PATTERN } from "#src/station/sample-station.ts";
 import {
   fieldsOf,
   guessMapping,
@@ -80,7 +80,7 @@ describe("a table that was written out comes back through a sheet as the same ro
         const drafts = serials.map((serial, at): Draft => {
           const { name, place, date: day, sealed } = kits[at]!;
           const read = day === undefined ? {} : { read: [{ item: "cells", of: "printed" as const, date: day }] };
-          const body = { name, serial, items: [], ...read, ...(sealed && { seal: `00${at}` }) };
+          const body = { name: `${name}${at}`, serial, items: [], ...read, ...(sealed && { seal: `00${at}` }) };
           return { subject: `kit:k${at}`, kind: "kit-enrolled", place, pattern: "small@2", body };
         });
         const csv = written(new Desk(), "kits", drafts);
@@ -88,6 +88,38 @@ describe("a table that was written out comes back through a sheet as the same ro
       }),
       RUNS,
     );
+  });
+
+  it("of kits of two patterns that have a thing of one name, and of one that has it twice", async () => {
+    const cells = SMALL_PATTERN.items.find(({ id }) => id === "cells")!;
+    const other = {
+      ...SMALL_PATTERN,
+      id: "other",
+      name: "Other pump",
+      items: [
+        { ...cells, id: "torch-cells" },
+        { ...cells, id: "spares" },
+      ],
+    };
+    const csv =
+      'Name,Serial,Pattern,Place,"Cells, good until","Cells (spares), good until"\r\n' +
+      "A,1,Small pump,North,2027-03,\r\nB,2,Other pump,North,2027-04-05,2028-01\r\n";
+    const desk = new Desk(SMALL_PATTERN, other);
+    const doing = desk.as("ada");
+    const table = await readSheet(new TextEncoder().encode(csv), "list.csv");
+    const plan = planSheet(
+      { of: "kits", table, mapping: guessMapping(table.heads, fieldsOf("kits", doing)) },
+      doing,
+      ids(),
+    );
+    expect(plan.bad).toEqual([]);
+    const again = written(desk, "kits", plan.drafts);
+    const [heads, ...rows] = again.split("\r\n");
+    expect(heads).toMatch(/"Cells, good until","Cells \(spares\), good until"/);
+    expect(rows.slice(0, 2).toSorted()).toEqual([
+      expect.stringMatching(/^A,1,Small pump,north,,2027-03,,/),
+      expect.stringMatching(/^B,2,Other pump,north,,2027-04-05,2028-01,/),
+    ]);
   });
 
   it("of parts, with what lies on their shelves", async () => {

@@ -39,6 +39,22 @@ async function createLetters(db: Kysely<unknown>, { key }: KeyType): Promise<voi
   await db.schema.createIndex("mail_letters_person").on("mail_letters").columns(["person", "made"]).execute();
 }
 
+/** How often servers went round the letters: one row. */
+export async function createMailRounds(db: Kysely<unknown>, { key }: KeyType): Promise<void> {
+  await db.schema
+    .createTable("mail_rounds")
+    .addColumn("number", "integer", (column) => column.primaryKey())
+    .addColumn("count", "integer", (column) => column.notNull())
+    .addColumn("at", key, (column) => column.notNull())
+    .execute();
+}
+
+export interface MailRoundRow {
+  number: number;
+  count: number;
+  at: string;
+}
+
 /** A wish is kept as JSON: nothing is looked for in it. */
 export interface MailWishRow {
   person: string;

@@ -1,7 +1,8 @@
 import { type Kysely, type Migration, type MigrationProvider, Migrator, type RawBuilder, sql } from "kysely";
 import { StoreError } from "#station";
 import { randomBytes, randomUUID } from "node:crypto";
-import { createMail } from "./mail-tables.ts";
+import { createMail, createMailRounds } from "./mail-tables.ts";
+import { createPatterns } from "./pattern-tables.ts";
 import type { Tables } from "./tables.ts";
 
 /** What the two databases call the same thing. */
@@ -23,6 +24,8 @@ export const STEPS: readonly (readonly [name: string, step: Step])[] = [
   ["0006-photos-seen", createPhotosSeen],
   ["0007-snapshots", createSnapshots],
   ["0008-mail", createMail],
+  ["0009-patterns", createPatterns],
+  ["0010-mail-rounds", createMailRounds],
 ];
 
 async function createLog(db: Kysely<unknown>, { key }: ColumnTypes): Promise<void> {

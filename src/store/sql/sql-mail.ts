@@ -1,5 +1,5 @@
-import type { Kysely, Selectable } from "kysely";
-import type { KeptLetter, Letter, LetterOutcome, MailShelf, MailWish } from "#station";
+import { sql, type Kysely, type Selectable } from "kysely";
+import type { KeptLetter, Letter, LetterOutcome, MailRound, MailShelf, MailWish } from "#station";
 import type { MailLetterRow } from "./mail-tables.ts";
 import type { Tables } from "./tables.ts";
 
@@ -90,6 +90,17 @@ export class SqlMail implements MailShelf {
       .execute();
   }
 
+  async sendAgain(id: string, person: string, at: string): Promise<boolean> {
+    const { numUpdatedRows } = await this.#db
+      .updateTable("mail_letters")
+      .set({ standing: "waiting", due: inUtc(at), at: inUtc(at) })
+      .where("id", "=", id)
+      .where("person", "=", person)
+      .where("standing", "in", ["in-doubt", "given-up"])
+      .executeTakeFirst();
+    return numUpdatedRows > 0n;
+  }
+
   async doubtLetters(at: string, said: string): Promise<void> {
     await this.#db
       .updateTable("mail_letters")
@@ -97,6 +108,32 @@ export class SqlMail implements MailShelf {
       .where("standing", "=", "under-way")
       .where("due", "<=", inUtc(at))
       .execute();
+  }
+
+  async doubtWaiting(at: string, said: string): Promise<void> {
+    const letters = this.#db.updateTable("mail_letters").set({ standing: "in-doubt", at: inUtc(at), said });
+    await letters.where("standing", "=", "waiting").execute();
+  }
+
+  async lastRound(): Promise<MailRound | undefined> {
+    return this.#db.selectFrom("mail_rounds").select(["count", "at"]).executeTakeFirst();
+  }
+
+  /** One statement: of servers that count at once each gets a number of its own. */
+  async countRound(at: string, past: number): Promise<number> {
+    const instant = inUtc(at);
+    const counted = await this.#db
+      .insertInto("mail_rounds")
+      .values({ number: 1, count: past + 1, at: instant })
+      .onConflict((conflict) =>
+        conflict.column("number").doUpdateSet({
+          count: sql<number>`case when mail_rounds.count < ${past} then ${past} else mail_rounds.count end + 1`,
+          at: instant,
+        }),
+      )
+      .returning("count")
+      .executeTakeFirstOrThrow();
+    return counted.count;
   }
 
   async lettersOf(person: string, limit: number): Promise<readonly KeptLetter[]> {

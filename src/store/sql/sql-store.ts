@@ -20,11 +20,13 @@ import {
   type Cursor,
   type LogStore,
   type MailShelf,
+  type PatternShelf,
   type Moved,
   type Photo,
   type SecretStore,
 } from "#station";
 import { SqlMail } from "./sql-mail.ts";
+import { SqlPatterns } from "./sql-patterns.ts";
 import { SqlStoredLog } from "./sql-stored-log.ts";
 import type { EntryRow, Tables } from "./tables.ts";
 
@@ -34,7 +36,7 @@ const CHUNK = 500;
 const TRIES = 5;
 
 /** In what the two databases differ when entries are appended. */
-export interface Engine {
+export interface SqlEngine {
   /** Whether lines read in a transaction must be locked against other connections. */
   readonly lockRows: boolean;
   /** True for what another process's append at the same time can cause: trying again will do. */
@@ -52,11 +54,13 @@ export interface Engine {
 /** Log and secrets in an SQL database. What is appended is on disk when `append` resolves, or nothing of it is. */
 export class SqlStore extends SqlStoredLog implements LogStore, SecretStore {
   readonly mail: MailShelf;
-  readonly #engine: Engine;
+  readonly patternShelf: PatternShelf;
+  readonly #engine: SqlEngine;
 
-  constructor(db: Kysely<Tables>, engine: Engine) {
+  constructor(db: Kysely<Tables>, engine: SqlEngine) {
     super(db);
     this.mail = new SqlMail(db);
+    this.patternShelf = new SqlPatterns(db);
     this.#engine = engine;
   }
 

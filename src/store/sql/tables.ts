@@ -1,5 +1,6 @@
 import type { ColumnType, Generated } from "kysely";
-import type { MailLetterRow, MailStretchRow, MailWishRow } from "./mail-tables.ts";
+import type { IssuedPatternRow, PatternDraftRow } from "./pattern-tables.ts";
+import type { MailLetterRow, MailRoundRow, MailStretchRow, MailWishRow } from "./mail-tables.ts";
 
 /** The tables of both SQL stores, as the migrations leave them. */
 export interface Tables {
@@ -19,6 +20,9 @@ export interface Tables {
   mail_wishes: MailWishRow;
   mail_stretches: MailStretchRow;
   mail_letters: MailLetterRow;
+  mail_rounds: MailRoundRow;
+  issued_patterns: IssuedPatternRow;
+  pattern_drafts: PatternDraftRow;
 }
 
 export interface EntryRow {

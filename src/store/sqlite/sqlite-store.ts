@@ -2,10 +2,11 @@ import { open, rename } from "node:fs/promises";
 import { dirname, resolve } from "node:path";
 import Database from "better-sqlite3";
 import { Kysely, SqliteAdapter, SqliteDialect, sql, type Dialect } from "kysely";
-import { migrate, SqlStore, translateErrors, type ColumnTypes, type Engine, type Tables } from "#store/sql";
+import { migrate, SqlStore, translateErrors, type ColumnTypes, type SqlEngine, type Tables } from "#store/sql";
 import { AppendWatch } from "./append-watch.ts";
 import { makeFolder } from "./folder.ts";
 import { PatientDriver } from "./patient-driver.ts";
+import { keepPrivate, makePrivate } from "./private-file.ts";
 import { translateOpening, translateSqlite } from "./sqlite-faults.ts";
 
 const TYPES: ColumnTypes = { key: sql`text`, bytes: sql`blob` };
@@ -52,6 +53,7 @@ export class SqliteStore extends SqlStore {
     const part = `${resolve(path)}.part`;
     try {
       makeFolder(dirname(part));
+      makePrivate(part);
       const { totalPages } = await this.#raw.backup(part, { progress: () => ALL_PAGES });
       await flush(part);
       await rename(part, resolve(path));
@@ -72,6 +74,7 @@ export class SqliteStore extends SqlStore {
 export async function openSqliteStore(path: string, options: SqliteOptions = {}): Promise<SqliteStore> {
   try {
     makeFolder(dirname(resolve(path)));
+    keepPrivate(path);
     const raw = openFile(path, options);
     const db = new Kysely<Tables>({
       dialect: translateErrors(createDialect(raw, options.patience ?? PATIENCE), translateSqlite),
@@ -126,7 +129,7 @@ function createDialect(raw: Database.Database, patience: number): Dialect {
   };
 }
 
-function createEngine(raw: Database.Database): Engine {
+function createEngine(raw: Database.Database): SqlEngine {
   const watch = new AppendWatch(raw);
   return {
     lockRows: false,

@@ -8,6 +8,8 @@ export interface SheetCell {
   readonly formula?: "kept" | "lost";
   /** What the spreadsheet could not compute: "#REF!". */
   readonly broken?: string;
+  /** What the file says, where the cell was changed since. */
+  readonly was?: string;
 }
 
 /** One row below the headings. */

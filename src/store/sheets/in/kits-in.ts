@@ -1,8 +1,9 @@
+import { plainName } from "#base";
 import { newestOfEach, patternKey, type Pattern } from "#kit";
 import type { DateRead } from "#readiness";
-import { enrolKit, tellTurnaround, type Doing, type Draft } from "#station";
+import { enrolKit, tellTurnaround, type ActContext, type Draft } from "#station";
 import type { SheetField } from "./fields.ts";
-import { plain, type RowIn } from "./row-in.ts";
+import type { RowIn } from "./row-in.ts";
 
 const ABOUT_KITS: readonly SheetField[] = [
   { key: "name", label: "Name", also: ["kit", "kit name", "pump", "pump name"], isNeeded: true },
@@ -25,29 +26,46 @@ const DATE_ALSO: Readonly<Record<DateRead["of"], readonly string[]>> = {
   made: ["manufactured", "year made"],
 };
 
-/** One date that an item of some pattern may bear. */
+/** One date that an item may bear: one column, however many patterns have a thing of that name. */
 export interface DateField extends SheetField {
-  readonly item: string;
   readonly of: DateRead["of"];
+  /** Id of the item by the id of its pattern. */
+  readonly itemIn: ReadonlyMap<string, string>;
 }
 
 /** Dates that items of these patterns go by, each once. */
 export function dateFields(patterns: Iterable<Pattern>): readonly DateField[] {
   const fields = new Map<string, DateField>();
-  for (const { items } of newestOfEach([...patterns])) {
-    for (const { id, name, life } of items) {
-      const kinds = life.kind === "printed" ? ["printed" as const] : life.kind === "fitted" ? FITTED : [];
-      for (const of of kinds) {
-        const key = `date ${of} ${id}`;
-        const also = [...(of === "made" ? [] : [name]), ...DATE_ALSO[of].map((word) => `${name} ${word}`)];
-        if (!fields.has(key)) fields.set(key, { key, label: `${name}, ${DATE_WORDS[of]}`, also, item: id, of });
+  for (const { id: pattern, items } of newestOfEach([...patterns]))
+    for (const { id, name, life } of items)
+      for (const of of datesBorne(life.kind)) {
+        const isTaken = fields.get(labelOf(name, of))?.itemIn.has(pattern) === true;
+        addField(fields, { name: isTaken ? `${name} (${id})` : name, of, pattern, id });
       }
-    }
-  }
   return [...fields.values()];
 }
 
-const FITTED = ["fitted", "made"] as const;
+function datesBorne(life: Pattern["items"][number]["life"]["kind"]): readonly DateRead["of"][] {
+  if (life === "printed") return ["printed"];
+  return life === "fitted" ? ["fitted", "made"] : [];
+}
+
+function labelOf(name: string, of: DateRead["of"]): string {
+  return `${name}, ${DATE_WORDS[of]}`;
+}
+
+interface Dated extends Pick<DateField, "of"> {
+  readonly name: string;
+  readonly pattern: string;
+  readonly id: string;
+}
+
+function addField(fields: Map<string, DateField>, { name, of, pattern, id }: Dated): void {
+  const label = labelOf(name, of);
+  const itemIn = new Map([...(fields.get(label)?.itemIn ?? []), [pattern, id]]);
+  const also = [...(of === "made" ? [] : [name]), ...DATE_ALSO[of].map((word) => `${name} ${word}`)];
+  fields.set(label, { key: `date ${label}`, label, also, of, itemIn });
+}
 
 /** What columns of a list of kits may be. */
 export function kitFields(patterns: Iterable<Pattern>): readonly SheetField[] {
@@ -55,14 +73,15 @@ export function kitFields(patterns: Iterable<Pattern>): readonly SheetField[] {
 }
 
 /** A kit taken on charge as the sheet tells it. Dates that it does not have are read at the first turnaround. */
-export function readKit(row: RowIn, doing: Doing, newId: () => string): readonly Draft[] {
+export function readKit(row: RowIn, doing: ActContext, newId: () => string): readonly Draft[] {
   const [name, serial, seal] = [row.needed("name"), row.needed("serial"), row.text("seal")];
   const newest = newestOfEach([...doing.patterns.values()]);
   const pattern = row.oneOf("pattern", newest, (one) => [one.name, one.id, patternKey(one)]);
   const open = doing.places.filter(({ closed }) => !closed);
   const place = row.oneOf("place", open, (one) => [one.name, one.id]);
   if (!pattern || !place || name === "" || serial === "") return [];
-  const read = readDates(row, pattern, doing);
+  const found = readDates(row, pattern, doing);
+  const read = found.map((one) => one.read);
   const body = {
     name,
     serial,
@@ -72,17 +91,18 @@ export function readKit(row: RowIn, doing: Doing, newId: () => string): readonly
     sheet: row.sheet,
   };
   const wanted = { kit: newId(), place: place.id, pattern: patternKey(pattern), body };
-  const dates = Object.fromEntries(read.map(({ item, of }, at) => [`body.read.${at}.date`, `date ${of} ${item}`]));
+  const dates = Object.fromEntries(found.map(({ key }, at) => [`body.read.${at}.date`, key]));
   return row.take(enrolKit(doing, wanted), { ...KIT_KEYS, ...dates });
 }
 
 const KIT_KEYS = { place: "place", "body.name": "name", "body.serial": "serial", "body.seal": "seal" };
 
-function readDates(row: RowIn, pattern: Pattern, doing: Doing): readonly DateRead[] {
-  return dateFields(doing.patterns.values()).flatMap(({ key, item, of, label }) => {
+function readDates(row: RowIn, pattern: Pattern, doing: ActContext): readonly DateInRow[] {
+  return dateFields(doing.patterns.values()).flatMap(({ key, itemIn, of, label }) => {
     const date = row.date(key);
     if (date === undefined) return [];
-    if (pattern.items.some(({ id }) => id === item)) return [{ item, of, date }];
+    const item = itemIn.get(pattern.id);
+    if (item !== undefined && pattern.items.some(({ id }) => id === item)) return [{ key, read: { item, of, date } }];
     row.fault(
       "ST-228",
       key,
@@ -92,6 +112,12 @@ function readDates(row: RowIn, pattern: Pattern, doing: Doing): readonly DateRea
     );
     return [];
   });
+}
+
+interface DateInRow {
+  /** Of its column. */
+  readonly key: string;
+  readonly read: DateRead;
 }
 
 export const TURNAROUND_FIELDS: readonly SheetField[] = [
@@ -108,11 +134,12 @@ export const TURNAROUND_FIELDS: readonly SheetField[] = [
 ];
 
 /** A turnaround before this log, of a kit on charge: a statement, which proves nothing. */
-export function readTurnaround(row: RowIn, doing: Doing): readonly Draft[] {
+export function readTurnaround(row: RowIn, doing: ActContext): readonly Draft[] {
   const kits = doing.kits.filter(({ retired }) => retired === undefined);
   const given = row.needed("kit");
   const kit =
-    kits.find(({ serial }) => plain(serial) === plain(given)) ?? kits.find(({ name }) => plain(name) === plain(given));
+    kits.find(({ serial }) => plainName(serial) === plainName(given)) ??
+    kits.find(({ name }) => plainName(name) === plainName(given));
   if (given !== "" && kit === undefined) {
     row.fault("ST-227", "kit", given, "the serial or the name of a kit on charge", "Take the kits in first.");
   }

@@ -1,8 +1,9 @@
+import { plainName } from "#base";
 import type { LotCount, PartSetting, StockPart } from "#readiness";
-import { countStock, setPart, type Doing, type Draft } from "#station";
+import { countStock, setPart, type ActContext, type Draft } from "#station";
 import type { SheetField } from "./fields.ts";
 import { unitBeside } from "./read-count.ts";
-import { plain, type RowIn } from "./row-in.ts";
+import type { RowIn } from "./row-in.ts";
 
 export const PART_FIELDS: readonly SheetField[] = [
   { key: "number", label: "Number", also: ["part number", "part no", "our number"], isNeeded: true },
@@ -34,18 +35,18 @@ interface PartRows {
 }
 
 /** Parts with what lies on their shelves: a row for each lot, or for each place, those of one number together. */
-export function readParts(rows: readonly RowIn[], doing: Doing, newId: () => string): readonly Draft[] {
+export function readParts(rows: readonly RowIn[], doing: ActContext, newId: () => string): readonly Draft[] {
   const parts = new Map<string, PartRows>();
   for (const row of rows) readPartRow(row, doing, parts);
   return [...parts.values()].flatMap((part) => draftsOf(part, doing, newId()));
 }
 
-function readPartRow(row: RowIn, doing: Doing, parts: Map<string, PartRows>): void {
+function readPartRow(row: RowIn, doing: ActContext, parts: Map<string, PartRows>): void {
   const number = row.needed("number");
   if (number === "") return;
-  const known = parts.get(plain(number));
+  const known = parts.get(plainName(number));
   const part = known ?? beginPart(row, number);
-  parts.set(plain(number), part);
+  parts.set(plainName(number), part);
   if (known) needSame(row, known);
   readShelf(row, doing, part);
 }
@@ -99,7 +100,7 @@ function readItems(row: RowIn): PartSetting["items"] {
 function needSame(row: RowIn, { first }: PartRows): void {
   for (const key of OF_PART) {
     const text = row.text(key);
-    if (text === "" || plain(text) === plain(first.text(key))) continue;
+    if (text === "" || plainName(text) === plainName(first.text(key))) continue;
     row.fault(
       "ST-226",
       key,
@@ -110,7 +111,7 @@ function needSame(row: RowIn, { first }: PartRows): void {
   }
 }
 
-function readShelf(row: RowIn, doing: Doing, part: PartRows): void {
+function readShelf(row: RowIn, doing: ActContext, part: PartRows): void {
   const open = doing.places.filter(({ closed }) => !closed);
   const count = row.count("count", part.setting.unit);
   const least = row.count("least", part.setting.unit);
@@ -129,7 +130,7 @@ function readShelf(row: RowIn, doing: Doing, part: PartRows): void {
   const shelf = part.shelves.get(place.id) ?? { row, found: [] };
   part.shelves.set(place.id, shelf);
   if (count === 0) return;
-  if (shelf.found.some((one) => plain(one.lot ?? "") === plain(lot))) return twice(row, "lot", lot || "no lot");
+  if (shelf.found.some((one) => plainName(one.lot ?? "") === plainName(lot))) return twice(row, "lot", lot || "no lot");
   shelf.found.push({ ...(lot !== "" && { lot }), ...(printed !== undefined && { printed }), count });
 }
 
@@ -151,12 +152,12 @@ function twice(row: RowIn, key: string, got: string): void {
   row.fault("ST-225", key, got, "each lot once at a place", "Add the rows up, or name their lots.");
 }
 
-function draftsOf({ first, setting, keep, shelves }: PartRows, doing: Doing, id: string): readonly Draft[] {
+function draftsOf({ first, setting, keep, shelves }: PartRows, doing: ActContext, id: string): readonly Draft[] {
   const whole: PartSetting = { ...setting, keep: keep.map(({ place, least }) => ({ place, least })) };
   const set = first.take(setPart(doing, id, whole), SETTING_KEYS);
   if (set.length === 0) return [];
   const part: StockPart = { id, ...whole, lines: [], orders: [], recalls: [] };
-  const then: Doing = { ...doing, parts: [...doing.parts, part] };
+  const then: ActContext = { ...doing, parts: [...doing.parts, part] };
   const counts = [...shelves].flatMap(([place, { row, found }]) =>
     row.take(countStock(then, id, { place, found, sheet: row.sheet }), { "body.place": "place" }),
   );

@@ -1,4 +1,4 @@
-import { joinPerson, ROLES, type Doing, type Draft } from "#station";
+import { joinPerson, ROLES, type ActContext, type Draft } from "#station";
 import type { SheetField } from "./fields.ts";
 import type { RowIn } from "./row-in.ts";
 
@@ -8,7 +8,7 @@ export const PEOPLE_FIELDS: readonly SheetField[] = [
 ];
 
 /** A person put on the list. Nobody may sign in by it: a way in is made for each on the page of people. */
-export function readPerson(row: RowIn, doing: Doing, newId: () => string): readonly Draft[] {
+export function readPerson(row: RowIn, doing: ActContext, newId: () => string): readonly Draft[] {
   const name = row.needed("name");
   const role = row.oneOf("role", ROLES, (one) => [one.charAt(0).toUpperCase() + one.slice(1)]);
   if (name === "" || role === undefined) return [];

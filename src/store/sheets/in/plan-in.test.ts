@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import type { Doing } from "#station";
-import { Desk } from "../../../station/sample-station.ts";
+import type { ActContext } from "#station";
+import { Desk } from "#src/station/sample-station.ts";
 import { readSheet } from "../file/read-sheet.ts";
 import { guessMapping, type Mapping } from "./fields.ts";
 import { fieldsOf, planSheet, type SheetOf, type SheetPlan, type SheetSaid } from "./plan-in.ts";
@@ -18,7 +18,7 @@ async function said(of: SheetOf, csv: string, change: Partial<SheetSaid> = {}): 
   return { of, table, mapping: guessMapping(table.heads, fieldsOf(of, desk.as("ada"))), ...change };
 }
 
-async function plan(of: SheetOf, csv: string, change: Partial<SheetSaid> = {}, doing: Doing = desk.as("ada")) {
+async function plan(of: SheetOf, csv: string, change: Partial<SheetSaid> = {}, doing: ActContext = desk.as("ada")) {
   return planSheet(await said(of, csv, change), doing, ids());
 }
 
@@ -95,11 +95,11 @@ describe("kits from a sheet", () => {
     expect(told(asked)).toEqual(['2 Cells (expiry) BA-119 "03/04/2027"']);
     const first = await plan("kits", text, { order: "day-first" });
     expect(first.drafts[0]?.body).toMatchObject({ read: [{ date: "2027-04-03" }] });
-    expect(first.rows[0]?.read["date printed cells"]).toBe("3 April 2027");
+    expect(first.rows[0]?.read["date Cells, good until"]).toBe("3 April 2027");
   });
 
-  it("name every fault of a row: a seal twice, a short year, a pattern that is none", async () => {
-    const rows = "A,S-1,small,north,7,01/02/27\nB,s-1,tall,north,7,\nC,S-3,small,nowhere,,46085\n";
+  it("name every fault of a row: a name and a seal twice, a short year, a pattern that is none", async () => {
+    const rows = "A,S-1,small,north,7,01/02/27\nB,s-1,tall,north,7,\na,S-3,small,nowhere,,46085\n";
     const judged = await plan("kits", HEADS + rows);
     expect(told(judged)).toEqual([
       '2 Cells (expiry) BA-118 "01/02/27"',
@@ -107,6 +107,7 @@ describe("kits from a sheet", () => {
       '3 Serial No. ST-225 "s-1"',
       '3 Seal no ST-225 "7"',
       '4 Location ST-222 "nowhere"',
+      '4 Name ST-225 "a"',
     ]);
     expect(judged.drafts).toEqual([]);
   });

@@ -1,11 +1,11 @@
-import { printGiven, type DateOrder, type Fault, type PlainDate } from "#base";
-import type { Doing, Draft } from "#station";
+import { plainName, printGiven, type DateOrder, type Fault, type PlainDate } from "#base";
+import type { ActContext, Draft } from "#station";
 import type { SheetTable } from "../file/sheet-table.ts";
 import type { Mapping, SheetField } from "./fields.ts";
 import { kitFields, readKit, readTurnaround, TURNAROUND_FIELDS } from "./kits-in.ts";
 import { PART_FIELDS, readParts } from "./parts-in.ts";
 import { PEOPLE_FIELDS, readPerson } from "./people-in.ts";
-import { plain, RowIn, type Reading, type RowFault } from "./row-in.ts";
+import { RowIn, type Reading, type RowFault } from "./row-in.ts";
 
 /** What a sheet may hold. */
 export type SheetOf = "people" | "kits" | "parts" | "turnarounds";
@@ -40,7 +40,7 @@ export interface SheetSaid {
 }
 
 /** What the columns of such a sheet may be, at this station. */
-export function fieldsOf(of: SheetOf, { patterns }: Pick<Doing, "patterns">): readonly SheetField[] {
+export function fieldsOf(of: SheetOf, { patterns }: Pick<ActContext, "patterns">): readonly SheetField[] {
   if (of === "people") return PEOPLE_FIELDS;
   if (of === "parts") return PART_FIELDS;
   return of === "kits" ? kitFields(patterns.values()) : TURNAROUND_FIELDS;
@@ -55,7 +55,7 @@ export function fieldsOf(of: SheetOf, { patterns }: Pick<Doing, "patterns">): re
  *   those there are, ST-223 count, ST-224 formula, ST-225 twice, ST-226 unlike an earlier row, ST-227 kit, ST-228 item,
  *   ST-229 amount, BA-118 to BA-120 dates, and what the station's rules say
  */
-export function planSheet(said: SheetSaid, doing: Doing, newId: () => string): SheetPlan {
+export function planSheet(said: SheetSaid, doing: ActContext, newId: () => string): SheetPlan {
   const fields = fieldsOf(said.of, doing);
   const columns = judgeColumns(said.mapping, fields);
   if (columns.length > 0) return { rows: [], bad: [], columns, drafts: [] };
@@ -69,7 +69,7 @@ export function planSheet(said: SheetSaid, doing: Doing, newId: () => string): S
   return { rows: planned, bad, columns, drafts: bad.length > 0 ? [] : drafts, ...(either && { either }) };
 }
 
-function draftsOf(of: SheetOf, rows: readonly RowIn[], doing: Doing, newId: () => string): readonly Draft[] {
+function draftsOf(of: SheetOf, rows: readonly RowIn[], doing: ActContext, newId: () => string): readonly Draft[] {
   if (of === "people") return rows.flatMap((row) => readPerson(row, doing, newId));
   if (of === "parts") return readParts(rows, doing, newId);
   if (of === "turnarounds") return rows.flatMap((row) => readTurnaround(row, doing));
@@ -79,7 +79,7 @@ function draftsOf(of: SheetOf, rows: readonly RowIn[], doing: Doing, newId: () =
 /** What no two rows of a sheet may share. */
 const ONCE: Readonly<Record<SheetOf, readonly string[]>> = {
   people: ["name"],
-  kits: ["serial", "seal"],
+  kits: ["name", "serial", "seal"],
   parts: [],
   turnarounds: [],
 };
@@ -89,8 +89,8 @@ function needOnce(rows: readonly RowIn[], key: string): void {
   for (const row of rows) {
     const text = row.read[key];
     if (text === undefined) continue;
-    const before = first.get(plain(text));
-    if (before === undefined) first.set(plain(text), row.number);
+    const before = first.get(plainName(text));
+    if (before === undefined) first.set(plainName(text), row.number);
     else
       row.fault(
         "ST-225",

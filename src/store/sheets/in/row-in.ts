@@ -8,6 +8,7 @@ import {
   type DateOrder,
   type Fault,
   type WrittenDate,
+  plainName,
 } from "#base";
 import type { FromSheet } from "#readiness";
 import type { Act, Draft } from "#station";
@@ -20,6 +21,8 @@ export interface RowFault {
   readonly row: number;
   /** Heading of its column, where it is of one. */
   readonly column?: string;
+  /** Which column that is, from 0. */
+  readonly at?: number;
   readonly fault: Fault;
 }
 
@@ -76,6 +79,8 @@ export class RowIn {
     }
     const text = cell.text.trim();
     if (cell.formula === "kept") this.notes.push(`${this.#label(key)}: result of a formula, as it was kept`);
+    if (cell.was !== undefined)
+      this.notes.push(`${this.#label(key)}: changed here; the sheet says ${sayWas(cell.was)}`);
     if (text !== "") this.read[key] = text;
     return text;
   }
@@ -98,7 +103,7 @@ export class RowIn {
     text = this.needed(key),
   ): T | undefined {
     if (text === "") return undefined;
-    const found = all.find((one) => namesOf(one).some((name) => plain(name) === plain(text)));
+    const found = all.find((one) => namesOf(one).some((name) => plainName(name) === plainName(text)));
     if (found === undefined) {
       const names = all.map((one) => namesOf(one)[0]).slice(0, 12);
       this.fault(
@@ -188,7 +193,7 @@ export class RowIn {
     if (this.faults.some((one) => one.fault.code === fault.code && one.fault.field === fault.field)) return;
     const column = this.#reading.mapping.columns.indexOf(key);
     const head = column < 0 ? undefined : this.#reading.table.heads[column];
-    this.faults.push({ row: this.number, ...(head !== undefined && { column: head }), fault });
+    this.faults.push({ row: this.number, ...(head !== undefined && { column: head, at: column }), fault });
   }
 
   #cell(key: string): SheetCell {
@@ -203,7 +208,6 @@ export class RowIn {
   }
 }
 
-/** Two names are the same whatever their case and blanks. */
-export function plain(text: string): string {
-  return text.trim().toLocaleLowerCase("en").replace(/\s+/g, " ");
+function sayWas(was: string): string {
+  return was.trim() === "" ? "nothing" : `"${was.trim()}"`;
 }

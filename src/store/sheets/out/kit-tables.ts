@@ -9,7 +9,7 @@ import {
   type KitState,
 } from "#readiness";
 import { standingAt } from "#station";
-import { dateFields } from "../in/kits-in.ts";
+import { dateFields, type DateField } from "../in/kits-in.ts";
 import { nameIn, onCharge, type OutRow, type TableSource } from "./table-source.ts";
 
 /** Kits: what a sheet may bring back, then what the log makes of it. */
@@ -24,7 +24,7 @@ export function kitRows(source: TableSource): readonly OutRow[] {
       pattern?.name ?? kit.pattern,
       nameIn(source.places, kit.place),
       kit.seal?.number ?? "",
-      ...dates.map(({ item, of }) => dateTold(kit, item, of)),
+      ...dates.map((field) => dateTold(kit, field)),
       standing.standing.replaceAll("-", " "),
       standing.lapse?.day ?? "",
       standing.because[0]?.text ?? "",
@@ -34,7 +34,9 @@ export function kitRows(source: TableSource): readonly OutRow[] {
 }
 
 /** A date as it was written down: a month stays a month. */
-function dateTold(kit: KitState, item: string, of: "printed" | "fitted" | "made"): string {
+function dateTold(kit: KitState, { of, itemIn }: DateField): string {
+  const item = itemIn.get(kit.pattern.split("@", 1)[0]!);
+  if (item === undefined) return "";
   const fitted = kit.contents[item];
   const own = kit.dates?.[item]?.[of];
   return own ?? (of === "made" ? "" : (fitted?.[of] ?? ""));

@@ -6,7 +6,16 @@ import type { StationReading } from "#station";
 /** What tables are made of: a station as its log tells it, on a day. */
 export interface TableSource extends Pick<
   StationReading,
-  "kits" | "places" | "people" | "parts" | "qualifications" | "practised" | "casualties" | "patterns" | "policy"
+  | "kits"
+  | "places"
+  | "people"
+  | "parts"
+  | "qualifications"
+  | "practised"
+  | "casualties"
+  | "visits"
+  | "patterns"
+  | "policy"
 > {
   /** "YYYY-MM-DD". */
   readonly today: string;

@@ -1,4 +1,5 @@
 import { csvLines } from "#base";
+import { drillRows, visitRows } from "./check-tables.ts";
 import { contentRows, findingRows, kitRows, turnaroundRows } from "./kit-tables.ts";
 import { casualtyRows, lineRows, peopleRows, qualificationRows, workRows } from "./people-tables.ts";
 import { orderRows, partRows } from "./stock-tables.ts";
@@ -24,6 +25,13 @@ export const TABLES = [
   { id: "orders", name: "Order list", note: "What to order by which day.", rows: orderRows },
   { id: "work", name: "Work due", note: "Within a month.", rows: workRows },
   { id: "casualties", name: "Casualties", note: "Each with when it was opened and closed.", rows: casualtyRows },
+  { id: "drills", name: "Drills", note: "Every planted fault, and whether it was found.", rows: drillRows },
+  {
+    id: "visits",
+    name: "Visits",
+    note: "Every line an assessor looked at again, and what both said.",
+    rows: visitRows,
+  },
   { id: "lines", name: "Lines of the log", note: "Every line, struck ones too.", rows: lineRows },
 ] as const satisfies readonly OutTable[];
 

@@ -1,0 +1,119 @@
+import { checksFinding, type Item, type Pattern } from "#kit";
+import type { Entry } from "#log";
+import { isOfDrill, type Bodies, type Fitted, type KitState, type Turnaround } from "#readiness";
+
+const DAY = 86_400_000;
+
+/** One kit with the lines about it that count. */
+export interface KitLines {
+  readonly kit: KitState;
+  readonly lines: readonly Entry[];
+}
+
+/** One life as looks at it tell: from when it was new, in days. */
+export interface LifeSeen {
+  readonly kit: string;
+  /** RFC 3339: when it was fitted, taken on charge, or proved mended. */
+  readonly from: string;
+  /** Age at which it was last found good; 0 where nobody looked before it was found bad [d]. */
+  readonly after: number;
+  /** Age at which it was found bad; infinite where it was not [d]. */
+  readonly before: number;
+  /** Looks at it, good and bad. */
+  readonly looks: number;
+}
+
+interface Look {
+  readonly at: number;
+  readonly isBad: boolean;
+}
+
+/**
+ * Lives of one item of one kit, one mode of failing or several taken together.
+ *
+ * A life begins when the item is fitted, when the kit is taken on charge, or when a finding of the mode is closed: what was
+ * proved mended counts as new. It is looked at in every opening that answers a check which finds the mode, and ends at the
+ * first finding of it, whoever raised it and where.
+ *
+ * @param given - the kit and its lines, oldest first
+ * @param pattern - that the kit is built to
+ * @param item - of the pattern
+ * @param modes - their ids; all those of the item, or one
+ * @returns lives that anybody looked at, oldest first; drills and openings set aside are left out
+ */
+export function livesSeen(
+  given: KitLines,
+  pattern: Pattern,
+  item: Item,
+  modes: ReadonlySet<string>,
+): readonly LifeSeen[] {
+  const born = birthsOf(given, item, modes);
+  const looks = looksAt(given.kit, pattern, modes);
+  return born.flatMap((from, i) => {
+    const own = looks.filter(({ at }) => at > from && at <= (born[i + 1] ?? Infinity));
+    return lifeOf(given.kit.id, from, own);
+  });
+}
+
+function lifeOf(kit: string, born: number, looks: readonly Look[]): readonly LifeSeen[] {
+  const end = looks.findIndex(({ isBad }) => isBad);
+  const good = end < 0 ? looks : looks.slice(0, end);
+  if (looks.length === 0) return [];
+  const age = (look: Look | undefined) => (look ? (look.at - born) / DAY : undefined);
+  const from = new Date(born).toISOString();
+  return [
+    {
+      kit,
+      from,
+      after: age(good.at(-1)) ?? 0,
+      before: age(looks[end]) ?? Infinity,
+      looks: good.length + (end < 0 ? 0 : 1),
+    },
+  ];
+}
+
+function birthsOf({ kit, lines }: KitLines, { id }: Item, modes: ReadonlySet<string>): readonly number[] {
+  const fitted = lines.flatMap((line) => fittingsIn(line, id));
+  const mended = kit.findings.flatMap(({ mode, closed }) => (closed && modes.has(mode) ? [Date.parse(closed.at)] : []));
+  const charge = Date.parse(kit.enrolled.at);
+  const isKnown = fitted.some((at) => at <= charge);
+  return [...new Set([...(isKnown ? [] : [charge]), ...fitted, ...mended])].toSorted((one, other) => one - other);
+}
+
+/** Told on the day itself, it was fitted when that was written; else on the day that is told. */
+function fittingsIn({ kind, at, body }: Entry, item: string): readonly number[] {
+  const told =
+    kind === "kit-enrolled" ? (body as Bodies["kit-enrolled"]).items : kind === "item-fitted" ? [body as Fitted] : [];
+  return told
+    .filter((one) => one.item === item)
+    .map(({ fitted }) => (at.startsWith(fitted) ? Date.parse(at) : Date.parse(fitted)));
+}
+
+/** Ages in days at which the item of one kit was renewed, since it was taken on charge. */
+export function renewalsOf({ kit, lines }: KitLines, item: string): readonly number[] {
+  const start = Date.parse(kit.enrolled.at);
+  const fitted = lines.filter(({ kind }) => kind === "item-fitted").flatMap((line) => fittingsIn(line, item));
+  return fitted.map((at) => (at - start) / DAY).filter((age) => age > 0);
+}
+
+function looksAt(kit: KitState, pattern: Pattern, modes: ReadonlySet<string>): readonly Look[] {
+  const checks = new Set([...modes].flatMap((mode) => checksFinding(pattern, mode).map(({ id }) => id)));
+  const found = kit.findings.filter((one) => modes.has(one.mode) && !isOfDrill(one, kit));
+  const openings = [...kit.turnarounds, ...(kit.turnaround ? [kit.turnaround] : [])].filter(
+    ({ closed, drill }) => closed?.how !== "set-aside" && drill === undefined,
+  );
+  const looked = openings.flatMap((one): readonly Look[] => {
+    const isBad = found.some(({ turnaround }) => turnaround === one.id);
+    return isBad || isLookedAt(one, checks) ? [{ at: Date.parse(one.opened.at), isBad }] : [];
+  });
+  const known = new Set(openings.map(({ id }) => id));
+  const stray = found.filter(({ turnaround }) => turnaround === undefined || !known.has(turnaround));
+  const met = stray.map(({ raised }) => ({ at: Date.parse(raised.at), isBad: true }));
+  return [...looked, ...met].toSorted((one, other) => one.at - other.at);
+}
+
+function isLookedAt({ answers }: Turnaround, checks: ReadonlySet<string>): boolean {
+  return Object.values(answers).some(
+    ({ check, answer }) => check !== undefined && checks.has(check) && answer !== "not-possible",
+  );
+}

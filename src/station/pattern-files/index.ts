@@ -1,0 +1,1 @@
+export type { HasPatterns, IssuedPattern, LaidOutDraft, WrittenPattern, PatternShelf } from "./pattern-shelf.ts";

@@ -1,0 +1,75 @@
+import { itemNamed, modeNamed } from "#kit";
+import { compareVisit, drawnIn, type ComparedFault, type Visit, type VisitedLine, type VisitOutcome } from "#readiness";
+import { drillsOf, sayAssessorSaw, sayFoundWrong, sayKeeperWrote, sayVisitedLine, type KitDrill } from "#station";
+import { nameIn, type OutRow, type TableSource } from "./table-source.ts";
+
+/** Every line drawn for a visit. Of a visit that is on nothing of the keeper's is told: it is looked at blind. */
+export function visitRows(source: TableSource): readonly OutRow[] {
+  const about = ["Visit begun", "By", "Ended", "Places", "Kit", "Serial", "Line"];
+  const heads = [...about, "Keeper wrote", "Assessor saw", "Stands", "Found wrong", "Seed"];
+  return [heads, ...source.visits.flatMap((visit) => rowsOf(visit, source))];
+}
+
+function rowsOf(visit: Visit, source: TableSource): readonly OutRow[] {
+  const { begun, ended } = visit;
+  const places = begun.places.map((id) => nameIn(source.places, id)).join(", ");
+  const first = [begun.at, nameIn(source.people, begun.by), ended?.at ?? "", places];
+  if (drawnIn(visit).length === 0) return [[...first, ...Array<string>(7).fill(""), begun.seed]];
+  return compareVisit(visit, source).map((line): OutRow => {
+    const kit = [line.ofKit?.name ?? line.kit, line.ofKit?.serial ?? "", sayVisitedLine(line)];
+    return [...first, ...kit, ...saidOf(line, ended !== undefined), begun.seed];
+  });
+}
+
+function saidOf(line: VisitedLine, isOver: boolean): OutRow {
+  const wrote = isOver ? sayKeeperWrote(line) : "";
+  return [wrote, sayAssessorSaw(line), isOver ? STANDS[line.outcome] : "", sayFoundWrong(line) ?? ""];
+}
+
+const STANDS: Readonly<Record<VisitOutcome, string>> = {
+  "both-right": "both right",
+  "both-wrong": "both wrong",
+  missed: "missed by the keeper",
+  "false-alarm": "false alarm",
+  "not-possible": "not possible",
+  left: "left out",
+  "not-at-hand": "not at hand",
+};
+
+/** Every planted fault that was revealed, and each drill without one. */
+export function drillRows(source: TableSource): readonly OutRow[] {
+  const heads = [
+    "Kit",
+    "Serial",
+    "Begun",
+    "Ended",
+    "How",
+    "Drilled",
+    "Item",
+    "Fault",
+    "Found",
+    "Found by",
+    "Taken out",
+  ];
+  const { on, over } = drillsOf(source);
+  const rows = [...on, ...over].flatMap((one): readonly OutRow[] => {
+    const { faults } = one.comparison;
+    const first = drillCells(one, source);
+    if (faults.length === 0) return [[...first, ...Array<string>(5).fill("")]];
+    return faults.map((fault) => [...first, ...faultCells(one, fault, source)]);
+  });
+  return [heads, ...rows];
+}
+
+function drillCells({ kit, drill }: KitDrill, { people }: TableSource): readonly string[] {
+  const drilled = drill.begun.trainees.map((id) => nameIn(people, id)).join(", ");
+  return [kit.name, kit.serial, drill.begun.at, drill.ended?.at ?? "", drill.ended?.how ?? "on", drilled];
+}
+
+function faultCells({ pattern }: KitDrill, fault: ComparedFault, { people }: TableSource): readonly string[] {
+  const { item, mode, found, removed } = fault;
+  const itemName = (pattern && itemNamed(pattern, item)?.name) ?? item;
+  const modeName = (pattern && modeNamed(pattern, mode)?.name) ?? mode;
+  const by = found ? nameIn(people, found.raised.by) : "";
+  return [itemName, modeName, found ? "found" : "missed", by, removed?.at ?? ""];
+}
