@@ -68,7 +68,7 @@ export function requireDatabase({ dataDir, databaseUrl }: Surroundings): void {
  */
 export function stationPatterns({ surroundings, terminal }: Call): readonly Pattern[] {
   const { root, dataDir } = surroundings;
-  const { patterns, broken, leftOut } = readStationPatterns(join(root, "patterns"), join(dataDir, "patterns"));
+  const { patterns, broken, leftOut } = readStationPatterns(join(root, "patterns"), dataDir);
   if (broken.length > 0) throw new InputError(broken.map(brokenPattern));
   for (const one of leftOut) terminal.error(`WARNING: pattern file left out. ${one}`);
   return patterns;

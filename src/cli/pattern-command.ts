@@ -29,12 +29,12 @@ async function lintFile({ terminal, options }: Call, file: string): Promise<numb
   if (options["json"]) terminal.out(JSON.stringify({ file, faults }, null, 2));
   else for (const line of faults.map((fault) => lintLine(file, fault))) terminal.out(line);
   if (!options["json"] && faults.length === 0) terminal.out(`${file}: nothing to mend`);
-  return faults.length;
+  return faults.filter(({ isNote }) => isNote !== true).length;
 }
 
 /** Where first, as an editor can jump to it; a file that does not load says so itself. */
-function lintLine(file: string, { at, where, what, remedy, rule }: LintFault): string {
+function lintLine(file: string, { at, where, what, remedy, rule, isNote }: LintFault): string {
   if (rule === "loads") return `${where.startsWith(file) ? "" : `${file}: `}${where}: ${what}. ${remedy} (${rule})`;
   const position = at === undefined ? "" : `:${at.line}:${at.column}`;
-  return `${file}${position}: ${where}: ${what} ${remedy} (${rule})`;
+  return `${file}${position}: ${isNote ? "note, " : ""}${where}: ${what} ${remedy} (${rule})`;
 }

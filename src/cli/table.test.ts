@@ -41,6 +41,14 @@ describe("drykeel table", () => {
     expect((await run("table", "people")).out).toBe(text.replaceAll("\r\n", "\n"));
   });
 
+  it("has each heading of a kit's dates once, though several patterns have a thing of that name", async () => {
+    const file = join(folder, "kits.csv");
+    expect((await run("table", "kits", file)).exit).toBe(0);
+    const { heads } = await readSheet(readFileSync(file), "kits.csv");
+    expect(heads).toContain("Lid gasket, fitted");
+    expect(heads.filter((head, at) => heads.indexOf(head) !== at)).toEqual([]);
+  });
+
   it("says where a file cannot be written", async () => {
     expect((await run("table", "people", join(folder, "none", "people.csv"))).exit).toBe(2);
   });

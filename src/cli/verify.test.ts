@@ -5,7 +5,7 @@ import { hashBytes } from "#log";
 import { openSqliteStore } from "#store/sqlite";
 import Database from "better-sqlite3";
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { EntryMaker } from "../../test/contracts/sample-log.ts";
+import { EntryMaker } from "#test/contracts/sample-log.ts";
 import { runDrykeel } from "./run.ts";
 
 const root = join(import.meta.dirname, "..", "..");

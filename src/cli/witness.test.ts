@@ -17,7 +17,7 @@ import { readKeyFile } from "#store/keys";
 import { openSqliteStore } from "#store/sqlite";
 import Database from "better-sqlite3";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { EntryMaker } from "../../test/contracts/sample-log.ts";
+import { EntryMaker } from "#test/contracts/sample-log.ts";
 import { runDrykeel } from "./run.ts";
 
 const root = join(import.meta.dirname, "..", "..");

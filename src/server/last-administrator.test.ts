@@ -7,7 +7,7 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
-import { startPostgres } from "../../test/contracts/postgres-server.ts";
+import { startPostgres } from "#test/contracts/postgres-server.ts";
 import { createRoster } from "./sign-in/roster.ts";
 import { stageStation, type Browser, type StagedStation } from "./start/staged-station.ts";
 

@@ -1,10 +1,11 @@
 import type { Role } from "#readiness";
-import type { Ambient, HeadShelf, LogStore, MailShelf, SecretStore, SnapshotShelf } from "#station";
+import type { Ambient, HeadShelf, LogStore, MailShelf, RoundMemory, SecretStore, SnapshotShelf } from "#station";
 import type { Pattern } from "#kit";
 import type { KeptHeads } from "#store/keys";
 import type { DataLoss } from "./data-folder/data-loss.ts";
 import type { ClockDesk } from "./clock/clock-desk.ts";
 import type { EpochDesk } from "./branch/epoch-desk.ts";
+import type { IssueParts, PatternDesk } from "./patterns/pattern-desk.ts";
 import type { KitPatterns } from "./patterns/kit-patterns.ts";
 import type { HeadDesk } from "./heads/head-desk.ts";
 import type { Signing } from "./heads/signing.ts";
@@ -63,7 +64,9 @@ export interface ServerOptions {
   /** Compares clocks, where somebody else looks at it too. */
   readonly clocks?: ClockDesk;
   /** What people want to be told by mail, and what sends it; without settings nothing is sent. */
-  readonly mail?: { readonly shelf: MailShelf; readonly settings?: MailSettings };
+  readonly mail?: { readonly shelf: MailShelf; readonly memory?: RoundMemory; readonly settings?: MailSettings };
+  /** Where patterns are issued to; without it none can be. */
+  readonly issuing?: IssueParts;
   /** Counts requests, where somebody wants to know. */
   readonly metrics?: Metrics;
 }
@@ -72,6 +75,8 @@ export interface ServerOptions {
 export interface Parts extends ServerOptions {
   readonly roster: Roster;
   readonly kitPatterns: KitPatterns;
+  /** Which patterns there are now; `patterns` gives the same. */
+  readonly patternDesk: PatternDesk;
   readonly wholeLog: WholeLog;
   /** Signs and proves; absent where nothing signs. */
   readonly headDesk?: HeadDesk;

@@ -69,6 +69,13 @@ describe.each(Object.entries(stores))("a push, kept in %s", (_, open) => {
     expect(await station.store.find(entry.id)).toMatchObject({ entry });
   });
 
+  it("RULE-30 refuses an interval between openings that is longer than the manual's, as the screen does", async () => {
+    const set = { subject: "station", place: "station", kind: "opening-interval-set" };
+    const every = (span: string) => line({ ...set, body: { pattern: "ossel-200", every: span } });
+    expect(await codesOf(every("90 years"))).toEqual(["SN-261"]);
+    expect(await codesOf(every("1 month"))).toBe("accepted");
+  });
+
   it("refuses a forged writer, another device, a foreign place, an unknown kind and a body that is none", async () => {
     expect(await codesOf(line({ by: "ann" }))).toEqual(["SN-101"]);
     expect(await codesOf(line({ device: "other-device" }))).toEqual(["SN-102"]);

@@ -14,13 +14,17 @@ import { addPaperRoutes } from "./papers/paper-routes.ts";
 import { addTableRoutes } from "./tables/table-routes.ts";
 import type { Parts, Patience, ServerOptions } from "./parts.ts";
 import { addPasskeyRoutes } from "./sign-in/passkey-routes.ts";
+import { PatternDesk } from "./patterns/pattern-desk.ts";
+import { addPatternRoutes } from "./patterns/pattern-routes.ts";
 import { addPhotoRoutes } from "./photos/photo-routes.ts";
 import { answerProblems, answerUnroutable } from "./http/problem.ts";
 import { addCalendarRoutes } from "./links/calendar-routes.ts";
 import { addWallRoutes } from "./links/wall-routes.ts";
 import { MailCarrier } from "./mail/mail-carrier.ts";
+import { addSecondRoutes } from "./sign-in/second-routes.ts";
 import { addMailRoutes } from "./mail/mail-routes.ts";
 import { keepPosting, PostDesk } from "./mail/post-desk.ts";
+import { ForgetfulRounds } from "./mail/round-memory.ts";
 import { addPullRoutes } from "./log/pull-routes.ts";
 import { addPushRoute } from "./log/push-routes.ts";
 import { addQuestionRoutes } from "./questions/question-routes.ts";
@@ -88,16 +92,19 @@ function postDeskOf(
 ): Pick<Parts, "postDesk"> {
   if (mail?.settings === undefined) return {};
   const carrier = new MailCarrier(mail.settings);
-  return { postDesk: new PostDesk({ shelf: mail.shelf, wholeLog, ambient, carrier, failed }) };
+  const { shelf, memory = new ForgetfulRounds() } = mail;
+  return { postDesk: new PostDesk({ shelf, memory, wholeLog, ambient, carrier, failed }) };
 }
 
 function partsOf(options: ServerOptions, failed: (cause: unknown) => void): Parts {
-  const { store, secrets, ambient, patterns, demo = [] } = options;
-  const wholeLog = new WholeLog(store, patterns);
-  const readers = { roster: createRoster(store), kitPatterns: new KitPatterns(store), wholeLog };
+  const { store, secrets, ambient, demo = [] } = options;
+  const patternDesk = new PatternDesk(options.patterns, options.issuing, failed);
+  const wholeLog = new WholeLog(store, () => patternDesk.now);
+  const readers = { patternDesk, roster: createRoster(store), kitPatterns: new KitPatterns(store), wholeLog };
   const { clocks = new ClockDesk(store, ambient) } = options;
   const desks = { ...headDeskOf(options), ...postDeskOf(options, wholeLog, failed) };
-  return { ...options, ...desks, demo, ...readers, clocks, epochs: new EpochDesk(secrets, ambient) };
+  const parts = { ...options, ...desks, demo, ...readers, clocks, epochs: new EpochDesk(secrets, ambient) };
+  return Object.defineProperty(parts, "patterns", { get: () => patternDesk.now, enumerable: true });
 }
 
 function openApp({ log, origin, patience = PATIENCE }: ServerOptions): Routes {
@@ -143,5 +150,7 @@ async function addRoutes(app: Routes, parts: Parts): Promise<void> {
   addWallRoutes(app, parts);
   addCalendarRoutes(app, parts);
   addMailRoutes(app, parts);
+  addSecondRoutes(app, parts);
+  addPatternRoutes(app, parts);
   if (parts.webDir !== undefined) await addPages(app, parts.webDir);
 }

@@ -10,7 +10,10 @@ const folder = mkdtempSync(join(tmpdir(), "drykeel-start-"));
 afterAll(() => rmSync(folder, { recursive: true }));
 
 const start = (dataDir: string, args: string[] = [], env: NodeJS.ProcessEnv = {}) =>
-  startStation(readSettings({ PORT: "0", DATA_DIR: resolve(folder, dataDir), ...env }, args), process.cwd());
+  startStation(
+    readSettings({ PORT: "0", DATA_DIR: resolve(folder, dataDir), DEMO_DAYS: "180", ...env }, args),
+    process.cwd(),
+  );
 
 describe("a start", () => {
   it("fills the demo, says where to go, who to sign in as and where the data is, and comes back to it", async () => {
@@ -93,6 +96,14 @@ describe("a start", () => {
 });
 
 describe("settings", () => {
+  it("take a shorter past of the demo's kits, and none that cannot be told", () => {
+    expect(readSettings({ DEMO_DAYS: "240" }, []).demoDays).toBe(240);
+    for (const days of ["179", "731", "200.5", "a year"])
+      expect(() => readSettings({ DEMO_DAYS: days }, [])).toThrow(
+        `DEMO_DAYS is ${days}; it must be a whole number from 180 to 730, or left out for two years.`,
+      );
+  });
+
   it("are refused all at once, each with what to write instead", () => {
     const env = { PORT: "many", DATABASE_URL: "mysql://x", ORIGIN: "pumps.example.org/board" };
     const refused = () => readSettings(env, ["--demo"]);

@@ -1,6 +1,7 @@
 import { isInputError } from "#base";
 import type { Pattern } from "#kit";
-import type { Ambient, HeadShelf } from "#station";
+import type { Ambient, HeadShelf, PatternShelf } from "#station";
+import { ISSUED_FOLDER, PatternFiles } from "#store/patterns";
 import { DEFAULT_KEPT_HEADS, DEFAULT_KEY_FILE, KeptHeads, openKeyFile } from "#store/keys";
 import type { FastifyInstance } from "fastify";
 import { existsSync } from "node:fs";
@@ -11,6 +12,7 @@ import { signingFrom } from "./heads/signing.ts";
 import { openData, type OpenData } from "./start/open-store.ts";
 import { openingLines, stoppedLine } from "./start/opening-lines.ts";
 import type { DemoAccount, ServerOptions } from "./parts.ts";
+import type { IssueParts } from "./patterns/pattern-desk.ts";
 import { readPatterns, type ServedPatterns } from "./patterns/pattern-folder.ts";
 import { ClockDesk } from "./clock/clock-desk.ts";
 import { keepTellingClock } from "./clock/tell-clock.ts";
@@ -20,6 +22,7 @@ import { keepPurging } from "./sign-in/purge.ts";
 import { createRoster, type Roster } from "./sign-in/roster.ts";
 import { createServer } from "./server.ts";
 import type { Settings } from "./start/settings.ts";
+import { RoundFile } from "./mail/round-memory.ts";
 import { makeSetupCode } from "./sign-in/setup-routes.ts";
 import { codeOf, StartProblem } from "./start/start-problem.ts";
 
@@ -78,8 +81,13 @@ async function serve(
     keptHeads: new KeptHeads(join(settings.dataDir, DEFAULT_KEPT_HEADS)),
     secrets: store,
     snapshots: store,
-    mail: { shelf: store.mail, ...(settings.mail && { settings: settings.mail }) },
+    mail: {
+      shelf: store.mail,
+      memory: new RoundFile(settings.dataDir),
+      ...(settings.mail && { settings: settings.mail }),
+    },
     patterns,
+    issuing: issuingTo(settings, root, store.patternShelf),
     ambient,
     demo,
     log: { level: settings.logLevel },
@@ -154,18 +162,23 @@ async function signerOf(
   }
 }
 
+function issuingTo({ dataDir }: Settings, root: string, shelf: PatternShelf): IssueParts {
+  const folders = [join(root, "patterns"), join(dataDir, "patterns")];
+  return { shelf, files: new PatternFiles(folders, join(dataDir, ISSUED_FOLDER)) };
+}
+
 function pagesIn(webDir: string): { webDir?: string } {
   return existsSync(join(webDir, "index.html")) ? { webDir } : {};
 }
 
 /** Fills an empty store with the demo unless an empty station was asked for, and opens its accounts where it is one. */
 async function prepareDemo(
-  { empty }: Settings,
+  { empty, demoDays: kitDays }: Settings,
   { store, where }: OpenData,
   patterns: readonly Pattern[],
 ): Promise<readonly DemoAccount[]> {
   const now = ambient.now();
-  if (!empty && (await store.count()) === 0) await fillDemo(store, { patterns, today: now.slice(0, 10), now });
+  if (!empty && (await store.count()) === 0) await fillDemo(store, { patterns, today: now.slice(0, 10), now, kitDays });
   const roster = createRoster(store);
   await roster.catchUp();
   const demo = await openDemoAccounts({ secrets: store, ambient }, (account) => isAsInDemo(roster, account));

@@ -19,8 +19,8 @@ const path = join(folder, "drykeel.db");
 type Store = Awaited<ReturnType<typeof openSqliteStore>>;
 
 function deskOf(store: Store, failures: unknown[]): { desk: SnapshotDesk; keeper: SnapshotKeeper } {
-  const keeper = new SnapshotKeeper({ shelf: store, secrets: store, patterns });
-  const wholeLog = new WholeLog(store, patterns);
+  const keeper = new SnapshotKeeper({ shelf: store, secrets: store, patterns: () => patterns });
+  const wholeLog = new WholeLog(store, () => patterns);
   const ambient = { now: () => "2026-11-28T12:00:00Z" };
   const failed = (cause: unknown) => void failures.push(cause);
   return { desk: new SnapshotDesk({ store, wholeLog, ambient, keeper, failed, fewLines: 10 }), keeper };

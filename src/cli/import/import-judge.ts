@@ -112,6 +112,7 @@ function factsFor(entry: Entry, fold: StationFold): EntryFacts | undefined {
     hasPlace: (id) => places.some((place) => place.id === id),
     hasPattern: (version) => patterns.has(version),
     patternNamed: (version) => patterns.get(version),
+    allPatterns: () => [...patterns.values()],
     builtTo: (subject) =>
       fold
         .allEntriesOf(subject)

@@ -7,7 +7,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { stageStation } from "../../server/start/staged-station.ts";
+import { stageStation } from "#src/server/start/staged-station.ts";
 import { runDrykeel } from "../run.ts";
 
 const root = join(import.meta.dirname, "..", "..", "..");

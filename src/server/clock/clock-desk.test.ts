@@ -49,7 +49,7 @@ describe("a station whose clock is wrong", () => {
     expect((await health()).clock).toMatchObject({
       kind: "behind",
       byMs: 3_600_000,
-      because: expect.stringContaining("60 minutes behind the devices"),
+      because: expect.stringContaining("60\u00a0min behind the devices"),
       remedy: expect.stringContaining("automatic"),
     });
     expect(await pushAt(one)).toMatchObject({ verdict: "accepted" });

@@ -7,7 +7,7 @@ import { openKeyFile, rotateKey } from "#store/keys";
 import { openMemoryStore } from "#store/memory";
 import type { HTTPMethods } from "fastify";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { EntryMaker } from "../../../test/contracts/sample-log.ts";
+import { EntryMaker } from "#test/contracts/sample-log.ts";
 import { stageStation, type Browser, type StagedStation } from "../start/staged-station.ts";
 import { signingFrom } from "./signing.ts";
 

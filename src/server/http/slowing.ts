@@ -1,3 +1,4 @@
+import { sayDuration } from "#words";
 import { secondsBetween } from "#base";
 import { PROBLEM, type SecretStore } from "#station";
 import { Refusal } from "./problem.ts";
@@ -118,7 +119,7 @@ function closed(): Refusal {
 function slowed(wait: number): Refusal {
   return new Refusal("slowed", {
     code: PROBLEM.slowed,
-    message: `Too many wrong PINs. The next try is taken in ${describeWait(wait)}.`,
+    message: `Too many wrong PINs. The next try is taken in ${sayDuration(wait, "wait")}.`,
     remedy: "Wait, or ask an administrator for a new invite.",
     wait,
   });
@@ -127,13 +128,8 @@ function slowed(wait: number): Refusal {
 function locked(wait: number): Refusal {
   return new Refusal("locked", {
     code: PROBLEM.locked,
-    message: `This name is locked on this device after too many wrong PINs, for ${describeWait(wait)}.`,
+    message: `This name is locked on this device after too many wrong PINs, for ${sayDuration(wait, "wait")}.`,
     remedy: "Ask an administrator for a new invite, which opens it at once; or use another device, or wait.",
     wait,
   });
-}
-
-function describeWait(seconds: number): string {
-  if (seconds < 100) return `${seconds} s`;
-  return seconds < 7200 ? `${Math.ceil(seconds / 60)} min` : `${Math.ceil(seconds / 3600)} h`;
 }

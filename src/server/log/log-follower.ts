@@ -46,6 +46,12 @@ export class LogFollower {
     return next;
   }
 
+  /** Forgets all that was taken, since what it is read by changed: the next reading is from the beginning. */
+  startOver(): Promise<void> {
+    this.#reading = this.#reading.then(() => this.#forget());
+    return this.#reading;
+  }
+
   /**
    * Takes in lines up to these heads and no further, where nothing beyond them was taken in yet.
    *
@@ -81,6 +87,11 @@ export class LogFollower {
     }
   }
 
+  #forget(): void {
+    this.#heads = new Map();
+    this.#following.startOver();
+  }
+
   #take(page: readonly KeptEntry[]): void {
     this.#following.take(page);
     for (const { entry, seq, hash } of page) this.#heads.set(entry.place, { seq, hash });
@@ -88,10 +99,7 @@ export class LogFollower {
 
   async #readOn(): Promise<void> {
     const places = await this.#following.places();
-    if (!(await this.#isStillThere(places))) {
-      this.#heads = new Map();
-      this.#following.startOver();
-    }
+    if (!(await this.#isStillThere(places))) this.#forget();
     for (;;) {
       const page = await this.#store.since(places, this.cursor, PAGE);
       this.#take(page);

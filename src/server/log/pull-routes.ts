@@ -44,18 +44,20 @@ export function addPullRoutes(app: Routes, parts: Parts): void {
 }
 
 /** What follows on what a device holds; nothing where that is not in this log. */
-async function pullPageAfter({ store, epochs }: Parts, request: PullPageRequest): Promise<PullPage> {
+async function pullPageAfter(parts: Parts, request: PullPageRequest): Promise<PullPage> {
+  const { store, epochs, patternDesk } = parts;
   const { held, unvouched = [], limit = PULL_LIMIT } = request;
   const { epoch, vouchers } = await epochs.now();
   const apart = [...(await placesApart(store, held))];
   if (apart.length > 0) return { entries: [], more: false, epoch, heads: [], apart };
+  await patternDesk.catchUp();
   const places = (await store.heads()).map(({ place }) => place);
   const found = await store.since(places, cursorOf(held), limit + 1);
   const entries = found.slice(0, limit);
   const ends = new Map<string, ChainHead>(unvouched.flatMap((place) => (held[place] ? [[place, held[place]]] : [])));
   for (const { entry, seq, hash } of entries) ends.set(entry.place, { seq, hash });
   const heads = [...ends].map(([place, head]) => ({ place, ...head, voucher: vouchers.forHead(place, head) }));
-  return { entries, more: found.length > limit, epoch, heads, apart };
+  return { entries, more: found.length > limit, epoch, heads, apart, patterns: patternDesk.mark };
 }
 
 function cursorOf(held: HeldHeads): Cursor {

@@ -94,6 +94,7 @@ function factsOf(
     hasPlace: (id) => places.has(id) || parts.roster.place(id) !== undefined,
     hasPattern: (version) => patterns.has(version),
     patternNamed: (version) => patterns.get(version),
+    allPatterns: () => parts.patterns,
     builtTo: (subject) => [...parts.kitPatterns.of(subject), ...builtNow(kept.values(), subject)],
     find: (id) => kept.get(id),
     note(entry) {

@@ -31,6 +31,7 @@ export async function addPushRoute(app: Routes, parts: Parts): Promise<void> {
       async (request) => {
         const apart = [...(await placesApart(parts.store, request.body.held ?? {}))];
         if (apart.length > 0) return { verdicts: [], apart };
+        await parts.patternDesk.catchUp();
         const caller = callerOf(request);
         const ahead = parts.clocks.aheadOf(request);
         return turns.take(caller.person.id, () => takeIn(parts, caller, request.body.entries, ahead));

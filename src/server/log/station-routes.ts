@@ -8,7 +8,10 @@ export function addStationRoutes(app: Routes, parts: Parts): void {
   app.get(
     "/api/patterns",
     { config: { permission: "read-log" }, schema: { response: { 200: patternsReply } } },
-    async () => ({ patterns: [...parts.patterns] }),
+    async () => {
+      await parts.patternDesk.catchUp();
+      return { patterns: [...parts.patterns], mark: parts.patternDesk.mark };
+    },
   );
   const probe = createHealthProbe({ count: () => parts.clocks.look().then(() => parts.store.count()) });
   app.get(

@@ -1,7 +1,7 @@
 import { createServer, type AddressInfo, type Socket } from "node:net";
 import { afterEach, describe, expect, it } from "vitest";
 import { MailCarrier } from "./mail-carrier.ts";
-import { answer, startSmtpPeer, type SmtpManners, type SmtpPeer } from "../../../test/mail/smtp-peer.ts";
+import { answer, startSmtpPeer, type SmtpManners, type SmtpPeer } from "#test/mail/smtp-peer.ts";
 
 const FROM = "pumps@skerrow.example";
 const letter = {

@@ -1,4 +1,5 @@
 import {
+  mailAgainRequest,
   mailReply,
   mailWishRequest,
   type KeptLetter,
@@ -42,6 +43,15 @@ export function addMailRoutes(app: Routes, parts: Parts): void {
     await parts.mail?.shelf.removeWish(person);
     return mailOf(parts, person);
   });
+  app.post(
+    "/api/mail/again",
+    { config: own, schema: { body: mailAgainRequest, response: { 200: mailReply } } },
+    async (request): Promise<MailReply> => {
+      const person = callerOf(request).person.id;
+      if (!(await shelfOf(parts).sendAgain(request.body.id, person, parts.ambient.now()))) throw noneInDoubt();
+      return mailOf(parts, person);
+    },
+  );
   app.post(
     "/api/mail/trial",
     { config: { ...own, ...FEW }, schema: { response: { 200: mailReply } } },
@@ -91,5 +101,13 @@ function noAddress(): Refusal {
     code: "SV-201",
     message: "There is no address of yours to send a trial to.",
     remedy: "Save your address first.",
+  });
+}
+
+function noneInDoubt(): Refusal {
+  return new Refusal("conflict", {
+    code: "SV-202",
+    message: "There is no such letter of yours that may not have arrived.",
+    remedy: "Look again at what became of your letters: it may be on its way, or sent.",
   });
 }

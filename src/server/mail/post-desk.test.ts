@@ -1,11 +1,15 @@
 import { openMemoryStore } from "#store/memory";
-import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, afterEach, beforeEach, describe, expect, it } from "vitest";
 import type { MailReply } from "#station";
-import { stageStation, type Browser, type StagedStation } from "../start/staged-station.ts";
+import { stageStation, type StagedStation } from "../start/staged-station.ts";
 import { WholeLog } from "../log/whole-log.ts";
 import { MailCarrier } from "./mail-carrier.ts";
 import { PostDesk } from "./post-desk.ts";
-import { answer, startSmtpPeer, type SmtpManners, type SmtpPeer } from "../../../test/mail/smtp-peer.ts";
+import { ForgetfulRounds, RoundFile } from "./round-memory.ts";
+import { answer, startSmtpPeer, type SmtpManners, type SmtpPeer } from "#test/mail/smtp-peer.ts";
 
 const FROM = "pumps@skerrow.example";
 const WISH = { address: "ann@skerrow.example", isForShort: true, isForGrounds: true };
@@ -16,16 +20,27 @@ describe("mail of a station, to a mail server of another maker (smtp-server)", (
   let peer: SmtpPeer;
   let manners: SmtpManners;
   let station: StagedStation;
-  let founder: Browser;
+  let founder: Awaited<ReturnType<StagedStation["signedIn"]>>;
+  let memory: ForgetfulRounds;
   const desk = () => {
     const carrier = new MailCarrier({ url: peer.url, from: FROM }, { connectMs: 500, silenceMs: 500 });
-    const wholeLog = new WholeLog(held, []);
-    return new PostDesk({ shelf: held.mail, wholeLog, ambient: station.ambient, carrier, failed: () => undefined });
+    const wholeLog = new WholeLog(held, () => []);
+    return new PostDesk({
+      shelf: held.mail,
+      memory,
+      wholeLog,
+      ambient: station.ambient,
+      carrier,
+      failed: () => undefined,
+    });
   };
+  /** By a desk of its own: the server's would have it tried at once, at an address where nobody is. */
+  const askForTrial = () => desk().trial({ ...WISH, person: founder.me.person.id, since: station.ambient.now() });
   const told = async () => (await founder.send("GET", "/api/mail")).json<MailReply>();
 
   beforeEach(async () => {
     manners = {};
+    memory = new ForgetfulRounds();
     peer = await startSmtpPeer({ letter: () => manners.letter?.(), recipient: (to) => manners.recipient?.(to) });
     held = openMemoryStore();
     // The server's own rounds go nowhere here: the desks below are what is watched.
@@ -99,17 +114,71 @@ describe("mail of a station, to a mail server of another maker (smtp-server)", (
     expect((await told()).letters).toMatchObject([{ standing: "in-doubt", tries: 1 }]);
   });
 
+  it("sends what is in doubt all the same where its person asks for it, by the same Message-ID", async () => {
+    await founder.send("PUT", "/api/mail", WISH);
+    manners = { letter: () => "silence" };
+    await desk().round();
+    manners = {};
+    const [inDoubt] = (await told()).letters;
+    const ask = (id: string) => founder.send("POST", "/api/mail/again", { id });
+    const crew = await station.signedIn("crew");
+    expect((await crew.send("POST", "/api/mail/again", { id: inDoubt!.id })).json()).toMatchObject({ code: "SV-202" });
+    expect((await ask(inDoubt!.id)).json<MailReply>().letters).toMatchObject([{ standing: "waiting", tries: 1 }]);
+    await desk().round();
+    await desk().round();
+    expect(peer.taken).toHaveLength(1);
+    expect((await told()).letters).toMatchObject([{ standing: "sent", tries: 2 }]);
+    expect((await ask(inDoubt!.id)).json()).toMatchObject({ code: "SV-202" });
+  });
+
   it("doubts a letter that a server had under way when it was killed, and does not send it again", async () => {
     await founder.send("PUT", "/api/mail", WISH);
     const carrier = { carry: () => new Promise<never>(() => undefined) };
-    const wholeLog = new WholeLog(held, []);
-    const killed = { shelf: held.mail, wholeLog, ambient: station.ambient, carrier, failed: () => undefined };
+    const wholeLog = new WholeLog(held, () => []);
+    const killed = { shelf: held.mail, memory, wholeLog, ambient: station.ambient, carrier, failed: () => undefined };
     void new PostDesk(killed).round();
     await expect.poll(async () => (await told()).letters[0]?.standing).toBe("under-way");
     station.wait(601);
     await desk().round();
     expect((await told()).letters).toMatchObject([{ standing: "in-doubt", said: expect.stringMatching(/may have/) }]);
     expect(peer.named).toEqual([]);
+  });
+
+  it("STORE-17 sends nothing again from a database that was put back, and says so", async () => {
+    await founder.send("PUT", "/api/mail", WISH);
+    manners = { recipient: () => answer(452, "box is full") };
+    await desk().round();
+    // What the other life of the database counted afterwards, this one knows nothing of.
+    await memory.keep((await held.mail.lastRound())!.count + 1);
+    manners = {};
+    station.wait(61);
+    await desk().round();
+    expect(peer.taken).toHaveLength(0);
+    expect((await told()).letters).toMatchObject([
+      { standing: "in-doubt", said: expect.stringMatching(/put back since\. This may have arrived/) },
+    ]);
+    station.wait(86_400);
+    await desk().round();
+    expect(peer.taken).toHaveLength(0);
+    await askForTrial();
+    await desk().round();
+    expect(peer.taken.map(({ subject }) => subject)).toEqual(["Skerrow: a trial"]);
+  });
+
+  it("holds letters for told of where it remembers nothing and nobody went round for long", async () => {
+    await founder.send("PUT", "/api/mail", WISH);
+    manners = { recipient: () => answer(452, "box is full") };
+    await desk().round();
+    manners = {};
+    memory = new ForgetfulRounds();
+    station.wait(590);
+    await desk().round();
+    expect(peer.taken).toHaveLength(1);
+    memory = new ForgetfulRounds();
+    station.wait(601);
+    await askForTrial();
+    await desk().round();
+    expect(peer.taken).toHaveLength(1);
   });
 
   it("sends nothing to who takes the address away, or has left", async () => {
@@ -168,5 +237,20 @@ describe("a station without a mail server", () => {
     expect((await founder.send("GET", "/api/mail")).json()).toEqual({ isSending: false, letters: [] });
     expect((await founder.send("PUT", "/api/mail", WISH)).json()).toMatchObject({ code: "SV-200" });
     await station.app.close();
+  });
+});
+
+describe("what a server remembers of its rounds", () => {
+  const folder = mkdtempSync(join(tmpdir(), "drykeel-rounds-"));
+  afterAll(() => rmSync(folder, { recursive: true }));
+
+  it("lasts beside the database, and is nothing where there is none or no number", async () => {
+    const at = join(folder, "data");
+    expect(await new RoundFile(at).greatest()).toBeUndefined();
+    await new RoundFile(at).keep(41);
+    await new RoundFile(at).keep(42);
+    expect(await new RoundFile(at).greatest()).toBe(42);
+    writeFileSync(join(at, "mail-rounds"), "none");
+    expect(await new RoundFile(at).greatest()).toBeUndefined();
   });
 });

@@ -7,6 +7,7 @@ import {
   type LetterOutcome,
   type MailShelf,
   type MailWish,
+  type RoundMemory,
   type StationReading,
 } from "#station";
 import { secondsAfter } from "../start/hours.ts";
@@ -21,11 +22,16 @@ const WAITS = [60, 300, 1800, 7200, 21_600] as const;
 const GIVEN_UP_SECONDS = 3 * 86_400;
 /** Letters are kept for so long [s] after they were written, so that none is written again. */
 const KEPT_SECONDS = 90 * 86_400;
+/** A server that remembers no round holds a database for put back where nobody went round for so long [s]. */
+const SILENT_SECONDS = 600;
+const PUT_BACK =
+  "The station's database may have been put back since. This may have arrived, so it is not sent again by itself.";
 const STOPPED = "The server ended while it sent this. It may have arrived.";
 
 /** What the desk works with. */
 export interface PostDeskParts {
   readonly shelf: MailShelf;
+  readonly memory: RoundMemory;
   readonly wholeLog: Pick<WholeLog, "read">;
   readonly ambient: Ambient;
   readonly carrier: Pick<MailCarrier, "carry">;
@@ -70,10 +76,27 @@ export class PostDesk {
 
   async #go(): Promise<void> {
     const { shelf, ambient } = this.#parts;
+    const isPutBack = await this.#isPutBack();
     await shelf.doubtLetters(ambient.now(), STOPPED);
     await this.#write();
+    if (isPutBack) await shelf.doubtWaiting(ambient.now(), PUT_BACK);
+    await this.#count();
     await this.#send();
     await shelf.forgetLetters(secondsAfter(ambient.now(), -KEPT_SECONDS));
+  }
+
+  /** Whether letters that wait here, and reasons that were told of, may be known already by a later life of the database. */
+  async #isPutBack(): Promise<boolean> {
+    const { shelf, memory, ambient } = this.#parts;
+    const [last, greatest] = [await shelf.lastRound(), await memory.greatest()];
+    if (greatest !== undefined) return (last?.count ?? 0) < greatest;
+    return last !== undefined && secondsAfter(last.at, SILENT_SECONDS) < secondsAfter(ambient.now(), 0);
+  }
+
+  /** Remembered before a letter leaves: a copy of the database from before then counts fewer. */
+  async #count(): Promise<void> {
+    const { shelf, memory, ambient } = this.#parts;
+    await memory.keep(await shelf.countRound(ambient.now(), (await memory.greatest()) ?? 0));
   }
 
   async #write(): Promise<void> {
@@ -111,6 +134,7 @@ export class PostDesk {
       const now = ambient.now();
       const letter = await shelf.takeLetter(now, secondsAfter(now, CARRYING_SECONDS));
       if (letter === undefined) return;
+      await this.#count();
       const carried = await carrier.carry(letter);
       await shelf.settleLetter(letter.id, outcomeOf(letter, carried, ambient.now()));
     }

@@ -38,6 +38,7 @@ const PROBLEM_SCHEMA: Json = {
     remedy: { type: "string", description: "What to do" },
     faults: { type: "array", items: { type: "object" }, description: "Every fault in what was sent" },
     wait: { type: "number", description: "Seconds to wait, where waiting helps [s]" },
+    nextVersion: { type: "integer", description: "The version taken next, where another of a pattern is refused" },
   },
 };
 

@@ -9,6 +9,7 @@ import { printCard, printTurnaround } from "./papers.ts";
 import { printReceipt } from "./hand-over-papers.ts";
 import { printMonth } from "./month-papers.ts";
 import { printTraining } from "./people-papers.ts";
+import { printVisit } from "./visit-papers.ts";
 import { printLabels, printOrders } from "./stock-papers.ts";
 import { createQuestionDesk } from "../questions/question-desk.ts";
 import { unknownAddress } from "../http/problem.ts";
@@ -37,7 +38,7 @@ const monthQuery = z.object({ month: z.string().max(10).refine(isMonth, { error:
 /** Papers as PDF, in the units asked for. */
 export function addPaperRoutes(app: Routes, parts: Parts): void {
   const log = parts.wholeLog;
-  const desk = createQuestionDesk(parts.patterns);
+  const desk = createQuestionDesk(() => parts.patterns);
   app.addHook("preClose", () => desk.close());
   app.get(
     "/api/paper/turnaround/:kit/:turnaround.pdf",
@@ -79,6 +80,14 @@ export function addPaperRoutes(app: Routes, parts: Parts): void {
     "/api/paper/training/:person.pdf",
     { config: { permission: "print-paper" }, schema: { params: z.object({ person: id }) } },
     async (request, reply) => sendPdf(request, reply, await printTraining(parts, log, request.params.person)),
+  );
+  app.get(
+    "/api/paper/visit/:visit.pdf",
+    { config: { permission: "print-paper" }, schema: { params: z.object({ visit: id }), querystring: unitsQuery } },
+    async (request, reply) => {
+      const wanted = { id: request.params.visit, units: request.query.units };
+      return sendPdf(request, reply, await printVisit(parts, log, wanted));
+    },
   );
   app.get(
     "/api/paper/receipt/:entry.pdf",

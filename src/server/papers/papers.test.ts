@@ -1,3 +1,4 @@
+import type { Bodies } from "#readiness";
 import { demoAccounts, demoEntries } from "#demo";
 import { hashBytes, type Entry } from "#log";
 import { idOf } from "#readiness";
@@ -74,6 +75,23 @@ describe("the demo station", () => {
     expect((await browser.send("GET", "/api/paper/casualty/none.pdf")).statusCode).toBe(404);
   });
 
+  it("prints the report of a visit that has ended, and nothing of one that is on: it would tell what the keeper wrote", async () => {
+    const past = entries.find(({ kind }) => kind === "visit-begun")!;
+    const report = await browser.send("GET", `/api/paper/visit/${idOf(past.subject)}.pdf`);
+    const [drawn] = (past.body as Bodies["visit-begun"]).of.filter(({ lines }) => lines !== undefined);
+    const record = await browser.send("GET", `/api/paper/turnaround/${drawn!.kit}/${drawn!.turnaround}.pdf`);
+    expect(pagesOf(record.rawPayload)).toBeGreaterThan(0);
+    expect(pagesOf(report.rawPayload)).toBeGreaterThan(pagesOf(record.rawPayload));
+    const me = (await browser.send("POST", "/api/sign-in", { ...KEEPER, device: browser.device })).json<SignedIn>();
+    const write = (kind: string, body: object) =>
+      station.line(me, { subject: "visit:v9", place: "station", kind, body });
+    const printed = async () => (await browser.send("GET", "/api/paper/visit/v9.pdf")).statusCode;
+    await browser.send("POST", "/api/log/push", { entries: [write("visit-begun", past.body as object)] });
+    expect(await printed()).toBe(404);
+    await browser.send("POST", "/api/log/push", { entries: [write("visit-ended", { reason: "Dark." })] });
+    expect(await printed()).toBe(200);
+  });
+
   it("prints a second turnaround open beside the first, and a photo that is none as what it is", async () => {
     const me = (await browser.send("POST", "/api/sign-in", { ...KEEPER, device: browser.device })).json<SignedIn>();
     const enrolled = entries.find(({ kind }) => kind === "kit-enrolled")!;
@@ -89,3 +107,7 @@ describe("the demo station", () => {
     expect(reply.headers["content-type"]).toBe("application/pdf");
   });
 });
+
+function pagesOf(pdf: Buffer): number {
+  return pdf.toString("latin1").match(/\/Type \/Page\b(?!s)/g)?.length ?? 0;
+}

@@ -2,7 +2,7 @@ import { dayIn, type UnitSystem } from "#base";
 import type { Pattern } from "#kit";
 import type { TurnaroundRecord } from "#paper";
 import type { KitState, Turnaround } from "#readiness";
-import { linesBehind, standingAt, type Photo, type StationReading } from "#station";
+import { linesBehind, standingAt, type Photo, type StationFold, type StationReading } from "#station";
 import { cardDelivery } from "./card-delivery.ts";
 import { proveLines } from "../heads/record-lines.ts";
 import type { Parts } from "../parts.ts";
@@ -16,14 +16,24 @@ export async function printTurnaround(
   log: WholeLog,
   wanted: { readonly kit: string; readonly turnaround: string; readonly units: UnitSystem },
 ): Promise<Uint8Array | undefined> {
-  const fold = await log.read();
+  const record = await gatherTurnaround(parts, await log.read(), wanted);
+  if (record === undefined) return undefined;
+  const { renderTurnaroundRecord } = await import("#paper");
+  return renderTurnaroundRecord(record);
+}
+
+/** All that the record of a turnaround is printed from; undefined where there is none of that id, or no pattern of it. */
+export async function gatherTurnaround(
+  parts: Parts,
+  fold: StationFold,
+  wanted: { readonly kit: string; readonly turnaround: string; readonly units: UnitSystem },
+): Promise<TurnaroundRecord | undefined> {
   const kit = fold.kit(wanted.kit);
   const turnaround = turnaroundsOf(kit).find(({ id }) => id === wanted.turnaround);
   const reading = fold.read();
   const pattern = kit && reading.patterns.get(kit.pattern);
   if (kit === undefined || turnaround === undefined || pattern === undefined) return undefined;
   const record = gather(parts, reading, { kit, turnaround, pattern });
-  const { renderTurnaroundRecord } = await import("#paper");
   const behind = linesBehind(fold.allEntriesOf(`kit:${kit.id}`), turnaround.id);
   const proofs = await proveLines(parts, behind);
   const late = behind.flatMap((entry) => {
@@ -33,7 +43,7 @@ export async function printTurnaround(
   const photos = await fetchPhotos(parts, kit, turnaround);
   const standing = new Set(fold.entriesOf(`kit:${kit.id}`).map(({ id }) => id));
   const entries = behind.filter(({ id }) => standing.has(id));
-  return renderTurnaroundRecord({ ...record, units: wanted.units, photos, proofs, late, entries });
+  return { ...record, units: wanted.units, photos, proofs, late, entries };
 }
 
 /** Closed ones, the open one, and any that another device opened beside it. */

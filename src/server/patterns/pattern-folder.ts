@@ -19,7 +19,7 @@ export interface ServedPatterns {
  * @throws StartProblem naming every shipped file that is wrong: then the checkout is not whole
  */
 export function readPatterns(root: string, dataDir: string): ServedPatterns {
-  const { patterns, broken, leftOut } = readStationPatterns(join(root, "patterns"), join(dataDir, "patterns"));
+  const { patterns, broken, leftOut } = readStationPatterns(join(root, "patterns"), dataDir);
   if (broken.length > 0) throw new StartProblem(`Patterns cannot be read:\n${broken.join("\n")}`);
   return { patterns, leftOut };
 }

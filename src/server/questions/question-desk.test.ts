@@ -61,7 +61,7 @@ describe("questions on a server", () => {
 describe("a question desk", () => {
   const desks: QuestionDesk[] = [];
   const open = (limits: Partial<DeskLimits> = {}) => {
-    const desk = createQuestionDesk(patterns, { limitMs: UNHURRIED_MS, ...limits });
+    const desk = createQuestionDesk(() => patterns, { limitMs: UNHURRIED_MS, ...limits });
     desks.push(desk);
     let askers = 0;
     return {

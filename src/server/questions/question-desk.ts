@@ -32,19 +32,21 @@ export interface QuestionDesk {
 }
 
 /** A desk whose thread starts with the first question: a server that is asked none pays nothing for it. */
-export function createQuestionDesk(patterns: readonly Pattern[], limits: Partial<DeskLimits> = {}): QuestionDesk {
+export function createQuestionDesk(patterns: () => readonly Pattern[], limits: Partial<DeskLimits> = {}): QuestionDesk {
   return new ThreadDesk(patterns, { limitMs: LIMIT_MS, line: LINE, memoryMb: MEMORY_MB, ...limits });
 }
 
 class ThreadDesk implements QuestionDesk {
-  readonly #patterns: readonly Pattern[];
+  readonly #patterns: () => readonly Pattern[];
+  /** Those that the thread was started with. */
+  #known: readonly Pattern[] | undefined;
   readonly #limits: DeskLimits;
   readonly #closing = new AbortController();
   #thread: Promise<Worker> | undefined;
   #line: Promise<unknown> = Promise.resolve();
   readonly #inLine = new Set<string>();
 
-  constructor(patterns: readonly Pattern[], limits: DeskLimits) {
+  constructor(patterns: () => readonly Pattern[], limits: DeskLimits) {
     this.#patterns = patterns;
     this.#limits = limits;
   }
@@ -67,6 +69,7 @@ class ThreadDesk implements QuestionDesk {
   async #answer(asked: Asked): Promise<string> {
     if (this.#closing.signal.aborted) throw closed();
     try {
+      if (this.#known !== this.#patterns()) await this.#endThread();
       const thread = await (this.#thread ??= this.#startThread());
       hand(thread, asked);
       const timeout = AbortSignal.timeout(this.#limits.limitMs);
@@ -81,7 +84,8 @@ class ThreadDesk implements QuestionDesk {
 
   /** Resolves once the questions are loaded, which the first asker waits for. */
   async #startThread(): Promise<Worker> {
-    const thread = createThread(this.#patterns, this.#limits.memoryMb);
+    this.#known = this.#patterns();
+    const thread = createThread(this.#known, this.#limits.memoryMb);
     thread.unref();
     thread.on("error", () => (this.#thread = undefined));
     await once(thread, "message");

@@ -8,7 +8,7 @@ import type { Routes } from "../routes.ts";
 
 /** Every computation by its name; this door adds nothing to it. */
 export function addQuestionRoutes(app: Routes, parts: Parts): void {
-  const desk = createQuestionDesk(parts.patterns);
+  const desk = createQuestionDesk(() => parts.patterns);
   app.addHook("preClose", () => desk.close());
   app.get(
     "/api/questions",

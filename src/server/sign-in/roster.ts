@@ -3,11 +3,11 @@ import {
   applyDeviceEntry,
   applyPersonEntry,
   applyPlaceEntry,
-  applyStationEntry,
+  applyToStation,
+  StationDraft,
   type Device,
   type Person,
   type Place,
-  type StationState,
 } from "#readiness";
 import type { Cursor, LogStore } from "#station";
 import { LogFollower } from "../log/log-follower.ts";
@@ -41,7 +41,7 @@ export function createRoster(store: LogStore): Roster {
   return new FoldedRoster(store);
 }
 
-type State = Person | Device | Place | StationState | undefined;
+type State = Person | Device | Place | StationDraft | undefined;
 
 class FoldedRoster implements Roster {
   #fold = createRosterFold();
@@ -91,7 +91,7 @@ class FoldedRoster implements Roster {
   }
 
   stationName(): string {
-    return this.#state<StationState>("station")?.name ?? "";
+    return this.#state<StationDraft>("station")?.release().name ?? "";
   }
 
   isEmpty(): boolean {
@@ -133,7 +133,9 @@ function applyEntry(before: State, entry: Entry): State {
   if (sort === "person") return applyPersonEntry(before as Person | undefined, entry);
   if (sort === "device") return applyDeviceEntry(before as Device | undefined, entry);
   if (sort === "place") return applyPlaceEntry(before as Place | undefined, entry);
-  return applyStationEntry(before as StationState | undefined, entry);
+  const station = (before as StationDraft | undefined) ?? new StationDraft();
+  applyToStation(station, entry);
+  return station;
 }
 
 /** A name as it is compared: case, accents' encoding and spacing do not matter. */

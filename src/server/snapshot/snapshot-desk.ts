@@ -10,6 +10,7 @@ import {
   type StationSnapshot,
 } from "#station";
 import { placesApart } from "../branch/compare-heads.ts";
+import type { Pattern } from "#kit";
 import type { WholeLog } from "../log/whole-log.ts";
 import {
   writeSnapshot,
@@ -40,6 +41,8 @@ export interface SnapshotParts {
   readonly ambient: Pick<Ambient, "now">;
   /** Keeps the newest over a start; without it each start makes it anew. */
   readonly keeper?: SnapshotKeeper;
+  /** Those that the log is folded by now; always the same where absent. */
+  readonly patterns?: () => readonly Pick<Pattern, "id" | "version">[];
   /** Told what went wrong with the one that was kept: no device hangs on it. */
   readonly failed: (cause: unknown) => void;
   readonly mostLines?: number;
@@ -99,7 +102,13 @@ export class SnapshotDesk {
 
   /** Of a long log an older one is given at once. None of a log that is here no more: it may have failed over. */
   async #isGood({ reply }: Made, lines: number): Promise<boolean> {
+    if (!this.#isByTheseVersions(reply)) return false;
     return (reply.lines === lines || lines > this.#few) && (await this.#isOfThisLog(reply));
+  }
+
+  #isByTheseVersions({ snapshot }: Snapshot): boolean {
+    const now = this.#parts.patterns?.().map(({ id, version }) => `${id}@${version}`);
+    return now === undefined || now.toSorted().join() === snapshot.patterns.toSorted().join();
   }
 
   /** One at a time, however many ask. */

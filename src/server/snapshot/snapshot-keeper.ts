@@ -26,7 +26,7 @@ interface KeeperParts {
   readonly shelf: SnapshotShelf;
   readonly secrets: Pick<EpochStore, "voucherKey">;
   /** Those that this server folds by. */
-  readonly patterns: readonly Pattern[];
+  readonly patterns: () => readonly Pattern[];
 }
 
 /**
@@ -36,13 +36,17 @@ interface KeeperParts {
 export class SnapshotKeeper {
   readonly #shelf: SnapshotShelf;
   readonly #secrets: KeeperParts["secrets"];
-  /** What a snapshot must be made by. */
-  readonly #about: string;
+  readonly #patterns: KeeperParts["patterns"];
 
   constructor({ shelf, secrets, patterns }: KeeperParts) {
     this.#shelf = shelf;
     this.#secrets = secrets;
-    this.#about = JSON.stringify({ form: SNAPSHOT_FORM, patterns: markOf(patterns) });
+    this.#patterns = patterns;
+  }
+
+  /** What a snapshot must be made by. */
+  get #about(): string {
+    return JSON.stringify({ form: SNAPSHOT_FORM, patterns: markOf(this.#patterns()) });
   }
 
   /** The one that was kept, where it is sealed by this station and made by the same form and patterns. */

@@ -6,9 +6,11 @@ import { SnapshotKeeper } from "./snapshot-keeper.ts";
 /** What the station's lines come to, for a device that has none of them yet. Read ahead once the server listens. */
 export function addSnapshotRoute(app: Routes, parts: Parts): void {
   const { snapshots: shelf } = parts;
-  const keeper = shelf && { keeper: new SnapshotKeeper({ ...parts, shelf }) };
+  const keeper = shelf && {
+    keeper: new SnapshotKeeper({ secrets: parts.secrets, shelf, patterns: () => parts.patterns }),
+  };
   const failed = unlessClosing(app);
-  const desk = new SnapshotDesk({ ...parts, ...keeper, failed });
+  const desk = new SnapshotDesk({ ...parts, ...keeper, failed, patterns: () => parts.patterns });
   app.addHook("onListen", async () => {
     readAhead(parts, desk).catch(failed);
   });

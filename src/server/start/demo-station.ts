@@ -1,4 +1,4 @@
-import { demoAccounts, demoEntries } from "#demo";
+import { demoAccounts, demoEntries, type DemoSetting } from "#demo";
 import type { Pattern } from "#kit";
 import { instantOf, newAmongRetaken, type Entry } from "#log";
 import { deliveryQuestion } from "#questions";
@@ -11,13 +11,14 @@ const SEED = 7;
 /**
  * Fills an empty store with the demo station, in one piece: a start that is broken off leaves it empty.
  *
- * @param demo - `today`: last day of its two years, "YYYY-MM-DD"; `now`: when the store takes it
+ * @param demo - `today`: its last day, "YYYY-MM-DD"; `kitDays`: how far its kits go back; `now`: when the store takes it
  */
 export async function fillDemo(
   store: LogStore,
-  demo: { readonly patterns: readonly Pattern[]; readonly today: string; readonly now: string },
+  demo: Pick<DemoSetting, "patterns" | "today" | "kitDays"> & { readonly now: string },
 ): Promise<void> {
-  const entries = demoEntries({ patterns: demo.patterns, today: demo.today, seed: SEED, expected: expectedDelivery });
+  const { patterns, today, kitDays } = demo;
+  const entries = demoEntries({ patterns, today, seed: SEED, expected: expectedDelivery, kitDays });
   await store.retake(entries.map((entry) => newAmongRetaken(entry, receiptOf(entry, demo.now))));
 }
 

@@ -2,6 +2,7 @@ import { isInputError } from "#base";
 import {
   isStoreError,
   type HasMail,
+  type HasPatterns,
   type HeadShelf,
   type LogStore,
   type SecretStore,
@@ -17,7 +18,7 @@ import { StartProblem } from "./start-problem.ts";
 
 /** The station's data, open, and where it is. */
 export interface OpenData {
-  readonly store: LogStore & SecretStore & HeadShelf & SnapshotShelf & HasMail;
+  readonly store: LogStore & SecretStore & HeadShelf & SnapshotShelf & HasMail & HasPatterns;
   /** For the terminal. */
   readonly where: string;
   /** For a folder, which can be taken away under a server: whether it was, and the moment at which that is noticed. */
