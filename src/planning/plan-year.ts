@@ -1,4 +1,4 @@
-import { InputError } from "#base";
+import { InputError, nth } from "#base";
 import { becauseWords } from "./cures/because.ts";
 import { curesOf } from "./cures/cures.ts";
 import { bestPlan, type BestPlan } from "./exact/best-plan.ts";
@@ -78,7 +78,7 @@ export function planYear(station: YearStation, means: PlanningMeans): YearPlan {
   const because = merit.short + merit.late > 0 ? explain(station, grid, plan, means) : undefined;
   return {
     openings: namedOpenings(station, grid, plan.openings),
-    short: merit.shortWeeks.map(({ place, ...rest }) => ({ place: station.places[place]!.id, ...rest })),
+    short: merit.shortWeeks.map(({ place, ...rest }) => ({ place: nth(station.places, place).id, ...rest })),
     hours: merit.minutes.map((minutes) => minutes / 60),
     wasted: merit.wasted,
     gap: gapOf(plan),
@@ -98,18 +98,20 @@ function explain(station: YearStation, grid: Grid, plan: BestPlan, { solver, sec
 /** In order of weeks, then of kits as given. */
 function namedOpenings({ kits, people }: YearStation, grid: Grid, openings: readonly Opening[]): PlannedOpening[] {
   const order = openings.toSorted((one, other) => one.week - other.week || one.kit - other.kit);
+  const done = people.map(() => 0);
+  const whole = grid.minutes.map((minutes) => minutes.reduce((sum, one) => sum + one, 0));
   return hoursOf(grid).flatMap((week) => {
     const own = order.filter((one) => one.week === week);
-    const shares = shareWork(
-      grid,
-      week,
-      own.map((one) => grid.kits[one.kit]!),
-    );
+    const load = done.map((minutes, person) => minutes / (nth(whole, person) || 1));
+    const work = own.map((one) => nth(grid.kits, one.kit));
+    const shares = shareWork(grid, week, work, load);
+    for (const [person, minutes] of (shares ?? []).flatMap((one) => [...one]))
+      done[person] = nth(done, person) + minutes;
     return own.map((one, index) => ({
-      kit: kits[one.kit]!.id,
+      kit: nth(kits, one.kit).id,
       week,
-      renews: one.renews.map((clock) => kits[one.kit]!.clocks[clock]!.id),
-      by: [...(shares?.[index]?.keys() ?? [])].toSorted((a, b) => a - b).map((person) => people[person]!.id),
+      renews: one.renews.map((clock) => nth(nth(kits, one.kit).clocks, clock).id),
+      by: [...(shares?.[index]?.keys() ?? [])].toSorted((a, b) => a - b).map((person) => nth(people, person).id),
     }));
   });
 }

@@ -199,6 +199,16 @@ describe("fuel", () => {
     expect(codesOf(() => answerOf("fuel", { tank: "4 L", burn: "1 L/h", bsfc: "400 g/kWh" }))).toContain("QU-109 burn");
   });
 
+  it("takes diesel as EN 590 sells it, 820 to 845 kg/m³, where the fuel or the kit's engine says so", () => {
+    const given = { tank: 0.01, shaftPower: 6000, bsfc: "270 g/kWh" };
+    const diesel = answerOf("fuel", { ...given, fuel: "diesel" });
+    expect(number(diesel, "burn")).toBeCloseTo((6000 * 0.27) / 3.6e6 / 832, 15);
+    expect(diesel.assumptions.map(({ what }) => what)).toContain("Diesel of 832 kg/m³.");
+    expect(diesel["cautions"]).toContain("diesel-fuel");
+    expect(diesel["cautions"]).not.toContain("petrol-vapour");
+    expect(number(answerOf("fuel", given), "burn")).toBeCloseTo((6000 * 0.27) / 3.6e6 / 745, 15);
+  });
+
   it("counts cans for a passage", () => {
     const answer = answerOf("fuel", { tank: "4 L", burn: "1.5 L/h", passage: "10 h", can: "5 L", reserve: "1 L" });
     expect(number(answer, "cansNeeded")).toBe(3);

@@ -9,7 +9,6 @@ export { primeQuestion } from "./hydraulics/prime.ts";
 export { proofRunQuestion } from "./hydraulics/proof-run.ts";
 export { vacuumTestQuestion } from "./hydraulics/vacuum-test.ts";
 export { asLastSounded } from "./on-scene/on-scene-age.ts";
-export { sayAge } from "./on-scene/say-age.ts";
 export * from "./sheet/index.ts";
 export type { OnSceneAnswer, OnSceneInput, Word } from "./on-scene/on-scene-fields.ts";
 export type { KitsNeededAnswer } from "./launch/kits-needed.ts";

@@ -1,4 +1,4 @@
-import { sayCount } from "#base";
+import { nth, sayCount } from "#base";
 import type { Grid } from "../station/grid.ts";
 import type { YearStation } from "../station/station.ts";
 import type { PlanMerit } from "../worth/worth.ts";
@@ -35,7 +35,7 @@ function tooFewKits({ places }: YearStation, { kits }: Grid): string[] {
 }
 
 function nobodyMay({ kits }: YearStation, { crews, kits: numbered }: Grid): string[] {
-  const without = kits.filter((_, index) => crews[numbered[index]!.crew]!.length === 0);
+  const without = kits.filter((_, index) => nth(crews, nth(numbered, index).crew).length === 0);
   return without
     .slice(0, MOST_NAMED)
     .map(({ id, needs = [] }) => `Nobody has all that ${id} needs: ${needs.join(", ")}.`);

@@ -1,3 +1,4 @@
+import { nth } from "#base";
 import { bestPlan } from "../exact/best-plan.ts";
 import type { LinearSolver } from "../exact/linear-solver.ts";
 import { gridOf } from "../station/grid.ts";
@@ -57,7 +58,7 @@ interface Change {
 
 function moreKits(station: YearStation, places: readonly number[]): Change[] {
   return places.slice(0, MOST_OF_A_KIND).map((place) => {
-    const { id } = station.places[place]!;
+    const { id } = nth(station.places, place);
     const kit = { id: `one more at ${id}`, place: id, daysOut: 0, minutes: 1, clocks: [] };
     return { words: `one more kit at ${id}`, station: { ...station, kits: [...station.kits, kit] } };
   });

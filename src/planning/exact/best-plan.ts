@@ -1,3 +1,4 @@
+import { nth } from "#base";
 import type { Grid } from "../station/grid.ts";
 import { ownBound, type Bound } from "../quick/own-bound.ts";
 import { leastWaste } from "../quick/least-waste.ts";
@@ -56,8 +57,8 @@ function isSeldom({ late, openings }: Known["merit"], own: Bound): boolean {
 /** All the work spread over all weeks in whole steps, and the longest opening that there must be [min]. */
 function worstBound(grid: Grid, { byKit }: Bound): number {
   const step = stepOf(grid, "worst");
-  const work = grid.kits.reduce((sum, kit, index) => sum + kit.minutes * byKit[index]!, 0);
-  const longest = grid.kits.map((kit, index) => (byKit[index]! > 0 ? kit.minutes : 0));
+  const work = grid.kits.reduce((sum, kit, index) => sum + kit.minutes * nth(byKit, index), 0);
+  const longest = grid.kits.map((kit, index) => (nth(byKit, index) > 0 ? kit.minutes : 0));
   return Math.max(Math.ceil(work / grid.weeks / step - 1e-9) * step, ...longest);
 }
 

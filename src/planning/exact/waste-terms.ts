@@ -1,3 +1,4 @@
+import { nth } from "#base";
 import { WEEK } from "../station/station.ts";
 import type { GridClock } from "../station/grid.ts";
 import type { Terms } from "./linear-solver.ts";
@@ -11,7 +12,7 @@ import type { ModelRows } from "./model-rows.ts";
  */
 export function wasteTerms(rows: ModelRows, clock: GridClock, renewed: readonly number[]): Terms {
   const given = renewed.map((column) => [column, clock.renewedFor] as const);
-  const lastWeek = renewed.findLastIndex((column) => rows.start[column]! > 0.5);
+  const lastWeek = renewed.findLastIndex((column) => nth(rows.start, column) > 0.5);
   const last = renewed.map((column, week) => {
     const isLast = rows.column(week === lastWeek ? 1 : 0, 1, false);
     rows.atMost(0, [
@@ -34,14 +35,14 @@ function nothingWasted(rows: ModelRows, clock: GridClock, renewed: readonly numb
   const start = column === undefined ? [] : [exact(rows, [column], renewed.slice(0, first))];
   if ((clock.renewedFor + 1) % WEEK !== 0 || clock.span === 0) return start.map((one) => [one, 1] as const);
   const later = renewed.slice(clock.span).map((next, week) => {
-    return exact(rows, [renewed[week]!, next], renewed.slice(week + 1, week + clock.span));
+    return exact(rows, [nth(renewed, week), next], renewed.slice(week + 1, week + clock.span));
   });
   return [...start, ...later].map((one) => [one, 1] as const);
 }
 
 /** 1 at least where all of these are renewals and none lies between. */
 function exact(rows: ModelRows, ends: readonly number[], between: readonly number[]): number {
-  const count = (columns: readonly number[]) => columns.reduce((sum, column) => sum + rows.start[column]!, 0);
+  const count = (columns: readonly number[]) => columns.reduce((sum, column) => sum + nth(rows.start, column), 0);
   const holds = count(ends) > ends.length - 0.5 && count(between) < 0.5;
   const column = rows.column(holds ? 1 : 0, 1, false);
   rows.atLeast(1 - ends.length, [

@@ -1,3 +1,4 @@
+import { nth } from "#base";
 import { lengthens, type Grid, type GridKit, type Opening } from "../station/grid.ts";
 import type { PlanMerit } from "../worth/worth.ts";
 import { crewUnions } from "./crew-unions.ts";
@@ -59,7 +60,7 @@ export function yearModel(grid: Grid, known: Known, aim: Aim): YearModel | undef
     worst: () => levelRows(grid, known, rows, kits),
     wasted: () =>
       grid.kits.flatMap((kit, at) =>
-        kit.clocks.flatMap((clock, index) => wasteTerms(rows, clock, kits[at]!.renewed[index]!)),
+        kit.clocks.flatMap((clock, index) => wasteTerms(rows, clock, nth(nth(kits, at).renewed, index))),
       ),
   };
   const sought = aims[aim]();
@@ -77,9 +78,9 @@ interface Making {
 
 function kitColumns(making: Making, index: number): KitColumns {
   const { grid, known, rows } = making;
-  const kit = grid.kits[index]!;
+  const kit = nth(grid.kits, index);
   const own = known.openings.filter((one) => one.kit === index);
-  const isAble = grid.crews[kit.crew]!.length > 0;
+  const isAble = nth(grid.crews, kit.crew).length > 0;
   const opened = weeksOf(grid).map((week) => {
     const isFixed = kit.fixed.includes(week);
     return rows.column(own.some((one) => one.week === week) ? 1 : 0, isAble || isFixed ? 1 : 0, true, isFixed ? 1 : 0);
@@ -87,7 +88,7 @@ function kitColumns(making: Making, index: number): KitColumns {
   spacingRows(kit, rows, opened);
   const renewed = kit.clocks.map((_, clock) => renewedColumns(making, index, clock, opened, own));
   if (making.isWasteSought) fixedRows(kit, rows, renewed);
-  const late = kit.clocks.map((_, clock) => coverRows(making, index, clock, renewed[clock]!));
+  const late = kit.clocks.map((_, clock) => coverRows(making, index, clock, nth(renewed, clock)));
   return { opened, renewed, late };
 }
 
@@ -111,7 +112,7 @@ function fixedRows(kit: GridKit, rows: ModelRows, renewed: readonly (readonly nu
     if (able.length > 0)
       rows.atLeast(
         1,
-        renewed.map((columns) => [columns[week]!, 1] as const),
+        renewed.map((columns) => [nth(columns, week), 1] as const),
       );
   }
 }
@@ -123,11 +124,11 @@ function renewedColumns(
   opened: readonly number[],
   own: readonly Opening[],
 ): readonly number[] {
-  const { parts } = grid.kits[kit]!.clocks[clock]!;
+  const { parts } = nth(nth(grid.kits, kit).clocks, clock);
   if (parts.length === 0 && !isWasteSought) return opened;
   return opened.map((open, week) => {
     const isRenewed = own.some((one) => one.week === week && one.renews.includes(clock));
-    const mayBe = lengthens(grid.kits[kit]!.clocks[clock]!, week);
+    const mayBe = lengthens(nth(nth(grid.kits, kit).clocks, clock), week);
     const column = rows.column(isRenewed ? 1 : 0, mayBe ? 1 : 0, true);
     rows.atMost(0, [
       [column, 1],
@@ -144,7 +145,7 @@ function coverRows(
   clock: number,
   renewed: readonly number[],
 ): readonly (number | undefined)[] {
-  const own = grid.kits[kit]!.clocks[clock]!;
+  const own = nth(nth(grid.kits, kit).clocks, clock);
   return weeksOf(grid).map((week) => {
     if (week <= own.good) return undefined;
     const first = Math.max(0, week - own.span + 1);
@@ -153,7 +154,7 @@ function coverRows(
       .filter((one) => lengthens(own, one));
     const isLate = known.merit.lateWeeks.some((one) => one.kit === kit && one.clock === clock && one.week === week);
     const late = isSoft ? rows.column(isLate ? 1 : 0, 1, false) : undefined;
-    const terms = able.map((one) => [renewed[one]!, 1] as const);
+    const terms = able.map((one) => [nth(renewed, one), 1] as const);
     rows.atLeast(1, late === undefined ? terms : [...terms, [late, 1]]);
     return late;
   });
@@ -166,7 +167,7 @@ function strengthRows(grid: Grid, known: Known, rows: ModelRows, kits: readonly 
     const here = grid.kits.flatMap((kit, index) => (kit.place === place ? [index] : []));
     if (strength === 0) return [];
     return weeksOf(grid).flatMap((week) => {
-      const out = here.flatMap((index) => notReady(grid, rows, kits[index]!, index, week, isSoft));
+      const out = here.flatMap((index) => notReady(grid, rows, nth(kits, index), index, week, isSoft));
       const by = known.merit.shortWeeks.find((one) => one.place === place && one.week === week)?.by ?? 0;
       const short = isSoft ? [[rows.column(by, strength, false), -1] as const] : [];
       rows.atMost(here.length - strength, [...out, ...short]);
@@ -184,10 +185,10 @@ function notReady(
   week: number,
   isSoft: boolean,
 ): Terms {
-  const kit = grid.kits[index]!;
+  const kit = nth(grid.kits, index);
   const first = Math.max(0, week - kit.weeksOut + 1);
   const opened = kit.weeksOut > 0 ? columns.opened.slice(first, week + 1) : [];
-  const lapsed = kit.clocks.flatMap((clock, at) => (clock.grounds ? (columns.late[at]![week] ?? []) : []));
+  const lapsed = kit.clocks.flatMap((clock, at) => (clock.grounds ? (nth(columns.late, at)[week] ?? []) : []));
   const touching = kit.fixed.filter((one) => first <= one && one <= week).length;
   if (!isSoft && touching < 2) return opened.map((column) => [column, 1] as const);
   const causes = [
@@ -195,7 +196,7 @@ function notReady(
     ...lapsed.map((one) => [one]),
   ];
   if (causes.length === 0) return [];
-  const sums = causes.map((cause) => cause.reduce((sum, column) => sum + rows.start[column]!, 0));
+  const sums = causes.map((cause) => cause.reduce((sum, column) => sum + nth(rows.start, column), 0));
   const out = rows.column(Math.min(1, Math.max(...sums)), 1, false);
   for (const cause of causes) rows.atLeast(0, [[out, 1], ...cause.map((column) => [column, -1] as const)]);
   return [[out, 1]];
@@ -209,10 +210,12 @@ function hoursRows(
   unions: readonly ReadonlySet<number>[],
 ): void {
   for (const people of unions) {
-    const bound = grid.kits.flatMap((kit, at) => (grid.crews[kit.crew]!.every((one) => people.has(one)) ? [at] : []));
+    const bound = grid.kits.flatMap((kit, at) =>
+      nth(grid.crews, kit.crew).every((one) => people.has(one)) ? [at] : [],
+    );
     for (const week of weeksOf(grid)) {
-      const hours = [...people].reduce((sum, one) => sum + grid.minutes[one]![week]!, 0);
-      const terms = bound.map((at) => [kits[at]!.opened[week]!, grid.kits[at]!.minutes] as const);
+      const hours = [...people].reduce((sum, one) => sum + nth(nth(grid.minutes, one), week), 0);
+      const terms = bound.map((at) => [nth(nth(kits, at).opened, week), nth(grid.kits, at).minutes] as const);
       if (terms.reduce((sum, [, minutes]) => sum + minutes, 0) > hours) rows.atMost(hours, terms);
     }
   }
@@ -224,7 +227,7 @@ function partsRows(grid: Grid, rows: ModelRows, kits: readonly KitColumns[]): vo
     const uses = grid.kits.flatMap((kit, at) =>
       kit.clocks.flatMap((clock, index) =>
         clock.parts.flatMap((need) =>
-          need.part === part ? [{ count: need.count, columns: kits[at]!.renewed[index]! }] : [],
+          need.part === part ? [{ count: need.count, columns: nth(nth(kits, at).renewed, index) }] : [],
         ),
       ),
     );
@@ -233,7 +236,7 @@ function partsRows(grid: Grid, rows: ModelRows, kits: readonly KitColumns[]): vo
       const terms = uses.flatMap(({ count, columns }) =>
         columns.slice(0, week + 1).map((column) => [column, count] as const),
       );
-      if (terms.length > 0) rows.atMost(supply[week]!, terms);
+      if (terms.length > 0) rows.atMost(nth(supply, week), terms);
     }
   }
 }
@@ -242,7 +245,10 @@ function partsRows(grid: Grid, rows: ModelRows, kits: readonly KitColumns[]): vo
 function levelRows(grid: Grid, known: Known, rows: ModelRows, kits: readonly KitColumns[]): Terms {
   const worst = rows.column(known.merit.worst, Number.POSITIVE_INFINITY, false);
   for (const week of weeksOf(grid)) {
-    rows.atMost(0, [...kits.map((kit, at) => [kit.opened[week]!, grid.kits[at]!.minutes] as const), [worst, -1]]);
+    rows.atMost(0, [
+      ...kits.map((kit, at) => [nth(kit.opened, week), nth(grid.kits, at).minutes] as const),
+      [worst, -1],
+    ]);
   }
   return [[worst, 1]];
 }
@@ -251,8 +257,8 @@ function levelRows(grid: Grid, known: Known, rows: ModelRows, kits: readonly Kit
 function openingsOf(grid: Grid, kits: readonly KitColumns[], values: readonly number[]): readonly Opening[] {
   return kits.flatMap(({ opened, renewed }, kit) =>
     weeksOf(grid).flatMap((week) => {
-      if (values[opened[week]!]! < 0.5) return [];
-      const renews = renewed.flatMap((columns, clock) => (values[columns[week]!]! > 0.5 ? [clock] : []));
+      if (nth(values, nth(opened, week)) < 0.5) return [];
+      const renews = renewed.flatMap((columns, clock) => (nth(values, nth(columns, week)) > 0.5 ? [clock] : []));
       return [{ kit, week, renews }];
     }),
   );

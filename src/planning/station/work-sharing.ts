@@ -5,6 +5,9 @@ const ROUNDING = 1e-6;
 /** Ways to name people that are tried in one week before shares may be unequal. */
 const MOST_TRIES = 20_000;
 
+/** People of a crew looked at for one piece of work. */
+const MOST_ABLE = 8;
+
 /** Work asked of a crew in a week [min]. */
 export interface Work {
   readonly crew: number;
@@ -29,14 +32,25 @@ export function canShare(grid: Grid, week: number, work: readonly Work[]): boole
 /**
  * Who does which minutes of each piece of work: one person where that fits, else equal shares, else whatever fits.
  * @param work - pieces of the week
+ * @param load - by person: share of their hours of the year that is given out already, so that all come to the same
  * @returns one map per piece, or undefined where the hours are not enough
  */
-export function shareWork(grid: Grid, week: number, work: readonly Work[]): readonly Shares[] | undefined {
-  return equalShares(grid, week, work) ?? flowShares(grid, week, work);
+export function shareWork(
+  grid: Grid,
+  week: number,
+  work: readonly Work[],
+  load: readonly number[],
+): readonly Shares[] | undefined {
+  return equalShares(grid, week, work, load) ?? flowShares(grid, week, work);
 }
 
-/** Pieces in order of size; for each, the fewest people first, with most hours left first. */
-function equalShares(grid: Grid, week: number, work: readonly Work[]): readonly Shares[] | undefined {
+/** Pieces in order of size; for each, the fewest people first, those with the least load first, then most hours left. */
+function equalShares(
+  grid: Grid,
+  week: number,
+  work: readonly Work[],
+  load: readonly number[],
+): readonly Shares[] | undefined {
   const order = work.map((_, index) => index).toSorted((one, other) => work[other]!.minutes - work[one]!.minutes);
   const left = grid.minutes.map((minutes) => minutes[week]!);
   const found: Shares[] = work.map(() => new Map<number, number>());
@@ -45,7 +59,7 @@ function equalShares(grid: Grid, week: number, work: readonly Work[]): readonly 
     const piece = order[at];
     if (piece === undefined) return true;
     const { crew, minutes } = work[piece]!;
-    for (const people of groupsOf(grid.crews[crew]!, left, minutes)) {
+    for (const people of groupsOf(grid.crews[crew]!, { left, load }, minutes)) {
       if ((tries += 1) > MOST_TRIES) return false;
       const share = minutes / people.length;
       for (const person of people) left[person] = left[person]! - share;
@@ -59,8 +73,15 @@ function equalShares(grid: Grid, week: number, work: readonly Work[]): readonly 
 }
 
 /** Groups of up to three, or the whole crew, each of whom has an equal share left. */
-function groupsOf(crew: readonly number[], left: readonly number[], minutes: number): number[][] {
-  const able = crew.toSorted((one, other) => left[other]! - left[one]!).slice(0, 8);
+function groupsOf(
+  crew: readonly number[],
+  { left, load }: { readonly left: readonly number[]; readonly load: readonly number[] },
+  minutes: number,
+): number[][] {
+  const here = crew.filter((one) => left[one]! > ROUNDING);
+  const able = here
+    .toSorted((one, other) => load[one]! - load[other]! || left[other]! - left[one]!)
+    .slice(0, MOST_ABLE);
   const pairs = able.flatMap((one, at) => able.slice(at + 1).map((other) => [one, other]));
   const threes = pairs.flatMap(([one, other]) =>
     able.slice(able.indexOf(other!) + 1).map((third) => [one!, other!, third]),

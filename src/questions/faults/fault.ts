@@ -1,5 +1,5 @@
 import { InputError } from "#base";
-import { findFault, type FaultCase, type FaultPlan, type Step } from "#faults";
+import { findFault, type FaultCase, type FaultPlan, type FaultStep } from "#faults";
 import { z } from "zod";
 import { defineQuestion } from "../question.ts";
 import { faultIn, type FaultInput } from "./fault-fields.ts";
@@ -48,14 +48,14 @@ function casesOf(given: FaultInput): FaultCase {
   };
 }
 
-function stepsOf({ causes, checks = [], actions = [], covers = [] }: FaultInput): readonly Step[] {
+function stepsOf({ causes, checks = [], actions = [], covers = [] }: FaultInput): readonly FaultStep[] {
   const coverOf = (behind: string | undefined) =>
     behind === undefined ? {} : { cover: covers.findIndex(({ name }) => name === behind) };
-  const looks = checks.map(({ name, cost, of, detects = 1, repair = 0, behind }): Step => {
+  const looks = checks.map(({ name, cost, of, detects = 1, repair = 0, behind }): FaultStep => {
     const ends = causes.map((cause) => ([of].flat().includes(cause.name) ? detects : 0));
     return { kind: "check", name, cost, ends, repair, ...coverOf(behind) };
   });
-  const deeds = actions.map(({ name, cost, cures, behind }): Step => {
+  const deeds = actions.map(({ name, cost, cures, behind }): FaultStep => {
     return { kind: "action", name, cost, ends: cures, repair: 0, ...coverOf(behind) };
   });
   return [...looks, ...deeds];

@@ -1,20 +1,7 @@
-import { isInputError } from "#base";
 import { describe, expect, it } from "vitest";
-import { ask, exampleOf } from "../ask.ts";
+import { ask } from "../ask.ts";
+import { AREA, faultsOf, HOLD, HULL, kits, READINGS, sheet } from "./test-given.ts";
 
-function faultsOf(name: string, given: unknown): readonly string[] {
-  try {
-    ask(name, given);
-  } catch (thrown) {
-    if (!isInputError(thrown)) throw thrown;
-    for (const fault of thrown.faults) expect(fault.remedy.length, fault.code).toBeGreaterThan(10);
-    return thrown.faults.map((fault) => `${fault.code} ${fault.field}`);
-  }
-  return [];
-}
-
-const HULL = { form: "box", length: "9 m", beam: "2.6 m", depth: "1.4 m", draught: "0.7 m" };
-const HOLD = { name: "hold", from: "1 m", to: "4 m", permeability: 0.9 };
 const CABIN = { name: "cabin", from: "4 m", to: "8 m", permeability: 0.95 };
 const LEAK = { name: "leak", kind: "hole", diameter: "40 mm", compartment: "hold" };
 
@@ -105,22 +92,9 @@ describe("openings and strainers lie in their space and in the boat", () => {
   });
 });
 
-const READINGS = [
-  { at: "10 min", level: "0.5 m" },
-  { at: "15 min", level: "0.58 m" },
-];
-const AREA = { area: "12 m²", outsideLevel: "1.2 m", lossLevel: "1.1 m" };
 const sounding = (more: object) =>
   faultsOf("sounding", { compartment: AREA, readings: READINGS, pumping: [], ...more });
-const scene = (more: object) =>
-  faultsOf("on-scene", {
-    boat: { kind: "fishing boat", length: 12 },
-    spaces: [{ name: "engine room", sort: "engine-room", part: "aft" }],
-    readings: READINGS,
-    pumping: [],
-    now: "20 min",
-    ...more,
-  });
+const scene = (more: object) => faultsOf("on-scene", sheet(more));
 
 describe("the same guards in every question: pumping that ends before it begins", () => {
   const backwards = { from: "12 min", to: "11 min", flow: "200 L/min" };
@@ -205,9 +179,28 @@ describe("a time of day where an instant is asked", () => {
 describe("a rate as people say it", () => {
   it("is the same as in metres a second", () => {
     const kits = { length: "10 m", boat: "motor boat", distance: "8 nmi" };
-    const asked = ["5 cm in 2 min", "2.5 cm/min"].map((rising) => ask("kits-needed", { ...kits, rising }));
+    const said = ["5 cm in 2 min", "2.5 cm/min", "5 cm per 2 min", "rising 5 cm in 2 min", "2.5 cm a minute"];
+    const asked = said.map((rising) => ask("kits-needed", { ...kits, rising }));
     const si = ask("kits-needed", { ...kits, rising: 0.05 / 120 });
     for (const one of asked) expect(one).toEqual(si);
+  });
+});
+
+describe("a level that falls, before launch", () => {
+  it("is answered, as evidence of less water, however it is told; and said", () => {
+    const untold = ask("kits-needed", kits({})) as { inflow: { p95: number } };
+    const tellings = [
+      { ago: "5 min", water: "60 cm" },
+      { ago: 0, water: "50 cm" },
+    ];
+    for (const told of [{ rising: "-2 cm/min" }, { rising: -3e-4 }, { rising: "-5 cm in 2 min" }, { tellings }]) {
+      const { inflow, assumptions } = ask("kits-needed", kits(told)) as {
+        inflow: { p95: number };
+        assumptions: readonly { what: string }[];
+      };
+      expect(inflow.p95).toBeLessThan(untold.inflow.p95);
+      expect(assumptions.map(({ what }) => what).join(" ")).toContain("A level that falls was told");
+    }
   });
 });
 
@@ -233,10 +226,6 @@ describe("the same guards in every question: levels", () => {
     expect(ask("kits-needed", kits({ ...rising, holeDiameter: "100 mm" }))).toMatchObject({ riseBeyondHole: false });
   });
 });
-
-function kits(more: object): object {
-  return { ...(exampleOf("kits-needed") as object), ...more };
-}
 
 describe("the same guards in every question: holes and spaces", () => {
   it("deeper or wider than the hull, longer than the boat", () => {

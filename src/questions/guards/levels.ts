@@ -2,6 +2,7 @@ import type { Fault } from "#base";
 import { likelyBeam, type BoatKind } from "#flooding";
 import { BOAT_LIMITS, COAMING, wrongLevel, wrongMeasures } from "#readiness";
 import { faultOf, metres } from "./guard-fault.ts";
+import { twoAtOnce } from "./times.ts";
 
 interface Read {
   readonly at: number;
@@ -64,29 +65,68 @@ export function risesTooFast(readings: readonly Read[], field = "readings"): rea
 }
 
 interface Told {
-  readonly kind: BoatKind;
-  readonly length: number;
+  readonly kind?: BoatKind | undefined;
+  readonly length?: number | undefined;
   readonly holeDiameter?: number | undefined;
   readonly holeDepth?: number | undefined;
   readonly waterInside?: number | undefined;
+  readonly rising?: number | undefined;
+  readonly tellings?: readonly { readonly ago: number; readonly water: number }[] | undefined;
   readonly spaceLength?: number | undefined;
 }
 
+/** What of a call can be wrong of a boat so long; limits of length are those of any kind, where none was told. */
+interface Sized extends Told {
+  readonly kind: BoatKind;
+  readonly length: number;
+}
+
+/** Of a kind nobody knows, what no boat of her length has is wrong: the kind bears on no limit here. */
+const ANY_KIND: BoatKind = "fishing boat";
+
 /**
  * What was told of a boat by radio and cannot be: QU-142 water above her deck, QU-141 a space longer than she is,
- * QU-158 a hole deeper or wider than her hull. A rise that the hole told cannot give is no fault here: on the radio a
- * hole is a guess, and the answer says that it set it aside.
+ * QU-158 a hole deeper or wider than her hull, QU-159 levels that rise as no hole makes them, or fall where she is told dry,
+ * QU-140 two levels of one time. Of a length nobody knows only the last two. A rise that the hole told cannot give is no
+ * fault here: on the radio a hole is a guess, and the answer says that it set it aside.
  */
 export function wrongCall(told: Told): readonly Fault[] {
-  return [...wrongWater(told), ...longSpace(told), ...wrongHole(told)];
+  const { kind = ANY_KIND, length } = told;
+  const timed = [...twoAtOnce(told.tellings ?? [], "tellings"), ...wrongRise(told), ...dryThatFalls(told)];
+  if (length === undefined) return timed;
+  const sized: Sized = { ...told, kind, length };
+  return [...timed, ...wrongWater(sized), ...longSpace(sized), ...wrongHole(sized)];
 }
 
-function wrongWater({ kind, length, waterInside }: Told): readonly Fault[] {
-  const wrong = waterInside === undefined ? undefined : wrongLevel({ kind, length }, waterInside);
-  return wrong === undefined ? [] : [{ code: "QU-142", ...wrong, field: "waterInside" }];
+/** Levels told, by time: the fields stay those of the order they were given in. */
+function wrongRise({ tellings = [] }: Told): readonly Fault[] {
+  const inOrder = tellings.map(({ ago, water }, i) => ({ at: -ago, level: water, i })).toSorted((a, b) => a.at - b.at);
+  return risesTooFast(inOrder).map((fault) => {
+    const [place] = /\d+/.exec(fault.field)!;
+    return { ...fault, field: `tellings[${inOrder[Number(place)]!.i}].water` };
+  });
 }
 
-function longSpace({ length, spaceLength }: Told): readonly Fault[] {
+function dryThatFalls({ waterInside, rising, tellings = [] }: Told): readonly Fault[] {
+  if (rising === undefined || rising >= 0 || waterInside !== 0 || tellings.length > 0) return [];
+  const remedy = "A dry floor has no level that falls: give the water inside, or leave one of the two out.";
+  return [
+    faultOf("QU-159", "rising", `a fall of ${metres(-rising * 60)} a minute`, "none, with no water inside", remedy),
+  ];
+}
+
+function wrongWater({ kind, length, waterInside, tellings = [] }: Sized): readonly Fault[] {
+  const told = [
+    ...(waterInside === undefined ? [] : [{ water: waterInside, field: "waterInside" }]),
+    ...tellings.map(({ water }, i) => ({ water, field: `tellings[${i}].water` })),
+  ];
+  return told.flatMap(({ water, field }) => {
+    const wrong = wrongLevel({ kind, length }, water);
+    return wrong === undefined ? [] : [{ code: "QU-142", ...wrong, field }];
+  });
+}
+
+function longSpace({ length, spaceLength }: Sized): readonly Fault[] {
   if (spaceLength === undefined || spaceLength <= length) return [];
   return [
     faultOf(
@@ -99,7 +139,7 @@ function longSpace({ length, spaceLength }: Told): readonly Fault[] {
   ];
 }
 
-function wrongHole({ kind, length, holeDiameter, holeDepth }: Told): readonly Fault[] {
+function wrongHole({ kind, length, holeDiameter, holeDepth }: Sized): readonly Fault[] {
   const faults: Fault[] = [];
   const [deep] = holeDepth === undefined ? [] : wrongMeasures({ kind, length, draught: holeDepth });
   if (deep !== undefined && holeDepth! > deepest(length)) {

@@ -3,7 +3,7 @@ import type { z } from "zod";
 import type { soundingIn } from "../on-scene/sounding-fields.ts";
 import { aboveDeck, aboveSea, risesTooFast } from "./levels.ts";
 import { depthOfGiven } from "./places.ts";
-import { afterNow, endsBeforeItBegins, longBeforeReadings, outOfOrder } from "./times.ts";
+import { afterNow, beginsAfterNow, endsBeforeItBegins, longBeforeReadings, outOfOrder } from "./times.ts";
 
 type SoundingInput = z.output<typeof soundingIn>;
 
@@ -12,7 +12,7 @@ export function wrongSoundings({ readings, pumping, options }: SoundingInput): r
   const now = options?.now;
   return [
     ...outOfOrder(readings, "readings"),
-    ...(now === undefined ? [] : afterNow(readings, "readings", now)),
+    ...(now === undefined ? [] : [...afterNow(readings, "readings", now), ...beginsAfterNow(pumping, "pumping", now)]),
     ...endsBeforeItBegins(pumping, "pumping", "to"),
     ...longBeforeReadings(pumping, readings, "pumping"),
   ];

@@ -12,7 +12,7 @@ export function outOfOrder(times: Timed, field: string): readonly Fault[] {
   return times.flatMap(({ at }, i) => {
     const before = times[i - 1]?.at;
     if (before === undefined || at > before) return [];
-    const remedy = at === before ? "Leave one of the two out." : SORT;
+    const remedy = at === before ? ONE_OUT : SORT;
     return [
       faultOf("QU-140", `${field}[${i}].at`, seconds(at), `later than the one before, ${seconds(before)}`, remedy),
     ];
@@ -23,12 +23,37 @@ const SORT = "Sort by time; after midnight count on: 00:10 is 24:10.";
 
 /** QU-143: a time after now. */
 export function afterNow(times: Timed, field: string, now: number): readonly Fault[] {
-  return times.flatMap(({ at }, i) => {
-    if (at <= now) return [];
-    const remedy = "Nothing is read in the future: look at the time and at now.";
-    return [faultOf("QU-143", `${field}[${i}].at`, seconds(at), `not after now, ${seconds(now)}`, remedy)];
+  const remedy = "Nothing is read in the future: look at the time and at now.";
+  return times.flatMap(({ at }, i) => (at <= now ? [] : [laterFault(`${field}[${i}].at`, at, now, remedy)]));
+}
+
+/** QU-143: pumping that begins after now. */
+export function beginsAfterNow(stretches: readonly Stretch[], field: string, now: number): readonly Fault[] {
+  const remedy = "Only what runs or ran is told: look at the time and at now, and tell a pump when it has started.";
+  return stretches.flatMap(({ from = 0 }, i) =>
+    from <= now ? [] : [laterFault(`${field}[${i}].from`, from, now, remedy)],
+  );
+}
+
+function laterFault(field: string, at: number, now: number, remedy: string): Fault {
+  return faultOf("QU-143", field, seconds(at), `not after now, ${seconds(now)}`, remedy);
+}
+
+/** QU-140: two levels told of one time that are not the same. */
+export function twoAtOnce(
+  tellings: readonly { readonly ago: number; readonly water: number }[],
+  field: string,
+): readonly Fault[] {
+  return tellings.flatMap(({ ago, water }, i) => {
+    const before = tellings.slice(0, i).find((one) => one.ago === ago && one.water !== water);
+    if (before === undefined) return [];
+    return [
+      faultOf("QU-140", `${field}[${i}].ago`, seconds(ago), "another time than that of the other level", ONE_OUT),
+    ];
   });
 }
+
+const ONE_OUT = "Leave one of the two out.";
 
 /**
  * QU-133: pumping that ends before it begins.

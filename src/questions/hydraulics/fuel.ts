@@ -1,5 +1,6 @@
 import { InputError, isQuantity, parseQuantity, printGiven, type CautionId, type Fault } from "#base";
 import {
+  DIESEL_DENSITY,
   FUEL_LIMITS,
   HYDRAULIC_LIMITS,
   PETROL_DENSITY,
@@ -8,7 +9,7 @@ import {
   cansForPassage,
   fuelPlan,
 } from "#hydraulics";
-import type { Engine } from "#kit";
+import { fuelKindOf, type Engine, type FuelKind } from "#kit";
 import { z } from "zod";
 import { assumptionsOut, type Assumption } from "../assumptions.ts";
 import { cautionsOut } from "../cautions-out.ts";
@@ -35,9 +36,13 @@ const fuelIn = z.strictObject({
   ).optional(),
   fuelDensity: quantity(
     "density",
-    "Density of the fuel, with bsfc; petrol if left out",
+    "Density of the fuel, with bsfc; that of its kind if left out",
     FUEL_LIMITS.density,
   ).optional(),
+  fuel: z
+    .enum(["petrol", "diesel"])
+    .optional()
+    .describe("Kind of fuel, for density and cautions; the kit's own, or petrol, if left out"),
   reserve: z
     .union([z.number(), z.string()])
     .optional()
@@ -70,7 +75,7 @@ export const fuelQuestion = defineQuestion({
   example: { tank: "3.6 L", cans: "20 L", burn: "1.4 L/h", reserve: "15 %" },
   answer: (input, context) => {
     const assumptions: Assumption[] = [];
-    const { tank, burn } = resolveEngine(input, context, assumptions);
+    const { tank, burn, kind } = resolveEngine(input, context, assumptions);
     const reserve = resolveReserve(input.reserve, tank, burn, assumptions);
     const plan = { tank, cans: input.cans ?? 0, burn, reserve };
     return {
@@ -79,27 +84,32 @@ export const fuelQuestion = defineQuestion({
       reserve,
       ...passageNeeds(input, plan, assumptions),
       assumptions,
-      cautions: CAUTIONS,
+      cautions: CAUTIONS[kind],
     };
   },
 });
 
-const CAUTIONS: CautionId[] = [
-  "petrol-vapour",
-  "refuel-stopped-and-cool",
-  "hot-exhaust",
-  "estimate",
-  "unit-manual-first",
-];
+const CAUTIONS: Readonly<Record<FuelKind, CautionId[]>> = {
+  petrol: ["petrol-vapour", "refuel-stopped-and-cool", "hot-exhaust", "estimate", "unit-manual-first"],
+  diesel: ["diesel-fuel", "hot-exhaust", "estimate", "unit-manual-first"],
+};
+
+/** Density of each kind [kg/m³], what it spreads over, and what that makes of a time. */
+const DENSITY = {
+  petrol: { usual: PETROL_DENSITY, spread: "Petrol spreads from 720 to 780: about 4 % in time." },
+  diesel: { usual: DIESEL_DENSITY, spread: "Diesel spreads from 820 to 845: about 2 % in time." },
+} as const;
 
 function resolveEngine(input: FuelInput, context: QuestionContext, assumptions: Assumption[]) {
   const faults: Fault[] = [];
-  const engine = resolveKit(input.kit, context)?.engine;
+  const pattern = resolveKit(input.kit, context);
+  const engine = pattern?.engine;
+  const kind = input.fuel ?? (pattern && fuelKindOf(pattern)) ?? "petrol";
   const tank = input.tank ?? engine?.tank;
   if (tank === undefined) faults.push(leftOut("tank", "the fuel in the full tank [m³]"));
-  const burn = resolveBurn(input, engine, faults, assumptions);
+  const burn = resolveBurn({ ...input, fuel: kind }, engine, faults, assumptions);
   if (tank === undefined || burn === undefined || faults.length > 0) throw new InputError(faults);
-  return { tank, burn };
+  return { tank, burn, kind };
 }
 
 function resolveBurn(
@@ -125,13 +135,13 @@ function twoBurns(): Fault {
 }
 
 function burnByPower(input: FuelInput, shaftPower: number, bsfc: number, assumptions: Assumption[]): number {
+  const kind = input.fuel ?? "petrol";
+  const { usual, spread } = DENSITY[kind];
   if (input.fuelDensity === undefined) {
-    assumptions.push({
-      what: `Petrol of ${PETROL_DENSITY} kg/m³.`,
-      effect: "Petrol spreads from 720 to 780: about 4 % in time.",
-    });
+    const named = kind === "petrol" ? "Petrol" : "Diesel";
+    assumptions.push({ what: `${named} of ${usual} kg/m³.`, effect: spread });
   }
-  return burnOfPower(shaftPower, bsfc, input.fuelDensity ?? PETROL_DENSITY);
+  return burnOfPower(shaftPower, bsfc, input.fuelDensity ?? usual);
 }
 
 function burnByThrottle(engine: Engine, throttle: number, assumptions: Assumption[]): number {

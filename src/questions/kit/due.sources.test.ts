@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import rows from "../../../test/references/calendar.json" with { type: "json" };
+import rows from "#test/references/calendar.json" with { type: "json" };
 import { dueQuestion } from "./due.ts";
 
 function rowsOf<Inputs>(family: string) {

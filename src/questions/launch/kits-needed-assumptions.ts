@@ -1,24 +1,29 @@
 import type { Assumption } from "../assumptions.ts";
 import type { KitsNeededInput } from "./kits-needed-fields.ts";
 
+/** Whether a rise or a fall was told in any form, and whether the hole told was left out as less than the rise. */
+export interface WaterFound {
+  readonly isRiseTold: boolean;
+  readonly isFallTold: boolean;
+  readonly riseBeyondHole: boolean;
+}
+
 /**
  * What an answer before launching takes for granted.
  *
  * @param input - what was told
- * @param found - whether a rise was told in any form, and whether the hole told was left out as less than it
+ * @param found - of the water told
  * @returns each with how much it matters, what was not told first
  */
-export function assumedBefore(
-  input: KitsNeededInput,
-  { isRiseTold, riseBeyondHole }: { readonly isRiseTold: boolean; readonly riseBeyondHole: boolean },
-): Assumption[] {
+export function assumedBefore(input: KitsNeededInput, found: WaterFound): Assumption[] {
   const all: (Assumption | false)[] = [
-    riseBeyondHole && BEYOND,
-    ...untold(input, isRiseTold),
+    found.riseBeyondHole && BEYOND,
+    found.isFallTold && FALLS,
+    ...untold(input, found.isRiseTold),
     ...ways(input),
     ...kitsOf(input),
   ];
-  return [...all.filter((one): one is Assumption => one !== false), HER_PUMPS, BULKHEADS];
+  return [...all, !found.isFallTold && HER_PUMPS, BULKHEADS].filter((one): one is Assumption => one !== false);
 }
 
 function untold(input: KitsNeededInput, isRiseTold: boolean): (Assumption | false)[] {
@@ -44,6 +49,11 @@ function kitsOf({ kits, delivery, kit }: KitsNeededInput): (Assumption | false)[
 const BEYOND: Assumption = {
   what: "The size of the hole told is left out: the rise told is more than it can give.",
   effect: "There is a larger hole, or another one: ask again.",
+};
+const FALLS: Assumption = {
+  what: "A level that falls was told: her own pumps move more than comes in, or the hole is slowed. They are thought to move about 60 L/min, 10 to 300 nine times in ten.",
+  effect:
+    "Kits are counted as if her pumps stop: they often do when water reaches the batteries. Ask what pumps her out.",
 };
 const NO_KIND: Assumption = {
   what: "Kind of boat not known: open boat, motor boat, sailing yacht or fishing boat alike.",

@@ -53,8 +53,8 @@ export const kitsNeededIn = z.strictObject({
     atLeast: 0,
     atMost: 6,
   }).optional(),
-  rising: quantity("speed", 'How fast it rises: "5 cm in 2 min", "2.5 cm/min"', {
-    atLeast: 0,
+  rising: quantity("speed", 'How fast it rises: "5 cm in 2 min", "2.5 cm/min"; below 0 where it falls', {
+    atLeast: -0.1,
     atMost: 0.1,
   }).optional(),
   tellings: z

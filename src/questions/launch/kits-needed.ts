@@ -70,12 +70,11 @@ export const kitsNeededQuestion = defineQuestion({
   }),
   example: { length: "10 m", boat: "motor boat", holeDiameter: "50 mm", distance: "8 nmi", delivery: "250 L/min" },
   answer: (input, context) => {
-    const { boat: kind, length } = input;
-    if (kind !== undefined && kind !== "not known" && length !== undefined)
-      throwAny(wrongCall({ ...input, kind, length }));
+    throwAny(wrongCall({ ...input, ...toldOf(input) }));
     const kits = kitsInOrder(input, context);
     const arrival = (input.toLaunch ?? 0) + input.distance / (input.speed ?? TWENTY_KNOTS) + (input.setUp ?? 600);
-    const isRiseTold = toldWater(toldOf(input)).rise !== undefined;
+    const { rise } = toldWater(toldOf(input));
+    const isRiseTold = rise !== undefined;
     const { riseBeyondHole = false, ...needed } = needKits(callOf(input, kits, arrival, context));
     return {
       ...needed,
@@ -92,7 +91,7 @@ export const kitsNeededQuestion = defineQuestion({
       riseBeyondHole,
       arrival,
       cans: needed.cansPerKit * (needed.forHolding ?? needed.byKits.length),
-      assumptions: assumedBefore(input, { isRiseTold, riseBeyondHole }),
+      assumptions: assumedBefore(input, { isRiseTold, isFallTold: isRiseTold && rise.rate < 0, riseBeyondHole }),
       cautions: CAUTIONS,
     };
   },

@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import { asLastSounded, changedUnsounded } from "./on-scene-age.ts";
-import { sayAge } from "./say-age.ts";
 import type { OnSceneInput } from "./on-scene-fields.ts";
 
 const ASKED: OnSceneInput = {
@@ -65,16 +64,5 @@ describe("a change that nobody has sounded since", () => {
   it("is none where the last sounding is newer, or nothing was changed", () => {
     expect(changedUnsounded({ ...ASKED, readings: [...ASKED.readings, { at: 700, level: 0.6 }] })).toBeUndefined();
     expect(changedUnsounded({ ...ASKED, pumping: [], patches: undefined })).toBeUndefined();
-  });
-});
-
-describe("an age", () => {
-  it("is said to the minute", () => {
-    expect([47, 119, 120, 125].map((minutes) => sayAge(minutes * 60 + 59))).toEqual([
-      "47 min",
-      "119 min",
-      "2 h",
-      "2 h 5 min",
-    ]);
   });
 });

@@ -1,7 +1,7 @@
 import { formatQuantity } from "#base";
 import type { Sounding } from "#flooding";
 import type { OnSceneInput, OnSceneWarning } from "./on-scene-fields.ts";
-import { sayAge } from "./say-age.ts";
+import { sayDuration } from "#words";
 import { sayWord, wordByStick } from "./on-scene-word.ts";
 
 /**
@@ -19,6 +19,7 @@ export function asLastSounded(input: OnSceneInput): OnSceneInput {
     now,
     patches: (input.patches ?? []).filter(({ at }) => at <= now),
     pumping: pumpedUntil(input.pumping, now),
+    ...(input.pumpSeen && { pumpSeen: input.pumpSeen.filter(({ at }) => at <= now) }),
     spaces: input.spaces.map((space) => spaceAsOf(space, now)),
   };
 }
@@ -78,7 +79,7 @@ export function changedUnsounded({ readings, pumping, patches = [], now }: OnSce
 export function sayLastKnown(input: OnSceneInput, level: number, age: number): string {
   const said = formatQuantity(level, "length", { unit: "cm", digits: 2 });
   const state = isLone(input) ? "one sounding, which shows neither rise nor fall." : sayWord(wordByStick(input));
-  return `When last sounded, ${sayAge(age)} ago, with ${said} in her: ${state}`;
+  return `When last sounded, ${sayDuration(age, "elapsed")} ago, with ${said} in her: ${state}`;
 }
 
 /** That what is said rests on an old sounding. */
@@ -88,6 +89,6 @@ export function staleWarning(sounding: Sounding | undefined): OnSceneWarning | u
     kind: "stale",
     signal: "WARNING",
     hazard: "Old sounding",
-    says: `The last sounding is ${sayAge(sounding.age)} old. What is said of her now is carried on from it, and anything may have changed since. Sound now.`,
+    says: `The last sounding is ${sayDuration(sounding.age, "elapsed")} old. What is said of her now is carried on from it, and anything may have changed since. Sound now.`,
   };
 }

@@ -1,11 +1,11 @@
 import type { Fault } from "#base";
 import { wrongLevel, wrongMeasures } from "#readiness";
-import { afterNow, endsBeforeItBegins, outOfOrder } from "../guards/times.ts";
+import { afterNow, beginsAfterNow, endsBeforeItBegins, outOfOrder } from "../guards/times.ts";
 import type { OnSceneInput } from "./on-scene-fields.ts";
 
 /**
  * Everything in a sheet that cannot be, by the limits the sheet itself is written by: QU-140 times out of order, QU-141
- * a measure of the boat, QU-142 a level above her coaming, QU-143 a time after now, QU-133 pumping that ends before it
+ * a measure of the boat, QU-142 a level above her coaming, QU-143 a time after now, a pump's start too, QU-133 pumping that ends before it
  * begins.
  */
 export function faultsOf(input: OnSceneInput): readonly Fault[] {
@@ -17,7 +17,11 @@ export function faultsOf(input: OnSceneInput): readonly Fault[] {
       ...outOfOrder(times, field),
       ...afterNow(times, field, now),
     ]),
-    ...pumpingOf(input).flatMap(({ field, pumping }) => endsBeforeItBegins(pumping, field, "to")),
+    ...signsOf(input).flatMap(({ field, times }) => afterNow(times, field, now)),
+    ...pumpingOf(input).flatMap(({ field, pumping }) => [
+      ...endsBeforeItBegins(pumping, field, "to"),
+      ...beginsAfterNow(pumping, field, now),
+    ]),
   ];
 }
 
@@ -25,6 +29,12 @@ export function faultsOf(input: OnSceneInput): readonly Fault[] {
 function pumpingOf({ pumping, spaces }: OnSceneInput) {
   const further = spaces.map((space, i) => ({ field: `spaces[${i}].pumping`, pumping: space.pumping ?? [] }));
   return [{ field: "pumping", pumping }, ...further];
+}
+
+/** Every list of what was seen of pumps by its field. */
+function signsOf({ pumpSeen = [], spaces }: OnSceneInput) {
+  const further = spaces.map((space, i) => ({ field: `spaces[${i}].pumpSeen`, times: space.pumpSeen ?? [] }));
+  return [{ field: "pumpSeen", times: pumpSeen }, ...further];
 }
 
 /** Every list of soundings by its field: the first space's, then those of the further ones. */

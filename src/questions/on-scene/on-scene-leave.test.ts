@@ -73,6 +73,31 @@ describe("figures alone", () => {
     expect(ask({ readings, pumping: [], now: 540 + 1500 }).leave.kind).not.toBe("now");
   });
 
+  it("say by which rule they call, and with which chances", () => {
+    const readings = [0.7, 1.0, 1.3, 1.55].map((level, i) => ({ at: 180 * i, level }));
+    const [because] = ask({ readings, pumping: [] }).leave.because;
+    const found =
+      /^The water rises by 4 soundings since the last change\. By the estimate she is lost within 10 min with (?:more than )?(\d+) in 100, and afloat after 30 min with (?:less than )?(\d+) in 100\.$/.exec(
+        because!,
+      );
+    expect(Number(found![1])).toBeGreaterThanOrEqual(50);
+    expect(Number(found![2])).toBeLessThanOrEqual(Number(found![1]) / 8 + 1);
+  });
+
+  it("call nobody off by two soundings since a change, nor by a hull that she may well outlast", () => {
+    const readings = [0.7, 1.0, 1.3, 1.55].map((level, i) => ({ at: 180 * i, level }));
+    const started = [{ from: 200, flow: "10 L/min" }];
+    expect(ask({ readings, pumping: started }).leave.kind).toBe("be-ready");
+    const open = {
+      boat: { kind: "open boat", length: 11.9 },
+      spaces: [{ name: "inside", sort: "open", part: "whole" }],
+    };
+    const slow = [0.6, 0.66, 0.71, 0.78].map((level, i) => ({ at: 120 * i, level }));
+    const { word, leave } = ask({ ...open, readings: slow, pumping: [], now: 365 });
+    expect(word.kind).toBe("losing");
+    expect(leave).toMatchObject({ kind: "be-ready", seen: false });
+  });
+
   const RISING = { readings: [0.6, 0.65, 0.7, 0.75].map((level, i) => ({ at: 180 * i, level })), pumping: [] };
 
   it("keep people ready where she was losing when last sounded and nobody has looked since: silence is no good sign", () => {
@@ -85,11 +110,11 @@ describe("figures alone", () => {
     }
   });
 
-  const FAST = [0.6, 0.72, 0.84, 0.96, 1.08].map((level, i) => ({ at: 120 * i, level }));
+  const FAST = [0.6, 0.72, 0.84, 0.96, 1.08, 1.2].map((level, i) => ({ at: 120 * i, level }));
 
   it("keep people ready where she was losing until a pump was started: what it should do nobody has seen yet", () => {
-    expect(ask({ readings: FAST, pumping: [], now: 484 }).leave.kind).toBe("now");
-    const started = { readings: FAST, pumping: [{ from: 485, flow: "2000 L/min" }], now: 490 };
+    expect(ask({ readings: FAST, pumping: [], now: 604 }).leave.kind).toBe("now");
+    const started = { readings: FAST, pumping: [{ from: 605, flow: "2000 L/min" }], now: 610 };
     const { word, leave } = ask(started);
     expect(word.kind).toBe("should-be-gaining");
     expect(leave).toMatchObject({ kind: "be-ready", seen: false });
@@ -105,8 +130,8 @@ describe("figures alone", () => {
   });
 
   it("let people be where the stick has shown a fall since", () => {
-    const fallen = [1.04, 0.98, 0.91, 0.84].map((level, i) => ({ at: 600 + 120 * i, level }));
-    const more = { readings: [...FAST, ...fallen], pumping: [{ from: 485, flow: "2000 L/min" }], now: 970 };
+    const fallen = [1.16, 1.1, 1.03, 0.96].map((level, i) => ({ at: 720 + 120 * i, level }));
+    const more = { readings: [...FAST, ...fallen], pumping: [{ from: 605, flow: "2000 L/min" }], now: 1090 };
     expect(ask(more)).toMatchObject({ word: { kind: "gaining" }, leave: { kind: "no-sign" } });
   });
 

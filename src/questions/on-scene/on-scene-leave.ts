@@ -1,3 +1,4 @@
+import { sayChance } from "#words";
 import { gmFromRollPeriod } from "#flooding";
 import { lossWithin } from "./on-scene-times.ts";
 import type { Scene } from "./on-scene-warnings.ts";
@@ -21,13 +22,17 @@ const LITTLE_GM = 0.25;
 /** Deck edge this near the water by the list and trim seen [m]. */
 const AT_WATER = 0.05;
 const LITTLE_FREEBOARD = 0.15;
-/** A computed loss urges people off only so near [s], so sure, likelier than not at once [s], from so many soundings. */
-const NEAR = 30 * 60;
-const SURE = 0.75;
+/**
+ * The rule for a call by figures. A loss within ten minutes [s] is likelier than not, and it is so many times likelier than
+ * that she is still afloat after half an hour [s]: people who are ready lose a minute by a late call, and may lose their
+ * lives by leaving her for nothing.
+ */
 const AT_ONCE = 10 * 60;
+const NEAR = 30 * 60;
 const EVEN = 0.5;
+const ODDS = 8;
+/** It rests on so many soundings since the last told change, none older than this [s]. */
 const FEWEST = 3;
-/** None older than this [s]. */
 const FRESH = 360;
 /** She may be lost within the hour at this chance, or a rise that is shown may take her within four at that: be ready. */
 const HOUR = 3600;
@@ -36,7 +41,7 @@ const RISING_TAKES_HER = 0.1;
 
 /**
  * Signs that people should leave her. What is seen or said outranks every figure and stands at once; a computed loss
- * says "now" only where fresh soundings agree that the water rises.
+ * says "now" only where fresh soundings agree that the water rises, and by the odds of `ODDS`.
  *
  * @param scene - the sheet and what is computed of it
  * @source this program's judgement; docs/methods/soundings.md, "Leaving"; false and missed ones measured there
@@ -83,12 +88,18 @@ function isLowBySeen({ input, lying, isAboveDeck }: Scene): boolean {
   return lying.freeboard <= AT_WATER;
 }
 
-/** By figures alone: a rise the stick has shown, lately, and a loss that is near by all that is thought of her. */
-function computedNow({ input, sounding, word, isAboveDeck }: Scene): string[] {
+/** By figures alone: a rise that fresh soundings have shown, and a loss that is near by all that is thought of her. */
+function computedNow({ sounding, word, isAboveDeck }: Scene): string[] {
   if (sounding === undefined || isAboveDeck || sounding.misfit.flagged) return [];
-  const isFresh = sounding.age <= FRESH && input.readings.length >= FEWEST && word.kind === "losing";
-  if (!isFresh || lossWithin(sounding, NEAR) < SURE || lossWithin(sounding, AT_ONCE) < EVEN) return [];
-  return ["The water rises, and she may be lost within half an hour."];
+  if (word.kind !== "losing" || word.soundings < FEWEST || sounding.age > FRESH) return [];
+  const [atOnce, later] = [lossWithin(sounding, AT_ONCE), 1 - lossWithin(sounding, NEAR)];
+  if (atOnce < EVEN || atOnce < ODDS * later) return [];
+  return [sayCall(word.soundings, atOnce, later)];
+}
+
+/** The rule, with its figures: what the call rests on. */
+function sayCall(soundings: number, atOnce: number, later: number): string {
+  return `The water rises by ${soundings} soundings since the last change. By the estimate she is lost within 10 min with ${sayChance(atOnce)}, and afloat after 30 min with ${sayChance(later)}.`;
 }
 
 function seenReady(scene: Scene): string[] {

@@ -1,4 +1,4 @@
-import { readSheet, type PumpRun, type SheetCase, type SheetReading, type SoundedSpace } from "#flooding";
+import { readSheet, type SheetPumpRun, type SheetCase, type SheetReading, type SoundedSpace } from "#flooding";
 import { omitMissing } from "../flooding/casualty-input.ts";
 import type { OnSceneInput } from "./on-scene-fields.ts";
 
@@ -35,7 +35,7 @@ function caseOf(input: OnSceneInput, space: SoundedSpace): SheetCase {
   };
 }
 
-function runOf({ from, to, flow }: OnSceneInput["pumping"][number], pump: number): PumpRun[] {
+function runOf({ from, to, flow }: OnSceneInput["pumping"][number], pump: number): SheetPumpRun[] {
   return to !== undefined && to <= from ? [] : [{ from, flow, pump, ...(to !== undefined && { to }) }];
 }
 

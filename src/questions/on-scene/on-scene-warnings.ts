@@ -42,6 +42,7 @@ export function warnOf(scene: Scene): OnSceneWarning[] {
     betweenWarning(scene.spaces),
     ...pumpWarnings(scene.input, scene.pumps),
     ...soundingWarnings(scene),
+    unpumpedWarning(scene),
   ];
   const order = ["DANGER", "WARNING", "CAUTION", "NOTICE"] as const;
   return all
@@ -132,6 +133,17 @@ const SIGNALS: Readonly<Record<SoundingWarningKind, Pick<OnSceneWarning, "signal
   "slip-likely": { signal: "NOTICE", hazard: "A sounding looks wrong" },
   "few-readings": { signal: "NOTICE", hazard: "Few soundings" },
 };
+
+/** Water does not go by itself: somebody pumps who is not on the sheet, and every forecast is made without them. */
+function unpumpedWarning({ input, word }: Scene): OnSceneWarning | undefined {
+  if (word.kind !== "gaining" || isPumped(input)) return undefined;
+  return {
+    kind: "falls-unpumped",
+    signal: "CAUTION",
+    hazard: "It falls, and no pump is written down",
+    says: "Something takes the water out, her own pump perhaps. Ask what it is and write it down. The forecast does not know it and stands too high: go by the soundings.",
+  };
+}
 
 /** Soundings before the hole was changed say little of it now. */
 const FEW_SINCE =

@@ -35,6 +35,21 @@ describe("the word at the top", () => {
     expect(reading).not.toHaveProperty("dry");
   });
 
+  it("is gaining by the soundings alone where no pump is told, and says that the forecast does not know what pumps", () => {
+    const falling = [
+      [60, 50],
+      [240, 46],
+      [420, 43],
+      [600, 40],
+      [780, 36],
+    ] as const;
+    const { word, warnings } = ask(falling);
+    expect(word.kind).toBe("gaining");
+    expect(warnings).toContainEqual(expect.objectContaining({ kind: "falls-unpumped", signal: "CAUTION" }));
+    const pumped = ask(falling, { pumping: [{ from: 0, flow: FLOW }] });
+    expect(pumped.warnings.map(({ kind }) => kind)).not.toContain("falls-unpumped");
+  });
+
   it("is never gaining of a pump first sounded a minute after its start", () => {
     const { word, reading } = ask(
       [
@@ -78,7 +93,7 @@ describe("the word at the top", () => {
     ] as const;
     const { word } = ask(steady, { pumping: [{ from: 370, flow: FLOW }] });
     expect(word).toMatchObject({ kind: "holding", soundings: 4, since: 370 });
-    expect(word.because).toContain("4 soundings over 9 min since the last change");
+    expect(word.because).toContain("4 soundings over 9\u00a0min since the last change");
   });
 
   it("is gaining only as soundings since the change fall, and stays so while they do", () => {

@@ -1,6 +1,6 @@
 import { sayCount } from "#base";
 import { readStick, type Sounding, type StickView } from "#flooding";
-import { sayAge } from "./say-age.ts";
+import { sayChance, sayDuration } from "#words";
 import { changesOf, lastChangeOf } from "./on-scene-changes.ts";
 import type { OnSceneInput, Word } from "./on-scene-fields.ts";
 
@@ -102,7 +102,8 @@ function toldWord(
   if (input.fuelSmelt === true) return { kind: "fuel", because: "Fuel was smelt or seen: every pump and engine off." };
   if (sounding === undefined) return { kind: "not-known", because: "Nothing has been sounded yet." };
   if (isAboveDeck) return { kind: "above-deck", because: "The last sounding is higher than her deck edge." };
-  if (sounding.stale) return { kind: "not-known", because: `Last sounding ${sayAge(sounding.age)} ago. Sound now.` };
+  if (sounding.stale)
+    return { kind: "not-known", because: `Last sounding ${sayDuration(sounding.age, "elapsed")} ago. Sound now.` };
   if (input.readings.length > 1) return undefined;
   return { kind: "one-sounding", because: "One sounding shows neither rise nor fall." };
 }
@@ -156,8 +157,8 @@ function becauseOf(input: OnSceneInput, kind: Word["kind"], own: Pick<Word, "sin
   }
   const seen = input.readings.slice(-own.soundings);
   const [from, to] = [seen[0]!, seen.at(-1)!].map(({ level }) => `${Math.round(100 * level)}\u00a0cm`);
-  const minutes = Math.max(1, Math.round((seen.at(-1)!.at - seen[0]!.at) / 60));
-  return `${sayCount(own.soundings, "sounding")} over ${minutes} min${own.since === undefined ? "" : " since the last change"}: ${from} to ${to}.`;
+  const span = sayDuration(Math.max(60, seen.at(-1)!.at - seen[0]!.at), "minutes");
+  return `${sayCount(own.soundings, "sounding")} over ${span}${own.since === undefined ? "" : " since the last change"}: ${from} to ${to}.`;
 }
 
 const SAYS: Partial<Record<Word["kind"], string>> = {
@@ -179,6 +180,6 @@ export function sayWord({ kind, certainty, because }: Word): string {
   if (said !== undefined) return said;
   if (kind === "not-known") return `Not known: ${because.charAt(0).toLowerCase()}${because.slice(1)}`;
   const plain = kind.replaceAll("-", " ");
-  const chance = `${plain.charAt(0).toUpperCase()}${plain.slice(1)}: ${Math.min(99, Math.round(100 * certainty))} in 100.`;
+  const chance = `${plain.charAt(0).toUpperCase()}${plain.slice(1)}: ${sayChance(certainty)}.`;
   return kind.startsWith("should-be") ? `${chance} ${because}` : chance;
 }

@@ -262,9 +262,9 @@ describe("an old sounding", () => {
     expect(old.reading).toMatchObject({
       stale: true,
       age: 2820,
-      says: "Not known: last sounding 47 min ago. Sound now.",
+      says: "Not known: last sounding 47\u00a0min ago. Sound now.",
       lastKnown: expect.stringMatching(
-        /^When last sounded, 47 min ago, with 49\u00a0cm in her: Gaining: \d+ in 100\.$/,
+        /^When last sounded, 47\u00a0min ago, with 49\u00a0cm in her: Gaining: \d+ in 100\.$/,
       ),
     });
     expect(old.warnings.map(({ signal, kind }) => `${signal} ${kind}`)).toContain("WARNING stale");

@@ -178,3 +178,56 @@ interface Interval {
   readonly best: { readonly interval: number; readonly unavailability: number };
   readonly drilled?: object;
 }
+
+describe("what an interval costs, asked", () => {
+  const given = { failureRate: "0.05 per year", testTime: "11 h", demandFailure: 0.02 };
+  const costs = { test: 5, failureOnTheNight: 720, callsPerYear: 0.5 };
+  const asked = (more: object) => ask("interval", { ...given, costs: { ...costs, ...more } }) as IntervalAnswer;
+  interface IntervalAnswer {
+    readonly best: { readonly interval: number; readonly costPerYear: number; readonly costs: Record<string, number> };
+  }
+
+  it("counts parts and the wear of starts, and says what a year is made of", () => {
+    const { best } = asked({ parts: 2, wearPerStart: 0.5, startsPerTest: 4 });
+    expect(best.interval).toBeGreaterThan(asked({}).best.interval);
+    expect(best.costs["wear"]).toBeCloseTo(best.costs["parts"]!, 12);
+    const sum = Object.values(best.costs).reduce((total, one) => total + one, 0);
+    expect(sum).toBeCloseTo(best.costPerYear, 12);
+  });
+
+  it("refuses wear without a number of starts, costs below nothing, and harm done to a pair", () => {
+    expect(faultsOf("interval", { ...given, costs: { ...costs, wearPerStart: 0.5 } })).toEqual([
+      "QU-273 costs.startsPerTest",
+    ]);
+    expect(faultsOf("interval", { ...given, costs: { ...costs, parts: -1 } })).toHaveLength(1);
+    const pair = { failureRate: "0.05 per year", interval: "1 year", pair: "together", harm: 0.01 };
+    expect(faultsOf("standby", pair)).toEqual(["QU-204 pair"]);
+  });
+});
+
+describe("spares beside today's shelf", () => {
+  interface Bought {
+    readonly items: readonly { readonly name: string; readonly toBuy: number; readonly emptyPerYear: Empty }[];
+  }
+  interface Empty {
+    readonly now: number;
+    readonly after: number;
+  }
+  const items = [
+    { name: "gasket", perYear: 4, leadTime: "3 months", cost: 3, stock: 1 },
+    { name: "spring", perYear: 0.5, leadTime: "3 months", cost: 35 },
+  ];
+
+  it("DERIVED by hand: with a pipeline of 1 and one on the shelf a share 1 - e^-1 of the demands finds none", () => {
+    const { items: told } = ask("spares", { items, budget: 6 }) as Bought;
+    expect(told[0]!.toBuy).toBe(2);
+    expect(told[0]!.emptyPerYear.now).toBeCloseTo(4 * (1 - Math.exp(-1)), 9);
+    expect(told[0]!.emptyPerYear.after).toBeCloseTo(4 * (1 - 2.5 * Math.exp(-1)), 9);
+    expect(told[1]).toMatchObject({ toBuy: 0, emptyPerYear: { now: 0.5, after: 0.5 } });
+  });
+
+  it("says nothing of it where only a pipeline is given", () => {
+    const { items: told } = ask("spares", { items: [{ name: "gasket", pipeline: 1 }] }) as Bought;
+    expect(told[0]).not.toHaveProperty("emptyPerYear");
+  });
+});

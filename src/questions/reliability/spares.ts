@@ -56,6 +56,13 @@ const itemOut = z.strictObject({
   noShortage: z.number().describe("Chance that nobody waits for one [1]"),
   fillRate: z.number().describe("Chance that a demand is filled at once [1]"),
   expectedBackorders: z.number().describe("Demands waiting, on average [1]"),
+  emptyPerYear: z
+    .strictObject({
+      now: z.number().describe("With what is on the shelf now [1/year]"),
+      after: z.number().describe("With this stock [1/year]"),
+    })
+    .exactOptional()
+    .describe("With perYear: demands that find the shelf empty, so that a kit waits or another is robbed"),
 });
 
 export const sparesQuestion = defineQuestion({
@@ -111,7 +118,15 @@ function wantedStock(item: Item, target: number | undefined, bought: number | un
 
 function itemAnswer(item: Item, stock: number) {
   const toBuy = Math.max(0, stock - (item.stock ?? 0));
-  return { name: item.name, stock, toBuy, ...stockOf(pipelineOf(item), stock) };
+  return { name: item.name, stock, toBuy, ...stockOf(pipelineOf(item), stock), ...emptyOf(item, stock) };
+}
+
+/** Demands that find the shelf empty, before and after: perYear (1 - fill rate). */
+function emptyOf(item: Item, stock: number) {
+  const { perYear } = item;
+  if (perYear === undefined) return {};
+  const at = (held: number) => perYear * (1 - stockOf(pipelineOf(item), held).fillRate);
+  return { emptyPerYear: { now: at(item.stock ?? 0), after: at(stock) } };
 }
 
 function buy({ items }: Input, budget: number) {

@@ -27,6 +27,7 @@ export const standbyIn = {
   testTime: time("Out of service for every test; none if left out").optional(),
   repairTime: time("Out of service after a test that found a fault; none if left out").optional(),
   demandFailure: share("Chance of failing when asked, whatever the age; none if left out").optional(),
+  harm: share("Chance that a test leaves a hidden fault behind, seen by the next; none if left out").optional(),
   coverage: share("Share of hidden faults that a test can see; all if left out").optional(),
   drills: looksIn(1)
     .optional()
@@ -47,6 +48,7 @@ export function standbyCase(given: Given): Omit<StandbyCase, "interval"> {
     testTime: given.testTime ?? 0,
     repairTime: given.repairTime ?? 0,
     demandFailure: given.demandFailure ?? 0,
+    ...(given.harm === undefined ? {} : { harm: given.harm }),
     ...(coverage === undefined || overhaul === undefined ? {} : { coverage: { share: coverage, overhaul } }),
     ...(pair === undefined ? {} : { pair: { tested: pair, shared: shared ?? 0 } }),
   };
@@ -78,7 +80,7 @@ function checkChoices(given: Given, context: z.RefinementCtx): void {
   if ((coverage === undefined) !== (overhaul === undefined))
     refuse(context, [coverage === undefined ? "coverage" : "overhaul"], { ...TOGETHER, got: "only one of the two" });
   if (shared !== undefined && pair === undefined) refuse(context, ["pair"], { ...OF_A_PAIR, got: "nothing" });
-  if (pair !== undefined && (coverage !== undefined || (given.repairTime ?? 0) > 0))
+  if (pair !== undefined && (coverage !== undefined || (given.repairTime ?? 0) > 0 || (given.harm ?? 0) > 0))
     refuse(context, ["pair"], { ...PLAIN_PAIR, got: pair });
   if (pair === "staggered" && (shared ?? 0) > 0 && life !== undefined && life.shape !== 1)
     refuse(context, ["shared"], { ...STEADY_SHARE, got: shared });
@@ -126,7 +128,7 @@ const OF_A_PAIR = {
 };
 const PLAIN_PAIR = {
   code: "QU-204",
-  allowed: "a pair without repairTime and coverage",
+  allowed: "a pair without repairTime, coverage and harm",
   remedy: "Count the repair in testTime, or ask for each of the two alone.",
 };
 const STEADY_SHARE = {

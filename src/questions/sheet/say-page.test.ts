@@ -11,7 +11,10 @@ const leave = (kind: OnSceneAnswer["leave"]["kind"]) => ({ kind, because: [], se
 describe("what the page said", () => {
   it("is the word with its certainty, and a call to leave where there was one", () => {
     expect(sayPage({ word: LOSING, leave: leave("no-sign") })).toBe("Losing: 97 in 100.");
-    expect(sayPage({ word: LOSING, leave: leave("now") })).toBe("Losing: 97 in 100. Leave her now.");
+    expect(sayPage({ word: LOSING, leave: leave("now") })).toBe("Losing: 97 in 100. Time to leave her.");
+    expect(sayPage({ word: LOSING, leave: { ...leave("now"), seen: true } })).toBe(
+      "Time to leave her. Losing: 97 in 100.",
+    );
     expect(sayPage({ word: LOSING, leave: leave("be-ready") })).toMatch(/Be ready to leave her\.$/);
   });
 
