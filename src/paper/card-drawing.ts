@@ -49,7 +49,8 @@ export function drawShapes(
   pdf.restore();
 }
 
-function drawShape(pdf: PDFKit.PDFDocument, { d, as }: Shape): void {
+/** One shape in its ink. */
+export function drawShape(pdf: PDFKit.PDFDocument, { d, as }: Shape): void {
   const { fill, stroke, width = 1, dash } = INKS[as];
   pdf.lineWidth(width).lineCap("round").lineJoin("round");
   if (dash === undefined) pdf.undash();

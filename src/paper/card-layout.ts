@@ -1,3 +1,4 @@
+import { sum } from "#base";
 import type { CardLine, CardSection, CardWarning, ShownCard, Worded } from "#station";
 import { lineHeight, wrapText } from "./card-text.ts";
 
@@ -128,8 +129,4 @@ function sharedRow(sections: readonly CardSection[]): CardRow {
     cells: sections.flatMap(({ lines }, index) => lines.map((line, at) => ({ line, column: starts[index]! + at }))),
     headings: sections.map((section, index) => ({ section, column: starts[index]!, span: section.lines.length })),
   };
-}
-
-function sum(numbers: readonly number[]): number {
-  return numbers.reduce((total, one) => total + one, 0);
 }

@@ -1,4 +1,4 @@
-import { formatQuantity } from "#base";
+import { sayDuration, sayLength } from "#words";
 import type { CasualtyState } from "#readiness";
 import {
   methodWords,
@@ -49,16 +49,20 @@ export async function renderCasualtyTimeline(timeline: CasualtyTimeline): Promis
 function writeSummary(sheet: Sheet, timeline: CasualtyTimeline): void {
   const { casualty, kits, units } = timeline;
   const { boat, closed, soundings, hole } = casualty;
-  const length = (si: number) => formatQuantity(si, "length", { system: units });
   const columns = [
     { name: "What", part: 0.25 },
     { name: "Record", part: 0.75 },
   ];
   const rows: Row[] = [
-    { cells: ["Boat", `${boat.kind}, ${length(boat.length)}`] },
+    { cells: ["Boat", `${boat.kind}, ${sayLength(boat.length, units, "hull")}`] },
     { cells: ["Position", positionWords(timeline)] },
     { cells: ["Water in", casualty.spaces.map(({ name, part }) => `${name} (${part})`).join(", ")] },
-    { cells: ["Hole, as told", hole?.diameter === undefined ? "not known" : `${length(hole.diameter)} across`] },
+    {
+      cells: [
+        "Hole, as told",
+        hole?.diameter === undefined ? "not known" : `${sayLength(hole.diameter, units)} across`,
+      ],
+    },
     { cells: ["Opened", `${utcWords(casualty.opened.at)} by ${nameOf(timeline, casualty.opened.by)}`] },
     {
       cells: ["Closed", closed ? `${utcWords(closed.at)}: ${closed.outcome.replaceAll("-", " ")}` : "not closed"],
@@ -112,7 +116,7 @@ function writePump(sheet: Sheet, timeline: CasualtyTimeline, { name, ran, lines 
 
 /** Running time [s], to the minute. */
 function ranWords(ran: number): string {
-  return ran === 0 ? "not" : `${Math.max(1, Math.round(ran / 60))} min`;
+  return ran === 0 ? "not" : sayDuration(Math.max(60, ran), "minutes");
 }
 
 const COLUMNS = [

@@ -1,10 +1,11 @@
-import { formatQuantity, type UnitSystem } from "#base";
+import { flowFigure, flowUnit, sayFlow, sayLength } from "#words";
+import type { UnitSystem } from "#base";
 import { writeCautions } from "./caution-panel.ts";
 import { writeTable } from "./rows.ts";
 import type { Sheet } from "./sheet.ts";
 
 /** What a kit moves at one suction lift, or a submersible at one height of its hose's end. */
-export interface DeliveryRow {
+export interface PaperDeliveryRow {
   /** Suction lift or height [m]. */
   readonly lift: number;
   /** Delivery [m³/s]; absent where nothing is delivered. */
@@ -19,7 +20,7 @@ export interface DeliveryRow {
 /** "At this lift it moves so much", for the wall and the boat. */
 export function writeDeliveryTable(
   sheet: Sheet,
-  rows: readonly DeliveryRow[],
+  rows: readonly PaperDeliveryRow[],
   setting: string,
   units: UnitSystem,
   height: "Suction lift" | "Height of hose end",
@@ -34,11 +35,12 @@ export function writeDeliveryTable(
     { name: "Likely between", part: 0.27 },
     { name: "What binds", part: 0.35 },
   ];
-  const flow = (si: number): string => formatQuantity(si, "flow", { system: units, digits: 2 });
   const cells = rows.map(({ lift, flow: best, low, high, because }) => [
-    formatQuantity(lift, "length", { system: units, digits: 2 }),
-    best === undefined ? "nothing" : flow(best),
-    low === undefined || high === undefined ? "" : `${flow(low)} and ${flow(high)}`,
+    sayLength(lift, units),
+    best === undefined ? "nothing" : sayFlow(best, units),
+    low === undefined || high === undefined
+      ? ""
+      : `${flowFigure(low, units, Math.floor)} and ${flowFigure(high, units, Math.ceil)} ${flowUnit(units)}`,
     because,
   ]);
   writeTable(

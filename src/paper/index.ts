@@ -1,7 +1,7 @@
 export { renderTurnaroundRecord } from "./turnaround-record.ts";
 export type { TurnaroundRecord } from "./record/record.ts";
 export { renderPatternCard, type PatternCard } from "./turnaround-card/pattern-card.ts";
-export type { DeliveryRow } from "./delivery-table.ts";
+export type { PaperDeliveryRow } from "./delivery-table.ts";
 export { renderCasualtyTimeline, type CasualtyTimeline } from "./casualty-timeline.ts";
 export { renderReadDoCard, type ReadDoCard } from "./read-do-card.ts";
 export { renderWitnessSheet, type WitnessSheet } from "./witness-sheet.ts";
@@ -12,3 +12,4 @@ export { renderOrderSheet } from "./order-sheet.ts";
 export { writeCalendar } from "./calendar/calendar-feed.ts";
 export { renderMonthSheet, type MonthSheet } from "./calendar/month-sheet.ts";
 export { renderTrainingRecord, type TrainingRecord } from "./people/training-record.ts";
+export { renderVisitReport, type VisitReport } from "./visit/visit-report.ts";

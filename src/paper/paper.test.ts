@@ -3,9 +3,11 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { demoAccounts, demoEntries } from "#demo";
 import { linesOf, newestOfEach } from "#kit";
+import { signHead, type LinesProof } from "#log";
 import { createStationFold, standingAt, type Photo } from "#station";
 import { readPatternFolders } from "#store/patterns";
 import { recordOf as recordOfLines, saySeen } from "#readiness";
+import { amissPictures } from "./pictures/amiss-pictures.ts";
 import { renderPatternCard, renderTurnaroundRecord } from "./index.ts";
 import { isAmiss, linesOfKind, said, summaryOf } from "#station";
 
@@ -49,12 +51,23 @@ function recordOf(name: string, photos: ReadonlyMap<string, Photo> = new Map()) 
     pattern,
     standing,
     people,
-    proofs: [],
+    proofs: [proofOf(150)],
     late: [],
     entries: fold.entriesOf(`kit:${kit.id}`).filter(({ body }) => turnaroundIn(body) === turnaround.id),
     photos,
     units: "metric" as const,
     now,
+  };
+}
+
+/** As a station prints it: so many lines one after another, under one signed head. */
+function proofOf(many: number): LinesProof {
+  const head = { place: "boathouse", number: 17_541, hash: "ab".repeat(32), root: "cd".repeat(32) };
+  const [kept] = fold.entriesOf(`kit:${reading.kits[0]!.id}`);
+  const line = { entry: kept!, hash: "ef".repeat(32), received: now, previous: "01".repeat(32), path: [] };
+  return {
+    head: signHead(head, now, new Uint8Array(32).fill(7)),
+    lines: Array.from({ length: many }, (_, at) => ({ ...line, seq: 17_000 + at })),
   };
 }
 
@@ -75,6 +88,21 @@ describe("record of a turnaround", () => {
     },
   );
 
+  it("of a new kit's first turnaround, each of its dates read at the line, is at most 4 pages too", async () => {
+    const record = recordOf(clean.get("brinnet-450@2")!);
+    const dated = record.pattern.items.filter(({ life }) => life.kind === "fitted");
+    const [any] = record.entries;
+    const reads = dated.map(({ id }) => ({
+      ...any!,
+      id: `read-${id}`,
+      kind: "date-read",
+      body: { turnaround: record.turnaround.id, step: "lid-off", item: id, of: "fitted", date: "2025-01-31" },
+    }));
+    const pdf = await renderTurnaroundRecord({ ...record, entries: [...record.entries, ...reads] });
+    expect(reads.length).toBeGreaterThanOrEqual(12);
+    expect(pages(pdf)).toBeLessThanOrEqual(4);
+  });
+
   it("tells every line in the words of the screen, every reading with its limits, and one taken again with both", () => {
     const record = recordOf("Pump 1");
     const check = record.pattern.checks.find(({ id }) => id === "letters-lid")!;
@@ -87,6 +115,17 @@ describe("record of a turnaround", () => {
     expect(said(again, line)).toMatch(/\(45 mm, then .*\smm; at least 48\.0\smm\)/);
     expect(isAmiss(record, line)).toBe(false);
     expect(isAmiss(again, line)).toBe(true);
+  });
+
+  it("shows the place of what was amiss, lit in its drawing, and no drawing where nothing was", () => {
+    const record = recordOf("Pump 1");
+    expect(amissPictures(record)).toEqual([]);
+    const [standing] = linesOfKind(record.entries, "step-answered").filter(({ body }) => body.check === "stops-count");
+    const first = { ...standing!, id: "earlier", body: { ...standing!.body, answer: "wrong" as const } };
+    const [shown, ...others] = amissPictures({ ...record, entries: [first, ...record.entries] });
+    expect(shown?.picture).toMatchObject({ id: "tank", lit: ["tank-stops"] });
+    expect(shown?.caption).toMatch(/^Line \d+[a-z]: Rubber stops$/);
+    expect(others).toEqual([]);
   });
 
   it("tells of a look that was wrong before it was right, though nothing was measured", () => {
@@ -112,6 +151,20 @@ describe("record of a turnaround", () => {
     const rows = summaryOf({ ...record, turnaround: { ...record.turnaround, seconds } }).map(({ cells }) => cells);
     expect(rows.filter(([name]) => name === "Seen done")[0]![1]).toMatch(/^nobody-known saw what .* did, /);
     expect(rows.filter(([name]) => name === "Gone on alone")[0]![1]).toMatch(/: Tide turning\.$/);
+  });
+
+  it("says how the seal was read first, beside the reading that opened the kit", () => {
+    const record = recordOf("Pump 1");
+    const opened = {
+      ...record.turnaround.opened,
+      sealSeen: "00417",
+      sealReadBefore: ["00471", ""],
+      sealOnRecord: "00417",
+    };
+    const rows = summaryOf({ ...record, turnaround: { ...record.turnaround, opened } }).map(({ cells }) => cells);
+    expect(rows.find(([name]) => name === "Seal read")?.[1]).toBe(
+      "00417, read before that as 00471, no seal found; 00417 was on record",
+    );
   });
 
   it("embeds its own typeface, which has the symbols that quantities need", async () => {

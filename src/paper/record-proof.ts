@@ -6,6 +6,8 @@ import { writeHead } from "./witness-sheet.ts";
 
 /** What the proof in a PDF begins with; canonical JSON has `format` first. */
 const BEGINNING = '{"format":"drykeel-record"';
+/** Side of a head's code, with its quiet zone [pt]: 42 mm, about 0.5 mm a dot; the text of the code stands beside it. */
+const SIDE = (42 * 72) / 25.4;
 /** The most that a piece of a PDF may grow to when it is unpacked [byte]. */
 const MOST_BYTES = 64 * 1024 * 1024;
 
@@ -20,17 +22,30 @@ export function writeProof(sheet: Sheet, proofs: readonly LinesProof[]): void {
   });
   sheet.heading("Proof");
   sheet.paragraph(proofWords(proofs));
-  for (const { head } of proofs) writeHead(sheet, head);
+  for (const { head } of proofs) writeHead(sheet, head, SIDE);
 }
 
 function proofWords(proofs: readonly LinesProof[]): string {
-  const lines = proofs.map(({ head, lines }) => `${lines.map(({ seq }) => seq).join(", ")} of ${head.place}`);
+  const lines = proofs.map(({ head, lines }) => `${sayRuns(lines.map(({ seq }) => seq))} of ${head.place}`);
   const keys = [...new Set(proofs.map(({ head }) => keyMark(head.key)))].join(", ");
   return [
     `Behind this record are lines ${lines.join("; ")}. They are in this file with what shows that they are in the log`,
     `whose head follows, signed with key ${keys}: drykeel check-record FILE checks it without the log. It does not show`,
     "that what the lines say is true, nor that this page says what they say: compare.",
   ].join(" ");
+}
+
+/**
+ * Numbers in order, those that follow one another by their first and last.
+ *
+ * @example
+ * sayRuns([4, 5, 6, 9]); // "4 to 6, 9"
+ */
+export function sayRuns(numbers: readonly number[]): string {
+  const sorted = numbers.toSorted((one, other) => one - other);
+  const starts = sorted.filter((one) => !sorted.includes(one - 1));
+  const ends = sorted.filter((one) => !sorted.includes(one + 1));
+  return starts.map((from, at) => (ends[at] === from ? `${from}` : `${from} to ${ends[at]}`)).join(", ");
 }
 
 /**

@@ -32,6 +32,29 @@ export interface Sheet {
   finish(): Promise<Uint8Array>;
 }
 
+/** How many pages a sheet has so far. */
+export function pagesOf({ pdf }: Sheet): number {
+  return pdf.bufferedPageRange().count;
+}
+
+/**
+ * Writes a sheet in the first of some sizes of letters that keeps to so many pages.
+ *
+ * @param sizes - the best first [pt]
+ * @returns the size and the sheet written in it; undefined where none keeps to them
+ */
+export function writeToFit(
+  sizes: readonly number[],
+  most: number,
+  write: (size: number) => Sheet,
+): { readonly size: number; readonly sheet: Sheet } | undefined {
+  for (const size of sizes) {
+    const sheet = write(size);
+    if (pagesOf(sheet) <= most) return { size, sheet };
+  }
+  return undefined;
+}
+
 /** An empty sheet. */
 export function createSheet(options: SheetOptions): Sheet {
   const pdf = new PdfKit({

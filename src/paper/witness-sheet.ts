@@ -34,15 +34,19 @@ export async function renderWitnessSheet({ stationName, heads, now }: WitnessShe
   return sheet.finish();
 }
 
-/** A head in words, as a code to scan, and as text. */
-export function writeHead(sheet: Sheet, head: SignedHead): void {
+/**
+ * A head in words, as a code to scan, and as text.
+ *
+ * @param side - side of the code with its quiet zone [pt]
+ */
+export function writeHead(sheet: Sheet, head: SignedHead, side: number = SIDE): void {
   const { pdf, width } = sheet;
   const code = headCode(head);
-  sheet.need(SIDE + 40);
+  sheet.need(side + 40);
   sheet.heading(`${head.place}, line ${head.number}`);
   const top = pdf.y;
-  drawQr(pdf, code, { x: MARGIN - 8, y: top, side: SIDE });
-  const [left, room] = [MARGIN + SIDE, width - SIDE];
+  drawQr(pdf, code, { x: MARGIN - 8, y: top, side });
+  const [left, room] = [MARGIN + side, width - side];
   const lines = [
     `Signed ${instantWords(head.at)} UTC`,
     `Key ${keyMark(head.key)}`,
@@ -56,5 +60,5 @@ export function writeHead(sheet: Sheet, head: SignedHead): void {
     pdf.text(line, left, pdf.y, { width: room });
     pdf.moveDown(0.4);
   }
-  pdf.y = Math.max(pdf.y, top + SIDE) + 6;
+  pdf.y = Math.max(pdf.y, top + side) + 6;
 }

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { demoEntries } from "#demo";
 import { createStationFold } from "#station";
 import { readPatternFolders } from "#store/patterns";
-import { renderReceipt, type Receipt } from "./receipt.ts";
+import { renderReceipt, sealWords, type Receipt } from "./receipt.ts";
 
 const { patterns } = readPatternFolders([join(import.meta.dirname, "..", "..", "..", "patterns")]);
 const fold = createStationFold(patterns);
@@ -36,6 +36,13 @@ describe("the receipt for a kit that was handed over", () => {
     }
     const all = { back: "2027-03-16", briefed: true, taken: { name: "A skipper" }, note: "x ".repeat(900) };
     expect((await sizeOf(all)).pages).toBeLessThanOrEqual(2);
+  });
+
+  it("calls no seal whole that is on no record", () => {
+    const seal = kit.seal!;
+    expect(sealWords({}, false)).toBe("No seal of it is on record.");
+    expect(sealWords({ seal }, false)).toBe(`Its seal was whole, number ${seal.number}.`);
+    expect(sealWords({ seal }, true)).toBe("Its seal was broken or taken off.");
   });
 
   it("draws a signature, and a dot, as they were signed", async () => {

@@ -49,15 +49,17 @@ function writeWhat(
   const { to, method, sealBroken, back, note } = handOver;
   sheet.paragraph(`${pattern.name}, serial ${kit.serial}, of ${stationName}, ${placeName}.`);
   sheet.paragraph(`Handed over to ${to}, ${methodWords(method)}, on ${instantWords(at)} by ${handedBy}.`);
-  sheet.paragraph(sealBroken ? "Its seal was broken or taken off." : `Its seal was whole${sealWords(kit)}.`);
+  sheet.paragraph(sealWords(kit, sealBroken));
   const expected = back === undefined ? "No day was agreed." : `By ${formatDate(back)}.`;
   sheet.paragraph(`Expected back: ${expected}`, { bold: true });
   for (const limit of limits) sheet.paragraph(`Limit: ${limit}`, { bold: true });
   if (note !== undefined) sheet.paragraph(`Note: ${note}`);
 }
 
-function sealWords({ seal }: KitState): string {
-  return seal === undefined ? "" : `, number ${seal.number}`;
+/** No seal is called whole that nobody ever read. */
+export function sealWords({ seal }: Pick<KitState, "seal">, isBroken: boolean): string {
+  if (isBroken) return "Its seal was broken or taken off.";
+  return seal === undefined ? "No seal of it is on record." : `Its seal was whole, number ${seal.number}.`;
 }
 
 const CONTENTS = [
@@ -67,15 +69,14 @@ const CONTENTS = [
 ];
 
 /** What belongs in it, with a column to tick when it comes back. */
-function writeContents(sheet: Sheet, { pattern }: Receipt): void {
+function writeContents(sheet: Sheet, { pattern, handOver: { lent = [] } }: Receipt): void {
   const counted = pattern.afterUse?.counted ?? [];
   const items = counted.length === 0 ? pattern.items : counted.flatMap(({ item }) => itemNamed(pattern, item) ?? []);
   sheet.heading("What goes with it");
-  writeTable(
-    sheet,
-    CONTENTS,
-    items.map(({ name, quantity }) => ({ cells: [name, String(quantity), ""] })),
-  );
+  writeTable(sheet, CONTENTS, [
+    ...items.map(({ name, quantity }) => ({ cells: [name, String(quantity), ""] })),
+    ...lent.map(({ name, count }) => ({ cells: [`Lent with it: ${name}`, String(count), ""] })),
+  ]);
 }
 
 const SAID = { true: "Said, and understood.", false: "There was no time to say it. Read it before starting." } as const;

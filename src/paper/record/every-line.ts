@@ -1,25 +1,22 @@
-import { checkNamed, stageNamed, type Pattern, type StageId } from "#kit";
-import { recordOf, type RecordLine, type Turnaround } from "#readiness";
+import { checkNamed, stageNamed, type StageId } from "#kit";
+import { recordOf, type RecordLine } from "#readiness";
 import type { Sheet } from "../sheet.ts";
 import type { TurnaroundRecord } from "./record.ts";
 import { writeFlow } from "../flow/flow.ts";
 import { textPiece, type Block } from "../flow/text-piece.ts";
 import { answerWordsOf, findingsOf, findingWords, instantWords, labelOf, labelsOf, nameOf, said } from "#station";
 
-/** Size of the letters of a line [pt]. */
-const SIZE = 7.5;
-
-/** Every line with the words the screen had, stage by stage, in two columns. */
-export function writeLines(sheet: Sheet, record: TurnaroundRecord): void {
+/** Every line with the words the screen had, stage by stage, in two columns, in letters of this size [pt]. */
+export function writeLines(sheet: Sheet, record: TurnaroundRecord, size: number): void {
   const lines = recordOf(record.turnaround, record.pattern);
   const labels = labelsOf(record.pattern);
   const stages = [...new Set(lines.map(({ stage }) => stage))];
-  sheet.need(140);
+  sheet.need(60);
   sheet.heading("Every line");
   const blocks = stages.flatMap((stage) => stageBlocks(record, stage, { labels, lines }));
   writeFlow(
     sheet,
-    blocks.map((block) => textPiece(block, SIZE)),
+    blocks.map((block) => textPiece(block, size)),
   );
 }
 
@@ -63,11 +60,12 @@ export function photosOf(record: TurnaroundRecord): readonly { readonly hash: st
   return [...ofFindings, ...photosOfLines(record)];
 }
 
-function photosOfLines({ pattern, turnaround }: { readonly pattern: Pattern; readonly turnaround: Turnaround }) {
+function photosOfLines(record: TurnaroundRecord) {
+  const { pattern, turnaround } = record;
   const labels = labelsOf(pattern);
   return Object.entries(turnaround.answers).flatMap(([key, answer]) => {
     const asked = answer.check === undefined ? undefined : checkNamed(pattern, answer.check)?.ask;
-    const words = `Line ${labels.get(key) ?? key}: ${asked ?? ""} ${answerWordsOf(pattern, answer)}`;
+    const words = `Line ${labels.get(key) ?? key}: ${asked ?? ""} ${answerWordsOf(record, answer)}`;
     const caption = `${words}, ${instantWords(answer.mark.at)}`;
     return (answer.photos ?? []).map(({ hash }) => ({ hash, caption }));
   });

@@ -1,4 +1,6 @@
 import { exceptionsOf, NO_EXCEPTIONS, renewalsOf, runsOf, type RecordTable } from "#station";
+import { writeFlow } from "../flow/flow.ts";
+import { textPiece } from "../flow/text-piece.ts";
 import { writeTable } from "../rows.ts";
 import type { Sheet } from "../sheet.ts";
 import type { TurnaroundRecord } from "./record.ts";
@@ -17,18 +19,24 @@ export function writeExceptions(sheet: Sheet, record: TurnaroundRecord): void {
   writeTable(sheet, amiss.columns, amiss.rows);
 }
 
-/** What was renewed and what dates were read, where there is any. */
-export function writeRenewals(sheet: Sheet, record: TurnaroundRecord): void {
-  writePart(sheet, "Renewed, and dates read", renewalsOf(record));
+/** What was renewed and what dates were read, where there is any: a new kit has many. In letters of this size [pt]. */
+export function writeRenewals(sheet: Sheet, record: TurnaroundRecord, size: number): void {
+  writePart(sheet, "Renewed, and dates read", renewalsOf(record), size);
 }
 
-/** Clocks, pulls, primes and delivery, where there is any. */
-export function writeRuns(sheet: Sheet, record: TurnaroundRecord): void {
-  writePart(sheet, "Clocks, pulls, primes and delivery", runsOf(record));
+/** Clocks, pulls, primes and delivery, where there is any, in letters of this size [pt]. */
+export function writeRuns(sheet: Sheet, record: TurnaroundRecord, size: number): void {
+  writePart(sheet, "Clocks, pulls, primes and delivery", runsOf(record), size);
 }
 
-function writePart(sheet: Sheet, heading: string, { columns, rows }: RecordTable): void {
+/** Rows of line, what, how it was found, who and when, in two columns. */
+function writePart(sheet: Sheet, heading: string, { rows }: RecordTable, size: number): void {
   if (rows.length === 0) return;
   sheet.heading(heading);
-  writeTable(sheet, columns, rows);
+  writeFlow(
+    sheet,
+    rows.map(({ cells: [line, what, found, writer] }) =>
+      textPiece({ text: `${line}  ${what}: ${found}  [${writer}]`.replace(".:", ":").trim() }, size),
+    ),
+  );
 }

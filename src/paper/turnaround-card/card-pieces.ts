@@ -1,9 +1,10 @@
-import { cautionNamed, formatQuantity, type CautionId, type Dimension } from "#base";
+import { cautionNamed, type CautionId, type Dimension, type UnitSystem } from "#base";
 import { linesOf, type Check, type Pattern, type PatternLine, type Step, type StepTimer } from "#kit";
 import { sayMet, saysItsCount } from "#readiness";
-import { secondsWords } from "#station";
+import { sayDuration, sayLimit } from "#words";
 import { cautionPieces } from "../caution-panel.ts";
 import type { Piece } from "../flow/flow.ts";
+import { pictureNumber, type PictureNumbers } from "../pictures/picture-page.ts";
 import { textPiece } from "../flow/text-piece.ts";
 
 /** Joins what is written and ringed by hand, so that it is never broken over two lines. */
@@ -11,29 +12,43 @@ const GLUE = "\u00a0";
 const BLANK = "________";
 const ANSWERS = `${GLUE.repeat(3)}S${GLUE.repeat(3)}W${GLUE.repeat(3)}N`;
 
-/** Every line of a card at a size of letters [pt], stage by stage; the panel of a caution where its danger first comes up. */
-export function cardPieces(pattern: Pattern, size: number): readonly Piece[] {
+/** Every line of a card at a size of letters [pt], stage by stage, with the number of the drawing to look at; the panel of a caution where its danger first comes up. */
+export function cardPieces(
+  { pattern, units }: { readonly pattern: Pattern; readonly units: UnitSystem },
+  size: number,
+  numbers: PictureNumbers,
+): readonly Piece[] {
   const lines = linesOf(pattern);
+  const numberAt = (line: PatternLine, before: PatternLine | undefined) =>
+    pictureNumber(pattern, numbers, line, before);
   const shown = new Set<string>();
   return pattern.stages.flatMap(({ id, name }) => {
     const own = lines.filter(({ stage }) => stage === id);
     const fresh = [...new Set(own.flatMap(({ step }) => step.cautions))].filter((one) => !shown.has(one));
     for (const one of fresh) shown.add(one);
-    const rows = own.map((line, at) => textPiece(rowOf(line, own[at - 1]), size));
+    const rows = own.map((line, at) =>
+      textPiece(rowOf(line, own[at - 1], { picture: numberAt(line, own[at - 1]), units }), size),
+    );
     return [textPiece({ text: name, heading: true }, size), ...cautionPieces(fresh, size - 1), ...rows];
   });
 }
 
-function rowOf(line: PatternLine, before: PatternLine | undefined) {
+interface Shown {
+  readonly picture: number | undefined;
+  readonly units: UnitSystem;
+}
+
+function rowOf(line: PatternLine, before: PatternLine | undefined, { picture, units }: Shown) {
   const { check, step, label } = line;
   const own = check === undefined;
   const text = own
     ? `${signalsOf(step, before?.step)}${onlyAfter(step)}${line.text}`
     : `${line.text} Right: ${check.expect}`;
-  const reading = own ? timerWords(step.timer) : checkWords(check);
+  const reading = own ? timerWords(step.timer) : checkWords(check, units);
   const written = [reading, line.answered ? ANSWERS : ""].filter(Boolean).join(" ");
   const part = reading === "" ? " " : ` \u2013 `;
-  return { text: `${label}  ${text}${part}${written}`.trim(), bold: own };
+  const shown = picture === undefined ? "" : ` [${picture}]`;
+  return { text: `${label}  ${text}${shown}${part}${written}`.trim(), bold: own };
 }
 
 /** Signal word and hazard of each caution that begins at this line: what goes on from the line before is not said again. */
@@ -51,23 +66,24 @@ function onlyAfter({ after }: Step): string {
 function timerWords(timer: StepTimer | undefined): string {
   if (timer === undefined) return "";
   if (timer.kind === "pulls") return `pulls, at most ${timer.atMost}: ${BLANK}`;
-  if (timer.kind === "prime") return `to water, at most ${secondsWords(timer.atMost)}: ${BLANK}`;
-  return `at least ${secondsWords(timer.atLeast)}; from${GLUE}${BLANK} to${GLUE}${BLANK}`;
+  if (timer.kind === "prime") return `to water, at most ${sayDuration(timer.atMost)}: ${BLANK}`;
+  return `at least ${sayDuration(timer.atLeast)}; from${GLUE}${BLANK} to${GLUE}${BLANK}`;
 }
 
-function checkWords(check: Check): string {
-  if (check.kind === "measure") return `${limitWords(check)}: ${BLANK}`;
+function checkWords(check: Check, units: UnitSystem): string {
+  if (check.kind === "measure") return `${limitWords({ ...check, units })}: ${BLANK}`;
   if (check.kind === "count") return `${check.of}${saysItsCount(check) ? "" : `, ${check.exactly}`}: ${BLANK}`;
   if (check.kind === "match" && check.against) return `${check.first}: ${BLANK}`;
   if (check.kind === "match") return `${check.first}: ${BLANK} ${check.second}: ${BLANK}`;
   if (check.kind === "date") return `printed date: ${BLANK}`;
-  if (check.kind === "timed") return `${limitWords({ ...check, dimension: "time", unit: "s" })}: ${BLANK}`;
+  if (check.kind === "timed") return `${limitWords({ ...check, dimension: "time", unit: "s", units })}: ${BLANK}`;
   return "";
 }
 
-/** Limits in the unit that the pattern was written in, which is the one on the gauge. */
-function limitWords({ atLeast, atMost, dimension, unit }: Limited): string {
-  const say = (si: number): string => formatQuantity(si, dimension as Dimension, { unit });
+/** Limits as the screen has them. */
+function limitWords({ atLeast, atMost, dimension, unit, units }: Limited): string {
+  const say = (si: number): string =>
+    dimension === "time" ? sayDuration(si) : sayLimit(si, dimension as Dimension, { unit, units });
   const parts = [
     atLeast === undefined ? "" : `at least ${say(atLeast)}`,
     atMost === undefined ? "" : `at most ${say(atMost)}`,
@@ -80,4 +96,5 @@ interface Limited {
   readonly atMost?: number;
   readonly dimension: string;
   readonly unit: string;
+  readonly units: UnitSystem;
 }
