@@ -131,7 +131,7 @@ export class KitActs {
   }
 
   #do<Kind extends EntryKind, Body>(
-    act: (doing: station.Doing, kit: KitState, body: Body) => station.Act<Kind>,
+    act: (doing: station.ActContext, kit: KitState, body: Body) => station.Act<Kind>,
     body: Body,
   ): Promise<Entry> {
     const view = this.#now();

@@ -4,6 +4,7 @@ import type { Reading } from "./typed-reading.ts";
 import { saySeen } from "#readiness";
 import type { OneTap } from "./one-tap.ts";
 import { writeValue } from "./reading.ts";
+import "./answer-bar.css";
 
 interface AnswerBarProps {
   readonly check: Check | undefined;

@@ -35,11 +35,11 @@ describe("a right answer by one tap", () => {
   });
 
   it("takes the seal as it was read at the opening, only where it was the one on record", () => {
-    const known = { recordedSeal: "00417", openedSeal: "BR 00417" };
-    expect(oneTapOf(check("seal"), {}, { ...known, recordedSeal: "BR 00417" })).toMatchObject({
+    const known = { recorded: "00417", openedSeal: "BR 00417" };
+    expect(oneTapOf(check("seal"), {}, { ...known, recorded: "BR 00417" })).toMatchObject({
       value: { kind: "match", first: "BR 00417", second: "BR 00417" },
     });
-    expect(oneTapOf(check("seal"), {}, { recordedSeal: "BR 00418", openedSeal: "BR 00417" })).toBeUndefined();
+    expect(oneTapOf(check("seal"), {}, { recorded: "BR 00418", openedSeal: "BR 00417" })).toBeUndefined();
     expect(oneTapOf(check("seal"), {}, { openedSeal: "BR 00417" })).toBeUndefined();
   });
 

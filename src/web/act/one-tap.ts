@@ -11,7 +11,8 @@ export interface OneTap {
 
 /** What else is known where a check is asked. */
 export interface Known {
-  readonly recordedSeal?: string | undefined;
+  /** What stands on record for a check that is held against it. */
+  readonly recorded?: string | undefined;
   /** The seal as it was read and entered when this turnaround was opened. */
   readonly openedSeal?: string | undefined;
   /** The same check as it was answered at an earlier line of this turnaround. */
@@ -28,7 +29,13 @@ export function oneTapOf(check: Check | undefined, typed: Typed, known: Known): 
   if (check?.kind === "count" && !typed.count) return allOf(check);
   if (check?.kind === "measure" && known.isMeasured && !typed.typed) return { words: saySeen(check) };
   if (check?.kind !== "match") return undefined;
-  return check.against === undefined ? sameTwice(typed, known.earlier) : asOpened(typed, known);
+  return oneTapOfMatch(check, typed, known);
+}
+
+/** A number on record is never offered: who has not read the tag would tap it all the same. */
+function oneTapOfMatch({ against }: Check & { readonly kind: "match" }, typed: Typed, known: Known) {
+  if (against === undefined) return sameTwice(typed, known.earlier);
+  return against === "recorded-seal" ? asOpened(typed, known) : undefined;
 }
 
 /** "Seen: 4 tight straps, all". */
@@ -47,9 +54,9 @@ function sameTwice({ first = "", second = "" }: Typed, earlier: Value | undefine
 }
 
 /** The seal was read minutes ago, when the kit was opened, and agreed with the record. */
-function asOpened({ first = "" }: Typed, { recordedSeal, openedSeal }: Known): OneTap | undefined {
-  if (first.trim() !== "" || recordedSeal === undefined || openedSeal === undefined) return undefined;
-  if (!isSameSeal(openedSeal, recordedSeal)) return undefined;
-  const value = matchRecord(openedSeal, recordedSeal);
+function asOpened({ first = "" }: Typed, { recorded, openedSeal }: Known): OneTap | undefined {
+  if (first.trim() !== "" || recorded === undefined || openedSeal === undefined) return undefined;
+  if (!isSameSeal(openedSeal, recorded)) return undefined;
+  const value = matchRecord(openedSeal, recorded);
   return value && { words: `Seen: ${openedSeal}, as read at the opening`, value };
 }

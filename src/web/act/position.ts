@@ -5,6 +5,8 @@ export interface Position {
   readonly line: number;
   /** Key of the ask; absent shows the line's first open one. */
   readonly ask?: string;
+  /** That ask by itself, though one look would show others with it. */
+  readonly isAlone?: true;
 }
 
 /**

@@ -57,7 +57,7 @@ function CountBox({ check, typed, change }: BoxesProps & { readonly check: Check
             key={count}
             isPressed={typed.count === String(count)}
             onPress={() => (setPressed(pressed + 1), change({ count: String(count) }))}
-            label={`${count} ${check.of}`}
+            label={`Number of ${check.of}: ${count}`}
           >
             {count}
           </Button>

@@ -60,6 +60,8 @@ describe("last time", () => {
 
   it("writes each kind of reading as it was entered", () => {
     expect(writeValue(length(0.5))).toBe("50 cm");
+    expect(writeValue(length(0.5), "metric")).toBe("50 cm");
+    expect(writeValue(length(0.5), "us")).toBe("50 cm (1.64\u00a0ft)");
     expect(writeValue({ kind: "match", first: "a", second: "b" })).toBe("a / b");
     expect(writeValue({ kind: "date", date: "2027-02" })).toBe("2027-02 (to 28 February 2027)");
   });

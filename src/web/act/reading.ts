@@ -1,7 +1,7 @@
-import { formatDate, formatQuantity, isDate, isMonth, parseDate, type Dimension, type UnitSystem } from "#base";
+import { formatDate, isDate, isMonth, parseDate, type Dimension, type UnitSystem } from "#base";
 import type { Check } from "#kit";
 import { judgeReading, saysItsCount, type Against, type Judged, type Turnaround, type Value } from "#readiness";
-import { sayDuration } from "../timing/index.ts";
+import { sayAsRead, sayDuration, sayLimit } from "#words";
 import type { Answered } from "./lines.ts";
 
 /** A reading held against what the check allows, with why in one sentence a person can say aloud. */
@@ -81,17 +81,19 @@ export function sayLimits(check: Check, units: UnitSystem): string | undefined {
 function writeLimit(check: Check, si: number, units: UnitSystem): string {
   if (check.kind === "timed") return sayDuration(si);
   if (check.kind !== "measure") return String(si);
-  const inWritten = formatQuantity(si, check.dimension as Dimension, { unit: check.unit });
-  const inOwn = formatQuantity(si, check.dimension as Dimension, { system: units });
-  return inWritten === inOwn ? inWritten : `${inWritten} (${inOwn})`;
+  return sayLimit(si, check.dimension as Dimension, { unit: check.unit, units });
 }
 
-/** A reading as it is shown beside an answer. */
-export function writeValue(value: Value): string {
-  if (value.kind === "quantity") return value.text;
+/** A reading as it is shown beside an answer; of what was read before, in the reader's own unit too. */
+export function writeValue(value: Value, units?: UnitSystem): string {
+  if (value.kind === "quantity") return units === undefined ? value.text : sayQuantity(value, units);
   if (value.kind === "count") return String(value.count);
   if (value.kind === "match") return `${value.first} / ${value.second}`;
   return value.kind === "date" ? writePrinted(value.date) : value.text;
+}
+
+function sayQuantity({ dimension, ...read }: Value & { readonly kind: "quantity" }, units: UnitSystem): string {
+  return sayAsRead({ ...read, dimension: dimension as Dimension }, units);
 }
 
 /** A printed date in words; a month keeps saying that it is one. */

@@ -9,12 +9,13 @@ describe("the seal read", () => {
   it("keeps leading noughts apart", () => {
     expect(compareSeal("417", "00417")).toMatchObject({
       agrees: false,
-      words: "The record says 00417; you read 417.",
+      words: "You read 417. That is not what the record says.",
     });
   });
 
   it("differs where no seal was found on a kit with one on record", () => {
     expect(compareSeal(NO_SEAL, "00417")).toMatchObject({ agrees: false });
+    expect(compareSeal(NO_SEAL, "00417").words).not.toContain("00417");
     expect(compareSeal(NO_SEAL, undefined)).toMatchObject({ agrees: true });
   });
 });

@@ -12,6 +12,7 @@ export interface SealComparison {
 
 /**
  * Holds the seal read against the record. Blanks and letter case do not count, leading noughts do.
+ * Where they differ the number on record is not told: who reads again shall read the seal.
  *
  * @param seen - as typed, or {@link NO_SEAL}
  * @param recorded - number on record; undefined where none is
@@ -21,9 +22,9 @@ export function compareSeal(seen: string, recorded: string | undefined): SealCom
     const words = seen === NO_SEAL ? "No seal is on record, and none was found." : "No seal is on record for this kit.";
     return { seen, agrees: true, words };
   }
-  if (seen === NO_SEAL) return { seen, agrees: false, words: `The record says ${recorded}; no seal was found.` };
+  if (seen === NO_SEAL) return { seen, agrees: false, words: "A seal is on record; none was found." };
   const agrees = isSameSeal(seen, recorded);
-  const words = agrees ? `Seal ${seen}, as on record.` : `The record says ${recorded}; you read ${seen}.`;
+  const words = agrees ? `Seal ${seen}, as on record.` : `You read ${seen}. That is not what the record says.`;
   return { seen, agrees, words };
 }
 

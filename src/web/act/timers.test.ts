@@ -30,9 +30,9 @@ describe("clocks running in a turnaround", () => {
   });
 
   it("says what is left and how far over", () => {
-    expect(sayLeft({ seconds: 10, left: 110, reached: false, over: 0 })).toBe("1 min 50 s left");
+    expect(sayLeft({ seconds: 10, left: 110, reached: false, over: 0 })).toBe("1\u00a0min 50\u00a0s left");
     expect(sayLeft({ seconds: 120, left: 0, reached: true, over: 0 })).toBe("reached");
-    expect(sayLeft({ seconds: 325, left: 0, reached: true, over: 205 })).toBe("3 min 25 s over");
+    expect(sayLeft({ seconds: 325, left: 0, reached: true, over: 205 })).toBe("3\u00a0min 25\u00a0s over");
   });
 });
 

@@ -1,7 +1,9 @@
 import { sayCount } from "#base";
-import type { Pattern, Step, StepTimer } from "#kit";
+import { isLeftAlone, type Pattern, type Step, type StepTimer } from "#kit";
 import type { Turnaround } from "#readiness";
-import { type Elapsed, readTimer, sayDuration } from "../timing/index.ts";
+import { sayUntil } from "../parts/words/say-time.ts";
+import { type Elapsed, readTimer } from "../timing/index.ts";
+import { sayDuration } from "#words";
 import { Watched } from "../watched/index.ts";
 
 /** A clock that runs in a turnaround, at whatever line the person now is. */
@@ -52,6 +54,16 @@ export function sayReached(timer: RunningTimer): string {
     timed: `Line ${timer.step.line} has reached its limit.`,
   };
   return words[timer.what];
+}
+
+/** True where nobody stands by it: no alarm is waited for, and the screen may go dark. */
+export function isHanging({ step }: Pick<RunningTimer, "step">): boolean {
+  return isLeftAlone(step);
+}
+
+/** "hanging until 08:00 tomorrow", "has hung long enough". */
+export function sayHanging(until: number, now: number): string {
+  return now < until ? `hanging until ${sayUntil(until, now)}` : "has hung long enough";
 }
 
 /** How a clock stands, in words: what is left, or how far past. */

@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { sampleCheck, sampleMark } from "../kit-view/sample.ts";
-import { assembleReading, type Typed } from "./typed-reading.ts";
+import { assembleReading, holdsBack, isSaid, type Typed } from "./typed-reading.ts";
 
 const around = { today: "2026-03-14", units: "metric" } as const;
 const read = (check: string, typed: Typed) => assembleReading(sampleCheck(check), typed, around);
-const readSeal = (first: string, recordedSeal?: string) =>
-  assembleReading(sampleCheck("seal"), { first, second: first }, { ...around, recordedSeal });
+const readSeal = (first: string, recorded?: string) =>
+  assembleReading(sampleCheck("seal"), { first, second: first }, { ...around, recorded });
 
 describe("readings as typed", () => {
   it("asks nothing where the eye judges", () => {
@@ -37,6 +37,13 @@ describe("readings as typed", () => {
     expect(readSeal(" ", "DK0417")).toMatchObject({ missing: "Read and enter: the seal." });
   });
 
+  it("says once that two numbers differ: beside the reading, and not again as the reason against it", () => {
+    const wrong = readSeal("DK417", "DK0417");
+    expect(isSaid(wrong, holdsBack(wrong)!)).toBe(true);
+    const missing = readSeal(" ", "DK0417");
+    expect(isSaid(missing, holdsBack(missing)!)).toBe(false);
+  });
+
   it("keeps a seal's number where none stands on record, and says that it compared nothing", () => {
     expect(readSeal("DK0417")).toMatchObject({
       value: { kind: "text", text: "DK0417" },
@@ -48,7 +55,7 @@ describe("readings as typed", () => {
     const timed = { ...sampleCheck("bands"), kind: "timed", atMost: 60 } as const;
     const timer = { seconds: 75, mark: sampleMark(1) };
     expect(assembleReading(timed, {}, { ...around, timer })).toMatchObject({
-      value: { si: 75, text: "1 min 15 s" },
+      value: { si: 75, text: "1\u00a0min 15\u00a0s" },
       judgement: { right: false },
     });
   });

@@ -1,7 +1,7 @@
 import { isInputError, parseQuantity, type Dimension, type UnitSystem } from "#base";
 import type { Check } from "#kit";
 import type { TimerState, Value } from "#readiness";
-import { sayDuration } from "../timing/index.ts";
+import { sayDuration } from "#words";
 import { matchRecord, sayReading, type Judgement } from "./reading.ts";
 
 /** What stands in the boxes of a check, by box; `quantity` is `typed` with its unit. Kept until the answer is given. */
@@ -20,8 +20,8 @@ interface Circumstances {
   readonly units: UnitSystem;
   /** The clock of the step, where the check is timed. */
   readonly timer?: TimerState | undefined;
-  /** The seal on record that a check against it is compared with, where there is one. */
-  readonly recordedSeal?: string | undefined;
+  /** What stands on record for a check that is held against it, where something does. */
+  readonly recorded?: string | undefined;
   /** The day that a printed date must reach, where that is later than today. */
   readonly wanted?: string;
 }
@@ -34,11 +34,11 @@ export function assembleReading(check: Check | undefined, typed: Typed, around: 
   return value && judgement ? { kind: "read", value, judgement } : { kind: "incomplete", missing: sayMissing(check) };
 }
 
-function readValue(check: Check, typed: Typed, { timer, recordedSeal }: Circumstances): Value | undefined {
+function readValue(check: Check, typed: Typed, { timer, recorded }: Circumstances): Value | undefined {
   if (check.kind === "measure") return readMeasure(typed.quantity, check.dimension as Dimension);
   if (check.kind === "timed") return readSeconds(timer?.seconds);
   if (check.kind === "count") return typed.count ? { kind: "count", count: Number(typed.count) } : undefined;
-  if (check.kind === "match" && check.against) return matchRecord(typed.first ?? "", recordedSeal);
+  if (check.kind === "match" && check.against) return matchRecord(typed.first ?? "", recorded);
   if (check.kind === "match") return readMatch(typed);
   return typed.date ? { kind: "date", date: typed.date } : undefined;
 }
@@ -69,4 +69,15 @@ function sayMissing(check: Check): string {
   if (check.kind === "match") return `Read and enter both: ${check.first}, and ${check.second}.`;
   if (check.kind === "date") return "Read and enter the date printed on it.";
   return check.kind === "timed" ? "Time it first." : "Measure it and enter the reading.";
+}
+
+/** Why "seen" cannot be taken: something is not read yet, or reads outside what is allowed. */
+export function holdsBack(reading: Reading): string | undefined {
+  if (reading.kind === "incomplete") return reading.missing;
+  return reading.kind === "read" && !reading.judgement.right ? reading.judgement.words : undefined;
+}
+
+/** What a reading means is said beside it: not a second time as the reason why "seen" is not taken. */
+export function isSaid(reading: Reading, words: string): boolean {
+  return reading.kind === "read" && reading.judgement.words === words;
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { readKept } from "./use-kept.ts";
+import { isLongAgo, readKept } from "./use-kept.ts";
 
 const EMPTY = { typed: {}, note: "", photos: [] };
 
@@ -13,5 +13,12 @@ describe("what was entered before the answer", () => {
     expect(readKept(null, EMPTY)).toEqual(EMPTY);
     expect(readKept("{broken", EMPTY)).toEqual(EMPTY);
     expect(readKept('{"note":"wet"}', EMPTY)).toEqual({ ...EMPTY, note: "wet" });
+  });
+
+  it("is forgotten only once its hours are over", () => {
+    const hour = 3_600_000;
+    expect(isLongAgo(undefined, 20 * hour, 12)).toBe(false);
+    expect(isLongAgo(8 * hour, 20 * hour, 12)).toBe(false);
+    expect(isLongAgo(7 * hour, 20 * hour, 12)).toBe(true);
   });
 });

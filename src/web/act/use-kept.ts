@@ -23,6 +23,29 @@ export function useKept<Value extends object>(name: string, empty: Value): Kept<
   return { value, change, clear };
 }
 
+/** What was entered, and when its first letter was [ms]. */
+interface Begun<Value> {
+  readonly begun?: number;
+  readonly value: Value;
+}
+
+/** As {@link useKept}, and forgotten so many hours after the first letter: what was left lying is for another time. */
+export function useKeptFor<Value extends object>(hours: number, name: string, empty: Value): Kept<Value> {
+  const [opened] = useState(() => Date.now());
+  const { value: held, change, clear } = useKept<Begun<Value>>(name, { value: empty });
+  const isOld = isLongAgo(held.begun, opened, hours);
+  return {
+    value: isOld ? empty : { ...empty, ...held.value },
+    change: (value) => change({ begun: isOld ? opened : (held.begun ?? opened), value }),
+    clear,
+  };
+}
+
+/** Whether it was begun more than so many hours before [ms]. */
+export function isLongAgo(begun: number | undefined, now: number, hours: number): boolean {
+  return begun !== undefined && now - begun > hours * 3_600_000;
+}
+
 /** A draft as kept, filled up from the empty one; what cannot be read counts as none. */
 export function readKept<Value extends object>(text: string | null, empty: Value): Value {
   if (text === null) return empty;

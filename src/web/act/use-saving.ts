@@ -8,18 +8,21 @@ export interface Saving {
   readonly save: (work: () => Promise<unknown>) => Promise<boolean>;
 }
 
-export function useSaving(): Saving {
-  const [error, setError] = useState<unknown>();
+/**
+ * @param about - what a refusal may rest on beside what is saved: once it changes, the refusal is no longer so
+ */
+export function useSaving(about = ""): Saving {
+  const [failure, setFailure] = useState<{ readonly error: unknown; readonly about: string }>();
   const underWay = useRef(false);
   const save = async (work: () => Promise<unknown>) => {
     if (underWay.current) return false;
     underWay.current = true;
     const failed = await work().then(nothing, asError);
     underWay.current = false;
-    setError(failed);
+    setFailure(failed === undefined ? undefined : { error: failed, about });
     return failed === undefined;
   };
-  return { error, save };
+  return { error: failure?.about === about ? failure.error : undefined, save };
 }
 
 function nothing(): undefined {

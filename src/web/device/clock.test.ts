@@ -39,8 +39,12 @@ describe("the difference between two clocks", () => {
   test("is only spoken of from two minutes on, and says which way", () => {
     expect(sayClockDifference(undefined)).toBeUndefined();
     expect(sayClockDifference(119_000)).toBeUndefined();
-    expect(sayClockDifference(190 * 60_000)).toBe("This device's clock is 3 h 10 min ahead of the station's.");
-    expect(sayClockDifference(190 * 60_000, "was")).toBe("This device's clock was 3 h 10 min ahead of the station's.");
+    expect(sayClockDifference(190 * 60_000)).toBe(
+      "This device's clock is 3\u00a0h 10\u00a0min ahead of the station's.",
+    );
+    expect(sayClockDifference(190 * 60_000, "was")).toBe(
+      "This device's clock was 3\u00a0h 10\u00a0min ahead of the station's.",
+    );
     expect(sayClockDifference(-366 * 86_400_000)).toBe("This device's clock is 366 days behind the station's.");
   });
 });

@@ -1,3 +1,4 @@
+import { sayDuration } from "#words";
 import type { Ambient, StationClockOff } from "#station";
 import { uuidv7 } from "uuidv7";
 
@@ -34,17 +35,10 @@ export function clockAhead(serverMs: number, askedMs: number, answeredMs: number
 export function sayClockDifference(aheadMs: number | undefined, verb: "is" | "was" = "is"): string | undefined {
   if (aheadMs === undefined || Math.abs(aheadMs) < CLOCK_WARNING_MS) return undefined;
   const way = aheadMs > 0 ? "ahead of" : "behind";
-  return `This device's clock ${verb} ${saySpan(Math.abs(aheadMs))} ${way} the station's.`;
+  return `This device's clock ${verb} ${sayDuration(Math.abs(aheadMs) / 1000, "apart")} ${way} the station's.`;
 }
 
 /** "The station's clock is 3 h 10 min behind", by the station's own word. */
 export function sayStationClock({ kind, byMs }: StationClockOff): string {
-  return `The station's clock is ${saySpan(byMs)} ${kind}.`;
-}
-
-function saySpan(ms: number): string {
-  const minutes = Math.round(ms / 60_000);
-  if (minutes < 60) return `${minutes} min`;
-  const hours = Math.floor(minutes / 60);
-  return hours < 48 ? `${hours} h ${minutes % 60} min` : `${Math.floor(hours / 24)} days`;
+  return `The station's clock is ${sayDuration(byMs / 1000, "apart")} ${kind}.`;
 }

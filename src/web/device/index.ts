@@ -9,6 +9,8 @@ export * from "./lock/index.ts";
 export type { HandedLine } from "./handed/index.ts";
 export type { TakenSheet } from "./handed/sheet-desk.ts";
 export { saveFile } from "./held/held-file.ts";
+export { DryDevice } from "./dry/dry-device.tsx";
+export { DRY_KIT } from "./dry/dry-station.ts";
 export { DeviceProvider, useDeviceState, useThisDevice } from "./provider.tsx";
 export type { ServerDoor } from "./sync/server-door.ts";
 export { ThisDevice } from "./this-device.ts";

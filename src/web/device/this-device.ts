@@ -6,7 +6,8 @@ import type { MenderParts } from "./branch/branch-mender.ts";
 import { clockAhead, deviceAmbient } from "./clock.ts";
 import { ClockWatch, refusedForClock } from "./clock-watch.ts";
 import type { Recorder, StationView } from "./sync/contract.ts";
-import { sendStateOf, type Alarm, type DeviceState, type SignInOutcome, type Sitting } from "./device-state.ts";
+import type { Alarm, DeviceState, SignInOutcome, Sitting } from "./device-state.ts";
+import { deviceStateOf } from "./device-telling.ts";
 import { deviceIdOf, NOTES } from "./held/device-notes.ts";
 import type { DeviceStore } from "./held/device-store.ts";
 import { askToKeep, findEmptied, forgetPeople, markUsed } from "./held/disk-watch.ts";
@@ -346,19 +347,20 @@ export class ThisDevice {
   }
 
   #tell(): void {
-    this.#state.set(this.#standing());
-  }
-
-  #standing(): DeviceState {
-    const { openers, hasBeside } = this.lock;
-    if (this.#isShut) return { kind: "locked", hasPasskey: openers.passkeys > 0, hasBeside };
-    return this.#sitting ? this.#signedIn(this.#sitting) : this.#signedOut();
-  }
-
-  #signedOut(): DeviceState {
-    const isOffline = this.#reach.kind === "offline";
-    const server = this.#server && { server: this.#server };
-    return { kind: "signed-out", alarms: this.#alarms(), ...server, isOffline, waiting: this.#log.waiting };
+    const station = this.#sitting && this.#view(this.#sitting);
+    this.#state.set(
+      deviceStateOf({
+        isShut: this.#isShut,
+        isBeside: this.#beside !== undefined,
+        lock: this.lock,
+        log: this.#log,
+        reach: this.#reach,
+        alarms: this.#alarms(),
+        sitting: this.#sitting,
+        server: this.#server,
+        station,
+      }),
+    );
   }
 
   #view(sitting: Sitting): StationView | undefined {
@@ -369,24 +371,6 @@ export class ThisDevice {
       now: deviceAmbient.now(),
       units: preferences.now().units,
     });
-  }
-
-  #signedIn(sitting: Sitting): DeviceState {
-    const station = this.#view(sitting);
-    return {
-      kind: "signed-in",
-      sitting,
-      lock: this.lock.kind,
-      ...(this.lock.progress && { lockProgress: this.lock.progress }),
-      ...(this.#beside && { isBeside: true as const }),
-      ...(station && { station }),
-      sendState: sendStateOf(this.#log.outbox, this.#log.unsentPhotos, this.#reach, this.#log.lost),
-      lost: this.#log.lost,
-      handed: this.#log.handed,
-      outbox: this.#log.outbox.filter(({ state }) => state !== "sent"),
-      reach: this.#reach,
-      alarms: this.#alarms(),
-    };
   }
 
   /** Told at once when the clock goes wrong or is put right: nobody should read the one while the other is true. */

@@ -8,7 +8,7 @@ import {
   type DeliveryPlaces,
 } from "./delivery-scales.ts";
 import { Axes } from "./axes.tsx";
-import { useWidth } from "./use-width.ts";
+import { WideDrawing } from "./wide-drawing.tsx";
 import "./drawing.css";
 import "./delivery-curve.css";
 
@@ -23,12 +23,9 @@ export interface DeliveryCurveProps {
 
 /** Pump curve and what height and hoses need, the point where the pump works, its band, and where the suction ends. */
 export function DeliveryCurve(props: DeliveryCurveProps) {
-  const [seen, width] = useWidth<HTMLDivElement>();
   return (
     <div className="curve">
-      <div ref={seen} className="drawing">
-        {width > 0 && <Curve {...props} width={width} />}
-      </div>
+      <WideDrawing>{(width) => <Curve {...props} width={width} />}</WideDrawing>
       <CurveLegend drawn={props.drawn} />
     </div>
   );

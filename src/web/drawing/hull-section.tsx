@@ -1,6 +1,6 @@
 import { useId } from "react";
 import { placeProfile, placeStern, type HullDrawn } from "./hull-section-places.ts";
-import { useWidth } from "./use-width.ts";
+import { WideDrawing } from "./wide-drawing.tsx";
 import "./drawing.css";
 import "./hull-section.css";
 
@@ -18,17 +18,16 @@ const GAP = 16;
 
 /** The boat from the side and from astern, with the water outside and in. Heights in the side view are stretched. */
 export function HullSection(props: HullSectionProps) {
-  const [seen, width] = useWidth<HTMLDivElement>();
+  return <WideDrawing>{(width) => <Views {...props} width={width} />}</WideDrawing>;
+}
+
+function Views({ width, ...props }: HullSectionProps & { readonly width: number }) {
   const isWide = width > 520;
   const side = isWide ? Math.floor(width * 0.72) : width;
   return (
-    <div ref={seen} className="drawing">
-      {width > 0 && (
-        <div className={isWide ? "hull-views" : ""}>
-          <Side {...props} width={side} />
-          <Stern drawn={props.drawn} width={isWide ? width - side - GAP : Math.min(width, 240)} />
-        </div>
-      )}
+    <div className={isWide ? "hull-views" : ""}>
+      <Side {...props} width={side} />
+      <Stern drawn={props.drawn} width={isWide ? width - side - GAP : Math.min(width, 240)} />
     </div>
   );
 }
@@ -91,7 +90,7 @@ function SideWords({ places, width, height, sayFreeboard, sayInside }: SideWords
       </text>
       {inside && (
         <text className="hull-word" x={clamp(inside.x, 60, width - 60)} y={height - 6} textAnchor="middle">
-          {sayInside} inside
+          {sayInside}
         </text>
       )}
     </g>

@@ -8,7 +8,7 @@ import {
   type SoundingPlaces,
   type SoundingsDrawn,
 } from "./sounding-chart-scales.ts";
-import { useWidth } from "./use-width.ts";
+import { WideDrawing } from "./wide-drawing.tsx";
 import "./drawing.css";
 import "./sounding-chart.css";
 
@@ -22,12 +22,9 @@ export interface SoundingChartProps {
 
 /** Soundings on the wall clock, when pumps ran, and what the level may do in the hour to come. */
 export function SoundingChart(props: SoundingChartProps) {
-  const [seen, width] = useWidth<HTMLDivElement>();
   return (
     <div className="curve">
-      <div ref={seen} className="drawing">
-        {width > 0 && <Chart {...props} width={width} />}
-      </div>
+      <WideDrawing>{(width) => <Chart {...props} width={width} />}</WideDrawing>
       <Legend hasFan={props.drawn.fan.length > 0} hasRuns={props.drawn.runs.length > 0} />
     </div>
   );

@@ -1,7 +1,7 @@
 import { scaleLinear } from "d3-scale";
 import { area, line } from "d3-shape";
 import { Axes } from "./axes.tsx";
-import { useWidth } from "./use-width.ts";
+import { WideDrawing } from "./wide-drawing.tsx";
 import "./drawing.css";
 
 /** The chance of working at one age since the last proof. */
@@ -25,12 +25,7 @@ const MONTH = 30.44;
 
 /** How the chance that a kit works falls with the months since it was last proved, with the range of nine in ten. */
 export function StartCurve(props: StartCurveProps) {
-  const [seen, width] = useWidth<HTMLDivElement>();
-  return (
-    <div ref={seen} className="drawing">
-      {width > 0 && <Chart {...props} width={width} />}
-    </div>
-  );
+  return <WideDrawing>{(width) => <Chart {...props} width={width} />}</WideDrawing>;
 }
 
 function Chart({ label, points, today, todayWords, width }: StartCurveProps & { readonly width: number }) {

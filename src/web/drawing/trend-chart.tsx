@@ -1,7 +1,7 @@
 import { line } from "d3-shape";
 import { Axes } from "./axes.tsx";
 import { placeTrend, type TrendFrame, type TrendLimit, type TrendPlaces, type TrendPoint } from "./trend-scales.ts";
-import { useWidth } from "./use-width.ts";
+import { WideDrawing } from "./wide-drawing.tsx";
 import "./drawing.css";
 
 export interface TrendChartProps {
@@ -22,12 +22,7 @@ const HEIGHT = 230;
 
 /** Readings over the years, with the lines they are held to. */
 export function TrendChart(props: TrendChartProps) {
-  const [seen, width] = useWidth<HTMLDivElement>();
-  return (
-    <div ref={seen} className="drawing">
-      {width > 0 && <Chart {...props} width={width} />}
-    </div>
-  );
+  return <WideDrawing>{(width) => <Chart {...props} width={width} />}</WideDrawing>;
 }
 
 function Chart({ label, reading, points, limits, say, sayTick, width }: TrendChartProps & { readonly width: number }) {

@@ -11,7 +11,7 @@ import {
 } from "./band-layout.ts";
 import { BandPatterns, fillOf } from "./band-patterns.tsx";
 import { monthTicks } from "./months.ts";
-import { useWidth } from "./use-width.ts";
+import { WideDrawing } from "./wide-drawing.tsx";
 import "./drawing.css";
 
 export interface YearBandsProps {
@@ -25,11 +25,10 @@ export interface YearBandsProps {
 
 /** A row of bands for each kit over the days ahead: months above, today as a line, each standing by pattern and word. */
 export function YearBands({ label, rows, from, to, today }: YearBandsProps) {
-  const [seen, width] = useWidth<HTMLDivElement>();
   return (
-    <div ref={seen} className="drawing">
-      {width > 0 && <Bands label={label} rows={rows} from={from} to={to} today={today} width={width} />}
-    </div>
+    <WideDrawing>
+      {(width) => <Bands label={label} rows={rows} from={from} to={to} today={today} width={width} />}
+    </WideDrawing>
   );
 }
 

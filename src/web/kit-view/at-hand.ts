@@ -1,4 +1,4 @@
-import { allSteps, patternAfter, type Pattern } from "#kit";
+import { allSteps, patternAfter, stepsAsked, type Pattern } from "#kit";
 import type { KitState, Turnaround } from "#readiness";
 import type { StationView } from "../device/sync/contract.ts";
 
@@ -37,20 +37,18 @@ function atHand(view: StationView, kit: KitState | undefined): KitAtHand | undef
 function patternFor({ turnaround }: KitState, pattern: Pattern): Pattern {
   if (!turnaround) return pattern;
   const answered = new Set(Object.values(turnaround.answers).map(({ step }) => step));
-  const key = [...(turnaround.met ?? []), "/", ...stepsAfterUse(pattern).filter((id) => answered.has(id))].join(" ");
+  const isAsked = stepsAsked(pattern, turnaround);
+  const key = allSteps(pattern)
+    .flatMap((step) => (isAsked(step) || answered.has(step.id) ? [] : [step.id]))
+    .join(" ");
   const known = PATTERNS.get(pattern) ?? new Map<string, Pattern>();
-  const found = known.get(key) ?? patternAfter(pattern, turnaround.met ?? [], answered);
+  const found = known.get(key) ?? patternAfter(pattern, turnaround, answered);
   PATTERNS.set(pattern, known.set(key, found));
   return found;
 }
 
 /** The same object each time, so that what is drawn from a pattern is not drawn anew at every line. */
 const PATTERNS = new WeakMap<Pattern, Map<string, Pattern>>();
-
-/** Steps that are not in every turnaround. */
-function stepsAfterUse(pattern: Pattern): readonly string[] {
-  return allSteps(pattern).flatMap(({ id, after }) => (after ? [id] : []));
-}
 
 /** The same with its open turnaround, where there is one. */
 export function withTurnaround(at: KitAtHand): OpenKit | undefined {

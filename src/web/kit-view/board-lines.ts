@@ -51,14 +51,14 @@ export function allLines({ notReady, ready }: Pick<PlaceLines, "notReady" | "rea
   return [...notReady, ...ready];
 }
 
-/** The names of a place's kits by standing, ready first and grounded last. */
+/** The kits of a place by standing, ready first and grounded last. */
 export function byStanding(
   lines: Pick<PlaceLines, "notReady" | "ready">,
-): readonly { readonly standing: StandingKind; readonly names: readonly string[] }[] {
+): readonly { readonly standing: StandingKind; readonly kits: readonly KitState[] }[] {
   const kits = allLines(lines).toSorted(({ kit: one }, { kit: other }) => byName(one, other));
   return BEST_FIRST.flatMap((standing) => {
-    const names = kits.filter((line) => line.standing.standing === standing).map(({ kit }) => kit.name);
-    return names.length === 0 ? [] : [{ standing, names }];
+    const these = kits.filter((line) => line.standing.standing === standing).map(({ kit }) => kit);
+    return these.length === 0 ? [] : [{ standing, kits: these }];
   });
 }
 

@@ -1,3 +1,4 @@
+import { sayDuration } from "#words";
 import { formatDate, daysBetween } from "#base";
 import { sayCount } from "../parts/words/say-count.ts";
 import type { Shortfall, Standing, Strength } from "#readiness";
@@ -25,15 +26,7 @@ export function sayRestore({ restore }: Pick<Standing, "restore">, most: number)
   const { what, minutes } = restore;
   if (what.length === 0) return undefined;
   const more = what.length > most ? ` And ${sayCount(what.length - most, "more thing")}.` : "";
-  return `${what.slice(0, most).join(" ")}${more}${minutes > 0 ? ` About ${sayMinutes(minutes)}.` : ""}`;
-}
-
-/** "95 min", "2 h 5 min". */
-export function sayMinutes(minutes: number): string {
-  const whole = Math.ceil(minutes);
-  if (whole < 100) return `${whole} min`;
-  const [hours, rest] = [Math.floor(whole / 60), whole % 60];
-  return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;
+  return `${what.slice(0, most).join(" ")}${more}${minutes > 0 ? ` About ${sayDuration(60 * minutes, "needed")}.` : ""}`;
 }
 
 /** When a place falls short: "now, until 3 March 2027: 4 ready of 5". */

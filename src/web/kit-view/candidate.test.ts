@@ -18,7 +18,7 @@ describe("what each of two devices said", () => {
   it("gives seals, openings and times in words", () => {
     expect(sayCandidate(at("sealed", { turnaround: "t1", seal: "00420" }), "e1")).toBe("Sealed with 00420");
     expect(sayCandidate(at("turnaround-opened", { sealSeen: "" }), "e1")).toBe("Turnaround opened, no seal found");
-    expect(sayCandidate(at("timer-stopped", { seconds: 125 }), "e1")).toBe("Timed 2 min 5 s");
+    expect(sayCandidate(at("timer-stopped", { seconds: 125 }), "e1")).toBe("Timed 2\u00a0min 5\u00a0s");
   });
 
   it("says so where the entry has not arrived, and names a kind it has no words for", () => {

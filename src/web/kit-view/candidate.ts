@@ -2,7 +2,7 @@ import { sayCount } from "#base";
 import { checkNamed, stepNamed } from "#kit";
 import type { Entry } from "#log";
 import type { Bodies, EntryKind } from "#readiness";
-import { sayDuration } from "../timing/index.ts";
+import { sayDuration } from "#words";
 import type { KitAtHand } from "./at-hand.ts";
 import { sayAnswer } from "../act/wording.ts";
 

@@ -16,25 +16,25 @@ const DUE: FlushDue = { by: FROM + 2 * HOUR, from: FROM, isFromStop: true, first
 
 describe("the first flush in words", () => {
   it("says what is left, rounded down, and by when", () => {
-    expect(sayFlushLeft(DUE, FROM + 39.5 * 60_000)).toBe("First flush: 80 min left, by 16:05.");
-    expect(sayFlushLeft(DUE, FROM)).toBe("First flush: 2 h left, by 16:05.");
+    expect(sayFlushLeft(DUE, FROM + 39.5 * 60_000)).toBe("First flush: 80\u00a0min left, by 16:05.");
+    expect(sayFlushLeft(DUE, FROM)).toBe("First flush: 2\u00a0h left, by 16:05.");
   });
 
   it("says once it is past that it is overdue, never that it is too late to matter", () => {
     expect(sayFlushLeft(DUE, FROM + 2 * HOUR + 1)).toBe(
-      "First flush overdue by 1 min: it was due by 16:05. Flush now.",
+      "First flush overdue by 1\u00a0min: it was due by 16:05. Flush now.",
     );
     expect([isOverdue(DUE, DUE.by), isOverdue(DUE, DUE.by + 1)]).toEqual([false, true]);
   });
 
   it("says the day too where that may be another one", () => {
     expect(sayFlushLeft(DUE, DUE.by + 20 * HOUR)).toBe(
-      "First flush overdue by 20 h: it was due by 10 Jan 2026, 16:05. Flush now.",
+      "First flush overdue by 20\u00a0h: it was due by 10 Jan 2026, 16:05. Flush now.",
     );
   });
 
   it("says why, from when, and where the time is from", () => {
-    expect(sayFlushWhy(DUE)).toBe("It met salt water. 2 h from when it last pumped, 14:05. The manual.");
+    expect(sayFlushWhy(DUE)).toBe("It met salt water. 2\u00a0h from when it last pumped, 14:05. The manual.");
     expect(sayFlushWhy({ ...DUE, isFromStop: false })).toContain("from its return, 14:05; it stopped pumping before");
   });
 });

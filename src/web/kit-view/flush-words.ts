@@ -1,6 +1,6 @@
+import { sayDuration } from "#words";
 import { sayMet, type FlushDue } from "#readiness";
 import { sayInstant, sayTime } from "../parts/words/say-time.ts";
-import { sayMinutes } from "./board-words.ts";
 
 const MINUTE = 60_000;
 
@@ -12,9 +12,8 @@ const MINUTE = 60_000;
  * @returns "First flush: 1 h 20 min left, by 16:05."; once past, how long it is overdue
  */
 export function sayFlushLeft({ by }: FlushDue, now: number): string {
-  const left = Math.floor((by - now) / MINUTE);
-  if (left >= 0) return `First flush: ${sayMinutes(left)} left, by ${sayWhen(by, now)}.`;
-  return `First flush overdue by ${sayMinutes(Math.ceil((now - by) / MINUTE))}: it was due by ${sayWhen(by, now)}. Flush now.`;
+  if (by >= now) return `First flush: ${sayDuration((by - now) / 1000, "elapsed")} left, by ${sayWhen(by, now)}.`;
+  return `First flush overdue by ${sayDuration((now - by) / 1000, "needed")}: it was due by ${sayWhen(by, now)}. Flush now.`;
 }
 
 const HALF_A_DAY = 12 * 60 * MINUTE;
@@ -31,7 +30,7 @@ export function isOverdue({ by }: FlushDue, now: number): boolean {
 
 /** Why that time: what was met, how long the pattern gives and where that is from, and from when it is counted. */
 export function sayFlushWhy({ all, first, from, isFromStop }: FlushDue): string {
-  const within = sayMinutes(first.flushWithin / 60);
+  const within = sayDuration(first.flushWithin, "needed");
   const since = isFromStop
     ? `from when it last pumped, ${sayTime(from)}`
     : `from its return, ${sayTime(from)}; it stopped pumping before that, so sooner is better`;

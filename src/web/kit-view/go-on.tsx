@@ -1,10 +1,11 @@
+import { sayDuration } from "#words";
 import { useMemo } from "react";
 import { mayWrite } from "#station";
 import { listLines } from "../act/lines.ts";
 import { resumeAt } from "../act/position.ts";
-import { readRunning, runningTimers, type RunningTimer } from "../act/timers.ts";
+import { isHanging, limitInstant, readRunning, runningTimers, sayHanging, type RunningTimer } from "../act/timers.ts";
 import { useStation } from "../device/index.ts";
-import { ButtonLink, sayElapsed } from "../parts/index.ts";
+import { ButtonLink } from "../parts/index.ts";
 import { useNow } from "../timing/index.ts";
 import { findKit, withTurnaround, type OpenKit } from "./at-hand.ts";
 
@@ -46,7 +47,8 @@ export function GoOnLink({ open }: { readonly open: OpenKit }) {
 }
 
 function sayClock(timer: RunningTimer, now: number): string {
+  if (isHanging(timer)) return sayHanging(limitInstant(timer), now);
   const { reached, left, over, seconds } = readRunning(timer, now);
-  if (reached) return `${sayElapsed(over)} over`;
-  return timer.what === "prime" ? `${sayElapsed(seconds)} gone` : `${sayElapsed(left)} left`;
+  if (reached) return `${sayDuration(over, "face")} over`;
+  return timer.what === "prime" ? `${sayDuration(seconds, "face")} gone` : `${sayDuration(left, "face")} left`;
 }

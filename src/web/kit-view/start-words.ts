@@ -1,22 +1,29 @@
-import type { EnoughTonight, StartRecord, Tonight } from "#station";
+import type { Demand } from "#readiness";
+import type { EnoughTonight, KitStartRecord, Tonight } from "#station";
 import { sayCount } from "../parts/words/say-count.ts";
 
 /** How often of ten it starts, as a range people can picture; never a percentage. */
-export function sayOfTen({ failing }: StartRecord): string {
+export function sayOfTen({ failing }: KitStartRecord): string {
   const [low, high] = [Math.floor(10 * (1 - failing.p95)), Math.floor(10 * (1 - failing.p05) + 0.5)];
   return low === high ? `about ${low} of 10 times` : `between ${low} and ${high} of 10 times`;
 }
 
 /** What it did so far. */
-export function sayRecord({ demands, failures }: StartRecord): string {
+export function sayRecord({ demands, failures }: KitStartRecord): string {
   if (demands.length === 0) return "Nobody has asked it to start yet, that the log knows of.";
   const asked = sayCount(demands.length, "time");
   if (failures === 0) return `Asked to start ${asked}, it started every time.`;
   return `Asked to start ${asked}, it failed ${failures === 1 ? "once" : `${failures} times`}.`;
 }
 
+/** What came of one time that it was asked to start. */
+export function sayOutcome(failed: Demand["failed"]): string {
+  if (failed === undefined) return "started";
+  return failed === "start" ? "did not start" : failed === "prime" ? "started, no water" : "started, too little water";
+}
+
 /** What that says of the next time. */
-export function sayNext(record: StartRecord): string {
+export function sayNext(record: KitStartRecord): string {
   if (record.openings > 0) {
     const more = sayCount(record.openings, "more opening");
     return `Too little to tell how it will go: about ${more} would narrow it. So far it could be ${sayOfTen(record)}.`;
@@ -25,7 +32,7 @@ export function sayNext(record: StartRecord): string {
 }
 
 /** What the range rests on. */
-export function sayRests({ others, demands }: StartRecord): string {
+export function sayRests({ others, demands }: KitStartRecord): string {
   const own = `The range holds nine times in ten. It rests on this kit's ${sayCount(demands.length, "start")}`;
   const rest =
     others > 0
@@ -35,7 +42,7 @@ export function sayRests({ others, demands }: StartRecord): string {
 }
 
 /** What the fall since the last proof rests on. */
-export function sayHidden({ unseen, hidden }: StartRecord): string {
+export function sayHidden({ unseen, hidden }: KitStartRecord): string {
   if (!unseen || !hidden)
     return "No kit of its pattern has lain closed between two openings yet: what comes unseen cannot be told.";
   const own = `Opened ${sayCount(unseen.looks, "time")} after lying closed, this kit had ${sayCount(unseen.found, "fault")} that would have stopped it.`;
@@ -75,12 +82,6 @@ function wordOf({ p05, p50, p95 }: Range): string {
 export function tenths({ p05, p95 }: Range): string {
   const [low, high] = [Math.floor(10 * p05), Math.ceil(10 * p95 - 0.5)];
   return low >= high ? `about ${high} times in 10` : `${low} to ${high} times in 10`;
-}
-
-/** How long since it was proved, in the unit people count in. */
-export function sayDays(days: number): string {
-  if (days < 60) return sayCount(Math.round(days), "day");
-  return days < 730 ? sayCount(Math.round(days / 30.44), "month") : `${(days / 365.25).toFixed(1)} years`;
 }
 
 const SHARED_WORDS = {

@@ -1,14 +1,15 @@
+import { sayDuration } from "#words";
 import { daysBetween, formatDate } from "#base";
 import type { WorkLine, WorkTask } from "#readiness";
 import type { DueLine } from "#station";
 import { sayCount } from "../parts/words/say-count.ts";
-import { sayMinutes } from "./board-words.ts";
 import { sayFlushLeft } from "./flush-words.ts";
 
 const SORT_WORDS: Readonly<Record<WorkTask["sort"], string>> = {
   finish: "Turnaround to finish",
   turnaround: "Turnaround",
   fetch: "Away: to fetch",
+  lent: "Lent with it, not back",
   settle: "Difference to settle",
   other: "To put right",
   "proof-run": "Proof run",
@@ -45,7 +46,7 @@ export function sayBy(line: Pick<DueLine, "by" | "flush" | "isGrounding">, today
 /** Minutes and hands: "About 95 min, 2 people at once." Nothing where the pattern gives no time. */
 export function sayEffort({ minutes, people }: Pick<WorkLine, "minutes" | "people">): string {
   if (minutes === 0) return "";
-  return `About ${sayMinutes(minutes)}, ${sayCount(people, "person", "people at once")}.`;
+  return `About ${sayDuration(60 * minutes, "needed")}, ${sayCount(people, "person", "people at once")}.`;
 }
 
 /** Parts by name with how many, and what lies on the shelf where that is known. */

@@ -7,21 +7,12 @@ import {
   sayAdvice,
   sayAnswer,
   sayBinding,
-  sayFlow,
   saySecondPoint,
   saySetting,
   type Answered,
   type Setting,
 } from "./delivery-words.ts";
-import {
-  askFuel,
-  sayCan,
-  sayCans,
-  sayRunning,
-  sayTank,
-  usualCan,
-  type FuelAnswer,
-} from "../pages/delivery/fuel-words.ts";
+import { askFuel, sayCan, sayCans, sayTank, usualCan, type FuelAnswer } from "../pages/delivery/fuel-words.ts";
 import { askPrime, readPrime, sayGreatest, sayPrime, type PrimeAnswer } from "./prime-words.ts";
 import { askRig, firstSetting, pumpPattern, type PumpPattern, type RigSetting } from "./rig-setting.ts";
 
@@ -113,12 +104,6 @@ describe("the delivery of a shipped kit, in words", () => {
     expect(saySecondPoint(asked(petrol).answer, "metric")).toBeUndefined();
   });
 
-  it("gives a flow no more figures than it deserves", () => {
-    expect(sayFlow(0.0078631, "metric")).toBe("470\u00a0L/min");
-    expect(sayFlow(0.0078631, "us")).toBe("125\u00a0US gpm");
-    expect(sayFlow(0.0001, "metric")).toBe("6\u00a0L/min");
-  });
-
   it("says what else is set in one line", () => {
     expect(saySetting({ pattern: petrol, setting: firstSetting(petrol, "metric"), units: "metric" })).toBe(
       "suction hose 4.57\u00a0m, discharge hose 7.62\u00a0m, full throttle, sea water 12\u00a0°C, sea level, one pump",
@@ -202,11 +187,8 @@ describe("fuel, in words", () => {
   const answer = askFuel(petrol, plan) as FuelAnswer;
 
   it("never says it lasts longer than it does", () => {
-    expect(sayRunning(3599)).toBe("59 min");
-    expect(sayRunning(7259)).toBe("2 h");
-    expect(sayRunning(8100)).toBe("2 h 15 min");
     expect(sayTank(answer, petrol.engine!, "metric")).toBe(
-      "Refuel after 3 h 24 min, with 900\u00a0mL left; a full tank of 6.0\u00a0L lasts about 4 h at 1.5\u00a0L/h.",
+      "Refuel after 3\u00a0h 24\u00a0min, with 900\u00a0mL left; a full tank of 6.0\u00a0L lasts about 4\u00a0h at 1.5\u00a0L/h.",
     );
   });
 

@@ -1,4 +1,5 @@
-import { formatQuantity, inUnit, preferredUnit, type UnitSystem } from "#base";
+import { formatQuantity, inUnit, type UnitSystem } from "#base";
+import { flowFigure, sayFlow, sayLength } from "#words";
 import type { Advice } from "#hydraulics";
 import { standsInWater, type PumpPattern, type RigAnswer, type RigSetting } from "./rig-setting.ts";
 
@@ -12,45 +13,13 @@ export interface Setting {
   readonly units: UnitSystem;
 }
 
-/** A flow with no more figures than it deserves: two, rounded the way that is asked for. */
-export function sayFlow(si: number, units: UnitSystem, round: (value: number) => number = Math.round): string {
-  return `${roundFlow(si, units, round)}\u00a0${flowUnit(units)}`;
-}
-
-/** To what a flow is rounded from which size up, in its unit. */
-const STEPS_OF_FLOW: Readonly<Record<UnitSystem, readonly { readonly from: number; readonly step: number }[]>> = {
-  metric: [
-    { from: 100, step: 10 },
-    { from: 20, step: 5 },
-  ],
-  us: [{ from: 50, step: 5 }],
-};
-
-/** The same without its unit, for a range. */
-export function roundFlow(si: number, units: UnitSystem, round: (value: number) => number = Math.round): string {
-  const value = inUnit(si, flowUnit(units), "flow");
-  const step = STEPS_OF_FLOW[units].find(({ from }) => value >= from)?.step ?? 1;
-  return String(round(value / step) * step);
-}
-
-/** Unit delivery is read in: one for all sizes, so that two flows can be held against each other. */
-export function flowUnit(units: UnitSystem): string {
-  return units === "us" ? "US gpm" : "L/min";
-}
-
-/** A height or length: "4.5 m". */
-export function sayLength(si: number, units: UnitSystem): string {
-  const unit = Math.abs(si) < 1e-9 ? (units === "us" ? "ft" : "m") : preferredUnit(si, "length", units).symbol;
-  return `${Number(inUnit(si, unit, "length").toPrecision(2))}\u00a0${unit}`;
-}
-
 /** The answer in one line. */
 export function sayAnswer({ delivery }: Answered, about: Setting): string {
   const { units } = about;
   if (isTooShort(about)) return `The suction hose does not reach: ${sayReach(about)}.`;
   if (delivery.kind === "cannot-lift") return `No water comes ${sayWhere(about)}.`;
   const { low, high } = delivery.band;
-  const likely = `likely ${roundFlow(low, units, Math.floor)} to ${roundFlow(high, units, Math.ceil)}`;
+  const likely = `likely ${flowFigure(low, units, Math.floor)} to ${flowFigure(high, units, Math.ceil)}`;
   return `About ${sayFlow(delivery.flow, units)} ${sayWhere(about)}, ${likely}`;
 }
 

@@ -1,8 +1,8 @@
-import { formatQuantity, isInputError, type UnitSystem } from "#base";
+import { sayDuration, sayFlow, sayLength } from "#words";
+import { isInputError, type UnitSystem } from "#base";
 import { PRACTICE_LIFT } from "#hydraulics";
 import type { Pattern } from "#kit";
 import { primeQuestion } from "#questions";
-import { sayLength } from "./delivery-words.ts";
 import { knowing } from "./rig-setting.ts";
 
 export type PrimeAnswer = ReturnType<typeof primeQuestion.answer>;
@@ -38,7 +38,7 @@ export function sayPrime(answer: PrimeAnswer, lift: number, units: UnitSystem): 
   if (answer.kind === "will-not-prime" || answer.wholeStrokes === undefined || answer.seconds === undefined)
     return `${at} it will not prime.`;
   if (answer.wholeStrokes === 0) return `${at} water runs in by itself.`;
-  return `${at} expect about ${answer.wholeStrokes} strokes, ${saySeconds(answer.seconds)}.`;
+  return `${at} expect about ${answer.wholeStrokes} strokes, ${sayDuration(answer.seconds)}.`;
 }
 
 /** How high to count on: what the maker states and what practice holds come first, the limit of physics only as such. */
@@ -51,11 +51,6 @@ export function sayGreatest(answer: PrimeAnswer, stated: number | undefined, lif
       : `The maker states ${say(stated)}; ${loss} (common practice).`;
   const above = lift > (stated ?? PRACTICE_LIFT.notBeyond) ? "Do not count on priming at this lift. " : "";
   return `${above}${maker} No primer at all gets water above ${say(answer.greatestLift)} here: a limit of physics, not a lift to plan for.`;
-}
-
-/** Seconds as a person counts them. */
-export function saySeconds(seconds: number): string {
-  return formatQuantity(Math.round(seconds), "time", { digits: 2 });
 }
 
 /** A timed prime against what was expected. */
@@ -78,15 +73,15 @@ export function readPrime(answer: PrimeAnswer, units: UnitSystem, seconds?: numb
   const { leak } = answer;
   if (!leak) return undefined;
   if (seconds !== undefined && isTooQuick(seconds, answer)) {
-    const least = `about ${saySeconds(leak.expectedSeconds ?? 0)} is the least that pumping out the air takes`;
+    const least = `about ${sayDuration(leak.expectedSeconds ?? 0)} is the least that pumping out the air takes`;
     const ask = "Did water stand in the hose already, or was the clock started late? Drain the hose and prime again.";
     return { kind: "too-quick", words: `Too quick: ${least} at this lift. ${ask}`, lookFirst: [] };
   }
   const { kind, expectedSeconds = 0, airLeak = 0, share = 0, greatestLift = 0, lookFirst = [] } = leak;
-  const expected = `about ${saySeconds(expectedSeconds)} was to be expected`;
+  const expected = `about ${sayDuration(expectedSeconds)} was to be expected`;
   if (kind === "cannot-prime") return { kind, words: "At this lift it is not to be expected to prime.", lookFirst };
   if (kind === "as-expected") return { kind, words: `As it should be: ${expected}.`, lookFirst };
-  const much = formatQuantity(airLeak, "flow", { unit: units === "us" ? "US gpm" : "L/min", digits: 2 });
+  const much = sayFlow(airLeak, units);
   const words =
     `Slow: ${expected}. Air leaks in at about ${much}, ${Math.round(100 * share)}\u00a0% of what the primer takes out. ` +
     `With this leak no primer gets water above ${sayLength(greatestLift, units)}.`;

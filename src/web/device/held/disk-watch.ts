@@ -1,7 +1,7 @@
 import type { Alarm } from "../device-state.ts";
 import type { DeviceStore } from "./device-store.ts";
 import { SIGN_OUT_UNTOLD } from "../sync/sitting-desk.ts";
-import { LOOKS_KEY } from "../../theme/index.ts";
+import { LOOKS_KEY } from "#web/theme/index.ts";
 import { BESIDE_WRITTEN } from "../lock/beside.ts";
 
 const LAST_USED = "drykeel.last-used";

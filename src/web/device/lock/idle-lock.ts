@@ -1,4 +1,4 @@
-import { Watched } from "../../watched/index.ts";
+import { Watched } from "#web/watched/index.ts";
 
 /** After how many minutes without a touch a device with a lock may lock itself; 0: never. */
 export const IDLE_MINUTES = [5, 15, 60, 0] as const;

@@ -1,4 +1,4 @@
-import { Watched } from "../../watched/index.ts";
+import { Watched } from "#web/watched/index.ts";
 
 /** Who would call, were the device open. */
 export type Caller = "casualty" | "turnaround";

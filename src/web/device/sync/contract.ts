@@ -18,6 +18,7 @@ import type {
   StationPolicy,
   StepReport,
   StockPart,
+  Visit,
 } from "#readiness";
 
 /** Everything a page shows, derived on this device from its own copy of the log. Replaced whole on each change. */
@@ -42,6 +43,8 @@ export interface StationView {
   readonly qualifications: readonly Qualification[];
   /** What a summary knew of who did what; empty where every line is here. */
   readonly practised: readonly Practised[];
+  /** Visits of assessors, newest first. */
+  readonly visits: readonly Visit[];
   /** Kits not retired. */
   readonly kits: readonly KitState[];
   /** Kits taken off charge; their log stays. */

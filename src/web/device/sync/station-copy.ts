@@ -82,6 +82,7 @@ export class StationCopy {
       casualties: reading.casualties,
       qualifications: reading.qualifications,
       practised: reading.practised,
+      visits: reading.visits,
       kits,
       retired: reading.kits.filter((kit) => kit.retired),
       standings: new Map(reading.kits.map((kit) => [kit.id, this.#standingOf(kit, reading, dayAt(kit))])),

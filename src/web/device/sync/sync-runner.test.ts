@@ -8,6 +8,7 @@ import { SyncRunner } from "./sync-runner.ts";
 /** A network to a station that answers everything with nothing new, until it is cut. */
 class Network {
   isCut = false;
+  mark = "first";
   readonly asked: string[] = [];
 
   readonly fetch: typeof fetch = async (address) => {
@@ -15,8 +16,8 @@ class Network {
     this.asked.push(path);
     if (this.isCut) throw new TypeError("no network");
     const answers: Record<string, unknown> = {
-      "/api/patterns": { patterns: [] },
-      "/api/log/pull": { entries: [], more: false, epoch: "first", heads: [], apart: [] },
+      "/api/patterns": { patterns: [], mark: this.mark },
+      "/api/log/pull": { entries: [], more: false, epoch: "first", heads: [], apart: [], patterns: this.mark },
     };
     return Response.json(answers[path] ?? {});
   };
@@ -76,5 +77,14 @@ describe("sending and fetching", () => {
     network.isCut = false;
     expect(await look()).toEqual({ reach: "online", asked: ["/api/health", "/api/log/pull"] });
     expect(await look()).toEqual({ reach: "online", asked: ["/api/log/pull"] });
+  });
+
+  test("SYNC-14 fetches the patterns again once the station has others", async () => {
+    const first = nextReach();
+    running = runner.run();
+    await first;
+    network.mark = "second";
+    expect((await look()).asked).toEqual(["/api/log/pull", "/api/patterns"]);
+    expect((await look()).asked).toEqual(["/api/log/pull"]);
   });
 });

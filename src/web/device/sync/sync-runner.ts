@@ -60,6 +60,8 @@ export class SyncRunner {
   #isWoken = false;
   #failures = 0;
   #hasPatterns = false;
+  /** Which patterns the station had when they were fetched; undefined where it did not say. */
+  #patternMark: string | undefined;
 
   constructor(parts: SyncParts) {
     this.#parts = parts;
@@ -202,8 +204,15 @@ export class SyncRunner {
       if (!(await this.#take(reply.value, after))) return ONLINE;
       const isFirstWhole = !reply.value.more && (await this.#first.noteWhole());
       if (reply.value.entries.length > 0 || isFirstWhole) await this.#parts.onChange();
+      this.#notePatterns(reply.value.patterns);
     }
-    return this.#settle();
+    const reach = await this.#fetchPatterns();
+    return reach.kind === "online" ? this.#settle() : reach;
+  }
+
+  /** Others than when they were fetched: a version was issued since. */
+  #notePatterns(mark: string | undefined): void {
+    if (mark !== undefined && mark !== this.#patternMark) this.#hasPatterns = false;
   }
 
   /** False where the station's log does not add up: nothing of it is taken, and the person is told. */
@@ -257,6 +266,7 @@ export class SyncRunner {
     const reply = await this.#parts.door.ask<PatternsReply>({ method: "GET", path: "/api/patterns" });
     if (reply.kind !== "answered") return reachOf(reply);
     this.#hasPatterns = true;
+    this.#patternMark = reply.value.mark;
     const before = await this.#parts.store.note("patterns");
     if (JSON.stringify(before) === JSON.stringify(reply.value.patterns)) return ONLINE;
     await this.#parts.store.putNote("patterns", reply.value.patterns);

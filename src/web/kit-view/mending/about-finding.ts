@@ -1,6 +1,6 @@
 import type { Finding } from "#readiness";
 import type { KitAtHand } from "../at-hand.ts";
-import type { KitActs } from "../../act/acts.ts";
+import type { KitActs } from "#web/act/acts.ts";
 
 /** One finding and the kit it is on. */
 export interface AboutFinding {

@@ -1,7 +1,7 @@
 import { useState } from "react";
-import { Button, ErrorBox, TextField } from "../../parts/index.ts";
-import { DateField } from "../../parts/fields/date-field.tsx";
-import { useSaving } from "../../act/use-saving.ts";
+import { Button, ErrorBox, TextField } from "#web/parts/index.ts";
+import { DateField } from "#web/parts/fields/date-field.tsx";
+import { useSaving } from "#web/act/use-saving.ts";
 import type { ActingOnFinding } from "./about-finding.ts";
 
 /** Lived with: a name that answers for it, the limit a vessel must hear, and the day it ends. */

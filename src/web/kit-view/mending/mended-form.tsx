@@ -1,6 +1,6 @@
 import { useState } from "react";
-import { Button, ErrorBox, TextField } from "../../parts/index.ts";
-import { useSaving } from "../../act/use-saving.ts";
+import { Button, ErrorBox, TextField } from "#web/parts/index.ts";
+import { useSaving } from "#web/act/use-saving.ts";
 import type { ActingOnFinding } from "./about-finding.ts";
 
 /** Mended: how, in words. */

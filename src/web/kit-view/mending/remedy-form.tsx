@@ -1,6 +1,6 @@
 import { useState } from "react";
 import type { Remedy } from "#readiness";
-import { Choice } from "../../parts/fields/choice.tsx";
+import { Choice } from "#web/parts/fields/choice.tsx";
 import type { ActingOnFinding } from "./about-finding.ts";
 import { LivedWithForm } from "./lived-with-form.tsx";
 import { MendedForm } from "./mended-form.tsx";

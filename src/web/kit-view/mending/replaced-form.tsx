@@ -1,12 +1,12 @@
 import { useState } from "react";
 import { itemNamed } from "#kit";
 import type { Fitted } from "#readiness";
-import { Button, ErrorBox, TextField } from "../../parts/index.ts";
-import { DateField } from "../../parts/fields/date-field.tsx";
-import { NumberField } from "../../parts/fields/number-field.tsx";
-import { FromShelf } from "../../kit-view/from-shelf.tsx";
-import { plainSource, sourcesFor, stockIn } from "../../kit-view/stock-view.ts";
-import { useSaving } from "../../act/use-saving.ts";
+import { Button, ErrorBox, TextField } from "#web/parts/index.ts";
+import { DateField } from "#web/parts/fields/date-field.tsx";
+import { NumberField } from "#web/parts/fields/number-field.tsx";
+import { FromShelf } from "#web/kit-view/from-shelf.tsx";
+import { plainSource, sourcesFor, stockIn } from "#web/kit-view/stock-view.ts";
+import { useSaving } from "#web/act/use-saving.ts";
 import type { ActingOnFinding } from "./about-finding.ts";
 
 /** Replaced: with which part, how many, and the date it carries. */

@@ -1,7 +1,7 @@
 import type { Entry } from "#log";
 import type { TableId, TableSource } from "#store/sheets";
-import { saveFile, type StationView } from "../../device/index.ts";
-import { deviceAmbient } from "../../device/clock.ts";
+import { saveFile, type StationView } from "#web/device/index.ts";
+import { deviceAmbient } from "#web/device/clock.ts";
 
 /** Marks a file as UTF-8 for spreadsheets, which otherwise guess. */
 const MARK = "\u{FEFF}";

@@ -1,12 +1,12 @@
 import { formatDate } from "#base";
 import { firstToEnd } from "#readiness";
 import { Link } from "wouter";
-import { useStation } from "../../device/index.ts";
-import { Button, sayCount, StandingMark } from "../../parts/index.ts";
-import { allLines, byStanding, type PlaceLines } from "../../kit-view/board-lines.ts";
-import { sayDayAhead, sayShortfall, sayStrength } from "../../kit-view/board-words.ts";
+import { useStation } from "#web/device/index.ts";
+import { Button, sayCount, StandingMark } from "#web/parts/index.ts";
+import { allLines, byStanding, type PlaceLines } from "#web/kit-view/board-lines.ts";
+import { sayDayAhead, sayShortfall, sayStrength } from "#web/kit-view/board-words.ts";
 import { StrengthMark } from "./strength-mark.tsx";
-import { yearFrom, type PlaceAhead } from "../../kit-view/year-ahead.ts";
+import { yearFrom, type PlaceAhead } from "#web/kit-view/year-ahead.ts";
 
 /** What a keeper wants to know before anything else: strength place by place, what ends first, and when it falls short. */
 export function BoardAnswers({
@@ -45,14 +45,18 @@ const NAMED = 8;
 /** The kits of a place by name, under what each is good for. */
 function Named({ lines }: { readonly lines: PlaceLines }) {
   const groups = byStanding(lines);
-  const count = groups.reduce((sum, { names }) => sum + names.length, 0);
+  const count = groups.reduce((sum, { kits }) => sum + kits.length, 0);
   if (count === 0 || count > NAMED) return null;
   return (
     <span className="board-named">
-      {groups.map(({ standing, names }) => (
+      {groups.map(({ standing, kits }) => (
         <span key={standing}>
           <StandingMark standing={standing} />
-          <span>{names.join(", ")}</span>
+          {kits.map(({ id, name }) => (
+            <Link key={id} to={`/kit/${id}`}>
+              {name}
+            </Link>
+          ))}
         </span>
       ))}
     </span>

@@ -1,17 +1,17 @@
-import { useMemo, useState } from "react";
+import { useMemo, useState, type ReactNode } from "react";
 import { Link, useSearchParams } from "wouter";
 import { mayWrite } from "#station";
-import { useStation, type StationView } from "../../device/index.ts";
-import { ButtonLink, ButtonRow, EmptyState, Page, sayCount, TextField } from "../../parts/index.ts";
+import { useStation, type StationView } from "#web/device/index.ts";
+import { ButtonLink, ButtonRow, EmptyState, MoreOnPhone, Page, sayCount, TextField } from "#web/parts/index.ts";
 import { BoardAnswers, PlaceFilter, type PlaceFilterProps } from "./board-answers.tsx";
-import { findLines, placeLines, type PlaceLines } from "../../kit-view/board-lines.ts";
-import { BandShelf } from "../../kit-view/band-shelf.ts";
+import { findLines, placeLines, type PlaceLines } from "#web/kit-view/board-lines.ts";
+import { BandShelf } from "#web/kit-view/band-shelf.ts";
 import { PlaceBoard } from "./place-board.tsx";
 import { StartsContext, useStarts } from "./start/use-starts.ts";
 import { YearSection } from "./year-section.tsx";
-import { GoOn } from "../../kit-view/go-on.tsx";
-import { placesAhead, type PlaceAhead } from "../../kit-view/year-ahead.ts";
-import { WorkShort } from "../../kit-view/work-short.tsx";
+import { GoOn } from "#web/kit-view/go-on.tsx";
+import { placesAhead, type PlaceAhead } from "#web/kit-view/year-ahead.ts";
+import { WorkShort } from "#web/kit-view/work-short.tsx";
 import "./board.css";
 
 /** From so many kits on, there is a box to find one by name. */
@@ -49,18 +49,36 @@ function Board({ view, chosen, onChoose }: { readonly view: StationView } & Plac
         <TextField label="Find a kit by name or serial" type="search" value={text} onChange={setText} isShort />
       )}
       {found.map((lines) => (
-        <PlaceBoard key={lines.place.id} lines={lines} isSearch={text.trim() !== ""} />
+        <MoreWhere key={lines.place.id} isOne={found.length === 1 || text.trim() !== ""} lines={lines}>
+          <PlaceBoard lines={lines} isSearch={text.trim() !== ""} />
+        </MoreWhere>
       ))}
       {text.trim() !== "" && found.every(({ ready, notReady }) => ready.length + notReady.length === 0) && (
         <EmptyState title="No kit here has that in its name or serial" />
       )}
-      <YearSection places={ahead} />
+      <MoreOnPhone title="The year ahead, if nobody does anything" parts={["year"]}>
+        <YearSection places={ahead} />
+      </MoreOnPhone>
       <ButtonRow>
         <ButtonLink to="/label">Read a label</ButtonLink>
         {mayWrite(view.me.role, "kit-enrolled") && <ButtonLink to="/enrol">Enrol a kit</ButtonLink>}
       </ButtonRow>
     </StartsContext>
   );
+}
+
+interface MoreWhereProps {
+  readonly lines: PlaceLines;
+  /** The one place shown, or what was found: then its kits stand open. */
+  readonly isOne: boolean;
+  readonly children: ReactNode;
+}
+
+/** Among several places each one's kits lie behind a tap on a phone: who they are is said above, each a tap away. */
+function MoreWhere({ lines: { place, notReady, ready }, isOne, children }: MoreWhereProps) {
+  if (isOne) return children;
+  const title = `${place.name}: ${notReady.length} not ready, ${ready.length} ready`;
+  return <MoreOnPhone title={title}>{children}</MoreOnPhone>;
 }
 
 /** Kits taken off charge, whose pages still tell of them. */

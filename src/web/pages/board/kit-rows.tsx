@@ -1,12 +1,13 @@
 import { useMemo } from "react";
 import { isReady, watchesOf, type KitState } from "#readiness";
 import { Link } from "wouter";
-import { useStation } from "../../device/index.ts";
-import { StandingMark } from "../../parts/index.ts";
-import { FlushLine } from "../../kit-view/flush-line.tsx";
-import type { KitLine } from "../../kit-view/board-lines.ts";
+import { useStation } from "#web/device/index.ts";
+import { StandingMark } from "#web/parts/index.ts";
+import { FlushLine } from "#web/kit-view/flush-line.tsx";
+import { HangingLine } from "#web/kit-view/hanging-line.tsx";
+import type { KitLine } from "#web/kit-view/board-lines.ts";
 import { StartLine } from "./start/start-lines.tsx";
-import { sayRestore, sayUntil } from "../../kit-view/board-words.ts";
+import { sayRestore, sayUntil } from "#web/kit-view/board-words.ts";
 
 /** Kits as lines to tap: what each is good for, why, until when, and what would restore it. */
 export function KitRows({ lines, label }: { readonly lines: readonly KitLine[]; readonly label: string }) {
@@ -45,6 +46,7 @@ function KitRow({ line: { kit, standing } }: { readonly line: KitLine }) {
         {restore !== undefined && <span className="quiet">To restore: {restore}</span>}
         {isReady(standing.standing) && <StartLine kit={kit} />}
         <FlushLine kit={kit} />
+        <HangingLine kit={kit} />
         <Watched kit={kit} />
       </span>
     </Link>

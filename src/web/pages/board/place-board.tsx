@@ -1,9 +1,9 @@
 import { useState } from "react";
 import { mayWrite } from "#station";
-import { useStation } from "../../device/index.ts";
-import { Button, ButtonLink, EmptyState, sayCount, Section } from "../../parts/index.ts";
-import type { KitLine, PlaceLines } from "../../kit-view/board-lines.ts";
-import { sayStrength } from "../../kit-view/board-words.ts";
+import { useStation } from "#web/device/index.ts";
+import { Button, ButtonLink, EmptyState, sayCount, Section } from "#web/parts/index.ts";
+import type { KitLine, PlaceLines } from "#web/kit-view/board-lines.ts";
+import { sayStrength } from "#web/kit-view/board-words.ts";
 import { KitRows } from "./kit-rows.tsx";
 import { PlaceStart } from "./start/start-lines.tsx";
 import { StrengthMark } from "./strength-mark.tsx";

@@ -1,5 +1,5 @@
 import type { KitState, Place, Standing, StandingKind } from "#readiness";
-import { SAMPLE, sampleMark } from "../../kit-view/sample.ts";
+import { SAMPLE, sampleMark } from "#web/kit-view/sample.ts";
 
 /* Small invented kits for the tests of the board and the kit pages. */
 

@@ -1,11 +1,11 @@
 import { formatDate } from "#base";
 import { useState } from "react";
-import { BandLegend, YearBands, type BandFill, type BandRow } from "../../drawing/index.ts";
-import { useStation } from "../../device/index.ts";
-import { Button, sayCount, Section } from "../../parts/index.ts";
-import { Table, type Column } from "../../parts/table.tsx";
-import { allLines } from "../../kit-view/board-lines.ts";
-import { rowsOf, tableOf, yearFrom, type AheadRow, type PlaceAhead } from "../../kit-view/year-ahead.ts";
+import { BandLegend, YearBands, type BandFill, type BandRow } from "#web/drawing/index.ts";
+import { useStation } from "#web/device/index.ts";
+import { Button, sayCount, Section } from "#web/parts/index.ts";
+import { Table, type Column } from "#web/parts/table.tsx";
+import { allLines } from "#web/kit-view/board-lines.ts";
+import { rowsOf, tableOf, yearFrom, type AheadRow, type PlaceAhead } from "#web/kit-view/year-ahead.ts";
 
 /** Kits drawn of one place until somebody asks for the rest. */
 const FIRST_BANDS = 30;

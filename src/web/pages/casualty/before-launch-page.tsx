@@ -1,9 +1,10 @@
 import { mayWrite } from "#station";
 import type { KitsNeededAnswer } from "#questions";
 import { useState } from "react";
-import { useStation } from "../../device/index.ts";
-import { Button, Notice, Page, Section } from "../../parts/index.ts";
-import { usePreferences } from "../../theme/index.ts";
+import { useStation } from "#web/device/index.ts";
+import { AskingButton, Notice, Page, Section } from "#web/parts/index.ts";
+import { usePreferences } from "#web/theme/index.ts";
+import { atOddsIn } from "./launch/told/at-odds.ts";
 import { useKeptCall } from "./launch/before-launch-kept.ts";
 import { SizePicks, SizePicksOrTyped } from "./launch/before-launch-size.tsx";
 import { TakeLine, TOLD_PLACE } from "./launch/before-launch-take.tsx";
@@ -13,13 +14,13 @@ import { KitsAnswer } from "./launch/kits-answer.tsx";
 import { OpenSheet } from "./sheet/open-sheet.tsx";
 import { OurBoatPart } from "./launch/our-boat-part.tsx";
 import { wayOf } from "./launch/our-boat.ts";
-import { SituationPart } from "./launch/situation-part.tsx";
-import { ToldLevels } from "./launch/told-levels.tsx";
+import { SituationPart } from "./launch/situation/situation-part.tsx";
+import { ToldLevels } from "./launch/told/told-levels.tsx";
 import { kitsAtHand } from "./launch/usable-kits.ts";
-import { PickRow } from "../../parts/pick-row.tsx";
+import { PickRow } from "#web/parts/pick-row.tsx";
 import { BOATS, DISTANCES, lengthPicks, sizePicks } from "./launch/sizes.ts";
 import { useAsked } from "./word/use-asked.ts";
-import { useMinute } from "../../timing/use-minute.ts";
+import { useMinute } from "#web/timing/use-minute.ts";
 import "./casualty.css";
 import "./launch/launch.css";
 
@@ -63,12 +64,24 @@ function Launch({ call, onChange, onAnother, onOpened }: LaunchProps) {
       <SituationPart call={call} onChange={onChange} />
       {may && isBegun && <OpenSheet call={call} onOpened={onOpened} />}
       {!may && <Notice title="Your role reads sheets and does not open them." />}
-      {isBegun && (
-        <Button kind="quiet" onPress={onAnother}>
-          Another boat: begin again
-        </Button>
-      )}
+      {isBegun && <BeginAgain onAgain={onAnother} />}
     </div>
+  );
+}
+
+/** Asked once more: all that was told of her goes with it. */
+function BeginAgain({ onAgain }: { readonly onAgain: () => void }) {
+  return (
+    <AskingButton
+      kind="quiet"
+      words="Another boat: begin again"
+      title="Begin again for another boat?"
+      confirm="Begin again"
+      cancel="Keep what was told"
+      onConfirm={onAgain}
+    >
+      <p>What was told of this one is gone then, unless a sheet was opened for her.</p>
+    </AskingButton>
   );
 }
 
@@ -133,6 +146,7 @@ const TOLD = [
 
 function MorePart({ call, onChange }: PartProps) {
   const { units } = usePreferences();
+  const odds = atOddsIn(call, units);
   return (
     <Section id={TOLD_PLACE} title="What is known" beside={<span className="quiet">leave out what nobody knows</span>}>
       {TOLD.map(({ kind, label }) => (
@@ -146,12 +160,19 @@ function MorePart({ call, onChange }: PartProps) {
         />
       ))}
       <ToldLevels of={call.tellings ?? []} />
+      <Remark words={odds.water} />
       <SizePicks
-        label="Rising, at one mark"
+        label="Rising or falling, at one mark"
         picks={sizePicks("rising", units)}
         si={call.rising}
         onPick={(rising) => onChange({ rising })}
       />
+      <Remark words={odds.rising} />
     </Section>
   );
+}
+
+/** What does not go together, at its field; in the page before it has words, so that they are read out. */
+function Remark({ words }: { readonly words: string | undefined }) {
+  return <output className="launch-odd">{words}</output>;
 }

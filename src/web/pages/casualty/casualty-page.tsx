@@ -1,8 +1,8 @@
 import type { CasualtyState } from "#readiness";
 import { Link } from "wouter";
-import { useStation } from "../../device/index.ts";
-import { ButtonLink, EmptyState, Page, Section, Timestamp } from "../../parts/index.ts";
-import { usePreferences } from "../../theme/index.ts";
+import { useStation } from "#web/device/index.ts";
+import { ButtonLink, EmptyState, Page, Section, Timestamp } from "#web/parts/index.ts";
+import { usePreferences } from "#web/theme/index.ts";
 import { OUTCOMES } from "./outcomes.ts";
 import { sayBoat } from "./sheet/say.ts";
 import "./casualty.css";

@@ -12,7 +12,7 @@ describe("entries of a casualty told", () => {
     ["sounding-taken", { text: "54 cm" }, "54 cm"],
     ["pump-set", { name: "Pump 1", running: true, flow: 0.2 / 60 }, "Pump 1 pumping, 200\u00a0L/min"],
     ["pump-set", { name: "Pump 1", running: false, flow: 0 }, "Pump 1 off"],
-    ["hole-patched", { open: 0.25 }, "25 % still open"],
+    ["hole-patched", { open: 0.25 }, "25\u00a0% still open"],
     ["stability-seen", { list: 0.175, righting: "comes-back" }, "10° to starboard, comes back"],
     [
       "stability-seen",
@@ -25,6 +25,6 @@ describe("entries of a casualty told", () => {
     ["casualty-closed", { outcome: "towed-in", note: "In by noon." }, "towed in: In by noon."],
     ["mustered", { sealSeen: "1" }, ""],
   ])("%s", (kind, body, words) => {
-    expect(tellCasualty({ kind, body })).toBe(words);
+    expect(tellCasualty({ kind, body }, "metric")).toBe(words);
   });
 });

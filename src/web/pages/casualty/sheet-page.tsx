@@ -1,8 +1,8 @@
-import { isSheetOf, type CasualtyState } from "#readiness";
+import { isSheetOf, namesApart, type CasualtyState } from "#readiness";
 import { useMemo } from "react";
 import { useLocation, useParams, useSearch } from "wouter";
-import { useStation } from "../../device/index.ts";
-import { EmptyState, Page } from "../../parts/index.ts";
+import { useStation } from "#web/device/index.ts";
+import { EmptyState, Page } from "#web/parts/index.ts";
 import { believableOf } from "#questions";
 import { ClosedSheet } from "./close/closed-sheet.tsx";
 import { LiveSheet } from "./sheet/live-sheet.tsx";
@@ -34,7 +34,8 @@ export default function SheetPage() {
   );
 }
 
-function SheetBody({ casualty: told }: { readonly casualty: CasualtyState }) {
+function SheetBody({ casualty: given }: { readonly casualty: CasualtyState }) {
+  const told = useMemo(() => ({ ...given, pumps: namesApart(given.pumps) }), [given]);
   const believable = useMemo(() => believableOf(told), [told]);
   const { casualty } = believable;
   const chosen = new URLSearchParams(useSearch()).get("space") ?? undefined;

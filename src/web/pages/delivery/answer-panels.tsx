@@ -1,21 +1,18 @@
+import { flowFigure, flowUnit, sayFlow, sayLength } from "#words";
 import { formatQuantity, inUnit } from "#base";
-import { DeliveryCurve } from "../../drawing/delivery-curve.tsx";
-import { Notice, Section } from "../../parts/index.ts";
-import { Table, type Column } from "../../parts/table.tsx";
+import { DeliveryCurve } from "#web/drawing/delivery-curve.tsx";
+import { Notice, Section } from "#web/parts/index.ts";
+import { Table, type Column } from "#web/parts/table.tsx";
 import {
-  flowUnit,
   isTooShort,
-  roundFlow,
   sayAdvice,
   sayAnswer,
   sayBinding,
-  sayFlow,
-  sayLength,
   saySecondPoint,
   type Answered,
   type Setting,
-} from "../../rig/delivery-words.ts";
-import { standsInWater } from "../../rig/rig-setting.ts";
+} from "#web/rig/delivery-words.ts";
+import { standsInWater } from "#web/rig/rig-setting.ts";
 
 interface PanelProps {
   readonly answer: Answered;
@@ -129,7 +126,7 @@ export function LiftTable({ answer, about }: PanelProps) {
       head: "Likely between",
       align: "figures",
       cell: ({ flow, band }) =>
-        flow > 0 ? `${roundFlow(band.low, units, Math.floor)} and ${roundFlow(band.high, units, Math.ceil)}` : "none",
+        flow > 0 ? `${flowFigure(band.low, units, Math.floor)} and ${flowFigure(band.high, units, Math.ceil)}` : "none",
     },
     { key: "because", head: "What binds", cell: ({ because }) => because },
   ];

@@ -1,19 +1,19 @@
 import { useMemo, useState } from "react";
 import { useParams } from "wouter";
-import { useStation } from "../../device/index.ts";
-import { EmptyState, ErrorBox, Page, Section } from "../../parts/index.ts";
-import { Cautions } from "../../parts/caution-box.tsx";
-import { usePreferences } from "../../theme/index.ts";
-import { findKit, type KitAtHand } from "../../kit-view/at-hand.ts";
-import { NoSuchKit } from "../../kit-view/no-such-kit.tsx";
+import { useStation } from "#web/device/index.ts";
+import { EmptyState, ErrorBox, MoreOnPhone, Page, Section, useIsPhone } from "#web/parts/index.ts";
+import { ShortCautions } from "#web/parts/caution-box.tsx";
+import { usePreferences } from "#web/theme/index.ts";
+import { findKit, type KitAtHand } from "#web/kit-view/at-hand.ts";
+import { NoSuchKit } from "#web/kit-view/no-such-kit.tsx";
 import { BindingPanel, CurvePanel, LiftTable } from "./answer-panels.tsx";
-import { AssumptionList } from "../../rig/assumption-list.tsx";
-import { sayAnswer, type Answered, type Setting } from "../../rig/delivery-words.ts";
-import { FUEL_CAUTIONS, FuelPanel } from "./fuel-panel.tsx";
+import { AssumptionList } from "#web/rig/assumption-list.tsx";
+import { sayAnswer, type Answered, type Setting } from "#web/rig/delivery-words.ts";
+import { fuelCautions, FuelPanel } from "./fuel-panel.tsx";
 import { PrimePanel } from "./prime-panel.tsx";
 import { HeightSteppers, RestOfRig } from "./rig-form.tsx";
-import { askRig, firstSetting, pumpPattern, type PumpPattern, type RigSetting } from "../../rig/rig-setting.ts";
-import "../../kit-view/extras.css";
+import { askRig, firstSetting, pumpPattern, type PumpPattern, type RigSetting } from "#web/rig/rig-setting.ts";
+import "#web/kit-view/extras.css";
 import "./delivery.css";
 
 /** What one kit really moves at this lift through these hoses, how it primes, and how long its fuel lasts. */
@@ -37,6 +37,7 @@ export default function DeliveryPage() {
 
 function Delivery({ at, pattern }: { readonly at: KitAtHand; readonly pattern: PumpPattern }) {
   const { units } = usePreferences();
+  const isPhone = useIsPhone();
   const [setting, setSetting] = useState(() => firstSetting(pattern, units));
   const answer = useMemo(() => askRig(pattern, setting, units), [pattern, setting, units]);
   const about: Setting = { pattern, setting, units };
@@ -53,7 +54,7 @@ function Delivery({ at, pattern }: { readonly at: KitAtHand; readonly pattern: P
             <HeightSteppers about={about} onChange={change} />
             <RestOfRig about={about} onChange={change} />
           </div>
-          {answer.kind === "answered" && <CurvePanel answer={answer} about={about} />}
+          {answer.kind === "answered" && !isPhone && <CurvePanel answer={answer} about={about} />}
         </div>
       </div>
       {answer.kind === "answered" && <Findings answer={answer} about={about} />}
@@ -65,18 +66,22 @@ function Delivery({ at, pattern }: { readonly at: KitAtHand; readonly pattern: P
 
 function Findings({ answer, about }: { readonly answer: Answered; readonly about: Setting }) {
   const { assumptions, cautions } = answer.delivery;
+  const isPhone = useIsPhone();
   return (
     <>
-      <BindingPanel answer={answer} about={about} />
       <Section title="Before it runs">
         <div className="delivery-cautions">
-          <Cautions ids={cautions.filter((id) => !FUEL_CAUTIONS.includes(id))} />
+          <ShortCautions ids={cautions.filter((id) => !fuelCautions(about.pattern).includes(id))} />
         </div>
       </Section>
-      <Section title="What was taken for granted">
-        <AssumptionList assumptions={assumptions} />
-      </Section>
-      <LiftTable answer={answer} about={about} />
+      <MoreOnPhone title="More: the curve, what binds, each lift">
+        {isPhone && <CurvePanel answer={answer} about={about} />}
+        <BindingPanel answer={answer} about={about} />
+        <Section title="What was taken for granted">
+          <AssumptionList assumptions={assumptions} />
+        </Section>
+        <LiftTable answer={answer} about={about} />
+      </MoreOnPhone>
     </>
   );
 }

@@ -1,12 +1,14 @@
+import { sayDuration } from "#words";
 import type { UnitSystem } from "#base";
+import { fuelKindOf, type FuelKind } from "#kit";
 import { useState } from "react";
-import { Button, ErrorBox, Notice, Section, sayElapsed, sayTime } from "../../parts/index.ts";
-import { Cautions } from "../../parts/caution-box.tsx";
-import { QuantityField } from "../../parts/fields/quantity-field.tsx";
-import { useNow } from "../../timing/index.ts";
-import type { KitAtHand } from "../../kit-view/at-hand.ts";
-import { AssumptionList } from "../../rig/assumption-list.tsx";
-import type { Setting } from "../../rig/delivery-words.ts";
+import { Button, ErrorBox, MoreOnPhone, Notice, Section, sayTime } from "#web/parts/index.ts";
+import { ShortCautions } from "#web/parts/caution-box.tsx";
+import { QuantityField } from "#web/parts/fields/quantity-field.tsx";
+import { useNow } from "#web/timing/index.ts";
+import type { KitAtHand } from "#web/kit-view/at-hand.ts";
+import { AssumptionList } from "#web/rig/assumption-list.tsx";
+import type { Setting } from "#web/rig/delivery-words.ts";
 import { askFuel, canUnit, sayCan, sayCans, sayTank, usualCan, type FuelAnswer } from "./fuel-words.ts";
 import { refuelInstant, refuels, useRefuels, type Refuel } from "./refuel.ts";
 import { Stepper } from "./stepper.tsx";
@@ -17,8 +19,15 @@ interface FuelPanelProps {
   readonly about: Setting;
 }
 
+const FUEL_CAUTIONS: Readonly<Record<FuelKind, readonly string[]>> = {
+  petrol: ["petrol-vapour", "refuel-stopped-and-cool", "hot-exhaust"],
+  diesel: ["diesel-fuel", "hot-exhaust"],
+};
+
 /** Shown beside the fuel. */
-export const FUEL_CAUTIONS: readonly string[] = ["petrol-vapour", "refuel-stopped-and-cool", "hot-exhaust"];
+export function fuelCautions(pattern: Parameters<typeof fuelKindOf>[0]): readonly string[] {
+  return FUEL_CAUTIONS[fuelKindOf(pattern) ?? "petrol"];
+}
 
 /** Part of the tank to have left where nobody says [1]. */
 const USUAL_RESERVE = 0.15;
@@ -43,11 +52,13 @@ export function FuelPanel({ at, about }: FuelPanelProps) {
     <Section title="Fuel">
       <p className="delivery-line">{sayTank(answer, pattern.engine, units)}</p>
       <div className="delivery-cautions">
-        <Cautions ids={FUEL_CAUTIONS} />
+        <ShortCautions ids={fuelCautions(pattern)} />
       </div>
       <RefuelClock at={at} answer={answer} />
-      <PlanFields planned={planned} units={units} onChange={(part) => setPlanned({ ...planned, ...part })} />
-      {cans !== undefined && <output className="delivery-line">{cans}</output>}
+      <MoreOnPhone title="Cans for a passage, reserve">
+        <PlanFields planned={planned} units={units} onChange={(part) => setPlanned({ ...planned, ...part })} />
+        {cans !== undefined && <output className="delivery-line">{cans}</output>}
+      </MoreOnPhone>
       <details className="extras">
         <summary>What was taken for granted</summary>
         <AssumptionList assumptions={[BURN, ...answer.assumptions]} />
@@ -176,7 +187,9 @@ function RunningClock({ running, now, onAgain }: RunningClockProps) {
       <Notice tone={isOver ? "wrong" : "plain"} title={`Refuel by ${by}`}>
         <p>
           <span role="timer" aria-live="off" className="delivery-line tabular">
-            {isOver ? `${sayElapsed((now - due) / 1000)} over` : `${sayElapsed((due - now) / 1000)} left`}
+            {isOver
+              ? `${sayDuration((now - due) / 1000, "face")} over`
+              : `${sayDuration((due - now) / 1000, "face")} left`}
           </span>
           , started {sayTime(running.started)}. A locked phone sounds no alarm: keep this screen in sight.
         </p>

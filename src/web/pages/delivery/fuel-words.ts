@@ -1,7 +1,8 @@
+import { sayDuration } from "#words";
 import { formatQuantity, isInputError, parseQuantity, type UnitSystem } from "#base";
 import type { Engine } from "#kit";
 import { fuelQuestion } from "#questions";
-import { knowing, type PumpPattern } from "../../rig/rig-setting.ts";
+import { knowing, type PumpPattern } from "#web/rig/rig-setting.ts";
 
 export type FuelAnswer = ReturnType<typeof fuelQuestion.answer>;
 
@@ -36,23 +37,15 @@ export function askFuel(pattern: PumpPattern, plan: FuelPlan): FuelAnswer | { re
   }
 }
 
-/** Hours and minutes, rounded down: fuel is never said to last longer than it does. */
-export function sayRunning(seconds: number): string {
-  const minutes = Math.floor(seconds / 60);
-  const [hours, rest] = [Math.floor(minutes / 60), minutes % 60];
-  if (hours === 0) return `${minutes} min`;
-  return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;
-}
-
-/** How long a full tank lasts, and how much earlier to refuel. */
+/** How long a full tank lasts, never longer than it does, and how much earlier to refuel. */
 export function sayTank(answer: FuelAnswer, engine: Engine, units: UnitSystem): string {
   const tank = formatQuantity(engine.tank, "volume", { system: units, digits: 2 });
   const burn = formatQuantity(answer.burn, "flow", { unit: units === "us" ? "US gal/h" : "L/h", digits: 2 });
   const left = formatQuantity(answer.reserve, "volume", { system: units, digits: 2 });
-  const until = `a full tank of ${tank} lasts about ${sayRunning(answer.runtime)} at ${burn}`;
+  const until = `a full tank of ${tank} lasts about ${sayDuration(answer.runtime, "elapsed")} at ${burn}`;
   return answer.reserve > 0
-    ? `Refuel after ${sayRunning(answer.refuelAt)}, with ${left} left; ${until}.`
-    : `Empty after ${sayRunning(answer.runtime)}: ${until}.`;
+    ? `Refuel after ${sayDuration(answer.refuelAt, "elapsed")}, with ${left} left; ${until}.`
+    : `Empty after ${sayDuration(answer.runtime, "elapsed")}: ${until}.`;
 }
 
 /** Unit that cans are sold in. */

@@ -1,12 +1,12 @@
 import { useState } from "react";
-import { ErrorBox, Section } from "../../parts/index.ts";
-import { Cautions } from "../../parts/caution-box.tsx";
-import { QuantityField } from "../../parts/fields/quantity-field.tsx";
-import { AssumptionList } from "../../rig/assumption-list.tsx";
-import { isTooShort, type Setting } from "../../rig/delivery-words.ts";
-import { PrimeReadingNotice } from "../../rig/prime-reading.tsx";
-import { askPrime, readPrime, sayGreatest, sayPrime } from "../../rig/prime-words.ts";
-import { surroundingsOf } from "../../rig/rig-setting.ts";
+import { ErrorBox, MoreOnPhone, Section } from "#web/parts/index.ts";
+import { ShortCautions } from "#web/parts/caution-box.tsx";
+import { QuantityField } from "#web/parts/fields/quantity-field.tsx";
+import { AssumptionList } from "#web/rig/assumption-list.tsx";
+import { isTooShort, type Setting } from "#web/rig/delivery-words.ts";
+import { PrimeReadingNotice } from "#web/rig/prime-reading.tsx";
+import { askPrime, readPrime, sayGreatest, sayPrime } from "#web/rig/prime-words.ts";
+import { surroundingsOf } from "#web/rig/rig-setting.ts";
 
 /** How the kit primes at this lift, and what a slow prime says. */
 export function PrimePanel({ about }: { readonly about: Setting }) {
@@ -26,21 +26,23 @@ export function PrimePanel({ about }: { readonly about: Setting }) {
   return (
     <Section title="Priming">
       <p className="delivery-line">{sayPrime(answer, setting.lift, units)}</p>
-      <p>{sayGreatest(answer, pattern.hydraulics.pump.greatestLift, setting.lift, units)}</p>
-      <QuantityField
-        label="How long it really took"
-        hint="From the first stroke to water. It says whether air leaks in, and how much."
-        dimension="time"
-        unit="s"
-        value={typed}
-        onChange={(text, read) => (setTyped(text), setObserved(read?.si))}
-      />
-      {reading && <PrimeReadingNotice reading={reading} />}
-      <Cautions ids={["never-run-dry"]} />
-      <details className="extras">
-        <summary>What was taken for granted</summary>
-        <AssumptionList assumptions={answer.assumptions} />
-      </details>
+      <ShortCautions ids={["never-run-dry"]} />
+      <MoreOnPhone title="How high it primes, and what a slow prime says">
+        <p>{sayGreatest(answer, pattern.hydraulics.pump.greatestLift, setting.lift, units)}</p>
+        <QuantityField
+          label="How long it really took"
+          hint="From the first stroke to water. It says whether air leaks in, and how much."
+          dimension="time"
+          unit="s"
+          value={typed}
+          onChange={(text, read) => (setTyped(text), setObserved(read?.si))}
+        />
+        {reading && <PrimeReadingNotice reading={reading} />}
+        <details className="extras">
+          <summary>What was taken for granted</summary>
+          <AssumptionList assumptions={answer.assumptions} />
+        </details>
+      </MoreOnPhone>
     </Section>
   );
 }

@@ -1,6 +1,8 @@
-import { Button, GloveRow, sayElapsed } from "../../parts/index.ts";
-import { Cautions } from "../../parts/caution-box.tsx";
-import { AlarmCall, useArming, useNow } from "../../timing/index.ts";
+import { sayDuration } from "#words";
+import { Button, GloveRow } from "#web/parts/index.ts";
+import { Cautions } from "#web/parts/caution-box.tsx";
+import { AlarmCall } from "#web/timing/alarm-call.tsx";
+import { useArming, useNow } from "#web/timing/index.ts";
 import { callingRefuel, refuelInstant, refuels, type Refuel } from "./refuel.ts";
 
 /** Watches the reminders by the wall clock and calls over whatever page is shown. */
@@ -16,7 +18,7 @@ function Call({ refuel, now }: { readonly refuel: Refuel; readonly now: number }
   return (
     <AlarmCall
       title={`${refuel.name}: stop the engine and refuel`}
-      face={over < 60 ? "now" : `${sayElapsed(over)} over`}
+      face={over < 60 ? "now" : `${sayDuration(over, "face")} over`}
     >
       <Cautions ids={["refuel-stopped-and-cool"]} />
       <GloveRow>

@@ -1,4 +1,4 @@
-import { useWatched, Watched } from "../../watched/index.ts";
+import { useWatched, Watched } from "#web/watched/index.ts";
 
 /** A pump running now, and when its tank is to be filled again. */
 export interface Refuel {

@@ -1,6 +1,6 @@
-import { Choice } from "../../parts/fields/choice.tsx";
-import { saySetting, type Setting } from "../../rig/delivery-words.ts";
-import { firstSetting, standsInWater, type RigSetting } from "../../rig/rig-setting.ts";
+import { Choice } from "#web/parts/fields/choice.tsx";
+import { saySetting, type Setting } from "#web/rig/delivery-words.ts";
+import { firstSetting, standsInWater, type RigSetting } from "#web/rig/rig-setting.ts";
 import { CountStepper, Stepper } from "./stepper.tsx";
 import { sayStep, STEPS } from "./stepping.ts";
 

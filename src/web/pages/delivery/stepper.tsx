@@ -1,8 +1,8 @@
 import { useState } from "react";
-import { FieldFrame } from "../../parts/fields/field-frame.tsx";
-import { Button } from "../../parts/index.ts";
-import { readQuantity } from "../../parts/fields/quantity-field.tsx";
-import { usePreferences } from "../../theme/index.ts";
+import { FieldFrame } from "#web/parts/fields/field-frame.tsx";
+import { Button } from "#web/parts/index.ts";
+import { readQuantity } from "#web/parts/fields/quantity-field.tsx";
+import { usePreferences } from "#web/theme/index.ts";
 import { sayStep, stepBy, stepFault, type Steps } from "./stepping.ts";
 
 export interface StepperProps {

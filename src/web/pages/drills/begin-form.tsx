@@ -1,9 +1,10 @@
+import { isSameSeal } from "#readiness";
 import { beginDrill, mayWrite } from "#station";
 import { useState } from "react";
 import { uuidv7 } from "uuidv7";
-import { useCarryOut } from "../../device/index.ts";
-import { Button, ErrorBox, Notice, Section, TextField, useDoing } from "../../parts/index.ts";
-import type { KitAtHand } from "../../kit-view/at-hand.ts";
+import { useCarryOut } from "#web/device/index.ts";
+import { Button, ErrorBox, Notice, Section, TextField, useDoing } from "#web/parts/index.ts";
+import type { KitAtHand } from "#web/kit-view/at-hand.ts";
 
 /** Sets the kit aside for a drill: who is drilled, and the seal as it is read before it is broken. */
 export function BeginForm({ at }: { readonly at: KitAtHand }) {
@@ -13,6 +14,7 @@ export function BeginForm({ at }: { readonly at: KitAtHand }) {
   const [trainees, setTrainees] = useState<readonly string[]>([]);
   const [seal, setSeal] = useState("");
   const [hasNone, setHasNone] = useState(false);
+  const differs = !hasNone && seal.trim() !== "" && kit.seal !== undefined && !isSameSeal(seal, kit.seal.number);
   const isReady = trainees.length > 0 && (hasNone || seal.trim() !== "");
   const begin = () =>
     doing.run(() =>
@@ -40,6 +42,14 @@ export function BeginForm({ at }: { readonly at: KitAtHand }) {
       <Button wide isPressed={hasNone} onPress={() => setHasNone(!hasNone)}>
         There is no seal on it
       </Button>
+      {differs && (
+        <Notice tone="attention" title="That is not what the record says" isNews>
+          <p>
+            Look at the seal once more. If it reads so, somebody has opened the kit since: begin all the same, and it
+            stands in the log as read.
+          </p>
+        </Notice>
+      )}
       <ErrorBox error={doing.error} title="Not begun" />
       <Button kind="primary" isDisabled={!isReady} isBusy={doing.isBusy} onPress={() => void begin()}>
         Break the seal and begin the drill

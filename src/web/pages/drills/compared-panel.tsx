@@ -1,8 +1,8 @@
 import type { Finding } from "#readiness";
 import { judgeDrillFinding, removePlanted } from "#station";
-import { useCarryOut } from "../../device/index.ts";
-import { CautionBox } from "../../parts/caution-box.tsx";
-import { Button, ButtonRow, ErrorBox, Section, useDoing } from "../../parts/index.ts";
+import { useCarryOut } from "#web/device/index.ts";
+import { CautionBox } from "#web/parts/caution-box.tsx";
+import { Button, ButtonRow, ErrorBox, Section, useDoing } from "#web/parts/index.ts";
 import type { DrillAtHand } from "./drill-at-hand.ts";
 import { FaultWords, nameOfFault } from "./fault-list.tsx";
 import { FoundMark } from "./results.tsx";

@@ -1,16 +1,16 @@
 import { compareDrill, drillsOn, isHiding } from "#readiness";
 import { useParams } from "wouter";
-import { useStation } from "../../device/index.ts";
-import { ButtonLink, ButtonRow, Notice, Page, Section, StandingMark, Timestamp } from "../../parts/index.ts";
-import { findKit, nameOf, type KitAtHand } from "../../kit-view/at-hand.ts";
-import { NoSuchKit } from "../../kit-view/no-such-kit.tsx";
+import { useStation } from "#web/device/index.ts";
+import { ButtonLink, ButtonRow, Notice, Page, Section, StandingMark, Timestamp } from "#web/parts/index.ts";
+import { findKit, nameOf, type KitAtHand } from "#web/kit-view/at-hand.ts";
+import { NoSuchKit } from "#web/kit-view/no-such-kit.tsx";
 import { BeginForm } from "./begin-form.tsx";
 import { ComparedPanel } from "./compared-panel.tsx";
 import type { DrillAtHand } from "./drill-at-hand.ts";
 import { EndPanel } from "./end-panel.tsx";
 import { PlantForm } from "./plant-form.tsx";
 import { PlantedPanel } from "./planted-panel.tsx";
-import "../../kit-view/kit.css";
+import "#web/kit-view/kit.css";
 import "./drills.css";
 
 /** The drill on one kit, from setting it aside to its end. */

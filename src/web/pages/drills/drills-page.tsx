@@ -1,11 +1,12 @@
+import { sayPercent } from "#words";
 import { checkChances, drillsOf, reportStep, type CheckChance, type KitDrill } from "#station";
 import { patternKey } from "#kit";
 import { useMemo } from "react";
 import { Link } from "wouter";
-import { useCarryOut, useStation } from "../../device/index.ts";
-import { Button, ButtonLink, EmptyState, ErrorBox, Page, Section, Timestamp, useDoing } from "../../parts/index.ts";
-import { Table, type Column } from "../../parts/table.tsx";
-import { nameOf } from "../../kit-view/at-hand.ts";
+import { useCarryOut, useStation } from "#web/device/index.ts";
+import { Button, ButtonLink, EmptyState, ErrorBox, Page, Section, Timestamp, useDoing } from "#web/parts/index.ts";
+import { Table, type Column } from "#web/parts/table.tsx";
+import { nameOf } from "#web/kit-view/at-hand.ts";
 import { FoundMark, sayResult } from "./results.tsx";
 import { FaultWords } from "./fault-list.tsx";
 import "./drills.css";
@@ -106,13 +107,9 @@ const CHECKS: readonly Column<CheckChance>[] = [
   {
     key: "between",
     head: "Finds it",
-    cell: ({ told: { interval } }) => `between ${percent(interval[0])} and ${percent(interval[1])}`,
+    cell: ({ told: { interval } }) => `between ${sayPercent(interval[0])} and ${sayPercent(interval[1])}`,
   },
 ];
-
-function percent(share: number): string {
-  return `${Math.round(100 * share)}\u00a0%`;
-}
 
 /** Lines most often missed, to be told to the pattern's owner. */
 function Missed({ chances }: { readonly chances: readonly CheckChance[] }) {

@@ -1,8 +1,8 @@
 import { isHiding } from "#readiness";
 import { endDrill } from "#station";
 import { useState } from "react";
-import { useCarryOut } from "../../device/index.ts";
-import { Button, ErrorBox, Section, TextField, useDoing } from "../../parts/index.ts";
+import { useCarryOut } from "#web/device/index.ts";
+import { Button, ErrorBox, Section, TextField, useDoing } from "#web/parts/index.ts";
 import type { DrillAtHand } from "./drill-at-hand.ts";
 
 /** Ends the drill: compared once all is done, else as not compared, with why. */

@@ -1,18 +1,20 @@
-import { itemNamed, modeNamed, modesOf, type Pattern } from "#kit";
+import { itemNamed, modeNamed, modesOf, type Mode, type Pattern } from "#kit";
 import { MOST_FAULTS, type PlantedFault } from "#readiness";
 import { useState } from "react";
-import { Button, TextField } from "../../parts/index.ts";
+import { Button, TextField } from "#web/parts/index.ts";
 
 interface FaultListProps {
   readonly pattern: Pattern;
   readonly faults: readonly PlantedFault[];
   readonly onChange: (faults: readonly PlantedFault[]) => void;
+  /** Which modes are offered; all of them unless told. */
+  readonly isOffered?: (mode: Mode) => boolean;
 }
 
 const NONE: PlantedFault = { item: "", mode: "", how: "" };
 
 /** Faults chosen one by one from the modes of the pattern, each with what exactly was done. */
-export function FaultList({ pattern, faults, onChange }: FaultListProps) {
+export function FaultList({ pattern, faults, onChange, isOffered = () => true }: FaultListProps) {
   const [draft, setDraft] = useState(NONE);
   const isWhole = draft.mode !== "" && draft.how.trim() !== "";
   const add = () => {
@@ -39,7 +41,7 @@ export function FaultList({ pattern, faults, onChange }: FaultListProps) {
       )}
       {faults.length < MOST_FAULTS && (
         <>
-          <FaultFields pattern={pattern} draft={draft} onChange={setDraft} />
+          <FaultFields pattern={pattern} draft={draft} onChange={setDraft} isOffered={isOffered} />
           <div>
             <Button isDisabled={!isWhole} onPress={add}>
               Add this fault to the list
@@ -55,11 +57,13 @@ interface FaultFieldsProps {
   readonly pattern: Pattern;
   readonly draft: PlantedFault;
   readonly onChange: (draft: PlantedFault) => void;
+  readonly isOffered: (mode: Mode) => boolean;
 }
 
-function FaultFields({ pattern, draft, onChange }: FaultFieldsProps) {
+function FaultFields({ pattern, draft, onChange, isOffered }: FaultFieldsProps) {
   const { item, mode, how } = draft;
-  const items = pattern.items.filter(({ id }) => modesOf(pattern, id).length > 0);
+  const items = pattern.items.filter(({ id }) => modesOf(pattern, id).some(isOffered));
+  const [offered, kept] = [modesOf(pattern, item).filter(isOffered), modesOf(pattern, item).length];
   return (
     <>
       <label className="field">
@@ -86,12 +90,17 @@ function FaultFields({ pattern, draft, onChange }: FaultFieldsProps) {
           onChange={({ target }) => onChange({ ...draft, mode: target.value })}
         >
           <option value="">Choose a fault</option>
-          {modesOf(pattern, item).map(({ id, name }) => (
+          {offered.map(({ id, name }) => (
             <option key={id} value={id}>
               {name}
             </option>
           ))}
         </select>
+        {offered.length < kept && (
+          <span className="field-hint">
+            Some of its faults are not offered: they could burn or shock who looks for them.
+          </span>
+        )}
       </label>
       <TextField
         label="What exactly is done to it"

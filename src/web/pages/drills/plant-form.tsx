@@ -1,11 +1,12 @@
+import { mayBePlanted } from "#kit";
 import { commitmentOf, type Drill, type PlantedFault, type Planting } from "#readiness";
 import { plantFaults } from "#station";
 import { useState } from "react";
 import { uuidv7 } from "uuidv7";
-import { useCarryOut, useThisDevice } from "../../device/index.ts";
-import { CautionBox } from "../../parts/caution-box.tsx";
-import { Button, ErrorBox, Section, TextField, useDoing } from "../../parts/index.ts";
-import type { KitAtHand } from "../../kit-view/at-hand.ts";
+import { useCarryOut, useThisDevice } from "#web/device/index.ts";
+import { CautionBox } from "#web/parts/caution-box.tsx";
+import { Button, ErrorBox, Section, TextField, useDoing } from "#web/parts/index.ts";
+import type { KitAtHand } from "#web/kit-view/at-hand.ts";
 import { FaultList } from "./fault-list.tsx";
 
 interface PlantFormProps {
@@ -38,7 +39,12 @@ export function PlantForm({ at: { kit, pattern }, drill }: PlantFormProps) {
           gas alarm put out of use. If in doubt, leave it out.
         </p>
       </CautionBox>
-      <FaultList pattern={pattern} faults={faults} onChange={setFaults} />
+      <FaultList
+        pattern={pattern}
+        faults={faults}
+        onChange={setFaults}
+        isOffered={(mode) => mayBePlanted(pattern, mode)}
+      />
       <TextField
         label="Seal put on after planting, if you put one on"
         value={seal}

@@ -1,8 +1,8 @@
 import { readNonce, type Plant, type PlantedFault, type Planting } from "#readiness";
 import { revealDrill } from "#station";
 import { useEffect, useState } from "react";
-import { useCarryOut, useThisDevice } from "../../device/index.ts";
-import { Button, ErrorBox, Notice, Section, TextField, useDoing } from "../../parts/index.ts";
+import { useCarryOut, useThisDevice } from "#web/device/index.ts";
+import { AskingButton, Button, ErrorBox, Notice, Section, TextField, useDoing } from "#web/parts/index.ts";
 import { FaultList, FaultWords } from "./fault-list.tsx";
 import type { DrillAtHand } from "./drill-at-hand.ts";
 
@@ -61,9 +61,17 @@ function OwnPlanting({ at, planting }: { readonly at: DrillAtHand; readonly plan
         </p>
       </details>
       <ErrorBox error={reveal.error} title="Not revealed" />
-      <Button kind="primary" isBusy={reveal.isBusy} onPress={() => reveal.with({ plant, nonce, faults })}>
-        They have looked: reveal what was planted
-      </Button>
+      <AskingButton
+        kind="primary"
+        isBusy={reveal.isBusy}
+        words="They have looked: reveal what was planted"
+        title="Reveal what was planted?"
+        confirm="Reveal it to everybody"
+        cancel="Not yet"
+        onConfirm={() => reveal.with({ plant, nonce, faults })}
+      >
+        <p>Everybody sees it then, and it cannot be hidden again. What is not found by now counts as missed.</p>
+      </AskingButton>
     </Section>
   );
 }

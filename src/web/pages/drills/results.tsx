@@ -1,5 +1,5 @@
 import type { ComparedFault, Finding } from "#readiness";
-import { nameOf } from "../../kit-view/at-hand.ts";
+import { nameOf } from "#web/kit-view/at-hand.ts";
 import type { DrillAtHand } from "./drill-at-hand.ts";
 
 /** "Found by Ede Sorrell", or "Missed". */

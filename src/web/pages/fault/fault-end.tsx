@@ -1,7 +1,7 @@
 import { endedBy } from "#station";
 import { useState } from "react";
-import { Button, Notice } from "../../parts/index.ts";
-import { Choice } from "../../parts/fields/choice.tsx";
+import { Button, Notice } from "#web/parts/index.ts";
+import { Choice } from "#web/parts/fields/choice.tsx";
 import type { FaultShared } from "./fault-shared.ts";
 import { sayShare } from "./fault-words.ts";
 import { RaiseLink } from "./raise-link.tsx";

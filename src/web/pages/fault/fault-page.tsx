@@ -1,12 +1,12 @@
 import { TROUBLE_SIGNS, type Trouble } from "#kit";
 import { findingsByMode, type Where } from "#station";
 import { useParams, useSearch } from "wouter";
-import { useStation } from "../../device/index.ts";
-import { Button, Notice, Page } from "../../parts/index.ts";
-import { Cautions } from "../../parts/caution-box.tsx";
-import { findKit, type KitAtHand } from "../../kit-view/at-hand.ts";
-import { useKept } from "../../act/use-kept.ts";
-import { NoSuchKit } from "../../kit-view/no-such-kit.tsx";
+import { useStation } from "#web/device/index.ts";
+import { Button, Notice, Page } from "#web/parts/index.ts";
+import { Cautions } from "#web/parts/caution-box.tsx";
+import { findKit, type KitAtHand } from "#web/kit-view/at-hand.ts";
+import { useKept } from "#web/act/use-kept.ts";
+import { NoSuchKit } from "#web/kit-view/no-such-kit.tsx";
 import type { Finding } from "./fault-shared.ts";
 import { FaultEnd } from "./fault-end.tsx";
 import { FaultTry } from "./fault-try.tsx";

@@ -1,6 +1,6 @@
 import type { Trouble } from "#kit";
 import type { Where } from "#station";
-import type { KitAtHand } from "../../kit-view/at-hand.ts";
+import type { KitAtHand } from "#web/kit-view/at-hand.ts";
 
 /** What is being tried on a kit; kept on this device until it is ended. */
 export interface Finding {

@@ -1,11 +1,11 @@
 import { CAUTIONS_FOR, type TroubleTry } from "#kit";
 import { nextTry, type FaultAdvice } from "#station";
 import { findCaution } from "#base";
-import { Button, Notice } from "../../parts/index.ts";
-import { CautionLine, CautionWords } from "../../parts/caution-box.tsx";
+import { Button, Notice } from "#web/parts/index.ts";
+import { CautionLine, CautionWords } from "#web/parts/caution-box.tsx";
 import type { FaultShared } from "./fault-shared.ts";
 import { RaiseLink } from "./raise-link.tsx";
-import { useNewLook } from "../../parts/look/use-new-look.ts";
+import { useNewLook } from "#web/parts/look/use-new-look.ts";
 import { sayBasis, sayMinutes, sayShare, sayWhyNextPump, worthTelling } from "./fault-words.ts";
 
 /** The next thing to try, large; its cautions before it; what came of it. */

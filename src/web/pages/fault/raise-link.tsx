@@ -1,7 +1,7 @@
 import type { TroubleCause } from "#kit";
 import { mayWrite } from "#station";
 import { modeNamed } from "#kit";
-import { ButtonLink } from "../../parts/index.ts";
+import { ButtonLink } from "#web/parts/index.ts";
 import type { FaultShared } from "./fault-shared.ts";
 import { sayNote } from "./fault-words.ts";
 

@@ -1,16 +1,16 @@
 import { formatDate, parseDate } from "#base";
 import { itemNamed, modeNamed, stepNamed } from "#kit";
-import { useRecorder, useStation } from "../../device/index.ts";
-import { ButtonLink, EmptyState, Notice, Page, Section, Timestamp } from "../../parts/index.ts";
-import { PhotoStrip } from "../../parts/photo-strip.tsx";
-import { KitActs } from "../../act/acts.ts";
-import { findKit, nameOf, type KitAtHand } from "../../kit-view/at-hand.ts";
-import { sayEffect } from "../../act/finding-choice.ts";
-import type { AboutFinding } from "../../kit-view/mending/about-finding.ts";
-import { nameFinding, progressOf } from "../../kit-view/ages.ts";
+import { useRecorder, useStation } from "#web/device/index.ts";
+import { ButtonLink, EmptyState, Notice, Page, Section, Timestamp } from "#web/parts/index.ts";
+import { PhotoStrip } from "#web/parts/photo-strip.tsx";
+import { KitActs } from "#web/act/acts.ts";
+import { findKit, nameOf, type KitAtHand } from "#web/kit-view/at-hand.ts";
+import { sayEffect } from "#web/act/finding-choice.ts";
+import type { AboutFinding } from "#web/kit-view/mending/about-finding.ts";
+import { nameFinding, progressOf } from "#web/kit-view/ages.ts";
 import { ProofForm } from "./proof-form.tsx";
-import { RemedyForm } from "../../kit-view/mending/remedy-form.tsx";
-import { sayRemedy } from "../../kit-view/mending/remedy-words.ts";
+import { RemedyForm } from "#web/kit-view/mending/remedy-form.tsx";
+import { sayRemedy } from "#web/kit-view/mending/remedy-words.ts";
 
 /** One finding: what was seen, what was done about it, and what comes next. */
 export function FindingPage(wanted: { readonly kit: string; readonly finding: string }) {

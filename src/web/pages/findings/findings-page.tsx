@@ -1,11 +1,11 @@
 import { useState } from "react";
 import { useSearchParams } from "wouter";
-import { useStation } from "../../device/index.ts";
-import { Button, ButtonRow, EmptyState, Page, Section } from "../../parts/index.ts";
-import { groupByKit, listOpen, type OpenFinding } from "../../kit-view/ages.ts";
-import { FindingList } from "../../kit-view/finding-list.tsx";
+import { useStation } from "#web/device/index.ts";
+import { Button, ButtonRow, EmptyState, Page, Section } from "#web/parts/index.ts";
+import { groupByKit, listOpen, type OpenFinding } from "#web/kit-view/ages.ts";
+import { FindingList } from "#web/kit-view/finding-list.tsx";
 import { FindingPage } from "./finding-view.tsx";
-import "../../kit-view/findings.css";
+import "#web/kit-view/findings.css";
 
 /** Open findings, oldest first or by kit; one of them, when the address names it, with what to do about it. */
 export default function FindingsPage() {

@@ -1,14 +1,14 @@
 import { useState } from "react";
 import type { Check } from "#kit";
 import type { Answer, Finding, TimerState, Value } from "#readiness";
-import { Notice } from "../../parts/index.ts";
-import { QuantityField } from "../../parts/fields/quantity-field.tsx";
-import { usePreferences } from "../../theme/index.ts";
-import { AnswerBar } from "../../act/answer-bar.tsx";
-import { sayLimits } from "../../act/reading.ts";
-import { ReadingFields } from "../../act/reading-fields.tsx";
-import { assembleReading } from "../../act/typed-reading.ts";
-import { useAskDraft } from "../../act/use-ask-draft.ts";
+import { Notice } from "#web/parts/index.ts";
+import { QuantityField } from "#web/parts/fields/quantity-field.tsx";
+import { usePreferences } from "#web/theme/index.ts";
+import { AnswerBar } from "#web/act/answer-bar.tsx";
+import { sayLimits } from "#web/act/reading.ts";
+import { ReadingFields } from "#web/act/reading-fields.tsx";
+import { assembleReading } from "#web/act/typed-reading.ts";
+import { useAskDraft } from "#web/act/use-ask-draft.ts";
 
 interface ProofCheckProps {
   readonly check: Check;
@@ -16,18 +16,18 @@ interface ProofCheckProps {
   readonly today: string;
   /** The day that a printed date must reach. */
   readonly wanted: string;
-  /** None while the container stands open: its seal is broken, and the next not on. */
-  readonly recordedSeal: string | undefined;
+  /** What the check is held against; no seal while the container stands open: it is broken, and the next not on. */
+  readonly recorded: string | undefined;
   readonly onAnswer: (answer: Answer, value: Value | undefined) => void;
 }
 
 /** One check made once more, with the same limits and the same three answers. */
-export function ProofCheck({ check, finding, today, wanted, recordedSeal, onAnswer }: ProofCheckProps) {
+export function ProofCheck({ check, finding, today, wanted, recorded, onAnswer }: ProofCheckProps) {
   const { units } = usePreferences();
   const kept = useAskDraft(`proof.${finding.id}`, check.id);
   const [timer, setTimer] = useState<TimerState>();
   const [missing, setMissing] = useState<string>();
-  const reading = assembleReading(check, kept.draft.typed, { today, units, timer, recordedSeal, wanted });
+  const reading = assembleReading(check, kept.draft.typed, { today, units, timer, recorded, wanted });
   const limits = sayLimits(check, units);
   const give = (answer: Answer) => {
     setMissing(answer === "seen" && reading.kind === "incomplete" ? reading.missing : undefined);

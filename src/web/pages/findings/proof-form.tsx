@@ -1,12 +1,12 @@
 import { useState } from "react";
 import type { Check } from "#kit";
-import { dateWantedBy, provingChecks } from "#readiness";
-import { Button, ErrorBox, Notice } from "../../parts/index.ts";
-import { useKept } from "../../act/use-kept.ts";
-import { useSaving } from "../../act/use-saving.ts";
+import { dateWantedBy, provingChecks, recordedFor } from "#readiness";
+import { Button, ErrorBox, Notice } from "#web/parts/index.ts";
+import { useKept } from "#web/act/use-kept.ts";
+import { useSaving } from "#web/act/use-saving.ts";
 import { judgeProof, proofBody, repeat, type Proof } from "./proof.ts";
 import { ProofCheck } from "./proof-check.tsx";
-import type { ActingOnFinding } from "../../kit-view/mending/about-finding.ts";
+import type { ActingOnFinding } from "#web/kit-view/mending/about-finding.ts";
 
 /** Repeats just the checks that find the mode; the finding closes only when every one is seen right. */
 export function ProofForm({ at, acts, finding }: ActingOnFinding) {
@@ -36,7 +36,7 @@ export function ProofForm({ at, acts, finding }: ActingOnFinding) {
           finding={finding}
           today={at.view.today}
           wanted={dateWantedBy(open, at.pattern, at.view.policy, at.view.today)}
-          recordedSeal={at.kit.seal?.number}
+          recorded={recordedFor(open, at.kit)}
           onAnswer={(answer, value) => {
             kept.change(repeat(kept.value, open, answer, value));
             setAgain(undefined);
@@ -64,7 +64,7 @@ interface GivenProps {
   readonly onAgain: (check: string) => void;
 }
 
-const WORDS = { seen: "Seen right", wrong: "Still wrong", "not-possible": "Not possible" } as const;
+const WORDS = { seen: "Found right", wrong: "Still wrong", "not-possible": "Not possible" } as const;
 
 function Given({ checks, proof, onAgain }: GivenProps) {
   const given = checks.filter((check) => proof[check.id]);

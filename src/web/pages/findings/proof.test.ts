@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { sampleCheck } from "../../kit-view/sample.ts";
+import { sampleCheck } from "#web/kit-view/sample.ts";
 import { judgeProof, proofBody, repeat } from "./proof.ts";
 
 const checks = [sampleCheck("torch-lights"), sampleCheck("bands")];

@@ -4,14 +4,14 @@ import { mayWrite } from "#station";
 import { useState } from "react";
 import { useLocation } from "wouter";
 import { uuidv7 } from "uuidv7";
-import { deviceAmbient } from "../../device/clock.ts";
-import { doingOf, useRecorder, useStation } from "../../device/index.ts";
-import { Button, ButtonRow, EmptyState, ErrorBox, Notice, Page, sayCount, useDoing } from "../../parts/index.ts";
-import { Choice } from "../../parts/fields/choice.tsx";
-import { useKept } from "../../act/use-kept.ts";
+import { deviceAmbient } from "#web/device/clock.ts";
+import { doingOf, useRecorder, useStation } from "#web/device/index.ts";
+import { Button, ButtonRow, EmptyState, ErrorBox, Notice, Page, sayCount, useDoing } from "#web/parts/index.ts";
+import { Choice } from "#web/parts/fields/choice.tsx";
+import { useKept } from "#web/act/use-kept.ts";
 import { EMPTY_MANY, EMPTY_ROW, isBlank, judgeMany, type ManyDraft, type ManyFaults } from "./enrol/enrol-many.ts";
 import { ManyRows } from "./enrol/many-rows.tsx";
-import "../../kit-view/kit.css";
+import "#web/kit-view/kit.css";
 
 /** Takes several kits of one pattern on charge: all of them, or none. */
 export default function EnrolManyPage() {

@@ -2,28 +2,28 @@ import { useLocation } from "wouter";
 import { uuidv7 } from "uuidv7";
 import { newestOfEach, patternKey } from "#kit";
 import { enrolKit, mayWrite } from "#station";
-import { useCarryOut, useStation, type StationView } from "../../device/index.ts";
-import { Button, ButtonLink, EmptyState, ErrorBox, Page, sayCount, TextField, useDoing } from "../../parts/index.ts";
-import { Choice } from "../../parts/fields/choice.tsx";
-import type { DoingNow } from "../../parts/use-doing.ts";
-import { useKept, type Kept } from "../../act/use-kept.ts";
+import { useCarryOut, useStation, type StationView } from "#web/device/index.ts";
+import { Button, ButtonLink, EmptyState, ErrorBox, Page, sayCount, TextField, useDoing } from "#web/parts/index.ts";
+import { Choice } from "#web/parts/fields/choice.tsx";
+import type { DoingNow } from "#web/parts/use-doing.ts";
+import { useKept, type Kept } from "#web/act/use-kept.ts";
 import { EnrolItems } from "./enrol/enrol-items.tsx";
-import { faultAt, faultsElsewhere } from "../../act/fault-at.ts";
+import { faultAt, faultsElsewhere } from "#web/act/fault-at.ts";
 import {
   dateField,
   datesMissing,
-  EMPTY_ENROLMENT,
+  emptyEnrolment,
   enrolBody,
   FIELD_OF,
   isEnough,
   type EnrolDraft,
 } from "./enrol/enrolment.ts";
-import "../../kit-view/kit.css";
+import "#web/kit-view/kit.css";
 
 /** Takes a kit on charge: what it is built to, where it lives, what it is called, and what is in it. */
 export default function EnrolPage() {
   const view = useStation();
-  const kept = useKept<EnrolDraft>("enrolment", EMPTY_ENROLMENT);
+  const kept = useKept<EnrolDraft>("enrolment", emptyEnrolment(view.places));
   return (
     <Page title="Enrol a kit" back={{ to: "/", label: "Board" }}>
       {mayWrite(view.me.role, "kit-enrolled") ? (

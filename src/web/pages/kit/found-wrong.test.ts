@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { SAMPLE } from "../../kit-view/sample.ts";
+import { SAMPLE } from "#web/kit-view/sample.ts";
 import { modeOptions, NOTHING_FOUND, pickedMode } from "./found-wrong.ts";
 
 const found = { ...NOTHING_FOUND, item: "torch" };

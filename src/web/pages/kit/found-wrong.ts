@@ -1,5 +1,5 @@
 import { modeNamed, modesOf, type Effect, type Pattern } from "#kit";
-import { OTHER, pickMode, sayEffect, type PickedMode } from "../../act/finding-choice.ts";
+import { OTHER, pickMode, sayEffect, type PickedMode } from "#web/act/finding-choice.ts";
 
 /** A finding as far as it has been filled in; nothing is chosen beforehand. */
 export interface FoundWrong {

@@ -1,25 +1,19 @@
 import { useState } from "react";
 import { useLocation } from "wouter";
 import type { Bodies } from "#readiness";
-import { handOver, writeStrokes, type Stroke } from "#station";
-import { useCarryOut } from "../../device/index.ts";
-import { Button, ErrorBox, Notice, StandingMark, TextField, useDoing } from "../../parts/index.ts";
-import { Choice } from "../../parts/fields/choice.tsx";
-import type { KitAtHand } from "../../kit-view/at-hand.ts";
-import { DateField } from "../../parts/fields/date-field.tsx";
+import { HAND_OVER_METHODS, handOver, methodChoice, writeStrokes, type HandOverMethod, type Stroke } from "#station";
+import { useCarryOut } from "#web/device/index.ts";
+import { Button, ButtonLink, ErrorBox, Notice, StandingMark, TextField, useDoing } from "#web/parts/index.ts";
+import { Choice } from "#web/parts/fields/choice.tsx";
+import type { KitAtHand } from "#web/kit-view/at-hand.ts";
+import { useKeptFor } from "#web/act/use-kept.ts";
+import { DateField } from "#web/parts/fields/date-field.tsx";
 import { Briefing } from "./hand-over/briefing.tsx";
+import { readLent, sayLentRead, type LentWritten } from "./hand-over/lent-written.ts";
 import { SignaturePad } from "./hand-over/signature-pad.tsx";
 import { KitFormPage } from "./kit-form-page.tsx";
 
-type Method = Bodies["handed-over"]["method"];
-
-const METHODS: readonly { readonly value: Method; readonly label: string }[] = [
-  { value: "passed", label: "Passed across by hand" },
-  { value: "hoisted", label: "Hoisted down" },
-  { value: "line", label: "Sent along a line" },
-  { value: "dropped", label: "Dropped into the water" },
-  { value: "other", label: "Another way" },
-];
+const METHODS = HAND_OVER_METHODS.map((value) => ({ value, label: methodChoice(value) }));
 
 const SEALS = [
   { value: "whole", label: "Whole: it goes sealed" },
@@ -28,24 +22,50 @@ const SEALS = [
 
 /** A kit leaving to a vessel. */
 export default function HandOverPage() {
-  return <KitFormPage title={(kit) => `Hand ${kit} over`}>{(at) => <HandOverForm at={at} />}</KitFormPage>;
+  return (
+    <KitFormPage title={(kit) => `Hand ${kit} over`}>
+      {(at) => (at.kit.turnaround ? <IsOpen at={at} /> : <HandOverForm at={at} />)}
+    </KitFormPage>
+  );
 }
+
+/** Said before anything is filled in: what lies open is not a kit that can go. */
+function IsOpen({ at: { kit } }: { readonly at: KitAtHand }) {
+  return (
+    <Notice tone="attention" title={`${kit.name} is open: close it before it goes`}>
+      <p>A turnaround is open on it. Seal it, or close it as grounded if it must go as it is.</p>
+      <ButtonLink to={`/kit/${kit.id}/turnaround`}>Go on with the turnaround</ButtonLink>
+    </Notice>
+  );
+}
+
+/** What has been filled in. */
+interface Filled {
+  readonly to: string;
+  readonly method?: HandOverMethod;
+  readonly seal?: (typeof SEALS)[number]["value"];
+  readonly note: string;
+  readonly lent: string;
+  readonly beyond: Beyond;
+}
+
+/** A form left lying so long is of another hand-over [h]: judgement. */
+const KEPT_FOR = 12;
 
 function HandOverForm({ at }: { readonly at: KitAtHand }) {
   const carryOut = useCarryOut();
   const doing = useDoing();
   const [, go] = useLocation();
-  const [to, setTo] = useState("");
-  const [method, setMethod] = useState<Method>();
-  const [seal, setSeal] = useState<(typeof SEALS)[number]["value"]>();
-  const [note, setNote] = useState("");
-  const [beyond, setBeyond] = useState<Beyond>(NOTHING_BEYOND);
-  const isReady = to.trim() !== "" && method !== undefined && seal !== undefined && !beyond.isPartly;
+  // What is no day yet is not kept: its field is empty after a reload.
+  const [isPartly, setPartly] = useState(false);
+  const { value: filled, change, clear } = useKeptFor<Filled>(KEPT_FOR, `hand-over.${at.kit.id}`, NOTHING);
+  const fill = (part: Partial<Filled>) => change({ ...filled, ...part });
+  const written = readLent(filled.lent);
   const save = async () => {
-    if (!method || !seal) return;
-    const written = note.trim() === "" ? {} : { note: note.trim() };
-    const body = { to: to.trim(), method, sealBroken: seal === "broken", ...written, ...beyondOf(beyond) };
-    if (await doing.run(() => carryOut((now) => handOver(now, at.kit, body)))) go(`/kit/${at.kit.id}`);
+    const body = handOverOf(filled);
+    if (!body || !(await doing.run(() => carryOut((now) => handOver(now, at.kit, body))))) return;
+    clear();
+    go(`/kit/${at.kit.id}`);
   };
   return (
     <>
@@ -53,33 +73,80 @@ function HandOverForm({ at }: { readonly at: KitAtHand }) {
       <TextField
         label="To which vessel"
         hint="Name, and where she lies or what she is."
-        value={to}
-        onChange={setTo}
+        value={filled.to}
+        onChange={(to) => fill({ to })}
         limit={120}
       />
-      <Choice label="How does it go?" options={METHODS} value={method} onChange={setMethod} />
-      <Choice label="Its seal" options={SEALS} value={seal} onChange={setSeal} />
-      <BeyondPart at={at} beyond={beyond} onBeyond={(part) => setBeyond((held) => ({ ...held, ...part }))} />
-      <TextField label="Note, if any" value={note} onChange={setNote} isLong />
+      <Choice label="How does it go?" options={METHODS} value={filled.method} onChange={(method) => fill({ method })} />
+      <Choice label="Its seal" options={SEALS} value={filled.seal} onChange={(seal) => fill({ seal })} />
+      <LentField text={filled.lent} written={written} onText={(lent) => fill({ lent })} />
+      <BeyondPart
+        at={at}
+        beyond={filled.beyond}
+        onBeyond={(part) => fill({ beyond: { ...filled.beyond, ...part } })}
+        isPartly={isPartly}
+        onPartly={setPartly}
+      />
+      <TextField label="Note, if any" value={filled.note} onChange={(note) => fill({ note })} isLong />
       <ErrorBox error={doing.error} title="Not written down" />
-      <Button kind="primary" isDisabled={!isReady} isBusy={doing.isBusy} onPress={() => void save()}>
+      <Button
+        kind="primary"
+        isDisabled={isPartly || handOverOf(filled) === undefined}
+        isBusy={doing.isBusy}
+        onPress={() => void save()}
+      >
         Handed over
       </Button>
     </>
   );
 }
 
-/** What may be said of a hand-over beyond what must be: none of it holds a kit up. */
-interface Beyond {
-  readonly back: string | undefined;
-  /** A day was begun and is none yet. */
-  readonly isPartly: boolean;
-  readonly name: string;
-  readonly strokes: readonly Stroke[];
-  readonly briefed: boolean | undefined;
+/** The line's body, once there is enough of it and nothing that cannot be taken. */
+function handOverOf({ to, method, seal, note, lent: text, beyond }: Filled): Bodies["handed-over"] | undefined {
+  const { lent, fault } = readLent(text);
+  if (to.trim() === "" || !method || !seal || fault !== undefined) return undefined;
+  return {
+    to: to.trim(),
+    method,
+    sealBroken: seal === "broken",
+    ...(note.trim() !== "" && { note: note.trim() }),
+    ...(lent.length > 0 && { lent }),
+    ...beyondOf(beyond),
+  };
 }
 
-const NOTHING_BEYOND: Beyond = { back: undefined, isPartly: false, name: "", strokes: [], briefed: undefined };
+interface LentFieldProps {
+  readonly text: string;
+  readonly written: LentWritten;
+  readonly onText: (text: string) => void;
+}
+
+/** What is lent with it, said back as it was read. */
+function LentField({ text, written: { lent, fault }, onText }: LentFieldProps) {
+  return (
+    <>
+      <TextField
+        label="What is lent with it, if anything"
+        hint="Beside what belongs to the kit. One a line, its number first: 2 fuel cans."
+        value={text}
+        onChange={onText}
+        isLong
+        {...(fault !== undefined && { fault })}
+      />
+      {lent.length > 0 && fault === undefined && <p className="field-echo">Read as {sayLentRead(lent)}</p>}
+    </>
+  );
+}
+
+/** What may be said of a hand-over beyond what must be: none of it holds a kit up. */
+interface Beyond {
+  readonly back?: string | undefined;
+  readonly name: string;
+  readonly strokes: readonly Stroke[];
+  readonly briefed?: boolean;
+}
+
+const NOTHING: Filled = { to: "", note: "", lent: "", beyond: { name: "", strokes: [] } };
 
 function beyondOf({ back, name, strokes, briefed }: Beyond): Pick<Bodies["handed-over"], "back" | "taken" | "briefed"> {
   const drawn = writeStrokes(strokes);
@@ -97,21 +164,24 @@ interface BeyondPartProps {
   readonly at: KitAtHand;
   readonly beyond: Beyond;
   readonly onBeyond: (part: Partial<Beyond>) => void;
+  /** A day was begun and is none yet. */
+  readonly isPartly: boolean;
+  readonly onPartly: (isPartly: boolean) => void;
 }
 
-function BeyondPart({ at, beyond, onBeyond }: BeyondPartProps) {
+function BeyondPart({ at, beyond, onBeyond, isPartly, onPartly }: BeyondPartProps) {
   return (
     <>
       <Briefing pattern={at.pattern} briefed={beyond.briefed} onBriefed={(briefed) => onBeyond({ briefed })} />
       <DateField
         label="Expected back by, if it was said"
-        hint="Work due asks for it from that day on."
+        hint="Work due asks for it from the day after."
         mayBeMonth={false}
         isPrinted={false}
         value={beyond.back}
         onChange={(back) => onBeyond({ back })}
-        onPartly={(isPartly) => onBeyond({ isPartly })}
-        {...(beyond.isPartly && { fault: "Put the day right, or clear it." })}
+        onPartly={onPartly}
+        {...(isPartly && { fault: "Put the day right, or clear it." })}
       />
       <TextField label="Taken by, if known" value={beyond.name} onChange={(name) => onBeyond({ name })} limit={80} />
       <SignaturePad strokes={beyond.strokes} onStrokes={(strokes) => onBeyond({ strokes })} />

@@ -2,11 +2,22 @@ import { useState, type ReactNode } from "react";
 import { useLocation } from "wouter";
 import { patternKey } from "#kit";
 import type { EntryKind } from "#readiness";
-import { moveKit, rebuildKit, renameKit, retireKit, type Act, type Doing } from "#station";
-import { useCarryOut } from "../../device/index.ts";
-import { Button, ConfirmDialog, EmptyState, ErrorBox, Section, TextField, useDoing } from "../../parts/index.ts";
-import { Choice } from "../../parts/fields/choice.tsx";
-import type { KitAtHand } from "../../kit-view/at-hand.ts";
+import { moveKit, rebuildKit, renameKit, retireKit, type Act, type ActContext } from "#station";
+import { useCarryOut } from "#web/device/index.ts";
+import {
+  Button,
+  ButtonLink,
+  ConfirmDialog,
+  EmptyState,
+  ErrorBox,
+  Notice,
+  Section,
+  TextField,
+  useDoing,
+} from "#web/parts/index.ts";
+import { Choice } from "#web/parts/fields/choice.tsx";
+import type { KitAtHand } from "#web/kit-view/at-hand.ts";
+import { sayStillOut } from "./still-out.ts";
 import { VersionChanges } from "./version-changes.tsx";
 import { KitFormPage } from "./kit-form-page.tsx";
 
@@ -35,7 +46,7 @@ interface SmallFormProps {
   readonly children: ReactNode;
   readonly button: string;
   readonly isReady: boolean;
-  readonly act: (doing: Doing) => Act<EntryKind>;
+  readonly act: (doing: ActContext) => Act<EntryKind>;
   readonly onDone: () => void;
 }
 
@@ -142,7 +153,8 @@ function Rebuild({ at }: AboutKit) {
   );
 }
 
-function Retire({ at: { kit } }: AboutKit) {
+function Retire({ at }: AboutKit) {
+  const { kit } = at;
   const carryOut = useCarryOut();
   const doing = useDoing();
   const [, go] = useLocation();
@@ -155,6 +167,8 @@ function Retire({ at: { kit } }: AboutKit) {
   return (
     <Section title="Retire">
       <p>Takes the kit off charge for good. Its log stays.</p>
+      <StillOut words={sayStillOut(kit)} />
+      {kit.lentOut && <ButtonLink to={`/kit/${kit.id}`}>Settle first what was lent</ButtonLink>}
       <TextField label="Why" value={reason} onChange={setReason} />
       <ErrorBox error={doing.error} title="Not retired" />
       <div>
@@ -172,7 +186,21 @@ function Retire({ at: { kit } }: AboutKit) {
         isBusy={doing.isBusy}
       >
         <p>It leaves the board and counts towards no strength. {reason.trim()}</p>
+        <StillOut words={sayStillOut(kit)} />
       </ConfirmDialog>
     </Section>
+  );
+}
+
+/** Said before it is retired: nobody is sent for it afterwards. */
+function StillOut({ words }: { readonly words: readonly string[] }) {
+  if (words.length === 0) return null;
+  return (
+    <Notice tone="attention" title="Not all of it is here">
+      {words.map((one) => (
+        <p key={one}>{one}</p>
+      ))}
+      <p>Once it is retired, work due asks for none of it any more.</p>
+    </Notice>
   );
 }

@@ -1,10 +1,10 @@
 import type { ReactNode } from "react";
 import { useParams } from "wouter";
-import { useStation } from "../../device/index.ts";
-import { Page } from "../../parts/index.ts";
-import { findKit, type KitAtHand } from "../../kit-view/at-hand.ts";
-import { NoSuchKit } from "../../kit-view/no-such-kit.tsx";
-import "../../kit-view/kit.css";
+import { useStation } from "#web/device/index.ts";
+import { Page } from "#web/parts/index.ts";
+import { findKit, type KitAtHand } from "#web/kit-view/at-hand.ts";
+import { NoSuchKit } from "#web/kit-view/no-such-kit.tsx";
+import "#web/kit-view/kit.css";
 
 export interface KitFormPageProps {
   readonly title: (kit: string) => string;

@@ -1,24 +1,26 @@
 import { formatQuantity } from "#base";
+import { sayLifting } from "#kit";
 import { useParams } from "wouter";
-import { useRecorder, useStation } from "../../device/index.ts";
-import { Page, StandingMark } from "../../parts/index.ts";
-import { KitActs } from "../../act/acts.ts";
-import { findKitEver, type KitAtHand } from "../../kit-view/at-hand.ts";
-import { Differences } from "../../kit-view/differences.tsx";
-import { NoSuchKit } from "../../kit-view/no-such-kit.tsx";
-import { saySheet } from "../../kit-view/sheet/sheet-words.ts";
-import { FlushPanel } from "../../kit-view/flush-panel.tsx";
+import { useRecorder, useStation } from "#web/device/index.ts";
+import { MoreOnPhone, Page, StandingMark } from "#web/parts/index.ts";
+import { KitActs } from "#web/act/acts.ts";
+import { findKitEver, type KitAtHand } from "#web/kit-view/at-hand.ts";
+import { Differences } from "#web/kit-view/differences.tsx";
+import { NoSuchKit } from "#web/kit-view/no-such-kit.tsx";
+import { saySheet } from "#web/kit-view/sheet/sheet-words.ts";
+import { FlushPanel } from "#web/kit-view/flush-panel.tsx";
 import { KitActions } from "./page/kit-actions.tsx";
 import { KitContents } from "./page/kit-contents.tsx";
 import { KitDates } from "./page/kit-dates.tsx";
 import { KitEntries } from "./page/kit-entries.tsx";
 import { KitFindings } from "./page/kit-findings.tsx";
+import { KitLent } from "./page/kit-lent.tsx";
 import { KitRuns } from "./page/kit-runs.tsx";
 import { KitSeals } from "./page/kit-seals.tsx";
 import { KitStanding } from "./page/kit-standing.tsx";
 import { KitTurnarounds } from "./page/kit-turnarounds.tsx";
 import { KitYear } from "./page/kit-year.tsx";
-import "../../kit-view/kit.css";
+import "#web/kit-view/kit.css";
 
 /** One kit: what it is good for and why, what can be done with it, and all that the log knows of it. */
 export default function KitPage() {
@@ -27,6 +29,7 @@ export default function KitPage() {
   if (!at) return <NoSuchKit />;
   const { kit, view } = at;
   const standing = view.standings.get(kit.id);
+  const parts = kit.retired ? PARTS.filter((part) => part !== "year" && part !== "dates") : PARTS;
   return (
     <Page
       title={kit.name}
@@ -35,20 +38,25 @@ export default function KitPage() {
     >
       <FlushPanel at={at} />
       {standing && <KitStanding standing={standing} at={at} />}
+      <KitLent at={at} />
       <ToSettle at={at} />
       {!kit.retired && <KitActions at={at} />}
       <KitFacts at={at} />
-      <Contained parts={kit.retired ? PARTS.filter((part) => part !== "year" && part !== "dates") : PARTS} />
       <div className="kit-page">
         <KitFindings at={at} />
-        {!kit.retired && <KitYear at={at} />}
-        {!kit.retired && <KitDates at={at} />}
-        <KitRuns at={at} />
-        <KitTurnarounds at={at} />
-        <KitSeals at={at} />
-        <KitContents at={at} />
-        <KitEntries key={kit.id} at={at} />
       </div>
+      <MoreOnPhone title="More: year, dates, runs, contents, history" parts={parts}>
+        <Contained parts={parts} />
+        <div className="kit-page">
+          {!kit.retired && <KitYear at={at} />}
+          {!kit.retired && <KitDates at={at} />}
+          <KitRuns at={at} />
+          <KitTurnarounds at={at} />
+          <KitSeals at={at} />
+          <KitContents at={at} />
+          <KitEntries key={kit.id} at={at} />
+        </div>
+      </MoreOnPhone>
     </Page>
   );
 }
@@ -83,13 +91,13 @@ function KitFacts({ at: { kit, pattern, view } }: { readonly at: KitAtHand }) {
       <dt>Container</dt>
       <dd>
         {pattern.container.name}, {formatQuantity(pattern.container.mass, "mass", { system: view.units })},{" "}
-        {pattern.container.lifters} to lift
+        {sayLifting(pattern.container)}
       </dd>
     </dl>
   );
 }
 
-const PARTS = ["findings", "year", "dates", "runs", "turnarounds", "seals", "contents", "entries"] as const;
+const PARTS = ["year", "dates", "runs", "turnarounds", "seals", "contents", "entries"] as const;
 
 /** Links to the parts of this page, for a small screen. */
 function Contained({ parts }: { readonly parts: readonly string[] }) {

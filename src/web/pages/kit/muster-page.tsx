@@ -1,14 +1,14 @@
 import { useEffect, useRef, useState } from "react";
 import { useParams, useSearchParams } from "wouter";
 import type { KitState, Place } from "#readiness";
-import { useStation } from "../../device/index.ts";
-import { Button, EmptyState, Notice, Page, Progress, Timestamp } from "../../parts/index.ts";
-import { nameOf } from "../../kit-view/at-hand.ts";
-import { ReadLabel } from "../../kit-view/read-label.tsx";
-import { compareSeal, type SealComparison } from "../../act/seal-reading.ts";
+import { useStation } from "#web/device/index.ts";
+import { Button, EmptyState, Notice, Page, Progress, Timestamp } from "#web/parts/index.ts";
+import { nameOf } from "#web/kit-view/at-hand.ts";
+import { ReadLabel } from "#web/kit-view/read-label.tsx";
+import { compareSeal, type SealComparison } from "#web/act/seal-reading.ts";
 import { MusterForm } from "./muster/muster-form.tsx";
 import { musterLines, musterProgress, type MusterLine } from "./muster/muster-lines.ts";
-import "../../kit-view/kit.css";
+import "#web/kit-view/kit.css";
 import "./muster/muster.css";
 
 /** See every kit of a place with your own eyes. What the record says of a seal shows only once the seal was read. */

@@ -4,19 +4,25 @@ import { useLocation } from "wouter";
 import { MET, type Met } from "#kit";
 import type { Bodies } from "#readiness";
 import { takeBack } from "#station";
-import { useCarryOut } from "../../device/index.ts";
-import { Button, ErrorBox, Notice, TextField, useDoing } from "../../parts/index.ts";
-import { PickRow } from "../../parts/pick-row.tsx";
-import type { KitAtHand } from "../../kit-view/at-hand.ts";
+import { useCarryOut } from "#web/device/index.ts";
+import { Button, ErrorBox, Notice, TextField, useDoing } from "#web/parts/index.ts";
+import { useKept } from "#web/act/use-kept.ts";
+import { useMinute } from "#web/timing/use-minute.ts";
+import { useRefused } from "#web/parts/fields/use-refused.ts";
+import { PickRow } from "#web/parts/pick-row.tsx";
+import type { KitAtHand } from "#web/kit-view/at-hand.ts";
 import {
   allThere,
   countOf,
   CountPart,
-  isCounted,
+  LentPart,
+  isMet,
+  stillToSay,
   stoppedAt,
   StoppedPart,
   type Counting,
   type Said,
+  type SaidOf,
   type Stopped,
 } from "./after-use/index.ts";
 import { KitFormPage } from "./kit-form-page.tsx";
@@ -30,16 +36,16 @@ const YES_NO = [
   { id: "no", words: "No" },
 ] as const;
 
-/** What has been filled in. */
+/** What has been filled in, as it is kept. */
 interface Filled {
   readonly met: Answers;
-  readonly stopped?: Stopped;
   readonly counting?: Counting;
-  readonly said: Said;
+  readonly said: readonly (readonly [string, SaidOf])[];
+  readonly lent: readonly (readonly [string, number])[];
   readonly note: string;
 }
 
-const NOTHING: Filled = { met: {}, said: new Map(), note: "" };
+const NOTHING: Filled = { met: {}, said: [], lent: [], note: "" };
 
 /** A kit coming back from a vessel: what it was in, and whether all of it is back. */
 export default function ReturnPage() {
@@ -50,32 +56,50 @@ function ReturnForm({ at }: { readonly at: KitAtHand }) {
   const carryOut = useCarryOut();
   const doing = useDoing();
   const [, go] = useLocation();
-  const [filled, setFilled] = useState(NOTHING);
-  const fill = (part: Partial<Filled>) => setFilled({ ...filled, ...part });
+  const { custody } = at.kit;
+  const loan = custody.kind === "here" ? "" : custody.entry;
+  const { value: filled, change, clear } = useKept(`return.${at.kit.id}.${loan}`, NOTHING);
+  // Minutes ago are of now, and would be wrong after a reload.
+  const [stopped, setStopped] = useState<Stopped>();
+  const now = useMinute();
+  const refused = useRefused();
+  const fill = (part: Partial<Filled>) => change({ ...filled, ...part });
+  const said: Said = new Map(filled.said);
   const counted = at.pattern.afterUse?.counted ?? [];
+  const unsaid = stillToSay({ ...filled, said, ...(stopped && { stopped }) }, counted);
+  const lent = custody.kind === "away" ? (custody.lent ?? []) : [];
   const save = async () => {
-    const body = returnOf(at, filled, Date.now());
-    if (await doing.run(() => carryOut((now) => takeBack(now, at.kit, body)))) go(`/kit/${at.kit.id}`);
+    const body = returnOf(at, filled, stopped, Date.now());
+    if (!(await doing.run(() => carryOut((doingNow) => takeBack(doingNow, at.kit, body))))) return;
+    clear();
+    go(`/kit/${at.kit.id}`);
   };
   return (
     <>
-      {at.kit.custody.kind === "away" ? (
-        <p>It was handed over to {at.kit.custody.to}.</p>
+      {custody.kind === "away" ? (
+        <p>It was handed over to {custody.to}.</p>
       ) : (
         <Notice tone="attention" title="This kit is not out on loan." />
       )}
       <MetPart met={filled.met} onMet={(met) => fill({ met })} />
-      {isMet(filled.met) && (
-        <StoppedPart kit={at.kit} stopped={filled.stopped} onStopped={(stopped) => fill({ stopped })} />
-      )}
+      {isMet(filled.met) && <StoppedPart kit={at.kit} now={now} stopped={stopped} onStopped={setStopped} />}
       {counted.length > 0 && (
         <CountPart
           pattern={at.pattern}
           counted={counted}
           counting={filled.counting}
           onCounting={(counting) => fill({ counting })}
-          said={filled.said}
-          onSaid={(said) => fill({ said })}
+          said={said}
+          onSaid={(next) => fill({ said: [...next] })}
+          refused={refused}
+        />
+      )}
+      {lent.length > 0 && (
+        <LentPart
+          lent={lent}
+          back={new Map(filled.lent)}
+          onBack={(back) => fill({ lent: [...back] })}
+          refused={refused}
         />
       )}
       <TextField
@@ -86,7 +110,13 @@ function ReturnForm({ at }: { readonly at: KitAtHand }) {
         isLong
       />
       <ErrorBox error={doing.error} title="Not written down" />
-      <Button kind="primary" isDisabled={!isReady(at, filled)} isBusy={doing.isBusy} onPress={() => void save()}>
+      {unsaid.length > 0 && <p className="quiet">Still to say: {unsaid.join("; ")}.</p>}
+      <Button
+        kind="primary"
+        isDisabled={refused.isAny || unsaid.length > 0}
+        isBusy={doing.isBusy}
+        onPress={() => void save()}
+      >
         It is back
       </Button>
     </>
@@ -118,26 +148,20 @@ function MetPart({ met, onMet }: MetPartProps) {
   );
 }
 
-function isMet(met: Answers): boolean {
-  return MET.some((what) => met[what] === "yes");
-}
-
-function isReady({ pattern }: KitAtHand, { met, stopped, counting, said }: Filled): boolean {
-  const isSaid = MET.every((what) => met[what] !== undefined) && (!isMet(met) || stopped !== undefined);
+function returnOf(
+  { kit, pattern }: KitAtHand,
+  { met, counting, said, lent, note }: Filled,
+  ago: Stopped | undefined,
+  now: number,
+): Bodies["returned"] {
+  const stopped = isMet(met) ? stoppedAt(ago, kit, now) : undefined;
   const counted = pattern.afterUse?.counted ?? [];
-  if (counted.length === 0) return isSaid;
-  return isSaid && counting !== undefined && (counting !== "some" || isCounted(counted, said));
-}
-
-function returnOf({ kit, pattern }: KitAtHand, filled: Filled, now: number): Bodies["returned"] {
-  const { met, counting, said, note } = filled;
-  const stopped = isMet(met) ? stoppedAt(filled.stopped, kit, now) : undefined;
-  const counted = pattern.afterUse?.counted ?? [];
-  const all = counting === "all" ? allThere(counted, new Map()) : said;
+  const all = counting === "all" ? allThere(counted, new Map()) : new Map(said);
   return {
     exposure: MET.filter((what) => met[what] === "yes"),
     ...(stopped !== undefined && { stopped }),
     ...(counting !== undefined && counting !== "later" && countOf(pattern, all, uuidv7)),
+    ...(lent.length > 0 && { lent: lent.map(([name, count]) => ({ name, count })) }),
     ...(note.trim() !== "" && { note: note.trim() }),
   };
 }

@@ -4,12 +4,12 @@ import { useLocation } from "wouter";
 import type { Effect } from "#kit";
 import { fitItem, robItem } from "#station";
 import type { FittedItem, KitState } from "#readiness";
-import { useCarryOut } from "../../device/index.ts";
-import { Button, ErrorBox, Notice, TextField, useDoing } from "../../parts/index.ts";
-import { Choice } from "../../parts/fields/choice.tsx";
-import { NumberField } from "../../parts/fields/number-field.tsx";
-import { sayEffect } from "../../act/finding-choice.ts";
-import type { KitAtHand } from "../../kit-view/at-hand.ts";
+import { useCarryOut } from "#web/device/index.ts";
+import { Button, ErrorBox, Notice, TextField, useDoing } from "#web/parts/index.ts";
+import { Choice } from "#web/parts/fields/choice.tsx";
+import { NumberField } from "#web/parts/fields/number-field.tsx";
+import { sayEffect } from "#web/act/finding-choice.ts";
+import type { KitAtHand } from "#web/kit-view/at-hand.ts";
 import { KitFormPage } from "./kit-form-page.tsx";
 
 const EFFECTS: readonly Effect[] = ["grounds", "limits", "notes"];

@@ -1,7 +1,94 @@
-import { differencesOf, toLookAtAgain, type Pattern, type PatternDifference, type PatternPart } from "#kit";
+import {
+  differencesOf,
+  otherWork,
+  toLookAtAgain,
+  type Pattern,
+  type PatternDifference,
+  type PatternPart,
+  type Step,
+} from "#kit";
 import { sayCount } from "#base";
-import { Notice } from "../../parts/index.ts";
-import "../../kit-view/extras.css";
+import "#web/kit-view/extras.css";
+
+interface BetweenProps {
+  readonly from: Pattern;
+  readonly to: Pattern;
+}
+
+/** Before a kit is moved to another version: counts, what hands do otherwise, and the rest of what differs on a tap. */
+export function VersionChanges({ from, to }: BetweenProps) {
+  const { added, gone, changed, asBefore } = otherWork(from, to);
+  const said = [
+    `${sayCount(added.length, "line")} new`,
+    `${gone.length} gone`,
+    `${changed.length} done otherwise`,
+    `${asBefore} as before`,
+  ];
+  return (
+    <section className="extras" aria-label={`From version ${from.version} to ${to.version}`}>
+      <p>
+        <strong>Version {to.version}</strong>: {said.join(", ")}. {sayAgain(from, to)}
+      </p>
+      <Lines title="New" steps={added} />
+      <Lines title={`Gone, by line of version ${from.version}`} steps={gone} />
+      <Lines title="Done otherwise" steps={changed} />
+      <Again from={from} to={to} />
+      <AllElse from={from} to={to} />
+    </section>
+  );
+}
+
+function sayAgain(from: Pattern, to: Pattern): string {
+  const many = toLookAtAgain(from, to).length;
+  return many === 0 ? "No check has to be looked at again." : `${sayCount(many, "check")} to look at again.`;
+}
+
+interface LinesProps {
+  readonly title: string;
+  readonly steps: readonly Step[];
+}
+
+function Lines({ title, steps }: LinesProps) {
+  if (steps.length === 0) return null;
+  return (
+    <div>
+      <h3>
+        {title}, {steps.length}
+      </h3>
+      <ul>
+        {steps.map(({ id, line, text }) => (
+          <li key={id}>
+            <span className="tabular">Line {line}: </span>
+            {text}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+/** An earlier look does not answer these, line by line of the new version. */
+function Again({ from, to }: BetweenProps) {
+  const again = toLookAtAgain(from, to);
+  if (again.length === 0) return null;
+  const lines = [...new Set(again.map(({ step }) => step))];
+  return (
+    <details className="extras">
+      <summary>{sayCount(again.length, "check")} to look at again: an earlier look does not answer them</summary>
+      <ul>
+        {lines.map((step) => (
+          <li key={step?.id ?? ""}>
+            {step && <span className="tabular">Line {step.line}: </span>}
+            {again
+              .filter((one) => one.step === step)
+              .map(({ check }) => check.expect)
+              .join(" ")}
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
 
 const PARTS: readonly { readonly part: PatternPart; readonly title: string }[] = [
   { part: "item", title: "Items" },
@@ -10,71 +97,43 @@ const PARTS: readonly { readonly part: PatternPart; readonly title: string }[] =
   { part: "step", title: "Lines" },
 ];
 
-/** Before a kit is moved to another version: what differs, and what has to be looked at again. */
-export function VersionChanges({ from, to }: { readonly from: Pattern; readonly to: Pattern }) {
+/** Every part that differs in anything, and in what. */
+function AllElse({ from, to }: BetweenProps) {
   const all = differencesOf(from, to);
+  if (all.length === 0) return <p>Items, modes, checks and lines are the same in both.</p>;
+  const groups = PARTS.map((one) => ({ ...one, here: all.filter(({ part }) => part === one.part) }));
+  const counts = groups.flatMap(({ title, here }) => (here.length === 0 ? [] : [`${title} ${here.length}`]));
   return (
-    <section aria-label={`From version ${from.version} to ${to.version}`}>
-      <Again from={from} to={to} />
-      {all.length === 0 && <p>Items, modes, checks and lines are the same in both.</p>}
-      {PARTS.map(({ part, title }) => (
-        <Part key={part} title={title} from={from.version} all={all.filter((one) => one.part === part)} />
+    <details className="extras">
+      <summary>All that differs: {counts.join(", ")}</summary>
+      {groups.map(({ part, title, here }) => (
+        <Part key={part} title={title} all={here} />
       ))}
-    </section>
-  );
-}
-
-function Again({ from, to }: { readonly from: Pattern; readonly to: Pattern }) {
-  const again = toLookAtAgain(from, to);
-  if (again.length === 0) return null;
-  return (
-    <Notice
-      tone="attention"
-      title={`${sayCount(again.length, "check")} to look at again: an earlier look does not answer them`}
-    >
-      <details className="extras">
-        <summary>Which, by line of version {to.version}</summary>
-        <ul>
-          {again.map(({ check, step }) => (
-            <li key={check.id}>
-              {step && <span className="tabular">Line {step.line}: </span>}
-              {check.ask} <strong>{check.expect}</strong>
-            </li>
-          ))}
-        </ul>
-      </details>
-    </Notice>
+    </details>
   );
 }
 
 interface PartProps {
   readonly title: string;
-  /** The version it is built to. */
-  readonly from: number;
   readonly all: readonly PatternDifference[];
 }
 
-function Part({ title, from, all }: PartProps) {
+function Part({ title, all }: PartProps) {
   if (all.length === 0) return null;
   return (
-    <details className="extras">
-      <summary>
+    <div>
+      <h3>
         {title}: {sayHow(all)}
-      </summary>
+      </h3>
       <ul>
         {all.map(({ id, name, how, changed }) => (
           <li key={id}>
             <strong>{WORDS[how]}</strong>: {name}
-            {changed.length > 0 && (
-              <span className="quiet">
-                {" "}
-                Other than in version {from}: {changed.join(", ")}.
-              </span>
-            )}
+            {changed.length > 0 && <span className="quiet"> ({changed.join(", ")})</span>}
           </li>
         ))}
       </ul>
-    </details>
+    </div>
   );
 }
 

@@ -1,22 +1,25 @@
 import { useLocation } from "wouter";
-import { useStation } from "../../device/index.ts";
-import { ReadLabel } from "../../kit-view/read-label.tsx";
-import { Page } from "../../parts/index.ts";
+import { useStation } from "#web/device/index.ts";
+import { useWords } from "#web/language/index.ts";
+import { ReadLabel } from "#web/kit-view/read-label.tsx";
+import { Page } from "#web/parts/index.ts";
 
 /** A label read: the page of its kit, or the muster of its shelf's place. */
 export default function ReadLabelPage() {
   const { places } = useStation();
   const [, go] = useLocation();
+  const words = useWords("labels");
+  const frame = useWords("frame");
   return (
-    <Page title="Read a label" back={{ to: "/", label: "Board" }}>
+    <Page title={words.read()} back={{ to: "/", label: frame.board() }}>
       <ReadLabel
-        hint="Hold the camera over the code on the kit or the shelf."
+        hint={words.readHint()}
         onKit={(kit) => {
           go(`/kit/${kit}`);
           return undefined;
         }}
         onShelf={(place) => {
-          if (!places.some(({ id }) => id === place)) return "This device knows no such place.";
+          if (!places.some(({ id }) => id === place)) return words.readNoPlace();
           go(`/place/${place}/muster`);
           return undefined;
         }}

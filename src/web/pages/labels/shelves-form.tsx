@@ -2,14 +2,16 @@ import { useState } from "react";
 import { uuidv7 } from "uuidv7";
 import type { KitState, Place, Shelf } from "#readiness";
 import { musterOrder, setShelves } from "#station";
-import { useCarryOut, useStation } from "../../device/index.ts";
-import { Button, ButtonRow, ErrorBox, Section, TextField, useDoing } from "../../parts/index.ts";
+import { useCarryOut, useStation } from "#web/device/index.ts";
+import { useWords } from "#web/language/index.ts";
+import { Button, ButtonRow, ErrorBox, Section, TextField, useDoing } from "#web/parts/index.ts";
 import { addKit, moveKitUp, type ShelfDraft } from "./shelf-order.ts";
 
 /** The shelves of a place with their kits in order: a muster goes round in it. Moved by buttons. */
 export function ShelvesForm({ place }: { readonly place: Place }) {
   const { kits } = useStation();
   const carryOut = useCarryOut();
+  const words = useWords("labels");
   const doing = useDoing();
   const here = kits.filter((kit) => kit.place === place.id);
   const [shelves, setDraft] = useState<ShelfDraft>(() => onlyHere(place.shelves ?? [], here));
@@ -21,23 +23,23 @@ export function ShelvesForm({ place }: { readonly place: Place }) {
     setName("");
   };
   return (
-    <Section title="Shelves, in the order in which a muster goes round">
+    <Section title={words.shelves()}>
       <div className="labels-form">
         {shelves.map((shelf) => (
           <ShelfPart key={shelf.id} shelf={shelf} here={here} loose={loose} shelves={shelves} onChange={setDraft} />
         ))}
-        <TextField label="Name of another shelf" value={name} onChange={setName} isShort limit={80} />
+        <TextField label={words.anotherShelf()} value={name} onChange={setName} isShort limit={80} />
         <ButtonRow>
           <Button isDisabled={name.trim() === ""} onPress={add}>
-            Add the shelf
+            {words.addShelf()}
           </Button>
           <Button isBusy={doing.isBusy} onPress={() => void save()}>
-            Save the shelves
+            {words.saveShelves()}
           </Button>
         </ButtonRow>
-        <ErrorBox error={doing.error} title="Not saved" />
+        <ErrorBox error={doing.error} title={words.notSaved()} />
         {loose.length > 0 && (
-          <p className="quiet">On no shelf, so last at a muster: {loose.map((kit) => kit.name).join(", ")}</p>
+          <p className="quiet">{words.onNoShelf({ kits: loose.map((kit) => kit.name).join(", ") })}</p>
         )}
       </div>
     </Section>
@@ -53,6 +55,7 @@ interface ShelfPartProps {
 }
 
 function ShelfPart({ shelf, here, loose, shelves, onChange }: ShelfPartProps) {
+  const words = useWords("labels");
   const put = (kits: readonly string[]) =>
     onChange(shelves.map((one) => (one.id === shelf.id ? { ...one, kits } : one)));
   const nameOf = (id: string) => here.find((kit) => kit.id === id)?.name ?? id;
@@ -65,26 +68,26 @@ function ShelfPart({ shelf, here, loose, shelves, onChange }: ShelfPartProps) {
             {nameOf(kit)}
             <Button
               kind="quiet"
-              label={`${nameOf(kit)} before`}
+              label={words.kitBefore({ kit: nameOf(kit) })}
               isDisabled={at === 0}
               onPress={() => put(moveKitUp(shelf.kits, at))}
             >
-              Before
+              {words.before()}
             </Button>
             <Button
               kind="quiet"
-              label={`${nameOf(kit)} off the shelf`}
+              label={words.kitOffShelf({ kit: nameOf(kit) })}
               onPress={() => put(shelf.kits.filter((id) => id !== kit))}
             >
-              Off the shelf
+              {words.offShelf()}
             </Button>
           </li>
         ))}
       </ol>
       <label className="field">
-        <span className="field-label">Put on {shelf.name}</span>
+        <span className="field-label">{words.putOn({ shelf: shelf.name })}</span>
         <select className="field-input" value="" onChange={({ target }) => put(addKit(shelf.kits, target.value))}>
-          <option value="">Choose a kit</option>
+          <option value="">{words.chooseKit()}</option>
           {loose.map(({ id, name, serial }) => (
             <option key={id} value={id}>
               {name}, {serial}
@@ -95,10 +98,10 @@ function ShelfPart({ shelf, here, loose, shelves, onChange }: ShelfPartProps) {
       {shelf.kits.length === 0 && (
         <Button
           kind="quiet"
-          label={`Take ${shelf.name} away`}
+          label={words.takeNamedAway({ shelf: shelf.name })}
           onPress={() => onChange(shelves.filter(({ id }) => id !== shelf.id))}
         >
-          Take the shelf away
+          {words.takeAway()}
         </Button>
       )}
     </section>

@@ -1,18 +1,23 @@
-import { leaveBeside, useDeviceState } from "../../device/index.ts";
-import { Button } from "../../parts/index.ts";
-import "../../way-in/lock.css";
+import { leaveBeside, useDeviceState } from "#web/device/index.ts";
+import { useWords } from "#web/language/index.ts";
+import { Button } from "#web/parts/index.ts";
+import "#web/way-in/lock.css";
 
 /** Over every page that is shown beside a lock: what is missing, and the way back. */
 export function BesideStrip() {
   const state = useDeviceState();
-  if (state.kind !== "signed-in" || !state.isBeside) return null;
+  return state.kind === "signed-in" && state.isBeside ? <Strip /> : null;
+}
+
+function Strip() {
+  const words = useWords("lock");
   return (
-    <aside className="beside-strip" aria-label="This device is locked">
+    <aside className="beside-strip" aria-label={words.title()}>
       <p>
-        <strong>Locked:</strong> without the station's kits, boats and sheets. Kept here in the clear, not sent.
+        <strong>{words.locked()}</strong> {words.lockedMore()}
       </p>
       <Button kind="quiet" onPress={leaveBeside}>
-        Open this device
+        {words.open()}
       </Button>
     </aside>
   );

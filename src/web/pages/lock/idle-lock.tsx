@@ -1,8 +1,8 @@
 import { useEffect } from "react";
-import { idleShelf, isLeftIdle, sealedCalls, useThisDevice, type StationView } from "../../device/index.ts";
-import { answeredClocks, clockKeyOf, limitInstant, runningTimers, type RunningTimer } from "../../act/timers.ts";
-import { findKit, withTurnaround } from "../../kit-view/at-hand.ts";
-import { useWatched } from "../../watched/index.ts";
+import { idleShelf, isLeftIdle, sealedCalls, useThisDevice, type StationView } from "#web/device/index.ts";
+import { answeredClocks, clockKeyOf, limitInstant, runningTimers, type RunningTimer } from "#web/act/timers.ts";
+import { findKit, withTurnaround } from "#web/kit-view/at-hand.ts";
+import { useWatched } from "#web/watched/index.ts";
 
 /** How often it is looked [ms]; also at once when the page is seen again. */
 const LOOK_MS = 5000;

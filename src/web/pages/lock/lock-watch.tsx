@@ -1,5 +1,5 @@
 import { lazy, Suspense } from "react";
-import { useDeviceState, useThisDevice } from "../../device/index.ts";
+import { useDeviceState, useThisDevice } from "#web/device/index.ts";
 
 const IdleLock = lazy(async () => ({ default: (await import("./idle-lock.tsx")).IdleLock }));
 const SealedCall = lazy(async () => ({ default: (await import("./sealed-call.tsx")).SealedCall }));

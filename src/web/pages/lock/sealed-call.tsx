@@ -1,8 +1,11 @@
+import { sayDuration } from "#words";
 import { useEffect, useState } from "react";
-import { instantsOf, sealedCalls, useDeviceState } from "../../device/index.ts";
-import { Button, GloveRow, Notice, sayElapsed, Timestamp } from "../../parts/index.ts";
-import { alarm, AlarmCall, useArming, useNow } from "../../timing/index.ts";
-import { useWatched } from "../../watched/index.ts";
+import { instantsOf, sealedCalls, useDeviceState } from "#web/device/index.ts";
+import { useWords } from "#web/language/index.ts";
+import { Button, GloveRow, Notice, sayTime } from "#web/parts/index.ts";
+import { AlarmCall } from "#web/timing/alarm-call.tsx";
+import { alarm, useArming, useNow } from "#web/timing/index.ts";
+import { useWatched } from "#web/watched/index.ts";
 
 /** Somebody went to open the device: it calls again after so long if nobody has [ms]. */
 const PUT_OFF_MS = 60_000;
@@ -30,17 +33,18 @@ interface CallProps {
 }
 
 function Call({ due, now, onUnlock }: CallProps) {
+  const words = useWords("lock");
   const isBeside = useDeviceState().kind === "signed-in";
-  const over = now - due < 60_000 ? "now" : `${sayElapsed((now - due) / 1000)} over`;
+  const over = now - due < 60_000 ? words.now() : words.over({ duration: sayDuration((now - due) / 1000, "face") });
   return (
-    <AlarmCall caller="This device is locked" title="Something is due: unlock to see" face={over}>
-      <p>What it is stands behind the lock. It calls again in a minute, until this device is opened.</p>
+    <AlarmCall caller={words.title()} title={words.due()} face={over}>
+      <p>{words.dueMore()}</p>
       <GloveRow>
         <Button kind="primary" wide onPress={onUnlock}>
-          {isBeside ? "In a minute" : "Unlock to see"}
+          {isBeside ? words.inAMinute() : words.unlock()}
         </Button>
         <Button wide onPress={() => sealedCalls.answer(now)}>
-          Stop the alarm only
+          {words.stopAlarm()}
         </Button>
       </GloveRow>
     </AlarmCall>
@@ -49,17 +53,15 @@ function Call({ due, now, onUnlock }: CallProps) {
 
 /** On the locked screen: when it will call next, and whether it can be heard. */
 export function SealedNext() {
+  const words = useWords("lock");
   const next = instantsOf(useWatched(sealedCalls))[0];
   const now = useNow(next !== undefined);
   if (next === undefined) return null;
   const isHeard = alarm.isArmed();
   return (
-    <Notice tone={isHeard ? "plain" : "attention"} title="An alarm is set on this device">
-      <p>
-        {next > now ? "It calls at" : "It was due at"} <Timestamp at={new Date(next).toISOString()} as="time" />. What
-        it is about shows once this is opened.
-      </p>
-      {!isHeard && <p>Touch this screen once: until then the browser may keep it silent. Leave the screen on.</p>}
+    <Notice tone={isHeard ? "plain" : "attention"} title={words.alarmSet()}>
+      <p>{next > now ? words.callsAt({ time: sayTime(next) }) : words.wasDueAt({ time: sayTime(next) })}</p>
+      {!isHeard && <p>{words.touchOnce()}</p>}
     </Notice>
   );
 }

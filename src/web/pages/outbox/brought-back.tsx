@@ -1,7 +1,7 @@
 import type { ReactNode } from "react";
-import { useStation, type StationView } from "../../device/index.ts";
-import { sayCount, Section, Timestamp } from "../../parts/index.ts";
-import { Table, type Column } from "../../parts/table.tsx";
+import { useStation, type StationView } from "#web/device/index.ts";
+import { sayCount, Section, Timestamp } from "#web/parts/index.ts";
+import { Table, type Column } from "#web/parts/table.tsx";
 import { sayAbout } from "./subject-names.ts";
 
 type Row = StationView["broughtBack"][number];

@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { sayClockDifference, useDeviceState, useThisDevice, type OutboxLine } from "../../device/index.ts";
+import { sayClockDifference, useDeviceState, useThisDevice, type OutboxLine } from "#web/device/index.ts";
 import {
   Button,
   ConfirmDialog,
@@ -10,9 +10,9 @@ import {
   Section,
   Timestamp,
   useDoing,
-} from "../../parts/index.ts";
+} from "#web/parts/index.ts";
 import { LineTable } from "./line-table.tsx";
-import { CardDate } from "../../act/card-date.tsx";
+import { CardDate } from "#web/act/card-date.tsx";
 import { aheadByTelling, aheadOf } from "./refusal.ts";
 
 /** Lines refused because this device's clock was wrong: says by how much, and puts them right on a tap. */

@@ -1,7 +1,7 @@
-import { useStation, type OutboxLine, type StationView } from "../../device/index.ts";
-import { Timestamp } from "../../parts/index.ts";
-import { sayKind } from "../../parts/words/entry-words.ts";
-import { Table, type Column } from "../../parts/table.tsx";
+import { useStation, type OutboxLine, type StationView } from "#web/device/index.ts";
+import { Timestamp } from "#web/parts/index.ts";
+import { sayKind } from "#web/parts/words/entry-words.ts";
+import { Table, type Column } from "#web/parts/table.tsx";
 import { sayAbout } from "./subject-names.ts";
 
 type Written = Pick<OutboxLine, "entry">;

@@ -1,5 +1,5 @@
-import { useDeviceState, useThisDevice, type LostLine } from "../../device/index.ts";
-import { Button, ErrorBox, Notice, Section, useDoing } from "../../parts/index.ts";
+import { useDeviceState, useThisDevice, type LostLine } from "#web/device/index.ts";
+import { Button, ErrorBox, Notice, Section, useDoing } from "#web/parts/index.ts";
 import { LineTable } from "./line-table.tsx";
 
 /** Lines that the station had, has no more since it was put back to an earlier copy, and this device holds. */

@@ -1,5 +1,5 @@
-import { useDeviceState, useThisDevice, type OutboxLine } from "../../device/index.ts";
-import { Button, ButtonRow, EmptyState, Notice, Page, sayCount, Section } from "../../parts/index.ts";
+import { useDeviceState, useThisDevice, type OutboxLine } from "#web/device/index.ts";
+import { Button, ButtonRow, EmptyState, Notice, Page, sayCount, Section } from "#web/parts/index.ts";
 import { isForClock } from "./refusal.ts";
 import { RefusedLines } from "./refused-lines.tsx";
 import { BroughtBack } from "./brought-back.tsx";

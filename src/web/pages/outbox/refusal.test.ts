@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Entry } from "#log";
-import type { OutboxLine } from "../../device/index.ts";
+import type { OutboxLine } from "#web/device/index.ts";
 import { aheadByTelling, aheadOf } from "./refusal.ts";
 
 function refused(aheadMs?: number): OutboxLine {

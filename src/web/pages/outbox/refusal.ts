@@ -1,5 +1,5 @@
 import { FAULT } from "#station";
-import type { OutboxLine } from "../../device/index.ts";
+import type { OutboxLine } from "#web/device/index.ts";
 
 /** True where the line was refused for its time, and for nothing else that sending it again could not mend. */
 export function isForClock(line: OutboxLine): boolean {

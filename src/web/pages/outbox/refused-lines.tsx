@@ -1,7 +1,7 @@
 import { useState } from "react";
-import { useStation, useThisDevice, type OutboxLine } from "../../device/index.ts";
-import { Button, ButtonRow, ConfirmDialog, FaultList, Section, Timestamp } from "../../parts/index.ts";
-import { sayKind } from "../../parts/words/entry-words.ts";
+import { useStation, useThisDevice, type OutboxLine } from "#web/device/index.ts";
+import { Button, ButtonRow, ConfirmDialog, FaultList, Section, Timestamp } from "#web/parts/index.ts";
+import { sayKind } from "#web/parts/words/entry-words.ts";
 import { sayAbout } from "./subject-names.ts";
 
 /** Lines the station would not have, each with why and what to do. They stay until somebody decides. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { StationView } from "../../device/index.ts";
+import type { StationView } from "#web/device/index.ts";
 import { sayAbout } from "./subject-names.ts";
 
 const named = (id: string, name: string) => [{ id, name }] as never;

@@ -1,4 +1,4 @@
-import type { StationView } from "../../device/index.ts";
+import type { StationView } from "#web/device/index.ts";
 
 type Named = Pick<
   StationView,
@@ -13,6 +13,7 @@ const SORTS: Readonly<Record<string, string>> = {
   part: "a part this device does not know",
   boat: "a rescue boat this device does not know",
   qualification: "a qualification this device does not know",
+  visit: "a visit",
   device: "a device",
   casualty: "a casualty this device does not know",
   station: "the station",

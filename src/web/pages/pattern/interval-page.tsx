@@ -1,15 +1,27 @@
 import { newestOf, type Pattern } from "#kit";
-import { acceptOpenings, mayWrite, openingProposal, type OpeningProposal } from "#station";
-import { useMemo, useState } from "react";
+import { acceptOpenings, mayWrite, openingProposal, type OpeningProposal, type StatedCosts } from "#station";
+import { useMemo } from "react";
 import { useParams } from "wouter";
-import { useSaving } from "../../act/use-saving.ts";
-import { useCarryOut, useStation } from "../../device/index.ts";
-import { Button, ButtonLink, ButtonRow, EmptyState, ErrorBox, Page, Section } from "../../parts/index.ts";
-import { PickRow } from "../../parts/pick-row.tsx";
+import { useKept } from "#web/act/use-kept.ts";
+import { useSaving } from "#web/act/use-saving.ts";
+import { useCarryOut, useStation } from "#web/device/index.ts";
+import { Button, ButtonLink, ButtonRow, EmptyState, ErrorBox, Page, Section } from "#web/parts/index.ts";
+import { useRefused } from "#web/parts/fields/use-refused.ts";
+import { PickRow } from "#web/parts/pick-row.tsx";
 import { AcceptedPart } from "./interval/accepted-part.tsx";
-import { sayBest, sayEvery, sayEvidence, sayFlat, sayStanding, sayVerdict } from "./interval/interval-words.ts";
+import { CostsForm } from "./interval/costs-form.tsx";
+import {
+  sayBest,
+  sayCosts,
+  sayEvery,
+  sayEvidence,
+  sayFlat,
+  sayStanding,
+  sayVerdict,
+} from "./interval/interval-words.ts";
+import { judgedIn, WEIGHTS, type Judged } from "./interval/judged.ts";
 import { NoSuchPattern } from "./no-such-pattern.tsx";
-import "../../kit-view/kit.css";
+import "#web/kit-view/kit.css";
 import "./pattern.css";
 
 /** How often to open the kits of a pattern: what the log says of it, and a keeper's line that the plan then goes by. */
@@ -28,22 +40,18 @@ export default function IntervalPage() {
   );
 }
 
-/** Hours of work: what a failure on the night weighs is judgement, so that none is taken before somebody says. */
-const WEIGHTS = [
-  { id: "100", words: "100 hours" },
-  { id: "1000", words: "1000 hours" },
-  { id: "10000", words: "10 000 hours" },
-  { id: "100000", words: "100 000 hours" },
-] as const;
+const NOTHING: Judged = { stated: {} };
 
 function Proposed({ pattern }: { readonly pattern: Pattern }) {
   const view = useStation();
-  const [weight, setWeight] = useState<(typeof WEIGHTS)[number]["id"]>();
+  const { value, change } = useKept(`interval.${pattern.id}`, NOTHING);
+  const { weight, stated } = useMemo(() => judgedIn(value), [value]);
+  const refused = useRefused();
   const proposal = useMemo(() => {
     const log = { kits: [...view.kits, ...view.retired], casualties: view.casualties, patterns: view.patterns };
-    const asked = { now: `${view.today}T12:00:00Z`, nightHours: Number(weight ?? 1000), policy: view.policy };
+    const asked = { now: `${view.today}T12:00:00Z`, nightHours: Number(weight ?? 1000), policy: view.policy, stated };
     return openingProposal(pattern, log, asked);
-  }, [pattern, view, weight]);
+  }, [pattern, view, weight, stated]);
   if (!proposal) {
     return (
       <EmptyState title="Nothing to go by yet">
@@ -59,10 +67,18 @@ function Proposed({ pattern }: { readonly pattern: Pattern }) {
         hint="This is your judgement; the answer turns on it."
         options={WEIGHTS}
         picked={weight}
-        onPick={setWeight}
+        onPick={(picked) => change({ weight: picked, stated })}
       />
-      {weight && <Verdict pattern={pattern} proposal={proposal} nightHours={Number(weight)} />}
-      <Rests proposal={proposal} />
+      <CostsForm
+        stated={stated}
+        onState={(next) => change({ ...(weight && { weight }), stated: next })}
+        refused={refused}
+      />
+      {refused.isAny && <p>Correct the costs first: a figure among them is not taken.</p>}
+      {weight && !refused.isAny && (
+        <Verdict pattern={pattern} proposal={proposal} nightHours={Number(weight)} stated={stated} />
+      )}
+      <Rests proposal={proposal} stated={stated} />
     </Section>
   );
 }
@@ -71,29 +87,27 @@ interface VerdictProps {
   readonly pattern: Pattern;
   readonly proposal: OpeningProposal;
   readonly nightHours: number;
+  readonly stated: StatedCosts;
 }
 
-function Verdict({ pattern, proposal, nightHours }: VerdictProps) {
+function Verdict({ pattern, proposal, nightHours, stated }: VerdictProps) {
   const { me } = useStation();
   const carryOut = useCarryOut();
   const saving = useSaving();
   const { verdict, standing } = proposal;
   const every = verdict.kind === "shorter" || verdict.kind === "longer" ? verdict.every : undefined;
   const accept = () =>
-    every && carryOut((doing) => acceptOpenings(doing, pattern.id, every, { ...proposal, nightHours }));
+    every && carryOut((doing) => acceptOpenings(doing, pattern.id, every, { ...proposal, nightHours, stated }));
   return (
     <>
       <p className="interval-verdict">{sayVerdict(verdict, standing)}</p>
       <p>{sayBest(proposal)}</p>
       <p>{sayFlat(proposal)}</p>
+      <p>{sayCosts(proposal, stated)}</p>
       <ErrorBox error={saving.error} title="Not written down" />
       {every && mayWrite(me.role, "opening-interval-set") && (
         <div>
-          <Button
-            kind="primary"
-
-            onPress={() => void saving.save(async () => accept())}
-          >
+          <Button kind="primary" onPress={() => void saving.save(async () => accept())}>
             Accept {sayEvery(every)} for the plan
           </Button>
         </div>
@@ -102,12 +116,12 @@ function Verdict({ pattern, proposal, nightHours }: VerdictProps) {
   );
 }
 
-function Rests({ proposal }: { readonly proposal: OpeningProposal }) {
+function Rests({ proposal, stated }: Pick<VerdictProps, "proposal" | "stated">) {
   return (
     <details className="kit-table">
       <summary>What that rests on</summary>
       <ul>
-        {sayEvidence(proposal.evidence).map((words) => (
+        {sayEvidence(proposal.evidence, stated).map((words) => (
           <li key={words}>{words}</li>
         ))}
       </ul>

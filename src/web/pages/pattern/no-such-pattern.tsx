@@ -1,4 +1,4 @@
-import { EmptyState, Page } from "../../parts/index.ts";
+import { EmptyState, Page } from "#web/parts/index.ts";
 
 /** At an address that names no pattern of this station. */
 export function NoSuchPattern() {

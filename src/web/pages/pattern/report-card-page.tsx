@@ -2,12 +2,13 @@ import { newestOf, type Pattern } from "#kit";
 import { reportCard, type Proposal } from "#station";
 import { useMemo } from "react";
 import { useParams } from "wouter";
-import { useStation } from "../../device/index.ts";
-import { ButtonLink, ButtonRow, Page, Section } from "../../parts/index.ts";
+import { useStation } from "#web/device/index.ts";
+import { ButtonLink, ButtonRow, Page, Section } from "#web/parts/index.ts";
 import { NoSuchPattern } from "./no-such-pattern.tsx";
+import { FindingsYears } from "./report/findings-years.tsx";
 import { sayBasis, sayProposal, sayWanted } from "./report/report-words.ts";
 import { ChecksTable, LinesTable, MinutesTable, ModesTable } from "./report/report-tables.tsx";
-import "../../kit-view/kit.css";
+import "#web/kit-view/kit.css";
 import "./pattern.css";
 
 /** A pattern's report card: what its lines found and took, and what the log would change. */
@@ -35,8 +36,10 @@ function Report({ pattern }: { readonly pattern: Pattern }) {
         </p>
         <ButtonRow>
           <ButtonLink to={`/pattern/${pattern.id}/interval`}>How often to open it</ButtonLink>
+          <ButtonLink to={`/pattern/${pattern.id}/lives`}>How long things last</ButtonLink>
         </ButtonRow>
       </Section>
+      <FindingsYears pattern={pattern} />
       <ChecksTable checks={card.checks} />
       <ModesTable modes={card.modes} />
       <LinesTable lines={card.lines} />

@@ -1,8 +1,8 @@
 import type { Person } from "#readiness";
 import { changePerson, leavePerson } from "#station";
 import { useState } from "react";
-import { useCarryOut } from "../../device/index.ts";
-import { Button, ButtonRow, ConfirmDialog, ErrorBox, Section, TextField, useDoing } from "../../parts/index.ts";
+import { useCarryOut } from "#web/device/index.ts";
+import { Button, ButtonRow, ConfirmDialog, ErrorBox, Section, TextField, useDoing } from "#web/parts/index.ts";
 import { InviteAgain } from "./invite-person.tsx";
 import { RoleChoice } from "./role-choice.tsx";
 

@@ -3,12 +3,12 @@ import type { Device } from "#readiness";
 import { mayWrite, shutOutDevice } from "#station";
 import { useState } from "react";
 import { Link } from "wouter";
-import type { StationView } from "../../device/sync/contract.ts";
-import { useCarryOut, useStation } from "../../device/index.ts";
-import { Button, ConfirmDialog, ErrorBox, Page, Section, TextField, Timestamp, useDoing } from "../../parts/index.ts";
-import { Table, type Column } from "../../parts/table.tsx";
+import type { StationView } from "#web/device/sync/contract.ts";
+import { useCarryOut, useStation } from "#web/device/index.ts";
+import { Button, ConfirmDialog, ErrorBox, Page, Section, TextField, Timestamp, useDoing } from "#web/parts/index.ts";
+import { Table, type Column } from "#web/parts/table.tsx";
 import { deviceTracesOf, joiningOf } from "../people/log-traces.ts";
-import { nameOf } from "../../kit-view/at-hand.ts";
+import { nameOf } from "#web/kit-view/at-hand.ts";
 
 /** Devices that people have signed in on. A lost one is shut out here. */
 export default function DevicesPage() {

@@ -1,9 +1,9 @@
 import type { Person, Role } from "#readiness";
 import type { InviteReply, InviteRequest } from "#station";
 import { useState } from "react";
-import { useThisDevice } from "../../device/index.ts";
-import type { Reply } from "../../device/sync/server-door.ts";
-import { Button, Notice, Section, TextField, Timestamp, useDoing } from "../../parts/index.ts";
+import { useThisDevice } from "#web/device/index.ts";
+import type { Reply } from "#web/device/sync/server-door.ts";
+import { Button, Notice, Section, TextField, Timestamp, useDoing } from "#web/parts/index.ts";
 import { RoleChoice } from "./role-choice.tsx";
 
 /** Invites somebody new. Needs the network: the code is made by the server and shown once. */

@@ -1,7 +1,7 @@
 import { createStationFold } from "#station";
 import type { Entry } from "#log";
 import { beforeAll, describe, expect, it } from "vitest";
-import { StationCopy } from "../../device/sync/station-copy.ts";
+import { StationCopy } from "#web/device/sync/station-copy.ts";
 import { deviceTracesOf, writersOf, type WholeStation } from "./log-traces.ts";
 
 /** Ada sets the station up at her desk, invites Bo and Cy, and Bo signs in on a telephone. */

@@ -1,5 +1,5 @@
 import type { Entry } from "#log";
-import type { StationView } from "../../device/sync/contract.ts";
+import type { StationView } from "#web/device/sync/contract.ts";
 
 /** What is needed of the station to look through its whole log. */
 export type WholeStation = Pick<

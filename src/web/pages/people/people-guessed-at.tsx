@@ -1,8 +1,8 @@
 import type { Person } from "#readiness";
 import type { PeopleWrongPins } from "#station";
 import { useEffect, useState } from "react";
-import { useThisDevice } from "../../device/index.ts";
-import { Notice, sayCount, Timestamp } from "../../parts/index.ts";
+import { useThisDevice } from "#web/device/index.ts";
+import { Notice, sayCount, Timestamp } from "#web/parts/index.ts";
 
 type Guessed = PeopleWrongPins["people"][number];
 

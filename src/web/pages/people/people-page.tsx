@@ -1,10 +1,10 @@
 import { mayCall, mayWrite } from "#station";
 import type { Person } from "#readiness";
 import { useMemo, useState } from "react";
-import { useStation } from "../../device/index.ts";
+import { useStation } from "#web/device/index.ts";
 import { Link } from "wouter";
-import { Button, ButtonLink, ButtonRow, Page, ROLE_WORDS, Section } from "../../parts/index.ts";
-import { Table, type Column } from "../../parts/table.tsx";
+import { Button, ButtonLink, ButtonRow, Page, ROLE_WORDS, Section } from "#web/parts/index.ts";
+import { Table, type Column } from "#web/parts/table.tsx";
 import { ChangePerson } from "./change-person.tsx";
 import { InvitePerson } from "./invite-person.tsx";
 import { PeopleGuessedAt } from "./people-guessed-at.tsx";
@@ -37,6 +37,7 @@ export default function PeoplePage() {
       <ButtonRow>
         <ButtonLink to="/qualifications">Qualifications</ButtonLink>
         <ButtonLink to="/drills">Drills</ButtonLink>
+        <ButtonLink to="/visits">Visits</ButtonLink>
       </ButtonRow>
       {person && <ChangePerson key={person.id} person={person} onDone={() => setChosen(undefined)} />}
       <TimeSection />

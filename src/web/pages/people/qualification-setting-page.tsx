@@ -4,10 +4,10 @@ import { retireQualification, setQualification } from "#station";
 import { useState } from "react";
 import { uuidv7 } from "uuidv7";
 import { useLocation, useParams } from "wouter";
-import { useCarryOut, useStation } from "../../device/index.ts";
-import { Button, EmptyState, ErrorBox, Page, Section, TextField, useDoing } from "../../parts/index.ts";
-import { Choice } from "../../parts/fields/choice.tsx";
-import { spanFault } from "../../parts/fields/span-fault.ts";
+import { useCarryOut, useStation } from "#web/device/index.ts";
+import { Button, EmptyState, ErrorBox, Page, Section, TextField, useDoing } from "#web/parts/index.ts";
+import { Choice } from "#web/parts/fields/choice.tsx";
+import { spanFault } from "#web/parts/fields/span-fault.ts";
 import { TiePick } from "./tie-pick.tsx";
 import "./people.css";
 

@@ -3,9 +3,9 @@ import type { ToBringOn } from "#readiness";
 import { mayWrite, qualificationsOf, sayCounts, sayTies, sayWhere, type QualificationStanding } from "#station";
 import { useMemo } from "react";
 import { Link } from "wouter";
-import { useStation } from "../../device/index.ts";
-import { ButtonLink, ButtonRow, EmptyState, Page, Section } from "../../parts/index.ts";
-import { Table, type Column } from "../../parts/table.tsx";
+import { useStation } from "#web/device/index.ts";
+import { ButtonLink, ButtonRow, EmptyState, Page, Section } from "#web/parts/index.ts";
+import { Table, type Column } from "#web/parts/table.tsx";
 import { usePractising } from "./use-practising.ts";
 
 /** Every qualification of the station: who holds it until when, who could be brought on by whom, what was done unseen. */

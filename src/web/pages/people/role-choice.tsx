@@ -1,7 +1,7 @@
 import type { Role } from "#readiness";
 import { ROLES } from "#station";
-import { ROLE_NOTES, ROLE_WORDS } from "../../parts/index.ts";
-import { Choice } from "../../parts/fields/choice.tsx";
+import { ROLE_NOTES, ROLE_WORDS } from "#web/parts/index.ts";
+import { Choice } from "#web/parts/fields/choice.tsx";
 
 interface RoleChoiceProps {
   readonly value: Role | undefined;

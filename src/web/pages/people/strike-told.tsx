@@ -1,6 +1,6 @@
 import { useState } from "react";
-import { useRecorder, useStation } from "../../device/index.ts";
-import { Button, ConfirmDialog, ErrorBox, useDoing } from "../../parts/index.ts";
+import { useRecorder, useStation } from "#web/device/index.ts";
+import { Button, ConfirmDialog, ErrorBox, useDoing } from "#web/parts/index.ts";
 
 interface StrikeToldProps {
   readonly person: string;

@@ -1,10 +1,10 @@
 import type { Person } from "#readiness";
 import { tellPractice } from "#station";
 import { useState } from "react";
-import { useCarryOut, useStation } from "../../device/index.ts";
-import { Button, ErrorBox, Section, TextField, useDoing } from "../../parts/index.ts";
-import { Choice } from "../../parts/fields/choice.tsx";
-import { DateField } from "../../parts/fields/date-field.tsx";
+import { useCarryOut, useStation } from "#web/device/index.ts";
+import { Button, ErrorBox, Section, TextField, useDoing } from "#web/parts/index.ts";
+import { Choice } from "#web/parts/fields/choice.tsx";
+import { DateField } from "#web/parts/fields/date-field.tsx";
 
 /** What a person did away from turnarounds and casualties, told by a keeper: a course, a drill evening. */
 export function TellPractice({ person }: { readonly person: Person }) {

@@ -1,8 +1,8 @@
 import { newestOfEach, type Pattern } from "#kit";
 import type { Tie } from "#readiness";
 import { sayTies } from "#station";
-import type { StationView } from "../../device/index.ts";
-import { Button } from "../../parts/index.ts";
+import type { StationView } from "#web/device/index.ts";
+import { Button } from "#web/parts/index.ts";
 
 type Ties = readonly Tie[];
 

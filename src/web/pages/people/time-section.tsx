@@ -2,9 +2,9 @@ import { formatDate } from "#base";
 import type { Person } from "#readiness";
 import { ASSUMED_HOURS, isKeeper, mayWrite, setAbsence, setHours } from "#station";
 import { useState } from "react";
-import { useCarryOut, useRecorder, useStation } from "../../device/index.ts";
-import { Button, ButtonRow, ErrorBox, Section, TextField, useDoing } from "../../parts/index.ts";
-import { DateField } from "../../parts/fields/date-field.tsx";
+import { useCarryOut, useRecorder, useStation } from "#web/device/index.ts";
+import { Button, ButtonRow, ErrorBox, Section, TextField, useDoing } from "#web/parts/index.ts";
+import { DateField } from "#web/parts/fields/date-field.tsx";
 
 /** Hours that people have for kits, and their days away: what the plan of the year and the work due go by. */
 export function TimeSection() {

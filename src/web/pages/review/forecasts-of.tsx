@@ -1,7 +1,7 @@
+import { sayChance } from "#words";
 import type { KeptForecast } from "#readiness";
-import { EmptyState, sayCount, Section, Timestamp } from "../../parts/index.ts";
-import { Table, type Column } from "../../parts/table.tsx";
-import { sayChance } from "./review-words.ts";
+import { EmptyState, sayCount, Section, Timestamp } from "#web/parts/index.ts";
+import { Table, type Column } from "#web/parts/table.tsx";
 import type { Judged } from "./use-judged.ts";
 
 /** What had been forecast on this casualty, and what came. */
@@ -37,6 +37,6 @@ const COLUMNS: readonly Column<KeptForecast>[] = [
     head: "What",
     cell: ({ of }) => (of === "lower" ? "Water lower at the next sounding" : "Starts and gives water"),
   },
-  { key: "chance", head: "Chance told", cell: ({ chance }) => sayChance(chance) },
+  { key: "chance", head: "Chance told", cell: ({ chance }) => sayChance(chance, "ten") },
   { key: "came", head: "Came", cell: ({ came }) => (came ? "yes" : "no") },
 ];

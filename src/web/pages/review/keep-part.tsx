@@ -1,9 +1,9 @@
 import type { CasualtyState } from "#readiness";
 import { keepReview, mayWrite } from "#station";
-import { useSaving } from "../../act/use-saving.ts";
-import { useCarryOut, type StationView } from "../../device/index.ts";
-import { nameOf } from "../../kit-view/at-hand.ts";
-import { Button, ErrorBox, sayCount, Section, Timestamp } from "../../parts/index.ts";
+import { useSaving } from "#web/act/use-saving.ts";
+import { useCarryOut, type StationView } from "#web/device/index.ts";
+import { nameOf } from "#web/kit-view/at-hand.ts";
+import { Button, ErrorBox, sayCount, Section, Timestamp } from "#web/parts/index.ts";
 import type { Judged } from "./use-judged.ts";
 
 interface KeepPartProps {

@@ -1,8 +1,8 @@
 import type { CasualtyState } from "#readiness";
 import type { PumpReview } from "#station";
-import type { StationView } from "../../device/index.ts";
-import { ButtonLink, ButtonRow } from "../../parts/button.tsx";
-import { EmptyState, Section } from "../../parts/index.ts";
+import type { StationView } from "#web/device/index.ts";
+import { ButtonLink, ButtonRow } from "#web/parts/button.tsx";
+import { EmptyState, Section } from "#web/parts/index.ts";
 import { sayPump } from "./review-words.ts";
 
 interface PumpsPartProps {

@@ -2,15 +2,15 @@ import type { CasualtyState } from "#readiness";
 import { pumpReviews } from "#station";
 import { useMemo } from "react";
 import { useParams } from "wouter";
-import { useStation, type StationView } from "../../device/index.ts";
-import { EmptyState, Page, Section } from "../../parts/index.ts";
-import { ButtonLink, ButtonRow } from "../../parts/button.tsx";
+import { useStation, type StationView } from "#web/device/index.ts";
+import { EmptyState, Page, Section } from "#web/parts/index.ts";
+import { ButtonLink, ButtonRow } from "#web/parts/button.tsx";
 import { ForecastsOf } from "./forecasts-of.tsx";
 import { KeepPart } from "./keep-part.tsx";
 import { PumpsPart } from "./pumps-part.tsx";
 import { ToldPart } from "./told-part.tsx";
 import { useJudged } from "./use-judged.ts";
-import "../../kit-view/kit.css";
+import "#web/kit-view/kit.css";
 
 /** A closed casualty gone through: what was forecast and what came, each pump, what people add, and what is done about it. */
 export default function ReviewPage() {

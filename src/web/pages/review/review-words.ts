@@ -1,6 +1,9 @@
+import type { UnitSystem } from "#base";
+import { sayDuration, sayLength } from "#words";
+import type { KeptForecast } from "#readiness";
 import type { ForecastScore } from "#reliability";
 import type { PumpReview } from "#station";
-import { sayCount } from "../../parts/words/say-count.ts";
+import { sayCount } from "#web/parts/words/say-count.ts";
 
 /** What one pump did, a sentence each; what nobody wrote down is said as such. */
 export function sayPump(pump: PumpReview): readonly string[] {
@@ -9,17 +12,19 @@ export function sayPump(pump: PumpReview): readonly string[] {
     pump.pulls === undefined ? "Pulls were not written down." : `${sayCount(pump.pulls, "pull")} to start.`,
     pump.primeSeconds === undefined
       ? "Prime was not timed."
-      : `Water ${Math.round(pump.primeSeconds)} s after the first stroke.`,
-    ...(pump.minutesRan === undefined ? [] : [`Ran ${Math.round(pump.minutesRan)} min; ${sayRefuels(pump.refuels)}.`]),
+      : `Water ${sayDuration(pump.primeSeconds)} after the first stroke.`,
+    ...(pump.minutesRan === undefined
+      ? []
+      : [`Ran ${sayDuration(60 * pump.minutesRan, "minutes")}; ${sayRefuels(pump.refuels)}.`]),
     sayDelivery(pump),
   ];
 }
 
 function sayWater({ minutesFromCall, minutesAboard, refused }: PumpReview): string {
   if (minutesFromCall === undefined) return refused ? "It did not start." : "It was not put to work.";
-  const aboard = minutesAboard ? `, ${Math.round(minutesAboard)} min after it was told of aboard` : "";
+  const aboard = minutesAboard ? `, ${sayDuration(60 * minutesAboard, "minutes")} after it was told of aboard` : "";
   const first = refused ? "It refused at first. " : "";
-  return `${first}Water ${Math.round(minutesFromCall)} min after the sheet was opened${aboard}.`;
+  return `${first}Water ${sayDuration(60 * minutesFromCall, "minutes")} after the sheet was opened${aboard}.`;
 }
 
 function sayRefuels(count: number): string {
@@ -46,7 +51,11 @@ export function sayScore({ kind, count, wanted, brier, plain, logScore }: Foreca
   return `${VERDICTS[kind]}${more}. ${sayCount(count, "forecast")}. ${figures}; lower is better.`;
 }
 
-/** A chance in times of ten. */
-export function sayChance(chance: number): string {
-  return `${(10 * chance).toFixed(1)} in 10`;
+/** How far off levels were, spread and all, beside that of saying that she stays as she is; nothing where none was scored. */
+export function sayOff(forecasts: readonly KeptForecast[], units: UnitSystem): string | undefined {
+  const scored = forecasts.flatMap(({ off }) => off ?? []);
+  if (scored.length === 0) return undefined;
+  const mean = (of: "told" | "stayed") =>
+    sayLength(scored.reduce((sum, one) => sum + one[of], 0) / scored.length, units);
+  return `The level itself was ${mean("told")} off on average, spread and all (CRPS of ${sayCount(scored.length, "forecast")}); saying that it stays as it is, ${mean("stayed")}. Lower is better.`;
 }

@@ -2,11 +2,11 @@ import type { CasualtyState, ReviewAbout } from "#readiness";
 import { noteReview, reportStep } from "#station";
 import { allSteps, patternKey, type Pattern } from "#kit";
 import { useState } from "react";
-import { useSaving } from "../../act/use-saving.ts";
-import { useCarryOut, type StationView } from "../../device/index.ts";
-import { nameOf } from "../../kit-view/at-hand.ts";
-import { Button, ErrorBox, Section, TextField, Timestamp } from "../../parts/index.ts";
-import { PickRow } from "../../parts/pick-row.tsx";
+import { useSaving } from "#web/act/use-saving.ts";
+import { useCarryOut, type StationView } from "#web/device/index.ts";
+import { nameOf } from "#web/kit-view/at-hand.ts";
+import { Button, ErrorBox, Section, TextField, Timestamp } from "#web/parts/index.ts";
+import { PickRow } from "#web/parts/pick-row.tsx";
 
 const ABOUT: readonly { readonly id: ReviewAbout; readonly words: string }[] = [
   { id: "went-well", words: "Went well" },

@@ -1,9 +1,10 @@
 import type { CasualtyState, KeptForecast } from "#readiness";
 import { believableOf, sheetQuestion, type OnSceneAnswer } from "#questions";
-import { chanceLower, levelsForecast, startForecasts, type LevelForecast } from "#station";
+import { chanceLower, levelsAt, levelsForecast, startForecasts, type LevelForecast } from "#station";
+import { crpsOfPercentiles } from "#reliability";
 import { useEffect, useMemo, useState } from "react";
-import type { StationView } from "../../device/index.ts";
-import { useAsk } from "../../worker/index.ts";
+import type { StationView } from "#web/device/index.ts";
+import { useAsk } from "#web/worker/index.ts";
 
 /** What had been forecast on one casualty and what came, as far as it has been computed. */
 export interface Judged {
@@ -14,19 +15,35 @@ export interface Judged {
 
 type Ask = (name: string, input: unknown) => Promise<unknown>;
 
+/** Levels of every closed casualty: those kept when it was gone through, the others computed now from its lines. */
+export function useAllLevels(view: StationView): Judged {
+  const ask = useAsk();
+  const closed = useMemo(() => view.casualties.filter((one) => one.closed !== undefined), [view]);
+  const asked = useMemo(() => closed.flatMap((one) => (one.reviewed ? [] : levelsOf(view, one))), [view, closed]);
+  const kept = closed.flatMap(({ reviewed }) => (reviewed?.forecasts ?? []).filter(({ of }) => of === "lower"));
+  const { forecasts, left } = useLevels(ask, asked);
+  return { forecasts: [...kept, ...forecasts], left };
+}
+
 /** Forecasts of levels, each asked anew from the lines its writer then had, and of the starts of our kits there. */
 export function useJudged(view: StationView, casualty: CasualtyState): Judged {
   const ask = useAsk();
   const starts = useMemo(() => startsOn(view, casualty), [view, casualty]);
   const asked = useMemo(() => levelsOf(view, casualty), [view, casualty]);
+  const { forecasts, left } = useLevels(ask, asked);
+  return { forecasts: [...starts, ...forecasts], left };
+}
+
+/** One after another, those still left counted. */
+function useLevels(ask: Ask, asked: readonly LevelForecast[]): Judged {
   const [told, setTold] = useState<ReadonlyMap<string, KeptForecast | undefined>>(new Map());
   useEffect(() => {
     const leaving = new AbortController();
     void judgeAll(ask, asked, leaving.signal, (entry, one) => setTold((before) => new Map([...before, [entry, one]])));
     return () => leaving.abort();
   }, [ask, asked]);
-  const levels = asked.flatMap(({ entry }) => told.get(entry) ?? []);
-  return { forecasts: [...starts, ...levels], left: asked.filter(({ entry }) => !told.has(entry)).length };
+  const forecasts = asked.flatMap(({ entry }) => told.get(entry) ?? []);
+  return { forecasts, left: asked.filter(({ entry }) => !told.has(entry)).length };
 }
 
 function levelsOf(view: StationView, { id }: CasualtyState): readonly LevelForecast[] {
@@ -64,6 +81,10 @@ async function judgeAll(
 
 function judged(one: LevelForecast, answer: OnSceneAnswer | undefined): KeptForecast | undefined {
   const seconds = (Date.parse(one.next.at) - Date.parse(one.casualty.opened.at)) / 1000;
-  const chance = chanceLower(answer?.reading?.fan ?? [], seconds, one.level);
-  return chance === undefined ? undefined : { of: "lower", at: one.at, chance, came: one.next.level < one.level };
+  const fan = answer?.reading?.fan ?? [];
+  const [chance, levels] = [chanceLower(fan, seconds, one.level), levelsAt(fan, seconds)];
+  if (chance === undefined || !levels) return undefined;
+  const stayed = Math.abs(one.next.level - one.level);
+  const off = { told: crpsOfPercentiles(levels, one.next.level), stayed };
+  return { of: "lower", at: one.at, chance, came: one.next.level < one.level, off };
 }

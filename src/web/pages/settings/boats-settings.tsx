@@ -3,12 +3,12 @@ import type { BoatSetting, RescueBoat } from "#readiness";
 import { retireBoat, setBoat } from "#station";
 import { useState } from "react";
 import { uuidv7 } from "uuidv7";
-import { useCarryOut, useStation, type StationView } from "../../device/index.ts";
-import { Button, ButtonRow, ErrorBox, Section, TextField, useDoing } from "../../parts/index.ts";
-import { Choice } from "../../parts/fields/choice.tsx";
-import { NumberField } from "../../parts/fields/number-field.tsx";
-import { QuantityField } from "../../parts/fields/quantity-field.tsx";
-import { Table, type Column } from "../../parts/table.tsx";
+import { useCarryOut, useStation, type StationView } from "#web/device/index.ts";
+import { Button, ButtonRow, ErrorBox, Section, TextField, useDoing } from "#web/parts/index.ts";
+import { Choice } from "#web/parts/fields/choice.tsx";
+import { NumberField } from "#web/parts/fields/number-field.tsx";
+import { QuantityField } from "#web/parts/fields/quantity-field.tsx";
+import { Table, type Column } from "#web/parts/table.tsx";
 
 /** For keepers: the boats that take kits to a casualty, with the figures that are counted on before launching. */
 export function BoatsSettings() {

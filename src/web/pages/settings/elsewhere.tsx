@@ -1,6 +1,6 @@
 import type { EndedSessions } from "#station";
-import type { Reply } from "../../device/sync/server-door.ts";
-import { Choice } from "../../parts/fields/choice.tsx";
+import type { Reply } from "#web/device/sync/server-door.ts";
+import { Choice } from "#web/parts/fields/choice.tsx";
 
 /** What becomes of one's sessions on other devices. */
 export type Elsewhere = "end" | "keep";

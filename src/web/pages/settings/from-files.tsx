@@ -1,7 +1,7 @@
-import { useStation, type StationView } from "../../device/index.ts";
-import { sayCount, Section, Timestamp } from "../../parts/index.ts";
-import { Table, type Column } from "../../parts/table.tsx";
-import { nameOf } from "../../kit-view/at-hand.ts";
+import { useStation, type StationView } from "#web/device/index.ts";
+import { sayCount, Section, Timestamp } from "#web/parts/index.ts";
+import { Table, type Column } from "#web/parts/table.tsx";
+import { nameOf } from "#web/kit-view/at-hand.ts";
 
 type Row = StationView["broughtBack"][number];
 

@@ -1,6 +1,6 @@
 import { useEffect, useState } from "react";
-import { useDeviceState, useThisDevice } from "../../device/index.ts";
-import { Button, ButtonLink, ButtonRow, InsecureNotice, Notice, Section } from "../../parts/index.ts";
+import { useDeviceState, useThisDevice } from "#web/device/index.ts";
+import { Button, ButtonLink, ButtonRow, InsecureNotice, Notice, Section } from "#web/parts/index.ts";
 
 /** What this device holds, and the way to carry it elsewhere. */
 export function HeldHere() {

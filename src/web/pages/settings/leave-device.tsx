@@ -1,6 +1,6 @@
 import { useState } from "react";
-import { useDeviceState, useThisDevice } from "../../device/index.ts";
-import { Button, ConfirmDialog, ErrorBox, Notice, sayCount, Section, useDoing } from "../../parts/index.ts";
+import { useDeviceState, useThisDevice } from "#web/device/index.ts";
+import { Button, ConfirmDialog, ErrorBox, Notice, sayCount, Section, useDoing } from "#web/parts/index.ts";
 
 /** Two ways to leave: hand the device on, or remove all that is on it. */
 export function LeaveDevice() {

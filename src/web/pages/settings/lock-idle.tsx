@@ -7,11 +7,11 @@ import {
   useStation,
   type IdleChoice,
   type IdleMinutes,
-} from "../../device/index.ts";
-import { Notice } from "../../parts/index.ts";
-import { Choice } from "../../parts/fields/choice.tsx";
+} from "#web/device/index.ts";
+import { Notice } from "#web/parts/index.ts";
+import { Choice } from "#web/parts/fields/choice.tsx";
 import { LockLoosen } from "./lock-loosen.tsx";
-import { useWatched } from "../../watched/index.ts";
+import { useWatched } from "#web/watched/index.ts";
 
 /** When a device with a lock locks itself, and whether work that is open holds it off. */
 export function LockIdle() {
@@ -81,5 +81,5 @@ function sayIdle(minutes: IdleMinutes): string {
 }
 
 function noteOn(minutes: IdleMinutes) {
-  return minutes === FIRST_IDLE.minutes ? { note: "As it comes" } : {};
+  return minutes === FIRST_IDLE.minutes ? { note: "As set at first" } : {};
 }

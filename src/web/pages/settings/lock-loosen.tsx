@@ -1,6 +1,6 @@
 import { useState } from "react";
-import { useThisDevice, type OpenOutcome } from "../../device/index.ts";
-import { Button, ButtonRow, ErrorBox, Notice, TextField, useDoing } from "../../parts/index.ts";
+import { useThisDevice, type OpenOutcome } from "#web/device/index.ts";
+import { Button, ButtonRow, ErrorBox, Notice, TextField, useDoing } from "#web/parts/index.ts";
 import "./settings.css";
 
 interface LockLoosenProps {

@@ -1,7 +1,7 @@
-import { browserSupportsWebAuthn } from "@simplewebauthn/browser";
 import { useState } from "react";
-import { useThisDevice } from "../../device/index.ts";
-import { Button, ErrorBox, Notice, useDoing } from "../../parts/index.ts";
+import { useThisDevice } from "#web/device/index.ts";
+import { Button, ErrorBox, Notice, useDoing } from "#web/parts/index.ts";
+import { hasPasskeys } from "#web/way-in/has-passkeys.ts";
 
 type Outcome = Awaited<ReturnType<ReturnType<typeof useThisDevice>["lock"]["addPasskey"]>>;
 
@@ -17,7 +17,7 @@ export function LockPasskey() {
   const { lock } = useThisDevice();
   const doing = useDoing();
   const [outcome, setOutcome] = useState<Outcome>();
-  if (!browserSupportsWebAuthn()) return null;
+  if (!hasPasskeys()) return null;
   const { passkeys } = lock.openers;
   return (
     <>

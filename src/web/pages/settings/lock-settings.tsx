@@ -1,12 +1,12 @@
 import { PIN_ITERATIONS } from "#store/browser";
 import { useState } from "react";
-import { FIRST_IDLE, useDeviceState, useThisDevice } from "../../device/index.ts";
-import type { SignInOutcome } from "../../device/device-state.ts";
-import { Button, ErrorBox, Notice, Section, TextField, useDoing } from "../../parts/index.ts";
-import { EntryRefused } from "../../way-in/entry-refused.tsx";
+import { FIRST_IDLE, useDeviceState, useThisDevice } from "#web/device/index.ts";
+import type { SignInOutcome } from "#web/device/device-state.ts";
+import { Button, ErrorBox, Notice, Section, TextField, useDoing } from "#web/parts/index.ts";
+import { EntryRefused } from "#web/way-in/entry-refused.tsx";
 import { LockIdle } from "./lock-idle.tsx";
 import { LockPasskey } from "./lock-passkey.tsx";
-import "../../way-in/lock.css";
+import "#web/way-in/lock.css";
 
 /** The switch that locks what this device keeps, with what it costs and what it does not do. */
 export function LockSettings() {

@@ -1,6 +1,6 @@
-import { Button, GloveRow, Section } from "../../parts/index.ts";
-import { Choice } from "../../parts/fields/choice.tsx";
-import { NIGHT_LEVELS, preferences, usePreferences } from "../../theme/index.ts";
+import { Button, GloveRow, Section } from "#web/parts/index.ts";
+import { Choice } from "#web/parts/fields/choice.tsx";
+import { NIGHT_LEVELS, preferences, usePreferences } from "#web/theme/index.ts";
 
 /** Units, and colours by day and night. */
 export function LooksSettings() {

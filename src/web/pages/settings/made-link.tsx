@@ -1,6 +1,6 @@
 import type { NewLinkReply } from "#station";
-import type { Reply } from "../../device/sync/server-door.ts";
-import { Notice } from "../../parts/index.ts";
+import type { Reply } from "#web/device/sync/server-door.ts";
+import { Notice } from "#web/parts/index.ts";
 
 interface MadeLinkProps {
   readonly reply: Reply<NewLinkReply> | undefined;

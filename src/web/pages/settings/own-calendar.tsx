@@ -1,4 +1,4 @@
-import { Button, ButtonRow, Section, Timestamp } from "../../parts/index.ts";
+import { Button, ButtonRow, Section, Timestamp } from "#web/parts/index.ts";
 import { MadeLink, NotAnswered } from "./made-link.tsx";
 import { useLinks } from "./use-links.ts";
 

@@ -1,8 +1,8 @@
 import type { OwnPasskeys } from "#station";
 import { useEffect, useState } from "react";
-import { useThisDevice, type ThisDevice } from "../../device/index.ts";
-import type { Reply } from "../../device/sync/server-door.ts";
-import { Button, ConfirmDialog, Timestamp, useDoing } from "../../parts/index.ts";
+import { useThisDevice, type ThisDevice } from "#web/device/index.ts";
+import type { Reply } from "#web/device/sync/server-door.ts";
+import { Button, ConfirmDialog, Timestamp, useDoing } from "#web/parts/index.ts";
 import { sayEnded } from "./elsewhere.tsx";
 import { Told } from "./told.tsx";
 import "./settings.css";

@@ -1,6 +1,6 @@
-import { useStation, useThisDevice } from "../../device/index.ts";
-import { Section } from "../../parts/index.ts";
-import { Choice } from "../../parts/fields/choice.tsx";
+import { useStation, useThisDevice } from "#web/device/index.ts";
+import { Section } from "#web/parts/index.ts";
+import { Choice } from "#web/parts/fields/choice.tsx";
 
 /** Where the person works on this device; the board opens on it. */
 export function PlaceChoice() {

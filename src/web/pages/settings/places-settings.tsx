@@ -2,10 +2,10 @@ import type { Place } from "#readiness";
 import { closePlace, setPlace } from "#station";
 import { useState } from "react";
 import { uuidv7 } from "uuidv7";
-import { useCarryOut, useStation } from "../../device/index.ts";
-import { Button, ButtonRow, ErrorBox, Section, TextField, useDoing } from "../../parts/index.ts";
-import { NumberField } from "../../parts/fields/number-field.tsx";
-import { Table, type Column } from "../../parts/table.tsx";
+import { useCarryOut, useStation } from "#web/device/index.ts";
+import { Button, ButtonRow, ErrorBox, Section, TextField, useDoing } from "#web/parts/index.ts";
+import { NumberField } from "#web/parts/fields/number-field.tsx";
+import { Table, type Column } from "#web/parts/table.tsx";
 
 /** For administrators: the station's places and how many ready kits each must hold. */
 export function PlacesSettings() {

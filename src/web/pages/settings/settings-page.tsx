@@ -1,6 +1,6 @@
-import { useStation } from "../../device/index.ts";
+import { useStation } from "#web/device/index.ts";
 import { mayCall, mayWrite } from "#station";
-import { Page, ROLE_WORDS } from "../../parts/index.ts";
+import { ButtonLink, ButtonRow, Page, ROLE_WORDS, Section } from "#web/parts/index.ts";
 import { LeaveDevice } from "./leave-device.tsx";
 import { LockSettings } from "./lock-settings.tsx";
 import { LooksSettings } from "./looks-settings.tsx";
@@ -28,9 +28,21 @@ export default function SettingsPage() {
       <OwnMail />
       {mayCall(me.role, "keep-wall-links") && <WallLinks />}
       <LockSettings />
+      <Patterns />
       <HeldHere />
       <FromFiles />
       <LeaveDevice />
     </Page>
+  );
+}
+
+function Patterns() {
+  return (
+    <Section title="Patterns">
+      <p>What each kind of kit holds, and its turnaround line by line: read, written anew, walked and issued.</p>
+      <ButtonRow>
+        <ButtonLink to="/patterns">Patterns</ButtonLink>
+      </ButtonRow>
+    </Section>
   );
 }

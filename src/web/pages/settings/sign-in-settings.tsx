@@ -1,13 +1,15 @@
-import { browserSupportsWebAuthn } from "@simplewebauthn/browser";
 import { PIN_RULE, pinWeakness, type EndedSessions } from "#station";
 import { useState } from "react";
-import { useThisDevice } from "../../device/index.ts";
-import type { Reply } from "../../device/sync/server-door.ts";
-import { Button, Section, TextField, useDoing } from "../../parts/index.ts";
+import { useThisDevice } from "#web/device/index.ts";
+import type { Reply } from "#web/device/sync/server-door.ts";
+import { useWords } from "#web/language/index.ts";
+import { Button, Section, TextField, useDoing } from "#web/parts/index.ts";
+import { sayPinWeakness } from "#web/way-in/new-pin.tsx";
 import { ElsewhereChoice, sayEnded, type Elsewhere } from "./elsewhere.tsx";
 import { OwnPasskeysSettings } from "./own-passkeys.tsx";
 import { Told } from "./told.tsx";
 import { WrongPins } from "./wrong-pins.tsx";
+import { hasPasskeys } from "#web/way-in/has-passkeys.ts";
 
 /** The person's own PIN and passkeys. Both need the network. */
 export function SignInSettings() {
@@ -15,13 +17,14 @@ export function SignInSettings() {
     <Section title="Signing in">
       <WrongPins />
       <ChangePin />
-      {browserSupportsWebAuthn() && <OwnPasskeysSettings />}
+      {hasPasskeys() && <OwnPasskeysSettings />}
     </Section>
   );
 }
 
 function ChangePin() {
   const { door, lock } = useThisDevice();
+  const words = useWords("signIn");
   const { isBusy, run } = useDoing();
   const [pins, setPins] = useState({ old: "", new: "" });
   const [elsewhere, setElsewhere] = useState<Elsewhere>("end");
@@ -49,7 +52,7 @@ function ChangePin() {
       <TextField
         label="New PIN"
         hint={`${PIN_RULE}.`}
-        {...(pins.new.length >= 6 && weakness !== undefined && { fault: `This PIN has ${weakness}. Choose another.` })}
+        {...(pins.new.length >= 6 && weakness !== undefined && { fault: sayPinWeakness(weakness, words) })}
         type="password"
         inputMode="numeric"
         isShort

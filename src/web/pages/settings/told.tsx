@@ -1,5 +1,5 @@
-import type { Reply } from "../../device/sync/server-door.ts";
-import { Notice } from "../../parts/index.ts";
+import type { Reply } from "#web/device/sync/server-door.ts";
+import { Notice } from "#web/parts/index.ts";
 
 /** What came of something asked of the station. */
 export function Told({ reply, done }: { readonly reply: Reply<unknown> | undefined; readonly done: string }) {

@@ -1,8 +1,8 @@
 import type { LinksReply, NewLinkReply } from "#station";
 import { useCallback, useEffect, useState } from "react";
-import { useThisDevice } from "../../device/index.ts";
-import type { Reply } from "../../device/sync/server-door.ts";
-import { useDoing } from "../../parts/index.ts";
+import { useThisDevice } from "#web/device/index.ts";
+import type { Reply } from "#web/device/sync/server-door.ts";
+import { useDoing } from "#web/parts/index.ts";
 
 /**
  * Links of one purpose that the station keeps: listed, made and withdrawn. A link that was made is forgotten with the

@@ -1,5 +1,5 @@
-import { useStation } from "../../device/index.ts";
-import { Button, ButtonRow, Section, Timestamp } from "../../parts/index.ts";
+import { useStation } from "#web/device/index.ts";
+import { Button, ButtonRow, Section, Timestamp } from "#web/parts/index.ts";
 import { MadeLink, NotAnswered } from "./made-link.tsx";
 import { useLinks } from "./use-links.ts";
 

@@ -1,7 +1,7 @@
 import type { WrongPins as Wrong } from "#station";
 import { useEffect, useState } from "react";
-import { useThisDevice } from "../../device/index.ts";
-import { Notice, sayCount, Timestamp } from "../../parts/index.ts";
+import { useThisDevice } from "#web/device/index.ts";
+import { Notice, sayCount, Timestamp } from "#web/parts/index.ts";
 
 /** From so many on it was hardly oneself. */
 const WORTH_TELLING = 5;

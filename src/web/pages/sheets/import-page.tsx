@@ -1,8 +1,8 @@
-import { fieldsOf, type SheetOf } from "#store/sheets";
+import { fieldsOf, withCells, type SheetOf } from "#store/sheets";
 import { mayWrite } from "#station";
 import { useMemo } from "react";
 import { useSearchParams } from "wouter";
-import { useStation } from "../../device/index.ts";
+import { useStation } from "#web/device/index.ts";
 import {
   Button,
   ButtonLink,
@@ -13,11 +13,11 @@ import {
   Page,
   sayCount,
   Section,
-} from "../../parts/index.ts";
-import { Choice } from "../../parts/fields/choice.tsx";
+} from "#web/parts/index.ts";
+import { Choice } from "#web/parts/fields/choice.tsx";
 import { ChooseFile } from "./import/choose-file.tsx";
 import { ColumnPicks } from "./import/column-picks.tsx";
-import { BadRows, ColumnFaults, OrderChoice, Preview } from "./import/judged-rows.tsx";
+import { BadRows, ColumnFaults, LeftOutRows, OrderChoice, Preview } from "./import/judged-rows.tsx";
 import { SHEET_KINDS, SHEET_WORDS } from "./import/sheet-words.ts";
 import { planNow, saidOf, useSheet, type SheetNow } from "./import/use-sheet.ts";
 import "./sheets.css";
@@ -46,11 +46,18 @@ export default function ImportPage() {
             value={of}
             onChange={(one) => setSearch({ of: one }, { replace: true })}
           />
+          {sorts.length < SORTS.length && <LeftOut sorts={SORTS.filter((one) => !sorts.includes(one))} />}
           {of && <OneSheet key={of} of={of} />}
         </div>
       )}
     </Page>
   );
+}
+
+/** Said where it would be looked for: what is not offered needs somebody else. */
+function LeftOut({ sorts }: { readonly sorts: readonly SheetOf[] }) {
+  const names = sorts.map((one) => SHEET_WORDS[one].many).join(" and ");
+  return <p className="quiet">{names}: only an administrator takes those in.</p>;
 }
 
 function OneSheet({ of }: { readonly of: SheetOf }) {
@@ -85,17 +92,25 @@ interface JudgedProps {
 
 function Judged({ of, sheet, chosen }: JudgedProps) {
   const view = useStation();
-  const { table, mapping, order } = chosen;
-  const plan = useMemo(() => planNow(saidOf(of, chosen), view), [of, chosen, view]);
+  const { mapping, order, mends } = chosen;
+  const said = useMemo(() => saidOf(of, chosen), [of, chosen]);
+  const { table } = said;
+  const plan = useMemo(() => planNow(said, view), [said, view]);
   const either = useMemo(() => planNow({ of, table, mapping }, view).either, [of, table, mapping, view]);
+  const mending = {
+    table,
+    onCells: (row: number, texts: ReadonlyMap<number, string>) => sheet.change({ mends: withCells(mends, row, texts) }),
+    onLeaveOut: (row: number) => sheet.change({ mends: { ...mends, leftOut: [...mends.leftOut, row] } }),
+  };
   const isGood = plan.columns.length === 0 && plan.bad.length === 0;
   return (
     <>
       <ColumnPicks of={of} table={table} mapping={mapping} onChange={(next) => sheet.change({ mapping: next })} />
       <ColumnFaults plan={plan} />
       {either && <OrderChoice either={either} order={order} onChoose={(next) => sheet.change({ order: next })} />}
-      {plan.bad.length > 0 && <BadRows bad={plan.bad} />}
-      {plan.rows.length > 0 && <Preview rows={plan.rows} fields={fieldsOf(of, view)} />}
+      {plan.bad.length > 0 && <BadRows bad={plan.bad} {...mending} />}
+      <LeftOutRows rows={mends.leftOut} onPutBack={() => sheet.change({ mends: { ...mends, leftOut: [] } })} />
+      {plan.rows.length > 0 && <Preview rows={plan.rows} fields={fieldsOf(of, view)} {...mending} />}
       <ErrorBox error={sheet.writing.error} title="Nothing was taken in" />
       {isGood && (
         <div>

@@ -1,8 +1,8 @@
 import { mayWrite } from "#station";
 import { TABLES } from "#store/sheets";
-import { useStation } from "../../device/index.ts";
-import { Button, ButtonLink, ButtonRow, ErrorBox, Notice, Page, Section, useDoing } from "../../parts/index.ts";
-import { saveTable } from "../../kit-view/sheet/save-table.ts";
+import { useStation } from "#web/device/index.ts";
+import { Button, ButtonLink, ButtonRow, ErrorBox, Notice, Page, Section, useDoing } from "#web/parts/index.ts";
+import { saveTable } from "#web/kit-view/sheet/save-table.ts";
 import "./sheets.css";
 
 /** Every table as a file for a spreadsheet, and the way in from one. */

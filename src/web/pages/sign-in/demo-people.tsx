@@ -1,5 +1,6 @@
 import type { SignedOut } from "#station";
-import { Button, ROLE_WORDS, Section } from "../../parts/index.ts";
+import { useWords } from "#web/language/index.ts";
+import { Button, Section } from "#web/parts/index.ts";
 
 type DemoPerson = SignedOut["demo"][number];
 
@@ -11,15 +12,16 @@ interface DemoPeopleProps {
 
 /** The demo's people, to sign in as with one tap. There are none outside the demo. */
 export function DemoPeople({ people, isBusy, onChoose }: DemoPeopleProps) {
+  const words = useWords("signIn");
   if (people.length === 0) return null;
   return (
-    <Section title="This is a demo station">
-      <p>Everything in it is invented. Choose who to be:</p>
+    <Section title={words.demo()}>
+      <p>{words.demoMore()}</p>
       <ul className="sign-in-people">
         {people.map((person) => (
           <li key={person.name}>
             <Button isBusy={isBusy} onPress={() => onChoose(person)}>
-              {person.name}, {ROLE_WORDS[person.role].toLowerCase()}
+              {person.name}, {words[person.role]().toLowerCase()}
             </Button>
           </li>
         ))}

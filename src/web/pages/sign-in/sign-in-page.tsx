@@ -1,23 +1,25 @@
-import { browserSupportsWebAuthn } from "@simplewebauthn/browser";
 import { useState, type FormEvent } from "react";
 import { Redirect } from "wouter";
-import { useDeviceState, useThisDevice } from "../../device/index.ts";
-import { Button, EmptiedNotice, InsecureNotice, Notice, Page, sayCount, TextField } from "../../parts/index.ts";
+import { useDeviceState, useThisDevice } from "#web/device/index.ts";
+import { useWords } from "#web/language/index.ts";
+import { Button, EmptiedNotice, InsecureNotice, Notice, Page, TextField } from "#web/parts/index.ts";
 import { DemoPeople } from "./demo-people.tsx";
 import { useDeviceName } from "./device-name.ts";
-import { EntryRefused } from "../../way-in/entry-refused.tsx";
-import { PinPad } from "../../way-in/pin-pad.tsx";
-import { useEntering, type Entering } from "../../way-in/use-entering.ts";
+import { EntryRefused } from "#web/way-in/entry-refused.tsx";
+import { PinPad } from "#web/way-in/pin-pad.tsx";
+import { useEntering, type Entering } from "#web/way-in/use-entering.ts";
+import { hasPasskeys } from "#web/way-in/has-passkeys.ts";
 
 /** Sign in once on this device; from then on it works without a network. */
 export default function SignInPage() {
   const state = useDeviceState();
+  const words = useWords("signIn");
   const entering = useEntering();
   const server = state.kind === "signed-out" ? state.server : undefined;
   if (server?.needsSetup === true) return <Redirect to="/set-up" replace />;
   const stationName = state.kind === "signed-in" ? state.sitting.stationName : server?.stationName;
   return (
-    <Page title={stationName ? `Sign in at ${stationName}` : "Sign in"} frame="full">
+    <Page title={stationName ? words.titleAt({ station: stationName }) : words.title()} frame="full">
       <DoorNotices />
       <SignInForm entering={entering} people={server?.demo ?? []} />
     </Page>
@@ -26,6 +28,7 @@ export default function SignInPage() {
 
 function DoorNotices() {
   const state = useDeviceState();
+  const words = useWords("signIn");
   if (state.kind !== "signed-out") return null;
   const emptied = state.alarms.find((alarm) => alarm.kind === "emptied");
   return (
@@ -33,32 +36,33 @@ function DoorNotices() {
       {emptied && <EmptiedNotice lastUsed={emptied.lastUsed} />}
       <InsecureNotice />
       {state.waiting > 0 && (
-        <Notice tone="attention" title={`${sayCount(state.waiting, "line")} on this device not sent`}>
-          <p>They are sent when whoever wrote them signs in here again.</p>
+        <Notice tone="attention" title={words.notSent({ count: state.waiting })}>
+          <p>{words.notSentMore()}</p>
         </Notice>
       )}
       {state.server?.because === "device-shut-out" && (
-        <Notice tone="wrong" title="This device was shut out of the station">
-          <p>Ask an administrator. What it holds can still be saved to a file.</p>
+        <Notice tone="wrong" title={words.shutOut()}>
+          <p>{words.shutOutMore()}</p>
           <SaveHeld />
         </Notice>
       )}
       {state.server?.because === "person-left" && (
-        <Notice tone="wrong" title="Who was signed in here is no longer on the station's list">
-          <p>Ask an administrator if that is wrong. What this device holds can still be saved to a file.</p>
+        <Notice tone="wrong" title={words.left()}>
+          <p>{words.leftMore()}</p>
           <SaveHeld />
         </Notice>
       )}
-      {state.server?.because === "expired" && <Notice title="The last sign-in here has run out. Sign in again." />}
+      {state.server?.because === "expired" && <Notice title={words.expired()} />}
     </>
   );
 }
 
 function SaveHeld() {
   const device = useThisDevice();
+  const words = useWords("signIn");
   return (
     <p>
-      <Button onPress={() => void device.held.save()}>Save everything held here</Button>
+      <Button onPress={() => void device.held.save()}>{words.saveHeld()}</Button>
     </p>
   );
 }
@@ -70,6 +74,7 @@ interface SignInFormProps {
 
 function SignInForm({ entering, people }: SignInFormProps) {
   const device = useThisDevice();
+  const words = useWords("signIn");
   const [name, setName] = useState("");
   const [pin, setPin] = useState("");
   const [deviceName, setDeviceName] = useDeviceName();
@@ -84,21 +89,21 @@ function SignInForm({ entering, people }: SignInFormProps) {
     <div className="sign-in-ways">
       <form className="sign-in-form" onSubmit={submit}>
         <TextField
-          label="What people call this device"
-          hint="Such as Boat room tablet. It is written beside what is done on it."
+          label={words.deviceName()}
+          hint={words.deviceNameWhy()}
           value={deviceName}
           onChange={setDeviceName}
           limit={80}
         />
-        <TextField label="Your name" value={name} onChange={setName} autoComplete="username" limit={80} />
-        <PinPad label="Your PIN" value={pin} onChange={setPin} />
+        <TextField label={words.yourName()} value={name} onChange={setName} autoComplete="username" limit={80} />
+        <PinPad label={words.yourPin()} value={pin} onChange={setPin} />
         <EntryRefused outcome={entering.outcome} />
         <Button kind="primary" type="submit" isDisabled={!isReady} isBusy={entering.isBusy}>
-          Sign in
+          {words.title()}
         </Button>
-        {browserSupportsWebAuthn() && (
+        {hasPasskeys() && (
           <Button onPress={takePasskey} isDisabled={from.deviceName === ""} isBusy={entering.isBusy}>
-            Sign in with a passkey
+            {words.passkey()}
           </Button>
         )}
       </form>
@@ -106,7 +111,7 @@ function SignInForm({ entering, people }: SignInFormProps) {
         people={people}
         isBusy={entering.isBusy}
         onChoose={({ name, pin }) => {
-          const demo = { device: device.id, deviceName: from.deviceName || "Demo device" };
+          const demo = { device: device.id, deviceName: from.deviceName || words.demoDevice() };
           void entering.enter(() => device.desk.signIn({ name, pin, ...demo }), pin);
         }}
       />

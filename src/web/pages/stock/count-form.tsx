@@ -1,9 +1,9 @@
 import type { LotCount, PartShelf, StockPart } from "#readiness";
 import { countStock } from "#station";
 import { useState } from "react";
-import { useCarryOut } from "../../device/index.ts";
-import { Notice, TextField, useDoing } from "../../parts/index.ts";
-import { NumberField } from "../../parts/fields/number-field.tsx";
+import { useCarryOut } from "#web/device/index.ts";
+import { Notice, TextField, useDoing } from "#web/parts/index.ts";
+import { NumberField } from "#web/parts/fields/number-field.tsx";
 import { FormFoot } from "./form-foot.tsx";
 
 interface CountFormProps {

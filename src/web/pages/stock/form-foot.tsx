@@ -1,4 +1,4 @@
-import { Button, ButtonRow, ErrorBox, type useDoing } from "../../parts/index.ts";
+import { Button, ButtonRow, ErrorBox, type useDoing } from "#web/parts/index.ts";
 
 /** How a form of the shelves ends: what went wrong, what it writes, and the way out without writing. */
 export function FormFoot(props: {

@@ -1,7 +1,7 @@
 import { newestOfEach, type Pattern } from "#kit";
 import type { PartSetting } from "#readiness";
-import type { StationView } from "../../device/index.ts";
-import { Button } from "../../parts/index.ts";
+import type { StationView } from "#web/device/index.ts";
+import { Button } from "#web/parts/index.ts";
 
 type Items = PartSetting["items"];
 

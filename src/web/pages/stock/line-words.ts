@@ -1,5 +1,5 @@
 import type { StockLine } from "#readiness";
-import type { StationView } from "../../device/index.ts";
+import type { StationView } from "#web/device/index.ts";
 
 /** What a line did to the shelf of a place, in words: "2 received, lot L1". */
 export function sayChange(line: StockLine, { places }: Pick<StationView, "places">, place: string): string {

@@ -1,4 +1,4 @@
-import { EmptyState, Page } from "../../parts/index.ts";
+import { EmptyState, Page } from "#web/parts/index.ts";
 
 /** The address names a part that is not in the log here. */
 export function NoSuchPart() {

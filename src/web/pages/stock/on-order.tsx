@@ -2,9 +2,9 @@ import { formatDate } from "#base";
 import { arrivalOf, type OpenOrder } from "#readiness";
 import { closeOrder, mayWrite } from "#station";
 import { useState } from "react";
-import { useCarryOut, type StationView } from "../../device/index.ts";
-import { Button, ButtonRow, Section, TextField, useDoing } from "../../parts/index.ts";
-import { Table, type Column } from "../../parts/table.tsx";
+import { useCarryOut, type StationView } from "#web/device/index.ts";
+import { Button, ButtonRow, Section, TextField, useDoing } from "#web/parts/index.ts";
+import { Table, type Column } from "#web/parts/table.tsx";
 import { FormFoot } from "./form-foot.tsx";
 import { ReceiveForm } from "./receive-form.tsx";
 

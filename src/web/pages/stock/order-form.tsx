@@ -2,10 +2,10 @@ import type { OrderLine } from "#readiness";
 import { orderStock } from "#station";
 import { useState } from "react";
 import { uuidv7 } from "uuidv7";
-import { useCarryOut, useStation } from "../../device/index.ts";
-import { TextField, useDoing } from "../../parts/index.ts";
-import { DateField } from "../../parts/fields/date-field.tsx";
-import { NumberField } from "../../parts/fields/number-field.tsx";
+import { useCarryOut, useStation } from "#web/device/index.ts";
+import { TextField, useDoing } from "#web/parts/index.ts";
+import { DateField } from "#web/parts/fields/date-field.tsx";
+import { NumberField } from "#web/parts/fields/number-field.tsx";
 import { FormFoot } from "./form-foot.tsx";
 
 interface OrderFormProps {

@@ -1,6 +1,6 @@
 import { newestOf } from "#kit";
 import type { StockPart } from "#readiness";
-import type { StationView } from "../../device/index.ts";
+import type { StationView } from "#web/device/index.ts";
 
 /** What is on record of a part, as far as anything is. */
 export function PartFacts({ part, view }: { readonly part: StockPart; readonly view: StationView }) {

@@ -4,11 +4,11 @@ import { retirePart, setPart } from "#station";
 import { useState } from "react";
 import { uuidv7 } from "uuidv7";
 import { useLocation, useParams, useSearchParams } from "wouter";
-import { useCarryOut, useStation, type StationView } from "../../device/index.ts";
-import { Button, ErrorBox, Page, Section, TextField, useDoing } from "../../parts/index.ts";
-import { Choice } from "../../parts/fields/choice.tsx";
-import { NumberField } from "../../parts/fields/number-field.tsx";
-import { spanFault } from "../../parts/fields/span-fault.ts";
+import { useCarryOut, useStation, type StationView } from "#web/device/index.ts";
+import { Button, ErrorBox, Page, Section, TextField, useDoing } from "#web/parts/index.ts";
+import { Choice } from "#web/parts/fields/choice.tsx";
+import { NumberField } from "#web/parts/fields/number-field.tsx";
+import { spanFault } from "#web/parts/fields/span-fault.ts";
 import { ItemPick } from "./item-pick.tsx";
 import "./stock.css";
 

@@ -1,4 +1,4 @@
-import { useStation } from "../../device/index.ts";
+import { useStation } from "#web/device/index.ts";
 
 interface PlacePickProps {
   readonly label: string;

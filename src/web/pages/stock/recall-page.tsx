@@ -5,12 +5,12 @@ import { mayWrite, raiseFinding, recallLot } from "#station";
 import { useState } from "react";
 import { uuidv7 } from "uuidv7";
 import { Link, useParams, useSearchParams } from "wouter";
-import { doingOf, useRecorder, useStation, type StationView } from "../../device/index.ts";
-import { sayEffect } from "../../act/finding-choice.ts";
-import { perform } from "../../act/acts.ts";
-import { sayThere, stockIn } from "../../kit-view/stock-view.ts";
-import { Button, ErrorBox, Notice, Page, sayCount, Section, TextField, useDoing } from "../../parts/index.ts";
-import { Choice } from "../../parts/fields/choice.tsx";
+import { doingOf, useRecorder, useStation, type StationView } from "#web/device/index.ts";
+import { sayEffect } from "#web/act/finding-choice.ts";
+import { perform } from "#web/act/acts.ts";
+import { sayThere, stockIn } from "#web/kit-view/stock-view.ts";
+import { Button, ErrorBox, Notice, Page, sayCount, Section, TextField, useDoing } from "#web/parts/index.ts";
+import { Choice } from "#web/parts/fields/choice.tsx";
 import { NoSuchPart } from "./no-such-part.tsx";
 import "./stock.css";
 

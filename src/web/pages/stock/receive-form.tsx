@@ -1,10 +1,10 @@
 import type { StockPart } from "#readiness";
 import { receiveStock } from "#station";
 import { useState } from "react";
-import { useCarryOut, useStation } from "../../device/index.ts";
-import { TextField, useDoing } from "../../parts/index.ts";
-import { DateField } from "../../parts/fields/date-field.tsx";
-import { NumberField } from "../../parts/fields/number-field.tsx";
+import { useCarryOut, useStation } from "#web/device/index.ts";
+import { TextField, useDoing } from "#web/parts/index.ts";
+import { DateField } from "#web/parts/fields/date-field.tsx";
+import { NumberField } from "#web/parts/fields/number-field.tsx";
 import { FormFoot } from "./form-foot.tsx";
 
 interface ReceiveFormProps {

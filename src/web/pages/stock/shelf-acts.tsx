@@ -1,8 +1,8 @@
 import type { PartShelf, StockPart } from "#readiness";
 import { mayWrite } from "#station";
 import { useState } from "react";
-import { useStation } from "../../device/index.ts";
-import { Button, ButtonRow } from "../../parts/index.ts";
+import { useStation } from "#web/device/index.ts";
+import { Button, ButtonRow } from "#web/parts/index.ts";
 import { CountForm } from "./count-form.tsx";
 import { OrderForm } from "./order-form.tsx";
 import { ReceiveForm } from "./receive-form.tsx";

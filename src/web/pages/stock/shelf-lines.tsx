@@ -4,12 +4,12 @@ import type { PartShelf, StockLine, StockPart } from "#readiness";
 import { strikeEntry } from "#station";
 import { useState } from "react";
 import { Link } from "wouter";
-import { doingOf, useRecorder, type StationView } from "../../device/index.ts";
-import { nameOf } from "../../kit-view/at-hand.ts";
-import { StrikeDialog } from "../../kit-view/strike-dialog.tsx";
-import { Button, EmptyState } from "../../parts/index.ts";
-import { Table, type Column } from "../../parts/table.tsx";
-import { sayKind } from "../../parts/words/entry-words.ts";
+import { doingOf, useRecorder, type StationView } from "#web/device/index.ts";
+import { nameOf } from "#web/kit-view/at-hand.ts";
+import { StrikeDialog } from "#web/kit-view/strike-dialog.tsx";
+import { Button, EmptyState } from "#web/parts/index.ts";
+import { Table, type Column } from "#web/parts/table.tsx";
+import { sayKind } from "#web/parts/words/entry-words.ts";
 import { sayChange } from "./line-words.ts";
 
 interface ShelfLinesProps {

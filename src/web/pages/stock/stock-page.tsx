@@ -2,10 +2,11 @@ import { useState } from "react";
 import { Link, useSearchParams } from "wouter";
 import { onShelf, openOrders, partShelf, type Stock, type StockPart } from "#readiness";
 import { mayWrite } from "#station";
-import { useStation, type StationView } from "../../device/index.ts";
-import { sayCountOf, sayThere, stockIn } from "../../kit-view/stock-view.ts";
-import { ButtonLink, ButtonRow, EmptyState, Notice, Page, TextField } from "../../parts/index.ts";
-import { Table, type Column } from "../../parts/table.tsx";
+import { useStation, type StationView } from "#web/device/index.ts";
+import { sayCountOf, sayThere, stockIn } from "#web/kit-view/stock-view.ts";
+import { ButtonLink, ButtonRow, EmptyState, Notice, Page, TextField } from "#web/parts/index.ts";
+import { Table, type Column } from "#web/parts/table.tsx";
+import { BestBuys } from "./best-buys.tsx";
 import { OnOrder } from "./on-order.tsx";
 import { PlacePick } from "./place-pick.tsx";
 import { ToOrder } from "./to-order.tsx";
@@ -41,6 +42,7 @@ export default function StockPage() {
           <Shelves view={view} stock={stock} place={place.id} parts={parts} />
           <ToOrder view={view} stock={stock} />
           <OnOrder view={view} orders={openOrders(view.parts)} />
+          <BestBuys view={view} stock={stock} parts={parts} />
         </>
       )}
       {mayWrite(view.me.role, "part-set") && (

@@ -1,10 +1,10 @@
 import type { PartShelf, StockPart } from "#readiness";
-import { moveStock, scrapStock, takeStock, type Doing } from "#station";
+import { moveStock, scrapStock, takeStock, type ActContext } from "#station";
 import { useState } from "react";
-import { useCarryOut, useStation } from "../../device/index.ts";
-import { TextField, useDoing } from "../../parts/index.ts";
-import { DateField } from "../../parts/fields/date-field.tsx";
-import { NumberField } from "../../parts/fields/number-field.tsx";
+import { useCarryOut, useStation } from "#web/device/index.ts";
+import { TextField, useDoing } from "#web/parts/index.ts";
+import { DateField } from "#web/parts/fields/date-field.tsx";
+import { NumberField } from "#web/parts/fields/number-field.tsx";
 import { FormFoot } from "./form-foot.tsx";
 import { PlacePick } from "./place-pick.tsx";
 
@@ -46,7 +46,7 @@ export function TakeForm({ how, part, shelf, onDone }: TakeFormProps) {
     if (count === undefined) return;
     const taking: Taking = { count, day: otherDay ?? today, ...(lot !== undefined && lot !== "" && { lot }) };
     const place = shelf.place;
-    const act = (now: Doing) => {
+    const act = (now: ActContext) => {
       if (how === "move") return moveStock(now, part.id, { from: place, to: to ?? "", ...taking });
       if (how === "scrap") return scrapStock(now, part.id, { place, ...taking, reason: words.trim() });
       return takeStock(now, part.id, { place, ...taking, note: words.trim() });

@@ -3,11 +3,11 @@ import { orderList, type OrderLine, type Stock } from "#readiness";
 import { mayWrite } from "#station";
 import { useState } from "react";
 import { Link } from "wouter";
-import type { StationView } from "../../device/index.ts";
-import { Button, ButtonRow, Section } from "../../parts/index.ts";
-import { PaperLink } from "../../parts/paper-link.tsx";
-import { Table, type Column } from "../../parts/table.tsx";
-import { saveTable } from "../../kit-view/sheet/save-table.ts";
+import type { StationView } from "#web/device/index.ts";
+import { Button, ButtonRow, Section } from "#web/parts/index.ts";
+import { PaperLink } from "#web/parts/paper-link.tsx";
+import { Table, type Column } from "#web/parts/table.tsx";
+import { saveTable } from "#web/kit-view/sheet/save-table.ts";
 import { OrderForm } from "./order-form.tsx";
 import { sayWhy } from "./order-words.ts";
 

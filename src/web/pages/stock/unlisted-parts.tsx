@@ -1,6 +1,6 @@
 import { Link } from "wouter";
-import type { StationView } from "../../device/index.ts";
-import { Section } from "../../parts/index.ts";
+import type { StationView } from "#web/device/index.ts";
+import { Section } from "#web/parts/index.ts";
 
 /** Names of parts that patterns give to their items, and that no part of the list belongs to. */
 export function UnlistedParts({ view }: { readonly view: StationView }) {

@@ -1,8 +1,8 @@
 import { useEffect, useState } from "react";
 import { daysOfSpan } from "./lead-days.ts";
 import { usedPerYear, type Stock, type StockPart } from "#readiness";
-import type { StationView } from "../../device/index.ts";
-import { useAsk } from "../../worker/index.ts";
+import type { StationView } from "#web/device/index.ts";
+import { useAsk } from "#web/worker/index.ts";
 
 /** How many of a part to hold, as the question `spares` has it. */
 export interface Spare {

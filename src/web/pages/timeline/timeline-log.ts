@@ -2,7 +2,7 @@ import type { UnitSystem } from "#base";
 import type { Entry } from "#log";
 import { kitsOfCasualty, type Bodies, type CasualtyState } from "#readiness";
 import type { TimelineLog } from "#station";
-import type { StationView } from "../../device/index.ts";
+import type { StationView } from "#web/device/index.ts";
 
 /** What a timeline is told from, and every line with the strikes. */
 export interface HeldTimeline extends TimelineLog {

@@ -1,17 +1,17 @@
+import { sayDuration } from "#words";
 import type { CasualtyState } from "#readiness";
 import { positionsTold, pumpTracks, timelineLines, writersOf, type PumpTrack, type TimelineLine } from "#station";
 import { useMemo } from "react";
 import { useParams } from "wouter";
-import { useStation, type StationView } from "../../device/index.ts";
-import { EmptyState, Page, sayCount, Section, Timestamp } from "../../parts/index.ts";
-import { PaperLink } from "../../parts/paper-link.tsx";
-import { Table, type Column } from "../../parts/table.tsx";
-import { usePreferences } from "../../theme/index.ts";
-import { sayMinutes } from "../../kit-view/board-words.ts";
-import { nameOf } from "../../kit-view/at-hand.ts";
+import { useStation, type StationView } from "#web/device/index.ts";
+import { EmptyState, Page, sayCount, Section, Timestamp } from "#web/parts/index.ts";
+import { PaperLink } from "#web/parts/paper-link.tsx";
+import { Table, type Column } from "#web/parts/table.tsx";
+import { usePreferences } from "#web/theme/index.ts";
+import { nameOf } from "#web/kit-view/at-hand.ts";
 import { heldTimeline, type HeldTimeline } from "./timeline-log.ts";
 import { useSaid, type Said } from "./use-said.ts";
-import "../../kit-view/kit.css";
+import "#web/kit-view/kit.css";
 import "./timeline.css";
 
 /** What happened on one casualty, afterwards: each pump apart, and every line with what the page said at that moment. */
@@ -46,7 +46,7 @@ function Timeline({ view, casualty }: TimelineProps) {
   return (
     <>
       <Facts view={view} held={held} casualty={casualty} />
-      <PaperLink href={`/api/paper/casualty/${casualty.id}.pdf?units=${units}`} name="timeline">
+      <PaperLink href={`/api/paper/casualty/${casualty.id}.pdf`} name="timeline">
         Timeline as PDF
       </PaperLink>
       {pumpTracks(casualty, lines).map((track) => (
@@ -105,7 +105,7 @@ function PumpPart({ view, track }: { readonly view: StationView; readonly track:
 
 function sayRan(ran: number | undefined): string {
   if (ran === undefined) return "still running by the log";
-  return ran === 0 ? "never ran" : `ran ${sayMinutes(Math.max(1, Math.round(ran / 60)))} in all`;
+  return ran === 0 ? "never ran" : `ran ${sayDuration(Math.max(60, ran), "minutes")} in all`;
 }
 
 function SaidSoFar({ said: { awaited } }: { readonly said: Said }) {

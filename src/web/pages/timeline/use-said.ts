@@ -2,7 +2,7 @@ import type { Entry } from "#log";
 import { believableOf, sayPage, sheetQuestion, type OnSceneAnswer } from "#questions";
 import { sheetMoments, type SheetMoment } from "#station";
 import { useEffect, useMemo, useRef, useState } from "react";
-import { useAsk } from "../../worker/index.ts";
+import { useAsk } from "#web/worker/index.ts";
 
 /** What the page said upon each line, as far as it has been computed. */
 export interface Said {

@@ -1,15 +1,15 @@
 import { useMemo, useState } from "react";
 import { useParams } from "wouter";
-import { useRecorder, useStation } from "../../device/index.ts";
-import { EmptyState, Page, Progress, Section } from "../../parts/index.ts";
-import { KitActs } from "../../act/acts.ts";
-import { findKit, withTurnaround, type OpenKit } from "../../kit-view/at-hand.ts";
-import { CardDate } from "../../act/card-date.tsx";
+import { useRecorder, useStation } from "#web/device/index.ts";
+import { EmptyState, Page, Progress, Section } from "#web/parts/index.ts";
+import { KitActs } from "#web/act/acts.ts";
+import { findKit, withTurnaround, type OpenKit } from "#web/kit-view/at-hand.ts";
+import { CardDate } from "#web/act/card-date.tsx";
 import { CardStage } from "./card-entry/card-stage.tsx";
 import { CardTurn } from "./card-entry/card-entering.ts";
 import { cardRows, isFilled } from "./card-entry/card-rows.ts";
 import { OpenForm } from "./runner/open-form.tsx";
-import { NoSuchKit } from "../../kit-view/no-such-kit.tsx";
+import { NoSuchKit } from "#web/kit-view/no-such-kit.tsx";
 import "./card-entry/card-entry.css";
 
 /** Types up a filled paper card at the desk: one box a line, Enter to the next, the card's own numbers. */

@@ -1,17 +1,17 @@
 import { Fragment } from "react";
 import { useParams, useSearchParams } from "wouter";
 import { renewalsOf, runsOf, summaryOf, type RecordRead } from "#station";
-import { useStation } from "../../device/index.ts";
-import { usePreferences } from "../../theme/index.ts";
-import { EmptyState, Page } from "../../parts/index.ts";
-import { PaperLink } from "../../parts/paper-link.tsx";
-import { findKitEver } from "../../kit-view/at-hand.ts";
+import { useStation } from "#web/device/index.ts";
+import { usePreferences } from "#web/theme/index.ts";
+import { EmptyState, Page } from "#web/parts/index.ts";
+import { PaperLink } from "#web/parts/paper-link.tsx";
+import { findKitEver } from "#web/kit-view/at-hand.ts";
 import { ClosedNews } from "./runner/closed-news.tsx";
 import { RecordExceptions } from "./record/record-exceptions.tsx";
 import { readRecord } from "./record/read-record.ts";
 import { RecordPart } from "./record/record-table.tsx";
 import { RecordLines } from "./record/record-lines.tsx";
-import { NoSuchKit } from "../../kit-view/no-such-kit.tsx";
+import { NoSuchKit } from "#web/kit-view/no-such-kit.tsx";
 import "./record/record.css";
 
 /** What one turnaround did and saw: lines, people, times, findings, photos, seal. */

@@ -1,9 +1,9 @@
 import { useParams } from "wouter";
-import { useStation } from "../../device/index.ts";
-import { Page } from "../../parts/index.ts";
-import { FlushPanel } from "../../kit-view/flush-panel.tsx";
-import { findKit, withTurnaround } from "../../kit-view/at-hand.ts";
-import { NoSuchKit } from "../../kit-view/no-such-kit.tsx";
+import { useStation } from "#web/device/index.ts";
+import { Page } from "#web/parts/index.ts";
+import { FlushPanel } from "#web/kit-view/flush-panel.tsx";
+import { findKit, withTurnaround } from "#web/kit-view/at-hand.ts";
+import { NoSuchKit } from "#web/kit-view/no-such-kit.tsx";
 import { OpenForm } from "./runner/open-form.tsx";
 import { Runner } from "./runner/runner.tsx";
 

@@ -1,12 +1,12 @@
 import { formatDate } from "#base";
 import type { WallKit, WallView, WallWork } from "#station";
 import { useEffect, useState } from "react";
-import { useThisDevice } from "../../device/index.ts";
-import type { Reply } from "../../device/sync/server-door.ts";
-import { NightToggle, STANDING_WORDS, StandingShape } from "../../parts/index.ts";
-import { sayStrength } from "../../kit-view/board-words.ts";
-import { sayWork } from "../../kit-view/work-words.ts";
-import { sayTime } from "../../parts/words/say-time.ts";
+import { useThisDevice } from "#web/device/index.ts";
+import type { Reply } from "#web/device/sync/server-door.ts";
+import { NightToggle, STANDING_WORDS, StandingShape } from "#web/parts/index.ts";
+import { sayStrength } from "#web/kit-view/board-words.ts";
+import { sayWork } from "#web/kit-view/work-words.ts";
+import { sayTime } from "#web/parts/words/say-time.ts";
 import "./wall.css";
 
 const EVERY_MS = 60_000;

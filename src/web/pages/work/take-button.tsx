@@ -1,6 +1,6 @@
 import { takeWork, type DueLine } from "#station";
-import { useCarryOut, useStation } from "../../device/index.ts";
-import { Button, ErrorBox, useDoing } from "../../parts/index.ts";
+import { useCarryOut, useStation } from "#web/device/index.ts";
+import { Button, ErrorBox, useDoing } from "#web/parts/index.ts";
 
 /** Takes a line for oneself, or lays down what one took. */
 export function TakeButton({ line }: { readonly line: DueLine }) {

@@ -1,10 +1,10 @@
 import { formatDate } from "#base";
-import { dateWork, isKeeper, putOffWork, takeWork, type Act, type DueLine, type Doing } from "#station";
+import { dateWork, isKeeper, putOffWork, takeWork, type Act, type DueLine, type ActContext } from "#station";
 import type { EntryKind } from "#readiness";
 import { useState } from "react";
-import { useCarryOut, useStation } from "../../device/index.ts";
-import { Button, ButtonRow, ErrorBox, TextField, useDoing } from "../../parts/index.ts";
-import { DateField } from "../../parts/fields/date-field.tsx";
+import { useCarryOut, useStation } from "#web/device/index.ts";
+import { Button, ButtonRow, ErrorBox, TextField, useDoing } from "#web/parts/index.ts";
+import { DateField } from "#web/parts/fields/date-field.tsx";
 
 interface WorkFormProps {
   readonly line: DueLine;
@@ -17,7 +17,7 @@ export function WorkForm({ line, onDone }: WorkFormProps) {
   const doing = useDoing();
   const [day, setDay] = useState<string>();
   const [reason, setReason] = useState("");
-  const write = async <Kind extends EntryKind>(want: (at: Doing) => Act<Kind>) => {
+  const write = async <Kind extends EntryKind>(want: (at: ActContext) => Act<Kind>) => {
     if (await doing.run(() => carryOut(want))) onDone();
   };
   return (

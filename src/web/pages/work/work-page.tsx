@@ -2,12 +2,13 @@ import { addDays, formatDate, lastDayOf } from "#base";
 import { AHEAD_DAYS, sundayOf } from "#readiness";
 import type { DueLine } from "#station";
 import { useMemo, useState } from "react";
-import { useStation } from "../../device/index.ts";
-import { Button, ButtonLink, ButtonRow, EmptyState, Page, Section } from "../../parts/index.ts";
-import { PaperLink } from "../../parts/paper-link.tsx";
-import { shelfCount } from "../../kit-view/stock-view.ts";
-import { useWorkDue } from "../../kit-view/work-short.tsx";
-import { sayCounts } from "../../kit-view/work-words.ts";
+import { useStation } from "#web/device/index.ts";
+import { Button, ButtonLink, ButtonRow, EmptyState, Page, Section } from "#web/parts/index.ts";
+import { PaperLink } from "#web/parts/paper-link.tsx";
+import { shelfCount } from "#web/kit-view/stock-view.ts";
+import { useWorkDue } from "#web/kit-view/work-short.tsx";
+import { sayCounts } from "#web/kit-view/work-words.ts";
+import { ToConfirm } from "./to-confirm.tsx";
 import { WorkRow } from "./work-row.tsx";
 import "./work.css";
 
@@ -22,6 +23,7 @@ export default function WorkPage() {
   return (
     <Page title="Work due">
       <p>{sayCounts(shown)}.</p>
+      <ToConfirm />
       <ButtonRow>
         <Button isPressed={!isMine} onPress={() => setMine(false)}>
           All work

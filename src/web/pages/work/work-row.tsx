@@ -2,10 +2,11 @@ import { formatDate } from "#base";
 import { mayWrite, type DueLine } from "#station";
 import { useState } from "react";
 import { Link } from "wouter";
-import { useStation, type StationView } from "../../device/index.ts";
-import { Button, ButtonLink, ButtonRow } from "../../parts/index.ts";
-import { nameOf } from "../../kit-view/at-hand.ts";
-import { sayBy, sayEffort, sayParts, sayWork } from "../../kit-view/work-words.ts";
+import { useStation, type StationView } from "#web/device/index.ts";
+import { Button, ButtonLink, ButtonRow } from "#web/parts/index.ts";
+import { nameOf } from "#web/kit-view/at-hand.ts";
+import { sayBy, sayEffort, sayParts, sayWork } from "#web/kit-view/work-words.ts";
+import { HangingLine } from "#web/kit-view/hanging-line.tsx";
 import { TakeButton } from "./take-button.tsx";
 import { WorkForm } from "./work-form.tsx";
 
@@ -26,14 +27,15 @@ export function WorkRow({ line, now }: WorkRowProps) {
       <h3>
         <Link to={`/kit/${kit.id}`}>{kit.name}</Link>: {sayWork(line)}
       </h3>
+      <HangingLine kit={kit} />
       <p className={isLate ? "work-when work-when-late" : "work-when"}>{sayBy(line, view.today, now)}</p>
-      <ul className="work-tasks">
-        {tasks.map(({ what, why, day }) => (
-          <li key={`${what} ${why}`}>
-            {what} <span className="quiet">{day === undefined ? why : `${why} Good until ${formatDate(day)}.`}</span>
-          </li>
-        ))}
-      </ul>
+      <Tasks tasks={tasks.slice(0, SHOWN)} />
+      {tasks.length > SHOWN && (
+        <details>
+          <summary>And {tasks.length - SHOWN} more at the same opening</summary>
+          <Tasks tasks={tasks.slice(SHOWN)} />
+        </details>
+      )}
       <p>
         {place.name}. {sayEffort(line)}
         {line.parts.length > 0 && ` Needs ${sayParts(line.parts)}.`}
@@ -41,7 +43,7 @@ export function WorkRow({ line, now }: WorkRowProps) {
       <p>{sayPresent(line)}</p>
       <Said line={line} view={view} />
       <ButtonRow>
-        <ButtonLink to={wayOf(line)}>{WAY_WORDS[line.work]}</ButtonLink>
+        <ButtonLink to={wayOf(line)}>{isLentOnly(line) ? WAY_WORDS.opening : WAY_WORDS[line.work]}</ButtonLink>
         {mayWrite(view.me.role, "work-taken") && (
           <>
             <TakeButton line={line} />
@@ -56,6 +58,21 @@ export function WorkRow({ line, now }: WorkRowProps) {
   );
 }
 
+/** Things named before somebody asks for all: a new kit has a score of them. */
+const SHOWN = 6;
+
+function Tasks({ tasks }: Pick<DueLine, "tasks">) {
+  return (
+    <ul className="work-tasks">
+      {tasks.map(({ what, why, day }) => (
+        <li key={`${what} ${why}`}>
+          {what} <span className="quiet">{day === undefined ? why : `${why} Good until ${formatDate(day)}.`}</span>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
 const WAY_WORDS = {
   opening: "Go to the kit",
   muster: "Go to the muster",
@@ -63,9 +80,15 @@ const WAY_WORDS = {
   settle: "Go and settle it",
 } as const;
 
-function wayOf({ work, kit, place }: DueLine): string {
+/** The kit itself is back: only what was lent with it is fetched. */
+function isLentOnly({ work, kit }: DueLine): boolean {
+  return work === "return" && kit.custody.kind !== "away";
+}
+
+function wayOf(line: DueLine): string {
+  const { work, kit, place } = line;
   if (work === "muster") return `/place/${place.id}/muster?kit=${kit.id}`;
-  return work === "return" ? `/kit/${kit.id}/return` : `/kit/${kit.id}`;
+  return work === "return" && !isLentOnly(line) ? `/kit/${kit.id}/return` : `/kit/${kit.id}`;
 }
 
 /** So many people are named. */

@@ -1,8 +1,8 @@
 import { formatDate } from "#base";
-import { useStation } from "../../device/index.ts";
-import { EmptyState, Section, Timestamp } from "../../parts/index.ts";
-import { Table, type Column } from "../../parts/table.tsx";
-import { nameOf } from "../../kit-view/at-hand.ts";
+import { useStation } from "#web/device/index.ts";
+import { EmptyState, Section, Timestamp } from "#web/parts/index.ts";
+import { Table, type Column } from "#web/parts/table.tsx";
+import { nameOf } from "#web/kit-view/at-hand.ts";
 
 interface Row {
   readonly key: string;

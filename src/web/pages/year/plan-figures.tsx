@@ -1,6 +1,6 @@
 import { sayCount } from "#base";
-import { Section } from "../../parts/index.ts";
-import { Table, type Column } from "../../parts/table.tsx";
+import { Section } from "#web/parts/index.ts";
+import { Table, type Column } from "#web/parts/table.tsx";
 import type { Planned } from "./use-plan.ts";
 
 interface Figure {

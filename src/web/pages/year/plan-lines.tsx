@@ -1,9 +1,9 @@
 import { addDays, formatDate } from "#base";
 import type { PlanInput } from "#station";
-import { useStation } from "../../device/index.ts";
-import { Button, ButtonRow, Section } from "../../parts/index.ts";
-import { nameOf } from "../../kit-view/at-hand.ts";
-import "../../kit-view/work.css";
+import { useStation } from "#web/device/index.ts";
+import { Button, ButtonRow, Section } from "#web/parts/index.ts";
+import { nameOf } from "#web/kit-view/at-hand.ts";
+import "#web/kit-view/work.css";
 import type { Planned, PlanAnswer } from "./use-plan.ts";
 
 interface PlanLinesProps {

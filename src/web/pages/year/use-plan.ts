@@ -1,9 +1,9 @@
 import { InputError } from "#base";
 import { planInputOf, type PlanInput } from "#station";
 import { useCallback, useState } from "react";
-import { useStation, useThisDevice } from "../../device/index.ts";
-import { useDoing } from "../../parts/index.ts";
-import { useAsk } from "../../worker/index.ts";
+import { useStation, useThisDevice } from "#web/device/index.ts";
+import { useDoing } from "#web/parts/index.ts";
+import { useAsk } from "#web/worker/index.ts";
 
 /** An answer of `plan-year`. */
 export interface PlanAnswer {

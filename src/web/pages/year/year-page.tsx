@@ -3,7 +3,7 @@ import { addDays, daysBetween, formatDate } from "#base";
 import { familyOf, newestOfEach } from "#kit";
 import { useState } from "react";
 import { uuidv7 } from "uuidv7";
-import { useCarryOut, useStation, type StationView } from "../../device/index.ts";
+import { useCarryOut, useStation, type StationView } from "#web/device/index.ts";
 import {
   Button,
   ButtonLink,
@@ -14,7 +14,7 @@ import {
   sayCount,
   Section,
   useDoing,
-} from "../../parts/index.ts";
+} from "#web/parts/index.ts";
 import { acceptedOpenings, isChanged } from "./accepting.ts";
 import { AcceptedPlan } from "./accepted-plan.tsx";
 import { sayBecause } from "./say-because.ts";

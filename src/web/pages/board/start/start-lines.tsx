@@ -1,6 +1,6 @@
 import type { KitState } from "#readiness";
 import { useMemo } from "react";
-import type { PlaceLines } from "../../../kit-view/board-lines.ts";
+import type { PlaceLines } from "#web/kit-view/board-lines.ts";
 import { useStartsHere } from "./use-starts.ts";
 
 /** Whether a kit starts tonight, in words; what that rests on is on its page. */

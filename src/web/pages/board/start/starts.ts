@@ -1,7 +1,7 @@
 import type { KitState } from "#readiness";
 import { enoughTonight, StartBook, tonightOf, type EnoughTonight } from "#station";
-import type { StationView } from "../../../device/index.ts";
-import { sayCommon, sayEnough, sayTonight } from "../../../kit-view/start-words.ts";
+import type { StationView } from "#web/device/index.ts";
+import { sayCommon, sayEnough, sayTonight } from "#web/kit-view/start-words.ts";
 
 /** What the board says of starting: fetched and worked out after the board itself stands. */
 export interface Starts {

@@ -1,6 +1,6 @@
 import type { StartBook } from "#station";
 import { createContext, useContext, useEffect, useMemo, useState } from "react";
-import type { StationView } from "../../../device/index.ts";
+import type { StationView } from "#web/device/index.ts";
 import type { Starts } from "./starts.ts";
 
 type Module = typeof import("./starts.ts");

@@ -1,8 +1,8 @@
 import { patchHole, setTow } from "#station";
 import { useState } from "react";
-import { Section, Timestamp } from "../../../parts/index.ts";
+import { Section, Timestamp } from "#web/parts/index.ts";
 import { HazardsNow } from "../hazards/hazards-now.tsx";
-import { PickRow } from "../../../parts/pick-row.tsx";
+import { PickRow } from "#web/parts/pick-row.tsx";
 import { WhenPicker } from "../pumps/when-picker.tsx";
 import { takenAt } from "../soundings/taken.ts";
 import { useSheet } from "../sheet/use-sheet.ts";
@@ -54,7 +54,7 @@ const TOWS = [
   { id: "under", words: "Under tow" },
 ] as const;
 
-/** Way through the water changes what comes in: written down, with what to heed. */
+/** Way through the water changes what comes in: written down, with what to heed before the line is taken up. */
 function Tow() {
   const { casualty, write } = useSheet();
   const under = casualty.tow?.under;
@@ -70,7 +70,7 @@ function Tow() {
         picked={under === undefined ? undefined : under ? "under" : "off"}
         onPick={set}
       />
-      {under === true && <HazardsNow moment={{ kind: "tow" }} />}
+      <HazardsNow moment={{ kind: "tow" }} />
     </>
   );
 }

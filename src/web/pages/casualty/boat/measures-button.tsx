@@ -1,6 +1,6 @@
 import type { OnSceneAnswer } from "#questions";
 import { useState } from "react";
-import { Button, Dialog, ErrorBox } from "../../../parts/index.ts";
+import { Button, Dialog, ErrorBox } from "#web/parts/index.ts";
 import { MeasuresForm } from "./measures-form.tsx";
 import { useSheet } from "../sheet/use-sheet.ts";
 

@@ -1,10 +1,10 @@
+import { sayLength } from "#words";
 import { changeCasualty } from "#station";
 import type { OnSceneAnswer } from "#questions";
 import { useState } from "react";
-import { Button } from "../../../parts/index.ts";
-import { usePreferences } from "../../../theme/index.ts";
+import { Button } from "#web/parts/index.ts";
+import { usePreferences } from "#web/theme/index.ts";
 import { measuredBoat, measureFaults, type Measure, type Measures } from "./measures.ts";
-import { sayLength } from "./say-length.ts";
 import { boatUnit, SizeField } from "../launch/size-field.tsx";
 import { useSheet } from "../sheet/use-sheet.ts";
 
@@ -74,5 +74,5 @@ function sayTaken(
   const freeboard = hull.depth - hull.draught;
   const si = key === "freeboard" ? freeboard : hull[key];
   const isTold = boat[key === "freeboard" ? "draught" : key] !== undefined;
-  return `${isTold ? "Written" : "Guessed"}: ${sayLength(si, units)}.`;
+  return `${isTold ? "Written" : "Guessed"}: ${sayLength(si, units, "hull")}.`;
 }

@@ -1,12 +1,12 @@
+import { sayLength, sayLevelAbout } from "#words";
 import type { UnitSystem } from "#base";
 import type { OnSceneAnswer } from "#questions";
-import type { HullDrawn } from "../../../drawing/hull-section-places.ts";
-import { HullSection } from "../../../drawing/hull-section.tsx";
-import { Notice, Section } from "../../../parts/index.ts";
-import { usePreferences } from "../../../theme/index.ts";
+import type { HullDrawn } from "#web/drawing/hull-section-places.ts";
+import { HullSection } from "#web/drawing/hull-section.tsx";
+import { Notice, Section } from "#web/parts/index.ts";
+import { usePreferences } from "#web/theme/index.ts";
 import { GuessedNote } from "../word/guessed-note.tsx";
-import { sayLength } from "./say-length.ts";
-import { sayClock, sayLevelAbout, sayList } from "../sheet/say.ts";
+import { sayClock, sayList } from "../sheet/say.ts";
 import { useSheet } from "../sheet/use-sheet.ts";
 
 interface PicturePartProps {
@@ -31,19 +31,27 @@ export function PicturePart({ answer, asOf }: PicturePartProps) {
   }
   const drawn = drawnOf(answer, lying, casualty.stability.list ?? 0);
   const level = Math.min(answer.reading?.levelNow.p50 ?? 0, answer.hull.depth);
-  const freeboard = sayLength(Math.max(0, lying.freeboard), units);
+  const freeboard = sayLength(Math.max(0, lying.freeboard), units, "hull");
+  const isSounded = answer.reading !== undefined;
+  const inside = isSounded ? `${sayLevelAbout(level, units)} inside` : "water not sounded";
   return (
-    <Section title={asOf === undefined ? "How she lies" : `How she lay when sounded, at ${sayClock(asOf)}`}>
+    <Section title={titleOf(isSounded, asOf)}>
+      {!isSounded && <p className="quiet">The water in her is not known. Until it is sounded this is the boat dry.</p>}
       <HullSection
         drawn={drawn}
-        label={`The boat from the side. ${freeboard} of freeboard left, ${sayLevelAbout(level, units)} of water inside.`}
+        label={`The boat from the side. ${freeboard} of freeboard ${isSounded ? "left" : "were she dry"}, ${inside}.`}
         sayFreeboard={freeboard}
-        sayInside={sayLevelAbout(level, units)}
+        sayInside={inside}
       />
       <GuessedNote hull={answer.hull} />
       <Facts answer={answer} lying={lying} list={casualty.stability.list} units={units} />
     </Section>
   );
+}
+
+function titleOf(isSounded: boolean, asOf: number | undefined): string {
+  if (!isSounded) return "How she floats dry";
+  return asOf === undefined ? "How she lies" : `How she lay when sounded, at ${sayClock(asOf)}`;
 }
 
 type Afloat = Extract<OnSceneAnswer["lying"], { kind: "afloat" }>;
@@ -63,18 +71,22 @@ function Facts({ answer, lying, list, units }: FactsProps) {
   const trim = lying.aft - lying.forward;
   return (
     <dl className="casualty-facts">
-      <dt>Freeboard left</dt>
+      <dt>{answer.reading === undefined ? "Freeboard, were she dry" : "Freeboard left"}</dt>
       <dd>
-        {sayLength(Math.max(0, lying.freeboard), units)} of {sayLength(answer.dryFreeboard, units)}
+        {answer.reading === undefined
+          ? sayLength(answer.dryFreeboard, units, "hull")
+          : `${sayLength(Math.max(0, lying.freeboard), units, "hull")} of ${sayLength(answer.dryFreeboard, units, "hull")}`}
       </dd>
       <dt>Trim</dt>
       <dd>
-        {Math.abs(trim) < 0.02 ? "level" : `${sayLength(Math.abs(trim), units)} by the ${trim > 0 ? "stern" : "bow"}`}
+        {Math.abs(trim) < 0.02
+          ? "level"
+          : `${sayLength(Math.abs(trim), units, "hull")} by the ${trim > 0 ? "stern" : "bow"}`}
       </dd>
       <dt>List</dt>
       <dd>{list === undefined ? "not written down" : `${sayList(list)}, as seen`}</dd>
       <dt>GM by the model</dt>
-      <dd>{sayLength(lying.gm, units)}, a guess: trust her roll</dd>
+      <dd>{sayLength(lying.gm, units, "hull")}, a guess: trust her roll</dd>
     </dl>
   );
 }

@@ -1,11 +1,11 @@
 import type { CasualtyState } from "#readiness";
 import { useEffect } from "react";
-import { sealedCalls, useDeviceState } from "../../../device/index.ts";
-import { useArming, useNow } from "../../../timing/index.ts";
+import { sealedCalls, useDeviceState } from "#web/device/index.ts";
+import { useArming, useNow } from "#web/timing/index.ts";
 import { believableOf } from "#questions";
 import { callingOf, duesOf, type Due } from "./due.ts";
 import { RefuelCall, SoundCall } from "./due-calls.tsx";
-import { useWatched } from "../../../watched/index.ts";
+import { useWatched } from "#web/watched/index.ts";
 import { SoundingClock } from "../soundings/sounding-clock.tsx";
 import { levelInHand, soundingClocks } from "../soundings/sounding-clocks.ts";
 import { putOffCalls } from "./put-off.ts";

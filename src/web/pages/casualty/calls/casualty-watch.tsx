@@ -1,5 +1,5 @@
 import { lazy, Suspense } from "react";
-import { useDeviceState } from "../../../device/index.ts";
+import { useDeviceState } from "#web/device/index.ts";
 
 const CasualtyAlarms = lazy(() => import("./casualty-alarms.tsx"));
 

@@ -1,13 +1,14 @@
+import { sayDuration, sayLevel } from "#words";
 import type { CasualtyState } from "#readiness";
 import { mayWrite, refuelPump } from "#station";
 import { useLocation } from "wouter";
-import { useCarryOut, useStation } from "../../../device/index.ts";
-import { Button, ErrorBox, GloveRow, sayElapsed, useDoing } from "../../../parts/index.ts";
-import { Cautions } from "../../../parts/caution-box.tsx";
-import { AlarmCall } from "../../../timing/index.ts";
-import { usePreferences } from "../../../theme/index.ts";
+import { useCarryOut, useStation } from "#web/device/index.ts";
+import { Button, ErrorBox, GloveRow, useDoing } from "#web/parts/index.ts";
+import { Cautions } from "#web/parts/caution-box.tsx";
+import { AlarmCall } from "#web/timing/alarm-call.tsx";
+import { usePreferences } from "#web/theme/index.ts";
 import { lastSounding } from "../soundings/freshness.ts";
-import { sayClock, sayLevel } from "../sheet/say.ts";
+import { sayClock } from "../sheet/say.ts";
 import { showSounding, soundingPath } from "../soundings/sounding-place.ts";
 import type { Due } from "./due.ts";
 import { putOff } from "./put-off.ts";
@@ -94,5 +95,5 @@ function sayPlace({ spaces }: CasualtyState, space: string): string {
 }
 
 function sayOver({ at }: Due, now: number): string {
-  return now - at < 60_000 ? "now" : `${sayElapsed((now - at) / 1000)} over`;
+  return now - at < 60_000 ? "now" : `${sayDuration((now - at) / 1000, "face")} over`;
 }

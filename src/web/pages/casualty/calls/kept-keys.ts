@@ -1,4 +1,4 @@
-import { Watched } from "../../../watched/index.ts";
+import { Watched } from "#web/watched/index.ts";
 
 /** So many are remembered, the newest. */
 const MOST = 200;

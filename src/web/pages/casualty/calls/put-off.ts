@@ -1,4 +1,4 @@
-import { Watched } from "../../../watched/index.ts";
+import { Watched } from "#web/watched/index.ts";
 
 /** Calls put off for a minute, by key, and when [ms]. A reload forgets them: then it calls again. */
 export const putOffCalls = new Watched<ReadonlyMap<string, number>>(new Map());

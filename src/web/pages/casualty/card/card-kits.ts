@@ -1,5 +1,5 @@
 import { newestOfEach, patternKey, type StrangerCard } from "#kit";
-import type { StationView } from "../../../device/index.ts";
+import type { StationView } from "#web/device/index.ts";
 
 /** What a card can be shown for: a kit, or a pattern where no kit of it is here. */
 export interface CardKit {

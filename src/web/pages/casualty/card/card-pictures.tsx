@@ -1,5 +1,5 @@
-import { DRAWING_FIELD, type Shape } from "#kit";
 import { PART_SIGNS, type CardLine, type CardSection, type CardWarning, type ShownCard, type Worded } from "#station";
+import { KitDrawing } from "#web/drawing/kit-drawing.tsx";
 
 interface CardPicturesProps {
   readonly card: ShownCard;
@@ -47,7 +47,7 @@ function Section({ section: { part, heading, lines } }: { readonly section: Card
     <section className={`card-section card-section-${part}`}>
       {heading.length > 0 && (
         <h3 className="card-heading">
-          <Picture className="card-sign" shapes={PART_SIGNS[part]} />
+          <KitDrawing className="card-sign" drawing={{ title: "", shapes: PART_SIGNS[part] }} />
           <Words words={heading} />
         </h3>
       )}
@@ -71,7 +71,7 @@ function Line({ line }: { readonly line: CardLine }) {
         </div>
       )}
       <div className="card-drawn">
-        {line.drawing && <Picture className="card-picture" shapes={line.drawing.shapes} />}
+        {line.drawing && <KitDrawing className="card-picture" drawing={line.drawing} />}
         <span className="card-number">{line.number}</span>
       </div>
       <p className="card-do">
@@ -104,14 +104,4 @@ function Words({ words }: { readonly words: readonly Worded[] }) {
       {text}
     </span>
   ));
-}
-
-function Picture({ className, shapes }: { readonly className: string; readonly shapes: readonly Shape[] }) {
-  return (
-    <svg className={className} viewBox={`0 0 ${DRAWING_FIELD.width} ${DRAWING_FIELD.height}`} aria-hidden="true">
-      {shapes.map(({ d, as, part }, index) => (
-        <path key={`${index} ${d}`} className={`look look-${as}`} data-part={part} d={d} />
-      ))}
-    </svg>
-  );
 }

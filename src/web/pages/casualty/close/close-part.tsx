@@ -2,9 +2,9 @@ import type { OnSceneAnswer } from "#questions";
 import type { CasualtyOutcome } from "#readiness";
 import { closeCasualty, setPump } from "#station";
 import { useState } from "react";
-import { Button, Section, TextField } from "../../../parts/index.ts";
+import { Button, Section, TextField } from "#web/parts/index.ts";
 import { OUTCOMES } from "../outcomes.ts";
-import { PickRow } from "../../../parts/pick-row.tsx";
+import { PickRow } from "#web/parts/pick-row.tsx";
 import { useSheet } from "../sheet/use-sheet.ts";
 import { deliveredOf } from "./delivered.ts";
 import { isAllSaid, leftOf, stillThere, type Said } from "./left-aboard.ts";
@@ -21,7 +21,7 @@ export function ClosePart({ answer }: { readonly answer: OnSceneAnswer | undefin
   const [kits, setKits] = useState(NOTHING);
   const there = stillThere(casualty, view.kits);
   const close = useClosing(pumps, kits, answer);
-  const isReady = outcome !== undefined && isAllSaid(there, pumps, kits);
+  const isSaid = isAllSaid(there, pumps, kits);
   return (
     <Section title="Close the sheet">
       <PickRow label="How did it end?" options={OPTIONS} picked={outcome} onPick={setOutcome} />
@@ -32,11 +32,14 @@ export function ClosePart({ answer }: { readonly answer: OnSceneAnswer | undefin
         </>
       )}
       <TextField label="Note, if any" value={note} onChange={setNote} isLong />
+      {outcome !== undefined && !isSaid && (
+        <p className="quiet">Still to say: of each pump that runs and each kit aboard, what becomes of it.</p>
+      )}
       <Button
         wide
         tone="grave"
         isBusy={isBusy}
-        isDisabled={!isReady}
+        isDisabled={outcome === undefined || !isSaid}
         onPress={() => outcome !== undefined && void close(outcome, note.trim())}
       >
         Close the sheet

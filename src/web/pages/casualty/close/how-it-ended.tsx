@@ -1,6 +1,6 @@
 import { isForCasualty, type KitState } from "#readiness";
-import { ButtonLink, Timestamp } from "../../../parts/index.ts";
-import { nameOf } from "../../../kit-view/at-hand.ts";
+import { ButtonLink, Timestamp } from "#web/parts/index.ts";
+import { nameOf } from "#web/kit-view/at-hand.ts";
 import { OUTCOMES } from "../outcomes.ts";
 import { useSheet } from "../sheet/use-sheet.ts";
 

@@ -1,9 +1,22 @@
+import type { CautionId } from "#base";
+import { driveOf } from "../pumps/drive.ts";
 import { useSheet } from "../sheet/use-sheet.ts";
 import { Hazards } from "./hazards.tsx";
-import { isFirstTime, type Moment } from "./moments.ts";
+import { hazardsMet, type HazardsMet, type Moment } from "./moments.ts";
+
+interface HazardsNowProps {
+  readonly moment: Moment;
+  /** Hazards that stand above on the screen already. */
+  readonly above?: readonly CautionId[];
+}
 
 /** The hazards of a moment of this casualty. */
-export function HazardsNow({ moment }: { readonly moment: Moment }) {
-  const { casualty } = useSheet();
-  return <Hazards moment={moment} isFirst={isFirstTime(casualty, moment)} />;
+export function HazardsNow({ moment, above = [] }: HazardsNowProps) {
+  return <Hazards {...useHazards(moment, above)} />;
+}
+
+/** The hazards of a moment of this casualty, new and met before. */
+export function useHazards(moment: Moment, above: readonly CautionId[] = []): HazardsMet {
+  const { casualty, view } = useSheet();
+  return hazardsMet(casualty, moment, (kit) => driveOf(view, kit), above);
 }

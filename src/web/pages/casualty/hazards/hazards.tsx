@@ -1,23 +1,22 @@
 import { cautionNamed, type CautionId } from "#base";
-import { CautionLine, CautionWords } from "../../../parts/caution-box.tsx";
-import { hazardsAt, SHORT, type Moment } from "./moments.ts";
+import { CautionLine, CautionWords } from "#web/parts/caution-box.tsx";
+import { isGraver, SHORT, type HazardsMet } from "./moments.ts";
 import "./hazards.css";
 
-interface HazardsProps {
-  readonly moment: Moment;
-  /** The moment is here for the first time on this casualty: each hazard has a line, with what to do on it. */
-  readonly isFirst: boolean;
-}
-
-/** The hazards of a moment, where the hand is: a line each the first time, then all of them in one. */
-export function Hazards({ moment, isFirst }: HazardsProps) {
-  const ids = hazardsAt(moment);
-  if (!isFirst) return <InOneLine ids={ids} />;
+/**
+ * Hazards where the hand is: a line each for those that are new, with what to do on it; those met before in one, which
+ * stands first where it is graver.
+ */
+export function Hazards({ fresh, met }: HazardsMet) {
+  if (fresh.length === 0) return <InOneLine ids={met} />;
+  const isMetFirst = isGraver(met, fresh);
   return (
     <section className="hazards" aria-label="Hazards">
-      {ids.map((id) => (
+      {isMetFirst && <InOneLine ids={met} />}
+      {fresh.map((id) => (
         <HazardLine key={id} id={id} />
       ))}
+      {!isMetFirst && <InOneLine ids={met} />}
     </section>
   );
 }

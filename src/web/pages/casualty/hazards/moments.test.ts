@@ -1,11 +1,11 @@
 import { cautionNamed, SIGNAL_WORDS } from "#base";
 import type { CasualtyState } from "#readiness";
 import { describe, expect, it } from "vitest";
-import { hazardsAt, isFirstTime, SHORT, type Moment } from "./moments.ts";
+import { hazardsAt, hazardsMet, isGraver, SHORT, type Drive, type Moment } from "./moments.ts";
 
 const at = (minute: number) => new Date(Date.UTC(2027, 2, 14, 10, minute)).toISOString();
 const SPACE = { id: "s1", name: "Engine room", sort: "engine-room", part: "aft" } as const;
-const DRIVES = ["engine", "mains", "unknown"] as const;
+const DRIVES = ["engine", "key", "mains", "unknown"] as const;
 const MOMENTS: readonly Moment[] = [
   { kind: "lift" },
   ...DRIVES.map((drive) => ({ kind: "start", drive }) as const),
@@ -29,6 +29,8 @@ describe("hazards at their moment", () => {
       "recoil-kick",
     ]);
     expect(hazardsAt({ kind: "start", drive: "mains" })).toContain("electric-shock");
+    expect(hazardsAt({ kind: "start", drive: "key" })).toContain("turns-by-key");
+    expect(hazardsAt({ kind: "start", drive: "key" })).not.toContain("recoil-kick");
     expect(hazardsAt({ kind: "start", drive: "mains" })).not.toContain("carbon-monoxide");
   });
 
@@ -37,18 +39,69 @@ describe("hazards at their moment", () => {
     expect(hazardsAt({ kind: "sound", space: { ...SPACE, sort: "hold" } })).toEqual(["no-one-below-alone"]);
   });
 
-  it("comes for the first time until the thing itself was done once", () => {
-    const first = { soundings: [], pumps: [{ kit: "k1", runs: [] }] } as unknown as CasualtyState;
-    const later = {
-      soundings: [{ space: "s1", at: at(5) }],
-      pumps: [{ kit: "k1", runs: [{}] }],
-      tow: { at: at(4), under: true },
-    } as unknown as CasualtyState;
-    const own = { soundings: [], pumps: [{ runs: [] }] } as unknown as CasualtyState;
-    expect(MOMENTS.filter((moment) => !isFirstTime(first, moment))).toEqual([{ kind: "lift" }]);
-    expect(MOMENTS.filter((moment) => isFirstTime(later, moment))).toEqual([]);
-    expect(isFirstTime(own, { kind: "lift" })).toBe(true);
-    expect(isFirstTime({ ...later, tow: { at: at(6), under: true } } as CasualtyState, { kind: "tow" })).toBe(true);
-    expect(isFirstTime(later, { kind: "sound", space: { ...SPACE, id: "s2" } })).toBe(true);
+  it("nobody goes below to sound an open well: her battery may stand in the water all the same", () => {
+    const open = { ...SPACE, sort: "open", part: "whole" } as const;
+    expect(hazardsAt({ kind: "sound", space: open })).toEqual(["batteries-under-water"]);
+  });
+});
+
+const started = (...kits: readonly (string | undefined)[]) => ({ pumps: kits.map((kit) => ({ kit, runs: [{}] })) });
+const start = (drive: Drive) => ({ kind: "start", drive }) as const;
+
+describe("hazards once each", () => {
+  const DRIVE: Readonly<Record<string, Drive>> = { petrol: "engine", diesel: "key", electric: "mains" };
+  const driveOf = (kit: string | undefined): Drive => DRIVE[kit ?? ""] ?? "unknown";
+  const BEFORE = { soundings: [], spaces: [SPACE], pumps: [{ kit: "petrol", runs: [] }] } as unknown as CasualtyState;
+  const meet = (more: object, moment: Moment) => hazardsMet({ ...BEFORE, ...more } as CasualtyState, moment, driveOf);
+
+  it("are all new before the thing itself was done, but for the lift of a kit that is aboard", () => {
+    const fresh = MOMENTS.filter((moment) => meet({}, moment).met.length === 0);
+    expect(MOMENTS.filter((moment) => !fresh.includes(moment))).toEqual([{ kind: "lift" }]);
+    expect(meet({ pumps: [{ runs: [] }] }, { kind: "lift" }).fresh).toEqual(["line-pulls", "heavy-lift"]);
+  });
+
+  it("of a start are those no pump started before had: mains after a petrol kit, the cord after a diesel one", () => {
+    expect(meet(started("petrol"), start("engine")).fresh).toEqual([]);
+    expect(meet(started("petrol"), start("mains"))).toEqual({
+      fresh: ["electric-shock"],
+      met: ["smell-before-start", "pressurised-hose"],
+    });
+    expect(meet(started("diesel"), start("engine")).fresh).toEqual(["recoil-kick"]);
+    expect(meet(started("petrol", "electric"), start("key")).fresh).toEqual(["turns-by-key"]);
+    expect(meet(started(undefined), start("unknown")).fresh).toEqual([]);
+    expect(meet(started("petrol"), start("unknown")).fresh).toEqual([]);
+  });
+
+  it("of a known start are none that only a pump nobody knows had: her own may be electric", () => {
+    expect(meet(started(undefined), start("engine")).met).toEqual([]);
+  });
+
+  it("stand gravest first, whether new or met", () => {
+    expect(isGraver(["carbon-monoxide"], ["recoil-kick"])).toBe(true);
+    expect(isGraver(["carbon-monoxide"], ["electric-shock"])).toBe(false);
+    expect(isGraver(["recoil-kick"], ["carbon-monoxide"])).toBe(false);
+    expect(isGraver([], ["recoil-kick"])).toBe(false);
+  });
+
+  it("do not stand twice on one screen: what a pump above shows is met below", () => {
+    const shown = hazardsAt({ kind: "start", drive: "engine" });
+    const below = hazardsMet(BEFORE, { kind: "start", drive: "mains" }, driveOf, shown);
+    expect(below.fresh).toEqual(["electric-shock"]);
+  });
+
+  it("of a sounding are those no space sounded before had", () => {
+    const hold = { ...SPACE, id: "s2", sort: "hold" } as const;
+    const cabin = { ...SPACE, id: "s3", sort: "cabin" } as const;
+    const spaces = [SPACE, hold, cabin];
+    const sounded = (space: string) => ({ spaces, soundings: [{ space, at: at(5) }] });
+    expect(meet(sounded("s1"), { kind: "sound", space: hold }).fresh).toEqual([]);
+    expect(meet(sounded("s2"), { kind: "sound", space: cabin }).fresh).toEqual(["batteries-under-water"]);
+  });
+
+  it("of a tow are there before it and until she was sounded in it, and met after", () => {
+    const tow = (minute: number) => ({ tow: { at: at(minute), under: true }, soundings: [{ space: "s1", at: at(5) }] });
+    expect(meet({ soundings: [{ space: "s1", at: at(5) }] }, { kind: "tow" }).fresh).toEqual(["under-tow"]);
+    expect(meet(tow(6), { kind: "tow" }).fresh).toEqual(["under-tow"]);
+    expect(meet(tow(4), { kind: "tow" }).fresh).toEqual([]);
   });
 });

@@ -1,4 +1,4 @@
-import type { CautionId } from "#base";
+import { cautionNamed, SIGNAL_WORDS, type CautionId } from "#base";
 import type { CasualtySpace, CasualtyState } from "#readiness";
 
 /** What a hand is about to do. */
@@ -9,7 +9,7 @@ export type Moment =
   | { readonly kind: "tow" };
 
 /** What turns a pump; nobody knows it of a pump that is no kit of ours. */
-export type Drive = "engine" | "mains" | "unknown";
+export type Drive = "engine" | "key" | "mains" | "unknown";
 
 /** What to heed, in a few words: the line a hazard comes down to. */
 export const SHORT: Readonly<Partial<Record<CautionId, string>>> = {
@@ -18,6 +18,7 @@ export const SHORT: Readonly<Partial<Record<CautionId, string>>> = {
   "smell-before-start": "smell low, before any start or switch",
   "carbon-monoxide": "exhaust downwind, clear of every hatch; nobody in the lee",
   "pressurised-hose": "cams closed and tied, hold the free end",
+  "turns-by-key": "hands and sleeves clear, call out, then the key",
   "recoil-kick": "feet set, pull until it bites, then one long pull",
   "electric-shock": "dry hands, dry deck, through the cut-out; nobody in the water",
   "no-one-below-alone": "two, with a way out, and one on deck who calls",
@@ -27,8 +28,17 @@ export const SHORT: Readonly<Partial<Record<CautionId, string>>> = {
 
 const STARTING: Readonly<Record<Drive, readonly CautionId[]>> = {
   engine: ["smell-before-start", "carbon-monoxide", "pressurised-hose", "recoil-kick"],
+  key: ["smell-before-start", "carbon-monoxide", "turns-by-key", "pressurised-hose"],
   mains: ["electric-shock", "smell-before-start", "pressurised-hose"],
   unknown: ["smell-before-start", "carbon-monoxide", "pressurised-hose"],
+};
+
+/** Where batteries stand, and where somebody has to go below. */
+const SOUNDING: Readonly<Record<CasualtySpace["sort"], readonly CautionId[]>> = {
+  "engine-room": ["no-one-below-alone", "batteries-under-water"],
+  cabin: ["no-one-below-alone", "batteries-under-water"],
+  hold: ["no-one-below-alone"],
+  open: ["batteries-under-water"],
 };
 
 /**
@@ -41,17 +51,65 @@ export function hazardsAt(moment: Moment): readonly CautionId[] {
   if (moment.kind === "lift") return ["line-pulls", "heavy-lift"];
   if (moment.kind === "start") return STARTING[moment.drive];
   if (moment.kind === "tow") return ["under-tow"];
-  const hasBatteries = moment.space?.sort === "engine-room" || moment.space?.sort === "cabin";
-  return hasBatteries ? ["no-one-below-alone", "batteries-under-water"] : ["no-one-below-alone"];
+  return SOUNDING[moment.space?.sort ?? "hold"];
+}
+
+/** The hazards of a moment: those that come for the first time on this casualty, and those that were met before. */
+export interface HazardsMet {
+  readonly fresh: readonly CautionId[];
+  readonly met: readonly CautionId[];
 }
 
 /**
- * True where a moment comes for the first time on this casualty, by its lines: nobody sounded this space, started a pump
- * or handed one over before; nobody sounded since she was taken in tow.
+ * The hazards of a moment, sorted by whether the thing itself was done before, by the casualty's lines: a kit handed over,
+ * a pump with the same hazard started, a space with it sounded, her sounded since she was taken in tow.
+ *
+ * @param moment - what a hand is about to do
+ * @param driveOf - what turns the pump of a kit
+ * @param above - hazards that stand above on the screen already
  */
-export function isFirstTime({ soundings, pumps, tow }: CasualtyState, moment: Moment): boolean {
-  if (moment.kind === "lift") return pumps.every(({ kit }) => kit === undefined);
-  if (moment.kind === "start") return pumps.every(({ runs }) => runs.length === 0);
-  if (moment.kind === "sound") return soundings.every(({ space }) => space !== moment.space?.id);
-  return soundings.every(({ at }) => Date.parse(at) < Date.parse(tow?.at ?? at));
+export function hazardsMet(
+  casualty: CasualtyState,
+  moment: Moment,
+  driveOf: (kit: string | undefined) => Drive,
+  above: readonly CautionId[] = [],
+): HazardsMet {
+  const before = new Set([...above, ...doneBefore(casualty, moment, driveOf).flatMap(hazardsAt)]);
+  const ids = hazardsAt(moment);
+  return { fresh: ids.filter((id) => !before.has(id)), met: ids.filter((id) => before.has(id)) };
+}
+
+/**
+ * Moments of this kind that this casualty has behind her. A pump that nobody knows of what turns it stands for none that
+ * is known: her own may be electric, and then nobody has heeded an exhaust.
+ */
+function doneBefore(
+  { soundings, spaces, pumps, tow }: CasualtyState,
+  moment: Moment,
+  driveOf: (kit: string | undefined) => Drive,
+): readonly Moment[] {
+  const { kind } = moment;
+  if (kind === "lift") return pumps.some(({ kit }) => kit !== undefined) ? [{ kind }] : [];
+  if (kind === "start") {
+    const started = pumps.filter(({ runs }) => runs.length > 0).map((pump) => driveOf(pump.kit));
+    return started
+      .filter((drive) => drive !== "unknown" || moment.drive === "unknown")
+      .map((drive) => ({ kind, drive }));
+  }
+  if (kind === "sound") {
+    const sounded = new Set(soundings.map(({ space }) => space));
+    return spaces.filter(({ id }) => sounded.has(id)).map((space) => ({ kind, space }));
+  }
+  const since = tow?.under === true ? Date.parse(tow.at) : Infinity;
+  return soundings.some(({ at }) => Date.parse(at) >= since) ? [{ kind }] : [];
+}
+
+/** True where the first of these is graver than the first of those: it stands above them. */
+export function isGraver(these: readonly CautionId[], those: readonly CautionId[]): boolean {
+  const [one, other] = [these[0], those[0]];
+  return one !== undefined && other !== undefined && rankOf(one) < rankOf(other);
+}
+
+function rankOf(id: CautionId): number {
+  return Object.keys(SIGNAL_WORDS).indexOf(cautionNamed(id).signal);
 }

@@ -1,6 +1,6 @@
 import { useState } from "react";
-import { Notice } from "../../../parts/index.ts";
-import { LazyReader, useCamera } from "../../../camera/index.ts";
+import { Notice } from "#web/parts/index.ts";
+import { LazyReader, useCamera } from "#web/camera/index.ts";
 
 /** What was gathered so far, as the screen says it. */
 export interface Progress {

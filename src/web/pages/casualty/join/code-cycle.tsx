@@ -1,5 +1,5 @@
 import { useEffect, useState } from "react";
-import { Button, ErrorBox } from "../../../parts/index.ts";
+import { Button, ErrorBox } from "#web/parts/index.ts";
 import type { QrPath } from "./qr-path.ts";
 
 /** How long each code stands [ms]: a phone's camera takes several pictures of it meanwhile. */

@@ -1,9 +1,9 @@
 import { isSheetOf, type CasualtyState } from "#readiness";
 import { useState } from "react";
 import { useParams } from "wouter";
-import { useStation, type StationView, type TakenSheet } from "../../../device/index.ts";
-import { Page } from "../../../parts/index.ts";
-import { PickRow } from "../../../parts/pick-row.tsx";
+import { useStation, type StationView, type TakenSheet } from "#web/device/index.ts";
+import { Page } from "#web/parts/index.ts";
+import { PickRow } from "#web/parts/pick-row.tsx";
 import { ReadTheirs } from "./read-theirs.tsx";
 import { ShowOurs } from "./show-ours.tsx";
 import "../casualty.css";

@@ -1,5 +1,5 @@
 import type { Entry } from "#log";
-import { useDeviceState } from "../../../device/index.ts";
+import { useDeviceState } from "#web/device/index.ts";
 
 /** Said of a line that came from another device and that the station is not known to have. */
 export function HandedMark({ entry }: { readonly entry: Entry }) {

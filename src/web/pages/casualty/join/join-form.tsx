@@ -1,7 +1,7 @@
 import type { CasualtyState } from "#readiness";
 import { joinSheets } from "#station";
 import { useState } from "react";
-import { Button, ButtonRow, Notice } from "../../../parts/index.ts";
+import { Button, ButtonRow, Notice } from "#web/parts/index.ts";
 import { CardSelect } from "../card/card-select.tsx";
 import { useSheet } from "../sheet/use-sheet.ts";
 import { questionsOf, sameOf, type Question, type Said } from "./suggest-same.ts";

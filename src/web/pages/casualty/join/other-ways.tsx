@@ -1,6 +1,6 @@
 import { useId, useState } from "react";
-import { LazyReader } from "../../../camera/index.ts";
-import { Button, Section, TextField, useDoing } from "../../../parts/index.ts";
+import { LazyReader } from "#web/camera/index.ts";
+import { Button, Section, TextField, useDoing } from "#web/parts/index.ts";
 
 interface OtherWaysProps {
   readonly onCodes: (texts: readonly string[]) => Promise<unknown>;

@@ -2,9 +2,9 @@ import { createRequire } from "node:module";
 import { readFile } from "node:fs/promises";
 import { prepareZXingModule, readBarcodes } from "zxing-wasm/reader";
 import { beforeAll, describe, expect, test } from "vitest";
-import { packSheet } from "../../../device/handed/bundle.ts";
-import { readPieces } from "../../../device/handed/bundle.ts";
-import { stationMarkOf } from "../../../device/handed/station-mark.ts";
+import { packSheet } from "#web/device/handed/bundle.ts";
+import { readPieces } from "#web/device/handed/bundle.ts";
+import { stationMarkOf } from "#web/device/handed/station-mark.ts";
 import { qrPathOf } from "./qr-path.ts";
 
 beforeAll(async () => {

@@ -1,7 +1,7 @@
 import { useRef, useState } from "react";
-import { PieceTray, readPiece } from "../../../device/handed/pieces.ts";
-import { useThisDevice, type TakenSheet } from "../../../device/index.ts";
-import { ErrorBox, useDoing } from "../../../parts/index.ts";
+import { PieceTray, readPiece } from "#web/device/handed/pieces.ts";
+import { useThisDevice, type TakenSheet } from "#web/device/index.ts";
+import { ErrorBox, useDoing } from "#web/parts/index.ts";
 import { CameraView, type Progress } from "./camera-view.tsx";
 import { OtherWays } from "./other-ways.tsx";
 import { TakenNotice } from "./taken-notice.tsx";

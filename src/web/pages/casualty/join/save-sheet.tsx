@@ -1,6 +1,6 @@
 import type { CasualtyState } from "#readiness";
-import { saveFile } from "../../../device/index.ts";
-import { Button, ButtonRow, ErrorBox, Section, useDoing } from "../../../parts/index.ts";
+import { saveFile } from "#web/device/index.ts";
+import { Button, ButtonRow, ErrorBox, Section, useDoing } from "#web/parts/index.ts";
 
 interface SaveSheetProps {
   readonly sheet: CasualtyState;

@@ -1,9 +1,9 @@
 import type { Entry } from "#log";
 import type { CasualtyState } from "#readiness";
 import { useEffect, useState } from "react";
-import { useStation, useThisDevice } from "../../../device/index.ts";
-import { Button, ErrorBox, Notice, sayCount } from "../../../parts/index.ts";
-import { useWakeLock } from "../../../timing/index.ts";
+import { useStation, useThisDevice } from "#web/device/index.ts";
+import { Button, ErrorBox, Notice, sayCount } from "#web/parts/index.ts";
+import { useWakeLock } from "#web/timing/index.ts";
 import { CodeCycle } from "./code-cycle.tsx";
 import { SaveSheet } from "./save-sheet.tsx";
 

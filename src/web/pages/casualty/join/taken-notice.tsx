@@ -1,6 +1,6 @@
-import { useStation, type TakenSheet } from "../../../device/index.ts";
-import { Button, ButtonLink, ButtonRow, Notice, sayCount, Timestamp } from "../../../parts/index.ts";
-import { nameOf } from "../../../kit-view/at-hand.ts";
+import { useStation, type TakenSheet } from "#web/device/index.ts";
+import { Button, ButtonLink, ButtonRow, Notice, sayCount, Timestamp } from "#web/parts/index.ts";
+import { nameOf } from "#web/kit-view/at-hand.ts";
 import { NotProved } from "./not-proved.tsx";
 
 interface TakenNoticeProps {

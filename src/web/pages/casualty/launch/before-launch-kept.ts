@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { CALL_SIZES, type Call } from "./before-launch.ts";
-import { SITUATION_FIELDS } from "./situation.ts";
-import type { ToldLevel } from "./tellings.ts";
+import { SITUATION_FIELDS } from "./situation/situation.ts";
+import type { ToldLevel } from "./told/tellings.ts";
 import { BOATS } from "./sizes.ts";
 
 /* A phone that reloads, or a thumb that goes back, must not lose what came over a bad radio. */

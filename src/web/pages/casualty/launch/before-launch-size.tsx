@@ -1,6 +1,6 @@
 import { useState } from "react";
-import { usePreferences } from "../../../theme/index.ts";
-import { PickRow } from "../../../parts/pick-row.tsx";
+import { usePreferences } from "#web/theme/index.ts";
+import { PickRow } from "#web/parts/pick-row.tsx";
 import { SizeField } from "./size-field.tsx";
 import { sayBack, sayTyped, sizeFault, typedUnit, type Pick, type TypedSizeKind } from "./sizes.ts";
 

@@ -1,4 +1,4 @@
-import { CautionBox } from "../../../parts/caution-box.tsx";
+import { CautionBox } from "#web/parts/caution-box.tsx";
 import type { KitsWords } from "./before-launch-words.ts";
 
 /** Id of the part of the page where more is told. */

@@ -1,6 +1,6 @@
-import { Timestamp } from "../../../parts/index.ts";
-import { usePreferences } from "../../../theme/index.ts";
-import { saySituation } from "./situation.ts";
+import { Timestamp } from "#web/parts/index.ts";
+import { usePreferences } from "#web/theme/index.ts";
+import { saySituation } from "./situation/situation.ts";
 import { sayRise, sayToldHole, sayTyped } from "./sizes.ts";
 import { useSheet } from "../sheet/use-sheet.ts";
 

@@ -2,7 +2,7 @@ import { ask, type KitsNeededAnswer } from "#questions";
 import { describe, expect, it } from "vitest";
 import { kitsQuestion, type Call } from "./before-launch.ts";
 import { sayArrival, sayKits } from "./before-launch-words.ts";
-import { sayChance } from "../sheet/say.ts";
+import { sayChance } from "#words";
 
 const MILE = 1852;
 const NOW = Date.parse("2026-03-14T13:02:00Z");

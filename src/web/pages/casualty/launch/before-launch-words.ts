@@ -1,6 +1,6 @@
 import { sayCount } from "#base";
 import type { KitsNeededAnswer } from "#questions";
-import { sayChance, sayMinutes } from "../sheet/say.ts";
+import { sayChance, sayDuration } from "#words";
 
 /** "Take 3 kits" and why, in as few words as stand up. */
 export interface KitsWords {
@@ -109,5 +109,5 @@ export function sayKitCount(count: number): string {
 
 /** When pumping begins, and the chance that she is there to be pumped. */
 export function sayArrival({ arrival, afloatOnArrival }: KitsNeededAnswer): string {
-  return `Your first pump can be pumping in about ${sayMinutes(arrival)}. Chance that her deck edge is still dry then: ${sayChance(afloatOnArrival)}.`;
+  return `Your first pump can be pumping in about ${sayDuration(arrival, "estimate")}. Chance that her deck edge is still dry then: ${sayChance(afloatOnArrival)}.`;
 }

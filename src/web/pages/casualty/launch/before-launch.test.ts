@@ -51,6 +51,14 @@ describe("before launch", () => {
     expect(tell(two, {}, NOW, true).tellings).toEqual([]);
   });
 
+  it("takes a level that falls for evidence, and writes it in words: a rise on a sheet is never below none", () => {
+    const falls = tell(CALL, { rising: -0.03 / 120 }, NOW);
+    expect(answerTo(falls).inflow.p95).toBeLessThan(answerTo({}).inflow.p95);
+    const opening = openingOf(falls, "Grey boat");
+    expect(opening).not.toHaveProperty("told");
+    expect(opening.note).toBe("Told: the level falls, 3\u00a0cm in 2 min (1.2\u00a0in in 2 min), at 13:02 UTC.");
+  });
+
   it("opens a sheet with what was told and a space such a boat floods in", () => {
     expect(openingOf({ ...CALL, hole: 0.04 }, " Grey boat ")).toEqual({
       name: "Grey boat",
@@ -63,7 +71,9 @@ describe("before launch", () => {
   it("says on the sheet what stands in for a kind and a length that nobody knows", () => {
     const opening = openingOf({ distance: 1 }, "Grey boat");
     expect(opening.boat).toEqual({ kind: "motor boat", length: 10 });
-    expect(opening.note).toMatch(/^Kind not known when opened.*Length not known when opened/);
+    expect(opening.note).toMatch(
+      /^Kind not known when opened.*Length not known when opened: 10\sm \(3[23](\.\d)?\sft\)/,
+    );
   });
 
   it("hands water told, and when, position and other stations' kits on to the sheet", () => {
@@ -72,7 +82,7 @@ describe("before launch", () => {
     const opening = openingOf(told, "Grey boat");
     expect(opening.told).toEqual({ at: "2026-03-14T13:02:00.000Z", water: 0.5 });
     expect(opening.situation).toEqual({ position: "57 12 N" });
-    expect(opening.note).toBe("Told before: 30 cm at 12:52 UTC.");
+    expect(opening.note).toBe("Told before: 30\u00a0cm (11.8\u00a0in) at 12:52 UTC.");
     expect(openingOf(tell(told, {}, NOW, true), "Grey boat")).not.toHaveProperty("told");
   });
 });

@@ -1,9 +1,9 @@
 import type { Bodies, CasualtyBoatKind, CasualtySituation } from "#readiness";
-import { situationOf } from "./situation.ts";
-import { tellingsOf, withLevel, type ToldLevel } from "./tellings.ts";
+import { situationOf } from "./situation/situation.ts";
+import { tellingsOf, withLevel, type ToldLevel } from "./told/tellings.ts";
 import type { Way } from "./our-boat.ts";
 import type { Light, UsableKit } from "./usable-kits.ts";
-import { likelySpace } from "./sizes.ts";
+import { likelySpace, sayRise, sayTyped, type TypedSizeKind } from "./sizes.ts";
 
 /** What has been told so far of a casualty, and of who goes to her. SI; what is not known is left out. */
 export interface Call extends CasualtySituation {
@@ -106,19 +106,31 @@ export function openingOf(call: Call, name: string): Bodies["casualty-opened"] {
 function toldOf({ tellings = [], rising, toldAt }: Call): Pick<Bodies["casualty-opened"], "told"> {
   const last = tellings.at(-1);
   const at = last?.at ?? toldAt;
-  if (at === undefined || (!last && rising === undefined)) return {};
+  const isRise = rising !== undefined && rising >= 0;
+  if (at === undefined || (!last && !isRise)) return {};
   const when = new Date(at).toISOString();
-  return { told: { at: when, ...(last && { water: last.water }), ...(rising !== undefined && { rising }) } };
+  return { told: { at: when, ...(last && { water: last.water }), ...(isRise && { rising }) } };
 }
 
-/** What stands in, and levels told before the last. */
-function noteOf({ kind, length, tellings = [] }: Call): string | undefined {
+/**
+ * What stands in, levels told before the last, and a fall: a rise has a place of its own. Nobody knows who reads it, so
+ * it is in both units.
+ */
+function noteOf({ kind, length, tellings = [], rising = 0, toldAt }: Call): string | undefined {
   const parts = [
     kind === undefined && `Kind not known when opened: a ${STAND_IN.kind} stands in for her.`,
-    length === undefined && `Length not known when opened: ${STAND_IN.length} m stands in for it.`,
-    ...tellings.slice(0, -1).map(({ at, water }) => `Told before: ${Math.round(100 * water)} cm at ${utc(at)} UTC.`),
+    length === undefined && `Length not known when opened: ${inBoth("length", STAND_IN.length)} stands in for it.`,
+    ...tellings.slice(0, -1).map(({ at, water }) => `Told before: ${inBoth("water", water)} at ${utc(at)} UTC.`),
+    rising < 0 &&
+      toldAt !== undefined &&
+      `Told: the level falls, ${sayRise(-rising, "metric")} (${sayRise(-rising, "us")}), at ${utc(toldAt)} UTC.`,
   ].filter((part) => part !== false);
   return parts.length === 0 ? undefined : parts.join(" ");
+}
+
+/** "30 cm (12 in)". */
+function inBoth(kind: TypedSizeKind, si: number): string {
+  return `${sayTyped(kind, si, "metric")} (${sayTyped(kind, si, "us")})`;
 }
 
 function utc(at: number): string {

@@ -1,15 +1,15 @@
+import { sayChance, sayFlowSpread } from "#words";
 import type { KitsNeededAnswer } from "#questions";
-import { ErrorBox, Section } from "../../../parts/index.ts";
-import { Cautions } from "../../../parts/caution-box.tsx";
-import { Table, type Column } from "../../../parts/table.tsx";
-import { usePreferences } from "../../../theme/index.ts";
+import { ErrorBox, Section } from "#web/parts/index.ts";
+import { Cautions } from "#web/parts/caution-box.tsx";
+import { Table, type Column } from "#web/parts/table.tsx";
+import { usePreferences } from "#web/theme/index.ts";
 import { sayArrival, sayKitCount, type KitsWords } from "./before-launch-words.ts";
 import { Estimate } from "../word/estimate.tsx";
 import { KitsInOrder } from "./kits-in-order.tsx";
 import type { Way } from "./our-boat.ts";
 import { WayLine } from "./way-line.tsx";
 import type { KitsAtHand } from "./usable-kits.ts";
-import { sayChance, sayFlowSpread } from "../sheet/say.ts";
 import type { Asked } from "../word/use-asked.ts";
 
 interface KitsAnswerProps {

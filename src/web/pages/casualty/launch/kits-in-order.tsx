@@ -1,7 +1,7 @@
+import { sayChance, sayDuration, sayFlow } from "#words";
 import type { KitsNeededAnswer } from "#questions";
-import { Timestamp } from "../../../parts/index.ts";
-import { usePreferences } from "../../../theme/index.ts";
-import { sayChance, sayFlow } from "../sheet/say.ts";
+import { Timestamp } from "#web/parts/index.ts";
+import { usePreferences } from "#web/theme/index.ts";
 import type { KitsAtHand, UsableKit } from "./usable-kits.ts";
 
 interface KitsInOrderProps {
@@ -74,7 +74,7 @@ function KitLine({ kit, known }: { readonly kit: Counted; readonly known: Usable
       <strong>{kit.name}</strong>
       {known && `, ${known.placeName}`}: about {sayFlow(p50, units)} ({sayFlow(p05, units)} to {sayFlow(p95, units)});
       starts {sayChance(kit.starts)}
-      {known?.prime !== undefined && `; primed in ${Math.round(known.prime)} s`}
+      {known?.prime !== undefined && `; primed in ${sayDuration(known.prime)}`}
       {known?.provedAt !== undefined && known.proved !== undefined ? (
         <>
           ; proved {known.proved.toFixed(2)} of stated <Timestamp at={known.provedAt} as="day" />

@@ -1,11 +1,11 @@
 import { inUnit } from "#base";
 import { useState } from "react";
-import { useStation } from "../../../device/index.ts";
-import { Button, Section } from "../../../parts/index.ts";
-import { NumberField } from "../../../parts/fields/number-field.tsx";
-import { QuantityField } from "../../../parts/fields/quantity-field.tsx";
+import { useStation } from "#web/device/index.ts";
+import { Button, Section } from "#web/parts/index.ts";
+import { NumberField } from "#web/parts/fields/number-field.tsx";
+import { QuantityField } from "#web/parts/fields/quantity-field.tsx";
 import type { Call, Told } from "./before-launch.ts";
-import { PickRow } from "../../../parts/pick-row.tsx";
+import { PickRow } from "#web/parts/pick-row.tsx";
 import { ANOTHER, type Way } from "./our-boat.ts";
 import type { Light } from "./usable-kits.ts";
 import { sayWay } from "./way-words.ts";

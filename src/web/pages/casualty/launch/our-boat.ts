@@ -1,5 +1,5 @@
 import type { RescueBoat } from "#readiness";
-import type { StationView } from "../../../device/index.ts";
+import type { StationView } from "#web/device/index.ts";
 
 /** How kits get to her: a boat of the station as she is set, or what was told for this call. */
 export interface Way {

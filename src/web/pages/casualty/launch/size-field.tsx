@@ -1,6 +1,6 @@
 import type { UnitSystem } from "#base";
 import { useState } from "react";
-import { QuantityField } from "../../../parts/fields/quantity-field.tsx";
+import { QuantityField } from "#web/parts/fields/quantity-field.tsx";
 
 interface SizeFieldProps {
   readonly label: string;

@@ -13,6 +13,9 @@ describe("sizes to tell by a word", () => {
       expect(sizePicks(kind, "metric")[0]).toEqual({ id: "unknown", words: "Not known" });
     }
     expect(sizePicks("rising", "metric")[3]!.si).toBeCloseTo(0.1 / 120, 12);
+    const falling = sizePicks("rising", "metric").at(-1)!;
+    expect(falling.words).toBe("Falling, 3\u00a0cm in 2 min");
+    expect(falling.si).toBeCloseTo(-0.03 / 120, 12);
   });
 });
 

@@ -106,8 +106,8 @@ const HOLES = { Finger: 0.02, Hose: 0.04, Fist: 0.09, Plate: 0.2, Larger: 0.4 };
 const DEPTHS = { "A hand": 0.2, "An arm": 0.6, Deeper: 1 };
 /** Water inside now [m]. */
 const WATERS = { Ankle: 0.1, Shin: 0.3, Knee: 0.5, Waist: 1 };
-/** Rise at one mark in two minutes [m]. */
-const RISES = { Slowly: 0.01, Steadily: 0.03, Fast: 0.1, "Very fast": 0.3 };
+/** Rise at one mark in two minutes, below 0 where it falls [m]. */
+const RISES = { Slowly: 0.01, Steadily: 0.03, Fast: 0.1, "Very fast": 0.3, Falling: -0.03 };
 const TWO_MINUTES = 120;
 
 export type SizeKind = "hole" | "holeDepth" | "water" | "rising";
@@ -122,7 +122,7 @@ const SIZES: Readonly<Record<SizeKind, Readonly<Record<string, number>>>> = {
 /** What may be told of a size, "not known" first: the word, and the figure it stands for in the person's own unit. */
 export function sizePicks(kind: SizeKind, units: UnitSystem): readonly Pick[] {
   const known = Object.entries(SIZES[kind]).map(([word, si]) => {
-    const figure = sayFigure(kind, si, units);
+    const figure = sayFigure(kind, Math.abs(si), units);
     return kind === "rising"
       ? { id: word, words: `${word}, ${figure} in 2 min`, si: si / TWO_MINUTES }
       : { id: word, words: `${word}, ${figure}`, si };

@@ -1,7 +1,7 @@
 import type { Pattern } from "#kit";
 import type { KitState, Standing } from "#readiness";
 import { describe, expect, it } from "vitest";
-import { BOAT, SHED, sampleKit, sampleStanding } from "../../board/sample-kits.ts";
+import { BOAT, SHED, sampleKit, sampleStanding } from "#web/pages/board/sample-kits.ts";
 import { wayOf, type Way } from "./our-boat.ts";
 import { kitsAtHand, type Conditions } from "./usable-kits.ts";
 

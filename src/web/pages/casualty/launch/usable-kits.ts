@@ -1,6 +1,6 @@
 import type { Pattern } from "#kit";
 import type { KitState, Standing } from "#readiness";
-import type { StationView } from "../../../device/index.ts";
+import type { StationView } from "#web/device/index.ts";
 import type { Way } from "./our-boat.ts";
 
 /** Light until she is pumped: told, never taken from the clock. With a torch sent along a kit for daylight may go. */

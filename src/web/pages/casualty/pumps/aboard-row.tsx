@@ -1,7 +1,8 @@
+import type { CautionId } from "#base";
 import type { KitState } from "#readiness";
 import { setPump } from "#station";
-import { Button } from "../../../parts/index.ts";
-import { useAsk } from "../../../worker/index.ts";
+import { Button } from "#web/parts/index.ts";
+import { useAsk } from "#web/worker/index.ts";
 import { HazardsNow } from "../hazards/hazards-now.tsx";
 import { USUAL_LIFT } from "#questions";
 import { figuresOf } from "./pump-figures.ts";
@@ -9,8 +10,14 @@ import { useSettled } from "../sheet/use-settled.ts";
 import { useSheet } from "../sheet/use-sheet.ts";
 import { driveOf } from "./drive.ts";
 
+interface AboardRowProps {
+  readonly kit: KitState;
+  /** Hazards that the pumps above it show already. */
+  readonly above: readonly CautionId[];
+}
+
 /** A kit that was handed over to her and is not on the sheet yet: what it is there for is to be started. */
-export function AboardRow({ kit }: { readonly kit: KitState }) {
+export function AboardRow({ kit, above }: AboardRowProps) {
   const { view, isBusy } = useSheet();
   const isSettled = useSettled();
   const put = usePutting(kit);
@@ -27,7 +34,7 @@ export function AboardRow({ kit }: { readonly kit: KitState }) {
           Not yet
         </Button>
       </div>
-      <HazardsNow moment={{ kind: "start", drive: driveOf(view, kit.id) }} />
+      <HazardsNow moment={{ kind: "start", drive: driveOf(view, kit.id) }} above={above} />
     </section>
   );
 }

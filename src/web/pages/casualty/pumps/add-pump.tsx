@@ -1,26 +1,20 @@
 import type { Bodies, CasualtyState, KitState } from "#readiness";
-import { handOver, setPump } from "#station";
+import { HAND_OVER_METHODS, handOver, methodChoice, setPump, type HandOverMethod } from "#station";
 import { useState } from "react";
 import { uuidv7 } from "uuidv7";
-import { useCarryOut } from "../../../device/index.ts";
-import { Button, Notice, TextField } from "../../../parts/index.ts";
-import { usePreferences } from "../../../theme/index.ts";
+import { useCarryOut } from "#web/device/index.ts";
+import { Button, Notice, TextField } from "#web/parts/index.ts";
+import { usePreferences } from "#web/theme/index.ts";
 import { HazardsNow } from "../hazards/hazards-now.tsx";
 import { kitChoices } from "./kit-choices.ts";
 import { sayKitDoubt } from "./kit-doubt.ts";
-import { PickRow } from "../../../parts/pick-row.tsx";
+import { PickRow } from "#web/parts/pick-row.tsx";
 import { otherFlowPicks } from "./pump-figures.ts";
 import { useSheet } from "../sheet/use-sheet.ts";
 import { usePutting } from "./aboard-row.tsx";
 
-type Method = Bodies["handed-over"]["method"];
-
-const METHODS: readonly { readonly id: Method; readonly words: string }[] = [
-  { id: "passed", words: "By hand" },
-  { id: "line", words: "On a line" },
-  { id: "hoisted", words: "Hoisted" },
-  { id: "dropped", words: "Dropped" },
-];
+/** Those that need no more words than their own. */
+const METHODS = HAND_OVER_METHODS.filter((one) => one !== "other").map((id) => ({ id, words: methodChoice(id) }));
 
 const OTHER = "other";
 
@@ -52,7 +46,7 @@ function KitPump({ kit, onDone }: AddPumpProps & { readonly kit: KitState }) {
   const { casualty, view, run, isBusy } = useSheet();
   const carryOut = useCarryOut();
   const put = usePutting(kit);
-  const [method, setMethod] = useState<Method>();
+  const [method, setMethod] = useState<HandOverMethod>();
   const isAboard = kit.custody.kind === "away";
   const doubt = sayKitDoubt(view.standings.get(kit.id));
   const handOne = async () => {
@@ -80,7 +74,7 @@ function KitPump({ kit, onDone }: AddPumpProps & { readonly kit: KitState }) {
 }
 
 /** A kit goes sealed; its seal is broken aboard, and read again when it comes back. */
-function handedTo({ id, name }: CasualtyState, method: Method): Bodies["handed-over"] {
+function handedTo({ id, name }: CasualtyState, method: HandOverMethod): Bodies["handed-over"] {
   return { to: name, method, sealBroken: false, casualty: id };
 }
 

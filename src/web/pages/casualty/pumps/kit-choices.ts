@@ -1,5 +1,5 @@
 import { isForCasualty, type CasualtyState } from "#readiness";
-import type { StationView } from "../../../device/index.ts";
+import type { StationView } from "#web/device/index.ts";
 
 /** A kit that can be put on her. */
 export interface KitChoice {

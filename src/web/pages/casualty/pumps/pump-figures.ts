@@ -1,6 +1,6 @@
+import { sayFlow } from "#words";
 import { formatQuantity, type UnitSystem } from "#base";
 import type { PumpSetting } from "#readiness";
-import { sayFlow } from "../sheet/say.ts";
 
 /** Ways an engine is set on deck, as speed ratio. */
 export const THROTTLES = [

@@ -1,5 +1,5 @@
 import { ranSinceFilled, type CasualtyPump } from "#readiness";
-import { saySpan } from "../sheet/say.ts";
+import { sayDuration } from "#words";
 
 /**
  * How long a pump has by the log run on beyond what one tank lasts.
@@ -15,5 +15,5 @@ export function minutesPastFuel(pump: CasualtyPump, now: number): number {
 
 /** Nobody knows any more that it pumps: the log only says that nobody stopped it. */
 export function sayPastFuel(minutes: number): string {
-  return `past its fuel by ${saySpan(minutes)}: still running?`;
+  return `past its fuel by ${sayDuration(60 * minutes, "elapsed")}: still running?`;
 }

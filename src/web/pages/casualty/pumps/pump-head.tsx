@@ -1,10 +1,10 @@
+import { sayFlow } from "#words";
 import type { CasualtyPump, PumpSign } from "#readiness";
-import { Timestamp } from "../../../parts/index.ts";
-import { usePreferences } from "../../../theme/index.ts";
+import { Timestamp } from "#web/parts/index.ts";
+import { usePreferences } from "#web/theme/index.ts";
 import { minutesPastFuel, sayPastFuel } from "./pump-fuel.ts";
-import { sayFlow } from "../sheet/say.ts";
 import { LOOK_AT, SIGN_WORDS } from "../seen/words.ts";
-import { useMinute } from "../../../timing/use-minute.ts";
+import { useMinute } from "#web/timing/use-minute.ts";
 import { isUnstarted } from "./pump-state.ts";
 
 /** What a pump is thought to move, as a share of what is stated. */

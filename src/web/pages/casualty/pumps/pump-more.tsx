@@ -1,8 +1,9 @@
 import type { CasualtyPump, PumpSign } from "#readiness";
-import { Button } from "../../../parts/index.ts";
-import { usePreferences } from "../../../theme/index.ts";
+import { Button } from "#web/parts/index.ts";
+import { usePreferences } from "#web/theme/index.ts";
 import { Hazards } from "../hazards/hazards.tsx";
-import { PickRow } from "../../../parts/pick-row.tsx";
+import { hazardsAt } from "../hazards/moments.ts";
+import { PickRow } from "#web/parts/pick-row.tsx";
 import { USUAL_LIFT } from "#questions";
 import { liftPicks, otherFlowPicks, THROTTLES } from "./pump-figures.ts";
 import { useSettled } from "../sheet/use-settled.ts";
@@ -37,7 +38,7 @@ export function PumpMore({ pump, acts, ago, onAgo }: PumpMoreProps) {
       <WhenPicker ago={ago} onAgo={onAgo} />
       <Settings pump={pump} onChange={acts.change} />
       {pump.kit !== undefined && <StartTold pump={pump} hasCord={driveOf(view, pump.kit) === "engine"} />}
-      <Hazards moment={{ kind: "start", drive: driveOf(view, pump.kit) }} isFirst={false} />
+      <Hazards fresh={[]} met={hazardsAt({ kind: "start", drive: driveOf(view, pump.kit) })} />
     </>
   );
 }

@@ -1,6 +1,7 @@
+import type { CautionId } from "#base";
 import type { CasualtyPump } from "#readiness";
 import { useState } from "react";
-import { Button } from "../../../parts/index.ts";
+import { Button } from "#web/parts/index.ts";
 import { HazardsNow } from "../hazards/hazards-now.tsx";
 import { useIntoView } from "../sheet/use-into-view.ts";
 import { useSettled } from "../sheet/use-settled.ts";
@@ -9,19 +10,24 @@ import { driveOf } from "./drive.ts";
 import { PumpHead, PumpLook, type PumpBelieved } from "./pump-head.tsx";
 import { PumpMore } from "./pump-more.tsx";
 import { FaultLink } from "./fault-link.tsx";
-import { isAmiss, isFaultNear, isUnstarted, signOf } from "./pump-state.ts";
+import { isAmiss, isFaultNear, isIdle, isUnstarted, signOf } from "./pump-state.ts";
 import { usePumpActs } from "./use-pump-acts.ts";
 
 interface PumpRowProps {
   readonly pump: CasualtyPump;
   /** What it is thought to move now; nothing where nobody can say. */
   readonly believed: PumpBelieved | undefined;
+  /** Hazards that the pumps above it show already. */
+  readonly above: readonly CautionId[];
   /** Just put on her: what comes next is its own button, so it is brought into view. */
   readonly isNew: boolean;
 }
 
-/** One pump: going or not, in a word, and the buttons to change that. None while fuel is smelt: nothing starts then. */
-export function PumpRow({ pump, believed, isNew }: PumpRowProps) {
+/**
+ * One pump: going or not, in a word, and the buttons to change that. None while fuel is smelt: nothing starts then. One
+ * that stopped shows the hazards of a start again, in a line, where no pump above does.
+ */
+export function PumpRow({ pump, believed, above, isNew }: PumpRowProps) {
   const { casualty, view } = useSheet();
   const place = useIntoView<HTMLElement>(isNew);
   const isClear = casualty.fuelSmelt === undefined;
@@ -32,7 +38,9 @@ export function PumpRow({ pump, believed, isNew }: PumpRowProps) {
       {isClear && <PumpButtons pump={pump} />}
       {isClear && <PumpLook pump={pump} believed={believed} sign={sign} />}
       {isClear && isFaultNear(pump, sign) && <FaultLink pump={pump} />}
-      {isClear && isUnstarted(pump) && <HazardsNow moment={{ kind: "start", drive: driveOf(view, pump.kit) }} />}
+      {isClear && (isUnstarted(pump) || (isIdle(pump) && above.length === 0)) && (
+        <HazardsNow moment={{ kind: "start", drive: driveOf(view, pump.kit) }} above={above} />
+      )}
     </section>
   );
 }

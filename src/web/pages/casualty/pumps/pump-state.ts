@@ -8,6 +8,11 @@ export function isUnstarted({ runs, running }: CasualtyPump): boolean {
   return !running && runs.length === 0;
 }
 
+/** It does not run, whether it ever did: the next thing done to it is a start. */
+export function isIdle({ running }: Pick<CasualtyPump, "running">): boolean {
+  return !running;
+}
+
 /** Kits handed over to her that nobody has put on the sheet. */
 export function kitsUnlisted(casualty: CasualtyState, kits: readonly KitState[]): readonly KitState[] {
   const listed = new Set(casualty.pumps.map(({ kit }) => kit));

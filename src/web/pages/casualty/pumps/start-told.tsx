@@ -1,6 +1,6 @@
 import type { CasualtyPump } from "#readiness";
 import { tellStart } from "#station";
-import { PickRow } from "../../../parts/pick-row.tsx";
+import { PickRow } from "#web/parts/pick-row.tsx";
 import { useSheet } from "../sheet/use-sheet.ts";
 
 const PULLS = [1, 2, 3, 4, 6, 10].map((pulls) => ({ id: String(pulls), words: String(pulls) }));

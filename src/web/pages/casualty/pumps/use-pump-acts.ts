@@ -1,10 +1,11 @@
 import type { CasualtyPump, PumpSetting, PumpSign } from "#readiness";
 import { refuelPump, seePump, setPump } from "#station";
-import { useAsk } from "../../../worker/index.ts";
+import { useAsk } from "#web/worker/index.ts";
 import { USUAL_LIFT } from "#questions";
 import { figuresOf } from "./pump-figures.ts";
 import { takenAt } from "../soundings/taken.ts";
 import { SIGN_WORDS } from "../seen/words.ts";
+import { sayClock } from "../sheet/say.ts";
 import { useSheet } from "../sheet/use-sheet.ts";
 
 type Change = Partial<Pick<PumpSetting, "running" | "lift" | "throttle" | "flow">>;
@@ -72,6 +73,7 @@ function sayChange(pump: CasualtyPump, { running }: Change): string {
   return `${pump.name} ${running ? "pumping" : "stopped"}`;
 }
 
+/** By the clock: it stands on the screen for minutes. */
 function sayLate(ago: number): string {
-  return ago === 0 ? "" : `, ${ago} min ago`;
+  return ago === 0 ? "" : `, at ${sayClock(Date.now() - 60_000 * ago)}`;
 }

@@ -1,4 +1,4 @@
-import { PickRow } from "../../../parts/pick-row.tsx";
+import { PickRow } from "#web/parts/pick-row.tsx";
 import { AGO, sayAgo } from "../soundings/taken.ts";
 
 interface WhenPickerProps {

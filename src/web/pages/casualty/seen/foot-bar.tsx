@@ -1,6 +1,6 @@
 import { smellFuel } from "#station";
 import { useState } from "react";
-import { Button, Dialog } from "../../../parts/index.ts";
+import { Button, Dialog } from "#web/parts/index.ts";
 import { useSettled } from "../sheet/use-settled.ts";
 import { useSheet } from "../sheet/use-sheet.ts";
 import { SignsCard } from "./signs-card.tsx";

@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { Button } from "../../../parts/index.ts";
+import { Button } from "#web/parts/index.ts";
 
 interface RollClockProps {
   /** The last one timed [s]. */

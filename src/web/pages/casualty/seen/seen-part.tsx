@@ -1,8 +1,8 @@
 import type { StabilitySeen } from "#readiness";
 import { seeStability } from "#station";
-import { Section } from "../../../parts/index.ts";
-import { usePreferences } from "../../../theme/index.ts";
-import { PickRow } from "../../../parts/pick-row.tsx";
+import { Section } from "#web/parts/index.ts";
+import { usePreferences } from "#web/theme/index.ts";
+import { PickRow } from "#web/parts/pick-row.tsx";
 import { useSheet } from "../sheet/use-sheet.ts";
 import { EDGES, LISTS, RIGHTINGS, trimPicks } from "./picks.ts";
 import { RollClock } from "./roll-clock.tsx";

@@ -1,6 +1,6 @@
 import type { StabilitySeen } from "#readiness";
 import { seeStability } from "#station";
-import { ErrorBox } from "../../../parts/index.ts";
+import { ErrorBox } from "#web/parts/index.ts";
 import { useSettled } from "../sheet/use-settled.ts";
 import { useSheet } from "../sheet/use-sheet.ts";
 import { GREAT_LIST, isListAtLeast } from "./picks.ts";
@@ -22,6 +22,7 @@ const OFF: readonly Sign[] = [
 ];
 const READY: readonly Sign[] = [
   { words: "Comes back slowly", writes: { righting: "slowly" }, stands: ({ righting }) => righting === "slowly" },
+  { words: "Water gains on pump and plug", stands: () => false },
 ];
 
 /** Signs to leave her by, for any boat; a tap writes the one that is seen. Needs no figure and no sounding. */
@@ -32,8 +33,8 @@ export function SignsCard() {
       <SignButtons title="People off, now" signs={OFF} />
       <SignButtons title="Be ready" signs={READY} />
       <p>
-        Ready too: water gains on pump and plug, little freeboard, smoke, fire, any smell of fuel. Lifejackets on, way
-        out clear, nobody below alone, someone counts heads.
+        Ready too: little freeboard, smoke, fire, any smell of fuel. Lifejackets on, way out clear, nobody below alone,
+        someone counts heads.
       </p>
       <p>
         <strong>The person in charge on scene decides, and does not wait for a figure.</strong>

@@ -1,8 +1,8 @@
 import { clearFuel } from "#station";
 import { useState } from "react";
-import { Button, TextField, Timestamp } from "../../../parts/index.ts";
-import { CautionBox } from "../../../parts/caution-box.tsx";
-import { nameOf } from "../../../kit-view/at-hand.ts";
+import { Button, TextField, Timestamp } from "#web/parts/index.ts";
+import { CautionBox } from "#web/parts/caution-box.tsx";
+import { nameOf } from "#web/kit-view/at-hand.ts";
 import { useIntoView } from "./use-into-view.ts";
 import { useSheet } from "./use-sheet.ts";
 

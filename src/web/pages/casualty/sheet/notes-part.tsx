@@ -1,9 +1,10 @@
 import type { Bodies } from "#readiness";
 import { noteCasualty } from "#station";
 import { useState } from "react";
-import { Button, Section, TextField, Timestamp } from "../../../parts/index.ts";
-import { nameOf } from "../../../kit-view/at-hand.ts";
-import { PickRow } from "../../../parts/pick-row.tsx";
+import { Button, Section, TextField, Timestamp } from "#web/parts/index.ts";
+import { nameOf } from "#web/kit-view/at-hand.ts";
+import { PickRow } from "#web/parts/pick-row.tsx";
+import { SituationNow } from "../launch/situation/situation-now.tsx";
 import { useSheet } from "./use-sheet.ts";
 
 type About = Bodies["casualty-noted"]["about"];
@@ -45,6 +46,7 @@ export function NotesPart() {
       <Button wide isBusy={isBusy} isDisabled={note.trim() === ""} onPress={() => void save()}>
         Write the note
       </Button>
+      <SituationNow />
     </Section>
   );
 }

@@ -2,9 +2,9 @@ import { openCasualty } from "#station";
 import { useState } from "react";
 import { uuidv7 } from "uuidv7";
 import { useLocation } from "wouter";
-import { useCarryOut } from "../../../device/index.ts";
-import { Button, ErrorBox, Section, TextField, useDoing } from "../../../parts/index.ts";
-import { usePreferences } from "../../../theme/index.ts";
+import { useCarryOut } from "#web/device/index.ts";
+import { Button, ErrorBox, Section, TextField, useDoing } from "#web/parts/index.ts";
+import { usePreferences } from "#web/theme/index.ts";
 import { openingOf, type Call } from "../launch/before-launch.ts";
 import { sayBoat } from "./say.ts";
 

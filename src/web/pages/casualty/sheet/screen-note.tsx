@@ -1,4 +1,4 @@
-import { useWakeLock } from "../../../timing/index.ts";
+import { useWakeLock } from "#web/timing/index.ts";
 import { useDues } from "../top/use-dues.ts";
 
 /** Keeps the screen on while something is due on this sheet, and says so where the phone refuses. */

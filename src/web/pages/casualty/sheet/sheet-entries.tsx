@@ -1,14 +1,15 @@
 import type { Entry } from "#log";
 import { strikeEntry } from "#station";
 import { useState } from "react";
-import { doingOf, useRecorder, type HistoryLine, type StationView } from "../../../device/index.ts";
-import { Button, Section, sayCount, Timestamp } from "../../../parts/index.ts";
-import { ReceivedLate } from "../../../parts/notices/received-late.tsx";
-import { sayKind } from "../../../parts/words/entry-words.ts";
-import { Table, type Column } from "../../../parts/table.tsx";
+import { doingOf, useRecorder, type HistoryLine, type StationView } from "#web/device/index.ts";
+import { Button, Section, sayCount, Timestamp } from "#web/parts/index.ts";
+import { ReceivedLate } from "#web/parts/notices/received-late.tsx";
+import { sayKind } from "#web/parts/words/entry-words.ts";
+import { Table, type Column } from "#web/parts/table.tsx";
 import { HandedMark } from "../join/handed-mark.tsx";
-import { StrikeDialog } from "../../../kit-view/strike-dialog.tsx";
-import { nameOf } from "../../../kit-view/at-hand.ts";
+import { StrikeDialog } from "#web/kit-view/strike-dialog.tsx";
+import { nameOf } from "#web/kit-view/at-hand.ts";
+import { usePreferences } from "#web/theme/index.ts";
 import { tellCasualty } from "../casualty-telling.ts";
 import { useSheet } from "./use-sheet.ts";
 
@@ -88,7 +89,8 @@ function Strike({ line: { entry, struck }, onStrike }: StrikeProps) {
 }
 
 function What({ line: { entry, struck } }: { readonly line: HistoryLine }) {
-  const told = tellCasualty(entry);
+  const { units } = usePreferences();
+  const told = tellCasualty(entry, units);
   const words = (
     <>
       <strong>{sayKind(entry.kind)}</strong>

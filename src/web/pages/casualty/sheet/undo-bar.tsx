@@ -1,4 +1,4 @@
-import { Button, ErrorBox } from "../../../parts/index.ts";
+import { Button, ErrorBox } from "#web/parts/index.ts";
 import { useSettled } from "./use-settled.ts";
 import { useSheet } from "./use-sheet.ts";
 

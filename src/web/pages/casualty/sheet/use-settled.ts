@@ -1,4 +1,4 @@
-import { useNewLook } from "../../../parts/look/use-new-look.ts";
+import { useNewLook } from "#web/parts/look/use-new-look.ts";
 import { useSheet } from "./use-sheet.ts";
 
 /** The sheet moves by itself after a line was written: a second tap may come so late and still mean the first [ms]. */

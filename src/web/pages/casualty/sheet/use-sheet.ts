@@ -1,9 +1,9 @@
 import type { Entry } from "#log";
 import type { CasualtyState, EntryKind } from "#readiness";
-import type { Act, Doing } from "#station";
+import type { Act, ActContext } from "#station";
 import { createContext, useContext, useState } from "react";
-import { useCarryOut, useRecorder, useStation, type StationView } from "../../../device/index.ts";
-import { useDoing } from "../../../parts/index.ts";
+import { useCarryOut, useRecorder, useStation, type StationView } from "#web/device/index.ts";
+import { useDoing } from "#web/parts/index.ts";
 import type { Believable } from "#questions";
 import { levelInHand } from "../soundings/sounding-clocks.ts";
 
@@ -23,7 +23,7 @@ export interface Sheet {
   /** Writes a line; `words` say what was written, for the way back. True where it went through. */
   readonly write: <Kind extends EntryKind>(
     words: string,
-    want: (doing: Doing, casualty: CasualtyState) => Act<Kind>,
+    want: (doing: ActContext, casualty: CasualtyState) => Act<Kind>,
   ) => Promise<boolean>;
   /** Does something that may fail, such as computing before writing. */
   readonly run: (act: () => Promise<unknown>) => Promise<boolean>;
@@ -89,7 +89,7 @@ function useLevel(space: string): Pick<Sheet, "level" | "setLevel"> {
     level: entered?.space === space ? entered.level : undefined,
     setLevel: (level) => {
       setEntered({ space, level });
-      levelInHand.set(level === undefined ? undefined : Date.now());
+      levelInHand.set(Date.now());
     },
   };
 }

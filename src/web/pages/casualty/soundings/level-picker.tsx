@@ -1,7 +1,7 @@
+import { levelUnit } from "#words";
 import { useId, useState } from "react";
-import { usePreferences } from "../../../theme/index.ts";
+import { usePreferences } from "#web/theme/index.ts";
 import { levelFault, levelSteps, readLevel, sayTyped, stepLevel } from "./level-steps.ts";
-import { levelUnit } from "../sheet/say.ts";
 
 interface LevelPickerProps {
   readonly level: number | undefined;

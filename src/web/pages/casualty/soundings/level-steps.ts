@@ -1,6 +1,6 @@
+import { levelUnit } from "#words";
 import { parseQuantity, type UnitSystem } from "#base";
 import { LEVEL_LIMITS } from "#readiness";
-import { levelUnit } from "../sheet/say.ts";
 
 /** How far one tap goes, in the person's own unit. */
 const STEPS: Readonly<Record<UnitSystem, readonly [small: number, large: number]>> = { metric: [1, 5], us: [0.5, 2] };

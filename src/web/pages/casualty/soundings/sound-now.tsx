@@ -1,34 +1,34 @@
+import { sayLevel } from "#words";
 import { wrongLevel } from "#readiness";
 import { takeSounding } from "#station";
 import { useEffect, useState } from "react";
-import { Button, Timestamp } from "../../../parts/index.ts";
-import { usePreferences } from "../../../theme/index.ts";
+import { Button, Timestamp } from "#web/parts/index.ts";
+import { usePreferences } from "#web/theme/index.ts";
 import { lastSounding } from "./freshness.ts";
 import { Hazards } from "../hazards/hazards.tsx";
-import { isFirstTime } from "../hazards/moments.ts";
+import { useHazards } from "../hazards/hazards-now.tsx";
 import { LevelSteps, TypedLevel } from "./level-picker.tsx";
-import { sayLevel } from "../sheet/say.ts";
 import { showSounding, SOUNDING_PLACE } from "./sounding-place.ts";
 import { TakenPicker } from "./taken-picker.tsx";
-import { NOW, sayTaken, takenAt, type Taken } from "./taken.ts";
-import { useMinute } from "../../../timing/use-minute.ts";
+import { levelInHand } from "./sounding-clocks.ts";
+import { NOW, sayTaken, sayWritten, takenAt, type Taken } from "./taken.ts";
+import { useMinute } from "#web/timing/use-minute.ts";
 import { useSheet } from "../sheet/use-sheet.ts";
 import "./sounding.css";
 
 /** One sounding: the level at the mark by taps or typed, then one tap, or Enter, for "now". There is no default. */
 export function SoundNow() {
   const { casualty, space, level, setLevel } = useSheet();
-  const [taken, setTaken] = useState<Taken | undefined>(NOW);
-  const [isLate, setLate] = useState(false);
+  const { taken, isLate, setTaken, setLate, onWritten } = useWhen();
   useEffect(() => {
     if (location.hash === `#${SOUNDING_PLACE}`) showSounding();
   }, []);
-  const save = useSaving(level, taken, () => (setLevel(undefined), setTaken(NOW), setLate(false)));
+  const save = useSaving(level, taken, () => (setLevel(undefined), onWritten()));
   const last = lastSounding(casualty, space)?.level;
   const isReady = level !== undefined && wrongLevel(casualty.boat, level) === undefined && taken !== undefined;
   return (
     <section className="sound" id={SOUNDING_PLACE} aria-label="Sounding">
-      <LastLevel isLate={isLate} onLate={(late) => (setLate(late), setTaken(NOW))} />
+      <LastLevel isLate={isLate} onLate={setLate} />
       {isLate && <TakenPicker taken={taken} onTaken={setTaken} />}
       <form
         className="sound-form"
@@ -47,6 +47,34 @@ export function SoundNow() {
       <SoundHazards isAtHand />
     </section>
   );
+}
+
+interface When {
+  readonly taken: Taken | undefined;
+  /** It is being said when the level was read. */
+  readonly isLate: boolean;
+}
+
+const AT_ONCE: When = { taken: NOW, isLate: false };
+
+/** When it was read. Whoever says so is at a sounding, and one read earlier may be the first of several from paper. */
+function useWhen() {
+  const [{ taken, isLate }, setWhen] = useState(AT_ONCE);
+  const tap = (next: When) => {
+    levelInHand.set(Date.now());
+    setWhen(next);
+  };
+  const onWritten = () => {
+    levelInHand.set(isLate ? Date.now() : undefined);
+    setWhen(AT_ONCE);
+  };
+  return {
+    taken,
+    isLate,
+    setTaken: (next: Taken | undefined) => tap({ taken: next, isLate }),
+    setLate: (late: boolean) => tap({ taken: NOW, isLate: late }),
+    onWritten,
+  };
 }
 
 interface WriteButtonProps {
@@ -86,16 +114,16 @@ function useSaving(level: number | undefined, taken: Taken | undefined, onDone: 
     const text = sayLevel(level, units);
     const at = takenAt(taken, Date.now());
     const body = { space, level, text, ...(at !== undefined && { taken: at }) };
-    if (await write(`${text} ${sayTaken(taken, Date.now())}`, (doing, now) => takeSounding(doing, now, body))) onDone();
+    if (await write(`${text} ${sayWritten(taken, Date.now())}`, (doing, now) => takeSounding(doing, now, body)))
+      onDone();
   };
 }
 
-/** At hand before the first sounding of a space; after it a line further down. */
+/** What is new is at hand, where the level is entered; what was met before is a line further down. */
 export function SoundHazards({ isAtHand }: { readonly isAtHand: boolean }) {
   const { casualty, space } = useSheet();
-  const moment = { kind: "sound", space: casualty.spaces.find(({ id }) => id === space) } as const;
-  const isFirst = isFirstTime(casualty, moment);
-  return isFirst === isAtHand ? <Hazards moment={moment} isFirst={isFirst} /> : null;
+  const { fresh, met } = useHazards({ kind: "sound", space: casualty.spaces.find(({ id }) => id === space) });
+  return isAtHand ? <Hazards fresh={fresh} met={[]} /> : <Hazards fresh={[]} met={met} />;
 }
 
 interface LastLevelProps {

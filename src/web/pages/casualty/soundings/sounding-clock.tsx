@@ -2,7 +2,7 @@ import type { OnSceneAnswer } from "#questions";
 import type { CasualtyState } from "#readiness";
 import { useEffect } from "react";
 import { lastSounding } from "./freshness.ts";
-import { useWatched } from "../../../watched/index.ts";
+import { useWatched } from "#web/watched/index.ts";
 import { instantOn, nextSoundingQuestion } from "#questions";
 import { clockKey, setClock, showSpace, shownSpaces } from "./sounding-clocks.ts";
 import { useAsked, type Asked } from "../word/use-asked.ts";

@@ -1,9 +1,12 @@
-import { Watched } from "../../../watched/index.ts";
+import { Watched } from "#web/watched/index.ts";
 
 /** When each space is to be sounded next [ms], by {@link clockKey}, as computed on this device. */
 export const soundingClocks = new Watched<ReadonlyMap<string, number>>(new Map());
 
-/** When somebody last tapped at a level that is not written down yet [ms]; undefined while none is in hand. */
+/**
+ * When somebody was last at a sounding that is not written down yet, at its level or at when it was read, or wrote one
+ * down that was read earlier: the next from the same paper may follow [ms]. Undefined while none is in hand.
+ */
 export const levelInHand = new Watched<number | undefined>(undefined);
 
 /** Spaces, by {@link clockKey}, whose sheet is on the screen: its own answer sets their clocks, and none is asked for. */

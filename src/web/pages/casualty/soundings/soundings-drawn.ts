@@ -1,6 +1,6 @@
 import type { OnSceneAnswer } from "#questions";
 import type { CasualtyState } from "#readiness";
-import type { FanPoint, SoundingsDrawn } from "../../../drawing/sounding-chart-scales.ts";
+import type { FanPoint, SoundingsDrawn } from "#web/drawing/sounding-chart-scales.ts";
 import { instantOn } from "#questions";
 
 /**

@@ -1,9 +1,10 @@
-import type { FanPoint } from "../../../drawing/sounding-chart-scales.ts";
-import { SoundingChart } from "../../../drawing/sounding-chart.tsx";
-import { Section } from "../../../parts/index.ts";
-import { Table, type Column } from "../../../parts/table.tsx";
-import { usePreferences } from "../../../theme/index.ts";
-import { levelUnit, sayClock, sayLevel, sayLevelAbout } from "../sheet/say.ts";
+import { levelUnit, sayLevel, sayLevelAbout } from "#words";
+import type { FanPoint } from "#web/drawing/sounding-chart-scales.ts";
+import { SoundingChart } from "#web/drawing/sounding-chart.tsx";
+import { Section } from "#web/parts/index.ts";
+import { Table, type Column } from "#web/parts/table.tsx";
+import { usePreferences } from "#web/theme/index.ts";
+import { sayClock } from "../sheet/say.ts";
 import { fanRows, soundingsDrawn } from "./soundings-drawn.ts";
 import { sayTrend, sayTrendAhead } from "../word/trend-words.ts";
 import type { Scene } from "../word/use-scene.ts";

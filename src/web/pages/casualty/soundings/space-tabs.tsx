@@ -1,4 +1,4 @@
-import { PickRow } from "../../../parts/pick-row.tsx";
+import { PickRow } from "#web/parts/pick-row.tsx";
 import { useSheet } from "../sheet/use-sheet.ts";
 
 /** Which space is looked at, where water is in more than one. */

@@ -1,7 +1,7 @@
 import { useState } from "react";
-import { Button, TextField } from "../../../parts/index.ts";
-import { PickRow } from "../../../parts/pick-row.tsx";
-import { saySpan } from "../sheet/say.ts";
+import { Button, TextField } from "#web/parts/index.ts";
+import { PickRow } from "#web/parts/pick-row.tsx";
+import { sayDuration } from "#words";
 import { AGO, faultOf, NOW, readClock, sayAgo, sayInstant, type ClockRead, type Taken } from "./taken.ts";
 import { useSheet } from "../sheet/use-sheet.ts";
 
@@ -57,7 +57,7 @@ function Early({ read: { at, minutes }, now, onTaken }: EarlyProps) {
   return (
     <>
       <p className="field-fault" role="alert">
-        That is {saySpan(minutes)} before this sheet was opened. Was it read then?
+        That is {sayDuration(60 * minutes, "minutes")} before this sheet was opened. Was it read then?
       </p>
       <Button wide onPress={() => onTaken({ at })}>
         Yes, read {sayInstant(at, now)}

@@ -1,5 +1,5 @@
-import { sayCount } from "../../../parts/words/say-count.ts";
-import { sayClock, saySpan } from "../sheet/say.ts";
+import { sayDuration } from "#words";
+import { sayClock } from "../sheet/say.ts";
 
 /* When a sounding was read, where it is written down later. */
 
@@ -62,19 +62,24 @@ function lastEvening(at: number, now: number): number {
 export function faultOf(text: string, read: ClockRead, now: number): string | undefined {
   if (read.kind === "none") return text.length >= 4 ? "Hours and minutes, such as 16:40." : undefined;
   if (read.kind !== "ahead") return undefined;
-  const ahead = read.minutes < 60 ? sayCount(read.minutes, "minute") : saySpan(read.minutes);
+  const ahead = sayDuration(60 * read.minutes, "minutes");
   return `This is in ${ahead}: it is ${sayClock(now)} by this device. Type when it was read, at most now.`;
 }
 
 /** "2 min ago". */
 export function sayAgo(minutes: number): string {
-  return `${minutes} min ago`;
+  return `${sayDuration(60 * minutes, "minutes")} ago`;
 }
 
 /** "sounded now", "sounded 5 min ago", "sounded at 16:40", "sounded yesterday 23:50". */
 export function sayTaken(taken: Taken, now: number): string {
   if ("at" in taken) return `sounded ${sayInstant(taken.at, now)}`;
   return taken.ago === 0 ? "sounded now" : `sounded ${sayAgo(taken.ago)}`;
+}
+
+/** As it stands once it is written, as true minutes later: "sounded at 16:40". */
+export function sayWritten(taken: Taken, now: number): string {
+  return sayTaken("at" in taken ? taken : { at: now - taken.ago * MINUTE }, now);
 }
 
 /** "at 16:40", "yesterday 23:50". */

@@ -1,4 +1,4 @@
-import { sayElapsed } from "../../../parts/index.ts";
+import { sayDuration } from "#words";
 import type { Due } from "../calls/due.ts";
 import { sayClock } from "../sheet/say.ts";
 import { useSheet } from "../sheet/use-sheet.ts";
@@ -45,7 +45,7 @@ function Clock({ dues: [due, ...others], now, idle, face }: ClockProps) {
         {others.length > 0 && ` +${others.length}`}
       </span>
       <span className="clock-face" role="timer" aria-live="off">
-        {left <= 0 ? `${sayElapsed(-left)} over` : sayElapsed(left)}
+        {left <= 0 ? `${sayDuration(-left, "face")} over` : sayDuration(left, "face")}
         <span className="for-readers-only"> {left <= 0 ? "now" : `at ${sayClock(due.at)}`}</span>
       </span>
     </li>

@@ -1,4 +1,4 @@
-import { sayElapsed } from "../../../parts/index.ts";
+import { sayDuration } from "#words";
 import type { Due } from "../calls/due.ts";
 import { sayClock } from "../sheet/say.ts";
 
@@ -15,7 +15,7 @@ export function DueWords({ due: { words, at }, now }: DueWordsProps) {
     <>
       <strong>{words}</strong>{" "}
       <span className="tabular" role="timer" aria-live="off">
-        {left <= 0 ? `now, ${sayElapsed(-left)} over` : `at ${sayClock(at)}, in ${sayElapsed(left)}`}
+        {left <= 0 ? `now, ${sayDuration(-left, "face")} over` : `at ${sayClock(at)}, in ${sayDuration(left, "face")}`}
       </span>
     </>
   );

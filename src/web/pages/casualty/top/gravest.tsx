@@ -1,5 +1,5 @@
 import type { OnSceneAnswer } from "#questions";
-import { CautionLine } from "../../../parts/caution-box.tsx";
+import { CautionLine } from "#web/parts/caution-box.tsx";
 import { useSheet } from "../sheet/use-sheet.ts";
 
 type Leave = OnSceneAnswer["leave"];
@@ -8,7 +8,14 @@ type Warning = OnSceneAnswer["warnings"][number];
 /** What the line at the top says. */
 const SAID_ABOVE = ["fuel-smelt", "stale"];
 /** What is said of the soundings themselves, and asks for another: not while fuel is smelt. */
-const OF_SOUNDINGS = ["above-deck", "does-not-fit", "fall-has-slowed", "pump-will-suck-air", "few-readings"];
+const OF_SOUNDINGS = [
+  "above-deck",
+  "does-not-fit",
+  "fall-has-slowed",
+  "falls-unpumped",
+  "pump-will-suck-air",
+  "few-readings",
+];
 
 /** What is said of an answer besides its word, gravest first; nothing that asks below while fuel is smelt. */
 export function useWarnings(answer: OnSceneAnswer | undefined): readonly Warning[] {

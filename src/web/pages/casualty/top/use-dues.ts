@@ -1,6 +1,6 @@
-import { useNow } from "../../../timing/index.ts";
+import { useNow } from "#web/timing/index.ts";
 import { duesOf, type Due } from "../calls/due.ts";
-import { useWatched } from "../../../watched/index.ts";
+import { useWatched } from "#web/watched/index.ts";
 import { soundingClocks } from "../soundings/sounding-clocks.ts";
 import { useSheet } from "../sheet/use-sheet.ts";
 

@@ -1,7 +1,7 @@
 import type { OnSceneAnswer } from "#questions";
 import { useRef } from "react";
-import { ErrorBox, sayCount } from "../../../parts/index.ts";
-import { usePreferences } from "../../../theme/index.ts";
+import { ErrorBox, sayCount } from "#web/parts/index.ts";
+import { usePreferences } from "#web/theme/index.ts";
 import { headlineOf } from "../word/headline.ts";
 import { sayClock } from "../sheet/say.ts";
 import type { Asked } from "../word/use-asked.ts";
@@ -64,7 +64,8 @@ function Words({ words, scene: { shown, isHistory } }: WordsProps) {
       ))}
       <p className="verdict-age">
         {chance}
-        {words.kind !== "fuel" && !isHistory && sayOrigin(shown)} The person in charge on scene decides.
+        {words.kind !== "fuel" && words.kind !== "leave" && !isHistory && sayOrigin(shown)} The person in charge on
+        scene decides.
       </p>
     </details>
   );

@@ -1,9 +1,9 @@
+import { sayChance, sayLevelAbout } from "#words";
 import type { OnSceneAnswer } from "#questions";
-import { Section } from "../../../parts/index.ts";
-import { usePreferences } from "../../../theme/index.ts";
+import { Section } from "#web/parts/index.ts";
+import { usePreferences } from "#web/theme/index.ts";
 import { isLone } from "./headline.ts";
 import { unstartedOn } from "../pumps/pump-state.ts";
-import { sayChance, sayLevelAbout } from "../sheet/say.ts";
 import { useSheet } from "../sheet/use-sheet.ts";
 
 /** Nothing adds much to a chance like this. */

@@ -1,4 +1,4 @@
-import { CautionBox } from "../../../parts/caution-box.tsx";
+import { CautionBox } from "#web/parts/caution-box.tsx";
 
 interface EstimateProps {
   readonly assumptions: readonly { readonly what: string; readonly effect: string }[];

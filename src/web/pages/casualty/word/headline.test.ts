@@ -31,8 +31,29 @@ describe("the line at the top", () => {
   it("says nothing of how she is once the last sounding is old, only how she was then", () => {
     const words = headlineOf({ ...usual, answer: old, freshness: stale })!;
     expect(words).toMatchObject({ kind: "unknown", word: "NOT KNOWN", chance: "" });
-    expect(words.detail).toBe("last sounding 47 min ago. Sound now");
-    expect(words.why?.join(" ")).toMatch(/^When last sounded, 47 min ago, with 49.cm in her: Gaining/);
+    expect(words.detail).toBe("last sounding 47\u00a0min ago. Sound now");
+    expect(words.why?.join(" ")).toMatch(/^When last sounded, 47.min ago, with 49.cm in her: Gaining/);
+  });
+
+  it.each([
+    ["she lies over by 40 degrees", { list: "40°" }],
+    ["she does not come back from a roll", { righting: "stays" }],
+    ["her own skipper says so", { leaving: true }],
+  ])("is that it is time to leave her where %s, also while she gains, unsounded, or long after", (_, seen) => {
+    const given = (part: object) =>
+      ask("on-scene", { ...(exampleOf("on-scene") as object), ...part, ...seen }) as OnSceneAnswer;
+    const [gains, unsounded] = [given({}), given({ readings: [], pumping: [], now: 0 })];
+    expect(gains.word.kind).toBe("gaining");
+    for (const [one, freshness] of [
+      [gains, fresh],
+      [gains, stale],
+      [unsounded, { age: 0, isStale: false }],
+    ] as const) {
+      const words = headlineOf({ ...usual, answer: one, freshness })!;
+      expect(words).toMatchObject({ kind: "leave", word: "TIME TO LEAVE HER", chance: "" });
+      expect(`${words.word} ${words.detail}`.split(" ").length).toBeLessThanOrEqual(12);
+    }
+    expect(headlineOf({ ...usual, answer: gains, isFuelSmelt: true })?.word).toBe("FUEL SMELT");
   });
 
   it("needs no answer to say that nothing is known, or that fuel was smelt", () => {

@@ -1,7 +1,7 @@
 import type { UnitSystem } from "#base";
-import { sayAge, type OnSceneAnswer } from "#questions";
+import type { OnSceneAnswer } from "#questions";
+import { sayDuration, sayLevelAbout } from "#words";
 import type { Freshness } from "../soundings/freshness.ts";
-import { sayLevelAbout } from "../sheet/say.ts";
 import { FUEL, isAboveDeck, NOT_SOUNDED, sayVerdict, type VerdictWords } from "./verdict-words.ts";
 
 /** What the line at the top goes by. */
@@ -16,12 +16,14 @@ export interface HeadlineGiven {
 }
 
 /**
- * The line at the top: fuel before all else, then that nothing is known any more, then what the soundings say.
+ * The line at the top: fuel before all else, then signs to leave her that people saw, then that nothing is known any
+ * more, then what the soundings say.
  *
  * @returns undefined while there is nothing to say yet
  */
 export function headlineOf({ answer, error, freshness, isFuelSmelt, units }: HeadlineGiven): VerdictWords | undefined {
   if (isFuelSmelt) return FUEL;
+  if (answer?.leave.kind === "now" && answer.leave.seen) return sayLeave(answer);
   if (freshness.last === undefined) return NOT_SOUNDED;
   if (freshness.isStale) return sayOld(answer, freshness);
   if (!answer) return error === undefined ? undefined : NOT_COMPUTED;
@@ -31,6 +33,17 @@ export function headlineOf({ answer, error, freshness, isFuelSmelt, units }: Hea
 /** One sounding shows neither rise nor fall: what is computed from it is what is thought of any hole. */
 export function isLone(answer: OnSceneAnswer): boolean {
   return answer.word.kind === "one-sounding" || (answer.reading?.soundings === 1 && !isAboveDeck(answer));
+}
+
+/** What people saw outranks the stick: no word of it stands above a boat that lies over. */
+function sayLeave({ leave, word }: OnSceneAnswer): VerdictWords {
+  return {
+    kind: "leave",
+    word: "TIME TO LEAVE HER",
+    chance: "",
+    detail: "what is seen outranks the stick",
+    why: [...leave.because, word.because],
+  };
 }
 
 const NOT_COMPUTED: VerdictWords = {
@@ -47,7 +60,7 @@ function sayOld(answer: OnSceneAnswer | undefined, { age }: Freshness): VerdictW
     kind: "unknown",
     word: "NOT KNOWN",
     chance: "",
-    detail: `last sounding ${sayAge(age / 1000)} ago. Sound now`,
+    detail: `last sounding ${sayDuration(age / 1000, "elapsed")} ago. Sound now`,
     ...(lastKnown !== undefined && { why: [lastKnown] }),
   };
 }

@@ -1,12 +1,13 @@
+import { sayLevel } from "#words";
 import type { WrongMeasure } from "#readiness";
 import { changeCasualty, strikeEntry } from "#station";
-import { doingOf } from "../../../device/index.ts";
-import { Button } from "../../../parts/index.ts";
-import { CautionBox } from "../../../parts/caution-box.tsx";
-import { usePreferences } from "../../../theme/index.ts";
+import { doingOf } from "#web/device/index.ts";
+import { Button } from "#web/parts/index.ts";
+import { CautionBox } from "#web/parts/caution-box.tsx";
+import { usePreferences } from "#web/theme/index.ts";
 import type { ImpossibleSounding } from "#questions";
 import { MeasuresButton } from "../boat/measures-button.tsx";
-import { sayClock, sayLevel } from "../sheet/say.ts";
+import { sayClock } from "../sheet/say.ts";
 import { useSheet } from "../sheet/use-sheet.ts";
 
 /** What stands in the log and cannot be: the estimate goes on without it, and one tap puts it right. */

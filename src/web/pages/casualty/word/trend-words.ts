@@ -1,7 +1,7 @@
 import type { UnitSystem } from "#base";
 import type { OnSceneAnswer } from "#questions";
-import { sayCount } from "../../../parts/index.ts";
-import { aboutLevel, sayLevelAbout, sayMinutes } from "../sheet/say.ts";
+import { sayCount } from "#web/parts/index.ts";
+import { aboutLevel, sayDuration, sayLevelAbout } from "#words";
 
 export type Trend = NonNullable<NonNullable<OnSceneAnswer["reading"]>["trend"]>;
 
@@ -15,5 +15,5 @@ export function sayTrend({ kind, soundings }: Trend): string {
 export function sayTrendAhead({ kind, ahead, level }: Trend, units: UnitSystem): string | undefined {
   if (kind === "unclear") return undefined;
   const [low, high] = [level.p05, level.p95].map((si) => aboutLevel(si, units));
-  return `If it goes on so: ${sayLevelAbout(level.p50, units)} (${low} to ${high}) ${sayMinutes(ahead)} after the last sounding. No hole, no pump and no deck edge is reckoned with.`;
+  return `If it goes on so: ${sayLevelAbout(level.p50, units)} (${low} to ${high}) ${sayDuration(ahead, "estimate")} after the last sounding. No hole, no pump and no deck edge is reckoned with.`;
 }

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from "react";
-import { useAsk } from "../../../worker/index.ts";
+import { useAsk } from "#web/worker/index.ts";
 
 /** An answer from the worker: the last one stays, with its age, while the next is computed. */
 export interface Asked<Answer> {

@@ -4,7 +4,7 @@ import { freshnessOf, type Freshness } from "../soundings/freshness.ts";
 import { lastKnownQuestion, sheetQuestion, spaceAt } from "#questions";
 import { useShownClock } from "../soundings/sounding-clock.tsx";
 import { useAsked, type Asked } from "./use-asked.ts";
-import { useMinute } from "../../../timing/use-minute.ts";
+import { useMinute } from "#web/timing/use-minute.ts";
 
 /** What is computed of a sheet, and how old it is. */
 export interface Scene {

@@ -13,7 +13,7 @@ describe("the one line on scene", () => {
     const words = sayVerdict(answerTo({}));
     expect(words.word).toBe("GAINING");
     expect(words.detail).toMatch(/^dry in about \d+\u00a0min$/);
-    expect(words.why?.join(" ")).toMatch(/\d soundings over \d+ min.* Dry in \d+.* to \d+.*, nine times in ten\./);
+    expect(words.why?.join(" ")).toMatch(/\d soundings over \d+.min.* Dry in \d+.* to \d+.*, nine times in ten\./);
   });
 
   it("has at most twelve words with one number, whatever it says", () => {

@@ -1,10 +1,10 @@
 import type { OnSceneAnswer, Word } from "#questions";
-import { sayChance, sayMinutes } from "../sheet/say.ts";
+import { sayChance, sayDuration } from "#words";
 import { sayTrend } from "./trend-words.ts";
 
 /** The one line: a word, and what it comes to; both together at most twelve words, with one number at most. */
 export interface VerdictWords {
-  readonly kind: "gaining" | "holding" | "losing" | "unknown" | "fuel";
+  readonly kind: "gaining" | "holding" | "losing" | "unknown" | "fuel" | "leave";
   readonly word: string;
   readonly chance: string;
   readonly detail: string;
@@ -81,9 +81,10 @@ function seenDetail({ reading, word, leave }: OnSceneAnswer): string {
   const { dry, loss } = reading!;
   const isDry = dry?.time !== undefined && dry.chance > 0.5;
   if (isDry && dry.time!.p50 < DRY_NOW) return "dry or nearly: sound, then ease the pump";
-  if (word.kind === "gaining") return isDry ? `dry in about ${sayMinutes(dry.time!.p50)}` : "falling, slowly";
+  if (word.kind === "gaining")
+    return isDry ? `dry in about ${sayDuration(dry.time!.p50, "estimate")}` : "falling, slowly";
   if (word.kind === "holding") return "no rise or fall a stick can tell";
-  if (loss?.time && loss.chance > 0.5) return `off in ${sayMinutes(loss.time.p05)}${sayUnless(reading!)}`;
+  if (loss?.time && loss.chance > 0.5) return `off in ${sayDuration(loss.time.p05, "estimate")}${sayUnless(reading!)}`;
   return leave.kind === "now" ? "rising: people off first" : "rising: slow the hole, add a pump";
 }
 
@@ -117,5 +118,5 @@ function sayUnless({ advice }: Reading): string {
 
 /** "25 min to 70 min". */
 function saySpread({ p05, p95 }: Time): string {
-  return `${sayMinutes(p05)} to ${sayMinutes(p95)}`;
+  return `${sayDuration(p05, "estimate")} to ${sayDuration(p95, "estimate")}`;
 }

@@ -1,8 +1,8 @@
+import { sayDuration } from "#words";
 import type { KitState, Run } from "#readiness";
 import { Link } from "wouter";
-import { Timestamp } from "../../../parts/index.ts";
-import { Table, type Column } from "../../../parts/table.tsx";
-import { sayMinutes } from "../../../kit-view/board-words.ts";
+import { Timestamp } from "#web/parts/index.ts";
+import { Table, type Column } from "#web/parts/table.tsx";
 import { TREND_WORDS } from "../page/trend-words.ts";
 
 type CasualtyRun = Run & { readonly casualty: NonNullable<Run["casualty"]> };
@@ -47,7 +47,7 @@ function sayPrime({ primeSeconds }: Run): string {
 
 /** Running time [s], to the minute. */
 function sayRan(ran: number): string {
-  return sayMinutes(Math.round(ran / 60));
+  return sayDuration(ran, "minutes");
 }
 
 function saySeen({ p05, p50, p95 }: NonNullable<Run["seen"]>): string {

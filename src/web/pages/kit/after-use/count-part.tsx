@@ -1,11 +1,14 @@
-import type { CountedItem, Pattern } from "#kit";
+import { useEffect, useEffectEvent } from "react";
+import { itemNamed, type CountedItem, type Pattern } from "#kit";
 import type { CountedAs } from "#readiness";
-import { Button, TextField } from "../../../parts/index.ts";
-import { Choice } from "../../../parts/fields/choice.tsx";
-import { PickRow } from "../../../parts/pick-row.tsx";
-import { OTHER, sayEffect } from "../../../act/finding-choice.ts";
+import { Button, TextField } from "#web/parts/index.ts";
+import { NumberField } from "#web/parts/fields/number-field.tsx";
+import type { Refused } from "#web/parts/fields/use-refused.ts";
+import { Choice } from "#web/parts/fields/choice.tsx";
+import { PickRow } from "#web/parts/pick-row.tsx";
+import { OTHER, sayEffect } from "#web/act/finding-choice.ts";
 import { allThere, damagesOf, sayItem, sayMeans, type Said, type SaidOf } from "./counting.ts";
-import "../../../kit-view/after-use.css";
+import "#web/kit-view/after-use.css";
 
 /** How the count was begun. */
 export type Counting = "all" | "some" | "later";
@@ -29,10 +32,11 @@ interface CountPartProps {
   readonly onCounting: (counting: Counting) => void;
   readonly said: Said;
   readonly onSaid: (said: Said) => void;
+  readonly refused: Refused;
 }
 
 /** Is everything back? All there in one tap; else item by item, and the rest in one tap. */
-export function CountPart({ pattern, counted, counting, onCounting, said, onSaid }: CountPartProps) {
+export function CountPart({ pattern, counted, counting, onCounting, said, onSaid, refused }: CountPartProps) {
   const names = counted.map((one) => sayItem(pattern, one)).join(", ");
   const rest = counted.filter(({ item }) => !said.has(item));
   return (
@@ -53,6 +57,7 @@ export function CountPart({ pattern, counted, counting, onCounting, said, onSaid
               one={one}
               of={said.get(one.item)}
               onSay={(of) => onSaid(new Map([...said, [one.item, of]]))}
+              refused={refused}
             />
           ))}
           {rest.length > 0 && (
@@ -71,12 +76,14 @@ interface CountedRowProps {
   readonly one: CountedItem;
   readonly of: SaidOf | undefined;
   readonly onSay: (of: SaidOf) => void;
+  readonly refused: Refused;
 }
 
 /** One item; of a damaged one, what is wrong with it. */
-function CountedRow({ pattern, one, of, onSay }: CountedRowProps) {
+function CountedRow({ pattern, one, of, onSay, refused }: CountedRowProps) {
   const name = sayItem(pattern, one);
   const means = sayMeans(pattern, one, of);
+  const quantity = itemNamed(pattern, one.item)?.quantity ?? 1;
   return (
     <>
       <PickRow label={name} options={AS} picked={of?.as} onPick={(as) => onSay({ as })} />
@@ -95,8 +102,46 @@ function CountedRow({ pattern, one, of, onSay }: CountedRowProps) {
           onChange={(note) => onSay({ ...of, note })}
         />
       )}
+      {of?.as === "missing" && quantity > 1 && (
+        <BackField
+          label={`How many of ${quantity} are back, if counted?`}
+          most={quantity - 1}
+          value={of.back}
+          item={one.item}
+          onBack={(back) => onSay({ as: "missing", ...(back !== undefined && { back }) })}
+          refused={refused}
+        />
+      )}
       {means !== undefined && of?.as === "missing" && <p className="kit-wrong">{means}.</p>}
     </>
+  );
+}
+
+interface BackFieldProps {
+  readonly label: string;
+  readonly most: number;
+  readonly value: number | undefined;
+  readonly item: string;
+  readonly onBack: (back: number | undefined) => void;
+  readonly refused: Refused;
+}
+
+/** A figure that it refuses holds the form up as long as the field is asked; gone, it holds nothing up. */
+function BackField({ label, most, value, item, onBack, refused: { tell } }: BackFieldProps) {
+  const field = `back ${item}`;
+  const gone = useEffectEvent(() => tell(field, false));
+  useEffect(() => () => gone(), []);
+  return (
+    <NumberField
+      label={label}
+      most={most}
+      least={0}
+      value={value}
+      onChange={(back, isRefused) => {
+        onBack(back);
+        tell(field, isRefused);
+      }}
+    />
   );
 }
 

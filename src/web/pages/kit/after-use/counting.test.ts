@@ -1,7 +1,7 @@
 import type { Pattern } from "#kit";
 import type { KitState, Run } from "#readiness";
 import { describe, expect, it } from "vitest";
-import { shippedPattern } from "../../../../../test/patterns/shipped-patterns.ts";
+import { shippedPattern } from "#test/patterns/shipped-patterns.ts";
 import { allThere, countOf, isCounted, sayMeans, type Said } from "./counting.ts";
 import { stoppedAt, stoppedOnSheet } from "./stopped.ts";
 
@@ -40,6 +40,13 @@ describe("the count when a kit comes back", () => {
         limit: "Daylight only, or send a torch with it.",
       },
     ]);
+  });
+
+  it("says of several how many came back", () => {
+    const said: Said = allThere(COUNTED, new Map([["ear-protection", { as: "missing" as const, back: 1 }]]));
+    const { counted, findings } = countOf(PATTERN, said, ids());
+    expect(counted).toContainEqual({ item: "ear-protection", as: "missing", back: 1 });
+    expect(findings).toMatchObject([{ item: "ear-protection", note: "1 of 2 came back." }]);
   });
 
   it("waits for what is wrong with a damaged item, and grounds for what no mode names", () => {

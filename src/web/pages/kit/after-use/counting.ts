@@ -1,6 +1,6 @@
 import { itemNamed, modeNamed, modesOf, type CountedItem, type Mode, type Pattern } from "#kit";
 import type { Bodies, CountedAs, FoundAtReturn } from "#readiness";
-import { OTHER, pickMode, sayEffect } from "../../../act/finding-choice.ts";
+import { OTHER, pickMode, sayEffect } from "#web/act/finding-choice.ts";
 
 /** What was said of one item. */
 export interface SaidOf {
@@ -9,6 +9,8 @@ export interface SaidOf {
   readonly mode?: string;
   /** What is wrong, where no mode of the pattern fits. */
   readonly note?: string;
+  /** Of a missing item of which there are several: how many came back, where it was counted. */
+  readonly back?: number;
 }
 
 /** What was said, by item id. */
@@ -50,15 +52,26 @@ export function countOf(
     return of ? [{ one, of }] : [];
   });
   return {
-    counted: told.map(({ one, of }) => ({ item: one.item, as: of.as })),
+    counted: told.map(({ one, of }) => ({ item: one.item, as: of.as, ...backOf(of) })),
     findings: told.flatMap(({ one, of }) => findingOf(pattern, one, of, newId)),
   };
+}
+
+function backOf({ as, back }: SaidOf): Pick<CountedAs, "back"> {
+  return as === "missing" && back !== undefined ? { back } : {};
+}
+
+/** What is wrong in the person's words, or how many of several came back. */
+function noteOf(pattern: Pattern, { item }: CountedItem, of: SaidOf): { readonly note?: string } {
+  const { back } = backOf(of);
+  if (back !== undefined) return { note: `${back} of ${itemNamed(pattern, item)?.quantity ?? 1} came back.` };
+  return of.note?.trim() ? { note: of.note.trim() } : {};
 }
 
 function findingOf(pattern: Pattern, one: CountedItem, of: SaidOf, newId: () => string): readonly FoundAtReturn[] {
   if (of.as === "there") return [];
   const mode = modeNamed(pattern, of.as === "missing" ? one.missing : (of.mode ?? OTHER));
-  const note = of.note?.trim() ? { note: of.note.trim() } : {};
+  const note = noteOf(pattern, one, of);
   if (mode) return [{ finding: newId(), ...pickMode(mode), ...note }];
   return [{ finding: newId(), item: one.item, mode: OTHER, effect: "grounds", ...note }];
 }

@@ -1,21 +1,23 @@
+import { sayDuration } from "#words";
 import type { KitState } from "#readiness";
-import { sayTime } from "../../../parts/index.ts";
-import { sayMinutes } from "../../../kit-view/board-words.ts";
-import { PickRow } from "../../../parts/pick-row.tsx";
-import { STOPPED_AGO, stoppedOnSheet, type Stopped } from "./stopped.ts";
+import { sayTime } from "#web/parts/index.ts";
+import { PickRow } from "#web/parts/pick-row.tsx";
+import { stoppedAgo, stoppedOnSheet, type Stopped } from "./stopped.ts";
 
 interface StoppedPartProps {
   readonly kit: KitState;
+  /** [ms] */
+  readonly now: number;
   readonly stopped: Stopped | undefined;
   readonly onStopped: (stopped: Stopped) => void;
 }
 
 /** When it last pumped: the time to its first flush is counted from then. */
-export function StoppedPart({ kit, stopped, onStopped }: StoppedPartProps) {
+export function StoppedPart({ kit, now, stopped, onStopped }: StoppedPartProps) {
   const sheet = stoppedOnSheet(kit);
   const options: { id: Stopped; words: string }[] = [
     ...(sheet === undefined ? [] : [{ id: "sheet" as const, words: `${sayTime(sheet)}, by her sheet` }]),
-    ...STOPPED_AGO.map((ago) => ({ id: `${ago}` as const, words: `${sayMinutes(ago)} ago` })),
+    ...stoppedAgo(kit, now).map((ago) => ({ id: `${ago}` as const, words: `${sayDuration(60 * ago, "minutes")} ago` })),
     { id: "unknown", words: "Not known" },
   ];
   return (

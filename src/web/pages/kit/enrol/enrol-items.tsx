@@ -1,9 +1,9 @@
 import { placeNamed, type Item, type Pattern } from "#kit";
-import { sayCount } from "../../../parts/index.ts";
-import { Choice } from "../../../parts/fields/choice.tsx";
-import { DateField } from "../../../parts/fields/date-field.tsx";
-import { DATE_OF, datesFor } from "../../../kit-view/date-words.ts";
-import { faultAt } from "../../../act/fault-at.ts";
+import { sayCount } from "#web/parts/index.ts";
+import { Choice } from "#web/parts/fields/choice.tsx";
+import { DateField } from "#web/parts/fields/date-field.tsx";
+import { DATE_OF, datesFor } from "#web/kit-view/date-words.ts";
+import { faultAt } from "#web/act/fault-at.ts";
 import { sayLife } from "../page/contents.ts";
 import { dateField, datedItems, enrolBody, type EnrolDraft } from "./enrolment.ts";
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { Desk } from "../../../../station/sample-station.ts";
+import { Desk } from "#src/station/sample-station.ts";
 import { EMPTY_MANY, EMPTY_ROW, judgeMany, type ManyRow } from "./enrol-many.ts";
 
 const desk = new Desk();

@@ -1,5 +1,5 @@
-import type { Fault } from "#base";
-import { enrolKit, type Doing, type Draft } from "#station";
+import { plainName, type Fault } from "#base";
+import { enrolKit, type ActContext, type Draft } from "#station";
 
 /** One kit of several that are enrolled on one page. */
 export interface ManyRow {
@@ -40,7 +40,7 @@ export function isBlank({ name, serial, seal }: ManyRow): boolean {
 /** All lines, or everything that speaks against them: none is written where one row is wrong. */
 export function judgeMany(
   { pattern, rows }: ManyDraft,
-  doing: Doing,
+  doing: ActContext,
   newId: () => string,
 ): { readonly drafts: readonly Draft[]; readonly faults: ManyFaults; readonly other: readonly Fault[] } {
   const faults = new Map<number, Partial<Record<ManyField, string>>>();
@@ -49,7 +49,7 @@ export function judgeMany(
   const other: Fault[] = [];
   const drafts = rows.flatMap((row, at): Draft[] => {
     if (isBlank(row)) return [];
-    for (const field of ["serial", "seal"] as const) {
+    for (const field of ["name", "serial", "seal"] as const) {
       const twin = rows.findIndex((one) => isSame(one[field], row[field]));
       if (twin >= 0 && twin < at) say(at, field, `Row ${twin + 1} has it too.`);
     }
@@ -57,7 +57,7 @@ export function judgeMany(
     if (act.kind === "entry") return [act.draft];
     for (const fault of act.because) {
       const field = FIELD_OF[fault.field];
-      if (field) say(at, field, `${fault.allowed}. ${fault.remedy}`);
+      if (field) say(at, field, `Wanted: ${fault.allowed}. ${fault.remedy}`);
       else if (!other.some(({ code }) => code === fault.code)) other.push(fault);
     }
     return [];
@@ -72,9 +72,5 @@ function bodyOf({ name, serial, seal }: ManyRow) {
 }
 
 function isSame(one: string, other: string): boolean {
-  return plain(one) !== "" && plain(one) === plain(other);
-}
-
-function plain(text: string): string {
-  return text.trim().toLocaleLowerCase("en");
+  return plainName(one) !== "" && plainName(one) === plainName(other);
 }

@@ -1,6 +1,14 @@
 import { describe, expect, it } from "vitest";
-import { SAMPLE } from "../../../kit-view/sample.ts";
-import { dateField, datedItems, datesMissing, EMPTY_ENROLMENT, enrolBody, isEnough } from "./enrolment.ts";
+import { SAMPLE } from "#web/kit-view/sample.ts";
+import {
+  dateField,
+  datedItems,
+  datesMissing,
+  emptyEnrolment,
+  EMPTY_ENROLMENT,
+  enrolBody,
+  isEnough,
+} from "./enrolment.ts";
 
 const draft = { ...EMPTY_ENROLMENT, pattern: "trial-pump@1", place: "shed", name: " Pump 1 ", serial: "SN-1" };
 const CELLS = { cells: { of: "printed", date: "2027-03" } } as const;
@@ -10,6 +18,11 @@ describe("enrolling a kit", () => {
     expect(isEnough(draft)).toBe(true);
     expect(isEnough({ ...draft, serial: " " })).toBe(false);
     expect(isEnough(EMPTY_ENROLMENT)).toBe(false);
+  });
+
+  it("has the only place chosen, and none where there are several", () => {
+    expect(emptyEnrolment([{ id: "shed" }]).place).toBe("shed");
+    expect(emptyEnrolment([{ id: "shed" }, { id: "pier" }])).toEqual(EMPTY_ENROLMENT);
   });
 
   it("offers the date of each item whose life goes by one, and counts those not read", () => {

@@ -15,6 +15,12 @@ export interface EnrolDraft {
 /** Nothing filled in. */
 export const EMPTY_ENROLMENT: EnrolDraft = { pattern: "", place: "", name: "", serial: "", seal: "", dates: {} };
 
+/** The same where kits are kept: a station's only place needs no choosing. */
+export function emptyEnrolment(places: readonly { readonly id: string }[]): EnrolDraft {
+  const [only, ...others] = places;
+  return others.length === 0 && only ? { ...EMPTY_ENROLMENT, place: only.id } : EMPTY_ENROLMENT;
+}
+
 /** Items whose life goes by a date, so that one is read sooner or later. */
 export function datedItems(pattern: Pattern): readonly Item[] {
   return pattern.items.filter(({ life }) => life.kind === "printed" || life.kind === "fitted");

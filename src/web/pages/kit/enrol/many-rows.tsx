@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState, type FormEvent } from "react";
-import { useStation } from "../../../device/index.ts";
-import { Button, TextField } from "../../../parts/index.ts";
-import { FieldFrame } from "../../../parts/fields/field-frame.tsx";
+import { useStation } from "#web/device/index.ts";
+import { Button, TextField } from "#web/parts/index.ts";
+import { FieldFrame } from "#web/parts/fields/field-frame.tsx";
 import { EMPTY_ROW, type ManyFaults, type ManyRow } from "./enrol-many.ts";
 import "./many-rows.css";
 

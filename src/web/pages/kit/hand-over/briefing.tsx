@@ -1,6 +1,6 @@
 import type { Pattern } from "#kit";
-import { Section } from "../../../parts/index.ts";
-import { Choice } from "../../../parts/fields/choice.tsx";
+import { Section } from "#web/parts/index.ts";
+import { Choice } from "#web/parts/fields/choice.tsx";
 import "./hand-over.css";
 
 interface BriefingProps {

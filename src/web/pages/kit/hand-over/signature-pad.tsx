@@ -1,6 +1,6 @@
 import { PAD, type Point, type Stroke } from "#station";
 import { useState, type PointerEvent } from "react";
-import { Button } from "../../../parts/index.ts";
+import { Button } from "#web/parts/index.ts";
 import "./hand-over.css";
 
 interface SignaturePadProps {

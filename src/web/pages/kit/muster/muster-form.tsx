@@ -1,10 +1,10 @@
 import { useState } from "react";
 import type { KitState } from "#readiness";
 import { musterKit } from "#station";
-import { useCarryOut } from "../../../device/index.ts";
-import { Button, ErrorBox, GloveRow, Notice, TextField, useDoing } from "../../../parts/index.ts";
-import { Choice } from "../../../parts/fields/choice.tsx";
-import { compareSeal, NO_SEAL } from "../../../act/seal-reading.ts";
+import { useCarryOut } from "#web/device/index.ts";
+import { Button, ErrorBox, GloveRow, Notice, TextField, useDoing } from "#web/parts/index.ts";
+import { Choice } from "#web/parts/fields/choice.tsx";
+import { compareSeal, NO_SEAL } from "#web/act/seal-reading.ts";
 
 const SOUND = [
   { value: "sound", label: "Sound: no dent, crack or loose clamp" },

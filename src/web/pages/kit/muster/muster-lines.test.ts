@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { sampleKit, SHED } from "../../board/sample-kits.ts";
-import { sampleMark, sampleTurnaround } from "../../../kit-view/sample.ts";
+import { sampleKit, SHED } from "#web/pages/board/sample-kits.ts";
+import { sampleMark, sampleTurnaround } from "#web/kit-view/sample.ts";
 import { musterLines, musterProgress } from "./muster-lines.ts";
 
 const mark = sampleMark(5);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { sampleKit } from "../../board/sample-kits.ts";
-import { SAMPLE, sampleMark } from "../../../kit-view/sample.ts";
+import { sampleKit } from "#web/pages/board/sample-kits.ts";
+import { SAMPLE, sampleMark } from "#web/kit-view/sample.ts";
 import { contentsByPlace, isPlain, sayGood, sayLife, sayPlain } from "./contents.ts";
 
 const mark = sampleMark(0);
@@ -46,6 +46,13 @@ describe("what is in a kit", () => {
     expect(isPlain(line("cells"))).toBe(false);
     expect(isPlain({ ...line("torch"), quantity: 0 })).toBe(false);
     expect(sayPlain({ ...line("torch"), quantity: 3 })).toBe("Torch (3)");
+  });
+
+  it("folds what a new kit has not been counted for, by the number its pattern names", () => {
+    const { quantity, ...uncounted } = line("torch");
+    expect(quantity).toBe(1);
+    expect(isPlain(uncounted)).toBe(true);
+    expect(sayPlain({ ...uncounted, item: { ...uncounted.item, quantity: 2 } })).toBe("Torch (2)");
   });
 
   it("says what a life is counted by", () => {

@@ -1,7 +1,7 @@
 import { daysBetween, formatDate, formatSpan } from "#base";
 import type { Item, Pattern } from "#kit";
 import { datesOf, fuelItemOf, lastGoodDay, type KitState, type StationPolicy } from "#readiness";
-import { sayCount } from "../../../parts/words/say-count.ts";
+import { sayCount } from "#web/parts/words/say-count.ts";
 
 /** One item of a kit as it is fitted now. */
 export interface ContentLine {
@@ -95,12 +95,12 @@ export function sayLife({ life }: Item): string {
   }
 }
 
-/** True for an item that has no life and is there in full: its name says all. */
-export function isPlain({ item, quantity, good }: ContentLine): boolean {
+/** True for an item that has no life and is there in full, or was not counted yet: its name says all. */
+export function isPlain({ item, quantity = item.quantity, good }: ContentLine): boolean {
   return item.life.kind === "none" && good === "never" && quantity === item.quantity;
 }
 
 /** Such an item in a line of others: "tank straps, 2". */
-export function sayPlain({ item, quantity = 0 }: ContentLine): string {
+export function sayPlain({ item, quantity = item.quantity }: ContentLine): string {
   return quantity === 1 ? item.name : `${item.name} (${quantity})`;
 }

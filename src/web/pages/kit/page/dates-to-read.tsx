@@ -2,12 +2,12 @@ import { useState } from "react";
 import { placeNamed, stepForDate, type Item } from "#kit";
 import { datesOf, datesUnknown, isToldAlone, lastGoodDay } from "#readiness";
 import { mayWrite } from "#station";
-import { Button, sayCount } from "../../../parts/index.ts";
-import { KitActs } from "../../../act/acts.ts";
-import { DateReading } from "../../../kit-view/date-reading.tsx";
-import { sayRead } from "../../../kit-view/date-words.ts";
-import { useRecorder } from "../../../device/index.ts";
-import type { KitAtHand } from "../../../kit-view/at-hand.ts";
+import { Button, sayCount } from "#web/parts/index.ts";
+import { KitActs } from "#web/act/acts.ts";
+import { DateReading } from "#web/kit-view/date-reading.tsx";
+import { sayRead } from "#web/kit-view/date-words.ts";
+import { useRecorder } from "#web/device/index.ts";
+import type { KitAtHand } from "#web/kit-view/at-hand.ts";
 
 /** Dates nobody has read, those that a sheet alone tells, and those that could not be read: where each is read in a turnaround, and a way to read it now. */
 export function DatesToRead({ at }: { readonly at: KitAtHand }) {

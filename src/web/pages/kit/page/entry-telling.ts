@@ -1,8 +1,11 @@
-import { checkNamed, itemNamed, modeNamed, stepNamed, type Pattern } from "#kit";
+import { sayDuration } from "#words";
+import { checkNamed, itemNamed, modeNamed, stepNamed, titleOfMode, type Pattern } from "#kit";
 import type { Entry } from "#log";
-import type { Bodies, EntryKind, Place, Remedy } from "#readiness";
-import { sayCount } from "../../../parts/words/say-count.ts";
-import { saySheet } from "../../../kit-view/sheet/sheet-words.ts";
+import { methodWords } from "#station";
+import { sayLent, type Bodies, type EntryKind, type Place, type Remedy } from "#readiness";
+import { sayCount } from "#web/parts/words/say-count.ts";
+import { sayDay } from "#web/parts/words/say-time.ts";
+import { saySheet } from "#web/kit-view/sheet/sheet-words.ts";
 import { TREND_WORDS } from "./trend-words.ts";
 
 /** What is needed to tell entries of a kit by name. */
@@ -31,39 +34,43 @@ const TELLERS: { readonly [Kind in EntryKind]?: Tell<Kind> } = {
       saySheet(sheet),
     ),
   "turnaround-told": ({ day, doneBy, result, note, sheet }) =>
-    listed(day, doneBy && `by ${doneBy}`, result, note, saySheet(sheet)),
+    listed(sayDay(day), doneBy && `by ${doneBy}`, result, note, saySheet(sheet)),
   "kit-renamed": ({ name }) => name,
   "kit-rebuilt": ({ reason }) => reason,
   "kit-moved": ({ to }, { places }) => `to ${places.find(({ id }) => id === to)?.name ?? to}`,
   "kit-retired": ({ reason }) => reason,
-  "handed-over": ({ to, method, sealBroken, note, back, taken, briefed }) =>
+  "handed-over": ({ to, method, sealBroken, note, back, taken, briefed, lent = [] }) =>
     listed(
       `to ${to}`,
-      METHOD_WORDS[method],
+      methodWords(method),
       sealBroken ? "seal broken" : "seal whole",
       taken && `taken by ${taken.name ?? "whoever signed"}`,
       briefed === undefined ? undefined : briefed ? "briefed" : "no time for a briefing",
-      back && `expected back by ${back}`,
+      back && `expected back by ${sayDay(back)}`,
+      lent.length === 0 ? undefined : `with ${lent.map(sayLent).join(", ")}`,
       note,
     ),
   returned: tellReturn,
   flushed: ({ note }) => note ?? "",
+  "lent-settled": ({ name, how, count, note }) =>
+    listed(count === undefined ? name : sayLent({ name, count }), how === "came-back" ? "came back" : "given up", note),
   mustered: ({ sealSeen, containerSound, note }) =>
     listed(saySealRead(sealSeen), containerSound ? "container sound" : "container not sound", note),
-  "turnaround-opened": ({ sealSeen }) => saySealRead(sealSeen),
+  "turnaround-opened": ({ sealSeen, sealReadBefore = [] }) =>
+    listed(saySealRead(sealSeen), ...sealReadBefore.map((one) => `before that ${saySealRead(one)}`)),
   "step-answered": tellAnswer,
   "timer-started": ({ step }, telling) => tellLine(step, telling),
   "timer-stopped": ({ step, seconds, reached }, telling) =>
-    listed(tellLine(step, telling), `${Math.round(seconds)} s`, reached ? undefined : "not the whole time"),
+    listed(tellLine(step, telling), sayDuration(seconds), reached ? undefined : "not the whole time"),
   "pulls-counted": ({ step, pulls, started }, telling) =>
     listed(tellLine(step, telling), sayCount(pulls, "pull"), started ? "started" : "not started"),
-  "prime-timed": ({ seconds, primed }) => listed(`${Math.round(seconds)} s`, primed ? "water" : "no water"),
+  "prime-timed": ({ seconds, primed }) => listed(sayDuration(seconds), primed ? "water" : "no water"),
   "delivery-measured": ({ ratio, verdict }) =>
     listed(`${TREND_WORDS.delivery.say(ratio)} of what was expected`, VERDICT_WORDS[verdict]),
   "item-fitted": ({ item, quantity, printed, batch, robbed, drawn }, { pattern, kits, places }) =>
     listed(
       `${itemNamed(pattern, item)?.name ?? item}, ${quantity}`,
-      printed && `printed ${printed}`,
+      printed && `printed ${sayDay(printed)}`,
       batch && `batch ${batch}`,
       robbed && `taken out of ${nameIn(kits, robbed)}`,
       drawn && `off the shelf at ${nameIn(places, drawn.place)}`,
@@ -82,14 +89,16 @@ const TELLERS: { readonly [Kind in EntryKind]?: Tell<Kind> } = {
   "work-dated": ({ work, day }) => listed(WORK_WORDS[work], day === undefined ? "its day taken back" : `for ${day}`),
   "work-put-off": ({ work, until, reason }) => listed(WORK_WORDS[work], `until ${until}`, reason),
   "openings-planned": ({ openings }) =>
-    openings.length === 0 ? "none" : `weeks of ${openings.map(({ week }) => week).join(", ")}`,
+    openings.length === 0 ? "none" : `weeks of ${openings.map(({ week }) => sayDay(week)).join(", ")}`,
   "second-named": ({ second }, { people }) => nameIn(people, second),
+  "second-confirmed": ({ byPin }) => (byPin ? "by their PIN" : "on a device of their own"),
   "gone-on-alone": ({ note }) => note,
   "drill-begun": ({ trainees, note }, { people }) =>
     listed(`for ${trainees.map((one) => nameIn(people, one)).join(" and ")}`, note),
   "faults-planted": ({ seal }) => listed("what they are is not shown", seal && `seal ${seal}`),
   "drill-revealed": ({ faults }, { pattern }) =>
     faults.map(({ item, mode, how }) => `${tellMode(item, mode, pattern)} (${how})`).join(", "),
+  "planted-removed": ({ fault }) => `fault ${fault} of those planted`,
   "drill-finding-judged": ({ real, note }) => listed(real ? "it is real" : "nothing was wrong there", note),
   "drill-ended": ({ how, reason }) => listed(how === "compared" ? "compared" : "not compared", reason),
   struck: ({ reason }) => reason,
@@ -100,14 +109,6 @@ const WORK_WORDS: Readonly<Record<Bodies["work-taken"]["work"], string>> = {
   muster: "muster",
   return: "fetching it",
   settle: "settling a difference",
-};
-
-const METHOD_WORDS: Readonly<Record<Bodies["handed-over"]["method"], string>> = {
-  passed: "passed across",
-  hoisted: "hoisted down",
-  dropped: "dropped",
-  line: "by line",
-  other: "another way",
 };
 
 const VERDICT_WORDS: Readonly<Record<Bodies["delivery-measured"]["verdict"], string>> = {
@@ -123,16 +124,17 @@ function tellAnswer({ step, check, answer, why, note }: Bodies["step-answered"],
   return listed(tellLine(step, telling), asked?.replace(/\.$/, ""), words, why, note);
 }
 
-function tellReturn({ exposure, note, counted = [] }: Bodies["returned"], { pattern }: Telling): string {
+function tellReturn({ exposure, note, counted = [], lent = [] }: Bodies["returned"], { pattern }: Telling): string {
   const amiss = counted.filter(({ as }) => as !== "there");
   const names = amiss.map(({ item, as }) => `${itemNamed(pattern, item)?.name ?? item} ${as}`);
   const count = counted.length === 0 ? undefined : names.length === 0 ? "all there" : names.join(", ");
-  return listed(exposure.length > 0 ? `seen ${exposure.join(", ")}` : undefined, count, note);
+  const back = lent.length > 0 ? `back of what was lent: ${lent.map(sayLent).join(", ")}` : undefined;
+  return listed(exposure.length > 0 ? `seen ${exposure.join(", ")}` : undefined, count, back, note);
 }
 
 function tellMode(item: string, mode: string, pattern: Pattern): string {
   const name = itemNamed(pattern, item)?.name ?? item;
-  return `${name}: ${modeNamed(pattern, mode)?.name ?? mode}`;
+  return titleOfMode(name, modeNamed(pattern, mode)?.name ?? mode);
 }
 
 function tellRemedy(remedy: Remedy): string {

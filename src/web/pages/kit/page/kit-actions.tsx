@@ -1,9 +1,9 @@
 import { drillsOn } from "#readiness";
 import { mayWrite } from "#station";
-import { ButtonLink, ButtonRow } from "../../../parts/index.ts";
-import { PaperLink } from "../../../parts/paper-link.tsx";
-import { withTurnaround, type KitAtHand } from "../../../kit-view/at-hand.ts";
-import { GoOnLink } from "../../../kit-view/go-on.tsx";
+import { ButtonLink, ButtonRow } from "#web/parts/index.ts";
+import { PaperLink } from "#web/parts/paper-link.tsx";
+import { withTurnaround, type KitAtHand } from "#web/kit-view/at-hand.ts";
+import { GoOnLink } from "#web/kit-view/go-on.tsx";
 
 /** What can be done with the kit now: the next thing large, the rest beside each other. */
 export function KitActions({ at }: { readonly at: KitAtHand }) {

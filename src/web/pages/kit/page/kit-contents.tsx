@@ -1,6 +1,6 @@
-import { Section, Timestamp } from "../../../parts/index.ts";
-import { Table, type Column } from "../../../parts/table.tsx";
-import type { KitAtHand } from "../../../kit-view/at-hand.ts";
+import { Section, Timestamp } from "#web/parts/index.ts";
+import { Table, type Column } from "#web/parts/table.tsx";
+import type { KitAtHand } from "#web/kit-view/at-hand.ts";
 import {
   contentsByPlace,
   isPlain,
@@ -48,7 +48,10 @@ function PlaceContents({ place: { name, lines } }: { readonly place: ContentPlac
       )}
       {plain.length > 0 && (
         <p>
-          {dated.length > 0 && <span className="quiet">And without a date: </span>}
+          {plain.some(({ quantity }) => quantity === undefined) && <span className="quiet">Not counted yet: </span>}
+          {plain.every(({ quantity }) => quantity !== undefined) && dated.length > 0 && (
+            <span className="quiet">And without a date: </span>
+          )}
           {plain.map(sayPlain).join(", ")}.
         </p>
       )}

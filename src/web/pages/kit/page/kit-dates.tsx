@@ -1,11 +1,11 @@
 import { daysBetween, formatDate } from "#base";
 import { lapsesOf, type Lapse } from "#readiness";
 import { DatesToRead } from "./dates-to-read.tsx";
-import { EmptyState, sayCount, Section } from "../../../parts/index.ts";
-import { Table, type Column } from "../../../parts/table.tsx";
-import type { KitAtHand } from "../../../kit-view/at-hand.ts";
+import { EmptyState, sayCount, Section } from "#web/parts/index.ts";
+import { Table, type Column } from "#web/parts/table.tsx";
+import type { KitAtHand } from "#web/kit-view/at-hand.ts";
 import { sayDaysOff } from "./contents.ts";
-import { sayEffect } from "../../../act/finding-choice.ts";
+import { sayEffect } from "#web/act/finding-choice.ts";
 
 /** Dates shown before the rest is folded. */
 const FIRST = 8;

@@ -1,14 +1,14 @@
 import { useState } from "react";
 import type { Entry } from "#log";
 import { strikeEntry } from "#station";
-import { doingOf, useRecorder, type HistoryLine } from "../../../device/index.ts";
-import { Button, ButtonRow, Section, sayCount, Timestamp } from "../../../parts/index.ts";
-import { ReceivedLate } from "../../../parts/notices/received-late.tsx";
-import { sayKind } from "../../../parts/words/entry-words.ts";
-import { Table, type Column } from "../../../parts/table.tsx";
-import { nameOf, type KitAtHand } from "../../../kit-view/at-hand.ts";
+import { doingOf, useRecorder, type HistoryLine } from "#web/device/index.ts";
+import { Button, ButtonRow, Section, sayCount, Timestamp } from "#web/parts/index.ts";
+import { ReceivedLate } from "#web/parts/notices/received-late.tsx";
+import { sayKind } from "#web/parts/words/entry-words.ts";
+import { Table, type Column } from "#web/parts/table.tsx";
+import { nameOf, type KitAtHand } from "#web/kit-view/at-hand.ts";
 import { isStepLine, tellEntry } from "./entry-telling.ts";
-import { StrikeDialog } from "../../../kit-view/strike-dialog.tsx";
+import { StrikeDialog } from "#web/kit-view/strike-dialog.tsx";
 
 const PAGE = 15;
 

@@ -1,11 +1,11 @@
 import { Link } from "wouter";
 import type { Finding } from "#readiness";
-import { EmptyState, Section, Timestamp } from "../../../parts/index.ts";
-import { Table, type Column } from "../../../parts/table.tsx";
-import { listOpen, nameFinding } from "../../../kit-view/ages.ts";
-import { FindingList } from "../../../kit-view/finding-list.tsx";
-import { nameOf, type KitAtHand } from "../../../kit-view/at-hand.ts";
-import "../../../kit-view/findings.css";
+import { EmptyState, Section, Timestamp } from "#web/parts/index.ts";
+import { Table, type Column } from "#web/parts/table.tsx";
+import { listOpen, nameFinding } from "#web/kit-view/ages.ts";
+import { FindingList } from "#web/kit-view/finding-list.tsx";
+import { nameOf, type KitAtHand } from "#web/kit-view/at-hand.ts";
+import "#web/kit-view/findings.css";
 
 /** Open findings to tap, then the closed ones in a table. */
 export function KitFindings({ at }: { readonly at: KitAtHand }) {

@@ -1,24 +1,27 @@
+import { usePreferences } from "#web/theme/index.ts";
 import { Link } from "wouter";
-import { trendsOf, type Trend } from "#readiness";
-import { TrendChart } from "../../../drawing/trend-chart.tsx";
-import { EmptyState, Section, Timestamp } from "../../../parts/index.ts";
-import { Table, type Column } from "../../../parts/table.tsx";
-import type { KitAtHand } from "../../../kit-view/at-hand.ts";
+import { measuredTrends, trendsOf, type Trend } from "#readiness";
+import { TrendChart } from "#web/drawing/trend-chart.tsx";
+import { EmptyState, Section, Timestamp } from "#web/parts/index.ts";
+import { Table, type Column } from "#web/parts/table.tsx";
+import type { KitAtHand } from "#web/kit-view/at-hand.ts";
 import { CasualtyRuns } from "../after-use/index.ts";
 import { KitStart } from "../start/kit-start.tsx";
 import { WhatIsBehind } from "./trend-behind.tsx";
-import { limitsOf, sayTrend, TREND_WORDS } from "./trend-words.ts";
+import { isTaken, limitsOf, sayTrend, wordsOfTrend } from "./trend-words.ts";
 
 /** How starts, primes and deliveries have gone over the years, against the pattern's limits. */
 export function KitRuns({ at }: { readonly at: KitAtHand }) {
-  const trends = trendsOf(at.kit);
-  const isNone = at.kit.runs.length === 0;
+  const measured = measuredTrends(at.kit, at.pattern);
+  const taken = trendsOf(at.kit).filter((trend) => isTaken(trend, at.pattern));
+  const trends = [...taken, ...measured];
+  const isNone = at.kit.runs.length === 0 && measured.every(({ points }) => points.length === 0);
   return (
     <Section id="runs" title="Runs">
       {!at.kit.retired && <KitStart at={at} />}
       {isNone ? (
         <EmptyState title="Nothing was counted or timed yet">
-          <p>Pulls, prime and delivery are taken down in the run of a turnaround, and from the sheet of a casualty.</p>
+          <p>Starts, prime and delivery are taken down in the run of a turnaround, and from the sheet of a casualty.</p>
         </EmptyState>
       ) : (
         <div className="kit-trends">
@@ -33,29 +36,32 @@ export function KitRuns({ at }: { readonly at: KitAtHand }) {
 }
 
 function KitTrend({ trend, at: { view, kit, pattern } }: { readonly trend: Trend; readonly at: KitAtHand }) {
-  const words = TREND_WORDS[trend.what];
-  const sentence = sayTrend(trend);
+  const { units } = usePreferences();
+  const { title, reading: readingIn, say: sayIn, sayTick } = wordsOfTrend(trend.what);
+  const reading = readingIn(units);
+  const say = (value: number) => sayIn(value, units);
+  const sentence = sayTrend(trend, units);
   return (
     <div className="kit-trend">
-      <h3>{words.title}</h3>
+      <h3>{title}</h3>
       <p>{sentence}</p>
       <WhatIsBehind trend={trend} at={{ view, kit, pattern }} />
       {trend.points.length > 0 && (
         <>
           <TrendChart
-            label={`${words.reading}. ${sentence} All in the table below.`}
-            reading={words.reading}
+            label={`${reading}. ${sentence} All in the table below.`}
+            reading={reading}
             points={trend.points}
-            limits={limitsOf(trend.what, pattern)}
-            say={words.say}
-            sayTick={words.sayTick}
+            limits={limitsOf(trend.what, pattern, units)}
+            say={say}
+            sayTick={sayTick && ((value) => sayTick(value, units))}
           />
           <details className="kit-table">
-            <summary>{words.title} as a table</summary>
+            <summary>{title} as a table</summary>
             <Table
-              caption={words.reading}
+              caption={reading}
               isCaptionHidden
-              columns={columns(kit.id, words.say)}
+              columns={columns(kit.id, say)}
               rows={trend.points.toReversed()}
               rowKey={({ turnaround, casualty, at }) => `${turnaround ?? casualty?.id} ${at}`}
             />

@@ -1,6 +1,6 @@
-import { EmptyState, Section, Timestamp } from "../../../parts/index.ts";
-import { Table, type Column } from "../../../parts/table.tsx";
-import { nameOf, type KitAtHand } from "../../../kit-view/at-hand.ts";
+import { EmptyState, Section, Timestamp } from "#web/parts/index.ts";
+import { Table, type Column } from "#web/parts/table.tsx";
+import { nameOf, type KitAtHand } from "#web/kit-view/at-hand.ts";
 import type { KitState } from "#readiness";
 
 type SealLine = KitState["seals"][number];

@@ -1,6 +1,7 @@
+import { sayDuration } from "#words";
 import { watchesOf, type Standing } from "#readiness";
-import type { KitAtHand } from "../../../kit-view/at-hand.ts";
-import { sayDayAhead, sayMinutes } from "../../../kit-view/board-words.ts";
+import type { KitAtHand } from "#web/kit-view/at-hand.ts";
+import { sayDayAhead } from "#web/kit-view/board-words.ts";
 
 /** What a kit is good for: every reason, its limits, the day that ends it, and what would restore it. */
 export function KitStanding({ standing, at }: { readonly standing: Standing; readonly at: KitAtHand }) {
@@ -60,7 +61,7 @@ function Restore({ restore: { what, minutes } }: Pick<Standing, "restore">) {
     <div className="kit-restore">
       <p>
         <strong>To restore it</strong>
-        {minutes > 0 && `, about ${sayMinutes(minutes)}`}
+        {minutes > 0 && `, about ${sayDuration(60 * minutes, "needed")}`}
       </p>
       <FoldedList words={what} label="To restore it" />
     </div>

@@ -1,11 +1,11 @@
 import { Link } from "wouter";
 import { turnaroundsNewestFirst, type Turnaround } from "#readiness";
-import { ButtonLink, ButtonRow, EmptyState, sayCount, Section, Timestamp } from "../../../parts/index.ts";
-import { PaperLink } from "../../../parts/paper-link.tsx";
-import { Table, type Column } from "../../../parts/table.tsx";
-import { nameOf, type KitAtHand } from "../../../kit-view/at-hand.ts";
-import { saySheet } from "../../../kit-view/sheet/sheet-words.ts";
-import { writePrinted } from "../../../act/reading.ts";
+import { ButtonLink, ButtonRow, EmptyState, sayCount, Section, Timestamp } from "#web/parts/index.ts";
+import { PaperLink } from "#web/parts/paper-link.tsx";
+import { Table, type Column } from "#web/parts/table.tsx";
+import { nameOf, type KitAtHand } from "#web/kit-view/at-hand.ts";
+import { saySheet } from "#web/kit-view/sheet/sheet-words.ts";
+import { writePrinted } from "#web/act/reading.ts";
 
 const FIRST = 5;
 
@@ -30,6 +30,7 @@ export function KitTurnarounds({ at }: { readonly at: KitAtHand }) {
       )}
       <ButtonRow>
         <ButtonLink to={`/pattern/${at.pattern.id}`}>What its pattern&apos;s checks found</ButtonLink>
+        <ButtonLink to={`/pattern/${at.pattern.id}/lives?kit=${at.kit.id}`}>How long its things last</ButtonLink>
       </ButtonRow>
     </Section>
   );

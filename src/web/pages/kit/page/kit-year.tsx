@@ -1,10 +1,10 @@
 import { formatDate } from "#base";
 import { bandsOf, type Band } from "#readiness";
-import { BandLegend, YearBands } from "../../../drawing/index.ts";
-import { Section, STANDING_WORDS } from "../../../parts/index.ts";
-import { Table, type Column } from "../../../parts/table.tsx";
-import { kitRow, yearFrom } from "../../../kit-view/year-ahead.ts";
-import type { KitAtHand } from "../../../kit-view/at-hand.ts";
+import { BandLegend, YearBands } from "#web/drawing/index.ts";
+import { Section, STANDING_WORDS } from "#web/parts/index.ts";
+import { Table, type Column } from "#web/parts/table.tsx";
+import { kitRow, yearFrom } from "#web/kit-view/year-ahead.ts";
+import type { KitAtHand } from "#web/kit-view/at-hand.ts";
 
 /** What the kit is worth over the year if nobody does anything, and why. */
 export function KitYear({ at: { kit, pattern, view } }: { readonly at: KitAtHand }) {

@@ -1,8 +1,9 @@
+import { usePreferences } from "#web/theme/index.ts";
 import { stepOfCheck } from "#kit";
 import type { Trend } from "#readiness";
 import { findingsByMode, trendSignal, type TrendCause } from "#station";
 import { useMemo } from "react";
-import type { KitAtHand } from "../../../kit-view/at-hand.ts";
+import type { KitAtHand } from "#web/kit-view/at-hand.ts";
 import { sayCause, sayCauseBasis, saySince } from "./trend-words.ts";
 
 interface WhatIsBehindProps {
@@ -12,6 +13,7 @@ interface WhatIsBehindProps {
 
 /** Of a trend that gets worse: since when, the likeliest items, and the check that would tell. Nothing of any other. */
 export function WhatIsBehind({ trend, at: { view, kit, pattern } }: WhatIsBehindProps) {
+  const { units } = usePreferences();
   const signal = useMemo(() => {
     const found = findingsByMode([...view.kits, ...view.retired], kit.pattern);
     return trendSignal(trend, pattern, found);
@@ -20,7 +22,7 @@ export function WhatIsBehind({ trend, at: { view, kit, pattern } }: WhatIsBehind
   return (
     <>
       <p>
-        <strong>{saySince(signal)}</strong>
+        <strong>{saySince(signal, units)}</strong>
       </p>
       {signal.likely.length > 0 && (
         <details className="kit-table" open>

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { SAMPLE } from "../../../kit-view/sample.ts";
-import { limitsOf, sayCause, sayCauseBasis, saySince, sayTrend } from "./trend-words.ts";
+import { SAMPLE } from "#web/kit-view/sample.ts";
+import { isTaken, limitsOf, sayCause, sayCauseBasis, saySince, sayTrend } from "./trend-words.ts";
 
 const at = (month: number) => `2026-0${month}-14T09:00:00+00:00`;
 const trend = (...values: number[]) => ({
@@ -10,17 +10,31 @@ const trend = (...values: number[]) => ({
 
 describe("a trend in words", () => {
   it("says the last reading, how many there are, and between what they have been", () => {
-    expect(sayTrend(trend(24, 31, 55))).toBe(
+    expect(sayTrend(trend(24, 31, 55), "metric")).toBe(
       "Last 55 s, on 14 Mar 2026. 3 since 14 Jan 2026, from 24 s to 55 s. Too few runs to tell a trend.",
     );
   });
 
   it("says so where they were all alike, where there is one, and where there is none", () => {
-    expect(sayTrend(trend(30, 30))).toBe(
+    expect(sayTrend(trend(30, 30), "metric")).toBe(
       "Last 30 s, on 14 Feb 2026. 2 since 14 Jan 2026, always 30 s. Too few runs to tell a trend.",
     );
-    expect(sayTrend(trend(30))).toBe("Last 30 s, on 14 Jan 2026. It is the only one.");
-    expect(sayTrend(trend())).toBe("None measured yet.");
+    expect(sayTrend(trend(30), "metric")).toBe("Last 30 s, on 14 Jan 2026. It is the only one.");
+    expect(sayTrend(trend(), "metric")).toBe("None measured yet.");
+  });
+});
+
+describe("a trend that a kit may have", () => {
+  const [stage] = SAMPLE.stages;
+  const pulled = { ...stage!.steps[0]!, timer: { kind: "pulls", atMost: 6 } as const };
+  const corded = { ...SAMPLE, stages: [{ ...stage!, steps: [pulled] }] };
+  const plugged = { ...SAMPLE, stages: [] };
+  const pulls = { what: "pulls", points: [] } as const;
+
+  it("has no pulls where there is no cord, nor a prime where nothing is primed, unless some were told of", () => {
+    expect([isTaken(pulls, corded), isTaken(pulls, plugged), isTaken(trend(), plugged)]).toEqual([true, false, false]);
+    expect(isTaken(trend(30), plugged)).toBe(true);
+    expect(isTaken({ what: "delivery", points: [] }, plugged)).toBe(true);
   });
 });
 
@@ -30,18 +44,18 @@ describe("the lines a trend is held to", () => {
     const [step] = stage!.steps;
     const timed = { ...step!, timer: { kind: "prime", atMost: 60 } as const };
     const pattern = { ...SAMPLE, stages: [{ ...stage!, steps: [timed] }] };
-    expect(limitsOf("prime", pattern)).toEqual([{ value: 60, label: "At most 60 s" }]);
-    expect(limitsOf("pulls", pattern)).toEqual([]);
+    expect(limitsOf("prime", pattern, "metric")).toEqual([{ value: 60, label: "At most 60 s" }]);
+    expect(limitsOf("pulls", pattern, "metric")).toEqual([]);
   });
 
   it("come from the pattern's proof for delivery, and are none where it has no pump curve", () => {
-    expect(limitsOf("delivery", SAMPLE)).toEqual([]);
+    expect(limitsOf("delivery", SAMPLE, "metric")).toEqual([]);
     const hydraulics = {
       pump: { curve: [] },
       discharge: { length: 8, bore: 0.05, fittings: 1 },
       proof: { grounds: 0.6, notes: 0.85 },
     };
-    expect(limitsOf("delivery", { ...SAMPLE, hydraulics }).map(({ label }) => label)).toEqual([
+    expect(limitsOf("delivery", { ...SAMPLE, hydraulics }, "metric").map(({ label }) => label)).toEqual([
       "Noted below 85.0 %",
       "Grounded below 60.0 %",
     ]);
@@ -52,8 +66,8 @@ describe("what may be behind a trend", () => {
   const signal = { what: "prime", since: at(5), before: 24, after: 36.4, likely: [], findings: 0 } as const;
 
   it("says since about when, and what it was before and is now", () => {
-    expect(saySince(signal)).toBe("Since about 14 May 2026: 36 s rather than 24 s, in the middle.");
-    expect(saySince({ ...signal, what: "pulls", before: 2, after: 3.5 })).toBe(
+    expect(saySince(signal, "metric")).toBe("Since about 14 May 2026: 36 s rather than 24 s, in the middle.");
+    expect(saySince({ ...signal, what: "pulls", before: 2, after: 3.5 }, "metric")).toBe(
       "Since about 14 May 2026: 3.5 pulls rather than 2.0 pulls, in the middle.",
     );
   });

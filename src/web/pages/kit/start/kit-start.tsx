@@ -1,9 +1,10 @@
-import { StartBook, tonightOf, workingCurve, type StartRecord, type Tonight } from "#station";
+import { sayDuration } from "#words";
+import { StartBook, tonightOf, workingCurve, type KitStartRecord, type Tonight } from "#station";
 import { useMemo, useState } from "react";
-import { StartCurve } from "../../../drawing/start-curve.tsx";
-import type { KitAtHand } from "../../../kit-view/at-hand.ts";
-import { sayDays, sayHidden, sayNext, sayRecord, sayRests, sayTonight, tenths } from "../../../kit-view/start-words.ts";
-import { Table, type Column } from "../../../parts/table.tsx";
+import { StartCurve } from "#web/drawing/start-curve.tsx";
+import type { KitAtHand } from "#web/kit-view/at-hand.ts";
+import { sayHidden, sayNext, sayRecord, sayRests, sayTonight, tenths } from "#web/kit-view/start-words.ts";
+import { Table, type Column } from "#web/parts/table.tsx";
 import { Demands } from "./demands.tsx";
 import "./start.css";
 
@@ -17,7 +18,7 @@ export function KitStart({ at: { kit, view } }: { readonly at: KitAtHand }) {
       <h3>Will it start?</h3>
       {tonight && (
         <p>
-          <strong>{sayTonight(tonight)}</strong>, {sayDays(tonight.days)} after it was last proved.
+          <strong>{sayTonight(tonight)}</strong>, {sayDuration(86_400 * tonight.days, "long")} after it was last proved.
         </p>
       )}
       <p>{sayRecord(record)}</p>
@@ -36,9 +37,9 @@ export function KitStart({ at: { kit, view } }: { readonly at: KitAtHand }) {
 const YEARS = 2 * 365.25;
 
 /** The curve to two years after the proof, or to a third beyond today. */
-function OverTime({ record, tonight }: { readonly record: StartRecord; readonly tonight: Tonight }) {
+function OverTime({ record, tonight }: { readonly record: KitStartRecord; readonly tonight: Tonight }) {
   const points = useMemo(() => workingCurve(record, Math.max(YEARS, tonight.days * 1.33), 24), [record, tonight]);
-  const label = `The chance that it works against the months since it was last proved. ${sayTonight(tonight)}, ${sayDays(tonight.days)} after. All in the table below.`;
+  const label = `The chance that it works against the months since it was last proved. ${sayTonight(tonight)}, ${sayDuration(86_400 * tonight.days, "long")} after. All in the table below.`;
   return (
     <>
       <StartCurve label={label} points={points} today={tonight} todayWords="Today" />
@@ -58,6 +59,6 @@ function OverTime({ record, tonight }: { readonly record: StartRecord; readonly 
 }
 
 const COLUMNS: readonly Column<Tonight>[] = [
-  { key: "after", head: "After", cell: ({ days }) => sayDays(days) },
+  { key: "after", head: "After", cell: ({ days }) => sayDuration(86_400 * days, "long") },
   { key: "works", head: "Starts, primes and delivers", cell: ({ working }) => tenths(working) },
 ];

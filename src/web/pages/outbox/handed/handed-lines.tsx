@@ -1,6 +1,6 @@
 import { useState } from "react";
-import { useDeviceState, useThisDevice } from "../../../device/index.ts";
-import { Button, ButtonRow, ConfirmDialog, ErrorBox, Notice, Section, useDoing } from "../../../parts/index.ts";
+import { useDeviceState, useThisDevice } from "#web/device/index.ts";
+import { Button, ButtonRow, ConfirmDialog, ErrorBox, Notice, Section, useDoing } from "#web/parts/index.ts";
 import { LineTable } from "../line-table.tsx";
 
 /** Lines that another device handed over by code or file, and that the station is not known to have. */

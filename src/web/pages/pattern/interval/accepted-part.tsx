@@ -2,10 +2,10 @@ import type { Pattern } from "#kit";
 import type { Entry } from "#log";
 import type { Bodies } from "#readiness";
 import { mayWrite, withdrawOpenings } from "#station";
-import { useSaving } from "../../../act/use-saving.ts";
-import { useCarryOut, useStation, type StationView } from "../../../device/index.ts";
-import { nameOf } from "../../../kit-view/at-hand.ts";
-import { Button, ErrorBox, Section, Timestamp } from "../../../parts/index.ts";
+import { useSaving } from "#web/act/use-saving.ts";
+import { useCarryOut, useStation, type StationView } from "#web/device/index.ts";
+import { nameOf } from "#web/kit-view/at-hand.ts";
+import { Button, ErrorBox, Section, Timestamp } from "#web/parts/index.ts";
 import { sayEvery } from "./interval-words.ts";
 
 type Accepted = Entry<string, Bodies["opening-interval-set"]>;

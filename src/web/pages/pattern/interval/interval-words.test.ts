@@ -1,6 +1,6 @@
 import type { OpeningProposal } from "#station";
 import { describe, expect, it } from "vitest";
-import { sayBest, sayEvidence, sayLong, sayStanding, sayVerdict } from "./interval-words.ts";
+import { sayBest, sayCosts, sayEvidence, sayLong, sayStanding, sayVerdict } from "./interval-words.ts";
 
 const YEAR = { months: 12 };
 
@@ -33,6 +33,14 @@ describe("how often to open, in words", () => {
     expect([20, 200, 900].map(sayLong)).toEqual(["20 days", "7 months", "2.5 years"]);
   });
 
+  it("says what a year is made of, and leaves out what nobody stated", () => {
+    const costs = { tests: 4.25, parts: 1, wear: 0.5, notReady: 0, night: 6 };
+    expect(sayCosts({ costs }, { parts: 1 })).toBe(
+      "At the likeliest best, one kit and year weigh as much as 4.3\u00a0hours opening it, 1.0\u00a0hours in parts, and 6.0\u00a0hours for nights on which it fails.",
+    );
+    expect(sayCosts({ costs }, {})).not.toMatch(/parts|wear|without/);
+  });
+
   it("says all that it rests on", () => {
     const evidence = {
       kits: 12,
@@ -41,19 +49,35 @@ describe("how often to open, in words", () => {
       lay: 80 * 365.25 * 86_400,
       rate: { mean: 0, p05: 1e-10, p50: 0, p95: 2e-9 },
       asked: 80,
-      failing: 0.031,
+      failing: { mean: 0.031, p05: 0.006, p50: 0.025, p95: 0.07 },
       calls: 1,
-      callsPerYear: 0.02,
+      callsPerYear: { mean: 0.02, p05: 0.0035, p50: 0.016, p95: 0.082 },
       hours: 2.5,
       out: 41_400,
+      timed: 0,
+      starts: 2,
     };
-    expect(sayEvidence(evidence)).toEqual([
+    expect(sayEvidence(evidence, { parts: 1 })).toEqual([
       "80 openings of 12 kits after lying closed for 80.0 years in all: 1 fault that would have stopped the kit.",
       "So in ten years of lying closed 0.032 to 0.63 such faults come, nine times in ten, at a steady rate; kits are taken as alike.",
-      "Asked to start, it fails about 3.1 times in 100 whatever its age, just opened or not.",
-      "Put to work on casualties once: 0.02 calls a year on one kit.",
-      "By the pattern an opening takes 2.5 hours of work, and the kit is out for 11.5 hours. Parts and wear are not counted.",
+      "No drill planted such a fault: every opening is taken to find each of them.",
+      "Asked to start 80 times, it fails 0.6 to 7 times in 100, nine times in ten, whatever its age, just opened or not.",
+      "Put to work on casualties once: 0.0035 to 0.082 calls a year on one kit, nine times in ten; reckoned with 0.02.",
+      "By the pattern an opening takes 2.5 hours of work, and the kit is out for 11.5 hours and for what it hangs to dry beyond that. It is started twice.",
+      "Not counted, as nobody stated it: wear of starts, days without the kit, faults that an opening leaves behind.",
     ]);
-    expect(sayEvidence({ ...evidence, asked: 0, failing: 0.5 })[2]).toMatch(/never counted/);
+    const finding = { mean: 0.7, p05: 0.42, p50: 0.7, p95: 0.91 };
+    const drilled = (found: number, planted: number, counts: boolean) =>
+      sayEvidence({ ...evidence, drilled: { found, planted, counts, finding } }, {})[2];
+    expect(drilled(5, 7, true)).toBe(
+      "Of 7 such faults planted in drills the opening found 5, so 4.2 to 9.1 of 10, nine times in ten. What one overlooks the next may find; counted with 7.0 of 10.",
+    );
+    expect(drilled(1, 1, false)).toBe(
+      "Of 1 such fault planted in drills the opening found 1: fewer than 5 tell too little, and every opening is taken to find each.",
+    );
+    expect(sayEvidence({ ...evidence, asked: 0 }, {})[3]).toMatch(/never counted/);
+    expect(sayEvidence({ ...evidence, timed: 80, out: 79_200 }, {})[5]).toMatch(
+      /^By the pattern an opening takes 2.5 hours of work; seal to seal the kit was out for 22.0 hours, on average of 80 openings\. /,
+    );
   });
 });

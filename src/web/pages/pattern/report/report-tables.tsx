@@ -1,6 +1,6 @@
 import type { CheckFound, LineHard, MinutesTaken, ModeFound } from "#station";
-import { EmptyState, Section } from "../../../parts/index.ts";
-import { Table, type Column } from "../../../parts/table.tsx";
+import { EmptyState, Section } from "#web/parts/index.ts";
+import { Table, type Column } from "#web/parts/table.tsx";
 import { farOff, sayMinutes, sayOneIn, sayReports, sayTimes } from "./report-words.ts";
 
 /** What each check found; those that never did, with how rarely they may. */
@@ -139,7 +139,7 @@ const MINUTES: readonly Column<MinutesTaken>[] = [
     key: "between",
     head: "Middle half",
     align: "figures",
-    cell: ({ quartiles: [low, high] }) => `${sayMinutes(low)} to ${sayMinutes(high)}`,
+    cell: ({ quartiles }) => [...new Set(quartiles.map(sayMinutes))].join(" to "),
   },
   { key: "times", head: "Timed", align: "figures", cell: ({ times }) => sayTimes(times) },
 ];

@@ -8,7 +8,7 @@ import {
   type Proposal,
   type ReportCard,
 } from "#station";
-import { sayCount } from "../../../parts/words/say-count.ts";
+import { sayCount } from "#web/parts/words/say-count.ts";
 
 /** What a report card rests on. */
 export function sayBasis({ openings, kits }: ReportCard): string {

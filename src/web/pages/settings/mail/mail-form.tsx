@@ -1,8 +1,8 @@
 import type { MailWishRequest } from "#station";
 import { useState } from "react";
-import { Button, TextField } from "../../../parts/index.ts";
-import { Choice } from "../../../parts/fields/choice.tsx";
-import { NumberField } from "../../../parts/fields/number-field.tsx";
+import { Button, TextField } from "#web/parts/index.ts";
+import { Choice } from "#web/parts/fields/choice.tsx";
+import { NumberField } from "#web/parts/fields/number-field.tsx";
 
 interface MailFormProps {
   readonly wish: MailWishRequest | undefined;

@@ -1,4 +1,4 @@
-import { Button, ButtonRow, Notice, Section } from "../../../parts/index.ts";
+import { Button, ButtonRow, Notice, Section } from "#web/parts/index.ts";
 import { MailForm } from "./mail-form.tsx";
 import { MailLetters } from "./mail-letters.tsx";
 import { NotAnswered } from "../made-link.tsx";
@@ -6,7 +6,7 @@ import { useMail } from "./use-mail.ts";
 
 /** What this person is told by mail, where, and what became of each letter. */
 export function OwnMail() {
-  const { isBusy, known, reply, look, save, stop, sendTrial } = useMail();
+  const { isBusy, known, reply, look, save, stop, sendTrial, sendAgain } = useMail();
   return (
     <Section title="Mail">
       <NotAnswered reply={reply} />
@@ -41,7 +41,12 @@ export function OwnMail() {
               </Button>
             </ButtonRow>
           )}
-          <MailLetters letters={known.letters} isBusy={isBusy} onLook={() => void look()} />
+          <MailLetters
+            letters={known.letters}
+            isBusy={isBusy}
+            onLook={() => void look()}
+            {...(known.isSending && { onAgain: (id) => void sendAgain(id) })}
+          />
         </>
       )}
     </Section>

@@ -1,8 +1,8 @@
 import type { MailReply, MailWishRequest } from "#station";
 import { useCallback, useEffect, useState } from "react";
-import { useThisDevice } from "../../../device/index.ts";
-import type { Reply } from "../../../device/sync/server-door.ts";
-import { useDoing } from "../../../parts/index.ts";
+import { useThisDevice } from "#web/device/index.ts";
+import type { Reply } from "#web/device/sync/server-door.ts";
+import { useDoing } from "#web/parts/index.ts";
 
 const PATH = "/api/mail";
 
@@ -18,7 +18,7 @@ export function useMail() {
   }, []);
   const look = useCallback(() => door.ask<MailReply>({ method: "GET", path: PATH }).then(take), [door, take]);
   useEffect(() => void look(), [look]);
-  const does = (method: "PUT" | "DELETE" | "POST", path: string, json?: MailWishRequest) =>
+  const does = (method: "PUT" | "DELETE" | "POST", path: string, json?: MailWishRequest | { readonly id: string }) =>
     run(async () => take(await door.ask<MailReply>({ method, path, ...(json && { json }) })));
   return {
     isBusy,
@@ -27,6 +27,7 @@ export function useMail() {
     look: () => run(look),
     save: (wish: MailWishRequest) => does("PUT", PATH, wish),
     stop: () => does("DELETE", PATH),
+    sendAgain: (id: string) => does("POST", `${PATH}/again`, { id }),
     sendTrial: () => does("POST", `${PATH}/trial`),
   };
 }

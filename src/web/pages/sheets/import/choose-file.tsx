@@ -1,6 +1,6 @@
 import { SHEET_LIMITS } from "#store/sheets";
 import { useId } from "react";
-import { ErrorBox, sayCount } from "../../../parts/index.ts";
+import { ErrorBox, sayCount } from "#web/parts/index.ts";
 import type { SheetNow } from "./use-sheet.ts";
 
 /** The file, and which of its sheets. */

@@ -1,8 +1,8 @@
 import { newestOfEach } from "#kit";
 import { ROLES } from "#station";
 import { fieldsOf, type Mapping, type SheetField, type SheetOf, type SheetTable } from "#store/sheets";
-import { useStation, type StationView } from "../../../device/index.ts";
-import { ROLE_WORDS, Section } from "../../../parts/index.ts";
+import { useStation, type StationView } from "#web/device/index.ts";
+import { ROLE_WORDS, Section } from "#web/parts/index.ts";
 
 interface ColumnPicksProps {
   readonly of: SheetOf;

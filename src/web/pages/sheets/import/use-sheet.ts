@@ -2,17 +2,20 @@ import { InputError, type DateOrder } from "#base";
 import {
   fieldsOf,
   guessMapping,
+  mendTable,
+  NO_MENDS,
   planSheet,
   type Mapping,
+  type Mends,
   type SheetOf,
   type SheetSaid,
   type SheetTable,
 } from "#store/sheets";
 import { useState } from "react";
 import { uuidv7 } from "uuidv7";
-import { doingOf, useRecorder, useStation, type StationView } from "../../../device/index.ts";
-import { useDoing } from "../../../parts/index.ts";
-import { readSheetFile } from "../../../worker/sheet-line.ts";
+import { doingOf, useRecorder, useStation, type StationView } from "#web/device/index.ts";
+import { useDoing } from "#web/parts/index.ts";
+import { readSheetFile } from "#web/worker/sheet-line.ts";
 
 /** A file that was chosen, as it was read and as somebody said its columns are. */
 interface Chosen {
@@ -20,6 +23,7 @@ interface Chosen {
   readonly table: SheetTable;
   readonly mapping: Mapping;
   readonly order?: DateOrder;
+  readonly mends: Mends;
 }
 
 /** A sheet from its choice to its last line. Nothing is written before somebody has seen all of it and says so. */
@@ -36,7 +40,13 @@ export function useSheet(of: SheetOf) {
     return reading.run(async () => {
       setChosen((before) => (before?.file === file ? before : undefined));
       const table = await readSheetFile(file, sheet);
-      setChosen((before) => ({ ...before, file, table, mapping: mappingFor(table, of, view, chosen) }));
+      setChosen((before) => ({
+        ...before,
+        file,
+        table,
+        mapping: mappingFor(table, of, view, chosen),
+        mends: NO_MENDS,
+      }));
     });
   };
   const change = (part: Partial<Chosen>) => setChosen((before) => before && { ...before, ...part });
@@ -55,8 +65,8 @@ export function useSheet(of: SheetOf) {
 export type SheetNow = ReturnType<typeof useSheet>;
 
 /** What was said of a file, for the plan. */
-export function saidOf(of: SheetOf, { table, mapping, order }: Chosen): SheetSaid {
-  return { of, table, mapping, ...(order !== undefined && { order }) };
+export function saidOf(of: SheetOf, { table, mapping, order, mends }: Chosen): SheetSaid {
+  return { of, table: mendTable(table, mends), mapping, ...(order !== undefined && { order }) };
 }
 
 /** The plan as the station stands now. */

@@ -1,11 +1,11 @@
 import { useState } from "react";
 import { datesReadAt, type Item, type Step } from "#kit";
 import { datesUnknown } from "#readiness";
-import { Button } from "../../../parts/index.ts";
-import type { KitActs } from "../../../act/acts.ts";
-import { DateReading } from "../../../kit-view/date-reading.tsx";
-import { sayRead } from "../../../kit-view/date-words.ts";
-import type { OpenKit } from "../../../kit-view/at-hand.ts";
+import { Button } from "#web/parts/index.ts";
+import type { KitActs } from "#web/act/acts.ts";
+import { DateReading } from "#web/kit-view/date-reading.tsx";
+import { sayRead } from "#web/kit-view/date-words.ts";
+import type { OpenKit } from "#web/kit-view/at-hand.ts";
 import { Fitting } from "./fitting-list.tsx";
 
 interface DatesAtLineProps {

@@ -2,10 +2,10 @@ import { useState } from "react";
 import type { Effect } from "#kit";
 import type { Entry } from "#log";
 import type { PhotoRef } from "#readiness";
-import { useRecorder } from "../../../device/index.ts";
-import { Button, Dialog, ErrorBox, TextField } from "../../../parts/index.ts";
-import { Choice } from "../../../parts/fields/choice.tsx";
-import { PhotoStrip } from "../../../parts/photo-strip.tsx";
+import { useRecorder } from "#web/device/index.ts";
+import { Button, Dialog, ErrorBox, TextField } from "#web/parts/index.ts";
+import { Choice } from "#web/parts/fields/choice.tsx";
+import { PhotoStrip } from "#web/parts/photo-strip.tsx";
 import {
   findingChoices,
   OTHER,
@@ -13,11 +13,12 @@ import {
   sayEffect,
   type FindingChoice,
   type PickedMode,
-} from "../../../act/finding-choice.ts";
-import { OtherMode } from "./other-mode.tsx";
-import { pickFrom, pickedKey, optionsOf } from "./mode-options.ts";
+} from "#web/act/finding-choice.ts";
+import { OtherMode } from "#web/act/other-mode.tsx";
+import { pickFrom, pickedKey, optionsOf } from "#web/act/mode-options.ts";
 import type { Answering } from "./use-answering.ts";
-import { useSaving } from "../../../act/use-saving.ts";
+import { useKept } from "#web/act/use-kept.ts";
+import { useSaving } from "#web/act/use-saving.ts";
 
 interface FindingSheetProps extends Answering {
   /** The found-wrong answer just given; taking back strikes it. */
@@ -28,25 +29,43 @@ interface FindingSheetProps extends Answering {
   readonly onClose: () => void;
 }
 
+/** What is told beside the mode: it stays on the device where the sheet is left, until the finding is raised or taken back. */
+interface Told {
+  readonly note: string;
+  readonly photos: readonly PhotoRef[];
+}
+
+const NOTHING: Told = { note: "", photos: [] };
+
 /** Raises a finding: item and mode stand chosen from the check, so one more tap is enough. */
 export function FindingSheet(props: FindingSheetProps) {
   const { open, line, ask } = props;
   const choices = findingChoices(open.pattern, line.step, ask.check);
   const [picked, setPicked] = useState<PickedMode | undefined>(() => preselect(choices, props.likely));
-  const [note, setNote] = useState("");
-  const [photos, setPhotos] = useState<readonly PhotoRef[]>([]);
+  const kept = useKept<Told>(`finding.${open.turnaround.id}.${ask.key}`, NOTHING);
+  const { note, photos } = kept.value;
+  const [isTold] = useState(note !== "" || photos.length > 0);
   return (
     <Dialog title={`Found wrong at line ${line.step.line}`} isOpen onClose={props.onClose}>
       <ModeChoice choices={choices} picked={picked} onPick={setPicked} />
       {(picked === undefined || picked.mode === OTHER) && (
         <OtherMode pattern={open.pattern} choices={choices} picked={picked} onPick={setPicked} />
       )}
-      <details className="extras" open={picked?.mode === OTHER}>
+      <details className="extras" open={picked?.mode === OTHER || isTold}>
         <summary>Note or photo</summary>
-        <TextField label="What is wrong, in your words" value={note} onChange={setNote} isLong />
-        <PhotoStrip photos={photos} label="Finding" onAdd={(photo) => setPhotos([...photos, photo])} />
+        <TextField
+          label="What is wrong, in your words"
+          value={note}
+          onChange={(next) => kept.change({ note: next, photos })}
+          isLong
+        />
+        <PhotoStrip
+          photos={photos}
+          label="Finding"
+          onAdd={(photo) => kept.change({ note, photos: [...photos, photo] })}
+        />
       </details>
-      <Ways {...props} picked={picked} note={note.trim()} photos={photos} />
+      <Ways {...props} picked={picked} note={note.trim()} photos={photos} onSettled={kept.clear} />
     </Dialog>
   );
 }
@@ -74,10 +93,12 @@ interface WaysProps extends FindingSheetProps {
   readonly picked: PickedMode | undefined;
   readonly note: string;
   readonly photos: readonly PhotoRef[];
+  /** Nothing of what was told is needed any more. */
+  readonly onSettled: () => void;
 }
 
 /** Raise it, leave it for later, or take the answer back. */
-function Ways({ open, acts, line, ask, answer, picked, note, photos, onRaised, onClose }: WaysProps) {
+function Ways({ open, acts, line, ask, answer, picked, note, photos, onSettled, onRaised, onClose }: WaysProps) {
   const recorder = useRecorder();
   const saving = useSaving();
   const where = { turnaround: open.turnaround.id, step: line.step.id };
@@ -86,11 +107,14 @@ function Ways({ open, acts, line, ask, answer, picked, note, photos, onRaised, o
     if (!picked) return;
     const details = { photos, ...(note !== "" && { note }) };
     if (!(await saving.save(() => acts.raise(where, ask.check?.id, picked, details)))) return;
+    onSettled();
     onClose();
     onRaised();
   };
   const takeBack = async () => {
-    if (answer && (await saving.save(() => recorder.strike(answer, "Taken back at once")))) onClose();
+    if (!answer || !(await saving.save(() => recorder.strike(answer, "Taken back at once")))) return;
+    onSettled();
+    onClose();
   };
   return (
     <div className={picked?.mode === OTHER ? "sheet-ways" : "sheet-ways sheet-ways-near"}>

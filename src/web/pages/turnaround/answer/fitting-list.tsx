@@ -1,12 +1,12 @@
 import { useState } from "react";
 import { itemNamed, type Item, type Step } from "#kit";
-import { Button, ErrorBox, TextField, Timestamp } from "../../../parts/index.ts";
-import { DateField } from "../../../parts/fields/date-field.tsx";
-import type { KitActs } from "../../../act/acts.ts";
-import type { OpenKit } from "../../../kit-view/at-hand.ts";
-import { FromShelf } from "../../../kit-view/from-shelf.tsx";
-import { plainSource, sourcesFor, stockIn } from "../../../kit-view/stock-view.ts";
-import { useSaving } from "../../../act/use-saving.ts";
+import { Button, ErrorBox, TextField, Timestamp } from "#web/parts/index.ts";
+import { DateField } from "#web/parts/fields/date-field.tsx";
+import type { KitActs } from "#web/act/acts.ts";
+import type { OpenKit } from "#web/kit-view/at-hand.ts";
+import { FromShelf } from "#web/kit-view/from-shelf.tsx";
+import { plainSource, sourcesFor, stockIn } from "#web/kit-view/stock-view.ts";
+import { useSaving } from "#web/act/use-saving.ts";
 import { plainRenewals } from "./renewals.ts";
 
 interface FittingListProps {

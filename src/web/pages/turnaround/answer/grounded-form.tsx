@@ -1,10 +1,10 @@
 import { useState } from "react";
 import { useLocation } from "wouter";
 import type { Reason } from "#readiness";
-import { Button, ErrorBox, TextField } from "../../../parts/index.ts";
-import type { KitActs } from "../../../act/acts.ts";
-import type { OpenKit } from "../../../kit-view/at-hand.ts";
-import { useSaving } from "../../../act/use-saving.ts";
+import { Button, ErrorBox, TextField } from "#web/parts/index.ts";
+import type { KitActs } from "#web/act/acts.ts";
+import type { OpenKit } from "#web/kit-view/at-hand.ts";
+import { useSaving } from "#web/act/use-saving.ts";
 
 interface GroundedFormProps {
   readonly open: OpenKit;

@@ -1,8 +1,8 @@
 import { itemNamed, type Item, type Step } from "#kit";
 import type { Fitted } from "#readiness";
-import type { Ask, Line } from "../../../act/lines.ts";
-import type { OpenKit } from "../../../kit-view/at-hand.ts";
-import { plainSource, sourcesFor, stockIn, type Source } from "../../../kit-view/stock-view.ts";
+import type { Ask, Line } from "#web/act/lines.ts";
+import type { OpenKit } from "#web/kit-view/at-hand.ts";
+import { plainSource, sourcesFor, stockIn, type Source } from "#web/kit-view/stock-view.ts";
 
 /**
  * What a step renews and this turnaround has not yet fitted, of which nobody has to say anything: it bears no printed

@@ -1,9 +1,9 @@
 import { useState } from "react";
 import { patternKey } from "#kit";
 import type { Bodies } from "#readiness";
-import { Button, ButtonRow, ErrorBox, Notice, TextField } from "../../../parts/index.ts";
+import { Button, ButtonRow, ErrorBox, Notice, TextField } from "#web/parts/index.ts";
 import type { AtStep } from "../runner/at-step.ts";
-import { useSaving } from "../../../act/use-saving.ts";
+import { useSaving } from "#web/act/use-saving.ts";
 
 type What = Bodies["step-reported"]["what"];
 

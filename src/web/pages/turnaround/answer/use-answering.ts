@@ -1,17 +1,18 @@
 import { useState } from "react";
 import type { Entry } from "#log";
 import type { Answer } from "#readiness";
-import { readTimer, useNow } from "../../../timing/index.ts";
-import type { AnswerDetails, KitActs, Where } from "../../../act/acts.ts";
-import type { OpenKit } from "../../../kit-view/at-hand.ts";
-import type { Ask, Line } from "../../../act/lines.ts";
+import { readTimer, useNow } from "#web/timing/index.ts";
+import type { AnswerDetails, KitActs, Where } from "#web/act/acts.ts";
+import type { OpenKit } from "#web/kit-view/at-hand.ts";
+import type { Ask, Line } from "#web/act/lines.ts";
 import { dateToRead } from "./dates-at-line.tsx";
-import type { OneTap } from "../../../act/one-tap.ts";
+import type { OneTap } from "#web/act/one-tap.ts";
 import { fittedPlainly, renewedWith } from "./renewals.ts";
 import { whyNotYet } from "../runner/step-gate.ts";
-import type { Reading } from "../../../act/typed-reading.ts";
-import type { AskDraft, KeptDraft } from "../../../act/use-ask-draft.ts";
-import { useSaving, type Saving } from "../../../act/use-saving.ts";
+import { holdsBack, type Reading } from "#web/act/typed-reading.ts";
+import type { AskDraft, KeptDraft } from "#web/act/use-ask-draft.ts";
+import { secondsNamed } from "../second/use-seconds.ts";
+import { useSaving, type Saving } from "#web/act/use-saving.ts";
 
 /** What is being answered, and where it leads. */
 export interface Answering {
@@ -41,7 +42,7 @@ export interface Answers {
 
 /** Gives answers: each is on this device's disk before the next line is shown. */
 export function useAnswering(about: Answering, reading: Reading, kept: KeptDraft, oneTap?: OneTap): Answers {
-  const saving = useSaving();
+  const saving = useSaving(secondsNamed(about.open.turnaround));
   const [sheet, setSheet] = useState<Answers["sheet"]>();
   const [tried, setTried] = useState(false);
   const give = useGive(about, reading, kept, saving);
@@ -103,10 +104,4 @@ function detailsOf(reading: Reading, draft: AskDraft): AnswerDetails {
     ...(draft.note.trim() !== "" && { note: draft.note.trim() }),
     ...(draft.photos.length > 0 && { photos: draft.photos }),
   };
-}
-
-/** Why an answer of "seen" cannot be taken: something is not read yet, or reads outside what is allowed. */
-function holdsBack(reading: Reading): string | undefined {
-  if (reading.kind === "incomplete") return reading.missing;
-  return reading.kind === "read" && !reading.judgement.right ? reading.judgement.words : undefined;
 }

@@ -1,6 +1,6 @@
 import { judgeReading, type Value } from "#readiness";
-import { useAskDraft } from "../../../act/use-ask-draft.ts";
-import { sayDuration } from "../../../timing/index.ts";
+import { useAskDraft } from "#web/act/use-ask-draft.ts";
+import { sayDuration } from "#words";
 import { dateToRead } from "./dates-at-line.tsx";
 import type { Answering } from "./use-answering.ts";
 

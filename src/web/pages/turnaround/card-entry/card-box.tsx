@@ -1,13 +1,14 @@
 import { useRef, useState, type KeyboardEvent } from "react";
-import { usePreferences } from "../../../theme/index.ts";
-import { Button, ErrorBox } from "../../../parts/index.ts";
+import { usePreferences } from "#web/theme/index.ts";
+import { Button, ErrorBox } from "#web/parts/index.ts";
 import { sayBox } from "./card-cell.ts";
-import { sayWayOut, sayWorks } from "#readiness";
+import { sayBarred, sayWayOut } from "#readiness";
 import { barsAtBox, enterBox, type Entering } from "./card-entering.ts";
 import { isFilled, type CardRow } from "./card-rows.ts";
 import { CardFinding } from "./card-finding.tsx";
-import { useSaving } from "../../../act/use-saving.ts";
-import { sayAnswer } from "../../../act/wording.ts";
+import { secondsNamed } from "../second/use-seconds.ts";
+import { useSaving } from "#web/act/use-saving.ts";
+import { sayAnswer } from "#web/act/wording.ts";
 
 interface CardBoxProps {
   readonly row: CardRow;
@@ -25,7 +26,7 @@ export function CardBox({ row, entering }: CardBoxProps) {
         <p>{wordsOf(row)}</p>
         {barsAtBox(entering, row).map((bar) => (
           <p key={`${bar.finding} ${bar.step}`} className="field-fault">
-            Stopped here: {bar.words}. It forbids {sayWorks(bar.works)}. {bar.open !== undefined && sayWayOut(bar)}
+            Stopped here: {sayBarred(bar)} {(bar.hangs ?? bar.open !== undefined) && sayWayOut(bar)}
           </p>
         ))}
         {filled ? (
@@ -63,7 +64,7 @@ function hintOf(row: CardRow): string {
 
 function BoxInput({ row, entering, onDone }: CardBoxProps & { readonly onDone: () => void }) {
   const { units } = usePreferences();
-  const saving = useSaving();
+  const saving = useSaving(secondsNamed(entering.open.turnaround));
   const input = useRef<HTMLInputElement>(null);
   const [text, setText] = useState("");
   const [fault, setFault] = useState<string>();

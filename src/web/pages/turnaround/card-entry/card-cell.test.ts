@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { readCell, readClockCell, readFittingCell } from "./card-cell.ts";
-import { sampleCheck } from "../../../kit-view/sample.ts";
+import { sampleCheck } from "#web/kit-view/sample.ts";
 
 const around = { today: "2026-03-14", units: "metric" } as const;
 const cell = (check: string | undefined, text: string) =>
@@ -9,7 +9,7 @@ const meaning = (check: string | undefined, text: string) => {
   const read = cell(check, text);
   return read.kind === "read" ? read.meaning : read.fault;
 };
-const seal = (text: string) => readCell(sampleCheck("seal"), text, { ...around, recordedSeal: "00417" });
+const seal = (text: string) => readCell(sampleCheck("seal"), text, { ...around, recorded: "00417" });
 
 describe("boxes of a filled card", () => {
   it("reads the letters", () => {
@@ -54,7 +54,7 @@ describe("boxes of clocks and of things fitted", () => {
       meaning: { kind: "time", seconds: 125 },
     });
     expect(readClockCell(wait, "130").kind).toBe("read");
-    expect(readClockCell(wait, "90 s")).toEqual({ kind: "fault", fault: "At least 2 min is asked there." });
+    expect(readClockCell(wait, "90 s")).toEqual({ kind: "fault", fault: "At least 2\u00a0min is asked there." });
     expect(readClockCell(wait, "").kind).toBe("fault");
   });
 

@@ -1,8 +1,8 @@
 import { isDate, isMonth, isQuantity, parseQuantity, type Dimension, type UnitSystem } from "#base";
 import type { Check, StepTimer } from "#kit";
 import { stepGate, type Answer, type Value } from "#readiness";
-import { sayDuration } from "../../../timing/index.ts";
-import { matchRecord, sayReading } from "../../../act/reading.ts";
+import { sayDuration } from "#words";
+import { matchRecord, sayReading } from "#web/act/reading.ts";
 
 /** What a typed box means, or what to type instead. */
 export type Cell<Meaning> =
@@ -19,7 +19,7 @@ interface Circumstances {
   readonly today: string;
   readonly units: UnitSystem;
   /** The seal on record that a check against it is compared with, where there is one. */
-  readonly recordedSeal?: string | undefined;
+  readonly recorded?: string | undefined;
   /** The day that a printed date must reach, where that is later than today. */
   readonly wanted?: string;
 }
@@ -39,7 +39,7 @@ export function readCell(check: Check | undefined, text: string, around: Circums
   if (!check || check.kind === "look" || check.kind === "prove") {
     return /^s$/i.test(typed) ? read({ answer: "seen" }) : fault(`Type s, w, or n and why.`);
   }
-  const value = readValue(check, typed, around.recordedSeal);
+  const value = readValue(check, typed, around.recorded);
   const judgement = value && sayReading(check, value, around, around.units);
   if (!value || !judgement) return fault(`${sayWanted(check)} Or w, or n and why.`);
   return read({ answer: judgement.right ? "seen" : "wrong", value });
@@ -49,12 +49,12 @@ function readWhy(why: string): Cell<CardAnswer> {
   return why === "" ? fault("After n, type why it was not possible.") : read({ answer: "not-possible", why });
 }
 
-function readValue(check: Check, typed: string, recordedSeal: string | undefined): Value | undefined {
+function readValue(check: Check, typed: string, recorded: string | undefined): Value | undefined {
   if (check.kind === "measure") return readQuantity(typed, check.dimension as Dimension, check.unit);
   if (check.kind === "timed") return readQuantity(typed, "time", "s");
   if (check.kind === "count") return /^\d{1,4}$/.test(typed) ? { kind: "count", count: Number(typed) } : undefined;
   if (check.kind === "date") return isDate(typed) || isMonth(typed) ? { kind: "date", date: typed } : undefined;
-  if (check.kind === "match" && check.against) return matchRecord(typed, recordedSeal);
+  if (check.kind === "match" && check.against) return matchRecord(typed, recorded);
   const [first = "", second = ""] = typed.split("/").map((side) => side.trim());
   return first !== "" && second !== "" ? { kind: "match", first, second } : undefined;
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Step } from "#kit";
-import { SAMPLE, sampleMark } from "../../../kit-view/sample.ts";
+import { SAMPLE, sampleMark } from "#web/kit-view/sample.ts";
 import { CardTurn, enterBox, type Entering } from "./card-entering.ts";
 import type { CardRow } from "./card-rows.ts";
 

@@ -1,8 +1,8 @@
 import type { Entry } from "#log";
-import { barsAt, dateWantedBy, stepGate, type Bar } from "#readiness";
-import type { KitActs } from "../../../act/acts.ts";
-import type { OpenKit } from "../../../kit-view/at-hand.ts";
-import { drawnByItself } from "../../../kit-view/stock-view.ts";
+import { barsAt, dateWantedBy, recordedFor, stepGate, type Bar } from "#readiness";
+import type { KitActs } from "#web/act/acts.ts";
+import type { OpenKit } from "#web/kit-view/at-hand.ts";
+import { drawnByItself } from "#web/kit-view/stock-view.ts";
 import { readCell, readClockCell, readFittingCell, type CardAnswer, type CardClock, type Cell } from "./card-cell.ts";
 import { isFilled, type CardRow } from "./card-rows.ts";
 
@@ -49,9 +49,9 @@ export function enterBox(entering: Entering, row: CardRow, text: string, units: 
     const cell = readFittingCell(row.item.life.kind === "printed", text);
     return written(cell, ({ printed }) => writeFitting(entering, row, printed));
   }
-  const { view, turnaround, pattern } = entering.open;
+  const { view, kit, turnaround, pattern } = entering.open;
   const wanted = row.check ? dateWantedBy(row.check, pattern, view.policy, view.today) : view.today;
-  const around = { today: view.today, units, recordedSeal: turnaround.opened.sealOnRecord, wanted };
+  const around = { today: view.today, units, recorded: recordedFor(row.check, kit, turnaround), wanted };
   const cell = readCell(row.check, text, around);
   const isSeen = cell.kind === "read" && cell.meaning.answer === "seen";
   const early = isSeen && !entering.turn.isBusy ? whyNotYetOnCard({ open: entering.current() }, row) : undefined;

@@ -1,9 +1,9 @@
 import { useState } from "react";
-import { Button, Notice } from "../../../parts/index.ts";
+import { Button, Notice } from "#web/parts/index.ts";
 import type { Entering } from "./card-entering.ts";
 import type { CardRow } from "./card-rows.ts";
 import { FindingSheet } from "../answer/finding-sheet.tsx";
-import { listLines } from "../../../act/lines.ts";
+import { listLines } from "#web/act/lines.ts";
 
 interface CardFindingProps {
   readonly row: CardRow & { readonly kind: "answer" };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cardRows, isFilled, isTicked } from "./card-rows.ts";
-import { SAMPLE, sampleMark, sampleTurnaround, type SampleAnswer } from "../../../kit-view/sample.ts";
+import { SAMPLE, sampleMark, sampleTurnaround, type SampleAnswer } from "#web/kit-view/sample.ts";
 
 const rows = (...given: SampleAnswer[]) => cardRows(SAMPLE, sampleTurnaround(...given), {});
 

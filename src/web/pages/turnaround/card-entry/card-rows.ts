@@ -1,6 +1,6 @@
 import { itemNamed, linesOf, type Check, type Item, type Pattern, type Step, type StepTimer } from "#kit";
 import type { KitState, Turnaround } from "#readiness";
-import type { Answered } from "../../../act/lines.ts";
+import type { Answered } from "#web/act/lines.ts";
 
 /** One box of a filled card to type up: a clock, a thing fitted, or an answer. */
 export type CardRow = {

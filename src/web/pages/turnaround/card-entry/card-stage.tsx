@@ -1,10 +1,10 @@
-import { Button, ErrorBox, Section } from "../../../parts/index.ts";
+import { Button, ErrorBox, Section } from "#web/parts/index.ts";
 import { SecondPanel } from "../second/second-panel.tsx";
-import { useSecondsAt } from "../second/use-seconds.ts";
+import { secondsNamed, useSecondsAt } from "../second/use-seconds.ts";
 import { CardBox } from "./card-box.tsx";
 import { barsAtBox, enterTick, whyNotYetOnCard, type Entering } from "./card-entering.ts";
 import { isFilled, isTicked, type CardRow } from "./card-rows.ts";
-import { useSaving } from "../../../act/use-saving.ts";
+import { useSaving } from "#web/act/use-saving.ts";
 
 interface CardStageProps {
   readonly name: string;
@@ -14,7 +14,7 @@ interface CardStageProps {
 
 /** The boxes of one stage, and one button for those the card shows ticked from top to bottom. */
 export function CardStage({ name, rows, entering }: CardStageProps) {
-  const saving = useSaving();
+  const saving = useSaving(secondsNamed(entering.open.turnaround));
   const { open, acts } = entering;
   const seconds = useSecondsAt(
     open,

@@ -1,16 +1,21 @@
-import { Button, GloveRow, sayElapsed } from "../../../parts/index.ts";
-import { AlarmCall, useNow, useSounding, useWakeLock } from "../../../timing/index.ts";
-import type { OpenKit } from "../../../kit-view/at-hand.ts";
+import { sayDuration } from "#words";
+import { Button, GloveRow } from "#web/parts/index.ts";
+import { AlarmCall } from "#web/timing/alarm-call.tsx";
+import { useNow, useSounding, useWakeLock } from "#web/timing/index.ts";
+import type { OpenKit } from "#web/kit-view/at-hand.ts";
 import {
   answeredClocks,
   clockKeyOf,
+  isHanging,
+  limitInstant,
   readRunning,
   runningTimers,
+  sayHanging,
   sayLeft,
   sayReached,
   type RunningTimer,
-} from "../../../act/timers.ts";
-import { useWatched } from "../../../watched/index.ts";
+} from "#web/act/timers.ts";
+import { useWatched } from "#web/watched/index.ts";
 
 interface ClocksProps {
   readonly open: OpenKit;
@@ -23,7 +28,7 @@ interface ClocksProps {
 export function Clocks({ open, shown, onGoTo }: ClocksProps) {
   const timers = runningTimers(open.pattern, open.turnaround);
   const now = useNow(timers.length > 0);
-  const wake = useWakeLock(timers.length > 0);
+  const wake = useWakeLock(timers.some((timer) => !isHanging(timer)));
   const answered = useWatched(answeredClocks);
   if (timers.length === 0) return null;
   const elsewhere = timers.filter((timer) => timer.step.line !== shown);
@@ -62,6 +67,7 @@ interface ClockStripProps {
 }
 
 function ClockStrip({ timer, now, onGoTo }: ClockStripProps) {
+  if (isHanging(timer)) return <HangingStrip timer={timer} now={now} onGoTo={onGoTo} />;
   const elapsed = readRunning(timer, now);
   const face = elapsed.reached ? elapsed.over : timer.what === "prime" ? elapsed.seconds : elapsed.left;
   const words = elapsed.reached ? "over" : timer.what === "prime" ? "gone" : "left";
@@ -71,8 +77,19 @@ function ClockStrip({ timer, now, onGoTo }: ClockStripProps) {
         Line {timer.step.line}, {timer.what === "timed" ? "clock" : timer.what}
       </button>
       <span role="timer" aria-live="off" className="tabular">
-        {sayElapsed(face)} {words}
+        {sayDuration(face, "face")} {words}
       </span>
+    </p>
+  );
+}
+
+function HangingStrip({ timer, now, onGoTo }: ClockStripProps) {
+  return (
+    <p className="clocks-strip">
+      <button type="button" className="clocks-link" onClick={() => onGoTo(timer.step.line)}>
+        Line {timer.step.line}
+      </button>
+      <span className="tabular">{sayHanging(limitInstant(timer), now)}</span>
     </p>
   );
 }
@@ -93,7 +110,10 @@ function Sounding() {
 function AlarmPanel({ timer, now, onAnswer }: AlarmPanelProps) {
   const elapsed = readRunning(timer, now);
   return (
-    <AlarmCall title={sayReached(timer)} face={elapsed.over < 1 ? sayElapsed(elapsed.seconds) : sayLeft(elapsed)}>
+    <AlarmCall
+      title={sayReached(timer)}
+      face={elapsed.over < 1 ? sayDuration(elapsed.seconds, "face") : sayLeft(elapsed)}
+    >
       <GloveRow>
         <Button kind="primary" wide onPress={onAnswer}>
           Stop the alarm, go to line {timer.step.line}

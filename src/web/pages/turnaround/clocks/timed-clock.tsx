@@ -1,11 +1,13 @@
-import { Button, ErrorBox, GloveRow, sayElapsed } from "../../../parts/index.ts";
-import { readTimer, sayDuration, alarm, useNow } from "../../../timing/index.ts";
+import { Button, ErrorBox, GloveRow } from "#web/parts/index.ts";
+import { readTimer, alarm, useNow } from "#web/timing/index.ts";
+import { sayDuration } from "#words";
 import type { AtStep } from "../runner/at-step.ts";
-import { useSaving } from "../../../act/use-saving.ts";
+import { secondsNamed } from "../second/use-seconds.ts";
+import { useSaving } from "#web/act/use-saving.ts";
 
 /** A thing timed from start to finish, whose seconds are the check's reading. */
 export function TimedClock({ open, acts, step }: AtStep) {
-  const saving = useSaving();
+  const saving = useSaving(secondsNamed(open.turnaround));
   const state = open.turnaround.timers[step.id];
   const started = state?.started;
   const now = useNow(started !== undefined);
@@ -22,7 +24,7 @@ export function TimedClock({ open, acts, step }: AtStep) {
     <section className="clock" aria-label="Timing">
       {started !== undefined && (
         <p className="clock-face tabular" role="timer" aria-live="off">
-          {sayElapsed(readTimer(started, now, 0).seconds)}
+          {sayDuration(readTimer(started, now, 0).seconds, "face")}
         </p>
       )}
       {state?.seconds !== undefined && (

@@ -1,9 +1,11 @@
-import type { StepTimer } from "#kit";
-import { Button, ErrorBox, GloveRow, sayElapsed } from "../../../parts/index.ts";
-import { readTimer, sayDuration, alarm, useNow } from "../../../timing/index.ts";
+import { isLeftAlone, type StepTimer } from "#kit";
+import { Button, ErrorBox, GloveRow } from "#web/parts/index.ts";
+import { readTimer, alarm, useNow } from "#web/timing/index.ts";
+import { sayDuration } from "#words";
 import type { AtStep } from "../runner/at-step.ts";
-import { sayLeft } from "../../../act/timers.ts";
-import { useSaving } from "../../../act/use-saving.ts";
+import { secondsNamed } from "../second/use-seconds.ts";
+import { sayHanging, sayLeft } from "#web/act/timers.ts";
+import { useSaving } from "#web/act/use-saving.ts";
 
 interface WaitClockProps extends AtStep {
   readonly timer: StepTimer & { readonly kind: "wait" | "run" };
@@ -11,7 +13,7 @@ interface WaitClockProps extends AtStep {
 
 /** A wait or run of at least so long, counted down from the instant it was started. */
 export function WaitClock({ open, acts, step, timer }: WaitClockProps) {
-  const saving = useSaving();
+  const saving = useSaving(secondsNamed(open.turnaround));
   const state = open.turnaround.timers[step.id];
   const now = useNow(state?.started !== undefined);
   const where = { turnaround: open.turnaround.id, step: step.id };
@@ -30,7 +32,11 @@ export function WaitClock({ open, acts, step, timer }: WaitClockProps) {
       {started === undefined ? (
         <Stopped state={state} timer={timer} onStart={start} />
       ) : (
-        <Counting elapsed={readTimer(started, now, timer.atLeast)} onStop={() => stop(started)} />
+        <Counting
+          elapsed={readTimer(started, now, timer.atLeast)}
+          hanging={isLeftAlone(step) ? sayHanging(Date.parse(started) + 1000 * timer.atLeast, now) : undefined}
+          onStop={() => stop(started)}
+        />
       )}
       <ErrorBox error={saving.error} title="Not saved" />
     </section>
@@ -67,18 +73,38 @@ function Stopped({ state, timer, onStart }: StoppedProps) {
 }
 
 interface CountingProps {
+  /** Where it is left alone: until when, in words. */
+  readonly hanging: string | undefined;
   readonly elapsed: ReturnType<typeof readTimer>;
   readonly onStop: () => void;
 }
 
-function Counting({ elapsed, onStop }: CountingProps) {
+function Counting({ elapsed, hanging, onStop }: CountingProps) {
+  if (hanging !== undefined) return <Hung elapsed={elapsed} hanging={hanging} onStop={onStop} />;
   return (
     <>
       <p className="clock-face tabular" role="timer" aria-live="off">
-        {elapsed.reached ? sayElapsed(elapsed.seconds) : sayElapsed(elapsed.left)}
+        {elapsed.reached ? sayDuration(elapsed.seconds, "face") : sayDuration(elapsed.left, "face")}
       </p>
       <p className="clock-words" aria-live="polite">
         {elapsed.reached ? `Long enough, ${sayLeft(elapsed)}. The answer below stops the clock.` : sayLeft(elapsed)}
+      </p>
+      <GloveRow>
+        <Button onPress={onStop}>{elapsed.reached ? "Stop the clock" : "Stop early"}</Button>
+      </GloveRow>
+    </>
+  );
+}
+
+/** Left alone for hours: by when, not how many seconds. The kit is not ready until the turnaround is finished. */
+function Hung({ elapsed, hanging, onStop }: CountingProps & { readonly hanging: string }) {
+  return (
+    <>
+      <p className="clock-words" aria-live="polite">
+        <strong>{elapsed.reached ? "It has hung long enough." : `It is ${hanging}.`}</strong>{" "}
+        {elapsed.reached
+          ? "Look at it, then answer below."
+          : "Leave it: the turnaround goes on here, on any device. The kit is not ready meanwhile."}
       </p>
       <GloveRow>
         <Button onPress={onStop}>{elapsed.reached ? "Stop the clock" : "Stop early"}</Button>

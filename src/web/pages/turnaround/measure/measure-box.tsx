@@ -1,6 +1,6 @@
-import { QuantityField } from "../../../parts/fields/quantity-field.tsx";
+import { QuantityField } from "#web/parts/fields/quantity-field.tsx";
 import { BOXES, type Box, type MeasureDraft } from "./measure-draft.ts";
-import { usePreferences } from "../../../theme/index.ts";
+import { usePreferences } from "#web/theme/index.ts";
 import { BOX_WORDS, unitOf } from "./measure-words.ts";
 
 export interface DraftProps {

@@ -1,10 +1,10 @@
 import { useState } from "react";
 import type { Pattern } from "#kit";
-import { Button, ErrorBox } from "../../../parts/index.ts";
-import { Choice } from "../../../parts/fields/choice.tsx";
-import type { KitActs, Where } from "../../../act/acts.ts";
-import type { Line } from "../../../act/lines.ts";
-import type { OpenKit } from "../../../kit-view/at-hand.ts";
+import { Button, ErrorBox } from "#web/parts/index.ts";
+import { Choice } from "#web/parts/fields/choice.tsx";
+import type { KitActs, Where } from "#web/act/acts.ts";
+import type { Line } from "#web/act/lines.ts";
+import type { OpenKit } from "#web/kit-view/at-hand.ts";
 import {
   boxesOf,
   hasSuction,
@@ -19,10 +19,10 @@ import { DraftBox, type DraftProps } from "./measure-box.tsx";
 import { MeasuredPanel, ResultPanel, type MeasureProps } from "./measure-result.tsx";
 import { VacuumTest } from "./measure-vacuum.tsx";
 import { METHODS, ratioAsk, RISE_FROM_WATER, sayShare } from "./measure-words.ts";
-import { usePreferences } from "../../../theme/index.ts";
+import { usePreferences } from "#web/theme/index.ts";
 import { lastRig } from "./as-last.ts";
-import { useKept } from "../../../act/use-kept.ts";
-import { useSaving } from "../../../act/use-saving.ts";
+import { useKept } from "#web/act/use-kept.ts";
+import { useSaving } from "#web/act/use-saving.ts";
 import "./measure.css";
 
 /** The proof run as a measurement: how, where, what was read, what it comes to; then it is written down. */

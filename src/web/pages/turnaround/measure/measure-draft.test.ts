@@ -6,7 +6,7 @@ import { loadPattern } from "#kit";
 import { readFileSync } from "node:fs";
 import { boxesOf, NO_DRAFT, readMeasure, siOf, type Box, type MeasureDraft } from "./measure-draft.ts";
 import { effectOf, ratioAsk, sayMeasured, sayRatio, sayVerdict } from "./measure-words.ts";
-import { listLines } from "../../../act/lines.ts";
+import { listLines } from "#web/act/lines.ts";
 
 const shipped = (name: string) =>
   loadPattern(

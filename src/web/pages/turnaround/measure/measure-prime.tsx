@@ -1,8 +1,8 @@
 import type { Pattern } from "#kit";
-import { usePreferences } from "../../../theme/index.ts";
-import { AssumptionList } from "../../../rig/assumption-list.tsx";
-import { PrimeReadingNotice } from "../../../rig/prime-reading.tsx";
-import { askPrime, readPrime, sayGreatest, sayPrime } from "../../../rig/prime-words.ts";
+import { usePreferences } from "#web/theme/index.ts";
+import { AssumptionList } from "#web/rig/assumption-list.tsx";
+import { PrimeReadingNotice } from "#web/rig/prime-reading.tsx";
+import { askPrime, readPrime, sayGreatest, sayPrime } from "#web/rig/prime-words.ts";
 
 export interface MeasurePrimeProps {
   readonly pattern: Pattern;

@@ -1,16 +1,16 @@
 import { useState } from "react";
 import type { Entry } from "#log";
 import type { Pattern } from "#kit";
-import { Button, ErrorBox, Notice } from "../../../parts/index.ts";
-import { usePreferences } from "../../../theme/index.ts";
-import { LookFirst } from "../../../rig/prime-reading.tsx";
-import type { KitActs } from "../../../act/acts.ts";
-import { sayWho, type OpenKit } from "../../../kit-view/at-hand.ts";
+import { Button, ErrorBox, Notice } from "#web/parts/index.ts";
+import { usePreferences } from "#web/theme/index.ts";
+import { LookFirst } from "#web/rig/prime-reading.tsx";
+import type { KitActs } from "#web/act/acts.ts";
+import { sayWho, type OpenKit } from "#web/kit-view/at-hand.ts";
 import { FindingSheet } from "../answer/finding-sheet.tsx";
-import type { Line } from "../../../act/lines.ts";
+import type { Line } from "#web/act/lines.ts";
 import type { ProofAnswer } from "./measure-draft.ts";
 import { effectOf, ratioAsk, sayMeasured, sayRatio, sayShare, sayVerdict } from "./measure-words.ts";
-import { useSaving } from "../../../act/use-saving.ts";
+import { useSaving } from "#web/act/use-saving.ts";
 
 export interface MeasureProps {
   readonly open: OpenKit;

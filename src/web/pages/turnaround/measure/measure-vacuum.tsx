@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { vacuumTestQuestion } from "#questions";
-import { Notice } from "../../../parts/index.ts";
-import { Cautions } from "../../../parts/caution-box.tsx";
+import { Notice } from "#web/parts/index.ts";
+import { Cautions } from "#web/parts/caution-box.tsx";
 import { DraftBox, type DraftProps } from "./measure-box.tsx";
 import { siOf } from "./measure-draft.ts";
 import { SideWords } from "./measure-result.tsx";

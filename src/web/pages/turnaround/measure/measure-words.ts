@@ -1,7 +1,8 @@
-import { formatNumber, formatQuantity, type UnitSystem } from "#base";
+import { sayFlow } from "#words";
+import { formatNumber, type UnitSystem } from "#base";
 import type { Check, Effect, Pattern } from "#kit";
 import type { Bodies } from "#readiness";
-import type { Line, Ask } from "../../../act/lines.ts";
+import type { Line, Ask } from "#web/act/lines.ts";
 import type { Box, Method, ProofAnswer } from "./measure-draft.ts";
 
 type Measured = Pick<Bodies["delivery-measured"], "flow" | "flowUncertainty" | "expected" | "ratio">;
@@ -53,21 +54,17 @@ export const RISE_FROM_WATER = { label: "Rise", hint: "From the water up to the 
 
 /** A measured flow with its doubt: "455 L/min, give or take 18". */
 export function sayMeasured({ flow, flowUncertainty }: Measured, units: UnitSystem): string {
-  return `${sayFlow(flow, units)}, give or take ${sayFlow(2 * flowUncertainty, units)}`;
+  return `${sayFlow(flow, units, "measured")}, give or take ${sayFlow(2 * flowUncertainty, units, "measured")}`;
 }
 
 /** Measured against expected: "96 % of the 472 L/min expected". */
 export function sayRatio({ ratio, expected }: Measured, units: UnitSystem): string {
-  return `${sayShare(ratio)} of the ${sayFlow(expected, units)} expected`;
+  return `${sayShare(ratio)} of the ${sayFlow(expected, units, "measured")} expected`;
 }
 
 /** A share as it is entered at the check. */
 export function sayShare(ratio: number): string {
   return `${formatNumber(100 * ratio, ratio < 1 ? 2 : 3)}\u00a0%`;
-}
-
-function sayFlow(si: number, units: UnitSystem): string {
-  return formatQuantity(si, "flow", { unit: units === "us" ? "US gpm" : "L/min", digits: 2 });
 }
 
 /** A verdict in words, with the limit it is held to. */

@@ -2,14 +2,15 @@ import { lazy, Suspense, useState } from "react";
 import type { StepTimer } from "#kit";
 import type { Entry } from "#log";
 import type { Bodies } from "#readiness";
-import { Button, ErrorBox, GloveRow, sayElapsed } from "../../../parts/index.ts";
-import { Cautions } from "../../../parts/caution-box.tsx";
-import { NumberField } from "../../../parts/fields/number-field.tsx";
-import { QuantityField } from "../../../parts/fields/quantity-field.tsx";
-import { readTimer, sayDuration, alarm, useNow } from "../../../timing/index.ts";
+import { Button, ErrorBox, GloveRow } from "#web/parts/index.ts";
+import { Cautions } from "#web/parts/caution-box.tsx";
+import { NumberField } from "#web/parts/fields/number-field.tsx";
+import { QuantityField } from "#web/parts/fields/quantity-field.tsx";
+import { readTimer, alarm, useNow } from "#web/timing/index.ts";
+import { sayDuration } from "#words";
 import type { ClockOutcome } from "../answer/use-clock-answer.ts";
 import type { AtStep } from "../runner/at-step.ts";
-import { useSaving } from "../../../act/use-saving.ts";
+import { useSaving } from "#web/act/use-saving.ts";
 
 const MeasurePrime = lazy(() => import("./measure-prime.tsx"));
 
@@ -61,7 +62,7 @@ export function PrimeClock(props: PrimeClockProps) {
 /** True where the lift was measured and water came sooner than it can: the line then waits for the person. */
 async function isQuestioned({ pattern }: AtStep["open"], lift: number | undefined, seconds: number): Promise<boolean> {
   if (lift === undefined || seconds <= 0) return false;
-  const { askPrime, isTooQuick } = await import("../../../rig/prime-words.ts");
+  const { askPrime, isTooQuick } = await import("#web/rig/prime-words.ts");
   const answer = askPrime(pattern, { lift, observed: seconds });
   return answer !== undefined && !("error" in answer) && isTooQuick(seconds, answer);
 }
@@ -130,7 +131,7 @@ function Priming({ started, limit, onEnd, onStrokes }: PrimingProps) {
   return (
     <>
       <p className="clock-face tabular" role="timer" aria-live="off">
-        {sayElapsed(elapsed.seconds)}
+        {sayDuration(elapsed.seconds, "face")}
       </p>
       <p className="clock-words">
         {elapsed.reached ? "Stop and look for air leaks." : `${sayDuration(elapsed.left)} left`}

@@ -1,9 +1,9 @@
 import { useEffect, useRef, useState } from "react";
 import type { StepTimer } from "#kit";
-import { Button, ButtonLink, ErrorBox, Notice } from "../../../parts/index.ts";
+import { Button, ButtonLink, ErrorBox, Notice } from "#web/parts/index.ts";
 import type { ClockOutcome } from "../answer/use-clock-answer.ts";
 import type { AtStep } from "../runner/at-step.ts";
-import { sayPulls } from "../../../act/timers.ts";
+import { sayPulls } from "#web/act/timers.ts";
 
 interface PullCounterProps extends AtStep {
   readonly timer: StepTimer & { readonly kind: "pulls" };

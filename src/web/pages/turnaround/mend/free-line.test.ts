@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { listLines } from "../../../act/lines.ts";
-import { SAMPLE, sampleTurnaround } from "../../../kit-view/sample.ts";
+import { listLines } from "#web/act/lines.ts";
+import { SAMPLE, sampleTurnaround } from "#web/kit-view/sample.ts";
 import { nextFree } from "./free-line.ts";
 
 const barring =

@@ -1,4 +1,4 @@
-import { openAsk, type Line } from "../../../act/lines.ts";
+import { openAsk, type Line } from "#web/act/lines.ts";
 
 /**
  * The next line with something to answer that nothing bars: after the given one, else before it.

@@ -1,9 +1,9 @@
 import { Link } from "wouter";
 import { stepNamed } from "#kit";
-import { barsAt, sayWorks, type Bar } from "#readiness";
-import { Button, Notice } from "../../../parts/index.ts";
-import type { OpenKit } from "../../../kit-view/at-hand.ts";
-import type { Line } from "../../../act/lines.ts";
+import { barsAt, sayBarred, type Bar } from "#readiness";
+import { Button, Notice } from "#web/parts/index.ts";
+import type { OpenKit } from "#web/kit-view/at-hand.ts";
+import type { Line } from "#web/act/lines.ts";
 import type { Place } from "../runner/use-place.ts";
 import { nextFree } from "./free-line.ts";
 
@@ -22,9 +22,7 @@ export function HeldPanel({ open, lines, line, bars, place }: HeldPanelProps) {
     <section className="held" aria-label="Stopped here">
       <Notice tone="wrong" title="Stop. Do not do this line." isNews>
         {bars.map((bar) => (
-          <p key={`${bar.finding} ${bar.step}`}>
-            {bar.words}. It forbids {sayWorks(bar.works)}.
-          </p>
+          <p key={`${bar.finding} ${bar.step}`}>{sayBarred(bar)}</p>
         ))}
         {bars.some(isOfRunning) && <p>If it is running now, stop it first.</p>}
       </Notice>
@@ -60,6 +58,13 @@ function MendWay({ open, bar, place }: Pick<HeldPanelProps, "open" | "place"> & 
     return (
       <Button kind="primary" wide onPress={() => place.goTo({ line, ask })}>
         Finish line {line} first
+      </Button>
+    );
+  }
+  if (line !== undefined && bar.hangs) {
+    return (
+      <Button kind="primary" wide onPress={() => place.goTo({ line })}>
+        Go to line {line}, which is to hang
       </Button>
     );
   }

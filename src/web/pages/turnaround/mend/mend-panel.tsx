@@ -1,14 +1,14 @@
 import { useState } from "react";
 import { stepNamed } from "#kit";
 import { proofSoFar, type CheckSoFar, type Finding } from "#readiness";
-import { Button, ErrorBox, Notice, Section } from "../../../parts/index.ts";
-import type { KitActs } from "../../../act/acts.ts";
-import { useSaving } from "../../../act/use-saving.ts";
-import { nameFinding } from "../../../kit-view/ages.ts";
-import type { OpenKit } from "../../../kit-view/at-hand.ts";
-import { RemedyForm } from "../../../kit-view/mending/remedy-form.tsx";
-import { sayRemedy } from "../../../kit-view/mending/remedy-words.ts";
-import { sayEffect } from "../../../act/finding-choice.ts";
+import { Button, ErrorBox, Notice, Section } from "#web/parts/index.ts";
+import type { KitActs } from "#web/act/acts.ts";
+import { useSaving } from "#web/act/use-saving.ts";
+import { nameFinding } from "#web/kit-view/ages.ts";
+import type { OpenKit } from "#web/kit-view/at-hand.ts";
+import { RemedyForm } from "#web/kit-view/mending/remedy-form.tsx";
+import { sayRemedy } from "#web/kit-view/mending/remedy-words.ts";
+import { sayEffect } from "#web/act/finding-choice.ts";
 
 interface MendPanelProps {
   readonly open: OpenKit;
@@ -79,7 +79,7 @@ function Proof({ open, acts, finding, check, onAgain }: MendPanelProps) {
 }
 
 function sayProof({ answered }: CheckSoFar, line: number | undefined): string {
-  if (answered?.answer === "seen") return "Seen right";
+  if (answered?.answer === "seen") return "Found right";
   if (answered) return answered.answer === "wrong" ? "Still wrong" : "Not possible";
   return line === undefined ? "Still to do" : `Still to do, at line ${line}`;
 }

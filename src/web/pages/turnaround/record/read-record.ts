@@ -2,7 +2,7 @@ import type { UnitSystem } from "#base";
 import type { Pattern } from "#kit";
 import type { Turnaround } from "#readiness";
 import { linesBehind, type RecordRead } from "#station";
-import type { KitAtHand } from "../../../kit-view/at-hand.ts";
+import type { KitAtHand } from "#web/kit-view/at-hand.ts";
 
 /** What the record of a turnaround is told from, as this device has it: the paper's own reading. */
 export function readRecord(

@@ -1,6 +1,6 @@
 import { exceptionsOf, findingsOf, findingWords, NO_EXCEPTIONS, type RecordRead } from "#station";
-import { Section } from "../../../parts/index.ts";
-import { PhotoStrip } from "../../../parts/photo-strip.tsx";
+import { Section } from "#web/parts/index.ts";
+import { PhotoStrip } from "#web/parts/photo-strip.tsx";
 import { Rows } from "./record-table.tsx";
 
 /** What was not seen right at once, first, as on the paper, with the photos of the findings. */

@@ -1,8 +1,8 @@
 import { allSteps } from "#kit";
 import { answerKey, recordOf, type RecordLine } from "#readiness";
 import { instantWords, labelOf, labelsOf, nameOf, said, type RecordRead } from "#station";
-import { Section } from "../../../parts/index.ts";
-import { PhotoStrip } from "../../../parts/photo-strip.tsx";
+import { Section } from "#web/parts/index.ts";
+import { PhotoStrip } from "#web/parts/photo-strip.tsx";
 
 /** Every line of the record, stage by stage, in the words of the paper: readings with their limits, and all repeats. */
 export function RecordLines({ record }: { readonly record: RecordRead }) {

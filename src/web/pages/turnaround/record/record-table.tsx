@@ -1,6 +1,6 @@
 import type { RecordTable } from "#station";
-import { Section } from "../../../parts/index.ts";
-import { Table } from "../../../parts/table.tsx";
+import { Section } from "#web/parts/index.ts";
+import { Table } from "#web/parts/table.tsx";
 
 interface RecordPartProps {
   readonly title: string;

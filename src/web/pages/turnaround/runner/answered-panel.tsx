@@ -1,15 +1,16 @@
 import { answersAt, isRemedied, openFindings, proofWanted, type Finding } from "#readiness";
-import { writeValue } from "../../../act/reading.ts";
+import { writeValue } from "#web/act/reading.ts";
 import { MendPanel } from "../mend/mend-panel.tsx";
-import { Button, ErrorBox, GloveRow, Notice, Timestamp } from "../../../parts/index.ts";
-import { PhotoStrip } from "../../../parts/photo-strip.tsx";
-import type { OpenKit } from "../../../kit-view/at-hand.ts";
-import { sayWho } from "../../../kit-view/at-hand.ts";
-import type { Answered } from "../../../act/lines.ts";
+import { Button, ErrorBox, GloveRow, Notice, Timestamp } from "#web/parts/index.ts";
+import { usePreferences } from "#web/theme/index.ts";
+import { PhotoStrip } from "#web/parts/photo-strip.tsx";
+import type { OpenKit } from "#web/kit-view/at-hand.ts";
+import { sayWho } from "#web/kit-view/at-hand.ts";
+import type { Answered } from "#web/act/lines.ts";
 import type { Answering } from "../answer/use-answering.ts";
 import { useFocusIfLost } from "./use-focus-if-lost.ts";
-import { useSaving } from "../../../act/use-saving.ts";
-import { sayAnswer, sayCard } from "../../../act/wording.ts";
+import { useSaving } from "#web/act/use-saving.ts";
+import { sayAnswer, sayCard } from "#web/act/wording.ts";
 
 interface AnsweredPanelProps extends Answering {
   readonly answered: Answered;
@@ -70,6 +71,7 @@ function findingsHere({ kit, turnaround, pattern }: OpenKit, step: string, check
 
 /** What was answered here before, oldest first: a later answer hides none. */
 function Before({ open, line, ask }: AnsweredPanelProps) {
+  const { units } = usePreferences();
   const at = { turnaround: open.turnaround.id, step: line.step.id, ...(ask.check && { check: ask.check.id }) };
   const before = answersAt(open.view.entriesOf(`kit:${open.kit.id}`), at).slice(0, -1);
   const told = before.filter(({ answer }) => answer.value !== undefined || answer.answer === "wrong");
@@ -79,7 +81,7 @@ function Before({ open, line, ask }: AnsweredPanelProps) {
       {told.map(({ entry, answer }) => (
         <li key={entry.id} className="quiet">
           Before: {answer.answer === "wrong" ? "found wrong" : "answered"}
-          {answer.value && <strong className="tabular"> {writeValue(answer.value)}</strong>},{" "}
+          {answer.value && <strong className="tabular"> {writeValue(answer.value, units)}</strong>},{" "}
           <Timestamp at={entry.at} />
         </li>
       ))}

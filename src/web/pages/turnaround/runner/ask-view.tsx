@@ -1,42 +1,47 @@
 import { useEffect, useState } from "react";
-import { dateWantedBy } from "#readiness";
-import { ErrorBox, Notice, TextField, Timestamp } from "../../../parts/index.ts";
-import { PhotoStrip } from "../../../parts/photo-strip.tsx";
-import { useNow } from "../../../timing/index.ts";
-import { usePreferences } from "../../../theme/index.ts";
-import { AnswerBar } from "../../../act/answer-bar.tsx";
+import { dateWantedBy, recordedFor } from "#readiness";
+import { ErrorBox, Notice, TextField, Timestamp } from "#web/parts/index.ts";
+import { PhotoStrip } from "#web/parts/photo-strip.tsx";
+import { useNow } from "#web/timing/index.ts";
+import { usePreferences } from "#web/theme/index.ts";
+import { AnswerBar } from "#web/act/answer-bar.tsx";
 import { AnsweredPanel } from "./answered-panel.tsx";
-import { nameOf, type OpenKit } from "../../../kit-view/at-hand.ts";
+import { nameOf, type OpenKit } from "#web/kit-view/at-hand.ts";
 import { FindingSheet } from "../answer/finding-sheet.tsx";
-import type { Ask } from "../../../act/lines.ts";
-import { NotPossible } from "../answer/not-possible.tsx";
-import { lastTime, sayLimits, writeValue } from "../../../act/reading.ts";
-import { ReadingFields } from "../../../act/reading-fields.tsx";
-import { oneTapOf, type OneTap } from "../../../act/one-tap.ts";
+import type { Ask } from "#web/act/lines.ts";
+import { NotPossible } from "#web/act/not-possible.tsx";
+import { lastTime, sayLimits, writeValue } from "#web/act/reading.ts";
+import { ReadingFields } from "#web/act/reading-fields.tsx";
+import { oneTapOf, type OneTap } from "#web/act/one-tap.ts";
 import { renewedWith, sayNew } from "../answer/renewals.ts";
-import { assembleReading, type Reading } from "../../../act/typed-reading.ts";
+import { assembleReading, isSaid, type Reading } from "#web/act/typed-reading.ts";
 import { useAnswering, type Answering, type Answers } from "../answer/use-answering.ts";
 import { knownAt } from "./look-group.ts";
 import { whyNotReadYet } from "./step-gate.ts";
 import { useFocusIfLost } from "./use-focus-if-lost.ts";
-import { useAskDraft, type KeptDraft } from "../../../act/use-ask-draft.ts";
+import { useAskDraft, type KeptDraft } from "#web/act/use-ask-draft.ts";
+
+interface AskViewProps extends Answering {
+  /** Once answered the line stays on the screen, for what it offers then; the way on is a tap. */
+  readonly isStaying: boolean;
+}
 
 /** One thing asked: what to look at, what right looks like, last time, the reading, and the three answers. */
-export function AskView(props: Answering) {
+export function AskView(props: AskViewProps) {
   const { open, line, ask } = props;
   const { units } = usePreferences();
   const timer = open.turnaround.timers[line.step.id];
   const early = whyNotReadYet(line.step, timer, useNow(timer?.started !== undefined));
   const kept = useReadInTime(useAskDraft(open.turnaround.id, ask.key), early !== undefined);
   const [again, setAgain] = useState(false);
-  const recordedSeal = open.turnaround.opened.sealOnRecord;
+  const recorded = recordedFor(ask.check, open.kit, open.turnaround);
   const { pattern, view } = open;
   const wanted = ask.check ? dateWantedBy(ask.check, pattern, view.policy, view.today) : view.today;
-  const around = { today: view.today, units, timer, recordedSeal, wanted };
+  const around = { today: view.today, units, timer, recorded, wanted };
   const reading = assembleReading(ask.check, kept.draft.typed, around);
   const onAnswered = () => {
     setAgain(false);
-    props.onAnswered();
+    if (!props.isStaying) props.onAnswered();
   };
   const oneTap = oneTapOf(ask.check, kept.draft.typed, knownAt(open, line.step.id, ask.check));
   const answers = useAnswering({ ...props, onAnswered }, reading, kept, oneTap);
@@ -100,7 +105,9 @@ function ToAnswer({ ask, kept, early, reading, oneTap, isNew, answers }: ToAnswe
     <>
       {ask.check && early === undefined && <ReadingFields check={ask.check} kept={kept} reading={reading} />}
       {early !== undefined && isRead(ask.check) && <p className="quiet">Read it when the wait is over. {early}</p>}
-      {answers.refusal !== undefined && <Notice tone="wrong" title={answers.refusal} isNews />}
+      {answers.refusal !== undefined && !isSaid(reading, answers.refusal) && (
+        <Notice tone="wrong" title={answers.refusal} isNews />
+      )}
       <ErrorBox error={answers.saving.error} title="Not saved" />
       <AnswerBar
         check={ask.check}
@@ -139,12 +146,13 @@ function AskWords({ ask }: { readonly ask: Ask }) {
 
 /** What was read here the last time, to compare with. */
 function LastTime({ open, ask }: { readonly open: OpenKit; readonly ask: Ask }) {
+  const { units } = usePreferences();
   const last = lastTime(open.kit.turnarounds, ask.key);
   if (!last?.value) return null;
   return (
     <p className="ask-last">
-      Last time <strong className="tabular">{writeValue(last.value)}</strong>, <Timestamp at={last.mark.at} as="day" />,{" "}
-      {nameOf(open.view, last.mark.by)}
+      Last time <strong className="tabular">{writeValue(last.value, units)}</strong>,{" "}
+      <Timestamp at={last.mark.at} as="day" />, {nameOf(open.view, last.mark.by)}
     </p>
   );
 }

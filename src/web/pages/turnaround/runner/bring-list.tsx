@@ -1,6 +1,6 @@
 import { formatQuantity, sayCount } from "#base";
 import { allSteps, itemNamed, type Pattern } from "#kit";
-import { usePreferences } from "../../../theme/index.ts";
+import { usePreferences } from "#web/theme/index.ts";
 
 /** What to have at hand before the seal is broken: hands, tools, new parts, fuel. */
 export function BringList({ pattern }: { readonly pattern: Pattern }) {
@@ -12,6 +12,11 @@ export function BringList({ pattern }: { readonly pattern: Pattern }) {
       <summary>Have at hand before the seal is broken</summary>
       <ul>
         <li>{sayCount(people, "person", "people")} for the lifts</li>
+        {pattern.container.machines?.map(({ id, name, safeWorkingLoad }) => (
+          <li key={id}>
+            {name}, marked for {formatQuantity(safeWorkingLoad, "mass", { system: units })} or more
+          </li>
+        ))}
         {engine && (
           <li>
             {engine.fuel}, fresh, {formatQuantity(engine.tank, "volume", { system: units })} for the tank

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { listLines, type Line } from "../../../act/lines.ts";
-import { SAMPLE } from "../../../kit-view/sample.ts";
+import { listLines, type Line } from "#web/act/lines.ts";
+import { SAMPLE } from "#web/kit-view/sample.ts";
 import { weighCautions } from "./caution-weight.ts";
 
 const [first] = listLines(SAMPLE);

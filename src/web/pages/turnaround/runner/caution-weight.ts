@@ -1,4 +1,4 @@
-import type { Line } from "../../../act/lines.ts";
+import type { Line } from "#web/act/lines.ts";
 
 /** How each caution of a line is shown. */
 export interface CautionWeight {

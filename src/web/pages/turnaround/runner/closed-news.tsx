@@ -1,6 +1,6 @@
 import { formatDate } from "#base";
-import { ButtonLink, Section, StandingMark } from "../../../parts/index.ts";
-import type { KitAtHand } from "../../../kit-view/at-hand.ts";
+import { ButtonLink, Section, StandingMark } from "#web/parts/index.ts";
+import type { KitAtHand } from "#web/kit-view/at-hand.ts";
 
 /** Said once a turnaround is closed: what the kit is good for now, why, and the day that ends it. */
 export function ClosedNews({ at }: { readonly at: KitAtHand }) {

@@ -1,8 +1,12 @@
-import { Button, ErrorBox } from "../../../parts/index.ts";
-import type { KitActs } from "../../../act/acts.ts";
-import type { Line } from "../../../act/lines.ts";
-import { useSaving } from "../../../act/use-saving.ts";
-import type { OpenKit } from "../../../kit-view/at-hand.ts";
+import { Button, ErrorBox } from "#web/parts/index.ts";
+import { useSeenToEnd } from "#web/parts/look/use-seen-to-end.ts";
+import type { KitActs } from "#web/act/acts.ts";
+import type { Line } from "#web/act/lines.ts";
+import { MemberPictures } from "../shown/line-pictures.tsx";
+import { secondsNamed } from "../second/use-seconds.ts";
+import { useSaving } from "#web/act/use-saving.ts";
+import type { OpenKit } from "#web/kit-view/at-hand.ts";
+import { AnswerAll } from "./answer-all.tsx";
 import { fittedPlainly, plainRenewals, sayNew } from "../answer/renewals.ts";
 
 interface DoneGroupProps {
@@ -17,7 +21,7 @@ interface DoneGroupProps {
 
 /** Lines read whole, done in order, then confirmed with one tap: an answer is written for each, with what it renews. */
 export function DoneGroupView({ open, acts, group, onAnswered, onSingle }: DoneGroupProps) {
-  const saving = useSaving();
+  const saving = useSaving(secondsNamed(open.turnaround));
   const answerAll = async () => {
     for (const { step, asks } of group) {
       const where = { turnaround: open.turnaround.id, step: step.id };
@@ -28,12 +32,13 @@ export function DoneGroupView({ open, acts, group, onAnswered, onSingle }: DoneG
   const onAll = async () => {
     if (await saving.save(answerAll)) onAnswered();
   };
+  const { list, ...seen } = useSeenToEnd();
   const renewed = group.flatMap(({ step }) => plainRenewals(open, step));
   return (
     <section className="ask" aria-label="Lines done one after the other">
-      <ol className="look-group done-group">
+      <ol ref={list} className="look-group done-group">
         {group.map((line) => (
-          <Member key={line.step.id} line={line} onSingle={() => onSingle(line)} />
+          <Member key={line.step.id} open={open} line={line} onSingle={() => onSingle(line)} />
         ))}
       </ol>
       {group.map(
@@ -41,26 +46,32 @@ export function DoneGroupView({ open, acts, group, onAnswered, onSingle }: DoneG
           step.why !== undefined && <p key={step.id} className="step-why">{`Why ${step.line}: ${step.why}`}</p>,
       )}
       <ErrorBox error={saving.error} title="Not saved" />
-      <fieldset className="answer-bar">
-        <legend className="for-readers-only">Answer</legend>
-        <Button kind="primary" wide onPress={() => void onAll()}>
-          Done: all {group.length} in this order{sayNew(renewed)}
-        </Button>
-      </fieldset>
+      <AnswerAll {...seen} onAll={() => void onAll()}>
+        Done: all {group.length} in this order{sayNew(renewed)}
+      </AnswerAll>
     </section>
   );
 }
 
-function Member({ line, onSingle }: { readonly line: Line; readonly onSingle: () => void }) {
+interface MemberProps extends Pick<DoneGroupProps, "open"> {
+  readonly line: Line;
+  readonly onSingle: () => void;
+}
+
+/** One line of the group: its words, with its own drawing and its own way out beside them. */
+function Member({ open, line, onSingle }: MemberProps) {
   const { step } = line;
   return (
     <li className="look-member">
       <p>
         <span className="tabular quiet">{step.line}</span> {step.text}
       </p>
-      <Button onPress={onSingle} label={`Not so, or answer by itself: line ${step.line}`}>
-        Not so
-      </Button>
+      <div className="done-member-side">
+        <MemberPictures open={open} step={step.id} />
+        <Button onPress={onSingle} label={`Not so, or answer by itself: line ${step.line}`}>
+          Not so
+        </Button>
+      </div>
     </li>
   );
 }

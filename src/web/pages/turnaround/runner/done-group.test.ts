@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import type { Pattern, Step } from "#kit";
 import type { KitState } from "#readiness";
-import { listLines } from "../../../act/lines.ts";
-import type { OpenKit } from "../../../kit-view/at-hand.ts";
-import { SAMPLE, sampleTurnaround, type SampleAnswer } from "../../../kit-view/sample.ts";
+import { listLines } from "#web/act/lines.ts";
+import type { OpenKit } from "#web/kit-view/at-hand.ts";
+import { SAMPLE, sampleTurnaround, type SampleAnswer } from "#web/kit-view/sample.ts";
 import { asOne, doneTogether, leadsPast } from "./done-group.ts";
 
 const [vent] = SAMPLE.stages[0]!.steps;

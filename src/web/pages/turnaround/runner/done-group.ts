@@ -1,7 +1,7 @@
 import { barsAt } from "#readiness";
-import { openAsk, type Line } from "../../../act/lines.ts";
-import { leadsTo, type Position } from "../../../act/position.ts";
-import type { OpenKit } from "../../../kit-view/at-hand.ts";
+import { openAsk, type Line } from "#web/act/lines.ts";
+import { leadsTo, type Position } from "#web/act/position.ts";
+import type { OpenKit } from "#web/kit-view/at-hand.ts";
 import { dateToRead } from "../answer/dates-at-line.tsx";
 import { isPlainlyRenewed } from "../answer/renewals.ts";
 

@@ -1,24 +1,28 @@
 import { lazy, Suspense, useState, type ReactNode } from "react";
-import { barsAt, isGrounding, isRemedied, openFindings, proofWanted, sayMet } from "#readiness";
-import { Button, ButtonRow, Notice } from "../../../parts/index.ts";
-import type { KitActs } from "../../../act/acts.ts";
+import { barsAt, isGrounding, isRemedied, linePhotosOf, openFindings, photosAt, proofWanted, sayMet } from "#readiness";
+import type { PictureAsked } from "#kit";
+import { Button, ButtonRow, Notice } from "#web/parts/index.ts";
+import type { KitActs } from "#web/act/acts.ts";
 import { useClockAnswer } from "../answer/use-clock-answer.ts";
 import { AskView } from "./ask-view.tsx";
-import type { OpenKit } from "../../../kit-view/at-hand.ts";
+import type { OpenKit } from "#web/kit-view/at-hand.ts";
 import { dateToRead, DatesAtLine } from "../answer/dates-at-line.tsx";
 import { asOne, doneTogether, leadsPast } from "./done-group.ts";
 import { DoneGroupView } from "./done-group-view.tsx";
 import { FittingList } from "../answer/fitting-list.tsx";
 import type { Answering } from "../answer/use-answering.ts";
-import { openAsk, type Ask, type Line } from "../../../act/lines.ts";
+import { openAsk, type Ask, type Line } from "#web/act/lines.ts";
 import { HeldPanel, SetAside } from "../mend/held-panel.tsx";
 import { LineCautions } from "./line-cautions.tsx";
 import { leadsOn, seenTogether } from "./look-group.ts";
 import { LookGroupView } from "./look-group-view.tsx";
-import { leadsTo, neighbour, openBefore, pastOptional } from "../../../act/position.ts";
+import { leadsTo, neighbour, openBefore, pastOptional } from "#web/act/position.ts";
 import { ReportStep } from "../answer/report-step.tsx";
 import { SecondPanel } from "../second/second-panel.tsx";
 import { useSecondsAt } from "../second/use-seconds.ts";
+import { OwnPhotoForm } from "../shown/own-photo-form.tsx";
+import { LinePictures } from "../shown/line-pictures.tsx";
+import { FaultAtLine } from "../clocks/fault-at-line.tsx";
 import { StepClock } from "../clocks/step-clock.tsx";
 import { StepHeading } from "./step-heading.tsx";
 import type { Place } from "./use-place.ts";
@@ -32,24 +36,22 @@ export interface LineViewProps {
   readonly line: Line;
   /** The ask the address names. */
   readonly wanted: string | undefined;
+  /** That ask by itself: somebody took it out of its group. */
+  readonly isAlone: boolean;
   readonly place: Place;
 }
 
-/** One line of the pattern on the whole screen: cautions first, then what to do, then what is asked. */
+/** One line of the pattern on the whole screen: where, its drawing, cautions, then what to do, then what is asked. */
 export function LineView(props: LineViewProps) {
   const { open, acts, lines, line, place } = props;
   const [first] = useState(() => firstShown(line));
-  const [single, setSingle] = useState<string>();
   const ask = askNamed(line, props.wanted ?? first);
   const onAnswered = () => place.goTo(leadsTo(lines, line.step.line, ask.key));
-  const isAlone = single === ask.key || dateToRead(open, line.step) !== undefined;
+  const isAlone = props.isAlone || dateToRead(open, line.step) !== undefined;
   const group = isAlone ? [] : seenTogether(open, line, ask);
   const done = isAlone || props.wanted === line.step.id ? [line] : doneTogether(open, lines, line);
   const byClock = useClockAnswer({ open, acts, line, ask, onAnswered });
-  const alone = (key: string) => {
-    setSingle(key);
-    place.goTo({ line: line.step.line, ask: key });
-  };
+  const alone = (key: string) => place.goTo({ line: line.step.line, ask: key, isAlone: true });
   const seconds = useSecondsAt(
     open,
     done.map(({ step }) => step.id),
@@ -57,6 +59,7 @@ export function LineView(props: LineViewProps) {
   const together =
     group.length > 1 ? (
       <LookGroupView
+        key={group.map(({ key }) => key).join(" ")}
         open={open}
         acts={acts}
         line={line}
@@ -66,6 +69,7 @@ export function LineView(props: LineViewProps) {
       />
     ) : done.length > 1 ? (
       <DoneGroupView
+        key={done.map(({ step }) => step.id).join(" ")}
         open={open}
         acts={acts}
         group={done}
@@ -73,38 +77,62 @@ export function LineView(props: LineViewProps) {
         onSingle={({ step }) => place.goTo({ line: step.line, ask: step.id })}
       />
     ) : undefined;
+  const asked = shownOf(line, group.length > 1 ? group : [ask], done);
+  const drawn = done.length > 1 ? [] : asked;
+  const all = linePhotosOf(open.view.entriesOf(`pattern:${open.pattern.id}`));
+  const own = [...new Set(asked.flatMap((one) => photosAt(all, one)))];
   const bars = ask.answered ? [] : barsAt(open, line.step.id, ask.check?.id);
   return (
     <main className="runner-main">
-      <LineHead line={line} of={lines.at(-1)?.step.line ?? 0} kit={open.kit.name} />
+      <LineHead line={line} kit={open.kit.name} />
+      <LinePictures open={open} asked={drawn} own={own} />
       {bars.length > 0 && <HeldPanel open={open} lines={lines} line={line} bars={bars} place={place} />}
       {bars.length === 0 && !ask.answered && <SecondPanel open={open} acts={acts} seconds={seconds} />}
       <LineCautions lines={lines} line={asOne(done)} />
       {line.step.after && <p className="step-needs">Because it met {sayMet(line.step.after)}</p>}
       {done.length === 1 && <p className="step-text">{line.step.text}</p>}
-      {done.length === 1 && line.step.why !== undefined && <p className="step-why">Why: {line.step.why}</p>}
       <Needs line={asOne(done)} />
       <DatesAtLine open={open} acts={acts} step={line.step} />
       {bars.length === 0 && <FittingList open={open} acts={acts} step={line.step} />}
       {(bars.length === 0 || isClockRunning(open, line)) && (
         <StepClock open={open} acts={acts} step={line.step} onDone={byClock} />
       )}
+      {done.length === 1 && line.step.why !== undefined && <p className="step-why">Why: {line.step.why}</p>}
       {bars.length === 0 && (
         <Doing open={open} acts={acts} line={line} ask={ask} onAnswered={onAnswered}>
           {together}
         </Doing>
       )}
+      {bars.length === 0 && <FaultAtLine open={open} step={line.step} />}
       {bars.length === 0 && isGroundedHere(open, line) && <SetAside place={place} />}
       {line.asks.length > 1 && <AskTabs line={line} shown={ask} onPick={alone} />}
       <Passed lines={lines} line={line} place={place} />
       <Ways lines={lines} line={line} place={place} />
+      {done.length === 1 && (
+        <OwnPhotoForm open={open} at={placeOf(line, group.length > 1 ? undefined : ask)} own={own} all={all} />
+      )}
       <ReportStep open={open} acts={acts} step={line.step} />
     </main>
   );
 }
 
+/** What the drawings are of: the checks on the screen, or the lines done together. */
+function shownOf({ step }: Line, asks: readonly Ask[], done: readonly Line[]): readonly PictureAsked[] {
+  if (done.length > 1) return done.map((one) => ({ step: one.step.id }));
+  return asks.map(({ check }) => ({ step: step.id, ...(check && { check: check.id }) }));
+}
+
+/** Where a photo of one's own goes: to the check that is asked alone, else to the step. */
+function placeOf({ step }: Line, ask: Ask | undefined): PictureAsked {
+  return { step: step.id, ...(ask?.check && { check: ask.check.id }) };
+}
+
+interface DoingProps extends Answering {
+  readonly children: ReactNode;
+}
+
 /** What is measured and answered at a line that nothing bars; the children, where there are, stand for its answer. */
-function Doing({ children, ...props }: Answering & { readonly children: ReactNode }) {
+function Doing({ children, ...props }: DoingProps) {
   const { open, acts, line, ask } = props;
   return (
     <>
@@ -113,7 +141,7 @@ function Doing({ children, ...props }: Answering & { readonly children: ReactNod
           <MeasureDelivery open={open} acts={acts} line={line} onAnswered={props.onAnswered} />
         </Suspense>
       )}
-      {children ?? <AskView key={ask.key} {...props} onAnswered={() => !isOfProof(open, ask) && props.onAnswered()} />}
+      {children ?? <AskView key={ask.key} {...props} isStaying={isOfProof(open, ask)} />}
     </>
   );
 }
@@ -146,12 +174,11 @@ function askNamed(line: Line, key: string): Ask {
   return line.asks.find((ask) => ask.key === key) ?? openAsk(line) ?? line.asks[0]!;
 }
 
-function LineHead({ line, of, kit }: { readonly line: Line; readonly of: number; readonly kit: string }) {
+/** The line by the number that card and record print; how far along the work is stands at the way to all lines. */
+function LineHead({ line, kit }: { readonly line: Line; readonly kit: string }) {
   return (
     <StepHeading>
-      <span className="tabular">
-        Line {line.step.line} of {of}
-      </span>
+      <span className="tabular">Line {line.step.line}</span>
       <span className="step-stage">
         {line.stage.name}, {kit}
       </span>

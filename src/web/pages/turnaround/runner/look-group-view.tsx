@@ -1,15 +1,18 @@
-import { Button, ErrorBox } from "../../../parts/index.ts";
-import { usePreferences } from "../../../theme/index.ts";
-import type { KitActs } from "../../../act/acts.ts";
-import { lastTime, sayLimits, writeValue } from "../../../act/reading.ts";
-import type { Ask, Line } from "../../../act/lines.ts";
+import { Button, ErrorBox } from "#web/parts/index.ts";
+import { usePreferences } from "#web/theme/index.ts";
+import { useSeenToEnd } from "#web/parts/look/use-seen-to-end.ts";
+import type { KitActs } from "#web/act/acts.ts";
+import { lastTime, sayLimits, writeValue } from "#web/act/reading.ts";
+import type { Ask, Line } from "#web/act/lines.ts";
 import { fittedPlainly, renewedWith, sayNew } from "../answer/renewals.ts";
-import { useNow } from "../../../timing/index.ts";
+import { useNow } from "#web/timing/index.ts";
 import { stopClock } from "../answer/use-answering.ts";
+import { AnswerAll } from "./answer-all.tsx";
 import { plainTap } from "./look-group.ts";
 import { whyNotYet } from "./step-gate.ts";
-import { useSaving } from "../../../act/use-saving.ts";
-import type { OpenKit } from "../../../kit-view/at-hand.ts";
+import { secondsNamed } from "../second/use-seconds.ts";
+import { useSaving } from "#web/act/use-saving.ts";
+import type { OpenKit } from "#web/kit-view/at-hand.ts";
 
 interface LookGroupProps {
   readonly open: OpenKit;
@@ -24,8 +27,9 @@ interface LookGroupProps {
 
 /** Checks that one look shows: each with what is right for it and its own way out, then one tap for all as listed. */
 export function LookGroupView({ open, acts, line, group, onAnswered, onSingle }: LookGroupProps) {
-  const saving = useSaving();
+  const saving = useSaving(secondsNamed(open.turnaround));
   const where = { turnaround: open.turnaround.id, step: line.step.id };
+  const { list, ...seen } = useSeenToEnd();
   const renewed = renewedWith(open, line, group);
   const timer = open.turnaround.timers[line.step.id];
   const held = whyNotYet(line.step, timer, useNow(timer?.started !== undefined));
@@ -42,22 +46,15 @@ export function LookGroupView({ open, acts, line, group, onAnswered, onSingle }:
   };
   return (
     <section className="ask" aria-label="Checks that one look shows">
-      <ol className="look-group">
+      <ol ref={list} className="look-group">
         {group.map((ask) => (
           <Member key={ask.key} open={open} line={line} ask={ask} onSingle={() => onSingle(ask)} />
         ))}
       </ol>
       <ErrorBox error={saving.error} title="Not saved" />
-      <fieldset className="answer-bar">
-        <legend className="for-readers-only">Answer</legend>
-        {held === undefined ? (
-          <Button kind="primary" wide onPress={() => void onAll()}>
-            Seen: all {group.length} as listed{sayNew(renewed)}
-          </Button>
-        ) : (
-          <p className="quiet">{held}</p>
-        )}
-      </fieldset>
+      <AnswerAll {...seen} held={held} onAll={() => void onAll()}>
+        Seen: all {group.length} as listed{sayNew(renewed)}
+      </AnswerAll>
     </section>
   );
 }
@@ -79,7 +76,7 @@ function Member({ open, line, ask, onSingle }: MemberProps) {
         {check.ask} <strong>{check.expect}</strong>
         {check.kind === "count" && limits !== undefined && <strong> {limits}.</strong>}
         {check.kind === "match" && <strong> {plainTap(open, line, ask)?.words}.</strong>}
-        {last && <span className="quiet"> Last time {writeValue(last)}.</span>}
+        {last && <span className="quiet"> Last time {writeValue(last, units)}.</span>}
       </p>
       <Button onPress={onSingle} label={`Not so, or answer by itself: ${labelAt(line, ask)}`}>
         Not so

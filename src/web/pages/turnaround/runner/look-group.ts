@@ -1,8 +1,8 @@
-import { measuredBefore } from "#readiness";
-import type { Ask, Line } from "../../../act/lines.ts";
-import { oneTapOf, type Known, type OneTap } from "../../../act/one-tap.ts";
-import { leadsTo, type Position } from "../../../act/position.ts";
-import type { OpenKit } from "../../../kit-view/at-hand.ts";
+import { measuredBefore, recordedFor } from "#readiness";
+import type { Ask, Line } from "#web/act/lines.ts";
+import { oneTapOf, type Known, type OneTap } from "#web/act/one-tap.ts";
+import { leadsTo, type Position } from "#web/act/position.ts";
+import type { OpenKit } from "#web/kit-view/at-hand.ts";
 
 /**
  * The open asks that one look shows together with this one, this one among them: as the pattern groups them, without
@@ -25,12 +25,12 @@ export function plainTap(open: OpenKit, line: Line, { check }: Ask): OneTap | un
 
 /** What the program knows at an ask beside what is typed there. */
 export function knownAt({ kit, turnaround }: OpenKit, step: string, check: Ask["check"]): Known {
-  const { sealOnRecord: recordedSeal, sealSeen: openedSeal } = turnaround.opened;
+  const { sealSeen: openedSeal } = turnaround.opened;
   const earlier = Object.values(turnaround.answers).find(
     (one) => check !== undefined && one.check === check.id && one.step !== step && one.answer === "seen",
   )?.value;
   return {
-    recordedSeal,
+    recorded: recordedFor(check, kit, turnaround),
     openedSeal,
     earlier,
     isMeasured: check !== undefined && measuredBefore(kit, step, check) !== undefined,

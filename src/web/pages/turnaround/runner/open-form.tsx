@@ -1,12 +1,12 @@
 import { useState } from "react";
 import type { Bodies } from "#readiness";
-import { useRecorder } from "../../../device/index.ts";
-import { Button, ButtonLink, ErrorBox, Notice, Section, TextField } from "../../../parts/index.ts";
+import { useRecorder } from "#web/device/index.ts";
+import { Button, ButtonLink, ErrorBox, Notice, Section, TextField } from "#web/parts/index.ts";
 import { BringList } from "./bring-list.tsx";
-import { KitActs } from "../../../act/acts.ts";
-import type { KitAtHand } from "../../../kit-view/at-hand.ts";
-import { compareSeal, NO_SEAL, type SealComparison } from "../../../act/seal-reading.ts";
-import { useSaving } from "../../../act/use-saving.ts";
+import { KitActs } from "#web/act/acts.ts";
+import type { KitAtHand } from "#web/kit-view/at-hand.ts";
+import { compareSeal, NO_SEAL, type SealComparison } from "#web/act/seal-reading.ts";
+import { useSaving } from "#web/act/use-saving.ts";
 
 type Because = Bodies["turnaround-opened"]["because"];
 
@@ -35,7 +35,10 @@ function IsAway({ at, to }: { readonly at: KitAtHand; readonly to: string }) {
   );
 }
 
-/** The seal as it is read off the container, then why it is opened: that tap opens it. */
+/** Readings of a seal that are kept beside the one a kit is opened by. */
+const MOST_BEFORE = 10;
+
+/** The seal as it is read off the container, then why it is opened: that tap opens it. Every reading is kept. */
 function Opening({ at }: { readonly at: KitAtHand }) {
   const acts = new KitActs(useRecorder(), at.view, at.kit);
   const saving = useSaving();
@@ -43,14 +46,23 @@ function Opening({ at }: { readonly at: KitAtHand }) {
   const [hasNone, setHasNone] = useState(false);
   const [missing, setMissing] = useState(false);
   const [differs, setDiffers] = useState<Differing>();
-  const open = (because: Because, sealSeen: string) => void saving.save(() => acts.open({ because, sealSeen }));
+  const [before, setBefore] = useState<readonly string[]>([]);
+  const open = (because: Because, sealSeen: string) => {
+    const others = before.filter((one) => one !== sealSeen);
+    const body = { because, sealSeen, ...(others.length > 0 && { sealReadBefore: others }) };
+    void saving.save(() => acts.open(body));
+  };
+  const doubt = (sealSeen: string, found: Differing) => {
+    setBefore([...before.filter((one) => one !== sealSeen), sealSeen].slice(-MOST_BEFORE));
+    setDiffers(found);
+  };
   const read = (because: Because) => {
     const sealSeen = hasNone ? NO_SEAL : seal.trim() || undefined;
     setMissing(sealSeen === undefined);
     if (sealSeen === undefined) return;
     const compared = compareSeal(sealSeen, at.kit.seal?.number);
     if (compared.agrees) open(because, sealSeen);
-    else setDiffers({ ...compared, because });
+    else doubt(sealSeen, { ...compared, because });
   };
   const change = (text: string, none: boolean) => {
     setSeal(text);
@@ -109,8 +121,8 @@ function SealDiffers({ differs, onOpen }: SealDiffersProps) {
     <Notice tone="wrong" title="The seal does not match the record" isNews>
       <p>{differs.words}</p>
       <p>
-        Look at the seal again. If you misread it, correct the number above. If it reads so, somebody may have been in
-        the kit: open it, and examine every item.
+        Look at the seal again. If you misread it, correct the number above; the log keeps both. If it reads so,
+        somebody may have been in the kit: open it, and examine every item.
       </p>
       <Button kind="primary" tone="grave" onPress={onOpen}>
         {differs.seen === NO_SEAL ? "No seal: open it" : `It reads ${differs.seen}: open it`}

@@ -2,8 +2,8 @@ import { useState } from "react";
 import { Link } from "wouter";
 import { stepNamed } from "#kit";
 import type { Reason } from "#readiness";
-import { Button, Section } from "../../../parts/index.ts";
-import type { OpenKit } from "../../../kit-view/at-hand.ts";
+import { Button, Section } from "#web/parts/index.ts";
+import type { OpenKit } from "#web/kit-view/at-hand.ts";
 import type { Place } from "./use-place.ts";
 
 /** Early on nearly every line is in the way; the first few are enough to go on with. */

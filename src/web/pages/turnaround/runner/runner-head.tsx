@@ -1,13 +1,13 @@
 import { Link } from "wouter";
 import { stepNamed } from "#kit";
-import { Button, ButtonRow, ErrorBox, NightToggle, SendMark } from "../../../parts/index.ts";
-import { useRecorder } from "../../../device/index.ts";
-import { FlushLine } from "../../../kit-view/flush-line.tsx";
-import type { OpenKit } from "../../../kit-view/at-hand.ts";
-import { stateOf, type Line } from "../../../act/lines.ts";
+import { Button, ButtonRow, ErrorBox, NightToggle, SendMark } from "#web/parts/index.ts";
+import { useRecorder } from "#web/device/index.ts";
+import { FlushLine } from "#web/kit-view/flush-line.tsx";
+import type { OpenKit } from "#web/kit-view/at-hand.ts";
+import { stateOf, type Line } from "#web/act/lines.ts";
 import { lastUndoable, type Undoable } from "./undo.ts";
 import type { Place } from "./use-place.ts";
-import { useSaving } from "../../../act/use-saving.ts";
+import { useSaving } from "#web/act/use-saving.ts";
 
 interface RunnerHeadProps {
   readonly open: OpenKit;

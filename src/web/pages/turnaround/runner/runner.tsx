@@ -1,19 +1,19 @@
 import { useEffect, useMemo } from "react";
-import { useRecorder } from "../../../device/index.ts";
-import { useArming } from "../../../timing/index.ts";
-import { KitActs } from "../../../act/acts.ts";
-import type { OpenKit } from "../../../kit-view/at-hand.ts";
+import { useRecorder } from "#web/device/index.ts";
+import { useArming } from "#web/timing/index.ts";
+import { KitActs } from "#web/act/acts.ts";
+import type { OpenKit } from "#web/kit-view/at-hand.ts";
 import { Clocks } from "../clocks/clocks.tsx";
-import { Differences } from "../../../kit-view/differences.tsx";
+import { Differences } from "#web/kit-view/differences.tsx";
 import { LineView } from "./line-view.tsx";
-import { listLines } from "../../../act/lines.ts";
-import { LookScope } from "../../../parts/look/use-new-look.ts";
+import { listLines } from "#web/act/lines.ts";
+import { LookScope } from "#web/parts/look/use-new-look.ts";
 import { RunnerHead } from "./runner-head.tsx";
 import { SealView } from "../seal/seal-view.tsx";
 import { StageList } from "./stage-list.tsx";
 import { usePlace } from "./use-place.ts";
-import "../../../kit-view/extras.css";
-import "../../../kit-view/findings.css";
+import "#web/kit-view/extras.css";
+import "#web/kit-view/findings.css";
 import "./runner.css";
 
 /** The turnaround on the whole screen: one line at a time, every line at a glance, then the sealing. */
@@ -42,6 +42,7 @@ export function Runner({ open }: { readonly open: OpenKit }) {
             lines={lines}
             line={line}
             wanted={shown.position.ask}
+            isAlone={shown.position.isAlone === true}
             place={place}
           />
         )}

@@ -1,6 +1,6 @@
-import type { OpenKit } from "../../../kit-view/at-hand.ts";
-import { sayWho } from "../../../kit-view/at-hand.ts";
-import { stateOf, wordState, type Line, type LineState } from "../../../act/lines.ts";
+import type { OpenKit } from "#web/kit-view/at-hand.ts";
+import { sayWho } from "#web/kit-view/at-hand.ts";
+import { stateOf, wordState, type Line, type LineState } from "#web/act/lines.ts";
 import { StepHeading } from "./step-heading.tsx";
 
 interface StageListProps {

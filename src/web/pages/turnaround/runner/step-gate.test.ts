@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { StepTimer } from "#kit";
-import { SAMPLE, sampleMark } from "../../../kit-view/sample.ts";
+import { SAMPLE, sampleMark } from "#web/kit-view/sample.ts";
 import { whyNotYet } from "./step-gate.ts";
 
 const STARTED = "2026-03-14T09:00:00+00:00";
@@ -12,7 +12,7 @@ describe("steps with a clock", () => {
   it("waits until the clock has run out, whenever the phone wakes", () => {
     const wait = { kind: "wait", atLeast: 120 } as const;
     expect(gate(wait)).toBe("Start the wait first.");
-    expect(gate(wait, { started: STARTED, mark }, 60)).toBe("The wait is not over: 1 min left.");
+    expect(gate(wait, { started: STARTED, mark }, 60)).toBe("The wait is not over: 1\u00a0min left.");
     expect(gate(wait, { started: STARTED, mark }, 120)).toBeUndefined();
     expect(gate(wait, { seconds: 60, reached: false, mark })).toContain("stopped early");
     expect(gate(wait, { seconds: 121, reached: true, mark })).toBeUndefined();

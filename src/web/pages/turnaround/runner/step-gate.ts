@@ -1,6 +1,6 @@
 import type { Step } from "#kit";
 import { readingGate, stepGate, type Gate, type TimerState } from "#readiness";
-import { sayDuration } from "../../../timing/index.ts";
+import { sayDuration } from "#words";
 
 /**
  * Why a step cannot yet be answered as seen, in words: its clock has not run out, no pull or prime has been recorded.

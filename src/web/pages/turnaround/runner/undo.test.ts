@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Entry } from "#log";
-import { SAMPLE } from "../../../kit-view/sample.ts";
+import { SAMPLE } from "#web/kit-view/sample.ts";
 import { lastUndoable } from "./undo.ts";
 
 const entry = (id: string, more: Partial<Entry> = {}): Entry => ({

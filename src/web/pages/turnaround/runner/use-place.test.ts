@@ -9,6 +9,11 @@ describe("what the runner's address shows", () => {
     expect(read("line=12&ask=rig/cord")).toEqual({ kind: "line", position: { line: 12, ask: "rig/cord" } });
   });
 
+  it("shows an ask taken out of its group alone again, after a reload too", () => {
+    const position = { line: 4, ask: "count/front", isAlone: true };
+    expect(read("line=4&ask=count%2Ffront&alone=1")).toEqual({ kind: "line", position });
+  });
+
   it("resumes where nothing is named, and is done where nothing is left", () => {
     expect(read("", 7)).toEqual({ kind: "line", position: { line: 7 } });
     expect(read("line=none", 7)).toEqual({ kind: "line", position: { line: 7 } });

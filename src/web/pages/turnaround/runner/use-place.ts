@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { useSearchParams } from "wouter";
-import type { Line } from "../../../act/lines.ts";
-import { resumeAt, type Position } from "../../../act/position.ts";
+import type { Line } from "#web/act/lines.ts";
+import { resumeAt, type Position } from "#web/act/position.ts";
 
 /** What the runner shows. `done`: every line that must be answered is. */
 export type Shown =
@@ -34,13 +34,14 @@ export function usePlace(lines: readonly Line[], device: string): Place {
 export function readPlace(search: URLSearchParams, start: number | undefined): Shown {
   const [at, line, ask] = [search.get("at"), Number(search.get("line")), search.get("ask")];
   if (at === "lines" || at === "seal" || at === "grounded" || at === "done") return { kind: at };
-  if (line > 0) return { kind: "line", position: ask === null ? { line } : { line, ask } };
+  const alone = search.has("alone") ? { isAlone: true as const } : {};
+  if (line > 0) return { kind: "line", position: ask === null ? { line } : { line, ask, ...alone } };
   const position = toPosition(start);
   return position ? { kind: "line", position } : { kind: "done" };
 }
 
-function searchOf({ line, ask }: Position): Record<string, string> {
-  return ask === undefined ? { line: String(line) } : { line: String(line), ask };
+function searchOf({ line, ask, isAlone }: Position): Record<string, string> {
+  return { line: String(line), ...(ask !== undefined && { ask }), ...(isAlone && { alone: "1" }) };
 }
 
 function toPosition(line: number | undefined): Position | undefined {

@@ -1,16 +1,17 @@
 import { useState } from "react";
 import { useLocation } from "wouter";
 import { sealingRefusals } from "#readiness";
-import { Button, ErrorBox, Notice, TextField } from "../../../parts/index.ts";
-import type { KitActs } from "../../../act/acts.ts";
-import type { OpenKit } from "../../../kit-view/at-hand.ts";
-import { judgeTyping } from "../../../act/seal-reading.ts";
-import { useSaving } from "../../../act/use-saving.ts";
+import { Button, ErrorBox, Notice, TextField } from "#web/parts/index.ts";
+import type { KitActs } from "#web/act/acts.ts";
+import type { OpenKit } from "#web/kit-view/at-hand.ts";
+import { judgeTyping } from "#web/act/seal-reading.ts";
+import { secondsNamed } from "../second/use-seconds.ts";
+import { useSaving } from "#web/act/use-saving.ts";
 
 /** The new seal's number, read and typed twice; refused where it was ever used. Then the kit is closed. */
 export function SealForm({ open, acts }: { readonly open: OpenKit; readonly acts: KitActs }) {
   const { kit, turnaround, pattern, view } = open;
-  const saving = useSaving();
+  const saving = useSaving(secondsNamed(turnaround));
   const [, navigate] = useLocation();
   const [first, setFirst] = useState("");
   const [second, setSecond] = useState("");

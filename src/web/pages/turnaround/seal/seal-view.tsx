@@ -1,9 +1,9 @@
 import { useState } from "react";
 import { sealingRefusals } from "#readiness";
-import { Button, GloveRow, Notice, Section } from "../../../parts/index.ts";
-import type { KitActs } from "../../../act/acts.ts";
-import { openAsk, type Line } from "../../../act/lines.ts";
-import type { OpenKit } from "../../../kit-view/at-hand.ts";
+import { Button, GloveRow, Notice, Section } from "#web/parts/index.ts";
+import type { KitActs } from "#web/act/acts.ts";
+import { openAsk, type Line } from "#web/act/lines.ts";
+import type { OpenKit } from "#web/kit-view/at-hand.ts";
 import { GroundedForm } from "../answer/grounded-form.tsx";
 import { RefusalList } from "../runner/refusal-list.tsx";
 import { SealForm } from "./seal-form.tsx";

@@ -1,12 +1,12 @@
 import { formatDate } from "#base";
 import type { SecondWanted } from "#readiness";
 import { useState } from "react";
-import { Button, ErrorBox, Notice, TextField } from "../../../parts/index.ts";
-import type { KitActs } from "../../../act/acts.ts";
+import { Button, ErrorBox, Notice, TextField } from "#web/parts/index.ts";
+import type { KitActs } from "#web/act/acts.ts";
 import { SecondNamed } from "./second-named.tsx";
 import type { Seconds } from "./use-seconds.ts";
-import { useSaving } from "../../../act/use-saving.ts";
-import type { OpenKit } from "../../../kit-view/at-hand.ts";
+import { useSaving } from "#web/act/use-saving.ts";
+import type { OpenKit } from "#web/kit-view/at-hand.ts";
 
 interface SecondPanelProps {
   readonly open: OpenKit;

@@ -1,8 +1,8 @@
-import type { SecondSaid, SecondWanted } from "#readiness";
+import type { SecondSaid, SecondWanted, Turnaround } from "#readiness";
 import { secondsAt, secondsSaidAt } from "#station";
 import { useMemo } from "react";
-import { doingOf } from "../../../device/act.ts";
-import type { OpenKit } from "../../../kit-view/at-hand.ts";
+import { doingOf } from "#web/device/act.ts";
+import type { OpenKit } from "#web/kit-view/at-hand.ts";
 
 /** What lines ask for beside the person: who is wanted, and who was named already. Each qualification once. */
 export interface Seconds {
@@ -29,6 +29,11 @@ export function useSecondsAtSealing({ view, turnaround, pattern }: OpenKit): Sec
     const [doing, at] = [doingOf(view), { turnaround, pattern }];
     return { wanted: secondsAt(doing, at), said: secondsSaidAt(doing, at) };
   }, [view, turnaround, pattern]);
+}
+
+/** Who was named in a turnaround so far: what was refused for want of a second person rests on it. */
+export function secondsNamed({ seconds = [] }: Turnaround): string {
+  return seconds.map(({ entry }) => entry).join(" ");
 }
 
 function eachOnce<One extends SecondWanted | SecondSaid>(all: readonly One[]): readonly One[] {

@@ -1,6 +1,6 @@
-import { Section, TextField } from "../../../parts/index.ts";
-import type { Call, Told } from "./before-launch.ts";
-import { SITUATION_FIELDS } from "./situation.ts";
+import { Section, TextField } from "#web/parts/index.ts";
+import type { Call, Told } from "../before-launch.ts";
+import { SITUATION_FIELDS, SITUATION_LIMITS } from "./situation.ts";
 
 /** Where she is, how she drifts, and who else can help: kept, and handed on to the sheet and the timeline. */
 export function SituationPart({ call, onChange }: { readonly call: Call; readonly onChange: (part: Told) => void }) {
@@ -13,7 +13,7 @@ export function SituationPart({ call, onChange }: { readonly call: Call; readonl
           hint={hint}
           value={call[id] ?? ""}
           onChange={(text) => onChange({ [id]: text })}
-          limit={id === "otherKits" ? 500 : 200}
+          limit={SITUATION_LIMITS[id]}
         />
       ))}
     </Section>

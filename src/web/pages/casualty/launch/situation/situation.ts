@@ -8,6 +8,9 @@ export const SITUATION_FIELDS = [
   { id: "otherKits", label: "Kits of other stations", hint: "Who, how many, and when they can be there." },
 ] as const satisfies readonly { readonly id: keyof CasualtySituation; readonly label: string; readonly hint: string }[];
 
+/** Greatest number of characters of each. */
+export const SITUATION_LIMITS = { position: 200, drift: 200, tide: 200, otherKits: 500 } as const;
+
 /** "Position 57 12 N 1 40 W; Drift east 2 kn". */
 export function saySituation(situation: CasualtySituation): string {
   return SITUATION_FIELDS.filter(({ id }) => situation[id] !== undefined)
@@ -22,4 +25,14 @@ export function situationOf(texts: CasualtySituation): CasualtySituation | undef
     return text === "" ? [] : [[id, text] as const];
   });
   return some.length === 0 ? undefined : (Object.fromEntries(some) as CasualtySituation);
+}
+
+/** What is typed and does not stand so already; nothing where that is nothing. What is emptied stays as it stood. */
+export function changedSituation(stands: CasualtySituation, typed: CasualtySituation): CasualtySituation | undefined {
+  const said = situationOf(typed) ?? {};
+  const changed = SITUATION_FIELDS.flatMap(({ id }) => {
+    const text = said[id];
+    return text === undefined || text === stands[id] ? [] : [[id, text] as const];
+  });
+  return changed.length === 0 ? undefined : (Object.fromEntries(changed) as CasualtySituation);
 }

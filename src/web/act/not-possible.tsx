@@ -1,6 +1,6 @@
 import { useState } from "react";
-import { Button, Dialog, TextField } from "../../../parts/index.ts";
-import { Choice } from "../../../parts/fields/choice.tsx";
+import { Button, Dialog, TextField } from "../parts/index.ts";
+import { Choice } from "../parts/fields/choice.tsx";
 
 const OTHER = "other";
 const REASONS = [

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { findingChoices, OTHER, preselect, sayEffect } from "../../../act/finding-choice.ts";
+import { findingChoices, OTHER, preselect, sayEffect } from "./finding-choice.ts";
 import { optionsOf, pickedKey, pickFrom } from "./mode-options.ts";
-import { SAMPLE, sampleCheck } from "../../../kit-view/sample.ts";
+import { SAMPLE, sampleCheck } from "../kit-view/sample.ts";
 
 const step = SAMPLE.stages[0]!.steps[1]!;
 const choices = findingChoices(SAMPLE, step, sampleCheck("torch-lights"));

@@ -1,5 +1,5 @@
 import { titleOfMode, type Effect } from "#kit";
-import { OTHER, pickMode, type FindingChoice, type PickedMode } from "../../../act/finding-choice.ts";
+import { OTHER, pickMode, type FindingChoice, type PickedMode } from "./finding-choice.ts";
 
 /** One mode as a line to tap. */
 export interface ModeOption {

@@ -1,6 +1,6 @@
-import { Timestamp } from "../../../parts/index.ts";
-import { usePreferences } from "../../../theme/index.ts";
-import { sayTyped } from "./sizes.ts";
+import { Timestamp } from "#web/parts/index.ts";
+import { usePreferences } from "#web/theme/index.ts";
+import { sayTyped } from "../sizes.ts";
 import type { ToldLevel } from "./tellings.ts";
 
 /** Levels told so far: two of them say how fast it rises, better than a word does. */

@@ -1,7 +1,7 @@
 import type { Effect, Pattern } from "#kit";
-import { TextField } from "../../../parts/index.ts";
-import { Choice } from "../../../parts/fields/choice.tsx";
-import { OTHER, sayEffect, type FindingChoice, type PickedMode } from "../../../act/finding-choice.ts";
+import { TextField } from "../parts/index.ts";
+import { Choice } from "../parts/fields/choice.tsx";
+import { OTHER, sayEffect, type FindingChoice, type PickedMode } from "./finding-choice.ts";
 
 interface OtherModeProps {
   readonly pattern: Pattern;

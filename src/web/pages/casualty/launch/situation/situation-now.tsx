@@ -1,0 +1,36 @@
+import type { CasualtySituation } from "#readiness";
+import { changeCasualty } from "#station";
+import { useState } from "react";
+import { Button, TextField } from "#web/parts/index.ts";
+import { useSheet } from "#web/pages/casualty/sheet/use-sheet.ts";
+import { changedSituation, SITUATION_FIELDS, SITUATION_LIMITS } from "./situation.ts";
+
+/** Where she is by now: she drifts, the tide turns, and other stations call in. What stood before stays on the timeline. */
+export function SituationNow() {
+  const { casualty, write, isBusy } = useSheet();
+  const [typed, setTyped] = useState<CasualtySituation>({});
+  const stands = casualty.situation ?? {};
+  const changed = changedSituation(stands, typed);
+  const save = async () => {
+    if (!changed) return;
+    if (await write("where she is", (doing, now) => changeCasualty(doing, now, { situation: changed }))) setTyped({});
+  };
+  return (
+    <details className="casualty-more">
+      <summary>Where she is, and kits of other stations</summary>
+      {SITUATION_FIELDS.map(({ id, label, hint }) => (
+        <TextField
+          key={id}
+          label={label}
+          hint={hint}
+          value={typed[id] ?? stands[id] ?? ""}
+          onChange={(text) => setTyped({ ...typed, [id]: text })}
+          limit={SITUATION_LIMITS[id]}
+        />
+      ))}
+      <Button wide isBusy={isBusy} isDisabled={!changed} onPress={() => void save()}>
+        Write where she is
+      </Button>
+    </details>
+  );
+}

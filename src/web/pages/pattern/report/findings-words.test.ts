@@ -1,0 +1,31 @@
+import type { FindingsByYear } from "#station";
+import { describe, expect, it } from "vitest";
+import { sayFindings, sayFindingsBasis } from "./findings-words.ts";
+
+const LAW = { shape: 1.5, scale: 2, rateNow: 0.5, rateLow: 0.3, rateHigh: 0.9, p: 0.02 };
+const TOLD: FindingsByYear = {
+  years: [],
+  found: 12,
+  kitYears: 30,
+  at: [],
+  kind: "rising",
+  law: LAW,
+  laplace: { z: 2.2, p: 0.028 },
+};
+
+describe("findings a year, in words", () => {
+  it("say which way they go, by how much luck alone would do that, and the range of the rate now", () => {
+    expect(sayFindings(TOLD)).toBe(
+      "Findings come oftener than they did: by luck alone about 28 times in 1000. Now 0.30 to 0.90 on one kit in a year, nine times in ten.",
+    );
+    expect(sayFindings({ ...TOLD, kind: "falling" })).toMatch(/more seldom/);
+    expect(sayFindings({ ...TOLD, kind: "none-clear" })).toMatch(/^No clear trend/);
+    expect(sayFindingsBasis(TOLD)).toMatch(/^12 findings .* 30\.0 years.*z 2\.20/);
+  });
+
+  it("say how many more it takes where there are too few", () => {
+    const { law: _law, laplace: _laplace, ...few } = TOLD;
+    expect(sayFindings({ ...few, kind: "too-few", found: 2 })).toMatch(/about 4 more findings\.$/);
+    expect(sayFindingsBasis({ ...few, found: 1 })).toMatch(/^1 finding /);
+  });
+});

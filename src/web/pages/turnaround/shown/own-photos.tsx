@@ -1,0 +1,68 @@
+import { useState } from "react";
+import type { LinePhotos, PhotoRef } from "#readiness";
+import type { OpenKit } from "#web/kit-view/at-hand.ts";
+import { nameOf } from "#web/kit-view/at-hand.ts";
+import { Button, Dialog, Timestamp } from "#web/parts/index.ts";
+import { usePhotoUrl } from "#web/parts/use-photo-url.ts";
+import { SIDE_WORDS } from "./picture-words.ts";
+
+interface OwnPhotosProps {
+  readonly open: OpenKit;
+  readonly own: readonly LinePhotos[];
+}
+
+/** The station's own photos of what is right and what is wrong at a line, told apart by word and shape. */
+export function OwnPhotos({ open, own }: OwnPhotosProps) {
+  return own.flatMap((one) =>
+    one.photos.map((photo) => <OwnPhoto key={`${one.entry} ${photo.hash}`} open={open} one={one} photo={photo} />),
+  );
+}
+
+interface OwnPhotoProps {
+  readonly open: OpenKit;
+  readonly one: LinePhotos;
+  readonly photo: PhotoRef;
+}
+
+function OwnPhoto({ open, one, photo }: OwnPhotoProps) {
+  const url = usePhotoUrl(photo.hash);
+  const [isWhole, setWhole] = useState(false);
+  const side = SIDE_WORDS[one.shows];
+  const words = `Our own photo of what is ${one.shows}${one.note === undefined ? "" : `: ${one.note}`}`;
+  if (url === undefined) return <p className="photo-missing">{words}. Not on this device; shown when online.</p>;
+  const image = <img src={url} alt={words} width={photo.width} height={photo.height} />;
+  return (
+    <figure className={`line-picture own-photo own-photo-${one.shows}`}>
+      <Button label={`Enlarge. ${words}`} onPress={() => setWhole(true)}>
+        {image}
+      </Button>
+      <figcaption>
+        <SideMark shows={one.shows} /> <strong>{side}</strong>
+        {one.note !== undefined && <span> {one.note}</span>}
+      </figcaption>
+      <Dialog
+        title={`${side}${one.note === undefined ? "" : `: ${one.note}`}`}
+        isOpen={isWhole}
+        onClose={() => setWhole(false)}
+        isWhole
+      >
+        <div className="whole-photo">{image}</div>
+        <p className="quiet">
+          {nameOf(open.view, one.by)}, <Timestamp at={one.at} as="day" />
+        </p>
+        <div className="dialog-ways">
+          <Button onPress={() => setWhole(false)}>Close the photo</Button>
+        </div>
+      </Dialog>
+    </figure>
+  );
+}
+
+/** A tick or a cross: seen without colour. */
+function SideMark({ shows }: Pick<LinePhotos, "shows">) {
+  return (
+    <svg className="side-mark" viewBox="0 0 20 20" aria-hidden="true">
+      <path d={shows === "right" ? "M3 11L8 16L17 4" : "M4 4L16 16M16 4L4 16"} />
+    </svg>
+  );
+}

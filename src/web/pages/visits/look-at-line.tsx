@@ -1,0 +1,117 @@
+import { findCaution } from "#base";
+import type { Visit } from "#readiness";
+import { useState } from "react";
+import { Link } from "wouter";
+import { useStation } from "#web/device/index.ts";
+import { AnswerBar } from "#web/act/answer-bar.tsx";
+import { NotPossible } from "#web/act/not-possible.tsx";
+import { oneTapOf } from "#web/act/one-tap.ts";
+import { ReadingFields } from "#web/act/reading-fields.tsx";
+import { sayLimits } from "#web/act/reading.ts";
+import { assembleReading, isSaid } from "#web/act/typed-reading.ts";
+import { useAskDraft } from "#web/act/use-ask-draft.ts";
+import { CautionText } from "#web/parts/caution-box.tsx";
+import { Button, ErrorBox, Notice, TextField } from "#web/parts/index.ts";
+import { usePreferences } from "#web/theme/index.ts";
+import { FoundDialog } from "./found-dialog.tsx";
+import { useLooking } from "./use-looking.ts";
+import type { LineToLook } from "./visit-at-hand.ts";
+
+interface LookProps {
+  readonly visit: Visit;
+  readonly line: LineToLook;
+  /** "3 of 20". */
+  readonly progress: string;
+  readonly onDone: () => void;
+  readonly onLater: () => void;
+}
+
+/** One line looked at again: what to do, what right is, the reading, and the three answers. */
+export function LookAtLine({ visit, line, progress, onDone, onLater }: LookProps) {
+  const { today } = useStation();
+  const { units } = usePreferences();
+  const kept = useAskDraft(`visit.${visit.id}`, line.key);
+  const reading = assembleReading(line.ofCheck, kept.draft.typed, { today, units });
+  const oneTap = oneTapOf(line.ofCheck, kept.draft.typed, {});
+  const looking = useLooking({ visit, line, reading, kept, oneTap, onDone });
+  const [asks, setAsks] = useState<"why" | "what">();
+  const close = () => setAsks(undefined);
+  return (
+    <section aria-label="Line" className="visit-line">
+      <Where line={line} progress={progress} />
+      {line.ofKit.turnaround === undefined && <StillShut line={line} />}
+      <What line={line} />
+      {line.seen && <Notice title="You have looked at this line: an answer now takes the place of the one before" />}
+      <ReadingFields check={line.ofCheck} kept={kept} reading={reading} />
+      {looking.refusal !== undefined && !isSaid(reading, looking.refusal) && (
+        <Notice tone="wrong" title={looking.refusal} isNews />
+      )}
+      <ErrorBox error={looking.error} title="Not saved" />
+      <AnswerBar
+        check={line.ofCheck}
+        reading={reading}
+        oneTap={oneTap}
+        onSeen={() => void looking.onSeen()}
+        onWrong={() => setAsks("what")}
+        onNotPossible={() => setAsks("why")}
+      />
+      <Button wide onPress={onLater}>
+        Leave it for later
+      </Button>
+      <details className="extras" open={kept.draft.note !== ""}>
+        <summary>Note with this answer</summary>
+        <TextField
+          label="Note"
+          value={kept.draft.note}
+          onChange={(note) => kept.change({ note })}
+          isLong
+          limit={2000}
+        />
+      </details>
+      {asks === "why" && <NotPossible onClose={close} onSave={(why) => void looking.onNotPossible(why)} />}
+      {asks === "what" && <FoundDialog line={line} onClose={close} onFound={looking.onWrong} />}
+    </section>
+  );
+}
+
+function Where({ line, progress }: Pick<LookProps, "line" | "progress">) {
+  return (
+    <div className="visit-where">
+      <h2>{line.ofKit.name}</h2>
+      <span className="quiet">
+        {line.stage}, line {line.atStep.line}. {progress}
+      </span>
+    </div>
+  );
+}
+
+/** The log has it shut: who may opens it, and turns it round afterwards. */
+function StillShut({ line: { ofKit } }: Pick<LookProps, "line">) {
+  return (
+    <Notice tone="attention" title={`By the log ${ofKit.name} is shut`}>
+      <p>
+        Look inside once its keeper has <Link to={`/kit/${ofKit.id}/turnaround`}>opened it</Link>, and before they
+        answer.
+      </p>
+    </Notice>
+  );
+}
+
+function What({ line: { atStep, ofCheck } }: Pick<LookProps, "line">) {
+  const { units } = usePreferences();
+  const limits = sayLimits(ofCheck, units);
+  const cautions = atStep.cautions.map(findCaution).filter((caution) => caution !== undefined);
+  return (
+    <>
+      {cautions.map((caution) => (
+        <CautionText key={caution.id} caution={caution} />
+      ))}
+      <p className="visit-step">{ofCheck.ask}</p>
+      <p className="quiet">The line reads: {atStep.text}</p>
+      <p className="ask-expect">
+        Right is: {ofCheck.expect}
+        {limits !== undefined && <strong className="ask-limits"> Limit: {limits}</strong>}
+      </p>
+    </>
+  );
+}

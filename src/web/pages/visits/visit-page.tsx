@@ -1,0 +1,28 @@
+import { useParams } from "wouter";
+import { useStation } from "#web/device/index.ts";
+import { EmptyState, Page } from "#web/parts/index.ts";
+import { ComparePanel } from "./compare-panel.tsx";
+import { LooksPanel } from "./looks-panel.tsx";
+import { sayPlaces } from "./visit-at-hand.ts";
+import "#web/kit-view/extras.css";
+import "./visits.css";
+
+/** One visit: line after line while it is on, what it showed once it is over. */
+export default function VisitPage() {
+  const { id = "" } = useParams<{ readonly id: string }>();
+  const view = useStation();
+  const visit = view.visits.find((one) => one.id === id);
+  const back = { to: "/visits", label: "Visits" };
+  if (!visit) {
+    return (
+      <Page title="Visit" back={back}>
+        <EmptyState title="This device knows no such visit">It may be on its way from another device.</EmptyState>
+      </Page>
+    );
+  }
+  return (
+    <Page title={`Visit to ${sayPlaces(view, visit)}`} back={back} frame={visit.ended ? "usual" : "work"}>
+      {visit.ended ? <ComparePanel visit={visit} /> : <LooksPanel visit={visit} />}
+    </Page>
+  );
+}
