@@ -3,40 +3,21 @@
  * it until then; with the log long since on its way in the background. In a real browser, against the built server.
  * Run with `npm run bench -- first-board`; FOLDER=path keeps the made-up station for the next time.
  */
-import { spawn } from "node:child_process";
-import { existsSync, mkdtempSync, rmSync } from "node:fs";
+import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { CDPSession, Page } from "playwright-core";
-import { readPatternFolders } from "#store/patterns";
-import { openSqliteStore } from "#store/sqlite";
 import { launchBrowser } from "../test/journeys/support/browser.ts";
-import { longLog } from "./growth/long-log.ts";
+import { fillFolder } from "./growth/filled-folder.ts";
+import { startServer } from "./growth/measured-process.ts";
 
 const LINES = Number(process.env["LINES"] ?? 200_000);
 const LIMIT_MS = 5000;
 const LIMIT_BYTES = 3_000_000;
 /** 10 Mbit/s, and the delay of a mobile network. */
 const NETWORK = { offline: false, downloadThroughput: 1_250_000, uploadThroughput: 1_250_000, latency: 40 };
-const ROOT = join(import.meta.dirname, "..");
 const PORT = 4879;
 const ADDRESS = `http://localhost:${PORT}`;
-
-async function fill(folder: string): Promise<void> {
-  if (existsSync(join(folder, "drykeel.db"))) return;
-  const log = longLog(LINES, readPatternFolders([join(ROOT, "patterns")]).patterns);
-  const store = await openSqliteStore(join(folder, "drykeel.db"));
-  for (let at = 0; at < log.length; at += 5000) {
-    await store.append(log.slice(at, at + 5000), "2026-11-28T12:00:00.000Z");
-  }
-  await store.close();
-}
-
-async function until(holds: () => Promise<boolean>): Promise<number> {
-  const from = performance.now();
-  while (!(await holds())) await new Promise((resolve) => setTimeout(resolve, 20));
-  return performance.now() - from;
-}
 
 /** Signs in as one of the demo's people and waits for the first kit on the board. */
 async function firstBoard(page: Page): Promise<{ readonly ms: number; readonly cpu: number; readonly bytes: number }> {
@@ -70,16 +51,9 @@ async function busyOf(wire: CDPSession): Promise<number> {
 }
 
 const folder = process.env["FOLDER"] ?? mkdtempSync(join(tmpdir(), "drykeel-first-board-"));
-await fill(folder);
-const env = { ...process.env, PORT: String(PORT), DATA_DIR: folder, HOST: "127.0.0.1" };
-const server = spawn(process.execPath, [join(ROOT, "dist", "server", "main.js")], { env, stdio: "ignore" });
-const start = await until(() =>
-  fetch(`${ADDRESS}/api/health`).then(
-    ({ ok }) => ok,
-    () => false,
-  ),
-);
-console.log(`start of the server at ${LINES} lines: ${(start / 1000).toFixed(1)} s`);
+await fillFolder(folder, LINES);
+const { child: server, seconds } = await startServer(folder, PORT);
+console.log(`start of the server at ${LINES} lines: ${seconds.toFixed(1)} s`);
 await new Promise((resolve) => setTimeout(resolve, Number(process.env["SETTLE"] ?? 20_000)));
 const browser = await launchBrowser();
 try {

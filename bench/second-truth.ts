@@ -7,6 +7,7 @@ import { parseArgs } from "node:util";
 import { CONTROLS } from "./second-truth/controls.ts";
 import { drawCasualty, FAMILIES } from "./second-truth/families.ts";
 import { markdownOf, measure, notKept, tableOf } from "./second-truth/report.ts";
+import { SETTINGS, type Setting } from "./second-truth/settings.ts";
 import { askSheet } from "./second-truth/sheet.ts";
 import { watch, type Asker, type Watched } from "./second-truth/watching.ts";
 
@@ -21,6 +22,7 @@ const { values: given } = parseArgs({
     family: { type: "string" },
     first: { type: "string", default: "0" },
     control: { type: "string" },
+    setting: { type: "string", default: "usual" },
     save: { type: "string" },
     resume: { type: "boolean", default: false },
     from: { type: "string" },
@@ -66,6 +68,13 @@ function asker(): Asker {
   return found;
 }
 
+function setting(): Setting {
+  const found = Object.entries(SETTINGS).find(([name]) => name === given.setting)?.[1];
+  if (found === undefined)
+    throw new Error(`no such setting: ${given.setting}; there are ${Object.keys(SETTINGS).join(", ")}`);
+  return found;
+}
+
 type Keep = (watched: Watched) => void | Promise<void>;
 
 /** Every so manyth job, kept as it is done; those done before are left out. */
@@ -73,7 +82,7 @@ async function runPart([part, parts]: readonly [number, number], before: readonl
   const answers = asker();
   const isDone = new Set(before.map(nameOf));
   const own = jobs().filter(([family, number], n) => n % parts === part && !isDone.has(nameOf({ family, number })));
-  for (const [family, number] of own) await keep(watch(drawCasualty(family, number), answers));
+  for (const [family, number] of own) await keep(watch(drawCasualty(family, number, setting()), answers));
 }
 
 /** Shows how far it is, twenty times in a run. */

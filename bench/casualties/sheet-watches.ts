@@ -1,6 +1,6 @@
 // Watches drawn from what the sheet itself thinks beforehand: hole, pumps, strainer and hull, untold changes, patches that
 // hold or not, soundings read well, in a slosh or as a slip. One way is drawn and followed; it is not what is inferred.
-import { uprightSpace, type PumpRun, type Reading, type SheetCase } from "#flooding";
+import { uprightSpace, type SheetPumpRun, type Reading, type SheetCase } from "#flooding";
 import { chancesFrom, type Chances } from "../../src/flooding/sheet/chances.ts";
 import { drawCloud, type Cloud } from "../../src/flooding/sheet/cloud.ts";
 import { drawTurns, moveThrough, tellPatch, wander } from "../../src/flooding/sheet/motion.ts";
@@ -47,9 +47,9 @@ export function drawWatch(kind: Watch, n: number, readAs = 1): DrawnWatch {
   return { given: { ...plain, readings, now: (COUNT - 1) * EVERY }, truth, draw: () => chances.even() };
 }
 
-function runsOf(kind: Watch, chances: Chances): PumpRun[] {
+function runsOf(kind: Watch, chances: Chances): SheetPumpRun[] {
   const flow = (): number => 0.003 + 0.005 * chances.even();
-  const first: PumpRun = { from: FIRST_PUMP, flow: flow(), pump: 0 };
+  const first: SheetPumpRun = { from: FIRST_PUMP, flow: flow(), pump: 0 };
   return kind === "second pump" ? [first, { from: CHANGE, flow: flow(), pump: 1 }] : [first];
 }
 

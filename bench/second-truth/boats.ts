@@ -3,6 +3,7 @@ import type { Chance } from "./chance.ts";
 import { columnsOf, EMPTY, heightOf, under, type FilledTo, type Shape } from "./columns.ts";
 import { lieOf, liesOf, type Lies, type Surfaces } from "./lies.ts";
 import type { Boat } from "./lying.ts";
+import type { Setting } from "./settings.ts";
 import { taperingHull } from "./shapes.ts";
 
 export type Kind = "open boat" | "motor boat" | "sailing yacht" | "fishing boat";
@@ -99,10 +100,6 @@ const FREE: Readonly<Record<Sort, readonly [readonly [number, number], readonly 
   ],
 };
 
-/** Log spread of the length of a space against what is believed, and of the beam against the usual. */
-const BELIEVED_WRONG = 0.2;
-const BEAM_SPREAD = 0.1;
-
 /**
  * Draws a boat; one that does not float dry with some freeboard is drawn anew.
  *
@@ -110,9 +107,9 @@ const BEAM_SPREAD = 0.1;
  * @param heel - held at, to starboard [rad]
  * @param canBeLost - one that does not stay afloat with the space flooded, and no other
  */
-export function drawBoat(chance: Chance, heel: number, canBeLost: boolean): Afloat {
+export function drawBoat(chance: Chance, heel: number, canBeLost: boolean, setting: Setting): Afloat {
   for (;;) {
-    const found = tryBoat(chance, heel);
+    const found = tryBoat(chance, heel, setting);
     if (found === undefined || found.lies.rows[0]!.freeboard <= 0.15) continue;
     if (!canBeLost || isLostFlooded(found)) return found;
   }
@@ -124,15 +121,15 @@ function isLostFlooded({ lies, stick }: Afloat): boolean {
   return Number.isFinite(lies.lostWith) && heightOf(inside, stick.x, 0) < heightOf(sea, stick.x, 0) - 0.05;
 }
 
-function tryBoat(chance: Chance, heel: number): Afloat | undefined {
-  const told = drawTold(chance);
-  const size = drawSize(chance, told.boat.kind, told.boat.length);
-  const [from, to] = drawEnds(chance, told.space.part, told.boat.length);
+function tryBoat(chance: Chance, heel: number, setting: Setting): Afloat | undefined {
+  const told = drawTold(chance, setting);
+  const size = drawSize(chance, told.boat.kind, told.boat.length, setting);
+  const [from, to] = drawEnds(chance, told.space.part, told.boat.length, setting.believedWrong);
   const floor = chance.between(0.004, 0.012) * told.boat.length;
   const boat = floating(chance, { ...size, told, from, to, floor, heel });
   const full = under(boat.space.columns, { middle: 99, slope: 0, across: 0 }, boat.space.filled).volume;
   const lies = liesOf(boat, size.draught, 0.98 * full);
-  const isBeamTold = chance.happens(0.3);
+  const isBeamTold = chance.happens(setting.beamTold);
   const beam = Math.round(10 * size.beam * (1 + 0.03 * chance.normal())) / 10;
   return (
     lies && {
@@ -147,7 +144,7 @@ function tryBoat(chance: Chance, heel: number): Afloat | undefined {
   );
 }
 
-function drawTold(chance: Chance): Told {
+function drawTold(chance: Chance, setting: Setting): Told {
   const kind = chance.pick<Kind>([
     "motor boat",
     "motor boat",
@@ -156,7 +153,7 @@ function drawTold(chance: Chance): Told {
     "fishing boat",
     "open boat",
   ]);
-  const length = Math.round(10 * chance.between(6, 14)) / 10;
+  const length = Math.round(10 * chance.between(...setting.length)) / 10;
   const part =
     kind === "open boat" ? "whole" : chance.pick<Part>(["aft", "aft", "aft", "middle", "middle", "forward", "whole"]);
   return { boat: { kind, length }, space: { name: "space", sort: sortOf(chance, kind, part), part } };
@@ -176,11 +173,12 @@ interface Size {
 }
 
 /** Beam about the two-thirds power of the length in feet and a foot more: Gerr, The Nature of Boats, FROM MEMORY. */
-function drawSize(chance: Chance, kind: Kind, length: number): Size {
+function drawSize(chance: Chance, kind: Kind, length: number, setting: Setting): Size {
   const { depth: deep, draught, transom, sections } = PROPORTIONS[kind];
   const feet = length / 0.3048;
-  const beam = (feet ** (2 / 3) + 1) * 0.3048 * Math.exp(BEAM_SPREAD * chance.normal());
-  const depth = chance.between(...deep) * length;
+  const beam = (feet ** (2 / 3) + 1) * 0.3048 * Math.exp(setting.beamSpread * chance.normal());
+  const [shallow, high] = setting.deeper;
+  const depth = chance.between(deep[0] * shallow, deep[1] * high) * length;
   const shape = taperingHull({
     length,
     beam,
@@ -191,16 +189,16 @@ function drawSize(chance: Chance, kind: Kind, length: number): Size {
     sternRise: chance.between(0, 0.25),
     stemRise: chance.between(0.5, 0.95),
     sheer: chance.between(0, 0.25),
-    m: chance.between(...sections.m),
-    n: chance.between(...sections.n),
+    m: setting.fullness * chance.between(...sections.m),
+    n: setting.fullness * chance.between(...sections.n),
   });
   return { shape, beam, depth, draught: chance.between(...draught) * length };
 }
 
 /** The bulkheads stand elsewhere than believed. */
-function drawEnds(chance: Chance, part: Part, length: number): readonly [number, number] {
+function drawEnds(chance: Chance, part: Part, length: number, wrong: number): readonly [number, number] {
   const [aft, fore] = PARTS[part];
-  const factor = Math.exp(BELIEVED_WRONG * chance.normal());
+  const factor = Math.exp(wrong * chance.normal());
   const long = Math.min(0.95, (fore - aft) * factor);
   const [from, to] =
     part === "aft"

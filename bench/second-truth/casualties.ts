@@ -6,6 +6,7 @@ import type { FAMILIES } from "./families.ts";
 import { inflowBy, type Hole, type Pump } from "./flows.ts";
 import type { Stage } from "./following.ts";
 import { floodWhere, lieOf, type Surfaces } from "./lies.ts";
+import { SETTINGS, type Setting } from "./settings.ts";
 
 export type Family = (typeof FAMILIES)[number];
 
@@ -38,6 +39,7 @@ export interface Casualty {
   readonly interval: number;
   /** Error of the stick, one standard deviation [m]. */
   readonly error: number;
+  readonly stick: Setting["stick"];
   readonly slip?: { readonly sounding: number; readonly by: number };
   /** What the pumps truly are, in order of starting: dead, a quarter, or working. */
   readonly pumpStates: readonly PumpState[];
@@ -76,10 +78,14 @@ export interface Asked {
 }
 
 /** Draws boat, water in her and the times of the soundings. */
-export function drawScene(chance: Chance, asked: Asked): Scene & { readonly interval: number } {
+export function drawScene(
+  chance: Chance,
+  asked: Asked,
+  setting: Setting = SETTINGS.usual,
+): Scene & { readonly interval: number } {
   const { heel = 0, isLong = false, canBeLost = false } = asked;
-  const afloat = drawBoat(chance, heel, canBeLost);
-  const interval = canBeLost ? 180 : chance.pick([120, 180, 180, 240, 300]);
+  const afloat = drawBoat(chance, heel, canBeLost, setting);
+  const interval = canBeLost ? 180 : chance.pick(setting.intervals);
   const count = isLong || chance.happens(MORE_SHARE) ? MORE_SOUNDINGS : SOUNDINGS;
   const soundings = drawTimes(chance, interval, count);
   const start = drawStart(chance, afloat);

@@ -19,6 +19,7 @@ import {
 import { inflowBy, takenBy, type Hole, type Pump } from "./flows.ts";
 import { follow, type Stage } from "./following.ts";
 import { lieOf } from "./lies.ts";
+import { SETTINGS, type Setting } from "./settings.ts";
 
 export const FAMILIES = [
   "one pump",
@@ -46,15 +47,13 @@ type Story = Pick<Casualty, "stages" | "changes" | "pumps" | "patches" | "pumpSt
  *
  * @param family - one of {@link FAMILIES}
  * @param number - from 0
+ * @param setting - what boats, stick and watch are drawn from
  */
-export function drawCasualty(family: Family, number: number): Casualty {
+export function drawCasualty(family: Family, number: number, setting: Setting = SETTINGS.usual): Casualty {
   const chance = chanceFor(FAMILIES.indexOf(family), number);
   const heel = family === "heel" ? chance.pick([-1, 1]) * chance.between(0.05, 0.24) : 0;
-  const { interval, ...scene } = drawScene(chance, {
-    heel,
-    isLong: family === "no pump",
-    canBeLost: family === "lost soon",
-  });
+  const asked = { heel, isLong: family === "no pump", canBeLost: family === "lost soon" };
+  const { interval, ...scene } = drawScene(chance, asked, setting);
   const { start = scene.start, ...story } = STORIES[family](scene);
   const diameter = story.stages[0]!.holes[0]?.diameter;
   const isHoleTold = diameter !== undefined && chance.happens(0.12);
@@ -65,7 +64,8 @@ export function drawCasualty(family: Family, number: number): Casualty {
     start,
     soundings: scene.soundings,
     interval,
-    error: chance.between(0.005, 0.02),
+    error: chance.between(...setting.stick.error),
+    stick: setting.stick,
     chance,
     ...story,
     ...(isHoleTold && {

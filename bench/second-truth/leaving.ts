@@ -19,7 +19,7 @@ export function leavingRows(all: readonly Watched[]): readonly Row[] {
   return [
     {
       ...shareRow(GROUP, "of `leave now`, more than 30 min truly left", all, (m) =>
-        now(m) ? hasLeft(m, FALSE_LEFT) : undefined,
+        isCall(m) ? isFalseCall(m) : undefined,
       ),
       wanted: { atMost: 0.02 },
     },
@@ -38,7 +38,7 @@ export function leavingRows(all: readonly Watched[]): readonly Row[] {
       soundingsByThen(w, 0) === 1 ? isWarned(w) : undefined,
     ),
     shareRow(GROUP, "of answers, `leave now` with more than 4 h left", all, (m) =>
-      m.truth.left === null ? now(m) : undefined,
+      m.truth.left === null ? isCall(m) : undefined,
     ),
     shareRow(GROUP, "of answers with 10 min or less left, `leave now`", all, (m) =>
       hasLeft(m, 600) ? undefined : m.sheet.leave === "now",
@@ -60,8 +60,13 @@ export function leavingRows(all: readonly Watched[]): readonly Row[] {
 }
 
 /** Told to leave now, by a figure. */
-function now({ sheet }: Moment): boolean {
+export function isCall({ sheet }: Moment): boolean {
   return sheet.leave === "now" && !sheet.leaveSeen;
+}
+
+/** A call with more than half an hour truly left. */
+export function isFalseCall(moment: Moment): boolean {
+  return isCall(moment) && hasLeft(moment, FALSE_LEFT);
 }
 
 /** Told to be ready, by what people saw or by figures alone. */

@@ -1,5 +1,6 @@
 // The table of a run, and the verdict.
 import { coverageRows, scoreRows, timeRows } from "./forecasts.ts";
+import { falseLeaveRows } from "./false-leave.ts";
 import { leavingRows } from "./leaving.ts";
 import { pumpRows } from "./pumps-found.ts";
 import { isKept, type Row, type Wanted } from "./rows.ts";
@@ -11,6 +12,7 @@ export function measure(all: readonly Watched[]): readonly Row[] {
   return [
     ...wordRows(all),
     ...leavingRows(all),
+    ...falseLeaveRows(all),
     ...coverageRows(all),
     ...timeRows(all),
     ...scoreRows(all),

@@ -2,11 +2,6 @@
 import type { Casualty } from "./casualties.ts";
 import type { Written } from "./sheet.ts";
 
-/** The water slops about so often, and so much [m]. */
-const SLOSH_SHARE = 0.1;
-const SLOSH = 0.03;
-/** Times are written so far off, one standard deviation [s]. */
-const TIME_ERROR = 10;
 /** Two soundings are never written at one time [s]. */
 const APART = 20;
 
@@ -24,7 +19,7 @@ export interface Log {
  */
 export function writeLog(casualty: Casualty, levels: readonly number[]): Log {
   const { chance, soundings } = casualty;
-  const off = (at: number): number => Math.round(at + TIME_ERROR * chance.normal());
+  const off = (at: number): number => Math.round(at + casualty.stick.timeError * chance.normal());
   const readings: { at: number; level: number }[] = [];
   soundings.slice(0, levels.length).forEach((at, n) => {
     const written = Math.max(off(at), (readings.at(-1)?.at ?? Number.NEGATIVE_INFINITY) + APART);
@@ -38,8 +33,8 @@ export function writeLog(casualty: Casualty, levels: readonly number[]): Log {
 }
 
 /** To the centimetre, and never below the floor. */
-function readStick({ chance, error, slip }: Casualty, level: number, sounding: number): number {
-  const slosh = chance.happens(SLOSH_SHARE) ? SLOSH * chance.normal() : 0;
+function readStick({ chance, error, slip, stick }: Casualty, level: number, sounding: number): number {
+  const slosh = chance.happens(stick.sloshShare) ? stick.slosh * chance.normal() : 0;
   const slipped = slip?.sounding === sounding ? slip.by : 0;
   return Math.max(0, Math.round(100 * (level + error * chance.normal() + slosh + slipped)) / 100);
 }
