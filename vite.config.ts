@@ -1,18 +1,34 @@
 import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
-import { defineConfig } from "vite";
+import { defineConfig, type Plugin } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
 
 const folder = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
 /** Our own rooms do nothing when read, so what a page does not use of them stays out of it. Styles and start files do. */
-const hasSideEffects = (id: string) => !/\/src\/(?!web\/)[^?]*\.ts$/.test(id);
+const hasSideEffects = (id: string) => !/\/src\/(?!web\/)[^?]*\.ts(\?\w+)?$/.test(id);
+
+/**
+ * Schema, writers and fold of a kind of entry stand in one file. The tables of all kinds read these files as modules of
+ * their own, so that a page which only folds lines loads nothing but folds.
+ */
+const kindsApart: Plugin = {
+  name: "kinds-apart",
+  enforce: "pre",
+  async resolveId(source, importer) {
+    const list = /\/registry\/(schemas|subjects|writers)\.ts$/.exec(importer ?? "")?.[1];
+    if (list === undefined || !source.endsWith(".kind.ts")) return null;
+    const found = await this.resolve(source, importer, { skipSelf: true });
+    return found && `${found.id}?${list}`;
+  },
+};
 
 /** The web app: from src/web to dist/web. Nothing is inlined, so that the content policy needs no exceptions. */
 export default defineConfig({
   root: folder("src/web"),
   publicDir: folder("src/web/public"),
   plugins: [
+    kindsApart,
     react(),
     VitePWA({
       strategies: "injectManifest",

@@ -7,6 +7,9 @@ import { defineConfig } from "vitest/config";
 export default defineConfig({
   test: {
     globalSetup: ["test/journeys/support/demo-folder.ts"],
+    setupFiles: ["test/journeys/support/tell-what-is-shown.ts"],
+    // In the order they are written: what a scene shows is told before its own file puts its devices away.
+    sequence: { hooks: "list" },
     include: ["test/journeys/**/*.test.ts"],
     maxWorkers: 2,
     testTimeout: 900_000,

@@ -31,6 +31,13 @@ describe("rooms", () => {
     expect(production.flatMap(relativeEscapes)).toEqual([]);
   });
 
+  it("names files from a root instead of climbing two folders, and only tests name them from outside their room", () => {
+    const climbs = files.flatMap(({ path, written }) =>
+      written.filter((name) => name.startsWith("../../")).map(() => path),
+    );
+    expect(climbs).toEqual([]);
+  });
+
   it("has no import cycles between files", () => {
     expect(findCycle(production)).toBeUndefined();
   });

@@ -5,7 +5,18 @@ import { sourceFiles } from "./source-files.ts";
 
 const ROOT = join(import.meta.dirname, "..", "..");
 /** Rooms whose doors an example may use beside its own file. */
-const DOORS = ["base", "numerics", "water", "hydraulics", "flooding", "kit", "log", "readiness", "reliability"];
+const DOORS = [
+  "base",
+  "words",
+  "numerics",
+  "water",
+  "hydraulics",
+  "flooding",
+  "kit",
+  "log",
+  "readiness",
+  "reliability",
+];
 
 const examples = sourceFiles()
   .filter((file) => !file.isTest)

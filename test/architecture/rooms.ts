@@ -13,6 +13,7 @@ export interface Room {
 
 const PURE_ROOMS = [
   "base",
+  "words",
   "numerics",
   "water",
   "hydraulics",
@@ -28,18 +29,23 @@ const WORK = [...PURE_ROOMS, "questions", "station"];
 
 export const ROOMS: Readonly<Record<string, Room>> = {
   base: { layer: 0, rooms: [], libraries: [] },
+  words: { layer: 1, rooms: ["base"], libraries: ["@messageformat/runtime"] },
   numerics: { layer: 1, rooms: ["base"], libraries: [] },
   water: { layer: 2, rooms: ["base", "numerics"], libraries: [] },
   hydraulics: { layer: 2, rooms: ["base", "numerics", "water"], libraries: [] },
-  flooding: { layer: 2, rooms: ["base", "numerics", "water", "hydraulics"], libraries: [] },
+  flooding: { layer: 2, rooms: ["base", "words", "numerics", "water", "hydraulics"], libraries: [] },
   kit: { layer: 2, rooms: ["base"], libraries: ["yaml", "zod"] },
-  log: { layer: 2, rooms: ["base"], libraries: ["@noble/curves", "@noble/hashes", "zod"] },
-  readiness: { layer: 2, rooms: ["base", "kit", "log"], libraries: ["zod"] },
+  log: { layer: 2, rooms: ["base", "words"], libraries: ["@noble/curves", "@noble/hashes", "zod"] },
+  readiness: { layer: 2, rooms: ["base", "words", "kit", "log"], libraries: ["zod"] },
   reliability: { layer: 2, rooms: ["base", "numerics"], libraries: [] },
   faults: { layer: 2, rooms: ["base"], libraries: [] },
   planning: { layer: 2, rooms: ["base"], libraries: [] },
   questions: { layer: 3, rooms: PURE_ROOMS, libraries: ["zod"] },
-  station: { layer: 3, rooms: ["base", "kit", "log", "readiness", "reliability", "faults"], libraries: ["zod"] },
+  station: {
+    layer: 3,
+    rooms: ["base", "words", "kit", "log", "readiness", "reliability", "faults"],
+    libraries: ["zod"],
+  },
   demo: { layer: 4, rooms: ["base", "kit", "log", "readiness", "station"], libraries: [] },
   "store/memory": { layer: 4, rooms: ["base", "log", "station"], libraries: [] },
   "store/sql": { layer: 4, rooms: ["base", "log", "station"], libraries: ["kysely"] },

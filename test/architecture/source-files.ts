@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from "node:fs";
-import { join, relative, sep } from "node:path";
+import { join, posix, relative, sep } from "node:path";
 import { parseSync } from "vite";
 
 export interface SourceFile {
@@ -9,6 +9,8 @@ export interface SourceFile {
   readonly text: string;
   readonly isTest: boolean;
   /** What it imports, static and dynamic, as written; `?worker` and the like left on. */
+  readonly written: readonly string[];
+  /** The same; a file that was named from a root stands as from this file. */
   readonly imports: readonly string[];
 }
 
@@ -30,7 +32,19 @@ function walk(folder: string): string[] {
 function readSource(file: string): SourceFile {
   const path = relative(ROOT, file).split(sep).join("/");
   const text = readFileSync(file, "utf8");
-  return { path, text, room: roomOf(path), isTest: /\.test\.tsx?$|\/test-/.test(path), imports: importsOf(path, text) };
+  const written = importsOf(path, text);
+  const imports = written.map((name) => fromHere(path, name));
+  return { path, text, room: roomOf(path), isTest: /\.test\.tsx?$|\/test-/.test(path), written, imports };
+}
+
+/** Roots that files are named from, as `imports` of package.json has them. */
+const ROOTS: Readonly<Record<string, string>> = { "#web/": "src/web/", "#src/": "src/", "#test/": "test/" };
+
+function fromHere(path: string, name: string): string {
+  const root = Object.keys(ROOTS).find((one) => name.startsWith(one));
+  if (root === undefined) return name;
+  const there = posix.relative(posix.dirname(path), ROOTS[root]! + name.slice(root.length));
+  return there.startsWith(".") ? there : `./${there}`;
 }
 
 function roomOf(path: string): string {

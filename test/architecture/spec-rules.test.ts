@@ -6,8 +6,8 @@ const prefixes = [...new Set(rules.map(({ id }) => id.split("-")[0]!))];
 const titled = idsInTitles(prefixes);
 
 describe("rules of the rooms that decide", () => {
-  it("are there for the log, the stores, readiness, the station, the questions and sync", () => {
-    expect(prefixes.toSorted()).toEqual(["ASK", "LOG", "READY", "RULE", "STORE", "SYNC"]);
+  it("are there for the log, the stores, patterns by form, readiness, the station, the questions and sync", () => {
+    expect(prefixes.toSorted()).toEqual(["ASK", "FORM", "LOG", "READY", "RULE", "STORE", "SYNC"]);
   });
 
   it("are numbered from 1 without a gap, each id once", () => {

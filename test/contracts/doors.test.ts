@@ -145,7 +145,7 @@ describe("READY-2 a reading at a step with a wait", () => {
     expect(refusedFor(answerStep(doing(fold, early), kit, body))).toEqual(["SN-128"]);
     expect(refusedFor(answerStep(doing(fold), kit, body))).toEqual([]);
     const timer = kit.turnaround!.timers[WAITING.id];
-    expect(whyNotReadYet(WAITING, timer, Date.parse(early))).toBe("The wait is not over: 1 min left.");
+    expect(whyNotReadYet(WAITING, timer, Date.parse(early))).toBe("The wait is not over: 1\u00a0min left.");
     expect(whyNotReadYet(WAITING, timer, Date.parse(NOW))).toBeUndefined();
   });
 

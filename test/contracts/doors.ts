@@ -1,7 +1,15 @@
 import type { Check, Pattern, Step } from "#kit";
 import type { Entry } from "#log";
 import { recordOf, type Answer, type Bodies, type EntryKind, type KitState, type Value } from "#readiness";
-import { answerStep, answerWordsOf, createStationFold, judgeEntry, proveFinding, type Act, type Doing } from "#station";
+import {
+  answerStep,
+  answerWordsOf,
+  createStationFold,
+  judgeEntry,
+  proveFinding,
+  type Act,
+  type ActContext,
+} from "#station";
 import { createImportJudge } from "../../src/cli/import/import-judge.ts";
 import { assembleReading, type Typed } from "../../src/web/act/typed-reading.ts";
 import { SAMPLE, sampleMark } from "../../src/web/kit-view/sample.ts";
@@ -55,7 +63,7 @@ export function stationWith(...more: readonly Entry[]) {
 }
 
 /** Who does something there, and when. */
-export function doing(fold: ReturnType<typeof stationWith>, now = NOW): Doing {
+export function doing(fold: ReturnType<typeof stationWith>, now = NOW): ActContext {
   const reading = fold.read();
   return { ...reading, me: reading.people[0]!, today: TODAY, now };
 }
@@ -83,7 +91,7 @@ export interface Row {
 /** What a door says of a reading. */
 export type Verdict = "right" | "not right";
 
-const AROUND = { today: TODAY, units: "metric", recordedSeal: RECORDED } as const;
+const AROUND = { today: TODAY, units: "metric", recorded: RECORDED } as const;
 
 export const DOORS: Readonly<Record<string, (row: Row) => Verdict>> = {
   "the station's rule": ({ check, value }) => allowed(answerStep(...open(), seen(check, value))),
@@ -111,7 +119,9 @@ export const DOORS: Readonly<Record<string, (row: Row) => Verdict>> = {
     const printed = recordOf(kit.turnaround, PATTERN).find((one) => one.check === row.check);
     return verdict(
       printed?.answer !== undefined &&
-        !WRONG_ON_PAPER.test(answerWordsOf(PATTERN, { ...printed, answer: printed.answer })),
+        !WRONG_ON_PAPER.test(
+          answerWordsOf({ pattern: PATTERN, units: "metric" }, { ...printed, answer: printed.answer }),
+        ),
     );
   },
 };
@@ -119,7 +129,7 @@ export const DOORS: Readonly<Record<string, (row: Row) => Verdict>> = {
 /** How paper begins an answer that is not "seen". */
 const WRONG_ON_PAPER = /^(FOUND WRONG|NOT POSSIBLE)/;
 
-function open(): readonly [Doing, KitState] {
+function open(): readonly [ActContext, KitState] {
   const { fold, kit } = openKit();
   return [doing(fold), kit];
 }

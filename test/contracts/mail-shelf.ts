@@ -120,6 +120,41 @@ export function describeMailShelf(name: string, newHouse: () => Promise<House>):
       expect(await shelf.takeLetter(at(30), at(40))).toBeUndefined();
     });
 
+    test("STORE-17 counts rounds upwards, past what a server remembers, and never twice the same", async () => {
+      expect(await shelf.lastRound()).toBeUndefined();
+      expect(await shelf.countRound(at(0), 0)).toBe(1);
+      expect(await shelf.countRound(at(1), 0)).toBe(2);
+      expect(await shelf.lastRound()).toEqual({ count: 2, at: at(1) });
+      expect(await shelf.countRound(at(2), 40)).toBe(41);
+      const counted = await Promise.all([1, 2, 3, 4].map(() => shelf.countRound(at(3), 7)));
+      expect(counted.toSorted()).toEqual([42, 43, 44, 45]);
+    });
+
+    test("doubts every letter that waits, and no other", async () => {
+      await shelf.post([letter("one"), letter("two")], at(0));
+      const taken = (await shelf.takeLetter(at(0), at(10)))!;
+      await shelf.doubtWaiting(at(1), "put back");
+      expect(await shelf.takeLetter(at(2), at(10))).toBeUndefined();
+      const told = (await shelf.lettersOf("ann", 5)).map(({ id, standing }) => [id, standing]);
+      expect(Object.fromEntries(told)).toEqual({ one: "in-doubt", two: "in-doubt", [taken.id]: "under-way" });
+    });
+
+    test("STORE-14 has a letter in doubt wait again where its own person asks for it, once, and no other", async () => {
+      await shelf.post([letter("one"), letter("two")], at(0));
+      const taken = (await shelf.takeLetter(at(0), at(10)))!;
+      await shelf.settleLetter(taken.id, { kind: "in-doubt", at: at(1), said: "silence" });
+      const other = taken.id === "one" ? "two" : "one";
+      expect(await shelf.sendAgain(taken.id, "bob", at(2))).toBe(false);
+      expect(await shelf.sendAgain(other, "ann", at(2))).toBe(false);
+      expect(await shelf.sendAgain("none", "ann", at(2))).toBe(false);
+      const asked = await Promise.all([1, 2].map(() => shelf.sendAgain(taken.id, "ann", at(2))));
+      expect(asked.toSorted()).toEqual([false, true]);
+      await shelf.takeLetter(at(2), at(10));
+      expect(await shelf.takeLetter(at(2), at(10))).toMatchObject({ id: taken.id, tries: 2, made: at(0) });
+      await shelf.settleLetter(taken.id, { kind: "sent", at: at(3) });
+      expect(await shelf.sendAgain(taken.id, "ann", at(4))).toBe(false);
+    });
+
     test("forgets old letters, but none that waits", async () => {
       await shelf.post([letter("old"), letter("waits")], at(0));
       const taken = (await shelf.takeLetter(at(0), at(10)))!;

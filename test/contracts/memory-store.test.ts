@@ -1,6 +1,7 @@
 import { openMemoryStore } from "#store/memory";
 import { describeLogStore } from "./log-store.ts";
 import { describeMailShelf } from "./mail-shelf.ts";
+import { describePatternShelf } from "./pattern-shelf.ts";
 import { describeSecretStore } from "./secret-store.ts";
 import { describeSnapshotShelf } from "./snapshot-shelf.ts";
 
@@ -13,3 +14,4 @@ describeLogStore("memory", newHouse);
 describeSecretStore("memory", newHouse);
 describeSnapshotShelf("memory", newHouse);
 describeMailShelf("memory", newHouse);
+describePatternShelf("memory", newHouse);

@@ -7,6 +7,7 @@ import { describeLogStore } from "./log-store.ts";
 import { startPostgres, type PostgresServer } from "./postgres-server.ts";
 import { EntryMaker } from "./sample-log.ts";
 import { describeMailShelf } from "./mail-shelf.ts";
+import { describePatternShelf } from "./pattern-shelf.ts";
 import { describeSecretStore } from "./secret-store.ts";
 import { describeSnapshotShelf } from "./snapshot-shelf.ts";
 
@@ -36,6 +37,7 @@ function describeAll(server: PostgresServer): void {
   describeSecretStore("PostgreSQL", newHouse);
   describeSnapshotShelf("PostgreSQL", newHouse);
   describeMailShelf("PostgreSQL", newHouse);
+  describePatternShelf("PostgreSQL", newHouse);
 
   describe("PostgreSQL alone", () => {
     test("tells a second process what the first appended", async () => {

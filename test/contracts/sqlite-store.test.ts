@@ -10,6 +10,7 @@ import { openSqliteStore } from "#store/sqlite";
 import { describeLogStore } from "./log-store.ts";
 import { EntryMaker } from "./sample-log.ts";
 import { describeMailShelf } from "./mail-shelf.ts";
+import { describePatternShelf } from "./pattern-shelf.ts";
 import { describeSecretStore } from "./secret-store.ts";
 import { describeSnapshotShelf } from "./snapshot-shelf.ts";
 
@@ -25,6 +26,7 @@ describeLogStore("SQLite", newHouse);
 describeSecretStore("SQLite", newHouse);
 describeSnapshotShelf("SQLite", newHouse);
 describeMailShelf("SQLite", newHouse);
+describePatternShelf("SQLite", newHouse);
 
 describe("SQLite alone", () => {
   let folder: string;

@@ -123,6 +123,16 @@ describe("a commander, without a network", () => {
     expect(await page.locator(".launch-ask").nth(1).innerText()).toContain("seacock");
   });
 
+  test("what does not go together is said where it is told, and stays as it was told", async () => {
+    const rising = page.getByRole("group", { name: "Rising or falling, at one mark" });
+    await rising.getByRole("button", { name: /^Falling/ }).click();
+    await page.getByText(/^The levels told rise, 30.cm to 50.cm; a fall is told too/).waitFor();
+    await rising.getByRole("button", { name: /^Falling/, pressed: true }).waitFor();
+    await page.getByText("The rise is taken from these.").waitFor();
+    await rising.getByRole("button", { name: "Not known" }).click();
+    await page.getByText(/^The levels told rise/).waitFor({ state: "detached" });
+  });
+
   test("has orders to read out, lives first", async () => {
     const all = await page.locator(".launch-ask").first().getByRole("listitem").allInnerTexts();
     expect(all.length).toBeGreaterThan(8);
@@ -156,6 +166,6 @@ describe("once there is a network", () => {
     const log = await page.evaluate(() => fetch("/api/export.ndjson").then((reply) => reply.text()));
     const opened = log.split("\n").find((line) => line.includes('"casualty-opened"') && line.includes("Grey boat"));
     expect(opened).toContain('"position":"57 12 N 1 40 W"');
-    expect(opened).toContain("Told before: 30 cm");
+    expect(opened).toMatch(/Told before: 30\scm \(11\.8\sin\)/);
   });
 });

@@ -27,6 +27,7 @@ const WRITTEN: Readonly<Record<string, string>> = {
   [labelOn("examine-insulation", "tester-in-date")]: `${new Date().getFullYear() + 1}-12-31`,
   [INSULATION_BOX]: "5",
   [labelOn("examine-insulation", "earth-continuity")]: "0.1 Ω",
+  [labelOn("examine-line", "crate-water")]: "0",
   [labelOn("run-five")]: "5 min 20 s",
   [labelOn("run-measure", "pump-delivery")]: "95",
   [labelOn("stow-card", "crate-card-number")]: "BR-E06 / BR-E06",

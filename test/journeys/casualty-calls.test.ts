@@ -27,6 +27,28 @@ afterAll(async () => {
 const newPhone = () => CasualtyPhone.begin(browser, station);
 
 describe("a sounding that is due", () => {
+  test("waits while soundings are taken over from paper: at their times, and for the next line of it", async () => {
+    const { page, hand, clock, openSheet } = bound(await newPhone());
+    await openSheet(opened(40), sounded(35, 60));
+    const call = hand.alarm(SOUND);
+    await call.waitFor();
+    await hand.tap("Sound now");
+    await hand.tap("Earlier?");
+    await page.getByLabel("Or at this time").fill(await hand.clockIn(-30));
+    await page.getByLabel("Level in cm").fill("62");
+    await hand.tap(/sounded at/);
+    await hand.written("62\u00a0cm sounded at");
+    await hand.verdictFrom(2);
+    await page.getByRole("list", { name: "Due next" }).getByText("over").waitFor();
+    expect(await call.count()).toBe(0);
+    await clock.pass(page, 60);
+    await hand.tap("Earlier?");
+    await clock.pass(page, 80);
+    expect(await call.count()).toBe(0);
+    await clock.pass(page, 15);
+    await call.waitFor();
+  });
+
   test("calls on any page and says for which boat; answered, it stays silent through a reload", async () => {
     const { page, hand, clock, openSheet } = bound(await newPhone());
     await openSheet(opened(3), sounded(2, 60), sounded(0.5, 62));

@@ -40,7 +40,7 @@ async function losingOn(width: number, height: number): Promise<CasualtyPhone> {
   const phone = await CasualtyPhone.begin(browser, station, [width, height]);
   await phone.putCallsOff();
   await phone.openSheet(...LOSING);
-  await phone.hand.verdictFrom(5);
+  await phone.page.locator(".verdict", { hasText: "TIME TO LEAVE HER" }).waitFor();
   await phone.page.getByRole("region", { name: "Gravest" }).locator(".caution-line").nth(1).waitFor();
   return phone;
 }

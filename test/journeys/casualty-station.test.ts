@@ -2,7 +2,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
 import { launchBrowser } from "./support/browser.ts";
 import { CasualtyHand } from "./support/casualty-hand.ts";
-import { CasualtyPhone, putAway } from "./support/casualty-phone.ts";
+import { CasualtyPhone, putAway, putCallsOff } from "./support/casualty-phone.ts";
 import { opened, pumped, sounded, type SeededLine } from "./support/casualty-seed.ts";
 import { exportedLines } from "./support/kits.ts";
 import { allSent, signIn } from "./support/people.ts";
@@ -37,9 +37,7 @@ async function busyPhone(): Promise<CasualtyPhone> {
 async function deskOf(): Promise<{ readonly desk: Page; readonly hand: CasualtyHand }> {
   const desk = await (await browser.newContext({ viewport: { width: 1440, height: 900 } })).newPage();
   const hand = new CasualtyHand(desk, { pass: async () => undefined, look: async () => undefined });
-  const calling = desk.getByRole("alertdialog");
-  const putOff = calling.getByRole("button", { name: "In a minute" });
-  await desk.addLocatorHandler(calling, () => putOff.click(), { noWaitAfter: true });
+  await putCallsOff(desk);
   await signIn(desk, station, "Mara Tolliver");
   return { desk, hand };
 }
@@ -125,8 +123,9 @@ test("afterwards, without a network: back with salt and no strainer, flushed in 
   await page.getByRole("link", { name: `Take ${kit} back` }).click();
   await takeBackWithout(hand, "Strainer with cage, weight and line");
   const flush = page.getByRole("region", { name: "First flush" });
-  await flush.getByText(/^First flush: (1 h|1\d\d min|2 h|\d\d min).* left/).waitFor();
+  await flush.getByText(/^First flush: (1\sh|1\d\d\smin|2\sh|\d\d\smin).* left/).waitFor();
   await page.getByText("Strainer missing").first().waitFor();
+  await page.getByText("More: year, dates, runs, contents, history").click();
   const run = page.getByRole("table", { name: "Runs on casualties" });
   await run.getByText("3 pulls").waitFor();
   await clock.pass(page, 3 * 3600);

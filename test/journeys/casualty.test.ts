@@ -47,7 +47,7 @@ describe("soundings", () => {
     const { page, hand } = await withSheet(opened(3), sounded(2, 60));
     await page.getByLabel("Level in cm").fill("64");
     await page.getByLabel("Level in cm").press("Enter");
-    await hand.written("64\u00a0cm sounded now");
+    await hand.written("64\u00a0cm sounded at ");
     await hand.verdictFrom(2);
     await hand.undo();
     await hand.verdictFrom(1);
@@ -84,11 +84,11 @@ describe("soundings", () => {
     await hand.tap("Same");
     await hand.tap("Earlier?");
     await page.getByLabel("Or at this time").fill(await hand.clockIn(3));
-    await page.getByText(/^This is in [23] minutes?: .* Type when it was read, at most now\.$/).waitFor();
+    await page.getByText(/^This is in [23]\smin: .* Type when it was read, at most now\.$/).waitFor();
     expect(await page.getByRole("button", { name: /sounded$/ }).isDisabled()).toBe(true);
     await hand.tap("5 min ago");
-    await hand.tap(/sounded 5 min ago$/);
-    await hand.written("sounded 5 min ago");
+    await hand.tap(/sounded 5\smin ago$/);
+    await hand.written("cm sounded at ");
     const after = Date.parse((await last())!);
     const now = await page.evaluate(() => Date.now());
     expect((after - before) / 60_000).toBeGreaterThan(25);
@@ -135,7 +135,7 @@ describe("pumps", () => {
     await hand.tap("Trouble, set");
     await hand.tap("5 min ago");
     await hand.tap("No water");
-    await hand.written("Pump 1: no water, 5 min ago");
+    await hand.written("Pump 1: no water, at ");
     await hand.pump("Pump 1").getByText("pumping").waitFor();
     await hand.tap("Sucks air");
     await hand.pump("Pump 1").locator(".pump-past", { hasText: "sucks air" }).waitFor();
@@ -155,6 +155,7 @@ describe("what people see", () => {
     await card.getByRole("button", { name: "List does not come back", pressed: true }).waitFor();
     await hand.tap("Go back");
     await page.getByRole("region", { name: "Gravest" }).getByText("Time to leave her").waitFor();
+    expect(await hand.verdict()).toMatch(/^TIME TO LEAVE HER\n+what is seen outranks the stick/);
   });
 
   test("list and deck edge are written down by a tap, and the sheet is clean by day and by night with warnings", async () => {

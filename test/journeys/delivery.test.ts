@@ -116,7 +116,7 @@ describe("a proof run, measured in the runner without a network", () => {
     await page.goto(`${station.url}/kit/${KIT}/turnaround`);
     await page.getByLabel(/^Seal number/).fill(seal);
     await page.getByRole("button", { name: /^Routine/ }).click();
-    await page.getByRole("heading", { level: 1, name: /^Line 1 of/ }).waitFor();
+    await page.getByRole("heading", { level: 1, name: /^Line 1\b/ }).waitFor();
     await page.goto(`${station.url}/kit/${KIT}/turnaround?line=${line}`);
     const measure = page.getByRole("region", { name: "Delivery measured" });
     const writeDown = measure.getByRole("button", { name: "Write the measurement down" });
@@ -141,7 +141,7 @@ describe("a proof run, measured in the runner without a network", () => {
     const sheet = page.getByRole("dialog");
     expect(await sheet.getByRole("radio", { name: /Delivers much less/ }).isChecked()).toBe(true);
     await sheet.getByRole("button", { name: "Raise the finding" }).click();
-    await page.goto(`${station.url}/kit/${KIT}#findings`);
+    await page.goto(`${station.url}/kit/${KIT}#runs`);
     await page.locator("#findings").getByText("Delivers much less than its curve").waitFor();
     await page
       .locator("#runs")

@@ -90,7 +90,7 @@ describe("a device whose clock is three hours ahead", () => {
       };
     }`);
     await signIn(page, "Ines Dunmore");
-    await page.getByText("This device's clock is 3 h 0 min ahead of the station's.").waitFor();
+    await page.getByText("This device's clock is 3 h ahead of the station's.").waitFor();
     await addPlace(page, "South quay");
     await sendMark(page).getByText("1 line refused").waitFor();
     await sendMark(page).click();

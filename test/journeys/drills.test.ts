@@ -3,9 +3,9 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { checkNamed, itemNamed, modeNamed, stepNamed } from "#kit";
 import { launchBrowser } from "./support/browser.ts";
 import { exportedLines, sealOn } from "./support/kits.ts";
-import { allSent, signIn } from "./support/people.ts";
+import { allSent, signIn, slowClock, type AdjustableClock } from "./support/people.ts";
 import { startStation, type RunningStation } from "./support/station.ts";
-import { shippedPattern } from "./support/turnaround-hand.ts";
+import { shippedPattern, TurnaroundHand } from "./support/turnaround-hand.ts";
 
 /** Faults planted on one device, looked for on another without a network, revealed, taken out, looked at again. In order. */
 
@@ -24,11 +24,14 @@ let phone: BrowserContext;
 let drilled: Page;
 let planter: Page;
 let seal: string;
+let clock: AdjustableClock;
 
 beforeAll(async () => {
   [browser, station] = await Promise.all([launchBrowser(), startStation()]);
   phone = await browser.newContext({ viewport: { width: 390, height: 844 } });
   const tablet = await browser.newContext({ viewport: { width: 820, height: 1180 } });
+  // Both alike: what was answered before a fault was taken out is told by the clocks.
+  [clock] = await Promise.all([slowClock(phone, 3600), slowClock(tablet, 3600)]);
   [drilled, planter] = [await phone.newPage(), await tablet.newPage()];
   await signIn(drilled, station, "Mara Tolliver");
   await signIn(planter, station, "Jonas Wick");
@@ -47,7 +50,11 @@ const kinds = async (page: Page) =>
 describe("a drill", () => {
   test("sets the kit aside: it is grounded from the seal's breaking on", async () => {
     await drilled.goto(station.url + drillPage);
+    await drilled.getByLabel(/^Seal number/).fill(`${seal}9`);
+    const differs = drilled.getByText("That is not what the record says");
+    await differs.waitFor();
     await drilled.getByLabel(/^Seal number/).fill(seal);
+    await differs.waitFor({ state: "detached" });
     await drilled.getByRole("button", { name: "Mara Tolliver" }).click();
     await drilled.getByRole("button", { name: "Break the seal and begin the drill" }).click();
     await drilled.getByText("is set aside: it must not go").waitFor();
@@ -79,7 +86,7 @@ describe("a drill", () => {
     await drilled.getByRole("link", { name: "Open it for the turnaround" }).click();
     await drilled.getByRole("button", { name: "There is no seal on it" }).click();
     await drilled.getByRole("button", { name: /^Routine/ }).click();
-    await drilled.getByRole("heading", { level: 1, name: /^Line 1 of/ }).waitFor();
+    await drilled.getByRole("heading", { level: 1, name: /^Line 2\b/ }).waitFor();
     await drilled.goto(`${station.url}/kit/${KIT}/turnaround?line=${PLUG_LINE}`);
     await drilled.getByRole("button", { name: "Found wrong" }).click();
     const sheet = drilled.getByRole("dialog");
@@ -96,6 +103,7 @@ describe("a drill", () => {
   test("is revealed and compared: one found, one missed", async () => {
     await planter.goto(station.url + drillPage);
     await planter.getByRole("button", { name: "They have looked: reveal what was planted" }).click();
+    await planter.getByRole("button", { name: "Reveal it to everybody" }).click();
     const [crate, plug] = PLANTED.map(({ how }) => planter.getByRole("listitem").filter({ hasText: how }));
     await plug!.getByText("Found by Mara Tolliver.").waitFor();
     await crate!.getByText("Missed.").waitFor();
@@ -127,6 +135,20 @@ describe("a drill", () => {
     await drilled.goto(`${station.url}/kit/${KIT}/turnaround?at=seal`);
     await drilled.getByText(/things stand in the way of a seal/).waitFor();
     expect(await again.count()).toBe(0);
+  });
+
+  test("is followed by the rest of the turnaround, and the kit is sealed and ready again", async () => {
+    await drilled.goto(`${station.url}/kit/${KIT}/turnaround?line=2`);
+    await new TurnaroundHand(drilled, pattern, clock, seal).workTo();
+    await drilled.getByLabel("New seal number").fill("DR 30001");
+    await drilled.getByLabel("Seal number again").fill("DR 30001");
+    await drilled.getByRole("button", { name: "Sealed with DR 30001" }).click();
+    await drilled
+      .getByText(/^Ready/)
+      .first()
+      .waitFor();
+    await allSent(drilled);
+    expect(await kinds(planter)).toContain("sealed");
   });
 
   test("is told on the page of drills, with what each check found", async () => {

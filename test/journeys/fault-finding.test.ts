@@ -3,9 +3,11 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { launchBrowser } from "./support/browser.ts";
 import { putCallsOff } from "./support/casualty-phone.ts";
 import { opened, pumped, seedCasualty, sounded } from "./support/casualty-seed.ts";
-import { exportedLines } from "./support/kits.ts";
+import { allSteps } from "#kit";
+import { exportedLines, goToLine, openKit } from "./support/kits.ts";
 import { allSent, signIn } from "./support/people.ts";
 import { startStation, type RunningStation } from "./support/station.ts";
+import { shippedPattern } from "./support/turnaround-hand.ts";
 
 /** A pump will not start on a sinking boat: one thing to try at a time, without a network, to the next pump or a finding. */
 
@@ -37,6 +39,21 @@ async function noChange(): Promise<string> {
   await button("No change").click();
   return did;
 }
+
+describe("a start that fails in a turnaround", () => {
+  test.each([
+    ["petrol", "br-07", "brinnet-450", "start", "Will not start"],
+    ["diesel", "br-13", "tarvock-900", "start", "What does it do?"],
+    ["electric", "br-06", "ossel-200", "run-start", "Will not run"],
+  ])("of the %s kit is one tap from what may be behind it", async (_, kit, pattern, step, heading) => {
+    const { line } = allSteps(shippedPattern(pattern)).find(({ id }) => id === step)!;
+    await openKit(page, station, kit);
+    await goToLine(page, line);
+    if (pattern === "brinnet-450") await page.getByRole("button", { name: "Pull 1", exact: true }).click();
+    await page.getByRole("link", { name: "It will not start: find out why" }).click();
+    await page.getByRole("heading", { name: heading }).waitFor();
+  });
+});
 
 describe("fault finding", () => {
   test("is one tap from a pump that will not start on the casualty's sheet", async () => {
@@ -104,7 +121,9 @@ describe("fault finding", () => {
     await button("Raise the finding").click();
     await page.waitForURL(`${station.url}/kit/${KIT}`);
     await allSent(page);
-    const raised = (await exportedLines(page)).filter(({ kind }) => kind === "finding-raised").at(-1)!;
+    const raised = (await exportedLines(page))
+      .filter(({ kind, subject }) => kind === "finding-raised" && subject === `kit:${KIT}`)
+      .at(-1)!;
     expect(raised.body).toMatchObject({ item: "spark-plug", mode: "plug-fouled" });
     expect(JSON.stringify(raised.body)).toContain("What helped");
   });

@@ -37,16 +37,28 @@ afterAll(async () => {
 
 const refusal = () => page.locator(".refusals li").filter({ hasText: "Go to the finding" });
 
+/** What was told beside a finding stays where its sheet is left by the Back button. */
+async function leaveAndComeBack(): Promise<void> {
+  await page.getByText("Note or photo", { exact: true }).click();
+  await page.getByLabel("What is wrong, in your words").fill("Cut near the plug");
+  await page.goBack();
+  await page.getByRole("dialog").waitFor({ state: "detached" });
+  await page.getByRole("button", { name: "Raise the finding" }).click();
+  await page.getByRole("dialog").getByText("Cut near the plug").waitFor();
+}
+
 describe("something found wrong", () => {
   test("is a finding after three taps, item and mode chosen from the line", async () => {
     await openKit(page, station, KIT);
     await hand.workTo(CABLE_LINE);
     await page.getByRole("button", { name: "Found wrong" }).click();
     await page.getByRole("dialog").getByRole("radio", { checked: true }).waitFor({ state: "attached" });
+    await leaveAndComeBack();
     await page.getByRole("dialog").getByRole("button", { name: "Raise the finding" }).click();
     await page.getByRole("dialog").waitFor({ state: "detached" });
     const raised = (await linesOnKit("finding-raised")).at(-1)!;
     expect(raised.body).toMatchObject({ item: "cable", mode: "cable-damaged", check: "cable-look", effect: "grounds" });
+    expect(raised.body).toMatchObject({ note: "Cut near the plug" });
   });
 
   test("holds the work at the first line that it forbids: nothing is plugged in", async () => {
@@ -107,7 +119,7 @@ describe("something found wrong", () => {
 
   test("lets the kit be sealed and stand ready", async () => {
     await page.goto(`${station.url}/kit/${KIT}/turnaround`);
-    await page.getByRole("heading", { level: 1, name: new RegExp(`^Line ${PLUG_IN_LINE} of`) }).waitFor();
+    await page.getByRole("heading", { level: 1, name: new RegExp(`^Line ${PLUG_IN_LINE}\\b`) }).waitFor();
     await hand.workTo();
     await sealWith(page, "BR 20009");
     await page.getByText(/Ready/).first().waitFor();

@@ -31,9 +31,10 @@ describe("a kit handed over", () => {
     await station.kill();
     await page.goto(`${station.url}/kit/${KIT}/hand-over`);
     await page.getByLabel("To which vessel").fill("Fishing boat at the bar");
-    await page.getByText("Sent along a line").click();
+    await page.getByText("On a line").click();
     await page.getByText("Whole: it goes sealed").click();
     expect(await page.locator("ol li").count()).toBe(8);
+    await page.getByLabel("What is lent with it, if anything").fill("2 fuel cans\nlong hose");
     await page.getByText("They said it back").click();
     const back = new Date(Date.now() + 3 * 86_400_000);
     const date = page.getByRole("group", { name: "Expected back by, if it was said" });
@@ -41,6 +42,9 @@ describe("a kit handed over", () => {
     await date.getByLabel("Month, 1 to 12").fill(String(back.getMonth() + 1));
     await date.getByLabel("Year, four figures").fill(String(back.getFullYear()));
     await page.getByLabel("Taken by, if known").fill("A skipper");
+    await page.reload();
+    expect(await page.getByLabel("To which vessel").inputValue()).toBe("Fishing boat at the bar");
+    await page.getByText("Read as fuel cans (2), long hose (1)").waitFor();
     await sign(page);
     await page.getByRole("button", { name: "Handed over" }).click();
     await page.getByRole("link", { name: "Take it back" }).waitFor();
@@ -57,6 +61,77 @@ describe("a kit handed over", () => {
       line.id,
     );
     expect(receipt).toEqual([200, "%PDF-"]);
+  });
+
+  test("comes back one can short: counted against what went, and the can is out until it is here", async () => {
+    await station.kill();
+    await page.goto(`${station.url}/kit/${KIT}/return`);
+    for (const what of ["Salt water", "Oil", "Sewage", "Fuel"]) {
+      await page.getByRole("group", { name: what, exact: true }).getByRole("button", { name: "No" }).click();
+    }
+    await page.getByRole("button", { name: "All there" }).click();
+    await page.getByLabel("fuel cans: how many of 2 are back?").fill("3");
+    expect(await page.getByRole("button", { name: "It is back" }).isDisabled()).toBe(true);
+    await page.getByLabel("fuel cans: how many of 2 are back?").fill("1");
+    await page.getByLabel("long hose: how many of 1 are back?").fill("1");
+    await page.getByLabel("Note, if any").fill("They were in a hurry.");
+    await page.reload();
+    expect(await page.getByLabel("Note, if any").inputValue()).toBe("They were in a hurry.");
+    expect(await page.getByLabel("fuel cans: how many of 2 are back?").inputValue()).toBe("1");
+    await page.getByRole("button", { name: "It is back" }).click();
+    const out = page.getByText("Lent to Fishing boat at the bar, not back: fuel cans (1)", { exact: true });
+    await out.waitFor();
+    expect(await page.getByRole("button", { name: "It is here: long hose" }).count()).toBe(0);
+    await page.goto(`${station.url}/work`);
+    await page.getByText("fuel cans (1)").first().waitFor();
+    await page.goto(`${station.url}/kit/${KIT}`);
+    await page.getByRole("button", { name: "It is here: fuel cans" }).click();
+    await out.waitFor({ state: "detached" });
+    await station.restart();
+    await allSent(page);
+    const kinds = (await exportedLines(page)).filter(({ subject }) => subject === `kit:${KIT}`).map(({ kind }) => kind);
+    expect(kinds.slice(-2)).toEqual(["returned", "lent-settled"]);
+  });
+
+  test("of three cans lent two are here later and the third is given up; a count its field refuses is not taken", async () => {
+    await page.goto(`${station.url}/kit/${KIT}/hand-over`);
+    await page.getByLabel("To which vessel").fill("Ketch off the pier");
+    await page.getByText("On a line").click();
+    await page.getByText("Whole: it goes sealed").click();
+    await page.getByLabel("What is lent with it, if anything").fill("3 fuel cans");
+    await page.getByRole("button", { name: "Handed over" }).click();
+    await page.getByRole("link", { name: "Take it back" }).waitFor();
+    await page.goto(`${station.url}/kit/${KIT}/return`);
+    await page.getByRole("group", { name: "Salt water", exact: true }).getByRole("button", { name: "Yes" }).click();
+    for (const what of ["Oil", "Sewage", "Fuel"]) {
+      await page.getByRole("group", { name: what, exact: true }).getByRole("button", { name: "No" }).click();
+    }
+    const stopped = page.getByRole("group", { name: "When did it last pump?" });
+    expect(await stopped.getByRole("button").allInnerTexts()).toEqual(["Not known"]);
+    await stopped.getByRole("button", { name: "Not known" }).click();
+    await page.getByRole("button", { name: "Missing or damaged" }).click();
+    await page.getByRole("button", { name: "All are there" }).click();
+    await page
+      .getByRole("group", { name: /^Ear protection/ })
+      .getByRole("button", { name: "Missing" })
+      .click();
+    const back = page.getByLabel(/^How many of \d are back, if counted\?$/);
+    await back.fill("9");
+    expect(await page.getByRole("button", { name: "It is back" }).isDisabled()).toBe(true);
+    await back.fill("1");
+    await page.getByRole("button", { name: "It is back" }).click();
+    const some = page.getByLabel("fuel cans: how many of 3, if not all?");
+    await some.fill("4");
+    expect(await page.getByRole("button", { name: "All 3 are here: fuel cans" }).isDisabled()).toBe(true);
+    await some.fill("2");
+    await page.getByRole("button", { name: "2 of 3 are here: fuel cans" }).click();
+    await page.getByText("Lent to Ketch off the pier, not counted: fuel cans (1)").waitFor();
+    expect(await page.getByText(/^Lent to Ketch off the pier/).count()).toBe(1);
+    await page.goto(`${station.url}/kit/${KIT}/keep`);
+    await page.getByText("Not all of it is here").waitFor();
+    await page.goto(`${station.url}/kit/${KIT}`);
+    await page.getByRole("button", { name: "Give it up: fuel cans" }).click();
+    await page.getByText(/^Lent to Ketch off the pier/).waitFor({ state: "detached" });
   });
 });
 

@@ -9,7 +9,7 @@ import { opened, sounded } from "./support/casualty-seed.ts";
 import { filmOf } from "./support/film.ts";
 import { exportedLines } from "./support/kits.ts";
 import { brightest } from "./support/luminance.ts";
-import { allSent, signIn } from "./support/people.ts";
+import { allSent, signIn, signOut } from "./support/people.ts";
 import { startStation, type RunningStation } from "./support/station.ts";
 
 /** Two devices without the station: they show each other the sheet by code and by file, and later agree with it. */
@@ -38,7 +38,7 @@ async function phoneOf(name: string): Promise<CasualtyPhone> {
   await phone.putCallsOff();
   if (name !== "Jonas Wick") {
     await phone.page.goto(`${station.url}/settings`);
-    await phone.hand.tap("Sign out, leave what is here");
+    await signOut(phone.page);
     await signIn(phone.page, station, name);
   }
   return phone;

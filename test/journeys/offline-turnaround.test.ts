@@ -53,7 +53,7 @@ describe("a phone without its station", () => {
     page = await phone.newPage();
     await page.goto(`${station.url}/kit/br-07/turnaround`);
     const resumed = new TurnaroundHand(page, pattern, clock, seal);
-    await page.getByRole("heading", { level: 1, name: /^Line 40 of/ }).waitFor();
+    await page.getByRole("heading", { level: 1, name: /^Line 40\b/ }).waitFor();
     await resumed.workTo();
     await page.getByLabel("New seal number").fill("BR 20001");
     await page.getByLabel("Seal number again").fill("BR 20001");

@@ -1,7 +1,7 @@
 import type { Browser, CDPSession, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { launchBrowser } from "./support/browser.ts";
-import { signIn } from "./support/people.ts";
+import { signIn, signOut } from "./support/people.ts";
 import { startStation, type RunningStation } from "./support/station.ts";
 
 /** A person with a passkey on their own device, kept in the browser's own authenticator. One story, told in order. */
@@ -40,11 +40,6 @@ async function addAuthenticator(on: Page): Promise<typeof authenticator> {
   return { cdp, id: authenticatorId };
 }
 
-async function leave(): Promise<void> {
-  await page.getByRole("button", { name: "Sign out, leave what is here" }).click();
-  await page.getByRole("heading", { name: /^Sign in at/ }).waitFor();
-}
-
 async function enterWithPasskey(): Promise<void> {
   await page.getByLabel("What people call this device").fill("Jonas's phone");
   await page.getByRole("button", { name: "Sign in with a passkey" }).click();
@@ -65,7 +60,7 @@ describe("a passkey", () => {
   });
 
   test("signs its owner in, with neither name nor PIN", async () => {
-    await leave();
+    await signOut(page);
     await enterWithPasskey();
     await page.getByRole("navigation", { name: "Station" }).waitFor();
     await page.goto(`${station.url}/settings`);
@@ -77,7 +72,7 @@ describe("a passkey", () => {
     await page.getByRole("button", { name: "Remove it" }).click();
     await page.getByText("The passkey is removed.").waitFor();
     await page.getByText("Passkey added").waitFor({ state: "detached" });
-    await leave();
+    await signOut(page);
     await enterWithPasskey();
     await page.getByRole("alert").getByText("This passkey is not one the station knows.").waitFor();
   });

@@ -4,7 +4,7 @@ import { launchBrowser } from "./support/browser.ts";
 import { seedLines } from "./support/casualty-seed.ts";
 import { exportedLines } from "./support/kits.ts";
 import { allSent, signIn } from "./support/people.ts";
-import { startStation, type RunningStation } from "./support/station.ts";
+import { startStation, TWO_YEARS, type RunningStation } from "./support/station.ts";
 
 /** What the log says of a pattern: its report card, and how often to open its kits, accepted for the year's plan. */
 
@@ -13,7 +13,7 @@ let station: RunningStation;
 let page: Page;
 
 beforeAll(async () => {
-  [browser, station] = await Promise.all([launchBrowser(), startStation()]);
+  [browser, station] = await Promise.all([launchBrowser(), startStation([], TWO_YEARS)]);
   page = await (await browser.newContext({ viewport: { width: 820, height: 1180 } })).newPage();
   await signIn(page, station, "Ines Dunmore");
 });
@@ -58,23 +58,31 @@ describe("a pattern", () => {
 
   test("is not told to be opened more or less often on little evidence: it says what it would take", async () => {
     await page.goto(`${station.url}/pattern/brinnet-450/interval`);
-    await page.getByRole("button", { name: "100 000 hours" }).click();
+    await page.getByText("What that rests on").waitFor();
+    expect(await page.locator(".interval-verdict").count()).toBe(0);
+    await page.getByRole("button", { name: "10 000 hours", exact: true }).click();
     await page.getByText(/Too little to tell .* more openings\.$/).waitFor();
     expect(await page.getByRole("button", { name: /^Accept/ }).count()).toBe(0);
   });
 
-  test("is opened as often as was accepted: nothing is told before somebody weighs a failure, or accepted by itself", async () => {
+  test("is opened as often as was accepted, never by itself; what was judged stays on the device until it is judged anew", async () => {
     await seedLines(page, await twentyFaults());
     await page.goto(`${station.url}/year`);
     await page.getByRole("link", { name: "Brinnet 450" }).click();
-    await page.getByRole("button", { name: "1000 hours" }).waitFor();
-    expect(await page.getByRole("button", { name: /^Accept/ }).count()).toBe(0);
+    await page.getByRole("button", { name: "10 000 hours", exact: true, pressed: true }).waitFor();
+    expect(await page.getByRole("heading", { name: "Accepted for the plan" }).count()).toBe(0);
     await page.getByRole("button", { name: "1000 hours" }).click();
+    await page.getByText("What else an opening costs: nothing stated").click();
+    await page.getByRole("textbox", { name: "Parts of one opening: worth how many hours of work?" }).fill("2,5");
+    await page.getByText(/, 2?\d\.\d.hours in parts, and/).waitFor();
     await page.getByRole("button", { name: /^Accept every \d+ months for the plan/ }).click();
     await page.getByRole("heading", { name: "Accepted for the plan" }).waitFor();
     await allSent(page);
     const line = (await exportedLines(page)).findLast(({ kind }) => kind === "opening-interval-set")!;
-    expect(line.body).toMatchObject({ pattern: "brinnet-450", rests: { nightHours: 1000 } });
+    expect(line.body).toMatchObject({
+      pattern: "brinnet-450",
+      rests: { nightHours: 1000, costs: { parts: 2.5, starts: 2 } },
+    });
     await page.goto(`${station.url}/year`);
     await page.getByRole("button", { name: "Plan the year" }).click();
     await page.getByText("Opening as accepted").first().waitFor();

@@ -42,13 +42,15 @@ describe("a line that needs a qualification", () => {
     await phone.setOffline(true);
     const panel = page.getByRole("region", { name: "Sealing: a second person" });
     await panel.getByText("You have not done this yet.").waitFor();
+    await page.getByRole("group", { name: "Answer" }).getByRole("button").first().click();
+    const refused = page.getByText("Not saved");
+    await refused.waitFor();
     await panel.getByRole("button", { name: "Mara Tolliver sees it done" }).click();
     await panel.waitFor({ state: "detached" });
+    await refused.waitFor({ state: "detached" });
     const named = page.getByRole("region", { name: "Sealing: who sees it done" });
     await named.getByText("Second person: Mara Tolliver").waitFor();
     await named.getByRole("button", { name: "Undo: Sealing, Mara Tolliver" }).click();
-    await page.getByLabel("Why").fill("She was called away.");
-    await page.getByRole("button", { name: "Strike the line" }).click();
     await named.waitFor({ state: "detached" });
     await panel.getByRole("button", { name: "Mara Tolliver sees it done" }).click();
     await named.getByText("Second person: Mara Tolliver").waitFor();
@@ -59,6 +61,17 @@ describe("a line that needs a qualification", () => {
       by: "ede-sorrell",
       body: { qualification: "sealing", second: "mara-tolliver" },
     });
+    await named.getByText("Not confirmed by Mara Tolliver yet").click();
+    await named.getByLabel("PIN of Mara Tolliver", { exact: true }).fill("000000");
+    await named.getByRole("button", { name: "I saw it done" }).click();
+    await named.getByText(/Name or PIN is wrong/).waitFor();
+    const mara = await phoneOf("Mara Tolliver");
+    await mara.page.goto(`${station.url}/work`);
+    await mara.page.getByRole("button", { name: /^I saw it done: Sealing/ }).click();
+    await mara.page.getByText(/^Did you see it done\? Sealing/).waitFor({ state: "detached" });
+    await allSent(mara.page);
+    await mara.phone.close();
+    await named.getByText(/Mara Tolliver confirmed it on a device of their own/).waitFor();
     await phone.close();
   });
 

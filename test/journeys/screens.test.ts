@@ -3,10 +3,12 @@ import { join } from "node:path";
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { allSteps } from "#kit";
 import { launchBrowser } from "./support/browser.ts";
 import { exportedLines } from "./support/kits.ts";
 import { signIn } from "./support/people.ts";
-import { startStation, type RunningStation } from "./support/station.ts";
+import { startStation, TWO_YEARS, type RunningStation } from "./support/station.ts";
+import { shippedPattern } from "./support/turnaround-hand.ts";
 
 /** Every screen, at three sizes, by day and by night: readable by everybody, within its width, and without an error. */
 
@@ -18,6 +20,11 @@ const SIZES = [
 ] as const;
 const PALETTES = ["day", "night"] as const;
 
+/** Number of a line of the petrol kit. */
+function lineOf(id: string): number | undefined {
+  return allSteps(shippedPattern("brinnet-450")).find((step) => step.id === id)?.line;
+}
+
 /** Where each page of `src/web/routes.tsx` is looked at: kits of the demo that have something to show. */
 const VISITS: Readonly<Record<string, readonly string[]>> = {
   "/": ["/"],
@@ -27,6 +34,7 @@ const VISITS: Readonly<Record<string, readonly string[]>> = {
     "/kit/br-11/turnaround",
     "/kit/br-05/turnaround",
     "/kit/br-05/turnaround?line=46",
+    `/kit/br-05/turnaround?line=${lineOf("stow-lid")}`,
     "/kit/br-05/turnaround?at=lines",
     "/kit/br-05/turnaround?at=seal",
   ],
@@ -48,6 +56,11 @@ const VISITS: Readonly<Record<string, readonly string[]>> = {
   "/year": ["/year"],
   "/pattern/:pattern": ["/pattern/brinnet-450"],
   "/pattern/:pattern/interval": ["/pattern/brinnet-450/interval"],
+  "/pattern/:pattern/lives": ["/pattern/brinnet-450/lives?kit=br-01", "/pattern/none/lives"],
+  "/pattern/:pattern/lives/:item": ["/pattern/brinnet-450/lives/fuel", "/pattern/brinnet-450/lives/none"],
+  "/patterns": ["/patterns"],
+  "/patterns/draft": ["/patterns/draft"],
+  "/patterns/walk": ["/patterns/walk"],
   "/findings": ["/findings", "/findings?kit=br-12&finding=FINDING"],
   "/casualty": ["/casualty"],
   "/casualty/new": ["/casualty/new"],
@@ -66,6 +79,10 @@ const VISITS: Readonly<Record<string, readonly string[]>> = {
   "/stock/:part/recall": ["/stock/recoil-starter/recall?lot=RS-2211"],
   "/label": ["/label"],
   "/place/:place/labels": ["/place/boathouse/labels"],
+  "/visits": ["/visits"],
+  "/visits/new": ["/visits/new"],
+  "/visits/findings": ["/visits/findings"],
+  "/visits/:id": ["/visits/VISIT", "/visits/none"],
   "/people": ["/people"],
   "/people/:person": ["/people/ede-sorrell"],
   "/qualifications": ["/qualifications"],
@@ -83,7 +100,7 @@ let browser: Browser;
 let station: RunningStation;
 
 beforeAll(async () => {
-  [browser, station] = await Promise.all([launchBrowser(), startStation()]);
+  [browser, station] = await Promise.all([launchBrowser(), startStation([], TWO_YEARS)]);
 });
 
 afterAll(async () => {
@@ -123,6 +140,7 @@ describe.each(SIZES)("on $name", ({ width, height }) => {
   test("nothing is wrong inside", async () => {
     await signIn(page, station, "Ines Dunmore");
     const names = await namesOf(page);
+    await beginDraft(page);
     const faults: string[] = [];
     for (const path of Object.values(VISITS).flat()) {
       await goInside(page, fill(path, names));
@@ -137,8 +155,14 @@ describe.each(SIZES)("on $name", ({ width, height }) => {
   });
 });
 
-type Names = Readonly<Record<"OPEN" | "FINDING" | "PLACE" | "CASUALTY", string>>;
+/** A pattern being written on this device, with something for the lint to find. */
+async function beginDraft(page: Page): Promise<void> {
+  const shipped = readFileSync(join(ROOT, "patterns", "ossel-200@2.yaml"), "utf8");
+  const draft = JSON.stringify({ text: shipped.replace(/mass: .*/, "mass: 900 kg"), base: "", pending: [] });
+  await page.evaluate((kept) => localStorage.setItem("drykeel.draft.pattern", kept), draft);
+}
 
+type Names = Readonly<Record<"OPEN" | "VISIT" | "FINDING" | "PLACE" | "CASUALTY", string>>;
 /** What the demo calls its open turnaround, a finding of a grounded kit, and a place: new with every start. */
 async function namesOf(page: Page): Promise<Names> {
   const lines = await exportedLines(page);
@@ -146,6 +170,7 @@ async function namesOf(page: Page): Promise<Names> {
     lines.filter((one) => one.subject === subject && one.kind === kind).at(-1)!;
   return {
     OPEN: String(last("kit:br-05", "turnaround-opened").body["turnaround"]),
+    VISIT: lines.find(({ kind }) => kind === "visit-begun")!.subject.slice("visit:".length),
     FINDING: String(last("kit:br-12", "finding-raised").body["finding"]),
     CASUALTY: lines.find(({ kind }) => kind === "casualty-opened")?.subject.slice("casualty:".length) ?? "none",
     PLACE: lines.find(({ kind }) => kind === "place-set")!.subject.slice("place:".length),
@@ -153,7 +178,7 @@ async function namesOf(page: Page): Promise<Names> {
 }
 
 function fill(path: string, names: Names): string {
-  return path.replace(/OPEN|FINDING|PLACE|CASUALTY/g, (name) => names[name as keyof Names]);
+  return path.replace(/OPEN|FINDING|PLACE|CASUALTY|VISIT/g, (name) => names[name as keyof Names]);
 }
 
 /** Goes to a page of the app that is open already, as a link does: no new load for each of many pages. */

@@ -89,6 +89,19 @@ describe("from paper and spreadsheets", () => {
     expect(told).toMatch(/Row 5, Name/);
     expect(await page.getByRole("button", { name: /^Take in all/ }).count()).toBe(0);
     await chooseFile("people.csv", "Name;Role\nOdd Larkin;crew\nIda Moe;keeper\n");
+    await page.getByRole("button", { name: "Take in all 2 rows" }).waitFor();
+    await chooseFile("people.csv", bad);
+    await page.getByLabel("Row 3, Role").fill("skipper");
+    await page.getByRole("button", { name: "Check row 3 again" }).click();
+    await page.getByText(/Row 3, Role: got "skipper"/).waitFor();
+    expect(await page.getByLabel("Row 3, Role").inputValue()).toBe("skipper");
+    await page.getByLabel("Row 3, Role").fill("keeper");
+    await page.getByLabel("Row 3, Role").press("Enter");
+    await page.getByText("2 rows cannot be taken in, so none is").waitFor();
+    await page.getByRole("button", { name: "Leave row 4 out" }).click();
+    await page.getByRole("button", { name: "Leave row 5 out" }).click();
+    await page.getByText("Left out by you: rows 4, 5").waitFor();
+    await page.getByText('Role: changed here; the sheet says "captain"').waitFor();
     await takeIn("2 rows");
     await allSent(page);
     await page.getByRole("link", { name: "See them" }).click();
@@ -105,6 +118,11 @@ describe("from paper and spreadsheets", () => {
       .first()
       .waitFor();
     await page.getByText("New, first turnaround to do.").first().waitFor();
+    await page.getByRole("link", { name: "All work due" }).click();
+    const line = page.locator(".work-line").filter({ hasText: "Pump 2" });
+    await line.getByText("Do the first turnaround.").waitFor();
+    await line.getByText(/^And \d+ more at the same opening$/).waitFor();
+    expect(await line.getByText(/^Read the date of Engine oil/).isVisible()).toBe(false);
   });
 
   test("a date that may be two days is asked for, and a past turnaround stands in the history and proves nothing", async () => {

@@ -4,7 +4,7 @@ import { stepNamed } from "#kit";
 import { launchBrowser } from "./support/browser.ts";
 import { exportedLines, goToLine } from "./support/kits.ts";
 import { allSent, signIn } from "./support/people.ts";
-import { startStation, type RunningStation } from "./support/station.ts";
+import { startStation, TWO_YEARS, type RunningStation } from "./support/station.ts";
 import { shippedPattern } from "./support/turnaround-hand.ts";
 
 /** The station's store: counted, used by itself, below none, called back, ordered and labelled. One story, in order. */
@@ -16,7 +16,7 @@ let keeper: Page;
 let crew: Page;
 
 beforeAll(async () => {
-  [browser, station] = await Promise.all([launchBrowser(), startStation()]);
+  [browser, station] = await Promise.all([launchBrowser(), startStation([], TWO_YEARS)]);
   keeper = await (await browser.newContext({ viewport: { width: 820, height: 1180 } })).newPage();
   crew = await (await browser.newContext({ viewport: { width: 390, height: 844 } })).newPage();
   await signIn(keeper, station, "Mara Tolliver");

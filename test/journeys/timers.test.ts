@@ -43,7 +43,7 @@ function secondsOf(face: string): number {
 
 describe("a wait of two minutes", () => {
   test("counts down from when it was started", async () => {
-    await page.getByRole("button", { name: /^Start the 2 min wait/ }).click();
+    await page.getByRole("button", { name: /^Start the 2\smin wait/ }).click();
     await page.getByRole("timer").waitFor();
     expect(await leftOnFace()).toBeGreaterThan(90);
     await clock.pass(page, 40);
@@ -76,8 +76,17 @@ describe("a wait of two minutes", () => {
       .getByRole("heading", { name: `The wait at line ${WAIT_LINE} is over.` })
       .waitFor();
     await alarm()
-      .getByText(/^[23] min.* over$/)
+      .getByText(/^[23]\smin.* over$/)
       .waitFor();
+  });
+
+  test("goes on calling, at the same line, when Back is pressed under it", async () => {
+    await page.goBack();
+    await page.goBack();
+    await alarm()
+      .getByText(/ over$/)
+      .waitFor();
+    expect(new URL(page.url()).pathname).toBe(`/kit/${KIT}/turnaround`);
   });
 
   test("is stopped at its own line, and the time it really took is written down", async () => {
@@ -86,6 +95,6 @@ describe("a wait of two minutes", () => {
       .click();
     await alarm().waitFor({ state: "detached" });
     await page.getByRole("button", { name: "Stop the clock" }).click();
-    await page.getByText(/^5 min.* timed, long enough\.$/).waitFor();
+    await page.getByText(/^5\smin.* timed, long enough\.$/).waitFor();
   });
 });

@@ -43,7 +43,7 @@ describe("two devices at one kit", () => {
   test("see each other's lines as they are written", async () => {
     await openKit(phone, station, KIT);
     await tablet.goto(`${station.url}/kit/${KIT}/turnaround`);
-    await tablet.getByRole("heading", { level: 1, name: /^Line 1 of/ }).waitFor();
+    await tablet.getByRole("heading", { level: 1, name: /^Line 1\b/ }).waitFor();
 
     await answerRight(phone);
     await answeredLines(tablet, 1);

@@ -53,7 +53,7 @@ function describeTwoServers(postgres: PostgresServer): void {
     test("tell the devices of one what the devices of the other wrote, as it is written", async () => {
       await openKit(phone, servers[0], KIT);
       await tablet.goto(`${servers[1].url}/kit/${KIT}/turnaround`);
-      await tablet.getByRole("heading", { level: 1, name: /^Line 1 of/ }).waitFor();
+      await tablet.getByRole("heading", { level: 1, name: /^Line 1\b/ }).waitFor();
       await answerRight(phone);
       await answeredLines(tablet, 1);
       await goToLine(tablet, HOSE_LINE);

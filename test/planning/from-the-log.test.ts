@@ -82,8 +82,12 @@ describe("a station's year from its own log", () => {
     expect([line!.present, line!.withSecond]).toEqual([[], []]);
   });
 
-  it("plans from the Monday of today's week", () => {
-    expect(planInputOf(reading, { today: "2027-03-21", weeks: 52, fixed: [] }).input.start).toBe(TODAY);
+  it.each([
+    ["2027-03-15", TODAY],
+    ["2027-03-20", TODAY],
+    ["2027-03-21", "2027-03-22"],
+  ])("on %s it plans from the Monday of %s: a Sunday has nothing left of its week", (today, start) => {
+    expect(planInputOf(reading, { today, weeks: 52, fixed: [] }).input.start).toBe(start);
   });
 
   it("shows one line for each opening, and every line of a kit that is there", () => {
@@ -153,6 +157,18 @@ describe("how often to open, as it was accepted", () => {
     const own = openings.filter(({ kit }) => kit === "br-01").map(({ week }) => week);
     expect(own.length).toBeGreaterThanOrEqual(4);
     for (const [i, week] of own.entries()) if (i > 0) expect(week - own[i - 1]!).toBeLessThanOrEqual(13);
+  });
+
+  it("is due at once for a kit that was never sealed here, and comes round as for the others", () => {
+    const kits = reading.kits.map((kit) => (kit.id === "br-01" ? { ...kit, turnarounds: [] } : kit));
+    const policy = { ...reading.policy, openings: { "brinnet-450": { months: 3 } } };
+    const { input } = planInputOf({ ...reading, kits, policy }, { today: TODAY, weeks: 52, fixed: [] });
+    const [clock] = input.kits
+      .find(({ id }) => id === "br-01")!
+      .clocks.filter(({ id }) => id === "Opening as accepted");
+    expect(clock).toMatchObject({ lastGoodDay: "2027-03-14", renewedFor: 92 });
+    const own = planYear(input, { seconds: 0 }).openings.filter(({ kit }) => kit === "br-01");
+    expect(own.length).toBeGreaterThanOrEqual(4);
   });
 
   it("is never longer than the manual's: then the manual's own clock stands alone", () => {

@@ -82,13 +82,13 @@ describe.each(houses)("the snapshot that a server keeps beside its log, in %s", 
   });
 
   const keeperFor = (folded: readonly Pattern[] = patterns) =>
-    new SnapshotKeeper({ shelf: store, secrets: store, patterns: folded });
+    new SnapshotKeeper({ shelf: store, secrets: store, patterns: () => folded });
 
   /** The desk of a server that has just started, by its clock. */
   function startedAt(now: string, folded: readonly Pattern[] = patterns): SnapshotDesk {
     return new SnapshotDesk({
       store,
-      wholeLog: new WholeLog(store, folded),
+      wholeLog: new WholeLog(store, () => folded),
       ambient: { now: () => now },
       keeper: keeperFor(folded),
       failed: (cause) => failures.push(String(cause)),
@@ -130,9 +130,13 @@ describe.each(houses)("the snapshot that a server keeps beside its log, in %s", 
       const put = await other.open();
       await put.append(log, RECEIVED);
       await put.shelveSnapshot(kept);
-      const keeper = new SnapshotKeeper({ shelf: put, secrets: { voucherKey: async () => key }, patterns });
+      const keeper = new SnapshotKeeper({
+        shelf: put,
+        secrets: { voucherKey: async () => key },
+        patterns: () => patterns,
+      });
       const failed = (cause: unknown) => void failures.push(String(cause));
-      const wholeLog = new WholeLog(put, patterns);
+      const wholeLog = new WholeLog(put, () => patterns);
       const ambient = { now: () => RECEIVED };
       const desk = new SnapshotDesk({ store: put, wholeLog, ambient, keeper, failed, fewLines: 10 });
       expect(await keeper.recall()).toBeDefined();
@@ -156,7 +160,7 @@ describe.each(houses)("the snapshot that a server keeps beside its log, in %s", 
       await desk.warm();
     }
     await store.shelveSnapshot(kept);
-    const stranger = { shelf: store, secrets: { voucherKey: async () => "0".repeat(64) }, patterns };
+    const stranger = { shelf: store, secrets: { voucherKey: async () => "0".repeat(64) }, patterns: () => patterns };
     expect(await new SnapshotKeeper(stranger).recall()).toBeUndefined();
     expect(await keeperFor().recall()).toBeDefined();
   });

@@ -23,8 +23,29 @@ export async function launchBrowser(more: readonly string[] = []): Promise<Brows
     args: [...FLAGS, ...more],
     timeout: PATIENCE_MS,
   });
-  browser.on("context", (context) => context.setDefaultTimeout(PATIENCE_MS));
+  browser.on("context", (context) => {
+    context.setDefaultTimeout(PATIENCE_MS);
+    context.on("weberror", (found) => {
+      const isOurs = found.page()?.url().startsWith("http") === true;
+      if (isOurs) process.stdout.write(`Nothing caught in a page: ${found.error().stack}\n`);
+    });
+  });
+  running.add(browser);
+  browser.on("disconnected", () => running.delete(browser));
   return browser;
+}
+
+const running = new Set<Browser>();
+
+/** What every page of every browser shows now, in words: for a scene that failed. */
+export async function whatIsShown(): Promise<readonly string[]> {
+  const pages = [...running].flatMap((browser) => browser.contexts().flatMap((context) => context.pages()));
+  return Promise.all(
+    pages.map(async (page) => {
+      const text = await page.evaluate(() => document.body.innerText).catch(String);
+      return `${page.url()}\n${text.replaceAll(/\n+/g, " | ").slice(0, 1500)}`;
+    }),
+  );
 }
 
 /** Root needs no-sandbox; the rest keeps the browser from reaching for anything outside this machine. */

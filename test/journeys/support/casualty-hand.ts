@@ -90,7 +90,7 @@ export class CasualtyHand {
     await this.tap(kit);
     await this.tap("On a line");
     await this.tap(`${kit} handed over`);
-    await this.tap("Water comes");
+    await this.pump(kit).getByRole("button", { name: "Water comes", exact: true }).click(CONTROL);
     await this.pump(kit)
       .getByText(/^pumping/)
       .waitFor(CONTROL);

@@ -17,7 +17,15 @@ export async function putAway(browser: Browser): Promise<void> {
 export async function putCallsOff(page: Page): Promise<void> {
   const calling = page.getByRole("alertdialog");
   const putOff = calling.getByRole("button", { name: "In a minute" });
-  await page.addLocatorHandler(calling, () => putOff.click(), { noWaitAfter: true });
+  const answer = () => putOff.click().catch(unlessClosed(page));
+  await page.addLocatorHandler(calling, answer, { noWaitAfter: true });
+}
+
+/** A scene may end, and its phone be put away, while a call is being answered; whatever else goes wrong is told. */
+function unlessClosed(page: Page): (cause: unknown) => void {
+  return (cause) => {
+    if (!page.isClosed()) throw cause;
+  };
 }
 
 /** A phone of the station's own with somebody signed in on it: one for each scene, so that none hangs on another. */

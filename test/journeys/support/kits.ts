@@ -33,7 +33,7 @@ export async function openKit(page: Page, station: RunningStation, kit: string):
   const seal = await sealOn(page, kit);
   await page.goto(`${station.url}/kit/${kit}/turnaround`);
   await giveSeal(page, seal);
-  await page.getByRole("heading", { level: 1, name: /^Line 1 of/ }).waitFor();
+  await page.getByRole("heading", { level: 1, name: /^Line 1\b/ }).waitFor();
 }
 
 /** Fills in the form that opens a kit. */
@@ -49,7 +49,7 @@ export async function goToLine(page: Page, line: number): Promise<void> {
     .locator(".stage-line")
     .filter({ has: page.locator(".stage-number", { hasText: new RegExp(`^${line}$`) }) })
     .click();
-  await page.getByRole("heading", { level: 1, name: new RegExp(`^Line ${line} of`) }).waitFor();
+  await page.getByRole("heading", { level: 1, name: new RegExp(`^Line ${line}\\b`) }).waitFor();
 }
 
 /** Closes the kit with a new seal, from wherever the runner stands. */

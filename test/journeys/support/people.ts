@@ -12,6 +12,12 @@ export async function signIn(page: Page, station: RunningStation, name: string):
   await holdsApp(page);
 }
 
+/** Hands the device on from its settings; done when it asks who uses it next. Leaving sooner would cut the sign-out off. */
+export async function signOut(page: Page): Promise<void> {
+  await page.getByRole("button", { name: "Sign out, leave what is here" }).click();
+  await page.getByRole("heading", { name: /^Sign in at/ }).waitFor();
+}
+
 /** Waits until everything written on the device is with the station; says what the mark says instead where it is not. */
 export async function allSent(page: Page, patience = PATIENCE_MS): Promise<void> {
   const sent = page.getByRole("link", { name: "All sent" });

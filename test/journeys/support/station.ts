@@ -8,6 +8,11 @@ import { PATIENCE_MS } from "./patience.ts";
 
 const ROOT = join(import.meta.dirname, "..", "..", "..");
 
+/** The demo with kits that go back eight months: enough for what is done with them today. */
+export const SHORT_PAST = { DEMO_DAYS: "240" } as const;
+/** The demo as `npm start` serves it: for what rests on a long record. */
+export const TWO_YEARS = { DEMO_DAYS: "730" } as const;
+
 /** A real server process on a port and a data folder of its own. */
 export interface RunningStation {
   readonly url: string;
@@ -24,9 +29,10 @@ export interface RunningStation {
 
 /**
  * Starts the built server as `npm start` does, with the demo station unless `args` say otherwise. The demo's data
- * folder is a copy of one that a server wrote for the whole run: writing it anew takes seconds for every file.
+ * folder is a copy of one that a server wrote for the whole run: writing it anew takes seconds for every file. Its kits
+ * have a short past: a third of the log is a third of the work for every phone that signs in.
  *
- * @param settings - environment beside its own port and data folder, such as DATABASE_URL
+ * @param settings - environment beside its own port and data folder, such as DATABASE_URL or TWO_YEARS
  * @param root - folder of the program, with what was built in `dist`; this checkout unless said
  */
 export async function startStation(
@@ -36,9 +42,10 @@ export async function startStation(
 ): Promise<RunningStation> {
   const port = await freePort();
   const dataDir = makeDataDir();
+  const demo = { ...SHORT_PAST, ...settings };
   if (args.length === 0 && settings["DATABASE_URL"] === undefined)
-    cpSync(inject("demoFolder"), dataDir, { recursive: true });
-  const start = () => launch(root, args, { ...settings, PORT: String(port), DATA_DIR: dataDir });
+    cpSync(inject("demoFolders")[demo.DEMO_DAYS]!, dataDir, { recursive: true });
+  const start = () => launch(root, args, { ...demo, PORT: String(port), DATA_DIR: dataDir });
   let running = await start();
   return {
     url: `http://localhost:${port}`,
@@ -58,11 +65,13 @@ export async function startStation(
 /**
  * Has a server write the demo station, and ends it as a service is ended.
  *
+ * @param days - how many days its kits go back
  * @returns the data folder it left, with nobody using it
  */
-export async function writeDemoFolder(): Promise<string> {
+export async function writeDemoFolder(days: string): Promise<string> {
   const dataDir = makeDataDir();
-  const { child } = await launch(ROOT, [], { PORT: String(await freePort()), DATA_DIR: dataDir });
+  const settings = { PORT: String(await freePort()), DATA_DIR: dataDir, DEMO_DAYS: days };
+  const { child } = await launch(ROOT, [], settings);
   await end(child, "SIGTERM");
   return dataDir;
 }

@@ -24,7 +24,7 @@ export async function countHands(device: BrowserContext): Promise<void> {
       const group = box.closest("fieldset")?.querySelector("legend")?.textContent;
       return location.pathname + location.search + ": " + (group ?? label);
     };
-    const lineNow = () => /Line \\d+ of/.exec(document.querySelector("h1")?.innerText ?? "")?.[0].slice(0, -3) ?? location.pathname;
+    const lineNow = () => /^Line \\d+/.exec(document.querySelector("h1")?.innerText ?? "")?.[0] ?? location.pathname;
     const TAPPED = "button, a, summary, label:has([type=radio], [type=checkbox])";
     const fill = (name) => {
       const hands = read();

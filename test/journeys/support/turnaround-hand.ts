@@ -39,7 +39,7 @@ export class TurnaroundHand {
   /** Line shown now; undefined once every line is answered. */
   async line(): Promise<number | undefined> {
     const heading = await this.page.getByRole("heading", { level: 1 }).innerText();
-    const number = /Line (\d+) of/.exec(heading)?.[1];
+    const number = /^Line (\d+)\b/.exec(heading)?.[1];
     return number === undefined ? undefined : Number(number);
   }
 
@@ -74,6 +74,7 @@ export class TurnaroundHand {
     if (await goOn.isVisible()) await this.pressIfThere(goOn);
     else {
       await this.read();
+      await this.page.evaluate(scrollThroughGroup);
       await this.press(this.page.locator(".answer-bar button").first());
     }
     await this.movedOn(before);
@@ -88,10 +89,10 @@ export class TurnaroundHand {
   private async tapUnless(control: Locator, isMoot: () => Promise<boolean>): Promise<void> {
     await this.clock.look(this.page);
     for (const end = Date.now() + PATIENCE_MS; ;) {
-      const missed = await control.click({ timeout: 2000 }).catch((cause: unknown) => cause);
-      if (missed === undefined || (await isMoot())) return;
+      const missed = await control.click({ timeout: 5000 }).catch((cause: unknown) => cause);
+      if (missed === undefined || (await becomes(isMoot))) return;
       if (Date.now() > end)
-        throw new Error(`Not tapped at ${await this.page.evaluate(whatIsAsked)}`, { cause: missed });
+        throw new Error(`Not tapped at ${await this.page.evaluate(whatIsAskedAndOver)}`, { cause: missed });
     }
   }
 
@@ -119,9 +120,26 @@ export class TurnaroundHand {
     return true;
   }
 
-  /** Reads what a control says, then taps it. Lines answered together are written one by one, and may end meanwhile. */
-  press(control: Locator): Promise<void> {
-    return this.tapUnless(control, async () => isPastLines(await this.page.evaluate(whatIsAsked)));
+  /**
+   * Reads what a control says, then taps it once. Where another thing is asked afterwards it is moot: lines answered
+   * together are written one by one and may end meanwhile, and on a busy machine a tap reported as missed may have told.
+   */
+  async press(control: Locator): Promise<void> {
+    const asked = await this.page.evaluate(whatIsAsked);
+    await this.tapUnless(control, () => this.asksOtherThan(asked));
+  }
+
+  /** Taps what goes away once it has told, and may lead on to another line. */
+  private async pressOnce(control: Locator): Promise<void> {
+    const asked = await this.page.evaluate(whatIsAsked);
+    await this.tapUnless(control, async () => (await this.asksOtherThan(asked)) || !(await control.isVisible()));
+  }
+
+  /** A list that was answered shows its first answer for a moment, before the line after it: that is not asked. */
+  private async asksOtherThan(before: string): Promise<boolean> {
+    const asked = await this.page.evaluate(whatIsAsked);
+    if (isPastLines(asked)) return true;
+    return asked !== before && !(await this.page.locator("main .answered").isVisible());
   }
 
   /** Dates not on record of what is in the hand here: fitted last year. */
@@ -159,7 +177,7 @@ export class TurnaroundHand {
   private async runClock(): Promise<void> {
     const clock = this.page.locator("section.clock").first();
     if ((await clock.count()) === 0) return;
-    const press = (name: string | RegExp): Promise<void> => this.press(clock.getByRole("button", { name }));
+    const press = (name: string | RegExp): Promise<void> => this.pressOnce(clock.getByRole("button", { name }));
     const has = (name: string | RegExp): Promise<boolean> => clock.getByRole("button", { name }).isVisible();
     if (await has(/^Start the .* (wait|run)$/)) {
       await press(/^Start the/);
@@ -182,10 +200,11 @@ export class TurnaroundHand {
 
   /** Waits until another thing is asked than was. */
   private async movedOn(before: string): Promise<void> {
-    const hasMovedOn = async (): Promise<boolean> => (await this.page.evaluate(whatIsAsked)) !== before;
-    await vi.waitUntil(hasMovedOn, { ...CONTROL, interval: 20 }).catch((cause: unknown) => {
-      throw new Error(`It does not go on from ${before}`, { cause });
-    });
+    await vi
+      .waitUntil(() => this.asksOtherThan(before), { ...CONTROL, interval: 20 })
+      .catch((cause: unknown) => {
+        throw new Error(`It does not go on from ${before}`, { cause });
+      });
   }
 
   /** The check on the screen, known by its words: what to do and what right looks like. */
@@ -246,8 +265,31 @@ function isPastLines(asked: string): boolean {
   return asked.startsWith("?at=done");
 }
 
-/** In the page: where the runner stands and what it asks there. Changes only when it has moved on. */
+/** Whether it is so at once, or within two seconds: what was told is written to the disk before the line goes on. */
+async function becomes(isSo: () => Promise<boolean>): Promise<boolean> {
+  return vi.waitUntil(isSo, { timeout: 2000, interval: 50 }).then(
+    () => true,
+    () => false,
+  );
+}
+
+/** In the page: what one tap answers together is read to its end. */
+export function scrollThroughGroup(): void {
+  document.querySelector(".look-group > :last-child")?.scrollIntoView({ block: "center" });
+}
+
+/** In the page: where the runner stands, and the words of a dialog that lies over it. */
+function whatIsAskedAndOver(): string {
+  const over = document.querySelector("[role=dialog], [role=alertdialog]")?.textContent ?? "nothing";
+  return `${location.search}, ${document.querySelector("h1")?.textContent}, under ${over}`;
+}
+
+/**
+ * In the page: what the runner asks, by what is painted and never by the address, which goes on first. Changes only when
+ * it has moved on.
+ */
 function whatIsAsked(): string {
+  const done = location.search.startsWith("?at=done") ? "?at=done" : "";
   const words = ["h1", ".ask-do, .look-group"].map((name) => document.querySelector(name)?.textContent ?? "");
-  return [location.search, ...words].join("|");
+  return [done, ...words].join("|");
 }

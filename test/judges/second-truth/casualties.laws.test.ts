@@ -7,6 +7,7 @@ import { drawCasualty, FAMILIES } from "../../../bench/second-truth/families.ts"
 import { floodAt } from "../../../bench/second-truth/following.ts";
 import { lieOf } from "../../../bench/second-truth/lies.ts";
 import { lieWith } from "../../../bench/second-truth/lying.ts";
+import { SETTINGS } from "../../../bench/second-truth/settings.ts";
 import { trueRun } from "../../../bench/second-truth/watching.ts";
 
 const FOLDER = "bench/second-truth";
@@ -30,6 +31,16 @@ describe("the second truth", () => {
     expect(again).toEqual(first);
     expect(two.told).toEqual(one.told);
     expect(two.lies.rows).toEqual(one.lies.rows);
+  });
+
+  it("has other boats and a rougher stick in its second setting, and the same ones at every call", () => {
+    const [usual, other, again] = [SETTINGS.usual, SETTINGS.other, SETTINGS.other].map((setting) =>
+      drawCasualty("steady", 11, setting),
+    );
+    expect(other!.afloat.lies.rows).not.toEqual(usual!.afloat.lies.rows);
+    expect(other!.stick.error[1]).toBeGreaterThan(usual!.stick.error[1]);
+    expect(again!.afloat.lies.rows).toEqual(other!.afloat.lies.rows);
+    expect(usual!.afloat.lies.rows).toEqual(drawCasualty("steady", 11).afloat.lies.rows);
   });
 
   it("keeps the books of its water: what ran in less what was taken out is what she holds more, to 1e-9 m³", () => {

@@ -108,6 +108,25 @@ describe("counts, by hand", () => {
     expect(valueOf(measure([watchedOf(moments)]), "of `leave now`, more than 30 min truly left")).toBe(0.5);
   });
 
+  it("counts each false call under the first cause that fits, and no call that was right", () => {
+    const told = [[0.6, 0.7, 0.8, 0.9, 1] as const];
+    const moments = [
+      momentOf(0, { left: 1801, levels: [0.7], untold: true, soundingsSince: 2 }, { levels: told }),
+      momentOf(1, { left: null, levels: [0.5] }, { levels: told }),
+      momentOf(2, { left: null, levels: [0.7] }, { levels: told }),
+      momentOf(3, { left: 2000, levels: [0.7] }, { levels: told }),
+      momentOf(4, { left: 300, levels: [null] }, { levels: told }),
+    ];
+    const rows = measure([watchedOf(moments)]).filter(({ group }) => group === "false calls");
+    expect(rows.map(({ name, value }) => [name, value])).toEqual([
+      ["of false calls, something untold had just happened", 1 / 4],
+      ["of false calls, a rise faster than came", 1 / 4],
+      ["of false calls, a list told, the deck edge by geometry", 0],
+      ["of false calls, she comes to rest: the hull guessed is lost, she is not", 1 / 4],
+      ["of false calls, lost at a higher level than guessed", 1 / 4],
+    ]);
+  });
+
   it("tells a call to be ready by what people saw from one by figures, and by whether she is losing", () => {
     const ready = { leave: "be-ready" };
     const moments = [

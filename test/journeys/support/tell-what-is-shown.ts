@@ -1,0 +1,8 @@
+import { afterEach } from "vitest";
+import { whatIsShown } from "./browser.ts";
+
+/** A scene that failed tells what was on its screens: on another machine nobody can look. */
+afterEach(async ({ task }) => {
+  if (task.result?.state !== "fail") return;
+  for (const shown of await whatIsShown()) process.stdout.write(`Shown when "${task.name}" failed: ${shown}\n`);
+});
