@@ -11,10 +11,12 @@ import { sayCount } from "#base";
  * - `estimate`: no finer than a forecast is known: whole minutes to ten, then fives, from two hours on tens
  * - `wait`: until something may be tried again, rounded up: "45 s", "15 min", "12 h"
  * - `apart`: how far two instants lie apart, never more than it is: "3 h 10 min", from two days on in days
+ * - `clocks`: how far two clocks differ, to the nearest minute, since it is measured no better than to half a second:
+ *   "3 h", from two days on in days
  * - `long`: a life or an age on the calendar: "50 days", "8 months", "2.5 years"
  */
 export type DurationStyle =
-  "exact" | "face" | "minutes" | "elapsed" | "needed" | "estimate" | "wait" | "apart" | "long";
+  "exact" | "face" | "minutes" | "elapsed" | "needed" | "estimate" | "wait" | "apart" | "clocks" | "long";
 
 const MINUTE = 60;
 const HOUR = 60 * MINUTE;
@@ -47,6 +49,7 @@ const STYLES: Readonly<Record<DurationStyle, (seconds: number) => string>> = {
   estimate: (seconds) => sayMinutes(coarse(seconds / MINUTE)),
   wait: sayWait,
   apart: sayApart,
+  clocks: (seconds) => sayApart(Math.round(seconds / MINUTE) * MINUTE),
   long: sayLong,
 };
 

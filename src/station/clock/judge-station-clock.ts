@@ -63,7 +63,7 @@ function agreedAhead(devices: readonly DeviceClock[]): number | undefined {
 function byDevices(aheadMs: number): StationClockVerdict {
   const kind = aheadMs > 0 ? "behind" : "ahead";
   const byMs = Math.abs(aheadMs);
-  const because = `The station's clock is ${sayDuration(byMs / 1000, "apart")} ${kind === "behind" ? "behind" : "ahead of"} the devices, which agree with each other.`;
+  const because = `The station's clock is ${sayDuration(byMs / 1000, "clocks")} ${kind === "behind" ? "behind" : "ahead of"} the devices, which agree with each other.`;
   return { kind, byMs, shownBy: "devices", because, remedy: REMEDY };
 }
 

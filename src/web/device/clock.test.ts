@@ -47,6 +47,15 @@ describe("the difference between two clocks", () => {
     );
     expect(sayClockDifference(-366 * 86_400_000)).toBe("This device's clock is 366 days behind the station's.");
   });
+
+  test("reads the same whichever half of its second the station was asked in", () => {
+    const threeHours = 3 * 3_600_000;
+    const asked = Array.from({ length: 10 }, (_, tenth) =>
+      clockAhead(0, threeHours + tenth * 100, threeHours + tenth * 100),
+    );
+    const said = new Set(asked.map((aheadMs) => sayClockDifference(aheadMs)));
+    expect([...said]).toEqual(["This device's clock is 3\u00a0h ahead of the station's."]);
+  });
 });
 
 describe("lines written on a wrong clock", () => {

@@ -35,10 +35,10 @@ export function clockAhead(serverMs: number, askedMs: number, answeredMs: number
 export function sayClockDifference(aheadMs: number | undefined, verb: "is" | "was" = "is"): string | undefined {
   if (aheadMs === undefined || Math.abs(aheadMs) < CLOCK_WARNING_MS) return undefined;
   const way = aheadMs > 0 ? "ahead of" : "behind";
-  return `This device's clock ${verb} ${sayDuration(Math.abs(aheadMs) / 1000, "apart")} ${way} the station's.`;
+  return `This device's clock ${verb} ${sayDuration(Math.abs(aheadMs) / 1000, "clocks")} ${way} the station's.`;
 }
 
 /** "The station's clock is 3 h 10 min behind", by the station's own word. */
 export function sayStationClock({ kind, byMs }: StationClockOff): string {
-  return `The station's clock is ${sayDuration(byMs / 1000, "apart")} ${kind}.`;
+  return `The station's clock is ${sayDuration(byMs / 1000, "clocks")} ${kind}.`;
 }
