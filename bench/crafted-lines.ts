@@ -7,20 +7,11 @@ import { compareEntries, type Entry } from "#log";
 import { boardOf, createStationFold } from "#station";
 import { CRAFTED } from "../src/station/growth/crafted-lines.ts";
 import { SMALL_PATTERN } from "../src/station/sample-station.ts";
+import { bestOf } from "./processor/best-of.ts";
 
 const LINES = 20_000;
 /** No set of so many lines may take the fold longer [ms of the processor], on the machine this was built for. */
 const LIMIT_MS = 1000;
-
-function bestOf(tries: number, work: () => void): number {
-  const times = Array.from({ length: tries }, () => {
-    const before = process.cpuUsage();
-    work();
-    const { user, system } = process.cpuUsage(before);
-    return (user + system) / 1000;
-  });
-  return Math.min(...times);
-}
 
 function fold(lines: readonly Entry[]): void {
   const made = createStationFold([SMALL_PATTERN]);

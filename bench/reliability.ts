@@ -4,6 +4,7 @@ import { fitLife, startingOf } from "#reliability";
 import { StartBook, type StartLog } from "#station";
 import { peerFits } from "./lives/peers.ts";
 import { manyKits } from "./lives/station.ts";
+import { bestOf } from "./processor/best-of.ts";
 
 /**
  * What the answers about faults and reliability cost. In milliseconds of a processor, the best of several rounds, as
@@ -29,17 +30,6 @@ function bigFault(tests: number): FaultCase {
   };
 }
 
-function best(rounds: number, work: () => unknown): number {
-  return Math.min(
-    ...Array.from({ length: rounds }, () => {
-      const before = process.cpuUsage();
-      work();
-      const { user, system } = process.cpuUsage(before);
-      return (user + system) / 1000;
-    }),
-  );
-}
-
 const plain = bigFault(0);
 const tested = bigFault(20);
 const lives = Array.from({ length: 500 }, () => {
@@ -53,12 +43,12 @@ const fleet = Array.from({ length: 500 }, () => {
 const wary = { kind: "fleet", fleet, pooling: "wary" } as const;
 
 const measured = [
-  { name: "fault, 40 causes, 60 actions", millis: best(20, () => findFault(plain)), wanted: WANTED },
-  { name: "fault, 40 causes, 60 actions, 20 tests", millis: best(20, () => findFault(tested)), wanted: WANTED },
-  { name: "Weibull of 500 lives", millis: best(5, () => fitLife(lives, "weibull")), wanted: 1000 },
+  { name: "fault, 40 causes, 60 actions", millis: bestOf(20, () => findFault(plain)), wanted: WANTED },
+  { name: "fault, 40 causes, 60 actions, 20 tests", millis: bestOf(20, () => findFault(tested)), wanted: WANTED },
+  { name: "Weibull of 500 lives", millis: bestOf(5, () => fitLife(lives, "weibull")), wanted: 1000 },
   {
     name: "chance of starting, 500 kits pooled warily",
-    millis: best(3, () => startingOf({ least: 1, most: 1, trials: 9 }, wary)),
+    millis: bestOf(3, () => startingOf({ least: 1, most: 1, trials: 9 }, wary)),
     wanted: 1000,
   },
 ];
@@ -67,14 +57,14 @@ const book = new StartBook();
 const readAll = (reader: StartBook, station: StartLog) => station.kits.map((kit) => reader.read(kit, station));
 measured.push({
   name: "statistics of 500 kits of 20 openings, every line of them answered, read whole",
-  millis: best(5, () => readAll(new StartBook(), log)),
+  millis: bestOf(5, () => readAll(new StartBook(), log)),
   wanted: 1000,
 });
 readAll(book, log);
 const counted = book.counts;
 const [changed, ...others] = log.kits;
 const newer = { ...log, kits: [{ ...changed!, name: "as after one more line" }, ...others] };
-const entry = best(1, () => readAll(book, newer));
+const entry = bestOf(1, () => readAll(book, newer));
 measured.push({
   name: `the same after one more line (${book.counts - counted} kit counted again)`,
   millis: entry,
@@ -86,7 +76,7 @@ const more = { ...found, id: "one more", turnaround: changed!.turnarounds.at(-1)
 const worse = { ...log, kits: [{ ...changed!, findings: [...changed!.findings, more] }, ...others] };
 measured.push({
   name: "the same after one more fault, the fleet worked out anew",
-  millis: best(1, () => readAll(book, worse)),
+  millis: bestOf(1, () => readAll(book, worse)),
   wanted: 1000,
 });
 
