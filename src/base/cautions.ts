@@ -42,3 +42,10 @@ export function cautionNamed(id: CautionId): Caution {
 export function findCaution(id: string): Caution | undefined {
   return BY_ID.get(id);
 }
+
+/** The same cautions by their signal words, gravest first; those of one word in the order given, unknown ids last. */
+export function gravestFirst<Id extends string>(ids: readonly Id[]): readonly Id[] {
+  const words = Object.keys(SIGNAL_WORDS);
+  const rank = (id: Id): number => words.indexOf(findCaution(id)?.signal ?? "NOTICE");
+  return ids.toSorted((one, other) => rank(one) - rank(other));
+}

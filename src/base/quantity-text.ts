@@ -1,3 +1,4 @@
+import { spokenFigures } from "./spoken-figures.ts";
 import { dimensions, unitsOf, type Dimension, type Unit } from "./units.ts";
 
 /** What a text was read as, or what is wrong with it. */
@@ -27,7 +28,7 @@ const CLOCK = /^\d{1,2}:\d{2}(:\d{2})?(\s*(h|hours?|min|minutes?))?$/i;
 const THOUSANDS = /^[+-]?[1-9]\d{0,2}(,\d{3})+(\.\d+)?(?![\d,])/;
 /** So much in so long. */
 const IN_TIME = /^(.+)\s+(?:in|every)\s+(\d.*)$/i;
-const PER = /^(.*?)\s*(?:\/|\bper\b|\ba\b)\s*(.*)$/i;
+const PER = /^(.*?)\s*(?:\/|\bper\b|\ban?\b)\s*(.*)$/i;
 /** Which way a level goes, said before how fast. */
 const GOES = /^(rising|falling)\s+(?=\d)/i;
 /** Minutes after hours, by their letter alone: there it cannot be metres. */
@@ -43,7 +44,7 @@ const OVER_TIME: Partial<Readonly<Record<Dimension, Dimension>>> = { speed: "len
 /**
  * Reads a quantity as people say it.
  *
- * @param given - "8 ft", "2 ft 6 in", "3½ in", "1 h 30 min", "2.5 cm/min", "5 cm in 2 min"
+ * @param given - "8 ft", "2 ft 6 in", "3½ in", "1 h 30 min", "2.5 cm/min", "5 cm in 2 min", "two feet six inches"
  * @param dimension - what it must be
  * @returns the value in SI, or a code and a remedy that names the fault
  * @source DERIVED
@@ -59,10 +60,12 @@ export function readQuantityText(given: string, dimension: Dimension): ReadText 
   return readParts(text, dimension) ?? readOverTime(text, dimension) ?? read;
 }
 
-/** Typographic minus and marks of feet and inches as typed on a keyboard; no full stop after a unit. */
+const PART_WORDS = /\b(half|thirds?|quarters?)\b/i;
+
+/** Numbers in words as figures where a unit follows them, else parts such as "half" only. Typographic minus and marks of feet and inches as typed on a keyboard; no full stop after a unit. */
 function plain(given: string, dimension: Dimension): string {
-  const text = given
-    .trim()
+  const isSpoken = findUnit("", dimension) === undefined || PART_WORDS.test(given);
+  const text = (isSpoken ? spokenFigures(given.trim()) : given.trim())
     .replaceAll("−", "-")
     .replaceAll(/[′’]/g, "'")
     .replaceAll(/[″”]|''/g, '"')

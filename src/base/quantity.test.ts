@@ -25,7 +25,7 @@ describe("quantities as text", () => {
   });
 
   it.each([
-    ["eight feet", "BA-101"],
+    ["eight furlongs", "BA-102"],
     ["", "BA-101"],
     ["8", "BA-102"],
     ["8 furlongs", "BA-102"],
@@ -109,6 +109,46 @@ describe("quantities as people say them", () => {
     expect(isQuantity(text, dimension)).toBe(true);
   });
 
+  it.each<[string, Dimension, number]>([
+    ["two feet six inches", "length", 0.762],
+    ["Two foot six inches", "length", 0.762],
+    ["eight feet", "length", 8 * 0.3048],
+    ["half a metre", "length", 0.5],
+    ["three and a half inches", "length", 3.5 * 0.0254],
+    ["2 and a half feet", "length", 2.5 * 0.3048],
+    ["a foot and a half", "length", 1.5 * 0.3048],
+    ["three quarters of an inch", "length", 0.75 * 0.0254],
+    ["a quarter of an inch", "length", 0.25 * 0.0254],
+    ["fifty-five centimetres", "length", 0.55],
+    ["one point two metres", "length", 1.2],
+    ["point five metres", "length", 0.5],
+    ["2 m and 30 cm", "length", 2.3],
+    ["one metre and twenty centimetres", "length", 1.2],
+    ["two-inch", "length", 2 * 0.0254],
+    ["minus three cm", "length", -0.03],
+    ["an hour and a half", "time", 5400],
+    ["one and a half hours", "time", 5400],
+    ["half an hour", "time", 1800],
+    ["an hour and twenty minutes", "time", 4800],
+    ["1 hr 30 mins", "time", 5400],
+    ["twenty minutes", "time", 1200],
+    ["two hundred and fifty litres a minute", "flow", 0.25 / 60],
+    ["12 cubic metres an hour", "flow", 12 / 3600],
+    ["one thousand two hundred litres per minute", "flow", 1.2 / 60],
+    ["an inch a minute", "speed", 0.0254 / 60],
+    ["two inches in a minute", "speed", (2 * 0.0254) / 60],
+    ["rising two inches in five minutes", "speed", (2 * 0.0254) / 300],
+    ["falling an inch a minute", "speed", -0.0254 / 60],
+    ["twenty knots", "speed", (20 * 1852) / 3600],
+    ["half", "ratio", 0.5],
+    ["a third", "ratio", 1 / 3],
+    ["three quarters", "ratio", 0.75],
+    ["ten degrees", "angle", Math.PI / 18],
+    ["12 square metres", "area", 12],
+  ])("%j as spoken, as %s", (text, dimension, si) => {
+    expect(parseQuantity(text, dimension)).toBeCloseTo(si, 12);
+  });
+
   it.each<[string, Dimension, string, RegExp]>([
     ["14:05", "time", "BA-106", /time of day/],
     ["1:30 h", "time", "BA-106", /1 h 30 min/],
@@ -126,7 +166,9 @@ describe("quantities as people say them", () => {
     ["8", "length", "BA-102", /8 of what\? Add the unit/],
     ["8 kPa", "length", "BA-102", /"kPa" is a unit of pressure, and here a length/],
     ["about 5 cm", "length", "BA-101", /Begin with the number/],
-    ["eight", "length", "BA-101", /Write a number and a unit/],
+    ["eight", "length", "BA-102", /8 of what\? Add the unit/],
+    ["two feet six", "length", "BA-102", /6 of what\? Every part/],
+    ["knee deep", "length", "BA-101", /Write a number and a unit/],
     ["1/0 in", "length", "BA-103", /finite/],
     ["", "length", "BA-101", /Write a number/],
   ])("says what is wrong with %j as %s", (text, dimension, code, remedy) => {

@@ -74,9 +74,9 @@ const UNITS: Readonly<Record<Dimension, readonly Unit[]>> = {
   area: [
     unit("cm²", 1e-4, { shownIn: METRIC }),
     unit("mm²", 1e-6, {}),
-    unit("m²", 1, { shownIn: METRIC, shownFrom: 0.1 }),
+    unit("m²", 1, { shownIn: METRIC, shownFrom: 0.1 }, "sq m", "square metre", "square metres", "square meters"),
     unit("in²", INCH ** 2, { shownIn: US }, "sq in"),
-    unit("ft²", FOOT ** 2, { shownIn: US, shownFrom: FOOT ** 2 }, "sq ft"),
+    unit("ft²", FOOT ** 2, { shownIn: US, shownFrom: FOOT ** 2 }, "sq ft", "square foot", "square feet"),
   ],
   volume: [
     unit("mL", 1e-6, { shownIn: METRIC }, "cc", "cm³"),
@@ -141,9 +141,9 @@ const UNITS: Readonly<Record<Dimension, readonly Unit[]>> = {
     unit("K", 1, {}, "kelvin"),
   ],
   time: [
-    unit("s", 1, { shownIn: BOTH }, "sec", "second", "seconds"),
-    unit("min", MINUTE, { shownIn: BOTH, shownFrom: 119.5 }, "minute", "minutes"),
-    unit("h", HOUR, { shownIn: BOTH, shownFrom: 3 * HOUR }, "hr", "hour", "hours"),
+    unit("s", 1, { shownIn: BOTH }, "sec", "secs", "second", "seconds"),
+    unit("min", MINUTE, { shownIn: BOTH, shownFrom: 119.5 }, "mins", "minute", "minutes"),
+    unit("h", HOUR, { shownIn: BOTH, shownFrom: 3 * HOUR }, "hr", "hrs", "hour", "hours"),
     unit("d", 24 * HOUR, {}, "day", "days"),
     unit("wk", 7 * 24 * HOUR, {}, "week", "weeks"),
     unit("months", YEAR / 12, {}, "month"),
