@@ -9,6 +9,7 @@ export {
 } from "./hull/hydrostatics.ts";
 export { makeBalance, type Balance, type HeldHeel, type Loading, type Resting } from "./hull/equilibrium.ts";
 export { PERMEABILITIES, type Compartment } from "./hull/compartment.ts";
+export { halfBreadthAt } from "./hull/half-breadth.ts";
 export { immersionOf, spaceVolumes } from "./hull/space-volumes.ts";
 export { likelyGravityHeight, makeBody, type Body } from "./hull/body.ts";
 export {

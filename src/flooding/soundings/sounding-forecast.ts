@@ -17,7 +17,7 @@ export interface Forecast {
   readonly fan: readonly ({ readonly at: number } & FiveQuantiles)[];
   readonly chances: Chances;
   /** Time from now until dry, and until she is lost, where it comes to that. */
-  readonly dry: Arrival;
+  readonly dry: Drying;
   readonly loss: Arrival;
   /** Times of those casualties that are lost [s], rising, out of so many looked at. */
   readonly losses: { readonly times: readonly number[]; readonly of: number };
@@ -35,6 +35,12 @@ export interface Arrival {
   readonly within: number;
   /** [s] from now, over the cases where it happens. */
   readonly time?: FiveQuantiles;
+}
+
+/** Dry is down to the strainer: what stands below it stays. */
+export interface Drying extends Arrival {
+  /** Level at which she counts as dry, over the cases where she comes to it, in the middle [m]. */
+  readonly left?: number;
 }
 
 /** Casualties with the level each has now. */
@@ -75,13 +81,13 @@ export function spreadOf(values: ArrayLike<number>): FiveQuantiles {
 
 /** Follows every casualty onward with so much pumped. */
 export function forecastLevels(present: Present, pumped: number, options: ForecastOptions): Forecast {
-  const { dry, losses } = arrivalsOf(present, pumped, options);
+  const { dry, lefts, losses } = arrivalsOf(present, pumped, options);
   const levels = fanLevels(present, pumped, options);
   const fan = levels.map((row, k) => ({ at: present.now + (k * options.horizon) / FAN_STEPS, ...spreadOf(row) }));
   return {
     fan,
     chances: chancesOf(present.levels, levels[FAN_STEPS]!, options),
-    dry: arrivalOf(dry, options.outlook),
+    dry: { ...arrivalOf(dry, options.outlook), ...(lefts.length > 0 && { left: spreadOf(lefts).p50 }) },
     loss: arrivalOf(losses, options.outlook),
     losses: { times: losses.times.toSorted((a, b) => a - b), of: losses.of },
   };
@@ -143,18 +149,22 @@ function arrivalsOf(
   present: Present,
   pumped: number,
   { outlook, dry }: ForecastOptions,
-): { readonly dry: Arrivals; readonly losses: Arrivals } {
+): { readonly dry: Arrivals; readonly lefts: readonly number[]; readonly losses: Arrivals } {
   const plan = planSteps([0, LONGEST], [{ from: -1, flow: pumped }], LONGEST);
   const stride = Math.max(1, Math.floor(present.casualties.length / ARRIVALS));
-  const [dries, losses]: [number[], number[]] = [[], []];
+  const [dries, lefts, losses]: [number[], number[], number[]] = [[], [], []];
   let of = 0;
   for (let n = 0; n < present.casualties.length; n += stride) {
     of += 1;
-    const came = followOut(present, n, { plan, outlook, dry: Math.max(dry, dryAt(present, n)) });
-    if (came.dry !== undefined) dries.push(came.dry);
+    const left = Math.max(dry, dryAt(present, n));
+    const came = followOut(present, n, { plan, outlook, dry: left });
+    if (came.dry !== undefined) {
+      dries.push(came.dry);
+      lefts.push(left);
+    }
     if (came.loss !== undefined) losses.push(came.loss);
   }
-  return { dry: { times: dries, of }, losses: { times: losses, of } };
+  return { dry: { times: dries, of }, lefts, losses: { times: losses, of } };
 }
 
 interface Outward {

@@ -1,5 +1,5 @@
 import type { YearPlan, YearStation } from "#planning";
-import { judgeYear } from "./judge.ts";
+import { judgeYear, type Judgement } from "./judge.ts";
 
 /** Short, late, openings, worst hours, wasted: in this order as small as possible. */
 export type Figures = readonly [number, number, number, number, number];
@@ -28,17 +28,21 @@ export function bestOfEveryPlan(station: YearStation): Figures {
 
 /** What a plan comes to, as the judge reads it. */
 export function planFigures(station: YearStation, plan: YearPlan): Figures {
-  const { short, late, worstHours, wasted } = judgeYear(station, plan);
+  return figuresIn(judgeYear(station, plan), plan);
+}
+
+function figuresIn({ short, late, worstHours, wasted }: Judgement, plan: YearPlan): Figures {
   return [short.reduce((sum, one) => sum + one.by, 0), late, plan.openings.length, worstHours, wasted];
 }
 
 function figuresOf(station: YearStation, openings: readonly Opening[], best: Figures | undefined): Figures | undefined {
-  const named = openings.map((one) => ({ ...one, by: ableTo(station, one) }));
+  const named = openings.map((one) => ({ ...one, ...ableTo(station, one) }));
   const plan = { openings: named, short: [], hours: [], wasted: 0 } as unknown as YearPlan;
-  const figures = planFigures(station, plan);
+  const judged = judgeYear(station, plan);
+  const figures = figuresIn(judged, plan);
   if (best && !isLess(figures, best)) return undefined;
   const ignored = /^(wasted is|short is|hours do not)/;
-  return judgeYear(station, plan).complaints.every((one) => ignored.test(one)) ? figures : undefined;
+  return judged.complaints.every((one) => ignored.test(one)) ? figures : undefined;
 }
 
 /** Weeks lapsed of one kit opened so. */
@@ -47,14 +51,23 @@ function lateOf(station: YearStation, kit: YearStation["kits"][number], life: re
   return judgeYear({ ...station, kits: [kit] }, plan as unknown as YearPlan).late;
 }
 
-/** Everybody who may and is there; naming more people never makes a plan worse. */
-function ableTo(station: YearStation, { kit, week }: Opening): string[] {
-  const needs = station.kits.find((one) => one.id === kit)!.needs ?? [];
+/** Everybody there: who may, alone or seen, shares the work, the others stand beside; naming more never makes a plan worse. */
+function ableTo(station: YearStation, { kit, week }: Opening) {
+  const { needs = [], hands = 1 } = station.kits.find((one) => one.id === kit)!;
   const monday = new Date(Date.parse(station.start) + week * 7 * 86_400_000).toISOString().slice(0, 10);
-  return station.people
-    .filter((one) => one.hoursPerWeek > 0 && needs.every((need) => (one.may ?? []).includes(need)))
-    .filter((one) => !(one.absent ?? []).some(({ from, to }) => from <= monday && monday <= to))
-    .map((one) => one.id);
+  const here = station.people.filter(
+    (one) => !(one.absent ?? []).some(({ from, to }) => from <= monday && monday <= to),
+  );
+  const there = here.filter((one) => one.hoursPerWeek > 0);
+  const isSeen = (person: string, need: string) =>
+    there.some(({ id, sees = [] }) => id !== person && sees.includes(need));
+  const able = there.filter(({ id, may = [] }) => needs.every((need) => may.includes(need) || isSeen(id, need)));
+  const lacking = hands - here.length;
+  return {
+    by: able.map(({ id }) => id),
+    beside: here.filter((one) => !able.includes(one)).map(({ id }) => id),
+    ...(lacking > 0 && { lacking }),
+  };
 }
 
 /** Every way to open one kit, each opening renewing every set of clocks that is not empty. */

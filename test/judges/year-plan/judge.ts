@@ -100,18 +100,29 @@ function renew(kit: Kit, opening: Planned, today: string, lastGood: Map<string, 
   return wasted;
 }
 
-/** People named may do it, are there that Monday, and their hours carry the week's work however it is shared. */
+/**
+ * People named may do it or are seen by somebody named who may see it, are there that Monday, and are as many as are needed
+ * at once; the hours of those who share the work carry it however it is shared.
+ */
 function judgePeople(station: YearStation, plan: YearPlan, complaints: string[]): void {
   for (const opening of plan.openings) {
     const kit = station.kits.find((one) => one.id === opening.kit)!;
     if (opening.by.length === 0) complaints.push(`nobody is named for ${opening.kit} in week ${opening.week}`);
     for (const id of opening.by) {
       const person = station.people.find((one) => one.id === id)!;
-      const lacks = (kit.needs ?? []).filter((need) => !(person.may ?? []).includes(need));
+      const others = [...opening.by, ...(opening.beside ?? [])].filter((one) => one !== id);
+      const isSeen = (need: string) =>
+        others.some(
+          (one) =>
+            (station.people.find((other) => other.id === one)!.sees ?? []).includes(need) &&
+            hoursThere(station, one, opening.week) > 0,
+        );
+      const lacks = (kit.needs ?? []).filter((need) => !(person.may ?? []).includes(need) && !isSeen(need));
       if (lacks.length > 0) complaints.push(`${id} may not do ${opening.kit}: ${lacks.join()}`);
       if (hoursThere(station, id, opening.week) === 0) complaints.push(`${id} is away in week ${opening.week}`);
     }
   }
+  for (const opening of plan.openings) judgeHands(station, opening, complaints);
   for (const week of weeks(station)) {
     const own = plan.openings.filter((one) => one.week === week);
     for (const some of subsets(own)) {
@@ -121,6 +132,27 @@ function judgePeople(station: YearStation, plan: YearPlan, complaints: string[])
       if (work > hours + 1e-6) complaints.push(`${work} h of work for ${hours} h in week ${week}`);
     }
   }
+}
+
+/** As many as are needed at once, in a week that has so many where any has; who is lacking is said. */
+function judgeHands(station: YearStation, opening: Planned, complaints: string[]): void {
+  const { kit: id, week, by, beside = [], lacking = 0 } = opening;
+  const wanted = station.kits.find((kit) => kit.id === id)!.hands ?? 1;
+  const there = (at: number) => station.people.filter((one) => !isAwayOn(station, one.id, at * 7)).map((one) => one.id);
+  const named = new Set([...by, ...beside]);
+  if (named.size < by.length + beside.length) complaints.push(`somebody is named twice for ${id} in week ${week}`);
+  for (const one of beside) if (!there(week).includes(one)) complaints.push(`${one} is away in week ${week}`);
+  if (named.size < Math.min(wanted, there(week).length)) complaints.push(`too few hands for ${id} in week ${week}`);
+  if (lacking !== Math.max(0, wanted - named.size)) complaints.push(`${lacking} hands lacking for ${id} is not so`);
+  const isFixed = (station.fixed ?? []).some((one) => one.kit === id && one.week === week);
+  const hasBetter = () => weeks(station).some((at) => there(at).length >= wanted);
+  if (lacking > 0 && !isFixed && hasBetter())
+    complaints.push(`${id} is opened in week ${week} with too few hands there`);
+}
+
+function isAwayOn({ people, start }: YearStation, id: string, day: number): boolean {
+  const date = dayAfter(start, day);
+  return (people.find((one) => one.id === id)!.absent ?? []).some(({ from, to }) => from <= date && date <= to);
 }
 
 /** Away on Monday is away from the opening; other days away take a seventh of the hours each. */
@@ -148,9 +180,15 @@ function judgeParts(station: YearStation, plan: YearPlan, complaints: string[]):
 }
 
 function judgeFixed(station: YearStation, plan: YearPlan, complaints: string[]): void {
-  for (const { kit, week } of station.fixed ?? []) {
+  const isFixedAt = (kit: string, week: number) =>
+    (station.fixed ?? []).some((one) => one.kit === kit && one.week === week);
+  for (const { kit, week, instead } of station.fixed ?? []) {
     const isKept = plan.openings.some((one) => one.kit === kit && one.week === week);
     if (!isKept) complaints.push(`${kit} is not opened in week ${week}, which was fixed`);
+    for (const other of plan.openings.filter((one) => one.kit === kit)) {
+      const isIn = instead !== undefined && instead.from <= other.week && other.week <= instead.to;
+      if (isIn && !isFixedAt(kit, other.week)) complaints.push(`${kit} is opened in week ${other.week} too`);
+    }
   }
 }
 

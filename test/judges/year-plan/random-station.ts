@@ -11,7 +11,10 @@ export interface Sizes {
   readonly clocks: number;
 }
 
-/** Stations of these sizes: tight hours, absences, a qualification, a part that arrives, sometimes a fixed opening. */
+/**
+ * Stations of these sizes: tight hours, absences, qualifications that some may see done, kits for two at once, a part that
+ * arrives, sometimes a fixed opening, sometimes one that was moved.
+ */
 export function stations({ weeks, kits, clocks }: Sizes): fc.Arbitrary<YearStation> {
   return fc.integer({ min: weeks[0], max: weeks[1] }).chain((length) =>
     fc.record({
@@ -29,8 +32,12 @@ export function stations({ weeks, kits, clocks }: Sizes): fc.Arbitrary<YearStati
         .record({ onHand: fc.integer({ min: 0, max: 2 }), week: fc.integer({ min: 0, max: length }) })
         .map((part) => [{ id: "seal", onHand: part.onHand, arrivals: [{ week: part.week, count: 2 }] }]),
       fixed: fc
-        .option(fc.integer({ min: 0, max: length - 1 }), { freq: 3 })
-        .map((week) => (week === null ? [] : [{ kit: "kit-0", week }])),
+        .option(fc.tuple(fc.integer({ min: 0, max: length - 1 }), fc.boolean(), fc.nat(2)), { freq: 3 })
+        .map((drawn) => {
+          if (drawn === null) return [];
+          const [week, isMoved, by] = drawn;
+          return [{ kit: "kit-0", week, ...(isMoved && { instead: { from: week - by, to: week + 1 } }) }];
+        }),
     }),
   );
 }
@@ -42,6 +49,7 @@ function kit(weeks: number, clocks: number) {
     daysOut: fc.integer({ min: 0, max: 9 }),
     minutes: fc.constantFrom(60, 90, 120),
     needs: fc.constantFrom<string[]>([], ["run"], ["run", "fuel"]),
+    hands: fc.constantFrom(1, 1, 1, 2, 3),
     clocks: fc
       .array(clock(weeks), { minLength: 1, maxLength: clocks })
       .map((list) => list.map((one, at) => ({ ...one, id: `clock-${at}` }))),
@@ -62,13 +70,16 @@ function people(weeks: number) {
   const absent = fc
     .tuple(fc.integer({ min: 0, max: weeks * 7 }), fc.integer({ min: 0, max: 9 }))
     .map(([from, length]) => ({ from: day(from), to: day(from + length) }));
+  const sees = fc.constantFrom<string[]>([], [], ["fuel"], ["run", "fuel"]);
   return fc
     .record({
+      sees,
+      lone: fc.boolean(),
       ann: fc.record({ hoursPerWeek: fc.integer({ min: 1, max: 4 }), absent: fc.array(absent, { maxLength: 1 }) }),
       ben: fc.record({ hoursPerWeek: fc.integer({ min: 0, max: 3 }), absent: fc.array(absent, { maxLength: 1 }) }),
     })
-    .map(({ ann, ben }) => [
-      { id: "ann", may: ["run", "fuel"], ...ann },
-      { id: "ben", may: ["run"], ...ben },
+    .map(({ ann, ben, sees: seen, lone }) => [
+      { id: "ann", may: lone ? ["run"] : ["run", "fuel"], sees: seen, ...ann },
+      { id: "ben", may: lone ? ["fuel"] : ["run"], sees: lone ? seen : [], ...ben },
     ]);
 }

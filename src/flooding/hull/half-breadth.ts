@@ -1,0 +1,27 @@
+import { makeHull, MOST_PIECES, PIECE, type HullForm } from "./hull-form.ts";
+
+/**
+ * Half the breadth of a hull at one place: from the centre line to her shell.
+ *
+ * @param form - the hull, valid, lengths in [m]
+ * @param x - forward of the after end [m]
+ * @param z - above the keel [m]
+ * @returns half-breadth [m]; 0 where she has no section at this height
+ * @source DERIVED: docs/methods/flooding.md, "Hull forms"
+ * @example halfBreadthAt({ form: "wedge", length: 9, beam: 2, depth: 1, draught: 0.5 }, 4, 0.5) // 0.5
+ */
+export function halfBreadthAt(form: HullForm, x: number, z: number): number {
+  const pieces = new Float64Array(PIECE * MOST_PIECES);
+  const count = makeHull(form).sectionAt(x, pieces);
+  for (let i = 0; i < count; i += 1) {
+    const [from, to, c0, c1, c2] = pieces.subarray(PIECE * i, PIECE * (i + 1)) as unknown as [
+      number,
+      number,
+      number,
+      number,
+      number,
+    ];
+    if (z >= from && z <= to) return Math.max(0, c0 + c1 * z + c2 * z * z);
+  }
+  return 0;
+}
