@@ -8,6 +8,7 @@ import {
   mannKendall,
   rateOf,
   startingOf,
+  startsByFleet,
   type Belief,
   type Demands,
   type LifeRecord,
@@ -87,6 +88,19 @@ describe("nine in ten intervals hold the truth", PATIENT, () => {
   it("of the chance of starting, each kit against a small fleet pooled warily", () => {
     const covered = pooled(11, 200, "wary");
     expect(covers(covered), `${covered}`).toBe(true);
+  });
+
+  it("of the chance of starting in fleets that seldom or never fail: no kit fails oftener than its range says", () => {
+    const random = repeatableStream(5);
+    const tooSure = share(300, () => {
+      const kits = Array.from({ length: 5 }, () => {
+        const chance = betaQuantile(0.0001 + 0.9998 * random(), 0.5, 20);
+        const trials = 3 + Math.floor(10 * random());
+        return { chance, trials, failures: binomial(random, trials, chance) };
+      });
+      return startsByFleet(kits).of(kits[0]!).failing.p95 < kits[0]!.chance;
+    });
+    expect(tooSure, `${tooSure}`).toBeLessThan(0.05);
   });
 
   it("but not where a small fleet's spread is taken as if it were known: that is too sure, as its answer says", () => {

@@ -26,15 +26,21 @@ describe("the chance that a check finds its mode", () => {
     expect(more).toBeGreaterThan(10);
   });
 
-  it("leans on others only where three were tried and found and missed, and less the more it was tried itself", () => {
+  it("leans on others where any was tried, whether or not they missed anything, and less the more it was tried itself", () => {
     const good = [1, 2, 3, 4].map((i) => ({ found: 19 + (i % 2), planted: 20 }));
     const alone = foundByCheck({ found: 1, planted: 2 });
     const pooled = foundByCheck({ found: 1, planted: 2 }, good);
     expect(pooled.others).toBe(4);
     expect(pooled.chance.mean).toBeGreaterThan(alone.chance.mean + 0.1);
     expect(foundByCheck({ found: 20, planted: 40 }, good).chance.p95).toBeLessThan(0.7);
-    expect(foundByCheck({ found: 1, planted: 2 }, good.slice(0, 1)).others).toBe(0);
-    const all = [1, 2, 3].map(() => ({ found: 5, planted: 5 }));
-    expect(foundByCheck({ found: 5, planted: 5 }, all).others).toBe(0);
+    expect(foundByCheck({ found: 1, planted: 2 }, [{ found: 0, planted: 0 }]).others).toBe(0);
+    const [clean, oneMissed] = [5, 4].map((first) =>
+      foundByCheck(
+        { found: 5, planted: 5 },
+        [first, 5, 5].map((found) => ({ found, planted: 5 })),
+      ),
+    ) as [ReturnType<typeof foundByCheck>, ReturnType<typeof foundByCheck>];
+    expect(clean.others).toBe(3);
+    expect(oneMissed.chance.p05).toBeLessThan(clean.chance.p05);
   });
 });

@@ -1,7 +1,7 @@
 import type { Belief } from "./belief.ts";
 import type { Demands } from "./fleet.ts";
 import { clopperPearson, type Interval } from "./share-intervals.ts";
-import { fleetOfStarts, loneStarts, openingsToTell, type FleetMember } from "./starting.ts";
+import { openingsToTell, startsByFleet } from "./starting.ts";
 
 /** Faults planted before a check that can find them, and how many of them it found. */
 export interface Looks {
@@ -25,8 +25,7 @@ export interface FoundByCheck {
  * The chance that a check finds a planted fault, from hit and miss alone: the faults have no size, so no curve over size
  * is drawn through them.
  *
- * Others pooled: beta-binomial, its spread integrated warily, where at least three checks were tried and faults were both
- * found and missed; else Jeffreys' prior, beta(found + 1/2, missed + 1/2).
+ * Others pooled: beta-binomial, its spread integrated warily, where at least two checks were tried; else Jeffreys' prior, beta(found + 1/2, missed + 1/2).
  *
  * @param own - of this check
  * @param others - other checks of the same pattern
@@ -37,15 +36,14 @@ export interface FoundByCheck {
  * @example foundByCheck({ found: 29, planted: 29 }).interval // [0.90186, 1]
  */
 export function foundByCheck(own: Looks, others: readonly Looks[] = [], level = 0.9): FoundByCheck {
-  const fleet = others.filter(({ planted }) => planted > 0);
-  const law = isTelling([own, ...fleet]) ? fleetOfStarts([own, ...fleet].filter(tried).map(missed)) : loneStarts;
-  const { failing }: FleetMember = law(missed(own));
+  const fleet = startsByFleet([own, ...others].map(missed));
+  const { failing } = fleet.of(missed(own));
   const { mean, p05, p50, p95 } = failing;
   return {
     chance: { mean: 1 - mean, p05: 1 - p95, p50: 1 - p50, p95: 1 - p05 },
     interval: own.planted === 0 ? [0, 1] : clopperPearson(own.found, own.planted, level),
     more: openingsToTell(failing),
-    others: law === loneStarts ? 0 : fleet.length,
+    others: fleet.members === 0 ? 0 : others.filter(tried).length,
   };
 }
 
@@ -55,11 +53,4 @@ function tried({ planted }: Looks): boolean {
 
 function missed({ found, planted }: Looks): Demands {
   return { failures: planted - found, trials: planted };
-}
-
-/** At least three checks, and something found and something missed among them. */
-function isTelling(all: readonly Looks[]): boolean {
-  const those = all.filter(tried);
-  const isFound = those.some(({ found }) => found > 0);
-  return those.length >= 3 && isFound && those.some(({ found, planted }) => found < planted);
 }

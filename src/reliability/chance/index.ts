@@ -8,6 +8,7 @@ export { type Spread } from "./spread.ts";
 export { hiddenRates, type HiddenRate } from "./hidden-rate.ts";
 export {
   fleetOfStarts,
+  startsByFleet,
   loneStarts,
   openingsToTell,
   startingOf,

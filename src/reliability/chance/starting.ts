@@ -55,10 +55,30 @@ export function startingOf(record: StartRecord, prior: ChancePrior): StartBelief
   return { ...ofPieces(updated(pieces, record)), fleet };
 }
 
+/** From so many members on that were ever asked, each is believed by the fleet's record too. */
+const LEAST_FLEET = 2;
+
+/**
+ * What is believed of each member of a fleet: by the fleet's record and its own where at least two were ever asked, by its
+ * own alone else. Whether any failed makes no difference to that: one failure more never speaks for a member.
+ *
+ * @param fleet - every member with its demands
+ * @returns belief about failing by a member's own record [1], and how many members it rests on; 0 where on its own alone
+ * @source as `fleetOfStarts` and `loneStarts`
+ */
+export function startsByFleet(fleet: readonly Demands[]): {
+  readonly of: (own: Demands) => FleetMember;
+  readonly members: number;
+} {
+  const asked = fleet.filter(({ trials }) => trials > 0);
+  if (asked.length < LEAST_FLEET) return { of: loneStarts, members: 0 };
+  return { of: fleetOfStarts(asked), members: asked.length };
+}
+
 /**
  * What a whole fleet's demands say of each member: the fleet's spread is worked out once, warily, from all of them.
  *
- * @param fleet - every member with its demands; at least 2, with a failure and a success among them
+ * @param fleet - every member with its demands; at least 2
  * @returns belief about failing by a member's own record, which is among those of the fleet [1]
  * @source as `startingOf` with pooling "wary": of all members, the spread's weights hold each one's own record already (DERIVED)
  */
@@ -132,11 +152,19 @@ interface Net {
 
 /** A fleet's beta distributions over a net of mean and size, weighed by the fleet's counts and the priors of a and b. */
 function netPieces(fleet: readonly Demands[], pooling: Pooling): readonly BetaPiece[] {
-  const { a, b } = fitFleetOfChances(fleet);
-  const middle = Math.log(a / b);
+  const middle = middleOf(fleet);
   const wide: Net = { odds: [middle - 8, middle + 8], size: [Math.log(5e-3), Math.log(3e6)] };
   const narrow = boxOf(weighed(fleet, pooling, wide, 24), wide, 24);
   return weighed(fleet, pooling, narrow, 28).filter(({ weight }) => weight > SLIGHT);
+}
+
+/** ln odds of failing, near which the belief lies: of the likeliest fleet, which is none where all failed or none did. */
+function middleOf(fleet: readonly Demands[]): number {
+  const failures = fleet.reduce((sum, one) => sum + one.failures, 0);
+  const trials = fleet.reduce((sum, one) => sum + one.trials, 0);
+  if (failures === 0 || failures === trials) return Math.log((failures + 0.5) / (trials - failures + 0.5));
+  const { a, b } = fitFleetOfChances(fleet);
+  return Math.log(a / b);
 }
 
 interface Placed extends BetaPiece {

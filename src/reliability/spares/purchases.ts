@@ -10,6 +10,8 @@ export interface Part {
   readonly cost: number;
   /** On the shelf now. */
   readonly stock: number;
+  /** More than these are never bought [1]; without end if left out. */
+  readonly mostBought?: number;
 }
 
 export interface Purchase {
@@ -66,8 +68,12 @@ export function bestPurchases(parts: readonly Part[], budget: number): Purchases
 }
 
 /** What each further one of a part saves; always less than the one before. */
-function ladderOf({ pipeline, cost, stock }: Part, part: number, budget: number): readonly Step[] {
-  const most = Math.min(Math.floor(budget / cost + 1e-9), Math.ceil(3 * pipeline + 60));
+function ladderOf(
+  { pipeline, cost, stock, mostBought = Infinity }: Part,
+  part: number,
+  budget: number,
+): readonly Step[] {
+  const most = Math.min(mostBought, Math.floor(budget / cost + 1e-9), Math.ceil(3 * pipeline + 60));
   const chances = poissonChances(pipeline, stock + most + Math.ceil(2 * pipeline) + 60);
   const above = (s: number) => chances.slice(s + 1).reduceRight((sum, chance) => sum + chance, 0);
   const steps = Array.from({ length: most }, (_, n) => ({ part, cost, gain: above(stock + n) }));
