@@ -3,7 +3,7 @@ export { loadPattern, patternJsonSchema } from "./file/load-pattern.ts";
 export * from "./look-ups.ts";
 export { MET, type AfterMet, type AfterUse, type CountedItem, type Met } from "./after-use/after-use.ts";
 export { cameUnsealed, isCalledFor, patternAfter, stepsAsked, type Begun } from "./after-use/pattern-after.ts";
-export { linesOf, type PatternLine } from "./lines.ts";
+export { lineLabel, linesOf, type PatternLine } from "./lines.ts";
 export {
   CARD_CAUTIONS,
   CARD_LANGUAGES,
@@ -21,6 +21,7 @@ export {
   type TroubleSign,
   type TroubleTry,
 } from "./trouble/trouble.ts";
+export { startCheckOf } from "./trouble/start-check.ts";
 export { drawingFault, type Beside } from "./card/build-card.ts";
 export { DRAWING_FIELD, LOOKS, readDrawing, type Drawing, type Look, type Shape } from "./card/drawing.ts";
 export { pictureFaults, type PictureFault } from "./pictures/build-pictures.ts";

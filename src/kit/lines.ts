@@ -32,6 +32,12 @@ function linesOfStep(pattern: Pattern, stage: Stage, step: Step): readonly Patte
   return [{ ...common, label: String(step.line), answered, text: step.text }, ...checks];
 }
 
+/** What card and screen call the line of a check: "12b" of a step with several, else "12". */
+export function lineLabel({ line, checks }: Pick<Step, "line" | "checks">, check: string | undefined): string {
+  const index = check === undefined ? -1 : checks.indexOf(check);
+  return index < 0 || checks.length === 1 ? String(line) : `${line}${letters(index)}`;
+}
+
 /** a to z, then aa, ab and on. */
 function letters(index: number): string {
   const last = String.fromCharCode("a".charCodeAt(0) + (index % 26));

@@ -3,6 +3,7 @@ import { linesOf } from "./lines.ts";
 import { loadPattern } from "./file/load-pattern.ts";
 import {
   allSteps,
+  briefingOf,
   checkNamed,
   checksFinding,
   itemNamed,
@@ -122,5 +123,25 @@ describe("the lines of the card", () => {
     const many = { ...look!, checks: Array.from({ length: 28 }, () => "seal-count") };
     const long = { ...pattern, stages: [{ ...pattern.stages[0]!, steps: [many, ...others] }] };
     expect(linesOf(long).map((line) => line.label)).toEqual(expect.arrayContaining(["1z", "1aa", "1ab"]));
+  });
+});
+
+describe("what is said of a kit before it is started", () => {
+  const container = { ...pattern.container, mass: 58, lifters: 4 };
+
+  it("begins with how many lift it, by its own container", () => {
+    const said = briefingOf({ briefing: ["Fuel burns."], container });
+    expect(said).toEqual([expect.stringMatching(/^4 people lift it: 58(\.0)?\skg\.$/), "Fuel burns."]);
+    expect(briefingOf({ briefing: [], container: { ...container, lifters: 1 } })).toEqual([
+      expect.stringMatching(/^1 person lifts it: /),
+    ]);
+  });
+
+  it("is the pattern's own words where a machine lifts it, and nothing where the pattern says nothing", () => {
+    const machines = [{ id: "davit", name: "Davit", safeWorkingLoad: 200 }];
+    expect(briefingOf({ briefing: ["Only the davit."], container: { ...container, machines } })).toEqual([
+      "Only the davit.",
+    ]);
+    expect(briefingOf({ container })).toBeUndefined();
   });
 });

@@ -1,4 +1,4 @@
-import { InputError, printGiven, sayCount } from "#base";
+import { formatQuantity, InputError, printGiven, sayCount } from "#base";
 import type { Check, FuelKind, Item, Mode, Pattern, Stage, StageId, Step } from "./pattern.ts";
 
 /**
@@ -92,6 +92,16 @@ export function isStartedByKey(pattern: Pattern): boolean {
 export function sayLifting({ lifters, machines = [] }: Pattern["container"]): string {
   if (machines.length === 0) return `${lifters} to lift`;
   return `${machines.map(({ name }) => name).join(" or ")}, ${sayCount(lifters, "person", "people")} at the lift`;
+}
+
+/** What is said of a kit before it is started: how many lift it, by its container's own mass, then its pattern's words. */
+export function briefingOf({
+  briefing,
+  container,
+}: Pick<Pattern, "briefing" | "container">): readonly string[] | undefined {
+  if (briefing === undefined || container.machines) return briefing;
+  const { lifters, mass } = container;
+  return [`${sayCount(lifters, "person lifts", "people lift")} it: ${formatQuantity(mass, "mass")}.`, ...briefing];
 }
 
 /** The step of this id. */

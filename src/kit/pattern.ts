@@ -160,7 +160,7 @@ export type Check =
       readonly kind: "match";
       readonly first: string;
       readonly second: string;
-      readonly against?: "recorded-seal" | "recorded-tag";
+      readonly against?: "recorded-seal" | "recorded-tag" | "recorded-serial";
     })
   /** The date printed on the item is read and entered; it must reach the day that `beyond` names, or today. */
   | (CheckBase & { readonly kind: "date"; readonly beyond?: "next-turnaround" });

@@ -71,10 +71,23 @@ describe("the petrol kit", () => {
     for (const step of allSteps(pattern).filter(({ id }) => ending.includes(id))) expect(workOf(step)).toEqual([]);
   });
 
+  const proofOf = (mode: string, item: string) => {
+    const finding = { mode, item } as Parameters<typeof proofWanted>[0];
+    return proofWanted(finding, pattern);
+  };
+
   it("proves a mended leak by a run, not by a look alone", () => {
-    const finding = { mode: "coupling-o-ring-cut", item: "fuel-coupling" } as Parameters<typeof proofWanted>[0];
-    expect(proofWanted(finding, pattern).map(({ id }) => id)).toEqual(["coupling-o-ring-look", "runs-through-range"]);
+    const proof = proofOf("coupling-o-ring-cut", "fuel-coupling").map(({ id }) => id);
+    expect(proof).toEqual(["coupling-o-ring-look", "carburettor-look", "runs-through-range"]);
   });
+
+  it.each(pattern.modes.filter(({ provedBy = [] }) => provedBy.includes("runs-through-range")))(
+    "proves $name by looking for fuel with white paper, beside the run",
+    ({ id, item }) => {
+      const wiped = proofOf(id, item).filter(({ ask, expect: right }) => /white paper/.test(ask) && /dry/.test(right));
+      expect(wiped).not.toEqual([]);
+    },
+  );
 });
 
 describe("READY-26 the petrol kit with its fuel coupling parted, one of its two checks answered", () => {

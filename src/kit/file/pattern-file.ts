@@ -110,8 +110,8 @@ const checkBlock = z
           first: readingText(60, "The first thing read."),
           second: readingText(60, "The thing it must agree with."),
           against: oneWord(
-            ["recorded-seal", "recorded-tag"],
-            "The second stands on record, only the first is entered. recorded-seal: the seal on record when the kit was opened; recorded-tag: what was read here last time.",
+            ["recorded-seal", "recorded-tag", "recorded-serial"],
+            "The second stands on record, only the first is entered. recorded-seal: the seal on record when the kit was opened; recorded-tag: what was read here last time; recorded-serial: the serial that the kit is on record under.",
           ).exactOptional(),
         },
         "Two things that must agree, each read and entered unless the second stands on record.",

@@ -39,6 +39,7 @@ export const LINT_RULES = [
   "forbids-unsaid",
   "forbids-nothing",
   "leak-proved-cold",
+  "runs-on-unstarted",
   "one-look-not-one",
   "not-done-together",
   "own-caution-not-first",

@@ -39,9 +39,14 @@ function fuelHits(pattern: Pattern): readonly LintHit[] {
   const [own, other]: readonly [Hazard, readonly Hazard[]] = isDiesel
     ? ["opens-diesel", ["opens-fuel", "fills-fuel"]]
     : ["opens-fuel", ["opens-diesel"]];
-  if (!pattern.engine || !other.some((hazard) => hasHazard(pattern, hazard))) return [];
-  const what = `It burns ${isDiesel ? "diesel" : "petrol"}, and a step warns of another fuel.`;
+  if (!pattern.engine || !other.some((hazard) => hasHazard(pattern, hazard) || isTried(pattern, hazard))) return [];
+  const what = `It burns ${isDiesel ? "diesel" : "petrol"}, and a step or a try warns of another fuel.`;
   return [{ rule: "fuel-of-another", where: "engine.fuelKind", what, remedy: `Name the hazard ${own} at its steps.` }];
+}
+
+function isTried({ troubles = [] }: Pattern, hazard: Hazard): boolean {
+  const looks = troubles.flatMap(({ look, tries }) => [...(look ? [look] : []), ...tries]);
+  return looks.some(({ hazards }) => hazards.includes(hazard));
 }
 
 function wanted(isThere: boolean, where: string, what: string): readonly LintHit[] {

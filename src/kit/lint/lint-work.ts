@@ -3,6 +3,7 @@ import { allSteps, checksFinding } from "../look-ups.ts";
 import type { Mode, Pattern } from "../pattern.ts";
 import { forbiddenBy, isForbiddingUnsaid, workOf } from "../work/forbids.ts";
 import { WORKS } from "../work/work.ts";
+import { startCheckOf } from "../trouble/start-check.ts";
 
 /** Does every fault that grounds the kit say which work it forbids, and is there such work? */
 export function workLint(pattern: Pattern): readonly LintHit[] {
@@ -11,6 +12,7 @@ export function workLint(pattern: Pattern): readonly LintHit[] {
     ...unsaid(pattern, mode),
     ...neverDone(mode, done),
     ...provedCold(pattern, mode),
+    ...runsOn(pattern, mode),
   ]);
 }
 
@@ -33,6 +35,15 @@ function neverDone(mode: Mode, done: ReadonlySet<string>): readonly LintHit[] {
       },
     ),
   );
+}
+
+/** What did not start does not run: nothing that needs it running is done until it was put right. */
+function runsOn(pattern: Pattern, mode: Mode): readonly LintHit[] {
+  const start = pattern.troubles && startCheckOf(pattern);
+  if (mode.effect !== "grounds" || !start?.finds.includes(mode.id)) return [];
+  if (forbiddenBy(pattern, mode).includes("start")) return [];
+  const what = `It is found where the kit does not start (${start.id}), and lets lines go on that need it running.`;
+  return [hit("runs-on-unstarted", { what: "mode", id: mode.id }, { what, remedy: "Add start to its forbids." })];
 }
 
 /** A leak that forbids fuel and starting is mended only when it ran: a look at a cold machine proves nothing. */

@@ -168,6 +168,23 @@ const CASES: readonly (readonly [LintRule, string, string, ...Change[]])[] = [
     ],
     [["stages", 2, "steps", 0, "does"], ["fuel"]],
   ],
+  [
+    "runs-on-unstarted",
+    "not started, and run on",
+    "mode pump-dead",
+    [
+      ["troubles"],
+      [
+        {
+          sign: "will-not-start",
+          name: "Will not start",
+          nextPump: 6,
+          causes: [{ id: "dead", says: "Pump dead", mode: "pump-dead", weight: 1 }],
+          tries: [{ id: "again", does: "Try again.", minutes: 1, ends: { dead: 0.1 } }],
+        },
+      ],
+    ],
+  ],
   ["one-look-not-one", "a check of another step", "step look", [[...LOOK, "oneLook"], [["seal-count", "pump-turns"]]]],
   ["one-look-not-one", "something to be read", "step look", [[...LOOK, "oneLook"], [["seal-count", "seal-match"]]]],
   ["one-look-not-one", "twice", "step look", [[...LOOK, "oneLook"], [["seal-count", "seal-count"]]]],

@@ -23,12 +23,12 @@ describe("troubles of a pattern", () => {
     expect(faultsOf(text.replace("mode: plug-lead-loose, weight", "mode: plug-lead-lose, weight"))).toEqual([
       expect.stringMatching(/^KI-107 .*mode/),
     ]);
-    expect(faultsOf(text.replace("set-wrong: 0.97", "set-rong: 0.97"))).toEqual([expect.stringMatching(/^KI-107 /)]);
+    expect(faultsOf(text.replace("fuel-shut: 0.97", "fuel-shud: 0.97"))).toEqual([expect.stringMatching(/^KI-107 /)]);
   });
 
   it("have chances that are chances and weights that are counts", () => {
-    expect(faultsOf(text.replace("set-wrong: 0.97", "set-wrong: 1.2"))).toEqual([expect.stringMatching(/^KI-109 /)]);
-    expect(faultsOf(text.replace("weight: 12 }", "weight: 0 }"))).toEqual([expect.stringMatching(/^KI-109 /)]);
+    expect(faultsOf(text.replace("fuel-shut: 0.97", "fuel-shut: 1.2"))).toEqual([expect.stringMatching(/^KI-109 /)]);
+    expect(faultsOf(text.replace("weight: 10 }", "weight: 0 }"))).toEqual([expect.stringMatching(/^KI-109 /)]);
   });
 
   it("may be left out: patterns made before there were any load as they did", () => {

@@ -39,12 +39,21 @@ const tryBlock = block(
   "One thing to do about it.",
 );
 
+const lookBlock = block(
+  {
+    does: readingText(200, "How to see that it is so, as an instruction."),
+    hazards: listOf(oneWord(HAZARDS, "A hazard."), 0, "What it does that can hurt.").default([]),
+  },
+  "How to see the sign without harm.",
+);
+
 /** The part `troubles` of a pattern file. */
 export const troublesBlock = listOf(
   block(
     {
       sign: oneWord(TROUBLE_SIGNS, "What is seen."),
       name: readingText(60, "The same, as a person would say it."),
+      look: lookBlock.exactOptional(),
       nextPump: bareNumber(1, 240, "Minutes to leave it and put the next pump to work."),
       causes: listOf(causeBlock, 1, "What may be behind it."),
       tries: listOf(tryBlock, 1, "What to do about it."),

@@ -44,6 +44,8 @@ export interface TroubleTry {
 /** A way in which a kit fails at work, with what may be behind it and what to do. */
 export interface Trouble {
   readonly sign: TroubleSign;
+  /** How to see that it is so, and what that does that can hurt. */
+  readonly look?: { readonly does: string; readonly hazards: readonly Hazard[] };
   /** As a person would say it: "Will not start". */
   readonly name: string;
   /** To leave it and put the next pump to work instead [min]. */
