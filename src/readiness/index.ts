@@ -116,6 +116,12 @@ export { isCountSaid, saysItsCount, saySeen, sealWitness } from "./kit/answer-wo
 export { recordOf } from "./kit/record.ts";
 export { sealingRefusals, type Sealing } from "./kit/sealing.ts";
 export {
+  clockAt,
+  endedBy,
+  type AtClock,
+  isOfMeasured,
+  isShare,
+  isToMeasure,
   judgeAnswer,
   judgeInstant,
   judgeReading,
@@ -124,6 +130,7 @@ export {
   secondsSaid,
   secondsWanted,
   toConfirm,
+  seenGate,
   stepGate,
   type Against,
   type AnswerVerdict,
@@ -163,7 +170,6 @@ export {
   type HiddenRecord,
   type InCommon,
   lastProved,
-  startCheckOf,
 } from "./demands/index.ts";
 export { AHEAD_DAYS, sundayOf, workLinesOf } from "./work/work-lines.ts";
 export type { PartNeed, WorkLine, WorkTask } from "./work/work-line.ts";

@@ -211,6 +211,8 @@ export interface TimerState {
   readonly seconds?: number;
   readonly reached?: boolean;
   readonly pulls?: number;
+  /** Findings that ground, raised while it ran: where one forbids the step, the clock ended there and proves nothing. */
+  readonly meanwhile?: readonly string[];
   readonly mark: Mark;
 }
 
@@ -297,6 +299,8 @@ export interface Reason {
   readonly finding?: string;
   /** Step at which it can be put right, where there is one. */
   readonly step?: string;
+  /** Which of its checks, where it is one. */
+  readonly check?: string;
 }
 
 export interface Lapse {

@@ -1,8 +1,7 @@
-import type { Pattern } from "#kit";
+import { startCheckOf, type Pattern } from "#kit";
 import type { KitState, Run, Turnaround } from "../state.ts";
 import type { Demand } from "./demand.ts";
 import { openingsOf } from "./openings.ts";
-import { startCheckOf } from "./start-check.ts";
 
 /** What one opening tells of its first start. */
 interface Told {
@@ -23,15 +22,18 @@ export function benchDemands(kit: KitState, pattern: Pattern | undefined): reado
   const runs = kit.runs.filter(({ casualty, drill }) => casualty === undefined && drill === undefined);
   const check = pattern && startCheckOf(pattern)?.id;
   const proved = check === undefined ? [] : provedIn(kit, check);
-  const byRun = runs.flatMap((run) => tellingRun(run) ?? withRun(run, proved) ?? measuredRun(run) ?? []);
+  const byRun = runs.flatMap((run) => tellingRun(run, proved) ?? withRun(run, proved) ?? measuredRun(run) ?? []);
   const others = proved.filter(({ turnaround }) => !runs.some((run) => run.turnaround === turnaround));
   return [...byRun, ...others].map((told) => demandOf(told, pattern));
 }
 
 type Proved = Told & { readonly turnaround: string };
 
-function tellingRun(run: Run): Told | undefined {
-  return run.started === undefined ? undefined : { at: run.at, started: run.started, run };
+/** Pulls counted without a start, at a line then answered as seen: who answered it saw it run. */
+function tellingRun(run: Run, proved: readonly Proved[]): Told | undefined {
+  if (run.started === undefined) return undefined;
+  const isSeen = proved.some(({ turnaround, started }) => turnaround === run.turnaround && started);
+  return { at: run.at, started: run.started || isSeen, run };
 }
 
 function withRun(run: Run, proved: readonly Proved[]): Told | undefined {

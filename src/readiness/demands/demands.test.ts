@@ -13,6 +13,28 @@ const told = (kit: KitState, ...casualties: CasualtyState[]) =>
 
 const refused = (at: string) => ({ pump: "p1", sign: "wont-start", at });
 
+const SEEN_START = {
+  modes: [{ id: "dead", effect: "grounds" }],
+  checks: [{ id: "runs", kind: "prove", finds: ["dead"] }],
+  stages: [{ id: "prime", steps: [{ id: "start", checks: ["runs"] }] }],
+} as unknown as Pattern;
+
+const answered = (answer: string) =>
+  ({
+    id: "k1",
+    findings: [],
+    turnarounds: [
+      {
+        id: "t-2027-01-01",
+        opened: { at: "2027-01-01T09:00:00Z" },
+        answers: { "start/runs": { answer, check: "runs", mark: { at: "2027-01-01T10:02:00Z" } } },
+      },
+    ],
+    runs: [run("2027-01-01", { pulls: 6, started: false })],
+  }) as unknown as KitState;
+
+const toldBy = (answer: string) => demandsOf(answered(answer), [], SEEN_START).map(({ worked }) => worked);
+
 describe("times that a kit was asked to start", () => {
   it("are the first starts of turnarounds: started and primed, not started, started without water", () => {
     const kit = kitWith(
@@ -22,6 +44,11 @@ describe("times that a kit was asked to start", () => {
       run("2027-04-01", { pulls: 1, started: true }),
     );
     expect(told(kit)).toEqual(["turnaround worked", "turnaround start", "turnaround prime", "turnaround worked"]);
+  });
+
+  it("are what the line says where pulls were counted, no start was told, and it was answered as seen", () => {
+    expect(toldBy("seen")).toEqual([true]);
+    expect(toldBy("wrong")).toEqual([false]);
   });
 
   it("are not turnarounds in which nobody told of a start or of water", () => {

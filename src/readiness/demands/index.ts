@@ -3,5 +3,4 @@ export { demandsOf } from "./demands.ts";
 export { hiddenOf, type HiddenRecord } from "./hidden.ts";
 export { inCommonOf, type InCommon } from "./in-common.ts";
 export { plantedStoppingOf, type PlantedStopping } from "./planted.ts";
-export { startCheckOf } from "./start-check.ts";
 export { lastProved } from "./proved.ts";

@@ -1,8 +1,7 @@
-import type { Pattern } from "#kit";
+import { startCheckOf, type Pattern } from "#kit";
 import type { KitState, Turnaround } from "../state.ts";
 import type { Demand } from "./demand.ts";
 import { openingsOf } from "./openings.ts";
-import { startCheckOf } from "./start-check.ts";
 
 /**
  * When a kit last started and gave water: at the last demand that worked, or where a start that failed was mended and

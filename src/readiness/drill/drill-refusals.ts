@@ -1,3 +1,4 @@
+import { lineLabel } from "#kit";
 import { nameOfItem, nameOfMode, type Lookup } from "../lookup.ts";
 import type { KitState, Reason, Turnaround } from "../state.ts";
 import { compareDrill, type ComparedFault } from "./compare.ts";
@@ -52,9 +53,10 @@ function notLookedAgain(turnaround: Turnaround, fault: ComparedFault, lookup: Lo
   return Object.values(turnaround.answers).flatMap(({ check, step, mark }) => {
     const finds = check === undefined ? [] : (lookup.checks.get(check)?.finds ?? []);
     if (!finds.includes(fault.mode) || Date.parse(mark.at) > Date.parse(removed.at)) return [];
-    const line = lookup.steps.get(step)?.line;
-    const text = `Look again, a planted fault was taken out since: line ${line ?? step}, ${nameOfItem(lookup, fault.item)}.`;
-    return [{ ...because(text), item: fault.item, step }];
+    const at = lookup.steps.get(step);
+    const line = at ? lineLabel(at, check) : step;
+    const text = `Look again, a planted fault was taken out since: line ${line}, ${nameOfItem(lookup, fault.item)}.`;
+    return [{ ...because(text), item: fault.item, step, ...(check !== undefined && { check }) }];
   });
 }
 

@@ -107,8 +107,8 @@ describe("a kit in a drill", () => {
     expect(refused(hand)[0]).toBe("Every planted fault is named removed: end the drill first.");
     write(hand, "drill-ended", { how: "compared" });
     expect(refused(hand)).toEqual([
-      "Look again, a planted fault was taken out since: line 2, Pump.",
-      "Look again, a planted fault was taken out since: line 3, Torch.",
+      "Look again, a planted fault was taken out since: line 2a, Pump.",
+      "Look again, a planted fault was taken out since: line 3a, Torch.",
     ]);
     expect(refused(ended())).toEqual([]);
   });

@@ -13,6 +13,7 @@ import type { StepAnswer } from "../kinds/kit-parts.ts";
 import { lookUp, nameOfMode, type Lookup } from "../lookup.ts";
 import type { Finding, KitState, Turnaround } from "../state.ts";
 import { isGrounding, isRemedied } from "./finding-list.ts";
+import { forbiddenByFinding } from "./forbidden.ts";
 import { halfDoneBefore } from "./half-done.ts";
 import { proofSoFar } from "./proof-so-far.ts";
 import { wrongWithoutFinding } from "./loose-ends.ts";
@@ -122,11 +123,6 @@ function whereFound({ step, check }: { readonly step?: string; readonly check?: 
 function isDoneAbout(finding: Finding, pattern: Pattern, turnaround: Turnaround): boolean {
   if (!isRemedied(finding)) return false;
   return !proofSoFar(finding, pattern, turnaround).isRefuted;
-}
-
-function forbiddenByFinding(pattern: Pattern, finding: Finding): readonly Work[] {
-  const mode = modeNamed(pattern, finding.mode);
-  return mode ? forbiddenBy(pattern, mode) : forbiddenByUnknown(pattern, finding.step);
 }
 
 /** Nobody has said yet what is wrong there: all that the gravest of it may forbid. */

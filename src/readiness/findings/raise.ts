@@ -5,6 +5,7 @@ import { isHiding } from "../drill/drill-now.ts";
 import type { Drill } from "../drill/drill-state.ts";
 import { markOf } from "../draft.ts";
 import type { FindingRaised, FindingProved, Remedy } from "../kinds/kit-parts.ts";
+import { noteMeanwhile } from "../turnaround/timers.ts";
 import { fold as prove } from "./finding-proved.kind.ts";
 import { fold as noteRemedy } from "./remedy-made.kind.ts";
 
@@ -14,6 +15,7 @@ export function raise(draft: KitDraft, body: FindingRaised, entry: Entry): void 
   const drill = drillOf(draft, body.turnaround);
   const finding = { ...said, id, raised: markOf(entry), remedies: [], ...(drill && { drill: drill.id }) };
   if (!draft.addFinding(finding)) return;
+  if (said.effect === "grounds") noteMeanwhile(draft, id);
   takeUpWaiting(draft, id);
   if (drill) closeFinding(draft, drill, id, undefined);
 }

@@ -1,4 +1,6 @@
 export { judgeAnswer, type AnswerVerdict } from "./answer.ts";
+export { clockAt, clockRun, endedBy, type AtClock } from "./clock.ts";
+export { isOfMeasured, isShare, isToMeasure } from "./delivery-gate.ts";
 export {
   confirmedBy,
   secondsSaid,
@@ -10,5 +12,5 @@ export {
   type ToConfirm,
 } from "./qualified.ts";
 export { judgeReading, type Against, type Judged } from "./reading.ts";
-export { readingGate, stepGate, type Gate } from "./step-gate.ts";
+export { readingGate, seenGate, stepGate, type Gate } from "./step-gate.ts";
 export { judgeInstant } from "./taken.ts";

@@ -4,7 +4,7 @@ import type { TimerState } from "../state.ts";
 /** Whether a step may be answered as seen yet, and what it waits for. */
 export type Gate =
   | { readonly open: true }
-  | { readonly open: false; readonly because: "count-pulls" | "time-prime" }
+  | { readonly open: false; readonly because: "count-pulls" | "time-prime" | "no-start" }
   | { readonly open: false; readonly because: "not-started" | "stopped-early"; readonly what: "wait" | "run" }
   /** `left` [s], not rounded. */
   | { readonly open: false; readonly because: "not-over"; readonly what: "wait" | "run"; readonly left: number };
@@ -24,6 +24,17 @@ export function stepGate({ timer: wanted }: Pick<Step, "timer">, timer: TimerSta
   if (wanted.kind === "pulls") return timer?.pulls === undefined ? { open: false, because: "count-pulls" } : OPEN;
   if (wanted.kind === "prime") return timer?.seconds === undefined ? { open: false, because: "time-prime" } : OPEN;
   return clockGate(wanted, timer, now);
+}
+
+/**
+ * Whether a step may be answered as seen: as `stepGate`; and pulls that were counted are seen to have done it only once
+ * somebody said on which of them it ran.
+ *
+ * @param now - RFC 3339, as for `stepGate`
+ */
+export function seenGate(step: Pick<Step, "timer">, timer: TimerState | undefined, now?: string): Gate {
+  const isUntold = step.timer?.kind === "pulls" && timer?.pulls !== undefined && timer.reached !== true;
+  return isUntold ? { open: false, because: "no-start" } : stepGate(step, timer, now);
 }
 
 /**

@@ -27,6 +27,19 @@ function read(): Hand {
   return by.seal();
 }
 
+describe("the serial on a plate", () => {
+  it("is held against the one that the kit is on record under, not against a second reading of the same set", () => {
+    const plate: Check = { ...TAG, against: "recorded-serial" };
+    const kit = kitOf(new Hand().enrol().open());
+    const recorded = recordedFor(plate, kit, kit.turnaround);
+    expect(recorded).toBe("S-1");
+    const read = (first: string) =>
+      judgeReading(plate, { kind: "match", first, second: first }, { today: "2026-01-10", recorded });
+    expect(read("XX-1")).toEqual({ right: false, because: "differs" });
+    expect(read("s-1")).toMatchObject({ right: true });
+  });
+});
+
 describe("READY-34 the number on a hose's tag", () => {
   it("is written where it is seen for the first time, and stands on record from then on", () => {
     const none = kitOf(new Hand().enrol().open());

@@ -2,7 +2,8 @@ import type { Check } from "#kit";
 import type { KitState, Turnaround } from "../state.ts";
 
 /**
- * What stands on record for a check that is held against it: the seal, or the number read off the same thing last time.
+ * What stands on record for a check that is held against it: the seal, the kit's own serial, or the
+ * number read off the same thing last time.
  *
  * @param kit - the kit as it stands
  * @param turnaround - the one it is asked in; the kit's own seal where it is asked in none
@@ -11,6 +12,7 @@ import type { KitState, Turnaround } from "../state.ts";
 export function recordedFor(check: Check | undefined, kit: KitState, turnaround?: Turnaround): string | undefined {
   if (check?.kind !== "match" || check.against === undefined) return undefined;
   if (check.against === "recorded-tag") return tagOf(kit, check);
+  if (check.against === "recorded-serial") return kit.serial;
   return turnaround ? turnaround.opened.sealOnRecord : kit.seal?.number;
 }
 

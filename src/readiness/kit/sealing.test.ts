@@ -47,6 +47,18 @@ describe("what refuses a seal", () => {
     ]);
   });
 
+  it("names the check that is meant of a line with several, to go to", () => {
+    const hand = new Hand().enrol().open();
+    hand.write("step-answered", { ...LOOK, answer: "wrong" });
+    const at = (step: string) => {
+      const kit = kitOf(hand);
+      const sealing = { kit, turnaround: kit.turnaround!, pattern: SAMPLE_PATTERN, allKits: [kit] };
+      return sealingRefusals(sealing).flatMap((one) => (one.step === step && one.check ? [one.check] : []));
+    };
+    expect(at("look-pump")).toEqual(["paint", "turns"]);
+    expect(at("look-torch")).toEqual(["light", "cell-date", "volts"]);
+  });
+
   it("is a line answered wrong until a finding is raised at it, and the finding until it is proved", () => {
     const hand = done();
     hand.write("step-answered", { ...LOOK, answer: "wrong" });

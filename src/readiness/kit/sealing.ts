@@ -5,7 +5,7 @@ import { datesUnknown, lineKeys } from "./life.ts";
 import { lookUp, nameOfItem, nameOfMode, stepsForItem, type Lookup, type PlacedStep } from "../lookup.ts";
 import { textOfLine, wrongWithoutFinding } from "../findings/loose-ends.ts";
 import { drillRefusals } from "../drill/drill-refusals.ts";
-import { stepGate } from "../judging/index.ts";
+import { clockRun, isToMeasure, stepGate } from "../judging/index.ts";
 import { isSameSeal } from "./seal-number.ts";
 import type { KitState, Reason, Turnaround } from "../state.ts";
 
@@ -37,7 +37,8 @@ export function sealingRefusals(sealing: Sealing): readonly Reason[] {
     ...unaccounted(sealing, lookup),
     ...notRenewed(sealing, lookup),
     ...datesToRead(sealing),
-    ...notRun(sealing.turnaround, lookup),
+    ...notRun(sealing, lookup),
+    ...notMeasured(sealing, lookup),
     ...sealing.kit.toSettle.map((one) => because("to-settle", `To settle first: ${one.about}`)),
     ...(sealing.seal === undefined ? [] : sealRefusals(sealing, sealing.seal)),
   ];
@@ -57,9 +58,11 @@ function unanswered(turnaround: Turnaround, lookup: Lookup): readonly Reason[] {
   return required(lookup, turnaround).flatMap((step) =>
     lineKeys(step)
       .filter((key) => !turnaround.answers[key])
-      .map((key) => ({
-        ...because("turnaround", `Not answered: ${textOfLine(lookup, step, checkOf(step, key))}.`),
+      .map((key) => checkOf(step, key))
+      .map((check) => ({
+        ...because("turnaround", `Not answered: ${textOfLine(lookup, step, check)}.`),
         step: step.id,
+        ...(check !== undefined && { check }),
       })),
   );
 }
@@ -69,6 +72,7 @@ function wrongs({ kit, turnaround }: Sealing, lookup: Lookup): readonly Reason[]
     ...because("finding", `Found wrong: raise a finding, or answer again: ${loose.text}.`),
     ...loose.about,
     step: loose.step,
+    ...(loose.check !== undefined && { check: loose.check }),
   }));
 }
 
@@ -108,13 +112,35 @@ function datesToRead({ kit, pattern }: Sealing): readonly Reason[] {
   });
 }
 
-function notRun(turnaround: Turnaround, lookup: Lookup): readonly Reason[] {
+function notRun(sealing: Sealing, lookup: Lookup): readonly Reason[] {
+  const { turnaround } = sealing;
   return required(lookup, turnaround)
-    .filter((step) => !stepGate(step, turnaround.timers[step.id]).open && !isImpossible(turnaround, step))
+    .filter((step) => !stepGate(step, clockRun(sealing, step.id)).open && !isImpossible(turnaround, step))
     .map((step) => ({
       ...because("turnaround", `Its time has not run: ${textOfLine(lookup, step, undefined)}.`),
       step: step.id,
     }));
+}
+
+/** What stands on a paper card was worked out there. */
+function isTypedOffCard(turnaround: Turnaround, step: Step): boolean {
+  return Object.values(turnaround.answers).some((one) => one.step === step.id && one.fromCard === true);
+}
+
+/** A share that nobody measured proves nothing of the pump. */
+function notMeasured(sealing: Sealing, lookup: Lookup): readonly Reason[] {
+  const { turnaround } = sealing;
+  return required(lookup, turnaround)
+    .filter((step) => isAnsweredSeen(turnaround, step) && isToMeasure(sealing, step.id))
+    .filter((step) => !isTypedOffCard(turnaround, step))
+    .map((step) => ({
+      ...because("turnaround", `Delivery not measured: ${textOfLine(lookup, step, undefined)}.`),
+      step: step.id,
+    }));
+}
+
+function isAnsweredSeen(turnaround: Turnaround, step: Step): boolean {
+  return lineKeys(step).some((key) => turnaround.answers[key]?.answer === "seen");
 }
 
 function sealRefusals({ allKits, kit }: Sealing, seal: string): readonly Reason[] {

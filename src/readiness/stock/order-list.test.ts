@@ -84,6 +84,16 @@ describe("what must be ordered by which day", () => {
     expect(openOrders([partOf([order("2026-10-01"), received(1, { order: "o1" })])])).toEqual([]);
   });
 
+  it("orders nothing twice: what is on order counts towards what is to be kept, and where ordering anew is no sooner", () => {
+    const keep = { setting: { ...CELLS, keep: [{ place: "north", least: 3 }] } };
+    expect(listOf([received(3), order("2026-12-01")], keep)).toEqual([]);
+    expect(listOf([received(2)], keep)).toMatchObject([{ count: 2 }]);
+    expect(listOf([received(2), order("2026-07-01")], keep)).toMatchObject([{ count: 1, onOrder: 1 }]);
+    const used: Line = ["stock-used", "2026-05-01", { place: "north", count: 1, day: "2026-05-01", note: "n" }];
+    const late = listOf([used, order("2026-12-01")]);
+    expect(late, "a new one would be here in July").toMatchObject([{ want: TODAY, onOrder: 1 }]);
+  });
+
   it("counts neither what is recalled nor what will have spoilt on the shelf", () => {
     const recalled: Line = ["lot-recalled", "2026-05-01", { lot: "L1", reason: "Leaks.", effect: "notes" }];
     expect(listOf([received(1, { lot: "L1" }), recalled])).toMatchObject([{ count: 1, usable: 0 }]);

@@ -99,7 +99,8 @@ function lineOf(
   const ahead = new ShelfAhead(shelf, today);
   const usable = ahead.balance;
   const arrivals = orders.map(({ order, outstanding }) => ({ day: arrivalOf(part, order), count: outstanding }));
-  const short = ahead.shortfall({ part, needs, arrivals, least, until });
+  const soonest = part.leadTime === undefined ? today : addSpan(today, parseSpan(part.leadTime, "leadTime"));
+  const short = ahead.shortfall({ part, needs, arrivals, least, until, soonest });
   if (short === undefined) return undefined;
   const cost = part.cost === undefined ? {} : { cost: part.cost * short.count };
   const onOrder = orders.reduce((sum, { outstanding }) => sum + outstanding, 0);

@@ -17,6 +17,13 @@ export interface Ahead {
   /** Least to be kept. */
   readonly least: number;
   readonly until: PlainDate;
+  /** Day on which what is ordered today would be here: what comes no later counts as there. */
+  readonly soonest: PlainDate;
+}
+
+/** The same with the day from which each arrival counts. */
+interface Coming extends Pick<Ahead, "part" | "needs"> {
+  readonly arrivals: readonly (Ahead["arrivals"][number] & { readonly from: PlainDate })[];
 }
 
 /** One part on one shelf from today on, as days go by. What lapses first is taken first. */
@@ -42,24 +49,36 @@ export class ShelfAhead {
     return this.#lots.reduce((sum, { count }) => sum + count, 0) - this.#owed;
   }
 
-  /** The first day on which it falls below the least, and how many would have kept it above until the end. */
-  shortfall(ahead: Ahead): { readonly want: PlainDate; readonly count: number } | undefined {
-    const days = [this.#today, ...this.#spoilDays(), ...[...ahead.needs, ...ahead.arrivals].map(({ day }) => day)];
+  /**
+   * The first day on which it falls below the least, and how many would have kept it above until the end. What is on order
+   * counts towards what is to be kept; towards what a kit wants only where ordering anew would not be sooner.
+   */
+  shortfall(asked: Ahead): { readonly want: PlainDate; readonly count: number } | undefined {
+    const arrivals = asked.arrivals.map((one) => ({ ...one, from: one.day <= asked.soonest ? this.#today : one.day }));
+    const ahead = { ...asked, arrivals };
+    const days = [
+      this.#today,
+      ...this.#spoilDays(),
+      ...ahead.needs.map(({ day }) => day),
+      ...arrivals.map(({ from }) => from),
+    ];
     let [want, count]: [PlainDate | undefined, number] = [undefined, 0];
     for (const day of [...new Set(days.map((one) => (one < this.#today ? this.#today : one)))].toSorted()) {
       if (day > ahead.until) break;
       this.#pass(day, ahead);
-      const short = ahead.least - this.balance;
+      const toCome = arrivals.reduce((sum, one) => sum + (one.from > day ? one.count : 0), 0);
+      const short = Math.max(ahead.least - this.balance - toCome, -this.balance);
       if (short > 0) want ??= day;
       count = Math.max(count, short);
     }
     return want === undefined ? undefined : { want, count };
   }
 
-  #pass(day: PlainDate, { part, needs, arrivals }: Ahead): void {
+  #pass(day: PlainDate, { part, needs, arrivals }: Coming): void {
     this.#spoil(day);
     const isNow = (one: { readonly day: PlainDate }) => one.day === day || (day === this.#today && one.day < day);
-    for (const { count } of arrivals.filter(isNow)) this.#lots.push({ count, ...lifeOf(part, day) });
+    const come = arrivals.filter(({ from }) => isNow({ day: from }));
+    for (const one of come) this.#lots.push({ count: one.count, ...lifeOf(part, one.day < day ? day : one.day) });
     this.#owed += needs.filter(isNow).reduce((sum, { count }) => sum + count, 0);
     this.#settle();
   }

@@ -13,6 +13,6 @@ export type Body = BodyOf<typeof schema>;
 
 /** Started anew it is not yet over. */
 export function fold(draft: KitDraft, body: Body, entry: Entry): void {
-  const { seconds: _seconds, reached: _reached, ...before } = timerOf(draft, body, entry);
+  const { seconds: _seconds, reached: _reached, meanwhile: _meanwhile, ...before } = timerOf(draft, body, entry);
   putTimer(draft, body, { ...before, started: entry.at, mark: markOf(entry) }, entry);
 }

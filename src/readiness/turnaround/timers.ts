@@ -34,3 +34,14 @@ export function stopTimer(draft: KitDraft, timed: Timed, found: Partial<TimerSta
   }
   putTimer(draft, timed, { ...before, ...found, mark: markOf(entry) }, entry);
 }
+
+/** Notes a finding that grounds beside every clock that runs in the open turnaround: the engine may have to stop for it. */
+export function noteMeanwhile(draft: KitDraft, finding: string): void {
+  const open = draft.kit.turnaround && draft.knownTurnaround(draft.kit.turnaround.id);
+  if (!open) return;
+  const running = Object.entries(open.timers).filter(([, { started }]) => started !== undefined);
+  if (running.length === 0) return;
+  const timers = draft.part(open.timers as Record<string, TimerState>);
+  for (const [step, timer] of running) timers[step] = { ...timer, meanwhile: [...(timer.meanwhile ?? []), finding] };
+  open.timers = timers;
+}

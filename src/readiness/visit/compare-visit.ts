@@ -1,3 +1,4 @@
+import { canonicalText } from "#log";
 import { checkNamed, stepNamed, type Check, type Pattern, type Step } from "#kit";
 import type { StepAnswer } from "../kinds/kit-parts.ts";
 import type { VisitedKit } from "../kinds/visit-parts.ts";
@@ -105,9 +106,9 @@ function isAfter(one: string, other: string): boolean {
   return Date.parse(one) > Date.parse(other);
 }
 
-/** Counts, dates and numbers are the same or not; a quantity measured twice never is. */
+/** Counts, dates and numbers are the same or not, however a device keeps them; a quantity measured twice never is. */
 function readsOtherwise(seen: Reexamined | undefined, wrote: VisitedLine["wrote"]): boolean {
   const [one, other] = [seen?.value, wrote?.value];
   if (seen?.answer !== "seen" || wrote?.answer !== "seen" || !one || !other || one.kind !== other.kind) return false;
-  return one.kind !== "quantity" && JSON.stringify(one) !== JSON.stringify(other);
+  return one.kind !== "quantity" && canonicalText(one) !== canonicalText(other);
 }

@@ -210,6 +210,13 @@ describe("the comparison", () => {
     expect(line).toMatchObject({ outcome: "missed", finding: { id: "f9", effect: "grounds" } });
   });
 
+  it("READY-30 takes the same reading for the same, in whatever order its parts were written", () => {
+    const value = { date: "2027-03", kind: "date" };
+    const pen = new Pen().write("visit-begun", BEGUN).saw("cell-date", "seen", { value });
+    const lines = compareVisit(visitOf(...pen.entries), { kits: [kitOf(turnedRound())], patterns: PATTERNS });
+    expect(lines.filter(({ isReadOtherwise }) => isReadOtherwise)).toEqual([]);
+  });
+
   it("READY-30 tells where both found it right and read another date", () => {
     const same = new Pen().write("visit-begun", BEGUN).saw("cell-date", "seen", date("2027-03"));
     const other = new Pen().write("visit-begun", BEGUN).saw("cell-date", "seen", date("2027-05"));

@@ -57,6 +57,17 @@ describe("work due on a kit", () => {
     ]);
   });
 
+  it("ends with the muster: one that is due only weeks later is not named at an opening that is overdue", () => {
+    const hand = sealed();
+    hand.write("finding-raised", { finding: "f", item: "torch", mode: "torch-dim", effect: "limits", photos: [] });
+    expect(linesOn(kitOf(hand), "2026-02-23")[0]!.tasks.map(({ sort }) => sort)).toEqual(["mend", "muster"]);
+    hand.write("mustered", { sealSeen: "00500", containerSound: true }, "2026-02-23");
+    const lines = linesOn(kitOf(hand), "2026-03-20");
+    expect(lines.map(({ work }) => work)).toEqual(["opening"]);
+    expect(lines[0]!.tasks.map(({ sort }) => sort)).toEqual(["mend"]);
+    expect(linesOn(kitOf(hand), "2026-04-06")[0]!.tasks.map(({ sort }) => sort)).toEqual(["mend", "muster"]);
+  });
+
   it("asks of an open kit to finish the turnaround that is open, and not to do one beside it", () => {
     const hand = sealed();
     hand.write("handed-over", { to: "a boat", method: "line", sealBroken: true });

@@ -35,7 +35,7 @@ export function workLinesOf(kit: KitState, pattern: Pattern, outlook: Outlook, t
   const flush = flushDue(kit, pattern);
   const planned = kit.planned?.openings.find(({ week }) => week <= horizon)?.week;
   if (flush !== undefined || planned !== undefined) groups.opening ??= [];
-  joinMuster(groups, planned);
+  joinMuster(groups, planned, today);
   // A kit that is away can only be fetched.
   if (groups.return !== undefined && kit.custody.kind === "away")
     return [lineOf("return", groups.return, { kit, outlook, today })];
@@ -62,16 +62,17 @@ function grouped(tasks: readonly SortedTask[]): Groups {
   return groups;
 }
 
-/** Sealing the container anew counts as seeing it. */
-function joinMuster(groups: Groups, planned: PlainDate | undefined): void {
+/** Sealing the container anew counts as seeing it. What wants to be seen only in weeks is no part of what is overdue. */
+function joinMuster(groups: Groups, planned: PlainDate | undefined, today: PlainDate): void {
   const { opening, muster } = groups;
   if (opening === undefined || muster === undefined) return;
   const first = [firstDay(opening), planned].reduce(earlier, undefined);
   const isNow = opening.some(({ task }) => task.day === undefined);
   const day = firstDay(muster);
   if (!isNow && (day === undefined || first === undefined || first > day)) return;
-  opening.push(...muster.map((one) => ({ ...one, work: "opening" as const })));
   delete groups.muster;
+  if (isNow && bucketOf(day ?? today, today) === "month") return;
+  opening.push(...muster.map((one) => ({ ...one, work: "opening" as const })));
 }
 
 interface About extends Pick<WorkLine, "flush" | "planned"> {
