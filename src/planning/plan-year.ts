@@ -5,6 +5,7 @@ import { bestPlan, type BestPlan } from "./exact/best-plan.ts";
 import type { LinearSolver } from "./exact/linear-solver.ts";
 import { stationFaults } from "./station/faults.ts";
 import { gridOf, type Grid, type Opening } from "./station/grid.ts";
+import { nameOpening, type Named } from "./station/naming.ts";
 import type { YearStation } from "./station/station.ts";
 import { shareWork } from "./station/work-sharing.ts";
 import { lastDayPlan } from "./worth/last-day.ts";
@@ -19,6 +20,10 @@ export interface PlannedOpening {
   readonly renews: readonly string[];
   /** Who shares its work. */
   readonly by: readonly string[];
+  /** Who is there too: to see done what somebody may not do alone, or to lift; absent where nobody is needed. */
+  readonly beside?: readonly string[];
+  /** Hands wanted at once that nobody there has; absent where there are enough. */
+  readonly lacking?: number;
 }
 
 /** The year planned. */
@@ -55,7 +60,7 @@ export interface PlanningMeans {
 /** Share of the time that is kept for trying cures. */
 const CURES_SHARE = 0.3;
 /** Cures tried at most, among which that time is shared. */
-const MOST_CURES = 12;
+const MOST_CURES = 16;
 
 /**
  * Plans which kit is opened in which week and what is renewed then: places keep their strength, clocks their dates; then
@@ -105,15 +110,25 @@ function namedOpenings({ kits, people }: YearStation, grid: Grid, openings: read
     const load = done.map((minutes, person) => minutes / (nth(whole, person) || 1));
     const work = own.map((one) => nth(grid.kits, one.kit));
     const shares = shareWork(grid, week, work, load);
+    const names = work.map((kit, at) => nameOpening(grid, week, kit, { shares: shares?.[at] ?? new Map(), load }));
     for (const [person, minutes] of (shares ?? []).flatMap((one) => [...one]))
       done[person] = nth(done, person) + minutes;
     return own.map((one, index) => ({
       kit: nth(kits, one.kit).id,
       week,
       renews: one.renews.map((clock) => nth(nth(kits, one.kit).clocks, clock).id),
-      by: [...(shares?.[index]?.keys() ?? [])].toSorted((a, b) => a - b).map((person) => nth(people, person).id),
+      ...sayNamed(nth(names, index), people),
     }));
   });
+}
+
+function sayNamed({ by, beside, lacking }: Named, people: YearStation["people"]) {
+  const ids = (numbers: readonly number[]) => numbers.map((person) => nth(people, person).id);
+  return {
+    by: ids(by),
+    ...(beside.length > 0 && { beside: ids(beside) }),
+    ...(lacking > 0 && { lacking }),
+  };
 }
 
 function hoursOf({ weeks }: Grid): number[] {

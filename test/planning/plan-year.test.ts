@@ -45,6 +45,54 @@ describe("a year that can be kept", () => {
     expect(plan.openings).toContainEqual({ kit: "P-1", week: 2, renews: ["proof"], by: ["ann"] });
     expect(judgeYear({ ...STATION, fixed: [{ kit: "P-1", week: 2 }] }, plan).complaints).toEqual([]);
   });
+
+  it("moves an opening to a week rather than adding one there", () => {
+    const before = planYear(STATION, AT_ONCE);
+    const own = before.openings.filter(({ kit }) => kit === "P-1").map(({ week }) => week);
+    const instead = { from: 0, to: own[1]! - 1 };
+    const fixed = [{ kit: "P-1", week: own[0]! + 3, instead }];
+    const after = planYear({ ...STATION, fixed }, AT_ONCE);
+    expect(judgeYear({ ...STATION, fixed }, after).complaints).toEqual([]);
+    expect(after.openings.filter(({ kit }) => kit === "P-1").map(({ week }) => week)[0]).toBe(own[0]! + 3);
+    expect(after.openings.length).toBeLessThanOrEqual(before.openings.length);
+    expect(after.because).toContain("proof of P-1 has lapsed");
+  });
+});
+
+describe("who does it together", () => {
+  const kits = [{ ...KIT, minutes: 270, needs: ["run", "seal"] }];
+  const ann = { id: "ann", hoursPerWeek: 3, may: ["run"], sees: ["run"] };
+  const cat = { id: "cat", hoursPerWeek: 4, sees: ["seal"] };
+  const people = [ann, { id: "ben", hoursPerWeek: 6 }, cat, { id: "dan", hoursPerWeek: 4, sees: ["seal"] }];
+
+  it("pairs who may not do it alone with who may see it done", () => {
+    const pairs = { ...STATION, kits, people };
+    const plan = planYear(pairs, AT_ONCE);
+    expect(judgeYear(pairs, plan).complaints).toEqual([]);
+    expect(plan.openings).toHaveLength(2);
+    for (const { by, beside = [] } of plan.openings) {
+      expect([...by, ...beside]).toContain("ann");
+      expect([...by, ...beside].some((one) => one === "cat" || one === "dan")).toBe(true);
+    }
+  });
+
+  const station = (hands: number) => ({ ...STATION, kits: [{ ...KIT, hands }], people });
+
+  it("names as many as it needs at once, and how many are lacking", () => {
+    const four = planYear(station(4), AT_ONCE).openings[0]!;
+    expect(new Set([...four.by, ...(four.beside ?? [])]).size).toBe(4);
+    expect(four).not.toHaveProperty("lacking");
+    const six = planYear(station(6), AT_ONCE);
+    expect(six.openings[0]).toMatchObject({ lacking: 2 });
+    expect(judgeYear(station(6), six).complaints).toEqual([]);
+  });
+
+  it("waits for a week in which so many are there", () => {
+    const absent = [{ from: "2027-01-04", to: "2027-01-17" }];
+    const away = people.map((one) => (one.id === "dan" ? { ...one, absent } : one));
+    const plan = planYear({ ...STATION, kits: [{ ...KIT, hands: 4 }], people: away }, AT_ONCE);
+    expect(plan.openings.map(({ week }) => week)[0]).toBe(2);
+  });
 });
 
 describe("a year that cannot be kept", () => {
@@ -78,7 +126,29 @@ describe("a year that cannot be kept", () => {
       { id: "ben", hoursPerWeek: 9, may: ["fuel"] },
     ];
     const plan = planYear({ ...STATION, kits: [{ ...KIT, needs: ["run", "fuel"] }], people }, AT_ONCE);
-    expect(plan.because).toContain("Nobody has all that P-1 needs: run, fuel.");
+    expect(plan.because).toContain("Nobody has all that P-1 needs, nor is seen by who may see it: run, fuel.");
+    expect(plan.because).toContain("With fuel held by ann too, 2 instead of 24.");
+  });
+
+  it("says that nobody has hours, and how many would do", () => {
+    const people = [
+      { id: "ann", hoursPerWeek: 0 },
+      { id: "ben", hoursPerWeek: 0 },
+    ];
+    const plan = planYear({ ...STATION, kits: [{ ...KIT, minutes: 270 }], people }, AT_ONCE);
+    expect(plan.because).toContain("Nobody has hours in any of these weeks.");
+    expect(plan.because).toContain("With 5 more hours a week of ann, 2 instead of 24.");
+  });
+
+  it("says that one opening takes more hours than those who may do it have in a week", () => {
+    const people = [
+      { id: "ann", hoursPerWeek: 3, may: ["run"] },
+      { id: "ben", hoursPerWeek: 40 },
+    ];
+    const plan = planYear({ ...STATION, kits: [{ ...KIT, minutes: 276, needs: ["run"] }], people }, AT_ONCE);
+    expect(plan.because).toContain("Who may open P-1 have 3 h in their best week; it takes 4.6 h.");
+    expect(plan.because).toContain("With run held by ben too, 2 instead of 24.");
+    expect(plan.because).toContain("With two more hours a week of ann, 2 instead of 24.");
   });
 });
 

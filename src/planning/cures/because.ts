@@ -1,5 +1,6 @@
 import { nth, sayCount } from "#base";
-import type { Grid } from "../station/grid.ts";
+import { namable } from "../station/crews.ts";
+import { mostMinutes, type Grid } from "../station/grid.ts";
 import type { YearStation } from "../station/station.ts";
 import type { PlanMerit } from "../worth/worth.ts";
 import { sayWeeks } from "../station/say-weeks.ts";
@@ -21,6 +22,7 @@ export function becauseWords(
   return [
     ...tooFewKits(station, grid),
     ...nobodyMay(station, grid),
+    ...tooFewHours(station, grid),
     ...lapsedWords(station, merit),
     ...(merit.short > 0 ? [shortWords(merit, proved)] : []),
     ...(cures.length > 0 ? cures.map((cure) => cureWords(cure, merit)) : [nothingHelps(station)]),
@@ -34,11 +36,33 @@ function tooFewKits({ places }: YearStation, { kits }: Grid): string[] {
   });
 }
 
-function nobodyMay({ kits }: YearStation, { crews, kits: numbered }: Grid): string[] {
-  const without = kits.filter((_, index) => nth(crews, nth(numbered, index).crew).length === 0);
+function nobodyMay({ kits }: YearStation, { minutes, kits: numbered }: Grid): string[] {
+  if (minutes.flat().every((one) => one === 0)) return ["Nobody has hours in any of these weeks."];
+  const everybody = minutes.map((_, person) => person);
+  const without = kits.filter((_, index) => namable(nth(numbered, index).crew, everybody).length === 0);
   return without
     .slice(0, MOST_NAMED)
-    .map(({ id, needs = [] }) => `Nobody has all that ${id} needs: ${needs.join(", ")}.`);
+    .map(
+      ({ id, needs = [] }) => `Nobody has all that ${id} needs, nor is seen by who may see it: ${needs.join(", ")}.`,
+    );
+}
+
+function sayHours(minutes: number): string {
+  return `${Number((minutes / 60).toFixed(1))} h`;
+}
+
+/** Kits that no week can open, though somebody may: one opening is done within a week. */
+function tooFewHours({ kits }: YearStation, grid: Grid): string[] {
+  const long = grid.kits.flatMap((kit, index) => {
+    const most = mostMinutes(grid, kit);
+    return most > 0 && most < kit.minutes ? [{ id: nth(kits, index).id, most, minutes: kit.minutes }] : [];
+  });
+  return long
+    .slice(0, MOST_NAMED)
+    .map(
+      ({ id, most, minutes }) =>
+        `Who may open ${id} have ${sayHours(most)} in their best week; it takes ${sayHours(minutes)}.`,
+    );
 }
 
 function lapsedWords({ kits, start }: YearStation, { lateWeeks }: PlanMerit): string[] {
@@ -70,5 +94,5 @@ function cureWords({ words, short, late }: Cure, merit: PlanMerit): string {
 
 function nothingHelps({ parts = [] }: YearStation): string {
   const arriving = parts.some(({ arrivals = [] }) => arrivals.length > 0) ? ", parts two weeks earlier" : "";
-  return `Tried one at a time and found no help: one more kit, two more hours a week${arriving}.`;
+  return `Tried one at a time and found no help: one more kit, more hours a week, who may do more${arriving}.`;
 }

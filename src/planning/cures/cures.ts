@@ -1,11 +1,11 @@
 import { nth } from "#base";
 import { bestPlan } from "../exact/best-plan.ts";
 import type { LinearSolver } from "../exact/linear-solver.ts";
-import { gridOf } from "../station/grid.ts";
+import { gridOf, mostMinutes } from "../station/grid.ts";
 import type { StationPart, YearStation } from "../station/station.ts";
 import type { Worth } from "../worth/worth.ts";
 
-/** Hours a week that are tried for one person more. */
+/** Hours a week that are tried for one person more, at least. */
 const MORE_HOURS = 2;
 /** Weeks by which parts are tried earlier. */
 const EARLIER = 2;
@@ -40,7 +40,7 @@ export function curesOf(
   worth: Worth,
   trying: Trying,
 ): readonly Cure[] {
-  const tried = [...moreKits(station, places), ...moreHours(station), ...earlierParts(station)];
+  const tried = [...moreKits(station, places), ...moreHours(station), ...moreHeld(station), ...earlierParts(station)];
   const cures = tried.map(({ words, station: changed }) => {
     const { short, late } = bestPlan(gridOf(changed), trying.solver, trying.seconds).merit;
     return { words, short, late };
@@ -64,14 +64,31 @@ function moreKits(station: YearStation, places: readonly number[]): Change[] {
   });
 }
 
+/** Two hours, or as many as the longest opening lacks in the best week of those who may do it. */
 function moreHours(station: YearStation): Change[] {
+  const grid = gridOf(station);
+  const lacking = grid.kits.map((kit) => kit.minutes - mostMinutes(grid, kit));
+  const hours = Math.max(MORE_HOURS, Math.ceil(Math.max(...lacking) / 60));
   return station.people.slice(0, MOST_OF_A_KIND).map(({ id }) => ({
-    words: `two more hours a week of ${id}`,
+    words: `${hours === MORE_HOURS ? "two" : hours} more hours a week of ${id}`,
     station: {
       ...station,
-      people: station.people.map((one) =>
-        one.id === id ? { ...one, hoursPerWeek: one.hoursPerWeek + MORE_HOURS } : one,
-      ),
+      people: station.people.map((one) => (one.id === id ? { ...one, hoursPerWeek: one.hoursPerWeek + hours } : one)),
+    },
+  }));
+}
+
+/** One qualification held by one person more. */
+function moreHeld(station: YearStation): Change[] {
+  const needed = [...new Set(station.kits.flatMap(({ needs = [] }) => needs))];
+  const lacks = station.people
+    .filter(({ hoursPerWeek }) => hoursPerWeek > 0)
+    .flatMap(({ id, may = [] }) => needed.filter((one) => !may.includes(one)).map((need) => ({ id, need })));
+  return lacks.slice(0, MOST_OF_A_KIND).map(({ id, need }) => ({
+    words: `${need} held by ${id} too`,
+    station: {
+      ...station,
+      people: station.people.map((one) => (one.id === id ? { ...one, may: [...(one.may ?? []), need] } : one)),
     },
   }));
 }

@@ -1,7 +1,7 @@
 import { nth } from "#base";
 import { lengthens, type Grid, type GridKit, type Opening } from "../station/grid.ts";
 import type { PlanMerit } from "../worth/worth.ts";
-import { crewUnions } from "./crew-unions.ts";
+import { hoursRows, weekUnions } from "./hours-rows.ts";
 import type { LinearModel, Terms } from "./linear-solver.ts";
 import { ModelRows } from "./model-rows.ts";
 import { wasteTerms } from "./waste-terms.ts";
@@ -42,7 +42,7 @@ interface KitColumns {
  * @source DERIVED: set covering in time windows; hours by Hall's condition over unions of crews; docs/methods/planning.md
  */
 export function yearModel(grid: Grid, known: Known, aim: Aim): YearModel | undefined {
-  const unions = crewUnions(grid);
+  const unions = weekUnions(grid);
   if (!unions) return undefined;
   const rows = new ModelRows();
   const isSoft = known.merit.short + known.merit.late > 0;
@@ -50,7 +50,12 @@ export function yearModel(grid: Grid, known: Known, aim: Aim): YearModel | undef
     kitColumns({ grid, known, rows, isSoft, isWasteSought: aim === "wasted" }, kit),
   );
   const short = strengthRows(grid, known, rows, kits);
-  hoursRows(grid, rows, kits, unions);
+  hoursRows(
+    grid,
+    rows,
+    kits.map(({ opened }) => opened),
+    unions,
+  );
   partsRows(grid, rows, kits);
   const aims: Readonly<Record<Aim, () => Terms>> = {
     short: () => short,
@@ -80,10 +85,14 @@ function kitColumns(making: Making, index: number): KitColumns {
   const { grid, known, rows } = making;
   const kit = nth(grid.kits, index);
   const own = known.openings.filter((one) => one.kit === index);
-  const isAble = nth(grid.crews, kit.crew).length > 0;
   const opened = weeksOf(grid).map((week) => {
     const isFixed = kit.fixed.includes(week);
-    return rows.column(own.some((one) => one.week === week) ? 1 : 0, isAble || isFixed ? 1 : 0, true, isFixed ? 1 : 0);
+    return rows.column(
+      own.some((one) => one.week === week) ? 1 : 0,
+      nth(kit.mayOpen, week) || isFixed ? 1 : 0,
+      true,
+      isFixed ? 1 : 0,
+    );
   });
   spacingRows(kit, rows, opened);
   const renewed = kit.clocks.map((_, clock) => renewedColumns(making, index, clock, opened, own));
@@ -200,25 +209,6 @@ function notReady(
   const out = rows.column(Math.min(1, Math.max(...sums)), 1, false);
   for (const cause of causes) rows.atLeast(0, [[out, 1], ...cause.map((column) => [column, -1] as const)]);
   return [[out, 1]];
-}
-
-/** Work open only to these people is no more than their hours. */
-function hoursRows(
-  grid: Grid,
-  rows: ModelRows,
-  kits: readonly KitColumns[],
-  unions: readonly ReadonlySet<number>[],
-): void {
-  for (const people of unions) {
-    const bound = grid.kits.flatMap((kit, at) =>
-      nth(grid.crews, kit.crew).every((one) => people.has(one)) ? [at] : [],
-    );
-    for (const week of weeksOf(grid)) {
-      const hours = [...people].reduce((sum, one) => sum + nth(nth(grid.minutes, one), week), 0);
-      const terms = bound.map((at) => [nth(nth(kits, at).opened, week), nth(grid.kits, at).minutes] as const);
-      if (terms.reduce((sum, [, minutes]) => sum + minutes, 0) > hours) rows.atMost(hours, terms);
-    }
-  }
 }
 
 /** What has been used by a week was there by then. */

@@ -80,7 +80,7 @@ function atWeek(grid: Grid, kit: GridKit, prices: Prices, week: number): At {
     prices,
     week,
     isFixed,
-    mayOpen: isFixed || (prices.hasRoom[week]! && !blocksFixed(kit, week)),
+    mayOpen: isFixed || (kit.mayOpen[week]! && prices.hasRoom[week]! && !blocksFixed(kit, week)),
     sets: sets.filter((set) => isFixed || set.length > 0),
     lastWeek: grid.weeks - 1,
   };

@@ -1,5 +1,5 @@
 import type { Grid, GridKit, Opening } from "../station/grid.ts";
-import { canShare, type Work } from "../station/work-sharing.ts";
+import { canShare, workOf, type Work } from "../station/work-sharing.ts";
 import { compareWorth, readKit, readPlan, type Worth } from "../worth/worth.ts";
 import { cheapestPath, COST, type Prices } from "./kit-path.ts";
 import { leastWaste } from "./least-waste.ts";
@@ -69,10 +69,9 @@ class PlanTable {
     const kit = this.#grid.kits[index]!;
     const work = this.#workByWeek();
     const minutes = work.map((pieces) => pieces.reduce((sum, piece) => sum + piece.minutes, 0));
-    const own: Work = { crew: kit.crew, minutes: kit.minutes };
     return {
       notReady: weeksOf(this.#grid).map((week) => (this.#isNeeded(index, week) ? COST.short : 0)),
-      hasRoom: work.map((pieces, week) => canShare(this.#grid, week, [...pieces, own])),
+      hasRoom: work.map((pieces, week) => canShare(this.#grid, week, [...pieces, workOf(kit, week)])),
       level: levelPrices(minutes, kit.minutes),
       left: this.#partsLeft(),
     };
@@ -81,8 +80,7 @@ class PlanTable {
   #workByWeek(): Work[][] {
     const work: Work[][] = weeksOf(this.#grid).map(() => []);
     for (const { kit, week } of this.openings()) {
-      const { crew, minutes } = this.#grid.kits[kit]!;
-      work[week]!.push({ crew, minutes });
+      work[week]!.push(workOf(this.#grid.kits[kit]!, week));
     }
     return work;
   }

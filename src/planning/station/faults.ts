@@ -1,7 +1,7 @@
 import { formatDate, printGiven, weekdayOf, type Fault } from "#base";
 import { gridOf } from "./grid.ts";
 import type { YearStation } from "./station.ts";
-import { canShare } from "./work-sharing.ts";
+import { canShare, workOf } from "./work-sharing.ts";
 import { sayWeeks } from "./say-weeks.ts";
 
 /**
@@ -48,14 +48,20 @@ function namedTwice({ places, kits, people, parts = [] }: YearStation): Fault[] 
 
 function unknownNames({ places, kits, people, parts = [], fixed = [] }: YearStation): Fault[] {
   const placeNames = places.map((one) => one.id);
-  const may = [...new Set(people.flatMap((person) => person.may ?? []))];
+  const may = [...new Set(people.flatMap(({ may: own = [], sees = [] }) => [...own, ...sees]))];
   const partNames = parts.map((one) => one.id);
   const kitNames = kits.map((one) => one.id);
   return [
     ...kits.flatMap((kit, at) => [
       ...unknown("PL-102", `kits[${at}].place`, kit.place, placeNames, "a place"),
       ...(kit.needs ?? []).flatMap((need, index) =>
-        unknown("PL-103", `kits[${at}].needs[${index}]`, need, may, "a qualification that somebody has"),
+        unknown(
+          "PL-103",
+          `kits[${at}].needs[${index}]`,
+          need,
+          may,
+          "a qualification that somebody has or may see done",
+        ),
       ),
       ...kit.clocks.flatMap((clock, index) =>
         (clock.parts ?? []).flatMap(({ part }, one) =>
@@ -112,7 +118,14 @@ function undoable(station: YearStation): Fault[] {
   return fixed.flatMap(({ week }, at) => {
     if (fixed.findIndex((one) => one.week === week) !== at) return [];
     const work = grid.kits.filter((kit) => kit.fixed.includes(week));
-    if (canShare(grid, week, work)) return [];
+    if (
+      canShare(
+        grid,
+        week,
+        work.map((kit) => workOf(kit, week)),
+      )
+    )
+      return [];
     const minutes = work.reduce((sum, kit) => sum + kit.minutes, 0);
     const got = `${minutes} min of work in ${sayWeeks(station.start, [week])}`;
     const allowed = "what the people there that week may do within their hours";

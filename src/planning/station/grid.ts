@@ -1,5 +1,13 @@
-import { daysBetween } from "#base";
-import { WEEK, type StationClock, type StationKit, type StationPerson, type YearStation } from "./station.ts";
+import { daysBetween, nth } from "#base";
+import { crewOf, namable, type Crew } from "./crews.ts";
+import {
+  WEEK,
+  type FixedOpening,
+  type StationClock,
+  type StationKit,
+  type StationPerson,
+  type YearStation,
+} from "./station.ts";
 
 /** A clock in weeks; days count from the start, and week w is good where the last good day is its Sunday or later. */
 export interface GridClock {
@@ -21,8 +29,13 @@ export interface GridKit {
   /** Weeks in which an opening makes it not ready. */
   readonly weeksOut: number;
   readonly minutes: number;
-  /** Which {@link Grid.crews} may work on it. */
-  readonly crew: number;
+  readonly crew: Crew;
+  /** By week: which {@link Grid.crews} may work on it, as people are there. */
+  readonly crews: readonly number[];
+  /** People needed at once. */
+  readonly hands: number;
+  /** By week: whether it may be opened where that is not fixed. */
+  readonly mayOpen: readonly boolean[];
   readonly clocks: readonly GridClock[];
   readonly fixed: readonly number[];
 }
@@ -34,6 +47,8 @@ export interface Grid {
   readonly kits: readonly GridKit[];
   /** Sets of people, by number, that some kit's work is open to. */
   readonly crews: readonly (readonly number[])[];
+  /** By week: people who are not away on its Monday, with hours or without. */
+  readonly there: readonly (readonly number[])[];
   /** By person and week [min]. */
   readonly minutes: readonly (readonly number[])[];
   /** By part and week: all that has been there by then. */
@@ -52,14 +67,17 @@ export interface Opening {
  * @param station - known to be free of faults
  */
 export function gridOf(station: YearStation): Grid {
-  const crews: number[][] = [];
-  const kits = station.kits.map((kit) => gridKit(kit, station, crews));
+  const minutes = station.people.map((person) => minutesOf(person, station));
+  const there = weeksOf(station).map((week) => peopleThere(station, week));
+  const crews: (readonly number[])[] = [];
+  const kits = station.kits.map((kit) => gridKit(kit, station, { crews, there, minutes }));
   return {
     weeks: station.weeks,
     strength: station.places.map((place) => place.strength),
     kits,
     crews,
-    minutes: station.people.map((person) => minutesOf(person, station)),
+    there,
+    minutes,
     supply: (station.parts ?? []).map(({ onHand, arrivals = [] }) =>
       weeksOf(station).map((week) =>
         arrivals.filter((one) => one.week <= week).reduce((sum, one) => sum + one.count, onHand),
@@ -73,22 +91,64 @@ export function lengthens(clock: GridClock, week: number): boolean {
   return week * WEEK + clock.renewedFor > clock.lastDay;
 }
 
+/** Most that those who may open a kit have in any week [min]. */
+export function mostMinutes({ crews, minutes }: Grid, kit: GridKit): number {
+  const weeks = kit.crews.map((crew, week) =>
+    nth(crews, crew).reduce((sum, person) => sum + nth(nth(minutes, person), week), 0),
+  );
+  return Math.max(...weeks);
+}
+
 /** Last good week after a renewal in this week. */
 export function goodAfter(clock: GridClock, week: number): number {
   return week + clock.span - 1;
 }
 
-function gridKit(kit: StationKit, station: YearStation, crews: number[][]): GridKit {
-  const fixed = (station.fixed ?? []).filter((one) => one.kit === kit.id).map((one) => one.week);
+interface Hands {
+  /** Sets of people found so far. */
+  readonly crews: (readonly number[])[];
+  readonly there: Grid["there"];
+  readonly minutes: Grid["minutes"];
+}
+
+function gridKit(kit: StationKit, station: YearStation, hands: Hands): GridKit {
+  const own = (station.fixed ?? []).filter((one) => one.kit === kit.id);
+  const crew = crewOf(kit, station.people);
+  const crews = hands.there.map((there, week) => {
+    const able = there.filter((person) => nth(nth(hands.minutes, person), week) > 0);
+    return crewNumber(namable(crew, able), hands.crews);
+  });
+  const wanted = kit.hands ?? 1;
   return {
     id: kit.id,
     place: station.places.findIndex((place) => place.id === kit.place),
     weeksOut: Math.ceil(kit.daysOut / WEEK),
     minutes: kit.minutes,
-    crew: crewOf(kit, station, crews),
+    crew,
+    crews,
+    hands: wanted,
+    mayOpen: openWeeks(hands.there, wanted).map(
+      (isEnough, week) => isEnough && !isBarred(own, week) && nth(hands.crews, nth(crews, week)).length > 0,
+    ),
     clocks: kit.clocks.map((clock) => gridClock(clock, station)),
-    fixed: [...new Set(fixed)].toSorted((one, other) => one - other),
+    fixed: [...new Set(own.map(({ week }) => week))].toSorted((one, other) => one - other),
   };
+}
+
+/** Weeks with as many people as are needed at once; every week where none has so many. */
+function openWeeks(there: Hands["there"], wanted: number): readonly boolean[] {
+  const enough = there.map((people) => people.length >= wanted);
+  return enough.includes(true) ? enough : enough.map(() => true);
+}
+
+/** Where an opening was moved away. */
+function isBarred(own: readonly FixedOpening[], week: number): boolean {
+  return own.some(({ instead }) => instead !== undefined && instead.from <= week && week <= instead.to);
+}
+
+function crewNumber(crew: readonly number[], crews: (readonly number[])[]): number {
+  const known = crews.findIndex((one) => one.join() === crew.join());
+  return known >= 0 ? known : crews.push(crew) - 1;
 }
 
 function gridClock(clock: StationClock, station: YearStation): GridClock {
@@ -107,23 +167,20 @@ function gridClock(clock: StationClock, station: YearStation): GridClock {
   };
 }
 
-/** Everybody who has all the kit needs: nobody is named for what they may not do. */
-function crewOf(kit: StationKit, { people }: YearStation, crews: number[][]): number {
-  const may = (person: StationPerson) => (kit.needs ?? []).every((need) => (person.may ?? []).includes(need));
-  const crew = people.flatMap((person, index) => (may(person) ? [index] : []));
-  const known = crews.findIndex((one) => one.join() === crew.join());
-  return known >= 0 ? known : crews.push(crew) - 1;
+function peopleThere(station: YearStation, week: number): readonly number[] {
+  return station.people.flatMap((person, at) => (isAway(person, station, week * WEEK) ? [] : [at]));
+}
+
+/** @param day - from the start */
+function isAway({ absent = [] }: StationPerson, { start }: YearStation, day: number): boolean {
+  return absent.some(({ from, to }) => daysBetween(start, from) <= day && day <= daysBetween(start, to));
 }
 
 /** An opening is done on a Monday: who is away then does none; other days away take their share of the hours. */
 function minutesOf(person: StationPerson, station: YearStation): number[] {
-  const away = (person.absent ?? []).map(({ from, to }) => ({
-    from: daysBetween(station.start, from),
-    to: daysBetween(station.start, to),
-  }));
   return weeksOf(station).map((week) => {
     const days = Array.from({ length: WEEK }, (_, day) => week * WEEK + day);
-    const present = days.filter((day) => !away.some(({ from, to }) => from <= day && day <= to));
+    const present = days.filter((day) => !isAway(person, station, day));
     return present[0] === days[0] ? (person.hoursPerWeek * 60 * present.length) / WEEK : 0;
   });
 }

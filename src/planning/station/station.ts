@@ -29,7 +29,9 @@ export interface StationKit {
   readonly daysOut: number;
   /** Work of one opening [min]. */
   readonly minutes: number;
-  /** Qualifications that everybody who works on it has. */
+  /** People needed at once, such as to lift it; 1 where absent. */
+  readonly hands?: number | undefined;
+  /** Qualifications that everybody who works on it has, or is seen by somebody there who may see it done. */
   readonly needs?: readonly string[] | undefined;
   readonly clocks: readonly StationClock[];
 }
@@ -45,6 +47,8 @@ export interface StationPerson {
   readonly id: string;
   readonly hoursPerWeek: number;
   readonly may?: readonly string[] | undefined;
+  /** Qualifications that they may see done by somebody who lacks them. */
+  readonly sees?: readonly string[] | undefined;
   readonly absent?: readonly Absence[] | undefined;
 }
 
@@ -62,6 +66,14 @@ export interface StationPlace {
   readonly strength: number;
 }
 
+/** An opening already settled. */
+export interface FixedOpening {
+  readonly kit: string;
+  readonly week: number;
+  /** Weeks, both ends in, in which the kit is opened in no other: the opening was moved here from one of them. */
+  readonly instead?: { readonly from: number; readonly to: number } | undefined;
+}
+
 /** Everything a year is planned from. */
 export interface YearStation {
   /** The Monday of week 0. */
@@ -73,7 +85,7 @@ export interface YearStation {
   readonly people: readonly StationPerson[];
   readonly parts?: readonly StationPart[] | undefined;
   /** Openings already settled. */
-  readonly fixed?: readonly { readonly kit: string; readonly week: number }[] | undefined;
+  readonly fixed?: readonly FixedOpening[] | undefined;
 }
 
 /** Days of a week. */

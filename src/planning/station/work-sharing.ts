@@ -1,4 +1,5 @@
-import type { Grid } from "./grid.ts";
+import { isCovered } from "./crews.ts";
+import type { Grid, GridKit } from "./grid.ts";
 
 /** What rounding may leave of a minute. */
 const ROUNDING = 1e-6;
@@ -14,7 +15,12 @@ export interface Work {
   readonly minutes: number;
 }
 
-/** Work of one opening by person [min]; who is not in it is not named. */
+/** What opening this kit in this week asks of people. */
+export function workOf(kit: GridKit, week: number): Work {
+  return { crew: kit.crews[week]!, minutes: kit.minutes };
+}
+
+/** Work of one opening by person [min]; who is not in it has no part of the work. */
 export type Shares = ReadonlyMap<number, number>;
 
 /**
@@ -30,38 +36,40 @@ export function canShare(grid: Grid, week: number, work: readonly Work[]): boole
 }
 
 /**
- * Who does which minutes of each piece of work: one person where that fits, else equal shares, else whatever fits.
- * @param work - pieces of the week
+ * Who does which minutes of each opening: who may do it alone before who must be seen; as many as are needed at once, one
+ * person where that is one, else equal shares, else whatever fits.
+ * @param kits - opened in the week
  * @param load - by person: share of their hours of the year that is given out already, so that all come to the same
  * @returns one map per piece, or undefined where the hours are not enough
  */
 export function shareWork(
   grid: Grid,
   week: number,
-  work: readonly Work[],
+  kits: readonly GridKit[],
   load: readonly number[],
 ): readonly Shares[] | undefined {
-  return equalShares(grid, week, work, load) ?? flowShares(grid, week, work);
+  const work = kits.map((kit) => workOf(kit, week));
+  return equalShares(grid, week, kits, load) ?? flowShares(grid, week, work);
 }
 
 /** Pieces in order of size; for each, the fewest people first, those with the least load first, then most hours left. */
 function equalShares(
   grid: Grid,
   week: number,
-  work: readonly Work[],
+  kits: readonly GridKit[],
   load: readonly number[],
 ): readonly Shares[] | undefined {
-  const order = work.map((_, index) => index).toSorted((one, other) => work[other]!.minutes - work[one]!.minutes);
+  const order = kits.map((_, index) => index).toSorted((one, other) => kits[other]!.minutes - kits[one]!.minutes);
   const left = grid.minutes.map((minutes) => minutes[week]!);
-  const found: Shares[] = work.map(() => new Map<number, number>());
+  const found: Shares[] = kits.map(() => new Map<number, number>());
   let tries = 0;
   const place = (at: number): boolean => {
     const piece = order[at];
     if (piece === undefined) return true;
-    const { crew, minutes } = work[piece]!;
-    for (const people of groupsOf(grid.crews[crew]!, { left, load }, minutes)) {
+    const kit = kits[piece]!;
+    for (const people of groupsOf(kit, grid.crews[kit.crews[week]!]!, { left, load })) {
       if ((tries += 1) > MOST_TRIES) return false;
-      const share = minutes / people.length;
+      const share = kit.minutes / people.length;
       for (const person of people) left[person] = left[person]! - share;
       found[piece] = new Map(people.map((person) => [person, share]));
       if (place(at + 1)) return true;
@@ -72,12 +80,27 @@ function equalShares(
   return place(0) ? found : undefined;
 }
 
-/** Groups of up to three, or the whole crew, each of whom has an equal share left. */
-function groupsOf(
-  crew: readonly number[],
-  { left, load }: { readonly left: readonly number[]; readonly load: readonly number[] },
-  minutes: number,
-): number[][] {
+interface Given {
+  readonly left: readonly number[];
+  readonly load: readonly number[];
+}
+
+/** Groups that may do it alone, then those in which each is seen by another, then those seen by somebody beside them. */
+function groupsOf(kit: GridKit, crew: readonly number[], given: Given): number[][] {
+  const alone = groupsAmong(
+    crew.filter((one) => kit.crew.alone.includes(one)),
+    kit,
+    given,
+  );
+  if (crew.every((one) => kit.crew.alone.includes(one))) return alone;
+  const mixed = groupsAmong(crew, kit, given);
+  const isOwn = (people: readonly number[]) =>
+    people.every((one) => isCovered(kit.crew, one, (other) => people.includes(other)));
+  return [...alone, ...mixed.filter(isOwn), ...mixed.filter((people) => !isOwn(people))];
+}
+
+/** Groups of up to three, of as many as are needed at once, or the whole crew, each of whom has an equal share left. */
+function groupsAmong(crew: readonly number[], { minutes, hands }: GridKit, { left, load }: Given): number[][] {
   const here = crew.filter((one) => left[one]! > ROUNDING);
   const able = here
     .toSorted((one, other) => load[one]! - load[other]! || left[other]! - left[one]!)
@@ -86,8 +109,11 @@ function groupsOf(
   const threes = pairs.flatMap(([one, other]) =>
     able.slice(able.indexOf(other!) + 1).map((third) => [one!, other!, third]),
   );
-  const groups = [...able.map((one) => [one]), ...pairs, ...threes, ...(crew.length > 3 ? [[...crew]] : [])];
-  return groups.filter((people) => people.every((one) => left[one]! + ROUNDING >= minutes / people.length));
+  const many = hands > 3 && able.length > 3 ? [able.slice(0, hands)] : [];
+  const groups = [...able.map((one) => [one]), ...pairs, ...threes, ...many, ...(crew.length > 3 ? [[...crew]] : [])];
+  const fits = groups.filter((people) => people.every((one) => left[one]! + ROUNDING >= minutes / people.length));
+  const isWhole = ({ length }: readonly number[]) => length >= Math.min(hands, here.length);
+  return [...fits.filter(isWhole), ...fits.filter((people) => !isWhole(people))];
 }
 
 /** Augments along shortest ways until all the work is given out. */
