@@ -69,6 +69,15 @@ describe("faults", () => {
     expect(fault).toMatchObject({ code: "QU-104", field: "salinity", allowed: "at least 0, at most 42 g/kg" });
   });
 
+  it("name a limit that is itself not allowed, the nearer of two limits, and what must be whole", () => {
+    const part = { name: "gasket", perYear: 2, leadTime: "20 days", stock: 1 };
+    expect(saidOf("spares", { items: [{ ...part, cost: 0 }], target: 0.9, budget: 10 })).toEqual([
+      "more than 0 Give more than 0.",
+    ]);
+    expect(saidOf("start-chance", { failures: 1, trials: 1e308 })).toEqual(["at most 1000000 Give at most 1000000."]);
+    expect(saidOf("start-chance", { failures: 1.5, trials: 3 })[0]).toContain("Give a whole number.");
+  });
+
   it("name the words allowed, and counts", () => {
     const curve = [{ flow: 0.01, head: 10 }];
     const rest = { suction: { ...HOSE, lift: 1 }, discharge: { ...HOSE, rise: 1 } };
@@ -96,4 +105,8 @@ function faultsOf(act: () => unknown) {
     throw thrown;
   }
   return [];
+}
+
+function saidOf(question: string, given: object): readonly string[] {
+  return faultsOf(() => ask(question, given)).map((one) => `${one.allowed} ${one.remedy}`);
 }

@@ -1,6 +1,6 @@
 import { cutName, InputError, printGiven, type Fault } from "#base";
 import type { z } from "zod";
-import { descriptionAt, fieldsAt } from "./schema-path.ts";
+import { descriptionAt, fieldsAt, wordsAt } from "./schema-path.ts";
 
 type Path = readonly PropertyKey[];
 type Issue = z.core.$ZodIssue;
@@ -23,8 +23,18 @@ export function parseInput<S extends z.ZodType>(
   const parsed = schema.safeParse(given);
   const found = check(given);
   if (parsed.success && found.length === 0) return parsed.data;
-  const issues = parsed.error?.issues.slice(0, MOST_FAULTS) ?? [];
+  const issues = tightest(parsed.error?.issues.slice(0, MOST_FAULTS) ?? []);
   throw new InputError([...issues.flatMap((issue) => faultsOf(issue, schema, given)), ...found]);
+}
+
+/** Of two limits of one field that were both passed, the nearer: one thing that is wrong is told once. */
+function tightest(issues: readonly Issue[]): readonly Issue[] {
+  const isNearer = (one: Issue, other: Issue) =>
+    one.code === "too_big" &&
+    other.code === "too_big" &&
+    one.maximum < other.maximum &&
+    pathText(one.path) === pathText(other.path);
+  return issues.filter((other) => !issues.some((one) => isNearer(one, other)));
 }
 
 /** A path as people write it: "pump.curve[2].flow". */
@@ -43,18 +53,24 @@ function faultsOf(issue: Issue, schema: z.ZodType, given: unknown): Fault[] {
   if (got === undefined) return [missing(field, issue, schema)];
   if (issue.code === "too_small" || issue.code === "too_big") return [outOfRange(issue, field, got)];
   if (issue.code === "invalid_value") return [notAllowed(issue.values, field, got)];
-  if (issue.code === "invalid_union") return nestedFaults(issue, field, got, schema, given);
+  if (issue.code === "invalid_union")
+    return choiceFaults(issue, field, got, schema) ?? nestedFaults(issue, field, got, schema, given);
   return [wrongKind(field, got, issue, schema)];
 }
 
+/** A word that says which of several things follows, and is none of theirs. */
+function choiceFaults(issue: UnionIssue, field: string, got: unknown, schema: z.ZodType): Fault[] | undefined {
+  const words = issue.discriminator === undefined ? [] : wordsAt(schema, issue.path);
+  if (words.length === 0) return undefined;
+  return got === undefined
+    ? [{ code: "QU-101", field, got: "nothing", allowed: `one of ${quoted(words)}`, remedy: `Give ${field}.` }]
+    : [notAllowed(words, field, got)];
+}
+
+type UnionIssue = Extract<Issue, { code: "invalid_union" }>;
+
 /** Faults inside the branch of a union that came nearest, or one fault for the whole value. */
-function nestedFaults(
-  issue: Extract<Issue, { code: "invalid_union" }>,
-  field: string,
-  got: unknown,
-  schema: z.ZodType,
-  given: unknown,
-): Fault[] {
+function nestedFaults(issue: UnionIssue, field: string, got: unknown, schema: z.ZodType, given: unknown): Fault[] {
   const branches = issue.errors.filter((errors) => errors.every((error) => error.path.length > 0 || isOfKeys(error)));
   const nearest = branches.toSorted((one, other) => one.length - other.length)[0];
   if (!nearest || nearest.length === 0) return [wrongKind(field, got, issue, schema)];
@@ -71,6 +87,7 @@ function unknownFields(keys: readonly string[], path: Path, schema: z.ZodType): 
 
 function unknownField(key: string, path: Path, schema: z.ZodType): Fault {
   const allowed = fieldsAt(schema, path);
+  if (allowed.includes(key)) return notTogether(key, path, allowed);
   const near = nearestName(key, allowed);
   return {
     code: "QU-103",
@@ -81,6 +98,18 @@ function unknownField(key: string, path: Path, schema: z.ZodType): Fault {
   };
 }
 
+/** A field of another way to say the same thing: one vessel is afloat or held, not both. */
+function notTogether(key: string, path: Path, allowed: readonly string[]): Fault {
+  const remedy = "It does not go with the other fields given: leave it out, or leave those out.";
+  return {
+    code: "QU-103",
+    field: pathText([...path, key]),
+    got: "a field of this name",
+    allowed: allowed.join(", "),
+    remedy,
+  };
+}
+
 function missing(field: string, issue: Issue, schema: z.ZodType): Fault {
   const allowed = expectation(issue, schema);
   return { code: "QU-101", field, got: "nothing", allowed, remedy: `Give ${field}.` };
@@ -88,18 +117,49 @@ function missing(field: string, issue: Issue, schema: z.ZodType): Fault {
 
 function wrongKind(field: string, got: unknown, issue: Issue, schema: z.ZodType): Fault {
   const allowed = expectation(issue, schema);
-  return { code: "QU-102", field, got: printGiven(got), allowed, remedy: "Give a value of this kind." };
+  return { code: "QU-102", field, got: printGiven(got), allowed, remedy: remedyOfKind(got, issue) };
+}
+
+function remedyOfKind(got: unknown, issue: Issue): string {
+  if (typeof got !== "number") return "Give a value of this kind.";
+  if (!Number.isFinite(got)) return "Give a finite number, or text with its unit.";
+  return isForWhole(issue) ? "Give a whole number." : "Give a value of this kind.";
+}
+
+/** Whether only whole numbers stand there, perhaps beside something that is no number. */
+function isForWhole(issue: Issue): boolean {
+  if (issue.code === "invalid_union") return issue.errors.some((errors) => errors.some(isForWhole));
+  return issue.code === "invalid_type" && issue.expected === "int";
 }
 
 function outOfRange(issue: Extract<Issue, { code: "too_small" | "too_big" }>, field: string, got: unknown): Fault {
-  const limit = issue.code === "too_small" ? `at least ${issue.minimum}` : `at most ${issue.maximum}`;
-  const counted = issue.origin === "array" ? " entries" : issue.origin === "string" ? " characters" : "";
+  const limit =
+    issue.code === "too_small" ? `${leastWords(issue)} ${issue.minimum}` : `${mostWords(issue)} ${issue.maximum}`;
+  const counted = countedIn(issue.origin, issue.code === "too_small" ? issue.minimum : issue.maximum);
   const allowed = `${limit}${counted}`;
   return { code: "QU-104", field, got: printGiven(got), allowed, remedy: `Give ${allowed}.` };
 }
 
+function leastWords({ inclusive }: { readonly inclusive?: boolean }): string {
+  return inclusive === false ? "more than" : "at least";
+}
+
+function mostWords({ inclusive }: { readonly inclusive?: boolean }): string {
+  return inclusive === false ? "less than" : "at most";
+}
+
+function countedIn(origin: string, limit: number | bigint): string {
+  if (origin === "array") return Number(limit) === 1 ? " entry" : " entries";
+  if (origin === "string") return Number(limit) === 1 ? " character" : " characters";
+  return "";
+}
+
+function quoted(values: readonly unknown[]): string {
+  return values.map((value) => printGiven(value)).join(", ");
+}
+
 function notAllowed(values: readonly unknown[], field: string, got: unknown): Fault {
-  const allowed = values.map((value) => printGiven(value)).join(", ");
+  const allowed = quoted(values);
   return { code: "QU-105", field, got: printGiven(got), allowed, remedy: "Use one of these." };
 }
 

@@ -122,10 +122,20 @@ function outOfLimits(given: string | number, si: number, dimension: Dimension, l
   return {
     code: "QU-104",
     field: "",
-    got: typeof given === "number" ? printGiven(given) : `${printGiven(given)}, ${rounded(si)} ${SI_UNIT[dimension]}`,
-    allowed: `${limitsText(limits)} ${SI_UNIT[dimension]}`,
+    got: typeof given === "number" ? printGiven(given) : `${printGiven(given)}, ${withUnit(rounded(si), dimension)}`,
+    allowed: withUnit(limitsText(limits, asLimit), dimension),
     remedy: limitRemedy(given, si, dimension, limits),
   };
+}
+
+/** A limit as it is meant: 75 degrees in radians is no figure of seventeen digits. */
+function asLimit(si: number): string {
+  return `${Number(si.toPrecision(6))}`;
+}
+
+/** A share has no unit to show. */
+function withUnit(text: string, dimension: Dimension): string {
+  return dimension === "ratio" ? text : `${text} ${SI_UNIT[dimension]}`;
 }
 
 function rounded(si: number): string {
@@ -135,9 +145,16 @@ function rounded(si: number): string {
 /** Too little or too much, and what it was read in where no unit said so. */
 function limitRemedy(given: string | number, si: number, dimension: Dimension, { atMost = Infinity }: Limits): string {
   const much = si > atMost ? "It is too much" : "It is too little";
-  const read =
-    typeof given === "number" ? `; a bare number is read in ${SI_UNIT[dimension]}, text in its own unit` : "";
-  return `${much}: check the number and its unit${read}.`;
+  const bare = typeof given === "number" ? `; a bare number ${bareMeans(dimension, atMost)}` : "";
+  return `${much}: check the number and its unit${bare}.`;
+}
+
+/** A ratio beyond this is no share of something, but a factor of its own kind. */
+const MOST_SHARE = 10;
+
+function bareMeans(dimension: Dimension, atMost: number): string {
+  if (dimension !== "ratio") return `is read in ${SI_UNIT[dimension]}, text in its own unit`;
+  return atMost > MOST_SHARE ? "is read as it stands" : "is a share of one: 0.85, or 85 %";
 }
 
 function describeQuantity(dimension: Dimension, meaning: string, limits: Limits): string {
@@ -150,8 +167,8 @@ function describeRange(limits: Limits, factor: number): string {
   return range === "" ? "" : `, ${range}`;
 }
 
-function limitsText({ atLeast, atMost, above }: Limits): string {
-  const low = above !== undefined ? `more than ${above}` : atLeast !== undefined ? `at least ${atLeast}` : "";
-  const high = atMost !== undefined ? `at most ${atMost}` : "";
+function limitsText({ atLeast, atMost, above }: Limits, say: (limit: number) => string = String): string {
+  const low = above !== undefined ? `more than ${say(above)}` : atLeast !== undefined ? `at least ${say(atLeast)}` : "";
+  const high = atMost !== undefined ? `at most ${say(atMost)}` : "";
   return [low, high].filter(Boolean).join(", ");
 }

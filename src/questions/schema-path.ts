@@ -8,6 +8,7 @@ interface Definition {
   readonly in?: z.ZodType;
   readonly options?: readonly z.ZodType[];
   readonly valueType?: z.ZodType;
+  readonly values?: readonly unknown[];
 }
 
 type Path = readonly PropertyKey[];
@@ -32,7 +33,26 @@ export function fieldsAt(schema: z.ZodType, path: Path): readonly string[] {
 export function descriptionAt(schema: z.ZodType, path: Path): string | undefined {
   const there = schemaAt(schema, path);
   if (!there) return undefined;
-  return there.description ?? unwrap(there).find((inner) => inner.description !== undefined)?.description;
+  return layers(there).find((inner) => inner.description !== undefined)?.description;
+}
+
+/** The schema, what it wraps, and so on inward: words stand at any of them. */
+function layers(schema: z.ZodType): readonly z.ZodType[] {
+  const { innerType, in: inward, options } = definitionOf(schema);
+  const inside = innerType ?? inward;
+  return [schema, ...(inside ? layers(inside) : (options ?? []).flatMap(layers))];
+}
+
+/** The words allowed at this path, where each of several things that may stand there has its own. */
+export function wordsAt(schema: z.ZodType, path: Path): readonly unknown[] {
+  const above = schemaAt(schema, path.slice(0, -1));
+  const step = path.at(-1);
+  if (above === undefined || step === undefined) return [];
+  const words = unwrap(above).flatMap((inner) => {
+    const there = child(inner, step);
+    return there === undefined ? [] : (definitionOf(there).values ?? []);
+  });
+  return [...new Set(words)];
 }
 
 /** Looks through optional, default and transform wrappers and into unions. */

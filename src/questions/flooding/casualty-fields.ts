@@ -6,6 +6,9 @@ import { quantity } from "../quantity-field.ts";
 const SIZE = { atLeast: 0.01, atMost: 400 };
 const HEIGHT = { atLeast: 0, atMost: 60 };
 
+/** What people call a thing; spaces about it are none of it. */
+const nameIn = z.string().trim().min(1).max(60);
+
 const sizeFields = {
   length: quantity("length", "Length on the waterline", SIZE),
   beam: quantity("length", "Greatest breadth", SIZE),
@@ -51,7 +54,7 @@ export const hullIn = z
 
 /** A compartment of a floating boat. */
 export const compartmentIn = z.strictObject({
-  name: z.string().min(1).max(60).optional(),
+  name: nameIn.optional(),
   from: quantity("length", "After bulkhead, from the after end", { atLeast: 0, atMost: 400 }),
   to: quantity("length", "Forward bulkhead, from the after end", { above: 0, atMost: 400 }),
   permeability: quantity("ratio", "Share of the space water can fill: engine room 0.85, cabin 0.95, full stores 0.6", {
@@ -71,7 +74,7 @@ export const compartmentIn = z.strictObject({
 
 /** A space with upright sides in a vessel held at a given level. */
 export const prismIn = z.strictObject({
-  name: z.string().min(1).max(60).optional(),
+  name: nameIn.optional(),
   area: quantity("area", "Plan area", { above: 0, atMost: 1e4 }),
   permeability: quantity("ratio", "Share of the space water can fill; 1 if left out", {
     above: 0,
@@ -89,9 +92,9 @@ const coefficient = quantity("ratio", "Discharge coefficient; 0.6, the best esti
 }).optional();
 
 const placeFields = {
-  name: z.string().min(1).max(60).optional(),
-  compartment: z.string().optional().describe("Compartment it leads into; the first if left out"),
-  from: z.string().optional().describe("Compartment it leads from; the sea if left out"),
+  name: nameIn.optional(),
+  compartment: nameIn.optional().describe("Compartment it leads into; the first if left out"),
+  from: nameIn.optional().describe("Compartment it leads from; the sea if left out"),
   x: quantity("length", "Forward of the after end; the compartment's middle if left out", {
     atLeast: 0,
     atMost: 400,
@@ -169,8 +172,8 @@ const parabolaIn = z.strictObject({
 
 /** A pump on a flooding boat. */
 export const floodPumpIn = z.strictObject({
-  name: z.string().min(1).max(60).optional(),
-  compartment: z.string().optional().describe("Compartment it draws from; the first if left out"),
+  name: nameIn.optional(),
+  compartment: nameIn.optional().describe("Compartment it draws from; the first if left out"),
   kit: kitIn.optional(),
   flow: quantity("flow", "Steady delivery, in place of a kit or a curve", { atLeast: 0, atMost: 10 }).optional(),
   curve: z

@@ -62,6 +62,10 @@ function resolveDelivery(pump: FloodPump, field: string, faults: Fault[]): PumpD
     if (points.some((point, k) => k > 0 && point.lift === points[k - 1]!.lift)) {
       faults.push(wrong(`${field}.curve`, "two points at one head", "each head once", "Leave one out."));
     }
+    if (points.some((point, k) => k > 0 && point.flow > points[k - 1]!.flow))
+      faults.push(
+        wrong(`${field}.curve`, "more flow at more head", "less flow the higher it lifts", "Check the points."),
+      );
     return { kind: "table", points, dischargeHeight };
   }
   if (curve.head >= curve.shutOffHead) {

@@ -1,11 +1,13 @@
 import type { CautionId, Fault } from "#base";
-import { simulateFlood, type Change, type FloodCase, type FloodRun } from "#flooding";
+import { simulateFlood, type FloodCase, type FloodRun } from "#flooding";
 import { z } from "zod";
 import { assumptionsOut, type Assumption } from "../assumptions.ts";
 import { compartmentIn, floodPumpIn, hullIn, placedOpeningIn, prismIn } from "./casualty-fields.ts";
 import { omitMissing, resolveFixed, resolveFloating, resolveOpenings, throwAny } from "./casualty-input.ts";
 import { cautionsOut } from "../cautions-out.ts";
-import { namedTwice, wrongOpenings, wrongSpaces, wrongStrainers } from "../guards/places.ts";
+import { wrongMarks, wrongOpenings, wrongStrainers } from "../guards/openings.ts";
+import { namedTwice, wrongSpaces } from "../guards/places.ts";
+import { eventIn, resolveEvent, unknownName } from "./flood-events.ts";
 import { resolvePumps } from "./flood-pumps.ts";
 import { answered, quantity } from "../quantity-field.ts";
 import { defineQuestion, type QuestionContext } from "../question.ts";
@@ -29,16 +31,6 @@ export const vesselIn = z
   .describe(
     "{hull, compartments: [{from, to, permeability}], …} afloat, or {outsideLevel, compartments: [{area}]} held in place",
   );
-
-const eventIn = z.strictObject({
-  at: quantity("time", "When", { atLeast: 0 }),
-  kind: z.enum(["pump-stops", "pump-starts", "pump-fails", "throttle", "patch", "opens"]),
-  name: z.string().describe("Name of the pump or opening it happens to"),
-  share: quantity("ratio", "What is left: of a pump's delivery (throttle) or of an opening (patch, opens)", {
-    atLeast: 0,
-    atMost: 10,
-  }).optional(),
-});
 
 const record = (what: string): z.ZodRecord<z.ZodString, z.ZodNumber> => z.record(z.string(), z.number()).describe(what);
 
@@ -76,7 +68,7 @@ const floodIn = z
     marks: z
       .array(
         z.strictObject({
-          compartment: z.string(),
+          compartment: z.string().trim(),
           level: quantity("length", "Above the keel", { atLeast: 0, atMost: 60 }),
         }),
       )
@@ -156,7 +148,12 @@ function resolveCase(input: z.output<typeof floodIn>, assumptions: Assumption[],
   });
   faults.push(...namedTwice(openings, "openings"), ...namedTwice(pumps, "pumps"));
   throwAny(faults);
-  throwAny([...wrongSpaces(vessel), ...wrongOpenings(vessel, openings), ...wrongStrainers(vessel, pumps)]);
+  throwAny([
+    ...wrongSpaces(vessel),
+    ...wrongOpenings(vessel, openings, input.openings),
+    ...wrongStrainers(vessel, pumps),
+    ...wrongMarks(vessel, input.marks ?? []),
+  ]);
   const accuracy = omitMissing(input.accuracy ?? {});
   return {
     vessel,
@@ -167,33 +164,6 @@ function resolveCase(input: z.output<typeof floodIn>, assumptions: Assumption[],
     accuracy,
     ...omitMissing({ step: input.step, marks: input.marks }),
   };
-}
-
-function unknownName(field: string, got: string, names: readonly string[]): Fault {
-  return {
-    code: "QU-131",
-    field,
-    got: JSON.stringify(got),
-    allowed: names.join(", "),
-    remedy: "Use one of these names.",
-  };
-}
-
-function resolveEvent(
-  event: z.output<typeof eventIn>,
-  index: number,
-  targets: { readonly pumps: readonly string[]; readonly openings: readonly string[] },
-  faults: Fault[],
-): Change {
-  const { at, name } = event;
-  const isOpening = event.kind === "patch" || event.kind === "opens";
-  const names = isOpening ? targets.openings : targets.pumps;
-  if (!names.includes(name)) faults.push(unknownName(`events[${index}].name`, name, names));
-  const usual = { "pump-stops": 0, "pump-starts": 1, "pump-fails": 0, throttle: 1, patch: 0.5, opens: 1 }[event.kind];
-  const share = event.share ?? usual;
-  if (isOpening)
-    return { kind: "opening-share", at, opening: name, share, says: event.kind === "patch" ? "patched" : "opened" };
-  return { kind: "pump-share", at, pump: name, share, says: event.kind === "pump-fails" ? "failed" : event.kind };
 }
 
 function cautionsFor({ series, events, outcome }: Pick<FloodRun, "series" | "events" | "outcome">): CautionId[] {

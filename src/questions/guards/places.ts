@@ -1,26 +1,16 @@
 import type { Fault } from "#base";
-import {
-  spaceVolumes,
-  type Compartment,
-  type FixedVessel,
-  type HullForm,
-  type Opening,
-  type PlacedOpening,
-  type PlacedPump,
-  type Prism,
-  type Vessel,
-} from "#flooding";
+import { spaceVolumes, type Compartment, type FixedVessel, type HullForm, type Prism, type Vessel } from "#flooding";
 import { faultOf, metres } from "./guard-fault.ts";
 import { wrongLie } from "./lies.ts";
 
 /** Rounding of what people type [m]. */
-const NEAR = 1e-6;
-/** Coamings, trunks and casings the sea may come over stand at most so high above the deck edge [m]. */
-const HIGHEST_COAMING = 2;
+export const NEAR = 1e-6;
+/** A shell is so thick, and measured no better [m]. */
+export const PLANK = 0.02;
 
 /** QU-150: a name that stands for two things. */
 export function namedTwice(things: readonly { readonly name: string }[], field: string): readonly Fault[] {
-  const names = things.map((one) => one.name);
+  const names = things.map((one) => one.name.trim());
   return names.flatMap((name, i) => {
     if (names.indexOf(name) === i) return [];
     return [faultOf("QU-150", `${field}[${i}].name`, JSON.stringify(name), "each name once", "Rename one of them.")];
@@ -39,7 +29,7 @@ export function wrongSpaces(vessel: Vessel, field = "vessel.compartments"): read
     ...compartments.flatMap((one, i) => {
       const at = `${field}[${i}]`;
       if (!(volumes[i]! > 0)) return [outside(one, at)];
-      return overfull({ top: depthOf(hull), ...one }, volumes[i]!, at);
+      return [...sticksOut(hull, one, at), ...overfull({ top: depthOf(hull), ...one }, volumes[i]!, at)];
     }),
   ];
 }
@@ -53,6 +43,24 @@ function outside(space: Compartment, field: string): Fault {
     "limits inside the hull",
     "Check sides, floor and top against beam and depth; port is negative.",
   );
+}
+
+/** QU-152: sides beyond her breadth, a ceiling above her deck edge: what lies outside would be left out unsaid. */
+function sticksOut(hull: HullForm, { sideFrom, sideTo, top }: Compartment, field: string): readonly Fault[] {
+  const half = beamOf(hull) / 2;
+  const depth = depthOf(hull);
+  return [
+    ...beyond(`${field}.sideFrom`, sideFrom, [-half, half], SIDES),
+    ...beyond(`${field}.sideTo`, sideTo, [-half, half], SIDES),
+    ...beyond(`${field}.top`, top, [0, depth], "Give no top for a space that reaches the deck."),
+  ];
+}
+
+const SIDES = "Port is negative; leave a side out where the space reaches the shell.";
+
+function beyond(field: string, value: number | undefined, [low, high]: Reach, remedy: string): readonly Fault[] {
+  if (value === undefined || (value >= low - PLANK && value <= high + PLANK)) return [];
+  return [faultOf("QU-152", field, metres(value), `${metres(low)} to ${metres(high)}, inside the hull`, remedy)];
 }
 
 function overlaps(spaces: readonly Compartment[], field: string): readonly Fault[] {
@@ -86,10 +94,20 @@ function meet(one: readonly [number, number], other: readonly [number, number]):
   return Math.min(one[1], other[1]) - Math.max(one[0], other[0]) > NEAR;
 }
 
-type Filled = Pick<Prism, "level" | "water" | "top">;
+type Filled = Pick<Prism, "level" | "water" | "top" | "floor">;
 
 function overfull(space: Filled, most: number, field: string): readonly Fault[] {
-  const { level, water, top } = space;
+  const { level, water, top, floor = 0 } = space;
+  if (level !== undefined && level !== 0 && level < floor - NEAR)
+    return [
+      faultOf(
+        "QU-153",
+        `${field}.level`,
+        metres(level),
+        `at least its floor, ${metres(floor)} above the keel, or nothing`,
+        "Count the level from the keel, not from the floor; leave it out where the space is dry.",
+      ),
+    ];
   if (level !== undefined && water !== undefined)
     return [faultOf("QU-153", `${field}.water`, water, "level or water, one of them", "Give the one you know.")];
   if (water !== undefined && water > most * (1 + NEAR))
@@ -146,18 +164,24 @@ export function lengthOf(hull: HullForm): number {
   return hull.form === "offsets" ? hull.stations.at(-1)!.x - hull.stations[0]!.x : hull.length;
 }
 
-function beamOf(hull: HullForm): number {
+/** Greatest breadth. */
+export function beamOf(hull: HullForm): number {
   if (hull.form !== "offsets") return hull.beam;
   return 2 * Math.max(...hull.stations.flatMap((one) => one.offsets.map(({ halfBreadth }) => halfBreadth)));
 }
 
-interface Box {
-  readonly x: readonly [number, number];
-  readonly y: readonly [number, number];
-  readonly z: readonly [number, number];
+/** From one limit to the other. */
+export type Reach = readonly [number, number];
+
+/** What a space spans at most. */
+export interface Box {
+  readonly x: Reach;
+  readonly y: Reach;
+  readonly z: Reach;
 }
 
-function boxOf(vessel: Vessel, name: string): Box {
+/** What the space of this name spans at most, shell and deck counted in. */
+export function boxOf(vessel: Vessel, name: string): Box {
   const inf = Number.POSITIVE_INFINITY;
   if (vessel.kind === "fixed") {
     const { floor = 0, top = inf } = vessel.compartments.find((one) => one.name === name)!;
@@ -170,91 +194,6 @@ function boxOf(vessel: Vessel, name: string): Box {
     y: [Math.max(-half, space.sideFrom ?? -half), Math.min(half, space.sideTo ?? half)],
     z: [space.floor ?? 0, space.top ?? depthOf(vessel.hull)],
   };
-}
-
-function spread(one: Box, other: Box): Box {
-  return { x: over(one.x, other.x), y: over(one.y, other.y), z: over(one.z, other.z) };
-}
-
-type Reach = readonly [number, number];
-
-function over(one: Reach, other: Reach): Reach {
-  return [Math.min(one[0], other[0]), Math.max(one[1], other[1])];
-}
-
-interface SpotInBoat {
-  readonly x?: number | undefined;
-  readonly y?: number | undefined;
-  readonly z?: number | undefined;
-}
-
-/** QU-154: an opening outside the space it leads into (a pipe: outside the boat), or larger than the hull. */
-export function wrongOpenings(vessel: Vessel, openings: readonly PlacedOpening[]): readonly Fault[] {
-  return openings.flatMap((one, i) => {
-    const field = `openings[${i}]`;
-    const into = boxOf(vessel, one.into);
-    const home = one.from === undefined ? into : spread(into, boxOf(vessel, one.from));
-    const box = reachOf(vessel, one.opening, home);
-    const { key, height } = edgeOf(one.opening);
-    const place = { x: one.x, y: one.y, z: height };
-    return [...wrongPlace("QU-154", place, box, field, key), ...tooLarge(vessel, one.opening, field)];
-  });
-}
-
-/** Where an opening may be: a pipe anywhere in the boat, the sea also over a coaming. */
-function reachOf(vessel: Vessel, opening: Opening, home: Box): Box {
-  if (opening.kind === "deck-edge") return { ...home, z: [home.z[0], home.z[1] + HIGHEST_COAMING] };
-  if (opening.kind !== "pipe" || vessel.kind === "fixed") return home;
-  const half = beamOf(vessel.hull) / 2;
-  return { x: [0, lengthOf(vessel.hull)], y: [-half, half], z: [0, depthOf(vessel.hull)] };
-}
-
-function edgeOf(opening: Opening): { readonly key: string; readonly height: number } {
-  if (opening.kind === "slot" || opening.kind === "deck-edge") return { key: "sill", height: opening.sill };
-  return { key: "height", height: opening.height };
-}
-
-function tooLarge(vessel: Vessel, opening: Opening, field: string): readonly Fault[] {
-  if (vessel.kind === "fixed" || opening.kind !== "hole") return [];
-  const most = Math.max(depthOf(vessel.hull), beamOf(vessel.hull));
-  const across = 2 * Math.sqrt(opening.area / Math.PI);
-  if (across <= most * (1 + NEAR)) return [];
-  return [
-    faultOf(
-      "QU-154",
-      `${field}.diameter`,
-      `${metres(across)} across`,
-      `at most her beam or depth, ${metres(most)}`,
-      "Check the size and its unit: no hole is larger than the boat.",
-    ),
-  ];
-}
-
-/** QU-155: a strainer outside the space it draws from. */
-export function wrongStrainers(vessel: Vessel, pumps: readonly (PlacedPump & SpotInBoat)[]): readonly Fault[] {
-  return pumps.flatMap((one, i) => {
-    const place = { x: one.x, y: one.y, z: one.suctionHeight };
-    return wrongPlace("QU-155", place, boxOf(vessel, one.compartment), `pumps[${i}]`, "suctionHeight");
-  });
-}
-
-const WAYS = [
-  ["x", "Count from the after end forward, or leave it out for the middle of the space."],
-  ["y", "Starboard is positive, port negative; leave it out for the middle of the space."],
-  ["z", "Count the height from the keel, not from the floor or the waterline."],
-] as const;
-
-function wrongPlace(code: string, place: SpotInBoat, box: Box, field: string, height: string): readonly Fault[] {
-  return WAYS.flatMap(([way, remedy]) => {
-    const value = place[way];
-    const [low, high] = box[way];
-    if (value === undefined || (value >= low - NEAR && value <= high + NEAR)) return [];
-    const name = way === "z" ? height : way;
-    const allowed = Number.isFinite(high)
-      ? `${metres(low)} to ${metres(high)}, inside its space`
-      : `at least ${metres(low)}, inside its space`;
-    return [faultOf(code, `${field}.${name}`, metres(value), allowed, remedy)];
-  });
 }
 
 /** Floor of a space above the keel [m]. */

@@ -1,17 +1,19 @@
 import type { Fault } from "#base";
 import { wrongLevel, wrongMeasures } from "#readiness";
+import { namedTwice } from "../guards/places.ts";
 import { afterNow, beginsAfterNow, endsBeforeItBegins, outOfOrder } from "../guards/times.ts";
 import type { OnSceneInput } from "./on-scene-fields.ts";
 
 /**
  * Everything in a sheet that cannot be, by the limits the sheet itself is written by: QU-140 times out of order, QU-141
  * a measure of the boat, QU-142 a level above her coaming, QU-143 a time after now, a pump's start too, QU-133 pumping that ends before it
- * begins.
+ * begins, QU-150 one name for two spaces.
  */
 export function faultsOf(input: OnSceneInput): readonly Fault[] {
   const { patches = [], now } = input;
   return [
     ...wrongMeasures(input.boat).map((wrong) => ({ code: "QU-141", ...wrong, field: `boat.${wrong.field}` })),
+    ...namedTwice(input.spaces, "spaces"),
     ...levelFaults(input),
     ...[...soundingsOf(input), { field: "patches", times: patches }].flatMap(({ field, times }) => [
       ...outOfOrder(times, field),

@@ -3,7 +3,7 @@ import { z } from "zod";
 import { assumptionsOut } from "../assumptions.ts";
 import { cautionsOut } from "../cautions-out.ts";
 import { answered, instant, quantity } from "../quantity-field.ts";
-import { adviceOut, arrivalOut, chancesOut, spreadFields, spreadOut, trendOut } from "./sounding-fields.ts";
+import { adviceOut, arrivalOut, chancesOut, dryOut, spreadFields, spreadOut, trendOut } from "./sounding-fields.ts";
 
 const readingsIn = z
   .array(
@@ -23,6 +23,7 @@ const pumpingIn = z
       to: instant("Until; still running if left out").optional(),
       flow: quantity("flow", "Stated delivery", { atLeast: 0, atMost: 1 }),
       pump: pumpIdIn.optional().describe("Which pump: runs of one pump share what it really moves"),
+      name: z.string().min(1).max(80).optional().describe("What people call that pump: said in place of its id"),
       lift: quantity("length", "Water to discharge, where it is told", { atLeast: 0, atMost: 60 }).optional(),
       throttle: quantity("ratio", "Share of full speed, where it is told", { atLeast: 0, atMost: 1 }).optional(),
     }),
@@ -119,7 +120,9 @@ export const readingOut = z.strictObject({
   fan: z
     .array(z.strictObject({ at: answered("time", "On the readings' clock"), ...spreadFields }))
     .describe("Level to come [m]"),
-  dry: arrivalOut.optional().describe("Time to dry, only where the level has been seen to fall or she is dry"),
+  dry: dryOut
+    .optional()
+    .describe("Time until she is down to the strainer, only where the level has been seen to fall or she is dry"),
   loss: arrivalOut.optional().describe("Time to loss, only where the word says something of her and the soundings fit"),
   misfit: z.boolean().describe("The readings do not fit one steady hole and the pumping stated"),
   trend: trendOut.optional().describe("Where the last soundings point, only where they do not fit: no estimate"),

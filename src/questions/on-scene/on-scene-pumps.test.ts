@@ -51,6 +51,27 @@ describe("a pump that moves a third of what is stated", () => {
   });
 });
 
+describe("what is said of a pump in doubt", () => {
+  const input = onSceneIn.parse({
+    boat: { kind: "motor boat", length: 10 },
+    spaces: [{ name: "engine room", sort: "engine-room", part: "aft" }],
+    readings: soundingsWith(0.1),
+    pumping: [{ from: 600, flow: STATED }],
+    now: 2160,
+  });
+  const sounding = readScene(input, SPACE);
+
+  it.each([
+    [0.55, 0.7, "dead"],
+    [0.45, 0.7, "weak"],
+    [0.6, 0.62, "none"],
+    [0, 0.66, "weak"],
+  ])("with %s of next to nothing and %s of little it is %s: the likelier of the two", (dead, weak, doubt) => {
+    const pumps = sounding.pumps.map((belief) => ({ ...belief, dead, weak }));
+    expect(pumpsOf(input, { ...sounding, pumps })[0]!.doubt).toBe(doubt);
+  });
+});
+
 describe("a pump that moves nothing", () => {
   it("is found by a rise that goes on as before, and stays in doubt through a patch", () => {
     const dead = warningFor({ readings: soundingsWith(0) });

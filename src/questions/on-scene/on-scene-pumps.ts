@@ -1,12 +1,14 @@
 import { type PumpBelief, type SheetReading } from "#flooding";
 import type { OnSceneInput, OnSceneWarning, PumpOut } from "./on-scene-fields.ts";
 import { lanesOf } from "./on-scene-reading.ts";
+import { standingSign } from "./on-scene-signs.ts";
 
 /**
- * A pump is doubted from these chances on that it moves next to nothing, or little: a look at it costs a minute, and a
- * pump that moves what it should is seldom thought half as likely to be weak.
+ * A pump is doubted from this chance on that it moves little: before any sounding that is 0.26, so soundings must have made it five
+ * times as likely (posterior over prior odds). A look at it costs a minute, and a pump that moves what it should is
+ * seldom thought half as likely to be weak. Which of the two is said of a pump in doubt is what is likelier: that costs no further look.
  */
-const DOUBTED = { dead: 0.7, weak: 0.65 };
+const DOUBTED = { weak: 0.65, dead: 0.5 };
 
 /** Soundings after its first start from which a pump is doubted, and before it was turned: two show a rate. */
 const ENOUGH = 2;
@@ -27,7 +29,7 @@ export function pumpsOf(input: OnSceneInput, sounding: SheetReading | undefined)
   return sounding.pumps.map((belief, k) => {
     const id = ids[k];
     const { p05, p50, p95 } = belief;
-    const sign = lastSign(input, id);
+    const sign = standingSign(input, id);
     const isSounded = soundingsSince(input, k) >= ENOUGH && isCompared(input, k);
     const doubt = sign && DEAD_BY_SIGN.includes(sign) ? "dead" : isSounded || sign ? doubtOf(belief) : "none";
     const because = doubt === "none" ? undefined : sayDoubt(doubt, belief, sign);
@@ -54,13 +56,9 @@ function isCompared({ pumping, readings }: OnSceneInput, pump: number): boolean 
   });
 }
 
-function lastSign({ pumpSeen = [], now }: OnSceneInput, id: string | undefined): string | undefined {
-  return pumpSeen.findLast(({ at, pump }) => at <= now && (pump === undefined || pump === id))?.sign;
-}
-
 function doubtOf({ dead, weak }: PumpBelief): PumpOut["doubt"] {
-  if (dead >= DOUBTED.dead) return "dead";
-  return weak >= DOUBTED.weak ? "weak" : "none";
+  if (weak < DOUBTED.weak) return "none";
+  return dead >= DOUBTED.dead ? "dead" : "weak";
 }
 
 const SIGN_WORDS: Readonly<Record<string, string>> = {
@@ -98,9 +96,14 @@ export function pumpWarnings(input: OnSceneInput, pumps: readonly PumpOut[]): On
   );
   return pumps.flatMap(({ doubt, because, pump }, k) => {
     if (doubt === "none" || !running.has(k)) return [];
-    const which = pump === undefined ? (pumps.length > 1 ? `Pump ${k + 1}: ` : "") : `${pump}: `;
+    const which = pump === undefined ? (pumps.length > 1 ? `Pump ${k + 1}: ` : "") : `${nameOf(input, pump)}: `;
     return [{ ...WARNINGS[doubt], signal: "CAUTION" as const, says: `${which}${because ?? LOOK}` }];
   });
+}
+
+/** As people call it. */
+function nameOf({ pumping }: OnSceneInput, pump: string): string {
+  return pumping.find((run) => run.pump === pump && run.name !== undefined)?.name ?? pump;
 }
 
 const WARNINGS = {

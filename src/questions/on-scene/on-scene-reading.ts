@@ -1,6 +1,7 @@
 import { readSheet, type SheetPumpRun, type SheetCase, type SheetReading, type SoundedSpace } from "#flooding";
 import { omitMissing } from "../flooding/casualty-input.ts";
 import type { OnSceneInput } from "./on-scene-fields.ts";
+import { signsTold } from "./on-scene-signs.ts";
 
 /** Soundings before so many of the last say little of hole and pumps now. */
 const MOST_READINGS = 24;
@@ -16,7 +17,7 @@ export function readScene(input: OnSceneInput, space: SoundedSpace): SheetReadin
 }
 
 function caseOf(input: OnSceneInput, space: SoundedSpace): SheetCase {
-  const { pumping, patches = [], pumpSeen = [], hole, boat, now } = input;
+  const { pumping, patches = [], hole, boat, now } = input;
   const lanes = lanesOf(pumping);
   const diameter = hole?.diameter;
   return {
@@ -25,7 +26,7 @@ function caseOf(input: OnSceneInput, space: SoundedSpace): SheetCase {
     runs: pumping.flatMap((run, k) => runOf(run, lanes.numbers[k]!)),
     pumps: lanes.ids.length,
     patches,
-    signs: pumpSeen.flatMap(({ at, pump, sign }) => {
+    signs: signsTold(input).flatMap(({ at, pump, sign }) => {
       const number = pump === undefined ? undefined : lanes.ids.indexOf(pump);
       return number === -1 ? [] : [{ at, sign, ...omitMissing({ pump: number }) }];
     }),

@@ -106,6 +106,14 @@ export const arrivalOut = z.strictObject({
   time: spreadOut.optional().describe("From now, where it comes to it [s]"),
 });
 
+/** Dry is down to the strainer, never the last of the water. */
+export const dryOut = arrivalOut.extend({
+  left: answered(
+    "length",
+    "Water left when she counts as dry: down to the strainer, the middle of what is thought",
+  ).optional(),
+});
+
 /** Actions with what each would change; `level` says when the level they leave is. */
 export function adviceOut(level: string) {
   const action = z.enum(["second-pump", "patch-half", "more-throttle", "shorter-lift"]);
@@ -148,7 +156,7 @@ export const soundingOut = z.strictObject({
       .array(z.strictObject({ at: answered("time", "On the readings' clock"), ...spreadFields }))
       .describe("Level to come [m]"),
     chances: chancesOut,
-    dry: arrivalOut,
+    dry: dryOut.describe("Down to the strainer"),
     loss: arrivalOut,
   }),
   effectiveSamples: z.number(),

@@ -50,7 +50,12 @@ const kit = z.strictObject({
     .max(365)
     .describe("Days from the Monday it is opened on which it is not ready, drying included [d]"),
   minutes: z.number().min(1).max(10_080).describe("Work of one opening, all people together [min]"),
-  needs: z.array(name).max(50).optional().describe("Qualifications; everybody named for the kit has all of them"),
+  hands: z.int().min(1).max(20).optional().describe("People needed at once, such as to lift it; 1 where absent"),
+  needs: z
+    .array(name)
+    .max(50)
+    .optional()
+    .describe("Qualifications; whoever shares the work has all of them, or is seen by somebody there who may see it"),
   clocks: z.array(clock).max(50).describe("What of it runs out"),
 });
 
@@ -58,6 +63,7 @@ const person = z.strictObject({
   id: name.describe("Name of the person"),
   hoursPerWeek: z.number().min(0).max(168).describe("Hours for this work in a week [h]"),
   may: z.array(name).max(50).optional().describe("Qualifications they have"),
+  sees: z.array(name).max(50).optional().describe("Qualifications that they may see done by somebody who lacks them"),
   absent: z
     .array(z.strictObject({ from: dayField("First day away"), to: dayField("Last day away") }))
     .max(200)
@@ -94,7 +100,16 @@ export const planYearInput = z.strictObject({
   people: z.array(person).min(1).max(MOST).describe("People who do the work, at least one"),
   parts: z.array(part).max(1_000).optional().describe("Parts that renewals use"),
   fixed: z
-    .array(z.strictObject({ kit: name.describe("One of kits"), week: z.int().describe("Week from 0") }))
+    .array(
+      z.strictObject({
+        kit: name.describe("One of kits"),
+        week: z.int().describe("Week from 0"),
+        instead: z
+          .strictObject({ from: z.int().describe("First week"), to: z.int().describe("Last week") })
+          .optional()
+          .describe("Weeks in which the kit is opened in no other: the opening was moved here from one of them"),
+      }),
+    )
     .max(5_000)
     .optional()
     .describe("Openings already settled; the plan goes round them"),
@@ -117,6 +132,11 @@ export const planYearOutput = z.strictObject({
         week: z.int().describe("From 0; done on its Monday"),
         renews: z.array(z.string()).describe("Clocks renewed"),
         by: z.array(z.string()).describe("Who shares the work"),
+        beside: z
+          .array(z.string())
+          .exactOptional()
+          .describe("Who is there too: to see done what somebody may not do alone, or to lift"),
+        lacking: z.int().exactOptional().describe("Hands wanted at once that nobody there has"),
       }),
     )
     .describe("In order of weeks"),

@@ -53,7 +53,12 @@ export const planYearQuestion = defineQuestion({
   answer: ({ limitSeconds, ...station }, { solver, mostSeconds = Number.POSITIVE_INFINITY }) => {
     const usual = Math.min(MOST_SECONDS, Math.max(LEAST_SECONDS, station.kits.length * SECONDS_PER_KIT));
     const plan = planYear(station, { solver, seconds: Math.min(limitSeconds ?? usual, mostSeconds) });
-    const openings = plan.openings.map((one) => ({ ...one, renews: [...one.renews], by: [...one.by] }));
+    const openings = plan.openings.map(({ beside, ...one }) => ({
+      ...one,
+      renews: [...one.renews],
+      by: [...one.by],
+      ...(beside && { beside: [...beside] }),
+    }));
     return { ...plan, openings, short: [...plan.short], hours: [...plan.hours] };
   },
 });

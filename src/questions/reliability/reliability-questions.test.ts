@@ -226,6 +226,17 @@ describe("spares beside today's shelf", () => {
     expect(told[1]).toMatchObject({ toBuy: 0, emptyPerYear: { now: 0.5, after: 0.5 } });
   });
 
+  it("buys no more of a part once so few demands a year find its shelf empty, whatever may be spent", () => {
+    const { items: told } = ask("spares", { items, budget: 1e9, enough: 0.05 }) as Bought;
+    for (const { toBuy, emptyPerYear } of told) {
+      expect(toBuy).toBeGreaterThan(0);
+      expect(emptyPerYear.after).toBeLessThanOrEqual(0.05);
+    }
+    // DERIVED by hand: of the spring, m = 0.125, P(at least 1) is 0.1175 and P(at least 2) 0.0072, each half a year's demands.
+    expect(told[1]!.toBuy).toBe(2);
+    expect(ask("spares", { items, budget: 1e9, enough: 10 })).toMatchObject({ purchases: [] });
+  });
+
   it("says nothing of it where only a pipeline is given", () => {
     const { items: told } = ask("spares", { items: [{ name: "gasket", pipeline: 1 }] }) as Bought;
     expect(told[0]).not.toHaveProperty("emptyPerYear");

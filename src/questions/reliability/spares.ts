@@ -27,6 +27,14 @@ const input = z
       .max(1e9)
       .optional()
       .describe("To be spent where it saves most waiting [cost; any one unit]"),
+    enough: z
+      .number()
+      .min(0)
+      .max(1e6)
+      .optional()
+      .describe(
+        "With budget: no more is bought of a part given by perYear once so few demands find its shelf empty [1/year]",
+      ),
   })
   .superRefine(({ items, budget }, context) => {
     const names = new Set<string>();
@@ -125,15 +133,29 @@ function itemAnswer(item: Item, stock: number) {
 function emptyOf(item: Item, stock: number) {
   const { perYear } = item;
   if (perYear === undefined) return {};
-  const at = (held: number) => perYear * (1 - stockOf(pipelineOf(item), held).fillRate);
-  return { emptyPerYear: { now: at(item.stock ?? 0), after: at(stock) } };
+  return { emptyPerYear: { now: emptyAt(item, perYear, item.stock ?? 0), after: emptyAt(item, perYear, stock) } };
 }
 
-function buy({ items }: Input, budget: number) {
+function buy({ items, enough }: Input, budget: number) {
   const parts = items.map((item): Part => {
-    return { name: item.name, pipeline: pipelineOf(item), cost: item.cost!, stock: item.stock ?? 0 };
+    const mostBought = enough === undefined ? undefined : untilEnough(item, enough);
+    const most = mostBought === undefined ? {} : { mostBought };
+    return { name: item.name, pipeline: pipelineOf(item), cost: item.cost!, stock: item.stock ?? 0, ...most };
   });
   return bestPurchases(parts, budget);
+}
+
+/** How many more it takes until so few demands find the shelf empty; undefined where demands a year are not given. */
+function untilEnough(item: Item, enough: number): number | undefined {
+  if (item.perYear === undefined) return undefined;
+  const held = item.stock ?? 0;
+  let stock = held;
+  while (stock < MOST_STOCK && emptyAt(item, item.perYear, stock) > enough) stock += 1;
+  return stock - held;
+}
+
+function emptyAt(item: Item, perYear: number, stock: number): number {
+  return perYear * (1 - stockOf(pipelineOf(item), stock).fillRate);
 }
 
 function beyondWords(names: readonly string[]): string {

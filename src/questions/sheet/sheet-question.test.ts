@@ -58,7 +58,7 @@ describe("a sheet as a question", () => {
       { at: 60, level: 0.3 },
       { at: 360, level: 0.35 },
     ]);
-    expect(question.pumping).toEqual([{ from: 300, flow: 0.003, pump: "p1" }]);
+    expect(question.pumping).toEqual([{ from: 300, flow: 0.003, pump: "p1", name: "Pump 1" }]);
     expect(question.spaces[1]).toMatchObject({
       name: "Hold",
       level: 0.1,
@@ -83,8 +83,8 @@ describe("a sheet as a question", () => {
     } as const satisfies CasualtyState;
     const { pumping, pumpSeen, spaces, trimSeen, ...rest } = sheetQuestion(sheet, NOW)!;
     expect(pumping).toEqual([
-      { from: 300, flow: 0.003, pump: "p1", throttle: 1 },
-      { from: 360, flow: 0.003, pump: "p1", lift: 2, throttle: 0.7 },
+      { from: 300, flow: 0.003, pump: "p1", name: "Pump 1", throttle: 1 },
+      { from: 360, flow: 0.003, pump: "p1", name: "Pump 1", lift: 2, throttle: 0.7 },
     ]);
     expect(pumpSeen).toEqual([{ at: 360, pump: "p1", sign: "weak" }]);
     expect(spaces[1]!.pumpSeen).toEqual([{ at: 360, pump: "p2", sign: "no-water" }]);
@@ -131,6 +131,13 @@ describe("a sheet as a question", () => {
     expect(sheetQuestion(pumps({}), NOW)).toMatchObject({ canOpenUp: false, canLower: true });
     expect(sheetQuestion(pumps({ throttle: 0.7, lift: 1 }), NOW)).toMatchObject({ canOpenUp: true, canLower: false });
     expect(sheetQuestion(SHEET, NOW)!.canOpenUp).toBe(true);
+  });
+
+  it("keeps two spaces of one name apart: two devices may each have written a cabin", () => {
+    const [cabin] = SHEET.spaces;
+    const asked = sheetQuestion({ ...SHEET, spaces: [cabin!, { ...cabin!, id: "s9" }] }, NOW)!;
+    expect(asked.spaces.map(({ name }) => name)).toEqual(["Cabin", "Cabin 2"]);
+    expect(ask("on-scene", JSON.parse(JSON.stringify(asked)))).toHaveProperty("word");
   });
 
   it("counts on one clock and back", () => {

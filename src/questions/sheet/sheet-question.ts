@@ -32,12 +32,13 @@ export function sheetQuestion(casualty: CasualtyState, now: number, chosen?: str
   if (!space) return undefined;
   const { beam, depth, draught, kind, length } = casualty.boat;
   const others = casualty.spaces.filter((one) => one !== space);
+  const names = namesApart([space, ...others].map(({ name }) => name));
   return {
     boat: { kind, length, beam, depth, draught },
     spaces: [
-      { name: space.name, sort: space.sort, part: space.part },
-      ...others.map((one) => ({
-        name: one.name,
+      { name: names[0]!, sort: space.sort, part: space.part },
+      ...others.map((one, i) => ({
+        name: names[i + 1]!,
         sort: one.sort,
         part: one.part,
         level: lastLevel(casualty, one.id),
@@ -57,6 +58,16 @@ export function sheetQuestion(casualty: CasualtyState, now: number, chosen?: str
     fuelSmelt: casualty.fuelSmelt !== undefined,
   };
 }
+
+/** Two devices may each have written a cabin: the second is "Cabin 2", so that each stays a space of its own. */
+function namesApart(names: readonly string[]): readonly string[] {
+  return names.map((name, i) => {
+    const before = names.slice(0, i).filter((one) => one.trim() === name.trim()).length;
+    return before === 0 ? name : `${name.trim()} ${before + 1}`.slice(-MOST_LETTERS);
+  });
+}
+
+const MOST_LETTERS = 60;
 
 /**
  * What to ask for how she was when she was sounded last: nothing is carried on from there, however long ago it was.
@@ -128,7 +139,7 @@ function readingsOf(casualty: CasualtyState, space: string): OnSceneInput["readi
 const MOST = 60;
 
 function pumpingOf(casualty: CasualtyState, space: string): OnSceneInput["pumping"] {
-  return casualty.pumps.flatMap(({ pump, runs }) =>
+  return casualty.pumps.flatMap(({ pump, name, runs }) =>
     runs
       .filter((run) => run.space === space)
       .map(({ from, to, flow, lift, throttle }) => ({
@@ -136,6 +147,7 @@ function pumpingOf(casualty: CasualtyState, space: string): OnSceneInput["pumpin
         ...(to !== undefined && { to: secondsOn(casualty, to) }),
         flow,
         pump: pumpKey(pump),
+        ...(name.trim() !== "" && { name }),
         ...(lift !== undefined && lift >= 0 && { lift }),
         ...(throttle !== undefined && { throttle: Math.min(1, throttle) }),
       })),
