@@ -148,6 +148,42 @@ describe("whose calendar it is", () => {
   });
 });
 
+/** A line of the log about Pump 12, which is overdue. */
+function aboutLate(id: string, kind: string, body: object): Entry {
+  const kit = reading.kits.find(({ name }) => name === "Pump 12")!;
+  return { ...planned(id, []), subject: `kit:${kit.id}`, pattern: kit.pattern, after: kit.heads, kind, body } as Entry;
+}
+
+function days(station: StationReading) {
+  return stationEvents(station, NOW)
+    .filter(({ summary, sort }) => summary.endsWith("Pump 12") && (sort === "work" || sort === "opening"))
+    .map(({ day, summary }) => [day, summary]);
+}
+
+describe("what is overdue", () => {
+  const opening = aboutLate.bind(null, "0199aaaa-0000-7000-8000-000000000001", "openings-planned");
+  const openings = [{ ...OPENING, week: "2027-03-22" }];
+
+  it("stands on today, planned for a later week or not", () => {
+    expect(days(stationOf([]))).toEqual([[TODAY, "Turn round Pump 12"]]);
+    expect(days(stationOf([opening({ openings })]))).toEqual([
+      [TODAY, "Overdue: Turn round Pump 12"],
+      ["2027-03-22", "Open Pump 12"],
+    ]);
+  });
+
+  it("stands on the day given to it too, and not on its planned week beside that", () => {
+    const dated = aboutLate("0199aaaa-0000-7000-8000-000000000002", "work-dated", {
+      work: "opening",
+      day: "2027-03-18",
+    });
+    expect(days(stationOf([opening({ openings }), dated]))).toEqual([
+      [TODAY, "Overdue: Turn round Pump 12"],
+      ["2027-03-18", "Turn round Pump 12"],
+    ]);
+  });
+});
+
 describe("a month on paper", () => {
   it("is one sheet for a month in which nothing has its day, and for one of six weeks", async () => {
     expect(pages(await sheetOf("2031-02"))).toBe(1);

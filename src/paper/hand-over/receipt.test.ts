@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { demoEntries } from "#demo";
 import { createStationFold } from "#station";
 import { readPatternFolders } from "#store/patterns";
-import { renderReceipt, sealWords, type Receipt } from "./receipt.ts";
+import { renderReceipt, sealWords, standingLines, type Receipt } from "./receipt.ts";
 
 const { patterns } = readPatternFolders([join(import.meta.dirname, "..", "..", "..", "patterns")]);
 const fold = createStationFold(patterns);
@@ -15,7 +15,7 @@ const RECEIPT: Receipt = {
   kit,
   pattern: reading.patterns.get(kit.pattern)!,
   placeName: "Boathouse",
-  limits: [],
+  standing: { standing: "ready", because: [], limits: [] },
   handedBy: "Mara Tolliver",
   at: "2027-03-14T21:05:00Z",
   handOver: { to: "fishing boat at the bar", method: "line", sealBroken: false },
@@ -36,6 +36,20 @@ describe("the receipt for a kit that was handed over", () => {
     }
     const all = { back: "2027-03-16", briefed: true, taken: { name: "A skipper" }, note: "x ".repeat(900) };
     expect((await sizeOf(all)).pages).toBeLessThanOrEqual(2);
+  });
+
+  it("says of a kit that was not ready how it stood, and why, the deciding reason first", () => {
+    const because = [
+      { rule: "turnaround", text: "New: first turnaround to do." },
+      { rule: "date", text: "Torch cells: date not read." },
+    ] as const;
+    expect(standingLines({ standing: "grounded", because, limits: [] })).toEqual([
+      "WARNING: not ready when it went: grounded. New: first turnaround to do. Torch cells: date not read.",
+    ]);
+    expect(standingLines({ standing: "ready-with-limits", because, limits: ["Daylight only."] })).toEqual([
+      "Limit: Daylight only.",
+    ]);
+    expect(standingLines({ standing: "ready", because, limits: [] })).toEqual([]);
   });
 
   it("calls no seal whole that is on no record", () => {

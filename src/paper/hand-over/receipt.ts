@@ -1,6 +1,6 @@
 import { dayWritten, formatDate } from "#base";
-import { itemNamed, type Pattern } from "#kit";
-import type { Bodies, KitState } from "#readiness";
+import { briefingOf, itemNamed, type Pattern } from "#kit";
+import type { Bodies, KitState, Standing } from "#readiness";
 import { instantWords, methodWords, PAD, strokesOf } from "#station";
 import { MARGIN, createSheet, type Sheet } from "../sheet.ts";
 import { writeTable } from "../rows.ts";
@@ -11,8 +11,8 @@ export interface Receipt {
   readonly kit: KitState;
   readonly pattern: Pattern;
   readonly placeName: string;
-  /** Limits that the vessel must know. */
-  readonly limits: readonly string[];
+  /** How it stood: the vessel must know its limits, and that it is not ready. */
+  readonly standing: Pick<Standing, "standing" | "because" | "limits">;
   readonly handedBy: string;
   /** RFC 3339, when it went. */
   readonly at: string;
@@ -44,7 +44,7 @@ export async function renderReceipt(receipt: Receipt): Promise<Uint8Array> {
 
 function writeWhat(
   sheet: Sheet,
-  { stationName, kit, pattern, placeName, limits, handedBy, at, handOver }: Receipt,
+  { stationName, kit, pattern, placeName, standing, handedBy, at, handOver }: Receipt,
 ): void {
   const { to, method, sealBroken, back, note } = handOver;
   sheet.paragraph(`${pattern.name}, serial ${kit.serial}, of ${stationName}, ${placeName}.`);
@@ -52,8 +52,16 @@ function writeWhat(
   sheet.paragraph(sealWords(kit, sealBroken));
   const expected = back === undefined ? "No day was agreed." : `By ${formatDate(back)}.`;
   sheet.paragraph(`Expected back: ${expected}`, { bold: true });
-  for (const limit of limits) sheet.paragraph(`Limit: ${limit}`, { bold: true });
+  for (const line of standingLines(standing)) sheet.paragraph(line, { bold: true });
   if (note !== undefined) sheet.paragraph(`Note: ${note}`);
+}
+
+/** What keeps the kit from being ready, or each of its limits; nothing of one that is ready without limits. */
+export function standingLines({ standing, because, limits }: Receipt["standing"]): readonly string[] {
+  const limited = limits.map((limit) => `Limit: ${limit}`);
+  if (standing === "ready" || standing === "ready-with-limits") return limited;
+  const reasons = because.map(({ text }) => text).join(" ");
+  return [`WARNING: not ready when it went: ${standing}. ${reasons}`, ...limited];
 }
 
 /** No seal is called whole that nobody ever read. */
@@ -69,10 +77,10 @@ const CONTENTS = [
 ];
 
 /** What belongs in it, with a column to tick when it comes back. */
-function writeContents(sheet: Sheet, { pattern, handOver: { lent = [] } }: Receipt): void {
+function writeContents(sheet: Sheet, { pattern, standing, handOver: { lent = [] } }: Receipt): void {
   const counted = pattern.afterUse?.counted ?? [];
   const items = counted.length === 0 ? pattern.items : counted.flatMap(({ item }) => itemNamed(pattern, item) ?? []);
-  sheet.heading("What goes with it");
+  sheet.heading(standing.standing.startsWith("ready") ? "What goes with it" : "What belongs to it: count it");
   writeTable(sheet, CONTENTS, [
     ...items.map(({ name, quantity }) => ({ cells: [name, String(quantity), ""] })),
     ...lent.map(({ name, count }) => ({ cells: [`Lent with it: ${name}`, String(count), ""] })),
@@ -82,9 +90,10 @@ function writeContents(sheet: Sheet, { pattern, handOver: { lent = [] } }: Recei
 const SAID = { true: "Said, and understood.", false: "There was no time to say it. Read it before starting." } as const;
 
 function writeBriefing(sheet: Sheet, { pattern, handOver: { briefed } }: Receipt): void {
-  if (pattern.briefing === undefined) return;
+  const briefing = briefingOf(pattern);
+  if (briefing === undefined) return;
   sheet.heading("Before it is started");
-  for (const [at, line] of pattern.briefing.entries()) sheet.paragraph(`${at + 1}. ${line}`, { size: 10 });
+  for (const [at, line] of briefing.entries()) sheet.paragraph(`${at + 1}. ${line}`, { size: 10 });
   if (briefed !== undefined) sheet.paragraph(SAID[`${briefed}`]);
   sheet.paragraph("The kit's own manual and the rules of whoever commands come before this page.");
 }

@@ -1,7 +1,7 @@
 import { cautionNamed, type CautionId, type Dimension, type UnitSystem } from "#base";
 import { linesOf, type Check, type Pattern, type PatternLine, type Step, type StepTimer } from "#kit";
 import { sayMet, saysItsCount } from "#readiness";
-import { sayDuration, sayLimit } from "#words";
+import { sayDuration, sayLimit, sayProse } from "#words";
 import { cautionPieces } from "../caution-panel.ts";
 import type { Piece } from "../flow/flow.ts";
 import { pictureNumber, type PictureNumbers } from "../pictures/picture-page.ts";
@@ -42,8 +42,8 @@ function rowOf(line: PatternLine, before: PatternLine | undefined, { picture, un
   const { check, step, label } = line;
   const own = check === undefined;
   const text = own
-    ? `${signalsOf(step, before?.step)}${onlyAfter(step)}${line.text}`
-    : `${line.text} Right: ${check.expect}`;
+    ? `${signalsOf(step, before?.step)}${onlyAfter(step)}${sayProse(line.text, units)}`
+    : sayProse(`${line.text} Right: ${check.expect}`, units);
   const reading = own ? timerWords(step.timer) : checkWords(check, units);
   const written = [reading, line.answered ? ANSWERS : ""].filter(Boolean).join(" ");
   const part = reading === "" ? " " : ` \u2013 `;
