@@ -57,6 +57,7 @@ export function planOf(life: KitLife, ms: number): TurnaroundPlan {
   const { writer, pattern, expected } = setting;
   return {
     kit: kit.kit,
+    serial: kit.serial,
     place: kit.place,
     pattern,
     start: ms,

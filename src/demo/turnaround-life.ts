@@ -19,6 +19,7 @@ export interface Behaviour {
 
 export interface TurnaroundPlan {
   readonly kit: string;
+  readonly serial: string;
   readonly place: string;
   readonly pattern: Pattern;
   readonly start: number;
@@ -159,6 +160,7 @@ function readingFor(scribe: Scribe, check: Check): Value | undefined {
 function agreedOn({ plan }: Scribe, check: Check & { readonly kind: "match" }): string {
   if (check.against === "recorded-seal") return plan.sealSeen;
   if (check.against === "recorded-tag") return `${plateOf(plan.kit)}-${check.item.slice(0, 1).toUpperCase()}1`;
+  if (check.against === "recorded-serial") return plan.serial;
   return /in quarters/.test(check.first) ? "4" : plateOf(plan.kit);
 }
 

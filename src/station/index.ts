@@ -58,7 +58,15 @@ export * from "./clock/index.ts";
 export * from "./exchange/index.ts";
 export { isBuilding } from "./acts/finding-effect.ts";
 export { verifyLog, type PlaceVerdict } from "./verify-log.ts";
-export { endedBy, findingsByMode, nextTry, type FaultAdvice, type Likely, type Where } from "./fault-finding/index.ts";
+export {
+  endedBy,
+  findingsByMode,
+  nextPumps,
+  nextTry,
+  type FaultAdvice,
+  type Likely,
+  type Where,
+} from "./fault-finding/index.ts";
 export * from "./start-chance/index.ts";
 export { pictureLine } from "./line-photos/line-photo-acts.ts";
 export * from "./lives/index.ts";

@@ -22,7 +22,7 @@ export async function printReceipt(parts: Parts, log: WholeLog, id: string): Pro
     kit,
     pattern,
     placeName: place?.name ?? kit.place,
-    limits: standingAt({ ...kit, custody: { kind: "here" } }, reading, dayIn(place?.zone ?? "UTC", entry.at)).limits,
+    standing: standingAt({ ...kit, custody: { kind: "here" } }, reading, dayIn(place?.zone ?? "UTC", entry.at)),
     handedBy: reading.people.find((one) => one.id === entry.by)?.name ?? entry.by,
     at: entry.at,
     handOver: entry.body,

@@ -1,5 +1,7 @@
 import { InputError } from "#base";
 import type { Pattern } from "#kit";
+import { usesSolver } from "#questions";
+import { PROBLEM } from "#station";
 import { once } from "node:events";
 import { Worker } from "node:worker_threads";
 import { Refusal } from "../http/problem.ts";
@@ -8,6 +10,11 @@ import { codeOf } from "../start/start-problem.ts";
 
 /** A question that takes longer than this [ms] is stopped; the slowest that people ask takes a third of it. */
 const LIMIT_MS = 10_000;
+/**
+ * The same for a question that asks a solver: the year of a hundred kits takes as long on a computer that has other things to
+ * do, and whoever asks holds the quick plan meanwhile.
+ */
+const SOLVER_LIMIT_MS = 30_000;
 /** Questions in hand at once, the one being answered among them. */
 const LINE = 8;
 /** The most memory for answering [MB]. */
@@ -15,6 +22,8 @@ const MEMORY_MB = 512;
 
 export interface DeskLimits {
   readonly limitMs: number;
+  /** For a question that asks a solver. */
+  readonly solverLimitMs: number;
   readonly line: number;
   readonly memoryMb: number;
 }
@@ -33,7 +42,13 @@ export interface QuestionDesk {
 
 /** A desk whose thread starts with the first question: a server that is asked none pays nothing for it. */
 export function createQuestionDesk(patterns: () => readonly Pattern[], limits: Partial<DeskLimits> = {}): QuestionDesk {
-  return new ThreadDesk(patterns, { limitMs: LIMIT_MS, line: LINE, memoryMb: MEMORY_MB, ...limits });
+  return new ThreadDesk(patterns, {
+    limitMs: LIMIT_MS,
+    solverLimitMs: SOLVER_LIMIT_MS,
+    line: LINE,
+    memoryMb: MEMORY_MB,
+    ...limits,
+  });
 }
 
 class ThreadDesk implements QuestionDesk {
@@ -72,7 +87,7 @@ class ThreadDesk implements QuestionDesk {
       if (this.#known !== this.#patterns()) await this.#endThread();
       const thread = await (this.#thread ??= this.#startThread());
       hand(thread, asked);
-      const timeout = AbortSignal.timeout(this.#limits.limitMs);
+      const timeout = AbortSignal.timeout(limitOf(asked.name, this.#limits));
       const [said] = await once(thread, "message", { signal: AbortSignal.any([timeout, this.#closing.signal]) });
       return readAnswer(said as Said);
     } catch (cause) {
@@ -97,6 +112,10 @@ class ThreadDesk implements QuestionDesk {
     this.#thread = undefined;
     await thread?.terminate();
   }
+}
+
+function limitOf(name: string, { limitMs, solverLimitMs }: DeskLimits): number {
+  return usesSolver(name) ? solverLimitMs : limitMs;
 }
 
 /** As built, the thread's file lies beside the server's; from sources the thread first learns to read those. */
@@ -155,10 +174,10 @@ function lineTooLong({ limitMs }: DeskLimits): Refusal {
   });
 }
 
-function tookTooLong(name: string, { limitMs }: DeskLimits): Refusal {
+function tookTooLong(name: string, limits: DeskLimits): Refusal {
   return new Refusal("too-much", {
-    code: "SV-182",
-    message: `The question ${name} took longer than ${limitMs / 1000} s and was stopped.`,
+    code: PROBLEM.tookTooLong,
+    message: `The question ${name} took longer than ${limitOf(name, limits) / 1000} s and was stopped.`,
     remedy: askForLess(name),
   });
 }

@@ -2,15 +2,19 @@ import type { Fault } from "#base";
 import type { Pattern, Step } from "#kit";
 import {
   barsAt,
+  clockAt,
   dateWantedBy,
   drillsOn,
+  isOfMeasured,
+  isToMeasure,
   lookUp,
   readingGate,
   recordedFor,
   sayBarred,
   sayWayOut,
   sealingRefusals,
-  stepGate,
+  seenGate,
+  type stepGate,
   type Bodies,
   type Gate,
   type KitState,
@@ -59,6 +63,7 @@ export function answerStep(doing: ActContext, kit: KitState, body: Bodies["step-
     ...(body.answer === "seen" ? heldBack(doing, kit, body) : []),
     ...judgeValue(doing, kit, body),
     judgeGate(doing, kit, body),
+    judgeMeasured(doing, kit, body),
   ]);
 }
 
@@ -217,21 +222,46 @@ function judgeValue(doing: ActContext, kit: KitState, body: Bodies["step-answere
 function judgeGate({ now, ...doing }: ActContext, kit: KitState, body: Bodies["step-answered"]): Fault | undefined {
   const step = stepOf(doing, kit, body.step);
   const turnaround = openOne(kit, body.turnaround);
-  if (!step || !turnaround) return undefined;
-  const gate = gateFor(body)(step, turnaround.timers[step.id], now);
+  const pattern = turnaround && patternOf(doing, kit, turnaround);
+  if (!step || !turnaround || !pattern) return undefined;
+  const gate = gateFor(body)(step, clockAt({ kit, turnaround, pattern }, step.id), now);
   if (gate.open) return undefined;
   return because("SN-128", "body.step", body.step, NOT_YET[gate.because], GATE_REMEDY);
 }
 
+/**
+ * Delivery is worked out from what was measured: no share without a measurement, and none but the one it came to. What
+ * stands on a paper card was worked out there.
+ */
+function judgeMeasured(doing: ActContext, kit: KitState, body: Bodies["step-answered"]): Fault | undefined {
+  if (body.fromCard === true) return undefined;
+  const { answer, step, check: id, value } = body;
+  const turnaround = openOne(kit, body.turnaround);
+  const pattern = turnaround && patternOf(doing, kit, turnaround);
+  if (!turnaround || !pattern) return undefined;
+  const check = pattern.checks.find((one) => one.id === id);
+  const isOwed = answer === "seen" && isToMeasure({ turnaround, pattern }, step);
+  if (!isOwed && isOfMeasured({ turnaround, pattern }, step, check, value)) return undefined;
+  const remedy = 'Write down the lift, the rise and what was read, or answer "not possible" and say why.';
+  return because(
+    "SN-264",
+    "body.value",
+    value,
+    "the share that was worked out from a measurement of this step",
+    remedy,
+  );
+}
+
 /** "Seen" waits for the clock. So does a reading, whatever is answered, but for one that stands on a card already. */
 function gateFor({ answer, value, fromCard }: Bodies["step-answered"]): typeof stepGate {
-  if (answer === "seen") return stepGate;
+  if (answer === "seen") return seenGate;
   return value !== undefined && fromCard !== true ? readingGate : () => ({ open: true });
 }
 
 const GATE_REMEDY = 'Read it when the clock is over, answer "wrong" without a reading, or "not possible" and say why.';
 const NOT_YET: Readonly<Record<Extract<Gate, { open: false }>["because"], string>> = {
   "count-pulls": "a step whose pulls are counted",
+  "no-start": "a step of which it was said on which pull the engine ran",
   "time-prime": "a step whose prime is timed",
   "not-started": "a step whose clock was started and is over",
   "stopped-early": "a step whose clock ran to its end",

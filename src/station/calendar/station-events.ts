@@ -30,7 +30,7 @@ export function stationEvents(reading: StationReading, now: string): readonly Ca
   const kits = board.places.flatMap((place) => place.kits.map(({ kit }) => kit));
   const all = [
     ...kits.flatMap((kit) => openingEvents(kit, reading)),
-    ...workDueOf(reading, now).flatMap((line) => workEvent(line, dayIn(line.place.zone, now)) ?? []),
+    ...workDueOf(reading, now).flatMap((line) => workEvents(line, dayIn(line.place.zone, now))),
     ...board.places.flatMap(({ place, day, kits: here }) => [
       ...here.flatMap(({ kit }) => lapseEvent(kit, place, endingsOf(reading, kit), day) ?? []),
       ...musterEvent(reading, place, day),
@@ -46,7 +46,9 @@ function uidOf(kit: KitState, what: string): string {
 }
 
 function openingEvents(kit: KitState, { people }: StationReading): readonly CalendarEvent[] {
-  return (kit.planned?.openings ?? []).map(({ id, week, renews, by }) => {
+  // An opening with a day of its own stands on that day, not on its week's Monday too.
+  const isDated = kit.work?.opening?.day !== undefined;
+  return (kit.planned?.openings ?? []).slice(isDated ? 1 : 0).map(({ id, week, renews, by }) => {
     const names = by.map((one) => people.find((person) => person.id === one)?.name ?? one).join(", ");
     const what = renews.length > 0 ? `Renews ${renews.join(", ")}. ` : "";
     const who = names === "" ? "" : ` By ${names}.`;
@@ -63,17 +65,29 @@ export const WORK_WORDS = {
   settle: "Settle a difference on",
 } as const;
 
-/** A line of work has its day; a muster that nobody took stands with its place, a planned opening in its week. */
-function workEvent(line: DueLine, today: PlainDate): CalendarEvent | undefined {
+/**
+ * A line of work has its day; a muster that nobody took stands with its place, a planned opening in its week. What is
+ * overdue stands on today whatever day was found for it.
+ */
+function workEvents(line: DueLine, today: PlainDate): readonly CalendarEvent[] {
   const { kit, work, tasks, said, planned } = line;
+  const isLate = line.bucket === "overdue" || line.bucket === "wet";
   const people = said.takers.map(({ person }) => person);
   const isSaid = said.day !== undefined || people.length > 0;
-  if (!isSaid && (work === "muster" || planned !== undefined)) return undefined;
+  if (work === "muster" && !isSaid) return [];
   const due = said.day?.day ?? line.by ?? today;
-  const late = line.by === undefined ? "At once. " : "";
-  const description = `${late}${tasks.map(({ what }) => what).join(" ")}`;
   const day = due < today ? today : due;
-  return { uid: uidOf(kit, work), sort: "work", day, summary: `${WORK_WORDS[work]} ${kit.name}`, description, people };
+  const event = {
+    uid: uidOf(kit, work),
+    sort: "work" as const,
+    day,
+    summary: `${WORK_WORDS[work]} ${kit.name}`,
+    description: `${line.by === undefined ? "At once. " : ""}${tasks.map(({ what }) => what).join(" ")}`,
+    people,
+  };
+  const own = isSaid || planned === undefined ? [event] : [];
+  if (!isLate || own.some((one) => one.day === today)) return own;
+  return [...own, { ...event, uid: uidOf(kit, `${work}-overdue`), day: today, summary: `Overdue: ${event.summary}` }];
 }
 
 /** The first thing of a kit that lapses, musters aside: those have their own day. */

@@ -1,2 +1,3 @@
 export { endedBy, nextTry, type FaultAdvice, type Likely, type Where } from "./next-try.ts";
+export { nextPumps } from "./next-pumps.ts";
 export { findingsByMode } from "./findings-by-mode.ts";

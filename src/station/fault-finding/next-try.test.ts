@@ -6,7 +6,7 @@ import { endedBy, nextTry, type FaultAdvice } from "./index.ts";
 
 const root = join(import.meta.dirname, "..", "..", "..", "patterns");
 const patternOf = (name: string) => loadPattern(readFileSync(join(root, `${name}.yaml`), "utf8"), `${name}.yaml`);
-const PATTERNS: readonly Pattern[] = [patternOf("brinnet-450@2"), patternOf("ossel-200@2")];
+const PATTERNS: readonly Pattern[] = [patternOf("brinnet-450@2"), patternOf("ossel-200@2"), patternOf("tarvock-900@1")];
 const ALL = PATTERNS.flatMap((pattern) => (pattern.troubles ?? []).map((trouble) => ({ pattern, trouble })));
 const NONE: ReadonlyMap<string, number> = new Map();
 
@@ -28,7 +28,7 @@ function run(
 describe("fault finding at sea", () => {
   it("begins with what is quick and likely, and stops for the next pump before what is slow", () => {
     const { tried, last } = run(start, "boat");
-    expect(tried[0]).toBe("settings");
+    expect(tried[0]).toBe("switch-on");
     expect(tried).not.toContain("fresh-fuel");
     expect(last.next).toEqual({ kind: "next-pump", minutes: start.nextPump });
   });
@@ -55,11 +55,11 @@ describe("fault finding at sea", () => {
   });
 });
 
-const chanceOf = (advice: FaultAdvice) => advice.causes.find(({ cause }) => cause.id === "set-wrong")!.chance;
+const chanceOf = (advice: FaultAdvice) => advice.causes.find(({ cause }) => cause.id === "fuel-shut")!.chance;
 
 describe("what it may be", () => {
   it("falls for what was tried without help, and adds up to one", () => {
-    const [before, after] = [nextTry(start, [], NONE, "boat"), nextTry(start, ["settings"], NONE, "boat")];
+    const [before, after] = [nextTry(start, [], NONE, "boat"), nextTry(start, ["fuel-open"], NONE, "boat")];
     expect(chanceOf(after)).toBeLessThan(chanceOf(before) / 5);
     for (const { causes } of [before, after])
       expect(causes.reduce((sum, { chance }) => sum + chance, 0)).toBeCloseTo(1, 12);
@@ -74,8 +74,8 @@ describe("what it may be", () => {
   });
 
   it("is, once something helped, only what that can help", () => {
-    const was = endedBy(start, ["settings"], "loosen-cap", NONE);
-    expect(was.map(({ cause }) => cause.id).toSorted()).toEqual(["lead", "vent"]);
+    const was = endedBy(start, ["switch-on"], "spare-plug", NONE);
+    expect(was.map(({ cause }) => cause.id).toSorted()).toEqual(["flooded", "lead", "plug-wet"]);
     expect(was.reduce((sum, { chance }) => sum + chance, 0)).toBeCloseTo(1, 12);
   });
 });
@@ -91,6 +91,40 @@ describe("the shipped patterns", () => {
           one.id,
         ).toBe(true);
     }
+  });
+
+  it("try one thing at a time: no try nearly always ends two causes, but the spare cord that stands for the whole starter", () => {
+    const tries = ALL.flatMap(({ trouble }) => trouble.tries);
+    const several = tries.filter(({ ends }) => Object.values(ends).filter((chance) => chance > 0.9).length > 1);
+    expect(several.map(({ id }) => id)).toEqual(["spare-cord"]);
+  });
+
+  it("begin every leak of fuel with stopping it and letting the wind carry the smell away, petrol with its cock shut too", () => {
+    const leaks = ALL.filter(({ trouble }) => trouble.sign === "leaks-fuel");
+    expect(leaks.length).toBe(2);
+    for (const { pattern, trouble } of leaks)
+      for (const { does } of trouble.tries) {
+        const first =
+          pattern.id === "tarvock-900" ? /^Lever to 0, STOP\. Let wind/ : /^Stop, cock shut, lead off\. Let wind/;
+        expect(does).toMatch(first);
+      }
+  });
+
+  it("warn of petrol only where petrol is", () => {
+    const petrol = new Set(["opens-fuel", "fills-fuel"]);
+    for (const { pattern, trouble } of ALL)
+      for (const { id, hazards } of [...trouble.tries, ...(trouble.look ? [{ id: "look", ...trouble.look }] : [])])
+        if (pattern.engine?.fuelKind === "diesel" || pattern.engine === undefined)
+          expect(
+            hazards.filter((one) => petrol.has(one)),
+            `${pattern.id} ${id}`,
+          ).toEqual([]);
+  });
+
+  it("say how to see a spark with the plug hole closed and no petrol about", () => {
+    const spark = ALL.find(({ trouble }) => trouble.sign === "no-spark")!.trouble;
+    expect(spark.look?.does).toMatch(/own plug left in/);
+    expect(spark.look?.hazards).toContain("opens-fuel");
   });
 
   it("open no fuel, cylinder or live part without saying so first (common practice)", () => {

@@ -42,6 +42,11 @@ function isStraight(some: readonly Entry[], all: readonly Entry[]): boolean {
   });
 }
 
+/** Fields that a later version adds to what there was. */
+function withoutLater(field: string, value: unknown): unknown {
+  return field === "meanwhile" ? undefined : value;
+}
+
 function hashOf(fold: StationFold): string {
   const {
     patterns: _,
@@ -53,7 +58,7 @@ function hashOf(fold: StationFold): string {
     ...reading
   } = fold.read();
   return createHash("sha256")
-    .update(JSON.stringify({ ...reading, reports: [...reports] }))
+    .update(JSON.stringify({ ...reading, reports: [...reports] }, withoutLater))
     .digest("hex");
 }
 

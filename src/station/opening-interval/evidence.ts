@@ -7,6 +7,8 @@ import type { StartLog } from "../start-chance/index.ts";
 /** What the log says that bears on how often kits of a pattern are opened. */
 export interface OpeningEvidence {
   readonly kits: number;
+  /** How long it really was from one opening of a kit to the next; absent where none was opened twice. */
+  readonly apart?: OpenedApart;
   /** Openings after lying closed. */
   readonly looks: number;
   /** Faults found at them that would have stopped the kit. */
@@ -33,6 +35,13 @@ export interface OpeningEvidence {
   readonly timed: number;
   /** Times it is started in one opening: lines at which pulls are counted, else once where it runs at all. */
   readonly starts: number;
+}
+
+/** From one opening of a kit to its next [d]. */
+export interface OpenedApart {
+  readonly count: number;
+  readonly median: number;
+  readonly quartiles: readonly [number, number];
 }
 
 /** Faults planted in drills that would have stopped the kit. */
@@ -70,6 +79,7 @@ export function openingEvidence(pattern: Pattern, log: StartLog, now: string): O
   const calls = demands.filter(({ on }) => on === "casualty").length;
   return {
     kits: kits.length,
+    ...apartOf(kits),
     looks: sum(hidden.map(({ looks }) => looks)),
     found,
     lay,
@@ -82,6 +92,20 @@ export function openingEvidence(pattern: Pattern, log: StartLog, now: string): O
     ...workOf(pattern),
     ...timeOut(kits, pattern),
   };
+}
+
+/** Every opening counts that was not set aside, a drill's too: the kit was opened. */
+function apartOf(kits: readonly KitState[]): Pick<OpeningEvidence, "apart"> {
+  const days = kits.flatMap((kit) => {
+    const all = [...kit.turnarounds, ...(kit.turnaround ? [kit.turnaround] : [])];
+    const opened = all.filter(({ closed }) => closed?.how !== "set-aside");
+    const at = opened.map((one) => Date.parse(one.opened.at)).toSorted((one, other) => one - other);
+    return at.slice(1).map((time, i) => (time - at[i]!) / 86_400_000);
+  });
+  if (days.length === 0) return {};
+  const sorted = days.toSorted((one, other) => one - other);
+  const at = (share: number) => sorted[Math.round(share * (sorted.length - 1))]!;
+  return { apart: { count: days.length, median: at(0.5), quartiles: [at(0.25), at(0.75)] } };
 }
 
 /** The belief about the rate at which something comes that came so often in a time, in its unit. */

@@ -110,6 +110,12 @@ describe("how often to open, from the log", () => {
     expect([evidence.hours, evidence.out / 3600]).toEqual([2.5, 11.5]);
   });
 
+  it("tells how far apart openings really were, whatever the manual has", () => {
+    const { apart } = proposed(fleet(5, 0, 2), 500)!.evidence;
+    expect(apart?.count).toBe(80);
+    for (const days of [apart!.median, ...apart!.quartiles]) expect(Math.abs(days - 365.5)).toBeLessThan(1);
+  });
+
   it("takes the kit as out from seal to seal, nights of drying and all, once five openings were timed", () => {
     const kits = fleet(1, 0, 2);
     const timed = (count: number, hours: number) => {

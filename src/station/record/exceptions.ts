@@ -1,8 +1,8 @@
-import { allSteps } from "#kit";
-import { recordOf, type RecordLine } from "#readiness";
+import { allSteps, itemNamed } from "#kit";
+import { recordOf, type Finding, type RecordLine } from "#readiness";
 import type { RecordRead, RecordTable } from "./record.ts";
 import { instantWords } from "./value-words.ts";
-import { answersAt, findingsOf, labelOf, said, whoWhen } from "./record-reading.ts";
+import { answersAt, findingsOf, labelOf, linesOfKind, nameOf, said, whoWhen } from "./record-reading.ts";
 import { findingWords, labelsOf, remedyWords } from "./record-words.ts";
 
 /** What is said where there is no exception. */
@@ -15,7 +15,7 @@ export const NO_EXCEPTIONS = "None: every line was found right, and no finding w
  * @returns tables without rows where there is none of it
  */
 export function exceptionsOf(record: RecordRead): { readonly findings: RecordTable; readonly amiss: RecordTable } {
-  const rows = [...amissOf(record), ...shortClocks(record)];
+  const rows = [...amissOf(record), ...shortClocks(record), ...datesNotRead(record)];
   return { findings: findingTable(record), amiss: { columns: AMISS_COLUMNS, rows } };
 }
 
@@ -30,12 +30,17 @@ function findingTable(record: RecordRead): RecordTable {
     cells: [
       [findingWords(record.pattern, finding), finding.note].filter(Boolean).join(". "),
       [finding.effect, finding.limit].filter(Boolean).join(": "),
-      finding.remedies.map(({ remedy }) => remedyWords(remedy)).join("; ") || "none yet",
+      finding.remedies.map(({ remedy }) => remedyWords(remedy)).join("; ") || noRemedy(finding),
       finding.closed ? instantWords(finding.closed.at) : "open",
     ],
     bold: finding.closed === undefined,
   }));
   return { columns, rows };
+}
+
+/** What a drill's own end closed was never wrong with the kit for long: it was planted. */
+function noRemedy({ drill, closed }: Finding): string {
+  return drill !== undefined && closed ? "of the drill, ended with it" : "none yet";
 }
 
 const AMISS_COLUMNS = [
@@ -58,6 +63,18 @@ export function isAmiss(record: RecordRead, line: RecordLine): boolean {
   const all = answersAt(record, line);
   const readings = all.filter(({ value }) => value !== undefined);
   return line.answer !== "seen" || readings.length > 1 || all.some(({ answer }) => answer === "wrong");
+}
+
+/** Dates that were looked for, and could not be read, of what was not renewed afterwards. */
+function datesNotRead({ entries, pattern, people }: RecordRead): RecordTable["rows"] {
+  return linesOfKind(entries, "date-read").flatMap(({ body: { item, step, date }, by, at }, order, all) => {
+    const isLast = !all.slice(order + 1).some((later) => later.body.item === item);
+    const isRenewed = linesOfKind(entries, "item-fitted").some((one) => one.body.item === item && one.at > at);
+    if (date !== undefined || !isLast || isRenewed) return [];
+    const line = allSteps(pattern).find(({ id }) => id === step)?.line ?? "";
+    const who = `${nameOf({ people }, by)}, ${instantWords(at)}`;
+    return [{ cells: [String(line), `Date of ${itemNamed(pattern, item)?.name ?? item}`, "NO DATE CAN BE READ", who] }];
+  });
 }
 
 function shortClocks({ turnaround, pattern }: RecordRead): RecordTable["rows"] {

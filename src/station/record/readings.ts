@@ -16,20 +16,58 @@ const NEW_COLUMNS = [
   { name: "Who, when", part: 0.2 },
 ];
 
-/** What was renewed, with dates and lots, and dates that were read off what stayed in. */
+/** What was renewed, each by the part that is in it now and what that replaced, and dates read off what stayed in. */
 export function renewalsOf(record: RecordRead): RecordTable {
   const { entries, pattern } = record;
   const rowOf = (entry: Entry, step: string | undefined, item: string, words: string) => ({
     cells: [lineOf(pattern, step), itemNamed(pattern, item)?.name ?? item, words, writer(record, entry)],
   });
-  const fitted = linesOfKind(entries, "item-fitted").map((entry) =>
-    rowOf(entry, entry.body.step, entry.body.item, fittedWords(entry.body)),
-  );
+  const fitted = lastFitted(record).map(({ entry, item, step, words }) => rowOf(entry, step, item, words));
   const read = linesOfKind(entries, "date-read").map((entry) => {
     const { of, date, step, item } = entry.body;
     return rowOf(entry, step, item, date === undefined ? "no date can be read" : `read: ${of} ${dateWords(date)}`);
   });
   return { columns: NEW_COLUMNS, rows: [...fitted, ...read] };
+}
+
+interface Fitted extends Pick<Bodies["item-fitted"], "item" | "quantity" | "fitted" | "printed" | "batch"> {
+  readonly entry: Entry;
+  readonly step?: string;
+}
+
+/** The last of each item that was fitted, at its line or as the remedy of a finding, in words with what it replaced. */
+function lastFitted(record: RecordRead) {
+  const all = record.entries.flatMap((entry) => fittedBy(record, entry) ?? []);
+  return all.flatMap((one, at) => {
+    if (all.slice(at + 1).some(({ item }) => item === one.item)) return [];
+    const before = all.slice(0, at).findLast(({ item }) => item === one.item);
+    return [{ ...one, words: isSealWithout(record, one.item) ? NO_SEAL : fittedWords(one) + replacedWords(before) }];
+  });
+}
+
+function fittedBy({ kit }: RecordRead, entry: Entry): Fitted | undefined {
+  if (entry.kind === "item-fitted") return { ...(entry.body as Bodies["item-fitted"]), entry };
+  if (entry.kind !== "remedy-made") return undefined;
+  const remedy = entry.body as Bodies["remedy-made"];
+  const item = kit.findings.find(({ id }) => id === remedy.finding)?.item;
+  if (remedy.how !== "replaced" || item === undefined) return undefined;
+  const fitted = remedy.fitted ?? { fitted: entry.at.slice(0, 10) };
+  return { ...fitted, item, quantity: remedy.quantity, entry };
+}
+
+const NO_SEAL = "marked as new, but closed without a seal";
+
+/** A kit closed without a number has no seal on it, whatever line was answered. */
+function isSealWithout({ pattern, turnaround: { closed } }: RecordRead, item: string): boolean {
+  if (!closed || closed.seal !== undefined) return false;
+  return pattern.checks.some(
+    (check) => check.kind === "match" && check.against === "recorded-seal" && check.item === item,
+  );
+}
+
+function replacedWords(before: Fitted | undefined): string {
+  if (!before) return "";
+  return before.batch === undefined ? "; in place of one fitted before it" : `; in place of lot ${before.batch}`;
 }
 
 function lineOf(pattern: Pattern, step: string | undefined): string {
@@ -42,7 +80,7 @@ function writer(record: RecordRead, { by, at }: Entry): string {
   return `${nameOf(record, by)}, ${isSameDay ? at.slice(11, 16) : instantWords(at)}`;
 }
 
-function fittedWords({ quantity, fitted, printed, batch }: Bodies["item-fitted"]): string {
+function fittedWords({ quantity, fitted, printed, batch }: Fitted): string {
   const date = printed === undefined ? "" : `, good until ${dateWords(printed)}`;
   return `${quantity} new, ${formatDate(fitted)}${date}${batch === undefined ? "" : `, lot ${batch}`}`;
 }

@@ -20,9 +20,19 @@ export function nameOf({ people }: Pick<RecordRead, "people">, person: string): 
   return people.get(person) ?? person;
 }
 
-/** Findings raised in the turnaround. */
+/** Findings raised in the turnaround, and those raised, mended or closed while the kit was open: robbed, recalled, older. */
 export function findingsOf({ kit, turnaround }: RecordRead): readonly Finding[] {
-  return kit.findings.filter((finding) => finding.turnaround === turnaround.id);
+  return kit.findings.filter((finding) => {
+    const own = finding.turnaround === turnaround.id;
+    const told = [finding.raised, ...finding.remedies, ...(finding.closed ? [finding.closed] : [])];
+    return own || told.some(({ at }) => isWhileOpen(turnaround, at));
+  });
+}
+
+/** True for an instant between the opening of a turnaround and its closing. */
+function isWhileOpen({ opened, closed }: RecordRead["turnaround"], at: string): boolean {
+  const instant = Date.parse(at);
+  return instant >= Date.parse(opened.at) && (!closed || instant <= Date.parse(closed.at));
 }
 
 /** Who else saw it closed, as the line that sealed it says. */

@@ -10,6 +10,7 @@ export function summaryOf(record: RecordRead): RecordTable["rows"] {
   const [seen, ...before] = [opened.sealSeen, ...(opened.sealReadBefore ?? [])].map((one) => one || "no seal found");
   const first = before.length === 0 ? "" : `, read before that as ${before.join(", ")}`;
   return [
+    ...(record.turnaround.drill === undefined ? [] : [{ cells: ["Drill", DRILL_WORDS], bold: true }]),
     { cells: ["Opened", `${instantWords(opened.at)} by ${nameOf(record, opened.by)}, because: ${because}`] },
     { cells: ["Seal read", `${seen}${first}; ${recorded}`] },
     { cells: ["Closed", closedWords(record)] },
@@ -19,6 +20,8 @@ export function summaryOf(record: RecordRead): RecordTable["rows"] {
     ...(closed?.reason ? [{ cells: ["Reason", closed.reason] }] : []),
   ];
 }
+
+const DRILL_WORDS = "This turnaround was part of a drill: faults may have been planted.";
 
 function closedWords(record: RecordRead): string {
   const { closed } = record.turnaround;

@@ -1,4 +1,4 @@
-import { formatDate, isMonth, lastDayOf } from "#base";
+import { formatDate, formatMonth, isMonth } from "#base";
 import type { Value } from "#readiness";
 
 /** A reading in words, as it was entered. */
@@ -9,7 +9,7 @@ export function valueWords(value: Value): string {
     case "count":
       return String(value.count);
     case "match":
-      return `${value.first} / ${value.second}`;
+      return value.first === value.second ? value.first : `${value.first} / ${value.second}`;
     case "date":
       return dateWords(value.date);
     case "text":
@@ -17,9 +17,9 @@ export function valueWords(value: Value): string {
   }
 }
 
-/** A printed month means its last day. */
+/** A date as it was read: a month stays a month. */
 export function dateWords(date: string): string {
-  return formatDate(isMonth(date) ? lastDayOf(date) : date);
+  return isMonth(date) ? formatMonth(date) : formatDate(date);
 }
 
 /** A wall-clock instant as it was written on the device: day and minute. */

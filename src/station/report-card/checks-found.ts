@@ -1,4 +1,5 @@
-import type { Check, Pattern } from "#kit";
+import { familyOf, type Check, type Pattern } from "#kit";
+import { isOfDrill, type KitState } from "#readiness";
 import { neverFound } from "#reliability";
 import type { OpeningRead } from "./openings-read.ts";
 
@@ -15,13 +16,19 @@ export interface CheckFound {
 
 /**
  * What each check of a pattern has found: openings in which it was answered wrong, or a finding was raised at it, each
- * opening once. A line answered right after it was mended has found something all the same.
+ * opening once, and findings raised at it outside of one. A line answered right after it was mended has found something
+ * all the same.
  *
  * @param pattern - its newest version; checks it no longer asks are left out
  * @param openings - of its kits
+ * @param kits - of the station, those taken off charge too
  * @returns in the pattern's order
  */
-export function checksFound(pattern: Pattern, openings: readonly OpeningRead[]): readonly CheckFound[] {
+export function checksFound(
+  pattern: Pattern,
+  openings: readonly OpeningRead[],
+  kits: readonly KitState[],
+): readonly CheckFound[] {
   const counts = new Map<string, { looks: number; found: number }>();
   for (const opening of openings) {
     const hits = hitsIn(opening);
@@ -30,10 +37,29 @@ export function checksFound(pattern: Pattern, openings: readonly OpeningRead[]):
       counts.set(id, { looks: looks + 1, found: found + (hits.has(id) ? 1 : 0) });
     }
   }
+  const elsewhere = foundElsewhere(pattern, openings, kits);
   return pattern.checks.map((check) => {
-    const { looks, found } = counts.get(check.id) ?? { looks: 0, found: 0 };
+    const { looks, found: inOpenings } = counts.get(check.id) ?? { looks: 0, found: 0 };
+    const found = inOpenings + (elsewhere.get(check.id) ?? 0);
     return { check, looks, found, ...(found === 0 && looks > 0 && { below: neverFound(looks).below }) };
   });
+}
+
+/** Findings raised at a check outside the openings that count: at a muster, a visit, a return. */
+function foundElsewhere(
+  pattern: Pattern,
+  openings: readonly OpeningRead[],
+  kits: readonly KitState[],
+): ReadonlyMap<string, number> {
+  const counted = new Set(openings.map(({ turnaround }) => turnaround.id));
+  const times = new Map<string, number>();
+  for (const kit of kits.filter((one) => familyOf(one.pattern) === pattern.id)) {
+    for (const one of kit.findings) {
+      if (!one.check || isOfDrill(one, kit) || (one.turnaround !== undefined && counted.has(one.turnaround))) continue;
+      times.set(one.check, (times.get(one.check) ?? 0) + 1);
+    }
+  }
+  return times;
 }
 
 function looksIn({ turnaround }: OpeningRead): readonly string[] {

@@ -22,8 +22,7 @@ export interface ModeFound {
  * @returns those found most often by accident first
  */
 export function modesFound(pattern: Pattern, kits: readonly KitState[]): readonly ModeFound[] {
-  const alike = kits.filter((kit) => familyOf(kit.pattern) === pattern.id);
-  const findings = alike.flatMap((kit) => kit.findings.filter((one) => !isOfDrill(one, kit)));
+  const findings = findingsOf(pattern, kits);
   const read = pattern.modes.flatMap((mode) => {
     const own = findings.filter((one) => one.mode === mode.id);
     return own.length === 0 ? [] : [modeRead(pattern, mode, own)];
@@ -31,21 +30,46 @@ export function modesFound(pattern: Pattern, kits: readonly KitState[]): readonl
   return read.toSorted((one, other) => other.byAccident - one.byAccident || other.byOwn - one.byOwn);
 }
 
+/** Findings of no mode that the pattern's newest version has. */
+export type UnnamedFound = Pick<ModeFound, "byAccident" | "where">;
+
+/**
+ * Findings that no mode of the pattern names: something else, or a mode that an earlier version had. With those of
+ * {@link modesFound} they are all there are.
+ *
+ * @param pattern - its newest version
+ * @param kits - of the station, those taken off charge too
+ */
+export function unnamedFound(pattern: Pattern, kits: readonly KitState[]): UnnamedFound {
+  const named = new Set(pattern.modes.map(({ id }) => id));
+  const unnamed = findingsOf(pattern, kits).filter(({ mode }) => !named.has(mode));
+  return { byAccident: unnamed.length, where: placesOf(pattern, unnamed) };
+}
+
+function findingsOf(pattern: Pattern, kits: readonly KitState[]): readonly Finding[] {
+  const alike = kits.filter((kit) => familyOf(kit.pattern) === pattern.id);
+  return alike.flatMap((kit) => kit.findings.filter((one) => !isOfDrill(one, kit)));
+}
+
 function modeRead(pattern: Pattern, mode: Mode, findings: readonly Finding[]): ModeFound {
   const checks = new Set(checksFinding(pattern, mode.id).map(({ id }) => id));
   const stray = findings.filter(({ check }) => check === undefined || !checks.has(check));
-  const where = new Map<string, number>();
-  for (const one of stray) {
-    const what = whereOf(pattern, one);
-    where.set(what, (where.get(what) ?? 0) + 1);
-  }
   return {
     mode,
     byOwn: findings.length - stray.length,
     byAccident: stray.length,
-    where: [...where].map(([what, times]) => ({ what, times })).toSorted((one, other) => other.times - one.times),
+    where: placesOf(pattern, stray),
     checks: checks.size,
   };
+}
+
+function placesOf(pattern: Pattern, findings: readonly Finding[]): ModeFound["where"] {
+  const where = new Map<string, number>();
+  for (const one of findings) {
+    const what = whereOf(pattern, one);
+    where.set(what, (where.get(what) ?? 0) + 1);
+  }
+  return [...where].map(([what, times]) => ({ what, times })).toSorted((one, other) => other.times - one.times);
 }
 
 function whereOf(pattern: Pattern, { check, step, turnaround }: Finding): string {

@@ -149,6 +149,27 @@ describe("modes found by accident", () => {
 
 const hard = (id: string) => opening(id, ["a/turn", 2], ["c/hose", 5, "not-possible", { why: "frozen" }]);
 
+describe("a report card whose figures hold together", () => {
+  it("lists every finding that its kits have: those of no mode of the pattern too, with where they were found", () => {
+    const findings = [
+      found("seized", { turnaround: "t0", check: "turn" }),
+      found("other"),
+      found("gone", { step: "w" }),
+    ];
+    const card = cardOf(kit("k1", many(3), findings));
+    expect(card.modes.reduce((sum, { byOwn, byAccident }) => sum + byOwn + byAccident, 0)).toBe(1);
+    expect(card.unnamed.byAccident).toBe(2);
+    expect(card.unnamed.where.map(({ what }) => what)).toEqual(["outside an opening", "Do w."]);
+  });
+
+  it("counts what a check found outside an opening: it is not among those that never found anything", () => {
+    const { checks, modes } = cardOf(kit("k1", many(3), [found("seized", { check: "turn" })]));
+    expect(modes[0]).toMatchObject({ byOwn: 1, byAccident: 0 });
+    expect(checks[0]).toMatchObject({ looks: 3, found: 1 });
+    expect(checks[0]).not.toHaveProperty("below");
+  });
+});
+
 describe("lines that people could not do", () => {
   it("are counted by opening, with what was reported of them", () => {
     const report = { ...mark(1), step: "c", what: "unclear" } as StepReport;

@@ -3,7 +3,7 @@ import type { KitState, StepReport } from "#readiness";
 import { checksFound } from "./checks-found.ts";
 import { linesHard } from "./lines-hard.ts";
 import { minutesTaken } from "./minutes-taken.ts";
-import { modesFound } from "./modes-found.ts";
+import { modesFound, unnamedFound, type UnnamedFound } from "./modes-found.ts";
 import { openingsOf } from "./openings-read.ts";
 import { OPENINGS_TO_TELL, proposalsOf, type CardFigures, type Proposal } from "./proposals.ts";
 
@@ -11,6 +11,7 @@ import { OPENINGS_TO_TELL, proposalsOf, type CardFigures, type Proposal } from "
 export interface ReportCard extends CardFigures {
   readonly kits: number;
   readonly openings: number;
+  readonly unnamed: UnnamedFound;
   /** Openings it takes on top until a check that never found anything can be said to find something seldom; 0 where enough. */
   readonly openingsWanted: number;
   readonly proposals: readonly Proposal[];
@@ -29,7 +30,7 @@ export interface ReportCard extends CardFigures {
 export function reportCard(pattern: Pattern, kits: readonly KitState[], reports: readonly StepReport[]): ReportCard {
   const openings = openingsOf(kits, pattern.id);
   const figures = {
-    checks: checksFound(pattern, openings),
+    checks: checksFound(pattern, openings, kits),
     modes: modesFound(pattern, kits),
     lines: linesHard(pattern, openings, reports),
     minutes: minutesTaken(pattern, openings),
@@ -39,6 +40,7 @@ export function reportCard(pattern: Pattern, kits: readonly KitState[], reports:
     openings: openings.length,
     openingsWanted: Math.max(0, OPENINGS_TO_TELL - openings.length),
     ...figures,
+    unnamed: unnamedFound(pattern, kits),
     proposals: proposalsOf(pattern, figures),
   };
 }

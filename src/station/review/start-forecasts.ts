@@ -1,6 +1,6 @@
 import { familyOf, type Pattern } from "#kit";
 import { demandsOf, hiddenOf, type Demand, type KitState } from "#readiness";
-import { fleetOfStarts, hiddenRates, loneStarts, workingAt } from "#reliability";
+import { hiddenRates, startsByFleet, workingAt } from "#reliability";
 import type { StartLog } from "../start-chance/index.ts";
 
 /** What was to be believed of a start before it was asked for, and what came. */
@@ -59,14 +59,11 @@ function forecastsIn(family: readonly Asked[]): readonly StartForecast[] {
 type Believer = (own: Asked, before: readonly Demand[], demand: Demand) => number;
 
 function believerOf(family: readonly Asked[], until: number): Believer {
-  const fleet = family.map(({ demands }) => countOf(demands.filter(({ at }) => Date.parse(at) < until)));
-  const members = fleet.filter(({ trials }) => trials > 0);
-  const isTelling =
-    members.length >= 3 && members.some(({ failures }) => failures > 0) && members.some((m) => m.failures < m.trials);
-  const startsOf = isTelling ? fleetOfStarts(members) : loneStarts;
+  const counts = family.map(({ demands }) => countOf(demands.filter(({ at }) => Date.parse(at) < until)));
+  const fleet = startsByFleet(counts);
   const rates = hiddenRates(family.map((one) => unseenBefore(one, until)));
   return (own, before, demand) => {
-    const { failing, spread } = startsOf(countOf(before));
+    const { failing, spread } = fleet.of(countOf(before));
     const proved = before.findLast(({ worked }) => worked)?.at;
     if (demand.on === "turnaround" || !rates || proved === undefined) return 1 - failing.mean;
     const hidden = rates(unseenBefore(own, Date.parse(demand.at))).spread;

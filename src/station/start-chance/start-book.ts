@@ -9,10 +9,9 @@ import {
   type KitState,
 } from "#readiness";
 import {
-  fleetOfStarts,
   hiddenRates,
-  loneStarts,
   openingsToTell,
+  startsByFleet,
   type Belief,
   type Demands,
   type FleetMember,
@@ -87,7 +86,7 @@ export class StartBook {
    *
    * @param kit - in hand; one that was taken off charge is told of too
    * @param log - the station as it now stands
-   * @source others pooled warily; Jeffreys' prior where they have not both failed and worked
+   * @source others pooled warily; Jeffreys' prior where no other was ever asked
    */
   read(kit: KitState, log: StartLog): KitStartRecord {
     this.#turnTo(log);
@@ -157,21 +156,16 @@ function recordOf({ demands, failures, unseen, proved }: Counted, fleet: Fleet):
 }
 
 function fleetFrom(of: readonly Counted[]): Fleet {
-  const asked = of.flatMap(({ failures, demands }) =>
-    demands.length > 0 ? [{ failures, trials: demands.length }] : [],
-  );
-  const isTelling =
-    asked.length >= 3 && asked.some((one) => one.failures > 0) && asked.some((one) => one.failures < one.trials);
+  const fleet = startsByFleet(of.map(({ failures, demands }) => ({ failures, trials: demands.length })));
   const beliefs = new Map<string, FleetMember>();
-  const law = isTelling ? fleetOfStarts(asked) : loneStarts;
   const startsOf = (own: Demands) => {
     const key = `${own.failures} ${own.trials}`;
-    const belief = beliefs.get(key) ?? law(own);
+    const belief = beliefs.get(key) ?? fleet.of(own);
     beliefs.set(key, belief);
     return belief;
   };
   const unseen = of.flatMap(({ unseen: one }) => (one ? [{ failures: one.found, time: one.lay }] : []));
-  return { of, others: isTelling ? asked.length : 0, startsOf, hiddenOf: hiddenRates(unseen) };
+  return { of, others: fleet.members, startsOf, hiddenOf: hiddenRates(unseen) };
 }
 
 function calledOf(casualties: readonly CasualtyState[]): ReadonlyMap<string, readonly CasualtyState[]> {

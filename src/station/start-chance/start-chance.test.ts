@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { loadPattern } from "#kit";
 import type { KitState } from "#readiness";
 import { describe, expect, it } from "vitest";
-import { enoughTonight, StartBook, tonightOf, workingCurve, type StartLog } from "./index.ts";
+import { enoughTonight, StartBook, tonightOf, workingCurve, type KitStartRecord, type StartLog } from "./index.ts";
 
 const root = join(import.meta.dirname, "..", "..", "..", "patterns");
 const brinnet = loadPattern(readFileSync(join(root, "brinnet-450@2.yaml"), "utf8"), "brinnet-450@2.yaml");
@@ -17,6 +17,12 @@ function kit(id: string, asked: number, failed: number, pattern = "pump@1"): Kit
     return { turnaround: `${id}-${i}`, at: new Date(Date.UTC(2020, i, 1)).toISOString(), started: i >= failed };
   });
   return { id, pattern, runs, turnarounds: [], findings: [], contents: {} } as unknown as KitState;
+}
+
+/** Of ten kits that were each asked nine times, the first of which failed so often. */
+function failingOf(failed: number, of: number): KitStartRecord["failing"] {
+  const kits = Array.from({ length: 10 }, (_, i) => kit(`k${i}`, 9, i === 0 ? failed : 0));
+  return startRecord(kits[of]!, kits, []).failing;
 }
 
 describe("the chance that a kit starts", () => {
@@ -34,7 +40,21 @@ describe("the chance that a kit starts", () => {
     expect(record.failing.p95).toBeGreaterThan(0.03);
   });
 
-  it("leans on others of its pattern where they have failed and worked, and not on another pattern's", () => {
+  it("is never more likely for a start that failed, its own or another's of its pattern", () => {
+    for (const ends of ["p05", "mean", "p95"] as const) {
+      expect(failingOf(1, 5)[ends], `another's, ${ends}`).toBeGreaterThan(failingOf(0, 5)[ends]);
+      expect(failingOf(1, 0)[ends], `its own, ${ends}`).toBeGreaterThan(failingOf(1, 5)[ends]);
+    }
+  });
+
+  it("rests on one other of its pattern already", () => {
+    const own = kit("a", 2, 0);
+    const withBad = startRecord(own, [own, kit("b", 3, 3)], []);
+    expect(withBad.others).toBe(1);
+    expect(withBad.failing.mean).toBeGreaterThan(startRecord(own, [own, kit("b", 3, 0)], []).failing.mean);
+  });
+
+  it("leans on others of its pattern, and not on another pattern's", () => {
     const own = kit("a", 2, 0);
     const bad = [kit("b", 12, 6), kit("c", 12, 5), kit("d", 12, 7)];
     const withBad = startRecord(own, [own, ...bad], []);

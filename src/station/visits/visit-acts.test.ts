@@ -207,8 +207,30 @@ describe("what a visit showed", () => {
     expect([reachOf(visit()!, none).ofLines, reachOf(visit()!, none).ofKits]).toEqual([0, 0]);
     const { share } = visit()!.begun;
     expect(reachOf(visit()!, one)).toMatchObject({ lines: 1, kits: 1, ofKits: 1 });
-    expect(reachOf(visit()!, one).ofLines).toBeCloseTo(share, 12);
+    expect(share).toBe(0.1);
+    expect(reachOf(visit()!, one)).toMatchObject({ ofLines: 1 / 2, isLeast: false });
+    const bare = visitResult(visit()!, { ...log(), patterns: new Map() });
+    expect(reachOf(visit()!, bare).isLeast).toBe(true);
+    expect(reachOf(visit()!, bare).ofLines).toBeCloseTo(share, 12);
     expect(sayReach(visit()!, reachOf(visit()!, one))).toContain("1 line in 1 of 1 kits looked at.");
+  });
+});
+
+describe("how far a visit reached", () => {
+  it("is the chance it was drawn by, where every line that was drawn was looked at", () => {
+    for (let i = 1; i <= 12; i += 1) turnedRound(`k${i}`, `seal ${i}`);
+    const plan = planVisit(desk.as("cat"), WISH);
+    desk.do(begin(), "cat");
+    for (const { kit, step, check } of plan.lines) {
+      const value = check === "volts" ? { value: GOOD } : {};
+      desk.do(look({ kit, step, check, answer: "seen", ...value }), "cat");
+    }
+    desk.do(end(), "cat");
+    const reach = reachOf(visit()!, visitResult(visit()!, log()));
+    expect(reach).toMatchObject({ lines: plan.ofLines.size, isLeast: false });
+    expect(reach.ofLines).toBeCloseTo(plan.ofLines.chance, 12);
+    expect(reach.ofLines).toBeGreaterThanOrEqual(WISH.chance);
+    expect(sayReach(visit()!, reach)).not.toContain("or more");
   });
 });
 

@@ -4,6 +4,7 @@ import {
   drawLines,
   linesToCompare,
   visitKey,
+  type DrawnLine,
   type KitState,
   type Visit,
   type VisitedLine,
@@ -42,6 +43,8 @@ export interface VisitedKitResult {
   /** With which it was compared. */
   readonly turnaround: string;
   readonly lines: readonly VisitedLine[];
+  /** Lines that could be drawn in it; absent where the log is not at hand to tell. */
+  readonly drawnFrom?: number;
   /** No turnaround of it was opened since the visit began, though it was drawn and looked at. */
   readonly isNotTurnedRound: boolean;
 }
@@ -74,35 +77,46 @@ export function visitResult(visit: Visit, log: VisitLog): VisitResult {
     missed: lines.filter(({ outcome }) => outcome === "missed"),
     falseAlarms: lines.filter(({ outcome }) => outcome === "false-alarm"),
     readOtherwise: lines.filter(({ isReadOtherwise }) => isReadOtherwise),
-    kits: kitsOf(visit, lines),
+    kits: kitsOf(visit, lines, log),
     drawnAgain: drawnAgain(visit, log),
   };
 }
 
-function kitsOf(visit: Visit, lines: readonly VisitedLine[]): readonly VisitedKitResult[] {
+function kitsOf(visit: Visit, lines: readonly VisitedLine[], log: VisitLog): readonly VisitedKitResult[] {
   const since = Date.parse(visit.begun.at);
-  return visit.begun.of.flatMap(({ kit: id, turnaround, lines: drawn }) => {
-    if (drawn === undefined) return [];
+  return visit.begun.of.flatMap((of) => {
+    const { kit: id, turnaround } = of;
+    if (of.lines === undefined) return [];
+    const from = couldBeDrawn(of, log);
     const own = lines.filter(({ kit }) => kit === id);
     const kit = own[0]?.ofKit;
     const all = kit ? [...kit.turnarounds, ...(kit.turnaround ? [kit.turnaround] : [])] : [];
     const isOpened = all.some(({ opened }) => Date.parse(opened.at) >= since);
     const isLooked = own.some(({ seen }) => seen !== undefined);
-    return [{ id, kit, turnaround, lines: own, isNotTurnedRound: isLooked && !isOpened }];
+    const isNotTurnedRound = isLooked && !isOpened;
+    return [{ id, kit, turnaround, lines: own, ...(from && { drawnFrom: from.length }), isNotTurnedRound }];
   });
 }
 
 /** Draws the sample anew from the seed, and holds it against the one that was written. */
-export function drawnAgain(visit: Visit, { kits, retired = [], patterns }: VisitLog): VisitResult["drawnAgain"] {
-  const all = [...kits, ...retired];
-  const from = visit.begun.of.flatMap(({ kit: id, turnaround, pattern: key }) => {
-    const closed = all.find((one) => one.id === id)?.turnarounds.find((one) => one.id === turnaround);
-    const pattern = patterns.get(key);
-    return closed && pattern ? [{ kit: { id }, lines: linesToCompare(id, closed, pattern) }] : [];
+export function drawnAgain(visit: Visit, log: VisitLog): VisitResult["drawnAgain"] {
+  const from = visit.begun.of.flatMap((of) => {
+    const lines = couldBeDrawn(of, log);
+    return lines ? [{ kit: { id: of.kit }, lines }] : [];
   });
   if (from.length < visit.begun.of.length) return "not-known";
   const written = visit.begun.of.flatMap(({ kit, lines = [] }) => lines.map((line) => visitKey({ kit, ...line })));
   const drawn = drawKits(from, visit.begun.seed, visit.begun.kits);
   const again = drawLines(drawn, visit.begun.seed, written.length).map(visitKey);
   return written.join(" ") === again.join(" ") ? "same" : "other";
+}
+
+/** Lines of one kit that the sample was drawn from; undefined where its turnaround or pattern is not at hand. */
+function couldBeDrawn(
+  { kit: id, turnaround, pattern: key }: Visit["begun"]["of"][number],
+  { kits, retired = [], patterns }: VisitLog,
+): readonly DrawnLine[] | undefined {
+  const closed = [...kits, ...retired].find((one) => one.id === id)?.turnarounds.find((one) => one.id === turnaround);
+  const pattern = patterns.get(key);
+  return closed && pattern && linesToCompare(id, closed, pattern);
 }

@@ -41,6 +41,8 @@ export const PROBLEM = {
   locked: "SV-112",
   /** 409: nothing shows that the station ever had these lines; an administrator's word is needed. */
   notVouched: "SV-195",
+  /** 422: the question was stopped for its time. */
+  tookTooLong: "SV-182",
   /** 413: too large; send in parts. */
   tooLarge: "SV-120",
   /** 409: this is not the next version of its pattern; the remedy ends with the one that is. */

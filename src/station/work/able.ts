@@ -21,6 +21,8 @@ export interface Able {
   readonly present: readonly Person[];
   /** Who is there and may do it with one of those there who sees it done. */
   readonly withSecond: readonly Person[];
+  /** Everybody there who may lend a hand, such as to lift. */
+  readonly hands: readonly Person[];
 }
 
 /** Who is there on a day and may do a piece of work: alone, or with a second person who is there too. */
@@ -48,6 +50,6 @@ export function ablePeople(station: WorkStation): AbleOn {
       holds(person, one) || book.seconds(one.id, person.id, day).some((second) => there.includes(second));
     const present = hands.filter((person) => needed.every((one) => holds(person, one)));
     const withSecond = hands.filter((one) => !present.includes(one) && needed.every((need) => isSeen(one, need)));
-    return { present, withSecond };
+    return { present, withSecond, hands };
   };
 }

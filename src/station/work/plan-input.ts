@@ -1,15 +1,15 @@
-import { addDays, addSpan, dayWritten, daysBetween, shorterSpan, weekdayOf, type PlainDate, type Span } from "#base";
+import { addDays, addSpan, dayWritten, daysBetween, shorterSpan, type PlainDate, type Span } from "#base";
 import type { Effect, Pattern } from "#kit";
 import { lastSealed, outlookOf, type Condition, type KitState, type Person } from "#readiness";
 import { mayWrite } from "../judging/permission.ts";
 import { heldOn } from "./plan-qualifications.ts";
 import type { WorkStation } from "./able.ts";
+import { firstMonday, type FixedWeek } from "./fixed-weeks.ts";
 
 /** Hours a week counted for a person of whom nobody said how many [h]. */
 export const ASSUMED_HOURS = 4;
 /** Life counted for a printed date of which no earlier one is on record [d]. */
 const ASSUMED_LIFE = 365;
-const SUNDAY = 7;
 /** What is mended stays mended in the plan [d]. */
 const MENDED = 3650;
 
@@ -24,9 +24,11 @@ export interface PlanInput {
     readonly hoursPerWeek: number;
     /** Ids of qualifications held today. */
     readonly may?: readonly string[];
+    /** Ids of those that they may see done by somebody else. */
+    readonly sees?: readonly string[];
     readonly absent: readonly { readonly from: string; readonly to: string }[];
   }[];
-  readonly fixed: readonly { readonly kit: string; readonly week: number }[];
+  readonly fixed: readonly FixedWeek[];
 }
 
 interface PlanKit {
@@ -34,7 +36,9 @@ interface PlanKit {
   readonly place: string;
   readonly daysOut: number;
   readonly minutes: number;
-  /** Ids of qualifications that somebody holds today and that every opening needs. */
+  /** People needed at once. */
+  readonly hands: number;
+  /** Ids of qualifications that every opening needs, and that somebody holds today or may see done. */
   readonly needs?: readonly string[];
   readonly clocks: readonly PlanClock[];
 }
@@ -99,12 +103,6 @@ export function planInputOf(station: WorkStation, { today, weeks, fixed }: Plann
   };
 }
 
-/** Monday of today's week; on a Sunday, when nothing of the week is left to work in, the next. */
-function firstMonday(today: PlainDate): PlainDate {
-  const day = weekdayOf(today);
-  return addDays(today, day === SUNDAY ? 1 : 1 - day);
-}
-
 function absences({ away = [] }: Person): { from: string; to: string }[] {
   return away.map(({ from, to }) => ({ from, to }));
 }
@@ -133,6 +131,7 @@ function planKit(station: WorkStation, kit: KitState, start: PlainDate): PlanKit
     place: kit.place,
     daysOut: Math.max(1, Math.ceil((waits / 60 + work) / (24 * 60))),
     minutes: Math.min(10_080, Math.max(1, work)),
+    hands: steps.reduce((most, { needs }) => Math.max(most, needs.people), 1),
     clocks: namedOnce([...acceptedClock(about), ...clocks]).slice(0, 50),
   };
 }

@@ -10,6 +10,8 @@ export interface DueLine extends Omit<WorkLine, "kit" | "parts">, Able {
   readonly kit: KitState;
   readonly place: Place;
   readonly parts: readonly (PartNeed & { readonly onShelf?: number })[];
+  /** Hands wanted at once that nobody there has. */
+  readonly lacking: number;
 }
 
 /**
@@ -42,13 +44,17 @@ function linesAt(station: WorkStation, place: Place, today: PlainDate, judging: 
     const pattern = station.patterns.get(kit.pattern);
     if (kit.place !== place.id || kit.retired || !pattern) return [];
     const outlook = outlookOf(kit, pattern, station.policy, { otherPatternVersions: versions });
-    return workLinesOf(kit, pattern, outlook, today).map((line) => ({
-      ...line,
-      kit,
-      place,
-      parts: line.parts.map((part) => withShelf(part, judging.onShelf(part, kit))),
-      ...judging.ableOn(line.work, pattern, today),
-    }));
+    return workLinesOf(kit, pattern, outlook, today).map((line) => {
+      const able = judging.ableOn(line.work, pattern, today);
+      return {
+        ...line,
+        kit,
+        place,
+        parts: line.parts.map((part) => withShelf(part, judging.onShelf(part, kit))),
+        ...able,
+        lacking: Math.max(0, line.people - able.hands.length),
+      };
+    });
   });
 }
 

@@ -62,9 +62,10 @@ describe("a table that was written out comes back through a sheet as the same ro
         if (fresh.length === 0) return;
         const again = await through(
           "people",
-          ["Name,Role,Hours a week (h)", ...without.filter((row) => row !== "" && !row.startsWith("Name,Role"))].join(
-            "\r\n",
-          ),
+          [
+            "Name,Role,Hours a week (h),Away (first day to last day)",
+            ...without.filter((row) => row !== "" && !row.startsWith("Name,Role")),
+          ].join("\r\n"),
         );
         expect(rowsOf(again)).toEqual(rowsOf(csv));
       }),

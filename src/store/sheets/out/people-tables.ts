@@ -6,9 +6,13 @@ import { nameIn, type OutRow, type TableSource } from "./table-source.ts";
 export function peopleRows({ people }: TableSource): readonly OutRow[] {
   const here = people.filter(({ left }) => !left);
   return [
-    ["Name", "Role", "Hours a week (h)"],
-    ...here.map(({ name, role, hours }) => [name, roleWord(role), hours ?? ""]),
+    ["Name", "Role", "Hours a week (h)", "Away (first day to last day)"],
+    ...here.map(({ name, role, hours, away = [] }) => [name, roleWord(role), hours ?? "", sayAway(away)]),
   ];
+}
+
+function sayAway(away: readonly { readonly from: string; readonly to: string }[]): string {
+  return away.map(({ from, to }) => (from === to ? from : `${from} to ${to}`)).join("; ");
 }
 
 /** Who holds which qualification until when, and who does not. */
@@ -22,7 +26,8 @@ export function qualificationRows(source: TableSource): readonly OutRow[] {
 
 /** Work due within a month. */
 export function workRows(source: TableSource): readonly OutRow[] {
-  const heads = ["Kit", "Serial", "Place", "What", "Due", "Do by (day)", "Minutes (min)", "People", "Taken by"];
+  const days = ["Do by (day)", "Day given (day)", "Planned for the week of (day)"];
+  const heads = ["Kit", "Serial", "Place", "What", "Due", ...days, "Minutes (min)", "People", "Taken by"];
   const rows = workDueOf(source, source.now).map((line) => [
     line.kit.name,
     line.kit.serial,
@@ -30,6 +35,8 @@ export function workRows(source: TableSource): readonly OutRow[] {
     line.tasks.map(({ what }) => what).join("; "),
     line.bucket,
     line.by ?? "",
+    line.said.day?.day ?? "",
+    line.planned ?? "",
     line.minutes,
     line.people,
     line.said.takers.map(({ person }) => nameIn(source.people, person)).join(", "),
