@@ -1,5 +1,6 @@
 import { newestOf } from "#kit";
 import { ask, exampleOf, questionNamed, questionNames, schemaOf, usesSolver } from "#questions";
+import { sayProse } from "#words";
 import { loadSolver } from "#solver";
 import { readFile } from "node:fs/promises";
 import type { Call, Command } from "./command.ts";
@@ -11,9 +12,9 @@ import { usageError } from "./usage-error.ts";
 /** `drykeel ask`: every computation, from a file or standard input. */
 export const askCommand: Command = {
   name: "ask",
-  usage: "ask [NAME FILE|-] [--json] [--example] [--schema]",
+  usage: "ask [NAME FILE|-] [--json] [--us] [--example] [--schema]",
   summary: "answer a question; without a name, list the questions",
-  options: { json: false, example: false, schema: false },
+  options: { json: false, us: false, example: false, schema: false },
   run: async (call) => {
     const [name, file] = call.words;
     if (name === undefined) listQuestions(call);
@@ -40,7 +41,8 @@ async function answer(call: Call, name: string, file: string | undefined): Promi
     ...solver,
   });
   if (options["json"]) return terminal.out(print(answered));
-  for (const line of readableAnswer(answered, schemaOf(name).output)) terminal.out(line);
+  const units = options["us"] ? "us" : "metric";
+  for (const line of readableAnswer(answered, schemaOf(name).output)) terminal.out(sayProse(line, units));
 }
 
 async function readGiven({ terminal }: Call, name: string, file: string | undefined): Promise<unknown> {

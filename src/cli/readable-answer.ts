@@ -103,6 +103,7 @@ function spread({ value, schema }: Told): string {
 }
 
 function scalar({ value, schema, isEstimate: isDoubtful }: Told): string {
+  if (value === null) return "none";
   if (typeof value !== "number") return String(value);
   return (isDoubtful ? estimateWords : exactWords)(value, unitOf(schema));
 }

@@ -69,6 +69,11 @@ describe("drykeel", () => {
       expect(out).toContain(word);
   });
 
+  it("says how one word is used where its help is asked for", async () => {
+    const { exit, out } = await run(["ask", "--help"]);
+    expect([exit, out.includes("ask [NAME FILE|-]"), out.includes("backup")]).toEqual([0, true, false]);
+  });
+
   it("names the words it knows when given another", async () => {
     const { exit, error } = await run(["frobnicate"]);
     expect(exit).toBe(2);

@@ -47,6 +47,7 @@ export async function runDrykeel(args: readonly string[], bare: Terminal, surrou
   if (name === undefined || name === "--help" || name === "-h") return printUsage(terminal);
   try {
     const command = commandNamed(name);
+    if (rest.includes("--help") || rest.includes("-h")) return printUsage(terminal, [command]);
     const { values, positionals } = readArguments(command, rest);
     return await command.run({ words: positionals, options: values, terminal, surroundings });
   } catch (cause) {
@@ -54,9 +55,9 @@ export async function runDrykeel(args: readonly string[], bare: Terminal, surrou
   }
 }
 
-function printUsage(terminal: Terminal): number {
+function printUsage(terminal: Terminal, commands = COMMANDS): number {
   terminal.out("npm run -s drykeel -- COMMAND ...    DATA_DIR or DATABASE_URL say where the station is\n");
-  for (const line of columns(COMMANDS.map(({ usage, summary }) => [`  ${usage}`, summary]))) terminal.out(line);
+  for (const line of columns(commands.map(({ usage, summary }) => [`  ${usage}`, summary]))) terminal.out(line);
   return 0;
 }
 

@@ -35,7 +35,7 @@ describe("drykeel table", () => {
     const file = join(folder, "people.csv");
     expect((await run("table", "people", file)).exit).toBe(0);
     const text = readFileSync(file, "utf8");
-    expect(text.startsWith("Name,Role,Hours a week (h)\r\n")).toBe(true);
+    expect(text.startsWith("Name,Role,Hours a week (h),Away (first day to last day)\r\n")).toBe(true);
     const { rows } = await readSheet(readFileSync(file), "people.csv");
     expect(rows.map(({ cells }) => cells[0]?.text)).toContain("Mara Tolliver");
     expect((await run("table", "people")).out).toBe(text.replaceAll("\r\n", "\n"));
