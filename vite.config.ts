@@ -23,6 +23,12 @@ const kindsApart: Plugin = {
   },
 };
 
+/**
+ * Pages that somebody may wait for on a network: their parts are fetched beside them. Every other page comes from what the
+ * device holds already, and a list of its parts would only weigh on the first screen.
+ */
+const FIRST_PAGES = /\/(board|sign-in|invite|set-up)-page-/;
+
 /** The web app: from src/web to dist/web. Nothing is inlined, so that the content policy needs no exceptions. */
 export default defineConfig({
   root: folder("src/web"),
@@ -64,7 +70,11 @@ export default defineConfig({
     emptyOutDir: true,
     target: ["chrome111", "safari16.4", "firefox115"],
     assetsInlineLimit: 0,
-    modulePreload: { polyfill: false },
+    modulePreload: {
+      polyfill: false,
+      resolveDependencies: (page, parts) =>
+        FIRST_PAGES.test(page) ? parts : parts.filter((part) => part.endsWith(".css")),
+    },
     rolldownOptions: { treeshake: { moduleSideEffects: hasSideEffects } },
   },
   server: {

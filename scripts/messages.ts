@@ -16,6 +16,8 @@ const ROOM = join(import.meta.dirname, "..", "src", "words");
 const MESSAGES = join(ROOM, "messages");
 /** The language that the others are held against. */
 const FIRST = "en";
+/** Groups of the first screens. How the others are fetched is itself fetched with the first of them. */
+const OF_FIRST_SCREENS = ["app", "bands", "board", "frame", "kit-line", "parts", "sign-in", "starts"];
 
 type Catalogue = Readonly<Record<string, string>>;
 
@@ -40,15 +42,18 @@ export function renderMessages(): ReadonlyMap<string, string> {
     [`${group}.ts`, renderType(group)] as const,
     ...languages().map((language) => [`${language}/${group}.ts`, renderLanguage(language, group)] as const),
   ]);
-  return new Map([...files, ["index.ts", renderIndex()]]);
+  return new Map([...files, ["index.ts", renderIndex()], ["later.ts", renderLater()]]);
 }
 
 const MADE = "/* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */";
 
 function renderType(group: string): string {
-  const lines = Object.entries(readCatalogue(FIRST, group)).map(
-    ([key, text]) => `  readonly ${key}: (${parametersOf(text)}) => string;`,
-  );
+  const others = languages().filter((language) => language !== FIRST);
+  const catalogues = others.map((language) => readCatalogue(language, group));
+  const lines = Object.entries(readCatalogue(FIRST, group)).map(([key, text]) => {
+    const elsewhere = catalogues.map((catalogue) => catalogue[key] ?? "");
+    return `  readonly ${key}: (${parametersOf(text, elsewhere)}) => string;`;
+  });
   return [MADE, `export interface ${typeOf(group)} {`, ...lines, "}", ""].join("\n");
 }
 
@@ -67,34 +72,41 @@ function renderLanguage(language: string, group: string): string {
   ].join("\n");
 }
 
-/** All groups by the name that the code knows them by, and how each is fetched. */
+/** All groups by the name that the code knows them by, and how those of the first screens are fetched. */
 function renderIndex(): string {
   const types = groups().map((group) => `import type { ${typeOf(group)} } from "./${group}.ts";`);
   const fields = groups().map((group) => `  readonly ${nameOf(group)}: ${typeOf(group)};`);
-  const loaders = languages().flatMap((language) => [
-    `  ${language}: {`,
-    ...groups().map((group) => `    ${nameOf(group)}: () => import("./${language}/${group}.ts"),`),
-    "  },",
-  ]);
-  return [
-    MADE,
-    ...types,
-    "",
-    "export interface Words {",
-    ...fields,
-    "}",
-    "",
-    "export const LOADERS = {",
-    ...loaders,
-    "};",
-    "",
-  ].join("\n");
+  const first = groups().filter((group) => OF_FIRST_SCREENS.includes(group));
+  return [MADE, ...types, "", "export interface Words {", ...fields, "}", "", ...renderLoaders("FIRST", first)].join(
+    "\n",
+  );
 }
 
-/** "d: { readonly count: number; readonly since: string }", or nothing where the message takes nothing. */
-function parametersOf(text: string): string {
+/** How the other groups are fetched: a line for each in every language, which no first screen has to carry. */
+function renderLater(): string {
+  const later = groups().filter((group) => !OF_FIRST_SCREENS.includes(group));
+  return [MADE, ...renderLoaders("LATER", later)].join("\n");
+}
+
+function renderLoaders(name: string, some: readonly string[]): readonly string[] {
+  const loaders = languages().flatMap((language) => [
+    `  ${language}: {`,
+    ...some.map((group) => `    ${nameOf(group)}: () => import("./${language}/${group}.ts"),`),
+    "  },",
+  ]);
+  return [`export const ${name}_LOADERS = {`, ...loaders, "};", ""];
+}
+
+/**
+ * "d: { readonly count: number; readonly since: string }", or nothing where the message takes nothing. What another
+ * language counts is a number, though the first may only show it.
+ */
+function parametersOf(text: string, elsewhere: readonly string[]): string {
   const found = new Map<string, string>();
   collect(parse(text), found);
+  const known = new Set(found.keys());
+  for (const other of elsewhere) collect(parse(other), found);
+  for (const name of found.keys()) if (!known.has(name)) found.delete(name);
   if (found.size === 0) return "";
   return `d: { ${[...found].map(([name, type]) => `readonly ${name}: ${type}`).join("; ")} }`;
 }

@@ -11,3 +11,6 @@ export const plural = runtime.plural as (
   rule: (value: number, isOrdinal?: boolean) => string,
   cases: Cases,
 ) => string;
+
+/** The words for a choice; here every case is text. */
+export const select = runtime.select as (chosen: string, cases: Cases) => string;

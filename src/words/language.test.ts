@@ -20,6 +20,7 @@ describe("words in a language", () => {
     expect(lengthen("Parts")).toBe("⟦Párts ~⟧");
     const longer = await fetchWords("longer", "signIn");
     expect(longer.titleAt({ station: "Skerry" })).toBe("⟦Sígn ín át Skérry ~ ~⟧");
+    expect(longer.titleAt({ station: "\uE000" })).toBe("⟦Sígn ín át  ~ ~⟧\uE000");
   });
 
   test("are known by their names", () => {

@@ -1,7 +1,7 @@
-import { LOADERS, type Words } from "./made/index.ts";
+import { FIRST_LOADERS, type Words } from "./made/index.ts";
 
 /** A language that there are catalogues of. */
-export type Language = keyof typeof LOADERS;
+export type Language = keyof typeof FIRST_LOADERS;
 
 /** A group of messages, such as `signIn`. */
 export type WordGroup = keyof Words;
@@ -27,9 +27,18 @@ export function tagOf(speech: Speech): string {
 
 /** Fetches one group of messages in one language. */
 export async function fetchWords<Group extends WordGroup>(speech: Speech, group: Group): Promise<Words[Group]> {
-  const load = LOADERS[speech === "longer" ? "en" : speech][group] as () => Promise<{ default: Words[Group] }>;
+  const load = await loaderOf(speech === "longer" ? "en" : speech, group);
   const { default: words } = await load();
   return speech === "longer" ? lengthened(words) : words;
+}
+
+type Loaders = { readonly [Group in WordGroup]?: () => Promise<{ readonly default: Words[Group] }> };
+
+async function loaderOf<Group extends WordGroup>(language: Language, group: Group) {
+  const first: Loaders = FIRST_LOADERS[language];
+  if (first[group]) return first[group];
+  const later: Loaders = (await import("./made/later.ts")).LATER_LOADERS[language];
+  return later[group]!;
 }
 
 /**
@@ -37,6 +46,13 @@ export async function fetchWords<Group extends WordGroup>(speech: Speech, group:
  * room for it has none for a longer language.
  */
 export function lengthen(text: string): string {
+  return text.replaceAll(BETWEEN_ELEMENTS, lengthenPiece);
+}
+
+/** Marks of elements (`withParts` of the web) stay bare; each piece between them has brackets of its own. */
+const BETWEEN_ELEMENTS = /[^\uE000-\uE0FF]+/g;
+
+function lengthenPiece(text: string): string {
   const accented = text.replaceAll(/[aeiouc]/gi, (letter) => ACCENTED[letter] ?? letter);
   return `⟦${accented}${" ~".repeat(Math.ceil(text.length / 10))}⟧`;
 }

@@ -1,1 +1,2 @@
-export { holdWords, useWords } from "./use-words.ts";
+export { holdWords, useReady, useWords, wordsFor } from "./use-words.ts";
+export { withParts } from "./with-parts.ts";

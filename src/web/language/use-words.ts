@@ -16,6 +16,18 @@ export function useWords<Group extends WordGroup>(group: Group): Words[Group] {
   return use(wordsIn(language, group));
 }
 
+/** A group for what no page waits for. */
+export function wordsFor<Group extends WordGroup>(language: Speech, group: Group): Promise<Words[Group]> {
+  return wordsIn(language, group);
+}
+
+/** Waits for several groups at once, so that no part of the page waits for its own once the page is used. */
+export function useReady(...groups: readonly WordGroup[]): void {
+  const { language } = usePreferences();
+  const awaited = groups.map((group) => wordsIn(language, group) as Promise<unknown>);
+  for (const one of awaited) use(one);
+}
+
 /** Fetches what the app itself says, so that its frame never waits and a failure can be told in words. */
 export async function holdWords(...groups: readonly WordGroup[]): Promise<void> {
   const { language } = preferences.now();

@@ -1,0 +1,44 @@
+/* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
+export interface EnrolWords {
+  readonly title: () => string;
+  readonly board: () => string;
+  readonly tables: () => string;
+  readonly several: () => string;
+  readonly notYou: () => string;
+  readonly pattern: () => string;
+  readonly version: (d: { readonly name: string | number; readonly version: string | number }) => string;
+  readonly keptAt: () => string;
+  readonly name: () => string;
+  readonly nameHint: () => string;
+  readonly serial: () => string;
+  readonly serialHint: () => string;
+  readonly seal: () => string;
+  readonly sealHint: () => string;
+  readonly datesMissing: (d: { readonly count: number }) => string;
+  readonly afterFirst: () => string;
+  readonly notEnrolled: () => string;
+  readonly enrolIt: () => string;
+  readonly addPlace: () => string;
+  readonly datesNow: (d: { readonly count: number }) => string;
+  readonly datesMore: () => string;
+  readonly lifeAt: (d: { readonly place: string | number; readonly life: string | number }) => string;
+  readonly whatDate: (d: { readonly item: string | number }) => string;
+  readonly lastGoodOn: (d: { readonly item: string | number }) => string;
+  readonly fittedOn: (d: { readonly item: string | number }) => string;
+  readonly madeOn: (d: { readonly item: string | number }) => string;
+  readonly manyTitle: () => string;
+  readonly manyPattern: () => string;
+  readonly manyMore: () => string;
+  readonly addRow: () => string;
+  readonly rowsWrong: (d: { readonly count: number }) => string;
+  readonly enrolMany: (d: { readonly count: number }) => string;
+  readonly nextRow: () => string;
+  readonly kitNumber: (d: { readonly number: string | number }) => string;
+  readonly sealIfAny: () => string;
+  readonly takeOutRow: (d: { readonly number: string | number }) => string;
+  readonly takeOut: () => string;
+  readonly place: () => string;
+  readonly choosePlace: () => string;
+  readonly rowHasIt: (d: { readonly row: string | number }) => string;
+  readonly wanted: (d: { readonly allowed: string | number; readonly remedy: string | number }) => string;
+}

@@ -1,0 +1,50 @@
+/* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
+export interface FaultWords {
+  readonly title: (d: { readonly kit: string | number }) => string;
+  readonly nothingToTry: () => string;
+  readonly whatIsSeen: () => string;
+  readonly whatDoesItDo: () => string;
+  readonly takeBack: () => string;
+  readonly somethingElse: () => string;
+  readonly tryNumber: (d: { readonly number: string | number; readonly minutes: string | number }) => string;
+  readonly itWorks: () => string;
+  readonly noChange: () => string;
+  readonly nextPump: (d: { readonly pump: string | number }) => string;
+  readonly nextPumpSooner: (d: { readonly pump: string | number; readonly minutes: string | number }) => string;
+  readonly nextPumpLikely: (d: {
+    readonly pump: string | number;
+    readonly minutes: string | number;
+    readonly cause: string | number;
+  }) => string;
+  readonly nothingLeft: () => string;
+  readonly nothingLeftMore: () => string;
+  readonly noNextPump: (d: { readonly pump: string | number }) => string;
+  readonly whatItMayBe: () => string;
+  readonly causeAndChance: (d: { readonly cause: string | number; readonly chance: string | number }) => string;
+  readonly veryLikely: () => string;
+  readonly likelierThanNot: () => string;
+  readonly asLikelyAsNot: () => string;
+  readonly oneInThree: () => string;
+  readonly oneInFive: () => string;
+  readonly oneInTen: () => string;
+  readonly lessThanOneInTen: () => string;
+  readonly underAMinute: () => string;
+  readonly minutes: (d: { readonly count: number }) => string;
+  readonly basis: (d: { readonly count: number }) => string;
+  readonly whatItWas: () => string;
+  readonly whatWasIt: () => string;
+  readonly worksNow: () => string;
+  readonly worksNowMore: () => string;
+  readonly noFinding: () => string;
+  readonly doesNotWork: () => string;
+  readonly beginAnew: () => string;
+  readonly raise: () => string;
+  readonly noteSeen: (d: { readonly seen: string | number }) => string;
+  readonly noteTried: (d: { readonly tried: string | number }) => string;
+  readonly noteHelped: (d: { readonly helped: string | number }) => string;
+  readonly line: (d: { readonly line: string | number }) => string;
+  readonly howToSee: () => string;
+  readonly noOtherPump: () => string;
+  readonly noOtherPumpTold: (d: { readonly told: string | number }) => string;
+  readonly nothingLeftAtSea: () => string;
+}

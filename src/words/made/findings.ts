@@ -1,0 +1,55 @@
+/* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
+export interface FindingsWords {
+  readonly title: () => string;
+  readonly titleOn: (d: { readonly kit: string | number }) => string;
+  readonly none: () => string;
+  readonly noneMore: () => string;
+  readonly byAge: () => string;
+  readonly byKit: () => string;
+  readonly noSuch: () => string;
+  readonly noSuchNews: () => string;
+  readonly turnaround: () => string;
+  readonly kit: () => string;
+  readonly means: () => string;
+  readonly raised: () => string;
+  readonly raisedBy: (d: { readonly at: string | number; readonly name: string | number }) => string;
+  readonly raisedAtLine: (d: {
+    readonly at: string | number;
+    readonly name: string | number;
+    readonly line: string | number;
+  }) => string;
+  readonly note: () => string;
+  readonly firstRemedy: () => string;
+  readonly finding: () => string;
+  readonly done: () => string;
+  readonly closed: () => string;
+  readonly proved: (d: { readonly at: string | number; readonly name: string | number }) => string;
+  readonly livedWith: (d: { readonly day: string | number }) => string;
+  readonly proveIt: () => string;
+  readonly orMore: () => string;
+  readonly putRight: () => string;
+  readonly goToKit: (d: { readonly kit: string | number }) => string;
+  readonly backToTurnaround: (d: { readonly kit: string | number }) => string;
+  readonly isClosed: (d: { readonly kit: string | number }) => string;
+  readonly it: () => string;
+  readonly openFirst: (d: { readonly item: string | number }) => string;
+  readonly openKit: () => string;
+  readonly check: () => string;
+  readonly rightIs: (d: { readonly expect: string | number }) => string;
+  readonly limit: (d: { readonly limits: string | number }) => string;
+  readonly timeTaken: () => string;
+  readonly noCheck: () => string;
+  readonly repeat: (d: { readonly count: number }) => string;
+  readonly notProved: () => string;
+  readonly notProvedMore: () => string;
+  readonly notSaved: () => string;
+  readonly allRight: () => string;
+  readonly notYet: () => string;
+  readonly seen: () => string;
+  readonly toDo: () => string;
+  readonly toDoAt: (d: { readonly line: string | number }) => string;
+  readonly wrong: () => string;
+  readonly notPossible: () => string;
+  readonly again: () => string;
+  readonly againOf: (d: { readonly check: string | number }) => string;
+}

@@ -1,0 +1,46 @@
+/* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
+export interface MendingWords {
+  readonly whatDone: () => string;
+  readonly mended: () => string;
+  readonly mendedMore: () => string;
+  readonly replaced: () => string;
+  readonly replacedMore: () => string;
+  readonly livedWith: () => string;
+  readonly livedWithMore: () => string;
+  readonly howMended: () => string;
+  readonly sayHow: () => string;
+  readonly mendedProve: () => string;
+  readonly notSaved: () => string;
+  readonly who: () => string;
+  readonly nameSomebody: () => string;
+  readonly limit: () => string;
+  readonly limitHint: () => string;
+  readonly stateLimit: () => string;
+  readonly until: () => string;
+  readonly untilHint: () => string;
+  readonly chooseDay: () => string;
+  readonly liveWith: () => string;
+  readonly part: () => string;
+  readonly namePart: () => string;
+  readonly howMany: () => string;
+  readonly writeHowMany: () => string;
+  readonly printed: () => string;
+  readonly readPrinted: () => string;
+  readonly sayLot: () => string;
+  readonly replacedProve: () => string;
+  readonly saidMended: (d: { readonly note: string | number }) => string;
+  readonly saidLived: (d: {
+    readonly name: string | number;
+    readonly day: string | number;
+    readonly limit: string | number;
+  }) => string;
+  readonly saidReplaced: (d: { readonly count: string | number; readonly part: string | number }) => string;
+  readonly saidReplacedPrinted: (d: {
+    readonly count: string | number;
+    readonly part: string | number;
+    readonly date: string | number;
+  }) => string;
+  readonly withNote: (d: { readonly what: string | number; readonly note: string | number }) => string;
+  readonly notGrounding: () => string;
+  readonly onlyKeeper: () => string;
+}

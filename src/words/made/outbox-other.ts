@@ -1,0 +1,40 @@
+/* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
+export interface OutboxOtherWords {
+  readonly goingBack: () => string;
+  readonly goingBackMore: () => string;
+  readonly goingBackLines: () => string;
+  readonly onlyHere: () => string;
+  readonly onlyHereNews: (d: { readonly count: number }) => string;
+  readonly onlyHereMore: () => string;
+  readonly onlyHereLines: () => string;
+  readonly genuine: () => string;
+  readonly askAdministrator: () => string;
+  readonly notTakenIn: () => string;
+  readonly notReached: (d: { readonly because: string | number }) => string;
+  readonly differ: () => string;
+  readonly differNews: () => string;
+  readonly differMore: () => string;
+  readonly differLines: () => string;
+  readonly broughtBack: () => string;
+  readonly broughtBackMore: () => string;
+  readonly takenForOthers: () => string;
+  readonly takenForOthersMore: () => string;
+  readonly when: () => string;
+  readonly lines: () => string;
+  readonly lineCount: (d: { readonly count: number }) => string;
+  readonly from: () => string;
+  readonly inUseBy: () => string;
+  readonly shownBy: () => string;
+  readonly byMark: () => string;
+  readonly byWord: () => string;
+  readonly handed: () => string;
+  readonly handedMore: () => string;
+  readonly handedLines: () => string;
+  readonly removeHanded: () => string;
+  readonly notRemoved: () => string;
+  readonly removeHandedAsk: () => string;
+  readonly removeHandedDo: () => string;
+  readonly removeHandedMore: () => string;
+  readonly writerLost: () => string;
+  readonly writerLostMore: () => string;
+}

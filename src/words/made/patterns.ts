@@ -1,0 +1,44 @@
+/* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
+export interface PatternsWords {
+  readonly title: () => string;
+  readonly notBegun: () => string;
+  readonly ofStation: () => string;
+  readonly table: () => string;
+  readonly dryRun: () => string;
+  readonly dryRunMore: () => string;
+  readonly walk: () => string;
+  readonly goOn: () => string;
+  readonly draftHere: () => string;
+  readonly beginAnew: () => string;
+  readonly draftHereMore: () => string;
+  readonly pattern: () => string;
+  readonly version: () => string;
+  readonly whatToDo: () => string;
+  readonly reportCard: () => string;
+  readonly writeNext: (d: { readonly pattern: string | number }) => string;
+  readonly writeVersion: (d: { readonly version: string | number }) => string;
+  readonly idTaken: () => string;
+  readonly idWords: () => string;
+  readonly another: () => string;
+  readonly newId: () => string;
+  readonly newIdHint: () => string;
+  readonly beginEmpty: () => string;
+  readonly openFile: () => string;
+  readonly aDraft: () => string;
+  readonly noDraft: () => string;
+  readonly noDraftMore: () => string;
+  readonly draftKept: () => string;
+  readonly download: () => string;
+  readonly takeBack: () => string;
+  readonly notChanged: () => string;
+  readonly draftTitle: (d: { readonly name: string | number; readonly version: string | number }) => string;
+  readonly issued: (d: { readonly pattern: string | number }) => string;
+  readonly issuedNews: () => string;
+  readonly issuedMore: () => string;
+  readonly moveKit: (d: { readonly kit: string | number }) => string;
+  readonly unknown: () => string;
+  readonly unknownNews: () => string;
+  readonly unknownMore: () => string;
+  readonly notFetched: (d: { readonly pattern: string | number }) => string;
+  readonly notFetchedMore: () => string;
+}

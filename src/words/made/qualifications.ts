@@ -1,0 +1,57 @@
+/* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
+export interface QualificationsWords {
+  readonly title: () => string;
+  readonly what: () => string;
+  readonly setAnother: () => string;
+  readonly noneSet: () => string;
+  readonly heldFor: (d: { readonly ties: string | number; readonly span: string | number }) => string;
+  readonly seenByHolders: () => string;
+  readonly seenByKeepers: () => string;
+  readonly aloneWithNote: () => string;
+  readonly aloneNever: () => string;
+  readonly nobodyHolds: () => string;
+  readonly whoHolds: (d: { readonly qualification: string | number }) => string;
+  readonly changeThis: () => string;
+  readonly holds: () => string;
+  readonly lastDone: () => string;
+  readonly where: () => string;
+  readonly holdsUntil: () => string;
+  readonly whereCounts: (d: { readonly where: string | number; readonly counts: string | number }) => string;
+  readonly notHeldNobody: (d: { readonly person: string | number }) => string;
+  readonly notHeldBy: (d: { readonly person: string | number; readonly by: string | number }) => string;
+  readonly unseen: (d: { readonly count: string | number }) => string;
+  readonly unseenLine: (d: {
+    readonly day: string | number;
+    readonly person: string | number;
+    readonly where: string | number;
+    readonly counts: string | number;
+  }) => string;
+  readonly changeNamed: (d: { readonly qualification: string | number }) => string;
+  readonly newTitle: () => string;
+  readonly unknown: () => string;
+  readonly notSaved: () => string;
+  readonly save: () => string;
+  readonly name: () => string;
+  readonly heldSoLong: () => string;
+  readonly whoSecond: () => string;
+  readonly holders: () => string;
+  readonly keepers: () => string;
+  readonly whereNobody: () => string;
+  readonly withNote: () => string;
+  readonly withNoteMore: () => string;
+  readonly never: () => string;
+  readonly neverMore: () => string;
+  readonly takeOff: () => string;
+  readonly takeOffMore: () => string;
+  readonly why: () => string;
+  readonly notRetired: () => string;
+  readonly retire: (d: { readonly qualification: string | number }) => string;
+  readonly isFor: () => string;
+  readonly choose: () => string;
+  readonly sheet: () => string;
+  readonly everyPattern: () => string;
+  readonly stage: (d: { readonly name: string | number }) => string;
+  readonly line: (d: { readonly line: string | number; readonly text: string | number }) => string;
+  readonly takeOut: () => string;
+  readonly takeNamedOut: (d: { readonly tie: string | number }) => string;
+}

@@ -1,0 +1,41 @@
+/* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
+export interface SettingsMailWords {
+  readonly title: () => string;
+  readonly unknown: () => string;
+  readonly noMail: () => string;
+  readonly noMailMore: () => string;
+  readonly sendTrial: () => string;
+  readonly takeAway: () => string;
+  readonly address: () => string;
+  readonly addressHint: () => string;
+  readonly weekly: () => string;
+  readonly notByMail: () => string;
+  readonly monday: () => string;
+  readonly tuesday: () => string;
+  readonly wednesday: () => string;
+  readonly thursday: () => string;
+  readonly friday: () => string;
+  readonly saturday: () => string;
+  readonly sunday: () => string;
+  readonly hour: () => string;
+  readonly forShort: () => string;
+  readonly forGrounds: () => string;
+  readonly atOnce: () => string;
+  readonly save: () => string;
+  readonly notSent: () => string;
+  readonly notSentMore: () => string;
+  readonly letters: () => string;
+  readonly lookAgain: () => string;
+  readonly written: () => string;
+  readonly about: () => string;
+  readonly becameOfIt: () => string;
+  readonly onceMore: () => string;
+  readonly sendAgain: () => string;
+  readonly sendAgainNamed: (d: { readonly subject: string | number }) => string;
+  readonly sent: (d: { readonly at: string | number }) => string;
+  readonly inDoubt: (d: { readonly said: string | number }) => string;
+  readonly givenUp: (d: { readonly said: string | number }) => string;
+  readonly underWay: () => string;
+  readonly waits: () => string;
+  readonly triedAgain: (d: { readonly said: string | number; readonly at: string | number }) => string;
+}

@@ -1,0 +1,51 @@
+/* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
+export interface SoundingsWords {
+  readonly levelIn: (d: { readonly unit: string | number }) => string;
+  readonly lowerBy: (d: { readonly amount: string | number; readonly unit: string | number }) => string;
+  readonly higherBy: (d: { readonly amount: string | number; readonly unit: string | number }) => string;
+  readonly levelFault: (d: {
+    readonly low: string | number;
+    readonly high: string | number;
+    readonly unit: string | number;
+    readonly example: string | number;
+  }) => string;
+  readonly sounding: () => string;
+  readonly sounded: () => string;
+  readonly soundedNowDo: () => string;
+  readonly levelWhen: (d: { readonly level: string | number; readonly when: string | number }) => string;
+  readonly wrongLevel: (d: { readonly allowed: string | number; readonly remedy: string | number }) => string;
+  readonly written: (d: { readonly level: string | number; readonly when: string | number }) => string;
+  readonly last: (d: { readonly level: string | number; readonly at: string | number }) => string;
+  readonly fromLowest: () => string;
+  readonly nowAfterAll: () => string;
+  readonly earlier: () => string;
+  readonly same: () => string;
+  readonly soundings: () => string;
+  readonly soundingsAhead: () => string;
+  readonly chart: () => string;
+  readonly chartAhead: () => string;
+  readonly tooOld: () => string;
+  readonly noFit: () => string;
+  readonly figures: () => string;
+  readonly newestFirst: () => string;
+  readonly forecast: () => string;
+  readonly at: () => string;
+  readonly level: () => string;
+  readonly likeliest: () => string;
+  readonly nineInTen: () => string;
+  readonly range: (d: { readonly low: string | number; readonly high: string | number }) => string;
+  readonly spaceLooked: () => string;
+  readonly whenRead: () => string;
+  readonly orAt: () => string;
+  readonly now: () => string;
+  readonly beforeOpened: (d: { readonly duration: string | number }) => string;
+  readonly yesReadAt: (d: { readonly time: string | number }) => string;
+  readonly yesReadYesterday: (d: { readonly time: string | number }) => string;
+  readonly clockForm: () => string;
+  readonly clockAhead: (d: { readonly ahead: string | number; readonly now: string | number }) => string;
+  readonly ago: (d: { readonly duration: string | number }) => string;
+  readonly soundedNow: () => string;
+  readonly soundedAgo: (d: { readonly duration: string | number }) => string;
+  readonly soundedAt: (d: { readonly time: string | number }) => string;
+  readonly soundedYesterday: (d: { readonly time: string | number }) => string;
+}

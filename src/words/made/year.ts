@@ -1,0 +1,77 @@
+/* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
+export interface YearWords {
+  readonly title: () => string;
+  readonly plan: () => string;
+  readonly weeks: (d: { readonly count: number }) => string;
+  readonly planYear: () => string;
+  readonly planAgain: () => string;
+  readonly notPlanned: () => string;
+  readonly howOften: () => string;
+  readonly shortIn: (d: { readonly count: number }) => string;
+  readonly shortAt: (d: {
+    readonly place: string | number;
+    readonly day: string | number;
+    readonly count: string | number;
+  }) => string;
+  readonly andMore: (d: { readonly count: string | number }) => string;
+  readonly quickPlan: () => string;
+  readonly standsAccepted: () => string;
+  readonly notAllWritten: () => string;
+  readonly accept: () => string;
+  readonly noPlan: () => string;
+  readonly acceptedPlan: () => string;
+  readonly acceptedBy: (d: { readonly person: string | number; readonly at: string | number }) => string;
+  readonly planned: () => string;
+  readonly weekOf: () => string;
+  readonly kit: () => string;
+  readonly renewed: () => string;
+  readonly by: () => string;
+  readonly compared: () => string;
+  readonly comparedTable: () => string;
+  readonly wholeTime: () => string;
+  readonly lastDay: () => string;
+  readonly thisPlan: () => string;
+  readonly openings: () => string;
+  readonly worstWeek: () => string;
+  readonly hours: (d: { readonly hours: string | number }) => string;
+  readonly weeksShort: () => string;
+  readonly lifeLost: () => string;
+  readonly days: (d: { readonly count: number }) => string;
+  readonly best: () => string;
+  readonly notProvedBest: (d: { readonly percent: string | number }) => string;
+  readonly openingsOfPlan: () => string;
+  readonly weekAndKit: (d: { readonly day: string | number; readonly kit: string | number }) => string;
+  readonly openingFree: (d: {
+    readonly week: string | number;
+    readonly renews: string | number;
+    readonly people: string | number;
+  }) => string;
+  readonly openingFixed: (d: {
+    readonly week: string | number;
+    readonly renews: string | number;
+    readonly people: string | number;
+  }) => string;
+  readonly earlier: () => string;
+  readonly kitEarlier: (d: { readonly kit: string | number }) => string;
+  readonly later: () => string;
+  readonly kitLater: (d: { readonly kit: string | number }) => string;
+  readonly letMove: () => string;
+  readonly keepThere: () => string;
+  readonly beside: (d: { readonly people: string | number }) => string;
+  readonly handsLacking: (d: { readonly count: number }) => string;
+  readonly kitLetMove: (d: { readonly kit: string | number }) => string;
+  readonly kitKeepThere: (d: { readonly kit: string | number }) => string;
+  readonly notProved: () => string;
+  readonly planning: () => string;
+  readonly askingStation: () => string;
+  readonly fixedNow: () => string;
+  readonly flushFirst: () => string;
+  readonly quickSoFar: () => string;
+  readonly quickNoTime: () => string;
+  readonly quickRefused: (d: { readonly because: string | number }) => string;
+  readonly opensNothing: () => string;
+  readonly worseShort: (d: { readonly plan: number; readonly lastDay: string | number }) => string;
+  readonly worseOpenings: (d: { readonly plan: number; readonly lastDay: string | number }) => string;
+  readonly acceptAllTheSame: () => string;
+  readonly acceptLater: () => string;
+}
