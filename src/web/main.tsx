@@ -11,7 +11,7 @@ import { isBesideInUse, keepAppHere, openBeside, ThisDevice } from "./device/ind
 const root = createRoot(document.getElementById("app")!);
 
 /** The frame's own words, which no page waits for. */
-const spoken = holdWords("app", "frame");
+const spoken = holdWords("app", "frame", "parts");
 
 /** Opens the device's disk, then shows what is on it; the network comes last. */
 async function start(): Promise<void> {

@@ -1,6 +1,9 @@
+import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
 import { findingChoices, preselect, sayEffect } from "./finding-choice.ts";
 import { SAMPLE, sampleCheck } from "../kit-view/sample.ts";
+
+const words = await fetchWords("en", "kitLine");
 
 const step = (id: string) => SAMPLE.stages.flatMap((stage) => stage.steps).find((one) => one.id === id)!;
 
@@ -28,7 +31,7 @@ describe("what a found-wrong answer may be", () => {
   });
 
   it("says what an effect means, with its limit", () => {
-    expect(sayEffect("limits", "daylight only")).toBe("May go, with a limit: daylight only");
-    expect(sayEffect("grounds")).toBe("Grounds the kit");
+    expect(sayEffect("limits", words, "daylight only")).toBe("May go, with a limit: daylight only");
+    expect(sayEffect("grounds", words)).toBe("Grounds the kit");
   });
 });

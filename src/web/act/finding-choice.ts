@@ -1,4 +1,5 @@
 import type { Check, Effect, Item, Mode, Pattern, Step } from "#kit";
+import type { Words } from "#words";
 
 /** What a found-wrong answer may be a finding of. The first mode is offered chosen. */
 export interface FindingChoice {
@@ -62,11 +63,6 @@ export function preselect(choices: readonly FindingChoice[], likely?: Effect): P
 }
 
 /** What an effect means for the kit, in words. */
-export function sayEffect(effect: Effect, limit?: string): string {
-  const words: Readonly<Record<Effect, string>> = {
-    grounds: "Grounds the kit",
-    limits: `May go, with a limit${limit ? `: ${limit}` : ""}`,
-    notes: "Noted; the kit may still go",
-  };
-  return words[effect];
+export function sayEffect(effect: Effect, words: Words["kitLine"], limit?: string): string {
+  return effect === "limits" && limit ? words.limitsTo({ limit }) : words[effect]();
 }

@@ -1,14 +1,17 @@
+import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
-import { findingChoices, OTHER, preselect, sayEffect } from "./finding-choice.ts";
+import { findingChoices, OTHER, preselect } from "./finding-choice.ts";
 import { optionsOf, pickedKey, pickFrom } from "./mode-options.ts";
 import { SAMPLE, sampleCheck } from "../kit-view/sample.ts";
+
+const words = await fetchWords("en", "kitLine");
 
 const step = SAMPLE.stages[0]!.steps[1]!;
 const choices = findingChoices(SAMPLE, step, sampleCheck("torch-lights"));
 
 describe("modes as lines to tap", () => {
   it("lists what the check finds, each with its effect, then something else", () => {
-    expect(optionsOf(choices, sayEffect)).toEqual([
+    expect(optionsOf(choices, words)).toEqual([
       { value: "torch/torch-dark", label: "Torch does not light", note: "May go, with a limit: daylight only" },
       { value: "torch/torch-cracked", label: "Lens cracked", note: "Noted; the kit may still go" },
       { value: OTHER, label: "Something else" },
@@ -18,7 +21,7 @@ describe("modes as lines to tap", () => {
   it("names the item too where modes of several are offered", () => {
     const [torch] = choices;
     const cells = { item: SAMPLE.items[1]!, modes: [SAMPLE.modes[2]!] };
-    expect(optionsOf([torch!, cells], sayEffect).map((option) => option.label)).toContain(
+    expect(optionsOf([torch!, cells], words).map((option) => option.label)).toContain(
       "Torch cells: Cells past their date",
     );
   });

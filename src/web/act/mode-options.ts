@@ -1,5 +1,6 @@
-import { titleOfMode, type Effect } from "#kit";
-import { OTHER, pickMode, type FindingChoice, type PickedMode } from "./finding-choice.ts";
+import { titleOfMode } from "#kit";
+import type { Words } from "#words";
+import { OTHER, pickMode, sayEffect, type FindingChoice, type PickedMode } from "./finding-choice.ts";
 
 /** One mode as a line to tap. */
 export interface ModeOption {
@@ -9,19 +10,16 @@ export interface ModeOption {
 }
 
 /** Modes that can be found here, then "something else". */
-export function optionsOf(
-  choices: readonly FindingChoice[],
-  say: (effect: Effect, limit?: string) => string,
-): readonly ModeOption[] {
+export function optionsOf(choices: readonly FindingChoice[], words: Words["kitLine"]): readonly ModeOption[] {
   const several = choices.filter((choice) => choice.modes.length > 0).length > 1;
   const known = choices.flatMap(({ item, modes }) =>
     modes.map((mode) => ({
       value: `${item.id}/${mode.id}`,
       label: several ? titleOfMode(item.name, mode.name) : mode.name,
-      note: say(mode.effect, mode.limit),
+      note: sayEffect(mode.effect, words, mode.limit),
     })),
   );
-  return [...known, { value: OTHER, label: "Something else" }];
+  return [...known, { value: OTHER, label: words.otherMode() }];
 }
 
 /** Key of the option that stands for a picked mode. */

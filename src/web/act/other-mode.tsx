@@ -1,4 +1,5 @@
 import type { Effect, Pattern } from "#kit";
+import { useWords } from "../language/index.ts";
 import { TextField } from "../parts/index.ts";
 import { Choice } from "../parts/fields/choice.tsx";
 import { OTHER, sayEffect, type FindingChoice, type PickedMode } from "./finding-choice.ts";
@@ -14,6 +15,7 @@ const EFFECTS: readonly Effect[] = ["grounds", "limits", "notes"];
 
 /** Something the pattern does not know: on which item, and what it means for the kit. */
 export function OtherMode({ pattern, choices, picked, onPick }: OtherModeProps) {
+  const lineWords = useWords("kitLine");
   const item = picked?.item ?? choices[0]?.item.id ?? "";
   const change = (part: Partial<PickedMode>) => onPick({ item, mode: OTHER, effect: "grounds", ...picked, ...part });
   const offered = [...new Set([...choices.map((choice) => choice.item), ...pattern.items])];
@@ -32,7 +34,7 @@ export function OtherMode({ pattern, choices, picked, onPick }: OtherModeProps) 
       </label>
       <Choice
         label="What does it mean for the kit?"
-        options={EFFECTS.map((effect) => ({ value: effect, label: sayEffect(effect) }))}
+        options={EFFECTS.map((effect) => ({ value: effect, label: sayEffect(effect, lineWords) }))}
         value={picked?.effect}
         onChange={(effect) => onPick(withEffect({ item, mode: OTHER, effect }, picked?.limit))}
       />

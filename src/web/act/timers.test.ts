@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Pattern, StepTimer } from "#kit";
+import type { Turnaround } from "#readiness";
 import { SAMPLE, sampleMark, sampleTurnaround } from "../kit-view/sample.ts";
 import { readRunning, runningTimers, sayLeft, sayPulls, sayReached } from "./timers.ts";
 
@@ -15,16 +16,20 @@ function withTimer(timer: StepTimer): Pattern {
 
 const running = { ...sampleTurnaround(), timers: { vent: { started: STARTED, mark: sampleMark(0) } } };
 
+function at(timer: StepTimer, turnaround: Turnaround = running) {
+  return { kit: { findings: [] }, pattern: withTimer(timer), turnaround };
+}
+
 describe("clocks running in a turnaround", () => {
   it("finds those started and not stopped, with their limit", () => {
-    const found = runningTimers(withTimer({ kind: "wait", atLeast: 120 }), running);
+    const found = runningTimers(at({ kind: "wait", atLeast: 120 }));
     expect(found).toMatchObject([{ started: STARTED, limit: 120, what: "wait" }]);
     const stopped = { ...running, timers: { vent: { seconds: 125, reached: true, mark: sampleMark(2) } } };
-    expect(runningTimers(withTimer({ kind: "wait", atLeast: 120 }), stopped)).toEqual([]);
+    expect(runningTimers(at({ kind: "wait", atLeast: 120 }, stopped))).toEqual([]);
   });
 
   it("calls the person at the most a prime may take", () => {
-    const [prime] = runningTimers(withTimer({ kind: "prime", atMost: 60 }), running);
+    const [prime] = runningTimers(at({ kind: "prime", atMost: 60 }));
     expect(sayReached(prime!)).toBe("No water yet: stop and look for air leaks.");
     expect(readRunning(prime!, Date.parse(STARTED) + 61_000)).toMatchObject({ reached: true, over: 1 });
   });
@@ -38,8 +43,10 @@ describe("clocks running in a turnaround", () => {
 
 describe("pulls", () => {
   it("counts down to the pulls allowed, then says the engine needs service", () => {
-    expect(sayPulls(2, { kind: "pulls", atMost: 6 })).toBe("4 more allowed.");
+    expect(sayPulls(2, { kind: "pulls", atMost: 6 })).toBe("4 more allowed. Once it runs, tap the pull it ran on.");
     expect(sayPulls(6, { kind: "pulls", atMost: 6 })).toContain("needs service");
-    expect(sayPulls(0, { kind: "pulls", atMost: 6 })).toBe("Tap for every pull, or only the pull it ran on.");
+    expect(sayPulls(0, { kind: "pulls", atMost: 6 })).toBe(
+      "Tap for every pull, then the pull it ran on; or only the pull it ran on.",
+    );
   });
 });

@@ -1,9 +1,9 @@
 import { sayCount } from "#base";
 import { isLeftAlone, type Pattern, type Step, type StepTimer } from "#kit";
-import type { Turnaround } from "#readiness";
+import { clockAt, type AtClock } from "#readiness";
 import { sayUntil } from "../parts/words/say-time.ts";
 import { type Elapsed, readTimer } from "../timing/index.ts";
-import { sayDuration } from "#words";
+import { sayDuration, type Words } from "#words";
 import { Watched } from "../watched/index.ts";
 
 /** A clock that runs in a turnaround, at whatever line the person now is. */
@@ -15,12 +15,12 @@ export interface RunningTimer {
   readonly what: "wait" | "run" | "prime" | "timed";
 }
 
-/** Every clock running in a turnaround, in the pattern's order. */
-export function runningTimers(pattern: Pattern, turnaround: Turnaround): readonly RunningTimer[] {
-  const steps = pattern.stages.flatMap((stage) => stage.steps);
+/** Every clock running in a turnaround, in the pattern's order; one that a finding ended runs no more. */
+export function runningTimers(at: AtClock): readonly RunningTimer[] {
+  const steps = at.pattern.stages.flatMap((stage) => stage.steps);
   return steps.flatMap((step) => {
-    const started = turnaround.timers[step.id]?.started;
-    return started === undefined ? [] : [{ step, started, ...limitOf(step, pattern) }];
+    const started = clockAt(at, step.id)?.started;
+    return started === undefined ? [] : [{ step, started, ...limitOf(step, at.pattern) }];
   });
 }
 
@@ -62,8 +62,8 @@ export function isHanging({ step }: Pick<RunningTimer, "step">): boolean {
 }
 
 /** "hanging until 08:00 tomorrow", "has hung long enough". */
-export function sayHanging(until: number, now: number): string {
-  return now < until ? `hanging until ${sayUntil(until, now)}` : "has hung long enough";
+export function sayHanging(until: number, now: number, words: Words["kitLine"]): string {
+  return now < until ? words.hangingUntil({ until: sayUntil(until, now, words) }) : words.hungEnough();
 }
 
 /** How a clock stands, in words: what is left, or how far past. */
@@ -80,5 +80,6 @@ export function readRunning(timer: RunningTimer, now: number): Elapsed {
 /** What counted pulls mean against what the engine is allowed. */
 export function sayPulls(pulls: number, timer: StepTimer & { readonly kind: "pulls" }): string {
   if (pulls >= timer.atMost) return `${sayCount(pulls, "pull")} and no start: stop. The engine needs service.`;
-  return pulls === 0 ? "Tap for every pull, or only the pull it ran on." : `${timer.atMost - pulls} more allowed.`;
+  if (pulls === 0) return "Tap for every pull, then the pull it ran on; or only the pull it ran on.";
+  return `${timer.atMost - pulls} more allowed. Once it runs, tap the pull it ran on.`;
 }

@@ -1,4 +1,5 @@
 import { dateOf, dateParts, type PlainDate } from "#base";
+import type { Words } from "#words";
 
 /** A month named under an axis, at its first day. */
 export interface MonthTick {
@@ -6,7 +7,7 @@ export interface MonthTick {
   readonly label: string;
 }
 
-const NAMES = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"] as const;
+const MONTHS = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"] as const;
 /** Steps that keep January among the months named, so that the year can stand there. */
 const STEPS = [1, 2, 3, 4, 6, 12] as const;
 
@@ -15,10 +16,12 @@ const STEPS = [1, 2, 3, 4, 6, 12] as const;
  *
  * @param most - greatest number of months to name, 1 or more
  */
-export function monthTicks(from: PlainDate, to: PlainDate, most: number): readonly MonthTick[] {
+export function monthTicks(from: PlainDate, to: PlainDate, most: number, words: Words["bands"]): readonly MonthTick[] {
   const all = monthStarts(from, to);
   const step = STEPS.find((months) => Math.ceil(all.length / months) <= most) ?? 12;
-  return all.filter((day) => (dateParts(day).month - 1) % step === 0).map((day) => ({ day, label: sayMonth(day) }));
+  return all
+    .filter((day) => (dateParts(day).month - 1) % step === 0)
+    .map((day) => ({ day, label: sayMonth(day, words) }));
 }
 
 function monthStarts(from: PlainDate, to: PlainDate): readonly PlainDate[] {
@@ -34,7 +37,7 @@ function monthAfter(year: number, month: number, months: number): PlainDate {
   return dateOf({ year: year + Math.floor(whole / 12), month: (whole % 12) + 1, day: 1 });
 }
 
-function sayMonth(day: PlainDate): string {
+function sayMonth(day: PlainDate, words: Words["bands"]): string {
   const { year, month } = dateParts(day);
-  return month === 1 ? `Jan ${year}` : (NAMES[month - 1] ?? "");
+  return month === 1 ? words.janOf({ year: String(year) }) : words[MONTHS[month - 1]!]();
 }

@@ -41,6 +41,12 @@ describe("soundings and forecast placed on a chart", () => {
     expect(FRAME.bottom - places.readings[0]!.y).toBeGreaterThanOrEqual(100);
   });
 
+  it("says how high a band goes that leaves the field, and nothing where all of it is in sight", () => {
+    expect(places.beyond).toBe("660 cm");
+    const low = fan.map((point) => ({ ...point, p95: 0.6 }));
+    expect(placeSoundings({ ...DRAWN, fan: low }, CM, FRAME, clock).beyond).toBeUndefined();
+  });
+
   it("writes whole clock times, no more than fit", () => {
     expect(places.across.map(({ label }) => label)).toEqual(["10:00", "10:30", "11:00"]);
   });

@@ -46,6 +46,8 @@ export interface SoundingPlaces {
   readonly now?: number;
   readonly across: readonly Tick[];
   readonly up: readonly Tick[];
+  /** The highest of the forecast, in words, where that is above the field. */
+  readonly beyond?: string;
 }
 
 const MINUTE = 60_000;
@@ -73,6 +75,7 @@ export function placeSoundings(
   const band = (low: "p05" | "p25", high: "p75" | "p95") =>
     drawn.fan.map((point) => ({ ...at(point.at, point[low]), top: up(unit.of(point[high])) }));
   const format = up.tickFormat(4);
+  const utmost = unit.of(Math.max(0, ...drawn.fan.map(({ p95 }) => p95)));
   return {
     readings: drawn.readings.map((reading) => at(reading.at, reading.level)),
     median: drawn.fan.map((point) => at(point.at, point.p50)),
@@ -85,6 +88,7 @@ export function placeSoundings(
       label: sayTime(when),
     })),
     up: up.ticks(4).map((value) => ({ place: up(value), label: format(value) })),
+    ...(utmost > up.domain()[1]! && { beyond: `${format(Math.round(utmost))} ${unit.symbol}` }),
   };
 }
 

@@ -49,6 +49,11 @@ function Chart({ label, drawn, unit, sayTime, width }: SoundingChartProps & { re
       <g clipPath={`url(#${id}-field)`}>
         <Fan places={places} />
       </g>
+      {places.beyond !== undefined && (
+        <text x={frame.right} y={16} textAnchor="end">
+          Band goes on to {places.beyond}
+        </text>
+      )}
       {places.now !== undefined && <Now at={places.now} frame={frame} />}
       {places.runs.map(({ from, to }) => (
         <rect

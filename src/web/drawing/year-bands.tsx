@@ -1,4 +1,5 @@
 import type { PlainDate } from "#base";
+import { useWords } from "../language/index.ts";
 import { useId } from "react";
 import {
   dayPlaces,
@@ -56,8 +57,9 @@ interface AxisProps {
 }
 
 function Months({ layout, from, to, at }: AxisProps) {
+  const words = useWords("bands");
   const clear = layout.left + 56;
-  return monthTicks(from, to, layout.months).map(({ day, label }) => (
+  return monthTicks(from, to, layout.months, words).map(({ day, label }) => (
     <g key={day}>
       <path className="bands-month" d={`M${at(day)} ${layout.top - 6}V${layout.height}`} />
       {at(day) > clear && at(day) < layout.right - label.length * 8 && (
@@ -71,11 +73,12 @@ function Months({ layout, from, to, at }: AxisProps) {
 
 /** Today: a line with its word, at the edge the days begin from. */
 function Today({ layout, x }: { readonly layout: BandLayout; readonly x: number }) {
+  const words = useWords("bands");
   return (
     <g>
       <path className="bands-today" d={`M${x} ${layout.top - 8}V${layout.height}`} />
       <text className="bands-today-name" x={x} y={layout.top - 11}>
-        Today
+        {words.today()}
       </text>
     </g>
   );

@@ -1,6 +1,9 @@
+import { fetchWords } from "#words";
 import { describe as group, expect, it } from "vitest";
 import type { Finding, KitState, Mark, Remedy } from "#readiness";
 import { groupByKit, listOpen, progressOf, sayAge } from "./ages.ts";
+
+const words = await fetchWords("en", "kitLine");
 
 const mark = (day: string): Mark => ({ entry: `e-${day}`, at: `${day}T09:00:00+00:00`, by: "ada", device: "phone" });
 const remedy = (how: Remedy): Finding["remedies"][number] => ({ ...mark("2026-03-11"), remedy: how });
@@ -42,7 +45,7 @@ function kit(id: string, ...findings: Finding[]): KitState {
 group("open findings", () => {
   const first = kit("a", finding("young", "2026-03-10"), finding("shut", "2026-01-01", { closed: mark("2026-02-01") }));
   const second = kit("b", finding("old", "2026-02-01"));
-  const open = listOpen([first, second], new Map(), "2026-03-14");
+  const open = listOpen([first, second], new Map(), "2026-03-14", words);
 
   it("lists the oldest first, with its age in days, and leaves closed ones out", () => {
     expect(open.map((one) => [one.finding.id, one.days])).toEqual([
@@ -77,6 +80,6 @@ group("progress of a finding", () => {
   });
 
   it("says an age in words", () => {
-    expect([0, 1, 41].map(sayAge)).toEqual(["today", "1 day", "41 days"]);
+    expect([0, 1, 41].map((days) => sayAge(days, words))).toEqual(["today", "1 day", "41 days"]);
   });
 });

@@ -1,6 +1,9 @@
-import { parseDate, sayCount } from "#base";
+import { parseDate } from "#base";
+import type { Words } from "#words";
 import { itemNamed, modeNamed, type Pattern } from "#kit";
 import { findingsByAge, isRemedied, type AgedFinding, type Finding, type KitState } from "#readiness";
+
+type LineWords = Words["kitLine"];
 
 /** An open finding with what it concerns by name, as lists show it. */
 export type OpenFinding = AgedFinding & NamedFinding;
@@ -17,16 +20,17 @@ export function listOpen(
   kits: readonly KitState[],
   patterns: ReadonlyMap<string, Pattern>,
   today: string,
+  words: LineWords,
 ): readonly OpenFinding[] {
   const aged = findingsByAge(kits, today);
-  return aged.map((one) => ({ ...one, ...nameFinding(one.finding, patterns.get(one.kit.pattern)) }));
+  return aged.map((one) => ({ ...one, ...nameFinding(one.finding, patterns.get(one.kit.pattern), words) }));
 }
 
 /** Item and mode by name; the note where the pattern has no such mode. */
-export function nameFinding(finding: Finding, pattern: Pattern | undefined): NamedFinding {
+export function nameFinding(finding: Finding, pattern: Pattern | undefined, words: LineWords): NamedFinding {
   const item = (pattern && itemNamed(pattern, finding.item)?.name) ?? finding.item;
   const mode = pattern && modeNamed(pattern, finding.mode)?.name;
-  return { item, mode: mode ?? `${item}: ${finding.note ?? "something else"}` };
+  return { item, mode: mode ?? `${item}: ${finding.note ?? words.somethingElse()}` };
 }
 
 /** Open findings of one kit, oldest first. */
@@ -42,9 +46,8 @@ export function groupByKit(open: readonly OpenFinding[]): readonly KitFindings[]
 }
 
 /** Age in words. */
-export function sayAge(days: number): string {
-  if (days === 0) return "today";
-  return sayCount(days, "day");
+export function sayAge(days: number, words: LineWords): string {
+  return words.days({ count: days });
 }
 
 /** Where a finding is on its way to being closed. */
@@ -58,12 +61,13 @@ export function progressOf(finding: Finding, today: string): Progress {
 }
 
 /** Progress in words, naming what comes next. */
-export function sayProgress(progress: Progress): string {
-  const words: Readonly<Record<Progress, string>> = {
-    "needs-remedy": "Nothing done yet",
-    "needs-proof": "Remedy made, not proved",
-    "lived-with": "Lived with",
-    closed: "Closed",
-  };
-  return words[progress];
+export function sayProgress(progress: Progress, words: LineWords): string {
+  return words[PROGRESS[progress]]();
 }
+
+const PROGRESS = {
+  "needs-remedy": "needsRemedy",
+  "needs-proof": "needsProof",
+  "lived-with": "livedWith",
+  closed: "closed",
+} as const satisfies Readonly<Record<Progress, keyof LineWords>>;

@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { useWords } from "../language/index.ts";
 import type { Item } from "#kit";
 import type { DateRead } from "#readiness";
 import { Button, ErrorBox, Notice } from "../parts/index.ts";
@@ -6,7 +7,7 @@ import { Choice } from "../parts/fields/choice.tsx";
 import { DateField } from "../parts/fields/date-field.tsx";
 import type { KitAtHand } from "./at-hand.ts";
 import type { KitActs, Where } from "../act/acts.ts";
-import { DATE_OF, datesFor, sayLasts } from "./date-words.ts";
+import { datesFor, sayLasts, whenItWas } from "./date-words.ts";
 import { faultAt } from "../act/fault-at.ts";
 import { useSaving } from "../act/use-saving.ts";
 
@@ -21,6 +22,7 @@ export interface DateReadingProps {
 
 /** Reads the date of one item that is in the kit: what the date says, the date, or that it bears none to be read. */
 export function DateReading({ at, acts, item, where, onDone }: DateReadingProps) {
+  const words = useWords("dates");
   const saving = useSaving();
   const [first, ...others] = datesFor(item);
   const [of, setOf] = useState<DateRead["of"] | undefined>(others.length === 0 ? first : undefined);
@@ -32,23 +34,23 @@ export function DateReading({ at, acts, item, where, onDone }: DateReadingProps)
   const lasts =
     of === undefined || date === undefined
       ? undefined
-      : sayLasts(item, { item: item.id, of, date }, { ...at.view, pattern: at.pattern });
+      : sayLasts(item, { item: item.id, of, date }, { ...at.view, pattern: at.pattern }, words);
   return (
     <>
       {others.length > 0 && (
         <Choice
-          label="What does its date say?"
-          options={datesFor(item).map((one) => ({ value: one, label: `When it was ${DATE_OF[one].toLowerCase()}` }))}
+          label={words.whatSays()}
+          options={datesFor(item).map((one) => ({ value: one, label: whenItWas(one, words) }))}
           value={of}
           onChange={(one) => setOf(one as DateRead["of"])}
         />
       )}
       {of !== undefined && (
         <DateField
-          label={of === "printed" ? "Last good day on it" : `${DATE_OF[of]} on`}
+          label={words[LABEL_OF[of]]()}
           value={date}
           onChange={setDate}
-          hint="Leave the day empty where only month and year can be read."
+          hint={words.leaveDay()}
           isPrinted={of === "printed"}
           {...(fault !== undefined && { fault })}
         />
@@ -60,13 +62,15 @@ export function DateReading({ at, acts, item, where, onDone }: DateReadingProps)
           isDisabled={date === undefined}
           onPress={() => date !== undefined && void save({ item: item.id, of, date })}
         >
-          Keep this date
+          {words.keep()}
         </Button>
       )}
       <Button wide onPress={() => void save({ item: item.id, of: of ?? first ?? "fitted" })}>
-        Looked: no date can be read
+        {words.cannotRead()}
       </Button>
-      {fault === undefined && <ErrorBox error={saving.error} title="Not saved" />}
+      {fault === undefined && <ErrorBox error={saving.error} title={words.notSaved()} />}
     </>
   );
 }
+
+const LABEL_OF = { printed: "lastGood", fitted: "fittedOn", made: "madeOn" } as const;

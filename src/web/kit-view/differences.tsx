@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { useWords } from "../language/index.ts";
 import type { Difference } from "#readiness";
 import { Button, ErrorBox, Notice, TextField } from "../parts/index.ts";
 import type { KitActs } from "../act/acts.ts";
@@ -23,6 +24,7 @@ interface SettleBoxProps extends DifferencesProps {
 }
 
 function SettleBox({ difference, open, acts }: SettleBoxProps) {
+  const words = useWords("kitView");
   const saving = useSaving();
   const [reason, setReason] = useState("");
   const [stands, setStands] = useState<string>();
@@ -31,29 +33,29 @@ function SettleBox({ difference, open, acts }: SettleBoxProps) {
     void saving.save(() => acts.settle(difference.entries, stands, reason.trim()));
   };
   return (
-    <Notice tone="attention" title="Two devices differ">
+    <Notice tone="attention" title={words.differ()}>
       <p>{difference.about}</p>
       <ul className="settle-list">
         {difference.marks.map((mark) => (
           <li key={mark.entry}>
             <p>
-              {sayCandidate(open, mark.entry)} <span className="quiet">({sayWho(open.view, mark)})</span>
+              {sayCandidate(open, mark.entry, words)} <span className="quiet">({sayWho(open.view, mark)})</span>
             </p>
             <Button isPressed={stands === mark.entry} onPress={() => setStands(mark.entry)}>
-              {stands === mark.entry ? "This one stands" : "Let this one stand"}
+              {stands === mark.entry ? words.stands() : words.letStand()}
             </Button>
           </li>
         ))}
       </ul>
       {stands !== undefined && (
         <>
-          <TextField label="Why: what did you look at?" value={reason} onChange={setReason} />
+          <TextField label={words.whySettle()} value={reason} onChange={setReason} />
           <Button isDisabled={reason.trim() === ""} onPress={settle}>
-            Settle it
+            {words.settle()}
           </Button>
         </>
       )}
-      <ErrorBox error={saving.error} title="Not settled" />
+      <ErrorBox error={saving.error} title={words.notSettled()} />
     </Notice>
   );
 }

@@ -1,4 +1,5 @@
 import { Link } from "wouter";
+import { useWords } from "../language/index.ts";
 import { useStation } from "../device/index.ts";
 import { sayEffect } from "../act/finding-choice.ts";
 import { progressOf, sayAge, sayProgress, type OpenFinding } from "./ages.ts";
@@ -23,18 +24,19 @@ export function FindingList({ findings, naming }: FindingListProps) {
 }
 
 function FindingLine({ one, naming }: { readonly one: OpenFinding; readonly naming: "kit" | "item" }) {
+  const words = useWords("kitLine");
   const { today } = useStation();
   const { kit, finding, mode, days } = one;
   return (
     <Link className={`finding-line finding-${finding.effect}`} to={`/findings?kit=${kit.id}&finding=${finding.id}`}>
-      <span className="finding-age tabular">{sayAge(days)}</span>
+      <span className="finding-age tabular">{sayAge(days, words)}</span>
       <span className="finding-words">
         <span className="finding-what">
           {naming === "kit" && `${kit.name}: `}
           {mode}
         </span>
-        <span className="finding-effect">{sayEffect(finding.effect, finding.limit)}</span>
-        <span className="quiet">{sayProgress(progressOf(finding, today))}</span>
+        <span className="finding-effect">{sayEffect(finding.effect, words, finding.limit)}</span>
+        <span className="quiet">{sayProgress(progressOf(finding, today), words)}</span>
       </span>
     </Link>
   );

@@ -1,4 +1,5 @@
 import { useMemo } from "react";
+import { useWords } from "../language/index.ts";
 import { flushDue, type FlushDue, type KitState } from "#readiness";
 import { useStation } from "../device/index.ts";
 import { useMinute } from "../timing/use-minute.ts";
@@ -13,10 +14,11 @@ export function FlushLine({ kit }: { readonly kit: KitState }) {
 }
 
 function TimeLeft({ due }: { readonly due: FlushDue }) {
+  const words = useWords("kitLine");
   const now = useMinute();
   return (
     <span className={`flush-line tabular${isOverdue(due, now) ? " flush-line-overdue" : ""}`}>
-      {sayFlushLeft(due, now)}
+      {sayFlushLeft(due, now, words)}
     </span>
   );
 }

@@ -1,4 +1,5 @@
 import { flushDue, sayMet, type FlushDue, type KitState } from "#readiness";
+import { useWords } from "../language/index.ts";
 import { flushKit, mayWrite } from "#station";
 import { useCarryOut } from "../device/index.ts";
 import { Button, ErrorBox, useDoing } from "../parts/index.ts";
@@ -10,13 +11,15 @@ import "./after-use.css";
 
 /** Of a kit that met something: how long is left, what to do now, and the button that ends the clock. */
 export function FlushPanel({ at }: { readonly at: KitAtHand }) {
+  const words = useWords("kitView");
+  const lineWords = useWords("kitLine");
   const now = useMinute();
   const due = flushDue(at.kit, at.pattern);
   if (!due || at.kit.retired) return null;
   return (
-    <section className={`flush${isOverdue(due, now) ? " flush-overdue" : ""}`} aria-label="First flush">
-      <p className="flush-left tabular">{sayFlushLeft(due, now)}</p>
-      <p>{sayFlushWhy(due)}</p>
+    <section className={`flush${isOverdue(due, now) ? " flush-overdue" : ""}`} aria-label={words.firstFlush()}>
+      <p className="flush-left tabular">{sayFlushLeft(due, now, lineWords)}</p>
+      <p>{sayFlushWhy(due, words)}</p>
       {due.all.map((met) => (
         <FirstAid key={met.what} met={met} isOnly={due.all.length === 1} />
       ))}
@@ -32,14 +35,15 @@ interface FirstAidProps {
 
 /** What to do now, in order. */
 function FirstAid({ met, isOnly }: FirstAidProps) {
+  const words = useWords("kitView");
   const name = sayMet([met.what]);
   return (
     <>
       <Cautions ids={met.cautions} />
       <p>
-        <strong>{isOnly ? "Now, before the turnaround" : `Now, for ${name}`}</strong>
+        <strong>{isOnly ? words.nowBefore() : words.nowFor({ what: name })}</strong>
       </p>
-      <ol className="flush-steps" aria-label={`First aid after ${name}`}>
+      <ol className="flush-steps" aria-label={words.firstAid({ what: name })}>
         {met.firstAid.map((text) => (
           <li key={text}>{text}</li>
         ))}
@@ -49,15 +53,16 @@ function FirstAid({ met, isOnly }: FirstAidProps) {
 }
 
 function Flushed({ kit }: { readonly kit: KitState }) {
+  const words = useWords("kitView");
   const carryOut = useCarryOut();
   const doing = useDoing();
   const flush = () => void doing.run(() => carryOut((now) => flushKit(now, kit, {})));
   return (
     <>
-      <ErrorBox error={doing.error} title="Not written down" />
+      <ErrorBox error={doing.error} title={words.notWritten()} />
       <div>
         <Button kind="primary" isBusy={doing.isBusy} onPress={flush}>
-          Flushed now
+          {words.flushed()}
         </Button>
       </div>
     </>

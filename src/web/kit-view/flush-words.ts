@@ -1,4 +1,4 @@
-import { sayDuration } from "#words";
+import { sayDuration, type Words } from "#words";
 import { sayMet, type FlushDue } from "#readiness";
 import { sayInstant, sayTime } from "../parts/words/say-time.ts";
 
@@ -8,12 +8,14 @@ const MINUTE = 60_000;
  * How long is left until the first flush, by the clock on the wall.
  *
  * @param due - as the kit's log and pattern say
- * @param now - [ms]
+ * * @param now - [ms]
+ * @param words - of a kit in a line
  * @returns "First flush: 1 h 20 min left, by 16:05."; once past, how long it is overdue
  */
-export function sayFlushLeft({ by }: FlushDue, now: number): string {
-  if (by >= now) return `First flush: ${sayDuration((by - now) / 1000, "elapsed")} left, by ${sayWhen(by, now)}.`;
-  return `First flush overdue by ${sayDuration((now - by) / 1000, "needed")}: it was due by ${sayWhen(by, now)}. Flush now.`;
+export function sayFlushLeft({ by }: FlushDue, now: number, words: Words["kitLine"]): string {
+  const time = sayWhen(by, now);
+  if (by >= now) return words.flushLeft({ duration: sayDuration((by - now) / 1000, "elapsed"), time });
+  return words.flushOverdue({ duration: sayDuration((now - by) / 1000, "needed"), time });
 }
 
 const HALF_A_DAY = 12 * 60 * MINUTE;
@@ -29,10 +31,12 @@ export function isOverdue({ by }: FlushDue, now: number): boolean {
 }
 
 /** Why that time: what was met, how long the pattern gives and where that is from, and from when it is counted. */
-export function sayFlushWhy({ all, first, from, isFromStop }: FlushDue): string {
-  const within = sayDuration(first.flushWithin, "needed");
-  const since = isFromStop
-    ? `from when it last pumped, ${sayTime(from)}`
-    : `from its return, ${sayTime(from)}; it stopped pumping before that, so sooner is better`;
-  return `It met ${sayMet(all.map(({ what }) => what))}. ${within} ${since}. ${first.source}`;
+export function sayFlushWhy({ all, first, from, isFromStop }: FlushDue, words: Words["kitView"]): string {
+  const told = {
+    what: sayMet(all.map(({ what }) => what)),
+    within: sayDuration(first.flushWithin, "needed"),
+    time: sayTime(from),
+    source: first.source,
+  };
+  return isFromStop ? words.flushFromStop(told) : words.flushFromReturn(told);
 }

@@ -1,4 +1,5 @@
 import { useId } from "react";
+import { useWords } from "../language/index.ts";
 import type { Source } from "./stock-view.ts";
 
 interface FromShelfProps {
@@ -10,18 +11,19 @@ interface FromShelfProps {
 
 /** Where the new one comes from. Nothing is shown for an item without a part. */
 export function FromShelf({ sources, value, onChange }: FromShelfProps) {
+  const words = useWords("kitView");
   const id = useId();
   if (sources.length === 0) return null;
   return (
     <label className="field" htmlFor={id}>
-      <span className="field-label">Where the new one came from</span>
+      <span className="field-label">{words.shelfAsked()}</span>
       <select
         id={id}
         className="field-input"
         value={value ?? ""}
         onChange={({ target }) => onChange(target.value === "" ? undefined : target.value)}
       >
-        {value === undefined && <option value="">Read the lot on it, and choose</option>}
+        {value === undefined && <option value="">{words.chooseLot()}</option>}
         {sources.map(({ key, label }) => (
           <option key={key} value={key}>
             {label}

@@ -1,4 +1,5 @@
 import { useMemo } from "react";
+import { useWords } from "../language/index.ts";
 import { hangingOf, type KitState } from "#readiness";
 import { sayHanging } from "../act/timers.ts";
 import { useStation } from "../device/index.ts";
@@ -7,10 +8,11 @@ import "./after-use.css";
 
 /** What hangs in an open turnaround, and until when, in one line of a list; nothing where nothing hangs. */
 export function HangingLine({ kit }: { readonly kit: KitState }) {
+  const words = useWords("kitLine");
   const pattern = useStation().patterns.get(kit.turnaround?.pattern ?? kit.pattern);
   const until = useMemo(() => pattern && kit.turnaround && hangingOf(kit.turnaround, pattern)?.until, [kit, pattern]);
   const now = useMinute();
   if (until === undefined) return null;
-  const words = sayHanging(until, now);
-  return <span className="flush-line tabular">{`${words.charAt(0).toUpperCase()}${words.slice(1)}.`}</span>;
+  const said = sayHanging(until, now, words);
+  return <span className="flush-line tabular">{`${said.charAt(0).toUpperCase()}${said.slice(1)}.`}</span>;
 }

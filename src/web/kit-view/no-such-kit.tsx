@@ -1,11 +1,13 @@
 import { EmptyState, Page } from "../parts/index.ts";
+import { useWords } from "../language/index.ts";
 
 /** Said where this device has no such kit, or not the pattern it is built to. */
 export function NoSuchKit() {
+  const words = useWords("kitPage");
   return (
-    <Page title="No such kit here" back={{ to: "/", label: "Board" }}>
-      <EmptyState title="This device does not know that kit">
-        <p>It may belong to another place, or not have been fetched yet. Connect once and look on the board.</p>
+    <Page title={words.noKit()} back={{ to: "/", label: words.board() }}>
+      <EmptyState title={words.noKitNews()}>
+        <p>{words.noKitMore()}</p>
       </EmptyState>
     </Page>
   );

@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { useWords } from "../language/index.ts";
 import { findTyped, readLabel } from "#station";
 import { LazyReader, useCamera } from "../camera/index.ts";
 import { useStation } from "../device/index.ts";
@@ -15,6 +16,7 @@ interface ReadLabelProps {
 
 /** A label read by the camera, or its number typed: the camera is asked for only once it is wanted. */
 export function ReadLabel({ hint, onKit, onShelf }: ReadLabelProps) {
+  const words = useWords("kitView");
   const { kits } = useStation();
   const [isOpen, setOpen] = useState(false);
   const [typed, setTyped] = useState("");
@@ -25,35 +27,34 @@ export function ReadLabel({ hint, onKit, onShelf }: ReadLabelProps) {
   };
   const take = (texts: readonly string[]) => {
     const [label] = texts.flatMap((text) => readLabel(text) ?? []);
-    if (label === undefined) return setFault("That code is not the label of a kit or a shelf.");
-    if (label.kind === "shelf")
-      return done(onShelf ? onShelf(label.place, label.shelf) : "That is the label of a shelf.");
+    if (label === undefined) return setFault(words.notLabel());
+    if (label.kind === "shelf") return done(onShelf ? onShelf(label.place, label.shelf) : words.shelfLabel());
     const kit = kits.find(({ id }) => id === label.kit);
-    done(kit ? onKit(kit.id) : "This device knows no kit of that label.");
+    done(kit ? onKit(kit.id) : words.unknownLabel());
   };
   const find = () => {
     const kit = findTyped(kits, typed);
-    done(kit ? onKit(kit.id) : "No kit, or more than one, has that serial or name.");
+    done(kit ? onKit(kit.id) : words.notFound());
   };
   if (!isOpen) {
     return (
       <div>
-        <Button onPress={() => setOpen(true)}>Read a label</Button>
+        <Button onPress={() => setOpen(true)}>{words.readLabel()}</Button>
       </div>
     );
   }
   return (
-    <section className="label-reader" aria-label="Read a label">
+    <section className="label-reader" aria-label={words.readLabel()}>
       <p>{hint}</p>
       <LabelCamera onCodes={take} />
-      <TextField label="Or type the serial or the name" value={typed} onChange={setTyped} isShort limit={80} />
+      <TextField label={words.typeIt()} value={typed} onChange={setTyped} isShort limit={80} />
       {fault !== undefined && <Notice tone="attention" title={fault} isNews />}
       <ButtonRow>
         <Button isDisabled={typed.trim() === ""} onPress={find}>
-          Find it
+          {words.find()}
         </Button>
         <Button kind="quiet" onPress={() => setOpen(false)}>
-          Leave it
+          {words.leave()}
         </Button>
       </ButtonRow>
     </section>
@@ -62,11 +63,12 @@ export function ReadLabel({ hint, onKit, onShelf }: ReadLabelProps) {
 
 /** What the camera sees; without one it says why, and the number is typed. */
 function LabelCamera({ onCodes }: { readonly onCodes: (texts: readonly string[]) => void }) {
+  const words = useWords("kitView");
   const [reader] = useState(() => new LazyReader());
   const { video, state } = useCamera(async (picture) => {
     const texts = await reader.read(picture);
     if (texts.length > 0) onCodes(texts);
   });
   if (state.kind === "none") return <p className="quiet">{state.because}</p>;
-  return <video ref={video} className="label-video" muted playsInline aria-label="What the camera sees" />;
+  return <video ref={video} className="label-video" muted playsInline aria-label={words.camera()} />;
 }

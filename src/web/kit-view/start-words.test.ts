@@ -1,6 +1,19 @@
+import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
 import type { KitStartRecord } from "#station";
-import { sayCommon, sayEnough, sayHidden, sayNext, sayOfTen, sayRecord, sayRests, sayTonight } from "./start-words.ts";
+import {
+  sayCommon,
+  sayEnough,
+  sayHidden,
+  sayNext,
+  sayNoChance,
+  sayOfTen,
+  sayRecord,
+  sayRests,
+  sayTonight,
+} from "./start-words.ts";
+
+const words = await fetchWords("en", "starts");
 
 const record = (more: Partial<KitStartRecord>): KitStartRecord => ({
   demands: [],
@@ -25,20 +38,27 @@ describe("words about starting", () => {
       record({ demands: asked(3), openings: 12, failing: { mean: 0.2, p05: 0.01, p50: 0.1, p95: 0.5 } }),
     ];
     for (const one of all)
-      expect([sayOfTen(one), sayRecord(one), sayNext(one), sayRests(one)].join(" ")).not.toMatch(
-        /%|\bsafe|\bsure\b|certain|always/,
-      );
-    expect(sayOfTen(all[0]!)).toBe("between 8 and 10 of 10 times");
+      expect(
+        [sayOfTen(one, words), sayRecord(one, words), sayNext(one, words), sayRests(one, words)].join(" "),
+      ).not.toMatch(/%|\bsafe|\bsure\b|certain|always/);
+    expect(sayOfTen(all[0]!, words)).toBe("between 8 and 10 of 10 times");
   });
 
   it("say how many openings it would take where there is too little", () => {
-    expect(sayNext(record({ openings: 12 }))).toMatch(/Too little to tell.*about 12 more openings/);
+    expect(sayNext(record({ openings: 12 }), words)).toMatch(
+      /That range is wide: about 12 more openings would narrow it\.$/,
+    );
+    expect(sayNext(record({ openings: 12 }), words)).not.toMatch(/Too little/);
   });
 
   it("tell the record as it is", () => {
-    expect(sayRecord(record({}))).toMatch(/Nobody has asked/);
-    expect(sayRecord(record({ demands: asked(1) }))).toBe("Asked to start 1 time, it started every time.");
-    expect(sayRecord(record({ demands: asked(5), failures: 1 }))).toBe("Asked to start 5 times, it failed once.");
+    expect(sayRecord(record({}), words)).toMatch(/Nobody has asked/);
+    expect(sayRecord(record({ demands: asked(1) }), words)).toBe(
+      "Asked to start 1 time, it started and gave water every time.",
+    );
+    expect(sayRecord(record({ demands: asked(5), failures: 1 }), words)).toBe(
+      "Asked to start 5 times, it failed to start or to give water once.",
+    );
   });
 });
 
@@ -46,25 +66,52 @@ const tonight = (p05: number, p50: number, p95: number) => ({ days: 100, working
 
 describe("words about tonight", () => {
   it("are a word and a range of ten", () => {
-    expect(sayTonight(tonight(0.92, 0.97, 0.995))).toBe("Very likely to start tonight: 9 to 10 times in 10");
-    expect(sayTonight(tonight(0.71, 0.85, 0.93))).toBe("Likely to start tonight: 7 to 9 times in 10");
-    expect(sayTonight(tonight(0.3, 0.4, 0.55))).toBe("Doubtful to start tonight: 3 to 5 times in 10");
-    expect(sayTonight(tonight(0.2, 0.7, 0.95))).toBe(
-      "Too little to tell whether it starts tonight: 2 to 9 times in 10",
+    expect(sayTonight(tonight(0.92, 0.97, 0.995), words)).toBe(
+      "Very likely to start and give water tonight: 9 to 10 times in 10",
+    );
+    expect(sayTonight(tonight(0.71, 0.85, 0.93), words)).toBe(
+      "Likely to start and give water tonight: 7 to 9 times in 10",
+    );
+    expect(sayTonight(tonight(0.3, 0.4, 0.55), words)).toBe(
+      "Doubtful to start and give water tonight: 3 to 5 times in 10",
+    );
+    expect(sayTonight(tonight(0.2, 0.7, 0.95), words)).toBe(
+      "May or may not start and give water tonight: 2 to 9 times in 10",
     );
   });
 
   it("say of a place how many, and what they share", () => {
     const common = [{ kind: "fuel" as const, key: "fuel x", of: "fuel", kits: ["a", "b"] }];
     const enough = { least: 2, of: 3, chance: { p05: 0.82, p50: 0.9, p95: 0.97 }, common, untold: [] };
-    expect(sayEnough(enough)).toBe("at least 2 of 3 start tonight 8 to 10 times in 10");
-    expect(sayCommon(enough, (kit) => kit.toUpperCase(), String)).toEqual(["A, B share fuel of one delivery."]);
+    expect(sayEnough(enough, words)).toBe("at least 2 of 3 start and give water tonight 8 to 10 times in 10");
+    expect(sayCommon(enough, { kit: (kit) => kit.toUpperCase(), other: String }, words)).toEqual([
+      "A, B share fuel of one delivery.",
+    ]);
+  });
+
+  it("are not told of a kit that is grounded or stands open: why stands there instead", () => {
+    const because = [{ rule: "finding" as const, text: "Wrong seal." }];
+    const standing = { standing: "grounded" as const, because, limits: [], restore: { what: [], minutes: 0 } };
+    expect(sayNoChance(standing, words)).toBe("No chance is told for tonight: Wrong seal.");
+    expect(sayNoChance({ ...standing, standing: "open" }, words)).toMatch(/^No chance is told/);
+    for (const kind of ["ready", "ready-with-limits", "away"] as const)
+      expect(sayNoChance({ ...standing, standing: kind }, words)).toBeUndefined();
+  });
+
+  it("say what they rest on, and of no other that it tells nothing where it was never asked", () => {
+    expect(sayRests(record({ demands: asked(3) }), words)).toMatch(/no other of its pattern was ever asked\.$/);
+    expect(sayRests(record({}), words)).toMatch(/fewer than two of its pattern were ever asked\.$/);
+    expect(sayRests(record({ others: 2 }), words)).toMatch(/record of 2 other kits/);
   });
 
   it("say what the fall since the proof rests on", () => {
-    expect(sayHidden(record({}))).toMatch(/cannot be told/);
+    expect(sayHidden(record({}), words)).toMatch(/cannot be told/);
     const unseen = { found: 1, lay: 3e7, looks: 2 };
     const hidden = { mean: 1 / (10 * 365.25 * 86_400), spread: [], from: "fleet" as const };
-    expect(sayHidden(record({ unseen, hidden }))).toMatch(/Opened 2 times.*had 1 fault .*about 1 fault comes unseen/);
+    expect(sayHidden(record({ unseen, hidden }), words)).toMatch(
+      /Opened 2 times.*had 1 fault .*about 1 fault comes unseen/,
+    );
+    const many = { ...hidden, mean: 0.46 / (10 * 365.25 * 86_400) };
+    expect(sayHidden(record({ unseen, hidden: many }), words)).toContain("about 0.46 faults come unseen");
   });
 });

@@ -1,4 +1,5 @@
 import { InputError } from "#base";
+import { useWords } from "../language/index.ts";
 import type { Act } from "#station";
 import { useState } from "react";
 import { ConfirmDialog, ErrorBox, TextField, useDoing } from "../parts/index.ts";
@@ -13,6 +14,7 @@ export interface StrikeDialogProps {
 
 /** Strikes a line for a reason. It stays in the log, with who struck it and why. */
 export function StrikeDialog({ what, judge, onStrike, onClose }: StrikeDialogProps) {
+  const words = useWords("kitView");
   const doing = useDoing();
   const [reason, setReason] = useState("");
   const strike = async () => {
@@ -25,18 +27,18 @@ export function StrikeDialog({ what, judge, onStrike, onClose }: StrikeDialogPro
   };
   return (
     <ConfirmDialog
-      title={`Strike this line: ${what}`}
+      title={words.strike({ what })}
       isOpen
       onClose={onClose}
-      confirm="Strike the line"
+      confirm={words.strikeDo()}
       onConfirm={() => void strike()}
       tone="grave"
       isBusy={doing.isBusy}
       isDisabled={reason.trim() === ""}
     >
-      <p>What it said no longer counts. The line stays in the log, with your name and the reason.</p>
-      <TextField label="Why" value={reason} onChange={setReason} />
-      <ErrorBox error={doing.error} title="Not struck" />
+      <p>{words.strikeMore()}</p>
+      <TextField label={words.why()} value={reason} onChange={setReason} />
+      <ErrorBox error={doing.error} title={words.notStruck()} />
     </ConfirmDialog>
   );
 }

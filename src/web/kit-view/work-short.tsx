@@ -1,4 +1,5 @@
 import { workDueOf, type DueLine, type ShelfCount } from "#station";
+import { useWords } from "../language/index.ts";
 import { useMemo } from "react";
 import { Link } from "wouter";
 import { useStation } from "../device/index.ts";
@@ -27,17 +28,19 @@ export function useWorkDue(
 
 /** What the board says of work due: how much, and the first few lines. */
 export function WorkShort({ place }: { readonly place: string | undefined }) {
+  const words = useWords("kitLine");
   const { today } = useStation();
   const { lines, now } = useWorkDue(place);
   const named = lines.filter(({ bucket }) => bucket !== "month").slice(0, NAMED);
   return (
-    <Section title="Work due" beside={<Link to="/work">All work due</Link>}>
-      <p className="work-counts">{sayCounts(lines)}.</p>
+    <Section title={words.workDue()} beside={<Link to="/work">{words.allWorkDue()}</Link>}>
+      <p className="work-counts">{sayCounts(lines, words)}.</p>
       {named.length > 0 && (
         <ul className="work-short">
           {named.map((line) => (
             <li key={`${line.kit.id} ${line.work}`}>
-              <Link to={`/kit/${line.kit.id}`}>{line.kit.name}</Link>: {sayWork(line)}. {sayBy(line, today, now)}
+              <Link to={`/kit/${line.kit.id}`}>{line.kit.name}</Link>: {sayWork(line, words)}.{" "}
+              {sayBy(line, { today, now, words })}
             </li>
           ))}
         </ul>

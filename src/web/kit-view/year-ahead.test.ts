@@ -1,8 +1,11 @@
+import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
 import type { Band, Shortfall } from "#readiness";
 import { placeLines } from "./board-lines.ts";
 import { sampleKit, sampleStanding, SHED } from "../pages/board/sample-kits.ts";
 import { rowsOf, strengthRow, tableOf, yearFrom, type PlaceAhead } from "./year-ahead.ts";
+
+const words = { bands: await fetchWords("en", "bands"), parts: await fetchWords("en", "parts") };
 
 const range = { from: "2026-11-25", to: "2027-11-24" };
 const bands: readonly Band[] = [
@@ -26,16 +29,16 @@ describe("the year ahead", () => {
 
   it("draws bands of one standing as one, and tells each reason in the table", () => {
     const ahead = aheadWith([], 0);
-    expect(rowsOf(ahead, range)[0]?.pieces.map(({ from, to, fill }) => [from, to, fill])).toEqual([
+    expect(rowsOf(ahead, range, words)[0]?.pieces.map(({ from, to, fill }) => [from, to, fill])).toEqual([
       ["2026-11-25", "2026-12-20", "ready"],
       ["2026-12-21", "2027-11-24", "grounded"],
     ]);
-    expect(tableOf(ahead).map(({ because }) => because)).toEqual(bands.map(({ because }) => because));
+    expect(tableOf(ahead, words.parts).map(({ because }) => because)).toEqual(bands.map(({ because }) => because));
   });
 
   it("heads the kits with the place's strength, unless nothing is asked of it", () => {
-    expect(rowsOf(aheadWith([]), range).map(({ label }) => label)).toEqual(["Strength", "Pump 1"]);
-    expect(rowsOf(aheadWith([], 0), range).map(({ label }) => label)).toEqual(["Pump 1"]);
+    expect(rowsOf(aheadWith([]), range, words).map(({ label }) => label)).toEqual(["Strength", "Pump 1"]);
+    expect(rowsOf(aheadWith([], 0), range, words).map(({ label }) => label)).toEqual(["Pump 1"]);
   });
 
   it("covers every day of the range once with enough or short", () => {
@@ -43,7 +46,7 @@ describe("the year ahead", () => {
       { from: "2026-12-21", to: "2027-01-05", holds: 0, must: 1 },
       { from: "2027-02-01", to: "2027-11-24", holds: 0, must: 1 },
     ];
-    const { pieces } = strengthRow(aheadWith(short), range);
+    const { pieces } = strengthRow(aheadWith(short), range, words.bands);
     expect(pieces.map(({ from, to, word }) => [from, to, word])).toEqual([
       ["2026-11-25", "2026-12-20", "Enough"],
       ["2026-12-21", "2027-01-05", "1 short"],
@@ -53,6 +56,6 @@ describe("the year ahead", () => {
   });
 
   it("draws no more kits than are asked for", () => {
-    expect(rowsOf(aheadWith([]), range, 0).map(({ label }) => label)).toEqual(["Strength"]);
+    expect(rowsOf(aheadWith([]), range, words, 0).map(({ label }) => label)).toEqual(["Strength"]);
   });
 });

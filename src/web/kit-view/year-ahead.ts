@@ -1,12 +1,20 @@
-import { addDays, formatDate } from "#base";
+import { addDays } from "#base";
+import type { Words } from "#words";
 import { shortfallsOf, type Band, type DayRange, type KitState, type Shortfall } from "#readiness";
 import type { StationView } from "../device/sync/contract.ts";
 import type { BandPiece, BandRow } from "../drawing/index.ts";
-import { STANDING_WORDS } from "../parts/standing-mark.tsx";
+import { sayStanding } from "../parts/standing-mark.tsx";
+import { sayDate } from "../parts/words/say-time.ts";
 import { allLines, type PlaceLines } from "./board-lines.ts";
 import type { BandShelf } from "./band-shelf.ts";
 
 type Bands = ReadonlyMap<string, readonly Band[]>;
+
+/** What the bands say, and the standings. */
+export interface AheadWords {
+  readonly bands: Words["bands"];
+  readonly parts: Words["parts"];
+}
 
 /** A place over the days ahead: what each kit is worth, and when strength falls short. */
 export interface PlaceAhead {
@@ -31,21 +39,21 @@ export function placesAhead(places: readonly PlaceLines[], view: StationView, sh
 }
 
 /** A place as rows to draw: its strength, then so many of its kits as are asked for. */
-export function rowsOf(ahead: PlaceAhead, range: DayRange, most = Infinity): readonly BandRow[] {
+export function rowsOf(ahead: PlaceAhead, range: DayRange, words: AheadWords, most = Infinity): readonly BandRow[] {
   const { lines, bands } = ahead;
   const kits = allLines(lines).slice(0, most);
-  const rows = kits.map(({ kit }) => kitRow(kit, bands.get(kit.id) ?? []));
-  return lines.place.strength === 0 ? rows : [strengthRow(ahead, range), ...rows];
+  const rows = kits.map(({ kit }) => kitRow(kit, bands.get(kit.id) ?? [], words));
+  return lines.place.strength === 0 ? rows : [strengthRow(ahead, range, words.bands), ...rows];
 }
 
 /** One kit's bands as a row to draw. */
-export function kitRow(kit: KitState, bands: readonly Band[]): BandRow {
-  return { key: kit.id, label: kit.name, pieces: joinLike(bands.map(pieceOf)) };
+export function kitRow(kit: KitState, bands: readonly Band[], words: AheadWords): BandRow {
+  return { key: kit.id, label: kit.name, pieces: joinLike(bands.map((band) => pieceOf(band, words))) };
 }
 
-function pieceOf({ from, to, standing, because }: Band): BandPiece {
-  const word = STANDING_WORDS[standing];
-  return { from, to, fill: standing, word, text: `${word}: ${because}` };
+function pieceOf({ from, to, standing, because }: Band, words: AheadWords): BandPiece {
+  const word = sayStanding(standing, words.parts);
+  return { from, to, fill: standing, word, text: words.bands.piece({ word, because }) };
 }
 
 /** Bands of one standing side by side are drawn as one; why it goes on is in the table. */
@@ -58,32 +66,32 @@ function joinLike(pieces: readonly BandPiece[]): readonly BandPiece[] {
 }
 
 /** Whether the place holds as many ready kits as it must, day by day. */
-export function strengthRow({ lines, shortfalls }: PlaceAhead, range: DayRange): BandRow {
+export function strengthRow({ lines, shortfalls }: PlaceAhead, range: DayRange, words: Words["bands"]): BandRow {
   const { place } = lines;
   const pieces = shortfalls.map(({ from, to, holds, must }) => ({
     from,
     to,
     fill: "short" as const,
-    word: `${must - holds} short`,
-    text: `${holds} ready of ${must}`,
+    word: words.short({ count: must - holds }),
+    text: words.readyOf({ holds, must }),
   }));
-  return { key: `strength ${place.id}`, label: "Strength", isHead: true, pieces: fillGaps(pieces, range) };
+  return { key: `strength ${place.id}`, label: words.strength(), isHead: true, pieces: fillGaps(pieces, range, words) };
 }
 
 /** Days between shortfalls, on which there are enough. */
-function fillGaps(short: readonly BandPiece[], { from, to }: DayRange): readonly BandPiece[] {
+function fillGaps(short: readonly BandPiece[], { from, to }: DayRange, words: Words["bands"]): readonly BandPiece[] {
   const pieces: BandPiece[] = [];
   let day = from;
   for (const piece of short) {
-    if (piece.from > day) pieces.push(enough(day, addDays(piece.from, -1)));
+    if (piece.from > day) pieces.push(enough(day, addDays(piece.from, -1), words));
     pieces.push(piece);
     day = addDays(piece.to, 1);
   }
-  return day <= to ? [...pieces, enough(day, to)] : pieces;
+  return day <= to ? [...pieces, enough(day, to, words)] : pieces;
 }
 
-function enough(from: string, to: string): BandPiece {
-  return { from, to, fill: "enough", word: "Enough", text: "Enough ready" };
+function enough(from: string, to: string, words: Words["bands"]): BandPiece {
+  return { from, to, fill: "enough", word: words.enough(), text: words.enoughReady() };
 }
 
 /** One line of the table that says the same as the bands. */
@@ -97,16 +105,16 @@ export interface AheadRow {
 }
 
 /** The bands in words, every change of reason a line of its own. */
-export function tableOf({ lines, bands }: PlaceAhead, most = Infinity): readonly AheadRow[] {
+export function tableOf({ lines, bands }: PlaceAhead, words: Words["parts"], most = Infinity): readonly AheadRow[] {
   return allLines(lines)
     .slice(0, most)
     .flatMap(({ kit }) =>
       (bands.get(kit.id) ?? []).map((band) => ({
         key: `${kit.id} ${band.from}`,
         name: kit.name,
-        from: formatDate(band.from),
-        to: formatDate(band.to),
-        standing: STANDING_WORDS[band.standing],
+        from: sayDate(band.from),
+        to: sayDate(band.to),
+        standing: sayStanding(band.standing, words),
         because: band.because,
       })),
     );

@@ -4,7 +4,7 @@ import { fetchWords } from "#words";
 import { saySendState } from "./frame/send-mark.tsx";
 
 const words = await fetchWords("en", "frame");
-import { sayDay } from "./words/say-time.ts";
+import { sayDate, sayDay } from "./words/say-time.ts";
 
 describe("what is not yet sent, in words", () => {
   const noon = new Date(2026, 2, 14, 12, 0);
@@ -36,5 +36,6 @@ describe("days and clocks", () => {
   test("a day is the same whatever the reader's zone, and a month names no day", () => {
     expect(sayDay("2027-03-01")).toBe("1 Mar 2027");
     expect(sayDay("2027-03")).toBe("Mar 2027");
+    expect(sayDate("2027-03-01")).toBe("1 March 2027");
   });
 });

@@ -1,15 +1,13 @@
 import type { StandingKind } from "#readiness";
+import type { Words } from "#words";
+import { useWords } from "../language/index.ts";
 import type { ReactElement } from "react";
 import "./standing-mark.css";
 
-/** A standing in words, as on screen, paper and in the log. */
-export const STANDING_WORDS: Readonly<Record<StandingKind, string>> = {
-  ready: "Ready",
-  "ready-with-limits": "Ready with limits",
-  grounded: "Grounded",
-  open: "Open",
-  away: "Away",
-};
+/** A standing in words, as on screen and paper. */
+export function sayStanding(standing: StandingKind, words: Words["parts"]): string {
+  return standing === "ready-with-limits" ? words.readyWithLimits() : words[standing]();
+}
 
 export interface StandingMarkProps {
   readonly standing: StandingKind;
@@ -18,10 +16,11 @@ export interface StandingMarkProps {
 
 /** A standing as a word with a shape of its own. Colour comes third and says nothing by itself. */
 export function StandingMark({ standing, size = "usual" }: StandingMarkProps) {
+  const words = useWords("parts");
   return (
     <span className={`standing standing-${standing}${size === "large" ? " standing-large" : ""}`}>
       <StandingShape standing={standing} />
-      {STANDING_WORDS[standing]}
+      {sayStanding(standing, words)}
     </span>
   );
 }

@@ -1,3 +1,4 @@
+import { Prose } from "#web/parts/prose.tsx";
 import "./assumption-list.css";
 
 /** What was taken for granted, and how much it matters. */
@@ -6,8 +7,12 @@ export function AssumptionList({ assumptions }: { readonly assumptions: readonly
     <dl className="assumptions">
       {assumptions.map(({ what, effect }) => (
         <div key={what}>
-          <dt>{what}</dt>
-          <dd>{effect}</dd>
+          <dt>
+            <Prose text={what} />
+          </dt>
+          <dd>
+            <Prose text={effect} />
+          </dd>
         </div>
       ))}
     </dl>

@@ -1,10 +1,11 @@
 import { formatQuantity, inUnit, type UnitSystem } from "#base";
-import { flowFigure, sayFlow, sayLength } from "#words";
+import { flowFigure, sayFlow, sayLength, type Words } from "#words";
 import type { Advice } from "#hydraulics";
 import { standsInWater, type PumpPattern, type RigAnswer, type RigSetting } from "./rig-setting.ts";
 
 export type Answered = RigAnswer & { readonly kind: "answered" };
 type Delivery = Answered["delivery"];
+type RigWords = Words["rig"];
 
 /** A setting with the person's units, for words. */
 export interface Setting {
@@ -14,13 +15,17 @@ export interface Setting {
 }
 
 /** The answer in one line. */
-export function sayAnswer({ delivery }: Answered, about: Setting): string {
+export function sayAnswer({ delivery }: Answered, about: Setting, words: RigWords): string {
   const { units } = about;
-  if (isTooShort(about)) return `The suction hose does not reach: ${sayReach(about)}.`;
-  if (delivery.kind === "cannot-lift") return `No water comes ${sayWhere(about)}.`;
+  if (isTooShort(about)) return words.hoseShort(sayReach(about));
+  if (delivery.kind === "cannot-lift") return sayNothing(about, words);
   const { low, high } = delivery.band;
-  const likely = `likely ${flowFigure(low, units, Math.floor)} to ${flowFigure(high, units, Math.ceil)}`;
-  return `About ${sayFlow(delivery.flow, units)} ${sayWhere(about)}, ${likely}`;
+  const flow = {
+    flow: sayFlow(delivery.flow, units),
+    low: flowFigure(low, units, Math.floor),
+    high: flowFigure(high, units, Math.ceil),
+  };
+  return sayGiven(flow, about, words);
 }
 
 /** True where the suction hose is shorter than the lift. */
@@ -28,75 +33,91 @@ export function isTooShort({ pattern, setting }: Setting): boolean {
   return !standsInWater(pattern) && setting.lift > setting.suctionLength + 1e-9;
 }
 
-function sayReach({ setting, units }: Setting): string {
+function sayReach({ setting, units }: Setting): { readonly hose: string; readonly lift: string } {
   const unit = units === "us" ? "ft" : "m";
   const say = (si: number) => formatQuantity(si, "length", { unit, digits: 3 });
-  return `${say(setting.suctionLength)} of hose for ${say(setting.lift)} of lift`;
+  return { hose: say(setting.suctionLength), lift: say(setting.lift) };
 }
 
-function sayWhere({ pattern, setting, units }: Setting): string {
-  if (standsInWater(pattern)) return `with the hose's end ${sayLength(setting.rise, units)} above the water`;
-  if (setting.lift < 0) return `with the pump ${sayLength(-setting.lift, units)} below the water`;
-  return `at ${sayLength(setting.lift, units)} lift`;
+function sayNothing({ pattern, setting, units }: Setting, words: RigWords): string {
+  if (standsInWater(pattern)) return words.nothingAbove({ height: sayLength(setting.rise, units) });
+  if (setting.lift < 0) return words.nothingBelow({ depth: sayLength(-setting.lift, units) });
+  return words.nothingAtLift({ lift: sayLength(setting.lift, units) });
+}
+
+interface Given {
+  readonly flow: string;
+  readonly low: string;
+  readonly high: string;
+}
+
+function sayGiven(flow: Given, { pattern, setting, units }: Setting, words: RigWords): string {
+  if (standsInWater(pattern)) return words.flowAbove({ ...flow, height: sayLength(setting.rise, units) });
+  if (setting.lift < 0) return words.flowBelow({ ...flow, depth: sayLength(-setting.lift, units) });
+  return words.flowAtLift({ ...flow, lift: sayLength(setting.lift, units) });
 }
 
 /** What binds, and why, in one or two sentences. */
-export function sayBinding({ delivery, curve }: Answered, { setting, units }: Setting): string {
-  if (delivery.kind === "cannot-lift") return sayCannotLift(delivery, curve.points[0]!, units);
-  if (delivery.kind === "suction-limited") {
-    const alone = sayFlow(delivery.points[0]?.flow ?? 0, units);
-    return `The suction side binds: it feeds the pump no more. The pump's curve alone would give ${alone}.`;
-  }
-  const [suction, discharge] = [delivery.suctionLoss, delivery.dischargeLoss].map((loss) => sayLength(loss, units));
-  return (
-    `The pump's own curve binds: it gives ${sayLength(delivery.head, units)} at this flow. ` +
-    `${sayHeight(setting.lift + setting.rise, units)} The suction hose takes ${suction}, the discharge hose ${discharge}.`
-  );
+export function sayBinding({ delivery, curve }: Answered, { setting, units }: Setting, words: RigWords): string {
+  if (delivery.kind === "cannot-lift") return sayCannotLift(delivery, curve.points[0]!, { units, words });
+  if (delivery.kind === "suction-limited")
+    return words.suctionBinds({ flow: sayFlow(delivery.points[0]?.flow ?? 0, units) });
+  return words.curveBinds({
+    head: sayLength(delivery.head, units),
+    height: sayHeight(setting.lift + setting.rise, { units, words }),
+    suction: sayLength(delivery.suctionLoss, units),
+    discharge: sayLength(delivery.dischargeLoss, units),
+  });
+}
+
+interface Reader {
+  readonly units: UnitSystem;
+  readonly words: RigWords;
 }
 
 /** What the height between the two waters takes, or gives where the hose ends lower than the water it draws. */
-function sayHeight(height: number, units: UnitSystem): string {
-  if (Math.abs(height) < 1e-9) return "The hose ends level with the water, so height takes nothing.";
-  if (height > 0) return `Height takes ${sayLength(height, units)}.`;
-  return `The hose ends ${sayLength(-height, units)} below the water, which helps.`;
+function sayHeight(height: number, { units, words }: Reader): string {
+  if (Math.abs(height) < 1e-9) return words.heightLevel();
+  if (height > 0) return words.heightTakes({ height: sayLength(height, units) });
+  return words.heightHelps({ depth: sayLength(-height, units) });
 }
 
-function sayCannotLift(delivery: Delivery, atRest: Answered["curve"]["points"][number], units: UnitSystem): string {
-  if (delivery.limit === "suction") {
-    const short = sayLength(atRest.npshRequired - atRest.npshAvailable, units);
-    return `The suction binds: the water would have to be ${short} nearer to the pump for it to draw at all.`;
-  }
-  const [most, wanted] = [delivery.head, atRest.rigHead].map((head) => sayLength(head, units));
-  return `The height binds: the pump gives ${most} at no flow, and ${wanted} is needed.`;
+function sayCannotLift(
+  delivery: Delivery,
+  atRest: Answered["curve"]["points"][number],
+  { units, words }: Reader,
+): string {
+  if (delivery.limit === "suction")
+    return words.suctionTooFar({ short: sayLength(atRest.npshRequired - atRest.npshAvailable, units) });
+  return words.heightBinds({ most: sayLength(delivery.head, units), wanted: sayLength(atRest.rigHead, units) });
 }
 
 /** The second operating point of a drooping curve; nothing where there is one point or none. */
-export function saySecondPoint({ delivery }: Answered, units: UnitSystem): string | undefined {
+export function saySecondPoint({ delivery }: Answered, units: UnitSystem, words: RigWords): string | undefined {
   const lower = delivery.points.find(({ stable }) => !stable);
-  if (!lower) return undefined;
-  return (
-    `The pump's curve droops, so it meets the hoses twice. The greater flow is stable. At ${sayFlow(lower.flow, units)} ` +
-    "there is a second meeting that is not: a pump that has not passed it may give nothing at this height."
-  );
+  return lower && words.secondPoint({ flow: sayFlow(lower.flow, units) });
 }
 
 /** One change and what it brings, in the person's units. */
-export function sayAdvice(advice: Pick<Advice, "kind" | "by" | "gain">, { pattern, setting, units }: Setting): string {
-  const { kind, by, gain } = advice;
+export function sayAdvice(
+  { kind, by, gain }: Pick<Advice, "kind" | "by" | "gain">,
+  { pattern, setting, units }: Setting,
+  words: RigWords,
+): string {
   const { suction, discharge } = pattern.hydraulics;
-  const [length, bore] = [sayLength(by, units), (from = 0) => sayBore(from + by, units)];
-  const words: Readonly<Record<Advice["kind"], string>> = {
-    "lower-pump": `Lower the pump by ${length}`,
-    "shorten-suction": `Shorten the suction hose by ${length}`,
-    "shorten-discharge": `Shorten the discharge hose by ${length}`,
-    "lower-outlet": `Hang the hose's end ${length} lower`,
-    "widen-suction": `Use a suction hose of ${bore(suction?.bore)}`,
-    "widen-discharge": `Use a discharge hose of ${bore(discharge.bore)}`,
-    "open-throttle": "Open the throttle fully",
-    "throttle-back": `Throttle back to ${Math.ceil(100 * (setting.throttle - by))}\u00a0% of full speed`,
+  const [length, flow] = [sayLength(by, units), sayFlow(gain, units)];
+  const bore = (from = 0) => sayBore(from + by, units);
+  const said: Readonly<Record<Advice["kind"], () => string>> = {
+    "lower-pump": () => words.lowerPump({ length, flow }),
+    "shorten-suction": () => words.shortenSuction({ length, flow }),
+    "shorten-discharge": () => words.shortenDischarge({ length, flow }),
+    "lower-outlet": () => words.lowerOutlet({ length, flow }),
+    "widen-suction": () => words.widenSuction({ bore: bore(suction?.bore), flow }),
+    "widen-discharge": () => words.widenDischarge({ bore: bore(discharge.bore), flow }),
+    "open-throttle": () => words.openThrottle({ flow }),
+    "throttle-back": () => words.throttleBack({ percent: Math.ceil(100 * (setting.throttle - by)) }),
   };
-  if (kind === "throttle-back") return `${words[kind]}: the same flow, less fuel, and the pump is spared`;
-  return `${words[kind]}: gains about ${sayFlow(gain, units)}`;
+  return said[kind]();
 }
 
 function sayBore(si: number, units: UnitSystem): string {
@@ -104,19 +125,20 @@ function sayBore(si: number, units: UnitSystem): string {
 }
 
 /** What else is set, in one line, for the fold that holds it. */
-export function saySetting({ pattern, setting, units }: Setting): string {
+export function saySetting({ pattern, setting, units }: Setting, words: RigWords): string {
   const unit = units === "us" ? "ft" : "m";
   const say = (si: number) => `${Number(inUnit(si, unit, "length").toPrecision(3))}\u00a0${unit}`;
-  const suction = standsInWater(pattern) ? [] : [`suction hose ${say(setting.suctionLength)}`];
   const temperature = formatQuantity(setting.waterTemperature, "temperature", { system: units, digits: 2 });
   return [
-    ...suction,
-    `discharge hose ${say(setting.dischargeLength)}`,
-    ...(pattern.engine
-      ? [setting.throttle >= 1 ? "full throttle" : `${Math.round(100 * setting.throttle)}\u00a0% throttle`]
-      : []),
-    `${setting.water} water ${temperature}`,
-    setting.altitude > 0 ? `${say(setting.altitude)} up` : "sea level",
-    setting.pumps > 1 ? `${setting.pumps} pumps` : "one pump",
+    ...(standsInWater(pattern) ? [] : [words.suctionHose({ length: say(setting.suctionLength) })]),
+    words.dischargeHose({ length: say(setting.dischargeLength) }),
+    ...(pattern.engine ? [sayThrottle(setting.throttle, words)] : []),
+    setting.water === "sea" ? words.seaWater({ temperature }) : words.freshWater({ temperature }),
+    setting.altitude > 0 ? words.altitude({ height: say(setting.altitude) }) : words.seaLevel(),
+    words.pumps({ count: setting.pumps }),
   ].join(", ");
+}
+
+function sayThrottle(throttle: number, words: RigWords): string {
+  return throttle >= 1 ? words.fullThrottle() : words.throttle({ percent: Math.round(100 * throttle) });
 }

@@ -1,4 +1,4 @@
-import { sayDuration, sayFlow, sayLength } from "#words";
+import { sayDuration, sayFlow, sayLength, type Words } from "#words";
 import { isInputError, type UnitSystem } from "#base";
 import { PRACTICE_LIFT } from "#hydraulics";
 import type { Pattern } from "#kit";
@@ -32,25 +32,37 @@ export function askPrime(pattern: Pattern, given: PrimeCase): PrimeAnswer | { re
   }
 }
 
+/** How the person reads, in which units. */
+export interface PrimeReader {
+  readonly units: UnitSystem;
+  readonly words: Words["prime"];
+}
+
 /** Strokes and seconds to be expected, in one line. */
-export function sayPrime(answer: PrimeAnswer, lift: number, units: UnitSystem): string {
-  const at = `At ${sayLength(lift, units)} lift`;
-  if (answer.kind === "will-not-prime" || answer.wholeStrokes === undefined || answer.seconds === undefined)
-    return `${at} it will not prime.`;
-  if (answer.wholeStrokes === 0) return `${at} water runs in by itself.`;
-  return `${at} expect about ${answer.wholeStrokes} strokes, ${sayDuration(answer.seconds)}.`;
+export function sayPrime(answer: PrimeAnswer, height: number, { units, words }: PrimeReader): string {
+  const lift = sayLength(height, units);
+  const { kind, wholeStrokes, seconds } = answer;
+  if (kind === "will-not-prime" || wholeStrokes === undefined || seconds === undefined) return words.willNot({ lift });
+  if (wholeStrokes === 0) return words.runsIn({ lift });
+  return words.expect({ lift, strokes: wholeStrokes, duration: sayDuration(seconds) });
 }
 
 /** How high to count on: what the maker states and what practice holds come first, the limit of physics only as such. */
-export function sayGreatest(answer: PrimeAnswer, stated: number | undefined, lift: number, units: UnitSystem): string {
+export function sayGreatest(
+  answer: PrimeAnswer,
+  stated: number | undefined,
+  lift: number,
+  { units, words }: PrimeReader,
+): string {
   const say = (si: number) => sayLength(si, units);
-  const loss = `beyond about ${say(PRACTICE_LIFT.plainLossAbove)} the loss is plain`;
-  const maker =
+  const plain = say(PRACTICE_LIFT.plainLossAbove);
+  return [
+    ...(lift > (stated ?? PRACTICE_LIFT.notBeyond) ? [words.doNotCount()] : []),
     stated === undefined
-      ? `The maker states no greatest lift; ${loss}, and beyond about ${say(PRACTICE_LIFT.notBeyond)} suction is not attempted (common practice).`
-      : `The maker states ${say(stated)}; ${loss} (common practice).`;
-  const above = lift > (stated ?? PRACTICE_LIFT.notBeyond) ? "Do not count on priming at this lift. " : "";
-  return `${above}${maker} No primer at all gets water above ${say(answer.greatestLift)} here: a limit of physics, not a lift to plan for.`;
+      ? words.unstated({ plain, most: say(PRACTICE_LIFT.notBeyond) })
+      : words.stated({ stated: say(stated), plain }),
+    words.physics({ greatest: say(answer.greatestLift) }),
+  ].join(" ");
 }
 
 /** A timed prime against what was expected. */
@@ -69,21 +81,24 @@ export function isTooQuick(seconds: number, { leak, wholeStrokes }: PrimeAnswer)
 }
 
 /** What a timed prime says of air leaks, in words; one quicker than can be is questioned. */
-export function readPrime(answer: PrimeAnswer, units: UnitSystem, seconds?: number): PrimeReading | undefined {
+export function readPrime(answer: PrimeAnswer, reader: PrimeReader, seconds?: number): PrimeReading | undefined {
   const { leak } = answer;
   if (!leak) return undefined;
-  if (seconds !== undefined && isTooQuick(seconds, answer)) {
-    const least = `about ${sayDuration(leak.expectedSeconds ?? 0)} is the least that pumping out the air takes`;
-    const ask = "Did water stand in the hose already, or was the clock started late? Drain the hose and prime again.";
-    return { kind: "too-quick", words: `Too quick: ${least} at this lift. ${ask}`, lookFirst: [] };
-  }
-  const { kind, expectedSeconds = 0, airLeak = 0, share = 0, greatestLift = 0, lookFirst = [] } = leak;
-  const expected = `about ${sayDuration(expectedSeconds)} was to be expected`;
-  if (kind === "cannot-prime") return { kind, words: "At this lift it is not to be expected to prime.", lookFirst };
-  if (kind === "as-expected") return { kind, words: `As it should be: ${expected}.`, lookFirst };
-  const much = sayFlow(airLeak, units);
-  const words =
-    `Slow: ${expected}. Air leaks in at about ${much}, ${Math.round(100 * share)}\u00a0% of what the primer takes out. ` +
-    `With this leak no primer gets water above ${sayLength(greatestLift, units)}.`;
-  return { kind, words, lookFirst };
+  const isQuick = seconds !== undefined && isTooQuick(seconds, answer);
+  if (!isQuick) return { kind: leak.kind, words: sayLeak(leak, reader), lookFirst: leak.lookFirst ?? [] };
+  const least = sayDuration(leak.expectedSeconds ?? 0);
+  return { kind: "too-quick", words: reader.words.tooQuick({ least }), lookFirst: [] };
+}
+
+function sayLeak(leak: NonNullable<PrimeAnswer["leak"]>, { units, words }: PrimeReader): string {
+  const { kind, expectedSeconds = 0, airLeak = 0, share = 0, greatestLift = 0 } = leak;
+  const expected = sayDuration(expectedSeconds);
+  if (kind === "cannot-prime") return words.notExpected();
+  if (kind === "as-expected") return words.asExpected({ expected });
+  return words.slow({
+    expected,
+    leak: sayFlow(airLeak, units),
+    share: Math.round(100 * share),
+    greatest: sayLength(greatestLift, units),
+  });
 }

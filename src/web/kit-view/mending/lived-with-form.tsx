@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { useWords } from "#web/language/index.ts";
 import { Button, ErrorBox, TextField } from "#web/parts/index.ts";
 import { DateField } from "#web/parts/fields/date-field.tsx";
 import { useSaving } from "#web/act/use-saving.ts";
@@ -6,6 +7,7 @@ import type { ActingOnFinding } from "./about-finding.ts";
 
 /** Lived with: a name that answers for it, the limit a vessel must hear, and the day it ends. */
 export function LivedWithForm({ at, acts, finding }: ActingOnFinding) {
+  const words = useWords("mending");
   const saving = useSaving();
   const [name, setName] = useState(at.view.me.name);
   const [limit, setLimit] = useState(finding.limit ?? "");
@@ -20,29 +22,29 @@ export function LivedWithForm({ at, acts, finding }: ActingOnFinding) {
   return (
     <>
       <TextField
-        label="Who answers for it"
+        label={words.who()}
         value={name}
         onChange={setName}
-        {...(tried && name.trim() === "" && { fault: "Name somebody." })}
+        {...(tried && name.trim() === "" && { fault: words.nameSomebody() })}
       />
       <TextField
-        label="Under which limit"
-        hint="As a vessel taking the kit should hear it."
+        label={words.limit()}
+        hint={words.limitHint()}
         value={limit}
         onChange={setLimit}
-        {...(tried && limit.trim() === "" && { fault: "State the limit." })}
+        {...(tried && limit.trim() === "" && { fault: words.stateLimit() })}
       />
       <DateField
-        label="Until"
+        label={words.until()}
         value={until}
         onChange={setUntil}
         mayBeMonth={false}
-        hint="The day somebody looks at it again."
-        {...(tried && until === undefined && { fault: "Choose a day." })}
+        hint={words.untilHint()}
+        {...(tried && until === undefined && { fault: words.chooseDay() })}
       />
-      <ErrorBox error={saving.error} title="Not saved" />
+      <ErrorBox error={saving.error} title={words.notSaved()} />
       <Button kind="primary" tone="grave" wide onPress={save}>
-        Live with it
+        {words.liveWith()}
       </Button>
     </>
   );

@@ -1,10 +1,12 @@
 import { useState } from "react";
+import { useWords } from "#web/language/index.ts";
 import { Button, ErrorBox, TextField } from "#web/parts/index.ts";
 import { useSaving } from "#web/act/use-saving.ts";
 import type { ActingOnFinding } from "./about-finding.ts";
 
 /** Mended: how, in words. */
 export function MendedForm({ acts, finding }: ActingOnFinding) {
+  const words = useWords("mending");
   const saving = useSaving();
   const [note, setNote] = useState("");
   const [missing, setMissing] = useState(false);
@@ -16,15 +18,15 @@ export function MendedForm({ acts, finding }: ActingOnFinding) {
   return (
     <>
       <TextField
-        label="How was it mended?"
+        label={words.howMended()}
         value={note}
         onChange={setNote}
         isLong
-        {...(missing && { fault: "Say how, in a few words." })}
+        {...(missing && { fault: words.sayHow() })}
       />
-      <ErrorBox error={saving.error} title="Not saved" />
+      <ErrorBox error={saving.error} title={words.notSaved()} />
       <Button kind="primary" wide onPress={save}>
-        Mended: now prove it
+        {words.mendedProve()}
       </Button>
     </>
   );

@@ -1,4 +1,6 @@
 import { useState } from "react";
+import type { Words } from "#words";
+import { useWords } from "#web/language/index.ts";
 import type { Remedy } from "#readiness";
 import { Choice } from "#web/parts/fields/choice.tsx";
 import type { ActingOnFinding } from "./about-finding.ts";
@@ -13,26 +15,27 @@ interface Way {
   readonly note: string;
 }
 
-const MENDING: readonly Way[] = [
-  { value: "mended", label: "Mended", note: "The same thing, put right." },
-  { value: "replaced", label: "Replaced", note: "With a part: which, and how many." },
-];
+function mendingOf(words: Words["mending"]): readonly Way[] {
+  return [
+    { value: "mended", label: words.mended(), note: words.mendedMore() },
+    { value: "replaced", label: words.replaced(), note: words.replacedMore() },
+  ];
+}
 
-const LIVING: Way = {
-  value: "lived-with",
-  label: "Lived with",
-  note: "By somebody named, under a stated limit, until a day.",
-};
+function livingOf(words: Words["mending"]): Way {
+  return { value: "lived-with", label: words.livedWith(), note: words.livedWithMore() };
+}
 
 /** What was done about a finding: mended, replaced or, where that is allowed, lived with; if not, why not. */
 export function RemedyForm(props: ActingOnFinding) {
-  const whyNot = sayWhyNotLivedWith(props.finding, props.at.view.me.role);
+  const words = useWords("mending");
+  const whyNot = sayWhyNotLivedWith(props.finding, props.at.view.me.role, words);
   const [how, setHow] = useState<Remedy["how"]>();
   return (
     <div className="finding-form">
       <Choice
-        label="What was done?"
-        options={whyNot === undefined ? [...MENDING, LIVING] : MENDING}
+        label={words.whatDone()}
+        options={whyNot === undefined ? [...mendingOf(words), livingOf(words)] : mendingOf(words)}
         value={how}
         onChange={setHow}
         {...(whyNot !== undefined && { hint: whyNot })}

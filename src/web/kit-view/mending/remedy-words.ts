@@ -1,20 +1,28 @@
-import { formatDate, parseDate } from "#base";
+import { sayDate } from "#web/parts/words/say-time.ts";
+import { parseDate } from "#base";
+import type { Words } from "#words";
 import { mayBeLivedWith, type Finding, type Remedy, type Role } from "#readiness";
 import { isKeeper } from "#station";
 
 /** A remedy in a sentence. */
-export function sayRemedy(remedy: Remedy): string {
-  if (remedy.how === "mended") return `Mended: ${remedy.note}`;
+export function sayRemedy(remedy: Remedy, words: Words["mending"]): string {
+  if (remedy.how === "mended") return words.saidMended({ note: remedy.note });
   if (remedy.how === "lived-with") {
-    return `Lived with by ${remedy.name} until ${formatDate(parseDate(remedy.until))}: ${remedy.limit}`;
+    return words.saidLived({ name: remedy.name, day: sayDate(parseDate(remedy.until)), limit: remedy.limit });
   }
-  const printed = remedy.fitted?.printed === undefined ? "" : `, printed ${remedy.fitted.printed}`;
-  const note = remedy.note === undefined ? "" : `: ${remedy.note}`;
-  return `Replaced with ${remedy.quantity} × ${remedy.part}${printed}${note}`;
+  const { part, quantity: count, note, fitted } = remedy;
+  const date = fitted?.printed;
+  const what =
+    date === undefined ? words.saidReplaced({ count, part }) : words.saidReplacedPrinted({ count, part, date });
+  return note === undefined ? what : words.withNote({ what, note });
 }
 
 /** Why living with a finding is not offered, and who may or what to do instead; undefined where it is. */
-export function sayWhyNotLivedWith(finding: Pick<Finding, "effect">, role: Role): string | undefined {
-  if (!mayBeLivedWith(finding)) return "It grounds the kit: mend or replace it, or close the kit as grounded.";
-  return isKeeper(role) ? undefined : "Only a keeper or an administrator may decide to live with it.";
+export function sayWhyNotLivedWith(
+  finding: Pick<Finding, "effect">,
+  role: Role,
+  words: Words["mending"],
+): string | undefined {
+  if (!mayBeLivedWith(finding)) return words.notGrounding();
+  return isKeeper(role) ? undefined : words.onlyKeeper();
 }

@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { useWords } from "#web/language/index.ts";
 import { itemNamed } from "#kit";
 import type { Fitted } from "#readiness";
 import { Button, ErrorBox, TextField } from "#web/parts/index.ts";
@@ -11,6 +12,7 @@ import type { ActingOnFinding } from "./about-finding.ts";
 
 /** Replaced: with which part, how many, and the date it carries. */
 export function ReplacedForm({ at, acts, finding }: ActingOnFinding) {
+  const words = useWords("mending");
   const item = itemNamed(at.pattern, finding.item);
   const needsDate = item?.life.kind === "printed";
   const saving = useSaving();
@@ -35,31 +37,31 @@ export function ReplacedForm({ at, acts, finding }: ActingOnFinding) {
   return (
     <>
       <TextField
-        label="With which part"
+        label={words.part()}
         value={part}
         onChange={setPart}
-        {...(tried && part.trim() === "" && { fault: "Name the part." })}
+        {...(tried && part.trim() === "" && { fault: words.namePart() })}
       />
       <NumberField
-        label="How many"
+        label={words.howMany()}
         value={quantity}
         onChange={setQuantity}
         least={1}
-        {...(tried && quantity === undefined && { fault: "Write how many." })}
+        {...(tried && quantity === undefined && { fault: words.writeHowMany() })}
       />
       {needsDate && (
         <DateField
-          label="Date printed on it"
+          label={words.printed()}
           value={printed}
           onChange={setPrinted}
-          {...(tried && printed === undefined && { fault: "Read the date printed on the new one." })}
+          {...(tried && printed === undefined && { fault: words.readPrinted() })}
         />
       )}
       <FromShelf sources={sources} value={source?.key} onChange={setChosen} />
-      {tried && !isSourced && <p className="field-fault">Say which lot it is of.</p>}
-      <ErrorBox error={saving.error} title="Not saved" />
+      {tried && !isSourced && <p className="field-fault">{words.sayLot()}</p>}
+      <ErrorBox error={saving.error} title={words.notSaved()} />
       <Button kind="primary" wide onPress={save}>
-        Replaced today: now prove it
+        {words.replacedProve()}
       </Button>
     </>
   );

@@ -1,9 +1,10 @@
-import { tagOf, type Speech } from "#words";
+import { tagOf, type Speech, type Words } from "#words";
 import { preferences } from "#web/theme/index.ts";
 
 const SHAPES = {
   month: { year: "numeric", month: "short", timeZone: "UTC" },
   day: { year: "numeric", month: "short", day: "numeric", timeZone: "UTC" },
+  date: { year: "numeric", month: "long", day: "numeric", timeZone: "UTC" },
   dayHere: { year: "numeric", month: "short", day: "numeric" },
   timeHere: { hour: "2-digit", minute: "2-digit" },
 } as const;
@@ -25,6 +26,11 @@ export function sayDay(at: string): string {
   return form(isMonth ? "month" : isDay ? "day" : "dayHere").format(new Date(at));
 }
 
+/** "14 March 2027", of a day without a clock. */
+export function sayDate(day: string): string {
+  return form("date").format(new Date(day));
+}
+
 /** "14:02" on the reader's clock. */
 export function sayTime(at: string | number): string {
   return form("timeHere").format(new Date(at));
@@ -39,12 +45,14 @@ export function sayInstant(at: string): string {
  * "08:00 today", "08:00 tomorrow", "08:00 on 16 Mar 2027" on the reader's clock.
  *
  * @param until - [ms since 1970-01-01 UTC]
- * @param now - the same, no later
+ * * @param now - the same, no later
+ * @param words - of a kit in a line
  */
-export function sayUntil(until: number, now: number): string {
+export function sayUntil(until: number, now: number, words: Words["kitLine"]): string {
+  const time = sayTime(until);
   const day = sayDay(new Date(until).toISOString());
-  if (day === sayDay(new Date(now).toISOString())) return `${sayTime(until)} today`;
+  if (day === sayDay(new Date(now).toISOString())) return words.timeToday({ time });
   const tomorrow = new Date(now);
   tomorrow.setDate(tomorrow.getDate() + 1);
-  return `${sayTime(until)} ${day === sayDay(tomorrow.toISOString()) ? "tomorrow" : `on ${day}`}`;
+  return day === sayDay(tomorrow.toISOString()) ? words.timeTomorrow({ time }) : words.timeOn({ time, day });
 }
