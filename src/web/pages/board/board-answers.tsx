@@ -1,8 +1,8 @@
-import { formatDate } from "#base";
+import { useWords } from "#web/language/index.ts";
 import { firstToEnd } from "#readiness";
 import { Link } from "wouter";
 import { useStation } from "#web/device/index.ts";
-import { Button, sayCount, StandingMark } from "#web/parts/index.ts";
+import { Button, sayDate, StandingMark } from "#web/parts/index.ts";
 import { allLines, byStanding, type PlaceLines } from "#web/kit-view/board-lines.ts";
 import { sayDayAhead, sayShortfall, sayStrength } from "#web/kit-view/board-words.ts";
 import { StrengthMark } from "./strength-mark.tsx";
@@ -26,12 +26,14 @@ export function BoardAnswers({
 }
 
 function Strengths({ places }: { readonly places: readonly PlaceAhead[] }) {
+  const words = useWords("board");
+  const lineWords = useWords("kitLine");
   return (
-    <ul className="board-strengths" aria-label="Strength by place">
+    <ul className="board-strengths" aria-label={words.strengths()}>
       {places.map(({ lines }) => (
         <li key={lines.place.id}>
           <span>{lines.place.name}</span>
-          <StrengthMark isShort={lines.strength.short > 0} words={sayStrength(lines.strength)} />
+          <StrengthMark isShort={lines.strength.short > 0} words={sayStrength(lines.strength, lineWords)} />
           <Named lines={lines} />
         </li>
       ))}
@@ -64,39 +66,43 @@ function Named({ lines }: { readonly lines: PlaceLines }) {
 }
 
 function EndsFirst({ places }: { readonly places: readonly PlaceAhead[] }) {
+  const words = useWords("board");
+  const lineWords = useWords("kitLine");
   const { today, standings } = useStation();
   const kits = places.flatMap(({ lines }) => allLines(lines).map(({ kit }) => kit));
   const first = firstToEnd(kits, standings);
   if (!first) return null;
   return (
     <p>
-      <strong>Ends first:</strong> <Link to={`/kit/${first.kit.id}`}>{first.kit.name}</Link>, after{" "}
-      {sayDayAhead(first.lapse.day, today)}: {first.lapse.what}.
+      <strong>{words.endsFirst()}</strong> <Link to={`/kit/${first.kit.id}`}>{first.kit.name}</Link>
+      {words.endsAfter({ day: sayDayAhead(first.lapse.day, today, lineWords), what: first.lapse.what })}
     </p>
   );
 }
 
 /** Days on which a place will hold fewer ready kits than it must; nothing where all are strong all year. */
 function FallsShort({ places, isSeveral }: { readonly places: readonly PlaceAhead[]; readonly isSeveral: boolean }) {
+  const words = useWords("board");
   const { today } = useStation();
+  const lineWords = useWords("kitLine");
   const { to } = yearFrom(today);
   const short = places.filter(({ shortfalls }) => shortfalls.length > 0);
   if (places.every(({ lines }) => lines.place.strength === 0)) return null;
-  if (short.length === 0) return <p>Strength holds everywhere until {formatDate(to)}.</p>;
+  if (short.length === 0) return <p>{words.strengthHolds({ day: sayDate(to) })}</p>;
   return (
     <div className="board-short">
       <p>
-        <strong>Falls short, if nobody does anything:</strong>
+        <strong>{words.fallsShort()}</strong>
       </p>
       <ul>
         {short.map(({ lines: { place }, shortfalls }) => (
           <li key={place.id}>
             {isSeveral && <strong>{place.name}: </strong>}
-            {shortfalls
-              .slice(0, 3)
-              .map((one) => sayShortfall(one, today, to))
-              .join("; ")}
-            {shortfalls.length > 3 && `; and ${sayCount(shortfalls.length - 3, "more change")} within the year`}.
+            {[
+              ...shortfalls.slice(0, 3).map((one) => sayShortfall(one, { today, last: to, words: lineWords })),
+              ...(shortfalls.length > 3 ? [words.moreChanges({ count: shortfalls.length - 3 })] : []),
+            ].reduce((first, next) => lineWords.andAlso({ first, next }))}
+            .
           </li>
         ))}
       </ul>
@@ -111,14 +117,15 @@ export interface PlaceFilterProps {
 
 /** All places, or one; the person's own stands first. */
 export function PlaceFilter({ chosen, onChoose }: PlaceFilterProps) {
+  const words = useWords("board");
   const { places, place: own } = useStation();
   const ordered = [own, ...places.filter(({ id }) => id !== own.id)];
   if (ordered.length < 2) return null;
   return (
     <fieldset className="button-row">
-      <legend className="for-readers-only">Places shown</legend>
+      <legend className="for-readers-only">{words.placesShown()}</legend>
       <Button isPressed={chosen === undefined} onPress={() => onChoose(undefined)}>
-        All places
+        {words.allPlaces()}
       </Button>
       {ordered.map(({ id, name }) => (
         <Button key={id} isPressed={chosen === id} onPress={() => onChoose(id)}>

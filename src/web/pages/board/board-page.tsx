@@ -1,8 +1,9 @@
 import { useMemo, useState, type ReactNode } from "react";
+import { useWords } from "#web/language/index.ts";
 import { Link, useSearchParams } from "wouter";
 import { mayWrite } from "#station";
 import { useStation, type StationView } from "#web/device/index.ts";
-import { ButtonLink, ButtonRow, EmptyState, MoreOnPhone, Page, sayCount, TextField } from "#web/parts/index.ts";
+import { ButtonLink, ButtonRow, EmptyState, MoreOnPhone, Page, TextField } from "#web/parts/index.ts";
 import { BoardAnswers, PlaceFilter, type PlaceFilterProps } from "./board-answers.tsx";
 import { findLines, placeLines, type PlaceLines } from "#web/kit-view/board-lines.ts";
 import { BandShelf } from "#web/kit-view/band-shelf.ts";
@@ -19,13 +20,14 @@ const MANY = 15;
 
 /** Which kits are ready, until when and why; where strength falls short; then the year ahead. */
 export default function BoardPage() {
+  const words = useWords("board");
   const view = useStation();
   const [search, setSearch] = useSearchParams();
   const wanted = search.get("place");
   const chosen = view.places.find(({ id }) => id === wanted)?.id;
   const choose = (place: string | undefined) => setSearch(place === undefined ? {} : { place }, { replace: true });
   return (
-    <Page title={view.stationName || "Board"}>
+    <Page title={view.stationName || words.title()}>
       <GoOn />
       {view.kits.length === 0 ? <NoKits view={view} /> : <Board view={view} chosen={chosen} onChoose={choose} />}
       <RetiredKits kits={view.retired} />
@@ -34,6 +36,7 @@ export default function BoardPage() {
 }
 
 function Board({ view, chosen, onChoose }: { readonly view: StationView } & PlaceFilterProps) {
+  const words = useWords("board");
   const [text, setText] = useState("");
   const places = useMemo(() => shownOf(placeLines(view), chosen), [view, chosen]);
   const ahead = useAhead(places, view);
@@ -45,23 +48,21 @@ function Board({ view, chosen, onChoose }: { readonly view: StationView } & Plac
       <WorkShort place={chosen} />
       <BoardAnswers places={ahead} isSeveral={places.length > 1} />
       <PlaceFilter chosen={chosen} onChoose={onChoose} />
-      {isMany && (
-        <TextField label="Find a kit by name or serial" type="search" value={text} onChange={setText} isShort />
-      )}
+      {isMany && <TextField label={words.find()} type="search" value={text} onChange={setText} isShort />}
       {found.map((lines) => (
         <MoreWhere key={lines.place.id} isOne={found.length === 1 || text.trim() !== ""} lines={lines}>
           <PlaceBoard lines={lines} isSearch={text.trim() !== ""} />
         </MoreWhere>
       ))}
       {text.trim() !== "" && found.every(({ ready, notReady }) => ready.length + notReady.length === 0) && (
-        <EmptyState title="No kit here has that in its name or serial" />
+        <EmptyState title={words.foundNone()} />
       )}
-      <MoreOnPhone title="The year ahead, if nobody does anything" parts={["year"]}>
+      <MoreOnPhone title={words.year()} parts={["year"]}>
         <YearSection places={ahead} />
       </MoreOnPhone>
       <ButtonRow>
-        <ButtonLink to="/label">Read a label</ButtonLink>
-        {mayWrite(view.me.role, "kit-enrolled") && <ButtonLink to="/enrol">Enrol a kit</ButtonLink>}
+        <ButtonLink to="/label">{words.readLabel()}</ButtonLink>
+        {mayWrite(view.me.role, "kit-enrolled") && <ButtonLink to="/enrol">{words.enrol()}</ButtonLink>}
       </ButtonRow>
     </StartsContext>
   );
@@ -76,17 +77,19 @@ interface MoreWhereProps {
 
 /** Among several places each one's kits lie behind a tap on a phone: who they are is said above, each a tap away. */
 function MoreWhere({ lines: { place, notReady, ready }, isOne, children }: MoreWhereProps) {
+  const words = useWords("board");
   if (isOne) return children;
-  const title = `${place.name}: ${notReady.length} not ready, ${ready.length} ready`;
+  const title = words.place({ place: place.name, notReady: notReady.length, ready: ready.length });
   return <MoreOnPhone title={title}>{children}</MoreOnPhone>;
 }
 
 /** Kits taken off charge, whose pages still tell of them. */
 function RetiredKits({ kits }: Readonly<{ kits: StationView["retired"] }>) {
+  const words = useWords("board");
   if (kits.length === 0) return null;
   return (
     <details className="board-table">
-      <summary>{sayCount(kits.length, "retired kit")}</summary>
+      <summary>{words.retired({ count: kits.length })}</summary>
       <ul className="board-rows">
         {kits.map(({ id, name, serial, retired }) => (
           <li key={id}>
@@ -110,17 +113,18 @@ function shownOf(places: readonly PlaceLines[], chosen: string | undefined): rea
 
 /** An empty station: what comes first. */
 function NoKits({ view }: { readonly view: StationView }) {
+  const words = useWords("board");
   return (
-    <EmptyState title="No kit is on charge yet">
+    <EmptyState title={words.noKits()}>
       <p>
         {mayWrite(view.me.role, "place-set")
-          ? `The station's places so far: ${view.places.map(({ name }) => name).join(", ")}. Add the others first, each with how many ready kits it must hold; then take the kits on charge.`
-          : "A keeper takes the first kit on charge."}
+          ? words.placesSoFar({ places: view.places.map(({ name }) => name).join(", ") })
+          : words.keeperTakes()}
       </p>
       {mayWrite(view.me.role, "kit-enrolled") && (
         <ButtonRow>
-          <ButtonLink to="/enrol">Enrol a kit</ButtonLink>
-          {mayWrite(view.me.role, "place-set") && <ButtonLink to="/settings">Places of the station</ButtonLink>}
+          <ButtonLink to="/enrol">{words.enrol()}</ButtonLink>
+          {mayWrite(view.me.role, "place-set") && <ButtonLink to="/settings">{words.places()}</ButtonLink>}
         </ButtonRow>
       )}
     </EmptyState>

@@ -1,4 +1,5 @@
 import { useMemo } from "react";
+import { useWords } from "#web/language/index.ts";
 import { isReady, watchesOf, type KitState } from "#readiness";
 import { Link } from "wouter";
 import { useStation } from "#web/device/index.ts";
@@ -23,9 +24,11 @@ export function KitRows({ lines, label }: { readonly lines: readonly KitLine[]; 
 }
 
 function KitRow({ line: { kit, standing } }: { readonly line: KitLine }) {
+  const words = useWords("board");
+  const lineWords = useWords("kitLine");
   const { today } = useStation();
-  const until = sayUntil(standing, today);
-  const restore = sayRestore(standing, 2);
+  const until = sayUntil(standing, today, lineWords);
+  const restore = sayRestore(standing, 2, lineWords);
   const [first, ...others] = standing.because;
   const isSound = first === undefined || first.rule === "sound";
   return (
@@ -38,12 +41,12 @@ function KitRow({ line: { kit, standing } }: { readonly line: KitLine }) {
         {!isSound && (
           <span>
             {first.text}
-            {others.length > 0 && <span className="quiet"> And {others.length} more.</span>}
+            {others.length > 0 && <span className="quiet"> {words.reasonsMore({ count: others.length })}</span>}
           </span>
         )}
         {until !== undefined && <span className="board-row-until">{until}</span>}
-        {isSound && until === undefined && <span>Nothing dated will end this.</span>}
-        {restore !== undefined && <span className="quiet">To restore: {restore}</span>}
+        {isSound && until === undefined && <span>{words.nothingEnds()}</span>}
+        {restore !== undefined && <span className="quiet">{words.toRestore({ what: restore })}</span>}
         {isReady(standing.standing) && <StartLine kit={kit} />}
         <FlushLine kit={kit} />
         <HangingLine kit={kit} />
@@ -55,11 +58,12 @@ function KitRow({ line: { kit, standing } }: { readonly line: KitLine }) {
 
 /** What still holds and is going the wrong way. */
 function Watched({ kit }: { readonly kit: KitState }) {
+  const words = useWords("board");
   const pattern = useStation().patterns.get(kit.pattern);
-  const words = useMemo(() => (pattern ? watchesOf(kit, pattern) : []), [kit, pattern]);
-  return words.map((one) => (
+  const watched = useMemo(() => (pattern ? watchesOf(kit, pattern) : []), [kit, pattern]);
+  return watched.map((one) => (
     <span key={one} className="board-row-watch">
-      To watch: {one}
+      {words.toWatch({ what: one })}
     </span>
   ));
 }

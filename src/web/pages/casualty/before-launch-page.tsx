@@ -1,3 +1,4 @@
+import { useReady, useWords } from "#web/language/index.ts";
 import { mayWrite } from "#station";
 import type { KitsNeededAnswer } from "#questions";
 import { useState } from "react";
@@ -18,7 +19,7 @@ import { SituationPart } from "./launch/situation/situation-part.tsx";
 import { ToldLevels } from "./launch/told/told-levels.tsx";
 import { kitsAtHand } from "./launch/usable-kits.ts";
 import { PickRow } from "#web/parts/pick-row.tsx";
-import { BOATS, DISTANCES, lengthPicks, sizePicks } from "./launch/sizes.ts";
+import { distancePicks, kindPicks, lengthPicks, sizePicks } from "./launch/sizes.ts";
 import { useAsked } from "./word/use-asked.ts";
 import { useMinute } from "#web/timing/use-minute.ts";
 import "./casualty.css";
@@ -26,6 +27,9 @@ import "./launch/launch.css";
 
 /** Before launching: three taps to a first answer, more as the skipper tells more. */
 export default function BeforeLaunchPage() {
+  useReady("casualtyTold", "launch", "launchKits", "launchTold", "sheet", "sheetWord");
+  const words = useWords("launch");
+  const frame = useWords("frame");
   const { call, change, clear } = useKeptCall();
   const [boats, setBoats] = useState(0);
   const another = () => {
@@ -34,7 +38,7 @@ export default function BeforeLaunchPage() {
     scrollTo({ top: 0 });
   };
   return (
-    <Page title="Before launch: how many kits?" back={{ to: "/casualty", label: "Casualty" }}>
+    <Page title={words.title()} back={{ to: "/casualty", label: frame.casualty() }}>
       <Launch
         key={boats}
         call={call}
@@ -52,6 +56,7 @@ interface LaunchProps extends PartProps {
 }
 
 function Launch({ call, onChange, onAnother, onOpened }: LaunchProps) {
+  const words = useWords("launch");
   const view = useStation();
   const may = mayWrite(view.me.role, "casualty-opened");
   const isBegun = call.distance !== undefined || call.kind !== undefined;
@@ -63,7 +68,7 @@ function Launch({ call, onChange, onAnother, onOpened }: LaunchProps) {
       <OurBoatPart call={call} way={wayOf(view, call)} onChange={onChange} />
       <SituationPart call={call} onChange={onChange} />
       {may && isBegun && <OpenSheet call={call} onOpened={onOpened} />}
-      {!may && <Notice title="Your role reads sheets and does not open them." />}
+      {!may && <Notice title={words.readsOnly()} />}
       {isBegun && <BeginAgain onAgain={onAnother} />}
     </div>
   );
@@ -71,29 +76,32 @@ function Launch({ call, onChange, onAnother, onOpened }: LaunchProps) {
 
 /** Asked once more: all that was told of her goes with it. */
 function BeginAgain({ onAgain }: { readonly onAgain: () => void }) {
+  const words = useWords("launch");
   return (
     <AskingButton
       kind="quiet"
-      words="Another boat: begin again"
-      title="Begin again for another boat?"
-      confirm="Begin again"
-      cancel="Keep what was told"
+      words={words.again()}
+      title={words.againAsk()}
+      confirm={words.againDo()}
+      cancel={words.againKeep()}
       onConfirm={onAgain}
     >
-      <p>What was told of this one is gone then, unless a sheet was opened for her.</p>
+      <p>{words.againMore()}</p>
     </AskingButton>
   );
 }
 
 function Found({ call }: { readonly call: Call }) {
+  const launch = useWords("launch");
+  const messages = useWords("launchKits");
   const view = useStation();
   const now = useMinute();
   const way = wayOf(view, call);
-  const atHand = kitsAtHand(view, way, { light: call.light, herMains: call.herMains });
+  const atHand = kitsAtHand(view, way, { light: call.light, herMains: call.herMains }, launch);
   // A device that knows of no kit counts with a usual one.
   const kits = view.kits.length === 0 ? undefined : atHand.usable;
   const asked = useAsked<KitsNeededAnswer>("kits-needed", kitsQuestion(call, now, way, kits));
-  const words = asked.answer && asked.error === undefined ? sayKits(asked.answer) : undefined;
+  const words = asked.answer && asked.error === undefined ? sayKits(asked.answer, messages) : undefined;
   return (
     <div className="launch-found">
       {words && <TakeLine words={words} />}
@@ -107,30 +115,29 @@ interface PartProps {
   readonly onChange: (part: Told) => void;
 }
 
-/** Nothing told is the same as not known. */
-const KINDS = [{ id: "unknown", words: "Not known" }, ...BOATS] as const;
-
 function BoatPart({ call, onChange }: PartProps) {
+  const words = useWords("launch");
+  const told = useWords("launchTold");
   const { units } = usePreferences();
   return (
-    <Section title="The boat">
+    <Section title={words.boat()}>
       <PickRow
-        label="What is she?"
-        options={KINDS}
+        label={words.whatIsShe()}
+        options={kindPicks(told)}
         picked={call.kind ?? "unknown"}
         onPick={(kind) => onChange({ kind: kind === "unknown" ? undefined : kind })}
       />
       <SizePicksOrTyped
         kind="length"
-        label="How long?"
-        picks={lengthPicks(units)}
+        label={words.howLong()}
+        picks={lengthPicks(units, told)}
         si={call.length}
         onPick={(length) => onChange({ length })}
       />
       <SizePicksOrTyped
         kind="distance"
-        label="How far away?"
-        picks={DISTANCES}
+        label={words.howFar()}
+        picks={distancePicks(told)}
         si={call.distance}
         onPick={(distance) => onChange({ distance })}
       />
@@ -139,22 +146,24 @@ function BoatPart({ call, onChange }: PartProps) {
 }
 
 const TOLD = [
-  { kind: "hole", label: "Hole, across" },
-  { kind: "holeDepth", label: "Hole, below the waterline" },
-  { kind: "water", label: "Water inside" },
+  { kind: "hole", says: "holeAcross" },
+  { kind: "holeDepth", says: "holeBelow" },
+  { kind: "water", says: "waterInside" },
 ] as const;
 
 function MorePart({ call, onChange }: PartProps) {
+  const words = useWords("launch");
+  const told = useWords("launchTold");
   const { units } = usePreferences();
-  const odds = atOddsIn(call, units);
+  const odds = atOddsIn(call, units, told);
   return (
-    <Section id={TOLD_PLACE} title="What is known" beside={<span className="quiet">leave out what nobody knows</span>}>
-      {TOLD.map(({ kind, label }) => (
+    <Section id={TOLD_PLACE} title={words.whatIsKnown()} beside={<span className="quiet">{words.leaveOut()}</span>}>
+      {TOLD.map(({ kind, says }) => (
         <SizePicksOrTyped
           key={kind}
           kind={kind}
-          label={label}
-          picks={sizePicks(kind, units)}
+          label={words[says]()}
+          picks={sizePicks(kind, units, told)}
           si={kind === "water" ? call.tellings?.at(-1)?.water : call[kind]}
           onPick={(si) => onChange({ [kind]: si })}
         />
@@ -162,8 +171,8 @@ function MorePart({ call, onChange }: PartProps) {
       <ToldLevels of={call.tellings ?? []} />
       <Remark words={odds.water} />
       <SizePicks
-        label="Rising or falling, at one mark"
-        picks={sizePicks("rising", units)}
+        label={words.rising()}
+        picks={sizePicks("rising", units, told)}
         si={call.rising}
         onPick={(rising) => onChange({ rising })}
       />

@@ -1,5 +1,8 @@
+import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
 import { tellCasualty } from "./casualty-telling.ts";
+
+const told = await fetchWords("en", "casualtyTold");
 
 describe("entries of a casualty told", () => {
   it.each([
@@ -25,6 +28,6 @@ describe("entries of a casualty told", () => {
     ["casualty-closed", { outcome: "towed-in", note: "In by noon." }, "towed in: In by noon."],
     ["mustered", { sealSeen: "1" }, ""],
   ])("%s", (kind, body, words) => {
-    expect(tellCasualty({ kind, body }, "metric")).toBe(words);
+    expect(tellCasualty({ kind, body }, "metric", told)).toBe(words);
   });
 });

@@ -1,3 +1,4 @@
+import { useWords } from "#web/language/index.ts";
 import { useState } from "react";
 import { useSearchParams } from "wouter";
 import { CARD_LANGUAGES, type CardLanguage } from "#kit";
@@ -15,6 +16,8 @@ import "./card/card.css";
 
 /** The card for people who have never seen the kit: the pictures of its own pattern, in one or two languages. */
 export default function ReadDoPage() {
+  const words = useWords("casualty");
+  const frame = useWords("frame");
   const view = useStation();
   const [search, setSearch] = useSearchParams();
   const [choice, setChoice] = useState(() => readCardChoice(localStorage));
@@ -26,21 +29,17 @@ export default function ReadDoPage() {
     setChoice(next);
   };
   return (
-    <Page title="Card for a stranger" back={{ to: "/casualty", label: "Casualty" }}>
+    <Page title={words.cardTitle()} back={{ to: "/casualty", label: frame.casualty() }}>
       <div className="casualty card-page">
         <Choices choice={choice} change={change}>
           <CardSelect
-            label="Kit"
+            label={words.kit()}
             value={kit?.id ?? ""}
             options={kits.map(({ id, name }) => ({ value: id, label: name }))}
             onChange={(id) => setSearch({ kit: id }, { replace: true })}
           />
         </Choices>
-        {kit === undefined ? (
-          <p>No pattern of this station has a card for a stranger.</p>
-        ) : (
-          <Card kit={kit} choice={choice} />
-        )}
+        {kit === undefined ? <p>{words.noCard()}</p> : <Card kit={kit} choice={choice} />}
       </div>
     </Page>
   );
@@ -54,25 +53,26 @@ interface ChoicesProps {
 
 /** What the person who hands the card over chooses. */
 function Choices({ choice, change, children }: ChoicesProps) {
+  const words = useWords("casualty");
   const languages = CARD_LANGUAGES.map((value) => ({ value, label: CARD_WORDS[value].name }));
   const others = languages.filter(({ value }) => value !== choice.language);
   return (
     <div className="card-choices">
       <CardSelect<CardLanguage>
-        label="Language"
+        label={words.language()}
         value={choice.language}
         options={languages}
         onChange={(language) => change({ language, second: choice.second === language ? "" : choice.second })}
       />
       <CardSelect<CardLanguage | "">
-        label="Second language"
+        label={words.secondLanguage()}
         value={choice.second}
-        options={[{ value: "", label: "none" }, ...others]}
+        options={[{ value: "", label: words.noSecond() }, ...others]}
         onChange={(second) => change({ second })}
       />
       {children}
       <TextField
-        label="Radio channel"
+        label={words.channel()}
         value={choice.channel}
         onChange={(channel) => change({ channel })}
         limit={30}
@@ -83,6 +83,7 @@ function Choices({ choice, change, children }: ChoicesProps) {
 }
 
 function Card({ kit, choice }: { readonly kit: CardKit; readonly choice: CardChoice }) {
+  const words = useWords("casualty");
   const { language, second, channel } = choice;
   const shown = showCard(kit.card, second === "" ? [language] : [language, second]);
   const query = new URLSearchParams({
@@ -96,7 +97,7 @@ function Card({ kit, choice }: { readonly kit: CardKit; readonly choice: CardCho
     <>
       <CardPictures card={shown} kit={kit.isKit ? kit.name : ""} channel={channel.trim()} />
       <PaperLink href={`/api/paper/read-do.pdf?${query.toString()}`} name="card-for-a-stranger">
-        This card as PDF, one page
+        {words.cardPdf()}
       </PaperLink>
     </>
   );

@@ -1,3 +1,4 @@
+import { useReady, useWords } from "#web/language/index.ts";
 import { isSheetOf, namesApart, type CasualtyState } from "#readiness";
 import { useMemo } from "react";
 import { useLocation, useParams, useSearch } from "wouter";
@@ -13,16 +14,35 @@ import { SheetContext, useSheetOf } from "./sheet/use-sheet.ts";
 import "./casualty.css";
 import "./sheet.css";
 
+/** Groups that some part of a sheet speaks from: all are here before she is shown, and no part waits for its own. */
+const SPOKEN = [
+  "casualty",
+  "casualtyTold",
+  "hazards",
+  "launchTold",
+  "sheet",
+  "sheetBoat",
+  "sheetJoin",
+  "sheetPumps",
+  "sheetSeen",
+  "sheetTop",
+  "sheetWord",
+  "soundings",
+] as const;
+
 /** The sheet of one casualty: are we gaining, what to do next, and everything written down. */
 export default function SheetPage() {
+  useReady(...SPOKEN);
+  const words = useWords("casualty");
+  const frame = useWords("frame");
   const { id = "" } = useParams<{ readonly id: string }>();
   const casualty = useStation().casualties.find((one) => isSheetOf(one, id));
-  const back = { to: "/casualty", label: "Casualty" };
+  const back = { to: "/casualty", label: frame.casualty() };
   if (!casualty) {
     return (
-      <Page title="No such casualty" back={back}>
-        <EmptyState title="This device knows no casualty at this address">
-          <p>It may not have been sent yet from where it was opened.</p>
+      <Page title={words.noCasualty()} back={back}>
+        <EmptyState title={words.noCasualtyNews()}>
+          <p>{words.noCasualtyMore()}</p>
         </EmptyState>
       </Page>
     );

@@ -1,4 +1,5 @@
-import { flowFigure, flowUnit, sayFlow, sayLength } from "#words";
+import { useWords } from "#web/language/index.ts";
+import { flowFigure, flowUnit, sayFlow, sayLength, type Words } from "#words";
 import { formatQuantity, inUnit } from "#base";
 import { DeliveryCurve } from "#web/drawing/delivery-curve.tsx";
 import { Notice, Section } from "#web/parts/index.ts";
@@ -21,6 +22,8 @@ interface PanelProps {
 
 /** The curve with today's point on it, and its figures as a table. */
 export function CurvePanel({ answer, about }: PanelProps) {
+  const words = useWords("delivery");
+  const rig = useWords("rig");
   const { units } = about;
   const head = units === "us" ? "ft" : "m";
   const axes = {
@@ -30,17 +33,17 @@ export function CurvePanel({ answer, about }: PanelProps) {
   return (
     <div className="delivery-curve">
       <DeliveryCurve
-        label={`${sayAnswer(answer, about)}. ${sayBinding(answer, about)} The figures are in the table below.`}
+        label={words.curveLabel({ answer: sayAnswer(answer, about, rig), binding: sayBinding(answer, about, rig) })}
         drawn={answer.curve}
         units={axes}
         sayPoint={sayFlow(answer.delivery.flow, units)}
       />
       <details className="extras">
-        <summary>The curve as a table</summary>
+        <summary>{words.curveTable()}</summary>
         <Table
-          caption="Head against flow"
+          caption={words.curveCaption()}
           isCaptionHidden
-          columns={curveColumns(about)}
+          columns={curveColumns(about, words)}
           rows={answer.curve.points.filter((_, at) => at % 6 === 0)}
           rowKey={({ flow }) => String(flow)}
         />
@@ -51,7 +54,7 @@ export function CurvePanel({ answer, about }: PanelProps) {
 
 type CurvePoint = Answered["curve"]["points"][number];
 
-function curveColumns({ units, pattern }: Setting): readonly Column<CurvePoint>[] {
+function curveColumns({ units, pattern }: Setting, words: Words["delivery"]): readonly Column<CurvePoint>[] {
   const length = (si: number) => formatQuantity(si, "length", { unit: units === "us" ? "ft" : "m", digits: 2 });
   const column = (key: string, head: string, read: (point: CurvePoint) => string): Column<CurvePoint> => ({
     key,
@@ -60,45 +63,47 @@ function curveColumns({ units, pattern }: Setting): readonly Column<CurvePoint>[
     cell: read,
   });
   return [
-    column("flow", "Flow", ({ flow }) => sayFlow(flow, units)),
-    column("pump", "The pump gives", ({ pumpHead }) => length(Math.max(0, pumpHead))),
-    column("rig", "Height and hoses need", ({ rigHead }) => length(rigHead)),
+    column("flow", words.flow(), ({ flow }) => sayFlow(flow, units)),
+    column("pump", words.pumpGives(), ({ pumpHead }) => length(Math.max(0, pumpHead))),
+    column("rig", words.rigNeeds(), ({ rigHead }) => length(rigHead)),
     ...(standsInWater(pattern)
       ? []
       : [
-          column("has", "At the inlet there is", ({ npshAvailable }) => length(npshAvailable)),
-          column("wants", "The pump wants there", ({ npshRequired }) => length(npshRequired)),
+          column("has", words.inletHas(), ({ npshAvailable }) => length(npshAvailable)),
+          column("wants", words.inletWants(), ({ npshRequired }) => length(npshRequired)),
         ]),
   ];
 }
 
 /** What binds and what to do about it, the change that gains most first. */
 export function BindingPanel({ answer, about }: PanelProps) {
-  const second = saySecondPoint(answer, about.units);
+  const words = useWords("delivery");
+  const rig = useWords("rig");
+  const second = saySecondPoint(answer, about.units, rig);
   const { advice } = answer.delivery;
   if (isTooShort(about)) {
     return (
-      <Section title="What binds">
-        <Notice tone="wrong" title="The hose ends above the water">
-          <p>Lay in a longer suction hose, or put the pump lower and let the discharge hose do the lifting.</p>
+      <Section title={words.binds()}>
+        <Notice tone="wrong" title={words.hoseShort()}>
+          <p>{words.hoseShortMore()}</p>
         </Notice>
       </Section>
     );
   }
   return (
-    <Section title="What binds">
-      <p>{sayBinding(answer, about)}</p>
+    <Section title={words.binds()}>
+      <p>{sayBinding(answer, about, rig)}</p>
       {second !== undefined && (
-        <Notice tone="attention" title="Two operating points">
+        <Notice tone="attention" title={words.twoPoints()}>
           <p>{second}</p>
         </Notice>
       )}
       {advice.length > 0 && (
         <>
-          <h3>What to do about it</h3>
+          <h3>{words.whatToDo()}</h3>
           <ol className="delivery-advice">
             {advice.map((one) => (
-              <li key={one.kind}>{sayAdvice(one, about)}</li>
+              <li key={one.kind}>{sayAdvice(one, about, rig)}</li>
             ))}
           </ol>
         </>
@@ -111,34 +116,37 @@ type TableRow = Answered["table"]["rows"][number];
 
 /** The same rig at one lift after another. */
 export function LiftTable({ answer, about }: PanelProps) {
+  const words = useWords("delivery");
   const { units, pattern } = about;
   const inWater = standsInWater(pattern);
   const columns: readonly Column<TableRow>[] = [
-    { key: "lift", head: inWater ? "Height" : "Suction lift", cell: ({ lift }) => sayLength(lift, units) },
+    { key: "lift", head: inWater ? words.height() : words.suctionLift(), cell: ({ lift }) => sayLength(lift, units) },
     {
       key: "flow",
-      head: "Delivers about",
+      head: words.deliversAbout(),
       align: "figures",
-      cell: ({ flow }) => (flow > 0 ? sayFlow(flow, units) : "nothing"),
+      cell: ({ flow }) => (flow > 0 ? sayFlow(flow, units) : words.nothing()),
     },
     {
       key: "band",
-      head: "Likely between",
+      head: words.likelyBetween(),
       align: "figures",
       cell: ({ flow, band }) =>
-        flow > 0 ? `${flowFigure(band.low, units, Math.floor)} and ${flowFigure(band.high, units, Math.ceil)}` : "none",
+        flow > 0
+          ? words.band({ low: flowFigure(band.low, units, Math.floor), high: flowFigure(band.high, units, Math.ceil) })
+          : words.noBand(),
     },
-    { key: "because", head: "What binds", cell: ({ because }) => because },
+    { key: "because", head: words.binds(), cell: ({ because }) => because },
   ];
   return (
-    <Section title={inWater ? "At each height" : "At each lift"}>
+    <Section title={inWater ? words.atEachHeight() : words.atEachLift()}>
       <Table
-        caption={`Delivery at each ${inWater ? "height of the hose's end above the water" : "suction lift"}, all else as set above`}
+        caption={inWater ? words.heightCaption() : words.liftCaption()}
         columns={columns}
         rows={answer.table.rows}
         rowKey={({ lift }) => String(lift)}
       />
-      <p className="quiet">The pattern's card, as PDF on the kit's page, carries this table for its hoses as packed.</p>
+      <p className="quiet">{words.onCard()}</p>
     </Section>
   );
 }

@@ -1,3 +1,4 @@
+import { useReady, useWords } from "#web/language/index.ts";
 import { useMemo, useState } from "react";
 import { useParams } from "wouter";
 import { useStation } from "#web/device/index.ts";
@@ -18,17 +19,19 @@ import "./delivery.css";
 
 /** What one kit really moves at this lift through these hoses, how it primes, and how long its fuel lasts. */
 export default function DeliveryPage() {
+  useReady("delivery", "rig", "prime");
+  const words = useWords("delivery");
   const { id = "" } = useParams<{ readonly id: string }>();
   const at = findKit(useStation(), id);
   if (!at) return <NoSuchKit />;
   const pattern = pumpPattern(at.pattern);
   return (
-    <Page title={`Delivery of ${at.kit.name}`} back={{ to: `/kit/${at.kit.id}`, label: at.kit.name }}>
+    <Page title={words.title({ kit: at.kit.name })} back={{ to: `/kit/${at.kit.id}`, label: at.kit.name }}>
       {pattern ? (
         <Delivery key={at.kit.id} at={at} pattern={pattern} />
       ) : (
-        <EmptyState title="The pattern does not say what this pump does">
-          <p>Add the pump's points and hoses to the pattern, and this page has an answer.</p>
+        <EmptyState title={words.notSaid()}>
+          <p>{words.notSaidMore()}</p>
         </EmptyState>
       )}
     </Page>
@@ -36,6 +39,8 @@ export default function DeliveryPage() {
 }
 
 function Delivery({ at, pattern }: { readonly at: KitAtHand; readonly pattern: PumpPattern }) {
+  const words = useWords("delivery");
+  const rig = useWords("rig");
   const { units } = usePreferences();
   const isPhone = useIsPhone();
   const [setting, setSetting] = useState(() => firstSetting(pattern, units));
@@ -46,9 +51,9 @@ function Delivery({ at, pattern }: { readonly at: KitAtHand; readonly pattern: P
     <div className="delivery">
       <div className="delivery-set">
         <output className="delivery-answer">
-          {answer.kind === "answered" ? sayAnswer(answer, about) : "No answer for this rig."}
+          {answer.kind === "answered" ? sayAnswer(answer, about, rig) : words.noAnswer()}
         </output>
-        {answer.kind === "refused" && <ErrorBox error={answer.error} title="This rig cannot be computed" />}
+        {answer.kind === "refused" && <ErrorBox error={answer.error} title={words.notComputed()} />}
         <div className="delivery-rig">
           <div className="delivery-steppers">
             <HeightSteppers about={about} onChange={change} />
@@ -65,19 +70,20 @@ function Delivery({ at, pattern }: { readonly at: KitAtHand; readonly pattern: P
 }
 
 function Findings({ answer, about }: { readonly answer: Answered; readonly about: Setting }) {
+  const words = useWords("delivery");
   const { assumptions, cautions } = answer.delivery;
   const isPhone = useIsPhone();
   return (
     <>
-      <Section title="Before it runs">
+      <Section title={words.beforeRun()}>
         <div className="delivery-cautions">
           <ShortCautions ids={cautions.filter((id) => !fuelCautions(about.pattern).includes(id))} />
         </div>
       </Section>
-      <MoreOnPhone title="More: the curve, what binds, each lift">
+      <MoreOnPhone title={words.moreFolded()}>
         {isPhone && <CurvePanel answer={answer} about={about} />}
         <BindingPanel answer={answer} about={about} />
-        <Section title="What was taken for granted">
+        <Section title={words.granted()}>
           <AssumptionList assumptions={assumptions} />
         </Section>
         <LiftTable answer={answer} about={about} />

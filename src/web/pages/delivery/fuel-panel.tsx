@@ -1,4 +1,5 @@
-import { sayDuration } from "#words";
+import { useWords, withParts } from "#web/language/index.ts";
+import { sayDuration, type Words } from "#words";
 import type { UnitSystem } from "#base";
 import { fuelKindOf, type FuelKind } from "#kit";
 import { useState } from "react";
@@ -41,27 +42,28 @@ interface Planned {
 
 /** How long the fuel lasts, when to refuel, and how many cans a passage needs. */
 export function FuelPanel({ at, about }: FuelPanelProps) {
+  const words = useWords("delivery");
   const { pattern, setting, units } = about;
   const [planned, setPlanned] = useState<Planned>({ reserve: USUAL_RESERVE });
   const can = planned.can ?? usualCan(units);
   const answer = askFuel(pattern, { throttle: setting.throttle, ...planned, can });
   if (!answer || !pattern.engine) return null;
-  if ("error" in answer) return <ErrorBox error={answer.error} title="The fuel cannot be computed" />;
-  const cans = sayCans(answer, can, units);
+  if ("error" in answer) return <ErrorBox error={answer.error} title={words.fuelNotComputed()} />;
+  const cans = sayCans(answer, can, units, words);
   return (
-    <Section title="Fuel">
-      <p className="delivery-line">{sayTank(answer, pattern.engine, units)}</p>
+    <Section title={words.fuel()}>
+      <p className="delivery-line">{sayTank(answer, pattern.engine, units, words)}</p>
       <div className="delivery-cautions">
         <ShortCautions ids={fuelCautions(pattern)} />
       </div>
       <RefuelClock at={at} answer={answer} />
-      <MoreOnPhone title="Cans for a passage, reserve">
+      <MoreOnPhone title={words.cansFolded()}>
         <PlanFields planned={planned} units={units} onChange={(part) => setPlanned({ ...planned, ...part })} />
         {cans !== undefined && <output className="delivery-line">{cans}</output>}
       </MoreOnPhone>
       <details className="extras">
-        <summary>What was taken for granted</summary>
-        <AssumptionList assumptions={[BURN, ...answer.assumptions]} />
+        <summary>{words.granted()}</summary>
+        <AssumptionList assumptions={[burnTaken(words), ...answer.assumptions]} />
       </details>
     </Section>
   );
@@ -74,24 +76,25 @@ interface PlanFieldsProps {
 }
 
 function PlanFields({ planned, units, onChange }: PlanFieldsProps) {
+  const words = useWords("delivery");
   return (
     <div className="delivery-steppers">
       <Stepper
-        label="Reserve, part of the tank"
+        label={words.reserve()}
         steps={STEPS.reserve}
         value={planned.reserve}
         onChange={(reserve) => onChange({ reserve })}
       />
       <PlanField
-        label="Passage and time on scene"
-        hint="How long it is to run in all, such as 6 h."
+        label={words.passage()}
+        hint={words.passageHint()}
         dimension="time"
         unit="h"
         onRead={(passage) => onChange({ passage })}
       />
       <PlanField
-        label="One can holds"
-        hint={`${sayCan(usualCan(units), units)} is taken where this is empty.`}
+        label={words.canHolds()}
+        hint={words.canHoldsHint({ can: sayCan(usualCan(units), units) })}
         dimension="volume"
         unit={canUnit(units)}
         onRead={(can) => onChange({ can })}
@@ -100,10 +103,9 @@ function PlanFields({ planned, units, onChange }: PlanFieldsProps) {
   );
 }
 
-const BURN = {
-  what: "The burn is the pattern's figure for this throttle.",
-  effect: "A cold engine, a choke left on or a heavier load burns more; look into the tank before counting on it.",
-};
+function burnTaken(words: Words["delivery"]) {
+  return { what: words.burnTaken(), effect: words.burnEffect() };
+}
 
 interface PlanFieldProps {
   readonly label: string;
@@ -126,6 +128,7 @@ function PlanField({ onRead, ...words }: PlanFieldProps) {
 
 /** The refuel clock: by when, from a start on a full tank; it calls on this device until it is answered. */
 function RefuelClock({ at, answer }: { readonly at: KitAtHand; readonly answer: FuelAnswer }) {
+  const words = useWords("delivery");
   const running = useRefuels().find(({ kit }) => kit === at.kit.id);
   const now = useNow(true);
   const start = (started: number) =>
@@ -139,11 +142,9 @@ function RefuelClock({ at, answer }: { readonly at: KitAtHand; readonly answer: 
   const by = new Date(now + 1000 * answer.refuelAt).toISOString();
   return (
     <div className="delivery-clock">
-      <p>
-        Started now on a full tank: refuel by <strong className="tabular">{sayTime(by)}</strong>.
-      </p>
+      <p>{withParts(words.startedNow, { by: <strong className="tabular">{sayTime(by)}</strong> })}</p>
       <Button kind="primary" onPress={() => start(Date.now())}>
-        Engine started now: remind me
+        {words.remind()}
       </Button>
       <StartedEarlier onStart={start} />
     </div>
@@ -152,21 +153,22 @@ function RefuelClock({ at, answer }: { readonly at: KitAtHand; readonly answer: 
 
 /** For a pump that was started before anybody opened this page. */
 function StartedEarlier({ onStart }: { readonly onStart: (started: number) => void }) {
+  const words = useWords("delivery");
   const [text, setText] = useState("");
   const [ago, setAgo] = useState<number>();
   return (
     <details className="extras">
-      <summary>It was started earlier</summary>
+      <summary>{words.startedEarlier()}</summary>
       <QuantityField
-        label="Running since"
-        hint="How long it has run on this tank."
+        label={words.runningSince()}
+        hint={words.runningSinceHint()}
         dimension="time"
         unit="min"
         value={text}
         onChange={(typed, read) => (setText(typed), setAgo(read && read.si >= 0 ? read.si : undefined))}
       />
       <Button isDisabled={ago === undefined} onPress={() => ago !== undefined && onStart(Date.now() - 1000 * ago)}>
-        Remind me from then
+        {words.remindFrom()}
       </Button>
     </details>
   );
@@ -179,26 +181,27 @@ interface RunningClockProps {
 }
 
 function RunningClock({ running, now, onAgain }: RunningClockProps) {
+  const words = useWords("delivery");
   const due = refuelInstant(running);
   const isOver = now >= due;
   const by = sayTime(new Date(due).toISOString());
+  const clock = (
+    <span role="timer" aria-live="off" className="delivery-line tabular">
+      {isOver
+        ? words.over({ duration: sayDuration((now - due) / 1000, "face") })
+        : words.left({ duration: sayDuration((due - now) / 1000, "face") })}
+    </span>
+  );
   return (
     <div className="delivery-clock">
-      <Notice tone={isOver ? "wrong" : "plain"} title={`Refuel by ${by}`}>
-        <p>
-          <span role="timer" aria-live="off" className="delivery-line tabular">
-            {isOver
-              ? `${sayDuration((now - due) / 1000, "face")} over`
-              : `${sayDuration((due - now) / 1000, "face")} left`}
-          </span>
-          , started {sayTime(running.started)}. A locked phone sounds no alarm: keep this screen in sight.
-        </p>
+      <Notice tone={isOver ? "wrong" : "plain"} title={words.refuelBy({ by })}>
+        <p>{withParts(words.clockMore, { clock, started: sayTime(running.started) })}</p>
       </Notice>
       <div className="delivery-clock-ways">
         <Button kind="primary" onPress={onAgain}>
-          Refuelled and started again now
+          {words.refuelled()}
         </Button>
-        <Button onPress={() => refuels.stop(running.kit)}>Engine stopped: no reminder</Button>
+        <Button onPress={() => refuels.stop(running.kit)}>{words.stopped()}</Button>
       </div>
     </div>
   );

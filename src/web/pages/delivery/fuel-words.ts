@@ -1,4 +1,4 @@
-import { sayDuration } from "#words";
+import { sayDuration, type Words } from "#words";
 import { formatQuantity, isInputError, parseQuantity, type UnitSystem } from "#base";
 import type { Engine } from "#kit";
 import { fuelQuestion } from "#questions";
@@ -38,14 +38,14 @@ export function askFuel(pattern: PumpPattern, plan: FuelPlan): FuelAnswer | { re
 }
 
 /** How long a full tank lasts, never longer than it does, and how much earlier to refuel. */
-export function sayTank(answer: FuelAnswer, engine: Engine, units: UnitSystem): string {
+export function sayTank(answer: FuelAnswer, engine: Engine, units: UnitSystem, words: Words["delivery"]): string {
   const tank = formatQuantity(engine.tank, "volume", { system: units, digits: 2 });
   const burn = formatQuantity(answer.burn, "flow", { unit: units === "us" ? "US gal/h" : "L/h", digits: 2 });
   const left = formatQuantity(answer.reserve, "volume", { system: units, digits: 2 });
-  const until = `a full tank of ${tank} lasts about ${sayDuration(answer.runtime, "elapsed")} at ${burn}`;
+  const lasts = { tank, burn, runtime: sayDuration(answer.runtime, "elapsed") };
   return answer.reserve > 0
-    ? `Refuel after ${sayDuration(answer.refuelAt, "elapsed")}, with ${left} left; ${until}.`
-    : `Empty after ${sayDuration(answer.runtime, "elapsed")}: ${until}.`;
+    ? words.refuelAfter({ after: sayDuration(answer.refuelAt, "elapsed"), left, ...lasts })
+    : words.emptyAfter(lasts);
 }
 
 /** Unit that cans are sold in. */
@@ -64,10 +64,14 @@ export function sayCan(can: number, units: UnitSystem): string {
 }
 
 /** Cans for a passage. */
-export function sayCans({ cansNeeded, passageFuel }: FuelAnswer, can: number, units: UnitSystem): string | undefined {
+export function sayCans(
+  { cansNeeded, passageFuel }: FuelAnswer,
+  can: number,
+  units: UnitSystem,
+  words: Words["delivery"],
+): string | undefined {
   if (cansNeeded === undefined || passageFuel === undefined) return undefined;
   const fuel = formatQuantity(passageFuel, "volume", { system: units, digits: 2 });
-  if (cansNeeded === 0) return `It burns ${fuel}: the full tank is enough, with the reserve left.`;
-  const cans = cansNeeded === 1 ? "1 can" : `${cansNeeded} cans`;
-  return `It burns ${fuel}: take ${cans} of ${sayCan(can, units)} beside the full tank.`;
+  if (cansNeeded === 0) return words.tankEnough({ fuel });
+  return words.takeCans({ count: cansNeeded, fuel, can: sayCan(can, units) });
 }

@@ -1,3 +1,4 @@
+import { useWords } from "#web/language/index.ts";
 import { useState } from "react";
 import { ErrorBox, MoreOnPhone, Section } from "#web/parts/index.ts";
 import { ShortCautions } from "#web/parts/caution-box.tsx";
@@ -10,6 +11,8 @@ import { surroundingsOf } from "#web/rig/rig-setting.ts";
 
 /** How the kit primes at this lift, and what a slow prime says. */
 export function PrimePanel({ about }: { readonly about: Setting }) {
+  const words = useWords("delivery");
+  const prime = useWords("prime");
   const { pattern, setting, units } = about;
   const [typed, setTyped] = useState("");
   const [observed, setObserved] = useState<number>();
@@ -21,17 +24,18 @@ export function PrimePanel({ about }: { readonly about: Setting }) {
     surroundings: surroundingsOf(setting),
   });
   if (!answer) return null;
-  if ("error" in answer) return <ErrorBox error={answer.error} title="The prime cannot be computed" />;
-  const reading = readPrime(answer, units);
+  if ("error" in answer) return <ErrorBox error={answer.error} title={words.primeNotComputed()} />;
+  const reader = { units, words: prime };
+  const reading = readPrime(answer, reader);
   return (
-    <Section title="Priming">
-      <p className="delivery-line">{sayPrime(answer, setting.lift, units)}</p>
+    <Section title={words.priming()}>
+      <p className="delivery-line">{sayPrime(answer, setting.lift, reader)}</p>
       <ShortCautions ids={["never-run-dry"]} />
-      <MoreOnPhone title="How high it primes, and what a slow prime says">
-        <p>{sayGreatest(answer, pattern.hydraulics.pump.greatestLift, setting.lift, units)}</p>
+      <MoreOnPhone title={words.primeFolded()}>
+        <p>{sayGreatest(answer, pattern.hydraulics.pump.greatestLift, setting.lift, reader)}</p>
         <QuantityField
-          label="How long it really took"
-          hint="From the first stroke to water. It says whether air leaks in, and how much."
+          label={words.reallyTook()}
+          hint={words.reallyTookHint()}
           dimension="time"
           unit="s"
           value={typed}
@@ -39,7 +43,7 @@ export function PrimePanel({ about }: { readonly about: Setting }) {
         />
         {reading && <PrimeReadingNotice reading={reading} />}
         <details className="extras">
-          <summary>What was taken for granted</summary>
+          <summary>{words.granted()}</summary>
           <AssumptionList assumptions={answer.assumptions} />
         </details>
       </MoreOnPhone>

@@ -1,4 +1,5 @@
-import { sayDuration } from "#words";
+import { useWords } from "#web/language/index.ts";
+import { sayDuration, type Words } from "#words";
 import { Button, GloveRow } from "#web/parts/index.ts";
 import { Cautions } from "#web/parts/caution-box.tsx";
 import { AlarmCall } from "#web/timing/alarm-call.tsx";
@@ -7,23 +8,32 @@ import { callingRefuel, refuelInstant, refuels, type Refuel } from "./refuel.ts"
 
 /** Watches the reminders by the wall clock and calls over whatever page is shown. */
 export default function RefuelAlarm({ kept }: { readonly kept: readonly Refuel[] }) {
+  const words = useWords("calls");
   const now = useNow(true);
   useArming();
   const calling = callingRefuel(kept, now);
-  return calling ? <Call key={calling.kit} refuel={calling} now={now} /> : null;
+  return calling ? <Call key={calling.kit} refuel={calling} now={now} words={words} /> : null;
 }
 
-function Call({ refuel, now }: { readonly refuel: Refuel; readonly now: number }) {
+interface CallProps {
+  readonly refuel: Refuel;
+  /** [ms] */
+  readonly now: number;
+  /** Here since the reminder was set: what calls must not wait for its words. */
+  readonly words: Words["calls"];
+}
+
+function Call({ refuel, now, words }: CallProps) {
   const over = (now - refuelInstant(refuel)) / 1000;
   return (
     <AlarmCall
-      title={`${refuel.name}: stop the engine and refuel`}
-      face={over < 60 ? "now" : `${sayDuration(over, "face")} over`}
+      title={words.stopAndRefuel({ pump: refuel.name })}
+      face={over < 60 ? words.now() : words.over({ duration: sayDuration(over, "face") })}
     >
       <Cautions ids={["refuel-stopped-and-cool"]} />
       <GloveRow>
         <Button kind="primary" wide onPress={() => refuels.answer(refuel.kit)}>
-          Stop the alarm
+          {words.stopAlarm()}
         </Button>
       </GloveRow>
     </AlarmCall>

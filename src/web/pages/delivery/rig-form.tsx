@@ -1,3 +1,4 @@
+import { useWords } from "#web/language/index.ts";
 import { Choice } from "#web/parts/fields/choice.tsx";
 import { saySetting, type Setting } from "#web/rig/delivery-words.ts";
 import { firstSetting, standsInWater, type RigSetting } from "#web/rig/rig-setting.ts";
@@ -11,11 +12,12 @@ export interface RigFormProps {
 
 /** The two heights: what changes from boat to boat. */
 export function HeightSteppers({ about: { pattern, setting }, onChange }: RigFormProps) {
+  const words = useWords("delivery");
   if (standsInWater(pattern)) {
     return (
       <Stepper
-        label="Hose's end above the water"
-        hint="From the water inside up to where the hose goes over the rail."
+        label={words.hoseEnd()}
+        hint={words.hoseEndHint()}
         steps={STEPS.rise}
         value={setting.rise}
         onChange={(rise) => onChange({ rise })}
@@ -25,15 +27,15 @@ export function HeightSteppers({ about: { pattern, setting }, onChange }: RigFor
   return (
     <>
       <Stepper
-        label="Suction lift"
-        hint="From the water inside up to the pump."
+        label={words.suctionLift()}
+        hint={words.suctionLiftHint()}
         steps={STEPS.lift}
         value={setting.lift}
         onChange={(lift) => onChange({ lift })}
       />
       <Stepper
-        label="Rise over the rail"
-        hint="From the pump up to the end of the hose."
+        label={words.rise()}
+        hint={words.riseHint()}
         steps={STEPS.rise}
         value={setting.rise}
         onChange={(rise) => onChange({ rise })}
@@ -42,28 +44,25 @@ export function HeightSteppers({ about: { pattern, setting }, onChange }: RigFor
   );
 }
 
-const WATERS = [
-  { value: "sea", label: "Sea water" },
-  { value: "fresh", label: "Fresh water" },
-] as const;
-
 /** The rest of the rig, folded away with what it stands at in its heading. */
 export function RestOfRig({ about, onChange }: RigFormProps) {
+  const words = useWords("delivery");
+  const rig = useWords("rig");
   return (
     <details className="extras delivery-rest">
       <summary>
-        <span>Hoses, throttle, water: {saySetting(about)}</span>
+        <span>{words.rest({ setting: saySetting(about, rig) })}</span>
       </summary>
       <div className="delivery-steppers">
         <HoseSteppers about={about} onChange={onChange} />
         <EngineStepper about={about} onChange={onChange} />
         <SurroundingSteppers about={about} onChange={onChange} />
         <CountStepper
-          label="Pumps side by side on one discharge hose"
+          label={words.sideBySide()}
           value={about.setting.pumps}
           least={1}
           most={6}
-          say={(pumps) => (pumps === 1 ? "1 pump" : `${pumps} pumps`)}
+          say={(count) => words.pumps({ count })}
           onChange={(pumps) => onChange({ pumps })}
         />
       </div>
@@ -72,13 +71,14 @@ export function RestOfRig({ about, onChange }: RigFormProps) {
 }
 
 function HoseSteppers({ about: { pattern, setting, units }, onChange }: RigFormProps) {
+  const words = useWords("delivery");
   const packed = firstSetting(pattern, units);
-  const hint = (length: number) => `As packed: ${sayStep(length, STEPS.dischargeLength, units)}.`;
+  const hint = (length: number) => words.asPacked({ length: sayStep(length, STEPS.dischargeLength, units) });
   return (
     <>
       {!standsInWater(pattern) && (
         <Stepper
-          label="Suction hose"
+          label={words.suctionHose()}
           hint={hint(packed.suctionLength)}
           steps={STEPS.suctionLength}
           value={setting.suctionLength}
@@ -86,7 +86,7 @@ function HoseSteppers({ about: { pattern, setting, units }, onChange }: RigFormP
         />
       )}
       <Stepper
-        label="Discharge hose"
+        label={words.dischargeHose()}
         hint={hint(packed.dischargeLength)}
         steps={STEPS.dischargeLength}
         value={setting.dischargeLength}
@@ -97,10 +97,11 @@ function HoseSteppers({ about: { pattern, setting, units }, onChange }: RigFormP
 }
 
 function EngineStepper({ about: { pattern, setting }, onChange }: RigFormProps) {
+  const words = useWords("delivery");
   if (!pattern.engine) return null;
   return (
     <Stepper
-      label="Throttle, part of full speed"
+      label={words.throttle()}
       steps={STEPS.throttle}
       value={setting.throttle}
       onChange={(throttle) => onChange({ throttle })}
@@ -109,18 +110,23 @@ function EngineStepper({ about: { pattern, setting }, onChange }: RigFormProps) 
 }
 
 function SurroundingSteppers({ about: { setting }, onChange }: RigFormProps) {
+  const words = useWords("delivery");
+  const waters = [
+    { value: "sea", label: words.seaWater() },
+    { value: "fresh", label: words.freshWater() },
+  ] as const;
   return (
     <>
-      <Choice label="Water" options={WATERS} value={setting.water} onChange={(water) => onChange({ water })} />
+      <Choice label={words.water()} options={waters} value={setting.water} onChange={(water) => onChange({ water })} />
       <Stepper
-        label="Water temperature"
+        label={words.waterTemperature()}
         steps={STEPS.waterTemperature}
         value={setting.waterTemperature}
         onChange={(waterTemperature) => onChange({ waterTemperature })}
       />
       <Stepper
-        label="Altitude"
-        hint="Thin air lets a pump lift less and an engine give less."
+        label={words.altitude()}
+        hint={words.altitudeHint()}
         steps={STEPS.altitude}
         value={setting.altitude}
         onChange={(altitude) => onChange({ altitude })}

@@ -1,9 +1,11 @@
+import type { Words } from "#words";
+import { useWords } from "#web/language/index.ts";
 import { useState } from "react";
 import { FieldFrame } from "#web/parts/fields/field-frame.tsx";
 import { Button } from "#web/parts/index.ts";
 import { readQuantity } from "#web/parts/fields/quantity-field.tsx";
 import { usePreferences } from "#web/theme/index.ts";
-import { sayStep, stepBy, stepFault, type Steps } from "./stepping.ts";
+import { isOnScale, sayStep, stepBy, stepFault, type Steps } from "./stepping.ts";
 
 export interface StepperProps {
   readonly label: string;
@@ -16,14 +18,15 @@ export interface StepperProps {
 
 /** A quantity set by taps with gloves on, or typed with any unit. */
 export function Stepper({ label, hint, steps, value, onChange }: StepperProps) {
+  const words = useWords("delivery");
   const { units } = usePreferences();
   const [typed, setTyped] = useState<string>();
   const { unit } = steps[units];
-  const fault = typed === undefined ? undefined : faultOf(typed, steps, units);
+  const fault = typed === undefined ? undefined : faultOf(typed, steps, units, words);
   const type = (text: string) => {
     setTyped(text);
     const read = readQuantity(text, steps.dimension, unit);
-    if ("reading" in read && stepFault(read.reading.si, steps, units) === undefined) onChange(read.reading.si);
+    if ("reading" in read && isOnScale(read.reading.si, steps)) onChange(read.reading.si);
   };
   const step = (direction: 1 | -1) => {
     setTyped(undefined);
@@ -33,7 +36,12 @@ export function Stepper({ label, hint, steps, value, onChange }: StepperProps) {
     <FieldFrame label={label} {...(hint !== undefined && { hint })} {...(fault !== undefined && { fault })}>
       {(ids) => (
         <div className="stepper">
-          <StepButton words={`${label}: less`} sign={"\u2212"} isEnd={value <= steps.least} onPress={() => step(-1)} />
+          <StepButton
+            label={words.less({ label })}
+            sign={"\u2212"}
+            isEnd={value <= steps.least}
+            onPress={() => step(-1)}
+          />
           <input
             className="field-input stepper-input"
             {...ids}
@@ -45,28 +53,28 @@ export function Stepper({ label, hint, steps, value, onChange }: StepperProps) {
             onChange={(event) => type(event.target.value)}
             onBlur={() => setTyped(undefined)}
           />
-          <StepButton words={`${label}: more`} sign="+" isEnd={value >= steps.most} onPress={() => step(1)} />
+          <StepButton label={words.more({ label })} sign="+" isEnd={value >= steps.most} onPress={() => step(1)} />
         </div>
       )}
     </FieldFrame>
   );
 }
 
-function faultOf(text: string, steps: Steps, units: "metric" | "us"): string | undefined {
+function faultOf(text: string, steps: Steps, units: "metric" | "us", words: Words["delivery"]): string | undefined {
   const read = readQuantity(text, steps.dimension, steps[units].unit);
-  return "fault" in read ? read.fault : stepFault(read.reading.si, steps, units);
+  return "fault" in read ? read.fault : stepFault(read.reading.si, steps, units, words);
 }
 
 interface StepButtonProps {
-  readonly words: string;
+  readonly label: string;
   readonly sign: string;
   readonly isEnd: boolean;
   readonly onPress: () => void;
 }
 
-function StepButton({ words, sign, isEnd, onPress }: StepButtonProps) {
+function StepButton({ label, sign, isEnd, onPress }: StepButtonProps) {
   return (
-    <Button isQuick label={words} isDisabled={isEnd} onPress={onPress}>
+    <Button isQuick label={label} isDisabled={isEnd} onPress={onPress}>
       <span className="stepper-sign" aria-hidden="true">
         {sign}
       </span>
@@ -86,18 +94,19 @@ export interface CountStepperProps {
 
 /** A small count, set by taps. */
 export function CountStepper({ label, value, least, most, say, onChange }: CountStepperProps) {
+  const words = useWords("delivery");
   return (
     <fieldset className="field">
       <legend className="field-label">{label}</legend>
       <div className="stepper">
         <StepButton
-          words={`${label}: less`}
+          label={words.less({ label })}
           sign={"\u2212"}
           isEnd={value <= least}
           onPress={() => onChange(value - 1)}
         />
         <output className="stepper-count">{say(value)}</output>
-        <StepButton words={`${label}: more`} sign="+" isEnd={value >= most} onPress={() => onChange(value + 1)} />
+        <StepButton label={words.more({ label })} sign="+" isEnd={value >= most} onPress={() => onChange(value + 1)} />
       </div>
     </fieldset>
   );

@@ -1,7 +1,9 @@
+import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
 import { parseQuantity } from "#base";
 import { sayStep, stepBy, stepFault, STEPS } from "./stepping.ts";
 
+const words = await fetchWords("en", "delivery");
 const metres = (text: string) => parseQuantity(text, "length");
 
 describe("setting a quantity by steps", () => {
@@ -33,7 +35,7 @@ describe("setting a quantity by steps", () => {
     expect(sayStep(4.572, STEPS.suctionLength, "metric")).toBe("4.57\u00a0m");
     expect(sayStep(4.572, STEPS.suctionLength, "us")).toBe("15\u00a0ft");
     expect(sayStep(0.85, STEPS.throttle, "metric")).toBe("85\u00a0%");
-    expect(stepFault(1.2, STEPS.throttle, "metric")).toBe("From 30\u00a0% to 100\u00a0%.");
-    expect(stepFault(0.8, STEPS.throttle, "metric")).toBeUndefined();
+    expect(stepFault(1.2, STEPS.throttle, "metric", words)).toBe("From 30\u00a0% to 100\u00a0%.");
+    expect(stepFault(0.8, STEPS.throttle, "metric", words)).toBeUndefined();
   });
 });

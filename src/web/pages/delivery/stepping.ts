@@ -1,3 +1,4 @@
+import type { Words } from "#words";
 import { inUnit, parseQuantity, type Dimension, type UnitSystem } from "#base";
 
 /** A quantity set by steps: what it is, and how far a tap goes in each system, in that system's own unit. */
@@ -59,8 +60,13 @@ export function sayStep(si: number, steps: Steps, system: UnitSystem): string {
   return `${Number(inUnit(si, unit, steps.dimension).toPrecision(3))}\u00a0${unit}`;
 }
 
+/** Whether a value can be set. */
+export function isOnScale(si: number, { least, most }: Steps): boolean {
+  return si >= least && si <= most;
+}
+
 /** Why a value cannot be set, or nothing. */
-export function stepFault(si: number, steps: Steps, system: UnitSystem): string | undefined {
-  if (si >= steps.least && si <= steps.most) return undefined;
-  return `From ${sayStep(steps.least, steps, system)} to ${sayStep(steps.most, steps, system)}.`;
+export function stepFault(si: number, steps: Steps, system: UnitSystem, words: Words["delivery"]): string | undefined {
+  if (isOnScale(si, steps)) return undefined;
+  return words.fromTo({ least: sayStep(steps.least, steps, system), most: sayStep(steps.most, steps, system) });
 }

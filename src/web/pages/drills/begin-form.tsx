@@ -5,9 +5,11 @@ import { uuidv7 } from "uuidv7";
 import { useCarryOut } from "#web/device/index.ts";
 import { Button, ErrorBox, Notice, Section, TextField, useDoing } from "#web/parts/index.ts";
 import type { KitAtHand } from "#web/kit-view/at-hand.ts";
+import { useWords } from "#web/language/index.ts";
 
 /** Sets the kit aside for a drill: who is drilled, and the seal as it is read before it is broken. */
 export function BeginForm({ at }: { readonly at: KitAtHand }) {
+  const words = useWords("drill");
   const { kit, view } = at;
   const carryOut = useCarryOut();
   const doing = useDoing();
@@ -20,17 +22,14 @@ export function BeginForm({ at }: { readonly at: KitAtHand }) {
     doing.run(() =>
       carryOut((one) => beginDrill(one, kit, { drill: uuidv7(), sealSeen: hasNone ? "" : seal.trim(), trainees })),
     );
-  if (!mayWrite(view.me.role, "drill-begun")) return <Notice title="No drill is on: a keeper begins one" />;
-  if (kit.turnaround) return <Notice title="A turnaround is open: close it before a drill" />;
+  if (!mayWrite(view.me.role, "drill-begun")) return <Notice title={words.noneOn()} />;
+  if (kit.turnaround) return <Notice title={words.turnaroundOpen()} />;
   return (
-    <Section title="Set it aside for a drill">
-      <p>
-        The kit does not count as ready from here on, until it has been turned round and sealed after the drill. Whoever
-        plants the faults is not drilled, and does it unseen.
-      </p>
+    <Section title={words.setAside()}>
+      <p>{words.setAsideMore()}</p>
       <Trainees at={at} picked={trainees} onPick={setTrainees} />
       <TextField
-        label="Seal number, read off the container"
+        label={words.sealRead()}
         value={seal}
         onChange={(text) => {
           setSeal(text);
@@ -40,19 +39,16 @@ export function BeginForm({ at }: { readonly at: KitAtHand }) {
         limit={40}
       />
       <Button wide isPressed={hasNone} onPress={() => setHasNone(!hasNone)}>
-        There is no seal on it
+        {words.noSeal()}
       </Button>
       {differs && (
-        <Notice tone="attention" title="That is not what the record says" isNews>
-          <p>
-            Look at the seal once more. If it reads so, somebody has opened the kit since: begin all the same, and it
-            stands in the log as read.
-          </p>
+        <Notice tone="attention" title={words.sealDiffers()} isNews>
+          <p>{words.sealDiffersMore()}</p>
         </Notice>
       )}
-      <ErrorBox error={doing.error} title="Not begun" />
+      <ErrorBox error={doing.error} title={words.notBegun()} />
       <Button kind="primary" isDisabled={!isReady} isBusy={doing.isBusy} onPress={() => void begin()}>
-        Break the seal and begin the drill
+        {words.begin()}
       </Button>
     </Section>
   );
@@ -66,10 +62,11 @@ interface TraineesProps {
 
 /** Who is to find what is planted. */
 function Trainees({ at: { view }, picked, onPick }: TraineesProps) {
+  const words = useWords("drill");
   const hands = view.people.filter(({ left, role }) => !left && mayWrite(role, "turnaround-opened"));
   return (
     <fieldset className="drill-people">
-      <legend className="field-label">Who is drilled?</legend>
+      <legend className="field-label">{words.whoDrilled()}</legend>
       {hands.map(({ id, name }) => {
         const isPicked = picked.includes(id);
         const toggle = () => onPick(isPicked ? picked.filter((one) => one !== id) : [...picked, id]);

@@ -6,9 +6,12 @@ import { Button, ButtonRow, ErrorBox, Section, useDoing } from "#web/parts/index
 import type { DrillAtHand } from "./drill-at-hand.ts";
 import { FaultWords, nameOfFault } from "./fault-list.tsx";
 import { FoundMark } from "./results.tsx";
+import { useWords } from "#web/language/index.ts";
 
 /** Found, missed and not planted, with what is left to be done about each. */
 export function ComparedPanel({ at }: { readonly at: DrillAtHand }) {
+  const drills = useWords("drills");
+  const words = useWords("drill");
   const { faults } = at.comparison;
   const doing = useDoing();
   const carryOut = useCarryOut();
@@ -17,10 +20,10 @@ export function ComparedPanel({ at }: { readonly at: DrillAtHand }) {
   const left = faults.filter(({ removed }) => !removed).length;
   return (
     <>
-      <Section title="What was planted">
+      <Section title={words.whatPlanted()}>
         {left > 0 && (
-          <CautionBox signal="WARNING" hazard="Planted faults are in this kit">
-            <p>A pump with a fault in it fails on the boat that needs it. Take each one out, then name it here.</p>
+          <CautionBox signal="WARNING" hazard={words.inKit()}>
+            <p>{words.inKitMore()}</p>
           </CautionBox>
         )}
         <ol className="drill-faults">
@@ -29,21 +32,21 @@ export function ComparedPanel({ at }: { readonly at: DrillAtHand }) {
               <FaultWords pattern={at.pattern} fault={fault} />
               <FoundMark at={at} fault={fault} />
               {fault.removed ? (
-                <span>Taken out.</span>
+                <span>{words.takenOut()}</span>
               ) : (
                 <Button
                   kind="primary"
-                  label={`Taken out: ${nameOfFault(at.pattern, fault)}`}
+                  label={words.takenOutNamed({ fault: nameOfFault(at.pattern, fault, drills) })}
                   isBusy={doing.isBusy}
                   onPress={() => remove(fault.plant, fault.number)}
                 >
-                  It is taken out
+                  {words.isTakenOut()}
                 </Button>
               )}
             </li>
           ))}
         </ol>
-        <ErrorBox error={doing.error} title="Not written down" />
+        <ErrorBox error={doing.error} title={words.notWritten()} />
       </Section>
       <NotPlanted at={at} />
     </>
@@ -51,10 +54,11 @@ export function ComparedPanel({ at }: { readonly at: DrillAtHand }) {
 }
 
 function NotPlanted({ at }: { readonly at: DrillAtHand }) {
+  const words = useWords("drill");
   const { unjudged, wrong, real } = at.comparison;
   if (unjudged.length + wrong.length + real.length === 0) return null;
   return (
-    <Section title="Found, and not planted">
+    <Section title={words.notPlanted()}>
       <ul className="drill-faults">
         {unjudged.map((finding) => (
           <li key={finding.id}>
@@ -64,12 +68,12 @@ function NotPlanted({ at }: { readonly at: DrillAtHand }) {
         ))}
         {wrong.map((finding) => (
           <li key={finding.id}>
-            <FindingWords at={at} finding={finding} /> Nothing was wrong there.
+            <FindingWords at={at} finding={finding} /> {words.nothingWrong()}
           </li>
         ))}
         {real.map((finding) => (
           <li key={finding.id}>
-            <FindingWords at={at} finding={finding} /> It is real, and is put right like any other.
+            <FindingWords at={at} finding={finding} /> {words.isRealPutRight()}
           </li>
         ))}
       </ul>
@@ -78,9 +82,10 @@ function NotPlanted({ at }: { readonly at: DrillAtHand }) {
 }
 
 function FindingWords({ at, finding }: { readonly at: DrillAtHand; readonly finding: Finding }) {
+  const words = useWords("drills");
   return (
     <span>
-      <strong>{nameOfFault(at.pattern, finding)}</strong>
+      <strong>{nameOfFault(at.pattern, finding, words)}</strong>
       {finding.note !== undefined && `. ${finding.note}`}
     </span>
   );
@@ -88,24 +93,25 @@ function FindingWords({ at, finding }: { readonly at: DrillAtHand; readonly find
 
 /** The second person looks, and says whether it is real. */
 function Judge({ at: { kit, drill, view }, finding }: { readonly at: DrillAtHand; readonly finding: Finding }) {
+  const words = useWords("drill");
   const doing = useDoing();
   const carryOut = useCarryOut();
   const judge = (real: boolean) =>
     void doing.run(() =>
       carryOut((one) => judgeDrillFinding(one, kit, { drill: drill.id, finding: finding.id, real })),
     );
-  if (drill.begun.trainees.includes(view.me.id)) return <span>The second person says whether it is real.</span>;
+  if (drill.begun.trainees.includes(view.me.id)) return <span>{words.secondSays()}</span>;
   return (
     <>
       <ButtonRow>
         <Button isBusy={doing.isBusy} onPress={() => judge(true)}>
-          It is real
+          {words.isReal()}
         </Button>
         <Button isBusy={doing.isBusy} onPress={() => judge(false)}>
-          Nothing is wrong there
+          {words.isNothing()}
         </Button>
       </ButtonRow>
-      <ErrorBox error={doing.error} title="Not written down" />
+      <ErrorBox error={doing.error} title={words.notWritten()} />
     </>
   );
 }

@@ -12,9 +12,13 @@ import { PlantForm } from "./plant-form.tsx";
 import { PlantedPanel } from "./planted-panel.tsx";
 import "#web/kit-view/kit.css";
 import "./drills.css";
+import { useWords, withParts } from "#web/language/index.ts";
 
 /** The drill on one kit, from setting it aside to its end. */
 export default function DrillPage() {
+  const words = useWords("drill");
+  // Here before faults are compared, so that the page does not wait then.
+  useWords("drills");
   const { id = "" } = useParams<{ readonly id: string }>();
   const at = findKit(useStation(), id);
   if (!at) return <NoSuchKit />;
@@ -23,7 +27,7 @@ export default function DrillPage() {
   const [drill] = drillsOn(kit);
   return (
     <Page
-      title={`Drill on ${kit.name}`}
+      title={words.title({ kit: kit.name })}
       back={{ to: `/kit/${kit.id}`, label: kit.name }}
       {...(standing && { beside: <StandingMark standing={standing.standing} size="large" /> })}
     >
@@ -34,7 +38,7 @@ export default function DrillPage() {
           <NoDrillOn at={at} />
         )}
         <ButtonRow>
-          <ButtonLink to="/drills">All drills of the station</ButtonLink>
+          <ButtonLink to="/drills">{words.all()}</ButtonLink>
         </ButtonRow>
       </div>
     </Page>
@@ -43,29 +47,31 @@ export default function DrillPage() {
 
 /** A drill that has just ended leaves a turnaround to be sealed; else one can be begun. */
 function NoDrillOn({ at }: { readonly at: KitAtHand }) {
+  const words = useWords("drill");
   const { turnaround, id } = at.kit;
   if (turnaround?.drill === undefined) return <BeginForm at={at} />;
   return (
-    <Section title="The drill has ended">
-      <p>Look again at the lines that the sealing names, then seal the kit. It is not ready before.</p>
+    <Section title={words.hasEnded()}>
+      <p>{words.hasEndedMore()}</p>
       <ButtonLink kind="primary" to={`/kit/${id}/turnaround?at=seal`}>
-        Go on to the sealing
+        {words.toSealing()}
       </ButtonLink>
     </Section>
   );
 }
 
 function DrillOn({ at }: { readonly at: DrillAtHand }) {
+  const words = useWords("drill");
   const { drill, kit, view } = at;
   const plants = Object.values(drill.plants);
   const isTrainee = drill.begun.trainees.includes(view.me.id);
+  const who = drill.begun.trainees.map((person) => nameOf(view, person)).join(", ");
   return (
     <>
-      <Notice tone="attention" title={`${kit.name} is set aside: it must not go`}>
+      <Notice tone="attention" title={words.aside({ kit: kit.name })}>
         <p>
-          Since <Timestamp at={drill.begun.at} />, for{" "}
-          {drill.begun.trainees.map((person) => nameOf(at.view, person)).join(", ")}.{" "}
-          {plants.length === 0 ? "Nothing is written down as planted yet." : "Faults are planted."}
+          {withParts(({ at: mark }) => words.sinceFor({ at: mark, who }), { at: <Timestamp at={drill.begun.at} /> })}{" "}
+          {plants.length === 0 ? words.nothingPlanted() : words.planted()}
         </p>
       </Notice>
       {plants.length === 0 && !kit.turnaround && !isTrainee && <PlantForm at={at} drill={drill} />}
@@ -83,14 +89,13 @@ function DrillOn({ at }: { readonly at: DrillAtHand }) {
 
 /** The way into the turnaround, for who is drilled. */
 function Looking({ at: { kit }, isTrainee }: { readonly at: DrillAtHand; readonly isTrainee: boolean }) {
+  const words = useWords("drill");
   if (!isTrainee) return null;
   return (
-    <Section title="Find what was planted">
-      <p>
-        Turn the kit round as always, and raise a finding for whatever is wrong. How many faults there are nobody says.
-      </p>
+    <Section title={words.find()}>
+      <p>{words.findMore()}</p>
       <ButtonLink kind="primary" to={`/kit/${kit.id}/turnaround`}>
-        {kit.turnaround ? "Go on with the turnaround" : "Open it for the turnaround"}
+        {kit.turnaround ? words.goOn() : words.openIt()}
       </ButtonLink>
     </Section>
   );

@@ -1,4 +1,4 @@
-import { sayPercent } from "#words";
+import { sayPercent, type Words } from "#words";
 import { checkChances, drillsOf, reportStep, type CheckChance, type KitDrill } from "#station";
 import { patternKey } from "#kit";
 import { useMemo } from "react";
@@ -10,21 +10,21 @@ import { nameOf } from "#web/kit-view/at-hand.ts";
 import { FoundMark, sayResult } from "./results.tsx";
 import { FaultWords } from "./fault-list.tsx";
 import "./drills.css";
+import { useWords, withParts } from "#web/language/index.ts";
 
 /** Drills of the station: those that are on, what the others showed, and how often each check found what was planted. */
 export default function DrillsPage() {
+  const frame = useWords("frame");
+  const words = useWords("drills");
   const view = useStation();
   const { on, over } = useMemo(() => drillsOf(view), [view]);
   const chances = useMemo(() => checkChances(view), [view]);
   return (
-    <Page title="Drills" back={{ to: "/people", label: "People" }}>
-      <p>
-        Somebody plants faults in a kit that is set aside, others look for them in a turnaround. What checks find of
-        what was planted shows how far they can be trusted. A drill is begun on the page of a kit.
-      </p>
-      <Section title="Now">
+    <Page title={words.title()} back={{ to: "/people", label: frame.people() }}>
+      <p>{words.what()}</p>
+      <Section title={words.now()}>
         {on.length === 0 ? (
-          <EmptyState title="No drill is on" />
+          <EmptyState title={words.noneOn()} />
         ) : (
           <ul className="drill-faults">
             {on.map((one) => (
@@ -33,8 +33,12 @@ export default function DrillsPage() {
           </ul>
         )}
       </Section>
-      <Section title="Past drills">
-        {over.length === 0 ? <EmptyState title="None yet" /> : over.map((one) => <Past key={one.drill.id} one={one} />)}
+      <Section title={words.past()}>
+        {over.length === 0 ? (
+          <EmptyState title={words.noneYet()} />
+        ) : (
+          over.map((one) => <Past key={one.drill.id} one={one} />)
+        )}
       </Section>
       <Checks chances={chances} />
       <Missed chances={chances} />
@@ -43,27 +47,31 @@ export default function DrillsPage() {
 }
 
 function DrillNow({ one: { kit, drill } }: { readonly one: KitDrill }) {
+  const words = useWords("drills");
   return (
     <li>
       <span>
-        <strong>{kit.name}</strong>, set aside since <Timestamp at={drill.begun.at} />
+        {withParts(words.asideSince, { kit: <strong>{kit.name}</strong>, at: <Timestamp at={drill.begun.at} /> })}
       </span>
-      <ButtonLink to={`/kit/${kit.id}/drill`}>Go to this drill</ButtonLink>
+      <ButtonLink to={`/kit/${kit.id}/drill`}>{words.goTo()}</ButtonLink>
     </li>
   );
 }
 
 function Past({ one }: { readonly one: KitDrill }) {
+  const words = useWords("drills");
   const view = useStation();
   const { kit, drill, comparison, pattern } = one;
-  const { faults, wrong, real } = comparison;
+  const { faults } = comparison;
   const who = drill.begun.trainees.map((id) => nameOf(view, id)).join(", ");
   const isCompared = drill.ended?.how === "compared";
   return (
     <details className="drill-past">
       <summary>
-        <Timestamp at={drill.begun.at} as="day" />, {kit.name}, {who}:{" "}
-        <strong>{isCompared ? sayResult(faults, wrong, real) : "not compared"}</strong>
+        {withParts((mark) => words.pastLine({ ...mark, kit: kit.name, who }), {
+          day: <Timestamp at={drill.begun.at} as="day" />,
+          result: <strong>{isCompared ? sayResult(comparison, words) : words.notCompared()}</strong>,
+        })}
       </summary>
       {!isCompared && <p>{drill.ended?.reason}</p>}
       <ol className="drill-faults">
@@ -75,24 +83,22 @@ function Past({ one }: { readonly one: KitDrill }) {
         ))}
       </ol>
       <p>
-        <Link to={`/kit/${kit.id}`}>The page of {kit.name}</Link>
+        <Link to={`/kit/${kit.id}`}>{words.pageOf({ kit: kit.name })}</Link>
       </p>
     </details>
   );
 }
 
 function Checks({ chances }: { readonly chances: readonly CheckChance[] }) {
+  const words = useWords("drills");
   if (chances.length === 0) return null;
   return (
-    <Section title="What each check finds">
-      <p className="quiet">
-        Of faults planted that a check can find, where it was made. The range holds the truth nine times in ten; few
-        faults make it wide. Planted faults are looked for harder than others.
-      </p>
+    <Section title={words.checks()}>
+      <p className="quiet">{words.checksMore()}</p>
       <Table
-        caption="Found of planted, by check"
+        caption={words.foundByCheck()}
         isCaptionHidden
-        columns={CHECKS}
+        columns={columns(words)}
         rows={chances}
         rowKey={({ pattern, check }) => `${pattern.id} ${check.id}`}
       />
@@ -100,24 +106,25 @@ function Checks({ chances }: { readonly chances: readonly CheckChance[] }) {
   );
 }
 
-const CHECKS: readonly Column<CheckChance>[] = [
-  { key: "check", head: "Check", cell: ({ check }) => check.ask },
-  { key: "line", head: "Line", cell: ({ pattern, line }) => `${pattern.name}, line ${line}` },
-  { key: "found", head: "Found", cell: ({ found, planted }) => `${found} of ${planted}` },
+const columns = (words: Words["drills"]): readonly Column<CheckChance>[] => [
+  { key: "check", head: words.check(), cell: ({ check }) => check.ask },
+  { key: "line", head: words.line(), cell: ({ pattern, line }) => words.lineOf({ pattern: pattern.name, line }) },
+  { key: "found", head: words.found(), cell: ({ found, planted }) => words.foundOf({ found, planted }) },
   {
     key: "between",
-    head: "Finds it",
-    cell: ({ told: { interval } }) => `between ${sayPercent(interval[0])} and ${sayPercent(interval[1])}`,
+    head: words.findsIt(),
+    cell: ({ told: { interval } }) => words.between({ low: sayPercent(interval[0]), high: sayPercent(interval[1]) }),
   },
 ];
 
 /** Lines most often missed, to be told to the pattern's owner. */
 function Missed({ chances }: { readonly chances: readonly CheckChance[] }) {
+  const words = useWords("drills");
   const missed = chances.filter(({ found, planted }) => found < planted).slice(0, 5);
   if (missed.length === 0) return null;
   return (
-    <Section title="Lines most often missed">
-      <p>The words of a line may be why it is missed. Whoever answers for the pattern reads what you report.</p>
+    <Section title={words.missedLines()}>
+      <p>{words.missedLinesMore()}</p>
       <ul className="drill-faults">
         {missed.map((one) => (
           <MissedLine key={`${one.pattern.id} ${one.check.id}`} one={one} />
@@ -128,29 +135,31 @@ function Missed({ chances }: { readonly chances: readonly CheckChance[] }) {
 }
 
 function MissedLine({ one: { pattern, check, line, found, planted } }: { readonly one: CheckChance }) {
+  const words = useWords("drills");
   const carryOut = useCarryOut();
   const { error, isBusy, run } = useDoing();
   const view = useStation();
   const step = pattern.stages.flatMap(({ steps }) => steps).find(({ checks }) => checks.includes(check.id))?.id ?? "";
+  // Of one wording whatever the language: it is held against what was reported before.
   const note = `Drills: found ${found} of ${planted} planted faults. ${check.ask}`;
   const isTold = view.entriesOf(`pattern:${pattern.id}`).some(({ body }) => (body as { note?: string }).note === note);
   const tell = () => run(() => carryOut((at) => reportStep(at, patternKey(pattern), { step, what: "unclear", note })));
   return (
     <li>
       <span>
-        <strong>
-          {pattern.name}, line {line}
-        </strong>
-        : missed {planted - found} of {planted}. {check.ask}
+        {withParts(({ line: mark }) => words.missedOf({ line: mark, missed: planted - found, planted }), {
+          line: <strong>{words.lineOf({ pattern: pattern.name, line })}</strong>,
+        })}{" "}
+        {check.ask}
       </span>
       {isTold ? (
-        <span>Reported.</span>
+        <span>{words.reported()}</span>
       ) : (
-        <Button label={`Report line ${line} of ${pattern.name}`} isBusy={isBusy} onPress={() => void tell()}>
-          Report it to the pattern's owner
+        <Button label={words.reportLine({ line, pattern: pattern.name })} isBusy={isBusy} onPress={() => void tell()}>
+          {words.report()}
         </Button>
       )}
-      <ErrorBox error={error} title="Not reported" />
+      <ErrorBox error={error} title={words.notReported()} />
     </li>
   );
 }

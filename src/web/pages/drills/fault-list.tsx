@@ -2,6 +2,8 @@ import { itemNamed, modeNamed, modesOf, type Mode, type Pattern } from "#kit";
 import { MOST_FAULTS, type PlantedFault } from "#readiness";
 import { useState } from "react";
 import { Button, TextField } from "#web/parts/index.ts";
+import { useWords } from "#web/language/index.ts";
+import type { Words } from "#words";
 
 interface FaultListProps {
   readonly pattern: Pattern;
@@ -15,6 +17,8 @@ const NONE: PlantedFault = { item: "", mode: "", how: "" };
 
 /** Faults chosen one by one from the modes of the pattern, each with what exactly was done. */
 export function FaultList({ pattern, faults, onChange, isOffered = () => true }: FaultListProps) {
+  const drills = useWords("drills");
+  const words = useWords("drill");
   const [draft, setDraft] = useState(NONE);
   const isWhole = draft.mode !== "" && draft.how.trim() !== "";
   const add = () => {
@@ -30,10 +34,10 @@ export function FaultList({ pattern, faults, onChange, isOffered = () => true }:
               <FaultWords pattern={pattern} fault={fault} />
               <Button
                 kind="quiet"
-                label={`Take ${nameOfFault(pattern, fault)} off the list`}
+                label={words.takeOffNamed({ fault: nameOfFault(pattern, fault, drills) })}
                 onPress={() => onChange(faults.filter((_, other) => other !== at))}
               >
-                Take off the list
+                {words.takeOff()}
               </Button>
             </li>
           ))}
@@ -44,7 +48,7 @@ export function FaultList({ pattern, faults, onChange, isOffered = () => true }:
           <FaultFields pattern={pattern} draft={draft} onChange={setDraft} isOffered={isOffered} />
           <div>
             <Button isDisabled={!isWhole} onPress={add}>
-              Add this fault to the list
+              {words.add()}
             </Button>
           </div>
         </>
@@ -61,19 +65,20 @@ interface FaultFieldsProps {
 }
 
 function FaultFields({ pattern, draft, onChange, isOffered }: FaultFieldsProps) {
+  const words = useWords("drill");
   const { item, mode, how } = draft;
   const items = pattern.items.filter(({ id }) => modesOf(pattern, id).some(isOffered));
   const [offered, kept] = [modesOf(pattern, item).filter(isOffered), modesOf(pattern, item).length];
   return (
     <>
       <label className="field">
-        <span className="field-label">On which item?</span>
+        <span className="field-label">{words.onItem()}</span>
         <select
           className="field-input"
           value={item}
           onChange={({ target }) => onChange({ ...NONE, item: target.value })}
         >
-          <option value="">Choose an item</option>
+          <option value="">{words.chooseItem()}</option>
           {items.map(({ id, name }) => (
             <option key={id} value={id}>
               {name}
@@ -82,31 +87,27 @@ function FaultFields({ pattern, draft, onChange, isOffered }: FaultFieldsProps) 
         </select>
       </label>
       <label className="field">
-        <span className="field-label">Which fault?</span>
+        <span className="field-label">{words.whichFault()}</span>
         <select
           className="field-input"
           value={mode}
           disabled={item === ""}
           onChange={({ target }) => onChange({ ...draft, mode: target.value })}
         >
-          <option value="">Choose a fault</option>
+          <option value="">{words.chooseFault()}</option>
           {offered.map(({ id, name }) => (
             <option key={id} value={id}>
               {name}
             </option>
           ))}
         </select>
-        {offered.length < kept && (
-          <span className="field-hint">
-            Some of its faults are not offered: they could burn or shock who looks for them.
-          </span>
-        )}
+        {offered.length < kept && <span className="field-hint">{words.someKept()}</span>}
       </label>
       <TextField
-        label="What exactly is done to it"
-        hint="So that it can be taken out again by somebody who did not see it."
+        label={words.whatDone()}
+        hint={words.whatDoneHint()}
         value={how}
-        onChange={(words) => onChange({ ...draft, how: words })}
+        onChange={(text) => onChange({ ...draft, how: text })}
         limit={300}
       />
     </>
@@ -121,9 +122,10 @@ export function FaultWords({
   readonly pattern: Pattern | undefined;
   readonly fault: PlantedFault;
 }) {
+  const words = useWords("drills");
   return (
     <span>
-      <strong>{nameOfFault(pattern, fault)}</strong>
+      <strong>{nameOfFault(pattern, fault, words)}</strong>
       <br />
       {fault.how}
     </span>
@@ -134,7 +136,8 @@ export function FaultWords({
 export function nameOfFault(
   pattern: Pattern | undefined,
   { item, mode }: { readonly item: string; readonly mode: string },
+  words: Words["drills"],
 ): string {
   const [of, what] = pattern ? [itemNamed(pattern, item)?.name, modeNamed(pattern, mode)?.name] : [];
-  return what === undefined ? (of ?? item) : `${of ?? item}: ${what}`;
+  return what === undefined ? (of ?? item) : words.faultOf({ item: of ?? item, fault: what });
 }

@@ -8,6 +8,7 @@ import { CautionBox } from "#web/parts/caution-box.tsx";
 import { Button, ErrorBox, Section, TextField, useDoing } from "#web/parts/index.ts";
 import type { KitAtHand } from "#web/kit-view/at-hand.ts";
 import { FaultList } from "./fault-list.tsx";
+import { useWords } from "#web/language/index.ts";
 
 interface PlantFormProps {
   readonly at: KitAtHand;
@@ -16,6 +17,7 @@ interface PlantFormProps {
 
 /** What the second person plants: chosen here, kept on this device, and only its hash written in the log. */
 export function PlantForm({ at: { kit, pattern }, drill }: PlantFormProps) {
+  const words = useWords("drill");
   const { plants } = useThisDevice();
   const carryOut = useCarryOut();
   const doing = useDoing();
@@ -28,16 +30,10 @@ export function PlantForm({ at: { kit, pattern }, drill }: PlantFormProps) {
     await carryOut((one) => plantFaults(one, kit, seal.trim() === "" ? said : { ...said, seal: seal.trim() }));
   };
   return (
-    <Section title="Plant the faults">
-      <p>
-        Do this unseen. What you plant stays on this device: the station's log gets a number that proves it afterwards,
-        and shows nothing of it before.
-      </p>
-      <CautionBox signal="WARNING" hazard="A planted fault can injure">
-        <p>
-          Plant nothing that can hurt who looks for it or who runs the pump: no fuel that leaks, no guard taken off, no
-          gas alarm put out of use. If in doubt, leave it out.
-        </p>
+    <Section title={words.plant()}>
+      <p>{words.plantMore()}</p>
+      <CautionBox signal="WARNING" hazard={words.canInjure()}>
+        <p>{words.canInjureMore()}</p>
       </CautionBox>
       <FaultList
         pattern={pattern}
@@ -45,21 +41,15 @@ export function PlantForm({ at: { kit, pattern }, drill }: PlantFormProps) {
         onChange={setFaults}
         isOffered={(mode) => mayBePlanted(pattern, mode)}
       />
-      <TextField
-        label="Seal put on after planting, if you put one on"
-        value={seal}
-        onChange={setSeal}
-        isShort
-        limit={40}
-      />
-      <ErrorBox error={doing.error} title="Not written down" />
+      <TextField label={words.sealAfter()} value={seal} onChange={setSeal} isShort limit={40} />
+      <ErrorBox error={doing.error} title={words.notWritten()} />
       <Button
         kind="primary"
         isDisabled={faults.length === 0}
         isBusy={doing.isBusy}
         onPress={() => void doing.run(plant)}
       >
-        They are planted
+        {words.arePlanted()}
       </Button>
     </Section>
   );

@@ -5,6 +5,7 @@ import { useCarryOut, useThisDevice } from "#web/device/index.ts";
 import { AskingButton, Button, ErrorBox, Notice, Section, TextField, useDoing } from "#web/parts/index.ts";
 import { FaultList, FaultWords } from "./fault-list.tsx";
 import type { DrillAtHand } from "./drill-at-hand.ts";
+import { useWords, withParts } from "#web/language/index.ts";
 
 interface PlantedProps {
   readonly at: DrillAtHand;
@@ -38,13 +39,14 @@ function usePlanting(plant: string): Planting | undefined | "reading" {
 }
 
 function OwnPlanting({ at, planting }: { readonly at: DrillAtHand; readonly planting: Planting }) {
+  const words = useWords("drill");
   const reveal = useReveal(at);
   const { plant, nonce, faults } = planting;
   return (
-    <Section title="What you planted">
-      <p>Nobody else sees this before you reveal it. Turn the screen away from who is drilled.</p>
+    <Section title={words.youPlanted()}>
+      <p>{words.youPlantedMore()}</p>
       <details>
-        <summary>Show it, to write it down or to take it out</summary>
+        <summary>{words.show()}</summary>
         <ol className="drill-faults">
           {faults.map((fault) => (
             <li key={`${fault.mode} ${fault.how}`}>
@@ -53,24 +55,23 @@ function OwnPlanting({ at, planting }: { readonly at: DrillAtHand; readonly plan
           ))}
         </ol>
         <p>
-          Letters that go with the list: <strong className="tabular drill-letters">{inGroups(nonce)}</strong>
+          {withParts(words.lettersWith, {
+            letters: <strong className="tabular drill-letters">{inGroups(nonce)}</strong>,
+          })}
         </p>
-        <p className="quiet">
-          Write both on paper. If this device is lost, the list typed again with these letters still proves what was
-          planted; without them the drill cannot be compared.
-        </p>
+        <p className="quiet">{words.lettersMore()}</p>
       </details>
-      <ErrorBox error={reveal.error} title="Not revealed" />
+      <ErrorBox error={reveal.error} title={words.notRevealed()} />
       <AskingButton
         kind="primary"
         isBusy={reveal.isBusy}
-        words="They have looked: reveal what was planted"
-        title="Reveal what was planted?"
-        confirm="Reveal it to everybody"
-        cancel="Not yet"
+        words={words.haveLooked()}
+        title={words.revealAsk()}
+        confirm={words.revealDo()}
+        cancel={words.notYet()}
         onConfirm={() => reveal.with({ plant, nonce, faults })}
       >
-        <p>Everybody sees it then, and it cannot be hidden again. What is not found by now counts as missed.</p>
+        <p>{words.revealMore()}</p>
       </AskingButton>
     </Section>
   );
@@ -78,30 +79,28 @@ function OwnPlanting({ at, planting }: { readonly at: DrillAtHand; readonly plan
 
 /** The list typed again where the device it was planted on is not this one. */
 function TypedList({ at, plant }: PlantedProps) {
+  const words = useWords("drill");
   const reveal = useReveal(at);
   const [faults, setFaults] = useState<readonly PlantedFault[]>([]);
   const [letters, setLetters] = useState("");
   const nonce = readNonce(letters);
   return (
-    <Section title="Reveal from paper">
-      <Notice title="What was planted is on the device it was planted on">
-        <p>
-          It is best revealed there, by who planted it. If that device is lost, type the list and its letters from
-          paper: it is taken only if it is the one that was planted.
-        </p>
+    <Section title={words.fromPaper()}>
+      <Notice title={words.onOtherDevice()}>
+        <p>{words.onOtherDeviceMore()}</p>
       </Notice>
       <details>
-        <summary>Type the list from paper</summary>
+        <summary>{words.typeList()}</summary>
         <div className="drill-form">
           <FaultList pattern={at.pattern} faults={faults} onChange={setFaults} />
-          <TextField label="Letters that go with the list" value={letters} onChange={setLetters} limit={40} />
-          <ErrorBox error={reveal.error} title="Not revealed" />
+          <TextField label={words.letters()} value={letters} onChange={setLetters} limit={40} />
+          <ErrorBox error={reveal.error} title={words.notRevealed()} />
           <Button
             isDisabled={faults.length === 0 || nonce.length === 0}
             isBusy={reveal.isBusy}
             onPress={() => reveal.with({ plant: plant.plant, nonce, faults })}
           >
-            Reveal this list
+            {words.revealList()}
           </Button>
         </div>
       </details>

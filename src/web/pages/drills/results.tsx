@@ -1,23 +1,22 @@
-import type { ComparedFault, Finding } from "#readiness";
+import type { ComparedFault, Comparison } from "#readiness";
 import { nameOf } from "#web/kit-view/at-hand.ts";
 import type { DrillAtHand } from "./drill-at-hand.ts";
+import { useWords } from "#web/language/index.ts";
+import type { Words } from "#words";
 
 /** "Found by Ede Sorrell", or "Missed". */
 export function FoundMark({ at, fault }: { readonly at: Pick<DrillAtHand, "view">; readonly fault: ComparedFault }) {
+  const words = useWords("drills");
   const { found } = fault;
-  return <span className="drill-result">{found ? `Found by ${nameOf(at.view, found.raised.by)}.` : "Missed."}</span>;
+  return (
+    <span className="drill-result">
+      {found ? words.foundBy({ who: nameOf(at.view, found.raised.by) }) : words.missed()}
+    </span>
+  );
 }
 
 /** What a drill showed, in one line. */
-export function sayResult(
-  faults: readonly ComparedFault[],
-  wrong: readonly Finding[],
-  real: readonly Finding[],
-): string {
+export function sayResult({ faults, wrong, real }: Comparison, words: Words["drills"]): string {
   const found = faults.filter((fault) => fault.found).length;
-  const more = [
-    wrong.length > 0 ? `${wrong.length} false` : undefined,
-    real.length > 0 ? `${real.length} real beside` : undefined,
-  ].filter((one) => one !== undefined);
-  return [`found ${found} of ${faults.length}`, ...more].join(", ");
+  return words.result({ found, planted: faults.length, wrong: wrong.length, real: real.length });
 }

@@ -1,13 +1,14 @@
 import { TROUBLE_SIGNS, type Trouble } from "#kit";
-import { findingsByMode, type Where } from "#station";
+import { findingsByMode, nextPumps, type Where } from "#station";
 import { useParams, useSearch } from "wouter";
 import { useStation } from "#web/device/index.ts";
+import { useWords } from "#web/language/index.ts";
 import { Button, Notice, Page } from "#web/parts/index.ts";
 import { Cautions } from "#web/parts/caution-box.tsx";
 import { findKit, type KitAtHand } from "#web/kit-view/at-hand.ts";
 import { useKept } from "#web/act/use-kept.ts";
 import { NoSuchKit } from "#web/kit-view/no-such-kit.tsx";
-import type { Finding } from "./fault-shared.ts";
+import type { FaultShared, Finding } from "./fault-shared.ts";
 import { FaultEnd } from "./fault-end.tsx";
 import { FaultTry } from "./fault-try.tsx";
 import "./fault.css";
@@ -19,13 +20,20 @@ export default function FaultPage() {
   const { id = "" } = useParams<{ readonly id: string }>();
   const asked = new URLSearchParams(useSearch());
   const at = findKit(useStation(), id);
+  const words = useWords("fault");
+  const frame = useWords("frame");
   if (!at) return <NoSuchKit />;
   const casualty = asked.get("casualty");
+  const line = Number(asked.get("line"));
   const back =
-    casualty === null ? { to: `/kit/${id}`, label: at.kit.name } : { to: `/casualty/${casualty}`, label: "Casualty" };
+    casualty !== null
+      ? { to: `/casualty/${casualty}`, label: frame.casualty() }
+      : line > 0
+        ? { to: `/kit/${id}/turnaround?line=${line}`, label: words.line({ line: String(line) }) }
+        : { to: `/kit/${id}`, label: at.kit.name };
   const isFuelSmelt = at.view.casualties.some((one) => one.id === casualty && one.fuelSmelt !== undefined);
   return (
-    <Page title={`Find the fault: ${at.kit.name}`} back={back}>
+    <Page title={words.title({ kit: at.kit.name })} back={back}>
       {isFuelSmelt ? (
         <Cautions ids={["petrol-vapour"]} />
       ) : (
@@ -44,24 +52,34 @@ interface FaultFindingProps {
 }
 
 function FaultFinding({ at, asked, casualty }: FaultFindingProps) {
+  const words = useWords("fault");
+  const sheet = at.view.casualties.find(({ id }) => id === casualty);
+  const others = sheet ? nextPumps(sheet, at.view.kits, at.kit.id) : [];
   const where: Where = casualty === undefined ? "bench" : "boat";
   const kept = useKept(`fault.${at.kit.id}.${casualty ?? where}`, { ...NOTHING, sign: asked });
   const finding = findingFor(kept.value, asked);
   const troubles = at.pattern.troubles ?? [];
   const trouble = troubles.find(({ sign }) => sign === finding.sign);
   const found = findingsByMode(at.view.kits, at.kit.pattern);
-  if (troubles.length === 0) return <Notice tone="plain" title="This kit's pattern does not say what to try." />;
+  if (troubles.length === 0) return <Notice tone="plain" title={words.nothingToTry()} />;
   if (!trouble) return <SignChoice troubles={troubles} onChoose={(sign) => kept.change({ ...NOTHING, sign })} />;
-  const shared = {
+  const shared: FaultShared = {
     at,
     trouble,
     found,
-    where: finding.isAlone ? "bench" : where,
+    // Where there is no other pump to take, what is left to try here is all there is.
+    where: finding.isAlone || others.length === 0 ? "bench" : where,
+    nextPumps: others,
+    ...(sheet && { atSea: otherKitsOf(sheet.situation?.otherKits) }),
     finding,
     onChange: kept.change,
     onBegin: () => kept.change(NOTHING),
   };
   return finding.ended === "" ? <FaultTry {...shared} /> : <FaultEnd {...shared} />;
+}
+
+function otherKitsOf(otherKits: string | undefined): NonNullable<FaultShared["atSea"]> {
+  return otherKits === undefined ? {} : { otherKits };
 }
 
 /** What was tried so far; from the beginning where the way here names another sign than the one it was tried for. */
@@ -77,10 +95,11 @@ interface SignChoiceProps {
 
 /** What is seen, in words a stranger would use. */
 function SignChoice({ troubles, onChoose }: SignChoiceProps) {
+  const words = useWords("fault");
   const ordered = TROUBLE_SIGNS.flatMap((sign) => troubles.filter((one) => one.sign === sign));
   return (
-    <section className="fault" aria-label="What is seen">
-      <h2>What does it do?</h2>
+    <section className="fault" aria-label={words.whatIsSeen()}>
+      <h2>{words.whatDoesItDo()}</h2>
       {ordered.map(({ sign, name }) => (
         <Button key={sign} kind="primary" wide onPress={() => onChoose(sign)}>
           {name}

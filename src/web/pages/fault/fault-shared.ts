@@ -19,6 +19,10 @@ export interface FaultShared {
   /** Findings so far by mode, on kits of this pattern. */
   readonly found: ReadonlyMap<string, number>;
   readonly where: Where;
+  /** By name, those that can be taken in its place. */
+  readonly nextPumps: readonly string[];
+  /** On a casualty: another pump may have to come. What was told of kits of other stations, if anything was. */
+  readonly atSea?: { readonly otherKits?: string };
   readonly finding: Finding;
   readonly onChange: (finding: Finding) => void;
   /** Back to the choice of what is seen. */

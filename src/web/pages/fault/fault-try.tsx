@@ -1,21 +1,25 @@
-import { CAUTIONS_FOR, type TroubleTry } from "#kit";
+import { CAUTIONS_FOR, type Hazard, type Trouble, type TroubleTry } from "#kit";
 import { nextTry, type FaultAdvice } from "#station";
-import { findCaution } from "#base";
+import { findCaution, gravestFirst } from "#base";
+import { useWords } from "#web/language/index.ts";
 import { Button, Notice } from "#web/parts/index.ts";
-import { CautionLine, CautionWords } from "#web/parts/caution-box.tsx";
+import { CautionLine, CautionWords, firstSentence } from "#web/parts/caution-box.tsx";
 import type { FaultShared } from "./fault-shared.ts";
 import { RaiseLink } from "./raise-link.tsx";
 import { useNewLook } from "#web/parts/look/use-new-look.ts";
-import { sayBasis, sayMinutes, sayShare, sayWhyNextPump, worthTelling } from "./fault-words.ts";
+import { sayMinutes, sayShare, sayWhyNextPump, worthTelling } from "./fault-words.ts";
 
 /** The next thing to try, large; its cautions before it; what came of it. */
 export function FaultTry(shared: FaultShared) {
   const { trouble, finding, found, where, onChange, onBegin } = shared;
+  const words = useWords("fault");
   const advice = nextTry(trouble, finding.tried, found, where);
   const undo = () => onChange({ ...finding, tried: finding.tried.slice(0, -1) });
   return (
     <section className="fault" aria-label={trouble.name}>
       <h2>{trouble.name}</h2>
+      <NobodyBeside {...shared} />
+      {finding.tried.length === 0 && trouble.look && <HowToSee look={trouble.look} />}
       {advice.next.kind === "try" ? (
         <OneTry key={advice.next.try.id} shared={shared} one={advice.next.try} />
       ) : (
@@ -25,11 +29,11 @@ export function FaultTry(shared: FaultShared) {
       <div className="fault-foot">
         {finding.tried.length > 0 && (
           <Button kind="quiet" onPress={undo}>
-            Take back the last answer
+            {words.takeBack()}
           </Button>
         )}
         <Button kind="quiet" onPress={onBegin}>
-          It does something else
+          {words.somethingElse()}
         </Button>
       </div>
     </section>
@@ -38,18 +42,19 @@ export function FaultTry(shared: FaultShared) {
 
 function OneTry({ shared, one }: { readonly shared: FaultShared; readonly one: TroubleTry }) {
   const { finding, onChange } = shared;
+  const words = useWords("fault");
   // A second tap meant for the question before must not answer this one.
   const isSettled = !useNewLook(one.id).isNew;
   return (
     <>
-      <TryCautions one={one} />
+      <TryCautions hazards={one.hazards} />
       <p className="fault-do">{one.does}</p>
       <p className="fault-minutes">
-        Try {finding.tried.length + 1}: {sayMinutes(one.minutes)}
+        {words.tryNumber({ number: finding.tried.length + 1, minutes: sayMinutes(one.minutes, words) })}
       </p>
       <div className="fault-answers">
         <Button kind="primary" wide isDisabled={!isSettled} onPress={() => onChange({ ...finding, ended: one.id })}>
-          That was it: it works
+          {words.itWorks()}
         </Button>
         <Button
           kind="primary"
@@ -57,20 +62,25 @@ function OneTry({ shared, one }: { readonly shared: FaultShared; readonly one: T
           isDisabled={!isSettled}
           onPress={() => onChange({ ...finding, tried: [...finding.tried, one.id] })}
         >
-          No change
+          {words.noChange()}
         </Button>
       </div>
     </>
   );
 }
 
-/** Cautions of what it does, one line each, the rest a tap away. */
-function TryCautions({ one }: { readonly one: TroubleTry }) {
-  const ids = [...new Set(one.hazards.flatMap((hazard) => CAUTIONS_FOR[hazard]))];
-  return ids.flatMap((id) => {
+/** Cautions of what it does, the gravest first and with all that keeps from it, the others with the first of that. */
+function TryCautions({ hazards }: { readonly hazards: readonly Hazard[] }) {
+  const ids = gravestFirst([...new Set(hazards.flatMap((hazard) => CAUTIONS_FOR[hazard]))]);
+  return ids.flatMap((id, at) => {
     const caution = findCaution(id);
     return caution ? (
-      <CautionLine key={id} signal={caution.signal} hazard={caution.hazard}>
+      <CautionLine
+        key={id}
+        signal={caution.signal}
+        hazard={caution.hazard}
+        short={at === 0 ? caution.avoid : firstSentence(caution.avoid)}
+      >
         <CautionWords caution={caution} />
       </CautionLine>
     ) : (
@@ -79,24 +89,45 @@ function TryCautions({ one }: { readonly one: TroubleTry }) {
   });
 }
 
+/** How to see the sign without harm, a tap away: it is told before anything is tried. */
+function HowToSee({ look }: { readonly look: NonNullable<Trouble["look"]> }) {
+  const words = useWords("fault");
+  return (
+    <details className="fault-causes">
+      <summary>{words.howToSee()}</summary>
+      <TryCautions hazards={look.hazards} />
+      <p className="fault-do">{look.does}</p>
+    </details>
+  );
+}
+
+/** On a casualty where no other pump stands by: the next kit has to come, and when is said only where it was told. */
+function NobodyBeside({ nextPumps, atSea }: FaultShared) {
+  const words = useWords("fault");
+  if (atSea === undefined || nextPumps.length > 0) return null;
+  const { otherKits } = atSea;
+  return <p>{otherKits === undefined ? words.noOtherPump() : words.noOtherPumpTold({ told: otherKits })}</p>;
+}
+
 /** Nothing here is worth the minutes: the next pump at sea, the workshop on the bench. */
 function GiveUp({ shared, advice }: { readonly shared: FaultShared; readonly advice: FaultAdvice }) {
   const { next } = advice;
+  const words = useWords("fault");
   const { finding, onChange } = shared;
   return (
     <>
       {next.kind === "next-pump" ? (
-        <Notice tone="wrong" title="Stop. Take the next pump." isNews>
-          <p>{sayWhyNextPump(advice, next.minutes)}</p>
+        <Notice tone="wrong" title={words.nextPump({ pump: shared.nextPumps[0] ?? "" })} isNews>
+          <p>{sayWhyNextPump(advice, { minutes: next.minutes, pump: shared.nextPumps[0] ?? "" }, words)}</p>
         </Notice>
       ) : (
-        <Notice tone="wrong" title="Nothing is left to try here" isNews>
-          <p>Raise the finding. A workshop must look at it.</p>
+        <Notice tone="wrong" title={words.nothingLeft()} isNews>
+          <p>{shared.atSea === undefined ? words.nothingLeftMore() : words.nothingLeftAtSea()}</p>
         </Notice>
       )}
       {next.kind === "next-pump" && (
         <Button wide onPress={() => onChange({ ...finding, isAlone: true })}>
-          There is no next pump: go on here
+          {words.noNextPump({ pump: shared.nextPumps[0] ?? "" })}
         </Button>
       )}
       <RaiseLink shared={shared} cause={advice.causes[0]?.cause} isEnded={false} />
@@ -105,17 +136,16 @@ function GiveUp({ shared, advice }: { readonly shared: FaultShared; readonly adv
 }
 
 function WhatItMayBe({ advice }: { readonly advice: FaultAdvice }) {
+  const words = useWords("fault");
   return (
     <details className="fault-causes">
-      <summary>What it may be, and what that rests on</summary>
+      <summary>{words.whatItMayBe()}</summary>
       <ul>
         {worthTelling(advice.causes).map(({ cause, chance }) => (
-          <li key={cause.id}>
-            {cause.says}: {sayShare(chance)}
-          </li>
+          <li key={cause.id}>{words.causeAndChance({ cause: cause.says, chance: sayShare(chance, words) })}</li>
         ))}
       </ul>
-      <p>{sayBasis(advice.findings)}</p>
+      <p>{words.basis({ count: advice.findings })}</p>
     </details>
   );
 }

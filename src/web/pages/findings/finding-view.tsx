@@ -1,7 +1,8 @@
-import { formatDate, parseDate } from "#base";
+import { parseDate } from "#base";
+import { useWords } from "#web/language/index.ts";
 import { itemNamed, modeNamed, stepNamed } from "#kit";
 import { useRecorder, useStation } from "#web/device/index.ts";
-import { ButtonLink, EmptyState, Notice, Page, Section, Timestamp } from "#web/parts/index.ts";
+import { ButtonLink, EmptyState, Notice, Page, sayDate, sayInstant, Section } from "#web/parts/index.ts";
 import { PhotoStrip } from "#web/parts/photo-strip.tsx";
 import { KitActs } from "#web/act/acts.ts";
 import { findKit, nameOf, type KitAtHand } from "#web/kit-view/at-hand.ts";
@@ -14,19 +15,25 @@ import { sayRemedy } from "#web/kit-view/mending/remedy-words.ts";
 
 /** One finding: what was seen, what was done about it, and what comes next. */
 export function FindingPage(wanted: { readonly kit: string; readonly finding: string }) {
+  const words = useWords("findings");
+  const frame = useWords("frame");
+  const lineWords = useWords("kitLine");
   const at = findKit(useStation(), wanted.kit);
   const finding = at?.kit.findings.find((one) => one.id === wanted.finding);
-  const back = { to: "/findings", label: "Findings" };
+  const back = { to: "/findings", label: frame.findings() };
   if (!at || !finding) {
     return (
-      <Page title="No such finding" back={back}>
-        <EmptyState title="This device knows no such finding" />
+      <Page title={words.noSuch()} back={back}>
+        <EmptyState title={words.noSuchNews()} />
       </Page>
     );
   }
-  const { mode } = nameFinding(finding, at.pattern);
+  const { mode } = nameFinding(finding, at.pattern, lineWords);
   return (
-    <Page title={mode} back={at.kit.turnaround ? { to: `/kit/${at.kit.id}/turnaround`, label: "Turnaround" } : back}>
+    <Page
+      title={mode}
+      back={at.kit.turnaround ? { to: `/kit/${at.kit.id}/turnaround`, label: words.turnaround() } : back}
+    >
       <Facts at={at} finding={finding} />
       <Done at={at} finding={finding} />
       <Next at={at} finding={finding} />
@@ -35,51 +42,51 @@ export function FindingPage(wanted: { readonly kit: string; readonly finding: st
 }
 
 function Facts({ at, finding }: AboutFinding) {
+  const words = useWords("findings");
+  const lineWords = useWords("kitLine");
   const { kit, pattern, view } = at;
   const line = finding.step === undefined ? undefined : stepNamed(pattern, finding.step)?.line;
   const first = modeNamed(pattern, finding.mode)?.remedy;
+  const raised = { at: sayInstant(finding.raised.at), name: nameOf(view, finding.raised.by) };
   return (
     <>
       <dl className="finding-facts">
-        <dt>Kit</dt>
+        <dt>{words.kit()}</dt>
         <dd>{kit.name}</dd>
-        <dt>It means</dt>
-        <dd>{sayEffect(finding.effect, finding.limit)}</dd>
-        <dt>Raised</dt>
-        <dd>
-          <Timestamp at={finding.raised.at} /> by {nameOf(view, finding.raised.by)}
-          {line !== undefined && `, at line ${line}`}
-        </dd>
+        <dt>{words.means()}</dt>
+        <dd>{sayEffect(finding.effect, lineWords, finding.limit)}</dd>
+        <dt>{words.raised()}</dt>
+        <dd>{line === undefined ? words.raisedBy(raised) : words.raisedAtLine({ ...raised, line })}</dd>
         {finding.note !== undefined && (
           <>
-            <dt>Note</dt>
+            <dt>{words.note()}</dt>
             <dd>{finding.note}</dd>
           </>
         )}
         {first !== undefined && (
           <>
-            <dt>First remedy</dt>
+            <dt>{words.firstRemedy()}</dt>
             <dd>{first}</dd>
           </>
         )}
       </dl>
-      <PhotoStrip photos={finding.photos} label="Finding" />
+      <PhotoStrip photos={finding.photos} label={words.finding()} />
     </>
   );
 }
 
 /** What was done about it so far, oldest first. */
 function Done({ at, finding }: AboutFinding) {
+  const mendingWords = useWords("mending");
+  const words = useWords("findings");
   if (finding.remedies.length === 0) return null;
   return (
-    <Section title="Done about it">
+    <Section title={words.done()}>
       <ul className="finding-done">
         {finding.remedies.map((one) => (
           <li key={one.entry}>
-            <strong>{sayRemedy(one.remedy)}</strong>{" "}
-            <span className="quiet">
-              <Timestamp at={one.at} /> by {nameOf(at.view, one.by)}
-            </span>
+            <strong>{sayRemedy(one.remedy, mendingWords)}</strong>{" "}
+            <span className="quiet">{words.raisedBy({ at: sayInstant(one.at), name: nameOf(at.view, one.by) })}</span>
           </li>
         ))}
       </ul>
@@ -89,15 +96,14 @@ function Done({ at, finding }: AboutFinding) {
 
 /** What comes next: a remedy, its proof, or nothing. */
 function Next({ at, finding }: AboutFinding) {
+  const words = useWords("findings");
   const recorder = useRecorder();
   const acts = new KitActs(recorder, at.view, at.kit);
   const progress = progressOf(finding, at.view.today);
   if (progress === "closed" && finding.closed) {
     return (
-      <Notice title="Closed" isNews>
-        <p>
-          Proved <Timestamp at={finding.closed.at} /> by {nameOf(at.view, finding.closed.by)}.
-        </p>
+      <Notice title={words.closed()} isNews>
+        <p>{words.proved({ at: sayInstant(finding.closed.at), name: nameOf(at.view, finding.closed.by) })}</p>
         <WayOn at={at} />
       </Notice>
     );
@@ -106,18 +112,18 @@ function Next({ at, finding }: AboutFinding) {
     <>
       {!at.kit.turnaround && <Sealed at={at} finding={finding} />}
       {progress === "lived-with" && finding.livedWith && (
-        <Notice tone="attention" title={`Lived with until ${formatDate(parseDate(finding.livedWith.until))}`}>
+        <Notice tone="attention" title={words.livedWith({ day: sayDate(parseDate(finding.livedWith.until)) })}>
           <p>
             {finding.livedWith.name}: {finding.livedWith.limit}
           </p>
         </Notice>
       )}
       {progress === "needs-proof" && (
-        <Section title="Prove it">
+        <Section title={words.proveIt()}>
           <ProofForm key={finding.remedies.length} at={at} acts={acts} finding={finding} />
         </Section>
       )}
-      <Section title={progress === "needs-proof" ? "Or more was done" : "Put it right"}>
+      <Section title={progress === "needs-proof" ? words.orMore() : words.putRight()}>
         <RemedyForm key={finding.remedies.length} at={at} acts={acts} finding={finding} />
       </Section>
     </>
@@ -126,18 +132,20 @@ function Next({ at, finding }: AboutFinding) {
 
 /** Where the work goes on: the open turnaround, or else the kit. */
 function WayOn({ at }: { readonly at: KitAtHand }) {
+  const words = useWords("findings");
   const { id, name, turnaround } = at.kit;
-  if (!turnaround) return <ButtonLink to={`/kit/${id}`}>Go to {name}</ButtonLink>;
-  return <ButtonLink to={`/kit/${id}/turnaround`}>Back to the turnaround of {name}</ButtonLink>;
+  if (!turnaround) return <ButtonLink to={`/kit/${id}`}>{words.goToKit({ kit: name })}</ButtonLink>;
+  return <ButtonLink to={`/kit/${id}/turnaround`}>{words.backToTurnaround({ kit: name })}</ButtonLink>;
 }
 
 /** A finding inside a sealed container is put right in a turnaround. */
 function Sealed({ at, finding }: AboutFinding) {
-  const item = itemNamed(at.pattern, finding.item)?.name ?? "it";
+  const words = useWords("findings");
+  const item = itemNamed(at.pattern, finding.item)?.name ?? words.it();
   return (
-    <Notice tone="attention" title={`${at.kit.name} is closed`}>
-      <p>If {item} is inside, open the kit for a turnaround first: its seal is broken by the work.</p>
-      <ButtonLink to={`/kit/${at.kit.id}/turnaround`}>Open the kit</ButtonLink>
+    <Notice tone="attention" title={words.isClosed({ kit: at.kit.name })}>
+      <p>{words.openFirst({ item })}</p>
+      <ButtonLink to={`/kit/${at.kit.id}/turnaround`}>{words.openKit()}</ButtonLink>
     </Notice>
   );
 }

@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { useWords } from "#web/language/index.ts";
 import type { Check } from "#kit";
 import type { Answer, Finding, TimerState, Value } from "#readiness";
 import { Notice } from "#web/parts/index.ts";
@@ -23,6 +24,7 @@ interface ProofCheckProps {
 
 /** One check made once more, with the same limits and the same three answers. */
 export function ProofCheck({ check, finding, today, wanted, recorded, onAnswer }: ProofCheckProps) {
+  const words = useWords("findings");
   const { units } = usePreferences();
   const kept = useAskDraft(`proof.${finding.id}`, check.id);
   const [timer, setTimer] = useState<TimerState>();
@@ -36,10 +38,10 @@ export function ProofCheck({ check, finding, today, wanted, recorded, onAnswer }
     onAnswer(answer, reading.kind === "read" ? reading.value : undefined);
   };
   return (
-    <section className="finding-form" aria-label="Check">
+    <section className="finding-form" aria-label={words.check()}>
       <p className="finding-ask">{check.ask}</p>
       <p>
-        Right is: {check.expect} {limits !== undefined && <strong>Limit: {limits}</strong>}
+        {words.rightIs({ expect: check.expect })} {limits !== undefined && <strong>{words.limit({ limits })}</strong>}
       </p>
       {check.kind === "timed" ? (
         <SecondsField onChange={setTimer} />
@@ -60,10 +62,11 @@ export function ProofCheck({ check, finding, today, wanted, recorded, onAnswer }
 
 /** How long it took, by any clock at hand. */
 function SecondsField({ onChange }: { readonly onChange: (timer: TimerState | undefined) => void }) {
+  const words = useWords("findings");
   const [text, setText] = useState("");
   return (
     <QuantityField
-      label="Time taken"
+      label={words.timeTaken()}
       dimension="time"
       unit="s"
       value={text}

@@ -1,34 +1,38 @@
 import { useState } from "react";
-import type { Check } from "#kit";
-import { dateWantedBy, provingChecks, recordedFor } from "#readiness";
+import { useWords } from "#web/language/index.ts";
+import { stepNamed } from "#kit";
+import { dateWantedBy, recordedFor } from "#readiness";
 import { Button, ErrorBox, Notice } from "#web/parts/index.ts";
 import { useKept } from "#web/act/use-kept.ts";
 import { useSaving } from "#web/act/use-saving.ts";
-import { judgeProof, proofBody, repeat, type Proof } from "./proof.ts";
+import { judgeProof, proofBegun, proofBody, repeat, type Proof, type ProofBegun } from "./proof.ts";
 import { ProofCheck } from "./proof-check.tsx";
 import type { ActingOnFinding } from "#web/kit-view/mending/about-finding.ts";
 
-/** Repeats just the checks that find the mode; the finding closes only when every one is seen right. */
+/**
+ * Repeats the checks that the proof needs, but for those that the open turnaround found right since; the finding closes
+ * only when every one is seen right.
+ */
 export function ProofForm({ at, acts, finding }: ActingOnFinding) {
-  const checks = provingChecks(finding, at.pattern);
+  const words = useWords("findings");
+  const begun = proofBegun(finding, at.pattern, at.kit.turnaround);
+  const checks = begun.checks.map(({ check }) => check);
   const saving = useSaving();
   const kept = useKept<Proof>(`proof.${finding.id}.${finding.remedies.length}`, {});
   const [again, setAgain] = useState<string>();
-  const verdict = judgeProof(checks, kept.value);
-  const open = checks.find((check) => check.id === again) ?? checks.find((check) => !kept.value[check.id]);
+  const proof = { ...begun.given, ...kept.value };
+  const verdict = judgeProof(checks, proof);
+  const open = checks.find((check) => check.id === again) ?? checks.find((check) => !proof[check.id]);
   const save = async () => {
-    const body = proofBody(finding.id, checks, kept.value);
+    const body = proofBody(finding.id, checks, proof);
     const inside = at.kit.turnaround ? { turnaround: at.kit.turnaround.id } : {};
     if (await saving.save(() => acts.prove({ ...body, ...inside }))) kept.clear();
   };
-  if (checks.length === 0) return <p>The pattern has no check for this. Have its owner add one.</p>;
+  if (checks.length === 0) return <p>{words.noCheck()}</p>;
   return (
     <div className="finding-form">
-      <p>
-        Repeat {checks.length === 1 ? "the check that finds it" : `the ${checks.length} checks that find it`}. The
-        finding closes only if all is found right.
-      </p>
-      <Given checks={checks} proof={kept.value} onAgain={setAgain} />
+      <p>{words.repeat({ count: checks.length })}</p>
+      <Needed at={at} begun={begun} proof={proof} onAgain={setAgain} />
       {open && (
         <ProofCheck
           key={open.id}
@@ -44,40 +48,50 @@ export function ProofForm({ at, acts, finding }: ActingOnFinding) {
         />
       )}
       {verdict === "not-right" && (
-        <Notice tone="wrong" title="Not proved" isNews>
-          <p>Save it as it is: the finding stays open, and more has to be done.</p>
+        <Notice tone="wrong" title={words.notProved()} isNews>
+          <p>{words.notProvedMore()}</p>
         </Notice>
       )}
-      <ErrorBox error={saving.error} title="Not saved" />
+      <ErrorBox error={saving.error} title={words.notSaved()} />
       {verdict !== "incomplete" && !open && (
         <Button kind="primary" wide onPress={() => void save()}>
-          {verdict === "right" ? "All found right: close the finding" : "Save: not put right yet"}
+          {verdict === "right" ? words.allRight() : words.notYet()}
         </Button>
       )}
     </div>
   );
 }
 
-interface GivenProps {
-  readonly checks: readonly Check[];
+interface NeededProps extends Pick<ActingOnFinding, "at"> {
+  readonly begun: ProofBegun;
   readonly proof: Proof;
   readonly onAgain: (check: string) => void;
 }
 
-const WORDS = { seen: "Found right", wrong: "Still wrong", "not-possible": "Not possible" } as const;
+const ANSWERS = { seen: "seen", wrong: "wrong", "not-possible": "notPossible" } as const;
 
-function Given({ checks, proof, onAgain }: GivenProps) {
-  const given = checks.filter((check) => proof[check.id]);
+/** Every check of the proof: what it said, or that it is still to do and at which line. */
+function Needed({ at, begun: { checks }, proof, onAgain }: NeededProps) {
+  const words = useWords("findings");
+  const toDo = (step: string | undefined) => {
+    const line = stepNamed(at.pattern, step ?? "")?.line;
+    return line === undefined ? words.toDo() : words.toDoAt({ line });
+  };
   return (
     <ul className="finding-done">
-      {given.map((check) => (
-        <li key={check.id}>
-          {check.ask} <strong>{WORDS[proof[check.id]?.answer ?? "wrong"]}</strong>{" "}
-          <Button kind="quiet" onPress={() => onAgain(check.id)} label={`Again: ${check.ask}`}>
-            Again
-          </Button>
-        </li>
-      ))}
+      {checks.map(({ check, step }) => {
+        const answer = proof[check.id]?.answer;
+        return (
+          <li key={check.id}>
+            {check.ask} <strong>{answer === undefined ? toDo(step) : words[ANSWERS[answer]]()}</strong>{" "}
+            {answer !== undefined && (
+              <Button kind="quiet" onPress={() => onAgain(check.id)} label={words.againOf({ check: check.ask })}>
+                {words.again()}
+              </Button>
+            )}
+          </li>
+        );
+      })}
     </ul>
   );
 }

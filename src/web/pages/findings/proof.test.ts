@@ -1,6 +1,8 @@
+import type { Pattern } from "#kit";
+import { proofWanted, type Finding } from "#readiness";
 import { describe, expect, it } from "vitest";
-import { sampleCheck } from "#web/kit-view/sample.ts";
-import { judgeProof, proofBody, repeat } from "./proof.ts";
+import { SAMPLE, sampleCheck, sampleMark, sampleTurnaround } from "#web/kit-view/sample.ts";
+import { judgeProof, proofBegun, proofBody, repeat } from "./proof.ts";
 
 const checks = [sampleCheck("torch-lights"), sampleCheck("bands")];
 const [torch, bands] = [checks[0]!, checks[1]!];
@@ -31,5 +33,38 @@ describe("proving a remedy", () => {
         { check: "bands", answer: "seen", value: { kind: "count", count: 4 } },
       ],
     });
+  });
+});
+
+describe("what a proof begins with", () => {
+  const finding: Finding = {
+    id: "f1",
+    item: "torch",
+    mode: "torch-dark",
+    effect: "limits",
+    photos: [],
+    raised: sampleMark(1),
+    remedies: [{ ...sampleMark(2), remedy: { finding: "f1", how: "mended", note: "New lamp." } }],
+  };
+  const pattern: Pattern = {
+    ...SAMPLE,
+    modes: SAMPLE.modes.map((mode) => (mode.id === "torch-dark" ? { ...mode, provedBy: ["bands", "cord"] } : mode)),
+  };
+
+  it("is every check that the act asks for, those the mode names beside its own too", () => {
+    const { checks, given } = proofBegun(finding, pattern, undefined);
+    expect(checks.map(({ check }) => check.id)).toEqual(proofWanted(finding, pattern).map(({ id }) => id));
+    expect(checks.map(({ check, step }) => [check.id, step])).toContainEqual(["torch-lights", "torch"]);
+    expect(given).toEqual({});
+  });
+
+  it("has what the open turnaround found right since the remedy, and neither what was before nor what was wrong", () => {
+    const bandsSeen = { key: "vent/bands", value: { kind: "count", count: 4 } } as const;
+    const opened = sampleTurnaround({ key: "vent/cord", answer: "seen" }, { key: "torch/torch-lights" }, bandsSeen);
+    expect(proofBegun(finding, pattern, opened).given).toEqual({
+      bands: { check: "bands", answer: "seen", value: { kind: "count", count: 4 } },
+    });
+    const wrong = sampleTurnaround({ key: "vent" }, { key: "vent/cord" }, { ...bandsSeen, answer: "wrong" });
+    expect(proofBegun(finding, pattern, wrong).given).toEqual({});
   });
 });

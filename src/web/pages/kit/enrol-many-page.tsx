@@ -1,4 +1,5 @@
 import { InputError } from "#base";
+import { useWords } from "#web/language/index.ts";
 import { newestOfEach, patternKey } from "#kit";
 import { mayWrite } from "#station";
 import { useState } from "react";
@@ -6,7 +7,7 @@ import { useLocation } from "wouter";
 import { uuidv7 } from "uuidv7";
 import { deviceAmbient } from "#web/device/clock.ts";
 import { doingOf, useRecorder, useStation } from "#web/device/index.ts";
-import { Button, ButtonRow, EmptyState, ErrorBox, Notice, Page, sayCount, useDoing } from "#web/parts/index.ts";
+import { Button, ButtonRow, EmptyState, ErrorBox, Notice, Page, useDoing } from "#web/parts/index.ts";
 import { Choice } from "#web/parts/fields/choice.tsx";
 import { useKept } from "#web/act/use-kept.ts";
 import { EMPTY_MANY, EMPTY_ROW, isBlank, judgeMany, type ManyDraft, type ManyFaults } from "./enrol/enrol-many.ts";
@@ -15,19 +16,17 @@ import "#web/kit-view/kit.css";
 
 /** Takes several kits of one pattern on charge: all of them, or none. */
 export default function EnrolManyPage() {
+  const words = useWords("enrol");
   const { me } = useStation();
   return (
-    <Page title="Enrol several kits" back={{ to: "/tables", label: "Tables" }}>
-      {mayWrite(me.role, "kit-enrolled") ? (
-        <ManyForm />
-      ) : (
-        <EmptyState title="A keeper or an administrator enrols kits" />
-      )}
+    <Page title={words.manyTitle()} back={{ to: "/tables", label: words.tables() }}>
+      {mayWrite(me.role, "kit-enrolled") ? <ManyForm /> : <EmptyState title={words.notYou()} />}
     </Page>
   );
 }
 
 function ManyForm() {
+  const words = useWords("enrol");
   const view = useStation();
   const recorder = useRecorder();
   const [, go] = useLocation();
@@ -37,7 +36,7 @@ function ManyForm() {
   const count = draft.rows.filter((row) => !isBlank(row)).length;
   const enrol = async () => {
     const now = { ...doingOf(recorder.station() ?? view), now: deviceAmbient.now() };
-    const judged = judgeMany(draft, now, uuidv7);
+    const judged = judgeMany(draft, now, { newId: uuidv7, words });
     setFaults(judged.faults);
     if (judged.faults.size > 0) return doing.clear();
     const isDone = await doing.run(async () => {
@@ -51,27 +50,22 @@ function ManyForm() {
   return (
     <div className="kit-form-wide">
       <Choice
-        label="All built to the pattern"
+        label={words.manyPattern()}
         options={newestOfEach([...view.patterns.values()]).map((one) => ({
           value: patternKey(one),
-          label: `${one.name}, version ${one.version}`,
+          label: words.version({ name: one.name, version: one.version }),
           note: one.summary,
         }))}
         value={draft.pattern || undefined}
         onChange={(pattern) => change({ ...draft, pattern })}
       />
-      <p>
-        Dates and contents are left for the first turnaround of each, where the things are in your hand. Enter, in the
-        last row, adds a row. What you write is kept on this device.
-      </p>
+      <p>{words.manyMore()}</p>
       <ManyRows rows={draft.rows} faults={faults} onChange={(rows) => change({ ...draft, rows })} />
       <ButtonRow>
-        <Button onPress={() => change({ ...draft, rows: [...draft.rows, nextRow(draft)] })}>Add a row</Button>
+        <Button onPress={() => change({ ...draft, rows: [...draft.rows, nextRow(draft)] })}>{words.addRow()}</Button>
       </ButtonRow>
-      {faults.size > 0 && (
-        <Notice tone="wrong" title={`${sayCount(faults.size, "row")} to put right; none is enrolled yet`} isNews />
-      )}
-      <ErrorBox error={doing.error} title="Not enrolled" />
+      {faults.size > 0 && <Notice tone="wrong" title={words.rowsWrong({ count: faults.size })} isNews />}
+      <ErrorBox error={doing.error} title={words.notEnrolled()} />
       <div>
         <Button
           kind="primary"
@@ -79,7 +73,7 @@ function ManyForm() {
           isBusy={doing.isBusy}
           onPress={() => void enrol()}
         >
-          {`Enrol ${sayCount(count, "kit")}`}
+          {words.enrolMany({ count })}
         </Button>
       </div>
     </div>

@@ -1,9 +1,10 @@
 import { useLocation } from "wouter";
+import { useWords } from "#web/language/index.ts";
 import { uuidv7 } from "uuidv7";
 import { newestOfEach, patternKey } from "#kit";
 import { enrolKit, mayWrite } from "#station";
 import { useCarryOut, useStation, type StationView } from "#web/device/index.ts";
-import { Button, ButtonLink, EmptyState, ErrorBox, Page, sayCount, TextField, useDoing } from "#web/parts/index.ts";
+import { Button, ButtonLink, EmptyState, ErrorBox, Page, TextField, useDoing } from "#web/parts/index.ts";
 import { Choice } from "#web/parts/fields/choice.tsx";
 import type { DoingNow } from "#web/parts/use-doing.ts";
 import { useKept, type Kept } from "#web/act/use-kept.ts";
@@ -22,21 +23,22 @@ import "#web/kit-view/kit.css";
 
 /** Takes a kit on charge: what it is built to, where it lives, what it is called, and what is in it. */
 export default function EnrolPage() {
+  const words = useWords("enrol");
   const view = useStation();
   const kept = useKept<EnrolDraft>("enrolment", emptyEnrolment(view.places));
   return (
-    <Page title="Enrol a kit" back={{ to: "/", label: "Board" }}>
+    <Page title={words.title()} back={{ to: "/", label: words.board() }}>
       {mayWrite(view.me.role, "kit-enrolled") ? (
         <>
           <div>
             <ButtonLink kind="quiet" to="/enrol/many">
-              Several kits of one pattern
+              {words.several()}
             </ButtonLink>
           </div>
           <EnrolForm view={view} kept={kept} />
         </>
       ) : (
-        <EmptyState title="A keeper or an administrator enrols kits" />
+        <EmptyState title={words.notYou()} />
       )}
     </Page>
   );
@@ -71,6 +73,7 @@ function EnrolForm({ view, kept }: Omit<EnrolFormProps, "error">) {
 }
 
 function About({ view, kept: { value: draft, change }, error }: EnrolFormProps) {
+  const words = useWords("enrol");
   const faultOf = (name: keyof typeof FIELD_OF) => {
     const fault = faultAt(error, FIELD_OF[name]);
     return fault === undefined ? {} : { fault };
@@ -83,31 +86,25 @@ function About({ view, kept: { value: draft, change }, error }: EnrolFormProps) 
   return (
     <>
       <Choice
-        label="Built to the pattern"
+        label={words.pattern()}
         options={newestOfEach([...view.patterns.values()]).map((one) => ({
           value: patternKey(one),
-          label: `${one.name}, version ${one.version}`,
+          label: words.version({ name: one.name, version: one.version }),
           note: one.summary,
         }))}
         value={draft.pattern || undefined}
         onChange={(pattern) => change({ ...draft, pattern, dates: {} })}
       />
       <Choice
-        label="Kept at"
+        label={words.keptAt()}
         options={view.places.map(({ id, name }) => ({ value: id, label: name }))}
         value={draft.place || undefined}
         onChange={(place) => change({ ...draft, place })}
         {...faultOf("place")}
       />
-      <TextField label="Name" hint="As people call it: Pump 4." {...field("name")} limit={80} />
-      <TextField label="Serial" hint="As on its plate." {...field("serial")} limit={80} isShort />
-      <TextField
-        label="Number of the seal on it"
-        hint="Read off the container. Leave empty where it has none."
-        {...field("seal")}
-        limit={40}
-        isShort
-      />
+      <TextField label={words.name()} hint={words.nameHint()} {...field("name")} limit={80} />
+      <TextField label={words.serial()} hint={words.serialHint()} {...field("serial")} limit={80} isShort />
+      <TextField label={words.seal()} hint={words.sealHint()} {...field("seal")} limit={40} isShort />
     </>
   );
 }
@@ -117,6 +114,7 @@ interface FinishProps extends Omit<EnrolFormProps, "error"> {
 }
 
 function Finish({ view, kept, doing }: FinishProps) {
+  const words = useWords("enrol");
   const { value: draft } = kept;
   const carryOut = useCarryOut();
   const [, go] = useLocation();
@@ -134,20 +132,16 @@ function Finish({ view, kept, doing }: FinishProps) {
   const said = [...Object.values(FIELD_OF), ...(body?.read ?? []).map(({ item }) => dateField(body!, item))];
   return (
     <>
-      {missing > 0 && (
-        <p>
-          {sayCount(missing, "date")} not read yet: {missing === 1 ? "it is" : "each is"} asked in its first turnaround.
-        </p>
-      )}
-      <p>A new kit stands ready after its first whole turnaround here. Only what was read is written down.</p>
-      <ErrorBox error={faultsElsewhere(doing.error, said)} title="Not enrolled" />
+      {missing > 0 && <p>{words.datesMissing({ count: missing })}</p>}
+      <p>{words.afterFirst()}</p>
+      <ErrorBox error={faultsElsewhere(doing.error, said)} title={words.notEnrolled()} />
       <Button kind="primary" isDisabled={!isEnough(draft)} isBusy={doing.isBusy} onPress={() => void enrol()}>
-        Enrol it
+        {words.enrolIt()}
       </Button>
       {view.places.length < 2 && mayWrite(view.me.role, "place-set") && (
         <div>
           <ButtonLink kind="quiet" to="/settings">
-            Add another place first
+            {words.addPlace()}
           </ButtonLink>
         </div>
       )}

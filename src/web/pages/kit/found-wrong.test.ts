@@ -1,13 +1,20 @@
+import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
 import { SAMPLE } from "#web/kit-view/sample.ts";
 import { modeOptions, NOTHING_FOUND, pickedMode } from "./found-wrong.ts";
+
+const words = await fetchWords("en", "kitLine");
 
 const found = { ...NOTHING_FOUND, item: "torch" };
 
 describe("something found wrong outside a turnaround", () => {
   it("offers the item's own modes, then something else", () => {
-    expect(modeOptions(SAMPLE, "torch").map(({ value }) => value)).toEqual(["torch-dark", "torch-cracked", "other"]);
-    expect(modeOptions(SAMPLE, "torch")[0]?.note).toContain("daylight only");
+    expect(modeOptions(SAMPLE, "torch", words).map(({ value }) => value)).toEqual([
+      "torch-dark",
+      "torch-cracked",
+      "other",
+    ]);
+    expect(modeOptions(SAMPLE, "torch", words)[0]?.note).toContain("daylight only");
   });
 
   it("takes effect and limit of a known mode from the pattern", () => {

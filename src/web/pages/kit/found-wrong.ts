@@ -1,4 +1,5 @@
 import { modeNamed, modesOf, type Effect, type Pattern } from "#kit";
+import type { Words } from "#words";
 import { OTHER, pickMode, sayEffect, type PickedMode } from "#web/act/finding-choice.ts";
 
 /** A finding as far as it has been filled in; nothing is chosen beforehand. */
@@ -23,13 +24,14 @@ export function foundAsked(pattern: Pattern, asked: URLSearchParams): FoundWrong
 export function modeOptions(
   pattern: Pattern,
   item: string,
+  words: Words["kitLine"],
 ): readonly { readonly value: string; readonly label: string; readonly note?: string }[] {
   const known = modesOf(pattern, item).map((mode) => ({
     value: mode.id,
     label: mode.name,
-    note: sayEffect(mode.effect, mode.limit),
+    note: sayEffect(mode.effect, words, mode.limit),
   }));
-  return [...known, { value: OTHER, label: "Something else" }];
+  return [...known, { value: OTHER, label: words.otherMode() }];
 }
 
 /** The mode as a finding would carry it; undefined until enough is chosen. */

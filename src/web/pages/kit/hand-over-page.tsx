@@ -1,4 +1,6 @@
 import { useState } from "react";
+import type { Words } from "#words";
+import { useWords } from "#web/language/index.ts";
 import { useLocation } from "wouter";
 import type { Bodies } from "#readiness";
 import { HAND_OVER_METHODS, handOver, methodChoice, writeStrokes, type HandOverMethod, type Stroke } from "#station";
@@ -15,15 +17,13 @@ import { KitFormPage } from "./kit-form-page.tsx";
 
 const METHODS = HAND_OVER_METHODS.map((value) => ({ value, label: methodChoice(value) }));
 
-const SEALS = [
-  { value: "whole", label: "Whole: it goes sealed" },
-  { value: "broken", label: "Broken or taken off" },
-] as const;
+const SEALS = ["whole", "broken"] as const;
 
 /** A kit leaving to a vessel. */
 export default function HandOverPage() {
+  const words = useWords("handOver");
   return (
-    <KitFormPage title={(kit) => `Hand ${kit} over`}>
+    <KitFormPage title={(kit) => words.title({ kit })}>
       {(at) => (at.kit.turnaround ? <IsOpen at={at} /> : <HandOverForm at={at} />)}
     </KitFormPage>
   );
@@ -31,10 +31,11 @@ export default function HandOverPage() {
 
 /** Said before anything is filled in: what lies open is not a kit that can go. */
 function IsOpen({ at: { kit } }: { readonly at: KitAtHand }) {
+  const words = useWords("handOver");
   return (
-    <Notice tone="attention" title={`${kit.name} is open: close it before it goes`}>
-      <p>A turnaround is open on it. Seal it, or close it as grounded if it must go as it is.</p>
-      <ButtonLink to={`/kit/${kit.id}/turnaround`}>Go on with the turnaround</ButtonLink>
+    <Notice tone="attention" title={words.isOpen({ kit: kit.name })}>
+      <p>{words.isOpenMore()}</p>
+      <ButtonLink to={`/kit/${kit.id}/turnaround`}>{words.goOn()}</ButtonLink>
     </Notice>
   );
 }
@@ -43,7 +44,7 @@ function IsOpen({ at: { kit } }: { readonly at: KitAtHand }) {
 interface Filled {
   readonly to: string;
   readonly method?: HandOverMethod;
-  readonly seal?: (typeof SEALS)[number]["value"];
+  readonly seal?: (typeof SEALS)[number];
   readonly note: string;
   readonly lent: string;
   readonly beyond: Beyond;
@@ -53,6 +54,7 @@ interface Filled {
 const KEPT_FOR = 12;
 
 function HandOverForm({ at }: { readonly at: KitAtHand }) {
+  const words = useWords("handOver");
   const carryOut = useCarryOut();
   const doing = useDoing();
   const [, go] = useLocation();
@@ -60,9 +62,9 @@ function HandOverForm({ at }: { readonly at: KitAtHand }) {
   const [isPartly, setPartly] = useState(false);
   const { value: filled, change, clear } = useKeptFor<Filled>(KEPT_FOR, `hand-over.${at.kit.id}`, NOTHING);
   const fill = (part: Partial<Filled>) => change({ ...filled, ...part });
-  const written = readLent(filled.lent);
+  const written = readLent(filled.lent, words);
   const save = async () => {
-    const body = handOverOf(filled);
+    const body = handOverOf(filled, words);
     if (!body || !(await doing.run(() => carryOut((now) => handOver(now, at.kit, body))))) return;
     clear();
     go(`/kit/${at.kit.id}`);
@@ -71,14 +73,19 @@ function HandOverForm({ at }: { readonly at: KitAtHand }) {
     <>
       <NotReady at={at} />
       <TextField
-        label="To which vessel"
-        hint="Name, and where she lies or what she is."
+        label={words.vessel()}
+        hint={words.vesselHint()}
         value={filled.to}
         onChange={(to) => fill({ to })}
         limit={120}
       />
-      <Choice label="How does it go?" options={METHODS} value={filled.method} onChange={(method) => fill({ method })} />
-      <Choice label="Its seal" options={SEALS} value={filled.seal} onChange={(seal) => fill({ seal })} />
+      <Choice label={words.method()} options={METHODS} value={filled.method} onChange={(method) => fill({ method })} />
+      <Choice
+        label={words.itsSeal()}
+        options={SEALS.map((value) => ({ value, label: value === "whole" ? words.sealWhole() : words.sealBroken() }))}
+        value={filled.seal}
+        onChange={(seal) => fill({ seal })}
+      />
       <LentField text={filled.lent} written={written} onText={(lent) => fill({ lent })} />
       <BeyondPart
         at={at}
@@ -87,23 +94,26 @@ function HandOverForm({ at }: { readonly at: KitAtHand }) {
         isPartly={isPartly}
         onPartly={setPartly}
       />
-      <TextField label="Note, if any" value={filled.note} onChange={(note) => fill({ note })} isLong />
-      <ErrorBox error={doing.error} title="Not written down" />
+      <TextField label={words.note()} value={filled.note} onChange={(note) => fill({ note })} isLong />
+      <ErrorBox error={doing.error} title={words.notWritten()} />
       <Button
         kind="primary"
-        isDisabled={isPartly || handOverOf(filled) === undefined}
+        isDisabled={isPartly || handOverOf(filled, words) === undefined}
         isBusy={doing.isBusy}
         onPress={() => void save()}
       >
-        Handed over
+        {words.handedOver()}
       </Button>
     </>
   );
 }
 
 /** The line's body, once there is enough of it and nothing that cannot be taken. */
-function handOverOf({ to, method, seal, note, lent: text, beyond }: Filled): Bodies["handed-over"] | undefined {
-  const { lent, fault } = readLent(text);
+function handOverOf(
+  { to, method, seal, note, lent: text, beyond }: Filled,
+  words: Words["handOver"],
+): Bodies["handed-over"] | undefined {
+  const { lent, fault } = readLent(text, words);
   if (to.trim() === "" || !method || !seal || fault !== undefined) return undefined;
   return {
     to: to.trim(),
@@ -123,17 +133,20 @@ interface LentFieldProps {
 
 /** What is lent with it, said back as it was read. */
 function LentField({ text, written: { lent, fault }, onText }: LentFieldProps) {
+  const words = useWords("handOver");
   return (
     <>
       <TextField
-        label="What is lent with it, if anything"
-        hint="Beside what belongs to the kit. One a line, its number first: 2 fuel cans."
+        label={words.lent()}
+        hint={words.lentHint()}
         value={text}
         onChange={onText}
         isLong
         {...(fault !== undefined && { fault })}
       />
-      {lent.length > 0 && fault === undefined && <p className="field-echo">Read as {sayLentRead(lent)}</p>}
+      {lent.length > 0 && fault === undefined && (
+        <p className="field-echo">{words.lentRead({ lent: sayLentRead(lent) })}</p>
+      )}
     </>
   );
 }
@@ -170,20 +183,21 @@ interface BeyondPartProps {
 }
 
 function BeyondPart({ at, beyond, onBeyond, isPartly, onPartly }: BeyondPartProps) {
+  const words = useWords("handOver");
   return (
     <>
       <Briefing pattern={at.pattern} briefed={beyond.briefed} onBriefed={(briefed) => onBeyond({ briefed })} />
       <DateField
-        label="Expected back by, if it was said"
-        hint="Work due asks for it from the day after."
+        label={words.back()}
+        hint={words.backHint()}
         mayBeMonth={false}
         isPrinted={false}
         value={beyond.back}
         onChange={(back) => onBeyond({ back })}
         onPartly={onPartly}
-        {...(isPartly && { fault: "Put the day right, or clear it." })}
+        {...(isPartly && { fault: words.dayFault() })}
       />
-      <TextField label="Taken by, if known" value={beyond.name} onChange={(name) => onBeyond({ name })} limit={80} />
+      <TextField label={words.takenBy()} value={beyond.name} onChange={(name) => onBeyond({ name })} limit={80} />
       <SignaturePad strokes={beyond.strokes} onStrokes={(strokes) => onBeyond({ strokes })} />
     </>
   );
@@ -191,19 +205,24 @@ function BeyondPart({ at, beyond, onBeyond, isPartly, onPartly }: BeyondPartProp
 
 /** A kit that is not ready may still go; whoever sends it should know, and pass on the limits. */
 function NotReady({ at: { kit, view } }: { readonly at: KitAtHand }) {
+  const words = useWords("handOver");
   const standing = view.standings.get(kit.id);
   if (!standing || standing.standing === "ready") return null;
   return (
     <Notice
       tone="attention"
-      title={standing.standing === "ready-with-limits" ? `${kit.name} goes with limits` : `${kit.name} is not ready`}
+      title={
+        standing.standing === "ready-with-limits"
+          ? words.goesLimited({ kit: kit.name })
+          : words.notReady({ kit: kit.name })
+      }
     >
       <p>
         <StandingMark standing={standing.standing} />
       </p>
       <p>{standing.because[0]?.text}</p>
       {standing.limits.map((limit) => (
-        <p key={limit}>Tell the vessel: {limit}</p>
+        <p key={limit}>{words.tellVessel({ limit })}</p>
       ))}
     </Notice>
   );

@@ -1,4 +1,5 @@
 import { useState, type ReactNode } from "react";
+import { useWords } from "#web/language/index.ts";
 import { useLocation } from "wouter";
 import { patternKey } from "#kit";
 import type { EntryKind } from "#readiness";
@@ -23,8 +24,9 @@ import { KitFormPage } from "./kit-form-page.tsx";
 
 /** What a keeper does to a kit as a whole: its name, its place, its pattern version, its end. */
 export default function KeepPage() {
+  const words = useWords("keep");
   return (
-    <KitFormPage title={(kit) => `Rename, move or retire ${kit}`}>
+    <KitFormPage title={(kit) => words.title({ kit })}>
       {(at) => (
         <>
           <Rename at={at} />
@@ -52,6 +54,7 @@ interface SmallFormProps {
 
 /** One act: its fields, why it was refused, its button. */
 function SmallForm({ title, children, button, isReady, act, onDone }: SmallFormProps) {
+  const words = useWords("keep");
   const carryOut = useCarryOut();
   const doing = useDoing();
   const save = async () => {
@@ -60,7 +63,7 @@ function SmallForm({ title, children, button, isReady, act, onDone }: SmallFormP
   return (
     <Section title={title}>
       {children}
-      <ErrorBox error={doing.error} title="Not done" />
+      <ErrorBox error={doing.error} title={words.notDone()} />
       <div>
         <Button isDisabled={!isReady} isBusy={doing.isBusy} onPress={() => void save()}>
           {button}
@@ -76,45 +79,47 @@ function useBack({ kit }: KitAtHand): () => void {
 }
 
 function Rename({ at }: AboutKit) {
+  const words = useWords("keep");
   const back = useBack(at);
   const [name, setName] = useState(at.kit.name);
   return (
     <SmallForm
-      title="Name"
-      button="Rename it"
+      title={words.name()}
+      button={words.rename()}
       isReady={name.trim() !== "" && name.trim() !== at.kit.name}
       act={(doing) => renameKit(doing, at.kit, name.trim())}
       onDone={back}
     >
-      <TextField label="Name" value={name} onChange={setName} limit={80} />
+      <TextField label={words.name()} value={name} onChange={setName} limit={80} />
     </SmallForm>
   );
 }
 
 function Move({ at }: AboutKit) {
+  const words = useWords("keep");
   const back = useBack(at);
   const [to, setTo] = useState<string>();
   const others = at.view.places.filter(({ id }) => id !== at.kit.place);
   const here = at.view.places.find(({ id }) => id === at.kit.place)?.name ?? at.kit.place;
   if (others.length === 0) {
     return (
-      <Section title="Place">
-        <EmptyState title={`${here} is the only place`}>
-          <p>An administrator adds places under Settings.</p>
+      <Section title={words.place()}>
+        <EmptyState title={words.onlyPlace({ place: here })}>
+          <p>{words.onlyPlaceMore()}</p>
         </EmptyState>
       </Section>
     );
   }
   return (
     <SmallForm
-      title="Place"
-      button="Move it"
+      title={words.place()}
+      button={words.move()}
       isReady={to !== undefined}
       act={(doing) => moveKit(doing, at.kit, to ?? "")}
       onDone={back}
     >
       <Choice
-        label={`From ${here} to`}
+        label={words.fromTo({ place: here })}
         options={others.map(({ id, name }) => ({ value: id, label: name }))}
         value={to}
         onChange={setTo}
@@ -125,6 +130,7 @@ function Move({ at }: AboutKit) {
 
 /** Offered where the station has another version of the kit's pattern. */
 function Rebuild({ at }: AboutKit) {
+  const words = useWords("keep");
   const back = useBack(at);
   const [to, setTo] = useState<string>();
   const [reason, setReason] = useState("");
@@ -135,25 +141,29 @@ function Rebuild({ at }: AboutKit) {
   const chosen = to === undefined ? undefined : at.view.patterns.get(to);
   return (
     <SmallForm
-      title="Pattern version"
-      button="It was rebuilt"
+      title={words.patternVersion()}
+      button={words.rebuilt()}
       isReady={to !== undefined && reason.trim() !== ""}
       act={(doing) => rebuildKit(doing, at.kit, to ?? "", reason.trim())}
       onDone={back}
     >
       <Choice
-        label="Rebuilt to"
-        options={versions.map((one) => ({ value: patternKey(one), label: `${one.name}, version ${one.version}` }))}
+        label={words.rebuiltTo()}
+        options={versions.map((one) => ({
+          value: patternKey(one),
+          label: words.version({ name: one.name, version: one.version }),
+        }))}
         value={to}
         onChange={setTo}
       />
       {chosen && <VersionChanges from={at.view.patterns.get(at.kit.pattern) ?? at.pattern} to={chosen} />}
-      <TextField label="What was changed" value={reason} onChange={setReason} />
+      <TextField label={words.whatChanged()} value={reason} onChange={setReason} />
     </SmallForm>
   );
 }
 
 function Retire({ at }: AboutKit) {
+  const words = useWords("keep");
   const { kit } = at;
   const carryOut = useCarryOut();
   const doing = useDoing();
@@ -165,42 +175,43 @@ function Retire({ at }: AboutKit) {
     else setAsking(false);
   };
   return (
-    <Section title="Retire">
-      <p>Takes the kit off charge for good. Its log stays.</p>
-      <StillOut words={sayStillOut(kit)} />
-      {kit.lentOut && <ButtonLink to={`/kit/${kit.id}`}>Settle first what was lent</ButtonLink>}
-      <TextField label="Why" value={reason} onChange={setReason} />
-      <ErrorBox error={doing.error} title="Not retired" />
+    <Section title={words.retire()}>
+      <p>{words.retireMore()}</p>
+      <StillOut list={sayStillOut(kit, words)} />
+      {kit.lentOut && <ButtonLink to={`/kit/${kit.id}`}>{words.settleFirst()}</ButtonLink>}
+      <TextField label={words.why()} value={reason} onChange={setReason} />
+      <ErrorBox error={doing.error} title={words.notRetired()} />
       <div>
         <Button tone="grave" isDisabled={reason.trim() === ""} onPress={() => setAsking(true)}>
-          Retire {kit.name}
+          {words.retireKit({ kit: kit.name })}
         </Button>
       </div>
       <ConfirmDialog
-        title={`Retire ${kit.name}?`}
+        title={words.retireAsk({ kit: kit.name })}
         isOpen={isAsking}
         onClose={() => setAsking(false)}
-        confirm="Retire it for good"
+        confirm={words.retireDo()}
         onConfirm={() => void retire()}
         tone="grave"
         isBusy={doing.isBusy}
       >
-        <p>It leaves the board and counts towards no strength. {reason.trim()}</p>
-        <StillOut words={sayStillOut(kit)} />
+        <p>{words.leavesBoard({ reason: reason.trim() })}</p>
+        <StillOut list={sayStillOut(kit, words)} />
       </ConfirmDialog>
     </Section>
   );
 }
 
 /** Said before it is retired: nobody is sent for it afterwards. */
-function StillOut({ words }: { readonly words: readonly string[] }) {
-  if (words.length === 0) return null;
+function StillOut({ list }: { readonly list: readonly string[] }) {
+  const words = useWords("keep");
+  if (list.length === 0) return null;
   return (
-    <Notice tone="attention" title="Not all of it is here">
-      {words.map((one) => (
+    <Notice tone="attention" title={words.notAllHere()}>
+      {list.map((one) => (
         <p key={one}>{one}</p>
       ))}
-      <p>Once it is retired, work due asks for none of it any more.</p>
+      <p>{words.asksNoMore()}</p>
     </Notice>
   );
 }

@@ -1,4 +1,6 @@
 import { formatQuantity } from "#base";
+import type { Words } from "#words";
+import { useWords } from "#web/language/index.ts";
 import { sayLifting } from "#kit";
 import { useParams } from "wouter";
 import { useRecorder, useStation } from "#web/device/index.ts";
@@ -24,6 +26,9 @@ import "#web/kit-view/kit.css";
 
 /** One kit: what it is good for and why, what can be done with it, and all that the log knows of it. */
 export default function KitPage() {
+  const words = useWords("kitPage");
+  // Of the dialog that strikes a line: nothing waits once the page is in use.
+  useWords("kitView");
   const { id = "" } = useParams<{ readonly id: string }>();
   const at = findKitEver(useStation(), id);
   if (!at) return <NoSuchKit />;
@@ -33,7 +38,7 @@ export default function KitPage() {
   return (
     <Page
       title={kit.name}
-      back={{ to: "/", label: "Board" }}
+      back={{ to: "/", label: words.board() }}
       {...(standing && { beside: <StandingMark standing={standing.standing} size="large" /> })}
     >
       <FlushPanel at={at} />
@@ -45,7 +50,7 @@ export default function KitPage() {
       <div className="kit-page">
         <KitFindings at={at} />
       </div>
-      <MoreOnPhone title="More: year, dates, runs, contents, history" parts={parts}>
+      <MoreOnPhone title={words.more()} parts={parts}>
         <Contained parts={parts} />
         <div className="kit-page">
           {!kit.retired && <KitYear at={at} />}
@@ -68,30 +73,29 @@ function ToSettle({ at }: { readonly at: KitAtHand }) {
 }
 
 function KitFacts({ at: { kit, pattern, view } }: { readonly at: KitAtHand }) {
+  const words = useWords("kitPage");
   const place = view.places.find(({ id }) => id === kit.place)?.name ?? kit.place;
   return (
     <dl className="kit-facts">
-      <dt>Serial</dt>
+      <dt>{words.serial()}</dt>
       <dd className="tabular">{kit.serial}</dd>
-      <dt>Place</dt>
-      <dd>
-        {place}
-        {kit.custody.kind === "away" && `, now with ${kit.custody.to}`}
-      </dd>
-      <dt>Pattern</dt>
-      <dd>
-        {pattern.name}, version {pattern.version}
-      </dd>
+      <dt>{words.place()}</dt>
+      <dd>{kit.custody.kind === "away" ? words.placeAway({ place, vessel: kit.custody.to }) : place}</dd>
+      <dt>{words.pattern()}</dt>
+      <dd>{words.version({ name: pattern.name, version: pattern.version })}</dd>
       {kit.sheet && (
         <>
-          <dt>On the list</dt>
+          <dt>{words.onList()}</dt>
           <dd>{saySheet(kit.sheet)}</dd>
         </>
       )}
-      <dt>Container</dt>
+      <dt>{words.container()}</dt>
       <dd>
-        {pattern.container.name}, {formatQuantity(pattern.container.mass, "mass", { system: view.units })},{" "}
-        {sayLifting(pattern.container)}
+        {words.containerIs({
+          name: pattern.container.name,
+          mass: formatQuantity(pattern.container.mass, "mass", { system: view.units }),
+          lifting: sayLifting(pattern.container),
+        })}
       </dd>
     </dl>
   );
@@ -99,13 +103,26 @@ function KitFacts({ at: { kit, pattern, view } }: { readonly at: KitAtHand }) {
 
 const PARTS = ["year", "dates", "runs", "turnarounds", "seals", "contents", "entries"] as const;
 
+const JUMPS = {
+  year: "jumpYear",
+  dates: "jumpDates",
+  runs: "jumpRuns",
+  turnarounds: "jumpTurnarounds",
+  seals: "jumpSeals",
+  contents: "jumpContents",
+  entries: "jumpEntries",
+} as const satisfies Readonly<Record<Part, keyof Words["kitPage"]>>;
+
+type Part = (typeof PARTS)[number];
+
 /** Links to the parts of this page, for a small screen. */
-function Contained({ parts }: { readonly parts: readonly string[] }) {
+function Contained({ parts }: { readonly parts: readonly Part[] }) {
+  const words = useWords("kitPage");
   return (
-    <nav className="kit-jumps" aria-label="On this page">
+    <nav className="kit-jumps" aria-label={words.onPage()}>
       {parts.map((part) => (
         <a key={part} href={`#${part}`}>
-          {part.charAt(0).toUpperCase() + part.slice(1)}
+          {words[JUMPS[part]]()}
         </a>
       ))}
     </nav>

@@ -1,8 +1,9 @@
 import { useEffect, useRef, useState } from "react";
+import { useWords } from "#web/language/index.ts";
 import { useParams, useSearchParams } from "wouter";
 import type { KitState, Place } from "#readiness";
 import { useStation } from "#web/device/index.ts";
-import { Button, EmptyState, Notice, Page, Progress, Timestamp } from "#web/parts/index.ts";
+import { Button, EmptyState, Notice, Page, Progress, sayTime } from "#web/parts/index.ts";
 import { nameOf } from "#web/kit-view/at-hand.ts";
 import { ReadLabel } from "#web/kit-view/read-label.tsx";
 import { compareSeal, type SealComparison } from "#web/act/seal-reading.ts";
@@ -13,14 +14,15 @@ import "./muster/muster.css";
 
 /** See every kit of a place with your own eyes. What the record says of a seal shows only once the seal was read. */
 export default function MusterPage() {
+  const words = useWords("muster");
   const { place: wanted = "" } = useParams<{ readonly place: string }>();
   const [search] = useSearchParams();
   const view = useStation();
   const place = view.places.find(({ id }) => id === wanted);
   if (!place) {
     return (
-      <Page title="No such place" back={{ to: "/", label: "Board" }}>
-        <EmptyState title="This device knows no such place" />
+      <Page title={words.noPlace()} back={{ to: "/", label: words.board() }}>
+        <EmptyState title={words.noPlaceNews()} />
       </Page>
     );
   }
@@ -34,28 +36,29 @@ interface MusterProps {
 }
 
 function Muster({ place, first }: MusterProps) {
+  const words = useWords("muster");
   const { kits, today } = useStation();
   const [atHand, setAtHand] = useState(first);
   const [read, setRead] = useState<ReadonlyMap<string, SealComparison>>(new Map());
-  const lines = musterLines(kits, place, today);
+  const lines = musterLines(kits, place, today, words);
   const { seen, of } = musterProgress(lines);
   const done = (kit: KitState, sealSeen: string) => {
     setRead(new Map(read).set(kit.id, compareSeal(sealSeen, kit.seal?.number)));
     setAtHand(undefined);
   };
-  const back = first === undefined ? { to: "/", label: "Board" } : { to: `/kit/${first}`, label: "The kit" };
+  const back = first === undefined ? { to: "/", label: words.board() } : { to: `/kit/${first}`, label: words.theKit() };
   return (
-    <Page title={`Muster ${place.name}`} back={back}>
-      <p>Go to each kit. Read its seal off the container, not off a list.</p>
+    <Page title={words.title({ place: place.name })} back={back}>
+      <p>{words.goToEach()}</p>
       <ReadLabel
-        hint="Read the label on the kit in front of you: its line opens."
+        hint={words.labelHint()}
         onKit={(id) => {
           if (lines.some(({ kit, kind }) => kit.id === id && kind !== "not-here")) setAtHand(id);
-          else return "That kit is not on this muster: it is of another place, away or open.";
+          else return words.notHere();
           return undefined;
         }}
       />
-      <Progress label="Seen today" value={seen} of={of} />
+      <Progress label={words.seenToday()} value={seen} of={of} />
       <ul className="muster">
         {lines.map((line) => (
           <li key={line.kit.id}>
@@ -85,6 +88,7 @@ interface MusterRowProps {
 }
 
 function MusterRow({ line, read, isAtHand, onTake, onDone, onLeave }: MusterRowProps) {
+  const words = useWords("muster");
   const { kit } = line;
   const row = useRef<HTMLElement>(null);
   useEffect(() => {
@@ -95,14 +99,14 @@ function MusterRow({ line, read, isAtHand, onTake, onDone, onLeave }: MusterRowP
       <div className="muster-head">
         <h2>
           {kit.name} <span className="quiet">{kit.serial}</span>
-          {line.shelf !== undefined && <span className="quiet">, {line.shelf}</span>}
+          {line.shelf !== undefined && <span className="quiet">{words.onShelf({ shelf: line.shelf })}</span>}
         </h2>
         <Seen line={line} />
       </div>
       {read && (
         <Notice tone={read.agrees ? "plain" : "wrong"} isNews>
           <p>{read.words}</p>
-          {!read.agrees && <p>Open the kit and examine every item; until then it does not stand ready.</p>}
+          {!read.agrees && <p>{words.examine()}</p>}
         </Notice>
       )}
       {line.kind !== "not-here" &&
@@ -111,7 +115,7 @@ function MusterRow({ line, read, isAtHand, onTake, onDone, onLeave }: MusterRowP
         ) : (
           <div>
             <Button kind={line.kind === "to-see" ? "primary" : "plain"} onPress={onTake}>
-              {line.kind === "to-see" ? `I am at ${kit.name}` : "See it again"}
+              {line.kind === "to-see" ? words.iAmAt({ kit: kit.name }) : words.seeAgain()}
             </Button>
           </div>
         ))}
@@ -120,17 +124,14 @@ function MusterRow({ line, read, isAtHand, onTake, onDone, onLeave }: MusterRowP
 }
 
 function Seen({ line }: { readonly line: MusterLine }) {
+  const words = useWords("muster");
   const view = useStation();
   switch (line.kind) {
     case "seen":
-      return (
-        <p>
-          Seen today at <Timestamp at={line.at} as="time" /> by {nameOf(view, line.by)}
-        </p>
-      );
+      return <p>{words.seenAt({ time: sayTime(line.at), name: nameOf(view, line.by) })}</p>;
     case "not-here":
-      return <p className="quiet">{line.why}: not mustered.</p>;
+      return <p className="quiet">{words.notMustered({ why: line.why })}</p>;
     case "to-see":
-      return <p>Not seen today</p>;
+      return <p>{words.notSeen()}</p>;
   }
 }

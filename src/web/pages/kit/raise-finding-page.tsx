@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { useWords } from "#web/language/index.ts";
 import { useLocation, useSearch } from "wouter";
 import type { Effect, Pattern } from "#kit";
 import type { PhotoRef } from "#readiness";
@@ -16,10 +17,12 @@ const EFFECTS: readonly Effect[] = ["grounds", "limits", "notes"];
 
 /** A finding raised outside a turnaround: seen in passing, at a muster, by an assessor. */
 export default function RaiseFindingPage() {
-  return <KitFormPage title={(kit) => `Found wrong on ${kit}`}>{(at) => <RaiseForm at={at} />}</KitFormPage>;
+  const words = useWords("keep");
+  return <KitFormPage title={(kit) => words.raiseTitle({ kit })}>{(at) => <RaiseForm at={at} />}</KitFormPage>;
 }
 
 function RaiseForm({ at }: { readonly at: KitAtHand }) {
+  const words = useWords("keep");
   const recorder = useRecorder();
   const doing = useDoing();
   const [, go] = useLocation();
@@ -41,18 +44,13 @@ function RaiseForm({ at }: { readonly at: KitAtHand }) {
       <FoundFields pattern={at.pattern} found={found} onChange={setFound} />
       {picked && (
         <>
-          <TextField
-            label={isOther ? "What is wrong, in your words" : "Note, if any"}
-            value={note}
-            onChange={setNote}
-            isLong
-          />
-          <PhotoStrip photos={photos} label="Finding" onAdd={(photo) => setPhotos([...photos, photo])} />
+          <TextField label={isOther ? words.wrongInWords() : words.note()} value={note} onChange={setNote} isLong />
+          <PhotoStrip photos={photos} label={words.finding()} onAdd={(photo) => setPhotos([...photos, photo])} />
         </>
       )}
-      <ErrorBox error={doing.error} title="Not raised" />
+      <ErrorBox error={doing.error} title={words.notRaised()} />
       <Button kind="primary" isDisabled={!isReady} isBusy={doing.isBusy} onPress={() => void raise()}>
-        Raise the finding
+        {words.raise()}
       </Button>
     </>
   );
@@ -66,31 +64,29 @@ interface FoundFieldsProps {
 
 /** The item, then what is wrong with it; for something the pattern does not know, what it means for the kit. */
 function FoundFields({ pattern, found, onChange }: FoundFieldsProps) {
+  const words = useWords("keep");
+  const lineWords = useWords("kitLine");
   return (
     <>
       <ItemChoice pattern={pattern} item={found.item} onChoose={(item) => onChange({ ...NOTHING_FOUND, item })} />
       {found.item !== "" && (
         <Choice
-          label="What is wrong?"
-          options={modeOptions(pattern, found.item)}
+          label={words.whatWrong()}
+          options={modeOptions(pattern, found.item, lineWords)}
           value={found.mode}
           onChange={(mode) => onChange({ ...found, mode })}
         />
       )}
       {found.mode === OTHER && (
         <Choice
-          label="What does it mean for the kit?"
-          options={EFFECTS.map((effect) => ({ value: effect, label: sayEffect(effect) }))}
+          label={words.meansForKit()}
+          options={EFFECTS.map((effect) => ({ value: effect, label: sayEffect(effect, lineWords) }))}
           value={found.effect}
           onChange={(effect) => onChange({ ...found, effect })}
         />
       )}
       {found.mode === OTHER && found.effect === "limits" && (
-        <TextField
-          label="The limit, as a vessel should hear it"
-          value={found.limit}
-          onChange={(limit) => onChange({ ...found, limit })}
-        />
+        <TextField label={words.limit()} value={found.limit} onChange={(limit) => onChange({ ...found, limit })} />
       )}
     </>
   );
@@ -104,11 +100,12 @@ interface ItemChoiceProps {
 
 /** Items under the place where they are stowed. */
 function ItemChoice({ pattern, item, onChoose }: ItemChoiceProps) {
+  const words = useWords("keep");
   return (
     <label className="field">
-      <span className="field-label">On which item?</span>
+      <span className="field-label">{words.onItem()}</span>
       <select className="field-input" value={item} onChange={(event) => onChoose(event.target.value)}>
-        <option value="">Choose an item</option>
+        <option value="">{words.chooseItem()}</option>
         {pattern.container.places.map((place) => (
           <optgroup key={place.id} label={place.name}>
             {pattern.items

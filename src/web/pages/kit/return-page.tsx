@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { useWords } from "#web/language/index.ts";
 import { uuidv7 } from "uuidv7";
 import { useLocation } from "wouter";
 import { MET, type Met } from "#kit";
@@ -27,14 +28,9 @@ import {
 } from "./after-use/index.ts";
 import { KitFormPage } from "./kit-form-page.tsx";
 
-const LABELS: Readonly<Record<Met, string>> = { salt: "Salt water", oil: "Oil", sewage: "Sewage", fuel: "Fuel" };
-
 type Answers = Readonly<Partial<Record<Met, "yes" | "no">>>;
 
-const YES_NO = [
-  { id: "yes", words: "Yes" },
-  { id: "no", words: "No" },
-] as const;
+const YES_NO = ["yes", "no"] as const;
 
 /** What has been filled in, as it is kept. */
 interface Filled {
@@ -49,10 +45,12 @@ const NOTHING: Filled = { met: {}, said: [], lent: [], note: "" };
 
 /** A kit coming back from a vessel: what it was in, and whether all of it is back. */
 export default function ReturnPage() {
-  return <KitFormPage title={(kit) => `Take ${kit} back`}>{(at) => <ReturnForm at={at} />}</KitFormPage>;
+  const words = useWords("handOver");
+  return <KitFormPage title={(kit) => words.takeBack({ kit })}>{(at) => <ReturnForm at={at} />}</KitFormPage>;
 }
 
 function ReturnForm({ at }: { readonly at: KitAtHand }) {
+  const words = useWords("handOver");
   const carryOut = useCarryOut();
   const doing = useDoing();
   const [, go] = useLocation();
@@ -66,7 +64,7 @@ function ReturnForm({ at }: { readonly at: KitAtHand }) {
   const fill = (part: Partial<Filled>) => change({ ...filled, ...part });
   const said: Said = new Map(filled.said);
   const counted = at.pattern.afterUse?.counted ?? [];
-  const unsaid = stillToSay({ ...filled, said, ...(stopped && { stopped }) }, counted);
+  const unsaid = stillToSay({ ...filled, said, ...(stopped && { stopped }) }, counted, words);
   const lent = custody.kind === "away" ? (custody.lent ?? []) : [];
   const save = async () => {
     const body = returnOf(at, filled, stopped, Date.now());
@@ -77,9 +75,9 @@ function ReturnForm({ at }: { readonly at: KitAtHand }) {
   return (
     <>
       {custody.kind === "away" ? (
-        <p>It was handed over to {custody.to}.</p>
+        <p>{words.wasWith({ vessel: custody.to })}</p>
       ) : (
-        <Notice tone="attention" title="This kit is not out on loan." />
+        <Notice tone="attention" title={words.notOut()} />
       )}
       <MetPart met={filled.met} onMet={(met) => fill({ met })} />
       {isMet(filled.met) && <StoppedPart kit={at.kit} now={now} stopped={stopped} onStopped={setStopped} />}
@@ -103,21 +101,25 @@ function ReturnForm({ at }: { readonly at: KitAtHand }) {
         />
       )}
       <TextField
-        label="Note, if any"
-        hint="What they said of it."
+        label={words.note()}
+        hint={words.theySaid()}
         value={filled.note}
         onChange={(note) => fill({ note })}
         isLong
       />
-      <ErrorBox error={doing.error} title="Not written down" />
-      {unsaid.length > 0 && <p className="quiet">Still to say: {unsaid.join("; ")}.</p>}
+      <ErrorBox error={doing.error} title={words.notWritten()} />
+      {unsaid.length > 0 && (
+        <p className="quiet">
+          {words.stillToSay({ what: unsaid.reduce((first, next) => words.andAlso({ first, next })) })}
+        </p>
+      )}
       <Button
         kind="primary"
         isDisabled={refused.isAny || unsaid.length > 0}
         isBusy={doing.isBusy}
         onPress={() => void save()}
       >
-        It is back
+        {words.isBack()}
       </Button>
     </>
   );
@@ -130,15 +132,16 @@ interface MetPartProps {
 
 /** What it was in; each said, none taken for granted. */
 function MetPart({ met, onMet }: MetPartProps) {
+  const words = useWords("handOver");
   return (
     <>
-      <p>Was it in, or does it smell of, any of these? It decides how, and how soon, it is washed.</p>
+      <p>{words.wasItIn()}</p>
       <div className="kit-yes-no">
         {MET.map((what) => (
           <PickRow
             key={what}
-            label={LABELS[what]}
-            options={YES_NO}
+            label={words[what]()}
+            options={YES_NO.map((id) => ({ id, words: words[id]() }))}
             picked={met[what]}
             onPick={(answer) => onMet({ ...met, [what]: answer })}
           />

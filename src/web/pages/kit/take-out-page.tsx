@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { useWords } from "#web/language/index.ts";
 import { uuidv7 } from "uuidv7";
 import { useLocation } from "wouter";
 import type { Effect } from "#kit";
@@ -16,12 +17,13 @@ const EFFECTS: readonly Effect[] = ["grounds", "limits", "notes"];
 
 /** An item taken out of one kit for another: a finding on the first, a trail on both. */
 export default function TakeOutPage() {
-  return (
-    <KitFormPage title={(kit) => `Take an item of ${kit} for another kit`}>{(at) => <Form at={at} />}</KitFormPage>
-  );
+  const words = useWords("keep");
+  return <KitFormPage title={(kit) => words.takeTitle({ kit })}>{(at) => <Form at={at} />}</KitFormPage>;
 }
 
 function Form({ at }: { readonly at: KitAtHand }) {
+  const words = useWords("keep");
+  const lineWords = useWords("kitLine");
   const carryOut = useCarryOut();
   const doing = useDoing();
   const [, go] = useLocation();
@@ -50,26 +52,24 @@ function Form({ at }: { readonly at: KitAtHand }) {
   return (
     <>
       <ItemSelect at={at} item={item} onChoose={setItem} />
-      <NumberField label="How many are taken out" value={quantity} onChange={setQuantity} least={1} />
+      <NumberField label={words.howMany()} value={quantity} onChange={setQuantity} least={1} />
       <KitSelect at={at} to={to} onChoose={setTo} />
       <Choice
-        label={`What does it mean for ${at.kit.name}?`}
-        options={EFFECTS.map((one) => ({ value: one, label: sayEffect(one) }))}
+        label={words.whatMeans({ kit: at.kit.name })}
+        options={EFFECTS.map((one) => ({ value: one, label: sayEffect(one, lineWords) }))}
         value={effect}
         onChange={setEffect}
       />
-      {effect === "limits" && (
-        <TextField label="The limit, as a vessel should hear it" value={limit} onChange={setLimit} limit={300} />
-      )}
-      <TextField label="Why, if it needs saying" value={why} onChange={setWhy} />
+      {effect === "limits" && <TextField label={words.limit()} value={limit} onChange={setLimit} limit={300} />}
+      <TextField label={words.whyIfNeeded()} value={why} onChange={setWhy} />
       {other && !fits && (
-        <Notice tone="attention" title={`${other.name} is of another pattern`}>
-          <p>That it was taken is written on both. Fit it there in its turnaround, as the item that it is there.</p>
+        <Notice tone="attention" title={words.otherPattern({ kit: other.name })}>
+          <p>{words.otherPatternMore()}</p>
         </Notice>
       )}
-      <ErrorBox error={doing.error} title="Not taken" />
+      <ErrorBox error={doing.error} title={words.notTaken()} />
       <Button kind="primary" tone="grave" isDisabled={!isReady} isBusy={doing.isBusy} onPress={() => void take()}>
-        {other && fits ? `Taken out, and fitted in ${other.name}` : "Taken out"}
+        {other && fits ? words.takenFitted({ kit: other.name }) : words.taken()}
       </Button>
     </>
   );
@@ -105,11 +105,12 @@ interface SelectProps {
 }
 
 function ItemSelect({ at, item, onChoose }: SelectProps & { readonly item: string }) {
+  const words = useWords("keep");
   return (
     <label className="field">
-      <span className="field-label">Which item</span>
+      <span className="field-label">{words.whichItem()}</span>
       <select className="field-input" value={item} onChange={({ target }) => onChoose(target.value)}>
-        <option value="">Choose an item</option>
+        <option value="">{words.chooseItem()}</option>
         {at.pattern.items.map(({ id, name }) => (
           <option key={id} value={id}>
             {name}
@@ -121,11 +122,12 @@ function ItemSelect({ at, item, onChoose }: SelectProps & { readonly item: strin
 }
 
 function KitSelect({ at, to, onChoose }: SelectProps & { readonly to: string }) {
+  const words = useWords("keep");
   return (
     <label className="field">
-      <span className="field-label">For which kit</span>
+      <span className="field-label">{words.forKit()}</span>
       <select className="field-input" value={to} onChange={({ target }) => onChoose(target.value)}>
-        <option value="">Choose a kit</option>
+        <option value="">{words.chooseKit()}</option>
         {at.view.kits
           .filter(({ id }) => id !== at.kit.id)
           .map(({ id, name, serial }) => (

@@ -64,8 +64,6 @@ function ownClocks(view: StationView): readonly RunningTimer[] {
     const open = at && withTurnaround(at);
     if (!open) return [];
     const { timers } = open.turnaround;
-    return runningTimers(open.pattern, open.turnaround).filter(
-      ({ step }) => timers[step.id]?.mark.device === view.device,
-    );
+    return runningTimers(open).filter(({ step }) => timers[step.id]?.mark.device === view.device);
   });
 }

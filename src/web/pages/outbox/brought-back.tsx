@@ -1,6 +1,8 @@
 import type { ReactNode } from "react";
+import type { Words } from "#words";
 import { useStation, type StationView } from "#web/device/index.ts";
-import { sayCount, Section, Timestamp } from "#web/parts/index.ts";
+import { useWords } from "#web/language/index.ts";
+import { Section, Timestamp } from "#web/parts/index.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
 import { sayAbout } from "./subject-names.ts";
 
@@ -9,16 +11,16 @@ type Row = StationView["broughtBack"][number];
 /** What devices gave back after the station was put back to an earlier copy: the log tells it to everybody, for good. */
 export function BroughtBack() {
   const view = useStation();
+  const words = useWords("outboxOther");
   const back = view.broughtBack.filter(({ how }) => how === "vouched" || how === "word");
   const handed = view.broughtBack.filter(({ how }) => how === "handed");
   return (
     <>
-      <Told title="Brought back by devices" rows={back}>
-        The station was put back to an earlier copy. It had lost these lines; devices that held them gave them back.
+      <Told title={words.broughtBack()} rows={back}>
+        {words.broughtBackMore()}
       </Told>
-      <Told title="Taken in for other devices" rows={handed}>
-        Lines of sheets that never came from the device that wrote them. Another device had them by code or file, and an
-        administrator said that they are genuine.
+      <Told title={words.takenForOthers()} rows={handed}>
+        {words.takenForOthersMore()}
       </Told>
     </>
   );
@@ -32,22 +34,29 @@ interface ToldProps {
 
 function Told({ title, rows, children }: ToldProps) {
   const view = useStation();
+  const [words, subjects] = [useWords("outboxOther"), useWords("outbox")];
   if (rows.length === 0) return null;
   return (
     <Section title={title}>
       <p>{children}</p>
-      <Table caption={title} isCaptionHidden columns={columnsOf(view)} rows={rows} rowKey={({ entry }) => entry} />
+      <Table
+        caption={title}
+        isCaptionHidden
+        columns={columnsOf(view, words, subjects)}
+        rows={rows}
+        rowKey={({ entry }) => entry}
+      />
     </Section>
   );
 }
 
-function columnsOf(view: StationView): readonly Column<Row>[] {
+function columnsOf(view: StationView, words: Words["outboxOther"], subjects: Words["outbox"]): readonly Column<Row>[] {
   return [
-    { key: "at", head: "When", cell: ({ at }) => <Timestamp at={at} /> },
-    { key: "lines", head: "Lines", cell: ({ lines }) => sayCount(lines.length, "line") },
-    { key: "device", head: "From", cell: ({ device }) => nameOf(view, device) },
-    { key: "by", head: "In use by", cell: ({ by }) => sayAbout(view, `person:${by}`) },
-    { key: "how", head: "Shown by", cell: ({ how }) => (how === "vouched" ? "the station's own mark" : "their word") },
+    { key: "at", head: words.when(), cell: ({ at }) => <Timestamp at={at} /> },
+    { key: "lines", head: words.lines(), cell: ({ lines }) => words.lineCount({ count: lines.length }) },
+    { key: "device", head: words.from(), cell: ({ device }) => nameOf(view, device) },
+    { key: "by", head: words.inUseBy(), cell: ({ by }) => sayAbout(view, `person:${by}`, subjects) },
+    { key: "how", head: words.shownBy(), cell: ({ how }) => (how === "vouched" ? words.byMark() : words.byWord()) },
   ];
 }
 

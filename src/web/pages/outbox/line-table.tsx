@@ -1,4 +1,6 @@
+import type { Words } from "#words";
 import { useStation, type OutboxLine, type StationView } from "#web/device/index.ts";
+import { useWords } from "#web/language/index.ts";
 import { Timestamp } from "#web/parts/index.ts";
 import { sayKind } from "#web/parts/words/entry-words.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
@@ -14,16 +16,23 @@ interface LineTableProps {
 /** Lines as written: what, about what, when, by whom. */
 export function LineTable({ lines, caption }: LineTableProps) {
   const view = useStation();
+  const words = useWords("outbox");
   return (
-    <Table caption={caption} isCaptionHidden columns={columns(view)} rows={lines} rowKey={({ entry }) => entry.id} />
+    <Table
+      caption={caption}
+      isCaptionHidden
+      columns={columns(view, words)}
+      rows={lines}
+      rowKey={({ entry }) => entry.id}
+    />
   );
 }
 
-function columns(view: StationView): readonly Column<Written>[] {
+function columns(view: StationView, words: Words["outbox"]): readonly Column<Written>[] {
   return [
-    { key: "what", head: "Line", cell: ({ entry }) => sayKind(entry.kind) },
-    { key: "about", head: "About", cell: ({ entry }) => sayAbout(view, entry.subject) },
-    { key: "at", head: "Written", cell: ({ entry }) => <Timestamp at={entry.at} /> },
-    { key: "by", head: "By", cell: ({ entry }) => sayAbout(view, `person:${entry.by}`) },
+    { key: "what", head: words.line(), cell: ({ entry }) => sayKind(entry.kind) },
+    { key: "about", head: words.about(), cell: ({ entry }) => sayAbout(view, entry.subject, words) },
+    { key: "at", head: words.written(), cell: ({ entry }) => <Timestamp at={entry.at} /> },
+    { key: "by", head: words.by(), cell: ({ entry }) => sayAbout(view, `person:${entry.by}`, words) },
   ];
 }

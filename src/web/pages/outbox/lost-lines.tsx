@@ -1,4 +1,5 @@
 import { useDeviceState, useThisDevice, type LostLine } from "#web/device/index.ts";
+import { useWords } from "#web/language/index.ts";
 import { Button, ErrorBox, Notice, Section, useDoing } from "#web/parts/index.ts";
 import { LineTable } from "./line-table.tsx";
 
@@ -17,11 +18,12 @@ export function LostLines() {
 }
 
 function Offered({ lines }: { readonly lines: readonly LostLine[] }) {
+  const words = useWords("outboxOther");
   if (lines.length === 0) return null;
   return (
-    <Section title="Lost by the station, going back">
-      <p>It once had these, and shows that by its own mark on them. They go back by themselves, whoever wrote them.</p>
-      <LineTable lines={lines} caption="Lines going back to the station" />
+    <Section title={words.goingBack()}>
+      <p>{words.goingBackMore()}</p>
+      <LineTable lines={lines} caption={words.goingBackLines()} />
     </Section>
   );
 }
@@ -34,48 +36,43 @@ interface UnvouchedProps {
 /** Nothing shows that the station had them: taking them is somebody's decision, and the log says whose. */
 function Unvouched({ lines, isAdministrator }: UnvouchedProps) {
   const device = useThisDevice();
+  const words = useWords("outboxOther");
   const doing = useDoing();
   if (lines.length === 0) return null;
   const take = async () => {
     const reply = await device.held.takeByWord();
     if (reply.kind === "refused") throw new Error(`${reply.problem.message} ${reply.problem.remedy}`);
-    if (reply.kind === "unreachable") throw new Error(`The station was not reached: ${reply.because}.`);
+    if (reply.kind === "unreachable") throw new Error(words.notReached({ because: reply.because }));
   };
   return (
-    <Section title="Only on this device">
-      <Notice
-        tone="wrong"
-        title={`Nothing shows that the station had ${lines.length === 1 ? "this line" : "these lines"}`}
-      >
-        <p>
-          Its copy is older than its mark on them, or its database is another one. Each goes back when the person who
-          wrote it signs in on the device it was written on. Or an administrator says, here, that they are genuine: the
-          station then takes them all, and its log says who said so.
-        </p>
+    <Section title={words.onlyHere()}>
+      <Notice tone="wrong" title={words.onlyHereNews({ count: lines.length })}>
+        <p>{words.onlyHereMore()}</p>
         {isAdministrator ? (
           <div>
             <Button onPress={() => void doing.run(take)} isBusy={doing.isBusy}>
-              They are genuine: take them in
+              {words.genuine()}
             </Button>
           </div>
         ) : (
-          <p>Ask an administrator to sign in on this device. Until then, do not remove anything from it.</p>
+          <p>{words.askAdministrator()}</p>
         )}
-        <ErrorBox error={doing.error} title="Not taken in" />
+        <ErrorBox error={doing.error} title={words.notTakenIn()} />
       </Notice>
-      <LineTable lines={lines} caption="Lines only on this device" />
+      <LineTable lines={lines} caption={words.onlyHereLines()} />
     </Section>
   );
 }
 
 function Clashing({ lines }: { readonly lines: readonly LostLine[] }) {
+  const words = useWords("outboxOther");
   if (lines.length === 0) return null;
   return (
-    <Section title="Differ from the station's">
-      <Notice tone="wrong" title="The station has other lines under the same ids">
-        <p>That does not happen by itself. Save everything held here to a file, and give it to an administrator.</p>
+    <Section title={words.differ()}>
+      <Notice tone="wrong" title={words.differNews()}>
+        <p>{words.differMore()}</p>
       </Notice>
-      <LineTable lines={lines} caption="Lines that differ from the station's" />
+      <LineTable lines={lines} caption={words.differLines()} />
     </Section>
   );
 }

@@ -1,5 +1,6 @@
 import { useDeviceState, useThisDevice, type OutboxLine } from "#web/device/index.ts";
-import { Button, ButtonRow, EmptyState, Notice, Page, sayCount, Section } from "#web/parts/index.ts";
+import { useWords } from "#web/language/index.ts";
+import { Button, ButtonRow, EmptyState, Notice, Page, Section } from "#web/parts/index.ts";
 import { isForClock } from "./refusal.ts";
 import { RefusedLines } from "./refused-lines.tsx";
 import { BroughtBack } from "./brought-back.tsx";
@@ -11,16 +12,18 @@ import { LineTable } from "./line-table.tsx";
 /** What this device has not sent, and what the station would not have, with why. */
 export default function OutboxPage() {
   const state = useDeviceState();
+  const words = useWords("outbox");
+  const frame = useWords("frame");
   if (state.kind !== "signed-in") return null;
   const { outbox, reach, sendState, sitting } = state;
   const refused = outbox.filter((line) => line.state === "refused");
   const mine = outbox.filter((line) => line.state === "unsent" && line.entry.by === sitting.person.id);
   const others = outbox.filter((line) => line.state === "unsent" && line.entry.by !== sitting.person.id);
   return (
-    <Page title="Not yet sent" back={{ to: "/", label: "Board" }}>
+    <Page title={words.title()} back={{ to: "/", label: frame.board() }}>
       {reach.kind === "offline" && (
-        <Notice title="No way to the station just now">
-          <p>This device keeps trying by itself. Everything here is kept on its own disk meanwhile.</p>
+        <Notice title={words.offline()}>
+          <p>{words.offlineMore()}</p>
         </Notice>
       )}
       <LostLines />
@@ -32,9 +35,9 @@ export default function OutboxPage() {
         others={refused.filter(({ entry }) => entry.by === sitting.person.id).length + state.lost.length}
       />
       {others.length > 0 && (
-        <Section title="Written here by others">
-          <p>Sent when they sign in on this device again.</p>
-          <LineTable lines={others} caption="Lines of other people" />
+        <Section title={words.byOthers()}>
+          <p>{words.byOthersMore()}</p>
+          <LineTable lines={others} caption={words.byOthersLines()} />
         </Section>
       )}
       <HandedLines />
@@ -52,30 +55,33 @@ interface WaitingProps {
 }
 
 function Waiting({ lines, photos, others }: WaitingProps) {
+  const words = useWords("outbox");
   if (lines.length === 0 && photos === 0) return others === 0 ? <AllSent /> : null;
   return (
-    <Section title="Waiting to be sent">
-      {photos > 0 && <p>{sayCount(photos, "photo")}, sent after the lines.</p>}
-      {lines.length > 0 && <LineTable lines={lines} caption="Lines waiting to be sent" />}
+    <Section title={words.waiting()}>
+      {photos > 0 && <p>{words.waitingPhotos({ count: photos })}</p>}
+      {lines.length > 0 && <LineTable lines={lines} caption={words.waitingLines()} />}
     </Section>
   );
 }
 
 function AllSent() {
+  const words = useWords("outbox");
   return (
-    <EmptyState title="Nothing of yours is waiting">
-      <p>Every line you wrote on this device is with the station.</p>
+    <EmptyState title={words.allSent()}>
+      <p>{words.allSentMore()}</p>
     </EmptyState>
   );
 }
 
 function Ways() {
   const device = useThisDevice();
+  const words = useWords("outbox");
   return (
-    <Section title="By hand">
+    <Section title={words.byHand()}>
       <ButtonRow>
-        <Button onPress={() => device.sendNow()}>Try to send now</Button>
-        <Button onPress={() => void device.held.save()}>Save everything held here to a file</Button>
+        <Button onPress={() => device.sendNow()}>{words.sendNow()}</Button>
+        <Button onPress={() => void device.held.save()}>{words.saveHeld()}</Button>
       </ButtonRow>
     </Section>
   );

@@ -1,15 +1,17 @@
 import { useState } from "react";
 import { useStation, useThisDevice, type OutboxLine } from "#web/device/index.ts";
+import { useWords } from "#web/language/index.ts";
 import { Button, ButtonRow, ConfirmDialog, FaultList, Section, Timestamp } from "#web/parts/index.ts";
 import { sayKind } from "#web/parts/words/entry-words.ts";
 import { sayAbout } from "./subject-names.ts";
 
 /** Lines the station would not have, each with why and what to do. They stay until somebody decides. */
 export function RefusedLines({ lines }: { readonly lines: readonly OutboxLine[] }) {
+  const words = useWords("outbox");
   if (lines.length === 0) return null;
   return (
-    <Section title="Refused by the station">
-      <p>What these say is seen on this device only.</p>
+    <Section title={words.refused()}>
+      <p>{words.refusedMore()}</p>
       {lines.map((line) => (
         <RefusedLine key={line.entry.id} line={line} />
       ))}
@@ -20,29 +22,30 @@ export function RefusedLines({ lines }: { readonly lines: readonly OutboxLine[] 
 function RefusedLine({ line }: { readonly line: OutboxLine }) {
   const device = useThisDevice();
   const view = useStation();
+  const words = useWords("outbox");
   const [isAsking, setAsking] = useState(false);
   const { kind, subject, at } = line.entry;
   return (
     <article className="notice notice-wrong">
       <h3>
-        {sayKind(kind)}, {sayAbout(view, subject)}, <Timestamp at={at} />
+        {sayKind(kind)}, {sayAbout(view, subject, words)}, <Timestamp at={at} />
       </h3>
       <FaultList faults={line.faults ?? []} />
       <ButtonRow>
-        <Button onPress={() => void device.held.retry([line])}>Send it again as it is</Button>
+        <Button onPress={() => void device.held.retry([line])}>{words.sendAgain()}</Button>
         <Button kind="quiet" tone="grave" onPress={() => setAsking(true)}>
-          Remove it from this device
+          {words.removeLine()}
         </Button>
       </ButtonRow>
       <ConfirmDialog
-        title="Remove this line?"
+        title={words.removeAsk()}
         isOpen={isAsking}
         onClose={() => setAsking(false)}
         onConfirm={() => void device.held.discard(line)}
-        confirm="Remove it"
+        confirm={words.removeDo()}
         tone="grave"
       >
-        <p>The station never had it. Once removed here it is nowhere.</p>
+        <p>{words.removeMore()}</p>
       </ConfirmDialog>
     </article>
   );

@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { fetchWords } from "#words";
 import type { StationView } from "#web/device/index.ts";
 import { sayAbout } from "./subject-names.ts";
 
+const words = await fetchWords("en", "outbox");
 const named = (id: string, name: string) => [{ id, name }] as never;
 const VIEW: Parameters<typeof sayAbout>[0] = {
   kits: named("k1", "Pump 3"),
@@ -24,12 +26,12 @@ describe("what a line is about", () => {
     ["qualification:q1", "Proof run"],
     ["casualty:01a2", "Grey motor boat"],
   ])("is its name: %s", (subject, name) => {
-    expect(sayAbout(VIEW, subject)).toBe(name);
+    expect(sayAbout(VIEW, subject, words)).toBe(name);
   });
 
   it("is in words where this device does not know it, and as it stands where nobody does", () => {
-    expect(sayAbout(VIEW, "casualty:gone")).toBe("a casualty this device does not know");
-    expect(sayAbout(VIEW, "station")).toBe("the station");
-    expect(sayAbout(VIEW, "odd:thing")).toBe("odd:thing");
+    expect(sayAbout(VIEW, "casualty:gone", words)).toBe("a casualty this device does not know");
+    expect(sayAbout(VIEW, "station", words)).toBe("the station");
+    expect(sayAbout(VIEW, "odd:thing", words)).toBe("odd:thing");
   });
 });

@@ -1,3 +1,4 @@
+import type { Words } from "#words";
 import type { StationView } from "#web/device/index.ts";
 
 type Named = Pick<
@@ -5,19 +6,21 @@ type Named = Pick<
   "kits" | "retired" | "people" | "places" | "casualties" | "boats" | "parts" | "qualifications"
 >;
 
+type OutboxWords = Words["outbox"];
+
 /** Of what a subject is one, where its own name is not known on this device. */
-const SORTS: Readonly<Record<string, string>> = {
-  kit: "a kit this device does not know",
-  place: "a place this device does not know",
-  person: "a person this device does not know",
-  part: "a part this device does not know",
-  boat: "a rescue boat this device does not know",
-  qualification: "a qualification this device does not know",
-  visit: "a visit",
-  device: "a device",
-  casualty: "a casualty this device does not know",
-  station: "the station",
-  pattern: "a pattern",
+const SORTS: Readonly<Record<string, (words: OutboxWords) => string>> = {
+  kit: (words) => words.kitUnknown(),
+  place: (words) => words.placeUnknown(),
+  person: (words) => words.personUnknown(),
+  part: (words) => words.partUnknown(),
+  boat: (words) => words.boatUnknown(),
+  qualification: (words) => words.qualificationUnknown(),
+  visit: (words) => words.visit(),
+  device: (words) => words.device(),
+  casualty: (words) => words.casualtyUnknown(),
+  station: (words) => words.station(),
+  pattern: (words) => words.pattern(),
 };
 
 /**
@@ -25,9 +28,9 @@ const SORTS: Readonly<Record<string, string>> = {
  *
  * @param subject - "kit:…", "casualty:…"
  */
-export function sayAbout(view: Named, subject: string): string {
+export function sayAbout(view: Named, subject: string, words: OutboxWords): string {
   const [sort = "", id = ""] = subject.split(/:(.*)/s);
-  return namesOf(view, sort).find((one) => one.id === id)?.name ?? SORTS[sort] ?? subject;
+  return namesOf(view, sort).find((one) => one.id === id)?.name ?? SORTS[sort]?.(words) ?? subject;
 }
 
 function namesOf(view: Named, sort: string): readonly { readonly id: string; readonly name: string }[] {

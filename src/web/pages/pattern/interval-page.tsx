@@ -11,6 +11,7 @@ import { PickRow } from "#web/parts/pick-row.tsx";
 import { AcceptedPart } from "./interval/accepted-part.tsx";
 import { CostsForm } from "./interval/costs-form.tsx";
 import {
+  sayApart,
   sayBest,
   sayCosts,
   sayEvery,
@@ -23,18 +24,20 @@ import { judgedIn, WEIGHTS, type Judged } from "./interval/judged.ts";
 import { NoSuchPattern } from "./no-such-pattern.tsx";
 import "#web/kit-view/kit.css";
 import "./pattern.css";
+import { useWords } from "#web/language/index.ts";
 
 /** How often to open the kits of a pattern: what the log says of it, and a keeper's line that the plan then goes by. */
 export default function IntervalPage() {
+  const words = useWords("patternInterval");
   const { pattern: id = "" } = useParams<{ readonly pattern: string }>();
   const pattern = newestOf([...useStation().patterns.values()], id);
   if (!pattern) return <NoSuchPattern />;
   return (
-    <Page title={`How often to open: ${pattern.name}`} back={{ to: "/year", label: "The year planned" }}>
+    <Page title={words.title({ pattern: pattern.name })} back={{ to: "/year", label: words.yearPlanned() }}>
       <AcceptedPart pattern={pattern} />
       <Proposed pattern={pattern} />
       <ButtonRow>
-        <ButtonLink to={`/pattern/${pattern.id}`}>Report card of the pattern</ButtonLink>
+        <ButtonLink to={`/pattern/${pattern.id}`}>{words.reportCard()}</ButtonLink>
       </ButtonRow>
     </Page>
   );
@@ -43,6 +46,7 @@ export default function IntervalPage() {
 const NOTHING: Judged = { stated: {} };
 
 function Proposed({ pattern }: { readonly pattern: Pattern }) {
+  const words = useWords("patternInterval");
   const view = useStation();
   const { value, change } = useKept(`interval.${pattern.id}`, NOTHING);
   const { weight, stated } = useMemo(() => judgedIn(value), [value]);
@@ -54,18 +58,20 @@ function Proposed({ pattern }: { readonly pattern: Pattern }) {
   }, [pattern, view, weight, stated]);
   if (!proposal) {
     return (
-      <EmptyState title="Nothing to go by yet">
-        <p>No kit of this pattern has lain closed between two openings. One opening of each would be a beginning.</p>
+      <EmptyState title={words.nothing()}>
+        <p>{words.nothingMore()}</p>
       </EmptyState>
     );
   }
   return (
-    <Section title="What the log says">
-      <p>{sayStanding(proposal)}</p>
+    <Section title={words.logSays()}>
+      <p>
+        {sayStanding(proposal, words)} {sayApart(proposal.evidence, words)}
+      </p>
       <PickRow
-        label="One kit that fails on the night: how many hours of work would sparing that be worth?"
-        hint="This is your judgement; the answer turns on it."
-        options={WEIGHTS}
+        label={words.weight()}
+        hint={words.weightHint()}
+        options={WEIGHTS.map(({ id, hours }) => ({ id, words: words.weightHours({ hours }) }))}
         picked={weight}
         onPick={(picked) => change({ weight: picked, stated })}
       />
@@ -74,7 +80,7 @@ function Proposed({ pattern }: { readonly pattern: Pattern }) {
         onState={(next) => change({ ...(weight && { weight }), stated: next })}
         refused={refused}
       />
-      {refused.isAny && <p>Correct the costs first: a figure among them is not taken.</p>}
+      {refused.isAny && <p>{words.correctCosts()}</p>}
       {weight && !refused.isAny && (
         <Verdict pattern={pattern} proposal={proposal} nightHours={Number(weight)} stated={stated} />
       )}
@@ -91,6 +97,7 @@ interface VerdictProps {
 }
 
 function Verdict({ pattern, proposal, nightHours, stated }: VerdictProps) {
+  const words = useWords("patternInterval");
   const { me } = useStation();
   const carryOut = useCarryOut();
   const saving = useSaving();
@@ -100,15 +107,15 @@ function Verdict({ pattern, proposal, nightHours, stated }: VerdictProps) {
     every && carryOut((doing) => acceptOpenings(doing, pattern.id, every, { ...proposal, nightHours, stated }));
   return (
     <>
-      <p className="interval-verdict">{sayVerdict(verdict, standing)}</p>
-      <p>{sayBest(proposal)}</p>
-      <p>{sayFlat(proposal)}</p>
-      <p>{sayCosts(proposal, stated)}</p>
-      <ErrorBox error={saving.error} title="Not written down" />
+      <p className="interval-verdict">{sayVerdict(verdict, standing, words)}</p>
+      <p>{sayBest(proposal, words)}</p>
+      <p>{sayFlat(proposal, words)}</p>
+      <p>{sayCosts(proposal, stated, words)}</p>
+      <ErrorBox error={saving.error} title={words.notWritten()} />
       {every && mayWrite(me.role, "opening-interval-set") && (
         <div>
           <Button kind="primary" onPress={() => void saving.save(async () => accept())}>
-            Accept {sayEvery(every)} for the plan
+            {words.accept({ every: sayEvery(every, words) })}
           </Button>
         </div>
       )}
@@ -117,18 +124,16 @@ function Verdict({ pattern, proposal, nightHours, stated }: VerdictProps) {
 }
 
 function Rests({ proposal, stated }: Pick<VerdictProps, "proposal" | "stated">) {
+  const words = useWords("patternInterval");
   return (
     <details className="kit-table">
-      <summary>What that rests on</summary>
+      <summary>{words.restsOn()}</summary>
       <ul>
-        {sayEvidence(proposal.evidence, stated).map((words) => (
-          <li key={words}>{words}</li>
+        {sayEvidence(proposal.evidence, stated, words).map((said) => (
+          <li key={said}>{said}</li>
         ))}
       </ul>
-      <p className="quiet">
-        A proposal, no more: it knows no fault that no check sees, and none that grows with age. The rule of the
-        unit&apos;s own manual stands first, and nothing here is ever longer than it.
-      </p>
+      <p className="quiet">{words.proposalOnly()}</p>
     </details>
   );
 }

@@ -9,7 +9,9 @@ import { Table, type Column } from "#web/parts/table.tsx";
 import { sayLong } from "./interval/interval-words.ts";
 import { NotAllHere } from "./lives/not-all-here.tsx";
 import { livesLogOf } from "./lives/lives-log.ts";
-import { sayLasting, sayLaw, sayLifeVerdict, sayOthers, sayRests, saySpan } from "./lives/lives-words.ts";
+import { sayLaw, sayOthers } from "./lives/law-words.ts";
+import { sayLasting, sayLifeVerdict, sayRests, saySpan, type LivesWords } from "./lives/lives-words.ts";
+import { useLivesWords } from "./lives/use-lives-words.ts";
 import { NoSuchPattern } from "./no-such-pattern.tsx";
 import "#web/kit-view/kit.css";
 import "./pattern.css";
@@ -22,26 +24,32 @@ export default function ItemLifePage() {
 }
 
 function ItemLife({ pattern, item }: { readonly pattern: Pattern; readonly item: string }) {
+  const words = useLivesWords();
   const view = useStation();
   const close = useMemo(() => itemLife(pattern, item, livesLogOf(view)), [pattern, item, view]);
-  const back = { to: `/pattern/${pattern.id}/lives`, label: "How long things last" };
+  const back = { to: `/pattern/${pattern.id}/lives`, label: words.lives.title() };
   if (view.early) return <NotAllHere back={back} />;
   if (!close) {
     return (
-      <Page title="Nobody looked at one yet" back={back}>
-        <EmptyState title="Nothing to go by yet">
-          <p>No opening of a kit of this pattern has looked at such an item, or the pattern has none.</p>
+      <Page title={words.lives.nobodyLooked()} back={back}>
+        <EmptyState title={words.lives.nothing()}>
+          <p>{words.lives.nothingItem()}</p>
         </EmptyState>
       </Page>
     );
   }
   return (
-    <Page title={`${close.item.name}: how long it lasts`} back={back}>
-      <p className="interval-verdict">{sayLifeVerdict(close.told.verdict, close.isStated)}.</p>
+    <Page title={words.lives.titleItem({ item: close.item.name })} back={back}>
+      <p className="interval-verdict">
+        {words.lives.verdictLine({ verdict: sayLifeVerdict(close.told.verdict, close.isStated, words) })}
+      </p>
       <p>
-        Held against {saySpan(close)}: {sayLasting(close.told.lasts)} (the range holds nine times in ten).{" "}
-        {sayRests(close.told)}; looked at beyond that age{" "}
-        {close.told.beyond === 1 ? "once" : `${close.told.beyond} times`}.
+        {words.lives.itemLine({
+          span: saySpan(close, words),
+          lasting: sayLasting(close.told.lasts, words),
+          rests: sayRests(close.told, words),
+          beyond: close.told.beyond,
+        })}
       </p>
       <Lasting close={close} />
       <Modes close={close} />
@@ -51,32 +59,30 @@ function ItemLife({ pattern, item }: { readonly pattern: Pattern; readonly item:
 }
 
 function Lasting({ close }: { readonly close: ItemLifeClose }) {
+  const words = useLivesWords();
   const { curve, law, told, span, isStated } = close;
-  const others = sayOthers(told);
-  const words = isStated ? "stated life" : "next opening";
+  const others = sayOthers(told, words);
+  const mark = isStated ? words.lives.statedLife() : words.lives.nextOpening();
   return (
-    <Section id="good" title="Still good, by age">
+    <Section id="good" title={words.lives.stillGood()}>
       <AgeChart
-        label={`Of ten, how many are still good at each age, as seen and by a law. ${sayRests(told)}. The figures are in the table below.`}
-        reading="Of ten, still good"
-        across="since it was new"
+        label={words.lives.chart({ rests: sayRests(told, words) })}
+        reading={words.lives.ofTenGood()}
+        across={words.lives.sinceNew()}
         steps={[{ at: 0, value: 10 }, ...curve.map(({ at, survival }) => ({ at, value: 10 * survival }))]}
         law={law.map(({ at, survival }) => ({ at, value: 10 * survival }))}
         most={10}
-        mark={{ at: span, words }}
+        mark={{ at: span, words: mark }}
       />
-      <p className="quiet">
-        Steps: as seen, without any law; where between two looks an end fell nobody can know. Dotted line: the law that
-        the chances are told by.
-      </p>
-      <p>{sayLaw(told)}</p>
+      <p className="quiet">{words.lives.chartMore()}</p>
+      <p>{sayLaw(told, words)}</p>
       {others && <p>{others}</p>}
       <details className="kit-table">
-        <summary>Still good, as a table</summary>
+        <summary>{words.lives.asTable()}</summary>
         <Table
-          caption="Still good at each age of a look"
+          caption={words.lives.goodTable()}
           isCaptionHidden
-          columns={CURVE}
+          columns={curveColumns(words)}
           rows={curve}
           rowKey={({ at }) => `${at}`}
         />
@@ -85,46 +91,54 @@ function Lasting({ close }: { readonly close: ItemLifeClose }) {
   );
 }
 
-const CURVE: readonly Column<ItemLifeClose["curve"][number]>[] = [
-  { key: "age", head: "Age", cell: ({ at }) => sayLong(at) },
-  { key: "good", head: "Of ten, still good", align: "figures", cell: ({ survival }) => (10 * survival).toFixed(1) },
+const curveColumns = (words: LivesWords): readonly Column<ItemLifeClose["curve"][number]>[] => [
+  { key: "age", head: words.lives.age(), cell: ({ at }) => sayLong(at, words.interval) },
+  { key: "good", head: words.lives.ofTenGood(), align: "figures", cell: ({ survival }) => (10 * survival).toFixed(1) },
 ];
 
 function Modes({ close: { modes, isStated } }: { readonly close: ItemLifeClose }) {
+  const words = useLivesWords();
   const columns: readonly Column<ItemLifeClose["modes"][number]>[] = [
-    { key: "mode", head: "Mode", cell: ({ mode }) => mode.name },
-    { key: "rests", head: "Seen", cell: ({ told }) => sayRests(told) },
+    { key: "mode", head: words.lives.mode(), cell: ({ mode }) => mode.name },
+    { key: "rests", head: words.lives.seen(), cell: ({ told }) => sayRests(told, words) },
     {
       key: "lasts",
-      head: "Does not come within that time",
+      head: words.lives.notWithin(),
       align: "figures",
-      cell: ({ told }) => sayLasting(told.lasts),
+      cell: ({ told }) => sayLasting(told.lasts, words),
     },
-    { key: "verdict", head: "So", cell: ({ told }) => sayLifeVerdict(told.verdict, isStated) },
+    { key: "verdict", head: words.lives.so(), cell: ({ told }) => sayLifeVerdict(told.verdict, isStated, words) },
   ];
   return (
-    <Section id="modes" title="Mode by mode">
-      <Table caption="Modes" isCaptionHidden columns={columns} rows={modes} rowKey={({ mode }) => mode.id} />
+    <Section id="modes" title={words.lives.byMode()}>
+      <Table
+        caption={words.lives.modes()}
+        isCaptionHidden
+        columns={columns}
+        rows={modes}
+        rowKey={({ mode }) => mode.id}
+      />
     </Section>
   );
 }
 
 function Renewed({ close: { renewed } }: { readonly close: ItemLifeClose }) {
+  const words = useLivesWords();
   const last = renewed.at(-1);
   if (!last) {
     return (
-      <Section id="renewed" title="Renewed again and again">
-        <p>None was renewed since its kit came on charge.</p>
+      <Section id="renewed" title={words.lives.renewed()}>
+        <p>{words.lives.noneRenewed()}</p>
       </Section>
     );
   }
   const most = Math.max(1, ...renewed.map(({ high }) => Math.min(high, 3 * last.count)));
   return (
-    <Section id="renewed" title="Renewed again and again">
+    <Section id="renewed" title={words.lives.renewed()}>
       <AgeChart
-        label={`How often one kit has had a new one, on average: ${last.count.toFixed(1)} by ${sayLong(last.at)} on charge. The figures are in the table below.`}
-        reading="New ones of one kit, on average, with the range of nine in ten"
-        across="since the kit came on charge"
+        label={words.lives.renewedChart({ count: last.count.toFixed(1), age: sayLong(last.at, words.interval) })}
+        reading={words.lives.renewedReading()}
+        across={words.lives.sinceCharge()}
         steps={[
           { at: 0, value: 0 },
           ...renewed.map((one) => ({ at: one.at, value: one.count, low: one.low, high: Math.min(one.high, most) })),
@@ -132,11 +146,11 @@ function Renewed({ close: { renewed } }: { readonly close: ItemLifeClose }) {
         most={most}
       />
       <details className="kit-table">
-        <summary>Renewals as a table</summary>
+        <summary>{words.lives.renewedAsTable()}</summary>
         <Table
-          caption="Renewals by age of the kit"
+          caption={words.lives.renewedTable()}
           isCaptionHidden
-          columns={RENEWED}
+          columns={renewedColumns(words)}
           rows={renewed}
           rowKey={({ at }) => `${at}`}
         />
@@ -145,12 +159,13 @@ function Renewed({ close: { renewed } }: { readonly close: ItemLifeClose }) {
   );
 }
 
-const RENEWED: readonly Column<ItemLifeClose["renewed"][number]>[] = [
-  { key: "age", head: "Since on charge", cell: ({ at }) => sayLong(at) },
+const renewedColumns = (words: LivesWords): readonly Column<ItemLifeClose["renewed"][number]>[] => [
+  { key: "age", head: words.lives.sinceChargeHead(), cell: ({ at }) => sayLong(at, words.interval) },
   {
     key: "count",
-    head: "New ones of one kit",
+    head: words.lives.newOnes(),
     align: "figures",
-    cell: ({ count, low, high }) => `${count.toFixed(1)} (${low.toFixed(1)} to ${high.toFixed(1)})`,
+    cell: ({ count, low, high }) =>
+      words.lives.countRange({ count: count.toFixed(1), low: low.toFixed(1), high: high.toFixed(1) }),
   },
 ];

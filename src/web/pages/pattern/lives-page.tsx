@@ -8,7 +8,9 @@ import { Table, type Column } from "#web/parts/table.tsx";
 import { sayLong } from "./interval/interval-words.ts";
 import { NotAllHere } from "./lives/not-all-here.tsx";
 import { livesLogOf } from "./lives/lives-log.ts";
-import { sayLasting, sayLifeVerdict, sayRests, saySpan } from "./lives/lives-words.ts";
+import { sayLasting, sayLifeVerdict, sayRests, saySpan, type LivesWords } from "./lives/lives-words.ts";
+import { useLivesWords } from "./lives/use-lives-words.ts";
+import { withParts } from "#web/language/index.ts";
 import { NoSuchPattern } from "./no-such-pattern.tsx";
 import "#web/kit-view/kit.css";
 import "./pattern.css";
@@ -21,39 +23,36 @@ export default function LivesPage() {
 }
 
 function Lives({ pattern }: { readonly pattern: Pattern }) {
+  const words = useLivesWords();
   const view = useStation();
   const [search] = useSearchParams();
   const kit = view.kits.find((one) => one.id === search.get("kit"));
   const log = useMemo(() => livesLogOf(view), [view]);
   const lives = useMemo(() => patternLives(pattern, log), [pattern, log]);
   const own = log.kits.find((one) => one.kit.id === kit?.id);
-  const back = kit ? { to: `/kit/${kit.id}`, label: kit.name } : { to: `/pattern/${pattern.id}`, label: "Report card" };
+  const back = kit
+    ? { to: `/kit/${kit.id}`, label: kit.name }
+    : { to: `/pattern/${pattern.id}`, label: words.lives.reportCard() };
   if (view.early) return <NotAllHere back={back} />;
   if (lives.length === 0) {
     return (
-      <Page title={`How long things last: ${pattern.name}`} back={back}>
-        <EmptyState title="Nothing to go by yet">
-          <p>No item of a kit of this pattern has been looked at in an opening. One opening of each is a beginning.</p>
+      <Page title={words.lives.titleOf({ pattern: pattern.name })} back={back}>
+        <EmptyState title={words.lives.nothing()}>
+          <p>{words.lives.nothingMore()}</p>
         </EmptyState>
       </Page>
     );
   }
   return (
-    <Page title={`How long things last: ${pattern.name}`} back={back}>
-      <p>
-        From all kits of this pattern, whatever its version. A life begins when a thing is fitted or proved mended, or
-        the kit comes on charge; it is looked at in openings, and ends at the first finding.
-      </p>
+    <Page title={words.lives.titleOf({ pattern: pattern.name })} back={back}>
+      <p>{words.lives.basis()}</p>
       {kit && own && <KitPart name={kit.name} pattern={pattern} lasting={kitLasts(own, pattern, lives, log)} />}
       <Earned lives={lives} pattern={pattern} />
       <AllItems lives={lives} pattern={pattern} />
-      <p className="quiet">
-        Ranges hold nine times in ten. Nothing changes by itself: whoever keeps the pattern decides, and the unit&apos;s
-        own manual and a printed date stand first.
-      </p>
+      <p className="quiet">{words.lives.ranges()}</p>
       <ButtonRow>
-        <ButtonLink to={`/pattern/${pattern.id}`}>Report card of the pattern</ButtonLink>
-        <ButtonLink to={`/pattern/${pattern.id}/interval`}>How often to open it</ButtonLink>
+        <ButtonLink to={`/pattern/${pattern.id}`}>{words.lives.reportCardOf()}</ButtonLink>
+        <ButtonLink to={`/pattern/${pattern.id}/interval`}>{words.lives.howOften()}</ButtonLink>
       </ButtonRow>
     </Page>
   );
@@ -69,20 +68,18 @@ interface KitPartProps {
 }
 
 function KitPart({ name, pattern, lasting }: KitPartProps) {
-  const columns = kitColumns(pattern);
+  const words = useLivesWords();
+  const columns = kitColumns(pattern, words);
   const [first] = lasting;
   return (
-    <Section id="kit" title={`${name} until its next opening`}>
+    <Section id="kit" title={words.lives.untilNext({ kit: name })}>
       {!first ? (
-        <p>
-          It is due for opening or was never closed, or nothing of it was looked at: there is no next opening to last
-          to.
-        </p>
+        <p>{words.lives.noNext()}</p>
       ) : (
         <>
-          <p>Due in {sayLong(first.left)}. Least likely to last first; what is found bad and not mended is left out.</p>
+          <p>{words.lives.dueIn({ span: sayLong(first.left, words.interval) })}</p>
           <Table
-            caption="Lasts to the next opening"
+            caption={words.lives.lastsToNext()}
             isCaptionHidden
             columns={columns}
             rows={lasting.slice(0, SHOWN)}
@@ -90,9 +87,9 @@ function KitPart({ name, pattern, lasting }: KitPartProps) {
           />
           {lasting.length > SHOWN && (
             <details className="kit-table">
-              <summary>{lasting.length - SHOWN} other items</summary>
+              <summary>{words.lives.otherItems({ count: lasting.length - SHOWN })}</summary>
               <Table
-                caption="Other items of it"
+                caption={words.lives.otherItemsOf()}
                 isCaptionHidden
                 columns={columns}
                 rows={lasting.slice(SHOWN)}
@@ -106,11 +103,11 @@ function KitPart({ name, pattern, lasting }: KitPartProps) {
   );
 }
 
-function kitColumns(pattern: Pattern): readonly Column<KitLasts>[] {
+function kitColumns(pattern: Pattern, words: LivesWords): readonly Column<KitLasts>[] {
   return [
-    { key: "item", head: "Item", cell: ({ item }) => <ItemLink pattern={pattern} item={item} /> },
-    { key: "age", head: "Age", align: "figures", cell: ({ age }) => sayLong(age) },
-    { key: "lasts", head: "Lasts to the next opening", align: "figures", cell: ({ lasts }) => sayLasting(lasts) },
+    { key: "item", head: words.lives.item(), cell: ({ item }) => <ItemLink pattern={pattern} item={item} /> },
+    { key: "age", head: words.lives.age(), align: "figures", cell: ({ age }) => sayLong(age, words.interval) },
+    { key: "lasts", head: words.lives.lastsToNext(), align: "figures", cell: ({ lasts }) => sayLasting(lasts, words) },
   ];
 }
 
@@ -121,20 +118,32 @@ interface PartProps {
 
 /** Items that earn a shorter or a longer life, with what that rests on. */
 function Earned({ lives, pattern }: PartProps) {
+  const words = useLivesWords();
   const earned = lives.filter(({ told }) => told.verdict.kind === "shorter" || told.verdict.kind === "longer");
   return (
-    <Section id="earned" title="What earns another life">
+    <Section id="earned" title={words.lives.earned()}>
       {earned.length === 0 ? (
-        <p>Nothing earns a shorter or a longer life by what was seen so far. What it would take stands at each item.</p>
+        <p>{words.lives.nothingEarned()}</p>
       ) : (
         <ul className="proposals">
           {earned.map((one) => (
             <li key={one.item.id}>
               <strong>
-                <ItemLink pattern={pattern} item={one.item} />: {sayLifeVerdict(one.told.verdict, one.isStated)}
+                {withParts(
+                  ({ item }) =>
+                    words.lives.itemVerdict({
+                      item,
+                      verdict: sayLifeVerdict(one.told.verdict, one.isStated, words),
+                    }),
+                  { item: <ItemLink pattern={pattern} item={one.item} /> },
+                )}
               </strong>
               <p>
-                Held against {saySpan(one)}: {sayLasting(one.told.lasts)}. {sayRests(one.told)}.
+                {words.lives.earnedLine({
+                  span: saySpan(one, words),
+                  lasting: sayLasting(one.told.lasts, words),
+                  rests: sayRests(one.told, words),
+                })}
               </p>
             </li>
           ))}
@@ -145,22 +154,23 @@ function Earned({ lives, pattern }: PartProps) {
 }
 
 function AllItems({ lives, pattern }: PartProps) {
+  const words = useLivesWords();
   const ended = lives.filter(({ told }) => told.ended > 0);
   const never = lives.filter(({ told }) => told.ended === 0);
   return (
-    <Section id="items" title="Every item">
+    <Section id="items" title={words.lives.everyItem()}>
       {ended.length === 0 ? (
-        <p>None was ever found bad.</p>
+        <p>{words.lives.noneBad()}</p>
       ) : (
-        <Table caption="Items found bad at some time" columns={columnsOf(pattern)} rows={ended} rowKey={keyOf} />
+        <Table caption={words.lives.badTable()} columns={columnsOf(pattern, words)} rows={ended} rowKey={keyOf} />
       )}
       {never.length > 0 && (
         <details className="kit-table">
-          <summary>{never.length} never found bad</summary>
+          <summary>{words.lives.neverBad({ count: never.length })}</summary>
           <Table
-            caption="Items never found bad"
+            caption={words.lives.neverBadTable()}
             isCaptionHidden
-            columns={columnsOf(pattern)}
+            columns={columnsOf(pattern, words)}
             rows={never}
             rowKey={keyOf}
           />
@@ -172,13 +182,17 @@ function AllItems({ lives, pattern }: PartProps) {
 
 const keyOf = ({ item }: { readonly item: { readonly id: string } }) => item.id;
 
-function columnsOf(pattern: Pattern): readonly Column<ItemLives>[] {
+function columnsOf(pattern: Pattern, words: LivesWords): readonly Column<ItemLives>[] {
   return [
-    { key: "item", head: "Item", cell: ({ item }) => <ItemLink pattern={pattern} item={item} /> },
-    { key: "rests", head: "Seen", cell: ({ told }) => sayRests(told) },
-    { key: "span", head: "Held against", cell: saySpan },
-    { key: "lasts", head: "Lasts it", align: "figures", cell: ({ told }) => sayLasting(told.lasts) },
-    { key: "verdict", head: "So", cell: ({ told, isStated }) => sayLifeVerdict(told.verdict, isStated) },
+    { key: "item", head: words.lives.item(), cell: ({ item }) => <ItemLink pattern={pattern} item={item} /> },
+    { key: "rests", head: words.lives.seen(), cell: ({ told }) => sayRests(told, words) },
+    { key: "span", head: words.lives.heldAgainst(), cell: (one) => saySpan(one, words) },
+    { key: "lasts", head: words.lives.lastsIt(), align: "figures", cell: ({ told }) => sayLasting(told.lasts, words) },
+    {
+      key: "verdict",
+      head: words.lives.so(),
+      cell: ({ told, isStated }) => sayLifeVerdict(told.verdict, isStated, words),
+    },
   ];
 }
 

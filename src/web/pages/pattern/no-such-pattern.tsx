@@ -1,11 +1,14 @@
 import { EmptyState, Page } from "#web/parts/index.ts";
+import { useWords } from "#web/language/index.ts";
 
 /** At an address that names no pattern of this station. */
 export function NoSuchPattern() {
+  const frame = useWords("frame");
+  const words = useWords("patterns");
   return (
-    <Page title="No such pattern" back={{ to: "/work", label: "Work due" }}>
-      <EmptyState title="This device knows no pattern at this address">
-        <p>It may not have come yet. Patterns in use are named on the pages of their kits.</p>
+    <Page title={words.unknown()} back={{ to: "/work", label: frame.work() }}>
+      <EmptyState title={words.unknownNews()}>
+        <p>{words.unknownMore()}</p>
       </EmptyState>
     </Page>
   );

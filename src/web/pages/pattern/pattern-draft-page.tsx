@@ -13,8 +13,10 @@ import { PartForm } from "./form/part-form.tsx";
 import { PartsList } from "./form/parts-list.tsx";
 import { useBench } from "./form/use-bench.ts";
 import "./form/form.css";
+import { useWords } from "#web/language/index.ts";
+import type { Words } from "#words";
 
-const BACK = { to: "/patterns", label: "Patterns" };
+const backIn = (words: Words["patterns"]) => ({ to: "/patterns", label: words.title() });
 
 /** A pattern written by form: its parts, the form of one, and the lint beside it. */
 export default function PatternDraftPage() {
@@ -32,33 +34,39 @@ export default function PatternDraftPage() {
 }
 
 function NoDraft() {
+  const words = useWords("patterns");
   return (
-    <Page title="A pattern's draft" back={BACK}>
-      <EmptyState title="No pattern is being written on this device">
-        <p>Begin one under Patterns: from a version of the station, from a file, or from nothing.</p>
+    <Page title={words.aDraft()} back={backIn(words)}>
+      <EmptyState title={words.noDraft()}>
+        <p>{words.noDraftMore()}</p>
       </EmptyState>
     </Page>
   );
 }
 
 function Draft({ onIssued }: { readonly onIssued: (reply: IssueReply) => void }) {
+  const words = useWords("patterns");
   const bench = useBench();
   const [shown, show] = useState<readonly (string | number)[]>([]);
-  const writing = useMemo(() => ({ bench, form: FORM, shown, show }), [bench, shown]);
+  const form = useWords("patternForm");
+  const fields = useWords("patternFields");
+  const entries = useWords("patternEntries");
+  const writing = useMemo(
+    () => ({ bench, words: { form, fields, entries }, form: FORM, shown, show }),
+    [bench, form, fields, entries, shown],
+  );
   return (
-    <Page title={titleOf(bench.value)} back={BACK}>
+    <Page title={titleOf(bench.value, words)} back={backIn(words)}>
       <WritingContext value={writing}>
-        <p className="quiet">
-          Kept on this device from the first letter on. Nothing of it is at the station until it is issued.
-        </p>
+        <p className="quiet">{words.draftKept()}</p>
         <ButtonRow>
-          <Button onPress={() => void bench.settled().then(download)}>Download the file</Button>
+          <Button onPress={() => void bench.settled().then(download)}>{words.download()}</Button>
           <Button isDisabled={bench.undos === 0} onPress={bench.undo}>
-            Take the last change back
+            {words.takeBack()}
           </Button>
         </ButtonRow>
         <IssuePart onIssued={onIssued} />
-        <ErrorBox error={bench.error} title="Not changed" />
+        <ErrorBox error={bench.error} title={words.notChanged()} />
         <div className="form-desk">
           <PartsList />
           {bench.value !== undefined && <PartForm />}
@@ -70,26 +78,27 @@ function Draft({ onIssued }: { readonly onIssued: (reply: IssueReply) => void })
 }
 
 /** "Draft: Ossel 200, version 3" */
-function titleOf(value: unknown): string {
+function titleOf(value: unknown, words: Words["patterns"]): string {
   const [name, version] = ["name", "version"].map((field) => valueAt(value, [field]));
-  return name === undefined ? "A pattern's draft" : `Draft: ${String(name)}, version ${String(version)}`;
+  return name === undefined ? words.aDraft() : words.draftTitle({ name: String(name), version: String(version) });
 }
 
 /** Kits stay on their version: the way to each that could be moved. */
 function Issued({ pattern }: { readonly pattern: string }) {
+  const words = useWords("patterns");
   const { kits } = useStation();
   const id = pattern.replace(/@.*/, "");
   const older = kits.filter((kit) => kit.pattern.startsWith(`${id}@`) && kit.pattern !== pattern);
   return (
-    <Page title={`${pattern} is issued`} back={BACK}>
-      <Notice title="Every device has it with its next exchange" isNews>
-        <p>Kits stay on the version they are built to. A keeper moves each, once what is new was looked at.</p>
+    <Page title={words.issued({ pattern })} back={backIn(words)}>
+      <Notice title={words.issuedNews()} isNews>
+        <p>{words.issuedMore()}</p>
       </Notice>
       {older.length > 0 && (
         <ButtonRow>
           {older.map((kit) => (
             <ButtonLink key={kit.id} to={`/kit/${kit.id}/keep`}>
-              {kit.name}: what differs, and move it
+              {words.moveKit({ kit: kit.name })}
             </ButtonLink>
           ))}
         </ButtonRow>

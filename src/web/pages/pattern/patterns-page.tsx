@@ -18,31 +18,35 @@ import {
 import { Table, type Column } from "#web/parts/table.tsx";
 import { beginEmpty, beginFrom, beginFromFile } from "./form/draft-files.ts";
 import "./form/form.css";
+import { useWords } from "#web/language/index.ts";
+import type { Words } from "#words";
 
 /** The station's patterns, and the one that is being written on this device. */
 export default function PatternsPage() {
+  const frame = useWords("frame");
+  const words = useWords("patterns");
   const { patterns, me } = useStation();
   const begin = useBegin();
   const mayWrite = mayCall(me.role, "issue-pattern");
   const rows = newestOfEach([...patterns.values()]);
   return (
-    <Page title="Patterns" back={{ to: "/settings", label: "Settings" }}>
+    <Page title={words.title()} back={{ to: "/settings", label: frame.settings() }}>
       <DraftHere />
-      <ErrorBox error={begin.error} title="Not begun" />
-      <Section title="Of this station">
+      <ErrorBox error={begin.error} title={words.notBegun()} />
+      <Section title={words.ofStation()}>
         <Table
-          caption="Patterns of this station"
+          caption={words.table()}
           isCaptionHidden
-          columns={columnsOf(begin, mayWrite)}
+          columns={columnsOf(begin, mayWrite, words)}
           rows={rows}
           rowKey={({ id }) => id}
         />
       </Section>
       {mayWrite && <BeginNew begin={begin} />}
-      <Section title="Dry run">
-        <p>Walks a draft line by line on this device, with clocks, and writes nothing.</p>
+      <Section title={words.dryRun()}>
+        <p>{words.dryRunMore()}</p>
         <ButtonRow>
-          <ButtonLink to="/patterns/walk">Walk a draft</ButtonLink>
+          <ButtonLink to="/patterns/walk">{words.walk()}</ButtonLink>
         </ButtonRow>
       </Section>
       <Replacing begin={begin} />
@@ -51,10 +55,11 @@ export default function PatternsPage() {
 }
 
 function DraftHere() {
+  const words = useWords("patterns");
   if (patternDraft.read().text === "") return null;
   return (
     <ButtonRow>
-      <ButtonLink to="/patterns/draft">Go on with the draft on this device</ButtonLink>
+      <ButtonLink to="/patterns/draft">{words.goOn()}</ButtonLink>
     </ButtonRow>
   );
 }
@@ -83,27 +88,28 @@ function useBegin() {
 }
 
 function Replacing({ begin }: { readonly begin: Begin }) {
+  const words = useWords("patterns");
   return (
     <ConfirmDialog
-      title="A draft is on this device already"
+      title={words.draftHere()}
       isOpen={begin.isWaiting}
       onClose={begin.leave}
-      confirm="Begin anew"
+      confirm={words.beginAnew()}
       tone="grave"
       onConfirm={begin.confirm}
     >
-      <p>Beginning another takes its place, and what was written is gone. Download its file first if it is wanted.</p>
+      <p>{words.draftHereMore()}</p>
     </ConfirmDialog>
   );
 }
 
-function columnsOf(begin: Begin, mayWrite: boolean): readonly Column<Pattern>[] {
+function columnsOf(begin: Begin, mayWrite: boolean, words: Words["patterns"]): readonly Column<Pattern>[] {
   return [
-    { key: "name", head: "Pattern", cell: ({ name }) => name },
-    { key: "version", head: "Version", cell: ({ version }) => <span className="tabular">{version}</span> },
+    { key: "name", head: words.pattern(), cell: ({ name }) => name },
+    { key: "version", head: words.version(), cell: ({ version }) => <span className="tabular">{version}</span> },
     {
       key: "acts",
-      head: "What to do",
+      head: words.whatToDo(),
       isAct: true,
       cell: (pattern) => <Acts pattern={pattern} begin={begin} mayWrite={mayWrite} />,
     },
@@ -119,20 +125,21 @@ function Acts({
   readonly begin: Begin;
   readonly mayWrite: boolean;
 }) {
+  const words = useWords("patterns");
   const { door } = useThisDevice();
   const { patterns } = useStation();
   return (
     <ButtonRow>
       <ButtonLink kind="quiet" to={`/pattern/${pattern.id}`}>
-        Report card
+        {words.reportCard()}
       </ButtonLink>
       {mayWrite && (
         <Button
           isBusy={begin.isBusy}
-          label={`Write the next version of ${pattern.name}`}
-          onPress={() => begin.begin(() => beginFrom(door, pattern, patterns.values()))}
+          label={words.writeNext({ pattern: pattern.name })}
+          onPress={() => begin.begin(() => beginFrom(door, pattern, { patterns: patterns.values(), words }))}
         >
-          Write version {pattern.version + 1}
+          {words.writeVersion({ version: pattern.version + 1 })}
         </Button>
       )}
     </ButtonRow>
@@ -143,32 +150,31 @@ function Acts({
 const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
 
 function BeginNew({ begin }: { readonly begin: Begin }) {
+  const words = useWords("patterns");
   const { patterns } = useStation();
   const file = useId();
   const [id, setId] = useState("");
   const isTaken = [...patterns.values()].some((one) => one.id === id);
-  const fault = isTaken
-    ? "The station has a pattern of this id: write its next version."
-    : "Lower-case words joined by hyphens.";
+  const fault = isTaken ? words.idTaken() : words.idWords();
   const isWrong = id !== "" && (isTaken || !ID.test(id));
   return (
-    <Section title="Another pattern">
+    <Section title={words.another()}>
       <div className="form-row">
         <TextField
-          label="Id of the new pattern"
-          hint="Lower-case words joined by hyphens, such as bilge-kit. It never changes."
+          label={words.newId()}
+          hint={words.newIdHint()}
           value={id}
           onChange={setId}
           limit={60}
           {...(isWrong && { fault })}
         />
         <Button isDisabled={id === "" || isWrong} onPress={() => begin.begin(() => beginEmpty(id))}>
-          Begin from nothing
+          {words.beginEmpty()}
         </Button>
       </div>
       <p>
         <label htmlFor={file} className="button button-plain">
-          Open a pattern file
+          {words.openFile()}
         </label>
         <input
           id={file}

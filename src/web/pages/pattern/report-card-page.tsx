@@ -6,10 +6,11 @@ import { useStation } from "#web/device/index.ts";
 import { ButtonLink, ButtonRow, Page, Section } from "#web/parts/index.ts";
 import { NoSuchPattern } from "./no-such-pattern.tsx";
 import { FindingsYears } from "./report/findings-years.tsx";
-import { sayBasis, sayProposal, sayWanted } from "./report/report-words.ts";
+import { sayProposal, sayWanted } from "./report/report-words.ts";
 import { ChecksTable, LinesTable, MinutesTable, ModesTable } from "./report/report-tables.tsx";
 import "#web/kit-view/kit.css";
 import "./pattern.css";
+import { useWords } from "#web/language/index.ts";
 
 /** A pattern's report card: what its lines found and took, and what the log would change. */
 export default function ReportCardPage() {
@@ -19,29 +20,27 @@ export default function ReportCardPage() {
 }
 
 function Report({ pattern }: { readonly pattern: Pattern }) {
+  const words = useWords("patternReport");
   const { kits, retired, reports } = useStation();
   const card = useMemo(
     () => reportCard(pattern, [...kits, ...retired], reports.get(pattern.id) ?? []),
     [pattern, kits, retired, reports],
   );
   return (
-    <Page title={`Report card: ${pattern.name}`} back={{ to: "/year", label: "The year planned" }}>
-      <p>{sayBasis(card)}</p>
-      <Section id="proposals" title="What the log would change">
-        <p>{sayWanted(card)}</p>
+    <Page title={words.title({ pattern: pattern.name })} back={{ to: "/year", label: words.yearPlanned() }}>
+      <p>{words.basis({ openings: card.openings, kits: card.kits })}</p>
+      <Section id="proposals" title={words.wouldChange()}>
+        <p>{sayWanted(card, words)}</p>
         <Proposals pattern={pattern} proposals={card.proposals} />
-        <p className="quiet">
-          Nothing changes by itself: whoever keeps the pattern decides, and a changed pattern is a new version. The
-          unit's own manual stands first.
-        </p>
+        <p className="quiet">{words.nothingByItself()}</p>
         <ButtonRow>
-          <ButtonLink to={`/pattern/${pattern.id}/interval`}>How often to open it</ButtonLink>
-          <ButtonLink to={`/pattern/${pattern.id}/lives`}>How long things last</ButtonLink>
+          <ButtonLink to={`/pattern/${pattern.id}/interval`}>{words.howOften()}</ButtonLink>
+          <ButtonLink to={`/pattern/${pattern.id}/lives`}>{words.howLong()}</ButtonLink>
         </ButtonRow>
       </Section>
       <FindingsYears pattern={pattern} />
       <ChecksTable checks={card.checks} />
-      <ModesTable modes={card.modes} />
+      <ModesTable modes={card.modes} unnamed={card.unnamed} />
       <LinesTable lines={card.lines} />
       <MinutesTable minutes={card.minutes} />
     </Page>
@@ -49,26 +48,15 @@ function Report({ pattern }: { readonly pattern: Pattern }) {
 }
 
 function Proposals({ pattern, proposals }: { readonly pattern: Pattern; readonly proposals: readonly Proposal[] }) {
-  const said = proposals.map((one) => ({ kind: one.kind, ...sayProposal(one, pattern) }));
+  const words = useWords("patternReport");
+  const said = proposals.map((one) => ({ kind: one.kind, ...sayProposal(one, pattern, words) }));
   const of = (kind: Proposal["kind"]) => said.filter((one) => one.kind === kind);
   return (
     <>
       <ProposalList said={[...of("find-sooner"), ...of("reword")]} />
-      <Folded
-        one="line whose minutes could be stated anew"
-        many="lines whose minutes could be stated anew"
-        said={of("restate")}
-      />
-      <Folded
-        one="check that could be asked less often"
-        many="checks that could be asked less often"
-        said={of("ask-less")}
-      />
-      <Folded
-        one="check that found nothing yet and stays"
-        many="checks that found nothing yet and stay"
-        said={of("keep")}
-      />
+      <Folded title={words.restated} said={of("restate")} />
+      <Folded title={words.askedLess} said={of("ask-less")} />
+      <Folded title={words.kept} said={of("keep")} />
     </>
   );
 }
@@ -78,14 +66,17 @@ interface Said {
   readonly why: string;
 }
 
+interface FoldedProps {
+  /** Their number in words. */ readonly title: (of: { readonly count: number }) => string;
+  readonly said: readonly Said[];
+}
+
 /** Many of one sort, behind their number. */
-function Folded({ one, many, said }: { readonly one: string; readonly many: string; readonly said: readonly Said[] }) {
+function Folded({ title, said }: FoldedProps) {
   if (said.length === 0) return null;
   return (
     <details className="kit-table">
-      <summary>
-        {said.length} {said.length === 1 ? one : many}
-      </summary>
+      <summary>{title({ count: said.length })}</summary>
       <ProposalList said={said} />
     </details>
   );

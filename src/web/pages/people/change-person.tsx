@@ -5,6 +5,7 @@ import { useCarryOut } from "#web/device/index.ts";
 import { Button, ButtonRow, ConfirmDialog, ErrorBox, Section, TextField, useDoing } from "#web/parts/index.ts";
 import { InviteAgain } from "./invite-person.tsx";
 import { RoleChoice } from "./role-choice.tsx";
+import { useWords } from "#web/language/index.ts";
 
 interface ChangePersonProps {
   readonly person: Person;
@@ -13,6 +14,7 @@ interface ChangePersonProps {
 
 /** Changes a person's name or role, lets them in again, or notes that they left. */
 export function ChangePerson({ person, onDone }: ChangePersonProps) {
+  const words = useWords("people");
   const carryOut = useCarryOut();
   const doing = useDoing();
   const [name, setName] = useState(person.name);
@@ -22,16 +24,16 @@ export function ChangePerson({ person, onDone }: ChangePersonProps) {
     if (await doing.run(() => carryOut((at) => changePerson(at, person.id, changed)))) onDone();
   };
   return (
-    <Section title={`Change ${person.name}`}>
-      <TextField label="Name" value={name} onChange={setName} limit={80} />
+    <Section title={words.changeNamed({ name: person.name })}>
+      <TextField label={words.name()} value={name} onChange={setName} limit={80} />
       <RoleChoice value={role} onChange={setRole} />
-      <ErrorBox error={doing.error} title="Not changed" />
+      <ErrorBox error={doing.error} title={words.notChanged()} />
       <ButtonRow>
         <Button onPress={() => void save()} isBusy={doing.isBusy} isDisabled={Object.keys(changed).length === 0}>
-          Save the change
+          {words.saveChange()}
         </Button>
         <Button kind="quiet" onPress={onDone}>
-          Leave as it is
+          {words.leaveAsIs()}
         </Button>
       </ButtonRow>
       <InviteAgain person={person} />
@@ -41,6 +43,7 @@ export function ChangePerson({ person, onDone }: ChangePersonProps) {
 }
 
 function Leave({ person, onDone }: ChangePersonProps) {
+  const words = useWords("people");
   const carryOut = useCarryOut();
   const doing = useDoing();
   const [isAsking, setAsking] = useState(false);
@@ -50,21 +53,21 @@ function Leave({ person, onDone }: ChangePersonProps) {
   };
   return (
     <>
-      <ErrorBox error={doing.error} title="Not noted" />
+      <ErrorBox error={doing.error} title={words.notNoted()} />
       <div>
         <Button tone="grave" isBusy={doing.isBusy} onPress={() => setAsking(true)}>
-          {person.name} has left the station
+          {words.hasLeft({ name: person.name })}
         </Button>
       </div>
       <ConfirmDialog
-        title={`${person.name} has left?`}
+        title={words.hasLeftAsk({ name: person.name })}
         isOpen={isAsking}
         onClose={() => setAsking(false)}
         onConfirm={() => void leave()}
-        confirm="Note that they left"
+        confirm={words.noteLeft()}
         tone="grave"
       >
-        <p>They are signed out everywhere and cannot sign in. What they wrote stays, under their name.</p>
+        <p>{words.noteLeftMore()}</p>
       </ConfirmDialog>
     </>
   );

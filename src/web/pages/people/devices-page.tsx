@@ -9,9 +9,13 @@ import { Button, ConfirmDialog, ErrorBox, Page, Section, TextField, Timestamp, u
 import { Table, type Column } from "#web/parts/table.tsx";
 import { deviceTracesOf, joiningOf } from "../people/log-traces.ts";
 import { nameOf } from "#web/kit-view/at-hand.ts";
+import type { Words } from "#words";
+import { useWords, withParts } from "#web/language/index.ts";
 
 /** Devices that people have signed in on. A lost one is shut out here. */
 export default function DevicesPage() {
+  const frame = useWords("frame");
+  const words = useWords("devices");
   const view = useStation();
   const { devices, me } = view;
   const [chosen, setChosen] = useState<Device>();
@@ -19,17 +23,17 @@ export default function DevicesPage() {
   const shut = devices.filter(({ shutOut }) => shutOut);
   const choose = mayWrite(me.role, "device-shut-out") ? setChosen : undefined;
   return (
-    <Page title="Devices">
+    <Page title={frame.devices()}>
       <Table
-        caption="Devices of the station"
+        caption={words.listTitle()}
         isCaptionHidden
-        columns={columns(view, choose)}
+        columns={columns(view, words, choose)}
         rows={inUse}
         rowKey={({ id }) => id}
       />
       {chosen && <ShutOut view={view} device={chosen} onClose={() => setChosen(undefined)} />}
       {shut.length > 0 && (
-        <Section title="Shut out">
+        <Section title={words.areShutOut()}>
           <ul>
             {shut.map(({ id, name }) => (
               <li key={id}>{name}</li>
@@ -41,40 +45,43 @@ export default function DevicesPage() {
   );
 }
 
-function columns(view: StationView, choose: ((device: Device) => void) | undefined): readonly Column<Device>[] {
+function columns(
+  view: StationView,
+  words: Words["devices"],
+  choose: ((device: Device) => void) | undefined,
+): readonly Column<Device>[] {
   const traces = deviceTracesOf(view);
   const isHere = ({ id }: Device) => id === view.device;
   const always: readonly Column<Device>[] = [
     {
       key: "name",
-      head: "Device",
-      cell: (device) => (isHere(device) ? `${device.name} (this device)` : device.name),
+      head: words.device(),
+      cell: (device) => (isHere(device) ? words.thisDevice({ device: device.name }) : device.name),
     },
-    { key: "joined", head: "Joined", cell: ({ id }) => <Line view={view} line={traces.get(id)?.joined} /> },
-    { key: "last", head: "Last line", cell: ({ id }) => <Line view={view} line={traces.get(id)?.last} /> },
+    { key: "joined", head: words.joined(), cell: ({ id }) => <Line view={view} line={traces.get(id)?.joined} /> },
+    { key: "last", head: words.lastLine(), cell: ({ id }) => <Line view={view} line={traces.get(id)?.last} /> },
   ];
   if (!choose) return always;
   const act: Column<Device> = {
     key: "shut-out",
     isAct: true,
-    head: "Lost or stolen",
+    head: words.lost(),
     cell: (device) => (isHere(device) ? <SignOutInstead /> : <ShutOutButton device={device} onPress={choose} />),
   };
   return [...always, act];
 }
 
 function Line({ view, line }: { readonly view: StationView; readonly line: Entry | undefined }) {
-  if (!line) return "not known here";
-  return (
-    <>
-      <Timestamp at={line.at} /> by {nameOf(view, line.by)}
-    </>
-  );
+  const words = useWords("devices");
+  if (!line) return words.notKnown();
+  const who = nameOf(view, line.by);
+  return withParts(({ at }) => words.writtenBy({ at, who }), { at: <Timestamp at={line.at} /> });
 }
 
 /** Nobody who holds a device has lost it. */
 function SignOutInstead() {
-  return <Link to="/settings">To leave this device, sign out in Settings</Link>;
+  const words = useWords("devices");
+  return <Link to="/settings">{words.signOutInstead()}</Link>;
 }
 
 interface ShutOutButtonProps {
@@ -83,9 +90,15 @@ interface ShutOutButtonProps {
 }
 
 function ShutOutButton({ device, onPress }: ShutOutButtonProps) {
+  const words = useWords("devices");
   return (
-    <Button kind="quiet" tone="grave" label={`Shut out ${device.name}`} onPress={() => onPress(device)}>
-      Shut out
+    <Button
+      kind="quiet"
+      tone="grave"
+      label={words.shutOutNamed({ device: device.name })}
+      onPress={() => onPress(device)}
+    >
+      {words.shutOut()}
     </Button>
   );
 }
@@ -97,29 +110,31 @@ interface ShutOutProps {
 }
 
 function ShutOut({ view, device, onClose }: ShutOutProps) {
+  const words = useWords("devices");
   const carryOut = useCarryOut();
   const doing = useDoing();
   const [reason, setReason] = useState("");
+  const joined = joiningOf(view, device.id);
   const shut = async () => {
     if (await doing.run(() => carryOut((at) => shutOutDevice(at, device.id, reason.trim())))) onClose();
   };
   return (
     <ConfirmDialog
-      title={`Shut out ${device.name}?`}
+      title={words.shutOutAsk({ device: device.name })}
       isOpen
       onClose={onClose}
       onConfirm={() => void shut()}
-      confirm="Shut it out"
+      confirm={words.shutOutDo()}
       tone="grave"
       isBusy={doing.isBusy}
       isDisabled={reason.trim() === ""}
     >
       <p>
-        Joined <Line view={view} line={joiningOf(view, device.id)} />.
+        {joined ? withParts(words.joinedLine, { line: <Line view={view} line={joined} /> }) : words.joinedNotKnown()}
       </p>
-      <p>Everyone on it is signed out, and it cannot sign in again. Lines on it that were not sent stay on it.</p>
-      <TextField label="Why" hint="Such as lost overboard." value={reason} onChange={setReason} />
-      <ErrorBox error={doing.error} title="Not shut out" />
+      <p>{words.shutOutMore()}</p>
+      <TextField label={words.why()} hint={words.whyHint()} value={reason} onChange={setReason} />
+      <ErrorBox error={doing.error} title={words.notShutOut()} />
     </ConfirmDialog>
   );
 }

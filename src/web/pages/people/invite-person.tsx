@@ -5,22 +5,18 @@ import { useThisDevice } from "#web/device/index.ts";
 import type { Reply } from "#web/device/sync/server-door.ts";
 import { Button, Notice, Section, TextField, Timestamp, useDoing } from "#web/parts/index.ts";
 import { RoleChoice } from "./role-choice.tsx";
+import { useWords, withParts } from "#web/language/index.ts";
 
 /** Invites somebody new. Needs the network: the code is made by the server and shown once. */
 export function InvitePerson() {
+  const words = useWords("people");
   const [name, setName] = useState("");
   const [role, setRole] = useState<Role>();
   const invite = useInvite();
   const isReady = name.trim() !== "" && role !== undefined;
   return (
-    <Section title="Invite somebody">
-      <TextField
-        label="Name"
-        hint="As written at the station, unlike any other there."
-        value={name}
-        onChange={setName}
-        limit={80}
-      />
+    <Section title={words.invite()}>
+      <TextField label={words.name()} hint={words.nameHint()} value={name} onChange={setName} limit={80} />
       <RoleChoice value={role} onChange={setRole} />
       <div>
         <Button
@@ -28,7 +24,7 @@ export function InvitePerson() {
           isBusy={invite.isBusy}
           onPress={() => role && void invite.ask({ name: name.trim(), role })}
         >
-          Make an invite
+          {words.makeInvite()}
         </Button>
       </div>
       <InviteMade reply={invite.reply} />
@@ -38,12 +34,13 @@ export function InvitePerson() {
 
 /** A way back in for somebody known: lost PIN, locked out, new device. */
 export function InviteAgain({ person }: { readonly person: Person }) {
+  const words = useWords("people");
   const invite = useInvite();
   return (
     <>
       <div>
         <Button isBusy={invite.isBusy} onPress={() => void invite.ask({ person: person.id })}>
-          Make a code to let {person.name} in again
+          {words.inviteAgain({ name: person.name })}
         </Button>
       </div>
       <InviteMade reply={invite.reply} />
@@ -61,9 +58,10 @@ function useInvite() {
 }
 
 function InviteMade({ reply }: { readonly reply: Reply<InviteReply> | undefined }) {
+  const words = useWords("people");
   if (!reply) return null;
   if (reply.kind === "unreachable") {
-    return <Notice tone="attention" title="Inviting needs the network. The station cannot be reached." isNews />;
+    return <Notice tone="attention" title={words.inviteNeedsNetwork()} isNews />;
   }
   if (reply.kind === "refused") {
     return (
@@ -76,20 +74,17 @@ function InviteMade({ reply }: { readonly reply: Reply<InviteReply> | undefined 
 }
 
 function InviteCode({ invite }: { readonly invite: InviteReply }) {
+  const words = useWords("people");
   const [isCopied, setCopied] = useState(false);
   const copy = () => void navigator.clipboard.writeText(invite.link).then(() => setCopied(true));
   return (
-    <Notice title="Pass this on. It is shown once and works once." isNews>
+    <Notice title={words.passOn()} isNews>
       <p className="figure">{invite.code}</p>
-      <p>
-        Link: <span className="invite-link">{invite.link}</span>
-      </p>
-      <p>
-        Good until <Timestamp at={invite.expires} />.
-      </p>
+      <p>{withParts(words.link, { link: <span className="invite-link">{invite.link}</span> })}</p>
+      <p>{withParts(words.goodUntil, { at: <Timestamp at={invite.expires} /> })}</p>
       {"clipboard" in navigator && (
         <p>
-          <Button onPress={copy}>{isCopied ? "Link copied" : "Copy the link"}</Button>
+          <Button onPress={copy}>{isCopied ? words.copied() : words.copy()}</Button>
         </p>
       )}
     </Notice>

@@ -10,9 +10,13 @@ import { InvitePerson } from "./invite-person.tsx";
 import { PeopleGuessedAt } from "./people-guessed-at.tsx";
 import { TimeSection } from "./time-section.tsx";
 import { writersOf } from "./log-traces.ts";
+import { useWords } from "#web/language/index.ts";
+import type { Words } from "#words";
 
 /** Who belongs to the station and what each may do. */
 export default function PeoplePage() {
+  const frame = useWords("frame");
+  const words = useWords("people");
   const view = useStation();
   const { people, me } = view;
   // While the log is being fetched nobody is known not to have written.
@@ -26,25 +30,25 @@ export default function PeoplePage() {
   const person = people.find(({ id }) => id === chosen);
   const mayChange = mayWrite(me.role, "person-changed");
   return (
-    <Page title="People">
+    <Page title={frame.people()}>
       <Table
-        caption="People of the station"
+        caption={words.listTitle()}
         isCaptionHidden
-        columns={columns(silent, mayChange ? setChosen : undefined)}
+        columns={columns(silent, words, mayChange ? setChosen : undefined)}
         rows={here}
         rowKey={({ id }) => id}
       />
       <ButtonRow>
-        <ButtonLink to="/qualifications">Qualifications</ButtonLink>
-        <ButtonLink to="/drills">Drills</ButtonLink>
-        <ButtonLink to="/visits">Visits</ButtonLink>
+        <ButtonLink to="/qualifications">{words.qualifications()}</ButtonLink>
+        <ButtonLink to="/drills">{words.drills()}</ButtonLink>
+        <ButtonLink to="/visits">{words.visits()}</ButtonLink>
       </ButtonRow>
       {person && <ChangePerson key={person.id} person={person} onDone={() => setChosen(undefined)} />}
       <TimeSection />
       {mayCall(me.role, "see-wrong-pins") && <PeopleGuessedAt people={people} />}
       {mayCall(me.role, "invite") && <InvitePerson />}
       {gone.length > 0 && (
-        <Section title="No longer here">
+        <Section title={words.gone()}>
           <p>{gone.map(({ name }) => name).join(", ")}</p>
         </Section>
       )}
@@ -52,29 +56,33 @@ export default function PeoplePage() {
   );
 }
 
-function columns(silent: ReadonlySet<string>, choose: ((id: string) => void) | undefined): readonly Column<Person>[] {
+function columns(
+  silent: ReadonlySet<string>,
+  words: Words["people"],
+  choose: ((id: string) => void) | undefined,
+): readonly Column<Person>[] {
   const always: readonly Column<Person>[] = [
     // Whoever signs in on a device that is known already leaves no line: nobody is said not to have come.
     {
       key: "name",
-      head: "Name",
+      head: words.name(),
       cell: ({ id, name }) => (
         <>
           <Link to={`/people/${id}`}>{name}</Link>
-          {silent.has(id) && " (invited, has written nothing yet)"}
+          {silent.has(id) && ` ${words.invitedOnly()}`}
         </>
       ),
     },
-    { key: "role", head: "Role", cell: ({ role }) => ROLE_WORDS[role] },
+    { key: "role", head: words.role(), cell: ({ role }) => ROLE_WORDS[role] },
   ];
   if (!choose) return always;
   const change: Column<Person> = {
     key: "change",
     isAct: true,
-    head: "Change",
+    head: words.change(),
     cell: ({ id, name }) => (
-      <Button kind="quiet" label={`Change ${name}`} onPress={() => choose(id)}>
-        Change
+      <Button kind="quiet" label={words.changeNamed({ name })} onPress={() => choose(id)}>
+        {words.change()}
       </Button>
     ),
   };

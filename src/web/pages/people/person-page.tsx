@@ -1,29 +1,32 @@
-import { formatDate } from "#base";
+import type { Words } from "#words";
 import type { JudgedDoing, Person } from "#readiness";
 import { mayWrite, sayCounts, sayWhere, trainingOf, type TrainingLine } from "#station";
 import { useMemo } from "react";
 import { useParams } from "wouter";
 import { useStation } from "#web/device/index.ts";
-import { ButtonRow, EmptyState, Page, ROLE_WORDS, Section } from "#web/parts/index.ts";
+import { ButtonRow, EmptyState, Page, ROLE_WORDS, sayDate, Section } from "#web/parts/index.ts";
 import { PaperLink } from "#web/parts/paper-link.tsx";
 import { Table, type Column } from "#web/parts/table.tsx";
 import { StrikeTold } from "./strike-told.tsx";
 import { TellPractice } from "./tell-practice.tsx";
 import { usePractising } from "./use-practising.ts";
+import { useWords } from "#web/language/index.ts";
 
 /** So many of the things done are shown; the paper has all. */
 const SHOWN = 30;
 
 /** One person: what they hold and until when, who could bring them on, and what they did. */
 export default function PersonPage() {
+  const frame = useWords("frame");
+  const words = useWords("people");
   const { person: id = "" } = useParams<{ readonly person: string }>();
   const { people } = useStation();
   const person = people.find((one) => one.id === id);
-  const back = { to: "/people", label: "People" };
+  const back = { to: "/people", label: frame.people() };
   if (!person) {
     return (
-      <Page title="No such person" back={back}>
-        <EmptyState title="Nobody of this station has this address" />
+      <Page title={words.noPerson()} back={back}>
+        <EmptyState title={words.noPersonNews()} />
       </Page>
     );
   }
@@ -36,26 +39,27 @@ export default function PersonPage() {
 }
 
 function TrainingRecord({ person }: { readonly person: Person }) {
+  const words = useWords("people");
   const { today, me } = useStation();
   const practising = usePractising();
   const { lines, doings } = useMemo(() => trainingOf(practising, person.id, today), [practising, person.id, today]);
   return (
     <>
-      <Section title="Training record">
+      <Section title={words.record()}>
         {lines.length === 0 ? (
-          <EmptyState title="The station has set no qualification" />
+          <EmptyState title={words.noneSet()} />
         ) : (
           <Table
-            caption={`What ${person.name} holds`}
+            caption={words.whatHolds({ name: person.name })}
             isCaptionHidden
-            columns={LINES}
+            columns={columns(words)}
             rows={lines}
             rowKey={({ qualification }) => qualification.id}
           />
         )}
         <ButtonRow>
-          <PaperLink href={`/api/paper/training/${person.id}.pdf`} name={`training record of ${person.name}`}>
-            Print the training record
+          <PaperLink href={`/api/paper/training/${person.id}.pdf`} name={words.recordFile({ name: person.name })}>
+            {words.printRecord()}
           </PaperLink>
         </ButtonRow>
       </Section>
@@ -65,36 +69,39 @@ function TrainingRecord({ person }: { readonly person: Person }) {
   );
 }
 
-const LINES: readonly Column<TrainingLine>[] = [
-  { key: "name", head: "Qualification", cell: ({ qualification }) => qualification.name },
-  { key: "until", head: "Holds it until", cell: (line) => <Until line={line} /> },
+const columns = (words: Words["people"]): readonly Column<TrainingLine>[] => [
+  { key: "name", head: words.qualification(), cell: ({ qualification }) => qualification.name },
+  { key: "until", head: words.holdsUntil(), cell: (line) => <Until line={line} /> },
   {
     key: "last",
-    head: "Last counted",
-    cell: ({ holding }) => (holding ? formatDate(holding.last.day) : "nothing yet"),
+    head: words.lastCounted(),
+    cell: ({ holding }) => (holding ? sayDate(holding.last.day) : words.nothingYet()),
   },
-  { key: "by", head: "May be seen doing it by", cell: ({ by }) => by.map(({ name }) => name).join(", ") || "nobody" },
+  { key: "by", head: words.seenBy(), cell: ({ by }) => by.map(({ name }) => name).join(", ") || words.nobody() },
 ];
 
 function Until({ line: { holding, isHeld } }: { readonly line: TrainingLine }) {
-  if (!holding) return <>never held</>;
-  return isHeld ? <strong>{formatDate(holding.until)}</strong> : <>lapsed on {formatDate(holding.until)}</>;
+  const words = useWords("people");
+  if (!holding) return words.neverHeld();
+  return isHeld ? <strong>{sayDate(holding.until)}</strong> : words.lapsedOn({ day: sayDate(holding.until) });
 }
 
 function Done({ doings, lines }: { readonly doings: readonly JudgedDoing[]; readonly lines: readonly TrainingLine[] }) {
+  const words = useWords("people");
   const view = useStation();
   if (doings.length === 0) return null;
   const mayStrike = mayWrite(view.me.role, "practice-told");
   const names = new Map(lines.map(({ qualification: { id, name } }) => [id, name]));
   const say = (one: (typeof doings)[number]) =>
-    `${formatDate(one.day)}: ${names.get(one.qualification)}. ${sayWhere(one, view)}, ${sayCounts(one, view)}.`;
+    words.doneLine({
+      day: sayDate(one.day),
+      qualification: names.get(one.qualification) ?? "",
+      where: sayWhere(one, view),
+      counts: sayCounts(one, view),
+    });
   return (
-    <Section title="Done">
-      {doings.length > SHOWN && (
-        <p className="quiet">
-          The newest {SHOWN} of {doings.length}; the paper has all.
-        </p>
-      )}
+    <Section title={words.done()}>
+      {doings.length > SHOWN && <p className="quiet">{words.newestOf({ shown: SHOWN, count: doings.length })}</p>}
       <ul>
         {doings.slice(0, SHOWN).map((one) => (
           <li key={`${one.qualification} ${one.at}`}>

@@ -10,20 +10,23 @@ import { Choice } from "#web/parts/fields/choice.tsx";
 import { spanFault } from "#web/parts/fields/span-fault.ts";
 import { TiePick } from "./tie-pick.tsx";
 import "./people.css";
+import { useWords } from "#web/language/index.ts";
+import type { Words } from "#words";
 
 type Setting = Bodies["qualification-set"];
 type Draft = { readonly [Part in keyof Setting]: Setting[Part] | undefined } & Pick<Setting, "name" | "ties" | "every">;
 
 /** A qualification set, or written anew. */
 export default function QualificationSettingPage() {
+  const words = useWords("qualifications");
   const { qualification: id } = useParams<{ readonly qualification?: string }>();
   const { qualifications } = useStation();
   const known = qualifications.find((one) => one.id === id);
-  const title = known ? `Change ${known.name}` : "A qualification of the station";
+  const title = known ? words.changeNamed({ qualification: known.name }) : words.newTitle();
   return (
-    <Page title={title} back={{ to: "/qualifications", label: "Qualifications" }}>
+    <Page title={title} back={{ to: "/qualifications", label: words.title() }}>
       {id !== undefined && !known ? (
-        <EmptyState title="The station has no such qualification" />
+        <EmptyState title={words.unknown()} />
       ) : (
         <SettingForm key={known?.id ?? "new"} {...(known && { known })} />
       )}
@@ -45,6 +48,7 @@ function settingOf({ name, ties, every, seenBy, alone }: Draft): Setting | undef
 }
 
 function SettingForm({ known }: { readonly known?: Qualification }) {
+  const words = useWords("qualifications");
   const carryOut = useCarryOut();
   const doing = useDoing();
   const [, go] = useLocation();
@@ -58,9 +62,9 @@ function SettingForm({ known }: { readonly known?: Qualification }) {
   return (
     <div className="people-form">
       <SettingFields draft={draft} onChange={(change) => setDraft({ ...draft, ...change })} />
-      <ErrorBox error={doing.error} title="Not saved" />
+      <ErrorBox error={doing.error} title={words.notSaved()} />
       <Button kind="primary" isDisabled={!setting} isBusy={doing.isBusy} onPress={() => void save()}>
-        Save the qualification
+        {words.save()}
       </Button>
     </div>
   );
@@ -72,14 +76,15 @@ interface FieldsProps {
 }
 
 function SettingFields({ draft, onChange }: FieldsProps) {
+  const words = useWords("qualifications");
   const view = useStation();
   const fault = spanFault(draft.every);
   return (
     <>
-      <TextField label="Name" value={draft.name} onChange={(name) => onChange({ name })} limit={80} />
+      <TextField label={words.name()} value={draft.name} onChange={(name) => onChange({ name })} limit={80} />
       <TiePick view={view} ties={draft.ties} onChange={(ties) => onChange({ ties })} />
       <TextField
-        label="Held for so long after it was last done"
+        label={words.heldSoLong()}
         value={draft.every}
         onChange={(every) => onChange({ every })}
         limit={40}
@@ -87,14 +92,14 @@ function SettingFields({ draft, onChange }: FieldsProps) {
         {...(fault !== undefined && { fault })}
       />
       <Choice
-        label="Who may be the second person"
-        options={SEEN_BY}
+        label={words.whoSecond()}
+        options={seenBy(words)}
         value={draft.seenBy}
         onChange={(seenBy) => onChange({ seenBy })}
       />
       <Choice
-        label="Where nobody can come"
-        options={ALONE}
+        label={words.whereNobody()}
+        options={alone(words)}
         value={draft.alone}
         onChange={(alone) => onChange({ alone })}
       />
@@ -102,16 +107,20 @@ function SettingFields({ draft, onChange }: FieldsProps) {
   );
 }
 
-const SEEN_BY = [
-  { value: "holders", label: "Who holds it" },
-  { value: "keepers", label: "Who holds it, or a keeper" },
-] as const;
-const ALONE = [
-  { value: "with-note", label: "Go on with a note", note: "It does not count for who did it." },
-  { value: "never", label: "Do not go on", note: "A note is enough only once nobody at the station may see it done." },
-] as const;
+const seenBy = (words: Words["qualifications"]) =>
+  [
+    { value: "holders", label: words.holders() },
+    { value: "keepers", label: words.keepers() },
+  ] as const;
+
+const alone = (words: Words["qualifications"]) =>
+  [
+    { value: "with-note", label: words.withNote(), note: words.withNoteMore() },
+    { value: "never", label: words.never(), note: words.neverMore() },
+  ] as const;
 
 function Retire({ known }: { readonly known: Qualification }) {
+  const words = useWords("qualifications");
   const carryOut = useCarryOut();
   const doing = useDoing();
   const [, go] = useLocation();
@@ -121,13 +130,13 @@ function Retire({ known }: { readonly known: Qualification }) {
       go("/qualifications");
   };
   return (
-    <Section title="Take it off the list">
-      <p>Nothing asks for it any more. What was done under it stays in the log.</p>
-      <TextField label="Why" value={reason} onChange={setReason} limit={1000} />
-      <ErrorBox error={doing.error} title="Not retired" />
+    <Section title={words.takeOff()}>
+      <p>{words.takeOffMore()}</p>
+      <TextField label={words.why()} value={reason} onChange={setReason} limit={1000} />
+      <ErrorBox error={doing.error} title={words.notRetired()} />
       <div>
         <Button tone="grave" isDisabled={reason.trim() === ""} isBusy={doing.isBusy} onPress={() => void retire()}>
-          Retire {known.name}
+          {words.retire({ qualification: known.name })}
         </Button>
       </div>
     </Section>

@@ -1,31 +1,32 @@
-import { formatDate, formatSpan } from "#base";
+import { formatSpan } from "#base";
 import type { ToBringOn } from "#readiness";
 import { mayWrite, qualificationsOf, sayCounts, sayTies, sayWhere, type QualificationStanding } from "#station";
 import { useMemo } from "react";
 import { Link } from "wouter";
 import { useStation } from "#web/device/index.ts";
-import { ButtonLink, ButtonRow, EmptyState, Page, Section } from "#web/parts/index.ts";
+import { ButtonLink, ButtonRow, EmptyState, Page, sayDate, Section } from "#web/parts/index.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
 import { usePractising } from "./use-practising.ts";
+import type { Words } from "#words";
+import { useWords, withParts } from "#web/language/index.ts";
 
 /** Every qualification of the station: who holds it until when, who could be brought on by whom, what was done unseen. */
 export default function QualificationsPage() {
+  const frame = useWords("frame");
+  const words = useWords("qualifications");
   const { today, me } = useStation();
   const practising = usePractising();
   const all = useMemo(() => qualificationsOf(practising, today), [practising, today]);
   const maySet = mayWrite(me.role, "qualification-set");
   return (
-    <Page title="Qualifications" back={{ to: "/people", label: "People" }}>
-      <p>
-        What a person may do alone, shown by doing it. Who does not hold one is asked for a second person at the line
-        that needs it. A call never waits for one.
-      </p>
+    <Page title={words.title()} back={{ to: "/people", label: frame.people() }}>
+      <p>{words.what()}</p>
       {maySet && (
         <ButtonRow>
-          <ButtonLink to="/qualifications/new">Set another qualification</ButtonLink>
+          <ButtonLink to="/qualifications/new">{words.setAnother()}</ButtonLink>
         </ButtonRow>
       )}
-      {all.length === 0 && <EmptyState title="None is set: every line is open to whoever may work on kits" />}
+      {all.length === 0 && <EmptyState title={words.noneSet()} />}
       {all.map((one) => (
         <OneQualification key={one.qualification.id} standing={one} maySet={maySet} />
       ))}
@@ -39,23 +40,27 @@ interface OneProps {
 }
 
 function OneQualification({ standing, maySet }: OneProps) {
+  const words = useWords("qualifications");
   const view = useStation();
   const { qualification, held, others } = standing;
   return (
     <Section title={qualification.name}>
       <p>
-        For {sayTies(qualification, view).join(", ")}. Held for {formatSpan(qualification.every)} after it was last
-        done. {SEEN_BY[qualification.seenBy]} {ALONE[qualification.alone]}
+        {words.heldFor({
+          ties: sayTies(qualification, view).join(", "),
+          span: formatSpan(qualification.every),
+        })}{" "}
+        {words[SEEN_BY[qualification.seenBy]]()} {words[ALONE[qualification.alone]]()}
       </p>
       {held.length === 0 ? (
         <p>
-          <strong>Nobody holds it.</strong>
+          <strong>{words.nobodyHolds()}</strong>
         </p>
       ) : (
         <Table
-          caption={`Who holds ${qualification.name}`}
+          caption={words.whoHolds({ qualification: qualification.name })}
           isCaptionHidden
-          columns={HOLDERS}
+          columns={columns(words)}
           rows={held}
           rowKey={({ person }) => person.id}
         />
@@ -64,7 +69,7 @@ function OneQualification({ standing, maySet }: OneProps) {
       <Unseen standing={standing} />
       {maySet && (
         <ButtonRow>
-          <ButtonLink to={`/qualifications/${qualification.id}/setting`}>Change this qualification</ButtonLink>
+          <ButtonLink to={`/qualifications/${qualification.id}/setting`}>{words.changeThis()}</ButtonLink>
         </ButtonRow>
       )}
     </Section>
@@ -72,42 +77,43 @@ function OneQualification({ standing, maySet }: OneProps) {
 }
 
 const SEEN_BY = {
-  holders: "Who holds it may see it done.",
-  keepers: "Who holds it, or a keeper, may see it done.",
+  holders: "seenByHolders",
+  keepers: "seenByKeepers",
 } as const;
 const ALONE = {
-  "with-note": "Where nobody can come, a note is enough.",
-  never: "Nobody goes on alone while somebody who may see it is at the station.",
+  "with-note": "aloneWithNote",
+  never: "aloneNever",
 } as const;
 
 type Held = QualificationStanding["held"][number];
 
-const HOLDERS: readonly Column<Held>[] = [
-  { key: "who", head: "Holds it", cell: ({ person }) => <Link to={`/people/${person.id}`}>{person.name}</Link> },
-  { key: "last", head: "Last done", cell: ({ holding }) => formatDate(holding.last.day) },
-  { key: "where", head: "Where", cell: ({ holding }) => <Where holding={holding} /> },
-  { key: "until", head: "Holds it until", cell: ({ holding }) => <strong>{formatDate(holding.until)}</strong> },
+const columns = (words: Words["qualifications"]): readonly Column<Held>[] => [
+  { key: "who", head: words.holds(), cell: ({ person }) => <Link to={`/people/${person.id}`}>{person.name}</Link> },
+  { key: "last", head: words.lastDone(), cell: ({ holding }) => sayDate(holding.last.day) },
+  { key: "where", head: words.where(), cell: ({ holding }) => <Where holding={holding} /> },
+  { key: "until", head: words.holdsUntil(), cell: ({ holding }) => <strong>{sayDate(holding.until)}</strong> },
 ];
 
 function Where({ holding }: Pick<Held, "holding">) {
+  const words = useWords("qualifications");
   const view = useStation();
-  return (
-    <>
-      {sayWhere(holding.last, view)}, {sayCounts(holding.last, view)}
-    </>
-  );
+  return words.whereCounts({ where: sayWhere(holding.last, view), counts: sayCounts(holding.last, view) });
 }
 
 function BringOn({ others }: { readonly others: readonly ToBringOn[] }) {
+  const words = useWords("qualifications");
   if (others.length === 0) return null;
   return (
     <ul>
       {others.map(({ person, by }) => (
         <li key={person.id}>
-          <Link to={`/people/${person.id}`}>{person.name}</Link> does not hold it:{" "}
-          {by.length === 0
-            ? "nobody may see it done, so a note is enough until a keeper tells of a course."
-            : `could be brought on by ${by.map(({ name }) => name).join(", ")}.`}
+          {withParts(
+            (mark) =>
+              by.length === 0
+                ? words.notHeldNobody(mark)
+                : words.notHeldBy({ ...mark, by: by.map(({ name }) => name).join(", ") }),
+            { person: <Link to={`/people/${person.id}`}>{person.name}</Link> },
+          )}
         </li>
       ))}
     </ul>
@@ -118,16 +124,22 @@ function BringOn({ others }: { readonly others: readonly ToBringOn[] }) {
 const SHOWN = 5;
 
 function Unseen({ standing: { unseen } }: Pick<OneProps, "standing">) {
+  const words = useWords("qualifications");
   const view = useStation();
   if (unseen.length === 0) return null;
   const name = (id: string) => view.people.find((one) => one.id === id)?.name ?? id;
   return (
     <details>
-      <summary>Done by who did not hold it: {unseen.length}</summary>
+      <summary>{words.unseen({ count: unseen.length })}</summary>
       <ul>
         {unseen.slice(0, SHOWN).map((one) => (
           <li key={`${one.person} ${one.at}`}>
-            {formatDate(one.day)}, {name(one.person)}: {sayWhere(one, view)}, {sayCounts(one, view)}.
+            {words.unseenLine({
+              day: sayDate(one.day),
+              person: name(one.person),
+              where: sayWhere(one, view),
+              counts: sayCounts(one, view),
+            })}
           </li>
         ))}
       </ul>

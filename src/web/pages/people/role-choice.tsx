@@ -2,6 +2,7 @@ import type { Role } from "#readiness";
 import { ROLES } from "#station";
 import { ROLE_NOTES, ROLE_WORDS } from "#web/parts/index.ts";
 import { Choice } from "#web/parts/fields/choice.tsx";
+import { useWords } from "#web/language/index.ts";
 
 interface RoleChoiceProps {
   readonly value: Role | undefined;
@@ -10,6 +11,7 @@ interface RoleChoiceProps {
 
 /** One of the five roles, each with what it is for. */
 export function RoleChoice({ value, onChange }: RoleChoiceProps) {
+  const words = useWords("people");
   const options = ROLES.map((role) => ({ value: role, label: ROLE_WORDS[role], note: ROLE_NOTES[role] }));
-  return <Choice label="Role" options={options} value={value} onChange={onChange} />;
+  return <Choice label={words.role()} options={options} value={value} onChange={onChange} />;
 }

@@ -1,6 +1,7 @@
 import { useState } from "react";
 import { useRecorder, useStation } from "#web/device/index.ts";
 import { Button, ConfirmDialog, ErrorBox, useDoing } from "#web/parts/index.ts";
+import { useWords } from "#web/language/index.ts";
 
 interface StrikeToldProps {
   readonly person: string;
@@ -12,6 +13,7 @@ interface StrikeToldProps {
 
 /** Takes back what was told of a person by mistake: the line is struck and stays in the log. */
 export function StrikeTold({ person, entry: id, told }: StrikeToldProps) {
+  const words = useWords("people");
   const { historyOf } = useStation();
   const recorder = useRecorder();
   const doing = useDoing();
@@ -24,18 +26,20 @@ export function StrikeTold({ person, entry: id, told }: StrikeToldProps) {
   return (
     <>
       <Button kind="quiet" isBusy={doing.isBusy} onPress={() => setAsking(true)}>
-        Told by mistake
+        {words.toldByMistake()}
       </Button>
-      <ErrorBox error={doing.error} title="Not struck" />
+      <ErrorBox error={doing.error} title={words.notStruck()} />
       <ConfirmDialog
-        title="Strike what was told?"
+        title={words.strikeAsk()}
         isOpen={isAsking}
         onClose={() => setAsking(false)}
         onConfirm={() => void strike().then(() => setAsking(false))}
-        confirm="Strike it"
+        confirm={words.strikeDo()}
         isBusy={doing.isBusy}
       >
-        <p>{told} It counts no more; the line stays in the log, struck by you.</p>
+        <p>
+          {told} {words.strikeMore()}
+        </p>
       </ConfirmDialog>
     </>
   );

@@ -5,9 +5,11 @@ import { useCarryOut, useStation } from "#web/device/index.ts";
 import { Button, ErrorBox, Section, TextField, useDoing } from "#web/parts/index.ts";
 import { Choice } from "#web/parts/fields/choice.tsx";
 import { DateField } from "#web/parts/fields/date-field.tsx";
+import { useWords } from "#web/language/index.ts";
 
 /** What a person did away from turnarounds and casualties, told by a keeper: a course, a drill evening. */
 export function TellPractice({ person }: { readonly person: Person }) {
+  const words = useWords("people");
   const { qualifications, people } = useStation();
   const carryOut = useCarryOut();
   const doing = useDoing();
@@ -23,15 +25,15 @@ export function TellPractice({ person }: { readonly person: Person }) {
   };
   const others = people.filter(({ id, left }) => !left && id !== person.id);
   return (
-    <Section title="Done elsewhere">
-      <p className="quiet">A course, a drill evening, another station. It counts as told by you.</p>
-      <Choice label="Qualification" options={options} value={qualification} onChange={setQualification} />
-      <DateField label="Day it was done" value={day} onChange={setDay} mayBeMonth={false} />
-      <TextField label="What was done, and where" value={how} onChange={setHow} limit={1000} />
+    <Section title={words.elsewhere()}>
+      <p className="quiet">{words.elsewhereMore()}</p>
+      <Choice label={words.qualification()} options={options} value={qualification} onChange={setQualification} />
+      <DateField label={words.dayDone()} value={day} onChange={setDay} mayBeMonth={false} />
+      <TextField label={words.whatDone()} value={how} onChange={setHow} limit={1000} />
       <label className="field">
-        <span className="field-label">Who saw it, if somebody of this station</span>
+        <span className="field-label">{words.whoSaw()}</span>
         <select className="field-input" value={second} onChange={({ target }) => setSecond(target.value)}>
-          <option value="">Nobody of this station</option>
+          <option value="">{words.nobodyHere()}</option>
           {others.map(({ id, name }) => (
             <option key={id} value={id}>
               {name}
@@ -39,14 +41,14 @@ export function TellPractice({ person }: { readonly person: Person }) {
           ))}
         </select>
       </label>
-      <ErrorBox error={doing.error} title="Not written down" />
+      <ErrorBox error={doing.error} title={words.notWritten()} />
       <div>
         <Button
           isDisabled={qualification === undefined || day === undefined || how.trim() === ""}
           isBusy={doing.isBusy}
           onPress={() => void save()}
         >
-          Write it down
+          {words.write()}
         </Button>
       </div>
     </Section>

@@ -3,6 +3,7 @@ import type { Tie } from "#readiness";
 import { sayTies } from "#station";
 import type { StationView } from "#web/device/index.ts";
 import { Button } from "#web/parts/index.ts";
+import { useWords } from "#web/language/index.ts";
 
 type Ties = readonly Tie[];
 
@@ -14,6 +15,7 @@ interface TiePickProps {
 
 /** What a qualification is for: stages, steps, the sheet; chosen one by one, taken out by a button. */
 export function TiePick({ view, ties, onChange }: TiePickProps) {
+  const words = useWords("qualifications");
   const patterns = newestOfEach([...view.patterns.values()]);
   const without = (key: string) => ties.filter((tie) => JSON.stringify(tie) !== key);
   const add = (key: string) => key !== "" && onChange([...without(key), JSON.parse(key) as Tie]);
@@ -21,13 +23,13 @@ export function TiePick({ view, ties, onChange }: TiePickProps) {
   return (
     <div className="field">
       <label className="field">
-        <span className="field-label">It is for</span>
+        <span className="field-label">{words.isFor()}</span>
         <select className="field-input" value="" onChange={({ target }) => add(target.value)}>
-          <option value="">Choose a stage, a line or the sheet</option>
-          <TieOption tie={{ to: "sheet" }} words="The sheet of a casualty" />
-          <optgroup label="A stage of every pattern">
+          <option value="">{words.choose()}</option>
+          <TieOption tie={{ to: "sheet" }} name={words.sheet()} />
+          <optgroup label={words.everyPattern()}>
             {stagesOf(patterns).map(([stage, name]) => (
-              <TieOption key={stage} tie={{ to: "stage", stage }} words={name} />
+              <TieOption key={stage} tie={{ to: "stage", stage }} name={name} />
             ))}
           </optgroup>
           {patterns.map((pattern) => (
@@ -39,8 +41,12 @@ export function TiePick({ view, ties, onChange }: TiePickProps) {
         {ties.map((tie) => (
           <li key={JSON.stringify(tie)}>
             {say(tie)}{" "}
-            <Button kind="quiet" label={`Take out ${say(tie)}`} onPress={() => onChange(without(JSON.stringify(tie)))}>
-              Take out
+            <Button
+              kind="quiet"
+              label={words.takeNamedOut({ tie: say(tie) })}
+              onPress={() => onChange(without(JSON.stringify(tie)))}
+            >
+              {words.takeOut()}
             </Button>
           </li>
         ))}
@@ -49,20 +55,25 @@ export function TiePick({ view, ties, onChange }: TiePickProps) {
   );
 }
 
-function TieOption({ tie, words }: { readonly tie: Tie; readonly words: string }) {
-  return <option value={JSON.stringify(tie)}>{words}</option>;
+function TieOption({ tie, name }: { readonly tie: Tie; readonly name: string }) {
+  return <option value={JSON.stringify(tie)}>{name}</option>;
 }
 
 function PatternOptions({ pattern: { id: pattern, name, stages } }: { readonly pattern: Pattern }) {
+  const words = useWords("qualifications");
   return (
     <optgroup label={name}>
       {stages.map(({ id: stage, name: stageName }) => (
-        <TieOption key={stage} tie={{ to: "stage", stage, pattern }} words={`Stage ${stageName}`} />
+        <TieOption key={stage} tie={{ to: "stage", stage, pattern }} name={words.stage({ name: stageName })} />
       ))}
       {stages
         .flatMap(({ steps }) => steps)
         .map(({ id: step, line, text }) => (
-          <TieOption key={step} tie={{ to: "step", step, pattern }} words={`Line ${line}: ${shortened(text)}`} />
+          <TieOption
+            key={step}
+            tie={{ to: "step", step, pattern }}
+            name={words.line({ line, text: shortened(text) })}
+          />
         ))}
     </optgroup>
   );

@@ -1,13 +1,15 @@
-import { formatDate } from "#base";
+import type { Words } from "#words";
 import type { Person } from "#readiness";
 import { ASSUMED_HOURS, isKeeper, mayWrite, setAbsence, setHours } from "#station";
 import { useState } from "react";
 import { useCarryOut, useRecorder, useStation } from "#web/device/index.ts";
-import { Button, ButtonRow, ErrorBox, Section, TextField, useDoing } from "#web/parts/index.ts";
+import { Button, ButtonRow, ErrorBox, sayDate, Section, TextField, useDoing } from "#web/parts/index.ts";
 import { DateField } from "#web/parts/fields/date-field.tsx";
+import { useWords } from "#web/language/index.ts";
 
 /** Hours that people have for kits, and their days away: what the plan of the year and the work due go by. */
 export function TimeSection() {
+  const words = useWords("people");
   const { people, me } = useStation();
   const [chosen, setChosen] = useState(me.id);
   const hands = people.filter(({ left, role }) => !left && mayWrite(role, "sealed"));
@@ -15,16 +17,16 @@ export function TimeSection() {
   const person = shown.find(({ id }) => id === chosen) ?? shown[0];
   if (person === undefined) return null;
   return (
-    <Section title="Time for kits">
+    <Section title={words.time()}>
       <ul>
         {hands.map((one) => (
-          <li key={one.id}>{sayTime(one)}</li>
+          <li key={one.id}>{sayTime(one, words)}</li>
         ))}
       </ul>
       {shown.length > 1 && (
         <ButtonRow>
           {shown.map(({ id, name }) => (
-            <Button key={id} isPressed={id === person.id} onPress={() => setChosen(id)} label={`Time of ${name}`}>
+            <Button key={id} isPressed={id === person.id} onPress={() => setChosen(id)} label={words.timeOf({ name })}>
               {name}
             </Button>
           ))}
@@ -36,28 +38,29 @@ export function TimeSection() {
   );
 }
 
-function sayTime({ name, hours, away = [] }: Person): string {
-  const said = hours === undefined ? `hours not said, ${ASSUMED_HOURS} counted` : `${hours} h a week`;
-  const days = away.map(({ from, to }) => `${formatDate(from)} to ${formatDate(to)}`);
-  return `${name}: ${said}${days.length > 0 ? `; away ${days.join(", ")}` : ""}.`;
+function sayTime({ name, hours, away = [] }: Person, words: Words["people"]): string {
+  const days = away.map(({ from, to }) => words.fromTo({ from: sayDate(from), to: sayDate(to) })).join(", ");
+  const of = { name, isAway: away.length > 0 ? "yes" : "no", days };
+  return hours === undefined ? words.timeAssumed({ ...of, assumed: ASSUMED_HOURS }) : words.timeSaid({ ...of, hours });
 }
 
 function Hours({ person }: { readonly person: Person }) {
+  const words = useWords("people");
   const carryOut = useCarryOut();
   const doing = useDoing();
   const [text, setText] = useState(person.hours === undefined ? "" : String(person.hours));
   const hours = text.trim() === "" ? Number.NaN : Number(text.replace(",", "."));
   return (
     <>
-      <TextField label={`Hours a week of ${person.name}, 0 to 168`} value={text} onChange={setText} limit={6} isShort />
-      <ErrorBox error={doing.error} title="Not written down" />
+      <TextField label={words.hoursOf({ name: person.name })} value={text} onChange={setText} limit={6} isShort />
+      <ErrorBox error={doing.error} title={words.notWritten()} />
       <div>
         <Button
           isDisabled={!Number.isFinite(hours)}
           isBusy={doing.isBusy}
           onPress={() => void doing.run(() => carryOut((at) => setHours(at, person.id, hours)))}
         >
-          Save the hours
+          {words.saveHours()}
         </Button>
       </div>
     </>
@@ -65,6 +68,7 @@ function Hours({ person }: { readonly person: Person }) {
 }
 
 function Away({ person }: { readonly person: Person }) {
+  const words = useWords("people");
   const { today, historyOf } = useStation();
   const carryOut = useCarryOut();
   const recorder = useRecorder();
@@ -81,21 +85,27 @@ function Away({ person }: { readonly person: Person }) {
   return (
     <>
       <DateField
-        label="First day away"
+        label={words.firstAway()}
         value={from}
         onChange={setFrom}
         mayBeMonth={false}
-        hint={`Of ${person.name}.`}
+        hint={words.ofNamed({ name: person.name })}
       />
-      <DateField label="Last day away" value={to} onChange={setTo} mayBeMonth={false} hint={`Of ${person.name}.`} />
-      <ErrorBox error={doing.error} title="Not written down" />
+      <DateField
+        label={words.lastAway()}
+        value={to}
+        onChange={setTo}
+        mayBeMonth={false}
+        hint={words.ofNamed({ name: person.name })}
+      />
+      <ErrorBox error={doing.error} title={words.notWritten()} />
       <ButtonRow>
         <Button isDisabled={from === undefined || to === undefined} isBusy={doing.isBusy} onPress={() => void save()}>
-          Save the days away
+          {words.saveAway()}
         </Button>
         {ahead.map(({ entry, from: first }) => (
           <Button key={entry} isBusy={doing.isBusy} onPress={() => void takeBack(entry)}>
-            Not away from {formatDate(first)}
+            {words.notAway({ day: sayDate(first) })}
           </Button>
         ))}
       </ButtonRow>

@@ -1,27 +1,26 @@
-import { sayChance } from "#words";
+import { useWords } from "#web/language/index.ts";
+import { sayChance, type Words } from "#words";
 import type { KeptForecast } from "#readiness";
-import { EmptyState, sayCount, Section, Timestamp } from "#web/parts/index.ts";
+import { EmptyState, Section, Timestamp } from "#web/parts/index.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
 import type { Judged } from "./use-judged.ts";
 
 /** What had been forecast on this casualty, and what came. */
 export function ForecastsOf({ judged: { forecasts, left } }: { readonly judged: Judged }) {
-  const beside = left > 0 && <span className="quiet">{sayCount(left, "forecast")} still to compute</span>;
+  const words = useWords("review");
+  const beside = left > 0 && <span className="quiet">{words.left({ count: left })}</span>;
   return (
-    <Section title="Forecast and outcome" {...(beside && { beside })}>
-      <p className="quiet">
-        Each is computed anew from what was known at that moment: whether the water stands lower at the next sounding,
-        where nothing was changed before it, and whether a kit starts.
-      </p>
+    <Section title={words.outcome()} {...(beside && { beside })}>
+      <p className="quiet">{words.outcomeMore()}</p>
       {forecasts.length === 0 && left === 0 ? (
-        <EmptyState title="Nothing here can be judged">
-          <p>It takes two soundings of one space with nothing changed in between, or a kit of ours asked to start.</p>
+        <EmptyState title={words.noneJudged()}>
+          <p>{words.noneJudgedMore()}</p>
         </EmptyState>
       ) : (
         <Table
-          caption="Forecast and outcome"
+          caption={words.outcome()}
           isCaptionHidden
-          columns={COLUMNS}
+          columns={columnsOf(words)}
           rows={forecasts}
           rowKey={({ of, at, kit }) => `${of} ${at} ${kit ?? ""}`}
         />
@@ -30,13 +29,15 @@ export function ForecastsOf({ judged: { forecasts, left } }: { readonly judged: 
   );
 }
 
-const COLUMNS: readonly Column<KeptForecast>[] = [
-  { key: "when", head: "When", cell: ({ at }) => <Timestamp at={at} as="time" /> },
-  {
-    key: "what",
-    head: "What",
-    cell: ({ of }) => (of === "lower" ? "Water lower at the next sounding" : "Starts and gives water"),
-  },
-  { key: "chance", head: "Chance told", cell: ({ chance }) => sayChance(chance, "ten") },
-  { key: "came", head: "Came", cell: ({ came }) => (came ? "yes" : "no") },
-];
+function columnsOf(words: Words["review"]): readonly Column<KeptForecast>[] {
+  return [
+    { key: "when", head: words.when(), cell: ({ at }) => <Timestamp at={at} as="time" /> },
+    {
+      key: "what",
+      head: words.what(),
+      cell: ({ of }) => (of === "lower" ? words.lower() : words.starts()),
+    },
+    { key: "chance", head: words.chanceTold(), cell: ({ chance }) => sayChance(chance, "ten") },
+    { key: "came", head: words.came(), cell: ({ came }) => (came ? words.yes() : words.no()) },
+  ];
+}

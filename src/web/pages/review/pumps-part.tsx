@@ -1,3 +1,4 @@
+import { useWords } from "#web/language/index.ts";
 import type { CasualtyState } from "#readiness";
 import type { PumpReview } from "#station";
 import type { StationView } from "#web/device/index.ts";
@@ -13,15 +14,16 @@ interface PumpsPartProps {
 
 /** Each pump: how soon it gave water, what that took, and the way to a finding or a word about its pattern. */
 export function PumpsPart({ pumps, view, casualty }: PumpsPartProps) {
+  const words = useWords("review");
   return (
-    <Section title="Pumps">
-      {pumps.length === 0 && <EmptyState title="No pump was told of on her sheet" />}
+    <Section title={words.pumps()}>
+      {pumps.length === 0 && <EmptyState title={words.noPumps()} />}
       {pumps.map((pump) => (
         <div key={pump.pump} className="kit-trend">
           <h3>{pump.name}</h3>
           <ul>
-            {sayPump(pump).map((words) => (
-              <li key={words}>{words}</li>
+            {sayPump(pump, words).map((sentence) => (
+              <li key={sentence}>{sentence}</li>
             ))}
           </ul>
           <FindingLink pump={pump} view={view} casualty={casualty} />
@@ -32,12 +34,13 @@ export function PumpsPart({ pumps, view, casualty }: PumpsPartProps) {
 }
 
 function FindingLink({ pump, view, casualty }: Omit<PumpsPartProps, "pumps"> & { readonly pump: PumpReview }) {
+  const words = useWords("review");
   const kit = view.kits.find(({ id }) => id === pump.kit);
   if (!kit) return null;
-  const note = encodeURIComponent(`Seen on ${casualty.name}.`);
+  const note = encodeURIComponent(words.seenOn({ casualty: casualty.name }));
   return (
     <ButtonRow>
-      <ButtonLink to={`/kit/${kit.id}/finding?note=${note}`}>Raise a finding on {kit.name}</ButtonLink>
+      <ButtonLink to={`/kit/${kit.id}/finding?note=${note}`}>{words.raise({ kit: kit.name })}</ButtonLink>
       <ButtonLink to={`/kit/${kit.id}`}>{kit.name}</ButtonLink>
     </ButtonRow>
   );

@@ -1,3 +1,4 @@
+import { useWords, withParts } from "#web/language/index.ts";
 import type { CasualtyState } from "#readiness";
 import { pumpReviews } from "#station";
 import { useMemo } from "react";
@@ -14,27 +15,30 @@ import "#web/kit-view/kit.css";
 
 /** A closed casualty gone through: what was forecast and what came, each pump, what people add, and what is done about it. */
 export default function ReviewPage() {
+  const words = useWords("review");
+  const frame = useWords("frame");
   const { id = "" } = useParams<{ readonly id: string }>();
   const view = useStation();
   const casualty = view.casualties.find((one) => one.id === id);
-  const back = { to: `/casualty/${id}`, label: casualty?.name ?? "Casualty" };
+  const back = { to: `/casualty/${id}`, label: casualty?.name ?? frame.casualty() };
   if (!casualty?.closed) {
     return (
-      <Page title="Nothing to go through yet" back={back}>
-        <EmptyState title={casualty ? "Her sheet is not closed" : "This device knows no casualty at this address"}>
-          <p>A casualty is gone through when its sheet is closed.</p>
+      <Page title={words.notYet()} back={back}>
+        <EmptyState title={casualty ? words.notClosed() : words.noCasualty()}>
+          <p>{words.whenClosed()}</p>
         </EmptyState>
       </Page>
     );
   }
   return (
-    <Page title={`${casualty.name}: afterwards`} back={back}>
+    <Page title={words.title({ casualty: casualty.name })} back={back}>
       <Review key={id} view={view} casualty={casualty} />
     </Page>
   );
 }
 
 function Review({ view, casualty }: { readonly view: StationView; readonly casualty: CasualtyState }) {
+  const words = useWords("review");
   const entries = useMemo(() => view.entriesOf(`casualty:${casualty.id}`), [view, casualty.id]);
   const pumps = useMemo(() => pumpReviews(casualty, entries), [casualty, entries]);
   const judged = useJudged(view, casualty);
@@ -45,10 +49,10 @@ function Review({ view, casualty }: { readonly view: StationView; readonly casua
       <ForecastsOf judged={judged} />
       <ToldPart casualty={casualty} view={view} />
       <KeepPart casualty={casualty} judged={judged} view={view} />
-      <Section title="More">
+      <Section title={words.more()}>
         <ButtonRow>
-          <ButtonLink to={`/casualty/${casualty.id}/timeline`}>Timeline, with what the page said</ButtonLink>
-          <ButtonLink to="/forecasts">How good our forecasts were</ButtonLink>
+          <ButtonLink to={`/casualty/${casualty.id}/timeline`}>{words.timeline()}</ButtonLink>
+          <ButtonLink to="/forecasts">{words.forecastsTitle()}</ButtonLink>
         </ButtonRow>
       </Section>
     </>
@@ -57,13 +61,16 @@ function Review({ view, casualty }: { readonly view: StationView; readonly casua
 
 /** Kits that are not back: what they met is not known yet. */
 function StillAway({ view, casualty }: { readonly view: StationView; readonly casualty: CasualtyState }) {
+  const words = useWords("review");
   const kits = new Set(casualty.pumps.flatMap(({ kit }) => kit ?? []));
   const away = view.kits.filter(({ id, custody }) => kits.has(id) && custody.kind === "away");
   if (away.length === 0) return null;
   return (
     <p>
-      <strong>Not back yet:</strong> {away.map(({ name }) => name).join(", ")}. What they met, and what is found on
-      them, comes with their return.
+      {withParts(words.notBackMore, {
+        label: <strong>{words.notBack()}</strong>,
+        kits: away.map(({ name }) => name).join(", "),
+      })}
     </p>
   );
 }

@@ -1,3 +1,5 @@
+import { useWords, withParts } from "#web/language/index.ts";
+import type { Words } from "#words";
 import type { CasualtyState, ReviewAbout } from "#readiness";
 import { noteReview, reportStep } from "#station";
 import { allSteps, patternKey, type Pattern } from "#kit";
@@ -8,12 +10,14 @@ import { nameOf } from "#web/kit-view/at-hand.ts";
 import { Button, ErrorBox, Section, TextField, Timestamp } from "#web/parts/index.ts";
 import { PickRow } from "#web/parts/pick-row.tsx";
 
-const ABOUT: readonly { readonly id: ReviewAbout; readonly words: string }[] = [
-  { id: "went-well", words: "Went well" },
-  { id: "went-badly", words: "Went badly" },
-  { id: "kit", words: "A kit" },
-  { id: "pattern", words: "A line of the card" },
-];
+function aboutOptions(words: Words["review"]): readonly { readonly id: ReviewAbout; readonly words: string }[] {
+  return [
+    { id: "went-well", words: words.wentWell() },
+    { id: "went-badly", words: words.wentBadly() },
+    { id: "kit", words: words.aKit() },
+    { id: "pattern", words: words.aLine() },
+  ];
+}
 
 interface PartProps {
   readonly casualty: CasualtyState;
@@ -22,6 +26,8 @@ interface PartProps {
 
 /** What people add to it: anybody who was there, each in their own words. */
 export function ToldPart({ casualty, view }: PartProps) {
+  const words = useWords("review");
+  const options = aboutOptions(words);
   const carryOut = useCarryOut();
   const saving = useSaving();
   const [about, setAbout] = useState<ReviewAbout>("went-well");
@@ -43,28 +49,32 @@ export function ToldPart({ casualty, view }: PartProps) {
     setNumber("");
   };
   return (
-    <Section title="What people saw">
+    <Section title={words.peopleSaw()}>
       {(casualty.reviewNotes ?? []).map(({ entry, at, by, about: of, note: text }) => (
         <p key={entry}>
-          <strong>{ABOUT.find(({ id }) => id === of)?.words}</strong>, {nameOf(view, by)},{" "}
-          <Timestamp at={at} as="day" />: {text}
+          {withParts(words.told, {
+            about: <strong>{options.find(({ id }) => id === of)?.words}</strong>,
+            person: nameOf(view, by),
+            at: <Timestamp at={at} as="day" />,
+            note: text,
+          })}
         </p>
       ))}
-      <PickRow label="About" options={ABOUT} picked={about} onPick={setAbout} />
+      <PickRow label={words.about()} options={options} picked={about} onPick={setAbout} />
       {pattern && (
         <TextField
-          label="Number of the line on the card, if one"
-          hint="Then the owner of the pattern is told too."
+          label={words.lineNumber()}
+          hint={words.lineNumberHint()}
           value={number}
           onChange={setNumber}
           isShort
-          {...(isUnknown && { fault: `No line of ${pattern.name} has that number.` })}
+          {...(isUnknown && { fault: words.noLine({ pattern: pattern.name }) })}
         />
       )}
-      <TextField label="What you saw" value={note} onChange={setNote} isLong />
-      <ErrorBox error={saving.error} title="Not written" />
+      <TextField label={words.youSaw()} value={note} onChange={setNote} isLong />
+      <ErrorBox error={saving.error} title={words.notWritten()} />
       <Button wide isDisabled={note.trim() === "" || isUnknown} onPress={() => void save()}>
-        Add it
+        {words.add()}
       </Button>
     </Section>
   );

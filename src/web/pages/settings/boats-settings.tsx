@@ -1,9 +1,11 @@
 import { inUnit } from "#base";
 import type { BoatSetting, RescueBoat } from "#readiness";
 import { retireBoat, setBoat } from "#station";
+import type { Words } from "#words";
 import { useState } from "react";
 import { uuidv7 } from "uuidv7";
 import { useCarryOut, useStation, type StationView } from "#web/device/index.ts";
+import { useWords } from "#web/language/index.ts";
 import { Button, ButtonRow, ErrorBox, Section, TextField, useDoing } from "#web/parts/index.ts";
 import { Choice } from "#web/parts/fields/choice.tsx";
 import { NumberField } from "#web/parts/fields/number-field.tsx";
@@ -13,20 +15,21 @@ import { Table, type Column } from "#web/parts/table.tsx";
 /** For keepers: the boats that take kits to a casualty, with the figures that are counted on before launching. */
 export function BoatsSettings() {
   const view = useStation();
+  const words = useWords("settingsStation");
   const [chosen, setChosen] = useState<RescueBoat | "new">();
   return (
-    <Section title="Rescue boats">
-      <p className="quiet">Counted on before launching: how soon a pump runs, and which kits go along.</p>
+    <Section title={words.boats()}>
+      <p className="quiet">{words.boatsMore()}</p>
       <Table
-        caption="Rescue boats"
+        caption={words.boats()}
         isCaptionHidden
-        columns={columns(view, setChosen)}
+        columns={columns({ view, words, choose: setChosen })}
         rows={view.boats}
         rowKey={({ id }) => id}
       />
       {chosen === undefined ? (
         <div>
-          <Button onPress={() => setChosen("new")}>Add a rescue boat</Button>
+          <Button onPress={() => setChosen("new")}>{words.addBoat()}</Button>
         </div>
       ) : (
         <BoatForm
@@ -39,22 +42,32 @@ export function BoatsSettings() {
   );
 }
 
-function columns(view: StationView, choose: (boat: RescueBoat) => void): readonly Column<RescueBoat>[] {
+interface Around {
+  readonly view: StationView;
+  readonly words: Words["settingsStation"];
+  readonly choose: (boat: RescueBoat) => void;
+}
+
+function columns({ view, words, choose }: Around): readonly Column<RescueBoat>[] {
   return [
-    { key: "name", head: "Boat", cell: ({ name }) => name },
-    { key: "place", head: "Lies at", cell: ({ place }) => view.places.find(({ id }) => id === place)?.name ?? place },
-    { key: "speed", head: "Speed", align: "figures", cell: ({ speed }) => inText(speed, "speed", "kn") },
-    { key: "launch", head: "To launch", align: "figures", cell: ({ launch }) => inText(launch, "time", "min") },
-    { key: "setUp", head: "To water", align: "figures", cell: ({ setUp }) => inText(setUp, "time", "min") },
-    { key: "carries", head: "Kits", align: "figures", cell: ({ carries }) => carries },
-    { key: "mains", head: "Mains", cell: ({ mains }) => (mains ? "yes" : "no") },
+    { key: "name", head: words.boat(), cell: ({ name }) => name },
+    {
+      key: "place",
+      head: words.liesAt(),
+      cell: ({ place }) => view.places.find(({ id }) => id === place)?.name ?? place,
+    },
+    { key: "speed", head: words.speed(), align: "figures", cell: ({ speed }) => inText(speed, "speed", "kn") },
+    { key: "launch", head: words.toLaunch(), align: "figures", cell: ({ launch }) => inText(launch, "time", "min") },
+    { key: "setUp", head: words.toWater(), align: "figures", cell: ({ setUp }) => inText(setUp, "time", "min") },
+    { key: "carries", head: words.kits(), align: "figures", cell: ({ carries }) => carries },
+    { key: "mains", head: words.mains(), cell: ({ mains }) => (mains ? words.yes() : words.no()) },
     {
       key: "change",
       isAct: true,
-      head: "Change",
+      head: words.change(),
       cell: (boat) => (
-        <Button kind="quiet" label={`Change ${boat.name}`} onPress={() => choose(boat)}>
-          Change
+        <Button kind="quiet" label={words.changeNamed({ name: boat.name })} onPress={() => choose(boat)}>
+          {words.change()}
         </Button>
       ),
     },
@@ -111,6 +124,7 @@ function settingOf({ name, place, speed, launch, setUp, carries, mains }: BoatFo
 
 function BoatForm({ boat, onDone }: { readonly boat?: RescueBoat; readonly onDone: () => void }) {
   const carryOut = useCarryOut();
+  const words = useWords("settingsStation");
   const doing = useDoing();
   const [draft, setDraft] = useState(() => draftOf(boat));
   const setting = settingOf(draft);
@@ -121,13 +135,13 @@ function BoatForm({ boat, onDone }: { readonly boat?: RescueBoat; readonly onDon
   return (
     <>
       <BoatFields draft={draft} onChange={(part) => setDraft({ ...draft, ...part })} />
-      <ErrorBox error={doing.error} title="Not saved" />
+      <ErrorBox error={doing.error} title={words.notSaved()} />
       <ButtonRow>
         <Button onPress={() => void save()} isDisabled={!setting} isBusy={doing.isBusy}>
-          Save the boat
+          {words.saveBoat()}
         </Button>
         <Button kind="quiet" onPress={onDone}>
-          Leave as it is
+          {words.leave()}
         </Button>
       </ButtonRow>
       {boat && <RetireBoat boat={boat} onDone={onDone} />}
@@ -142,37 +156,33 @@ interface FieldsProps {
 
 function BoatFields({ draft, onChange }: FieldsProps) {
   const { places } = useStation();
+  const words = useWords("settingsStation");
   return (
     <>
-      <TextField label="Her name" value={draft.name} onChange={(name) => onChange({ name })} limit={80} />
+      <TextField label={words.boatName()} value={draft.name} onChange={(name) => onChange({ name })} limit={80} />
       <Choice
-        label="Where she lies: kits there go with her"
+        label={words.boatPlace()}
         value={draft.place}
         onChange={(place) => onChange({ place })}
         options={places.map(({ id, name }) => ({ value: id, label: name }))}
       />
-      <TypedField label="Speed, loaded, in the usual sea" of="speed" unit="kn" {...{ draft, onChange }} />
-      <TypedField label="From the call until under way" of="launch" unit="min" {...{ draft, onChange }} />
-      <TypedField
-        label="From alongside until water goes over the side"
-        of="setUp"
-        unit="min"
-        {...{ draft, onChange }}
-      />
+      <TypedField label={words.boatSpeed()} of="speed" unit="kn" {...{ draft, onChange }} />
+      <TypedField label={words.boatLaunch()} of="launch" unit="min" {...{ draft, onChange }} />
+      <TypedField label={words.boatSetUp()} of="setUp" unit="min" {...{ draft, onChange }} />
       <NumberField
-        label="Kits she carries and hands over in one trip"
+        label={words.boatCarries()}
         value={draft.carries}
         onChange={(carries) => onChange({ carries })}
         least={0}
         most={50}
       />
       <Choice
-        label="Can she feed a mains pump on another boat?"
+        label={words.boatMains()}
         value={draft.mains}
         onChange={(mains) => onChange({ mains })}
         options={[
-          { value: "yes", label: "Yes" },
-          { value: "no", label: "No" },
+          { value: "yes", label: words.answerYes() },
+          { value: "no", label: words.answerNo() },
         ]}
       />
     </>
@@ -199,6 +209,7 @@ function TypedField({ label, of, unit, draft, onChange }: TypedFieldProps) {
 
 function RetireBoat({ boat, onDone }: { readonly boat: RescueBoat; readonly onDone: () => void }) {
   const carryOut = useCarryOut();
+  const words = useWords("settingsStation");
   const doing = useDoing();
   const [reason, setReason] = useState("");
   const retire = async () => {
@@ -206,11 +217,11 @@ function RetireBoat({ boat, onDone }: { readonly boat: RescueBoat; readonly onDo
   };
   return (
     <>
-      <TextField label={`Take ${boat.name} off the list, because`} value={reason} onChange={setReason} />
-      <ErrorBox error={doing.error} title="Not taken off" />
+      <TextField label={words.retireBecause({ boat: boat.name })} value={reason} onChange={setReason} />
+      <ErrorBox error={doing.error} title={words.notTakenOff()} />
       <div>
         <Button tone="grave" onPress={() => void retire()} isDisabled={reason.trim() === ""} isBusy={doing.isBusy}>
-          Take her off the list
+          {words.retireBoat()}
         </Button>
       </div>
     </>

@@ -1,5 +1,7 @@
+import type { Words } from "#words";
 import { useStation, type StationView } from "#web/device/index.ts";
-import { sayCount, Section, Timestamp } from "#web/parts/index.ts";
+import { useWords } from "#web/language/index.ts";
+import { Section, Timestamp } from "#web/parts/index.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
 import { nameOf } from "#web/kit-view/at-hand.ts";
 
@@ -8,15 +10,16 @@ type Row = StationView["broughtBack"][number];
 /** Lines that no device sent, taken in at the station's terminal from a file: the log tells it to everybody, for good. */
 export function FromFiles() {
   const view = useStation();
+  const words = useWords("settingsStation");
   const rows = view.broughtBack.filter(({ how }) => how === "file-bringer" || how === "file-word");
   if (rows.length === 0) return null;
   return (
-    <Section title="Taken in from files">
-      <p>Lines that their devices never sent. Somebody at the station's own terminal took them in with a file.</p>
+    <Section title={words.fromFiles()}>
+      <p>{words.fromFilesMore()}</p>
       <Table
-        caption="Taken in from files"
+        caption={words.fromFiles()}
         isCaptionHidden
-        columns={columnsOf(view)}
+        columns={columnsOf(view, words)}
         rows={rows}
         rowKey={({ entry }) => entry}
       />
@@ -24,23 +27,23 @@ export function FromFiles() {
   );
 }
 
-function columnsOf(view: StationView): readonly Column<Row>[] {
+function columnsOf(view: StationView, words: Words["settingsStation"]): readonly Column<Row>[] {
   return [
-    { key: "at", head: "When", cell: ({ at }) => <Timestamp at={at} /> },
-    { key: "lines", head: "Lines", cell: ({ lines }) => sayCount(lines.length, "line") },
-    { key: "from", head: "Written on", cell: ({ from = [] }) => sayDevices(view, from) },
-    { key: "how", head: "By the word of", cell: ({ how, by }) => sayWord(view, how, by) },
+    { key: "at", head: words.when(), cell: ({ at }) => <Timestamp at={at} /> },
+    { key: "lines", head: words.lines(), cell: ({ lines }) => words.lineCount({ count: lines.length }) },
+    { key: "from", head: words.writtenOn(), cell: ({ from = [] }) => sayDevices(view, from, words) },
+    {
+      key: "how",
+      head: words.byWordOf(),
+      cell: ({ how, by }) => {
+        const person = nameOf(view, by);
+        return how === "file-bringer" ? words.whoWrote({ person }) : words.whoAdministers({ person });
+      },
+    },
   ];
 }
 
-function sayDevices({ devices }: StationView, ids: readonly string[]): string {
-  if (ids.length === 0) return "not said";
-  return ids
-    .map((id) => devices.find((one) => one.id === id)?.name ?? `a device this station does not know (${id})`)
-    .join(", ");
-}
-
-function sayWord(view: StationView, how: Row["how"], by: string): string {
-  const name = nameOf(view, by);
-  return how === "file-bringer" ? `${name}, who wrote them` : `${name}, administrator`;
+function sayDevices({ devices }: StationView, ids: readonly string[], words: Words["settingsStation"]): string {
+  if (ids.length === 0) return words.notSaid();
+  return ids.map((id) => devices.find((one) => one.id === id)?.name ?? words.deviceUnknown({ id })).join(", ");
 }

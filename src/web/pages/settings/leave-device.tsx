@@ -1,11 +1,13 @@
 import { useState } from "react";
 import { useDeviceState, useThisDevice } from "#web/device/index.ts";
-import { Button, ConfirmDialog, ErrorBox, Notice, sayCount, Section, useDoing } from "#web/parts/index.ts";
+import { useWords } from "#web/language/index.ts";
+import { Button, ConfirmDialog, ErrorBox, Notice, Section, useDoing } from "#web/parts/index.ts";
 
 /** Two ways to leave: hand the device on, or remove all that is on it. */
 export function LeaveDevice() {
+  const words = useWords("settingsStation");
   return (
-    <Section title="Leave this device">
+    <Section title={words.leaveDevice()}>
       <HandOver />
       <SignOut />
     </Section>
@@ -15,15 +17,16 @@ export function LeaveDevice() {
 function HandOver() {
   const device = useThisDevice();
   const doing = useDoing();
+  const words = useWords("settingsStation");
   return (
     <>
-      <p>Somebody else will use it: what is held here stays, your unsent lines wait for you.</p>
+      <p>{words.handOverMore()}</p>
       <div>
         <Button onPress={() => void doing.run(() => device.handOver())} isBusy={doing.isBusy}>
-          Sign out, leave what is here
+          {words.handOver()}
         </Button>
       </div>
-      <ErrorBox error={doing.error} title="Not signed out" />
+      <ErrorBox error={doing.error} title={words.notSignedOut()} />
     </>
   );
 }
@@ -31,22 +34,23 @@ function HandOver() {
 function SignOut() {
   const device = useThisDevice();
   const doing = useDoing();
+  const words = useWords("settingsStation");
   const [isAsking, setAsking] = useState(false);
   return (
     <>
-      <p>It leaves the station, or was only borrowed: nothing of the station's stays on it.</p>
+      <p>{words.eraseMore()}</p>
       <div>
         <Button tone="grave" onPress={() => setAsking(true)} isBusy={doing.isBusy}>
-          Sign out and remove everything
+          {words.erase()}
         </Button>
       </div>
-      <ErrorBox error={doing.error} title="Not removed" />
+      <ErrorBox error={doing.error} title={words.notRemoved()} />
       <ConfirmDialog
-        title="Remove everything from this device?"
+        title={words.eraseAsk()}
         isOpen={isAsking}
         onClose={() => setAsking(false)}
         onConfirm={() => void doing.run(() => device.signOutAndErase())}
-        confirm="Sign out and remove"
+        confirm={words.eraseDo()}
         tone="grave"
         isBusy={doing.isBusy}
       >
@@ -60,18 +64,16 @@ function SignOut() {
 function Unsent() {
   const state = useDeviceState();
   const device = useThisDevice();
+  const words = useWords("settingsStation");
   if (state.kind !== "signed-in") return null;
   const lines = state.outbox.length + state.lost.length + state.handed.length;
   const photos = state.sendState.kind === "waiting" ? state.sendState.photos : 0;
-  if (lines === 0 && photos === 0) return <p>Everything written here is with the station. Nothing is lost.</p>;
+  if (lines === 0 && photos === 0) return <p>{words.nothingLost()}</p>;
   return (
-    <Notice
-      tone="wrong"
-      title={`${sayCount(lines, "line")} and ${sayCount(photos, "photo")} on this device are not with the station, and would be lost.`}
-    >
-      <p>Find a network and send them first, or save them to a file.</p>
+    <Notice tone="wrong" title={words.wouldBeLost({ lines, photos })}>
+      <p>{words.sendFirst()}</p>
       <div>
-        <Button onPress={() => void device.held.save()}>Save everything held here to a file</Button>
+        <Button onPress={() => void device.held.save()}>{words.saveHeld()}</Button>
       </div>
     </Notice>
   );

@@ -1,3 +1,4 @@
+import type { Words } from "#words";
 import { useState } from "react";
 import {
   FIRST_IDLE,
@@ -8,14 +9,16 @@ import {
   type IdleChoice,
   type IdleMinutes,
 } from "#web/device/index.ts";
+import { useWords } from "#web/language/index.ts";
 import { Notice } from "#web/parts/index.ts";
 import { Choice } from "#web/parts/fields/choice.tsx";
-import { LockLoosen } from "./lock-loosen.tsx";
+import { LockLoosen, type Wanted } from "./lock-loosen.tsx";
 import { useWatched } from "#web/watched/index.ts";
 
 /** When a device with a lock locks itself, and whether work that is open holds it off. */
 export function LockIdle() {
   const now = useWatched(idleShelf);
+  const words = useWords("settingsLock");
   const [wanted, setWanted] = useState<IdleChoice>();
   const { minutes, always } = wanted ?? now;
   const choose = (part: Partial<IdleChoice>) => {
@@ -28,30 +31,30 @@ export function LockIdle() {
   return (
     <>
       <Choice
-        label="Locks itself when nobody has touched it for"
-        hint="On this device. What is being written is kept, and goes on where it was left."
+        label={words.idle()}
+        hint={words.idleHint()}
         value={String(minutes)}
         onChange={(chosen) => choose({ minutes: Number(chosen) as IdleMinutes })}
-        options={IDLE_MINUTES.map((one) => ({ value: String(one), label: sayIdle(one), ...noteOn(one) }))}
+        options={IDLE_MINUTES.map((one) => ({ value: String(one), label: sayIdle(one, words), ...noteOn(one, words) }))}
       />
       {wanted && wanted.minutes !== now.minutes && (
         <Proof now={now} wanted={wanted} onEnd={() => setWanted(undefined)} />
       )}
       {minutes !== 0 && (
         <Choice
-          label="While a casualty sheet is open, or a clock of a turnaround runs here"
+          label={words.whileOpen()}
           value={always ? "lock" : "stay"}
           onChange={(chosen) => choose({ always: chosen === "lock" })}
           options={[
-            { value: "stay", label: "Stay open", note: "Nobody types a PIN with a boat sinking" },
-            { value: "lock", label: "Lock all the same", note: "Alarms sound, and say what it is once opened" },
+            { value: "stay", label: words.stayOpen(), note: words.stayOpenNote() },
+            { value: "lock", label: words.lockAllTheSame(), note: words.lockAllTheSameNote() },
           ]}
         />
       )}
       {wanted && wanted.minutes === now.minutes && (
         <Proof now={now} wanted={wanted} onEnd={() => setWanted(undefined)} />
       )}
-      {isHeldOpen && <Notice title="A casualty sheet is open: this device does not lock itself now" />}
+      {isHeldOpen && <Notice title={words.heldOpen()} />}
     </>
   );
 }
@@ -63,23 +66,25 @@ interface ProofProps {
 }
 
 function Proof({ now, wanted, onEnd }: ProofProps) {
+  const words = useWords("settingsLock");
   const onProved = () => {
     idleShelf.choose(wanted);
     onEnd();
   };
-  return <LockLoosen words={sayWanted(now, wanted)} onProved={onProved} onLeave={onEnd} />;
+  return <LockLoosen wanted={wantedOf(now, wanted, words)} onProved={onProved} onLeave={onEnd} />;
 }
 
-function sayWanted(now: IdleChoice, { minutes }: IdleChoice): string {
-  if (minutes === now.minutes) return "stay open meanwhile";
-  return minutes === 0 ? "never lock by itself" : `lock after ${sayIdle(minutes)}`;
+function wantedOf(now: IdleChoice, { minutes }: IdleChoice, words: Words["settingsLock"]): Wanted {
+  const time = sayIdle(minutes, words);
+  if (minutes === now.minutes) return { wanted: "stay", time };
+  return { wanted: minutes === 0 ? "never" : "after", time };
 }
 
-function sayIdle(minutes: IdleMinutes): string {
-  if (minutes === 0) return "It does not lock itself";
-  return minutes === 60 ? "1 hour" : `${minutes} minutes`;
+function sayIdle(minutes: IdleMinutes, words: Words["settingsLock"]): string {
+  if (minutes === 0) return words.idleNever();
+  return minutes === 60 ? words.idleHour() : words.idleMinutes({ count: minutes });
 }
 
-function noteOn(minutes: IdleMinutes) {
-  return minutes === FIRST_IDLE.minutes ? { note: "As set at first" } : {};
+function noteOn(minutes: IdleMinutes, words: Words["settingsLock"]) {
+  return minutes === FIRST_IDLE.minutes ? { note: words.asAtFirst() } : {};
 }

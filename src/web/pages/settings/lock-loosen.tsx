@@ -1,18 +1,27 @@
+import type { Words } from "#words";
 import { useState } from "react";
 import { useThisDevice, type OpenOutcome } from "#web/device/index.ts";
+import { useWords } from "#web/language/index.ts";
 import { Button, ButtonRow, ErrorBox, Notice, TextField, useDoing } from "#web/parts/index.ts";
 import "./settings.css";
 
+/** What is wanted of the lock, as its buttons say it. */
+export interface Wanted {
+  readonly wanted: "stay" | "never" | "after";
+  /** After which it locks. */
+  readonly time: string;
+}
+
 interface LockLoosenProps {
-  /** What is wanted, in words that go on a button: "lock it after 1 hour". */
-  readonly words: string;
+  readonly wanted: Wanted;
   readonly onProved: () => void;
   readonly onLeave: () => void;
 }
 
 /** Before a device locks itself later or not at all: who wants that shows that they can open it. */
-export function LockLoosen({ words, onProved, onLeave }: LockLoosenProps) {
+export function LockLoosen({ wanted, onProved, onLeave }: LockLoosenProps) {
   const { lock } = useThisDevice();
+  const words = useWords("settingsLock");
   const doing = useDoing();
   const [pin, setPin] = useState("");
   const [outcome, setOutcome] = useState<OpenOutcome>();
@@ -23,10 +32,10 @@ export function LockLoosen({ words, onProved, onLeave }: LockLoosenProps) {
       if (ended === "opened") onProved();
     });
   return (
-    <section className="lock-loosen" aria-label="Only who can open it may choose that">
+    <section className="lock-loosen" aria-label={words.onlyWhoOpens()}>
       <TextField
-        label="Your PIN, as it opens this device"
-        hint="Whoever finds it open could choose this otherwise."
+        label={words.pinThatOpens()}
+        hint={words.pinThatOpensHint()}
         type="password"
         inputMode="numeric"
         isShort
@@ -34,25 +43,26 @@ export function LockLoosen({ words, onProved, onLeave }: LockLoosenProps) {
         onChange={setPin}
         limit={64}
       />
-      {outcome !== undefined && outcome !== "opened" && <Notice tone="wrong" title={WORDS[outcome]} isNews />}
-      <ErrorBox error={doing.error} title="Not changed" />
+      {outcome !== undefined && outcome !== "opened" && (
+        <Notice tone="wrong" title={sayOutcome(outcome, words)} isNews />
+      )}
+      <ErrorBox error={doing.error} title={words.notChanged()} />
       <ButtonRow>
         <Button isDisabled={pin === ""} isBusy={doing.isBusy} onPress={() => prove(() => lock.provePin(pin))}>
-          With this PIN, {words}
+          {words.withPin({ ...wanted })}
         </Button>
         {lock.openers.passkeys > 0 && (
           <Button isBusy={doing.isBusy} onPress={() => prove(() => lock.provePasskey())}>
-            With a passkey, {words}
+            {words.withPasskey({ ...wanted })}
           </Button>
         )}
-        <Button onPress={onLeave}>Leave it as it is</Button>
+        <Button onPress={onLeave}>{words.leaveIt()}</Button>
       </ButtonRow>
     </section>
   );
 }
 
-const WORDS: Readonly<Record<Exclude<OpenOutcome, "opened">, string>> = {
-  wrong: "This does not open this device.",
-  refused: "No passkey was given.",
-  cannot: "This passkey cannot open a lock. The PIN does.",
-};
+function sayOutcome(outcome: Exclude<OpenOutcome, "opened">, words: Words["settingsLock"]): string {
+  const said = { wrong: words.notOpened, refused: words.noPasskeyGiven, cannot: words.passkeyCannot };
+  return said[outcome]();
+}

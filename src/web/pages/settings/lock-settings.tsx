@@ -2,6 +2,7 @@ import { PIN_ITERATIONS } from "#store/browser";
 import { useState } from "react";
 import { FIRST_IDLE, useDeviceState, useThisDevice } from "#web/device/index.ts";
 import type { SignInOutcome } from "#web/device/device-state.ts";
+import { useWords } from "#web/language/index.ts";
 import { Button, ErrorBox, Notice, Section, TextField, useDoing } from "#web/parts/index.ts";
 import { EntryRefused } from "#web/way-in/entry-refused.tsx";
 import { LockIdle } from "./lock-idle.tsx";
@@ -11,10 +12,11 @@ import "#web/way-in/lock.css";
 /** The switch that locks what this device keeps, with what it costs and what it does not do. */
 export function LockSettings() {
   const state = useDeviceState();
+  const words = useWords("settingsLock");
   if (state.kind !== "signed-in") return null;
   const { lock, lockProgress } = state;
   return (
-    <Section title="Lock on this device">
+    <Section title={words.title()}>
       {lockProgress === undefined ? lock === "open" ? <Locked /> : <Unlocked /> : <Changing {...lockProgress} />}
     </Section>
   );
@@ -22,9 +24,10 @@ export function LockSettings() {
 
 /** Until the last row is written anew, neither on nor off would be true. */
 function Changing({ done, all }: { readonly done: number; readonly all: number }) {
+  const words = useWords("settingsLock");
   return (
-    <Notice title={`Changing the lock: ${done} of ${all} written anew`} isNews>
-      <p>You may go on meanwhile. If it is interrupted it goes on when somebody opens this device.</p>
+    <Notice title={words.changing({ done, all })} isNews>
+      <p>{words.changingMore()}</p>
     </Notice>
   );
 }
@@ -32,10 +35,11 @@ function Changing({ done, all }: { readonly done: number; readonly all: number }
 function Unlocked() {
   const device = useThisDevice();
   const doing = useDoing();
+  const words = useWords("settingsLock");
   const [pin, setPin] = useState("");
   const [outcome, setOutcome] = useState<SignInOutcome>();
   if (!isSecureContext) {
-    return <p>Off. It needs an address that begins with https: only there can a browser encrypt.</p>;
+    return <p>{words.offInsecure()}</p>;
   }
   const turnOn = () =>
     doing.run(async () => {
@@ -43,14 +47,14 @@ function Unlocked() {
     });
   return (
     <>
-      <p>Off. Whoever can open this device reads everything kept here. Locked, it is encrypted until a PIN opens it.</p>
+      <p>{words.off()}</p>
       <Costs />
       <PinField value={pin} onChange={setPin} />
       {outcome !== undefined && outcome.kind !== "signed-in" && <EntryRefused outcome={outcome} />}
-      <ErrorBox error={doing.error} title="Not locked" />
+      <ErrorBox error={doing.error} title={words.notLocked()} />
       <div>
         <Button onPress={() => void turnOn()} isDisabled={pin === ""} isBusy={doing.isBusy}>
-          Lock this device by PIN
+          {words.turnOn()}
         </Button>
       </div>
     </>
@@ -59,31 +63,17 @@ function Unlocked() {
 
 /** Said before it is turned on, not after. */
 function Costs() {
+  const words = useWords("settingsLock");
   return (
     <details className="lock-costs">
-      <summary>What it costs, and what it does not do</summary>
+      <summary>{words.costs()}</summary>
       <ul className="lock-list">
-        <li>
-          Nothing can be read or sent before a PIN is entered: at each start, after each reload of the page, and when
-          nobody has touched it for {FIRST_IDLE.minutes} minutes. That time can be chosen once it is on.
-        </li>
-        <li>Where nobody knows a PIN that opens it any more, lines and photos that were not sent are lost.</li>
-        <li>
-          A fresh casualty sheet can always be written without opening. What was due on an open sheet or in a turnaround
-          still calls, and says what it is once this is opened.
-        </li>
-        <li>
-          A short PIN can be guessed by who has a copy of this device's memory. Each guess costs{" "}
-          {PIN_ITERATIONS.toLocaleString("en")} rounds of SHA-256; at 15,000 guesses a second, as one fast graphics card
-          makes them, all PINs of 6 figures take about a minute, of 8 about two hours, of 10 eight days, of 12 two
-          years.
-        </li>
-        <li>It does nothing while this device is open, nor against somebody who watches the PIN being entered.</li>
-        <li>
-          Ids, numbers and times of lines, the kits' patterns, this device's name, when an alarm is due, refuelling
-          reminders and what is told before a launch stay readable. What was written before may be found in the
-          browser's files for a while.
-        </li>
+        <li>{words.costPin({ minutes: FIRST_IDLE.minutes })}</li>
+        <li>{words.costForgotten()}</li>
+        <li>{words.costBeside()}</li>
+        <li>{words.costGuess({ rounds: PIN_ITERATIONS })}</li>
+        <li>{words.costOpen()}</li>
+        <li>{words.costReadable()}</li>
       </ul>
     </details>
   );
@@ -92,28 +82,25 @@ function Costs() {
 function Locked() {
   const device = useThisDevice();
   const doing = useDoing();
+  const words = useWords("settingsLock");
   const [pin, setPin] = useState("");
   const [isWrong, setWrong] = useState(false);
   const { people } = device.lock.openers;
   const turnOff = () => doing.run(async () => setWrong(!(await device.lock.turnOff(pin))));
   return (
     <>
-      <p>
-        On. What is kept here is encrypted;{" "}
-        {people === 1 ? "one person's PIN opens" : `the PINs of ${people} people open`} it. Whoever signs in here with a
-        PIN can open it from then on.
-      </p>
+      <p>{words.on({ count: people })}</p>
       <div>
-        <Button onPress={() => device.lock.lockNow()}>Lock now</Button>
+        <Button onPress={() => device.lock.lockNow()}>{words.lockNow()}</Button>
       </div>
       <LockIdle />
       <LockPasskey />
       <PinField value={pin} onChange={setPin} />
-      {isWrong && <Notice tone="wrong" title="This PIN does not open this device." isNews />}
-      <ErrorBox error={doing.error} title="Not turned off" />
+      {isWrong && <Notice tone="wrong" title={words.wrongPin()} isNews />}
+      <ErrorBox error={doing.error} title={words.notTurnedOff()} />
       <div>
         <Button onPress={() => void turnOff()} isDisabled={pin === ""} isBusy={doing.isBusy}>
-          Turn the lock off
+          {words.turnOff()}
         </Button>
       </div>
     </>
@@ -121,9 +108,10 @@ function Locked() {
 }
 
 function PinField({ value, onChange }: { readonly value: string; readonly onChange: (pin: string) => void }) {
+  const words = useWords("settingsLock");
   return (
     <TextField
-      label="Your PIN, to change the lock"
+      label={words.pinToChange()}
       type="password"
       inputMode="numeric"
       isShort

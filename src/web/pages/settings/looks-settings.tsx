@@ -1,3 +1,4 @@
+import { useWords, withParts } from "#web/language/index.ts";
 import { Button, GloveRow, Section } from "#web/parts/index.ts";
 import { Choice } from "#web/parts/fields/choice.tsx";
 import { NIGHT_LEVELS, preferences, usePreferences } from "#web/theme/index.ts";
@@ -5,25 +6,26 @@ import { NIGHT_LEVELS, preferences, usePreferences } from "#web/theme/index.ts";
 /** Units, and colours by day and night. */
 export function LooksSettings() {
   const { units, palette } = usePreferences();
+  const words = useWords("settings");
   return (
-    <Section title="Look and units">
+    <Section title={words.looks()}>
       <Choice
-        label="Units"
-        hint="What you type may carry any unit."
+        label={words.units()}
+        hint={words.unitsHint()}
         value={units}
         onChange={(chosen) => preferences.change({ units: chosen })}
         options={[
-          { value: "metric", label: "Metric", note: "L/min, m, kPa, kg" },
-          { value: "us", label: "US customary", note: "US gpm, ft, psi, lb" },
+          { value: "metric", label: words.metric(), note: words.metricNote() },
+          { value: "us", label: words.us(), note: words.usNote() },
         ]}
       />
       <Choice
-        label="Colours"
+        label={words.colours()}
         value={palette}
         onChange={(chosen) => preferences.change({ palette: chosen })}
         options={[
-          { value: "day", label: "Day", note: "Dark on light, for sun" },
-          { value: "night", label: "Night", note: "Dim and warm, to keep eyes used to the dark" },
+          { value: "day", label: words.day(), note: words.dayNote() },
+          { value: "night", label: words.night(), note: words.nightNote() },
         ]}
       />
       <NightLevel />
@@ -34,6 +36,7 @@ export function LooksSettings() {
 /** Two taps' worth of brightness: nothing to drag with gloves on. */
 function NightLevel() {
   const { nightLevel } = usePreferences();
+  const words = useWords("settings");
   const { least, most, step } = NIGHT_LEVELS;
   const change = (by: number) => {
     const level = Math.min(most, Math.max(least, nightLevel + by));
@@ -42,15 +45,17 @@ function NightLevel() {
   return (
     <div className="field">
       <p className="field-label">
-        Brightness at night: <span aria-live="polite">{Math.round(nightLevel * 100)} %</span>
+        {withParts(words.brightness, {
+          percent: <span aria-live="polite">{words.percent({ percent: Math.round(nightLevel * 100) })}</span>,
+        })}
       </p>
-      <p className="field-hint">Shown while colours are set to night. Also dim the screen itself.</p>
+      <p className="field-hint">{words.brightnessHint()}</p>
       <GloveRow>
         <Button kind="primary" onPress={() => change(-step)} isDisabled={nightLevel <= least}>
-          Dimmer
+          {words.dimmer()}
         </Button>
         <Button kind="primary" onPress={() => change(step)} isDisabled={nightLevel >= most}>
-          Brighter
+          {words.brighter()}
         </Button>
       </GloveRow>
     </div>

@@ -1,5 +1,6 @@
 import type { NewLinkReply } from "#station";
 import type { Reply } from "#web/device/sync/server-door.ts";
+import { useWords } from "#web/language/index.ts";
 import { Notice } from "#web/parts/index.ts";
 
 interface MadeLinkProps {
@@ -22,8 +23,8 @@ export function MadeLink({ reply, title }: MadeLinkProps) {
 
 /** Why the station did not do what it was asked; nothing where it did. */
 export function NotAnswered({ reply }: { readonly reply: Reply<unknown> | undefined }) {
-  if (reply?.kind === "unreachable")
-    return <Notice tone="attention" title="The station could not be reached. Try again with a network." isNews />;
+  const words = useWords("settings");
+  if (reply?.kind === "unreachable") return <Notice tone="attention" title={words.notAnswered()} isNews />;
   if (reply?.kind === "refused") return <Notice tone="wrong" title={reply.problem.message} isNews />;
   return null;
 }

@@ -2,6 +2,7 @@ import type { OwnPasskeys } from "#station";
 import { useEffect, useState } from "react";
 import { useThisDevice, type ThisDevice } from "#web/device/index.ts";
 import type { Reply } from "#web/device/sync/server-door.ts";
+import { useWords, withParts } from "#web/language/index.ts";
 import { Button, ConfirmDialog, Timestamp, useDoing } from "#web/parts/index.ts";
 import { sayEnded } from "./elsewhere.tsx";
 import { Told } from "./told.tsx";
@@ -11,13 +12,14 @@ type Passkey = OwnPasskeys["passkeys"][number];
 
 interface Done {
   readonly reply: Reply<unknown>;
-  readonly words: string;
+  readonly said: string;
 }
 
 /** One's own passkeys: what there is, one more for this device, and away with one whose device is gone. */
 export function OwnPasskeysSettings() {
   const { desk } = useThisDevice();
   const { isBusy, run } = useDoing();
+  const words = useWords("settings");
   const { passkeys, look } = useOwnPasskeys();
   const [done, setDone] = useState<Done>();
   const act = (doIt: () => Promise<Done>) =>
@@ -27,13 +29,13 @@ export function OwnPasskeysSettings() {
     });
   const remove = async (id: string): Promise<Done> => {
     const reply = await desk.removePasskey(id);
-    return { reply, words: `The passkey is removed.${sayEnded(reply)}` };
+    return { reply, said: `${words.removedPasskey()}${sayEnded(reply, words)}` };
   };
-  const add = async (): Promise<Done> => ({ reply: await desk.addPasskey(), words: "The passkey is added." });
+  const add = async (): Promise<Done> => ({ reply: await desk.addPasskey(), said: words.addedPasskey() });
   return (
     <>
       {passkeys !== undefined && passkeys.length > 0 && (
-        <ul className="own-passkeys" aria-label="Your passkeys">
+        <ul className="own-passkeys" aria-label={words.passkeys()}>
           {passkeys.map((passkey) => (
             <OwnPasskey
               key={passkey.id}
@@ -46,10 +48,10 @@ export function OwnPasskeysSettings() {
       )}
       <div>
         <Button onPress={() => void act(add)} isBusy={isBusy}>
-          Add a passkey on this device
+          {words.addPasskey()}
         </Button>
       </div>
-      <Told reply={done?.reply} done={done?.words ?? ""} />
+      <Told reply={done?.reply} done={done?.said ?? ""} />
     </>
   );
 }
@@ -85,27 +87,26 @@ interface OwnPasskeyProps {
 
 function OwnPasskey({ passkey, isBusy, onRemove }: OwnPasskeyProps) {
   const [isAsking, setAsking] = useState(false);
+  const words = useWords("settings");
   return (
     <li>
-      <span>
-        Passkey added <Timestamp at={passkey.created} />
-      </span>
+      <span>{withParts(words.passkeyAdded, { at: <Timestamp at={passkey.created} /> })}</span>
       <Button kind="quiet" tone="grave" onPress={() => setAsking(true)} isBusy={isBusy}>
-        Remove this passkey
+        {words.removePasskey()}
       </Button>
       <ConfirmDialog
-        title="Remove this passkey?"
+        title={words.removePasskeyAsk()}
         isOpen={isAsking}
         onClose={() => setAsking(false)}
         onConfirm={() => {
           setAsking(false);
           onRemove();
         }}
-        confirm="Remove it"
+        confirm={words.removeDo()}
         tone="grave"
       >
-        <p>It no longer signs you in, on whatever device it is kept. Your PIN still does.</p>
-        <p>You are signed out on your other devices.</p>
+        <p>{words.removePasskeyMore()}</p>
+        <p>{words.removePasskeyElsewhere()}</p>
       </ConfirmDialog>
     </li>
   );

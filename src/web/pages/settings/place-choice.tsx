@@ -1,4 +1,5 @@
 import { useStation, useThisDevice } from "#web/device/index.ts";
+import { useWords } from "#web/language/index.ts";
 import { Section } from "#web/parts/index.ts";
 import { Choice } from "#web/parts/fields/choice.tsx";
 
@@ -6,10 +7,11 @@ import { Choice } from "#web/parts/fields/choice.tsx";
 export function PlaceChoice() {
   const { place, places } = useStation();
   const device = useThisDevice();
+  const words = useWords("settings");
   return (
-    <Section title="Place">
+    <Section title={words.place()}>
       <Choice
-        label="Where you work on this device"
+        label={words.placeHere()}
         value={place.id}
         onChange={(id) => void device.workAt(id)}
         options={places.map(({ id, name }) => ({ value: id, label: name }))}

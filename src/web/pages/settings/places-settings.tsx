@@ -1,8 +1,10 @@
 import type { Place } from "#readiness";
 import { closePlace, setPlace } from "#station";
+import type { Words } from "#words";
 import { useState } from "react";
 import { uuidv7 } from "uuidv7";
 import { useCarryOut, useStation } from "#web/device/index.ts";
+import { useWords } from "#web/language/index.ts";
 import { Button, ButtonRow, ErrorBox, Section, TextField, useDoing } from "#web/parts/index.ts";
 import { NumberField } from "#web/parts/fields/number-field.tsx";
 import { Table, type Column } from "#web/parts/table.tsx";
@@ -10,19 +12,20 @@ import { Table, type Column } from "#web/parts/table.tsx";
 /** For administrators: the station's places and how many ready kits each must hold. */
 export function PlacesSettings() {
   const { places } = useStation();
+  const words = useWords("settingsStation");
   const [chosen, setChosen] = useState<Place | "new">();
   return (
-    <Section title="Places of the station">
+    <Section title={words.places()}>
       <Table
-        caption="Places of the station"
+        caption={words.places()}
         isCaptionHidden
-        columns={columns(setChosen)}
+        columns={columns(words, setChosen)}
         rows={places}
         rowKey={({ id }) => id}
       />
       {chosen === undefined ? (
         <div>
-          <Button onPress={() => setChosen("new")}>Add a place</Button>
+          <Button onPress={() => setChosen("new")}>{words.addPlace()}</Button>
         </div>
       ) : (
         <PlaceForm
@@ -35,18 +38,18 @@ export function PlacesSettings() {
   );
 }
 
-function columns(choose: (place: Place) => void): readonly Column<Place>[] {
+function columns(words: Words["settingsStation"], choose: (place: Place) => void): readonly Column<Place>[] {
   return [
-    { key: "name", head: "Place", cell: ({ name }) => name },
-    { key: "strength", head: "Strength", align: "figures", cell: ({ strength }) => strength },
-    { key: "zone", head: "Time zone", cell: ({ zone }) => zone },
+    { key: "name", head: words.place(), cell: ({ name }) => name },
+    { key: "strength", head: words.strength(), align: "figures", cell: ({ strength }) => strength },
+    { key: "zone", head: words.zone(), cell: ({ zone }) => zone },
     {
       key: "change",
       isAct: true,
-      head: "Change",
+      head: words.change(),
       cell: (place) => (
-        <Button kind="quiet" label={`Change ${place.name}`} onPress={() => choose(place)}>
-          Change
+        <Button kind="quiet" label={words.changeNamed({ name: place.name })} onPress={() => choose(place)}>
+          {words.change()}
         </Button>
       ),
     },
@@ -55,6 +58,7 @@ function columns(choose: (place: Place) => void): readonly Column<Place>[] {
 
 function PlaceForm({ place, onDone }: { readonly place?: Place; readonly onDone: () => void }) {
   const carryOut = useCarryOut();
+  const words = useWords("settingsStation");
   const doing = useDoing();
   const [name, setName] = useState(place?.name ?? "");
   const [strength, setStrength] = useState<number | undefined>(place?.strength);
@@ -66,23 +70,23 @@ function PlaceForm({ place, onDone }: { readonly place?: Place; readonly onDone:
   };
   return (
     <>
-      <TextField label="Name" value={name} onChange={setName} limit={80} />
+      <TextField label={words.name()} value={name} onChange={setName} limit={80} />
       <NumberField
-        label="Strength"
-        hint="How many ready kits it must hold."
+        label={words.strength()}
+        hint={words.strengthHint()}
         value={strength}
         onChange={setStrength}
         least={0}
         most={1000}
       />
-      <TextField label="Time zone whose day counts there" value={zone} onChange={setZone} limit={80} />
-      <ErrorBox error={doing.error} title="Not saved" />
+      <TextField label={words.zoneThere()} value={zone} onChange={setZone} limit={80} />
+      <ErrorBox error={doing.error} title={words.notSaved()} />
       <ButtonRow>
         <Button onPress={() => void save()} isDisabled={!isReady} isBusy={doing.isBusy}>
-          Save the place
+          {words.savePlace()}
         </Button>
         <Button kind="quiet" onPress={onDone}>
-          Leave as it is
+          {words.leave()}
         </Button>
       </ButtonRow>
       {place && <ClosePlace place={place} onDone={onDone} />}
@@ -92,6 +96,7 @@ function PlaceForm({ place, onDone }: { readonly place?: Place; readonly onDone:
 
 function ClosePlace({ place, onDone }: { readonly place: Place; readonly onDone: () => void }) {
   const carryOut = useCarryOut();
+  const words = useWords("settingsStation");
   const doing = useDoing();
   const [reason, setReason] = useState("");
   const close = async () => {
@@ -99,11 +104,11 @@ function ClosePlace({ place, onDone }: { readonly place: Place; readonly onDone:
   };
   return (
     <>
-      <TextField label={`Close ${place.name}, because`} value={reason} onChange={setReason} />
-      <ErrorBox error={doing.error} title="Not closed" />
+      <TextField label={words.closeBecause({ place: place.name })} value={reason} onChange={setReason} />
+      <ErrorBox error={doing.error} title={words.notClosed()} />
       <div>
         <Button tone="grave" onPress={() => void close()} isDisabled={reason.trim() === ""} isBusy={doing.isBusy}>
-          Close this place
+          {words.closePlace()}
         </Button>
       </div>
     </>

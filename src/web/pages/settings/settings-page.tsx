@@ -1,6 +1,7 @@
 import { useStation } from "#web/device/index.ts";
 import { mayCall, mayWrite } from "#station";
-import { ButtonLink, ButtonRow, Page, ROLE_WORDS, Section } from "#web/parts/index.ts";
+import { useWords } from "#web/language/index.ts";
+import { ButtonLink, ButtonRow, Page, Section } from "#web/parts/index.ts";
 import { LeaveDevice } from "./leave-device.tsx";
 import { LockSettings } from "./lock-settings.tsx";
 import { LooksSettings } from "./looks-settings.tsx";
@@ -17,8 +18,13 @@ import { HeldHere } from "./held-here.tsx";
 /** How this device looks and reads, where its person works, and the ways out. */
 export default function SettingsPage() {
   const { me } = useStation();
+  const words = useWords("settings");
+  const [frame, roles] = [useWords("frame"), useWords("signIn")];
   return (
-    <Page title="Settings" beside={<span>{`${me.name}, ${ROLE_WORDS[me.role].toLowerCase()}`}</span>}>
+    <Page
+      title={frame.settings()}
+      beside={<span>{words.meAs({ person: me.name, role: roles[me.role]().toLowerCase() })}</span>}
+    >
       <LooksSettings />
       <PlaceChoice />
       <SignInSettings />
@@ -37,11 +43,12 @@ export default function SettingsPage() {
 }
 
 function Patterns() {
+  const words = useWords("settings");
   return (
-    <Section title="Patterns">
-      <p>What each kind of kit holds, and its turnaround line by line: read, written anew, walked and issued.</p>
+    <Section title={words.patterns()}>
+      <p>{words.patternsMore()}</p>
       <ButtonRow>
-        <ButtonLink to="/patterns">Patterns</ButtonLink>
+        <ButtonLink to="/patterns">{words.patterns()}</ButtonLink>
       </ButtonRow>
     </Section>
   );

@@ -1,4 +1,4 @@
-import { PIN_RULE, pinWeakness, type EndedSessions } from "#station";
+import { PIN_LENGTH, pinWeakness, type EndedSessions } from "#station";
 import { useState } from "react";
 import { useThisDevice } from "#web/device/index.ts";
 import type { Reply } from "#web/device/sync/server-door.ts";
@@ -13,8 +13,9 @@ import { hasPasskeys } from "#web/way-in/has-passkeys.ts";
 
 /** The person's own PIN and passkeys. Both need the network. */
 export function SignInSettings() {
+  const words = useWords("settings");
   return (
-    <Section title="Signing in">
+    <Section title={words.signingIn()}>
       <WrongPins />
       <ChangePin />
       {hasPasskeys() && <OwnPasskeysSettings />}
@@ -24,7 +25,8 @@ export function SignInSettings() {
 
 function ChangePin() {
   const { door, lock } = useThisDevice();
-  const words = useWords("signIn");
+  const words = useWords("settings");
+  const signIn = useWords("signIn");
   const { isBusy, run } = useDoing();
   const [pins, setPins] = useState({ old: "", new: "" });
   const [elsewhere, setElsewhere] = useState<Elsewhere>("end");
@@ -41,7 +43,7 @@ function ChangePin() {
   return (
     <>
       <TextField
-        label="Your PIN now"
+        label={words.pinNow()}
         type="password"
         inputMode="numeric"
         isShort
@@ -50,9 +52,9 @@ function ChangePin() {
         limit={64}
       />
       <TextField
-        label="New PIN"
-        hint={`${PIN_RULE}.`}
-        {...(pins.new.length >= 6 && weakness !== undefined && { fault: sayPinWeakness(weakness, words) })}
+        label={words.newPin()}
+        hint={words.newPinHint(PIN_LENGTH)}
+        {...(pins.new.length >= 6 && weakness !== undefined && { fault: sayPinWeakness(weakness, signIn) })}
         type="password"
         inputMode="numeric"
         isShort
@@ -63,10 +65,10 @@ function ChangePin() {
       <ElsewhereChoice value={elsewhere} onChange={setElsewhere} />
       <div>
         <Button onPress={() => void change()} isDisabled={!isReady} isBusy={isBusy}>
-          Change the PIN
+          {words.changePin()}
         </Button>
       </div>
-      <Told reply={reply} done={`The PIN is changed.${sayEnded(reply)}`} />
+      <Told reply={reply} done={`${words.pinChanged()}${sayEnded(reply, words)}`} />
     </>
   );
 }

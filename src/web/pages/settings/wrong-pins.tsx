@@ -1,7 +1,8 @@
 import type { WrongPins as Wrong } from "#station";
 import { useEffect, useState } from "react";
 import { useThisDevice } from "#web/device/index.ts";
-import { Notice, sayCount, Timestamp } from "#web/parts/index.ts";
+import { useWords, withParts } from "#web/language/index.ts";
+import { Notice, Timestamp } from "#web/parts/index.ts";
 
 /** From so many on it was hardly oneself. */
 const WORTH_TELLING = 5;
@@ -9,18 +10,15 @@ const WORTH_TELLING = 5;
 /** Says that somebody tries PINs for one's name. Says nothing while the station cannot be asked. */
 export function WrongPins() {
   const wrong = useWrongPins();
+  const words = useWords("settings");
   if (wrong === undefined || wrong.elsewhere < WORTH_TELLING) return null;
   return (
-    <Notice tone="attention" title={`${sayCount(wrong.elsewhere, "wrong PIN")} tried for your name`} isNews>
+    <Notice tone="attention" title={words.wrongPins({ count: wrong.elsewhere })} isNews>
       <p>
-        On devices where you never signed in
-        {wrong.last && (
-          <>
-            , the last <Timestamp at={wrong.last} />
-          </>
-        )}
-        . If that was not you, tell an administrator.
-        {wrong.closed && " A new device of yours needs an invite now; devices you use already are not touched."}
+        {wrong.last === undefined
+          ? words.wrongPinsMore()
+          : withParts(words.wrongPinsLast, { at: <Timestamp at={wrong.last} /> })}
+        {wrong.closed && ` ${words.wrongPinsClosed()}`}
       </p>
     </Notice>
   );

@@ -3,46 +3,39 @@ import { mayWrite } from "#station";
 import { useMemo } from "react";
 import { useSearchParams } from "wouter";
 import { useStation } from "#web/device/index.ts";
-import {
-  Button,
-  ButtonLink,
-  ButtonRow,
-  EmptyState,
-  ErrorBox,
-  Notice,
-  Page,
-  sayCount,
-  Section,
-} from "#web/parts/index.ts";
+import { Button, ButtonLink, ButtonRow, EmptyState, ErrorBox, Notice, Page, Section } from "#web/parts/index.ts";
 import { Choice } from "#web/parts/fields/choice.tsx";
 import { ChooseFile } from "./import/choose-file.tsx";
 import { ColumnPicks } from "./import/column-picks.tsx";
 import { BadRows, ColumnFaults, LeftOutRows, OrderChoice, Preview } from "./import/judged-rows.tsx";
-import { SHEET_KINDS, SHEET_WORDS } from "./import/sheet-words.ts";
+import { sayOfSheet, SHEET_KINDS, SHEET_PAGES } from "./import/sheet-words.ts";
 import { planNow, saidOf, useSheet, type SheetNow } from "./import/use-sheet.ts";
 import "./sheets.css";
+import { useWords } from "#web/language/index.ts";
 
 const SORTS: readonly SheetOf[] = ["people", "kits", "parts", "turnarounds"];
 
 /** Takes people, kits, parts and past turnarounds in from a spreadsheet: all rows of it, or none. */
 export default function ImportPage() {
+  const frame = useWords("frame");
+  const words = useWords("sheets");
   const { me, early } = useStation();
   const [search, setSearch] = useSearchParams();
   const sorts = SORTS.filter((of) => mayWrite(me.role, SHEET_KINDS[of]));
   const of = sorts.find((one) => one === search.get("of"));
   return (
-    <Page title="Take in from a sheet" back={{ to: "/tables", label: "Tables" }}>
+    <Page title={words.takeIn()} back={{ to: "/tables", label: frame.tables() }}>
       {sorts.length === 0 ? (
-        <EmptyState title="A keeper or an administrator takes sheets in" />
+        <EmptyState title={words.whoTakesIn()} />
       ) : early ? (
-        <Notice tone="attention" title="Not all lines are on this device yet">
-          <p>A sheet is judged by what the station has already. Wait until all of it is here.</p>
+        <Notice tone="attention" title={words.early()}>
+          <p>{words.earlyIn()}</p>
         </Notice>
       ) : (
         <div className="sheet-form">
           <Choice
-            label="What is on the sheet"
-            options={sorts.map((one) => ({ value: one, label: SHEET_WORDS[one].many, note: SHEET_WORDS[one].note }))}
+            label={words.whatIsOn()}
+            options={sorts.map((one) => ({ value: one, ...sayOfSheet(one, words) }))}
             value={of}
             onChange={(one) => setSearch({ of: one }, { replace: true })}
           />
@@ -56,16 +49,18 @@ export default function ImportPage() {
 
 /** Said where it would be looked for: what is not offered needs somebody else. */
 function LeftOut({ sorts }: { readonly sorts: readonly SheetOf[] }) {
-  const names = sorts.map((one) => SHEET_WORDS[one].many).join(" and ");
-  return <p className="quiet">{names}: only an administrator takes those in.</p>;
+  const words = useWords("sheets");
+  const names = sorts.map((one) => sayOfSheet(one, words).label).join(words.sortsBetween());
+  return <p className="quiet">{words.administratorOnly({ sorts: names })}</p>;
 }
 
 function OneSheet({ of }: { readonly of: SheetOf }) {
+  const words = useWords("sheets");
   const sheet = useSheet(of);
   return (
     <>
       {sheet.written !== undefined && <Written of={of} rows={sheet.written} />}
-      <Section title="The file">
+      <Section title={words.file()}>
         <ChooseFile sheet={sheet} />
       </Section>
       {sheet.chosen && <Judged of={of} sheet={sheet} chosen={sheet.chosen} />}
@@ -74,11 +69,12 @@ function OneSheet({ of }: { readonly of: SheetOf }) {
 }
 
 function Written({ of, rows }: { readonly of: SheetOf; readonly rows: number }) {
+  const words = useWords("sheets");
   return (
-    <Notice title={`${sayCount(rows, "row")} taken in, all of them`} isNews>
-      <p>They are on this device, marked as told by the sheet and taken in by you. The station gets them next.</p>
+    <Notice title={words.taken({ count: rows })} isNews>
+      <p>{words.takenMore()}</p>
       <ButtonRow>
-        <ButtonLink to={SHEET_WORDS[of].to}>See them</ButtonLink>
+        <ButtonLink to={SHEET_PAGES[of]}>{words.see()}</ButtonLink>
       </ButtonRow>
     </Notice>
   );
@@ -91,6 +87,7 @@ interface JudgedProps {
 }
 
 function Judged({ of, sheet, chosen }: JudgedProps) {
+  const words = useWords("sheets");
   const view = useStation();
   const { mapping, order, mends } = chosen;
   const said = useMemo(() => saidOf(of, chosen), [of, chosen]);
@@ -111,11 +108,11 @@ function Judged({ of, sheet, chosen }: JudgedProps) {
       {plan.bad.length > 0 && <BadRows bad={plan.bad} {...mending} />}
       <LeftOutRows rows={mends.leftOut} onPutBack={() => sheet.change({ mends: { ...mends, leftOut: [] } })} />
       {plan.rows.length > 0 && <Preview rows={plan.rows} fields={fieldsOf(of, view)} {...mending} />}
-      <ErrorBox error={sheet.writing.error} title="Nothing was taken in" />
+      <ErrorBox error={sheet.writing.error} title={words.nothingTaken()} />
       {isGood && (
         <div>
           <Button kind="primary" isBusy={sheet.writing.isBusy} onPress={() => void sheet.takeIn()}>
-            {plan.rows.length === 1 ? "Take in the 1 row" : `Take in all ${plan.rows.length} rows`}
+            {words.takeRows({ count: plan.rows.length })}
           </Button>
         </div>
       )}

@@ -6,7 +6,9 @@ import { NumberField } from "#web/parts/fields/number-field.tsx";
 import { ErrorBox, Section } from "#web/parts/index.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
 import { useAsk } from "#web/worker/index.ts";
-import { askedOf, leftOut, sayBeside, sayBought, sayLeftOut, worthBuying, type BuysAnswer } from "./buys-words.ts";
+import { askedOf, boughtOf, ENOUGH, leftOut, sayBought, sayEmpty, sayLeftOut, type BuysAnswer } from "./buys-words.ts";
+import { useWords } from "#web/language/index.ts";
+import type { Words } from "#words";
 
 interface BestBuysProps {
   readonly view: StationView;
@@ -21,20 +23,23 @@ interface Row {
 
 /** What a sum of money is best spent on, beside what lies on all shelves today, and how many kits are robbed less often. */
 export function BestBuys({ view, stock, parts }: BestBuysProps) {
+  const words = useWords("stock");
   const [budget, setBudget] = useState<number>();
-  const { items, missing } = known(view, stock, parts);
+  const { items, missing } = known(view, stock, parts, words);
   const { answer, error } = useBuys(items, budget);
-  const { worth, idle } = answer ? worthBuying(answer) : NOTHING;
-  const rows = worth.flatMap((item) => parts.filter(({ id }) => id === item.name).map((part) => ({ part, item })));
-  const words = sayLeftOut(missing);
+  const bought = answer && boughtOf(answer);
+  const rows = (bought?.rows ?? []).flatMap((item) =>
+    parts.filter(({ id }) => id === item.name).map((part) => ({ part, item })),
+  );
+  const left = sayLeftOut(missing, words);
   return (
-    <Section id="buys" title="Best buys for a sum">
+    <Section id="buys" title={words.buys()}>
       {items.length === 0 ? (
-        <p>Too little to tell: no part has its price, its time to come and 90 days of use on record.</p>
+        <p>{words.buysTooLittle()}</p>
       ) : (
         <NumberField
-          label="What may be spent, in the currency of the prices"
-          hint="Nothing is ordered by this."
+          label={words.mayBeSpent()}
+          hint={words.nothingOrdered()}
           value={budget}
           onChange={setBudget}
           isWhole={false}
@@ -42,40 +47,47 @@ export function BestBuys({ view, stock, parts }: BestBuysProps) {
           most={1_000_000_000}
         />
       )}
-      <ErrorBox error={error} title="Not told" />
-      {answer && <p>{sayBought(answer)}</p>}
-      {answer && <p>{sayBeside(idle)}</p>}
+      <ErrorBox error={error} title={words.notTold()} />
+      {answer && <p>{words.wantedFirst()}</p>}
+      {bought && <p>{sayBought(answer, bought, words)}</p>}
       {rows.length > 0 && (
-        <Table caption="Best buys" isCaptionHidden columns={COLUMNS} rows={rows} rowKey={({ part }) => part.id} />
+        <Table
+          caption={words.bestBuys()}
+          isCaptionHidden
+          columns={columns(words)}
+          rows={rows}
+          rowKey={({ part }) => part.id}
+        />
       )}
-      {words && <p className="quiet">{words}</p>}
+      {answer && <p className="quiet">{words.enoughIs()}</p>}
+      {left !== undefined && <p className="quiet">{left}</p>}
     </Section>
   );
 }
 
-const NOTHING = { worth: [], idle: 0 } as const;
-
-const COLUMNS: readonly Column<Row>[] = [
-  { key: "part", head: "Part", cell: ({ part }) => <Link to={`/stock/${part.id}`}>{part.name}</Link> },
-  { key: "now", head: "Fit to use now", align: "figures", cell: ({ item }) => item.stock - (item.toBuy ?? 0) },
-  { key: "buy", head: "Buy", align: "figures", cell: ({ item }) => item.toBuy ?? 0 },
+const columns = (words: Words["stock"]): readonly Column<Row>[] => [
+  { key: "part", head: words.part(), cell: ({ part }) => <Link to={`/stock/${part.id}`}>{part.name}</Link> },
+  { key: "now", head: words.fitNow(), align: "figures", cell: ({ item }) => item.stock - (item.toBuy ?? 0) },
+  { key: "buy", head: words.buy(), align: "figures", cell: ({ item }) => item.toBuy ?? 0 },
   {
     key: "cost",
-    head: "Cost",
+    head: words.cost(),
     align: "figures",
     cell: ({ part, item }) => ((part.cost ?? 0) * (item.toBuy ?? 0)).toFixed(2),
   },
   {
     key: "empty",
-    head: "Shelf empty when wanted, a year",
+    head: words.emptyAYear(),
     align: "figures",
     cell: ({ item: { emptyPerYear } }) =>
-      emptyPerYear ? `${emptyPerYear.now.toFixed(1)} now, then ${emptyPerYear.after.toFixed(1)}` : "not known",
+      emptyPerYear
+        ? words.nowThen({ now: sayEmpty(emptyPerYear.now), after: sayEmpty(emptyPerYear.after) })
+        : words.notKnown(),
   },
 ];
 
 /** What is asked of each part whose price, use and time to come are on record, and what is left out for want of them. */
-function known(view: StationView, stock: Stock, parts: readonly StockPart[]) {
+function known(view: StationView, stock: Stock, parts: readonly StockPart[], words: Words["stock"]) {
   const read = parts.map((part) => {
     const perYear = usedPerYear([...(stock.get(part.id)?.values() ?? [])], view.today);
     const usable = view.places.map(({ id }) => onShelf(stock, id, [part.id], view.today)[0]?.usable ?? 0);
@@ -84,7 +96,7 @@ function known(view: StationView, stock: Stock, parts: readonly StockPart[]) {
   });
   return {
     items: read.flatMap(({ item }) => item ?? []),
-    missing: read.flatMap(({ part, item }) => (item ? [] : leftOut(part))),
+    missing: read.flatMap(({ part, item }) => (item ? [] : leftOut(part, words))),
   };
 }
 
@@ -95,7 +107,8 @@ function useBuys(items: readonly object[], budget: number | undefined) {
     readonly answer?: BuysAnswer;
     readonly error?: unknown;
   }>();
-  const asked = budget === undefined || items.length === 0 ? undefined : JSON.stringify({ items, budget });
+  const asked =
+    budget === undefined || items.length === 0 ? undefined : JSON.stringify({ items, budget, enough: ENOUGH });
   useEffect(() => {
     if (asked === undefined) return undefined;
     let isOver = false;

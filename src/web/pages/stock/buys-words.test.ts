@@ -1,6 +1,9 @@
 import type { StockPart } from "#readiness";
+import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
-import { askedOf, leftOut, sayBeside, sayBought, sayLeftOut, worthBuying } from "./buys-words.ts";
+import { askedOf, boughtOf, leftOut, sayBought, sayEmpty, sayLeftOut } from "./buys-words.ts";
+
+const words = await fetchWords("en", "stock");
 
 const PART = { id: "p1", name: "Gasket", cost: 3, leadTime: "6 weeks" } as unknown as StockPart;
 const { cost: _cost, ...unpriced } = PART;
@@ -23,26 +26,59 @@ describe("best buys, in words", () => {
     });
     expect(askedOf(PART, undefined, 2, "2026-06-01")).toBeUndefined();
     expect(askedOf(unpriced, 4, 2, "2026-06-01")).toBeUndefined();
-    expect(leftOut(unpriced)).toEqual(["Gasket (price)"]);
-    expect(sayLeftOut(leftOut(PART))).toBe("Left out, for want of what stands in brackets: Gasket (90 days of use).");
-    expect(sayLeftOut([])).toBeUndefined();
+    expect(leftOut(unpriced, words)).toEqual(["Gasket (price)"]);
+    expect(sayLeftOut(leftOut(PART, words), words)).toBe(
+      "Left out, for want of what stands in brackets: Gasket (90 days of use).",
+    );
+    expect(sayLeftOut([], words)).toBeUndefined();
   });
 
-  it("leave out what changes nothing that shows, and say what comes first", () => {
-    const told = {
-      items: [boughtItem("seal", 0.3, 0.1), boughtItem("gasket", 0.01, 0), { name: "plug", stock: 1 }],
+  const purchases = [
+    { name: "seal", cost: 60 },
+    { name: "seal", cost: 120 },
+    { name: "gasket", cost: 122.8 },
+  ];
+  const items = [boughtItem("seal", 2.5, 0.3), boughtItem("gasket", 0.012, 0.011), { name: "plug", stock: 1 }];
+
+  it("count as bought and spent only what is shown, and nothing that lessens nothing", () => {
+    const bought = boughtOf({ items, purchases, exact: true });
+    expect(bought.rows.map(({ name }) => name)).toEqual(["seal"]);
+    expect(bought).toMatchObject({ spent: 120, now: 251, after: 31 });
+  });
+
+  it("say how many kits are robbed less in figures that agree with each other and with the table", () => {
+    const bought = boughtOf({ items, purchases, exact: true });
+    expect(sayBought({ exact: true }, bought, words)).toMatch(
+      /about 2\.51 times a year.*120\.00 spent .* makes that about 0\.31 times: 2\.20 fewer/,
+    );
+    expect(sayBought({ exact: false }, bought, words)).toMatch(/may be a little better\.$/);
+    expect(sayEmpty(0.3)).toBe("0.30");
+    const parts = [0.104, 0.104].map((now, i) => boughtItem(`${i}`, now, 0.046));
+    const both = boughtOf({ items: parts, purchases: [], exact: true });
+    expect(sayBought({ exact: true }, both, words)).toMatch(/about 0\.20 times.*about 0\.10 times: 0\.10 fewer/);
+  });
+
+  it("say plainly what is nothing", () => {
+    const none = boughtOf({
+      items: [boughtItem("seal", 0.001, 0.0001)],
+      purchases: [{ name: "seal", cost: 3 }],
       exact: true,
-    };
-    expect(worthBuying(told)).toMatchObject({ worth: [{ name: "seal" }], idle: 1 });
-    expect(sayBeside(0)).toMatch(/To order: get that first/);
-    expect(sayBeside(1)).toMatch(/One more part .* less than once in twenty years/);
+    });
+    expect(none).toMatchObject({ rows: [], spent: 0 });
+    expect(sayBought({ exact: true }, none, words)).toMatch(/less than once in a hundred years.*buys nothing/);
+    const all = boughtOf({
+      items: [boughtItem("seal", 0.2, 0.001)],
+      purchases: [{ name: "seal", cost: 3 }],
+      exact: true,
+    });
+    expect(sayBought({ exact: true }, all, words)).toMatch(/3\.00 spent .* less than once in a hundred years/);
+    expect(sayBought({ exact: true }, all, words)).not.toMatch(/0\.00 times/);
   });
 
-  it("say how many kits are robbed less, and what was spent", () => {
-    const items = [{ name: "p1", stock: 3, toBuy: 2, emptyPerYear: { now: 2.5, after: 0.3 } }];
-    const told = { items, purchases: [{ cost: 3 }, { cost: 6 }], exact: true };
-    expect(sayBought(told)).toMatch(/about 2\.5 times a year.*6\.00 spent so makes that about 0\.3: 2\.2 fewer/);
-    expect(sayBought({ items, exact: true })).toMatch(/buys nothing/);
-    expect(sayBought({ ...told, exact: false })).toMatch(/may be a little better\.$/);
+  it("say that least is for the whole station, in a sentence that reads one way", () => {
+    expect(words.spare()).toMatch(/station/i);
+    expect(words.spareMore()).toMatch(
+      /whole station, not for each place.*nobody waits for a part in 95 of 100 such spans/,
+    );
   });
 });

@@ -1,5 +1,6 @@
 import type { StockPart } from "#readiness";
 import { daysOfSpan } from "./lead-days.ts";
+import type { Words } from "#words";
 
 /** The answer of the question `spares`, as far as it is shown. */
 export interface BuysAnswer {
@@ -9,7 +10,7 @@ export interface BuysAnswer {
     readonly toBuy?: number;
     readonly emptyPerYear?: { readonly now: number; readonly after: number };
   }[];
-  readonly purchases?: readonly { readonly cost: number }[];
+  readonly purchases?: readonly { readonly name: string; readonly cost: number }[];
   readonly exact: boolean;
 }
 
@@ -23,46 +24,67 @@ export function askedOf({ id, cost, leadTime }: StockPart, perYear: number | und
 }
 
 /** Name of a part that is left out, and what is missing of it. */
-export function leftOut({ name, cost, leadTime }: StockPart): readonly string[] {
+export function leftOut({ name, cost, leadTime }: StockPart, words: Words["stock"]): readonly string[] {
   const missing = [
-    ...(cost === undefined || cost <= 0 ? ["price"] : []),
-    ...(leadTime === undefined ? ["time to come"] : []),
+    ...(cost === undefined || cost <= 0 ? [words.price()] : []),
+    ...(leadTime === undefined ? [words.timeToCome()] : []),
   ];
-  return [`${name} (${missing.length === 0 ? "90 days of use" : missing.join(", ")})`];
+  return [`${name} (${missing.length === 0 ? words.daysOfUse() : missing.join(", ")})`];
 }
 
 /** Parts left out, and why. */
-export function sayLeftOut(missing: readonly string[]): string | undefined {
-  return missing.length === 0 ? undefined : `Left out, for want of what stands in brackets: ${missing.join("; ")}.`;
+export function sayLeftOut(missing: readonly string[], words: Words["stock"]): string | undefined {
+  return missing.length === 0 ? undefined : words.leftOut({ parts: missing.join(words.reasonsBetween()) });
 }
 
-/** Change that shows in the table, and about once in twenty years [1/year]. Judgement. */
-const SHOWS = 0.05;
+/** A shelf that is empty when wanted more seldom than this is stocked well enough: once in twenty years [1/year]. Judgement. */
+export const ENOUGH = 0.05;
 
-/** What is bought that changes something, and what the sum would buy beside it that does not show. */
-export function worthBuying({ items }: BuysAnswer): { readonly worth: BuysAnswer["items"]; readonly idle: number } {
-  const bought = items.filter(({ toBuy = 0 }) => toBuy > 0);
-  const worth = bought.filter(({ emptyPerYear }) => !emptyPerYear || emptyPerYear.now - emptyPerYear.after >= SHOWS);
-  return { worth, idle: bought.length - worth.length };
+type Item = BuysAnswer["items"][number];
+
+/** What a sum buys, with figures as they are shown: what does not show is not bought. */
+export interface Bought {
+  readonly rows: readonly Item[];
+  readonly spent: number;
+  /** Demands in a hundred years that find a shelf empty. */
+  readonly now: number;
+  readonly after: number;
 }
 
-/** What stands beside the table: what comes before it, how it counts, and what is not shown. */
-export function sayBeside(idle: number): string {
-  const first =
-    "What is wanted today stands under To order: get that first. All shelves of the station are taken as one.";
-  if (idle === 0) return first;
-  const others = idle === 1 ? "One more part that the sum could buy" : `${idle} more parts that the sum could buy`;
-  return `${first} ${others} would change less than once in twenty years: not shown.`;
+/** Rows that lessen something in the figures shown, what these cost, and how often a shelf is empty before and after them. */
+export function boughtOf({ items, purchases = [] }: BuysAnswer): Bought {
+  const rows = items.filter(({ toBuy = 0, emptyPerYear }) => toBuy > 0 && (!emptyPerYear || lessens(emptyPerYear)));
+  const names = new Set(rows.map(({ name }) => name));
+  const costs = purchases.map(({ cost }, i) => cost - (purchases[i - 1]?.cost ?? 0));
+  const spent = purchases.reduce((sum, { name }, i) => sum + (names.has(name) ? costs[i]! : 0), 0);
+  const total = (of: (item: Item) => number) => items.reduce((sum, item) => sum + of(item), 0);
+  return {
+    rows,
+    spent,
+    now: total(({ emptyPerYear }) => hundredths(emptyPerYear?.now ?? 0)),
+    after: total(({ name, emptyPerYear }) => hundredths(emptyPerYear?.[names.has(name) ? "after" : "now"] ?? 0)),
+  };
+}
+
+function lessens({ now, after }: { readonly now: number; readonly after: number }): boolean {
+  return hundredths(after) < hundredths(now);
+}
+
+function hundredths(perYear: number): number {
+  return Math.round(100 * perYear);
+}
+
+/** How often a year a shelf is empty when wanted, as the table has it. */
+export function sayEmpty(perYear: number): string {
+  return (hundredths(perYear) / 100).toFixed(2);
 }
 
 /** What the sum buys: how many fewer demands a year find the shelf empty, each a kit that waits or another that is robbed. */
-export function sayBought({ items, purchases = [], exact }: BuysAnswer): string {
-  const [now, after] = (["now", "after"] as const).map((when) =>
-    items.reduce((sum, { emptyPerYear }) => sum + (emptyPerYear?.[when] ?? 0), 0),
-  );
-  const spent = purchases.at(-1)?.cost ?? 0;
-  const before = `With what is on the shelves, a part is wanted and not there about ${(now ?? 0).toFixed(1)} times a year, and a kit waits or another is robbed of it.`;
-  if (spent === 0) return `${before} This sum buys nothing that would change it.`;
-  const other = exact ? "" : " Another choice may be a little better.";
-  return `${before} ${spent.toFixed(2)} spent so makes that about ${(after ?? 0).toFixed(1)}: ${((now ?? 0) - (after ?? 0)).toFixed(1)} fewer, by the use on record.${other}`;
+export function sayBought({ exact }: Pick<BuysAnswer, "exact">, bought: Bought, words: Words["stock"]): string {
+  const { spent, now, after } = bought;
+  const before = now === 0 ? words.emptyNever() : words.emptyBefore({ now: sayEmpty(now / 100) });
+  if (bought.rows.length === 0) return `${before} ${words.buysNothing()}`;
+  const counts = { spent: spent.toFixed(2), after: sayEmpty(after / 100), fewer: sayEmpty((now - after) / 100) };
+  const changed = `${before} ${after === 0 ? words.emptyNoMore(counts) : words.emptyAfter(counts)}`;
+  return exact ? changed : `${changed} ${words.maybeBetter()}`;
 }

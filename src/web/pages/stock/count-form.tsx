@@ -5,6 +5,7 @@ import { useCarryOut } from "#web/device/index.ts";
 import { Notice, TextField, useDoing } from "#web/parts/index.ts";
 import { NumberField } from "#web/parts/fields/number-field.tsx";
 import { FormFoot } from "./form-foot.tsx";
+import { useWords } from "#web/language/index.ts";
 
 interface CountFormProps {
   readonly part: StockPart;
@@ -14,6 +15,7 @@ interface CountFormProps {
 
 /** What lies on the shelf, lot by lot, as it is counted. Nothing is filled in beforehand; what is there is the truth. */
 export function CountForm({ part, shelf, onDone }: CountFormProps) {
+  const words = useWords("stockForms");
   const carryOut = useCarryOut();
   const doing = useDoing();
   const known = shelf.lots.flatMap(({ lot }) => lot ?? []);
@@ -27,24 +29,24 @@ export function CountForm({ part, shelf, onDone }: CountFormProps) {
     if (await doing.run(() => carryOut((now) => countStock(now, part.id, body)))) onDone();
   };
   return (
-    <section className="stock-form" aria-label={`Count ${part.name}`}>
-      <Notice title="Count all of it, with your own eyes">
-        <p>From then on this is what lies there, whatever the lines before it came to.</p>
+    <section className="stock-form" aria-label={words.countPart({ part: part.name })}>
+      <Notice title={words.countAll()}>
+        <p>{words.countAllMore()}</p>
       </Notice>
       {lots.map((lot) => (
         <NumberField
           key={lot}
-          label={lot === "" ? `Of no marked lot, in ${part.unit}` : `Of lot ${lot}, in ${part.unit}`}
+          label={lot === "" ? words.ofNoLotIn({ unit: part.unit }) : words.ofLotIn({ lot, unit: part.unit })}
           value={counts[lot]}
           onChange={(count) => setCounts({ ...counts, [lot]: count })}
           least={0}
         />
       ))}
-      <TextField label="Another lot lies there: its mark" value={other} onChange={setOther} isShort limit={40} />
+      <TextField label={words.anotherLot()} value={other} onChange={setOther} isShort limit={40} />
       <FormFoot
         doing={doing}
-        failure="Not counted"
-        does="This is what lies there"
+        failure={words.notCounted()}
+        does={words.thisLiesThere()}
         isReady={isWhole}
         onSave={save}
         onLeave={onDone}

@@ -1,4 +1,5 @@
 import { Button, ButtonRow, ErrorBox, type useDoing } from "#web/parts/index.ts";
+import { useWords } from "#web/language/index.ts";
 
 /** How a form of the shelves ends: what went wrong, what it writes, and the way out without writing. */
 export function FormFoot(props: {
@@ -10,6 +11,7 @@ export function FormFoot(props: {
   readonly onSave: () => Promise<void>;
   readonly onLeave: () => void;
 }) {
+  const words = useWords("stockForms");
   const { doing } = props;
   return (
     <>
@@ -19,7 +21,7 @@ export function FormFoot(props: {
           {props.does}
         </Button>
         <Button kind="quiet" onPress={props.onLeave}>
-          Leave it
+          {words.leave()}
         </Button>
       </ButtonRow>
     </>

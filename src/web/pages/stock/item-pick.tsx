@@ -2,6 +2,7 @@ import { newestOfEach, type Pattern } from "#kit";
 import type { PartSetting } from "#readiness";
 import type { StationView } from "#web/device/index.ts";
 import { Button } from "#web/parts/index.ts";
+import { useWords } from "#web/language/index.ts";
 
 type Items = PartSetting["items"];
 
@@ -13,6 +14,7 @@ interface ItemPickProps {
 
 /** The items of patterns that a part is fitted as: chosen one by one, taken out by a button. */
 export function ItemPick({ view, items, onChange }: ItemPickProps) {
+  const words = useWords("stockPart");
   const patterns = newestOfEach([...view.patterns.values()]);
   const without = (key: string) => items.filter((one) => keyOf(one) !== key);
   const add = (key: string) => {
@@ -22,9 +24,9 @@ export function ItemPick({ view, items, onChange }: ItemPickProps) {
   return (
     <div className="field">
       <label className="field">
-        <span className="field-label">It is fitted as</span>
+        <span className="field-label">{words.isFittedAs()}</span>
         <select className="field-input" value="" onChange={({ target }) => add(target.value)}>
-          <option value="">Choose an item of a pattern</option>
+          <option value="">{words.chooseItem()}</option>
           {patterns.map((pattern) => (
             <optgroup key={pattern.id} label={pattern.name}>
               {pattern.items.map(({ id, name }) => (
@@ -42,10 +44,10 @@ export function ItemPick({ view, items, onChange }: ItemPickProps) {
             {nameOf(patterns, one)}{" "}
             <Button
               kind="quiet"
-              label={`Take out ${nameOf(patterns, one)}`}
+              label={words.takeNamedOut({ item: nameOf(patterns, one) })}
               onPress={() => onChange(without(keyOf(one)))}
             >
-              Take out
+              {words.takeOut()}
             </Button>
           </li>
         ))}

@@ -1,19 +1,32 @@
-import type { StockLine } from "#readiness";
-import type { StationView } from "#web/device/index.ts";
+import type { LotCount, StockLine } from "#readiness";
+import type { Words } from "#words";
+
+interface ChangeContext {
+  /** Id of the place whose shelf is read. */
+  readonly shelf: string;
+  readonly words: Words["stockPart"];
+  readonly placeOf: (id: string) => string;
+  readonly kitOf: (id: string) => string;
+}
 
 /** What a line did to the shelf of a place, in words: "2 received, lot L1". */
-export function sayChange(line: StockLine, { places }: Pick<StationView, "places">, place: string): string {
-  const nameOf = (id: string) => places.find((one) => one.id === id)?.name ?? id;
-  if (line.what === "counted") {
-    const lots = line.found.map(({ lot, count }) => (lot === undefined ? `${count}` : `${count} of lot ${lot}`));
-    return `counted: ${lots.length === 0 ? "none" : lots.join(", ")}`;
-  }
-  const lot = line.lot === undefined ? "" : `, lot ${line.lot}`;
-  if (line.what === "received") return `${line.count} received${lot}`;
+export function sayChange(line: StockLine, { shelf, words, ...names }: ChangeContext): string {
+  if (line.what === "counted") return sayFound(line.found, words);
+  const lot = { hasLot: line.lot === undefined ? "no" : "yes", lot: line.lot ?? "" };
+  const some = { count: line.count, ...lot };
+  if (line.what === "received") return words.received(some);
   if (line.what === "moved") {
-    const way = line.to === place ? `from ${nameOf(line.place)}` : `to ${nameOf(line.to)}`;
-    return `${line.count} moved ${way}${lot}`;
+    const isHere = line.to === shelf;
+    const place = names.placeOf(isHere ? line.place : line.to);
+    return isHere ? words.movedFrom({ ...some, place }) : words.movedTo({ ...some, place });
   }
-  if (line.kit !== undefined) return `${line.count} fitted${lot}, in`;
-  return `${line.count} ${line.what}${lot}: ${line.because}`;
+  if (line.kit !== undefined) return words.fittedIn({ ...some, kit: names.kitOf(line.kit) });
+  return line.what === "used"
+    ? words.used({ ...some, because: line.because })
+    : words.scrapped({ ...some, because: line.because });
+}
+
+function sayFound(found: readonly LotCount[], words: Words["stockPart"]): string {
+  const lots = found.map(({ lot, count }) => (lot === undefined ? `${count}` : words.countOfLot({ count, lot })));
+  return lots.length === 0 ? words.countedNone() : words.countedSome({ lots: lots.join(", ") });
 }

@@ -1,12 +1,13 @@
-import { formatDate } from "#base";
+import type { Words } from "#words";
 import { arrivalOf, type OpenOrder } from "#readiness";
 import { closeOrder, mayWrite } from "#station";
 import { useState } from "react";
 import { useCarryOut, type StationView } from "#web/device/index.ts";
-import { Button, ButtonRow, Section, TextField, useDoing } from "#web/parts/index.ts";
+import { Button, ButtonRow, sayDate, Section, TextField, useDoing } from "#web/parts/index.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
 import { FormFoot } from "./form-foot.tsx";
 import { ReceiveForm } from "./receive-form.tsx";
+import { useWords } from "#web/language/index.ts";
 
 interface OnOrderProps {
   readonly view: StationView;
@@ -17,15 +18,16 @@ type Chosen = { readonly how: "receive" | "close"; readonly one: OpenOrder };
 
 /** What is waited for: received against its order, or waited for no longer. */
 export function OnOrder({ view, orders }: OnOrderProps) {
+  const words = useWords("stock");
   const [chosen, setChosen] = useState<Chosen>();
   if (orders.length === 0) return null;
   const done = () => setChosen(undefined);
   return (
-    <Section title="On order">
+    <Section title={words.onOrder()}>
       <Table
-        caption="On order"
+        caption={words.onOrder()}
         isCaptionHidden
-        columns={columns(view, setChosen)}
+        columns={columns(view, words, setChosen)}
         rows={orders}
         rowKey={({ order }) => order.id}
       />
@@ -43,40 +45,52 @@ export function OnOrder({ view, orders }: OnOrderProps) {
   );
 }
 
-function columns(view: StationView, choose: (chosen: Chosen) => void): readonly Column<OpenOrder>[] {
+function columns(
+  view: StationView,
+  words: Words["stock"],
+  choose: (chosen: Chosen) => void,
+): readonly Column<OpenOrder>[] {
   return [
-    { key: "part", head: "Part", cell: ({ part }) => part.name },
-    { key: "for", head: "For", cell: ({ order }) => view.places.find(({ id }) => id === order.place)?.name ?? "" },
+    { key: "part", head: words.part(), cell: ({ part }) => part.name },
+    {
+      key: "for",
+      head: words.for(),
+      cell: ({ order }) => view.places.find(({ id }) => id === order.place)?.name ?? "",
+    },
     {
       key: "count",
-      head: "To come",
+      head: words.toCome(),
       align: "figures",
-      cell: ({ order, outstanding }) => `${outstanding} of ${order.count}`,
+      cell: ({ order, outstanding }) => words.outstanding({ count: outstanding, ordered: order.count }),
     },
-    { key: "day", head: "Ordered", cell: ({ order }) => formatDate(order.day) },
+    { key: "day", head: words.orderedOn(), cell: ({ order }) => sayDate(order.day) },
     {
       key: "due",
-      head: "Counted on",
+      head: words.countedOn(),
       cell: ({ part, order }) => <Due day={arrivalOf(part, order)} today={view.today} />,
     },
     {
       key: "acts",
       isAct: true,
-      head: "What came of it",
+      head: words.outcome(),
       cell: (one) => (
         <ButtonRow>
           {mayWrite(view.me.role, "stock-received") && (
-            <Button kind="quiet" label={`It came: ${one.part.name}`} onPress={() => choose({ how: "receive", one })}>
-              It came
+            <Button
+              kind="quiet"
+              label={words.partCame({ part: one.part.name })}
+              onPress={() => choose({ how: "receive", one })}
+            >
+              {words.came()}
             </Button>
           )}
           {mayWrite(view.me.role, "order-closed") && (
             <Button
               kind="quiet"
-              label={`No longer waited for: ${one.part.name}`}
+              label={words.partWaitNoLonger({ part: one.part.name })}
               onPress={() => choose({ how: "close", one })}
             >
-              No longer waited for
+              {words.waitNoLonger()}
             </Button>
           )}
         </ButtonRow>
@@ -86,11 +100,13 @@ function columns(view: StationView, choose: (chosen: Chosen) => void): readonly 
 }
 
 function Due({ day, today }: { readonly day: string; readonly today: string }) {
-  if (day >= today) return formatDate(day);
-  return <strong className="stock-wrong">{formatDate(day)}: late</strong>;
+  const words = useWords("stock");
+  if (day >= today) return sayDate(day);
+  return <strong className="stock-wrong">{words.late({ day: sayDate(day) })}</strong>;
 }
 
 function CloseForm({ one: { part, order }, onDone }: { readonly one: OpenOrder; readonly onDone: () => void }) {
+  const words = useWords("stock");
   const carryOut = useCarryOut();
   const doing = useDoing();
   const [reason, setReason] = useState("");
@@ -98,16 +114,12 @@ function CloseForm({ one: { part, order }, onDone }: { readonly one: OpenOrder; 
     if (await doing.run(() => carryOut((now) => closeOrder(now, part.id, order.id, reason.trim())))) onDone();
   };
   return (
-    <section className="stock-form" aria-label={`Order of ${part.name}`}>
-      <TextField
-        label={`The rest of the order of ${part.name} will not come, because`}
-        value={reason}
-        onChange={setReason}
-      />
+    <section className="stock-form" aria-label={words.orderOf({ part: part.name })}>
+      <TextField label={words.restWillNotCome({ part: part.name })} value={reason} onChange={setReason} />
       <FormFoot
         doing={doing}
-        failure="Not closed"
-        does="Wait for it no longer"
+        failure={words.notClosed()}
+        does={words.stopWaiting()}
         isReady={reason.trim() !== ""}
         onSave={save}
         onLeave={onDone}

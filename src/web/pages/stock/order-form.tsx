@@ -7,6 +7,7 @@ import { TextField, useDoing } from "#web/parts/index.ts";
 import { DateField } from "#web/parts/fields/date-field.tsx";
 import { NumberField } from "#web/parts/fields/number-field.tsx";
 import { FormFoot } from "./form-foot.tsx";
+import { useWords } from "#web/language/index.ts";
 
 interface OrderFormProps {
   readonly line: Pick<OrderLine, "part" | "place" | "count">;
@@ -15,6 +16,7 @@ interface OrderFormProps {
 
 /** Notes what was ordered today, for one place, and when it is promised. */
 export function OrderForm({ line: { part, place, count: wanted }, onDone }: OrderFormProps) {
+  const words = useWords("stockForms");
   const { today } = useStation();
   const carryOut = useCarryOut();
   const doing = useDoing();
@@ -28,21 +30,26 @@ export function OrderForm({ line: { part, place, count: wanted }, onDone }: Orde
     if (await doing.run(() => carryOut((now) => orderStock(now, part.id, body)))) onDone();
   };
   return (
-    <section className="stock-form" aria-label={`Order of ${part.name}`}>
-      <NumberField label={`${part.name}: ordered today, in ${part.unit}`} value={count} onChange={setCount} least={1} />
+    <section className="stock-form" aria-label={words.orderOf({ part: part.name })}>
+      <NumberField
+        label={words.orderedToday({ part: part.name, unit: part.unit })}
+        value={count}
+        onChange={setCount}
+        least={1}
+      />
       <DateField
-        label="Promised for"
+        label={words.promisedFor()}
         value={expected}
         onChange={setExpected}
         mayBeMonth={false}
         isPrinted={false}
-        hint="Leave empty to count on the lead time."
+        hint={words.promisedHint()}
       />
-      <TextField label="Order number or note, if any" value={note} onChange={setNote} />
+      <TextField label={words.orderNote()} value={note} onChange={setNote} />
       <FormFoot
         doing={doing}
-        failure="Not noted"
-        does="Note the order"
+        failure={words.notNoted()}
+        does={words.noteOrder()}
         isReady={count !== undefined}
         onSave={save}
         onLeave={onDone}

@@ -1,18 +1,27 @@
-import { formatDate } from "#base";
+import { sayDate } from "#web/parts/index.ts";
 import type { OrderLine } from "#readiness";
+import type { Words } from "#words";
 
 /** Why a part must be ordered: the shelf, what is to be kept, and the first thing that wants it. */
-export function sayWhy({ usable, onOrder, least, needs, want, part }: OrderLine): string {
-  const [first] = needs;
+export function sayWhy({ usable, onOrder, least, needs, want, part }: OrderLine, words: Words["stock"]): string {
   return [
-    `${usable} fit to use${onOrder > 0 ? `, ${onOrder} on order` : ""}`,
-    least > 0 ? `keep ${least}` : "",
-    first
-      ? `${first.item} of ${first.kit} by ${formatDate(first.day)}${needs.length > 1 ? ` and ${needs.length - 1} more` : ""}`
-      : "",
-    `wanted by ${formatDate(want)}`,
-    part.leadTime === undefined ? "no lead time on record" : `comes in ${part.leadTime}`,
+    onOrder > 0 ? words.fitAndOnOrder({ usable, onOrder }) : words.fitToUse({ usable }),
+    least > 0 ? words.keepLeast({ least }) : "",
+    sayFirst(needs, words),
+    words.wantedBy({ day: sayDate(want) }),
+    part.leadTime === undefined ? words.noLeadTime() : words.comesIn({ span: part.leadTime }),
   ]
-    .filter((words) => words !== "")
-    .join("; ");
+    .filter((reason) => reason !== "")
+    .join(words.reasonsBetween());
+}
+
+/** That nothing falls short: of parts that are not on the list nothing is known, and that is said. */
+export function sayNothingShort(unlisted: number, words: Words["stock"]): string {
+  return unlisted === 0 ? words.nothingShort() : words.nothingShortListed({ count: unlisted });
+}
+
+function sayFirst([first, ...more]: OrderLine["needs"], words: Words["stock"]): string {
+  if (!first) return "";
+  const need = { item: first.item, kit: first.kit, day: sayDate(first.day) };
+  return more.length === 0 ? words.needOf(need) : words.needOfMore({ ...need, more: more.length });
 }

@@ -1,24 +1,29 @@
 import { newestOf } from "#kit";
 import type { StockPart } from "#readiness";
 import type { StationView } from "#web/device/index.ts";
+import { useWords } from "#web/language/index.ts";
 
 /** What is on record of a part, as far as anything is. */
 export function PartFacts({ part, view }: { readonly part: StockPart; readonly view: StationView }) {
+  const words = useWords("stockPart");
   const facts = [
-    ["Own number", part.number],
-    ["Supplier", [part.supplier, part.supplierNumber].filter((words) => words !== undefined).join(", ")],
-    ["Cost of one", part.cost?.toFixed(2)],
-    ["Lead time", part.leadTime],
-    ["Keeps", part.printed ? "to the date printed on it" : part.shelfLife],
-    ["To be kept", part.keep.map(({ place, least }) => `${least} at ${placeName(view, place)}`).join(", ")],
-    ["Fitted as", part.items.map((one) => itemName(view, one)).join(", ")],
+    [words.ownNumber(), part.number],
+    [words.supplier(), [part.supplier, part.supplierNumber].filter((said) => said !== undefined).join(", ")],
+    [words.costOfOne(), part.cost?.toFixed(2)],
+    [words.leadTime(), part.leadTime],
+    [words.keeps(), part.printed ? words.keepsPrinted() : part.shelfLife],
+    [
+      words.toBeKept(),
+      part.keep.map(({ place, least }) => words.leastAt({ least, place: placeName(view, place) })).join(", "),
+    ],
+    [words.fittedAs(), part.items.map((one) => itemName(view, one)).join(", ")],
   ] as const;
   return (
     <dl className="stock-facts">
       {facts.map(([name, value]) => (
         <div key={name} className="stock-fact">
           <dt>{name}</dt>
-          <dd>{value === undefined || value === "" ? "not on record" : value}</dd>
+          <dd>{value === undefined || value === "" ? words.notOnRecord() : value}</dd>
         </div>
       ))}
     </dl>

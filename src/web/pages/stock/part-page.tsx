@@ -1,19 +1,22 @@
-import { formatDate } from "#base";
+import type { Words } from "#words";
 import { partShelf, type PartShelf, type StockPart } from "#readiness";
 import { mayWrite } from "#station";
 import { useParams, useSearchParams } from "wouter";
 import { useStation, type StationView } from "#web/device/index.ts";
 import { sayThere, stockIn } from "#web/kit-view/stock-view.ts";
-import { ButtonLink, ButtonRow, Notice, Page, Section } from "#web/parts/index.ts";
+import { ButtonLink, ButtonRow, Notice, Page, sayDate, Section } from "#web/parts/index.ts";
 import { PartFacts } from "./part-facts.tsx";
 import { PlacePick } from "./place-pick.tsx";
 import { ShelfActs } from "./shelf-acts.tsx";
 import { ShelfLines } from "./shelf-lines.tsx";
 import { NoSuchPart } from "./no-such-part.tsx";
 import "./stock.css";
+import { useWords } from "#web/language/index.ts";
 
 /** One part: its shelf at a place, lot by lot, what may be done with it, and every line that made it so. */
 export default function PartPage() {
+  const frame = useWords("frame");
+  const words = useWords("stockPart");
   const { part: wanted = "" } = useParams<{ readonly part: string }>();
   const [search, setSearch] = useSearchParams();
   const view = useStation();
@@ -23,23 +26,29 @@ export default function PartPage() {
   const place = view.places.find(({ id }) => id === search.get("place")) ?? view.place;
   const shelf = partShelf(stock, part.id, place.id);
   return (
-    <Page title={part.name} back={{ to: `/stock?place=${place.id}`, label: "Parts" }}>
-      {part.retired && <Notice title={`No longer on the list: ${part.retired.reason}`} />}
+    <Page title={part.name} back={{ to: `/stock?place=${place.id}`, label: frame.stock() }}>
+      {part.retired && <Notice title={words.offList({ reason: part.retired.reason })} />}
       {part.recalls.map((recall) => (
-        <Notice key={recall.entry} tone="wrong" title={`Lot ${recall.lot} is recalled`}>
+        <Notice key={recall.entry} tone="wrong" title={words.lotRecalled({ lot: recall.lot })}>
           <p>{recall.reason}</p>
-          <ButtonLink to={`/stock/${part.id}/recall?lot=${encodeURIComponent(recall.lot)}`}>What holds it</ButtonLink>
+          <ButtonLink to={`/stock/${part.id}/recall?lot=${encodeURIComponent(recall.lot)}`}>
+            {words.holders()}
+          </ButtonLink>
         </Notice>
       ))}
-      <PlacePick label="Shelf at" place={place.id} onChoose={(id) => setSearch({ place: id }, { replace: true })} />
-      <Section title="On the shelf">
+      <PlacePick
+        label={words.shelfAt()}
+        place={place.id}
+        onChoose={(id) => setSearch({ place: id }, { replace: true })}
+      />
+      <Section title={words.onShelf()}>
         <Shelf shelf={shelf} unit={part.unit} view={view} />
       </Section>
       {part.retired === undefined && <ShelfActs part={part} place={place.id} shelf={shelf} />}
-      <Section title="What made it so">
+      <Section title={words.madeSo()}>
         <ShelfLines view={view} shelf={shelf} part={part} />
       </Section>
-      <Section title="The part">
+      <Section title={words.thePart()}>
         <PartFacts part={part} view={view} />
         <KeeperLinks part={part} view={view} />
       </Section>
@@ -54,23 +63,22 @@ interface ShelfProps {
 }
 
 function Shelf({ shelf: { count, lots, counted }, unit, view }: ShelfProps) {
+  const words = useWords("stockPart");
   return (
     <>
       <p className={count < 0 ? "stock-wrong" : undefined}>
-        <strong>
-          {sayThere(count)}, in {unit}.
-        </strong>{" "}
-        {count < 0 && "Count the shelf: what lies there is the truth."}{" "}
-        {counted === undefined ? "Never counted." : `Counted on ${formatDate(counted.day)}.`}
+        <strong>{words.thereIn({ there: sayThere(count), unit })}</strong> {count < 0 && words.countShelf()}{" "}
+        {counted === undefined ? words.neverCounted() : words.countedOn({ day: sayDate(counted.day) })}
       </p>
       {lots.length > 0 && (
         <ul className="stock-lots">
           {lots.map(({ lot, count: of, goodTo, recalled }) => (
             <li key={lot ?? ""}>
-              {lot === undefined ? "Of no lot that was read" : `Lot ${lot}`}: {sayThere(of)}
-              {goodTo !== undefined && `, good to ${formatDate(goodTo)}`}
-              {goodTo !== undefined && goodTo < view.today && <strong className="stock-wrong"> past its day</strong>}
-              {recalled !== undefined && <strong className="stock-wrong"> recalled: do not fit it</strong>}
+              {sayLot({ lot, count: of, goodTo }, words)}
+              {goodTo !== undefined && goodTo < view.today && (
+                <strong className="stock-wrong"> {words.pastDay()}</strong>
+              )}
+              {recalled !== undefined && <strong className="stock-wrong"> {words.recalledDoNotFit()}</strong>}
             </li>
           ))}
         </ul>
@@ -79,12 +87,24 @@ function Shelf({ shelf: { count, lots, counted }, unit, view }: ShelfProps) {
   );
 }
 
+interface LotThere {
+  readonly lot: string | undefined;
+  readonly count: number;
+  readonly goodTo: string | undefined;
+}
+
+function sayLot({ lot, count, goodTo }: LotThere, words: Words["stockPart"]): string {
+  const there = { hasLot: lot === undefined ? "no" : "yes", lot: lot ?? "", there: sayThere(count) };
+  return goodTo === undefined ? words.lotThere(there) : words.lotGoodTo({ ...there, day: sayDate(goodTo) });
+}
+
 function KeeperLinks({ part, view: { me } }: { readonly part: StockPart; readonly view: StationView }) {
+  const words = useWords("stockPart");
   if (!mayWrite(me.role, "part-set")) return null;
   return (
     <ButtonRow>
-      <ButtonLink to={`/stock/${part.id}/setting`}>Change the part</ButtonLink>
-      <ButtonLink to={`/stock/${part.id}/recall`}>A lot is recalled</ButtonLink>
+      <ButtonLink to={`/stock/${part.id}/setting`}>{words.changePart()}</ButtonLink>
+      <ButtonLink to={`/stock/${part.id}/recall`}>{words.aLotRecalled()}</ButtonLink>
     </ButtonRow>
   );
 }

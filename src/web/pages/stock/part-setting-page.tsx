@@ -11,9 +11,12 @@ import { NumberField } from "#web/parts/fields/number-field.tsx";
 import { spanFault } from "#web/parts/fields/span-fault.ts";
 import { ItemPick } from "./item-pick.tsx";
 import "./stock.css";
+import { useWords } from "#web/language/index.ts";
 
 /** A part put on the list, or written anew. */
 export default function PartSettingPage() {
+  const frame = useWords("frame");
+  const words = useWords("stockPart");
   const { part: id } = useParams<{ readonly part?: string }>();
   const view = useStation();
   const [search] = useSearchParams();
@@ -21,8 +24,8 @@ export default function PartSettingPage() {
   const name = search.get("name") ?? "";
   return (
     <Page
-      title={part ? `Change ${part.name}` : "A part for the list"}
-      back={part ? { to: `/stock/${part.id}`, label: part.name } : { to: "/stock", label: "Parts" }}
+      title={part ? words.changeNamed({ part: part.name }) : words.newPart()}
+      back={part ? { to: `/stock/${part.id}`, label: part.name } : { to: "/stock", label: frame.stock() }}
     >
       <PartForm key={part?.id ?? name} {...(part && { part })} view={view} name={name} />
       {part && part.retired === undefined && <Retire part={part} />}
@@ -113,6 +116,7 @@ interface PartFormProps {
 }
 
 function PartForm({ part, view, name }: PartFormProps) {
+  const words = useWords("stockPart");
   const carryOut = useCarryOut();
   const doing = useDoing();
   const [, go] = useLocation();
@@ -126,9 +130,9 @@ function PartForm({ part, view, name }: PartFormProps) {
   return (
     <div className="stock-form">
       <PartFields draft={draft} onChange={(change) => setDraft({ ...draft, ...change })} view={view} />
-      <ErrorBox error={doing.error} title="Not saved" />
+      <ErrorBox error={doing.error} title={words.notSaved()} />
       <Button kind="primary" isDisabled={!setting} isBusy={doing.isBusy} onPress={() => void save()}>
-        Save the part
+        {words.savePart()}
       </Button>
     </div>
   );
@@ -141,6 +145,7 @@ interface FieldsProps {
 }
 
 function PartFields({ draft, onChange, view }: FieldsProps) {
+  const words = useWords("stockPart");
   const text = (field: "number" | "name" | "unit" | "supplier" | "supplierNumber", label: string, limit: number) => (
     <TextField label={label} value={draft[field]} onChange={(value) => onChange({ [field]: value })} limit={limit} />
   );
@@ -148,40 +153,40 @@ function PartFields({ draft, onChange, view }: FieldsProps) {
   const lifeFault = draft.shelfLife.trim() === "" ? undefined : spanFault(draft.shelfLife);
   return (
     <>
-      {text("name", "Name", 80)}
-      {text("number", "The station's own number", 40)}
-      {text("unit", "Counted in", 20)}
-      {text("supplier", "Supplier, if known", 80)}
-      {text("supplierNumber", "The supplier's number, if known", 60)}
+      {text("name", words.name(), 80)}
+      {text("number", words.number(), 40)}
+      {text("unit", words.countedIn(), 20)}
+      {text("supplier", words.supplierIfKnown(), 80)}
+      {text("supplierNumber", words.supplierNumber(), 60)}
       <NumberField
-        label="Cost of one, if known"
+        label={words.costIfKnown()}
         value={draft.cost}
         onChange={(cost) => onChange({ cost })}
         isWhole={false}
         least={0}
       />
       <TextField
-        label="From ordering to shelf, if known"
-        hint={'Such as "6 weeks".'}
+        label={words.orderToShelf()}
+        hint={words.weeksHint()}
         value={draft.leadTime}
         onChange={(leadTime) => onChange({ leadTime })}
         isShort
         {...(leadFault !== undefined && { fault: leadFault })}
       />
       <Choice
-        label="How long does it keep on the shelf?"
+        label={words.howLongKeeps()}
         options={[
-          { value: "long", label: "Without end" },
-          { value: "printed", label: "To the date printed on each" },
-          { value: "life", label: "So long from the day it came" },
+          { value: "long", label: words.keepsLong() },
+          { value: "printed", label: words.keepsToPrinted() },
+          { value: "life", label: words.keepsLife() },
         ]}
         value={draft.keeps}
         onChange={(keeps) => onChange({ keeps })}
       />
       {draft.keeps === "life" && (
         <TextField
-          label="How long"
-          hint={'Such as "24 months".'}
+          label={words.howLong()}
+          hint={words.monthsHint()}
           value={draft.shelfLife}
           onChange={(shelfLife) => onChange({ shelfLife })}
           isShort
@@ -191,7 +196,7 @@ function PartFields({ draft, onChange, view }: FieldsProps) {
       {view.places.map(({ id, name }) => (
         <NumberField
           key={id}
-          label={`Least to be kept at ${name}`}
+          label={words.leastKeptAt({ place: name })}
           value={draft.keep[id]}
           onChange={(least) => onChange({ keep: { ...draft.keep, [id]: least } })}
           least={0}
@@ -203,6 +208,7 @@ function PartFields({ draft, onChange, view }: FieldsProps) {
 }
 
 function Retire({ part }: { readonly part: StockPart }) {
+  const words = useWords("stockPart");
   const carryOut = useCarryOut();
   const doing = useDoing();
   const [, go] = useLocation();
@@ -211,12 +217,12 @@ function Retire({ part }: { readonly part: StockPart }) {
     if (await doing.run(() => carryOut((now) => retirePart(now, part.id, reason.trim())))) go("/stock");
   };
   return (
-    <Section title="Take it off the list">
-      <TextField label="Because" value={reason} onChange={setReason} />
-      <ErrorBox error={doing.error} title="Not taken off" />
+    <Section title={words.takeOffList()}>
+      <TextField label={words.because()} value={reason} onChange={setReason} />
+      <ErrorBox error={doing.error} title={words.notTakenOff()} />
       <div>
         <Button tone="grave" isDisabled={reason.trim() === ""} isBusy={doing.isBusy} onPress={() => void retire()}>
-          Take it off the list
+          {words.takeOffList()}
         </Button>
       </div>
     </Section>

@@ -1,4 +1,5 @@
 import { useStation } from "#web/device/index.ts";
+import { useWords } from "#web/language/index.ts";
 
 interface PlacePickProps {
   readonly label: string;
@@ -11,12 +12,13 @@ interface PlacePickProps {
 
 /** One of the station's places. */
 export function PlacePick({ label, place, onChoose, except }: PlacePickProps) {
+  const words = useWords("stock");
   const { places } = useStation();
   return (
     <label className="field">
       <span className="field-label">{label}</span>
       <select className="field-input" value={place ?? ""} onChange={({ target }) => onChoose(target.value)}>
-        {place === undefined && <option value="">Choose a place</option>}
+        {place === undefined && <option value="">{words.choosePlace()}</option>}
         {places
           .filter(({ id }) => id !== except)
           .map(({ id, name }) => (

@@ -9,15 +9,17 @@ import { doingOf, useRecorder, useStation, type StationView } from "#web/device/
 import { sayEffect } from "#web/act/finding-choice.ts";
 import { perform } from "#web/act/acts.ts";
 import { sayThere, stockIn } from "#web/kit-view/stock-view.ts";
-import { Button, ErrorBox, Notice, Page, sayCount, Section, TextField, useDoing } from "#web/parts/index.ts";
+import { Button, ErrorBox, Notice, Page, Section, TextField, useDoing } from "#web/parts/index.ts";
 import { Choice } from "#web/parts/fields/choice.tsx";
 import { NoSuchPart } from "./no-such-part.tsx";
 import "./stock.css";
+import { useWords } from "#web/language/index.ts";
 
 const EFFECTS: readonly Effect[] = ["grounds", "limits", "notes"];
 
 /** A lot that may not be used: which kits and shelves hold it, and the finding on each kit, raised in one act. */
 export default function RecallPage() {
+  const words = useWords("stockPart");
   const { part: wanted = "" } = useParams<{ readonly part: string }>();
   const [search] = useSearchParams();
   const view = useStation();
@@ -25,7 +27,7 @@ export default function RecallPage() {
   const part = view.parts.find(({ id }) => id === wanted);
   if (!part) return <NoSuchPart />;
   return (
-    <Page title={`A lot of ${part.name} is recalled`} back={{ to: `/stock/${part.id}`, label: part.name }}>
+    <Page title={words.recallTitle({ part: part.name })} back={{ to: `/stock/${part.id}`, label: part.name }}>
       <RecallForm key={part.id} part={part} view={view} stock={stock} first={search.get("lot") ?? ""} />
     </Page>
   );
@@ -41,6 +43,8 @@ interface RecallFormProps {
 type Said = Pick<Recall, "lot" | "reason" | "effect" | "limit">;
 
 function RecallForm({ part, view, stock, first }: RecallFormProps) {
+  const words = useWords("stockPart");
+  const lineWords = useWords("kitLine");
   const recorder = useRecorder();
   const doing = useDoing();
   const [lot, setLot] = useState(first);
@@ -66,31 +70,29 @@ function RecallForm({ part, view, stock, first }: RecallFormProps) {
     });
   return (
     <div className="stock-form">
-      <TextField label="Lot, as it is marked" value={lot} onChange={setLot} isShort limit={40} />
+      <TextField label={words.lotAsMarked()} value={lot} onChange={setLot} isShort limit={40} />
       {mark !== "" && <Holders view={view} holders={holders} />}
       {made ? (
-        <Notice tone="wrong" title={`Recalled: ${made.reason}`} />
+        <Notice tone="wrong" title={words.recalledBecause({ reason: made.reason })} />
       ) : (
         <>
-          <TextField label="Why it is recalled, and by whom" value={reason} onChange={setReason} isLong limit={900} />
+          <TextField label={words.whyRecalled()} value={reason} onChange={setReason} isLong limit={900} />
           <Choice
-            label="What does it mean for a kit that holds it?"
-            options={EFFECTS.map((one) => ({ value: one, label: sayEffect(one) }))}
+            label={words.effectOnKit()}
+            options={EFFECTS.map((one) => ({ value: one, label: sayEffect(one, lineWords) }))}
             value={effect}
             onChange={setEffect}
           />
-          {effect === "limits" && (
-            <TextField label="The limit, as a vessel should hear it" value={limit} onChange={setLimit} limit={300} />
-          )}
+          {effect === "limits" && <TextField label={words.limit()} value={limit} onChange={setLimit} limit={300} />}
         </>
       )}
-      <ErrorBox error={doing.error} title="Not raised" />
+      <ErrorBox error={doing.error} title={words.notRaised()} />
       {isDone ? (
-        <Notice title="Every kit that holds it has its finding" isNews />
+        <Notice title={words.allRaised()} isNews />
       ) : (
         mayWrite(view.me.role, "lot-recalled") && (
           <Button kind="primary" isDisabled={!said || mark === ""} isBusy={doing.isBusy} onPress={() => void raise()}>
-            {open.length === 0 ? "Recall the lot" : `Recall the lot: raise it on ${sayCount(open.length, "item")}`}
+            {open.length === 0 ? words.recallLot() : words.recallRaise({ count: open.length })}
           </Button>
         )
       )}
@@ -120,20 +122,24 @@ interface HoldersProps {
 }
 
 function Holders({ view, holders: { kits, shelves } }: HoldersProps) {
+  const words = useWords("stockPart");
   return (
-    <Section title="What holds it">
-      {kits.length + shelves.length === 0 && <p>No kit and no shelf holds this lot, by what was written down.</p>}
+    <Section title={words.holders()}>
+      {kits.length + shelves.length === 0 && <p>{words.noHolders()}</p>}
       <ul className="stock-lots">
         {kits.map(({ kit, item, finding }) => (
           <li key={`${kit.id} ${item}`}>
             <Link to={`/kit/${kit.id}`}>{kit.name}</Link>, {itemName(view, kit.pattern, item)}
-            {kit.custody.kind === "away" && `, away with ${kit.custody.to}`}
-            {finding && (finding.closed ? ": put right and proved" : ": finding raised")}
+            {kit.custody.kind === "away" && words.holderAway({ who: kit.custody.to })}
+            {finding && (finding.closed ? words.findingClosed() : words.findingRaised())}
           </li>
         ))}
         {shelves.map(({ shelf, count }) => (
           <li key={shelf.place}>
-            Shelf at {view.places.find(({ id }) => id === shelf.place)?.name ?? shelf.place}: {sayThere(count)}
+            {words.shelfHolds({
+              place: view.places.find(({ id }) => id === shelf.place)?.name ?? shelf.place,
+              there: sayThere(count),
+            })}
           </li>
         ))}
       </ul>

@@ -6,6 +6,7 @@ import { TextField, useDoing } from "#web/parts/index.ts";
 import { DateField } from "#web/parts/fields/date-field.tsx";
 import { NumberField } from "#web/parts/fields/number-field.tsx";
 import { FormFoot } from "./form-foot.tsx";
+import { useWords } from "#web/language/index.ts";
 
 interface ReceiveFormProps {
   readonly part: StockPart;
@@ -17,6 +18,7 @@ interface ReceiveFormProps {
 
 /** What came: how many, of which lot, with which date on it. */
 export function ReceiveForm({ part, place, order, onDone }: ReceiveFormProps) {
+  const words = useWords("stockForms");
   const { today } = useStation();
   const carryOut = useCarryOut();
   const doing = useDoing();
@@ -32,18 +34,24 @@ export function ReceiveForm({ part, place, order, onDone }: ReceiveFormProps) {
     if (await doing.run(() => carryOut((now) => receiveStock(now, part.id, body)))) onDone();
   };
   return (
-    <section className="stock-form" aria-label={`Receive ${part.name}`}>
-      <NumberField label={`How many came, in ${part.unit}`} value={count} onChange={setCount} least={1} />
-      <TextField label="Lot, if marked" value={lot} onChange={setLot} isShort limit={40} />
-      {part.printed && <DateField label="Date printed on it" value={printed} onChange={setPrinted} />}
+    <section className="stock-form" aria-label={words.receivePart({ part: part.name })}>
+      <NumberField label={words.howManyCame({ unit: part.unit })} value={count} onChange={setCount} least={1} />
+      <TextField label={words.lotIfMarked()} value={lot} onChange={setLot} isShort limit={40} />
+      {part.printed && <DateField label={words.printedDate()} value={printed} onChange={setPrinted} />}
       <details className="extras">
-        <summary>It came on another day</summary>
-        <DateField label="Came on" value={otherDay} onChange={setOtherDay} mayBeMonth={false} isPrinted={false} />
+        <summary>{words.cameOtherDay()}</summary>
+        <DateField
+          label={words.cameOn()}
+          value={otherDay}
+          onChange={setOtherDay}
+          mayBeMonth={false}
+          isPrinted={false}
+        />
       </details>
       <FormFoot
         doing={doing}
-        failure="Not received"
-        does={otherDay === undefined ? "It came today" : "It came on that day"}
+        failure={words.notReceived()}
+        does={otherDay === undefined ? words.cameToday() : words.cameThatDay()}
         isReady={isReady}
         onSave={save}
         onLeave={onDone}

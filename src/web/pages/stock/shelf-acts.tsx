@@ -7,6 +7,7 @@ import { CountForm } from "./count-form.tsx";
 import { OrderForm } from "./order-form.tsx";
 import { ReceiveForm } from "./receive-form.tsx";
 import { TakeForm } from "./take-form.tsx";
+import { useWords } from "#web/language/index.ts";
 
 interface ShelfActsProps {
   readonly part: StockPart;
@@ -15,18 +16,19 @@ interface ShelfActsProps {
 }
 
 const ACTS = [
-  { act: "count", words: "Count it", kind: "stock-counted" },
-  { act: "receive", words: "Something came", kind: "stock-received" },
-  { act: "use", words: "Take some", kind: "stock-used" },
-  { act: "move", words: "Move some", kind: "stock-moved" },
-  { act: "scrap", words: "Scrap some", kind: "stock-scrapped" },
-  { act: "order", words: "Order some", kind: "stock-ordered" },
+  { act: "count", words: "count", kind: "stock-counted" },
+  { act: "receive", words: "somethingCame", kind: "stock-received" },
+  { act: "use", words: "takeSome", kind: "stock-used" },
+  { act: "move", words: "moveSome", kind: "stock-moved" },
+  { act: "scrap", words: "scrapSome", kind: "stock-scrapped" },
+  { act: "order", words: "orderSome", kind: "stock-ordered" },
 ] as const;
 
 type ActName = (typeof ACTS)[number]["act"];
 
 /** What can be done with a part on one shelf: one form at a time. */
 export function ShelfActs({ part, place, shelf }: ShelfActsProps) {
+  const words = useWords("stockForms");
   const { me } = useStation();
   const [act, setAct] = useState<ActName>();
   const done = () => setAct(undefined);
@@ -35,7 +37,7 @@ export function ShelfActs({ part, place, shelf }: ShelfActsProps) {
       <ButtonRow>
         {ACTS.filter(({ kind }) => mayWrite(me.role, kind)).map((one) => (
           <Button key={one.act} isOpen={act === one.act} onPress={() => setAct(act === one.act ? undefined : one.act)}>
-            {one.words}
+            {words[one.words]()}
           </Button>
         ))}
       </ButtonRow>

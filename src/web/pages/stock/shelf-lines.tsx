@@ -1,4 +1,4 @@
-import { formatDate } from "#base";
+import type { Words } from "#words";
 import type { Entry } from "#log";
 import type { PartShelf, StockLine, StockPart } from "#readiness";
 import { strikeEntry } from "#station";
@@ -7,10 +7,11 @@ import { Link } from "wouter";
 import { doingOf, useRecorder, type StationView } from "#web/device/index.ts";
 import { nameOf } from "#web/kit-view/at-hand.ts";
 import { StrikeDialog } from "#web/kit-view/strike-dialog.tsx";
-import { Button, EmptyState } from "#web/parts/index.ts";
+import { Button, EmptyState, sayDate } from "#web/parts/index.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
 import { sayKind } from "#web/parts/words/entry-words.ts";
 import { sayChange } from "./line-words.ts";
+import { useWords, withParts } from "#web/language/index.ts";
 
 interface ShelfLinesProps {
   readonly view: StationView;
@@ -23,16 +24,17 @@ const NEWEST = 40;
 
 /** Every line that made the shelf what it is, newest first. What was done before a count was in that count. */
 export function ShelfLines({ view, shelf, part }: ShelfLinesProps) {
+  const words = useWords("stockPart");
   const recorder = useRecorder();
   const [striking, setStriking] = useState<Entry>();
-  if (shelf.lines.length === 0) return <EmptyState title="Nothing was ever written of this shelf" />;
+  if (shelf.lines.length === 0) return <EmptyState title={words.neverWritten()} />;
   const own = new Map(view.entriesOf(`part:${part.id}`).map((entry) => [entry.id, entry]));
   return (
     <>
       <Table
-        caption="Lines of this shelf, newest first"
+        caption={words.lines()}
         isCaptionHidden
-        columns={columns(view, shelf, own, setStriking)}
+        columns={columns(view, shelf, own, { words, strike: setStriking })}
         rows={shelf.lines.toReversed().slice(0, NEWEST)}
         rowKey={({ entry }) => entry}
       />
@@ -52,29 +54,29 @@ function columns(
   view: StationView,
   shelf: PartShelf,
   own: ReadonlyMap<string, Entry>,
-  strike: (entry: Entry) => void,
+  { words, strike }: { readonly words: Words["stockPart"]; readonly strike: (entry: Entry) => void },
 ): readonly Column<StockLine>[] {
   const countedAt = shelf.lines.findLastIndex(({ what }) => what === "counted");
   return [
-    { key: "day", head: "Day", cell: ({ day }) => formatDate(day) },
-    { key: "what", head: "What", cell: (line) => <What line={line} view={view} place={shelf.place} /> },
-    { key: "who", head: "By", cell: ({ by }) => nameOf(view, by) },
+    { key: "day", head: words.day(), cell: ({ day }) => sayDate(day) },
+    { key: "what", head: words.what(), cell: (line) => <What line={line} view={view} place={shelf.place} /> },
+    { key: "who", head: words.by(), cell: ({ by }) => nameOf(view, by) },
     {
       key: "counts",
-      head: "Counts",
-      cell: (line) => (shelf.lines.indexOf(line) < countedAt ? "in the count already" : ""),
+      head: words.counts(),
+      cell: (line) => (shelf.lines.indexOf(line) < countedAt ? words.inCount() : ""),
     },
     {
       key: "strike",
       isAct: true,
-      head: "Strike",
+      head: words.strike(),
       cell: ({ entry, kit }: StockLine & { readonly kit?: string }) => {
         const line = own.get(entry);
-        if (line === undefined) return kit === undefined ? "" : "on the kit's page";
+        if (line === undefined) return kit === undefined ? "" : words.onKitPage();
         if (strikeEntry(doingOf(view), line, "asked").kind !== "entry") return "";
         return (
           <Button kind="quiet" onPress={() => strike(line)}>
-            Strike
+            {words.strike()}
           </Button>
         );
       },
@@ -84,13 +86,12 @@ function columns(
 
 /** What the line did to the shelf; a part fitted into a kit leads there. */
 function What({ line, view, place }: { readonly line: StockLine; readonly view: StationView; readonly place: string }) {
+  const words = useWords("stockPart");
   const kit = line.what === "used" ? line.kit : undefined;
-  const words = sayChange(line, view, place);
-  if (kit === undefined) return words;
-  const name = [...view.kits, ...view.retired].find(({ id }) => id === kit)?.name ?? kit;
-  return (
-    <>
-      {words} <Link to={`/kit/${kit}`}>{name}</Link>
-    </>
-  );
+  const kitOf = (id: string) => [...view.kits, ...view.retired].find((one) => one.id === id)?.name ?? id;
+  const placeOf = (id: string) => view.places.find((one) => one.id === id)?.name ?? id;
+  if (kit === undefined) return sayChange(line, { shelf: place, words, placeOf, kitOf });
+  return withParts(({ kit: mark }) => sayChange(line, { shelf: place, words, placeOf, kitOf: () => mark }), {
+    kit: <Link to={`/kit/${kit}`}>{kitOf(kit)}</Link>,
+  });
 }

@@ -13,29 +13,34 @@ import { ToOrder } from "./to-order.tsx";
 import { UnlistedParts } from "./unlisted-parts.tsx";
 import { useSpares, type Spare } from "./use-spares.ts";
 import "./stock.css";
+import { useWords } from "#web/language/index.ts";
+import type { Words } from "#words";
 
 /** What is on the shelves of a place, what must be ordered by which day, and what is waited for. */
 export default function StockPage() {
+  const words = useWords("stock");
+  // Here before a form opens, so that the page does not wait then.
+  useWords("stockForms");
   const view = useStation();
   const stock = stockIn(view);
   const [search, setSearch] = useSearchParams();
   const place = view.places.find(({ id }) => id === search.get("place")) ?? view.place;
   const parts = view.parts.filter(({ retired }) => retired === undefined);
   return (
-    <Page title="Parts and stock">
+    <Page title={words.title()}>
       {view.early && (
-        <Notice tone="attention" title="Not all lines are on this device yet">
-          <p>What is on a shelf is right once they are.</p>
+        <Notice tone="attention" title={words.early()}>
+          <p>{words.earlyMore()}</p>
         </Notice>
       )}
       {parts.length === 0 ? (
-        <EmptyState title="No part is on the list yet">
-          <p>A keeper puts a part on the list once, then receives and counts it. Patterns name some of them, below.</p>
+        <EmptyState title={words.noParts()}>
+          <p>{words.noPartsMore()}</p>
         </EmptyState>
       ) : (
         <>
           <PlacePick
-            label="Shelves at"
+            label={words.shelvesAt()}
             place={place.id}
             onChoose={(id) => setSearch({ place: id }, { replace: true })}
           />
@@ -48,8 +53,8 @@ export default function StockPage() {
       {mayWrite(view.me.role, "part-set") && (
         <>
           <ButtonRow>
-            <ButtonLink to="/stock/new">Put a part on the list</ButtonLink>
-            <ButtonLink to={`/place/${place.id}/labels`}>Labels and shelves</ButtonLink>
+            <ButtonLink to="/stock/new">{words.putOnList()}</ButtonLink>
+            <ButtonLink to={`/place/${place.id}/labels`}>{words.labels()}</ButtonLink>
           </ButtonRow>
           <UnlistedParts view={view} />
         </>
@@ -77,6 +82,7 @@ interface Row {
 const MANY = 12;
 
 function Shelves({ view, stock, place, parts }: ShelvesProps) {
+  const words = useWords("stock");
   const [text, setText] = useState("");
   const spares = useSpares(parts, stock, view);
   const wanted = text.trim().toLowerCase();
@@ -84,14 +90,15 @@ function Shelves({ view, stock, place, parts }: ShelvesProps) {
   const rows = found.map((part) => rowOf(part, stock, place, view.today, spares.get(part.id)));
   return (
     <>
-      {parts.length >= MANY && (
-        <TextField label="Find a part by number or name" type="search" value={text} onChange={setText} isShort />
-      )}
-      <Table caption="Shelves" isCaptionHidden columns={COLUMNS} rows={rows} rowKey={({ part }) => part.id} />
-      <p className="quiet">
-        Least for 95&nbsp;%: how many to hold of each so that nobody waits for one in 95 of 100 lead times, from how
-        many the log says were used in a year at all places. An estimate; what was counted is beside it.
-      </p>
+      {parts.length >= MANY && <TextField label={words.find()} type="search" value={text} onChange={setText} isShort />}
+      <Table
+        caption={words.shelves()}
+        isCaptionHidden
+        columns={columns(words)}
+        rows={rows}
+        rowKey={({ part }) => part.id}
+      />
+      <p className="quiet">{words.spareMore()}</p>
     </>
   );
 }
@@ -103,31 +110,34 @@ function rowOf(part: StockPart, stock: Stock, place: string, today: string, spar
   return { part, count, usable, least, ...(counted !== undefined && { counted }), ...(spare && { spare }) };
 }
 
-const COLUMNS: readonly Column<Row>[] = [
+const columns = (words: Words["stock"]): readonly Column<Row>[] => [
   {
     key: "name",
-    head: "Part",
+    head: words.part(),
     cell: ({ part }) => (
       <>
         <Link to={`/stock/${part.id}`}>{part.name}</Link> <span className="quiet">{part.number}</span>
       </>
     ),
   },
-  { key: "count", head: "On the shelf", cell: (row) => <ShelfCount row={row} /> },
-  { key: "keep", head: "Keep", align: "figures", cell: ({ least }) => (least === 0 ? "-" : least) },
+  { key: "count", head: words.onShelf(), cell: (row) => <ShelfCount row={row} /> },
+  { key: "keep", head: words.keep(), align: "figures", cell: ({ least }) => (least === 0 ? "-" : least) },
   {
     key: "spare",
-    head: "Least for 95 %",
+    head: words.spare(),
     align: "figures",
-    cell: ({ spare }) => (spare ? `${spare.stock} (${spare.perYear.toPrecision(2)} a year)` : "not known"),
+    cell: ({ spare }) =>
+      spare ? words.spareIs({ count: spare.stock, perYear: spare.perYear.toPrecision(2) }) : words.notKnown(),
   },
-  { key: "counted", head: "Counted", cell: ({ counted }) => counted ?? "never" },
+  { key: "counted", head: words.counted(), cell: ({ counted }) => counted ?? words.never() },
 ];
 
 /** The count, in words where it is not what a shelf should hold. */
 function ShelfCount({ row: { count, usable, least } }: { readonly row: Row }) {
+  const words = useWords("stock");
   if (count < 0) return <strong className="stock-wrong">{sayThere(count)}</strong>;
-  const isLow = usable < least;
-  const words = usable === count ? sayCountOf(count) : `${count}, of these ${sayCountOf(usable)} fit to use`;
-  return isLow ? <strong className="stock-wrong">{words}: low</strong> : words;
+  const counts = { count, usable: sayCountOf(usable) };
+  if (usable >= least) return usable === count ? sayCountOf(count) : words.ofTheseFit(counts);
+  const low = usable === count ? words.low({ count: sayCountOf(count) }) : words.lowOfThese(counts);
+  return <strong className="stock-wrong">{low}</strong>;
 }

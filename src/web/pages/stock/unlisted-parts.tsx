@@ -1,13 +1,15 @@
 import { Link } from "wouter";
 import type { StationView } from "#web/device/index.ts";
 import { Section } from "#web/parts/index.ts";
+import { useWords } from "#web/language/index.ts";
 
 /** Names of parts that patterns give to their items, and that no part of the list belongs to. */
 export function UnlistedParts({ view }: { readonly view: StationView }) {
-  const names = unlisted(view);
+  const words = useWords("stock");
+  const names = unlistedParts(view);
   if (names.length === 0) return null;
   return (
-    <Section title="Named by patterns, not on the list">
+    <Section title={words.unlisted()}>
       <ul className="stock-lots">
         {names.map((name) => (
           <li key={name}>
@@ -19,7 +21,8 @@ export function UnlistedParts({ view }: { readonly view: StationView }) {
   );
 }
 
-function unlisted({ patterns, parts, kits }: StationView): readonly string[] {
+/** Names of parts that patterns in use give, and that are on no list. */
+export function unlistedParts({ patterns, parts, kits }: StationView): readonly string[] {
   const inUse = new Set(kits.map(({ pattern }) => pattern));
   const held = parts.filter(({ retired }) => retired === undefined).flatMap(({ items }) => items);
   const names = [...patterns]

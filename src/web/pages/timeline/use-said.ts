@@ -1,3 +1,4 @@
+import type { Words } from "#words";
 import type { Entry } from "#log";
 import { believableOf, sayPage, sheetQuestion, type OnSceneAnswer } from "#questions";
 import { sheetMoments, type SheetMoment } from "#station";
@@ -15,7 +16,7 @@ export interface Said {
 const NOTHING: ReadonlyMap<string, string> = new Map();
 
 /** Computes, newest line first and one after the other, what the page said upon each line of a sheet; each once. */
-export function useSaid(entries: readonly Entry[]): Said {
+export function useSaid(entries: readonly Entry[], messages: Words["timeline"]): Said {
   const ask = useAsk();
   const moments = useMemo(() => sheetMoments(entries).toReversed(), [entries]);
   const [words, setWords] = useState(NOTHING);
@@ -23,12 +24,12 @@ export function useSaid(entries: readonly Entry[]): Said {
   useEffect(() => {
     const leaving = new AbortController();
     const left = moments.filter(({ entry }) => !done.current.has(entry));
-    void sayAll(ask, left, leaving.signal, (entry, said) => {
+    void sayAll(ask, left, leaving.signal, messages, (entry, said) => {
       done.current = new Map([...done.current, [entry, said]]);
       setWords(done.current);
     });
     return () => leaving.abort();
-  }, [ask, moments]);
+  }, [ask, moments, messages]);
   const awaited = new Set(moments.flatMap(({ entry }) => (words.has(entry) ? [] : [entry])));
   return { words, awaited };
 }
@@ -39,6 +40,7 @@ async function sayAll(
   ask: Ask,
   moments: readonly SheetMoment[],
   leaving: AbortSignal,
+  messages: Words["timeline"],
   say: (entry: string, words: string) => void,
 ): Promise<void> {
   for (const { entry, casualty, at } of moments) {
@@ -46,7 +48,7 @@ async function sayAll(
     const question = sheetQuestion(believableOf(casualty).casualty, Date.parse(at));
     const words = await ask("on-scene", question).then(
       (answer) => sayPage(answer as OnSceneAnswer),
-      () => "Not computed",
+      () => messages.notComputed(),
     );
     if (!leaving.aborted) say(entry, words);
   }

@@ -1,5 +1,6 @@
 import { useMemo, useState } from "react";
 import { useParams } from "wouter";
+import { useWords, withParts } from "#web/language/index.ts";
 import { useRecorder, useStation } from "#web/device/index.ts";
 import { EmptyState, Page, Progress, Section } from "#web/parts/index.ts";
 import { KitActs } from "#web/act/acts.ts";
@@ -8,6 +9,7 @@ import { CardDate } from "#web/act/card-date.tsx";
 import { CardStage } from "./card-entry/card-stage.tsx";
 import { CardTurn } from "./card-entry/card-entering.ts";
 import { cardRows, isFilled } from "./card-entry/card-rows.ts";
+import { useRunnerWords } from "./runner/use-runner-words.ts";
 import { OpenForm } from "./runner/open-form.tsx";
 import { NoSuchKit } from "#web/kit-view/no-such-kit.tsx";
 import "./card-entry/card-entry.css";
@@ -15,15 +17,17 @@ import "./card-entry/card-entry.css";
 /** Types up a filled paper card at the desk: one box a line, Enter to the next, the card's own numbers. */
 export default function CardEntryPage() {
   const { id = "" } = useParams<{ readonly id: string }>();
+  useRunnerWords();
+  const words = useWords("turnaroundRecord");
   const at = findKit(useStation(), id);
   if (!at) return <NoSuchKit />;
   const open = withTurnaround(at);
   return (
-    <Page title={`Enter a card for ${at.kit.name}`} back={{ to: `/kit/${at.kit.id}`, label: at.kit.name }}>
+    <Page title={words.cardFor({ kit: at.kit.name })} back={{ to: `/kit/${at.kit.id}`, label: at.kit.name }}>
       {open ? (
         <Card key={open.turnaround.id} open={open} />
       ) : (
-        <Section title="First, the top of the card">
+        <Section title={words.topOfCard()}>
           <OpenForm at={at} />
         </Section>
       )}
@@ -34,6 +38,7 @@ export default function CardEntryPage() {
 function Card({ open }: { readonly open: OpenKit }) {
   const { pattern, turnaround, kit, view } = open;
   const recorder = useRecorder();
+  const words = useWords("turnaroundRecord");
   const acts = useMemo(() => new KitActs(recorder, view, kit), [recorder, view, kit]);
   const [filledAt, setFilledAt] = useState<string>();
   const [turn] = useState(() => new CardTurn());
@@ -47,14 +52,11 @@ function Card({ open }: { readonly open: OpenKit }) {
     <>
       <CardDate onChange={setFilledAt} />
       {filledAt === undefined ? (
-        <EmptyState title="Enter first when the card was filled in" />
+        <EmptyState title={words.whenFilled()} />
       ) : (
         <>
-          <p>
-            In each box type what the card says: <kbd>s</kbd> seen, <kbd>w</kbd> found wrong, <kbd>n</kbd> and why not
-            possible, or the reading. Enter saves the box and goes to the next.
-          </p>
-          <Progress label="Boxes entered" value={rows.filter(isFilled).length} of={rows.length} />
+          <p>{withParts(words.howToType, { s: <kbd>s</kbd>, w: <kbd>w</kbd>, n: <kbd>n</kbd> })}</p>
+          <Progress label={words.boxesEntered()} value={rows.filter(isFilled).length} of={rows.length} />
           {stages.map((name) => (
             <CardStage
               key={name}

@@ -1,7 +1,9 @@
 import { isInputError } from "#base";
 import { loadPattern, nameOf, openDraft, type Pattern } from "#kit";
 import type { DraftsReply } from "#station";
+import type { Words } from "#words";
 import { useCallback, useEffect, useId, useState } from "react";
+import { useWords } from "#web/language/index.ts";
 import { patternDraft } from "#web/act/pattern-draft.ts";
 import { DRY_KIT, DryDevice, useStation, useThisDevice } from "#web/device/index.ts";
 import type { Reply } from "#web/device/sync/server-door.ts";
@@ -10,20 +12,19 @@ import { Button, ErrorBox, GloveRow, Notice, Page, Section } from "#web/parts/in
 import { Runner } from "./runner/runner.tsx";
 import "./dry-run.css";
 
-const BACK = { to: "/patterns", label: "Patterns" };
-
 /** Walks a draft in the runner itself, over a station in memory. */
 export default function DryRunPage() {
   const [walked, walk] = useState<Pattern>();
+  const words = useWords("turnaroundRecord");
   if (walked === undefined) return <PickDraft onPick={walk} />;
   return (
     <div className="dry-run">
       <p className="dry-run-told" role="note">
         <span>
-          <strong>Dry run: nothing is written to the log.</strong> Start no engine and open no fuel for it.
+          <strong>{words.dryRun()}</strong> {words.dryRunMore()}
         </span>
         <Button kind="quiet" onPress={() => walk(undefined)}>
-          End it
+          {words.endIt()}
         </Button>
       </p>
       <DryDevice pattern={walked}>
@@ -35,16 +36,17 @@ export default function DryRunPage() {
 
 function Walk({ onEnd }: { readonly onEnd: () => void }) {
   const at = findKit(useStation(), DRY_KIT);
+  const words = useWords("turnaroundRecord");
   const open = at && withTurnaround(at);
   if (open) return <Runner key={open.turnaround.id} open={open} />;
   return (
-    <Page title="The dry run is over" frame="full">
-      <Notice title="Nothing of it was written">
-        <p>The draft is as it was. Go back to it, or walk it again.</p>
+    <Page title={words.dryOver()} frame="full">
+      <Notice title={words.dryOverNews()}>
+        <p>{words.dryOverMore()}</p>
       </Notice>
       <GloveRow>
         <Button kind="primary" onPress={onEnd}>
-          Back to the drafts
+          {words.backToDrafts()}
         </Button>
       </GloveRow>
     </Page>
@@ -59,6 +61,7 @@ interface Laid {
 /** The draft of this device, those laid out at the station, or a file. */
 function PickDraft({ onPick }: { readonly onPick: (pattern: Pattern) => void }) {
   const view = useStation();
+  const words = useWords("turnaroundRecord");
   const drafts = useLaidOut();
   const [error, setError] = useState<unknown>();
   const own = patternDraft.read();
@@ -71,22 +74,19 @@ function PickDraft({ onPick }: { readonly onPick: (pattern: Pattern) => void }) 
     }
   };
   return (
-    <Page title="Dry run of a draft" back={BACK}>
-      <p>
-        Every line, clock and caution as in a turnaround, on a kit that is nowhere. Nothing is written to the log,
-        nothing is sent, and it is gone when the page is left.
-      </p>
-      <ErrorBox error={error} title="It cannot be walked yet" />
-      <Section title="Which draft?">
+    <Page title={words.dryOfDraft()} back={{ to: "/patterns", label: words.patterns() }}>
+      <p>{words.dryOfDraftMore()}</p>
+      <ErrorBox error={error} title={words.notWalked()} />
+      <Section title={words.whichDraft()}>
         <div className="dry-run-picks">
           {own.text !== "" && (
             <Button kind="primary" wide onPress={() => pick({ text: own.text, beside: patternDraft.beside() })}>
-              On this device: {titleOf(own.text)}
+              {words.onThisDevice({ draft: titleOf(own.text, words) })}
             </Button>
           )}
           {drafts.map((one) => (
             <Button key={one.by} kind="primary" wide onPress={() => pick(one)}>
-              Laid out by {nameOfPerson(view, one.by)}: {titleOf(one.text)}
+              {words.laidOutBy({ person: nameOfPerson(view, one.by), draft: titleOf(one.text, words) })}
             </Button>
           ))}
           <PickFile onPick={(text) => pick({ text, beside: {} })} />
@@ -109,10 +109,11 @@ function useLaidOut(): DraftsReply["drafts"] {
 
 function PickFile({ onPick }: { readonly onPick: (text: string) => void }) {
   const id = useId();
+  const words = useWords("turnaroundRecord");
   return (
     <p>
       <label htmlFor={id} className="button button-plain">
-        From a pattern file
+        {words.fromFile()}
       </label>
       <input
         id={id}
@@ -136,8 +137,8 @@ function patternOf({ text, beside }: Laid): Pattern {
   });
 }
 
-/** "ossel-200@3", read off the file's own lines: the whole file takes too long to read for a button. */
-function titleOf(text: string): string {
+/** "ossel-200, version 3", read off the file's own lines: the whole file takes too long to read for a button. */
+function titleOf(text: string, words: Words["turnaroundRecord"]): string {
   const field = (name: string) => new RegExp(`^${name}: *([^#\\r\\n]+)`, "m").exec(text)?.[1]?.trim() ?? "?";
-  return `${field("id")}, version ${field("version")}`;
+  return words.draftVersion({ pattern: field("id"), version: field("version") });
 }

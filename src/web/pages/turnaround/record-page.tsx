@@ -1,6 +1,7 @@
 import { Fragment } from "react";
 import { useParams, useSearchParams } from "wouter";
 import { renewalsOf, runsOf, summaryOf, type RecordRead } from "#station";
+import { useWords } from "#web/language/index.ts";
 import { useStation } from "#web/device/index.ts";
 import { usePreferences } from "#web/theme/index.ts";
 import { EmptyState, Page } from "#web/parts/index.ts";
@@ -19,6 +20,7 @@ export default function RecordPage() {
   const { id = "", turnaround: wanted = "" } = useParams<{ readonly id: string; readonly turnaround: string }>();
   const [search] = useSearchParams();
   const { units } = usePreferences();
+  const words = useWords("turnaroundRecord");
   const at = findKitEver(useStation(), id);
   if (!at) return <NoSuchKit />;
   const { kit, pattern, view } = at;
@@ -28,21 +30,22 @@ export default function RecordPage() {
   const under = view.patterns.get(turnaround.pattern ?? kit.pattern) ?? pattern;
   const record = readRecord(at, turnaround, under, units);
   return (
-    <Page title={`Turnaround of ${kit.name}`} back={back}>
+    <Page title={words.title({ kit: kit.name })} back={back}>
       {search.has("closed") && <ClosedNews at={at} />}
       <RecordHead record={record} />
       <RecordExceptions record={record} />
-      <RecordPart title="Renewed, and dates read" table={renewalsOf(record)} />
-      <RecordPart title="Clocks, pulls, primes and delivery" table={runsOf(record)} />
+      <RecordPart title={words.renewed()} table={renewalsOf(record)} />
+      <RecordPart title={words.runs()} table={runsOf(record)} />
       <RecordLines record={record} />
     </Page>
   );
 }
 
 function NoSuchRecord({ back }: { readonly back: { readonly to: string; readonly label: string } }) {
+  const words = useWords("turnaroundRecord");
   return (
-    <Page title="No such turnaround" back={back}>
-      <EmptyState title="This device knows no such turnaround of this kit" />
+    <Page title={words.noTurnaround()} back={back}>
+      <EmptyState title={words.noTurnaroundNews()} />
     </Page>
   );
 }
@@ -50,6 +53,7 @@ function NoSuchRecord({ back }: { readonly back: { readonly to: string; readonly
 /** When it began and ended, by whom, the seal before and after, who else saw it, and the paper. */
 function RecordHead({ record }: { readonly record: RecordRead }) {
   const { kit, turnaround } = record;
+  const words = useWords("turnaroundRecord");
   return (
     <>
       <dl className="record-facts">
@@ -65,7 +69,7 @@ function RecordHead({ record }: { readonly record: RecordRead }) {
           href={`/api/paper/turnaround/${kit.id}/${turnaround.id}.pdf`}
           name={`turnaround-${turnaround.opened.at.slice(0, 10)}`}
         >
-          Record as PDF
+          {words.pdf()}
         </PaperLink>
       </p>
     </>

@@ -1,4 +1,5 @@
 import { useParams } from "wouter";
+import { useWords } from "#web/language/index.ts";
 import { useStation } from "#web/device/index.ts";
 import { Page } from "#web/parts/index.ts";
 import { FlushPanel } from "#web/kit-view/flush-panel.tsx";
@@ -11,11 +12,12 @@ import { Runner } from "./runner/runner.tsx";
 export default function TurnaroundPage() {
   const { id = "" } = useParams<{ readonly id: string }>();
   const at = findKit(useStation(), id);
+  const words = useWords("turnaround");
   if (!at) return <NoSuchKit />;
   const open = withTurnaround(at);
   if (open) return <Runner key={open.turnaround.id} open={open} />;
   return (
-    <Page title={`Open ${at.kit.name}`} back={{ to: `/kit/${at.kit.id}`, label: at.kit.name }}>
+    <Page title={words.open({ kit: at.kit.name })} back={{ to: `/kit/${at.kit.id}`, label: at.kit.name }}>
       <FlushPanel at={at} />
       <OpenForm at={at} />
     </Page>

@@ -9,24 +9,28 @@ import { NumberField } from "#web/parts/fields/number-field.tsx";
 import { useRefused, type Refused } from "#web/parts/fields/use-refused.ts";
 import { SamplePanel } from "./sample-panel.tsx";
 import "./visits.css";
+import { useWords } from "#web/language/index.ts";
+import type { Words } from "#words";
 
 /** Common practice: nine times in ten at least one is seen where a tenth is wrong. */
 const USUAL = { chance: 90, share: 10 } as const;
 
 /** Begins a visit: places, the rule, and how much that comes to; what is drawn shows once it is written. */
 export default function BeginVisitPage() {
+  const words = useWords("visits");
   const { me, early } = useStation();
   return (
-    <Page title="Begin a visit" back={{ to: "/visits", label: "Visits" }}>
+    <Page title={words.begin()} back={{ to: "/visits", label: words.title() }}>
       <div className="visit-form">
-        {!mayWrite(me.role, "visit-begun") && <Notice title="A visit is begun by an assessor or a keeper" />}
-        {early ? <Notice title="The log is still on its way: a sample is drawn once it is here" /> : <BeginForm />}
+        {!mayWrite(me.role, "visit-begun") && <Notice title={words.whoBegins()} />}
+        {early ? <Notice title={words.early()} /> : <BeginForm />}
       </div>
     </Page>
   );
 }
 
 function BeginForm() {
+  const words = useWords("visits");
   const view = useStation();
   const carryOut = useCarryOut();
   const doing = useDoing();
@@ -48,26 +52,26 @@ function BeginForm() {
       {size && wish && !refused.isAny ? (
         <SamplePanel size={size} wish={wish} />
       ) : (
-        <p className="quiet">{whyNotYet(places, rule)}</p>
+        <p className="quiet">{whyNotYet(places, rule, words)}</p>
       )}
-      <ErrorBox error={doing.error} title="Not begun" />
+      <ErrorBox error={doing.error} title={words.notBegun()} />
       <Button
         kind="primary"
         isDisabled={!size || size.kits === 0 || refused.isAny}
         isBusy={doing.isBusy}
         onPress={() => void begin()}
       >
-        Begin the visit and draw
+        {words.beginAndDraw()}
       </Button>
     </>
   );
 }
 
 /** In per cent, and a number of kits; undefined where what was typed is none. */
-function whyNotYet(places: readonly string[], { chance, share }: Rule): string {
-  if (places.length === 0) return "Choose the places first.";
-  if (!isPercent(chance) || !isPercent(share)) return "Write chance and share as more than 0 and less than 100.";
-  return "Write the number of kits as its field allows, or leave it empty.";
+function whyNotYet(places: readonly string[], { chance, share }: Rule, words: Words["visits"]): string {
+  if (places.length === 0) return words.choosePlaces();
+  if (!isPercent(chance) || !isPercent(share)) return words.writeRule();
+  return words.writeKits();
 }
 
 interface Rule {
@@ -99,17 +103,18 @@ interface PlacesProps {
 }
 
 function Places({ picked, onPick }: PlacesProps) {
+  const words = useWords("visits");
   const { places, kits } = useStation();
   return (
     <fieldset className="visit-picks">
-      <legend className="field-label">Which places are visited?</legend>
+      <legend className="field-label">{words.whichPlaces()}</legend>
       {places.map(({ id, name }) => {
         const isPicked = picked.includes(id);
         const count = kits.filter(({ place }) => place === id).length;
         const toggle = () => onPick(isPicked ? picked.filter((one) => one !== id) : [...picked, id]);
         return (
           <Button key={id} wide isPressed={isPicked} onPress={toggle}>
-            {name}, {count === 1 ? "1 kit" : `${count} kits`}
+            {words.placeKits({ place: name, count })}
           </Button>
         );
       })}
@@ -126,25 +131,26 @@ interface RuleProps {
 
 /** The rule, in words of what it does. */
 function RuleFields({ rule, most, onChange, refused }: RuleProps) {
+  const words = useWords("visits");
   return (
-    <Section title="The rule">
+    <Section title={words.rule()}>
       <NumberField
-        label="Chance of seeing at least one wrong, in per cent"
-        hint="90 is usual. 100 would mean looking at nearly every line."
+        label={words.chance()}
+        hint={words.chanceHint()}
         value={rule.chance}
         onChange={(chance) => onChange({ ...rule, chance })}
         isWhole={false}
       />
       <NumberField
-        label="If so many were wrong, in per cent of all"
-        hint="10 is usual: a tenth, rounded up. Fewer means a larger sample."
+        label={words.share()}
+        hint={words.shareHint()}
         value={rule.share}
         onChange={(share) => onChange({ ...rule, share })}
         isWhole={false}
       />
       <NumberField
-        label="Kits to be opened, where the rule's number is not wanted"
-        hint="Empty: the same rule is used for kits."
+        label={words.kits()}
+        hint={words.kitsHint()}
         value={rule.kits}
         onChange={(kits, isRefused) => {
           onChange({ ...rule, kits });

@@ -1,4 +1,4 @@
-import { sayPercent } from "#words";
+import { sayPercent, type Words } from "#words";
 import { drawnIn, type Visit, type VisitedLine } from "#readiness";
 import {
   reachOf,
@@ -13,68 +13,61 @@ import { useMemo } from "react";
 import { Link } from "wouter";
 import { useStation } from "#web/device/index.ts";
 import { CautionBox } from "#web/parts/caution-box.tsx";
-import { Notice, Section, Timestamp, sayCount } from "#web/parts/index.ts";
+import { Notice, Section, Timestamp } from "#web/parts/index.ts";
 import { PaperLink } from "#web/parts/paper-link.tsx";
 import { Table, type Column } from "#web/parts/table.tsx";
 import { nameOf } from "#web/kit-view/at-hand.ts";
 import { DifferedTable } from "./differed-table.tsx";
+import { useWords, withParts } from "#web/language/index.ts";
 
 /** What a visit showed: how far both agree, what was missed, and each kit. */
 export function ComparePanel({ visit }: { readonly visit: Visit }) {
+  const words = useWords("visit");
   const view = useStation();
   const result = useMemo(() => visitResult(visit, view), [visit, view]);
   return (
     <div className="visit-form">
       <Agreement result={result} />
       <NotTurnedRound kits={result.kits} />
+      <DifferedTable title={words.missedByKeeper()} about={words.missedMore()} lines={result.missed} />
+      <DifferedTable title={words.falseAlarms()} about={words.falseMore()} lines={result.falseAlarms} />
+      <DifferedTable title={words.readOtherwise()} lines={result.readOtherwise} />
       <DifferedTable
-        title="Missed by the keeper"
-        about="Written as right, and found wrong in the visit. Something may have changed since it was written."
-        lines={result.missed}
-      />
-      <DifferedTable
-        title="False alarms"
-        about="Stood as wrong in the log, and found right in the visit: prove the finding, then it closes."
-        lines={result.falseAlarms}
-      />
-      <DifferedTable title="Right by both, and read otherwise" lines={result.readOtherwise} />
-      <DifferedTable
-        title="Not compared"
+        title={words.notCompared()}
         lines={result.lines.filter(({ outcome }) => ["left", "not-possible", "not-at-hand"].includes(outcome))}
       />
-      <Section title="Kit by kit">
-        <Table caption="Kit by kit" isCaptionHidden columns={KITS} rows={result.kits} rowKey={({ id }) => id} />
+      <Section title={words.kitByKit()}>
+        <Table
+          caption={words.kitByKit()}
+          isCaptionHidden
+          columns={kitColumns(words)}
+          rows={result.kits}
+          rowKey={({ id }) => id}
+        />
       </Section>
       <Facts visit={visit} result={result} />
       <PaperLink href={`/api/paper/visit/${visit.id}.pdf`} name={`visit-${visit.begun.at.slice(0, 10)}`}>
-        Report of this visit as PDF
+        {words.report()}
       </PaperLink>
     </div>
   );
 }
 
 function Agreement({ result: { agreed, kappa, wrong, lines } }: { readonly result: VisitResult }) {
-  if (!agreed) return <Notice title="Nothing could be compared" />;
+  const words = useWords("visit");
+  if (!agreed) return <Notice title={words.nothingCompared()} />;
   const count = (outcome: VisitedLine["outcome"]) => lines.filter((line) => line.outcome === outcome).length;
   const rows: readonly Called[] = [
     { keeper: "right", right: count("both-right"), wrong: count("missed") },
     { keeper: "wrong", right: count("false-alarm"), wrong: count("both-wrong") },
   ];
   return (
-    <Section title="Agreement">
-      <p className="visit-size">Both say the same on {sayCounted(agreed)}</p>
+    <Section title={words.agreement()}>
+      <p className="visit-size">{words.bothSay({ agreed: sayCounted(agreed) })}</p>
       <p>{sayKappa(kappa)}</p>
-      {wrong && <p>Found wrong in the visit: {sayCounted(wrong)} of the lines looked at.</p>}
-      <Table
-        caption="Lines compared, by what each called them"
-        columns={CALLED}
-        rows={rows}
-        rowKey={(row) => row.keeper}
-      />
-      <p className="quiet">
-        In brackets from where to where it may lie, nineteen times in twenty, if lines were independent. Lines of one
-        kit hang together, so it is a little wider.
-      </p>
+      {wrong && <p>{words.foundWrong({ wrong: sayCounted(wrong) })}</p>}
+      <Table caption={words.called()} columns={calledColumns(words)} rows={rows} rowKey={(row) => row.keeper} />
+      <p className="quiet">{words.calledMore()}</p>
     </Section>
   );
 }
@@ -85,44 +78,43 @@ interface Called {
   readonly wrong: number;
 }
 
-const CALLED: readonly Column<Called>[] = [
-  { key: "keeper", head: "Keeper", cell: ({ keeper }) => `Keeper wrote ${keeper}` },
-  { key: "right", head: "Assessor saw right", align: "figures", cell: ({ right }) => right },
-  { key: "wrong", head: "Assessor saw wrong", align: "figures", cell: ({ wrong }) => wrong },
+const calledColumns = (words: Words["visit"]): readonly Column<Called>[] => [
+  {
+    key: "keeper",
+    head: words.keeper(),
+    cell: ({ keeper }) => (keeper === "right" ? words.keeperRight() : words.keeperWrong()),
+  },
+  { key: "right", head: words.assessorRight(), align: "figures", cell: ({ right }) => right },
+  { key: "wrong", head: words.assessorWrong(), align: "figures", cell: ({ wrong }) => wrong },
 ];
 
 function NotTurnedRound({ kits }: Pick<VisitResult, "kits">) {
+  const words = useWords("visit");
   const left = kits.filter(({ isNotTurnedRound }) => isNotTurnedRound);
   if (left.length === 0) return null;
   return (
-    <CautionBox signal="WARNING" hazard="Looked into, and by the log never opened">
-      <p>
-        {left.map(({ kit, id }) => kit?.name ?? id).join(", ")}: a pump that was looked into and not turned round may
-        fail on the boat that needs it. Where a seal was broken, open the kit in the log, turn it round and seal it.
-      </p>
+    <CautionBox signal="WARNING" hazard={words.notTurned()}>
+      <p>{words.notTurnedMore({ kits: left.map(({ kit, id }) => kit?.name ?? id).join(", ") })}</p>
     </CautionBox>
   );
 }
 
-const KITS: readonly Column<VisitedKitResult>[] = [
-  { key: "kit", head: "Kit", cell: ({ kit, id }) => (kit ? <Link to={`/kit/${id}`}>{kit.name}</Link> : id) },
+const kitColumns = (words: Words["visit"]): readonly Column<VisitedKitResult>[] => [
+  { key: "kit", head: words.kit(), cell: ({ kit, id }) => (kit ? <Link to={`/kit/${id}`}>{kit.name}</Link> : id) },
   {
     key: "with",
-    head: "Compared with",
+    head: words.comparedWith(),
     cell: ({ id, turnaround, kit }) =>
-      kit ? (
-        <Link to={`/kit/${id}/turnaround/${turnaround}/record`}>{`Turnaround of ${dayOf(kit, turnaround)}`}</Link>
-      ) : (
-        ""
-      ),
+      kit ? <Link to={`/kit/${id}/turnaround/${turnaround}/record`}>{sayTurnaround(kit, turnaround, words)}</Link> : "",
   },
-  { key: "lines", head: "Lines", align: "figures", cell: ({ lines }) => lines.length },
-  { key: "missed", head: "Missed", align: "figures", cell: (row) => countOf(row, "missed") },
-  { key: "false", head: "False alarms", align: "figures", cell: (row) => countOf(row, "false-alarm") },
+  { key: "lines", head: words.lines(), align: "figures", cell: ({ lines }) => lines.length },
+  { key: "missed", head: words.missed(), align: "figures", cell: (row) => countOf(row, "missed") },
+  { key: "false", head: words.falseAlarms(), align: "figures", cell: (row) => countOf(row, "false-alarm") },
 ];
 
-function dayOf(kit: NonNullable<VisitedKitResult["kit"]>, turnaround: string): string {
-  return kit.turnarounds.find(({ id }) => id === turnaround)?.closed?.at.slice(0, 10) ?? "before";
+function sayTurnaround(kit: NonNullable<VisitedKitResult["kit"]>, turnaround: string, words: Words["visit"]): string {
+  const day = kit.turnarounds.find(({ id }) => id === turnaround)?.closed?.at.slice(0, 10);
+  return day === undefined ? words.turnaroundBefore() : words.turnaroundOf({ day });
 }
 
 function countOf({ lines }: VisitedKitResult, outcome: VisitedLine["outcome"]): number {
@@ -131,37 +123,46 @@ function countOf({ lines }: VisitedKitResult, outcome: VisitedLine["outcome"]): 
 
 /** Who, when, the rule and the sample. */
 function Facts({ visit, result }: { readonly visit: Visit; readonly result: VisitResult }) {
-  const view = useStation();
+  const words = useWords("visit");
   const { begun, ended } = visit;
   const drawn = begun.of.filter(({ lines }) => lines !== undefined).length;
   return (
-    <Section title="How it was drawn">
+    <Section title={words.howDrawn()}>
       <p>
-        Begun by {nameOf(view, begun.by)}, <Timestamp at={begun.at} />
-        {ended && (
-          <>
-            ; ended by {nameOf(view, ended.by)}, <Timestamp at={ended.at} />
-          </>
-        )}
-        . {ended?.reason !== undefined && `Lines were left out: ${ended.reason}`}
+        <BegunEnded visit={visit} /> {ended?.reason !== undefined && words.linesLeftOut({ reason: ended.reason })}
       </p>
       <p>
-        {sayCount(drawn, "kit")} of {begun.of.length} and {sayCount(drawnIn(visit).length, "line")} in them were drawn.
-        Asked for was to see at least one wrong with a chance of {sayPercent(begun.chance)} where{" "}
-        {sayPercent(begun.share)} are.
+        {words.drawn({
+          kits: drawn,
+          all: begun.of.length,
+          lines: drawnIn(visit).length,
+          chance: sayPercent(begun.chance),
+          share: sayPercent(begun.share),
+        })}
       </p>
       <p>
         <strong>{sayReach(visit, reachOf(visit, result))}</strong>
       </p>
       <p>
-        Seed <span className="visit-seed">{begun.seed}</span>. {DRAWN[result.drawnAgain]}
+        {withParts(words.seed, { seed: <span className="visit-seed">{begun.seed}</span> })}{" "}
+        {words[DRAWN[result.drawnAgain]]()}
       </p>
     </Section>
   );
 }
 
-const DRAWN: Readonly<Record<VisitResult["drawnAgain"], string>> = {
-  same: "Drawn again from the seed, it is the same sample.",
-  other: "Drawn again from the seed, it is another sample: lines were struck since, or it was not drawn by this rule.",
-  "not-known": "This device does not have all lines to draw it again.",
-};
+function BegunEnded({ visit: { begun, ended } }: { readonly visit: Visit }) {
+  const words = useWords("visit");
+  const view = useStation();
+  const who = nameOf(view, begun.by);
+  const at = <Timestamp at={begun.at} />;
+  if (!ended) return withParts((mark) => words.begunBy({ ...mark, who }), { at });
+  const ender = nameOf(view, ended.by);
+  return withParts((marks) => words.begunEndedBy({ ...marks, who, ender }), { at, ended: <Timestamp at={ended.at} /> });
+}
+
+const DRAWN = {
+  same: "drawnSame",
+  other: "drawnOther",
+  "not-known": "drawnNotKnown",
+} as const satisfies Record<VisitResult["drawnAgain"], keyof Words["visit"]>;

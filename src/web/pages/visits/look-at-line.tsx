@@ -16,6 +16,7 @@ import { usePreferences } from "#web/theme/index.ts";
 import { FoundDialog } from "./found-dialog.tsx";
 import { useLooking } from "./use-looking.ts";
 import type { LineToLook } from "./visit-at-hand.ts";
+import { useWords, withParts } from "#web/language/index.ts";
 
 interface LookProps {
   readonly visit: Visit;
@@ -28,6 +29,7 @@ interface LookProps {
 
 /** One line looked at again: what to do, what right is, the reading, and the three answers. */
 export function LookAtLine({ visit, line, progress, onDone, onLater }: LookProps) {
+  const words = useWords("visit");
   const { today } = useStation();
   const { units } = usePreferences();
   const kept = useAskDraft(`visit.${visit.id}`, line.key);
@@ -37,16 +39,16 @@ export function LookAtLine({ visit, line, progress, onDone, onLater }: LookProps
   const [asks, setAsks] = useState<"why" | "what">();
   const close = () => setAsks(undefined);
   return (
-    <section aria-label="Line" className="visit-line">
+    <section aria-label={words.line()} className="visit-line">
       <Where line={line} progress={progress} />
       {line.ofKit.turnaround === undefined && <StillShut line={line} />}
       <What line={line} />
-      {line.seen && <Notice title="You have looked at this line: an answer now takes the place of the one before" />}
+      {line.seen && <Notice title={words.seenBefore()} />}
       <ReadingFields check={line.ofCheck} kept={kept} reading={reading} />
       {looking.refusal !== undefined && !isSaid(reading, looking.refusal) && (
         <Notice tone="wrong" title={looking.refusal} isNews />
       )}
-      <ErrorBox error={looking.error} title="Not saved" />
+      <ErrorBox error={looking.error} title={words.notSaved()} />
       <AnswerBar
         check={line.ofCheck}
         reading={reading}
@@ -56,12 +58,12 @@ export function LookAtLine({ visit, line, progress, onDone, onLater }: LookProps
         onNotPossible={() => setAsks("why")}
       />
       <Button wide onPress={onLater}>
-        Leave it for later
+        {words.later()}
       </Button>
       <details className="extras" open={kept.draft.note !== ""}>
-        <summary>Note with this answer</summary>
+        <summary>{words.noteWith()}</summary>
         <TextField
-          label="Note"
+          label={words.note()}
           value={kept.draft.note}
           onChange={(note) => kept.change({ note })}
           isLong
@@ -75,29 +77,27 @@ export function LookAtLine({ visit, line, progress, onDone, onLater }: LookProps
 }
 
 function Where({ line, progress }: Pick<LookProps, "line" | "progress">) {
+  const words = useWords("visit");
   return (
     <div className="visit-where">
       <h2>{line.ofKit.name}</h2>
-      <span className="quiet">
-        {line.stage}, line {line.atStep.line}. {progress}
-      </span>
+      <span className="quiet">{words.where({ stage: line.stage, line: line.atStep.line, progress })}</span>
     </div>
   );
 }
 
 /** The log has it shut: who may opens it, and turns it round afterwards. */
 function StillShut({ line: { ofKit } }: Pick<LookProps, "line">) {
+  const words = useWords("visit");
   return (
-    <Notice tone="attention" title={`By the log ${ofKit.name} is shut`}>
-      <p>
-        Look inside once its keeper has <Link to={`/kit/${ofKit.id}/turnaround`}>opened it</Link>, and before they
-        answer.
-      </p>
+    <Notice tone="attention" title={words.isShut({ kit: ofKit.name })}>
+      <p>{withParts(words.isShutMore, { opened: <Link to={`/kit/${ofKit.id}/turnaround`}>{words.opened()}</Link> })}</p>
     </Notice>
   );
 }
 
 function What({ line: { atStep, ofCheck } }: Pick<LookProps, "line">) {
+  const words = useWords("visit");
   const { units } = usePreferences();
   const limits = sayLimits(ofCheck, units);
   const cautions = atStep.cautions.map(findCaution).filter((caution) => caution !== undefined);
@@ -107,10 +107,10 @@ function What({ line: { atStep, ofCheck } }: Pick<LookProps, "line">) {
         <CautionText key={caution.id} caution={caution} />
       ))}
       <p className="visit-step">{ofCheck.ask}</p>
-      <p className="quiet">The line reads: {atStep.text}</p>
+      <p className="quiet">{words.lineReads({ text: atStep.text })}</p>
       <p className="ask-expect">
-        Right is: {ofCheck.expect}
-        {limits !== undefined && <strong className="ask-limits"> Limit: {limits}</strong>}
+        {words.rightIs({ expect: ofCheck.expect })}
+        {limits !== undefined && <strong className="ask-limits"> {words.limit({ limits })}</strong>}
       </p>
     </>
   );

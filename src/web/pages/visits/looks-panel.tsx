@@ -6,16 +6,18 @@ import { Button, Notice } from "#web/parts/index.ts";
 import { EndPanel } from "./end-panel.tsx";
 import { LookAtLine } from "./look-at-line.tsx";
 import { linesToLook, type LineToLook } from "./visit-at-hand.ts";
+import { useWords } from "#web/language/index.ts";
 
 /** A visit that is on: one line at a time, blind. Nothing here knows what the keeper wrote. */
 export function LooksPanel({ visit }: { readonly visit: Visit }) {
+  const words = useWords("visit");
   const view = useStation();
   const [chosen, setChosen] = useState<string>();
   const lines = linesToLook(view, visit);
   const next = lines.find(({ seen }) => !seen);
   const line = lines.find(({ key }) => key === chosen) ?? next;
   if (!mayWrite(view.me.role, "line-reexamined")) {
-    return <Notice title="A visit is on: what was seen and what was written is compared here once it has ended" />;
+    return <Notice title={words.isOn()} />;
   }
   return (
     <div className="visit-line">
@@ -24,12 +26,12 @@ export function LooksPanel({ visit }: { readonly visit: Visit }) {
           key={line.key}
           visit={visit}
           line={line}
-          progress={`${lines.indexOf(line) + 1} of ${lines.length}`}
+          progress={words.progress({ at: lines.indexOf(line) + 1, all: lines.length })}
           onDone={() => setChosen(undefined)}
           onLater={() => setChosen(lineAfter(lines, line)?.key)}
         />
       ) : (
-        <Notice title="Every line has been looked at" />
+        <Notice title={words.allLooked()} />
       )}
       <AllLines lines={lines} at={line} onChoose={setChosen} />
       <EndPanel visit={visit} left={lines.filter(({ seen }) => !seen).length} />
@@ -51,10 +53,11 @@ interface AllLinesProps {
 
 /** Every line by kit, with what was seen of it in this visit: any can be taken next, or again. */
 function AllLines({ lines, at, onChoose }: AllLinesProps) {
+  const words = useWords("visit");
   const kits = [...new Set(lines.map(({ ofKit }) => ofKit))];
   return (
     <details>
-      <summary>All lines, kit by kit</summary>
+      <summary>{words.allLines()}</summary>
       {kits.map((kit) => (
         <section key={kit.id} aria-label={kit.name}>
           <h3>{kit.name}</h3>
@@ -64,7 +67,8 @@ function AllLines({ lines, at, onChoose }: AllLinesProps) {
               .map((line) => (
                 <li key={line.key}>
                   <Button wide isPressed={line === at} onPress={() => onChoose(line.key)}>
-                    Line {line.atStep.line}: {line.ofCheck.ask} {SEEN[line.seen?.answer ?? "left"]}
+                    {words.lineAsk({ line: line.atStep.line, ask: line.ofCheck.ask })}{" "}
+                    {words[SEEN[line.seen?.answer ?? "left"]]()}
                   </Button>
                 </li>
               ))}
@@ -76,8 +80,8 @@ function AllLines({ lines, at, onChoose }: AllLinesProps) {
 }
 
 const SEEN = {
-  seen: "You saw: right.",
-  wrong: "You saw: wrong.",
-  "not-possible": "Not possible.",
-  left: "Not yet.",
+  seen: "sawRight",
+  wrong: "sawWrong",
+  "not-possible": "notPossible",
+  left: "notYet",
 } as const;

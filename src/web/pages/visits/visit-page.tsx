@@ -6,22 +6,25 @@ import { LooksPanel } from "./looks-panel.tsx";
 import { sayPlaces } from "./visit-at-hand.ts";
 import "#web/kit-view/extras.css";
 import "./visits.css";
+import { useWords } from "#web/language/index.ts";
 
 /** One visit: line after line while it is on, what it showed once it is over. */
 export default function VisitPage() {
+  const visits = useWords("visits");
+  const words = useWords("visit");
   const { id = "" } = useParams<{ readonly id: string }>();
   const view = useStation();
   const visit = view.visits.find((one) => one.id === id);
-  const back = { to: "/visits", label: "Visits" };
+  const back = { to: "/visits", label: visits.title() };
   if (!visit) {
     return (
-      <Page title="Visit" back={back}>
-        <EmptyState title="This device knows no such visit">It may be on its way from another device.</EmptyState>
+      <Page title={words.title()} back={back}>
+        <EmptyState title={words.unknown()}>{words.unknownMore()}</EmptyState>
       </Page>
     );
   }
   return (
-    <Page title={`Visit to ${sayPlaces(view, visit)}`} back={back} frame={visit.ended ? "usual" : "work"}>
+    <Page title={words.titleTo({ places: sayPlaces(view, visit) })} back={back} frame={visit.ended ? "usual" : "work"}>
       {visit.ended ? <ComparePanel visit={visit} /> : <LooksPanel visit={visit} />}
     </Page>
   );

@@ -7,31 +7,31 @@ import { ButtonLink, ButtonRow, EmptyState, Page, Section, Timestamp } from "#we
 import { nameOf } from "#web/kit-view/at-hand.ts";
 import { sayPlaces } from "./visit-at-hand.ts";
 import "./visits.css";
+import { useWords, withParts } from "#web/language/index.ts";
 
 /** Visits of assessors: those that are on, what the others showed, and the way to where findings fall. */
 export default function VisitsPage() {
+  const frame = useWords("frame");
+  const words = useWords("visits");
   const view = useStation();
   const on = view.visits.filter(({ ended }) => !ended);
   const over = view.visits.filter(({ ended }) => ended);
   return (
-    <Page title="Visits" back={{ to: "/people", label: "People" }}>
-      <p>
-        An assessor looks again at lines drawn by chance, without sight of what the keeper wrote. Then both are
-        compared.
-      </p>
+    <Page title={words.title()} back={{ to: "/people", label: frame.people() }}>
+      <p>{words.what()}</p>
       <ButtonRow>
         {mayWrite(view.me.role, "visit-begun") && (
           <ButtonLink kind="primary" to="/visits/new">
-            Begin a visit
+            {words.begin()}
           </ButtonLink>
         )}
-        <ButtonLink to="/visits/findings">Where findings fall</ButtonLink>
+        <ButtonLink to="/visits/findings">{words.whereFall()}</ButtonLink>
       </ButtonRow>
-      <Section title="Now">
-        {on.length === 0 ? <EmptyState title="No visit is on" /> : <Visits of={on} Row={VisitNow} />}
+      <Section title={words.now()}>
+        {on.length === 0 ? <EmptyState title={words.noneOn()} /> : <Visits of={on} Row={VisitNow} />}
       </Section>
-      <Section title="Past visits">
-        {over.length === 0 ? <EmptyState title="None yet" /> : <Visits of={over} Row={VisitOver} />}
+      <Section title={words.past()}>
+        {over.length === 0 ? <EmptyState title={words.noneYet()} /> : <Visits of={over} Row={VisitOver} />}
       </Section>
     </Page>
   );
@@ -55,30 +55,41 @@ function Visits({ of, Row }: VisitsProps) {
 }
 
 function VisitNow({ visit }: { readonly visit: Visit }) {
+  const words = useWords("visits");
   const view = useStation();
   const lines = drawnIn(visit);
   const left = lines.filter((line) => !visit.seen[visitKey(line)]).length;
   return (
     <>
       <span>
-        <strong>{sayPlaces(view, visit)}</strong>, begun <Timestamp at={visit.begun.at} /> by{" "}
-        {nameOf(view, visit.begun.by)}: {left} of {lines.length} lines left
+        {withParts(
+          (marks) => words.nowLine({ ...marks, who: nameOf(view, visit.begun.by), left, lines: lines.length }),
+          {
+            places: <strong>{sayPlaces(view, visit)}</strong>,
+            at: <Timestamp at={visit.begun.at} />,
+          },
+        )}
       </span>
-      <ButtonLink to={`/visits/${visit.id}`}>Go on with this visit</ButtonLink>
+      <ButtonLink to={`/visits/${visit.id}`}>{words.goOn()}</ButtonLink>
     </>
   );
 }
 
 function VisitOver({ visit }: { readonly visit: Visit }) {
+  const words = useWords("visits");
   const view = useStation();
   const { agreed, missed } = useMemo(() => visitResult(visit, view), [visit, view]);
-  return (
-    <span>
-      <Link to={`/visits/${visit.id}`}>
-        <Timestamp at={visit.begun.at} as="day" />, {sayPlaces(view, visit)}
-      </Link>
-      , {nameOf(view, visit.begun.by)}:{" "}
-      {agreed ? `both say the same on ${sayCounted(agreed)}; ${missed.length} missed` : "nothing to compare"}
-    </span>
+  const link = (
+    <Link to={`/visits/${visit.id}`}>
+      {withParts(({ day }) => words.dayPlaces({ day, places: sayPlaces(view, visit) }), {
+        day: <Timestamp at={visit.begun.at} as="day" />,
+      })}
+    </Link>
   );
+  const who = nameOf(view, visit.begun.by);
+  const say = (mark: { readonly visit: string }) =>
+    agreed
+      ? words.overLine({ ...mark, who, agreed: sayCounted(agreed), missed: missed.length })
+      : words.overNothing({ ...mark, who });
+  return <span>{withParts(say, { visit: link })}</span>;
 }

@@ -1,9 +1,10 @@
 import { addDays, dayWritten } from "#base";
+import { useWords } from "#web/language/index.ts";
 import { toConfirm, type KitState, type ToConfirm as Asked } from "#readiness";
 import { confirmSecond, mayWrite } from "#station";
 import { useCarryOut, useStation } from "#web/device/index.ts";
 import { nameOf } from "#web/kit-view/at-hand.ts";
-import { Button, ErrorBox, Notice, Timestamp, useDoing } from "#web/parts/index.ts";
+import { Button, ErrorBox, Notice, sayInstant, useDoing } from "#web/parts/index.ts";
 
 /** Asked for so many days; what nobody confirmed by then stands as not confirmed [d]: judgement. */
 const ASKED_FOR = 14;
@@ -21,25 +22,19 @@ export function ToConfirm() {
 }
 
 function OneAsked({ kit, asked: { turnaround, said } }: { readonly kit: KitState; readonly asked: Asked }) {
+  const words = useWords("work");
   const view = useStation();
   const carryOut = useCarryOut();
   const doing = useDoing();
-  const qualification = view.qualifications.find(({ id }) => id === said.qualification)?.name ?? said.qualification;
+  const what = view.qualifications.find(({ id }) => id === said.qualification)?.name ?? said.qualification;
   const confirm = () => doing.run(() => carryOut((at) => confirmSecond(at, kit, { turnaround, named: said.entry })));
   return (
-    <Notice tone="attention" title={`Did you see it done? ${qualification}, ${kit.name}`}>
-      <p>
-        {nameOf(view, said.by)} named you as the second person, <Timestamp at={said.at} />. If you did not see it, say
-        so to the keeper and leave this.
-      </p>
-      <ErrorBox error={doing.error} title="Not written down" />
+    <Notice tone="attention" title={words.didYouSee({ what, kit: kit.name })}>
+      <p>{words.namedYou({ name: nameOf(view, said.by), at: sayInstant(said.at) })}</p>
+      <ErrorBox error={doing.error} title={words.notWritten()} />
       <div>
-        <Button
-          isBusy={doing.isBusy}
-          label={`I saw it done: ${qualification}, ${kit.name}`}
-          onPress={() => void confirm()}
-        >
-          I saw it done
+        <Button isBusy={doing.isBusy} label={words.sawItOf({ what, kit: kit.name })} onPress={() => void confirm()}>
+          {words.sawIt()}
         </Button>
       </div>
     </Notice>

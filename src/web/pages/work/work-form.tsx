@@ -1,9 +1,10 @@
-import { formatDate } from "#base";
+import type { Words } from "#words";
+import { useWords } from "#web/language/index.ts";
 import { dateWork, isKeeper, putOffWork, takeWork, type Act, type DueLine, type ActContext } from "#station";
 import type { EntryKind } from "#readiness";
 import { useState } from "react";
 import { useCarryOut, useStation } from "#web/device/index.ts";
-import { Button, ButtonRow, ErrorBox, TextField, useDoing } from "#web/parts/index.ts";
+import { Button, ButtonRow, ErrorBox, sayDate, TextField, useDoing } from "#web/parts/index.ts";
 import { DateField } from "#web/parts/fields/date-field.tsx";
 
 interface WorkFormProps {
@@ -13,36 +14,41 @@ interface WorkFormProps {
 
 /** Gives a line its day or a person, or puts it off with a reason. */
 export function WorkForm({ line, onDone }: WorkFormProps) {
+  const words = useWords("work");
   const carryOut = useCarryOut();
   const doing = useDoing();
   const [day, setDay] = useState<string>();
   const [reason, setReason] = useState("");
+  // What grounds already, and a muster past its day, is not put off: nothing asks why.
+  const mayWait = !line.isGrounding && (line.work !== "muster" || line.latest !== undefined);
   const write = async <Kind extends EntryKind>(want: (at: ActContext) => Act<Kind>) => {
     if (await doing.run(() => carryOut(want))) onDone();
   };
   return (
     <div className="work-form">
-      <DateField label="Day" value={day} onChange={setDay} mayBeMonth={false} hint={sayLimit(line)} />
-      <TextField label="Why it is put off" value={reason} onChange={setReason} limit={1000} />
-      <ErrorBox error={doing.error} title="Not written down" />
+      <DateField label={words.day()} value={day} onChange={setDay} mayBeMonth={false} hint={sayLimit(line, words)} />
+      {mayWait && <TextField label={words.whyPutOff()} value={reason} onChange={setReason} limit={1000} />}
+      <ErrorBox error={doing.error} title={words.notWritten()} />
       <ButtonRow>
         <Button
           isDisabled={day === undefined}
           isBusy={doing.isBusy}
           onPress={() => void write((at) => dateWork(at, line, day))}
         >
-          Do it on this day
+          {words.doOnDay()}
         </Button>
-        <Button
-          isDisabled={day === undefined || reason.trim() === ""}
-          isBusy={doing.isBusy}
-          onPress={() => void write((at) => putOffWork(at, line, { until: day!, reason: reason.trim() }))}
-        >
-          Put off until this day
-        </Button>
+        {mayWait && (
+          <Button
+            isDisabled={day === undefined || reason.trim() === ""}
+            isBusy={doing.isBusy}
+            onPress={() => void write((at) => putOffWork(at, line, { until: day!, reason: reason.trim() }))}
+          >
+            {words.putOff()}
+          </Button>
+        )}
         {line.said.day && (
           <Button isBusy={doing.isBusy} onPress={() => void write((at) => dateWork(at, line, undefined))}>
-            Take its day back
+            {words.takeDayBack()}
           </Button>
         )}
       </ButtonRow>
@@ -51,15 +57,13 @@ export function WorkForm({ line, onDone }: WorkFormProps) {
   );
 }
 
-function sayLimit({ work, latest, groundsAfter, isGrounding }: DueLine): string {
+function sayLimit({ work, latest, groundsAfter, isGrounding }: DueLine, words: Words["work"]): string {
   if (work === "muster") {
-    return latest === undefined
-      ? "Its last day is past: it can be given a day, not put off."
-      : `At latest ${formatDate(latest)}, its last day.`;
+    return latest === undefined ? words.musterPast() : words.musterLatest({ day: sayDate(latest) });
   }
-  if (isGrounding) return "It grounds the kit already: it can be given a day, not put off.";
-  if (groundsAfter === undefined) return "Nothing dated grounds the kit for it.";
-  return `At latest ${formatDate(groundsAfter)}: after it the kit is grounded.`;
+  if (isGrounding) return words.groundsAlready();
+  if (groundsAfter === undefined) return words.groundsNever();
+  return words.groundsAfter({ day: sayDate(groundsAfter) });
 }
 
 interface PersonsProps {
@@ -69,6 +73,7 @@ interface PersonsProps {
 
 /** A keeper puts somebody to it. */
 function Persons({ line, onTake }: PersonsProps) {
+  const words = useWords("work");
   const { me } = useStation();
   const others = line.present.filter(({ id, role }) => id !== me.id && role !== "assessor");
   if (!isKeeper(me.role) || others.length === 0) return null;
@@ -76,7 +81,7 @@ function Persons({ line, onTake }: PersonsProps) {
     <ButtonRow>
       {others.map(({ id, name }) => (
         <Button key={id} onPress={() => onTake(id)}>
-          Give it to {name}
+          {words.giveTo({ name })}
         </Button>
       ))}
     </ButtonRow>

@@ -1,12 +1,13 @@
-import { formatDate } from "#base";
+import { useWords } from "#web/language/index.ts";
 import { mayWrite, type DueLine } from "#station";
 import { useState } from "react";
 import { Link } from "wouter";
 import { useStation, type StationView } from "#web/device/index.ts";
-import { Button, ButtonLink, ButtonRow } from "#web/parts/index.ts";
+import { Button, ButtonLink, ButtonRow, sayDate } from "#web/parts/index.ts";
 import { nameOf } from "#web/kit-view/at-hand.ts";
-import { sayBy, sayEffort, sayParts, sayWork } from "#web/kit-view/work-words.ts";
+import { sayBy, sayWork } from "#web/kit-view/work-words.ts";
 import { HangingLine } from "#web/kit-view/hanging-line.tsx";
+import { WorkDetails } from "./work-details.tsx";
 import { TakeButton } from "./take-button.tsx";
 import { WorkForm } from "./work-form.tsx";
 
@@ -18,37 +19,33 @@ interface WorkRowProps {
 
 /** One line of work: what, why, by when, what it takes, who may do it, and what people said of it. */
 export function WorkRow({ line, now }: WorkRowProps) {
+  const words = useWords("work");
+  const lineWords = useWords("kitLine");
   const view = useStation();
   const [isOpen, setOpen] = useState(false);
-  const { kit, place, tasks, bucket } = line;
+  const { kit, bucket } = line;
   const isLate = bucket === "wet" || bucket === "overdue";
   return (
     <li className="work-line">
       <h3>
-        <Link to={`/kit/${kit.id}`}>{kit.name}</Link>: {sayWork(line)}
+        <Link to={`/kit/${kit.id}`}>{kit.name}</Link>: {sayWork(line, lineWords)}
       </h3>
       <HangingLine kit={kit} />
-      <p className={isLate ? "work-when work-when-late" : "work-when"}>{sayBy(line, view.today, now)}</p>
-      <Tasks tasks={tasks.slice(0, SHOWN)} />
-      {tasks.length > SHOWN && (
-        <details>
-          <summary>And {tasks.length - SHOWN} more at the same opening</summary>
-          <Tasks tasks={tasks.slice(SHOWN)} />
-        </details>
-      )}
-      <p>
-        {place.name}. {sayEffort(line)}
-        {line.parts.length > 0 && ` Needs ${sayParts(line.parts)}.`}
+      <p className={isLate ? "work-when work-when-late" : "work-when"}>
+        {sayBy(line, { today: view.today, now, words: lineWords })}
       </p>
-      <p>{sayPresent(line)}</p>
+      {line.lacking > 0 && (
+        <p className="work-when">{words.handsLacking({ people: line.people, there: line.hands.length })}</p>
+      )}
+      <WorkDetails line={line} />
       <Said line={line} view={view} />
       <ButtonRow>
-        <ButtonLink to={wayOf(line)}>{isLentOnly(line) ? WAY_WORDS.opening : WAY_WORDS[line.work]}</ButtonLink>
+        <ButtonLink to={wayOf(line)}>{words[isLentOnly(line) ? WAY_WORDS.opening : WAY_WORDS[line.work]]()}</ButtonLink>
         {mayWrite(view.me.role, "work-taken") && (
           <>
             <TakeButton line={line} />
-            <Button isOpen={isOpen} onPress={() => setOpen(!isOpen)} label={`Day, person or put off: ${kit.name}`}>
-              Day, person, put off
+            <Button isOpen={isOpen} onPress={() => setOpen(!isOpen)} label={words.waysOf({ kit: kit.name })}>
+              {words.ways()}
             </Button>
           </>
         )}
@@ -58,26 +55,11 @@ export function WorkRow({ line, now }: WorkRowProps) {
   );
 }
 
-/** Things named before somebody asks for all: a new kit has a score of them. */
-const SHOWN = 6;
-
-function Tasks({ tasks }: Pick<DueLine, "tasks">) {
-  return (
-    <ul className="work-tasks">
-      {tasks.map(({ what, why, day }) => (
-        <li key={`${what} ${why}`}>
-          {what} <span className="quiet">{day === undefined ? why : `${why} Good until ${formatDate(day)}.`}</span>
-        </li>
-      ))}
-    </ul>
-  );
-}
-
 const WAY_WORDS = {
-  opening: "Go to the kit",
-  muster: "Go to the muster",
-  return: "Take it back",
-  settle: "Go and settle it",
+  opening: "goToKit",
+  muster: "goToMuster",
+  return: "takeBack",
+  settle: "goSettle",
 } as const;
 
 /** The kit itself is back: only what was lent with it is fetched. */
@@ -91,47 +73,29 @@ function wayOf(line: DueLine): string {
   return work === "return" && !isLentOnly(line) ? `/kit/${kit.id}/return` : `/kit/${kit.id}`;
 }
 
-/** So many people are named. */
-const NAMED = 6;
-
-function sayPresent({ present, withSecond }: DueLine): string {
-  const seen = withSecond.length > 0 ? ` With a second person who sees it done: ${sayNames(withSecond)}.` : "";
-  if (present.length === 0) return `Nobody who may do it alone is here today.${seen}`;
-  return `May do it, and not away today: ${sayNames(present)}.${seen}`;
-}
-
-function sayNames(people: DueLine["present"]): string {
-  const names = people.slice(0, NAMED).map(({ name }) => name);
-  const more = people.length > NAMED ? ` and ${people.length - NAMED} more` : "";
-  return `${names.join(", ")}${more}`;
-}
-
 /** Who took it, its day, and until when it was put off and why. */
 function Said({ line, view }: { readonly line: DueLine; readonly view: StationView }) {
+  const words = useWords("work");
   const { takers, day, putOff } = line.said;
   const names = takers.map(({ person }) => nameOf(view, person));
   return (
     <>
       {names.length > 0 && (
         <p>
-          <strong>Taken by {names.join(" and ")}.</strong>
-          {names.length > 1 && " Each took it without sight of the other."}
+          <strong>{words.takenBy({ names: names.reduce((first, next) => words.and({ first, next })) })}</strong>
+          {names.length > 1 && ` ${words.eachAlone()}`}
         </p>
       )}
-      {day && (
-        <p>
-          To be done on <strong>{formatDate(day.day)}</strong>, said {nameOf(view, day.by)}.
-        </p>
-      )}
+      {day && <p>{words.toDoOn({ day: sayDate(day.day), name: nameOf(view, day.by) })}</p>}
       {putOff && (
         <p>
-          Put off until {formatDate(putOff.until)} by {nameOf(view, putOff.by)}: {putOff.reason}
+          {words.putOffUntil({ day: sayDate(putOff.until), name: nameOf(view, putOff.by), reason: putOff.reason })}
           {line.groundsAfter !== undefined && putOff.until > line.groundsAfter && (
-            <strong> It cannot wait so long: from {formatDate(line.groundsAfter)} on the kit is grounded.</strong>
+            <strong> {words.cannotWait({ day: sayDate(line.groundsAfter) })}</strong>
           )}
         </p>
       )}
-      {line.planned !== undefined && <p>Planned for the week of {formatDate(line.planned)}.</p>}
+      {line.planned !== undefined && <p>{words.planned({ day: sayDate(line.planned) })}</p>}
     </>
   );
 }

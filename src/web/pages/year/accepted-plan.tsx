@@ -1,6 +1,7 @@
-import { formatDate } from "#base";
+import type { Words } from "#words";
 import { useStation } from "#web/device/index.ts";
-import { EmptyState, Section, Timestamp } from "#web/parts/index.ts";
+import { useWords, withParts } from "#web/language/index.ts";
+import { EmptyState, sayDate, Section, Timestamp } from "#web/parts/index.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
 import { nameOf } from "#web/kit-view/at-hand.ts";
 
@@ -12,16 +13,17 @@ interface Row {
   readonly by: string;
 }
 
-const COLUMNS: readonly Column<Row>[] = [
-  { key: "week", head: "Week of", cell: ({ week }) => formatDate(week) },
-  { key: "kit", head: "Kit", cell: ({ kit }) => kit },
-  { key: "renews", head: "Renewed or done", cell: ({ renews }) => renews },
-  { key: "by", head: "By", cell: ({ by }) => by },
+const columns = (words: Words["year"]): readonly Column<Row>[] => [
+  { key: "week", head: words.weekOf(), cell: ({ week }) => sayDate(week) },
+  { key: "kit", head: words.kit(), cell: ({ kit }) => kit },
+  { key: "renews", head: words.renewed(), cell: ({ renews }) => renews },
+  { key: "by", head: words.by(), cell: ({ by }) => by },
 ];
 
 /** The plan that stands in the log. */
 export function AcceptedPlan() {
   const view = useStation();
+  const words = useWords("year");
   const rows = view.kits
     .flatMap((kit) =>
       (kit.planned?.openings ?? []).map(({ id, week, renews, by }) => ({
@@ -34,13 +36,15 @@ export function AcceptedPlan() {
     )
     .toSorted((one, other) => (one.week < other.week ? -1 : 1));
   const newest = view.kits.flatMap(({ planned }) => planned ?? []).toSorted((a, b) => (a.at < b.at ? 1 : -1))[0];
-  if (newest === undefined) return <EmptyState title="No plan is accepted yet" />;
+  if (newest === undefined) return <EmptyState title={words.noPlan()} />;
   return (
-    <Section title="The accepted plan">
+    <Section title={words.acceptedPlan()}>
       <p>
-        Last accepted by {nameOf(view, newest.by)} <Timestamp at={newest.at} />.
+        {withParts((part) => words.acceptedBy({ ...part, person: nameOf(view, newest.by) }), {
+          at: <Timestamp at={newest.at} />,
+        })}
       </p>
-      <Table caption="Openings planned" isCaptionHidden columns={COLUMNS} rows={rows} rowKey={({ key }) => key} />
+      <Table caption={words.planned()} isCaptionHidden columns={columns(words)} rows={rows} rowKey={({ key }) => key} />
     </Section>
   );
 }

@@ -12,11 +12,11 @@ export function acceptedOpenings(
 ): readonly PlannedWork[] {
   const before = kit.planned?.openings ?? [];
   const own = answer.openings.filter((one) => one.kit === kit.id).toSorted((one, other) => one.week - other.week);
-  return own.map(({ week, renews, by }, at) => ({
+  return own.map(({ week, renews, by, beside = [] }, at) => ({
     id: before[at]?.id ?? newId(),
     week: addDays(start, 7 * week),
     renews,
-    by,
+    by: [...by, ...beside],
     ...(fixed.some((one) => one.kit === kit.id && one.week === week) && { fixed: true }),
   }));
 }

@@ -1,4 +1,5 @@
-import { sayCount } from "#base";
+import type { Words } from "#words";
+import { useWords } from "#web/language/index.ts";
 import { Section } from "#web/parts/index.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
 import type { Planned } from "./use-plan.ts";
@@ -9,43 +10,40 @@ interface Figure {
   readonly plan: string;
 }
 
-const COLUMNS: readonly Column<Figure>[] = [
-  { key: "name", head: "Of the whole time", cell: ({ name }) => name },
-  { key: "last-day", head: "Each on its last day", align: "figures", cell: ({ lastDay }) => lastDay },
-  { key: "plan", head: "This plan", align: "figures", cell: ({ plan }) => plan },
+const columns = (words: Words["year"]): readonly Column<Figure>[] => [
+  { key: "name", head: words.wholeTime(), cell: ({ name }) => name },
+  { key: "last-day", head: words.lastDay(), align: "figures", cell: ({ lastDay }) => lastDay },
+  { key: "plan", head: words.thisPlan(), align: "figures", cell: ({ plan }) => plan },
 ];
 
 /** The plan beside doing each thing on its last day. */
 export function PlanFigures({ planned: { answer } }: { readonly planned: Planned }) {
   const { naive, openings, hours, short, wasted, gap } = answer;
+  const words = useWords("year");
+  const sayHours = (figure: number) => words.hours({ hours: figure.toFixed(1) });
+  const sayDays = (figure: number) => words.days({ count: Math.round(figure) });
   const rows: readonly Figure[] = [
-    { name: "Openings", lastDay: String(naive.openings), plan: String(openings.length) },
-    { name: "Hours of the worst week", lastDay: sayHours(naive.worstHours), plan: sayHours(Math.max(0, ...hours)) },
-    { name: "Weeks short, each place counted", lastDay: String(naive.shortWeeks), plan: String(short.length) },
-    { name: "Life thrown away", lastDay: sayDays(naive.wasted), plan: sayDays(wasted) },
+    { name: words.openings(), lastDay: String(naive.openings), plan: String(openings.length) },
+    { name: words.worstWeek(), lastDay: sayHours(naive.worstHours), plan: sayHours(Math.max(0, ...hours)) },
+    { name: words.weeksShort(), lastDay: String(naive.shortWeeks), plan: String(short.length) },
+    { name: words.lifeLost(), lastDay: sayDays(naive.wasted), plan: sayDays(wasted) },
   ];
   return (
-    <Section title="Compared">
+    <Section title={words.compared()}>
       <Table
-        caption="The plan beside doing each thing on its last day"
+        caption={words.comparedTable()}
         isCaptionHidden
-        columns={COLUMNS}
+        columns={columns(words)}
         rows={rows}
         rowKey={({ name }) => name}
       />
-      <p>
-        {gap === 0
-          ? "No plan has fewer kits short, fewer lapsed weeks or fewer openings."
-          : `Not proved best: what it could not bring to the least may be up to ${Math.ceil(gap * 100)} % from it.`}
-      </p>
+      <p>{sayGap(gap, words)}</p>
     </Section>
   );
 }
 
-function sayHours(hours: number): string {
-  return `${hours.toFixed(1)} h`;
-}
-
-function sayDays(days: number): string {
-  return sayCount(Math.round(days), "day");
+/** A gap of all of it is no bound at all. */
+function sayGap(gap: number, words: Words["year"]): string {
+  if (gap === 0) return words.best();
+  return gap >= 1 ? words.notProved() : words.notProvedBest({ percent: Math.ceil(gap * 100) });
 }

@@ -1,4 +1,5 @@
 import type { KitState } from "#readiness";
+import { useWords } from "#web/language/index.ts";
 import { useMemo } from "react";
 import type { PlaceLines } from "#web/kit-view/board-lines.ts";
 import { useStartsHere } from "./use-starts.ts";
@@ -12,6 +13,7 @@ export function StartLine({ kit }: { readonly kit: KitState }) {
 
 /** Whether enough ready kits of a place start tonight, and what they have in common. */
 export function PlaceStart({ lines: { place, ready } }: { readonly lines: PlaceLines }) {
+  const words = useWords("board");
   const starts = useStartsHere();
   const told = useMemo(
     () =>
@@ -24,19 +26,17 @@ export function PlaceStart({ lines: { place, ready } }: { readonly lines: PlaceL
   if (!told) return null;
   return (
     <details className="board-table">
-      <summary>Of the ready kits {told.words}.</summary>
+      <summary>{words.ofReady({ enough: told.words })}</summary>
       {told.common.length === 0 ? (
-        <p>They share no delivery of fuel, no lot and no hands that the log knows of.</p>
+        <p>{words.shareNothing()}</p>
       ) : (
         <ul>
-          {told.common.map((words) => (
-            <li key={words}>{words}</li>
+          {told.common.map((one) => (
+            <li key={one}>{one}</li>
           ))}
         </ul>
       )}
-      <p className="quiet">
-        What is shared is taken to strike all who share it in one failure of ten: that is judgement, not the log.
-      </p>
+      <p className="quiet">{words.sharedStrikes()}</p>
     </details>
   );
 }

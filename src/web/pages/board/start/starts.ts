@@ -1,4 +1,5 @@
 import type { KitState } from "#readiness";
+import type { Words } from "#words";
 import { enoughTonight, StartBook, tonightOf, type EnoughTonight } from "#station";
 import type { StationView } from "#web/device/index.ts";
 import { sayCommon, sayEnough, sayTonight } from "#web/kit-view/start-words.ts";
@@ -14,17 +15,19 @@ export interface Starts {
   ): { readonly words: string; readonly common: readonly string[] } | undefined;
 }
 
+type StartWords = Words["starts"];
+
 /** Reads starts off a view. The book keeps what it counted from one view to the next. */
-export function startsFrom(book: StartBook, view: StationView): Starts {
+export function startsFrom(book: StartBook, view: StationView, words: StartWords): Starts {
   const now = `${view.today}T12:00:00Z`;
   return {
     ofKit: (kit) => {
       const tonight = tonightOf(book.read(kit, view), now);
-      return tonight && sayTonight(tonight);
+      return tonight && sayTonight(tonight, words);
     },
     ofPlace: (ready, least) => {
       const enough = enoughTonight(book, ready, least, view, now);
-      return enough && { words: sayEnough(enough), common: commonWords(enough, view) };
+      return enough && { words: sayEnough(enough, words), common: commonWords(enough, view, words) };
     },
   };
 }
@@ -34,10 +37,10 @@ export function newBook(): StartBook {
   return new StartBook();
 }
 
-function commonWords(enough: EnoughTonight, view: StationView): readonly string[] {
+function commonWords(enough: EnoughTonight, view: StationView, words: StartWords): readonly string[] {
   const nameOfKit = (id: string) => view.kits.find((kit) => kit.id === id)?.name ?? id;
   const people = new Map(view.people.map(({ id, name }) => [id, name]));
   const items = [...view.patterns.values()].flatMap(({ items: all }) => all);
   const nameOf = (of: string) => people.get(of) ?? items.find(({ id }) => id === of)?.name ?? of;
-  return sayCommon(enough, nameOfKit, nameOf);
+  return sayCommon(enough, { kit: nameOfKit, other: nameOf }, words);
 }

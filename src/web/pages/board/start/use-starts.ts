@@ -1,4 +1,7 @@
 import type { StartBook } from "#station";
+import { usePreferences } from "#web/theme/index.ts";
+import { wordsFor } from "#web/language/index.ts";
+import type { Words } from "#words";
 import { createContext, useContext, useEffect, useMemo, useState } from "react";
 import type { StationView } from "#web/device/index.ts";
 import type { Starts } from "./starts.ts";
@@ -16,14 +19,21 @@ export function useStartsHere(): Starts | undefined {
 /** How long the board stands before anything is worked out [ms]. */
 const AFTER = 400;
 
+interface Loaded {
+  readonly from: Module["startsFrom"];
+  readonly book: StartBook;
+  readonly words: Words["starts"];
+}
+
 /** Fetches the code that works it out once the board stands, and reads the view with it. */
 export function useStarts(view: StationView): Starts | undefined {
-  const [loaded, setLoaded] = useState<{ readonly from: Module["startsFrom"]; readonly book: StartBook }>();
+  const [loaded, setLoaded] = useState<Loaded>();
+  const { language } = usePreferences();
   useEffect(() => {
     let isGone = false;
     const load = () =>
-      import("./starts.ts").then(
-        ({ startsFrom, newBook }) => !isGone && setLoaded({ from: startsFrom, book: newBook() }),
+      Promise.all([import("./starts.ts"), wordsFor(language, "starts")]).then(
+        ([{ startsFrom, newBook }, words]) => !isGone && setLoaded({ from: startsFrom, book: newBook(), words }),
         () => undefined,
       );
     const timer = setTimeout(() => void load(), AFTER);
@@ -31,6 +41,9 @@ export function useStarts(view: StationView): Starts | undefined {
       isGone = true;
       clearTimeout(timer);
     };
-  }, []);
-  return useMemo(() => (loaded && !view.early ? loaded.from(loaded.book, view) : undefined), [loaded, view]);
+  }, [language]);
+  return useMemo(
+    () => (loaded && !view.early ? loaded.from(loaded.book, view, loaded.words) : undefined),
+    [loaded, view],
+  );
 }

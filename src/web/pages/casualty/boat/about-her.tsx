@@ -1,3 +1,4 @@
+import { useWords } from "#web/language/index.ts";
 import type { OnSceneAnswer } from "#questions";
 import type { CasualtySpace } from "#readiness";
 import { changeCasualty } from "#station";
@@ -7,20 +8,20 @@ import { usePreferences } from "#web/theme/index.ts";
 import { MeasuresForm } from "./measures-form.tsx";
 import { PickRow } from "#web/parts/pick-row.tsx";
 import { sayBoat } from "../sheet/say.ts";
-import { SPACE_PARTS, SPACE_SORTS } from "../launch/sizes.ts";
+import { spaceParts, spaceSorts } from "../launch/sizes.ts";
 import { useSheet } from "../sheet/use-sheet.ts";
 
 /** What is known of the boat and of the space sounded; each answer narrows the estimate. */
 export function AboutHer({ answer }: { readonly answer: OnSceneAnswer | undefined }) {
+  const words = useWords("sheetBoat");
+  const told = useWords("casualtyTold");
   const { casualty, space } = useSheet();
   const { units } = usePreferences();
   const known = casualty.spaces.find(({ id }) => id === space);
   return (
-    <Section title="What is known of her">
+    <Section title={words.known()}>
       <details className="casualty-more">
-        <summary>
-          {sayBoat(casualty.boat, units)}; {known?.name}
-        </summary>
+        <summary>{words.knownOf({ boat: sayBoat(casualty.boat, units, told), space: known?.name ?? "" })}</summary>
         {known && <SpaceForm key={known.id} space={known} />}
         <MeasuresForm hull={answer?.hull} />
         <NewSpace />
@@ -30,20 +31,22 @@ export function AboutHer({ answer }: { readonly answer: OnSceneAnswer | undefine
 }
 
 function SpaceForm({ space }: { readonly space: CasualtySpace }) {
+  const words = useWords("sheetBoat");
+  const told = useWords("casualtyTold");
   const { write } = useSheet();
   const set = (part: Partial<CasualtySpace>) =>
-    void write("the space", (doing, now) => changeCasualty(doing, now, { space: { ...space, ...part } }));
+    void write(words.theSpace(), (doing, now) => changeCasualty(doing, now, { space: { ...space, ...part } }));
   return (
     <>
       <PickRow
-        label={`${space.name}: what is in it?`}
-        options={SPACE_SORTS}
+        label={words.spaceSort({ space: space.name })}
+        options={spaceSorts(told)}
         picked={space.sort}
         onPick={(sort) => set({ sort })}
       />
       <PickRow
-        label="Which part of her does the water stand in?"
-        options={SPACE_PARTS}
+        label={words.spacePart()}
+        options={spaceParts(told)}
         picked={space.part}
         onPick={(part) => set({ part })}
       />
@@ -53,25 +56,27 @@ function SpaceForm({ space }: { readonly space: CasualtySpace }) {
 
 /** Water in a further space: it gets soundings and pumps of its own. */
 function NewSpace() {
+  const words = useWords("sheetBoat");
   const { casualty, write, isBusy } = useSheet();
   const [name, setName] = useState("");
   const add = async () => {
     const id = `space-${casualty.spaces.length + 1}`;
     const space = { id, name: name.trim(), sort: "cabin", part: "forward" } as const;
-    if (await write(`water in ${space.name}`, (doing, now) => changeCasualty(doing, now, { space }))) setName("");
+    if (await write(words.waterIn({ space: space.name }), (doing, now) => changeCasualty(doing, now, { space })))
+      setName("");
   };
   const isTwice = casualty.spaces.some((one) => one.name === name.trim());
   return (
     <>
       <TextField
-        label="Water in another space: its name"
+        label={words.otherSpace()}
         value={name}
         onChange={setName}
         limit={60}
-        {...(isTwice && { fault: "Another space has this name." })}
+        {...(isTwice && { fault: words.spaceTwice() })}
       />
       <Button wide isBusy={isBusy} isDisabled={name.trim() === "" || isTwice} onPress={() => void add()}>
-        Add this space
+        {words.addSpace()}
       </Button>
     </>
   );

@@ -1,3 +1,4 @@
+import { useWords } from "#web/language/index.ts";
 import type { OnSceneAnswer } from "#questions";
 import { useState } from "react";
 import { Button, Dialog, ErrorBox } from "#web/parts/index.ts";
@@ -11,6 +12,7 @@ interface MeasuresButtonProps {
 
 /** One tap to her measures. */
 export function MeasuresButton({ words, hull }: MeasuresButtonProps) {
+  const messages = useWords("sheetBoat");
   const { error } = useSheet();
   const [isOpen, setOpen] = useState(false);
   const close = () => setOpen(false);
@@ -19,11 +21,11 @@ export function MeasuresButton({ words, hull }: MeasuresButtonProps) {
       <Button wide onPress={() => setOpen(true)}>
         {words}
       </Button>
-      <Dialog title="Her measures" isOpen={isOpen} onClose={close}>
+      <Dialog title={messages.herMeasures()} isOpen={isOpen} onClose={close}>
         <MeasuresForm hull={hull} onDone={close} />
-        <ErrorBox error={error} title="Not written down" />
+        <ErrorBox error={error} title={messages.notWritten()} />
         <Button wide onPress={close}>
-          Go back
+          {messages.goBack()}
         </Button>
       </Dialog>
     </>

@@ -1,4 +1,5 @@
-import { sayLength } from "#words";
+import { useWords } from "#web/language/index.ts";
+import { sayLength, type Words } from "#words";
 import { changeCasualty } from "#station";
 import type { OnSceneAnswer } from "#questions";
 import { useState } from "react";
@@ -8,12 +9,20 @@ import { measuredBoat, measureFaults, type Measure, type Measures } from "./meas
 import { boatUnit, SizeField } from "../launch/size-field.tsx";
 import { useSheet } from "../sheet/use-sheet.ts";
 
-const FIELDS: readonly { readonly key: Measure; readonly label: string; readonly hint?: string }[] = [
-  { key: "beam", label: "Beam" },
-  { key: "depth", label: "Keel to deck edge" },
-  { key: "freeboard", label: "Freeboard when dry", hint: "Deck edge above the water, before she took any." },
-  { key: "draught", label: "Or draught of the hull" },
-];
+interface Field {
+  readonly key: Measure;
+  readonly label: string;
+  readonly hint?: string;
+}
+
+function fieldsOf(words: Words["sheetBoat"]): readonly Field[] {
+  return [
+    { key: "beam", label: words.beam() },
+    { key: "depth", label: words.keelToDeck() },
+    { key: "freeboard", label: words.freeboardDry(), hint: words.freeboardHint() },
+    { key: "draught", label: words.orDraught() },
+  ];
+}
 
 interface MeasuresFormProps {
   /** As it is taken now, guessed or told. */
@@ -23,22 +32,23 @@ interface MeasuresFormProps {
 
 /** Her measures: each one told is one guess less. */
 export function MeasuresForm({ hull, onDone }: MeasuresFormProps) {
+  const words = useWords("sheetBoat");
   const { casualty, write, isBusy } = useSheet();
   const { units } = usePreferences();
   const [typed, setTyped] = useState<Measures>({});
-  const faults = measureFaults(casualty.boat, typed);
+  const faults = measureFaults(casualty.boat, typed, words);
   const isTold = Object.values(typed).some((si) => si !== undefined);
   const save = async () => {
     const boat = measuredBoat(casualty.boat, typed);
-    if (await write("the boat's measures", (doing, now) => changeCasualty(doing, now, { boat }))) onDone?.();
+    if (await write(words.theMeasures(), (doing, now) => changeCasualty(doing, now, { boat }))) onDone?.();
   };
   return (
     <>
-      {FIELDS.map(({ key, label, hint }) => (
+      {fieldsOf(words).map(({ key, label, hint }) => (
         <SizeField
           key={key}
           label={label}
-          hint={[hint, hull && sayTaken(key, hull, casualty.boat, units)].filter(Boolean).join(" ")}
+          hint={[hint, hull && sayTaken(key, hull, casualty.boat, units, words)].filter(Boolean).join(" ")}
           unit={boatUnit(units)}
           faultOf={() => faults[key]}
           onRead={(si) => setTyped((before) => withMeasure(before, key, si))}
@@ -51,7 +61,7 @@ export function MeasuresForm({ hull, onDone }: MeasuresFormProps) {
         isDisabled={!isTold || Object.keys(faults).length > 0}
         onPress={() => void save()}
       >
-        Write her measures
+        {words.writeMeasures()}
       </Button>
     </>
   );
@@ -70,9 +80,11 @@ function sayTaken(
   hull: OnSceneAnswer["hull"],
   boat: { readonly [M in Measure]?: number | undefined },
   units: SayTaken,
+  words: Words["sheetBoat"],
 ): string {
   const freeboard = hull.depth - hull.draught;
   const si = key === "freeboard" ? freeboard : hull[key];
   const isTold = boat[key === "freeboard" ? "draught" : key] !== undefined;
-  return `${isTold ? "Written" : "Guessed"}: ${sayLength(si, units, "hull")}.`;
+  const length = sayLength(si, units, "hull");
+  return isTold ? words.isWritten({ length }) : words.isGuessed({ length });
 }

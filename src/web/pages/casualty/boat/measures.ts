@@ -1,3 +1,4 @@
+import type { Words } from "#words";
 import { wrongMeasures, type CasualtyBoat } from "#readiness";
 
 /** What can be told of a boat's size, as people read it off her. */
@@ -17,24 +18,31 @@ export function measuredBoat(boat: CasualtyBoat, { beam, depth, freeboard, draug
  * What is wrong with each measure typed, in words beside its field; empty where all can be. The limits are those the
  * log and the estimate go by.
  */
-export function measureFaults(boat: CasualtyBoat, typed: Measures): { readonly [M in Measure]?: string } {
-  if (typed.freeboard !== undefined && typed.draught !== undefined) return { draught: BOTH };
+export function measureFaults(
+  boat: CasualtyBoat,
+  typed: Measures,
+  words: Words["sheetBoat"],
+): { readonly [M in Measure]?: string } {
+  if (typed.freeboard !== undefined && typed.draught !== undefined) return { draught: words.bothTold() };
   const measured = measuredBoat(boat, typed);
-  if (typed.freeboard !== undefined && measured.depth === undefined) return { freeboard: NO_DECK };
+  if (typed.freeboard !== undefined && measured.depth === undefined) return { freeboard: words.noDeck() };
   const wrong = wrongMeasures(measured).map(({ field, got, allowed }): [string, string] => {
-    if (field !== "draught" || typed.freeboard === undefined) return [field, `From ${allowed}.`];
-    return ["freeboard", `That leaves a draught of ${got}. The draught is from ${allowed}.`];
+    if (field !== "draught" || typed.freeboard === undefined) return [field, words.from({ allowed })];
+    return ["freeboard", words.leavesDraught({ got, allowed })];
   });
   return Object.fromEntries(wrong);
 }
 
-const BOTH = "Freeboard or draught, not both: one follows from the other.";
-const NO_DECK = "Enter keel to deck edge too: freeboard alone does not say how deep she is.";
+const GUESSED = ["beam", "depth", "freeboard"] as const;
 
-/** "Beam, depth and draught are guessed from length and kind": what nobody has measured; undefined where all is known. */
-export function sayGuessed({ beam, depth, draught }: CasualtyBoat): string | undefined {
-  const guessed = [beam ?? "beam", depth ?? "depth", draught ?? "freeboard"].filter((one) => typeof one === "string");
-  if (guessed.length === 0) return undefined;
-  const words = guessed.length < 2 ? guessed.join("") : `${guessed.slice(0, -1).join(", ")} and ${guessed.at(-1)}`;
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)} guessed from length and kind`;
+/** "Beam, depth and freeboard guessed from length and kind": what nobody has measured; undefined where all is known. */
+export function sayGuessed({ beam, depth, draught }: CasualtyBoat, words: Words["sheetBoat"]): string | undefined {
+  const [one, two, three] = GUESSED.filter((key) => ({ beam, depth, freeboard: draught })[key] === undefined);
+  if (!one) return undefined;
+  const first = words[`${one}First`]();
+  if (!two) return words.guessedOne({ first });
+  const second = words[`${two}Next`]();
+  return three
+    ? words.guessedThree({ first, second, third: words[`${three}Next`]() })
+    : words.guessedTwo({ first, second });
 }

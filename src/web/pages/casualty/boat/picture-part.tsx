@@ -1,4 +1,5 @@
-import { sayLength, sayLevelAbout } from "#words";
+import { useWords } from "#web/language/index.ts";
+import { sayLength, sayLevelAbout, type Words } from "#words";
 import type { UnitSystem } from "#base";
 import type { OnSceneAnswer } from "#questions";
 import type { HullDrawn } from "#web/drawing/hull-section-places.ts";
@@ -17,13 +18,14 @@ interface PicturePartProps {
 
 /** How she lies: water outside and in, freeboard left, list and trim; in a picture and in words. */
 export function PicturePart({ answer, asOf }: PicturePartProps) {
+  const words = useWords("sheetBoat");
   const { casualty } = useSheet();
   const { units } = usePreferences();
   const { lying } = answer;
   if (lying.kind !== "afloat") {
     return (
-      <Section title="How she lies">
-        <Notice tone="wrong" title="By this estimate she does not stay afloat and upright">
+      <Section title={words.lies()}>
+        <Notice tone="wrong" title={words.notUpright()}>
           <p>{lying.because}</p>
         </Notice>
       </Section>
@@ -33,13 +35,13 @@ export function PicturePart({ answer, asOf }: PicturePartProps) {
   const level = Math.min(answer.reading?.levelNow.p50 ?? 0, answer.hull.depth);
   const freeboard = sayLength(Math.max(0, lying.freeboard), units, "hull");
   const isSounded = answer.reading !== undefined;
-  const inside = isSounded ? `${sayLevelAbout(level, units)} inside` : "water not sounded";
+  const inside = isSounded ? words.inside({ level: sayLevelAbout(level, units) }) : words.insideUnknown();
   return (
-    <Section title={titleOf(isSounded, asOf)}>
-      {!isSounded && <p className="quiet">The water in her is not known. Until it is sounded this is the boat dry.</p>}
+    <Section title={titleOf(isSounded, asOf, words)}>
+      {!isSounded && <p className="quiet">{words.notSounded()}</p>}
       <HullSection
         drawn={drawn}
-        label={`The boat from the side. ${freeboard} of freeboard ${isSounded ? "left" : "were she dry"}, ${inside}.`}
+        label={isSounded ? words.pictureLeft({ freeboard, inside }) : words.pictureDry({ freeboard, inside })}
         sayFreeboard={freeboard}
         sayInside={inside}
       />
@@ -49,9 +51,9 @@ export function PicturePart({ answer, asOf }: PicturePartProps) {
   );
 }
 
-function titleOf(isSounded: boolean, asOf: number | undefined): string {
-  if (!isSounded) return "How she floats dry";
-  return asOf === undefined ? "How she lies" : `How she lay when sounded, at ${sayClock(asOf)}`;
+function titleOf(isSounded: boolean, asOf: number | undefined, words: Words["sheetBoat"]): string {
+  if (!isSounded) return words.liesDry();
+  return asOf === undefined ? words.lies() : words.layAt({ time: sayClock(asOf) });
 }
 
 type Afloat = Extract<OnSceneAnswer["lying"], { kind: "afloat" }>;
@@ -68,25 +70,22 @@ interface FactsProps {
 }
 
 function Facts({ answer, lying, list, units }: FactsProps) {
+  const words = useWords("sheetBoat");
+  const told = useWords("casualtyTold");
+  const left = sayLength(Math.max(0, lying.freeboard), units, "hull");
+  const dry = sayLength(answer.dryFreeboard, units, "hull");
   const trim = lying.aft - lying.forward;
+  const amount = sayLength(Math.abs(trim), units, "hull");
   return (
     <dl className="casualty-facts">
-      <dt>{answer.reading === undefined ? "Freeboard, were she dry" : "Freeboard left"}</dt>
-      <dd>
-        {answer.reading === undefined
-          ? sayLength(answer.dryFreeboard, units, "hull")
-          : `${sayLength(Math.max(0, lying.freeboard), units, "hull")} of ${sayLength(answer.dryFreeboard, units, "hull")}`}
-      </dd>
-      <dt>Trim</dt>
-      <dd>
-        {Math.abs(trim) < 0.02
-          ? "level"
-          : `${sayLength(Math.abs(trim), units, "hull")} by the ${trim > 0 ? "stern" : "bow"}`}
-      </dd>
-      <dt>List</dt>
-      <dd>{list === undefined ? "not written down" : `${sayList(list)}, as seen`}</dd>
-      <dt>GM by the model</dt>
-      <dd>{sayLength(lying.gm, units, "hull")}, a guess: trust her roll</dd>
+      <dt>{answer.reading === undefined ? words.freeboardWere() : words.freeboardLeft()}</dt>
+      <dd>{answer.reading === undefined ? dry : words.leftOf({ left, dry })}</dd>
+      <dt>{words.trim()}</dt>
+      <dd>{Math.abs(trim) < 0.02 ? words.level() : trim > 0 ? told.byStern({ amount }) : told.byBow({ amount })}</dd>
+      <dt>{words.list()}</dt>
+      <dd>{list === undefined ? words.listUnknown() : words.asSeen({ list: sayList(list, told) })}</dd>
+      <dt>{words.gm()}</dt>
+      <dd>{words.gmGuess({ gm: sayLength(lying.gm, units, "hull") })}</dd>
     </dl>
   );
 }

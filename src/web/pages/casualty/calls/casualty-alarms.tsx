@@ -1,3 +1,5 @@
+import type { Words } from "#words";
+import { useWords } from "#web/language/index.ts";
 import type { CasualtyState } from "#readiness";
 import { useEffect } from "react";
 import { sealedCalls, useDeviceState } from "#web/device/index.ts";
@@ -17,18 +19,24 @@ interface AlarmsProps {
 
 /** Watches every space and every running pump of each open casualty, and calls over whatever page is shown. */
 export default function CasualtyAlarms({ open }: AlarmsProps) {
+  const words = useWords("calls");
   const casualties = open.map((one) => believableOf(one).casualty);
   return (
     <>
       {casualties.flatMap((casualty) =>
         casualty.spaces.map(({ id }) => <SoundingClock key={`${casualty.id} ${id}`} casualty={casualty} space={id} />),
       )}
-      <Calls open={casualties} />
+      <Calls open={casualties} words={words} />
     </>
   );
 }
 
-function Calls({ open }: AlarmsProps) {
+interface CallsProps extends AlarmsProps {
+  /** Here since a casualty is open: what calls must not wait for its words. */
+  readonly words: Words["calls"];
+}
+
+function Calls({ open, words }: CallsProps) {
   const now = useNow(true);
   const clocks = useWatched(soundingClocks);
   const heldBack = {
@@ -43,7 +51,7 @@ function Calls({ open }: AlarmsProps) {
   const casualty = open.find(({ id }) => id === due?.casualty);
   if (!due || !casualty) return null;
   const Call = due.task.kind === "refuel" ? RefuelCall : SoundCall;
-  return <Call key={due.key} due={due} casualty={casualty} now={now} />;
+  return <Call key={due.key} due={due} casualty={casualty} now={now} words={words} />;
 }
 
 /** While the lock of this device is open: writes down when it calls, so that it still does once it is locked. */

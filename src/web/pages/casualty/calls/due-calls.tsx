@@ -1,4 +1,4 @@
-import { sayDuration, sayLevel } from "#words";
+import { sayDuration, sayLevel, type Words } from "#words";
 import type { CasualtyState } from "#readiness";
 import { mayWrite, refuelPump } from "#station";
 import { useLocation } from "wouter";
@@ -19,10 +19,11 @@ interface CallProps {
   readonly casualty: CasualtyState;
   /** [ms] */
   readonly now: number;
+  readonly words: Words["calls"];
 }
 
 /** Time to sound a space; the answer leads to where it is written down, from whatever page. */
-export function SoundCall({ due, casualty, now }: CallProps) {
+export function SoundCall({ due, casualty, now, words }: CallProps) {
   const { units } = usePreferences();
   const [, navigate] = useLocation();
   const space = due.task.kind === "sound" ? due.task.space : "";
@@ -33,42 +34,46 @@ export function SoundCall({ due, casualty, now }: CallProps) {
     showSounding();
   };
   return (
-    <AlarmCall caller={sayCaller(casualty)} title={sayPlace(casualty, space)} face={sayOver(due, now)}>
-      {last && (
-        <p>
-          Last: {sayLevel(last.level, units)} at {sayClock(Date.parse(last.at))}. Same mark, same stick.
-        </p>
-      )}
+    <AlarmCall
+      caller={words.caller({ casualty: casualty.name })}
+      title={sayPlace(due, words)}
+      face={sayOver(due, now, words)}
+    >
+      {last && <p>{words.last({ level: sayLevel(last.level, units), time: sayClock(Date.parse(last.at)) })}</p>}
       <GloveRow>
         <Button kind="primary" wide onPress={answer}>
-          Sound now
+          {words.soundNow()}
         </Button>
-        <InAMinute due={due} now={now} />
+        <InAMinute due={due} now={now} words={words} />
       </GloveRow>
     </AlarmCall>
   );
 }
 
 /** Time to refuel a pump; what stands against writing it down is said here, and the alarm goes on. */
-export function RefuelCall({ due, casualty, now }: CallProps) {
+export function RefuelCall({ due, casualty, now, words }: CallProps) {
   const carryOut = useCarryOut();
   const { me } = useStation();
   const { isBusy, error, run } = useDoing();
-  const pump = due.task.kind === "refuel" ? due.task.pump : "";
+  const { pump, name } = due.task.kind === "refuel" ? due.task : { pump: "", name: "" };
   const refuelled = () => void run(() => carryOut((doing) => refuelPump(doing, casualty, pump)));
   return (
-    <AlarmCall caller={sayCaller(casualty)} title={`${due.words}: stop the engine first`} face={sayOver(due, now)}>
+    <AlarmCall
+      caller={words.caller({ casualty: casualty.name })}
+      title={words.refuelFirst({ pump: name })}
+      face={sayOver(due, now, words)}
+    >
       <Cautions ids={["refuel-stopped-and-cool"]} />
-      <ErrorBox error={error} title="Not written down" />
+      <ErrorBox error={error} title={words.notWritten()} />
       <GloveRow>
         {mayWrite(me.role, "pump-refuelled") && (
           <Button kind="primary" wide isBusy={isBusy} onPress={refuelled}>
-            Refuelled
+            {words.refuelled()}
           </Button>
         )}
-        <InAMinute due={due} now={now} />
+        <InAMinute due={due} now={now} words={words} />
         <Button wide onPress={() => silencedAlarms.add(due.key)}>
-          Stop the alarm only
+          {words.stopAlarmOnly()}
         </Button>
       </GloveRow>
     </AlarmCall>
@@ -76,24 +81,18 @@ export function RefuelCall({ due, casualty, now }: CallProps) {
 }
 
 /** A hand is on a pump: it calls again in a minute. */
-function InAMinute({ due, now }: Pick<CallProps, "due" | "now">) {
+function InAMinute({ due, now, words }: Omit<CallProps, "casualty">) {
   return (
     <Button wide onPress={() => putOff(due.key, now)}>
-      In a minute
+      {words.inAMinute()}
     </Button>
   );
 }
 
-/** Which sheet of which boat calls. */
-function sayCaller({ name }: CasualtyState): string {
-  return `Casualty sheet: ${name}`;
+function sayPlace({ task: { name } }: Due, words: Words["calls"]): string {
+  return name === undefined ? words.sound() : words.soundSpace({ space: name });
 }
 
-function sayPlace({ spaces }: CasualtyState, space: string): string {
-  const found = spaces.length > 1 ? spaces.find(({ id }) => id === space) : undefined;
-  return found ? `Sound the water: ${found.name}` : "Sound the water";
-}
-
-function sayOver({ at }: Due, now: number): string {
-  return now - at < 60_000 ? "now" : `${sayDuration((now - at) / 1000, "face")} over`;
+function sayOver({ at }: Due, now: number, words: Words["calls"]): string {
+  return now - at < 60_000 ? words.now() : words.over({ duration: sayDuration((now - at) / 1000, "face") });
 }

@@ -1,7 +1,12 @@
+import { fetchWords } from "#words";
 import type { CasualtyState } from "#readiness";
 import { describe, expect, it } from "vitest";
-import { callingOf, duesOf } from "./due.ts";
+import { sayDue } from "../top/say-due.ts";
+import { callingOf, duesOf, type Due } from "./due.ts";
 import { clockKey } from "../soundings/sounding-clocks.ts";
+
+const messages = await fetchWords("en", "sheetTop");
+const said = (due: Due | undefined) => due && sayDue(due, messages);
 
 const T0 = Date.UTC(2027, 2, 14, 10);
 const MINUTE = 60_000;
@@ -23,7 +28,7 @@ const CASUALTY = {
   pumps: [PUMP],
 } as unknown as CasualtyState;
 const words = (casualty: CasualtyState, next: { readonly [space: string]: number }) =>
-  duesOf(casualty, clocks(next), T0 + 6 * MINUTE).map((due) => due.words);
+  duesOf(casualty, clocks(next), T0 + 6 * MINUTE).map(said);
 
 describe("what is due on a sheet", () => {
   it("is the next sounding and each refuelling, the first to come first", () => {
@@ -55,29 +60,29 @@ describe("what calls", () => {
 
   it("is the longest due that nobody has silenced", () => {
     expect(callingOf(dues, { silenced: [] }, T0 + 9 * MINUTE)).toBeUndefined();
-    expect(callingOf(dues, { silenced: [] }, T0 + 30 * MINUTE)?.words).toBe("Sound");
-    expect(callingOf(dues, { silenced: [dues[0]!.key] }, T0 + 30 * MINUTE)?.words).toBe("Refuel Pump 1");
+    expect(said(callingOf(dues, { silenced: [] }, T0 + 30 * MINUTE))).toBe("Sound");
+    expect(said(callingOf(dues, { silenced: [dues[0]!.key] }, T0 + 30 * MINUTE))).toBe("Refuel Pump 1");
   });
 
   it("waits for a level in hand a minute and a half after the last tap, and no longer", () => {
     const sounding = dues.slice(0, 1);
     const now = T0 + 12 * MINUTE;
     expect(callingOf(sounding, { silenced: [], tapped: now - 89_000 }, now)).toBeUndefined();
-    expect(callingOf(sounding, { silenced: [], tapped: now - 90_000 }, now)?.words).toBe("Sound");
-    expect(callingOf(sounding, { silenced: [], tapped: now + 3600_000 }, now)?.words).toBe("Sound");
+    expect(said(callingOf(sounding, { silenced: [], tapped: now - 90_000 }, now))).toBe("Sound");
+    expect(said(callingOf(sounding, { silenced: [], tapped: now + 3600_000 }, now))).toBe("Sound");
   });
 
   it("waits a minute where it was put off, and lets the next one call meanwhile", () => {
     const now = T0 + 30 * MINUTE;
     const putOff = new Map([[dues[0]!.key, now]]);
-    expect(callingOf(dues, { silenced: [], putOff }, now + 59_000)?.words).toBe("Refuel Pump 1");
-    expect(callingOf(dues, { silenced: [], putOff }, now + 60_000)?.words).toBe("Sound");
-    expect(callingOf(dues.slice(0, 1), { silenced: [], putOff }, now - 15 * MINUTE)?.words).toBe("Sound");
+    expect(said(callingOf(dues, { silenced: [], putOff }, now + 59_000))).toBe("Refuel Pump 1");
+    expect(said(callingOf(dues, { silenced: [], putOff }, now + 60_000))).toBe("Sound");
+    expect(said(callingOf(dues.slice(0, 1), { silenced: [], putOff }, now - 15 * MINUTE))).toBe("Sound");
   });
 
   it("never waits for it with a tank about to run dry", () => {
     const now = T0 + 20 * MINUTE;
-    expect(callingOf(dues, { silenced: [], tapped: now }, now)?.words).toBe("Refuel Pump 1");
+    expect(said(callingOf(dues, { silenced: [], tapped: now }, now))).toBe("Refuel Pump 1");
   });
 
   it("stays silent for this sounding and this tank, and calls anew for the next", () => {
@@ -95,7 +100,7 @@ describe("what calls", () => {
     const now = T0 + 36 * MINUTE;
     const unknown = duesOf(CASUALTY, clocks({ s1: 10 }), now);
     const calling = callingOf(unknown, { silenced }, now);
-    expect(calling?.words).toBe("Sound");
+    expect(said(calling)).toBe("Sound");
     expect(callingOf(unknown, { silenced: [...silenced, calling!.key] }, now + MINUTE)).toBeUndefined();
   });
 });

@@ -8,12 +8,12 @@ export interface Due {
   readonly key: string;
   /** Id of the casualty. */
   readonly casualty: string;
-  readonly words: string;
   /** [ms]; in the past where it is overdue. */
   readonly at: number;
-  /** The pump to refuel, or the space to sound. */
+  /** The pump to refuel, or the space to sound; a space has its name where there are several. */
   readonly task:
-    { readonly kind: "refuel"; readonly pump: string } | { readonly kind: "sound"; readonly space: string };
+    | { readonly kind: "refuel"; readonly pump: string; readonly name: string }
+    | { readonly kind: "sound"; readonly space: string; readonly name?: string };
 }
 
 /**
@@ -27,9 +27,8 @@ export function duesOf(casualty: CasualtyState, clocks: ReadonlyMap<string, numb
   const refuels = refuelsDue(casualty, now).map(({ pump, name, at }): Due => ({
     key: refuelKey(casualty, pump),
     casualty: casualty.id,
-    words: `Refuel ${name}`,
     at,
-    task: { kind: "refuel", pump },
+    task: { kind: "refuel", pump, name },
   }));
   const soundings = casualty.spaces.flatMap((space) => soundingDue(casualty, space, clocks, now) ?? []);
   return [...soundings, ...refuels].sort((one, other) => one.at - other.at);
@@ -46,8 +45,8 @@ function soundingDue(
   const at = clocks.get(clockKey(casualty.id, space));
   if (casualty.fuelSmelt || last === undefined || at === undefined || at <= last) return undefined;
   const key = `${casualty.id} sound ${space} ${last}${isStale ? " not known" : ""}`;
-  const words = casualty.spaces.length > 1 ? `Sound ${name}` : "Sound";
-  return { key, casualty: casualty.id, words, at, task: { kind: "sound", space } };
+  const isOneOfSeveral = casualty.spaces.length > 1;
+  return { key, casualty: casualty.id, at, task: { kind: "sound", space, ...(isOneOfSeveral && { name }) } };
 }
 
 /** A tank filled again, or an engine started again, calls anew. */

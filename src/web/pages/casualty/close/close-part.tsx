@@ -1,19 +1,21 @@
+import { useWords } from "#web/language/index.ts";
 import type { OnSceneAnswer } from "#questions";
 import type { CasualtyOutcome } from "#readiness";
 import { closeCasualty, setPump } from "#station";
 import { useState } from "react";
 import { Button, Section, TextField } from "#web/parts/index.ts";
-import { OUTCOMES } from "../outcomes.ts";
+import { outcomeOptions } from "../outcomes.ts";
 import { PickRow } from "#web/parts/pick-row.tsx";
 import { useSheet } from "../sheet/use-sheet.ts";
 import { deliveredOf } from "./delivered.ts";
 import { isAllSaid, leftOf, stillThere, type Said } from "./left-aboard.ts";
 
-const OPTIONS = (Object.keys(OUTCOMES) as CasualtyOutcome[]).map((id) => ({ id, words: OUTCOMES[id] }));
 const NOTHING: Said = new Map();
 
 /** Closes the sheet, once it was said of every running pump and every kit aboard what becomes of it. */
 export function ClosePart({ answer }: { readonly answer: OnSceneAnswer | undefined }) {
+  const words = useWords("casualty");
+  const told = useWords("casualtyTold");
   const { casualty, view, isBusy } = useSheet();
   const [outcome, setOutcome] = useState<CasualtyOutcome>();
   const [note, setNote] = useState("");
@@ -21,20 +23,20 @@ export function ClosePart({ answer }: { readonly answer: OnSceneAnswer | undefin
   const [kits, setKits] = useState(NOTHING);
   const there = stillThere(casualty, view.kits);
   const close = useClosing(pumps, kits, answer);
+  const runs: TwoWays = { asks: words.runsByLog, stays: words.leftRunning(), goes: words.stopped() };
+  const stays: TwoWays = { asks: words.isAboard, stays: words.staysAboard(), goes: words.comesWithUs() };
   const isSaid = isAllSaid(there, pumps, kits);
   return (
-    <Section title="Close the sheet">
-      <PickRow label="How did it end?" options={OPTIONS} picked={outcome} onPick={setOutcome} />
+    <Section title={words.close()}>
+      <PickRow label={words.howEnded()} options={outcomeOptions(told)} picked={outcome} onPick={setOutcome} />
       {outcome !== undefined && (
         <>
-          <Each of={there.running.map(({ pump, name }) => [pump, name])} words={RUNS} said={pumps} onSay={setPumps} />
-          <Each of={there.aboard.map(({ id, name }) => [id, name])} words={STAYS} said={kits} onSay={setKits} />
+          <Each of={there.running.map(({ pump, name }) => [pump, name])} words={runs} said={pumps} onSay={setPumps} />
+          <Each of={there.aboard.map(({ id, name }) => [id, name])} words={stays} said={kits} onSay={setKits} />
         </>
       )}
-      <TextField label="Note, if any" value={note} onChange={setNote} isLong />
-      {outcome !== undefined && !isSaid && (
-        <p className="quiet">Still to say: of each pump that runs and each kit aboard, what becomes of it.</p>
-      )}
+      <TextField label={words.noteIfAny()} value={note} onChange={setNote} isLong />
+      {outcome !== undefined && !isSaid && <p className="quiet">{words.stillToSay()}</p>}
       <Button
         wide
         tone="grave"
@@ -42,20 +44,17 @@ export function ClosePart({ answer }: { readonly answer: OnSceneAnswer | undefin
         isDisabled={outcome === undefined || !isSaid}
         onPress={() => outcome !== undefined && void close(outcome, note.trim())}
       >
-        Close the sheet
+        {words.close()}
       </Button>
     </Section>
   );
 }
 
 interface TwoWays {
-  readonly asks: string;
+  readonly asks: (of: { readonly name: string }) => string;
   readonly stays: string;
   readonly goes: string;
 }
-
-const RUNS: TwoWays = { asks: "by the log it runs", stays: "Left running", goes: "Stopped" };
-const STAYS: TwoWays = { asks: "aboard", stays: "Stays aboard", goes: "Comes with us" };
 
 interface EachProps {
   readonly of: readonly (readonly [id: string, name: string])[];
@@ -76,7 +75,7 @@ function Each({ of, words: { asks, stays, goes }, said, onSay }: EachProps) {
     return (
       <PickRow
         key={id}
-        label={`${name}, ${asks}`}
+        label={asks({ name })}
         options={options}
         picked={picked}
         onPick={(way) => onSay(new Map([...said, [id, way === "stays"]]))}
@@ -91,14 +90,15 @@ function useClosing(
   kits: Said,
   answer: OnSceneAnswer | undefined,
 ): (outcome: CasualtyOutcome, note: string) => Promise<void> {
+  const words = useWords("casualty");
   const { casualty, view, write } = useSheet();
   return async (outcome, note) => {
     const { running, aboard } = stillThere(casualty, view.kits);
     for (const { runs: _runs, filled: _filled, ...setting } of running.filter(
       ({ pump }) => pumps.get(pump) === false,
     )) {
-      const words = `${setting.name} stopped`;
-      if (!(await write(words, (doing, now) => setPump(doing, now, { ...setting, running: false })))) return;
+      const stopped = words.wroteStopped({ pump: setting.name });
+      if (!(await write(stopped, (doing, now) => setPump(doing, now, { ...setting, running: false })))) return;
     }
     const leftRunning = leftOf(
       running.map(({ pump }) => pump),
@@ -116,6 +116,6 @@ function useClosing(
       ...(leftAboard.length > 0 && { leftAboard }),
       ...(delivered.length > 0 && { delivered }),
     };
-    await write("sheet closed", (doing, now) => closeCasualty(doing, now, body));
+    await write(words.wroteClosed(), (doing, now) => closeCasualty(doing, now, body));
   };
 }

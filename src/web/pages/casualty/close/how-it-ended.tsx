@@ -1,11 +1,14 @@
+import { useWords, withParts } from "#web/language/index.ts";
 import { isForCasualty, type KitState } from "#readiness";
 import { ButtonLink, Timestamp } from "#web/parts/index.ts";
 import { nameOf } from "#web/kit-view/at-hand.ts";
-import { OUTCOMES } from "../outcomes.ts";
+import { sayOutcome } from "../outcomes.ts";
 import { useSheet } from "../sheet/use-sheet.ts";
 
 /** How a sheet was closed, what was left aboard, and the way to take back each kit that came with us. */
 export function HowItEnded() {
+  const words = useWords("casualty");
+  const told = useWords("casualtyTold");
   const { casualty, view } = useSheet();
   if (!casualty.closed) return null;
   const { at, by, outcome, note, leftRunning = [], leftAboard = [] } = casualty.closed;
@@ -17,26 +20,26 @@ export function HowItEnded() {
   return (
     <>
       <p className="verdict-detail">
-        Closed <Timestamp at={at} /> by {nameOf(view, by)}: {OUTCOMES[outcome]}. {note}
+        {withParts(words.closedBy, {
+          at: <Timestamp at={at} />,
+          person: nameOf(view, by),
+          outcome: sayOutcome(outcome, told),
+        })}{" "}
+        {note}
       </p>
-      {pumps.length > 0 && <p>Left running: {pumps.map(({ name }) => name).join(", ")}.</p>}
-      {away.some(isLeft) && (
-        <p>
-          Still aboard:{" "}
-          {away
-            .filter(isLeft)
-            .map(({ name }) => name)
-            .join(", ")}
-          .
-        </p>
-      )}
+      {pumps.length > 0 && <p>{words.leftRunningAre({ pumps: namesOf(pumps) })}</p>}
+      {away.some(isLeft) && <p>{words.stillAboard({ kits: namesOf(away.filter(isLeft)) })}</p>}
       {away
         .filter((kit) => !isLeft(kit))
         .map(({ id, name }) => (
           <ButtonLink key={id} wide to={`/kit/${id}/return`}>
-            Take {name} back
+            {words.takeBack({ kit: name })}
           </ButtonLink>
         ))}
     </>
   );
+}
+
+function namesOf(named: readonly { readonly name: string }[]): string {
+  return named.map(({ name }) => name).join(", ");
 }

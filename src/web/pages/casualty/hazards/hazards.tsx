@@ -1,6 +1,7 @@
+import { useWords } from "#web/language/index.ts";
 import { cautionNamed, type CautionId } from "#base";
 import { CautionLine, CautionWords } from "#web/parts/caution-box.tsx";
-import { isGraver, SHORT, type HazardsMet } from "./moments.ts";
+import { isGraver, sayShort, type HazardsMet } from "./moments.ts";
 import "./hazards.css";
 
 /**
@@ -8,10 +9,11 @@ import "./hazards.css";
  * stands first where it is graver.
  */
 export function Hazards({ fresh, met }: HazardsMet) {
+  const words = useWords("hazards");
   if (fresh.length === 0) return <InOneLine ids={met} />;
   const isMetFirst = isGraver(met, fresh);
   return (
-    <section className="hazards" aria-label="Hazards">
+    <section className="hazards" aria-label={words.hazards()}>
       {isMetFirst && <InOneLine ids={met} />}
       {fresh.map((id) => (
         <HazardLine key={id} id={id} />
@@ -22,8 +24,9 @@ export function Hazards({ fresh, met }: HazardsMet) {
 }
 
 function HazardLine({ id }: { readonly id: CautionId }) {
+  const words = useWords("hazards");
   const caution = cautionNamed(id);
-  const short = SHORT[id];
+  const short = sayShort(id, words);
   return (
     <CautionLine signal={caution.signal} hazard={caution.hazard} {...(short !== undefined && { short })}>
       <CautionWords caution={caution} />

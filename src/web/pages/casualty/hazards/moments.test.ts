@@ -1,7 +1,10 @@
+import { fetchWords } from "#words";
 import { cautionNamed, SIGNAL_WORDS } from "#base";
 import type { CasualtyState } from "#readiness";
 import { describe, expect, it } from "vitest";
-import { hazardsAt, hazardsMet, isGraver, SHORT, type Drive, type Moment } from "./moments.ts";
+import { hazardsAt, hazardsMet, isGraver, sayShort, type Drive, type Moment } from "./moments.ts";
+
+const words = await fetchWords("en", "hazards");
 
 const at = (minute: number) => new Date(Date.UTC(2027, 2, 14, 10, minute)).toISOString();
 const SPACE = { id: "s1", name: "Engine room", sort: "engine-room", part: "aft" } as const;
@@ -18,7 +21,7 @@ describe("hazards at their moment", () => {
     const ids = hazardsAt(moment);
     const order = ids.map((id) => Object.keys(SIGNAL_WORDS).indexOf(cautionNamed(id).signal));
     expect(order).toEqual([...order].sort((one, other) => one - other));
-    for (const id of ids) expect(SHORT[id]!.split(" ").length).toBeLessThanOrEqual(12);
+    for (const id of ids) expect(sayShort(id, words)!.split(" ").length).toBeLessThanOrEqual(12);
   });
 
   it("has petrol before it is smelt, carbon monoxide, hose and starter at an engine, and mains at an electric kit", () => {

@@ -1,3 +1,4 @@
+import type { Words } from "#words";
 import { cautionNamed, SIGNAL_WORDS, type CautionId } from "#base";
 import type { CasualtySpace, CasualtyState } from "#readiness";
 
@@ -11,20 +12,25 @@ export type Moment =
 /** What turns a pump; nobody knows it of a pump that is no kit of ours. */
 export type Drive = "engine" | "key" | "mains" | "unknown";
 
-/** What to heed, in a few words: the line a hazard comes down to. */
-export const SHORT: Readonly<Partial<Record<CautionId, string>>> = {
-  "heavy-lift": "two to lift, one calls it",
-  "line-pulls": "hold the line, never wrap it",
-  "smell-before-start": "smell low, before any start or switch",
-  "carbon-monoxide": "exhaust downwind, clear of every hatch; nobody in the lee",
-  "pressurised-hose": "cams closed and tied, hold the free end",
-  "turns-by-key": "hands and sleeves clear, call out, then the key",
-  "recoil-kick": "feet set, pull until it bites, then one long pull",
-  "electric-shock": "dry hands, dry deck, through the cut-out; nobody in the water",
-  "no-one-below-alone": "two, with a way out, and one on deck who calls",
-  "batteries-under-water": "know where they are; nobody below once they are under",
-  "under-tow": "slow; sound at once, and after each change of speed",
+const SHORT: Readonly<Partial<Record<CautionId, Exclude<keyof Words["hazards"], "hazards">>>> = {
+  "heavy-lift": "heavyLift",
+  "line-pulls": "linePulls",
+  "smell-before-start": "smellBeforeStart",
+  "carbon-monoxide": "carbonMonoxide",
+  "pressurised-hose": "pressurisedHose",
+  "turns-by-key": "turnsByKey",
+  "recoil-kick": "recoilKick",
+  "electric-shock": "electricShock",
+  "no-one-below-alone": "notBelowAlone",
+  "batteries-under-water": "batteriesUnder",
+  "under-tow": "underTow",
 };
+
+/** What to heed, in a few words: the line a hazard comes down to. */
+export function sayShort(id: CautionId, words: Words["hazards"]): string | undefined {
+  const short = SHORT[id];
+  return short && words[short]();
+}
 
 const STARTING: Readonly<Record<Drive, readonly CautionId[]>> = {
   engine: ["smell-before-start", "carbon-monoxide", "pressurised-hose", "recoil-kick"],

@@ -1,3 +1,4 @@
+import { useWords } from "#web/language/index.ts";
 import { useState } from "react";
 import { Notice } from "#web/parts/index.ts";
 import { LazyReader, useCamera } from "#web/camera/index.ts";
@@ -15,6 +16,7 @@ interface CameraViewProps {
 
 /** What the camera sees, and which codes are still wanted. */
 export function CameraView({ progress, onCodes }: CameraViewProps) {
+  const words = useWords("sheetJoin");
   const [reader] = useState(() => new LazyReader());
   const { video, state } = useCamera(async (picture) => {
     const texts = await reader.read(picture);
@@ -22,14 +24,14 @@ export function CameraView({ progress, onCodes }: CameraViewProps) {
   });
   if (state.kind === "none") {
     return (
-      <Notice tone="attention" title="No camera to read with">
-        <p>{state.because} Take photos of the codes, or use a file, below.</p>
+      <Notice tone="attention" title={words.noCamera()}>
+        <p>{words.noCameraMore({ because: state.because })}</p>
       </Notice>
     );
   }
   return (
     <figure className="code">
-      <video ref={video} className="code-video" muted playsInline aria-label="What the camera sees" />
+      <video ref={video} className="code-video" muted playsInline aria-label={words.cameraSees()} />
       <figcaption className="code-words" aria-live="polite">
         <Said progress={progress} />
       </figcaption>
@@ -39,14 +41,13 @@ export function CameraView({ progress, onCodes }: CameraViewProps) {
 
 /** "3 of 7 read. Missing: 2, 5, 6, 7." */
 function Said({ progress: { of, missing } }: { readonly progress: Progress }) {
-  if (of === 0) return <>On the other device: the sheet, Hand over by code. Hold this camera over its code.</>;
+  const words = useWords("sheetJoin");
+  const pieces = missing.slice(0, 12).join(", ");
+  if (of === 0) return <>{words.holdCamera()}</>;
   return (
     <>
-      <strong>
-        {of - missing.length} of {of} read.
-      </strong>{" "}
-      Missing: {missing.slice(0, 12).join(", ")}
-      {missing.length > 12 && " and more"}.
+      <strong>{words.readOf({ count: of - missing.length, of })}</strong>{" "}
+      {missing.length > 12 ? words.missingMore({ pieces }) : words.missing({ pieces })}
     </>
   );
 }

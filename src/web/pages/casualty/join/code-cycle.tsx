@@ -1,3 +1,4 @@
+import { useWords } from "#web/language/index.ts";
 import { useEffect, useState } from "react";
 import { Button, ErrorBox } from "#web/parts/index.ts";
 import type { QrPath } from "./qr-path.ts";
@@ -9,6 +10,7 @@ const QUIET = 4;
 
 /** Every piece in turn, as large as the screen allows, until somebody holds one. */
 export function CodeCycle({ pieces }: { readonly pieces: readonly string[] }) {
+  const words = useWords("sheetJoin");
   const [at, setAt] = useState(0);
   const [isHeld, setHeld] = useState(false);
   const { draw, error } = useDrawing();
@@ -24,24 +26,21 @@ export function CodeCycle({ pieces }: { readonly pieces: readonly string[] }) {
   };
   return (
     <figure className="code">
-      <ErrorBox error={error} title="No code can be drawn" />
-      {draw && <Code drawn={draw(pieces[at]!)} label={`Code ${at + 1} of ${count}`} />}
+      <ErrorBox error={error} title={words.noCode()} />
+      {draw && <Code drawn={draw(pieces[at]!)} label={words.codeLabel({ at: at + 1, count })} />}
       <figcaption className="code-words">
-        <strong>
-          {at + 1} of {count}
-        </strong>{" "}
-        Hold the other device's camera a hand's breadth away. In any order; it says which are missing.
+        <strong>{words.codeOf({ at: at + 1, count })}</strong> {words.codeMore()}
       </figcaption>
       {count > 1 && (
         <div className="code-ways">
-          <Button onPress={() => step(-1)} label="The code before">
-            Before
+          <Button onPress={() => step(-1)} label={words.codeBefore()}>
+            {words.before()}
           </Button>
           <Button onPress={() => setHeld(!isHeld)} isPressed={isHeld}>
-            {isHeld ? "Go on" : "Hold"}
+            {isHeld ? words.goOn() : words.hold()}
           </Button>
-          <Button onPress={() => step(1)} label="The next code">
-            Next
+          <Button onPress={() => step(1)} label={words.codeNext()}>
+            {words.next()}
           </Button>
         </div>
       )}

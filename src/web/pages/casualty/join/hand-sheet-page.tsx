@@ -1,3 +1,4 @@
+import { useWords } from "#web/language/index.ts";
 import { isSheetOf, type CasualtyState } from "#readiness";
 import { useState } from "react";
 import { useParams } from "wouter";
@@ -11,23 +12,26 @@ import "./join.css";
 
 type Way = "show" | "read";
 
-const WAYS = [
-  { id: "show", words: "Show ours" },
-  { id: "read", words: "Read theirs" },
-] as const;
-
 /** Two devices without a network make one sheet: each shows its lines to the other, by code or by file. */
 export default function HandSheetPage() {
+  const words = useWords("sheetJoin");
+  const frame = useWords("frame");
+  const ways: readonly { readonly id: Way; readonly words: string }[] = [
+    { id: "show", words: words.showOurs() },
+    { id: "read", words: words.readTheirs() },
+  ];
   const { id } = useParams<{ readonly id?: string }>();
   const view = useStation();
   const [taken, setTaken] = useState<TakenSheet>();
   const [way, setWay] = useState<Way>(id === undefined ? "read" : "show");
   const sheet = sheetOf(view, id ?? taken?.sheet);
-  const back = sheet ? { to: `/casualty/${sheet.id}`, label: sheet.name } : { to: "/casualty", label: "Casualty" };
+  const back = sheet
+    ? { to: `/casualty/${sheet.id}`, label: sheet.name }
+    : { to: "/casualty", label: frame.casualty() };
   return (
-    <Page title={sheet ? "Hand over" : "Read a sheet"} back={back} frame="work">
+    <Page title={sheet ? words.handOver() : words.readSheet()} back={back} frame="work">
       <div className="casualty join">
-        {sheet && <PickRow label="Between two devices" options={WAYS} picked={way} onPick={setWay} />}
+        {sheet && <PickRow label={words.between()} options={ways} picked={way} onPick={setWay} />}
         {sheet && way === "show" ? (
           <ShowOurs key={sheet.id} sheet={sheet} theirs={taken?.ids} />
         ) : (

@@ -1,3 +1,4 @@
+import { useWords } from "#web/language/index.ts";
 import type { CasualtyState } from "#readiness";
 import { joinSheets } from "#station";
 import { useState } from "react";
@@ -13,26 +14,24 @@ interface JoinFormProps {
 
 /** Asks what of the two sheets is the same, then reads them as one. */
 export function JoinForm({ other, onDone }: JoinFormProps) {
+  const words = useWords("sheetJoin");
   const { casualty, write, isBusy } = useSheet();
   const [said, setSaid] = useState<Said>(new Map());
   const questions = questionsOf(casualty, other);
   const join = async () => {
     const same = sameOf(questions, said);
-    if (await write("joined with another sheet", (doing, now) => joinSheets(doing, now, other, same))) onDone();
+    if (await write(words.wroteJoined(), (doing, now) => joinSheets(doing, now, other, same))) onDone();
   };
   const ask = (question: Question) => <Same key={question.other} question={question} said={said} onSay={setSaid} />;
   return (
-    <Notice title={`${other.name} and ${casualty.name} are one casualty?`}>
-      <p>
-        Both histories stand in one order from then on, and soundings and pumps of both are computed together. A kit on
-        both counts once. Nothing is lost, and striking the line parts them again.
-      </p>
+    <Notice title={words.joinAsk({ other: other.name, casualty: casualty.name })}>
+      <p>{words.joinMore()}</p>
       {questions.spaces.map(ask)}
       {questions.pumps.map(ask)}
       <ButtonRow>
-        <Button onPress={onDone}>Go back</Button>
+        <Button onPress={onDone}>{words.goBack()}</Button>
         <Button kind="primary" isBusy={isBusy} onPress={() => void join()}>
-          One casualty: join the sheets
+          {words.joinDo()}
         </Button>
       </ButtonRow>
     </Notice>
@@ -49,14 +48,15 @@ interface SameProps {
 const OWN = "";
 
 function Same({ question: { other, name, choices, likely }, said, onSay }: SameProps) {
+  const words = useWords("sheetJoin");
   const value = (said.has(other) ? said.get(other) : likely) ?? OWN;
   return (
     <CardSelect
-      label={`${name}, of the other sheet, is`}
+      label={words.sameIs({ name })}
       value={value}
       options={[
-        ...choices.map((one) => ({ value: one.id, label: `our ${one.name}` })),
-        { value: OWN, label: "another one" },
+        ...choices.map((one) => ({ value: one.id, label: words.our({ name: one.name }) })),
+        { value: OWN, label: words.another() },
       ]}
       onChange={(id) => onSay(new Map([...said, [other, id === OWN ? undefined : id]]))}
     />

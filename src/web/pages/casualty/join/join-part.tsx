@@ -1,9 +1,10 @@
+import { useWords, withParts } from "#web/language/index.ts";
 import type { Entry } from "#log";
 import { isSheetOf, type CasualtyState } from "#readiness";
 import { mayWrite, strikeEntry } from "#station";
 import { useState } from "react";
 import { doingOf, useDeviceState, useRecorder } from "#web/device/index.ts";
-import { Button, ButtonLink, ButtonRow, Notice, sayCount, Section, Timestamp } from "#web/parts/index.ts";
+import { Button, ButtonLink, ButtonRow, Notice, Section, Timestamp } from "#web/parts/index.ts";
 import { StrikeDialog } from "#web/kit-view/strike-dialog.tsx";
 import { nameOf } from "#web/kit-view/at-hand.ts";
 import { useSheet } from "../sheet/use-sheet.ts";
@@ -12,12 +13,13 @@ import { NotProved } from "./not-proved.tsx";
 
 /** Another device's lines of this sheet, and another sheet of this same casualty. */
 export function JoinPart() {
+  const words = useWords("sheetJoin");
   const { casualty } = useSheet();
   return (
-    <Section title="Two devices, two sheets">
+    <Section title={words.two()}>
       <HandedHere />
       <ButtonRow>
-        <ButtonLink to={`/casualty/${casualty.id}/hand`}>Hand over by code</ButtonLink>
+        <ButtonLink to={`/casualty/${casualty.id}/hand`}>{words.byCode()}</ButtonLink>
       </ButtonRow>
       <Joined />
       <Others />
@@ -27,6 +29,7 @@ export function JoinPart() {
 
 /** Lines of this sheet that came from another device and that the station is not known to have. */
 function HandedHere() {
+  const words = useWords("sheetJoin");
   const { casualty, view } = useSheet();
   const state = useDeviceState();
   if (state.kind !== "signed-in") return null;
@@ -34,9 +37,12 @@ function HandedHere() {
   const last = lines.at(-1);
   if (last === undefined) return null;
   return (
-    <Notice title={`${sayCount(lines.length, "line")} from another device, not proved`}>
+    <Notice title={words.handedLines({ count: lines.length })}>
       <p>
-        Last taken <Timestamp at={last.taken} as="time" />, from {nameOf(view, last.from.by)}.
+        {withParts(words.lastTaken, {
+          at: <Timestamp at={last.taken} as="time" />,
+          person: nameOf(view, last.from.by),
+        })}
       </p>
       <NotProved />
     </Notice>
@@ -45,6 +51,7 @@ function HandedHere() {
 
 /** The sheets that are read as one, and the way to part them. */
 function Joined() {
+  const words = useWords("sheetJoin");
   const { casualty, view } = useSheet();
   const recorder = useRecorder();
   const [parting, setParting] = useState<Entry>();
@@ -56,23 +63,26 @@ function Joined() {
     .filter((entry) => strikeEntry(doingOf(view), entry, "asked").kind === "entry");
   return (
     <>
-      <p>One casualty, {sayCount(sheets.length, "sheet")}:</p>
+      <p>{words.oneCasualty({ count: sheets.length })}</p>
       <ul className="casualty-list">
         {sheets.map(({ id, name, opened, closed }) => (
           <li key={id}>
-            {name}, opened <Timestamp at={opened.at} /> by {nameOf(view, opened.by)}
-            {closed && ", closed by itself"}
+            {withParts(closed ? words.sheetLineClosed : words.sheetLine, {
+              name,
+              at: <Timestamp at={opened.at} />,
+              person: nameOf(view, opened.by),
+            })}
           </li>
         ))}
       </ul>
       {mine.map((entry) => (
         <Button key={entry.id} onPress={() => setParting(entry)}>
-          They are two: part them again
+          {words.part()}
         </Button>
       ))}
       {parting && (
         <StrikeDialog
-          what="Joined with another sheet"
+          what={words.joinedWith()}
           judge={(reason) => strikeEntry(doingOf(view), parting, reason)}
           onStrike={(reason) => recorder.strike(parting, reason)}
           onClose={() => setParting(undefined)}
@@ -86,6 +96,7 @@ function Joined() {
 const RECENT_MS = 12 * 3_600_000;
 
 function Others() {
+  const words = useWords("sheetJoin");
   const { casualty, view } = useSheet();
   const [chosen, setChosen] = useState<CasualtyState>();
   if (!mayWrite(view.me.role, "casualty-joined")) return null;
@@ -95,8 +106,10 @@ function Others() {
   return others.map((one) => (
     <Button key={one.id} wide onPress={() => setChosen(one)}>
       <span>
-        Same casualty as {one.name}, opened <Timestamp at={one.opened.at} as="time" />
-        {one.closed && ", closed"}?
+        {withParts(one.closed ? words.sameAsClosed : words.sameAs, {
+          name: one.name,
+          at: <Timestamp at={one.opened.at} as="time" />,
+        })}
       </span>
     </Button>
   ));

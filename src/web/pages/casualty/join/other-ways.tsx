@@ -1,3 +1,5 @@
+import type { Words } from "#words";
+import { useWords } from "#web/language/index.ts";
 import { useId, useState } from "react";
 import { LazyReader } from "#web/camera/index.ts";
 import { Button, Section, TextField, useDoing } from "#web/parts/index.ts";
@@ -12,23 +14,24 @@ const MOST = 400_000;
 
 /** Without a camera in the page: photos of the codes, the file, or its text. */
 export function OtherWays({ onCodes, onText }: OtherWaysProps) {
+  const words = useWords("sheetJoin");
   const { isBusy, run } = useDoing();
   const [text, setText] = useState("");
   const open = (files: readonly File[]) =>
     run(async () => {
       for (const file of files) {
-        if (file.type.startsWith("image/")) await onCodes(await readPhoto(file));
+        if (file.type.startsWith("image/")) await onCodes(await readPhoto(file, words));
         else await onText(await file.slice(0, MOST).text());
       }
     });
   return (
-    <Section title="Without the camera">
+    <Section title={words.without()}>
       <FileWay isBusy={isBusy} onFiles={open} />
       <details className="casualty-more">
-        <summary>Paste the text of the file</summary>
-        <TextField label="Text of the file" value={text} onChange={setText} isLong limit={MOST} />
+        <summary>{words.paste()}</summary>
+        <TextField label={words.text()} value={text} onChange={setText} isLong limit={MOST} />
         <Button isDisabled={text.trim() === ""} isBusy={isBusy} onPress={() => void run(() => onText(text))}>
-          Take these lines
+          {words.take()}
         </Button>
       </details>
     </Section>
@@ -41,11 +44,12 @@ interface FileWayProps {
 }
 
 function FileWay({ isBusy, onFiles }: FileWayProps) {
+  const words = useWords("sheetJoin");
   const id = useId();
   return (
     <div>
       <label className="button button-plain button-wide" htmlFor={id}>
-        {isBusy ? "Reading" : "The file, or photos of the codes"}
+        {isBusy ? words.reading() : words.fileOrPhotos()}
       </label>
       <input
         id={id}
@@ -62,7 +66,7 @@ function FileWay({ isBusy, onFiles }: FileWayProps) {
 }
 
 /** No code in a photo is an answer that somebody waits for, so it is read as one that is none. */
-async function readPhoto(file: File): Promise<readonly string[]> {
+async function readPhoto(file: File, words: Words["sheetJoin"]): Promise<readonly string[]> {
   const found = await new LazyReader().read(file);
-  return found.length > 0 ? found : [`a photo without a code: ${file.name}`];
+  return found.length > 0 ? found : [words.noCodeIn({ file: file.name })];
 }

@@ -1,3 +1,4 @@
+import { useWords } from "#web/language/index.ts";
 import { useRef, useState } from "react";
 import { PieceTray, readPiece } from "#web/device/handed/pieces.ts";
 import { useThisDevice, type TakenSheet } from "#web/device/index.ts";
@@ -16,6 +17,7 @@ const NOTHING: Progress = { of: 0, missing: [] };
 
 /** Reads the other device's codes, or its file, and takes the lines into this device's own log. */
 export function ReadTheirs({ taken, onTaken, onShow }: ReadTheirsProps) {
+  const words = useWords("sheetJoin");
   const device = useThisDevice();
   const doing = useDoing();
   const tray = useRef(new PieceTray());
@@ -44,7 +46,7 @@ export function ReadTheirs({ taken, onTaken, onShow }: ReadTheirsProps) {
   };
   return (
     <>
-      <ErrorBox error={doing.error} title="Not taken" />
+      <ErrorBox error={doing.error} title={words.notTaken()} />
       {taken && isOver ? (
         <TakenNotice taken={taken} onShow={onShow} onAgain={again} />
       ) : (

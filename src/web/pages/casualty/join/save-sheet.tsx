@@ -1,3 +1,4 @@
+import { useWords } from "#web/language/index.ts";
 import type { CasualtyState } from "#readiness";
 import { saveFile } from "#web/device/index.ts";
 import { Button, ButtonRow, ErrorBox, Section, useDoing } from "#web/parts/index.ts";
@@ -9,23 +10,22 @@ interface SaveSheetProps {
 
 /** The same pieces in a file, for another way to the other device: a cable, a near-by share, a message. */
 export function SaveSheet({ sheet, pieces }: SaveSheetProps) {
+  const words = useWords("sheetJoin");
   const doing = useDoing();
   const file = () => new File([pieces.join("\n")], fileName(sheet), { type: "text/plain" });
   const canShare = "canShare" in navigator && navigator.canShare({ files: [file()] });
   return (
-    <Section title="Or as a file">
+    <Section title={words.asFile()}>
       <ButtonRow>
-        <Button onPress={() => saveFile(file(), fileName(sheet))}>Save the file</Button>
+        <Button onPress={() => saveFile(file(), fileName(sheet))}>{words.saveFile()}</Button>
         {canShare && (
           <Button isBusy={doing.isBusy} onPress={() => void doing.run(() => share(file()))}>
-            Share the file
+            {words.shareFile()}
           </Button>
         )}
       </ButtonRow>
-      <ErrorBox error={doing.error} title="Not shared" />
-      <p className="quiet">
-        Whoever gets the code or the file can read these lines. They are stamped, not hidden: give them to nobody else.
-      </p>
+      <ErrorBox error={doing.error} title={words.notShared()} />
+      <p className="quiet">{words.whoReads()}</p>
     </Section>
   );
 }

@@ -1,8 +1,9 @@
+import { useWords } from "#web/language/index.ts";
 import type { Entry } from "#log";
 import type { CasualtyState } from "#readiness";
 import { useEffect, useState } from "react";
 import { useStation, useThisDevice } from "#web/device/index.ts";
-import { Button, ErrorBox, Notice, sayCount } from "#web/parts/index.ts";
+import { Button, ErrorBox, Notice } from "#web/parts/index.ts";
 import { useWakeLock } from "#web/timing/index.ts";
 import { CodeCycle } from "./code-cycle.tsx";
 import { SaveSheet } from "./save-sheet.tsx";
@@ -15,6 +16,7 @@ interface ShowOursProps {
 
 /** The sheet's lines as codes for the other device's camera, or as a file. */
 export function ShowOurs({ sheet, theirs }: ShowOursProps) {
+  const words = useWords("sheetJoin");
   const [isWhole, setWhole] = useState(false);
   const lines = useStation()
     .historyOf(`casualty:${sheet.id}`)
@@ -25,20 +27,19 @@ export function ShowOurs({ sheet, theirs }: ShowOursProps) {
   const left = lines.length - wanted.length;
   return (
     <>
-      <ErrorBox error={error} title="No code can be made" />
+      <ErrorBox error={error} title={words.notMade()} />
       {wanted.length === 0 && (
-        <Notice tone="plain" title="They have every line of ours">
-          <p>Nothing is left to show.</p>
+        <Notice tone="plain" title={words.haveAll()}>
+          <p>{words.nothingLeft()}</p>
         </Notice>
       )}
       {pieces && wanted.length > 0 && <CodeCycle key={pieces[0]} pieces={pieces} />}
       <p className="quiet">
-        {sayCount(wanted.length, "line")}
-        {left > 0 && `; ${left} left out, which they showed to us`}.
+        {left > 0 ? words.linesLeft({ count: wanted.length, left }) : words.lines({ count: wanted.length })}
       </p>
       {left > 0 && (
         <div>
-          <Button onPress={() => setWhole(true)}>Show every line</Button>
+          <Button onPress={() => setWhole(true)}>{words.showAll()}</Button>
         </div>
       )}
       {pieces && wanted.length > 0 && <SaveSheet sheet={sheet} pieces={pieces} />}

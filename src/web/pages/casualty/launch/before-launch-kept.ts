@@ -55,7 +55,7 @@ export function readCall(text: string | null, now: number): Call {
 }
 
 const LIGHTS = ["daylight", "dark", "torch"] as const;
-const TEXTS = [...SITUATION_FIELDS.map(({ id }) => id), "boat"] as const;
+const TEXTS = [...SITUATION_FIELDS, "boat"] as const;
 const FLAGS = ["herMains"] as const;
 
 /** Of these, what is of the sort it must be. */

@@ -1,3 +1,4 @@
+import { useWords } from "#web/language/index.ts";
 import { useState } from "react";
 import { usePreferences } from "#web/theme/index.ts";
 import { PickRow } from "#web/parts/pick-row.tsx";
@@ -28,29 +29,23 @@ export function SizePicksOrTyped({
   si,
   onPick,
 }: SizePicksProps & { readonly kind: TypedSizeKind }) {
+  const words = useWords("launchTold");
   const { units } = usePreferences();
   const [isTyping, setTyping] = useState(false);
   const picked = picks.find((pick) => pick.si === si)?.id ?? (si === undefined ? undefined : OTHER);
-  const words = si !== undefined && picked === OTHER ? `Other: ${sayTyped(kind, si, units)}` : "Other";
+  const isOther = si !== undefined && picked === OTHER;
+  const other = isOther ? words.otherSize({ size: sayTyped(kind, si, units) }) : words.other();
   const choose = (id: string) => {
     setTyping(id === OTHER);
     if (id !== OTHER) onPick(picks.find((pick) => pick.id === id)?.si);
   };
   return (
     <>
-      <PickRow label={label} options={[...picks, { id: OTHER, words }]} picked={picked} onPick={choose} />
+      <PickRow label={label} options={[...picks, { id: OTHER, words: other }]} picked={picked} onPick={choose} />
       {isTyping && <TypedSize kind={kind} onRead={onPick} />}
     </>
   );
 }
-
-const TYPED_LABELS: Readonly<Record<TypedSizeKind, string>> = {
-  length: "Length",
-  distance: "Distance",
-  hole: "Hole across",
-  holeDepth: "Hole below the waterline",
-  water: "Level inside",
-};
 
 interface TypedSizeProps {
   readonly kind: TypedSizeKind;
@@ -59,12 +54,13 @@ interface TypedSizeProps {
 
 /** A size that cannot be is not told on. */
 function TypedSize({ kind, onRead }: TypedSizeProps) {
+  const words = useWords("launchTold");
   const { units } = usePreferences();
-  const faultOf = (si: number) => sizeFault(kind, si);
+  const faultOf = (si: number) => sizeFault(kind, si, words);
   const read = (si: number | undefined) => onRead(si !== undefined && faultOf(si) === undefined ? si : undefined);
   return (
     <SizeField
-      label={TYPED_LABELS[kind]}
+      label={words[kind]()}
       unit={typedUnit(kind, units)}
       faultOf={faultOf}
       sayBack={(si) => sayBack(kind, si)}

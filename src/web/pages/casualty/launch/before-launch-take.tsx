@@ -1,3 +1,4 @@
+import { useWords } from "#web/language/index.ts";
 import { CautionBox } from "#web/parts/caution-box.tsx";
 import type { KitsWords } from "./before-launch-words.ts";
 
@@ -6,20 +7,21 @@ export const TOLD_PLACE = "told";
 
 /** The headline with all that speaks against it, and the way to what narrows it. */
 export function TakeLine({ words }: { readonly words: KitsWords }) {
+  const messages = useWords("launchKits");
   const { take, late } = words;
   return (
     <>
       {late?.isWarning && (
-        <CautionBox signal="WARNING" hazard="She may be gone before you can pump">
+        <CautionBox signal="WARNING" hazard={messages.lateHazard()}>
           <p>{late.words}</p>
         </CautionBox>
       )}
       <output className="launch-take">
         <span className="launch-take-word">{take}</span>
-        {late && <span>{late.isWarning ? "WARNING: she may be gone before you can pump." : late.words}</span>}
+        {late && <span>{late.isWarning ? messages.lateShort() : late.words}</span>}
       </output>
       <a className="launch-more" href={`#${TOLD_PLACE}`}>
-        Tell more: hole, water inside, how fast it rises
+        {messages.tellMore()}
       </a>
     </>
   );

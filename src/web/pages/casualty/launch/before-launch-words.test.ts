@@ -2,7 +2,9 @@ import { ask, type KitsNeededAnswer } from "#questions";
 import { describe, expect, it } from "vitest";
 import { kitsQuestion, type Call } from "./before-launch.ts";
 import { sayArrival, sayKits } from "./before-launch-words.ts";
-import { sayChance } from "#words";
+import { fetchWords, sayChance } from "#words";
+
+const messages = await fetchWords("en", "launchKits");
 
 const MILE = 1852;
 const NOW = Date.parse("2026-03-14T13:02:00Z");
@@ -20,19 +22,19 @@ const PLATE = answerTo({ hole: 0.4, holeDepth: 0.6 });
 
 describe("how many kits to take", () => {
   it("is the fewest that gain nine times in ten, and never one alone", () => {
-    expect(sayKits(FINGER).take).toBe(`Take ${Math.max(2, FINGER.forGaining!)} kits`);
-    expect(sayKits(FINGER).why).toContain("to gain on the water");
-    expect(sayKits({ ...FINGER, forGaining: 1 }).why).toContain("one that fails leaves none");
+    expect(sayKits(FINGER, messages).take).toBe(`Take ${Math.max(2, FINGER.forGaining!)} kits`);
+    expect(sayKits(FINGER, messages).why).toContain("to gain on the water");
+    expect(sayKits({ ...FINGER, forGaining: 1 }, messages).why).toContain("one that fails leaves none");
   });
 
   it("does not say that kits gain which only hold", () => {
     const { forGaining: _, ...holding } = { ...FINGER, forHolding: 3 };
-    expect(sayKits(holding).why).toContain("3 kits to hold the water, but not to gain on it");
+    expect(sayKits(holding, messages).why).toContain("3 kits to hold the water, but not to gain on it");
   });
 
   it("is no number where none of those looked at is enough", () => {
     expect(PLATE.plan.enough).toBe(false);
-    const words = sayKits(PLATE);
+    const words = sayKits(PLATE, messages);
     expect(words.take).toBe("More than 6 kits, and a patch");
     expect(words.why).toContain("Slow the hole first");
     expect(words.patch).toContain("get people off early");
@@ -40,21 +42,25 @@ describe("how many kits to take", () => {
 
   it("is two now, a patch and the rest to follow where the first boat takes two", () => {
     const plan = { now: 2, patch: true, follow: 2, enough: true, chance: 0.8 };
-    expect(sayKits({ ...FIST, plan }).take).toBe("Take 2 now, a patch, 2 to follow");
-    expect(sayKits({ ...FIST, plan: { ...plan, enough: false } }).take).toBe("Take 2 now, a patch, more to follow");
-    expect(sayKits({ ...FIST, plan: { ...plan, now: 0 } }).take).toBe("No kit to take: a patch, 2 to follow");
+    expect(sayKits({ ...FIST, plan }, messages).take).toBe("Take 2 now, a patch, 2 to follow");
+    expect(sayKits({ ...FIST, plan: { ...plan, enough: false } }, messages).take).toBe(
+      "Take 2 now, a patch, more to follow",
+    );
+    expect(sayKits({ ...FIST, plan: { ...plan, now: 0 } }, messages).take).toBe("No kit to take: a patch, 2 to follow");
   });
 
   it("says of the hole halved the chance that its table has", () => {
     const row = FIST.byKits.find(({ kits }) => kits === FIST.forHoldingPatched)!;
     expect(row.holdingPatched - row.holding).toBeGreaterThan(0.15);
-    expect(sayKits(FIST).patch).toContain(`with a chance of ${sayChance(row.holdingPatched)}.`);
+    expect(sayKits(FIST, messages).patch).toContain(`with a chance of ${sayChance(row.holdingPatched)}.`);
   });
 
   it("counts cans for the kits taken and those that follow", () => {
     const plan = { now: 2, patch: true, follow: 1, enough: true, chance: 0.8 };
-    expect(sayKits({ ...FIST, plan, cansPerKit: 2 }).fuel).toBe("Fuel: 2 cans of 5 L with each kit, 6 in all.");
-    expect(sayKits({ ...FIST, cansPerKit: 0 }).fuel).toContain("no cans needed");
+    expect(sayKits({ ...FIST, plan, cansPerKit: 2 }, messages).fuel).toBe(
+      "Fuel: 2 cans of 5 L with each kit, 6 in all.",
+    );
+    expect(sayKits({ ...FIST, cansPerKit: 0 }, messages).fuel).toContain("no cans needed");
   });
 });
 
@@ -62,6 +68,7 @@ describe("a boat that may be gone before anybody can pump", () => {
   it("is warned of where she is likelier gone than not, and a patch goes along", () => {
     const { take, late } = sayKits(
       answerTo({ length: 11, distance: 40 * MILE, hole: 0.2, holeDepth: 0.6, tellings: [{ at: NOW, water: 1 }] }),
+      messages,
     );
     expect(take).toMatch(/and a patch$/);
     expect(late?.isWarning).toBe(true);
@@ -70,18 +77,18 @@ describe("a boat that may be gone before anybody can pump", () => {
   });
 
   it("is remarked on from even chances to nine in ten, and not mentioned above that", () => {
-    const lateAt = (afloatOnArrival: number) => sayKits({ ...FINGER, afloatOnArrival }).late;
+    const lateAt = (afloatOnArrival: number) => sayKits({ ...FINGER, afloatOnArrival }, messages).late;
     expect(lateAt(0.49)?.isWarning).toBe(true);
     expect(lateAt(0.5)).toEqual({
       isWarning: false,
       words: "Chance that her deck edge is still dry when your first pump runs: 50 in 100.",
     });
     expect(lateAt(0.9)).toBeUndefined();
-    expect(sayKits({ ...FINGER, afloatOnArrival: 0.5 }).why).toContain("if she still floats");
+    expect(sayKits({ ...FINGER, afloatOnArrival: 0.5 }, messages).why).toContain("if she still floats");
   });
 
   it("is told with the time to the first pump, and not as water over her side", () => {
-    const words = sayArrival(FINGER);
+    const words = sayArrival(FINGER, messages);
     expect(words).toContain("Your first pump can be pumping in about 25\u00a0min.");
     expect(words).toMatch(/Chance that her deck edge is still dry then: (\d+ in 100|more than 99 in 100)\.$/);
   });
@@ -97,22 +104,22 @@ describe("kits that cannot go with the first boat", () => {
   const plan = { now: 1, patch: true, follow: 3, enough: true, chance: 0.6 };
 
   it("are our own first, by name, and the rest asked of another station, so many", () => {
-    expect(sayKits({ ...FIST, kits, plan }).short).toBe(
+    expect(sayKits({ ...FIST, kits, plan }, messages).short).toBe(
       "1 kit with the first boat; then Pump 2, Pump 7; ask another station for 1.",
     );
-    expect(sayKits({ ...FIST, kits: [], plan: { ...plan, now: 0 } }).short).toBe(
+    expect(sayKits({ ...FIST, kits: [], plan: { ...plan, now: 0 } }, messages).short).toBe(
       "No kit can go with the first boat; ask another station for 3.",
     );
   });
 
   it("are not missed where there are enough", () => {
-    expect(sayKits({ ...FIST, kits, plan: { ...plan, follow: 0 } }).short).toBeUndefined();
-    expect(sayKits({ ...FIST, kits, plan: { ...plan, follow: 1 } }).short).toBe(
+    expect(sayKits({ ...FIST, kits, plan: { ...plan, follow: 0 } }, messages).short).toBeUndefined();
+    expect(sayKits({ ...FIST, kits, plan: { ...plan, follow: 1 } }, messages).short).toBe(
       "1 kit with the first boat; then Pump 2.",
     );
   });
 
   it("are asked for without a number where none is known to be enough", () => {
-    expect(sayKits({ ...PLATE, kits, plan: { ...plan, enough: false } }).short).toContain("for all it has");
+    expect(sayKits({ ...PLATE, kits, plan: { ...plan, enough: false } }, messages).short).toContain("for all it has");
   });
 });

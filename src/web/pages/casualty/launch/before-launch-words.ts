@@ -1,6 +1,5 @@
-import { sayCount } from "#base";
 import type { KitsNeededAnswer } from "#questions";
-import { sayChance, sayDuration } from "#words";
+import { sayChance, sayDuration, type Words } from "#words";
 
 /** "Take 3 kits" and why, in as few words as stand up. */
 export interface KitsWords {
@@ -27,87 +26,82 @@ const SURE = 0.9;
 /** Below this she is likelier gone than not. */
 const EVEN = 0.5;
 
+type Messages = Words["launchKits"];
+
 /**
  * What the answer comes to: kits now, a patch where the first boat cannot hold her without, kits to follow.
  *
  * @param answer - to `kits-needed`
  */
-export function sayKits(answer: KitsNeededAnswer): KitsWords {
-  const late = sayLate(answer.afloatOnArrival);
-  const short = sayShort(answer);
+export function sayKits(answer: KitsNeededAnswer, words: Messages): KitsWords {
+  const late = sayLate(answer.afloatOnArrival, words);
+  const short = sayShort(answer, words);
   return {
-    take: sayTake(answer, late?.isWarning === true),
+    take: sayTake(answer, late?.isWarning === true, words),
     ...(late && { late }),
     ...(short !== undefined && { short }),
-    why: sayWhy(answer),
-    patch: sayPatch(answer),
-    fuel: sayFuel(answer),
+    why: sayWhy(answer, words),
+    patch: sayPatch(answer, words),
+    fuel: sayFuel(answer, words),
   };
 }
 
-function sayTake({ plan: { now, patch, follow, enough }, byKits }: KitsNeededAnswer, isLate: boolean): string {
-  const more = enough ? `${follow} to follow` : "more to follow";
-  if (now === 0) return `No kit to take: a patch, ${more}`;
-  if (!enough && now === byKits.length) return `More than ${sayCount(now, "kit")}, and a patch`;
-  if (patch) return follow === 0 ? `Take ${sayKitCount(now)} and a patch` : `Take ${now} now, a patch, ${more}`;
-  if (follow > 0) return `Take ${now} now, ${more}${isLate ? ", and a patch" : ""}`;
-  return `Take ${sayKitCount(now)}${isLate ? " and a patch" : ""}`;
+function sayTake({ plan, byKits }: KitsNeededAnswer, isLate: boolean, words: Messages): string {
+  const { now: count, patch, follow, enough } = plan;
+  const more = enough ? words.toFollow({ count: follow }) : words.moreToFollow();
+  if (count === 0) return words.takeNone({ more });
+  if (!enough && count === byKits.length) return words.takeMoreThan({ count });
+  if (patch) return follow === 0 ? words.takeAndPatch({ count }) : words.takeNowPatch({ count, more });
+  if (follow > 0) return isLate ? words.takeNowAndPatch({ count, more }) : words.takeNow({ count, more });
+  return isLate ? words.takeAndPatch({ count }) : words.take({ count });
 }
 
-function sayLate(dry: number): LateWords | undefined {
+function sayLate(dry: number, words: Messages): LateWords | undefined {
   if (dry >= SURE) return undefined;
-  const chance = `Chance that her deck edge is still dry when your first pump runs: ${sayChance(dry)}.`;
+  const chance = sayChance(dry);
   const isWarning = dry < EVEN;
-  const todo = "Ask for boats nearer. Have her people ready to leave her.";
-  return { isWarning, words: isWarning ? `${chance} ${todo}` : chance };
+  return { isWarning, words: isWarning ? words.lateWarning({ chance }) : words.late({ chance }) };
 }
 
 /** Kits that follow: our own that lie elsewhere first, the rest from another station. */
-function sayShort({ plan: { now, follow, enough }, kits }: KitsNeededAnswer): string | undefined {
+function sayShort({ plan: { now, follow, enough }, kits }: KitsNeededAnswer, words: Messages): string | undefined {
   if (follow === 0 && enough) return undefined;
-  const first = now === 0 ? "No kit can go with the first boat" : `${sayKitCount(now)} with the first boat`;
   const rest = kits.slice(now);
   const own = rest.slice(0, enough ? follow : rest.length);
   const missing = follow - own.length;
-  const after = own.length > 0 ? `; then ${own.map(({ name }) => name).join(", ")}` : "";
-  const ask = !enough
-    ? "; ask another station for all it has"
-    : missing > 0
-      ? `; ask another station for ${missing}`
-      : "";
-  return `${first}${after}${ask}.`;
+  const clauses = [
+    now === 0 ? words.firstNone() : words.firstKits({ count: now }),
+    own.length > 0 ? words.thenKits({ kits: own.map(({ name }) => name).join(", ") }) : undefined,
+    enough ? undefined : words.askAll(),
+    enough && missing > 0 ? words.askFor({ count: missing }) : undefined,
+  ].filter((clause) => clause !== undefined);
+  return words.sentence({ clauses: clauses.reduce((before, next) => words.next({ before, next })) });
 }
 
-function sayWhy({ forGaining, forHolding, afloatOnArrival, byKits }: KitsNeededAnswer): string {
+function sayWhy(answer: KitsNeededAnswer, words: Messages): string {
+  const { forGaining, forHolding, afloatOnArrival, byKits } = answer;
   const most = byKits.at(-1)!;
-  const kits = forGaining ?? forHolding;
-  if (kits === undefined)
-    return `Even ${sayCount(most.kits, "kit")} ${most.kits === 1 ? "holds" : "hold"} with a chance of only ${sayChance(most.holding)}. Slow the hole first; take all there are.`;
-  const aim = forGaining === undefined ? "to hold the water, but not to gain on it," : "to gain on the water,";
-  const ifAfloat = afloatOnArrival < SURE ? " if she still floats then" : "";
-  const alone = kits === 1 ? " Two all the same: one that fails leaves none." : "";
-  return `${sayKitCount(kits)} ${aim} nine times in ten${ifAfloat}, kits that fail to start counted in.${alone}`;
+  const count = forGaining ?? forHolding;
+  if (count === undefined) return words.whyNone({ count: most.kits, chance: sayChance(most.holding) });
+  const isAfloat = afloatOnArrival >= SURE;
+  const gain = isAfloat ? words.gain : words.gainIfAfloat;
+  const hold = isAfloat ? words.hold : words.holdIfAfloat;
+  const why = forGaining === undefined ? hold({ count }) : gain({ count });
+  return count === 1 ? words.alone({ why }) : why;
 }
 
-function sayPatch({ forHoldingPatched, byKits }: KitsNeededAnswer): string {
+function sayPatch({ forHoldingPatched, byKits }: KitsNeededAnswer, words: Messages): string {
   const row = byKits.find(({ kits }) => kits === forHoldingPatched);
-  if (!row) return `With the hole halved, even ${sayCount(byKits.length, "kit")} may not hold: get people off early.`;
-  const hold = `${sayKitCount(row.kits)} ${row.kits === 1 ? "holds" : "hold"}`;
-  return `With the hole halved by a plug or a patch, ${hold} with a chance of ${sayChance(row.holdingPatched)}.`;
+  if (!row) return words.patchNone({ count: byKits.length });
+  return words.patchHolds({ count: row.kits, chance: sayChance(row.holdingPatched) });
 }
 
-function sayFuel({ cansPerKit, plan: { now, follow } }: KitsNeededAnswer): string {
-  if (cansPerKit === 0) return "The tanks last: no cans needed.";
-  const cans = sayCount(cansPerKit, "can");
-  return `Fuel: ${cans} of 5 L with each kit, ${cansPerKit * (now + follow)} in all.`;
-}
-
-/** "1 kit", "3 kits". */
-export function sayKitCount(count: number): string {
-  return sayCount(count, "kit");
+function sayFuel({ cansPerKit, plan: { now, follow } }: KitsNeededAnswer, words: Messages): string {
+  if (cansPerKit === 0) return words.noCans();
+  return words.cans({ count: cansPerKit, total: cansPerKit * (now + follow) });
 }
 
 /** When pumping begins, and the chance that she is there to be pumped. */
-export function sayArrival({ arrival, afloatOnArrival }: KitsNeededAnswer): string {
-  return `Your first pump can be pumping in about ${sayDuration(arrival, "estimate")}. Chance that her deck edge is still dry then: ${sayChance(afloatOnArrival)}.`;
+export function sayArrival({ arrival, afloatOnArrival }: KitsNeededAnswer, words: Messages): string {
+  return words.arrival({ duration: sayDuration(arrival, "estimate"), chance: sayChance(afloatOnArrival) });
 }

@@ -1,8 +1,10 @@
+import type { Words } from "#words";
 import type { Bodies, CasualtyBoatKind, CasualtySituation } from "#readiness";
 import { situationOf } from "./situation/situation.ts";
 import { tellingsOf, withLevel, type ToldLevel } from "./told/tellings.ts";
 import type { Way } from "./our-boat.ts";
 import type { Light, UsableKit } from "./usable-kits.ts";
+import { sayBoatKind } from "../sheet/say.ts";
 import { likelySpace, sayRise, sayTyped, type TypedSizeKind } from "./sizes.ts";
 
 /** What has been told so far of a casualty, and of who goes to her. SI; what is not known is left out. */
@@ -83,19 +85,30 @@ function toldWater({ tellings = [], rising }: Call, now: number): object {
 /** What stands in for a kind and a length that nobody knows: a sheet is drawn of some boat. */
 const STAND_IN = { kind: "motor boat", length: 10 } as const;
 
+/** What an opening takes its words from: a name for the space, and a note. */
+export interface OpeningWords {
+  readonly told: Words["casualtyTold"];
+  readonly launch: Words["launchTold"];
+}
+
+/** The boat a sheet is opened for, with what stands in for what nobody knows. */
+export function boatOf({ kind, length }: Call): Bodies["casualty-opened"]["boat"] {
+  return { kind: kind ?? STAND_IN.kind, length: length ?? STAND_IN.length };
+}
+
 /** How the sheet of this casualty begins. */
-export function openingOf(call: Call, name: string): Bodies["casualty-opened"] {
-  const kind = call.kind ?? STAND_IN.kind;
+export function openingOf(call: Call, name: string, words: OpeningWords): Bodies["casualty-opened"] {
+  const boat = boatOf(call);
   const hole = {
     ...(call.hole !== undefined && { diameter: call.hole }),
     ...(call.holeDepth !== undefined && { depth: call.holeDepth }),
   };
   const situation = situationOf(call);
-  const note = noteOf(call);
+  const note = noteOf(call, words);
   return {
     name: name.trim(),
-    boat: { kind, length: call.length ?? STAND_IN.length },
-    space: likelySpace(kind),
+    boat,
+    space: likelySpace(boat.kind, words.told),
     ...(Object.keys(hole).length > 0 && { hole }),
     ...toldOf(call),
     ...(situation && { situation }),
@@ -116,21 +129,30 @@ function toldOf({ tellings = [], rising, toldAt }: Call): Pick<Bodies["casualty-
  * What stands in, levels told before the last, and a fall: a rise has a place of its own. Nobody knows who reads it, so
  * it is in both units.
  */
-function noteOf({ kind, length, tellings = [], rising = 0, toldAt }: Call): string | undefined {
+function noteOf(
+  { kind, length, tellings = [], rising = 0, toldAt }: Call,
+  { told, launch }: OpeningWords,
+): string | undefined {
   const parts = [
-    kind === undefined && `Kind not known when opened: a ${STAND_IN.kind} stands in for her.`,
-    length === undefined && `Length not known when opened: ${inBoth("length", STAND_IN.length)} stands in for it.`,
-    ...tellings.slice(0, -1).map(({ at, water }) => `Told before: ${inBoth("water", water)} at ${utc(at)} UTC.`),
+    kind === undefined && launch.kindUnknown({ kind: sayBoatKind(STAND_IN.kind, told) }),
+    length === undefined && launch.lengthUnknown({ length: inBoth("length", STAND_IN.length, launch) }),
+    ...tellings
+      .slice(0, -1)
+      .map(({ at, water }) => launch.toldBefore({ water: inBoth("water", water, launch), time: utc(at) })),
     rising < 0 &&
       toldAt !== undefined &&
-      `Told: the level falls, ${sayRise(-rising, "metric")} (${sayRise(-rising, "us")}), at ${utc(toldAt)} UTC.`,
+      launch.toldFalls({
+        metric: sayRise(-rising, "metric", launch),
+        us: sayRise(-rising, "us", launch),
+        time: utc(toldAt),
+      }),
   ].filter((part) => part !== false);
   return parts.length === 0 ? undefined : parts.join(" ");
 }
 
 /** "30 cm (12 in)". */
-function inBoth(kind: TypedSizeKind, si: number): string {
-  return `${sayTyped(kind, si, "metric")} (${sayTyped(kind, si, "us")})`;
+function inBoth(kind: TypedSizeKind, si: number, words: Words["launchTold"]): string {
+  return words.inBoth({ metric: sayTyped(kind, si, "metric"), us: sayTyped(kind, si, "us") });
 }
 
 function utc(at: number): string {

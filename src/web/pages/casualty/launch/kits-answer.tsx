@@ -1,10 +1,11 @@
-import { sayChance, sayFlowSpread } from "#words";
+import { useWords, withParts } from "#web/language/index.ts";
+import { sayChance, sayFlowSpread, type Words } from "#words";
 import type { KitsNeededAnswer } from "#questions";
 import { ErrorBox, Section } from "#web/parts/index.ts";
 import { Cautions } from "#web/parts/caution-box.tsx";
 import { Table, type Column } from "#web/parts/table.tsx";
 import { usePreferences } from "#web/theme/index.ts";
-import { sayArrival, sayKitCount, type KitsWords } from "./before-launch-words.ts";
+import { sayArrival, type KitsWords } from "./before-launch-words.ts";
 import { Estimate } from "../word/estimate.tsx";
 import { KitsInOrder } from "./kits-in-order.tsx";
 import type { Way } from "./our-boat.ts";
@@ -22,19 +23,18 @@ interface KitsAnswerProps {
 
 /** How many kits, which, and what that rests on; an answer to what was told before is not kept beside a fault. In the page before it has anything to say, so that it is read out when it has. */
 export function KitsAnswer({ asked, words, way, atHand }: KitsAnswerProps) {
+  const launch = useWords("launch");
   const { error, isComputing } = asked;
   const answer = error === undefined ? asked.answer : undefined;
   return (
-    <section className="launch-answer" aria-label="Answer" aria-busy={isComputing}>
+    <section className="launch-answer" aria-label={launch.answer()} aria-busy={isComputing}>
       <WayLine way={way} />
       {answer && words ? (
-        <Words answer={answer} words={words} atHand={atHand} />
+        <Said answer={answer} words={words} atHand={atHand} />
       ) : (
-        error === undefined && (
-          <p className="quiet">{isComputing ? "Computing…" : "The distance gives the first answer."}</p>
-        )
+        error === undefined && <p className="quiet">{isComputing ? launch.computing() : launch.distanceFirst()}</p>
       )}
-      <ErrorBox error={error} title="No answer" />
+      <ErrorBox error={error} title={launch.noAnswer()} />
       {answer && <Details answer={answer} />}
     </section>
   );
@@ -45,7 +45,9 @@ interface WordsProps extends Pick<KitsAnswerProps, "atHand"> {
   readonly words: KitsWords;
 }
 
-function Words({ answer, words, atHand }: WordsProps) {
+function Said({ answer, words, atHand }: WordsProps) {
+  const launch = useWords("launch");
+  const kits = useWords("launchKits");
   const { units } = usePreferences();
   return (
     <>
@@ -59,11 +61,12 @@ function Words({ answer, words, atHand }: WordsProps) {
       )}
       <KitsInOrder answer={answer} atHand={atHand} />
       <p>
-        Inflow about <strong>{sayFlowSpread(answer.inflow, units)}</strong>. {sayArrival(answer)}
+        {withParts(launch.inflow, {
+          flow: <strong>{sayFlowSpread(answer.inflow, units)}</strong>,
+          arrival: sayArrival(answer, kits),
+        })}
       </p>
-      {answer.riseBeyondHole && (
-        <p>The rise told is more than the hole told can give: there is a larger one, or another. Ask again.</p>
-      )}
+      {answer.riseBeyondHole && <p>{launch.riseBeyond()}</p>}
       <p>
         <strong>{words.patch}</strong>
       </p>
@@ -73,31 +76,35 @@ function Words({ answer, words, atHand }: WordsProps) {
 
 type Row = KitsNeededAnswer["byKits"][number];
 
-const COLUMNS: readonly Column<Row>[] = [
-  { key: "kits", head: "Kits", cell: ({ kits }) => sayKitCount(kits) },
-  { key: "holding", head: "Hold", cell: ({ holding }) => sayChance(holding) },
-  { key: "gaining", head: "Gain", cell: ({ gaining }) => sayChance(gaining) },
-  { key: "patched", head: "Hold, hole halved", cell: ({ holdingPatched }) => sayChance(holdingPatched) },
-];
+function columnsOf(words: Words["launch"], counts: Words["launchKits"]): readonly Column<Row>[] {
+  return [
+    { key: "kits", head: words.kitsHead(), cell: ({ kits }) => counts.kits({ count: kits }) },
+    { key: "holding", head: words.hold(), cell: ({ holding }) => sayChance(holding) },
+    { key: "gaining", head: words.gain(), cell: ({ gaining }) => sayChance(gaining) },
+    { key: "patched", head: words.holdHalved(), cell: ({ holdingPatched }) => sayChance(holdingPatched) },
+  ];
+}
 
 function Details({ answer }: { readonly answer: KitsNeededAnswer }) {
+  const words = useWords("launch");
+  const counts = useWords("launchKits");
   return (
     <>
-      <Lines title="Read to her skipper, in this order" of={answer.orders} />
-      <Lines title="Ask the skipper, in this order" of={answer.ask} />
+      <Lines title={words.orders()} of={answer.orders} />
+      <Lines title={words.ask()} of={answer.ask} />
       <details className="casualty-more">
-        <summary>Chances by number of kits</summary>
+        <summary>{words.chances()}</summary>
         <Table
-          caption="Chances by number of kits"
+          caption={words.chances()}
           isCaptionHidden
-          columns={COLUMNS}
+          columns={columnsOf(words, counts)}
           rows={answer.byKits}
           rowKey={({ kits }) => String(kits)}
         />
       </details>
       <Estimate assumptions={answer.assumptions} />
       <details className="casualty-more">
-        <summary>Cautions to pass on</summary>
+        <summary>{words.cautions()}</summary>
         <Cautions ids={answer.cautions.filter((id) => id !== "estimate")} />
       </details>
     </>

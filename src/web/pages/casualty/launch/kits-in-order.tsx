@@ -1,3 +1,4 @@
+import { useWords, withParts } from "#web/language/index.ts";
 import { sayChance, sayDuration, sayFlow } from "#words";
 import type { KitsNeededAnswer } from "#questions";
 import { Timestamp } from "#web/parts/index.ts";
@@ -13,21 +14,34 @@ type Counted = KitsNeededAnswer["kits"][number];
 
 /** Which kits, by name and in the order to take them; then those that follow, and those that stay with the reason. */
 export function KitsInOrder({ answer: { kits, plan }, atHand }: KitsInOrderProps) {
+  const words = useWords("launch");
   const taken = kits.slice(0, plan.now);
   const rest = kits.slice(plan.now);
   return (
     <>
-      {taken.length > 0 && <KitList title="Take, in this order" kits={taken} atHand={atHand} />}
-      {rest.length > 0 && <KitList title="Then" kits={rest} atHand={atHand} isAfter />}
-      {kits.length === 0 && <p>No kit of this station can be used on her tonight.</p>}
+      {taken.length > 0 && (
+        <div>
+          <strong>{words.inOrder()}</strong>
+          <ol className="launch-kits">
+            <KitLines kits={taken} atHand={atHand} />
+          </ol>
+        </div>
+      )}
+      {rest.length > 0 && (
+        <details className="casualty-more">
+          <summary>{words.thenTake({ kits: rest.map(({ name }) => name).join(", ") })}</summary>
+          <ul className="launch-kits">
+            <KitLines kits={rest} atHand={atHand} />
+          </ul>
+        </details>
+      )}
+      {kits.length === 0 && <p>{words.noneUsable()}</p>}
       {atHand.back.length > 0 && (
         <details className="casualty-more">
-          <summary>{atHand.back.length === 1 ? "1 kit stays" : `${atHand.back.length} kits stay`}, and why</summary>
+          <summary>{words.stay({ count: atHand.back.length })}</summary>
           <ul className="casualty-list">
             {atHand.back.map(({ name, why }) => (
-              <li key={name}>
-                <strong>{name}</strong>: {why}
-              </li>
+              <li key={name}>{withParts(words.stays, { kit: <strong>{name}</strong>, why })}</li>
             ))}
           </ul>
         </details>
@@ -36,52 +50,36 @@ export function KitsInOrder({ answer: { kits, plan }, atHand }: KitsInOrderProps
   );
 }
 
-interface KitListProps extends Pick<KitsInOrderProps, "atHand"> {
-  readonly title: string;
+interface KitLinesProps extends Pick<KitsInOrderProps, "atHand"> {
   readonly kits: readonly Counted[];
-  readonly isAfter?: boolean;
 }
 
-function KitList({ title, kits, atHand, isAfter = false }: KitListProps) {
-  const lines = kits.map((kit) => (
+function KitLines({ kits, atHand }: KitLinesProps) {
+  return kits.map((kit) => (
     <li key={kit.name}>
       <KitLine kit={kit} known={atHand.usable.find(({ name }) => name === kit.name)} />
     </li>
   ));
-  if (!isAfter) {
-    return (
-      <div>
-        <strong>{title}</strong>
-        <ol className="launch-kits">{lines}</ol>
-      </div>
-    );
-  }
-  return (
-    <details className="casualty-more">
-      <summary>
-        {title}: {kits.map(({ name }) => name).join(", ")}
-      </summary>
-      <ul className="launch-kits">{lines}</ul>
-    </details>
-  );
 }
 
 function KitLine({ kit, known }: { readonly kit: Counted; readonly known: UsableKit | undefined }) {
+  const words = useWords("launch");
   const { units } = usePreferences();
   const { p05, p50, p95 } = kit.moves;
+  const moves = {
+    kit: <strong>{kit.name}</strong>,
+    flow: sayFlow(p50, units),
+    low: sayFlow(p05, units),
+    high: sayFlow(p95, units),
+    chance: sayChance(kit.starts),
+  };
   return (
     <>
-      <strong>{kit.name}</strong>
-      {known && `, ${known.placeName}`}: about {sayFlow(p50, units)} ({sayFlow(p05, units)} to {sayFlow(p95, units)});
-      starts {sayChance(kit.starts)}
-      {known?.prime !== undefined && `; primed in ${sayDuration(known.prime)}`}
-      {known?.provedAt !== undefined && known.proved !== undefined ? (
-        <>
-          ; proved {known.proved.toFixed(2)} of stated <Timestamp at={known.provedAt} as="day" />
-        </>
-      ) : (
-        "; not proved"
-      )}
+      {known ? withParts(words.kitAt, { ...moves, place: known.placeName }) : withParts(words.kitAlone, moves)}
+      {known?.prime !== undefined && words.primedIn({ duration: sayDuration(known.prime) })}
+      {known?.provedAt !== undefined && known.proved !== undefined
+        ? withParts(words.proved, { share: known.proved.toFixed(2), at: <Timestamp at={known.provedAt} as="day" /> })
+        : words.notProved()}
       {known && known.limits.length > 0 && <em>. {known.limits.join(" ")}</em>}
     </>
   );

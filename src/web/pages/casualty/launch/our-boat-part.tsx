@@ -1,3 +1,4 @@
+import { useWords } from "#web/language/index.ts";
 import { inUnit } from "#base";
 import { useState } from "react";
 import { useStation } from "#web/device/index.ts";
@@ -19,45 +20,37 @@ interface OurBoatProps {
   readonly onChange: (part: Told) => void;
 }
 
-const LIGHTS = [
-  { id: "daylight", words: "By day" },
-  { id: "dark", words: "Dark" },
-  { id: "torch", words: "Dark, a torch with each kit" },
-] as const satisfies readonly { readonly id: Light; readonly words: string }[];
-
-const MAINS = [
-  { id: "yes", words: "Yes, above the water" },
-  { id: "no", words: "No, or not known" },
-] as const;
-
 /** Who goes, with what, how soon: each figure in sight, each to be changed for this call. */
 export function OurBoatPart({ call, way, onChange }: OurBoatProps) {
+  const words = useWords("launch");
   const { boats } = useStation();
   const [isOpen, setOpen] = useState(false);
-  const options = [...boats.map(({ id, name }) => ({ id, words: name })), { id: ANOTHER, words: "Another boat" }];
+  const options = [...boats.map(({ id, name }) => ({ id, words: name })), { id: ANOTHER, words: words.anotherBoat() }];
+  const lights: readonly { readonly id: Light; readonly words: string }[] = [
+    { id: "daylight", words: words.byDay() },
+    { id: "dark", words: words.dark() },
+    { id: "torch", words: words.torch() },
+  ];
+  const mains = [
+    { id: "yes", words: words.mainsYes() },
+    { id: "no", words: words.mainsNo() },
+  ] as const;
+  const said = sayWay(way, words);
   const pick = (boat: string) =>
     onChange({ boat, speed: undefined, launch: undefined, setUp: undefined, carries: undefined });
   return (
-    <Section id={OURS_PLACE} title="Who goes">
-      <PickRow label="Which boat goes first?" options={options} picked={way.boat?.id ?? ANOTHER} onPick={pick} />
-      <p>
-        {sayWay(way)}
-        {way.isGuessed && " (guessed: nobody has set it)"}.
-      </p>
+    <Section id={OURS_PLACE} title={words.whoGoes()}>
+      <PickRow label={words.whichFirst()} options={options} picked={way.boat?.id ?? ANOTHER} onPick={pick} />
+      <p>{way.isGuessed ? words.wayIsGuessed({ way: said }) : words.wayIs({ way: said })}</p>
       <Button isOpen={isOpen} onPress={() => setOpen(!isOpen)}>
-        {isOpen ? "Keep these figures" : "Other figures for this call"}
+        {isOpen ? words.keepFigures() : words.otherFigures()}
       </Button>
       {isOpen && <Figures key={way.boat?.id ?? ANOTHER} way={way} onChange={onChange} />}
-      <PickRow
-        label="Light until she is pumped"
-        options={LIGHTS}
-        picked={call.light}
-        onPick={(light) => onChange({ light })}
-      />
+      <PickRow label={words.light()} options={lights} picked={call.light} onPick={(light) => onChange({ light })} />
       {!way.mains && (
         <PickRow
-          label="Mains aboard her, for an electric kit?"
-          options={MAINS}
+          label={words.mains()}
+          options={mains}
           picked={call.herMains === true ? "yes" : "no"}
           onPick={(id) => onChange({ herMains: id === "yes" })}
         />
@@ -67,13 +60,14 @@ export function OurBoatPart({ call, way, onChange }: OurBoatProps) {
 }
 
 function Figures({ way, onChange }: Pick<OurBoatProps, "way" | "onChange">) {
+  const words = useWords("launch");
   return (
     <>
-      <Figure label="Speed, loaded" of="speed" unit="kn" {...{ way, onChange }} />
-      <Figure label="From now until under way" of="launch" unit="min" {...{ way, onChange }} />
-      <Figure label="From alongside until water goes over the side" of="setUp" unit="min" {...{ way, onChange }} />
+      <Figure label={words.speed()} of="speed" unit="kn" {...{ way, onChange }} />
+      <Figure label={words.untilWay()} of="launch" unit="min" {...{ way, onChange }} />
+      <Figure label={words.untilWater()} of="setUp" unit="min" {...{ way, onChange }} />
       <NumberField
-        label="Kits she takes and hands over"
+        label={words.carries()}
         value={way.carries}
         onChange={(carries) => onChange({ carries })}
         least={0}
@@ -93,6 +87,7 @@ const MOST = { speed: 60, launch: 86_400, setUp: 7_200 } as const;
 
 /** A figure that cannot be is not told on: her own stands. */
 function Figure({ label, of, unit, way, onChange }: FigureProps) {
+  const words = useWords("launch");
   const dimension = of === "speed" ? "speed" : "time";
   const [text, setText] = useState(() => String(Number(inUnit(way[of], unit, dimension).toPrecision(4))));
   const [isBad, setBad] = useState(false);
@@ -102,7 +97,7 @@ function Figure({ label, of, unit, way, onChange }: FigureProps) {
       dimension={dimension}
       unit={unit}
       value={text}
-      {...(isBad && { fault: of === "speed" ? "More than 0 and at most 116 kn." : `At most ${MOST[of] / 60} min.` })}
+      {...(isBad && { fault: of === "speed" ? words.speedFault() : words.timeFault({ minutes: MOST[of] / 60 }) })}
       onChange={(next, reading) => {
         const isWithin = reading !== undefined && reading.si <= MOST[of] && reading.si >= (of === "speed" ? 0.1 : 0);
         setText(next);

@@ -1,19 +1,22 @@
+import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
 import { lengthPicks, sayBack, sayRise, sayToldHole, sayTyped, sizeFault, sizePicks, typedUnit } from "./sizes.ts";
 
+const told = await fetchWords("en", "launchTold");
+
 describe("sizes to tell by a word", () => {
   it("say the figure they stand for, in the person's own unit", () => {
-    expect(sizePicks("hole", "metric").map(({ words }) => words)).toContain("Fist, 90\u00a0mm");
-    expect(sizePicks("hole", "us").map(({ words }) => words)).toContain("Fist, 3.5\u00a0in");
-    expect(lengthPicks("us")[3]).toEqual({ id: "28", words: "28 ft", si: 28 * 0.3048 });
+    expect(sizePicks("hole", "metric", told).map(({ words }) => words)).toContain("Fist, 90\u00a0mm");
+    expect(sizePicks("hole", "us", told).map(({ words }) => words)).toContain("Fist, 3.5\u00a0in");
+    expect(lengthPicks("us", told)[3]).toEqual({ id: "28", words: "28 ft", si: 28 * 0.3048 });
   });
 
   it("can all be left unknown, and rises are per second", () => {
     for (const kind of ["hole", "holeDepth", "water", "rising"] as const) {
-      expect(sizePicks(kind, "metric")[0]).toEqual({ id: "unknown", words: "Not known" });
+      expect(sizePicks(kind, "metric", told)[0]).toEqual({ id: "unknown", words: "Not known" });
     }
-    expect(sizePicks("rising", "metric")[3]!.si).toBeCloseTo(0.1 / 120, 12);
-    const falling = sizePicks("rising", "metric").at(-1)!;
+    expect(sizePicks("rising", "metric", told)[3]!.si).toBeCloseTo(0.1 / 120, 12);
+    const falling = sizePicks("rising", "metric", told).at(-1)!;
     expect(falling.words).toBe("Falling, 3\u00a0cm in 2 min");
     expect(falling.si).toBeCloseTo(-0.03 / 120, 12);
   });
@@ -21,20 +24,20 @@ describe("sizes to tell by a word", () => {
 
 describe("a size typed", () => {
   it.each([0.5, -3, 200])("of %d m is no length an estimate is made for", (si) => {
-    expect(sizeFault("length", si)).toContain("3 to 40 m");
+    expect(sizeFault("length", si, told)).toContain("3 to 40 m");
   });
 
   it("is taken where it can be one", () => {
-    expect(sizeFault("length", 9)).toBeUndefined();
-    expect(sizeFault("distance", 0)).toBeUndefined();
-    expect(sizeFault("distance", 300 * 1852)).toContain("200 nmi");
+    expect(sizeFault("length", 9, told)).toBeUndefined();
+    expect(sizeFault("distance", 0, told)).toBeUndefined();
+    expect(sizeFault("distance", 300 * 1852, told)).toContain("200 nmi");
   });
 
   it("of water, hole and depth is held to what the question takes", () => {
-    expect(sizeFault("water", 0.4)).toBeUndefined();
-    expect(sizeFault("water", 40)).toContain("0 to 600 cm");
-    expect(sizeFault("hole", 0)).toContain("5 mm");
-    expect(sizeFault("holeDepth", 7)).toContain("6 m");
+    expect(sizeFault("water", 0.4, told)).toBeUndefined();
+    expect(sizeFault("water", 40, told)).toContain("0 to 600 cm");
+    expect(sizeFault("hole", 0, told)).toContain("5 mm");
+    expect(sizeFault("holeDepth", 7, told)).toContain("6 m");
   });
 
   it("is read back in two units, and no finer than it is told", () => {
@@ -53,11 +56,11 @@ describe("a size typed", () => {
 
 describe("what was told, said again", () => {
   it("has the hole as far as it was told, and the rise over two minutes", () => {
-    expect(sayToldHole({ diameter: 0.09, depth: 0.6 }, "metric")).toBe(
+    expect(sayToldHole({ diameter: 0.09, depth: 0.6 }, "metric", told)).toBe(
       "hole 90\u00a0mm across, 0.6\u00a0m below the waterline",
     );
-    expect(sayToldHole({ depth: 0.6 }, "us")).toBe("hole 1.97\u00a0ft below the waterline");
-    expect(sayToldHole({}, "metric")).toBeUndefined();
-    expect(sayRise(0.03 / 120, "metric")).toBe("3\u00a0cm in 2 min");
+    expect(sayToldHole({ depth: 0.6 }, "us", told)).toBe("hole 1.97\u00a0ft below the waterline");
+    expect(sayToldHole({}, "metric", told)).toBeUndefined();
+    expect(sayRise(0.03 / 120, "metric", told)).toBe("3\u00a0cm in 2 min");
   });
 });

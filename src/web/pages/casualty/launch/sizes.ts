@@ -1,3 +1,4 @@
+import type { Words } from "#words";
 import { formatQuantity, inUnit, type UnitSystem } from "#base";
 import { BOAT_LIMITS, type CasualtyBoatKind, type CasualtyHole, type CasualtySpace } from "#readiness";
 
@@ -12,38 +13,44 @@ export interface Pick {
 }
 
 const FOOT = 0.3048;
-/** Nothing told is the same. */
-const NOT_KNOWN: Pick = { id: "unknown", words: "Not known" };
 const IN_METRES = [5, 7, 9, 11, 13, 16, 20, 25];
 const IN_FEET = [16, 22, 28, 35, 42, 52, 65, 80];
 
+type ToldWords = Words["launchTold"];
+
+/** Nothing told is the same. */
+function notKnown(words: ToldWords): Pick & { readonly id: "unknown" } {
+  return { id: "unknown", words: words.notKnown() };
+}
+
 /** Length of the boat, "not known" first, in round figures of the person's own unit [m]. */
-export function lengthPicks(units: UnitSystem): readonly Pick[] {
+export function lengthPicks(units: UnitSystem, words: ToldWords): readonly Pick[] {
   const known =
     units === "metric"
       ? IN_METRES.map((si) => ({ id: `${si}`, words: `${si} m`, si }))
       : IN_FEET.map((feet) => ({ id: `${feet}`, words: `${feet} ft`, si: feet * FOOT }));
-  return [NOT_KNOWN, ...known];
+  return [notKnown(words), ...known];
 }
 
 /** Distance to her [m]: sea miles in either system. */
-export const DISTANCES: readonly Pick[] = [0, 1, 3, 5, 8, 12, 20].map((miles) => ({
-  id: `d${miles}`,
-  words: miles === 0 ? "Here" : `${miles} nmi`,
-  si: miles * 1852,
-}));
+export function distancePicks(words: ToldWords): readonly Pick[] {
+  return [0, 1, 3, 5, 8, 12, 20].map((miles) => ({
+    id: `d${miles}`,
+    words: miles === 0 ? words.here() : `${miles} nmi`,
+    si: miles * 1852,
+  }));
+}
 
 const SHORTEST = BOAT_LIMITS.length.atLeast;
 const LONGEST = BOAT_LIMITS.length.atMost;
-const IN_EITHER = `From ${SHORTEST} to ${LONGEST} m (${inFeet(SHORTEST)} to ${inFeet(LONGEST)} ft)`;
 
-/** What may be typed instead of picked [m], and what is said of anything else. */
+/** What may be typed instead of picked [m]. */
 const TYPED = {
-  length: { least: SHORTEST, most: LONGEST, says: `${IN_EITHER}: the estimate is for boats of this size only.` },
-  distance: { least: 0, most: 200 * 1852, says: "From 0 to 200 nmi." },
-  hole: { least: 0.005, most: 1, says: "From 5 mm to 1 m (0.2 to 39 in) across." },
-  holeDepth: { least: 0.01, most: 6, says: "From 1 cm to 6 m (0.4 in to 20 ft)." },
-  water: { least: 0, most: 6, says: "From 0 to 600 cm (20 ft)." },
+  length: { least: SHORTEST, most: LONGEST },
+  distance: { least: 0, most: 200 * 1852 },
+  hole: { least: 0.005, most: 1 },
+  holeDepth: { least: 0.01, most: 6 },
+  water: { least: 0, most: 6 },
 };
 
 function inFeet(si: number): number {
@@ -67,9 +74,10 @@ export function typedUnit(kind: TypedSizeKind, units: UnitSystem): string {
 }
 
 /** What is wrong with a typed size [m]; undefined where nothing is. */
-export function sizeFault(kind: TypedSizeKind, si: number): string | undefined {
-  const { least, most, says } = TYPED[kind];
-  return si >= least && si <= most ? undefined : says;
+export function sizeFault(kind: TypedSizeKind, si: number, words: ToldWords): string | undefined {
+  const { least, most } = TYPED[kind];
+  if (si >= least && si <= most) return undefined;
+  return words[`${kind}Limits`]({ least, most, leastFeet: inFeet(least), mostFeet: inFeet(most) });
 }
 
 /** A typed size in the unit it is told in: "40 cm", "6.5 nmi". */
@@ -84,16 +92,20 @@ export function sayBack(kind: TypedSizeKind, si: number): string {
 }
 
 /** A rise [m/s] over the two minutes it is told by: "3 cm in 2 min". */
-export function sayRise(si: number, units: UnitSystem): string {
-  return `${sayRound(si * TWO_MINUTES, typedUnit("water", units), 2)} in 2 min`;
+export function sayRise(si: number, units: UnitSystem, words: ToldWords): string {
+  return words.inTwoMinutes({ figure: sayRound(si * TWO_MINUTES, typedUnit("water", units), 2) });
 }
 
 /** A hole as it was told: "hole 90 mm across, 0.6 m below the waterline"; undefined where nothing was. */
-export function sayToldHole({ diameter, depth }: CasualtyHole, units: UnitSystem): string | undefined {
-  const across = diameter === undefined ? undefined : `${sayTyped("hole", diameter, units)} across`;
-  const below = depth === undefined ? undefined : `${sayTyped("holeDepth", depth, units)} below the waterline`;
-  const told = [across, below].filter((part) => part !== undefined);
-  return told.length === 0 ? undefined : `hole ${told.join(", ")}`;
+export function sayToldHole(
+  { diameter, depth }: CasualtyHole,
+  units: UnitSystem,
+  words: ToldWords,
+): string | undefined {
+  const across = diameter === undefined ? undefined : sayTyped("hole", diameter, units);
+  const below = depth === undefined ? undefined : sayTyped("holeDepth", depth, units);
+  if (across === undefined) return below === undefined ? undefined : words.toldHoleBelow({ below });
+  return below === undefined ? words.toldHoleAcross({ across }) : words.toldHole({ across, below });
 }
 
 function sayRound(si: number, unit: string, figures: number): string {
@@ -101,18 +113,20 @@ function sayRound(si: number, unit: string, figures: number): string {
 }
 
 /** The hole across [m]. */
-const HOLES = { Finger: 0.02, Hose: 0.04, Fist: 0.09, Plate: 0.2, Larger: 0.4 };
+const HOLES = { finger: 0.02, hose: 0.04, fist: 0.09, plate: 0.2, larger: 0.4 };
 /** The hole below the waterline [m]. */
-const DEPTHS = { "A hand": 0.2, "An arm": 0.6, Deeper: 1 };
+const DEPTHS = { aHand: 0.2, anArm: 0.6, deeper: 1 };
 /** Water inside now [m]. */
-const WATERS = { Ankle: 0.1, Shin: 0.3, Knee: 0.5, Waist: 1 };
+const WATERS = { ankle: 0.1, shin: 0.3, knee: 0.5, waist: 1 };
 /** Rise at one mark in two minutes, below 0 where it falls [m]. */
-const RISES = { Slowly: 0.01, Steadily: 0.03, Fast: 0.1, "Very fast": 0.3, Falling: -0.03 };
+const RISES = { slowly: 0.01, steadily: 0.03, fast: 0.1, veryFast: 0.3, falling: -0.03 };
 const TWO_MINUTES = 120;
 
 export type SizeKind = "hole" | "holeDepth" | "water" | "rising";
 
-const SIZES: Readonly<Record<SizeKind, Readonly<Record<string, number>>>> = {
+type SizeWord = keyof (typeof HOLES & typeof DEPTHS & typeof WATERS & typeof RISES);
+
+const SIZES: Readonly<Record<SizeKind, Readonly<Partial<Record<SizeWord, number>>>>> = {
   hole: HOLES,
   holeDepth: DEPTHS,
   water: WATERS,
@@ -120,14 +134,15 @@ const SIZES: Readonly<Record<SizeKind, Readonly<Record<string, number>>>> = {
 };
 
 /** What may be told of a size, "not known" first: the word, and the figure it stands for in the person's own unit. */
-export function sizePicks(kind: SizeKind, units: UnitSystem): readonly Pick[] {
-  const known = Object.entries(SIZES[kind]).map(([word, si]) => {
+export function sizePicks(kind: SizeKind, units: UnitSystem, words: ToldWords): readonly Pick[] {
+  const known = Object.entries(SIZES[kind]).map(([id, si]) => {
+    const word = words[id as SizeWord]();
     const figure = sayFigure(kind, Math.abs(si), units);
     return kind === "rising"
-      ? { id: word, words: `${word}, ${figure} in 2 min`, si: si / TWO_MINUTES }
-      : { id: word, words: `${word}, ${figure}`, si };
+      ? { id, words: words.rise({ word, figure }), si: si / TWO_MINUTES }
+      : { id, words: words.size({ word, figure }), si };
   });
-  return [NOT_KNOWN, ...known];
+  return [notKnown(words), ...known];
 }
 
 function sayFigure(kind: SizeKind, si: number, units: UnitSystem): string {
@@ -136,30 +151,47 @@ function sayFigure(kind: SizeKind, si: number, units: UnitSystem): string {
   return formatQuantity(si, "length", { unit, digits: unit === "m" || (unit === "cm" && si < 0.1) ? 1 : 2 });
 }
 
-export const BOATS: readonly { readonly id: CasualtyBoatKind; readonly words: string }[] = [
-  { id: "open boat", words: "Open boat" },
-  { id: "motor boat", words: "Motor boat" },
-  { id: "sailing yacht", words: "Sailing yacht" },
-  { id: "fishing boat", words: "Fishing boat" },
-];
+/** Kinds of boats. */
+export const BOATS = [
+  { id: "open boat", says: "openBoat" },
+  { id: "motor boat", says: "motorBoat" },
+  { id: "sailing yacht", says: "sailingYacht" },
+  { id: "fishing boat", says: "fishingBoat" },
+] as const;
 
-export const SPACE_SORTS: readonly { readonly id: CasualtySpace["sort"]; readonly words: string }[] = [
-  { id: "engine-room", words: "Engine room" },
-  { id: "cabin", words: "Cabin" },
-  { id: "hold", words: "Hold, stores" },
-  { id: "open", words: "Open well" },
-];
+/** Kinds of boats, "not known" first. */
+export function kindPicks(words: ToldWords) {
+  return [notKnown(words), ...BOATS.map(({ id, says }) => ({ id, words: words[says]() }))];
+}
 
-export const SPACE_PARTS: readonly { readonly id: CasualtySpace["part"]; readonly words: string }[] = [
-  { id: "aft", words: "Aft" },
-  { id: "middle", words: "Middle" },
-  { id: "forward", words: "Forward" },
-  { id: "whole", words: "All of her" },
-];
+interface SpacePick<Id> {
+  readonly id: Id;
+  readonly words: string;
+}
+
+/** What is in a space. */
+export function spaceSorts(words: Words["casualtyTold"]): readonly SpacePick<CasualtySpace["sort"]>[] {
+  return [
+    { id: "engine-room", words: words.engineRoom() },
+    { id: "cabin", words: words.cabin() },
+    { id: "hold", words: words.holdStores() },
+    { id: "open", words: words.openWell() },
+  ];
+}
+
+/** Which part of her a space is. */
+export function spaceParts(words: Words["casualtyTold"]): readonly SpacePick<CasualtySpace["part"]>[] {
+  return [
+    { id: "aft", words: words.aft() },
+    { id: "middle", words: words.middle() },
+    { id: "forward", words: words.forward() },
+    { id: "whole", words: words.allOfHer() },
+  ];
+}
 
 /** Where water is on such a boat until somebody says otherwise. */
-export function likelySpace(kind: CasualtyBoatKind): CasualtySpace {
-  if (kind === "open boat") return { id: "space-1", name: "Open well", sort: "open", part: "whole" };
-  if (kind === "sailing yacht") return { id: "space-1", name: "Cabin", sort: "cabin", part: "whole" };
-  return { id: "space-1", name: "Engine room", sort: "engine-room", part: "aft" };
+export function likelySpace(kind: CasualtyBoatKind, words: Words["casualtyTold"]): CasualtySpace {
+  if (kind === "open boat") return { id: "space-1", name: words.openWell(), sort: "open", part: "whole" };
+  if (kind === "sailing yacht") return { id: "space-1", name: words.cabin(), sort: "cabin", part: "whole" };
+  return { id: "space-1", name: words.engineRoom(), sort: "engine-room", part: "aft" };
 }

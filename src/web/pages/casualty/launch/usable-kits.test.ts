@@ -1,9 +1,12 @@
+import { fetchWords } from "#words";
 import type { Pattern } from "#kit";
 import type { KitState, Standing } from "#readiness";
 import { describe, expect, it } from "vitest";
 import { BOAT, SHED, sampleKit, sampleStanding } from "#web/pages/board/sample-kits.ts";
 import { wayOf, type Way } from "./our-boat.ts";
 import { kitsAtHand, type Conditions } from "./usable-kits.ts";
+
+const words = await fetchWords("en", "launch");
 
 const ENGINE = { id: "engine", engine: { tank: 0.003, burn: [], fuel: "petrol" } } as unknown as Pattern;
 const MAINS = { id: "mains" } as unknown as Pattern;
@@ -53,7 +56,7 @@ const WAY: Way = {
 
 function namesIn(conditions: Partial<Conditions>, way: Partial<Way> = {}): readonly string[] {
   const given = { light: undefined, herMains: undefined, ...conditions };
-  return kitsAtHand(VIEW, { ...WAY, ...way }, given).usable.map(({ id }) => id);
+  return kitsAtHand(VIEW, { ...WAY, ...way }, given, words).usable.map(({ id }) => id);
 }
 
 describe("kits that can be used on her", () => {
@@ -71,7 +74,7 @@ describe("kits that can be used on her", () => {
   });
 
   it("follow where they lie elsewhere than the boat that goes", () => {
-    const { usable } = kitsAtHand(VIEW, WAY, { light: "dark", herMains: undefined });
+    const { usable } = kitsAtHand(VIEW, WAY, { light: "dark", herMains: undefined }, words);
     expect(usable.map(({ id, follows }) => [id, follows])).toEqual([
       ["1", false],
       ["4", true],
@@ -79,14 +82,14 @@ describe("kits that can be used on her", () => {
   });
 
   it("bring what their own runs proved: the newest ratio and prime, and how often they started and primed", () => {
-    const [first, other] = kitsAtHand(VIEW, WAY, { light: "dark", herMains: undefined }).usable;
+    const [first, other] = kitsAtHand(VIEW, WAY, { light: "dark", herMains: undefined }, words).usable;
     expect(first).toMatchObject({ proved: 0.92, provedAt: RUN.at, prime: 40, runs: { of: 2, good: 1 } });
     expect(other).not.toHaveProperty("proved");
     expect(other).not.toHaveProperty("runs");
   });
 
   it("leave the rest behind, each with its reason", () => {
-    const { back } = kitsAtHand(VIEW, WAY, { light: undefined, herMains: undefined });
+    const { back } = kitsAtHand(VIEW, WAY, { light: undefined, herMains: undefined }, words);
     expect(back.map(({ name, why }) => `${name}: ${why}`)).toEqual([
       "Pump 2: light not told; Daylight only, or send a torch with it.",
       "Pump 3: needs mains that the water cannot reach",

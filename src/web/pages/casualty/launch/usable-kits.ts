@@ -1,3 +1,4 @@
+import type { Words } from "#words";
 import type { Pattern } from "#kit";
 import type { KitState, Standing } from "#readiness";
 import type { StationView } from "#web/device/index.ts";
@@ -48,12 +49,13 @@ export function kitsAtHand(
   view: Pick<StationView, "kits" | "standings" | "patterns" | "places">,
   way: Way,
   conditions: Conditions,
+  words: Words["launch"],
 ): KitsAtHand {
   const judged = view.kits.map((kit) => {
     const standing = view.standings.get(kit.id);
     const pattern = view.patterns.get(kit.pattern);
-    const why = whyBack(standing, pattern, way, conditions);
-    if (why !== undefined || !pattern) return { back: { name: kit.name, why: why ?? "its pattern is not here" } };
+    const why = whyBack(standing, pattern, way, conditions, words);
+    if (why !== undefined || !pattern) return { back: { name: kit.name, why: why ?? words.noPattern() } };
     return { usable: usableKit(kit, pattern, standing?.limits ?? [], way, view) };
   });
   return {
@@ -67,16 +69,19 @@ function whyBack(
   pattern: Pattern | undefined,
   way: Way,
   { light, herMains }: Conditions,
+  words: Words["launch"],
 ): string | undefined {
-  if (standing?.standing.startsWith("ready") !== true) {
-    return `${standing?.standing ?? "grounded"}: ${standing?.because[0]?.text ?? "not judged here"}`;
+  const kind = standing?.standing ?? "grounded";
+  if (standing === undefined || (kind !== "ready" && kind !== "ready-with-limits")) {
+    const said = kind === "open" || kind === "away" ? words[kind]() : words.grounded();
+    return words.keptBack({ standing: said, reason: standing?.because[0]?.text ?? words.notJudged() });
   }
   const daylight = standing.limits.find((limit) => /daylight/i.test(limit));
   if (daylight !== undefined && light !== "daylight" && light !== "torch") {
-    return light === undefined ? `light not told; ${daylight}` : daylight;
+    return light === undefined ? words.lightUnknown({ limit: daylight }) : daylight;
   }
   const needsMains = pattern !== undefined && pattern.engine === undefined;
-  if (needsMains && !way.mains && herMains !== true) return "needs mains that the water cannot reach";
+  if (needsMains && !way.mains && herMains !== true) return words.needsMains();
   return undefined;
 }
 

@@ -1,11 +1,11 @@
+import type { Words } from "#words";
 import { inUnit } from "#base";
-import { sayKitCount } from "./before-launch-words.ts";
 import type { Way } from "./our-boat.ts";
 
 /** "24 kn, 8 min to launch, 12 min from alongside to water, takes 2 kits". */
-export function sayWay({ speed, launch, setUp, carries }: Way): string {
+export function sayWay({ speed, launch, setUp, carries }: Way, words: Words["launch"]): string {
   const knots = `${figureOf(inUnit(speed, "kn", "speed"))}\u00a0kn`;
-  return `${knots}, ${minutes(launch)} to launch, ${minutes(setUp)} from alongside to water, takes ${sayKitCount(carries)}`;
+  return words.way({ speed: knots, launch: minutes(launch), setUp: minutes(setUp), count: carries });
 }
 
 function minutes(si: number): string {

@@ -1,3 +1,4 @@
+import { useWords } from "#web/language/index.ts";
 import type { Bodies, CasualtyState, KitState } from "#readiness";
 import { HAND_OVER_METHODS, handOver, methodChoice, setPump, type HandOverMethod } from "#station";
 import { useState } from "react";
@@ -10,6 +11,7 @@ import { kitChoices } from "./kit-choices.ts";
 import { sayKitDoubt } from "./kit-doubt.ts";
 import { PickRow } from "#web/parts/pick-row.tsx";
 import { otherFlowPicks } from "./pump-figures.ts";
+import { useIntoView } from "../sheet/use-into-view.ts";
 import { useSheet } from "../sheet/use-sheet.ts";
 import { usePutting } from "./aboard-row.tsx";
 
@@ -25,41 +27,43 @@ interface AddPumpProps {
 
 /** Puts one more pump on her: a kit of ours, handed over as it goes, or a pump of somebody else's. */
 export function AddPump({ onDone }: AddPumpProps) {
+  const words = useWords("sheetPumps");
   const { casualty, view } = useSheet();
   const [chosen, choose] = useState<string>();
-  const kits = kitChoices(view, casualty);
-  const options = [...kits.map(({ id, words }) => ({ id, words })), { id: OTHER, words: "Another pump" }];
+  const options = [...kitChoices(view, casualty, words), { id: OTHER, words: words.anotherPump() }];
   const kit = view.kits.find(({ id }) => id === chosen);
   return (
-    <section className="pump" aria-label="One more pump">
-      <PickRow label="Which?" options={options} picked={chosen} onPick={choose} />
+    <section className="pump" aria-label={words.oneMore()}>
+      <PickRow label={words.which()} options={options} picked={chosen} onPick={choose} />
       {chosen === OTHER && <OtherPump onDone={onDone} />}
-      {kit && <KitPump kit={kit} onDone={onDone} />}
+      {kit && <KitPump key={kit.id} kit={kit} onDone={onDone} />}
       <Button kind="quiet" onPress={() => onDone()}>
-        Go back
+        {words.goBack()}
       </Button>
     </section>
   );
 }
 
 function KitPump({ kit, onDone }: AddPumpProps & { readonly kit: KitState }) {
+  const words = useWords("sheetPumps");
   const { casualty, view, run, isBusy } = useSheet();
   const carryOut = useCarryOut();
   const put = usePutting(kit);
   const [method, setMethod] = useState<HandOverMethod>();
   const isAboard = kit.custody.kind === "away";
-  const doubt = sayKitDoubt(view.standings.get(kit.id));
+  const doubt = sayKitDoubt(view.standings.get(kit.id), words);
   const handOne = async () => {
     if (!isAboard && method) await carryOut((doing) => handOver(doing, kit, handedTo(casualty, method)));
   };
   const add = async () => {
     if ((await run(handOne)) && (await put(false))) onDone(kit.id);
   };
+  const place = useIntoView();
   return (
-    <>
+    <div ref={place} tabIndex={-1} className="pump-across">
       {doubt !== undefined && <Notice tone="wrong" title={doubt} isNews />}
       {!isAboard && <HazardsNow moment={{ kind: "lift" }} />}
-      {!isAboard && <PickRow label="How does it go across?" options={METHODS} picked={method} onPick={setMethod} />}
+      {!isAboard && <PickRow label={words.howAcross()} options={METHODS} picked={method} onPick={setMethod} />}
       <Button
         kind="primary"
         wide
@@ -67,9 +71,9 @@ function KitPump({ kit, onDone }: AddPumpProps & { readonly kit: KitState }) {
         isDisabled={!isAboard && method === undefined}
         onPress={() => void add()}
       >
-        {isAboard ? `${kit.name} is on her` : `${kit.name} handed over`}
+        {isAboard ? words.isOnHer({ kit: kit.name }) : words.handedOver({ kit: kit.name })}
       </Button>
-    </>
+    </div>
   );
 }
 
@@ -79,6 +83,7 @@ function handedTo({ id, name }: CasualtyState, method: HandOverMethod): Bodies["
 }
 
 function OtherPump({ onDone }: AddPumpProps) {
+  const words = useWords("sheetPumps");
   const { space, write, isBusy } = useSheet();
   const [name, setName] = useState("");
   const [flow, setFlow] = useState<string>();
@@ -86,17 +91,17 @@ function OtherPump({ onDone }: AddPumpProps) {
   const add = async () => {
     const si = flows.find(({ id }) => id === flow)?.si;
     if (si === undefined) return;
-    const title = name.trim() === "" ? "Her own pump" : name.trim();
+    const title = name.trim() === "" ? words.herOwn() : name.trim();
     const pump = uuidv7();
     const setting = { pump, name: title, space, running: false, flow: si };
-    if (await write(`${title} on her`, (doing, now) => setPump(doing, now, setting))) onDone(pump);
+    if (await write(words.wroteOnHer({ pump: title }), (doing, now) => setPump(doing, now, setting))) onDone(pump);
   };
   return (
     <>
-      <TextField label="Name of it" hint="May be left out: her own pump." value={name} onChange={setName} limit={80} />
-      <PickRow label="Moves about" options={flows} picked={flow} onPick={setFlow} />
+      <TextField label={words.nameOfIt()} hint={words.nameHint()} value={name} onChange={setName} limit={80} />
+      <PickRow label={words.movesAbout()} options={flows} picked={flow} onPick={setFlow} />
       <Button kind="primary" wide isBusy={isBusy} isDisabled={flow === undefined} onPress={() => void add()}>
-        It is on her
+        {words.itIsOnHer()}
       </Button>
     </>
   );

@@ -1,3 +1,4 @@
+import { useWords } from "#web/language/index.ts";
 import type { TroubleSign } from "#kit";
 import type { CasualtyPump, PumpSign } from "#readiness";
 import { ButtonLink } from "#web/parts/index.ts";
@@ -14,6 +15,7 @@ const TROUBLES: Partial<Readonly<Record<PumpSign, readonly TroubleSign[]>>> = {
 
 /** To what may be behind it, one thing to try at a time; only where the kit's pattern says what to try. */
 export function FaultLink({ pump }: { readonly pump: CasualtyPump }) {
+  const words = useWords("sheetPumps");
   const { casualty, view } = useSheet();
   const kit = view.kits.find(({ id }) => id === pump.kit);
   const troubles = kit && view.patterns.get(kit.pattern)?.troubles;
@@ -24,7 +26,7 @@ export function FaultLink({ pump }: { readonly pump: CasualtyPump }) {
   return (
     <div className="pump-fault">
       <ButtonLink wide to={`/kit/${kit.id}/fault?${query.toString()}`}>
-        Find the fault
+        {words.findFault()}
       </ButtonLink>
     </div>
   );

@@ -1,6 +1,9 @@
+import { fetchWords } from "#words";
 import type { KitState, Standing } from "#readiness";
 import { describe, expect, it } from "vitest";
 import { kitChoices } from "./kit-choices.ts";
+
+const messages = await fetchWords("en", "sheetPumps");
 
 const kit = (id: string, more: object = {}) =>
   ({ id, name: `Pump ${id}`, pattern: "small@1", custody: { kind: "home" }, ...more }) as unknown as KitState;
@@ -27,7 +30,7 @@ const VIEW = {
 
 describe("kits to put on her", () => {
   it("are those on her already, then the ready ones by number, then those with limits, then the grounded", () => {
-    expect(kitChoices(VIEW, { ...HER, pumps: [] }).map(({ words }) => words)).toEqual([
+    expect(kitChoices(VIEW, { ...HER, pumps: [] }, messages).map(({ words }) => words)).toEqual([
       "Pump 4, on her",
       "Pump 2",
       "Pump 10",
@@ -38,7 +41,7 @@ describe("kits to put on her", () => {
 
   it("are never one that pumps on her, lies open, or is with another vessel", () => {
     const pumps = [{ kit: "2" }] as never;
-    const ids = kitChoices(VIEW, { ...HER, pumps }).map(({ id }) => id);
+    const ids = kitChoices(VIEW, { ...HER, pumps }, messages).map(({ id }) => id);
     expect(ids).not.toContain("2");
     expect(ids).not.toContain("5");
     expect(ids).not.toContain("6");

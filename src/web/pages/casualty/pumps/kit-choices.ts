@@ -1,4 +1,5 @@
-import { isForCasualty, type CasualtyState } from "#readiness";
+import type { Words } from "#words";
+import { isForCasualty, type CasualtyState, type StandingKind } from "#readiness";
 import type { StationView } from "#web/device/index.ts";
 
 /** A kit that can be put on her. */
@@ -7,23 +8,31 @@ export interface KitChoice {
   readonly words: string;
 }
 
+const STANDINGS = {
+  ready: "ready",
+  "ready-with-limits": "readyWithLimits",
+  grounded: "grounded",
+  open: "open",
+  away: "away",
+} as const satisfies Readonly<Record<StandingKind, keyof Words["sheetPumps"]>>;
+
 /** Kits to choose from: those handed over to her already first, then the ready ones, then any that are here. */
 export function kitChoices(
   { kits, standings }: Pick<StationView, "kits" | "standings">,
   casualty: Pick<CasualtyState, "id" | "name" | "opened" | "closed" | "pumps">,
+  words: Words["sheetPumps"],
 ): readonly KitChoice[] {
   const taken = new Set(casualty.pumps.map(({ kit }) => kit));
   return kits
     .filter(({ id, turnaround }) => !taken.has(id) && !turnaround)
     .flatMap(({ id, name, custody }) => {
       if (custody.kind === "away")
-        return isForCasualty(casualty, custody) ? [{ id, words: `${name}, on her`, rank: 0 }] : [];
+        return isForCasualty(casualty, custody) ? [{ id, words: words.kitOnHer({ kit: name }), rank: 0 }] : [];
       const standing = standings.get(id)?.standing ?? "grounded";
       if (standing === "ready") return [{ id, words: name, rank: 1 }];
-      return [
-        { id, words: `${name}, ${standing.replaceAll("-", " ")}`, rank: standing === "ready-with-limits" ? 2 : 3 },
-      ];
+      const said = words.kitStanding({ kit: name, standing: words[STANDINGS[standing]]() });
+      return [{ id, words: said, rank: standing === "ready-with-limits" ? 2 : 3 }];
     })
     .sort((one, other) => one.rank - other.rank || one.words.localeCompare(other.words, "en", { numeric: true }))
-    .map(({ id, words }) => ({ id, words }));
+    .map(({ id, words: said }) => ({ id, words: said }));
 }

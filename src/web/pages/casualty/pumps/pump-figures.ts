@@ -4,9 +4,9 @@ import type { PumpSetting } from "#readiness";
 
 /** Ways an engine is set on deck, as speed ratio. */
 export const THROTTLES = [
-  { id: "full", words: "Full", ratio: 1 },
-  { id: "eased", words: "Eased", ratio: 0.85 },
-  { id: "low", words: "Low", ratio: 0.7 },
+  { id: "full", ratio: 1 },
+  { id: "eased", ratio: 0.85 },
+  { id: "low", ratio: 0.7 },
 ] as const;
 
 /** Water to pump [m]. */

@@ -1,6 +1,9 @@
+import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
 import type { CasualtyPump } from "#readiness";
 import { minutesPastFuel, sayPastFuel } from "./pump-fuel.ts";
+
+const words = await fetchWords("en", "sheetPumps");
 
 const at = (minute: number) => Date.parse("2027-03-14T10:00:00Z") + minute * 60_000;
 const iso = (minute: number) => new Date(at(minute)).toISOString();
@@ -30,6 +33,6 @@ describe("a pump past the time of its tank", () => {
   });
 
   it("is asked about, not believed to pump", () => {
-    expect(sayPastFuel(52)).toBe("past its fuel by 52\u00a0min: still running?");
+    expect(sayPastFuel(52, words)).toBe("past its fuel by 52\u00a0min: still running?");
   });
 });

@@ -1,5 +1,5 @@
 import { ranSinceFilled, type CasualtyPump } from "#readiness";
-import { sayDuration } from "#words";
+import { sayDuration, type Words } from "#words";
 
 /**
  * How long a pump has by the log run on beyond what one tank lasts.
@@ -14,6 +14,6 @@ export function minutesPastFuel(pump: CasualtyPump, now: number): number {
 }
 
 /** Nobody knows any more that it pumps: the log only says that nobody stopped it. */
-export function sayPastFuel(minutes: number): string {
-  return `past its fuel by ${sayDuration(60 * minutes, "elapsed")}: still running?`;
+export function sayPastFuel(minutes: number, words: Words["sheetPumps"]): string {
+  return words.pastFuel({ duration: sayDuration(60 * minutes, "elapsed") });
 }

@@ -1,9 +1,10 @@
-import { sayFlow } from "#words";
+import { useWords, withParts } from "#web/language/index.ts";
+import { sayFlow, type Words } from "#words";
 import type { CasualtyPump, PumpSign } from "#readiness";
 import { Timestamp } from "#web/parts/index.ts";
 import { usePreferences } from "#web/theme/index.ts";
 import { minutesPastFuel, sayPastFuel } from "./pump-fuel.ts";
-import { LOOK_AT, SIGN_WORDS } from "../seen/words.ts";
+import { sayLook, saySign } from "../seen/words.ts";
 import { useMinute } from "#web/timing/use-minute.ts";
 import { isUnstarted } from "./pump-state.ts";
 
@@ -21,14 +22,16 @@ interface PumpHeadProps {
 
 /** Its name, what it does now by all that is known, and what is stated beside that. */
 export function PumpHead({ pump, believed, sign }: PumpHeadProps) {
+  const words = useWords("sheetPumps");
+  const told = useWords("casualtyTold");
   const past = minutesPastFuel(pump, useMinute());
   const amiss = amissOf(pump, believed, sign);
   return (
     <div className="pump-head">
       <PumpShape running={pump.running} />
       <strong>{pump.name}</strong>
-      {past > 0 && <strong className="pump-past">{sayPastFuel(past)}</strong>}
-      {amiss && <strong className="pump-past">{amiss.words}</strong>}
+      {past > 0 && <strong className="pump-past">{sayPastFuel(past, words)}</strong>}
+      {amiss && <strong className="pump-past">{sayAmiss(amiss, words, told)}</strong>}
       <span>
         <State pump={pump} believed={believed} />
       </span>
@@ -38,9 +41,21 @@ export function PumpHead({ pump, believed, sign }: PumpHeadProps) {
 
 /** What to look at first, where it is amiss: below the buttons, which keep their place. */
 export function PumpLook({ pump, believed, sign }: PumpHeadProps) {
+  const words = useWords("sheetPumps");
   const amiss = amissOf(pump, believed, sign);
-  const look = amiss && LOOK_AT[amiss.sign];
+  const look = amiss && sayLook(amiss.sign, words);
   return look === undefined ? null : <p className="pump-look">{look}</p>;
+}
+
+/** What is wrong with a pump: seen by a person, or by what the soundings say of it. */
+interface Amiss {
+  readonly sign: PumpSign;
+  readonly isSeen: boolean;
+}
+
+function sayAmiss({ sign, isSeen }: Amiss, words: Words["sheetPumps"], told: Words["casualtyTold"]): string {
+  if (isSeen) return saySign(sign, told);
+  return sign === "weak" ? words.movesLittle() : words.movesNothing();
 }
 
 /** What a person saw comes before what soundings say of it. */
@@ -48,31 +63,24 @@ function amissOf(
   { running }: CasualtyPump,
   believed: PumpBelieved | undefined,
   sign: PumpSign | undefined,
-): { readonly words: string; readonly sign: PumpSign } | undefined {
-  if (sign !== undefined && sign !== "water") return { words: SIGN_WORDS[sign], sign };
+): Amiss | undefined {
+  if (sign !== undefined && sign !== "water") return { sign, isSeen: true };
   if (!running || sign === "water") return undefined;
-  if (believed?.doubt === "dead") return { words: "moves little or nothing", sign: "no-water" };
-  return believed?.doubt === "weak" ? { words: "moves little", sign: "weak" } : undefined;
+  if (believed?.doubt === "dead") return { sign: "no-water", isSeen: false };
+  return believed?.doubt === "weak" ? { sign: "weak", isSeen: false } : undefined;
 }
 
 function State({ pump, believed }: Omit<PumpHeadProps, "sign">) {
+  const words = useWords("sheetPumps");
   const { units } = usePreferences();
-  if (isUnstarted(pump)) return "aboard, not started";
+  if (isUnstarted(pump)) return words.notStarted();
   const since = pump.runs.at(-1);
   const when = since && <Timestamp at={pump.running ? since.from : (since.to ?? since.from)} as="time" />;
-  if (!pump.running) return <>off since {when}</>;
+  if (!pump.running) return withParts(words.offSince, { at: when });
   const stated = sayFlow(pump.flow, units);
-  if (!believed)
-    return (
-      <>
-        pumping, {stated} stated, since {when}
-      </>
-    );
-  return (
-    <>
-      pumping, about {sayFlow(pump.flow * believed.seen.p50, units)} <small>of {stated} stated</small>
-    </>
-  );
+  if (!believed) return withParts(words.pumpingSince, { flow: stated, at: when });
+  const flow = sayFlow(pump.flow * believed.seen.p50, units);
+  return withParts(words.pumpingAbout, { flow, stated: <small>{words.ofStated({ flow: stated })}</small> });
 }
 
 /** A jet while it pumps, a barred ring while it does not. */

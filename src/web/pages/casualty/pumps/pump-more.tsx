@@ -1,4 +1,5 @@
-import type { CasualtyPump, PumpSign } from "#readiness";
+import { useWords } from "#web/language/index.ts";
+import type { CasualtyPump } from "#readiness";
 import { Button } from "#web/parts/index.ts";
 import { usePreferences } from "#web/theme/index.ts";
 import { Hazards } from "../hazards/hazards.tsx";
@@ -24,15 +25,16 @@ interface PumpMoreProps {
 
 /** What is wrong with a pump, how it is set, and when that was where it is written down late. */
 export function PumpMore({ pump, acts, ago, onAgo }: PumpMoreProps) {
+  const words = useWords("sheetPumps");
   const { casualty, view, isBusy } = useSheet();
   const isSettled = useSettled();
   return (
     <>
-      <SignButtons pump={pump} onSee={acts.see} />
+      <SignButtons pump={pump} acts={acts} />
       {!isFaultNear(pump, signOf(casualty, pump)?.sign) && <FaultLink pump={pump} />}
       {pump.runtime !== undefined && (
         <Button wide isBusy={isBusy} isDisabled={!isSettled} onPress={acts.refuel}>
-          Refuelled
+          {words.refuelled()}
         </Button>
       )}
       <WhenPicker ago={ago} onAgo={onAgo} />
@@ -43,29 +45,31 @@ export function PumpMore({ pump, acts, ago, onAgo }: PumpMoreProps) {
   );
 }
 
-const SIGNS: readonly { readonly sign: PumpSign; readonly words: string }[] = [
-  { sign: "no-water", words: "No water" },
-  { sign: "sucks-air", words: "Sucks air" },
-  { sign: "weak", words: "Weak" },
-  { sign: "wont-start", words: "Will not start" },
-];
+const SIGNS = [
+  { sign: "no-water", says: "noWater" },
+  { sign: "sucks-air", says: "sucksAir" },
+  { sign: "weak", says: "weak" },
+  { sign: "wont-start", says: "wontStart" },
+] as const;
 
-function SignButtons({ pump, onSee }: { readonly pump: CasualtyPump; readonly onSee: (sign: PumpSign) => void }) {
+/** The sign that stands is taken off by a tap on it. */
+function SignButtons({ pump, acts }: Pick<PumpMoreProps, "pump" | "acts">) {
+  const words = useWords("sheetPumps");
   const { casualty, isBusy } = useSheet();
   const isSettled = useSettled();
-  const stands = signOf(casualty, pump)?.sign;
+  const stands = signOf(casualty, pump);
   return (
     <div className="pump-signs">
-      {SIGNS.map(({ sign, words }) => (
+      {SIGNS.map(({ sign, says }) => (
         <button
           key={sign}
           type="button"
           className="pick"
-          aria-pressed={sign === stands}
+          aria-pressed={sign === stands?.sign}
           disabled={isBusy || !isSettled || (sign === "wont-start" && pump.running)}
-          onClick={() => onSee(sign)}
+          onClick={() => (sign === stands?.sign ? acts.takeOff(stands) : acts.see(sign))}
         >
-          {words}
+          {words[says]()}
         </button>
       ))}
     </div>
@@ -78,6 +82,7 @@ interface SettingsProps {
 }
 
 function Settings({ pump, onChange }: SettingsProps) {
+  const words = useWords("sheetPumps");
   const { units } = usePreferences();
   if (pump.kit === undefined) return <OtherFlow pump={pump} onChange={onChange} />;
   const throttle = THROTTLES.find(({ ratio }) => ratio === (pump.throttle ?? 1))?.id;
@@ -86,13 +91,13 @@ function Settings({ pump, onChange }: SettingsProps) {
   return (
     <>
       <PickRow
-        label="Throttle"
-        options={THROTTLES}
+        label={words.throttle()}
+        options={THROTTLES.map(({ id }) => ({ id, words: words[id]() }))}
         picked={throttle}
         onPick={(id) => onChange({ throttle: THROTTLES.find((one) => one.id === id)!.ratio })}
       />
       <PickRow
-        label="Lift, water to pump"
+        label={words.lift()}
         options={lifts}
         picked={lift}
         onPick={(id) => onChange({ lift: lifts.find((one) => one.id === id)!.si })}
@@ -102,9 +107,10 @@ function Settings({ pump, onChange }: SettingsProps) {
 }
 
 function OtherFlow({ pump, onChange }: SettingsProps) {
+  const words = useWords("sheetPumps");
   const { units } = usePreferences();
   const flows = otherFlowPicks(units);
   const picked = flows.find(({ si }) => Math.abs(si - pump.flow) < 1e-6)?.id;
   const set = (id: string) => onChange({ flow: flows.find((one) => one.id === id)?.si ?? pump.flow });
-  return <PickRow label="Moves about" options={flows} picked={picked} onPick={set} />;
+  return <PickRow label={words.movesAbout()} options={flows} picked={picked} onPick={set} />;
 }

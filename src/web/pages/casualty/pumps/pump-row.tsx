@@ -1,3 +1,4 @@
+import { useWords } from "#web/language/index.ts";
 import type { CautionId } from "#base";
 import type { CasualtyPump } from "#readiness";
 import { useState } from "react";
@@ -47,6 +48,7 @@ export function PumpRow({ pump, believed, above, isNew }: PumpRowProps) {
 
 /** Each button keeps its place whether the pump runs or not, so that no tap does the opposite of the one before. */
 function PumpButtons({ pump }: { readonly pump: CasualtyPump }) {
+  const words = useWords("sheetPumps");
   const { casualty, isBusy } = useSheet();
   const isSettled = useSettled(String(pump.running));
   const [isOpen, setOpen] = useState(false);
@@ -58,13 +60,13 @@ function PumpButtons({ pump }: { readonly pump: CasualtyPump }) {
     <>
       <div className="pump-buttons">
         <Button kind="primary" isBusy={isBusy} isDisabled={(running && !waits) || !isSettled} onPress={acts.waterComes}>
-          Water comes
+          {words.waterComes()}
         </Button>
         <Button isBusy={isBusy} isDisabled={!running || !isSettled} onPress={() => acts.change({ running: false })}>
-          Stopped
+          {words.stopped()}
         </Button>
         <Button isOpen={isOpen} onPress={() => setOpen(!isOpen)}>
-          {isOpen ? "Less" : "Trouble, set"}
+          {isOpen ? words.less() : words.trouble()}
         </Button>
       </div>
       {isOpen && <PumpMore pump={pump} acts={acts} ago={ago} onAgo={setAgo} />}

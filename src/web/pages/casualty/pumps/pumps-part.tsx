@@ -1,3 +1,4 @@
+import { useWords } from "#web/language/index.ts";
 import type { CautionId } from "#base";
 import { pumpKey, type OnSceneAnswer } from "#questions";
 import type { CasualtyPump } from "#readiness";
@@ -16,6 +17,7 @@ import "./pumps.css";
 
 /** Pumps on her, those to be started first, each with its own buttons; while fuel is smelt, only that they are off. */
 export function PumpsPart({ answer }: { readonly answer: OnSceneAnswer | undefined }) {
+  const words = useWords("sheetPumps");
   const { casualty, view } = useSheet();
   const [added, setAdded] = useState<string>();
   const isClear = casualty.fuelSmelt === undefined;
@@ -23,7 +25,7 @@ export function PumpsPart({ answer }: { readonly answer: OnSceneAnswer | undefin
   const pumps = casualty.pumps.toSorted((one, other) => Number(isUnstarted(other)) - Number(isUnstarted(one)));
   const above = hazardsAbove(view, [...kits.map(({ id }) => ({ pump: id, kit: id })), ...pumps.filter(isIdle)]);
   return (
-    <section className="pumps" aria-label="Pumps">
+    <section className="pumps" aria-label={words.pumps()}>
       {kits.map((kit) => (
         <AboardRow key={kit.id} kit={kit} above={above(kit.id)} />
       ))}
@@ -58,6 +60,7 @@ function believedOf(answer: OnSceneAnswer | undefined, pump: string): PumpBeliev
 }
 
 function OneMore({ onAdded }: { readonly onAdded: (pump: string | undefined) => void }) {
+  const words = useWords("sheetPumps");
   const [isAdding, setAdding] = useState(false);
   const done = (pump?: string) => {
     setAdding(false);
@@ -66,7 +69,7 @@ function OneMore({ onAdded }: { readonly onAdded: (pump: string | undefined) => 
   if (isAdding) return <AddPump onDone={done} />;
   return (
     <Button wide onPress={() => setAdding(true)}>
-      One more pump
+      {words.oneMore()}
     </Button>
   );
 }

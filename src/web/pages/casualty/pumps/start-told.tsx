@@ -1,3 +1,4 @@
+import { useWords } from "#web/language/index.ts";
 import type { CasualtyPump } from "#readiness";
 import { tellStart } from "#station";
 import { PickRow } from "#web/parts/pick-row.tsx";
@@ -8,28 +9,29 @@ const PRIMES = [15, 30, 45, 60, 90, 120].map((seconds) => ({ id: String(seconds)
 
 /** What starting and priming one of our kits took: kept for the kit's own runs, asked where nobody is hurried. */
 export function StartTold({ pump, hasCord }: { readonly pump: CasualtyPump; readonly hasCord: boolean }) {
+  const words = useWords("sheetPumps");
   const { casualty, write } = useSheet();
   const told = (casualty.starts ?? []).filter((one) => one.pump === pump.pump);
   const pulls = told.findLast((one) => one.pulls !== undefined)?.pulls;
   const prime = told.findLast((one) => one.primeSeconds !== undefined)?.primeSeconds;
-  const tell = (words: string, part: { readonly pulls: number } | { readonly primeSeconds: number }) =>
-    void write(`${pump.name}: ${words}`, (doing, now) => tellStart(doing, now, { pump: pump.pump, ...part }));
+  const tell = (wrote: string, part: { readonly pulls: number } | { readonly primeSeconds: number }) =>
+    void write(wrote, (doing, now) => tellStart(doing, now, { pump: pump.pump, ...part }));
   return (
     <>
       {hasCord && (
         <PickRow
-          label="Pulls to start it"
+          label={words.pulls()}
           options={PULLS}
           picked={pulls === undefined ? undefined : String(pulls)}
-          onPick={(id) => tell(`pulls, ${id}`, { pulls: Number(id) })}
+          onPick={(id) => tell(words.wrotePulls({ pump: pump.name, count: id }), { pulls: Number(id) })}
         />
       )}
       {hasCord && (
         <PickRow
-          label="From first stroke to water"
+          label={words.prime()}
           options={PRIMES}
           picked={prime === undefined ? undefined : String(prime)}
-          onPick={(id) => tell(`water after ${id} s`, { primeSeconds: Number(id) })}
+          onPick={(id) => tell(words.wrotePrime({ pump: pump.name, seconds: id }), { primeSeconds: Number(id) })}
         />
       )}
     </>

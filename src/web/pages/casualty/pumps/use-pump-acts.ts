@@ -1,12 +1,18 @@
+import type { Words } from "#words";
+import { useWords } from "#web/language/index.ts";
 import type { CasualtyPump, PumpSetting, PumpSign } from "#readiness";
-import { refuelPump, seePump, setPump } from "#station";
+import { InputError } from "#base";
+import { refuelPump, seePump, setPump, strikeEntry } from "#station";
+import { deviceAmbient } from "#web/device/clock.ts";
+import { doingOf } from "#web/device/index.ts";
 import { useAsk } from "#web/worker/index.ts";
 import { USUAL_LIFT } from "#questions";
 import { figuresOf } from "./pump-figures.ts";
 import { takenAt } from "../soundings/taken.ts";
-import { SIGN_WORDS } from "../seen/words.ts";
+import { saySign } from "../seen/words.ts";
 import { sayClock } from "../sheet/say.ts";
-import { useSheet } from "../sheet/use-sheet.ts";
+import { useSheet, type Sheet } from "../sheet/use-sheet.ts";
+import type { SignSeen } from "./pump-state.ts";
 
 type Change = Partial<Pick<PumpSetting, "running" | "lift" | "throttle" | "flow">>;
 
@@ -14,6 +20,8 @@ type Change = Partial<Pick<PumpSetting, "running" | "lift" | "throttle" | "flow"
 export interface PumpActs {
   readonly change: (part: Change) => void;
   readonly see: (sign: PumpSign) => void;
+  /** Tapped by mistake: its line is struck. */
+  readonly takeOff: (sign: SignSeen) => void;
   /** Pumping from now on; of one that runs already, that water comes again. */
   readonly waterComes: () => void;
   readonly refuel: () => void;
@@ -26,7 +34,10 @@ export interface PumpActs {
  * @param onDone - called once something was written
  */
 export function usePumpActs(pump: CasualtyPump, ago: number, onDone: () => void): PumpActs {
-  const { write, run } = useSheet();
+  const words = useWords("sheetPumps");
+  const told = useWords("casualtyTold");
+  const sheet = useSheet();
+  const { write, run } = sheet;
   const settingOf = useSettings(pump);
   const late = () => {
     const taken = takenAt({ ago }, Date.now());
@@ -35,21 +46,35 @@ export function usePumpActs(pump: CasualtyPump, ago: number, onDone: () => void)
   const change = (part: Change) =>
     void run(async () => {
       const setting = await settingOf(part);
-      const words = `${sayChange(pump, part)}${sayLate(ago)}`;
-      if (await write(words, (doing, now) => setPump(doing, now, { ...setting, ...late() }))) onDone();
+      const wrote = sayLate(sayChange(pump, part, words), ago, words);
+      if (await write(wrote, (doing, now) => setPump(doing, now, { ...setting, ...late() }))) onDone();
     });
   const see = (sign: PumpSign) =>
     void run(async () => {
-      const words = `${pump.name}: ${SIGN_WORDS[sign]}${sayLate(ago)}`;
+      const wrote = sayLate(words.wroteSign({ pump: pump.name, sign: saySign(sign, told) }), ago, words);
       const body = { pump: pump.pump, sign, ...late() };
-      if (await write(words, (doing, now) => seePump(doing, now, body))) onDone();
+      if (await write(wrote, (doing, now) => seePump(doing, now, body))) onDone();
     });
   return {
     change,
     see,
+    takeOff: (sign) => void takeOff(sheet, sign),
     waterComes: () => (pump.running ? see("water") : change({ running: true })),
-    refuel: () => void write(`${pump.name} refuelled`, (doing, now) => refuelPump(doing, now, pump.pump)),
+    refuel: () =>
+      void write(words.wroteRefuelled({ pump: pump.name }), (doing, now) => refuelPump(doing, now, pump.pump)),
   };
+}
+
+/** One's own, or a keeper anybody's. */
+async function takeOff({ view, casualty, run, takeBack }: Sheet, sign: SignSeen): Promise<void> {
+  const line = view.entriesOf(`casualty:${casualty.id}`).find(({ id }) => id === sign.entry);
+  if (!line) return;
+  const reason = "Tapped by mistake.";
+  const isAllowed = await run(async () => {
+    const act = strikeEntry({ ...doingOf(view), now: deviceAmbient.now() }, line, reason);
+    if (act.kind === "refused") throw new InputError(act.because);
+  });
+  if (isAllowed) await takeBack(line, reason);
 }
 
 function useSettings(pump: CasualtyPump): (part: Change) => Promise<PumpSetting> {
@@ -68,12 +93,12 @@ function useSettings(pump: CasualtyPump): (part: Change) => Promise<PumpSetting>
   };
 }
 
-function sayChange(pump: CasualtyPump, { running }: Change): string {
-  if (running === undefined) return `${pump.name} set anew`;
-  return `${pump.name} ${running ? "pumping" : "stopped"}`;
+function sayChange({ name: pump }: CasualtyPump, { running }: Change, words: Words["sheetPumps"]): string {
+  if (running === undefined) return words.wroteAnew({ pump });
+  return running ? words.wrotePumping({ pump }) : words.wroteStopped({ pump });
 }
 
 /** By the clock: it stands on the screen for minutes. */
-function sayLate(ago: number): string {
-  return ago === 0 ? "" : `, at ${sayClock(Date.now() - 60_000 * ago)}`;
+function sayLate(what: string, ago: number, words: Words["sheetPumps"]): string {
+  return ago === 0 ? what : words.wroteAt({ what, time: sayClock(Date.now() - 60_000 * ago) });
 }

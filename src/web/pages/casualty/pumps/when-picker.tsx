@@ -1,5 +1,6 @@
+import { useWords } from "#web/language/index.ts";
 import { PickRow } from "#web/parts/pick-row.tsx";
-import { AGO, sayAgo } from "../soundings/taken.ts";
+import { agoOptions } from "../soundings/taken.ts";
 
 interface WhenPickerProps {
   /** Minutes before it is written down. */
@@ -7,9 +8,9 @@ interface WhenPickerProps {
   readonly onAgo: (ago: number) => void;
 }
 
-const OPTIONS = AGO.map((ago) => ({ id: String(ago), words: ago === 0 ? "Now" : sayAgo(ago) }));
-
 /** When it was, where a hand was too busy to write it down then. */
 export function WhenPicker({ ago, onAgo }: WhenPickerProps) {
-  return <PickRow label="When was it?" options={OPTIONS} picked={String(ago)} onPick={(id) => onAgo(Number(id))} />;
+  const words = useWords("sheetPumps");
+  const options = agoOptions(useWords("soundings"));
+  return <PickRow label={words.whenWas()} options={options} picked={String(ago)} onPick={(id) => onAgo(Number(id))} />;
 }

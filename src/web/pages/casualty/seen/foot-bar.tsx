@@ -1,3 +1,4 @@
+import { useWords } from "#web/language/index.ts";
 import { smellFuel } from "#station";
 import { useState } from "react";
 import { Button, Dialog } from "#web/parts/index.ts";
@@ -8,18 +9,19 @@ import "./seen.css";
 
 /** Always in reach of a thumb, wherever the sheet is scrolled: signs to leave her by, and fuel smelt. */
 export function FootBar() {
+  const words = useWords("sheetSeen");
   const { casualty } = useSheet();
   const [isOpen, setOpen] = useState(false);
   return (
     <div className="foot">
       <div className="foot-row">
-        <Button onPress={() => setOpen(true)}>Signs to leave her by</Button>
+        <Button onPress={() => setOpen(true)}>{words.signs()}</Button>
         {!casualty.fuelSmelt && <FuelButton />}
       </div>
-      <Dialog title="Signs to leave her by" isOpen={isOpen} onClose={() => setOpen(false)}>
+      <Dialog title={words.signs()} isOpen={isOpen} onClose={() => setOpen(false)}>
         <SignsCard />
         <Button wide onPress={() => setOpen(false)}>
-          Go back
+          {words.goBack()}
         </Button>
       </Dialog>
     </div>
@@ -28,6 +30,7 @@ export function FootBar() {
 
 /** Every pump stops, in one tap, and stays stopped until somebody in charge finds it clear. */
 function FuelButton() {
+  const words = useWords("sheetSeen");
   const { write, isBusy } = useSheet();
   const isSettled = useSettled();
   return (
@@ -35,9 +38,9 @@ function FuelButton() {
       tone="grave"
       isBusy={isBusy}
       isDisabled={!isSettled}
-      onPress={() => void write("fuel smelt, all pumps stopped", (doing, now) => smellFuel(doing, now))}
+      onPress={() => void write(words.wroteFuel(), (doing, now) => smellFuel(doing, now))}
     >
-      Fuel smelt: stop all pumping
+      {words.fuel()}
     </Button>
   );
 }

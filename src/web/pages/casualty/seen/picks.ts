@@ -1,3 +1,4 @@
+import type { Words } from "#words";
 import type { UnitSystem } from "#base";
 import type { DeckEdge, Righting } from "#readiness";
 import { sayTrim } from "./words.ts";
@@ -9,32 +10,50 @@ const DEGREE = Math.PI / 180;
 /** A list of so much is a sign to leave her by [rad]. */
 export const GREAT_LIST = 20 * DEGREE;
 
-export const EDGES: readonly { readonly id: DeckEdge; readonly words: string }[] = [
-  { id: "clear", words: "Clear" },
-  { id: "awash", words: "Awash" },
-  { id: "under", words: "Under" },
-];
+interface Pick<Id extends string> {
+  readonly id: Id;
+  readonly words: string;
+}
 
-export const RIGHTINGS: readonly { readonly id: Righting; readonly words: string }[] = [
-  { id: "comes-back", words: "Comes back" },
-  { id: "slowly", words: "Slowly" },
-  { id: "stays", words: "Stays over" },
-];
+type SeenWords = Words["sheetSeen"];
 
-export const LISTS = [-40, -20, -10, -5, 0, 5, 10, 20, 40].map((degrees) => ({
-  id: `${degrees}`,
-  words: degrees === 0 ? "None" : `${Math.abs(degrees)}° ${degrees < 0 ? "port" : "stbd"}`,
-  si: degrees * DEGREE,
-}));
+/** Where her lowest deck edge is. */
+export function edgePicks(words: SeenWords): readonly Pick<DeckEdge>[] {
+  return [
+    { id: "clear", words: words.edgeClear() },
+    { id: "awash", words: words.edgeAwash() },
+    { id: "under", words: words.edgeUnder() },
+  ];
+}
+
+/** How she comes back from a roll. */
+export function rightingPicks(words: SeenWords): readonly Pick<Righting>[] {
+  return [
+    { id: "comes-back", words: words.comesBack() },
+    { id: "slowly", words: words.slowly() },
+    { id: "stays", words: words.staysOver() },
+  ];
+}
+
+/** Lists to choose from, to port below 0 [rad]. */
+export function listPicks(words: SeenWords): readonly (Pick<string> & { readonly si: number })[] {
+  return [-40, -20, -10, -5, 0, 5, 10, 20, 40].map((list) => {
+    const degrees = Math.abs(list);
+    const side = list < 0 ? words.port({ degrees }) : words.starboard({ degrees });
+    return { id: `${list}`, words: list === 0 ? words.none() : side, si: list * DEGREE };
+  });
+}
 
 /** Trim over her length, by the stern [m]. */
 export function trimPicks(
   units: UnitSystem,
-): readonly { readonly id: string; readonly words: string; readonly si: number }[] {
+  words: SeenWords,
+  told: Words["casualtyTold"],
+): readonly (Pick<string> & { readonly si: number })[] {
   const foot = units === "metric" ? 0.3 : 0.3048;
   return [-2, -1, 0, 1, 2].map((feet) => {
     const si = feet * foot;
-    return { id: `${feet}`, words: feet === 0 ? "None" : sayTrim(si, units), si };
+    return { id: `${feet}`, words: feet === 0 ? words.none() : sayTrim(si, units, told), si };
   });
 }
 

@@ -1,3 +1,4 @@
+import { useWords } from "#web/language/index.ts";
 import { useState } from "react";
 import { Button } from "#web/parts/index.ts";
 
@@ -13,6 +14,7 @@ const LONGEST = 60;
 
 /** Times five full rolls by two taps; the wall clock counts. */
 export function RollClock({ last, onTimed }: RollClockProps) {
+  const words = useWords("sheetSeen");
   const [started, setStarted] = useState<number>();
   const stop = (since: number) => {
     setStarted(undefined);
@@ -21,16 +23,15 @@ export function RollClock({ last, onTimed }: RollClockProps) {
   return (
     <div className="roll">
       <p>
-        Her roll{last === undefined ? "" : `: ${last.toFixed(1)} s last`}. Start with her far over to one side; stop
-        when she is there for the {ROLLS}th time again. Longer means less stability.
+        {last === undefined ? words.roll({ count: ROLLS }) : words.rollLast({ count: ROLLS, seconds: last.toFixed(1) })}
       </p>
       {started === undefined ? (
         <Button wide onPress={() => setStarted(Date.now())}>
-          Start: far over
+          {words.rollStart()}
         </Button>
       ) : (
         <Button kind="primary" wide onPress={() => stop(started)}>
-          Stop: {ROLLS} rolls
+          {words.rollStop({ count: ROLLS })}
         </Button>
       )}
     </div>

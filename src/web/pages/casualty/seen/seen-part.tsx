@@ -1,57 +1,59 @@
+import { useWords } from "#web/language/index.ts";
 import type { StabilitySeen } from "#readiness";
 import { seeStability } from "#station";
 import { Section } from "#web/parts/index.ts";
 import { usePreferences } from "#web/theme/index.ts";
 import { PickRow } from "#web/parts/pick-row.tsx";
 import { useSheet } from "../sheet/use-sheet.ts";
-import { EDGES, LISTS, RIGHTINGS, trimPicks } from "./picks.ts";
+import { edgePicks, listPicks, rightingPicks, trimPicks } from "./picks.ts";
+import { sayEdge } from "./words.ts";
 import { RollClock } from "./roll-clock.tsx";
 
-const NO_YES = [
-  { id: "no", words: "No" },
-  { id: "yes", words: "Yes" },
-] as const;
-
-const SKIPPER = [
-  { id: "no", words: "Stay" },
-  { id: "yes", words: "Leave" },
-] as const;
+/** Two answers, of which one says yes. */
+function noYes(no: string, yes: string) {
+  return [
+    { id: "no", words: no },
+    { id: "yes", words: yes },
+  ] as const;
+}
 
 /** What people see of her, which outranks every figure: what no sounding tells. */
 export function SeenPart() {
+  const words = useWords("sheetSeen");
+  const told = useWords("casualtyTold");
   const { casualty, write } = useSheet();
   const { deckEdge, overSill, leaving, righting, rollPeriod } = casualty.stability;
-  const see = (words: string, seen: StabilitySeen) => void write(words, (doing, now) => seeStability(doing, now, seen));
+  const see = (wrote: string, seen: StabilitySeen) => void write(wrote, (doing, now) => seeStability(doing, now, seen));
   return (
-    <Section title="What you see of her">
+    <Section title={words.whatSeen()}>
       <PickRow
-        label="Lowest deck edge"
-        options={EDGES}
+        label={words.lowestEdge()}
+        options={edgePicks(words)}
         picked={deckEdge}
-        onPick={(id) => see(`deck edge ${id}`, { deckEdge: id })}
+        onPick={(id) => see(sayEdge(id, told), { deckEdge: id })}
       />
       <PickRow
-        label="Water in over a sill or hatch"
-        options={NO_YES}
+        label={words.overSill()}
+        options={noYes(words.no(), words.yes())}
         picked={pickedOf(overSill)}
-        onPick={(id) => see("water over a sill", { overSill: id === "yes" })}
+        onPick={(id) => see(words.wroteSill(), { overSill: id === "yes" })}
       />
       <PickRow
-        label="She rolls, and then?"
-        options={RIGHTINGS}
+        label={words.rollsThen()}
+        options={rightingPicks(words)}
         picked={righting}
-        onPick={(id) => see("how she comes back", { righting: id })}
+        onPick={(id) => see(words.wroteRighting(), { righting: id })}
       />
       <Tilt see={see} />
       <RollClock
         last={rollPeriod}
-        onTimed={(period) => see(`roll of ${period.toFixed(1)} s`, { rollPeriod: period })}
+        onTimed={(period) => see(words.wroteRoll({ seconds: period.toFixed(1) }), { rollPeriod: period })}
       />
       <PickRow
-        label="Her own skipper says"
-        options={SKIPPER}
+        label={words.skipperSays()}
+        options={noYes(words.stay(), words.leave())}
         picked={pickedOf(leaving)}
-        onPick={(id) => see(`her skipper says ${id === "yes" ? "leave" : "stay"}`, { leaving: id === "yes" })}
+        onPick={(id) => see(id === "yes" ? words.wroteLeave() : words.wroteStay(), { leaving: id === "yes" })}
       />
     </Section>
   );
@@ -62,24 +64,27 @@ function pickedOf(told: boolean | undefined): "yes" | "no" | undefined {
 }
 
 /** List and trim. */
-function Tilt({ see }: { readonly see: (words: string, seen: StabilitySeen) => void }) {
+function Tilt({ see }: { readonly see: (wrote: string, seen: StabilitySeen) => void }) {
+  const words = useWords("sheetSeen");
+  const told = useWords("casualtyTold");
   const { casualty } = useSheet();
   const { units } = usePreferences();
   const { list, trim } = casualty.stability;
-  const trims = trimPicks(units);
+  const trims = trimPicks(units, words, told);
+  const lists = listPicks(words);
   return (
     <>
       <PickRow
-        label="List"
-        options={LISTS}
-        picked={LISTS.find(({ si }) => si === list)?.id}
-        onPick={(id) => see("her list", { list: LISTS.find((one) => one.id === id)!.si })}
+        label={words.list()}
+        options={lists}
+        picked={lists.find(({ si }) => si === list)?.id}
+        onPick={(id) => see(words.wroteHerList(), { list: lists.find((one) => one.id === id)!.si })}
       />
       <PickRow
-        label="Trim over her length"
+        label={words.trim()}
         options={trims}
         picked={trims.find(({ si }) => si === trim)?.id}
-        onPick={(id) => see("her trim", { trim: trims.find((one) => one.id === id)!.si })}
+        onPick={(id) => see(words.wroteTrim(), { trim: trims.find((one) => one.id === id)!.si })}
       />
     </>
   );

@@ -1,3 +1,8 @@
+import type { UnitSystem } from "#base";
+import { usePreferences } from "#web/theme/index.ts";
+import { saySeen } from "./words.ts";
+import type { Words } from "#words";
+import { useWords } from "#web/language/index.ts";
 import type { StabilitySeen } from "#readiness";
 import { seeStability } from "#station";
 import { ErrorBox } from "#web/parts/index.ts";
@@ -5,41 +10,41 @@ import { useSettled } from "../sheet/use-settled.ts";
 import { useSheet } from "../sheet/use-sheet.ts";
 import { GREAT_LIST, isListAtLeast } from "./picks.ts";
 
+type SeenWords = Words["sheetSeen"];
+
 /** A sign that needs no figure: what stands on its button, what is written by it, and whether it stands. */
 interface Sign {
-  readonly words: string;
+  readonly says: Extract<keyof SeenWords, `sign${Capitalize<string>}`>;
   readonly writes?: StabilitySeen;
   readonly stands: (seen: StabilitySeen) => boolean;
 }
 
 const OFF: readonly Sign[] = [
-  { words: "Her skipper says leave", writes: { leaving: true }, stands: ({ leaving }) => leaving === true },
-  { words: "List does not come back", writes: { righting: "stays" }, stands: ({ righting }) => righting === "stays" },
-  { words: "Deck edge under", writes: { deckEdge: "under" }, stands: ({ deckEdge }) => deckEdge === "under" },
-  { words: "Deck edge awash", writes: { deckEdge: "awash" }, stands: ({ deckEdge }) => deckEdge === "awash" },
-  { words: "Water over a sill", writes: { overSill: true }, stands: ({ overSill }) => overSill === true },
-  { words: "List of 20° or more", stands: ({ list }) => isListAtLeast(list, GREAT_LIST) },
+  { says: "signLeave", writes: { leaving: true }, stands: ({ leaving }) => leaving === true },
+  { says: "signList", writes: { righting: "stays" }, stands: ({ righting }) => righting === "stays" },
+  { says: "signUnder", writes: { deckEdge: "under" }, stands: ({ deckEdge }) => deckEdge === "under" },
+  { says: "signAwash", writes: { deckEdge: "awash" }, stands: ({ deckEdge }) => deckEdge === "awash" },
+  { says: "signSill", writes: { overSill: true }, stands: ({ overSill }) => overSill === true },
+  { says: "signGreatList", stands: ({ list }) => isListAtLeast(list, GREAT_LIST) },
 ];
 const READY: readonly Sign[] = [
-  { words: "Comes back slowly", writes: { righting: "slowly" }, stands: ({ righting }) => righting === "slowly" },
-  { words: "Water gains on pump and plug", stands: () => false },
+  { says: "signSlowly", writes: { righting: "slowly" }, stands: ({ righting }) => righting === "slowly" },
+  { says: "signGains", stands: () => false },
 ];
 
 /** Signs to leave her by, for any boat; a tap writes the one that is seen. Needs no figure and no sounding. */
 export function SignsCard() {
+  const words = useWords("sheetSeen");
   const { error } = useSheet();
   return (
     <div className="signs">
-      <SignButtons title="People off, now" signs={OFF} />
-      <SignButtons title="Be ready" signs={READY} />
+      <SignButtons title={words.offNow()} signs={OFF} />
+      <SignButtons title={words.beReady()} signs={READY} />
+      <p>{words.readyToo()}</p>
       <p>
-        Ready too: little freeboard, smoke, fire, any smell of fuel. Lifejackets on, way out clear, nobody below alone,
-        someone counts heads.
+        <strong>{words.inCharge()}</strong>
       </p>
-      <p>
-        <strong>The person in charge on scene decides, and does not wait for a figure.</strong>
-      </p>
-      <ErrorBox error={error} title="Not written down" />
+      <ErrorBox error={error} title={words.notWritten()} />
     </div>
   );
 }
@@ -50,15 +55,16 @@ interface SignButtonsProps {
 }
 
 function SignButtons({ title, signs }: SignButtonsProps) {
+  const words = useWords("sheetSeen");
   return (
     <fieldset className="signs-of">
       <legend className="field-label">{title}</legend>
       {signs.map((sign) =>
         sign.writes ? (
-          <SignButton key={sign.words} sign={sign} writes={sign.writes} />
+          <SignButton key={sign.says} sign={sign} writes={sign.writes} />
         ) : (
-          <p key={sign.words} className="signs-plain">
-            {sign.words}
+          <p key={sign.says} className="signs-plain">
+            {words[sign.says]()}
           </p>
         ),
       )}
@@ -68,10 +74,14 @@ function SignButtons({ title, signs }: SignButtonsProps) {
 
 /** Seen: written at once, and it stays pressed. What is no longer so is said in the sheet, not by a second tap here. */
 function SignButton({ sign, writes }: { readonly sign: Sign; readonly writes: StabilitySeen }) {
+  const words = useWords("sheetSeen");
+  const told = useWords("casualtyTold");
+  const { units } = usePreferences();
   const { casualty, write, isBusy } = useSheet();
   const isSettled = useSettled();
   const stands = sign.stands(casualty.stability);
-  const see = () => void write(sign.words.toLowerCase(), (doing, now) => seeStability(doing, now, writes));
+  const see = () =>
+    void write(sayWritten(writes, units, words, told), (doing, now) => seeStability(doing, now, writes));
   return (
     <button
       type="button"
@@ -80,7 +90,13 @@ function SignButton({ sign, writes }: { readonly sign: Sign; readonly writes: St
       disabled={casualty.closed !== undefined || (!stands && (isBusy || !isSettled))}
       onClick={() => !stands && see()}
     >
-      {sign.words}
+      {words[sign.says]()}
     </button>
   );
+}
+
+/** What is written by a tap, for the way back. */
+function sayWritten(seen: StabilitySeen, units: UnitSystem, words: SeenWords, told: Words["casualtyTold"]): string {
+  if (seen.righting === "stays") return words.wroteList();
+  return seen.overSill ? words.wroteSill() : saySeen(seen, units, told).join(", ");
 }

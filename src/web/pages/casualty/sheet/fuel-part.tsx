@@ -1,3 +1,4 @@
+import { useWords, withParts } from "#web/language/index.ts";
 import { clearFuel } from "#station";
 import { useState } from "react";
 import { Button, TextField, Timestamp } from "#web/parts/index.ts";
@@ -8,35 +9,33 @@ import { useSheet } from "./use-sheet.ts";
 
 /** Fuel smelt: what to do, and nothing else until somebody in charge has found it clear. */
 export function FuelSmelt() {
+  const words = useWords("sheet");
   const { casualty, view, write, isBusy } = useSheet();
   const [note, setNote] = useState("");
   const orders = useIntoView();
   const { at, by } = casualty.fuelSmelt!;
   return (
     <div ref={orders} className="orders" tabIndex={-1}>
-      <CautionBox signal="DANGER" hazard="Fuel smelt or seen">
+      <CautionBox signal="DANGER" hazard={words.fuelHazard()}>
         <p>
-          <strong>Stop every pump and engine now.</strong> No switches, no flame, no smoking. The log says all pumps off
-          from <Timestamp at={at} as="time" />, by {nameOf(view, by)}.
+          {withParts(words.fuelStopMore, {
+            first: <strong>{words.fuelStop()}</strong>,
+            at: <Timestamp at={at} as="time" />,
+            person: nameOf(view, by),
+          })}
         </p>
-        <p>
-          <strong>People into open air,</strong> upwind of hatches, lifejackets on, ready to leave her. Nobody below,
-          not for a sounding either. Someone counts heads and calls for help.
-        </p>
-        <p>
-          <strong>Let the wind clear her:</strong> open hatches and doors by hand. Petrol vapour is heavier than air and
-          lies low. No electric blower or fan; do not pump the fuel over the side.
-        </p>
-        <p>Nothing starts again until the person in charge has found it clear.</p>
-        <TextField label="Found clear: by whom, and how they know" value={note} onChange={setNote} />
+        <p>{withParts(words.fuelPeopleMore, { first: <strong>{words.fuelPeople()}</strong> })}</p>
+        <p>{withParts(words.fuelWindMore, { first: <strong>{words.fuelWind()}</strong> })}</p>
+        <p>{words.nothingStarts()}</p>
+        <TextField label={words.clearBy()} value={note} onChange={setNote} />
         <Button
           kind="primary"
           wide
           isBusy={isBusy}
           isDisabled={note.trim() === ""}
-          onPress={() => void write("found clear of fuel", (doing, now) => clearFuel(doing, now, note.trim()))}
+          onPress={() => void write(words.wroteClear(), (doing, now) => clearFuel(doing, now, note.trim()))}
         >
-          Found clear
+          {words.foundClear()}
         </Button>
       </CautionBox>
     </div>

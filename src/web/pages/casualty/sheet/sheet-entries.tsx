@@ -1,8 +1,10 @@
+import { useWords, withParts } from "#web/language/index.ts";
+import type { Words } from "#words";
 import type { Entry } from "#log";
 import { strikeEntry } from "#station";
 import { useState } from "react";
 import { doingOf, useRecorder, type HistoryLine, type StationView } from "#web/device/index.ts";
-import { Button, Section, sayCount, Timestamp } from "#web/parts/index.ts";
+import { Button, Section, Timestamp } from "#web/parts/index.ts";
 import { ReceivedLate } from "#web/parts/notices/received-late.tsx";
 import { sayKind } from "#web/parts/words/entry-words.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
@@ -15,15 +17,19 @@ import { useSheet } from "./use-sheet.ts";
 
 /** Every line written about her, newest first; struck ones stay in sight. Drawn once somebody looks, not at every tap. */
 export function SheetEntries() {
+  const words = useWords("sheet");
   const { casualty, view } = useSheet();
   const recorder = useRecorder();
   const [isOpen, setOpen] = useState(false);
   const [striking, setStriking] = useState<Entry>();
   const lines = view.historyOf(`casualty:${casualty.id}`).toReversed();
   return (
-    <Section title="Entries" beside={<span className="quiet">{sayCount(lines.length, "line")}, newest first</span>}>
+    <Section
+      title={words.entries()}
+      beside={<span className="quiet">{words.linesNewest({ count: lines.length })}</span>}
+    >
       <details className="casualty-more" onToggle={(event) => setOpen(event.currentTarget.open)}>
-        <summary>All lines</summary>
+        <summary>{words.allLines()}</summary>
         {isOpen && <Lines lines={lines} onStrike={setStriking} />}
       </details>
       {striking && (
@@ -44,24 +50,29 @@ interface LinesProps {
 }
 
 function Lines({ lines, onStrike }: LinesProps) {
+  const words = useWords("sheet");
   const { view } = useSheet();
   return (
     <Table
-      caption="Entries, newest first"
+      caption={words.entriesNewest()}
       isCaptionHidden
-      columns={columns(view, onStrike)}
+      columns={columns(view, onStrike, words)}
       rows={lines}
       rowKey={({ entry }) => entry.id}
     />
   );
 }
 
-function columns(view: StationView, onStrike: LinesProps["onStrike"]): readonly Column<HistoryLine>[] {
+function columns(
+  view: StationView,
+  onStrike: LinesProps["onStrike"],
+  words: Words["sheet"],
+): readonly Column<HistoryLine>[] {
   return [
-    { key: "what", head: "What", cell: (line) => <What line={line} /> },
-    { key: "when", head: "When", cell: (line) => <When line={line} /> },
-    { key: "who", head: "By", cell: ({ entry }) => nameOf(view, entry.by) },
-    { key: "strike", head: "Strike", isAct: true, cell: (line) => <Strike line={line} onStrike={onStrike} /> },
+    { key: "what", head: words.what(), cell: (line) => <What line={line} /> },
+    { key: "when", head: words.when(), cell: (line) => <When line={line} /> },
+    { key: "who", head: words.who(), cell: ({ entry }) => nameOf(view, entry.by) },
+    { key: "strike", head: words.strike(), isAct: true, cell: (line) => <Strike line={line} onStrike={onStrike} /> },
   ];
 }
 
@@ -79,29 +90,36 @@ interface StrikeProps extends Pick<LinesProps, "onStrike"> {
 
 /** Offered to whoever may strike this line, as the station's rule says. */
 function Strike({ line: { entry, struck }, onStrike }: StrikeProps) {
+  const words = useWords("sheet");
   const { view } = useSheet();
   if (struck || strikeEntry(doingOf(view), entry, "asked").kind !== "entry") return null;
   return (
-    <Button kind="quiet" label={`Strike: ${sayKind(entry.kind)}, ${entry.at}`} onPress={() => onStrike(entry)}>
-      Strike
+    <Button
+      kind="quiet"
+      label={words.strikeLine({ kind: sayKind(entry.kind), at: entry.at })}
+      onPress={() => onStrike(entry)}
+    >
+      {words.strike()}
     </Button>
   );
 }
 
 function What({ line: { entry, struck } }: { readonly line: HistoryLine }) {
+  const words = useWords("sheet");
   const { units } = usePreferences();
-  const told = tellCasualty(entry, units);
-  const words = (
+  const said = tellCasualty(entry, units, useWords("casualtyTold"));
+  const kind = <strong>{sayKind(entry.kind)}</strong>;
+  const line = (
     <>
-      <strong>{sayKind(entry.kind)}</strong>
-      {told !== "" && `: ${told}`}
+      {said === "" ? kind : withParts(words.entryTold, { kind, told: said })}
       <HandedMark entry={entry} />
     </>
   );
-  if (!struck) return words;
+  if (!struck) return line;
   return (
     <>
-      <s>{words}</s> <span className="quiet">struck: {(struck.body as { readonly reason: string }).reason}</span>
+      <s>{line}</s>{" "}
+      <span className="quiet">{words.struck({ reason: (struck.body as { readonly reason: string }).reason })}</span>
     </>
   );
 }

@@ -1,3 +1,4 @@
+import { useWords } from "#web/language/index.ts";
 import type { Entry } from "#log";
 import type { CasualtyState, EntryKind } from "#readiness";
 import type { Act, ActContext } from "#station";
@@ -48,6 +49,7 @@ export interface Written {
  * @param space - id of the space looked at
  */
 export function useSheetOf(told: CasualtyState, believable: Believable, space: string): Sheet {
+  const messages = useWords("sheet");
   const { casualty, ...leftOut } = believable;
   const view = useStation();
   const carryOut = useCarryOut();
@@ -64,7 +66,7 @@ export function useSheetOf(told: CasualtyState, believable: Believable, space: s
       await recorder.strike(entry, reason);
       setLast((before) => (before?.entry.id === entry.id ? undefined : before));
     });
-  const undo = async () => last !== undefined && takeBack(last.entry, "Undone at once.");
+  const undo = async () => last !== undefined && takeBack(last.entry, messages.undone());
   const level = useLevel(space);
   return {
     casualty,

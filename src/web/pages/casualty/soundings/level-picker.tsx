@@ -1,3 +1,4 @@
+import { useWords } from "#web/language/index.ts";
 import { levelUnit } from "#words";
 import { useId, useState } from "react";
 import { usePreferences } from "#web/theme/index.ts";
@@ -27,10 +28,16 @@ export function LevelSteps({ level, last, onLevel }: LevelStepsProps) {
 }
 
 function StepButton({ by, onPress }: { readonly by: number; readonly onPress: () => void }) {
+  const words = useWords("soundings");
   const { symbol } = levelUnit(usePreferences().units);
-  const words = `${by < 0 ? "Lower" : "Higher"} by ${Math.abs(by)} ${symbol}`;
+  const step = { amount: Math.abs(by), unit: symbol };
   return (
-    <button type="button" className="pick sound-step" aria-label={words} onClick={onPress}>
+    <button
+      type="button"
+      className="pick sound-step"
+      aria-label={by < 0 ? words.lowerBy(step) : words.higherBy(step)}
+      onClick={onPress}
+    >
       {by < 0 ? "\u2212" : "+"}
       {Math.abs(by)}
     </button>
@@ -39,6 +46,7 @@ function StepButton({ by, onPress }: { readonly by: number; readonly onPress: ()
 
 /** Typed in the unit shown; the text stays as typed, so that "12." on the way to "12.5" does not lose its point. */
 export function TypedLevel({ level, onLevel }: LevelPickerProps) {
+  const words = useWords("soundings");
   const { units } = usePreferences();
   const unit = levelUnit(units);
   const faultId = useId();
@@ -49,11 +57,11 @@ export function TypedLevel({ level, onLevel }: LevelPickerProps) {
     onLevel(readLevel(next, units));
   };
   const shown = stands === level ? text : sayTyped(level, units);
-  const fault = levelFault(shown, units);
+  const fault = levelFault(shown, units, words);
   return (
     <>
       <label className="sound-level">
-        <span className="for-readers-only">Level in {unit.symbol}</span>
+        <span className="for-readers-only">{words.levelIn({ unit: unit.symbol })}</span>
         <input
           className="field-input"
           inputMode="decimal"

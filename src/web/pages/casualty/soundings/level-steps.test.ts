@@ -1,5 +1,8 @@
+import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
 import { levelFault, levelSteps, readLevel, sayTyped, stepLevel } from "./level-steps.ts";
+
+const words = await fetchWords("en", "soundings");
 
 describe("a level set by taps", () => {
   it("goes by whole centimetres, or by inches", () => {
@@ -27,23 +30,31 @@ describe("a level typed", () => {
     expect(readLevel("10", "us")).toBeCloseTo(0.254, 12);
   });
 
-  it("may carry its own unit, and no other", () => {
+  it("may carry any unit, as people say it", () => {
     expect(readLevel("41 cm", "metric")).toBeCloseTo(0.41, 12);
     expect(readLevel("41cm", "metric")).toBeCloseTo(0.41, 12);
     expect(readLevel("10 in", "us")).toBeCloseTo(0.254, 12);
-    expect(readLevel("1.2 m", "metric")).toBeUndefined();
-    expect(readLevel("41 cm", "us")).toBeUndefined();
+    expect(readLevel("1.2 m", "metric")).toBeCloseTo(1.2, 12);
+    expect(readLevel("41 cm", "us")).toBeCloseTo(0.41, 12);
+    expect(readLevel("2 ft 6 in", "metric")).toBeCloseTo(0.762, 12);
+    expect(readLevel("3½ in", "us")).toBeCloseTo(3.5 * 0.0254, 12);
+    expect(readLevel("half a metre", "us")).toBeCloseTo(0.5, 12);
+    expect(["-5 cm", "12 m", "5 kPa", "2 ft 6"].map((text) => readLevel(text, "metric"))).toEqual(
+      Array.from({ length: 4 }, () => undefined),
+    );
   });
 
-  it.each(["abc", "-5", "99999", "1.2 m"])("says why %j is none", (text) => {
-    expect(levelFault(text, "metric")).toBe("A level here is a number from 0 to 1000 cm, such as 41.");
+  it.each(["abc", "-5", "99999", "12 kPa"])("says why %j is none", (text) => {
+    expect(levelFault(text, "metric", words)).toBe("A level here is a number from 0 to 1000 cm, such as 41.");
   });
 
   it("finds no fault with what is being typed, or with nothing", () => {
-    expect(["", " ", ".", ",", "4", "41", "41 c", "41 cm"].map((text) => levelFault(text, "metric"))).toEqual(
-      Array.from({ length: 8 }, () => undefined),
-    );
-    expect(levelFault("999", "us")).toBe("A level here is a number from 0 to 393 in, such as 16.");
+    expect(
+      ["", " ", ".", ",", "4", "41", "41 c", "41 cm", "2 f", "2 ft 6", "2 ft 6 i"].map((text) =>
+        levelFault(text, "metric", words),
+      ),
+    ).toEqual(Array.from({ length: 11 }, () => undefined));
+    expect(levelFault("999", "us", words)).toBe("A level here is a number from 0 to 393 in, such as 16.");
   });
 
   it.each(["", " ", "-5", "1e9", "abc", "5 0", "1001", "NaN", "."])(

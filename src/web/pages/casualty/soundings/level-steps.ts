@@ -1,5 +1,5 @@
-import { levelUnit } from "#words";
-import { parseQuantity, type UnitSystem } from "#base";
+import { levelUnit, type Words } from "#words";
+import { isQuantity, parseQuantity, unitsOf, type UnitSystem } from "#base";
 import { LEVEL_LIMITS } from "#readiness";
 
 /** How far one tap goes, in the person's own unit. */
@@ -25,7 +25,7 @@ export function stepLevel(level: number, step: number, system: UnitSystem): numb
 }
 
 /**
- * A level as typed, in the person's own unit, with its symbol or without.
+ * A level as typed: a bare number is in the person's own unit, with any other unit it is as people say it ("2 ft 6 in").
  *
  * @returns [m]; undefined where the text is no level from 0 to 10 m
  */
@@ -35,19 +35,39 @@ export function readLevel(text: string, system: UnitSystem): number | undefined 
     .trim()
     .replace(",", ".")
     .replace(new RegExp(` ?${symbol}$`), "");
-  if (!/^\d+\.?\d*$|^\.\d+$/.test(plain)) return undefined;
-  const level = parseQuantity(`${Number(plain)} ${symbol}`, "length");
-  return level <= LEVEL_LIMITS.atMost ? level : undefined;
+  const isBare = /^\d+\.?\d*$|^\.\d+$/.test(plain);
+  const said = isBare ? `${Number(plain)} ${symbol}` : text;
+  if (!isQuantity(said, "length")) return undefined;
+  const level = parseQuantity(said, "length");
+  return level >= LEVEL_LIMITS.atLeast && level <= LEVEL_LIMITS.atMost ? level : undefined;
+}
+
+/** True where the last letters may still become a unit: nobody is corrected in the middle of a word. */
+function isInUnit(text: string): boolean {
+  const [, number, letters] = /^(.*\d)\s*([a-z]+)$/i.exec(text.trim()) ?? [];
+  if (number === undefined) return false;
+  const names = unitsOf("length").flatMap((unit) => unit.names);
+  return names.some((name) => name.startsWith(letters!.toLowerCase()));
+}
+
+/** True where parts follow one another, and the last has no unit yet: "2 ft 6". */
+function isInParts(text: string): boolean {
+  const before = text.trim().replace(/\s*\d+[.,]?\d*$/, "");
+  return before !== text.trim() && /[a-z'"]$/i.test(before) && isQuantity(before, "length");
 }
 
 /** Why a text is no level, for its field; nothing while it may still become one. */
-export function levelFault(text: string, system: UnitSystem): string | undefined {
+export function levelFault(text: string, system: UnitSystem, words: Words["soundings"]): string | undefined {
   const { symbol, of } = levelUnit(system);
   const begun = text.trim().replace(new RegExp(` ?${symbol[0]}$`), "");
   if (["", ".", ","].includes(begun) || readLevel(begun, system) !== undefined) return undefined;
-  if (readLevel(text, system) !== undefined) return undefined;
-  const [low, high] = [LEVEL_LIMITS.atLeast, LEVEL_LIMITS.atMost].map((limit) => Math.floor(of(limit)));
-  return `A level here is a number from ${low} to ${high} ${symbol}, such as ${system === "metric" ? 41 : 16}.`;
+  if (readLevel(text, system) !== undefined || isInUnit(text) || isInParts(text)) return undefined;
+  return words.levelFault({
+    low: Math.floor(of(LEVEL_LIMITS.atLeast)),
+    high: Math.floor(of(LEVEL_LIMITS.atMost)),
+    unit: symbol,
+    example: system === "metric" ? 41 : 16,
+  });
 }
 
 /** A level as it stands in the box: to a tenth of the person's own unit. */

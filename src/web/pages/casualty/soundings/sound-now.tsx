@@ -1,3 +1,4 @@
+import { useWords, withParts } from "#web/language/index.ts";
 import { sayLevel } from "#words";
 import { wrongLevel } from "#readiness";
 import { takeSounding } from "#station";
@@ -18,6 +19,7 @@ import "./sounding.css";
 
 /** One sounding: the level at the mark by taps or typed, then one tap, or Enter, for "now". There is no default. */
 export function SoundNow() {
+  const words = useWords("soundings");
   const { casualty, space, level, setLevel } = useSheet();
   const { taken, isLate, setTaken, setLate, onWritten } = useWhen();
   useEffect(() => {
@@ -27,7 +29,7 @@ export function SoundNow() {
   const last = lastSounding(casualty, space)?.level;
   const isReady = level !== undefined && wrongLevel(casualty.boat, level) === undefined && taken !== undefined;
   return (
-    <section className="sound" id={SOUNDING_PLACE} aria-label="Sounding">
+    <section className="sound" id={SOUNDING_PLACE} aria-label={words.sounding()}>
       <LastLevel isLate={isLate} onLate={setLate} />
       {isLate && <TakenPicker taken={taken} onTaken={setTaken} />}
       <form
@@ -83,30 +85,33 @@ interface WriteButtonProps {
 }
 
 function WriteButton({ taken, isReady }: WriteButtonProps) {
+  const words = useWords("soundings");
   const { level, isBusy } = useSheet();
   const { units } = usePreferences();
   const now = useMinute();
-  const when = taken === undefined ? "sounded" : sayTaken(taken, now);
+  const when = taken === undefined ? words.sounded() : sayTaken(taken, now, words);
   return (
     <Button kind="primary" type="submit" wide isBusy={isBusy} isDisabled={!isReady}>
-      {level === undefined ? "Sounded now" : `${sayLevel(level, units)}: ${when}`}
+      {level === undefined ? words.soundedNowDo() : words.levelWhen({ level: sayLevel(level, units), when })}
     </Button>
   );
 }
 
 function WrongLevel() {
+  const words = useWords("soundings");
   const { casualty, level } = useSheet();
   const wrong = level === undefined ? undefined : wrongLevel(casualty.boat, level);
   if (!wrong) return null;
   return (
     <p className="field-fault" role="alert">
-      From {wrong.allowed}. {wrong.remedy}
+      {words.wrongLevel({ allowed: wrong.allowed, remedy: wrong.remedy })}
     </p>
   );
 }
 
 /** Writes the level down, read now or when it was told. */
 function useSaving(level: number | undefined, taken: Taken | undefined, onDone: () => void) {
+  const words = useWords("soundings");
   const { space, write } = useSheet();
   const { units } = usePreferences();
   return async () => {
@@ -114,8 +119,8 @@ function useSaving(level: number | undefined, taken: Taken | undefined, onDone: 
     const text = sayLevel(level, units);
     const at = takenAt(taken, Date.now());
     const body = { space, level, text, ...(at !== undefined && { taken: at }) };
-    if (await write(`${text} ${sayWritten(taken, Date.now())}`, (doing, now) => takeSounding(doing, now, body)))
-      onDone();
+    const written = words.written({ level: text, when: sayWritten(taken, Date.now(), words) });
+    if (await write(written, (doing, now) => takeSounding(doing, now, body))) onDone();
   };
 }
 
@@ -134,6 +139,7 @@ interface LastLevelProps {
 
 /** The last level with its time, and one tap for the same again: there before anything was sounded too. */
 function LastLevel({ isLate, onLate }: LastLevelProps) {
+  const words = useWords("soundings");
   const { casualty, space, setLevel } = useSheet();
   const { units } = usePreferences();
   const last = lastSounding(casualty, space);
@@ -141,13 +147,16 @@ function LastLevel({ isLate, onLate }: LastLevelProps) {
     <div className="sound-last">
       {last ? (
         <p>
-          Last <strong>{sayLevel(last.level, units)}</strong>, <Timestamp at={last.at} as="time" />
+          {withParts(words.last, {
+            level: <strong>{sayLevel(last.level, units)}</strong>,
+            at: <Timestamp at={last.at} as="time" />,
+          })}
         </p>
       ) : (
-        <p>From the lowest point, at one mark: tape the stick.</p>
+        <p>{words.fromLowest()}</p>
       )}
       <Button kind="quiet" isOpen={isLate} onPress={() => onLate(!isLate)}>
-        {isLate ? "Now after all" : "Earlier?"}
+        {isLate ? words.nowAfterAll() : words.earlier()}
       </Button>
       <button
         type="button"
@@ -155,7 +164,7 @@ function LastLevel({ isLate, onLate }: LastLevelProps) {
         disabled={last === undefined}
         onClick={() => setLevel(last?.level)}
       >
-        Same
+        {words.same()}
       </button>
     </div>
   );

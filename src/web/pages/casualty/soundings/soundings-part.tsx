@@ -1,4 +1,5 @@
-import { levelUnit, sayLevel, sayLevelAbout } from "#words";
+import { useWords } from "#web/language/index.ts";
+import { levelUnit, sayLevel, sayLevelAbout, type Words } from "#words";
 import type { FanPoint } from "#web/drawing/sounding-chart-scales.ts";
 import { SoundingChart } from "#web/drawing/sounding-chart.tsx";
 import { Section } from "#web/parts/index.ts";
@@ -12,6 +13,8 @@ import { useSheet } from "../sheet/use-sheet.ts";
 
 /** The soundings with the forecast's fan, and the same as tables; no fan where what is known is history or does not fit. */
 export function SoundingsPart({ scene }: { readonly scene: Scene }) {
+  const words = useWords("soundings");
+  const word = useWords("sheetWord");
   const { casualty, space } = useSheet();
   const { units } = usePreferences();
   const { answer } = scene.shown;
@@ -21,31 +24,31 @@ export function SoundingsPart({ scene }: { readonly scene: Scene }) {
   if (drawn.readings.length === 0) return null;
   const say = (si: number) => sayLevel(si, units);
   return (
-    <Section title={drawn.fan.length > 0 ? "Soundings and what may come" : "Soundings"}>
+    <Section title={drawn.fan.length > 0 ? words.soundingsAhead() : words.soundings()}>
       <SoundingChart
-        label={`Soundings of the water inside over time${drawn.fan.length > 0 ? ", and the forecast for an hour" : ""}. The figures are in the tables below.`}
+        label={drawn.fan.length > 0 ? words.chartAhead() : words.chart()}
         drawn={drawn}
         unit={levelUnit(units)}
         sayTime={sayClock}
       />
-      {!isForecast && !casualty.closed && <p className="quiet">{scene.isHistory ? TOO_OLD : NO_FIT}</p>}
+      {!isForecast && !casualty.closed && <p className="quiet">{scene.isHistory ? words.tooOld() : words.noFit()}</p>}
       {trend && !scene.isHistory && (
         <p>
-          <strong>{sayTrend(trend)}</strong> {sayTrendAhead(trend, units)}
+          <strong>{sayTrend(trend, word)}</strong> {sayTrendAhead(trend, units, word)}
         </p>
       )}
       <details className="casualty-more">
-        <summary>The figures</summary>
+        <summary>{words.figures()}</summary>
         <Table
-          caption="Soundings, newest first"
-          columns={readingColumns(say)}
+          caption={words.newestFirst()}
+          columns={readingColumns(say, words)}
           rows={drawn.readings.toReversed()}
           rowKey={({ at }) => String(at)}
         />
         {drawn.fan.length > 0 && (
           <Table
-            caption="Forecast"
-            columns={fanColumns((si) => sayLevelAbout(si, units))}
+            caption={words.forecast()}
+            columns={fanColumns((si) => sayLevelAbout(si, units), words)}
             rows={fanRows(drawn.fan)}
             rowKey={({ at }) => String(at)}
           />
@@ -55,22 +58,27 @@ export function SoundingsPart({ scene }: { readonly scene: Scene }) {
   );
 }
 
-const TOO_OLD = "Nothing is forecast from a sounding as old as the last one.";
-const NO_FIT = "Nothing is forecast from soundings that do not fit.";
-
 type Say = (si: number) => string;
 
-function readingColumns(say: Say): readonly Column<{ readonly at: number; readonly level: number }>[] {
+function readingColumns(
+  say: Say,
+  words: Words["soundings"],
+): readonly Column<{ readonly at: number; readonly level: number }>[] {
   return [
-    { key: "at", head: "At", cell: ({ at }) => sayClock(at) },
-    { key: "level", head: "Level", cell: ({ level }) => say(level), align: "figures" },
+    { key: "at", head: words.at(), cell: ({ at }) => sayClock(at) },
+    { key: "level", head: words.level(), cell: ({ level }) => say(level), align: "figures" },
   ];
 }
 
-function fanColumns(say: Say): readonly Column<FanPoint>[] {
+function fanColumns(say: Say, words: Words["soundings"]): readonly Column<FanPoint>[] {
   return [
-    { key: "at", head: "At", cell: ({ at }) => sayClock(at) },
-    { key: "likely", head: "Likeliest", cell: ({ p50 }) => say(p50), align: "figures" },
-    { key: "range", head: "9 in 10", cell: ({ p05, p95 }) => `${say(p05)} to ${say(p95)}`, align: "figures" },
+    { key: "at", head: words.at(), cell: ({ at }) => sayClock(at) },
+    { key: "likely", head: words.likeliest(), cell: ({ p50 }) => say(p50), align: "figures" },
+    {
+      key: "range",
+      head: words.nineInTen(),
+      cell: ({ p05, p95 }) => words.range({ low: say(p05), high: say(p95) }),
+      align: "figures",
+    },
   ];
 }

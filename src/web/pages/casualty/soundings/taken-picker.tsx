@@ -1,8 +1,10 @@
+import { sayClock } from "../sheet/say.ts";
+import { useWords } from "#web/language/index.ts";
 import { useState } from "react";
 import { Button, TextField } from "#web/parts/index.ts";
 import { PickRow } from "#web/parts/pick-row.tsx";
 import { sayDuration } from "#words";
-import { AGO, faultOf, NOW, readClock, sayAgo, sayInstant, type ClockRead, type Taken } from "./taken.ts";
+import { agoOptions, faultOf, isToday, NOW, readClock, type ClockRead, type Taken } from "./taken.ts";
 import { useSheet } from "../sheet/use-sheet.ts";
 
 interface TakenPickerProps {
@@ -11,11 +13,11 @@ interface TakenPickerProps {
   readonly onTaken: (taken: Taken | undefined) => void;
 }
 
-const OPTIONS = AGO.map((ago) => ({ id: String(ago), words: ago === 0 ? "Now" : sayAgo(ago) }));
 const NOTHING: ClockRead = { kind: "none" };
 
 /** A sounding that was read before it could be written down: minutes ago, or a time typed, judged as it is typed. */
 export function TakenPicker({ taken, onTaken }: TakenPickerProps) {
+  const words = useWords("soundings");
   const { casualty } = useSheet();
   const [{ text, read, now }, setTyped] = useState({ text: "", read: NOTHING, now: 0 });
   const picked = taken && "ago" in taken ? String(taken.ago) : undefined;
@@ -29,12 +31,12 @@ export function TakenPicker({ taken, onTaken }: TakenPickerProps) {
     setTyped({ text: next, read: clock, now: at });
     onTaken(next === "" ? NOW : clock.kind === "read" ? { at: clock.at } : undefined);
   };
-  const fault = faultOf(text, read, now);
+  const fault = faultOf(text, read, now, words);
   return (
     <>
-      <PickRow label="When was it read?" options={OPTIONS} picked={picked} onPick={pick} />
+      <PickRow label={words.whenRead()} options={agoOptions(words)} picked={picked} onPick={pick} />
       <TextField
-        label="Or at this time"
+        label={words.orAt()}
         isShort
         inputMode="numeric"
         limit={5}
@@ -54,13 +56,14 @@ interface EarlyProps extends Pick<TakenPickerProps, "onTaken"> {
 
 /** Nobody sounds a boat long before her sheet is opened, unless told so by somebody aboard: asked, not assumed. */
 function Early({ read: { at, minutes }, now, onTaken }: EarlyProps) {
+  const words = useWords("soundings");
   return (
     <>
       <p className="field-fault" role="alert">
-        That is {sayDuration(60 * minutes, "minutes")} before this sheet was opened. Was it read then?
+        {words.beforeOpened({ duration: sayDuration(60 * minutes, "minutes") })}
       </p>
       <Button wide onPress={() => onTaken({ at })}>
-        Yes, read {sayInstant(at, now)}
+        {isToday(at, now) ? words.yesReadAt({ time: sayClock(at) }) : words.yesReadYesterday({ time: sayClock(at) })}
       </Button>
     </>
   );

@@ -1,5 +1,8 @@
+import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
 import { faultOf, readClock, sayTaken, sayWritten, takenAt } from "./taken.ts";
+
+const words = await fetchWords("en", "soundings");
 
 const NOW = new Date(2027, 2, 14, 0, 20, 30).getTime();
 const local = (day: number, hour: number, minute: number) => new Date(2027, 2, day, hour, minute).getTime();
@@ -15,18 +18,18 @@ describe("when a sounding was read", () => {
   });
 
   it("says yesterday where it was", () => {
-    expect(sayTaken({ at: local(14, 0, 10) }, NOW)).toBe("sounded at 00:10");
-    expect(sayTaken({ at: local(13, 23, 50) }, NOW)).toBe("sounded yesterday 23:50");
-    expect(sayTaken({ ago: 5 }, NOW)).toBe("sounded 5\u00a0min ago");
+    expect(sayTaken({ at: local(14, 0, 10) }, NOW, words)).toBe("sounded at 00:10");
+    expect(sayTaken({ at: local(13, 23, 50) }, NOW, words)).toBe("sounded yesterday 23:50");
+    expect(sayTaken({ ago: 5 }, NOW, words)).toBe("sounded 5\u00a0min ago");
   });
 });
 
 describe("a sounding once it is written", () => {
   it("has the clock's time, which is as true minutes later", () => {
-    expect(sayWritten({ ago: 0 }, NOW)).toBe("sounded at 00:20");
-    expect(sayWritten({ ago: 5 }, NOW)).toBe("sounded at 00:15");
-    expect(sayWritten({ ago: 30 }, NOW)).toBe("sounded yesterday 23:50");
-    expect(sayWritten({ at: local(14, 0, 10) }, NOW)).toBe("sounded at 00:10");
+    expect(sayWritten({ ago: 0 }, NOW, words)).toBe("sounded at 00:20");
+    expect(sayWritten({ ago: 5 }, NOW, words)).toBe("sounded at 00:15");
+    expect(sayWritten({ ago: 30 }, NOW, words)).toBe("sounded yesterday 23:50");
+    expect(sayWritten({ at: local(14, 0, 10) }, NOW, words)).toBe("sounded at 00:10");
   });
 });
 
@@ -61,12 +64,12 @@ describe("a time typed", () => {
   });
 
   it("says at its field what is wrong, once it is typed out", () => {
-    expect(faultOf("0:23", { kind: "ahead", minutes: 3 }, NOW)).toBe(
+    expect(faultOf("0:23", { kind: "ahead", minutes: 3 }, NOW, words)).toBe(
       "This is in 3\u00a0min: it is 00:20 by this device. Type when it was read, at most now.",
     );
-    expect(faultOf("0:21", { kind: "ahead", minutes: 1 }, NOW)).toContain("in 1\u00a0min:");
-    expect(faultOf("11:00", { kind: "ahead", minutes: 640 }, NOW)).toContain("in 10\u00a0h 40\u00a0min:");
-    expect(faultOf("1:", { kind: "none" }, NOW)).toBeUndefined();
-    expect(faultOf("noon", { kind: "none" }, NOW)).toBe("Hours and minutes, such as 16:40.");
+    expect(faultOf("0:21", { kind: "ahead", minutes: 1 }, NOW, words)).toContain("in 1\u00a0min:");
+    expect(faultOf("11:00", { kind: "ahead", minutes: 640 }, NOW, words)).toContain("in 10\u00a0h 40\u00a0min:");
+    expect(faultOf("1:", { kind: "none" }, NOW, words)).toBeUndefined();
+    expect(faultOf("noon", { kind: "none" }, NOW, words)).toBe("Hours and minutes, such as 16:40.");
   });
 });

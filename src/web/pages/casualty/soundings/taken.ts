@@ -1,4 +1,4 @@
-import { sayDuration } from "#words";
+import { sayDuration, type Words } from "#words";
 import { sayClock } from "../sheet/say.ts";
 
 /* When a sounding was read, where it is written down later. */
@@ -58,32 +58,40 @@ function lastEvening(at: number, now: number): number {
   return day.setDate(day.getDate() - 1);
 }
 
+type SoundingWords = Words["soundings"];
+
 /** What is wrong with a time, for its field; nothing while it is being typed. */
-export function faultOf(text: string, read: ClockRead, now: number): string | undefined {
-  if (read.kind === "none") return text.length >= 4 ? "Hours and minutes, such as 16:40." : undefined;
+export function faultOf(text: string, read: ClockRead, now: number, words: SoundingWords): string | undefined {
+  if (read.kind === "none") return text.length >= 4 ? words.clockForm() : undefined;
   if (read.kind !== "ahead") return undefined;
   const ahead = sayDuration(60 * read.minutes, "minutes");
-  return `This is in ${ahead}: it is ${sayClock(now)} by this device. Type when it was read, at most now.`;
+  return words.clockAhead({ ahead, now: sayClock(now) });
 }
 
-/** "2 min ago". */
-export function sayAgo(minutes: number): string {
-  return `${sayDuration(60 * minutes, "minutes")} ago`;
+/** Minutes to choose from, in words: "Now", "2 min ago". */
+export function agoOptions(words: SoundingWords): readonly { readonly id: string; readonly words: string }[] {
+  return AGO.map((ago) => ({
+    id: String(ago),
+    words: ago === 0 ? words.now() : words.ago({ duration: sayDuration(60 * ago, "minutes") }),
+  }));
 }
 
 /** "sounded now", "sounded 5 min ago", "sounded at 16:40", "sounded yesterday 23:50". */
-export function sayTaken(taken: Taken, now: number): string {
-  if ("at" in taken) return `sounded ${sayInstant(taken.at, now)}`;
-  return taken.ago === 0 ? "sounded now" : `sounded ${sayAgo(taken.ago)}`;
+export function sayTaken(taken: Taken, now: number, words: SoundingWords): string {
+  if ("at" in taken) {
+    const time = sayClock(taken.at);
+    return isToday(taken.at, now) ? words.soundedAt({ time }) : words.soundedYesterday({ time });
+  }
+  if (taken.ago === 0) return words.soundedNow();
+  return words.soundedAgo({ duration: sayDuration(60 * taken.ago, "minutes") });
 }
 
 /** As it stands once it is written, as true minutes later: "sounded at 16:40". */
-export function sayWritten(taken: Taken, now: number): string {
-  return sayTaken("at" in taken ? taken : { at: now - taken.ago * MINUTE }, now);
+export function sayWritten(taken: Taken, now: number, words: SoundingWords): string {
+  return sayTaken("at" in taken ? taken : { at: now - taken.ago * MINUTE }, now, words);
 }
 
-/** "at 16:40", "yesterday 23:50". */
-export function sayInstant(at: number, now: number): string {
-  const isToday = new Date(at).toDateString() === new Date(now).toDateString();
-  return `${isToday ? "at" : "yesterday"} ${sayClock(at)}`;
+/** Whether an instant is of the day it is now, on the reader's own clock; what is typed here else was yesterday. */
+export function isToday(at: number, now: number): boolean {
+  return new Date(at).toDateString() === new Date(now).toDateString();
 }

@@ -1,3 +1,5 @@
+import { sayDue } from "./say-due.ts";
+import { useWords } from "#web/language/index.ts";
 import { sayDuration } from "#words";
 import type { Due } from "../calls/due.ts";
 import { sayClock } from "../sheet/say.ts";
@@ -9,13 +11,16 @@ interface DueWordsProps {
 }
 
 /** "Sound at 16:49, in 4:59", "Sound now, 2:10 over". */
-export function DueWords({ due: { words, at }, now }: DueWordsProps) {
-  const left = (at - now) / 1000;
+export function DueWords({ due, now }: DueWordsProps) {
+  const words = useWords("sheetTop");
+  const left = (due.at - now) / 1000;
   return (
     <>
-      <strong>{words}</strong>{" "}
+      <strong>{sayDue(due, words)}</strong>{" "}
       <span className="tabular" role="timer" aria-live="off">
-        {left <= 0 ? `now, ${sayDuration(-left, "face")} over` : `at ${sayClock(at)}, in ${sayDuration(left, "face")}`}
+        {left <= 0
+          ? words.nowOver({ duration: sayDuration(-left, "face") })
+          : words.atIn({ time: sayClock(due.at), duration: sayDuration(left, "face") })}
       </span>
     </>
   );

@@ -1,3 +1,4 @@
+import { useWords } from "#web/language/index.ts";
 import type { OnSceneAnswer } from "#questions";
 import { CautionLine } from "#web/parts/caution-box.tsx";
 import { useSheet } from "../sheet/use-sheet.ts";
@@ -26,11 +27,12 @@ export function useWarnings(answer: OnSceneAnswer | undefined): readonly Warning
 
 /** Signs to leave her by, and the gravest warning: a line each. In the page before there is any, so that it is read out. */
 export function Gravest({ answer }: { readonly answer: OnSceneAnswer | undefined }) {
+  const words = useWords("sheetTop");
   const [first] = useWarnings(answer);
   const leave = answer && answer.leave.kind !== "no-sign" ? answer.leave : undefined;
   const isGraver = first?.signal === "DANGER" && leave?.kind === "be-ready";
   return (
-    <section className="warnings" aria-live="polite" aria-label="Gravest">
+    <section className="warnings" aria-live="polite" aria-label={words.gravest()}>
       {isGraver && <WarningLine warning={first} />}
       {leave && <LeaveLine leave={leave} />}
       {first && !isGraver && <WarningLine warning={first} />}
@@ -40,9 +42,10 @@ export function Gravest({ answer }: { readonly answer: OnSceneAnswer | undefined
 
 /** All the others, a line each. */
 export function OtherWarnings({ answer }: { readonly answer: OnSceneAnswer | undefined }) {
+  const words = useWords("sheetTop");
   const others = useWarnings(answer).slice(1);
   return (
-    <section className="warnings" aria-live="polite" aria-label="Warnings">
+    <section className="warnings" aria-live="polite" aria-label={words.warnings()}>
       {others.map((warning) => (
         <WarningLine key={warning.kind} warning={warning} />
       ))}
@@ -59,15 +62,12 @@ function WarningLine({ warning: { signal, hazard, says } }: { readonly warning: 
 }
 
 function LeaveLine({ leave: { kind, because } }: { readonly leave: Leave }) {
+  const words = useWords("sheetTop");
   const isNow = kind === "now";
   return (
-    <CautionLine signal={isNow ? "DANGER" : "WARNING"} hazard={isNow ? "Time to leave her" : "Be ready to leave her"}>
+    <CautionLine signal={isNow ? "DANGER" : "WARNING"} hazard={isNow ? words.leaveNow() : words.leaveReady()}>
       <p>{because.join(" ")}</p>
-      <p>
-        {isNow
-          ? "Signs that people should be off her now. The person in charge on scene decides, and does not wait for a figure."
-          : "Lifejackets on, way out clear, nobody below alone, someone counts heads. The person in charge on scene decides."}
-      </p>
+      <p>{isNow ? words.leaveNowMore() : words.leaveReadyMore()}</p>
     </CautionLine>
   );
 }

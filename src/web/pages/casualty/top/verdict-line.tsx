@@ -1,6 +1,8 @@
+import { useWords } from "#web/language/index.ts";
+import type { Words } from "#words";
 import type { OnSceneAnswer } from "#questions";
 import { useRef } from "react";
-import { ErrorBox, sayCount } from "#web/parts/index.ts";
+import { ErrorBox } from "#web/parts/index.ts";
 import { usePreferences } from "#web/theme/index.ts";
 import { headlineOf } from "../word/headline.ts";
 import { sayClock } from "../sheet/say.ts";
@@ -15,19 +17,20 @@ import "./verdict.css";
 
 /** Are we gaining: a word and what it comes to; a tap tells why. In short along the upper edge once out of sight. */
 export function VerdictLine({ scene }: { readonly scene: Scene }) {
+  const top = useWords("sheetTop");
   const place = useRef<HTMLElement>(null);
   const isAway = useOutOfSight(place);
   const words = useHeadline(scene);
   const { error } = scene.shown;
   return (
     <>
-      <section ref={place} className={`verdict verdict-${words?.kind ?? "unknown"}`} aria-label="Are we gaining?">
-        <output className="for-readers-only">{words && `${words.word}: ${words.detail}.`}</output>
-        {words ? <Words words={words} scene={scene} /> : <p className="verdict-word">COMPUTING…</p>}
+      <section ref={place} className={`verdict verdict-${words?.kind ?? "unknown"}`} aria-label={top.areWeGaining()}>
+        <output className="for-readers-only">{words && top.readOut({ word: words.word, detail: words.detail })}</output>
+        {words ? <Opened words={words} scene={scene} /> : <p className="verdict-word">{top.computingWord()}</p>}
         {error !== undefined && scene.shown.at !== undefined && (
-          <p className="verdict-old">OLD, of {sayClock(scene.shown.at)}</p>
+          <p className="verdict-old">{top.oldOf({ time: sayClock(scene.shown.at) })}</p>
         )}
-        <ErrorBox error={error} title="Not computed" />
+        <ErrorBox error={error} title={top.notComputed()} />
       </section>
       {isAway && words && <VerdictBar words={words} />}
     </>
@@ -35,9 +38,11 @@ export function VerdictLine({ scene }: { readonly scene: Scene }) {
 }
 
 function useHeadline({ shown: { answer, error }, freshness }: Scene): VerdictWords | undefined {
+  const messages = useWords("sheetWord");
   const { casualty } = useSheet();
   const { units } = usePreferences();
-  return headlineOf({ answer, error, freshness, isFuelSmelt: casualty.fuelSmelt !== undefined, units });
+  const isFuelSmelt = casualty.fuelSmelt !== undefined;
+  return headlineOf({ answer, error, freshness, isFuelSmelt, units }, messages);
 }
 
 interface WordsProps {
@@ -46,8 +51,14 @@ interface WordsProps {
 }
 
 /** The word and its line; opened, what it rests on. */
-function Words({ words, scene: { shown, isHistory } }: WordsProps) {
-  const chance = words.chance === "" ? "" : `Chance ${words.chance}. `;
+function Opened({ words, scene: { shown, isHistory } }: WordsProps) {
+  const top = useWords("sheetTop");
+  const isForecast = words.kind !== "fuel" && words.kind !== "leave" && !isHistory;
+  const sentences = [
+    words.chance === "" ? "" : top.chance({ chance: words.chance }),
+    isForecast ? sayOrigin(shown, top) : "",
+    top.inCharge(),
+  ];
   return (
     <details>
       <summary>
@@ -62,19 +73,18 @@ function Words({ words, scene: { shown, isHistory } }: WordsProps) {
           {sentence}
         </p>
       ))}
-      <p className="verdict-age">
-        {chance}
-        {words.kind !== "fuel" && words.kind !== "leave" && !isHistory && sayOrigin(shown)} The person in charge on
-        scene decides.
-      </p>
+      <p className="verdict-age">{sentences.filter((one) => one !== "").join(" ")}</p>
     </details>
   );
 }
 
 /** How old the line above is, so that an old one is never taken for news. */
-function sayOrigin({ at, answer, error, isComputing }: Asked<OnSceneAnswer>): string {
-  if (at === undefined || !answer?.reading) return isComputing && error === undefined ? "Computing…" : "";
-  const from = sayCount(answer.reading.soundings, "sounding");
-  const age = error === undefined ? `At ${sayClock(at)}` : `OLD, of ${sayClock(at)}`;
-  return `${age}, from ${from}. ${isComputing ? "Computing anew…" : "An estimate."}`;
+function sayOrigin({ at, answer, error, isComputing }: Asked<OnSceneAnswer>, top: Words["sheetTop"]): string {
+  if (at === undefined || !answer?.reading) return isComputing && error === undefined ? top.computing() : "";
+  const time = sayClock(at);
+  return top.origin({
+    age: error === undefined ? top.madeAt({ time }) : top.oldOf({ time }),
+    count: answer.reading.soundings,
+    state: isComputing ? top.computingAnew() : top.anEstimate(),
+  });
 }

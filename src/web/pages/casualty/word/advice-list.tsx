@@ -1,3 +1,4 @@
+import { useWords } from "#web/language/index.ts";
 import { sayChance, sayLevelAbout } from "#words";
 import type { OnSceneAnswer } from "#questions";
 import { Section } from "#web/parts/index.ts";
@@ -11,27 +12,24 @@ const ENOUGH = 0.97;
 
 /** What would change it most, best first; kept short where nothing more is needed. */
 export function AdviceList({ answer }: { readonly answer: OnSceneAnswer }) {
+  const words = useWords("sheetWord");
   const { casualty, view } = useSheet();
   const { reading } = answer;
   const unstarted = unstartedOn(casualty, view.kits);
   if (!reading) return null;
-  const whyNone = reading.misfit
-    ? "The soundings do not fit"
-    : isLone(answer)
-      ? "There is one sounding only"
-      : undefined;
+  const whyNone = reading.misfit ? words.noFitNoChances() : isLone(answer) ? words.loneNoChances() : undefined;
   return (
-    <Section title="What would change it most">
+    <Section title={words.changeMost()}>
       {unstarted.length > 0 && (
         <p>
-          <strong>First: start {unstarted.join(", ")}, aboard and not pumping.</strong>
+          <strong>{words.startFirst({ pumps: unstarted.join(", ") })}</strong>
         </p>
       )}
       {whyNone === undefined ? (
         <WithChances reading={reading} depth={answer.hull.depth} />
       ) : (
         <>
-          <p>{whyNone}: no chances can be given. What helps in most cases, best first:</p>
+          <p>{whyNone}</p>
           <Actions reading={reading} />
         </>
       )}
@@ -42,16 +40,15 @@ export function AdviceList({ answer }: { readonly answer: OnSceneAnswer }) {
 type Reading = NonNullable<OnSceneAnswer["reading"]>;
 
 function WithChances({ reading, depth }: { readonly reading: Reading; readonly depth: number }) {
+  const words = useWords("sheetWord");
   const { units } = usePreferences();
   const { holding, fan } = reading;
   const say = (level: number) =>
-    level < depth ? `${sayLevelAbout(level, units)} in an hour` : "under within the hour";
+    level < depth ? words.inAnHour({ level: sayLevelAbout(level, units) }) : words.under();
+  const now = { chance: sayChance(holding), level: say(fan.at(-1)?.p50 ?? 0) };
   return (
     <>
-      <p>
-        As it goes now: {sayChance(holding)} to hold or better, {say(fan.at(-1)?.p50 ?? 0)}.
-        {holding > ENOUGH && " Likely enough as it is; keep one more kit at hand, and go on sounding."}
-      </p>
+      <p>{holding > ENOUGH ? words.asItGoesEnough(now) : words.asItGoes(now)}</p>
       {holding <= ENOUGH && <Actions reading={reading} say={say} />}
     </>
   );
@@ -64,12 +61,13 @@ interface ActionsProps {
 }
 
 function Actions({ reading: { advice }, say }: ActionsProps) {
+  const words = useWords("sheetWord");
   return (
     <ol className="advice">
       {advice.map(({ action, says, holding, level }) => (
         <li key={action}>
           <strong>{says}</strong>
-          {say && ` ${sayChance(holding)} to hold or better, ${say(level)}.`}
+          {say && ` ${words.withAction({ chance: sayChance(holding), level: say(level) })}`}
         </li>
       ))}
     </ol>

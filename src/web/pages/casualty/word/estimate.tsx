@@ -1,4 +1,6 @@
+import { useWords } from "#web/language/index.ts";
 import { CautionBox } from "#web/parts/caution-box.tsx";
+import { Prose } from "#web/parts/prose.tsx";
 
 interface EstimateProps {
   readonly assumptions: readonly { readonly what: string; readonly effect: string }[];
@@ -6,17 +8,16 @@ interface EstimateProps {
 
 /** Says that this is an estimate, who decides, and what it takes for granted. */
 export function Estimate({ assumptions }: EstimateProps) {
+  const words = useWords("sheetWord");
   return (
-    <CautionBox signal="NOTICE" hazard="An estimate">
-      <p>
-        The person in charge on scene decides. Compare with what you see; the unit's manual and local rules come first.
-      </p>
+    <CautionBox signal="NOTICE" hazard={words.anEstimateHead()}>
+      <p>{words.estimateMore()}</p>
       <details className="casualty-more">
-        <summary>What it takes for granted</summary>
+        <summary>{words.granted()}</summary>
         <ul className="casualty-list">
           {assumptions.map(({ what, effect }) => (
             <li key={what}>
-              {what} {effect}
+              <Prose text={`${what} ${effect}`} />
             </li>
           ))}
         </ul>

@@ -1,8 +1,10 @@
 import type { UnitSystem } from "#base";
 import type { OnSceneAnswer } from "#questions";
-import { sayDuration, sayLevelAbout } from "#words";
+import { sayDuration, sayLevelAbout, type Words } from "#words";
 import type { Freshness } from "../soundings/freshness.ts";
-import { FUEL, isAboveDeck, NOT_SOUNDED, sayVerdict, type VerdictWords } from "./verdict-words.ts";
+import { fuelSmelt, isAboveDeck, notSounded, sayVerdict, type VerdictWords } from "./verdict-words.ts";
+
+type Messages = Words["sheetWord"];
 
 /** What the line at the top goes by. */
 export interface HeadlineGiven {
@@ -21,13 +23,14 @@ export interface HeadlineGiven {
  *
  * @returns undefined while there is nothing to say yet
  */
-export function headlineOf({ answer, error, freshness, isFuelSmelt, units }: HeadlineGiven): VerdictWords | undefined {
-  if (isFuelSmelt) return FUEL;
-  if (answer?.leave.kind === "now" && answer.leave.seen) return sayLeave(answer);
-  if (freshness.last === undefined) return NOT_SOUNDED;
-  if (freshness.isStale) return sayOld(answer, freshness);
-  if (!answer) return error === undefined ? undefined : NOT_COMPUTED;
-  return isLone(answer) ? sayLone(answer, units) : sayVerdict(answer);
+export function headlineOf(given: HeadlineGiven, words: Messages): VerdictWords | undefined {
+  const { answer, error, freshness, isFuelSmelt, units } = given;
+  if (isFuelSmelt) return fuelSmelt(words);
+  if (answer?.leave.kind === "now" && answer.leave.seen) return sayLeave(answer, words);
+  if (freshness.last === undefined) return notSounded(words);
+  if (freshness.isStale) return sayOld(answer, freshness, words);
+  if (!answer) return error === undefined ? undefined : notComputed(words);
+  return isLone(answer) ? sayLone(answer, units, words) : sayVerdict(answer, units, words);
 }
 
 /** One sounding shows neither rise nor fall: what is computed from it is what is thought of any hole. */
@@ -36,46 +39,41 @@ export function isLone(answer: OnSceneAnswer): boolean {
 }
 
 /** What people saw outranks the stick: no word of it stands above a boat that lies over. */
-function sayLeave({ leave, word }: OnSceneAnswer): VerdictWords {
+function sayLeave({ leave, word }: OnSceneAnswer, words: Messages): VerdictWords {
   return {
     kind: "leave",
-    word: "TIME TO LEAVE HER",
+    word: words.timeToLeave(),
     chance: "",
-    detail: "what is seen outranks the stick",
+    detail: words.seenOutranks(),
     why: [...leave.because, word.because],
   };
 }
 
-const NOT_COMPUTED: VerdictWords = {
-  kind: "unknown",
-  word: "NOT COMPUTED",
-  chance: "",
-  detail: "go on sounding; go by what you see",
-};
+function notComputed(words: Messages): VerdictWords {
+  return { kind: "unknown", word: words.notComputedWord(), chance: "", detail: words.goBySight() };
+}
 
 /** How she was when last sounded is told by a tap, in the answer's own words. */
-function sayOld(answer: OnSceneAnswer | undefined, { age }: Freshness): VerdictWords {
+function sayOld(answer: OnSceneAnswer | undefined, { age }: Freshness, words: Messages): VerdictWords {
   const lastKnown = answer?.reading?.lastKnown;
   return {
     kind: "unknown",
-    word: "NOT KNOWN",
+    word: words.notKnown(),
     chance: "",
-    detail: `last sounding ${sayDuration(age / 1000, "elapsed")} ago. Sound now`,
+    detail: words.lastAgo({ duration: sayDuration(age / 1000, "elapsed") }),
     ...(lastKnown !== undefined && { why: [lastKnown] }),
   };
 }
 
-function sayLone({ reading, hull }: OnSceneAnswer, units: UnitSystem): VerdictWords {
+function sayLone({ reading, hull }: OnSceneAnswer, units: UnitSystem, words: Messages): VerdictWords {
   const end = reading?.fan.at(-1);
-  const [low, high] = [end?.p05 ?? 0, end?.p95 ?? hull.depth].map((level) =>
-    level < hull.depth ? sayLevelAbout(level, units) : "her deck edge",
-  );
-  const range = low === high ? `up to ${high}` : `from ${low} to ${high}`;
+  const say = (level: number) => (level < hull.depth ? sayLevelAbout(level, units) : words.herDeckEdge());
+  const [low, high] = [say(end?.p05 ?? 0), say(end?.p95 ?? hull.depth)];
   return {
     kind: "unknown",
-    word: "ONE SOUNDING",
+    word: words.oneSounding(),
     chance: "",
-    detail: "sound again",
-    why: [`One sounding shows neither rise nor fall: in an hour anything ${range}.`],
+    detail: words.soundAgain(),
+    why: [low === high ? words.loneUpTo({ high }) : words.loneBetween({ low, high })],
   };
 }

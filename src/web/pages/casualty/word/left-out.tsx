@@ -1,4 +1,5 @@
-import { sayLevel } from "#words";
+import { useWords } from "#web/language/index.ts";
+import { sayLevel, type Words } from "#words";
 import type { WrongMeasure } from "#readiness";
 import { changeCasualty, strikeEntry } from "#station";
 import { doingOf } from "#web/device/index.ts";
@@ -12,11 +13,12 @@ import { useSheet } from "../sheet/use-sheet.ts";
 
 /** What stands in the log and cannot be: the estimate goes on without it, and one tap puts it right. */
 export function LeftOut() {
+  const words = useWords("sheetWord");
   const { casualty, leftOut } = useSheet();
   const { measures, soundings } = leftOut;
   if (measures.length + soundings.length === 0) return null;
   return (
-    <CautionBox signal="WARNING" hazard="Left out of what is computed">
+    <CautionBox signal="WARNING" hazard={words.leftOut()}>
       {soundings.map((one) => (
         <SoundingLeftOut key={one.sounding.entry} {...one} />
       ))}
@@ -24,12 +26,13 @@ export function LeftOut() {
         <MeasureLeftOut key={wrong.field} wrong={wrong} />
       ))}
       {measures.length > 0 && !casualty.closed && <TakeOut />}
-      {!casualty.closed && <MeasuresButton words="Correct her measures" />}
+      {!casualty.closed && <MeasuresButton words={words.correctMeasures()} />}
     </CautionBox>
   );
 }
 
 function SoundingLeftOut({ sounding, wrong }: ImpossibleSounding) {
+  const words = useWords("sheetWord");
   const { casualty, view, takeBack, isBusy } = useSheet();
   const { units } = usePreferences();
   const level = sayLevel(sounding.level, units);
@@ -38,43 +41,42 @@ function SoundingLeftOut({ sounding, wrong }: ImpossibleSounding) {
   return (
     <>
       <p>
-        <strong>
-          The sounding of {level} at {sayClock(Date.parse(sounding.at))} cannot be.
-        </strong>{" "}
-        A level is from {wrong.allowed}. Take it back if it is a slip; if it is right, correct her depth.
+        <strong>{words.soundingWrong({ level, time: sayClock(Date.parse(sounding.at)) })}</strong>{" "}
+        {words.soundingWrongMore({ allowed: wrong.allowed })}
       </p>
       {mayStrike && (
-        <Button wide isBusy={isBusy} onPress={() => void takeBack(line.entry, "Cannot be: above her coaming.")}>
-          Take back {level}
+        <Button wide isBusy={isBusy} onPress={() => void takeBack(line.entry, words.aboveCoaming())}>
+          {words.takeBack({ level })}
         </Button>
       )}
     </>
   );
 }
 
-const NAMES: Readonly<Record<string, string>> = { beam: "beam", depth: "keel to deck edge", draught: "draught" };
-
-function MeasureLeftOut({ wrong: { field, got, allowed } }: { readonly wrong: WrongMeasure }) {
+function MeasureLeftOut({ wrong }: { readonly wrong: WrongMeasure }) {
+  const words = useWords("sheetWord");
   return (
     <p>
-      <strong>
-        Her {NAMES[field] ?? field} of {got} cannot be.
-      </strong>{" "}
-      It is from {allowed}. It is guessed instead.
+      <strong>{sayWrong(wrong, words)}</strong> {words.guessedInstead({ allowed: wrong.allowed })}
     </p>
   );
 }
 
+function sayWrong({ field, got }: WrongMeasure, words: Words["sheetWord"]): string {
+  if (field === "beam") return words.beamWrong({ got });
+  if (field === "depth") return words.depthWrong({ got });
+  return field === "draught" ? words.draughtWrong({ got }) : words.otherWrong({ field, got });
+}
+
 /** Writes her measures without those that cannot be. */
 function TakeOut() {
+  const words = useWords("sheetWord");
   const { casualty, write, isBusy } = useSheet();
   const takeOut = () =>
-    void write("measures that cannot be, taken out", (doing, now) =>
-      changeCasualty(doing, now, { boat: casualty.boat }),
-    );
+    void write(words.takenOut(), (doing, now) => changeCasualty(doing, now, { boat: casualty.boat }));
   return (
     <Button wide isBusy={isBusy} onPress={takeOut}>
-      Leave it guessed
+      {words.leaveGuessed()}
     </Button>
   );
 }

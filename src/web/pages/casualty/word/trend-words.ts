@@ -1,19 +1,27 @@
 import type { UnitSystem } from "#base";
 import type { OnSceneAnswer } from "#questions";
-import { sayCount } from "#web/parts/index.ts";
-import { aboutLevel, sayDuration, sayLevelAbout } from "#words";
+import { aboutLevel, sayDuration, sayLevelAbout, type Words } from "#words";
 
 export type Trend = NonNullable<NonNullable<OnSceneAnswer["reading"]>["trend"]>;
 
+const TRENDS = { rising: "trendRising", falling: "trendFalling", unclear: "trendUnclear" } as const;
+
 /** "Trend only: rising, by the last 4 soundings.": where the soundings fit nothing, all there is to go by. */
-export function sayTrend({ kind, soundings }: Trend): string {
-  const way = kind === "unclear" ? "neither rising nor falling clearly" : kind;
-  return `Trend only: ${way}, by the last ${sayCount(soundings, "sounding")}.`;
+export function sayTrend({ kind, soundings }: Trend, words: Words["sheetWord"]): string {
+  return words[TRENDS[kind]]({ count: soundings });
 }
 
 /** Where the trend leads if it goes on so, with its doubt. A trend that is unclear leads nowhere. */
-export function sayTrendAhead({ kind, ahead, level }: Trend, units: UnitSystem): string | undefined {
+export function sayTrendAhead(
+  { kind, ahead, level }: Trend,
+  units: UnitSystem,
+  words: Words["sheetWord"],
+): string | undefined {
   if (kind === "unclear") return undefined;
-  const [low, high] = [level.p05, level.p95].map((si) => aboutLevel(si, units));
-  return `If it goes on so: ${sayLevelAbout(level.p50, units)} (${low} to ${high}) ${sayDuration(ahead, "estimate")} after the last sounding. No hole, no pump and no deck edge is reckoned with.`;
+  return words.trendAhead({
+    level: sayLevelAbout(level.p50, units),
+    low: aboutLevel(level.p05, units),
+    high: aboutLevel(level.p95, units),
+    duration: sayDuration(ahead, "estimate"),
+  });
 }

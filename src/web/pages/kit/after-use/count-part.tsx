@@ -1,4 +1,6 @@
 import { useEffect, useEffectEvent } from "react";
+import type { Words } from "#words";
+import { useWords } from "#web/language/index.ts";
 import { itemNamed, type CountedItem, type Pattern } from "#kit";
 import type { CountedAs } from "#readiness";
 import { Button, TextField } from "#web/parts/index.ts";
@@ -13,17 +15,9 @@ import "#web/kit-view/after-use.css";
 /** How the count was begun. */
 export type Counting = "all" | "some" | "later";
 
-const WAYS = [
-  { id: "all", words: "All there" },
-  { id: "some", words: "Missing or damaged" },
-  { id: "later", words: "Not counted yet" },
-] as const;
+const WAYS = ["all", "some", "later"] as const;
 
-const AS: readonly { readonly id: CountedAs["as"]; readonly words: string }[] = [
-  { id: "there", words: "There" },
-  { id: "missing", words: "Missing" },
-  { id: "damaged", words: "Damaged" },
-];
+const AS = ["there", "missing", "damaged"] as const satisfies readonly CountedAs["as"][];
 
 interface CountPartProps {
   readonly pattern: Pattern;
@@ -37,14 +31,15 @@ interface CountPartProps {
 
 /** Is everything back? All there in one tap; else item by item, and the rest in one tap. */
 export function CountPart({ pattern, counted, counting, onCounting, said, onSaid, refused }: CountPartProps) {
+  const words = useWords("handOver");
   const names = counted.map((one) => sayItem(pattern, one)).join(", ");
   const rest = counted.filter(({ item }) => !said.has(item));
   return (
     <div className="counting">
       <PickRow
-        label="Count it: is everything back and whole?"
-        hint={`${names}.`}
-        options={WAYS}
+        label={words.countIt()}
+        hint={words.listed({ names })}
+        options={WAYS.map((id) => ({ id, words: words[id]() }))}
         picked={counting}
         onPick={onCounting}
       />
@@ -62,7 +57,7 @@ export function CountPart({ pattern, counted, counting, onCounting, said, onSaid
           ))}
           {rest.length > 0 && (
             <Button wide onPress={() => onSaid(allThere(counted, said))}>
-              {rest.length === counted.length ? "All are there" : `The other ${rest.length} are there`}
+              {rest.length === counted.length ? words.allAre() : words.othersAre({ count: rest.length })}
             </Button>
           )}
         </>
@@ -81,30 +76,33 @@ interface CountedRowProps {
 
 /** One item; of a damaged one, what is wrong with it. */
 function CountedRow({ pattern, one, of, onSay, refused }: CountedRowProps) {
+  const words = useWords("handOver");
+  const lineWords = useWords("kitLine");
   const name = sayItem(pattern, one);
-  const means = sayMeans(pattern, one, of);
+  const means = sayMeans(pattern, one, of, lineWords);
   const quantity = itemNamed(pattern, one.item)?.quantity ?? 1;
   return (
     <>
-      <PickRow label={name} options={AS} picked={of?.as} onPick={(as) => onSay({ as })} />
+      <PickRow
+        label={name}
+        options={AS.map((id) => ({ id, words: words[id]() }))}
+        picked={of?.as}
+        onPick={(as) => onSay({ as })}
+      />
       {of?.as === "damaged" && (
         <Choice
-          label={`What is wrong with it: ${name}?`}
-          options={damageOptions(pattern, one)}
+          label={words.wrongWith({ name })}
+          options={damageOptions(pattern, one, lineWords)}
           value={of.mode}
           onChange={(mode) => onSay({ ...of, mode })}
         />
       )}
       {of?.mode === OTHER && (
-        <TextField
-          label="What is wrong, in your words"
-          value={of.note ?? ""}
-          onChange={(note) => onSay({ ...of, note })}
-        />
+        <TextField label={words.wrongInWords()} value={of.note ?? ""} onChange={(note) => onSay({ ...of, note })} />
       )}
       {of?.as === "missing" && quantity > 1 && (
         <BackField
-          label={`How many of ${quantity} are back, if counted?`}
+          label={words.howManyOf({ count: quantity })}
           most={quantity - 1}
           value={of.back}
           item={one.item}
@@ -112,7 +110,7 @@ function CountedRow({ pattern, one, of, onSay, refused }: CountedRowProps) {
           refused={refused}
         />
       )}
-      {means !== undefined && of?.as === "missing" && <p className="kit-wrong">{means}.</p>}
+      {means !== undefined && of?.as === "missing" && <p className="kit-wrong">{words.means({ means })}</p>}
     </>
   );
 }
@@ -145,11 +143,11 @@ function BackField({ label, most, value, item, onBack, refused: { tell } }: Back
   );
 }
 
-function damageOptions(pattern: Pattern, one: CountedItem) {
+function damageOptions(pattern: Pattern, one: CountedItem, words: Words["kitLine"]) {
   const known = damagesOf(pattern, one).map(({ id, name, effect, limit }) => ({
     value: id,
     label: name,
-    note: sayEffect(effect, limit),
+    note: sayEffect(effect, words, limit),
   }));
-  return [...known, { value: OTHER, label: "Something else", note: sayEffect("grounds") }];
+  return [...known, { value: OTHER, label: words.otherMode(), note: sayEffect("grounds", words) }];
 }

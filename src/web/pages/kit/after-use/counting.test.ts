@@ -1,9 +1,12 @@
+import { fetchWords } from "#words";
 import type { Pattern } from "#kit";
 import type { KitState, Run } from "#readiness";
 import { describe, expect, it } from "vitest";
 import { shippedPattern } from "#test/patterns/shipped-patterns.ts";
 import { allThere, countOf, isCounted, sayMeans, type Said } from "./counting.ts";
 import { stoppedAt, stoppedOnSheet } from "./stopped.ts";
+
+const words = await fetchWords("en", "kitLine");
 
 const PATTERN: Pattern = shippedPattern("brinnet-450@2");
 const COUNTED = PATTERN.afterUse!.counted;
@@ -57,7 +60,7 @@ describe("the count when a kit comes back", () => {
     expect(countOf(PATTERN, damaged({ mode: "other", note: "Bent. " }), ids()).findings).toEqual([
       { finding: "f1", item: "primer", mode: "other", effect: "grounds", note: "Bent." },
     ]);
-    expect(sayMeans(PATTERN, COUNTED[0]!, { as: "missing" })).toBe("Grounds the kit");
+    expect(sayMeans(PATTERN, COUNTED[0]!, { as: "missing" }, words)).toBe("Grounds the kit");
   });
 });
 

@@ -1,4 +1,5 @@
 import { itemNamed, modeNamed, modesOf, type CountedItem, type Mode, type Pattern } from "#kit";
+import type { Words } from "#words";
 import type { Bodies, CountedAs, FoundAtReturn } from "#readiness";
 import { OTHER, pickMode, sayEffect } from "#web/act/finding-choice.ts";
 
@@ -77,11 +78,16 @@ function findingOf(pattern: Pattern, one: CountedItem, of: SaidOf, newId: () => 
 }
 
 /** What was said of an item means for the kit: "Grounds the kit"; nothing for one that is there. */
-export function sayMeans(pattern: Pattern, one: CountedItem, of: SaidOf | undefined): string | undefined {
+export function sayMeans(
+  pattern: Pattern,
+  one: CountedItem,
+  of: SaidOf | undefined,
+  words: Words["kitLine"],
+): string | undefined {
   if (of === undefined || of.as === "there") return undefined;
   if (of.as === "damaged" && of.mode === undefined) return undefined;
   const mode = modeNamed(pattern, of.as === "missing" ? one.missing : of.mode!);
-  return mode ? sayEffect(mode.effect, mode.limit) : sayEffect("grounds");
+  return mode ? sayEffect(mode.effect, words, mode.limit) : sayEffect("grounds", words);
 }
 
 /** An item's name, with how many there should be where that is more than one. */

@@ -1,4 +1,5 @@
 import type { Lent } from "#readiness";
+import { useWords } from "#web/language/index.ts";
 import { NumberField } from "#web/parts/fields/number-field.tsx";
 import type { Refused } from "#web/parts/fields/use-refused.ts";
 import { Section } from "#web/parts/index.ts";
@@ -15,13 +16,14 @@ interface LentPartProps {
 
 /** What was lent beside the kit's own items, counted against what went. */
 export function LentPart({ lent, back, onBack, refused }: LentPartProps) {
+  const words = useWords("handOver");
   return (
-    <Section title="Lent with it">
-      <p>Count what came back. What is short, or left empty, stays out until somebody says that it came back.</p>
+    <Section title={words.lentWith()}>
+      <p>{words.countLent()}</p>
       {lent.map(({ name, count }) => (
         <NumberField
           key={name}
-          label={`${name}: how many of ${count} are back?`}
+          label={words.howManyBack({ name, count })}
           least={0}
           most={count}
           value={back.get(name)}

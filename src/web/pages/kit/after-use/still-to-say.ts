@@ -1,4 +1,5 @@
 import { MET, type CountedItem, type Met } from "#kit";
+import type { Words } from "#words";
 import { sayMet } from "#readiness";
 import type { Counting } from "./count-part.tsx";
 import { isCounted, type Said } from "./counting.ts";
@@ -23,13 +24,17 @@ export function isMet(met: Returning["met"]): boolean {
  * @param counted - what its pattern wants counted
  * @returns such as ["yes or no to oil", "when it last pumped"]
  */
-export function stillToSay({ met, stopped, counting, said }: Returning, counted: readonly CountedItem[]): string[] {
+export function stillToSay(
+  { met, stopped, counting, said }: Returning,
+  counted: readonly CountedItem[],
+  words: Words["handOver"],
+): string[] {
   const unsaid = MET.filter((what) => met[what] === undefined);
   const parts = [
-    unsaid.length > 0 && `yes or no to ${unsaid.map((what) => sayMet([what])).join(", ")}`,
-    isMet(met) && stopped === undefined && "when it last pumped",
-    counted.length > 0 && counting === undefined && "whether all is there",
-    counting === "some" && !isCounted(counted, said) && "of each thing counted, whether it is there, and what is wrong",
+    unsaid.length > 0 && words.yesOrNo({ what: unsaid.map((what) => sayMet([what])).join(", ") }),
+    isMet(met) && stopped === undefined && words.whenPumped(),
+    counted.length > 0 && counting === undefined && words.whetherAll(),
+    counting === "some" && !isCounted(counted, said) && words.ofEach(),
   ];
   return parts.filter((part) => part !== false);
 }

@@ -1,4 +1,5 @@
 import { sayDuration } from "#words";
+import { useWords } from "#web/language/index.ts";
 import type { KitState } from "#readiness";
 import { sayTime } from "#web/parts/index.ts";
 import { PickRow } from "#web/parts/pick-row.tsx";
@@ -14,16 +15,20 @@ interface StoppedPartProps {
 
 /** When it last pumped: the time to its first flush is counted from then. */
 export function StoppedPart({ kit, now, stopped, onStopped }: StoppedPartProps) {
+  const words = useWords("handOver");
   const sheet = stoppedOnSheet(kit);
   const options: { id: Stopped; words: string }[] = [
-    ...(sheet === undefined ? [] : [{ id: "sheet" as const, words: `${sayTime(sheet)}, by her sheet` }]),
-    ...stoppedAgo(kit, now).map((ago) => ({ id: `${ago}` as const, words: `${sayDuration(60 * ago, "minutes")} ago` })),
-    { id: "unknown", words: "Not known" },
+    ...(sheet === undefined ? [] : [{ id: "sheet" as const, words: words.bySheet({ time: sayTime(sheet) }) }]),
+    ...stoppedAgo(kit, now).map((ago) => ({
+      id: `${ago}` as const,
+      words: words.ago({ duration: sayDuration(60 * ago, "minutes") }),
+    })),
+    { id: "unknown", words: words.unknown() },
   ];
   return (
     <PickRow
-      label="When did it last pump?"
-      hint="The time to its first flush is counted from then."
+      label={words.lastPump()}
+      hint={words.lastPumpHint()}
       options={options}
       picked={stopped}
       onPick={onStopped}

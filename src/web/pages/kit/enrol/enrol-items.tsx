@@ -1,8 +1,9 @@
 import { placeNamed, type Item, type Pattern } from "#kit";
-import { sayCount } from "#web/parts/index.ts";
+import { useWords } from "#web/language/index.ts";
+
 import { Choice } from "#web/parts/fields/choice.tsx";
 import { DateField } from "#web/parts/fields/date-field.tsx";
-import { DATE_OF, datesFor } from "#web/kit-view/date-words.ts";
+import { datesFor, whenItWas } from "#web/kit-view/date-words.ts";
 import { faultAt } from "#web/act/fault-at.ts";
 import { sayLife } from "../page/contents.ts";
 import { dateField, datedItems, enrolBody, type EnrolDraft } from "./enrolment.ts";
@@ -17,22 +18,24 @@ interface EnrolItemsProps {
 
 /** Dates that can be read now, from tags or a book; the rest are read at their lines of the first turnaround. */
 export function EnrolItems(props: EnrolItemsProps) {
+  const words = useWords("enrol");
+  const historyWords = useWords("kitHistory");
   const items = datedItems(props.pattern);
   if (items.length === 0) return null;
   return (
     <details className="kit-table" open={Object.keys(props.draft.dates).length > 0}>
-      <summary>Dates you can read now, of {sayCount(items.length, "thing")}</summary>
+      <summary>{words.datesNow({ count: items.length })}</summary>
       <div className="kit-form">
-        <p>
-          Write down only what you read. Each date left out here is asked at the line of the first turnaround where the
-          thing is in your hand.
-        </p>
+        <p>{words.datesMore()}</p>
         {items.map((item) => (
           <fieldset key={item.id} className="enrol-item">
             <legend>
               <strong>{item.name}</strong>{" "}
               <span className="quiet">
-                {placeNamed(props.pattern, item.place)}; {sayLife(item)}
+                {words.lifeAt({
+                  place: placeNamed(props.pattern, item.place) ?? item.place,
+                  life: sayLife(item, historyWords),
+                })}
               </span>
             </legend>
             <ItemDate item={item} {...props} />
@@ -44,6 +47,8 @@ export function EnrolItems(props: EnrolItemsProps) {
 }
 
 function ItemDate({ item, pattern, draft, error, onChange }: EnrolItemsProps & { readonly item: Item }) {
+  const words = useWords("enrol");
+  const dateWords = useWords("dates");
   const kinds = datesFor(item);
   const read = draft.dates[item.id];
   const of = read?.of ?? (kinds.length === 1 ? kinds[0] : undefined);
@@ -56,16 +61,16 @@ function ItemDate({ item, pattern, draft, error, onChange }: EnrolItemsProps & {
     <>
       {kinds.length > 1 && (
         <Choice
-          label={`What does the date of ${item.name} say?`}
-          options={kinds.map((one) => ({ value: one, label: `When it was ${DATE_OF[one].toLowerCase()}` }))}
+          label={words.whatDate({ item: item.name })}
+          options={kinds.map((one) => ({ value: one, label: whenItWas(one, dateWords) }))}
           value={of}
           onChange={(one) => change({ of: one })}
         />
       )}
       {of !== undefined && (
         <DateField
-          label={of === "printed" ? `Last good day on ${item.name}` : `${item.name}: ${DATE_OF[of].toLowerCase()} on`}
-          hint="Leave the day empty where only month and year can be read."
+          label={words[LABEL_OF[of]]({ item: item.name })}
+          hint={dateWords.leaveDay()}
           isPrinted={of === "printed"}
           value={read?.date}
           onChange={(date) => change({ date })}
@@ -75,3 +80,5 @@ function ItemDate({ item, pattern, draft, error, onChange }: EnrolItemsProps & {
     </>
   );
 }
+
+const LABEL_OF = { printed: "lastGoodOn", fitted: "fittedOn", made: "madeOn" } as const;

@@ -1,13 +1,16 @@
+import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
 import { Desk } from "#src/station/sample-station.ts";
 import { EMPTY_MANY, EMPTY_ROW, judgeMany, type ManyRow } from "./enrol-many.ts";
+
+const words = await fetchWords("en", "enrol");
 
 const desk = new Desk();
 const row = (part: Partial<ManyRow>): ManyRow => ({ ...EMPTY_ROW, place: "north", ...part });
 
 function judge(rows: readonly ManyRow[], person = "ann") {
   let count = 0;
-  return judgeMany({ pattern: "small@2", rows }, desk.as(person), () => `k${++count}`);
+  return judgeMany({ pattern: "small@2", rows }, desk.as(person), { newId: () => `k${++count}`, words });
 }
 
 describe("several kits of one pattern", () => {

@@ -1,4 +1,5 @@
 import { plainName, type Fault } from "#base";
+import type { Words } from "#words";
 import { enrolKit, type ActContext, type Draft } from "#station";
 
 /** One kit of several that are enrolled on one page. */
@@ -41,23 +42,23 @@ export function isBlank({ name, serial, seal }: ManyRow): boolean {
 export function judgeMany(
   { pattern, rows }: ManyDraft,
   doing: ActContext,
-  newId: () => string,
+  { newId, words }: { readonly newId: () => string; readonly words: Words["enrol"] },
 ): { readonly drafts: readonly Draft[]; readonly faults: ManyFaults; readonly other: readonly Fault[] } {
   const faults = new Map<number, Partial<Record<ManyField, string>>>();
-  const say = (at: number, field: ManyField, words: string) =>
-    void faults.set(at, { ...faults.get(at), [field]: faults.get(at)?.[field] ?? words });
+  const say = (at: number, field: ManyField, said: string) =>
+    void faults.set(at, { ...faults.get(at), [field]: faults.get(at)?.[field] ?? said });
   const other: Fault[] = [];
   const drafts = rows.flatMap((row, at): Draft[] => {
     if (isBlank(row)) return [];
     for (const field of ["name", "serial", "seal"] as const) {
       const twin = rows.findIndex((one) => isSame(one[field], row[field]));
-      if (twin >= 0 && twin < at) say(at, field, `Row ${twin + 1} has it too.`);
+      if (twin >= 0 && twin < at) say(at, field, words.rowHasIt({ row: twin + 1 }));
     }
     const act = enrolKit(doing, { kit: newId(), place: row.place, pattern, body: bodyOf(row) });
     if (act.kind === "entry") return [act.draft];
     for (const fault of act.because) {
       const field = FIELD_OF[fault.field];
-      if (field) say(at, field, `Wanted: ${fault.allowed}. ${fault.remedy}`);
+      if (field) say(at, field, words.wanted({ allowed: fault.allowed, remedy: fault.remedy }));
       else if (!other.some(({ code }) => code === fault.code)) other.push(fault);
     }
     return [];

@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState, type FormEvent } from "react";
+import { useWords } from "#web/language/index.ts";
 import { useStation } from "#web/device/index.ts";
 import { Button, TextField } from "#web/parts/index.ts";
 import { FieldFrame } from "#web/parts/fields/field-frame.tsx";
@@ -13,6 +14,7 @@ interface ManyRowsProps {
 
 /** A row for each kit. Enter goes to the row below, and makes one where there is none. */
 export function ManyRows({ rows, faults, onChange }: ManyRowsProps) {
+  const words = useWords("enrol");
   const list = useRef<HTMLOListElement>(null);
   // A row that Enter made takes the focus as it appears.
   const [fresh, setFresh] = useState<number>();
@@ -43,7 +45,7 @@ export function ManyRows({ rows, faults, onChange }: ManyRowsProps) {
               {...(rows.length > 1 && { onRemove: () => onChange(rows.filter((_, index) => index !== at)) })}
             />
             <button type="submit" hidden>
-              Next row
+              {words.nextRow()}
             </button>
           </form>
         </li>
@@ -61,6 +63,7 @@ interface OneRowProps {
 }
 
 function OneRow({ row, number, faults, onChange, onRemove }: OneRowProps) {
+  const words = useWords("enrol");
   const field = (name: "name" | "serial" | "seal") => ({
     value: row[name],
     onChange: (text: string) => onChange({ [name]: text }),
@@ -68,14 +71,14 @@ function OneRow({ row, number, faults, onChange, onRemove }: OneRowProps) {
   });
   return (
     <fieldset className="many-row">
-      <legend>Kit {number}</legend>
-      <TextField label="Name" {...field("name")} limit={80} />
-      <TextField label="Serial" {...field("serial")} limit={80} />
+      <legend>{words.kitNumber({ number })}</legend>
+      <TextField label={words.name()} {...field("name")} limit={80} />
+      <TextField label={words.serial()} {...field("serial")} limit={80} />
       <RowPlace place={row.place} fault={faults.place} onChange={(place) => onChange({ place })} />
-      <TextField label="Seal, if it has one" {...field("seal")} limit={40} />
+      <TextField label={words.sealIfAny()} {...field("seal")} limit={40} />
       {onRemove && (
-        <Button kind="quiet" label={`Take out row ${number}`} onPress={onRemove}>
-          Take out
+        <Button kind="quiet" label={words.takeOutRow({ number })} onPress={onRemove}>
+          {words.takeOut()}
         </Button>
       )}
     </fieldset>
@@ -89,12 +92,13 @@ interface RowPlaceProps {
 }
 
 function RowPlace({ place, fault, onChange }: RowPlaceProps) {
+  const words = useWords("enrol");
   const { places } = useStation();
   return (
-    <FieldFrame label="Place" {...(fault !== undefined && { fault })}>
+    <FieldFrame label={words.place()} {...(fault !== undefined && { fault })}>
       {(ids) => (
         <select className="field-input" {...ids} value={place} onChange={({ target }) => onChange(target.value)}>
-          {place === "" && <option value="">Choose a place</option>}
+          {place === "" && <option value="">{words.choosePlace()}</option>}
           {places.map(({ id, name }) => (
             <option key={id} value={id}>
               {name}

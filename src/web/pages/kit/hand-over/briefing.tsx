@@ -1,4 +1,5 @@
-import type { Pattern } from "#kit";
+import { briefingOf, type Pattern } from "#kit";
+import { useWords } from "#web/language/index.ts";
 import { Section } from "#web/parts/index.ts";
 import { Choice } from "#web/parts/fields/choice.tsx";
 import "./hand-over.css";
@@ -12,21 +13,23 @@ interface BriefingProps {
 
 /** What to say to whoever takes the kit, and whether it was said. */
 export function Briefing({ pattern, briefed, onBriefed }: BriefingProps) {
-  if (pattern.briefing === undefined) return null;
+  const words = useWords("handOver");
+  const briefing = briefingOf(pattern);
+  if (briefing === undefined) return null;
   return (
-    <Section title="Say this to whoever takes it">
+    <Section title={words.sayThis()}>
       <ol className="briefing">
-        {pattern.briefing.map((line) => (
+        {briefing.map((line) => (
           <li key={line}>{line}</li>
         ))}
       </ol>
       <Choice
-        label="Said, and understood?"
+        label={words.saidBack()}
         value={briefed === undefined ? undefined : briefed ? "yes" : "no"}
         onChange={(chosen) => onBriefed(chosen === "yes")}
         options={[
-          { value: "yes", label: "They said it back" },
-          { value: "no", label: "There was no time" },
+          { value: "yes", label: words.saidYes() },
+          { value: "no", label: words.saidNo() },
         ]}
       />
     </Section>

@@ -1,4 +1,5 @@
 import { sayLent, type Lent } from "#readiness";
+import type { Words } from "#words";
 
 /** Greatest number of kinds of thing, and of one thing. */
 const MOST_LINES = 20;
@@ -17,10 +18,10 @@ export function sayLentRead(lent: readonly Lent[]): string {
 }
 
 /** Reads what was written of things lent with a kit. */
-export function readLent(text: string): LentWritten {
+export function readLent(text: string, words: Words["handOver"]): LentWritten {
   const written = text.split("\n").map((line) => line.trim());
   const lent = written.filter((line) => line !== "").map(readLine);
-  const fault = faultOf(lent);
+  const fault = faultOf(lent, words);
   return { lent, ...(fault !== undefined && { fault }) };
 }
 
@@ -29,13 +30,13 @@ function readLine(line: string): Lent {
   return digits === undefined ? { name: line, count: 1 } : { name: name ?? "", count: Number(digits) };
 }
 
-function faultOf(lent: readonly Lent[]): string | undefined {
-  if (lent.length > MOST_LINES) return `At most ${MOST_LINES} lines.`;
-  if (lent.some(({ name }) => name === "")) return "Say what it is after the number.";
+function faultOf(lent: readonly Lent[], words: Words["handOver"]): string | undefined {
+  if (lent.length > MOST_LINES) return words.mostLines({ most: MOST_LINES });
+  if (lent.some(({ name }) => name === "")) return words.sayWhat();
   const long = lent.find(({ name }) => name.length > 80);
-  if (long) return "At most 80 characters a line.";
+  if (long) return words.mostLetters();
   const odd = lent.find(({ count }) => count < 1 || count > MOST);
-  if (odd) return `${odd.name}: a number from 1 to ${MOST}.`;
+  if (odd) return words.oneTo({ name: odd.name, most: MOST });
   const names = new Set(lent.map(({ name }) => name));
-  return names.size === lent.length ? undefined : "Name each thing once.";
+  return names.size === lent.length ? undefined : words.nameOnce();
 }

@@ -1,4 +1,5 @@
 import { PAD, type Point, type Stroke } from "#station";
+import { useWords } from "#web/language/index.ts";
 import { useState, type PointerEvent } from "react";
 import { Button } from "#web/parts/index.ts";
 import "./hand-over.css";
@@ -10,6 +11,7 @@ interface SignaturePadProps {
 
 /** Where whoever takes the kit signs with a finger. Nothing hangs on it: a name alone will do. */
 export function SignaturePad({ strokes, onStrokes }: SignaturePadProps) {
+  const words = useWords("handOver");
   const [drawing, setDrawing] = useState<Stroke>();
   const begin = (event: PointerEvent<SVGSVGElement>) => {
     event.currentTarget.setPointerCapture(event.pointerId);
@@ -25,12 +27,12 @@ export function SignaturePad({ strokes, onStrokes }: SignaturePadProps) {
   const all = drawing === undefined ? strokes : [...strokes, drawing];
   return (
     <div className="field">
-      <p className="field-label">Signature, if there is time</p>
+      <p className="field-label">{words.signature()}</p>
       <svg
         className="signature-pad"
         viewBox={`0 0 ${PAD.width} ${PAD.height}`}
         role="img"
-        aria-label={strokes.length === 0 ? "Place to sign with a finger, empty" : "Signed"}
+        aria-label={strokes.length === 0 ? words.signEmpty() : words.signed()}
         onPointerDown={begin}
         onPointerMove={go}
         onPointerUp={end}
@@ -43,7 +45,7 @@ export function SignaturePad({ strokes, onStrokes }: SignaturePadProps) {
       {strokes.length > 0 && (
         <div>
           <Button kind="quiet" isQuick onPress={() => onStrokes([])}>
-            Sign again
+            {words.signAgain()}
           </Button>
         </div>
       )}

@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { useWords } from "#web/language/index.ts";
 import type { KitState } from "#readiness";
 import { musterKit } from "#station";
 import { useCarryOut } from "#web/device/index.ts";
@@ -6,12 +7,9 @@ import { Button, ErrorBox, GloveRow, Notice, TextField, useDoing } from "#web/pa
 import { Choice } from "#web/parts/fields/choice.tsx";
 import { compareSeal, NO_SEAL } from "#web/act/seal-reading.ts";
 
-const SOUND = [
-  { value: "sound", label: "Sound: no dent, crack or loose clamp" },
-  { value: "unsound", label: "Not sound" },
-] as const;
+const SOUND = ["sound", "unsound"] as const;
 
-type Sound = (typeof SOUND)[number]["value"];
+type Sound = (typeof SOUND)[number];
 
 export interface MusterFormProps {
   readonly kit: KitState;
@@ -21,6 +19,7 @@ export interface MusterFormProps {
 
 /** What was seen of one kit: the seal as read, the container. Nothing is filled in beforehand. */
 export function MusterForm({ kit, onDone, onLeave }: MusterFormProps) {
+  const words = useWords("muster");
   const carryOut = useCarryOut();
   const doing = useDoing();
   const [seal, setSeal] = useState("");
@@ -39,16 +38,22 @@ export function MusterForm({ kit, onDone, onLeave }: MusterFormProps) {
   return (
     <div className="kit-form">
       <TextField
-        label="Seal number, read off the container"
-        hint="Every figure, leading noughts too."
+        label={words.seal()}
+        hint={words.sealHint()}
         value={seal}
         onChange={(text) => (setSeal(text), setDoubted(undefined))}
         isShort
         limit={40}
       />
-      <Choice label="The container" options={SOUND} value={sound} onChange={setSound} glove />
-      <TextField label="Note, if any" value={note} onChange={setNote} />
-      <ErrorBox error={doing.error} title="Not written down" />
+      <Choice
+        label={words.container()}
+        options={SOUND.map((one) => ({ value: one, label: words[one]() }))}
+        value={sound}
+        onChange={setSound}
+        glove
+      />
+      <TextField label={words.note()} value={note} onChange={setNote} />
+      <ErrorBox error={doing.error} title={words.notWritten()} />
       {doubted !== undefined ? (
         <Doubt sealSeen={doubted} isBusy={doing.isBusy} onStand={() => void write(doubted)} />
       ) : (
@@ -59,16 +64,16 @@ export function MusterForm({ kit, onDone, onLeave }: MusterFormProps) {
             isBusy={doing.isBusy}
             onPress={() => read(seal.trim())}
           >
-            Seen
+            {words.seen()}
           </Button>
           <Button isDisabled={sound === undefined} onPress={() => read(NO_SEAL)}>
-            There is no seal on it
+            {words.noSeal()}
           </Button>
         </GloveRow>
       )}
       <div>
         <Button kind="quiet" onPress={onLeave}>
-          Leave it for later
+          {words.leave()}
         </Button>
       </div>
     </div>
@@ -83,11 +88,12 @@ interface DoubtProps {
 
 /** The reading is not the record's: looked at once more, then written down as read. The record's number is not told. */
 function Doubt({ sealSeen, isBusy, onStand }: DoubtProps) {
+  const words = useWords("muster");
   return (
-    <Notice tone="wrong" title="That is not what the record says" isNews>
-      <p>Look at the container once more. If you misread it, correct the number above.</p>
+    <Notice tone="wrong" title={words.notRecord()} isNews>
+      <p>{words.lookAgain()}</p>
       <Button kind="primary" tone="grave" isBusy={isBusy} onPress={onStand}>
-        {sealSeen === NO_SEAL ? "There is no seal on it" : `It reads ${sealSeen}`}
+        {sealSeen === NO_SEAL ? words.noSeal() : words.itReads({ seal: sealSeen })}
       </Button>
     </Notice>
   );

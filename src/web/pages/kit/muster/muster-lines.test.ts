@@ -1,7 +1,10 @@
+import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
 import { sampleKit, SHED } from "#web/pages/board/sample-kits.ts";
 import { sampleMark, sampleTurnaround } from "#web/kit-view/sample.ts";
 import { musterLines, musterProgress } from "./muster-lines.ts";
+
+const words = await fetchWords("en", "muster");
 
 const mark = sampleMark(5);
 const kits = [
@@ -13,7 +16,7 @@ const kits = [
 ];
 
 describe("a muster", () => {
-  const lines = musterLines(kits, SHED, "2026-03-14");
+  const lines = musterLines(kits, SHED, "2026-03-14", words);
 
   it("lists the place's kits by name, those that are not there with the reason", () => {
     expect(lines.map(({ kit, kind }) => [kit.name, kind])).toEqual([
@@ -29,6 +32,6 @@ describe("a muster", () => {
   });
 
   it("asks for every kit again on another day", () => {
-    expect(musterProgress(musterLines(kits, SHED, "2026-03-15"))).toEqual({ seen: 0, of: 2 });
+    expect(musterProgress(musterLines(kits, SHED, "2026-03-15", words))).toEqual({ seen: 0, of: 2 });
   });
 });

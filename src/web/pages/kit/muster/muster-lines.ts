@@ -1,4 +1,5 @@
 import { dayIn } from "#base";
+import type { Words } from "#words";
 import type { KitState, Place } from "#readiness";
 import { musterOrder } from "#station";
 
@@ -13,17 +14,22 @@ export type MusterLine = {
 );
 
 /** Every kit of a place as a muster finds it on a day, shelf by shelf, then by name. What the record says of its seal is not in it. */
-export function musterLines(kits: readonly KitState[], place: Place, today: string): readonly MusterLine[] {
+export function musterLines(
+  kits: readonly KitState[],
+  place: Place,
+  today: string,
+  words: Words["muster"],
+): readonly MusterLine[] {
   const here = kits.filter((kit) => kit.place === place.id);
   return musterOrder(here, place).map(({ kit, shelf }) => ({
-    ...lineOf(kit, place, today),
+    ...lineOf(kit, place, today, words),
     ...(shelf && { shelf: shelf.name }),
   }));
 }
 
-function lineOf(kit: KitState, place: Place, today: string): MusterLine {
-  if (kit.custody.kind === "away") return { kind: "not-here", kit, why: `Away, with ${kit.custody.to}` };
-  if (kit.turnaround) return { kind: "not-here", kit, why: "Open for a turnaround" };
+function lineOf(kit: KitState, place: Place, today: string, words: Words["muster"]): MusterLine {
+  if (kit.custody.kind === "away") return { kind: "not-here", kit, why: words.away({ vessel: kit.custody.to }) };
+  if (kit.turnaround) return { kind: "not-here", kit, why: words.openTurnaround() };
   const last = kit.lastMuster;
   if (last && dayIn(place.zone, last.at) === today) return { kind: "seen", kit, at: last.at, by: last.by };
   return { kind: "to-see", kit };

@@ -1,7 +1,10 @@
+import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
 import { sampleKit } from "#web/pages/board/sample-kits.ts";
 import { SAMPLE, sampleMark } from "#web/kit-view/sample.ts";
 import { contentsByPlace, isPlain, sayGood, sayLife, sayPlain } from "./contents.ts";
+
+const words = await fetchWords("en", "kitHistory");
 
 const mark = sampleMark(0);
 const kit = sampleKit("1", {
@@ -21,23 +24,23 @@ describe("what is in a kit", () => {
 
   it("takes a printed month to its last day, and counts the days to it", () => {
     expect(line("cells")).toMatchObject({ good: "2027-03-31", daysLeft: 126, batch: "B7", quantity: 1 });
-    expect(sayGood(line("cells"))).toBe("126 days left, until 31 March 2027");
+    expect(sayGood(line("cells"), words)).toBe("126 days left, until 31 March 2027");
   });
 
   it("says since when something is out of date, and when its last day is today", () => {
-    expect(sayGood({ ...line("cells"), daysLeft: -1 })).toBe("Out of date for 1 day, good until 31 March 2027");
-    expect(sayGood({ ...line("cells"), daysLeft: 0 })).toBe("Last day today, until 31 March 2027");
+    expect(sayGood({ ...line("cells"), daysLeft: -1 }, words)).toBe("Out of date for 1 day, good until 31 March 2027");
+    expect(sayGood({ ...line("cells"), daysLeft: 0 }, words)).toBe("Last day today, until 31 March 2027");
   });
 
   it("says nothing for what has no life, and that single-use things are new at each restow", () => {
-    expect(sayGood(line("torch"))).toBe("");
-    expect(sayGood(line("desiccant"))).toBe("New at each restow");
+    expect(sayGood(line("torch"), words)).toBe("");
+    expect(sayGood(line("desiccant"), words)).toBe("New at each restow");
   });
 
   it("says where the record has no date to go by", () => {
     const [bare] = contentsByPlace(sampleKit("2"), SAMPLE, {}, "2026-11-25");
     const cells = bare!.lines.find(({ item }) => item.id === "cells")!;
-    expect(sayGood(cells)).toBe("No date on record");
+    expect(sayGood(cells, words)).toBe("No date on record");
     expect(cells.quantity).toBeUndefined();
   });
 
@@ -57,6 +60,6 @@ describe("what is in a kit", () => {
 
   it("says what a life is counted by", () => {
     const item = { ...line("torch").item, life: { kind: "fitted", span: { months: 3 } } as const };
-    expect(sayLife(item)).toBe("3 months from fitting");
+    expect(sayLife(item, words)).toBe("3 months from fitting");
   });
 });

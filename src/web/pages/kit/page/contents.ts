@@ -1,7 +1,10 @@
-import { daysBetween, formatDate, formatSpan } from "#base";
+import { daysBetween, formatSpan } from "#base";
+import type { Words } from "#words";
 import type { Item, Pattern } from "#kit";
 import { datesOf, fuelItemOf, lastGoodDay, type KitState, type StationPolicy } from "#readiness";
-import { sayCount } from "#web/parts/words/say-count.ts";
+import { sayDate } from "#web/parts/words/say-time.ts";
+
+type HistoryWords = Words["kitHistory"];
 
 /** One item of a kit as it is fitted now. */
 export interface ContentLine {
@@ -62,34 +65,32 @@ function daysTo(good: string, today: string): Pick<ContentLine, "daysLeft"> {
 }
 
 /** How long an item is still good, in words first: "109 days left, until 14 March 2027". Nothing for what has no life. */
-export function sayGood({
-  item,
-  good,
-  daysLeft,
-  cannot,
-}: Pick<ContentLine, "item" | "good" | "daysLeft" | "cannot">): string {
-  if (item.life.kind === "single-use") return "New at each restow";
+export function sayGood(
+  { item, good, daysLeft, cannot }: Pick<ContentLine, "item" | "good" | "daysLeft" | "cannot">,
+  words: HistoryWords,
+): string {
+  if (item.life.kind === "single-use") return words.newEach();
   if (good === "never") return "";
-  if (good === "unknown") return cannot ? "No date can be read on it" : "No date on record";
-  const days = daysLeft ?? 0;
-  if (days < 0) return `Out of date for ${sayCount(-days, "day")}, good until ${formatDate(good)}`;
-  return `${days === 0 ? "Last day today" : `${sayDaysOff(days)} left`}, until ${formatDate(good)}`;
+  if (good === "unknown") return cannot ? words.noDateReadable() : words.noDate();
+  const [days, day] = [daysLeft ?? 0, sayDate(good)];
+  if (days < 0) return words.outOfDate({ count: -days, day });
+  return days === 0 ? words.lastDayUntil({ day }) : words.leftUntil({ left: sayDaysOff(days, words), day });
 }
 
 /** How far off a day is: "109 days", and from two years on "about 8 years". */
-export function sayDaysOff(days: number): string {
-  return days < 2 * 365 ? sayCount(days, "day") : `about ${sayCount(Math.floor(days / 365.25), "year")}`;
+export function sayDaysOff(days: number, words: HistoryWords): string {
+  return days < 2 * 365 ? words.days({ count: days }) : words.aboutYears({ count: Math.floor(days / 365.25) });
 }
 
 /** What an item's life is counted by. */
-export function sayLife({ life }: Item): string {
+export function sayLife({ life }: Item, words: HistoryWords): string {
   switch (life.kind) {
     case "printed":
-      return "by the date printed on it";
+      return words.byPrinted();
     case "fitted":
-      return `${formatSpan(life.span)} from fitting`;
+      return words.fromFitting({ span: formatSpan(life.span) });
     case "single-use":
-      return "used up by opening";
+      return words.usedUp();
     case "none":
       return "";
   }

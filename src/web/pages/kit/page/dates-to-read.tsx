@@ -1,8 +1,9 @@
 import { useState } from "react";
+import { useWords } from "#web/language/index.ts";
 import { placeNamed, stepForDate, type Item } from "#kit";
 import { datesOf, datesUnknown, isToldAlone, lastGoodDay } from "#readiness";
 import { mayWrite } from "#station";
-import { Button, sayCount } from "#web/parts/index.ts";
+import { Button } from "#web/parts/index.ts";
 import { KitActs } from "#web/act/acts.ts";
 import { DateReading } from "#web/kit-view/date-reading.tsx";
 import { sayRead } from "#web/kit-view/date-words.ts";
@@ -11,14 +12,15 @@ import type { KitAtHand } from "#web/kit-view/at-hand.ts";
 
 /** Dates nobody has read, those that a sheet alone tells, and those that could not be read: where each is read in a turnaround, and a way to read it now. */
 export function DatesToRead({ at }: { readonly at: KitAtHand }) {
+  const words = useWords("kitPage");
   const { kit, pattern, view } = at;
   const unknown = datesUnknown(kit, pattern);
   const items = [...unknown, ...pattern.items.filter((item) => isUnreadable(at, item))];
   if (items.length === 0) return null;
   return (
     <details className="kit-table">
-      <summary>{sayCount(items.length, "date")} not read yet</summary>
-      <ul className="kit-reasons" aria-label="Dates not read yet">
+      <summary>{words.datesUnread({ count: items.length })}</summary>
+      <ul className="kit-reasons" aria-label={words.datesUnreadOf()}>
         {items.map((item) => (
           <DateToRead key={item.id} at={at} item={item} mayRead={mayWrite(view.me.role, "date-read")} />
         ))}
@@ -39,12 +41,14 @@ interface DateToReadProps {
 }
 
 function DateToRead({ at, item, mayRead }: DateToReadProps) {
+  const dateWords = useWords("dates");
+  const words = useWords("kitPage");
   const [isOpen, setOpen] = useState(false);
   const recorder = useRecorder();
   const step = stepForDate(at.pattern, item);
-  const looked = isUnreadable(at, item) ? " Looked at: no date can be read." : "";
-  const told = isToldAlone(at.kit, item, at.pattern) ? ` ${sayRead(at.kit, item)}.` : "";
-  const line = step ? ` Read at line ${step.line} of a turnaround.` : "";
+  const looked = isUnreadable(at, item) ? ` ${words.lookedNone()}` : "";
+  const told = isToldAlone(at.kit, item, at.pattern) ? ` ${sayRead(at.kit, item, dateWords)}.` : "";
+  const line = step ? ` ${words.readAtLine({ line: step.line })}` : "";
   return (
     <li>
       <p>
@@ -53,8 +57,8 @@ function DateToRead({ at, item, mayRead }: DateToReadProps) {
         {line}
       </p>
       {mayRead && !isOpen && (
-        <Button kind="quiet" label={`Read the date of ${item.name} now`} onPress={() => setOpen(true)}>
-          Read it now
+        <Button kind="quiet" label={words.readNowOf({ item: item.name })} onPress={() => setOpen(true)}>
+          {words.readNow()}
         </Button>
       )}
       {isOpen && (

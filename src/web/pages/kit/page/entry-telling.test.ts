@@ -1,9 +1,12 @@
+import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
 import { BOAT } from "#web/pages/board/sample-kits.ts";
 import { SAMPLE } from "#web/kit-view/sample.ts";
 import { isStepLine, tellEntry } from "./entry-telling.ts";
 
-const telling = { pattern: SAMPLE, places: [BOAT] };
+const words = await fetchWords("en", "telling");
+
+const telling = { pattern: SAMPLE, places: [BOAT], words };
 const tell = (kind: string, body: unknown) => tellEntry({ kind, body }, telling);
 
 describe("an entry told", () => {

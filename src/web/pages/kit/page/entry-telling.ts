@@ -1,15 +1,18 @@
-import { sayDuration } from "#words";
+import { sayDuration, type Words } from "#words";
 import { checkNamed, itemNamed, modeNamed, stepNamed, titleOfMode, type Pattern } from "#kit";
 import type { Entry } from "#log";
 import { methodWords } from "#station";
 import { sayLent, type Bodies, type EntryKind, type Place, type Remedy } from "#readiness";
-import { sayCount } from "#web/parts/words/say-count.ts";
+
 import { sayDay } from "#web/parts/words/say-time.ts";
 import { saySheet } from "#web/kit-view/sheet/sheet-words.ts";
-import { TREND_WORDS } from "./trend-words.ts";
+import { sayShare } from "./trend-words.ts";
+
+type TellingWords = Words["telling"];
 
 /** What is needed to tell entries of a kit by name. */
 export interface Telling {
+  readonly words: TellingWords;
   readonly pattern: Pattern;
   readonly places: readonly Place[];
   /** Kits that lines may name beside the one they are about. */
@@ -27,109 +30,140 @@ export function tellEntry({ kind, body }: Pick<Entry, "kind" | "body">, telling:
 }
 
 const TELLERS: { readonly [Kind in EntryKind]?: Tell<Kind> } = {
-  "kit-enrolled": ({ serial, seal, sheet }) =>
+  "kit-enrolled": ({ serial, seal, sheet }, { words }) =>
     listed(
-      `serial ${serial}`,
-      seal === undefined ? "no seal read" : `seal ${sheet ? "as told" : "read"} ${seal}`,
+      words.serial({ serial }),
+      seal === undefined ? words.noSealRead() : sheet ? words.sealTold({ seal }) : words.sealRead({ seal }),
       saySheet(sheet),
     ),
-  "turnaround-told": ({ day, doneBy, result, note, sheet }) =>
-    listed(sayDay(day), doneBy && `by ${doneBy}`, result, note, saySheet(sheet)),
+  "turnaround-told": ({ day, doneBy, result, note, sheet }, { words }) =>
+    listed(sayDay(day), doneBy && words.by({ name: doneBy }), result, note, saySheet(sheet)),
   "kit-renamed": ({ name }) => name,
   "kit-rebuilt": ({ reason }) => reason,
-  "kit-moved": ({ to }, { places }) => `to ${places.find(({ id }) => id === to)?.name ?? to}`,
+  "kit-moved": ({ to }, { places, words }) => words.to({ place: nameIn(places, to) }),
   "kit-retired": ({ reason }) => reason,
-  "handed-over": ({ to, method, sealBroken, note, back, taken, briefed, lent = [] }) =>
+  "handed-over": ({ to, method, sealBroken, note, back, taken, briefed, lent = [] }, { words }) =>
     listed(
-      `to ${to}`,
+      words.toVessel({ vessel: to }),
       methodWords(method),
-      sealBroken ? "seal broken" : "seal whole",
-      taken && `taken by ${taken.name ?? "whoever signed"}`,
-      briefed === undefined ? undefined : briefed ? "briefed" : "no time for a briefing",
-      back && `expected back by ${sayDay(back)}`,
-      lent.length === 0 ? undefined : `with ${lent.map(sayLent).join(", ")}`,
+      sealBroken ? words.sealBroken() : words.sealWhole(),
+      taken && words.takenBy({ name: taken.name ?? words.whoeverSigned() }),
+      briefed === undefined ? undefined : briefed ? words.briefed() : words.noBriefing(),
+      back && words.backBy({ day: sayDay(back) }),
+      lent.length === 0 ? undefined : words.with({ things: lent.map(sayLent).join(", ") }),
       note,
     ),
   returned: tellReturn,
   flushed: ({ note }) => note ?? "",
-  "lent-settled": ({ name, how, count, note }) =>
-    listed(count === undefined ? name : sayLent({ name, count }), how === "came-back" ? "came back" : "given up", note),
-  mustered: ({ sealSeen, containerSound, note }) =>
-    listed(saySealRead(sealSeen), containerSound ? "container sound" : "container not sound", note),
-  "turnaround-opened": ({ sealSeen, sealReadBefore = [] }) =>
-    listed(saySealRead(sealSeen), ...sealReadBefore.map((one) => `before that ${saySealRead(one)}`)),
+  "lent-settled": ({ name, how, count, note }, { words }) =>
+    listed(
+      count === undefined ? name : sayLent({ name, count }),
+      how === "came-back" ? words.cameBack() : words.givenUp(),
+      note,
+    ),
+  mustered: ({ sealSeen, containerSound, note }, { words }) =>
+    listed(saySealRead(sealSeen, words), containerSound ? words.containerSound() : words.containerUnsound(), note),
+  "turnaround-opened": ({ sealSeen, sealReadBefore = [] }, { words }) =>
+    listed(
+      saySealRead(sealSeen, words),
+      ...sealReadBefore.map((one) => words.sealReadBefore({ seal: saySealRead(one, words) })),
+    ),
   "step-answered": tellAnswer,
   "timer-started": ({ step }, telling) => tellLine(step, telling),
   "timer-stopped": ({ step, seconds, reached }, telling) =>
-    listed(tellLine(step, telling), sayDuration(seconds), reached ? undefined : "not the whole time"),
+    listed(tellLine(step, telling), sayDuration(seconds), reached ? undefined : telling.words.notWhole()),
   "pulls-counted": ({ step, pulls, started }, telling) =>
-    listed(tellLine(step, telling), sayCount(pulls, "pull"), started ? "started" : "not started"),
-  "prime-timed": ({ seconds, primed }) => listed(sayDuration(seconds), primed ? "water" : "no water"),
-  "delivery-measured": ({ ratio, verdict }) =>
-    listed(`${TREND_WORDS.delivery.say(ratio)} of what was expected`, VERDICT_WORDS[verdict]),
-  "item-fitted": ({ item, quantity, printed, batch, robbed, drawn }, { pattern, kits, places }) =>
     listed(
-      `${itemNamed(pattern, item)?.name ?? item}, ${quantity}`,
-      printed && `printed ${sayDay(printed)}`,
-      batch && `batch ${batch}`,
-      robbed && `taken out of ${nameIn(kits, robbed)}`,
-      drawn && `off the shelf at ${nameIn(places, drawn.place)}`,
+      tellLine(step, telling),
+      telling.words.pulls({ count: pulls }),
+      telling.words[started ? "started" : "notStarted"](),
     ),
-  "item-robbed": ({ item, quantity, note, to }, { pattern, kits }) =>
-    listed(`${itemNamed(pattern, item)?.name ?? item}, ${quantity}, for ${nameIn(kits, to)}`, note),
-  "date-read": ({ item, of, date }, { pattern }) =>
-    listed(itemNamed(pattern, item)?.name ?? item, date === undefined ? "cannot be read" : `${of} ${date}`),
+  "prime-timed": ({ seconds, primed }, { words }) =>
+    listed(sayDuration(seconds), primed ? words.water() : words.noWater()),
+  "delivery-measured": ({ ratio, verdict }, { words }) =>
+    listed(words.ofExpected({ share: sayShare(ratio) }), words[VERDICTS[verdict]]()),
+  "item-fitted": ({ item, quantity, printed, batch, robbed, drawn }, { pattern, kits, places, words }) =>
+    listed(
+      words.itemCount({ item: itemNamed(pattern, item)?.name ?? item, count: quantity }),
+      printed && words.printed({ day: sayDay(printed) }),
+      batch && words.batch({ batch }),
+      robbed && words.robbedOf({ kit: nameIn(kits, robbed) }),
+      drawn && words.offShelf({ place: nameIn(places, drawn.place) }),
+    ),
+  "item-robbed": ({ item, quantity, note, to }, { pattern, kits, words }) =>
+    listed(
+      words.itemCountFor({
+        item: itemNamed(pattern, item)?.name ?? item,
+        count: quantity,
+        kit: nameIn(kits, to),
+      }),
+      note,
+    ),
+  "date-read": ({ item, of, date }, { pattern, words }) =>
+    listed(
+      itemNamed(pattern, item)?.name ?? item,
+      date === undefined ? words.cannotRead() : words[DATES[of]]({ date }),
+    ),
   "finding-raised": ({ item, mode, note }, { pattern }) =>
     listed(modeNamed(pattern, mode)?.name ?? itemNamed(pattern, item)?.name ?? item, note),
   "remedy-made": tellRemedy,
-  sealed: ({ seal, note }) => listed(`seal ${seal}`, note),
+  sealed: ({ seal, note }, { words }) => listed(words.sealNumber({ seal }), note),
   "closed-grounded": ({ reason }) => reason,
   settled: ({ reason }) => reason,
-  "work-taken": ({ work, person }) => listed(WORK_WORDS[work], person === undefined ? "laid down" : undefined),
-  "work-dated": ({ work, day }) => listed(WORK_WORDS[work], day === undefined ? "its day taken back" : `for ${day}`),
-  "work-put-off": ({ work, until, reason }) => listed(WORK_WORDS[work], `until ${until}`, reason),
-  "openings-planned": ({ openings }) =>
-    openings.length === 0 ? "none" : `weeks of ${openings.map(({ week }) => sayDay(week)).join(", ")}`,
+  "work-taken": ({ work, person }, { words }) =>
+    listed(words[work](), person === undefined ? words.laidDown() : undefined),
+  "work-dated": ({ work, day }, { words }) =>
+    listed(words[work](), day === undefined ? words.dayTakenBack() : words.forDay({ day })),
+  "work-put-off": ({ work, until, reason }, { words }) => listed(words[work](), words.until({ day: until }), reason),
+  "openings-planned": ({ openings }, { words }) =>
+    openings.length === 0 ? words.none() : words.weeksOf({ days: openings.map(({ week }) => sayDay(week)).join(", ") }),
   "second-named": ({ second }, { people }) => nameIn(people, second),
-  "second-confirmed": ({ byPin }) => (byPin ? "by their PIN" : "on a device of their own"),
+  "second-confirmed": ({ byPin }, { words }) => (byPin ? words.byPin() : words.ownDevice()),
   "gone-on-alone": ({ note }) => note,
-  "drill-begun": ({ trainees, note }, { people }) =>
-    listed(`for ${trainees.map((one) => nameIn(people, one)).join(" and ")}`, note),
-  "faults-planted": ({ seal }) => listed("what they are is not shown", seal && `seal ${seal}`),
-  "drill-revealed": ({ faults }, { pattern }) =>
-    faults.map(({ item, mode, how }) => `${tellMode(item, mode, pattern)} (${how})`).join(", "),
-  "planted-removed": ({ fault }) => `fault ${fault} of those planted`,
-  "drill-finding-judged": ({ real, note }) => listed(real ? "it is real" : "nothing was wrong there", note),
-  "drill-ended": ({ how, reason }) => listed(how === "compared" ? "compared" : "not compared", reason),
+  "drill-begun": ({ trainees, note }, { people, words }) => {
+    const names = trainees
+      .map((one) => nameIn(people, one))
+      .reduce((first, next) => (first === "" ? next : words.and({ first, next })), "");
+    return listed(words.forPeople({ names }), note);
+  },
+  "faults-planted": ({ seal }, { words }) => listed(words.notShown(), seal && words.sealNumber({ seal })),
+  "drill-revealed": ({ faults }, { pattern, words }) =>
+    faults.map(({ item, mode, how }) => words.faultHow({ fault: tellMode(item, mode, pattern), how })).join(", "),
+  "planted-removed": ({ fault }, { words }) => words.faultOf({ number: fault }),
+  "drill-finding-judged": ({ real, note }, { words }) => listed(real ? words.isReal() : words.nothingWrong(), note),
+  "drill-ended": ({ how, reason }, { words }) =>
+    listed(how === "compared" ? words.compared() : words.notCompared(), reason),
   struck: ({ reason }) => reason,
 };
 
-const WORK_WORDS: Readonly<Record<Bodies["work-taken"]["work"], string>> = {
-  opening: "opening",
-  muster: "muster",
-  return: "fetching it",
-  settle: "settling a difference",
-};
+const DATES = { printed: "datePrinted", fitted: "dateFitted", made: "dateMade" } as const;
 
-const VERDICT_WORDS: Readonly<Record<Bodies["delivery-measured"]["verdict"], string>> = {
-  "as-expected": "as expected",
+const VERDICTS = {
+  "as-expected": "asExpected",
   noted: "noted",
-  grounds: "grounds the kit",
+  grounds: "grounds",
   unclear: "unclear",
-};
+} as const;
+
+const ANSWERS = { seen: "foundRight", wrong: "foundWrong", "not-possible": "notPossible" } as const;
 
 function tellAnswer({ step, check, answer, why, note }: Bodies["step-answered"], telling: Telling): string {
   const asked = check === undefined ? undefined : checkNamed(telling.pattern, check)?.ask;
-  const words = { seen: "found right", wrong: "found wrong", "not-possible": "not possible" }[answer];
-  return listed(tellLine(step, telling), asked?.replace(/\.$/, ""), words, why, note);
+  const said = telling.words[ANSWERS[answer]]();
+  return listed(tellLine(step, telling), asked?.replace(/\.$/, ""), said, why, note);
 }
 
-function tellReturn({ exposure, note, counted = [], lent = [] }: Bodies["returned"], { pattern }: Telling): string {
-  const amiss = counted.filter(({ as }) => as !== "there");
-  const names = amiss.map(({ item, as }) => `${itemNamed(pattern, item)?.name ?? item} ${as}`);
-  const count = counted.length === 0 ? undefined : names.length === 0 ? "all there" : names.join(", ");
-  const back = lent.length > 0 ? `back of what was lent: ${lent.map(sayLent).join(", ")}` : undefined;
-  return listed(exposure.length > 0 ? `seen ${exposure.join(", ")}` : undefined, count, back, note);
+function tellReturn(
+  { exposure, note, counted = [], lent = [] }: Bodies["returned"],
+  { pattern, words }: Telling,
+): string {
+  const names = counted.flatMap(({ item, as }) =>
+    as === "there" ? [] : [words[as]({ item: itemNamed(pattern, item)?.name ?? item })],
+  );
+  const count = counted.length === 0 ? undefined : names.length === 0 ? words.allThere() : names.join(", ");
+  const back = lent.length > 0 ? words.backOfLent({ things: lent.map(sayLent).join(", ") }) : undefined;
+  const met = exposure.map((what) => words[what]()).join(", ");
+  return listed(met === "" ? undefined : words.seen({ what: met }), count, back, note);
 }
 
 function tellMode(item: string, mode: string, pattern: Pattern): string {
@@ -137,28 +171,28 @@ function tellMode(item: string, mode: string, pattern: Pattern): string {
   return titleOfMode(name, modeNamed(pattern, mode)?.name ?? mode);
 }
 
-function tellRemedy(remedy: Remedy): string {
+function tellRemedy(remedy: Remedy, { words }: Telling): string {
   switch (remedy.how) {
     case "mended":
-      return `mended: ${remedy.note}`;
+      return words.mended({ note: remedy.note });
     case "replaced":
-      return `replaced with ${remedy.part}, ${remedy.quantity}`;
+      return words.replaced({ part: remedy.part, count: remedy.quantity });
     case "lived-with":
-      return `lived with by ${remedy.name} until ${remedy.until}: ${remedy.limit}`;
+      return words.livedWith({ name: remedy.name, day: remedy.until, limit: remedy.limit });
   }
 }
 
-function tellLine(step: string, { pattern }: Telling): string {
+function tellLine(step: string, { pattern, words }: Telling): string {
   const line = stepNamed(pattern, step)?.line;
-  return line === undefined ? step : `line ${line}`;
+  return line === undefined ? step : words.line({ line });
 }
 
 function nameIn(all: readonly { readonly id: string; readonly name: string }[] | undefined, id: string): string {
   return all?.find((one) => one.id === id)?.name ?? id;
 }
 
-function saySealRead(seal: string): string {
-  return seal === "" ? "no seal found" : `seal read ${seal}`;
+function saySealRead(seal: string, words: TellingWords): string {
+  return seal === "" ? words.noSealFound() : words.sealRead({ seal });
 }
 
 function listed(...parts: readonly (string | undefined)[]): string {

@@ -1,4 +1,5 @@
 import { drillsOn } from "#readiness";
+import { useWords } from "#web/language/index.ts";
 import { mayWrite } from "#station";
 import { ButtonLink, ButtonRow } from "#web/parts/index.ts";
 import { PaperLink } from "#web/parts/paper-link.tsx";
@@ -7,6 +8,7 @@ import { GoOnLink } from "#web/kit-view/go-on.tsx";
 
 /** What can be done with the kit now: the next thing large, the rest beside each other. */
 export function KitActions({ at }: { readonly at: KitAtHand }) {
+  const words = useWords("kitPage");
   const { kit, view } = at;
   const to = `/kit/${kit.id}`;
   const { role } = view.me;
@@ -19,28 +21,26 @@ export function KitActions({ at }: { readonly at: KitAtHand }) {
       <NextAction at={at} />
       <ButtonRow>
         {isHere && mayWrite(role, "mustered") && (
-          <ButtonLink to={`/place/${kit.place}/muster?kit=${kit.id}`}>Muster it</ButtonLink>
+          <ButtonLink to={`/place/${kit.place}/muster?kit=${kit.id}`}>{words.musterIt()}</ButtonLink>
         )}
-        {mayGo && mayWrite(role, "handed-over") && <ButtonLink to={`${to}/hand-over`}>Hand it over</ButtonLink>}
-        {mayWrite(role, "finding-raised") && <ButtonLink to={`${to}/finding`}>Raise a finding</ButtonLink>}
-        {at.pattern.troubles !== undefined && <ButtonLink to={`${to}/fault`}>It does not work</ButtonLink>}
-        <ButtonLink to={`${to}/delivery`}>Delivery</ButtonLink>
+        {mayGo && mayWrite(role, "handed-over") && <ButtonLink to={`${to}/hand-over`}>{words.handOver()}</ButtonLink>}
+        {mayWrite(role, "finding-raised") && <ButtonLink to={`${to}/finding`}>{words.raise()}</ButtonLink>}
+        {at.pattern.troubles !== undefined && <ButtonLink to={`${to}/fault`}>{words.doesNotWork()}</ButtonLink>}
+        <ButtonLink to={`${to}/delivery`}>{words.delivery()}</ButtonLink>
         <PaperLink href={`/api/paper/card/${kit.pattern}.pdf?kit=${kit.id}`} name={`card-${kit.name}`}>
-          Card as PDF
+          {words.cardPdf()}
         </PaperLink>
         {kit.custody.kind === "away" && (
           <PaperLink href={`/api/paper/receipt/${kit.custody.entry}.pdf`} name={`receipt-${kit.name}`}>
-            Receipt as PDF
+            {words.receiptPdf()}
           </PaperLink>
         )}
-        {mayWrite(role, "turnaround-opened") && <ButtonLink to={`${to}/card-entry`}>Type up a card</ButtonLink>}
-        {!isAway && mayWrite(role, "item-robbed") && (
-          <ButtonLink to={`${to}/take-out`}>Take an item for another kit</ButtonLink>
-        )}
+        {mayWrite(role, "turnaround-opened") && <ButtonLink to={`${to}/card-entry`}>{words.typeCard()}</ButtonLink>}
+        {!isAway && mayWrite(role, "item-robbed") && <ButtonLink to={`${to}/take-out`}>{words.takeItem()}</ButtonLink>}
         {(isOnDrill || (isHere && mayWrite(role, "drill-begun"))) && (
-          <ButtonLink to={`${to}/drill`}>{isOnDrill ? "The drill" : "Set aside for a drill"}</ButtonLink>
+          <ButtonLink to={`${to}/drill`}>{isOnDrill ? words.theDrill() : words.setAside()}</ButtonLink>
         )}
-        {mayWrite(role, "kit-renamed") && <ButtonLink to={`${to}/keep`}>Rename, move, retire</ButtonLink>}
+        {mayWrite(role, "kit-renamed") && <ButtonLink to={`${to}/keep`}>{words.keep()}</ButtonLink>}
       </ButtonRow>
     </div>
   );
@@ -48,6 +48,7 @@ export function KitActions({ at }: { readonly at: KitAtHand }) {
 
 /** The one thing that comes next, for gloved hands. */
 function NextAction({ at }: { readonly at: KitAtHand }) {
+  const words = useWords("kitPage");
   const { kit, view } = at;
   if (!mayWrite(view.me.role, "turnaround-opened")) return null;
   const to = `/kit/${kit.id}`;
@@ -55,11 +56,11 @@ function NextAction({ at }: { readonly at: KitAtHand }) {
   if (open) return <GoOnLink open={open} />;
   return kit.custody.kind === "away" ? (
     <ButtonLink kind="primary" to={`${to}/return`}>
-      Take it back
+      {words.takeBack()}
     </ButtonLink>
   ) : (
     <ButtonLink kind="primary" to={`${to}/turnaround`}>
-      Open for a turnaround
+      {words.openTurnaround()}
     </ButtonLink>
   );
 }

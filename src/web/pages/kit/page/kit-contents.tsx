@@ -1,4 +1,6 @@
 import { Section, Timestamp } from "#web/parts/index.ts";
+import type { Words } from "#words";
+import { useWords } from "#web/language/index.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
 import type { KitAtHand } from "#web/kit-view/at-hand.ts";
 import {
@@ -11,23 +13,26 @@ import {
   type ContentPlace,
 } from "./contents.ts";
 
-const COLUMNS: readonly Column<ContentLine>[] = [
-  { key: "item", head: "Item", cell: ({ item }) => item.name },
-  { key: "good", head: "Good", cell: (line) => <Good line={line} /> },
-  { key: "quantity", head: "Quantity", align: "figures", cell: (line) => <Quantity line={line} /> },
-  { key: "fitted", head: "Fitted", cell: ({ fitted }) => fitted && <Timestamp at={fitted} /> },
-  {
-    key: "printed",
-    head: "Printed",
-    cell: ({ printed, batch }) => <Printed printed={printed} batch={batch} />,
-  },
-];
+function columnsOf(words: Words["kitHistory"]): readonly Column<ContentLine>[] {
+  return [
+    { key: "item", head: words.item(), cell: ({ item }) => item.name },
+    { key: "good", head: words.good(), cell: (line) => <Good line={line} /> },
+    { key: "quantity", head: words.quantity(), align: "figures", cell: (line) => <Quantity line={line} /> },
+    { key: "fitted", head: words.fitted(), cell: ({ fitted }) => fitted && <Timestamp at={fitted} /> },
+    {
+      key: "printed",
+      head: words.printed(),
+      cell: ({ printed, batch }) => <Printed printed={printed} batch={batch} />,
+    },
+  ];
+}
 
 /** What is in the kit, place by place in the order in which it is stowed; what has a life first, the rest in a line. */
 export function KitContents({ at: { kit, pattern, view } }: { readonly at: KitAtHand }) {
+  const words = useWords("kitHistory");
   const places = contentsByPlace(kit, pattern, view.policy, view.today);
   return (
-    <Section id="contents" title="Contents">
+    <Section id="contents" title={words.contents()}>
       <div className="kit-contents">
         {places.map((place) => (
           <PlaceContents key={place.id} place={place} />
@@ -38,19 +43,20 @@ export function KitContents({ at: { kit, pattern, view } }: { readonly at: KitAt
 }
 
 function PlaceContents({ place: { name, lines } }: { readonly place: ContentPlace }) {
+  const words = useWords("kitHistory");
   const plain = lines.filter(isPlain);
   const dated = lines.filter((line) => !isPlain(line));
   return (
     <div className="kit-place">
       <h3>{name}</h3>
       {dated.length > 0 && (
-        <Table caption={name} isCaptionHidden columns={COLUMNS} rows={dated} rowKey={({ item }) => item.id} />
+        <Table caption={name} isCaptionHidden columns={columnsOf(words)} rows={dated} rowKey={({ item }) => item.id} />
       )}
       {plain.length > 0 && (
         <p>
-          {plain.some(({ quantity }) => quantity === undefined) && <span className="quiet">Not counted yet: </span>}
+          {plain.some(({ quantity }) => quantity === undefined) && <span className="quiet">{words.notCounted()} </span>}
           {plain.every(({ quantity }) => quantity !== undefined) && dated.length > 0 && (
-            <span className="quiet">And without a date: </span>
+            <span className="quiet">{words.withoutDate()} </span>
           )}
           {plain.map(sayPlain).join(", ")}.
         </p>
@@ -60,26 +66,24 @@ function PlaceContents({ place: { name, lines } }: { readonly place: ContentPlac
 }
 
 function Good({ line }: { readonly line: ContentLine }) {
-  const words = sayGood(line);
-  if (words === "") return null;
+  const words = useWords("kitHistory");
+  const said = sayGood(line, words);
+  if (said === "") return null;
   const isWrong = line.good === "unknown" || (line.daysLeft ?? 0) < 0;
-  const life = sayLife(line.item);
+  const life = sayLife(line.item, words);
   return (
     <>
-      <span className={isWrong ? "kit-wrong" : undefined}>{words}</span>
+      <span className={isWrong ? "kit-wrong" : undefined}>{said}</span>
       {line.item.life.kind !== "single-use" && <span className="quiet">, {life}</span>}
     </>
   );
 }
 
 function Quantity({ line: { item, quantity } }: { readonly line: ContentLine }) {
-  if (quantity === undefined) return <span className="quiet">not on record</span>;
+  const words = useWords("kitHistory");
+  if (quantity === undefined) return <span className="quiet">{words.notOnRecord()}</span>;
   if (quantity === item.quantity) return quantity;
-  return (
-    <span className="kit-wrong">
-      {quantity} of {item.quantity}
-    </span>
-  );
+  return <span className="kit-wrong">{words.someOf({ count: quantity, of: item.quantity })}</span>;
 }
 
 interface PrintedProps {

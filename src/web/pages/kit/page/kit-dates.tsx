@@ -1,7 +1,9 @@
-import { daysBetween, formatDate } from "#base";
+import { daysBetween } from "#base";
+import type { Words } from "#words";
+import { useWords } from "#web/language/index.ts";
 import { lapsesOf, type Lapse } from "#readiness";
 import { DatesToRead } from "./dates-to-read.tsx";
-import { EmptyState, sayCount, Section } from "#web/parts/index.ts";
+import { EmptyState, sayDate, Section } from "#web/parts/index.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
 import type { KitAtHand } from "#web/kit-view/at-hand.ts";
 import { sayDaysOff } from "./contents.ts";
@@ -12,19 +14,20 @@ const FIRST = 8;
 
 /** Everything dated that ends or limits the kit's standing, in order of day. */
 export function KitDates({ at }: { readonly at: KitAtHand }) {
+  const words = useWords("kitPage");
   const { kit, pattern, view } = at;
   const lapses = lapsesOf(kit, pattern, view.policy, { otherPatternVersions: [...view.patterns.values()] });
   return (
-    <Section id="dates" title="Dates in order">
+    <Section id="dates" title={words.datesInOrder()}>
       {lapses.length === 0 ? (
-        <EmptyState title="Nothing in this kit is dated" />
+        <EmptyState title={words.nothingDated()} />
       ) : (
-        <DateTable caption="Dates in order" lapses={lapses.slice(0, FIRST)} today={view.today} />
+        <DateTable caption={words.datesInOrder()} lapses={lapses.slice(0, FIRST)} today={view.today} />
       )}
       {lapses.length > FIRST && (
         <details className="kit-table">
-          <summary>{lapses.length - FIRST} later</summary>
-          <DateTable caption="Later dates" lapses={lapses.slice(FIRST)} today={view.today} />
+          <summary>{words.countLater({ count: lapses.length - FIRST })}</summary>
+          <DateTable caption={words.laterDates()} lapses={lapses.slice(FIRST)} today={view.today} />
         </details>
       )}
       <DatesToRead at={at} />
@@ -39,27 +42,34 @@ interface DateTableProps {
 }
 
 function DateTable({ caption, lapses, today }: DateTableProps) {
+  const words = useWords("kitPage");
+  const lineWords = useWords("kitLine");
   return (
     <Table
       caption={caption}
       isCaptionHidden
-      columns={columns(today)}
+      columns={columns(today, words, lineWords)}
       rows={lapses}
       rowKey={({ day, what }) => `${day} ${what}`}
     />
   );
 }
 
-function columns(today: string): readonly Column<Lapse>[] {
+function columns(today: string, words: Words["kitPage"], lineWords: Words["kitLine"]): readonly Column<Lapse>[] {
   return [
-    { key: "day", head: "Last good day", cell: ({ day }) => formatDate(day) },
-    { key: "left", head: "Left", cell: ({ day }) => <Left days={daysBetween(today, day)} /> },
-    { key: "what", head: "Then", cell: ({ what }) => what.charAt(0).toUpperCase() + what.slice(1) },
-    { key: "effect", head: "Which means", cell: ({ effect }) => sayEffect(effect) },
+    { key: "day", head: words.lastGoodDay(), cell: ({ day }) => sayDate(day) },
+    { key: "left", head: words.left(), cell: ({ day }) => <Left days={daysBetween(today, day)} /> },
+    { key: "what", head: words.whatThen(), cell: ({ what }) => what.charAt(0).toUpperCase() + what.slice(1) },
+    { key: "effect", head: words.whichMeans(), cell: ({ effect }) => sayEffect(effect, lineWords) },
   ];
 }
 
 function Left({ days }: { readonly days: number }) {
-  if (days < 0) return <span className="kit-wrong">Past for {sayCount(-days, "day")}</span>;
-  return days === 0 ? "Last day today" : sayDaysOff(days);
+  const words = useWords("kitPage");
+  if (days < 0) return <span className="kit-wrong">{words.pastFor({ count: -days })}</span>;
+  return days === 0 ? words.lastDayToday() : <DaysOff days={days} />;
+}
+
+function DaysOff({ days }: { readonly days: number }) {
+  return sayDaysOff(days, useWords("kitHistory"));
 }

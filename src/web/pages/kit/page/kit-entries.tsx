@@ -1,8 +1,10 @@
 import { useState } from "react";
+import type { Words } from "#words";
+import { useWords } from "#web/language/index.ts";
 import type { Entry } from "#log";
 import { strikeEntry } from "#station";
 import { doingOf, useRecorder, type HistoryLine } from "#web/device/index.ts";
-import { Button, ButtonRow, Section, sayCount, Timestamp } from "#web/parts/index.ts";
+import { Button, ButtonRow, sayInstant, Section, Timestamp } from "#web/parts/index.ts";
 import { ReceivedLate } from "#web/parts/notices/received-late.tsx";
 import { sayKind } from "#web/parts/words/entry-words.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
@@ -14,6 +16,7 @@ const PAGE = 15;
 
 /** Every line written about the kit, newest first: who, when, on which device; struck ones too. */
 export function KitEntries({ at }: { readonly at: KitAtHand }) {
+  const words = useWords("kitHistory");
   const recorder = useRecorder();
   const [withSteps, setWithSteps] = useState(false);
   const [page, setPage] = useState(0);
@@ -25,18 +28,18 @@ export function KitEntries({ at }: { readonly at: KitAtHand }) {
   return (
     <Section
       id="entries"
-      title="Entries"
-      beside={<span className="quiet">{sayCount(wanted.length, "line")}, newest first</span>}
+      title={words.entries()}
+      beside={<span className="quiet">{words.linesNewest({ count: wanted.length })}</span>}
     >
       <div>
         <Button isPressed={withSteps} onPress={() => turn(!withSteps)}>
-          Lines of turnarounds too
+          {words.withSteps()}
         </Button>
       </div>
       <Table
-        caption="Entries, newest first"
+        caption={words.entriesNewest()}
         isCaptionHidden
-        columns={columns(at, setStriking)}
+        columns={columns(at, setStriking, words)}
         rows={shown}
         rowKey={({ entry }) => entry.id}
       />
@@ -60,52 +63,58 @@ interface PagesProps {
 }
 
 function Pages({ page, count, onTurn }: PagesProps) {
+  const words = useWords("kitHistory");
   if (count < 2) return null;
   return (
     <ButtonRow>
       <Button isQuick isDisabled={page === 0} onPress={() => onTurn(page - 1)}>
-        Newer
+        {words.newer()}
       </Button>
       <Button isQuick isDisabled={page >= count - 1} onPress={() => onTurn(page + 1)}>
-        Older
+        {words.olderPage()}
       </Button>
-      <output className="kit-page-number tabular">
-        Page {page + 1} of {count}
-      </output>
+      <output className="kit-page-number tabular">{words.page({ page: page + 1, count })}</output>
     </ButtonRow>
   );
 }
 
-function columns(at: KitAtHand, onStrike: (entry: Entry) => void): readonly Column<HistoryLine>[] {
+function columns(
+  at: KitAtHand,
+  onStrike: (entry: Entry) => void,
+  words: Words["kitHistory"],
+): readonly Column<HistoryLine>[] {
   return [
-    { key: "what", head: "What", cell: (line) => <What at={at} line={line} /> },
-    { key: "when", head: "When", cell: (line) => <When line={line} /> },
-    { key: "who", head: "By", cell: ({ entry }) => nameOf(at.view, entry.by) },
-    { key: "device", head: "On", cell: ({ entry }) => deviceName(at, entry.device) },
-    { key: "strike", head: "Strike", cell: (line) => <Strike at={at} line={line} onStrike={onStrike} /> },
+    { key: "what", head: words.what(), cell: (line) => <What at={at} line={line} /> },
+    { key: "when", head: words.when(), cell: (line) => <When line={line} /> },
+    { key: "who", head: words.by(), cell: ({ entry }) => nameOf(at.view, entry.by) },
+    { key: "device", head: words.on(), cell: ({ entry }) => deviceName(at, entry.device, words) },
+    { key: "strike", head: words.strike(), cell: (line) => <Strike at={at} line={line} onStrike={onStrike} /> },
   ];
 }
 
 function What({ at, line: { entry, struck } }: { readonly at: KitAtHand; readonly line: HistoryLine }) {
+  const telling = useWords("telling");
   const told = tellEntry(entry, {
+    words: telling,
     pattern: at.pattern,
     places: at.view.places,
     kits: at.view.kits,
     people: at.view.people,
   });
-  const words = (
+  const words = useWords("kitHistory");
+  const said = (
     <>
       <strong>{sayKind(entry.kind)}</strong>
       {told !== "" && <span className="kit-told">: {told}</span>}
     </>
   );
-  if (!struck) return words;
+  if (!struck) return said;
   const { reason } = struck.body as { readonly reason: string };
   return (
     <>
-      <s>{words}</s>
+      <s>{said}</s>
       <span className="kit-struck">
-        Struck <Timestamp at={struck.at} /> by {nameOf(at.view, struck.by)}: {reason}
+        {words.struck({ at: sayInstant(struck.at), name: nameOf(at.view, struck.by), reason })}
       </span>
     </>
   );
@@ -127,16 +136,21 @@ interface StrikeProps {
 
 /** Offered to whoever may strike this line, as the station's rule says. */
 function Strike({ at, line: { entry, struck }, onStrike }: StrikeProps) {
+  const words = useWords("kitHistory");
   const may = strikeEntry(doingOf(at.view), entry, "asked").kind === "entry";
   if (struck || !may) return null;
   return (
-    <Button kind="quiet" label={`Strike: ${sayKind(entry.kind)}, ${entry.at}`} onPress={() => onStrike(entry)}>
-      Strike
+    <Button
+      kind="quiet"
+      label={words.strikeOf({ what: sayKind(entry.kind), at: entry.at })}
+      onPress={() => onStrike(entry)}
+    >
+      {words.strike()}
     </Button>
   );
 }
 
-function deviceName({ view }: KitAtHand, device: string): string {
-  if (device === view.device) return "this device";
+function deviceName({ view }: KitAtHand, device: string, words: Words["kitHistory"]): string {
+  if (device === view.device) return words.thisDevice();
   return view.devices.find(({ id }) => id === device)?.name ?? device;
 }

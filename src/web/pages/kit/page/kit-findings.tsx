@@ -1,4 +1,6 @@
 import { Link } from "wouter";
+import type { Words } from "#words";
+import { useWords } from "#web/language/index.ts";
 import type { Finding } from "#readiness";
 import { EmptyState, Section, Timestamp } from "#web/parts/index.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
@@ -9,19 +11,21 @@ import "#web/kit-view/findings.css";
 
 /** Open findings to tap, then the closed ones in a table. */
 export function KitFindings({ at }: { readonly at: KitAtHand }) {
+  const words = useWords("kitPage");
+  const lineWords = useWords("kitLine");
   const { kit, view } = at;
-  const open = listOpen([kit], view.patterns, view.today);
+  const open = listOpen([kit], view.patterns, view.today, lineWords);
   const closed = kit.findings.filter((finding) => finding.closed).toReversed();
   return (
-    <Section id="findings" title="Findings">
-      {open.length === 0 ? <EmptyState title="No open findings" /> : <FindingList findings={open} naming="item" />}
+    <Section id="findings" title={words.findings()}>
+      {open.length === 0 ? <EmptyState title={words.noFindings()} /> : <FindingList findings={open} naming="item" />}
       {closed.length > 0 && (
         <details className="kit-table">
-          <summary>{closed.length} closed</summary>
+          <summary>{words.countClosed({ count: closed.length })}</summary>
           <Table
-            caption="Closed findings"
+            caption={words.closedFindings()}
             isCaptionHidden
-            columns={columns(at)}
+            columns={columns(at, words, lineWords)}
             rows={closed}
             rowKey={({ id }) => id}
           />
@@ -31,17 +35,23 @@ export function KitFindings({ at }: { readonly at: KitAtHand }) {
   );
 }
 
-function columns({ kit, pattern, view }: KitAtHand): readonly Column<Finding>[] {
+function columns(
+  { kit, pattern, view }: KitAtHand,
+  words: Words["kitPage"],
+  lineWords: Words["kitLine"],
+): readonly Column<Finding>[] {
   return [
     {
       key: "what",
-      head: "Finding",
+      head: words.finding(),
       cell: (finding) => (
-        <Link to={`/findings?kit=${kit.id}&finding=${finding.id}`}>{nameFinding(finding, pattern).mode}</Link>
+        <Link to={`/findings?kit=${kit.id}&finding=${finding.id}`}>
+          {nameFinding(finding, pattern, lineWords).mode}
+        </Link>
       ),
     },
-    { key: "raised", head: "Raised", cell: ({ raised }) => <Timestamp at={raised.at} as="day" /> },
-    { key: "closed", head: "Closed", cell: ({ closed }) => closed && <Timestamp at={closed.at} as="day" /> },
-    { key: "by", head: "Proved by", cell: ({ closed }) => closed && nameOf(view, closed.by) },
+    { key: "raised", head: words.raised(), cell: ({ raised }) => <Timestamp at={raised.at} as="day" /> },
+    { key: "closed", head: words.closed(), cell: ({ closed }) => closed && <Timestamp at={closed.at} as="day" /> },
+    { key: "by", head: words.provedBy(), cell: ({ closed }) => closed && nameOf(view, closed.by) },
   ];
 }

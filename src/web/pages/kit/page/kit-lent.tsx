@@ -1,8 +1,10 @@
 import { sayLentOut, type KitState } from "#readiness";
+import type { Words } from "#words";
+import { useWords } from "#web/language/index.ts";
 import { mayWrite, settleLent } from "#station";
 import { useCarryOut } from "#web/device/index.ts";
 import { useState } from "react";
-import { Button, ButtonRow, ErrorBox, Notice, Timestamp, useDoing } from "#web/parts/index.ts";
+import { Button, ButtonRow, ErrorBox, Notice, sayDay, useDoing } from "#web/parts/index.ts";
 import { NumberField } from "#web/parts/fields/number-field.tsx";
 import { useRefused } from "#web/parts/fields/use-refused.ts";
 import type { KitAtHand } from "#web/kit-view/at-hand.ts";
@@ -16,12 +18,10 @@ export function KitLent({ at }: { readonly at: KitAtHand }) {
 }
 
 function OneOut({ at, out }: { readonly at: KitAtHand; readonly out: Out }) {
+  const words = useWords("kitPage");
   return (
     <Notice tone="attention" title={sayLentOut(out)}>
-      <p>
-        The kit came back on <Timestamp at={out.at} as="day" />
-        {out.isCounted ? " without it." : ", and nobody counted this."}
-      </p>
+      <p>{out.isCounted ? words.lentBack({ day: sayDay(out.at) }) : words.lentUncounted({ day: sayDay(out.at) })}</p>
       {/* Settled in part, what was typed of it is no longer what is meant. */}
       {mayWrite(at.view.me.role, "lent-settled") && <Settling key={out.count} at={at} out={out} />}
     </Notice>
@@ -30,6 +30,7 @@ function OneOut({ at, out }: { readonly at: KitAtHand; readonly out: Out }) {
 
 /** All of it at once, or the part of it that is typed. */
 function Settling({ at, out }: { readonly at: KitAtHand; readonly out: Out }) {
+  const words = useWords("kitPage");
   const carryOut = useCarryOut();
   const doing = useDoing();
   const refused = useRefused();
@@ -38,12 +39,13 @@ function Settling({ at, out }: { readonly at: KitAtHand; readonly out: Out }) {
     const body = { returned: out.entry, name: out.name, how, ...(part !== undefined && { count: part }) };
     void doing.run(() => carryOut((now) => settleLent(now, at.kit, body)));
   };
-  const many = part !== undefined && part < out.count ? `${part} of ${out.count}` : undefined;
+  const some = part !== undefined && part < out.count ? part : undefined;
+  const [here, givenUp] = [sayHere(out, some, words), sayGivenUp(out, some, words)];
   return (
     <>
       {out.count > 1 && (
         <NumberField
-          label={`${out.name}: how many of ${out.count}, if not all?`}
+          label={words.howManyIfNotAll({ name: out.name, count: out.count })}
           least={1}
           most={out.count}
           value={part}
@@ -53,35 +55,33 @@ function Settling({ at, out }: { readonly at: KitAtHand; readonly out: Out }) {
           }}
         />
       )}
-      <ErrorBox error={doing.error} title="Not written down" />
+      <ErrorBox error={doing.error} title={words.notWritten()} />
       <ButtonRow>
         <Button
           isDisabled={refused.isAny}
           isBusy={doing.isBusy}
-          label={`${sayHere(out, many)}: ${out.name}`}
+          label={words.ofThing({ what: here, name: out.name })}
           onPress={() => settle("came-back")}
         >
-          {sayHere(out, many)}
+          {here}
         </Button>
         <Button
           isDisabled={refused.isAny}
           isBusy={doing.isBusy}
-          label={`${sayGivenUp(out, many)}: ${out.name}`}
+          label={words.ofThing({ what: givenUp, name: out.name })}
           onPress={() => settle("given-up")}
         >
-          {sayGivenUp(out, many)}
+          {givenUp}
         </Button>
       </ButtonRow>
     </>
   );
 }
 
-function sayHere({ count }: Out, many: string | undefined): string {
-  if (many !== undefined) return `${many} ${many.startsWith("1 ") ? "is" : "are"} here`;
-  return count === 1 ? "It is here" : `All ${count} are here`;
+function sayHere({ count }: Out, part: number | undefined, words: Words["kitPage"]): string {
+  return part === undefined ? words.allHere({ count }) : words.someHere({ part, count });
 }
 
-function sayGivenUp({ count }: Out, many: string | undefined): string {
-  if (many !== undefined) return `Give ${many} up`;
-  return count === 1 ? "Give it up" : `Give all ${count} up`;
+function sayGivenUp({ count }: Out, part: number | undefined, words: Words["kitPage"]): string {
+  return part === undefined ? words.giveUp({ count }) : words.giveSomeUp({ part, count });
 }

@@ -1,4 +1,6 @@
 import { usePreferences } from "#web/theme/index.ts";
+import type { Words } from "#words";
+import { useWords } from "#web/language/index.ts";
 import { Link } from "wouter";
 import { measuredTrends, trendsOf, type Trend } from "#readiness";
 import { TrendChart } from "#web/drawing/trend-chart.tsx";
@@ -12,16 +14,17 @@ import { isTaken, limitsOf, sayTrend, wordsOfTrend } from "./trend-words.ts";
 
 /** How starts, primes and deliveries have gone over the years, against the pattern's limits. */
 export function KitRuns({ at }: { readonly at: KitAtHand }) {
+  const words = useWords("kitHistory");
   const measured = measuredTrends(at.kit, at.pattern);
   const taken = trendsOf(at.kit).filter((trend) => isTaken(trend, at.pattern));
   const trends = [...taken, ...measured];
   const isNone = at.kit.runs.length === 0 && measured.every(({ points }) => points.length === 0);
   return (
-    <Section id="runs" title="Runs">
+    <Section id="runs" title={words.runs()}>
       {!at.kit.retired && <KitStart at={at} />}
       {isNone ? (
-        <EmptyState title="Nothing was counted or timed yet">
-          <p>Starts, prime and delivery are taken down in the run of a turnaround, and from the sheet of a casualty.</p>
+        <EmptyState title={words.nothingCounted()}>
+          <p>{words.nothingCountedMore()}</p>
         </EmptyState>
       ) : (
         <div className="kit-trends">
@@ -36,11 +39,13 @@ export function KitRuns({ at }: { readonly at: KitAtHand }) {
 }
 
 function KitTrend({ trend, at: { view, kit, pattern } }: { readonly trend: Trend; readonly at: KitAtHand }) {
+  const words = useWords("kitHistory");
   const { units } = usePreferences();
-  const { title, reading: readingIn, say: sayIn, sayTick } = wordsOfTrend(trend.what);
+  const trendWords = useWords("trends");
+  const { title, reading: readingIn, say: sayIn, sayTick } = wordsOfTrend(trend.what, trendWords);
   const reading = readingIn(units);
   const say = (value: number) => sayIn(value, units);
-  const sentence = sayTrend(trend, units);
+  const sentence = sayTrend(trend, units, trendWords);
   return (
     <div className="kit-trend">
       <h3>{title}</h3>
@@ -49,19 +54,19 @@ function KitTrend({ trend, at: { view, kit, pattern } }: { readonly trend: Trend
       {trend.points.length > 0 && (
         <>
           <TrendChart
-            label={`${reading}. ${sentence} All in the table below.`}
+            label={words.chartOf({ reading, sentence })}
             reading={reading}
             points={trend.points}
-            limits={limitsOf(trend.what, pattern, units)}
+            limits={limitsOf(trend.what, pattern, units, trendWords)}
             say={say}
             sayTick={sayTick && ((value) => sayTick(value, units))}
           />
           <details className="kit-table">
-            <summary>{title} as a table</summary>
+            <summary>{words.asTable({ title })}</summary>
             <Table
               caption={reading}
               isCaptionHidden
-              columns={columns(kit.id, say)}
+              columns={columns(kit.id, say, words)}
               rows={trend.points.toReversed()}
               rowKey={({ turnaround, casualty, at }) => `${turnaround ?? casualty?.id} ${at}`}
             />
@@ -72,18 +77,22 @@ function KitTrend({ trend, at: { view, kit, pattern } }: { readonly trend: Trend
   );
 }
 
-function columns(kit: string, say: (value: number) => string): readonly Column<Trend["points"][number]>[] {
+function columns(
+  kit: string,
+  say: (value: number) => string,
+  words: Words["kitHistory"],
+): readonly Column<Trend["points"][number]>[] {
   return [
     {
       key: "when",
-      head: "Run",
+      head: words.run(),
       cell: ({ at, turnaround, casualty }) => (
         <Link to={casualty ? `/casualty/${casualty.id}` : `/kit/${kit}/turnaround/${turnaround}/record`}>
           <Timestamp at={at} as="day" />
-          {casualty && `, on ${casualty.name}`}
+          {casualty && words.onCasualty({ name: casualty.name })}
         </Link>
       ),
     },
-    { key: "value", head: "Reading", align: "figures", cell: ({ value }) => say(value) },
+    { key: "value", head: words.reading(), align: "figures", cell: ({ value }) => say(value) },
   ];
 }

@@ -1,43 +1,47 @@
 import { sayDuration } from "#words";
+import { useWords } from "#web/language/index.ts";
 import { watchesOf, type Standing } from "#readiness";
 import type { KitAtHand } from "#web/kit-view/at-hand.ts";
 import { sayDayAhead } from "#web/kit-view/board-words.ts";
 
 /** What a kit is good for: every reason, its limits, the day that ends it, and what would restore it. */
 export function KitStanding({ standing, at }: { readonly standing: Standing; readonly at: KitAtHand }) {
+  const words = useWords("kitPage");
+  const lineWords = useWords("kitLine");
   const { because, limits, lapse, restore } = standing;
   const { today } = at.view;
   return (
     <div className="kit-standing">
       {lapse && (
         <p className="kit-until">
-          Until {sayDayAhead(lapse.day, today)}: {lapse.what}.
+          {lineWords.until({ day: sayDayAhead(lapse.day, today, lineWords), what: lapse.what })}.
         </p>
       )}
       <Reasons because={because} />
       {limits.length > 0 && (
         <dl className="kit-limits">
-          <dt>{limits.length === 1 ? "Limit" : "Limits"}</dt>
+          <dt>{words.limit({ count: limits.length })}</dt>
           {limits.map((limit) => (
             <dd key={limit}>{limit}</dd>
           ))}
         </dl>
       )}
       <Restore restore={restore} />
-      <Watched words={watchesOf(at.kit, at.pattern)} />
+      <Watched list={watchesOf(at.kit, at.pattern)} />
     </div>
   );
 }
 
 /** What still holds and is going the wrong way. */
-function Watched({ words }: { readonly words: readonly string[] }) {
-  if (words.length === 0) return null;
+function Watched({ list }: { readonly list: readonly string[] }) {
+  const words = useWords("kitPage");
+  if (list.length === 0) return null;
   return (
     <div className="kit-restore">
       <p>
-        <strong>To watch</strong>
+        <strong>{words.toWatch()}</strong>
       </p>
-      <List words={words} label="To watch" />
+      <List list={list} label={words.toWatch()} />
     </div>
   );
 }
@@ -46,53 +50,57 @@ function Watched({ words }: { readonly words: readonly string[] }) {
 const SHOWN = 5;
 
 function Reasons({ because }: Pick<Standing, "because">) {
+  const words = useWords("kitPage");
   const [first, ...others] = because.map(({ text }) => text);
   return (
     <div className="kit-restore">
       <p className="kit-first">{first}</p>
-      <FoldedList words={others} label="Other reasons" />
+      <FoldedList list={others} label={words.otherReasons()} />
     </div>
   );
 }
 
 function Restore({ restore: { what, minutes } }: Pick<Standing, "restore">) {
+  const words = useWords("kitPage");
   if (what.length === 0) return null;
   return (
     <div className="kit-restore">
       <p>
-        <strong>To restore it</strong>
-        {minutes > 0 && `, about ${sayDuration(60 * minutes, "needed")}`}
+        <strong>
+          {minutes > 0 ? words.toRestoreIn({ duration: sayDuration(60 * minutes, "needed") }) : words.toRestore()}
+        </strong>
       </p>
-      <FoldedList words={what} label="To restore it" />
+      <FoldedList list={what} label={words.toRestore()} />
     </div>
   );
 }
 
 interface FoldedListProps {
-  readonly words: readonly string[];
+  readonly list: readonly string[];
   readonly label: string;
 }
 
 /** The first few, and the rest on asking. */
-function FoldedList({ words, label }: FoldedListProps) {
-  if (words.length === 0) return null;
+function FoldedList({ list, label }: FoldedListProps) {
+  const words = useWords("kitPage");
+  if (list.length === 0) return null;
   return (
     <>
-      <List words={words.slice(0, SHOWN)} label={label} />
-      {words.length > SHOWN && (
+      <List list={list.slice(0, SHOWN)} label={label} />
+      {list.length > SHOWN && (
         <details className="kit-table">
-          <summary>And {words.length - SHOWN} more</summary>
-          <List words={words.slice(SHOWN)} label={`${label}, more`} />
+          <summary>{words.andMore({ count: list.length - SHOWN })}</summary>
+          <List list={list.slice(SHOWN)} label={words.labelMore({ label })} />
         </details>
       )}
     </>
   );
 }
 
-function List({ words, label }: FoldedListProps) {
+function List({ list, label }: FoldedListProps) {
   return (
     <ul className="kit-reasons" aria-label={label}>
-      {words.map((one) => (
+      {list.map((one) => (
         <li key={one}>{one}</li>
       ))}
     </ul>

@@ -1,6 +1,8 @@
 import { Link } from "wouter";
-import { turnaroundsNewestFirst, type Turnaround } from "#readiness";
-import { ButtonLink, ButtonRow, EmptyState, sayCount, Section, Timestamp } from "#web/parts/index.ts";
+import type { Words } from "#words";
+import { useWords } from "#web/language/index.ts";
+import { turnaroundsNewestFirst, type KitState, type Turnaround } from "#readiness";
+import { ButtonLink, ButtonRow, EmptyState, sayInstant, Section, Timestamp } from "#web/parts/index.ts";
 import { PaperLink } from "#web/parts/paper-link.tsx";
 import { Table, type Column } from "#web/parts/table.tsx";
 import { nameOf, type KitAtHand } from "#web/kit-view/at-hand.ts";
@@ -11,26 +13,27 @@ const FIRST = 5;
 
 /** Every turnaround, newest first, each with its record on screen and on paper. */
 export function KitTurnarounds({ at }: { readonly at: KitAtHand }) {
+  const words = useWords("kitHistory");
   const all = turnaroundsNewestFirst(at.kit);
   return (
-    <Section id="turnarounds" title="Turnarounds">
+    <Section id="turnarounds" title={words.turnarounds()}>
       {all.length === 0 ? (
-        <EmptyState title="None yet">
-          <p>A new kit needs one whole turnaround before it can stand ready.</p>
+        <EmptyState title={words.noneYet()}>
+          <p>{words.noneYetMore()}</p>
         </EmptyState>
       ) : (
-        <TurnaroundTable at={at} caption="Turnarounds, newest first" rows={all.slice(0, FIRST)} />
+        <TurnaroundTable at={at} caption={words.turnaroundsNewest()} rows={all.slice(0, FIRST)} />
       )}
       <ToldTurnarounds at={at} />
       {all.length > FIRST && (
         <details className="kit-table">
-          <summary>{all.length - FIRST} older</summary>
-          <TurnaroundTable at={at} caption="Older turnarounds" rows={all.slice(FIRST)} />
+          <summary>{words.older({ count: all.length - FIRST })}</summary>
+          <TurnaroundTable at={at} caption={words.olderTurnarounds()} rows={all.slice(FIRST)} />
         </details>
       )}
       <ButtonRow>
-        <ButtonLink to={`/pattern/${at.pattern.id}`}>What its pattern&apos;s checks found</ButtonLink>
-        <ButtonLink to={`/pattern/${at.pattern.id}/lives?kit=${at.kit.id}`}>How long its things last</ButtonLink>
+        <ButtonLink to={`/pattern/${at.pattern.id}`}>{words.checksFound()}</ButtonLink>
+        <ButtonLink to={`/pattern/${at.pattern.id}/lives?kit=${at.kit.id}`}>{words.howLong()}</ButtonLink>
       </ButtonRow>
     </Section>
   );
@@ -38,26 +41,34 @@ export function KitTurnarounds({ at }: { readonly at: KitAtHand }) {
 
 /** What a sheet or a book tells of the time before this log. */
 function ToldTurnarounds({ at: { kit, view } }: { readonly at: KitAtHand }) {
+  const words = useWords("kitHistory");
   const told = (kit.told ?? []).toSorted((one, other) => (one.day < other.day ? 1 : -1));
   if (told.length === 0) return null;
   return (
     <details className="kit-table">
-      <summary>{sayCount(told.length, "turnaround")} told of, before this log</summary>
-      <p>Statements, not proofs: no kit is ready by them.</p>
-      <ul className="kit-reasons" aria-label="Turnarounds told of">
-        {told.map(({ entry, day, doneBy, result, note, sheet, by }) => (
+      <summary>{words.told({ count: told.length })}</summary>
+      <p>{words.toldMore()}</p>
+      <ul className="kit-reasons" aria-label={words.toldList()}>
+        {told.map(({ entry, sheet, by, ...one }) => (
           <li key={entry}>
-            <strong>{writePrinted(day)}</strong>
-            {[doneBy && ` by ${doneBy}`, result && `: ${result}`].filter(Boolean).join("")}
-            {note !== undefined && `. ${note}`}{" "}
+            {sayTold(one, words)}{" "}
             <span className="quiet">
-              {saySheet(sheet) ?? "told"}, taken in by {nameOf(view, by)}
+              {words.takenIn({ sheet: saySheet(sheet) ?? words.toldBy(), name: nameOf(view, by) })}
             </span>
           </li>
         ))}
       </ul>
     </details>
   );
+}
+
+type Told = Pick<NonNullable<KitState["told"]>[number], "day" | "doneBy" | "result" | "note">;
+
+function sayTold({ day, doneBy, result, note }: Told, words: Words["kitHistory"]): string {
+  const date = writePrinted(day);
+  const done = doneBy ? words.doneBy({ day: date, name: doneBy }) : date;
+  const what = result ? words.resultOf({ what: done, result }) : done;
+  return note === undefined ? what : words.noteOf({ what, note });
 }
 
 interface TurnaroundTableProps {
@@ -67,61 +78,60 @@ interface TurnaroundTableProps {
 }
 
 function TurnaroundTable({ at, caption, rows }: TurnaroundTableProps) {
-  return <Table caption={caption} isCaptionHidden columns={columns(at)} rows={rows} rowKey={({ id }) => id} />;
+  const words = useWords("kitHistory");
+  return <Table caption={caption} isCaptionHidden columns={columns(at, words)} rows={rows} rowKey={({ id }) => id} />;
 }
 
-function columns({ kit, view }: KitAtHand): readonly Column<Turnaround>[] {
+function columns({ kit, view }: KitAtHand, words: Words["kitHistory"]): readonly Column<Turnaround>[] {
   return [
     {
       key: "opened",
-      head: "Opened",
+      head: words.opened(),
       cell: ({ id, opened }) => (
         <Link to={`/kit/${kit.id}/turnaround/${id}/record`}>
           <Timestamp at={opened.at} />
         </Link>
       ),
     },
-    { key: "why", head: "Why", cell: ({ because }) => WHY[because] ?? because },
-    { key: "by", head: "By", cell: ({ opened }) => nameOf(view, opened.by) },
-    { key: "closed", head: "Closed", cell: ({ closed }) => <Closed closed={closed} /> },
+    { key: "why", head: words.why(), cell: ({ because }) => sayWhy(because, words) },
+    { key: "by", head: words.by(), cell: ({ opened }) => nameOf(view, opened.by) },
+    { key: "closed", head: words.closed(), cell: ({ closed }) => <Closed closed={closed} /> },
     {
       key: "paper",
-      head: "Paper",
+      head: words.paper(),
       cell: ({ id, opened }) => (
         <PaperLink
           look="quiet"
           href={`/api/paper/turnaround/${kit.id}/${id}.pdf`}
           name={`turnaround-${opened.at.slice(0, 10)}`}
-          label={`PDF of the turnaround of ${opened.at}`}
+          label={words.pdfOf({ at: opened.at })}
         >
-          PDF
+          {words.pdf()}
         </PaperLink>
       ),
     },
   ];
 }
 
-const WHY: Readonly<Record<string, string>> = {
-  routine: "Routine",
-  returned: "Back from a vessel",
-  finding: "To put a finding right",
-  seal: "The seal",
-  lapse: "Something runs out",
-};
+const WHY: ReadonlyMap<string, "routine" | "returned" | "finding" | "becauseSeal" | "lapse"> = new Map([
+  ["routine", "routine"],
+  ["returned", "returned"],
+  ["finding", "finding"],
+  ["seal", "becauseSeal"],
+  ["lapse", "lapse"],
+]);
 
-const HOW = { sealed: "sealed", grounded: "as grounded", "set-aside": "set aside" } as const;
+function sayWhy(because: string, words: Words["kitHistory"]): string {
+  const key = WHY.get(because);
+  return key ? words[key]() : because;
+}
+
+const HOW = { sealed: "closedSealed", grounded: "closedGrounded", "set-aside": "closedAside" } as const;
 
 function Closed({ closed }: { readonly closed: Turnaround["closed"] | undefined }) {
-  if (!closed) return <strong>Open now</strong>;
-  return (
-    <>
-      <Timestamp at={closed.at} />, {HOW[closed.how]}
-      {closed.seal !== undefined && (
-        <>
-          {" "}
-          with <span className="tabular">{closed.seal}</span>
-        </>
-      )}
-    </>
-  );
+  const words = useWords("kitHistory");
+  if (!closed) return <strong>{words.openNow()}</strong>;
+  const at = sayInstant(closed.at);
+  if (closed.seal !== undefined) return words.closedSealedWith({ at, seal: closed.seal });
+  return words[HOW[closed.how]]({ at });
 }

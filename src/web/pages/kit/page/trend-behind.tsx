@@ -1,4 +1,5 @@
 import { usePreferences } from "#web/theme/index.ts";
+import { useWords } from "#web/language/index.ts";
 import { stepOfCheck } from "#kit";
 import type { Trend } from "#readiness";
 import { findingsByMode, trendSignal, type TrendCause } from "#station";
@@ -13,6 +14,8 @@ interface WhatIsBehindProps {
 
 /** Of a trend that gets worse: since when, the likeliest items, and the check that would tell. Nothing of any other. */
 export function WhatIsBehind({ trend, at: { view, kit, pattern } }: WhatIsBehindProps) {
+  const words = useWords("kitHistory");
+  const trendWords = useWords("trends");
   const { units } = usePreferences();
   const signal = useMemo(() => {
     const found = findingsByMode([...view.kits, ...view.retired], kit.pattern);
@@ -22,19 +25,19 @@ export function WhatIsBehind({ trend, at: { view, kit, pattern } }: WhatIsBehind
   return (
     <>
       <p>
-        <strong>{saySince(signal, units)}</strong>
+        <strong>{saySince(signal, units, trendWords)}</strong>
       </p>
       {signal.likely.length > 0 && (
         <details className="kit-table" open>
-          <summary>What may be behind it, and what would tell</summary>
+          <summary>{words.behind()}</summary>
           <ul className="kit-behind">
             {signal.likely.map((cause) => (
               <li key={cause.mode.id}>
-                {sayCause(cause)}. <Telling cause={cause} pattern={pattern} />
+                {sayCause(cause, trendWords)}. <Telling cause={cause} pattern={pattern} />
               </li>
             ))}
           </ul>
-          <p className="quiet">{sayCauseBasis(signal)}</p>
+          <p className="quiet">{sayCauseBasis(signal, trendWords)}</p>
         </details>
       )}
     </>
@@ -49,13 +52,9 @@ function Telling({
   readonly cause: TrendCause;
   readonly pattern: KitAtHand["pattern"];
 }) {
+  const words = useWords("kitHistory");
   const [check] = checks;
-  if (!check) return <>No check of the pattern would tell.</>;
+  if (!check) return words.noCheckTells();
   const step = stepOfCheck(pattern, check.id);
-  return (
-    <>
-      {step && `Line ${step.line}: `}
-      {check.ask}
-    </>
-  );
+  return step ? words.lineCheck({ line: step.line, ask: check.ask }) : check.ask;
 }

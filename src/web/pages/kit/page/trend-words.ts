@@ -1,11 +1,13 @@
 import { formatNumber, type UnitSystem } from "#base";
-import { sayVolume, volumeFigure } from "#words";
+import { sayVolume, volumeFigure, type Words } from "#words";
 import { allSteps, type Pattern } from "#kit";
 import { sayChange, trendLimit, type Trend } from "#readiness";
 import type { TrendLimit } from "#web/drawing/trend-scales.ts";
 import type { TrendCause, TrendSignal } from "#station";
-import { sayCount } from "#web/parts/words/say-count.ts";
+
 import { sayDay } from "#web/parts/words/say-time.ts";
+
+type TrendsWords = Words["trends"];
 
 /** A trend as it is shown: its name, its axis, its unit and how a reading is said. */
 export interface TrendWords {
@@ -17,40 +19,50 @@ export interface TrendWords {
 }
 
 /** Each trend in words. */
-export const TREND_WORDS = {
-  pulls: {
-    title: "Pulls to start",
-    reading: () => "Pulls to the first start",
-    say: (value: number) => sayCount(value, "pull"),
-  },
-  prime: {
-    title: "Prime",
-    reading: () => "Seconds from first stroke to water",
-    say: (value: number) => `${Math.round(value)} s`,
-  },
-  fuel: {
-    title: "Fuel burnt in a run",
-    reading: (units) => `${units === "us" ? "US quarts" : "Litres"} of fuel burnt in the run`,
+const TREND_WORDS = {
+  pulls: (words) => ({
+    title: words.pulls(),
+    reading: words.pullsAxis,
+    say: (count) => words.sayPulls({ count }),
+  }),
+  prime: (words) => ({
+    title: words.prime(),
+    reading: words.primeAxis,
+    say: sayPrimed,
+  }),
+  fuel: (words) => ({
+    title: words.fuel(),
+    reading: (units) => (units === "us" ? words.fuelAxisUs() : words.fuelAxis()),
     say: (value, units) => sayVolume(value, "fuel", units),
     sayTick: (value, units) => volumeFigure(value, "fuel", units, 2),
-  },
-  water: {
-    title: "Water found in the case",
-    reading: (units) => `${units === "us" ? "US fluid ounces" : "Millilitres"} of water found in the case`,
+  }),
+  water: (words) => ({
+    title: words.water(),
+    reading: (units) => (units === "us" ? words.waterAxisUs() : words.waterAxis()),
     say: (value, units) => sayVolume(value, "drops", units),
     sayTick: (value, units) => volumeFigure(value, "drops", units, 2),
-  },
-  delivery: {
-    title: "Delivery",
-    reading: () => "Measured flow over expected flow",
-    say: (value: number) => `${formatNumber(value * 100, 3)} %`,
-    sayTick: (value: number) => `${Math.round(value * 100)} %`,
-  },
-} satisfies Readonly<Record<Trend["what"], TrendWords>>;
+  }),
+  delivery: (words) => ({
+    title: words.delivery(),
+    reading: words.deliveryAxis,
+    say: sayShare,
+    sayTick: (value) => `${Math.round(value * 100)} %`,
+  }),
+} satisfies Readonly<Record<Trend["what"], (words: TrendsWords) => TrendWords>>;
+
+/** Seconds to water. */
+export function sayPrimed(seconds: number): string {
+  return `${Math.round(seconds)} s`;
+}
+
+/** A measured flow as a share of the expected one. */
+export function sayShare(ratio: number): string {
+  return `${formatNumber(ratio * 100, 3)} %`;
+}
 
 /** What a trend is called and how it is told. */
-export function wordsOfTrend(what: Trend["what"]): TrendWords {
-  return TREND_WORDS[what];
+export function wordsOfTrend(what: Trend["what"], words: TrendsWords): TrendWords {
+  return TREND_WORDS[what](words);
 }
 
 /** Whether kits of a pattern have readings of it: no pulls where there is no cord, no prime where nothing is primed. */
@@ -60,51 +72,61 @@ export function isTaken({ what, points }: Trend, pattern: Pattern): boolean {
 }
 
 /** The lines that the pattern holds a trend to. */
-export function limitsOf(what: Trend["what"], pattern: Pattern, units: UnitSystem): readonly TrendLimit[] {
-  if (what === "delivery") return proofLimits(pattern);
+export function limitsOf(
+  what: Trend["what"],
+  pattern: Pattern,
+  units: UnitSystem,
+  words: TrendsWords,
+): readonly TrendLimit[] {
+  if (what === "delivery") return proofLimits(pattern, words);
   const most = trendLimit(what, pattern);
   if (most === undefined) return [];
-  return [{ value: most, label: `At most ${wordsOfTrend(what).say(most, units)}` }];
+  return [{ value: most, label: words.atMost({ value: wordsOfTrend(what, words).say(most, units) }) }];
 }
 
-function proofLimits({ hydraulics }: Pattern): readonly TrendLimit[] {
+function proofLimits({ hydraulics }: Pattern, words: TrendsWords): readonly TrendLimit[] {
   if (!hydraulics) return [];
   const { grounds, notes } = hydraulics.proof;
-  const { say } = TREND_WORDS.delivery;
+
   return [
-    { value: notes, label: `Noted below ${say(notes)}` },
-    { value: grounds, label: `Grounded below ${say(grounds)}` },
+    { value: notes, label: words.notedBelow({ value: sayShare(notes) }) },
+    { value: grounds, label: words.groundedBelow({ value: sayShare(grounds) }) },
   ];
 }
 
 /** A trend in a few sentences: the last reading, between what they have been since when, and how they move. */
-export function sayTrend(trend: Trend, units: UnitSystem): string {
+export function sayTrend(trend: Trend, units: UnitSystem, words: TrendsWords): string {
   const { what, points } = trend;
-  const say = (value: number) => wordsOfTrend(what).say(value, units);
+  const say = (value: number) => wordsOfTrend(what, words).say(value, units);
   const [first, last] = [points[0], points.at(-1)];
-  if (!first || !last) return "None measured yet.";
-  const ending = `Last ${say(last.value)}, on ${sayDay(last.at)}.`;
-  if (points.length === 1) return `${ending} It is the only one.`;
+  if (!first || !last) return words.noneMeasured();
+  const ending = { value: say(last.value), day: sayDay(last.at) };
+  if (points.length === 1) return words.onlyOne(ending);
   const values = points.map(({ value }) => value);
   const [least, most] = [Math.min(...values), Math.max(...values)];
-  const between = least === most ? `always ${say(least)}` : `from ${say(least)} to ${say(most)}`;
-  return `${ending} ${points.length} since ${sayDay(first.at)}, ${between}. ${sayChange(trend, units)}`;
+  const told = {
+    ...ending,
+    count: points.length,
+    first: sayDay(first.at),
+    least: say(least),
+    change: sayChange(trend, units),
+  };
+  return least === most ? words.always(told) : words.between({ ...told, most: say(most) });
 }
 
 /** Since when, and what it was before and is now. */
-export function saySince({ what, since, before, after }: TrendSignal, units: UnitSystem): string {
+export function saySince({ what, since, before, after }: TrendSignal, units: UnitSystem, words: TrendsWords): string {
   const say = (value: number) =>
-    what === "pulls" ? `${formatNumber(value, 2)} pulls` : wordsOfTrend(what).say(value, units);
-  return `Since about ${sayDay(since)}: ${say(after)} rather than ${say(before)}, in the middle.`;
+    what === "pulls" ? words.somePulls({ count: formatNumber(value, 2) }) : wordsOfTrend(what, words).say(value, units);
+  return words.since({ day: sayDay(since), after: say(after), before: say(before) });
 }
 
 /** An item and what may be wrong with it, with how likely that is among the causes named. */
-export function sayCause({ mode, chance }: TrendCause): string {
-  return `${mode.name}: about ${Math.max(1, Math.round(10 * chance))} in 10`;
+export function sayCause({ mode, chance }: TrendCause, words: TrendsWords): string {
+  return words.cause({ mode: mode.name, tenths: Math.max(1, Math.round(10 * chance)) });
 }
 
 /** What the chances rest on. */
-export function sayCauseBasis({ findings }: TrendSignal): string {
-  if (findings === 0) return "The chances are the pattern's judgement; no finding bears on them yet.";
-  return `The chances are the pattern's judgement and ${sayCount(findings, "finding")} on kits of it.`;
+export function sayCauseBasis({ findings }: TrendSignal, words: TrendsWords): string {
+  return findings === 0 ? words.basisNone() : words.basis({ count: findings });
 }

@@ -1,5 +1,6 @@
 import { useState } from "react";
 import { useDeviceState, useThisDevice } from "#web/device/index.ts";
+import { useWords } from "#web/language/index.ts";
 import { Button, ButtonRow, ConfirmDialog, ErrorBox, Notice, Section, useDoing } from "#web/parts/index.ts";
 import { LineTable } from "../line-table.tsx";
 
@@ -7,35 +8,33 @@ import { LineTable } from "../line-table.tsx";
 export function HandedLines() {
   const state = useDeviceState();
   const device = useThisDevice();
+  const words = useWords("outboxOther");
   const doing = useDoing();
   const [isAsking, setAsking] = useState(false);
   if (state.kind !== "signed-in" || state.handed.length === 0) return null;
   const drop = () =>
     doing.run(async () => (await device.held.sheets()).drop(state.handed)).then(() => setAsking(false));
   return (
-    <Section title="From other devices">
-      <p>
-        Taken by code or file. They are not proved: the station takes each from the device that wrote it, and then it
-        goes from here by itself. Bring that device to a network.
-      </p>
-      <LineTable lines={state.handed} caption="Lines from other devices" />
+    <Section title={words.handed()}>
+      <p>{words.handedMore()}</p>
+      <LineTable lines={state.handed} caption={words.handedLines()} />
       {state.sitting.person.role === "administrator" && <TakeIn />}
       <ButtonRow>
         <Button tone="grave" onPress={() => setAsking(true)}>
-          Remove them from this device
+          {words.removeHanded()}
         </Button>
       </ButtonRow>
-      <ErrorBox error={doing.error} title="Not removed" />
+      <ErrorBox error={doing.error} title={words.notRemoved()} />
       <ConfirmDialog
-        title="Remove the lines of other devices?"
+        title={words.removeHandedAsk()}
         isOpen={isAsking}
         onClose={() => setAsking(false)}
         onConfirm={() => void drop()}
-        confirm="Remove them here"
+        confirm={words.removeHandedDo()}
         tone="grave"
         isBusy={doing.isBusy}
       >
-        <p>They do not count here any more. Where their own device is lost too, they are gone.</p>
+        <p>{words.removeHandedMore()}</p>
       </ConfirmDialog>
     </Section>
   );
@@ -44,24 +43,22 @@ export function HandedLines() {
 /** Where the device that wrote them is lost: somebody's decision, and the log says whose. */
 function TakeIn() {
   const device = useThisDevice();
+  const words = useWords("outboxOther");
   const doing = useDoing();
   const take = async () => {
     const reply = await device.held.takeHandedByWord();
     if (reply.kind === "refused") throw new Error(`${reply.problem.message} ${reply.problem.remedy}`);
-    if (reply.kind === "unreachable") throw new Error(`The station was not reached: ${reply.because}.`);
+    if (reply.kind === "unreachable") throw new Error(words.notReached({ because: reply.because }));
   };
   return (
-    <Notice title="The device that wrote them is lost or broken?">
-      <p>
-        You may say that they are genuine. The station then takes them under their writers' names, and its log says for
-        good that you said so. If that device comes after all, what it has of them is the same or is refused.
-      </p>
+    <Notice title={words.writerLost()}>
+      <p>{words.writerLostMore()}</p>
       <div>
         <Button onPress={() => void doing.run(take)} isBusy={doing.isBusy}>
-          They are genuine: take them in
+          {words.genuine()}
         </Button>
       </div>
-      <ErrorBox error={doing.error} title="Not taken in" />
+      <ErrorBox error={doing.error} title={words.notTakenIn()} />
     </Notice>
   );
 }

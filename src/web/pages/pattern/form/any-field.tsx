@@ -24,7 +24,7 @@ function drawAny(props: FieldProps): ReactNode {
 
 /** The fields of a block: of one that may be of several kinds, the kind first. */
 export function BlockFields({ path, field, only }: BlockFieldsProps) {
-  const { bench } = useWriting();
+  const { bench, words } = useWriting();
   const value = valueAt(bench.value, path);
   const block = field.kind === "choice" ? kindOf(field.of, value) : field;
   if (block?.kind !== "block") return null;
@@ -35,7 +35,7 @@ export function BlockFields({ path, field, only }: BlockFieldsProps) {
       {fields
         .filter(({ name }) => field.kind !== "choice" || name !== "kind")
         .map(({ name, ...one }) => (
-          <AnyField key={name} label={sayField(name)} path={[...path, name]} {...one} />
+          <AnyField key={name} label={sayField(name, words)} path={[...path, name]} {...one} />
         ))}
     </>
   );
@@ -53,14 +53,14 @@ function kindOf(of: readonly FieldBlock[], value: unknown): FieldBlock | undefin
 }
 
 function KindPick({ path, of }: { readonly path: FilePath; readonly of: readonly FieldBlock[] }) {
-  const { bench } = useWriting();
+  const { bench, words } = useWriting();
   const change = (word: string) => {
     const to = of.find((one) => one.word === word);
     if (to) bench.change({ kind: "set", path, value: changedKind(bench.value, path, to) });
   };
   return (
     <label className="field">
-      <span className="field-label">Kind</span>
+      <span className="field-label">{words.form.kind()}</span>
       <select
         className="field-input"
         value={String(valueAt(bench.value, [...path, "kind"]))}
@@ -68,7 +68,7 @@ function KindPick({ path, of }: { readonly path: FilePath; readonly of: readonly
       >
         {of.map(({ word, about }) => (
           <option key={word} value={word}>
-            {word}: {about}
+            {words.form.kindOption({ word: word ?? "", about })}
           </option>
         ))}
       </select>
@@ -78,16 +78,19 @@ function KindPick({ path, of }: { readonly path: FilePath; readonly of: readonly
 
 /** A block within a block: its fields where it is there, else a way to begin it. */
 function BlockField({ label, path, field, isNeeded }: FieldProps) {
-  const { bench } = useWriting();
+  const { bench, words } = useWriting();
   const { value, fault } = useField(path, isNeeded);
   if (value === undefined) {
     const begin = () => bench.change({ kind: "set", path, value: newEntry(field, bench.value) });
     return (
       <div className="form-absent">
         <span>
-          <strong>{label}</strong> <span className="quiet">{field.about} Not said.</span>
+          <strong>{label}</strong>{" "}
+          <span className="quiet">
+            {field.about} {words.form.notSaid()}
+          </span>
         </span>
-        <Button onPress={begin}>Say it: {label.toLowerCase()}</Button>
+        <Button onPress={begin}>{words.form.sayIt({ field: label.toLowerCase() })}</Button>
         {fault !== undefined && <p className="field-fault">{fault}</p>}
       </div>
     );
@@ -98,7 +101,7 @@ function BlockField({ label, path, field, isNeeded }: FieldProps) {
       <BlockFields path={path} field={field} />
       {!isNeeded && (
         <Button kind="quiet" onPress={() => bench.change({ kind: "remove", path })}>
-          Take out: {label.toLowerCase()}
+          {words.form.takeOutField({ field: label.toLowerCase() })}
         </Button>
       )}
     </fieldset>
@@ -109,12 +112,12 @@ function BlockField({ label, path, field, isNeeded }: FieldProps) {
 function ByWordField({ label, path, field }: FieldProps<FormField & { readonly kind: "by-word" }>) {
   const { bench } = useWriting();
   const value = valueAt(bench.value, path);
-  const words = field.words ?? (typeof value === "object" && value !== null ? Object.keys(value) : []);
+  const named = field.words ?? (typeof value === "object" && value !== null ? Object.keys(value) : []);
   return (
     <fieldset className="form-block">
       <legend>{label}</legend>
       <p className="field-hint">{field.about}</p>
-      {words.map((word) => (
+      {named.map((word) => (
         <AnyField key={word} label={word} path={[...path, word]} field={field.of} isNeeded={false} />
       ))}
       {field.words === undefined && <NewWord path={path} field={field} />}
@@ -129,7 +132,7 @@ function NewWord({
   readonly path: FilePath;
   readonly field: FormField & { readonly kind: "by-word" };
 }) {
-  const { bench } = useWriting();
+  const { bench, words } = useWriting();
   const [word, setWord] = useState("");
   const add = () => {
     bench.change({ kind: "set", path: [...path, word.trim()], value: newEntry(field.of, bench.value) });
@@ -137,9 +140,9 @@ function NewWord({
   };
   return (
     <div className="form-row">
-      <TextField label="Another: its id" value={word} onChange={setWord} />
+      <TextField label={words.form.anotherId()} value={word} onChange={setWord} />
       <Button isDisabled={word.trim() === ""} onPress={add}>
-        Add it
+        {words.form.addIt()}
       </Button>
     </div>
   );

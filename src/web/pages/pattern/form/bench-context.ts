@@ -1,10 +1,12 @@
 import { fieldAt, patternForm, type FieldBlock, type FilePath, type FormField } from "#kit";
 import { createContext, useContext } from "react";
+import type { FormWords } from "./form-words.ts";
 import type { Bench } from "./use-bench.ts";
 
 /** What every part of the form works with. */
 export interface Writing {
   readonly bench: Bench;
+  readonly words: FormWords;
   readonly form: FieldBlock;
   /** The part that is shown; the way to another. */
   readonly shown: FilePath;

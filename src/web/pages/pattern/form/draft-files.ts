@@ -4,16 +4,20 @@ import type { PatternFileReply } from "#station";
 import { patternDraft } from "#web/act/pattern-draft.ts";
 import { saveFile } from "#web/device/index.ts";
 import type { Reply, ServerDoor } from "#web/device/sync/server-door.ts";
+import type { Words } from "#words";
 
 /** Begins a draft from a version of the station, as the next one. @throws what stands against it, in words */
 export async function beginFrom(
   door: Pick<ServerDoor, "ask">,
   base: Pick<Pattern, "id" | "version">,
-  patterns: Iterable<Pick<Pattern, "id" | "version">>,
+  {
+    patterns,
+    words,
+  }: { readonly patterns: Iterable<Pick<Pattern, "id" | "version">>; readonly words: Words["patterns"] },
 ): Promise<void> {
   const key = `${base.id}@${base.version}`;
   const reply = await door.ask<PatternFileReply>({ method: "GET", path: `/api/patterns/${key}/file` });
-  if (reply.kind !== "answered") throw notFetched(reply, key);
+  if (reply.kind !== "answered") throw notFetched(reply, key, words);
   const next = Math.max(...[...patterns].filter(({ id }) => id === base.id).map(({ version }) => version)) + 1;
   const edited = editDraft(openDraft(reply.value.text), { kind: "set", path: ["version"], value: next });
   if (edited.kind === "refused") throw new InputError([edited.because]);
@@ -47,9 +51,12 @@ function idOf(text: string): string {
   return nameOf(openDraft(text).value).replace(/@.*/, "");
 }
 
-function notFetched(reply: Exclude<Reply<unknown>, { kind: "answered" }>, key: string): Error {
+function notFetched(
+  reply: Exclude<Reply<unknown>, { kind: "answered" }>,
+  key: string,
+  words: Words["patterns"],
+): Error {
   if (reply.kind === "refused")
     return Object.assign(new Error(reply.problem.message), { remedy: reply.problem.remedy });
-  const remedy = "Begin from a file, or once there is a network. From then on a draft needs none.";
-  return Object.assign(new Error(`The file of ${key} is at the station, which cannot be reached.`), { remedy });
+  return Object.assign(new Error(words.notFetched({ pattern: key })), { remedy: words.notFetchedMore() });
 }

@@ -14,10 +14,10 @@ interface ActsProps {
 
 /** What is done with an entry of a list: up, down, copied, taken out. */
 export function EntryActs({ path, count, isShort = false }: ActsProps) {
-  const { bench, show, shown } = useWriting();
+  const { bench, show, shown, words } = useWriting();
   const [isAsking, ask] = useState(false);
   const at = Number(path.at(-1));
-  const name = sayEntry(bench.value, path);
+  const name = sayEntry(bench.value, path, words);
   const follow = (to: number) => {
     if (path.every((part, depth) => shown[depth] === part))
       show([...path.slice(0, -1), to, ...shown.slice(path.length)]);
@@ -33,25 +33,31 @@ export function EntryActs({ path, count, isShort = false }: ActsProps) {
   };
   return (
     <div className="form-acts">
-      <Button kind="quiet" isQuick label={`Move up: ${name}`} isDisabled={at === 0} onPress={() => move(at - 1)}>
-        Up
+      <Button
+        kind="quiet"
+        isQuick
+        label={words.form.moveUp({ entry: name })}
+        isDisabled={at === 0}
+        onPress={() => move(at - 1)}
+      >
+        {words.form.up()}
       </Button>
       <Button
         kind="quiet"
         isQuick
-        label={`Move down: ${name}`}
+        label={words.form.moveDown({ entry: name })}
         isDisabled={at === count - 1}
         onPress={() => move(at + 1)}
       >
-        Down
+        {words.form.down()}
       </Button>
       {!isShort && (
-        <Button kind="quiet" label={`Copy: ${name}`} onPress={copy}>
-          Copy
+        <Button kind="quiet" label={words.form.copyNamed({ entry: name })} onPress={copy}>
+          {words.form.copy()}
         </Button>
       )}
-      <Button kind="quiet" tone="grave" label={`Take out: ${name}`} onPress={() => ask(true)}>
-        Take out
+      <Button kind="quiet" tone="grave" label={words.form.takeOutNamed({ entry: name })} onPress={() => ask(true)}>
+        {words.form.takeOut()}
       </Button>
       <TakeOut path={path} isOpen={isAsking} onClose={() => ask(false)} />
     </div>
@@ -68,8 +74,8 @@ function TakeOut({
   readonly isOpen: boolean;
   readonly onClose: () => void;
 }) {
-  const { bench, show, shown } = useWriting();
-  const name = sayEntry(bench.value, path);
+  const { bench, show, shown, words } = useWriting();
+  const name = sayEntry(bench.value, path, words);
   const uses = isOpen ? [...new Set(usesOf(bench.value, path).map(({ by }) => by))] : [];
   const takeOut = () => {
     bench.change({ kind: "remove", path });
@@ -78,18 +84,18 @@ function TakeOut({
   };
   return (
     <ConfirmDialog
-      title={`Take out “${name}”?`}
+      title={words.form.takeOutAsk({ entry: name })}
       isOpen={isOpen}
       onClose={onClose}
-      confirm="Take it out"
+      confirm={words.form.takeOutDo()}
       tone="grave"
       onConfirm={takeOut}
     >
       {uses.length === 0 ? (
-        <p>Nothing else in the pattern points at it.</p>
+        <p>{words.form.noUses()}</p>
       ) : (
         <>
-          <p>These point at it, and would point at nothing until they are changed:</p>
+          <p>{words.form.uses()}</p>
           <ul className="form-uses">
             {uses.map((by) => (
               <li key={by}>{by}</li>
@@ -97,7 +103,7 @@ function TakeOut({
           </ul>
         </>
       )}
-      <p className="quiet">“Take the last change back” brings it back as it was.</p>
+      <p className="quiet">{words.form.bringsBack()}</p>
     </ConfirmDialog>
   );
 }

@@ -1,34 +1,39 @@
 import type { DraftFault } from "#kit";
 import { useWriting } from "./bench-context.ts";
-import { sayCounts, sayPlace } from "./form-words.ts";
+import { sayCounts, sayPlace, type FormWords } from "./form-words.ts";
+import type { Bench } from "./use-bench.ts";
 
 const GROUPS = [
-  { weight: "error", title: "Errors", why: "With an error it is not issued." },
-  { weight: "warning", title: "Warnings", why: "To be read; it can be issued." },
-  { weight: "note", title: "Notes", why: "May stay." },
+  { weight: "error", title: "errors", why: "errorsMore" },
+  { weight: "warning", title: "warnings", why: "warningsMore" },
+  { weight: "note", title: "notes", why: "notesMore" },
 ] as const;
 
 /** What the lint finds, as one types; a tap goes to the field. */
 export function LintList() {
-  const { bench } = useWriting();
+  const { bench, words } = useWriting();
   const { faults } = bench;
   return (
-    <section className="form-lint" aria-label="What the lint finds">
-      <h2>Lint</h2>
-      <output>
-        {faults === undefined
-          ? "Reading the pattern …"
-          : `${sayCounts(faults)}${bench.isBehind ? "; reading on …" : ""}`}
-      </output>
+    <section className="form-lint" aria-label={words.form.lintFinds()}>
+      <h2>{words.form.lint()}</h2>
+      <output>{sayRead(bench, words)}</output>
       {GROUPS.map((group) => (
-        <Group key={group.weight} {...group} faults={(faults ?? []).filter(({ weight }) => weight === group.weight)} />
+        <Group
+          key={group.weight}
+          title={words.form[group.title]()}
+          why={words.form[group.why]()}
+          faults={(faults ?? []).filter(({ weight }) => weight === group.weight)}
+        />
       ))}
-      <p className="quiet">
-        The lint cannot tell whether the pattern is right. Let somebody who has never seen the kit do a turnaround by
-        it, and watch.
-      </p>
+      <p className="quiet">{words.form.lintLimits()}</p>
     </section>
   );
+}
+
+function sayRead({ faults, isBehind }: Bench, words: FormWords): string {
+  if (faults === undefined) return words.form.reading();
+  const counts = sayCounts(faults, words);
+  return isBehind ? words.form.readingOn({ counts }) : counts;
 }
 
 interface GroupProps {
@@ -41,19 +46,17 @@ interface GroupProps {
 const MOST_SHOWN = 60;
 
 function Group({ title, why, faults }: GroupProps) {
-  const { bench, show } = useWriting();
+  const { bench, show, words } = useWriting();
   if (faults.length === 0) return null;
   return (
     <>
-      <h3>
-        {title} ({faults.length})
-      </h3>
+      <h3>{words.form.countOf({ name: title, count: faults.length })}</h3>
       <p className="quiet">{why}</p>
       <ul className="form-faults">
         {faults.slice(0, MOST_SHOWN).map((fault) => (
           <li key={`${fault.rule} ${fault.where} ${fault.what}`}>
             <button type="button" className={`form-fault form-fault-${fault.weight}`} onClick={() => show(fault.path)}>
-              <strong>{sayPlace(bench.value, fault)}</strong>
+              <strong>{sayPlace(bench.value, fault, words)}</strong>
               <span>{fault.what}</span>
               <span>{fault.remedy}</span>
               <span className="error-code">{fault.rule}</span>

@@ -27,6 +27,7 @@ export function ListField(props: ListProps) {
 }
 
 function Entries({ path, field, draw, count }: ListProps & { readonly count: number }) {
+  const { words } = useWriting();
   const numbers = Array.from({ length: count }, (_, at) => at);
   const isBlock = field.of.kind === "block" || field.of.kind === "choice";
   return numbers.map((at) =>
@@ -34,7 +35,7 @@ function Entries({ path, field, draw, count }: ListProps & { readonly count: num
       <BlockEntry key={at} path={[...path, at]} field={field.of} count={count} draw={draw} />
     ) : (
       <div className="form-row" key={at}>
-        {draw({ label: `Number ${at + 1}`, path: [...path, at], field: field.of, isNeeded: true })}
+        {draw({ label: words.form.number({ number: at + 1 }), path: [...path, at], field: field.of, isNeeded: true })}
         <EntryActs path={[...path, at]} count={count} isShort />
       </div>
     ),
@@ -50,16 +51,16 @@ interface EntryProps {
 
 /** A block of a list: its name, and all its fields where it is opened, or where the way to a fault leads. */
 function BlockEntry({ path, field, count, draw }: EntryProps) {
-  const { bench, shown } = useWriting();
+  const { bench, shown, words } = useWriting();
   const isWanted = path.every((part, at) => shown[at] === part);
   const faults = (bench.faults ?? []).filter((one) => path.every((part, at) => one.path[at] === part));
   return (
     <details className="form-entry" open={isWanted || undefined} data-path={path.join("/")}>
       <summary>
-        {sayEntry(bench.value, path)}
-        {faults.length > 0 && <span className="form-mark"> ({faults[0]?.weight})</span>}
+        {sayEntry(bench.value, path, words)}
+        {faults[0] && <span className="form-mark"> {words.form.markOf({ weight: faults[0].weight })}</span>}
       </summary>
-      {draw({ label: sayField(String(path.at(-2))), path, field, isNeeded: true })}
+      {draw({ label: sayField(String(path.at(-2)), words), path, field, isNeeded: true })}
       <EntryActs path={path} count={count} />
     </details>
   );
@@ -75,7 +76,7 @@ export function AddEntry({
   readonly of: FormField;
   readonly count: number;
 }) {
-  const { bench, show } = useWriting();
+  const { bench, show, words } = useWriting();
   const name = String(path.findLast((part) => typeof part === "string"));
   const options = optionsOf(of, bench.value);
   const held = valueAt(bench.value, path);
@@ -84,13 +85,13 @@ export function AddEntry({
   if (options.length > 0) {
     return (
       <label className="field">
-        <span className="field-label">Add to: {sayField(name).toLowerCase()}</span>
+        <span className="field-label">{words.form.addTo({ field: sayField(name, words).toLowerCase() })}</span>
         <select
           className="field-input"
           value=""
           onChange={({ target }) => insert({ kind: "insert", path, at: count, value: target.value })}
         >
-          <option value="">Choose</option>
+          <option value="">{words.form.choose()}</option>
           {left.map((one) => (
             <option key={one.id} value={one.id}>
               {one.name}
@@ -104,5 +105,5 @@ export function AddEntry({
     insert({ kind: "insert", path, at: count, value: newEntry(of, bench.value, name.replace(/s$/, "")) });
     if (of.kind === "block" || of.kind === "choice") show([...path, count]);
   };
-  return <Button onPress={add}>Add {sayOne(name)}</Button>;
+  return <Button onPress={add}>{words.form.add({ entry: sayOne(name, words) })}</Button>;
 }

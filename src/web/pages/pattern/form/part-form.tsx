@@ -8,7 +8,7 @@ import { partOf } from "./parts-list.tsx";
 
 /** The form of the part that was chosen. */
 export function PartForm() {
-  const { bench, shown } = useWriting();
+  const { bench, shown, words } = useWriting();
   const path = partOf(shown);
   const field = formAt(path);
   const box = useRef<HTMLElement>(null);
@@ -16,10 +16,10 @@ export function PartForm() {
   useEffect(() => bringInSight(box.current, at), [at]);
   const last = path.at(-1);
   const list = typeof last === "number" ? valueAt(bench.value, path.slice(0, -1)) : undefined;
-  const title =
-    path.length === 0 ? "Facts" : typeof last === "number" ? sayEntry(bench.value, path) : sayField(String(last));
+  const name = typeof last === "number" ? sayEntry(bench.value, path, words) : sayField(String(last), words);
+  const title = path.length === 0 ? words.form.facts() : name;
   return (
-    <section className="form-middle" aria-label="The chosen part" ref={box}>
+    <section className="form-middle" aria-label={words.form.chosenPart()} ref={box}>
       <h2>{title}</h2>
       {field && <p className="quiet">{field.about}</p>}
       {Array.isArray(list) && <EntryActs path={path} count={list.length} />}
@@ -30,11 +30,11 @@ export function PartForm() {
 }
 
 function PartFields({ path, field }: { readonly path: readonly (string | number)[]; readonly field: FormField }) {
-  const { bench } = useWriting();
+  const { bench, words } = useWriting();
   const isThere = valueAt(bench.value, path) !== undefined;
   // Steps stand as parts of their own in the list beside.
   if (isThere && field.kind === "block") return <BlockFields path={path} field={field} />;
-  return <AnyField label={sayField(String(path.at(-1)))} path={path} field={field} isNeeded={false} />;
+  return <AnyField label={sayField(String(path.at(-1)), words)} path={path} field={field} isNeeded={false} />;
 }
 
 function isSingle(field: FormField): boolean {

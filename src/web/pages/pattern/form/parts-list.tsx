@@ -4,12 +4,13 @@ import { sayEntry, sayField } from "./form-words.ts";
 
 /** The parts of a pattern, to choose one: its facts, every item, every step of every stage, and what else the schema has. */
 export function PartsList() {
+  const { words } = useWriting();
   const parts = FORM.fields.filter(
     ({ field }) => field.kind === "list" || field.kind === "block" || field.kind === "choice",
   );
   return (
-    <nav className="form-parts" aria-label="Parts of the pattern">
-      <PartLink path={[]} label="Facts" />
+    <nav className="form-parts" aria-label={words.form.parts()}>
+      <PartLink path={[]} label={words.form.facts()} />
       {parts.map((part) => (
         <Part key={part.name} part={part} />
       ))}
@@ -18,17 +19,16 @@ export function PartsList() {
 }
 
 function Part({ part: { name, field } }: { readonly part: BlockField }) {
-  const { bench } = useWriting();
+  const { bench, words } = useWriting();
   const value = valueAt(bench.value, [name]);
+  const part = sayField(name, words);
   const isListed = field.kind === "list" && (field.of.kind === "block" || field.of.kind === "choice");
   if (!isListed || !Array.isArray(value))
-    return <PartLink path={[name]} label={`${sayField(name)}${value === undefined ? ", not said" : ""}`} />;
+    return <PartLink path={[name]} label={value === undefined ? words.form.partNotSaid({ part }) : part} />;
   return (
     <details open={name === "items" || name === "stages"}>
-      <summary>
-        {sayField(name)} ({value.length})
-      </summary>
-      <PartLink path={[name]} label="All, and another" />
+      <summary>{words.form.countOf({ name: part, count: value.length })}</summary>
+      <PartLink path={[name]} label={words.form.allAndAnother()} />
       {value.map((_, at) => (
         <Entry key={at} path={[name, at]} />
       ))}
@@ -38,17 +38,17 @@ function Part({ part: { name, field } }: { readonly part: BlockField }) {
 
 /** An entry, and the steps of a stage under it. */
 function Entry({ path }: { readonly path: FilePath }) {
-  const { bench } = useWriting();
+  const { bench, words } = useWriting();
   const steps = path[0] === "stages" ? valueAt(bench.value, [...path, "steps"]) : undefined;
   return (
     <>
-      <PartLink path={path} label={sayEntry(bench.value, path)} isHead={Array.isArray(steps)} />
+      <PartLink path={path} label={sayEntry(bench.value, path, words)} isHead={Array.isArray(steps)} />
       {Array.isArray(steps) &&
         steps.map((_, at) => (
           <PartLink
             key={at}
             path={[...path, "steps", at]}
-            label={sayEntry(bench.value, [...path, "steps", at])}
+            label={sayEntry(bench.value, [...path, "steps", at], words)}
             isStep
           />
         ))}
@@ -64,7 +64,7 @@ interface PartLinkProps {
 }
 
 function PartLink({ path, label, isHead = false, isStep = false }: PartLinkProps) {
-  const { bench, shown, show } = useWriting();
+  const { bench, shown, show, words } = useWriting();
   const isShown = partOf(shown).join("/") === path.join("/");
   const worst = path.length === 0 ? undefined : worstUnder(bench.faults, path);
   return (
@@ -75,7 +75,7 @@ function PartLink({ path, label, isHead = false, isStep = false }: PartLinkProps
       onClick={() => show(path)}
     >
       {label}
-      {worst !== undefined && <span className="form-mark"> ({worst})</span>}
+      {worst !== undefined && <span className="form-mark"> {words.form.markOf({ weight: worst })}</span>}
     </button>
   );
 }

@@ -3,7 +3,7 @@ import { namedIn, valueAt, type FilePath, type FormField, type PlainValue } from
 import { FieldFrame } from "#web/parts/fields/field-frame.tsx";
 import { TextField } from "#web/parts/index.ts";
 import { useWriting } from "./bench-context.ts";
-import { sayHint } from "./form-words.ts";
+import { sayHint, type FormWords } from "./form-words.ts";
 
 export interface FieldProps<Field extends FormField = FormField> {
   readonly label: string;
@@ -31,13 +31,14 @@ export function useField(path: FilePath, isNeeded: boolean) {
 
 /** A text, a quantity with its unit, or a number. */
 export function WrittenField({ label, path, field, isNeeded }: FieldProps) {
+  const { words } = useWriting();
   const { value, set, fault } = useField(path, isNeeded);
   const most = field.kind === "text" ? field.most : 40;
   const write = (text: string) => set(field.kind === "number" ? numberIn(text) : text.replaceAll(/[\r\n]+/g, " "));
   return (
     <TextField
-      label={isNeeded ? label : `${label} (may be left out)`}
-      hint={sayHint(field)}
+      label={isNeeded ? label : words.form.mayBeLeftOut({ field: label })}
+      hint={sayHint(field, words)}
       value={typeof value === "string" || typeof value === "number" ? String(value) : ""}
       onChange={write}
       isLong={most > LONG}
@@ -55,20 +56,22 @@ function numberIn(text: string): string | number {
 
 /** One of some words, or the id of something in the file. */
 export function PickField({ label, path, field, isNeeded, otherwise }: FieldProps) {
-  const { bench } = useWriting();
+  const { bench, words } = useWriting();
   const { value, set, fault } = useField(path, isNeeded);
   const options = optionsOf(field, bench.value);
   const held = typeof value === "string" ? value : "";
   return (
     <FieldFrame
-      label={isNeeded ? label : `${label} (may be left out)`}
+      label={isNeeded ? label : words.form.mayBeLeftOut({ field: label })}
       hint={field.about}
       {...(fault !== undefined && { fault })}
     >
       {(ids) => (
         <select className="field-input" {...ids} value={held} onChange={({ target }) => set(target.value)}>
-          <option value="">{isNeeded ? "Choose" : sayOtherwise(otherwise)}</option>
-          {held !== "" && !options.some(({ id }) => id === held) && <option value={held}>{held}: not there</option>}
+          <option value="">{isNeeded ? words.form.choose() : sayOtherwise(otherwise, words)}</option>
+          {held !== "" && !options.some(({ id }) => id === held) && (
+            <option value={held}>{words.form.notThere({ held })}</option>
+          )}
           {options.map(({ id, name }) => (
             <option key={id} value={id}>
               {name}
@@ -87,8 +90,8 @@ export function optionsOf(field: FormField, value: unknown): readonly { readonly
   return namedIn(value, field.names).map(({ id, name }) => ({ id, name: name === id ? id : `${name} (${id})` }));
 }
 
-function sayOtherwise(otherwise: unknown): string {
-  return typeof otherwise === "string" ? `Not said: ${otherwise}` : "Not said";
+function sayOtherwise(otherwise: unknown, { form }: FormWords): string {
+  return typeof otherwise === "string" ? form.notSaidOtherwise({ otherwise }) : form.notSaidField();
 }
 
 export function YesField({ label, path, field, isNeeded }: FieldProps) {

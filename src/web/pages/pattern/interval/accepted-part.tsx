@@ -7,11 +7,13 @@ import { useCarryOut, useStation, type StationView } from "#web/device/index.ts"
 import { nameOf } from "#web/kit-view/at-hand.ts";
 import { Button, ErrorBox, Section, Timestamp } from "#web/parts/index.ts";
 import { sayEvery } from "./interval-words.ts";
+import { useWords, withParts } from "#web/language/index.ts";
 
 type Accepted = Entry<string, Bodies["opening-interval-set"]>;
 
 /** What was accepted for the plan, by whom and when; a keeper may go back to the manual. */
 export function AcceptedPart({ pattern }: { readonly pattern: Pattern }) {
+  const words = useWords("patternInterval");
   const view = useStation();
   const carryOut = useCarryOut();
   const saving = useSaving();
@@ -19,16 +21,18 @@ export function AcceptedPart({ pattern }: { readonly pattern: Pattern }) {
   const line = lastLine(view, pattern.id);
   if (every === undefined || !line) return null;
   return (
-    <Section title="Accepted for the plan">
+    <Section title={words.accepted()}>
       <p>
-        Opened {sayEvery(every)}: accepted by {nameOf(view, line.by)} on <Timestamp at={line.at} as="day" />. The plan
-        of the year opens its kits by then; it grounds none, and the manual&apos;s own interval stands beside it.
+        {withParts(
+          ({ day }) => words.acceptedMore({ every: sayEvery(every, words), who: nameOf(view, line.by), day }),
+          { day: <Timestamp at={line.at} as="day" /> },
+        )}
       </p>
-      <ErrorBox error={saving.error} title="Not written down" />
+      <ErrorBox error={saving.error} title={words.notWritten()} />
       {mayWrite(view.me.role, "opening-interval-set") && (
         <div>
           <Button onPress={() => void saving.save(() => carryOut((doing) => withdrawOpenings(doing, pattern.id)))}>
-            Go back to the manual&apos;s interval
+            {words.backToManual()}
           </Button>
         </div>
       )}

@@ -2,6 +2,8 @@ import type { StatedCosts } from "#station";
 import { NumberField } from "#web/parts/fields/number-field.tsx";
 import type { Refused } from "#web/parts/fields/use-refused.ts";
 import { COSTS } from "./judged.ts";
+import { useWords } from "#web/language/index.ts";
+import type { Words } from "#words";
 
 interface CostsFormProps {
   readonly stated: StatedCosts;
@@ -11,18 +13,19 @@ interface CostsFormProps {
 
 /** What an opening costs beside its hours of work, as the keeper states it. What is left empty is not counted. */
 export function CostsForm({ stated, onState, refused }: CostsFormProps) {
+  const words = useWords("patternInterval");
   const change = (key: keyof StatedCosts, value: number | undefined) => {
     const { [key]: _before, ...others } = stated;
     onState(value === undefined ? others : { ...others, [key]: value });
   };
   return (
     <details className="kit-table">
-      <summary>What else an opening costs{sayStated(stated)}</summary>
+      <summary>{sayStated(stated, words)}</summary>
       <div className="interval-costs">
         {COSTS.map(({ key, label, most }) => (
           <NumberField
             key={key}
-            label={label}
+            label={words[label]()}
             value={stated[key]}
             onChange={(value, isRefused) => {
               change(key, value);
@@ -34,12 +37,12 @@ export function CostsForm({ stated, onState, refused }: CostsFormProps) {
           />
         ))}
       </div>
-      <p className="quiet">Your judgement too. What is left empty is not counted, and the answer says so.</p>
+      <p className="quiet">{words.costsMore()}</p>
     </details>
   );
 }
 
-function sayStated(stated: StatedCosts): string {
+function sayStated(stated: StatedCosts, words: Words["patternInterval"]): string {
   const count = Object.keys(stated).length;
-  return count === 0 ? ": nothing stated" : `: ${count} of ${COSTS.length} stated`;
+  return count === 0 ? words.costsNone() : words.costs({ count, all: COSTS.length });
 }

@@ -1,44 +1,59 @@
 import type { OpeningProposal } from "#station";
+import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
-import { sayBest, sayCosts, sayEvidence, sayLong, sayStanding, sayVerdict } from "./interval-words.ts";
+import { sayApart, sayBest, sayCosts, sayEvidence, sayLong, sayStanding, sayVerdict } from "./interval-words.ts";
+
+const words = await fetchWords("en", "patternInterval");
 
 const YEAR = { months: 12 };
 
 describe("how often to open, in words", () => {
   it("says what holds now and whose rule it is", () => {
-    expect(sayStanding({ standing: YEAR, manual: YEAR })).toBe(
-      "It is opened every year now, as the unit's manual has it.",
+    expect(sayStanding({ standing: YEAR, manual: YEAR }, words)).toBe(
+      "It is to be opened every year, as the unit's manual has it.",
     );
-    expect(sayStanding({ standing: { months: 8 }, manual: YEAR })).toBe(
-      "It is opened every 8 months now; the unit's manual has 1 year.",
+    expect(sayStanding({ standing: { months: 8 }, manual: YEAR }, words)).toBe(
+      "It is to be opened every 8 months; the unit's manual has 1 year.",
+    );
+  });
+
+  it("says beside it how far apart openings really were", () => {
+    const apart = { count: 31, median: 75, quartiles: [62, 95] } as const;
+    expect(sayApart({ apart }, words)).toBe(
+      `By the log it is really opened about every ${sayLong(75, words)}: half of the 31 times from one opening of a kit to its next lie between ${sayLong(62, words)} and ${sayLong(95, words)}.`,
+    );
+    expect(sayApart({}, words)).toBe(
+      "No kit of it was opened twice yet: how often it is really opened cannot be told.",
     );
   });
 
   it("says what it would take where the log does not tell, and that the manual stands first", () => {
-    expect(sayVerdict({ kind: "cannot-tell", openings: 40 }, YEAR)).toMatch(/it would take about 40 more openings\.$/);
-    expect(sayVerdict({ kind: "cannot-tell", openings: 4000 }, YEAR)).toMatch(
+    expect(sayVerdict({ kind: "cannot-tell", openings: 40 }, YEAR, words)).toMatch(
+      /it would take about 40 more openings\.$/,
+    );
+    expect(sayVerdict({ kind: "cannot-tell", openings: 4000 }, YEAR, words)).toMatch(
       /it would take more than 4000 more openings/,
     );
-    expect(sayVerdict({ kind: "manual-stands", cleanOpenings: 30 }, YEAR)).toMatch(/the manual stands first/);
-    expect(sayVerdict({ kind: "shorter", every: { months: 7 } }, YEAR)).toBe(
+    expect(sayVerdict({ kind: "manual-stands", cleanOpenings: 30 }, YEAR, words)).toMatch(/the manual stands first/);
+    expect(sayVerdict({ kind: "shorter", every: { months: 7 } }, YEAR, words)).toBe(
       "Open it every 7 months rather than every year.",
     );
   });
 
   it("says a range, never a bare figure, and no more years than anybody can know of", () => {
     const best = { shortest: 200, middle: 400, longest: 90_000 };
-    expect(sayBest({ best } as unknown as OpeningProposal)).toBe(
+    expect(sayBest({ best } as unknown as OpeningProposal, words)).toBe(
       "By these figures the best lies between 7 months and more than ten years, nine times in ten.",
     );
-    expect([20, 200, 900].map(sayLong)).toEqual(["20 days", "7 months", "2.5 years"]);
+    expect([20, 200, 900].map((days) => sayLong(days, words))).toEqual(["20 days", "7 months", "2.5 years"]);
   });
 
   it("says what a year is made of, and leaves out what nobody stated", () => {
     const costs = { tests: 4.25, parts: 1, wear: 0.5, notReady: 0, night: 6 };
-    expect(sayCosts({ costs }, { parts: 1 })).toBe(
+    expect(sayCosts({ costs }, { parts: 1 }, words)).toBe(
       "At the likeliest best, one kit and year weigh as much as 4.3\u00a0hours opening it, 1.0\u00a0hours in parts, and 6.0\u00a0hours for nights on which it fails.",
     );
-    expect(sayCosts({ costs }, {})).not.toMatch(/parts|wear|without/);
+    expect(sayCosts({ costs }, {}, words)).not.toMatch(/parts|wear|without/);
   });
 
   it("says all that it rests on", () => {
@@ -57,7 +72,7 @@ describe("how often to open, in words", () => {
       timed: 0,
       starts: 2,
     };
-    expect(sayEvidence(evidence, { parts: 1 })).toEqual([
+    expect(sayEvidence(evidence, { parts: 1 }, words)).toEqual([
       "80 openings of 12 kits after lying closed for 80.0 years in all: 1 fault that would have stopped the kit.",
       "So in ten years of lying closed 0.032 to 0.63 such faults come, nine times in ten, at a steady rate; kits are taken as alike.",
       "No drill planted such a fault: every opening is taken to find each of them.",
@@ -68,15 +83,15 @@ describe("how often to open, in words", () => {
     ]);
     const finding = { mean: 0.7, p05: 0.42, p50: 0.7, p95: 0.91 };
     const drilled = (found: number, planted: number, counts: boolean) =>
-      sayEvidence({ ...evidence, drilled: { found, planted, counts, finding } }, {})[2];
+      sayEvidence({ ...evidence, drilled: { found, planted, counts, finding } }, {}, words)[2];
     expect(drilled(5, 7, true)).toBe(
       "Of 7 such faults planted in drills the opening found 5, so 4.2 to 9.1 of 10, nine times in ten. What one overlooks the next may find; counted with 7.0 of 10.",
     );
     expect(drilled(1, 1, false)).toBe(
       "Of 1 such fault planted in drills the opening found 1: fewer than 5 tell too little, and every opening is taken to find each.",
     );
-    expect(sayEvidence({ ...evidence, asked: 0 }, {})[3]).toMatch(/never counted/);
-    expect(sayEvidence({ ...evidence, timed: 80, out: 79_200 }, {})[5]).toMatch(
+    expect(sayEvidence({ ...evidence, asked: 0 }, {}, words)[3]).toMatch(/never counted/);
+    expect(sayEvidence({ ...evidence, timed: 80, out: 79_200 }, {}, words)[5]).toMatch(
       /^By the pattern an opening takes 2.5 hours of work; seal to seal the kit was out for 22.0 hours, on average of 80 openings\. /,
     );
   });

@@ -1,4 +1,4 @@
-import { sayDuration } from "#words";
+import { sayDuration, type Words } from "#words";
 import { formatSpan, type Span } from "#base";
 import {
   LEAST_PLANTED,
@@ -8,130 +8,157 @@ import {
   type OpeningVerdict,
   type StatedCosts,
 } from "#station";
-import { sayCount } from "#web/parts/words/say-count.ts";
+
+type IntervalWords = Words["patternInterval"];
 
 const YEAR_DAYS = 365.25;
 /** Beyond it an interval is only said to be longer. */
 const MOST_DAYS = 10 * YEAR_DAYS;
 
 /** What holds now, and by whom. */
-export function sayStanding({ standing, manual }: Pick<OpeningProposal, "standing" | "manual">): string {
-  if (!standing) return "Neither the unit's manual nor the station says how often it is opened.";
-  const own = manual && formatSpan(manual) === formatSpan(standing) ? ", as the unit's manual has it" : "";
-  const beside = manual && own === "" ? `; the unit's manual has ${formatSpan(manual)}` : "";
-  return `It is opened ${sayEvery(standing)} now${own}${beside}.`;
+export function sayStanding(
+  { standing, manual }: Pick<OpeningProposal, "standing" | "manual">,
+  words: IntervalWords,
+): string {
+  if (!standing) return words.standingNone();
+  const every = sayEvery(standing, words);
+  if (!manual) return words.standing({ every });
+  const isOwn = formatSpan(manual) === formatSpan(standing);
+  return isOwn ? words.standingManual({ every }) : words.standingBeside({ every, manual: formatSpan(manual) });
+}
+
+/** How far apart openings really were, from the log. */
+export function sayApart({ apart }: Pick<OpeningEvidence, "apart">, words: IntervalWords): string {
+  if (!apart) return words.neverTwice();
+  const [median, from, to] = [apart.median, ...apart.quartiles].map((days) => sayLong(days, words));
+  return words.reallyOpened({ count: apart.count, median: median!, from: from!, to: to! });
 }
 
 /** "every year", "every 8 months". */
-export function sayEvery(span: Span): string {
-  return `every ${formatSpan(span).replace(/^1 /, "")}`;
+export function sayEvery(span: Span, words: IntervalWords): string {
+  if ("days" in span) return words.everyDays({ count: span.days });
+  const isYears = span.months !== 0 && span.months % 12 === 0;
+  return isYears ? words.everyYears({ count: span.months / 12 }) : words.everyMonths({ count: span.months });
 }
 
 /** The verdict in a sentence, and what it would take where the log does not tell. */
-export function sayVerdict(verdict: OpeningVerdict, standing: Span | undefined): string {
-  const now = standing ? sayEvery(standing) : "what is done now";
+export function sayVerdict(verdict: OpeningVerdict, standing: Span | undefined, words: IntervalWords): string {
+  const now = standing ? sayEvery(standing, words) : words.whatIsDone();
   switch (verdict.kind) {
     case "cannot-tell":
-      return `Too little to tell whether ${now} is too often or too seldom: it would take ${sayMore(verdict.openings)}.`;
+      return words.cannotTell({ now, more: sayMore(verdict.openings, words) });
     case "keep":
-      return `Keep to ${now}: nothing else would be better by more than one part in twenty.`;
+      return words.keepTo({ now });
     case "shorter":
-      return `Open it ${sayEvery(verdict.every)} rather than ${now}.`;
+      return words.shorter({ every: sayEvery(verdict.every, words), now });
     case "longer":
-      return `To open it ${sayEvery(verdict.every)} would do; it is opened ${now} now.`;
+      return words.longer({ every: sayEvery(verdict.every, words), now });
     case "manual-stands":
-      return `Keep to ${now}: by the log longer would do, but the manual stands first. To show its maker that half as long again would do, it would take ${sayMore(verdict.cleanOpenings)} without a fault.`;
+      return words.manualStands({ now, more: sayMore(verdict.cleanOpenings, words) });
   }
 }
 
 /** More than this many are not counted out. */
 const MANY = 4000;
 
-function sayMore(openings: number): string {
-  return openings >= MANY ? `more than ${MANY} more openings` : `about ${sayCount(openings, "more opening")}`;
+function sayMore(openings: number, words: IntervalWords): string {
+  return openings >= MANY ? words.moreThan({ count: MANY }) : words.moreAbout({ count: openings });
 }
 
 /** The best interval as a range. */
-export function sayBest({ best }: OpeningProposal): string {
-  return `By these figures the best lies between ${sayLong(best.shortest)} and ${sayLong(best.longest)}, nine times in ten.`;
+export function sayBest({ best }: OpeningProposal, words: IntervalWords): string {
+  return words.best({ shortest: sayLong(best.shortest, words), longest: sayLong(best.longest, words) });
 }
 
 /** How little it matters near the best. */
-export function sayFlat({ flat, best }: OpeningProposal): string {
-  return `Of what is likeliest, about ${sayLong(best.middle)}, anything from ${sayLong(flat.from)} to ${sayLong(flat.to)} costs less than one part in twenty more.`;
+export function sayFlat({ flat, best }: OpeningProposal, words: IntervalWords): string {
+  const [middle, from, to] = [best.middle, flat.from, flat.to].map((days) => sayLong(days, words));
+  return words.flat({ middle: middle!, from: from!, to: to! });
 }
 
 /** What a year costs one kit at the likeliest best, part by part; what nobody stated is not in it. */
-export function sayCosts({ costs }: Pick<OpeningProposal, "costs">, stated: StatedCosts): string {
-  const { parts, wearPerStart, perDayNotReady } = stated;
+export function sayCosts(
+  { costs }: Pick<OpeningProposal, "costs">,
+  { parts, wearPerStart, perDayNotReady }: StatedCosts,
+  words: IntervalWords,
+): string {
+  const hours = (of: number) => ({ hours: sayHours(of, words) });
   const made = [
-    `${sayHours(costs.tests)} opening it`,
-    ...(parts === undefined ? [] : [`${sayHours(costs.parts)} in parts`]),
-    ...(wearPerStart === undefined ? [] : [`${sayHours(costs.wear)} in wear`]),
-    ...(perDayNotReady === undefined ? [] : [`${sayHours(costs.notReady)} for days without it`]),
-    `${sayHours(costs.night)} for nights on which it fails`,
+    words.costOpening(hours(costs.tests)),
+    ...(parts === undefined ? [] : [words.costInParts(hours(costs.parts))]),
+    ...(wearPerStart === undefined ? [] : [words.costInWear(hours(costs.wear))]),
+    ...(perDayNotReady === undefined ? [] : [words.costNotReady(hours(costs.notReady))]),
   ];
-  const last = made.at(-1);
-  return `At the likeliest best, one kit and year weigh as much as ${made.slice(0, -1).join(", ")}, and ${last}.`;
+  return words.yearCosts({ costs: made.join(", "), last: words.costNights(hours(costs.night)) });
 }
 
-function sayHours(hours: number): string {
-  return `${hours < 10 ? hours.toFixed(1) : Math.round(hours)}\u00a0hours`;
+function sayHours(hours: number, words: IntervalWords): string {
+  return words.hours({ hours: hours < 10 ? hours.toFixed(1) : Math.round(hours) });
 }
 
 /** Days as months or years. */
-export function sayLong(days: number): string {
-  if (days >= MOST_DAYS) return "more than ten years";
+export function sayLong(days: number, words: IntervalWords): string {
+  if (days >= MOST_DAYS) return words.tenYears();
   return sayDuration(86_400 * Math.max(1, days), "long");
 }
 
 /** What the log has, a sentence each. */
-export function sayEvidence(evidence: OpeningEvidence, stated: StatedCosts): readonly string[] {
-  const { looks, found, lay, kits, rate, asked, failing, calls, callsPerYear, starts } = evidence;
-  const years = lay / 86_400 / YEAR_DAYS;
-  const tenYears = (perSecond: number) => Number((perSecond * 10 * YEAR_DAYS * 86_400).toPrecision(2));
+export function sayEvidence(evidence: OpeningEvidence, stated: StatedCosts, words: IntervalWords): readonly string[] {
+  const { looks, found, lay, kits, starts } = evidence;
+  const years = (lay / 86_400 / YEAR_DAYS).toFixed(1);
   return [
-    `${sayCount(looks, "opening")} of ${sayCount(kits, "kit")} after lying closed for ${years.toFixed(1)} years in all: ${sayCount(found, "fault")} that would have stopped the kit.`,
-    `So in ten years of lying closed ${tenYears(rate.p05)} to ${tenYears(rate.p95)} such faults come, nine times in ten, at a steady rate; kits are taken as alike.`,
-    sayDrilled(evidence.drilled),
-    asked === 0
-      ? "How often it fails when it is asked to start was never counted: half the times is reckoned with."
-      : `Asked to start ${sayTimes(asked)}, it fails ${figure(100 * failing.p05)} to ${figure(100 * failing.p95)} times in 100, nine times in ten, whatever its age, just opened or not.`,
-    `Put to work on casualties ${sayTimes(calls)}: ${figure(callsPerYear.p05)} to ${figure(callsPerYear.p95)} calls a year on one kit, nine times in ten; reckoned with ${figure(callsPerYear.mean)}.`,
-    `${sayOut(evidence)} It is started ${sayTimes(starts)}.`,
-    sayNotCounted(stated),
+    words.evidenceLooks({ looks, kits, years, found }),
+    sayRate(evidence, words),
+    sayDrilled(evidence.drilled, words),
+    sayStarts(evidence, words),
+    sayCalls(evidence, words),
+    `${sayOut(evidence, words)} ${words.started({ times: words.times({ count: starts }) })}`,
+    sayNotCounted(stated, words),
   ];
 }
 
-const COUNTED: readonly { readonly key: keyof StatedCosts; readonly words: string }[] = [
-  { key: "parts", words: "parts" },
-  { key: "wearPerStart", words: "wear of starts" },
-  { key: "perDayNotReady", words: "days without the kit" },
-  { key: "harmed", words: "faults that an opening leaves behind" },
-];
+function sayRate({ rate }: OpeningEvidence, words: IntervalWords): string {
+  return words.evidenceRate({ low: inTenYears(rate.p05), high: inTenYears(rate.p95) });
+}
 
-function sayNotCounted(stated: StatedCosts): string {
-  const left = COUNTED.filter(({ key }) => stated[key] === undefined).map(({ words }) => words);
-  return left.length === 0
-    ? "All that an opening costs was stated."
-    : `Not counted, as nobody stated it: ${left.join(", ")}.`;
+function inTenYears(perSecond: number): string {
+  return figure(perSecond * 10 * YEAR_DAYS * 86_400);
+}
+
+function sayStarts({ asked, failing }: OpeningEvidence, words: IntervalWords): string {
+  if (asked === 0) return words.startsNotCounted();
+  const [low, high] = [figure(100 * failing.p05), figure(100 * failing.p95)];
+  return words.startsFail({ times: words.times({ count: asked }), low, high });
+}
+
+function sayCalls({ calls, callsPerYear }: OpeningEvidence, words: IntervalWords): string {
+  const [low, high, mean] = [figure(callsPerYear.p05), figure(callsPerYear.p95), figure(callsPerYear.mean)];
+  return words.calls({ times: words.times({ count: calls }), low, high, mean });
+}
+
+const COUNTED = [
+  { key: "parts", word: "ofParts" },
+  { key: "wearPerStart", word: "ofWear" },
+  { key: "perDayNotReady", word: "ofDays" },
+  { key: "harmed", word: "ofHarmed" },
+] as const satisfies readonly { readonly key: keyof StatedCosts; readonly word: keyof IntervalWords }[];
+
+function sayNotCounted(stated: StatedCosts, words: IntervalWords): string {
+  const left = COUNTED.filter(({ key }) => stated[key] === undefined).map(({ word }) => words[word]());
+  return left.length === 0 ? words.allStated() : words.notCounted({ costs: left.join(", ") });
 }
 
 /** Whether openings find such faults, as drills measured. */
-function sayDrilled(drilled: Drilled | undefined): string {
-  if (!drilled) return "No drill planted such a fault: every opening is taken to find each of them.";
+function sayDrilled(drilled: Drilled | undefined, words: IntervalWords): string {
+  if (!drilled) return words.noDrill();
   const { found, planted, finding, counts } = drilled;
-  const told = `Of ${sayCount(planted, "such fault")} planted in drills the opening found ${found}`;
-  if (!counts) return `${told}: fewer than ${LEAST_PLANTED} tell too little, and every opening is taken to find each.`;
-  return `${told}, so ${ofTen(finding.p05)} to ${ofTen(finding.p95)} of 10, nine times in ten. What one overlooks the next may find; counted with ${ofTen(finding.mean)} of 10.`;
+  if (!counts) return words.drillsFew({ planted, found, least: LEAST_PLANTED });
+  const [low, high, mean] = [ofTen(finding.p05), ofTen(finding.p95), ofTen(finding.mean)];
+  return words.drills({ planted, found, low, high, mean });
 }
 
 function ofTen(chance: number): string {
   return (10 * chance).toFixed(1);
-}
-
-function sayTimes(count: number): string {
-  return count === 1 ? "once" : count === 2 ? "twice" : `${count} times`;
 }
 
 function figure(value: number): string {
@@ -139,9 +166,7 @@ function figure(value: number): string {
 }
 
 /** Hours of work by the pattern; hours out as the log has them, nights for drying and all, where enough were timed. */
-function sayOut({ hours, out, timed }: OpeningEvidence): string {
-  const work = `By the pattern an opening takes ${hours.toFixed(1)} hours of work`;
-  const long = `${(out / 3600).toFixed(1)} hours`;
-  if (timed === 0) return `${work}, and the kit is out for ${long} and for what it hangs to dry beyond that.`;
-  return `${work}; seal to seal the kit was out for ${long}, on average of ${timed} openings.`;
+function sayOut({ hours, out, timed }: OpeningEvidence, words: IntervalWords): string {
+  const long = { hours: hours.toFixed(1), out: (out / 3600).toFixed(1) };
+  return timed === 0 ? words.workOut(long) : words.workTimed({ ...long, count: timed });
 }

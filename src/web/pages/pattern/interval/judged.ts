@@ -1,20 +1,25 @@
 import type { StatedCosts } from "#station";
+import type { Words } from "#words";
 
 /** Hours of work: what a failure on the night weighs is judgement, so that none is taken before somebody says. */
 export const WEIGHTS = [
-  { id: "100", words: "100 hours" },
-  { id: "1000", words: "1000 hours" },
-  { id: "10000", words: "10 000 hours" },
-  { id: "100000", words: "100 000 hours" },
+  { id: "100", hours: "100" },
+  { id: "1000", hours: "1000" },
+  { id: "10000", hours: "10 000" },
+  { id: "100000", hours: "100 000" },
 ] as const;
 
 /** What an opening costs beside its hours of work, with the most that each may be stated at. */
-export const COSTS: readonly { readonly key: keyof StatedCosts; readonly label: string; readonly most: number }[] = [
-  { key: "parts", label: "Parts of one opening: worth how many hours of work?", most: 1000 },
-  { key: "wearPerStart", label: "Wear of one start: worth how many hours?", most: 1000 },
-  { key: "perDayNotReady", label: "One day without the kit: worth how many hours?", most: 1000 },
-  { key: "harmed", label: "Of 1000 openings, how many leave a fault behind?", most: 500 },
-];
+export const COSTS = [
+  { key: "parts", label: "costParts", most: 1000 },
+  { key: "wearPerStart", label: "costWear", most: 1000 },
+  { key: "perDayNotReady", label: "costDay", most: 1000 },
+  { key: "harmed", label: "costHarmed", most: 500 },
+] as const satisfies readonly {
+  readonly key: keyof StatedCosts;
+  readonly label: keyof Words["patternInterval"];
+  readonly most: number;
+}[];
 
 /** What somebody at this device judged of one pattern; it stays on the device until it is changed. */
 export interface Judged {

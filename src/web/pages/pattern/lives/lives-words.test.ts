@@ -1,6 +1,14 @@
 import type { LifeTold } from "#station";
+import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
-import { sayLasting, sayLaw, sayLifeVerdict, sayOthers, sayRests, saySpan } from "./lives-words.ts";
+import { sayLaw, sayOthers } from "./law-words.ts";
+import { sayLasting, sayLifeVerdict, sayRests, saySpan } from "./lives-words.ts";
+
+const words = {
+  lives: await fetchWords("en", "patternLives"),
+  law: await fetchWords("en", "patternLaw"),
+  interval: await fetchWords("en", "patternInterval"),
+};
 
 const fit = (model: string, logLikelihood: number) => ({
   model,
@@ -13,35 +21,35 @@ const told = (...fits: readonly object[]) => ({ ended: 8, fits }) as unknown as 
 
 describe("how long things last, in words", () => {
   it("says a chance by its range and never alone, unless both ends read alike", () => {
-    expect(sayLasting({ chance: 0.9, low: 0.81, high: 0.962 })).toBe("8.1 to 9.6 times in 10");
-    expect(sayLasting({ chance: 1, low: 0.999, high: 1 })).toBe("10.0 times in 10");
+    expect(sayLasting({ chance: 0.9, low: 0.81, high: 0.962 }, words)).toBe("8.1 to 9.6 times in 10");
+    expect(sayLasting({ chance: 1, low: 0.999, high: 1 }, words)).toBe("10.0 times in 10");
   });
 
   it("says on how many looks it rests, and against what it is held", () => {
-    expect(sayRests({ lives: 1, ended: 0, looks: 1 })).toBe("1 life, none ended, 1 look");
-    expect(sayRests({ lives: 20, ended: 5, looks: 60 })).toBe("20 lives, 5 ended, 60 looks");
-    expect(saySpan({ span: 730.5, isStated: true })).toBe("its stated life of 2.0 years");
-    expect(saySpan({ span: 365, isStated: false })).toBe("12 months, from one opening to the next");
+    expect(sayRests({ lives: 1, ended: 0, looks: 1 }, words)).toBe("1 life, none ended, 1 look");
+    expect(sayRests({ lives: 20, ended: 5, looks: 60 }, words)).toBe("20 lives, 5 ended, 60 looks");
+    expect(saySpan({ span: 730.5, isStated: true }, words)).toBe("its stated life of 2.0 years");
+    expect(saySpan({ span: 365, isStated: false }, words)).toBe("12 months, from one opening to the next");
   });
 
   it("says how many more looks would tell, and never that anything is sure", () => {
-    expect(sayLifeVerdict({ kind: "cannot-tell", looks: 9 }, true)).toBe(
+    expect(sayLifeVerdict({ kind: "cannot-tell", looks: 9 }, true, words)).toBe(
       "Too little to tell: it takes about 9 more looks",
     );
-    expect(sayLifeVerdict({ kind: "cannot-tell", looks: 4000 }, true)).toBe(
+    expect(sayLifeVerdict({ kind: "cannot-tell", looks: 4000 }, true, words)).toBe(
       "Too little to tell: it takes more than 4000 more looks",
     );
     for (const kind of ["shorter", "longer", "lasts"] as const)
-      expect(sayLifeVerdict({ kind }, false)).toMatch(/9 in 10|9 times in 10/);
+      expect(sayLifeVerdict({ kind }, false, words)).toMatch(/9 in 10|9 times in 10/);
   });
 
   it("says the likeliest law with its ranges, whether it wears out, and what stands beside it", () => {
-    expect(sayLaw(told(fit("weibull", -10)))).toBe(
+    expect(sayLaw(told(fit("weibull", -10)), words)).toBe(
       "Likeliest law: Weibull, nearly two in three ended by 4.0 years (3.4 years to 4.7 years). Shape 2.0 (1.7 to 2.4): it wears out. Chances weigh Weibull and lognormal by how likely the looks make each.",
     );
-    expect(sayLaw({ ...told(), ended: 0 })).toMatch(/^None was found bad yet/);
-    expect(sayLaw({ ...told(fit("weibull", -10)), ended: 2 })).toMatch(/Fewer than five ended/);
-    expect(sayOthers(told(fit("weibull", -10), fit("lognormal", -10.5)))).toBe(
+    expect(sayLaw({ ...told(), ended: 0 }, words)).toMatch(/^None was found bad yet/);
+    expect(sayLaw({ ...told(fit("weibull", -10)), ended: 2 }, words)).toMatch(/Fewer than five ended/);
+    expect(sayOthers(told(fit("weibull", -10), fit("lognormal", -10.5)), words)).toBe(
       "Beside it: lognormal (ln likelihood less by 0.50). A difference below about 2 decides nothing.",
     );
   });

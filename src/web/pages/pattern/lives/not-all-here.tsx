@@ -1,4 +1,5 @@
 import { EmptyState, Page } from "#web/parts/index.ts";
+import { useWords } from "#web/language/index.ts";
 
 interface NotAllHereProps {
   readonly back: { readonly to: string; readonly label: string };
@@ -6,10 +7,11 @@ interface NotAllHereProps {
 
 /** Lives are counted from every fitting there ever was: without all lines they would look longer than they are. */
 export function NotAllHere({ back }: NotAllHereProps) {
+  const words = useWords("patternLives");
   return (
-    <Page title="How long things last" back={back}>
-      <EmptyState title="Not all lines are on this device yet">
-        <p>Lives are counted from every fitting and finding there ever was. They are told once all lines are here.</p>
+    <Page title={words.title()} back={back}>
+      <EmptyState title={words.early()}>
+        <p>{words.earlyMore()}</p>
       </EmptyState>
     </Page>
   );

@@ -6,26 +6,29 @@ import { AgeChart } from "#web/drawing/age-chart.tsx";
 import { Section } from "#web/parts/index.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
 import { sayFindings, sayFindingsBasis } from "./findings-words.ts";
+import { useWords } from "#web/language/index.ts";
+import type { Words } from "#words";
 
 const YEAR = 365.25;
 
 /** Whether findings on the kits of a pattern come oftener or more seldom than they did: words, a picture, a table. */
 export function FindingsYears({ pattern }: { readonly pattern: Pattern }) {
+  const words = useWords("patternFindings");
   const { kits, retired, today } = useStation();
   const told = useMemo(
     () => findingsByYear(pattern, [...kits, ...retired], `${today}T12:00:00Z`),
     [pattern, kits, retired, today],
   );
-  const words = sayFindings(told);
+  const said = sayFindings(told, words);
   return (
-    <Section id="findings-years" title="Findings a year">
-      <p>{words}</p>
-      {told.at.length > 0 && <Picture told={told} words={words} />}
-      <p className="quiet">{sayFindingsBasis(told)}</p>
+    <Section id="findings-years" title={words.title()}>
+      <p>{said}</p>
+      {told.at.length > 0 && <Picture told={told} said={said} />}
+      <p className="quiet">{sayFindingsBasis(told, words)}</p>
       {told.years.length > 0 && (
         <details className="kit-table">
-          <summary>Findings a year as a table</summary>
-          <Table caption="Findings a year" isCaptionHidden columns={COLUMNS} rows={told.years} rowKey={keyOf} />
+          <summary>{words.asTable()}</summary>
+          <Table caption={words.title()} isCaptionHidden columns={columns(words)} rows={told.years} rowKey={keyOf} />
         </details>
       )}
     </Section>
@@ -34,19 +37,20 @@ export function FindingsYears({ pattern }: { readonly pattern: Pattern }) {
 
 function Picture({
   told: { at, kitYears, found, law },
-  words,
+  said,
 }: {
   readonly told: FindingsByYear;
-  readonly words: string;
+  readonly said: string;
 }) {
+  const words = useWords("patternFindings");
   const steps = at.map((time, i) => ({ at: time * YEAR, value: i + 1 }));
   const ages = Array.from({ length: 41 }, (_, i) => (i * kitYears) / 40);
   const line = law ? ages.map((time) => ({ at: time * YEAR, value: (time / law.scale) ** law.shape })) : [];
   return (
     <AgeChart
-      label={`Findings so far against the time that all kits were on charge. ${words} By calendar year in the table below.`}
-      reading="Findings so far, all kits together"
-      across="on charge, all kits together"
+      label={words.chart({ said })}
+      reading={words.reading()}
+      across={words.across()}
       steps={[{ at: 0, value: 0 }, ...steps, { at: kitYears * YEAR, value: found }]}
       law={line}
       most={Math.max(1, found)}
@@ -55,8 +59,8 @@ function Picture({
 }
 
 const keyOf = ({ year }: YearFound) => `${year}`;
-const COLUMNS: readonly Column<YearFound>[] = [
-  { key: "year", head: "Year", cell: ({ year }) => `${year}` },
-  { key: "found", head: "Findings", align: "figures", cell: ({ found }) => found },
-  { key: "kits", head: "Kits on charge, on average", align: "figures", cell: ({ kitYears }) => kitYears.toFixed(1) },
+const columns = (words: Words["patternFindings"]): readonly Column<YearFound>[] => [
+  { key: "year", head: words.year(), cell: ({ year }) => `${year}` },
+  { key: "found", head: words.findings(), align: "figures", cell: ({ found }) => found },
+  { key: "kits", head: words.kitsOnCharge(), align: "figures", cell: ({ kitYears }) => kitYears.toFixed(1) },
 ];

@@ -1,94 +1,132 @@
-import type { CheckFound, LineHard, MinutesTaken, ModeFound } from "#station";
+import type { CheckFound, LineHard, MinutesTaken, ModeFound, UnnamedFound } from "#station";
 import { EmptyState, Section } from "#web/parts/index.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
-import { farOff, sayMinutes, sayOneIn, sayReports, sayTimes } from "./report-words.ts";
+import { farOff, modeRows, sayMinutes, sayOneIn, sayReports, type ModeRow } from "./report-words.ts";
+import { useWords } from "#web/language/index.ts";
+import type { Words } from "#words";
 
 /** What each check found; those that never did, with how rarely they may. */
 export function ChecksTable({ checks }: { readonly checks: readonly CheckFound[] }) {
+  const words = useWords("patternReport");
   const found = checks.filter((one) => one.found > 0).toSorted((one, other) => other.found - one.found);
-  const never = checks.filter((one) => one.found === 0).toSorted((one, other) => other.looks - one.looks);
+  const never = checks
+    .filter((one) => one.found === 0 && one.looks > 0)
+    .toSorted((one, other) => other.looks - one.looks);
   return (
-    <Section id="checks" title="What the checks found">
+    <Section id="checks" title={words.checksFound()}>
       {found.length === 0 ? (
-        <EmptyState title="No check has found anything yet" />
+        <EmptyState title={never.length === 0 ? words.noneMade() : words.noneFound()} />
       ) : (
-        <Table caption="Checks that found something" columns={FOUND} rows={found} rowKey={keyOf} />
+        <Table caption={words.foundTable()} columns={foundColumns(words)} rows={found} rowKey={keyOf} />
       )}
-      <details className="kit-table">
-        <summary>{never.length} that never found anything</summary>
-        <p className="quiet">
-          None in n looks does not mean never: nineteen times in twenty fewer than about 3 in n would find something.
-        </p>
-        <Table caption="Checks that never found anything" columns={NEVER} rows={never} rowKey={keyOf} />
-      </details>
+      {never.length > 0 && (
+        <details className="kit-table">
+          <summary>{words.neverCount({ count: never.length })}</summary>
+          <p className="quiet">{words.neverMore()}</p>
+          <Table caption={words.neverTable()} columns={neverColumns(words)} rows={never} rowKey={keyOf} />
+        </details>
+      )}
     </Section>
   );
 }
 
 const keyOf = ({ check }: CheckFound) => check.id;
-const FOUND: readonly Column<CheckFound>[] = [
-  { key: "check", head: "Check", cell: ({ check }) => check.ask },
-  { key: "found", head: "Found something", align: "figures", cell: ({ found }) => sayTimes(found) },
-  { key: "looks", head: "Openings", align: "figures", cell: ({ looks }) => looks },
+const foundColumns = (words: Words["patternReport"]): readonly Column<CheckFound>[] => [
+  { key: "check", head: words.check(), cell: ({ check }) => check.ask },
+  { key: "found", head: words.foundSomething(), align: "figures", cell: ({ found }) => words.times({ count: found }) },
+  { key: "looks", head: words.openings(), align: "figures", cell: ({ looks }) => looks },
 ];
-const NEVER: readonly Column<CheckFound>[] = [
-  { key: "check", head: "Check", cell: ({ check }) => check.ask },
-  { key: "looks", head: "Openings", align: "figures", cell: ({ looks }) => looks },
+const neverColumns = (words: Words["patternReport"]): readonly Column<CheckFound>[] => [
+  { key: "check", head: words.check(), cell: ({ check }) => check.ask },
+  { key: "looks", head: words.openings(), align: "figures", cell: ({ looks }) => looks },
   {
     key: "below",
-    head: "May find in fewer than",
+    head: words.mayFind(),
     align: "figures",
-    cell: ({ below }) => (below === undefined ? "not looked at" : sayOneIn(below)),
+    cell: ({ below = 1 }) => sayOneIn(below, words),
   },
 ];
 
+interface ModesProps {
+  readonly modes: readonly ModeFound[];
+  readonly unnamed: UnnamedFound;
+}
+
 /** How each mode that ever was came to light. */
-export function ModesTable({ modes }: { readonly modes: readonly ModeFound[] }) {
+export function ModesTable({ modes, unnamed }: ModesProps) {
+  const words = useWords("patternReport");
+  const rows = modeRows(modes, unnamed, words);
+  const count = rows.reduce((sum, { byOwn, byAccident }) => sum + byOwn + byAccident, 0);
   return (
-    <Section id="modes" title="What was wrong, and how it came to light">
-      {modes.length === 0 ? (
-        <EmptyState title="Nothing was ever found wrong" />
+    <Section id="modes" title={words.wrong()}>
+      {rows.length === 0 ? (
+        <EmptyState title={words.nothingWrong()} />
       ) : (
-        <Table caption="Modes found" isCaptionHidden columns={MODES} rows={modes} rowKey={({ mode }) => mode.id} />
+        <>
+          <p>{words.findingsInAll({ count })}</p>
+          <Table
+            caption={words.modesTable()}
+            isCaptionHidden
+            columns={modeColumns(words)}
+            rows={rows}
+            rowKey={({ name }) => name}
+          />
+        </>
       )}
     </Section>
   );
 }
 
-const MODES: readonly Column<ModeFound>[] = [
-  { key: "mode", head: "Mode", cell: ({ mode }) => mode.name },
-  { key: "own", head: "By its own check", align: "figures", cell: ({ byOwn }) => sayTimes(byOwn) },
-  { key: "accident", head: "By accident", align: "figures", cell: ({ byAccident }) => sayTimes(byAccident) },
+const modeColumns = (words: Words["patternReport"]): readonly Column<ModeRow>[] => [
+  { key: "mode", head: words.mode(), cell: ({ name }) => name },
+  { key: "own", head: words.byOwnCheck(), align: "figures", cell: ({ byOwn }) => words.times({ count: byOwn }) },
+  {
+    key: "accident",
+    head: words.byAccident(),
+    align: "figures",
+    cell: ({ byAccident }) => words.times({ count: byAccident }),
+  },
   {
     key: "where",
-    head: "While doing what",
+    head: words.whileDoing(),
     cell: ({ where }) =>
-      where.length === 0 ? "none by accident" : where.map(({ what, times }) => `${what} ${sayTimes(times)}`).join("; "),
+      where.length === 0
+        ? words.noneByAccident()
+        : where
+            .map(({ what, times }) => words.whatTimes({ what, times: words.times({ count: times }) }))
+            .join(words.between()),
   },
 ];
 
 /** Lines that people could not do, or told of. */
 export function LinesTable({ lines }: { readonly lines: readonly LineHard[] }) {
+  const words = useWords("patternReport");
   return (
-    <Section id="lines" title="Lines not possible, or reported">
+    <Section id="lines" title={words.linesHard()}>
       {lines.length === 0 ? (
-        <EmptyState title="Every line was possible, and none was reported" />
+        <EmptyState title={words.noneHard()} />
       ) : (
-        <Table caption="Lines" isCaptionHidden columns={LINES} rows={lines} rowKey={({ step }) => step.id} />
+        <Table
+          caption={words.lines()}
+          isCaptionHidden
+          columns={lineColumns(words)}
+          rows={lines}
+          rowKey={({ step }) => step.id}
+        />
       )}
     </Section>
   );
 }
 
-const LINES: readonly Column<LineHard>[] = [
-  { key: "line", head: "Line", cell: ({ step }) => `${step.line}. ${step.text}` },
+const lineColumns = (words: Words["patternReport"]): readonly Column<LineHard>[] => [
+  { key: "line", head: words.line(), cell: ({ step }) => `${step.line}. ${step.text}` },
   {
     key: "not",
-    head: "Not possible",
+    head: words.notPossible(),
     align: "figures",
-    cell: ({ notPossible, asked }) => `${notPossible} of ${asked}`,
+    cell: ({ notPossible, asked }) => words.countOf({ count: notPossible, all: asked }),
   },
-  { key: "told", head: "Reported", cell: (line) => sayReports(line) || "never" },
+  { key: "told", head: words.reported(), cell: (line) => sayReports(line, words) || words.never() },
 ];
 
 /** So many of the furthest off are shown at once. */
@@ -96,32 +134,29 @@ const SHOWN = 8;
 
 /** Minutes really taken beside those stated. */
 export function MinutesTable({ minutes }: { readonly minutes: readonly MinutesTaken[] }) {
+  const words = useWords("patternReport");
   const ordered = minutes.toSorted((one, other) => farOff(other) - farOff(one));
   const pauses = minutes.reduce((sum, one) => sum + one.pauses, 0);
   return (
-    <Section id="minutes" title="Minutes taken">
-      <p className="quiet">
-        By the clocks of the entries, from the answer before. Left out: waits, runs and primes; what was typed up from a
-        card; lines after another person or device; and pauses, where more than 20 minutes and four times what is stated
-        went by ({sayTimes(pauses)}).
-      </p>
+    <Section id="minutes" title={words.minutesTaken()}>
+      <p className="quiet">{words.minutesMore({ times: words.times({ count: pauses }) })}</p>
       {ordered.length === 0 ? (
-        <EmptyState title="No line was timed yet" />
+        <EmptyState title={words.noneTimed()} />
       ) : (
         <Table
-          caption="Furthest off first"
-          columns={MINUTES}
+          caption={words.furthestFirst()}
+          columns={minuteColumns(words)}
           rows={ordered.slice(0, SHOWN)}
           rowKey={({ step }) => step.id}
         />
       )}
       {ordered.length > SHOWN && (
         <details className="kit-table">
-          <summary>{ordered.length - SHOWN} other lines</summary>
+          <summary>{words.otherLines({ count: ordered.length - SHOWN })}</summary>
           <Table
-            caption="Other lines"
+            caption={words.otherLinesTable()}
             isCaptionHidden
-            columns={MINUTES}
+            columns={minuteColumns(words)}
             rows={ordered.slice(SHOWN)}
             rowKey={({ step }) => step.id}
           />
@@ -131,15 +166,20 @@ export function MinutesTable({ minutes }: { readonly minutes: readonly MinutesTa
   );
 }
 
-const MINUTES: readonly Column<MinutesTaken>[] = [
-  { key: "line", head: "Line", cell: ({ step }) => `${step.line}. ${step.text}` },
-  { key: "stated", head: "Stated", align: "figures", cell: ({ stated }) => sayMinutes(stated) },
-  { key: "taken", head: "Half took less than", align: "figures", cell: ({ median }) => sayMinutes(median) },
+/** Of both ends alike one. */
+function sayMiddle([from = "", to = ""]: readonly string[], words: Words["patternReport"]): string {
+  return from === to ? from : words.minutesFromTo({ from, to });
+}
+
+const minuteColumns = (words: Words["patternReport"]): readonly Column<MinutesTaken>[] => [
+  { key: "line", head: words.line(), cell: ({ step }) => `${step.line}. ${step.text}` },
+  { key: "stated", head: words.stated(), align: "figures", cell: ({ stated }) => sayMinutes(stated) },
+  { key: "taken", head: words.halfLess(), align: "figures", cell: ({ median }) => sayMinutes(median) },
   {
     key: "between",
-    head: "Middle half",
+    head: words.middleHalf(),
     align: "figures",
-    cell: ({ quartiles }) => [...new Set(quartiles.map(sayMinutes))].join(" to "),
+    cell: ({ quartiles }) => sayMiddle(quartiles.map(sayMinutes), words),
   },
-  { key: "times", head: "Timed", align: "figures", cell: ({ times }) => sayTimes(times) },
+  { key: "times", head: words.timed(), align: "figures", cell: ({ times }) => words.times({ count: times }) },
 ];

@@ -1,21 +1,22 @@
 import type { Pattern } from "#kit";
 import type { Proposal, ReportCard } from "#station";
+import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
-import { sayMinutes, sayOneIn, sayProposal, sayWanted } from "./report-words.ts";
+import { modeRows, sayMinutes, sayOneIn, sayProposal, sayWanted } from "./report-words.ts";
+
+const words = await fetchWords("en", "patternReport");
 
 const PATTERN = { modes: [{ id: "seized", name: "Pump seized" }] } as unknown as Pattern;
 const check = { id: "turn", ask: "Turn the shaft." };
 const step = { id: "c", line: 12, text: "Look along the hose." };
-const say = (proposal: object) => sayProposal(proposal as Proposal, PATTERN);
+const say = (proposal: object) => sayProposal(proposal as Proposal, PATTERN, words);
 
 describe("a report card in words", () => {
-  it("says a bound as one in so many, and never that nothing will be found", () => {
+  it("says a bound as once in so many times, and never that nothing will be found", () => {
     const { what, why } = say({ kind: "ask-less", of: { check, looks: 60, found: 0, below: 0.0487 } });
     expect(what).toBe("Ask it less often: Turn the shaft.");
-    expect(why).toBe(
-      "Never found anything in 60 openings: nineteen times in twenty it finds something in fewer than 1 in 20.",
-    );
-    expect(sayOneIn(0.05)).toBe("1 in 20");
+    expect(why).toBe("Never found anything in 60 openings: it may find something up to once in 20 times.");
+    expect(sayOneIn(0.05, words)).toBe("once in 20 times");
   });
 
   it("keeps the only check for what grounds the kit, and names it", () => {
@@ -41,11 +42,23 @@ describe("a report card in words", () => {
     expect(sayMinutes(0.8)).toBe("1\u00a0min");
   });
 
+  it("lists every finding told, what no mode names last", () => {
+    const where = [{ what: "outside an opening", times: 2 }];
+    const mode = { id: "seized", name: "Pump seized" } as Pattern["modes"][number];
+    const seized = { mode, byOwn: 1, byAccident: 1, where: [], checks: 2 };
+    const rows = modeRows([seized], { byAccident: 2, where }, words);
+    expect(rows.map(({ name, byOwn, byAccident }) => [name, byOwn, byAccident])).toEqual([
+      ["Pump seized", 1, 1],
+      ["What the pattern has no name for", 0, 2],
+    ]);
+    expect(modeRows([seized], { byAccident: 0, where: [] }, words)).toHaveLength(1);
+  });
+
   it("says how many openings it takes where there are too few", () => {
     const card = { proposals: [], openingsWanted: 40 } as unknown as ReportCard;
-    expect(sayWanted(card)).toBe(
-      "The log would change nothing yet. To say of a check that it finds something in fewer than 1 in 20 openings takes 59 of them without a find: about 40 openings more.",
+    expect(sayWanted(card, words)).toBe(
+      "The log would change nothing yet. To say of a check that it finds something at most once in 20 times takes 59 openings without a find: about 40 openings more.",
     );
-    expect(sayWanted({ ...card, openingsWanted: 0 })).toBe("The log would change nothing yet.");
+    expect(sayWanted({ ...card, openingsWanted: 0 }, words)).toBe("The log would change nothing yet.");
   });
 });

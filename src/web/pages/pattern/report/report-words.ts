@@ -5,85 +5,96 @@ import {
   SELDOM,
   type LineHard,
   type MinutesTaken,
+  type ModeFound,
   type Proposal,
   type ReportCard,
+  type UnnamedFound,
 } from "#station";
-import { sayCount } from "#web/parts/words/say-count.ts";
+import type { Words } from "#words";
 
-/** What a report card rests on. */
-export function sayBasis({ openings, kits }: ReportCard): string {
-  return `From ${sayCount(openings, "opening")} of ${sayCount(kits, "kit")}, whatever the version of the pattern they were built to.`;
-}
+type ReportWords = Words["patternReport"];
 
 /** Why nothing is proposed, or that more could be with more openings. */
-export function sayWanted({ proposals, openingsWanted }: ReportCard): string {
-  const none = proposals.length === 0 ? "The log would change nothing yet. " : "";
-  if (openingsWanted === 0) return none.trim();
-  const seldom = `fewer than ${sayOneIn(SELDOM)}`;
-  return `${none}To say of a check that it finds something in ${seldom} openings takes ${OPENINGS_TO_TELL} of them without a find: about ${sayCount(openingsWanted, "opening")} more.`;
+export function sayWanted({ proposals, openingsWanted }: ReportCard, words: ReportWords): string {
+  const wanted = { share: sayOneIn(SELDOM, words), all: OPENINGS_TO_TELL, more: openingsWanted };
+  return [
+    ...(proposals.length === 0 ? [words.nothingYet()] : []),
+    ...(openingsWanted === 0 ? [] : [words.wanted(wanted)]),
+  ].join(" ");
 }
 
-/** "1 in 20": a share as people count. */
-export function sayOneIn(share: number): string {
-  return `1 in ${Math.max(1, Math.floor(1 / share + 1e-9))}`;
+/** "once in 20 times": a share as people count. */
+export function sayOneIn(share: number, words: ReportWords): string {
+  return words.oneIn({ count: Math.max(1, Math.floor(1 / share + 1e-9)) });
 }
 
 /** The proposal in one sentence, and the evidence in another. */
-export function sayProposal(proposal: Proposal, pattern: Pattern): { readonly what: string; readonly why: string } {
+export function sayProposal(proposal: Proposal, pattern: Pattern, words: ReportWords): ProposalSaid {
   switch (proposal.kind) {
     case "find-sooner":
-      return soonerWords(proposal.of);
+      return soonerWords(proposal.of, words);
     case "reword":
-      return rewordWords(proposal.of);
+      return rewordWords(proposal.of, words);
     case "restate":
-      return restateWords(proposal.of);
+      return restateWords(proposal.of, words);
     case "ask-less":
-      return { what: `Ask it less often: ${proposal.of.check.ask}`, why: neverWords(proposal.of) };
+      return { what: words.askLess({ ask: proposal.of.check.ask }), why: neverWords(proposal.of, words) };
     case "keep": {
-      const names = proposal.alone.map((id) => modeNamed(pattern, id)?.name ?? id).join(", ");
-      const what = `Keep it, though it never found anything: ${proposal.of.check.ask}`;
-      return { what, why: `${neverWords(proposal.of)} Nothing else is there to find what grounds the kit: ${names}.` };
+      const modes = proposal.alone.map((id) => modeNamed(pattern, id)?.name ?? id).join(", ");
+      const why = `${neverWords(proposal.of, words)} ${words.onlyOne({ modes })}`;
+      return { what: words.keepIt({ ask: proposal.of.check.ask }), why };
     }
   }
 }
 
+interface ProposalSaid {
+  readonly what: string;
+  readonly why: string;
+}
+
 type Of<Kind extends Proposal["kind"]> = Extract<Proposal, { readonly kind: Kind }>["of"];
 
-function neverWords({ looks, below = 1 }: Of<"ask-less">): string {
-  return `Never found anything in ${sayCount(looks, "opening")}: nineteen times in twenty it finds something in fewer than ${sayOneIn(below)}.`;
+function neverWords({ looks, below = 1 }: Of<"ask-less">, words: ReportWords): string {
+  return words.neverFound({ looks, share: sayOneIn(below, words) });
 }
 
-function soonerWords({ mode, byOwn, byAccident, checks }: Of<"find-sooner">) {
-  const own = checks === 0 ? "No check is there to find it" : `Its own checks found it ${sayTimes(byOwn)}`;
-  const what =
-    checks === 0 ? `Add a check that finds it: ${mode.name}` : `Find it sooner, or by another check: ${mode.name}`;
-  return { what, why: `Found by accident ${sayTimes(byAccident)}. ${own}.` };
+function soonerWords({ mode, byOwn, byAccident, checks }: Of<"find-sooner">, words: ReportWords): ProposalSaid {
+  const times = words.times({ count: byAccident });
+  if (checks === 0) return { what: words.addCheck({ mode: mode.name }), why: words.byAccidentNoCheck({ times }) };
+  const why = words.byAccidentOwn({ times, own: words.times({ count: byOwn }) });
+  return { what: words.findSooner({ mode: mode.name }), why };
 }
 
-function rewordWords(line: Of<"reword">) {
-  const told = reportsOf(line) > 0 ? ` Reported ${sayTimes(reportsOf(line))}: ${sayReports(line)}.` : "";
-  const what = `Word line ${line.step.line} anew, or leave it out: ${line.step.text}`;
-  return { what, why: `Not possible in ${line.notPossible} of ${sayCount(line.asked, "opening")}.${told}` };
+function rewordWords(line: Of<"reword">, words: ReportWords): ProposalSaid {
+  const { step, notPossible, asked } = line;
+  const count = reportsOf(line);
+  const reported = { times: words.times({ count }), reports: sayReports(line, words) };
+  const told = count > 0 ? ` ${words.reportedTimes(reported)}` : "";
+  const what = words.reword({ line: step.line, text: step.text });
+  return { what, why: `${words.notPossibleIn({ count: notPossible, asked })}${told}` };
 }
 
-function restateWords({ step, stated, median, quartiles, times }: Of<"restate">) {
-  const half = `half of ${times} took ${sayMinutes(quartiles[0])} to ${sayMinutes(quartiles[1])}`;
-  return {
-    what: `State ${sayMinutes(median)} at line ${step.line}, not ${sayMinutes(stated)}: ${step.text}`,
-    why: `${half.charAt(0).toUpperCase()}${half.slice(1)}.`,
-  };
+function restateWords({ step, stated, median, quartiles, times }: Of<"restate">, words: ReportWords): ProposalSaid {
+  const [from, to] = [sayMinutes(quartiles[0]), sayMinutes(quartiles[1])];
+  const of = { median: sayMinutes(median), line: step.line, stated: sayMinutes(stated), text: step.text };
+  return { what: words.restate(of), why: words.halfTook({ count: times, from, to }) };
 }
+
+const REPORTED = { wrong: "wrongTimes", impossible: "impossibleTimes", unclear: "unclearTimes" } as const;
 
 /** What was reported of a line. */
-export function sayReports({ reports }: LineHard): string {
+export function sayReports({ reports }: LineHard, words: ReportWords): string {
   const told = (["wrong", "impossible", "unclear"] as const).filter((what) => reports[what] > 0);
-  return told.map((what) => `${what} ${sayTimes(reports[what])}`).join(", ");
+  return told.map((what) => words[REPORTED[what]]({ times: words.times({ count: reports[what] }) })).join(", ");
 }
 
-/** "once", "3 times", "never". */
-export function sayTimes(count: number): string {
-  if (count === 0) return "never";
-  return count === 1 ? "once" : `${count} times`;
+/** A row of what was wrong: a mode, or all that no mode of the pattern names. */
+export type ModeRow = Pick<ModeFound, "byOwn" | "byAccident" | "where"> & { readonly name: string };
+
+/** Every finding there was, in rows by mode; what no mode names stands last. */
+export function modeRows(modes: readonly ModeFound[], unnamed: UnnamedFound, words: ReportWords): readonly ModeRow[] {
+  const named = modes.map(({ mode, ...counts }) => ({ ...counts, name: mode.name }));
+  return unnamed.byAccident === 0 ? named : [...named, { ...unnamed, byOwn: 0, name: words.noMode() }];
 }
 
 /** Minutes as people say them: under ten to the half. */

@@ -1,5 +1,6 @@
 import type { MailWishRequest } from "#station";
 import { useState } from "react";
+import { useWords } from "#web/language/index.ts";
 import { Button, TextField } from "#web/parts/index.ts";
 import { Choice } from "#web/parts/fields/choice.tsx";
 import { NumberField } from "#web/parts/fields/number-field.tsx";
@@ -10,13 +11,14 @@ interface MailFormProps {
   readonly onSave: (wish: MailWishRequest) => void;
 }
 
-const WEEKDAYS = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"];
+const WEEKDAYS = ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"] as const;
 const NEVER = "0";
 /** An hour at which people read mail. */
 const FIRST_HOUR = 8;
 
 /** Where a person reads mail, and what they want to find there. */
 export function MailForm({ wish, isBusy, onSave }: MailFormProps) {
+  const words = useWords("settingsMail");
   const [address, setAddress] = useState(wish?.address ?? "");
   const [weekday, setWeekday] = useState(String(wish?.weekly?.weekday ?? NEVER));
   const [hour, setHour] = useState<number | undefined>(wish?.weekly?.hour ?? FIRST_HOUR);
@@ -30,28 +32,22 @@ export function MailForm({ wish, isBusy, onSave }: MailFormProps) {
   };
   return (
     <>
-      <TextField
-        label="Your address for mail"
-        hint="Nobody else at the station sees it. Nothing is sent without one."
-        value={address}
-        onChange={setAddress}
-        limit={254}
-      />
+      <TextField label={words.address()} hint={words.addressHint()} value={address} onChange={setAddress} limit={254} />
       <Choice
-        label="What is due, once a week"
+        label={words.weekly()}
         value={weekday}
         onChange={setWeekday}
         options={[
-          { value: NEVER, label: "Not by mail" },
-          ...WEEKDAYS.map((label, at) => ({ value: String(at + 1), label })),
+          { value: NEVER, label: words.notByMail() },
+          ...WEEKDAYS.map((day, at) => ({ value: String(at + 1), label: words[day]() })),
         ]}
       />
-      {isWeekly && <NumberField label="At this hour, 0 to 23" value={hour} onChange={setHour} least={0} most={23} />}
-      <AtOnce label="A place falls short of its strength" isWanted={isForShort} onChange={setForShort} />
-      <AtOnce label="A finding grounds a kit" isWanted={isForGrounds} onChange={setForGrounds} />
+      {isWeekly && <NumberField label={words.hour()} value={hour} onChange={setHour} least={0} most={23} />}
+      <AtOnce label={words.forShort()} isWanted={isForShort} onChange={setForShort} />
+      <AtOnce label={words.forGrounds()} isWanted={isForGrounds} onChange={setForGrounds} />
       <div>
         <Button onPress={save} isDisabled={!isReady} isBusy={isBusy}>
-          Save what I am told by mail
+          {words.save()}
         </Button>
       </div>
     </>
@@ -65,14 +61,15 @@ interface AtOnceProps {
 }
 
 function AtOnce({ label, isWanted, onChange }: AtOnceProps) {
+  const words = useWords("settingsMail");
   return (
     <Choice
       label={label}
       value={isWanted ? "at-once" : "not"}
       onChange={(chosen) => onChange(chosen === "at-once")}
       options={[
-        { value: "not", label: "Not by mail" },
-        { value: "at-once", label: "Tell me at once" },
+        { value: "not", label: words.notByMail() },
+        { value: "at-once", label: words.atOnce() },
       ]}
     />
   );

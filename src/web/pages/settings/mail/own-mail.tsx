@@ -1,3 +1,4 @@
+import { useWords } from "#web/language/index.ts";
 import { Button, ButtonRow, Notice, Section } from "#web/parts/index.ts";
 import { MailForm } from "./mail-form.tsx";
 import { MailLetters } from "./mail-letters.tsx";
@@ -6,19 +7,18 @@ import { useMail } from "./use-mail.ts";
 
 /** What this person is told by mail, where, and what became of each letter. */
 export function OwnMail() {
+  const words = useWords("settingsMail");
   const { isBusy, known, reply, look, save, stop, sendTrial, sendAgain } = useMail();
   return (
-    <Section title="Mail">
+    <Section title={words.title()}>
       <NotAnswered reply={reply} />
       {known === undefined ? (
-        <p>What you are told by mail is shown once the station can be reached.</p>
+        <p>{words.unknown()}</p>
       ) : (
         <>
           {!known.isSending && (
-            <Notice title="This station sends no mail">
-              <p>
-                Whoever looks after its computer names a mail server in its settings; the guide to running it says how.
-              </p>
+            <Notice title={words.noMail()}>
+              <p>{words.noMailMore()}</p>
             </Notice>
           )}
           {known.isSending && (
@@ -33,11 +33,11 @@ export function OwnMail() {
             <ButtonRow>
               {known.isSending && (
                 <Button kind="quiet" isBusy={isBusy} onPress={() => void sendTrial()}>
-                  Send me a trial
+                  {words.sendTrial()}
                 </Button>
               )}
               <Button kind="quiet" isBusy={isBusy} onPress={() => void stop()}>
-                Take my address away
+                {words.takeAway()}
               </Button>
             </ButtonRow>
           )}

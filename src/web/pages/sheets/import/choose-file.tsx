@@ -1,17 +1,19 @@
 import { SHEET_LIMITS } from "#store/sheets";
 import { useId } from "react";
-import { ErrorBox, sayCount } from "#web/parts/index.ts";
+import { ErrorBox } from "#web/parts/index.ts";
 import type { SheetNow } from "./use-sheet.ts";
+import { useWords } from "#web/language/index.ts";
 
 /** The file, and which of its sheets. */
 export function ChooseFile({ sheet }: { readonly sheet: SheetNow }) {
+  const words = useWords("sheets");
   const id = useId();
   const { chosen, choose, reading } = sheet;
   return (
     <>
       <div className="sheet-file">
         <label htmlFor={id} className="button button-plain" data-pending={reading.isBusy || undefined}>
-          {reading.isBusy ? "Reading the file" : chosen ? "Choose another file, or the mended one" : "Choose the file"}
+          {reading.isBusy ? words.reading() : chosen ? words.chooseAnother() : words.choose()}
         </label>
         <input
           id={id}
@@ -25,14 +27,13 @@ export function ChooseFile({ sheet }: { readonly sheet: SheetNow }) {
           }}
         />
       </div>
-      <p className="quiet">
-        CSV or XLSX, at most {SHEET_LIMITS.rows.toLocaleString("en")} rows and {SHEET_LIMITS.bytes / 1e6} MB. It is read
-        on this device; nothing is sent and nothing is written until you say so.
-      </p>
-      <ErrorBox error={reading.error} title="Not read" />
+      <p className="quiet">{words.limits({ rows: SHEET_LIMITS.rows, megabytes: SHEET_LIMITS.bytes / 1e6 })}</p>
+      <ErrorBox error={reading.error} title={words.notRead()} />
       {chosen && (
         <p>
-          {[`${chosen.table.file}: ${sayCount(chosen.table.rows.length, "row")}.`, ...chosen.table.notices].join(" ")}
+          {[words.fileRows({ file: chosen.table.file, count: chosen.table.rows.length }), ...chosen.table.notices].join(
+            " ",
+          )}
         </p>
       )}
       {chosen && chosen.table.sheets.length > 1 && <SheetPick sheet={sheet} />}
@@ -41,10 +42,11 @@ export function ChooseFile({ sheet }: { readonly sheet: SheetNow }) {
 }
 
 function SheetPick({ sheet: { chosen, choose } }: { readonly sheet: SheetNow }) {
+  const words = useWords("sheets");
   if (!chosen) return null;
   return (
     <label className="field">
-      <span className="field-label">Which sheet of the workbook</span>
+      <span className="field-label">{words.whichSheet()}</span>
       <select
         className="field-input"
         value={chosen.table.sheet ?? ""}

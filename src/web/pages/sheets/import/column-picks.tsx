@@ -3,6 +3,7 @@ import { ROLES } from "#station";
 import { fieldsOf, type Mapping, type SheetField, type SheetOf, type SheetTable } from "#store/sheets";
 import { useStation, type StationView } from "#web/device/index.ts";
 import { ROLE_WORDS, Section } from "#web/parts/index.ts";
+import { useWords } from "#web/language/index.ts";
 
 interface ColumnPicksProps {
   readonly of: SheetOf;
@@ -13,6 +14,7 @@ interface ColumnPicksProps {
 
 /** Which column is which: guessed from the headings, put right by hand; and what is the same for every row. */
 export function ColumnPicks({ of, table, mapping, onChange }: ColumnPicksProps) {
+  const words = useWords("sheets");
   const view = useStation();
   const fields = fieldsOf(of, view);
   const { columns, fixed } = mapping;
@@ -26,8 +28,8 @@ export function ColumnPicks({ of, table, mapping, onChange }: ColumnPicksProps) 
     onChange({ ...mapping, fixed: text === "" ? others : { ...others, [key]: text } });
   };
   return (
-    <Section title="Which column is which">
-      <p>Guessed from the headings. Put right what is wrong; what is left out is not taken in.</p>
+    <Section title={words.whichColumn()}>
+      <p>{words.whichColumnMore()}</p>
       <div className="sheet-columns">
         {table.heads.map((head, at) => (
           // Two columns may have one heading.
@@ -65,12 +67,13 @@ interface ColumnPickProps {
 }
 
 function ColumnPick({ head, example, fields, chosen, onPick }: ColumnPickProps) {
+  const words = useWords("sheets");
   return (
     <label className="field">
       <span className="field-label">{head}</span>
-      <span className="field-hint">{example === "" ? "empty" : `such as ${example}`}</span>
+      <span className="field-hint">{example === "" ? words.empty() : words.example({ example })}</span>
       <select className="field-input" value={chosen ?? ""} onChange={({ target }) => onPick(target.value)}>
-        <option value="">left out</option>
+        <option value="">{words.columnLeftOut()}</option>
         {fields.map(({ key, label }) => (
           <option key={key} value={key}>
             {label}
@@ -90,12 +93,13 @@ interface FixedPickProps {
 
 /** No column says it: then it may be the same for every row. */
 function FixedPick({ field: { key, label, isNeeded }, view, chosen, onPick }: FixedPickProps) {
+  const words = useWords("sheets");
   return (
     <label className="field">
-      <span className="field-label">{label}, the same for every row</span>
-      <span className="field-hint">No column says it.</span>
+      <span className="field-label">{words.sameForAll({ field: label })}</span>
+      <span className="field-hint">{words.noColumn()}</span>
       <select className="field-input" value={chosen ?? ""} onChange={({ target }) => onPick(target.value)}>
-        <option value="">{isNeeded === true ? "Choose one" : "none"}</option>
+        <option value="">{isNeeded === true ? words.chooseOne() : words.none()}</option>
         {namesFor(key, view).map((name) => (
           <option key={name}>{name}</option>
         ))}

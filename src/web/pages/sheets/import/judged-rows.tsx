@@ -1,10 +1,12 @@
-import { formatDate, type DateOrder } from "#base";
+import type { DateOrder } from "#base";
 import type { PlannedRow, RowFault, SheetField, SheetPlan } from "#store/sheets";
 import { useState, type ComponentProps } from "react";
-import { Button, ButtonRow, Notice, sayCount, Section } from "#web/parts/index.ts";
+import { Button, ButtonRow, Notice, sayDate, Section } from "#web/parts/index.ts";
 import { Choice } from "#web/parts/fields/choice.tsx";
 import { Table, type Column } from "#web/parts/table.tsx";
 import { MendRow } from "./mend-row.tsx";
+import type { Words } from "#words";
+import { useWords, withParts } from "#web/language/index.ts";
 
 /** The sheet, and the ways to change it. */
 type Mending = Pick<ComponentProps<typeof MendRow>, "table" | "onCells" | "onLeaveOut">;
@@ -15,13 +17,14 @@ const MOST_BAD = 50;
 
 /** Columns that are wanted and not said. */
 export function ColumnFaults({ plan }: { readonly plan: SheetPlan }) {
+  const words = useWords("sheets");
   if (plan.columns.length === 0) return null;
   return (
-    <Notice tone="attention" title="Say first which column is which">
+    <Notice tone="attention" title={words.sayColumns()}>
       <ul className="error-list">
         {plan.columns.map(({ field, allowed, remedy }) => (
           <li key={field}>
-            Wanted: {allowed}. {remedy}
+            {words.wanted({ allowed })} {remedy}
           </li>
         ))}
       </ul>
@@ -37,13 +40,14 @@ interface OrderChoiceProps {
 
 /** Asked, never guessed: 03/04/2026 is two days. */
 export function OrderChoice({ either: { text, dayFirst, monthFirst }, order, onChoose }: OrderChoiceProps) {
+  const words = useWords("sheets");
   return (
     <Choice
-      label={`What is ${text.replaceAll('"', "")}, in this sheet?`}
-      hint="Day and month could stand either way round. It holds for every date of the sheet."
+      label={words.whatIsDate({ text: text.replaceAll('"', "") })}
+      hint={words.dateHint()}
       options={[
-        { value: "day-first", label: `${formatDate(dayFirst)}: the day comes first` },
-        { value: "month-first", label: `${formatDate(monthFirst)}: the month comes first` },
+        { value: "day-first", label: words.dayFirst({ day: sayDate(dayFirst) }) },
+        { value: "month-first", label: words.monthFirst({ day: sayDate(monthFirst) }) },
       ]}
       value={order}
       onChange={onChoose}
@@ -57,20 +61,18 @@ interface BadRowsProps extends Mending {
 
 /** Every bad row by its number, what was got, what is allowed and what to do, and its cells to be mended in place. */
 export function BadRows({ bad, ...mending }: BadRowsProps) {
+  const words = useWords("sheets");
   const rows = [...new Set(bad.map(({ row }) => row))];
   const more = rows.length - MOST_BAD;
   return (
-    <Notice tone="wrong" title={`${sayCount(rows.length, "row")} cannot be taken in, so none is`} isNews>
-      <p>
-        Mend them here, or in the sheet: save it, and choose it again. What you said of the columns stands; what is
-        mended here leaves the file as it is.
-      </p>
-      <ul className="sheet-bad" aria-label="Bad rows">
+    <Notice tone="wrong" title={words.cannotTake({ count: rows.length })} isNews>
+      <p>{words.mendMore()}</p>
+      <ul className="sheet-bad" aria-label={words.badRows()}>
         {rows.slice(0, MOST_BAD).map((row) => (
           <BadRow key={row} faults={bad.filter((one) => one.row === row)} row={row} {...mending} />
         ))}
       </ul>
-      {more > 0 && <p>And {sayCount(more, "more row")}. They stand here once these are mended.</p>}
+      {more > 0 && <p>{words.moreRows({ count: more })}</p>}
     </Notice>
   );
 }
@@ -81,17 +83,16 @@ interface BadRowProps extends Mending {
 }
 
 function BadRow({ row, faults, ...mending }: BadRowProps) {
+  const words = useWords("sheets");
   const columns = [...new Set(faults.flatMap(({ at }) => at ?? []))].toSorted((one, other) => one - other);
   return (
     <li>
       {faults.map(({ column, fault }) => (
         <div key={`${column} ${fault.code} ${fault.field}`}>
           <p>
-            <strong>
-              Row {row}
-              {column === undefined ? "" : `, ${column}`}
-            </strong>
-            : got {fault.got}; allowed: {fault.allowed}.
+            {withParts(({ at }) => words.fault({ at, got: fault.got, allowed: fault.allowed }), {
+              at: <strong>{column === undefined ? words.row({ row }) : words.rowColumn({ row, column })}</strong>,
+            })}
           </p>
           <p>
             {fault.remedy} <span className="error-code">{fault.code}</span>
@@ -110,12 +111,13 @@ interface LeftOutProps {
 
 /** Said as long as it is so: a row that somebody left out is not taken in. */
 export function LeftOutRows({ rows, onPutBack }: LeftOutProps) {
+  const words = useWords("sheets");
   if (rows.length === 0) return null;
   const numbers = rows.toSorted((one, other) => one - other).join(", ");
   return (
-    <Notice tone="attention" title={`Left out by you: ${rows.length === 1 ? "row" : "rows"} ${numbers}`}>
+    <Notice tone="attention" title={words.leftOutByYou({ count: rows.length, rows: numbers })}>
       <ButtonRow>
-        <Button onPress={onPutBack}>{rows.length === 1 ? "Put it back" : "Put them back"}</Button>
+        <Button onPress={onPutBack}>{words.putBack({ count: rows.length })}</Button>
       </ButtonRow>
     </Notice>
   );
@@ -128,25 +130,32 @@ interface PreviewProps extends Mending {
 
 /** Every row as it was understood, and each of its cells to be changed. */
 export function Preview({ rows, fields, ...mending }: PreviewProps) {
+  const words = useWords("sheets");
   const [isAll, setAll] = useState(false);
   const [open, setOpen] = useState<number>();
   const used = fields.filter(({ key }) => rows.some(({ read }) => read[key] !== undefined));
   const columns: readonly Column<PlannedRow>[] = [
-    { key: "row", head: "Row", cell: ({ number }) => number },
+    { key: "row", head: words.rowHead(), cell: ({ number }) => number },
     ...used.map(({ key, label }) => ({ key, head: label, cell: ({ read }: PlannedRow) => read[key] ?? "-" })),
     ...(rows.some(({ notes }) => notes.length > 0)
-      ? [{ key: "notes", head: "To know", cell: ({ notes }: PlannedRow) => notes.join("; ") || "-" }]
+      ? [
+          {
+            key: "notes",
+            head: words.toKnow(),
+            cell: ({ notes }: PlannedRow) => notes.join(words.notesBetween()) || "-",
+          },
+        ]
       : []),
-    changeColumn(open, setOpen),
+    changeColumn(open, words, setOpen),
   ];
   const all = mending.table.heads.map((_, column) => column);
   const shown = isAll ? rows : rows.slice(0, FIRST);
   return (
-    <Section title="As it was read">
+    <Section title={words.asRead()}>
       {open !== undefined && <MendRow key={open} number={open} columns={all} {...mending} />}
       <div className="sheet-preview">
         <Table
-          caption="Rows as they were read"
+          caption={words.rowsAsRead()}
           isCaptionHidden
           columns={columns}
           rows={shown}
@@ -155,7 +164,7 @@ export function Preview({ rows, fields, ...mending }: PreviewProps) {
       </div>
       {shown.length < rows.length && (
         <div>
-          <Button onPress={() => setAll(true)}>Show all {rows.length} rows</Button>
+          <Button onPress={() => setAll(true)}>{words.showAll({ count: rows.length })}</Button>
         </div>
       )}
     </Section>
@@ -163,16 +172,20 @@ export function Preview({ rows, fields, ...mending }: PreviewProps) {
 }
 
 /** Opens the cells of one row at a time. */
-function changeColumn(open: number | undefined, onOpen: (row: number | undefined) => void): Column<PlannedRow> {
+function changeColumn(
+  open: number | undefined,
+  words: Words["sheets"],
+  onOpen: (row: number | undefined) => void,
+): Column<PlannedRow> {
   const cell = ({ number }: PlannedRow) => (
     <Button
       kind="quiet"
       isOpen={open === number}
-      label={`Change row ${number}`}
+      label={words.changeRow({ row: number })}
       onPress={() => onOpen(open === number ? undefined : number)}
     >
-      Change
+      {words.change()}
     </Button>
   );
-  return { key: "change", head: "Change", isAct: true, cell };
+  return { key: "change", head: words.change(), isAct: true, cell };
 }

@@ -1,6 +1,7 @@
 import { saidBy, type SheetTable } from "#store/sheets";
 import { useState } from "react";
 import { Button, ButtonRow, TextField } from "#web/parts/index.ts";
+import { useWords } from "#web/language/index.ts";
 
 interface MendRowProps {
   /** As it stands now, with what was changed before. */
@@ -15,6 +16,7 @@ interface MendRowProps {
 
 /** Cells of one row to be written anew in place. What is typed stays, whatever it is judged to be. */
 export function MendRow({ table, number, columns, onCells, onLeaveOut }: MendRowProps) {
+  const words = useWords("sheets");
   const [typed, setTyped] = useState<ReadonlyMap<number, string>>(new Map());
   const cells = table.rows.find((row) => row.number === number)?.cells ?? [];
   const textOf = (column: number) => {
@@ -32,7 +34,7 @@ export function MendRow({ table, number, columns, onCells, onLeaveOut }: MendRow
       {columns.map((column) => (
         <TextField
           key={column}
-          label={`Row ${number}, ${table.heads[column] ?? ""}`}
+          label={words.rowColumn({ row: number, column: table.heads[column] ?? "" })}
           value={textOf(column)}
           onChange={(text) => setTyped(new Map([...typed, [column, text]]))}
           limit={MOST}
@@ -41,11 +43,11 @@ export function MendRow({ table, number, columns, onCells, onLeaveOut }: MendRow
       <ButtonRow>
         {columns.length > 0 && (
           <Button type="submit" isDisabled={typed.size === 0}>
-            Check row {number} again
+            {words.checkAgain({ row: number })}
           </Button>
         )}
         <Button kind="quiet" onPress={() => onLeaveOut(number)}>
-          Leave row {number} out
+          {words.leaveOut({ row: number })}
         </Button>
       </ButtonRow>
     </form>

@@ -1,34 +1,18 @@
 import type { SheetOf } from "#store/sheets";
 import type { EntryKind } from "#readiness";
+import type { Words } from "#words";
 
 /** What a sheet may hold, in words. */
-export const SHEET_WORDS: Readonly<
-  Record<SheetOf, { readonly many: string; readonly one: string; readonly note: string; readonly to: string }>
-> = {
-  people: {
-    many: "People",
-    one: "person",
-    note: "Name and role. A way in is made for each afterwards, on the page of people.",
-    to: "/people",
-  },
-  kits: {
-    many: "Kits",
-    one: "kit",
-    note: "Name, serial, pattern, place, seal, and the dates of what is in them. Each stands as new until its first turnaround.",
-    to: "/",
-  },
-  parts: {
-    many: "Parts and what is on the shelves",
-    one: "part",
-    note: "Number and name, and by place how many there are, with lot and printed date.",
-    to: "/stock",
-  },
-  turnarounds: {
-    many: "Past turnarounds",
-    one: "turnaround",
-    note: "Kit and day, by whom, how it went. They stand in the history and make no kit ready. Take the kits in first.",
-    to: "/",
-  },
+export function sayOfSheet(of: SheetOf, words: Words["sheets"]): { readonly label: string; readonly note: string } {
+  return { label: words[of](), note: words[`${of}More`]() };
+}
+
+/** Where to see what a sheet held. */
+export const SHEET_PAGES: Readonly<Record<SheetOf, string>> = {
+  people: "/people",
+  kits: "/",
+  parts: "/stock",
+  turnarounds: "/",
 };
 
 /** The line that each needs its writer to be allowed. */

@@ -1,6 +1,7 @@
 import { useState } from "react";
 import { datesReadAt, type Item, type Step } from "#kit";
 import { datesUnknown } from "#readiness";
+import { useWords } from "#web/language/index.ts";
 import { Button } from "#web/parts/index.ts";
 import type { KitActs } from "#web/act/acts.ts";
 import { DateReading } from "#web/kit-view/date-reading.tsx";
@@ -21,11 +22,10 @@ export function DatesAtLine({ open, acts, step }: DatesAtLineProps) {
   return items.map((item) => <DateAtLine key={item.id} open={open} acts={acts} step={step} item={item} />);
 }
 
-/** Why a line cannot yet be answered: a date to be read there. */
-export function dateToRead({ kit, pattern }: OpenKit, step: Step): string | undefined {
+/** The item whose date is to be read before a line can be answered. */
+export function itemToRead({ kit, pattern }: OpenKit, step: Step): Item | undefined {
   const unknown = new Set(datesUnknown(kit, pattern).map(({ id }) => id));
-  const item = datesReadAt(pattern, step).find(({ id }) => unknown.has(id));
-  return item && `Read the date of ${item.name} first, or say that it cannot be read.`;
+  return datesReadAt(pattern, step).find(({ id }) => unknown.has(id));
 }
 
 /** Read, or renewed at its line, since this turnaround was opened. */
@@ -35,20 +35,22 @@ function isReadHere({ kit, turnaround }: OpenKit, item: string): boolean {
 }
 
 function DateAtLine({ open, acts, step, item }: DatesAtLineProps & { readonly item: Item }) {
+  const dateWords = useWords("dates");
   const [again, setAgain] = useState(false);
+  const words = useWords("turnaroundFit");
   const where = { turnaround: open.turnaround.id, step: step.id };
   const isRead = isReadHere(open, item.id) && !again;
   return (
-    <section className="fitting" aria-label={`Date of ${item.name}`}>
-      <h2 className="fitting-name">Date of {item.name}</h2>
-      <p>{sayRead(open.kit, item)}.</p>
+    <section className="fitting" aria-label={words.dateOf({ item: item.name })}>
+      <h2 className="fitting-name">{words.dateOf({ item: item.name })}</h2>
+      <p>{sayRead(open.kit, item, dateWords)}.</p>
       {isRead ? (
-        <Button onPress={() => setAgain(true)}>Read it again</Button>
+        <Button onPress={() => setAgain(true)}>{words.readAgain()}</Button>
       ) : (
         <>
           <DateReading at={open} acts={acts} item={item} where={where} onDone={() => setAgain(false)} />
           <details className="extras">
-            <summary>A new one is fitted instead</summary>
+            <summary>{words.fittedInstead()}</summary>
             <Fitting open={open} acts={acts} step={step} item={item} />
           </details>
         </>

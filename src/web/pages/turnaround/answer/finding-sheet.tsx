@@ -2,18 +2,12 @@ import { useState } from "react";
 import type { Effect } from "#kit";
 import type { Entry } from "#log";
 import type { PhotoRef } from "#readiness";
+import { useWords } from "#web/language/index.ts";
 import { useRecorder } from "#web/device/index.ts";
 import { Button, Dialog, ErrorBox, TextField } from "#web/parts/index.ts";
 import { Choice } from "#web/parts/fields/choice.tsx";
 import { PhotoStrip } from "#web/parts/photo-strip.tsx";
-import {
-  findingChoices,
-  OTHER,
-  preselect,
-  sayEffect,
-  type FindingChoice,
-  type PickedMode,
-} from "#web/act/finding-choice.ts";
+import { findingChoices, OTHER, preselect, type FindingChoice, type PickedMode } from "#web/act/finding-choice.ts";
 import { OtherMode } from "#web/act/other-mode.tsx";
 import { pickFrom, pickedKey, optionsOf } from "#web/act/mode-options.ts";
 import type { Answering } from "./use-answering.ts";
@@ -40,28 +34,29 @@ const NOTHING: Told = { note: "", photos: [] };
 /** Raises a finding: item and mode stand chosen from the check, so one more tap is enough. */
 export function FindingSheet(props: FindingSheetProps) {
   const { open, line, ask } = props;
+  const words = useWords("turnaroundFit");
   const choices = findingChoices(open.pattern, line.step, ask.check);
   const [picked, setPicked] = useState<PickedMode | undefined>(() => preselect(choices, props.likely));
   const kept = useKept<Told>(`finding.${open.turnaround.id}.${ask.key}`, NOTHING);
   const { note, photos } = kept.value;
   const [isTold] = useState(note !== "" || photos.length > 0);
   return (
-    <Dialog title={`Found wrong at line ${line.step.line}`} isOpen onClose={props.onClose}>
+    <Dialog title={words.foundWrongAt({ line: line.step.line })} isOpen onClose={props.onClose}>
       <ModeChoice choices={choices} picked={picked} onPick={setPicked} />
       {(picked === undefined || picked.mode === OTHER) && (
         <OtherMode pattern={open.pattern} choices={choices} picked={picked} onPick={setPicked} />
       )}
       <details className="extras" open={picked?.mode === OTHER || isTold}>
-        <summary>Note or photo</summary>
+        <summary>{words.noteOrPhoto()}</summary>
         <TextField
-          label="What is wrong, in your words"
+          label={words.whatIsWrongWords()}
           value={note}
           onChange={(next) => kept.change({ note: next, photos })}
           isLong
         />
         <PhotoStrip
           photos={photos}
-          label="Finding"
+          label={words.finding()}
           onAdd={(photo) => kept.change({ note, photos: [...photos, photo] })}
         />
       </details>
@@ -77,11 +72,12 @@ interface ModeChoiceProps {
 }
 
 function ModeChoice({ choices, picked, onPick }: ModeChoiceProps) {
-  const options = optionsOf(choices, sayEffect);
+  const words = useWords("turnaroundFit");
+  const options = optionsOf(choices, useWords("kitLine"));
   if (options.length === 1) return null;
   return (
     <Choice
-      label="What is wrong?"
+      label={words.whatIsWrong()}
       options={options}
       value={picked && pickedKey(picked)}
       onChange={(key) => onPick(pickFrom(choices, key))}
@@ -100,6 +96,7 @@ interface WaysProps extends FindingSheetProps {
 /** Raise it, leave it for later, or take the answer back. */
 function Ways({ open, acts, line, ask, answer, picked, note, photos, onSettled, onRaised, onClose }: WaysProps) {
   const recorder = useRecorder();
+  const words = useWords("turnaroundFit");
   const saving = useSaving();
   const where = { turnaround: open.turnaround.id, step: line.step.id };
   const incomplete = !picked || (picked.mode === OTHER && note === "");
@@ -112,24 +109,24 @@ function Ways({ open, acts, line, ask, answer, picked, note, photos, onSettled, 
     onRaised();
   };
   const takeBack = async () => {
-    if (!answer || !(await saving.save(() => recorder.strike(answer, "Taken back at once")))) return;
+    if (!answer || !(await saving.save(() => recorder.strike(answer, words.takenBackAtOnce())))) return;
     onSettled();
     onClose();
   };
   return (
     <div className={picked?.mode === OTHER ? "sheet-ways" : "sheet-ways sheet-ways-near"}>
-      <ErrorBox error={saving.error} title="Not raised" />
+      <ErrorBox error={saving.error} title={words.notRaised()} />
       <Button kind="primary" wide isDisabled={incomplete} onPress={() => void raise()}>
-        Raise the finding
+        {words.raise()}
       </Button>
-      {incomplete && <p className="quiet">Something else: choose its effect and say what is wrong.</p>}
+      {incomplete && <p className="quiet">{words.somethingElse()}</p>}
       {answer ? (
         <Button wide onPress={() => void takeBack()}>
-          It is not wrong: take the answer back
+          {words.notWrong()}
         </Button>
       ) : (
         <Button wide onPress={onClose}>
-          Go back
+          {words.goBack()}
         </Button>
       )}
     </div>

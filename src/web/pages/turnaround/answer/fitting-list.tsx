@@ -1,5 +1,6 @@
 import { useState } from "react";
 import { itemNamed, type Item, type Step } from "#kit";
+import { useWords, withParts } from "#web/language/index.ts";
 import { Button, ErrorBox, TextField, Timestamp } from "#web/parts/index.ts";
 import { DateField } from "#web/parts/fields/date-field.tsx";
 import type { KitActs } from "#web/act/acts.ts";
@@ -18,6 +19,7 @@ interface FittingListProps {
 /** What this step renews: each is fitted new, with the date it carries; what has none is fitted with the answer. */
 export function FittingList({ open, acts, step }: FittingListProps) {
   const plain = plainRenewals(open, step);
+  const words = useWords("turnaroundFit");
   const rest = step.renews.filter((id) => !plain.some((item) => item.id === id));
   const show = (id: string) => {
     const item = itemNamed(open.pattern, id);
@@ -27,7 +29,7 @@ export function FittingList({ open, acts, step }: FittingListProps) {
     <>
       {plain.length > 0 && (
         <details className="extras">
-          <summary>One by one: batch, or fitted on another day</summary>
+          <summary>{words.oneByOne()}</summary>
           {plain.map(({ id }) => show(id))}
         </details>
       )}
@@ -45,23 +47,20 @@ export function Fitting({ open, acts, step, item }: FittingProps) {
   const fitted = open.kit.contents[item.id];
   const done = fitted?.turnaround === open.turnaround.id;
   const [again, setAgain] = useState(false);
+  const words = useWords("turnaroundFit");
   return (
     <section className="fitting" aria-label={item.name}>
-      <h2 className="fitting-name">
-        New {item.name}, {item.quantity}
-      </h2>
+      <h2 className="fitting-name">{words.newItem({ item: item.name, count: item.quantity })}</h2>
       {done && fitted && !again ? (
         <>
           <p>
-            Fitted <Timestamp at={fitted.fitted} as="day" />
-            {fitted.printed !== undefined && (
-              <>
-                , printed <Timestamp at={fitted.printed} />
-              </>
-            )}
-            {fitted.batch !== undefined && `, batch ${fitted.batch}`}
+            {withParts(fitted.printed === undefined ? words.fitted : words.fittedPrinted, {
+              at: <Timestamp at={fitted.fitted} as="day" />,
+              printed: fitted.printed !== undefined && <Timestamp at={fitted.printed} />,
+            })}
+            {fitted.batch !== undefined && words.fittedBatch({ batch: fitted.batch })}
           </p>
-          <Button onPress={() => setAgain(true)}>Correct it</Button>
+          <Button onPress={() => setAgain(true)}>{words.correct()}</Button>
         </>
       ) : (
         <FittingForm open={open} acts={acts} step={step} item={item} onDone={() => setAgain(false)} />
@@ -73,6 +72,7 @@ export function Fitting({ open, acts, step, item }: FittingProps) {
 /** The date printed on it where it has one, the batch where it is wanted, then one tap. */
 function FittingForm({ open, acts, step, item, onDone }: FittingProps & { readonly onDone: () => void }) {
   const saving = useSaving();
+  const words = useWords("turnaroundFit");
   const [printed, setPrinted] = useState<string>();
   const [otherDay, setOtherDay] = useState<string>();
   const [batch, setBatch] = useState("");
@@ -95,23 +95,23 @@ function FittingForm({ open, acts, step, item, onDone }: FittingProps & { readon
   };
   return (
     <>
-      {needsDate && <DateField label={`Date printed on the new ${item.name}`} value={printed} onChange={setPrinted} />}
+      {needsDate && <DateField label={words.printedOn({ item: item.name })} value={printed} onChange={setPrinted} />}
       <FromShelf sources={sources} value={source?.key} onChange={setChosen} />
       <details className="extras">
-        <summary>Batch, or fitted on another day</summary>
-        <TextField label="Batch, if marked" value={batch} onChange={setBatch} isShort />
+        <summary>{words.batchOrDay()}</summary>
+        <TextField label={words.batch()} value={batch} onChange={setBatch} isShort />
         <DateField
-          label="Fitted on"
+          label={words.fittedOn()}
           value={otherDay}
           onChange={setOtherDay}
           mayBeMonth={false}
-          hint="Leave empty for today."
+          hint={words.emptyForToday()}
         />
       </details>
       <Button wide isDisabled={!isReady} onPress={() => void fit()}>
-        {otherDay === undefined ? "New one fitted today" : "New one fitted on that day"}
+        {otherDay === undefined ? words.newToday() : words.newThatDay()}
       </Button>
-      <ErrorBox error={saving.error} title="Not saved" />
+      <ErrorBox error={saving.error} title={words.notSaved()} />
     </>
   );
 }

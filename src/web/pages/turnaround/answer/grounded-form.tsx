@@ -1,6 +1,7 @@
 import { useState } from "react";
 import { useLocation } from "wouter";
 import type { Reason } from "#readiness";
+import { useWords } from "#web/language/index.ts";
 import { Button, ErrorBox, TextField } from "#web/parts/index.ts";
 import type { KitActs } from "#web/act/acts.ts";
 import type { OpenKit } from "#web/kit-view/at-hand.ts";
@@ -17,6 +18,7 @@ interface GroundedFormProps {
 export function GroundedForm({ open, acts, refusals, onLeave }: GroundedFormProps) {
   const { kit, turnaround } = open;
   const saving = useSaving();
+  const words = useWords("turnaroundEnd");
   const [, navigate] = useLocation();
   const [reason, setReason] = useState(() => refusals.find((one) => one.rule === "finding")?.text ?? "");
   const [seal, setSeal] = useState("");
@@ -31,20 +33,20 @@ export function GroundedForm({ open, acts, refusals, onLeave }: GroundedFormProp
   return (
     <>
       <TextField
-        label="Why is it grounded?"
+        label={words.whyGrounded()}
         value={reason}
         onChange={setReason}
         isLong
-        {...(missing && { fault: "Say why, in a few words." })}
+        {...(missing && { fault: words.sayWhy() })}
       />
-      <TextField label="Seal put on it, if any" value={seal} onChange={setSeal} isShort />
-      <ErrorBox error={saving.error} title="Not closed" />
+      <TextField label={words.sealIfAny()} value={seal} onChange={setSeal} isShort />
+      <ErrorBox error={saving.error} title={words.notClosed()} />
       <div className="sheet-ways">
         <Button kind="primary" tone="grave" wide onPress={() => void close()}>
-          Close as grounded
+          {words.closeAsGrounded()}
         </Button>
         <Button wide onPress={onLeave}>
-          Go back
+          {words.goBack()}
         </Button>
       </div>
     </>

@@ -1,3 +1,4 @@
+import type { Words } from "#words";
 import { itemNamed, type Item, type Step } from "#kit";
 import type { Fitted } from "#readiness";
 import type { Ask, Line } from "#web/act/lines.ts";
@@ -39,8 +40,8 @@ function sourcesOf({ view, kit }: OpenKit, { id }: Item): readonly Source[] {
 }
 
 /** ", new today: wrapping, bands", to follow the words of an answer; nothing where nothing is fitted with it. */
-export function sayNew(items: readonly Item[]): string {
-  return items.length === 0 ? "" : `, new today: ${items.map(({ name }) => name).join(", ")}`;
+export function sayNew(items: readonly Item[], words: Words["turnaroundLine"]): string {
+  return items.length === 0 ? "" : words.newToday({ items: items.map(({ name }) => name).join(", ") });
 }
 
 /** What is fitted with the answer to an ask: what its step renews, with the last thing that is asked there. */

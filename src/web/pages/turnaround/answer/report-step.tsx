@@ -1,21 +1,25 @@
 import { useState } from "react";
+import type { Words } from "#words";
 import { patternKey } from "#kit";
 import type { Bodies } from "#readiness";
+import { useWords } from "#web/language/index.ts";
 import { Button, ButtonRow, ErrorBox, Notice, TextField } from "#web/parts/index.ts";
 import type { AtStep } from "../runner/at-step.ts";
 import { useSaving } from "#web/act/use-saving.ts";
 
 type What = Bodies["step-reported"]["what"];
 
-const WORDS: Readonly<Record<What, string>> = {
-  wrong: "This line is wrong",
-  impossible: "It cannot be done",
-  unclear: "It is unclear",
-};
+const REPORTS: readonly What[] = ["wrong", "impossible", "unclear"];
+
+function sayReport(what: What, words: Words["turnaroundFit"]): string {
+  const said = { wrong: words.lineWrong, impossible: words.lineImpossible, unclear: words.lineUnclear };
+  return said[what]();
+}
 
 /** Tells the pattern's owner in one tap that a line is wrong, impossible or unclear; a note may follow. */
 export function ReportStep({ open, acts, step }: AtStep) {
   const saving = useSaving();
+  const words = useWords("turnaroundFit");
   const [sent, setSent] = useState<What>();
   const report = async (what: What, note?: string) => {
     const body = { step: step.id, what, kit: open.kit.id, ...(note ? { note } : {}) };
@@ -23,19 +27,19 @@ export function ReportStep({ open, acts, step }: AtStep) {
   };
   return (
     <details className="extras">
-      <summary>Report this line to the pattern&rsquo;s owner</summary>
+      <summary>{words.report()}</summary>
       {sent === undefined ? (
         <ButtonRow>
-          {(Object.keys(WORDS) as What[]).map((what) => (
+          {REPORTS.map((what) => (
             <Button key={what} onPress={() => void report(what)}>
-              {WORDS[what]}
+              {sayReport(what, words)}
             </Button>
           ))}
         </ButtonRow>
       ) : (
         <Reported what={sent} onNote={(note) => void report(sent, note)} />
       )}
-      <ErrorBox error={saving.error} title="Not reported" />
+      <ErrorBox error={saving.error} title={words.notReported()} />
     </details>
   );
 }
@@ -47,14 +51,15 @@ interface ReportedProps {
 
 function Reported({ what, onNote }: ReportedProps) {
   const [note, setNote] = useState("");
+  const words = useWords("turnaroundFit");
   const [added, setAdded] = useState(false);
   return (
-    <Notice title={`Reported: ${WORDS[what].toLowerCase()}`} isNews>
+    <Notice title={words.reported({ what: sayReport(what, words).toLowerCase() })} isNews>
       {!added && (
         <>
-          <TextField label="Note, if you wish" value={note} onChange={setNote} isLong />
+          <TextField label={words.noteIfWished()} value={note} onChange={setNote} isLong />
           <Button isDisabled={note.trim() === ""} onPress={() => (setAdded(true), onNote(note.trim()))}>
-            Add the note
+            {words.addNote()}
           </Button>
         </>
       )}

@@ -1,14 +1,15 @@
 import { useState } from "react";
 import type { Entry } from "#log";
-import type { Answer } from "#readiness";
+import { clockAt, type Answer } from "#readiness";
+import { useWords } from "#web/language/index.ts";
 import { readTimer, useNow } from "#web/timing/index.ts";
 import type { AnswerDetails, KitActs, Where } from "#web/act/acts.ts";
 import type { OpenKit } from "#web/kit-view/at-hand.ts";
 import type { Ask, Line } from "#web/act/lines.ts";
-import { dateToRead } from "./dates-at-line.tsx";
+import { itemToRead } from "./dates-at-line.tsx";
 import type { OneTap } from "#web/act/one-tap.ts";
 import { fittedPlainly, renewedWith } from "./renewals.ts";
-import { whyNotYet } from "../runner/step-gate.ts";
+import { whyNotAnswered } from "../runner/step-gate.ts";
 import { holdsBack, type Reading } from "#web/act/typed-reading.ts";
 import type { AskDraft, KeptDraft } from "#web/act/use-ask-draft.ts";
 import { secondsNamed } from "../second/use-seconds.ts";
@@ -43,12 +44,15 @@ export interface Answers {
 /** Gives answers: each is on this device's disk before the next line is shown. */
 export function useAnswering(about: Answering, reading: Reading, kept: KeptDraft, oneTap?: OneTap): Answers {
   const saving = useSaving(secondsNamed(about.open.turnaround));
+  const words = useWords("turnaroundLine");
+  const fit = useWords("turnaroundFit");
   const [sheet, setSheet] = useState<Answers["sheet"]>();
   const [tried, setTried] = useState(false);
   const give = useGive(about, reading, kept, saving);
   const now = useNow(timerOf(about)?.started !== undefined);
-  const heldAt = (instant: number) => whyNotYet(about.line.step, timerOf(about), instant);
-  const unread = (oneTap ? undefined : holdsBack(reading)) ?? dateToRead(about.open, about.line.step);
+  const heldAt = (instant: number) => whyNotAnswered(about.open, about.line.step, { now: instant, words });
+  const undated = itemToRead(about.open, about.line.step);
+  const unread = (oneTap ? undefined : holdsBack(reading)) ?? (undated && fit.readDateFirst({ item: undated.name }));
   const [held, refusal] = [heldAt(now), tried ? unread : undefined];
   const onSeen = async () => {
     setTried(unread !== undefined);
@@ -81,7 +85,7 @@ function useGive(about: Answering, reading: Reading, kept: KeptDraft, saving: Sa
 }
 
 function timerOf({ open, line }: Pick<Answering, "open" | "line">) {
-  return open.turnaround.timers[line.step.id];
+  return clockAt(open, line.step.id);
 }
 
 /** A wait or run that still runs ends with the answer to its line; a prime or timed check has its own stop. */

@@ -1,7 +1,7 @@
 import { judgeReading, type Value } from "#readiness";
 import { useAskDraft } from "#web/act/use-ask-draft.ts";
 import { sayDuration } from "#words";
-import { dateToRead } from "./dates-at-line.tsx";
+import { itemToRead } from "./dates-at-line.tsx";
 import type { Answering } from "./use-answering.ts";
 
 /** What a clock or counter came to: the engine started, or water came after so many seconds. */
@@ -14,7 +14,7 @@ export type ClockOutcome = { readonly kind: "started" } | { readonly kind: "wate
 export function useClockAnswer({ open, acts, line, ask, onAnswered }: Answering) {
   const kept = useAskDraft(open.turnaround.id, ask.key);
   return async (outcome: ClockOutcome): Promise<void> => {
-    if (line.asks.length !== 1 || ask.answered || dateToRead(open, line.step) !== undefined) return;
+    if (line.asks.length !== 1 || ask.answered || itemToRead(open, line.step) !== undefined) return;
     const value = valueOf(outcome);
     if (ask.check?.kind === "timed" && value === undefined) return;
     if (value && ask.check && judgeReading(ask.check, value, open.view)?.right !== true) return;

@@ -1,4 +1,6 @@
+import type { Words } from "#words";
 import { useRef, useState, type KeyboardEvent } from "react";
+import { useWords } from "#web/language/index.ts";
 import { usePreferences } from "#web/theme/index.ts";
 import { Button, ErrorBox } from "#web/parts/index.ts";
 import { sayBox } from "./card-cell.ts";
@@ -18,22 +20,23 @@ interface CardBoxProps {
 /** One box of the card: typed, saved with Enter, then shown as it was taken. */
 export function CardBox({ row, entering }: CardBoxProps) {
   const [again, setAgain] = useState(false);
+  const words = useWords("turnaroundRecord");
   const filled = isFilled(row) && !again;
   return (
     <li className="card-box">
       <span className="card-label tabular">{row.label}</span>
       <div className="card-words">
-        <p>{wordsOf(row)}</p>
+        <p>{sayRow(row, words)}</p>
         {barsAtBox(entering, row).map((bar) => (
           <p key={`${bar.finding} ${bar.step}`} className="field-fault">
-            Stopped here: {sayBarred(bar)} {(bar.hangs ?? bar.open !== undefined) && sayWayOut(bar)}
+            {words.stoppedHere({ why: sayBarred(bar) })} {(bar.hangs ?? bar.open !== undefined) && sayWayOut(bar)}
           </p>
         ))}
         {filled ? (
           <p className="card-taken">
-            <strong>{takenAs(row)}</strong>
-            <Button kind="quiet" onPress={() => setAgain(true)} label={`Enter ${row.label} again`}>
-              Again
+            <strong>{takenAs(row, words)}</strong>
+            <Button kind="quiet" onPress={() => setAgain(true)} label={words.enterAgain({ box: row.label })}>
+              {words.again()}
             </Button>
           </p>
         ) : (
@@ -45,32 +48,33 @@ export function CardBox({ row, entering }: CardBoxProps) {
   );
 }
 
-function wordsOf(row: CardRow): string {
-  if (row.kind === "fitting") return `New ${row.item.name}`;
-  if (row.kind === "timer") return row.timer.kind === "pulls" ? `Pulls: ${row.text}` : `Time: ${row.text}`;
-  return row.text;
+function sayRow(row: CardRow, words: Words["turnaroundRecord"]): string {
+  if (row.kind === "fitting") return words.newItem({ item: row.item.name });
+  if (row.kind !== "timer") return row.text;
+  return row.timer.kind === "pulls" ? words.boxPulls({ text: row.text }) : words.boxTime({ text: row.text });
 }
 
-function takenAs(row: CardRow): string {
+function takenAs(row: CardRow, words: Words["turnaroundRecord"]): string {
   if (row.kind === "answer" && row.answered) return sayAnswer(row.answered, row.check);
-  return row.kind === "fitting" ? "Fitted new" : "Entered";
+  return row.kind === "fitting" ? words.fittedNew() : words.entered();
 }
 
-function hintOf(row: CardRow): string {
-  if (row.kind === "answer") return sayBox(row.check);
-  if (row.kind === "timer") return row.timer.kind === "pulls" ? "number" : "2 min 5 s";
-  return row.item.life.kind === "printed" ? "date printed" : "s";
+function hintOf(row: CardRow, words: Words["turnaroundRecord"]): string {
+  if (row.kind === "answer") return sayBox(row.check, words);
+  if (row.kind === "timer") return row.timer.kind === "pulls" ? words.hintNumber() : words.hintTime();
+  return row.item.life.kind === "printed" ? words.hintPrinted() : words.hintSeen();
 }
 
 function BoxInput({ row, entering, onDone }: CardBoxProps & { readonly onDone: () => void }) {
   const { units } = usePreferences();
   const saving = useSaving(secondsNamed(entering.open.turnaround));
+  const words = useWords("turnaroundRecord");
   const input = useRef<HTMLInputElement>(null);
   const [text, setText] = useState("");
   const [fault, setFault] = useState<string>();
   const save = async () => {
     const entered = enterBox(entering, row, text, units);
-    setFault(entered.kind === "fault" ? entered.fault : undefined);
+    setFault(entered.kind === "fault" ? entered.fault(words) : undefined);
     if (entered.kind === "fault") return;
     focusNext(input.current);
     if (await saving.save(() => entering.turn.run(entered.write))) onDone();
@@ -85,7 +89,7 @@ function BoxInput({ row, entering, onDone }: CardBoxProps & { readonly onDone: (
         <input
           ref={input}
           className="field-input"
-          aria-label={`${row.label}: ${wordsOf(row)}`}
+          aria-label={`${row.label}: ${sayRow(row, words)}`}
           aria-describedby={`${id}-hint`}
           aria-invalid={fault !== undefined || undefined}
           autoComplete="off"
@@ -96,11 +100,11 @@ function BoxInput({ row, entering, onDone }: CardBoxProps & { readonly onDone: (
           onKeyDown={onKey}
         />
         <span className="field-hint" id={`${id}-hint`}>
-          {hintOf(row)}
+          {hintOf(row, words)}
         </span>
       </div>
       <div aria-live="polite">{fault !== undefined && <p className="field-fault">{fault}</p>}</div>
-      <ErrorBox error={saving.error} title="Not saved" />
+      <ErrorBox error={saving.error} title={words.notSaved()} />
     </>
   );
 }

@@ -1,12 +1,17 @@
 import { isDate, isMonth, isQuantity, parseQuantity, type Dimension, type UnitSystem } from "#base";
 import type { Check, StepTimer } from "#kit";
 import { stepGate, type Answer, type Value } from "#readiness";
-import { sayDuration } from "#words";
+import { sayDuration, type Words } from "#words";
 import { matchRecord, sayReading } from "#web/act/reading.ts";
 
 /** What a typed box means, or what to type instead. */
 export type Cell<Meaning> =
-  { readonly kind: "read"; readonly meaning: Meaning } | { readonly kind: "fault"; readonly fault: string };
+  { readonly kind: "read"; readonly meaning: Meaning } | { readonly kind: "fault"; readonly fault: SayFault };
+
+type CardWords = Words["turnaroundRecord"];
+
+/** What is wrong with a box, and what to type instead. */
+export type SayFault = (words: CardWords) => string;
 
 /** An answer as typed up from a card. */
 export interface CardAnswer {
@@ -37,16 +42,16 @@ export function readCell(check: Check | undefined, text: string, around: Circums
   if (/^n\b/i.test(typed)) return readWhy(typed.slice(1).trim());
   if (/^w$/i.test(typed)) return read({ answer: "wrong" });
   if (!check || check.kind === "look" || check.kind === "prove") {
-    return /^s$/i.test(typed) ? read({ answer: "seen" }) : fault(`Type s, w, or n and why.`);
+    return /^s$/i.test(typed) ? read({ answer: "seen" }) : fault((words) => words.typeLook());
   }
   const value = readValue(check, typed, around.recorded);
   const judgement = value && sayReading(check, value, around, around.units);
-  if (!value || !judgement) return fault(`${sayWanted(check)} Or w, or n and why.`);
+  if (!value || !judgement) return fault((words) => sayWanted(check, words));
   return read({ answer: judgement.right ? "seen" : "wrong", value });
 }
 
 function readWhy(why: string): Cell<CardAnswer> {
-  return why === "" ? fault("After n, type why it was not possible.") : read({ answer: "not-possible", why });
+  return why === "" ? fault((words) => words.typeWhy()) : read({ answer: "not-possible", why });
 }
 
 function readValue(check: Check, typed: string, recorded: string | undefined): Value | undefined {
@@ -66,12 +71,12 @@ function readQuantity(typed: string, dimension: Dimension, unit: string): Value 
     : undefined;
 }
 
-function sayWanted(check: Check): string {
-  if (check.kind === "measure") return `Type the reading in ${check.unit}.`;
-  if (check.kind === "timed") return "Type the time, such as 45 s.";
-  if (check.kind === "count") return `Type how many ${check.of}.`;
-  if (check.kind === "match" && check.against) return `Type what was read: ${check.first}.`;
-  return check.kind === "date" ? "Type the date, 2027-03-14 or 2027-03." : "Type both, with / between.";
+function sayWanted(check: Check, words: CardWords): string {
+  if (check.kind === "measure") return words.typeReading({ unit: check.unit });
+  if (check.kind === "timed") return words.typeTime();
+  if (check.kind === "count") return words.typeCount({ things: check.of });
+  if (check.kind === "match" && check.against) return words.typeAsRead({ what: check.first });
+  return check.kind === "date" ? words.typeDate() : words.typeBoth();
 }
 
 /** A clock's box: how long a wait, run or prime took, or how many pulls to the start. */
@@ -81,12 +86,14 @@ export type CardClock =
 /** Reads the box of a clock: "2 min 5 s", "45 s", "130", or a number of pulls. */
 export function readClockCell(timer: StepTimer, text: string): Cell<CardClock> {
   if (timer.kind === "pulls") {
-    return /^\d{1,2}$/.test(text.trim()) ? read({ kind: "pulls", pulls: Number(text) }) : fault("Type how many pulls.");
+    return /^\d{1,2}$/.test(text.trim())
+      ? read({ kind: "pulls", pulls: Number(text) })
+      : fault((words) => words.typePulls());
   }
   const seconds = readSeconds(text);
-  if (seconds === undefined) return fault("Type how long, such as 2 min 5 s.");
+  if (seconds === undefined) return fault((words) => words.typeHowLong());
   const isOver = stepGate({ timer }, { seconds, mark: NOT_WRITTEN }).open;
-  if (!isOver && timer.kind !== "prime") return fault(`At least ${sayDuration(timer.atLeast)} is asked there.`);
+  if (!isOver && timer.kind !== "prime") return fault((words) => words.atLeast({ time: sayDuration(timer.atLeast) }));
   return read({ kind: "time", seconds });
 }
 
@@ -104,21 +111,27 @@ export function readFittingCell(needsDate: boolean, text: string): Cell<{ readon
   const typed = text.trim();
   if (isDate(typed) || isMonth(typed)) return read({ printed: typed });
   if (!needsDate && /^s$/i.test(typed)) return read({});
-  return fault(needsDate ? "Type the date printed on it, 2027-03-14 or 2027-03." : "Type s for fitted new.");
+  return fault((words) => (needsDate ? words.typePrinted() : words.typeFitted()));
 }
 
 /** What a box may hold, beside the box. */
-export function sayBox(check: Check | undefined): string {
-  if (!check || check.kind === "look" || check.kind === "prove") return "s, w, n why";
-  if (check.kind === "match" && check.against) return "as read, w, n why";
-  const wants = { measure: "reading", timed: "time", count: "number", match: "one / other", date: "date" }[check.kind];
-  return `${wants}, w, n why`;
+export function sayBox(check: Check | undefined, words: CardWords): string {
+  if (!check || check.kind === "look" || check.kind === "prove") return words.hintLook();
+  if (check.kind === "match" && check.against) return words.hintAsRead();
+  const hints = {
+    measure: words.hintReading,
+    timed: words.hintTimed,
+    count: words.hintCount,
+    match: words.hintMatch,
+    date: words.hintDate,
+  };
+  return hints[check.kind]();
 }
 
 function read<Meaning>(meaning: Meaning): Cell<Meaning> {
   return { kind: "read", meaning };
 }
 
-function fault<Meaning>(words: string): Cell<Meaning> {
-  return { kind: "fault", fault: words };
+function fault<Meaning>(say: SayFault): Cell<Meaning> {
+  return { kind: "fault", fault: say };
 }

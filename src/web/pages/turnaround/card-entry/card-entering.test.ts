@@ -1,9 +1,11 @@
 import { describe, expect, it } from "vitest";
 import type { Step } from "#kit";
 import { SAMPLE, sampleMark } from "#web/kit-view/sample.ts";
+import { fetchWords } from "#words";
 import { CardTurn, enterBox, type Entering } from "./card-entering.ts";
 import type { CardRow } from "./card-rows.ts";
 
+const words = await fetchWords("en", "turnaroundRecord");
 const STEP: Step = { ...SAMPLE.stages[0]!.steps[0]!, id: "drain", checks: [], timer: { kind: "wait", atLeast: 120 } };
 const ROW: CardRow = { label: "9", key: "drain", step: STEP, stageName: "Dry", text: "Look.", kind: "answer" };
 const openWith = (seconds?: number) => {
@@ -17,7 +19,7 @@ const entering = (drawn: Entering["open"], now: Entering["open"], turn = new Car
 describe("a card that is typed fast", () => {
   it("asks for the clock where none was typed", () => {
     const entered = enterBox(entering(openWith(), openWith()), ROW, "s", "metric");
-    expect(entered).toEqual({ kind: "fault", fault: expect.stringMatching(/^First type what the card says/) });
+    expect(entered.kind === "fault" && entered.fault(words)).toMatch(/^First type what the card says/);
   });
 
   it("goes by the clock as it stands, not as it is drawn", () => {

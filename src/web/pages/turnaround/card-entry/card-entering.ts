@@ -1,9 +1,17 @@
 import type { Entry } from "#log";
-import { barsAt, dateWantedBy, recordedFor, stepGate, type Bar } from "#readiness";
+import { barsAt, clockAt, dateWantedBy, recordedFor, seenGate, type Bar } from "#readiness";
 import type { KitActs } from "#web/act/acts.ts";
 import type { OpenKit } from "#web/kit-view/at-hand.ts";
 import { drawnByItself } from "#web/kit-view/stock-view.ts";
-import { readCell, readClockCell, readFittingCell, type CardAnswer, type CardClock, type Cell } from "./card-cell.ts";
+import {
+  readCell,
+  readClockCell,
+  readFittingCell,
+  type CardAnswer,
+  type CardClock,
+  type Cell,
+  type SayFault,
+} from "./card-cell.ts";
 import { isFilled, type CardRow } from "./card-rows.ts";
 
 /** The turnaround a card is entered into, and when the card was filled in. */
@@ -37,7 +45,7 @@ export class CardTurn {
 /** A box read: what to write down, or what to type instead. `wrong` where a finding should follow. */
 export type Entered =
   | { readonly kind: "write"; readonly write: () => Promise<Entry>; readonly isWrong: boolean }
-  | { readonly kind: "fault"; readonly fault: string };
+  | { readonly kind: "fault"; readonly fault: SayFault };
 
 /**
  * Reads what was typed in a box into the entry it makes. While boxes above are still being written, the line's clock may be
@@ -54,16 +62,15 @@ export function enterBox(entering: Entering, row: CardRow, text: string, units: 
   const around = { today: view.today, units, recorded: recordedFor(row.check, kit, turnaround), wanted };
   const cell = readCell(row.check, text, around);
   const isSeen = cell.kind === "read" && cell.meaning.answer === "seen";
-  const early = isSeen && !entering.turn.isBusy ? whyNotYetOnCard({ open: entering.current() }, row) : undefined;
-  if (early !== undefined) return { kind: "fault", fault: early };
+  const early = isSeen && !entering.turn.isBusy && isTooEarlyOnCard({ open: entering.current() }, row);
+  if (early) return { kind: "fault", fault: (words) => words.clockFirst() };
   const made = written(cell, (answer) => writeAnswer(entering, row, answer));
   return made.kind === "write" && cell.kind === "read" ? { ...made, isWrong: cell.meaning.answer === "wrong" } : made;
 }
 
-/** Why a box cannot be taken as seen yet: the card's clock of that step is still to be typed. */
-export function whyNotYetOnCard({ open }: Pick<Entering, "open">, { step }: CardRow): string | undefined {
-  const gate = stepGate(step, open.turnaround.timers[step.id], new Date().toISOString());
-  return gate.open ? undefined : "First type what the card says of the clock of this line. Or n and why.";
+/** True where a box cannot be taken as seen yet: the card's clock of that step is still to be entered. */
+export function isTooEarlyOnCard({ open }: Pick<Entering, "open">, { step }: CardRow): boolean {
+  return !seenGate(step, clockAt(open, step.id), new Date().toISOString()).open;
 }
 
 /** Writes a box down as a stroke of the pen: seen, or fitted new. */

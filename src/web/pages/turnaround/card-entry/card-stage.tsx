@@ -1,8 +1,9 @@
+import { useWords } from "#web/language/index.ts";
 import { Button, ErrorBox, Section } from "#web/parts/index.ts";
 import { SecondPanel } from "../second/second-panel.tsx";
 import { secondsNamed, useSecondsAt } from "../second/use-seconds.ts";
 import { CardBox } from "./card-box.tsx";
-import { barsAtBox, enterTick, whyNotYetOnCard, type Entering } from "./card-entering.ts";
+import { barsAtBox, enterTick, isTooEarlyOnCard, type Entering } from "./card-entering.ts";
 import { isFilled, isTicked, type CardRow } from "./card-rows.ts";
 import { useSaving } from "#web/act/use-saving.ts";
 
@@ -14,6 +15,7 @@ interface CardStageProps {
 
 /** The boxes of one stage, and one button for those the card shows ticked from top to bottom. */
 export function CardStage({ name, rows, entering }: CardStageProps) {
+  const words = useWords("turnaroundRecord");
   const saving = useSaving(secondsNamed(entering.open.turnaround));
   const { open, acts } = entering;
   const seconds = useSecondsAt(
@@ -21,7 +23,7 @@ export function CardStage({ name, rows, entering }: CardStageProps) {
     rows.filter((row) => !isFilled(row)).map(({ step }) => step.id),
   );
   const isClear = (row: CardRow) =>
-    barsAtBox(entering, row).length === 0 && (row.kind !== "answer" || whyNotYetOnCard(entering, row) === undefined);
+    barsAtBox(entering, row).length === 0 && (row.kind !== "answer" || !isTooEarlyOnCard(entering, row));
   const left = rows.filter((row) => isTicked(row) && !isFilled(row) && !row.step.optional && isClear(row));
   const tickAll = () =>
     saving.save(async () => {
@@ -36,9 +38,9 @@ export function CardStage({ name, rows, entering }: CardStageProps) {
         ))}
       </ol>
       {left.length > 1 && seconds.wanted.length === 0 && (
-        <Button onPress={() => void tickAll()}>The card shows the other {left.length} without a reading as seen</Button>
+        <Button onPress={() => void tickAll()}>{words.othersSeen({ count: left.length })}</Button>
       )}
-      <ErrorBox error={saving.error} title="Not all entered" />
+      <ErrorBox error={saving.error} title={words.notAllEntered()} />
     </Section>
   );
 }

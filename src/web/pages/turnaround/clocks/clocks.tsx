@@ -1,4 +1,5 @@
 import { sayDuration } from "#words";
+import { useWords } from "#web/language/index.ts";
 import { Button, GloveRow } from "#web/parts/index.ts";
 import { AlarmCall } from "#web/timing/alarm-call.tsx";
 import { useNow, useSounding, useWakeLock } from "#web/timing/index.ts";
@@ -26,7 +27,8 @@ interface ClocksProps {
 
 /** Every running clock, in sight at whatever line the person is, and the alarm when one reaches its limit. */
 export function Clocks({ open, shown, onGoTo }: ClocksProps) {
-  const timers = runningTimers(open.pattern, open.turnaround);
+  const words = useWords("turnaround");
+  const timers = runningTimers(open);
   const now = useNow(timers.length > 0);
   const wake = useWakeLock(timers.some((timer) => !isHanging(timer)));
   const answered = useWatched(answeredClocks);
@@ -36,16 +38,14 @@ export function Clocks({ open, shown, onGoTo }: ClocksProps) {
   return (
     <>
       {(elsewhere.length > 0 || wake === "refused") && (
-        <aside className="clocks" aria-label="Running clocks">
+        <aside className="clocks" aria-label={words.clocks()}>
           {elsewhere.map((timer) => (
             <ClockStrip key={clockKeyOf(timer)} timer={timer} now={now} onGoTo={onGoTo} />
           ))}
-          {wake === "refused" && (
-            <p className="clocks-wake">This screen may go dark: the clock goes on, but no alarm will sound.</p>
-          )}
+          {wake === "refused" && <p className="clocks-wake">{words.screenDark()}</p>}
         </aside>
       )}
-      {calling?.step.line === shown && <Sounding key={clockKeyOf(calling!)} />}
+      {calling && calling.step.line === shown && <Sounding key={clockKeyOf(calling)} />}
       {calling && calling.step.line !== shown && (
         <AlarmPanel
           timer={calling}
@@ -67,29 +67,32 @@ interface ClockStripProps {
 }
 
 function ClockStrip({ timer, now, onGoTo }: ClockStripProps) {
+  const words = useWords("turnaround");
   if (isHanging(timer)) return <HangingStrip timer={timer} now={now} onGoTo={onGoTo} />;
   const elapsed = readRunning(timer, now);
   const face = elapsed.reached ? elapsed.over : timer.what === "prime" ? elapsed.seconds : elapsed.left;
-  const words = elapsed.reached ? "over" : timer.what === "prime" ? "gone" : "left";
+  const say = elapsed.reached ? words.timeOver : timer.what === "prime" ? words.timeGone : words.timeLeft;
   return (
     <p className="clocks-strip">
       <button type="button" className="clocks-link" onClick={() => onGoTo(timer.step.line)}>
-        Line {timer.step.line}, {timer.what === "timed" ? "clock" : timer.what}
+        {words.clockAt({ what: timer.what, line: timer.step.line })}
       </button>
       <span role="timer" aria-live="off" className="tabular">
-        {sayDuration(face, "face")} {words}
+        {say({ time: sayDuration(face, "face") })}
       </span>
     </p>
   );
 }
 
 function HangingStrip({ timer, now, onGoTo }: ClockStripProps) {
+  const lineWords = useWords("kitLine");
+  const words = useWords("turnaround");
   return (
     <p className="clocks-strip">
       <button type="button" className="clocks-link" onClick={() => onGoTo(timer.step.line)}>
-        Line {timer.step.line}
+        {words.line({ line: timer.step.line })}
       </button>
-      <span className="tabular">{sayHanging(limitInstant(timer), now)}</span>
+      <span className="tabular">{sayHanging(limitInstant(timer), now, lineWords)}</span>
     </p>
   );
 }
@@ -108,6 +111,7 @@ function Sounding() {
 
 /** Calls over the whole screen until it is answered; the answer leads to the line it is about. */
 function AlarmPanel({ timer, now, onAnswer }: AlarmPanelProps) {
+  const words = useWords("turnaround");
   const elapsed = readRunning(timer, now);
   return (
     <AlarmCall
@@ -116,7 +120,7 @@ function AlarmPanel({ timer, now, onAnswer }: AlarmPanelProps) {
     >
       <GloveRow>
         <Button kind="primary" wide onPress={onAnswer}>
-          Stop the alarm, go to line {timer.step.line}
+          {words.stopAlarm({ line: timer.step.line })}
         </Button>
       </GloveRow>
     </AlarmCall>

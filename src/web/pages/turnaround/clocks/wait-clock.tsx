@@ -1,4 +1,6 @@
 import { isLeftAlone, type StepTimer } from "#kit";
+import { clockAt, endedBy } from "#readiness";
+import { useWords, withParts } from "#web/language/index.ts";
 import { Button, ErrorBox, GloveRow } from "#web/parts/index.ts";
 import { readTimer, alarm, useNow } from "#web/timing/index.ts";
 import { sayDuration } from "#words";
@@ -13,8 +15,10 @@ interface WaitClockProps extends AtStep {
 
 /** A wait or run of at least so long, counted down from the instant it was started. */
 export function WaitClock({ open, acts, step, timer }: WaitClockProps) {
+  const lineWords = useWords("kitLine");
   const saving = useSaving(secondsNamed(open.turnaround));
-  const state = open.turnaround.timers[step.id];
+  const words = useWords("turnaroundLine");
+  const state = clockAt(open, step.id);
   const now = useNow(state?.started !== undefined);
   const where = { turnaround: open.turnaround.id, step: step.id };
   const start = () => {
@@ -27,18 +31,21 @@ export function WaitClock({ open, acts, step, timer }: WaitClockProps) {
   };
   const started = state?.started;
   return (
-    <section className="clock" aria-label={timer.kind === "wait" ? "Wait" : "Run"}>
+    <section className="clock" aria-label={timer.kind === "wait" ? words.wait() : words.run()}>
       {timer.kind === "run" && timer.says !== undefined && <p>{timer.says}</p>}
+      {endedBy(open, step.id) && <p>{words.endedByFinding()}</p>}
       {started === undefined ? (
         <Stopped state={state} timer={timer} onStart={start} />
       ) : (
         <Counting
           elapsed={readTimer(started, now, timer.atLeast)}
-          hanging={isLeftAlone(step) ? sayHanging(Date.parse(started) + 1000 * timer.atLeast, now) : undefined}
+          hanging={
+            isLeftAlone(step) ? sayHanging(Date.parse(started) + 1000 * timer.atLeast, now, lineWords) : undefined
+          }
           onStop={() => stop(started)}
         />
       )}
-      <ErrorBox error={saving.error} title="Not saved" />
+      <ErrorBox error={saving.error} title={words.notSaved()} />
     </section>
   );
 }
@@ -50,22 +57,25 @@ interface StoppedProps {
 }
 
 function Stopped({ state, timer, onStart }: StoppedProps) {
+  const words = useWords("turnaroundLine");
   const length = sayDuration(timer.atLeast);
   if (state?.seconds === undefined) {
     return (
       <Button kind="primary" wide onPress={onStart}>
-        Start the {length} {timer.kind}
+        {words.start({ what: timer.kind, length })}
       </Button>
     );
   }
   return (
     <>
       <p>
-        <strong>{sayDuration(state.seconds)}</strong> timed, {state.reached ? "long enough" : `less than ${length}`}.
+        {withParts((part) => (state.reached ? words.timedEnough(part) : words.timedLess({ ...part, length })), {
+          time: <strong>{sayDuration(state.seconds)}</strong>,
+        })}
       </p>
       {!state.reached && (
         <Button kind="primary" wide onPress={onStart}>
-          Start the {length} {timer.kind} again
+          {words.startAgain({ what: timer.kind, length })}
         </Button>
       )}
     </>
@@ -80,6 +90,7 @@ interface CountingProps {
 }
 
 function Counting({ elapsed, hanging, onStop }: CountingProps) {
+  const words = useWords("turnaroundLine");
   if (hanging !== undefined) return <Hung elapsed={elapsed} hanging={hanging} onStop={onStop} />;
   return (
     <>
@@ -87,10 +98,10 @@ function Counting({ elapsed, hanging, onStop }: CountingProps) {
         {elapsed.reached ? sayDuration(elapsed.seconds, "face") : sayDuration(elapsed.left, "face")}
       </p>
       <p className="clock-words" aria-live="polite">
-        {elapsed.reached ? `Long enough, ${sayLeft(elapsed)}. The answer below stops the clock.` : sayLeft(elapsed)}
+        {elapsed.reached ? words.longEnough({ left: sayLeft(elapsed) }) : sayLeft(elapsed)}
       </p>
       <GloveRow>
-        <Button onPress={onStop}>{elapsed.reached ? "Stop the clock" : "Stop early"}</Button>
+        <Button onPress={onStop}>{elapsed.reached ? words.stopClock() : words.stopEarly()}</Button>
       </GloveRow>
     </>
   );
@@ -98,16 +109,15 @@ function Counting({ elapsed, hanging, onStop }: CountingProps) {
 
 /** Left alone for hours: by when, not how many seconds. The kit is not ready until the turnaround is finished. */
 function Hung({ elapsed, hanging, onStop }: CountingProps & { readonly hanging: string }) {
+  const words = useWords("turnaroundLine");
   return (
     <>
       <p className="clock-words" aria-live="polite">
-        <strong>{elapsed.reached ? "It has hung long enough." : `It is ${hanging}.`}</strong>{" "}
-        {elapsed.reached
-          ? "Look at it, then answer below."
-          : "Leave it: the turnaround goes on here, on any device. The kit is not ready meanwhile."}
+        <strong>{elapsed.reached ? words.hungEnough() : words.itIs({ hanging })}</strong>{" "}
+        {elapsed.reached ? words.lookThenAnswer() : words.leaveHanging()}
       </p>
       <GloveRow>
-        <Button onPress={onStop}>{elapsed.reached ? "Stop the clock" : "Stop early"}</Button>
+        <Button onPress={onStop}>{elapsed.reached ? words.stopClock() : words.stopEarly()}</Button>
       </GloveRow>
     </>
   );

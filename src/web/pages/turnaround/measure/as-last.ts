@@ -2,11 +2,12 @@ import { formatQuantity, type UnitSystem } from "#base";
 import type { Pattern } from "#kit";
 import type { KitState } from "#readiness";
 import { hasSuction, type Box, type MeasureDraft } from "./measure-draft.ts";
-import { METHODS } from "./measure-words.ts";
+import { methodChoices, type Reader } from "./measure-words.ts";
 
 /** How the delivery was measured the last time, to be taken over by one tap: nothing of what was read, only the rig. */
 export interface LastRig {
-  readonly words: string;
+  /** Of the rig, one after the other. */
+  readonly said: string;
   readonly draft: MeasureDraft;
 }
 
@@ -15,19 +16,24 @@ export interface LastRig {
  *
  * @returns undefined where none was measured, or it was rigged otherwise
  */
-export function lastRig(kit: KitState, pattern: Pattern, step: string, units: UnitSystem): LastRig | undefined {
+export function lastRig(kit: KitState, pattern: Pattern, step: string, reader: Reader): LastRig | undefined {
   const last = kit.turnarounds.flatMap(({ measured }) => measured).findLast((one) => one.step === step);
   if (!last || !isPacked(last, pattern) || (pattern.engine && last.throttle !== 1)) return undefined;
+  const { units, words } = reader;
   const rig = heightsOf(last, pattern, units);
-  const method = METHODS.find(({ value }) => value === last.method)?.label.toLowerCase() ?? last.method;
-  const words = [
-    ...Object.entries(rig).map(([box, text]) => `${box} ${text}`),
-    "the kit's own hoses",
-    ...(pattern.engine ? ["full throttle"] : []),
+  const method =
+    methodChoices(words)
+      .find(({ value }) => value === last.method)
+      ?.label.toLowerCase() ?? last.method;
+  const said = [
+    ...(rig.lift === undefined ? [] : [words.lastLift({ length: rig.lift })]),
+    ...(rig.rise === undefined ? [] : [words.lastRise({ length: rig.rise })]),
+    words.lastHoses(),
+    ...(pattern.engine ? [words.lastThrottle()] : []),
     method,
   ];
   const boxes = Object.fromEntries(Object.entries(rig).map(([box, text]) => [box, { typed: text, quantity: text }]));
-  return { words: words.join(", "), draft: { method: last.method, hoses: "packed", speed: "full", boxes } };
+  return { said: said.join(", "), draft: { method: last.method, hoses: "packed", speed: "full", boxes } };
 }
 
 type Measured = KitState["turnarounds"][number]["measured"][number];

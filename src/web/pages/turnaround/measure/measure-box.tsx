@@ -1,7 +1,8 @@
+import { useWords } from "#web/language/index.ts";
 import { QuantityField } from "#web/parts/fields/quantity-field.tsx";
 import { BOXES, type Box, type MeasureDraft } from "./measure-draft.ts";
 import { usePreferences } from "#web/theme/index.ts";
-import { BOX_WORDS, unitOf } from "./measure-words.ts";
+import { sayMeasureBox, unitOf, type BoxWords } from "./measure-words.ts";
 
 export interface DraftProps {
   readonly draft: MeasureDraft;
@@ -10,16 +11,17 @@ export interface DraftProps {
 
 interface DraftBoxProps extends DraftProps {
   readonly box: Box;
-  readonly words?: { readonly label: string; readonly hint?: string };
+  readonly said?: BoxWords;
 }
 
 /** One box of the draft; empty until something is typed. */
-export function DraftBox({ box, draft, onChange, words = BOX_WORDS[box] }: DraftBoxProps) {
+export function DraftBox({ box, draft, onChange, said }: DraftBoxProps) {
+  const words = useWords("turnaroundMeasure");
   const { units } = usePreferences();
   const unit = unitOf(box, units);
   return (
     <QuantityField
-      {...words}
+      {...(said ?? sayMeasureBox(box, words))}
       dimension={BOXES[box]}
       {...(unit !== undefined && { unit })}
       value={draft.boxes[box]?.typed ?? ""}

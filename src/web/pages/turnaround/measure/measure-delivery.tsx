@@ -1,5 +1,6 @@
 import { useState } from "react";
 import type { Pattern } from "#kit";
+import { useReady, useWords } from "#web/language/index.ts";
 import { Button, ErrorBox } from "#web/parts/index.ts";
 import { Choice } from "#web/parts/fields/choice.tsx";
 import type { KitActs, Where } from "#web/act/acts.ts";
@@ -18,7 +19,7 @@ import {
 import { DraftBox, type DraftProps } from "./measure-box.tsx";
 import { MeasuredPanel, ResultPanel, type MeasureProps } from "./measure-result.tsx";
 import { VacuumTest } from "./measure-vacuum.tsx";
-import { METHODS, ratioAsk, RISE_FROM_WATER, sayShare } from "./measure-words.ts";
+import { methodChoices, ratioAsk, sayRiseFromWater, sayShare } from "./measure-words.ts";
 import { usePreferences } from "#web/theme/index.ts";
 import { lastRig } from "./as-last.ts";
 import { useKept } from "#web/act/use-kept.ts";
@@ -27,13 +28,15 @@ import "./measure.css";
 
 /** The proof run as a measurement: how, where, what was read, what it comes to; then it is written down. */
 export default function MeasureDelivery(props: MeasureProps) {
+  useReady("turnaroundMeasure", "prime");
   const { open, line } = props;
   const recorded = open.turnaround.measured.findLast(({ step }) => step === line.step.id);
   const [again, setAgain] = useState(false);
+  const words = useWords("turnaroundMeasure");
   if (!open.pattern.hydraulics) return null;
   return (
-    <section className="measure" aria-label="Delivery measured">
-      <h2>Measure the delivery</h2>
+    <section className="measure" aria-label={words.section()}>
+      <h2>{words.title()}</h2>
       {recorded && !again ? (
         <MeasuredPanel {...props} measured={recorded} onAgain={() => setAgain(true)} />
       ) : (
@@ -51,12 +54,13 @@ function MeasureForm(props: MeasureProps & { readonly onRecorded: () => void }) 
   const change = (part: Partial<MeasureDraft>) => kept.change({ ...draft, ...part });
   const isDoubtful = measuring.kind === "measured" && measuring.answer.verdict !== "as-expected";
   const { units } = usePreferences();
-  const last = draft === NO_DRAFT ? lastRig(open.kit, open.pattern, line.step.id, units) : undefined;
+  const words = useWords("turnaroundMeasure");
+  const last = draft === NO_DRAFT ? lastRig(open.kit, open.pattern, line.step.id, { units, words }) : undefined;
   return (
     <>
       {last && (
         <Button wide onPress={() => kept.change(last.draft)}>
-          Rigged as last time: {last.words}
+          {words.asLast({ rig: last.said })}
         </Button>
       )}
       <Around open={open} draft={draft} onChange={change} />
@@ -70,11 +74,12 @@ function MeasureForm(props: MeasureProps & { readonly onRecorded: () => void }) 
 
 /** What the draft comes to so far: what is missing, what stands against it, or the measurement. */
 function Outcome({ measuring, pattern }: { readonly measuring: Measuring; readonly pattern: Pattern }) {
+  const words = useWords("turnaroundMeasure");
   switch (measuring.kind) {
     case "incomplete":
-      return <p className="quiet">{measuring.missing}</p>;
+      return <p className="quiet">{words[measuring.missing]()}</p>;
     case "refused":
-      return <ErrorBox error={measuring.error} title="That cannot be computed" />;
+      return <ErrorBox error={measuring.error} title={words.cannotCompute()} />;
     case "measured":
       return <ResultPanel answer={measuring.answer} pattern={pattern} />;
   }
@@ -88,6 +93,7 @@ interface WriteDownProps extends MeasureProps {
 /** Writes a measurement down; one with nothing to hold it against is not one. */
 function WriteDown({ open, acts, line, measuring, onRecorded, onAnswered }: WriteDownProps) {
   const saving = useSaving();
+  const words = useWords("turnaroundMeasure");
   const body = measuring.kind === "measured" && measuring.body.expected > 0 ? measuring.body : undefined;
   const record = async () => {
     if (!body) return;
@@ -100,11 +106,9 @@ function WriteDown({ open, acts, line, measuring, onRecorded, onAnswered }: Writ
   };
   return (
     <>
-      <ErrorBox error={saving.error} title="Not saved" />
+      <ErrorBox error={saving.error} title={words.notSaved()} />
       <Button kind="primary" wide isDisabled={!body} onPress={() => void record()}>
-        {body?.verdict === "as-expected"
-          ? `Write the measurement down: ${sayShare(body.ratio)}, found right`
-          : "Write the measurement down"}
+        {body?.verdict === "as-expected" ? words.writeDownRight({ share: sayShare(body.ratio) }) : words.writeDown()}
       </Button>
     </>
   );
@@ -118,18 +122,18 @@ async function answerRatio(acts: KitActs, line: Line, where: Where, ratio: numbe
   await acts.answer(where, ask, "seen", { value });
 }
 
-const HOSES = [
-  { value: "packed", label: "The kit's own, as packed" },
-  { value: "other", label: "Others, or other lengths" },
-] as const;
-const SPEEDS = [
-  { value: "full", label: "Full throttle" },
-  { value: "less", label: "Less than full" },
-] as const;
-
 /** Heights, hoses and throttle as they were. */
 function Around({ open, draft, onChange }: DraftProps & { readonly open: OpenKit }) {
   const { pattern } = open;
+  const words = useWords("turnaroundMeasure");
+  const hoses = [
+    { value: "packed", label: words.hosesPacked() },
+    { value: "other", label: words.hosesOther() },
+  ] as const;
+  const speeds = [
+    { value: "full", label: words.throttleFull() },
+    { value: "less", label: words.throttleLess() },
+  ] as const;
   const boxes = boxesOf(pattern, draft);
   const show = (wanted: readonly Box[]) =>
     wanted
@@ -140,16 +144,26 @@ function Around({ open, draft, onChange }: DraftProps & { readonly open: OpenKit
           box={box}
           draft={draft}
           onChange={onChange}
-          {...(box === "rise" && !hasSuction(pattern) && { words: RISE_FROM_WATER })}
+          {...(box === "rise" && !hasSuction(pattern) && { said: sayRiseFromWater(words) })}
         />
       ));
   return (
     <>
       {show(["lift", "rise"])}
-      <Choice label="Hoses" options={HOSES} value={draft.hoses} onChange={(hoses) => onChange({ hoses })} />
+      <Choice
+        label={words.hoses()}
+        options={hoses}
+        value={draft.hoses}
+        onChange={(chosen) => onChange({ hoses: chosen })}
+      />
       {show(["suctionLength", "dischargeLength"])}
       {pattern.engine && (
-        <Choice label="Throttle" options={SPEEDS} value={draft.speed} onChange={(speed) => onChange({ speed })} />
+        <Choice
+          label={words.throttle()}
+          options={speeds}
+          value={draft.speed}
+          onChange={(speed) => onChange({ speed })}
+        />
       )}
       {show(["throttle"])}
     </>
@@ -159,17 +173,13 @@ function Around({ open, draft, onChange }: DraftProps & { readonly open: OpenKit
 /** How it was measured, and what was read. */
 function Readings({ open, draft, onChange }: DraftProps & { readonly open: OpenKit }) {
   const suction = hasSuction(open.pattern);
-  const methods = METHODS.filter(({ value }) => suction || value !== "suction-vacuum");
+  const words = useWords("turnaroundMeasure");
+  const methods = methodChoices(words).filter(({ value }) => suction || value !== "suction-vacuum");
   const read = draft.method ? READ_BY[draft.method] : [];
   const asksBeside = suction && draft.method !== undefined && draft.method !== "suction-vacuum";
   return (
     <>
-      <Choice
-        label="How was it measured?"
-        options={methods}
-        value={draft.method}
-        onChange={(method) => onChange({ method })}
-      />
+      <Choice label={words.how()} options={methods} value={draft.method} onChange={(method) => onChange({ method })} />
       {[...read, ...(asksBeside ? (["beside"] as const) : [])].map((box) => (
         <DraftBox key={box} box={box} draft={draft} onChange={onChange} />
       ))}

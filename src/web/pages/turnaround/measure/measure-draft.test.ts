@@ -4,9 +4,12 @@ import { deliveryQuestion } from "#questions";
 import { kindSchemas } from "#readiness";
 import { loadPattern } from "#kit";
 import { readFileSync } from "node:fs";
+import { fetchWords } from "#words";
 import { boxesOf, NO_DRAFT, readMeasure, siOf, type Box, type MeasureDraft } from "./measure-draft.ts";
 import { effectOf, ratioAsk, sayMeasured, sayRatio, sayVerdict } from "./measure-words.ts";
 import { listLines } from "#web/act/lines.ts";
+
+const words = await fetchWords("en", "turnaroundMeasure");
 
 const shipped = (name: string) =>
   loadPattern(
@@ -33,11 +36,11 @@ const drum = (share: number) => {
 
 describe("a measurement being entered", () => {
   it("starts with nothing in it, and says what is missing one thing at a time", () => {
-    expect(readMeasure(petrol, NO_DRAFT)).toEqual({ kind: "incomplete", missing: "Say which hoses were on." });
+    expect(readMeasure(petrol, NO_DRAFT)).toEqual({ kind: "incomplete", missing: "needHoses" });
     const noLift = filled({ rise: "1 m", volume: "200 L", first: "25 s" });
-    expect(readMeasure(petrol, noLift)).toEqual({ kind: "incomplete", missing: "Measure the lift." });
+    expect(readMeasure(petrol, noLift)).toEqual({ kind: "incomplete", missing: "needLift" });
     const noTime = filled({ lift: "2 m", rise: "1 m", volume: "200 L" });
-    expect(readMeasure(petrol, noTime)).toEqual({ kind: "incomplete", missing: "Time the fill." });
+    expect(readMeasure(petrol, noTime)).toEqual({ kind: "incomplete", missing: "needFill" });
   });
 
   it("asks for lengths only where the hoses were others, and for no lift where the pump stands in the water", () => {
@@ -100,19 +103,21 @@ describe("what a measurement is called", () => {
   const measured = { flow: 0.0075, flowUncertainty: 0.00015, expected: 0.0078, ratio: 0.9615 };
 
   it("carries its doubt, in the person's units", () => {
-    expect(sayMeasured(measured, "metric")).toBe("450\u00a0L/min, give or take 18\u00a0L/min");
-    expect(sayMeasured(measured, "us")).toBe("119\u00a0US gpm, give or take 4.8\u00a0US gpm");
-    expect(sayRatio(measured, "metric")).toBe("96\u00a0% of the 468\u00a0L/min expected");
+    expect(sayMeasured(measured, { units: "metric", words })).toBe("450\u00a0L/min, give or take 18\u00a0L/min");
+    expect(sayMeasured(measured, { units: "us", words })).toBe("119\u00a0US gpm, give or take 4.8\u00a0US gpm");
+    expect(sayRatio(measured, { units: "metric", words })).toBe("96\u00a0% of the 468\u00a0L/min expected");
   });
 
   it("names the pattern's limit in its verdict", () => {
-    expect(sayVerdict({ verdict: "noted", ratio: 0.8 }, petrol)).toContain("90\u00a0%");
-    expect(sayVerdict({ verdict: "grounds", ratio: 0.5 }, petrol)).toContain("75\u00a0%");
+    expect(sayVerdict({ verdict: "noted", ratio: 0.8 }, petrol, words)).toContain("90\u00a0%");
+    expect(sayVerdict({ verdict: "grounds", ratio: 0.5 }, petrol, words)).toContain("75\u00a0%");
   });
 
   it("questions a delivery above what the curve gives, and calls it no rough measurement", () => {
-    expect(sayVerdict({ verdict: "unclear", ratio: 1.4 }, petrol)).toMatch(/^More than this pump can give: check lift/);
-    expect(sayVerdict({ verdict: "unclear", ratio: 0.8 }, petrol)).toMatch(/^Too rough to tell/);
+    expect(sayVerdict({ verdict: "unclear", ratio: 1.4 }, petrol, words)).toMatch(
+      /^More than this pump can give: check lift/,
+    );
+    expect(sayVerdict({ verdict: "unclear", ratio: 0.8 }, petrol, words)).toMatch(/^Too rough to tell/);
   });
 
   it("finds the check that asks for it in both shipped patterns", () => {

@@ -46,11 +46,10 @@ export const READ_BY: Readonly<Record<Method, readonly Box[]>> = {
   "suction-vacuum": ["vacuum"],
   "flow-meter": ["flow"],
 };
-const OPTIONAL: readonly Box[] = ["second", "beside", "closed"];
 
 /** What a draft comes to. */
 export type Measuring =
-  | { readonly kind: "incomplete"; readonly missing: string }
+  | { readonly kind: "incomplete"; readonly missing: Needed }
   | { readonly kind: "refused"; readonly error: unknown }
   | { readonly kind: "measured"; readonly answer: ProofAnswer; readonly body: MeasuredBody };
 
@@ -60,7 +59,7 @@ export type MeasuredBody = Omit<Bodies["delivery-measured"], "turnaround" | "ste
 /** Puts what was entered together, and asks what it comes to once nothing is missing. */
 export function readMeasure(pattern: Pattern, draft: MeasureDraft): Measuring {
   const missing = missingOf(pattern, draft);
-  if (missing !== undefined || !draft.method) return { kind: "incomplete", missing: missing ?? "How was it measured?" };
+  if (missing !== undefined || !draft.method) return { kind: "incomplete", missing: missing ?? "how" };
   const rig = rigOf(pattern, draft);
   try {
     const answer = proofRunQuestion.answer(
@@ -88,27 +87,33 @@ export function boxesOf(pattern: Pattern, draft: MeasureDraft): readonly Box[] {
   ];
 }
 
-const MISSING: Readonly<Record<Box, string>> = {
-  lift: "Measure the lift.",
-  rise: "Measure the rise.",
-  suctionLength: "Measure the suction hose.",
-  dischargeLength: "Measure the discharge hose.",
-  throttle: "Say what part of full speed it ran at.",
-  volume: "Enter what the drum holds.",
-  first: "Time the fill.",
-  second: "",
-  pressure: "Read the gauge.",
-  vacuum: "Read the gauge.",
-  flow: "Read the meter.",
-  beside: "",
-  closed: "",
-};
+const NEEDED = {
+  lift: "needLift",
+  rise: "needRise",
+  suctionLength: "needSuction",
+  dischargeLength: "needDischarge",
+  throttle: "needThrottle",
+  volume: "needVolume",
+  first: "needFill",
+  pressure: "needGauge",
+  vacuum: "needGauge",
+  flow: "needMeter",
+} as const satisfies Partial<Record<Box, string>>;
 
-function missingOf(pattern: Pattern, draft: MeasureDraft): string | undefined {
-  if (draft.hoses === undefined) return "Say which hoses were on.";
-  if (pattern.engine && draft.speed === undefined) return "Say how fast it ran.";
-  const empty = boxesOf(pattern, draft).find((box) => !OPTIONAL.includes(box) && siOf(draft, box) === undefined);
-  return empty === undefined ? undefined : MISSING[empty];
+/** What is still missing, by the name of its message. */
+export type Needed = "how" | "needHoses" | "needSpeed" | (typeof NEEDED)[keyof typeof NEEDED];
+
+function isNeeded(box: Box): box is keyof typeof NEEDED {
+  return Object.hasOwn(NEEDED, box);
+}
+
+function missingOf(pattern: Pattern, draft: MeasureDraft): Needed | undefined {
+  if (draft.hoses === undefined) return "needHoses";
+  if (pattern.engine && draft.speed === undefined) return "needSpeed";
+  const empty = boxesOf(pattern, draft)
+    .filter(isNeeded)
+    .find((box) => siOf(draft, box) === undefined);
+  return empty && NEEDED[empty];
 }
 
 /** What stands in a box, in SI; undefined where it is empty or cannot be read. */

@@ -1,4 +1,5 @@
 import type { Pattern } from "#kit";
+import { useWords } from "#web/language/index.ts";
 import { usePreferences } from "#web/theme/index.ts";
 import { AssumptionList } from "#web/rig/assumption-list.tsx";
 import { PrimeReadingNotice } from "#web/rig/prime-reading.tsx";
@@ -15,19 +16,21 @@ export interface MeasurePrimeProps {
 /** What a prime at this lift is expected to take; once timed, whether air leaks in and where to look first. */
 export default function MeasurePrime({ pattern, lift, seconds }: MeasurePrimeProps) {
   const { units } = usePreferences();
+  const words = useWords("turnaroundMeasure");
+  const reader = { units, words: useWords("prime") };
   const isTimed = seconds !== undefined && seconds > 0;
   const answer = askPrime(pattern, { lift, ...(isTimed && { observed: seconds }) });
   if (!answer) return null;
-  if ("error" in answer) return <p>The kit's suction hose does not reach down this far.</p>;
-  const reading = readPrime(answer, units, seconds);
+  if ("error" in answer) return <p>{words.hoseTooShort()}</p>;
+  const reading = readPrime(answer, reader, seconds);
   return (
     <>
       <p>
-        {sayPrime(answer, lift, units)} {sayGreatest(answer, pattern.hydraulics?.pump.greatestLift, lift, units)}
+        {sayPrime(answer, lift, reader)} {sayGreatest(answer, pattern.hydraulics?.pump.greatestLift, lift, reader)}
       </p>
       {reading && <PrimeReadingNotice reading={reading} />}
       <details className="extras">
-        <summary>What was taken for granted</summary>
+        <summary>{words.takenForGranted()}</summary>
         <AssumptionList assumptions={answer.assumptions} />
       </details>
     </>

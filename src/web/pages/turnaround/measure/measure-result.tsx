@@ -1,6 +1,9 @@
+import { Prose } from "#web/parts/prose.tsx";
 import { useState } from "react";
 import type { Entry } from "#log";
 import type { Pattern } from "#kit";
+import type { Words } from "#words";
+import { useWords } from "#web/language/index.ts";
 import { Button, ErrorBox, Notice } from "#web/parts/index.ts";
 import { usePreferences } from "#web/theme/index.ts";
 import { LookFirst } from "#web/rig/prime-reading.tsx";
@@ -23,25 +26,27 @@ export interface MeasureProps {
 /** What the readings come to, before they are written down. */
 export function ResultPanel({ answer, pattern }: { readonly answer: ProofAnswer; readonly pattern: Pattern }) {
   const { units } = usePreferences();
+  const words = useWords("turnaroundMeasure");
+  const reader = { units, words };
   if (answer.expected <= 0) {
     return (
-      <Notice tone="attention" title="Nothing to hold it against" isNews>
-        <p>By the pattern's figures no water comes at these heights. Check lift, rise and hoses.</p>
+      <Notice tone="attention" title={words.nothingAgainst()} isNews>
+        <p>{words.nothingAgainstMore()}</p>
       </Notice>
     );
   }
   return (
-    <Notice tone={toneOf(answer.verdict)} title={sayVerdict(answer, pattern)} isNews>
-      <p className="tabular">{sayMeasured(answer, units)}.</p>
+    <Notice tone={toneOf(answer.verdict)} title={sayVerdict(answer, pattern, words)} isNews>
+      <p className="tabular">{sayMeasured(answer, reader)}.</p>
       <p className="tabular">
-        {sayRatio(answer, units)}, give or take {sayShare(2 * answer.ratioUncertainty)}.
+        {words.ratioDoubt({ ratio: sayRatio(answer, reader), doubt: sayShare(2 * answer.ratioUncertainty) })}
       </p>
       {answer.suction && <SideWords verdict={answer.suction} />}
       <details className="extras">
-        <summary>What was taken for granted</summary>
+        <summary>{words.takenForGranted()}</summary>
         {answer.assumptions.map(({ what, effect }) => (
           <p key={what}>
-            {what} {effect}
+            <Prose text={`${what} ${effect}`} />
           </p>
         ))}
       </details>
@@ -56,19 +61,23 @@ function toneOf(verdict: ProofAnswer["verdict"]): "plain" | "attention" | "wrong
 
 type Side = NonNullable<ProofAnswer["suction"]>;
 
-const SIDES: Readonly<Record<Side["kind"], string>> = {
-  "pump-side": "The fault lies on the pump's side.",
-  "hose-side": "The fault lies in hose, strainer or lift.",
-  "no-fault-seen": "The suction side shows no fault.",
-  unclear: "Too near to tell with this gauge: look on both sides.",
-};
+function saySide(kind: Side["kind"], words: Words["turnaroundMeasure"]): string {
+  const said = {
+    "pump-side": words.pumpSide,
+    "hose-side": words.hoseSide,
+    "no-fault-seen": words.noFaultSeen,
+    unclear: words.sideUnclear,
+  };
+  return said[kind]();
+}
 
 /** On which side of the suction port the fault lies, and where to look. */
 export function SideWords({ verdict }: { readonly verdict: Side }) {
+  const words = useWords("turnaroundMeasure");
   return (
     <>
       <p>
-        <strong>{SIDES[verdict.kind]}</strong> {verdict.because}.
+        <strong>{saySide(verdict.kind, words)}</strong> {verdict.because}.
       </p>
       {verdict.lookFirst.length > 0 && <LookFirst places={verdict.lookFirst} />}
     </>
@@ -84,15 +93,17 @@ interface MeasuredPanelProps extends MeasureProps {
 export function MeasuredPanel({ measured, onAgain, ...about }: MeasuredPanelProps) {
   const { open } = about;
   const { units } = usePreferences();
+  const words = useWords("turnaroundMeasure");
+  const reader = { units, words };
   return (
     <>
-      <Notice tone={toneOf(measured.verdict)} title={sayVerdict(measured, open.pattern)}>
-        <p className="tabular">{sayMeasured(measured, units)}.</p>
-        <p className="tabular">{sayRatio(measured, units)}.</p>
+      <Notice tone={toneOf(measured.verdict)} title={sayVerdict(measured, open.pattern, words)}>
+        <p className="tabular">{sayMeasured(measured, reader)}.</p>
+        <p className="tabular">{sayRatio(measured, reader)}.</p>
         <p className="quiet">{sayWho(open.view, measured.mark)}</p>
       </Notice>
       <AnswerWithIt {...about} measured={measured} />
-      <Button onPress={onAgain}>Measure again</Button>
+      <Button onPress={onAgain}>{words.measureAgain()}</Button>
     </>
   );
 }
@@ -101,6 +112,7 @@ export function MeasuredPanel({ measured, onAgain, ...about }: MeasuredPanelProp
 function AnswerWithIt({ measured, ...about }: Omit<MeasuredPanelProps, "onAgain">) {
   const { open, acts, line, onAnswered } = about;
   const saving = useSaving();
+  const words = useWords("turnaroundMeasure");
   const [wrong, setWrong] = useState<Entry>();
   const ask = ratioAsk(line);
   const effect = effectOf(measured.verdict);
@@ -120,7 +132,7 @@ function AnswerWithIt({ measured, ...about }: Omit<MeasuredPanelProps, "onAgain"
   };
   return (
     <>
-      <ErrorBox error={saving.error} title="Not saved" />
+      <ErrorBox error={saving.error} title={words.notSaved()} />
       {!ask.answered && (
         <Button
           kind="primary"
@@ -128,7 +140,7 @@ function AnswerWithIt({ measured, ...about }: Omit<MeasuredPanelProps, "onAgain"
           {...(effect !== undefined && { tone: "grave" as const })}
           onPress={() => void give()}
         >
-          {effect === undefined ? `Answer the check: ${share}, found right` : `Answer the check: ${share}, found wrong`}
+          {effect === undefined ? words.answerRight({ share }) : words.answerWrong({ share })}
         </Button>
       )}
       {wrong && (

@@ -1,5 +1,6 @@
 import { useState } from "react";
 import { vacuumTestQuestion } from "#questions";
+import { useWords } from "#web/language/index.ts";
 import { Notice } from "#web/parts/index.ts";
 import { Cautions } from "#web/parts/caution-box.tsx";
 import { DraftBox, type DraftProps } from "./measure-box.tsx";
@@ -14,15 +15,16 @@ interface VacuumTestProps extends DraftProps {
 /** The test that tells a fault in the pump from one in the hose, in seconds. */
 export function VacuumTest({ isWanted, draft, onChange }: VacuumTestProps) {
   const [isOpen, setOpen] = useState(false);
+  const words = useWords("turnaroundMeasure");
   const held = siOf(draft, "closed");
   const isShown = isOpen || isWanted || held !== undefined;
   return (
     <details className="extras" open={isShown} onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>Vacuum test: is it the pump or the hose?</summary>
+      <summary>{words.vacuumTest()}</summary>
       <ol className="measure-steps">
-        <li>Casing full of water, discharge open, engine at speed.</li>
-        <li>Suction hose off; hold the gauge over the suction port so that it seals.</li>
-        <li>Read the vacuum once it rises no more. Take the gauge off within half a minute.</li>
+        <li>{words.vacuumStepFull()}</li>
+        <li>{words.vacuumStepGauge()}</li>
+        <li>{words.vacuumStepRead()}</li>
       </ol>
       <Cautions ids={["never-run-dry"]} />
       <DraftBox box="closed" draft={draft} onChange={onChange} />
@@ -35,10 +37,10 @@ export function VacuumTest({ isWanted, draft, onChange }: VacuumTestProps) {
 const MOST = 101_325;
 
 function VacuumAnswer({ vacuum }: { readonly vacuum: number }) {
-  if (vacuum < 0 || vacuum > MOST)
-    return <Notice tone="wrong" title="No pump holds that: read the gauge and its unit again" isNews />;
+  const words = useWords("turnaroundMeasure");
+  if (vacuum < 0 || vacuum > MOST) return <Notice tone="wrong" title={words.vacuumNone()} isNews />;
   return (
-    <Notice title="What it says" isNews>
+    <Notice title={words.vacuumSays()} isNews>
       <SideWords verdict={vacuumTestQuestion.answer({ vacuum }, {})} />
     </Notice>
   );

@@ -1,4 +1,4 @@
-import { sayFlow } from "#words";
+import { sayFlow, type Words } from "#words";
 import { formatNumber, type UnitSystem } from "#base";
 import type { Check, Effect, Pattern } from "#kit";
 import type { Bodies } from "#readiness";
@@ -8,37 +8,49 @@ import type { Box, Method, ProofAnswer } from "./measure-draft.ts";
 type Measured = Pick<Bodies["delivery-measured"], "flow" | "flowUncertainty" | "expected" | "ratio">;
 type Verdict = ProofAnswer["verdict"];
 
+type MeasureWords = Words["turnaroundMeasure"];
+
+interface MethodChoice {
+  readonly value: Method;
+  readonly label: string;
+  readonly note: string;
+}
+
 /** Ways to measure, the sharpest first. */
-export const METHODS: readonly { readonly value: Method; readonly label: string; readonly note: string }[] = [
-  { value: "timed-fill", label: "Timed fill of a drum", note: "The sharpest: a known drum, timed, best twice" },
-  { value: "flow-meter", label: "Flow meter", note: "Read once it stands still" },
-  {
-    value: "discharge-pressure",
-    label: "Pressure at the discharge",
-    note: "Gauge at the pump's outlet; the hose is the meter",
-  },
-  { value: "suction-vacuum", label: "Vacuum at the suction", note: "Gauge at the pump's inlet, while it pumps" },
-];
+export function methodChoices(words: MeasureWords): readonly MethodChoice[] {
+  return [
+    { value: "timed-fill", label: words.timedFill(), note: words.timedFillNote() },
+    { value: "flow-meter", label: words.flowMeter(), note: words.flowMeterNote() },
+    { value: "discharge-pressure", label: words.dischargePressure(), note: words.dischargePressureNote() },
+    { value: "suction-vacuum", label: words.suctionVacuum(), note: words.suctionVacuumNote() },
+  ];
+}
+
+export interface BoxWords {
+  readonly label: string;
+  readonly hint?: string;
+}
 
 /** Label and hint of every box. */
-export const BOX_WORDS: Readonly<Record<Box, { readonly label: string; readonly hint?: string }>> = {
-  lift: { label: "Suction lift", hint: "From the water up to the pump." },
-  rise: { label: "Rise", hint: "From the pump up to the end of the hose." },
-  suctionLength: { label: "Suction hose" },
-  dischargeLength: { label: "Discharge hose" },
-  throttle: { label: "Part of full speed", hint: "By the tachometer, or by ear." },
-  volume: { label: "The drum holds", hint: "To the mark it is filled to." },
-  first: { label: "First fill took", hint: "From empty to the mark." },
-  second: { label: "Second fill took", hint: "The same drum again makes the answer sharper." },
-  pressure: { label: "Gauge at the outlet" },
-  vacuum: { label: "Vacuum at the inlet", hint: "While it pumps." },
-  flow: { label: "The meter shows" },
-  beside: {
-    label: "Vacuum at the inlet while it pumps",
-    hint: "If there is a gauge: it tells a blocked suction from a weak pump.",
-  },
-  closed: { label: "Vacuum it holds", hint: "Gauge on the closed suction port." },
+const BOX_WORDS: Readonly<Record<Box, (words: MeasureWords) => BoxWords>> = {
+  lift: (words) => ({ label: words.lift(), hint: words.liftHint() }),
+  rise: (words) => ({ label: words.rise(), hint: words.riseHint() }),
+  suctionLength: (words) => ({ label: words.suctionLength() }),
+  dischargeLength: (words) => ({ label: words.dischargeLength() }),
+  throttle: (words) => ({ label: words.partOfSpeed(), hint: words.partOfSpeedHint() }),
+  volume: (words) => ({ label: words.volume(), hint: words.volumeHint() }),
+  first: (words) => ({ label: words.first(), hint: words.firstHint() }),
+  second: (words) => ({ label: words.second(), hint: words.secondHint() }),
+  pressure: (words) => ({ label: words.pressure() }),
+  vacuum: (words) => ({ label: words.vacuum(), hint: words.vacuumHint() }),
+  flow: (words) => ({ label: words.flow() }),
+  beside: (words) => ({ label: words.beside(), hint: words.besideHint() }),
+  closed: (words) => ({ label: words.closed(), hint: words.closedHint() }),
 };
+
+export function sayMeasureBox(box: Box, words: MeasureWords): BoxWords {
+  return BOX_WORDS[box](words);
+}
 
 const VACUUM_UNITS: Readonly<Record<UnitSystem, string>> = { metric: "kPa", us: "inHg" };
 
@@ -50,16 +62,25 @@ export function unitOf(box: Box, units: UnitSystem): string | undefined {
 }
 
 /** What a pump that stands in the water calls its rise. */
-export const RISE_FROM_WATER = { label: "Rise", hint: "From the water up to the end of the hose." };
+export function sayRiseFromWater(words: MeasureWords): BoxWords {
+  return { label: words.rise(), hint: words.riseFromWaterHint() };
+}
+
+/** A reader's units and language. */
+export interface Reader {
+  readonly units: UnitSystem;
+  readonly words: MeasureWords;
+}
 
 /** A measured flow with its doubt: "455 L/min, give or take 18". */
-export function sayMeasured({ flow, flowUncertainty }: Measured, units: UnitSystem): string {
-  return `${sayFlow(flow, units, "measured")}, give or take ${sayFlow(2 * flowUncertainty, units, "measured")}`;
+export function sayMeasured({ flow, flowUncertainty }: Measured, { units, words }: Reader): string {
+  const say = (rate: number) => sayFlow(rate, units, "measured");
+  return words.measured({ flow: say(flow), doubt: say(2 * flowUncertainty) });
 }
 
 /** Measured against expected: "96 % of the 472 L/min expected". */
-export function sayRatio({ ratio, expected }: Measured, units: UnitSystem): string {
-  return `${sayShare(ratio)} of the ${sayFlow(expected, units, "measured")} expected`;
+export function sayRatio({ ratio, expected }: Measured, { units, words }: Reader): string {
+  return words.ratio({ share: sayShare(ratio), expected: sayFlow(expected, units, "measured") });
 }
 
 /** A share as it is entered at the check. */
@@ -68,18 +89,20 @@ export function sayShare(ratio: number): string {
 }
 
 /** A verdict in words, with the limit it is held to. */
-export function sayVerdict({ verdict, ratio }: Pick<ProofAnswer, "verdict" | "ratio">, pattern: Pattern): string {
-  if (verdict === "unclear" && ratio > 1) {
-    return "More than this pump can give: check lift, rise, hoses, drum and watch, and measure again.";
-  }
+export function sayVerdict(
+  { verdict, ratio }: Pick<ProofAnswer, "verdict" | "ratio">,
+  pattern: Pattern,
+  words: MeasureWords,
+): string {
+  if (verdict === "unclear" && ratio > 1) return words.moreThanPossible();
   const { grounds = 0, notes = 0 } = pattern.hydraulics?.proof ?? {};
-  const words: Readonly<Record<Verdict, string>> = {
-    "as-expected": "As expected.",
-    noted: `Below ${sayShare(notes)}: a finding.`,
-    grounds: `Below ${sayShare(grounds)}, also at the edge of the doubt: this grounds the kit.`,
-    unclear: `Too rough to tell from ${sayShare(grounds)}: measure again, with a bigger drum or twice.`,
+  const said: Readonly<Record<Verdict, string>> = {
+    "as-expected": words.asExpected(),
+    noted: words.noted({ limit: sayShare(notes) }),
+    grounds: words.grounds({ limit: sayShare(grounds) }),
+    unclear: words.unclear({ limit: sayShare(grounds) }),
   };
-  return words[verdict];
+  return said[verdict];
 }
 
 /** Effect of the finding that a verdict leads to; none where nothing is wrong, or nothing is known. */

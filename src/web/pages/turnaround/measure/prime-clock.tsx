@@ -2,6 +2,7 @@ import { lazy, Suspense, useState } from "react";
 import type { StepTimer } from "#kit";
 import type { Entry } from "#log";
 import type { Bodies } from "#readiness";
+import { useWords, withParts } from "#web/language/index.ts";
 import { Button, ErrorBox, GloveRow } from "#web/parts/index.ts";
 import { Cautions } from "#web/parts/caution-box.tsx";
 import { NumberField } from "#web/parts/fields/number-field.tsx";
@@ -24,6 +25,7 @@ interface PrimeClockProps extends AtStep {
 export function PrimeClock(props: PrimeClockProps) {
   const { open, acts, step, timer, onDone } = props;
   const saving = useSaving();
+  const words = useWords("turnaroundLine");
   const state = open.turnaround.timers[step.id];
   const where = { turnaround: open.turnaround.id, step: step.id };
   const [around, setAround] = useState<{ readonly lift?: number; readonly strokes?: number }>({});
@@ -40,7 +42,7 @@ export function PrimeClock(props: PrimeClockProps) {
   };
   const started = state?.started;
   return (
-    <section className="clock" aria-label="Prime">
+    <section className="clock" aria-label={words.prime()}>
       {started === undefined ? (
         <>
           <BeforePrime state={state} timer={timer} onStart={start} onLift={(lift) => setAround(lift)} />
@@ -54,7 +56,7 @@ export function PrimeClock(props: PrimeClockProps) {
           onStrokes={(strokes) => setAround(strokes === undefined ? {} : { ...around, strokes })}
         />
       )}
-      <ErrorBox error={saving.error} title="Not saved" />
+      <ErrorBox error={saving.error} title={words.notSaved()} />
     </section>
   );
 }
@@ -93,28 +95,31 @@ interface BeforePrimeProps {
 }
 
 function BeforePrime({ state, timer, onStart, onLift }: BeforePrimeProps) {
+  const words = useWords("turnaroundLine");
   const [text, setText] = useState("");
   return (
     <>
       {state?.seconds !== undefined && (
         <p>
-          <strong>{sayDuration(state.seconds)}</strong> {state.reached ? "to water" : "and no water"}.
+          {withParts(state.reached ? words.toWater : words.noWaterAfter, {
+            time: <strong>{sayDuration(state.seconds)}</strong>,
+          })}
         </p>
       )}
       <details className="extras" open={text !== ""}>
-        <summary>Suction lift, if measured</summary>
+        <summary>{words.liftIfMeasured()}</summary>
         <QuantityField
-          label="Suction lift, water up to the pump"
-          hint="Leave empty if not measured."
+          label={words.lift()}
+          hint={words.liftHint()}
           dimension="length"
           value={text}
           onChange={(typed, reading) => (setText(typed), onLift(reading ? { lift: reading.si } : {}))}
         />
       </details>
       <Button kind="primary" wide onPress={onStart}>
-        {state?.seconds === undefined ? "First stroke: start the clock" : "Prime again: first stroke"}
+        {state?.seconds === undefined ? words.firstStroke() : words.primeAgain()}
       </Button>
-      <p className="quiet">Water must come within {sayDuration(timer.atMost)}.</p>
+      <p className="quiet">{words.waterWithin({ time: sayDuration(timer.atMost) })}</p>
     </>
   );
 }
@@ -127,6 +132,7 @@ interface PrimingProps {
 }
 
 function Priming({ started, limit, onEnd, onStrokes }: PrimingProps) {
+  const words = useWords("turnaroundLine");
   const elapsed = readTimer(started, useNow(true), limit);
   return (
     <>
@@ -134,20 +140,20 @@ function Priming({ started, limit, onEnd, onStrokes }: PrimingProps) {
         {sayDuration(elapsed.seconds, "face")}
       </p>
       <p className="clock-words">
-        {elapsed.reached ? "Stop and look for air leaks." : `${sayDuration(elapsed.left)} left`}
+        {elapsed.reached ? words.airLeaks() : words.left({ time: sayDuration(elapsed.left) })}
       </p>
       {elapsed.reached && <Cautions ids={["never-run-dry"]} />}
       <GloveRow>
         <Button kind="primary" onPress={() => onEnd(true)}>
-          Water
+          {words.water()}
         </Button>
         <Button kind="primary" tone="grave" onPress={() => onEnd(false)}>
-          No water: stopped
+          {words.noWater()}
         </Button>
       </GloveRow>
       <details className="extras">
-        <summary>Strokes, if counted</summary>
-        <NumberField label="Strokes, if counted" value={undefined} onChange={onStrokes} least={0} />
+        <summary>{words.strokes()}</summary>
+        <NumberField label={words.strokes()} value={undefined} onChange={onStrokes} least={0} />
       </details>
     </>
   );

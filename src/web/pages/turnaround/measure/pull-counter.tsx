@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from "react";
 import type { StepTimer } from "#kit";
+import { useWords } from "#web/language/index.ts";
 import { Button, ButtonLink, ErrorBox, Notice } from "#web/parts/index.ts";
 import type { ClockOutcome } from "../answer/use-clock-answer.ts";
 import type { AtStep } from "../runner/at-step.ts";
@@ -14,37 +15,38 @@ interface PullCounterProps extends AtStep {
 /** Pulls of the starter, one tap each or all with the start, every tap written down; at the limit the engine needs service. */
 export function PullCounter(props: PullCounterProps) {
   const { open, timer, step } = props;
+  const words = useWords("turnaroundLine");
   const known = open.turnaround.timers[step.id];
   const { pulls, error, count } = useCount(props, known?.pulls ?? 0);
   const started = known?.reached === true;
   const spent = pulls >= timer.atMost && !started;
   return (
-    <section className="clock clock-pulls" aria-label="Pulls">
+    <section className="clock clock-pulls" aria-label={words.pulls()}>
       {pulls > 0 && <p className="clock-face tabular">{pulls}</p>}
       <p className="clock-words" aria-live="polite">
-        {started ? `Started on pull ${pulls}.` : sayPulls(pulls, timer)}
+        {started ? words.startedOnPull({ pull: pulls }) : sayPulls(pulls, timer)}
       </p>
       {spent && (
-        <Notice tone="wrong" title="Stop pulling" isNews>
-          <p>The engine needs service. Answer this line as found wrong.</p>
+        <Notice tone="wrong" title={words.stopPulling()} isNews>
+          <p>{words.stopPullingMore()}</p>
         </Notice>
       )}
       {!started && pulls > 0 && open.pattern.troubles !== undefined && (
-        <ButtonLink wide to={`/kit/${open.kit.id}/fault?sign=will-not-start`}>
-          It will not start: find out why
+        <ButtonLink wide to={`/kit/${open.kit.id}/fault?sign=will-not-start&line=${step.line}`}>
+          {words.noStartWhy()}
         </ButtonLink>
       )}
       {!started && (
         <>
           {!spent && (
             <Button kind="primary" wide onPress={() => count(pulls + 1, "not-yet")}>
-              <span className="pull-button">Pull {pulls + 1}</span>
+              <span className="pull-button">{words.pull({ pull: pulls + 1 })}</span>
             </Button>
           )}
           <StartedOn pulls={pulls} atMost={timer.atMost} onStart={(on) => count(on, "started")} />
         </>
       )}
-      <ErrorBox error={error} title="Pull not saved" />
+      <ErrorBox error={error} title={words.pullNotSaved()} />
     </section>
   );
 }
@@ -61,14 +63,15 @@ interface StartedOnProps {
 
 /** On which pull it ran, by one tap: none earlier than the pulls counted one by one. */
 function StartedOn({ pulls, atMost, onStart }: StartedOnProps) {
+  const words = useWords("turnaroundLine");
   const from = Math.max(pulls, 1);
   const length = Math.min(Math.max(atMost - from, 0) + 1, MOST_KEYS);
   const on = Array.from({ length }, (_, at) => from + at);
   return (
     <fieldset className="started-on">
-      <legend>Started on pull</legend>
+      <legend>{words.startedOn()}</legend>
       {on.map((pull) => (
-        <Button key={pull} onPress={() => onStart(pull)} label={`Started on pull ${pull}`}>
+        <Button key={pull} onPress={() => onStart(pull)} label={words.startedOnLabel({ pull })}>
           {pull}
         </Button>
       ))}

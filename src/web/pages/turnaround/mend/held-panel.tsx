@@ -1,10 +1,12 @@
 import { Link } from "wouter";
 import { stepNamed } from "#kit";
 import { barsAt, sayBarred, type Bar } from "#readiness";
+import { useWords } from "#web/language/index.ts";
 import { Button, Notice } from "#web/parts/index.ts";
 import type { OpenKit } from "#web/kit-view/at-hand.ts";
 import type { Line } from "#web/act/lines.ts";
 import type { Place } from "../runner/use-place.ts";
+import { FaultBehindBar } from "../clocks/fault-at-line.tsx";
 import { nextFree } from "./free-line.ts";
 
 interface HeldPanelProps {
@@ -17,22 +19,26 @@ interface HeldPanelProps {
 
 /** Stands where the answers would: what was found wrong, or is half done, forbids this line; with the ways out. */
 export function HeldPanel({ open, lines, line, bars, place }: HeldPanelProps) {
+  const words = useWords("turnaroundFit");
   const onward = nextFree(lines, line.step.line, (one) => barsAt(open, one.step.id).length > 0);
   return (
-    <section className="held" aria-label="Stopped here">
-      <Notice tone="wrong" title="Stop. Do not do this line." isNews>
+    <section className="held" aria-label={words.stoppedHere()}>
+      <Notice tone="wrong" title={words.stop()} isNews>
         {bars.map((bar) => (
           <p key={`${bar.finding} ${bar.step}`}>{sayBarred(bar)}</p>
         ))}
-        {bars.some(isOfRunning) && <p>If it is running now, stop it first.</p>}
+        {bars.some(isOfRunning) && <p>{words.stopFirst()}</p>}
       </Notice>
       <div className="sheet-ways">
         {bars.map((bar) => (
           <MendWay key={`${bar.finding} ${bar.step}`} open={open} bar={bar} place={place} />
         ))}
+        {bars.map((bar) => (
+          <FaultBehindBar key={`${bar.finding} ${bar.step}`} open={open} bar={bar} line={line.step.line} />
+        ))}
         {onward !== undefined && (
           <Button wide onPress={() => place.goTo({ line: onward })}>
-            Go on to line {onward}, which is not stopped
+            {words.onward({ line: onward })}
           </Button>
         )}
         <SetAside place={place} />
@@ -43,28 +49,30 @@ export function HeldPanel({ open, lines, line, bars, place }: HeldPanelProps) {
 
 /** The way to close the kit as grounded, from wherever a finding grounds it: its form stands open there. */
 export function SetAside({ place }: { readonly place: Place }) {
+  const words = useWords("turnaroundFit");
   return (
     <Button wide tone="grave" onPress={() => place.show("grounded")}>
-      Set the kit aside: close it as grounded
+      {words.setAside()}
     </Button>
   );
 }
 
 /** To the line that is half done, to the line where it was found, or to the finding where no line of this turnaround found it. */
 function MendWay({ open, bar, place }: Pick<HeldPanelProps, "open" | "place"> & { readonly bar: Bar }) {
+  const words = useWords("turnaroundFit");
   const line = bar.step === undefined ? undefined : stepNamed(open.pattern, bar.step)?.line;
   if (line !== undefined && bar.open !== undefined) {
     const ask = `${bar.step}/${bar.open}`;
     return (
       <Button kind="primary" wide onPress={() => place.goTo({ line, ask })}>
-        Finish line {line} first
+        {words.finishFirst({ line })}
       </Button>
     );
   }
   if (line !== undefined && bar.hangs) {
     return (
       <Button kind="primary" wide onPress={() => place.goTo({ line })}>
-        Go to line {line}, which is to hang
+        {words.goToHanging({ line })}
       </Button>
     );
   }
@@ -75,13 +83,13 @@ function MendWay({ open, bar, place }: Pick<HeldPanelProps, "open" | "place"> & 
     const ask = check === undefined ? {} : { ask: `${bar.step}/${check}` };
     return (
       <Button kind="primary" wide onPress={() => place.goTo({ line, ...ask })}>
-        Mend it now, at line {line}
+        {words.mendAt({ line })}
       </Button>
     );
   }
   return (
     <Link className="button button-primary button-wide" to={`/findings?kit=${open.kit.id}&finding=${bar.finding}`}>
-      Mend it now
+      {words.mend()}
     </Link>
   );
 }

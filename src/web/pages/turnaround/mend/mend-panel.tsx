@@ -1,6 +1,8 @@
 import { useState } from "react";
+import type { Words } from "#words";
 import { stepNamed } from "#kit";
 import { proofSoFar, type CheckSoFar, type Finding } from "#readiness";
+import { useWords } from "#web/language/index.ts";
 import { Button, ErrorBox, Notice, Section } from "#web/parts/index.ts";
 import type { KitActs } from "#web/act/acts.ts";
 import { useSaving } from "#web/act/use-saving.ts";
@@ -22,17 +24,20 @@ interface MendPanelProps {
 
 /** Mending at the line: what was done, then what proves it, and the finding closed once all of that was seen right. */
 export function MendPanel(props: MendPanelProps) {
+  const mendingWords = useWords("mending");
+  const lineWords = useWords("kitLine");
   const { open, finding } = props;
+  const words = useWords("turnaroundFit");
   const done = finding.remedies.filter(({ remedy }) => remedy.how !== "lived-with");
   const isToMend = done.length === 0 || proofSoFar(finding, open.pattern, open.turnaround).isRefuted;
   const [isMending, setMending] = useState(false);
-  const { mode } = nameFinding(finding, open.pattern);
+  const { mode } = nameFinding(finding, open.pattern, lineWords);
   return (
-    <Section title={`Finding: ${mode}`}>
-      <p className="answered-finding">{sayEffect(finding.effect, finding.limit)}</p>
+    <Section title={words.findingMode({ mode })}>
+      <p className="answered-finding">{sayEffect(finding.effect, lineWords, finding.limit)}</p>
       {done.map((one) => (
         <p key={one.entry}>
-          <strong>{sayRemedy(one.remedy)}</strong>
+          <strong>{sayRemedy(one.remedy, mendingWords)}</strong>
         </p>
       ))}
       {!isToMend && <Proof {...props} />}
@@ -40,7 +45,7 @@ export function MendPanel(props: MendPanelProps) {
         <RemedyForm key={finding.remedies.length} at={open} acts={props.acts} finding={finding} />
       ) : (
         <Button wide onPress={() => setMending(true)}>
-          {isToMend ? "Mend it now: say what was done" : "More was done"}
+          {isToMend ? words.mendNow() : words.moreDone()}
         </Button>
       )}
     </Section>
@@ -50,36 +55,37 @@ export function MendPanel(props: MendPanelProps) {
 /** What the proof needs, check by check, and the way to each. */
 function Proof({ open, acts, finding, check, onAgain }: MendPanelProps) {
   const saving = useSaving();
+  const words = useWords("turnaroundFit");
   const { checks, proof } = proofSoFar(finding, open.pattern, open.turnaround);
   return (
     <>
-      <p>To prove it put right:</p>
+      <p>{words.toProve()}</p>
       <ul className="finding-done">
         {checks.map((one) => (
           <li key={one.check.id}>
-            {one.check.ask} <strong>{sayProof(one, stepNamed(open.pattern, one.step ?? "")?.line)}</strong>
+            {one.check.ask} <strong>{sayProof(one, stepNamed(open.pattern, one.step ?? "")?.line, words)}</strong>
           </li>
         ))}
       </ul>
       {proof === undefined && checks.some((one) => one.check.id === check && one.answered === undefined) && (
         <Button kind="primary" wide onPress={onAgain}>
-          Prove it now: look again
+          {words.proveNow()}
         </Button>
       )}
       {proof && (
-        <Notice title="All of it was found right" isNews>
+        <Notice title={words.allRight()} isNews>
           <Button kind="primary" wide onPress={() => void saving.save(() => acts.prove(proof))}>
-            Close the finding
+            {words.closeFinding()}
           </Button>
         </Notice>
       )}
-      <ErrorBox error={saving.error} title="Not closed" />
+      <ErrorBox error={saving.error} title={words.notClosed()} />
     </>
   );
 }
 
-function sayProof({ answered }: CheckSoFar, line: number | undefined): string {
-  if (answered?.answer === "seen") return "Found right";
-  if (answered) return answered.answer === "wrong" ? "Still wrong" : "Not possible";
-  return line === undefined ? "Still to do" : `Still to do, at line ${line}`;
+function sayProof({ answered }: CheckSoFar, line: number | undefined, words: Words["turnaroundFit"]): string {
+  if (answered?.answer === "seen") return words.proofRight();
+  if (answered) return answered.answer === "wrong" ? words.proofWrong() : words.proofNotPossible();
+  return line === undefined ? words.proofToDo() : words.proofToDoAt({ line });
 }

@@ -1,6 +1,7 @@
 import { allSteps } from "#kit";
 import { answerKey, recordOf, type RecordLine } from "#readiness";
 import { instantWords, labelOf, labelsOf, nameOf, said, type RecordRead } from "#station";
+import { useWords } from "#web/language/index.ts";
 import { Section } from "#web/parts/index.ts";
 import { PhotoStrip } from "#web/parts/photo-strip.tsx";
 
@@ -21,6 +22,7 @@ export function RecordLines({ record }: { readonly record: RecordRead }) {
 }
 
 function RecordRow({ record, line }: { readonly record: RecordRead; readonly line: RecordLine }) {
+  const words = useWords("turnaroundRecord");
   const label = labelOf(labelsOf(record.pattern), line);
   const { photos = [] } = record.turnaround.answers[answerKey(line.step, line.check)] ?? {};
   return (
@@ -29,14 +31,14 @@ function RecordRow({ record, line }: { readonly record: RecordRead; readonly lin
       <div>
         <p>{line.text}</p>
         <p className={`record-answer record-${line.answer ?? "open"}`}>
-          <strong>{isLeftOut(record, line) ? "Left out, as it may be" : said(record, line)}</strong>{" "}
+          <strong>{isLeftOut(record, line) ? words.leftOut() : said(record, line)}</strong>{" "}
           {line.mark && (
             <span className="quiet">
               {nameOf(record, line.mark.by)}, {instantWords(line.mark.at)}
             </span>
           )}
         </p>
-        {photos.length > 0 && <PhotoStrip photos={photos} label={`Line ${label}`} />}
+        {photos.length > 0 && <PhotoStrip photos={photos} label={words.line({ line: label })} />}
       </div>
     </li>
   );

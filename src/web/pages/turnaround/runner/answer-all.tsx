@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import { useWords } from "#web/language/index.ts";
 import { Button } from "#web/parts/index.ts";
 import type { SeenToEnd } from "#web/parts/look/use-seen-to-end.ts";
 
@@ -12,13 +13,12 @@ interface AnswerAllProps extends Pick<SeenToEnd, "bar" | "isSeen"> {
 
 /** One tap for all of a list, once its clock lets it and all of it has been on the screen. */
 export function AnswerAll({ bar, isSeen, held, onAll, children }: AnswerAllProps) {
+  const words = useWords("turnaroundLine");
   return (
     <fieldset ref={bar} className="answer-bar">
-      <legend className="for-readers-only">Answer</legend>
+      <legend className="for-readers-only">{words.answer()}</legend>
       {held !== undefined && <p className="quiet">{held}</p>}
-      {held === undefined && !isSeen && (
-        <p>Scroll down: there is more of this line to look at before one tap answers all.</p>
-      )}
+      {held === undefined && !isSeen && <p>{words.scrollDown()}</p>}
       {held === undefined && isSeen && (
         <Button kind="primary" wide onPress={onAll}>
           {children}

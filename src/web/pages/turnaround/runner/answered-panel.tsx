@@ -1,4 +1,6 @@
-import { answersAt, isRemedied, openFindings, proofWanted, type Finding } from "#readiness";
+import { answersAt, isRemedied, openFindings, proofWanted, type Answer, type Finding } from "#readiness";
+import type { Words } from "#words";
+import { useWords, withParts } from "#web/language/index.ts";
 import { writeValue } from "#web/act/reading.ts";
 import { MendPanel } from "../mend/mend-panel.tsx";
 import { Button, ErrorBox, GloveRow, Notice, Timestamp } from "#web/parts/index.ts";
@@ -22,6 +24,7 @@ interface AnsweredPanelProps extends Answering {
 /** The answer that stands here, who gave it, and the ways on: next, answer again, raise what is missing. */
 export function AnsweredPanel(props: AnsweredPanelProps) {
   const { open, ask, answered } = props;
+  const words = useWords("turnaroundLine");
   const panel = useFocusIfLost<HTMLDivElement>();
   const raised = findingsHere(open, props.line.step.id, ask.check?.id);
   return (
@@ -33,7 +36,7 @@ export function AnsweredPanel(props: AnsweredPanelProps) {
         {sayWho(open.view, answered.mark)}
         {sayCard(answered)}
       </p>
-      {answered.note !== undefined && <p>Note: {answered.note}</p>}
+      {answered.note !== undefined && <p>{words.noteIs({ note: answered.note })}</p>}
       <AnswerPhotos {...props} />
       <Before {...props} />
       {raised.map((finding) => (
@@ -47,15 +50,15 @@ export function AnsweredPanel(props: AnsweredPanelProps) {
         />
       ))}
       {answered.answer === "wrong" && raised.length === 0 && (
-        <Notice tone="attention" title="No finding raised from this yet">
-          <Button onPress={props.onRaise}>Raise the finding</Button>
+        <Notice tone="attention" title={words.noFindingYet()}>
+          <Button onPress={props.onRaise}>{words.raise()}</Button>
         </Notice>
       )}
       <GloveRow>
         <Button kind="primary" onPress={props.onNext}>
-          Go on
+          {words.goOn()}
         </Button>
-        <Button onPress={props.onAgain}>Answer again</Button>
+        <Button onPress={props.onAgain}>{words.answerAgain()}</Button>
       </GloveRow>
     </div>
   );
@@ -72,26 +75,33 @@ function findingsHere({ kit, turnaround, pattern }: OpenKit, step: string, check
 /** What was answered here before, oldest first: a later answer hides none. */
 function Before({ open, line, ask }: AnsweredPanelProps) {
   const { units } = usePreferences();
+  const words = useWords("turnaroundLine");
   const at = { turnaround: open.turnaround.id, step: line.step.id, ...(ask.check && { check: ask.check.id }) };
   const before = answersAt(open.view.entriesOf(`kit:${open.kit.id}`), at).slice(0, -1);
   const told = before.filter(({ answer }) => answer.value !== undefined || answer.answer === "wrong");
   if (told.length === 0) return null;
   return (
-    <ul className="finding-done" aria-label="Answered before">
+    <ul className="finding-done" aria-label={words.answeredBefore()}>
       {told.map(({ entry, answer }) => (
         <li key={entry.id} className="quiet">
-          Before: {answer.answer === "wrong" ? "found wrong" : "answered"}
-          {answer.value && <strong className="tabular"> {writeValue(answer.value, units)}</strong>},{" "}
-          <Timestamp at={entry.at} />
+          {sayBefore(answer.answer, answer.value && writeValue(answer.value, units), entry.at, words)}
         </li>
       ))}
     </ul>
   );
 }
 
+function sayBefore(answer: Answer, value: string | undefined, at: string, words: Words["turnaroundLine"]) {
+  const parts = { value: <strong className="tabular">{value}</strong>, at: <Timestamp at={at} /> };
+  const isWrong = answer === "wrong";
+  if (value === undefined) return withParts(isWrong ? words.beforeWrong : words.beforeAnswered, parts);
+  return withParts(isWrong ? words.beforeWrongRead : words.beforeAnsweredRead, parts);
+}
+
 /** Photos of the answer; one more is added by giving the same answer again with it. */
 function AnswerPhotos({ open, acts, line, ask, answered }: AnsweredPanelProps) {
   const saving = useSaving();
+  const words = useWords("turnaroundLine");
   const where = { turnaround: open.turnaround.id, step: line.step.id };
   const { answer, why, value, note, photos = [], fromCard, cardAt } = answered;
   const kept = {
@@ -105,12 +115,12 @@ function AnswerPhotos({ open, acts, line, ask, answered }: AnsweredPanelProps) {
     <>
       <PhotoStrip
         photos={photos}
-        label={`Line ${line.step.line}`}
+        label={words.line({ line: line.step.line })}
         onAdd={(photo) =>
           void saving.save(() => acts.answer(where, ask, answer, { ...kept, photos: [...photos, photo] }))
         }
       />
-      <ErrorBox error={saving.error} title="Photo not added" />
+      <ErrorBox error={saving.error} title={words.photoNotAdded()} />
     </>
   );
 }

@@ -1,5 +1,7 @@
+import { Prose } from "#web/parts/prose.tsx";
 import { useEffect, useState } from "react";
-import { dateWantedBy, recordedFor } from "#readiness";
+import { clockAt, dateWantedBy, isShare, recordedFor } from "#readiness";
+import { useWords, withParts } from "#web/language/index.ts";
 import { ErrorBox, Notice, TextField, Timestamp } from "#web/parts/index.ts";
 import { PhotoStrip } from "#web/parts/photo-strip.tsx";
 import { useNow } from "#web/timing/index.ts";
@@ -14,7 +16,7 @@ import { lastTime, sayLimits, writeValue } from "#web/act/reading.ts";
 import { ReadingFields } from "#web/act/reading-fields.tsx";
 import { oneTapOf, type OneTap } from "#web/act/one-tap.ts";
 import { renewedWith, sayNew } from "../answer/renewals.ts";
-import { assembleReading, isSaid, type Reading } from "#web/act/typed-reading.ts";
+import { assembleReading, isSaid, type Reading, type Typed } from "#web/act/typed-reading.ts";
 import { useAnswering, type Answering, type Answers } from "../answer/use-answering.ts";
 import { knownAt } from "./look-group.ts";
 import { whyNotReadYet } from "./step-gate.ts";
@@ -29,26 +31,29 @@ interface AskViewProps extends Answering {
 /** One thing asked: what to look at, what right looks like, last time, the reading, and the three answers. */
 export function AskView(props: AskViewProps) {
   const { open, line, ask } = props;
+  const words = useWords("turnaroundLine");
   const { units } = usePreferences();
-  const timer = open.turnaround.timers[line.step.id];
-  const early = whyNotReadYet(line.step, timer, useNow(timer?.started !== undefined));
+  const timer = clockAt(open, line.step.id);
+  const early = whyNotReadYet(line.step, timer, { now: useNow(timer?.started !== undefined), words });
   const kept = useReadInTime(useAskDraft(open.turnaround.id, ask.key), early !== undefined);
   const [again, setAgain] = useState(false);
   const recorded = recordedFor(ask.check, open.kit, open.turnaround);
   const { pattern, view } = open;
   const wanted = ask.check ? dateWantedBy(ask.check, pattern, view.policy, view.today) : view.today;
   const around = { today: view.today, units, timer, recorded, wanted };
-  const reading = assembleReading(ask.check, kept.draft.typed, around);
+  const isWorkedOut = isShare(pattern, line.step.id, ask.check);
+  const typed = isWorkedOut ? workedOut(open, line.step.id) : kept.draft.typed;
+  const reading = assembleReading(ask.check, typed, around);
   const onAnswered = () => {
     setAgain(false);
     if (!props.isStaying) props.onAnswered();
   };
-  const oneTap = oneTapOf(ask.check, kept.draft.typed, knownAt(open, line.step.id, ask.check));
+  const oneTap = oneTapOf(ask.check, typed, knownAt(open, line.step.id, ask.check));
   const answers = useAnswering({ ...props, onAnswered }, reading, kept, oneTap);
-  const isNew = sayNew(renewedWith(open, line, [ask]));
+  const isNew = sayNew(renewedWith(open, line, [ask]), words);
   const section = useFocusIfLost<HTMLElement>();
   return (
-    <section ref={section} tabIndex={-1} className="ask" aria-label={ask.check ? "Check" : "Answer"}>
+    <section ref={section} tabIndex={-1} className="ask" aria-label={ask.check ? words.check() : words.answer()}>
       <AskWords ask={ask} />
       <LastTime open={open} ask={ask} />
       {ask.answered && !again ? (
@@ -63,6 +68,7 @@ export function AskView(props: AskViewProps) {
         <ToAnswer
           ask={ask}
           kept={kept}
+          isWorkedOut={isWorkedOut}
           early={early}
           reading={reading}
           oneTap={oneTap}
@@ -86,9 +92,17 @@ function useReadInTime(kept: KeptDraft, isEarly: boolean): KeptDraft {
   return isEarly ? { ...kept, draft: { ...kept.draft, typed: {} } } : kept;
 }
 
+/** The share that was worked out last at a step from what was measured there, as if typed. */
+function workedOut({ turnaround }: OpenKit, id: string): Typed {
+  const last = turnaround.measured.findLast(({ step }) => step === id);
+  return last ? { quantity: `${Math.round(1000 * last.ratio) / 10} %` } : {};
+}
+
 interface ToAnswerProps {
   readonly ask: Ask;
   readonly kept: KeptDraft;
+  /** It is worked out from what was measured at the line, and not typed. */
+  readonly isWorkedOut: boolean;
   /** Why it cannot be read yet: the reading is the one at the end of the wait. */
   readonly early: string | undefined;
   readonly reading: Reading;
@@ -99,16 +113,19 @@ interface ToAnswerProps {
 }
 
 /** Reading, note and photos, then the answers. */
-function ToAnswer({ ask, kept, early, reading, oneTap, isNew, answers }: ToAnswerProps) {
+function ToAnswer({ ask, kept, isWorkedOut, early, reading, oneTap, isNew, answers }: ToAnswerProps) {
+  const words = useWords("turnaroundLine");
   const [asksWhy, setAsksWhy] = useState(false);
   return (
     <>
-      {ask.check && early === undefined && <ReadingFields check={ask.check} kept={kept} reading={reading} />}
-      {early !== undefined && isRead(ask.check) && <p className="quiet">Read it when the wait is over. {early}</p>}
+      {ask.check && !isWorkedOut && early === undefined && (
+        <ReadingFields check={ask.check} kept={kept} reading={reading} />
+      )}
+      {early !== undefined && isRead(ask.check) && <p className="quiet">{words.readWhenOver({ why: early })}</p>}
       {answers.refusal !== undefined && !isSaid(reading, answers.refusal) && (
         <Notice tone="wrong" title={answers.refusal} isNews />
       )}
-      <ErrorBox error={answers.saving.error} title="Not saved" />
+      <ErrorBox error={answers.saving.error} title={words.notSaved()} />
       <AnswerBar
         check={ask.check}
         reading={reading}
@@ -130,6 +147,7 @@ function isRead(check: Ask["check"]): boolean {
 }
 
 function AskWords({ ask }: { readonly ask: Ask }) {
+  const words = useWords("turnaroundLine");
   const { units } = usePreferences();
   if (!ask.check) return null;
   const limits = sayLimits(ask.check, units);
@@ -137,8 +155,8 @@ function AskWords({ ask }: { readonly ask: Ask }) {
     <>
       <p className="ask-do">{ask.check.ask}</p>
       <p className="ask-expect">
-        Right is: {ask.check.expect}
-        {limits !== undefined && <strong className="ask-limits"> Limit: {limits}</strong>}
+        {withParts(words.rightIs, { expected: <Prose text={ask.check.expect} /> })}
+        {limits !== undefined && <strong className="ask-limits"> {words.limit({ limit: limits })}</strong>}
       </p>
     </>
   );
@@ -147,12 +165,15 @@ function AskWords({ ask }: { readonly ask: Ask }) {
 /** What was read here the last time, to compare with. */
 function LastTime({ open, ask }: { readonly open: OpenKit; readonly ask: Ask }) {
   const { units } = usePreferences();
+  const words = useWords("turnaroundLine");
   const last = lastTime(open.kit.turnarounds, ask.key);
   if (!last?.value) return null;
   return (
     <p className="ask-last">
-      Last time <strong className="tabular">{writeValue(last.value, units)}</strong>,{" "}
-      <Timestamp at={last.mark.at} as="day" />, {nameOf(open.view, last.mark.by)}
+      {withParts((part) => words.lastTime({ ...part, person: nameOf(open.view, last.mark.by) }), {
+        value: <strong className="tabular">{writeValue(last.value, units)}</strong>,
+        at: <Timestamp at={last.mark.at} as="day" />,
+      })}
     </p>
   );
 }
@@ -160,13 +181,14 @@ function LastTime({ open, ask }: { readonly open: OpenKit; readonly ask: Ask }) 
 /** A note and photos to go with the answer; kept at once, also before there is one. */
 function Extras({ kept }: { readonly kept: KeptDraft }) {
   const { note, photos } = kept.draft;
+  const words = useWords("turnaroundLine");
   return (
     <details className="extras" open={note !== "" || photos.length > 0}>
-      <summary>Note or photo with this answer</summary>
-      <TextField label="Note" value={note} onChange={(text) => kept.change({ note: text })} isLong />
+      <summary>{words.noteOrPhotoHere()}</summary>
+      <TextField label={words.note()} value={note} onChange={(text) => kept.change({ note: text })} isLong />
       <PhotoStrip
         photos={photos}
-        label="Photo of this line"
+        label={words.photoOfLine()}
         onAdd={(photo) => kept.change({ photos: [...photos, photo] })}
       />
     </details>

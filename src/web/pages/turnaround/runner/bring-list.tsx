@@ -1,29 +1,31 @@
-import { formatQuantity, sayCount } from "#base";
+import { formatQuantity } from "#base";
 import { allSteps, itemNamed, type Pattern } from "#kit";
+import { useWords } from "#web/language/index.ts";
 import { usePreferences } from "#web/theme/index.ts";
 
 /** What to have at hand before the seal is broken: hands, tools, new parts, fuel. */
 export function BringList({ pattern }: { readonly pattern: Pattern }) {
   const { units } = usePreferences();
+  const words = useWords("turnaround");
   const { people, tools, parts } = bringFor(pattern);
   const { engine } = pattern;
   return (
     <details className="bring" open>
-      <summary>Have at hand before the seal is broken</summary>
+      <summary>{words.bring()}</summary>
       <ul>
-        <li>{sayCount(people, "person", "people")} for the lifts</li>
+        <li>{words.bringPeople({ count: people })}</li>
         {pattern.container.machines?.map(({ id, name, safeWorkingLoad }) => (
           <li key={id}>
-            {name}, marked for {formatQuantity(safeWorkingLoad, "mass", { system: units })} or more
+            {words.bringMachine({ machine: name, load: formatQuantity(safeWorkingLoad, "mass", { system: units }) })}
           </li>
         ))}
         {engine && (
           <li>
-            {engine.fuel}, fresh, {formatQuantity(engine.tank, "volume", { system: units })} for the tank
+            {words.bringFuel({ fuel: engine.fuel, volume: formatQuantity(engine.tank, "volume", { system: units }) })}
           </li>
         )}
-        {parts.length > 0 && <li>New: {parts.join(", ")}</li>}
-        {tools.length > 0 && <li>Tools: {tools.join(", ")}</li>}
+        {parts.length > 0 && <li>{words.bringParts({ parts: parts.join(", ") })}</li>}
+        {tools.length > 0 && <li>{words.bringTools({ tools: tools.join(", ") })}</li>}
       </ul>
     </details>
   );

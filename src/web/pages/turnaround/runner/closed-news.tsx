@@ -1,13 +1,17 @@
-import { formatDate } from "#base";
-import { ButtonLink, Section, StandingMark } from "#web/parts/index.ts";
+import { useWords, withParts } from "#web/language/index.ts";
+import { ButtonLink, sayDate, Section, StandingMark } from "#web/parts/index.ts";
 import type { KitAtHand } from "#web/kit-view/at-hand.ts";
 
 /** Said once a turnaround is closed: what the kit is good for now, why, and the day that ends it. */
 export function ClosedNews({ at }: { readonly at: KitAtHand }) {
+  const words = useWords("turnaroundEnd");
   const standing = at.view.standings.get(at.kit.id);
   if (!standing) return null;
   return (
-    <Section title={`${at.kit.name} is closed`} beside={<StandingMark standing={standing.standing} size="large" />}>
+    <Section
+      title={words.isClosed({ kit: at.kit.name })}
+      beside={<StandingMark standing={standing.standing} size="large" />}
+    >
       <ul className="record-reasons">
         {standing.because.map((reason) => (
           <li key={reason.text}>{reason.text}</li>
@@ -15,15 +19,17 @@ export function ClosedNews({ at }: { readonly at: KitAtHand }) {
       </ul>
       {standing.limits.map((limit) => (
         <p key={limit}>
-          <strong>Limit:</strong> {limit}
+          <strong>{words.limitName()}</strong> {limit}
         </p>
       ))}
       {standing.lapse && (
         <p className="record-lapse">
-          Until <strong>{formatDate(standing.lapse.day)}</strong>: {standing.lapse.what}
+          {withParts((part) => words.until({ ...part, what: standing.lapse!.what }), {
+            day: <strong>{sayDate(standing.lapse.day)}</strong>,
+          })}
         </p>
       )}
-      <ButtonLink to="/">To the board</ButtonLink>
+      <ButtonLink to="/">{words.toBoard()}</ButtonLink>
     </Section>
   );
 }

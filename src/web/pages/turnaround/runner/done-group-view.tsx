@@ -1,3 +1,5 @@
+import { Prose } from "#web/parts/prose.tsx";
+import { useWords } from "#web/language/index.ts";
 import { Button, ErrorBox } from "#web/parts/index.ts";
 import { useSeenToEnd } from "#web/parts/look/use-seen-to-end.ts";
 import type { KitActs } from "#web/act/acts.ts";
@@ -22,6 +24,8 @@ interface DoneGroupProps {
 /** Lines read whole, done in order, then confirmed with one tap: an answer is written for each, with what it renews. */
 export function DoneGroupView({ open, acts, group, onAnswered, onSingle }: DoneGroupProps) {
   const saving = useSaving(secondsNamed(open.turnaround));
+  const words = useWords("turnaroundLine");
+  const runner = useWords("turnaround");
   const answerAll = async () => {
     for (const { step, asks } of group) {
       const where = { turnaround: open.turnaround.id, step: step.id };
@@ -35,7 +39,7 @@ export function DoneGroupView({ open, acts, group, onAnswered, onSingle }: DoneG
   const { list, ...seen } = useSeenToEnd();
   const renewed = group.flatMap(({ step }) => plainRenewals(open, step));
   return (
-    <section className="ask" aria-label="Lines done one after the other">
+    <section className="ask" aria-label={words.togetherDone()}>
       <ol ref={list} className="look-group done-group">
         {group.map((line) => (
           <Member key={line.step.id} open={open} line={line} onSingle={() => onSingle(line)} />
@@ -43,11 +47,15 @@ export function DoneGroupView({ open, acts, group, onAnswered, onSingle }: DoneG
       </ol>
       {group.map(
         ({ step }) =>
-          step.why !== undefined && <p key={step.id} className="step-why">{`Why ${step.line}: ${step.why}`}</p>,
+          step.why !== undefined && (
+            <p key={step.id} className="step-why">
+              {runner.whyLine({ line: step.line, why: step.why })}
+            </p>
+          ),
       )}
-      <ErrorBox error={saving.error} title="Not saved" />
+      <ErrorBox error={saving.error} title={words.notSaved()} />
       <AnswerAll {...seen} onAll={() => void onAll()}>
-        Done: all {group.length} in this order{sayNew(renewed)}
+        {words.doneAll({ count: group.length, renewed: sayNew(renewed, words) })}
       </AnswerAll>
     </section>
   );
@@ -61,15 +69,16 @@ interface MemberProps extends Pick<DoneGroupProps, "open"> {
 /** One line of the group: its words, with its own drawing and its own way out beside them. */
 function Member({ open, line, onSingle }: MemberProps) {
   const { step } = line;
+  const words = useWords("turnaroundLine");
   return (
     <li className="look-member">
       <p>
-        <span className="tabular quiet">{step.line}</span> {step.text}
+        <span className="tabular quiet">{step.line}</span> <Prose text={step.text} />
       </p>
       <div className="done-member-side">
         <MemberPictures open={open} step={step.id} />
-        <Button onPress={onSingle} label={`Not so, or answer by itself: line ${step.line}`}>
-          Not so
+        <Button onPress={onSingle} label={words.notSoLine({ line: step.line })}>
+          {words.notSo()}
         </Button>
       </div>
     </li>

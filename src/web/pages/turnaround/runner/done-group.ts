@@ -2,7 +2,7 @@ import { barsAt } from "#readiness";
 import { openAsk, type Line } from "#web/act/lines.ts";
 import { leadsTo, type Position } from "#web/act/position.ts";
 import type { OpenKit } from "#web/kit-view/at-hand.ts";
-import { dateToRead } from "../answer/dates-at-line.tsx";
+import { itemToRead } from "../answer/dates-at-line.tsx";
 import { isPlainlyRenewed } from "../answer/renewals.ts";
 
 /**
@@ -23,7 +23,7 @@ export function doneTogether(open: OpenKit, lines: readonly Line[], line: Line):
 function isPlain(open: OpenKit, line: Line): boolean {
   const { step } = line;
   if (!openAsk(line) || step.checks.length > 0 || step.timer || step.measuresDelivery) return false;
-  return barsAt(open, step.id).length === 0 && !dateToRead(open, step) && isPlainlyRenewed(open, step);
+  return barsAt(open, step.id).length === 0 && !itemToRead(open, step) && isPlainlyRenewed(open, step);
 }
 
 /** Where the answers of all of them lead: as the last one's would with the others given. */

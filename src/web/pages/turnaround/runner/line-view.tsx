@@ -1,12 +1,24 @@
+import { Prose } from "#web/parts/prose.tsx";
 import { lazy, Suspense, useState, type ReactNode } from "react";
-import { barsAt, isGrounding, isRemedied, linePhotosOf, openFindings, photosAt, proofWanted, sayMet } from "#readiness";
-import type { PictureAsked } from "#kit";
+import {
+  barsAt,
+  clockAt,
+  isGrounding,
+  isRemedied,
+  linePhotosOf,
+  openFindings,
+  photosAt,
+  proofWanted,
+  sayMet,
+} from "#readiness";
+import { lineLabel, type PictureAsked } from "#kit";
+import { useWords, withParts } from "#web/language/index.ts";
 import { Button, ButtonRow, Notice } from "#web/parts/index.ts";
 import type { KitActs } from "#web/act/acts.ts";
 import { useClockAnswer } from "../answer/use-clock-answer.ts";
 import { AskView } from "./ask-view.tsx";
 import type { OpenKit } from "#web/kit-view/at-hand.ts";
-import { dateToRead, DatesAtLine } from "../answer/dates-at-line.tsx";
+import { DatesAtLine, itemToRead } from "../answer/dates-at-line.tsx";
 import { asOne, doneTogether, leadsPast } from "./done-group.ts";
 import { DoneGroupView } from "./done-group-view.tsx";
 import { FittingList } from "../answer/fitting-list.tsx";
@@ -44,10 +56,11 @@ export interface LineViewProps {
 /** One line of the pattern on the whole screen: where, its drawing, cautions, then what to do, then what is asked. */
 export function LineView(props: LineViewProps) {
   const { open, acts, lines, line, place } = props;
+  const words = useWords("turnaround");
   const [first] = useState(() => firstShown(line));
   const ask = askNamed(line, props.wanted ?? first);
   const onAnswered = () => place.goTo(leadsTo(lines, line.step.line, ask.key));
-  const isAlone = props.isAlone || dateToRead(open, line.step) !== undefined;
+  const isAlone = props.isAlone || itemToRead(open, line.step) !== undefined;
   const group = isAlone ? [] : seenTogether(open, line, ask);
   const done = isAlone || props.wanted === line.step.id ? [line] : doneTogether(open, lines, line);
   const byClock = useClockAnswer({ open, acts, line, ask, onAnswered });
@@ -89,15 +102,21 @@ export function LineView(props: LineViewProps) {
       {bars.length > 0 && <HeldPanel open={open} lines={lines} line={line} bars={bars} place={place} />}
       {bars.length === 0 && !ask.answered && <SecondPanel open={open} acts={acts} seconds={seconds} />}
       <LineCautions lines={lines} line={asOne(done)} />
-      {line.step.after && <p className="step-needs">Because it met {sayMet(line.step.after)}</p>}
-      {done.length === 1 && <p className="step-text">{line.step.text}</p>}
+      {line.step.after && <p className="step-needs">{words.becauseMet({ met: sayMet(line.step.after) })}</p>}
+      {done.length === 1 && (
+        <p className="step-text">
+          <Prose text={line.step.text} />
+        </p>
+      )}
       <Needs line={asOne(done)} />
       <DatesAtLine open={open} acts={acts} step={line.step} />
       {bars.length === 0 && <FittingList open={open} acts={acts} step={line.step} />}
       {(bars.length === 0 || isClockRunning(open, line)) && (
         <StepClock open={open} acts={acts} step={line.step} onDone={byClock} />
       )}
-      {done.length === 1 && line.step.why !== undefined && <p className="step-why">Why: {line.step.why}</p>}
+      {done.length === 1 && line.step.why !== undefined && (
+        <p className="step-why">{withParts(words.why, { why: <Prose text={line.step.why} /> })}</p>
+      )}
       {bars.length === 0 && (
         <Doing open={open} acts={acts} line={line} ask={ask} onAnswered={onAnswered}>
           {together}
@@ -153,8 +172,8 @@ function isGroundedHere({ kit, turnaround }: OpenKit, { step }: Line): boolean {
 }
 
 /** A clock that was started before the line was barred can still be stopped. */
-function isClockRunning({ turnaround }: OpenKit, line: Line): boolean {
-  return turnaround.timers[line.step.id]?.started !== undefined;
+function isClockRunning(open: OpenKit, line: Line): boolean {
+  return clockAt(open, line.step.id)?.started !== undefined;
 }
 
 /** True where the answer may close a finding: the line then stays, and offers it. */
@@ -176,9 +195,10 @@ function askNamed(line: Line, key: string): Ask {
 
 /** The line by the number that card and record print; how far along the work is stands at the way to all lines. */
 function LineHead({ line, kit }: { readonly line: Line; readonly kit: string }) {
+  const words = useWords("turnaround");
   return (
     <StepHeading>
-      <span className="tabular">Line {line.step.line}</span>
+      <span className="tabular">{words.line({ line: line.step.line })}</span>
       <span className="step-stage">
         {line.stage.name}, {kit}
       </span>
@@ -188,9 +208,15 @@ function LineHead({ line, kit }: { readonly line: Line; readonly kit: string }) 
 
 /** Tools and hands the step wants, where it wants more than one pair. */
 function Needs({ line }: { readonly line: Line }) {
+  const words = useWords("turnaround");
   const { people, tools } = line.step.needs;
-  const wants = [...(people > 1 ? [`${people} people`] : []), ...tools];
-  return wants.length === 0 ? null : <p className="step-needs">Have at hand: {wants.join(", ")}</p>;
+  const wants = [...(people > 1 ? [words.people({ count: people })] : []), ...tools];
+  return wants.length === 0 ? null : <p className="step-needs">{words.haveAtHand({ things: wants.join(", ") })}</p>;
+}
+
+/** A check's number as the card prints it: "12a". */
+function labelOf({ step }: Line, { check }: Ask): string {
+  return lineLabel(step, check?.id);
 }
 
 interface AskTabsProps {
@@ -199,20 +225,15 @@ interface AskTabsProps {
   readonly onPick: (key: string) => void;
 }
 
-/** A check's number as the card prints it: "12a". */
-function labelOf(line: Line, at: number): string {
-  return `${line.step.line}${String.fromCharCode("a".charCodeAt(0) + at)}`;
-}
-
 /** The checks of one line, by number, so that an answered one can be looked at again. */
 function AskTabs({ line, shown, onPick }: AskTabsProps) {
+  const words = useWords("turnaround");
   return (
-    <nav aria-label="Checks of this line">
+    <nav aria-label={words.checks()}>
       <ButtonRow>
-        {line.asks.map((ask, at) => (
+        {line.asks.map((ask) => (
           <Button key={ask.key} isPressed={ask.key === shown.key} onPress={() => onPick(ask.key)}>
-            {labelOf(line, at)}
-            {ask.answered ? ", answered" : ""}
+            {ask.answered ? words.checkAnswered({ check: labelOf(line, ask) }) : labelOf(line, ask)}
           </Button>
         ))}
       </ButtonRow>
@@ -228,30 +249,34 @@ interface LinesProps {
 
 /** Lines passed over before this one; said, never skipped in silence. */
 function Passed({ lines, line, place }: LinesProps) {
+  const words = useWords("turnaround");
   const passed = openBefore(lines, line.step.line);
   const first = passed[0];
   if (first === undefined) return null;
   return (
-    <Notice tone="attention" title={`${passed.length} before this not answered`}>
-      <Button onPress={() => place.goTo({ line: first })}>Go to line {first}</Button>
+    <Notice tone="attention" title={words.passed({ count: passed.length })}>
+      <Button onPress={() => place.goTo({ line: first })}>{words.goToLine({ line: first })}</Button>
     </Notice>
   );
 }
 
 /** One line back or on without answering. */
 function Ways({ lines, line, place }: LinesProps) {
+  const words = useWords("turnaround");
   const before = neighbour(lines, line.step.line, "before");
   const isLeftOut = line.step.optional && openAsk(line) !== undefined;
   const after = isLeftOut ? pastOptional(lines, line.step.line) : neighbour(lines, line.step.line, "after");
   return (
-    <nav aria-label="Lines beside this one">
+    <nav aria-label={words.beside()}>
       <ButtonRow>
-        {before !== undefined && <Button onPress={() => place.goTo({ line: before })}>Line {before}</Button>}
+        {before !== undefined && (
+          <Button onPress={() => place.goTo({ line: before })}>{words.line({ line: before })}</Button>
+        )}
         {after === undefined ? (
-          <Button onPress={() => place.show("seal")}>To the sealing</Button>
+          <Button onPress={() => place.show("seal")}>{words.toSealing()}</Button>
         ) : (
           <Button onPress={() => place.goTo({ line: after })}>
-            {isLeftOut ? `Leave this out, to line ${after}` : `Line ${after}`}
+            {isLeftOut ? words.leaveOut({ line: after }) : words.line({ line: after })}
           </Button>
         )}
       </ButtonRow>

@@ -1,3 +1,6 @@
+import { Prose } from "#web/parts/prose.tsx";
+import { clockAt } from "#readiness";
+import { useWords } from "#web/language/index.ts";
 import { Button, ErrorBox } from "#web/parts/index.ts";
 import { usePreferences } from "#web/theme/index.ts";
 import { useSeenToEnd } from "#web/parts/look/use-seen-to-end.ts";
@@ -9,7 +12,7 @@ import { useNow } from "#web/timing/index.ts";
 import { stopClock } from "../answer/use-answering.ts";
 import { AnswerAll } from "./answer-all.tsx";
 import { plainTap } from "./look-group.ts";
-import { whyNotYet } from "./step-gate.ts";
+import { whyNotAnswered } from "./step-gate.ts";
 import { secondsNamed } from "../second/use-seconds.ts";
 import { useSaving } from "#web/act/use-saving.ts";
 import type { OpenKit } from "#web/kit-view/at-hand.ts";
@@ -28,11 +31,12 @@ interface LookGroupProps {
 /** Checks that one look shows: each with what is right for it and its own way out, then one tap for all as listed. */
 export function LookGroupView({ open, acts, line, group, onAnswered, onSingle }: LookGroupProps) {
   const saving = useSaving(secondsNamed(open.turnaround));
+  const words = useWords("turnaroundLine");
   const where = { turnaround: open.turnaround.id, step: line.step.id };
   const { list, ...seen } = useSeenToEnd();
   const renewed = renewedWith(open, line, group);
-  const timer = open.turnaround.timers[line.step.id];
-  const held = whyNotYet(line.step, timer, useNow(timer?.started !== undefined));
+  const timer = clockAt(open, line.step.id);
+  const held = whyNotAnswered(open, line.step, { now: useNow(timer?.started !== undefined), words });
   const answerAll = async () => {
     await stopClock({ open, acts, line }, where);
     for (const item of renewed) await acts.fit(where, fittedPlainly(open, item));
@@ -45,15 +49,15 @@ export function LookGroupView({ open, acts, line, group, onAnswered, onSingle }:
     if (await saving.save(answerAll)) onAnswered();
   };
   return (
-    <section className="ask" aria-label="Checks that one look shows">
+    <section className="ask" aria-label={words.togetherSeen()}>
       <ol ref={list} className="look-group">
         {group.map((ask) => (
           <Member key={ask.key} open={open} line={line} ask={ask} onSingle={() => onSingle(ask)} />
         ))}
       </ol>
-      <ErrorBox error={saving.error} title="Not saved" />
+      <ErrorBox error={saving.error} title={words.notSaved()} />
       <AnswerAll {...seen} held={held} onAll={() => void onAll()}>
-        Seen: all {group.length} as listed{sayNew(renewed)}
+        {words.seenAll({ count: group.length, renewed: sayNew(renewed, words) })}
       </AnswerAll>
     </section>
   );
@@ -67,19 +71,23 @@ interface MemberProps extends Pick<LookGroupProps, "open" | "line"> {
 function Member({ open, line, ask, onSingle }: MemberProps) {
   const { units } = usePreferences();
   const { check } = ask;
+  const words = useWords("turnaroundLine");
   if (!check) return null;
   const limits = sayLimits(check, units);
   const last = check.kind === "measure" ? lastTime(open.kit.turnarounds, ask.key)?.value : undefined;
   return (
     <li className="look-member">
       <p>
-        {check.ask} <strong>{check.expect}</strong>
+        <Prose text={check.ask} />{" "}
+        <strong>
+          <Prose text={check.expect} />
+        </strong>
         {check.kind === "count" && limits !== undefined && <strong> {limits}.</strong>}
         {check.kind === "match" && <strong> {plainTap(open, line, ask)?.words}.</strong>}
-        {last && <span className="quiet"> Last time {writeValue(last, units)}.</span>}
+        {last && <span className="quiet"> {words.lastTimeShort({ value: writeValue(last, units) })}</span>}
       </p>
-      <Button onPress={onSingle} label={`Not so, or answer by itself: ${labelAt(line, ask)}`}>
-        Not so
+      <Button onPress={onSingle} label={words.notSoCheck({ check: labelAt(line, ask) })}>
+        {words.notSo()}
       </Button>
     </li>
   );

@@ -1,5 +1,6 @@
 import { useState } from "react";
 import type { Bodies } from "#readiness";
+import { useWords } from "#web/language/index.ts";
 import { useRecorder } from "#web/device/index.ts";
 import { Button, ButtonLink, ErrorBox, Notice, Section, TextField } from "#web/parts/index.ts";
 import { BringList } from "./bring-list.tsx";
@@ -10,13 +11,7 @@ import { useSaving } from "#web/act/use-saving.ts";
 
 type Because = Bodies["turnaround-opened"]["because"];
 
-const REASONS: readonly { readonly value: Because; readonly label: string; readonly note: string }[] = [
-  { value: "routine", label: "Routine", note: "The turnaround that is due, or one ahead of time." },
-  { value: "returned", label: "Back from a vessel", note: "It was handed over and has come back." },
-  { value: "finding", label: "To put a finding right", note: "Something open on it needs mending or replacing." },
-  { value: "lapse", label: "Something in it runs out", note: "A date, the fuel, a wrapping." },
-  { value: "seal", label: "The seal", note: "Broken, missing, or not the number on record." },
-];
+const REASONS: readonly Because[] = ["routine", "returned", "finding", "lapse", "seal"];
 
 /** Opens a turnaround, where the kit is here to be opened. */
 export function OpenForm({ at }: { readonly at: KitAtHand }) {
@@ -27,10 +22,11 @@ export function OpenForm({ at }: { readonly at: KitAtHand }) {
 /** Said before anything is asked: a kit that is not here cannot be opened here. */
 function IsAway({ at, to }: { readonly at: KitAtHand; readonly to: string }) {
   const { id, name } = at.kit;
+  const words = useWords("turnaround");
   return (
-    <Notice tone="attention" title={`${name} is with ${to}`}>
-      <p>It cannot be opened here until it is back. If it is back, write down its return first.</p>
-      <ButtonLink to={`/kit/${id}/return`}>Write down its return</ButtonLink>
+    <Notice tone="attention" title={words.isWith({ kit: name, keeper: to })}>
+      <p>{words.isWithMore()}</p>
+      <ButtonLink to={`/kit/${id}/return`}>{words.writeReturn()}</ButtonLink>
     </Notice>
   );
 }
@@ -42,6 +38,7 @@ const MOST_BEFORE = 10;
 function Opening({ at }: { readonly at: KitAtHand }) {
   const acts = new KitActs(useRecorder(), at.view, at.kit);
   const saving = useSaving();
+  const words = useWords("turnaround");
   const [seal, setSeal] = useState("");
   const [hasNone, setHasNone] = useState(false);
   const [missing, setMissing] = useState(false);
@@ -73,18 +70,18 @@ function Opening({ at }: { readonly at: KitAtHand }) {
     <>
       <BringList pattern={at.pattern} />
       <TextField
-        label="Seal number, read off the container"
-        hint="Every figure, leading noughts too. Read the seal, not the card."
+        label={words.sealRead()}
+        hint={words.sealReadHint()}
         value={seal}
         onChange={(text) => change(text, false)}
         isShort
-        {...(missing && !hasNone && { fault: "Read the seal and write its number, or say that there is none." })}
+        {...(missing && !hasNone && { fault: words.sealMissing() })}
       />
       <Button wide isPressed={hasNone} onPress={() => change("", !hasNone)}>
-        There is no seal on it
+        {words.noSeal()}
       </Button>
       {differs && <SealDiffers differs={differs} onOpen={() => open(differs.because, differs.seen)} />}
-      <ErrorBox error={saving.error} title="Not opened" />
+      <ErrorBox error={saving.error} title={words.notOpened()} />
       {!differs && <Reasons onPick={read} />}
     </>
   );
@@ -92,14 +89,15 @@ function Opening({ at }: { readonly at: KitAtHand }) {
 
 /** Why it is opened; the tap goes to the first line. The seal stays whole until a line says to cut it. */
 function Reasons({ onPick }: { readonly onPick: (because: Because) => void }) {
+  const words = useWords("turnaround");
   return (
-    <Section title="Why is it opened?">
-      <p>Leave the container shut where it stands. The lines say when the seal is cut.</p>
+    <Section title={words.whyOpened()}>
+      <p>{words.whyOpenedMore()}</p>
       <div className="open-reasons">
-        {REASONS.map(({ value, label, note }) => (
-          <Button key={value} kind="primary" wide onPress={() => onPick(value)}>
+        {REASONS.map((because) => (
+          <Button key={because} kind="primary" wide onPress={() => onPick(because)}>
             <span className="open-reason">
-              {label} <span className="open-note">{note}</span>
+              {words[because]()} <span className="open-note">{words[`${because}Note`]()}</span>
             </span>
           </Button>
         ))}
@@ -117,15 +115,13 @@ interface SealDiffersProps {
 
 /** The seal read is not the one on record: said plainly, and written down as read. */
 function SealDiffers({ differs, onOpen }: SealDiffersProps) {
+  const words = useWords("turnaround");
   return (
-    <Notice tone="wrong" title="The seal does not match the record" isNews>
+    <Notice tone="wrong" title={words.sealDiffers()} isNews>
       <p>{differs.words}</p>
-      <p>
-        Look at the seal again. If you misread it, correct the number above; the log keeps both. If it reads so,
-        somebody may have been in the kit: open it, and examine every item.
-      </p>
+      <p>{words.sealDiffersMore()}</p>
       <Button kind="primary" tone="grave" onPress={onOpen}>
-        {differs.seen === NO_SEAL ? "No seal: open it" : `It reads ${differs.seen}: open it`}
+        {differs.seen === NO_SEAL ? words.openNoSeal() : words.openReads({ seal: differs.seen })}
       </Button>
     </Notice>
   );

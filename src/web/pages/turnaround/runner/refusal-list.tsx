@@ -1,7 +1,8 @@
 import { useState } from "react";
 import { Link } from "wouter";
-import { stepNamed } from "#kit";
+import { lineLabel, stepNamed } from "#kit";
 import type { Reason } from "#readiness";
+import { useWords } from "#web/language/index.ts";
 import { Button, Section } from "#web/parts/index.ts";
 import type { OpenKit } from "#web/kit-view/at-hand.ts";
 import type { Place } from "./use-place.ts";
@@ -18,10 +19,11 @@ interface RefusalListProps {
 /** What stands in the way of a seal, each with the way to put it right. */
 export function RefusalList({ open, refusals, place }: RefusalListProps) {
   const [all, setAll] = useState(false);
+  const words = useWords("turnaroundEnd");
   const shown = all ? refusals : refusals.slice(0, AT_FIRST);
   const more = refusals.length - shown.length;
   return (
-    <Section title={sayInTheWay(refusals.length)}>
+    <Section title={words.inTheWay({ count: refusals.length })}>
       <ul className="refusals">
         {shown.map((reason, at) => (
           <li key={`${reason.text} ${at}`}>
@@ -30,13 +32,9 @@ export function RefusalList({ open, refusals, place }: RefusalListProps) {
           </li>
         ))}
       </ul>
-      {more > 0 && <Button onPress={() => setAll(true)}>Show the other {more}</Button>}
+      {more > 0 && <Button onPress={() => setAll(true)}>{words.showOthers({ count: more })}</Button>}
     </Section>
   );
-}
-
-function sayInTheWay(count: number): string {
-  return count === 1 ? "1 thing stands in the way of a seal" : `${count} things stand in the way of a seal`;
 }
 
 interface WayProps {
@@ -46,20 +44,28 @@ interface WayProps {
 }
 
 function WayToFix({ open, reason, place }: WayProps) {
+  const words = useWords("turnaroundEnd");
   if (reason.rule === "drill" && reason.step === undefined) {
     return (
       <Link className="button button-plain" to={`/kit/${open.kit.id}/drill`}>
-        Go to the drill
+        {words.goToDrill()}
       </Link>
     );
   }
   if (reason.finding !== undefined) {
     return (
       <Link className="button button-plain" to={`/findings?kit=${open.kit.id}&finding=${reason.finding}`}>
-        Go to the finding
+        {words.goToFinding()}
       </Link>
     );
   }
-  const line = reason.step === undefined ? undefined : stepNamed(open.pattern, reason.step)?.line;
-  return line === undefined ? null : <Button onPress={() => place.goTo({ line })}>Go to line {line}</Button>;
+  const step = reason.step === undefined ? undefined : stepNamed(open.pattern, reason.step);
+  if (!step) return null;
+  const alone = reason.rule === "turnaround" ? {} : { isAlone: true as const };
+  const asked = reason.check === undefined ? {} : { ask: `${step.id}/${reason.check}`, ...alone };
+  return (
+    <Button onPress={() => place.goTo({ line: step.line, ...asked })}>
+      {words.goToLine({ line: lineLabel(step, reason.check) })}
+    </Button>
+  );
 }

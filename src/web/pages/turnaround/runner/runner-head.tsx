@@ -1,11 +1,12 @@
 import { Link } from "wouter";
 import { stepNamed } from "#kit";
+import { useWords } from "#web/language/index.ts";
 import { Button, ButtonRow, ErrorBox, NightToggle, SendMark } from "#web/parts/index.ts";
 import { useRecorder } from "#web/device/index.ts";
 import { FlushLine } from "#web/kit-view/flush-line.tsx";
 import type { OpenKit } from "#web/kit-view/at-hand.ts";
 import { stateOf, type Line } from "#web/act/lines.ts";
-import { lastUndoable, type Undoable } from "./undo.ts";
+import { lastUndoable, sayUndo, type Undoable } from "./undo.ts";
 import type { Place } from "./use-place.ts";
 import { useSaving } from "#web/act/use-saving.ts";
 
@@ -17,16 +18,18 @@ interface RunnerHeadProps {
 
 /** Which kit, how far along, the list of lines, and the way to take back what was done last. */
 export function RunnerHead({ open, lines, place }: RunnerHeadProps) {
-  const { kit, view, turnaround, pattern } = open;
+  const { kit, view, turnaround } = open;
+  const words = useWords("turnaround");
   const answered = lines.filter((line) => !["unanswered", "part"].includes(stateOf(line))).length;
   const whose = { turnaround: turnaround.id, by: view.me.id, device: view.device };
-  const undoable = lastUndoable(view.entriesOf(`kit:${kit.id}`), whose, pattern);
+  const undoable = lastUndoable(view.entriesOf(`kit:${kit.id}`), whose);
   const listed = place.shown.kind === "lines";
   return (
     <header className="runner-head">
       <div className="runner-strip">
         <Link className="runner-leave" to={`/kit/${kit.id}`}>
-          Leave<span className="for-readers-only"> the turnaround of {kit.name}; it goes on where you stopped</span>
+          {words.leave()}
+          <span className="for-readers-only"> {words.leaveMore({ kit: kit.name })}</span>
         </Link>
         <span className="runner-kit">{kit.name}</span>
         <SendMark isShort />
@@ -35,7 +38,7 @@ export function RunnerHead({ open, lines, place }: RunnerHeadProps) {
       <FlushLine kit={kit} />
       <ButtonRow>
         <Button onPress={() => place.show(listed ? "resume" : "lines")}>
-          {listed ? "Go on" : `All lines, ${answered} of ${lines.length} answered`}
+          {listed ? words.goOn() : words.allLinesCount({ done: answered, all: lines.length })}
         </Button>
         {undoable && <Undo key={undoable.entry.id} undoable={undoable} place={place} open={open} />}
       </ButtonRow>
@@ -54,16 +57,17 @@ function Undo({
   readonly open: OpenKit;
 }) {
   const recorder = useRecorder();
+  const words = useWords("turnaround");
   const saving = useSaving();
   const line = undoable.step === undefined ? undefined : stepNamed(open.pattern, undoable.step)?.line;
   const undo = async () => {
-    const done = await saving.save(() => recorder.strike(undoable.entry, "Taken back at once"));
+    const done = await saving.save(() => recorder.strike(undoable.entry, words.takenBackAtOnce()));
     if (done && line !== undefined) place.goTo({ line });
   };
   return (
     <>
-      <Button onPress={() => void undo()}>Undo {undoable.words}</Button>
-      <ErrorBox error={saving.error} title="Not taken back" />
+      <Button onPress={() => void undo()}>{sayUndo(undoable, open.pattern, words)}</Button>
+      <ErrorBox error={saving.error} title={words.notTakenBack()} />
     </>
   );
 }

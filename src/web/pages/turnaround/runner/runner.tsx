@@ -1,4 +1,5 @@
 import { useEffect, useMemo } from "react";
+import { useWords } from "#web/language/index.ts";
 import { useRecorder } from "#web/device/index.ts";
 import { useArming } from "#web/timing/index.ts";
 import { KitActs } from "#web/act/acts.ts";
@@ -12,21 +13,25 @@ import { RunnerHead } from "./runner-head.tsx";
 import { SealView } from "../seal/seal-view.tsx";
 import { StageList } from "./stage-list.tsx";
 import { usePlace } from "./use-place.ts";
+import { useRunnerWords } from "./use-runner-words.ts";
 import "#web/kit-view/extras.css";
 import "#web/kit-view/findings.css";
 import "./runner.css";
 
 /** The turnaround on the whole screen: one line at a time, every line at a glance, then the sealing. */
 export function Runner({ open }: { readonly open: OpenKit }) {
+  useRunnerWords();
   const { pattern, turnaround, view, kit } = open;
   const recorder = useRecorder();
+  const words = useWords("turnaround");
   const lines = useMemo(() => listLines(pattern, turnaround), [pattern, turnaround]);
   const acts = useMemo(() => new KitActs(recorder, view, kit), [recorder, view, kit]);
   useArming();
   const place = usePlace(lines, view.device);
   const { shown } = place;
   const line = shown.kind === "line" ? lines.find((one) => one.step.line === shown.position.line) : undefined;
-  useTitle(`${kit.name}, ${line ? `line ${line.step.line}` : "turnaround"}`);
+  const named = { kit: kit.name };
+  useTitle(line ? words.titleLine({ ...named, line: line.step.line }) : words.titleTurnaround(named));
   return (
     <LookScope value={kit.heads.join(" ")}>
       <div className="runner">

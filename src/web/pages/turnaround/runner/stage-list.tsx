@@ -1,3 +1,4 @@
+import { useWords } from "#web/language/index.ts";
 import type { OpenKit } from "#web/kit-view/at-hand.ts";
 import { sayWho } from "#web/kit-view/at-hand.ts";
 import { stateOf, wordState, type Line, type LineState } from "#web/act/lines.ts";
@@ -11,9 +12,10 @@ interface StageListProps {
 
 /** Every line at a glance, stage by stage, with its answer and who gave it; a tap goes there. */
 export function StageList({ open, lines, onPick }: StageListProps) {
+  const words = useWords("turnaround");
   return (
     <main className="runner-main">
-      <StepHeading>All lines</StepHeading>
+      <StepHeading>{words.allLines()}</StepHeading>
       {open.pattern.stages.map((stage) => {
         const here = lines.filter((line) => line.stage.id === stage.id);
         return (
@@ -22,7 +24,10 @@ export function StageList({ open, lines, onPick }: StageListProps) {
               {stage.name}
               <span className="quiet tabular">
                 {" "}
-                {here.filter((line) => stateOf(line) !== "unanswered").length} of {here.length}
+                {words.stageCount({
+                  done: here.filter((line) => stateOf(line) !== "unanswered").length,
+                  all: here.length,
+                })}
               </span>
             </h2>
             <ol className="stage-lines">
@@ -44,6 +49,7 @@ interface StageLineProps {
 }
 
 function StageLine({ open, line, onPick }: StageLineProps) {
+  const words = useWords("turnaround");
   const state = stateOf(line);
   const mark = line.asks.findLast((ask) => ask.answered)?.answered?.mark;
   return (
@@ -54,7 +60,7 @@ function StageLine({ open, line, onPick }: StageLineProps) {
           {line.step.text}
           <span className="stage-state">
             <LineShape state={state} /> {wordState(state)}
-            {line.step.optional && state === "unanswered" && ", optional"}
+            {line.step.optional && state === "unanswered" && words.optional()}
             {mark && <span className="quiet">, {sayWho(open.view, mark)}</span>}
           </span>
         </span>

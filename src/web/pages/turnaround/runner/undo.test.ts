@@ -1,7 +1,10 @@
 import { describe, expect, it } from "vitest";
 import type { Entry } from "#log";
 import { SAMPLE } from "#web/kit-view/sample.ts";
-import { lastUndoable } from "./undo.ts";
+import { fetchWords } from "#words";
+import { lastUndoable, sayUndo } from "./undo.ts";
+
+const words = await fetchWords("en", "turnaround");
 
 const entry = (id: string, more: Partial<Entry> = {}): Entry => ({
   id,
@@ -15,11 +18,13 @@ const entry = (id: string, more: Partial<Entry> = {}): Entry => ({
   ...more,
 });
 const whose = { turnaround: "t1", by: "ada", device: "phone" };
-const last = (...entries: readonly Entry[]) => lastUndoable(entries, whose, SAMPLE);
+const last = (...entries: readonly Entry[]) => lastUndoable(entries, whose);
 
 describe("undo", () => {
   it("takes back the newest thing done here, and says at which line", () => {
-    expect(last(entry("1"), entry("2"))).toMatchObject({ entry: { id: "2" }, words: "answer at line 2" });
+    const newest = last(entry("1"), entry("2"))!;
+    expect(newest.entry.id).toBe("2");
+    expect(sayUndo(newest, SAMPLE, words)).toBe("Undo answer at line 2");
   });
 
   it("leaves another person's and another device's entries alone", () => {

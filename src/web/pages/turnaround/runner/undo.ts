@@ -1,38 +1,39 @@
 import { stepNamed, type Pattern } from "#kit";
 import type { Entry } from "#log";
-import type { StepAnswer, Bodies, EntryKind } from "#readiness";
+import type { Bodies, EntryKind, StepAnswer } from "#readiness";
+import type { Words } from "#words";
 
-/** The last thing this person did here that can be taken back, and what to call it. */
+type TurnaroundWords = Words["turnaround"];
+
+/** The last thing this person did here that can be taken back. */
 export interface Undoable {
   readonly entry: Entry;
-  readonly words: string;
   /** Step it was done at. */
   readonly step: string | undefined;
 }
 
-const KINDS: Partial<Readonly<Record<string, string>>> = {
-  "step-answered": "answer",
-  "timer-started": "start of the clock",
-  "timer-stopped": "stop of the clock",
-  "pulls-counted": "last pull",
-  "prime-timed": "timed prime",
-  "delivery-measured": "delivery measured",
-  "item-fitted": "item fitted",
-  "date-read": "date read",
-  "finding-raised": "finding",
-} satisfies Partial<Record<EntryKind, string>>;
+/** What can be taken back, and what to call it. */
+const KINDS: Partial<Readonly<Record<string, (words: TurnaroundWords) => string>>> = {
+  "step-answered": (words) => words.undoAnswer(),
+  "timer-started": (words) => words.undoStart(),
+  "timer-stopped": (words) => words.undoStop(),
+  "pulls-counted": (words) => words.undoPull(),
+  "prime-timed": (words) => words.undoPrime(),
+  "delivery-measured": (words) => words.undoDelivery(),
+  "item-fitted": (words) => words.undoFitted(),
+  "date-read": (words) => words.undoDate(),
+  "finding-raised": (words) => words.undoFinding(),
+} satisfies Partial<Record<EntryKind, (words: TurnaroundWords) => string>>;
 
 /**
  * The newest entry of this turnaround that this person made on this device.
  *
  * @param entries - entries of the kit that count, oldest first
  * @param whose - turnaround, person and device
- * @param pattern - for the line's number
  */
 export function lastUndoable(
   entries: readonly Entry[],
   whose: { readonly turnaround: string; readonly by: string; readonly device: string },
-  pattern: Pattern,
 ): Undoable | undefined {
   const entry = entries.findLast(
     (one) =>
@@ -42,11 +43,12 @@ export function lastUndoable(
       (one.body as Partial<StepAnswer>).turnaround === whose.turnaround,
   );
   if (!entry) return undefined;
-  const { step } = entry.body as Partial<Bodies["item-fitted"]>;
-  return { entry, step, words: `${KINDS[entry.kind]}${atLine(step, pattern)}` };
+  return { entry, step: (entry.body as Partial<Bodies["item-fitted"]>).step };
 }
 
-function atLine(step: string | undefined, pattern: Pattern): string {
-  const found = step === undefined ? undefined : stepNamed(pattern, step);
-  return found ? ` at line ${found.line}` : "";
+/** "Undo answer at line 3": the pattern knows the number of the line. */
+export function sayUndo({ entry, step }: Undoable, pattern: Pattern, words: TurnaroundWords): string {
+  const what = KINDS[entry.kind]?.(words) ?? entry.kind;
+  const line = step === undefined ? undefined : stepNamed(pattern, step)?.line;
+  return line === undefined ? words.undo({ what }) : words.undoAtLine({ what, line });
 }

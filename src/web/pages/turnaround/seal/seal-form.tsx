@@ -1,6 +1,7 @@
 import { useState } from "react";
 import { useLocation } from "wouter";
 import { sealingRefusals } from "#readiness";
+import { useWords } from "#web/language/index.ts";
 import { Button, ErrorBox, Notice, TextField } from "#web/parts/index.ts";
 import type { KitActs } from "#web/act/acts.ts";
 import type { OpenKit } from "#web/kit-view/at-hand.ts";
@@ -12,6 +13,7 @@ import { useSaving } from "#web/act/use-saving.ts";
 export function SealForm({ open, acts }: { readonly open: OpenKit; readonly acts: KitActs }) {
   const { kit, turnaround, pattern, view } = open;
   const saving = useSaving(secondsNamed(turnaround));
+  const words = useWords("turnaroundEnd");
   const [, navigate] = useLocation();
   const [first, setFirst] = useState("");
   const [second, setSecond] = useState("");
@@ -29,32 +31,33 @@ export function SealForm({ open, acts }: { readonly open: OpenKit; readonly acts
   };
   return (
     <>
-      <TextField label="New seal number" hint="Read it off the new seal." value={first} onChange={setFirst} isShort />
+      <TextField label={words.sealNumber()} hint={words.sealNumberHint()} value={first} onChange={setFirst} isShort />
       {seal !== "" && used.length > 0 && <UsedSeal texts={used.map((reason) => reason.text)} />}
       <TextField
-        label="Seal number again"
-        hint="After fitting, read it off the closed container."
+        label={words.sealAgain()}
+        hint={words.sealAgainHint()}
         value={second}
         onChange={setSecond}
         isShort
         {...(tried && typing !== undefined && { fault: typing })}
       />
-      <TextField label="Who else saw it closed, if anybody" value={witness} onChange={setWitness} />
-      <ErrorBox error={saving.error} title="Not sealed" />
+      <TextField label={words.witness()} value={witness} onChange={setWitness} />
+      <ErrorBox error={saving.error} title={words.notSealed()} />
       <Button kind="primary" wide onPress={() => void close()}>
-        {seal === "" ? "Sealed" : `Sealed with ${seal}`}
+        {seal === "" ? words.sealed() : words.sealedWith({ seal })}
       </Button>
     </>
   );
 }
 
 function UsedSeal({ texts }: { readonly texts: readonly string[] }) {
+  const words = useWords("turnaroundEnd");
   return (
-    <Notice tone="wrong" title="This seal is refused" isNews>
+    <Notice tone="wrong" title={words.sealRefused()} isNews>
       {texts.map((text) => (
         <p key={text}>{text}</p>
       ))}
-      <p>Use another seal, and find out how this number came to be here.</p>
+      <p>{words.sealRefusedMore()}</p>
     </Notice>
   );
 }

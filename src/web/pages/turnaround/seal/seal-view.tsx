@@ -1,5 +1,6 @@
 import { useState } from "react";
 import { sealingRefusals } from "#readiness";
+import { useWords } from "#web/language/index.ts";
 import { Button, GloveRow, Notice, Section } from "#web/parts/index.ts";
 import type { KitActs } from "#web/act/acts.ts";
 import { openAsk, type Line } from "#web/act/lines.ts";
@@ -22,18 +23,19 @@ interface SealViewProps {
 /** The end of a turnaround: what still stands in the way, then the new seal, or closed as grounded. */
 export function SealView({ open, acts, lines, place }: SealViewProps) {
   const { kit, turnaround, pattern, view } = open;
+  const words = useWords("turnaroundEnd");
   const isAsked = place.shown.kind === "grounded";
   const seconds = useSecondsAtSealing(open);
   const refusals = sealingRefusals({ kit, turnaround, pattern, allKits: view.kits });
   return (
     <main className="runner-main">
-      <StepHeading>Close and seal {kit.name}</StepHeading>
+      <StepHeading>{words.closeAndSeal({ kit: kit.name })}</StepHeading>
       {isAsked && <AsGrounded open={open} acts={acts} refusals={refusals} isAsked />}
       <LeftOut lines={lines} />
       {refusals.length > 0 ? (
         <RefusalList open={open} refusals={refusals} place={place} />
       ) : (
-        <Section title="New seal">
+        <Section title={words.newSeal()}>
           <SecondPanel open={open} acts={acts} seconds={seconds} />
           <SealForm open={open} acts={acts} />
         </Section>
@@ -50,16 +52,17 @@ interface AsGroundedProps extends Pick<SealViewProps, "open" | "acts"> {
 }
 
 function AsGrounded({ open, acts, refusals, isAsked }: AsGroundedProps) {
+  const words = useWords("turnaroundEnd");
   const [isFilling, setFilling] = useState(isAsked);
   return (
-    <Section title={isAsked ? "Close it as grounded" : "Or close it as grounded"}>
-      <p>The container is closed and the kit may not go, until another turnaround puts it right.</p>
+    <Section title={isAsked ? words.asGrounded() : words.orAsGrounded()}>
+      <p>{words.asGroundedMore()}</p>
       {isFilling ? (
         <GroundedForm open={open} acts={acts} refusals={refusals} onLeave={() => setFilling(false)} />
       ) : (
         <GloveRow>
           <Button tone="grave" wide onPress={() => setFilling(true)}>
-            Close as grounded
+            {words.closeAsGrounded()}
           </Button>
         </GloveRow>
       )}
@@ -69,11 +72,12 @@ function AsGrounded({ open, acts, refusals, isAsked }: AsGroundedProps) {
 
 /** Optional lines nobody answered; said, never left out in silence. */
 function LeftOut({ lines }: { readonly lines: readonly Line[] }) {
+  const words = useWords("turnaroundEnd");
   const left = lines.filter((line) => line.step.optional && openAsk(line));
   if (left.length === 0) return null;
   return (
-    <Notice title="Left out, as they may be">
-      <p>Lines {left.map(({ step }) => step.line).join(", ")}</p>
+    <Notice title={words.leftOut()}>
+      <p>{words.leftOutLines({ lines: left.map(({ step }) => step.line).join(", ") })}</p>
     </Notice>
   );
 }

@@ -1,5 +1,6 @@
 import type { SecondSaid } from "#readiness";
 import { useState } from "react";
+import { useWords, withParts } from "#web/language/index.ts";
 import { useThisDevice } from "#web/device/index.ts";
 import type { Reply } from "#web/device/sync/server-door.ts";
 import { Button, ErrorBox, Notice, Timestamp, useDoing } from "#web/parts/index.ts";
@@ -14,21 +15,25 @@ interface SecondConfirmedProps {
 /** The second person's own word that they saw it, or the ways to give it. Nothing waits for it. */
 export function SecondConfirmed({ open, said }: SecondConfirmedProps) {
   const { second, confirmed } = said;
+  const words = useWords("turnaroundEnd");
   if (second === undefined) return null;
   if (confirmed === undefined) return <ToConfirm open={open} said={said} name={second.name} />;
   return (
     <p>
-      {second.name} confirmed it {confirmed.byPin ? "by their own PIN" : "on a device of their own"},{" "}
-      <Timestamp at={confirmed.at} />.
+      {withParts(
+        (part) => (confirmed.byPin ? words.confirmedByPin : words.confirmedOnOwn)({ ...part, person: second.name }),
+        { at: <Timestamp at={confirmed.at} /> },
+      )}
     </p>
   );
 }
 
 function ToConfirm({ open, said, name }: SecondConfirmedProps & { readonly name: string }) {
+  const words = useWords("turnaroundEnd");
   return (
     <details>
-      <summary>Not confirmed by {name} yet</summary>
-      <p>{name} confirms it under Work due on a device of their own, or here by their PIN. The work goes on.</p>
+      <summary>{words.notConfirmedYet({ person: name })}</summary>
+      <p>{words.confirmHow({ person: name })}</p>
       <ByPin open={open} said={said} name={name} />
     </details>
   );
@@ -37,6 +42,7 @@ function ToConfirm({ open, said, name }: SecondConfirmedProps & { readonly name:
 /** Proved by the station, so it takes a network. */
 function ByPin({ open, said, name }: SecondConfirmedProps & { readonly name: string }) {
   const { door } = useThisDevice();
+  const words = useWords("turnaroundEnd");
   const doing = useDoing();
   const [pin, setPin] = useState("");
   const [reply, setReply] = useState<Reply<unknown>>();
@@ -46,23 +52,24 @@ function ByPin({ open, said, name }: SecondConfirmedProps & { readonly name: str
       setReply(await door.ask({ method: "POST", path: "/api/second", json }));
       setPin("");
     });
-  if (reply?.kind === "answered") return <Notice title={`${name} confirmed it by their PIN`} isNews />;
+  if (reply?.kind === "answered") return <Notice title={words.confirmed({ person: name })} isNews />;
   return (
     <>
-      <PinPad label={`PIN of ${name}`} value={pin} onChange={setPin} />
-      <ErrorBox error={doing.error} title="Not confirmed" />
+      <PinPad label={words.pinOf({ person: name })} value={pin} onChange={setPin} />
+      <ErrorBox error={doing.error} title={words.notConfirmed()} />
       <NotConfirmed reply={reply} />
       <Button isDisabled={pin === ""} isBusy={doing.isBusy} onPress={() => void confirm()}>
-        I saw it done
+        {words.sawItDone()}
       </Button>
     </>
   );
 }
 
 function NotConfirmed({ reply }: { readonly reply: Reply<unknown> | undefined }) {
+  const words = useWords("turnaroundEnd");
   if (reply === undefined || reply.kind === "answered") return null;
-  const remedy = reply.kind === "refused" ? reply.problem.remedy : "Confirm it on a device of your own, or later.";
-  const title = reply.kind === "refused" ? reply.problem.message : "The station could not be reached";
+  const remedy = reply.kind === "refused" ? reply.problem.remedy : words.confirmLater();
+  const title = reply.kind === "refused" ? reply.problem.message : words.notReached();
   return (
     <Notice tone="attention" title={title} isNews>
       <p>{remedy}</p>

@@ -2,26 +2,31 @@ import { InputError } from "#base";
 import type { SecondSaid } from "#readiness";
 import { strikeEntry } from "#station";
 import type { Entry } from "#log";
+import { useWords, withParts } from "#web/language/index.ts";
 import { doingOf, useRecorder } from "#web/device/index.ts";
 import { Button, ButtonRow, ErrorBox } from "#web/parts/index.ts";
 import { useSaving } from "#web/act/use-saving.ts";
 import { SecondConfirmed } from "./second-confirmed.tsx";
 import type { OpenKit } from "#web/kit-view/at-hand.ts";
 
-const TAKEN_BACK = "Taken back at the line";
-
 /** Who sees the line done, by name, or why nobody does; taken back by one tap, as an answer is. */
 export function SecondNamed({ open, said }: { readonly open: OpenKit; readonly said: SecondSaid }) {
   const entry = open.view.entriesOf(`kit:${open.kit.id}`).find(({ id }) => id === said.entry);
-  const { qualification, second, note } = said;
+  const { second, note } = said;
+  const words = useWords("turnaroundEnd");
+  const qualification = said.qualification.name;
+  const what = second ? words.namedSecond({ qualification, person: second.name }) : words.namedAlone({ qualification });
   return (
-    <section className="second-named" aria-label={`${qualification.name}: who sees it done`}>
+    <section className="second-named" aria-label={words.whoSees({ qualification })}>
       <p>
-        {second ? "Second person: " : "Nobody sees it done: "}
-        <strong>{second?.name ?? note}</strong> <span className="quiet">({qualification.name})</span>
+        {second
+          ? withParts((part) => words.secondPerson({ ...part, qualification }), {
+              person: <strong>{second.name}</strong>,
+            })
+          : withParts((part) => words.nobodySees({ ...part, qualification }), { note: <strong>{note}</strong> })}
       </p>
       <SecondConfirmed open={open} said={said} />
-      {entry && <UndoNaming open={open} entry={entry} what={`${qualification.name}, ${second?.name ?? "alone"}`} />}
+      {entry && <UndoNaming open={open} entry={entry} what={what} />}
     </section>
   );
 }
@@ -34,20 +39,21 @@ interface UndoNamingProps {
 
 function UndoNaming({ open, entry, what }: UndoNamingProps) {
   const recorder = useRecorder();
+  const words = useWords("turnaroundEnd");
   const saving = useSaving();
   const undo = async () => {
-    const act = strikeEntry(doingOf(open.view), entry, TAKEN_BACK);
+    const act = strikeEntry(doingOf(open.view), entry, words.takenBackAtLine());
     if (act.kind === "refused") throw new InputError(act.because);
-    await recorder.strike(entry, TAKEN_BACK);
+    await recorder.strike(entry, words.takenBackAtLine());
   };
   return (
     <>
       <ButtonRow>
-        <Button onPress={() => void saving.save(undo)} label={`Undo: ${what}`}>
-          Undo
+        <Button onPress={() => void saving.save(undo)} label={words.undoWhat({ what })}>
+          {words.undo()}
         </Button>
       </ButtonRow>
-      <ErrorBox error={saving.error} title="Not taken back" />
+      <ErrorBox error={saving.error} title={words.notTakenBack()} />
     </>
   );
 }

@@ -1,7 +1,7 @@
-import { formatDate } from "#base";
 import type { SecondWanted } from "#readiness";
 import { useState } from "react";
-import { Button, ErrorBox, Notice, TextField } from "#web/parts/index.ts";
+import { useWords } from "#web/language/index.ts";
+import { Button, ErrorBox, Notice, sayDate, TextField } from "#web/parts/index.ts";
 import type { KitActs } from "#web/act/acts.ts";
 import { SecondNamed } from "./second-named.tsx";
 import type { Seconds } from "./use-seconds.ts";
@@ -36,27 +36,26 @@ interface SecondChoiceProps {
 
 function SecondChoice({ open, acts, wanted }: SecondChoiceProps) {
   const saving = useSaving();
+  const words = useWords("turnaroundEnd");
   const { qualification, lapsed, seconds } = wanted;
   const here = { turnaround: open.turnaround.id, qualification: qualification.id };
   return (
-    <section className="second" aria-label={`${qualification.name}: a second person`}>
-      <Notice tone="attention" title={`${qualification.name}: who sees it done?`} isNews>
+    <section className="second" aria-label={words.aSecond({ qualification: qualification.name })}>
+      <Notice tone="attention" title={words.whoSeesAsk({ qualification: qualification.name })} isNews>
         <p>
-          {lapsed === undefined ? "You have not done this yet." : `Yours lapsed on ${formatDate(lapsed)}.`}{" "}
-          {seconds.length > 0
-            ? "Do it with one of these beside you: it then counts for you."
-            : "Nobody is left at the station who may see it done."}
+          {lapsed === undefined ? words.notDoneYet() : words.yoursLapsed({ day: sayDate(lapsed) })}{" "}
+          {seconds.length > 0 ? words.withOneOfThese() : words.nobodyLeft()}
         </p>
       </Notice>
       <div className="sheet-ways">
         {seconds.map(({ id, name }) => (
           <Button key={id} wide onPress={() => void saving.save(() => acts.nameSecond({ ...here, second: id }))}>
-            {name} sees it done
+            {words.seesItDone({ person: name })}
           </Button>
         ))}
       </div>
       <Alone wanted={wanted} onGo={(note) => void saving.save(() => acts.goOnAlone({ ...here, note }))} />
-      <ErrorBox error={saving.error} title="Not written down" />
+      <ErrorBox error={saving.error} title={words.notWritten()} />
     </section>
   );
 }
@@ -64,20 +63,16 @@ function SecondChoice({ open, acts, wanted }: SecondChoiceProps) {
 /** With a note where that is enough; else what else can be done. */
 function Alone({ wanted, onGo }: { readonly wanted: SecondWanted; readonly onGo: (note: string) => void }) {
   const [note, setNote] = useState("");
+  const words = useWords("turnaroundEnd");
   if (!wanted.mayGoAlone) {
-    return <p className="quiet">Nobody goes on alone here. If none of them can come, close the kit as grounded.</p>;
+    return <p className="quiet">{words.nobodyAlone()}</p>;
   }
   return (
     <details>
-      <summary>Nobody can come</summary>
-      <TextField
-        label="Why nobody sees it done"
-        hint="It does not count for you then."
-        value={note}
-        onChange={setNote}
-      />
+      <summary>{words.nobodyCanCome()}</summary>
+      <TextField label={words.whyNobody()} hint={words.whyNobodyHint()} value={note} onChange={setNote} />
       <Button isDisabled={note.trim() === ""} onPress={() => onGo(note.trim())}>
-        Go on with this note
+        {words.goOnWithNote()}
       </Button>
     </details>
   );

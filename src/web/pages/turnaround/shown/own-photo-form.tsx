@@ -1,13 +1,13 @@
 import { useState } from "react";
 import type { LinePhotos, PhotoRef } from "#readiness";
 import { mayWrite, pictureLine, strikeEntry } from "#station";
+import { useWords } from "#web/language/index.ts";
 import { doingOf, useCarryOut, useRecorder } from "#web/device/index.ts";
 import { useSaving } from "#web/act/use-saving.ts";
 import type { OpenKit } from "#web/kit-view/at-hand.ts";
 import { StrikeDialog } from "#web/kit-view/strike-dialog.tsx";
 import { Button, ButtonRow, ErrorBox, TextField } from "#web/parts/index.ts";
 import { TakePhoto } from "#web/parts/photo-strip.tsx";
-import { SIDE_WORDS } from "./picture-words.ts";
 
 interface OwnPhotoFormProps {
   readonly open: OpenKit;
@@ -24,6 +24,7 @@ type Side = LinePhotos["shows"];
 /** For keepers: a photo of one's own of what is right, or wrong, at this line; and striking one. */
 export function OwnPhotoForm({ open, at, own, all }: OwnPhotoFormProps) {
   const carryOut = useCarryOut();
+  const words = useWords("turnaroundFit");
   const saving = useSaving();
   const [side, setSide] = useState<Side>();
   const [note, setNote] = useState("");
@@ -37,22 +38,22 @@ export function OwnPhotoForm({ open, at, own, all }: OwnPhotoFormProps) {
   };
   return (
     <details className="extras">
-      <summary>Photos of our own for this line</summary>
-      <p className="quiet">Shown at this line on every kit of the pattern, also without a network.</p>
+      <summary>{words.ownPhotos()}</summary>
+      <p className="quiet">{words.ownPhotosMore()}</p>
       <ButtonRow>
         {(["right", "wrong"] as const).map((one) => (
           <Button key={one} isPressed={side === one} onPress={() => setSide(one)}>
-            It shows what is {one}
+            {words.showsSide({ side: one })}
           </Button>
         ))}
       </ButtonRow>
       {side && (
         <>
-          <TextField label="What to look at, if you wish" value={note} onChange={setNote} />
+          <TextField label={words.whatToLookAt()} value={note} onChange={setNote} />
           <TakePhoto onAdd={(photo) => void add(side, photo)} />
         </>
       )}
-      <ErrorBox error={saving.error} title="Photo not put here" />
+      <ErrorBox error={saving.error} title={words.photoNotPut()} />
       {own.map((one) => (
         <StrikeOwn key={one.entry} open={open} one={one} />
       ))}
@@ -62,15 +63,17 @@ export function OwnPhotoForm({ open, at, own, all }: OwnPhotoFormProps) {
 
 function StrikeOwn({ open, one }: { readonly open: OpenKit; readonly one: LinePhotos }) {
   const recorder = useRecorder();
+  const words = useWords("turnaroundFit");
   const [isAsked, setAsked] = useState(false);
   const { view, pattern } = open;
   const entry = view.entriesOf(`pattern:${pattern.id}`).find(({ id }) => id === one.entry);
   if (!entry) return null;
-  const what = `our own photo, ${SIDE_WORDS[one.shows].toLowerCase()}${one.note === undefined ? "" : `: ${one.note}`}`;
+  const struck = words.ownPhotoStruck({ side: one.shows });
+  const what = one.note === undefined ? struck : words.withNote({ what: struck, note: one.note });
   return (
     <>
       <Button tone="grave" onPress={() => setAsked(true)}>
-        Strike {what}
+        {words.strike({ what })}
       </Button>
       {isAsked && (
         <StrikeDialog

@@ -1,10 +1,10 @@
 import { useState } from "react";
 import type { LinePhotos, PhotoRef } from "#readiness";
+import { useWords } from "#web/language/index.ts";
 import type { OpenKit } from "#web/kit-view/at-hand.ts";
 import { nameOf } from "#web/kit-view/at-hand.ts";
 import { Button, Dialog, Timestamp } from "#web/parts/index.ts";
 import { usePhotoUrl } from "#web/parts/use-photo-url.ts";
-import { SIDE_WORDS } from "./picture-words.ts";
 
 interface OwnPhotosProps {
   readonly open: OpenKit;
@@ -27,31 +27,28 @@ interface OwnPhotoProps {
 function OwnPhoto({ open, one, photo }: OwnPhotoProps) {
   const url = usePhotoUrl(photo.hash);
   const [isWhole, setWhole] = useState(false);
-  const side = SIDE_WORDS[one.shows];
-  const words = `Our own photo of what is ${one.shows}${one.note === undefined ? "" : `: ${one.note}`}`;
-  if (url === undefined) return <p className="photo-missing">{words}. Not on this device; shown when online.</p>;
-  const image = <img src={url} alt={words} width={photo.width} height={photo.height} />;
+  const words = useWords("turnaroundFit");
+  const side = words[one.shows]();
+  const noted = (what: string) => (one.note === undefined ? what : words.withNote({ what, note: one.note }));
+  const what = noted(words.ownPhoto({ side: one.shows }));
+  if (url === undefined) return <p className="photo-missing">{words.photoAway({ what })}</p>;
+  const image = <img src={url} alt={what} width={photo.width} height={photo.height} />;
   return (
     <figure className={`line-picture own-photo own-photo-${one.shows}`}>
-      <Button label={`Enlarge. ${words}`} onPress={() => setWhole(true)}>
+      <Button label={words.enlarge({ what })} onPress={() => setWhole(true)}>
         {image}
       </Button>
       <figcaption>
         <SideMark shows={one.shows} /> <strong>{side}</strong>
         {one.note !== undefined && <span> {one.note}</span>}
       </figcaption>
-      <Dialog
-        title={`${side}${one.note === undefined ? "" : `: ${one.note}`}`}
-        isOpen={isWhole}
-        onClose={() => setWhole(false)}
-        isWhole
-      >
+      <Dialog title={noted(side)} isOpen={isWhole} onClose={() => setWhole(false)} isWhole>
         <div className="whole-photo">{image}</div>
         <p className="quiet">
           {nameOf(open.view, one.by)}, <Timestamp at={one.at} as="day" />
         </p>
         <div className="dialog-ways">
-          <Button onPress={() => setWhole(false)}>Close the photo</Button>
+          <Button onPress={() => setWhole(false)}>{words.closePhoto()}</Button>
         </div>
       </Dialog>
     </figure>

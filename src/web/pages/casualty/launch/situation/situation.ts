@@ -1,26 +1,36 @@
+import type { Words } from "#words";
 import type { CasualtySituation } from "#readiness";
 
-/** What can be written down of where she is, with what it is asked by. */
+/** What can be written down of where she is. */
 export const SITUATION_FIELDS = [
-  { id: "position", label: "Position", hint: "As told: latitude and longitude, or bearing and distance of a mark." },
-  { id: "drift", label: "Drift", hint: "Which way and how fast, or at anchor." },
-  { id: "tide", label: "Tide", hint: "Rising or falling, and where the stream sets her." },
-  { id: "otherKits", label: "Kits of other stations", hint: "Who, how many, and when they can be there." },
-] as const satisfies readonly { readonly id: keyof CasualtySituation; readonly label: string; readonly hint: string }[];
+  "position",
+  "drift",
+  "tide",
+  "otherKits",
+] as const satisfies readonly (keyof CasualtySituation)[];
+
+/** What each is asked by, beside its name. */
+export const SITUATION_HINTS = {
+  position: "positionHint",
+  drift: "driftHint",
+  tide: "tideHint",
+  otherKits: "otherKitsHint",
+} as const satisfies Readonly<Record<keyof CasualtySituation, keyof Words["launchTold"]>>;
 
 /** Greatest number of characters of each. */
 export const SITUATION_LIMITS = { position: 200, drift: 200, tide: 200, otherKits: 500 } as const;
 
 /** "Position 57 12 N 1 40 W; Drift east 2 kn". */
-export function saySituation(situation: CasualtySituation): string {
-  return SITUATION_FIELDS.filter(({ id }) => situation[id] !== undefined)
-    .map(({ id, label }) => `${label} ${situation[id]}`)
-    .join("; ");
+export function saySituation(situation: CasualtySituation, words: Words["casualtyTold"]): string {
+  return SITUATION_FIELDS.flatMap((id) => {
+    const text = situation[id];
+    return text === undefined ? [] : [words.situationPart({ label: words[id](), text })];
+  }).join("; ");
 }
 
 /** What was written, without what is empty; nothing where all of it is. */
 export function situationOf(texts: CasualtySituation): CasualtySituation | undefined {
-  const some = SITUATION_FIELDS.flatMap(({ id }) => {
+  const some = SITUATION_FIELDS.flatMap((id) => {
     const text = texts[id]?.trim() ?? "";
     return text === "" ? [] : [[id, text] as const];
   });
@@ -30,7 +40,7 @@ export function situationOf(texts: CasualtySituation): CasualtySituation | undef
 /** What is typed and does not stand so already; nothing where that is nothing. What is emptied stays as it stood. */
 export function changedSituation(stands: CasualtySituation, typed: CasualtySituation): CasualtySituation | undefined {
   const said = situationOf(typed) ?? {};
-  const changed = SITUATION_FIELDS.flatMap(({ id }) => {
+  const changed = SITUATION_FIELDS.flatMap((id) => {
     const text = said[id];
     return text === undefined || text === stands[id] ? [] : [[id, text] as const];
   });
