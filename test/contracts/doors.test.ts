@@ -3,8 +3,9 @@ import type { Entry } from "#log";
 import { ask, believableOf, exampleOf } from "#questions";
 import { barsAt, judgeInstant, sealingRefusals, type CasualtyState, type Value } from "#readiness";
 import { answerStep, createStationFold, judgeEntry, takeSounding } from "#station";
+import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
-import { barsAtBox, whyNotYetOnCard } from "../../src/web/pages/turnaround/card-entry/card-entering.ts";
+import { barsAtBox, isTooEarlyOnCard } from "../../src/web/pages/turnaround/card-entry/card-entering.ts";
 import { whyNotReadYet, whyNotYet } from "../../src/web/pages/turnaround/runner/step-gate.ts";
 import { readClock } from "../../src/web/pages/casualty/soundings/taken.ts";
 import {
@@ -100,6 +101,7 @@ describe.each(READINGS)("READY-1 %s", (_, row, verdict) => {
   });
 });
 
+const words = await fetchWords("en", "turnaroundLine");
 const STARTED = "2026-03-14T11:50:00+00:00";
 const WAITS: readonly [name: string, lines: readonly Entry[], now: string, over: boolean][] = [
   ["never started", [], NOW, false],
@@ -118,7 +120,7 @@ describe.each(WAITS)("READY-2 a wait %s", (_, lines, now, over) => {
     const act = answerStep(doing(fold, now), kit, { ...body, answer: "seen" });
     expect(allowed(act)).toBe(over ? "right" : "not right");
     expect(act.kind === "refused" ? act.because.map(({ code }) => code) : []).toEqual(over ? [] : ["SN-128"]);
-    expect(whyNotYet(WAITING, timer, Date.parse(now)) === undefined).toBe(over);
+    expect(whyNotYet(WAITING, timer, { now: Date.parse(now), words }) === undefined).toBe(over);
   });
 
   it("never holds back an answer of wrong or not possible", () => {
@@ -145,8 +147,10 @@ describe("READY-2 a reading at a step with a wait", () => {
     expect(refusedFor(answerStep(doing(fold, early), kit, body))).toEqual(["SN-128"]);
     expect(refusedFor(answerStep(doing(fold), kit, body))).toEqual([]);
     const timer = kit.turnaround!.timers[WAITING.id];
-    expect(whyNotReadYet(WAITING, timer, Date.parse(early))).toBe("The wait is not over: 1\u00a0min left.");
-    expect(whyNotReadYet(WAITING, timer, Date.parse(NOW))).toBeUndefined();
+    expect(whyNotReadYet(WAITING, timer, { now: Date.parse(early), words })).toBe(
+      "The wait is not over: 1\u00a0min left.",
+    );
+    expect(whyNotReadYet(WAITING, timer, { now: Date.parse(NOW), words })).toBeUndefined();
   });
 
   it("is taken from a card, which tells of what was read", () => {
@@ -190,7 +194,7 @@ function takenAfter(seconds: number) {
   const row = { step: WAITING, kind: "answer" } as never;
   const waits = sealingRefusals({ kit, turnaround: kit.turnaround!, pattern: PATTERN, allKits: [kit], seal: "9" });
   return {
-    card: whyNotYetOnCard({ open }, row) === undefined,
+    card: !isTooEarlyOnCard({ open }, row),
     sealing: !waits.some(({ text }) => text.startsWith("Its time has not run")),
   };
 }

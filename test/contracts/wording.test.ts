@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { fetchWords } from "#words";
 import { checkNamed, type Check, type Pattern } from "#kit";
 import type { Entry } from "#log";
 import type { Trend } from "#readiness";
@@ -13,6 +14,9 @@ import { sayTrend } from "#web/pages/kit/page/trend-words.ts";
 import { paperAddress } from "#web/parts/paper-address.ts";
 
 /* One quantity through the doors that say it: the same words, and the reader's units, on screen, paper and server. */
+
+const told = await fetchWords("en", "casualtyTold");
+const trends = await fetchWords("en", "trends");
 
 const TIMED: Check = { id: "t", item: "torch", kind: "timed", ask: "", expect: "", finds: [], atMost: 0 };
 const NOW = "2027-03-14T10:00:00.000Z";
@@ -79,18 +83,22 @@ describe("a reader who chose US units", () => {
     ["a limit on screen", () => sayLimits(CORD, "us")!, /50\.0.cm \(1\.64.ft\)/],
     ["a limit on the record", () => onRecord(CORD, "us"), /at least 50\.0.cm \(1\.64.ft\)/],
     ["a limit on the card", () => onCard("us"), /at least 50\.0.cm \(1\.64.ft\)/],
-    ["a pump on the sheet", () => tellCasualty(entry("pump-set", PUMP), "us"), /53.US gpm/],
+    ["a pump on the sheet", () => tellCasualty(entry("pump-set", PUMP), "us", told), /53.US gpm/],
     ["a pump on the timeline", () => onTimeline("pump-set", PUMP), /53.US gpm.*lift 6\.6.ft/],
     [
       "a sounding on the timeline",
       () => onTimeline("sounding-taken", { level: 0.3, text: "30 cm" }),
       /30 cm \(12.in\)/,
     ],
-    ["a boat on the sheet", () => tellCasualty(entry("casualty-opened", { name: "A", boat: BOAT }), "us"), /29\.5.ft/],
-    ["a trim on the sheet", () => tellCasualty(entry("stability-seen", { trim: 0.3 }), "us"), /12.in/],
+    [
+      "a boat on the sheet",
+      () => tellCasualty(entry("casualty-opened", { name: "A", boat: BOAT }), "us", told),
+      /29\.5.ft/,
+    ],
+    ["a trim on the sheet", () => tellCasualty(entry("stability-seen", { trim: 0.3 }), "us", told), /12.in/],
     ["a trim on the timeline", () => onTimeline("stability-seen", { trim: 0.3 }), /12.in/],
-    ["petrol on the kit's page", () => sayTrend(trend("fuel", 0.0009), "us"), /Last 0\.951.US qt/],
-    ["water on the kit's page", () => sayTrend(trend("water", 2e-5), "us"), /Last 0\.676.US fl oz/],
+    ["petrol on the kit's page", () => sayTrend(trend("fuel", 0.0009), "us", trends), /Last 0\.951.US qt/],
+    ["water on the kit's page", () => sayTrend(trend("water", 2e-5), "us", trends), /Last 0\.676.US fl oz/],
   ])("is given them: %s", (_, say, words) => {
     expect(say()).toMatch(words);
   });
