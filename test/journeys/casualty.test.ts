@@ -71,7 +71,7 @@ describe("soundings", () => {
   test("falling ones say gaining with a time to dry, and a clock says when to refuel", async () => {
     const { page, hand } = await withSheet(...FALLING);
     await hand.soundBySteps("Lower by 5 cm", 120);
-    expect(await hand.verdictFrom(8)).toMatch(/^GAINING\n+dry in about \d+\s(min|h)$/);
+    expect(await hand.verdictFrom(8)).toMatch(/^GAINING\n+down to the strainer in about \d+\s(min|h)$/);
     await page.getByRole("list", { name: "Due next" }).getByText("Refuel Pump 1").waitFor();
     await page.getByRole("img", { name: /of freeboard left/ }).waitFor();
     await page.getByRole("img", { name: /forecast for an hour/ }).waitFor();

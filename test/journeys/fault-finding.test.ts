@@ -2,7 +2,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { launchBrowser } from "./support/browser.ts";
 import { putCallsOff } from "./support/casualty-phone.ts";
-import { opened, pumped, seedCasualty, sounded } from "./support/casualty-seed.ts";
+import { closeAll, opened, pumped, seedCasualty, sounded } from "./support/casualty-seed.ts";
 import { allSteps } from "#kit";
 import { exportedLines, goToLine, openKit } from "./support/kits.ts";
 import { allSent, signIn } from "./support/people.ts";
@@ -52,6 +52,8 @@ describe("a start that fails in a turnaround", () => {
     if (pattern === "brinnet-450") await page.getByRole("button", { name: "Pull 1", exact: true }).click();
     await page.getByRole("link", { name: "It will not start: find out why" }).click();
     await page.getByRole("heading", { name: heading }).waitFor();
+    await page.getByRole("link", { name: `Line ${line}` }).click();
+    await page.waitForURL(new RegExp(`/kit/${kit}/turnaround\\?line=${line}$`));
   });
 });
 
@@ -68,6 +70,8 @@ describe("fault finding", () => {
     await page.getByRole("link", { name: "Find the fault" }).click();
     await button("Will not start").click();
     await page.locator(".fault-do").waitFor();
+    await page.getByText("No other pump stands by on this sheet").waitFor();
+    expect(await page.locator("main").innerText()).not.toContain("Stop. Take");
   });
 
   test("is one tap from a pump that stopped, at the sign that was seen of it, and from one of which nobody saw a sign", async () => {
@@ -77,6 +81,8 @@ describe("fault finding", () => {
       sounded(0.2, 41),
       pumped(12, 200, PUMP),
       pumped(3, 200, { ...PUMP, running: false }),
+      pumped(2.5, 200, { pump: "p2", name: "Pump 2" }),
+      pumped(2, 200, { pump: "p2", name: "Pump 2", running: false }),
     ]);
     await page.goto(`${station.url}/casualty/${casualty}`);
     await page.getByRole("link", { name: "Find the fault" }).first().click();
@@ -88,13 +94,13 @@ describe("fault finding", () => {
     await page.locator(".fault-do").waitFor();
   });
 
-  test("works without a network, asks nothing twice, and says when the next pump is quicker", async () => {
+  test("works without a network, asks nothing twice, and says by its name when the next pump is quicker", async () => {
     await page.context().setOffline(true);
     const did: string[] = [];
-    while ((await page.getByText("Stop. Take the next pump.").count()) === 0) did.push(await noChange());
+    while ((await page.getByText("Stop. Take Pump 2.").count()) === 0) did.push(await noChange());
     expect(new Set(did).size).toBe(did.length);
     expect(did.length).toBeGreaterThan(1);
-    await button("There is no next pump: go on here").click();
+    await button("Pump 2 cannot be taken: go on here").click();
     did.push(await noChange());
     expect(new Set(did).size).toBe(did.length);
     expect(await page.locator("body").innerText()).not.toMatch(/\d ?%|\bsafe\b/);
@@ -126,5 +132,27 @@ describe("fault finding", () => {
       .at(-1)!;
     expect(raised.body).toMatchObject({ item: "spark-plug", mode: "plug-fouled" });
     expect(JSON.stringify(raised.body)).toContain("What helped");
+  });
+
+  test("goes by a pump that would not start no more once it gives water, nor by a sign that was taken off", async () => {
+    const casualty = await seedCasualty(page, station, [
+      opened(20),
+      sounded(15, 40),
+      sounded(5, 41),
+      pumped(4, 200, { ...PUMP, running: false }),
+    ]);
+    await page.goto(`${station.url}/casualty/${casualty}`);
+    await button("Trouble, set").first().click();
+    const sign = button("Will not start").and(page.locator("[aria-pressed]"));
+    await sign.click();
+    await page.locator("[aria-pressed=true]", { hasText: "Will not start" }).waitFor();
+    await sign.click();
+    await page.locator("[aria-pressed=false]", { hasText: "Will not start" }).waitFor();
+    await sign.click();
+    await page.locator("[aria-pressed=true]", { hasText: "Will not start" }).waitFor();
+    await button("Water comes").first().click();
+    await page.getByText(/pumping, about/).waitFor();
+    expect(await page.locator("main").innerText()).not.toMatch(/moves little|would not start|br-01:/);
+    await closeAll(page);
   });
 });

@@ -96,7 +96,7 @@ describe("something found wrong", () => {
     await page.getByLabel("With which part").fill("Supply cable, 15 m");
     await page.getByRole("textbox", { name: "How many" }).fill("1");
     await page.getByRole("button", { name: "Replaced today: now prove it" }).click();
-    await page.getByText("Repeat the 3 checks that find it.").waitFor();
+    await page.getByText("3 checks prove it.").waitFor();
     await page
       .getByText(/Supply cable, 15 m/)
       .first()

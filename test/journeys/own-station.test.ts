@@ -55,7 +55,9 @@ test("its first turnaround asks for the dates where the things are in the hand, 
   await page.getByLabel(/^Seal number/).fill("00417");
   await page.getByRole("button", { name: /^Routine/ }).click();
   await page.getByRole("heading", { name: /^Line \d+\b/ }).waitFor();
-  await new TurnaroundHand(page, pattern, clock, "00417").workTo();
+  const hand = new TurnaroundHand(page, pattern, clock, "00417");
+  hand.serial = "SN-1";
+  await hand.workTo();
   await page.getByLabel("New seal number").fill("00418");
   await page.getByLabel("Seal number again").fill("00418");
   await page.getByRole("button", { name: "Sealed with 00418" }).click();

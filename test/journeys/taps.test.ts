@@ -125,7 +125,7 @@ async function mendCoupling(page: Page, hand: TurnaroundHand): Promise<void> {
   await hand.press(button("Replaced today: now prove it"));
   await hand.press(button("Prove it now: look again"));
   await hand.press(button(/^Seen: round/));
-  await page.getByText("Still to do, at line").waitFor();
+  await page.getByText("Still to do, at line").first().waitFor();
   await hand.press(page.getByRole("button", { name: "Go on", exact: true }));
   await page.getByText("Couple and part it three times with gloves on.").waitFor();
 }

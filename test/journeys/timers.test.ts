@@ -66,6 +66,15 @@ describe("a wait of two minutes", () => {
     await strip.getByText("left").waitFor();
   });
 
+  test("leaves the list of lines, the sealing and the end open to see while it runs", async () => {
+    for (const at of ["lines", "seal", "grounded", "done"]) {
+      await page.goto(`${station.url}/kit/${KIT}/turnaround?at=${at}`);
+      const strip = page.getByRole("complementary", { name: "Running clocks" });
+      await strip.getByRole("button", { name: `Line ${WAIT_LINE}, wait` }).waitFor();
+      expect(await page.getByText("This page failed").count(), at).toBe(0);
+    }
+  });
+
   test("calls when its time has come, though the app was closed, and says how far over it is", async () => {
     await page.close();
     page = await device.newPage();

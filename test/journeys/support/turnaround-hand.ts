@@ -1,10 +1,10 @@
 import { join } from "node:path";
 import type { Locator, Page } from "playwright-core";
 import { vi } from "vitest";
-import { inUnit, type Dimension } from "#base";
 import type { Check, Pattern } from "#kit";
 import { readPatternFolders } from "#store/patterns";
 import type { AdjustableClock } from "./people.ts";
+import { fillDelivery, fillRig, rightReading, serialAt } from "./right-readings.ts";
 import { PATIENCE_MS } from "./patience.ts";
 
 const { patterns } = readPatternFolders([join(import.meta.dirname, "..", "..", "..", "patterns")]);
@@ -26,6 +26,8 @@ export class TurnaroundHand {
   readonly clock: AdjustableClock;
   /** The seal as it was read off the container. */
   readonly seal: string;
+  /** On the kit's plate; that of a petrol kit of the demo station where nothing else is said. */
+  serial: string | undefined;
   /** Lines that may be left out are. */
   leavesOut = false;
 
@@ -107,17 +109,26 @@ export class TurnaroundHand {
   /** The drum timed twice, as the pattern's own figures would have it; true where that answered the line. */
   private async measureDelivery(): Promise<boolean> {
     const form = this.page.locator("section.measure");
-    if (!(await form.isVisible()) || !(await form.getByLabel("Suction lift").isVisible())) return false;
+    if (!(await form.isVisible()) || !(await form.getByLabel("Rise", { exact: true }).isVisible())) return false;
     const goOn = this.page.getByRole("button", { name: "Go on", exact: true });
     if (await goOn.isVisible()) return false;
     const before = await this.page.evaluate(whatIsAsked);
     const last = form.getByRole("button", { name: /^Rigged as last time/ });
-    if (await last.isVisible()) await this.press(last);
+    if (await last.isVisible()) await this.tapUntil(last, form.getByLabel("The drum holds"));
     else await fillRig(form);
-    await fillDelivery(form);
+    await fillDelivery(form, this.pattern);
     await this.press(form.getByRole("button", { name: /^Write the measurement down/ }));
     await this.movedOn(before);
     return true;
+  }
+
+  /** Taps until what it brings is there: a tap before the control has stood long enough to be read does nothing. */
+  private async tapUntil(control: Locator, brought: Locator): Promise<void> {
+    const isThere = (): Promise<boolean> => brought.isVisible();
+    while (!(await isThere())) {
+      await this.tapUnless(control, isThere);
+      await becomes(isThere);
+    }
   }
 
   /**
@@ -198,13 +209,16 @@ export class TurnaroundHand {
     }
   }
 
-  /** Waits until another thing is asked than was. */
+  /** Waits until another thing is asked than was; goes on from a line that is part of a proof still to be ended. */
   private async movedOn(before: string): Promise<void> {
-    await vi
-      .waitUntil(() => this.asksOtherThan(before), { ...CONTROL, interval: 20 })
-      .catch((cause: unknown) => {
-        throw new Error(`It does not go on from ${before}`, { cause });
-      });
+    const goOn = this.page.locator("main .answered").getByRole("button", { name: "Go on", exact: true });
+    const hasGoneOn = async (): Promise<boolean> => {
+      if (await goOn.isVisible()) await this.pressIfThere(goOn);
+      return this.asksOtherThan(before);
+    };
+    await vi.waitUntil(hasGoneOn, { ...CONTROL, interval: 20 }).catch((cause: unknown) => {
+      throw new Error(`It does not go on from ${before}`, { cause });
+    });
   }
 
   /** The check on the screen, known by its words: what to do and what right looks like. */
@@ -234,30 +248,9 @@ export class TurnaroundHand {
     const isReadBefore = await this.page.locator(".answer-bar").getByText("as before").isVisible();
     if (check.kind === "match" && !check.against && !isReadBefore)
       await ask.getByLabel(check.first, { exact: true }).fill("BR-07");
+    if (check.kind === "match" && check.against === "recorded-serial")
+      await ask.getByLabel(check.first, { exact: true }).fill(this.serial ?? serialAt(this.page));
   }
-}
-
-/** A lift of 2 m and a rise of 1 m, the kit's own hoses, full throttle, a drum. */
-async function fillRig(form: Locator): Promise<void> {
-  await form.getByLabel("Suction lift").fill("2 m");
-  await form.getByLabel("Rise", { exact: true }).fill("1 m");
-  await form.getByText("The kit's own, as packed").click(CONTROL);
-  await form.getByText("Full throttle").click(CONTROL);
-  await form.getByText("Timed fill of a drum").click(CONTROL);
-}
-
-/** A drum of 200 L filled in the time the curve gives at about that height. */
-async function fillDelivery(form: Locator): Promise<void> {
-  await form.getByLabel("The drum holds").fill("200 L");
-  await form.getByLabel("First fill took").fill("26");
-  await form.getByLabel("Second fill took").fill("26");
-}
-
-/** A reading inside the check's limits, in the unit it is asked in. */
-function rightReading({ atLeast, atMost, dimension, unit }: Extract<Check, { kind: "measure" }>): string {
-  const low = atLeast ?? (atMost ?? 1) * 0.7;
-  const high = atMost ?? (atLeast ?? 1) * 1.3;
-  return `${Number(inUnit((low + high) / 2, unit, dimension as Dimension).toPrecision(3))} ${unit}`;
 }
 
 /** True at the sealing, where no line is left to answer. */
