@@ -155,7 +155,7 @@ export { hangingOf, type Hanging } from "./kit/hanging.ts";
 export { recordedFor } from "./kit/recorded.ts";
 export { barsAt, sayBarred, sayWayOut, sayWorks, type AtWork, type Bar } from "./findings/barred.ts";
 export { answersAt, type GivenAnswer } from "./findings/answers-at.ts";
-export { proofSoFar, type CheckSoFar, type ProofSoFar } from "./findings/proof-so-far.ts";
+export { isLastToProve, proofSoFar, type CheckSoFar, type ProofSoFar } from "./findings/proof-so-far.ts";
 export { wrongWithoutFinding, type LooseEnd } from "./findings/loose-ends.ts";
 export { Lookups, lookUp, nameOfItem, nameOfMode, type Lookup } from "./lookup.ts";
 export { checksTelling, measuredTrends, trendsOf, type Trend } from "./trends/trends.ts";

@@ -63,9 +63,11 @@ describe("a clean turnaround of the petrol kit", () => {
     const seal = await sealOn(page, "br-07");
     await page.evaluate(() => localStorage.removeItem("test.hands"));
     await open(page, seal);
+    await page.evaluate(watchLists);
     const hand = new TurnaroundHand(page, pattern, clock, seal);
     hand.leavesOut = true;
     await hand.workTo();
+    expect(await page.evaluate("globalThis.testShrunk")).toEqual([]);
     await close(page);
     const hands = await handsOf(page);
     process.stdout.write(`A clean turnaround: ${hands.taps} taps, ${hands.fields} typed fields.\n`);
@@ -182,6 +184,19 @@ function outOfSight(): readonly string[] {
   const edge = Math.min(end, document.querySelector(".clock-pulls")?.getBoundingClientRect().top ?? end);
   const drawing = drawn && (drawn.bottom > edge || drawn.height < 76) ? ["its drawing"] : [];
   return [...text, ...clock, ...drawing, ...(bar && bar.bottom > innerHeight + 1 ? ["its answers"] : [])];
+}
+
+/** In the page: keeps where a list that one tap answers lost a part of itself before the line went on. */
+function watchLists(): void {
+  const shrunk: string[] = [];
+  Object.assign(globalThis, { testShrunk: shrunk });
+  let last = { at: "", members: 0 };
+  new MutationObserver(() => {
+    const members = document.querySelectorAll(".look-member").length;
+    const at = `${location.search} ${document.querySelector("h1")?.textContent}`;
+    if (at === last.at && members < last.members) shrunk.push(`${at}: ${last.members} became ${members}`);
+    last = { at, members };
+  }).observe(document.body, { childList: true, subtree: true });
 }
 
 async function open(page: Page, seal: string): Promise<void> {

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Pattern } from "#kit";
 import { Hand, kitOf, SAMPLE_PATTERN, seenRight } from "../kit/sample-kit.ts";
 import { answersAt } from "./answers-at.ts";
-import { proofSoFar } from "./proof-so-far.ts";
+import { isLastToProve, proofSoFar } from "./proof-so-far.ts";
 
 /** The cells prove good by their date, by their volts, and by the torch they light. */
 const PATTERN: Pattern = {
@@ -44,6 +44,17 @@ describe("what the lines of a turnaround prove of a finding", () => {
     by.write("step-answered", seenRight("t1", { step: "look-torch", check: "volts" }));
     expect(toDo(by)).toEqual(["cell-date", "light"]);
     expect(soFar(by).proof).toBeUndefined();
+  });
+
+  it("has a last check, which the line of it waits for, and none while two are left", () => {
+    const by = found();
+    by.write("remedy-made", { finding: "f1", how: "mended", note: "New cells." });
+    by.write("step-answered", seenRight("t1", { step: "look-torch", check: "volts" }));
+    expect(["cell-date", "light"].filter((check) => isLastToProve(soFar(by), check))).toEqual([]);
+    by.write("step-answered", seenRight("t1", { step: "look-torch", check: "cell-date" }));
+    expect(["cell-date", "light", "other"].filter((check) => isLastToProve(soFar(by), check))).toEqual(["light"]);
+    by.write("step-answered", seenRight("t1", { step: "look-torch", check: "light" }));
+    expect(isLastToProve(soFar(by), "light")).toBe(true);
   });
 
   it("is whole once every check was seen right again, with its readings", () => {

@@ -40,6 +40,11 @@ export function proofSoFar(finding: Finding, pattern: Pattern, turnaround: Turna
   return isWhole ? { checks, isRefuted, proof: proofOf(finding, turnaround, checks) } : { checks, isRefuted };
 }
 
+/** True where nothing but this check is left to be answered, or was, before the finding can be closed. */
+export function isLastToProve({ checks }: ProofSoFar, check: string): boolean {
+  return checks.some((one) => one.check.id === check) && checks.every((one) => one.check.id === check || one.answered);
+}
+
 function newestSince(turnaround: Turnaround, check: string, done: Mark) {
   const given = Object.values(turnaround.answers).filter((one) => one.check === check && isAfter(one.mark, done));
   return given.toSorted((one, other) => (isAfter(one.mark, other.mark) ? -1 : 1))[0];

@@ -6,6 +6,7 @@ import type { KitActs } from "#web/act/acts.ts";
 import type { Line } from "#web/act/lines.ts";
 import { MemberPictures } from "../shown/line-pictures.tsx";
 import { secondsNamed } from "../second/use-seconds.ts";
+import type { Whole } from "../answer/use-whole.ts";
 import { useSaving } from "#web/act/use-saving.ts";
 import type { OpenKit } from "#web/kit-view/at-hand.ts";
 import { AnswerAll } from "./answer-all.tsx";
@@ -16,13 +17,15 @@ interface DoneGroupProps {
   readonly acts: KitActs;
   /** Lines done one after the other, two or more. */
   readonly group: readonly Line[];
+  /** Keeps all of it on the screen until the last of it is written. */
+  readonly whole: Pick<Whole<unknown>, "while">;
   readonly onAnswered: () => void;
   /** Asked to be answered by itself. */
   readonly onSingle: (line: Line) => void;
 }
 
 /** Lines read whole, done in order, then confirmed with one tap: an answer is written for each, with what it renews. */
-export function DoneGroupView({ open, acts, group, onAnswered, onSingle }: DoneGroupProps) {
+export function DoneGroupView({ open, acts, group, whole, onAnswered, onSingle }: DoneGroupProps) {
   const saving = useSaving(secondsNamed(open.turnaround));
   const words = useWords("turnaroundLine");
   const runner = useWords("turnaround");
@@ -34,7 +37,7 @@ export function DoneGroupView({ open, acts, group, onAnswered, onSingle }: DoneG
     }
   };
   const onAll = async () => {
-    if (await saving.save(answerAll)) onAnswered();
+    if (await saving.save(() => whole.while(answerAll))) onAnswered();
   };
   const { list, ...seen } = useSeenToEnd();
   const renewed = group.flatMap(({ step }) => plainRenewals(open, step));

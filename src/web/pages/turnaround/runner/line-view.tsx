@@ -1,16 +1,6 @@
 import { Prose } from "#web/parts/prose.tsx";
 import { lazy, Suspense, useState, type ReactNode } from "react";
-import {
-  barsAt,
-  clockAt,
-  isGrounding,
-  isRemedied,
-  linePhotosOf,
-  openFindings,
-  photosAt,
-  proofWanted,
-  sayMet,
-} from "#readiness";
+import { barsAt, clockAt, isGrounding, isRemedied, linePhotosOf, openFindings, photosAt, sayMet } from "#readiness";
 import { lineLabel, type PictureAsked } from "#kit";
 import { useWords, withParts } from "#web/language/index.ts";
 import { Button, ButtonRow, Notice } from "#web/parts/index.ts";
@@ -23,7 +13,9 @@ import { asOne, doneTogether, leadsPast } from "./done-group.ts";
 import { DoneGroupView } from "./done-group-view.tsx";
 import { FittingList } from "../answer/fitting-list.tsx";
 import type { Answering } from "../answer/use-answering.ts";
+import { useWhole } from "../answer/use-whole.ts";
 import { openAsk, type Ask, type Line } from "#web/act/lines.ts";
+import { isOfProof } from "../mend/of-proof.ts";
 import { HeldPanel, SetAside } from "../mend/held-panel.tsx";
 import { LineCautions } from "./line-cautions.tsx";
 import { leadsOn, seenTogether } from "./look-group.ts";
@@ -61,8 +53,11 @@ export function LineView(props: LineViewProps) {
   const ask = askNamed(line, props.wanted ?? first);
   const onAnswered = () => place.goTo(leadsTo(lines, line.step.line, ask.key));
   const isAlone = props.isAlone || itemToRead(open, line.step) !== undefined;
-  const group = isAlone ? [] : seenTogether(open, line, ask);
-  const done = isAlone || props.wanted === line.step.id ? [line] : doneTogether(open, lines, line);
+  const whole = useWhole({
+    group: isAlone ? [] : seenTogether(open, line, ask),
+    done: isAlone || props.wanted === line.step.id ? [line] : doneTogether(open, lines, line),
+  });
+  const { group, done } = whole.shown;
   const byClock = useClockAnswer({ open, acts, line, ask, onAnswered });
   const alone = (key: string) => place.goTo({ line: line.step.line, ask: key, isAlone: true });
   const seconds = useSecondsAt(
@@ -72,20 +67,22 @@ export function LineView(props: LineViewProps) {
   const together =
     group.length > 1 ? (
       <LookGroupView
-        key={group.map(({ key }) => key).join(" ")}
+        key={group.at(-1)?.key}
         open={open}
         acts={acts}
         line={line}
         group={group}
+        whole={whole}
         onAnswered={() => place.goTo(leadsOn(lines, line, group))}
         onSingle={({ key }) => alone(key)}
       />
     ) : done.length > 1 ? (
       <DoneGroupView
-        key={done.map(({ step }) => step.id).join(" ")}
+        key={done.at(-1)?.step.id}
         open={open}
         acts={acts}
         group={done}
+        whole={whole}
         onAnswered={() => place.goTo(leadsPast(lines, done))}
         onSingle={({ step }) => place.goTo({ line: step.line, ask: step.id })}
       />
@@ -160,7 +157,7 @@ function Doing({ children, ...props }: DoingProps) {
           <MeasureDelivery open={open} acts={acts} line={line} onAnswered={props.onAnswered} />
         </Suspense>
       )}
-      {children ?? <AskView key={ask.key} {...props} isStaying={isOfProof(open, ask)} />}
+      {children ?? <AskView key={ask.key} {...props} isStaying={isOfProof(open, ask.check?.id)} />}
     </>
   );
 }
@@ -174,14 +171,6 @@ function isGroundedHere({ kit, turnaround }: OpenKit, { step }: Line): boolean {
 /** A clock that was started before the line was barred can still be stopped. */
 function isClockRunning(open: OpenKit, line: Line): boolean {
   return clockAt(open, line.step.id)?.started !== undefined;
-}
-
-/** True where the answer may close a finding: the line then stays, and offers it. */
-function isOfProof({ kit, pattern }: OpenKit, { check }: Ask): boolean {
-  const mended = openFindings(kit).filter((finding) => isRemedied(finding));
-  return (
-    check !== undefined && mended.some((finding) => proofWanted(finding, pattern).some(({ id }) => id === check.id))
-  );
 }
 
 /** The ask a line opens with. It stays on the screen once answered: a finding may have to be raised there. */

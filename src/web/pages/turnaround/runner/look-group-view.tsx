@@ -14,6 +14,7 @@ import { AnswerAll } from "./answer-all.tsx";
 import { plainTap } from "./look-group.ts";
 import { whyNotAnswered } from "./step-gate.ts";
 import { secondsNamed } from "../second/use-seconds.ts";
+import type { Whole } from "../answer/use-whole.ts";
 import { useSaving } from "#web/act/use-saving.ts";
 import type { OpenKit } from "#web/kit-view/at-hand.ts";
 
@@ -23,13 +24,15 @@ interface LookGroupProps {
   readonly line: Line;
   /** What one look shows, two or more. */
   readonly group: readonly Ask[];
+  /** Keeps all of it on the screen until the last of it is written. */
+  readonly whole: Pick<Whole<unknown>, "while">;
   readonly onAnswered: () => void;
   /** Asked to be answered by itself. */
   readonly onSingle: (ask: Ask) => void;
 }
 
 /** Checks that one look shows: each with what is right for it and its own way out, then one tap for all as listed. */
-export function LookGroupView({ open, acts, line, group, onAnswered, onSingle }: LookGroupProps) {
+export function LookGroupView({ open, acts, line, group, whole, onAnswered, onSingle }: LookGroupProps) {
   const saving = useSaving(secondsNamed(open.turnaround));
   const words = useWords("turnaroundLine");
   const where = { turnaround: open.turnaround.id, step: line.step.id };
@@ -46,7 +49,7 @@ export function LookGroupView({ open, acts, line, group, onAnswered, onSingle }:
     }
   };
   const onAll = async () => {
-    if (await saving.save(answerAll)) onAnswered();
+    if (await saving.save(() => whole.while(answerAll))) onAnswered();
   };
   return (
     <section className="ask" aria-label={words.togetherSeen()}>
