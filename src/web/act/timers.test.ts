@@ -46,7 +46,7 @@ describe("pulls", () => {
     expect(sayPulls(2, { kind: "pulls", atMost: 6 })).toBe("4 more allowed. Once it runs, tap the pull it ran on.");
     expect(sayPulls(6, { kind: "pulls", atMost: 6 })).toContain("needs service");
     expect(sayPulls(0, { kind: "pulls", atMost: 6 })).toBe(
-      "Tap for every pull, then the pull it ran on; or only the pull it ran on.",
+      "Tap every pull, then the one it ran on.",
     );
   });
 });

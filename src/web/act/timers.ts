@@ -80,6 +80,6 @@ export function readRunning(timer: RunningTimer, now: number): Elapsed {
 /** What counted pulls mean against what the engine is allowed. */
 export function sayPulls(pulls: number, timer: StepTimer & { readonly kind: "pulls" }): string {
   if (pulls >= timer.atMost) return `${sayCount(pulls, "pull")} and no start: stop. The engine needs service.`;
-  if (pulls === 0) return "Tap for every pull, then the pull it ran on; or only the pull it ran on.";
+  if (pulls === 0) return "Tap every pull, then the one it ran on.";
   return `${timer.atMost - pulls} more allowed. Once it runs, tap the pull it ran on.`;
 }
