@@ -40,18 +40,17 @@ export class TurnaroundHand {
 
   /** Line shown now; undefined once every line is answered. */
   async line(): Promise<number | undefined> {
-    const heading = await this.page.getByRole("heading", { level: 1 }).innerText();
-    const number = /^Line (\d+)\b/.exec(heading)?.[1];
-    return number === undefined ? undefined : Number(number);
+    return lineOf(`|${await this.page.getByRole("heading", { level: 1 }).innerText()}`);
   }
 
   /** Answers line after line as seen, until this line is shown, or until none is left. */
   async workTo(until?: number): Promise<void> {
     await this.isOpen();
     for (let asked = 0; asked < 400; asked += 1) {
-      const line = await this.line();
+      const shown = await this.page.evaluate(whatIsAsked);
+      const line = lineOf(shown);
       if (line === undefined || line === until) return;
-      await this.answerOne();
+      await this.answer(shown);
     }
     throw new Error("The turnaround does not come to an end.");
   }
@@ -63,23 +62,29 @@ export class TurnaroundHand {
     await vi.waitUntil(isShown, { ...CONTROL, interval: 20 });
   }
 
-  async answerOne(): Promise<void> {
-    const before = await this.page.evaluate(whatIsAsked);
-    if (isPastLines(before)) return;
+  /** Answers what was asked; does nothing more once another thing is asked, so that no line is answered unread. */
+  private async answer(before: string): Promise<void> {
     await this.readDates();
     if (this.leavesOut && (await this.leaveOut())) return this.movedOn(before);
     await this.fitWhatIsNew();
     await this.runClock();
-    if ((await this.page.evaluate(whatIsAsked)) !== before) return;
     if (await this.measureDelivery()) return;
+    if ((await this.page.evaluate(whatIsAsked)) !== before) return;
     const goOn = this.page.getByRole("button", { name: "Go on", exact: true });
     if (await goOn.isVisible()) await this.pressIfThere(goOn);
     else {
       await this.read();
       await this.page.evaluate(scrollThroughGroup);
-      await this.press(this.page.locator(".answer-bar button").first());
+      await this.press(await this.firstAnswer());
     }
     await this.movedOn(before);
+  }
+
+  /** The first answer, by what it says now: what stands in its place at the next line is another answer. */
+  private async firstAnswer(): Promise<Locator> {
+    const answers = this.page.locator(".answer-bar button");
+    const said = await answers.first().innerText(CONTROL);
+    return answers.filter({ hasText: said.split("\n", 1)[0]! }).first();
   }
 
   /** Taps what may go away by itself: a line that was just answered goes on, and what is fitted is fitted one by one. */
@@ -108,10 +113,9 @@ export class TurnaroundHand {
 
   /** The drum timed twice, as the pattern's own figures would have it; true where that answered the line. */
   private async measureDelivery(): Promise<boolean> {
+    if (!(await this.page.locator(".answer-bar").getByText("Measure the delivery first.").isVisible())) return false;
     const form = this.page.locator("section.measure");
-    if (!(await form.isVisible()) || !(await form.getByLabel("Rise", { exact: true }).isVisible())) return false;
-    const goOn = this.page.getByRole("button", { name: "Go on", exact: true });
-    if (await goOn.isVisible()) return false;
+    await form.getByLabel("Rise", { exact: true }).waitFor(CONTROL);
     const before = await this.page.evaluate(whatIsAsked);
     const last = form.getByRole("button", { name: /^Rigged as last time/ });
     if (await last.isVisible()) await this.tapUntil(last, form.getByLabel("The drum holds"));
@@ -251,6 +255,12 @@ export class TurnaroundHand {
     if (check.kind === "match" && check.against === "recorded-serial")
       await ask.getByLabel(check.first, { exact: true }).fill(this.serial ?? serialAt(this.page));
   }
+}
+
+/** The line that is asked; undefined once every line is answered. */
+function lineOf(asked: string): number | undefined {
+  const number = /^\|Line (\d+)(?!\d)/.exec(asked)?.[1];
+  return number === undefined ? undefined : Number(number);
 }
 
 /** True at the sealing, where no line is left to answer. */
