@@ -32,6 +32,15 @@ describe("how the cautions of a line are shown", () => {
     });
   });
 
+  it("shows the gravest whole where several begin, by the signal words of ANSI Z535.4 (DANGER before WARNING before CAUTION)", () => {
+    const opened = [lineOf(1, "open", "recoil-kick", "carbon-monoxide", "noise")];
+    expect(weighCautions(opened, opened[0]!)).toEqual({
+      whole: ["carbon-monoxide"],
+      begun: ["recoil-kick", "noise"],
+      goingOn: [],
+    });
+  });
+
   it("goes on into the next stage, and begins anew after a stage without it", () => {
     expect(weighCautions(lines, lines[3]!).whole).toEqual([]);
     expect(weighCautions(lines, lines[5]!).whole).toEqual(["noise"]);

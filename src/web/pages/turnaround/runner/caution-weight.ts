@@ -1,8 +1,9 @@
+import { gravestFirst } from "#base";
 import type { Line } from "#web/act/lines.ts";
 
 /** How each caution of a line is shown. */
 export interface CautionWeight {
-  /** As a whole panel: the line's own danger, the first that begins here. */
+  /** As a whole panel: the gravest that begins here; of equals the line's own, which it names first. */
   readonly whole: readonly string[];
   /** Begins here beside it: its name and what to do, the rest on a tap. */
   readonly begun: readonly string[];
@@ -17,7 +18,7 @@ export interface CautionWeight {
 export function weighCautions(lines: readonly Line[], line: Line): CautionWeight {
   const { cautions } = line.step;
   const read = new Set(linesBefore(lines, line).flatMap(({ step }) => step.cautions));
-  const fresh = cautions.filter((id) => !read.has(id));
+  const fresh = gravestFirst(cautions.filter((id) => !read.has(id)));
   return { whole: fresh.slice(0, 1), begun: fresh.slice(1), goingOn: cautions.filter((id) => read.has(id)) };
 }
 

@@ -4,7 +4,7 @@ import type { Line } from "#web/act/lines.ts";
 import { weighCautions } from "./caution-weight.ts";
 
 /**
- * The cautions of a line, its own danger first: whole where a danger begins or comes back, one line for what goes on
+ * The cautions of a line, the gravest first: whole where a danger begins or comes back, one line for what goes on
  * from before. Every one of them opens with a tap.
  */
 export function LineCautions({ lines, line }: { readonly lines: readonly Line[]; readonly line: Line }) {
