@@ -42,6 +42,7 @@ export const LINT_RULES = [
   "runs-on-unstarted",
   "one-look-not-one",
   "not-done-together",
+  "afterwards-misplaced",
   "own-caution-not-first",
   "lift-unsaid",
   "lift-too-heavy",
