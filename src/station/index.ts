@@ -27,6 +27,7 @@ export * from "./acts/kit-acts.ts";
 export { flushKit, settleLent, takeBack } from "./return/return-acts.ts";
 export * from "./acts/turnaround-acts.ts";
 export * from "./acts/finding-acts.ts";
+export { isItemItself } from "./acts/replaced-item.ts";
 export * from "./acts/station-acts.ts";
 export * from "./acts/casualty-acts.ts";
 export * from "./hand-over/method.ts";
