@@ -69,6 +69,8 @@ export interface LintFault {
   readonly remedy: string;
   /** Where in the file, when the text was given. */
   readonly at?: FilePosition;
+  /** Where it does not load: what is written there, and what may be. */
+  readonly given?: { readonly got: string; readonly allowed: string };
   /** True where it is only a note: the pattern is sound with it. */
   readonly isNote?: boolean;
 }

@@ -34,11 +34,11 @@ function stepHits(step: Step): readonly LintHit[] {
 function afterwardsHits(of: NonNullable<LintHit["of"]>, { text, checks, afterwards }: Step): readonly LintHit[] {
   const early = {
     what: "It tells before the answers what is done after them, when its words are no longer seen.",
-    remedy: "Move that sentence to afterwards: it stands at the last answer.",
+    remedy: "Move that sentence to `afterwards`: it stands at the last answer.",
   };
   const unasked = {
     what: "It says what is done after its answers, and asks nothing.",
-    remedy: "Say it in text, or let the step ask a check.",
+    remedy: "Say it in `text`, or let the step ask a check.",
   };
   return [
     ...(AFTER_ANSWERS.test(text) ? [hit("afterwards-misplaced", of, early)] : []),
