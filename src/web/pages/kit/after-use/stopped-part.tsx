@@ -11,7 +11,8 @@ interface StoppedPartProps {
   /** [ms] */
   readonly now: number;
   readonly stopped: Stopped | undefined;
-  readonly onStopped: (stopped: Stopped) => void;
+  /** Undefined while a time is being typed. */
+  readonly onStopped: (stopped: Stopped | undefined) => void;
 }
 
 /** When it last pumped: the time to its first flush is counted from then. */
