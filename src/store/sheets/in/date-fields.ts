@@ -49,3 +49,10 @@ function addField(fields: Map<string, DateField>, { name, of, pattern, id }: Dat
   const also = [...(of === "made" ? [] : [name]), ...DATE_ALSO[of].map((word) => `${name} ${word}`)];
   fields.set(label, { key: `date ${label}`, label, also, of, itemIn });
 }
+
+/** A date in a row, under its column. */
+export interface DateInRow {
+  /** Of its column. */
+  readonly key: string;
+  readonly read: DateRead;
+}

@@ -2,9 +2,8 @@ import { plainName } from "#base";
 import { patternKey, type Pattern } from "#kit";
 import type { KitState } from "#readiness";
 import type { ActContext, Draft } from "#station";
-import { dateFields } from "./date-fields.ts";
+import { dateFields, type DateInRow } from "./date-fields.ts";
 import { dateTold } from "./date-told.ts";
-import type { DateInRow } from "./kits-in.ts";
 import type { RowIn } from "./row-in.ts";
 
 /** What a row says of a kit that is on charge already. */

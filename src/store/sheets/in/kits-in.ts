@@ -1,8 +1,7 @@
 import { plainName } from "#base";
 import { newestOfEach, patternKey, type Pattern } from "#kit";
-import type { DateRead } from "#readiness";
 import { enrolKit, type ActContext, type Draft } from "#station";
-import { dateFields } from "./date-fields.ts";
+import { dateFields, type DateInRow } from "./date-fields.ts";
 import type { SheetField } from "./fields.ts";
 import { sameKit } from "./kit-here.ts";
 import type { RowIn } from "./row-in.ts";
@@ -77,10 +76,4 @@ function readDates(row: RowIn, pattern: Pattern, doing: ActContext): readonly Da
     );
     return [];
   });
-}
-
-export interface DateInRow {
-  /** Of its column. */
-  readonly key: string;
-  readonly read: DateRead;
 }
