@@ -95,7 +95,7 @@ function needEachOnce(rows: readonly RowIn[]): void {
     const said = JSON.stringify([kit, day, doneBy, result].map(plainName));
     const before = first.get(said);
     if (before === undefined) first.set(said, row.number);
-    else row.fault("ST-231", "day", day, "each turnaround once", `It repeats row ${before}: take one of the two out.`);
+    else row.fault("ST-225", "day", day, "each turnaround once", `It repeats row ${before}: take one of the two out.`);
   }
 }
 

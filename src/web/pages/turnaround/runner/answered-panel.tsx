@@ -9,7 +9,7 @@ import { PhotoStrip } from "#web/parts/photo-strip.tsx";
 import type { OpenKit } from "#web/kit-view/at-hand.ts";
 import { sayWho } from "#web/kit-view/at-hand.ts";
 import type { Answered } from "#web/act/lines.ts";
-import { Afterwards } from "./afterwards-note.tsx";
+import { Afterwards } from "../afterwards/afterwards-note.tsx";
 import type { Answering } from "../answer/use-answering.ts";
 import { useFocusIfLost } from "./use-focus-if-lost.ts";
 import { useSaving } from "#web/act/use-saving.ts";

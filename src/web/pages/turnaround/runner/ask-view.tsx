@@ -7,7 +7,7 @@ import { PhotoStrip } from "#web/parts/photo-strip.tsx";
 import { useNow } from "#web/timing/index.ts";
 import { usePreferences } from "#web/theme/index.ts";
 import { AnswerBar } from "#web/act/answer-bar.tsx";
-import { Afterwards } from "./afterwards-note.tsx";
+import { Afterwards } from "../afterwards/afterwards-note.tsx";
 import { AnsweredPanel } from "./answered-panel.tsx";
 import { nameOf, type OpenKit } from "#web/kit-view/at-hand.ts";
 import { FindingSheet } from "../answer/finding-sheet.tsx";

@@ -10,7 +10,7 @@ import type { Ask, Line } from "#web/act/lines.ts";
 import { fittedPlainly, renewedWith, sayNew } from "../answer/renewals.ts";
 import { useNow } from "#web/timing/index.ts";
 import { stopClock } from "../answer/use-answering.ts";
-import { Afterwards } from "./afterwards-note.tsx";
+import { Afterwards } from "../afterwards/afterwards-note.tsx";
 import { AnswerAll } from "./answer-all.tsx";
 import { plainTap } from "./look-group.ts";
 import { whyNotAnswered } from "./step-gate.ts";
