@@ -181,6 +181,8 @@ export interface Step {
   readonly why?: string;
   /** Ids of the checks answered at this step, asked one by one. */
   readonly checks: readonly string[];
+  /** What is done once all of them are answered; shown at the last. */
+  readonly afterwards?: string;
   /** Groups of this step's checks that one look shows together; each group may be answered with one tap. */
   readonly oneLook?: readonly (readonly string[])[];
   /** This line and the next are read together, done in order, and confirmed with one tap; an answer for each. */

@@ -375,6 +375,8 @@ export interface RecordLine {
   readonly step: string;
   readonly check?: string;
   readonly text: string;
+  /** What the pattern says is done once the step is answered, at its last check. */
+  readonly afterwards?: string;
   readonly answer?: Answer;
   readonly value?: Value;
   readonly why?: string;

@@ -92,7 +92,7 @@ describe("something found wrong", () => {
 
   test("asks, once a new part is fitted, for each check that finds it, and stays open while one is missing", async () => {
     await refusal().getByRole("link", { name: "Go to the finding" }).click();
-    await page.getByText("With a part: which, and how many.").click();
+    await page.getByText("With a part: which, and how many. The item then counts as renewed today.").click();
     await page.getByLabel("With which part").fill("Supply cable, 15 m");
     await page.getByRole("textbox", { name: "How many" }).fill("1");
     await page.getByRole("button", { name: "Replaced today: now prove it" }).click();
@@ -139,7 +139,7 @@ describe("a reading put right at its line", () => {
     await page.getByRole("dialog").waitFor({ state: "detached" });
     await page.goto(`${station.url}/kit/br-02/turnaround?line=${step.line}&ask=plug/plug-gap`);
     await page.getByRole("button", { name: "Mend it now: say what was done" }).click();
-    await page.getByText("The same thing, put right.").click();
+    await page.getByText("The same thing, put right without a new part.").click();
     await page.getByLabel("How was it mended?").fill("Bent the side wire in");
     await page.getByRole("button", { name: "Mended: now prove it" }).click();
     await page.getByRole("button", { name: "Prove it now: look again" }).click();

@@ -30,7 +30,7 @@ function unanswered({ met }: AfterUse): readonly LintHit[] {
     rule: "met-unanswered",
     where: "afterUse",
     what: `Nothing says what to do with a kit that met ${what}.`,
-    remedy: "Add it to met, with the time to the first flush, first aid and the flush.",
+    remedy: "Add it to `met`, with the time to the first flush, first aid and the flush.",
   }));
 }
 
@@ -41,7 +41,7 @@ function metHits(pattern: Pattern, { what, cautions, firstAid, flushedBy }: Afte
     rule: "hazard-without-caution",
     where: `afterUse ${what}`,
     what: `Its first aid does not warn of ${String(caution)}.`,
-    remedy: "Name that caution in its cautions.",
+    remedy: "Name that caution in its `cautions`.",
   };
   const words = firstAid.flatMap(badWords).map((bad): LintHit => ({ ...bad, where: `afterUse ${what}` }));
   return [...(isWarned ? [] : [warned]), ...words, ...flushedBy.flatMap((id) => flushHits(pattern, what, id))];
@@ -75,7 +75,7 @@ function straySteps({ id, after }: Step, answered: readonly Met[]): readonly Lin
     .filter((what) => !answered.includes(what))
     .map((what) => {
       const told = {
-        what: `It is for a kit that met ${what}, of which afterUse says nothing.`,
+        what: `It is for a kit that met ${what}, of which \`afterUse\` says nothing.`,
         remedy: "Say it there.",
       };
       return hit("step-after-unknown", { what: "step", id }, told);

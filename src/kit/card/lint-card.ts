@@ -24,7 +24,7 @@ export function cardLint(pattern: Pattern, beside?: Beside): readonly LintHit[] 
 }
 
 function noCard(): LintHit {
-  const remedy = "Add the part stranger: its pictures, how to stop, and what to do when no water comes.";
+  const remedy = "Add the part `stranger`: its pictures, how to stop, and what to do when no water comes.";
   return { rule: "card-missing", where: "stranger", what: "There is no card for a stranger.", remedy };
 }
 
@@ -59,7 +59,7 @@ function stepHits(pattern: Pattern, step: CardStep, beside: Beside | undefined):
 function drawingHits(step: CardStep, beside: Beside | undefined): readonly LintHit[] {
   const bare = step.file === undefined ? "no drawing is named" : undefined;
   const wrong = beside === undefined ? bare : drawingFault(step, beside);
-  const remedy = "Draw it, name it under drawing, and put the SVG beside the pattern.";
+  const remedy = "Draw it, name it under `drawing`, and put the SVG beside the pattern.";
   return wrong === undefined ? [] : [of("card-undrawn", step, `It has no drawing: ${wrong}.`, remedy)];
 }
 

@@ -2,16 +2,43 @@ import { describe, expect, it } from "vitest";
 import { changedText, SOUND_TEXT } from "../test-sound-pattern.ts";
 import { openDraft } from "./edit-pattern.ts";
 import { emptyPattern } from "./empty-pattern.ts";
+import { filledPattern } from "#test/patterns/filled-pattern.ts";
 import { fieldAt, namedIn, patternForm } from "./form-fields.ts";
 import { lintDraft } from "./lint-draft.ts";
 import { changedKind, copyOf, newEntry } from "./new-entry.ts";
 import { usesOf } from "./uses.ts";
 
 describe("a draft of a pattern", () => {
-  it("FORM-2 begun from nothing has notes only", () => {
-    const faults = lintDraft(openDraft(emptyPattern("bilge-kit")), () => undefined);
+  it("FORM-2 begun from nothing tells no figure that nobody told, and has notes only once each was", () => {
+    const begun = lintDraft(openDraft(emptyPattern("bilge-kit")), () => undefined);
+    expect(begun.every(({ rule, given }) => rule === "loads" && given?.got === '""')).toBe(true);
+    expect(begun.map(({ path }) => path.at(-1))).toEqual(
+      expect.arrayContaining(["mass", "lifters", "turnaround", "minutes"]),
+    );
+    const faults = lintDraft(openDraft(filledPattern("bilge-kit")), () => undefined);
     expect(faults.filter(({ weight }) => weight !== "note")).toEqual([]);
     expect(faults.map(({ rule }) => rule)).toContain("card-missing");
+  });
+
+  it("FORM-2 leads to the field that a rule is about", () => {
+    const early = lintDraft(
+      openDraft(changedText([["stages", 0, "steps", 0, "text"], "Part it. When it is answered, couple it."])),
+    );
+    expect(early).toContainEqual(
+      expect.objectContaining({ rule: "afterwards-misplaced", path: ["stages", 0, "steps", 0, "text"] }),
+    );
+    const unsaid = lintDraft(openDraft(changedText([["items", 0, "modes", 0, "remedy"], undefined])));
+    expect(unsaid).toContainEqual(
+      expect.objectContaining({ rule: "remedy-unstated", path: ["items", 0, "modes", 0, "remedy"] }),
+    );
+  });
+
+  it("FORM-3 begins nothing with a figure or a word that nobody told", () => {
+    const { value } = openDraft(SOUND_TEXT);
+    const step = fieldAt(["stages", 0, "steps", 0]);
+    expect(step && newEntry(step, value, "step")).toMatchObject({ text: "", minutes: "" });
+    const machine = fieldAt(["container", "machines", 0]);
+    expect(machine && newEntry(machine, value, "machine")).toMatchObject({ safeWorkingLoad: "" });
   });
 
   it("FORM-2 says of each fault how much it weighs and which field it is about", () => {
@@ -58,7 +85,7 @@ describe("a draft of a pattern", () => {
     const { value } = openDraft(SOUND_TEXT);
     expect(copyOf(value, ["items", 0, "modes", 0])).toMatchObject({ id: "pump-dead-2", name: "Pump dead" });
     const mode = fieldAt(["items", 0, "modes", 0]);
-    expect(mode && newEntry(mode, value, "mode")).toEqual({ id: "mode-2", name: "", effect: "grounds" });
+    expect(mode && newEntry(mode, value, "mode")).toEqual({ id: "mode-2", name: "", effect: "" });
   });
 
   it("keeps what two kinds of check share", () => {
@@ -69,7 +96,7 @@ describe("a draft of a pattern", () => {
       id: "pump-turns",
       kind: "count",
       ask: "Turn it.",
-      exactly: 1,
+      exactly: "",
     });
   });
 

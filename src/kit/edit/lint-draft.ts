@@ -4,6 +4,7 @@ import { valueAt } from "../file/file-faults.ts";
 import type { FilePath } from "../file/yaml-source.ts";
 import { lintPatternText } from "../lint/lint.ts";
 import type { LintFault, LintRule } from "../lint/lint-fault.ts";
+import { fieldOfRule } from "./field-of-rule.ts";
 import type { PatternDraft } from "./edit-pattern.ts";
 
 /** How much a fault weighs: with an error a pattern is not issued; a warning is to be read; a note may stay. */
@@ -60,7 +61,9 @@ function placeOf(value: unknown, { rule, where }: LintFault): FilePath {
   const [what = "", id = ""] = where.split(" ");
   const named = Object.entries(namesIn(value)).find(([sort]) => sort === what)?.[1];
   const path = named?.find((one) => one.id === id)?.path;
-  return path?.slice(0, -1) ?? there(value, readPath(what));
+  const block = path?.slice(0, -1);
+  const isStage = what === "stage";
+  return block && !isStage ? fieldOfRule(value, rule, block) : (block ?? there(value, readPath(what)));
 }
 
 /** "items[3].life" as a path. */

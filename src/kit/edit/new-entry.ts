@@ -5,7 +5,8 @@ import type { PlainValue } from "./pattern-edit.ts";
 import { freeId } from "./uses.ts";
 
 /**
- * A new entry for a list, with the fields that it must have, still to be written: the lint names each that is empty.
+ * A new entry for a list, with the fields that it must have, still to be written: the lint names each that is empty. No
+ * figure and no choice stands in it as if somebody had told it.
  *
  * @param value - the file's values, for an id that is free
  */
@@ -17,14 +18,13 @@ export function newEntry(field: FormField, value: unknown, name = "new"): PlainV
       return field.of[0] === undefined ? "" : newBlock(field.of[0], value, name);
     case "list":
       return field.least === 0 ? [] : [newEntry(field.of, value, name)];
-    case "number":
-      return Math.max(field.least, Math.min(field.most, 1));
     case "yes-no":
       return true;
     case "word":
-      return field.words[0] ?? "";
+      return field.words.length === 1 ? (field.words[0] ?? "") : "";
+    case "number":
     case "quantity":
-      return field.examples[0] ?? "";
+      return "";
     case "by-word":
       return {};
     case "text":

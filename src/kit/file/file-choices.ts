@@ -37,7 +37,7 @@ function placeFaults(item: ItemFile, { file, source, path }: Within): readonly F
     ];
   }
   const placed = [item, ...chain].some((one) => one.place !== undefined);
-  const allowed = "place, or partOf an item that has one";
+  const allowed = "`place`, or `partOf` an item that has one";
   return placed ? [] : [choice(source, path, "neither", allowed, "Say where it lives.")];
 }
 

@@ -38,8 +38,8 @@ function codeOf(issue: z.core.$ZodIssue["code"]): string {
 
 function remedyFor(code: string, path: FilePath): string {
   const last = printPath(path.slice(-1)) || "the pattern";
-  if (code === "KI-103") return `Add ${last}.`;
-  return code === "KI-109" ? "Bring it within the limits." : `Write ${last} as allowed.`;
+  if (code === "KI-103") return `Add \`${last}\`.`;
+  return code === "KI-109" ? "Bring it within the limits." : `Write \`${last}\` as allowed.`;
 }
 
 function ownOf(params: unknown): OwnIssue | undefined {

@@ -51,7 +51,7 @@ function doubledFault(source: YamlSource, found: { what: Naming; one: Named; fir
     field: fieldName(source, found.one.path),
     got: printGiven(found.one.id),
     allowed: `each ${found.what} id once`,
-    remedy: `Line ${line} has it already: give this one another id.`,
+    remedy: `It stands in line ${line} of the file already: give this one another id.`,
   };
 }
 

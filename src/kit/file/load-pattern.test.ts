@@ -64,7 +64,7 @@ describe("each kind of fault", () => {
     ["an unknown alias", "id: *nowhere\n", { code: "KI-101" }],
     ["a file too long", `# ${"x".repeat(600_000)}`, { code: "KI-100", field: FILE }],
     ["an unknown field", changedText([["items", 0, "colour"], "red"]), { code: "KI-102", got: '"colour"' }],
-    ["a missing field", changedText([["name"], undefined]), { code: "KI-103", got: "nothing", remedy: "Add name." }],
+    ["a missing field", changedText([["name"], undefined]), { code: "KI-103", got: "nothing", remedy: "Add `name`." }],
     ["a word not allowed", changedText([["items", 0, "lapse"], "stops"]), { code: "KI-104", got: '"stops"' }],
     ["a kind of check not known", changedText([["items", 0, "checks", 0, "kind"], "guess"]), { code: "KI-104" }],
     ["a number without unit", changedText([["container", "mass"], 20]), { code: "KI-104", got: "20" }],
@@ -132,7 +132,7 @@ describe("the faults of a file", () => {
   it("tell where the first of two like ids stands", () => {
     const line = SOUND_TEXT.split("\n").findIndex((text) => text.includes("- id: pump")) + 1;
     const [fault] = faultsOf(SOUND_TEXT.replace("- id: cells", "- id: pump"));
-    expect(fault?.remedy).toContain(`Line ${line} `);
+    expect(fault?.remedy).toContain(`line ${line} `);
   });
 
   it("know text torn apart by a comma inside braces", () => {

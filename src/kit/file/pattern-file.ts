@@ -194,6 +194,7 @@ const stepBlock = block(
     text: readingText(400, "The instruction: short, one action, with what right looks like."),
     why: readingText(300, "Why it matters.").exactOptional(),
     checks: ids("Ids of the checks answered here, in order."),
+    afterwards: readingText(300, "What is done once all checks here are answered; shown at the last.").exactOptional(),
     oneLook: listOf(
       listOf(idText("Id of a check."), 2, "Checks that one look shows together."),
       1,

@@ -14,7 +14,7 @@ export function coverageLint(pattern: Pattern): readonly LintHit[] {
 function modeHits(pattern: Pattern, mode: Mode): readonly LintHit[] {
   const of = { what: "mode", id: mode.id } as const;
   const asked = checksFinding(pattern, mode.id).some((check) => stepOfCheck(pattern, check.id));
-  const remedy = "Name it in the finds of a check that a step asks.";
+  const remedy = "Name it in the `finds` of a check that a step asks.";
   return [
     ...(asked ? [] : [hit("mode-unfound", of, { what: `No check can find "${mode.name}".`, remedy })]),
     ...modeWords(mode).map((told) => hit(told.rule, of, told)),
@@ -22,8 +22,8 @@ function modeHits(pattern: Pattern, mode: Mode): readonly LintHit[] {
 }
 
 function modeWords(mode: Mode) {
-  const limit = { what: "It limits the kit, and no limit is stated.", remedy: "Add limit." };
-  const remedy = { what: "It grounds the kit, and nothing says what to do first.", remedy: "Add remedy." };
+  const limit = { what: "It limits the kit, and no limit is stated.", remedy: "Add `limit`." };
+  const remedy = { what: "It grounds the kit, and nothing says what to do first.", remedy: "Add `remedy`." };
   return [
     ...(mode.effect === "limits" && mode.limit === undefined ? [{ rule: "limit-unstated", ...limit } as const] : []),
     ...(mode.effect === "grounds" && mode.remedy === undefined
@@ -37,9 +37,9 @@ function checkHits(pattern: Pattern, check: Check): readonly LintHit[] {
   const known = check.finds.filter((id) => pattern.modes.some((mode) => mode.id === id));
   const effect = {
     what: "What it finds has no effect: it names no mode.",
-    remedy: "Name a mode in finds, or drop it.",
+    remedy: "Name a mode in `finds`, or drop it.",
   };
-  const asked = { what: "No step asks it.", remedy: "Name it in the checks of a step." };
+  const asked = { what: "No step asks it.", remedy: "Name it in the `checks` of a step." };
   return [
     ...(known.length > 0 && known.length === check.finds.length ? [] : [hit("check-without-effect", of, effect)]),
     ...(stepOfCheck(pattern, check.id) ? [] : [hit("check-never-asked", of, asked)]),
@@ -65,7 +65,7 @@ function itemRules(pattern: Pattern, item: Item) {
       rule: "item-not-restowed",
       broken: !isRestowed(pattern, item),
       what: "No step puts it back.",
-      remedy: "Name it in stows or renews of a restow or seal step, or say what it is partOf.",
+      remedy: "Name it in `stows` or `renews` of a restow or seal step, or say in `partOf` what it is fixed to.",
     },
     {
       rule: "printed-date-never-read",
@@ -77,7 +77,7 @@ function itemRules(pattern: Pattern, item: Item) {
       rule: "date-never-in-hand",
       broken: item.life.kind === "fitted" && !isRenewedEachTime(pattern, item) && !stepForDate(pattern, item),
       what: "Its life goes by a date, and at no step is it in the hand to read one.",
-      remedy: "Give it a check and ask it at a step, or name it in stows or renews.",
+      remedy: "Give it a check and ask it at a step, or name it in `stows` or `renews`.",
     },
     {
       rule: "unread-unsaid",
@@ -87,25 +87,25 @@ function itemRules(pattern: Pattern, item: Item) {
         item.unread === undefined &&
         !isRenewedEachTime(pattern, item),
       what: "It grounds the kit, and nothing says what a date that cannot be read does.",
-      remedy: "Add unread: grounds, or limits with its unreadLimit, or notes.",
+      remedy: "Add `unread`: grounds, or limits with its `unreadLimit`, or notes.",
     },
     {
       rule: "limit-unstated",
       broken: item.unread === "limits" && item.unreadLimit === undefined,
       what: "A date that cannot be read limits the kit, and no limit is stated.",
-      remedy: "Add unreadLimit.",
+      remedy: "Add `unreadLimit`.",
     },
     {
       rule: "single-use-not-renewed",
       broken: item.life.kind === "single-use" && !isHandled(pattern, item.id, ["renews"], ["restow", "seal"]),
       what: "It is used up by opening the kit and not renewed when restowing.",
-      remedy: "Name it in renews of a restow or seal step.",
+      remedy: "Name it in `renews` of a restow or seal step.",
     },
     {
       rule: "limit-unstated",
       broken: item.life.kind !== "none" && item.lapse === "limits" && item.lapseLimit === undefined,
       what: "The end of its life limits the kit, and no limit is stated.",
-      remedy: "Add lapseLimit.",
+      remedy: "Add `lapseLimit`.",
     },
   ] as const;
 }

@@ -42,6 +42,7 @@ export const LINT_RULES = [
   "runs-on-unstarted",
   "one-look-not-one",
   "not-done-together",
+  "afterwards-misplaced",
   "own-caution-not-first",
   "lift-unsaid",
   "lift-too-heavy",
@@ -68,6 +69,8 @@ export interface LintFault {
   readonly remedy: string;
   /** Where in the file, when the text was given. */
   readonly at?: FilePosition;
+  /** Where it does not load: what is written there, and what may be. */
+  readonly given?: { readonly got: string; readonly allowed: string };
   /** True where it is only a note: the pattern is sound with it. */
   readonly isNote?: boolean;
 }

@@ -38,7 +38,7 @@ function hazardHits(step: Step): readonly LintHit[] {
   const of = { what: "step", id: step.id } as const;
   if (has) {
     const what = "A machine lifts here, and nothing says which.";
-    return [hit("lift-unsaid", of, { what, remedy: "Add lift with the id of the machine." })];
+    return [hit("lift-unsaid", of, { what, remedy: "Add `lift` with the id of the machine." })];
   }
   const what = "A machine lifts here, and nothing warns of standing under the load.";
   return [hit("lift-unsaid", of, { what, remedy: "Add hazard lifts-by-machine and its cautions." })];
@@ -51,7 +51,7 @@ function stepHits({ machines = [], mass: whole }: Container, { id, lift, needs }
   const machine = machines.find((one) => one.id === lift.by);
   const few = {
     what: `${needs.people} at a lift: nobody holds the tag line.`,
-    remedy: `Name at least ${FEWEST_AT_A_LIFT} people.`,
+    remedy: `Name at least ${FEWEST_AT_A_LIFT} \`people\`.`,
   };
   return [
     ...(machine && !bears(machine, mass) ? [hit("lift-too-heavy", of, tooHeavy(machine.safeWorkingLoad, mass))] : []),

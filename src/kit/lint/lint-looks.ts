@@ -19,7 +19,7 @@ function doneHits(steps: readonly Step[]): readonly LintHit[] {
     const isLinked = step.withNext === true || steps[at - 1]?.withNext === true;
     const because = isLinked ? (notPlain(step) ?? tooFar(steps, at)) : undefined;
     if (because === undefined) return [];
-    const remedy = "Take withNext away, so that the line is answered by itself.";
+    const remedy = "Take `withNext` away, so that the line is answered by itself.";
     return [hit("not-done-together", { what: "step", id: step.id }, { what: because, remedy })];
   });
 }

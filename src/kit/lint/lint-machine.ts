@@ -146,10 +146,10 @@ function checkHits(check: Check, { engine }: Pattern): readonly LintHit[] {
   ];
 }
 
-const NO_TIME = { what: "It is timed and says no time.", remedy: "Add atLeast or atMost." };
-const NO_TANK = { what: "It tells what is left of a tank, and there is none.", remedy: "Give engine its tank." };
-const NO_VOLUME = { what: "It tells of a trend and is no volume.", remedy: "Measure a volume, or leave trend out." };
-const NO_LIMIT = { what: "It has no limit: no value could be wrong.", remedy: "Add atLeast or atMost." };
+const NO_TIME = { what: "It is timed and says no time.", remedy: "Add `atLeast` or `atMost`." };
+const NO_TANK = { what: "It tells what is left of a tank, and there is none.", remedy: "Give `engine` its `tank`." };
+const NO_VOLUME = { what: "It tells of a trend and is no volume.", remedy: "Measure a volume, or leave `trend` out." };
+const NO_LIMIT = { what: "It has no limit: no value could be wrong.", remedy: "Add `atLeast` or `atMost`." };
 
 function isUnit({ dimension, unit }: { readonly dimension: string; readonly unit: string }): boolean {
   return dimensions().some((one: Dimension) => one === dimension && isQuantity(`1 ${unit}`, one));

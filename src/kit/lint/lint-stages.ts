@@ -41,8 +41,8 @@ const NAMES_A_TIME =
 
 function timeHits(step: Step): readonly LintHit[] {
   const of = { what: "step", id: step.id } as const;
-  const untimed = { what: "It names a time and has no timer.", remedy: "Add a timer: wait, run or prime." };
-  const short = { what: "It takes fewer minutes than its own timer.", remedy: "Raise minutes." };
+  const untimed = { what: "It names a time and has no timer.", remedy: "Add a `timer`: wait, run or prime." };
+  const short = { what: "It takes fewer minutes than its own timer.", remedy: "Raise `minutes`." };
   const isStoodBy = step.timer && "atLeast" in step.timer && !isLeftAlone(step);
   const least = isStoodBy ? step.timer.atLeast : 0;
   return [
@@ -54,6 +54,6 @@ function timeHits(step: Step): readonly LintHit[] {
 function delivery(pattern: Pattern): readonly LintHit[] {
   if (!pattern.hydraulics || allSteps(pattern).some((step) => step.measuresDelivery)) return [];
   const what = "The pump's curve is given and no step measures delivery.";
-  const remedy = "Set measuresDelivery on a step of the run.";
+  const remedy = "Set `measuresDelivery` on a step of the run.";
   return [{ rule: "delivery-never-measured", where: "stage run", what, remedy, of: { what: "stage", id: "run" } }];
 }

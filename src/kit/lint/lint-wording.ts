@@ -9,6 +9,7 @@ const LONGEST_ASK = 130;
 const LONGEST_EXPECT = 170;
 // Common practice: say what is seen; "set" and "checked" hide that nobody looked.
 const VAGUE = /^(check|inspect|ensure|verify|make sure)\b/i;
+const AFTER_ANSWERS = /\b(when|once|after)\b[^.]*\banswered\b/i;
 const PROMISE = /\b(un)?safe(ly|ty)?\b/i;
 
 /** Faults of the words a person reads. */
@@ -22,7 +23,26 @@ function stepHits(step: Step): readonly LintHit[] {
     ...lengthHits(of, step.text, LONGEST_STEP),
     ...lengthHits(of, step.why ?? "", LONGEST_STEP),
     ...wordHits(of, step.text),
+    ...lengthHits(of, step.afterwards ?? "", LONGEST_STEP),
     ...wordHits(of, step.why ?? ""),
+    ...wordHits(of, step.afterwards ?? ""),
+    ...afterwardsHits(of, step),
+  ];
+}
+
+/** What is done after the answers is read after them: once the last is given, the words before it are gone. */
+function afterwardsHits(of: NonNullable<LintHit["of"]>, { text, checks, afterwards }: Step): readonly LintHit[] {
+  const early = {
+    what: "It tells before the answers what is done after them, when its words are no longer seen.",
+    remedy: "Move that sentence to `afterwards`: it stands at the last answer.",
+  };
+  const unasked = {
+    what: "It says what is done after its answers, and asks nothing.",
+    remedy: "Say it in `text`, or let the step ask a check.",
+  };
+  return [
+    ...(AFTER_ANSWERS.test(text) ? [hit("afterwards-misplaced", of, early)] : []),
+    ...(afterwards !== undefined && checks.length === 0 ? [hit("afterwards-misplaced", of, unasked)] : []),
   ];
 }
 

@@ -19,7 +19,7 @@ export function workLint(pattern: Pattern): readonly LintHit[] {
 function unsaid(pattern: Pattern, mode: Mode): readonly LintHit[] {
   if (mode.effect !== "grounds" || !isForbiddingUnsaid(pattern, mode)) return [];
   const what = "It grounds the kit, and nothing says which work must wait until it is put right.";
-  const remedy = `Add forbids: some of ${WORKS.join(", ")}; or [] where any of it may go on.`;
+  const remedy = `Add \`forbids\`: some of ${WORKS.join(", ")}; or [] where any of it may go on.`;
   return [hit("forbids-unsaid", { what: "mode", id: mode.id }, { what, remedy })];
 }
 
@@ -31,7 +31,7 @@ function neverDone(mode: Mode, done: ReadonlySet<string>): readonly LintHit[] {
       { what: "mode", id: mode.id },
       {
         what: `It forbids ${work}, and no step does that.`,
-        remedy: `Name ${work} in the does of the step that does it, or take it out of forbids.`,
+        remedy: `Name ${work} in the \`does\` of the step that does it, or take it out of \`forbids\`.`,
       },
     ),
   );
@@ -43,7 +43,7 @@ function runsOn(pattern: Pattern, mode: Mode): readonly LintHit[] {
   if (mode.effect !== "grounds" || !start?.finds.includes(mode.id)) return [];
   if (forbiddenBy(pattern, mode).includes("start")) return [];
   const what = `It is found where the kit does not start (${start.id}), and lets lines go on that need it running.`;
-  return [hit("runs-on-unstarted", { what: "mode", id: mode.id }, { what, remedy: "Add start to its forbids." })];
+  return [hit("runs-on-unstarted", { what: "mode", id: mode.id }, { what, remedy: "Add start to its `forbids`." })];
 }
 
 /** A leak that forbids fuel and starting is mended only when it ran: a look at a cold machine proves nothing. */
@@ -54,6 +54,6 @@ function provedCold(pattern: Pattern, mode: Mode): readonly LintHit[] {
   const runs = allSteps(pattern).filter((step) => workOf(step).includes("start"));
   if (runs.length === 0 || runs.some((step) => step.checks.some((check) => proof.has(check)))) return [];
   const what = "It forbids fuel and starting, and nothing proves it gone while the machine runs.";
-  const remedy = "Name a check of the run in provedBy.";
+  const remedy = "Name a check of the run in `provedBy`.";
   return [hit("leak-proved-cold", { what: "mode", id: mode.id }, { what, remedy })];
 }

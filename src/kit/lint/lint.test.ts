@@ -16,6 +16,7 @@ const VENT: Path = ["stages", 0, "steps", 1];
 const START: Path = ["stages", 4, "steps", 0];
 const RUN: Path = ["stages", 4, "steps", 1];
 const PRIME: Path = ["stages", 3, "steps", 0];
+const DRAIN: Path = ["stages", 5, "steps", 0];
 const STOW: Path = ["stages", 6, "steps", 0];
 const CARD: Path = ["stranger", "steps", 0];
 const AFTER: Path = ["afterUse", "met"];
@@ -188,6 +189,20 @@ const CASES: readonly (readonly [LintRule, string, string, ...Change[]])[] = [
   ["one-look-not-one", "a check of another step", "step look", [[...LOOK, "oneLook"], [["seal-count", "pump-turns"]]]],
   ["one-look-not-one", "something to be read", "step look", [[...LOOK, "oneLook"], [["seal-count", "seal-match"]]]],
   ["one-look-not-one", "twice", "step look", [[...LOOK, "oneLook"], [["seal-count", "seal-count"]]]],
+  ["afterwards-misplaced", "at a line that asks nothing", "step drain", [[...DRAIN, "afterwards"], "Stand it up."]],
+  [
+    "afterwards-misplaced",
+    "told before the answers",
+    "step look",
+    [[...LOOK, "text"], "Part the coupling. When both are answered, couple it."],
+  ],
+  [
+    "afterwards-misplaced",
+    "told before the one answer",
+    "step look",
+    [[...LOOK, "text"], "Open the cock. Shut it when this is answered."],
+  ],
+  ["too-long-to-read", "after the answers", "step look", [[...LOOK, "afterwards"], LONG]],
   ["not-done-together", "a line that asks", "step look", [[...LOOK, "withNext"], true]],
   ["not-done-together", "a timed line", "step start", [[...START, "withNext"], true]],
   ["not-done-together", "with a line of the next stage", "step stow", [[...STOW, "withNext"], true]],

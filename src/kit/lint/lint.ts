@@ -78,6 +78,7 @@ function loadFaults(error: InputError): readonly LintFault[] {
     where: fault.field,
     what: `${fault.code}: got ${fault.got}; allowed: ${fault.allowed}`,
     remedy: fault.remedy,
+    given: { got: fault.got, allowed: fault.allowed },
   }));
 }
 

@@ -17,6 +17,7 @@ export interface PatternDifference {
 /** What fields of a part are called. */
 const WORDS: Readonly<Record<string, string>> = {
   after: "when it is done",
+  afterwards: "what is done after its answers",
   against: "what it is held against",
   ask: "what is asked",
   atLeast: "limit",

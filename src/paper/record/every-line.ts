@@ -43,7 +43,8 @@ function lineBlock(record: TurnaroundRecord, line: RecordLine, { label, main }: 
   const { mark, answer } = line;
   const by = mark && mark.by !== main ? `, ${nameOf(record, mark.by)}` : "";
   const when = mark ? `  [${mark.at.slice(11, 16)}${by}]` : "";
-  return { text: `${label}  ${line.text} \u2013 ${said(record, line)}${when}`, bold: answer !== "seen" };
+  const then = line.afterwards === undefined ? "" : ` Then: ${line.afterwards}`;
+  return { text: `${label}  ${line.text} \u2013 ${said(record, line)}${when}${then}`, bold: answer !== "seen" };
 }
 
 function mainPerson(lines: readonly RecordLine[]): string | undefined {

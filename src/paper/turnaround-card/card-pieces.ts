@@ -26,9 +26,10 @@ export function cardPieces(
     const own = lines.filter(({ stage }) => stage === id);
     const fresh = [...new Set(own.flatMap(({ step }) => step.cautions))].filter((one) => !shown.has(one));
     for (const one of fresh) shown.add(one);
-    const rows = own.map((line, at) =>
-      textPiece(rowOf(line, own[at - 1], { picture: numberAt(line, own[at - 1]), units }), size),
-    );
+    const rows = own.flatMap((line, at) => {
+      const row = rowOf(line, own[at - 1], { picture: numberAt(line, own[at - 1]), units });
+      return [row, ...afterRow(line, units)].map((one) => textPiece(one, size));
+    });
     return [textPiece({ text: name, heading: true }, size), ...cautionPieces(fresh, size - 1), ...rows];
   });
 }
@@ -49,6 +50,12 @@ function rowOf(line: PatternLine, before: PatternLine | undefined, { picture, un
   const part = reading === "" ? " " : ` \u2013 `;
   const shown = picture === undefined ? "" : ` [${picture}]`;
   return { text: `${label}  ${text}${shown}${part}${written}`.trim(), bold: own };
+}
+
+/** What is done once the last check of a step is answered. */
+function afterRow({ step, check }: PatternLine, units: UnitSystem) {
+  if (step.afterwards === undefined || check?.id !== step.checks.at(-1)) return [];
+  return [{ text: `${step.line}  Then: ${sayProse(step.afterwards, units)}`, bold: true }];
 }
 
 /** Signal word and hazard of each caution that begins at this line: what goes on from the line before is not said again. */

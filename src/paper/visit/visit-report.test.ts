@@ -1,7 +1,7 @@
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { demoEntries } from "#demo";
-import { createStationFold, paretoOf, visitResult, type VisitResult } from "#station";
+import { createStationFold, leftOutOf, paretoOf, visitResult, type VisitResult } from "#station";
 import { readPatternFolders } from "#store/patterns";
 import { renderVisitReport, type VisitReport } from "../index.ts";
 
@@ -25,7 +25,7 @@ function reportOf(result: VisitResult, records: VisitReport["records"] = []): Pr
     visit,
     result,
     people: new Map(reading.people.map(({ id, name }) => [id, name])),
-    pareto: { items: paretoOf(reading, "item", span), modes: [] },
+    pareto: { items: paretoOf(reading, "item", span), modes: [], leftOut: leftOutOf(reading, span) },
     records,
     proofs: [],
     now: "2027-03-14T12:00:00Z",

@@ -12,6 +12,7 @@ import {
   reachOf,
   sayReach,
   sayVisitedLine,
+  type LeftOut,
   type ParetoRow,
   type VisitedKitResult,
   type VisitResult,
@@ -33,7 +34,12 @@ export interface VisitReport {
   /** By id. */
   readonly people: ReadonlyMap<string, string>;
   /** Findings of the year up to the end of the visit, in all the station. */
-  readonly pareto: { readonly items: readonly ParetoRow[]; readonly modes: readonly ParetoRow[] };
+  readonly pareto: {
+    readonly items: readonly ParetoRow[];
+    readonly modes: readonly ParetoRow[];
+    /** Those that count as nothing found. */
+    readonly leftOut: LeftOut;
+  };
   /** Of each kit drawn the record of the turnaround that it was compared with, appended whole. */
   readonly records: readonly TurnaroundRecord[];
   /** Lines behind the report with what shows that they are in the log, by place; empty where nothing signs. */
@@ -87,6 +93,10 @@ export async function renderVisitReport(report: VisitReport): Promise<Uint8Array
   for (const kit of report.result.kits) writeKit(sheet, report, kit);
   writePareto(sheet, "Findings of the year by item", report.pareto.items);
   writePareto(sheet, "Findings of the year by what was wrong", report.pareto.modes);
+  const { robbed, recalled, drill } = report.pareto.leftOut;
+  sheet.paragraph(
+    `Left out, for nobody found something wrong: ${robbed} taken out for another kit, ${recalled} by the recall of a lot, ${drill} planted in a drill.`,
+  );
   writeProof(sheet, report.proofs);
   for (const record of report.records) {
     sheet.pdf.addPage();

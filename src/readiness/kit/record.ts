@@ -25,7 +25,12 @@ function recordLine(
 ): RecordLine {
   const found = turnaround?.answers[answerKey(step.id, check?.id)];
   const line = { line: step.line, stage: stage.id, step: step.id, text: check?.ask ?? step.text };
-  const of = check === undefined ? line : { ...line, check: check.id };
+  const isLast = check !== undefined && check.id === step.checks.at(-1);
+  const of = {
+    ...line,
+    ...(check && { check: check.id }),
+    ...(isLast && step.afterwards !== undefined && { afterwards: step.afterwards }),
+  };
   if (!found) return of;
   const { answer, value, why, note, mark } = found;
   return {

@@ -76,6 +76,25 @@ describe("the record of a turnaround", () => {
   });
 });
 
+describe("the record of a line that says what is done after its answers", () => {
+  it("has it at the last check of the line, and nowhere else", () => {
+    const afterwards = "Close it.";
+    const stages = SAMPLE_PATTERN.stages.map((stage) => ({
+      ...stage,
+      steps: stage.steps.map((step) => (step.line === 3 ? { ...step, afterwards } : step)),
+    }));
+    const record = recordOf(undefined, { ...SAMPLE_PATTERN, stages });
+    const told = record.filter((line) => line.afterwards !== undefined);
+    expect(told).toMatchObject([{ line: 3, afterwards }]);
+    expect(told[0]?.check).toBe(
+      stages
+        .flatMap(({ steps }) => steps)
+        .find(({ line }) => line === 3)
+        ?.checks.at(-1),
+    );
+  });
+});
+
 describe("open findings", () => {
   it("are proved by the checks that find their mode, or by those at which or on whose item they were raised", () => {
     const hand = new Hand().enrol();

@@ -1,6 +1,6 @@
 export type { OpenOrder, OrderAsked, OrderLine } from "./order-list.ts";
 export { arrivalOf, openOrders, orderList } from "./order-list.ts";
-export { holdersOf, partsFor, recallNote, type LotHolders, type LotInKit } from "./lots.ts";
+export { holdersOf, isOfRecall, partsFor, recallNote, type LotHolders, type LotInKit } from "./lots.ts";
 export { onShelf, type OnShelf } from "./on-shelf.ts";
 export { blankPart, PartDraft } from "./part-draft.ts";
 export { applyToPart, isStockKind } from "./part-fold.ts";

@@ -77,6 +77,12 @@ export function recallWords({ name }: Pick<StockPart, "name">, lot: string): str
   return `${name}, lot ${lot} recalled`;
 }
 
+/** True for a finding that a recall of a part raised: nobody found anything wrong with the kit. */
+export function isOfRecall({ mode, note }: Finding, parts: readonly StockPart[]): boolean {
+  if (mode !== "other" || note === undefined) return false;
+  return parts.some((part) => part.recalls.some(({ lot }) => note.startsWith(recallWords(part, lot))));
+}
+
 /** A finding that a recall raises on a kit: in the recall's own words. */
 export function recallNote(part: Pick<StockPart, "name">, { lot, reason }: Pick<Recall, "lot" | "reason">): string {
   return `${recallWords(part, lot)}: ${reason}`;

@@ -1,7 +1,7 @@
 import { addDays, type UnitSystem } from "#base";
 import type { Entry } from "#log";
 import type { TurnaroundRecord } from "#paper";
-import { paretoOf, visitResult, type StationFold, type VisitResult } from "#station";
+import { leftOutOf, paretoOf, visitResult, type StationFold, type VisitResult } from "#station";
 import { proveLines } from "../heads/record-lines.ts";
 import { gatherTurnaround } from "./papers.ts";
 import type { WholeLog } from "../log/whole-log.ts";
@@ -29,7 +29,11 @@ export async function printVisit(
     visit,
     result,
     people: new Map(reading.people.map((person) => [person.id, person.name])),
-    pareto: { items: paretoOf(reading, "item", span), modes: paretoOf(reading, "mode", span) },
+    pareto: {
+      items: paretoOf(reading, "item", span),
+      modes: paretoOf(reading, "mode", span),
+      leftOut: leftOutOf(reading, span),
+    },
     records: await recordsOf(parts, fold, result, units),
     proofs: await proveLines(parts, [...fold.allEntriesOf(`visit:${id}`), ...keptBehind(fold, result)]),
     now: parts.ambient.now(),

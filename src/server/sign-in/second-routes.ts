@@ -40,7 +40,11 @@ async function writeConfirmed(
   const kit = reading.kits.find((one) => one.id === id);
   if (me === undefined || kit === undefined) throw notHere();
   const at = ambient.now();
-  const act = confirmSecond({ ...reading, me, today: at.slice(0, 10) }, kit, { turnaround, named, byPin: true });
+  const act = confirmSecond({ ...reading, me, today: at.slice(0, 10), now: at }, kit, {
+    turnaround,
+    named,
+    byPin: true,
+  });
   if (act.kind === "refused") throw new InputError(act.because);
   const entry: Entry = { id: ambient.newId(), at, by: person, device, after: kit.heads, ...act.draft };
   await store.append([entry], at);

@@ -18,6 +18,7 @@ import { needOnCharge } from "./needs.ts";
 import { needNotPlanter } from "../drills/drill-needs.ts";
 import { needDrawn } from "../stock/needs-of-stock.ts";
 import { isKeeper } from "../judging/permission.ts";
+import { withRenewed } from "./replaced-item.ts";
 import { patternOf } from "./turnaround-acts.ts";
 
 /** The longest a finding may be lived with before somebody looks again; common practice. */
@@ -36,7 +37,7 @@ export function raiseFinding(doing: ActContext, kit: KitState, body: Bodies["fin
   ]);
 }
 
-/** Records that a finding was mended, or a part replaced. It stays open until proved. */
+/** Records that a finding was mended, or a part replaced: the item itself is renewed by it. It stays open until proved. */
 export function makeRemedy(
   doing: ActContext,
   kit: KitState,
@@ -44,7 +45,8 @@ export function makeRemedy(
 ): Act<"remedy-made"> {
   const item = openOne(kit, body.finding)?.item;
   const drawn = body.how === "replaced" && item !== undefined ? needDrawn(doing, kit, item, body.drawn) : [];
-  return allow(doing, aboutKit(kit, "remedy-made", body), [needOpen(kit, body.finding), ...drawn]);
+  const said = body.how === "replaced" ? withRenewed(doing, kit, item, body) : body;
+  return allow(doing, aboutKit(kit, "remedy-made", said), [needOpen(kit, body.finding), ...drawn]);
 }
 
 /**

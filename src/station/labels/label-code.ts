@@ -35,6 +35,27 @@ export function findTyped<Kit extends { readonly name: string; readonly serial: 
   return found.length === 1 ? found[0] : undefined;
 }
 
+interface Shelved {
+  readonly id: string;
+  readonly name: string;
+  readonly shelves?: readonly { readonly id: string; readonly name: string }[];
+}
+
+/** A shelf by what is typed: its name, with that of its place before or behind it where two have one of that name. */
+export function findShelf(
+  places: readonly Shelved[],
+  typed: string,
+): { readonly place: string; readonly shelf: string } | undefined {
+  const wanted = plain(typed);
+  if (wanted === "") return undefined;
+  const all = places.flatMap(({ id, name, shelves = [] }) => shelves.map((shelf) => ({ id, name, shelf })));
+  const found = all.filter(({ name, shelf }) =>
+    [shelf.name, `${name}${shelf.name}`, `${shelf.name}${name}`].some((one) => plain(one) === wanted),
+  );
+  const [one] = found;
+  return one && found.length === 1 ? { place: one.id, shelf: one.shelf.id } : undefined;
+}
+
 function plain(text: string): string {
-  return text.toLowerCase().replace(/[\s-]+/g, "");
+  return text.toLowerCase().replace(/[\s,-]+/g, "");
 }

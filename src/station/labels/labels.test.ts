@@ -1,6 +1,6 @@
 import type { KitState } from "#readiness";
 import { describe, expect, it } from "vitest";
-import { findTyped, labelCode, LABEL_SHEETS, musterOrder, readLabel } from "./index.ts";
+import { findShelf, findTyped, labelCode, LABEL_SHEETS, musterOrder, readLabel } from "./index.ts";
 
 const named = (id: string, name: string, serial: string) => ({ id, name, serial }) as KitState;
 const KITS = [named("k1", "Pump 1", "BR-P01"), named("k2", "Pump 2", "BR-P02"), named("k10", "Pump 10", "BR-P10")];
@@ -26,6 +26,23 @@ describe("a kit by what is typed", () => {
     expect(findTyped(KITS, "PUMP 10")?.id).toBe("k10");
     expect(findTyped(KITS, "pump")).toBeUndefined();
     expect(findTyped([...KITS, named("k9", "Pump 1", "X")], "Pump 1")).toBeUndefined();
+  });
+});
+
+const shelf = (id: string, name: string) => ({ id, name, kits: [] });
+describe("a shelf by what is typed", () => {
+  const PLACES = [
+    { id: "north", name: "North shed", shelves: [shelf("a", "Left wall"), shelf("b", "Floor")] },
+    { id: "south", name: "South shed", shelves: [shelf("c", "Floor")] },
+    { id: "quay", name: "Quay", shelves: [] },
+  ];
+
+  it("is found by its name, with its place's where two places have one of that name", () => {
+    expect(findShelf(PLACES, "left-wall")).toEqual({ place: "north", shelf: "a" });
+    expect(findShelf(PLACES, "Floor")).toBeUndefined();
+    expect(findShelf(PLACES, "South shed, floor")).toEqual({ place: "south", shelf: "c" });
+    expect(findShelf(PLACES, "floor south shed")).toEqual({ place: "south", shelf: "c" });
+    expect(findShelf(PLACES, " ")).toBeUndefined();
   });
 });
 

@@ -141,6 +141,30 @@ describe("naming who sees a thing done", () => {
     expect(confirmedBy({ confirmed: [{ ...said!, named, by: "ben" }] }, said!)).toBeUndefined();
   });
 
+  it("RULE-31 is not confirmed while a clock of what it covers runs, and is once that is over", () => {
+    const stages = SMALL_PATTERN.stages.map((stage) => ({
+      ...stage,
+      steps: stage.steps.map((step) =>
+        step.id === "stow" ? { ...step, timer: { kind: "run", atLeast: 300 } as const } : step,
+      ),
+    }));
+    const patterns = new Map([["small@1", { ...SMALL_PATTERN, stages }]]);
+    tell("ann", "2026-01-20");
+    const { id: named } = desk.do(nameSecond(desk.as("ben"), desk.kit(), { ...HERE, second: "ann" }), "ben");
+    const { at } = desk.do(
+      startTimer({ ...desk.as("ben"), patterns }, desk.kit(), { turnaround: "t1", step: "stow" }),
+      "ben",
+    );
+    const confirmAt = (seconds: number) => {
+      const now = new Date(Date.parse(at) + 1000 * seconds).toISOString();
+      return confirmSecond({ ...desk.as("ann"), patterns, now }, desk.kit(), { turnaround: "t1", named });
+    };
+    const early = confirmAt(60);
+    expect(refusalsOf(early)).toEqual(["SN-234"]);
+    expect(early.kind === "refused" && early.because[0]!.got).toMatch(/line 2, 4\smin left/);
+    expect(refusalsOf(confirmAt(301))).toEqual([]);
+  });
+
   it("wants a qualification of the station and an open turnaround", () => {
     const wrong = { turnaround: "t9", qualification: "dancing", second: "ann" };
     expect(refusalsOf(nameSecond(desk.as("ben"), desk.kit(), wrong))).toEqual(["SN-122", "SN-228"]);

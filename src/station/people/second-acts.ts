@@ -3,6 +3,7 @@ import { practiceOf, toConfirm, type Bodies, type KitState, type Qualification }
 import { aboutKit, allow, unless, type Act, type ActContext } from "../acts/draft.ts";
 import { needNotAhead } from "../acts/needs.ts";
 import { because, noSuchPerson, noSuchQualification, notNamed, notOpen, secondIsDoer } from "../judging/faults.ts";
+import { clockNotOver } from "./clock-not-over.ts";
 import { practisingOf } from "./need-second.ts";
 
 /** Names who sees what this person does in a turnaround under a qualification. */
@@ -23,7 +24,7 @@ export function nameSecond(doing: ActContext, kit: KitState, body: Bodies["secon
   ]);
 }
 
-/** Says as the second person that one saw it: of what one was named for oneself, and once. */
+/** Says as the second person that one saw it: of what one was named for oneself, once, and not while its clock runs. */
 export function confirmSecond(
   doing: ActContext,
   kit: KitState,
@@ -32,7 +33,10 @@ export function confirmSecond(
   const isAsked = toConfirm(kit, doing.me.id).some(
     ({ turnaround, said }) => turnaround === body.turnaround && said.entry === body.named,
   );
-  return allow(doing, aboutKit(kit, "second-confirmed", body), [unless(isAsked, notNamed(body.named))]);
+  return allow(doing, aboutKit(kit, "second-confirmed", body), [
+    unless(isAsked, notNamed(body.named)),
+    isAsked ? clockNotOver(doing, kit, body) : undefined,
+  ]);
 }
 
 /** Goes on without a second person, with a note; where the station allows it, or nobody is left who may see it. */

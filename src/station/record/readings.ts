@@ -41,7 +41,9 @@ function lastFitted(record: RecordRead) {
   return all.flatMap((one, at) => {
     if (all.slice(at + 1).some(({ item }) => item === one.item)) return [];
     const before = all.slice(0, at).findLast(({ item }) => item === one.item);
-    return [{ ...one, words: isSealWithout(record, one.item) ? NO_SEAL : fittedWords(one) + replacedWords(before) }];
+    return [
+      { ...one, words: isSealWithout(record, one.item) ? NO_SEAL : fittedWords(record, one) + replacedWords(before) },
+    ];
   });
 }
 
@@ -50,9 +52,8 @@ function fittedBy({ kit }: RecordRead, entry: Entry): Fitted | undefined {
   if (entry.kind !== "remedy-made") return undefined;
   const remedy = entry.body as Bodies["remedy-made"];
   const item = kit.findings.find(({ id }) => id === remedy.finding)?.item;
-  if (remedy.how !== "replaced" || item === undefined) return undefined;
-  const fitted = remedy.fitted ?? { fitted: entry.at.slice(0, 10) };
-  return { ...fitted, item, quantity: remedy.quantity, entry };
+  if (remedy.how !== "replaced" || remedy.fitted === undefined || item === undefined) return undefined;
+  return { ...remedy.fitted, item, quantity: remedy.quantity, entry };
 }
 
 const NO_SEAL = "marked as new, but closed without a seal";
@@ -80,8 +81,10 @@ function writer(record: RecordRead, { by, at }: Entry): string {
   return `${nameOf(record, by)}, ${isSameDay ? at.slice(11, 16) : instantWords(at)}`;
 }
 
-function fittedWords({ quantity, fitted, printed, batch }: Fitted): string {
-  const date = printed === undefined ? "" : `, good until ${dateWords(printed)}`;
+function fittedWords({ pattern }: RecordRead, { item, quantity, fitted, printed, batch }: Fitted): string {
+  const isToRead = itemNamed(pattern, item)?.life.kind === "printed";
+  const unread = isToRead ? ", the date printed on it not read yet" : "";
+  const date = printed === undefined ? unread : `, good until ${dateWords(printed)}`;
   return `${quantity} new, ${formatDate(fitted)}${date}${batch === undefined ? "" : `, lot ${batch}`}`;
 }
 

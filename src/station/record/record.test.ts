@@ -63,6 +63,16 @@ function recalled(): Story {
   return story;
 }
 
+/** Cells found flat, and this put in for them; nothing was said of its date. */
+function replaced(part: string): Story {
+  const story = new Story();
+  const { desk } = story;
+  const flat = { finding: "f1", item: "cells", mode: "other", effect: "notes", note: "Flat", photos: [] } as const;
+  story.do(raiseFinding(desk.as("ann"), desk.kit(), { ...flat, turnaround: "t1" }));
+  story.do(makeRemedy(desk.as("ann"), desk.kit(), { finding: "f1", how: "replaced", part, quantity: 2 }));
+  return story;
+}
+
 describe("the record of a turnaround", () => {
   it("names every finding that was raised, mended or closed while the kit was open", () => {
     const { findings } = exceptionsOf(recalled().read());
@@ -81,6 +91,21 @@ describe("the record of a turnaround", () => {
   it("names the part that is in it now, and what it replaced", () => {
     const rows = renewalsOf(recalled().read()).rows.map(({ cells }) => cells[2]);
     expect(rows).toEqual(["2 new, 10 January 2026, good until May 2028, lot L88; in place of lot L77"]);
+  });
+
+  it("counts an item as renewed where a remedy put in its own part, and says that its date is still to be read", () => {
+    const story = replaced("  cells, size D");
+    expect(story.desk.kit().contents["cells"]).toMatchObject({ fitted: "2026-01-10", quantity: 2 });
+    expect(story.desk.kit().contents["cells"]!.printed).toBeUndefined();
+    const rows = renewalsOf(story.read()).rows.map(({ cells }) => cells[2]);
+    expect(rows).toEqual(["2 new, 10 January 2026, the date printed on it not read yet"]);
+  });
+
+  it("counts no item as renewed where only a part of it was", () => {
+    const story = replaced("Contact spring");
+    expect(story.desk.kit().contents["cells"]).toMatchObject({ fitted: "2026-01-01", printed: "2027-03" });
+    expect(renewalsOf(story.read()).rows).toEqual([]);
+    expect(exceptionsOf(story.read()).findings.rows[0]!.cells[2]).toBe("replaced: 2 x Contact spring");
   });
 
   it("says that it was part of a drill", () => {

@@ -46,10 +46,14 @@ describe("taking a kit back", () => {
     ["an item the pattern has not", { counted: [...AMISS.counted!, { item: "anchor", as: "there" }] }, ["SN-118"]],
     ["a mode of another item", { findings: [{ ...FOUND, mode: "no-such" }] }, ["SN-132"]],
     ["an effect milder than the pattern's", { findings: [{ ...FOUND, effect: "notes" }] }, ["SN-138"]],
-    ["a stop before it was handed over", { stopped: "2020-01-10T07:00:00Z" }, ["SN-183"]],
+    ["a stop long before it was handed over", { stopped: "2020-01-10T07:00:00Z" }, ["SN-183"]],
     ["a stop that lies ahead", { stopped: "2026-01-10T09:00:00Z" }, ["SN-183"]],
   ])("refuses %s", (_, change, codes) => {
     expect(refused(change)).toEqual(codes);
+  });
+
+  it("takes a stop before the hand-over was written down, which may be after the call", () => {
+    expect(refused({ stopped: "2026-01-09T22:00:00Z" })).toEqual([]);
   });
 
   it("RULE-13 is judged on arrival too: no device tells a missing part as milder than its pattern does", () => {

@@ -4,6 +4,7 @@ import { aboutKit, allow, unless, type Act, type ActContext } from "../acts/draf
 import { because, noSuchItem } from "../judging/faults.ts";
 import { judgeNames } from "../acts/finding-acts.ts";
 import { needOnCharge } from "../acts/needs.ts";
+import { pumpedFrom } from "./pumped-from.ts";
 import { patternOf } from "../acts/turnaround-acts.ts";
 
 /**
@@ -60,13 +61,13 @@ export function flushKit(doing: ActContext, kit: KitState, body: Bodies["flushed
   ]);
 }
 
-/** It pumped for them after it was handed over, and not after now. */
-function needStopped({ now }: ActContext, { custody }: KitState, stopped: string | undefined): Fault | undefined {
+/** It pumped for them about when it was handed over or later, and not after now. */
+function needStopped({ now }: ActContext, kit: KitState, stopped: string | undefined): Fault | undefined {
   if (stopped === undefined) return undefined;
-  const from = custody.kind === "away" ? Date.parse(custody.at) : -Infinity;
+  const from = pumpedFrom(kit);
   const to = now === undefined ? Infinity : Date.parse(now);
   if (from <= Date.parse(stopped) && Date.parse(stopped) <= to) return undefined;
-  const allowed = "a time from when it was handed over up to now";
+  const allowed = "a time since it was last closed, at most two days before its hand-over was written down, up to now";
   return because("SN-183", "body.stopped", stopped, allowed, "Say when it last pumped, or leave it out.");
 }
 

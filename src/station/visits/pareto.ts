@@ -1,5 +1,5 @@
 import { familyOf, itemNamed, modeNamed, newestOf, titleOfMode, type Pattern } from "#kit";
-import { isOfDrill, type Finding, type KitState, type Place } from "#readiness";
+import { isOfDrill, isOfRecall, type Finding, type KitState, type Place, type StockPart } from "#readiness";
 
 /** What findings are counted by. */
 export type ParetoBy = "item" | "mode" | "place" | "pattern";
@@ -20,13 +20,16 @@ export interface FindingsLog {
   readonly kits: readonly KitState[];
   readonly retired?: readonly KitState[];
   readonly places: readonly Place[];
+  /** With their recalls: what one raised was never found. */
+  readonly parts: readonly StockPart[];
   /** By "id@version". */
   readonly patterns: ReadonlyMap<string, Pattern>;
 }
 
 /**
  * Findings raised on days of a span, most often first, with their running share. Those of a drill that are not real are
- * left out. A place is where the kit is now.
+ * left out, as is what nobody found: what was taken for another kit, and what a recall raised. A place is where the kit is
+ * now.
  *
  * @param log - of the station
  * @param by - what they are counted by
@@ -34,23 +37,55 @@ export interface FindingsLog {
  * @returns by count, then by name; empty where nothing was found
  * @source Pareto diagram: ordered bars with their cumulative line, common practice of quality control
  */
-export function paretoOf(
-  log: FindingsLog,
-  by: ParetoBy,
-  span: { readonly from: string; readonly to: string },
-): readonly ParetoRow[] {
+export function paretoOf(log: FindingsLog, by: ParetoBy, span: Span): readonly ParetoRow[] {
   const counts = new Map<string, { label: string; count: number }>();
-  for (const kit of [...log.kits, ...(log.retired ?? [])]) {
-    for (const finding of kit.findings) {
-      if (!isWithin(finding.raised.at.slice(0, 10), span) || isOfDrill(finding, kit)) continue;
-      const { key, label } = NAMED[by](log, kit, finding);
-      counts.set(key, { label, count: (counts.get(key)?.count ?? 0) + 1 });
-    }
+  for (const { kit, finding, why } of raisedIn(log, span)) {
+    if (why !== undefined) continue;
+    const { key, label } = NAMED[by](log, kit, finding);
+    counts.set(key, { label, count: (counts.get(key)?.count ?? 0) + 1 });
   }
   return withShares([...counts].map(([key, one]) => ({ key, ...one })));
 }
 
-function isWithin(day: string, { from, to }: { readonly from: string; readonly to: string }): boolean {
+/** Findings of a span that count as nothing found, by why. */
+export type LeftOut = Readonly<Record<WhyLeftOut, number>>;
+
+export type WhyLeftOut = "robbed" | "recalled" | "drill";
+
+/** How many findings of a span are left out of where they fall, and why. */
+export function leftOutOf(log: FindingsLog, span: Span): LeftOut {
+  const all = raisedIn(log, span);
+  const count = (why: WhyLeftOut) => all.filter((one) => one.why === why).length;
+  return { robbed: count("robbed"), recalled: count("recalled"), drill: count("drill") };
+}
+
+interface Span {
+  /** "YYYY-MM-DD", as it was written. */
+  readonly from: string;
+  readonly to: string;
+}
+
+interface Raised {
+  readonly kit: KitState;
+  readonly finding: Finding;
+  readonly why: WhyLeftOut | undefined;
+}
+
+function raisedIn(log: FindingsLog, span: Span): readonly Raised[] {
+  return [...log.kits, ...(log.retired ?? [])].flatMap((kit) =>
+    kit.findings
+      .filter(({ raised }) => isWithin(raised.at.slice(0, 10), span))
+      .map((finding) => ({ kit, finding, why: whyLeftOut(log, kit, finding) })),
+  );
+}
+
+function whyLeftOut({ parts }: FindingsLog, kit: KitState, finding: Finding): WhyLeftOut | undefined {
+  if (isOfDrill(finding, kit)) return "drill";
+  if (kit.robbed?.some((one) => one.finding === finding.id)) return "robbed";
+  return isOfRecall(finding, parts) ? "recalled" : undefined;
+}
+
+function isWithin(day: string, { from, to }: Span): boolean {
   return day >= from && day <= to;
 }
 

@@ -1,6 +1,6 @@
 import { useState } from "react";
 import { useWords } from "../language/index.ts";
-import { findTyped, readLabel } from "#station";
+import { findShelf, findTyped, readLabel } from "#station";
 import { LazyReader, useCamera } from "../camera/index.ts";
 import { useStation } from "../device/index.ts";
 import { Button, ButtonRow, Notice, TextField } from "../parts/index.ts";
@@ -17,7 +17,7 @@ interface ReadLabelProps {
 /** A label read by the camera, or its number typed: the camera is asked for only once it is wanted. */
 export function ReadLabel({ hint, onKit, onShelf }: ReadLabelProps) {
   const words = useWords("kitView");
-  const { kits } = useStation();
+  const { kits, places } = useStation();
   const [isOpen, setOpen] = useState(false);
   const [typed, setTyped] = useState("");
   const [fault, setFault] = useState<string>();
@@ -34,7 +34,9 @@ export function ReadLabel({ hint, onKit, onShelf }: ReadLabelProps) {
   };
   const find = () => {
     const kit = findTyped(kits, typed);
-    done(kit ? onKit(kit.id) : words.notFound());
+    const shelf = kit ? undefined : findShelf(places, typed);
+    if (shelf) return done(onShelf ? onShelf(shelf.place, shelf.shelf) : words.shelfLabel());
+    done(kit ? onKit(kit.id) : onShelf ? words.noneFound() : words.notFound());
   };
   if (!isOpen) {
     return (
@@ -47,7 +49,13 @@ export function ReadLabel({ hint, onKit, onShelf }: ReadLabelProps) {
     <section className="label-reader" aria-label={words.readLabel()}>
       <p>{hint}</p>
       <LabelCamera onCodes={take} />
-      <TextField label={words.typeIt()} value={typed} onChange={setTyped} isShort limit={80} />
+      <TextField
+        label={onShelf ? words.typeAny() : words.typeIt()}
+        value={typed}
+        onChange={setTyped}
+        isShort
+        limit={80}
+      />
       {fault !== undefined && <Notice tone="attention" title={fault} isNews />}
       <ButtonRow>
         <Button isDisabled={typed.trim() === ""} onPress={find}>

@@ -58,6 +58,12 @@ export interface HandOverWords {
   readonly lastPumpHint: () => string;
   readonly bySheet: (d: { readonly time: string | number }) => string;
   readonly ago: (d: { readonly duration: string | number }) => string;
+  readonly justNow: () => string;
+  readonly yesterday: () => string;
+  readonly typedTime: () => string;
+  readonly lastPumpTime: () => string;
+  readonly lastPumpTimeHint: () => string;
+  readonly noSuchTime: () => string;
   readonly unknown: () => string;
   readonly lentWith: () => string;
   readonly countLent: () => string;

@@ -43,6 +43,8 @@ export interface KitViewWords {
   readonly shelfLabel: () => string;
   readonly unknownLabel: () => string;
   readonly notFound: () => string;
+  readonly noneFound: () => string;
+  readonly typeAny: () => string;
   readonly readLabel: () => string;
   readonly typeIt: () => string;
   readonly find: () => string;

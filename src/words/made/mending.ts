@@ -8,6 +8,7 @@ export interface MendingWords {
   readonly livedWith: () => string;
   readonly livedWithMore: () => string;
   readonly howMended: () => string;
+  readonly mendedHint: () => string;
   readonly sayHow: () => string;
   readonly mendedProve: () => string;
   readonly notSaved: () => string;
@@ -22,6 +23,12 @@ export interface MendingWords {
   readonly liveWith: () => string;
   readonly part: () => string;
   readonly namePart: () => string;
+  readonly whatIsNew: () => string;
+  readonly itemIsNew: (d: { readonly item: string | number }) => string;
+  readonly itemIsNewMore: () => string;
+  readonly partIsNew: () => string;
+  readonly partIsNewMore: () => string;
+  readonly sayWhatIsNew: () => string;
   readonly howMany: () => string;
   readonly writeHowMany: () => string;
   readonly printed: () => string;

@@ -55,6 +55,7 @@ export interface PatternFieldsWords {
   readonly steps: () => string;
   readonly text: () => string;
   readonly why: () => string;
+  readonly afterwards: () => string;
   readonly oneLook: () => string;
   readonly withNext: () => string;
   readonly stows: () => string;

@@ -70,4 +70,9 @@ export interface PatternFormWords {
   readonly notThere: (d: { readonly held: string | number }) => string;
   readonly notSaidOtherwise: (d: { readonly otherwise: string | number }) => string;
   readonly notSaidField: () => string;
+  readonly lineOf: (d: { readonly stage: string | number; readonly line: string | number }) => string;
+  readonly quoted: (d: { readonly field: string | number }) => string;
+  readonly nothingWritten: (d: { readonly allowed: string | number }) => string;
+  readonly writtenIs: (d: { readonly got: string | number; readonly allowed: string | number }) => string;
+  readonly wholeFile: () => string;
 }

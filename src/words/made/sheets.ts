@@ -28,6 +28,7 @@ export interface SheetsWords {
   readonly takenMore: () => string;
   readonly see: () => string;
   readonly nothingTaken: () => string;
+  readonly nothingNew: () => string;
   readonly takeRows: (d: { readonly count: number }) => string;
   readonly reading: () => string;
   readonly chooseAnother: () => string;

@@ -27,6 +27,18 @@ export interface TurnaroundEndWords {
   readonly notConfirmedYet: (d: { readonly person: string | number }) => string;
   readonly confirmHow: (d: { readonly person: string | number }) => string;
   readonly confirmed: (d: { readonly person: string | number }) => string;
+  readonly pinForLine: (d: {
+    readonly person: string | number;
+    readonly doer: string | number;
+    readonly line: string | number;
+    readonly what: string | number;
+  }) => string;
+  readonly pinFor: (d: {
+    readonly person: string | number;
+    readonly doer: string | number;
+    readonly what: string | number;
+  }) => string;
+  readonly confirmAfter: (d: { readonly why: string | number }) => string;
   readonly pinOf: (d: { readonly person: string | number }) => string;
   readonly notConfirmed: () => string;
   readonly sawItDone: () => string;

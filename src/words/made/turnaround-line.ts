@@ -12,6 +12,7 @@ export interface TurnaroundLineWords {
   readonly lastTimeShort: (d: { readonly value: string | number }) => string;
   readonly readWhenOver: (d: { readonly why: string | number }) => string;
   readonly notSaved: () => string;
+  readonly afterwards: (d: { readonly words: string | number }) => string;
   readonly noteOrPhotoHere: () => string;
   readonly note: () => string;
   readonly photoOfLine: () => string;

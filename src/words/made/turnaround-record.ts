@@ -76,4 +76,5 @@ export interface TurnaroundRecordWords {
   readonly laidOutBy: (d: { readonly person: string | number; readonly draft: string | number }) => string;
   readonly fromFile: () => string;
   readonly draftVersion: (d: { readonly pattern: string | number; readonly version: string | number }) => string;
+  readonly afterwards: (d: { readonly words: string | number }) => string;
 }

@@ -84,6 +84,10 @@ export interface VisitsWords {
   readonly findingsUnit: () => string;
   readonly mostDrawn: (d: { readonly count: string | number }) => string;
   readonly table: () => string;
+  readonly leftOut: (d: { readonly count: number }) => string;
+  readonly outRobbed: (d: { readonly count: number }) => string;
+  readonly outRecalled: (d: { readonly count: number }) => string;
+  readonly outDrill: (d: { readonly count: number }) => string;
   readonly tableMore: () => string;
   readonly whatHead: () => string;
   readonly findingsHead: () => string;

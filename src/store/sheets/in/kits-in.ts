@@ -1,8 +1,9 @@
 import { plainName } from "#base";
 import { newestOfEach, patternKey, type Pattern } from "#kit";
-import type { DateRead } from "#readiness";
-import { enrolKit, tellTurnaround, type ActContext, type Draft } from "#station";
+import { enrolKit, type ActContext, type Draft } from "#station";
+import { dateFields, type DateInRow } from "./date-fields.ts";
 import type { SheetField } from "./fields.ts";
+import { sameKit } from "./kit-here.ts";
 import type { RowIn } from "./row-in.ts";
 
 const ABOUT_KITS: readonly SheetField[] = [
@@ -19,54 +20,6 @@ const ABOUT_KITS: readonly SheetField[] = [
   { key: "seal", label: "Seal", also: ["seal no", "seal number"] },
 ];
 
-const DATE_WORDS: Readonly<Record<DateRead["of"], string>> = { printed: "good until", fitted: "fitted", made: "made" };
-const DATE_ALSO: Readonly<Record<DateRead["of"], readonly string[]>> = {
-  printed: ["expiry", "expires", "use by", "best before", "printed", "date"],
-  fitted: ["date", "filled", "replaced", "changed"],
-  made: ["manufactured", "year made"],
-};
-
-/** One date that an item may bear: one column, however many patterns have a thing of that name. */
-export interface DateField extends SheetField {
-  readonly of: DateRead["of"];
-  /** Id of the item by the id of its pattern. */
-  readonly itemIn: ReadonlyMap<string, string>;
-}
-
-/** Dates that items of these patterns go by, each once. */
-export function dateFields(patterns: Iterable<Pattern>): readonly DateField[] {
-  const fields = new Map<string, DateField>();
-  for (const { id: pattern, items } of newestOfEach([...patterns]))
-    for (const { id, name, life } of items)
-      for (const of of datesBorne(life.kind)) {
-        const isTaken = fields.get(labelOf(name, of))?.itemIn.has(pattern) === true;
-        addField(fields, { name: isTaken ? `${name} (${id})` : name, of, pattern, id });
-      }
-  return [...fields.values()];
-}
-
-function datesBorne(life: Pattern["items"][number]["life"]["kind"]): readonly DateRead["of"][] {
-  if (life === "printed") return ["printed"];
-  return life === "fitted" ? ["fitted", "made"] : [];
-}
-
-function labelOf(name: string, of: DateRead["of"]): string {
-  return `${name}, ${DATE_WORDS[of]}`;
-}
-
-interface Dated extends Pick<DateField, "of"> {
-  readonly name: string;
-  readonly pattern: string;
-  readonly id: string;
-}
-
-function addField(fields: Map<string, DateField>, { name, of, pattern, id }: Dated): void {
-  const label = labelOf(name, of);
-  const itemIn = new Map([...(fields.get(label)?.itemIn ?? []), [pattern, id]]);
-  const also = [...(of === "made" ? [] : [name]), ...DATE_ALSO[of].map((word) => `${name} ${word}`)];
-  fields.set(label, { key: `date ${label}`, label, also, of, itemIn });
-}
-
 /** What columns of a list of kits may be. */
 export function kitFields(patterns: Iterable<Pattern>): readonly SheetField[] {
   return [...ABOUT_KITS, ...dateFields(patterns)];
@@ -76,12 +29,14 @@ export function kitFields(patterns: Iterable<Pattern>): readonly SheetField[] {
 export function readKit(row: RowIn, doing: ActContext, newId: () => string): readonly Draft[] {
   const [name, serial, seal] = [row.needed("name"), row.needed("serial"), row.text("seal")];
   const newest = newestOfEach([...doing.patterns.values()]);
-  const pattern = row.oneOf("pattern", newest, (one) => [one.name, one.id, patternKey(one)]);
+  const pattern = row.oneOf("pattern", newest, (one) => namesOf(one, newest));
   const open = doing.places.filter(({ closed }) => !closed);
   const place = row.oneOf("place", open, (one) => [one.name, one.id]);
   if (!pattern || !place || name === "" || serial === "") return [];
   const found = readDates(row, pattern, doing);
   const read = found.map((one) => one.read);
+  const here = doing.kits.find((kit) => !kit.retired && plainName(kit.serial) === plainName(serial));
+  if (here) return sameKit(row, here, { name, seal, place, pattern, read: found }, doing);
   const body = {
     name,
     serial,
@@ -93,6 +48,15 @@ export function readKit(row: RowIn, doing: ActContext, newId: () => string): rea
   const wanted = { kit: newId(), place: place.id, pattern: patternKey(pattern), body };
   const dates = Object.fromEntries(found.map(({ key }, at) => [`body.read.${at}.date`, key]));
   return row.take(enrolKit(doing, wanted), { ...KIT_KEYS, ...dates });
+}
+
+/** What a pattern may be called: its name, its id and key, and as many first words of its name as no other begins with. */
+function namesOf(pattern: Pattern, all: readonly Pattern[]): readonly string[] {
+  const words = pattern.name.split(/\s+/);
+  const short = words.map((_, at) => words.slice(0, at + 1).join(" "));
+  const others = all.filter(({ id }) => id !== pattern.id).map(({ name }) => `${plainName(name)} `);
+  const own = short.filter((one) => !others.some((other) => other.startsWith(`${plainName(one)} `)));
+  return [pattern.name, pattern.id, patternKey(pattern), pattern.id.replaceAll("-", " "), ...own];
 }
 
 const KIT_KEYS = { place: "place", "body.name": "name", "body.serial": "serial", "body.seal": "seal" };
@@ -112,43 +76,4 @@ function readDates(row: RowIn, pattern: Pattern, doing: ActContext): readonly Da
     );
     return [];
   });
-}
-
-interface DateInRow {
-  /** Of its column. */
-  readonly key: string;
-  readonly read: DateRead;
-}
-
-export const TURNAROUND_FIELDS: readonly SheetField[] = [
-  {
-    key: "kit",
-    label: "Kit",
-    also: ["serial", "serial no", "serial number", "pump", "kit name", "name"],
-    isNeeded: true,
-  },
-  { key: "day", label: "Day", also: ["date", "done", "done on", "when"], isNeeded: true },
-  { key: "doneBy", label: "Done by", also: ["by", "who", "person", "initials", "signed"] },
-  { key: "result", label: "Result", also: ["outcome", "how it went", "state", "pass fail"] },
-  { key: "note", label: "Note", also: ["notes", "remarks", "comment", "comments"] },
-];
-
-/** A turnaround before this log, of a kit on charge: a statement, which proves nothing. */
-export function readTurnaround(row: RowIn, doing: ActContext): readonly Draft[] {
-  const kits = doing.kits.filter(({ retired }) => retired === undefined);
-  const given = row.needed("kit");
-  const kit =
-    kits.find(({ serial }) => plainName(serial) === plainName(given)) ??
-    kits.find(({ name }) => plainName(name) === plainName(given));
-  if (given !== "" && kit === undefined) {
-    row.fault("ST-227", "kit", given, "the serial or the name of a kit on charge", "Take the kits in first.");
-  }
-  if (row.needed("day") === "") return [];
-  const day = row.date("day");
-  const said = Object.fromEntries(
-    (["doneBy", "result", "note"] as const).map((key) => [key, row.text(key)]).filter(([, text]) => text !== ""),
-  );
-  if (!kit || day === undefined) return [];
-  const keys = { "body.day": "day", "body.doneBy": "doneBy", "body.result": "result", "body.note": "note" };
-  return row.take(tellTurnaround(doing, kit, { day, ...said, sheet: row.sheet }), keys);
 }

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { ActContext } from "#station";
-import { Desk } from "#src/station/sample-station.ts";
+import { Desk, SMALL_PATTERN } from "#src/station/sample-station.ts";
+import { tableCsv } from "../out/tables.ts";
+import { sourceOfFold } from "../out/source-of.ts";
 import { readSheet } from "../file/read-sheet.ts";
 import { guessMapping, type Mapping } from "./fields.ts";
 import { fieldsOf, planSheet, type SheetOf, type SheetPlan, type SheetSaid } from "./plan-in.ts";
@@ -250,5 +252,95 @@ describe("turnarounds from a sheet", () => {
     expect(good.drafts).toMatchObject([
       { subject: "kit:k9", kind: "turnaround-told", body: { day: "2025-03-04", doneBy: "M. Hale", result: "Sealed" } },
     ]);
+  });
+});
+
+describe("a list that was written out here", () => {
+  const HEADS = 'Name,Serial,Pattern,Place,Seal,"Cells, good until"\n';
+  const own = new Desk();
+  const told = [{ item: "cells", of: "printed" as const, date: "2027-03" }];
+  const body = { name: "Pump 1", serial: "S-1", seal: "00417", items: [], read: told };
+  own.do({
+    kind: "entry",
+    draft: { subject: "kit:k1", kind: "kit-enrolled", place: "north", pattern: "small@2", body },
+  });
+
+  it("is read again where it was written: what is here as it says is no news", async () => {
+    const csv = [...tableCsv("kits", sourceOfFold(own.fold, "2026-01-10T12:00:00Z"))].join("");
+    const { bad, drafts, rows } = await plan("kits", csv, {}, own.as("ada"));
+    expect(bad).toEqual([]);
+    expect(drafts).toEqual([]);
+    expect(rows[0]?.notes).toEqual(["Pump 1 is here already, with the same: nothing to take in"]);
+  });
+
+  it("is refused where it says otherwise of a kit on charge, cell by cell", async () => {
+    const judged = await plan("kits", `${HEADS}Pump 9,S-1,small,south,00418,2029-01\n`, {}, own.as("ada"));
+    expect(judged.bad.map(({ column, fault }) => `${column} ${fault.code} ${fault.got} ${fault.allowed}`)).toEqual([
+      'Name ST-230 "Pump 9" Pump 1',
+      'Place ST-230 "south" north',
+      'Seal ST-230 "00418" 00417',
+      'Cells, good until ST-230 "2029-01" 2027-03',
+    ]);
+  });
+});
+
+describe("a pattern by its short name", () => {
+  it("is known by the first words of its name, and not where another begins so", async () => {
+    const heads = "Name,Serial,Pattern,Place\n";
+    const short = await plan("kits", `${heads}Pump 1,S-1,Small,north\n`);
+    expect(short.drafts[0]).toMatchObject({ pattern: "small@2" });
+    const twin = new Desk(SMALL_PATTERN, { ...SMALL_PATTERN, id: "tiny", name: "Small pump of another make" });
+    const either = await plan("kits", `${heads}Pump 1,S-1,Small pu,north\nPump 2,S-2,tiny,north\n`, {}, twin.as("ada"));
+    expect(either.bad.map(({ row }) => row)).toEqual([2]);
+  });
+});
+
+describe("past turnarounds from a sheet", () => {
+  const own = new Desk();
+  own.do({
+    kind: "entry",
+    draft: {
+      subject: "kit:k1",
+      kind: "kit-enrolled",
+      place: "north",
+      pattern: "small@2",
+      body: { name: "Pump 1", serial: "S-1", items: [] },
+    },
+  });
+  const told = "Kit,Day,Done by,Result\nS-1,2025-06-01,M. Hale,Good\n";
+
+  it("are refused when they are taken in twice, with the row that each repeats", async () => {
+    const first = await plan("turnarounds", told, {}, own.as("ada"));
+    expect(first.bad).toEqual([]);
+    for (const draft of first.drafts) own.do({ kind: "entry", draft });
+    const again = await plan("turnarounds", told, {}, own.as("ada"));
+    expect(again.bad.map(({ fault }) => `${fault.code} ${fault.remedy}`)).toEqual([
+      "ST-231 It repeats row 2 of list.csv, taken in on 10 January 2026.",
+    ]);
+    const other = await plan("turnarounds", "Kit,Day,Result\nS-1,2025-06-01,Cable cut\n", {}, own.as("ada"));
+    expect(other.bad).toEqual([]);
+  });
+
+  it("are refused where two rows of one sheet tell the same", async () => {
+    const row = "S-1,2024-05-01,M. Hale,Good\n";
+    const { bad } = await plan("turnarounds", `Kit,Day,Done by,Result\n${row}${row}`, {}, own.as("ada"));
+    expect(bad.map(({ row: at, fault }) => `${at} ${fault.remedy}`)).toEqual([
+      "3 It repeats row 2: take one of the two out.",
+    ]);
+  });
+
+  it("are read from the list that was written out at another station", async () => {
+    const csv = [...tableCsv("turnarounds", sourceOfFold(own.fold, "2026-01-10T12:00:00Z"))].join("");
+    const other = new Desk();
+    const body = { name: "Pump 1", serial: "S-1", items: [] };
+    other.do({
+      kind: "entry",
+      draft: { subject: "kit:k1", kind: "kit-enrolled", place: "north", pattern: "small@2", body },
+    });
+    const { bad, drafts, columns } = await plan("turnarounds", csv, {}, other.as("ada"));
+    expect([columns, bad]).toEqual([[], []]);
+    expect(drafts[0]?.body).toMatchObject({ day: "2025-06-01", doneBy: "M. Hale", result: "Good" });
+    const { bad: doubles } = await plan("turnarounds", csv, {}, own.as("ada"));
+    expect(doubles.map(({ fault }) => fault.code)).toEqual(["ST-231"]);
   });
 });

@@ -2,9 +2,10 @@ import { plainName, printGiven, type DateOrder, type Fault, type PlainDate } fro
 import type { ActContext, Draft } from "#station";
 import type { SheetTable } from "../file/sheet-table.ts";
 import type { Mapping, SheetField } from "./fields.ts";
-import { kitFields, readKit, readTurnaround, TURNAROUND_FIELDS } from "./kits-in.ts";
+import { kitFields, readKit } from "./kits-in.ts";
 import { PART_FIELDS, readParts } from "./parts-in.ts";
 import { PEOPLE_FIELDS, readPerson } from "./people-in.ts";
+import { readTurnaround, TURNAROUND_FIELDS } from "./turnarounds-in.ts";
 import { RowIn, type Reading, type RowFault } from "./row-in.ts";
 
 /** What a sheet may hold. */
@@ -53,7 +54,7 @@ export function fieldsOf(of: SheetOf, { patterns }: Pick<ActContext, "patterns">
  * @param newId - an id for each new thing
  * @returns every row as it was read; ST-220 a column that is wanted or chosen twice; by row ST-221 empty, ST-222 not one of
  *   those there are, ST-223 count, ST-224 formula, ST-225 twice, ST-226 unlike an earlier row, ST-227 kit, ST-228 item,
- *   ST-229 amount, BA-118 to BA-120 dates, and what the station's rules say
+ *   ST-229 amount, ST-230 a kit that is here and told of otherwise, ST-231 a turnaround told of before, BA-118 to BA-120 dates, and what the station's rules say
  */
 export function planSheet(said: SheetSaid, doing: ActContext, newId: () => string): SheetPlan {
   const fields = fieldsOf(said.of, doing);
@@ -63,6 +64,7 @@ export function planSheet(said: SheetSaid, doing: ActContext, newId: () => strin
   const rows = said.table.rows.map((row) => new RowIn(reading, row));
   const drafts = draftsOf(said.of, rows, doing, newId);
   for (const key of ONCE[said.of]) needOnce(rows, key);
+  if (said.of === "turnarounds") needEachOnce(rows);
   const bad = rows.flatMap(({ faults }) => faults);
   const either = eitherIn(rows, bad);
   const planned = rows.map(({ number, read, notes }) => ({ number, read, notes: [...new Set(notes)] }));
@@ -83,6 +85,19 @@ const ONCE: Readonly<Record<SheetOf, readonly string[]>> = {
   parts: [],
   turnarounds: [],
 };
+
+/** Two rows of one sheet that tell of the same turnaround. */
+function needEachOnce(rows: readonly RowIn[]): void {
+  const first = new Map<string, number>();
+  for (const row of rows) {
+    const { kit, day, doneBy = "", result = "" } = row.read;
+    if (kit === undefined || day === undefined) continue;
+    const said = JSON.stringify([kit, day, doneBy, result].map(plainName));
+    const before = first.get(said);
+    if (before === undefined) first.set(said, row.number);
+    else row.fault("ST-225", "day", day, "each turnaround once", `It repeats row ${before}: take one of the two out.`);
+  }
+}
 
 function needOnce(rows: readonly RowIn[], key: string): void {
   const first = new Map<string, number>();

@@ -1,15 +1,8 @@
 import { itemNamed, placeNamed } from "#kit";
-import {
-  datesOf,
-  lastGoodDay,
-  nameOfMode,
-  lookUp,
-  turnaroundsNewestFirst,
-  type Finding,
-  type KitState,
-} from "#readiness";
+import { datesOf, lastGoodDay, nameOfMode, lookUp, turnaroundsNewestFirst, type Finding } from "#readiness";
 import { standingAt } from "#station";
-import { dateFields, type DateField } from "../in/kits-in.ts";
+import { dateFields } from "../in/date-fields.ts";
+import { dateTold } from "../in/date-told.ts";
 import { nameIn, onCharge, type OutRow, type TableSource } from "./table-source.ts";
 
 /** Kits: what a sheet may bring back, then what the log makes of it. */
@@ -31,15 +24,6 @@ export function kitRows(source: TableSource): readonly OutRow[] {
     ];
   });
   return [[...heads, "Standing", "Standing until (last day)", "Reason"], ...rows];
-}
-
-/** A date as it was written down: a month stays a month. */
-function dateTold(kit: KitState, { of, itemIn }: DateField): string {
-  const item = itemIn.get(kit.pattern.split("@", 1)[0]!);
-  if (item === undefined) return "";
-  const fitted = kit.contents[item];
-  const own = kit.dates?.[item]?.[of];
-  return own ?? (of === "made" ? "" : (fitted?.[of] ?? ""));
 }
 
 /** Everything in every kit, with its dates. */

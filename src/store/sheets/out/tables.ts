@@ -18,7 +18,12 @@ export const TABLES = [
   { id: "kits", name: "Kits", note: "With seal, dates and standing. Comes back in from a sheet.", rows: kitRows },
   { id: "contents", name: "Contents", note: "Every item of every kit, with its dates.", rows: contentRows },
   { id: "findings", name: "Findings", note: "Open and closed.", rows: findingRows },
-  { id: "turnarounds", name: "Turnarounds", note: "Done here, and told of from before.", rows: turnaroundRows },
+  {
+    id: "turnarounds",
+    name: "Turnarounds",
+    note: "Done here, and told of from before. Comes back in from a sheet as told of.",
+    rows: turnaroundRows,
+  },
   { id: "people", name: "People", note: "Who is here, and as what. Comes back in from a sheet.", rows: peopleRows },
   { id: "qualifications", name: "Qualifications", note: "Who holds which, until when.", rows: qualificationRows },
   { id: "parts", name: "Parts and stock", note: "By place and lot. Comes back in from a sheet.", rows: partRows },

@@ -1,8 +1,9 @@
-import { loadPattern, emptyPattern } from "#kit";
+import { loadPattern } from "#kit";
+import { filledPattern } from "#test/patterns/filled-pattern.ts";
 import { expect, test } from "vitest";
 import { DRY_KIT, DryStation } from "./dry-station.ts";
 
-const pattern = loadPattern(emptyPattern("bilge-kit"), "bilge-kit@1.yaml");
+const pattern = loadPattern(filledPattern("bilge-kit"), "bilge-kit@1.yaml");
 let seconds = 0;
 let ids = 0;
 const ambient = {

@@ -22,6 +22,7 @@ export function MendedForm({ acts, finding }: ActingOnFinding) {
         value={note}
         onChange={setNote}
         isLong
+        hint={words.mendedHint()}
         {...(missing && { fault: words.sayHow() })}
       />
       <ErrorBox error={saving.error} title={words.notSaved()} />

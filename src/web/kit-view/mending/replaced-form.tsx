@@ -2,7 +2,9 @@ import { useState } from "react";
 import { useWords } from "#web/language/index.ts";
 import { itemNamed } from "#kit";
 import type { Fitted } from "#readiness";
+import { isItemItself } from "#station";
 import { Button, ErrorBox, TextField } from "#web/parts/index.ts";
+import { Choice } from "#web/parts/fields/choice.tsx";
 import { DateField } from "#web/parts/fields/date-field.tsx";
 import { NumberField } from "#web/parts/fields/number-field.tsx";
 import { FromShelf } from "#web/kit-view/from-shelf.tsx";
@@ -10,11 +12,12 @@ import { plainSource, sourcesFor, stockIn } from "#web/kit-view/stock-view.ts";
 import { useSaving } from "#web/act/use-saving.ts";
 import type { ActingOnFinding } from "./about-finding.ts";
 
+type WhatIsNew = "item" | "part";
+
 /** Replaced: with which part, how many, and the date it carries. */
 export function ReplacedForm({ at, acts, finding }: ActingOnFinding) {
   const words = useWords("mending");
   const item = itemNamed(at.pattern, finding.item);
-  const needsDate = item?.life.kind === "printed";
   const saving = useSaving();
   const sources = sourcesFor(at.view, stockIn(at.view), at.kit, finding.item);
   const [chosen, setChosen] = useState<string>();
@@ -23,16 +26,21 @@ export function ReplacedForm({ at, acts, finding }: ActingOnFinding) {
   const [part, setPart] = useState(item?.part ?? item?.name ?? "");
   const [quantity, setQuantity] = useState<number>();
   const [printed, setPrinted] = useState<string>();
+  const [told, setTold] = useState<WhatIsNew>();
+  const isKnown = item === undefined || item.life.kind === "none" || isItemItself(item, part);
+  const isRenewed = isKnown || told === "item";
+  const needsDate = isRenewed && item?.life.kind === "printed";
   const [tried, setTried] = useState(false);
   const save = () => {
     setTried(true);
     if (part.trim() === "" || quantity === undefined || !isSourced || (needsDate && printed === undefined)) return;
+    if (!isKnown && told === undefined) return;
     const lot = source?.drawn?.lot;
     const dated = { ...(printed !== undefined && { printed }), ...(lot !== undefined && { batch: lot }) };
     const fitted: Fitted = { item: finding.item, fitted: at.view.today, quantity, ...dated };
     const from = source?.drawn ? { drawn: source.drawn } : {};
-    const remedy = { finding: finding.id, how: "replaced", part: part.trim(), quantity, fitted, ...from } as const;
-    void saving.save(() => acts.remedy(remedy));
+    const remedy = { finding: finding.id, how: "replaced", part: part.trim(), quantity, ...from } as const;
+    void saving.save(() => acts.remedy(isRenewed ? { ...remedy, fitted } : remedy));
   };
   return (
     <>
@@ -49,6 +57,18 @@ export function ReplacedForm({ at, acts, finding }: ActingOnFinding) {
         least={1}
         {...(tried && quantity === undefined && { fault: words.writeHowMany() })}
       />
+      {!isKnown && part.trim() !== "" && (
+        <Choice
+          label={words.whatIsNew()}
+          options={[
+            { value: "item", label: words.itemIsNew({ item: item.name }), note: words.itemIsNewMore() },
+            { value: "part", label: words.partIsNew(), note: words.partIsNewMore() },
+          ]}
+          value={told}
+          onChange={setTold}
+          {...(tried && told === undefined && { fault: words.sayWhatIsNew() })}
+        />
+      )}
       {needsDate && (
         <DateField
           label={words.printed()}

@@ -109,7 +109,8 @@ function Judged({ of, sheet, chosen }: JudgedProps) {
       <LeftOutRows rows={mends.leftOut} onPutBack={() => sheet.change({ mends: { ...mends, leftOut: [] } })} />
       {plan.rows.length > 0 && <Preview rows={plan.rows} fields={fieldsOf(of, view)} {...mending} />}
       <ErrorBox error={sheet.writing.error} title={words.nothingTaken()} />
-      {isGood && (
+      {isGood && plan.drafts.length === 0 && <Notice title={words.nothingNew()} isNews />}
+      {isGood && plan.drafts.length > 0 && (
         <div>
           <Button kind="primary" isBusy={sheet.writing.isBusy} onPress={() => void sheet.takeIn()}>
             {words.takeRows({ count: plan.rows.length })}

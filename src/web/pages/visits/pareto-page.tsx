@@ -1,6 +1,14 @@
 import { sayPercent, type Words } from "#words";
 import { addDays } from "#base";
-import { neverFoundLines, paretoOf, type NeverFoundLine, type ParetoBy, type ParetoRow } from "#station";
+import {
+  leftOutOf,
+  neverFoundLines,
+  paretoOf,
+  type LeftOut,
+  type NeverFoundLine,
+  type ParetoBy,
+  type ParetoRow,
+} from "#station";
 import { useMemo, useState } from "react";
 import { useStation } from "#web/device/index.ts";
 import { ParetoChart } from "#web/drawing/pareto-chart.tsx";
@@ -72,16 +80,46 @@ function Findings({ by, from, to }: FindingsProps) {
   const words = useWords("visits");
   const view = useStation();
   const rows = useMemo(() => paretoOf(view, by, { from, to }), [view, by, from, to]);
+  const out = useMemo(() => leftOutOf(view, { from, to }), [view, from, to]);
   const all = rows.reduce((sum, { count }) => sum + count, 0);
-  if (all === 0) return <EmptyState title={words.nothingFound()} />;
+  if (all === 0) {
+    return (
+      <>
+        <EmptyState title={words.nothingFound()} />
+        <LeftOutNote out={out} />
+      </>
+    );
+  }
   const label = words.chart({ count: all, label: rows[0]?.label ?? "", most: rows[0]?.count ?? 0 });
   return (
     <Section title={words.findings({ count: all })}>
       <ParetoChart label={label} bars={rows.slice(0, MOST_BARS)} all={all} what={words.findingsUnit()} />
       {rows.length > MOST_BARS && <p className="quiet">{words.mostDrawn({ count: MOST_BARS })}</p>}
       <Table caption={words.table()} columns={columns(words)} rows={rows} rowKey={({ key }) => key} />
+      <LeftOutNote out={out} />
       <p className="quiet">{words.tableMore()}</p>
     </Section>
+  );
+}
+
+/** How many findings do not count here, and why. */
+function LeftOutNote({ out }: { readonly out: LeftOut }) {
+  const words = useWords("visits");
+  const told = [
+    out.robbed > 0 && words.outRobbed({ count: out.robbed }),
+    out.recalled > 0 && words.outRecalled({ count: out.recalled }),
+    out.drill > 0 && words.outDrill({ count: out.drill }),
+  ].filter((one) => one !== false);
+  if (told.length === 0) return null;
+  return (
+    <>
+      <p>{words.leftOut({ count: out.robbed + out.recalled + out.drill })}</p>
+      <ul>
+        {told.map((one) => (
+          <li key={one}>{one}</li>
+        ))}
+      </ul>
+    </>
   );
 }
 

@@ -48,6 +48,9 @@ const words: KitViewWords = {
   shelfLabel: () => "That is the label of a shelf.",
   unknownLabel: () => "This device knows no kit of that label.",
   notFound: () => "No kit, or more than one, has that serial or name.",
+  noneFound: () =>
+    "No kit and no shelf, or more than one, is called that. Of two shelves of one name type the place too.",
+  typeAny: () => "Or type the serial, the name, or the shelf",
   readLabel: () => "Read a label",
   typeIt: () => "Or type the serial or the name",
   find: () => "Find it",

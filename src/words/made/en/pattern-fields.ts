@@ -57,6 +57,7 @@ const words: PatternFieldsWords = {
   steps: () => "Steps",
   text: () => "Instruction",
   why: () => "Why it matters",
+  afterwards: () => "After the answers",
   oneLook: () => "Shown by one look",
   withNext: () => "Done with the next line",
   stows: () => "Puts back",

@@ -86,5 +86,10 @@ const words: PatternFormWords = {
   notThere: (d) => d.held + ": not there",
   notSaidOtherwise: (d) => "Not said: " + d.otherwise,
   notSaidField: () => "Not said",
+  lineOf: (d) => d.stage + ", line " + d.line,
+  quoted: (d) => "“" + d.field + "”",
+  nothingWritten: (d) => "Nothing is written here yet. Allowed: " + d.allowed + ".",
+  writtenIs: (d) => "Written is " + d.got + ". Allowed: " + d.allowed + ".",
+  wholeFile: () => "The whole pattern",
 };
 export default words;

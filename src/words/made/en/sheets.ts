@@ -35,6 +35,7 @@ const words: SheetsWords = {
     "They are on this device, marked as told by the sheet and taken in by you. The station gets them next.",
   see: () => "See them",
   nothingTaken: () => "Nothing was taken in",
+  nothingNew: () => "Nothing on it is new: all of it is here already, as it says.",
   takeRows: (d) => plural(d.count, 0, en, { one: "Take in the 1 row", other: "Take in all " + d.count + " rows" }),
   reading: () => "Reading the file",
   chooseAnother: () => "Choose another file, or the mended one",

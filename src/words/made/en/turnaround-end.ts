@@ -31,6 +31,20 @@ const words: TurnaroundEndWords = {
   confirmHow: (d) =>
     d.person + " confirms it under Work due on a device of their own, or here by their PIN. The work goes on.",
   confirmed: (d) => d.person + " confirmed it by their PIN",
+  pinForLine: (d) =>
+    d.person +
+    " types it, and nobody else. It says that " +
+    d.person +
+    " saw " +
+    d.doer +
+    " do line " +
+    d.line +
+    " (" +
+    d.what +
+    ").",
+  pinFor: (d) =>
+    d.person + " types it, and nobody else. It says that " + d.person + " saw " + d.doer + " do this: " + d.what + ".",
+  confirmAfter: (d) => "It can be confirmed once the line is over. " + d.why,
   pinOf: (d) => "PIN of " + d.person,
   notConfirmed: () => "Not confirmed",
   sawItDone: () => "I saw it done",

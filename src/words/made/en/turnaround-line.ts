@@ -10,6 +10,7 @@ const words: TurnaroundLineWords = {
   lastTimeShort: (d) => "Last time " + d.value + ".",
   readWhenOver: (d) => "Read it when the wait is over. " + d.why,
   notSaved: () => "Not saved",
+  afterwards: (d) => "Then: " + d.words,
   noteOrPhotoHere: () => "Note or photo with this answer",
   note: () => "Note",
   photoOfLine: () => "Photo of this line",

@@ -82,5 +82,6 @@ const words: TurnaroundRecordWords = {
   laidOutBy: (d) => "Laid out by " + d.person + ": " + d.draft,
   fromFile: () => "From a pattern file",
   draftVersion: (d) => d.pattern + ", version " + d.version,
+  afterwards: (d) => "Then: " + d.words,
 };
 export default words;

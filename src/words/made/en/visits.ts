@@ -149,6 +149,26 @@ const words: VisitsWords = {
   findingsUnit: () => "findings",
   mostDrawn: (d) => "Drawn are the " + d.count + " most often found; the table has all.",
   table: () => "Findings, most often first",
+  leftOut: (d) =>
+    plural(d.count, 0, en, {
+      one: strictNumber("en", d.count, 0, "count") + " finding is left out",
+      other: strictNumber("en", d.count, 0, "count") + " findings are left out",
+    }) + ", for nobody found something wrong:",
+  outRobbed: (d) =>
+    plural(d.count, 0, en, {
+      one: strictNumber("en", d.count, 0, "count") + " was",
+      other: strictNumber("en", d.count, 0, "count") + " were",
+    }) + " raised where a part was taken out for another kit.",
+  outRecalled: (d) =>
+    plural(d.count, 0, en, {
+      one: strictNumber("en", d.count, 0, "count") + " was",
+      other: strictNumber("en", d.count, 0, "count") + " were",
+    }) + " raised by the recall of a lot.",
+  outDrill: (d) =>
+    plural(d.count, 0, en, {
+      one: strictNumber("en", d.count, 0, "count") + " was",
+      other: strictNumber("en", d.count, 0, "count") + " were",
+    }) + " planted in a drill.",
   tableMore: () =>
     "Findings of a drill are left out unless they were real. A place is where the kit is now. Few findings say little: the order may be chance.",
   whatHead: () => "What",

@@ -49,6 +49,9 @@ const words: KitViewWords = {
   shelfLabel: () => "C'est l'étiquette d'une étagère.",
   unknownLabel: () => "Cet appareil ne connaît aucun kit de cette étiquette.",
   notFound: () => "Aucun kit, ou plus d'un, n'a ce numéro ou ce nom.",
+  noneFound: () =>
+    "Aucun kit ni étagère, ou plus d'un, ne s'appelle ainsi. De deux étagères du même nom, tapez aussi le lieu.",
+  typeAny: () => "Ou tapez le numéro de série, le nom ou l'étagère",
   readLabel: () => "Lire une étiquette",
   typeIt: () => "Ou tapez le numéro de série ou le nom",
   find: () => "Le trouver",

@@ -57,6 +57,7 @@ const words: PatternFieldsWords = {
   steps: () => "Lignes",
   text: () => "Consigne",
   why: () => "Pourquoi c'est important",
+  afterwards: () => "Après les réponses",
   oneLook: () => "Montré d'un regard",
   withNext: () => "Fait avec la ligne suivante",
   stows: () => "Range",

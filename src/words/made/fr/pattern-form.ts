@@ -90,5 +90,10 @@ const words: PatternFormWords = {
   notThere: (d) => d.held + " : absent",
   notSaidOtherwise: (d) => "Non dit : " + d.otherwise,
   notSaidField: () => "Non dit",
+  lineOf: (d) => d.stage + ", ligne " + d.line,
+  quoted: (d) => "« " + d.field + " »",
+  nothingWritten: (d) => "Rien n'est encore écrit ici. Admis : " + d.allowed + ".",
+  writtenIs: (d) => "Il est écrit " + d.got + ". Admis : " + d.allowed + ".",
+  wholeFile: () => "Le modèle entier",
 };
 export default words;

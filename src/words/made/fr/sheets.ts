@@ -37,6 +37,7 @@ const words: SheetsWords = {
     "Elles sont sur cet appareil, marquées comme dites par la feuille et reprises par vous. La station les reçoit ensuite.",
   see: () => "Les voir",
   nothingTaken: () => "Rien n'a été repris",
+  nothingNew: () => "Rien n'y est nouveau : tout est déjà ici, comme elle le dit.",
   takeRows: (d) =>
     plural(d.count, 0, fr, { one: "Reprendre la seule ligne", other: "Reprendre les " + d.count + " lignes" }),
   reading: () => "Lecture du fichier",

@@ -32,6 +32,27 @@ const words: TurnaroundEndWords = {
   confirmHow: (d) =>
     d.person + " le confirme sous À faire sur un appareil à soi, ou ici par son code. Le travail continue.",
   confirmed: (d) => d.person + " l'a confirmé par son code",
+  pinForLine: (d) =>
+    d.person +
+    " le tape, et personne d'autre. Il dit que " +
+    d.person +
+    " a vu " +
+    d.doer +
+    " faire la ligne " +
+    d.line +
+    " (" +
+    d.what +
+    ").",
+  pinFor: (d) =>
+    d.person +
+    " le tape, et personne d'autre. Il dit que " +
+    d.person +
+    " a vu " +
+    d.doer +
+    " faire ceci : " +
+    d.what +
+    ".",
+  confirmAfter: (d) => "Cela se confirme une fois la ligne finie. " + d.why,
   pinOf: (d) => "Code de " + d.person,
   notConfirmed: () => "Pas confirmé",
   sawItDone: () => "Je l'ai vu fait",

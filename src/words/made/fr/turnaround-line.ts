@@ -10,6 +10,7 @@ const words: TurnaroundLineWords = {
   lastTimeShort: (d) => "La dernière fois " + d.value + ".",
   readWhenOver: (d) => "À lire quand l'attente est finie. " + d.why,
   notSaved: () => "Pas enregistré",
+  afterwards: (d) => "Ensuite : " + d.words,
   noteOrPhotoHere: () => "Note ou photo avec cette réponse",
   note: () => "Note",
   photoOfLine: () => "Photo de cette ligne",

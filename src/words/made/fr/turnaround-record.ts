@@ -82,5 +82,6 @@ const words: TurnaroundRecordWords = {
   laidOutBy: (d) => "Déposé par " + d.person + " : " + d.draft,
   fromFile: () => "D'un fichier de modèle",
   draftVersion: (d) => d.pattern + ", version " + d.version,
+  afterwards: (d) => "Ensuite : " + d.words,
 };
 export default words;

@@ -155,6 +155,26 @@ const words: VisitsWords = {
   findingsUnit: () => "constats",
   mostDrawn: (d) => "Sont dessinés les " + d.count + " les plus fréquents ; le tableau a tout.",
   table: () => "Constats, les plus fréquents d'abord",
+  leftOut: (d) =>
+    plural(d.count, 0, fr, {
+      one: strictNumber("fr", d.count, 0, "count") + " constat est laissé de côté",
+      other: strictNumber("fr", d.count, 0, "count") + " constats sont laissés de côté",
+    }) + ", car personne n'a trouvé de défaut :",
+  outRobbed: (d) =>
+    plural(d.count, 0, fr, {
+      one: strictNumber("fr", d.count, 0, "count") + " vient",
+      other: strictNumber("fr", d.count, 0, "count") + " viennent",
+    }) + " d'une pièce prise pour un autre kit.",
+  outRecalled: (d) =>
+    plural(d.count, 0, fr, {
+      one: strictNumber("fr", d.count, 0, "count") + " vient",
+      other: strictNumber("fr", d.count, 0, "count") + " viennent",
+    }) + " du rappel d'un lot.",
+  outDrill: (d) =>
+    plural(d.count, 0, fr, {
+      one: strictNumber("fr", d.count, 0, "count") + " a été posé",
+      other: strictNumber("fr", d.count, 0, "count") + " ont été posés",
+    }) + " dans un exercice.",
   tableMore: () =>
     "Les constats d'un exercice sont laissés de côté, sauf s'ils étaient réels. Un lieu est celui où le kit est maintenant. Peu de constats disent peu : l'ordre peut être dû au hasard.",
   whatHead: () => "Quoi",

@@ -1,15 +1,38 @@
 import { sampleKit } from "#web/pages/board/sample-kits.ts";
 import { describe, expect, it } from "vitest";
-import { stoppedAgo } from "./stopped.ts";
+import { stoppedAgo, stoppedAt, stoppedTyped } from "./stopped.ts";
 
 const mark = { at: "2026-11-25T12:00:00Z", by: "ann", entry: "e1", device: "d" };
 
+/** A time of November 2026 on the clock of this machine. */
+function iso(day: number, hours: number, minutes: number): string {
+  return new Date(2026, 10, day, hours, minutes).toISOString();
+}
+
 describe("when a kit that comes back last pumped", () => {
-  it("is never offered before it was handed over: the station would not take it", () => {
-    const kit = sampleKit("1", { custody: { ...mark, kind: "away", to: "her" } });
-    const minutes = (after: number) => stoppedAgo(kit, Date.parse(mark.at) + after * 60_000);
-    expect(minutes(10)).toEqual([]);
-    expect(minutes(60)).toEqual([15, 30, 60]);
-    expect(minutes(500)).toEqual([15, 30, 60, 120, 240]);
+  const kit = sampleKit("1", { custody: { ...mark, kind: "away", to: "her" } });
+
+  it("is offered as now, an hour, a few hours and a day ago, also where its hand-over was written down just now", () => {
+    const soon = Date.parse(mark.at) + 60_000;
+    expect(stoppedAgo(kit, soon)).toEqual([0, 60, 240, 1440]);
+  });
+
+  it("is never offered before it was last closed: the station would not take it", () => {
+    const closed = { ...mark, at: "2026-11-25T10:30:00Z", how: "sealed" as const };
+    const turnarounds = [{ closed }] as unknown as typeof kit.turnarounds;
+    expect(stoppedAgo({ ...kit, turnarounds }, Date.parse(mark.at))).toEqual([0, 60]);
+  });
+
+  it("is the last time that the clock showed what was typed, and nothing where that is no time or too long ago", () => {
+    const now = new Date(2026, 10, 25, 16, 0).getTime();
+    const at = { ...mark, at: new Date(now).toISOString() };
+    const out = sampleKit("1", { custody: { ...at, kind: "away", to: "her" } });
+    expect(stoppedTyped("15:40", out, now)).toBe(`at ${iso(25, 15, 40)}`);
+    expect(stoppedTyped("2210", out, now)).toBe(`at ${iso(24, 22, 10)}`);
+    expect(stoppedTyped("soon", out, now)).toBeUndefined();
+    expect(stoppedAt(stoppedTyped("15:40", out, now), out, now)).toBe(iso(25, 15, 40));
+    const closed = { ...mark, at: iso(25, 15, 50), how: "sealed" as const };
+    const turnarounds = [{ closed }] as unknown as typeof kit.turnarounds;
+    expect(stoppedTyped("15:40", { ...out, turnarounds }, now)).toBeUndefined();
   });
 });

@@ -1,20 +1,37 @@
 import type { KitState } from "#readiness";
+import { pumpedFrom } from "#station";
 
-/** Minutes before the return that are offered for its last pumping. */
-const STOPPED_AGO = [15, 30, 60, 120, 240] as const;
+const MINUTE = 60_000;
+const DAY = 24 * 60;
 
-/** When it last pumped: by the sheet of the casualty it is back from, so many minutes ago, or not known. */
-export type Stopped = "sheet" | "unknown" | `${number}`;
+/** Minutes before the return that are offered for its last pumping: now, an hour, a few hours, a day ago. */
+const STOPPED_AGO = [0, 60, 240, DAY] as const;
+
+/** When it last pumped: by the sheet of the casualty it is back from, so many minutes ago, at a time typed, or not known. */
+export type Stopped = "sheet" | "unknown" | `${number}` | `at ${string}`;
 
 /**
- * Minutes ago at which it may have pumped last: none before it was handed over.
+ * Minutes ago at which it may have pumped last: none that the station would refuse.
  *
  * @param now - [ms]
  * @returns [min]
  */
-export function stoppedAgo({ custody }: KitState, now: number): readonly number[] {
-  const since = custody.kind === "away" ? Date.parse(custody.at) : -Infinity;
-  return STOPPED_AGO.filter((ago) => now - ago * 60_000 >= since);
+export function stoppedAgo(kit: KitState, now: number): readonly number[] {
+  return STOPPED_AGO.filter((ago) => now - ago * MINUTE >= pumpedFrom(kit));
+}
+
+/**
+ * A time as people type it, "16:40", "16.40" or "1640", on the device's own clock: the last time that it was so late.
+ *
+ * @param now - [ms]
+ * @returns undefined where it is no time, or one at which the kit cannot have pumped for them
+ */
+export function stoppedTyped(text: string, kit: KitState, now: number): Stopped | undefined {
+  const [, hours, minutes] = /^([01]?\d|2[0-3])[:. ]?([0-5]\d)$/.exec(text.trim()) ?? [];
+  if (hours === undefined || minutes === undefined) return undefined;
+  const today = new Date(now).setHours(Number(hours), Number(minutes), 0, 0);
+  const at = today > now ? new Date(today).setDate(new Date(today).getDate() - 1) : today;
+  return at >= pumpedFrom(kit) ? `at ${new Date(at).toISOString()}` : undefined;
 }
 
 /** When it last stopped on the casualty it was handed over to, by her sheet. */
@@ -34,5 +51,6 @@ export function stoppedOnSheet({ custody, runs }: KitState): string | undefined 
 export function stoppedAt(stopped: Stopped | undefined, kit: KitState, now: number): string | undefined {
   if (stopped === undefined || stopped === "unknown") return undefined;
   if (stopped === "sheet") return stoppedOnSheet(kit);
-  return new Date(now - Number(stopped) * 60_000).toISOString();
+  if (stopped.startsWith("at ")) return stopped.slice(3);
+  return new Date(now - Number(stopped) * MINUTE).toISOString();
 }

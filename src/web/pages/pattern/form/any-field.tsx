@@ -6,8 +6,16 @@ import { sayField } from "./form-words.ts";
 import { ListField } from "./list-field.tsx";
 import { PickField, useField, WrittenField, YesField, type FieldProps } from "./single-field.tsx";
 
-/** A field of whatever kind, as the schema has it. */
+/** A field of whatever kind, as the schema has it, at its place in the pattern: the way to a fault ends there. */
 export function AnyField(props: FieldProps): ReactNode {
+  return (
+    <div className="form-at" data-at={props.path.join("/")}>
+      {fieldOf(props)}
+    </div>
+  );
+}
+
+function fieldOf(props: FieldProps): ReactNode {
   const { field } = props;
   if (field.kind === "yes-no") return <YesField {...props} />;
   if (field.kind === "word") return <PickField {...props} />;

@@ -2,7 +2,7 @@ import { copyOf, usesOf, type FilePath } from "#kit";
 import { useState } from "react";
 import { Button, ConfirmDialog } from "#web/parts/index.ts";
 import { useWriting } from "./bench-context.ts";
-import { sayEntry } from "./form-words.ts";
+import { sayEntry, sayUse } from "./form-words.ts";
 
 interface ActsProps {
   readonly path: FilePath;
@@ -76,7 +76,7 @@ function TakeOut({
 }) {
   const { bench, show, shown, words } = useWriting();
   const name = sayEntry(bench.value, path, words);
-  const uses = isOpen ? [...new Set(usesOf(bench.value, path).map(({ by }) => by))] : [];
+  const uses = isOpen ? [...new Set(usesOf(bench.value, path).map((use) => sayUse(bench.value, use, words)))] : [];
   const takeOut = () => {
     bench.change({ kind: "remove", path });
     if (path.every((part, at) => shown[at] === part)) show(path.slice(0, -1));

@@ -1,7 +1,7 @@
 import { patternForm, type FormField } from "#kit";
 import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
-import { sayCounts, sayEntry, sayField, sayOne, sayPlace } from "./form-words.ts";
+import { sayCounts, sayEntry, sayField, sayLint, sayOne, sayPlace, sayUse, sayWhat } from "./form-words.ts";
 
 const words = {
   form: await fetchWords("en", "patternForm"),
@@ -42,6 +42,34 @@ describe("words of the form", () => {
       "Container: mass over container: lifters",
     );
     expect(sayCounts([fault({ weight: "error" }), fault({})], words)).toBe("1 error, no warnings, 1 note");
+  });
+
+  it("says where in the steps a fault is by stage and line, as the card numbers it", () => {
+    const stages = [
+      { name: "Open", steps: [{ text: "Cut the seal." }, { text: "Wait." }] },
+      { name: "Rig", steps: [{ text: "Couple the hose.", checks: ["hose-look"] }] },
+    ];
+    const at = (path: readonly (string | number)[]) => sayPlace({ stages }, fault({ path }), words);
+    expect(at(["stages", 1, "steps", 0, "checks"])).toBe("Rig, line 3: checks");
+    expect(at(["stages", 1, "steps", 0, "checks", 0])).toBe("Rig, line 3: checks: number 1");
+    expect(at(["stages", 1, "steps", 0])).toBe("Rig, line 3: Couple the hose.");
+    expect(at(["stages", 1])).toBe("Stage: Rig");
+  });
+
+  it("calls fields in what the lint says by their labels, and what is not written by no code", () => {
+    expect(sayLint("Name it in the `finds` of a check that a step asks.", words)).toBe(
+      "Name it in the “Modes it can find” of a check that a step asks.",
+    );
+    const empty = fault({ rule: "loads", what: 'KI-105: got ""; ...', given: { got: '""', allowed: "a mass" } });
+    expect(sayWhat(empty, words)).toBe("Nothing is written here yet. Allowed: a mass.");
+    const wrong = fault({ rule: "loads", what: "KI-105: ...", given: { got: '"heavy"', allowed: "a mass" } });
+    expect(sayWhat(wrong, words)).toBe('Written is "heavy". Allowed: a mass.');
+    expect(sayWhat(fault({ what: "Say its `ask`." }), words)).toBe("Say its “What to do”.");
+  });
+
+  it("says what points at a thing by where it stands in the form", () => {
+    const value = { afterUse: { counted: [{ item: "pump", missing: "pump-dead" }] } };
+    expect(sayUse(value, { path: ["afterUse", "counted", 0, "missing"] }, words)).toBe("After use: pump: missing");
   });
 
   it("has a name in the catalogue for every field that a pattern may have, and for an entry of every list", () => {

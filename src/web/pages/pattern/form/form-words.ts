@@ -1,4 +1,4 @@
-import { valueAt, type DraftFault, type FilePath, type FormField } from "#kit";
+import { valueAt, type DraftFault, type FilePath, type FormField, type Use } from "#kit";
 import type { Words } from "#words";
 
 /** What the form of a pattern speaks from. */
@@ -55,15 +55,69 @@ function sayLimits(field: FormField, form: FormWords["form"]): string | undefine
   return field.kind === "quantity" ? form.suchAs({ examples: field.examples.join(", ") }) : undefined;
 }
 
-/** Where a fault is, in a person's words: "Item: Hose", "Hose: life", "Container: mass". */
+/** Where a fault is, in a person's words: "Item: Hose", "Hose: life", "Container: mass", "Rig, line 3: checks". */
 export function sayPlace(value: unknown, { path, where, rule }: DraftFault, words: FormWords): string {
-  if (path.length === 0) return rule === "loads" ? where : begun(sayDotted(where, words));
+  if (path.length === 0) return rule === "loads" ? words.form.wholeFile() : begun(sayDotted(where, words));
+  if (isAtStep(path)) return sayAtStep(value, path, words);
   const at = path.findLastIndex((key) => typeof key === "number");
   const fields = path.slice(at + 1).map((key) => sayField(String(key), words));
   if (at === -1) return sayUnder(fields, words);
   const entry = sayEntry(value, path.slice(0, at + 1), words);
-  if (fields.length > 0) return sayUnder([entry, ...fields], words);
+  if (fields.length > 0) return sayUnder([...partOver(value, path, words), entry, ...fields], words);
   return words.form.under({ over: begun(sayOne(String(path[at - 1]), words, "head")), field: entry });
+}
+
+/** What points at a thing, by where in the form it stands. */
+export function sayUse(value: unknown, { path }: Pick<Use, "path">, words: FormWords): string {
+  return sayPlace(value, { path, where: "", rule: "vague", what: "", remedy: "", weight: "note" }, words);
+}
+
+function isAtStep(path: FilePath): boolean {
+  return path[0] === "stages" && path[2] === "steps" && typeof path[3] === "number";
+}
+
+/** A line by its stage and its number, as card and screen count it through the whole pattern. */
+function sayAtStep(value: unknown, path: FilePath, words: FormWords): string {
+  const [, stage, , step] = path as readonly [string, number, string, number, ...unknown[]];
+  const lengths = Array.from({ length: stage }, (_, at) => stepsIn(value, at));
+  const line = lengths.reduce((sum, one) => sum + one, step + 1);
+  const over = words.form.lineOf({ stage: sayEntry(value, ["stages", stage], words), line });
+  if (path.length === 4) return words.form.under({ over, field: sayEntry(value, path, words) });
+  const fields = path.slice(4).map((key) => (typeof key === "number" ? sayNumber(key, words) : sayField(key, words)));
+  return sayUnder([over, ...fields], words);
+}
+
+function stepsIn(value: unknown, stage: number): number {
+  const steps = valueAt(value, ["stages", stage, "steps"]);
+  return Array.isArray(steps) ? steps.length : 0;
+}
+
+function sayNumber(at: number, { form }: FormWords): string {
+  return form.number({ number: at + 1 });
+}
+
+/** What an entry of a list belongs to, where its own name does not tell: an item, or a part of the pattern. */
+function partOver(value: unknown, path: FilePath, words: FormWords): readonly string[] {
+  if (path[0] !== "items") return [sayField(String(path[0]), words)];
+  return path.filter((key) => typeof key === "number").length > 1 ? [sayEntry(value, path.slice(0, 2), words)] : [];
+}
+
+/** What the lint says, the fields it names called by their labels. */
+export function sayLint(text: string, words: FormWords): string {
+  return text.replaceAll(/`(\w+)`/g, (_, name: string) => words.form.quoted({ field: sayField(name, words) }));
+}
+
+/** A fault beside its field: what is wrong, and what to do. */
+export function sayFault(fault: DraftFault, words: FormWords): string {
+  return `${sayWhat(fault, words)} ${sayLint(fault.remedy, words)}`;
+}
+
+/** What is wrong: where it does not load, what is written and what may be; else what the lint says. */
+export function sayWhat({ given, what }: DraftFault, words: FormWords): string {
+  if (given === undefined) return sayLint(what, words);
+  const allowed = sayLint(given.allowed, words);
+  const isEmpty = given.got === "nothing" || given.got === '""';
+  return isEmpty ? words.form.nothingWritten({ allowed }) : words.form.writtenIs({ got: given.got, allowed });
 }
 
 function sayDotted(where: string, words: FormWords): string {

@@ -1,6 +1,7 @@
 import type { DraftFault } from "#kit";
 import { useWriting } from "./bench-context.ts";
-import { sayCounts, sayPlace, type FormWords } from "./form-words.ts";
+import { focusField } from "./focus-field.ts";
+import { sayCounts, sayLint, sayPlace, sayWhat, type FormWords } from "./form-words.ts";
 import type { Bench } from "./use-bench.ts";
 
 const GROUPS = [
@@ -47,6 +48,10 @@ const MOST_SHOWN = 60;
 
 function Group({ title, why, faults }: GroupProps) {
   const { bench, show, words } = useWriting();
+  const goTo = (path: DraftFault["path"]) => {
+    show(path);
+    requestAnimationFrame(() => focusField(path));
+  };
   if (faults.length === 0) return null;
   return (
     <>
@@ -55,10 +60,10 @@ function Group({ title, why, faults }: GroupProps) {
       <ul className="form-faults">
         {faults.slice(0, MOST_SHOWN).map((fault) => (
           <li key={`${fault.rule} ${fault.where} ${fault.what}`}>
-            <button type="button" className={`form-fault form-fault-${fault.weight}`} onClick={() => show(fault.path)}>
+            <button type="button" className={`form-fault form-fault-${fault.weight}`} onClick={() => goTo(fault.path)}>
               <strong>{sayPlace(bench.value, fault, words)}</strong>
-              <span>{fault.what}</span>
-              <span>{fault.remedy}</span>
+              <span>{sayWhat(fault, words)}</span>
+              <span>{sayLint(fault.remedy, words)}</span>
               <span className="error-code">{fault.rule}</span>
             </button>
           </li>

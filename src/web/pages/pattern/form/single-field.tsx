@@ -3,7 +3,7 @@ import { namedIn, valueAt, type FilePath, type FormField, type PlainValue } from
 import { FieldFrame } from "#web/parts/fields/field-frame.tsx";
 import { TextField } from "#web/parts/index.ts";
 import { useWriting } from "./bench-context.ts";
-import { sayHint, type FormWords } from "./form-words.ts";
+import { sayFault, sayHint, type FormWords } from "./form-words.ts";
 
 export interface FieldProps<Field extends FormField = FormField> {
   readonly label: string;
@@ -19,14 +19,14 @@ const LONG = 90;
 
 /** How a field is written into the file, and taken out where it may be left out. */
 export function useField(path: FilePath, isNeeded: boolean) {
-  const { bench } = useWriting();
+  const { bench, words } = useWriting();
   const value = valueAt(bench.value, path);
   const faults = (bench.faults ?? []).filter((one) => one.path.join("/") === path.join("/"));
   const set = (next: PlainValue | undefined) => {
     if (next !== undefined && (isNeeded || next !== "")) bench.change({ kind: "set", path, value: next });
     else if (value !== undefined) bench.change({ kind: "remove", path });
   };
-  return { value, set, fault: faults[0] && `${faults[0].what} ${faults[0].remedy}` };
+  return { value, set, fault: faults[0] && sayFault(faults[0], words) };
 }
 
 /** A text, a quantity with its unit, or a number. */

@@ -38,6 +38,7 @@ function RecordRow({ record, line }: { readonly record: RecordRead; readonly lin
             </span>
           )}
         </p>
+        {line.afterwards !== undefined && <p className="quiet">{words.afterwards({ words: line.afterwards })}</p>}
         {photos.length > 0 && <PhotoStrip photos={photos} label={words.line({ line: label })} />}
       </div>
     </li>

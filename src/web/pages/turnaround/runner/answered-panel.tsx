@@ -9,6 +9,7 @@ import { PhotoStrip } from "#web/parts/photo-strip.tsx";
 import type { OpenKit } from "#web/kit-view/at-hand.ts";
 import { sayWho } from "#web/kit-view/at-hand.ts";
 import type { Answered } from "#web/act/lines.ts";
+import { Afterwards } from "../afterwards/afterwards-note.tsx";
 import type { Answering } from "../answer/use-answering.ts";
 import { useFocusIfLost } from "./use-focus-if-lost.ts";
 import { useSaving } from "#web/act/use-saving.ts";
@@ -54,6 +55,7 @@ export function AnsweredPanel(props: AnsweredPanelProps) {
           <Button onPress={props.onRaise}>{words.raise()}</Button>
         </Notice>
       )}
+      <Afterwards line={props.line} asks={[ask]} />
       <GloveRow>
         <Button kind="primary" onPress={props.onNext}>
           {words.goOn()}

@@ -7,10 +7,11 @@ import { PhotoStrip } from "#web/parts/photo-strip.tsx";
 import { useNow } from "#web/timing/index.ts";
 import { usePreferences } from "#web/theme/index.ts";
 import { AnswerBar } from "#web/act/answer-bar.tsx";
+import { Afterwards } from "../afterwards/afterwards-note.tsx";
 import { AnsweredPanel } from "./answered-panel.tsx";
 import { nameOf, type OpenKit } from "#web/kit-view/at-hand.ts";
 import { FindingSheet } from "../answer/finding-sheet.tsx";
-import type { Ask } from "#web/act/lines.ts";
+import type { Ask, Line } from "#web/act/lines.ts";
 import { NotPossible } from "#web/act/not-possible.tsx";
 import { lastTime, sayLimits, writeValue } from "#web/act/reading.ts";
 import { ReadingFields } from "#web/act/reading-fields.tsx";
@@ -67,6 +68,7 @@ export function AskView(props: AskViewProps) {
       ) : (
         <ToAnswer
           ask={ask}
+          line={line}
           kept={kept}
           isWorkedOut={isWorkedOut}
           early={early}
@@ -100,6 +102,7 @@ function workedOut({ turnaround }: OpenKit, id: string): Typed {
 
 interface ToAnswerProps {
   readonly ask: Ask;
+  readonly line: Line;
   readonly kept: KeptDraft;
   /** It is worked out from what was measured at the line, and not typed. */
   readonly isWorkedOut: boolean;
@@ -113,7 +116,7 @@ interface ToAnswerProps {
 }
 
 /** Reading, note and photos, then the answers. */
-function ToAnswer({ ask, kept, isWorkedOut, early, reading, oneTap, isNew, answers }: ToAnswerProps) {
+function ToAnswer({ ask, line, kept, isWorkedOut, early, reading, oneTap, isNew, answers }: ToAnswerProps) {
   const words = useWords("turnaroundLine");
   const [asksWhy, setAsksWhy] = useState(false);
   return (
@@ -126,6 +129,7 @@ function ToAnswer({ ask, kept, isWorkedOut, early, reading, oneTap, isNew, answe
         <Notice tone="wrong" title={answers.refusal} isNews />
       )}
       <ErrorBox error={answers.saving.error} title={words.notSaved()} />
+      <Afterwards line={line} asks={[ask]} />
       <AnswerBar
         check={ask.check}
         reading={reading}

@@ -97,7 +97,7 @@ export function LineView(props: LineViewProps) {
       <LineHead line={line} kit={open.kit.name} />
       <LinePictures open={open} asked={drawn} own={own} />
       {bars.length > 0 && <HeldPanel open={open} lines={lines} line={line} bars={bars} place={place} />}
-      {bars.length === 0 && !ask.answered && <SecondPanel open={open} acts={acts} seconds={seconds} />}
+      {bars.length === 0 && !ask.answered && <SecondPanel open={open} acts={acts} seconds={seconds} step={line.step} />}
       <LineCautions lines={lines} line={asOne(done)} />
       {line.step.after && <p className="step-needs">{words.becauseMet({ met: sayMet(line.step.after) })}</p>}
       {done.length === 1 && (

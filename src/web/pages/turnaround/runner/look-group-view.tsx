@@ -10,6 +10,7 @@ import type { Ask, Line } from "#web/act/lines.ts";
 import { fittedPlainly, renewedWith, sayNew } from "../answer/renewals.ts";
 import { useNow } from "#web/timing/index.ts";
 import { stopClock } from "../answer/use-answering.ts";
+import { Afterwards } from "../afterwards/afterwards-note.tsx";
 import { AnswerAll } from "./answer-all.tsx";
 import { plainTap } from "./look-group.ts";
 import { whyNotAnswered } from "./step-gate.ts";
@@ -59,6 +60,7 @@ export function LookGroupView({ open, acts, line, group, whole, onAnswered, onSi
         ))}
       </ol>
       <ErrorBox error={saving.error} title={words.notSaved()} />
+      <Afterwards line={line} asks={group} />
       <AnswerAll {...seen} held={held} onAll={() => void onAll()}>
         {words.seenAll({ count: group.length, renewed: sayNew(renewed, words) })}
       </AnswerAll>

@@ -1,23 +1,28 @@
-import type { SecondSaid } from "#readiness";
+import type { Step } from "#kit";
+import { clockAt, type SecondSaid } from "#readiness";
 import { useState } from "react";
 import { useWords, withParts } from "#web/language/index.ts";
 import { useThisDevice } from "#web/device/index.ts";
 import type { Reply } from "#web/device/sync/server-door.ts";
 import { Button, ErrorBox, Notice, Timestamp, useDoing } from "#web/parts/index.ts";
 import { PinPad } from "#web/way-in/pin-pad.tsx";
+import { useNow } from "#web/timing/index.ts";
+import { whyNotAnswered } from "../runner/step-gate.ts";
 import type { OpenKit } from "#web/kit-view/at-hand.ts";
 
 interface SecondConfirmedProps {
   readonly open: OpenKit;
   readonly said: SecondSaid;
+  /** The line it is about; absent at the sealing. */
+  readonly step?: Step;
 }
 
 /** The second person's own word that they saw it, or the ways to give it. Nothing waits for it. */
-export function SecondConfirmed({ open, said }: SecondConfirmedProps) {
+export function SecondConfirmed({ open, said, step }: SecondConfirmedProps) {
   const { second, confirmed } = said;
   const words = useWords("turnaroundEnd");
   if (second === undefined) return null;
-  if (confirmed === undefined) return <ToConfirm open={open} said={said} name={second.name} />;
+  if (confirmed === undefined) return <ToConfirm open={open} said={said} name={second.name} {...(step && { step })} />;
   return (
     <p>
       {withParts(
@@ -28,19 +33,32 @@ export function SecondConfirmed({ open, said }: SecondConfirmedProps) {
   );
 }
 
-function ToConfirm({ open, said, name }: SecondConfirmedProps & { readonly name: string }) {
+function ToConfirm({ open, said, name, step }: SecondConfirmedProps & { readonly name: string }) {
   const words = useWords("turnaroundEnd");
+  const held = useHeld(open, step);
   return (
     <details>
       <summary>{words.notConfirmedYet({ person: name })}</summary>
       <p>{words.confirmHow({ person: name })}</p>
-      <ByPin open={open} said={said} name={name} />
+      {held === undefined ? (
+        <ByPin open={open} said={said} name={name} {...(step && { step })} />
+      ) : (
+        <p>{words.confirmAfter({ why: held })}</p>
+      )}
     </details>
   );
 }
 
+/** Why nobody can have seen the line done yet: its clock is not over. */
+function useHeld(open: OpenKit, step: Step | undefined): string | undefined {
+  const words = useWords("turnaroundLine");
+  const timer = step && clockAt(open, step.id);
+  const now = useNow(timer?.started !== undefined);
+  return step && whyNotAnswered(open, step, { now, words });
+}
+
 /** Proved by the station, so it takes a network. */
-function ByPin({ open, said, name }: SecondConfirmedProps & { readonly name: string }) {
+function ByPin({ open, said, name, step }: SecondConfirmedProps & { readonly name: string }) {
   const { door } = useThisDevice();
   const words = useWords("turnaroundEnd");
   const doing = useDoing();
@@ -52,10 +70,12 @@ function ByPin({ open, said, name }: SecondConfirmedProps & { readonly name: str
       setReply(await door.ask({ method: "POST", path: "/api/second", json }));
       setPin("");
     });
+  const about = { person: name, doer: open.view.me.name, what: said.qualification.name };
+  const hint = step ? words.pinForLine({ ...about, line: step.line }) : words.pinFor(about);
   if (reply?.kind === "answered") return <Notice title={words.confirmed({ person: name })} isNews />;
   return (
     <>
-      <PinPad label={words.pinOf({ person: name })} value={pin} onChange={setPin} />
+      <PinPad label={words.pinOf({ person: name })} hint={hint} value={pin} onChange={setPin} />
       <ErrorBox error={doing.error} title={words.notConfirmed()} />
       <NotConfirmed reply={reply} />
       <Button isDisabled={pin === ""} isBusy={doing.isBusy} onPress={() => void confirm()}>

@@ -1,4 +1,5 @@
 import { InputError } from "#base";
+import type { Step } from "#kit";
 import type { SecondSaid } from "#readiness";
 import { strikeEntry } from "#station";
 import type { Entry } from "#log";
@@ -9,8 +10,14 @@ import { useSaving } from "#web/act/use-saving.ts";
 import { SecondConfirmed } from "./second-confirmed.tsx";
 import type { OpenKit } from "#web/kit-view/at-hand.ts";
 
+interface SecondNamedProps {
+  readonly open: OpenKit;
+  readonly said: SecondSaid;
+  readonly step?: Step;
+}
+
 /** Who sees the line done, by name, or why nobody does; taken back by one tap, as an answer is. */
-export function SecondNamed({ open, said }: { readonly open: OpenKit; readonly said: SecondSaid }) {
+export function SecondNamed({ open, said, step }: SecondNamedProps) {
   const entry = open.view.entriesOf(`kit:${open.kit.id}`).find(({ id }) => id === said.entry);
   const { second, note } = said;
   const words = useWords("turnaroundEnd");
@@ -25,7 +32,7 @@ export function SecondNamed({ open, said }: { readonly open: OpenKit; readonly s
             })
           : withParts((part) => words.nobodySees({ ...part, qualification }), { note: <strong>{note}</strong> })}
       </p>
-      <SecondConfirmed open={open} said={said} />
+      <SecondConfirmed open={open} said={said} {...(step && { step })} />
       {entry && <UndoNaming open={open} entry={entry} what={what} />}
     </section>
   );

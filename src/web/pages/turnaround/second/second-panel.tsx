@@ -1,3 +1,4 @@
+import type { Step } from "#kit";
 import type { SecondWanted } from "#readiness";
 import { useState } from "react";
 import { useWords } from "#web/language/index.ts";
@@ -12,14 +13,16 @@ interface SecondPanelProps {
   readonly open: OpenKit;
   readonly acts: KitActs;
   readonly seconds: Seconds;
+  /** The line it is about; absent at the sealing. */
+  readonly step?: Step;
 }
 
 /** Before a line that the person does not hold the qualification for: who sees it done, or why nobody does. */
-export function SecondPanel({ open, acts, seconds: { wanted, said } }: SecondPanelProps) {
+export function SecondPanel({ open, acts, seconds: { wanted, said }, step }: SecondPanelProps) {
   return (
     <>
       {said.map((one) => (
-        <SecondNamed key={one.entry} open={open} said={one} />
+        <SecondNamed key={one.entry} open={open} said={one} {...(step && { step })} />
       ))}
       {wanted.map((one) => (
         <SecondChoice key={one.qualification.id} open={open} acts={acts} wanted={one} />
