@@ -29,11 +29,15 @@ export function KitStart({ at: { kit, view } }: { readonly at: KitAtHand }) {
         </p>
       )}
       <p>{sayRecord(record, words)}</p>
-      {none === undefined && <p>{sayNext(record, words)}</p>}
+      {none === undefined && (
+        <p>
+          {sayNext(record, words)} {sayRests(record, words)}
+        </p>
+      )}
       {tonight && <OverTime record={record} tonight={tonight} />}
       <details className="kit-table">
         <summary>{words.restsOn()}</summary>
-        <p>{sayRests(record, words)}</p>
+        {none !== undefined && <p>{sayRests(record, words)}</p>}
         <p>{sayHidden(record, words)}</p>
         <Demands demands={record.demands} />
       </details>
