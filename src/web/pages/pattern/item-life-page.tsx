@@ -9,7 +9,7 @@ import { Table, type Column } from "#web/parts/table.tsx";
 import { sayLong } from "./interval/interval-words.ts";
 import { NotAllHere } from "./lives/not-all-here.tsx";
 import { livesLogOf } from "./lives/lives-log.ts";
-import { sayLaw, sayOthers } from "./lives/law-words.ts";
+import { sayAges, sayLaw, sayOthers } from "./lives/law-words.ts";
 import { sayLasting, sayLifeVerdict, sayRests, saySpan, type LivesWords } from "./lives/lives-words.ts";
 import { useLivesWords } from "./lives/use-lives-words.ts";
 import { NoSuchPattern } from "./no-such-pattern.tsx";
@@ -75,8 +75,12 @@ function Lasting({ close }: { readonly close: ItemLifeClose }) {
         mark={{ at: span, words: mark }}
       />
       <p className="quiet">{words.lives.chartMore()}</p>
-      <p>{sayLaw(told, words)}</p>
-      {others && <p>{others}</p>}
+      <p>{sayAges(told, words).join(" ")}</p>
+      <details>
+        <summary>{words.law.inFigures()}</summary>
+        <p>{sayLaw(told, words)}</p>
+        {others && <p>{others}</p>}
+      </details>
       <details className="kit-table">
         <summary>{words.lives.asTable()}</summary>
         <Table
