@@ -1,5 +1,6 @@
 import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
+import type { KitState } from "#readiness";
 import type { KitStartRecord } from "#station";
 import {
   sayCommon,
@@ -13,6 +14,7 @@ import {
   sayRests,
   sayTonight,
   sayTonightShort,
+  sayToldOf,
 } from "./start-words.ts";
 
 const words = await fetchWords("en", "starts");
@@ -62,6 +64,23 @@ describe("words about starting", () => {
     expect(sayRecord(record({ demands: asked(5), failures: 1 }), words)).toBe(
       "Asked to start 5 times since 10 Jan 2027, it failed to start or to give water once.",
     );
+  });
+});
+
+const toldOf = (...days: string[]) => ({ told: days.map((day) => ({ day })) }) as unknown as KitState;
+
+describe("words about turnarounds that were only told of", () => {
+  it("say how many are not counted, of which days, and why, over all kits at once", () => {
+    expect(sayToldOf([toldOf("2024-05-02"), toldOf()], words)).toBe(
+      "Not counted: 1 turnaround that was only told of, of 2 May 2024. A sheet or a book says that it was done, but no line of it was answered: nothing tells what was looked at, found or started.",
+    );
+    expect(sayToldOf([toldOf("2024-05-02", "2022-03"), toldOf("2025-01-01")], words)).toMatch(
+      /^Not counted: 3 turnarounds that were only told of, from Mar 2022 to 1 Jan 2025\./,
+    );
+  });
+
+  it("are none where none was told of", () => {
+    expect(sayToldOf([toldOf(), {} as KitState], words)).toBeUndefined();
   });
 });
 

@@ -1,4 +1,4 @@
-import type { Demand, Standing } from "#readiness";
+import type { Demand, KitState, Standing } from "#readiness";
 import type { Words } from "#words";
 import type { EnoughTonight, KitStartRecord, Tonight } from "#station";
 import { sayDay } from "#web/parts/words/say-time.ts";
@@ -36,6 +36,14 @@ export function sayRests({ others, othersStarts, demands }: KitStartRecord, word
   const count = demands.length;
   if (others > 0) return words.restsOthers({ count, others, starts: othersStarts });
   return count > 0 ? words.restsAlone({ count }) : words.restsNone();
+}
+
+/** How many turnarounds were only told of, so that no figure counts them, and why; undefined where none was. */
+export function sayToldOf(kits: readonly Pick<KitState, "told">[], words: StartWords): string | undefined {
+  const days = kits.flatMap(({ told = [] }) => told.map(({ day }) => day)).toSorted();
+  const [first, last] = [days[0], days.at(-1)];
+  if (first === undefined || last === undefined) return undefined;
+  return words.toldOf({ count: days.length, first: sayDay(first), last: sayDay(last) });
 }
 
 /** What the fall since the last proof rests on. */

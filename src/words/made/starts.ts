@@ -50,6 +50,11 @@ export interface StartsWords {
   readonly enoughRests: (d: { readonly count: number; readonly since: string | number }) => string;
   readonly enoughNone: () => string;
   readonly enoughWithout: (d: { readonly kits: string | number }) => string;
+  readonly toldOf: (d: {
+    readonly count: number;
+    readonly first: string | number;
+    readonly last: string | number;
+  }) => string;
   readonly shareFuel: (d: { readonly kits: string | number }) => string;
   readonly shareLot: (d: { readonly kits: string | number; readonly of: string | number }) => string;
   readonly shareHands: (d: { readonly kits: string | number; readonly of: string | number }) => string;

@@ -21,6 +21,7 @@ import {
   sayVerdict,
 } from "./interval/interval-words.ts";
 import { judgedIn, WEIGHTS, type Judged } from "./interval/judged.ts";
+import { ToldOfPattern } from "#web/kit-view/told-of.tsx";
 import { NoSuchPattern } from "./no-such-pattern.tsx";
 import "#web/kit-view/kit.css";
 import "./pattern.css";
@@ -60,6 +61,7 @@ function Proposed({ pattern }: { readonly pattern: Pattern }) {
     return (
       <EmptyState title={words.nothing()}>
         <p>{words.nothingMore()}</p>
+        <ToldOfPattern pattern={pattern} />
       </EmptyState>
     );
   }
@@ -68,6 +70,7 @@ function Proposed({ pattern }: { readonly pattern: Pattern }) {
       <p>
         {sayStanding(proposal, words)} {sayApart(proposal.evidence, words)}
       </p>
+      <ToldOfPattern pattern={pattern} />
       <PickRow
         label={words.weight()}
         hint={words.weightHint()}

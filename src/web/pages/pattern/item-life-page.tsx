@@ -12,6 +12,7 @@ import { livesLogOf } from "./lives/lives-log.ts";
 import { sayAges, sayLaw, sayOthers } from "./lives/law-words.ts";
 import { sayLasting, sayLifeVerdict, sayRests, saySpan, type LivesWords } from "./lives/lives-words.ts";
 import { useLivesWords } from "./lives/use-lives-words.ts";
+import { ToldOfPattern } from "#web/kit-view/told-of.tsx";
 import { NoSuchPattern } from "./no-such-pattern.tsx";
 import "#web/kit-view/kit.css";
 import "./pattern.css";
@@ -34,6 +35,7 @@ function ItemLife({ pattern, item }: { readonly pattern: Pattern; readonly item:
       <Page title={words.lives.nobodyLooked()} back={back}>
         <EmptyState title={words.lives.nothing()}>
           <p>{words.lives.nothingItem()}</p>
+          <ToldOfPattern pattern={pattern} />
         </EmptyState>
       </Page>
     );
@@ -51,6 +53,7 @@ function ItemLife({ pattern, item }: { readonly pattern: Pattern; readonly item:
           beyond: close.told.beyond,
         })}
       </p>
+      <ToldOfPattern pattern={pattern} />
       <Lasting close={close} />
       <Modes close={close} />
       <Renewed close={close} />

@@ -8,6 +8,7 @@ import { useStation, type StationView } from "#web/device/index.ts";
 import { Page, Section } from "#web/parts/index.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
 import { usePreferences } from "#web/theme/index.ts";
+import { ToldOf } from "#web/kit-view/told-of.tsx";
 import { sayMarks, sayOff, sayScore } from "./review-words.ts";
 import { useAllLevels } from "./use-judged.ts";
 import "#web/kit-view/kit.css";
@@ -22,6 +23,7 @@ export default function ForecastsPage() {
   const { forecasts, left } = useAllLevels(view);
   return (
     <Page title={words.forecastsTitle()} back={{ to: "/casualty", label: frame.casualty() }}>
+      <ToldOf kits={[...view.kits, ...view.retired]} />
       <Scored title={words.turnarounds()} about={words.turnaroundsMore()} forecasts={starts.turnaround} />
       <Scored title={words.casualties()} about={words.casualtiesMore()} forecasts={starts.casualty} />
       <Scored

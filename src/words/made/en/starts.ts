@@ -126,6 +126,24 @@ const words: StartsWords = {
   enoughNone: () => "The range holds nine times in ten. It rests on no start of these kits, so it is wide.",
   enoughWithout: (d) =>
     "Not counted: " + d.kits + ", never proved, or of a pattern of which no kit has lain closed between two openings.",
+  toldOf: (d) =>
+    plural(d.count, 0, en, {
+      one:
+        "Not counted: " +
+        strictNumber("en", d.count, 0, "count") +
+        " turnaround that was only told of, of " +
+        d.first +
+        ".",
+      other:
+        "Not counted: " +
+        strictNumber("en", d.count, 0, "count") +
+        " turnarounds that were only told of, from " +
+        d.first +
+        " to " +
+        d.last +
+        ".",
+    }) +
+    " A sheet or a book says that it was done, but no line of it was answered: nothing tells what was looked at, found or started.",
   shareFuel: (d) => d.kits + " share fuel of one delivery.",
   shareLot: (d) => d.kits + " share " + d.of + " of one lot.",
   shareHands: (d) => d.kits + " share the hands of " + d.of + ", who closed them.",

@@ -130,6 +130,24 @@ const words: StartsWords = {
     "Pas comptés : " +
     d.kits +
     ", jamais mis à l'épreuve, ou d'un modèle dont aucun kit n'est resté fermé entre deux ouvertures.",
+  toldOf: (d) =>
+    plural(d.count, 0, fr, {
+      one:
+        "Non comptée : " +
+        strictNumber("fr", d.count, 0, "count") +
+        " remise en état seulement racontée, du " +
+        d.first +
+        ".",
+      other:
+        "Non comptées : " +
+        strictNumber("fr", d.count, 0, "count") +
+        " remises en état seulement racontées, du " +
+        d.first +
+        " au " +
+        d.last +
+        ".",
+    }) +
+    " Une feuille ou un cahier dit que c'était fait, mais aucune ligne n'a reçu de réponse : rien ne dit ce qui a été regardé, trouvé ou démarré.",
   shareFuel: (d) => d.kits + " ont en commun le carburant d'une livraison.",
   shareLot: (d) => d.kits + " ont en commun : " + d.of + " d'un même lot.",
   shareHands: (d) => d.kits + " ont en commun les mains de " + d.of + ", qui les a fermés.",

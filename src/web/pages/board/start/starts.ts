@@ -2,7 +2,7 @@ import type { KitState } from "#readiness";
 import type { Words } from "#words";
 import { enoughTonight, StartBook, tonightOf, type EnoughTonight } from "#station";
 import type { StationView } from "#web/device/index.ts";
-import { sayCommon, sayEnough, sayEnoughRests, sayTonightShort } from "#web/kit-view/start-words.ts";
+import { sayCommon, sayEnough, sayEnoughRests, sayToldOf, sayTonightShort } from "#web/kit-view/start-words.ts";
 
 /** What the board says of starting: fetched and worked out after the board itself stands. */
 export interface Starts {
@@ -29,7 +29,8 @@ export function startsFrom(book: StartBook, view: StationView, words: StartWords
     ofPlace: (ready, least) => {
       const enough = enoughTonight(book, ready, least, view, now);
       if (!enough) return undefined;
-      const rests = sayEnoughRests(enough, (id) => nameOfKit(view, id), words);
+      const counted = sayEnoughRests(enough, (id) => nameOfKit(view, id), words);
+      const rests = [counted, sayToldOf(ready, words) ?? []].flat().join(" ");
       return { words: sayEnough(enough, words), common: commonWords(enough, view, words), rests };
     },
   };

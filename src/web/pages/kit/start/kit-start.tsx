@@ -7,6 +7,7 @@ import { StartCurve } from "#web/drawing/start-curve.tsx";
 import type { KitAtHand } from "#web/kit-view/at-hand.ts";
 import { sayHidden, sayNext, sayNoChance, sayRecord, sayRests, sayTonight, tenths } from "#web/kit-view/start-words.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
+import { ToldOf } from "#web/kit-view/told-of.tsx";
 import { Demands } from "./demands.tsx";
 import "./start.css";
 
@@ -34,6 +35,7 @@ export function KitStart({ at: { kit, view } }: { readonly at: KitAtHand }) {
           {sayNext(record, words)} {sayRests(record, words)}
         </p>
       )}
+      <ToldOf kits={[kit]} />
       {tonight && <OverTime record={record} tonight={tonight} />}
       <details className="kit-table">
         <summary>{words.restsOn()}</summary>
