@@ -10,7 +10,7 @@ const words: ReviewWords = {
     }),
   outcome: () => "Forecast and outcome",
   outcomeMore: () =>
-    "Each is computed anew from what was known at that moment: whether the water stands lower at the next sounding, where nothing was changed before it, and whether a kit starts.",
+    "Each is computed anew from what was known at that moment: whether the water stands lower at the next sounding, where nothing was changed before it, and whether a kit starts. The chance is the mean over its range as it was told then, by the starts or soundings there were.",
   noneJudged: () => "Nothing here can be judged",
   noneJudgedMore: () =>
     "It takes two soundings of one space with nothing changed in between, or a kit of ours asked to start.",

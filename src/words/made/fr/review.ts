@@ -10,7 +10,7 @@ const words: ReviewWords = {
     }),
   outcome: () => "Prévision et suite",
   outcomeMore: () =>
-    "Chacune est recalculée à partir de ce qui était connu à ce moment-là : si l'eau est plus basse à la sonde suivante, là où rien n'a été changé avant, et si un kit démarre.",
+    "Chacune est recalculée à partir de ce qui était connu à ce moment-là : si l'eau est plus basse à la sonde suivante, là où rien n'a été changé avant, et si un kit démarre. La chance est la moyenne sur sa plage telle qu'elle était dite alors, d'après les démarrages ou les sondes d'alors.",
   noneJudged: () => "Rien ici ne peut être jugé",
   noneJudgedMore: () =>
     "Il faut deux sondes d'un même compartiment sans rien changer entre les deux, ou un de nos kits que l'on a voulu démarrer.",
