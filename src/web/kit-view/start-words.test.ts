@@ -154,6 +154,10 @@ describe("words about tonight", () => {
     expect(sayHidden(record({ unseen, hidden }), words)).toMatch(
       /Opened 2 times.*had 1 fault .*about 1 fault comes unseen/,
     );
+    expect(sayHidden(record({ unseen, hidden }), words)).not.toMatch(/counts once/);
+    expect(sayHidden(record({ unseen, hidden, failures: 1 }), words)).toMatch(
+      /A start that failed counts once, whatever was found after it in the same opening\.$/,
+    );
     const many = { ...hidden, mean: 0.46 / (10 * 365.25 * 86_400) };
     expect(sayHidden(record({ unseen, hidden: many }), words)).toContain("about 0.46 faults come unseen");
   });

@@ -47,13 +47,14 @@ export function sayToldOf(kits: readonly Pick<KitState, "told">[], words: StartW
 }
 
 /** What the fall since the last proof rests on. */
-export function sayHidden({ unseen, hidden }: KitStartRecord, words: StartWords): string {
+export function sayHidden({ unseen, hidden, failures }: KitStartRecord, words: StartWords): string {
   if (!unseen || !hidden) return words.hiddenUnknown();
   const own = words.hiddenOwn({ looks: unseen.looks, found: unseen.found });
   const rate = Number((hidden.mean * 10 * YEAR).toPrecision(2));
   const faults = { rate: String(rate), count: rate };
   const came = hidden.from === "own" ? words.hiddenRateOwn(faults) : words.hiddenRateAll(faults);
-  return `${own} ${came} ${words.hiddenSteady()}`;
+  const once = failures > 0 ? [words.failedOnce()] : [];
+  return [own, came, words.hiddenSteady(), ...once].join(" ");
 }
 
 const YEAR = 365.25 * 86_400;

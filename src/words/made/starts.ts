@@ -29,6 +29,7 @@ export interface StartsWords {
   readonly hiddenRateAll: (d: { readonly count: number; readonly rate: string | number }) => string;
   readonly hiddenRateOwn: (d: { readonly count: number; readonly rate: string | number }) => string;
   readonly hiddenSteady: () => string;
+  readonly failedOnce: () => string;
   readonly tonight: (d: { readonly word: string | number; readonly often: string | number }) => string;
   readonly unsure: () => string;
   readonly veryLikely: () => string;

@@ -105,6 +105,7 @@ const words: StartsWords = {
       other: "By that about " + d.rate + " faults come unseen in ten years of lying closed.",
     }),
   hiddenSteady: () => "Such faults are taken to come at a steady rate.",
+  failedOnce: () => "A start that failed counts once, whatever was found after it in the same opening.",
   tonight: (d) => d.word + " tonight: " + d.often,
   unsure: () => "May or may not start and give water",
   veryLikely: () => "Very likely to start and give water",

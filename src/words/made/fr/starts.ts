@@ -106,6 +106,7 @@ const words: StartsWords = {
       other: "D'après cela, environ " + d.rate + " défauts viennent sans être vus en dix ans de repos fermé.",
     }),
   hiddenSteady: () => "De tels défauts sont supposés venir à un rythme constant.",
+  failedOnce: () => "Un démarrage manqué compte une fois, quoi que l'on ait trouvé après lui dans la même ouverture.",
   tonight: (d) => d.word + " cette nuit : " + d.often,
   unsure: () => "Peut démarrer et donner de l'eau, ou non,",
   veryLikely: () => "Démarre et donne de l'eau très probablement",
