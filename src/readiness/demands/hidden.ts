@@ -48,7 +48,7 @@ export function hiddenOf(kit: Benched, pattern: Pattern): HiddenRecord {
 /** When it did not work, by opening [ms]. */
 function failuresOf(kit: Benched, pattern: Pattern): ReadonlyMap<string, number> {
   const failed = benchDemands(kit, pattern).filter(({ worked }) => !worked);
-  return new Map(failed.flatMap(({ turnaround, at }) => (turnaround ? [[turnaround, Date.parse(at)]] : [])));
+  return new Map(failed.flatMap(({ turnaround, at }) => (turnaround ? [[turnaround, Date.parse(at)] as const] : [])));
 }
 
 /** Raised in an opening before it did not work there. */

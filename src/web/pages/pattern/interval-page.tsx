@@ -21,7 +21,7 @@ import {
 } from "./interval/interval-words.ts";
 import { judgedIn, type Judged } from "./interval/judged.ts";
 import { WeightPart } from "./interval/weight-part.tsx";
-import { ToldOfPattern } from "#web/kit-view/told-of.tsx";
+import { ToldOfPattern } from "#web/kit-view/starts/told-of.tsx";
 import { NoSuchPattern } from "./no-such-pattern.tsx";
 import "#web/kit-view/kit.css";
 import "./pattern.css";
@@ -78,11 +78,11 @@ function Proposed({ pattern }: { readonly pattern: Pattern }) {
       />
       <CostsForm
         stated={stated}
-        onState={(next) => change({ ...(weight && { weight }), stated: next })}
+        onState={(next) => change({ ...(weight !== undefined && { weight }), stated: next })}
         refused={refused}
       />
       {refused.isAny && <p>{words.correctCosts()}</p>}
-      {weight && !refused.isAny && (
+      {weight !== undefined && !refused.isAny && (
         <Verdict pattern={pattern} proposal={proposal} nightHours={weight} stated={stated} />
       )}
       <Rests proposal={proposal} stated={stated} />

@@ -12,7 +12,7 @@ import { livesLogOf } from "./lives/lives-log.ts";
 import { sayAges, sayLaw, sayOthers } from "./lives/law-words.ts";
 import { sayLasting, sayLifeVerdict, sayRests, saySpan, type LivesWords } from "./lives/lives-words.ts";
 import { useLivesWords } from "./lives/use-lives-words.ts";
-import { ToldOfPattern } from "#web/kit-view/told-of.tsx";
+import { ToldOfPattern } from "#web/kit-view/starts/told-of.tsx";
 import { NoSuchPattern } from "./no-such-pattern.tsx";
 import "#web/kit-view/kit.css";
 import "./pattern.css";

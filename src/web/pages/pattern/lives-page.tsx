@@ -11,7 +11,7 @@ import { livesLogOf } from "./lives/lives-log.ts";
 import { sayLasting, sayLifeVerdict, sayRests, saySpan, type LivesWords } from "./lives/lives-words.ts";
 import { useLivesWords } from "./lives/use-lives-words.ts";
 import { withParts } from "#web/language/index.ts";
-import { ToldOfPattern } from "#web/kit-view/told-of.tsx";
+import { ToldOfPattern } from "#web/kit-view/starts/told-of.tsx";
 import { NoSuchPattern } from "./no-such-pattern.tsx";
 import "#web/kit-view/kit.css";
 import "./pattern.css";

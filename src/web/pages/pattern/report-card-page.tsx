@@ -4,7 +4,7 @@ import { useMemo } from "react";
 import { useParams } from "wouter";
 import { useStation } from "#web/device/index.ts";
 import { ButtonLink, ButtonRow, Page, Section } from "#web/parts/index.ts";
-import { ToldOfPattern } from "#web/kit-view/told-of.tsx";
+import { ToldOfPattern } from "#web/kit-view/starts/told-of.tsx";
 import { NoSuchPattern } from "./no-such-pattern.tsx";
 import { FindingsYears } from "./report/findings-years.tsx";
 import { sayProposal, sayWanted } from "./report/report-words.ts";

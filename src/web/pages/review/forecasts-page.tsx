@@ -8,7 +8,7 @@ import { useStation, type StationView } from "#web/device/index.ts";
 import { Page, Section } from "#web/parts/index.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
 import { usePreferences } from "#web/theme/index.ts";
-import { ToldOf } from "#web/kit-view/told-of.tsx";
+import { ToldOf } from "#web/kit-view/starts/told-of.tsx";
 import { sayMarks, sayOff, sayScore } from "./review-words.ts";
 import { useAllLevels } from "./use-judged.ts";
 import "#web/kit-view/kit.css";

@@ -2,7 +2,7 @@ import type { KitState } from "#readiness";
 import type { Words } from "#words";
 import { enoughTonight, StartBook, tonightOf, type EnoughTonight } from "#station";
 import type { StationView } from "#web/device/index.ts";
-import { sayCommon, sayEnough, sayEnoughRests, sayToldOf, sayTonightShort } from "#web/kit-view/start-words.ts";
+import { sayCommon, sayEnough, sayEnoughRests, sayToldOf, sayTonightShort } from "#web/kit-view/starts/start-words.ts";
 
 /** What the board says of starting: fetched and worked out after the board itself stands. */
 export interface Starts {

@@ -5,9 +5,17 @@ import { StartBook, tonightOf, workingCurve, type KitStartRecord, type Tonight }
 import { useMemo, useState } from "react";
 import { StartCurve } from "#web/drawing/start-curve.tsx";
 import type { KitAtHand } from "#web/kit-view/at-hand.ts";
-import { sayHidden, sayNext, sayNoChance, sayRecord, sayRests, sayTonight, tenths } from "#web/kit-view/start-words.ts";
+import {
+  sayHidden,
+  sayNext,
+  sayNoChance,
+  sayRecord,
+  sayRests,
+  sayTonight,
+  tenths,
+} from "#web/kit-view/starts/start-words.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
-import { ToldOf } from "#web/kit-view/told-of.tsx";
+import { ToldOf } from "#web/kit-view/starts/told-of.tsx";
 import { Demands } from "./demands.tsx";
 import "./start.css";
 
