@@ -42,3 +42,20 @@ describe("figures of anything else", () => {
     ]);
   });
 });
+
+describe("figures whose unit the answer itself says", () => {
+  const schema = {
+    properties: { age: { description: "Age [unit]" }, rate: { description: "Failures [1/unit]" }, bare: {} },
+  };
+  const said = (answer: object) => readableAnswer(answer, schema).map((line) => line.replaceAll("\u00a0", " "));
+
+  it("have it beside each, and years beside seconds", () => {
+    expect(said({ unit: "runs", age: 12, rate: 2, bare: 3 })).toEqual([
+      "unit: runs",
+      "age: 12 runs",
+      "rate: 2 1/runs",
+      "bare: 3",
+    ]);
+    expect(said({ unit: "s", age: 94_672_800 })).toEqual(["unit: s", "age: 9.4673e+7 s (3 years)"]);
+  });
+});

@@ -18,6 +18,8 @@ interface Told {
   readonly value: unknown;
   readonly schema: Schema | undefined;
   readonly isEstimate: boolean;
+  /** Unit that the answer says of itself, for figures whose schema gives none but "unit". */
+  readonly own: string | undefined;
 }
 
 /**
@@ -28,7 +30,13 @@ interface Told {
  * @param schema - JSON Schema of the answer
  */
 export function readableAnswer(answer: unknown, schema: object): string[] {
-  return linesOf("", { value: answer, schema: schema as Schema, isEstimate: isEstimate(answer) }, "");
+  const own = ownUnit(answer);
+  return linesOf("", { value: answer, schema: schema as Schema, isEstimate: isEstimate(answer), own }, "");
+}
+
+function ownUnit(answer: unknown): string | undefined {
+  const { unit } = (answer ?? {}) as { readonly unit?: unknown };
+  return typeof unit === "string" ? unit : undefined;
 }
 
 function isEstimate(answer: unknown): boolean {
@@ -49,10 +57,10 @@ function fieldLines(told: Told, indent: string): string[] {
   return fieldsOf(told).flatMap(([field, one]) => linesOf(field, one, indent));
 }
 
-function fieldsOf({ value, schema, isEstimate: isDoubtful }: Told): [string, Told][] {
-  return Object.entries(value as object).map(([field, one]) => [
+function fieldsOf(told: Told): [string, Told][] {
+  return Object.entries(told.value as object).map(([field, one]) => [
     field,
-    { value: one as unknown, schema: fieldSchema(schema, field), isEstimate: isDoubtful },
+    { ...told, value: one as unknown, schema: fieldSchema(told.schema, field) },
   ]);
 }
 
@@ -66,8 +74,8 @@ function listLines(told: Told, list: readonly unknown[], indent: string): string
 }
 
 /** One of a list; what the list says of its unit holds for each. */
-function itemOf({ schema, isEstimate: isDoubtful }: Told, value: unknown): Told {
-  return { value, schema: withUnitOf(schema, schema?.items), isEstimate: isDoubtful };
+function itemOf(told: Told, value: unknown): Told {
+  return { ...told, value, schema: withUnitOf(told.schema, told.schema?.items) };
 }
 
 function inline(told: Told): string {
@@ -98,14 +106,21 @@ function isSpread(value: unknown): value is Spread {
   return !isScalar(value) && ["p05", "p50", "p95"].every((field) => field in (value as object));
 }
 
-function spread({ value, schema }: Told): string {
-  return spreadWords(value as Spread, unitOf(schema));
+function spread(told: Told): string {
+  return spreadWords(told.value as Spread, unitIn(told));
 }
 
-function scalar({ value, schema, isEstimate: isDoubtful }: Told): string {
+function scalar(told: Told): string {
+  const { value, isEstimate: isDoubtful } = told;
   if (value === null) return "none";
   if (typeof value !== "number") return String(value);
-  return (isDoubtful ? estimateWords : exactWords)(value, unitOf(schema));
+  return (isDoubtful ? estimateWords : exactWords)(value, unitIn(told));
+}
+
+/** "unit" in a schema stands for the one that the answer says of itself. */
+function unitIn({ schema, own }: Told): string {
+  const unit = unitOf(schema);
+  return own === undefined ? unit : unit.replace(/\bunit$/, own);
 }
 
 /** A caution by its signal word and hazard; undefined for anything else. */

@@ -37,7 +37,8 @@ export interface QuestionDefinition<I extends z.ZodType, O extends z.ZodType> {
   readonly example: z.input<I>;
   /** Looks at what was given before its units are gone; what it finds is told with the schema's own faults. */
   readonly check?: (given: unknown) => readonly Fault[];
-  readonly answer: (input: z.output<I>, context: QuestionContext) => z.input<O>;
+  /** `given` is the same before its units are gone, for an answer that says in which unit it is. */
+  readonly answer: (input: z.output<I>, context: QuestionContext, given: unknown) => z.input<O>;
 }
 
 /**
@@ -50,6 +51,7 @@ export function defineQuestion<I extends z.ZodType, O extends z.ZodType>(
 ): Question<z.input<O>> {
   return {
     ...definition,
-    answer: (given, context) => definition.answer(parseInput(definition.input, given, definition.check), context),
+    answer: (given, context) =>
+      definition.answer(parseInput(definition.input, given, definition.check), context, given),
   };
 }

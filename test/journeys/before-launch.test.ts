@@ -90,7 +90,9 @@ describe("a commander, without a network", () => {
     await page.locator(".launch-take", { hasText: "Take 2 kits" }).waitFor();
     const kits = page.locator("ol.launch-kits li");
     expect(await kits.count()).toBe(2);
-    expect(await kits.first().innerText()).toMatch(/^Pump \d+, Boathouse: about \d+.L\/min \(.*starts \d+ in 100/);
+    expect(await kits.first().innerText()).toMatch(
+      /^Pump \d+, Boathouse: about \d+.L\/min \(.*starts and gives water \d+ in 100 \(\d+ to \d+\), by /,
+    );
     const back = page.locator("summary", { hasText: /kits? stays?, and why/ });
     const stays = Number.parseInt(await back.innerText(), 10);
     await hand.tap("By day");

@@ -75,7 +75,7 @@ describe("a pattern", () => {
     await page.getByText("What else an opening costs: nothing stated").click();
     await page.getByRole("textbox", { name: "Parts of one opening: worth how many hours of work?" }).fill("2,5");
     await page.getByText(/, 2?\d\.\d.hours in parts, and/).waitFor();
-    await page.getByRole("button", { name: /^Accept every \d+ months for the plan/ }).click();
+    await page.getByRole("button", { name: /^Accept every \d+ (weeks|months) for the plan/ }).click();
     await page.getByRole("heading", { name: "Accepted for the plan" }).waitFor();
     await allSent(page);
     const line = (await exportedLines(page)).findLast(({ kind }) => kind === "opening-interval-set")!;

@@ -1,5 +1,6 @@
 import { kitMoves, runningShareAt, type KitToTake } from "#flooding";
 import { deliveryOf } from "#hydraulics";
+import { betaQuantile } from "#numerics";
 import { resolveDelivery } from "../hydraulics/delivery-input.ts";
 import type { KitIn, KitsNeededInput } from "./kits-needed-fields.ts";
 import type { QuestionContext } from "../question.ts";
@@ -8,6 +9,8 @@ import type { QuestionContext } from "../question.ts";
 export interface CountedKit extends KitToTake {
   readonly name: string;
   readonly follows: boolean;
+  /** Between what the chance that it starts lies, nine times in ten [1]. */
+  readonly startsSpread: { readonly p05: number; readonly p95: number };
   /** What it may move on the night, once it runs, nine times in ten [m³/s]. */
   readonly moves: { readonly p05: number; readonly p50: number; readonly p95: number };
 }
@@ -41,11 +44,19 @@ function countKit(one: KitIn, input: KitsNeededInput, context: QuestionContext):
   const stated = one.delivery ?? patternFlow(one.kit, input.lift, context) ?? usualFlow(input, context);
   const flow = stated * (one.proved ?? 1);
   const moves = kitMoves(flow, runningShareAt);
-  return { name: one.name, flow, starts: startsOf(one.runs), follows: one.follows === true, moves };
+  const starting = { starts: startsOf(one.runs), startsSpread: spreadOf(one.runs) };
+  return { name: one.name, flow, ...starting, follows: one.follows === true, moves };
 }
 
 function startsOf(runs: KitIn["runs"]): number {
   return (STARTS.good + (runs?.good ?? 0)) / (STARTS.of + (runs?.of ?? 0));
+}
+
+/** Of the beta law whose mean `startsOf` is; DERIVED. */
+function spreadOf(runs: KitIn["runs"]): CountedKit["startsSpread"] {
+  const good = STARTS.good + (runs?.good ?? 0);
+  const bad = STARTS.of + (runs?.of ?? 0) - good;
+  return { p05: betaQuantile(0.05, good, bad), p95: betaQuantile(0.95, good, bad) };
 }
 
 /** A kit nothing is known of beside the question's own flow or pattern. */

@@ -50,6 +50,9 @@ export const kitsNeededQuestion = defineQuestion({
           name: z.string(),
           flow: answered("flow", "As stated for the lift, times what it was last proved to move"),
           starts: z.number().describe("Chance that it starts, primes and pumps"),
+          startsSpread: z
+            .strictObject({ p05: z.number(), p95: z.number() })
+            .describe("Between what that chance lies nine times in ten, by its runs and ten usual ones"),
           moves: z.strictObject({ p05: z.number(), p50: z.number(), p95: z.number() }).describe("Once it runs [m³/s]"),
           follows: z.boolean().describe("True where it cannot go with the first boat"),
         }),
@@ -87,7 +90,7 @@ export const kitsNeededQuestion = defineQuestion({
         arrival,
         isRiseTold,
       }),
-      kits: kits.map((one) => ({ ...one, moves: { ...one.moves } })),
+      kits: kits.map((one) => ({ ...one, moves: { ...one.moves }, startsSpread: { ...one.startsSpread } })),
       riseBeyondHole,
       arrival,
       cans: needed.cansPerKit * (needed.forHolding ?? needed.byKits.length),

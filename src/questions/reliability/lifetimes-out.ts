@@ -3,14 +3,15 @@ import { z } from "zod";
 import { beliefOut, becauseOut, kindOut } from "./fields.ts";
 
 const figure = (meaning: string) => z.number().describe(meaning);
-const AGE = "in the unit of the records; seconds where they were text";
-const orNull = (meaning: string) => z.number().nullable().describe(`${meaning}, ${AGE}; null where it was not reached`);
+/** Its unit is the answer's own `unit`: see there. */
+const AGE = "[unit]";
+const orNull = (meaning: string) => z.number().nullable().describe(`${meaning} ${AGE}; null where it was not reached`);
 
 export const fitOut = z.strictObject({
   model: z.enum(["weibull", "lognormal", "exponential"]),
   shape: figure("Weibull shape; 1 of an exponential, 1/sigma of a lognormal [1]"),
-  scale: figure(`Weibull scale; 1/rate of an exponential, median of a lognormal, ${AGE}`),
-  rate: figure("Of an exponential, failures per time").exactOptional(),
+  scale: figure(`Weibull scale; 1/rate of an exponential, median of a lognormal ${AGE}`),
+  rate: figure("Of an exponential [1/unit]").exactOptional(),
   mu: figure("Of a lognormal: mean of the logarithm").exactOptional(),
   sigma: figure("Of a lognormal: spread of the logarithm [1]").exactOptional(),
   logLikelihood: figure("Natural logarithm [1]"),
@@ -27,13 +28,14 @@ export const medianOut = z
 export const lifetimesOut = z.strictObject({
   kind: kindOut,
   because: becauseOut,
+  unit: z.string().describe("Of every age: s where ages were text, else as it was told; units where it was not"),
   fit: fitOut.exactOptional().describe("The law asked for"),
   models: z.array(fitOut).describe("All that could be fitted, likeliest first"),
-  rate: beliefOut("1/time", "With a prior: the rate of the exponential").exactOptional(),
+  rate: beliefOut("1/unit", "With a prior: the rate of the exponential").exactOptional(),
   survival: z
     .array(
       z.strictObject({
-        at: figure(`Age, ${AGE}`),
+        at: figure(`Age ${AGE}`),
         survival: figure("Share still good [1]"),
         low: figure("Low end, log-log limits [1]").exactOptional(),
         high: figure("High end, log-log limits [1]").exactOptional(),
@@ -43,7 +45,18 @@ export const lifetimesOut = z.strictObject({
     )
     .describe("Without any law: product-limit, or the interval-censored one where ends lie between looks"),
   median: medianOut,
-  tenPercent: figure(`Age by which one in ten has failed, by the fit, ${AGE}`).exactOptional(),
+  tenPercent: figure(`Age by which one in ten has failed, by the fit ${AGE}`).exactOptional(),
+  failedBy: z
+    .array(
+      z.strictObject({
+        share: figure("That has failed [1]"),
+        age: figure(`By which it has ${AGE}`),
+        low: figure(`Low end ${AGE}`),
+        high: figure(`High end ${AGE}`),
+      }),
+    )
+    .exactOptional()
+    .describe("Ages by which one in ten and half have failed, by the fit"),
   lasts: z
     .strictObject({
       chance: figure("That it lasts [1]"),
@@ -64,7 +77,7 @@ export const lifetimesOut = z.strictObject({
   meanCount: z
     .array(
       z.strictObject({
-        at: figure(`Age, ${AGE}`),
+        at: figure(`Age ${AGE}`),
         count: figure("Renewals of one, on average [1]"),
         low: figure("Low end [1]"),
         high: figure("High end [1]"),

@@ -1,5 +1,6 @@
 import {
   exponentialWithPrior,
+  failedAge,
   failuresIn,
   fitLife,
   intervalCensored,
@@ -10,7 +11,6 @@ import {
   meanCount,
   medianOf,
   productLimit,
-  tenPercentAge,
   type LifeFit,
   type LifeModel,
   type LifeRecord,
@@ -39,11 +39,12 @@ export const lifetimesQuestion = defineQuestion({
     ],
     lasts: { from: "24 months", to: "36 months" },
   },
-  answer: (given) => {
+  answer: (given, _context, asGiven) => {
     const records = lifeRecords(given.records);
     const level = given.level ?? LEVEL;
     const curve = curveOf(records, level);
     return {
+      unit: isTextAge(asGiven) ? "s" : (given.unit ?? "units"),
       ...(given.prior ? withPrior(given, records, given.prior) : withoutPrior(given, records)),
       survival: [...curve],
       median: medianOf(curve),
@@ -52,6 +53,14 @@ export const lifetimesQuestion = defineQuestion({
     };
   },
 });
+
+/** Whether any age was text with its unit: those are turned into seconds. Names of groups and things are no ages. */
+function isTextAge(given: unknown): boolean {
+  const { records = [], repeated = [], lasts, prior } = given as z.input<typeof lifetimesIn>;
+  const own = records.flatMap(({ failedAt, goodAt, after, before }) => [failedAt, goodAt, after, before]);
+  const again = repeated.flatMap(({ renewedAt, until }) => [...renewedAt, until]);
+  return [...own, ...again, lasts?.from, lasts?.to, prior?.b].some((age) => typeof age === "string");
+}
 
 function curveOf(records: readonly LifeRecord[], level: number): readonly SurvivalPoint[] {
   return records.some(isBetween) ? intervalCensored(records).curve : productLimit(records, level);
@@ -62,13 +71,21 @@ function withoutPrior(given: LifetimesInput, records: readonly LifeRecord[]) {
   const fits = MODELS.flatMap((one) => fitLife(records, one) ?? []);
   const models = fits.toSorted((one, other) => other.logLikelihood - one.logLikelihood).map(fitAnswer);
   const fit = fits.find((one) => one.model === model);
-  return { ...verdict(given, records, model, fit), models, ...(fit ? fromFit(given, fit) : {}) };
+  const told = verdict(given, records, model, fit);
+  return { ...told, ...(fit ? { failedBy: failedBy(given, fit) } : {}), models, ...(fit ? fromFit(given, fit) : {}) };
+}
+
+/** One in ten, and one in two. */
+const SHARES = [0.1, 0.5];
+
+function failedBy({ level = LEVEL }: LifetimesInput, fit: LifeFit) {
+  return SHARES.map((share) => ({ share, ...failedAge(fit, share, level) }));
 }
 
 function fromFit({ lasts, level }: LifetimesInput, fit: LifeFit) {
   return {
     fit: fitAnswer(fit),
-    tenPercent: tenPercentAge(fit),
+    tenPercent: failedAge(fit, 0.1, LEVEL).age,
     ...(lasts ? { lasts: lastingOf(fit, lasts.from, lasts.to, level ?? LEVEL) } : {}),
   };
 }

@@ -242,3 +242,37 @@ describe("spares beside today's shelf", () => {
     expect(told[0]).not.toHaveProperty("emptyPerYear");
   });
 });
+
+interface AgeOut {
+  readonly share: number;
+  readonly age: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+const records = (text: (age: number) => string | number) => [
+  { after: text(12), before: text(24), count: 3 },
+  { after: text(24), before: text(36), count: 5 },
+  { goodAt: text(36), count: 14 },
+];
+const asked = (input: object) => ask("lifetimes", input) as { unit: string; failedBy: AgeOut[]; tenPercent: number };
+
+describe("ages in an answer about lives", () => {
+  it("carry their unit: seconds where ages were text, what was told of bare numbers, else units", () => {
+    expect(asked({ records: records((age) => `${age} months`) }).unit).toBe("s");
+    expect(asked({ records: records((age) => age), unit: "runs" }).unit).toBe("runs");
+    expect(asked({ records: records((age) => age) }).unit).toBe("units");
+    expect(asked({ repeated: [{ id: "a", renewedAt: ["4 months"], until: "2 years" }] }).unit).toBe("s");
+  });
+
+  it("say by when one in ten and half have failed, with a range that holds the age itself", () => {
+    const { failedBy, tenPercent } = asked({ records: records((age) => age), unit: "months" });
+    expect(failedBy.map(({ share }) => share)).toEqual([0.1, 0.5]);
+    expect(failedBy[0]!.age).toBeCloseTo(tenPercent, 9);
+    for (const { age, low, high } of failedBy) {
+      expect(low).toBeLessThan(age);
+      expect(high).toBeGreaterThan(age);
+    }
+    expect(failedBy[1]!.age).toBeGreaterThan(failedBy[0]!.age);
+  });
+});

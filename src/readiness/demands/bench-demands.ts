@@ -8,7 +8,11 @@ interface Told {
   readonly at: string;
   readonly started: boolean;
   readonly run?: Run;
+  readonly turnaround?: string;
 }
+
+/** What of a kit tells of its starts on the bench. */
+export type Benched = Pick<KitState, "runs" | "findings" | "turnarounds" | "turnaround">;
 
 /**
  * First starts of a kit's turnarounds. Counted pulls tell of one; else the proof that it starts, by key or plug; else
@@ -18,7 +22,7 @@ interface Told {
  * @param pattern - it is built to; without one only pulls and measured water tell
  * @returns one for each opening at most, in no order
  */
-export function benchDemands(kit: KitState, pattern: Pattern | undefined): readonly Demand[] {
+export function benchDemands(kit: Benched, pattern: Pattern | undefined): readonly Demand[] {
   const runs = kit.runs.filter(({ casualty, drill }) => casualty === undefined && drill === undefined);
   const check = pattern && startCheckOf(pattern)?.id;
   const proved = check === undefined ? [] : provedIn(kit, check);
@@ -46,9 +50,10 @@ function measuredRun(run: Run): Told | undefined {
   return run.ratio === undefined ? undefined : { at: run.at, started: true, run };
 }
 
-function demandOf({ at, started, run }: Told, pattern: Pattern | undefined): Demand {
+function demandOf({ at, started, run, turnaround = run?.turnaround }: Told, pattern: Pattern | undefined): Demand {
   const failed = started ? failedRunning(run, pattern) : "start";
-  return { at, on: "turnaround", worked: failed === undefined, ...(failed && { failed }) };
+  const asked = { at, on: "turnaround" as const, ...(turnaround !== undefined && { turnaround }) };
+  return { ...asked, worked: failed === undefined, ...(failed && { failed }) };
 }
 
 function failedRunning(run: Run | undefined, pattern: Pattern | undefined): Demand["failed"] {
@@ -57,12 +62,16 @@ function failedRunning(run: Run | undefined, pattern: Pattern | undefined): Dema
   return run?.ratio !== undefined && run.ratio < least ? "delivery" : undefined;
 }
 
-function provedIn(kit: KitState, check: string): readonly Proved[] {
+function provedIn(kit: Benched, check: string): readonly Proved[] {
   return openingsOf(kit).flatMap((turnaround) => proofIn(turnaround, check, kit) ?? []);
 }
 
 /** A finding at the proof outlives its answer: once mended, the line is answered anew in the same opening. */
-function proofIn({ id, answers, drill }: Turnaround, check: string, kit: KitState): Proved | undefined {
+function proofIn(
+  { id, answers, drill }: Turnaround,
+  check: string,
+  kit: Pick<KitState, "findings">,
+): Proved | undefined {
   if (drill !== undefined) return undefined;
   const raised = kit.findings.find((one) => one.turnaround === id && one.check === check);
   if (raised) return { turnaround: id, at: raised.raised.at, started: false };

@@ -2,7 +2,7 @@ import type { Pattern } from "#kit";
 import { describe, expect, it } from "vitest";
 import type { CasualtyState } from "../casualty/casualty-state.ts";
 import type { KitState } from "../state.ts";
-import { demandsOf } from "./index.ts";
+import { demandsOf, hiddenOf } from "./index.ts";
 
 const run = (at: string, more: object) => ({ turnaround: `t-${at}`, at: `${at}T10:00:00Z`, ...more });
 const kitWith = (...runs: object[]) => ({ id: "k1", runs }) as unknown as KitState;
@@ -162,5 +162,56 @@ describe("a casualty on which it ran", () => {
     const primed = { pump: "p1", primeSeconds: 40, at: "2027-05-01T10:01:00Z" };
     const one = { ...sheet(ran, [seen(3, "no-water")]), starts: [primed] } as unknown as CasualtyState;
     expect(told(kitWith(), one)).toEqual(["casualty worked"]);
+  });
+});
+
+const sealedBefore = opened("2026-01-01", "seen", { closed: { how: "sealed", at: "2026-01-01T12:00:00Z" } });
+const failedThen = opened("2027-01-01", "wrong", { opened: { at: "2027-01-01T09:00:00Z" } });
+const TWO = {
+  ...PLUGGED,
+  modes: [...PLUGGED.modes, { id: "wet", effect: "grounds" }],
+  troubles: [
+    {
+      sign: "will-not-start",
+      causes: [
+        { id: "c", mode: "dead" },
+        { id: "w", mode: "wet" },
+      ],
+    },
+  ],
+} as unknown as Pattern;
+const raisedAt = (time: string, more: object) => ({
+  turnaround: "t-2027-01-01",
+  raised: { at: `2027-01-01T${time}:00Z` },
+  ...more,
+});
+const atStart = raisedAt("10:00", { mode: "dead", step: "switch", check: "runs" });
+const countedOf = (...findings: object[]) => {
+  const kit = plugged([sealedBefore, failedThen], [], findings);
+  return { failed: demands(kit, TWO).filter((one) => !one.endsWith("worked")).length, ...hiddenOf(kit, TWO) };
+};
+
+describe("two findings raised from one start that failed", () => {
+  it("are one start that failed, at whichever lines they were raised", () => {
+    expect(countedOf(atStart)).toMatchObject({ failed: 1, found: 0 });
+    expect(countedOf(atStart, raisedAt("10:05", { mode: "wet", step: "switch", check: "runs" }))).toMatchObject({
+      failed: 1,
+      found: 0,
+    });
+  });
+
+  it("are no fault that a look found, where the second was raised after it at another line, or at none", () => {
+    expect(countedOf(atStart, raisedAt("10:05", { mode: "wet", step: "look", check: "hum" }))).toMatchObject({
+      failed: 1,
+      found: 0,
+    });
+    expect(countedOf(atStart, raisedAt("10:05", { mode: "wet" }))).toMatchObject({ failed: 1, found: 0 });
+  });
+
+  it("are a fault that a look found and a start that failed, where the look came before it", () => {
+    expect(countedOf(raisedAt("09:30", { mode: "wet", step: "look", check: "hum" }), atStart)).toMatchObject({
+      failed: 1,
+      found: 1,
+    });
   });
 });

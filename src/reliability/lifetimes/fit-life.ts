@@ -136,8 +136,29 @@ export function survivalAt({ model, shape, scale }: LifeFit, age: number): numbe
   return age <= 0 ? 1 : FAMILIES[model].survival(shape * Math.log(age / scale));
 }
 
-/** Age by which one in ten has failed, by a fit. */
-export function tenPercentAge({ model, shape, scale }: LifeFit): number {
-  const z = model === "lognormal" ? normalQuantile(0.1) : Math.log(-Math.log(0.9));
-  return scale * Math.exp(z / shape);
+/** An age with its limits [unit of the records]. */
+export interface FailedAge {
+  readonly age: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/**
+ * Age by which a share has failed, by one law taken as known, with its limits.
+ *
+ * ln t = μ + σz; var(ln t) = V₁₁ + 2σz V₁₂ + (σz)² V₂₂, V that of (μ, ln σ)
+ *
+ * @param fit - law of life
+ * @param share - that has failed, above 0 and below 1 [1]
+ * @param level - of confidence [1]
+ * @returns [unit of the records]
+ * @source Meeker & Escobar 1998 (FROM MEMORY): delta method on the logarithm of a quantile
+ */
+export function failedAge({ model, shape, scale, covariance }: LifeFit, share: number, level: number): FailedAge {
+  const z = (model === "lognormal" ? normalQuantile(share) : Math.log(-Math.log1p(-share))) / shape;
+  const [[own = 0, both = 0] = [], [, spread = 0] = []] = covariance;
+  const error = Math.sqrt(Math.max(0, own + 2 * z * both + z * z * spread));
+  const age = scale * Math.exp(z);
+  const wide = Math.exp(normalQuantile((1 + level) / 2) * error);
+  return { age, low: age / wide, high: age * wide };
 }

@@ -1,6 +1,6 @@
 export { exponentialWithPrior, type PriorFit } from "./exponential-prior.ts";
 export type { LifeModel } from "./families.ts";
-export { fitLife, LEAST_FAILURES, survivalAt, tenPercentAge, type LifeFit } from "./fit-life.ts";
+export { failedAge, fitLife, LEAST_FAILURES, survivalAt, type FailedAge, type LifeFit } from "./fit-life.ts";
 export { intervalCensored, type IntervalCensored } from "./interval-censored.ts";
 export { failuresIn, isBetween, type LifeRecord } from "./life-record.ts";
 export { lastingByLaws, lastingOf, type Lasting } from "./lasting.ts";

@@ -20,6 +20,8 @@ export interface LifeTold {
   readonly watched: number;
   /** Lives found good at or beyond the span that was asked for. */
   readonly beyond: number;
+  /** Oldest that anybody looked at, good or bad [d]. */
+  readonly oldest: number;
   /** All laws that could be fitted, likeliest first; empty where too few ended. */
   readonly fits: readonly LifeFit[];
   /** That one which is new lasts the span. */
@@ -42,7 +44,7 @@ const WANTED = 0.9;
 /** The range that is told. */
 const LEVEL = 0.9;
 /** Fewer ends than this are told at a steady rate: limits of a law with two figures are too narrow then. */
-const FEW = 5;
+export const LEAST_ENDED = 5;
 /** So many must have been seen older than their span before a longer one is told. */
 const OLDER = 10;
 /** More looks than this are never waited for. */
@@ -64,7 +66,13 @@ export function lifeTold(lives: readonly LifeSeen[], span: number, mayBeLonger: 
   const fits = MODELS.flatMap((model) => fitLife(records, model) ?? []);
   const counts = { lives: lives.length, ended, looks: sum(lives.map(({ looks }) => looks)), watched: watchedOf(lives) };
   const beyond = lives.filter(({ after }) => after >= span * 0.999).length;
-  const told = { ...counts, beyond, fits: fits.toSorted((one, other) => other.logLikelihood - one.logLikelihood) };
+  const oldest = Math.max(0, ...lives.map(({ after, before }) => (before === Infinity ? after : before)));
+  const told = {
+    ...counts,
+    beyond,
+    oldest,
+    fits: fits.toSorted((one, other) => other.logLikelihood - one.logLikelihood),
+  };
   const verdict = verdictOf(told, span, mayBeLonger && beyond >= OLDER);
   return { ...told, lasts: lastsTo(told, 0, span), verdict };
 }
@@ -106,7 +114,7 @@ type Counts = Pick<LifeTold, "ended" | "looks" | "watched" | "fits">;
  * @param to - later age [d]
  */
 export function lastsTo({ ended, watched, fits }: Omit<Counts, "looks">, from: number, to: number): Lasting {
-  const byLaws = ended >= FEW ? lastingByLaws(fits, from, to, LEVEL) : undefined;
+  const byLaws = ended >= LEAST_ENDED ? lastingByLaws(fits, from, to, LEVEL) : undefined;
   return byLaws ?? atSteadyRate(ended, watched, to - from);
 }
 

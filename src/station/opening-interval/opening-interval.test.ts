@@ -4,6 +4,7 @@ import { betaQuantile, gammaQuantile, repeatableStream } from "#numerics";
 import { bestInterval } from "#reliability";
 import { describe, expect, it } from "vitest";
 import { Desk, refusalsOf } from "../sample-station.ts";
+import { daysIn } from "./span-days.ts";
 import { acceptOpenings, openingProposal, withdrawOpenings } from "./index.ts";
 
 const PATTERN = {
@@ -170,11 +171,22 @@ describe("how often to open, from the log", () => {
       expect([hours, proposed(kits, hours)!.verdict.kind]).not.toEqual([hours, "shorter"]);
   });
 
-  it("proposes a shorter one where faults come often and a failure weighs much, in whole months", () => {
+  it("proposes a shorter one where faults come often and a failure weighs much, in whole months or weeks", () => {
     const { verdict, best } = proposed(fleet(20, 0.5, 4), 100_000)!;
     expect(best.longest).toBeLessThan(365);
     expect(best.shortest).toBeLessThan(best.middle);
-    expect(verdict.kind === "shorter" && "months" in verdict.every && verdict.every.months).toBeLessThan(12);
+    expect(verdict.kind === "shorter" && daysIn(verdict.every)).toBeLessThan(best.middle + 1e-9);
+    expect(verdict.kind === "shorter" && daysIn(verdict.every)).toBeGreaterThan(best.middle - 31);
+  });
+
+  it("moves with what a failure weighs, and falls in no steps wider than the weights are apart", () => {
+    const kits = fleet(20, 0.5, 4);
+    const weights = Array.from({ length: 8 }, (_, i) => 100_000 * 1.5 ** i);
+    const told = weights.map((hours) => proposed(kits, hours)!.verdict);
+    const days = told.map((verdict) => (verdict.kind === "shorter" ? daysIn(verdict.every) : 0));
+    expect(new Set(days).size).toBe(days.length);
+    const steps = days.slice(1).map((one, i) => days[i]! / one);
+    expect(Math.max(...steps)).toBeLessThan(1.5);
   });
 
   it("never proposes longer than the manual: it stands, and so many clean openings would back half as long again", () => {

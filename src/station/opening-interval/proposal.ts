@@ -3,7 +3,7 @@ import type { Pattern } from "#kit";
 import type { StationPolicy } from "#readiness";
 import { bestInterval, type BestInterval, type CostsAYear } from "#reliability";
 import { openingEvidence, rateOfFaults, type OpeningEvidence } from "./evidence.ts";
-import { daysIn, monthsIn } from "./span-days.ts";
+import { daysIn, wholeSpan } from "./span-days.ts";
 import type { StartLog } from "../start-chance/index.ts";
 
 /** What the keeper and the day add to the log. */
@@ -155,11 +155,11 @@ function verdictOf(range: Range, judged: Judged): OpeningVerdict {
   const now = standing ? daysIn(standing) : Infinity;
   const side = sideOf(range, now, judged.evidence.found);
   if (side === "keep") return { kind: "keep" };
-  if (side === "too-seldom") return { kind: "shorter", every: monthsIn(range.middle) };
+  if (side === "too-seldom") return { kind: "shorter", every: wholeSpan(range.middle) };
   if (side === undefined) return { kind: "cannot-tell", openings: openingsToTell(now, judged) };
   const isManual = manual !== undefined && daysIn(manual) <= now + 1;
   if (isManual) return { kind: "manual-stands", cleanOpenings: cleanOpeningsFor(LONGER * now, now, judged) };
-  const every = monthsIn(range.middle);
+  const every = wholeSpan(range.middle);
   return { kind: "longer", every: shorterSpan(every, manual) ?? every };
 }
 

@@ -74,7 +74,7 @@ function believerOf(family: readonly Asked[], until: number): Believer {
 function unseenBefore({ kit, pattern }: Asked, until: number) {
   if (!pattern) return { failures: 0, time: 0 };
   const turnarounds = kit.turnarounds.filter(({ opened }) => Date.parse(opened.at) < until);
-  const { found, lay } = hiddenOf({ findings: kit.findings, turnarounds }, pattern);
+  const { found, lay } = hiddenOf({ runs: kit.runs, findings: kit.findings, turnarounds }, pattern);
   return { failures: found, time: lay };
 }
 

@@ -19,6 +19,8 @@ export interface EnoughTonight {
   readonly common: readonly (InCommon & { readonly kits: readonly string[] })[];
   /** Kits that were never proved, or of which nothing is known. */
   readonly untold: readonly string[];
+  /** What it rests on: starts of those counted that were asked for, and the first of them. */
+  readonly starts: { readonly count: number; readonly since?: string };
 }
 
 /**
@@ -41,9 +43,7 @@ export function enoughTonight(
   log: StartLog,
   now: string,
 ): EnoughTonight | undefined {
-  const told = kits.map((kit) => ({ kit, tonight: tonightOf(book.read(kit, log), now) }));
-  const known = told.flatMap(({ kit, tonight }) => (tonight ? [{ kit, working: tonight.working }] : []));
-  const untold = told.flatMap(({ kit, tonight }) => (tonight ? [] : [kit.id]));
+  const { known, untold, starts } = readAll(book, kits, log, now);
   if (known.length < least || least === 0) return undefined;
   const common = commonOf(
     known.map(({ kit }) => kit),
@@ -55,7 +55,21 @@ export function enoughTonight(
     return enoughTogether(members, least, SHARED);
   };
   const chance = { p05: at("p05"), p50: at("p50"), p95: at("p95") };
-  return { least, of: known.length, chance, common, untold };
+  return { least, of: known.length, chance, common, untold, starts };
+}
+
+/** Kits of which tonight can be told, those of which it cannot, and what the first rest on. */
+function readAll(book: StartBook, kits: readonly KitState[], log: StartLog, now: string) {
+  const told = kits.map((kit) => ({ kit, record: book.read(kit, log) }));
+  const known = told.flatMap(({ kit, record }) => {
+    const working = tonightOf(record, now)?.working;
+    return working ? [{ kit, working, demands: record.demands }] : [];
+  });
+  const isKnown = new Set(known.map(({ kit }) => kit.id));
+  const untold = kits.flatMap(({ id }) => (isKnown.has(id) ? [] : [id]));
+  const asked = known.flatMap(({ demands }) => demands.map(({ at }) => at));
+  const [since] = asked.toSorted((one, other) => Date.parse(one) - Date.parse(other));
+  return { known, untold, starts: { count: asked.length, ...(since !== undefined && { since }) } };
 }
 
 /** Shared things looked at; the widest spread first. */

@@ -32,6 +32,8 @@ export interface KitStartRecord {
   readonly openings: number;
   /** Others of its pattern that stand for what to expect of it; 0 where they say nothing yet. */
   readonly others: number;
+  /** Starts of theirs that were asked for. */
+  readonly othersStarts: number;
   /** Faults found at openings; absent where this copy has not the kit's pattern. */
   readonly unseen?: HiddenRecord;
   /** Rate at which faults come unseen [1/s]; absent where no kit of the pattern ever lay closed between two openings. */
@@ -63,6 +65,7 @@ interface Counted {
 interface Fleet {
   readonly of: readonly Counted[];
   readonly others: number;
+  readonly asked: number;
   readonly startsOf: (own: Demands) => FleetMember;
   readonly hiddenOf: ReturnType<typeof hiddenRates>;
 }
@@ -149,6 +152,7 @@ function recordOf({ demands, failures, unseen, proved }: Counted, fleet: Fleet):
     asked: spread,
     openings: openingsToTell(failing),
     others: Math.max(0, fleet.others - (demands.length > 0 ? 1 : 0)),
+    othersStarts: Math.max(0, fleet.asked - demands.length),
     ...(unseen && { unseen }),
     ...(hidden && { hidden }),
     ...(proved !== undefined && { proved }),
@@ -165,7 +169,8 @@ function fleetFrom(of: readonly Counted[]): Fleet {
     return belief;
   };
   const unseen = of.flatMap(({ unseen: one }) => (one ? [{ failures: one.found, time: one.lay }] : []));
-  return { of, others: fleet.members, startsOf, hiddenOf: hiddenRates(unseen) };
+  const asked = of.reduce((sum, { demands }) => sum + demands.length, 0);
+  return { of, others: fleet.members, asked, startsOf, hiddenOf: hiddenRates(unseen) };
 }
 
 function calledOf(casualties: readonly CasualtyState[]): ReadonlyMap<string, readonly CasualtyState[]> {

@@ -58,7 +58,7 @@ describe("the chance that a kit starts", () => {
     const own = kit("a", 2, 0);
     const bad = [kit("b", 12, 6), kit("c", 12, 5), kit("d", 12, 7)];
     const withBad = startRecord(own, [own, ...bad], []);
-    expect(withBad.others).toBe(3);
+    expect(withBad).toMatchObject({ others: 3, othersStarts: 36 });
     expect(withBad.failing.mean).toBeGreaterThan(startRecord(own, [own], []).failing.mean + 0.1);
     const elsewhere = bad.map((one) => ({ ...one, pattern: "other@1" }));
     expect(startRecord(own, [own, ...elsewhere], []).others).toBe(0);
@@ -150,6 +150,7 @@ describe("enough kits of a place", () => {
   it("are told with what two of them share: one day's fuel, one pair of hands", () => {
     const told = enoughTonight(new StartBook(), kits, 2, log(...kits), NOW)!;
     expect(told).toMatchObject({ least: 2, of: 3, untold: [] });
+    expect(told.starts).toEqual({ count: 6, since: "2026-01-10T10:00:00Z" });
     expect(told.common.map(({ kind, kits: at }) => `${kind} ${at.join("")}`)).toEqual(["fuel ab", "hands ab"]);
     expect(told.chance.p05).toBeLessThan(told.chance.p50);
     expect(told.chance.p50).toBeLessThan(told.chance.p95);

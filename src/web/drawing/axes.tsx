@@ -25,7 +25,7 @@ export function Axes({ field, up, across }: AxesProps) {
   return (
     <g>
       {up.map(({ place, label }) => (
-        <g key={label}>
+        <g key={place}>
           <path className="trend-grid" d={`M${field.left} ${place}H${field.right}`} />
           <text x={field.left - 8} y={place + 5} textAnchor="end">
             {label}

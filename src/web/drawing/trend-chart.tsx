@@ -18,7 +18,7 @@ export interface TrendChartProps {
   readonly sayTick?: ((value: number) => string) | undefined;
 }
 
-const HEIGHT = 230;
+const HEIGHT = 248;
 
 /** Readings over the years, with the lines they are held to. */
 export function TrendChart(props: TrendChartProps) {
@@ -26,13 +26,19 @@ export function TrendChart(props: TrendChartProps) {
 }
 
 function Chart({ label, reading, points, limits, say, sayTick, width }: TrendChartProps & { readonly width: number }) {
-  const frame: TrendFrame = { left: 54, right: width - 4, top: 34, bottom: HEIGHT - 30 };
+  const frame: TrendFrame = { left: 54, right: width - 4, top: 52, bottom: HEIGHT - 30 };
   const placed = placeTrend(points, limits, frame, sayTick);
+  const begins = placed.begins && `The axis begins at ${placed.begins}, not at 0.`;
   return (
-    <svg width={width} height={HEIGHT} role="img" aria-label={label}>
+    <svg width={width} height={HEIGHT} role="img" aria-label={begins ? `${label} ${begins}` : label}>
       <text x={0} y={18}>
         {reading}
       </text>
+      {begins && (
+        <text x={0} y={38}>
+          {begins}
+        </text>
+      )}
       <Axes field={frame} up={placed.up} across={placed.across} />
       <Limits placed={placed} frame={frame} />
       <Readings placed={placed} frame={frame} say={say} />
@@ -71,7 +77,7 @@ function Readings({ placed, frame, say }: PartProps & Pick<TrendChartProps, "say
       <path className="trend-line" d={draw([...placed.points]) ?? ""} />
       {placed.points.map((point) => (
         <circle
-          key={point.x}
+          key={`${point.x} ${point.y}`}
           className={point === last ? "trend-point trend-point-last" : "trend-point"}
           cx={point.x}
           cy={point.y}

@@ -53,4 +53,58 @@ describe("a trend placed in its frame", () => {
     expect(Number(placed.up[0]!.label)).toBeGreaterThan(0.4);
     expect(placed.points[1]!.y - placed.points[0]!.y).toBeGreaterThan(20);
   });
+
+  it("looks closely only where the readings differ by more than a tenth, and says where the axis begins", () => {
+    const near = points.map(({ at }, index) => ({ at, value: 412 + index }));
+    expect(placeTrend(near, [], FRAME)).toMatchObject({ up: { 0: { label: "0" } } });
+    expect(placeTrend(near, [], FRAME).begins).toBeUndefined();
+    const apart = points.map(({ at }, index) => ({ at, value: 400 + 80 * index }));
+    const placed = placeTrend(apart, [], FRAME);
+    expect(placed.begins).toBe(placed.up[0]!.label);
+    expect(placed.up[0]!.place).toBe(FRAME.bottom);
+  });
+});
+
+const one = (value: number) => placeTrend([{ at: "2026-01-10T10:00:00Z", value }], [], FRAME);
+
+describe("an axis of one reading, or of equal ones", () => {
+  it("begins at nought, with the reading well off its ends, however far from nought it is", () => {
+    for (const value of [0.0004, 1, 31, 412, 90_000]) {
+      const { up, points: placed } = one(value);
+      expect(up[0]).toMatchObject({ place: FRAME.bottom, label: expect.stringMatching(/^0/) });
+      expect(placed[0]!.y).toBeLessThan(FRAME.top + (FRAME.bottom - FRAME.top) / 3);
+      expect(placed[0]!.y).toBeGreaterThan(FRAME.top);
+    }
+    const equal = placeTrend(
+      points.map(({ at }) => ({ at, value: 412 })),
+      [],
+      FRAME,
+    );
+    expect(equal.up[0]).toEqual({ place: FRAME.bottom, label: "0" });
+  });
+
+  it("has at least two figures, each said once", () => {
+    for (const value of [0.0004, 1, 2, 31, 412]) {
+      const labels = one(value).up.map(({ label }) => label);
+      expect(labels.length).toBeGreaterThan(1);
+      expect(new Set(labels).size).toBe(labels.length);
+    }
+  });
+
+  it("has nought alone where nothing but nought was read", () => {
+    expect(one(0).up).toEqual([{ place: FRAME.bottom, label: "0" }]);
+    expect(one(0).points[0]!.y).toBe(FRAME.bottom);
+  });
+
+  it("counts in wholes what was counted in wholes", () => {
+    expect(one(2).up.map(({ label }) => Number(label))).toEqual([0, 1, 2]);
+  });
+
+  it("names no day twice where all runs were on one", () => {
+    const day = ["2026-01-10T08:00:00Z", "2026-01-10T15:00:00Z"].map((at) => ({ at, value: 20 }));
+    const named = placeTrend(day, [], { ...FRAME, right: 900 }).across.filter(({ label }) => label !== "");
+    expect(named.length).toBeGreaterThan(1);
+    const labels = named.map(({ label }) => label.replace(/ 20\d\d$/, ""));
+    expect(new Set(labels).size).toBe(labels.length);
+  });
 });

@@ -24,6 +24,8 @@ export interface TrendPlaces {
   readonly limits: readonly (TrendLimit & { readonly y: number })[];
   readonly across: readonly Tick[];
   readonly up: readonly Tick[];
+  /** Where the readings' axis begins, in words, if not at nought. */
+  readonly begins?: string;
 }
 
 /** Edges of the field the points are drawn in [px]. */
@@ -36,7 +38,7 @@ export interface TrendFrame {
 
 const DAY_MS = 86_400_000;
 
-/** Places points, limits and ticks: time across, readings up from nought, with room above the highest of them. */
+/** Places points, limits and ticks: time across, readings up, with room above the highest of them. */
 export function placeTrend(
   points: readonly TrendPoint[],
   limits: readonly TrendLimit[],
@@ -44,16 +46,37 @@ export function placeTrend(
   sayValue?: (value: number) => string,
 ): TrendPlaces {
   const across = timeScale(points, frame);
-  const values = [...points, ...limits].map(({ value }) => value);
-  const up = scaleLinear([lowest(values), Math.max(...values, 1e-9) * 1.12], [frame.bottom, frame.top]).nice(4);
-  const format = sayValue ?? up.tickFormat(4);
+  const up = readingScale([...points, ...limits], frame);
+  const ticks = readingTicks(up, [...points, ...limits], sayValue ?? up.tickFormat(4));
   const count = Math.max(2, Math.floor((frame.right - frame.left) / 70));
+  const days = across.ticks(count).filter((tick) => tick.getTime() % DAY_MS === 0);
   return {
     points: points.map(({ at, value }) => ({ x: across(Date.parse(at)), y: up(value), value })),
     limits: limits.map((limit) => ({ ...limit, y: up(limit.value) })),
-    across: spaced(across.ticks(count).map((day, index) => ({ place: across(day), label: sayTick(day, index === 0) }))),
-    up: up.ticks(4).map((value) => ({ place: up(value), label: format(value) })),
+    across: spaced(days.map((day, index) => ({ place: across(day), label: sayTick(day, index === 0) }))),
+    up: ticks,
+    ...(up.domain()[0]! > 0 && ticks[0] && { begins: ticks[0].label }),
   };
+}
+
+type Read = readonly { readonly value: number }[];
+
+/** Readings up from the lowest; where all are nought, nought stands at the bottom. */
+function readingScale(read: Read, { bottom, top }: TrendFrame) {
+  const values = read.map(({ value }) => value);
+  const most = Math.max(...values);
+  return scaleLinear([lowest(values), most > 0 ? most * 1.12 : 4], [bottom, top]).nice(4);
+}
+
+/** Ticks of the readings, each said once: wholes where all was counted in wholes, nought alone where nothing else was read. */
+function readingTicks(up: ReturnType<typeof readingScale>, read: Read, say: (value: number) => string) {
+  const isCounted = read.every(({ value }) => Number.isInteger(value));
+  const isNought = read.every(({ value }) => value === 0);
+  const ticks = up
+    .ticks(4)
+    .filter((value) => (!isCounted || Number.isInteger(value)) && (!isNought || value === 0))
+    .map((value) => ({ place: up(value), label: say(value) }));
+  return ticks.filter(({ label }, index) => label !== ticks[index - 1]?.label);
 }
 
 /** Room that one letter of a tick takes, and the gap between two [px]. */
@@ -71,17 +94,21 @@ function spaced(ticks: readonly Tick[]): readonly Tick[] {
   });
 }
 
-/** Readings begin at nought, but for those that all lie far above it: these would be one flat line at the top. */
+/**
+ * Readings begin at nought, but for those that all lie far above it and differ by more than a tenth: these would be one
+ * line at the top. One reading, or equal ones, have no spread to look at closely.
+ */
 function lowest(values: readonly number[]): number {
   const [least, most] = [Math.min(...values), Math.max(...values)];
-  return least > 0.6 * most ? least - (most - least) * 0.25 : 0;
+  const isFarAbove = least > 0.6 * most && most - least > 0.1 * most;
+  return isFarAbove ? least - (most - least) * 0.25 : 0;
 }
 
-/** Time across; a single reading stands in the middle of two months. */
+/** Time across; readings of a fortnight stand in the middle of two months. */
 function timeScale(points: readonly TrendPoint[], { left, right }: TrendFrame) {
   const times = points.map(({ at }) => Date.parse(at));
   const [first, last] = [Math.min(...times), Math.max(...times)];
-  const margin = Math.max((last - first) * 0.04, first === last ? 30 * DAY_MS : DAY_MS);
+  const margin = last - first < 14 * DAY_MS ? 30 * DAY_MS : Math.max((last - first) * 0.04, DAY_MS);
   return scaleUtc([first - margin, last + margin], [left, right]);
 }
 

@@ -42,15 +42,24 @@ export interface LaunchWords {
     readonly flow: string | number;
     readonly low: string | number;
     readonly high: string | number;
-    readonly chance: string | number;
+    readonly starts: string | number;
   }) => string;
   readonly kitAlone: (d: {
     readonly kit: string | number;
     readonly flow: string | number;
     readonly low: string | number;
     readonly high: string | number;
-    readonly chance: string | number;
+    readonly starts: string | number;
   }) => string;
+  readonly starts: (d: {
+    readonly chance: string | number;
+    readonly low: string | number;
+    readonly high: string | number;
+    readonly rests: string | number;
+  }) => string;
+  readonly startsBy: (d: { readonly good: string | number; readonly of: number }) => string;
+  readonly startsUsual: () => string;
+  readonly chancesAre: () => string;
   readonly primedIn: (d: { readonly duration: string | number }) => string;
   readonly proved: (d: { readonly share: string | number; readonly at: string | number }) => string;
   readonly notProved: () => string;

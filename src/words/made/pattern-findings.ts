@@ -2,8 +2,8 @@
 export interface PatternFindingsWords {
   readonly title: () => string;
   readonly tooFew: (d: { readonly more: number }) => string;
-  readonly rising: (d: { readonly chance: string | number }) => string;
-  readonly falling: (d: { readonly chance: string | number }) => string;
+  readonly rising: (d: { readonly count: number; readonly chance: string | number }) => string;
+  readonly falling: (d: { readonly count: number; readonly chance: string | number }) => string;
   readonly noTrend: () => string;
   readonly rateNow: (d: { readonly low: string | number; readonly high: string | number }) => string;
   readonly basis: (d: { readonly count: number; readonly years: string | number }) => string;

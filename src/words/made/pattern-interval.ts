@@ -8,6 +8,8 @@ export interface PatternIntervalWords {
   readonly logSays: () => string;
   readonly weight: () => string;
   readonly weightHint: () => string;
+  readonly weightOther: () => string;
+  readonly rounded: () => string;
   readonly weightHours: (d: { readonly hours: string | number }) => string;
   readonly correctCosts: () => string;
   readonly notWritten: () => string;
@@ -33,6 +35,7 @@ export interface PatternIntervalWords {
   readonly standingManual: (d: { readonly every: string | number }) => string;
   readonly standingBeside: (d: { readonly every: string | number; readonly manual: string | number }) => string;
   readonly everyDays: (d: { readonly count: number }) => string;
+  readonly everyWeeks: (d: { readonly count: string | number }) => string;
   readonly everyMonths: (d: { readonly count: number }) => string;
   readonly everyYears: (d: { readonly count: number }) => string;
   readonly whatIsDone: () => string;

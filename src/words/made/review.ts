@@ -9,12 +9,14 @@ export interface ReviewWords {
   readonly what: () => string;
   readonly lower: () => string;
   readonly starts: () => string;
+  readonly startsOf: (d: { readonly kit: string | number }) => string;
   readonly chanceTold: () => string;
   readonly came: () => string;
   readonly yes: () => string;
   readonly no: () => string;
   readonly forecastsTitle: () => string;
   readonly turnarounds: () => string;
+  readonly tableMore: () => string;
   readonly turnaroundsMore: () => string;
   readonly casualties: () => string;
   readonly casualtiesMore: () => string;
@@ -22,6 +24,7 @@ export interface ReviewWords {
   readonly drills: () => string;
   readonly drillsMore: () => string;
   readonly toldMean: () => string;
+  readonly ofThese: () => string;
   readonly nineInTen: () => string;
   readonly range: (d: { readonly low: string | number; readonly high: string | number }) => string;
   readonly forecasts: () => string;
@@ -87,13 +90,20 @@ export interface ReviewWords {
   readonly score: (d: {
     readonly verdict: string | number;
     readonly count: number;
+    readonly first: string | number;
+    readonly last: string | number;
+    readonly told: string | number;
+    readonly came: string | number;
+  }) => string;
+  readonly marks: (d: {
     readonly brier: string | number;
     readonly plain: string | number;
     readonly log: string | number;
   }) => string;
+  readonly marksTitle: () => string;
   readonly off: (d: {
-    readonly told: string | number;
     readonly count: number;
+    readonly told: string | number;
     readonly stayed: string | number;
   }) => string;
 }

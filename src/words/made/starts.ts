@@ -3,20 +3,33 @@ export interface StartsWords {
   readonly ofTen: (d: { readonly low: string | number }) => string;
   readonly ofTenRange: (d: { readonly low: string | number; readonly high: string | number }) => string;
   readonly neverAsked: () => string;
-  readonly everyTime: (d: { readonly count: number }) => string;
-  readonly failedSome: (d: { readonly count: number; readonly failures: number }) => string;
+  readonly everyTime: (d: { readonly count: number; readonly since: string | number }) => string;
+  readonly failedSome: (d: {
+    readonly count: number;
+    readonly since: string | number;
+    readonly failures: number;
+  }) => string;
   readonly started: () => string;
   readonly noStart: () => string;
   readonly noWater: () => string;
   readonly tooLittle: () => string;
   readonly byRecord: (d: { readonly often: string | number }) => string;
-  readonly restsOthers: (d: { readonly count: number; readonly others: number }) => string;
+  readonly restsOthers: (d: { readonly count: number; readonly starts: number; readonly others: number }) => string;
+  readonly tonightBy: (d: { readonly tonight: string | number; readonly rests: string | number }) => string;
+  readonly ownStarts: (d: { readonly count: number; readonly since: string | number }) => string;
+  readonly noOwnStart: () => string;
+  readonly andOthers: (d: {
+    readonly own: string | number;
+    readonly count: string | number;
+    readonly others: number;
+  }) => string;
   readonly restsAlone: (d: { readonly count: number }) => string;
   readonly hiddenUnknown: () => string;
   readonly hiddenOwn: (d: { readonly looks: number; readonly found: number }) => string;
   readonly hiddenRateAll: (d: { readonly count: number; readonly rate: string | number }) => string;
   readonly hiddenRateOwn: (d: { readonly count: number; readonly rate: string | number }) => string;
   readonly hiddenSteady: () => string;
+  readonly failedOnce: () => string;
   readonly tonight: (d: { readonly word: string | number; readonly often: string | number }) => string;
   readonly unsure: () => string;
   readonly veryLikely: () => string;
@@ -34,6 +47,14 @@ export interface StartsWords {
     readonly least: string | number;
     readonly of: string | number;
     readonly often: string | number;
+  }) => string;
+  readonly enoughRests: (d: { readonly count: number; readonly since: string | number }) => string;
+  readonly enoughNone: () => string;
+  readonly enoughWithout: (d: { readonly kits: string | number }) => string;
+  readonly toldOf: (d: {
+    readonly count: number;
+    readonly first: string | number;
+    readonly last: string | number;
   }) => string;
   readonly shareFuel: (d: { readonly kits: string | number }) => string;
   readonly shareLot: (d: { readonly kits: string | number; readonly of: string | number }) => string;

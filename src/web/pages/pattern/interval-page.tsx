@@ -7,7 +7,6 @@ import { useSaving } from "#web/act/use-saving.ts";
 import { useCarryOut, useStation } from "#web/device/index.ts";
 import { Button, ButtonLink, ButtonRow, EmptyState, ErrorBox, Page, Section } from "#web/parts/index.ts";
 import { useRefused } from "#web/parts/fields/use-refused.ts";
-import { PickRow } from "#web/parts/pick-row.tsx";
 import { AcceptedPart } from "./interval/accepted-part.tsx";
 import { CostsForm } from "./interval/costs-form.tsx";
 import {
@@ -20,7 +19,9 @@ import {
   sayStanding,
   sayVerdict,
 } from "./interval/interval-words.ts";
-import { judgedIn, WEIGHTS, type Judged } from "./interval/judged.ts";
+import { judgedIn, type Judged } from "./interval/judged.ts";
+import { WeightPart } from "./interval/weight-part.tsx";
+import { ToldOfPattern } from "#web/kit-view/starts/told-of.tsx";
 import { NoSuchPattern } from "./no-such-pattern.tsx";
 import "#web/kit-view/kit.css";
 import "./pattern.css";
@@ -53,13 +54,14 @@ function Proposed({ pattern }: { readonly pattern: Pattern }) {
   const refused = useRefused();
   const proposal = useMemo(() => {
     const log = { kits: [...view.kits, ...view.retired], casualties: view.casualties, patterns: view.patterns };
-    const asked = { now: `${view.today}T12:00:00Z`, nightHours: Number(weight ?? 1000), policy: view.policy, stated };
+    const asked = { now: `${view.today}T12:00:00Z`, nightHours: weight ?? 1000, policy: view.policy, stated };
     return openingProposal(pattern, log, asked);
   }, [pattern, view, weight, stated]);
   if (!proposal) {
     return (
       <EmptyState title={words.nothing()}>
         <p>{words.nothingMore()}</p>
+        <ToldOfPattern pattern={pattern} />
       </EmptyState>
     );
   }
@@ -68,21 +70,20 @@ function Proposed({ pattern }: { readonly pattern: Pattern }) {
       <p>
         {sayStanding(proposal, words)} {sayApart(proposal.evidence, words)}
       </p>
-      <PickRow
-        label={words.weight()}
-        hint={words.weightHint()}
-        options={WEIGHTS.map(({ id, hours }) => ({ id, words: words.weightHours({ hours }) }))}
-        picked={weight}
-        onPick={(picked) => change({ weight: picked, stated })}
+      <ToldOfPattern pattern={pattern} />
+      <WeightPart
+        weight={weight}
+        onWeigh={(next) => change({ ...(next !== undefined && { weight: next }), stated })}
+        refused={refused}
       />
       <CostsForm
         stated={stated}
-        onState={(next) => change({ ...(weight && { weight }), stated: next })}
+        onState={(next) => change({ ...(weight !== undefined && { weight }), stated: next })}
         refused={refused}
       />
       {refused.isAny && <p>{words.correctCosts()}</p>}
-      {weight && !refused.isAny && (
-        <Verdict pattern={pattern} proposal={proposal} nightHours={Number(weight)} stated={stated} />
+      {weight !== undefined && !refused.isAny && (
+        <Verdict pattern={pattern} proposal={proposal} nightHours={weight} stated={stated} />
       )}
       <Rests proposal={proposal} stated={stated} />
     </Section>
@@ -133,6 +134,7 @@ function Rests({ proposal, stated }: Pick<VerdictProps, "proposal" | "stated">) 
           <li key={said}>{said}</li>
         ))}
       </ul>
+      <p className="quiet">{words.rounded()}</p>
       <p className="quiet">{words.proposalOnly()}</p>
     </details>
   );

@@ -9,9 +9,10 @@ import { Table, type Column } from "#web/parts/table.tsx";
 import { sayLong } from "./interval/interval-words.ts";
 import { NotAllHere } from "./lives/not-all-here.tsx";
 import { livesLogOf } from "./lives/lives-log.ts";
-import { sayLaw, sayOthers } from "./lives/law-words.ts";
+import { sayAges, sayLaw, sayOthers } from "./lives/law-words.ts";
 import { sayLasting, sayLifeVerdict, sayRests, saySpan, type LivesWords } from "./lives/lives-words.ts";
 import { useLivesWords } from "./lives/use-lives-words.ts";
+import { ToldOfPattern } from "#web/kit-view/starts/told-of.tsx";
 import { NoSuchPattern } from "./no-such-pattern.tsx";
 import "#web/kit-view/kit.css";
 import "./pattern.css";
@@ -34,6 +35,7 @@ function ItemLife({ pattern, item }: { readonly pattern: Pattern; readonly item:
       <Page title={words.lives.nobodyLooked()} back={back}>
         <EmptyState title={words.lives.nothing()}>
           <p>{words.lives.nothingItem()}</p>
+          <ToldOfPattern pattern={pattern} />
         </EmptyState>
       </Page>
     );
@@ -51,6 +53,7 @@ function ItemLife({ pattern, item }: { readonly pattern: Pattern; readonly item:
           beyond: close.told.beyond,
         })}
       </p>
+      <ToldOfPattern pattern={pattern} />
       <Lasting close={close} />
       <Modes close={close} />
       <Renewed close={close} />
@@ -75,8 +78,12 @@ function Lasting({ close }: { readonly close: ItemLifeClose }) {
         mark={{ at: span, words: mark }}
       />
       <p className="quiet">{words.lives.chartMore()}</p>
-      <p>{sayLaw(told, words)}</p>
-      {others && <p>{others}</p>}
+      <p>{sayAges(told, words).join(" ")}</p>
+      <details>
+        <summary>{words.law.inFigures()}</summary>
+        <p>{sayLaw(told, words)}</p>
+        {others && <p>{others}</p>}
+      </details>
       <details className="kit-table">
         <summary>{words.lives.asTable()}</summary>
         <Table

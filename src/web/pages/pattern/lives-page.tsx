@@ -11,6 +11,7 @@ import { livesLogOf } from "./lives/lives-log.ts";
 import { sayLasting, sayLifeVerdict, sayRests, saySpan, type LivesWords } from "./lives/lives-words.ts";
 import { useLivesWords } from "./lives/use-lives-words.ts";
 import { withParts } from "#web/language/index.ts";
+import { ToldOfPattern } from "#web/kit-view/starts/told-of.tsx";
 import { NoSuchPattern } from "./no-such-pattern.tsx";
 import "#web/kit-view/kit.css";
 import "./pattern.css";
@@ -39,6 +40,7 @@ function Lives({ pattern }: { readonly pattern: Pattern }) {
       <Page title={words.lives.titleOf({ pattern: pattern.name })} back={back}>
         <EmptyState title={words.lives.nothing()}>
           <p>{words.lives.nothingMore()}</p>
+          <ToldOfPattern pattern={pattern} />
         </EmptyState>
       </Page>
     );
@@ -46,6 +48,7 @@ function Lives({ pattern }: { readonly pattern: Pattern }) {
   return (
     <Page title={words.lives.titleOf({ pattern: pattern.name })} back={back}>
       <p>{words.lives.basis()}</p>
+      <ToldOfPattern pattern={pattern} />
       {kit && own && <KitPart name={kit.name} pattern={pattern} lasting={kitLasts(own, pattern, lives, log)} />}
       <Earned lives={lives} pattern={pattern} />
       <AllItems lives={lives} pattern={pattern} />

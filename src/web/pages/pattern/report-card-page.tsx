@@ -4,6 +4,7 @@ import { useMemo } from "react";
 import { useParams } from "wouter";
 import { useStation } from "#web/device/index.ts";
 import { ButtonLink, ButtonRow, Page, Section } from "#web/parts/index.ts";
+import { ToldOfPattern } from "#web/kit-view/starts/told-of.tsx";
 import { NoSuchPattern } from "./no-such-pattern.tsx";
 import { FindingsYears } from "./report/findings-years.tsx";
 import { sayProposal, sayWanted } from "./report/report-words.ts";
@@ -29,6 +30,7 @@ function Report({ pattern }: { readonly pattern: Pattern }) {
   return (
     <Page title={words.title({ pattern: pattern.name })} back={{ to: "/year", label: words.yearPlanned() }}>
       <p>{words.basis({ openings: card.openings, kits: card.kits })}</p>
+      <ToldOfPattern pattern={pattern} />
       <Section id="proposals" title={words.wouldChange()}>
         <p>{sayWanted(card, words)}</p>
         <Proposals pattern={pattern} proposals={card.proposals} />

@@ -1,4 +1,5 @@
 import { useWords } from "#web/language/index.ts";
+import type { KeptForecast } from "#readiness";
 import { sayChance, type Words } from "#words";
 import { scoreForecasts, type ForecastScore, type ScoreBin } from "#reliability";
 import { drillForecasts, startForecasts } from "#station";
@@ -7,7 +8,8 @@ import { useStation, type StationView } from "#web/device/index.ts";
 import { Page, Section } from "#web/parts/index.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
 import { usePreferences } from "#web/theme/index.ts";
-import { sayOff, sayScore } from "./review-words.ts";
+import { ToldOf } from "#web/kit-view/starts/told-of.tsx";
+import { sayMarks, sayOff, sayScore } from "./review-words.ts";
 import { useAllLevels } from "./use-judged.ts";
 import "#web/kit-view/kit.css";
 
@@ -19,19 +21,19 @@ export default function ForecastsPage() {
   const starts = useMemo(() => startsOf(view), [view]);
   const { units } = usePreferences();
   const { forecasts, left } = useAllLevels(view);
-  const levels = scoreForecasts(forecasts);
   return (
     <Page title={words.forecastsTitle()} back={{ to: "/casualty", label: frame.casualty() }}>
-      <Scored title={words.turnarounds()} about={words.turnaroundsMore()} score={starts.turnaround} />
-      <Scored title={words.casualties()} about={words.casualtiesMore()} score={starts.casualty} />
+      <ToldOf kits={[...view.kits, ...view.retired]} />
+      <Scored title={words.turnarounds()} about={words.turnaroundsMore()} forecasts={starts.turnaround} />
+      <Scored title={words.casualties()} about={words.casualtiesMore()} forecasts={starts.casualty} />
       <Scored
         title={words.lower()}
         about={words.levelsMore()}
-        score={levels}
+        forecasts={forecasts}
         also={sayOff(forecasts, units, words)}
         left={left}
       />
-      <Scored title={words.drills()} about={words.drillsMore()} score={starts.drills} />
+      <Scored title={words.drills()} about={words.drillsMore()} forecasts={starts.drills} />
     </Page>
   );
 }
@@ -39,45 +41,58 @@ export default function ForecastsPage() {
 function startsOf(view: StationView) {
   const log = { kits: [...view.kits, ...view.retired], casualties: view.casualties, patterns: view.patterns };
   const all = startForecasts(log);
-  const on = (where: "turnaround" | "casualty") => scoreForecasts(all.filter((one) => one.on === where));
-  return { turnaround: on("turnaround"), casualty: on("casualty"), drills: scoreForecasts(drillForecasts(log)) };
+  const on = (where: "turnaround" | "casualty") => all.filter((one) => one.on === where);
+  return { turnaround: on("turnaround"), casualty: on("casualty"), drills: drillForecasts(log) };
 }
 
 interface ScoredProps {
   readonly title: string;
   readonly about: string;
-  readonly score: ForecastScore;
+  readonly forecasts: readonly Pick<KeptForecast, "at" | "chance" | "came">[];
   /** Said below the verdict. */
   readonly also?: string | undefined;
   /** Still to be computed. */
   readonly left?: number;
 }
 
-function Scored({ title, about, score, also, left = 0 }: ScoredProps) {
+function Scored({ title, about, forecasts, also, left = 0 }: ScoredProps) {
   const words = useWords("review");
+  const score = useMemo(() => scoreForecasts(forecasts), [forecasts]);
   const beside = left > 0 && <span className="quiet">{words.left({ count: left })}</span>;
   return (
     <Section title={title} {...(beside && { beside })}>
       <p className="quiet">{about}</p>
-      <p>{sayScore(score, words)}</p>
+      <p>{sayScore(forecasts, score, words)}</p>
       {also && <p>{also}</p>}
-      {score.bins.length > 0 && (
-        <Table
-          caption={title}
-          isCaptionHidden
-          columns={columnsOf(words)}
-          rows={score.bins}
-          rowKey={({ from }) => `${from}`}
-        />
-      )}
+      {score.count > 0 && <InFigures title={title} score={score} />}
     </Section>
+  );
+}
+
+function InFigures({ title, score }: { readonly title: string; readonly score: ForecastScore }) {
+  const words = useWords("review");
+  return (
+    <>
+      <p className="quiet">{words.tableMore()}</p>
+      <Table
+        caption={title}
+        isCaptionHidden
+        columns={columnsOf(words)}
+        rows={score.bins}
+        rowKey={({ from }) => `${from}`}
+      />
+      <details>
+        <summary>{words.marksTitle()}</summary>
+        <p>{sayMarks(score, words)}</p>
+      </details>
+    </>
   );
 }
 
 function columnsOf(words: Words["review"]): readonly Column<ScoreBin>[] {
   return [
     { key: "told", head: words.toldMean(), cell: ({ told }) => sayChance(told, "ten") },
-    { key: "came", head: words.came(), cell: ({ came }) => sayChance(came, "ten") },
+    { key: "came", head: words.ofThese(), cell: ({ came }) => sayChance(came, "ten") },
     {
       key: "range",
       head: words.nineInTen(),

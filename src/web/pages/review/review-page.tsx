@@ -46,7 +46,7 @@ function Review({ view, casualty }: { readonly view: StationView; readonly casua
     <>
       <StillAway view={view} casualty={casualty} />
       <PumpsPart pumps={pumps} view={view} casualty={casualty} />
-      <ForecastsOf judged={judged} />
+      <ForecastsOf judged={judged} nameOf={(kit) => nameOf(view, kit)} />
       <ToldPart casualty={casualty} view={view} />
       <KeepPart casualty={casualty} judged={judged} view={view} />
       <Section title={words.more()}>
@@ -57,6 +57,10 @@ function Review({ view, casualty }: { readonly view: StationView; readonly casua
       </Section>
     </>
   );
+}
+
+function nameOf({ kits, retired }: StationView, id: string): string {
+  return [...kits, ...retired].find((kit) => kit.id === id)?.name ?? id;
 }
 
 /** Kits that are not back: what they met is not known yet. */

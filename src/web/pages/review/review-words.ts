@@ -1,8 +1,9 @@
 import type { UnitSystem } from "#base";
-import { sayDuration, sayLength, type Words } from "#words";
+import { sayChance, sayDuration, sayLength, type Words } from "#words";
 import type { KeptForecast } from "#readiness";
 import type { ForecastScore } from "#reliability";
 import type { PumpReview } from "#station";
+import { sayDay } from "#web/parts/words/say-time.ts";
 
 type ReviewWords = Words["review"];
 
@@ -39,18 +40,29 @@ const VERDICTS = {
   "not-sure-enough": "notSureEnough",
 } as const satisfies Readonly<Record<ForecastScore["kind"], keyof ReviewWords>>;
 
-/** The verdict on some forecasts, with how many it rests on. */
-export function sayScore(score: ForecastScore, words: ReviewWords): string {
-  const { kind, count, wanted, brier, plain, logScore } = score;
-  if (count === 0) return words.noneYet();
+/** A forecast that was made, and whether what it was of came. */
+type Made = Pick<KeptForecast, "at" | "chance" | "came">;
+
+/** The verdict on some forecasts: of how many it is, made from when to when, what they said and what came. */
+export function sayScore(forecasts: readonly Made[], { kind, wanted }: ForecastScore, words: ReviewWords): string {
+  const days = forecasts.map(({ at }) => at).toSorted((one, other) => Date.parse(one) - Date.parse(other));
+  const [first, last] = [days[0], days.at(-1)];
+  if (first === undefined || last === undefined) return words.noneYet();
   const verdict = words[VERDICTS[kind]]();
+  const count = forecasts.length;
   return words.score({
     verdict: kind === "too-few" ? words.wanted({ verdict, count: wanted }) : verdict,
     count,
-    brier: brier.toFixed(3),
-    plain: plain.toFixed(3),
-    log: logScore.toFixed(3),
+    first: sayDay(first),
+    last: sayDay(last),
+    told: sayChance(forecasts.reduce((sum, { chance }) => sum + chance, 0) / count, "ten"),
+    came: forecasts.filter((one) => one.came).length,
   });
+}
+
+/** The same as scores, for whoever compares them. */
+export function sayMarks({ brier, plain, logScore }: ForecastScore, words: ReviewWords): string {
+  return words.marks({ brier: brier.toFixed(3), plain: plain.toFixed(3), log: logScore.toFixed(3) });
 }
 
 /** How far off levels were, spread and all, beside that of saying that she stays as she is; nothing where none was scored. */

@@ -43,8 +43,20 @@ const words: LaunchWords = {
       other: strictNumber("en", d.count, 0, "count") + " kits stay, and why",
     }),
   stays: (d) => d.kit + ": " + d.why,
-  kitAt: (d) => d.kit + ", " + d.place + ": about " + d.flow + " (" + d.low + " to " + d.high + "); starts " + d.chance,
-  kitAlone: (d) => d.kit + ": about " + d.flow + " (" + d.low + " to " + d.high + "); starts " + d.chance,
+  kitAt: (d) => d.kit + ", " + d.place + ": about " + d.flow + " (" + d.low + " to " + d.high + "); " + d.starts,
+  kitAlone: (d) => d.kit + ": about " + d.flow + " (" + d.low + " to " + d.high + "); " + d.starts,
+  starts: (d) => "starts and gives water " + d.chance + " (" + d.low + " to " + d.high + "), by " + d.rests,
+  startsBy: (d) =>
+    d.good +
+    " of its " +
+    plural(d.of, 0, en, {
+      one: strictNumber("en", d.of, 0, "of") + " start",
+      other: strictNumber("en", d.of, 0, "of") + " starts",
+    }) +
+    " on record beside ten usual ones",
+  startsUsual: () => "no start of its own: as kits usually do",
+  chancesAre: () =>
+    "What was told of her, and all that was not, make many boats that may be hers: a chance says in how many of 100 of them it comes so. None of it was seen, and each thing more that is told moves it.",
   primedIn: (d) => "; primed in " + d.duration,
   proved: (d) => "; proved " + d.share + " of stated " + d.at,
   notProved: () => "; not proved",

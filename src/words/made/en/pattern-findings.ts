@@ -8,8 +8,18 @@ const words: PatternFindingsWords = {
     "Too little to tell whether findings come oftener than they did: it takes about " +
     plural(d.more, 0, en, { one: d.more + " more finding", other: d.more + " more findings" }) +
     ".",
-  rising: (d) => "Findings come oftener than they did: by luck alone about " + d.chance + ".",
-  falling: (d) => "Findings come more seldom than they did: by luck alone about " + d.chance + ".",
+  rising: (d) =>
+    "By " +
+    plural(d.count, 0, en, { one: d.count + " finding", other: d.count + " findings" }) +
+    " they come oftener than they did: if they came steadily, luck alone would make it look so " +
+    d.chance +
+    ".",
+  falling: (d) =>
+    "By " +
+    plural(d.count, 0, en, { one: d.count + " finding", other: d.count + " findings" }) +
+    " they come more seldom than they did: if they came steadily, luck alone would make it look so " +
+    d.chance +
+    ".",
   noTrend: () => "No clear trend: findings come about as often as they did, as far as can be told.",
   rateNow: (d) => "Now " + d.low + " to " + d.high + " on one kit in a year, nine times in ten.",
   basis: (d) =>

@@ -11,7 +11,11 @@ const words: PatternIntervalWords = {
     "No kit of this pattern has lain closed between two openings. One opening of each would be a beginning.",
   logSays: () => "What the log says",
   weight: () => "One kit that fails on the night: how many hours of work would sparing that be worth?",
-  weightHint: () => "This is your judgement; the answer turns on it.",
+  weightHint: () =>
+    "This is your judgement; the answer turns on it. Four times the weight about halves the interval, so weights that are tenfold apart lie far apart in it.",
+  weightOther: () => "Another weight, in hours of work",
+  rounded: () =>
+    "The best is worked out to the day for the weight that you give. What is advised is that in whole days to a fortnight, in weeks to half a year, in months beyond, always rounded down: no other steps are weighed.",
   weightHours: (d) => d.hours + " hours",
   correctCosts: () => "Correct the costs first: a figure among them is not taken.",
   notWritten: () => "Not written down",
@@ -41,6 +45,7 @@ const words: PatternIntervalWords = {
   standingManual: (d) => "It is to be opened " + d.every + ", as the unit's manual has it.",
   standingBeside: (d) => "It is to be opened " + d.every + "; the unit's manual has " + d.manual + ".",
   everyDays: (d) => plural(d.count, 0, en, { "1": "every day", other: "every " + d.count + " days" }),
+  everyWeeks: (d) => "every " + d.count + " weeks",
   everyMonths: (d) => plural(d.count, 0, en, { "1": "every month", other: "every " + d.count + " months" }),
   everyYears: (d) => plural(d.count, 0, en, { "1": "every year", other: "every " + d.count + " years" }),
   whatIsDone: () => "what is done now",

@@ -10,7 +10,7 @@ const words: ReviewWords = {
     }),
   outcome: () => "Forecast and outcome",
   outcomeMore: () =>
-    "Each is computed anew from what was known at that moment: whether the water stands lower at the next sounding, where nothing was changed before it, and whether a kit starts.",
+    "Each is computed anew from what was known at that moment: whether the water stands lower at the next sounding, where nothing was changed before it, and whether a kit starts. The chance is the mean over its range as it was told then, by the starts or soundings there were.",
   noneJudged: () => "Nothing here can be judged",
   noneJudgedMore: () =>
     "It takes two soundings of one space with nothing changed in between, or a kit of ours asked to start.",
@@ -18,22 +18,28 @@ const words: ReviewWords = {
   what: () => "What",
   lower: () => "Water lower at the next sounding",
   starts: () => "Starts and gives water",
+  startsOf: (d) => d.kit + " starts and gives water",
   chanceTold: () => "Chance told",
   came: () => "Came",
   yes: () => "yes",
   no: () => "no",
   forecastsTitle: () => "How good our forecasts were",
   turnarounds: () => "Starts in turnarounds",
+  tableMore: () =>
+    "Each line takes together forecasts that said about the same. Where the chance told lies within the range beside it, nothing speaks against it.",
   turnaroundsMore: () =>
     "The chance that a kit starts, told from what was known before, against whether it did. Drills are left out: faults were planted.",
   casualties: () => "Starts on casualties",
-  casualtiesMore: () => "The same, with what may have come unseen since it was last proved.",
-  levelsMore: () => "On every closed casualty; as it was kept where one has been gone through.",
+  casualtiesMore: () =>
+    "The chance that a kit starts when a vessel calls for it: as above, with what may have come unseen since it was last proved.",
+  levelsMore: () =>
+    "The chance that the water stands lower at the next sounding, where nothing was changed before it, against whether it did: on every closed casualty, as it was kept where one has been gone through.",
   drills: () => "Planted faults found in drills",
   drillsMore: () =>
     "The chance that a check finds what was planted, told from the drills before, against whether it did.",
-  toldMean: () => "Told, on average",
-  nineInTen: () => "Nine in ten",
+  toldMean: () => "Chance told, on average",
+  ofThese: () => "Of these came",
+  nineInTen: () => "By so few the true share lies, nine times in ten, at",
   range: (d) => d.low + " to " + d.high,
   forecasts: () => "Forecasts",
   goneThrough: () => "Gone through",
@@ -109,27 +115,40 @@ const words: ReviewWords = {
     " would tell",
   score: (d) =>
     d.verdict +
-    ". " +
+    ". That is of " +
     plural(d.count, 0, en, {
       one: strictNumber("en", d.count, 0, "count") + " forecast",
       other: strictNumber("en", d.count, 0, "count") + " forecasts",
     }) +
-    ". Brier score " +
+    ", from " +
+    d.first +
+    " to " +
+    d.last +
+    ": on average they said " +
+    d.told +
+    ", and " +
+    d.came +
+    " of the " +
+    d.count +
+    " came.",
+  marks: (d) =>
+    "Brier score " +
     d.brier +
     " (always telling the share that came: " +
     d.plain +
     "), log score " +
     d.log +
-    "; lower is better.",
+    "; lower is better. The level is scored by CRPS, in its own unit.",
+  marksTitle: () => "As scores, to compare",
   off: (d) =>
-    "The level itself was " +
-    d.told +
-    " off on average, spread and all (CRPS of " +
+    "By " +
     plural(d.count, 0, en, {
       one: strictNumber("en", d.count, 0, "count") + " forecast",
       other: strictNumber("en", d.count, 0, "count") + " forecasts",
     }) +
-    "); saying that it stays as it is, " +
+    " the level was " +
+    d.told +
+    " off on average, with how wide it was told counted in; had we said that it stays as it is, " +
     d.stayed +
     ". Lower is better.",
 };

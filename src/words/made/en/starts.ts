@@ -8,14 +8,23 @@ const words: StartsWords = {
   neverAsked: () => "Nobody has asked it to start yet, that the log knows of.",
   everyTime: (d) =>
     plural(d.count, 0, en, {
-      one: "Asked to start " + strictNumber("en", d.count, 0, "count") + " time, it started and gave water every time.",
+      one:
+        "Asked to start " +
+        strictNumber("en", d.count, 0, "count") +
+        " time, on " +
+        d.since +
+        ", it started and gave water every time.",
       other:
-        "Asked to start " + strictNumber("en", d.count, 0, "count") + " times, it started and gave water every time.",
+        "Asked to start " +
+        strictNumber("en", d.count, 0, "count") +
+        " times since " +
+        d.since +
+        ", it started and gave water every time.",
     }),
   failedSome: (d) =>
     plural(d.count, 0, en, {
-      one: "Asked to start " + strictNumber("en", d.count, 0, "count") + " time",
-      other: "Asked to start " + strictNumber("en", d.count, 0, "count") + " times",
+      one: "Asked to start " + strictNumber("en", d.count, 0, "count") + " time, on " + d.since,
+      other: "Asked to start " + strictNumber("en", d.count, 0, "count") + " times since " + d.since,
     }) +
     ", it failed to start or to give water " +
     plural(d.failures, 0, en, { one: "once", other: strictNumber("en", d.failures, 0, "failures") + " times" }) +
@@ -31,12 +40,33 @@ const words: StartsWords = {
       one: strictNumber("en", d.count, 0, "count") + " start",
       other: strictNumber("en", d.count, 0, "count") + " starts",
     }) +
-    " and on the record of " +
+    ", and on " +
+    plural(d.starts, 0, en, {
+      one: strictNumber("en", d.starts, 0, "starts") + " start",
+      other: strictNumber("en", d.starts, 0, "starts") + " starts",
+    }) +
+    " of " +
     plural(d.others, 0, en, {
       one: strictNumber("en", d.others, 0, "others") + " other kit",
       other: strictNumber("en", d.others, 0, "others") + " other kits",
     }) +
     " of its pattern.",
+  tonightBy: (d) => d.tonight + ", by " + d.rests,
+  ownStarts: (d) =>
+    plural(d.count, 0, en, {
+      one: "its " + strictNumber("en", d.count, 0, "count") + " start, on " + d.since,
+      other: "its " + strictNumber("en", d.count, 0, "count") + " starts since " + d.since,
+    }),
+  noOwnStart: () => "no start of its own",
+  andOthers: (d) =>
+    d.own +
+    " and " +
+    d.count +
+    " of " +
+    plural(d.others, 0, en, {
+      one: strictNumber("en", d.others, 0, "others") + " other",
+      other: strictNumber("en", d.others, 0, "others") + " others",
+    }),
   restsAlone: (d) =>
     "The range holds nine times in ten. It rests on this kit's " +
     plural(d.count, 0, en, {
@@ -75,6 +105,7 @@ const words: StartsWords = {
       other: "By that about " + d.rate + " faults come unseen in ten years of lying closed.",
     }),
   hiddenSteady: () => "Such faults are taken to come at a steady rate.",
+  failedOnce: () => "A start that failed counts once, whatever was found after it in the same opening.",
   tonight: (d) => d.word + " tonight: " + d.often,
   unsure: () => "May or may not start and give water",
   veryLikely: () => "Very likely to start and give water",
@@ -86,6 +117,34 @@ const words: StartsWords = {
   enough: (d) => "at least " + d.least + " of " + d.of + " start and give water tonight " + d.often,
   enoughUnsure: (d) =>
     "at least " + d.least + " of " + d.of + " start and give water tonight " + d.often + ", a wide range",
+  enoughRests: (d) =>
+    "The range holds nine times in ten. It rests on " +
+    plural(d.count, 0, en, {
+      one: strictNumber("en", d.count, 0, "count") + " start of these kits, on " + d.since,
+      other: strictNumber("en", d.count, 0, "count") + " starts of these kits since " + d.since,
+    }) +
+    ".",
+  enoughNone: () => "The range holds nine times in ten. It rests on no start of these kits, so it is wide.",
+  enoughWithout: (d) =>
+    "Not counted: " + d.kits + ", never proved, or of a pattern of which no kit has lain closed between two openings.",
+  toldOf: (d) =>
+    plural(d.count, 0, en, {
+      one:
+        "Not counted: " +
+        strictNumber("en", d.count, 0, "count") +
+        " turnaround that was only told of, of " +
+        d.first +
+        ".",
+      other:
+        "Not counted: " +
+        strictNumber("en", d.count, 0, "count") +
+        " turnarounds that were only told of, from " +
+        d.first +
+        " to " +
+        d.last +
+        ".",
+    }) +
+    " A sheet or a book says that it was done, but no line of it was answered: nothing tells what was looked at, found or started.",
   shareFuel: (d) => d.kits + " share fuel of one delivery.",
   shareLot: (d) => d.kits + " share " + d.of + " of one lot.",
   shareHands: (d) => d.kits + " share the hands of " + d.of + ", who closed them.",

@@ -44,9 +44,20 @@ const words: LaunchWords = {
       other: strictNumber("fr", d.count, 0, "count") + " kits restent, et pourquoi",
     }),
   stays: (d) => d.kit + " : " + d.why,
-  kitAt: (d) =>
-    d.kit + ", " + d.place + " : environ " + d.flow + " (" + d.low + " à " + d.high + ") ; démarre " + d.chance,
-  kitAlone: (d) => d.kit + " : environ " + d.flow + " (" + d.low + " à " + d.high + ") ; démarre " + d.chance,
+  kitAt: (d) => d.kit + ", " + d.place + " : environ " + d.flow + " (" + d.low + " à " + d.high + ") ; " + d.starts,
+  kitAlone: (d) => d.kit + " : environ " + d.flow + " (" + d.low + " à " + d.high + ") ; " + d.starts,
+  starts: (d) => "démarre et donne de l'eau " + d.chance + " (" + d.low + " à " + d.high + "), d'après " + d.rests,
+  startsBy: (d) =>
+    d.good +
+    " de ses " +
+    plural(d.of, 0, fr, {
+      one: strictNumber("fr", d.of, 0, "of") + " démarrage",
+      other: strictNumber("fr", d.of, 0, "of") + " démarrages",
+    }) +
+    " au journal, à côté de dix habituels",
+  startsUsual: () => "aucun démarrage à lui : comme le font d'habitude les kits",
+  chancesAre: () =>
+    "Ce qui a été dit d'elle, et tout ce qui ne l'a pas été, donnent beaucoup de bateaux qui peuvent être le sien : une chance dit dans combien de 100 d'entre eux il en va ainsi. Rien n'en a été vu, et chaque chose dite de plus la déplace.",
   primedIn: (d) => " ; amorcé en " + d.duration,
   proved: (d) => " ; éprouvé à " + d.share + " de l'annoncé " + d.at,
   notProved: () => " ; non éprouvé",

@@ -8,8 +8,18 @@ const words: PatternFindingsWords = {
     "Trop peu pour dire si les constats deviennent plus fréquents : il faut environ " +
     plural(d.more, 0, fr, { one: d.more + " constat", other: d.more + " constats" }) +
     " de plus.",
-  rising: (d) => "Les constats sont plus fréquents qu'avant : par le seul hasard, environ " + d.chance + ".",
-  falling: (d) => "Les constats sont plus rares qu'avant : par le seul hasard, environ " + d.chance + ".",
+  rising: (d) =>
+    "D'après " +
+    plural(d.count, 0, fr, { one: d.count + " constat", other: d.count + " constats" }) +
+    ", ils sont plus fréquents qu'avant : s'ils venaient à un rythme constant, le seul hasard le ferait croire " +
+    d.chance +
+    ".",
+  falling: (d) =>
+    "D'après " +
+    plural(d.count, 0, fr, { one: d.count + " constat", other: d.count + " constats" }) +
+    ", ils sont plus rares qu'avant : s'ils venaient à un rythme constant, le seul hasard le ferait croire " +
+    d.chance +
+    ".",
   noTrend: () =>
     "Pas de tendance nette : les constats sont à peu près aussi fréquents qu'avant, autant qu'on puisse le dire.",
   rateNow: (d) => "Maintenant de " + d.low + " à " + d.high + " sur un kit en un an, neuf fois sur dix.",

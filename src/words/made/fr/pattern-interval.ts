@@ -11,7 +11,11 @@ const words: PatternIntervalWords = {
     "Aucun kit de ce modèle n'est resté fermé entre deux ouvertures. Une ouverture de chacun serait un début.",
   logSays: () => "Ce que dit le journal",
   weight: () => "Un kit qui lâche la nuit où il faut : combien d'heures de travail vaudrait-il d'éviter cela ?",
-  weightHint: () => "C'est votre jugement ; la réponse en dépend.",
+  weightHint: () =>
+    "C'est votre jugement ; la réponse en dépend. Quatre fois le poids réduit l'intervalle environ de moitié : des poids dix fois plus grands l'un que l'autre le font beaucoup changer.",
+  weightOther: () => "Un autre poids, en heures de travail",
+  rounded: () =>
+    "Le meilleur est calculé au jour près pour le poids que vous donnez. Le conseil est celui-ci en jours entiers jusqu'à deux semaines, en semaines jusqu'à six mois, en mois au-delà, toujours arrondi vers le bas : aucun autre pas n'est pesé.",
   weightHours: (d) => d.hours + " heures",
   correctCosts: () => "Corrigez d'abord les coûts : un de leurs chiffres n'est pas pris.",
   notWritten: () => "Pas écrit",
@@ -41,6 +45,7 @@ const words: PatternIntervalWords = {
   standingManual: (d) => "Il est à ouvrir " + d.every + ", comme le veut le manuel de l'appareil.",
   standingBeside: (d) => "Il est à ouvrir " + d.every + " ; le manuel de l'appareil dit " + d.manual + ".",
   everyDays: (d) => plural(d.count, 0, fr, { "1": "tous les jours", other: "tous les " + d.count + " jours" }),
+  everyWeeks: (d) => "toutes les " + d.count + " semaines",
   everyMonths: (d) => plural(d.count, 0, fr, { "1": "tous les mois", other: "tous les " + d.count + " mois" }),
   everyYears: (d) => plural(d.count, 0, fr, { "1": "tous les ans", other: "tous les " + d.count + " ans" }),
   whatIsDone: () => "ce qui se fait maintenant",

@@ -10,7 +10,7 @@ const words: ReviewWords = {
     }),
   outcome: () => "Prévision et suite",
   outcomeMore: () =>
-    "Chacune est recalculée à partir de ce qui était connu à ce moment-là : si l'eau est plus basse à la sonde suivante, là où rien n'a été changé avant, et si un kit démarre.",
+    "Chacune est recalculée à partir de ce qui était connu à ce moment-là : si l'eau est plus basse à la sonde suivante, là où rien n'a été changé avant, et si un kit démarre. La chance est la moyenne sur sa plage telle qu'elle était dite alors, d'après les démarrages ou les sondes d'alors.",
   noneJudged: () => "Rien ici ne peut être jugé",
   noneJudgedMore: () =>
     "Il faut deux sondes d'un même compartiment sans rien changer entre les deux, ou un de nos kits que l'on a voulu démarrer.",
@@ -18,22 +18,28 @@ const words: ReviewWords = {
   what: () => "Quoi",
   lower: () => "Eau plus basse à la sonde suivante",
   starts: () => "Démarre et donne de l'eau",
+  startsOf: (d) => d.kit + " démarre et donne de l'eau",
   chanceTold: () => "Chance annoncée",
   came: () => "Arrivé",
   yes: () => "oui",
   no: () => "non",
   forecastsTitle: () => "Ce que valaient nos prévisions",
   turnarounds: () => "Démarrages en remise en état",
+  tableMore: () =>
+    "Chaque ligne réunit des prévisions qui disaient à peu près la même chose. Si la chance annoncée est dans la dernière plage, rien ne parle contre elle.",
   turnaroundsMore: () =>
     "La chance qu'un kit démarre, annoncée d'après ce qui était connu avant, face à ce qui est arrivé. Les exercices sont laissés de côté : des pannes y étaient placées.",
   casualties: () => "Démarrages sur des détresses",
-  casualtiesMore: () => "La même chose, avec ce qui a pu arriver sans être vu depuis le dernier essai.",
-  levelsMore: () => "Sur chaque détresse close ; telle qu'elle a été gardée, là où elle a été revue.",
+  casualtiesMore: () =>
+    "La chance qu'un kit démarre quand un navire le demande : comme ci-dessus, avec ce qui a pu arriver sans être vu depuis le dernier essai.",
+  levelsMore: () =>
+    "La chance que l'eau soit plus basse à la sonde suivante, là où rien n'a été changé avant, face à ce qui est arrivé : sur chaque détresse close, telle qu'elle a été gardée là où elle a été revue.",
   drills: () => "Pannes placées trouvées en exercice",
   drillsMore: () =>
     "La chance qu'un contrôle trouve ce qui a été placé, annoncée d'après les exercices précédents, face à ce qui est arrivé.",
-  toldMean: () => "Annoncée, en moyenne",
-  nineInTen: () => "Neuf sur dix",
+  toldMean: () => "Chance annoncée, en moyenne",
+  ofThese: () => "Part arrivée",
+  nineInTen: () => "Avec si peu, la vraie part se trouve, neuf fois sur dix, entre",
   range: (d) => "de " + d.low + " à " + d.high,
   forecasts: () => "Prévisions",
   goneThrough: () => "Revue",
@@ -115,27 +121,40 @@ const words: ReviewWords = {
     " de plus",
   score: (d) =>
     d.verdict +
-    ". " +
+    ". Cela porte sur " +
     plural(d.count, 0, fr, {
       one: strictNumber("fr", d.count, 0, "count") + " prévision",
       other: strictNumber("fr", d.count, 0, "count") + " prévisions",
     }) +
-    ". Score de Brier " +
+    ", du " +
+    d.first +
+    " au " +
+    d.last +
+    " : en moyenne elles disaient " +
+    d.told +
+    ", et " +
+    d.came +
+    " sur " +
+    d.count +
+    " sont arrivées.",
+  marks: (d) =>
+    "Score de Brier " +
     d.brier +
     " (en annonçant toujours la part arrivée : " +
     d.plain +
     "), score logarithmique " +
     d.log +
-    " ; le plus bas est le meilleur.",
+    " ; le plus bas est le meilleur. Le niveau est noté par le CRPS, dans sa propre unité.",
+  marksTitle: () => "En scores, pour comparer",
   off: (d) =>
-    "Le niveau lui-même était faux de " +
-    d.told +
-    " en moyenne, dispersion comprise (CRPS de " +
+    "D'après " +
     plural(d.count, 0, fr, {
       one: strictNumber("fr", d.count, 0, "count") + " prévision",
       other: strictNumber("fr", d.count, 0, "count") + " prévisions",
     }) +
-    ") ; en disant qu'il reste tel quel, de " +
+    ", le niveau était faux de " +
+    d.told +
+    " en moyenne, largeur annoncée comprise ; en disant qu'il reste tel quel, de " +
     d.stayed +
     ". Le plus bas est le meilleur.",
 };

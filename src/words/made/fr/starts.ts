@@ -8,14 +8,23 @@ const words: StartsWords = {
   neverAsked: () => "Personne n'a encore essayé de le démarrer, que le journal sache.",
   everyTime: (d) =>
     plural(d.count, 0, fr, {
-      one: "Lancé " + strictNumber("fr", d.count, 0, "count") + " fois, il a démarré et donné de l'eau à chaque fois.",
+      one:
+        "Lancé " +
+        strictNumber("fr", d.count, 0, "count") +
+        " fois, le " +
+        d.since +
+        ", il a démarré et donné de l'eau à chaque fois.",
       other:
-        "Lancé " + strictNumber("fr", d.count, 0, "count") + " fois, il a démarré et donné de l'eau à chaque fois.",
+        "Lancé " +
+        strictNumber("fr", d.count, 0, "count") +
+        " fois depuis le " +
+        d.since +
+        ", il a démarré et donné de l'eau à chaque fois.",
     }),
   failedSome: (d) =>
     plural(d.count, 0, fr, {
-      one: "Lancé " + strictNumber("fr", d.count, 0, "count") + " fois",
-      other: "Lancé " + strictNumber("fr", d.count, 0, "count") + " fois",
+      one: "Lancé " + strictNumber("fr", d.count, 0, "count") + " fois, le " + d.since,
+      other: "Lancé " + strictNumber("fr", d.count, 0, "count") + " fois depuis le " + d.since,
     }) +
     ", il n'a pas démarré ou pas donné d'eau " +
     plural(d.failures, 0, fr, { one: "une fois", other: strictNumber("fr", d.failures, 0, "failures") + " fois" }) +
@@ -32,12 +41,33 @@ const words: StartsWords = {
       one: strictNumber("fr", d.count, 0, "count") + " démarrage",
       other: strictNumber("fr", d.count, 0, "count") + " démarrages",
     }) +
-    " de ce kit et sur le relevé de " +
+    " de ce kit, et sur " +
+    plural(d.starts, 0, fr, {
+      one: strictNumber("fr", d.starts, 0, "starts") + " démarrage",
+      other: strictNumber("fr", d.starts, 0, "starts") + " démarrages",
+    }) +
+    " de " +
     plural(d.others, 0, fr, {
       one: strictNumber("fr", d.others, 0, "others") + " autre kit",
       other: strictNumber("fr", d.others, 0, "others") + " autres kits",
     }) +
     " de son modèle.",
+  tonightBy: (d) => d.tonight + ", d'après " + d.rests,
+  ownStarts: (d) =>
+    plural(d.count, 0, fr, {
+      one: "son " + strictNumber("fr", d.count, 0, "count") + " démarrage, le " + d.since,
+      other: "ses " + strictNumber("fr", d.count, 0, "count") + " démarrages depuis le " + d.since,
+    }),
+  noOwnStart: () => "aucun démarrage à lui",
+  andOthers: (d) =>
+    d.own +
+    " et " +
+    d.count +
+    " de " +
+    plural(d.others, 0, fr, {
+      one: strictNumber("fr", d.others, 0, "others") + " autre",
+      other: strictNumber("fr", d.others, 0, "others") + " autres",
+    }),
   restsAlone: (d) =>
     "La plage vaut neuf fois sur dix. Elle repose seulement sur " +
     plural(d.count, 0, fr, {
@@ -76,6 +106,7 @@ const words: StartsWords = {
       other: "D'après cela, environ " + d.rate + " défauts viennent sans être vus en dix ans de repos fermé.",
     }),
   hiddenSteady: () => "De tels défauts sont supposés venir à un rythme constant.",
+  failedOnce: () => "Un démarrage manqué compte une fois, quoi que l'on ait trouvé après lui dans la même ouverture.",
   tonight: (d) => d.word + " cette nuit : " + d.often,
   unsure: () => "Peut démarrer et donner de l'eau, ou non,",
   veryLikely: () => "Démarre et donne de l'eau très probablement",
@@ -87,6 +118,37 @@ const words: StartsWords = {
   enough: (d) => "au moins " + d.least + " sur " + d.of + " démarrent et donnent de l'eau cette nuit " + d.often,
   enoughUnsure: (d) =>
     "au moins " + d.least + " sur " + d.of + " démarrent et donnent de l'eau cette nuit " + d.often + ", plage large",
+  enoughRests: (d) =>
+    "La plage vaut neuf fois sur dix. Elle repose sur " +
+    plural(d.count, 0, fr, {
+      one: strictNumber("fr", d.count, 0, "count") + " démarrage de ces kits, le " + d.since,
+      other: strictNumber("fr", d.count, 0, "count") + " démarrages de ces kits depuis le " + d.since,
+    }) +
+    ".",
+  enoughNone: () =>
+    "La plage vaut neuf fois sur dix. Elle ne repose sur aucun démarrage de ces kits, elle est donc large.",
+  enoughWithout: (d) =>
+    "Pas comptés : " +
+    d.kits +
+    ", jamais mis à l'épreuve, ou d'un modèle dont aucun kit n'est resté fermé entre deux ouvertures.",
+  toldOf: (d) =>
+    plural(d.count, 0, fr, {
+      one:
+        "Non comptée : " +
+        strictNumber("fr", d.count, 0, "count") +
+        " remise en état seulement racontée, du " +
+        d.first +
+        ".",
+      other:
+        "Non comptées : " +
+        strictNumber("fr", d.count, 0, "count") +
+        " remises en état seulement racontées, du " +
+        d.first +
+        " au " +
+        d.last +
+        ".",
+    }) +
+    " Une feuille ou un cahier dit que c'était fait, mais aucune ligne n'a reçu de réponse : rien ne dit ce qui a été regardé, trouvé ou démarré.",
   shareFuel: (d) => d.kits + " ont en commun le carburant d'une livraison.",
   shareLot: (d) => d.kits + " ont en commun : " + d.of + " d'un même lot.",
   shareHands: (d) => d.kits + " ont en commun les mains de " + d.of + ", qui les a fermés.",

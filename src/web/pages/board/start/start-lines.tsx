@@ -27,6 +27,7 @@ export function PlaceStart({ lines: { place, ready } }: { readonly lines: PlaceL
   return (
     <details className="board-table">
       <summary>{words.ofReady({ enough: told.words })}</summary>
+      <p>{told.rests}</p>
       {told.common.length === 0 ? (
         <p>{words.shareNothing()}</p>
       ) : (

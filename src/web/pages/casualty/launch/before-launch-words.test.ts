@@ -1,10 +1,11 @@
 import { ask, type KitsNeededAnswer } from "#questions";
 import { describe, expect, it } from "vitest";
 import { kitsQuestion, type Call } from "./before-launch.ts";
-import { sayArrival, sayKits } from "./before-launch-words.ts";
+import { sayArrival, sayKits, sayStarts } from "./before-launch-words.ts";
 import { fetchWords, sayChance } from "#words";
 
 const messages = await fetchWords("en", "launchKits");
+const launch = await fetchWords("en", "launch");
 
 const MILE = 1852;
 const NOW = Date.parse("2026-03-14T13:02:00Z");
@@ -94,8 +95,25 @@ describe("a boat that may be gone before anybody can pump", () => {
   });
 });
 
+describe("the chance that a kit starts, before launch", () => {
+  const kit = { starts: 0.93, startsSpread: { p05: 0.84, p95: 0.985 } };
+
+  it("says of what it is, its range, and by how many starts on record", () => {
+    expect(sayStarts(kit, { of: 5, good: 4 }, launch)).toBe(
+      "starts and gives water 93 in 100 (84 to 99), by 4 of its 5 starts on record beside ten usual ones",
+    );
+    expect(sayStarts(kit, undefined, launch)).toMatch(/, by no start of its own: as kits usually do$/);
+  });
+});
+
 describe("kits that cannot go with the first boat", () => {
-  const kit = { flow: 0.004, starts: 0.9, moves: { p05: 0.001, p50: 0.003, p95: 0.004 }, follows: false };
+  const kit = {
+    flow: 0.004,
+    starts: 0.9,
+    startsSpread: { p05: 0.72, p95: 0.99 },
+    moves: { p05: 0.001, p50: 0.003, p95: 0.004 },
+    follows: false,
+  };
   const kits = [
     { ...kit, name: "Pump 1" },
     { ...kit, name: "Pump 2", follows: true },

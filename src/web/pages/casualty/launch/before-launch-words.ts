@@ -1,5 +1,6 @@
 import type { KitsNeededAnswer } from "#questions";
 import { sayChance, sayDuration, type Words } from "#words";
+import type { UsableKit } from "./usable-kits.ts";
 
 /** "Take 3 kits" and why, in as few words as stand up. */
 export interface KitsWords {
@@ -99,6 +100,15 @@ function sayPatch({ forHoldingPatched, byKits }: KitsNeededAnswer, words: Messag
 function sayFuel({ cansPerKit, plan: { now, follow } }: KitsNeededAnswer, words: Messages): string {
   if (cansPerKit === 0) return words.noCans();
   return words.cans({ count: cansPerKit, total: cansPerKit * (now + follow) });
+}
+
+type Starting = Pick<KitsNeededAnswer["kits"][number], "starts" | "startsSpread">;
+
+/** The chance that a kit starts and gives water, its range, and the starts that it rests on. */
+export function sayStarts({ starts, startsSpread }: Starting, runs: UsableKit["runs"], words: Words["launch"]): string {
+  const [low, high] = [startsSpread.p05, startsSpread.p95].map((chance) => Math.round(100 * chance));
+  const rests = runs && runs.of > 0 ? words.startsBy({ good: runs.good, of: runs.of }) : words.startsUsual();
+  return words.starts({ chance: sayChance(starts), low: low!, high: high!, rests });
 }
 
 /** When pumping begins, and the chance that she is there to be pumped. */

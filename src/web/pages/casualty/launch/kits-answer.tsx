@@ -94,6 +94,7 @@ function Details({ answer }: { readonly answer: KitsNeededAnswer }) {
       <Lines title={words.ask()} of={answer.ask} />
       <details className="casualty-more">
         <summary>{words.chances()}</summary>
+        <p className="quiet">{words.chancesAre()}</p>
         <Table
           caption={words.chances()}
           isCaptionHidden

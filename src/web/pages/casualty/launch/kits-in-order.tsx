@@ -1,8 +1,9 @@
 import { useWords, withParts } from "#web/language/index.ts";
-import { sayChance, sayDuration, sayFlow } from "#words";
+import { sayDuration, sayFlow } from "#words";
 import type { KitsNeededAnswer } from "#questions";
 import { Timestamp } from "#web/parts/index.ts";
 import { usePreferences } from "#web/theme/index.ts";
+import { sayStarts } from "./before-launch-words.ts";
 import type { KitsAtHand, UsableKit } from "./usable-kits.ts";
 
 interface KitsInOrderProps {
@@ -71,7 +72,7 @@ function KitLine({ kit, known }: { readonly kit: Counted; readonly known: Usable
     flow: sayFlow(p50, units),
     low: sayFlow(p05, units),
     high: sayFlow(p95, units),
-    chance: sayChance(kit.starts),
+    starts: sayStarts(kit, known?.runs, words),
   };
   return (
     <>

@@ -34,13 +34,13 @@ const TREND_WORDS = {
     title: words.fuel(),
     reading: (units) => (units === "us" ? words.fuelAxisUs() : words.fuelAxis()),
     say: (value, units) => sayVolume(value, "fuel", units),
-    sayTick: (value, units) => volumeFigure(value, "fuel", units, 2),
+    sayTick: (value, units) => volumeFigure(value, "fuel", units),
   }),
   water: (words) => ({
     title: words.water(),
     reading: (units) => (units === "us" ? words.waterAxisUs() : words.waterAxis()),
     say: (value, units) => sayVolume(value, "drops", units),
-    sayTick: (value, units) => volumeFigure(value, "drops", units, 2),
+    sayTick: (value, units) => volumeFigure(value, "drops", units),
   }),
   delivery: (words) => ({
     title: words.delivery(),

@@ -1,6 +1,6 @@
 import type { Demand } from "#readiness";
 import { useWords } from "#web/language/index.ts";
-import { sayOutcome } from "#web/kit-view/start-words.ts";
+import { sayOutcome } from "#web/kit-view/starts/start-words.ts";
 import { Timestamp } from "#web/parts/index.ts";
 
 /** Every time it was asked to start, newest first. */

@@ -5,8 +5,17 @@ import { StartBook, tonightOf, workingCurve, type KitStartRecord, type Tonight }
 import { useMemo, useState } from "react";
 import { StartCurve } from "#web/drawing/start-curve.tsx";
 import type { KitAtHand } from "#web/kit-view/at-hand.ts";
-import { sayHidden, sayNext, sayNoChance, sayRecord, sayRests, sayTonight, tenths } from "#web/kit-view/start-words.ts";
+import {
+  sayHidden,
+  sayNext,
+  sayNoChance,
+  sayRecord,
+  sayRests,
+  sayTonight,
+  tenths,
+} from "#web/kit-view/starts/start-words.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
+import { ToldOf } from "#web/kit-view/starts/told-of.tsx";
 import { Demands } from "./demands.tsx";
 import "./start.css";
 
@@ -29,11 +38,16 @@ export function KitStart({ at: { kit, view } }: { readonly at: KitAtHand }) {
         </p>
       )}
       <p>{sayRecord(record, words)}</p>
-      {none === undefined && <p>{sayNext(record, words)}</p>}
+      {none === undefined && (
+        <p>
+          {sayNext(record, words)} {sayRests(record, words)}
+        </p>
+      )}
+      <ToldOf kits={[kit]} />
       {tonight && <OverTime record={record} tonight={tonight} />}
       <details className="kit-table">
         <summary>{words.restsOn()}</summary>
-        <p>{sayRests(record, words)}</p>
+        {none !== undefined && <p>{sayRests(record, words)}</p>}
         <p>{sayHidden(record, words)}</p>
         <Demands demands={record.demands} />
       </details>

@@ -38,6 +38,12 @@ describe("how often to open, in words", () => {
     expect(sayVerdict({ kind: "shorter", every: { months: 7 } }, YEAR, words)).toBe(
       "Open it every 7 months rather than every year.",
     );
+    expect(sayVerdict({ kind: "shorter", every: { days: 42 } }, YEAR, words)).toBe(
+      "Open it every 6 weeks rather than every year.",
+    );
+    expect(sayVerdict({ kind: "shorter", every: { days: 12 } }, { days: 7 }, words)).toBe(
+      "Open it every 12 days rather than every 7 days.",
+    );
   });
 
   it("says a range, never a bare figure, and no more years than anybody can know of", () => {

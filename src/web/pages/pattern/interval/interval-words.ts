@@ -34,11 +34,16 @@ export function sayApart({ apart }: Pick<OpeningEvidence, "apart">, words: Inter
   return words.reallyOpened({ count: apart.count, median: median!, from: from!, to: to! });
 }
 
-/** "every year", "every 8 months". */
+/** "every year", "every 8 months", "every 6 weeks". */
 export function sayEvery(span: Span, words: IntervalWords): string {
-  if ("days" in span) return words.everyDays({ count: span.days });
+  if ("days" in span) return sayEveryDays(span.days, words);
   const isYears = span.months !== 0 && span.months % 12 === 0;
   return isYears ? words.everyYears({ count: span.months / 12 }) : words.everyMonths({ count: span.months });
+}
+
+/** Weeks from two on, where they are whole. */
+function sayEveryDays(days: number, words: IntervalWords): string {
+  return days > 7 && days % 7 === 0 ? words.everyWeeks({ count: days / 7 }) : words.everyDays({ count: days });
 }
 
 /** The verdict in a sentence, and what it would take where the log does not tell. */

@@ -1,7 +1,31 @@
-import { rangesOf, type LifeTold } from "#station";
+import { agesTold, rangesOf, wearOf, type AgeTold, type LifeTold } from "#station";
 import type { Words } from "#words";
 import { sayLong } from "../interval/interval-words.ts";
 import type { LivesWords } from "./lives-words.ts";
+
+/** By what age things are found bad, whether they wear, what was never seen, and what is lacking: a sentence each. */
+export function sayAges(told: LifeTold, words: LivesWords): readonly string[] {
+  const ages = agesTold(told);
+  const long = (days: number) => sayLong(days, words.interval);
+  const { lives, ended } = told;
+  const wear = wearOf(told);
+  const isBeyond = ended > 0 && ages.half.value > ages.oldest;
+  return [
+    ended === 0
+      ? words.law.noSooner({ lives, tenth: long(ages.tenth.low), half: long(ages.half.low) })
+      : words.law.agesBad({ tenth: sayAge(ages.tenth, words), half: sayAge(ages.half, words) }),
+    ...(wear ? [words.law[WEARS[wear]]()] : []),
+    ...(isBeyond ? [words.law.beyondSeen({ oldest: long(ages.oldest) })] : []),
+    ...(ages.lack ? [words.law.lacking({ ended, lives, wanted: ages.lack.ended, more: ages.lack.lives })] : []),
+  ];
+}
+
+const WEARS = { wears: "itWears", lasts: "firstLasts", unknown: "wearUnknown" } as const;
+
+function sayAge({ value, low, high }: AgeTold, words: LivesWords): string {
+  const [age, from, to] = [value, low, high].map((days) => sayLong(days, words.interval));
+  return words.law.ageRange({ age: age!, low: from!, high: to! });
+}
 
 /** The law in words, with its ranges; or why there is none. */
 export function sayLaw({ fits: [best], ended }: Pick<LifeTold, "fits" | "ended">, words: LivesWords): string {

@@ -1,7 +1,7 @@
 import type { LifeTold } from "#station";
 import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
-import { sayLaw, sayOthers } from "./law-words.ts";
+import { sayAges, sayLaw, sayOthers } from "./law-words.ts";
 import { sayLasting, sayLifeVerdict, sayRests, saySpan } from "./lives-words.ts";
 
 const words = {
@@ -41,6 +41,31 @@ describe("how long things last, in words", () => {
     );
     for (const kind of ["shorter", "longer", "lasts"] as const)
       expect(sayLifeVerdict({ kind }, false, words)).toMatch(/9 in 10|9 times in 10/);
+  });
+
+  it("says by what age one in ten and half are bad, with ranges and units, whether it wears, and no word of a law", () => {
+    const covariance = [
+      [0.01, 0],
+      [0, 0.01],
+    ];
+    const worn = { ...told({ ...fit("weibull", -10), covariance }), lives: 30, oldest: 1200 };
+    const said = sayAges(worn, words).join(" ");
+    expect(said).toMatch(
+      /^Age by which one in ten is found bad: \d+ months \(\d+ months to \d+ months\); half: 3\.\d years \(.* years to .* years\)\./,
+    );
+    expect(said).toContain("It wears out: the older it is, the likelier it is to go bad.");
+    expect(said).toContain("The oldest that anybody looked at was 3.3 years:");
+    expect(said).not.toMatch(/Weibull|[Ss]hape|[Ss]cale|law|too little/);
+  });
+
+  it("says what is lacking where too few were found bad, and no sooner than when where none was", () => {
+    const few = { ...told(), ended: 1, lives: 9, watched: 9000, oldest: 1000 };
+    expect(sayAges(few, words).join(" ")).toMatch(
+      /Only 1 of 9 found bad is too little to tell whether it wears out.* takes 4 more found bad; .* about 27 more lives/,
+    );
+    expect(sayAges({ ...few, ended: 0 }, words)[0]).toMatch(
+      /^Of 9 lives none was found bad yet\. So, nineteen times in twenty, one in ten is found bad no sooner than at \d+ months of age/,
+    );
   });
 
   it("says the likeliest law with its ranges, whether it wears out, and what stands beside it", () => {

@@ -19,7 +19,7 @@ const TOLD: FindingsByYear = {
 describe("findings a year, in words", () => {
   it("say which way they go, by how much luck alone would do that, and the range of the rate now", () => {
     expect(sayFindings(TOLD, words)).toBe(
-      "Findings come oftener than they did: by luck alone about 28 times in 1000. Now 0.30 to 0.90 on one kit in a year, nine times in ten.",
+      "By 12 findings they come oftener than they did: if they came steadily, luck alone would make it look so 28 times in 1000. Now 0.30 to 0.90 on one kit in a year, nine times in ten.",
     );
     expect(sayFindings({ ...TOLD, kind: "falling" }, words)).toMatch(/more seldom/);
     expect(sayFindings({ ...TOLD, kind: "none-clear" }, words)).toMatch(/^No clear trend/);

@@ -8,8 +8,9 @@ export function sayFindings({ kind, found, law, laplace }: FindingsByYear, words
   if (kind === "too-few" || !law || !laplace) return words.tooFew({ more: Math.max(1, FINDINGS_TO_TELL - found) });
   const now = words.rateNow({ low: law.rateLow.toFixed(2), high: law.rateHigh.toFixed(2) });
   const chance = sayChance(Math.max(law.p ?? 1, laplace.p), words);
-  if (kind === "rising") return `${words.rising({ chance })} ${now}`;
-  return kind === "falling" ? `${words.falling({ chance })} ${now}` : `${words.noTrend()} ${now}`;
+  const told = { chance, count: found };
+  if (kind === "rising") return `${words.rising(told)} ${now}`;
+  return kind === "falling" ? `${words.falling(told)} ${now}` : `${words.noTrend()} ${now}`;
 }
 
 /** What it rests on. */

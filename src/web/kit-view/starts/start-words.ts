@@ -1,6 +1,7 @@
-import type { Demand, Standing } from "#readiness";
+import type { Demand, KitState, Standing } from "#readiness";
 import type { Words } from "#words";
 import type { EnoughTonight, KitStartRecord, Tonight } from "#station";
+import { sayDay } from "#web/parts/words/say-time.ts";
 
 type StartWords = Words["starts"];
 
@@ -10,11 +11,12 @@ export function sayOfTen({ failing }: KitStartRecord, words: StartWords): string
   return low === high ? words.ofTen({ low }) : words.ofTenRange({ low, high });
 }
 
-/** What it did so far. */
+/** What it did so far, and since when. */
 export function sayRecord({ demands, failures }: KitStartRecord, words: StartWords): string {
-  const count = demands.length;
-  if (count === 0) return words.neverAsked();
-  return failures === 0 ? words.everyTime({ count }) : words.failedSome({ count, failures });
+  const [first] = demands;
+  if (!first) return words.neverAsked();
+  const asked = { count: demands.length, since: sayDay(first.at) };
+  return failures === 0 ? words.everyTime(asked) : words.failedSome({ ...asked, failures });
 }
 
 /** What came of one time that it was asked to start. */
@@ -30,20 +32,29 @@ export function sayNext(record: KitStartRecord, words: StartWords): string {
 }
 
 /** What the range rests on. */
-export function sayRests({ others, demands }: KitStartRecord, words: StartWords): string {
+export function sayRests({ others, othersStarts, demands }: KitStartRecord, words: StartWords): string {
   const count = demands.length;
-  if (others > 0) return words.restsOthers({ count, others });
+  if (others > 0) return words.restsOthers({ count, others, starts: othersStarts });
   return count > 0 ? words.restsAlone({ count }) : words.restsNone();
 }
 
+/** How many turnarounds were only told of, so that no figure counts them, and why; undefined where none was. */
+export function sayToldOf(kits: readonly Pick<KitState, "told">[], words: StartWords): string | undefined {
+  const days = kits.flatMap(({ told = [] }) => told.map(({ day }) => day)).toSorted();
+  const [first, last] = [days[0], days.at(-1)];
+  if (first === undefined || last === undefined) return undefined;
+  return words.toldOf({ count: days.length, first: sayDay(first), last: sayDay(last) });
+}
+
 /** What the fall since the last proof rests on. */
-export function sayHidden({ unseen, hidden }: KitStartRecord, words: StartWords): string {
+export function sayHidden({ unseen, hidden, failures }: KitStartRecord, words: StartWords): string {
   if (!unseen || !hidden) return words.hiddenUnknown();
   const own = words.hiddenOwn({ looks: unseen.looks, found: unseen.found });
   const rate = Number((hidden.mean * 10 * YEAR).toPrecision(2));
   const faults = { rate: String(rate), count: rate };
   const came = hidden.from === "own" ? words.hiddenRateOwn(faults) : words.hiddenRateAll(faults);
-  return `${own} ${came} ${words.hiddenSteady()}`;
+  const once = failures > 0 ? [words.failedOnce()] : [];
+  return [own, came, words.hiddenSteady(), ...once].join(" ");
 }
 
 const YEAR = 365.25 * 86_400;
@@ -68,6 +79,15 @@ export function sayTonight({ working }: Tonight, words: StartWords): string {
   return words.tonight({ word: words[wordOf(working)](), often: tenths(working, words) });
 }
 
+/** The same for one line of a board, with the starts that it rests on. */
+export function sayTonightShort(tonight: Tonight, record: KitStartRecord, words: StartWords): string {
+  const { demands, others, othersStarts } = record;
+  const [first] = demands;
+  const own = first ? words.ownStarts({ count: demands.length, since: sayDay(first.at) }) : words.noOwnStart();
+  const rests = others > 0 ? words.andOthers({ own, count: othersStarts, others }) : own;
+  return words.tonightBy({ tonight: sayTonight(tonight, words), rests });
+}
+
 function wordOf({ p05, p50, p95 }: Range) {
   if (p95 - p05 > WIDE) return "unsure";
   if (p05 >= 0.9) return "veryLikely";
@@ -87,6 +107,17 @@ const SHARED = { fuel: "shareFuel", lot: "shareLot", hands: "shareHands" } as co
 export function sayEnough({ least, of, chance }: EnoughTonight, words: StartWords): string {
   const told = { least, of, often: tenths(chance, words) };
   return chance.p95 - chance.p05 > WIDE ? words.enoughUnsure(told) : words.enough(told);
+}
+
+/** How wide that is, by how many starts, and which kits were left out and why. */
+export function sayEnoughRests(
+  { starts: { count, since }, untold }: EnoughTonight,
+  nameOf: (kit: string) => string,
+  words: StartWords,
+): string {
+  const rests = since === undefined ? words.enoughNone() : words.enoughRests({ count, since: sayDay(since) });
+  if (untold.length === 0) return rests;
+  return `${rests} ${words.enoughWithout({ kits: untold.map(nameOf).join(", ") })}`;
 }
 
 /** What they have in common, a sentence for each thing. */
