@@ -45,8 +45,6 @@ describe("pulls", () => {
   it("counts down to the pulls allowed, then says the engine needs service", () => {
     expect(sayPulls(2, { kind: "pulls", atMost: 6 })).toBe("4 more allowed. Once it runs, tap the pull it ran on.");
     expect(sayPulls(6, { kind: "pulls", atMost: 6 })).toContain("needs service");
-    expect(sayPulls(0, { kind: "pulls", atMost: 6 })).toBe(
-      "Tap every pull, then the one it ran on.",
-    );
+    expect(sayPulls(0, { kind: "pulls", atMost: 6 })).toBe("Tap every pull, then the one it ran on.");
   });
 });
