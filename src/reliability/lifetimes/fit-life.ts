@@ -136,6 +136,11 @@ export function survivalAt({ model, shape, scale }: LifeFit, age: number): numbe
   return age <= 0 ? 1 : FAMILIES[model].survival(shape * Math.log(age / scale));
 }
 
+/** ln of the chance of being good at an age by a fit; at most 0. */
+export function logSurvivalAt({ model, shape, scale }: LifeFit, age: number): number {
+  return age <= 0 ? 0 : FAMILIES[model].logSurvival(shape * Math.log(age / scale));
+}
+
 /** An age with its limits [unit of the records]. */
 export interface FailedAge {
   readonly age: number;

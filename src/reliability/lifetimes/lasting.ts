@@ -1,5 +1,5 @@
 import { findRoot, normalChance, normalQuantile } from "#numerics";
-import { survivalAt, type LifeFit } from "./fit-life.ts";
+import { logSurvivalAt, type LifeFit } from "./fit-life.ts";
 
 /** Chance that something lasts, and between what it lies [1]. */
 export interface Lasting {
@@ -65,13 +65,16 @@ function lastsAt(logHazard: number): number {
   return Math.exp(-Math.exp(logHazard));
 }
 
-const LEAST_HAZARD = 1e-300;
+/** Beyond these the chance is 1 or 0 to every digit. */
+const [LEAST_HAZARD, MOST_HAZARD] = [1e-300, 1e300];
 const STEP = 1e-4;
 
 function hazardBetween(fit: LifeFit, from: number, to: number): Hazard {
   const hazard = (scale: number, shape: number) => {
     const shifted = { ...fit, scale: fit.scale * Math.exp(scale), shape: fit.shape * Math.exp(-shape) };
-    return Math.log(Math.max(LEAST_HAZARD, Math.log(survivalAt(shifted, from) / survivalAt(shifted, to))));
+    const between =
+      Math.min(MOST_HAZARD, -logSurvivalAt(shifted, to)) - Math.min(MOST_HAZARD, -logSurvivalAt(shifted, from));
+    return Math.log(Math.max(LEAST_HAZARD, between));
   };
   const slopes = [hazard(STEP, 0) - hazard(-STEP, 0), hazard(0, STEP) - hazard(0, -STEP)].map((d) => d / (2 * STEP));
   const free = slopes.slice(0, fit.covariance.length);
