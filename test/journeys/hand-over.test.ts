@@ -33,7 +33,7 @@ describe("a kit handed over", () => {
     await page.getByLabel("To which vessel").fill("Fishing boat at the bar");
     await page.getByText("On a line").click();
     await page.getByText("Whole: it goes sealed").click();
-    expect(await page.locator("ol li").count()).toBe(8);
+    expect(await page.locator("ol li").count()).toBe(9);
     await page.getByLabel("What is lent with it, if anything").fill("2 fuel cans\nlong hose");
     await page.getByText("They said it back").click();
     const back = new Date(Date.now() + 3 * 86_400_000);
@@ -83,7 +83,9 @@ describe("a kit handed over", () => {
     await out.waitFor();
     expect(await page.getByRole("button", { name: "It is here: long hose" }).count()).toBe(0);
     await page.goto(`${station.url}/work`);
-    await page.getByText("fuel cans (1)").first().waitFor();
+    const lent = page.getByRole("listitem").filter({ hasText: "Lent with it, not back" });
+    await lent.getByText("What, why, with which parts, and who").click();
+    await lent.getByText("fuel cans (1)").waitFor();
     await page.goto(`${station.url}/kit/${KIT}`);
     await page.getByRole("button", { name: "It is here: fuel cans" }).click();
     await out.waitFor({ state: "detached" });
