@@ -11,6 +11,7 @@ const WEIBULL: LifeFit = {
     [0.01, 0],
     [0, 0.04],
   ],
+  standardErrors: { logScale: 0.1, logShape: 0.2 },
   logLikelihood: -10,
 };
 
