@@ -17,7 +17,7 @@ const WEIBULL: LifeFit = {
 
 describe("the tail of a law of life", () => {
   it.each([
-    [20, -203.917_155_371_097_26],
+    [20, -203.917_155_371_097_3],
     [40, -804.608_442_013_753_8],
   ])("ln of the normal chance above %f is that of mpmath to 30 digits and of scipy.stats.norm.logsf", (z, expected) => {
     expect(Math.abs(FAMILIES.lognormal.logSurvival(z) / expected - 1)).toBeLessThan(2e-7);
