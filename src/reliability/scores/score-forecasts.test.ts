@@ -2,6 +2,10 @@ import { repeatableStream } from "#numerics";
 import { describe, expect, it } from "vitest";
 import { scoreForecasts, type ToldChance } from "./score-forecasts.ts";
 
+function many(count: number, chance: number, came: (i: number) => boolean): readonly ToldChance[] {
+  return Array.from({ length: count }, (_, i) => ({ chance, came: came(i) }));
+}
+
 describe("scores of forecasts", () => {
   it("are Brier's mean square and the mean of −ln (by hand)", () => {
     const told: ToldChance[] = [
@@ -36,6 +40,22 @@ describe("scores of forecasts", () => {
   it("say that there are too few where one outcome hardly ever came", () => {
     const good = Array.from({ length: 60 }, (_, i) => ({ chance: 0.95, came: i > 1 }));
     expect(scoreForecasts(good)).toMatchObject({ kind: "too-few", wanted: 90 });
+  });
+
+  it("say what is clear though one outcome never came: P = 0.5^13 × 0.75^10 × 0.84^8 = 1.7e-6 (Poisson's binomial law, by hand)", () => {
+    const told = [...many(13, 0.5, () => true), ...many(10, 0.75, () => true), ...many(8, 0.84, () => true)];
+    expect(scoreForecasts(told)).toMatchObject({ kind: "not-sure-enough", wanted: 0 });
+  });
+
+  it("find one too sure by 3 of 30 that did not come at 0.99, P = 0.0033, and one on the wrong side", () => {
+    expect(scoreForecasts(many(30, 0.99, (i) => i > 2))).toMatchObject({ kind: "too-sure", wanted: 0 });
+    expect(scoreForecasts(many(30, 0.9, () => false))).toMatchObject({ kind: "too-sure", wanted: 0 });
+  });
+
+  it("accuse nobody where the exact chance is no smaller than one in forty: 31 of 31 at 0.95 has 0.204", () => {
+    expect(scoreForecasts(many(31, 0.95, () => true)).kind).toBe("too-few");
+    expect(scoreForecasts(many(30, 0.9, () => true)).kind).toBe("too-few");
+    expect(scoreForecasts(many(19, 0.5, () => true)).kind).toBe("too-few");
   });
 
   it("accuse a calibrated tool about once in twenty (Spiegelhalter 1986), and find one too sure or not sure enough", () => {

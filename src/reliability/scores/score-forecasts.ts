@@ -50,7 +50,8 @@ const HELD_OFF = 1e-6;
  *
  * @param forecasts - chances told and what came
  * @returns scores, bins of a fifth each, and a verdict
- * @range verdict from 20 forecasts with 5 of each outcome; z is normal for many
+ * @range verdict from 20 forecasts with 5 of each outcome by z, which is normal for many; with fewer of one outcome only where
+ *   the exact law of their number is clear
  * @source Brier, Monthly Weather Review 78 (1950) 1-3; Good (1952); Spiegelhalter, Statistics in Medicine 5 (1986) 421-433 (FROM MEMORY)
  * @example scoreForecasts([{ chance: 0.7, came: true }, { chance: 0.2, came: false }]).brier // 0.065
  */
@@ -60,9 +61,11 @@ export function scoreForecasts(forecasts: readonly ToldChance[]): ForecastScore 
     count === 0 ? 0 : forecasts.reduce((sum, one) => sum + of(one), 0) / count;
   const share = mean(({ came }) => Number(came));
   const z = zOf(forecasts);
-  const wanted = wantedOf(count, share * count);
+  const off = offAtLarge(forecasts);
+  const wanted = off === undefined ? wantedOf(count, share * count) : 0;
+  const told = z > CLEAR ? "too-sure" : z < -CLEAR ? "not-sure-enough" : "as-sure";
   return {
-    kind: wanted > 0 ? "too-few" : z > CLEAR ? "too-sure" : z < -CLEAR ? "not-sure-enough" : "as-sure",
+    kind: off ?? (wanted > 0 ? "too-few" : told),
     count,
     wanted,
     brier: mean(({ chance, came }) => (chance - Number(came)) ** 2),
@@ -78,6 +81,38 @@ function wantedOf(count: number, came: number): number {
   if (count < LEAST) return LEAST - count;
   if (rarer >= LEAST_EACH - 1e-9) return 0;
   return Math.ceil((count * (LEAST_EACH - rarer)) / Math.max(1, rarer));
+}
+
+/** Clear on one side [1]: both sides together are missed once in twenty where all is well. */
+const CLEAR_TAIL = 0.025;
+
+/**
+ * What was told beside how often it came, where one of the two outcomes is rare and z tells nothing: exact, by the law of
+ * a sum of trials with chances of their own.
+ *
+ * @returns undefined where it is not clearly off, or where there are fewer than {@link LEAST}
+ * @source DERIVED: Poisson's binomial law, summed up to the rarer outcome
+ */
+function offAtLarge(forecasts: readonly ToldChance[]): "too-sure" | "not-sure-enough" | undefined {
+  const came = forecasts.filter((one) => one.came).length;
+  const isRareToCome = 2 * came < forecasts.length;
+  const rare = isRareToCome ? came : forecasts.length - came;
+  if (forecasts.length < LEAST || rare >= LEAST_EACH) return undefined;
+  const chances = forecasts.map(({ chance }) => (isRareToCome ? chance : 1 - chance));
+  const law = firstOfSum(chances, rare);
+  const upTo = law.reduce((sum, one) => sum + one, 0);
+  const expected = chances.reduce((sum, one) => sum + one, 0);
+  if (upTo < CLEAR_TAIL) return 2 * expected > chances.length ? "too-sure" : "not-sure-enough";
+  return 1 - upTo + law[rare]! < CLEAR_TAIL ? "too-sure" : undefined;
+}
+
+/** Chances that 0, 1, … up to `most` of the trials come. */
+function firstOfSum(chances: readonly number[], most: number): readonly number[] {
+  const start = Array.from({ length: most + 1 }, (_, k) => Number(k === 0));
+  return chances.reduce<readonly number[]>(
+    (law, chance) => law.map((one, k) => one * (1 - chance) + (k > 0 ? law[k - 1]! * chance : 0)),
+    start,
+  );
 }
 
 function zOf(forecasts: readonly ToldChance[]): number {
