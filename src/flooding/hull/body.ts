@@ -1,6 +1,7 @@
 import type { Compartment } from "./compartment.ts";
 import { makeBalance, type Balance, type Resting } from "./equilibrium.ts";
-import { makeHull, RAISED, raiseSides, type Hull, type HullSize } from "./hull-form.ts";
+import { halfBreadthOf } from "./half-breadth.ts";
+import { makeHull, PIECE, RAISED, raiseSides, type Hull, type HullSize } from "./hull-form.ts";
 import type { Plane } from "./hull-integrals.ts";
 import { measureHydrostatics } from "./hydrostatics.ts";
 import {
@@ -244,7 +245,6 @@ const DECK_STEPS = 24;
 function deckHalfBreadth(hull: Hull, x: number, section: Float64Array): number {
   const count = hull.sectionAt(x, section);
   if (count === 0) return 0;
-  const p = 5 * (count - 1);
-  const z = section[p + 1]!;
-  return Math.max(0, section[p + 2]! + z * (section[p + 3]! + z * section[p + 4]!));
+  const highest = section[PIECE * (count - 1) + 1]!;
+  return halfBreadthOf(section, count - 1, highest);
 }

@@ -14,14 +14,14 @@ export function halfBreadthAt(form: HullForm, x: number, z: number): number {
   const pieces = new Float64Array(PIECE * MOST_PIECES);
   const count = makeHull(form).sectionAt(x, pieces);
   for (let i = 0; i < count; i += 1) {
-    const [from, to, c0, c1, c2] = pieces.subarray(PIECE * i, PIECE * (i + 1)) as unknown as [
-      number,
-      number,
-      number,
-      number,
-      number,
-    ];
-    if (z >= from && z <= to) return Math.max(0, c0 + c1 * z + c2 * z * z);
+    const at = PIECE * i;
+    if (z >= pieces[at]! && z <= pieces[at + 1]!) return halfBreadthOf(pieces, i, z);
   }
   return 0;
+}
+
+/** Half-breadth of one piece of a section at a height that it holds [m], never below nought. */
+export function halfBreadthOf(section: Float64Array, piece: number, z: number): number {
+  const at = PIECE * piece + 2;
+  return Math.max(0, section[at]! + z * (section[at + 1]! + z * section[at + 2]!));
 }
