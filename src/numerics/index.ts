@@ -24,6 +24,7 @@ export {
   logBeta,
   poissonChances,
   quantileInLogs,
+  sumLaw,
 } from "./chances/index.ts";
 export { leastOf, type Least } from "./least/index.ts";
 export { gaussNodes, type Node } from "./gauss/index.ts";

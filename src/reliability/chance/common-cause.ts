@@ -1,5 +1,5 @@
 import { nth } from "#base";
-import { logBeta } from "#numerics";
+import { logBeta, sumLaw } from "#numerics";
 import { logChoose, type BetaPiece } from "./beta-mixture.ts";
 
 /** One of several that may be asked together. */
@@ -65,13 +65,11 @@ function overStrikes(
 
 /** Chance that at least so many of some start that fail each on its own. */
 function enoughApart(failing: readonly number[], least: number): number {
-  const started = failing.reduce<readonly number[]>(
-    (before, q) => [...before, 0].map((_, k) => (before[k] ?? 0) * q + (before[k - 1] ?? 0) * (1 - q)),
-    [1],
-  );
+  if (least > failing.length) return 0;
+  const enough = sumLaw(failing, failing.length - least);
   return Math.min(
     1,
-    started.slice(least).reduce((sum, one) => sum + one, 0),
+    enough.reduceRight((sum, one) => sum + one, 0),
   );
 }
 

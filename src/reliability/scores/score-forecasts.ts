@@ -1,3 +1,4 @@
+import { sumLaw } from "#numerics";
 import { jeffreys, type Interval } from "../chance/share-intervals.ts";
 
 /** A chance that was told, and whether it came. */
@@ -99,20 +100,11 @@ function offAtLarge(forecasts: readonly ToldChance[]): "too-sure" | "not-sure-en
   const rare = isRareToCome ? came : forecasts.length - came;
   if (forecasts.length < LEAST || rare >= LEAST_EACH) return undefined;
   const chances = forecasts.map(({ chance }) => (isRareToCome ? chance : 1 - chance));
-  const law = firstOfSum(chances, rare);
+  const law = sumLaw(chances, rare);
   const upTo = law.reduce((sum, one) => sum + one, 0);
   const expected = chances.reduce((sum, one) => sum + one, 0);
   if (upTo < CLEAR_TAIL) return 2 * expected > chances.length ? "too-sure" : "not-sure-enough";
   return 1 - upTo + law[rare]! < CLEAR_TAIL ? "too-sure" : undefined;
-}
-
-/** Chances that 0, 1, … up to `most` of the trials come. */
-function firstOfSum(chances: readonly number[], most: number): readonly number[] {
-  const start = Array.from({ length: most + 1 }, (_, k) => Number(k === 0));
-  return chances.reduce<readonly number[]>(
-    (law, chance) => law.map((one, k) => one * (1 - chance) + (k > 0 ? law[k - 1]! * chance : 0)),
-    start,
-  );
 }
 
 function zOf(forecasts: readonly ToldChance[]): number {
