@@ -1,5 +1,5 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
-import { basename, dirname, join } from "node:path";
+import { basename, dirname, extname, join, sep } from "node:path";
 import { pathToFileURL } from "node:url";
 import MessageFormat from "@messageformat/core";
 import compileModule from "@messageformat/core/lib/compile-module.js";
@@ -26,9 +26,13 @@ export function languages(): readonly string[] {
   return readdirSync(MESSAGES).toSorted((one, other) => Number(other === FIRST) - Number(one === FIRST));
 }
 
-/** Groups of messages, such as "sign-in": a file each in every language. */
+/** Groups of messages by folder and name, such as "frame/sign-in": a file each in every language. The name alone tells them. */
 export function groups(): readonly string[] {
-  return readdirSync(join(MESSAGES, FIRST)).map((file) => basename(file, ".yaml"));
+  const files = readdirSync(join(MESSAGES, FIRST), { recursive: true, encoding: "utf8" });
+  return files
+    .filter((file) => extname(file) === ".yaml")
+    .map((file) => file.slice(0, -".yaml".length).replaceAll(sep, "/"))
+    .toSorted((one, other) => (basename(one) < basename(other) ? -1 : 1));
 }
 
 /** The messages of one group in one language, by key. */
@@ -63,7 +67,7 @@ function renderLanguage(language: string, group: string): string {
   const type = typeOf(group);
   return [
     MADE,
-    `import type { ${type} } from "../${group}.ts";`,
+    `import type { ${type} } from "#src/words/made/${group}.ts";`,
     compiled
       .replace('from "@messageformat/runtime";', 'from "#src/words/cases.ts";')
       .replace("export default {", `const words: ${type} = {`),
@@ -76,7 +80,7 @@ function renderLanguage(language: string, group: string): string {
 function renderIndex(): string {
   const types = groups().map((group) => `import type { ${typeOf(group)} } from "./${group}.ts";`);
   const fields = groups().map((group) => `  readonly ${nameOf(group)}: ${typeOf(group)};`);
-  const first = groups().filter((group) => OF_FIRST_SCREENS.includes(group));
+  const first = groups().filter((group) => OF_FIRST_SCREENS.includes(basename(group)));
   return [MADE, ...types, "", "export interface Words {", ...fields, "}", "", ...renderLoaders("FIRST", first)].join(
     "\n",
   );
@@ -84,7 +88,7 @@ function renderIndex(): string {
 
 /** How the other groups are fetched: a line for each in every language, which no first screen has to carry. */
 function renderLater(): string {
-  const later = groups().filter((group) => !OF_FIRST_SCREENS.includes(group));
+  const later = groups().filter((group) => !OF_FIRST_SCREENS.includes(basename(group)));
   return [MADE, ...renderLoaders("LATER", later)].join("\n");
 }
 
@@ -126,7 +130,7 @@ function choicesOf(cases: readonly { readonly key: string }[]): string {
 }
 
 function nameOf(group: string): string {
-  return group.replaceAll(/-(\w)/g, (_, letter: string) => letter.toUpperCase());
+  return basename(group).replaceAll(/-(\w)/g, (_, letter: string) => letter.toUpperCase());
 }
 
 function typeOf(group: string): string {

@@ -1,91 +1,91 @@
 /* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
-import type { AppWords } from "./app.ts";
-import type { BandsWords } from "./bands.ts";
-import type { BoardWords } from "./board.ts";
-import type { CallsWords } from "./calls.ts";
-import type { CasualtyToldWords } from "./casualty-told.ts";
-import type { CasualtyWords } from "./casualty.ts";
-import type { DatesWords } from "./dates.ts";
-import type { DeliveryWords } from "./delivery.ts";
-import type { DevicesWords } from "./devices.ts";
-import type { DrillWords } from "./drill.ts";
-import type { DrillsWords } from "./drills.ts";
-import type { EnrolWords } from "./enrol.ts";
-import type { FaultWords } from "./fault.ts";
-import type { FindingsWords } from "./findings.ts";
-import type { FrameWords } from "./frame.ts";
-import type { HandOverWords } from "./hand-over.ts";
-import type { HazardsWords } from "./hazards.ts";
-import type { KeepWords } from "./keep.ts";
-import type { KitHistoryWords } from "./kit-history.ts";
-import type { KitLineWords } from "./kit-line.ts";
-import type { KitPageWords } from "./kit-page.ts";
-import type { KitViewWords } from "./kit-view.ts";
-import type { LabelsWords } from "./labels.ts";
-import type { LaunchKitsWords } from "./launch-kits.ts";
-import type { LaunchToldWords } from "./launch-told.ts";
-import type { LaunchWords } from "./launch.ts";
-import type { LockWords } from "./lock.ts";
-import type { MendingWords } from "./mending.ts";
-import type { MusterWords } from "./muster.ts";
-import type { NoticesWords } from "./notices.ts";
-import type { OutboxOtherWords } from "./outbox-other.ts";
-import type { OutboxWords } from "./outbox.ts";
-import type { PartsWords } from "./parts.ts";
-import type { PatternEntriesWords } from "./pattern-entries.ts";
-import type { PatternFieldsWords } from "./pattern-fields.ts";
-import type { PatternFindingsWords } from "./pattern-findings.ts";
-import type { PatternFormWords } from "./pattern-form.ts";
-import type { PatternIntervalWords } from "./pattern-interval.ts";
-import type { PatternLawWords } from "./pattern-law.ts";
-import type { PatternLivesWords } from "./pattern-lives.ts";
-import type { PatternReportWords } from "./pattern-report.ts";
-import type { PatternsWords } from "./patterns.ts";
-import type { PeopleWords } from "./people.ts";
-import type { PrimeWords } from "./prime.ts";
-import type { QualificationsWords } from "./qualifications.ts";
-import type { ReviewWords } from "./review.ts";
-import type { RigWords } from "./rig.ts";
-import type { SettingsLockWords } from "./settings-lock.ts";
-import type { SettingsMailWords } from "./settings-mail.ts";
-import type { SettingsStationWords } from "./settings-station.ts";
-import type { SettingsWords } from "./settings.ts";
-import type { SheetBoatWords } from "./sheet-boat.ts";
-import type { SheetJoinWords } from "./sheet-join.ts";
-import type { SheetPumpsWords } from "./sheet-pumps.ts";
-import type { SheetSeenWords } from "./sheet-seen.ts";
-import type { SheetTopWords } from "./sheet-top.ts";
-import type { SheetWordWords } from "./sheet-word.ts";
-import type { SheetWords } from "./sheet.ts";
-import type { SheetsWords } from "./sheets.ts";
-import type { SignInWords } from "./sign-in.ts";
-import type { SoundingsWords } from "./soundings.ts";
-import type { StartsWords } from "./starts.ts";
-import type { StockFormsWords } from "./stock-forms.ts";
-import type { StockPartWords } from "./stock-part.ts";
-import type { StockWords } from "./stock.ts";
-import type { TellingWords } from "./telling.ts";
-import type { TimelineWords } from "./timeline.ts";
-import type { TrendsWords } from "./trends.ts";
-import type { TurnaroundEndWords } from "./turnaround-end.ts";
-import type { TurnaroundFitWords } from "./turnaround-fit.ts";
-import type { TurnaroundLineWords } from "./turnaround-line.ts";
-import type { TurnaroundMeasureWords } from "./turnaround-measure.ts";
-import type { TurnaroundRecordWords } from "./turnaround-record.ts";
-import type { TurnaroundWords } from "./turnaround.ts";
-import type { VisitWords } from "./visit.ts";
-import type { VisitsWords } from "./visits.ts";
-import type { WallWords } from "./wall.ts";
-import type { WorkWords } from "./work.ts";
-import type { YearWords } from "./year.ts";
+import type { AppWords } from "./frame/app.ts";
+import type { BandsWords } from "./frame/bands.ts";
+import type { BoardWords } from "./station/board.ts";
+import type { CallsWords } from "./frame/calls.ts";
+import type { CasualtyWords } from "./casualty/casualty.ts";
+import type { CasualtyToldWords } from "./casualty/casualty-told.ts";
+import type { DatesWords } from "./frame/dates.ts";
+import type { DeliveryWords } from "./kit/delivery.ts";
+import type { DevicesWords } from "./station/devices.ts";
+import type { DrillWords } from "./kit/drill.ts";
+import type { DrillsWords } from "./kit/drills.ts";
+import type { EnrolWords } from "./frame/enrol.ts";
+import type { FaultWords } from "./kit/fault.ts";
+import type { FindingsWords } from "./kit/findings.ts";
+import type { FrameWords } from "./frame/frame.ts";
+import type { HandOverWords } from "./kit/hand-over.ts";
+import type { HazardsWords } from "./frame/hazards.ts";
+import type { KeepWords } from "./station/keep.ts";
+import type { KitHistoryWords } from "./kit/kit-history.ts";
+import type { KitLineWords } from "./kit/kit-line.ts";
+import type { KitPageWords } from "./kit/kit-page.ts";
+import type { KitViewWords } from "./kit/kit-view.ts";
+import type { LabelsWords } from "./station/labels.ts";
+import type { LaunchWords } from "./casualty/launch.ts";
+import type { LaunchKitsWords } from "./casualty/launch-kits.ts";
+import type { LaunchToldWords } from "./casualty/launch-told.ts";
+import type { LockWords } from "./frame/lock.ts";
+import type { MendingWords } from "./kit/mending.ts";
+import type { MusterWords } from "./kit/muster.ts";
+import type { NoticesWords } from "./frame/notices.ts";
+import type { OutboxWords } from "./frame/outbox.ts";
+import type { OutboxOtherWords } from "./frame/outbox-other.ts";
+import type { PartsWords } from "./frame/parts.ts";
+import type { PatternEntriesWords } from "./pattern/pattern-entries.ts";
+import type { PatternFieldsWords } from "./pattern/pattern-fields.ts";
+import type { PatternFindingsWords } from "./pattern/pattern-findings.ts";
+import type { PatternFormWords } from "./pattern/pattern-form.ts";
+import type { PatternIntervalWords } from "./pattern/pattern-interval.ts";
+import type { PatternLawWords } from "./pattern/pattern-law.ts";
+import type { PatternLivesWords } from "./pattern/pattern-lives.ts";
+import type { PatternReportWords } from "./pattern/pattern-report.ts";
+import type { PatternsWords } from "./pattern/patterns.ts";
+import type { PeopleWords } from "./station/people.ts";
+import type { PrimeWords } from "./kit/prime.ts";
+import type { QualificationsWords } from "./station/qualifications.ts";
+import type { ReviewWords } from "./casualty/review.ts";
+import type { RigWords } from "./kit/rig.ts";
+import type { SettingsWords } from "./station/settings.ts";
+import type { SettingsLockWords } from "./station/settings-lock.ts";
+import type { SettingsMailWords } from "./station/settings-mail.ts";
+import type { SettingsStationWords } from "./station/settings-station.ts";
+import type { SheetWords } from "./casualty/sheet.ts";
+import type { SheetBoatWords } from "./casualty/sheet-boat.ts";
+import type { SheetJoinWords } from "./casualty/sheet-join.ts";
+import type { SheetPumpsWords } from "./casualty/sheet-pumps.ts";
+import type { SheetSeenWords } from "./casualty/sheet-seen.ts";
+import type { SheetTopWords } from "./casualty/sheet-top.ts";
+import type { SheetWordWords } from "./casualty/sheet-word.ts";
+import type { SheetsWords } from "./station/sheets.ts";
+import type { SignInWords } from "./frame/sign-in.ts";
+import type { SoundingsWords } from "./casualty/soundings.ts";
+import type { StartsWords } from "./kit/starts.ts";
+import type { StockWords } from "./stock/stock.ts";
+import type { StockFormsWords } from "./stock/stock-forms.ts";
+import type { StockPartWords } from "./stock/stock-part.ts";
+import type { TellingWords } from "./frame/telling.ts";
+import type { TimelineWords } from "./frame/timeline.ts";
+import type { TrendsWords } from "./kit/trends.ts";
+import type { TurnaroundWords } from "./turnaround/turnaround.ts";
+import type { TurnaroundEndWords } from "./turnaround/turnaround-end.ts";
+import type { TurnaroundFitWords } from "./turnaround/turnaround-fit.ts";
+import type { TurnaroundLineWords } from "./turnaround/turnaround-line.ts";
+import type { TurnaroundMeasureWords } from "./turnaround/turnaround-measure.ts";
+import type { TurnaroundRecordWords } from "./turnaround/turnaround-record.ts";
+import type { VisitWords } from "./station/visit.ts";
+import type { VisitsWords } from "./station/visits.ts";
+import type { WallWords } from "./frame/wall.ts";
+import type { WorkWords } from "./station/work.ts";
+import type { YearWords } from "./station/year.ts";
 
 export interface Words {
   readonly app: AppWords;
   readonly bands: BandsWords;
   readonly board: BoardWords;
   readonly calls: CallsWords;
-  readonly casualtyTold: CasualtyToldWords;
   readonly casualty: CasualtyWords;
+  readonly casualtyTold: CasualtyToldWords;
   readonly dates: DatesWords;
   readonly delivery: DeliveryWords;
   readonly devices: DevicesWords;
@@ -103,15 +103,15 @@ export interface Words {
   readonly kitPage: KitPageWords;
   readonly kitView: KitViewWords;
   readonly labels: LabelsWords;
+  readonly launch: LaunchWords;
   readonly launchKits: LaunchKitsWords;
   readonly launchTold: LaunchToldWords;
-  readonly launch: LaunchWords;
   readonly lock: LockWords;
   readonly mending: MendingWords;
   readonly muster: MusterWords;
   readonly notices: NoticesWords;
-  readonly outboxOther: OutboxOtherWords;
   readonly outbox: OutboxWords;
+  readonly outboxOther: OutboxOtherWords;
   readonly parts: PartsWords;
   readonly patternEntries: PatternEntriesWords;
   readonly patternFields: PatternFieldsWords;
@@ -127,33 +127,33 @@ export interface Words {
   readonly qualifications: QualificationsWords;
   readonly review: ReviewWords;
   readonly rig: RigWords;
+  readonly settings: SettingsWords;
   readonly settingsLock: SettingsLockWords;
   readonly settingsMail: SettingsMailWords;
   readonly settingsStation: SettingsStationWords;
-  readonly settings: SettingsWords;
+  readonly sheet: SheetWords;
   readonly sheetBoat: SheetBoatWords;
   readonly sheetJoin: SheetJoinWords;
   readonly sheetPumps: SheetPumpsWords;
   readonly sheetSeen: SheetSeenWords;
   readonly sheetTop: SheetTopWords;
   readonly sheetWord: SheetWordWords;
-  readonly sheet: SheetWords;
   readonly sheets: SheetsWords;
   readonly signIn: SignInWords;
   readonly soundings: SoundingsWords;
   readonly starts: StartsWords;
+  readonly stock: StockWords;
   readonly stockForms: StockFormsWords;
   readonly stockPart: StockPartWords;
-  readonly stock: StockWords;
   readonly telling: TellingWords;
   readonly timeline: TimelineWords;
   readonly trends: TrendsWords;
+  readonly turnaround: TurnaroundWords;
   readonly turnaroundEnd: TurnaroundEndWords;
   readonly turnaroundFit: TurnaroundFitWords;
   readonly turnaroundLine: TurnaroundLineWords;
   readonly turnaroundMeasure: TurnaroundMeasureWords;
   readonly turnaroundRecord: TurnaroundRecordWords;
-  readonly turnaround: TurnaroundWords;
   readonly visit: VisitWords;
   readonly visits: VisitsWords;
   readonly wall: WallWords;
@@ -163,23 +163,23 @@ export interface Words {
 
 export const FIRST_LOADERS = {
   en: {
-    app: () => import("./en/app.ts"),
-    bands: () => import("./en/bands.ts"),
-    board: () => import("./en/board.ts"),
-    frame: () => import("./en/frame.ts"),
-    kitLine: () => import("./en/kit-line.ts"),
-    parts: () => import("./en/parts.ts"),
-    signIn: () => import("./en/sign-in.ts"),
-    starts: () => import("./en/starts.ts"),
+    app: () => import("./en/frame/app.ts"),
+    bands: () => import("./en/frame/bands.ts"),
+    board: () => import("./en/station/board.ts"),
+    frame: () => import("./en/frame/frame.ts"),
+    kitLine: () => import("./en/kit/kit-line.ts"),
+    parts: () => import("./en/frame/parts.ts"),
+    signIn: () => import("./en/frame/sign-in.ts"),
+    starts: () => import("./en/kit/starts.ts"),
   },
   fr: {
-    app: () => import("./fr/app.ts"),
-    bands: () => import("./fr/bands.ts"),
-    board: () => import("./fr/board.ts"),
-    frame: () => import("./fr/frame.ts"),
-    kitLine: () => import("./fr/kit-line.ts"),
-    parts: () => import("./fr/parts.ts"),
-    signIn: () => import("./fr/sign-in.ts"),
-    starts: () => import("./fr/starts.ts"),
+    app: () => import("./fr/frame/app.ts"),
+    bands: () => import("./fr/frame/bands.ts"),
+    board: () => import("./fr/station/board.ts"),
+    frame: () => import("./fr/frame/frame.ts"),
+    kitLine: () => import("./fr/kit/kit-line.ts"),
+    parts: () => import("./fr/frame/parts.ts"),
+    signIn: () => import("./fr/frame/sign-in.ts"),
+    starts: () => import("./fr/kit/starts.ts"),
   },
 };

@@ -1,0 +1,37 @@
+/* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
+import type { MusterWords } from "#src/words/made/kit/muster.ts";
+
+const words: MusterWords = {
+  noPlace: () => "No such place",
+  noPlaceNews: () => "This device knows no such place",
+  board: () => "Board",
+  theKit: () => "The kit",
+  title: (d) => "Muster " + d.place,
+  goToEach: () => "Go to each kit. Read its seal off the container, not off a list.",
+  labelHint: () => "Read the label on the kit in front of you: its line opens.",
+  notHere: () => "That kit is not on this muster: it is of another place, away or open.",
+  seenToday: () => "Seen today",
+  onShelf: (d) => ", " + d.shelf,
+  examine: () => "Open the kit and examine every item; until then it does not stand ready.",
+  iAmAt: (d) => "I am at " + d.kit,
+  seeAgain: () => "See it again",
+  seenAt: (d) => "Seen today at " + d.time + " by " + d.name,
+  notMustered: (d) => d.why + ": not mustered.",
+  notSeen: () => "Not seen today",
+  away: (d) => "Away, with " + d.vessel,
+  openTurnaround: () => "Open for a turnaround",
+  seal: () => "Seal number, read off the container",
+  sealHint: () => "Every figure, leading noughts too.",
+  container: () => "The container",
+  sound: () => "Sound: no dent, crack or loose clamp",
+  unsound: () => "Not sound",
+  note: () => "Note, if any",
+  notWritten: () => "Not written down",
+  seen: () => "Seen",
+  noSeal: () => "There is no seal on it",
+  leave: () => "Leave it for later",
+  notRecord: () => "That is not what the record says",
+  lookAgain: () => "Look at the container once more. If you misread it, correct the number above.",
+  itReads: (d) => "It reads " + d.seal,
+};
+export default words;

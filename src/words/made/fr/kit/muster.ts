@@ -1,0 +1,37 @@
+/* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
+import type { MusterWords } from "#src/words/made/kit/muster.ts";
+
+const words: MusterWords = {
+  noPlace: () => "Lieu inconnu",
+  noPlaceNews: () => "Cet appareil ne connaît pas ce lieu",
+  board: () => "Tableau",
+  theKit: () => "Le kit",
+  title: (d) => "Inventaire de " + d.place,
+  goToEach: () => "Allez à chaque kit. Lisez son scellé sur le conteneur, pas sur une liste.",
+  labelHint: () => "Lisez l'étiquette du kit devant vous : sa ligne s'ouvre.",
+  notHere: () => "Ce kit n'est pas à cet inventaire : il est d'un autre lieu, absent ou ouvert.",
+  seenToday: () => "Vus aujourd'hui",
+  onShelf: (d) => ", " + d.shelf,
+  examine: () => "Ouvrez le kit et examinez chaque article ; d'ici là il n'est pas prêt.",
+  iAmAt: (d) => "Je suis devant " + d.kit,
+  seeAgain: () => "Le revoir",
+  seenAt: (d) => "Vu aujourd'hui à " + d.time + " par " + d.name,
+  notMustered: (d) => d.why + " : pas inventorié.",
+  notSeen: () => "Pas vu aujourd'hui",
+  away: (d) => "Absent, à bord de " + d.vessel,
+  openTurnaround: () => "Ouvert pour une remise en état",
+  seal: () => "Numéro du scellé, lu sur le conteneur",
+  sealHint: () => "Chaque chiffre, les zéros de tête aussi.",
+  container: () => "Le conteneur",
+  sound: () => "Sain : ni bosse, ni fissure, ni fermeture lâche",
+  unsound: () => "Pas sain",
+  note: () => "Note, s'il y en a une",
+  notWritten: () => "Pas noté",
+  seen: () => "Vu",
+  noSeal: () => "Il n'y a pas de scellé dessus",
+  leave: () => "Le laisser pour plus tard",
+  notRecord: () => "Ce n'est pas ce que dit le dossier",
+  lookAgain: () => "Regardez encore le conteneur. Si vous avez mal lu, corrigez le numéro ci-dessus.",
+  itReads: (d) => "On y lit " + d.seal,
+};
+export default words;

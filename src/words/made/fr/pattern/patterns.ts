@@ -1,0 +1,50 @@
+/* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
+import type { PatternsWords } from "#src/words/made/pattern/patterns.ts";
+
+const words: PatternsWords = {
+  title: () => "Modèles",
+  notBegun: () => "Pas commencé",
+  ofStation: () => "De cette station",
+  table: () => "Modèles de cette station",
+  dryRun: () => "Répétition",
+  dryRunMore: () => "Parcourt un brouillon ligne par ligne sur cet appareil, avec les minuteurs, et n'écrit rien.",
+  walk: () => "Parcourir un brouillon",
+  goOn: () => "Continuer le brouillon de cet appareil",
+  draftHere: () => "Un brouillon est déjà sur cet appareil",
+  beginAnew: () => "Recommencer",
+  draftHereMore: () =>
+    "En commencer un autre prend sa place, et ce qui était écrit est perdu. Téléchargez d'abord son fichier s'il est voulu.",
+  pattern: () => "Modèle",
+  version: () => "Version",
+  whatToDo: () => "Que faire",
+  reportCard: () => "Bulletin",
+  writeNext: (d) => "Écrire la version suivante de " + d.pattern,
+  writeVersion: (d) => "Écrire la version " + d.version,
+  idTaken: () => "La station a un modèle de cet identifiant : écrivez sa version suivante.",
+  idWords: () => "Des mots en minuscules reliés par des traits d'union.",
+  another: () => "Un autre modèle",
+  newId: () => "Identifiant du nouveau modèle",
+  newIdHint: () => "Des mots en minuscules reliés par des traits d'union, comme bilge-kit. Il ne change jamais.",
+  beginEmpty: () => "Partir de rien",
+  openFile: () => "Ouvrir un fichier de modèle",
+  aDraft: () => "Un brouillon de modèle",
+  noDraft: () => "Aucun modèle n'est en cours d'écriture sur cet appareil",
+  noDraftMore: () => "Commencez-en un sous Modèles : depuis une version de la station, depuis un fichier, ou de rien.",
+  draftKept: () => "Gardé sur cet appareil dès la première lettre. Rien n'en est à la station avant qu'il soit publié.",
+  download: () => "Télécharger le fichier",
+  takeBack: () => "Reprendre le dernier changement",
+  notChanged: () => "Pas modifié",
+  draftTitle: (d) => "Brouillon : " + d.name + ", version " + d.version,
+  issued: (d) => d.pattern + " est publié",
+  issuedNews: () => "Chaque appareil l'aura à son prochain échange",
+  issuedMore: () =>
+    "Les kits restent à la version pour laquelle ils sont faits. Un responsable les fait passer un par un, une fois les nouveautés regardées.",
+  moveKit: (d) => d.kit + " : ce qui diffère, et le faire passer",
+  unknown: () => "Modèle inconnu",
+  unknownNews: () => "Cet appareil ne connaît aucun modèle à cette adresse",
+  unknownMore: () =>
+    "Il n'est peut-être pas encore arrivé. Les modèles en usage sont nommés sur les pages de leurs kits.",
+  notFetched: (d) => "Le fichier de " + d.pattern + " est à la station, qui ne peut pas être jointe.",
+  notFetchedMore: () => "Partez d'un fichier, ou attendez un réseau. Ensuite, un brouillon n'en demande aucun.",
+};
+export default words;

@@ -1,0 +1,97 @@
+/* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
+import type { SettingsStationWords } from "#src/words/made/station/settings-station.ts";
+import { plural, strictNumber } from "#src/words/cases.ts";
+import { fr } from "@messageformat/runtime/lib/cardinals";
+const words: SettingsStationWords = {
+  places: () => "Lieux de la station",
+  addPlace: () => "Ajouter un lieu",
+  place: () => "Lieu",
+  strength: () => "Effectif",
+  strengthHint: () => "Combien de kits prêts il doit contenir.",
+  zone: () => "Fuseau horaire",
+  zoneThere: () => "Fuseau horaire dont le jour compte là",
+  change: () => "Modifier",
+  changeNamed: (d) => "Modifier " + d.name,
+  name: () => "Nom",
+  notSaved: () => "Pas enregistré",
+  savePlace: () => "Enregistrer le lieu",
+  leave: () => "Laisser tel quel",
+  closeBecause: (d) => "Fermer " + d.place + ", parce que",
+  notClosed: () => "Pas fermé",
+  closePlace: () => "Fermer ce lieu",
+  boats: () => "Vedettes de sauvetage",
+  boatsMore: () =>
+    "On y compte avant d'appareiller : dans combien de temps une motopompe tourne, et quels kits partent avec.",
+  addBoat: () => "Ajouter une vedette de sauvetage",
+  boat: () => "Vedette",
+  liesAt: () => "Au mouillage à",
+  speed: () => "Vitesse",
+  toLaunch: () => "Appareillage",
+  toWater: () => "Mise en eau",
+  kits: () => "Kits",
+  mains: () => "Secteur",
+  yes: () => "oui",
+  no: () => "non",
+  saveBoat: () => "Enregistrer la vedette",
+  boatName: () => "Son nom",
+  boatPlace: () => "Où elle est amarrée : les kits de ce lieu partent avec elle",
+  boatSpeed: () => "Vitesse, chargée, par mer habituelle",
+  boatLaunch: () => "De l'appel jusqu'à l'appareillage",
+  boatSetUp: () => "De l'accostage jusqu'à ce que l'eau passe par-dessus bord",
+  boatCarries: () => "Kits qu'elle porte et remet en un voyage",
+  boatMains: () => "Peut-elle alimenter une pompe électrique sur un autre bateau ?",
+  answerYes: () => "Oui",
+  answerNo: () => "Non",
+  retireBecause: (d) => "Retirer " + d.boat + " de la liste, parce que",
+  notTakenOff: () => "Pas retirée",
+  retireBoat: () => "La retirer de la liste",
+  held: () => "Gardé sur cet appareil",
+  knownAs: (d) => "Connu ici sous le nom de " + d.device + ".",
+  roomUsed: (d) => d.used + " utilisés sur " + d.room + ".",
+  megabytes: (d) => d.count + " Mo",
+  notKept: () => "Le navigateur n'a pas promis de garder ce qui est ici",
+  notKeptMore: () => "Mettez cette application sur l'écran d'accueil et ouvrez-la de là. D'ici là, envoyez souvent.",
+  saveHeld: () => "Enregistrer dans un fichier tout ce qui est gardé ici",
+  saveHeads: () => "Enregistrer dans un fichier les têtes signées gardées ici",
+  notSent: () => "Ce qui n'est pas encore envoyé",
+  fromFiles: () => "Repris de fichiers",
+  fromFilesMore: () =>
+    "Lignes que leurs appareils n'ont jamais envoyées. Quelqu'un, au terminal même de la station, les a reprises d'un fichier.",
+  when: () => "Quand",
+  lines: () => "Lignes",
+  lineCount: (d) =>
+    plural(d.count, 0, fr, {
+      one: strictNumber("fr", d.count, 0, "count") + " ligne",
+      other: strictNumber("fr", d.count, 0, "count") + " lignes",
+    }),
+  writtenOn: () => "Écrites sur",
+  byWordOf: () => "Sur la parole de",
+  notSaid: () => "non dit",
+  deviceUnknown: (d) => "un appareil que cette station ne connaît pas (" + d.id + ")",
+  whoWrote: (d) => d.person + ", qui les a écrites",
+  whoAdministers: (d) => d.person + ", administrateur",
+  leaveDevice: () => "Quitter cet appareil",
+  handOverMore: () =>
+    "Quelqu'un d'autre va l'utiliser : ce qui est gardé ici reste, vos lignes non envoyées vous attendent.",
+  handOver: () => "Se déconnecter, laisser ce qui est ici",
+  notSignedOut: () => "Pas déconnecté",
+  eraseMore: () => "Il quitte la station, ou n'était que prêté : rien de la station n'y reste.",
+  erase: () => "Se déconnecter et tout supprimer",
+  notRemoved: () => "Pas supprimé",
+  eraseAsk: () => "Tout supprimer de cet appareil ?",
+  eraseDo: () => "Se déconnecter et supprimer",
+  nothingLost: () => "Tout ce qui a été écrit ici est à la station. Rien n'est perdu.",
+  wouldBeLost: (d) =>
+    plural(d.lines, 0, fr, {
+      one: strictNumber("fr", d.lines, 0, "lines") + " ligne",
+      other: strictNumber("fr", d.lines, 0, "lines") + " lignes",
+    }) +
+    " et " +
+    plural(d.photos, 0, fr, {
+      one: strictNumber("fr", d.photos, 0, "photos") + " photo",
+      other: strictNumber("fr", d.photos, 0, "photos") + " photos",
+    }) +
+    " de cet appareil ne sont pas à la station, et seraient perdues.",
+  sendFirst: () => "Trouvez un réseau et envoyez-les d'abord, ou enregistrez-les dans un fichier.",
+};
+export default words;
