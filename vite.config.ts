@@ -29,6 +29,18 @@ const kindsApart: Plugin = {
  */
 const FIRST_PAGES = /\/(board|sign-in|invite|set-up)-page-/;
 
+/** Texts that somebody may wait for on a network: the first screens fetch no others. */
+const FIRST_WORDS = /\/made\/\w\w\/(frame\/|kit\/(kit-line|starts)|station\/(board|work)\.)/;
+
+/** Texts of one language, by room: a device keeps every file of the app, and each file costs it a request. */
+const WORDS_BY_ROOM = {
+  name: (id: string) => {
+    const [, language, room] = /\/src\/words\/made\/(\w\w)\/(\w+)\//.exec(id) ?? [];
+    return room === undefined || FIRST_WORDS.test(id) ? null : `words-${language}-${room}`;
+  },
+  includeDependenciesRecursively: false,
+};
+
 /** The web app: from src/web to dist/web. Nothing is inlined, so that the content policy needs no exceptions. */
 export default defineConfig({
   root: folder("src/web"),
@@ -75,7 +87,10 @@ export default defineConfig({
       resolveDependencies: (page, parts) =>
         FIRST_PAGES.test(page) ? parts : parts.filter((part) => part.endsWith(".css")),
     },
-    rolldownOptions: { treeshake: { moduleSideEffects: hasSideEffects } },
+    rolldownOptions: {
+      treeshake: { moduleSideEffects: hasSideEffects },
+      output: { codeSplitting: { groups: [WORDS_BY_ROOM] } },
+    },
   },
   server: {
     port: Number(process.env["WEB_PORT"] ?? 5173),
