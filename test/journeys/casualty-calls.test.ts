@@ -35,7 +35,7 @@ describe("a sounding that is due", () => {
     await hand.tap("Sound now");
     await hand.tap("Earlier?");
     await page.getByLabel("Or at this time").fill(await hand.clockIn(-30));
-    await page.getByLabel("Level in cm").fill("62");
+    await hand.typeLevel(62);
     await hand.tap(/sounded at/);
     await hand.written("62\u00a0cm sounded at");
     await hand.verdictFrom(2);

@@ -45,7 +45,7 @@ const RISING = [opened(20), sounded(14, 50), sounded(9, 62), sounded(5, 71), sou
 describe("soundings", () => {
   test("Enter writes the level typed, and Undo takes it back", async () => {
     const { page, hand } = await withSheet(opened(3), sounded(2, 60));
-    await page.getByLabel("Level in cm").fill("64");
+    await hand.typeLevel(64);
     await page.getByLabel("Level in cm").press("Enter");
     await hand.written("64\u00a0cm sounded at ");
     await hand.verdictFrom(2);

@@ -1,4 +1,5 @@
 import type { Locator, Page } from "playwright-core";
+import { expect } from "vitest";
 import type { AdjustableClock } from "./people.ts";
 import { PATIENCE_MS } from "./patience.ts";
 
@@ -54,9 +55,22 @@ export class CasualtyHand {
     await this.page.getByRole("heading", { level: 1, name }).waitFor(CONTROL);
   }
 
+  /**
+   * Types the level as a person does who looks at the box afterwards: a call that comes up between two keys takes them.
+   * Once it stands, soundings are not called for.
+   */
+  async typeLevel(centimetres: number): Promise<void> {
+    const box = this.page.getByLabel("Level in cm");
+    const typed = async () => {
+      await box.fill(String(centimetres), CONTROL);
+      return box.inputValue(CONTROL);
+    };
+    await expect.poll(typed, CONTROL).toBe(String(centimetres));
+  }
+
   /** Sounds by typing the level. */
   async sound(centimetres: number): Promise<void> {
-    await this.page.getByLabel("Level in cm").fill(String(centimetres));
+    await this.typeLevel(centimetres);
     await this.tap(/sounded now$/);
     await this.written(`${centimetres}\u00a0cm sounded`);
   }
