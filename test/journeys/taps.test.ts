@@ -151,8 +151,9 @@ describe("every line on a phone", () => {
   test.each(kits)(
     "of the %s kit has its drawing, its answers and its clock in sight without scrolling, whatever cautions begin there",
     async (_, kit, { stages }) => {
-      const page = await phone.newPage();
-      await page.goto(station.url);
+      const own = await browser.newContext({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+      const page = await own.newPage();
+      await signIn(page, station, "Mara Tolliver");
       await openKit(page, station, kit);
       await page.goto(`${station.url}/kit/${kit}/turnaround?line=1`);
       const faults: string[] = [];
@@ -163,6 +164,7 @@ describe("every line on a phone", () => {
         faults.push(...(await page.evaluate(outOfSight)).map((what) => `line ${line}: ${what}`));
       }
       expect(faults).toEqual([]);
+      await own.close();
     },
     600_000,
   );
