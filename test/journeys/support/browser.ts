@@ -2,7 +2,7 @@ import { execFileSync } from "node:child_process";
 import { existsSync, mkdirSync, mkdtempSync, renameSync, rmSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join } from "node:path";
-import { chromium, type Browser } from "playwright-core";
+import { chromium, type Browser, type Page } from "playwright-core";
 import { PATIENCE_MS } from "./patience.ts";
 
 const ROOT = join(import.meta.dirname, "..", "..", "..");
@@ -25,6 +25,7 @@ export async function launchBrowser(more: readonly string[] = []): Promise<Brows
   });
   browser.on("context", (context) => {
     context.setDefaultTimeout(PATIENCE_MS);
+    context.on("page", goAgainWhereGivenUp);
     context.on("weberror", (found) => {
       const isOurs = found.page()?.url().startsWith("http") === true;
       if (isOurs) process.stdout.write(`Nothing caught in a page: ${found.error().stack}\n`);
@@ -33,6 +34,20 @@ export async function launchBrowser(more: readonly string[] = []): Promise<Brows
   running.add(browser);
   browser.on("disconnected", () => running.delete(browser));
   return browser;
+}
+
+/** With much other work beside it the browser at times gives a way up that nothing in the page stopped: one more try. */
+function goAgainWhereGivenUp(page: Page): void {
+  const go = page.goto.bind(page);
+  page.goto = async (url, options) => {
+    try {
+      return await go(url, options);
+    } catch (cause) {
+      if (!String(cause).includes("net::ERR_ABORTED")) throw cause;
+      process.stdout.write(`Given up by the browser, tried again: ${url}\n`);
+      return go(url, options);
+    }
+  };
 }
 
 const running = new Set<Browser>();
