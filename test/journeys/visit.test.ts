@@ -80,6 +80,17 @@ describe("a visit", () => {
     expect(looks.length).toBeGreaterThanOrEqual(3);
   });
 
+  test("is told to whoever keeps the kit: on the board, and before it is opened", async () => {
+    const drawn = (await exportedLines(assessor)).filter(({ kind }) => kind === "visit-begun").at(-1)!;
+    const { kit } = (drawn.body as VisitBodies["visit-begun"]).of.find(({ lines }) => lines !== undefined)!;
+    const keeper = await (await browser.newContext({ viewport: { width: 390, height: 844 } })).newPage();
+    await signIn(keeper, station, "Jonas Wick");
+    await keeper.getByText(/^To be opened for it, one after another: Pump \d+\./).waitFor();
+    await keeper.goto(`${station.url}/kit/${kit}/turnaround`);
+    await keeper.getByText(/^Open it with the assessor beside you\. At \d+ lines? they look/).waitFor();
+    await keeper.context().close();
+  });
+
   test("is looked at without a network, and blind: three lines, each on the disk at once", async () => {
     await phone.setOffline(true);
     await take(0);

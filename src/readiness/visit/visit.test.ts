@@ -10,6 +10,8 @@ import {
   drawLines,
   drawnIn,
   frameOf,
+  kitsDrawn,
+  lookedAtFirst,
   type Visit,
   type VisitSoFar,
 } from "./index.ts";
@@ -128,6 +130,29 @@ describe("what a visit can draw from", () => {
     expect(why(drilled)).toEqual(["drill"]);
     expect(frameOf([kitOf(turnedRound())], PATTERNS, ["south"])).toEqual({ kits: [], left: [] });
     expect(frameOf([kitOf(turnedRound())], new Map(), ["north"]).left[0]!.because).toBe("no-pattern");
+  });
+});
+
+describe("a visit that is on", () => {
+  const begun = () => new Pen().write("visit-begun", BEGUN);
+
+  it("READY-41 names its kits, and the lines of a kit that its assessor has still to look at", () => {
+    const pen = begun().saw("paint", "seen");
+    const visit = visitOf(...pen.entries);
+    expect(kitsDrawn(visit)).toEqual(["k1"]);
+    expect(lookedAtFirst([visit], "k1").map(({ check }) => check)).toEqual(["turns", "light", "cell-date", "volts"]);
+    expect(lookedAtFirst([visit], "k2")).toEqual([]);
+  });
+
+  it("READY-41 holds no keeper back once it is over", () => {
+    const visit = visitOf(...begun().write("visit-ended", { reason: "The assessor was called away." }).entries);
+    expect(lookedAtFirst([visit], "k1")).toEqual([]);
+  });
+
+  it("READY-41 draws no kit of which it only might have drawn", () => {
+    const of = [...BEGUN.of, { kit: "k2", turnaround: "t0", pattern: "sample@1" }];
+    const visit = visitOf(...new Pen().write("visit-begun", { ...BEGUN, of }).entries);
+    expect(kitsDrawn(visit)).toEqual(["k1"]);
   });
 });
 

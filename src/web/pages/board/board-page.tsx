@@ -11,6 +11,7 @@ import { PlaceBoard } from "./place-board.tsx";
 import { StartsContext, useStarts } from "./start/use-starts.ts";
 import { YearSection } from "./year-section.tsx";
 import { GoOn } from "#web/kit-view/go-on.tsx";
+import { VisitOn } from "#web/kit-view/visit/visit-on.tsx";
 import { placesAhead, type PlaceAhead } from "#web/kit-view/year-ahead.ts";
 import { WorkShort } from "#web/kit-view/work-short.tsx";
 import "./board.css";
@@ -29,6 +30,7 @@ export default function BoardPage() {
   return (
     <Page title={view.stationName || words.title()}>
       <GoOn />
+      <VisitOn />
       {view.kits.length === 0 ? <NoKits view={view} /> : <Board view={view} chosen={chosen} onChoose={choose} />}
       <RetiredKits kits={view.retired} />
     </Page>

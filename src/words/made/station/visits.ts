@@ -103,4 +103,11 @@ export interface VisitsWords {
   readonly looks: () => string;
   readonly below: () => string;
   readonly belowShare: (d: { readonly share: string | number }) => string;
+  readonly on: () => string;
+  readonly onToOpen: (d: { readonly kits: string | number }) => string;
+  readonly onAllSeen: () => string;
+  readonly drawn: () => string;
+  readonly drawnMore: (d: { readonly lines: number }) => string;
+  readonly looksFirst: () => string;
+  readonly looksFirstMore: () => string;
 }

@@ -29,6 +29,7 @@ import { LinePictures } from "../shown/line-pictures.tsx";
 import { FaultAtLine } from "../clocks/fault-at-line.tsx";
 import { StepClock } from "../clocks/step-clock.tsx";
 import { StepHeading } from "./step-heading.tsx";
+import { VisitAtLine } from "#web/kit-view/visit/visit-on.tsx";
 import type { Place } from "./use-place.ts";
 
 const MeasureDelivery = lazy(() => import("../measure/measure-delivery.tsx"));
@@ -106,6 +107,11 @@ export function LineView(props: LineViewProps) {
         </p>
       )}
       <Needs line={asOne(done)} />
+      <VisitAtLine
+        kit={open.kit.id}
+        step={line.step.id}
+        checks={group.length > 1 ? checksOf(group) : checksOf([ask])}
+      />
       <DatesAtLine open={open} acts={acts} step={line.step} />
       {bars.length === 0 && <FittingList open={open} acts={acts} step={line.step} />}
       {(bars.length === 0 || isClockRunning(open, line)) && (
@@ -130,6 +136,11 @@ export function LineView(props: LineViewProps) {
       <ReportStep open={open} acts={acts} step={line.step} />
     </main>
   );
+}
+
+/** Checks that wait for their answer. */
+function checksOf(asks: readonly Ask[]): readonly string[] {
+  return asks.flatMap(({ check, answered }) => (check && !answered ? [check.id] : []));
 }
 
 /** What the drawings are of: the checks on the screen, or the lines done together. */

@@ -6,6 +6,7 @@ import { Button, ButtonLink, ErrorBox, Notice, Section, TextField } from "#web/p
 import { BringList } from "./bring-list.tsx";
 import { KitActs } from "#web/act/acts.ts";
 import type { KitAtHand } from "#web/kit-view/at-hand.ts";
+import { VisitAtOpening } from "#web/kit-view/visit/visit-on.tsx";
 import { compareSeal, NO_SEAL, type SealComparison } from "#web/act/seal-reading.ts";
 import { useSaving } from "#web/act/use-saving.ts";
 
@@ -68,6 +69,7 @@ function Opening({ at }: { readonly at: KitAtHand }) {
   };
   return (
     <>
+      <VisitAtOpening kit={at.kit.id} />
       <BringList pattern={at.pattern} />
       <TextField
         label={words.sealRead()}

@@ -190,5 +190,20 @@ const words: VisitsWords = {
   looks: () => "Looks",
   below: () => "Finds something in fewer than",
   belowShare: (d) => d.share + " of looks",
+  on: () => "A visit is on",
+  onToOpen: (d) =>
+    "To be opened for it, one after another: " + d.kits + ". The assessor looks first at the lines drawn.",
+  onAllSeen: () => "Every line drawn was looked at. The visit can be ended.",
+  drawn: () => "This kit was drawn for a visit",
+  drawnMore: (d) =>
+    "Open it with the assessor beside you. At " +
+    plural(d.lines, 0, en, {
+      one: strictNumber("en", d.lines, 0, "lines") + " line",
+      other: strictNumber("en", d.lines, 0, "lines") + " lines",
+    }) +
+    " they look before you answer; each of those says so.",
+  looksFirst: () => "The assessor looks first",
+  looksFirstMore: () =>
+    "This line was drawn for a visit. Let them look and write it down before you answer. Once they have left, go on.",
 };
 export default words;

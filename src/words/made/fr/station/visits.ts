@@ -196,5 +196,20 @@ const words: VisitsWords = {
   looks: () => "Examens",
   below: () => "Trouve quelque chose dans moins de",
   belowShare: (d) => d.share + " des examens",
+  on: () => "Une visite est en cours",
+  onToOpen: (d) =>
+    "À ouvrir pour elle, l’un après l’autre : " + d.kits + ". L’inspecteur regarde d’abord aux lignes tirées.",
+  onAllSeen: () => "Toutes les lignes tirées ont été regardées. La visite peut être terminée.",
+  drawn: () => "Ce kit a été tiré pour une visite",
+  drawnMore: (d) =>
+    "Ouvrez-le avec l’inspecteur à côté de vous. À " +
+    plural(d.lines, 0, fr, {
+      one: strictNumber("fr", d.lines, 0, "lines") + " ligne",
+      other: strictNumber("fr", d.lines, 0, "lines") + " lignes",
+    }) +
+    ", il regarde avant que vous répondiez ; chacune le dit.",
+  looksFirst: () => "L’inspecteur regarde d’abord",
+  looksFirstMore: () =>
+    "Cette ligne a été tirée pour une visite. Laissez-le regarder et l’écrire avant de répondre. S’il est parti, continuez.",
 };
 export default words;
