@@ -133,11 +133,11 @@ describe("what a visit can draw from", () => {
   });
 });
 
-describe("a visit that is on", () => {
-  const begun = () => new Pen().write("visit-begun", BEGUN);
+const begunBy = (pen: Pen) => pen.write("visit-begun", BEGUN);
 
+describe("a visit that is on", () => {
   it("READY-41 names its kits, and the lines of a kit that its assessor has still to look at", () => {
-    const pen = begun().saw("paint", "seen");
+    const pen = begunBy(new Pen()).saw("paint", "seen");
     const visit = visitOf(...pen.entries);
     expect(kitsDrawn(visit)).toEqual(["k1"]);
     expect(lookedAtFirst([visit], "k1").map(({ check }) => check)).toEqual(["turns", "light", "cell-date", "volts"]);
@@ -145,7 +145,9 @@ describe("a visit that is on", () => {
   });
 
   it("READY-41 holds no keeper back once it is over", () => {
-    const visit = visitOf(...begun().write("visit-ended", { reason: "The assessor was called away." }).entries);
+    const visit = visitOf(
+      ...begunBy(new Pen()).write("visit-ended", { reason: "The assessor was called away." }).entries,
+    );
     expect(lookedAtFirst([visit], "k1")).toEqual([]);
   });
 
