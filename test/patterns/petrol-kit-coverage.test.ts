@@ -77,7 +77,7 @@ const CLAUSES: Readonly<Record<string, readonly string[]>> = {
   starting: ["start", "starts-in-six", "hard-start"],
   "what to watch while it runs": ["watch-set", "casing-runs-dry-outside", "discharge-holds", "runs-through-range"],
   "starting with the spare cord beside unguarded machinery": ["starter-off", "wind-cord", "clear-away", "pull-spare"],
-  drying: ["dry-carburettor", "dry-drain", "dry-hoses", "dry-cool"],
+  drying: ["dry-carburettor", "dry-drain", "dry-hoses", "hoses-dry-look", "discharge-hose-wet", "dry-cool"],
   "new desiccant in each wrapping": ["wrap-set", "wrap-hoses", "desiccant-fresh"],
   "couplings where the next hands find them": ["stow-suction", "stow-discharge"],
   "fuel line parted": ["part-fuel-line"],
