@@ -57,7 +57,7 @@ function lossWarning(forecast: Forecast): SoundingWarning | false {
   if (chance < 0.05 || time === undefined) return false;
   return {
     kind: "loss-possible",
-    says: `She may be lost, in ${sayDuration(time.p05, "estimate")} at the earliest by this estimate. The person in charge decides when people leave.`,
+    says: `She may be lost. If she is: in ${sayDuration(time.p05, "estimate")} at the earliest, in about ${sayDuration(time.p50, "estimate")} by the middle of this estimate. The person in charge decides when people leave.`,
   };
 }
 

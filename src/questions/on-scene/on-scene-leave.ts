@@ -1,6 +1,6 @@
 import { sayChance } from "#words";
 import { gmFromRollPeriod } from "#flooding";
-import { lossWithin } from "./on-scene-times.ts";
+import { lossWithin, RISING_TAKES_HER } from "./on-scene-times.ts";
 import type { Scene } from "./on-scene-warnings.ts";
 import { isEarned, lastEarned } from "./on-scene-word.ts";
 
@@ -34,10 +34,9 @@ const ODDS = 8;
 /** It rests on so many soundings since the last told change, none older than this [s]. */
 const FEWEST = 3;
 const FRESH = 360;
-/** She may be lost within the hour at this chance, or a rise that is shown may take her within four at that: be ready. */
+/** She may be lost within the hour at this chance, or by a rise that is shown at `RISING_TAKES_HER`: be ready. */
 const HOUR = 3600;
 const POSSIBLE = 0.2;
-const RISING_TAKES_HER = 0.1;
 
 /**
  * Signs that people should leave her. What is seen or said outranks every figure and stands at once; a computed loss

@@ -72,6 +72,30 @@ describe("what is said of a pump in doubt", () => {
   });
 });
 
+describe("what is said of a pump that is likelier dead than weak", () => {
+  const input = onSceneIn.parse({
+    boat: { kind: "motor boat", length: 10 },
+    spaces: [{ name: "engine room", sort: "engine-room", part: "aft" }],
+    readings: soundingsWith(0.1),
+    pumping: [{ from: 600, flow: STATED }],
+    now: 2160,
+  });
+  const sounding = readScene(input, SPACE);
+  const saidWith = (p95: number) =>
+    pumpsOf(input, {
+      ...sounding,
+      pumps: sounding.pumps.map((belief) => ({ ...belief, dead: 0.55, weak: 0.7, p95 })),
+    })[0]!.because;
+
+  it("is that the level goes on as if it did not run where it can hardly move half of what was stated", () => {
+    expect(saidWith(0.4)).toMatch(/^The level goes on as if it did not run\./);
+  });
+
+  it("is how much it may move after all where it well may", () => {
+    expect(saidWith(0.82)).toMatch(/^By the soundings it moves little or nothing; up to 80 % of what was stated/);
+  });
+});
+
 describe("a pump that moves nothing", () => {
   it("is found by a rise that goes on as before, and stays in doubt through a patch", () => {
     const dead = warningFor({ readings: soundingsWith(0) });

@@ -1,6 +1,7 @@
 import { type PumpBelief, type SheetReading } from "#flooding";
 import type { OnSceneInput, OnSceneWarning, PumpOut } from "./on-scene-fields.ts";
 import { lanesOf } from "./on-scene-reading.ts";
+import { isNearlyDry } from "./on-scene-times.ts";
 import { standingSign } from "./on-scene-signs.ts";
 
 /**
@@ -13,11 +14,15 @@ const DOUBTED = { weak: 0.65, dead: 0.5 };
 /** Soundings after its first start from which a pump is doubted, and before it was turned: two show a rate. */
 const ENOUGH = 2;
 
+/** A pump that may move so much of what was stated is not told as one that does not run [1]. */
+const MUCH = 0.5;
+
 const DEAD_BY_SIGN = ["no-water", "wont-start"];
 const LOOK = "Look at strainer, prime, kinks in the hose, throttle and lift.";
 
 /**
- * What each pump that ran or was tried is thought to move. A pump found to move little stays in doubt through patches
+ * What each pump that ran or was tried is thought to move. Where she is nearly dry there is nothing left to move, and none is
+ * doubted for it. A pump found to move little stays in doubt through patches
  * and soundings until it is seen to move more.
  *
  * @param input - with its pumping
@@ -30,7 +35,7 @@ export function pumpsOf(input: OnSceneInput, sounding: SheetReading | undefined)
     const id = ids[k];
     const { p05, p50, p95 } = belief;
     const sign = standingSign(input, id);
-    const isSounded = soundingsSince(input, k) >= ENOUGH && isCompared(input, k);
+    const isSounded = soundingsSince(input, k) >= ENOUGH && isCompared(input, k) && !isNearlyDry(sounding);
     const doubt = sign && DEAD_BY_SIGN.includes(sign) ? "dead" : isSounded || sign ? doubtOf(belief) : "none";
     const because = doubt === "none" ? undefined : sayDoubt(doubt, belief, sign);
     return { ...(id !== undefined && { pump: id }), seen: { p05, p50, p95 }, doubt, ...(because && { because }) };
@@ -71,8 +76,10 @@ const SIGN_WORDS: Readonly<Record<string, string>> = {
 function sayDoubt(doubt: "weak" | "dead", { p05, p50, p95 }: PumpBelief, sign: string | undefined): string {
   const said = sign && SIGN_WORDS[sign];
   if (said) return `${said} ${LOOK}`;
-  if (doubt === "dead") return `The level goes on as if it did not run. ${LOOK}`;
   const [low, middle, high] = [p05, p50, p95].map(sayFives);
+  if (doubt === "dead" && p95 < MUCH) return `The level goes on as if it did not run. ${LOOK}`;
+  if (doubt === "dead")
+    return `By the soundings it moves little or nothing; up to ${high} % of what was stated cannot be ruled out. ${LOOK}`;
   return `By the soundings it moves about ${middle} % of what was stated (${low} to ${high} %). ${LOOK}`;
 }
 

@@ -1,8 +1,17 @@
 import type { Sounding } from "#flooding";
 import type { Word } from "./on-scene-fields.ts";
 
+/** From this chance within four hours on that she is lost, a rise urges people, and a loss is warned of. */
+export const RISING_TAKES_HER = 0.1;
+
 /** She is dry or nearly so where the last estimate of the level is no more than this [m]. */
-const NEARLY_DRY = 0.05;
+export const NEARLY_DRY = 0.05;
+
+/** A time is told of so many of the ways looked at, and no fewer: a handful has no spread that means anything. */
+const FEWEST_WAYS = 10;
+
+/** A time to dry rests on so many soundings since the last change: of two, one may be a slosh. */
+const FEWEST_TO_DRY = 3;
 
 /** Words that say something of how she is, so that a loss may be told. */
 const OF_HER: readonly Word["kind"][] = [
@@ -26,13 +35,25 @@ export function isLossTold(kind: Word["kind"]): boolean {
  * @param word - at the top
  * @param sounding - what is thought of her
  */
-export function timesOf(word: Word, { forecast, misfit, quantities }: Sounding) {
-  const isDry = isLossTold(word.kind) && quantities.levelNow.p50 <= NEARLY_DRY;
-  const isDryTold = (word.kind === "gaining" || isDry) && !misfit.flagged;
+export function timesOf(word: Word, sounding: Sounding) {
+  const { forecast, misfit } = sounding;
+  const isDry = isLossTold(word.kind) && isNearlyDry(sounding);
+  const isFallShown = word.kind === "gaining" && word.soundings >= FEWEST_TO_DRY;
+  const isDryTold = (isFallShown || isDry) && !misfit.flagged;
   return {
     ...(isDryTold && { dry: forecast.dry }),
-    ...(isLossTold(word.kind) && !misfit.flagged && { loss: forecast.loss }),
+    ...(isLossTold(word.kind) && !misfit.flagged && { loss: timedByEnough(forecast) }),
   };
+}
+
+/** The chance of a loss; its time only where enough of the ways looked at come to one. */
+function timedByEnough({ loss: { time, ...loss }, losses }: Sounding["forecast"]): Sounding["forecast"]["loss"] {
+  return losses.times.length < FEWEST_WAYS || time === undefined ? loss : { ...loss, time };
+}
+
+/** True where she holds no more than a pump leaves. */
+export function isNearlyDry({ quantities }: Sounding): boolean {
+  return quantities.levelNow.p50 <= NEARLY_DRY;
 }
 
 /**

@@ -3,7 +3,7 @@ import type { Lying, Sounding, SoundingWarningKind } from "#flooding";
 import { staleWarning } from "./on-scene-age.ts";
 import { betweenWarning, type WatchedSpace } from "./on-scene-between.ts";
 import type { OnSceneInput, OnSceneWarning, PumpOut, Word } from "./on-scene-fields.ts";
-import { isLossTold } from "./on-scene-times.ts";
+import { isLossTold, isNearlyDry, RISING_TAKES_HER } from "./on-scene-times.ts";
 import { pumpWarnings } from "./on-scene-pumps.ts";
 
 /** What warnings go by, besides what was given. */
@@ -156,9 +156,11 @@ const LOSS_UNTIMED =
 function soundingWarnings(scene: Scene): OnSceneWarning[] {
   const { sounding, word } = scene;
   if (sounding === undefined) return [];
-  const isTold = (isLossTold(word.kind) || sounding.misfit.flagged) && !sounding.stale && !scene.isAboveDeck;
+  const isOfHer = (isLossTold(word.kind) || sounding.misfit.flagged) && !sounding.stale && !scene.isAboveDeck;
+  const isTold = isOfHer && sounding.forecast.loss.chance >= RISING_TAKES_HER;
   const own = sounding.warnings.filter(({ kind }) => {
     if (kind === "pump-will-suck-air") return !sounding.stale;
+    if (kind === "fall-has-slowed") return !isNearlyDry(sounding);
     return kind !== "loss-possible" || isTold;
   });
   return own.map(({ kind, says }) => ({ kind, says: wordsOf(scene, kind) ?? says, ...SIGNALS[kind] }));

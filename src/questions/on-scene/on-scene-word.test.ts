@@ -204,3 +204,96 @@ describe("physical bounds", () => {
     expect(reading!.dry!.time!.p05).toBeGreaterThan(3.6 * 60);
   });
 });
+
+describe("a word once earned", () => {
+  const LOST_PUMP = { pumping: [{ from: 600, flow: "300 L/min" }], hole: undefined };
+  const RISING = [
+    [120, 55],
+    [300, 62],
+    [480, 68],
+    [660, 72],
+    [900, 77],
+    [1260, 86],
+    [1560, 95],
+    [1860, 106],
+    [2220, 117],
+  ] as const;
+
+  it("is losing as long as it is likelier than not that the rise goes on, and is then never only expected", () => {
+    expect(ask(RISING, LOST_PUMP).word.kind).toBe("losing");
+    const { word } = ask([...RISING, [2520, 118]], LOST_PUMP);
+    expect(word.kind).toBe("losing");
+    expect(word.certainty).toBeLessThan(0.95);
+  });
+
+  it("turns from losing where the level is steady or falls", () => {
+    const fallen = [...RISING, [2520, 112], [2820, 104]] as const;
+    expect(ask(fallen, LOST_PUMP).word.kind).not.toBe("losing");
+    const steady = [...RISING, [2520, 117], [2820, 117], [3120, 117], [3420, 117]] as const;
+    expect(ask(steady, LOST_PUMP).word.kind).not.toBe("losing");
+  });
+});
+
+describe("a boat that is pumped down to the strainer", () => {
+  const DOWN = [
+    [60, 30],
+    [240, 33],
+    [420, 37],
+    [660, 36],
+    [840, 23],
+    [1020, 10],
+    [1200, 2],
+    [1380, 4],
+    [1560, 3],
+    [1740, 4],
+  ] as const;
+  const { word, warnings, pumps } = ask(DOWN, { pumping: [{ from: 600, flow: "300 L/min" }], hole: undefined });
+
+  it("is holding by the last soundings alone, and says so", () => {
+    expect(word).toMatchObject({
+      kind: "holding",
+      because: expect.stringMatching(/^The last 4 soundings all found 4/),
+    });
+  });
+
+  it("warns of no fall that slowed, and doubts no pump that has nothing left to move", () => {
+    expect(warnings.map(({ kind }) => kind)).not.toContain("fall-has-slowed");
+    expect(pumps.map(({ doubt }) => doubt)).toEqual(["none"]);
+  });
+
+  it("is not holding once the water comes back", () => {
+    const back = [...DOWN, [1920, 9], [2100, 15], [2280, 22]] as const;
+    const { word: then } = ask(back, { pumping: [{ from: 600, flow: "300 L/min" }], hole: undefined });
+    expect(then.kind).not.toBe("holding");
+  });
+});
+
+describe("times beside the word", () => {
+  it("tell no time to dry from two soundings since the last change, of which one may be a slosh", () => {
+    const sloshed = [
+      [60, 55],
+      [240, 59],
+      [420, 63],
+      [660, 62],
+      [840, 45],
+    ] as const;
+    const pumping = [{ from: 600, flow: "300 L/min" }];
+    expect(ask(sloshed, { pumping, hole: undefined }).reading).not.toHaveProperty("dry");
+    const on = ask([...sloshed, [1020, 32], [1200, 20]], { pumping, hole: undefined });
+    expect(on.word.kind).toBe("gaining");
+    expect(on.reading?.dry?.time).toBeDefined();
+  });
+
+  it("warn of a loss from the same chance on that leaving goes by", () => {
+    const steady = [
+      [0, 57],
+      [240, 57],
+      [480, 56],
+      [720, 75],
+      [960, 56],
+    ] as const;
+    const { leave, warnings, reading } = ask(steady, { hole: undefined });
+    expect(reading?.loss?.chance ?? 0).toBeLessThan(0.1);
+    expect([leave.kind, ...warnings.map(({ kind }) => kind)]).not.toContain("loss-possible");
+  });
+});

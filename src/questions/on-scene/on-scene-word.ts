@@ -3,6 +3,7 @@ import { readStick, type Sounding, type StickView } from "#flooding";
 import { sayChance, sayDuration } from "#words";
 import { changesOf, lastChangeOf } from "./on-scene-changes.ts";
 import type { OnSceneInput, Word } from "./on-scene-fields.ts";
+import { NEARLY_DRY } from "./on-scene-times.ts";
 
 /** What the word goes by. */
 export interface WordGiven {
@@ -19,6 +20,11 @@ export interface WordGiven {
  */
 const SHOWN = 0.97;
 const KEPT = 0.95;
+/**
+ * A rise that was said is said on while no sounding is lower and it is likelier than not that it goes on: what turns it is
+ * a lower sounding, a steady level or one that does not go with the others, and not a rate that is less well known.
+ */
+const STILL_RISING = 0.5;
 const FEWEST = 2;
 /** Holding is said from this chance, and from so many soundings over so long [s]. */
 const STEADY = 0.8;
@@ -47,7 +53,8 @@ export function wordOf({ input, sounding, isAboveDeck }: WordGiven): Word {
   const told = toldWord(input, sounding, isAboveDeck);
   if (told) return { ...told, certainty: 0, ...own };
   const views = soundings === 0 ? [] : readStick(input.readings, changesOf(input));
-  const shown = shownBy(views) ?? expectedWord(input, sounding!, views.at(-1)) ?? tooSoon(input, views.at(-1));
+  const shown =
+    shownBy(views) ?? heldLow(input) ?? expectedWord(input, sounding!, views.at(-1)) ?? tooSoon(input, views.at(-1));
   return { ...shown, because: shown.because || becauseOf(input, shown.kind, own), ...own };
 }
 
@@ -91,6 +98,21 @@ export function lastEarned(asked: OnSceneInput): Word["kind"] | undefined {
   return undefined;
 }
 
+/**
+ * Down to the strainer: the fall has ended because there is no more to take out. Where the last soundings all stand at
+ * what a pump leaves, they alone tell whether the level stays there.
+ */
+function heldLow(input: OnSceneInput): Said | undefined {
+  const { readings } = input;
+  const since = lastChangeOf(input) ?? Number.NEGATIVE_INFINITY;
+  const low = readings.slice(readings.findLastIndex(({ level, at }) => level > NEARLY_DRY || at < since) + 1);
+  const said = low.length < STEADY_SOUNDINGS ? undefined : shownBy(readStick(low, []));
+  if (said?.kind !== "holding") return undefined;
+  const deepest = Math.max(...low.map(({ level }) => level));
+  const because = `The last ${low.length} soundings all found ${Math.round(100 * deepest)}\u00a0cm or less: down to what a pump leaves.`;
+  return { ...said, because };
+}
+
 type Said = Pick<Word, "kind" | "because" | "certainty">;
 
 /** Words that no rate of rise is needed for. */
@@ -123,7 +145,9 @@ function shownAfter(view: StickView, before: Word["kind"] | undefined): Said | u
   if (odd >= ODD && of > FEWEST) return { kind: "does-not-fit", because: NOT_FITTING, certainty: 0 };
   if (move <= 0 && fallingOn >= enough("gaining")) return { kind: "gaining", because: "", certainty: fallingOn };
   const isLong = soundings >= STEADY_SOUNDINGS && span >= STEADY_SPAN;
-  return isLong && steady >= STEADY ? { kind: "holding", because: "", certainty: steady } : undefined;
+  if (isLong && steady >= STEADY) return { kind: "holding", because: "", certainty: steady };
+  const isStillRising = before === "losing" && move >= 0 && rising >= STILL_RISING;
+  return isStillRising ? { kind: "losing", because: "", certainty: rising } : undefined;
 }
 
 const NOT_FITTING = "The last sounding does not go with the ones before it: a slip, or something new. Sound again.";
@@ -153,7 +177,9 @@ function becauseOf(input: OnSceneInput, kind: Word["kind"], own: Pick<Word, "sin
   if (kind.startsWith("should-be")) {
     return own.soundings === 0
       ? "Not sounded since the pumping or the hole was changed."
-      : "Expected of hole and pump; the stick has not shown it yet.";
+      : own.soundings < FEWEST
+        ? "Expected of hole and pump; the stick has not shown it yet."
+        : "Expected of hole and pump; the soundings since the last change do not show it by themselves.";
   }
   const seen = input.readings.slice(-own.soundings);
   const [from, to] = [seen[0]!, seen.at(-1)!].map(({ level }) => `${Math.round(100 * level)}\u00a0cm`);
