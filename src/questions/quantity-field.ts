@@ -123,7 +123,7 @@ function outOfLimits(given: string | number, si: number, dimension: Dimension, l
     code: "QU-104",
     field: "",
     got: typeof given === "number" ? printGiven(given) : `${printGiven(given)}, ${withUnit(rounded(si), dimension)}`,
-    allowed: withUnit(limitsText(limits, asLimit), dimension),
+    allowed: dimension === "angle" ? anglesAllowed(limits) : withUnit(limitsText(limits, asLimit), dimension),
     remedy: limitRemedy(given, si, dimension, limits),
   };
 }
@@ -131,6 +131,11 @@ function outOfLimits(given: string | number, si: number, dimension: Dimension, l
 /** A limit as it is meant: 75 degrees in radians is no figure of seventeen digits. */
 function asLimit(si: number): string {
   return `${Number(si.toPrecision(6))}`;
+}
+
+/** Angles are told in degrees; nobody on a boat reads radians. */
+function anglesAllowed(limits: Limits): string {
+  return `${limitsText(limits, asLimit)} rad (${limitsText(limits, (si) => `${Math.floor((180 * si) / Math.PI)}`)}°)`;
 }
 
 /** A share has no unit to show. */

@@ -152,10 +152,11 @@ describe("what people see", () => {
     await hand.tap("Signs to leave her by");
     const card = page.getByRole("dialog", { name: "Signs to leave her by" });
     await card.getByRole("button", { name: "List does not come back" }).click();
-    await card.getByRole("button", { name: "List does not come back", pressed: true }).waitFor();
-    await hand.tap("Go back");
+    await card.waitFor({ state: "detached" });
     await page.getByRole("region", { name: "Gravest" }).getByText("Time to leave her").waitFor();
     expect(await hand.verdict()).toMatch(/^TIME TO LEAVE HER\n+what is seen outranks the stick/);
+    await hand.tap("Signs to leave her by");
+    await card.getByRole("button", { name: "List does not come back", pressed: true }).waitFor();
   });
 
   test("list and deck edge are written down by a tap, and the sheet is clean by day and by night with warnings", async () => {

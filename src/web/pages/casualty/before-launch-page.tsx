@@ -7,7 +7,7 @@ import { AskingButton, Notice, Page, Section } from "#web/parts/index.ts";
 import { usePreferences } from "#web/theme/index.ts";
 import { atOddsIn } from "./launch/told/at-odds.ts";
 import { useKeptCall } from "./launch/before-launch-kept.ts";
-import { SizePicks, SizePicksOrTyped } from "./launch/before-launch-size.tsx";
+import { RisePicksOrTyped, SizePicksOrTyped } from "./launch/before-launch-size.tsx";
 import { TakeLine, TOLD_PLACE } from "./launch/before-launch-take.tsx";
 import { sayKits } from "./launch/before-launch-words.ts";
 import { kitsQuestion, tell, type Call, type Told } from "./launch/before-launch.ts";
@@ -170,7 +170,7 @@ function MorePart({ call, onChange }: PartProps) {
       ))}
       <ToldLevels of={call.tellings ?? []} />
       <Remark words={odds.water} />
-      <SizePicks
+      <RisePicksOrTyped
         label={words.rising()}
         picks={sizePicks("rising", units, told)}
         si={call.rising}

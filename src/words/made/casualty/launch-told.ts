@@ -88,4 +88,7 @@ export interface LaunchToldWords {
   readonly driftHint: () => string;
   readonly tideHint: () => string;
   readonly otherKitsHint: () => string;
+  readonly riseTyped: () => string;
+  readonly riseTypedHint: () => string;
+  readonly riseLimits: () => string;
 }

@@ -76,4 +76,6 @@ export interface SheetBoatWords {
   readonly asSeen: (d: { readonly list: string | number }) => string;
   readonly gm: () => string;
   readonly gmGuess: (d: { readonly gm: string | number }) => string;
+  readonly edgeAwash: () => string;
+  readonly edgeUnder: () => string;
 }

@@ -62,4 +62,5 @@ export interface SheetPumpsWords {
   readonly pulls: () => string;
   readonly prime: () => string;
   readonly whenWas: () => string;
+  readonly runsSince: (d: { readonly at: string | number }) => string;
 }

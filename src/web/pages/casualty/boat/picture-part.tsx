@@ -3,6 +3,7 @@ import { sayLength, sayLevelAbout, type Words } from "#words";
 import type { UnitSystem } from "#base";
 import type { OnSceneAnswer } from "#questions";
 import type { HullDrawn } from "#web/drawing/hull-section-places.ts";
+import type { StabilitySeen } from "#readiness";
 import { HullSection } from "#web/drawing/hull-section.tsx";
 import { Notice, Section } from "#web/parts/index.ts";
 import { usePreferences } from "#web/theme/index.ts";
@@ -46,7 +47,7 @@ export function PicturePart({ answer, asOf }: PicturePartProps) {
         sayInside={inside}
       />
       <GuessedNote hull={answer.hull} />
-      <Facts answer={answer} lying={lying} list={casualty.stability.list} units={units} />
+      <Facts answer={answer} lying={lying} seen={casualty.stability} units={units} />
     </Section>
   );
 }
@@ -54,6 +55,12 @@ export function PicturePart({ answer, asOf }: PicturePartProps) {
 function titleOf(isSounded: boolean, asOf: number | undefined, words: Words["sheetBoat"]): string {
   if (!isSounded) return words.liesDry();
   return asOf === undefined ? words.lies() : words.layAt({ time: sayClock(asOf) });
+}
+
+/** A deck edge seen at the water outranks every freeboard that is computed. */
+function atWater(deckEdge: StabilitySeen["deckEdge"], words: Words["sheetBoat"]): string | undefined {
+  if (deckEdge === "awash") return words.edgeAwash();
+  return deckEdge === "under" ? words.edgeUnder() : undefined;
 }
 
 type Afloat = Extract<OnSceneAnswer["lying"], { kind: "afloat" }>;
@@ -65,11 +72,11 @@ function drawnOf({ hull }: OnSceneAnswer, { aft, forward, inside }: Afloat, list
 interface FactsProps {
   readonly answer: OnSceneAnswer;
   readonly lying: Afloat;
-  readonly list: number | undefined;
+  readonly seen: StabilitySeen;
   readonly units: UnitSystem;
 }
 
-function Facts({ answer, lying, list, units }: FactsProps) {
+function Facts({ answer, lying, seen: { list, deckEdge }, units }: FactsProps) {
   const words = useWords("sheetBoat");
   const told = useWords("casualtyTold");
   const left = sayLength(Math.max(0, lying.freeboard), units, "hull");
@@ -79,7 +86,7 @@ function Facts({ answer, lying, list, units }: FactsProps) {
   return (
     <dl className="casualty-facts">
       <dt>{answer.reading === undefined ? words.freeboardWere() : words.freeboardLeft()}</dt>
-      <dd>{answer.reading === undefined ? dry : words.leftOf({ left, dry })}</dd>
+      <dd>{atWater(deckEdge, words) ?? (answer.reading === undefined ? dry : words.leftOf({ left, dry }))}</dd>
       <dt>{words.trim()}</dt>
       <dd>{Math.abs(trim) < 0.02 ? words.level() : trim > 0 ? told.byStern({ amount }) : told.byBow({ amount })}</dd>
       <dt>{words.list()}</dt>

@@ -1,9 +1,10 @@
 import { useWords } from "#web/language/index.ts";
-import { useState } from "react";
+import { useState, type ReactNode } from "react";
 import { usePreferences } from "#web/theme/index.ts";
 import { PickRow } from "#web/parts/pick-row.tsx";
 import { SizeField } from "./size-field.tsx";
-import { sayBack, sayTyped, sizeFault, typedUnit, type Pick, type TypedSizeKind } from "./sizes.ts";
+import { TypedRise } from "./typed-rise.tsx";
+import { sayBack, sayRise, sayTyped, sizeFault, typedUnit, type Pick, type TypedSizeKind } from "./sizes.ts";
 
 interface SizePicksProps {
   readonly label: string;
@@ -21,20 +22,41 @@ export function SizePicks({ label, picks, si, onPick }: SizePicksProps) {
 
 const OTHER = "other";
 
-/** A size by one tap, or typed behind the last one; the one pressed is the one counted with, typed or not. */
-export function SizePicksOrTyped({
-  kind,
-  label,
-  picks,
-  si,
-  onPick,
-}: SizePicksProps & { readonly kind: TypedSizeKind }) {
+/** A size by one tap, or typed behind the last one. */
+export function SizePicksOrTyped({ kind, ...props }: SizePicksProps & { readonly kind: TypedSizeKind }) {
+  const { units } = usePreferences();
+  return (
+    <PicksOrTyped {...props} sayOther={(si) => sayTyped(kind, si, units)}>
+      <TypedSize kind={kind} onRead={props.onPick} />
+    </PicksOrTyped>
+  );
+}
+
+/** A rise or fall by one tap, or typed as it was told: "5 cm in 3 min". */
+export function RisePicksOrTyped(props: SizePicksProps) {
   const words = useWords("launchTold");
   const { units } = usePreferences();
+  return (
+    <PicksOrTyped {...props} sayOther={(si) => sayRise(si, units, words)}>
+      <TypedRise onRead={props.onPick} />
+    </PicksOrTyped>
+  );
+}
+
+interface PicksOrTypedProps extends SizePicksProps {
+  /** How what was typed stands on its button. */
+  readonly sayOther: (si: number) => string;
+  /** Where it is typed. */
+  readonly children: ReactNode;
+}
+
+/** The one pressed is the one counted with, typed or not. */
+function PicksOrTyped({ label, picks, si, onPick, sayOther, children }: PicksOrTypedProps) {
+  const words = useWords("launchTold");
   const [isTyping, setTyping] = useState(false);
   const picked = picks.find((pick) => pick.si === si)?.id ?? (si === undefined ? undefined : OTHER);
   const isOther = si !== undefined && picked === OTHER;
-  const other = isOther ? words.otherSize({ size: sayTyped(kind, si, units) }) : words.other();
+  const other = isOther ? words.otherSize({ size: sayOther(si) }) : words.other();
   const choose = (id: string) => {
     setTyping(id === OTHER);
     if (id !== OTHER) onPick(picks.find((pick) => pick.id === id)?.si);
@@ -42,7 +64,7 @@ export function SizePicksOrTyped({
   return (
     <>
       <PickRow label={label} options={[...picks, { id: OTHER, words: other }]} picked={picked} onPick={choose} />
-      {isTyping && <TypedSize kind={kind} onRead={onPick} />}
+      {isTyping && children}
     </>
   );
 }

@@ -91,6 +91,11 @@ export function sayBack(kind: TypedSizeKind, si: number): string {
   return `${sayRound(si, metric, 3)}, ${sayRound(si, metric === us ? "km" : us, 2)}`;
 }
 
+/** A rise or fall that somebody may tell of by a mark [m/s]: at most a metre in two minutes. */
+export function isRiseTold(si: number): boolean {
+  return Math.abs(si) <= 1 / TWO_MINUTES;
+}
+
 /** A rise [m/s] over the two minutes it is told by: "3 cm in 2 min". */
 export function sayRise(si: number, units: UnitSystem, words: ToldWords): string {
   return words.inTwoMinutes({ figure: sayRound(si * TWO_MINUTES, typedUnit("water", units), 2) });

@@ -33,7 +33,7 @@ export function PumpHead({ pump, believed, sign }: PumpHeadProps) {
       {past > 0 && <strong className="pump-past">{sayPastFuel(past, words)}</strong>}
       {amiss && <strong className="pump-past">{sayAmiss(amiss, words, told)}</strong>}
       <span>
-        <State pump={pump} believed={believed} />
+        <State pump={pump} believed={believed} sign={sign} />
       </span>
     </div>
   );
@@ -70,13 +70,15 @@ function amissOf(
   return believed?.doubt === "weak" ? { sign: "weak", isSeen: false } : undefined;
 }
 
-function State({ pump, believed }: Omit<PumpHeadProps, "sign">) {
+/** What was seen at its outlet comes before what it is thought to move. */
+function State({ pump, believed, sign }: PumpHeadProps) {
   const words = useWords("sheetPumps");
   const { units } = usePreferences();
   if (isUnstarted(pump)) return words.notStarted();
   const since = pump.runs.at(-1);
   const when = since && <Timestamp at={pump.running ? since.from : (since.to ?? since.from)} as="time" />;
   if (!pump.running) return withParts(words.offSince, { at: when });
+  if (sign === "no-water") return withParts(words.runsSince, { at: when });
   const stated = sayFlow(pump.flow, units);
   if (!believed) return withParts(words.pumpingSince, { flow: stated, at: when });
   const flow = sayFlow(pump.flow * believed.seen.p50, units);

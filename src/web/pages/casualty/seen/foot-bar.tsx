@@ -19,7 +19,7 @@ export function FootBar() {
         {!casualty.fuelSmelt && <FuelButton />}
       </div>
       <Dialog title={words.signs()} isOpen={isOpen} onClose={() => setOpen(false)}>
-        <SignsCard />
+        <SignsCard onWritten={() => setOpen(false)} />
         <Button wide onPress={() => setOpen(false)}>
           {words.goBack()}
         </Button>

@@ -32,14 +32,19 @@ const READY: readonly Sign[] = [
   { says: "signGains", stands: () => false },
 ];
 
+interface SignsCardProps {
+  /** A sign was written: the word it calls for stands on the sheet. */
+  readonly onWritten: () => void;
+}
+
 /** Signs to leave her by, for any boat; a tap writes the one that is seen. Needs no figure and no sounding. */
-export function SignsCard() {
+export function SignsCard({ onWritten }: SignsCardProps) {
   const words = useWords("sheetSeen");
   const { error } = useSheet();
   return (
     <div className="signs">
-      <SignButtons title={words.offNow()} signs={OFF} />
-      <SignButtons title={words.beReady()} signs={READY} />
+      <SignButtons title={words.offNow()} signs={OFF} onWritten={onWritten} />
+      <SignButtons title={words.beReady()} signs={READY} onWritten={onWritten} />
       <p>{words.readyToo()}</p>
       <p>
         <strong>{words.inCharge()}</strong>
@@ -49,19 +54,19 @@ export function SignsCard() {
   );
 }
 
-interface SignButtonsProps {
+interface SignButtonsProps extends SignsCardProps {
   readonly title: string;
   readonly signs: readonly Sign[];
 }
 
-function SignButtons({ title, signs }: SignButtonsProps) {
+function SignButtons({ title, signs, onWritten }: SignButtonsProps) {
   const words = useWords("sheetSeen");
   return (
     <fieldset className="signs-of">
       <legend className="field-label">{title}</legend>
       {signs.map((sign) =>
         sign.writes ? (
-          <SignButton key={sign.says} sign={sign} writes={sign.writes} />
+          <SignButton key={sign.says} sign={sign} writes={sign.writes} onWritten={onWritten} />
         ) : (
           <p key={sign.says} className="signs-plain">
             {words[sign.says]()}
@@ -72,23 +77,30 @@ function SignButtons({ title, signs }: SignButtonsProps) {
   );
 }
 
+interface SignButtonProps extends SignsCardProps {
+  readonly sign: Sign;
+  readonly writes: StabilitySeen;
+}
+
 /** Seen: written at once, and it stays pressed. What is no longer so is said in the sheet, not by a second tap here. */
-function SignButton({ sign, writes }: { readonly sign: Sign; readonly writes: StabilitySeen }) {
+function SignButton({ sign, writes, onWritten }: SignButtonProps) {
   const words = useWords("sheetSeen");
   const told = useWords("casualtyTold");
   const { units } = usePreferences();
   const { casualty, write, isBusy } = useSheet();
   const isSettled = useSettled();
   const stands = sign.stands(casualty.stability);
-  const see = () =>
-    void write(sayWritten(writes, units, words, told), (doing, now) => seeStability(doing, now, writes));
+  const see = async () => {
+    if (await write(sayWritten(writes, units, words, told), (doing, now) => seeStability(doing, now, writes)))
+      onWritten();
+  };
   return (
     <button
       type="button"
       className="pick"
       aria-pressed={stands}
       disabled={casualty.closed !== undefined || (!stands && (isBusy || !isSettled))}
-      onClick={() => !stands && see()}
+      onClick={() => !stands && void see()}
     >
       {words[sign.says]()}
     </button>

@@ -95,5 +95,8 @@ const words: LaunchToldWords = {
   driftHint: () => "Which way and how fast, or at anchor.",
   tideHint: () => "Rising or falling, and where the stream sets her.",
   otherKitsHint: () => "Who, how many, and when they can be there.",
+  riseTyped: () => "How fast it rises",
+  riseTypedHint: () => "As it was told: 5 cm in 3 min. Below 0 where it falls: -2 cm/min.",
+  riseLimits: () => "From -50 to 50 cm (20 in) in a minute.",
 };
 export default words;

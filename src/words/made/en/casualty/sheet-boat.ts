@@ -74,5 +74,7 @@ const words: SheetBoatWords = {
   asSeen: (d) => d.list + ", as seen",
   gm: () => "GM by the model",
   gmGuess: (d) => d.gm + ", a guess: trust her roll",
+  edgeAwash: () => "none: deck edge seen awash",
+  edgeUnder: () => "none: deck edge seen under",
 };
 export default words;

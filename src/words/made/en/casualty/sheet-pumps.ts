@@ -64,5 +64,6 @@ const words: SheetPumpsWords = {
   pulls: () => "Pulls to start it",
   prime: () => "From first stroke to water",
   whenWas: () => "When was it?",
+  runsSince: (d) => "runs since " + d.at,
 };
 export default words;

@@ -100,5 +100,8 @@ const words: LaunchToldWords = {
   driftHint: () => "Dans quelle direction et à quelle vitesse, ou au mouillage.",
   tideHint: () => "Montante ou descendante, et où le courant le porte.",
   otherKitsHint: () => "Qui, combien, et quand ils peuvent être là.",
+  riseTyped: () => "À quelle vitesse elle monte",
+  riseTypedHint: () => "Comme on vous l’a dit : 5 cm in 3 min. Sous 0 si elle baisse : -2 cm/min.",
+  riseLimits: () => "De -50 à 50 cm (20 in) par minute.",
 };
 export default words;

@@ -74,5 +74,7 @@ const words: SheetBoatWords = {
   asSeen: (d) => d.list + ", à vue",
   gm: () => "GM selon le calcul",
   gmGuess: (d) => d.gm + ", à l'estime : fiez-vous à son roulis",
+  edgeAwash: () => "aucun : bord du pont vu à fleur",
+  edgeUnder: () => "aucun : bord du pont vu sous l’eau",
 };
 export default words;

@@ -65,5 +65,6 @@ const words: SheetPumpsWords = {
   pulls: () => "Tractions pour la démarrer",
   prime: () => "Du premier coup de pompe à l'eau",
   whenWas: () => "Quand était-ce ?",
+  runsSince: (d) => "tourne depuis " + d.at,
 };
 export default words;
