@@ -1,4 +1,5 @@
 /* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
+import type { ActWords } from "./kit/act.ts";
 import type { AppWords } from "./frame/app.ts";
 import type { BandsWords } from "./frame/bands.ts";
 import type { BoardWords } from "./station/board.ts";
@@ -80,6 +81,7 @@ import type { WorkWords } from "./station/work.ts";
 import type { YearWords } from "./station/year.ts";
 
 export interface Words {
+  readonly act: ActWords;
   readonly app: AppWords;
   readonly bands: BandsWords;
   readonly board: BoardWords;

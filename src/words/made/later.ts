@@ -1,6 +1,7 @@
 /* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
 export const LATER_LOADERS = {
   en: {
+    act: () => import("./en/kit/act.ts"),
     calls: () => import("./en/frame/calls.ts"),
     casualty: () => import("./en/casualty/casualty.ts"),
     casualtyTold: () => import("./en/casualty/casualty-told.ts"),
@@ -74,6 +75,7 @@ export const LATER_LOADERS = {
     year: () => import("./en/station/year.ts"),
   },
   fr: {
+    act: () => import("./fr/kit/act.ts"),
     calls: () => import("./fr/frame/calls.ts"),
     casualty: () => import("./fr/casualty/casualty.ts"),
     casualtyTold: () => import("./fr/casualty/casualty-told.ts"),
