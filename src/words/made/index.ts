@@ -9,6 +9,7 @@ import type { CasualtyToldWords } from "./casualty/casualty-told.ts";
 import type { DatesWords } from "./frame/dates.ts";
 import type { DeliveryWords } from "./kit/delivery.ts";
 import type { DevicesWords } from "./station/devices.ts";
+import type { DrawingWords } from "./kit/drawing.ts";
 import type { DrillWords } from "./kit/drill.ts";
 import type { DrillsWords } from "./kit/drills.ts";
 import type { EnrolWords } from "./frame/enrol.ts";
@@ -91,6 +92,7 @@ export interface Words {
   readonly dates: DatesWords;
   readonly delivery: DeliveryWords;
   readonly devices: DevicesWords;
+  readonly drawing: DrawingWords;
   readonly drill: DrillWords;
   readonly drills: DrillsWords;
   readonly enrol: EnrolWords;

@@ -76,4 +76,10 @@ export interface SheetBoatWords {
   readonly asSeen: (d: { readonly list: string | number }) => string;
   readonly gm: () => string;
   readonly gmGuess: (d: { readonly gm: string | number }) => string;
+  readonly bow: () => string;
+  readonly stern: () => string;
+  readonly port: () => string;
+  readonly starboard: () => string;
+  readonly toTheDeck: (d: { readonly freeboard: string | number }) => string;
+  readonly fromAstern: () => string;
 }

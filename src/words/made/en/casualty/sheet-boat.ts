@@ -74,5 +74,11 @@ const words: SheetBoatWords = {
   asSeen: (d) => d.list + ", as seen",
   gm: () => "GM by the model",
   gmGuess: (d) => d.gm + ", a guess: trust her roll",
+  bow: () => "Bow",
+  stern: () => "Stern",
+  port: () => "Port",
+  starboard: () => "Starboard",
+  toTheDeck: (d) => d.freeboard + " to the deck",
+  fromAstern: () => "The same from astern, with the list that was seen",
 };
 export default words;

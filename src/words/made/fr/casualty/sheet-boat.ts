@@ -74,5 +74,11 @@ const words: SheetBoatWords = {
   asSeen: (d) => d.list + ", à vue",
   gm: () => "GM selon le calcul",
   gmGuess: (d) => d.gm + ", à l'estime : fiez-vous à son roulis",
+  bow: () => "Avant",
+  stern: () => "Arrière",
+  port: () => "Bâbord",
+  starboard: () => "Tribord",
+  toTheDeck: (d) => d.freeboard + " jusqu'au pont",
+  fromAstern: () => "Le même vu de l'arrière, avec la gîte observée",
 };
 export default words;
