@@ -13,6 +13,7 @@ import type { DrawingWords } from "./kit/drawing.ts";
 import type { DrillWords } from "./kit/drill.ts";
 import type { DrillsWords } from "./kit/drills.ts";
 import type { EnrolWords } from "./frame/enrol.ts";
+import type { EntryKindsWords } from "./frame/entry-kinds.ts";
 import type { FaultWords } from "./kit/fault.ts";
 import type { FindingsWords } from "./kit/findings.ts";
 import type { FrameWords } from "./frame/frame.ts";
@@ -96,6 +97,7 @@ export interface Words {
   readonly drill: DrillWords;
   readonly drills: DrillsWords;
   readonly enrol: EnrolWords;
+  readonly entryKinds: EntryKindsWords;
   readonly fault: FaultWords;
   readonly findings: FindingsWords;
   readonly frame: FrameWords;
