@@ -1,5 +1,5 @@
 import { usePreferences } from "#web/theme/index.ts";
-import type { Words } from "#words";
+import { tagOf, type Words } from "#words";
 import { useReady, useWords } from "#web/language/index.ts";
 import { Link } from "wouter";
 import { measuredTrends, trendsOf, type Trend } from "#readiness";
@@ -41,7 +41,7 @@ export function KitRuns({ at }: { readonly at: KitAtHand }) {
 
 function KitTrend({ trend, at: { view, kit, pattern } }: { readonly trend: Trend; readonly at: KitAtHand }) {
   const words = useWords("kitHistory");
-  const { units } = usePreferences();
+  const { units, language } = usePreferences();
   const trendWords = useWords("trends");
   const { title, reading: readingIn, say: sayIn, sayTick } = wordsOfTrend(trend.what, trendWords);
   const reading = readingIn(units);
@@ -60,6 +60,7 @@ function KitTrend({ trend, at: { view, kit, pattern } }: { readonly trend: Trend
             points={trend.points}
             limits={limitsOf(trend.what, pattern, units, trendWords)}
             say={say}
+            language={tagOf(language)}
             sayTick={sayTick && ((value) => sayTick(value, units))}
           />
           <details className="kit-table">
