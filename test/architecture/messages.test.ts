@@ -6,19 +6,10 @@ import { literalTexts } from "./literal-text.ts";
 
 const WEB = join(import.meta.dirname, "..", "..", "src", "web");
 
-/** Folders of the web whose screens still hold their texts themselves. Each that is clean goes off the list. */
-const STILL_IN_CODE = ["act", "drawing", "parts"];
-
 function screens(): readonly string[] {
   return readdirSync(WEB, { recursive: true, encoding: "utf8" })
     .filter((path) => path.endsWith(".tsx"))
     .map((path) => path.replaceAll("\\", "/"));
-}
-
-function folderOf(path: string): string {
-  const [first = ".", second = ""] = path.split("/");
-  if (!path.includes("/")) return ".";
-  return first === "pages" ? `pages/${second}` : first;
 }
 
 function textsIn(path: string): readonly string[] {
@@ -26,14 +17,8 @@ function textsIn(path: string): readonly string[] {
   return found.map(({ line, text }) => `${path}:${line} ${text}`);
 }
 
-test("screens take what they say from the catalogues, but for folders still to be moved", () => {
-  const moved = screens().filter((path) => !STILL_IN_CODE.includes(folderOf(path)));
-  expect(moved.flatMap(textsIn)).toEqual([]);
-});
-
-test("every folder still to be moved has a text in its code", () => {
-  const withText = new Set(screens().flatMap((path) => (textsIn(path).length > 0 ? [folderOf(path)] : [])));
-  expect(STILL_IN_CODE.filter((folder) => !withText.has(folder))).toEqual([]);
+test("screens take what they say from the catalogues", () => {
+  expect(screens().flatMap(textsIn)).toEqual([]);
 });
 
 test("a text in the code of a screen is found between tags, in attributes and by choice", () => {

@@ -10,6 +10,7 @@ import {
   type Act,
   type ActContext,
 } from "#station";
+import { fetchWords } from "#words";
 import { createImportJudge } from "../../src/cli/import/import-judge.ts";
 import { assembleReading, type Typed } from "../../src/web/act/typed-reading.ts";
 import { SAMPLE, sampleMark } from "../../src/web/kit-view/sample.ts";
@@ -91,13 +92,15 @@ export interface Row {
 /** What a door says of a reading. */
 export type Verdict = "right" | "not right";
 
+const WORDS = await fetchWords("en", "act");
+
 const AROUND = { today: TODAY, units: "metric", recorded: RECORDED } as const;
 
 export const DOORS: Readonly<Record<string, (row: Row) => Verdict>> = {
   "the station's rule": ({ check, value }) => allowed(answerStep(...open(), seen(check, value))),
   phone: ({ check, typed: { seconds, ...typed } }) => {
     const timer = seconds === undefined ? {} : { timer: { seconds, mark: sampleMark(0) } };
-    const reading = assembleReading(checkNamed(check), typed, { ...AROUND, ...timer });
+    const reading = assembleReading(checkNamed(check), typed, { ...AROUND, ...timer }, WORDS);
     return verdict(reading.kind === "read" && reading.judgement.right);
   },
   card: ({ check, card }) => {

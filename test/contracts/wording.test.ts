@@ -15,6 +15,7 @@ import { paperAddress } from "#web/parts/paper-address.ts";
 
 /* One quantity through the doors that say it: the same words, and the reader's units, on screen, paper and server. */
 
+const act = await fetchWords("en", "act");
 const told = await fetchWords("en", "casualtyTold");
 const trends = await fetchWords("en", "trends");
 
@@ -45,7 +46,7 @@ function onCard(units: "metric" | "us"): string {
 describe("a length of time", () => {
   it.each([45, 90, 119, 120, 3700])("of %d s is the same limit on screen and on the record", (atMost) => {
     const check = { ...TIMED, atMost } as Check;
-    const limit = sayLimits(check, "metric")!;
+    const limit = sayLimits(check, { units: "metric", words: act })!;
     expect(limit).toMatch(/^at most \d/);
     expect(onRecord(check)).toContain(limit);
   });
@@ -80,7 +81,7 @@ function trend(what: Trend["what"], value: number): Trend {
 
 describe("a reader who chose US units", () => {
   it.each<[string, () => string, RegExp]>([
-    ["a limit on screen", () => sayLimits(CORD, "us")!, /50\.0.cm \(1\.64.ft\)/],
+    ["a limit on screen", () => sayLimits(CORD, { units: "us", words: act })!, /50\.0.cm \(1\.64.ft\)/],
     ["a limit on the record", () => onRecord(CORD, "us"), /at least 50\.0.cm \(1\.64.ft\)/],
     ["a limit on the card", () => onCard("us"), /at least 50\.0.cm \(1\.64.ft\)/],
     ["a pump on the sheet", () => tellCasualty(entry("pump-set", PUMP), "us", told), /53.US gpm/],

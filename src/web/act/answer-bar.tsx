@@ -1,9 +1,11 @@
 import type { Check } from "#kit";
+import { useWords } from "../language/index.ts";
 import { Button, GloveRow } from "../parts/index.ts";
 import type { Reading } from "./typed-reading.ts";
 import { saySeen } from "#readiness";
 import type { OneTap } from "./one-tap.ts";
 import { writeValue } from "./reading.ts";
+import type { AnswerWords } from "./wording.ts";
 import "./answer-bar.css";
 
 interface AnswerBarProps {
@@ -31,28 +33,30 @@ export function AnswerBar({
   onWrong,
   onNotPossible,
 }: AnswerBarProps) {
+  const words = useWords("act");
+  const parts = useWords("parts");
   const outside = reading.kind === "read" && !reading.judgement.right;
   return (
     <fieldset className="answer-bar">
-      <legend className="for-readers-only">Answer</legend>
+      <legend className="for-readers-only">{words.answer()}</legend>
       {held !== undefined && <p className="for-readers-only">{held}</p>}
       {!outside && held === undefined && (
         <Button kind="primary" wide onPress={onSeen}>
-          {oneTap?.words ?? seenWords(check, reading)}
+          {oneTap?.words ?? seenWords(check, reading, { act: words, parts })}
           {isNew}
         </Button>
       )}
       <GloveRow>
         <Button kind="primary" tone="grave" onPress={onWrong}>
-          {outside ? `Found wrong: ${writeValue(reading.value)}` : "Found wrong"}
+          {outside ? words.foundWrongRead({ value: writeValue(reading.value, parts) }) : words.foundWrong()}
         </Button>
-        <Button onPress={onNotPossible}>Not possible</Button>
+        <Button onPress={onNotPossible}>{words.notPossible()}</Button>
       </GloveRow>
     </fieldset>
   );
 }
 
 /** "Seen: 55 cm" once read; otherwise what the check wants to see. */
-function seenWords(check: Check | undefined, reading: Reading): string {
-  return reading.kind === "read" ? `Seen: ${writeValue(reading.value)}` : saySeen(check);
+function seenWords(check: Check | undefined, reading: Reading, { act, parts }: AnswerWords): string {
+  return reading.kind === "read" ? act.seen({ value: writeValue(reading.value, parts) }) : saySeen(check);
 }

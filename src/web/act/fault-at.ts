@@ -1,10 +1,11 @@
 import { InputError, isInputError } from "#base";
+import type { Words } from "#words";
 
 /** What stands against one field of what was entered, in a sentence for beside it; undefined where nothing does. */
-export function faultAt(error: unknown, field: string): string | undefined {
+export function faultAt(error: unknown, field: string, words: Words["parts"]): string | undefined {
   if (!isInputError(error)) return undefined;
   const fault = error.faults.find((one) => one.field === field);
-  return fault && `Wanted: ${fault.allowed}. ${fault.remedy}`;
+  return fault && words.wanted(fault);
 }
 
 /** The same error without the faults that are said beside their fields; undefined where none is left. */

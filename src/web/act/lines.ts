@@ -1,4 +1,5 @@
 import type { Check, Pattern, Stage, Step } from "#kit";
+import type { Words } from "#words";
 import type { Mark, StepAnswer, Turnaround } from "#readiness";
 
 /** An answer with who gave it and when. */
@@ -59,13 +60,14 @@ export function openAsk(line: Line): Ask | undefined {
 }
 
 /** What a line's state is called on the screen. */
-export function wordState(state: LineState): string {
-  const words: Readonly<Record<LineState, string>> = {
-    unanswered: "not answered",
-    part: "part answered",
-    seen: "found right",
-    wrong: "found wrong",
-    "not-possible": "not possible",
-  };
-  return words[state];
+export function wordState(state: LineState, words: Words["act"]): string {
+  return words[STATE_WORDS[state]]();
 }
+
+const STATE_WORDS = {
+  unanswered: "lineUnanswered",
+  part: "linePart",
+  seen: "lineSeen",
+  wrong: "lineWrong",
+  "not-possible": "lineNotPossible",
+} as const;

@@ -1,14 +1,10 @@
 import { useState } from "react";
+import { useWords } from "../language/index.ts";
 import { Button, Dialog, TextField } from "../parts/index.ts";
 import { Choice } from "../parts/fields/choice.tsx";
 
 const OTHER = "other";
-const REASONS = [
-  "Nothing here to do it with",
-  "Weather or light does not allow it",
-  "Not fitted on this kit",
-  "Would put somebody in danger here and now",
-] as const;
+const REASONS = ["nothingToDoItWith", "weather", "notFitted", "danger"] as const;
 
 interface NotPossibleProps {
   readonly onClose: () => void;
@@ -17,11 +13,13 @@ interface NotPossibleProps {
 
 /** A line that cannot be done says why; one tap for the usual reasons. */
 export function NotPossible({ onClose, onSave }: NotPossibleProps) {
+  const words = useWords("act");
   const [chosen, setChosen] = useState<string>();
   const [own, setOwn] = useState("");
   const [missing, setMissing] = useState(false);
   const why = chosen === OTHER ? own.trim() : (chosen ?? "");
-  const options = [...REASONS, OTHER].map((value) => ({ value, label: value === OTHER ? "Another reason" : value }));
+  const reasons = REASONS.map((key) => words[key]()).map((value) => ({ value, label: value }));
+  const options = [...reasons, { value: OTHER, label: words.otherReason() }];
   const save = () => {
     setMissing(why === "");
     if (why === "") return;
@@ -29,21 +27,21 @@ export function NotPossible({ onClose, onSave }: NotPossibleProps) {
     onSave(why);
   };
   return (
-    <Dialog title="Why is it not possible?" isOpen onClose={onClose}>
+    <Dialog title={words.whyNotPossible()} isOpen onClose={onClose}>
       <Choice
-        label="Reason"
+        label={words.reason()}
         options={options}
         value={chosen}
         onChange={setChosen}
-        {...(missing && { fault: "Choose a reason, or write one." })}
+        {...(missing && { fault: words.reasonMissing() })}
       />
-      {chosen === OTHER && <TextField label="Reason in your words" value={own} onChange={setOwn} />}
+      {chosen === OTHER && <TextField label={words.reasonInWords()} value={own} onChange={setOwn} />}
       <div className="sheet-ways">
         <Button kind="primary" wide onPress={save}>
-          Not possible, for this reason
+          {words.forThisReason()}
         </Button>
         <Button wide onPress={onClose}>
-          Go back
+          {words.goBack()}
         </Button>
       </div>
     </Dialog>

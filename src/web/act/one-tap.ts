@@ -1,5 +1,6 @@
 import type { Check } from "#kit";
 import { isSameSeal, saySeen, type Value } from "#readiness";
+import type { Words } from "#words";
 import { matchRecord } from "./reading.ts";
 import type { Typed } from "./typed-reading.ts";
 
@@ -8,6 +9,8 @@ export interface OneTap {
   readonly words: string;
   readonly value?: Value;
 }
+
+type ActWords = Words["act"];
 
 /** What else is known where a check is asked. */
 export interface Known {
@@ -25,38 +28,42 @@ export interface Known {
  * The right answer as a button of its own: "Seen: 4 tight straps, all". The button says what was seen; nobody sees it
  * in a box beforehand. Nothing is offered once something was typed that it would write over.
  */
-export function oneTapOf(check: Check | undefined, typed: Typed, known: Known): OneTap | undefined {
-  if (check?.kind === "count" && !typed.count) return allOf(check);
+export function oneTapOf(check: Check | undefined, typed: Typed, known: Known, words: ActWords): OneTap | undefined {
+  if (check?.kind === "count" && !typed.count) return allOf(check, words);
   if (check?.kind === "measure" && known.isMeasured && !typed.typed) return { words: saySeen(check) };
   if (check?.kind !== "match") return undefined;
-  return oneTapOfMatch(check, typed, known);
+  return oneTapOfMatch(check, typed, known, words);
 }
 
 /** A number on record is never offered: who has not read the tag would tap it all the same. */
-function oneTapOfMatch({ against }: Check & { readonly kind: "match" }, typed: Typed, known: Known) {
-  if (against === undefined) return sameTwice(typed, known.earlier);
-  return against === "recorded-seal" ? asOpened(typed, known) : undefined;
+function oneTapOfMatch({ against }: Check & { readonly kind: "match" }, typed: Typed, known: Known, words: ActWords) {
+  if (against === undefined) return sameTwice(typed, known.earlier, words);
+  return against === "recorded-seal" ? asOpened(typed, known, words) : undefined;
 }
 
 /** "Seen: 4 tight straps, all". */
-export function allOf({ exactly, of }: Check & { readonly kind: "count" }): OneTap {
-  return { words: `Seen: ${exactly} ${of}${exactly > 1 ? ", all" : ""}`, value: { kind: "count", count: exactly } };
+function allOf({ exactly: count, of: things }: Check & { readonly kind: "count" }, words: ActWords): OneTap {
+  return { words: words.seenAll({ count, things }), value: { kind: "count", count } };
 }
 
 /** The first is read and entered; that the second reads the same is said, not typed again. */
-function sameTwice({ first = "", second = "" }: Typed, earlier: Value | undefined): OneTap | undefined {
+function sameTwice(
+  { first = "", second = "" }: Typed,
+  earlier: Value | undefined,
+  words: ActWords,
+): OneTap | undefined {
   const read = first.trim();
   if (read === "" && second.trim() === "" && earlier?.kind === "match" && earlier.first === earlier.second) {
-    return { words: `Both read ${earlier.first}, as before`, value: earlier };
+    return { words: words.bothReadBefore({ number: earlier.first }), value: earlier };
   }
   if (read === "" || second.trim() !== "") return undefined;
-  return { words: `Both read ${read}`, value: { kind: "match", first: read, second: read } };
+  return { words: words.bothRead({ number: read }), value: { kind: "match", first: read, second: read } };
 }
 
 /** The seal was read minutes ago, when the kit was opened, and agreed with the record. */
-function asOpened({ first = "" }: Typed, { recorded, openedSeal }: Known): OneTap | undefined {
+function asOpened({ first = "" }: Typed, { recorded, openedSeal }: Known, words: ActWords): OneTap | undefined {
   if (first.trim() !== "" || recorded === undefined || openedSeal === undefined) return undefined;
   if (!isSameSeal(openedSeal, recorded)) return undefined;
   const value = matchRecord(openedSeal, recorded);
-  return value && { words: `Seen: ${openedSeal}, as read at the opening`, value };
+  return value && { words: words.seenAtOpening({ seal: openedSeal }), value };
 }

@@ -15,6 +15,7 @@ const EFFECTS: readonly Effect[] = ["grounds", "limits", "notes"];
 
 /** Something the pattern does not know: on which item, and what it means for the kit. */
 export function OtherMode({ pattern, choices, picked, onPick }: OtherModeProps) {
+  const words = useWords("act");
   const lineWords = useWords("kitLine");
   const item = picked?.item ?? choices[0]?.item.id ?? "";
   const change = (part: Partial<PickedMode>) => onPick({ item, mode: OTHER, effect: "grounds", ...picked, ...part });
@@ -22,9 +23,9 @@ export function OtherMode({ pattern, choices, picked, onPick }: OtherModeProps) 
   return (
     <>
       <label className="field">
-        <span className="field-label">On which item?</span>
+        <span className="field-label">{words.onWhichItem()}</span>
         <select className="field-input" value={item} onChange={(event) => change({ item: event.target.value })}>
-          <option value="">Choose an item</option>
+          <option value="">{words.chooseItem()}</option>
           {offered.map((one) => (
             <option key={one.id} value={one.id}>
               {one.name}
@@ -33,17 +34,13 @@ export function OtherMode({ pattern, choices, picked, onPick }: OtherModeProps) 
         </select>
       </label>
       <Choice
-        label="What does it mean for the kit?"
+        label={words.whatEffect()}
         options={EFFECTS.map((effect) => ({ value: effect, label: sayEffect(effect, lineWords) }))}
         value={picked?.effect}
         onChange={(effect) => onPick(withEffect({ item, mode: OTHER, effect }, picked?.limit))}
       />
       {picked?.effect === "limits" && (
-        <TextField
-          label="The limit, as a vessel should hear it"
-          value={picked.limit ?? ""}
-          onChange={(limit) => change({ limit })}
-        />
+        <TextField label={words.limitHeard()} value={picked.limit ?? ""} onChange={(limit) => change({ limit })} />
       )}
     </>
   );

@@ -1,6 +1,7 @@
 import { useState } from "react";
 import type { Dimension } from "#base";
 import type { Check } from "#kit";
+import { useWords } from "../language/index.ts";
 import { Button, ButtonRow, Notice, TextField } from "../parts/index.ts";
 import { DateField } from "../parts/fields/date-field.tsx";
 import { NumberField } from "../parts/fields/number-field.tsx";
@@ -37,27 +38,30 @@ interface BoxesProps {
 }
 
 function Boxes({ check, typed, change }: BoxesProps) {
+  const words = useWords("act");
   if (check.kind === "measure") return <MeasureBox check={check} typed={typed} change={change} />;
   if (check.kind === "count") return <CountBox check={check} typed={typed} change={change} />;
   if (check.kind === "match") return <MatchBoxes check={check} typed={typed} change={change} />;
   if (check.kind !== "date") return null;
-  return <DateField label="Date printed on it" value={typed.date} onChange={(date) => change({ date: date ?? "" })} />;
+  return <DateField label={words.datePrinted()} value={typed.date} onChange={(date) => change({ date: date ?? "" })} />;
 }
 
 /** Fewer than belong there by one tap; any other number by keys. All of them is the answer's own button. */
 function CountBox({ check, typed, change }: BoxesProps & { readonly check: Check & { readonly kind: "count" } }) {
+  const words = useWords("act");
+  const things = check.of;
   const [pressed, setPressed] = useState(0);
   const fewer = Array.from({ length: Math.min(check.exactly, MOST_FEWER) }, (_, at) => check.exactly - 1 - at);
   return (
     <details className="extras" open={Boolean(typed.count)}>
-      <summary>Another number of {check.of}</summary>
+      <summary>{words.otherNumber({ things })}</summary>
       <ButtonRow>
         {fewer.map((count) => (
           <Button
             key={count}
             isPressed={typed.count === String(count)}
             onPress={() => (setPressed(pressed + 1), change({ count: String(count) }))}
-            label={`Number of ${check.of}: ${count}`}
+            label={words.numberOf({ things, count })}
           >
             {count}
           </Button>
@@ -65,7 +69,7 @@ function CountBox({ check, typed, change }: BoxesProps & { readonly check: Check
       </ButtonRow>
       <NumberField
         key={pressed}
-        label={`How many ${check.of}?`}
+        label={words.howMany({ things })}
         value={typed.count ? Number(typed.count) : undefined}
         onChange={(count) => change({ count: count === undefined ? "" : String(count) })}
         least={0}
@@ -75,9 +79,10 @@ function CountBox({ check, typed, change }: BoxesProps & { readonly check: Check
 }
 
 function MeasureBox({ check, typed, change }: BoxesProps & { readonly check: Check & { readonly kind: "measure" } }) {
+  const words = useWords("act");
   return (
     <QuantityField
-      label="Reading"
+      label={words.reading()}
       hasKeys
       dimension={check.dimension as Dimension}
       unit={check.unit}

@@ -1,10 +1,15 @@
+import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
 import type { Value } from "#readiness";
 import { sayReading, lastTime, sayLimits, writeValue } from "./reading.ts";
 import { sampleCheck, sampleTurnaround } from "../kit-view/sample.ts";
 
+const words = await fetchWords("en", "act");
+const parts = await fetchWords("en", "parts");
+
 const length = (si: number): Value => ({ kind: "quantity", si, dimension: "length", text: `${si * 100} cm` });
-const judge = (check: string, value: Value) => sayReading(sampleCheck(check), value, { today: "2026-03-14" }, "metric");
+const judge = (check: string, value: Value) =>
+  sayReading(sampleCheck(check), value, { today: "2026-03-14" }, { units: "metric", words });
 
 describe("readings against their limits", () => {
   it("holds a measure against both limits, the limits themselves allowed", () => {
@@ -43,9 +48,9 @@ describe("readings against their limits", () => {
   });
 
   it("shows limits in the person's unit and in the unit they were written in", () => {
-    expect(sayLimits(sampleCheck("cord"), "us")).toContain("50.0\u00a0cm (");
-    expect(sayLimits(sampleCheck("bands"), "metric")).toBe("4 bands");
-    expect(sayLimits(sampleCheck("torch-lights"), "metric")).toBeUndefined();
+    expect(sayLimits(sampleCheck("cord"), { units: "us", words })).toContain("50.0\u00a0cm (");
+    expect(sayLimits(sampleCheck("bands"), { units: "metric", words })).toBe("4 bands");
+    expect(sayLimits(sampleCheck("torch-lights"), { units: "metric", words })).toBeUndefined();
   });
 });
 
@@ -59,10 +64,10 @@ describe("last time", () => {
   });
 
   it("writes each kind of reading as it was entered", () => {
-    expect(writeValue(length(0.5))).toBe("50 cm");
-    expect(writeValue(length(0.5), "metric")).toBe("50 cm");
-    expect(writeValue(length(0.5), "us")).toBe("50 cm (1.64\u00a0ft)");
-    expect(writeValue({ kind: "match", first: "a", second: "b" })).toBe("a / b");
-    expect(writeValue({ kind: "date", date: "2027-02" })).toBe("2027-02 (to 28 February 2027)");
+    expect(writeValue(length(0.5), parts)).toBe("50 cm");
+    expect(writeValue(length(0.5), parts, "metric")).toBe("50 cm");
+    expect(writeValue(length(0.5), parts, "us")).toBe("50 cm (1.64\u00a0ft)");
+    expect(writeValue({ kind: "match", first: "a", second: "b" }, parts)).toBe("a / b");
+    expect(writeValue({ kind: "date", date: "2027-02" }, parts)).toBe("2027-02 (to 28 February 2027)");
   });
 });

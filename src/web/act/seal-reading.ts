@@ -1,4 +1,5 @@
 import { isSameSeal } from "#readiness";
+import type { Words } from "#words";
 
 /** What is recorded as read where the container has no seal. */
 export const NO_SEAL = "";
@@ -16,21 +17,26 @@ export interface SealComparison {
  *
  * @param seen - as typed, or {@link NO_SEAL}
  * @param recorded - number on record; undefined where none is
+ * @param words - to say it in
  */
-export function compareSeal(seen: string, recorded: string | undefined): SealComparison {
-  if (recorded === undefined) {
-    const words = seen === NO_SEAL ? "No seal is on record, and none was found." : "No seal is on record for this kit.";
-    return { seen, agrees: true, words };
-  }
-  if (seen === NO_SEAL) return { seen, agrees: false, words: "A seal is on record; none was found." };
-  const agrees = isSameSeal(seen, recorded);
-  const words = agrees ? `Seal ${seen}, as on record.` : `You read ${seen}. That is not what the record says.`;
-  return { seen, agrees, words };
+export function compareSeal(seen: string, recorded: string | undefined, words: Words["act"]): SealComparison {
+  return { seen, agrees: sealAgrees(seen, recorded), words: saySeal(seen, recorded, words) };
 }
 
-/** A seal number as typed twice: the two must be the same reading. */
-export function judgeTyping(first: string, second: string): string | undefined {
-  if (first.trim() === "") return "Write the new seal's number.";
-  if (second.trim() === "") return "Read the number off the fitted seal once more and write it again.";
-  return isSameSeal(first, second) ? undefined : `The two differ: ${first.trim()} and ${second.trim()}.`;
+/** Whether the seal read is the one on record; where none is on record, nothing speaks against it. */
+export function sealAgrees(seen: string, recorded: string | undefined): boolean {
+  return recorded === undefined || (seen !== NO_SEAL && isSameSeal(seen, recorded));
+}
+
+function saySeal(seal: string, recorded: string | undefined, words: Words["act"]): string {
+  if (recorded === undefined) return seal === NO_SEAL ? words.noSealNoneFound() : words.noSealOnRecord();
+  if (seal === NO_SEAL) return words.sealNotFound();
+  return sealAgrees(seal, recorded) ? words.sealAgrees({ seal }) : words.sealOther({ seal });
+}
+
+/** What is wrong with a seal number as typed twice: the two must be the same reading. */
+export function judgeTyping(first: string, second: string, words: Words["act"]): string | undefined {
+  if (first.trim() === "") return words.writeSeal();
+  if (second.trim() === "") return words.writeSealAgain();
+  return isSameSeal(first, second) ? undefined : words.sealsDiffer({ first: first.trim(), second: second.trim() });
 }

@@ -1,4 +1,3 @@
-import { sayCount } from "#base";
 import { isLeftAlone, type Pattern, type Step, type StepTimer } from "#kit";
 import { clockAt, type AtClock } from "#readiness";
 import { sayUntil } from "../parts/words/say-time.ts";
@@ -46,14 +45,11 @@ function limitOf(step: Step, pattern: Pattern): Pick<RunningTimer, "limit" | "wh
 }
 
 /** What to say aloud when a clock reaches its limit. */
-export function sayReached(timer: RunningTimer): string {
-  const words: Readonly<Record<RunningTimer["what"], string>> = {
-    wait: `The wait at line ${timer.step.line} is over.`,
-    run: `The run at line ${timer.step.line} has lasted long enough.`,
-    prime: "No water yet: stop and look for air leaks.",
-    timed: `Line ${timer.step.line} has reached its limit.`,
-  };
-  return words[timer.what];
+export function sayReached({ what, step }: RunningTimer, words: Words["act"]): string {
+  const { line } = step;
+  if (what === "wait") return words.waitOver({ line });
+  if (what === "run") return words.runOver({ line });
+  return what === "prime" ? words.noWater() : words.timeReached({ line });
 }
 
 /** True where nobody stands by it: no alarm is waited for, and the screen may go dark. */
@@ -67,9 +63,9 @@ export function sayHanging(until: number, now: number, words: Words["kitLine"]):
 }
 
 /** How a clock stands, in words: what is left, or how far past. */
-export function sayLeft(elapsed: Elapsed): string {
-  if (!elapsed.reached) return `${sayDuration(elapsed.left)} left`;
-  return elapsed.over < 1 ? "reached" : `${sayDuration(elapsed.over)} over`;
+export function sayLeft(elapsed: Elapsed, words: Words["act"]): string {
+  if (!elapsed.reached) return words.left({ time: sayDuration(elapsed.left) });
+  return elapsed.over < 1 ? words.reached() : words.over({ time: sayDuration(elapsed.over) });
 }
 
 /** A clock as it stands at an instant. */
@@ -78,8 +74,11 @@ export function readRunning(timer: RunningTimer, now: number): Elapsed {
 }
 
 /** What counted pulls mean against what the engine is allowed. */
-export function sayPulls(pulls: number, timer: StepTimer & { readonly kind: "pulls" }): string {
-  if (pulls >= timer.atMost) return `${sayCount(pulls, "pull")} and no start: stop. The engine needs service.`;
-  if (pulls === 0) return "Tap every pull, then the one it ran on.";
-  return `${timer.atMost - pulls} more allowed. Once it runs, tap the pull it ran on.`;
+export function sayPulls(
+  pulls: number,
+  { atMost }: StepTimer & { readonly kind: "pulls" },
+  words: Words["act"],
+): string {
+  if (pulls >= atMost) return words.pullsSpent({ count: pulls });
+  return pulls === 0 ? words.tapPulls() : words.pullsLeft({ count: atMost - pulls });
 }

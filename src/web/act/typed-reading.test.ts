@@ -1,16 +1,19 @@
+import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
 import { sampleCheck, sampleMark } from "../kit-view/sample.ts";
 import { assembleReading, holdsBack, isSaid, type Typed } from "./typed-reading.ts";
 
+const words = await fetchWords("en", "act");
+
 const around = { today: "2026-03-14", units: "metric" } as const;
-const read = (check: string, typed: Typed) => assembleReading(sampleCheck(check), typed, around);
+const read = (check: string, typed: Typed) => assembleReading(sampleCheck(check), typed, around, words);
 const readSeal = (first: string, recorded?: string) =>
-  assembleReading(sampleCheck("seal"), { first, second: first }, { ...around, recorded });
+  assembleReading(sampleCheck("seal"), { first, second: first }, { ...around, recorded }, words);
 
 describe("readings as typed", () => {
   it("asks nothing where the eye judges", () => {
     expect(read("torch-lights", {})).toEqual({ kind: "none" });
-    expect(assembleReading(undefined, {}, around)).toEqual({ kind: "none" });
+    expect(assembleReading(undefined, {}, around, words)).toEqual({ kind: "none" });
   });
 
   it("says what is still missing, and takes nothing for granted", () => {
@@ -54,7 +57,7 @@ describe("readings as typed", () => {
   it("takes a timed check's reading from the clock", () => {
     const timed = { ...sampleCheck("bands"), kind: "timed", atMost: 60 } as const;
     const timer = { seconds: 75, mark: sampleMark(1) };
-    expect(assembleReading(timed, {}, { ...around, timer })).toMatchObject({
+    expect(assembleReading(timed, {}, { ...around, timer }, words)).toMatchObject({
       value: { si: 75, text: "1\u00a0min 15\u00a0s" },
       judgement: { right: false },
     });

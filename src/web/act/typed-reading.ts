@@ -1,7 +1,7 @@
 import { isInputError, parseQuantity, type Dimension, type UnitSystem } from "#base";
 import type { Check } from "#kit";
 import type { TimerState, Value } from "#readiness";
-import { sayDuration } from "#words";
+import { sayDuration, type Words } from "#words";
 import { matchRecord, sayReading, type Judgement } from "./reading.ts";
 
 /** What stands in the boxes of a check, by box; `quantity` is `typed` with its unit. Kept until the answer is given. */
@@ -27,11 +27,17 @@ interface Circumstances {
 }
 
 /** Puts what was typed together into a reading and holds it against the limits. */
-export function assembleReading(check: Check | undefined, typed: Typed, around: Circumstances): Reading {
+export function assembleReading(
+  check: Check | undefined,
+  typed: Typed,
+  around: Circumstances,
+  words: Words["act"],
+): Reading {
   if (!check || check.kind === "look" || check.kind === "prove") return { kind: "none" };
   const value = readValue(check, typed, around);
-  const judgement = value && sayReading(check, value, around, around.units);
-  return value && judgement ? { kind: "read", value, judgement } : { kind: "incomplete", missing: sayMissing(check) };
+  const judgement = value && sayReading(check, value, around, { units: around.units, words });
+  if (value && judgement) return { kind: "read", value, judgement };
+  return { kind: "incomplete", missing: sayMissing(check, words) };
 }
 
 function readValue(check: Check, typed: Typed, { timer, recorded }: Circumstances): Value | undefined {
@@ -63,12 +69,12 @@ function readMatch({ first = "", second = "" }: Typed): Value | undefined {
   return { kind: "match", first: first.trim(), second: second.trim() };
 }
 
-function sayMissing(check: Check): string {
-  if (check.kind === "count") return `Count the ${check.of} and enter how many.`;
-  if (check.kind === "match" && check.against) return `Read and enter: ${check.first}.`;
-  if (check.kind === "match") return `Read and enter both: ${check.first}, and ${check.second}.`;
-  if (check.kind === "date") return "Read and enter the date printed on it.";
-  return check.kind === "timed" ? "Time it first." : "Measure it and enter the reading.";
+function sayMissing(check: Check, words: Words["act"]): string {
+  if (check.kind === "count") return words.countThem({ things: check.of });
+  if (check.kind === "match" && check.against) return words.readOne({ what: check.first });
+  if (check.kind === "match") return words.readBoth(check);
+  if (check.kind === "date") return words.readDate();
+  return check.kind === "timed" ? words.timeIt() : words.measureIt();
 }
 
 /** Why "seen" cannot be taken: something is not read yet, or reads outside what is allowed. */

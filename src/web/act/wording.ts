@@ -1,23 +1,31 @@
 import type { Check } from "#kit";
-import { isCountSaid, saySeen, type Answer } from "#readiness";
+import { isCountSaid, saySeen } from "#readiness";
+import type { Words } from "#words";
 import type { Answered } from "./lines.ts";
 import { writeValue } from "./reading.ts";
 
+/** What answers are told in. */
+export interface AnswerWords {
+  readonly act: Words["act"];
+  readonly parts: Words["parts"];
+}
+
 /** An answer as the record tells it: the words of the button, and the reading. */
-export function sayAnswer(answered: Answered, check: Check | undefined): string {
-  const value = answered.value && !isCountSaid(check, answered) ? ` (${writeValue(answered.value)})` : "";
-  const words: Readonly<Record<Answer, string>> = {
-    seen: saySeen(check),
-    wrong: "Found wrong",
-    "not-possible": `Not possible${answered.why ? `: ${answered.why}` : ""}`,
-  };
-  return `${words[answered.answer]}${value}`;
+export function sayAnswer(answered: Answered, check: Check | undefined, words: AnswerWords): string {
+  const { value } = answered;
+  const answer = sayGiven(answered, check, words.act);
+  if (!value || isCountSaid(check, answered)) return answer;
+  return words.act.withReading({ answer, value: writeValue(value, words.parts) });
+}
+
+function sayGiven({ answer, why }: Answered, check: Check | undefined, words: Words["act"]): string {
+  if (answer === "seen") return saySeen(check);
+  if (answer === "wrong") return words.foundWrong();
+  return why ? words.notPossibleWhy({ why }) : words.notPossible();
 }
 
 /** Said after an answer that was typed up from paper. */
-export function sayCard({ fromCard, cardAt }: Pick<Answered, "fromCard" | "cardAt">): string {
+export function sayCard({ fromCard, cardAt }: Pick<Answered, "fromCard" | "cardAt">, words: Words["act"]): string {
   if (fromCard !== true) return "";
-  return cardAt === undefined
-    ? ", from a paper card"
-    : `, from a paper card of ${cardAt.slice(0, 16).replace("T", " ")}`;
+  return cardAt === undefined ? words.fromCard() : words.fromCardOf({ at: cardAt.slice(0, 16).replace("T", " ") });
 }

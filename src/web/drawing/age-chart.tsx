@@ -1,6 +1,8 @@
 import { scaleLinear } from "d3-scale";
 import { area, curveStepAfter, line } from "d3-shape";
+import { useWords } from "../language/index.ts";
 import { Axes } from "./axes.tsx";
+import type { Words } from "#words";
 import { WideDrawing } from "./wide-drawing.tsx";
 import "./drawing.css";
 
@@ -31,13 +33,14 @@ export interface AgeChartProps {
 
 const HEIGHT = 260;
 const YEAR = 365.25;
-const YEARS = { name: "Years", days: YEAR };
+const YEARS = { name: "yearsOf", days: YEAR } as const;
 /** What is younger than two years is told in months. */
-const MONTHS = { name: "Months", days: YEAR / 12 };
+const MONTHS = { name: "monthsOf", days: YEAR / 12 } as const;
 
 /** A figure by age: steps as they were seen, with their ranges, and a law beside them. */
 export function AgeChart(props: AgeChartProps) {
-  return <WideDrawing>{(width) => <Chart {...props} width={width} />}</WideDrawing>;
+  const words = useWords("drawing");
+  return <WideDrawing>{(width) => <Chart {...props} words={words} width={width} />}</WideDrawing>;
 }
 
 interface Places {
@@ -46,8 +49,13 @@ interface Places {
   readonly field: { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number };
 }
 
-function Chart(props: AgeChartProps & { readonly width: number }) {
-  const { label, reading, across, steps, law = [], most, mark, width } = props;
+interface ChartProps extends AgeChartProps {
+  readonly words: Words["drawing"];
+  readonly width: number;
+}
+
+function Chart(props: ChartProps) {
+  const { label, reading, across, steps, law = [], most, mark, words, width } = props;
   const field = { left: 44, right: width - 10, top: 34, bottom: HEIGHT - 52 };
   const days = Math.max(30, ...[...steps, ...law, ...(mark ? [mark] : [])].map(({ at }) => at));
   const unit = days < 2 * YEAR ? MONTHS : YEARS;
@@ -67,7 +75,7 @@ function Chart(props: AgeChartProps & { readonly width: number }) {
           .map((year) => ({ place: along(year), label: `${year}` }))}
       />
       <text x={(field.left + field.right) / 2} y={HEIGHT - 6} textAnchor="middle">
-        {unit.name} {across}
+        {words[unit.name]({ across })}
       </text>
       {mark && <Mark mark={mark} places={places} />}
       <path className="age-law" d={draw(law, places)} />

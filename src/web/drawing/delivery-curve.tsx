@@ -7,6 +7,8 @@ import {
   type DeliveryFrame,
   type DeliveryPlaces,
 } from "./delivery-scales.ts";
+import { useWords } from "../language/index.ts";
+import type { Words } from "#words";
 import { Axes } from "./axes.tsx";
 import { WideDrawing } from "./wide-drawing.tsx";
 import "./drawing.css";
@@ -23,12 +25,17 @@ export interface DeliveryCurveProps {
 
 /** Pump curve and what height and hoses need, the point where the pump works, its band, and where the suction ends. */
 export function DeliveryCurve(props: DeliveryCurveProps) {
+  const words = useWords("drawing");
   return (
     <div className="curve">
-      <WideDrawing>{(width) => <Curve {...props} width={width} />}</WideDrawing>
-      <CurveLegend drawn={props.drawn} />
+      <WideDrawing>{(width) => <Curve {...props} words={words} width={width} />}</WideDrawing>
+      <CurveLegend drawn={props.drawn} words={words} />
     </div>
   );
+}
+
+interface Spoken {
+  readonly words: Words["drawing"];
 }
 
 interface PartProps {
@@ -36,7 +43,14 @@ interface PartProps {
   readonly frame: DeliveryFrame;
 }
 
-function Curve({ label, drawn, units, sayPoint, width }: DeliveryCurveProps & { readonly width: number }) {
+function Curve({
+  label,
+  drawn,
+  units,
+  sayPoint,
+  words,
+  width,
+}: DeliveryCurveProps & Spoken & { readonly width: number }) {
   const id = useId();
   const height = width < 560 ? 290 : 380;
   const frame: DeliveryFrame = { left: 40, right: width - 12, top: 32, bottom: height - 52 };
@@ -45,10 +59,10 @@ function Curve({ label, drawn, units, sayPoint, width }: DeliveryCurveProps & { 
     <svg width={width} height={height} role="img" aria-label={label}>
       <Fills id={id} frame={frame} />
       <text x={0} y={18}>
-        Head, {units.head.symbol}
+        {words.head({ unit: units.head.symbol })}
       </text>
       <text x={frame.right} y={height - 6} textAnchor="end">
-        Flow, {units.flow.symbol}
+        {words.flow({ unit: units.flow.symbol })}
       </text>
       <Axes field={frame} up={placed.up} across={placed.across} />
       <g clipPath={`url(#${id}-field)`}>
@@ -148,35 +162,29 @@ function isRight(x: number, { left, right }: DeliveryFrame): boolean {
 }
 
 /** What each line and mark means, in words; only what is in the picture. */
-function CurveLegend({ drawn }: Pick<DeliveryCurveProps, "drawn">) {
+function CurveLegend({ drawn, words }: Pick<DeliveryCurveProps, "drawn"> & Spoken) {
   const has = (why: "unstable" | "not-fed") =>
     drawn.operating.some(
       (one) => one.stable === (why === "not-fed") && Math.abs(one.flow - drawn.flow) > 1e-6 * one.flow,
     );
   return (
     <ul className="curve-legend">
-      <Mark words="What the pump gives" mark={<path className="curve-pump" d="M1 9H39" />} />
-      <Mark words="What height and hoses need" mark={<path className="curve-rig" d="M1 9H39" />} />
+      <Mark words={words.pumpGives()} mark={<path className="curve-pump" d="M1 9H39" />} />
+      <Mark words={words.rigNeeds()} mark={<path className="curve-rig" d="M1 9H39" />} />
       {drawn.flow > 0 && (
         <>
-          <Mark words="Where it works" mark={<circle className="curve-point" cx="20" cy="9" r="6" />} />
-          <Mark
-            words="Likely flow, 95 in 100"
-            mark={<rect className="curve-band" x="6" y="1" width="28" height="16" />}
-          />
+          <Mark words={words.worksHere()} mark={<circle className="curve-point" cx="20" cy="9" r="6" />} />
+          <Mark words={words.likelyFlow()} mark={<rect className="curve-band" x="6" y="1" width="28" height="16" />} />
         </>
       )}
       {drawn.suctionLimit !== undefined && (
-        <Mark words="Right of this the suction feeds no more" mark={<path className="curve-limit" d="M20 0V18" />} />
+        <Mark words={words.suctionEnds()} mark={<path className="curve-limit" d="M20 0V18" />} />
       )}
       {has("not-fed") && (
-        <Mark words="What the curve alone would give" mark={<circle className="curve-other" cx="20" cy="9" r="6" />} />
+        <Mark words={words.curveAlone()} mark={<circle className="curve-other" cx="20" cy="9" r="6" />} />
       )}
       {has("unstable") && (
-        <Mark
-          words="Second meeting, not stable"
-          mark={<circle className="curve-other curve-unstable" cx="20" cy="9" r="6" />}
-        />
+        <Mark words={words.notStable()} mark={<circle className="curve-other curve-unstable" cx="20" cy="9" r="6" />} />
       )}
     </ul>
   );

@@ -1,5 +1,6 @@
 import { useId } from "react";
 import { placeProfile, placeStern, type HullDrawn } from "./hull-section-places.ts";
+import { useWords } from "../language/index.ts";
 import { WideDrawing } from "./wide-drawing.tsx";
 import "./drawing.css";
 import "./hull-section.css";
@@ -8,8 +9,8 @@ export interface HullSectionProps {
   /** The whole in one sentence; the figures stand in words beside it. */
   readonly label: string;
   readonly drawn: HullDrawn;
-  /** "0.69 m", "54 cm". */
-  readonly sayFreeboard: string;
+  /** "0.69 m to the deck", and the level inside. */
+  readonly sayDeck: string;
   readonly sayInside: string;
 }
 
@@ -32,7 +33,7 @@ function Views({ width, ...props }: HullSectionProps & { readonly width: number 
   );
 }
 
-function Side({ label, drawn, sayFreeboard, sayInside, width }: HullSectionProps & { readonly width: number }) {
+function Side({ label, drawn, sayDeck, sayInside, width }: HullSectionProps & { readonly width: number }) {
   const id = useId();
   const height = Math.min(250, Math.max(190, Math.round(width * 0.5)));
   const frame = { left: 8, right: width - 8, top: 26, bottom: height - 22 };
@@ -56,28 +57,29 @@ function Side({ label, drawn, sayFreeboard, sayInside, width }: HullSectionProps
       </g>
       <path className="hull-shell" d={places.outline} />
       <path className="hull-sea-line" d={`M0 ${places.sea}H${width}`} />
-      <SideWords places={places} width={width} height={height} sayFreeboard={sayFreeboard} sayInside={sayInside} />
+      <SideWords places={places} width={width} height={height} sayDeck={sayDeck} sayInside={sayInside} />
     </svg>
   );
 }
 
-interface SideWordsProps extends Pick<HullSectionProps, "sayFreeboard" | "sayInside"> {
+interface SideWordsProps extends Pick<HullSectionProps, "sayDeck" | "sayInside"> {
   readonly places: ReturnType<typeof placeProfile>;
   readonly width: number;
   readonly height: number;
 }
 
-function SideWords({ places, width, height, sayFreeboard, sayInside }: SideWordsProps) {
+function SideWords({ places, width, height, sayDeck, sayInside }: SideWordsProps) {
+  const words = useWords("sheetBoat");
   const { freeboard, water } = places;
   const isRight = freeboard.x > width / 2;
   const inside = water[0];
   return (
     <g>
       <text className="hull-end" x={2} y={18}>
-        Bow
+        {words.bow()}
       </text>
       <text className="hull-end" x={width - 2} y={18} textAnchor="end">
-        Stern
+        {words.stern()}
       </text>
       <path className="hull-freeboard" d={`M${freeboard.x} ${freeboard.deck}V${freeboard.sea}`} />
       <text
@@ -86,7 +88,7 @@ function SideWords({ places, width, height, sayFreeboard, sayInside }: SideWords
         y={Math.max(40, freeboard.clear - 10)}
         textAnchor={isRight ? "end" : "start"}
       >
-        {sayFreeboard} to the deck
+        {sayDeck}
       </text>
       {inside && (
         <text className="hull-word" x={clamp(inside.x, 60, width - 60)} y={height - 6} textAnchor="middle">
@@ -102,12 +104,13 @@ function clamp(value: number, least: number, most: number): number {
 }
 
 function Stern({ drawn, width }: Pick<HullSectionProps, "drawn"> & { readonly width: number }) {
+  const words = useWords("sheetBoat");
   const id = useId();
   const height = 170;
   const places = placeStern(drawn, { left: 0, right: width, top: 0, bottom: height });
   const turn = `rotate(${places.turn.degrees} ${places.turn.x} ${places.turn.y})`;
   return (
-    <svg width={width} height={height} role="img" aria-label="The same from astern, with the list that was seen">
+    <svg width={width} height={height} role="img" aria-label={words.fromAstern()}>
       <defs>
         <clipPath id={`${id}-stern`}>
           <path d={places.outline} transform={turn} />
@@ -126,10 +129,10 @@ function Stern({ drawn, width }: Pick<HullSectionProps, "drawn"> & { readonly wi
       <path className="hull-shell" d={places.outline} transform={turn} />
       <path className="hull-sea-line" d={`M0 ${places.sea}H${width}`} />
       <text className="hull-end" x={2} y={16}>
-        Port
+        {words.port()}
       </text>
       <text className="hull-end" x={width - 2} y={16} textAnchor="end">
-        Starboard
+        {words.starboard()}
       </text>
     </svg>
   );

@@ -1,4 +1,6 @@
 import { scaleLinear } from "d3-scale";
+import { useWords } from "../language/index.ts";
+import type { Words } from "#words";
 import { WideDrawing } from "./wide-drawing.tsx";
 import "./drawing.css";
 import "./pareto-chart.css";
@@ -30,10 +32,16 @@ const FIELD = { left: 4, top: 54, below: 34 } as const;
 
 /** Bars, the longest first, with the line of their running share; one axis for both. */
 export function ParetoChart(props: ParetoChartProps) {
-  return <WideDrawing>{(width) => <Chart {...props} width={width} />}</WideDrawing>;
+  const words = useWords("drawing");
+  return <WideDrawing>{(width) => <Chart {...props} words={words} width={width} />}</WideDrawing>;
 }
 
-function Chart({ label, bars, all, what, width }: ParetoChartProps & { readonly width: number }) {
+interface ChartProps extends ParetoChartProps {
+  readonly words: Words["drawing"];
+  readonly width: number;
+}
+
+function Chart({ label, bars, all, what, words, width }: ChartProps) {
   const bottom = FIELD.top + ROW * bars.length;
   const across = scaleLinear([0, 1], [FIELD.left, width - 44]);
   const middle = (at: number) => FIELD.top + ROW * at + ROW - BAR / 2 - 8;
@@ -41,7 +49,7 @@ function Chart({ label, bars, all, what, width }: ParetoChartProps & { readonly 
   return (
     <svg width={width} height={bottom + FIELD.below} role="img" aria-label={label}>
       <text x={0} y={16}>
-        Share of all {all} {what} (%), bar: its own
+        {words.shareOfAll({ all, what })}
       </text>
       <Ticks across={across} bottom={bottom} />
       <path className="trend-line" d={line} />
@@ -63,7 +71,7 @@ function Chart({ label, bars, all, what, width }: ParetoChartProps & { readonly 
         <circle key={bar.key} className="trend-point trend-point-last" cx={across(bar.upTo)} cy={middle(at)} r={4} />
       ))}
       <text x={FIELD.left} y={bottom + 24}>
-        Line and points: its running share
+        {words.runningShare()}
       </text>
     </svg>
   );

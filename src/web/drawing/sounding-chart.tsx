@@ -1,5 +1,6 @@
 import { useId, type ReactNode } from "react";
 import { area, line } from "d3-shape";
+import { useWords } from "../language/index.ts";
 import { Axes } from "./axes.tsx";
 import type { AxisUnit } from "./delivery-scales.ts";
 import {
@@ -31,6 +32,7 @@ export function SoundingChart(props: SoundingChartProps) {
 }
 
 function Chart({ label, drawn, unit, sayTime, width }: SoundingChartProps & { readonly width: number }) {
+  const words = useWords("soundings");
   const id = useId();
   const height = width < 560 ? 270 : 340;
   const frame: SoundingFrame = { left: 40, right: width - 14, top: 42, bottom: height - 44 };
@@ -43,7 +45,7 @@ function Chart({ label, drawn, unit, sayTime, width }: SoundingChartProps & { re
         </clipPath>
       </defs>
       <text x={0} y={16}>
-        Level, {unit.symbol}
+        {words.levelAxis({ unit: unit.symbol })}
       </text>
       <Axes field={frame} up={places.up} across={places.across} />
       <g clipPath={`url(#${id}-field)`}>
@@ -51,7 +53,7 @@ function Chart({ label, drawn, unit, sayTime, width }: SoundingChartProps & { re
       </g>
       {places.beyond !== undefined && (
         <text x={frame.right} y={16} textAnchor="end">
-          Band goes on to {places.beyond}
+          {words.bandGoesOn({ level: places.beyond })}
         </text>
       )}
       {places.now !== undefined && <Now at={places.now} frame={frame} />}
@@ -73,11 +75,12 @@ function Chart({ label, drawn, unit, sayTime, width }: SoundingChartProps & { re
 }
 
 function Now({ at, frame }: { readonly at: number; readonly frame: SoundingFrame }) {
+  const words = useWords("soundings");
   return (
     <g>
       <path className="soundings-now" d={`M${at} ${frame.top}V${frame.bottom}`} />
       <text x={Math.min(at, frame.right - 20)} y={frame.top - 6} textAnchor="middle">
-        now
+        {words.nowMark()}
       </text>
     </g>
   );
@@ -106,15 +109,24 @@ function Fan({ places }: { readonly places: SoundingPlaces }) {
 }
 
 function Legend({ hasFan, hasRuns }: { readonly hasFan: boolean; readonly hasRuns: boolean }) {
+  const words = useWords("soundings");
   return (
     <ul className="soundings-legend">
-      <Mark words="Sounded" mark={<circle className="trend-point-last" cx="20" cy="9" r="5" />} />
-      {hasRuns && <Mark words="Pumping" mark={<rect className="soundings-run" x="2" y="7" width="36" height="5" />} />}
+      <Mark words={words.soundedMark()} mark={<circle className="trend-point-last" cx="20" cy="9" r="5" />} />
+      {hasRuns && (
+        <Mark words={words.pumping()} mark={<rect className="soundings-run" x="2" y="7" width="36" height="5" />} />
+      )}
       {hasFan && (
         <>
-          <Mark words="Likeliest" mark={<path className="soundings-median" d="M1 9H39" />} />
-          <Mark words="9 in 10" mark={<rect className="soundings-wide" x="2" y="1" width="36" height="16" />} />
-          <Mark words="1 in 2" mark={<rect className="soundings-narrow" x="2" y="1" width="36" height="16" />} />
+          <Mark words={words.likeliest()} mark={<path className="soundings-median" d="M1 9H39" />} />
+          <Mark
+            words={words.nineInTen()}
+            mark={<rect className="soundings-wide" x="2" y="1" width="36" height="16" />}
+          />
+          <Mark
+            words={words.oneInTwo()}
+            mark={<rect className="soundings-narrow" x="2" y="1" width="36" height="16" />}
+          />
         </>
       )}
     </ul>

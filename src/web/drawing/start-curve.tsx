@@ -1,6 +1,8 @@
 import { scaleLinear } from "d3-scale";
 import { area, line } from "d3-shape";
+import { useWords } from "../language/index.ts";
 import { Axes } from "./axes.tsx";
+import type { Words } from "#words";
 import { WideDrawing } from "./wide-drawing.tsx";
 import "./drawing.css";
 
@@ -25,10 +27,16 @@ const MONTH = 30.44;
 
 /** How the chance that a kit works falls with the months since it was last proved, with the range of nine in ten. */
 export function StartCurve(props: StartCurveProps) {
-  return <WideDrawing>{(width) => <Chart {...props} width={width} />}</WideDrawing>;
+  const words = useWords("drawing");
+  return <WideDrawing>{(width) => <Chart {...props} words={words} width={width} />}</WideDrawing>;
 }
 
-function Chart({ label, points, today, todayWords, width }: StartCurveProps & { readonly width: number }) {
+interface ChartProps extends StartCurveProps {
+  readonly words: Words["drawing"];
+  readonly width: number;
+}
+
+function Chart({ label, points, today, todayWords, words, width }: ChartProps) {
   const field = { left: 44, right: width - 10, top: 34, bottom: HEIGHT - 52 };
   const months = (points.at(-1)?.days ?? MONTH) / MONTH;
   const across = scaleLinear([0, months], [field.left, field.right]);
@@ -40,7 +48,7 @@ function Chart({ label, points, today, todayWords, width }: StartCurveProps & { 
   return (
     <svg width={width} height={HEIGHT} role="img" aria-label={label}>
       <text x={0} y={18}>
-        Times in 10 that it starts, primes and delivers
+        {words.startTimes()}
       </text>
       <Axes
         field={field}
@@ -48,7 +56,7 @@ function Chart({ label, points, today, todayWords, width }: StartCurveProps & { 
         across={ticks.map((month) => ({ place: across(month), label: `${month}` }))}
       />
       <text x={(field.left + field.right) / 2} y={HEIGHT - 6} textAnchor="middle">
-        Months since it was last proved
+        {words.sinceProved()}
       </text>
       <path className="start-band" d={bandOf(points, x, y)} />
       <path className="trend-line" d={lineOf(points, x, y)} />

@@ -1,6 +1,8 @@
 import { line } from "d3-shape";
+import { useWords } from "../language/index.ts";
 import { Axes } from "./axes.tsx";
 import { placeTrend, type TrendFrame, type TrendLimit, type TrendPlaces, type TrendPoint } from "./trend-scales.ts";
+import type { Words } from "#words";
 import { WideDrawing } from "./wide-drawing.tsx";
 import "./drawing.css";
 
@@ -16,19 +18,27 @@ export interface TrendChartProps {
   readonly say: (value: number) => string;
   /** A reading at the axis, where the bare number would mislead. */
   readonly sayTick?: ((value: number) => string) | undefined;
+  /** Tag of the language by BCP 47, for days. */
+  readonly language: string;
 }
 
 const HEIGHT = 248;
 
 /** Readings over the years, with the lines they are held to. */
 export function TrendChart(props: TrendChartProps) {
-  return <WideDrawing>{(width) => <Chart {...props} width={width} />}</WideDrawing>;
+  const words = useWords("drawing");
+  return <WideDrawing>{(width) => <Chart {...props} words={words} width={width} />}</WideDrawing>;
 }
 
-function Chart({ label, reading, points, limits, say, sayTick, width }: TrendChartProps & { readonly width: number }) {
+interface ChartProps extends TrendChartProps {
+  readonly words: Words["drawing"];
+  readonly width: number;
+}
+
+function Chart({ label, reading, points, limits, say, sayTick, language, words, width }: ChartProps) {
   const frame: TrendFrame = { left: 54, right: width - 4, top: 52, bottom: HEIGHT - 30 };
-  const placed = placeTrend(points, limits, frame, sayTick);
-  const begins = placed.begins && `The axis begins at ${placed.begins}, not at 0.`;
+  const placed = placeTrend(points, limits, frame, { language, sayValue: sayTick });
+  const begins = placed.begins && words.axisBegins({ at: placed.begins });
   return (
     <svg width={width} height={HEIGHT} role="img" aria-label={begins ? `${label} ${begins}` : label}>
       <text x={0} y={18}>

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { placeTrend } from "./trend-scales.ts";
 
 const FRAME = { left: 50, right: 350, top: 10, bottom: 200 };
+const READER = { language: "en-GB" };
 const points = [
   { at: "2025-01-10T10:00:00Z", value: 20 },
   { at: "2026-01-10T10:00:00Z", value: 40 },
@@ -9,7 +10,7 @@ const points = [
 
 describe("a trend placed in its frame", () => {
   it("keeps every point and limit inside the frame, in order of time", () => {
-    const placed = placeTrend(points, [{ value: 60, label: "at most 60 s" }], FRAME);
+    const placed = placeTrend(points, [{ value: 60, label: "at most 60 s" }], FRAME, READER);
     for (const { x, y } of placed.points) {
       expect(x).toBeGreaterThanOrEqual(FRAME.left);
       expect(x).toBeLessThanOrEqual(FRAME.right);
@@ -22,26 +23,31 @@ describe("a trend placed in its frame", () => {
   });
 
   it("starts the readings at nought, so that a rise looks as large as it is", () => {
-    const placed = placeTrend(points, [], FRAME);
+    const placed = placeTrend(points, [], FRAME, READER);
     expect(placed.up[0]).toEqual({ place: FRAME.bottom, label: "0" });
     const rise = (at: number) => FRAME.bottom - placed.points[at]!.y;
     expect(rise(1) / rise(0)).toBeCloseTo(2, 9);
   });
 
   it("puts a single reading in the middle", () => {
-    const placed = placeTrend(points.slice(0, 1), [], FRAME);
+    const placed = placeTrend(points.slice(0, 1), [], FRAME, READER);
     expect(placed.points[0]!.x).toBeCloseTo(200, 6);
   });
 
   it("names a year at its first day", () => {
-    const labels = placeTrend(points, [], FRAME).across.map(({ label }) => label);
+    const labels = placeTrend(points, [], FRAME, READER).across.map(({ label }) => label);
     expect(labels).toContain("2026");
   });
 
+  it("names months in the reader's language", () => {
+    const inFrench = placeTrend(points, [], { ...FRAME, right: 1000 }, { language: "fr" }).across;
+    expect(inFrench.map(({ label }) => label)).toContain("avr.");
+  });
+
   it("says the year of the first tick, and leaves out words that would run into it", () => {
-    const narrow = placeTrend(points, [], { ...FRAME, right: 400 }).across.map(({ label }) => label);
+    const narrow = placeTrend(points, [], { ...FRAME, right: 400 }, READER).across.map(({ label }) => label);
     expect(narrow[0]).toMatch(/2025$/);
-    const wide = placeTrend(points, [], { ...FRAME, right: 1000 }).across;
+    const wide = placeTrend(points, [], { ...FRAME, right: 1000 }, READER).across;
     const shown = wide.filter(({ label }) => label !== "");
     const gaps = shown.slice(1).map(({ place }, index) => place - shown[index]!.place);
     expect(Math.min(...gaps)).toBeGreaterThan(40);
@@ -49,23 +55,26 @@ describe("a trend placed in its frame", () => {
 
   it("looks closely at readings that all lie far above nought", () => {
     const ratios = points.map(({ at }, index) => ({ at, value: 0.98 - 0.08 * index }));
-    const placed = placeTrend(ratios, [{ value: 0.75, label: "Grounded below 75 %" }], FRAME, (value) => `${value}`);
+    const placed = placeTrend(ratios, [{ value: 0.75, label: "Grounded below 75 %" }], FRAME, {
+      ...READER,
+      sayValue: (value) => `${value}`,
+    });
     expect(Number(placed.up[0]!.label)).toBeGreaterThan(0.4);
     expect(placed.points[1]!.y - placed.points[0]!.y).toBeGreaterThan(20);
   });
 
   it("looks closely only where the readings differ by more than a tenth, and says where the axis begins", () => {
     const near = points.map(({ at }, index) => ({ at, value: 412 + index }));
-    expect(placeTrend(near, [], FRAME)).toMatchObject({ up: { 0: { label: "0" } } });
-    expect(placeTrend(near, [], FRAME).begins).toBeUndefined();
+    expect(placeTrend(near, [], FRAME, READER)).toMatchObject({ up: { 0: { label: "0" } } });
+    expect(placeTrend(near, [], FRAME, READER).begins).toBeUndefined();
     const apart = points.map(({ at }, index) => ({ at, value: 400 + 80 * index }));
-    const placed = placeTrend(apart, [], FRAME);
+    const placed = placeTrend(apart, [], FRAME, READER);
     expect(placed.begins).toBe(placed.up[0]!.label);
     expect(placed.up[0]!.place).toBe(FRAME.bottom);
   });
 });
 
-const one = (value: number) => placeTrend([{ at: "2026-01-10T10:00:00Z", value }], [], FRAME);
+const one = (value: number) => placeTrend([{ at: "2026-01-10T10:00:00Z", value }], [], FRAME, READER);
 
 describe("an axis of one reading, or of equal ones", () => {
   it("begins at nought, with the reading well off its ends, however far from nought it is", () => {
@@ -79,6 +88,7 @@ describe("an axis of one reading, or of equal ones", () => {
       points.map(({ at }) => ({ at, value: 412 })),
       [],
       FRAME,
+      READER,
     );
     expect(equal.up[0]).toEqual({ place: FRAME.bottom, label: "0" });
   });
@@ -102,7 +112,7 @@ describe("an axis of one reading, or of equal ones", () => {
 
   it("names no day twice where all runs were on one", () => {
     const day = ["2026-01-10T08:00:00Z", "2026-01-10T15:00:00Z"].map((at) => ({ at, value: 20 }));
-    const named = placeTrend(day, [], { ...FRAME, right: 900 }).across.filter(({ label }) => label !== "");
+    const named = placeTrend(day, [], { ...FRAME, right: 900 }, READER).across.filter(({ label }) => label !== "");
     expect(named.length).toBeGreaterThan(1);
     const labels = named.map(({ label }) => label.replace(/ 20\d\d$/, ""));
     expect(new Set(labels).size).toBe(labels.length);

@@ -38,12 +38,18 @@ export interface TrendFrame {
 
 const DAY_MS = 86_400_000;
 
+/** Who reads a trend: the tag of the language by BCP 47, and a reading in words where a bare number would mislead. */
+export interface TrendReader {
+  readonly language: string;
+  readonly sayValue?: ((value: number) => string) | undefined;
+}
+
 /** Places points, limits and ticks: time across, readings up, with room above the highest of them. */
 export function placeTrend(
   points: readonly TrendPoint[],
   limits: readonly TrendLimit[],
   frame: TrendFrame,
-  sayValue?: (value: number) => string,
+  { language, sayValue }: TrendReader,
 ): TrendPlaces {
   const across = timeScale(points, frame);
   const up = readingScale([...points, ...limits], frame);
@@ -53,7 +59,7 @@ export function placeTrend(
   return {
     points: points.map(({ at, value }) => ({ x: across(Date.parse(at)), y: up(value), value })),
     limits: limits.map((limit) => ({ ...limit, y: up(limit.value) })),
-    across: spaced(days.map((day, index) => ({ place: across(day), label: sayTick(day, index === 0) }))),
+    across: spaced(days.map((day, index) => ({ place: across(day), label: sayTick(day, index === 0, language) }))),
     up: ticks,
     ...(up.domain()[0]! > 0 && ticks[0] && { begins: ticks[0].label }),
   };
@@ -113,11 +119,11 @@ function timeScale(points: readonly TrendPoint[], { left, right }: TrendFrame) {
 }
 
 /** A year at its first day, else the month; the first tick says its year too. */
-function sayTick(day: Date, isFirst: boolean): string {
+function sayTick(day: Date, isFirst: boolean, language: string): string {
   const isYear = day.getUTCMonth() === 0 && day.getUTCDate() === 1;
   const year = { year: "numeric" } as const;
   const numeric = "numeric" as const;
   const month = { ...(day.getUTCDate() !== 1 && { day: numeric }), month: "short" } as const;
   const parts = isYear ? year : { ...month, ...(isFirst && year) };
-  return new Intl.DateTimeFormat("en-GB", { ...parts, timeZone: "UTC" }).format(day);
+  return new Intl.DateTimeFormat(language, { ...parts, timeZone: "UTC" }).format(day);
 }

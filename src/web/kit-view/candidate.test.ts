@@ -5,7 +5,11 @@ import type { KitAtHand } from "./at-hand.ts";
 import { sayCandidate } from "./candidate.ts";
 import { SAMPLE } from "./sample.ts";
 
-const words = await fetchWords("en", "kitView");
+const words = {
+  view: await fetchWords("en", "kitView"),
+  act: await fetchWords("en", "act"),
+  parts: await fetchWords("en", "parts"),
+};
 
 function at(kind: string, body: unknown): KitAtHand {
   const entry = { id: "e1", kind, body } as Entry;

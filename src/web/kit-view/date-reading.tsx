@@ -30,7 +30,7 @@ export function DateReading({ at, acts, item, where, onDone }: DateReadingProps)
   const save = async (read: DateRead) => {
     if (await saving.save(() => acts.readDate(where, read))) onDone();
   };
-  const fault = faultAt(saving.error, "body.date");
+  const fault = faultAt(saving.error, "body.date", useWords("parts"));
   const lasts =
     of === undefined || date === undefined
       ? undefined

@@ -5,6 +5,7 @@ import { datesFor, sayLasts, sayRead } from "./date-words.ts";
 import { SAMPLE, sampleMark } from "./sample.ts";
 
 const words = await fetchWords("en", "dates");
+const parts = await fetchWords("en", "parts");
 
 const cells = SAMPLE.items.find(({ id }) => id === "cells")!;
 const around = { pattern: { ...SAMPLE, policy: { turnaround: { months: 12 } } }, policy: {}, today: "2026-11-25" };
@@ -22,10 +23,11 @@ describe("a date read off an item", () => {
 
   it("is told as it was read, or that it cannot be, or that nobody has looked", () => {
     const mark = sampleMark(0);
-    const said = (dates: object) => sayRead(sampleKit("1", { dates: { cells: { mark, ...dates } } }), cells, words);
+    const said = (dates: object) =>
+      sayRead(sampleKit("1", { dates: { cells: { mark, ...dates } } }), cells, words, parts);
     expect(said({ printed: "2027-03" })).toContain("Good until 2027-03");
     expect(said({ cannot: true })).toBe("Looked at: no date can be read");
-    expect(sayRead(sampleKit("1"), cells, words)).toBe("No date on record");
+    expect(sayRead(sampleKit("1"), cells, words, parts)).toBe("No date on record");
   });
 
   it("of a printed life is its last good day; of one that counts from fitting, when it was fitted or made", () => {

@@ -19,11 +19,11 @@ export function datesFor({ life }: Item): readonly DateRead["of"][] {
 }
 
 /** What is on record of an item's date: "Fitted 1 June 2025", or that it cannot be read. */
-export function sayRead(kit: KitState, item: Item, words: DateWords): string {
+export function sayRead(kit: KitState, item: Item, words: DateWords, parts: Words["parts"]): string {
   const { cannot, printed, fitted, made, told: isTold } = kit.dates?.[item.id] ?? {};
   const told = (["printed", "fitted", "made"] as const).flatMap((of) => {
     const date = { printed, fitted, made }[of];
-    return date === undefined ? [] : [words[of]({ day: writePrinted(date) })];
+    return date === undefined ? [] : [words[of]({ day: writePrinted(date, parts) })];
   });
   if (told.length > 0) return isTold ? words.bySheet({ dates: told.join(", ") }) : told.join(", ");
   return cannot ? words.lookedNone() : words.noDate();

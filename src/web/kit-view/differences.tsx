@@ -25,6 +25,7 @@ interface SettleBoxProps extends DifferencesProps {
 
 function SettleBox({ difference, open, acts }: SettleBoxProps) {
   const words = useWords("kitView");
+  const candidate = { view: words, act: useWords("act"), parts: useWords("parts") };
   const saving = useSaving();
   const [reason, setReason] = useState("");
   const [stands, setStands] = useState<string>();
@@ -39,7 +40,7 @@ function SettleBox({ difference, open, acts }: SettleBoxProps) {
         {difference.marks.map((mark) => (
           <li key={mark.entry}>
             <p>
-              {sayCandidate(open, mark.entry, words)} <span className="quiet">({sayWho(open.view, mark)})</span>
+              {sayCandidate(open, mark.entry, candidate)} <span className="quiet">({sayWho(open.view, mark)})</span>
             </p>
             <Button isPressed={stands === mark.entry} onPress={() => setStands(mark.entry)}>
               {stands === mark.entry ? words.stands() : words.letStand()}

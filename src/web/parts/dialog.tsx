@@ -1,4 +1,5 @@
 import { lazy, Suspense } from "react";
+import { useWords } from "../language/index.ts";
 import { Button } from "./button.tsx";
 import type { DialogProps } from "./dialog-frame.tsx";
 
@@ -27,11 +28,12 @@ export interface ConfirmDialogProps extends DialogProps {
 
 /** Asks before doing what cannot be undone. The way out comes first. */
 export function ConfirmDialog(props: ConfirmDialogProps) {
+  const words = useWords("parts");
   return (
     <Dialog title={props.title} isOpen={props.isOpen} onClose={props.onClose}>
       {props.children}
       <div className="dialog-ways">
-        <Button onPress={props.onClose}>{props.cancel ?? "Go back"}</Button>
+        <Button onPress={props.onClose}>{props.cancel ?? words.goBack()}</Button>
         <Button
           tone={props.tone ?? "usual"}
           isBusy={props.isBusy ?? false}

@@ -1,30 +1,39 @@
+import { fetchWords } from "#words";
 import { describe, expect, test } from "vitest";
-import { readPrintedDate, sayDate } from "./fields/printed-date.ts";
+import { readPrintedDate, sayPrinted } from "./fields/printed-date.ts";
 import { readQuantity } from "./fields/quantity-field.tsx";
+
+const words = await fetchWords("en", "parts");
 
 describe("a quantity as typed", () => {
   test("a bare number takes the unit shown beside the box, and the text says so", () => {
-    expect(readQuantity("8", "length", "ft")).toEqual({ reading: { si: 2.4384, text: "8 ft" } });
-    expect(readQuantity(" 4,5 ", "length", "m")).toEqual({ reading: { si: 4.5, text: "4,5 m" } });
+    expect(readQuantity("8", { dimension: "length", unit: "ft" }, words)).toEqual({
+      reading: { si: 2.4384, text: "8 ft" },
+    });
+    expect(readQuantity(" 4,5 ", { dimension: "length", unit: "m" }, words)).toEqual({
+      reading: { si: 4.5, text: "4,5 m" },
+    });
   });
 
   test("any unit of the dimension is taken as written", () => {
-    expect(readQuantity("8 ft", "length", "m")).toEqual({ reading: { si: 2.4384, text: "8 ft" } });
+    expect(readQuantity("8 ft", { dimension: "length", unit: "m" }, words)).toEqual({
+      reading: { si: 2.4384, text: "8 ft" },
+    });
   });
 
   test("another dimension's unit is refused, naming the units that would do", () => {
-    const read = readQuantity("8 psi", "length", "m");
+    const read = readQuantity("8 psi", { dimension: "length", unit: "m" }, words);
     expect(read).toHaveProperty("fault");
     expect("fault" in read && read.fault).toContain("mm, m, in, ft");
   });
 
   test("nothing typed is no reading", () => {
-    expect(readQuantity("", "length", "m")).toHaveProperty("fault");
+    expect(readQuantity("", { dimension: "length", unit: "m" }, words)).toHaveProperty("fault");
   });
 });
 
 function read(day: string, month: string, year: string, mayBeMonth = true) {
-  return readPrintedDate({ day, month, year }, mayBeMonth);
+  return readPrintedDate({ day, month, year }, mayBeMonth, words);
 }
 
 describe("a date as printed", () => {
@@ -45,7 +54,7 @@ describe("a date as printed", () => {
   });
 
   test("is read back so that a slip shows", () => {
-    expect(sayDate("2027-03-04")).toBe("4 March 2027");
-    expect(sayDate("2027-03")).toBe("March 2027, to its last day");
+    expect(sayPrinted("2027-03-04", words)).toBe("4 March 2027");
+    expect(sayPrinted("2027-03", words)).toBe("March 2027, to its last day");
   });
 });

@@ -7,7 +7,6 @@ export * from "./more-on-phone.tsx";
 export * from "./notice.tsx";
 export * from "./frame/page.tsx";
 export * from "./progress.tsx";
-export * from "./words/role-words.ts";
 export * from "./words/say-count.ts";
 export * from "./words/say-time.ts";
 export { SendMark } from "./frame/send-mark.tsx";

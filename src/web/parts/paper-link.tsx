@@ -1,5 +1,7 @@
 import { useState, type MouseEvent, type ReactNode } from "react";
 import { saveFile, useThisDevice, type ServerDoor } from "../device/index.ts";
+import type { Words } from "#words";
+import { useWords } from "../language/index.ts";
 import { usePreferences } from "../theme/index.ts";
 import { paperAddress } from "./paper-address.ts";
 import "./paper-link.css";
@@ -24,6 +26,7 @@ type Getting = { readonly kind: "idle" | "asking" | "saved" } | { readonly kind:
  * it would leave the app, and without a network there is no page to come back from.
  */
 export function PaperLink({ href: paper, name, label, look = "button", children }: PaperLinkProps) {
+  const words = useWords("parts");
   const { door } = useThisDevice();
   const href = paperAddress(paper, usePreferences().units);
   const [getting, setGetting] = useState<Getting>({ kind: "idle" });
@@ -32,7 +35,7 @@ export function PaperLink({ href: paper, name, label, look = "button", children 
     event.preventDefault();
     if (getting.kind === "asking") return;
     setGetting({ kind: "asking" });
-    void getPaper(door, href, `${name}.pdf`).then(setGetting);
+    void getPaper(door, href, `${name}.pdf`, words).then(setGetting);
   };
   return (
     <span className="paper-link">
@@ -44,18 +47,20 @@ export function PaperLink({ href: paper, name, label, look = "button", children 
       >
         {children}
       </a>
-      <output className={getting.kind === "none" ? "field-fault" : "quiet"}>
-        {WORDS[getting.kind] ?? (getting.kind === "none" && getting.because)}
-      </output>
+      <output className={getting.kind === "none" ? "field-fault" : "quiet"}>{sayGetting(getting, words)}</output>
     </span>
   );
 }
 
-const WORDS: Partial<Record<Getting["kind"], string>> = { asking: "Asking the station…", saved: "Saved as a file." };
+function sayGetting(getting: Getting, words: Words["parts"]): string {
+  if (getting.kind === "none") return getting.because;
+  if (getting.kind === "idle") return "";
+  return getting.kind === "asking" ? words.asking() : words.savedAsFile();
+}
 
-async function getPaper(door: ServerDoor, href: string, name: string): Promise<Getting> {
+async function getPaper(door: ServerDoor, href: string, name: string, words: Words["parts"]): Promise<Getting> {
   const reply = await door.bytes(href);
-  if (reply.kind === "unreachable") return { kind: "none", because: "Needs the station: not reached now." };
+  if (reply.kind === "unreachable") return { kind: "none", because: words.notReached() };
   if (reply.kind === "refused")
     return { kind: "none", because: `${reply.problem.message} ${reply.problem.remedy}`.trim() };
   const { mime, content } = reply.value;

@@ -1,5 +1,6 @@
 import type { PhotoRef } from "#readiness";
 import { useId, useState } from "react";
+import { useWords } from "../language/index.ts";
 import { useRecorder } from "../device/index.ts";
 import { ErrorBox } from "./error-box.tsx";
 import { usePhotoUrl } from "./use-photo-url.ts";
@@ -15,10 +16,11 @@ export interface PhotoStripProps {
 
 /** Photos in a row, and where wanted a button that takes another. */
 export function PhotoStrip({ photos, label, onAdd }: PhotoStripProps) {
+  const words = useWords("parts");
   return (
     <div className="photos">
       {photos.map((photo, at) => (
-        <Photo key={photo.hash} photo={photo} alt={`${label}, photo ${at + 1} of ${photos.length}`} />
+        <Photo key={photo.hash} photo={photo} alt={words.photoOf({ label, at: at + 1, count: photos.length })} />
       ))}
       {onAdd && <TakePhoto onAdd={onAdd} />}
     </div>
@@ -26,8 +28,9 @@ export function PhotoStrip({ photos, label, onAdd }: PhotoStripProps) {
 }
 
 function Photo({ photo, alt }: { readonly photo: PhotoRef; readonly alt: string }) {
+  const words = useWords("parts");
   const url = usePhotoUrl(photo.hash);
-  if (url === undefined) return <p className="photo photo-missing">Photo not on this device; shown when online.</p>;
+  if (url === undefined) return <p className="photo photo-missing">{words.photoAway()}</p>;
   return (
     <a className="photo" href={url} target="_blank" rel="noreferrer">
       <img src={url} alt={alt} width={photo.width} height={photo.height} />
@@ -37,6 +40,7 @@ function Photo({ photo, alt }: { readonly photo: PhotoRef; readonly alt: string 
 
 /** A button that takes a photo; told once it is kept on this device. */
 export function TakePhoto({ onAdd }: { readonly onAdd: (photo: PhotoRef) => void }) {
+  const words = useWords("parts");
   const recorder = useRecorder();
   const id = useId();
   const [error, setError] = useState<unknown>();
@@ -52,7 +56,7 @@ export function TakePhoto({ onAdd }: { readonly onAdd: (photo: PhotoRef) => void
   return (
     <div className="photo-take">
       <label htmlFor={id} className="button button-plain" data-pending={isBusy || undefined}>
-        {isBusy ? "Keeping the photo" : "Take a photo"}
+        {isBusy ? words.keepingPhoto() : words.takePhoto()}
       </label>
       <input
         id={id}
@@ -62,7 +66,7 @@ export function TakePhoto({ onAdd }: { readonly onAdd: (photo: PhotoRef) => void
         capture="environment"
         onChange={(event) => void take(event.target.files)}
       />
-      <ErrorBox error={error} title="Photo not kept" />
+      <ErrorBox error={error} title={words.photoNotKept()} />
     </div>
   );
 }

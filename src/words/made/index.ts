@@ -1,4 +1,5 @@
 /* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
+import type { ActWords } from "./kit/act.ts";
 import type { AppWords } from "./frame/app.ts";
 import type { BandsWords } from "./frame/bands.ts";
 import type { BoardWords } from "./station/board.ts";
@@ -8,9 +9,11 @@ import type { CasualtyToldWords } from "./casualty/casualty-told.ts";
 import type { DatesWords } from "./frame/dates.ts";
 import type { DeliveryWords } from "./kit/delivery.ts";
 import type { DevicesWords } from "./station/devices.ts";
+import type { DrawingWords } from "./kit/drawing.ts";
 import type { DrillWords } from "./kit/drill.ts";
 import type { DrillsWords } from "./kit/drills.ts";
 import type { EnrolWords } from "./frame/enrol.ts";
+import type { EntryKindsWords } from "./frame/entry-kinds.ts";
 import type { FaultWords } from "./kit/fault.ts";
 import type { FindingsWords } from "./kit/findings.ts";
 import type { FrameWords } from "./frame/frame.ts";
@@ -80,6 +83,7 @@ import type { WorkWords } from "./station/work.ts";
 import type { YearWords } from "./station/year.ts";
 
 export interface Words {
+  readonly act: ActWords;
   readonly app: AppWords;
   readonly bands: BandsWords;
   readonly board: BoardWords;
@@ -89,9 +93,11 @@ export interface Words {
   readonly dates: DatesWords;
   readonly delivery: DeliveryWords;
   readonly devices: DevicesWords;
+  readonly drawing: DrawingWords;
   readonly drill: DrillWords;
   readonly drills: DrillsWords;
   readonly enrol: EnrolWords;
+  readonly entryKinds: EntryKindsWords;
   readonly fault: FaultWords;
   readonly findings: FindingsWords;
   readonly frame: FrameWords;

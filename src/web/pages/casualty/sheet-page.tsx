@@ -18,6 +18,7 @@ import "./sheet.css";
 const SPOKEN = [
   "casualty",
   "casualtyTold",
+  "entryKinds",
   "hazards",
   "launchTold",
   "sheet",

@@ -19,7 +19,7 @@ import "./delivery.css";
 
 /** What one kit really moves at this lift through these hoses, how it primes, and how long its fuel lasts. */
 export default function DeliveryPage() {
-  useReady("delivery", "rig", "prime");
+  useReady("delivery", "drawing", "rig", "prime");
   const words = useWords("delivery");
   const { id = "" } = useParams<{ readonly id: string }>();
   const at = findKit(useStation(), id);

@@ -19,13 +19,14 @@ export interface StepperProps {
 /** A quantity set by taps with gloves on, or typed with any unit. */
 export function Stepper({ label, hint, steps, value, onChange }: StepperProps) {
   const words = useWords("delivery");
+  const parts = useWords("parts");
   const { units } = usePreferences();
   const [typed, setTyped] = useState<string>();
   const { unit } = steps[units];
-  const fault = typed === undefined ? undefined : faultOf(typed, steps, units, words);
+  const fault = typed === undefined ? undefined : faultOf(typed, steps, units, { words, parts });
   const type = (text: string) => {
     setTyped(text);
-    const read = readQuantity(text, steps.dimension, unit);
+    const read = readQuantity(text, { dimension: steps.dimension, unit }, parts);
     if ("reading" in read && isOnScale(read.reading.si, steps)) onChange(read.reading.si);
   };
   const step = (direction: 1 | -1) => {
@@ -60,8 +61,13 @@ export function Stepper({ label, hint, steps, value, onChange }: StepperProps) {
   );
 }
 
-function faultOf(text: string, steps: Steps, units: "metric" | "us", words: Words["delivery"]): string | undefined {
-  const read = readQuantity(text, steps.dimension, steps[units].unit);
+interface FaultWords {
+  readonly words: Words["delivery"];
+  readonly parts: Words["parts"];
+}
+
+function faultOf(text: string, steps: Steps, units: "metric" | "us", { words, parts }: FaultWords): string | undefined {
+  const read = readQuantity(text, { dimension: steps.dimension, unit: steps[units].unit }, parts);
   return "fault" in read ? read.fault : stepFault(read.reading.si, steps, units, words);
 }
 

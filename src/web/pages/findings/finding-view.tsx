@@ -1,5 +1,5 @@
 import { parseDate } from "#base";
-import { useWords } from "#web/language/index.ts";
+import { useReady, useWords } from "#web/language/index.ts";
 import { itemNamed, modeNamed, stepNamed } from "#kit";
 import { useRecorder, useStation } from "#web/device/index.ts";
 import { ButtonLink, EmptyState, Notice, Page, sayDate, sayInstant, Section } from "#web/parts/index.ts";
@@ -15,6 +15,7 @@ import { sayRemedy } from "#web/kit-view/mending/remedy-words.ts";
 
 /** One finding: what was seen, what was done about it, and what comes next. */
 export function FindingPage(wanted: { readonly kit: string; readonly finding: string }) {
+  useReady("act");
   const words = useWords("findings");
   const frame = useWords("frame");
   const lineWords = useWords("kitLine");

@@ -25,12 +25,13 @@ interface ProofCheckProps {
 /** One check made once more, with the same limits and the same three answers. */
 export function ProofCheck({ check, finding, today, wanted, recorded, onAnswer }: ProofCheckProps) {
   const words = useWords("findings");
+  const act = useWords("act");
   const { units } = usePreferences();
   const kept = useAskDraft(`proof.${finding.id}`, check.id);
   const [timer, setTimer] = useState<TimerState>();
   const [missing, setMissing] = useState<string>();
-  const reading = assembleReading(check, kept.draft.typed, { today, units, timer, recorded, wanted });
-  const limits = sayLimits(check, units);
+  const reading = assembleReading(check, kept.draft.typed, { today, units, timer, recorded, wanted }, act);
+  const limits = sayLimits(check, { units, words: act });
   const give = (answer: Answer) => {
     setMissing(answer === "seen" && reading.kind === "incomplete" ? reading.missing : undefined);
     if (answer === "seen" && reading.kind === "incomplete") return;

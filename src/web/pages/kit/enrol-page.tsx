@@ -74,8 +74,9 @@ function EnrolForm({ view, kept }: Omit<EnrolFormProps, "error">) {
 
 function About({ view, kept: { value: draft, change }, error }: EnrolFormProps) {
   const words = useWords("enrol");
+  const parts = useWords("parts");
   const faultOf = (name: keyof typeof FIELD_OF) => {
-    const fault = faultAt(error, FIELD_OF[name]);
+    const fault = faultAt(error, FIELD_OF[name], parts);
     return fault === undefined ? {} : { fault };
   };
   const field = (name: "name" | "serial" | "seal") => ({

@@ -37,13 +37,14 @@ interface MusterProps {
 
 function Muster({ place, first }: MusterProps) {
   const words = useWords("muster");
+  const act = useWords("act");
   const { kits, today } = useStation();
   const [atHand, setAtHand] = useState(first);
   const [read, setRead] = useState<ReadonlyMap<string, SealComparison>>(new Map());
   const lines = musterLines(kits, place, today, words);
   const { seen, of } = musterProgress(lines);
   const done = (kit: KitState, sealSeen: string) => {
-    setRead(new Map(read).set(kit.id, compareSeal(sealSeen, kit.seal?.number)));
+    setRead(new Map(read).set(kit.id, compareSeal(sealSeen, kit.seal?.number, act)));
     setAtHand(undefined);
   };
   const back = first === undefined ? { to: "/", label: words.board() } : { to: `/kit/${first}`, label: words.theKit() };

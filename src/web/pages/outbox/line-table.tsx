@@ -21,16 +21,16 @@ export function LineTable({ lines, caption }: LineTableProps) {
     <Table
       caption={caption}
       isCaptionHidden
-      columns={columns(view, words)}
+      columns={columns(view, words, useWords("entryKinds"))}
       rows={lines}
       rowKey={({ entry }) => entry.id}
     />
   );
 }
 
-function columns(view: StationView, words: Words["outbox"]): readonly Column<Written>[] {
+function columns(view: StationView, words: Words["outbox"], kinds: Words["entryKinds"]): readonly Column<Written>[] {
   return [
-    { key: "what", head: words.line(), cell: ({ entry }) => sayKind(entry.kind) },
+    { key: "what", head: words.line(), cell: ({ entry }) => sayKind(entry.kind, kinds) },
     { key: "about", head: words.about(), cell: ({ entry }) => sayAbout(view, entry.subject, words) },
     { key: "at", head: words.written(), cell: ({ entry }) => <Timestamp at={entry.at} /> },
     { key: "by", head: words.by(), cell: ({ entry }) => sayAbout(view, `person:${entry.by}`, words) },

@@ -1,5 +1,5 @@
 import { useDeviceState, useThisDevice, type OutboxLine } from "#web/device/index.ts";
-import { useWords } from "#web/language/index.ts";
+import { useReady, useWords } from "#web/language/index.ts";
 import { Button, ButtonRow, EmptyState, Notice, Page, Section } from "#web/parts/index.ts";
 import { isForClock } from "./refusal.ts";
 import { RefusedLines } from "./refused-lines.tsx";
@@ -11,6 +11,7 @@ import { LineTable } from "./line-table.tsx";
 
 /** What this device has not sent, and what the station would not have, with why. */
 export default function OutboxPage() {
+  useReady("outbox", "entryKinds");
   const state = useDeviceState();
   const words = useWords("outbox");
   const frame = useWords("frame");

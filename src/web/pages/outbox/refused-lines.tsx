@@ -23,12 +23,13 @@ function RefusedLine({ line }: { readonly line: OutboxLine }) {
   const device = useThisDevice();
   const view = useStation();
   const words = useWords("outbox");
+  const kinds = useWords("entryKinds");
   const [isAsking, setAsking] = useState(false);
   const { kind, subject, at } = line.entry;
   return (
     <article className="notice notice-wrong">
       <h3>
-        {sayKind(kind)}, {sayAbout(view, subject, words)}, <Timestamp at={at} />
+        {sayKind(kind, kinds)}, {sayAbout(view, subject, words)}, <Timestamp at={at} />
       </h3>
       <FaultList faults={line.faults ?? []} />
       <ButtonRow>

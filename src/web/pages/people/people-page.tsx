@@ -3,7 +3,7 @@ import type { Person } from "#readiness";
 import { useMemo, useState } from "react";
 import { useStation } from "#web/device/index.ts";
 import { Link } from "wouter";
-import { Button, ButtonLink, ButtonRow, Page, ROLE_WORDS, Section } from "#web/parts/index.ts";
+import { Button, ButtonLink, ButtonRow, Page, Section } from "#web/parts/index.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
 import { ChangePerson } from "./change-person.tsx";
 import { InvitePerson } from "./invite-person.tsx";
@@ -73,7 +73,7 @@ function columns(
         </>
       ),
     },
-    { key: "role", head: words.role(), cell: ({ role }) => ROLE_WORDS[role] },
+    { key: "role", head: words.role(), cell: ({ role }) => words[role]() },
   ];
   if (!choose) return always;
   const change: Column<Person> = {

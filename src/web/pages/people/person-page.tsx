@@ -4,7 +4,7 @@ import { mayWrite, sayCounts, sayWhere, trainingOf, type TrainingLine } from "#s
 import { useMemo } from "react";
 import { useParams } from "wouter";
 import { useStation } from "#web/device/index.ts";
-import { ButtonRow, EmptyState, Page, ROLE_WORDS, sayDate, Section } from "#web/parts/index.ts";
+import { ButtonRow, EmptyState, Page, sayDate, Section } from "#web/parts/index.ts";
 import { PaperLink } from "#web/parts/paper-link.tsx";
 import { Table, type Column } from "#web/parts/table.tsx";
 import { StrikeTold } from "./strike-told.tsx";
@@ -32,7 +32,7 @@ export default function PersonPage() {
   }
   return (
     <Page title={person.name} back={back}>
-      <p>{ROLE_WORDS[person.role]}</p>
+      <p>{words[person.role]()}</p>
       <TrainingRecord person={person} />
     </Page>
   );

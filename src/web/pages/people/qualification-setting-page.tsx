@@ -7,7 +7,7 @@ import { useLocation, useParams } from "wouter";
 import { useCarryOut, useStation } from "#web/device/index.ts";
 import { Button, EmptyState, ErrorBox, Page, Section, TextField, useDoing } from "#web/parts/index.ts";
 import { Choice } from "#web/parts/fields/choice.tsx";
-import { spanFault } from "#web/parts/fields/span-fault.ts";
+import { isSpan, spanFault } from "#web/parts/fields/span-fault.ts";
 import { TiePick } from "./tie-pick.tsx";
 import "./people.css";
 import { useWords } from "#web/language/index.ts";
@@ -42,7 +42,7 @@ function draftOf(known: Qualification | undefined): Draft {
 }
 
 function settingOf({ name, ties, every, seenBy, alone }: Draft): Setting | undefined {
-  const isWhole = name.trim() !== "" && ties.length > 0 && spanFault(every) === undefined;
+  const isWhole = name.trim() !== "" && ties.length > 0 && isSpan(every);
   if (!isWhole || seenBy === undefined || alone === undefined) return undefined;
   return { name: name.trim(), ties, every: every.trim(), seenBy, alone };
 }
@@ -78,7 +78,7 @@ interface FieldsProps {
 function SettingFields({ draft, onChange }: FieldsProps) {
   const words = useWords("qualifications");
   const view = useStation();
-  const fault = spanFault(draft.every);
+  const fault = spanFault(draft.every, useWords("parts"));
   return (
     <>
       <TextField label={words.name()} value={draft.name} onChange={(name) => onChange({ name })} limit={80} />

@@ -1,6 +1,5 @@
 import type { Role } from "#readiness";
 import { ROLES } from "#station";
-import { ROLE_NOTES, ROLE_WORDS } from "#web/parts/index.ts";
 import { Choice } from "#web/parts/fields/choice.tsx";
 import { useWords } from "#web/language/index.ts";
 
@@ -12,6 +11,6 @@ interface RoleChoiceProps {
 /** One of the five roles, each with what it is for. */
 export function RoleChoice({ value, onChange }: RoleChoiceProps) {
   const words = useWords("people");
-  const options = ROLES.map((role) => ({ value: role, label: ROLE_WORDS[role], note: ROLE_NOTES[role] }));
+  const options = ROLES.map((role) => ({ value: role, label: words[role](), note: words[`${role}Note`]() }));
   return <Choice label={words.role()} options={options} value={value} onChange={onChange} />;
 }

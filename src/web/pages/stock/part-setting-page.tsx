@@ -8,7 +8,7 @@ import { useCarryOut, useStation, type StationView } from "#web/device/index.ts"
 import { Button, ErrorBox, Page, Section, TextField, useDoing } from "#web/parts/index.ts";
 import { Choice } from "#web/parts/fields/choice.tsx";
 import { NumberField } from "#web/parts/fields/number-field.tsx";
-import { spanFault } from "#web/parts/fields/span-fault.ts";
+import { isSpan, spanFault } from "#web/parts/fields/span-fault.ts";
 import { ItemPick } from "./item-pick.tsx";
 import "./stock.css";
 import { useWords } from "#web/language/index.ts";
@@ -88,7 +88,10 @@ function itemsNamed({ patterns }: StationView, name: string): PartSetting["items
 function settingOf(draft: PartForm): PartSetting | undefined {
   const { number, name, unit, keeps, cost, keep, items } = draft;
   if ([number, name, unit].some((text) => text.trim() === "") || keeps === undefined) return undefined;
-  if (!isSpan(draft.leadTime) || (keeps === "life" && (draft.shelfLife.trim() === "" || !isSpan(draft.shelfLife))))
+  if (
+    !mayBeSpan(draft.leadTime) ||
+    (keeps === "life" && (draft.shelfLife.trim() === "" || !mayBeSpan(draft.shelfLife)))
+  )
     return undefined;
   return {
     number: number.trim(),
@@ -105,8 +108,8 @@ function settingOf(draft: PartForm): PartSetting | undefined {
   };
 }
 
-function isSpan(text: string): boolean {
-  return text.trim() === "" || spanFault(text) === undefined;
+function mayBeSpan(text: string): boolean {
+  return text.trim() === "" || isSpan(text);
 }
 
 interface PartFormProps {
@@ -146,11 +149,12 @@ interface FieldsProps {
 
 function PartFields({ draft, onChange, view }: FieldsProps) {
   const words = useWords("stockPart");
+  const parts = useWords("parts");
   const text = (field: "number" | "name" | "unit" | "supplier" | "supplierNumber", label: string, limit: number) => (
     <TextField label={label} value={draft[field]} onChange={(value) => onChange({ [field]: value })} limit={limit} />
   );
-  const leadFault = draft.leadTime.trim() === "" ? undefined : spanFault(draft.leadTime);
-  const lifeFault = draft.shelfLife.trim() === "" ? undefined : spanFault(draft.shelfLife);
+  const leadFault = draft.leadTime.trim() === "" ? undefined : spanFault(draft.leadTime, parts);
+  const lifeFault = draft.shelfLife.trim() === "" ? undefined : spanFault(draft.shelfLife, parts);
   return (
     <>
       {text("name", words.name(), 80)}

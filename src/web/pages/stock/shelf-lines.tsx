@@ -25,6 +25,7 @@ const NEWEST = 40;
 /** Every line that made the shelf what it is, newest first. What was done before a count was in that count. */
 export function ShelfLines({ view, shelf, part }: ShelfLinesProps) {
   const words = useWords("stockPart");
+  const kinds = useWords("entryKinds");
   const recorder = useRecorder();
   const [striking, setStriking] = useState<Entry>();
   if (shelf.lines.length === 0) return <EmptyState title={words.neverWritten()} />;
@@ -40,7 +41,7 @@ export function ShelfLines({ view, shelf, part }: ShelfLinesProps) {
       />
       {striking && (
         <StrikeDialog
-          what={sayKind(striking.kind)}
+          what={sayKind(striking.kind, kinds)}
           judge={(reason) => strikeEntry(doingOf(view), striking, reason)}
           onStrike={(reason) => recorder.strike(striking, reason)}
           onClose={() => setStriking(undefined)}

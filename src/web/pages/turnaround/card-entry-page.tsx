@@ -50,7 +50,7 @@ function Card({ open }: { readonly open: OpenKit }) {
   const stages = [...new Set(rows.map((row) => row.stageName))];
   return (
     <>
-      <CardDate onChange={setFilledAt} />
+      <CardDate dayLabel={words.dayOnCard()} timeLabel={words.timeOnCard()} onChange={setFilledAt} />
       {filledAt === undefined ? (
         <EmptyState title={words.whenFilled()} />
       ) : (

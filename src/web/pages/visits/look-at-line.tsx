@@ -30,11 +30,12 @@ interface LookProps {
 /** One line looked at again: what to do, what right is, the reading, and the three answers. */
 export function LookAtLine({ visit, line, progress, onDone, onLater }: LookProps) {
   const words = useWords("visit");
+  const act = useWords("act");
   const { today } = useStation();
   const { units } = usePreferences();
   const kept = useAskDraft(`visit.${visit.id}`, line.key);
-  const reading = assembleReading(line.ofCheck, kept.draft.typed, { today, units });
-  const oneTap = oneTapOf(line.ofCheck, kept.draft.typed, {});
+  const reading = assembleReading(line.ofCheck, kept.draft.typed, { today, units }, act);
+  const oneTap = oneTapOf(line.ofCheck, kept.draft.typed, {}, act);
   const looking = useLooking({ visit, line, reading, kept, oneTap, onDone });
   const [asks, setAsks] = useState<"why" | "what">();
   const close = () => setAsks(undefined);
@@ -99,7 +100,7 @@ function StillShut({ line: { ofKit } }: Pick<LookProps, "line">) {
 function What({ line: { atStep, ofCheck } }: Pick<LookProps, "line">) {
   const words = useWords("visit");
   const { units } = usePreferences();
-  const limits = sayLimits(ofCheck, units);
+  const limits = sayLimits(ofCheck, { units, words: useWords("act") });
   const cautions = atStep.cautions.map(findCaution).filter((caution) => caution !== undefined);
   return (
     <>

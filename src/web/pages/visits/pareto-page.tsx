@@ -18,7 +18,7 @@ import { NumberField } from "#web/parts/fields/number-field.tsx";
 import { PickRow } from "#web/parts/pick-row.tsx";
 import { Table, type Column } from "#web/parts/table.tsx";
 import "./visits.css";
-import { useWords } from "#web/language/index.ts";
+import { useReady, useWords } from "#web/language/index.ts";
 
 /** So many bars are drawn; all are in the table. */
 const MOST_BARS = 12;
@@ -26,6 +26,7 @@ const YEAR = 365;
 
 /** Where findings fall, and lines that never found anything. */
 export default function ParetoPage() {
+  useReady("visits", "drawing");
   const words = useWords("visits");
   const { today } = useStation();
   const [by, setBy] = useState<ParetoBy>("item");

@@ -6,10 +6,11 @@ import { LooksPanel } from "./looks-panel.tsx";
 import { sayPlaces } from "./visit-at-hand.ts";
 import "#web/kit-view/extras.css";
 import "./visits.css";
-import { useWords } from "#web/language/index.ts";
+import { useReady, useWords } from "#web/language/index.ts";
 
 /** One visit: line after line while it is on, what it showed once it is over. */
 export default function VisitPage() {
+  useReady("visits", "visit", "act", "kitLine");
   const visits = useWords("visits");
   const words = useWords("visit");
   const { id = "" } = useParams<{ readonly id: string }>();

@@ -1,6 +1,7 @@
 import { useId, useState } from "react";
+import { useWords } from "#web/language/index.ts";
 import { FieldFault } from "./field-frame.tsx";
-import { readPrintedDate, sayDate, type DateParts } from "./printed-date.ts";
+import { readPrintedDate, sayPrinted, type DateParts } from "./printed-date.ts";
 import "./field.css";
 
 export interface DateFieldProps {
@@ -21,13 +22,14 @@ export interface DateFieldProps {
 /** A date as printed: day, month and year in boxes of their own, so that no order of figures is guessed. */
 export function DateField(props: DateFieldProps) {
   const { label, hint, onChange, mayBeMonth = true, isPrinted = true } = props;
-  const dayMayLack = isPrinted ? "Day, if printed" : "Day, if known";
+  const words = useWords("parts");
+  const dayMayLack = isPrinted ? words.dayIfPrinted() : words.dayIfKnown();
   const id = useId();
   const [parts, setParts] = useState<DateParts>(() => partsOf(props.value));
-  const read = readPrintedDate(parts, mayBeMonth);
+  const read = readPrintedDate(parts, mayBeMonth, words);
   const change = (part: Partial<DateParts>) => {
     const next = { ...parts, ...part };
-    const nextRead = readPrintedDate(next, mayBeMonth);
+    const nextRead = readPrintedDate(next, mayBeMonth, words);
     setParts(next);
     onChange(nextRead.kind === "date" ? nextRead.date : undefined);
     props.onPartly?.(nextRead.kind !== "date" && Object.values(next).some((part) => part.trim() !== ""));
@@ -36,14 +38,14 @@ export function DateField(props: DateFieldProps) {
     <fieldset className="field" aria-describedby={`${id}-hint ${id}-fault`}>
       <legend className="field-label">{label}</legend>
       <p className="field-hint" id={`${id}-hint`}>
-        {hint ?? (mayBeMonth ? "As printed. Leave the day empty where only a month is printed." : "As printed.")}
+        {hint ?? (mayBeMonth ? words.asPrintedOrMonth() : words.asPrinted())}
       </p>
       <div className="field-row date-parts">
-        <Part name={mayBeMonth ? dayMayLack : "Day"} value={parts.day} onChange={(day) => change({ day })} />
-        <Part name="Month, 1 to 12" value={parts.month} onChange={(month) => change({ month })} />
-        <Part name="Year, four figures" value={parts.year} onChange={(year) => change({ year })} />
+        <Part name={mayBeMonth ? dayMayLack : words.day()} value={parts.day} onChange={(day) => change({ day })} />
+        <Part name={words.month()} value={parts.month} onChange={(month) => change({ month })} />
+        <Part name={words.year()} value={parts.year} onChange={(year) => change({ year })} />
       </div>
-      {read.kind === "date" && <p className="field-echo">Read as {sayDate(read.date)}</p>}
+      {read.kind === "date" && <p className="field-echo">{words.readAs({ read: sayPrinted(read.date, words) })}</p>}
       <FieldFault id={`${id}-fault`} fault={read.kind === "fault" ? read.fault : props.fault} />
     </fieldset>
   );

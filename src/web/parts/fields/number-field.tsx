@@ -1,4 +1,6 @@
 import { useState } from "react";
+import type { Words } from "#words";
+import { useWords } from "#web/language/index.ts";
 import { FieldFrame, type FieldWords } from "./field-frame.tsx";
 
 export interface NumberFieldProps extends FieldWords {
@@ -14,12 +16,13 @@ export interface NumberFieldProps extends FieldWords {
 
 /** A bare number, such as a count. */
 export function NumberField(props: NumberFieldProps) {
+  const words = useWords("parts");
   const [text, setText] = useState(props.value === undefined ? "" : String(props.value));
-  const fault = props.fault ?? (text === "" ? undefined : faultOf(text, props));
+  const fault = props.fault ?? (text === "" ? undefined : faultOf(text, props, words));
   const change = (next: string) => {
     setText(next);
     const isEmpty = next.trim() === "";
-    const isRefused = !isEmpty && faultOf(next, props) !== undefined;
+    const isRefused = !isEmpty && faultOf(next, props, words) !== undefined;
     props.onChange(isEmpty || isRefused ? undefined : toNumber(next), isRefused);
   };
   return (
@@ -47,11 +50,15 @@ function toNumber(text: string): number {
   return Number(text.trim().replace(",", "."));
 }
 
-function faultOf(text: string, { isWhole = true, least, most }: NumberFieldProps): string | undefined {
+function faultOf(
+  text: string,
+  { isWhole = true, least, most }: NumberFieldProps,
+  words: Words["parts"],
+): string | undefined {
   const number = toNumber(text);
-  if (!Number.isFinite(number)) return "Write a number, in digits.";
-  if (isWhole && !Number.isInteger(number)) return "Write a whole number.";
-  if (least !== undefined && number < least) return `Write ${least} or more.`;
-  if (most !== undefined && number > most) return `Write ${most} or less.`;
+  if (!Number.isFinite(number)) return words.numberFault();
+  if (isWhole && !Number.isInteger(number)) return words.wholeFault();
+  if (least !== undefined && number < least) return words.leastFault({ least });
+  if (most !== undefined && number > most) return words.mostFault({ most });
   return undefined;
 }

@@ -1,3 +1,4 @@
+import { useWords } from "#web/language/index.ts";
 import { Button } from "../button.tsx";
 import "./number-keys.css";
 
@@ -12,15 +13,16 @@ const MOST_FIGURES = 8;
 
 /** Own keys for a reading, large enough for a glove, in sight without a tap into the box; on touch screens only. */
 export function NumberKeys({ value, onChange }: NumberKeysProps) {
+  const words = useWords("parts");
   const press = (key: (typeof ROWS)[number]) => {
     if (key === "undo") onChange(value.slice(0, -1));
     else if (key !== "." || !value.includes(".")) onChange((value + key).slice(0, MOST_FIGURES));
   };
   return (
-    <fieldset className="number-keys" aria-label="Number keys">
+    <fieldset className="number-keys" aria-label={words.numberKeys()}>
       {ROWS.map((key) => (
-        <Button key={key} isQuick onPress={() => press(key)} {...(key === "undo" && { label: "Take back the last" })}>
-          {key === "undo" ? "Undo" : key}
+        <Button key={key} isQuick onPress={() => press(key)} {...(key === "undo" && { label: words.takeBack() })}>
+          {key === "undo" ? words.undo() : key}
         </Button>
       ))}
     </fieldset>

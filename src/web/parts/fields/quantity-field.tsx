@@ -1,4 +1,6 @@
 import { formatQuantity, isInputError, parseQuantity, unitsOf, type Dimension, type UnitSystem } from "#base";
+import type { Words } from "#words";
+import { useWords } from "#web/language/index.ts";
 import { usePreferences } from "#web/theme/index.ts";
 import { FieldFrame, type FieldWords } from "./field-frame.tsx";
 import { isTouched, NumberKeys } from "./number-keys.tsx";
@@ -25,12 +27,13 @@ export interface QuantityFieldProps extends FieldWords {
 
 /** A number with any unit of its dimension. A bare number is in the unit shown beside the box. */
 export function QuantityField(props: QuantityFieldProps) {
+  const words = useWords("parts");
   const { units } = usePreferences();
   const unit = props.unit ?? usualUnit(props.dimension, units);
-  const read = readQuantity(props.value, props.dimension, unit);
+  const read = readQuantity(props.value, { dimension: props.dimension, unit }, words);
   const fault = props.fault ?? (props.value !== "" && "fault" in read ? read.fault : undefined);
   const change = (text: string) => {
-    const next = readQuantity(text, props.dimension, unit);
+    const next = readQuantity(text, { dimension: props.dimension, unit }, words);
     props.onChange(text, "reading" in next ? next.reading : undefined);
   };
   return (
@@ -40,7 +43,9 @@ export function QuantityField(props: QuantityFieldProps) {
       {...(fault !== undefined && { fault })}
       after={
         <>
-          {"reading" in read && <p className="field-echo">Read as {sayReading(read.reading.si, props)}</p>}
+          {"reading" in read && (
+            <p className="field-echo">{words.readAs({ read: sayReading(read.reading.si, props) })}</p>
+          )}
           {props.hasKeys && <NumberKeys value={props.value} onChange={change} />}
         </>
       }
@@ -73,15 +78,25 @@ function sayReading(si: number, { dimension, sayBack }: QuantityFieldProps): str
 
 type Read = { readonly reading: QuantityReading } | { readonly fault: string };
 
-/** Reads the text; a bare number takes the unit shown beside the box. */
-export function readQuantity(text: string, dimension: Dimension, unit: string): Read {
+/**
+ * Reads the text; a bare number takes the unit shown beside the box.
+ *
+ * @param text - as typed
+ * @param box - what the box holds
+ * @param words - what is said where the text is no reading
+ */
+export function readQuantity(
+  text: string,
+  { dimension, unit }: { readonly dimension: Dimension; readonly unit: string },
+  words: Words["parts"],
+): Read {
   const bare = /^\s*[+-]?[\d.,]+\s*$/.test(text);
   const whole = bare ? `${text.trim()} ${unit}`.trim() : text.trim();
   try {
     return { reading: { si: parseQuantity(whole, dimension), text: whole } };
   } catch (cause) {
     if (!isInputError(cause)) throw cause;
-    return { fault: `Write a number, then a unit: ${symbolsOf(dimension)}. A bare number is in ${unit || "no unit"}.` };
+    return { fault: words.unitFault({ units: symbolsOf(dimension), unit: unit || words.noUnit() }) };
   }
 }
 

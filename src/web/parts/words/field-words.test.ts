@@ -1,5 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { fetchWords } from "#words";
 import { sayField, sayGiven } from "./field-words.ts";
+
+const words = await fetchWords("en", "parts");
 
 describe("the field of a refusal, on a screen", () => {
   it.each([
@@ -31,9 +34,9 @@ describe("the field of a refusal, on a screen", () => {
 
 describe("what was given, on a screen", () => {
   it("is said without marks of a program, and as nothing where nothing was", () => {
-    expect(sayGiven('"2026-06-21"')).toBe("2026-06-21 was given");
-    expect(sayGiven("12")).toBe("12 was given");
-    expect(sayGiven("nothing")).toBe("nothing was given");
-    expect(sayGiven('{"a":1}')).toBeUndefined();
+    expect(sayGiven('"2026-06-21"', words)).toBe("2026-06-21 was given");
+    expect(sayGiven("12", words)).toBe("12 was given");
+    expect(sayGiven("nothing", words)).toBe("nothing was given");
+    expect(sayGiven('{"a":1}', words)).toBeUndefined();
   });
 });

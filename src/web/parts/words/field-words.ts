@@ -1,3 +1,5 @@
+import type { Words } from "#words";
+
 /** Fields of lines that a person filled in or chose, by their last name. */
 const WORDS: Readonly<Record<string, string>> = {
   answer: "Answer",
@@ -72,7 +74,7 @@ function apart(name: string): string {
 }
 
 /** What was given, as a person would say it; undefined where it is a form of the program's own. */
-export function sayGiven(got: string): string | undefined {
+export function sayGiven(got: string, words: Words["parts"]): string | undefined {
   if (/^[{[]/.test(got)) return undefined;
-  return `${got.replace(/^"(.*)"$/, "$1")} was given`;
+  return words.given({ got: got.replace(/^"(.*)"$/, "$1") });
 }

@@ -3,6 +3,7 @@ import { preferences } from "#web/theme/index.ts";
 
 const SHAPES = {
   month: { year: "numeric", month: "short", timeZone: "UTC" },
+  wholeMonth: { year: "numeric", month: "long", timeZone: "UTC" },
   day: { year: "numeric", month: "short", day: "numeric", timeZone: "UTC" },
   date: { year: "numeric", month: "long", day: "numeric", timeZone: "UTC" },
   dayHere: { year: "numeric", month: "short", day: "numeric" },
@@ -26,9 +27,9 @@ export function sayDay(at: string): string {
   return form(isMonth ? "month" : isDay ? "day" : "dayHere").format(new Date(at));
 }
 
-/** "14 March 2027", of a day without a clock. */
+/** "14 March 2027", of a day without a clock, or "March 2027" for a month. */
 export function sayDate(day: string): string {
-  return form("date").format(new Date(day));
+  return form(/^\d{4}-\d{2}$/.test(day) ? "wholeMonth" : "date").format(new Date(day));
 }
 
 /** "14:02" on the reader's clock. */

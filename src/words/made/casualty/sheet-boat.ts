@@ -78,4 +78,11 @@ export interface SheetBoatWords {
   readonly gmGuess: (d: { readonly gm: string | number }) => string;
   readonly edgeAwash: () => string;
   readonly edgeUnder: () => string;
+  readonly bow: () => string;
+  readonly stern: () => string;
+  readonly port: () => string;
+  readonly starboard: () => string;
+  readonly toTheDeck: (d: { readonly freeboard: string | number }) => string;
+  readonly fromAstern: () => string;
+  readonly pictureEdge: (d: { readonly edge: string | number; readonly inside: string | number }) => string;
 }

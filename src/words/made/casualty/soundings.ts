@@ -48,4 +48,10 @@ export interface SoundingsWords {
   readonly soundedAgo: (d: { readonly duration: string | number }) => string;
   readonly soundedAt: (d: { readonly time: string | number }) => string;
   readonly soundedYesterday: (d: { readonly time: string | number }) => string;
+  readonly levelAxis: (d: { readonly unit: string | number }) => string;
+  readonly bandGoesOn: (d: { readonly level: string | number }) => string;
+  readonly nowMark: () => string;
+  readonly soundedMark: () => string;
+  readonly pumping: () => string;
+  readonly oneInTwo: () => string;
 }

@@ -95,4 +95,14 @@ export interface PeopleWords {
   readonly ofNamed: (d: { readonly name: string | number }) => string;
   readonly saveAway: () => string;
   readonly notAway: (d: { readonly day: string | number }) => string;
+  readonly keeper: () => string;
+  readonly crew: () => string;
+  readonly assessor: () => string;
+  readonly commander: () => string;
+  readonly administrator: () => string;
+  readonly keeperNote: () => string;
+  readonly crewNote: () => string;
+  readonly assessorNote: () => string;
+  readonly commanderNote: () => string;
+  readonly administratorNote: () => string;
 }

@@ -14,6 +14,8 @@ export interface TurnaroundRecordWords {
   readonly line: (d: { readonly line: string | number }) => string;
   readonly cardFor: (d: { readonly kit: string | number }) => string;
   readonly topOfCard: () => string;
+  readonly dayOnCard: () => string;
+  readonly timeOnCard: () => string;
   readonly whenFilled: () => string;
   readonly howToType: (d: {
     readonly s: string | number;

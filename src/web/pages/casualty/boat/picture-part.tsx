@@ -35,6 +35,7 @@ export function PicturePart({ answer, asOf }: PicturePartProps) {
   const drawn = drawnOf(answer, lying, casualty.stability.list ?? 0);
   const level = Math.min(answer.reading?.levelNow.p50 ?? 0, answer.hull.depth);
   const freeboard = sayLength(Math.max(0, lying.freeboard), units, "hull");
+  const edge = atWater(casualty.stability.deckEdge, words);
   const isSounded = answer.reading !== undefined;
   const inside = isSounded ? words.inside({ level: sayLevelAbout(level, units) }) : words.insideUnknown();
   return (
@@ -42,14 +43,26 @@ export function PicturePart({ answer, asOf }: PicturePartProps) {
       {!isSounded && <p className="quiet">{words.notSounded()}</p>}
       <HullSection
         drawn={drawn}
-        label={isSounded ? words.pictureLeft({ freeboard, inside }) : words.pictureDry({ freeboard, inside })}
-        sayFreeboard={freeboard}
+        label={
+          edge === undefined ? sayPicture({ isSounded, freeboard, inside }, words) : words.pictureEdge({ edge, inside })
+        }
+        sayDeck={edge ?? words.toTheDeck({ freeboard })}
         sayInside={inside}
       />
       <GuessedNote hull={answer.hull} />
       <Facts answer={answer} lying={lying} seen={casualty.stability} units={units} />
     </Section>
   );
+}
+
+interface Pictured {
+  readonly isSounded: boolean;
+  readonly freeboard: string;
+  readonly inside: string;
+}
+
+function sayPicture({ isSounded, freeboard, inside }: Pictured, words: Words["sheetBoat"]): string {
+  return isSounded ? words.pictureLeft({ freeboard, inside }) : words.pictureDry({ freeboard, inside });
 }
 
 function titleOf(isSounded: boolean, asOf: number | undefined, words: Words["sheetBoat"]): string {

@@ -18,6 +18,7 @@ import { useSheet } from "./use-sheet.ts";
 /** Every line written about her, newest first; struck ones stay in sight. Drawn once somebody looks, not at every tap. */
 export function SheetEntries() {
   const words = useWords("sheet");
+  const kinds = useWords("entryKinds");
   const { casualty, view } = useSheet();
   const recorder = useRecorder();
   const [isOpen, setOpen] = useState(false);
@@ -34,7 +35,7 @@ export function SheetEntries() {
       </details>
       {striking && (
         <StrikeDialog
-          what={sayKind(striking.kind)}
+          what={sayKind(striking.kind, kinds)}
           judge={(reason) => strikeEntry(doingOf(view), striking, reason)}
           onStrike={(reason) => recorder.strike(striking, reason)}
           onClose={() => setStriking(undefined)}
@@ -91,12 +92,13 @@ interface StrikeProps extends Pick<LinesProps, "onStrike"> {
 /** Offered to whoever may strike this line, as the station's rule says. */
 function Strike({ line: { entry, struck }, onStrike }: StrikeProps) {
   const words = useWords("sheet");
+  const kinds = useWords("entryKinds");
   const { view } = useSheet();
   if (struck || strikeEntry(doingOf(view), entry, "asked").kind !== "entry") return null;
   return (
     <Button
       kind="quiet"
-      label={words.strikeLine({ kind: sayKind(entry.kind), at: entry.at })}
+      label={words.strikeLine({ kind: sayKind(entry.kind, kinds), at: entry.at })}
       onPress={() => onStrike(entry)}
     >
       {words.strike()}
@@ -106,9 +108,10 @@ function Strike({ line: { entry, struck }, onStrike }: StrikeProps) {
 
 function What({ line: { entry, struck } }: { readonly line: HistoryLine }) {
   const words = useWords("sheet");
+  const kinds = useWords("entryKinds");
   const { units } = usePreferences();
   const said = tellCasualty(entry, units, useWords("casualtyTold"));
-  const kind = <strong>{sayKind(entry.kind)}</strong>;
+  const kind = <strong>{sayKind(entry.kind, kinds)}</strong>;
   const line = (
     <>
       {said === "" ? kind : withParts(words.entryTold, { kind, told: said })}

@@ -52,7 +52,7 @@ function ItemDate({ item, pattern, draft, error, onChange }: EnrolItemsProps & {
   const kinds = datesFor(item);
   const read = draft.dates[item.id];
   const of = read?.of ?? (kinds.length === 1 ? kinds[0] : undefined);
-  const fault = faultAt(error, dateField(enrolBody(pattern, draft), item.id));
+  const fault = faultAt(error, dateField(enrolBody(pattern, draft), item.id), useWords("parts"));
   const change = (part: Partial<EnrolDraft["dates"][string]>) => {
     const whole = { of: of ?? "fitted", date: read?.date, ...part };
     onChange({ dates: { ...draft.dates, [item.id]: whole } });

@@ -5,7 +5,7 @@ import { musterKit } from "#station";
 import { useCarryOut } from "#web/device/index.ts";
 import { Button, ErrorBox, GloveRow, Notice, TextField, useDoing } from "#web/parts/index.ts";
 import { Choice } from "#web/parts/fields/choice.tsx";
-import { compareSeal, NO_SEAL } from "#web/act/seal-reading.ts";
+import { NO_SEAL, sealAgrees } from "#web/act/seal-reading.ts";
 
 const SOUND = ["sound", "unsound"] as const;
 
@@ -31,7 +31,7 @@ export function MusterForm({ kit, onDone, onLeave }: MusterFormProps) {
     if (await doing.run(() => carryOut((now) => musterKit(now, kit, body)))) onDone(sealSeen);
   };
   const read = (sealSeen: string) => {
-    const agrees = compareSeal(sealSeen, kit.seal?.number).agrees;
+    const agrees = sealAgrees(sealSeen, kit.seal?.number);
     if (agrees) void write(sealSeen);
     else setDoubted(sealSeen);
   };

@@ -43,11 +43,12 @@ interface DateToReadProps {
 function DateToRead({ at, item, mayRead }: DateToReadProps) {
   const dateWords = useWords("dates");
   const words = useWords("kitPage");
+  const parts = useWords("parts");
   const [isOpen, setOpen] = useState(false);
   const recorder = useRecorder();
   const step = stepForDate(at.pattern, item);
   const looked = isUnreadable(at, item) ? ` ${words.lookedNone()}` : "";
-  const told = isToldAlone(at.kit, item, at.pattern) ? ` ${sayRead(at.kit, item, dateWords)}.` : "";
+  const told = isToldAlone(at.kit, item, at.pattern) ? ` ${sayRead(at.kit, item, dateWords, parts)}.` : "";
   const line = step ? ` ${words.readAtLine({ line: step.line })}` : "";
   return (
     <li>

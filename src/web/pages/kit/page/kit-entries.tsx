@@ -17,6 +17,7 @@ const PAGE = 15;
 /** Every line written about the kit, newest first: who, when, on which device; struck ones too. */
 export function KitEntries({ at }: { readonly at: KitAtHand }) {
   const words = useWords("kitHistory");
+  const kinds = useWords("entryKinds");
   const recorder = useRecorder();
   const [withSteps, setWithSteps] = useState(false);
   const [page, setPage] = useState(0);
@@ -46,7 +47,7 @@ export function KitEntries({ at }: { readonly at: KitAtHand }) {
       <Pages page={page} count={Math.ceil(wanted.length / PAGE)} onTurn={setPage} />
       {striking && (
         <StrikeDialog
-          what={sayKind(striking.kind)}
+          what={sayKind(striking.kind, kinds)}
           judge={(reason) => strikeEntry(doingOf(at.view), striking, reason)}
           onStrike={(reason) => recorder.strike(striking, reason)}
           onClose={() => setStriking(undefined)}
@@ -93,6 +94,7 @@ function columns(
 }
 
 function What({ at, line: { entry, struck } }: { readonly at: KitAtHand; readonly line: HistoryLine }) {
+  const kinds = useWords("entryKinds");
   const telling = useWords("telling");
   const told = tellEntry(entry, {
     words: telling,
@@ -104,7 +106,7 @@ function What({ at, line: { entry, struck } }: { readonly at: KitAtHand; readonl
   const words = useWords("kitHistory");
   const said = (
     <>
-      <strong>{sayKind(entry.kind)}</strong>
+      <strong>{sayKind(entry.kind, kinds)}</strong>
       {told !== "" && <span className="kit-told">: {told}</span>}
     </>
   );
@@ -137,12 +139,13 @@ interface StrikeProps {
 /** Offered to whoever may strike this line, as the station's rule says. */
 function Strike({ at, line: { entry, struck }, onStrike }: StrikeProps) {
   const words = useWords("kitHistory");
+  const kinds = useWords("entryKinds");
   const may = strikeEntry(doingOf(at.view), entry, "asked").kind === "entry";
   if (struck || !may) return null;
   return (
     <Button
       kind="quiet"
-      label={words.strikeOf({ what: sayKind(entry.kind), at: entry.at })}
+      label={words.strikeOf({ what: sayKind(entry.kind, kinds), at: entry.at })}
       onPress={() => onStrike(entry)}
     >
       {words.strike()}

@@ -1,6 +1,6 @@
 import { usePreferences } from "#web/theme/index.ts";
-import type { Words } from "#words";
-import { useWords } from "#web/language/index.ts";
+import { tagOf, type Words } from "#words";
+import { useReady, useWords } from "#web/language/index.ts";
 import { Link } from "wouter";
 import { measuredTrends, trendsOf, type Trend } from "#readiness";
 import { TrendChart } from "#web/drawing/trend-chart.tsx";
@@ -14,6 +14,7 @@ import { isTaken, limitsOf, sayTrend, wordsOfTrend } from "./trend-words.ts";
 
 /** How starts, primes and deliveries have gone over the years, against the pattern's limits. */
 export function KitRuns({ at }: { readonly at: KitAtHand }) {
+  useReady("drawing");
   const words = useWords("kitHistory");
   const measured = measuredTrends(at.kit, at.pattern);
   const taken = trendsOf(at.kit).filter((trend) => isTaken(trend, at.pattern));
@@ -40,7 +41,7 @@ export function KitRuns({ at }: { readonly at: KitAtHand }) {
 
 function KitTrend({ trend, at: { view, kit, pattern } }: { readonly trend: Trend; readonly at: KitAtHand }) {
   const words = useWords("kitHistory");
-  const { units } = usePreferences();
+  const { units, language } = usePreferences();
   const trendWords = useWords("trends");
   const { title, reading: readingIn, say: sayIn, sayTick } = wordsOfTrend(trend.what, trendWords);
   const reading = readingIn(units);
@@ -59,6 +60,7 @@ function KitTrend({ trend, at: { view, kit, pattern } }: { readonly trend: Trend
             points={trend.points}
             limits={limitsOf(trend.what, pattern, units, trendWords)}
             say={say}
+            language={tagOf(language)}
             sayTick={sayTick && ((value) => sayTick(value, units))}
           />
           <details className="kit-table">

@@ -42,6 +42,7 @@ export function KitTurnarounds({ at }: { readonly at: KitAtHand }) {
 /** What a sheet or a book tells of the time before this log. */
 function ToldTurnarounds({ at: { kit, view } }: { readonly at: KitAtHand }) {
   const words = useWords("kitHistory");
+  const parts = useWords("parts");
   const told = (kit.told ?? []).toSorted((one, other) => (one.day < other.day ? 1 : -1));
   if (told.length === 0) return null;
   return (
@@ -51,7 +52,7 @@ function ToldTurnarounds({ at: { kit, view } }: { readonly at: KitAtHand }) {
       <ul className="kit-reasons" aria-label={words.toldList()}>
         {told.map(({ entry, sheet, by, ...one }) => (
           <li key={entry}>
-            {sayTold(one, words)}{" "}
+            {sayTold(one, words, parts)}{" "}
             <span className="quiet">
               {words.takenIn({ sheet: saySheet(sheet) ?? words.toldBy(), name: nameOf(view, by) })}
             </span>
@@ -64,8 +65,8 @@ function ToldTurnarounds({ at: { kit, view } }: { readonly at: KitAtHand }) {
 
 type Told = Pick<NonNullable<KitState["told"]>[number], "day" | "doneBy" | "result" | "note">;
 
-function sayTold({ day, doneBy, result, note }: Told, words: Words["kitHistory"]): string {
-  const date = writePrinted(day);
+function sayTold({ day, doneBy, result, note }: Told, words: Words["kitHistory"], parts: Words["parts"]): string {
+  const date = writePrinted(day, parts);
   const done = doneBy ? words.doneBy({ day: date, name: doneBy }) : date;
   const what = result ? words.resultOf({ what: done, result }) : done;
   return note === undefined ? what : words.noteOf({ what, note });

@@ -2,8 +2,9 @@ import { newestOfEach } from "#kit";
 import { ROLES } from "#station";
 import { fieldsOf, type Mapping, type SheetField, type SheetOf, type SheetTable } from "#store/sheets";
 import { useStation, type StationView } from "#web/device/index.ts";
-import { ROLE_WORDS, Section } from "#web/parts/index.ts";
+import { Section } from "#web/parts/index.ts";
 import { useWords } from "#web/language/index.ts";
+import type { Words } from "#words";
 
 interface ColumnPicksProps {
   readonly of: SheetOf;
@@ -94,24 +95,33 @@ interface FixedPickProps {
 /** No column says it: then it may be the same for every row. */
 function FixedPick({ field: { key, label, isNeeded }, view, chosen, onPick }: FixedPickProps) {
   const words = useWords("sheets");
+  const roles = useWords("people");
   return (
     <label className="field">
       <span className="field-label">{words.sameForAll({ field: label })}</span>
       <span className="field-hint">{words.noColumn()}</span>
       <select className="field-input" value={chosen ?? ""} onChange={({ target }) => onPick(target.value)}>
         <option value="">{isNeeded === true ? words.chooseOne() : words.none()}</option>
-        {namesFor(key, view).map((name) => (
-          <option key={name}>{name}</option>
+        {choicesFor(key, view, roles).map(({ value, label: name }) => (
+          <option key={value} value={value}>
+            {name}
+          </option>
         ))}
       </select>
     </label>
   );
 }
 
-function namesFor(key: string, view: StationView): readonly string[] {
-  if (key === "role") return ROLES.map((role) => ROLE_WORDS[role]);
-  if (key === "place") return view.places.map(({ name }) => name);
-  return newestOfEach([...view.patterns.values()]).map(({ name }) => name);
+/** What a row may have there, as a sheet says it, and in the reader's words. */
+interface SheetChoice {
+  readonly value: string;
+  readonly label: string;
+}
+
+function choicesFor(key: string, view: StationView, roles: Words["people"]): readonly SheetChoice[] {
+  if (key === "role") return ROLES.map((role) => ({ value: role, label: roles[role]() }));
+  const named = key === "place" ? view.places : newestOfEach([...view.patterns.values()]);
+  return named.map(({ name }) => ({ value: name, label: name }));
 }
 
 function exampleOf({ rows }: SheetTable, at: number): string {

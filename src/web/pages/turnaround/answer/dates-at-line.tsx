@@ -43,7 +43,7 @@ function DateAtLine({ open, acts, step, item }: DatesAtLineProps & { readonly it
   return (
     <section className="fitting" aria-label={words.dateOf({ item: item.name })}>
       <h2 className="fitting-name">{words.dateOf({ item: item.name })}</h2>
-      <p>{sayRead(open.kit, item, dateWords)}.</p>
+      <p>{sayRead(open.kit, item, dateWords, useWords("parts"))}.</p>
       {isRead ? (
         <Button onPress={() => setAgain(true)}>{words.readAgain()}</Button>
       ) : (

@@ -1,7 +1,6 @@
 import type { Words } from "#words";
 import { useRef, useState, type KeyboardEvent } from "react";
 import { useWords } from "#web/language/index.ts";
-import { usePreferences } from "#web/theme/index.ts";
 import { Button, ErrorBox } from "#web/parts/index.ts";
 import { sayBox } from "./card-cell.ts";
 import { sayBarred, sayWayOut } from "#readiness";
@@ -10,7 +9,7 @@ import { isFilled, type CardRow } from "./card-rows.ts";
 import { CardFinding } from "./card-finding.tsx";
 import { secondsNamed } from "../second/use-seconds.ts";
 import { useSaving } from "#web/act/use-saving.ts";
-import { sayAnswer } from "#web/act/wording.ts";
+import { sayAnswer, type AnswerWords } from "#web/act/wording.ts";
 
 interface CardBoxProps {
   readonly row: CardRow;
@@ -21,6 +20,7 @@ interface CardBoxProps {
 export function CardBox({ row, entering }: CardBoxProps) {
   const [again, setAgain] = useState(false);
   const words = useWords("turnaroundRecord");
+  const answers = { act: useWords("act"), parts: useWords("parts") };
   const filled = isFilled(row) && !again;
   return (
     <li className="card-box">
@@ -34,7 +34,7 @@ export function CardBox({ row, entering }: CardBoxProps) {
         ))}
         {filled ? (
           <p className="card-taken">
-            <strong>{takenAs(row, words)}</strong>
+            <strong>{takenAs(row, words, answers)}</strong>
             <Button kind="quiet" onPress={() => setAgain(true)} label={words.enterAgain({ box: row.label })}>
               {words.again()}
             </Button>
@@ -54,8 +54,8 @@ function sayRow(row: CardRow, words: Words["turnaroundRecord"]): string {
   return row.timer.kind === "pulls" ? words.boxPulls({ text: row.text }) : words.boxTime({ text: row.text });
 }
 
-function takenAs(row: CardRow, words: Words["turnaroundRecord"]): string {
-  if (row.kind === "answer" && row.answered) return sayAnswer(row.answered, row.check);
+function takenAs(row: CardRow, words: Words["turnaroundRecord"], answers: AnswerWords): string {
+  if (row.kind === "answer" && row.answered) return sayAnswer(row.answered, row.check, answers);
   return row.kind === "fitting" ? words.fittedNew() : words.entered();
 }
 
@@ -66,14 +66,13 @@ function hintOf(row: CardRow, words: Words["turnaroundRecord"]): string {
 }
 
 function BoxInput({ row, entering, onDone }: CardBoxProps & { readonly onDone: () => void }) {
-  const { units } = usePreferences();
   const saving = useSaving(secondsNamed(entering.open.turnaround));
   const words = useWords("turnaroundRecord");
   const input = useRef<HTMLInputElement>(null);
   const [text, setText] = useState("");
   const [fault, setFault] = useState<string>();
   const save = async () => {
-    const entered = enterBox(entering, row, text, units);
+    const entered = enterBox(entering, row, text);
     setFault(entered.kind === "fault" ? entered.fault(words) : undefined);
     if (entered.kind === "fault") return;
     focusNext(input.current);

@@ -4,7 +4,7 @@ import { readCell, readClockCell, readFittingCell, type Cell } from "./card-cell
 import { sampleCheck } from "#web/kit-view/sample.ts";
 
 const words = await fetchWords("en", "turnaroundRecord");
-const around = { today: "2026-03-14", units: "metric" } as const;
+const around = { today: "2026-03-14" } as const;
 const cell = (check: string | undefined, text: string) =>
   readCell(check === undefined ? undefined : sampleCheck(check), text, around);
 const meaning = (check: string | undefined, text: string) => {

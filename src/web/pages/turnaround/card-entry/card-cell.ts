@@ -1,8 +1,8 @@
-import { isDate, isMonth, isQuantity, parseQuantity, type Dimension, type UnitSystem } from "#base";
+import { isDate, isMonth, isQuantity, parseQuantity, type Dimension } from "#base";
 import type { Check, StepTimer } from "#kit";
-import { stepGate, type Answer, type Value } from "#readiness";
+import { judgeReading, stepGate, type Answer, type Value } from "#readiness";
 import { sayDuration, type Words } from "#words";
-import { matchRecord, sayReading } from "#web/act/reading.ts";
+import { matchRecord } from "#web/act/reading.ts";
 
 /** What a typed box means, or what to type instead. */
 export type Cell<Meaning> =
@@ -22,7 +22,6 @@ export interface CardAnswer {
 
 interface Circumstances {
   readonly today: string;
-  readonly units: UnitSystem;
   /** The seal on record that a check against it is compared with, where there is one. */
   readonly recorded?: string | undefined;
   /** The day that a printed date must reach, where that is later than today. */
@@ -35,7 +34,7 @@ interface Circumstances {
  *
  * @param check - the check of the line; undefined where the step itself is answered
  * @param text - as typed
- * @param around - today, and the person's units
+ * @param around - today, and what the check is held against
  */
 export function readCell(check: Check | undefined, text: string, around: Circumstances): Cell<CardAnswer> {
   const typed = text.trim();
@@ -45,9 +44,9 @@ export function readCell(check: Check | undefined, text: string, around: Circums
     return /^s$/i.test(typed) ? read({ answer: "seen" }) : fault((words) => words.typeLook());
   }
   const value = readValue(check, typed, around.recorded);
-  const judgement = value && sayReading(check, value, around, around.units);
-  if (!value || !judgement) return fault((words) => sayWanted(check, words));
-  return read({ answer: judgement.right ? "seen" : "wrong", value });
+  const judged = value && judgeReading(check, value, around);
+  if (!value || !judged) return fault((words) => sayWanted(check, words));
+  return read({ answer: judged.right ? "seen" : "wrong", value });
 }
 
 function readWhy(why: string): Cell<CardAnswer> {

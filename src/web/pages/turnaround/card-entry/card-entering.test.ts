@@ -18,24 +18,24 @@ const entering = (drawn: Entering["open"], now: Entering["open"], turn = new Car
 
 describe("a card that is typed fast", () => {
   it("asks for the clock where none was typed", () => {
-    const entered = enterBox(entering(openWith(), openWith()), ROW, "s", "metric");
+    const entered = enterBox(entering(openWith(), openWith()), ROW, "s");
     expect(entered.kind === "fault" && entered.fault(words)).toMatch(/^First type what the card says/);
   });
 
   it("goes by the clock as it stands, not as it is drawn", () => {
-    expect(enterBox(entering(openWith(), openWith(130)), ROW, "s", "metric").kind).toBe("write");
+    expect(enterBox(entering(openWith(), openWith(130)), ROW, "s").kind).toBe("write");
   });
 
   it("waits for a clock that is still being written", async () => {
     const turn = new CardTurn();
     const held: { end?: () => void } = {};
     const clock = turn.run(() => new Promise<void>((resolve) => (held.end = resolve)));
-    expect(enterBox(entering(openWith(), openWith(), turn), ROW, "s", "metric").kind).toBe("write");
+    expect(enterBox(entering(openWith(), openWith(), turn), ROW, "s").kind).toBe("write");
     await Promise.resolve();
     held.end?.();
     await clock;
     await turn.run(() => Promise.resolve());
-    expect(enterBox(entering(openWith(), openWith(), turn), ROW, "s", "metric").kind).toBe("fault");
+    expect(enterBox(entering(openWith(), openWith(), turn), ROW, "s").kind).toBe("fault");
   });
 
   it("is written down box by box in the order of its Enter, past one that was refused", async () => {

@@ -51,7 +51,7 @@ export type Entered =
  * Reads what was typed in a box into the entry it makes. While boxes above are still being written, the line's clock may be
  * among them: what waits for it is then judged in its turn, by the act.
  */
-export function enterBox(entering: Entering, row: CardRow, text: string, units: "metric" | "us"): Entered {
+export function enterBox(entering: Entering, row: CardRow, text: string): Entered {
   if (row.kind === "timer") return written(readClockCell(row.timer, text), (clock) => writeClock(entering, row, clock));
   if (row.kind === "fitting") {
     const cell = readFittingCell(row.item.life.kind === "printed", text);
@@ -59,7 +59,7 @@ export function enterBox(entering: Entering, row: CardRow, text: string, units: 
   }
   const { view, kit, turnaround, pattern } = entering.open;
   const wanted = row.check ? dateWantedBy(row.check, pattern, view.policy, view.today) : view.today;
-  const around = { today: view.today, units, recorded: recordedFor(row.check, kit, turnaround), wanted };
+  const around = { today: view.today, recorded: recordedFor(row.check, kit, turnaround), wanted };
   const cell = readCell(row.check, text, around);
   const isSeen = cell.kind === "read" && cell.meaning.answer === "seen";
   const early = isSeen && !entering.turn.isBusy && isTooEarlyOnCard({ open: entering.current() }, row);

@@ -112,11 +112,12 @@ function Sounding() {
 /** Calls over the whole screen until it is answered; the answer leads to the line it is about. */
 function AlarmPanel({ timer, now, onAnswer }: AlarmPanelProps) {
   const words = useWords("turnaround");
+  const act = useWords("act");
   const elapsed = readRunning(timer, now);
   return (
     <AlarmCall
-      title={sayReached(timer)}
-      face={elapsed.over < 1 ? sayDuration(elapsed.seconds, "face") : sayLeft(elapsed)}
+      title={sayReached(timer, act)}
+      face={elapsed.over < 1 ? sayDuration(elapsed.seconds, "face") : sayLeft(elapsed, act)}
     >
       <GloveRow>
         <Button kind="primary" wide onPress={onAnswer}>

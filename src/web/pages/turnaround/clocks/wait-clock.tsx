@@ -90,6 +90,7 @@ interface CountingProps {
 }
 
 function Counting({ elapsed, hanging, onStop }: CountingProps) {
+  const left = sayLeft(elapsed, useWords("act"));
   const words = useWords("turnaroundLine");
   if (hanging !== undefined) return <Hung elapsed={elapsed} hanging={hanging} onStop={onStop} />;
   return (
@@ -98,7 +99,7 @@ function Counting({ elapsed, hanging, onStop }: CountingProps) {
         {elapsed.reached ? sayDuration(elapsed.seconds, "face") : sayDuration(elapsed.left, "face")}
       </p>
       <p className="clock-words" aria-live="polite">
-        {elapsed.reached ? words.longEnough({ left: sayLeft(elapsed) }) : sayLeft(elapsed)}
+        {elapsed.reached ? words.longEnough({ left }) : left}
       </p>
       <GloveRow>
         <Button onPress={onStop}>{elapsed.reached ? words.stopClock() : words.stopEarly()}</Button>

@@ -16,6 +16,7 @@ interface PullCounterProps extends AtStep {
 export function PullCounter(props: PullCounterProps) {
   const { open, timer, step } = props;
   const words = useWords("turnaroundLine");
+  const act = useWords("act");
   const known = open.turnaround.timers[step.id];
   const { pulls, error, count } = useCount(props, known?.pulls ?? 0);
   const started = known?.reached === true;
@@ -24,7 +25,7 @@ export function PullCounter(props: PullCounterProps) {
     <section className="clock clock-pulls" aria-label={words.pulls()}>
       {pulls > 0 && <p className="clock-face tabular">{pulls}</p>}
       <p className="clock-words" aria-live="polite">
-        {started ? words.startedOnPull({ pull: pulls }) : sayPulls(pulls, timer)}
+        {started ? words.startedOnPull({ pull: pulls }) : sayPulls(pulls, timer, act)}
       </p>
       {spent && (
         <Notice tone="wrong" title={words.stopPulling()} isNews>

@@ -26,16 +26,17 @@ interface AnsweredPanelProps extends Answering {
 export function AnsweredPanel(props: AnsweredPanelProps) {
   const { open, ask, answered } = props;
   const words = useWords("turnaroundLine");
+  const answers = { act: useWords("act"), parts: useWords("parts") };
   const panel = useFocusIfLost<HTMLDivElement>();
   const raised = findingsHere(open, props.line.step.id, ask.check?.id);
   return (
     <div ref={panel} tabIndex={-1} className="answered">
       <p className="answered-words">
-        <strong>{sayAnswer(answered, ask.check)}</strong>
+        <strong>{sayAnswer(answered, ask.check, answers)}</strong>
       </p>
       <p className="quiet">
         {sayWho(open.view, answered.mark)}
-        {sayCard(answered)}
+        {sayCard(answered, answers.act)}
       </p>
       {answered.note !== undefined && <p>{words.noteIs({ note: answered.note })}</p>}
       <AnswerPhotos {...props} />
@@ -78,6 +79,7 @@ function findingsHere({ kit, turnaround, pattern }: OpenKit, step: string, check
 function Before({ open, line, ask }: AnsweredPanelProps) {
   const { units } = usePreferences();
   const words = useWords("turnaroundLine");
+  const parts = useWords("parts");
   const at = { turnaround: open.turnaround.id, step: line.step.id, ...(ask.check && { check: ask.check.id }) };
   const before = answersAt(open.view.entriesOf(`kit:${open.kit.id}`), at).slice(0, -1);
   const told = before.filter(({ answer }) => answer.value !== undefined || answer.answer === "wrong");
@@ -86,7 +88,7 @@ function Before({ open, line, ask }: AnsweredPanelProps) {
     <ul className="finding-done" aria-label={words.answeredBefore()}>
       {told.map(({ entry, answer }) => (
         <li key={entry.id} className="quiet">
-          {sayBefore(answer.answer, answer.value && writeValue(answer.value, units), entry.at, words)}
+          {sayBefore(answer.answer, answer.value && writeValue(answer.value, parts, units), entry.at, words)}
         </li>
       ))}
     </ul>

@@ -33,6 +33,7 @@ interface AskViewProps extends Answering {
 export function AskView(props: AskViewProps) {
   const { open, line, ask } = props;
   const words = useWords("turnaroundLine");
+  const act = useWords("act");
   const { units } = usePreferences();
   const timer = clockAt(open, line.step.id);
   const early = whyNotReadYet(line.step, timer, { now: useNow(timer?.started !== undefined), words });
@@ -44,12 +45,12 @@ export function AskView(props: AskViewProps) {
   const around = { today: view.today, units, timer, recorded, wanted };
   const isWorkedOut = isShare(pattern, line.step.id, ask.check);
   const typed = isWorkedOut ? workedOut(open, line.step.id) : kept.draft.typed;
-  const reading = assembleReading(ask.check, typed, around);
+  const reading = assembleReading(ask.check, typed, around, act);
   const onAnswered = () => {
     setAgain(false);
     if (!props.isStaying) props.onAnswered();
   };
-  const oneTap = oneTapOf(ask.check, typed, knownAt(open, line.step.id, ask.check));
+  const oneTap = oneTapOf(ask.check, typed, knownAt(open, line.step.id, ask.check), act);
   const answers = useAnswering({ ...props, onAnswered }, reading, kept, oneTap);
   const isNew = sayNew(renewedWith(open, line, [ask]), words);
   const section = useFocusIfLost<HTMLElement>();
@@ -152,9 +153,10 @@ function isRead(check: Ask["check"]): boolean {
 
 function AskWords({ ask }: { readonly ask: Ask }) {
   const words = useWords("turnaroundLine");
+  const act = useWords("act");
   const { units } = usePreferences();
   if (!ask.check) return null;
-  const limits = sayLimits(ask.check, units);
+  const limits = sayLimits(ask.check, { units, words: act });
   return (
     <>
       <p className="ask-do">{ask.check.ask}</p>
@@ -170,12 +172,13 @@ function AskWords({ ask }: { readonly ask: Ask }) {
 function LastTime({ open, ask }: { readonly open: OpenKit; readonly ask: Ask }) {
   const { units } = usePreferences();
   const words = useWords("turnaroundLine");
+  const parts = useWords("parts");
   const last = lastTime(open.kit.turnarounds, ask.key);
   if (!last?.value) return null;
   return (
     <p className="ask-last">
       {withParts((part) => words.lastTime({ ...part, person: nameOf(open.view, last.mark.by) }), {
-        value: <strong className="tabular">{writeValue(last.value, units)}</strong>,
+        value: <strong className="tabular">{writeValue(last.value, parts, units)}</strong>,
         at: <Timestamp at={last.mark.at} as="day" />,
       })}
     </p>

@@ -50,12 +50,13 @@ export interface LineViewProps {
 export function LineView(props: LineViewProps) {
   const { open, acts, lines, line, place } = props;
   const words = useWords("turnaround");
+  const act = useWords("act");
   const [first] = useState(() => firstShown(line));
   const ask = askNamed(line, props.wanted ?? first);
   const onAnswered = () => place.goTo(leadsTo(lines, line.step.line, ask.key));
   const isAlone = props.isAlone || itemToRead(open, line.step) !== undefined;
   const whole = useWhole({
-    group: isAlone ? [] : seenTogether(open, line, ask),
+    group: isAlone ? [] : seenTogether(open, line, ask, act),
     done: isAlone || props.wanted === line.step.id ? [line] : doneTogether(open, lines, line),
   });
   const { group, done } = whole.shown;

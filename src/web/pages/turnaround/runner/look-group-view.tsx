@@ -36,6 +36,7 @@ interface LookGroupProps {
 export function LookGroupView({ open, acts, line, group, whole, onAnswered, onSingle }: LookGroupProps) {
   const saving = useSaving(secondsNamed(open.turnaround));
   const words = useWords("turnaroundLine");
+  const act = useWords("act");
   const where = { turnaround: open.turnaround.id, step: line.step.id };
   const { list, ...seen } = useSeenToEnd();
   const renewed = renewedWith(open, line, group);
@@ -45,7 +46,7 @@ export function LookGroupView({ open, acts, line, group, whole, onAnswered, onSi
     await stopClock({ open, acts, line }, where);
     for (const item of renewed) await acts.fit(where, fittedPlainly(open, item));
     for (const ask of group) {
-      const value = plainTap(open, line, ask)?.value;
+      const value = plainTap(open, line, ask, act)?.value;
       await acts.answer(where, ask, "seen", value ? { value } : {});
     }
   };
@@ -76,9 +77,11 @@ interface MemberProps extends Pick<LookGroupProps, "open" | "line"> {
 function Member({ open, line, ask, onSingle }: MemberProps) {
   const { units } = usePreferences();
   const { check } = ask;
+  const parts = useWords("parts");
   const words = useWords("turnaroundLine");
+  const act = useWords("act");
   if (!check) return null;
-  const limits = sayLimits(check, units);
+  const limits = sayLimits(check, { units, words: act });
   const last = check.kind === "measure" ? lastTime(open.kit.turnarounds, ask.key)?.value : undefined;
   return (
     <li className="look-member">
@@ -88,8 +91,8 @@ function Member({ open, line, ask, onSingle }: MemberProps) {
           <Prose text={check.expect} />
         </strong>
         {check.kind === "count" && limits !== undefined && <strong> {limits}.</strong>}
-        {check.kind === "match" && <strong> {plainTap(open, line, ask)?.words}.</strong>}
-        {last && <span className="quiet"> {words.lastTimeShort({ value: writeValue(last, units) })}</span>}
+        {check.kind === "match" && <strong> {plainTap(open, line, ask, act)?.words}.</strong>}
+        {last && <span className="quiet"> {words.lastTimeShort({ value: writeValue(last, parts, units) })}</span>}
       </p>
       <Button onPress={onSingle} label={words.notSoCheck({ check: labelAt(line, ask) })}>
         {words.notSo()}

@@ -2,6 +2,7 @@ import { measuredBefore, recordedFor } from "#readiness";
 import type { Ask, Line } from "#web/act/lines.ts";
 import { oneTapOf, type Known, type OneTap } from "#web/act/one-tap.ts";
 import { leadsTo, type Position } from "#web/act/position.ts";
+import type { Words } from "#words";
 import type { OpenKit } from "#web/kit-view/at-hand.ts";
 
 /**
@@ -10,17 +11,17 @@ import type { OpenKit } from "#web/kit-view/at-hand.ts";
  *
  * @returns fewer than two where there is nothing to answer together
  */
-export function seenTogether(open: OpenKit, line: Line, ask: Ask): readonly Ask[] {
+export function seenTogether(open: OpenKit, line: Line, ask: Ask, words: Words["act"]): readonly Ask[] {
   const group = line.step.oneLook?.find((ids) => ask.check !== undefined && ids.includes(ask.check.id)) ?? [];
   return line.asks.filter(({ check, answered }) => {
     if (!check || answered || !group.includes(check.id)) return false;
-    return check.kind === "look" || plainTap(open, line, { key: "", check }) !== undefined;
+    return check.kind === "look" || plainTap(open, line, { key: "", check }, words) !== undefined;
   });
 }
 
 /** The right answer at an ask where nothing is typed: what one tap stands for. */
-export function plainTap(open: OpenKit, line: Line, { check }: Ask): OneTap | undefined {
-  return oneTapOf(check, {}, knownAt(open, line.step.id, check));
+export function plainTap(open: OpenKit, line: Line, { check }: Ask, words: Words["act"]): OneTap | undefined {
+  return oneTapOf(check, {}, knownAt(open, line.step.id, check), words);
 }
 
 /** What the program knows at an ask beside what is typed there. */

@@ -40,6 +40,7 @@ function Opening({ at }: { readonly at: KitAtHand }) {
   const acts = new KitActs(useRecorder(), at.view, at.kit);
   const saving = useSaving();
   const words = useWords("turnaround");
+  const act = useWords("act");
   const [seal, setSeal] = useState("");
   const [hasNone, setHasNone] = useState(false);
   const [missing, setMissing] = useState(false);
@@ -58,7 +59,7 @@ function Opening({ at }: { readonly at: KitAtHand }) {
     const sealSeen = hasNone ? NO_SEAL : seal.trim() || undefined;
     setMissing(sealSeen === undefined);
     if (sealSeen === undefined) return;
-    const compared = compareSeal(sealSeen, at.kit.seal?.number);
+    const compared = compareSeal(sealSeen, at.kit.seal?.number, act);
     if (compared.agrees) open(because, sealSeen);
     else doubt(sealSeen, { ...compared, because });
   };

@@ -50,6 +50,7 @@ interface StageLineProps {
 
 function StageLine({ open, line, onPick }: StageLineProps) {
   const words = useWords("turnaround");
+  const act = useWords("act");
   const state = stateOf(line);
   const mark = line.asks.findLast((ask) => ask.answered)?.answered?.mark;
   return (
@@ -59,7 +60,7 @@ function StageLine({ open, line, onPick }: StageLineProps) {
         <span>
           {line.step.text}
           <span className="stage-state">
-            <LineShape state={state} /> {wordState(state)}
+            <LineShape state={state} /> {wordState(state, act)}
             {line.step.optional && state === "unanswered" && words.optional()}
             {mark && <span className="quiet">, {sayWho(open.view, mark)}</span>}
           </span>

@@ -21,7 +21,7 @@ export function SealForm({ open, acts }: { readonly open: OpenKit; readonly acts
   const [tried, setTried] = useState(false);
   const seal = first.trim();
   const used = sealingRefusals({ kit, turnaround, pattern, allKits: view.kits, seal });
-  const typing = judgeTyping(first, second);
+  const typing = judgeTyping(first, second, useWords("act"));
   const close = async () => {
     setTried(true);
     if (typing !== undefined || used.length > 0) return;

@@ -74,7 +74,14 @@ const words: SheetBoatWords = {
   asSeen: (d) => d.list + ", as seen",
   gm: () => "GM by the model",
   gmGuess: (d) => d.gm + ", a guess: trust her roll",
-  edgeAwash: () => "none: deck edge seen awash",
-  edgeUnder: () => "none: deck edge seen under",
+  edgeAwash: () => "deck edge seen awash",
+  edgeUnder: () => "deck edge seen under",
+  bow: () => "Bow",
+  stern: () => "Stern",
+  port: () => "Port",
+  starboard: () => "Starboard",
+  toTheDeck: (d) => d.freeboard + " to the deck",
+  fromAstern: () => "The same from astern, with the list that was seen",
+  pictureEdge: (d) => "The boat from the side: " + d.edge + ", " + d.inside + ".",
 };
 export default words;

@@ -48,5 +48,11 @@ const words: SoundingsWords = {
   soundedAgo: (d) => "sounded " + d.duration + " ago",
   soundedAt: (d) => "sounded at " + d.time,
   soundedYesterday: (d) => "sounded yesterday " + d.time,
+  levelAxis: (d) => "Level, " + d.unit,
+  bandGoesOn: (d) => "Band goes on to " + d.level,
+  nowMark: () => "now",
+  soundedMark: () => "Sounded",
+  pumping: () => "Pumping",
+  oneInTwo: () => "1 in 2",
 };
 export default words;

@@ -94,5 +94,15 @@ const words: PeopleWords = {
   ofNamed: (d) => "Of " + d.name + ".",
   saveAway: () => "Save the days away",
   notAway: (d) => "Not away from " + d.day,
+  keeper: () => "Keeper",
+  crew: () => "Crew",
+  assessor: () => "Assessor",
+  commander: () => "Commander",
+  administrator: () => "Administrator",
+  keeperNote: () => "Keeps the kits: everything about kits and findings, shuts out lost devices.",
+  crewNote: () => "Works on kits: turnarounds, findings, musters, hand-overs.",
+  assessorNote: () => "Looks at every place and raises findings.",
+  commanderNote: () => "Reads everything.",
+  administratorNote: () => "Keeps people, places and policy, and may do all that a keeper may.",
 };
 export default words;

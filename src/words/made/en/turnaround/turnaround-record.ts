@@ -16,6 +16,8 @@ const words: TurnaroundRecordWords = {
   line: (d) => "Line " + d.line,
   cardFor: (d) => "Enter a card for " + d.kit,
   topOfCard: () => "First, the top of the card",
+  dayOnCard: () => "Day on the card",
+  timeOnCard: () => "Time on the card",
   whenFilled: () => "Enter first when the card was filled in",
   howToType: (d) =>
     "In each box type what the card says: " +

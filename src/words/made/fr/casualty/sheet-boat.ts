@@ -74,7 +74,14 @@ const words: SheetBoatWords = {
   asSeen: (d) => d.list + ", à vue",
   gm: () => "GM selon le calcul",
   gmGuess: (d) => d.gm + ", à l'estime : fiez-vous à son roulis",
-  edgeAwash: () => "aucun : bord du pont vu à fleur",
-  edgeUnder: () => "aucun : bord du pont vu sous l’eau",
+  edgeAwash: () => "bord du pont vu à fleur",
+  edgeUnder: () => "bord du pont vu sous l’eau",
+  bow: () => "Avant",
+  stern: () => "Arrière",
+  port: () => "Bâbord",
+  starboard: () => "Tribord",
+  toTheDeck: (d) => d.freeboard + " jusqu'au pont",
+  fromAstern: () => "Le même vu de l'arrière, avec la gîte observée",
+  pictureEdge: (d) => "Le bateau de côté : " + d.edge + ", " + d.inside + ".",
 };
 export default words;

@@ -52,5 +52,11 @@ const words: SoundingsWords = {
   soundedAgo: (d) => "sondé il y a " + d.duration,
   soundedAt: (d) => "sondé à " + d.time,
   soundedYesterday: (d) => "sondé hier à " + d.time,
+  levelAxis: (d) => "Niveau, " + d.unit,
+  bandGoesOn: (d) => "La bande va jusqu'à " + d.level,
+  nowMark: () => "maintenant",
+  soundedMark: () => "Sondé",
+  pumping: () => "Pompage",
+  oneInTwo: () => "1 sur 2",
 };
 export default words;

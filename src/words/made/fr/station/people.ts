@@ -96,5 +96,16 @@ const words: PeopleWords = {
   ofNamed: (d) => "De " + d.name + ".",
   saveAway: () => "Enregistrer les jours d'absence",
   notAway: (d) => "Pas absent dès le " + d.day,
+  keeper: () => "Responsable des kits",
+  crew: () => "Équipage",
+  assessor: () => "Évaluateur",
+  commander: () => "Commandant",
+  administrator: () => "Administrateur",
+  keeperNote: () => "Tient les kits : tout ce qui touche aux kits et aux constats, exclut les appareils perdus.",
+  crewNote: () => "Travaille sur les kits : remises en état, constats, inventaires, remises à bord.",
+  assessorNote: () => "Regarde chaque lieu et relève des constats.",
+  commanderNote: () => "Lit tout.",
+  administratorNote: () =>
+    "Tient les personnes, les lieux et les règles, et peut tout ce que peut un responsable des kits.",
 };
 export default words;

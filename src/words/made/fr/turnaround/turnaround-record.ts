@@ -16,6 +16,8 @@ const words: TurnaroundRecordWords = {
   line: (d) => "Ligne " + d.line,
   cardFor: (d) => "Saisir une carte pour " + d.kit,
   topOfCard: () => "D'abord, le haut de la carte",
+  dayOnCard: () => "Jour sur la carte",
+  timeOnCard: () => "Heure sur la carte",
   whenFilled: () => "Saisissez d'abord quand la carte a été remplie",
   howToType: (d) =>
     "Dans chaque case, tapez ce que dit la carte : " +
