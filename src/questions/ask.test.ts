@@ -91,6 +91,16 @@ describe("faults", () => {
     });
   });
 
+  it("tell the angles allowed in degrees: nobody on a boat reads radians", () => {
+    const boat = { boat: { kind: "motor boat", length: 10 }, spaces: [{ name: "hold", sort: "hold", part: "aft" }] };
+    const asked = { ...boat, readings: [], pumping: [], now: 0, list: "90 deg" };
+    expect(faultsOf(() => ask("on-scene", asked))[0]).toMatchObject({
+      code: "QU-104",
+      field: "list",
+      allowed: "at least -1.4, at most 1.4 rad (at least -80°, at most 80°)",
+    });
+  });
+
   it("say what is missing from something that is not an object at all", () => {
     expect(faultsOf(() => ask("air", 5))[0]).toMatchObject({ code: "QU-102", field: "input" });
     expect(faultsOf(() => ask("air", undefined))[0]!.code).toBe("QU-101");

@@ -135,7 +135,7 @@ function asLimit(si: number): string {
 
 /** Angles are told in degrees; nobody on a boat reads radians. */
 function anglesAllowed(limits: Limits): string {
-  return `${limitsText(limits, asLimit)} rad (${limitsText(limits, (si) => `${Math.floor((180 * si) / Math.PI)}`)}°)`;
+  return `${limitsText(limits, asLimit)} rad (${limitsText(limits, (si) => `${Math.trunc((180 * si) / Math.PI)}`)}°)`;
 }
 
 /** A share has no unit to show. */

@@ -1,6 +1,16 @@
 import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
-import { lengthPicks, sayBack, sayRise, sayToldHole, sayTyped, sizeFault, sizePicks, typedUnit } from "./sizes.ts";
+import {
+  isRiseTold,
+  lengthPicks,
+  sayBack,
+  sayRise,
+  sayToldHole,
+  sayTyped,
+  sizeFault,
+  sizePicks,
+  typedUnit,
+} from "./sizes.ts";
 
 const told = await fetchWords("en", "launchTold");
 
@@ -51,6 +61,13 @@ describe("a size typed", () => {
     expect(sayTyped("water", 0.4, "metric")).toBe("40\u00a0cm");
     expect(sayTyped("water", 0.4064, "us")).toBe("16\u00a0in");
     expect(typedUnit("distance", "us")).toBe("nmi");
+  });
+});
+
+describe("a rise typed", () => {
+  it("is told up to a metre in two minutes, and down as well; more is a slip", () => {
+    expect([0, 0.05 / 180, -0.03 / 120, 1 / 120, -1 / 120].map(isRiseTold)).toEqual([true, true, true, true, true]);
+    expect([0.05, -0.05].map(isRiseTold)).toEqual([false, false]);
   });
 });
 
