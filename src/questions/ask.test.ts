@@ -97,7 +97,7 @@ describe("faults", () => {
     expect(faultsOf(() => ask("on-scene", asked))[0]).toMatchObject({
       code: "QU-104",
       field: "list",
-      allowed: "at least -1.4, at most 1.4 rad (at least -80°, at most 80°)",
+      allowed: "at least -1.4, at most 1.4 rad (at least -80, at most 80°)",
     });
   });
 

@@ -41,7 +41,7 @@ async function losingOn(width: number, height: number): Promise<CasualtyPhone> {
   await phone.putCallsOff();
   await phone.openSheet(...LOSING);
   await phone.page.locator(".verdict", { hasText: "TIME TO LEAVE HER" }).waitFor();
-  await phone.page.getByRole("region", { name: "Gravest" }).locator(".caution-line").nth(1).waitFor();
+  await phone.page.getByRole("region", { name: "Gravest" }).locator(".caution-line").first().waitFor();
   return phone;
 }
 
@@ -53,7 +53,10 @@ async function boxOf(one: Locator) {
 
 describe("the first screen of a phone", () => {
   test("has word, clocks, level row, Sounded now and a pump's buttons above the foot, whatever is warned of", async () => {
-    const { page } = await losingOn(390, 844);
+    const { page, hand } = await losingOn(390, 844);
+    await page.getByRole("group", { name: "Lowest deck edge" }).getByRole("button", { name: "Under" }).click();
+    await hand.written("deck edge under");
+    await page.evaluate(() => scrollTo(0, 0));
     const foot = await boxOf(page.locator(".foot"));
     const parts = [
       page.locator(".verdict"),

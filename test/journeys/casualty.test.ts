@@ -153,7 +153,7 @@ describe("what people see", () => {
     const card = page.getByRole("dialog", { name: "Signs to leave her by" });
     await card.getByRole("button", { name: "List does not come back" }).click();
     await card.waitFor({ state: "detached" });
-    await page.getByRole("region", { name: "Gravest" }).getByText("Time to leave her").waitFor();
+    await page.getByRole("region", { name: "Gravest" }).getByText("She may roll over").waitFor();
     expect(await hand.verdict()).toMatch(/^TIME TO LEAVE HER\n+what is seen outranks the stick/);
     await hand.tap("Signs to leave her by");
     await card.getByRole("button", { name: "List does not come back", pressed: true }).waitFor();

@@ -85,4 +85,5 @@ export interface SheetWordWords {
   readonly takenOut: () => string;
   readonly leaveGuessed: () => string;
   readonly correctMeasures: () => string;
+  readonly leaveNowMore: () => string;
 }

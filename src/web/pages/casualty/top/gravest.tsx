@@ -25,16 +25,21 @@ export function useWarnings(answer: OnSceneAnswer | undefined): readonly Warning
   return (answer?.warnings ?? []).filter(({ kind }) => !quiet.includes(kind));
 }
 
-/** Signs to leave her by, and the gravest warning: a line each. In the page before there is any, so that it is read out. */
+/**
+ * Signs to leave her by, and the gravest warning: a line each, and one alone where the word at the top is that she be
+ * left. In the page before there is any, so that it is read out.
+ */
 export function Gravest({ answer }: { readonly answer: OnSceneAnswer | undefined }) {
   const words = useWords("sheetTop");
   const [first] = useWarnings(answer);
   const leave = answer && answer.leave.kind !== "no-sign" ? answer.leave : undefined;
-  const isGraver = first?.signal === "DANGER" && leave?.kind === "be-ready";
+  const isDanger = first?.signal === "DANGER";
+  const isGraver = isDanger && leave?.kind === "be-ready";
+  const isSaidAbove = isDanger && leave?.kind === "now" && leave.seen;
   return (
     <section className="warnings" aria-live="polite" aria-label={words.gravest()}>
       {isGraver && <WarningLine warning={first} />}
-      {leave && <LeaveLine leave={leave} />}
+      {leave && !isSaidAbove && <LeaveLine leave={leave} />}
       {first && !isGraver && <WarningLine warning={first} />}
     </section>
   );

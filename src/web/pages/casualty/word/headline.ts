@@ -45,7 +45,7 @@ function sayLeave({ leave, word }: OnSceneAnswer, words: Messages): VerdictWords
     word: words.timeToLeave(),
     chance: "",
     detail: words.seenOutranks(),
-    why: [...leave.because, word.because],
+    why: [...leave.because, words.leaveNowMore(), word.because],
   };
 }
 

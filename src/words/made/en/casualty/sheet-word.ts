@@ -121,5 +121,7 @@ const words: SheetWordWords = {
   takenOut: () => "measures that cannot be, taken out",
   leaveGuessed: () => "Leave it guessed",
   correctMeasures: () => "Correct her measures",
+  leaveNowMore: () =>
+    "Signs that people should be off her now. The person in charge on scene decides, and does not wait for a figure.",
 };
 export default words;

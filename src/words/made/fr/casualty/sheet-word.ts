@@ -129,5 +129,7 @@ const words: SheetWordWords = {
   takenOut: () => "mesures impossibles, retirées",
   leaveGuessed: () => "La laisser estimée",
   correctMeasures: () => "Corriger ses mesures",
+  leaveNowMore: () =>
+    "Des signes qu'il faut en débarquer tout le monde maintenant. La personne qui dirige sur place décide, et n'attend pas un chiffre.",
 };
 export default words;
