@@ -115,7 +115,13 @@ export function LineView(props: LineViewProps) {
       <DatesAtLine open={open} acts={acts} step={line.step} />
       {bars.length === 0 && <FittingList open={open} acts={acts} step={line.step} />}
       {(bars.length === 0 || isClockRunning(open, line)) && (
-        <StepClock open={open} acts={acts} step={line.step} onDone={byClock} />
+        <StepClock
+          open={open}
+          acts={acts}
+          step={line.step}
+          onDone={byClock}
+          onGoTo={(at) => place.goTo({ line: at })}
+        />
       )}
       {done.length === 1 && line.step.why !== undefined && (
         <p className="step-why">{withParts(words.why, { why: <Prose text={line.step.why} /> })}</p>
