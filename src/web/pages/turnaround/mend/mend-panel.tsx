@@ -1,9 +1,9 @@
 import { useState } from "react";
 import type { Words } from "#words";
-import { stepNamed } from "#kit";
+import { stepNamed, stepOfCheck } from "#kit";
 import { proofSoFar, type CheckSoFar, type Finding } from "#readiness";
 import { useWords } from "#web/language/index.ts";
-import { Button, ErrorBox, Notice, Section } from "#web/parts/index.ts";
+import { Button, ButtonLink, ErrorBox, Notice, Section } from "#web/parts/index.ts";
 import type { KitActs } from "#web/act/acts.ts";
 import { useSaving } from "#web/act/use-saving.ts";
 import { nameFinding } from "#web/kit-view/ages.ts";
@@ -57,6 +57,10 @@ function Proof({ open, acts, finding, check, onAgain }: MendPanelProps) {
   const saving = useSaving();
   const words = useWords("turnaroundFit");
   const { checks, proof } = proofSoFar(finding, open.pattern, open.turnaround);
+  const first = checks.find(({ answered }) => answered === undefined);
+  const isNext = checks.some((one) => one.check.id === check && !one.answered && one.step === first?.step);
+  const next = first && placeOf(first, open);
+  const here = stepOfCheck(open.pattern, check ?? "")?.line ?? 0;
   return (
     <>
       <p>{words.toProve()}</p>
@@ -67,10 +71,15 @@ function Proof({ open, acts, finding, check, onAgain }: MendPanelProps) {
           </li>
         ))}
       </ul>
-      {proof === undefined && checks.some((one) => one.check.id === check && one.answered === undefined) && (
+      {proof === undefined && isNext && (
         <Button kind="primary" wide onPress={onAgain}>
           {words.proveNow()}
         </Button>
+      )}
+      {next && !isNext && next.line < here && (
+        <ButtonLink wide to={`/kit/${open.kit.id}/turnaround?${next.query}`}>
+          {words.proveAt({ line: next.line })}
+        </ButtonLink>
       )}
       {proof && (
         <Notice title={words.allRight()} isNews>
@@ -82,6 +91,13 @@ function Proof({ open, acts, finding, check, onAgain }: MendPanelProps) {
       <ErrorBox error={saving.error} title={words.notClosed()} />
     </>
   );
+}
+
+/** Where the first check still to be made is asked: a later line proves nothing before it. */
+function placeOf({ check, step }: CheckSoFar, { pattern }: OpenKit) {
+  const line = stepNamed(pattern, step ?? "")?.line;
+  if (line === undefined) return undefined;
+  return { line, query: new URLSearchParams({ line: String(line), ask: `${step}/${check.id}` }).toString() };
 }
 
 function sayProof({ answered }: CheckSoFar, line: number | undefined, words: Words["turnaroundFit"]): string {
