@@ -1,5 +1,5 @@
 import type { Check } from "#kit";
-import { Button, GloveRow } from "../parts/index.ts";
+import { Button, GloveRow, Notice } from "../parts/index.ts";
 import type { Reading } from "./typed-reading.ts";
 import { saySeen } from "#readiness";
 import type { OneTap } from "./one-tap.ts";
@@ -15,6 +15,8 @@ interface AnswerBarProps {
   readonly isNew?: string;
   /** Why it cannot be answered as seen yet, in place of that button: its clock, pulls or prime come first. */
   readonly held?: string | undefined;
+  /** Why the last "seen" was not taken: said where the thumb is. */
+  readonly refusal?: string | undefined;
   readonly onSeen: () => void;
   readonly onWrong: () => void;
   readonly onNotPossible: () => void;
@@ -27,6 +29,7 @@ export function AnswerBar({
   oneTap,
   isNew = "",
   held,
+  refusal,
   onSeen,
   onWrong,
   onNotPossible,
@@ -36,6 +39,7 @@ export function AnswerBar({
     <fieldset className="answer-bar">
       <legend className="for-readers-only">Answer</legend>
       {held !== undefined && <p className="for-readers-only">{held}</p>}
+      {refusal !== undefined && <Notice tone="wrong" title={refusal} isNews />}
       {!outside && held === undefined && (
         <Button kind="primary" wide onPress={onSeen}>
           {oneTap?.words ?? seenWords(check, reading)}

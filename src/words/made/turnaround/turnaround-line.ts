@@ -90,4 +90,5 @@ export interface TurnaroundLineWords {
   readonly otherRun: (d: { readonly line: string | number }) => string;
   readonly otherRunMore: () => string;
   readonly goToRun: (d: { readonly line: string | number }) => string;
+  readonly noneOnRecord: () => string;
 }

@@ -2,7 +2,7 @@ import { Prose } from "#web/parts/prose.tsx";
 import { useEffect, useState } from "react";
 import { clockAt, dateWantedBy, isShare, recordedFor } from "#readiness";
 import { useWords, withParts } from "#web/language/index.ts";
-import { ErrorBox, Notice, TextField, Timestamp } from "#web/parts/index.ts";
+import { ErrorBox, TextField, Timestamp } from "#web/parts/index.ts";
 import { PhotoStrip } from "#web/parts/photo-strip.tsx";
 import { useNow } from "#web/timing/index.ts";
 import { usePreferences } from "#web/theme/index.ts";
@@ -19,7 +19,7 @@ import { oneTapOf, type OneTap } from "#web/act/one-tap.ts";
 import { renewedWith, sayNew } from "../answer/renewals.ts";
 import { assembleReading, isSaid, type Reading, type Typed } from "#web/act/typed-reading.ts";
 import { useAnswering, type Answering, type Answers } from "../answer/use-answering.ts";
-import { knownAt } from "./look-group.ts";
+import { isFirstMeasured, knownAt } from "./look-group.ts";
 import { whyNotReadYet } from "./step-gate.ts";
 import { useFocusIfLost } from "./use-focus-if-lost.ts";
 import { useAskDraft, type KeptDraft } from "#web/act/use-ask-draft.ts";
@@ -57,6 +57,11 @@ export function AskView(props: AskViewProps) {
     <section ref={section} tabIndex={-1} className="ask" aria-label={ask.check ? words.check() : words.answer()}>
       <AskWords ask={ask} />
       <LastTime open={open} ask={ask} />
+      {isFirstMeasured(open, line.step.id, ask) && (
+        <p className="ask-last">
+          <strong>{words.noneOnRecord()}</strong>
+        </p>
+      )}
       {ask.answered && !again ? (
         <AnsweredPanel
           {...props}
@@ -125,9 +130,6 @@ function ToAnswer({ ask, line, kept, isWorkedOut, early, reading, oneTap, isNew,
         <ReadingFields check={ask.check} kept={kept} reading={reading} />
       )}
       {early !== undefined && isRead(ask.check) && <p className="quiet">{words.readWhenOver({ why: early })}</p>}
-      {answers.refusal !== undefined && !isSaid(reading, answers.refusal) && (
-        <Notice tone="wrong" title={answers.refusal} isNews />
-      )}
       <ErrorBox error={answers.saving.error} title={words.notSaved()} />
       <Afterwards line={line} asks={[ask]} />
       <AnswerBar
@@ -136,6 +138,7 @@ function ToAnswer({ ask, line, kept, isWorkedOut, early, reading, oneTap, isNew,
         oneTap={oneTap}
         isNew={isNew}
         held={answers.held}
+        refusal={sayRefusal(answers, reading)}
         onSeen={() => void answers.onSeen()}
         onWrong={() => void answers.onWrong()}
         onNotPossible={() => setAsksWhy(true)}
@@ -144,6 +147,11 @@ function ToAnswer({ ask, line, kept, isWorkedOut, early, reading, oneTap, isNew,
       {asksWhy && <NotPossible onClose={() => setAsksWhy(false)} onSave={(why) => void answers.onNotPossible(why)} />}
     </>
   );
+}
+
+/** What a reading means is said beside it, and not a second time at the answers. */
+function sayRefusal({ refusal }: Answers, reading: Reading): string | undefined {
+  return refusal !== undefined && !isSaid(reading, refusal) ? refusal : undefined;
 }
 
 function isRead(check: Ask["check"]): boolean {

@@ -98,5 +98,6 @@ const words: TurnaroundLineWords = {
   otherRun: (d) => "The run at line " + d.line + " goes on.",
   otherRunMore: () => "One engine runs one way at a time. Let it last its time, or stop it there first.",
   goToRun: (d) => "Go to line " + d.line,
+  noneOnRecord: () => "None on record: measure it now.",
 };
 export default words;

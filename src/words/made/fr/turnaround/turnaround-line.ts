@@ -100,5 +100,6 @@ const words: TurnaroundLineWords = {
   otherRunMore: () =>
     "Un moteur ne marche que d'une façon à la fois. Laissez-la durer son temps, ou arrêtez-la d'abord là-bas.",
   goToRun: (d) => "Aller à la ligne " + d.line,
+  noneOnRecord: () => "Aucune mesure enregistrée : mesurez maintenant.",
 };
 export default words;
