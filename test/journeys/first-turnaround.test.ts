@@ -57,4 +57,20 @@ describe("a first turnaround", () => {
     const box = (await refusal.boundingBox())!;
     expect(box.y + box.height).toBeLessThanOrEqual(844);
   });
+
+  test("has the answers below a date that is to be read first, and never over it", async () => {
+    await goTo("lid-gasket-look");
+    const date = page.getByRole("region", { name: "Date of Lid gasket" });
+    await date.waitFor();
+    for (const at of [0, 10_000]) {
+      await page.evaluate((to) => scrollTo(0, to), at);
+      const [read, answers] = [(await date.boundingBox())!, (await bar().boundingBox())!];
+      expect(read.y + read.height).toBeLessThanOrEqual(answers.y);
+    }
+    await bar().getByRole("button", { name: /^Seen/ }).click();
+    await bar()
+      .getByText(/^Read the date of Lid gasket first/)
+      .waitFor();
+    await bar().getByRole("button", { name: "Found wrong" }).waitFor();
+  });
 });

@@ -94,7 +94,7 @@ export function LineView(props: LineViewProps) {
   const own = [...new Set(asked.flatMap((one) => photosAt(all, one)))];
   const bars = ask.answered ? [] : barsAt(open, line.step.id, ask.check?.id);
   return (
-    <main className="runner-main">
+    <main className={itemToRead(open, line.step) ? "runner-main runner-main-dated" : "runner-main"}>
       <LineHead line={line} kit={open.kit.name} />
       <LinePictures open={open} asked={drawn} own={own} />
       {bars.length > 0 && <HeldPanel open={open} lines={lines} line={line} bars={bars} place={place} />}
