@@ -73,4 +73,18 @@ describe("a first turnaround", () => {
       .waitFor();
     await bar().getByRole("button", { name: "Found wrong" }).waitFor();
   });
+
+  test("stays at the line where a finding was raised that grounds the kit, its ways out in sight", async () => {
+    await goTo("clamp-look", true);
+    await bar().getByRole("button", { name: "Found wrong" }).click();
+    await page.getByRole("dialog").getByRole("button", { name: "Raise the finding" }).click();
+    const mend = page.getByRole("button", { name: "Mend it now: say what was done" });
+    await mend.waitFor();
+    const box = (await mend.boundingBox())!;
+    expect(box.y + box.height).toBeLessThanOrEqual(844);
+    await mend.click();
+    const way = page.getByText("With a part: which, and how many.").first();
+    await way.waitFor();
+    await expect.poll(async () => (await way.boundingBox())!.y).toBeLessThanOrEqual(800);
+  });
 });

@@ -10,6 +10,7 @@ import { nameFinding } from "#web/kit-view/ages.ts";
 import type { OpenKit } from "#web/kit-view/at-hand.ts";
 import { RemedyForm } from "#web/kit-view/mending/remedy-form.tsx";
 import { sayRemedy } from "#web/kit-view/mending/remedy-words.ts";
+import { useInSight } from "./use-in-sight.ts";
 import { sayEffect } from "#web/act/finding-choice.ts";
 
 interface MendPanelProps {
@@ -18,6 +19,8 @@ interface MendPanelProps {
   readonly finding: Finding;
   /** The check on the screen. */
   readonly check: string | undefined;
+  /** Raised just now: it comes in sight with its ways out. */
+  readonly isNews: boolean;
   /** Asks it again. */
   readonly onAgain: () => void;
 }
@@ -32,23 +35,26 @@ export function MendPanel(props: MendPanelProps) {
   const isToMend = done.length === 0 || proofSoFar(finding, open.pattern, open.turnaround).isRefuted;
   const [isMending, setMending] = useState(false);
   const { mode } = nameFinding(finding, open.pattern, lineWords);
+  const panel = useInSight<HTMLDivElement>(isMending ? "mending" : props.isNews && "raised");
   return (
-    <Section title={words.findingMode({ mode })}>
-      <p className="answered-finding">{sayEffect(finding.effect, lineWords, finding.limit)}</p>
-      {done.map((one) => (
-        <p key={one.entry}>
-          <strong>{sayRemedy(one.remedy, mendingWords)}</strong>
-        </p>
-      ))}
-      {!isToMend && <Proof {...props} />}
-      {isMending ? (
-        <RemedyForm key={finding.remedies.length} at={open} acts={props.acts} finding={finding} />
-      ) : (
-        <Button wide onPress={() => setMending(true)}>
-          {isToMend ? words.mendNow() : words.moreDone()}
-        </Button>
-      )}
-    </Section>
+    <div ref={panel}>
+      <Section title={words.findingMode({ mode })}>
+        <p className="answered-finding">{sayEffect(finding.effect, lineWords, finding.limit)}</p>
+        {done.map((one) => (
+          <p key={one.entry}>
+            <strong>{sayRemedy(one.remedy, mendingWords)}</strong>
+          </p>
+        ))}
+        {!isToMend && <Proof {...props} />}
+        {isMending ? (
+          <RemedyForm key={finding.remedies.length} at={open} acts={props.acts} finding={finding} />
+        ) : (
+          <Button wide onPress={() => setMending(true)}>
+            {isToMend ? words.mendNow() : words.moreDone()}
+          </Button>
+        )}
+      </Section>
+    </div>
   );
 }
 

@@ -15,6 +15,7 @@ import type { Ask, Line } from "#web/act/lines.ts";
 import { NotPossible } from "#web/act/not-possible.tsx";
 import { lastTime, sayLimits, writeValue } from "#web/act/reading.ts";
 import { ReadingFields } from "#web/act/reading-fields.tsx";
+import type { PickedMode } from "#web/act/finding-choice.ts";
 import { oneTapOf, type OneTap } from "#web/act/one-tap.ts";
 import { renewedWith, sayNew } from "../answer/renewals.ts";
 import { assembleReading, isSaid, type Reading, type Typed } from "#web/act/typed-reading.ts";
@@ -45,9 +46,14 @@ export function AskView(props: AskViewProps) {
   const isWorkedOut = isShare(pattern, line.step.id, ask.check);
   const typed = isWorkedOut ? workedOut(open, line.step.id) : kept.draft.typed;
   const reading = assembleReading(ask.check, typed, around);
+  const [isGrounding, setGrounding] = useState(false);
   const onAnswered = () => {
     setAgain(false);
     if (!props.isStaying) props.onAnswered();
+  };
+  const onRaised = ({ effect }: PickedMode) => {
+    setGrounding(effect === "grounds");
+    if (effect !== "grounds") onAnswered();
   };
   const oneTap = oneTapOf(ask.check, typed, knownAt(open, line.step.id, ask.check));
   const answers = useAnswering({ ...props, onAnswered }, reading, kept, oneTap);
@@ -66,6 +72,7 @@ export function AskView(props: AskViewProps) {
         <AnsweredPanel
           {...props}
           answered={ask.answered}
+          isRaised={isGrounding}
           onAgain={() => setAgain(true)}
           onRaise={answers.openSheet}
           onNext={props.onAnswered}
@@ -84,7 +91,7 @@ export function AskView(props: AskViewProps) {
         />
       )}
       {answers.sheet && (
-        <FindingSheet {...props} answer={answers.sheet.entry} onRaised={onAnswered} onClose={answers.closeSheet} />
+        <FindingSheet {...props} answer={answers.sheet.entry} onRaised={onRaised} onClose={answers.closeSheet} />
       )}
     </section>
   );
