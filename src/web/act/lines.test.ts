@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { listLines, openAsk, stateOf } from "./lines.ts";
+import { listLines, openAsk, stateOf, wordState } from "./lines.ts";
 import { SAMPLE, sampleTurnaround } from "../kit-view/sample.ts";
 
 describe("lines of a turnaround", () => {
@@ -16,6 +16,14 @@ describe("lines of a turnaround", () => {
     expect(openAsk(part)?.key).toBe("torch/cells-date");
     const whole = sampleTurnaround({ key: "torch/torch-lights" }, { key: "torch/cells-date" });
     expect(stateOf(listLines(SAMPLE, whole)[1]!)).toBe("seen");
+  });
+
+  it("calls an act done, and what was looked at found right", () => {
+    const lines = listLines(
+      SAMPLE,
+      sampleTurnaround({ key: "vent" }, { key: "torch/torch-lights" }, { key: "torch/cells-date" }),
+    );
+    expect(lines.slice(0, 3).map(wordState)).toEqual(["done", "found right", "not answered"]);
   });
 
   it("lets the worst answer decide", () => {

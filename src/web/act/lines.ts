@@ -58,14 +58,15 @@ export function openAsk(line: Line): Ask | undefined {
   return line.asks.find((ask) => ask.answered === undefined);
 }
 
-/** What a line's state is called on the screen. */
-export function wordState(state: LineState): string {
+/** What a line's state is called on the screen: what is only done was not found to be anything. */
+export function wordState(line: Line): string {
+  const isAct = line.asks.every(({ check }) => check === undefined);
   const words: Readonly<Record<LineState, string>> = {
     unanswered: "not answered",
     part: "part answered",
-    seen: "found right",
+    seen: isAct ? "done" : "found right",
     wrong: "found wrong",
     "not-possible": "not possible",
   };
-  return words[state];
+  return words[stateOf(line)];
 }
