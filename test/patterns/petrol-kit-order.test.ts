@@ -21,4 +21,15 @@ describe("the lines of the petrol kit, as they can be done", () => {
     expect(`${fresh.ask} ${fresh.expect}`).not.toMatch(/all three|each pack/);
     expect(text("wrap-hoses")).toMatch(/desiccant pack, its spot/);
   });
+
+  it("name no time that nobody times", () => {
+    const timed = pattern.stages.flatMap(({ steps }) => steps).filter(({ timer }) => timer !== undefined);
+    const untimed = pattern.checks.filter(
+      ({ id, kind, expect: right }) =>
+        kind === "look" &&
+        /\bin (one|two|five) minutes?\b/.test(right) &&
+        !timed.some(({ checks }) => checks.includes(id)),
+    );
+    expect(untimed.map(({ id }) => id)).toEqual([]);
+  });
 });
