@@ -126,6 +126,7 @@ export {
   judgeInstant,
   judgeReading,
   readingGate,
+  runUnderWay,
   confirmedBy,
   secondsSaid,
   secondsWanted,

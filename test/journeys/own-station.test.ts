@@ -53,7 +53,7 @@ test("its first turnaround asks for the dates where the things are in the hand, 
     .click();
   await page.getByRole("link", { name: /Open for a turnaround/ }).click();
   await page.getByLabel(/^Seal number/).fill("00417");
-  await page.getByRole("button", { name: /^Routine/ }).click();
+  await page.getByRole("button", { name: /^First turnaround/ }).click();
   await page.getByRole("heading", { name: /^Line \d+\b/ }).waitFor();
   const hand = new TurnaroundHand(page, pattern, clock, "00417");
   hand.serial = "SN-1";

@@ -76,6 +76,73 @@ describe("what the lines of a turnaround prove of a finding", () => {
   });
 });
 
+function mended(): Hand {
+  const by = found();
+  by.write("remedy-made", { finding: "f1", how: "mended", note: "New cells." });
+  return by;
+}
+
+function seeTorch(by: Hand): void {
+  for (const check of ["cell-date", "volts"]) {
+    by.write("step-answered", seenRight("t1", { step: "look-torch", check }));
+  }
+}
+
+describe("a proof over more than one line", () => {
+  /** The pump's shaft, at line 2, proves the cells beside their own checks at line 3. */
+  const overTwo: Pattern = {
+    ...SAMPLE_PATTERN,
+    modes: SAMPLE_PATTERN.modes.map((mode) => (mode.id === "cells-old" ? { ...mode, provedBy: ["turns"] } : mode)),
+  };
+  const SHAFT = { turnaround: "t1", step: "look-pump", check: "turns" } as const;
+
+  const over = (by: Hand) => {
+    const kit = kitOf(by);
+    return proofSoFar(kit.findings[0]!, overTwo, kit.turnaround!);
+  };
+  const left = (by: Hand) =>
+    over(by)
+      .checks.filter(({ answered }) => !answered)
+      .map(({ check }) => check.id);
+
+  it("READY-43 is asked in the pattern's order, and a later line proves nothing before the earlier one", () => {
+    const by = mended();
+    expect(left(by)).toEqual(["turns", "cell-date", "volts"]);
+    seeTorch(by);
+    expect(left(by)).toEqual(["turns", "cell-date", "volts"]);
+    by.write("step-answered", { ...SHAFT, answer: "seen" });
+    expect(left(by)).toEqual(["cell-date", "volts"]);
+    seeTorch(by);
+    expect(over(by).proof?.checks.map(({ check }) => check)).toEqual(["turns", "cell-date", "volts"]);
+  });
+
+  it("READY-43 falls at the later line once the earlier one is answered again", () => {
+    const by = mended();
+    by.write("step-answered", { ...SHAFT, answer: "seen" });
+    seeTorch(by);
+    by.write("step-answered", { ...SHAFT, answer: "seen" });
+    expect(over(by).proof).toBeUndefined();
+    expect(left(by)).toEqual(["cell-date", "volts"]);
+    expect(isLastToProve(over(by), "volts")).toBe(false);
+  });
+
+  it("READY-43 falls there too where something else of the earlier line is answered again", () => {
+    const by = mended();
+    by.write("step-answered", { ...SHAFT, answer: "seen" });
+    seeTorch(by);
+    by.write("step-answered", { ...SHAFT, check: "paint", answer: "seen" });
+    expect(left(by)).toEqual(["cell-date", "volts"]);
+  });
+
+  it("READY-43 keeps what was found wrong again at the later line, whatever is answered before it", () => {
+    const by = mended();
+    by.write("step-answered", { ...WHERE, check: "light", answer: "seen" });
+    by.write("step-answered", { ...WHERE, check: "volts", answer: "wrong", value: LOW });
+    by.write("step-answered", { ...SHAFT, answer: "seen" });
+    expect(over(by).isRefuted).toBe(true);
+  });
+});
+
 describe("the answers given at one line", () => {
   it("are all kept, oldest first: 1.1 V, then 1.52 V", () => {
     const by = found();

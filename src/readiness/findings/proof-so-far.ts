@@ -1,5 +1,5 @@
 import type { Check, Pattern } from "#kit";
-import { stepOfCheck } from "#kit";
+import { stepNamed, stepOfCheck } from "#kit";
 import type { Bodies } from "../kinds/kinds.ts";
 import type { StepAnswer } from "../kinds/kit-parts.ts";
 import type { Finding, Mark, Turnaround } from "../state.ts";
@@ -23,17 +23,20 @@ export interface CheckSoFar {
 }
 
 /**
- * What a turnaround's own lines prove of a finding: each check of its proof, answered again after the last remedy.
+ * What a turnaround's own lines prove of a finding: each check of its proof, answered again after the last remedy, in
+ * the pattern's order.
  *
- * An answer from before the remedy proves nothing, and without a remedy nothing is proved yet.
+ * An answer from before the remedy proves nothing, and without a remedy nothing is proved yet. Nor does what was seen
+ * right at a later line before the proof's earlier lines were answered last: a joint proved dry and parted again.
  */
 export function proofSoFar(finding: Finding, pattern: Pattern, turnaround: Turnaround): ProofSoFar {
   const done = finding.remedies.findLast(({ remedy }) => remedy.how !== "lived-with");
-  const checks = proofWanted(finding, pattern).map((check): CheckSoFar => {
-    const step = stepOfCheck(pattern, check.id)?.id;
+  const answers = proofWanted(finding, pattern).map((check): CheckSoFar => {
     const answered = done && newestSince(turnaround, check.id, done);
+    const step = answered?.step ?? stepOfCheck(pattern, check.id)?.id;
     return { check, ...(step !== undefined && { step }), ...(answered && { answered }) };
   });
+  const checks = inOrder(answers, pattern, turnaround);
   const isWhole =
     isRemedied(finding) && checks.length > 0 && checks.every(({ answered }) => answered?.answer === "seen");
   const isRefuted = checks.some(({ answered }) => answered?.answer === "wrong");
@@ -43,6 +46,26 @@ export function proofSoFar(finding: Finding, pattern: Pattern, turnaround: Turna
 /** True where nothing but this check is left to be answered, or was, before the finding can be closed. */
 export function isLastToProve({ checks }: ProofSoFar, check: string): boolean {
   return checks.some((one) => one.check.id === check) && checks.every((one) => one.check.id === check || one.answered);
+}
+
+/** By their lines; what was seen right counts only after all of the earlier lines. What was found wrong stands. */
+function inOrder(checks: readonly CheckSoFar[], pattern: Pattern, turnaround: Turnaround): readonly CheckSoFar[] {
+  const lineOf = ({ step }: CheckSoFar) => stepNamed(pattern, step ?? "")?.line ?? Infinity;
+  const sorted = checks.toSorted((one, other) => Math.sign(lineOf(one) - lineOf(other)) || 0);
+  return sorted.reduce<readonly CheckSoFar[]>((ordered, one) => {
+    const earlier = ordered.filter((other) => lineOf(other) < lineOf(one));
+    const isTooSoon = earlier.some(({ answered }) => !answered || isTouchedSince(turnaround, answered.step, one));
+    return [...ordered, isTooSoon && one.answered?.answer === "seen" ? withoutAnswer(one) : one];
+  }, []);
+}
+
+/** True where anything of an earlier line was answered after this check: the joint was parted once more. */
+function isTouchedSince({ answers }: Turnaround, step: string, { answered }: CheckSoFar): boolean {
+  return Object.values(answers).some((one) => one.step === step && answered && isAfter(one.mark, answered.mark));
+}
+
+function withoutAnswer({ answered: _answered, ...asked }: CheckSoFar): CheckSoFar {
+  return asked;
 }
 
 function newestSince(turnaround: Turnaround, check: string, done: Mark) {

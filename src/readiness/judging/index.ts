@@ -12,5 +12,6 @@ export {
   type ToConfirm,
 } from "./qualified.ts";
 export { judgeReading, type Against, type Judged } from "./reading.ts";
+export { runUnderWay } from "./run-under-way.ts";
 export { readingGate, seenGate, stepGate, type Gate } from "./step-gate.ts";
 export { judgeInstant } from "./taken.ts";

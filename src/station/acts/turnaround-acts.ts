@@ -10,6 +10,7 @@ import {
   lookUp,
   readingGate,
   recordedFor,
+  runUnderWay,
   sayBarred,
   sayWayOut,
   sealingRefusals,
@@ -67,9 +68,9 @@ export function answerStep(doing: ActContext, kit: KitState, body: Bodies["step-
   ]);
 }
 
-/** Starts a wait, a run, a prime or a count at a step. */
+/** Starts a wait, a run, a prime or a count at a step; no run while another goes on. */
 export function startTimer(doing: ActContext, kit: KitState, body: Bodies["timer-started"]): Act<"timer-started"> {
-  return atStep(doing, kit, "timer-started", body, heldBack(doing, kit, body));
+  return atStep(doing, kit, "timer-started", body, [...heldBack(doing, kit, body), otherRun(doing, kit, body)]);
 }
 
 /** Ends a wait or run. */
@@ -194,6 +195,16 @@ function barred(doing: ActContext, kit: KitState, at: AtLine): readonly Fault[] 
     const remedy = `${sayBarred(bar)} ${sayWayOut(bar)}`;
     return because("SN-129", "body.step", at.step, "a step that nothing bars", remedy);
   });
+}
+
+/** One engine runs one way at a time: a run is not begun while another of the same turnaround lasts. */
+function otherRun(doing: ActContext, kit: KitState, at: AtLine): Fault | undefined {
+  const turnaround = openOne(kit, at.turnaround);
+  const pattern = turnaround && patternOf(doing, kit, turnaround);
+  const other = pattern && runUnderWay({ kit, turnaround, pattern }, at.step, doing.now);
+  if (!other) return undefined;
+  const remedy = `The run at line ${other.line} goes on. Let it last its time, or stop it there first.`;
+  return because("SN-265", "body.step", at.step, "a run while no other goes on", remedy);
 }
 
 function judgeCheck(

@@ -1,6 +1,6 @@
 import type { Check } from "#kit";
 import { useWords } from "../language/index.ts";
-import { Button, GloveRow } from "../parts/index.ts";
+import { Button, GloveRow, Notice } from "../parts/index.ts";
 import type { Reading } from "./typed-reading.ts";
 import { saySeen } from "#readiness";
 import type { OneTap } from "./one-tap.ts";
@@ -17,6 +17,8 @@ interface AnswerBarProps {
   readonly isNew?: string;
   /** Why it cannot be answered as seen yet, in place of that button: its clock, pulls or prime come first. */
   readonly held?: string | undefined;
+  /** Why the last "seen" was not taken: said where the thumb is. */
+  readonly refusal?: string | undefined;
   readonly onSeen: () => void;
   readonly onWrong: () => void;
   readonly onNotPossible: () => void;
@@ -29,6 +31,7 @@ export function AnswerBar({
   oneTap,
   isNew = "",
   held,
+  refusal,
   onSeen,
   onWrong,
   onNotPossible,
@@ -40,6 +43,7 @@ export function AnswerBar({
     <fieldset className="answer-bar">
       <legend className="for-readers-only">{words.answer()}</legend>
       {held !== undefined && <p className="for-readers-only">{held}</p>}
+      {refusal !== undefined && <Notice tone="wrong" title={refusal} isNews />}
       {!outside && held === undefined && (
         <Button kind="primary" wide onPress={onSeen}>
           {oneTap?.words ?? seenWords(check, reading, { act: words, parts })}

@@ -1,6 +1,9 @@
+import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
-import { listLines, openAsk, stateOf } from "./lines.ts";
+import { listLines, openAsk, stateOf, wordState } from "./lines.ts";
 import { SAMPLE, sampleTurnaround } from "../kit-view/sample.ts";
+
+const words = await fetchWords("en", "act");
 
 describe("lines of a turnaround", () => {
   it("lists every line once, in the pattern's order, with one ask per check", () => {
@@ -16,6 +19,14 @@ describe("lines of a turnaround", () => {
     expect(openAsk(part)?.key).toBe("torch/cells-date");
     const whole = sampleTurnaround({ key: "torch/torch-lights" }, { key: "torch/cells-date" });
     expect(stateOf(listLines(SAMPLE, whole)[1]!)).toBe("seen");
+  });
+
+  it("calls an act done, and what was looked at found right", () => {
+    const lines = listLines(
+      SAMPLE,
+      sampleTurnaround({ key: "vent" }, { key: "torch/torch-lights" }, { key: "torch/cells-date" }),
+    );
+    expect(lines.slice(0, 3).map((line) => wordState(line, words))).toEqual(["done", "found right", "not answered"]);
   });
 
   it("lets the worst answer decide", () => {

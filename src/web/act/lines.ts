@@ -59,9 +59,11 @@ export function openAsk(line: Line): Ask | undefined {
   return line.asks.find((ask) => ask.answered === undefined);
 }
 
-/** What a line's state is called on the screen. */
-export function wordState(state: LineState, words: Words["act"]): string {
-  return words[STATE_WORDS[state]]();
+/** What a line's state is called on the screen: what is only done was not found to be anything. */
+export function wordState(line: Line, words: Words["act"]): string {
+  const state = stateOf(line);
+  const isAct = line.asks.every(({ check }) => check === undefined);
+  return state === "seen" && isAct ? words.lineDone() : words[STATE_WORDS[state]]();
 }
 
 const STATE_WORDS = {

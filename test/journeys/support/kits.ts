@@ -39,7 +39,7 @@ export async function openKit(page: Page, station: RunningStation, kit: string):
 /** Fills in the form that opens a kit. */
 export async function giveSeal(page: Page, seal: string): Promise<void> {
   await page.getByLabel(/^Seal number/).fill(seal);
-  await page.getByRole("button", { name: /^Routine/ }).click();
+  await page.getByRole("button", { name: /^(Routine|First turnaround)/ }).click();
 }
 
 /** Goes to one line of the open turnaround, over the list of all lines. */

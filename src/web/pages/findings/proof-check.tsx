@@ -2,7 +2,6 @@ import { useState } from "react";
 import { useWords } from "#web/language/index.ts";
 import type { Check } from "#kit";
 import type { Answer, Finding, TimerState, Value } from "#readiness";
-import { Notice } from "#web/parts/index.ts";
 import { QuantityField } from "#web/parts/fields/quantity-field.tsx";
 import { usePreferences } from "#web/theme/index.ts";
 import { AnswerBar } from "#web/act/answer-bar.tsx";
@@ -49,10 +48,10 @@ export function ProofCheck({ check, finding, today, wanted, recorded, onAnswer }
       ) : (
         <ReadingFields check={check} kept={kept} reading={reading} />
       )}
-      {missing !== undefined && <Notice tone="wrong" title={missing} isNews />}
       <AnswerBar
         check={check}
         reading={reading}
+        refusal={missing}
         onSeen={() => give("seen")}
         onWrong={() => give("wrong")}
         onNotPossible={() => give("not-possible")}

@@ -5,22 +5,22 @@ import { dateWantedBy, recordedFor } from "#readiness";
 import { Button, ErrorBox, Notice } from "#web/parts/index.ts";
 import { useKept } from "#web/act/use-kept.ts";
 import { useSaving } from "#web/act/use-saving.ts";
-import { judgeProof, proofBegun, proofBody, repeat, type Proof, type ProofBegun } from "./proof.ts";
+import { joined, judgeProof, proofBegun, proofBody, repeat, upTo, type Proof, type ProofBegun } from "./proof.ts";
 import { ProofCheck } from "./proof-check.tsx";
 import type { ActingOnFinding } from "#web/kit-view/mending/about-finding.ts";
 
 /**
  * Repeats the checks that the proof needs, but for those that the open turnaround found right since; the finding closes
- * only when every one is seen right.
+ * only when every one is seen right. In the pattern's order: an earlier line made again asks the later ones again.
  */
 export function ProofForm({ at, acts, finding }: ActingOnFinding) {
   const words = useWords("findings");
   const begun = proofBegun(finding, at.pattern, at.kit.turnaround);
   const checks = begun.checks.map(({ check }) => check);
   const saving = useSaving();
-  const kept = useKept<Proof>(`proof.${finding.id}.${finding.remedies.length}`, {});
+  const kept = useKept<Proof>(`proof.${finding.id}.${finding.remedies.length}.${begun.newest ?? ""}`, {});
   const [again, setAgain] = useState<string>();
-  const proof = { ...begun.given, ...kept.value };
+  const proof = joined(begun, kept.value);
   const verdict = judgeProof(checks, proof);
   const open = checks.find((check) => check.id === again) ?? checks.find((check) => !proof[check.id]);
   const save = async () => {
@@ -42,7 +42,7 @@ export function ProofForm({ at, acts, finding }: ActingOnFinding) {
           wanted={dateWantedBy(open, at.pattern, at.view.policy, at.view.today)}
           recorded={recordedFor(open, at.kit)}
           onAnswer={(answer, value) => {
-            kept.change(repeat(kept.value, open, answer, value));
+            kept.change(repeat(upTo(kept.value, begun.checks, open), open, answer, value));
             setAgain(undefined);
           }}
         />

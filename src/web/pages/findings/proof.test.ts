@@ -2,7 +2,7 @@ import type { Pattern } from "#kit";
 import { proofWanted, type Finding } from "#readiness";
 import { describe, expect, it } from "vitest";
 import { SAMPLE, sampleCheck, sampleMark, sampleTurnaround } from "#web/kit-view/sample.ts";
-import { judgeProof, proofBegun, proofBody, repeat } from "./proof.ts";
+import { joined, judgeProof, proofBegun, proofBody, repeat, upTo } from "./proof.ts";
 
 const checks = [sampleCheck("torch-lights"), sampleCheck("bands")];
 const [torch, bands] = [checks[0]!, checks[1]!];
@@ -33,6 +33,26 @@ describe("proving a remedy", () => {
         { check: "bands", answer: "seen", value: { kind: "count", count: 4 } },
       ],
     });
+  });
+});
+
+describe("a proof over two lines on its page", () => {
+  const lines = [
+    { check: bands, step: "vent" },
+    { check: torch, step: "torch" },
+  ];
+  const both = repeat(half, bands, "seen", { kind: "count", count: 4 });
+
+  it("READY-43 asks the later line again once the earlier one is made again, and not the other way round", () => {
+    expect(Object.keys(upTo(both, lines, bands))).toEqual(["bands"]);
+    expect(Object.keys(upTo(both, lines, torch)).toSorted()).toEqual(["bands", "torch-lights"]);
+  });
+
+  it("READY-43 takes no later line as found right before an earlier one was made on the page", () => {
+    const begun = { checks: lines, given: half };
+    expect(Object.keys(joined(begun, {}))).toEqual(["torch-lights"]);
+    const made = repeat({}, bands, "seen", { kind: "count", count: 4 });
+    expect(Object.keys(joined(begun, made))).toEqual(["bands"]);
   });
 });
 

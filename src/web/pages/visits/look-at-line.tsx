@@ -46,14 +46,12 @@ export function LookAtLine({ visit, line, progress, onDone, onLater }: LookProps
       <What line={line} />
       {line.seen && <Notice title={words.seenBefore()} />}
       <ReadingFields check={line.ofCheck} kept={kept} reading={reading} />
-      {looking.refusal !== undefined && !isSaid(reading, looking.refusal) && (
-        <Notice tone="wrong" title={looking.refusal} isNews />
-      )}
       <ErrorBox error={looking.error} title={words.notSaved()} />
       <AnswerBar
         check={line.ofCheck}
         reading={reading}
         oneTap={oneTap}
+        refusal={looking.refusal !== undefined && !isSaid(reading, looking.refusal) ? looking.refusal : undefined}
         onSeen={() => void looking.onSeen()}
         onWrong={() => setAsks("what")}
         onNotPossible={() => setAsks("why")}

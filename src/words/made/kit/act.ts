@@ -80,4 +80,5 @@ export interface ActWords {
   readonly lineSeen: () => string;
   readonly lineWrong: () => string;
   readonly lineNotPossible: () => string;
+  readonly lineDone: () => string;
 }

@@ -80,4 +80,5 @@ export interface TurnaroundFitWords {
   readonly photoNotPut: () => string;
   readonly ownPhotoStruck: (d: { readonly side: "right" | (string & {}) }) => string;
   readonly strike: (d: { readonly what: string | number }) => string;
+  readonly proveAt: (d: { readonly line: string | number }) => string;
 }

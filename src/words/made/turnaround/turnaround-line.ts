@@ -87,4 +87,8 @@ export interface TurnaroundLineWords {
   readonly startedOnLabel: (d: { readonly pull: string | number }) => string;
   readonly endedByFinding: () => string;
   readonly measureFirst: () => string;
+  readonly otherRun: (d: { readonly line: string | number }) => string;
+  readonly otherRunMore: () => string;
+  readonly goToRun: (d: { readonly line: string | number }) => string;
+  readonly noneOnRecord: () => string;
 }

@@ -11,6 +11,8 @@ export interface TurnaroundWords {
   readonly notOpened: () => string;
   readonly whyOpened: () => string;
   readonly whyOpenedMore: () => string;
+  readonly first: () => string;
+  readonly firstNote: () => string;
   readonly routine: () => string;
   readonly routineNote: () => string;
   readonly returned: () => string;

@@ -19,7 +19,7 @@ interface FindingSheetProps extends Answering {
   readonly answer: Entry | undefined;
   /** Effect that a measurement points to; its mode then stands chosen. */
   readonly likely?: Effect;
-  readonly onRaised: () => void;
+  readonly onRaised: (picked: PickedMode) => void;
   readonly onClose: () => void;
 }
 
@@ -106,7 +106,7 @@ function Ways({ open, acts, line, ask, answer, picked, note, photos, onSettled, 
     if (!(await saving.save(() => acts.raise(where, ask.check?.id, picked, details)))) return;
     onSettled();
     onClose();
-    onRaised();
+    onRaised(picked);
   };
   const takeBack = async () => {
     if (!answer || !(await saving.save(() => recorder.strike(answer, words.takenBackAtOnce())))) return;

@@ -6,8 +6,13 @@ import { PullCounter } from "../measure/pull-counter.tsx";
 import { TimedClock } from "./timed-clock.tsx";
 import { WaitClock } from "./wait-clock.tsx";
 
+interface StepClockProps extends AtStep {
+  readonly onDone: (outcome: ClockOutcome) => Promise<void>;
+  readonly onGoTo: (line: number) => void;
+}
+
 /** The clock or counter a step has, if it has one. */
-export function StepClock(props: AtStep & { readonly onDone: (outcome: ClockOutcome) => Promise<void> }) {
+export function StepClock(props: StepClockProps) {
   const { step, open } = props;
   if (step.timer?.kind === "pulls") return <PullCounter {...props} timer={step.timer} />;
   if (step.timer?.kind === "prime") return <PrimeClock {...props} timer={step.timer} />;

@@ -1,7 +1,7 @@
 import { isLeftAlone, type StepTimer } from "#kit";
-import { clockAt, endedBy } from "#readiness";
+import { clockAt, endedBy, runUnderWay } from "#readiness";
 import { useWords, withParts } from "#web/language/index.ts";
-import { Button, ErrorBox, GloveRow } from "#web/parts/index.ts";
+import { Button, ErrorBox, GloveRow, Notice } from "#web/parts/index.ts";
 import { readTimer, alarm, useNow } from "#web/timing/index.ts";
 import { sayDuration } from "#words";
 import type { AtStep } from "../runner/at-step.ts";
@@ -11,15 +11,17 @@ import { useSaving } from "#web/act/use-saving.ts";
 
 interface WaitClockProps extends AtStep {
   readonly timer: StepTimer & { readonly kind: "wait" | "run" };
+  readonly onGoTo: (line: number) => void;
 }
 
 /** A wait or run of at least so long, counted down from the instant it was started. */
-export function WaitClock({ open, acts, step, timer }: WaitClockProps) {
+export function WaitClock({ open, acts, step, timer, onGoTo }: WaitClockProps) {
   const lineWords = useWords("kitLine");
   const saving = useSaving(secondsNamed(open.turnaround));
   const words = useWords("turnaroundLine");
   const state = clockAt(open, step.id);
-  const now = useNow(state?.started !== undefined);
+  const now = useNow(state?.started !== undefined || runUnderWay(open, step.id) !== undefined);
+  const other = runUnderWay(open, step.id, new Date(now).toISOString());
   const where = { turnaround: open.turnaround.id, step: step.id };
   const start = () => {
     alarm.arm();
@@ -34,7 +36,9 @@ export function WaitClock({ open, acts, step, timer }: WaitClockProps) {
     <section className="clock" aria-label={timer.kind === "wait" ? words.wait() : words.run()}>
       {timer.kind === "run" && timer.says !== undefined && <p>{timer.says}</p>}
       {endedBy(open, step.id) && <p>{words.endedByFinding()}</p>}
-      {started === undefined ? (
+      {started === undefined && other ? (
+        <OtherRun line={other.line} onGoTo={onGoTo} />
+      ) : started === undefined ? (
         <Stopped state={state} timer={timer} onStart={start} />
       ) : (
         <Counting
@@ -47,6 +51,19 @@ export function WaitClock({ open, acts, step, timer }: WaitClockProps) {
       )}
       <ErrorBox error={saving.error} title={words.notSaved()} />
     </section>
+  );
+}
+
+/** One engine runs one way at a time: the other run first, and the way to it. */
+function OtherRun({ line, onGoTo }: { readonly line: number; readonly onGoTo: (line: number) => void }) {
+  const words = useWords("turnaroundLine");
+  return (
+    <Notice tone="attention" title={words.otherRun({ line })}>
+      <p>{words.otherRunMore()}</p>
+      <Button wide onPress={() => onGoTo(line)}>
+        {words.goToRun({ line })}
+      </Button>
+    </Notice>
   );
 }
 

@@ -1,15 +1,16 @@
 import { useState } from "react";
 import type { Words } from "#words";
-import { stepNamed } from "#kit";
+import { stepNamed, stepOfCheck } from "#kit";
 import { proofSoFar, type CheckSoFar, type Finding } from "#readiness";
 import { useWords } from "#web/language/index.ts";
-import { Button, ErrorBox, Notice, Section } from "#web/parts/index.ts";
+import { Button, ButtonLink, ErrorBox, Notice, Section } from "#web/parts/index.ts";
 import type { KitActs } from "#web/act/acts.ts";
 import { useSaving } from "#web/act/use-saving.ts";
 import { nameFinding } from "#web/kit-view/ages.ts";
 import type { OpenKit } from "#web/kit-view/at-hand.ts";
 import { RemedyForm } from "#web/kit-view/mending/remedy-form.tsx";
 import { sayRemedy } from "#web/kit-view/mending/remedy-words.ts";
+import { useInSight } from "./use-in-sight.ts";
 import { sayEffect } from "#web/act/finding-choice.ts";
 
 interface MendPanelProps {
@@ -18,6 +19,8 @@ interface MendPanelProps {
   readonly finding: Finding;
   /** The check on the screen. */
   readonly check: string | undefined;
+  /** Raised just now: it comes in sight with its ways out. */
+  readonly isNews: boolean;
   /** Asks it again. */
   readonly onAgain: () => void;
 }
@@ -32,23 +35,26 @@ export function MendPanel(props: MendPanelProps) {
   const isToMend = done.length === 0 || proofSoFar(finding, open.pattern, open.turnaround).isRefuted;
   const [isMending, setMending] = useState(false);
   const { mode } = nameFinding(finding, open.pattern, lineWords);
+  const panel = useInSight<HTMLDivElement>(isMending ? "mending" : props.isNews && "raised");
   return (
-    <Section title={words.findingMode({ mode })}>
-      <p className="answered-finding">{sayEffect(finding.effect, lineWords, finding.limit)}</p>
-      {done.map((one) => (
-        <p key={one.entry}>
-          <strong>{sayRemedy(one.remedy, mendingWords)}</strong>
-        </p>
-      ))}
-      {!isToMend && <Proof {...props} />}
-      {isMending ? (
-        <RemedyForm key={finding.remedies.length} at={open} acts={props.acts} finding={finding} />
-      ) : (
-        <Button wide onPress={() => setMending(true)}>
-          {isToMend ? words.mendNow() : words.moreDone()}
-        </Button>
-      )}
-    </Section>
+    <div ref={panel}>
+      <Section title={words.findingMode({ mode })}>
+        <p className="answered-finding">{sayEffect(finding.effect, lineWords, finding.limit)}</p>
+        {done.map((one) => (
+          <p key={one.entry}>
+            <strong>{sayRemedy(one.remedy, mendingWords)}</strong>
+          </p>
+        ))}
+        {!isToMend && <Proof {...props} />}
+        {isMending ? (
+          <RemedyForm key={finding.remedies.length} at={open} acts={props.acts} finding={finding} />
+        ) : (
+          <Button wide onPress={() => setMending(true)}>
+            {isToMend ? words.mendNow() : words.moreDone()}
+          </Button>
+        )}
+      </Section>
+    </div>
   );
 }
 
@@ -57,6 +63,10 @@ function Proof({ open, acts, finding, check, onAgain }: MendPanelProps) {
   const saving = useSaving();
   const words = useWords("turnaroundFit");
   const { checks, proof } = proofSoFar(finding, open.pattern, open.turnaround);
+  const first = checks.find(({ answered }) => answered === undefined);
+  const isNext = checks.some((one) => one.check.id === check && !one.answered && one.step === first?.step);
+  const next = first && placeOf(first, open);
+  const here = stepOfCheck(open.pattern, check ?? "")?.line ?? 0;
   return (
     <>
       <p>{words.toProve()}</p>
@@ -67,10 +77,15 @@ function Proof({ open, acts, finding, check, onAgain }: MendPanelProps) {
           </li>
         ))}
       </ul>
-      {proof === undefined && checks.some((one) => one.check.id === check && one.answered === undefined) && (
+      {proof === undefined && isNext && (
         <Button kind="primary" wide onPress={onAgain}>
           {words.proveNow()}
         </Button>
+      )}
+      {next && !isNext && next.line < here && (
+        <ButtonLink wide to={`/kit/${open.kit.id}/turnaround?${next.query}`}>
+          {words.proveAt({ line: next.line })}
+        </ButtonLink>
       )}
       {proof && (
         <Notice title={words.allRight()} isNews>
@@ -82,6 +97,13 @@ function Proof({ open, acts, finding, check, onAgain }: MendPanelProps) {
       <ErrorBox error={saving.error} title={words.notClosed()} />
     </>
   );
+}
+
+/** Where the first check still to be made is asked: a later line proves nothing before it. */
+function placeOf({ check, step }: CheckSoFar, { pattern }: OpenKit) {
+  const line = stepNamed(pattern, step ?? "")?.line;
+  if (line === undefined) return undefined;
+  return { line, query: new URLSearchParams({ line: String(line), ask: `${step}/${check.id}` }).toString() };
 }
 
 function sayProof({ answered }: CheckSoFar, line: number | undefined, words: Words["turnaroundFit"]): string {

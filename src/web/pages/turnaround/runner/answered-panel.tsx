@@ -17,6 +17,8 @@ import { sayAnswer, sayCard } from "#web/act/wording.ts";
 
 interface AnsweredPanelProps extends Answering {
   readonly answered: Answered;
+  /** A finding that grounds the kit was raised just now: it is brought in sight. */
+  readonly isRaised: boolean;
   readonly onAgain: () => void;
   readonly onRaise: () => void;
   readonly onNext: () => void;
@@ -48,6 +50,7 @@ export function AnsweredPanel(props: AnsweredPanelProps) {
           acts={props.acts}
           finding={finding}
           check={ask.check?.id}
+          isNews={props.isRaised}
           onAgain={props.onAgain}
         />
       ))}

@@ -2,7 +2,7 @@ import { Prose } from "#web/parts/prose.tsx";
 import { useEffect, useState } from "react";
 import { clockAt, dateWantedBy, isShare, recordedFor } from "#readiness";
 import { useWords, withParts } from "#web/language/index.ts";
-import { ErrorBox, Notice, TextField, Timestamp } from "#web/parts/index.ts";
+import { ErrorBox, TextField, Timestamp } from "#web/parts/index.ts";
 import { PhotoStrip } from "#web/parts/photo-strip.tsx";
 import { useNow } from "#web/timing/index.ts";
 import { usePreferences } from "#web/theme/index.ts";
@@ -15,11 +15,12 @@ import type { Ask, Line } from "#web/act/lines.ts";
 import { NotPossible } from "#web/act/not-possible.tsx";
 import { lastTime, sayLimits, writeValue } from "#web/act/reading.ts";
 import { ReadingFields } from "#web/act/reading-fields.tsx";
+import type { PickedMode } from "#web/act/finding-choice.ts";
 import { oneTapOf, type OneTap } from "#web/act/one-tap.ts";
 import { renewedWith, sayNew } from "../answer/renewals.ts";
 import { assembleReading, isSaid, type Reading, type Typed } from "#web/act/typed-reading.ts";
 import { useAnswering, type Answering, type Answers } from "../answer/use-answering.ts";
-import { knownAt } from "./look-group.ts";
+import { isFirstMeasured, knownAt } from "./look-group.ts";
 import { whyNotReadYet } from "./step-gate.ts";
 import { useFocusIfLost } from "./use-focus-if-lost.ts";
 import { useAskDraft, type KeptDraft } from "#web/act/use-ask-draft.ts";
@@ -46,9 +47,14 @@ export function AskView(props: AskViewProps) {
   const isWorkedOut = isShare(pattern, line.step.id, ask.check);
   const typed = isWorkedOut ? workedOut(open, line.step.id) : kept.draft.typed;
   const reading = assembleReading(ask.check, typed, around, act);
+  const [isGrounding, setGrounding] = useState(false);
   const onAnswered = () => {
     setAgain(false);
     if (!props.isStaying) props.onAnswered();
+  };
+  const onRaised = ({ effect }: PickedMode) => {
+    setGrounding(effect === "grounds");
+    if (effect !== "grounds") onAnswered();
   };
   const oneTap = oneTapOf(ask.check, typed, knownAt(open, line.step.id, ask.check), act);
   const answers = useAnswering({ ...props, onAnswered }, reading, kept, oneTap);
@@ -58,10 +64,16 @@ export function AskView(props: AskViewProps) {
     <section ref={section} tabIndex={-1} className="ask" aria-label={ask.check ? words.check() : words.answer()}>
       <AskWords ask={ask} />
       <LastTime open={open} ask={ask} />
+      {isFirstMeasured(open, line.step.id, ask) && (
+        <p className="ask-last">
+          <strong>{words.noneOnRecord()}</strong>
+        </p>
+      )}
       {ask.answered && !again ? (
         <AnsweredPanel
           {...props}
           answered={ask.answered}
+          isRaised={isGrounding}
           onAgain={() => setAgain(true)}
           onRaise={answers.openSheet}
           onNext={props.onAnswered}
@@ -80,7 +92,7 @@ export function AskView(props: AskViewProps) {
         />
       )}
       {answers.sheet && (
-        <FindingSheet {...props} answer={answers.sheet.entry} onRaised={onAnswered} onClose={answers.closeSheet} />
+        <FindingSheet {...props} answer={answers.sheet.entry} onRaised={onRaised} onClose={answers.closeSheet} />
       )}
     </section>
   );
@@ -126,9 +138,6 @@ function ToAnswer({ ask, line, kept, isWorkedOut, early, reading, oneTap, isNew,
         <ReadingFields check={ask.check} kept={kept} reading={reading} />
       )}
       {early !== undefined && isRead(ask.check) && <p className="quiet">{words.readWhenOver({ why: early })}</p>}
-      {answers.refusal !== undefined && !isSaid(reading, answers.refusal) && (
-        <Notice tone="wrong" title={answers.refusal} isNews />
-      )}
       <ErrorBox error={answers.saving.error} title={words.notSaved()} />
       <Afterwards line={line} asks={[ask]} />
       <AnswerBar
@@ -137,6 +146,7 @@ function ToAnswer({ ask, line, kept, isWorkedOut, early, reading, oneTap, isNew,
         oneTap={oneTap}
         isNew={isNew}
         held={answers.held}
+        refusal={sayRefusal(answers, reading)}
         onSeen={() => void answers.onSeen()}
         onWrong={() => void answers.onWrong()}
         onNotPossible={() => setAsksWhy(true)}
@@ -145,6 +155,11 @@ function ToAnswer({ ask, line, kept, isWorkedOut, early, reading, oneTap, isNew,
       {asksWhy && <NotPossible onClose={() => setAsksWhy(false)} onSave={(why) => void answers.onNotPossible(why)} />}
     </>
   );
+}
+
+/** What a reading means is said beside it, and not a second time at the answers. */
+function sayRefusal({ refusal }: Answers, reading: Reading): string | undefined {
+  return refusal !== undefined && !isSaid(reading, refusal) ? refusal : undefined;
 }
 
 function isRead(check: Ask["check"]): boolean {

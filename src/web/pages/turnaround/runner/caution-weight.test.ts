@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { listLines, type Line } from "#web/act/lines.ts";
 import { SAMPLE } from "#web/kit-view/sample.ts";
-import { weighCautions } from "./caution-weight.ts";
+import { cautionRows, weighCautions } from "./caution-weight.ts";
 
 const [first] = listLines(SAMPLE);
 
@@ -17,6 +17,11 @@ const lines = [
   lineOf(5, "dry"),
   lineOf(6, "restow", "noise"),
 ];
+
+/** The rows of a line in words: "goingOn carbon-monoxide+noise". */
+function rows(at: number): readonly string[] {
+  return cautionRows(lines, lines[at]!).map(({ how, ids }) => `${how} ${ids.join("+")}`);
+}
 
 describe("how the cautions of a line are shown", () => {
   it("shows a danger whole where it begins, and its name where it goes on", () => {
@@ -39,6 +44,28 @@ describe("how the cautions of a line are shown", () => {
       begun: ["recoil-kick", "noise"],
       goingOn: [],
     });
+  });
+
+  it("stands gravest first whole or folded: a DANGER that goes on before a CAUTION that begins", () => {
+    expect(rows(1)).toEqual(["goingOn carbon-monoxide", "whole recoil-kick", "begun noise"]);
+    expect(rows(2)).toEqual(["goingOn carbon-monoxide+noise"]);
+  });
+
+  it("shows what begins before names of the same word, unless a row of graver names ends just above", () => {
+    const steps = [
+      ["noise", "carbon-monoxide"],
+      ["noise", "recoil-kick", "carbon-monoxide"],
+      ["noise", "hot-exhaust"],
+    ];
+    const three = steps.map((cautions, at) => lineOf(at + 1, "rig", ...cautions));
+    expect(cautionRows(three, three[1]!)).toEqual([
+      { how: "goingOn", ids: ["carbon-monoxide", "noise"] },
+      { how: "whole", ids: ["recoil-kick"] },
+    ]);
+    expect(cautionRows(three, three[2]!)).toEqual([
+      { how: "whole", ids: ["hot-exhaust"] },
+      { how: "goingOn", ids: ["noise"] },
+    ]);
   });
 
   it("goes on into the next stage, and begins anew after a stage without it", () => {

@@ -1,4 +1,4 @@
-import { gravestFirst } from "#base";
+import { findCaution, gravestFirst, SIGNAL_WORDS } from "#base";
 import type { Line } from "#web/act/lines.ts";
 
 /** How each caution of a line is shown. */
@@ -20,6 +20,35 @@ export function weighCautions(lines: readonly Line[], line: Line): CautionWeight
   const read = new Set(linesBefore(lines, line).flatMap(({ step }) => step.cautions));
   const fresh = gravestFirst(cautions.filter((id) => !read.has(id)));
   return { whole: fresh.slice(0, 1), begun: fresh.slice(1), goingOn: cautions.filter((id) => read.has(id)) };
+}
+
+/** Cautions beside each other that are shown alike; names that go on share a row. */
+export interface CautionRow {
+  readonly how: keyof CautionWeight;
+  readonly ids: readonly string[];
+}
+
+/**
+ * The cautions of a line in the order they stand: by their signal words, gravest first, whole or folded. Of one word
+ * what begins stands first; names that go on come before it where a row of such names ends just above.
+ */
+export function cautionRows(lines: readonly Line[], line: Line): readonly CautionRow[] {
+  const { whole, begun, goingOn } = weighCautions(lines, line);
+  return Object.keys(SIGNAL_WORDS).reduce<readonly CautionRow[]>((rows, word) => {
+    const named = ofWord(goingOn, word);
+    const fresh = [
+      ...ofWord(whole, word).map((id) => ({ how: "whole" as const, ids: [id] })),
+      ...ofWord(begun, word).map((id) => ({ how: "begun" as const, ids: [id] })),
+    ];
+    const last = rows.at(-1);
+    if (last?.how === "goingOn") return [...rows.slice(0, -1), { ...last, ids: [...last.ids, ...named] }, ...fresh];
+    return [...rows, ...fresh, ...(named.length > 0 ? [{ how: "goingOn" as const, ids: named }] : [])];
+  }, []);
+}
+
+/** Of these those with this signal word; what is not known counts as a notice. */
+function ofWord(ids: readonly string[], word: string): readonly string[] {
+  return ids.filter((id) => (findCaution(id)?.signal ?? "NOTICE") === word);
 }
 
 /** Earlier lines of the same stage, and all of the stage before. */

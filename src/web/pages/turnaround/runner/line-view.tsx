@@ -95,7 +95,7 @@ export function LineView(props: LineViewProps) {
   const own = [...new Set(asked.flatMap((one) => photosAt(all, one)))];
   const bars = ask.answered ? [] : barsAt(open, line.step.id, ask.check?.id);
   return (
-    <main className="runner-main">
+    <main className={itemToRead(open, line.step) ? "runner-main runner-main-dated" : "runner-main"}>
       <LineHead line={line} kit={open.kit.name} />
       <LinePictures open={open} asked={drawn} own={own} />
       {bars.length > 0 && <HeldPanel open={open} lines={lines} line={line} bars={bars} place={place} />}
@@ -116,7 +116,13 @@ export function LineView(props: LineViewProps) {
       <DatesAtLine open={open} acts={acts} step={line.step} />
       {bars.length === 0 && <FittingList open={open} acts={acts} step={line.step} />}
       {(bars.length === 0 || isClockRunning(open, line)) && (
-        <StepClock open={open} acts={acts} step={line.step} onDone={byClock} />
+        <StepClock
+          open={open}
+          acts={acts}
+          step={line.step}
+          onDone={byClock}
+          onGoTo={(at) => place.goTo({ line: at })}
+        />
       )}
       {done.length === 1 && line.step.why !== undefined && (
         <p className="step-why">{withParts(words.why, { why: <Prose text={line.step.why} /> })}</p>

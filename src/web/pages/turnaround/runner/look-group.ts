@@ -38,6 +38,12 @@ export function knownAt({ kit, turnaround }: OpenKit, step: string, check: Ask["
   };
 }
 
+/** True at a measurement that is made once, not answered yet, of which no reading is on record. */
+export function isFirstMeasured({ kit }: OpenKit, step: string, { check, answered }: Ask): boolean {
+  if (check?.kind !== "measure" || check.once !== true || answered) return false;
+  return measuredBefore(kit, step, check) === undefined;
+}
+
 /** Where the answers of a whole group lead: what else is open at the line, then as any answer would. */
 export function leadsOn(lines: readonly Line[], line: Line, group: readonly Ask[]): Position | undefined {
   const rest = line.asks.find((one) => !one.answered && !group.includes(one));

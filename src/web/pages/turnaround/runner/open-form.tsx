@@ -1,5 +1,5 @@
 import { useState } from "react";
-import type { Bodies } from "#readiness";
+import { lastClosed, type Bodies } from "#readiness";
 import { useWords } from "#web/language/index.ts";
 import { useRecorder } from "#web/device/index.ts";
 import { Button, ButtonLink, ErrorBox, Notice, Section, TextField } from "#web/parts/index.ts";
@@ -85,25 +85,35 @@ function Opening({ at }: { readonly at: KitAtHand }) {
       </Button>
       {differs && <SealDiffers differs={differs} onOpen={() => open(differs.because, differs.seen)} />}
       <ErrorBox error={saving.error} title={words.notOpened()} />
-      {!differs && <Reasons onPick={read} />}
+      {!differs && <Reasons isFirst={lastClosed(at.kit) === undefined} onPick={read} />}
     </>
   );
 }
 
+interface ReasonsProps {
+  /** It was never turned round here: what is due is its first turnaround. */
+  readonly isFirst: boolean;
+  readonly onPick: (because: Because) => void;
+}
+
 /** Why it is opened; the tap goes to the first line. The seal stays whole until a line says to cut it. */
-function Reasons({ onPick }: { readonly onPick: (because: Because) => void }) {
+function Reasons({ isFirst, onPick }: ReasonsProps) {
   const words = useWords("turnaround");
+  const due = isFirst ? "first" : "routine";
   return (
     <Section title={words.whyOpened()}>
       <p>{words.whyOpenedMore()}</p>
       <div className="open-reasons">
-        {REASONS.map((because) => (
-          <Button key={because} kind="primary" wide onPress={() => onPick(because)}>
-            <span className="open-reason">
-              {words[because]()} <span className="open-note">{words[`${because}Note`]()}</span>
-            </span>
-          </Button>
-        ))}
+        {REASONS.map((because) => {
+          const said = because === "routine" ? due : because;
+          return (
+            <Button key={because} kind="primary" wide onPress={() => onPick(because)}>
+              <span className="open-reason">
+                {words[said]()} <span className="open-note">{words[`${said}Note`]()}</span>
+              </span>
+            </Button>
+          );
+        })}
       </div>
     </Section>
   );

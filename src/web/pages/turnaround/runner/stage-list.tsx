@@ -60,7 +60,7 @@ function StageLine({ open, line, onPick }: StageLineProps) {
         <span>
           {line.step.text}
           <span className="stage-state">
-            <LineShape state={state} /> {wordState(state, act)}
+            <LineShape state={state} /> {wordState(line, act)}
             {line.step.optional && state === "unanswered" && words.optional()}
             {mark && <span className="quiet">, {sayWho(open.view, mark)}</span>}
           </span>

@@ -87,5 +87,6 @@ const words: ActWords = {
   lineSeen: () => "found right",
   lineWrong: () => "found wrong",
   lineNotPossible: () => "not possible",
+  lineDone: () => "done",
 };
 export default words;

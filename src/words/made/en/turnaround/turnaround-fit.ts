@@ -82,5 +82,6 @@ const words: TurnaroundFitWords = {
   photoNotPut: () => "Photo not put here",
   ownPhotoStruck: (d) => select(d.side, { right: "our own photo, right", other: "our own photo, wrong" }),
   strike: (d) => "Strike " + d.what,
+  proveAt: (d) => "Prove it first at line " + d.line,
 };
 export default words;

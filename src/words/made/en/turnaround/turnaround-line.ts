@@ -95,5 +95,9 @@ const words: TurnaroundLineWords = {
   startedOnLabel: (d) => "Started on pull " + d.pull,
   endedByFinding: () => "The clock of before was ended by a finding and proves nothing. It starts again from nought.",
   measureFirst: () => "Measure the delivery first.",
+  otherRun: (d) => "The run at line " + d.line + " goes on.",
+  otherRunMore: () => "One engine runs one way at a time. Let it last its time, or stop it there first.",
+  goToRun: (d) => "Go to line " + d.line,
+  noneOnRecord: () => "None on record: measure it now.",
 };
 export default words;

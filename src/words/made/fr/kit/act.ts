@@ -97,5 +97,6 @@ const words: ActWords = {
   lineSeen: () => "conforme",
   lineWrong: () => "non conforme",
   lineNotPossible: () => "pas possible",
+  lineDone: () => "fait",
 };
 export default words;

@@ -88,5 +88,6 @@ const words: TurnaroundFitWords = {
   ownPhotoStruck: (d) =>
     select(d.side, { right: "notre propre photo, conforme", other: "notre propre photo, non conforme" }),
   strike: (d) => "Rayer " + d.what,
+  proveAt: (d) => "Le prouver d'abord à la ligne " + d.line,
 };
 export default words;

@@ -96,5 +96,10 @@ const words: TurnaroundLineWords = {
   startedOnLabel: (d) => "Démarré au coup " + d.pull,
   endedByFinding: () => "Le chronomètre d'avant a été arrêté par un défaut et ne prouve rien. Il repart de zéro.",
   measureFirst: () => "Mesurer d'abord le débit.",
+  otherRun: (d) => "La marche à la ligne " + d.line + " continue.",
+  otherRunMore: () =>
+    "Un moteur ne marche que d'une façon à la fois. Laissez-la durer son temps, ou arrêtez-la d'abord là-bas.",
+  goToRun: (d) => "Aller à la ligne " + d.line,
+  noneOnRecord: () => "Aucune mesure enregistrée : mesurez maintenant.",
 };
 export default words;
