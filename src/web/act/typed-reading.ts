@@ -67,7 +67,8 @@ function sayMissing(check: Check): string {
   if (check.kind === "count") return `Count the ${check.of} and enter how many.`;
   if (check.kind === "match" && check.against) return `Read and enter: ${check.first}.`;
   if (check.kind === "match") return `Read and enter both: ${check.first}, and ${check.second}.`;
-  if (check.kind === "date") return "Read and enter the date printed on it.";
+  if (check.kind === "date")
+    return "Read and enter the date printed on it: the month from 1 to 12, the year in four figures.";
   return check.kind === "timed" ? "Time it first." : "Measure it and enter the reading.";
 }
 

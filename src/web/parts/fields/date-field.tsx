@@ -14,7 +14,7 @@ export interface DateFieldProps {
   readonly onPartly?: (isPartly: boolean) => void;
   /** The day may be left empty, as on a label that prints only a month (default). */
   readonly mayBeMonth?: boolean;
-  /** The date stands on the thing itself (default), so that its day may be unprinted rather than unknown. */
+  /** The last good day, printed on the thing (default); else a day from which something counts, as that of fitting. */
   readonly isPrinted?: boolean;
 }
 
@@ -43,7 +43,7 @@ export function DateField(props: DateFieldProps) {
         <Part name="Month, 1 to 12" value={parts.month} onChange={(month) => change({ month })} />
         <Part name="Year, four figures" value={parts.year} onChange={(year) => change({ year })} />
       </div>
-      {read.kind === "date" && <p className="field-echo">Read as {sayDate(read.date)}</p>}
+      {read.kind === "date" && <p className="field-echo">Read as {sayDate(read.date, isPrinted)}</p>}
       <FieldFault id={`${id}-fault`} fault={read.kind === "fault" ? read.fault : props.fault} />
     </fieldset>
   );

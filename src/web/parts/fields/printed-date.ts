@@ -12,13 +12,21 @@ export type PrintedDate =
   | { readonly kind: "date"; readonly date: string }
   | { readonly kind: "fault"; readonly fault: string };
 
-/** Reads the boxes into "YYYY-MM-DD" or, without a day, "YYYY-MM"; incomplete while the year is being typed. */
+/** What may be typed on the way to a month from 1 to 12, and to a year from 1990 to 2100. */
+const MONTH_SO_FAR = /^(0?[1-9]?|1[0-2])$/;
+const YEAR_SO_FAR = /^(1|19|199\d?|2|20\d{0,2}|21|210|2100)?$/;
+
+/**
+ * Reads the boxes into "YYYY-MM-DD" or, without a day, "YYYY-MM"; incomplete while the year is being typed, and a fault as
+ * soon as what stands there cannot become a month or a year.
+ */
 export function readPrintedDate({ day, month, year }: DateParts, mayBeMonth: boolean): PrintedDate {
-  if (month.trim() === "" || !/^\d{4}$/.test(year.trim())) return { kind: "incomplete" };
-  if (day.trim() === "" && !mayBeMonth) return { kind: "incomplete" };
+  if (!MONTH_SO_FAR.test(month.trim())) return { kind: "fault", fault: "The month is a number from 1 to 12." };
+  if (!YEAR_SO_FAR.test(year.trim()))
+    return { kind: "fault", fault: "The year is one from 1990 to 2100, in four figures, such as 2027." };
   const [y, m] = [Number(year), Number(month)];
-  if (!Number.isInteger(m) || m < 1 || m > 12) return { kind: "fault", fault: "The month is a number from 1 to 12." };
-  if (y < 1990 || y > 2100) return { kind: "fault", fault: "The year is one from 1990 to 2100." };
+  if (m === 0 || year.trim().length < 4) return { kind: "incomplete" };
+  if (day.trim() === "" && !mayBeMonth) return { kind: "incomplete" };
   const monthText = `${year.trim()}-${String(m).padStart(2, "0")}`;
   return day.trim() === "" ? { kind: "date", date: monthText } : withDay(monthText, Number(day), daysInMonth(y, m));
 }
@@ -29,8 +37,11 @@ function withDay(month: string, day: number, last: number): PrintedDate {
   return { kind: "date", date: `${month}-${String(day).padStart(2, "0")}` };
 }
 
-/** "14 March 2027", or "March 2027, to its last day" for a month. */
-export function sayDate(date: string): string {
+/**
+ * "14 March 2027". A month is meant "to its last day" where it is the last good day printed on a thing, and "from its first
+ * day" where a life is counted from it.
+ */
+export function sayDate(date: string, isLastDay = true): string {
   const [year, month, day] = date.split("-").map(Number) as [number, number, number?];
   const at = new Date(Date.UTC(year, month - 1, day ?? 1));
   const format = new Intl.DateTimeFormat("en-GB", {
@@ -39,5 +50,6 @@ export function sayDate(date: string): string {
     month: "long",
     ...(day !== undefined && { day: "numeric" as const }),
   });
-  return day === undefined ? `${format.format(at)}, to its last day` : format.format(at);
+  if (day !== undefined) return format.format(at);
+  return `${format.format(at)}, ${isLastDay ? "to its last day" : "from its first day"}`;
 }
