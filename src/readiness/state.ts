@@ -274,6 +274,8 @@ export interface Standing {
   readonly limits: readonly string[];
   /** The first thing that will end this standing, and its day; absent when nothing dated will. */
   readonly lapse?: Lapse;
+  /** The first thing that will ground it, and its day; absent where nothing dated will, or it is not ready now. */
+  readonly grounding?: Lapse;
   readonly restore: { readonly what: readonly string[]; readonly minutes: number };
 }
 

@@ -184,6 +184,46 @@ describe("what is overdue", () => {
   });
 });
 
+const lent = (count: number) => [{ name: "fuel can", count }];
+
+/** Pump 12 as it was handed over with two fuel cans and came back with one, from salt water. */
+function backWet(): StationReading {
+  const away = { to: "the Avocet", method: "line", sealBroken: true, lent: lent(2) };
+  const back = { exposure: ["salt"], lent: lent(1) };
+  return stationOf([
+    { ...aboutLate("0199aaaa-0000-7000-8000-000000000001", "handed-over", away), at: "2027-03-14T06:00:00Z" },
+    { ...aboutLate("0199aaaa-0000-7000-8000-000000000002", "returned", back), at: "2027-03-14T09:00:00Z" },
+  ]);
+}
+
+describe("a kit that came back wet, with a thing lent still out", () => {
+  it("has its first flush on top, at its time, and on today once that is past", () => {
+    const [late, flush] = stationEvents(backWet(), NOW);
+    expect(late).toMatchObject({ day: TODAY, sort: "flush" });
+    expect(late!.summary).toMatch(/^Overdue: first flush of Pump 12, due by \d\d:\d\d on 14 March 2027\. Flush now$/);
+    expect(flush).toMatchObject({ day: "2027-03-14", sort: "flush" });
+    const read = parsed(writeCalendar(calendarOf(backWet(), "mara-tolliver", NOW)!, NOW));
+    const timed = read.filter(({ isDay }) => !isDay);
+    expect(timed).toMatchObject([{ summary: flush!.summary, day: flush!.at!.replace(".000Z", "Z") }]);
+    expect(calendarOf(backWet(), "jonas-wick", NOW)!.events[0]).toEqual(late);
+  });
+
+  it("is not fetched itself: what was lent with it is", () => {
+    const fetched = stationEvents(backWet(), NOW).filter(({ summary }) => summary.startsWith("Fetch"));
+    expect(fetched.map(({ summary }) => summary)).toContain("Fetch 1 fuel can, lent with Pump 12 to the Avocet");
+    expect(fetched.map(({ summary }) => summary)).not.toContain("Fetch Pump 12");
+  });
+
+  it("is not said to be at once on a day to come", () => {
+    const dated = { work: "opening", day: "2027-03-18" };
+    const station = stationOf([aboutLate("0199aaaa-0000-7000-8000-000000000002", "work-dated", dated)]);
+    const own = stationEvents(station, NOW).find(
+      ({ day, summary }) => day === dated.day && summary.endsWith("Pump 12"),
+    )!;
+    expect(own.description).not.toContain("At once");
+  });
+});
+
 describe("a month on paper", () => {
   it("is one sheet for a month in which nothing has its day, and for one of six weeks", async () => {
     expect(pages(await sheetOf("2031-02"))).toBe(1);

@@ -6,8 +6,8 @@ import ical, { ICalCalendarMethod, ICalEventTransparency } from "ical-generator"
 const ASKED_EVERY = 7_200;
 
 /**
- * A calendar as a file of RFC 5545. Every event is a whole day, without a time zone, so that it stays on its day wherever
- * it is read; its UID is the same when the day moves.
+ * A calendar as a file of RFC 5545. An event is a whole day, without a time zone, so that it stays on its day wherever it is
+ * read; one that has a time stands at it. Its UID is the same when the day moves.
  *
  * @param now - RFC 3339, when it was worked out
  * @source RFC 5545, September 2009, sections 3.3.4, 3.6.1 and 3.8.4.7
@@ -23,12 +23,11 @@ export function writeCalendar({ name, events }: CalendarView, now: string): stri
   return calendar.toString();
 }
 
-function eventOf({ uid, day, summary, description, sort }: CalendarEvent, now: string) {
+function eventOf({ uid, day, at, summary, description, sort }: CalendarEvent, now: string) {
+  const wholeDay = { start: midnight(day), end: midnight(addDays(day, 1)), allDay: true };
   return {
     id: `${uid}@drykeel`,
-    start: midnight(day),
-    end: midnight(addDays(day, 1)),
-    allDay: true,
+    ...(at === undefined ? wholeDay : { start: new Date(at) }),
     stamp: new Date(now),
     summary: inOneLine(summary),
     description: inOneLine(description),

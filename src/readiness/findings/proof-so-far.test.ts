@@ -2,12 +2,15 @@ import { describe, expect, it } from "vitest";
 import type { Pattern } from "#kit";
 import { Hand, kitOf, SAMPLE_PATTERN, seenRight } from "../kit/sample-kit.ts";
 import { answersAt } from "./answers-at.ts";
+import { standingOf } from "../standing/standing.ts";
 import { isLastToProve, proofSoFar } from "./proof-so-far.ts";
 
 /** The cells prove good by their date, by their volts, and by the torch they light. */
 const PATTERN: Pattern = {
   ...SAMPLE_PATTERN,
-  modes: SAMPLE_PATTERN.modes.map((mode) => (mode.id === "cells-old" ? { ...mode, provedBy: ["light"] } : mode)),
+  modes: SAMPLE_PATTERN.modes.map((mode) =>
+    mode.id === "cells-old" ? { ...mode, remedy: "Fit new cells.", provedBy: ["light"] } : mode,
+  ),
 };
 const WHERE = { turnaround: "t1", step: "look-torch" };
 const LOW = { kind: "quantity", si: 1.1, dimension: "voltage", text: "1.1 V" } as const;
@@ -153,5 +156,26 @@ describe("the answers given at one line", () => {
       "1.52 V",
     ]);
     expect(answersAt(by.entries, { ...WHERE, turnaround: "t2", check: "volts" })).toEqual([]);
+  });
+});
+
+function told(by: Hand): readonly string[] {
+  const kit = kitOf(by);
+  return standingOf(kit, PATTERN, "2026-01-10", {}).restore.what.filter((what) => what.includes("out of date"));
+}
+
+describe("what is still to be done about a finding", () => {
+  it("is its remedy, then its proof alone, at the lines that are left", () => {
+    const by = found();
+    expect(told(by)).toEqual(["Torch cells: out of date: Fit new cells."]);
+    by.write("remedy-made", { finding: "f1", how: "replaced", part: "Cells", quantity: 1 });
+    expect(told(by)).toEqual(["Torch cells: out of date: prove it at line 3."]);
+  });
+
+  it("is its remedy again once the proof found it wrong", () => {
+    const by = found();
+    by.write("remedy-made", { finding: "f1", how: "replaced", part: "Cells", quantity: 1 });
+    by.write("step-answered", { ...WHERE, check: "volts", answer: "wrong", value: LOW });
+    expect(told(by)).toEqual(["Torch cells: out of date: Fit new cells."]);
   });
 });

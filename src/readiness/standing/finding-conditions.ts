@@ -1,8 +1,9 @@
 import { addDays, formatDate, parseDate } from "#base";
-import type { Effect } from "#kit";
+import { stepOfCheck, type Check, type Effect } from "#kit";
 import type { Condition, Restoring } from "./condition.ts";
 import { nameOfMode, stepsForChecks, type Lookup } from "../lookup.ts";
-import { isRemedied, provingChecks } from "../findings/finding-list.ts";
+import { isRemedied, proofWanted, provingChecks } from "../findings/finding-list.ts";
+import { proofSoFar } from "../findings/proof-so-far.ts";
 import type { Finding, KitState, Turnaround } from "../state.ts";
 import { lastClosed } from "../kit/life.ts";
 import { wrongWithoutFinding } from "../findings/loose-ends.ts";
@@ -11,13 +12,21 @@ import { wrongWithoutFinding } from "../findings/loose-ends.ts";
 export function findingConditions(kit: KitState, lookup: Lookup): readonly Condition[] {
   const open = kit.findings.filter((finding) => finding.closed === undefined);
   const closed = lastClosed(kit);
+  const about = { lookup, turnaround: kit.turnaround ?? closed };
   const loose = closed === undefined || kit.turnaround ? [] : looseConditions(kit, closed, lookup);
-  return [...open.flatMap((finding) => conditionsOfFinding(finding, lookup)), ...loose];
+  return [...open.flatMap((finding) => conditionsOfFinding(finding, about)), ...loose];
 }
 
-function conditionsOfFinding(finding: Finding, lookup: Lookup): readonly Condition[] {
+/** The turnaround in which a proof may have been begun: the open one, else the last. */
+interface About {
+  readonly lookup: Lookup;
+  readonly turnaround: Turnaround | undefined;
+}
+
+function conditionsOfFinding(finding: Finding, about: About): readonly Condition[] {
   const { livedWith } = finding;
-  if (!livedWith) return [ofEffect(finding, lookup)];
+  const { lookup } = about;
+  if (!livedWith) return [ofEffect(finding, about)];
   const ends = addDays(parseDate(livedWith.until), 1);
   const name = nameOfMode(lookup, finding.item, finding.mode);
   const until = formatDate(parseDate(livedWith.until));
@@ -27,13 +36,14 @@ function conditionsOfFinding(finding: Finding, lookup: Lookup): readonly Conditi
     limit: livedWith.limit,
     reason: { rule: "finding", text, item: finding.item, finding: finding.id },
     until: ends,
-    restore: restoreFinding(finding, lookup),
+    restore: restoreFinding(finding, about),
   };
-  return [limited, pastItsDate(finding, lookup, ends)];
+  return [limited, pastItsDate(finding, about, ends)];
 }
 
-function pastItsDate(finding: Finding, lookup: Lookup, from: string): Condition {
-  const condition = ofEffect(finding, lookup);
+function pastItsDate(finding: Finding, about: About, from: string): Condition {
+  const { lookup } = about;
+  const condition = ofEffect(finding, about);
   const name = nameOfMode(lookup, finding.item, finding.mode);
   const text = `Lived with only until ${formatDate(addDays(from, -1))}: ${name}.`;
   const reason = { ...condition.reason, text };
@@ -41,7 +51,8 @@ function pastItsDate(finding: Finding, lookup: Lookup, from: string): Condition 
   return { ...condition, bears: "limits", limit: text, reason, from, ends };
 }
 
-function ofEffect(finding: Finding, lookup: Lookup): Condition {
+function ofEffect(finding: Finding, about: About): Condition {
+  const { lookup } = about;
   const name = nameOfMode(lookup, finding.item, finding.mode);
   const limit = finding.limit ?? lookup.modes.get(finding.mode)?.limit ?? name;
   const mended = isRemedied(finding) ? " (remedy not yet proved)" : "";
@@ -49,23 +60,41 @@ function ofEffect(finding: Finding, lookup: Lookup): Condition {
     bears: finding.effect,
     ...(finding.effect === "limits" ? { limit } : {}),
     reason: { rule: "finding", text: `${name}${mended}.`, item: finding.item, finding: finding.id },
-    restore: restoreFinding(finding, lookup),
+    restore: restoreFinding(finding, about),
   };
 }
 
-function restoreFinding(finding: Finding, lookup: Lookup): Restoring {
-  const checks = provingChecks(finding, lookup.pattern);
-  const advice = lookup.modes.get(finding.mode)?.remedy;
+/** Once something was done about it only its proof is left to do, unless the proof found it wrong again. */
+function restoreFinding(finding: Finding, about: About): Restoring {
+  const { lookup } = about;
   const name = nameOfMode(lookup, finding.item, finding.mode);
+  const left = proofLeft(finding, about);
+  if (left !== undefined) return restoring(lookup, left, `${name}: ${sayProof(lookup, left)}`);
+  const advice = lookup.modes.get(finding.mode)?.remedy;
   const what = advice === undefined ? `Mend ${name} and prove it.` : `${name}: ${advice}`;
-  return {
-    what,
-    steps: stepsForChecks(
-      lookup,
-      checks.map((check) => check.id),
-    ),
-    opens: true,
-  };
+  return restoring(lookup, provingChecks(finding, lookup.pattern), what);
+}
+
+function restoring(lookup: Lookup, checks: readonly Check[], what: string): Restoring {
+  const ids = checks.map((check) => check.id);
+  return { what, steps: stepsForChecks(lookup, ids), opens: true };
+}
+
+/** The checks that a remedy waits for; undefined where nothing was done yet, or where it is wrong again. */
+function proofLeft(finding: Finding, { lookup: { pattern }, turnaround }: About): readonly Check[] | undefined {
+  if (!isRemedied(finding)) return undefined;
+  if (turnaround === undefined) return proofWanted(finding, pattern);
+  const { checks, isRefuted } = proofSoFar(finding, pattern, turnaround);
+  if (isRefuted) return undefined;
+  const left = checks.filter(({ answered }) => answered?.answer !== "seen");
+  return (left.length > 0 ? left : checks).map(({ check }) => check);
+}
+
+/** "prove it at line 52", or by the run that asks it. */
+function sayProof({ pattern }: Lookup, checks: readonly Check[]): string {
+  const steps = [...new Set(checks.flatMap(({ id }) => stepOfCheck(pattern, id) ?? []))];
+  const places = steps.map(({ line, timer }) => (timer?.kind === "run" ? `the run of line ${line}` : `line ${line}`));
+  return places.length === 0 ? "prove it." : `prove it at ${places.join(" and ")}.`;
 }
 
 /** A line answered wrong with no finding raised counts as the worst that its check can find. */

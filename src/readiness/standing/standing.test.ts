@@ -27,6 +27,7 @@ describe("the standing of a kit", () => {
       because: [{ rule: "sound", text: "Sealed, in date and proved." }],
       limits: [],
       lapse: { day: "2026-02-24", what: "muster due", effect: "limits" },
+      grounding: { day: "2026-07-10", what: "Fuel out of date", effect: "grounds", item: "fuel" },
       restore: { what: [], minutes: 0 },
     });
   });

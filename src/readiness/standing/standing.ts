@@ -90,12 +90,15 @@ export function standingOn(outlook: Outlook, day: PlainDate): Standing {
   const inForce = outlook.conditions.filter((condition) => isInForce(condition, day));
   const sorted = inForce.toSorted((one, other) => gravityOf(other) - gravityOf(one));
   const standing = gradeOf(inForce);
-  const lapse = standing === "ready" || standing === "ready-with-limits" ? lapseAfter(outlook, day) : undefined;
+  const isReady = standing === "ready" || standing === "ready-with-limits";
+  const lapse = isReady ? lapseAfter(outlook, day) : undefined;
+  const grounding = lapse && lapsesIn(outlook).find((one) => one.day >= day && one.effect === "grounds");
   return {
     standing,
     because: reasonsOf(sorted),
     limits: standing === "ready-with-limits" ? limitsOf(inForce) : [],
-    ...(lapse ? { lapse } : {}),
+    ...(lapse && { lapse }),
+    ...(grounding && { grounding }),
     restore: restoring(outlook.lookup, sorted),
   };
 }

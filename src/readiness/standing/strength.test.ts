@@ -43,6 +43,18 @@ describe("strength of a place", () => {
     ]);
   });
 
+  it("READY-16 names as the first to end what strength falls short by: a muster due only limits", () => {
+    const [, kit] = kits;
+    const bands = new Map([[kit!.id, bandsOf(kit!, SAMPLE_PATTERN, RANGE, {})]]);
+    const [short] = shortfallsOf({ ...NORTH, strength: 1 }, [kit!], bands, RANGE);
+    const first = firstToEnd([kit!], standings([kit!]));
+    expect([short!.from, first?.lapse.day, first?.lapse.what]).toEqual([
+      "2026-05-01",
+      "2026-04-30",
+      "Torch cells out of date",
+    ]);
+  });
+
   it("names the kit whose standing ends first", () => {
     const first = firstToEnd(kits, standings(kits));
     expect([first?.kit.id, first?.lapse.day]).toEqual(["a", "2026-02-15"]);

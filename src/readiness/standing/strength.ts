@@ -50,13 +50,13 @@ export function shortfallsOf(
   return pieces.filter((piece) => piece.holds < piece.must).reduce<readonly Shortfall[]>(joinShortfall, []);
 }
 
-/** The kit whose standing ends first, and what ends it. Undefined where nothing dated will. */
+/** The kit that is ready no longer first, and what ends it: a limit ends nothing. Undefined where nothing dated will. */
 export function firstToEnd(
   kits: readonly KitState[],
   standings: ReadonlyMap<string, Standing>,
 ): { readonly kit: KitState; readonly lapse: Lapse } | undefined {
   const ends = kits.flatMap((kit) => {
-    const lapse = kit.retired ? undefined : standings.get(kit.id)?.lapse;
+    const lapse = kit.retired ? undefined : standings.get(kit.id)?.grounding;
     return lapse ? [{ kit, lapse }] : [];
   });
   return ends.toSorted((one, other) => (one.lapse.day < other.lapse.day ? -1 : 1))[0];

@@ -123,6 +123,45 @@ describe("what must be ordered by which day", () => {
   });
 });
 
+const DESICCANT = { ...CELLS, name: "Desiccant", items: [{ pattern: "sample", item: "desiccant" }] };
+
+const needed = (kit: KitState, setting: object) => listOf([], { kit, setting }).map(({ needs }) => needs);
+
+describe("what is due already", () => {
+  it("wants at once what was never renewed, and what the opening of a grounded kit uses up", () => {
+    const one = { day: TODAY, count: 1, kit: "Kit 1" };
+    expect(needed(KIT, DESICCANT)).toMatchObject([[{ ...one, because: "lapses" }]]);
+    const fitted = { item: "desiccant", fitted: "2026-01-01", quantity: 1, mark: MARK };
+    const renewed = { ...KIT, contents: { ...KIT.contents, desiccant: fitted } };
+    expect(needed(renewed, DESICCANT), "its first turnaround is to be done").toMatchObject([
+      [{ ...one, because: "opening" }],
+    ]);
+  });
+
+  it("wants at once what has a date that cannot be read, and not what somebody has still to read", () => {
+    const undated = { ...KIT, contents: {} };
+    expect(needed(undated, CELLS)).toEqual([]);
+    const cannot = { ...undated, dates: { cells: { item: "cells", cannot: true as const, mark: MARK } } };
+    expect(needed(cannot, CELLS)).toMatchObject([[{ day: TODAY, because: "lapses" }]]);
+  });
+
+  it("is not forgotten where another kit took more from the shelf than was there", () => {
+    const turnaround = { id: "t1", opened: MARK, pattern: "sample@1", answers: {} };
+    const open = { ...KIT, name: "Kit 2", id: "k2", turnaround: turnaround as unknown as KitState["turnaround"] };
+    const kits = [open as KitState, KIT];
+    const used: Line = ["stock-used", "2026-05-01", { place: "north", count: 1, day: "2026-05-01", note: "n" }];
+    const parts = [partOf([used], { ...DESICCANT, keep: [{ place: "north", least: 2 }] })];
+    const patterns = new Map([["sample@1", SAMPLE_PATTERN]]);
+    const stock = stockOf(parts, []);
+    const lines = orderList({ parts, kits, patterns, policy: {}, stock, today: TODAY, days: 31 });
+    expect(lines).toMatchObject([{ want: TODAY, usable: -1, count: 5 }]);
+    expect(lines[0]!.needs.map(({ kit, day }) => [kit, day])).toEqual([
+      ["Kit 2", TODAY],
+      ["Kit 1", TODAY],
+    ]);
+  });
+});
+
 describe("what is used in a year", () => {
   it("is told by the record, once there are 90 days of it", () => {
     const used: Line = ["stock-used", "2026-04-01", { place: "north", count: 2, day: "2026-04-01", note: "n" }];

@@ -2,7 +2,9 @@ import { addSpan, dayWritten, type PlainDate } from "#base";
 import type { Item, Pattern } from "#kit";
 import type { PatternsByVersion } from "../draft.ts";
 import { isRemedied, openFindings } from "../findings/finding-list.ts";
-import { datesOf, fuelItemOf, lastClosed, lastGoodDay } from "../kit/life.ts";
+import { datesOf, datesUnknown, fuelItemOf, lastClosed, lastGoodDay } from "../kit/life.ts";
+import { isInForce } from "../standing/condition.ts";
+import { outlookOf } from "../standing/standing.ts";
 import { strictest } from "../standing/strictest.ts";
 import type { StationPolicy } from "../station/station-state.ts";
 import type { KitState } from "../state.ts";
@@ -33,7 +35,8 @@ export interface StockNeed {
 
 /**
  * What the kits on charge will want once, by its day: each item whose life ends, what the next opening uses up, and what
- * open findings wait for. What is past its day is wanted today. Of several parts for one item the first is meant.
+ * open findings wait for. What is past its day, or must be renewed or opened already, is wanted today. Of several parts for
+ * one item the first is meant.
  */
 export function partNeeds(asked: NeedsAsked): readonly StockNeed[] {
   const { kits, patterns } = asked;
@@ -46,7 +49,8 @@ export function partNeeds(asked: NeedsAsked): readonly StockNeed[] {
 }
 
 function needsOfKit(kit: KitState, pattern: Pattern, { parts, policy, today }: NeedsAsked): readonly StockNeed[] {
-  const opening = openingOf(kit, pattern, policy);
+  const due = dueNow(kit, pattern, policy, today);
+  const opening = due.isOpening ? today : openingOf(kit, pattern, policy);
   const found = new Set(
     openFindings(kit)
       .filter((finding) => !isRemedied(finding))
@@ -54,12 +58,31 @@ function needsOfKit(kit: KitState, pattern: Pattern, { parts, policy, today }: N
   );
   return pattern.items.flatMap((item): readonly StockNeed[] => {
     const [part] = partsFor(parts, pattern, item.id);
-    const when = found.has(item.id) ? finding(today) : wantedBy(kit, pattern, item, policy, opening);
+    const renewed: When | undefined = due.renewals.has(item.id) ? { day: today, because: "lapses" } : undefined;
+    const when = found.has(item.id) ? finding(today) : (renewed ?? wantedBy(kit, pattern, item, policy, opening));
     if (part === undefined || when === undefined) return [];
     const day = when.day < today ? today : when.day;
     const of = { part: part.id, place: kit.place, kit: kit.name, item: item.name, count: item.quantity };
     return [{ ...of, day, because: when.because }];
   });
+}
+
+interface DueNow {
+  /** Ids of items that must be renewed already. */
+  readonly renewals: ReadonlySet<string>;
+  /** True where the kit is here and has to be opened already, with limits or grounded. */
+  readonly isOpening: boolean;
+}
+
+/** What bears on the kit today. A date that was never read may yet be read off the thing: that is no renewal. */
+function dueNow(kit: KitState, pattern: Pattern, policy: StationPolicy, today: PlainDate): DueNow {
+  const inForce = outlookOf(kit, pattern, policy).conditions.filter((one) => isInForce(one, today));
+  const unread = new Set(datesUnknown(kit, pattern).map(({ id }) => id));
+  const renewals = inForce
+    .filter(({ reason }) => reason.rule === "date" || reason.rule === "single-use")
+    .flatMap(({ reason: { item } }) => (item === undefined || unread.has(item) ? [] : [item]));
+  const isOpening = inForce.some(({ bears, restore }) => restore?.opens && (bears === "grounds" || bears === "limits"));
+  return { renewals: new Set(renewals), isOpening: kit.custody.kind !== "away" && isOpening };
 }
 
 type When = Pick<StockNeed, "day" | "because">;

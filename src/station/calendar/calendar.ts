@@ -1,6 +1,7 @@
 import { mayWrite, isKeeper } from "../judging/permission.ts";
 import type { StationReading } from "../station-reading.ts";
-import { stationEvents, type CalendarEvent } from "./station-events.ts";
+import type { CalendarEvent } from "./calendar-event.ts";
+import { stationEvents } from "./station-events.ts";
 
 /** What the calendar of a person holds, and all that its link gives away. */
 export interface CalendarView {

@@ -1,2 +1,3 @@
 export { calendarOf, type CalendarView } from "./calendar.ts";
-export { stationEvents, type CalendarEvent } from "./station-events.ts";
+export type { CalendarEvent } from "./calendar-event.ts";
+export { stationEvents } from "./station-events.ts";

@@ -3,41 +3,40 @@ import { outlookOf, practiceOf, type KitState, type Place, type Reason } from "#
 import { boardOf } from "../board.ts";
 import { practisingOf } from "../people/need-second.ts";
 import type { StationReading } from "../station-reading.ts";
+import type { CalendarEvent } from "./calendar-event.ts";
+import { flushEvents } from "./flush-events.ts";
+import { sayWorkOn } from "./work-on.ts";
 import { workDueOf, type DueLine } from "../work/work-due.ts";
 
-/** Something that has its day in a station's calendar. */
-export interface CalendarEvent {
-  /** The same when the day moves; unlike any other of any station. */
-  readonly uid: string;
-  readonly sort: "opening" | "work" | "lapse" | "muster" | "qualification";
-  readonly day: PlainDate;
-  readonly summary: string;
-  readonly description: string;
-  /** Ids of those it is for; empty where nobody has taken it. */
-  readonly people: readonly string[];
-}
-
 /**
- * Everything with a day at a station: openings planned, work due, the first lapse of each kit, the next
+ * Everything with a day at a station: first flushes, openings planned, work due, the first lapse of each kit, the next
  * muster of each place, and the last day of what each person holds. What is overdue stands on today.
  *
  * @param reading - the station as its log tells it
  * @param now - RFC 3339
- * @returns by day, then by words
+ * @returns first flushes, then the rest by day and by words
  */
 export function stationEvents(reading: StationReading, now: string): readonly CalendarEvent[] {
   const board = boardOf(reading, now);
   const kits = board.places.flatMap((place) => place.kits.map(({ kit }) => kit));
+  const work = workDueOf(reading, now);
   const all = [
     ...kits.flatMap((kit) => openingEvents(kit, reading)),
-    ...workDueOf(reading, now).flatMap((line) => workEvents(line, dayIn(line.place.zone, now))),
+    ...work.flatMap((line) => flushEvents(line, now)),
+    ...work.flatMap((line) => workEvents(line, dayIn(line.place.zone, now))),
     ...board.places.flatMap(({ place, day, kits: here }) => [
       ...here.flatMap(({ kit }) => lapseEvent(kit, place, endingsOf(reading, kit), day) ?? []),
       ...musterEvent(reading, place, day),
     ]),
     ...qualificationEvents(reading, now),
   ];
-  return all.toSorted((one, other) => (`${one.day}${one.summary}` < `${other.day}${other.summary}` ? -1 : 1));
+  return all.toSorted((one, other) => (orderOf(one) < orderOf(other) ? -1 : 1));
+}
+
+/** A flush that is overdue stands on top of all: it is counted in hours. */
+function orderOf({ sort, day, at, summary }: CalendarEvent): string {
+  const rank = sort !== "flush" ? 2 : at === undefined ? 0 : 1;
+  return `${rank}${day}${summary}`;
 }
 
 /** Entries have ids that no other station has; a kit's own id may be one that many choose. */
@@ -57,14 +56,6 @@ function openingEvents(kit: KitState, { people }: StationReading): readonly Cale
   });
 }
 
-/** What is done with a kit in each sort of work. */
-export const WORK_WORDS = {
-  opening: "Turn round",
-  muster: "Muster",
-  return: "Fetch",
-  settle: "Settle a difference on",
-} as const;
-
 /**
  * A line of work has its day; a muster that nobody took stands with its place, a planned opening in its week. What is
  * overdue stands on today whatever day was found for it.
@@ -81,8 +72,8 @@ function workEvents(line: DueLine, today: PlainDate): readonly CalendarEvent[] {
     uid: uidOf(kit, work),
     sort: "work" as const,
     day,
-    summary: `${WORK_WORDS[work]} ${kit.name}`,
-    description: `${line.by === undefined ? "At once. " : ""}${tasks.map(({ what }) => what).join(" ")}`,
+    summary: sayWorkOn(line),
+    description: `${line.by === undefined && day === today ? "At once. " : ""}${tasks.map(({ what }) => what).join(" ")}`,
     people,
   };
   const own = isSaid || planned === undefined ? [event] : [];

@@ -5,6 +5,7 @@ import { enrolKit, handOver } from "../acts/kit-acts.ts";
 import { answerStep, openTurnaround, sealKit } from "../acts/turnaround-acts.ts";
 import { boardOf } from "../board.ts";
 import { findingsByMode } from "../fault-finding/index.ts";
+import { flushKit, takeBack } from "../return/return-acts.ts";
 import { Desk, refusalsOf } from "../sample-station.ts";
 import {
   beginDrill,
@@ -55,6 +56,16 @@ function looked(): void {
   desk.do(answerStep(desk.as("ben"), desk.kit(), { ...LOOK, answer: "wrong" }), "ben");
   desk.do(raise("ben", "f1", "seized"), "ben");
 }
+
+describe("a kit with a first flush to come", () => {
+  it("is not set aside for a drill until it was flushed", () => {
+    desk.do(handOver(desk.as("ann"), desk.kit(), { to: "her", method: "line", sealBroken: true }));
+    desk.do(takeBack(desk.as("ann"), desk.kit(), { exposure: ["salt"] }));
+    expect(refusalsOf(begin("ann"))).toEqual(["SN-390"]);
+    desk.do(flushKit(desk.as("ann"), desk.kit(), {}));
+    expect(begin("ann").kind).toBe("entry");
+  });
+});
 
 const standing = () => boardOf(desk.fold.read(), "2026-01-10T09:00:00Z").places[0]!;
 

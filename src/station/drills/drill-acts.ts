@@ -3,7 +3,9 @@ import {
   commitmentOf,
   compareDrill,
   drillsOn,
+  flushDue,
   isHiding,
+  sayMet,
   type Bodies,
   type Comparison,
   type Drill,
@@ -24,9 +26,20 @@ export function beginDrill(doing: ActContext, kit: KitState, body: Bodies["drill
     needOnCharge(kit),
     needHere(kit),
     needClosed(kit),
+    needFlushed(doing, kit),
     unless(drillsOn(kit).length === 0, because("SN-380", "kit", kit.name, "a kit with no drill on", remedy)),
     stranger === undefined ? undefined : noSuchPerson(stranger),
   ]);
+}
+
+/** What it met eats at it as long as it waits, and a drill makes it wait. */
+function needFlushed(doing: ActContext, kit: KitState): Fault | undefined {
+  const pattern = patternOf(doing, kit);
+  const due = pattern && flushDue(kit, pattern);
+  if (due === undefined) return undefined;
+  const got = `${sayMet(due.all.map(({ what }) => what))}, not flushed`;
+  const remedy = "Flush it first, and write that down on its page: Flushed now.";
+  return because("SN-390", "kit", got, "a kit with no first flush due or overdue", remedy);
 }
 
 /** Writes that faults were planted: only their hash. By the second person, before the trainee opens the kit. */

@@ -1,7 +1,8 @@
 import { addDays, dayIn, formatDate, instantAt, weekdayOf, type PlainDate } from "#base";
 import { instantOf } from "#log";
 import { boardOf } from "../board.ts";
-import { stationEvents, WORK_WORDS } from "../calendar/station-events.ts";
+import { stationEvents } from "../calendar/station-events.ts";
+import { sayWorkOn } from "../calendar/work-on.ts";
 import type { StationReading } from "../station-reading.ts";
 import { workDueOf, type DueLine } from "../work/work-due.ts";
 import type { Letter, MailWish, WeeklyWish } from "./mail-shelf.ts";
@@ -59,10 +60,11 @@ function section(head: string, lines: readonly string[]): string {
   return lines.length === 0 ? "" : [head, ...lines].join("\n");
 }
 
-function lineText({ kit, work, tasks, by, said }: DueLine): string {
+function lineText(line: DueLine): string {
+  const { tasks, by, said } = line;
   const day = said.day?.day ?? by;
   const when = day === undefined ? "" : `, by ${formatDate(day)}`;
-  return `- ${WORK_WORDS[work]} ${kit.name}${when}: ${tasks.map(({ what }) => what).join(" ")}`;
+  return `- ${sayWorkOn(line)}${when}: ${tasks.map(({ what }) => what).join(" ")}`;
 }
 
 function endings(reading: StationReading, now: string): readonly string[] {

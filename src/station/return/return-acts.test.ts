@@ -52,8 +52,17 @@ describe("taking a kit back", () => {
     expect(refused(change)).toEqual(codes);
   });
 
-  it("takes a stop before the hand-over was written down, which may be after the call", () => {
-    expect(refused({ stopped: "2026-01-09T22:00:00Z" })).toEqual([]);
+  it("takes a stop from its hand-over on, and says from when where it lay before", () => {
+    const doing = { ...away().as("ben"), now: "2027-01-10T08:00:00Z" };
+    const kit = away().kit();
+    const at = Date.parse(kit.custody.kind === "away" ? kit.custody.at : "");
+    const back = (minutes: number) =>
+      takeBack(doing, kit, { ...AMISS, stopped: new Date(at + minutes * 60_000).toISOString() });
+    expect(back(0).kind).toBe("entry");
+    const before = back(-1);
+    expect(before).toMatchObject({
+      because: [{ code: "SN-183", field: "body.stopped", allowed: expect.stringContaining("from its hand-over on") }],
+    });
   });
 
   it("RULE-13 is judged on arrival too: no device tells a missing part as milder than its pattern does", () => {

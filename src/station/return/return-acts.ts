@@ -61,14 +61,16 @@ export function flushKit(doing: ActContext, kit: KitState, body: Bodies["flushed
   ]);
 }
 
-/** It pumped for them about when it was handed over or later, and not after now. */
+/** It pumped for them from its hand-over on, and not after now. */
 function needStopped({ now }: ActContext, kit: KitState, stopped: string | undefined): Fault | undefined {
   if (stopped === undefined) return undefined;
   const from = pumpedFrom(kit);
   const to = now === undefined ? Infinity : Date.parse(now);
   if (from <= Date.parse(stopped) && Date.parse(stopped) <= to) return undefined;
-  const allowed = "a time since it was last closed, at most two days before its hand-over was written down, up to now";
-  return because("SN-183", "body.stopped", stopped, allowed, "Say when it last pumped, or leave it out.");
+  const since = Number.isFinite(from) ? new Date(from).toISOString() : "any time";
+  const allowed = `a time from its hand-over on, ${since}, up to now`;
+  const remedy = "Say when it last pumped since then. If it pumped before, leave it out, and flush the kit at once.";
+  return because("SN-183", "body.stopped", stopped, allowed, remedy);
 }
 
 /** Items of the pattern, and a finding on each that is not there as it should be. */

@@ -13,3 +13,4 @@ export {
   sayNotDrawn,
   sayVisitedLine,
 } from "./visit-words.ts";
+export { isLineShown, linesHidden } from "./lines-shown.ts";

@@ -5,6 +5,7 @@ import { drawnIn, MOST_DRAWN, MOST_VISITED, visitKey, type Bodies, type Visit, t
 import { allow, unless, type Act, type ActContext } from "../acts/draft.ts";
 import { answerFaults } from "../judging/answer-faults.ts";
 import { because, noSuchPlace } from "../judging/faults.ts";
+import { writerOf } from "./lines-shown.ts";
 import { planVisit, type VisitPlan, type VisitWish } from "./visit-plan.ts";
 
 /** Begins a visit with the sample that rule and seed give. */
@@ -112,11 +113,11 @@ function needDrawn(visit: Visit, body: Bodies["line-reexamined"]): Fault | undef
 
 /** Nobody looks again at what they wrote themselves: they would know the answer. */
 function needOther({ me, kits }: ActContext, visit: Visit, body: Bodies["line-reexamined"]): Fault | undefined {
-  const of = visit.begun.of.find(({ kit }) => kit === body.kit);
-  const turnaround = kits.find(({ id }) => id === body.kit)?.turnarounds.find(({ id }) => id === of?.turnaround);
-  const writer = turnaround?.answers[`${body.step}/${body.check}`]?.mark.by;
   const remedy = "You wrote this line in the turnaround: let somebody else look.";
-  return unless(writer !== me.id, because("SN-407", "by", me.name, "somebody who did not write this line", remedy));
+  return unless(
+    writerOf(visit, kits, body) !== me.id,
+    because("SN-407", "by", me.name, "somebody who did not write this line", remedy),
+  );
 }
 
 /** "Seen" needs its reading, and one that is right, as in a turnaround. */

@@ -19,7 +19,7 @@ export function FlushPanel({ at }: { readonly at: KitAtHand }) {
   return (
     <section className={`flush${isOverdue(due, now) ? " flush-overdue" : ""}`} aria-label={words.firstFlush()}>
       <p className="flush-left tabular">{sayFlushLeft(due, now, lineWords)}</p>
-      <p>{sayFlushWhy(due, words)}</p>
+      <p>{sayFlushWhy(due, now, words)}</p>
       {due.all.map((met) => (
         <FirstAid key={met.what} met={met} isOnly={due.all.length === 1} />
       ))}

@@ -39,11 +39,12 @@ describe("the first flush in words", () => {
   });
 
   it("says why, from when, and where the time is from", () => {
-    expect(sayFlushWhy(DUE, viewWords)).toBe(
+    expect(sayFlushWhy(DUE, FROM + HOUR, viewWords)).toBe(
       "It met salt water. 2\u00a0h from when it last pumped, 14:05. The manual.",
     );
-    expect(sayFlushWhy({ ...DUE, isFromStop: false }, viewWords)).toContain(
+    expect(sayFlushWhy({ ...DUE, isFromStop: false }, FROM, viewWords)).toContain(
       "from its return, 14:05; it stopped pumping before",
     );
+    expect(sayFlushWhy(DUE, FROM + 24 * HOUR, viewWords), "not today").toContain("10 Jan 2026, 14:05.");
   });
 });

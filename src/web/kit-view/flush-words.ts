@@ -30,13 +30,23 @@ export function isOverdue({ by }: FlushDue, now: number): boolean {
   return now > by;
 }
 
-/** Why that time: what was met, how long the pattern gives and where that is from, and from when it is counted. */
-export function sayFlushWhy({ all, first, from, isFromStop }: FlushDue, words: Words["kitView"]): string {
+/**
+ * Why that time: what was met, how long the pattern gives and where that is from, and from when it is counted, with its day
+ * where that is not today.
+ *
+ * @param now - [ms]
+ */
+export function sayFlushWhy({ all, first, from, isFromStop }: FlushDue, now: number, words: Words["kitView"]): string {
   const told = {
     what: sayMet(all.map(({ what }) => what)),
     within: sayDuration(first.flushWithin, "needed"),
-    time: sayTime(from),
+    time: isSameDay(from, now) ? sayTime(from) : sayInstant(new Date(from).toISOString()),
     source: first.source,
   };
   return isFromStop ? words.flushFromStop(told) : words.flushFromReturn(told);
+}
+
+/** On the reader's clock. */
+function isSameDay(one: number, other: number): boolean {
+  return new Date(one).toDateString() === new Date(other).toDateString();
 }

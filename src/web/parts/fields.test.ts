@@ -51,10 +51,20 @@ describe("a date as printed", () => {
     expect(read("29", "2", "2028")).toEqual({ kind: "date", date: "2028-02-29" });
     expect(read("29", "2", "2027")).toEqual({ kind: "fault", fault: "That month has days 1 to 28." });
     expect(read("", "13", "2027").kind).toBe("fault");
+    expect(read("", "12", "2101").kind).toBe("fault");
+  });
+
+  test("says what is allowed as soon as what is typed can be no month or no year", () => {
+    expect(read("", "13", "")).toEqual({ kind: "fault", fault: "The month is a number from 1 to 12." });
+    const fault = "The year is one from 1990 to 2100, in four figures, such as 2027.";
+    expect(read("", "3", "27")).toEqual({ kind: "fault", fault });
+    for (const year of ["", "2", "20", "202", "19", "199"]) expect(read("", "03", year).kind).toBe("incomplete");
+    expect(read("", "0", "2027").kind).toBe("incomplete");
   });
 
   test("is read back so that a slip shows", () => {
     expect(sayPrinted("2027-03-04", words)).toBe("4 March 2027");
     expect(sayPrinted("2027-03", words)).toBe("March 2027, to its last day");
+    expect(sayPrinted("2027-03", words, false)).toBe("March 2027, from its first day");
   });
 });

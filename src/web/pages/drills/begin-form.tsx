@@ -1,9 +1,9 @@
-import { isSameSeal } from "#readiness";
+import { flushDue, isSameSeal, sayMet, type FlushDue } from "#readiness";
 import { beginDrill, mayWrite } from "#station";
 import { useState } from "react";
 import { uuidv7 } from "uuidv7";
 import { useCarryOut } from "#web/device/index.ts";
-import { Button, ErrorBox, Notice, Section, TextField, useDoing } from "#web/parts/index.ts";
+import { Button, ButtonLink, ErrorBox, Notice, Section, TextField, useDoing } from "#web/parts/index.ts";
 import type { KitAtHand } from "#web/kit-view/at-hand.ts";
 import { useWords } from "#web/language/index.ts";
 
@@ -24,6 +24,8 @@ export function BeginForm({ at }: { readonly at: KitAtHand }) {
     );
   if (!mayWrite(view.me.role, "drill-begun")) return <Notice title={words.noneOn()} />;
   if (kit.turnaround) return <Notice title={words.turnaroundOpen()} />;
+  const flush = flushDue(kit, at.pattern);
+  if (flush) return <MustFlush kit={kit.id} flush={flush} />;
   return (
     <Section title={words.setAside()}>
       <p>{words.setAsideMore()}</p>
@@ -51,6 +53,18 @@ export function BeginForm({ at }: { readonly at: KitAtHand }) {
         {words.begin()}
       </Button>
     </Section>
+  );
+}
+
+/** What it met eats at it while it would wait: the station would not take the drill. */
+function MustFlush({ kit, flush }: { readonly kit: string; readonly flush: FlushDue }) {
+  const words = useWords("drill");
+  const what = sayMet(flush.all.map((met) => met.what));
+  return (
+    <Notice tone="attention" title={words.mustFlush({ what })}>
+      <p>{words.mustFlushMore()}</p>
+      <ButtonLink to={`/kit/${kit}`}>{words.toKit()}</ButtonLink>
+    </Notice>
   );
 }
 

@@ -4,7 +4,7 @@ import { useEffect, useState } from "react";
 import { useCarryOut, useThisDevice } from "#web/device/index.ts";
 import { AskingButton, Button, ErrorBox, Notice, Section, TextField, useDoing } from "#web/parts/index.ts";
 import { FaultList, FaultWords } from "./fault-list.tsx";
-import type { DrillAtHand } from "./drill-at-hand.ts";
+import { isUnopened, type DrillAtHand } from "./drill-at-hand.ts";
 import { useWords, withParts } from "#web/language/index.ts";
 
 interface PlantedProps {
@@ -71,6 +71,11 @@ function OwnPlanting({ at, planting }: { readonly at: DrillAtHand; readonly plan
         cancel={words.notYet()}
         onConfirm={() => reveal.with({ plant, nonce, faults })}
       >
+        {isUnopened(at.kit, at.drill) && (
+          <Notice tone="attention" title={words.revealUnopened()}>
+            <p>{words.revealUnopenedMore()}</p>
+          </Notice>
+        )}
         <p>{words.revealMore()}</p>
       </AskingButton>
     </Section>
@@ -95,6 +100,11 @@ function TypedList({ at, plant }: PlantedProps) {
           <FaultList pattern={at.pattern} faults={faults} onChange={setFaults} />
           <TextField label={words.letters()} value={letters} onChange={setLetters} limit={40} />
           <ErrorBox error={reveal.error} title={words.notRevealed()} />
+          {isUnopened(at.kit, at.drill) && (
+            <p>
+              {words.revealUnopened()}. {words.revealUnopenedMore()}
+            </p>
+          )}
           <Button
             isDisabled={faults.length === 0 || nonce.length === 0}
             isBusy={reveal.isBusy}

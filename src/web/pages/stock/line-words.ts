@@ -1,4 +1,4 @@
-import type { LotCount, StockLine } from "#readiness";
+import type { LotCount, StockLine, StockPart } from "#readiness";
 import type { Words } from "#words";
 
 interface ChangeContext {
@@ -29,4 +29,9 @@ export function sayChange(line: StockLine, { shelf, words, ...names }: ChangeCon
 function sayFound(found: readonly LotCount[], words: Words["stockPart"]): string {
   const lots = found.map(({ lot, count }) => (lot === undefined ? `${count}` : words.countOfLot({ count, lot })));
   return lots.length === 0 ? words.countedNone() : words.countedSome({ lots: lots.join(", ") });
+}
+
+/** How long a part keeps on the shelf: to a date printed on each, so long, or without end where neither was said. */
+export function sayKeeps({ printed, shelfLife }: Pick<StockPart, "printed" | "shelfLife">, words: Words["stockPart"]) {
+  return printed ? words.keepsPrinted() : (shelfLife ?? words.keepsLong());
 }

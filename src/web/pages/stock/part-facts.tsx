@@ -2,6 +2,7 @@ import { newestOf } from "#kit";
 import type { StockPart } from "#readiness";
 import type { StationView } from "#web/device/index.ts";
 import { useWords } from "#web/language/index.ts";
+import { sayKeeps } from "./line-words.ts";
 
 /** What is on record of a part, as far as anything is. */
 export function PartFacts({ part, view }: { readonly part: StockPart; readonly view: StationView }) {
@@ -11,7 +12,7 @@ export function PartFacts({ part, view }: { readonly part: StockPart; readonly v
     [words.supplier(), [part.supplier, part.supplierNumber].filter((said) => said !== undefined).join(", ")],
     [words.costOfOne(), part.cost?.toFixed(2)],
     [words.leadTime(), part.leadTime],
-    [words.keeps(), part.printed ? words.keepsPrinted() : part.shelfLife],
+    [words.keeps(), sayKeeps(part, words)],
     [
       words.toBeKept(),
       part.keep.map(({ place, least }) => words.leastAt({ least, place: placeName(view, place) })).join(", "),

@@ -1,11 +1,12 @@
 import type { Visit } from "#readiness";
 import { mayWrite } from "#station";
 import { useState } from "react";
+import { sum } from "#base";
 import { useStation } from "#web/device/index.ts";
 import { Button, Notice } from "#web/parts/index.ts";
 import { EndPanel } from "./end-panel.tsx";
 import { LookAtLine } from "./look-at-line.tsx";
-import { linesToLook, type LineToLook } from "./visit-at-hand.ts";
+import { hiddenLeft, linesToLook, type HiddenOf, type LineToLook } from "./visit-at-hand.ts";
 import { useWords } from "#web/language/index.ts";
 
 /** A visit that is on: one line at a time, blind. Nothing here knows what the keeper wrote. */
@@ -14,13 +15,21 @@ export function LooksPanel({ visit }: { readonly visit: Visit }) {
   const view = useStation();
   const [chosen, setChosen] = useState<string>();
   const lines = linesToLook(view, visit);
+  const hidden = hiddenLeft(view, visit);
   const next = lines.find(({ seen }) => !seen);
   const line = lines.find(({ key }) => key === chosen) ?? next;
   if (!mayWrite(view.me.role, "line-reexamined")) {
-    return <Notice title={words.isOn()} />;
+    return (
+      <div className="visit-line">
+        <Notice title={words.isOn()} />
+        <HiddenLines hidden={hidden} />
+      </div>
+    );
   }
+  const left = sum([...lines.map(({ seen }) => (seen ? 0 : 1)), ...hidden.map((one) => one.left)]);
   return (
     <div className="visit-line">
+      {line === undefined && hidden.length > 0 && <Notice title={words.isOn()} />}
       {line ? (
         <LookAtLine
           key={line.key}
@@ -31,11 +40,28 @@ export function LooksPanel({ visit }: { readonly visit: Visit }) {
           onLater={() => setChosen(lineAfter(lines, line)?.key)}
         />
       ) : (
-        <Notice title={words.allLooked()} />
+        left === 0 && <Notice title={words.allLooked()} />
       )}
-      <AllLines lines={lines} at={line} onChoose={setChosen} />
-      <EndPanel visit={visit} left={lines.filter(({ seen }) => !seen).length} />
+      {lines.length > 0 && <AllLines lines={lines} at={line} onChoose={setChosen} />}
+      <HiddenLines hidden={hidden} />
+      <EndPanel visit={visit} left={left} />
     </div>
+  );
+}
+
+/** Who wrote lines or keeps the kits is told how many are left, and not which. */
+function HiddenLines({ hidden }: { readonly hidden: readonly HiddenOf[] }) {
+  const words = useWords("visit");
+  if (hidden.length === 0) return null;
+  return (
+    <>
+      <p>{words.notShown()}</p>
+      <ul>
+        {hidden.map(({ kit, name, left }) => (
+          <li key={kit}>{words.leftOfKit({ kit: name, left })}</li>
+        ))}
+      </ul>
+    </>
   );
 }
 

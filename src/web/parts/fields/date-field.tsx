@@ -15,7 +15,7 @@ export interface DateFieldProps {
   readonly onPartly?: (isPartly: boolean) => void;
   /** The day may be left empty, as on a label that prints only a month (default). */
   readonly mayBeMonth?: boolean;
-  /** The date stands on the thing itself (default), so that its day may be unprinted rather than unknown. */
+  /** The last good day, printed on the thing (default); else a day from which something counts, as that of fitting. */
   readonly isPrinted?: boolean;
 }
 
@@ -45,7 +45,9 @@ export function DateField(props: DateFieldProps) {
         <Part name={words.month()} value={parts.month} onChange={(month) => change({ month })} />
         <Part name={words.year()} value={parts.year} onChange={(year) => change({ year })} />
       </div>
-      {read.kind === "date" && <p className="field-echo">{words.readAs({ read: sayPrinted(read.date, words) })}</p>}
+      {read.kind === "date" && (
+        <p className="field-echo">{words.readAs({ read: sayPrinted(read.date, words, isPrinted) })}</p>
+      )}
       <FieldFault id={`${id}-fault`} fault={read.kind === "fault" ? read.fault : props.fault} />
     </fieldset>
   );

@@ -40,6 +40,7 @@ export interface PartsWords {
   readonly yearFault: (d: { readonly first: string | number; readonly last: string | number }) => string;
   readonly dayFault: (d: { readonly last: string | number }) => string;
   readonly wholeMonth: (d: { readonly month: string | number }) => string;
+  readonly fromMonth: (d: { readonly month: string | number }) => string;
   readonly monthTo: (d: { readonly month: string | number; readonly day: string | number }) => string;
   readonly numberFault: () => string;
   readonly wholeFault: () => string;

@@ -15,6 +15,9 @@ export interface DrillWords {
   readonly openIt: () => string;
   readonly noneOn: () => string;
   readonly turnaroundOpen: () => string;
+  readonly mustFlush: (d: { readonly what: string | number }) => string;
+  readonly mustFlushMore: () => string;
+  readonly toKit: () => string;
   readonly setAside: () => string;
   readonly setAsideMore: () => string;
   readonly sealRead: () => string;
@@ -52,6 +55,8 @@ export interface DrillWords {
   readonly revealDo: () => string;
   readonly notYet: () => string;
   readonly revealMore: () => string;
+  readonly revealUnopened: () => string;
+  readonly revealUnopenedMore: () => string;
   readonly fromPaper: () => string;
   readonly onOtherDevice: () => string;
   readonly onOtherDeviceMore: () => string;

@@ -63,7 +63,7 @@ export interface HandOverWords {
   readonly typedTime: () => string;
   readonly lastPumpTime: () => string;
   readonly lastPumpTimeHint: () => string;
-  readonly noSuchTime: () => string;
+  readonly noSuchTime: (d: { readonly from: string | number }) => string;
   readonly unknown: () => string;
   readonly lentWith: () => string;
   readonly countLent: () => string;

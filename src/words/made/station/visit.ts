@@ -8,6 +8,8 @@ export interface VisitWords {
   readonly progress: (d: { readonly at: string | number; readonly all: string | number }) => string;
   readonly allLooked: () => string;
   readonly allLines: () => string;
+  readonly notShown: () => string;
+  readonly leftOfKit: (d: { readonly kit: string | number; readonly left: number }) => string;
   readonly lineAsk: (d: { readonly line: string | number; readonly ask: string | number }) => string;
   readonly sawRight: () => string;
   readonly sawWrong: () => string;

@@ -2,7 +2,7 @@ import { useState } from "react";
 import { sayDuration, type Words } from "#words";
 import { useWords } from "#web/language/index.ts";
 import type { KitState } from "#readiness";
-import { sayTime, TextField, Timestamp } from "#web/parts/index.ts";
+import { sayInstant, sayTime, TextField, Timestamp } from "#web/parts/index.ts";
 import { PickRow } from "#web/parts/pick-row.tsx";
 import { stoppedAgo, stoppedOnSheet, stoppedTyped, type Stopped } from "./stopped.ts";
 
@@ -35,6 +35,7 @@ export function StoppedPart({ kit, now, stopped, onStopped }: StoppedPartProps) 
       {typed !== undefined && (
         <TypedTime
           text={typed}
+          kit={kit}
           at={typed === "" ? undefined : stoppedTyped(typed, kit, now)}
           onText={(text) => {
             setTyped(text);
@@ -66,13 +67,16 @@ function sayAgo(ago: number, words: Words["handOver"]): string {
 
 interface TypedTimeProps {
   readonly text: string;
+  readonly kit: KitState;
   readonly at: Stopped | undefined;
   readonly onText: (text: string) => void;
 }
 
 /** A time by the clock, said again with its day so that a slip is seen. */
-function TypedTime({ text, at, onText }: TypedTimeProps) {
+function TypedTime({ text, kit, at, onText }: TypedTimeProps) {
   const words = useWords("handOver");
+  const { custody } = kit;
+  const from = custody.kind === "away" ? sayInstant(custody.at) : "";
   return (
     <>
       <TextField
@@ -81,7 +85,7 @@ function TypedTime({ text, at, onText }: TypedTimeProps) {
         value={text}
         onChange={onText}
         isShort
-        {...(text.length > 3 && at === undefined && { fault: words.noSuchTime() })}
+        {...(text.length > 3 && at === undefined && { fault: words.noSuchTime({ from }) })}
       />
       {at !== undefined && (
         <p>

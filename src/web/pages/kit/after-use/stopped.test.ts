@@ -12,27 +12,22 @@ function iso(day: number, hours: number, minutes: number): string {
 describe("when a kit that comes back last pumped", () => {
   const kit = sampleKit("1", { custody: { ...mark, kind: "away", to: "her" } });
 
-  it("is offered as now, an hour, a few hours and a day ago, also where its hand-over was written down just now", () => {
-    const soon = Date.parse(mark.at) + 60_000;
-    expect(stoppedAgo(kit, soon)).toEqual([0, 60, 240, 1440]);
+  it("is offered as now, an hour, a few hours and a day ago, never before its hand-over", () => {
+    const handed = Date.parse(mark.at);
+    expect(stoppedAgo(kit, handed + 60_000)).toEqual([0]);
+    expect(stoppedAgo(kit, handed + 5 * 3_600_000)).toEqual([0, 60, 240]);
+    expect(stoppedAgo(kit, handed + 25 * 3_600_000)).toEqual([0, 60, 240, 1440]);
   });
 
-  it("is never offered before it was last closed: the station would not take it", () => {
-    const closed = { ...mark, at: "2026-11-25T10:30:00Z", how: "sealed" as const };
-    const turnarounds = [{ closed }] as unknown as typeof kit.turnarounds;
-    expect(stoppedAgo({ ...kit, turnarounds }, Date.parse(mark.at))).toEqual([0, 60]);
-  });
-
-  it("is the last time that the clock showed what was typed, and nothing where that is no time or too long ago", () => {
+  it("is the last time that the clock showed what was typed, and nothing where that is no time or before its hand-over", () => {
     const now = new Date(2026, 10, 25, 16, 0).getTime();
-    const at = { ...mark, at: new Date(now).toISOString() };
+    const at = { ...mark, at: iso(24, 12, 0) };
     const out = sampleKit("1", { custody: { ...at, kind: "away", to: "her" } });
     expect(stoppedTyped("15:40", out, now)).toBe(`at ${iso(25, 15, 40)}`);
     expect(stoppedTyped("2210", out, now)).toBe(`at ${iso(24, 22, 10)}`);
     expect(stoppedTyped("soon", out, now)).toBeUndefined();
     expect(stoppedAt(stoppedTyped("15:40", out, now), out, now)).toBe(iso(25, 15, 40));
-    const closed = { ...mark, at: iso(25, 15, 50), how: "sealed" as const };
-    const turnarounds = [{ closed }] as unknown as typeof kit.turnarounds;
-    expect(stoppedTyped("15:40", { ...out, turnarounds }, now)).toBeUndefined();
+    const later = sampleKit("1", { custody: { ...at, at: iso(25, 15, 50), kind: "away", to: "her" } });
+    expect(stoppedTyped("15:40", later, now), "before its hand-over").toBeUndefined();
   });
 });

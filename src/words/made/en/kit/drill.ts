@@ -19,6 +19,10 @@ const words: DrillWords = {
   openIt: () => "Open it for the turnaround",
   noneOn: () => "No drill is on: a keeper begins one",
   turnaroundOpen: () => "A turnaround is open: close it before a drill",
+  mustFlush: (d) => "It met " + d.what + " and is not flushed yet: flush it before a drill",
+  mustFlushMore: () =>
+    "Do its first flush now, and write it down on the kit's page with Flushed now. Then it can be set aside.",
+  toKit: () => "To the kit's page",
   setAside: () => "Set it aside for a drill",
   setAsideMore: () =>
     "The kit does not count as ready from here on, until it has been turned round and sealed after the drill. Whoever plants the faults is not drilled, and does it unseen.",
@@ -61,6 +65,8 @@ const words: DrillWords = {
   revealDo: () => "Reveal it to everybody",
   notYet: () => "Not yet",
   revealMore: () => "Everybody sees it then, and it cannot be hidden again. What is not found by now counts as missed.",
+  revealUnopened: () => "Nobody has opened the kit yet",
+  revealUnopenedMore: () => "All that was planted would count as missed.",
   fromPaper: () => "Reveal from paper",
   onOtherDevice: () => "What was planted is on the device it was planted on",
   onOtherDeviceMore: () =>

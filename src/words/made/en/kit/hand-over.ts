@@ -65,7 +65,10 @@ const words: HandOverWords = {
   typedTime: () => "Another time",
   lastPumpTime: () => "Time it last pumped",
   lastPumpTimeHint: () => "By the clock, such as 16:40: today, or yesterday where that is still to come.",
-  noSuchTime: () => "Write a time such as 16:40, after the kit was last closed.",
+  noSuchTime: (d) =>
+    "Write a time such as 16:40, from its hand-over on, " +
+    d.from +
+    ". If it pumped before, choose Not known and flush it at once.",
   unknown: () => "Not known",
   lentWith: () => "Lent with it",
   countLent: () =>

@@ -11,6 +11,15 @@ const words: VisitWords = {
   progress: (d) => d.at + " of " + d.all,
   allLooked: () => "Every line has been looked at",
   allLines: () => "All lines, kit by kit",
+  notShown: () =>
+    "Which lines were drawn is shown to who looks at them, and to everybody once the visit has ended. Left to look at:",
+  leftOfKit: (d) =>
+    d.kit +
+    ": " +
+    plural(d.left, 0, en, {
+      one: strictNumber("en", d.left, 0, "left") + " line",
+      other: strictNumber("en", d.left, 0, "left") + " lines",
+    }),
   lineAsk: (d) => "Line " + d.line + ": " + d.ask,
   sawRight: () => "You saw: right.",
   sawWrong: () => "You saw: wrong.",

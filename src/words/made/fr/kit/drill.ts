@@ -19,6 +19,10 @@ const words: DrillWords = {
   openIt: () => "L'ouvrir pour la remise en état",
   noneOn: () => "Aucun exercice n'est en cours : un responsable des kits en commence un",
   turnaroundOpen: () => "Une remise en état est ouverte : fermez-la avant un exercice",
+  mustFlush: (d) => "Il a rencontré : " + d.what + ", et n'est pas encore rincé : rincez-le avant un exercice",
+  mustFlushMore: () =>
+    "Faites maintenant son premier rinçage, et écrivez-le sur la page du kit avec Rincé maintenant. Ensuite, il peut être mis de côté.",
+  toKit: () => "À la page du kit",
   setAside: () => "Le mettre de côté pour un exercice",
   setAsideMore: () =>
     "Dès lors, le kit ne compte plus comme prêt, jusqu'à ce qu'il ait été remis en état et scellé après l'exercice. Qui pose les défauts ne fait pas l'exercice, et les pose sans être vu.",
@@ -63,6 +67,8 @@ const words: DrillWords = {
   notYet: () => "Pas encore",
   revealMore: () =>
     "Tout le monde le voit alors, et on ne peut plus le cacher. Ce qui n'est pas trouvé à ce moment compte comme manqué.",
+  revealUnopened: () => "Personne n'a encore ouvert le kit",
+  revealUnopenedMore: () => "Tout ce qui a été posé compterait comme manqué.",
   fromPaper: () => "Révéler depuis le papier",
   onOtherDevice: () => "Ce qui a été posé est sur l'appareil où cela a été noté",
   onOtherDeviceMore: () =>

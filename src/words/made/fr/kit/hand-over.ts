@@ -66,7 +66,10 @@ const words: HandOverWords = {
   typedTime: () => "Une autre heure",
   lastPumpTime: () => "Heure de son dernier pompage",
   lastPumpTimeHint: () => "À la montre, par exemple 16:40 : aujourd'hui, ou hier si elle est encore à venir.",
-  noSuchTime: () => "Écrivez une heure comme 16:40, après la dernière fermeture du kit.",
+  noSuchTime: (d) =>
+    "Écrivez une heure comme 16:40, à partir de sa remise, " +
+    d.from +
+    ". S'il a pompé avant, choisissez Inconnu et rincez-le tout de suite.",
   unknown: () => "Inconnu",
   lentWith: () => "Prêté avec",
   countLent: () =>

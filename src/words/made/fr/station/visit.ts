@@ -12,6 +12,15 @@ const words: VisitWords = {
   progress: (d) => d.at + " sur " + d.all,
   allLooked: () => "Toutes les lignes ont été regardées",
   allLines: () => "Toutes les lignes, kit par kit",
+  notShown: () =>
+    "Les lignes tirées sont montrées à qui les regarde, et à tous une fois la visite terminée. Il reste à regarder :",
+  leftOfKit: (d) =>
+    d.kit +
+    " : " +
+    plural(d.left, 0, fr, {
+      one: strictNumber("fr", d.left, 0, "left") + " ligne",
+      other: strictNumber("fr", d.left, 0, "left") + " lignes",
+    }),
   lineAsk: (d) => "Ligne " + d.line + " : " + d.ask,
   sawRight: () => "Vous avez vu : juste.",
   sawWrong: () => "Vous avez vu : faux.",
