@@ -31,6 +31,8 @@ const input = z
     if (given.prior && given.fleet) refuse(context, ["prior"], { ...ONE_PRIOR, got: "both" });
     for (const [i, one] of (given.fleet ?? []).entries())
       if (one.time === 0) refuse(context, ["fleet", i, "time"], { ...SOME_TIME, got: 0 });
+    const isClean = given.fleet?.every(({ failures }) => failures === 0) ?? false;
+    if (isClean && given.time === 0 && given.failures > 0) refuse(context, ["time"], { ...SOME_TIME, got: 0 });
     const prior = priorOf(given);
     if (prior.kind === "gamma" && prior.b + given.time === 0) refuse(context, ["time"], { ...SOME_TIME, got: 0 });
     if (prior.kind === "gamma" && prior.a + given.failures === 0)
@@ -73,7 +75,7 @@ function fleetOut({ a, b, logLikelihood }: NonNullable<RateBelief["fleet"]>) {
 }
 
 function priorOf({ prior, fleet }: Input): RatePrior {
-  if (fleet?.some(({ failures }) => failures > 0)) return { kind: "fleet", fleet };
+  if (fleet) return { kind: "fleet", fleet };
   if (prior === undefined) return { kind: "gamma", a: 0.5, b: 0 };
   return "a" in prior ? { kind: "gamma", ...prior } : { kind: "lognormal", ...prior };
 }
@@ -83,7 +85,8 @@ const TOO_FAR = 30;
 
 function verdict({ failures, time: watched, fleet }: Input, { rate, fleet: fit }: RateBelief) {
   const years = Number((watched / YEAR).toPrecision(2));
-  const from = fit ? `; the prior is from ${fleet!.length} others` : "";
+  const pooled = fit ? "" : ", in which none failed: they are pooled warily";
+  const from = fleet ? `; the prior is from ${fleet.length} others${pooled}` : "";
   const base = `${sayCount(failures, "failure")} in ${sayCount(years, "year")}${from}.`;
   if (rate.p95 <= TOO_FAR * rate.p05) return { kind: "told" as const, because: base };
   const most = Number((rate.p95 * YEAR).toPrecision(2));

@@ -11,7 +11,7 @@ import {
 import { z } from "zod";
 import { defineQuestion } from "../question.ts";
 import { becauseOut, beliefOut, kindOut, LEVEL } from "./fields.ts";
-import { chancePrior, isTelling, rangeOf, startChanceIn, type StartChanceInput } from "./start-chance-fields.ts";
+import { chancePrior, rangeOf, wasAsked, startChanceIn, type StartChanceInput } from "./start-chance-fields.ts";
 
 const interval = (whose: string) =>
   z.array(z.number()).length(2).describe(`${whose}, of failing, from the record alone: low and high end [1]`);
@@ -99,10 +99,17 @@ function priorWords({ prior, fleet, pooling }: StartChanceInput, fit: StartBelie
       pooling === "wary" ? "" : TOO_SURE
     }`;
   }
-  const unused = fleet && !isTelling(fleet) ? "The others show no failures, or nothing else: they are left out. " : "";
+  if (fleet && wasAsked(fleet)) return sameWords(fleet);
+  const unused = fleet ? "The others were never asked: they are left out. " : "";
   if (prior === undefined) return `${unused}the prior is Jeffreys', and weighs as much as 1 demand.`;
   if ("a" in prior) return `the prior was given, and weighs as much as ${rounded(prior.a + prior.b)} demands.`;
   return "the prior was given by its median and error factor.";
+}
+
+/** Of others that all came, or all failed: they show no spread that could be fitted. */
+function sameWords(fleet: NonNullable<StartChanceInput["fleet"]>): string {
+  const came = fleet.every(({ failures }) => failures === 0) ? "none failed" : "all failed";
+  return `the prior is from ${fleet.length} others, in which ${came}: they are pooled warily.`;
 }
 
 function rounded(weight: number): string {

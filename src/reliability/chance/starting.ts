@@ -37,22 +37,29 @@ export interface StartBelief {
  * What a record of demands says of the chance of failing on demand.
  *
  * Beta prior: beta(a + x, b + n − x), mixed over the failures there may have been by how likely each was. Lognormal
- * prior: over 4001 places. Fleet: beta-binomial, its a and b fitted, integrated over gamma(10⁻⁴, 10⁻⁴) each, or warily.
+ * prior: over 4001 places. Fleet: beta-binomial, its a and b fitted, integrated over gamma(10⁻⁴, 10⁻⁴) each, or warily; in which
+ * none failed, or all did, there is no spread to fit: warily, whatever the pooling.
  *
  * @param record - failures from least to most, in so many trials
  * @param prior - what is believed before
  * @returns belief about failing, and what follows from it
- * @range a fleet has at least 2 members with a failure and a success among them
+ * @range somebody of a fleet was asked
  * @source NASA/SP-2009-569, Bayesian Inference for NASA Probabilistic Risk and Reliability Analysis, 2009
  * @example startingOf({ least: 2, most: 2, trials: 285 }, { kind: "beta", a: 1.24, b: 189075 }).failing.mean // 1.711e-5
  */
 export function startingOf(record: StartRecord, prior: ChancePrior): StartBelief {
   if (prior.kind === "lognormal") return onGrid(record, prior.median, prior.errorFactor);
   if (prior.kind === "beta") return ofPieces(updated([{ ...prior, weight: 1 }], record));
+  if (!showsSpread(prior.fleet)) return ofPieces(updated(netPieces(prior.fleet, "wary"), record));
   const fleet = fitFleetOfChances(prior.fleet);
   const pieces =
     prior.pooling === "fitted" ? [{ a: fleet.a, b: fleet.b, weight: 1 }] : netPieces(prior.fleet, prior.pooling);
   return { ...ofPieces(updated(pieces, record)), fleet };
+}
+
+/** True where members of a fleet can show how they differ: something failed and something did not. */
+function showsSpread(fleet: readonly Demands[]): boolean {
+  return fleet.some(({ failures }) => failures > 0) && fleet.some(({ failures, trials }) => failures < trials);
 }
 
 /** From so many members on that were ever asked, each is believed by the fleet's record too. */

@@ -1,0 +1,107 @@
+import { describe, expect, it } from "vitest";
+import { repeatableStream } from "#numerics";
+import { ask } from "../ask.ts";
+
+/** What the two questions say of failing where one has others alike. */
+interface Told {
+  readonly because: string;
+  readonly failing: { readonly mean: number; readonly p95: number };
+  readonly rate: { readonly mean: number; readonly p95: number };
+}
+
+const asked = (failures: number, fleet: readonly (readonly [number, number])[], pooling = "wary", trials = 14) =>
+  ask("start-chance", {
+    failures,
+    trials,
+    pooling,
+    fleet: fleet.map(([x, n]) => ({ failures: x, trials: n })),
+  }) as Told;
+
+const rated = (failures: number, fleet: readonly (readonly [number, number])[], years = 5) =>
+  ask("failure-rate", {
+    failures,
+    time: `${years} years`,
+    fleet: fleet.map(([x, t]) => ({ failures: x, time: `${t} years` })),
+  }) as Told;
+
+describe("others in which none failed", () => {
+  it.each(["wary", "whole", "fitted"])("speak for a start as others do, %s", (pooling) => {
+    const clean = asked(
+      1,
+      [
+        [0, 20],
+        [0, 30],
+      ],
+      pooling,
+    );
+    expect(clean.because).toContain("2 others, in which none failed");
+    expect(clean.failing.mean).toBeLessThan(
+      asked(1, [
+        [1, 20],
+        [0, 30],
+      ]).failing.mean,
+    );
+    expect(clean.failing.mean).toBeLessThan(0.06);
+  });
+
+  it("speak for a rate too, and the answer says so", () => {
+    const clean = rated(1, [
+      [0, 10],
+      [0, 20],
+    ]);
+    expect(clean.because).toContain("2 others, in which none failed");
+    expect(clean.rate.mean).toBeLessThan(
+      rated(1, [
+        [1, 10],
+        [0, 20],
+      ]).rate.mean,
+    );
+    expect(
+      rated(0, [
+        [0, 10],
+        [0, 20],
+      ]).rate.mean *
+        365.25 *
+        86_400,
+    ).toBeCloseTo(0.5 / 35, 9);
+  });
+
+  it("say nothing where they were never asked", () => {
+    const never = asked(1, [
+      [0, 0],
+      [0, 0],
+    ]);
+    expect(never.because).toContain("never asked");
+    expect(never.failing.mean).toBeCloseTo(1.5 / 15, 12);
+  });
+});
+
+describe("one failure more never makes failing less likely", () => {
+  const random = repeatableStream(17);
+  const whole = (least: number, most: number) => least + Math.floor(random() * (most - least + 1));
+  const cleanFleet = () => Array.from({ length: whole(2, 6) }, () => [0, whole(5, 40)] as const);
+  const fleetOf = () => cleanFleet().map(([, n]) => [whole(0, Math.floor(n / 4)), n] as const);
+
+  it("in one's own record, whatever the others did and however they are pooled", () => {
+    for (const pooling of ["wary", "fitted"])
+      for (const fleet of [cleanFleet(), cleanFleet(), fleetOf(), fleetOf()]) {
+        const means = [0, 1, 2, 3, 6].map((failures) => asked(failures, fleet, pooling).failing.mean);
+        expect(means, JSON.stringify(fleet)).toEqual(means.toSorted((one, other) => one - other));
+      }
+    for (const fleet of [cleanFleet(), cleanFleet(), fleetOf(), fleetOf()]) {
+      const means = [0, 1, 2, 3, 6].map((failures) => rated(failures, fleet).rate.mean);
+      expect(means, JSON.stringify(fleet)).toEqual(means.toSorted((one, other) => one - other));
+    }
+  });
+
+  it("in another's, the first in a fleet in which none failed, for one that never failed either", () => {
+    for (let i = 0; i < 25; i += 1) {
+      const [fleet, trials] = [cleanFleet(), whole(5, 30)];
+      const clean = asked(0, fleet, "wary", trials).failing.mean;
+      for (const k of fleet.keys()) {
+        const one = fleet.map(([x, n], j) => [j === k ? x + 1 : x, n] as const);
+        expect(asked(0, one, "wary", trials).failing.mean, JSON.stringify({ fleet, k })).toBeGreaterThan(clean);
+      }
+    }
+  }, 60_000);
+});
