@@ -119,6 +119,10 @@ describe("bad input is told with its code, its field and what to do", () => {
   });
 });
 
+/** Every life ended in the first look: any law crowded before it fits. */
+const FIRST_LOOK = { after: 0, before: 12, count: 5 };
+const ONE_LOOK = { after: 6, before: 12, count: 5 };
+
 describe("too little evidence is an answer, with what it would take", () => {
   it.each<[string, object, RegExp]>([
     ["start-chance", { failures: 0, trials: 0 }, /about \d+ more openings/],
@@ -127,6 +131,11 @@ describe("too little evidence is an answer, with what it would take", () => {
     ["lifetimes", { records: [{ goodAt: "2 years", count: 6 }] }, /about \d+ more looks/],
     ["lifetimes", { records: [{ failedAt: 3 }, { goodAt: 5 }] }, /about \d+ more looks/],
     ["lifetimes", { records: [{ failedAt: 3 }, { failedAt: 3 }] }, /do not settle a weibull/],
+    ["lifetimes", { records: [FIRST_LOOK], lasts: { from: 0, to: 6 } }, /an earlier look/],
+    ["lifetimes", { records: [FIRST_LOOK], model: "lognormal" }, /do not settle a lognormal/],
+    ["lifetimes", { records: [FIRST_LOOK], model: "exponential" }, /do not settle an exponential/],
+    ["lifetimes", { records: [FIRST_LOOK, { after: 0, before: 10 }] }, /do not settle a weibull/],
+    ["lifetimes", { records: [ONE_LOOK, { goodAt: 12, count: 3 }], model: "lognormal" }, /looks in between/],
     ["trend", { method: "mann-kendall", series: [{ at: 1, value: 3 }] }, /so 3 more/],
     ["trend", { method: "cusum", target: 3, series: [{ at: 1, value: 3 }] }, /so 1 more/],
     ["trend", { method: "power-law", events: { times: [], end: 5 } }, /so 2 more/],
