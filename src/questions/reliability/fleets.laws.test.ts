@@ -105,3 +105,34 @@ describe("one failure more never makes failing less likely", () => {
     }
   }, 60_000);
 });
+
+describe("how much the others weigh", () => {
+  const LARGE = [
+    [0, 10_000],
+    [1, 10_000],
+  ] as const;
+  const weightIn = (because: string) => Number(/about as much as ([\d.e+]+) demands/.exec(because)?.[1]);
+
+  it("is the weight of the pooling that was used: it fits what the record came to", () => {
+    const [wary, fitted] = ["wary", "fitted"].map((pooling) => asked(1, LARGE, pooling).because);
+    expect(weightIn(fitted!)).toBeGreaterThan(100);
+    expect(wary).toMatch(/less than one demand|about as much as \d{1,2} demands/);
+    expect(fitted).toContain("better known than a small fleet knows it");
+    for (const pooling of ["wary", "whole"]) expect(asked(1, LARGE, pooling).because).not.toContain("better known");
+  });
+
+  it("DERIVED: of a beta prior it is a + b, by the width of the belief less that of so many demands", () => {
+    const own = { failures: 1, trials: 14 };
+    const fleet = [4, 3, 5, 4, 2, 6].map((failures) => ({ failures, trials: 20 }));
+    for (const pooling of ["wary", "whole", "fitted"]) {
+      const told = ask("start-chance", { ...own, fleet, pooling }) as Told;
+      expect(weightIn(told.because), told.because).toBeGreaterThan(1);
+    }
+  });
+
+  it("is told as less than one demand where it is", () => {
+    const apart = [0, 20, 0, 20, 0, 20].map((failures) => ({ failures, trials: 20 }));
+    const { because } = ask("start-chance", { failures: 1, trials: 14, fleet: apart, pooling: "fitted" }) as Told;
+    expect(because).toContain("weighs less than one demand");
+  });
+});

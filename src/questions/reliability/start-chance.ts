@@ -86,20 +86,20 @@ function verdict(given: StartChanceInput, belief: StartBelief) {
   return { kind: "cannot-tell" as const, because, openings };
 }
 
-function basisOf(given: StartChanceInput, { fleet }: StartBelief): string {
+function basisOf(given: StartChanceInput, belief: StartBelief): string {
   const { least, most } = rangeOf(given.failures);
   const failed = least === most ? `${least}` : `${least} to ${most}`;
-  return `${failed} of ${given.trials} demands failed; ${priorWords(given, fleet)}`;
+  return `${failed} of ${given.trials} demands failed; ${priorWords(given, belief)}`;
 }
 
-function priorWords({ prior, fleet, pooling }: StartChanceInput, fit: StartBelief["fleet"]): string {
+function priorWords({ prior, fleet, pooling }: StartChanceInput, { fleet: fit, weight }: StartBelief): string {
   if (fleet && fit) {
     const alike = fit.isAlike ? ", which differ no more than chance would have it" : "";
-    return `the prior is from ${fleet.length} others${alike}, and weighs about as much as ${rounded(fit.a + fit.b)} demands.${
-      pooling === "wary" ? "" : TOO_SURE
+    return `the prior is from ${fleet.length} others${alike}, and ${weightWords(weight ?? 0)}.${
+      pooling === undefined || pooling === "fitted" ? TOO_SURE : ""
     }`;
   }
-  if (fleet && wasAsked(fleet)) return sameWords(fleet);
+  if (fleet && wasAsked(fleet)) return sameWords(fleet, weight ?? 0);
   const unused = fleet ? "The others were never asked: they are left out. " : "";
   if (prior === undefined) return `${unused}the prior is Jeffreys', and weighs as much as 1 demand.`;
   if ("a" in prior) return `the prior was given, and weighs as much as ${rounded(prior.a + prior.b)} demands.`;
@@ -107,9 +107,13 @@ function priorWords({ prior, fleet, pooling }: StartChanceInput, fit: StartBelie
 }
 
 /** Of others that all came, or all failed: they show no spread that could be fitted. */
-function sameWords(fleet: NonNullable<StartChanceInput["fleet"]>): string {
+function sameWords(fleet: NonNullable<StartChanceInput["fleet"]>, weight: number): string {
   const came = fleet.every(({ failures }) => failures === 0) ? "none failed" : "all failed";
-  return `the prior is from ${fleet.length} others, in which ${came}: they are pooled warily.`;
+  return `the prior is from ${fleet.length} others, in which ${came}: they are pooled warily, and that ${weightWords(weight)}.`;
+}
+
+function weightWords(weight: number): string {
+  return weight < 1 ? "weighs less than one demand" : `weighs about as much as ${rounded(weight)} demands`;
 }
 
 function rounded(weight: number): string {
