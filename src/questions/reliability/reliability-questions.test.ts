@@ -136,7 +136,7 @@ describe("too little evidence is an answer, with what it would take", () => {
     ["lifetimes", { records: [FIRST_LOOK], model: "exponential" }, /do not settle an exponential/],
     ["lifetimes", { records: [FIRST_LOOK, { after: 0, before: 10 }] }, /do not settle a weibull/],
     ["lifetimes", { records: [ONE_LOOK, { goodAt: 12, count: 3 }], model: "lognormal" }, /looks in between/],
-    ["trend", { method: "mann-kendall", series: [{ at: 1, value: 3 }] }, /so 3 more/],
+    ["trend", { method: "mann-kendall", series: [{ at: 1, value: 3 }] }, /so 4 more/],
     ["trend", { method: "cusum", target: 3, series: [{ at: 1, value: 3 }] }, /so 1 more/],
     ["trend", { method: "power-law", events: { times: [], end: 5 } }, /so 2 more/],
   ])("%s %j", (name, given, words) => {
