@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { ask } from "../ask.ts";
+import { trendIn } from "./trend-fields.ts";
 
 interface Told {
   readonly kind: string;
@@ -32,6 +33,14 @@ describe("readings that a drift takes at the level asked for", () => {
 
   it("the strongest rise of so many is a signal", () => {
     expect(drift(5)).toMatchObject({ kind: "told", signal: true });
+  });
+});
+
+describe("the scatter of one reading", () => {
+  it("is described as an ewma takes it: never left out there", () => {
+    const given = { method: "ewma", target: 3, series: [{ at: 1, value: 3 }] };
+    expect(() => ask("trend", given)).toThrow(/sigma/);
+    expect(trendIn.shape.sigma.unwrap().description).toContain("an ewma needs it");
   });
 });
 
