@@ -18,6 +18,7 @@ import {
 } from "#reliability";
 import type { z } from "zod";
 import { defineQuestion } from "../question.ts";
+import { checkAgeUnits, isTextAge } from "./age-units.ts";
 import { LEVEL } from "./fields.ts";
 import { lifeRecords, lifetimesIn, renewals, type LifetimesInput } from "./lifetimes-fields.ts";
 import { fitAnswer, type fitOut, lifetimesOut } from "./lifetimes-out.ts";
@@ -39,6 +40,7 @@ export const lifetimesQuestion = defineQuestion({
     ],
     lasts: { from: "24 months", to: "36 months" },
   },
+  check: checkAgeUnits,
   answer: (given, _context, asGiven) => {
     const records = lifeRecords(given.records);
     const level = given.level ?? LEVEL;
@@ -53,14 +55,6 @@ export const lifetimesQuestion = defineQuestion({
     };
   },
 });
-
-/** Whether any age was text with its unit: those are turned into seconds. Names of groups and things are no ages. */
-function isTextAge(given: unknown): boolean {
-  const { records = [], repeated = [], lasts, prior } = given as z.input<typeof lifetimesIn>;
-  const own = records.flatMap(({ failedAt, goodAt, after, before }) => [failedAt, goodAt, after, before]);
-  const again = repeated.flatMap(({ renewedAt, until }) => [...renewedAt, until]);
-  return [...own, ...again, lasts?.from, lasts?.to, prior?.b].some((age) => typeof age === "string");
-}
 
 function curveOf(records: readonly LifeRecord[], level: number): readonly SurvivalPoint[] {
   return records.some(isBetween) ? intervalCensored(records).curve : productLimit(records, level);

@@ -75,6 +75,8 @@ describe("bad input is told with its code, its field and what to do", () => {
     ["lifetimes", { records: [{ failedAt: 2 }], lasts: { from: 3, to: 3 } }, ["QU-222 lasts.to"]],
     ["lifetimes", { repeated: [{ id: "a", renewedAt: [4], until: 3 }] }, ["QU-222 repeated[0].until"]],
     ["lifetimes", { records: [{ failedAt: 2 }], model: "weibull", prior: { a: 1, b: 1 } }, ["QU-224 prior"]],
+    ["lifetimes", { records: [{ failedAt: 10 }, { failedAt: "20 months" }] }, ["QU-225 records[0].failedAt"]],
+    ["lifetimes", { records: [{ after: 0, before: "20 months" }], lasts: { from: 0, to: 3 } }, ["QU-225 lasts.to"]],
     ["start-chance", { failures: 5, trials: 3 }, ["QU-210 failures"]],
     ["start-chance", { failures: { least: 2, most: 1 }, trials: 3 }, ["QU-211 failures"]],
     ["start-chance", { failures: -1, trials: 3 }, ["QU-104 failures"]],
