@@ -14,6 +14,8 @@ export interface RateBelief {
   /** [1/time] */
   readonly rate: Belief;
   readonly fleet?: FleetFit;
+  /** Failures in so much time that a prior weighs as much as. */
+  readonly weight?: Exposure;
   /** Chance of no failure over a time to come. */
   readonly noneOver: (time: number) => number;
 }
@@ -32,7 +34,8 @@ export interface RateBelief {
  * @example rateOf({ failures: 2, time: 9376.7 }, { kind: "gamma", a: 0, b: 0 }).rate.mean // 2.133e-4
  */
 export function rateOf({ failures, time }: Exposure, prior: RatePrior): RateBelief {
-  if (prior.kind === "gamma") return ofGamma(prior.a + failures, prior.b + time);
+  if (prior.kind === "gamma")
+    return { ...ofGamma(prior.a + failures, prior.b + time), weight: { failures: prior.a, time: prior.b } };
   if (prior.kind === "lognormal") return onGrid({ failures, time }, prior.median, prior.errorFactor);
   if (prior.fleet.every((one) => one.failures === 0)) return amongClean({ failures, time }, prior.fleet);
   const fleet = fitFleetOfRates(prior.fleet);
@@ -69,5 +72,11 @@ function onGrid({ failures, time }: Exposure, median: number, errorFactor: numbe
   });
   const weights = fromLogs(logs);
   const noneOver = (over: number) => places.reduce((sum, rate, i) => sum + weights[i]! * Math.exp(-rate * over), 0);
-  return { rate: beliefOnGrid(places, logs), noneOver };
+  return { rate: beliefOnGrid(places, logs), weight: weightOf(median, spread), noneOver };
+}
+
+/** A lognormal as the gamma of the same mean and variance (DERIVED). */
+function weightOf(median: number, spread: number): Exposure {
+  const failures = 1 / Math.expm1(spread * spread);
+  return { failures, time: failures / (median * Math.exp((spread * spread) / 2)) };
 }
