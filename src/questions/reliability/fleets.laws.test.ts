@@ -24,6 +24,8 @@ const rated = (failures: number, fleet: readonly (readonly [number, number])[], 
     fleet: fleet.map(([x, t]) => ({ failures: x, time: `${t} years` })),
   }) as Told;
 
+const weightIn = (because: string) => Number(/about as much as ([\d.e+]+) demands/.exec(because)?.[1]);
+
 describe("others in which none failed", () => {
   it.each(["wary", "whole", "fitted"])("speak for a start as others do, %s", (pooling) => {
     const clean = asked(
@@ -111,7 +113,6 @@ describe("how much the others weigh", () => {
     [0, 10_000],
     [1, 10_000],
   ] as const;
-  const weightIn = (because: string) => Number(/about as much as ([\d.e+]+) demands/.exec(because)?.[1]);
 
   it("is the weight of the pooling that was used: it fits what the record came to", () => {
     const [wary, fitted] = ["wary", "fitted"].map((pooling) => asked(1, LARGE, pooling).because);

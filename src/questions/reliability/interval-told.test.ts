@@ -19,6 +19,16 @@ const PLAIN = { failureRate: "0.3 per year", testTime: "3 h" };
 const FREE = { test: 0, failureOnTheNight: 0, callsPerYear: 0 };
 const asked = (more: object) => ask("interval", { ...PLAIN, ...more }) as Told;
 
+function codesOf(more: object): readonly string[] {
+  try {
+    asked(more);
+  } catch (thrown) {
+    if (isInputError(thrown)) return thrown.faults.map(({ code, field }) => `${code} ${field}`);
+    throw thrown;
+  }
+  return [];
+}
+
 describe("where no interval is best, none is told", () => {
   it.each<[string, object, RegExp]>([
     ["costs of nothing", { costs: FREE }, /flat from end to end/],
@@ -53,14 +63,6 @@ describe("what is looked at", () => {
   });
 
   it("fits between overhauls, else it is refused", () => {
-    const codes = () => {
-      try {
-        asked({ coverage: 0.9, overhaul: "5 h" });
-      } catch (thrown) {
-        if (isInputError(thrown)) return thrown.faults.map(({ code, field }) => `${code} ${field}`);
-      }
-      return [];
-    };
-    expect(codes()).toEqual(["QU-202 overhaul"]);
+    expect(codesOf({ coverage: 0.9, overhaul: "5 h" })).toEqual(["QU-202 overhaul"]);
   });
 });

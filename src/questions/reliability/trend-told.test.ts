@@ -13,6 +13,9 @@ const rising = (count: number) => Array.from({ length: count }, (_, i) => ({ at:
 const drift = (count: number, level?: number) =>
   ask("trend", { method: "mann-kendall", series: rising(count), ...(level === undefined ? {} : { level }) }) as Told;
 
+const chart = (value: number, method: string) =>
+  ask("trend", { method, target: 3, sigma: 0.8, series: [{ at: 1, value }] }) as Told;
+
 describe("readings that a drift takes at the level asked for", () => {
   // DERIVED: the strongest order of n readings, or its mirror, comes by luck once in n!/2, at 0.999 from 7 on; the normal
   // approximation that the method goes by is more careful there: 0.0027 of 7, 0.0008 of 8.
@@ -46,8 +49,6 @@ describe("the scatter of one reading", () => {
 
 describe("one reading on a chart", () => {
   it("far off is a signal, and that is the verdict; one near what it should be tells nothing", () => {
-    const chart = (value: number, method = "cusum") =>
-      ask("trend", { method, target: 3, sigma: 0.8, series: [{ at: 1, value }] }) as Told;
     for (const method of ["cusum", "ewma"]) {
       expect(chart(30, method)).toMatchObject({ kind: "told", signal: true });
       expect(chart(30, method).because).toMatch(/^1 reading[;,.]/);

@@ -7,7 +7,7 @@ import { sayThere, stockIn } from "#web/kit-view/stock-view.ts";
 import { ButtonLink, ButtonRow, EmptyState, Notice, Page, TextField } from "#web/parts/index.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
 import { BestBuys } from "./best-buys.tsx";
-import { sayCountedOn, sayShelf } from "./count-words.ts";
+import { sayCountedOn, sayShelf } from "./line-words.ts";
 import { OnOrder } from "./on-order.tsx";
 import { PlacePick } from "./place-pick.tsx";
 import { ToOrder } from "./to-order.tsx";

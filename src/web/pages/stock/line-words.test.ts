@@ -1,6 +1,6 @@
 import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
-import { sayCountedOn, sayShelf } from "./count-words.ts";
+import { sayCountedOn, sayShelf } from "./line-words.ts";
 
 const words = await fetchWords("en", "stock");
 
