@@ -31,6 +31,8 @@ const input = z
     if (given.prior && given.fleet) refuse(context, ["prior"], { ...ONE_PRIOR, got: "both" });
     for (const [i, one] of (given.fleet ?? []).entries())
       if (one.time === 0) refuse(context, ["fleet", i, "time"], { ...SOME_TIME, got: 0 });
+    const isClean = given.fleet?.every(({ failures }) => failures === 0) ?? false;
+    if (isClean && given.time === 0 && given.failures > 0) refuse(context, ["time"], { ...SOME_TIME, got: 0 });
     const prior = priorOf(given);
     if (prior.kind === "gamma" && prior.b + given.time === 0) refuse(context, ["time"], { ...SOME_TIME, got: 0 });
     if (prior.kind === "gamma" && prior.a + given.failures === 0)
@@ -73,7 +75,7 @@ function fleetOut({ a, b, logLikelihood }: NonNullable<RateBelief["fleet"]>) {
 }
 
 function priorOf({ prior, fleet }: Input): RatePrior {
-  if (fleet?.some(({ failures }) => failures > 0)) return { kind: "fleet", fleet };
+  if (fleet) return { kind: "fleet", fleet };
   if (prior === undefined) return { kind: "gamma", a: 0.5, b: 0 };
   return "a" in prior ? { kind: "gamma", ...prior } : { kind: "lognormal", ...prior };
 }
@@ -81,14 +83,32 @@ function priorOf({ prior, fleet }: Input): RatePrior {
 /** Ends further apart than this many times say too little. */
 const TOO_FAR = 30;
 
-function verdict({ failures, time: watched, fleet }: Input, { rate, fleet: fit }: RateBelief) {
-  const years = Number((watched / YEAR).toPrecision(2));
-  const from = fit ? `; the prior is from ${fleet!.length} others` : "";
-  const base = `${sayCount(failures, "failure")} in ${sayCount(years, "year")}${from}.`;
+function verdict(given: Input, belief: RateBelief) {
+  const { rate } = belief;
+  const base = `${sayCount(given.failures, "failure")} in ${yearsOf(given.time)}${priorWords(given, belief)}.`;
   if (rate.p95 <= TOO_FAR * rate.p05) return { kind: "told" as const, because: base };
   const most = Number((rate.p95 * YEAR).toPrecision(2));
-  const because = `${base} Too little to tell more than that the rate is likely below ${most} a year: it would take a failure or two, or others alike, to say how often.`;
+  const because = `${base} Too little to tell more than that the rate is likely below ${most} a year: it would take ${lackWords(given)}, to say how often.`;
   return { kind: "cannot-tell" as const, because };
+}
+
+/** Where the belief before the record came from, and its weight where it was given; Jeffreys' weighs next to nothing. */
+function priorWords({ prior, fleet }: Input, { fleet: fit, weight }: RateBelief): string {
+  if (fleet)
+    return `; the prior is from ${fleet.length} others${fit ? "" : ", in which none failed: they are pooled warily"}`;
+  if (prior === undefined || weight === undefined) return "";
+  const failures = Number(weight.failures.toPrecision(2));
+  return `; the prior was given, and weighs about as much as ${sayCount(failures, "failure")} in ${yearsOf(weight.time)}`;
+}
+
+/** What is not there yet. */
+function lackWords({ failures, fleet }: Input): string {
+  const more = failures === 0 ? "a failure or two" : "more failures";
+  return fleet ? more : `${more}, or others alike`;
+}
+
+function yearsOf(seconds: number): string {
+  return sayCount(Number((seconds / YEAR).toPrecision(2)), "year");
 }
 
 const YEAR = 365.25 * 86_400;

@@ -5,7 +5,7 @@ import { answered } from "../quantity-field.ts";
 import { becauseOut, kindOut } from "./fields.ts";
 import { refuse } from "./refuse.ts";
 import { drilledOut } from "./drills-fields.ts";
-import { checkStandby, drillsOut, standbyCase, standbyIn } from "./standby-fields.ts";
+import { checkOverhaul, checkStandby, drillsOut, standbyCase, standbyIn } from "./standby-fields.ts";
 
 const cost = (meaning: string) => z.number().min(0).describe(`${meaning} [any one unit of cost]`);
 
@@ -50,6 +50,7 @@ export const intervalQuestion = defineQuestion({
     const perTest = costs ? costOfTest(costsOf(costs)) : 0;
     if ((costs?.wearPerStart === undefined) !== (costs?.startsPerTest === undefined))
       refuse(context, ["costs", "startsPerTest"], { ...WEAR_TOGETHER, got: "only one of the two" });
+    checkOverhaul(given, context);
     if (failureRate === 0) refuse(context, ["failureRate"], { ...SOME_FAILURES, got: failureRate });
     if (perTest === 0 && testTime + repairTime * (demandFailure + harm) === 0)
       refuse(context, [costs ? "costs" : "testTime"], { ...SOME_COST, got: costs ?? testTime });
@@ -57,12 +58,17 @@ export const intervalQuestion = defineQuestion({
   output: z.strictObject({
     kind: kindOut,
     because: becauseOut,
-    best: point.describe("Least unavailability, or least cost where costs are given"),
-    firstOrder: point.exactOptional().describe("The best of the textbook sum for rare failures"),
+    best: point
+      .exactOptional()
+      .describe("Least unavailability, or least cost where costs are given; none where no interval is best"),
+    firstOrder: point
+      .exactOptional()
+      .describe("The best of the textbook sum for rare failures; none where it would not be rare"),
     flat: z
       .strictObject({ from: answered("time", "Shortest"), to: answered("time", "Longest") })
+      .exactOptional()
       .describe("Intervals within 5 % of the best"),
-    curve: z.array(point).describe("Over a hundredfold range about the best"),
+    curve: z.array(point).describe("Over a hundredfold range about the least that was found"),
     drilled: drilledOut.exactOptional(),
   }),
   example: {
@@ -76,7 +82,7 @@ export const intervalQuestion = defineQuestion({
     const { costs } = given;
     const found = bestInterval(standbyCase(given), costs && costsOf(costs));
     const measured = drillsOut(given);
-    const answer = answerOf(found);
+    const answer = answerOf(found, costs !== undefined);
     return { ...answer, because: `${answer.because}${sayDrilled(measured)}`, ...measured };
   },
 });
@@ -91,16 +97,28 @@ function costsOf({ parts, wearPerStart, startsPerTest, perDayNotReady, ...costs 
   };
 }
 
-function answerOf({ best, firstOrder, flat, curve, isOpenEnded }: BestInterval) {
-  const kind = isOpenEnded ? ("cannot-tell" as const) : ("told" as const);
-  return {
-    kind,
-    because: isOpenEnded ? NEVER : MANUAL_FIRST,
-    best: pointOf(best),
-    ...(firstOrder ? { firstOrder: pointOf(firstOrder) } : {}),
-    flat,
-    curve: curve.map(pointOf),
-  };
+function answerOf(found: BestInterval, isByCost: boolean) {
+  const { best, firstOrder, flat, lies } = found;
+  const curve = found.curve.map(pointOf);
+  if (lies !== "inside") return { kind: "cannot-tell" as const, because: noneWords(found, isByCost), curve };
+  const textbook = firstOrder ? { firstOrder: pointOf(firstOrder) } : {};
+  return { kind: "told" as const, because: MANUAL_FIRST, best: pointOf(best), ...textbook, flat, curve };
+}
+
+/** Why no interval is best. */
+function noneWords({ best, lies }: BestInterval, isByCost: boolean): string {
+  if (lies === "flat")
+    return `No interval is best: the curve is flat from end to end, within 5 %, so the interval makes no difference to ${isByCost ? "the costs given" : "being there when asked"}. ${MANUAL}`;
+  if (lies === "shortest")
+    return `No interval is best: the shortest interval looked at, ${daysOf(best)} days, is better than any longer one, and test and repair fit into no shorter one that was looked at. ${MANUAL}`;
+  const why = isByCost
+    ? "by these costs testing never pays. Check the costs"
+    : "the longer the better. Check what a test takes";
+  return `No interval looked at is best: ${why}. ${MANUAL}`;
+}
+
+function daysOf({ interval }: IntervalPoint): number {
+  return Number((interval / 86_400).toPrecision(3));
 }
 
 function sayDrilled({ drilled }: ReturnType<typeof drillsOut>): string {
@@ -114,8 +132,7 @@ function pointOf(one: IntervalPoint) {
 
 const MANUAL_FIRST =
   "Least of what was given, nothing else. The rule of the unit's own manual stands first: this is a proposal.";
-const NEVER =
-  "No interval looked at is best: by these costs testing never pays. Check the costs; the unit's own manual stands first.";
+const MANUAL = "The unit's own manual stands first.";
 const WEAR_TOGETHER = {
   code: "QU-273",
   allowed: "wearPerStart and startsPerTest together",

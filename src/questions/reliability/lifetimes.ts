@@ -18,6 +18,7 @@ import {
 } from "#reliability";
 import type { z } from "zod";
 import { defineQuestion } from "../question.ts";
+import { checkAgeUnits, isTextAge } from "./age-units.ts";
 import { LEVEL } from "./fields.ts";
 import { lifeRecords, lifetimesIn, renewals, type LifetimesInput } from "./lifetimes-fields.ts";
 import { fitAnswer, type fitOut, lifetimesOut } from "./lifetimes-out.ts";
@@ -39,6 +40,7 @@ export const lifetimesQuestion = defineQuestion({
     ],
     lasts: { from: "24 months", to: "36 months" },
   },
+  check: checkAgeUnits,
   answer: (given, _context, asGiven) => {
     const records = lifeRecords(given.records);
     const level = given.level ?? LEVEL;
@@ -53,14 +55,6 @@ export const lifetimesQuestion = defineQuestion({
     };
   },
 });
-
-/** Whether any age was text with its unit: those are turned into seconds. Names of groups and things are no ages. */
-function isTextAge(given: unknown): boolean {
-  const { records = [], repeated = [], lasts, prior } = given as z.input<typeof lifetimesIn>;
-  const own = records.flatMap(({ failedAt, goodAt, after, before }) => [failedAt, goodAt, after, before]);
-  const again = repeated.flatMap(({ renewedAt, until }) => [...renewedAt, until]);
-  return [...own, ...again, lasts?.from, lasts?.to, prior?.b].some((age) => typeof age === "string");
-}
 
 function curveOf(records: readonly LifeRecord[], level: number): readonly SurvivalPoint[] {
   return records.some(isBetween) ? intervalCensored(records).curve : productLimit(records, level);
@@ -101,16 +95,27 @@ function verdict(
   const base = `${failures} of ${lives} lives ended.`;
   if (fit) return { kind: "told", because: base };
   if (given.records === undefined) return { kind: "told", because: "Renewals alone were given: no law is fitted." };
-  return { kind: "cannot-tell", because: `${base} ${lackWords(model, failures, lives)}` };
+  const because = failures < LEAST_FAILURES[model] ? lackWords(model, failures, lives) : flatWords(model, records);
+  return { kind: "cannot-tell", because: `${base} ${because}` };
 }
 
 /** What is missing for a law, and about how many further looks that takes at the share seen so far. */
 function lackWords(model: LifeModel, failures: number, lives: number): string {
   const need = LEAST_FAILURES[model];
-  const name = model === "exponential" ? "an exponential" : `a ${model}`;
-  if (failures >= need) return `They do not settle ${name}: the ages at which things failed lie too close to say more.`;
   const openings = Math.ceil(((need - failures) * (lives + 1)) / (failures + 0.5));
-  return `It takes ${need} for ${name}: at the share seen so far about ${openings} more looks.`;
+  return `It takes ${need} for ${nameOf(model)}: at the share seen so far about ${openings} more looks.`;
+}
+
+/** Why no law has a likelihood with a peak, and what it would take. */
+function flatWords(model: LifeModel, records: readonly LifeRecord[]): string {
+  const name = nameOf(model);
+  if (records.some(isBetween))
+    return `They do not settle ${name}: many such laws tell these looks equally well. It takes ends that can be told apart: an earlier look, looks in between, or the ages at which things failed.`;
+  return `They do not settle ${name}: the ages at which things failed lie too close to say more. It takes failures at other ages.`;
+}
+
+function nameOf(model: LifeModel): string {
+  return model === "exponential" ? "an exponential" : `a ${model}`;
 }
 
 function withPrior(given: LifetimesInput, records: readonly LifeRecord[], prior: { a: number; b: number }) {

@@ -75,6 +75,8 @@ describe("bad input is told with its code, its field and what to do", () => {
     ["lifetimes", { records: [{ failedAt: 2 }], lasts: { from: 3, to: 3 } }, ["QU-222 lasts.to"]],
     ["lifetimes", { repeated: [{ id: "a", renewedAt: [4], until: 3 }] }, ["QU-222 repeated[0].until"]],
     ["lifetimes", { records: [{ failedAt: 2 }], model: "weibull", prior: { a: 1, b: 1 } }, ["QU-224 prior"]],
+    ["lifetimes", { records: [{ failedAt: 10 }, { failedAt: "20 months" }] }, ["QU-225 records[0].failedAt"]],
+    ["lifetimes", { records: [{ after: 0, before: "20 months" }], lasts: { from: 0, to: 3 } }, ["QU-225 lasts.to"]],
     ["start-chance", { failures: 5, trials: 3 }, ["QU-210 failures"]],
     ["start-chance", { failures: { least: 2, most: 1 }, trials: 3 }, ["QU-211 failures"]],
     ["start-chance", { failures: -1, trials: 3 }, ["QU-104 failures"]],
@@ -119,6 +121,10 @@ describe("bad input is told with its code, its field and what to do", () => {
   });
 });
 
+/** Every life ended in the first look: any law crowded before it fits. */
+const FIRST_LOOK = { after: 0, before: 12, count: 5 };
+const ONE_LOOK = { after: 6, before: 12, count: 5 };
+
 describe("too little evidence is an answer, with what it would take", () => {
   it.each<[string, object, RegExp]>([
     ["start-chance", { failures: 0, trials: 0 }, /about \d+ more openings/],
@@ -127,7 +133,12 @@ describe("too little evidence is an answer, with what it would take", () => {
     ["lifetimes", { records: [{ goodAt: "2 years", count: 6 }] }, /about \d+ more looks/],
     ["lifetimes", { records: [{ failedAt: 3 }, { goodAt: 5 }] }, /about \d+ more looks/],
     ["lifetimes", { records: [{ failedAt: 3 }, { failedAt: 3 }] }, /do not settle a weibull/],
-    ["trend", { method: "mann-kendall", series: [{ at: 1, value: 3 }] }, /so 3 more/],
+    ["lifetimes", { records: [FIRST_LOOK], lasts: { from: 0, to: 6 } }, /an earlier look/],
+    ["lifetimes", { records: [FIRST_LOOK], model: "lognormal" }, /do not settle a lognormal/],
+    ["lifetimes", { records: [FIRST_LOOK], model: "exponential" }, /do not settle an exponential/],
+    ["lifetimes", { records: [FIRST_LOOK, { after: 0, before: 10 }] }, /do not settle a weibull/],
+    ["lifetimes", { records: [ONE_LOOK, { goodAt: 12, count: 3 }], model: "lognormal" }, /looks in between/],
+    ["trend", { method: "mann-kendall", series: [{ at: 1, value: 3 }] }, /so 4 more/],
     ["trend", { method: "cusum", target: 3, series: [{ at: 1, value: 3 }] }, /so 1 more/],
     ["trend", { method: "power-law", events: { times: [], end: 5 } }, /so 2 more/],
   ])("%s %j", (name, given, words) => {

@@ -106,6 +106,18 @@ function checkInterval(given: Given & { readonly interval: number }, context: z.
     });
 }
 
+/** Where the interval is what is asked for: test and repair fit in twice before the overhaul. */
+export function checkOverhaul(given: Given, context: z.RefinementCtx): void {
+  const busy = (given.testTime ?? 0) + (given.repairTime ?? 0);
+  if (given.overhaul === undefined || given.overhaul > 2 * busy) return;
+  refuse(context, ["overhaul"], {
+    code: "QU-202",
+    got: `${given.overhaul} s`,
+    allowed: `more than ${2 * busy} s, twice what test and repair take`,
+    remedy: "Give the time from one overhaul to the next.",
+  });
+}
+
 const ONE_LAW = {
   code: "QU-203",
   allowed: "failureRate or life, one of them",

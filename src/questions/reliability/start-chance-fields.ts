@@ -32,7 +32,7 @@ export const startChanceIn = z
       .enum(["fitted", "whole", "wary"])
       .optional()
       .describe(
-        "The fleet's spread: fitted as if known, whole over gamma(1e-4, 1e-4), or wary, with no leaning to fleets all alike; fitted if left out",
+        "The fleet's spread: fitted as if known, whole over gamma(1e-4, 1e-4), or wary, with no leaning to fleets all alike; fitted if left out. Wary in any case where none of them failed, or all did",
       ),
     need: z
       .strictObject({
@@ -68,17 +68,15 @@ export function rangeOf(failures: StartChanceInput["failures"]): { readonly leas
   return typeof failures === "number" ? { least: failures, most: failures } : failures;
 }
 
-/** True where a fleet's members can show how they differ: something failed and something did not. */
-export function isTelling(fleet: readonly { readonly failures: number; readonly trials: number }[]): boolean {
-  const failures = fleet.reduce((sum, one) => sum + one.failures, 0);
-  const trials = fleet.reduce((sum, one) => sum + one.trials, 0);
-  return failures > 0 && failures < trials;
+/** True where any of a fleet was ever asked: where none was, it says nothing. */
+export function wasAsked(fleet: readonly { readonly trials: number }[]): boolean {
+  return fleet.some(({ trials }) => trials > 0);
 }
 
 export const JEFFREYS: ChancePrior = { kind: "beta", a: 0.5, b: 0.5 };
 
 export function chancePrior({ prior, fleet, pooling }: StartChanceInput): ChancePrior {
-  if (fleet && isTelling(fleet)) return { kind: "fleet", fleet, pooling: pooling ?? "fitted" };
+  if (fleet && wasAsked(fleet)) return { kind: "fleet", fleet, pooling: pooling ?? "fitted" };
   if (prior === undefined) return JEFFREYS;
   return "a" in prior ? { kind: "beta", ...prior } : { kind: "lognormal", ...prior };
 }

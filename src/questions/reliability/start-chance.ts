@@ -11,7 +11,7 @@ import {
 import { z } from "zod";
 import { defineQuestion } from "../question.ts";
 import { becauseOut, beliefOut, kindOut, LEVEL } from "./fields.ts";
-import { chancePrior, isTelling, rangeOf, startChanceIn, type StartChanceInput } from "./start-chance-fields.ts";
+import { chancePrior, rangeOf, wasAsked, startChanceIn, type StartChanceInput } from "./start-chance-fields.ts";
 
 const interval = (whose: string) =>
   z.array(z.number()).length(2).describe(`${whose}, of failing, from the record alone: low and high end [1]`);
@@ -86,23 +86,34 @@ function verdict(given: StartChanceInput, belief: StartBelief) {
   return { kind: "cannot-tell" as const, because, openings };
 }
 
-function basisOf(given: StartChanceInput, { fleet }: StartBelief): string {
+function basisOf(given: StartChanceInput, belief: StartBelief): string {
   const { least, most } = rangeOf(given.failures);
   const failed = least === most ? `${least}` : `${least} to ${most}`;
-  return `${failed} of ${given.trials} demands failed; ${priorWords(given, fleet)}`;
+  return `${failed} of ${given.trials} demands failed; ${priorWords(given, belief)}`;
 }
 
-function priorWords({ prior, fleet, pooling }: StartChanceInput, fit: StartBelief["fleet"]): string {
+function priorWords({ prior, fleet, pooling }: StartChanceInput, { fleet: fit, weight }: StartBelief): string {
   if (fleet && fit) {
     const alike = fit.isAlike ? ", which differ no more than chance would have it" : "";
-    return `the prior is from ${fleet.length} others${alike}, and weighs about as much as ${rounded(fit.a + fit.b)} demands.${
-      pooling === "wary" ? "" : TOO_SURE
+    return `the prior is from ${fleet.length} others${alike}, and ${weightWords(weight ?? 0)}.${
+      pooling === undefined || pooling === "fitted" ? TOO_SURE : ""
     }`;
   }
-  const unused = fleet && !isTelling(fleet) ? "The others show no failures, or nothing else: they are left out. " : "";
+  if (fleet && wasAsked(fleet)) return sameWords(fleet, weight ?? 0);
+  const unused = fleet ? "The others were never asked: they are left out. " : "";
   if (prior === undefined) return `${unused}the prior is Jeffreys', and weighs as much as 1 demand.`;
   if ("a" in prior) return `the prior was given, and weighs as much as ${rounded(prior.a + prior.b)} demands.`;
   return "the prior was given by its median and error factor.";
+}
+
+/** Of others that all came, or all failed: they show no spread that could be fitted. */
+function sameWords(fleet: NonNullable<StartChanceInput["fleet"]>, weight: number): string {
+  const came = fleet.every(({ failures }) => failures === 0) ? "none failed" : "all failed";
+  return `the prior is from ${fleet.length} others, in which ${came}: they are pooled warily, and that ${weightWords(weight)}.`;
+}
+
+function weightWords(weight: number): string {
+  return weight < 1 ? "weighs less than one demand" : `weighs about as much as ${rounded(weight)} demands`;
 }
 
 function rounded(weight: number): string {

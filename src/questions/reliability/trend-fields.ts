@@ -33,7 +33,7 @@ export const trendIn = z
       ),
     target: z.number().min(-1e12).max(1e12).optional().describe("What the readings should be, for cusum and ewma"),
     sigma: positive(
-      "Scatter of one reading about its mean; 1 if left out: k and h are then in the readings' own unit",
+      "Scatter of one reading about its mean; an ewma needs it; of a cusum 1 if left out: k and h are then in the readings' own unit",
     ).optional(),
     k: z.number().min(0).max(100).optional().describe("Allowance of a cusum [sigma]; 0.5 if left out"),
     h: positive("Limit of a cusum [sigma]; 4 if left out").optional(),

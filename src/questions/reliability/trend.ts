@@ -6,6 +6,7 @@ import {
   ewma,
   ewmaRunLength,
   laplace,
+  leastReadings,
   mannKendall,
   powerLaw,
   type Recurrences,
@@ -80,7 +81,8 @@ function chartAnswer(given: TrendInput): Answer {
   const { path, firstSignal, runLength } = given.method === "cusum" ? cusumOf(given) : ewmaOf(given);
   const signal = firstSignal !== undefined;
   const told = { signal, ...(signal ? { firstSignal } : {}), path: [...path], runLength };
-  if (series.length < 2) return { kind: "cannot-tell", because: fewWords(series.length, "readings", 2), ...told };
+  if (series.length < 2 && !signal)
+    return { kind: "cannot-tell", because: fewWords(series.length, "reading", 2), ...told };
   const alarm = Math.round(runLength.inControl);
   return {
     kind: "told",
@@ -110,26 +112,24 @@ function ewmaOf({
   return { ...ewma(series, target, sigma, weight, width, sides), runLength };
 }
 
-/** Readings with which a drift can show at all. */
-const LEAST_READINGS = 4;
-
 function driftAnswer({ series = [], level = LEVEL }: TrendInput): Answer {
-  if (series.length < 2)
-    return { kind: "cannot-tell", because: fewWords(series.length, "readings", LEAST_READINGS), signal: false };
+  const least = leastReadings(level);
+  if (series.length < least) {
+    const drift = series.length < 2 ? {} : mannKendall(series, level);
+    return { kind: "cannot-tell", because: fewWords(series.length, "reading", least), ...drift, signal: false };
+  }
   const drift = mannKendall(series, level);
-  const told = { ...drift, signal: drift.p < 1 - level };
-  if (series.length < LEAST_READINGS)
-    return { kind: "cannot-tell", because: fewWords(series.length, "readings", LEAST_READINGS), ...told };
   return {
     kind: "told",
     because: `${sayCount(series.length, "reading")}, whatever the law of their scatter.`,
-    ...told,
+    ...drift,
+    signal: drift.p < 1 - level,
   };
 }
 
 function eventAnswer({ method, level = LEVEL }: TrendInput, events: Recurrences): Answer {
   const n = eventsIn(events);
-  if (n < 2) return { kind: "cannot-tell", because: fewWords(n, "events", 2), signal: false };
+  if (n < 2) return { kind: "cannot-tell", because: fewWords(n, "event", 2), signal: false };
   const steady = laplace(events);
   const because = `${n} events.`;
   if (method === "laplace") return { kind: "told", because, signal: steady.p < 1 - level, ...steady };
@@ -140,5 +140,5 @@ function eventAnswer({ method, level = LEVEL }: TrendInput, events: Recurrences)
 }
 
 function fewWords(count: number, what: string, least: number): string {
-  return `${count} ${what}: it takes at least ${least}, so ${least - count} more, to see a change at all.`;
+  return `${sayCount(count, what)}: it takes at least ${least}, so ${least - count} more, to see a change at all.`;
 }

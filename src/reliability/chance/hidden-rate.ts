@@ -24,16 +24,26 @@ export interface HiddenRate {
  */
 export function hiddenRates(fleet: readonly Exposure[]): ((own: Exposure) => HiddenRate) | undefined {
   const watched = fleet.filter(({ time }) => time > 0);
-  const time = watched.reduce((sum, one) => sum + one.time, 0);
-  const failures = watched.reduce((sum, one) => sum + one.failures, 0);
   if (watched.length === 0) return undefined;
-  if (watched.length === 1) return () => rateOfPieces([{ a: 0.5 + failures, b: time, weight: 1 }], "own");
-  if (failures === 0) return () => rateOfPieces([{ a: 0.5, b: time, weight: 1 }], "clean-fleet");
-  const pieces = waryPieces(watched, failures / time);
-  return (own) => {
-    const after = pieces.map(({ a, b, weight }) => ({ a: a + own.failures, b: b + own.time, weight }));
-    return rateOfPieces(after, "fleet");
-  };
+  const piecesOf = memberPieces(watched);
+  const isClean = watched.every(({ failures }) => failures === 0);
+  const from = watched.length === 1 ? "own" : isClean ? "clean-fleet" : "fleet";
+  return (own) => rateOfPieces(piecesOf(own), from);
+}
+
+/**
+ * The rate of each member of a fleet as gamma distributions, by the fleet's record with the member's own among it.
+ *
+ * @param fleet - every member, each watched for some time; at least 1
+ * @returns pieces by a member's own record, weights adding up to 1
+ * @source as `hiddenRates`
+ */
+export function memberPieces(fleet: readonly Exposure[]): (own: Exposure) => readonly GammaPiece[] {
+  const time = fleet.reduce((sum, one) => sum + one.time, 0);
+  const failures = fleet.reduce((sum, one) => sum + one.failures, 0);
+  if (fleet.length === 1 || failures === 0) return () => [{ a: 0.5 + failures, b: time, weight: 1 }];
+  const pieces = waryPieces(fleet, failures / time);
+  return (own) => pieces.map(({ a, b, weight }) => ({ a: a + own.failures, b: b + own.time, weight }));
 }
 
 function rateOfPieces(pieces: readonly GammaPiece[], from: HiddenRate["from"]): HiddenRate {

@@ -1,6 +1,8 @@
-import { gammaQuantile, normalQuantile } from "#numerics";
+import { gammaChance, gammaQuantile, normalQuantile, quantileInLogs } from "#numerics";
 import { beliefOnGrid, fromLogs, type Belief } from "./belief.ts";
 import { fitFleetOfRates, type Exposure, type FleetFit } from "./fleet.ts";
+import { memberPieces } from "./hidden-rate.ts";
+import type { GammaPiece } from "./spread.ts";
 
 /** What is believed of a rate before any time has been watched. */
 export type RatePrior =
@@ -12,6 +14,8 @@ export interface RateBelief {
   /** [1/time] */
   readonly rate: Belief;
   readonly fleet?: FleetFit;
+  /** Failures in so much time that a prior weighs as much as. */
+  readonly weight?: Exposure;
   /** Chance of no failure over a time to come. */
   readonly noneOver: (time: number) => number;
 }
@@ -19,18 +23,21 @@ export interface RateBelief {
 /**
  * What failures in so much time say of their rate.
  *
- * Gamma prior: gamma(a + x, rate b + t). Lognormal prior: over 4001 places. Fleet: gamma-Poisson, a and b fitted.
+ * Gamma prior: gamma(a + x, rate b + t). Lognormal prior: over 4001 places. Fleet: gamma-Poisson, a and b fitted; one
+ * in which none failed shows no spread to fit: its mean and spread are integrated warily, as `hiddenRates` does.
  *
  * @param record - failures and the time watched
  * @param prior - what is believed before
  * @returns belief about the rate, and what follows from it
- * @range a + failures > 0 and b + time > 0; a fleet has a failure among at least 2 members
+ * @range a + failures > 0 and b + time > 0; somebody of a fleet was watched
  * @source NASA/SP-2009-569, Bayesian Inference for NASA Probabilistic Risk and Reliability Analysis, 2009
  * @example rateOf({ failures: 2, time: 9376.7 }, { kind: "gamma", a: 0, b: 0 }).rate.mean // 2.133e-4
  */
 export function rateOf({ failures, time }: Exposure, prior: RatePrior): RateBelief {
-  if (prior.kind === "gamma") return ofGamma(prior.a + failures, prior.b + time);
+  if (prior.kind === "gamma")
+    return { ...ofGamma(prior.a + failures, prior.b + time), weight: { failures: prior.a, time: prior.b } };
   if (prior.kind === "lognormal") return onGrid({ failures, time }, prior.median, prior.errorFactor);
+  if (prior.fleet.every((one) => one.failures === 0)) return amongClean({ failures, time }, prior.fleet);
   const fleet = fitFleetOfRates(prior.fleet);
   return { ...ofGamma(fleet.a + failures, fleet.b + time), fleet };
 }
@@ -39,6 +46,21 @@ function ofGamma(a: number, b: number): RateBelief {
   const [p05, p50, p95] = [0.05, 0.5, 0.95].map((chance) => gammaQuantile(chance, a) / b);
   const rate = { mean: a / b, p05: p05!, p50: p50!, p95: p95! };
   return { rate, noneOver: (over) => Math.exp(-a * Math.log1p(over / b)) };
+}
+
+/** A record among others that never failed, its own counted with theirs. */
+function amongClean(own: Exposure, others: readonly Exposure[]): RateBelief {
+  const pieces = memberPieces([own, ...others].filter(({ time }) => time > 0))(own);
+  const mean = pieces.reduce((sum, { a, b, weight }) => sum + (weight * a) / b, 0);
+  const [p05, p50, p95] = [0.05, 0.5, 0.95].map((chance) => quantileOf(pieces, chance, mean));
+  const noneOver = (over: number) =>
+    pieces.reduce((sum, { a, b, weight }) => sum + weight * Math.exp(-a * Math.log1p(over / b)), 0);
+  return { rate: { mean, p05: p05!, p50: p50!, p95: p95! }, noneOver };
+}
+
+function quantileOf(pieces: readonly GammaPiece[], chance: number, mean: number): number {
+  const below = (rate: number) => pieces.reduce((sum, { a, b, weight }) => sum + weight * gammaChance(rate * b, a), 0);
+  return quantileInLogs(below, chance, mean, 1e-9);
 }
 
 function onGrid({ failures, time }: Exposure, median: number, errorFactor: number): RateBelief {
@@ -50,5 +72,11 @@ function onGrid({ failures, time }: Exposure, median: number, errorFactor: numbe
   });
   const weights = fromLogs(logs);
   const noneOver = (over: number) => places.reduce((sum, rate, i) => sum + weights[i]! * Math.exp(-rate * over), 0);
-  return { rate: beliefOnGrid(places, logs), noneOver };
+  return { rate: beliefOnGrid(places, logs), weight: weightOf(median, spread), noneOver };
+}
+
+/** A lognormal as the gamma of the same mean and variance (DERIVED). */
+function weightOf(median: number, spread: number): Exposure {
+  const failures = 1 / Math.expm1(spread * spread);
+  return { failures, time: failures / (median * Math.exp((spread * spread) / 2)) };
 }

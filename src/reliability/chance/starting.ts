@@ -29,6 +29,8 @@ export interface StartBelief {
   /** Of failing on demand [1]. */
   readonly failing: Belief;
   readonly fleet?: FleetFit;
+  /** Demands that what was believed before weighs as much as; below 1 where it hardly counts. Not of a lognormal prior. */
+  readonly weight?: number | undefined;
   /** Chance that at least so many of a number start; `shared` is the share of failures that strike all of them. */
   readonly enough: (least: number, of: number, shared?: number) => number;
 }
@@ -37,22 +39,30 @@ export interface StartBelief {
  * What a record of demands says of the chance of failing on demand.
  *
  * Beta prior: beta(a + x, b + n − x), mixed over the failures there may have been by how likely each was. Lognormal
- * prior: over 4001 places. Fleet: beta-binomial, its a and b fitted, integrated over gamma(10⁻⁴, 10⁻⁴) each, or warily.
+ * prior: over 4001 places. Fleet: beta-binomial, its a and b fitted, integrated over gamma(10⁻⁴, 10⁻⁴) each, or warily; in which
+ * none failed, or all did, there is no spread to fit: warily, whatever the pooling.
  *
  * @param record - failures from least to most, in so many trials
  * @param prior - what is believed before
  * @returns belief about failing, and what follows from it
- * @range a fleet has at least 2 members with a failure and a success among them
+ * @range somebody of a fleet was asked
  * @source NASA/SP-2009-569, Bayesian Inference for NASA Probabilistic Risk and Reliability Analysis, 2009
  * @example startingOf({ least: 2, most: 2, trials: 285 }, { kind: "beta", a: 1.24, b: 189075 }).failing.mean // 1.711e-5
  */
 export function startingOf(record: StartRecord, prior: ChancePrior): StartBelief {
   if (prior.kind === "lognormal") return onGrid(record, prior.median, prior.errorFactor);
-  if (prior.kind === "beta") return ofPieces(updated([{ ...prior, weight: 1 }], record));
+  if (prior.kind === "beta") return ofRecord([{ ...prior, weight: 1 }], record);
+  if (!showsSpread(prior.fleet)) return ofRecord(netPieces(prior.fleet, "wary"), record);
   const fleet = fitFleetOfChances(prior.fleet);
   const pieces =
     prior.pooling === "fitted" ? [{ a: fleet.a, b: fleet.b, weight: 1 }] : netPieces(prior.fleet, prior.pooling);
-  return { ...ofPieces(updated(pieces, record)), fleet };
+  const belief = ofRecord(pieces, record);
+  return { ...belief, weight: prior.pooling === "fitted" ? fleet.a + fleet.b : belief.weight, fleet };
+}
+
+/** True where members of a fleet can show how they differ: something failed and something did not. */
+function showsSpread(fleet: readonly Demands[]): boolean {
+  return fleet.some(({ failures }) => failures > 0) && fleet.some(({ failures, trials }) => failures < trials);
 }
 
 /** From so many members on that were ever asked, each is believed by the fleet's record too. */
@@ -119,10 +129,18 @@ function memberOf(pieces: readonly BetaPiece[]): FleetMember {
   return { failing: { mean, p05: at(0.05), p50: at(0.5), p95: at(0.95) }, spread };
 }
 
-function ofPieces(pieces: readonly BetaPiece[]): StartBelief {
+function ofRecord(prior: readonly BetaPiece[], record: StartRecord): StartBelief {
+  const pieces = updated(prior, record);
   const enough = (least: number, of: number, shared = 0) =>
     shared === 0 ? chanceOfEnough(pieces, least, of) : enoughOfAlike(pieces, least, of, shared);
-  return { failing: betaBelief(pieces), enough };
+  return { failing: betaBelief(pieces), weight: sizeOf(pieces) - record.trials, enough };
+}
+
+/** Demands that a beta of the same mean and variance weighs as much as (DERIVED): a + b of a single piece. */
+function sizeOf(pieces: readonly BetaPiece[]): number {
+  const mean = pieces.reduce((sum, { a, b, weight }) => sum + (weight * a) / (a + b), 0);
+  const square = pieces.reduce((sum, { a, b, weight }) => sum + (weight * a * (a + 1)) / ((a + b) * (a + b + 1)), 0);
+  return (mean - square) / (square - mean * mean);
 }
 
 /** Every piece after the record, weighed by how well it foretold it; pieces that no longer count are dropped. */

@@ -23,6 +23,9 @@ export const LEAST_FAILURES: Readonly<Record<LifeModel, number>> = { weibull: 2,
 /** Log-shapes beyond this are no life but a search that ran away. */
 const WILD = 5;
 
+/** A standard error of a logarithm beyond this is that of a likelihood without a peak of its own: a factor of e¹⁰ either way. */
+const VAGUE = 10;
+
 /**
  * The law of life that best tells when things were found good and found failed.
  *
@@ -30,7 +33,7 @@ const WILD = 5;
  *
  * @param records - lives, any kind; times > 0 where an end was seen
  * @param model - law
- * @returns the fit; undefined where the records do not settle one
+ * @returns the fit; undefined where the records do not settle one, their likelihood having no single peak
  * @range parameters to about 1e-8 relative
  * @source Meeker & Escobar, Statistical Methods for Reliability Data, 1998 (FROM MEMORY)
  */
@@ -48,9 +51,14 @@ export function fitLife(records: readonly LifeRecord[], model: LifeModel): LifeF
 function firstSummit(hill: Hill, starts: readonly (readonly number[])[]): Summit | undefined {
   for (const start of starts) {
     const top = climb(hill, start);
-    if (top.converged && top.covariance) return top;
+    if (top.converged && isPeak(top)) return top;
   }
   return undefined;
+}
+
+/** Not where the likelihood lies flat: many curves tell the records equally well. */
+function isPeak({ covariance }: Summit): boolean {
+  return covariance?.every((row, i) => Math.sqrt(row[i]!) < VAGUE) ?? false;
 }
 
 /** In a unit in which lives are near 1, so that searches begin near. */

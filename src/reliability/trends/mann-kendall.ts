@@ -44,6 +44,23 @@ export function mannKendall(series: readonly Observation[], level: number): Slow
   };
 }
 
+/**
+ * The fewest readings of which the strongest drift can be told from luck.
+ *
+ * Least n with 2/n! ≤ 1 − level, the chance of the strongest order or its mirror, and a p of that order below 1 − level
+ *
+ * @param level - of confidence, below 1 [1]
+ * @returns readings [1]
+ * @source DERIVED: all orders of n readings are alike likely where nothing drifts
+ * @example leastReadings(0.95) // 5
+ */
+export function leastReadings(level: number): number {
+  for (let [n, orders] = [2, 2]; ; n += 1, orders *= n) {
+    const strongest = Array.from({ length: n }, (_, at) => ({ at, value: at }));
+    if (2 / orders <= 1 - level && mannKendall(strongest, level).p < 1 - level) return n;
+  }
+}
+
 function varianceOf(values: readonly number[]): number {
   const n = values.length;
   const tied = new Map<number, number>();

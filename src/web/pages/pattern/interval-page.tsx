@@ -31,12 +31,20 @@ import { useWords } from "#web/language/index.ts";
 export default function IntervalPage() {
   const words = useWords("patternInterval");
   const { pattern: id = "" } = useParams<{ readonly pattern: string }>();
-  const pattern = newestOf([...useStation().patterns.values()], id);
+  const view = useStation();
+  const pattern = newestOf([...view.patterns.values()], id);
+  const isEarly = view.early !== undefined;
   if (!pattern) return <NoSuchPattern />;
   return (
     <Page title={words.title({ pattern: pattern.name })} back={{ to: "/year", label: words.yearPlanned() }}>
       <AcceptedPart pattern={pattern} />
-      <Proposed pattern={pattern} />
+      {isEarly ? (
+        <EmptyState title={words.early()}>
+          <p>{words.earlyMore()}</p>
+        </EmptyState>
+      ) : (
+        <Proposed pattern={pattern} />
+      )}
       <ButtonRow>
         <ButtonLink to={`/pattern/${pattern.id}`}>{words.reportCard()}</ButtonLink>
       </ButtonRow>

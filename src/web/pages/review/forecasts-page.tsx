@@ -5,7 +5,7 @@ import { scoreForecasts, type ForecastScore, type ScoreBin } from "#reliability"
 import { drillForecasts, startForecasts } from "#station";
 import { useMemo } from "react";
 import { useStation, type StationView } from "#web/device/index.ts";
-import { Page, Section } from "#web/parts/index.ts";
+import { EmptyState, Page, Section } from "#web/parts/index.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
 import { usePreferences } from "#web/theme/index.ts";
 import { ToldOf } from "#web/kit-view/starts/told-of.tsx";
@@ -17,12 +17,28 @@ import "#web/kit-view/kit.css";
 export default function ForecastsPage() {
   const words = useWords("review");
   const frame = useWords("frame");
+  const isEarly = useStation().early !== undefined;
+  return (
+    <Page title={words.forecastsTitle()} back={{ to: "/casualty", label: frame.casualty() }}>
+      {isEarly ? (
+        <EmptyState title={words.forecastsEarly()}>
+          <p>{words.forecastsEarlyMore()}</p>
+        </EmptyState>
+      ) : (
+        <AllScored />
+      )}
+    </Page>
+  );
+}
+
+function AllScored() {
+  const words = useWords("review");
   const view = useStation();
   const starts = useMemo(() => startsOf(view), [view]);
   const { units } = usePreferences();
   const { forecasts, left } = useAllLevels(view);
   return (
-    <Page title={words.forecastsTitle()} back={{ to: "/casualty", label: frame.casualty() }}>
+    <>
       <ToldOf kits={[...view.kits, ...view.retired]} />
       <Scored title={words.turnarounds()} about={words.turnaroundsMore()} forecasts={starts.turnaround} />
       <Scored title={words.casualties()} about={words.casualtiesMore()} forecasts={starts.casualty} />
@@ -34,7 +50,7 @@ export default function ForecastsPage() {
         left={left}
       />
       <Scored title={words.drills()} about={words.drillsMore()} forecasts={starts.drills} />
-    </Page>
+    </>
   );
 }
 

@@ -42,11 +42,11 @@ export default function PartPage() {
         onChoose={(id) => setSearch({ place: id }, { replace: true })}
       />
       <Section title={words.onShelf()}>
-        <Shelf shelf={shelf} unit={part.unit} view={view} />
+        {view.early ? <p>{words.notHereYet()}</p> : <Shelf shelf={shelf} unit={part.unit} view={view} />}
       </Section>
       {part.retired === undefined && <ShelfActs part={part} place={place.id} shelf={shelf} />}
       <Section title={words.madeSo()}>
-        <ShelfLines view={view} shelf={shelf} part={part} />
+        {view.early ? <p>{words.notHereYet()}</p> : <ShelfLines view={view} shelf={shelf} part={part} />}
       </Section>
       <Section title={words.thePart()}>
         <PartFacts part={part} view={view} />

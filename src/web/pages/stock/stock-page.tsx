@@ -3,10 +3,11 @@ import { Link, useSearchParams } from "wouter";
 import { onShelf, openOrders, partShelf, type Stock, type StockPart } from "#readiness";
 import { mayWrite } from "#station";
 import { useStation, type StationView } from "#web/device/index.ts";
-import { sayCountOf, sayThere, stockIn } from "#web/kit-view/stock-view.ts";
+import { sayThere, stockIn } from "#web/kit-view/stock-view.ts";
 import { ButtonLink, ButtonRow, EmptyState, Notice, Page, TextField } from "#web/parts/index.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
 import { BestBuys } from "./best-buys.tsx";
+import { sayCountedOn, sayShelf } from "./line-words.ts";
 import { OnOrder } from "./on-order.tsx";
 import { PlacePick } from "./place-pick.tsx";
 import { ToOrder } from "./to-order.tsx";
@@ -45,9 +46,13 @@ export default function StockPage() {
             onChoose={(id) => setSearch({ place: id }, { replace: true })}
           />
           <Shelves view={view} stock={stock} place={place.id} parts={parts} />
-          <ToOrder view={view} stock={stock} />
-          <OnOrder view={view} orders={openOrders(view.parts)} />
-          <BestBuys view={view} stock={stock} parts={parts} />
+          {!view.early && (
+            <>
+              <ToOrder view={view} stock={stock} />
+              <OnOrder view={view} orders={openOrders(view.parts)} />
+              <BestBuys view={view} stock={stock} parts={parts} />
+            </>
+          )}
         </>
       )}
       {mayWrite(view.me.role, "part-set") && (
@@ -94,7 +99,7 @@ function Shelves({ view, stock, place, parts }: ShelvesProps) {
       <Table
         caption={words.shelves()}
         isCaptionHidden
-        columns={columns(words)}
+        columns={columns(words, view.early !== undefined)}
         rows={rows}
         rowKey={({ part }) => part.id}
       />
@@ -110,7 +115,7 @@ function rowOf(part: StockPart, stock: Stock, place: string, today: string, spar
   return { part, count, usable, least, ...(counted !== undefined && { counted }), ...(spare && { spare }) };
 }
 
-const columns = (words: Words["stock"]): readonly Column<Row>[] => [
+const columns = (words: Words["stock"], early: boolean): readonly Column<Row>[] => [
   {
     key: "name",
     head: words.part(),
@@ -120,24 +125,26 @@ const columns = (words: Words["stock"]): readonly Column<Row>[] => [
       </>
     ),
   },
-  { key: "count", head: words.onShelf(), cell: (row) => <ShelfCount row={row} /> },
+  { key: "count", head: words.onShelf(), cell: (row) => <ShelfCount row={row} early={early} /> },
   { key: "keep", head: words.keep(), align: "figures", cell: ({ least }) => (least === 0 ? "-" : least) },
   {
     key: "spare",
     head: words.spare(),
     align: "figures",
     cell: ({ spare }) =>
-      spare ? words.spareIs({ count: spare.stock, perYear: spare.perYear.toPrecision(2) }) : words.notKnown(),
+      spare && !early
+        ? words.spareIs({ count: spare.stock, perYear: spare.perYear.toPrecision(2) })
+        : early
+          ? words.notHereYet()
+          : words.notKnown(),
   },
-  { key: "counted", head: words.counted(), cell: ({ counted }) => counted ?? words.never() },
+  { key: "counted", head: words.counted(), cell: ({ counted }) => sayCountedOn(counted, early, words) },
 ];
 
-/** The count, in words where it is not what a shelf should hold. */
-function ShelfCount({ row: { count, usable, least } }: { readonly row: Row }) {
+/** The count, marked where it is not what a shelf should hold. */
+function ShelfCount({ row, early }: { readonly row: Row; readonly early: boolean }) {
   const words = useWords("stock");
-  if (count < 0) return <strong className="stock-wrong">{sayThere(count)}</strong>;
-  const counts = { count, usable: sayCountOf(usable) };
-  if (usable >= least) return usable === count ? sayCountOf(count) : words.ofTheseFit(counts);
-  const low = usable === count ? words.low({ count: sayCountOf(count) }) : words.lowOfThese(counts);
-  return <strong className="stock-wrong">{low}</strong>;
+  if (row.count < 0 && !early) return <strong className="stock-wrong">{sayThere(row.count)}</strong>;
+  const said = sayShelf(row, early, words);
+  return early || row.usable >= row.least ? said : <strong className="stock-wrong">{said}</strong>;
 }

@@ -15,6 +15,8 @@ export interface ReviewWords {
   readonly yes: () => string;
   readonly no: () => string;
   readonly forecastsTitle: () => string;
+  readonly forecastsEarly: () => string;
+  readonly forecastsEarlyMore: () => string;
   readonly turnarounds: () => string;
   readonly tableMore: () => string;
   readonly turnaroundsMore: () => string;

@@ -3,6 +3,8 @@ export interface PatternIntervalWords {
   readonly title: (d: { readonly pattern: string | number }) => string;
   readonly yearPlanned: () => string;
   readonly reportCard: () => string;
+  readonly early: () => string;
+  readonly earlyMore: () => string;
   readonly nothing: () => string;
   readonly nothingMore: () => string;
   readonly logSays: () => string;

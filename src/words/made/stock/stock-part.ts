@@ -12,6 +12,7 @@ export interface StockPartWords {
   readonly thereIn: (d: { readonly there: string | number; readonly unit: string | number }) => string;
   readonly countShelf: () => string;
   readonly neverCounted: () => string;
+  readonly notHereYet: () => string;
   readonly countedOn: (d: { readonly day: string | number }) => string;
   readonly lotThere: (d: {
     readonly hasLot: "yes" | (string & {});

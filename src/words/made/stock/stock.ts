@@ -20,6 +20,7 @@ export interface StockWords {
   readonly notKnown: () => string;
   readonly counted: () => string;
   readonly never: () => string;
+  readonly notHereYet: () => string;
   readonly ofTheseFit: (d: { readonly count: string | number; readonly usable: string | number }) => string;
   readonly low: (d: { readonly count: string | number }) => string;
   readonly lowOfThese: (d: { readonly count: string | number; readonly usable: string | number }) => string;

@@ -24,6 +24,9 @@ const words: ReviewWords = {
   yes: () => "yes",
   no: () => "no",
   forecastsTitle: () => "How good our forecasts were",
+  forecastsEarly: () => "Not all lines are on this device yet",
+  forecastsEarlyMore: () =>
+    "Starts, drills and levels are counted from every line there ever was. How good the forecasts were is told once all lines are here.",
   turnarounds: () => "Starts in turnarounds",
   tableMore: () =>
     "Each line takes together forecasts that said about the same. Where the chance told lies within the range beside it, nothing speaks against it.",

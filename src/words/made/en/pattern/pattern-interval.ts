@@ -6,6 +6,9 @@ const words: PatternIntervalWords = {
   title: (d) => "How often to open: " + d.pattern,
   yearPlanned: () => "The year planned",
   reportCard: () => "Report card of the pattern",
+  early: () => "Not all lines are on this device yet",
+  earlyMore: () =>
+    "Openings, findings and calls are counted from every line there ever was. How often to open is told once all lines are here.",
   nothing: () => "Nothing to go by yet",
   nothingMore: () =>
     "No kit of this pattern has lain closed between two openings. One opening of each would be a beginning.",

@@ -15,6 +15,7 @@ const words: StockPartWords = {
   thereIn: (d) => d.there + ", in " + d.unit + ".",
   countShelf: () => "Count the shelf: what lies there is the truth.",
   neverCounted: () => "Never counted.",
+  notHereYet: () => "Not here yet.",
   countedOn: (d) => "Counted on " + d.day + ".",
   lotThere: (d) => select(d.hasLot, { yes: "Lot " + d.lot, other: "Of no lot that was read" }) + ": " + d.there,
   lotGoodTo: (d) =>

@@ -25,6 +25,7 @@ const words: StockWords = {
   notKnown: () => "not known",
   counted: () => "Counted",
   never: () => "never",
+  notHereYet: () => "not here yet",
   ofTheseFit: (d) => d.count + ", of these " + d.usable + " fit to use",
   low: (d) => d.count + ": low",
   lowOfThese: (d) => d.count + ", of these " + d.usable + " fit to use: low",

@@ -24,6 +24,9 @@ const words: ReviewWords = {
   yes: () => "oui",
   no: () => "non",
   forecastsTitle: () => "Ce que valaient nos prévisions",
+  forecastsEarly: () => "Toutes les lignes ne sont pas encore sur cet appareil",
+  forecastsEarlyMore: () =>
+    "Les démarrages, les exercices et les niveaux se comptent depuis toutes les lignes. La qualité des prévisions est dite une fois que toutes les lignes sont ici.",
   turnarounds: () => "Démarrages en remise en état",
   tableMore: () =>
     "Chaque ligne réunit des prévisions qui disaient à peu près la même chose. Si la chance annoncée est dans la dernière plage, rien ne parle contre elle.",

@@ -6,6 +6,9 @@ const words: PatternIntervalWords = {
   title: (d) => "À quel rythme ouvrir : " + d.pattern,
   yearPlanned: () => "L'année planifiée",
   reportCard: () => "Bulletin du modèle",
+  early: () => "Toutes les lignes ne sont pas encore sur cet appareil",
+  earlyMore: () =>
+    "Les ouvertures, les constats et les appels se comptent depuis toutes les lignes. À quelle fréquence ouvrir est dit une fois que toutes les lignes sont ici.",
   nothing: () => "Rien encore sur quoi s'appuyer",
   nothingMore: () =>
     "Aucun kit de ce modèle n'est resté fermé entre deux ouvertures. Une ouverture de chacun serait un début.",

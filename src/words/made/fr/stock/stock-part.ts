@@ -15,6 +15,7 @@ const words: StockPartWords = {
   thereIn: (d) => d.there + ", en " + d.unit + ".",
   countShelf: () => "Comptez l'étagère : ce qui s'y trouve est la vérité.",
   neverCounted: () => "Jamais compté.",
+  notHereYet: () => "Pas encore ici.",
   countedOn: (d) => "Compté le " + d.day + ".",
   lotThere: (d) => select(d.hasLot, { yes: "Lot " + d.lot, other: "D'aucun lot qui ait été lu" }) + " : " + d.there,
   lotGoodTo: (d) =>

@@ -25,6 +25,7 @@ const words: StockWords = {
   notKnown: () => "pas connu",
   counted: () => "Compté",
   never: () => "jamais",
+  notHereYet: () => "pas encore ici",
   ofTheseFit: (d) => d.count + ", dont " + d.usable + " en état de servir",
   low: (d) => d.count + " : bas",
   lowOfThese: (d) => d.count + ", dont " + d.usable + " en état de servir : bas",
