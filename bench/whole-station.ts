@@ -18,6 +18,8 @@ import { signInDevices, type SignedInDevice } from "./growth/signed-in-devices.t
 
 const LINES = Number(process.env["LINES"] ?? 200_000);
 const PORT = Number(process.env["PORT"] ?? 4877);
+/** The length that the limits are of. */
+const MEASURED = 200_000;
 /** What they took when the log was first grown to this length and measured [s]; held against processor time, where told. */
 const LIMITS = { start: 9.5, finding: 6.2, verify: 24, import: 162 };
 const KIT = "br-01";
@@ -102,9 +104,16 @@ try {
   const taken = await runCommand(other, "import", file);
   report("import into an empty station", taken);
   const took = { start, finding, verify, import: taken };
-  const over = Object.entries(took).filter(([name, spent]) => isOver(spent, LIMITS[name as keyof typeof LIMITS]));
+  const over =
+    LINES > MEASURED
+      ? []
+      : Object.entries(took).filter(([name, spent]) => isOver(spent, LIMITS[name as keyof typeof LIMITS]));
   console.log(
-    over.length === 0 ? "within their limits" : `over their limits: ${over.map(([name]) => name).join(", ")}`,
+    LINES > MEASURED
+      ? `limits are of ${MEASURED} lines`
+      : over.length === 0
+        ? "within their limits"
+        : `over their limits: ${over.map(([name]) => name).join(", ")}`,
   );
   if (over.length > 0) process.exitCode = 1;
 } finally {

@@ -13,13 +13,6 @@ interface SizePicksProps {
   readonly onPick: (si: number | undefined) => void;
 }
 
-/** A size by one tap. Nothing told is the same as "not known", where that is one of the answers. */
-export function SizePicks({ label, picks, si, onPick }: SizePicksProps) {
-  const picked = picks.find((pick) => pick.si === si)?.id;
-  const choose = (id: string) => onPick(picks.find((pick) => pick.id === id)?.si);
-  return <PickRow label={label} options={picks} picked={picked} onPick={choose} />;
-}
-
 const OTHER = "other";
 
 /** A size by one tap, or typed behind the last one. */
@@ -50,7 +43,7 @@ interface PicksOrTypedProps extends SizePicksProps {
   readonly children: ReactNode;
 }
 
-/** The one pressed is the one counted with, typed or not. */
+/** The one pressed is the one counted with, typed or not. Nothing told is the same as "not known". */
 function PicksOrTyped({ label, picks, si, onPick, sayOther, children }: PicksOrTypedProps) {
   const words = useWords("launchTold");
   const [isTyping, setTyping] = useState(false);
