@@ -8,7 +8,7 @@ const text = (step: string) => stepNamed(pattern, step)!.text;
 describe("the lines of the petrol kit, as they can be done", () => {
   it("part the fuel coupling before the spigot goes into its tank half, and couple it again after the sample", () => {
     expect(text("fuel-sample-step")).toMatch(/^Part the fuel coupling\..*spigot/);
-    expect(stepNamed(pattern, "fuel-sample-step")!.afterwards).toMatch(/[Cc]ouple it/);
+    expect(text("fuel-sample-step")).toMatch(/cupful\. Couple it/);
   });
 
   it("lower the lid only after the thumb was on its gasket", () => {
@@ -19,7 +19,7 @@ describe("the lines of the petrol kit, as they can be done", () => {
   it("look at the spot of each desiccant pack where that pack goes in", () => {
     const fresh = checkNamed(pattern, "desiccant-fresh")!;
     expect(`${fresh.ask} ${fresh.expect}`).not.toMatch(/all three|each pack/);
-    expect(text("wrap-hoses")).toMatch(/desiccant pack, its spot/);
+    expect(text("wrap-hoses")).toMatch(/new dry desiccant pack/);
   });
 
   it("name no time that nobody times", () => {
