@@ -1,12 +1,17 @@
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { Worker } from "node:worker_threads";
 import { uuidv7 } from "uuidv7";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { cookiesOf, spawnServer, type SpawnedServer } from "../spawned-server.ts";
 
-/** So much longer may somebody wait for what another person sends [ms]. */
+/**
+ * So much longer may somebody wait for what another person sends [ms]; where the machine has much else to do, as long as
+ * one of the five takes of the time of all. A server that gives nobody a turn makes them wait for all five.
+ */
 const LIMIT_MS = 500;
+const AT_ONCE = 5;
 const LINES = 2000;
 
 let folder: string;
@@ -83,24 +88,47 @@ const COSTLY: Readonly<Record<string, () => string>> = {
     `[${Array.from({ length: 300 }, (_, number) => JSON.stringify(line(number, { body: "deep" })).replace('"deep"', DEEP)).join()}]`,
 };
 
-/** How much longer others waited than with nothing to do, the least of some tries: the machine does other things too. */
+/**
+ * How much longer others waited than with nothing to do, as a share of what they may; the least of some tries: the machine
+ * does other things too.
+ */
 async function waitBeside(make: () => string): Promise<number> {
   const waits: number[] = [];
-  while (waits.length < 3 && !waits.some((wait) => wait < LIMIT_MS)) {
+  while (waits.length < 3 && !waits.some((wait) => wait < 1)) {
     const idle = await longestWait(new Promise((resolve) => setTimeout(resolve, 1000)));
-    const bodies = Array.from({ length: 5 }, () => `{"entries":${make()}}`);
-    const pushes = Promise.all(bodies.map((body) => send("POST", "/api/log/push", body)));
-    waits.push((await longestWait(pushes)) - idle);
-    for (const reply of await pushes) expect([200, 400, 413, 429]).toContain(reply.status);
+    const bodies = Array.from({ length: AT_ONCE }, () => `{"entries":${make()}}`);
+    const from = performance.now();
+    const pushes = pushFromBeside(bodies);
+    const wait = (await longestWait(pushes)) - idle;
+    waits.push(wait / Math.max(LIMIT_MS, (performance.now() - from) / AT_ONCE));
+    for (const status of await pushes) expect([200, 400, 413, 429]).toContain(status);
   }
   return Math.min(...waits);
 }
 
+/** Runs in a thread of its own: whoever waits is not held up by the work of sending. */
+const PUSHING = `
+  const { parentPort, workerData: { url, headers, bodies } } = require("node:worker_threads");
+  Promise.all(bodies.map((body) => fetch(url, { method: "POST", headers, body }).then(({ status }) => status)))
+    .then((statuses) => parentPort.postMessage(statuses));
+`;
+
+/** @returns the status of each reply */
+function pushFromBeside(bodies: readonly string[]): Promise<readonly number[]> {
+  const headers = { cookie, "content-type": "application/json" };
+  const workerData = { url: `${server.address}/api/log/push`, headers, bodies };
+  return new Promise((resolve, reject) => {
+    const worker = new Worker(PUSHING, { eval: true, workerData });
+    worker.once("message", resolve);
+    worker.once("error", reject);
+  });
+}
+
 describe("what one person sends at great cost, five times at once", () => {
   test.each(Object.entries(COSTLY))(
-    "%s: nobody else waits half a second longer for it",
+    "%s: nobody else waits half a second longer for it, or a fifth of it on a busy machine",
     async (_, make) => {
-      expect(await waitBeside(make)).toBeLessThan(LIMIT_MS);
+      expect(await waitBeside(make)).toBeLessThan(1);
     },
     300_000,
   );
