@@ -16,9 +16,20 @@ export interface BetaPiece {
  * @source DERIVED
  */
 export function betaBelief(pieces: readonly BetaPiece[]): Belief {
-  const mean = pieces.reduce((sum, { a, b, weight }) => sum + (weight * a) / (a + b), 0);
+  const mean = meanOfBetas(pieces);
   const [p05, p50, p95] = [0.05, 0.5, 0.95].map((chance) => mixtureQuantile(pieces, chance));
   return { mean, p05: p05!, p50: p50!, p95: p95! };
+}
+
+/**
+ * Mean of a mixture of beta distributions.
+ *
+ * @param pieces - weights adding up to 1; a and b > 0
+ * @returns mean [1]
+ * @source DERIVED: a / (a + b) of each
+ */
+export function meanOfBetas(pieces: readonly BetaPiece[]): number {
+  return pieces.reduce((sum, { a, b, weight }) => sum + (weight * a) / (a + b), 0);
 }
 
 /** How near, in ln odds, a percentile of a mixture is sought. */
@@ -27,7 +38,7 @@ const MIXED = 1e-9;
 function mixtureQuantile(pieces: readonly BetaPiece[], chance: number): number {
   const [only] = pieces;
   if (only && pieces.length === 1) return betaQuantile(chance, only.a, only.b);
-  const mean = pieces.reduce((sum, { a, b, weight }) => sum + (weight * a) / (a + b), 0);
+  const mean = meanOfBetas(pieces);
   const below = (odds: number) =>
     pieces.reduce((sum, { a, b, weight }) => sum + weight * betaChance(odds / (1 + odds), a, b), 0);
   const odds = quantileInLogs(below, chance, mean / (1 - mean), MIXED);

@@ -1,6 +1,6 @@
 import { fromLogs } from "./belief.ts";
 import { lawOfRates, type Exposure } from "./fleet.ts";
-import { spreadOfGammas, type GammaPiece, type Spread } from "./spread.ts";
+import { meanOfGammas, spreadOfGammas, type GammaPiece, type Spread } from "./spread.ts";
 
 /** What is believed of the rate at which hidden faults come to one member of a fleet. */
 export interface HiddenRate {
@@ -47,8 +47,7 @@ export function memberPieces(fleet: readonly Exposure[]): (own: Exposure) => rea
 }
 
 function rateOfPieces(pieces: readonly GammaPiece[], from: HiddenRate["from"]): HiddenRate {
-  const mean = pieces.reduce((sum, { a, b, weight }) => sum + (weight * a) / b, 0);
-  return { mean, spread: spreadOfGammas(pieces), from };
+  return { mean: meanOfGammas(pieces), spread: spreadOfGammas(pieces), from };
 }
 
 const NET = 28;

@@ -2,7 +2,7 @@ import { gammaChance, gammaQuantile, normalQuantile, quantileInLogs } from "#num
 import { beliefOnGrid, fromLogs, type Belief } from "./belief.ts";
 import { fitFleetOfRates, type Exposure, type FleetFit } from "./fleet.ts";
 import { memberPieces } from "./hidden-rate.ts";
-import type { GammaPiece } from "./spread.ts";
+import { meanOfGammas, type GammaPiece } from "./spread.ts";
 
 /** What is believed of a rate before any time has been watched. */
 export type RatePrior =
@@ -51,7 +51,7 @@ function ofGamma(a: number, b: number): RateBelief {
 /** A record among others that never failed, its own counted with theirs. */
 function amongClean(own: Exposure, others: readonly Exposure[]): RateBelief {
   const pieces = memberPieces([own, ...others].filter(({ time }) => time > 0))(own);
-  const mean = pieces.reduce((sum, { a, b, weight }) => sum + (weight * a) / b, 0);
+  const mean = meanOfGammas(pieces);
   const [p05, p50, p95] = [0.05, 0.5, 0.95].map((chance) => quantileOf(pieces, chance, mean));
   const noneOver = (over: number) =>
     pieces.reduce((sum, { a, b, weight }) => sum + weight * Math.exp(-a * Math.log1p(over / b)), 0);

@@ -51,6 +51,17 @@ export interface GammaPiece {
 }
 
 /**
+ * Mean of a mixture of gamma distributions.
+ *
+ * @param pieces - weights adding up to 1
+ * @returns mean [1/time]
+ * @source DERIVED: a / b of each
+ */
+export function meanOfGammas(pieces: readonly GammaPiece[]): number {
+  return pieces.reduce((sum, { a, b, weight }) => sum + (weight * a) / b, 0);
+}
+
+/**
  * A mixture of gamma distributions as equally likely values.
  *
  * @param pieces - weights adding up to 1
@@ -59,7 +70,7 @@ export interface GammaPiece {
  * @source DERIVED: density summed over 400 places of the logarithm
  */
 export function spreadOfGammas(pieces: readonly GammaPiece[]): Spread {
-  const mean = pieces.reduce((sum, { a, b, weight }) => sum + (weight * a) / b, 0);
+  const mean = meanOfGammas(pieces);
   const places = Array.from({ length: STEPS }, (_, i) => Math.log(mean) - 24 + (30 * (i + 0.5)) / STEPS);
   const values = places.map(Math.exp);
   const density = places.map(() => 0);

@@ -1,7 +1,7 @@
 import { nth } from "#base";
 import { betaQuantile, logBeta, normalQuantile } from "#numerics";
 import { beliefOnGrid, fromLogs, logSum, type Belief } from "./belief.ts";
-import { betaBelief, chanceOfEnough, logChoose, type BetaPiece } from "./beta-mixture.ts";
+import { betaBelief, chanceOfEnough, logChoose, meanOfBetas, type BetaPiece } from "./beta-mixture.ts";
 import { enoughOfAlike } from "./common-cause.ts";
 import { spreadOfBetas, VALUES, type Spread } from "./spread.ts";
 import { fitFleetOfChances, lawOfChances, type Demands, type FleetFit } from "./fleet.ts";
@@ -120,7 +120,7 @@ export interface FleetMember {
 
 function memberOf(pieces: readonly BetaPiece[]): FleetMember {
   const spread = spreadOfBetas(pieces);
-  const mean = pieces.reduce((sum, { a, b, weight }) => sum + (weight * a) / (a + b), 0);
+  const mean = meanOfBetas(pieces);
   const at = (chance: number) => {
     const place = chance * VALUES - 0.5;
     const low = Math.floor(place);
@@ -138,7 +138,7 @@ function ofRecord(prior: readonly BetaPiece[], record: StartRecord): StartBelief
 
 /** Demands that a beta of the same mean and variance weighs as much as (DERIVED): a + b of a single piece. */
 function sizeOf(pieces: readonly BetaPiece[]): number {
-  const mean = pieces.reduce((sum, { a, b, weight }) => sum + (weight * a) / (a + b), 0);
+  const mean = meanOfBetas(pieces);
   const square = pieces.reduce((sum, { a, b, weight }) => sum + (weight * a * (a + 1)) / ((a + b) * (a + b + 1)), 0);
   return (mean - square) / (square - mean * mean);
 }
