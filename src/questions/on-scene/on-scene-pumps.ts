@@ -21,9 +21,9 @@ const DEAD_BY_SIGN = ["no-water", "wont-start"];
 const LOOK = "Look at strainer, prime, kinks in the hose, throttle and lift.";
 
 /**
- * What each pump that ran or was tried is thought to move. Where she is nearly dry there is nothing left to move, and none is
- * doubted for it. A pump found to move little stays in doubt through patches
- * and soundings until it is seen to move more.
+ * What each pump that ran or was tried is thought to move. A pump found to move little stays in doubt through patches, as
+ * long as all soundings together leave it likely. Where she is nearly dry there is nothing left to move, and none is doubted
+ * for it.
  *
  * @param input - with its pumping
  * @param sounding - what the sheet says; absent before the first sounding

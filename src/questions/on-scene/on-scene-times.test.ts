@@ -1,20 +1,19 @@
-import type { Sounding } from "#flooding";
 import { describe, expect, it } from "vitest";
 import type { Word } from "./on-scene-fields.ts";
-import { timesOf } from "./on-scene-times.ts";
+import { timesOf, type Timed } from "./on-scene-times.ts";
 
 const TIME = { p05: 2220, p25: 2220, p50: 2220, p75: 2220, p95: 2220 };
 const LOSING: Word = { kind: "losing", because: "", certainty: 0.98, soundings: 4 };
 
 /** Of 256 ways looked at, so many come to a loss. */
-function soundingWith(ways: number): Sounding {
+function soundingWith(ways: number): Timed {
   const times = Array.from({ length: ways }, () => 2220);
   const loss = { chance: ways / 256, within: 14_400, time: TIME };
   return {
-    forecast: { loss, losses: { times, of: 256 } },
+    forecast: { dry: { chance: 0, within: 14_400 }, loss, losses: { times, of: 256 } },
     misfit: { flagged: false },
     quantities: { levelNow: { p50: 0.4 } },
-  } as unknown as Sounding;
+  };
 }
 
 describe("the time of a loss", () => {

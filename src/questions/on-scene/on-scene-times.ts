@@ -28,6 +28,13 @@ export function isLossTold(kind: Word["kind"]): boolean {
   return OF_HER.includes(kind);
 }
 
+/** What times go by. */
+export interface Timed {
+  readonly forecast: Pick<Sounding["forecast"], "dry" | "loss" | "losses">;
+  readonly misfit: Pick<Sounding["misfit"], "flagged">;
+  readonly quantities: { readonly levelNow: Pick<Sounding["quantities"]["levelNow"], "p50"> };
+}
+
 /**
  * The times that the word allows: to dry only where the level has been seen to fall, or she is dry; to loss only where
  * the word says something of her and the soundings fit.
@@ -35,7 +42,7 @@ export function isLossTold(kind: Word["kind"]): boolean {
  * @param word - at the top
  * @param sounding - what is thought of her
  */
-export function timesOf(word: Word, sounding: Sounding) {
+export function timesOf(word: Word, sounding: Timed) {
   const { forecast, misfit } = sounding;
   const isDry = isLossTold(word.kind) && isNearlyDry(sounding);
   const isFallShown = word.kind === "gaining" && word.soundings >= FEWEST_TO_DRY;
@@ -47,12 +54,12 @@ export function timesOf(word: Word, sounding: Sounding) {
 }
 
 /** The chance of a loss; its time only where enough of the ways looked at come to one. */
-function timedByEnough({ loss: { time, ...loss }, losses }: Sounding["forecast"]): Sounding["forecast"]["loss"] {
+function timedByEnough({ loss: { time, ...loss }, losses }: Timed["forecast"]): Timed["forecast"]["loss"] {
   return losses.times.length < FEWEST_WAYS || time === undefined ? loss : { ...loss, time };
 }
 
 /** True where she holds no more than a pump leaves. */
-export function isNearlyDry({ quantities }: Sounding): boolean {
+export function isNearlyDry({ quantities }: Pick<Timed, "quantities">): boolean {
   return quantities.levelNow.p50 <= NEARLY_DRY;
 }
 

@@ -261,6 +261,12 @@ describe("a boat that is pumped down to the strainer", () => {
     expect(pumps.map(({ doubt }) => doubt)).toEqual(["none"]);
   });
 
+  it("was holding when last sounded, once that is long ago", () => {
+    const later = ask(DOWN, { pumping: [{ from: 600, flow: "300 L/min" }], hole: undefined, now: 1740 + 40 * 60 });
+    expect(later.word.kind).toBe("not-known");
+    expect(later.reading?.lastKnown).toMatch(/: Holding: \d+ in 100\.$/);
+  });
+
   it("is not holding once the water comes back", () => {
     const back = [...DOWN, [1920, 9], [2100, 15], [2280, 22]] as const;
     const { word: then } = ask(back, { pumping: [{ from: 600, flow: "300 L/min" }], hole: undefined });

@@ -53,8 +53,7 @@ export function wordOf({ input, sounding, isAboveDeck }: WordGiven): Word {
   const told = toldWord(input, sounding, isAboveDeck);
   if (told) return { ...told, certainty: 0, ...own };
   const views = soundings === 0 ? [] : readStick(input.readings, changesOf(input));
-  const shown =
-    shownBy(views) ?? heldLow(input) ?? expectedWord(input, sounding!, views.at(-1)) ?? tooSoon(input, views.at(-1));
+  const shown = earnedBy(input, views) ?? expectedWord(input, sounding!, views.at(-1)) ?? tooSoon(input, views.at(-1));
   return { ...shown, because: shown.because || becauseOf(input, shown.kind, own), ...own };
 }
 
@@ -67,7 +66,7 @@ export function wordByStick(asked: OnSceneInput): Word {
   const input = { ...asked, now: asked.readings.at(-1)!.at };
   const since = lastChangeOf(input);
   const views = readStick(input.readings, changesOf(input));
-  const said = shownBy(views) ?? tooSoon(input, views.at(-1));
+  const said = earnedBy(input, views) ?? tooSoon(input, views.at(-1));
   const own = { ...(since !== undefined && { since }), soundings: views.at(-1)!.soundings };
   return { ...said, because: said.because || becauseOf(input, said.kind, own), ...own };
 }
@@ -96,6 +95,11 @@ export function lastEarned(asked: OnSceneInput): Word["kind"] | undefined {
     readings = readings.filter(({ at }) => at < since);
   }
   return undefined;
+}
+
+/** What the stick alone has shown. */
+function earnedBy(input: OnSceneInput, views: readonly StickView[]): Said | undefined {
+  return shownBy(views) ?? heldLow(input);
 }
 
 /**
@@ -174,18 +178,21 @@ function tooSoon(input: OnSceneInput, view: StickView | undefined): Said {
 }
 
 function becauseOf(input: OnSceneInput, kind: Word["kind"], own: Pick<Word, "since" | "soundings">): string {
-  if (kind.startsWith("should-be")) {
-    return own.soundings === 0
-      ? "Not sounded since the pumping or the hole was changed."
-      : own.soundings < FEWEST
-        ? "Expected of hole and pump; the stick has not shown it yet."
-        : "Expected of hole and pump; the soundings since the last change do not show it by themselves.";
-  }
+  if (kind.startsWith("should-be")) return sayExpected(own.soundings);
   const seen = input.readings.slice(-own.soundings);
   const [from, to] = [seen[0]!, seen.at(-1)!].map(({ level }) => `${Math.round(100 * level)}\u00a0cm`);
   const span = sayDuration(Math.max(60, seen.at(-1)!.at - seen[0]!.at), "minutes");
   return `${sayCount(own.soundings, "sounding")} over ${span}${own.since === undefined ? "" : " since the last change"}: ${from} to ${to}.`;
 }
+
+/** Why a word is only expected, by how many soundings there are since the last change. */
+function sayExpected(soundings: number): string {
+  if (soundings === 0) return "Not sounded since the pumping or the hole was changed.";
+  const seen = soundings < FEWEST ? "the stick has not shown it yet" : SHOW_NOTHING;
+  return `Expected of hole and pump; ${seen}.`;
+}
+
+const SHOW_NOTHING = "the soundings since the last change do not show it by themselves";
 
 const SAYS: Partial<Record<Word["kind"], string>> = {
   "too-soon": "Too soon to say: sound again.",

@@ -1,11 +1,6 @@
 import { drawnIn } from "./compare-visit.ts";
 import { visitKey, type DrawnLine, type Visit } from "./visit-state.ts";
 
-/** Kits that a visit drew, so that they are opened for it: by id, in the order in which they could be drawn. */
-export function kitsDrawn({ begun }: Visit): readonly string[] {
-  return begun.of.filter(({ lines }) => lines !== undefined).map(({ kit }) => kit);
-}
-
 /**
  * Lines of a kit at which an assessor looks before the keeper answers, and has not yet by what this device knows.
  *

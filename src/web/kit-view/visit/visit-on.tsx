@@ -1,4 +1,4 @@
-import { kitsDrawn, lookedAtFirst } from "#readiness";
+import { lookedAtFirst, type Visit } from "#readiness";
 import { useWords } from "#web/language/index.ts";
 import { useStation } from "#web/device/index.ts";
 import { ButtonLink, Notice } from "#web/parts/index.ts";
@@ -9,23 +9,22 @@ export function VisitOn() {
   const on = visits.filter(({ ended }) => ended === undefined);
   return on.length === 0 ? null : (
     <>
-      {on.map(({ id }) => (
-        <OneVisitOn key={id} id={id} />
+      {on.map((visit) => (
+        <OneVisitOn key={visit.id} visit={visit} />
       ))}
     </>
   );
 }
 
-function OneVisitOn({ id }: { readonly id: string }) {
+function OneVisitOn({ visit }: { readonly visit: Visit }) {
   const words = useWords("visits");
-  const { visits, kits } = useStation();
-  const drawn = kitsDrawn(visits.find((one) => one.id === id)!);
-  const waiting = kits.filter((kit) => drawn.includes(kit.id) && lookedAtFirst(visits, kit.id).length > 0);
+  const { kits } = useStation();
+  const waiting = kits.filter(({ id }) => lookedAtFirst([visit], id).length > 0);
   const names = waiting.map(({ name }) => name).join(", ");
   return (
     <Notice title={words.on()}>
       <p>{waiting.length === 0 ? words.onAllSeen() : words.onToOpen({ kits: names })}</p>
-      <ButtonLink to={`/visits/${id}`}>{words.goOn()}</ButtonLink>
+      <ButtonLink to={`/visits/${visit.id}`}>{words.goOn()}</ButtonLink>
     </Notice>
   );
 }

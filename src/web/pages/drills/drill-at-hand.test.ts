@@ -1,13 +1,13 @@
+import { sampleTurnaround } from "#web/kit-view/sample.ts";
 import { sampleKit } from "#web/pages/board/sample-kits.ts";
 import { describe, expect, it } from "vitest";
 import { isUnopened } from "./drill-at-hand.ts";
 
-const MARK = { at: "2026-11-25T12:00:00Z", by: "ann", entry: "e1", device: "d" };
 const DRILL = { id: "d1" };
 
 describe("whether anybody has opened the kit of a drill", () => {
   it("goes by the turnaround that is open, or one closed in that drill", () => {
-    const turnaround = { id: "t1", opened: MARK, drill: "d1" } as never;
+    const turnaround = { ...sampleTurnaround(), drill: "d1" };
     expect(isUnopened(sampleKit("1"), DRILL)).toBe(true);
     expect(isUnopened(sampleKit("1", { turnaround }), DRILL)).toBe(false);
     expect(isUnopened(sampleKit("1", { turnarounds: [turnaround] }), DRILL)).toBe(false);
