@@ -1,6 +1,6 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { axeFindings } from "./support/axe.ts";
 import { launchBrowser } from "./support/browser.ts";
 import { CasualtyHand } from "./support/casualty-hand.ts";
 import { allSent, signIn, slowClock } from "./support/people.ts";
@@ -29,11 +29,6 @@ afterAll(async () => {
 
 const answer = () => page.getByRole("region", { name: "Answer" });
 const take = () => page.locator(".launch-take-word");
-
-async function faults(): Promise<readonly string[]> {
-  const { violations } = await new AxeBuilder({ page }).setLegacyMode().analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(" | ")}`);
-}
 
 test("a boat of the station is amended by the keeper, once for everybody", async () => {
   const desk = await (await browser.newContext({ viewport: { width: 1440, height: 900 } })).newPage();
@@ -144,9 +139,9 @@ describe("a commander, without a network", () => {
   });
 
   test("the page is clean by day and by night, and no wider than the phone", async () => {
-    expect(await faults()).toEqual([]);
+    expect(await axeFindings(page)).toEqual([]);
     await page.getByRole("button", { name: /Night/ }).click();
-    expect(await faults()).toEqual([]);
+    expect(await axeFindings(page)).toEqual([]);
     await page.getByRole("button", { name: "Day colours" }).click();
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
   }, 240_000);

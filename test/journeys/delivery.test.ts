@@ -1,6 +1,6 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { axeFindings } from "./support/axe.ts";
 import { launchBrowser } from "./support/browser.ts";
 import { signIn, slowClock, type AdjustableClock } from "./support/people.ts";
 import { startStation, type RunningStation } from "./support/station.ts";
@@ -12,8 +12,6 @@ const KIT = "br-07";
 const line = shippedPattern("brinnet-450")
   .stages.flatMap(({ steps }) => steps)
   .find(({ measuresDelivery }) => measuresDelivery)!.line;
-/** One frame at 60 Hz [ms]. */
-const FRAME = 1000 / 60;
 
 let browser: Browser;
 let station: RunningStation;
@@ -67,28 +65,6 @@ describe("the delivery page, without a network", () => {
     expect(await answer()).toBe(first);
   });
 
-  test("has the answer on the screen within a frame of the tap", async () => {
-    const taken = await page.evaluate(async () => {
-      const buttons = [...document.querySelectorAll("button")];
-      const more = buttons.find(({ ariaLabel }) => ariaLabel === "Suction lift: more")!;
-      const less = buttons.find(({ ariaLabel }) => ariaLabel === "Suction lift: less")!;
-      const line = document.querySelector(".delivery-answer")!;
-      const times: number[] = [];
-      for (let round = 0; round < 41; round += 1) {
-        const shown = new Promise<number>((resolve) => {
-          const watch = new MutationObserver(() => (watch.disconnect(), resolve(performance.now())));
-          watch.observe(line, { characterData: true, childList: true, subtree: true });
-        });
-        const before = performance.now();
-        (round % 2 === 0 ? more : less).click();
-        times.push((await shown) - before);
-        await new Promise((resolve) => requestAnimationFrame(resolve));
-      }
-      return times.sort((one, other) => one - other)[20]!;
-    });
-    expect(taken).toBeLessThan(FRAME);
-  });
-
   test("calls for refuelling by the clock on the wall, also after a reload", async () => {
     await page.getByRole("button", { name: "Engine started now: remind me" }).click();
     await page.getByText(/^Refuel by \d\d:\d\d$/).waitFor();
@@ -107,7 +83,7 @@ describe("the delivery page, without a network", () => {
     await usePalette(palette);
     const folded = page.locator("details:not([open]) > summary");
     while ((await folded.count()) > 0) await folded.first().click();
-    expect(await axeFindings()).toEqual([]);
+    expect(await axeFindings(page)).toEqual([]);
   });
 });
 
@@ -135,7 +111,7 @@ describe("a proof run, measured in the runner without a network", () => {
     await measure.getByLabel("Vacuum it holds").fill("27 inHg");
     await measure.getByText("The fault lies in hose, strainer or lift.").waitFor();
     await usePalette("day");
-    expect(await axeFindings()).toEqual([]);
+    expect(await axeFindings(page)).toEqual([]);
     await writeDown.click();
     await measure.getByRole("button", { name: /^Answer the check: 6\d\s% ?, found wrong$/ }).click();
     const sheet = page.getByRole("dialog");
@@ -154,9 +130,4 @@ async function usePalette(palette: string): Promise<void> {
   const now = await page.evaluate(() => document.documentElement.dataset["palette"] ?? "day");
   if (now !== palette) await page.getByRole("button", { name: /^(Night|Day)\s*colours$/ }).click();
   await page.waitForFunction((wanted) => document.documentElement.dataset["palette"] === wanted, palette);
-}
-
-async function axeFindings(): Promise<readonly string[]> {
-  const { violations } = await new AxeBuilder({ page }).setLegacyMode().analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" | ")}`);
 }

@@ -1,7 +1,7 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { allSteps } from "#kit";
+import { axeFindings } from "./support/axe.ts";
 import { launchBrowser } from "./support/browser.ts";
 import { allSent, signIn } from "./support/people.ts";
 import { pictureOfLight } from "./support/picture.ts";
@@ -44,8 +44,7 @@ test("a line shows its drawing with the part lit, says so to readers, and shows 
   const large = page.getByRole("dialog").getByRole("img", { name: /^Two drain plugs/ });
   await large.waitFor();
   expect((await large.boundingBox())?.width).toBeGreaterThan(260);
-  const { violations } = await new AxeBuilder({ page }).include(".dialog").analyze();
-  expect(violations.map(({ id, help }) => `${id}: ${help}`)).toEqual([]);
+  expect(await axeFindings(page, { within: ".dialog" })).toEqual([]);
   await page.getByRole("button", { name: "Close the drawing" }).click();
   await large.waitFor({ state: "detached" });
 });

@@ -1,9 +1,9 @@
 import { readFileSync, mkdirSync } from "node:fs";
 import { join } from "node:path";
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { allSteps } from "#kit";
+import { axeFindings } from "./support/axe.ts";
 import { launchBrowser } from "./support/browser.ts";
 import { exportedLines } from "./support/kits.ts";
 import { signIn } from "./support/people.ts";
@@ -193,9 +193,8 @@ async function lookAt(page: Page, path: string): Promise<readonly string[]> {
   for (const palette of PALETTES) {
     await setPalette(page, palette);
     // What night changes is colour; the rest is the same page.
-    const axe = new AxeBuilder({ page });
-    const { violations } = await (palette === "day" ? axe : axe.withRules("color-contrast")).analyze();
-    faults.push(...violations.map(({ id, nodes }) => `${path} by ${palette}: ${id} at ${nodes[0]?.html ?? ""}`));
+    const found = await axeFindings(page, palette === "day" ? {} : { rules: ["color-contrast"] });
+    faults.push(...found.map((what) => `${path} by ${palette}: ${what}`));
     faults.push(...(await sideways(page)).map((what) => `${path} by ${palette}: wider than the screen: ${what}`));
   }
   return faults;

@@ -1,5 +1,5 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, BrowserContext, Page } from "playwright-core";
+import { axeFindings } from "./axe.ts";
 import { CasualtyHand } from "./casualty-hand.ts";
 import { closeAll, seedCasualty, type SeededLine } from "./casualty-seed.ts";
 import { signIn, slowClock, type AdjustableClock } from "./people.ts";
@@ -72,18 +72,13 @@ export class CasualtyPhone {
 
   /** What is not for everybody to read, by day and by night. */
   async faultsInBothPalettes(): Promise<readonly string[]> {
-    const day = await this.faults();
+    const day = await axeFindings(this.page);
     await this.night();
-    return [...day, ...(await this.faults())];
+    return [...day, ...(await axeFindings(this.page))];
   }
 
   async night(): Promise<void> {
     await this.page.getByRole("button", { name: /^Night/ }).click();
     await this.page.getByRole("button", { name: /^Day/ }).waitFor();
-  }
-
-  private async faults(): Promise<readonly string[]> {
-    const { violations } = await new AxeBuilder({ page: this.page }).setLegacyMode().analyze();
-    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(" | ")}`);
   }
 }
