@@ -10,6 +10,7 @@ const NODE = ["--import", "tsx", "--max-old-space-size=8192", "--expose-gc"];
 const apart = ["calibrate.ts", "misfit.ts", "second-truth.ts"];
 /** Those that measure what is built, and what of it. */
 const built = {
+  "delivery-in-browser.ts": ["web", "server"],
   "first-board.ts": ["web", "server"],
   "soundings-in-browser.ts": ["web", "server"],
   "open-devices.ts": ["server"],

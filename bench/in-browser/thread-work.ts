@@ -10,6 +10,8 @@ export interface Task {
 export interface Work {
   /** The task of the page's own thread that held the screen longest, by its processor time. */
   readonly longest: Task;
+  /** Tasks of the page's own thread, the heaviest first. */
+  readonly page: readonly Task[];
   /** Tasks of the workers, the heaviest first. */
   readonly worker: readonly Task[];
 }
@@ -46,9 +48,10 @@ function workOf(events: readonly TraceEvent[]): Work {
       .filter((event) => event.ph === "X" && event.name.endsWith("RunTask") && names.get(threadOf(event)) === thread)
       .map(({ dur = 0, tdur = dur }) => ({ wall: dur / 1000, worked: tdur / 1000 }))
       .sort((one, other) => other.worked - one.worked);
-  const [longest] = tasksOf("CrRendererMain");
+  const page = tasksOf("CrRendererMain");
+  const [longest] = page;
   if (longest === undefined) throw new Error("The trace has no task of the page's thread.");
-  return { longest, worker: tasksOf("DedicatedWorker thread") };
+  return { longest, page, worker: tasksOf("DedicatedWorker thread") };
 }
 
 const threadOf = ({ pid, tid }: TraceEvent): string => `${pid}/${tid}`;

@@ -14,18 +14,22 @@ export const QUESTIONS: readonly (readonly [name: string, input: (k: number, rea
 
 function soundingOf(k: number, readings: number): object {
   const compartment = { area: 12, outsideLevel: 1.2, sinkage: 0.02, lossLevel: 1.1 };
-  return { compartment, readings: readingsOf(k, readings), pumping: [PUMP] };
+  return { compartment, readings: readingsOf(k, readings), pumping: pumpingBy(APART * (readings - 1)) };
 }
 
 function onSceneOf(k: number, readings: number): object {
+  const now = APART * (readings - 1) + 60;
   return {
     boat: { kind: "motor boat", length: 10 },
     spaces: [{ name: "engine room", sort: "engine-room", part: "aft" }],
     readings: readingsOf(k, readings),
-    pumping: [PUMP],
-    now: APART * (readings - 1) + 60,
+    pumping: pumpingBy(now),
+    now,
   };
 }
+
+/** Only what runs by now is told. @param now - clock of the casualty [s] */
+const pumpingBy = (now: number): readonly (typeof PUMP)[] => (PUMP.from <= now ? [PUMP] : []);
 
 /** Soundings of casualty number k: an upright space, a hole of 30 to 60 mm, a pump from the third sounding on. */
 function readingsOf(k: number, count: number): { readonly at: number; readonly level: number }[] {

@@ -1,8 +1,9 @@
 import type { Locator, Page } from "playwright-core";
-import { expect } from "vitest";
 import type { AdjustableClock } from "./people.ts";
 import { PATIENCE_MS } from "./patience.ts";
 
+/** So often a level is typed before it is given up. */
+const TYPINGS = 20;
 const CONTROL = { timeout: PATIENCE_MS } as const;
 const COMPUTED = { timeout: PATIENCE_MS, state: "attached" } as const;
 
@@ -61,11 +62,12 @@ export class CasualtyHand {
    */
   async typeLevel(centimetres: number): Promise<void> {
     const box = this.page.getByLabel("Level in cm");
-    const typed = async () => {
-      await box.fill(String(centimetres), CONTROL);
-      return box.inputValue(CONTROL);
-    };
-    await expect.poll(typed, CONTROL).toBe(String(centimetres));
+    const wanted = String(centimetres);
+    for (let tries = 0; tries < TYPINGS; tries += 1) {
+      await box.fill(wanted, CONTROL);
+      if ((await box.inputValue(CONTROL)) === wanted) return;
+    }
+    throw new Error(`The level does not stand at ${wanted} after it was typed ${TYPINGS} times.`);
   }
 
   /** Sounds by typing the level. */

@@ -43,8 +43,9 @@ export async function startStation(
   const port = await freePort();
   const dataDir = makeDataDir();
   const demo = { ...SHORT_PAST, ...settings };
-  if (args.length === 0 && settings["DATABASE_URL"] === undefined)
-    cpSync(inject("demoFolders")[demo.DEMO_DAYS]!, dataDir, { recursive: true });
+  const written = writtenDemo(demo.DEMO_DAYS);
+  if (args.length === 0 && settings["DATABASE_URL"] === undefined && written !== undefined)
+    cpSync(written, dataDir, { recursive: true });
   const start = () => launch(root, args, { ...demo, PORT: String(port), DATA_DIR: dataDir });
   let running = await start();
   return {
@@ -60,6 +61,11 @@ export async function startStation(
       rmSync(dataDir, { recursive: true, force: true });
     },
   };
+}
+
+/** The folder that was written for the whole run of tests; undefined in a bench, where the server writes its own. */
+function writtenDemo(days: string): string | undefined {
+  return process.env["VITEST"] === undefined ? undefined : inject("demoFolders")[days];
 }
 
 /**
