@@ -181,14 +181,14 @@ describe("quantities as people say them", () => {
     }
   });
 
-  it("are never read at length: a very long text is refused as fast as a short one", () => {
-    for (const text of ["1 ".repeat(50_000), "1".repeat(100_000), "1 m ".repeat(50_000), "1 in".repeat(20_000)]) {
-      const before = performance.now();
-      expect(() => parseQuantity(text, "length")).toThrow();
-      expect(() => parseQuantity(text, "speed")).toThrow();
-      expect(performance.now() - before).toBeLessThan(500);
-    }
-  });
+  it.each(["length", "speed"] as const)(
+    "are never read at length as a %s: a very long text is refused unread",
+    (what) => {
+      for (const text of ["1 ".repeat(50_000), "1".repeat(100_000), "1 m ".repeat(50_000), "1 in".repeat(20_000)]) {
+        expect(() => parseQuantity(text, what)).toThrow("Write one quantity, in a few words.");
+      }
+    },
+  );
 });
 
 describe("an estimate as text", () => {

@@ -46,13 +46,13 @@ describe("connections that stand half open", () => {
   const body = () =>
     `${headers}Cookie: ${cookie}\r\nContent-Type: application/json\r\nContent-Length: 9000\r\n\r\n{"entries": [`;
 
-  it("two hundred of them keep no pull from being answered within a second", async () => {
+  it("two hundred of them keep no pull from being answered: it is, while all of them still stand", async () => {
     await stage();
-    for (let i = 0; i < 200; i++) void hang([headers, body(), ""][i % 3]!);
+    let ended = 0;
+    for (let i = 0; i < 200; i++) void hang([headers, body(), ""][i % 3]!).then(() => (ended += 1));
     await pause(300);
-    const began = performance.now();
     expect(await pull()).toBe(200);
-    expect(performance.now() - began).toBeLessThan(1000);
+    expect(ended).toBe(0);
   });
 
   it("are ended: without headers in twenty seconds, without another byte of a body in two minutes", async () => {

@@ -1,46 +1,8 @@
 import { createHash } from "node:crypto";
-import type { Entry } from "#log";
 import { describe, expect, test } from "vitest";
-import { boardOf } from "../board.ts";
-import { foldInPieces, SMALL_PATTERN } from "../sample-station.ts";
-import { createStationFold, type StationFold } from "../station-fold.ts";
-import { CRAFTED } from "./crafted-lines.ts";
+import { foldInPieces } from "../sample-station.ts";
+import type { StationFold } from "../station-fold.ts";
 import { randomLines } from "./random-lines.ts";
-
-const LINES = 20_000;
-/** Four times the lines take at most so many times as long; what grows with the square takes sixteen. */
-const LIMIT_RATIO = 9;
-/** Below this the clock and the collector of garbage say more than the work does [ms]. */
-const LEAST_MS = 15;
-
-const PLACE: Entry = {
-  id: "01920000-0000-7000-8000-ffffffffffff",
-  place: "station",
-  subject: "place:north",
-  kind: "place-set",
-  at: "2027-01-01T00:00:00Z",
-  by: "ann",
-  device: "d1",
-  body: { name: "North", strength: 1, zone: "UTC" },
-};
-
-/** Time of the processor, not of the wall: what else the machine does is no part of it [ms]. */
-function timeOf(entries: readonly Entry[]): number {
-  const before = process.cpuUsage();
-  const fold = createStationFold([SMALL_PATTERN]);
-  fold.add([PLACE, ...entries]);
-  boardOf(fold.read(), "2027-06-01T00:00:00Z");
-  const { user, system } = process.cpuUsage(before);
-  return (user + system) / 1000;
-}
-
-/** Whether in any of some tries, side by side, all lines grow no faster than they may; the first that does ends them. */
-function isStraight(some: readonly Entry[], all: readonly Entry[]): boolean {
-  return [1, 2, 3].some(() => {
-    const quarter = Math.max(LEAST_MS, timeOf(some));
-    return timeOf(all) < LIMIT_RATIO * quarter;
-  });
-}
 
 /** Fields that a later version adds to what there was. */
 function withoutLater(field: string, value: unknown): unknown {
@@ -61,14 +23,6 @@ function hashOf(fold: StationFold): string {
     .update(JSON.stringify({ ...reading, reports: [...reports] }, withoutLater))
     .digest("hex");
 }
-
-describe("20,000 lines made to hold readers up", () => {
-  test.each(Object.entries(CRAFTED))(
-    "%s: not growing faster than the lines",
-    (_, make) => expect(isStraight(make(LINES / 4), make(LINES))).toBe(true),
-    60_000,
-  );
-});
 
 /** Of the readings that the fold gave before it was made to look up instead of search; they never change. */
 const GOLDEN: readonly (readonly [seed: number, hash: string])[] = [

@@ -165,12 +165,10 @@ describe("a workbook made by hand", () => {
 });
 
 describe("a workbook that would be too much", () => {
-  it("is refused at 100,000 rows, in bounded time", async () => {
+  it("is refused at 100,000 rows", async () => {
     const row = `<row>${inline("a")}${inline("b")}</row>`;
     const book = workbook(`<worksheet><sheetData>${row.repeat(100_000)}</sheetData></worksheet>`);
-    const before = performance.now();
     expect(await codeOf(readSheet(book, "a.xlsx"))).toBe("ST-213");
-    expect(performance.now() - before).toBeLessThan(5_000);
   });
 
   it("is refused where it unpacks to more than is allowed, before it is unpacked", async () => {
