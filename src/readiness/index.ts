@@ -125,6 +125,7 @@ export {
   judgeAnswer,
   judgeInstant,
   judgeReading,
+  readQuarters,
   readingGate,
   runUnderWay,
   confirmedBy,

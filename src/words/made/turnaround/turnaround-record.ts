@@ -53,6 +53,7 @@ export interface TurnaroundRecordWords {
   readonly typeAsRead: (d: { readonly what: string | number }) => string;
   readonly typeDate: () => string;
   readonly typeBoth: () => string;
+  readonly typeQuarters: () => string;
   readonly typePulls: () => string;
   readonly typeHowLong: () => string;
   readonly atLeast: (d: { readonly time: string | number }) => string;

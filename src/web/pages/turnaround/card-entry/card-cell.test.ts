@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import type { Check } from "#kit";
 import { fetchWords } from "#words";
 import { readCell, readClockCell, readFittingCell, type Cell } from "./card-cell.ts";
 import { sampleCheck } from "#web/kit-view/sample.ts";
@@ -33,6 +34,14 @@ describe("boxes of a filled card", () => {
     expect(meaning("number", "07 / 07")).toMatchObject({ answer: "seen" });
     expect(meaning("cells-date", "2027-02")).toMatchObject({ answer: "seen", value: { date: "2027-02" } });
     for (const check of ["cord", "bands", "number", "cells-date"]) expect(cell(check, "s").kind).toBe("fault");
+  });
+
+  it("reads both sides of a gauge in quarters, parted by a stroke with blanks, and refuses what no gauge reads", () => {
+    const gauge = (text: string) => readCell({ ...sampleCheck("number"), reads: "quarters" } as Check, text, around);
+    expect(gauge("3/4 / 3/4")).toMatchObject({ meaning: { answer: "seen", value: { first: "3/4", second: "3/4" } } });
+    expect(gauge("full / 1/2")).toMatchObject({ meaning: { answer: "wrong" } });
+    for (const text of ["9/9 / 9/9", "3/4", "5/4 / 5/4"])
+      expect(faultOf(gauge(text))).toContain("Type both as 1/2 / 3/4");
   });
 
   it("holds a seal's number against the record", () => {

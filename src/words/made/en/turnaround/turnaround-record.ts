@@ -58,6 +58,8 @@ const words: TurnaroundRecordWords = {
   typeAsRead: (d) => "Type what was read: " + d.what + ". Or w, or n and why.",
   typeDate: () => "Type the date, 2027-03-14 or 2027-03. Or w, or n and why.",
   typeBoth: () => "Type both, with / between. Or w, or n and why.",
+  typeQuarters: () =>
+    "Type both as 1/2 / 3/4, with blanks round the / between them: 0, 1/4, 1/2, 3/4, 4/4, empty, full or percent. Or w, or n and why.",
   typePulls: () => "Type how many pulls.",
   typeHowLong: () => "Type how long, such as 2 min 5 s.",
   atLeast: (d) => "At least " + d.time + " is asked there.",

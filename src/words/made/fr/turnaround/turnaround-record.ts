@@ -58,6 +58,8 @@ const words: TurnaroundRecordWords = {
   typeAsRead: (d) => "Tapez ce qui a été lu : " + d.what + ". Ou w, ou n et pourquoi.",
   typeDate: () => "Tapez la date, 2027-03-14 ou 2027-03. Ou w, ou n et pourquoi.",
   typeBoth: () => "Tapez les deux, avec / entre eux. Ou w, ou n et pourquoi.",
+  typeQuarters: () =>
+    "Écrivez les deux comme 1/2 / 3/4, avec des blancs autour du / qui les sépare : 0, 1/4, 1/2, 3/4, 4/4, vide, plein ou pourcentage. Ou w, ou n et la raison.",
   typePulls: () => "Tapez combien de coups de lanceur.",
   typeHowLong: () => "Tapez combien de temps, par exemple 2 min 5 s.",
   atLeast: (d) => "Au moins " + d.time + " est demandé ici.",
