@@ -1,6 +1,14 @@
 import type { Dimension, UnitSystem } from "#base";
 import { checkNamed, itemNamed, linesOf, modeNamed, titleOfMode, type Check, type Pattern } from "#kit";
-import { answerKey, isCountSaid, saySeen, type Answer, type Finding, type Remedy, type StepAnswer } from "#readiness";
+import {
+  answerKey,
+  isCountSaid,
+  sayGivenSeen,
+  type Answer,
+  type Finding,
+  type Remedy,
+  type StepAnswer,
+} from "#readiness";
 import { sayDuration, sayLimit } from "#words";
 import { dateWords, valueWords } from "./value-words.ts";
 
@@ -20,7 +28,7 @@ export function answerWordsOf(
   const { pattern, units } = record;
   const check = said.check === undefined ? undefined : checkNamed(pattern, said.check);
   const words: Readonly<Record<Answer, string>> = {
-    seen: saySeen(check),
+    seen: sayGivenSeen(check, said.value),
     wrong: "FOUND WRONG",
     "not-possible": `NOT POSSIBLE: ${said.why ?? ""}`,
   };

@@ -1,5 +1,5 @@
 import type { Check } from "#kit";
-import { isSameSeal, readQuarters, saySeen, type Value } from "#readiness";
+import { isSameSeal, readQuarters, sayGivenSeen, type Value } from "#readiness";
 import type { Words } from "#words";
 import { matchRecord } from "./reading.ts";
 import type { Typed } from "./typed-reading.ts";
@@ -30,7 +30,7 @@ export interface Known {
  */
 export function oneTapOf(check: Check | undefined, typed: Typed, known: Known, words: ActWords): OneTap | undefined {
   if (check?.kind === "count" && !typed.count) return allOf(check, words);
-  if (check?.kind === "measure" && known.isMeasured && !typed.typed) return { words: saySeen(check) };
+  if (check?.kind === "measure" && known.isMeasured && !typed.typed) return { words: sayGivenSeen(check, undefined) };
   if (check?.kind !== "match") return undefined;
   return oneTapOfMatch(check, typed, known, words);
 }

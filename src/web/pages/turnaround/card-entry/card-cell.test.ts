@@ -44,6 +44,12 @@ describe("boxes of a filled card", () => {
       expect(faultOf(gauge(text))).toContain("Type both as 1/2 / 3/4");
   });
 
+  it("takes s for a look at what is measured when new", () => {
+    const letters = { ...sampleCheck("cord"), once: true } as Check;
+    expect(readCell(letters, "s", around)).toMatchObject({ meaning: { answer: "seen" } });
+    expect(readCell(letters, "0.4 m", around)).toMatchObject({ meaning: { answer: "wrong" } });
+  });
+
   it("holds a seal's number against the record", () => {
     expect(seal("00417")).toMatchObject({ meaning: { answer: "seen", value: { first: "00417", second: "00417" } } });
     expect(seal("00471")).toMatchObject({ meaning: { answer: "wrong" } });

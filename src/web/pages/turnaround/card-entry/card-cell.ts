@@ -43,10 +43,16 @@ export function readCell(check: Check | undefined, text: string, around: Circums
   if (!check || check.kind === "look" || check.kind === "prove") {
     return /^s$/i.test(typed) ? read({ answer: "seen" }) : fault((words) => words.typeLook());
   }
+  if (isLookedAt(check) && /^s$/i.test(typed)) return read({ answer: "seen" });
   const value = readValue(check, typed, around.recorded);
   const judged = value && judgeReading(check, value, around);
   if (!value || !judged) return fault((words) => sayWanted(check, words));
   return read({ answer: judged.right ? "seen" : "wrong", value });
+}
+
+/** Measured when new and looked at afterwards; the station refuses a look where nothing was measured yet. */
+function isLookedAt(check: Check): boolean {
+  return check.kind === "measure" && check.once === true;
 }
 
 function readWhy(why: string): Cell<CardAnswer> {

@@ -7,6 +7,7 @@ const words: TurnaroundLineWords = {
   rightIs: (d) => "Right is: " + d.expected,
   limit: (d) => "Limit: " + d.limit,
   lastTime: (d) => "Last time " + d.value + ", " + d.at + ", " + d.person,
+  measuredThen: (d) => "Measured when new: " + d.value + ", " + d.at + ", " + d.person + ". Only look now.",
   lastTimeShort: (d) => "Last time " + d.value + ".",
   readWhenOver: (d) => "Read it when the wait is over. " + d.why,
   notSaved: () => "Not saved",
