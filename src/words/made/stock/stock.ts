@@ -52,7 +52,7 @@ export interface StockWords {
     readonly more: string | number;
   }) => string;
   readonly wantedBy: (d: { readonly day: string | number }) => string;
-  readonly noLeadTime: () => string;
+  readonly leadSupposed: () => string;
   readonly comesIn: (d: { readonly span: string | number }) => string;
   readonly reasonsBetween: () => string;
   readonly onOrder: () => string;
@@ -60,6 +60,7 @@ export interface StockWords {
   readonly outstanding: (d: { readonly count: string | number; readonly ordered: string | number }) => string;
   readonly orderedOn: () => string;
   readonly countedOn: () => string;
+  readonly supposedDay: (d: { readonly day: string | number }) => string;
   readonly outcome: () => string;
   readonly came: () => string;
   readonly partCame: (d: { readonly part: string | number }) => string;
