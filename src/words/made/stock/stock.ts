@@ -6,7 +6,6 @@ export interface StockWords {
   readonly noParts: () => string;
   readonly noPartsMore: () => string;
   readonly shelvesAt: () => string;
-  readonly choosePlace: () => string;
   readonly putOnList: () => string;
   readonly labels: () => string;
   readonly find: () => string;

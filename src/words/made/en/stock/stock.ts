@@ -10,7 +10,6 @@ const words: StockWords = {
   noPartsMore: () =>
     "A keeper puts a part on the list once, then receives and counts it. Patterns name some of them, below.",
   shelvesAt: () => "Shelves at",
-  choosePlace: () => "Choose a place",
   putOnList: () => "Put a part on the list",
   labels: () => "Labels and shelves",
   find: () => "Find a part by number or name",

@@ -10,7 +10,6 @@ const words: StockWords = {
   noPartsMore: () =>
     "Un responsable des kits met une pièce sur la liste une fois, puis la reçoit et la compte. Les modèles en nomment quelques-unes, ci-dessous.",
   shelvesAt: () => "Étagères de",
-  choosePlace: () => "Choisir un lieu",
   putOnList: () => "Mettre une pièce sur la liste",
   labels: () => "Étiquettes et étagères",
   find: () => "Chercher une pièce par numéro ou par nom",
