@@ -28,6 +28,8 @@ import { useAskDraft, type KeptDraft } from "#web/act/use-ask-draft.ts";
 interface AskViewProps extends Answering {
   /** Once answered the line stays on the screen, for what it offers then; the way on is a tap. */
   readonly isStaying: boolean;
+  /** A finding that grounds the kit was raised just now from what was measured at the line. */
+  readonly isGrounded: boolean;
 }
 
 /** One thing asked: what to look at, what right looks like, last time, the reading, and the three answers. */
@@ -73,7 +75,7 @@ export function AskView(props: AskViewProps) {
         <AnsweredPanel
           {...props}
           answered={ask.answered}
-          isRaised={isGrounding}
+          isRaised={isGrounding || props.isGrounded}
           onAgain={() => setAgain(true)}
           onRaise={answers.openSheet}
           onNext={props.onAnswered}
