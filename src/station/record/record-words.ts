@@ -3,6 +3,7 @@ import { checkNamed, itemNamed, linesOf, modeNamed, titleOfMode, type Check, typ
 import {
   answerKey,
   isCountSaid,
+  isSomeOf,
   sayGivenSeen,
   type Answer,
   type Finding,
@@ -77,12 +78,17 @@ export function findingWords(pattern: Pattern, finding: Finding): string {
   return titleOfMode(item, mode ?? finding.note ?? finding.mode);
 }
 
-/** What was done about a finding, with part and lot. */
-export function remedyWords(remedy: Remedy): string {
+/**
+ * What was done about a finding, with part and lot.
+ *
+ * @param whole - how many of the item the kit has
+ */
+export function remedyWords(remedy: Remedy, whole: number): string {
   if (remedy.how === "mended") return `mended: ${remedy.note}`;
   if (remedy.how === "lived-with") {
     return `lived with by ${remedy.name} until ${dateWords(remedy.until)}: ${remedy.limit}`;
   }
   const batch = remedy.fitted?.batch === undefined ? "" : `, lot ${remedy.fitted.batch}`;
+  if (isSomeOf(remedy, whole)) return `${remedy.quantity} of ${whole} replaced: ${remedy.part}${batch}`;
   return `replaced: ${remedy.quantity} x ${remedy.part}${batch}`;
 }
