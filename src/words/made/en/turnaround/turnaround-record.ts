@@ -1,6 +1,7 @@
 /* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
 import type { TurnaroundRecordWords } from "#src/words/made/turnaround/turnaround-record.ts";
-
+import { plural, strictNumber } from "#src/words/cases.ts";
+import { en } from "@messageformat/runtime/lib/cardinals";
 const words: TurnaroundRecordWords = {
   title: (d) => "Turnaround of " + d.kit,
   renewed: () => "Renewed, and dates read",
@@ -13,6 +14,42 @@ const words: TurnaroundRecordWords = {
   finding: (d) => "Finding: " + d.finding,
   amiss: () => "Lines not found right at once",
   leftOut: () => "Left out, as it may be",
+  partOf: (d) => d.title + ": " + d.count,
+  allRight: (d) =>
+    d.stage +
+    ": " +
+    plural(d.count, 0, en, {
+      one: strictNumber("en", d.count, 0, "count") + " line",
+      other: strictNumber("en", d.count, 0, "count") + " lines",
+    }) +
+    ", all found right" +
+    plural(d.left, 0, en, { "0": "", other: "; " + d.left + " left out" }),
+  allDone: (d) =>
+    d.stage +
+    ": " +
+    plural(d.count, 0, en, {
+      one: strictNumber("en", d.count, 0, "count") + " line",
+      other: strictNumber("en", d.count, 0, "count") + " lines",
+    }) +
+    ", all done" +
+    plural(d.left, 0, en, { "0": "", other: "; " + d.left + " left out" }),
+  othersRight: (d) =>
+    d.stage +
+    ": the other " +
+    plural(d.count, 0, en, {
+      one: strictNumber("en", d.count, 0, "count") + " line",
+      other: strictNumber("en", d.count, 0, "count") + " lines",
+    }) +
+    ", found right" +
+    plural(d.left, 0, en, { "0": "", other: "; " + d.left + " left out" }),
+  stageLeftOut: (d) =>
+    d.stage +
+    ": " +
+    plural(d.left, 0, en, {
+      one: strictNumber("en", d.left, 0, "left") + " line",
+      other: strictNumber("en", d.left, 0, "left") + " lines",
+    }) +
+    ", left out as they may be",
   line: (d) => "Line " + d.line,
   cardFor: (d) => "Enter a card for " + d.kit,
   topOfCard: () => "First, the top of the card",
