@@ -9,7 +9,7 @@ const words: TurnaroundLineWords = {
   lastTime: (d) => "La dernière fois " + d.value + ", " + d.at + ", " + d.person,
   measuredThen: (d) =>
     "Mesuré à l’état neuf : " + d.value + ", " + d.at + ", " + d.person + ". Maintenant, regardez seulement.",
-  lastTimeShort: (d) => "La dernière fois " + d.value + ".",
+  lastTimeShort: (d) => "Mesuré à l’état neuf : " + d.value + ".",
   readWhenOver: (d) => "À lire quand l'attente est finie. " + d.why,
   notSaved: () => "Pas enregistré",
   afterwards: (d) => "Ensuite : " + d.words,
