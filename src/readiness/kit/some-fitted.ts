@@ -1,3 +1,4 @@
+import { parseDate } from "#base";
 import type { Item } from "#kit";
 import type { Entry } from "#log";
 import type { KitDraft } from "../draft.ts";
@@ -5,7 +6,7 @@ import type { Fitted } from "../kinds/schema-parts.ts";
 import type { FittedItem } from "../state.ts";
 import { putItem } from "./contents-fold.ts";
 import { keepDates } from "./date-fold.ts";
-import { datesOf, datesRead } from "./life.ts";
+import { datesOf } from "./life.ts";
 
 /**
  * Records what is fitted in place of an item. Where it is fewer than the item has, such as one of two gaskets, the others
@@ -17,16 +18,11 @@ export function putAllOrSome(draft: KitDraft, fitted: Omit<FittedItem, "mark">, 
   else putSome(draft, item, fitted, entry);
 }
 
-function putSome(draft: KitDraft, item: Item, fitted: Fitted, entry: Entry): void {
-  const pattern = draft.patternAt(entry)!;
-  const [before, own] = [
-    datesOf(draft.kit, item, pattern),
-    datesRead({ ...fitted, of: "printed", date: fitted.printed }),
-  ];
-  addCount(draft, item, fitted.quantity);
-  if (before.printed !== undefined && own.printed !== undefined && own.printed < before.printed) {
-    keepDates(draft, { item: item.id, of: "printed", date: fitted.printed! }, entry);
-  }
+function putSome(draft: KitDraft, item: Item, { printed, quantity }: Fitted, entry: Entry): void {
+  const before = datesOf(draft.kit, item, draft.patternAt(entry)!).printed;
+  addCount(draft, item, quantity);
+  if (before === undefined || printed === undefined || parseDate(printed) >= before) return;
+  keepDates(draft, { item: item.id, of: "printed", date: printed }, entry);
 }
 
 /** What was missing of it is there again; what was changed like for like adds nothing. */

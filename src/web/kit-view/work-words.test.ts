@@ -7,6 +7,8 @@ const words = await fetchWords("en", "kitLine");
 
 const task = (sort: string) => ({ sort }) as unknown as WorkLine["tasks"][number];
 
+const prove = (...proveAt: readonly number[]) => ({ sort: "prove", proveAt }) as const;
+
 describe("what a line of work is, in a few words", () => {
   it.each([
     [
@@ -30,12 +32,11 @@ describe("what a line of work is, in a few words", () => {
   });
 
   it("says of a finding that was put right what is left: its proof, and at which lines", () => {
-    const prove = (...proveAt: readonly number[]) => ({ sort: "prove", proveAt }) as const;
-    const said = (...tasks: readonly WorkLine["tasks"][number][]) => sayWork({ tasks }, words);
-    const one = prove(52) as unknown as WorkLine["tasks"][number];
-    expect(said(one)).toBe("Prove at line 52 what was mended");
+    expect(sayWork({ tasks: [prove(52)] }, words)).toBe("Prove at line 52 what was mended");
     expect(sayWork({ tasks: [prove(60, 52)] }, words)).toBe("Prove at lines 52, 60 what was mended");
     expect(sayWork({ tasks: [prove()] }, words)).toBe("Prove what was mended");
-    expect(said(task("mend"), one)).toBe("Finding to mend; prove at line 52 what was mended");
+    expect(sayWork({ tasks: [task("mend"), prove(52)] }, words)).toBe(
+      "Finding to mend; prove at line 52 what was mended",
+    );
   });
 });

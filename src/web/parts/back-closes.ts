@@ -71,8 +71,11 @@ function closeAbove(): void {
  * is painted the browser keeps the place of each page by itself again.
  */
 function restoreAgain(): void {
-  const isOver = () => dialogHere() === undefined;
-  requestAnimationFrame(() => requestAnimationFrame(() => isOver() && (history.scrollRestoration = "auto")));
+  requestAnimationFrame(() => requestAnimationFrame(keepPlaces));
+}
+
+function keepPlaces(): void {
+  if (dialogHere() === undefined) history.scrollRestoration = "auto";
 }
 
 /** Goes back over entries of dialogs that are no longer open. */

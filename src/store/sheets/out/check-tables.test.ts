@@ -14,6 +14,8 @@ function sourceOf(kept: typeof entries) {
   return sourceOfFold(fold, "2027-03-14T09:00:00Z");
 }
 
+const isLook = ({ kind }: { readonly kind: string }) => kind === "line-reexamined" || kind === "visit-ended";
+
 describe("tables of visits and drills", () => {
   it("have every line that was drawn, with what both said", () => {
     const [heads, ...rows] = visitRows(sourceOf(entries));
@@ -31,7 +33,6 @@ describe("tables of visits and drills", () => {
   });
 
   it("name no line of a visit that is on before it was looked at, nor the seed that draws it", () => {
-    const isLook = ({ kind }: { readonly kind: string }) => kind === "line-reexamined" || kind === "visit-ended";
     const [heads, ...rows] = visitRows(sourceOf(entries.filter((entry) => !isLook(entry))));
     expect(rows.length).toBeGreaterThan(0);
     for (const row of rows) {

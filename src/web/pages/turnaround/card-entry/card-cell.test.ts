@@ -15,6 +15,8 @@ const meaning = (check: string | undefined, text: string) => {
 const faultOf = (read: Cell<unknown>) => (read.kind === "fault" ? read.fault(words) : undefined);
 const seal = (text: string) => readCell(sampleCheck("seal"), text, { ...around, recorded: "00417" });
 
+const gauge = (text: string) => readCell({ ...sampleCheck("number"), reads: "quarters" } as Check, text, around);
+
 describe("boxes of a filled card", () => {
   it("reads the letters", () => {
     expect(meaning("torch-lights", "s")).toEqual({ answer: "seen" });
@@ -37,7 +39,6 @@ describe("boxes of a filled card", () => {
   });
 
   it("reads both sides of a gauge in quarters, parted by a stroke with blanks, and refuses what no gauge reads", () => {
-    const gauge = (text: string) => readCell({ ...sampleCheck("number"), reads: "quarters" } as Check, text, around);
     expect(gauge("3/4 / 3/4")).toMatchObject({ meaning: { answer: "seen", value: { first: "3/4", second: "3/4" } } });
     expect(gauge("full / 1/2")).toMatchObject({ meaning: { answer: "wrong" } });
     for (const text of ["9/9 / 9/9", "3/4", "5/4 / 5/4"])

@@ -192,7 +192,7 @@ function LastTime({ open, step, ask }: { readonly open: OpenKit; readonly step: 
   const parts = useWords("parts");
   const last = lastTime(open.kit.turnarounds, ask.key);
   if (!last?.value) return null;
-  const isKept = isMeasuredBefore(open, step, ask);
+  const isKept = isMeasuredBefore(open, step, ask.check);
   const say = isKept ? words.measuredThen : words.lastTime;
   return (
     <p className="ask-last">

@@ -16,10 +16,10 @@ function at(...turnarounds: readonly ReturnType<typeof sampleTurnaround>[]): Ope
 describe("a measurement that is made once", () => {
   it("is made now where none is on record, and else only looked at", () => {
     expect(isFirstMeasured(at(), "torch", ASK)).toBe(true);
-    expect(isMeasuredBefore(at(), "torch", ASK)).toBe(false);
+    expect(isMeasuredBefore(at(), "torch", ASK.check)).toBe(false);
     const measured = at(sampleTurnaround({ key: "torch/cord", value: LONG }));
     expect(isFirstMeasured(measured, "torch", ASK)).toBe(false);
-    expect(isMeasuredBefore(measured, "torch", ASK)).toBe(true);
+    expect(isMeasuredBefore(measured, "torch", ASK.check)).toBe(true);
   });
 
   it("is nothing to say of one that is made every time, or was answered", () => {

@@ -34,12 +34,12 @@ export function knownAt({ kit, turnaround }: OpenKit, step: string, check: Ask["
     recorded: recordedFor(check, kit, turnaround),
     openedSeal,
     earlier,
-    isMeasured: isMeasuredBefore({ kit }, step, { check }),
+    isMeasured: isMeasuredBefore({ kit }, step, check),
   };
 }
 
 /** True at a measurement that is made once and was: it is only looked at now. */
-export function isMeasuredBefore({ kit }: Pick<OpenKit, "kit">, step: string, { check }: Pick<Ask, "check">): boolean {
+export function isMeasuredBefore({ kit }: Pick<OpenKit, "kit">, step: string, check: Ask["check"]): boolean {
   return check !== undefined && measuredBefore(kit, step, check) !== undefined;
 }
 
