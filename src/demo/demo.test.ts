@@ -121,7 +121,7 @@ describe("the demo station", () => {
       const { check, value } = body as { check?: string; value?: { first?: string } };
       return check === "gauge-match" && value?.first !== undefined ? [value.first] : [];
     });
-    expect(new Set(read)).toEqual(new Set(["4"]));
+    expect(new Set(read)).toEqual(new Set(["4/4"]));
   });
 
   it("has a casualty whose pump is the kit that was handed over to her, by a name typed in full", () => {

@@ -161,7 +161,7 @@ function agreedOn({ plan }: Scribe, check: Check & { readonly kind: "match" }): 
   if (check.against === "recorded-seal") return plan.sealSeen;
   if (check.against === "recorded-tag") return `${plateOf(plan.kit)}-${check.item.slice(0, 1).toUpperCase()}1`;
   if (check.against === "recorded-serial") return plan.serial;
-  return /in quarters/.test(check.first) ? "4" : plateOf(plan.kit);
+  return check.reads === "quarters" ? "4/4" : plateOf(plan.kit);
 }
 
 /** What stands on the plate of an invented kit. */

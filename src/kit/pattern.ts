@@ -154,13 +154,14 @@ export type Check =
   /**
    * Two things that must agree, such as the card and the container. Each is read and entered; where `against` says that
    * the second stands on record, only the first, and the program compares: with the seal, or with what this check read
-   * last time on the thing that is still fitted.
+   * last time on the thing that is still fitted. `reads: quarters` is a gauge: both are shares of a full tank.
    */
   | (CheckBase & {
       readonly kind: "match";
       readonly first: string;
       readonly second: string;
       readonly against?: "recorded-seal" | "recorded-tag" | "recorded-serial";
+      readonly reads?: "quarters";
     })
   /** The date printed on the item is read and entered; it must reach the day that `beyond` names, or today. */
   | (CheckBase & { readonly kind: "date"; readonly beyond?: "next-turnaround" });

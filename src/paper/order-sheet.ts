@@ -1,5 +1,5 @@
 import { formatDate } from "#base";
-import type { OrderLine } from "#readiness";
+import { isLeadSupposed, SUPPOSED_LEAD, type OrderLine } from "#readiness";
 import { writeTable, type Column } from "./rows.ts";
 import { createSheet } from "./sheet.ts";
 
@@ -45,7 +45,7 @@ export async function renderOrderSheet({ stationName, lines, places, now }: Orde
 
 function cellsOf({ part, place, count, by, cost }: OrderLine, places: OrderSheet["places"]): readonly string[] {
   return [
-    formatDate(by),
+    isLeadSupposed(part) ? `${formatDate(by)} (${SUPPOSED_LEAD} supposed: none given)` : formatDate(by),
     `${part.name} (${part.number})`,
     [part.supplier, part.supplierNumber].filter((words) => words !== undefined).join(", "),
     `${count} ${part.unit}`,

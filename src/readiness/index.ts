@@ -112,7 +112,7 @@ export {
   type Dates,
 } from "./kit/life.ts";
 export { dateWantedBy, nextTurnaround } from "./kit/date-wanted.ts";
-export { isCountSaid, saysItsCount, saySeen, sealWitness } from "./kit/answer-words.ts";
+export { isCountSaid, isSomeOf, sayGivenSeen, saysItsCount, saySeen, sealWitness } from "./kit/answer-words.ts";
 export { recordOf } from "./kit/record.ts";
 export { sealingRefusals, type Sealing } from "./kit/sealing.ts";
 export {
@@ -125,6 +125,7 @@ export {
   judgeAnswer,
   judgeInstant,
   judgeReading,
+  readQuarters,
   readingGate,
   runUnderWay,
   confirmedBy,

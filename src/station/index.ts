@@ -24,7 +24,7 @@ export type { StationReading } from "./station-reading.ts";
 export * from "./snapshot/index.ts";
 export type { Act, ActContext, Draft } from "./acts/draft.ts";
 export * from "./acts/kit-acts.ts";
-export { pumpedFrom } from "./return/pumped-from.ts";
+export { handedAt, pumpedFrom } from "./return/pumped-from.ts";
 export { flushKit, settleLent, takeBack } from "./return/return-acts.ts";
 export * from "./acts/turnaround-acts.ts";
 export * from "./acts/finding-acts.ts";

@@ -117,6 +117,12 @@ describe("a proof run, measured in the runner without a network", () => {
     const sheet = page.getByRole("dialog");
     expect(await sheet.getByRole("radio", { name: /Delivers much less/ }).isChecked()).toBe(true);
     await sheet.getByRole("button", { name: "Raise the finding" }).click();
+    await page.getByRole("button", { name: "Mend it now: say what was done" }).waitFor();
+    await page.getByRole("heading", { level: 1, name: new RegExp(`^Line ${line}\\b`) }).waitFor();
+    for (const way of ["Mend it now: say what was done", "Go on", "Set the kit aside: close it as grounded"]) {
+      const box = (await page.getByRole("button", { name: way, exact: true }).boundingBox())!;
+      expect([box.y >= 0, box.y + box.height <= 844], way).toEqual([true, true]);
+    }
     await page.goto(`${station.url}/kit/${KIT}#runs`);
     await page.locator("#findings").getByText("Delivers much less than its curve").waitFor();
     await page

@@ -82,6 +82,8 @@ describe("a first turnaround", () => {
     await mend.waitFor();
     const box = (await mend.boundingBox())!;
     expect(box.y + box.height).toBeLessThanOrEqual(844);
+    const aside = page.getByRole("button", { name: "Set the kit aside: close it as grounded" });
+    await expect.poll(async () => (await aside.boundingBox())!.y).toBeLessThanOrEqual(792);
     await mend.click();
     const way = page.getByText("With a part: which, and how many.").first();
     await way.waitFor();

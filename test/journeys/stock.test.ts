@@ -47,7 +47,21 @@ async function takeOne(page: Page): Promise<void> {
   await page.getByRole("button", { name: "Taken off the shelf" }).waitFor({ state: "detached" });
 }
 
+/** 19 mm, as a gloved finger wants it [CSS px]. */
+const GLOVE = 19 / (25.4 / 96);
+
 describe("the store", () => {
+  test("offers its places on a phone as lines that a glove can tap", async () => {
+    await crew.goto(`${station.url}/stock`);
+    const places = crew.getByRole("radiogroup", { name: "Shelves at" });
+    await places.getByText("Outer pier store").click();
+    await crew.waitForURL(/place=outer-pier/);
+    for (const option of await places.locator("label").all()) {
+      const { width, height } = (await option.boundingBox())!;
+      expect(Math.min(width, height)).toBeGreaterThanOrEqual(GLOVE);
+    }
+  });
+
   test("is counted as it lies there, and that is the truth from then on", async () => {
     await openPart(keeper, "lid-gasket");
     await keeper.getByRole("button", { name: "Count it" }).click();

@@ -113,6 +113,10 @@ const checkBlock = z
             ["recorded-seal", "recorded-tag", "recorded-serial"],
             "The second stands on record, only the first is entered. recorded-seal: the seal on record when the kit was opened; recorded-tag: what was read here last time; recorded-serial: the serial that the kit is on record under.",
           ).exactOptional(),
+          reads: oneWord(
+            ["quarters"],
+            "quarters: both are read off a gauge or a tank as 0, 1/4, 1/2, 3/4, 4/4, full, empty, 0 to 1 or percent; the nearest quarter must agree.",
+          ).exactOptional(),
         },
         "Two things that must agree, each read and entered unless the second stands on record.",
       ),

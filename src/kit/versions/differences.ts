@@ -56,6 +56,7 @@ const WORDS: Readonly<Record<string, string>> = {
   place: "place",
   provedBy: "proof",
   quantity: "quantity",
+  reads: "how it is read",
   remedy: "remedy",
   renews: "what it renews",
   second: "what is compared",

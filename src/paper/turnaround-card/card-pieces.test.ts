@@ -22,4 +22,11 @@ describe("the card on paper", () => {
     expect(rows[then]).toMatch(/^26 {2}Then: /);
     expect(rows[then - 1]).toMatch(/^26b /);
   });
+
+  it("asks for the height of a letter when it is new, and speaks of no new paint where it is only read", () => {
+    const rows = writtenOf("brinnet-450@2").filter((row) => row.includes("THIS SIDE UP on the lid"));
+    expect(rows).toHaveLength(1);
+    expect(rows[0]).toContain("when new at least 48.0\u00a0mm");
+    expect(rows[0]).not.toMatch(/paint/i);
+  });
 });

@@ -78,7 +78,7 @@ function timerWords(timer: StepTimer | undefined): string {
 }
 
 function checkWords(check: Check, units: UnitSystem): string {
-  if (check.kind === "measure") return `${limitWords({ ...check, units })}: ${BLANK}`;
+  if (check.kind === "measure") return `${check.once ? "when new " : ""}${limitWords({ ...check, units })}: ${BLANK}`;
   if (check.kind === "count") return `${check.of}${saysItsCount(check) ? "" : `, ${check.exactly}`}: ${BLANK}`;
   if (check.kind === "match" && check.against) return `${check.first}: ${BLANK}`;
   if (check.kind === "match") return `${check.first}: ${BLANK} ${check.second}: ${BLANK}`;

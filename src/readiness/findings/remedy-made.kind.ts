@@ -2,7 +2,7 @@ import type { Entry } from "#log";
 import { markOf, type KitDraft } from "../draft.ts";
 import type { BodyOf, Shapes } from "../kinds/shapes.ts";
 import { HANDS } from "../kinds/writers.ts";
-import { putItem } from "../kit/contents-fold.ts";
+import { putAllOrSome } from "../kit/some-fitted.ts";
 import type { Finding } from "../state.ts";
 import { noteDrawn } from "../stock/note-drawn.ts";
 import { mayBeLivedWith } from "./finding-list.ts";
@@ -31,6 +31,6 @@ export function fold(draft: KitDraft, body: Body, entry: Entry): void {
 
 function replace(draft: KitDraft, finding: Finding, body: Body & { readonly how: "replaced" }, entry: Entry): void {
   const { drawn, fitted, quantity: count } = body;
-  if (fitted) putItem(draft, drawn === undefined ? fitted : { ...fitted, drawn }, entry);
+  if (fitted) putAllOrSome(draft, drawn === undefined ? fitted : { ...fitted, drawn }, entry);
   noteDrawn(draft, { item: finding.item, count, finding: finding.id, ...(drawn && { drawn }) }, entry);
 }

@@ -11,6 +11,7 @@ export {
   type SecondWanted,
   type ToConfirm,
 } from "./qualified.ts";
+export { readQuarters } from "./quarters.ts";
 export { judgeReading, type Against, type Judged } from "./reading.ts";
 export { runUnderWay } from "./run-under-way.ts";
 export { readingGate, seenGate, stepGate, type Gate } from "./step-gate.ts";

@@ -2,6 +2,7 @@ import { isDate, isMonth, parseDate, type PlainDate } from "#base";
 import type { Check } from "#kit";
 import type { Value } from "../kinds/schema-parts.ts";
 import { isSameSeal } from "../kit/seal-number.ts";
+import { readQuarters } from "./quarters.ts";
 
 /** What a reading is held against, beside its check. */
 export interface Against {
@@ -59,7 +60,7 @@ export function judgeReading(check: Check, value: Value, against: Against): Judg
     case "date":
       return value.kind === "date" ? judgePrinted(value.date, against) : undefined;
     case "match":
-      return check.against === undefined ? judgeTwo(value) : judgeRecorded(value, against.recorded);
+      return check.against === undefined ? judgeTwo(check, value) : judgeRecorded(value, against.recorded);
     default:
       return undefined;
   }
@@ -84,9 +85,15 @@ function judgePrinted(date: string, { today, wanted = today }: Against): Judged 
   return { right: true, because: "in-date", lastDay, ...(wanted > today && { beyond: wanted }) };
 }
 
-function judgeTwo(value: Value): Judged | undefined {
+function judgeTwo({ reads }: Of<"match">, value: Value): Judged | undefined {
   if (value.kind !== "match") return undefined;
+  if (reads === "quarters") return judgeGauge(readQuarters(value.first), readQuarters(value.second));
   return agreeing(plain(value.first) === plain(value.second));
+}
+
+/** What is no reading of a gauge is judged neither right nor wrong: it is to be read again. */
+function judgeGauge(first: number | undefined, second: number | undefined): Judged | undefined {
+  return first === undefined || second === undefined ? undefined : agreeing(first === second);
 }
 
 /** Held against the record itself, whatever the reading says that the record is; with none, it is only kept. */

@@ -1,11 +1,27 @@
 import type { Check } from "#kit";
 import type { Entry } from "#log";
 import type { Bodies } from "../kinds/kinds.ts";
-import type { StepAnswer } from "../kinds/kit-parts.ts";
+import type { Remedy, StepAnswer } from "../kinds/kit-parts.ts";
+import type { Value } from "../kinds/schema-parts.ts";
 
 /** What the button of an answer says, on screen and on paper: what was seen, never only "done". */
 export function saySeen(check: Check | undefined): string {
   return check ? `Seen: ${lowerFirst(trimDot(check.expect))}` : "Done as written";
+}
+
+/**
+ * The words of an answer of "seen" as it was given: what is measured when new, and now was only looked at, says so.
+ *
+ * @param value - what was read; undefined where nothing was
+ */
+export function sayGivenSeen(check: Check | undefined, value: Value | undefined): string {
+  const isLookedAt = check?.kind === "measure" && check.once === true && value === undefined;
+  return isLookedAt ? saySeen(check).replace(/^Seen/, "Seen, not measured again") : saySeen(check);
+}
+
+/** True of a remedy that renewed some of an item that the kit has several of: the others stayed in. */
+export function isSomeOf(remedy: Remedy, whole: number): boolean {
+  return remedy.how === "replaced" && remedy.fitted !== undefined && remedy.quantity < whole;
 }
 
 const NUMBERS = [

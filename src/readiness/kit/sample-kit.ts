@@ -198,11 +198,11 @@ export function kitOf(...hands: readonly { readonly entries: readonly Entry[] }[
 const SHELF: ReadonlyMap<string, Pattern> = new Map([["sample@1", SAMPLE_PATTERN]]);
 
 /** The kit that these entries make, in whatever order they come. */
-export function kitFrom(entries: readonly Entry[]): KitState {
+export function kitFrom(entries: readonly Entry[], shelf = SHELF): KitState {
   const fold = createFold<KitDraft | undefined>({
     init: () => undefined,
     apply: (draft, entry, history) => {
-      const next = draft ?? draftKit(entry, history, SHELF);
+      const next = draft ?? draftKit(entry, history, shelf);
       applyToDraft(next, entry);
       return next;
     },

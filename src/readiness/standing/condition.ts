@@ -27,6 +27,8 @@ export interface Restoring {
   readonly steps: readonly string[];
   /** True where the container has to be opened, so also opened, restowed and sealed again. */
   readonly opens: boolean;
+  /** Something was done about a finding, and only its proof is left: the lines that ask it, none where no line does. */
+  readonly proveAt?: readonly number[];
 }
 
 /** True where a condition is in force on a day. */

@@ -1,5 +1,5 @@
 import { addDays, formatDate, parseDate } from "#base";
-import { stepOfCheck, type Check, type Effect } from "#kit";
+import { stepOfCheck, type Check, type Effect, type Step } from "#kit";
 import type { Condition, Restoring } from "./condition.ts";
 import { nameOfMode, stepsForChecks, type Lookup } from "../lookup.ts";
 import { isRemedied, proofWanted, provingChecks } from "../findings/finding-list.ts";
@@ -69,7 +69,10 @@ function restoreFinding(finding: Finding, about: About): Restoring {
   const { lookup } = about;
   const name = nameOfMode(lookup, finding.item, finding.mode);
   const left = proofLeft(finding, about);
-  if (left !== undefined) return restoring(lookup, left, `${name}: ${sayProof(lookup, left)}`);
+  if (left !== undefined) {
+    const proof = restoring(lookup, left, `${name}: ${sayProof(lookup, left)}`);
+    return { ...proof, proveAt: stepsAsking(lookup, left).map(({ line }) => line) };
+  }
   const advice = lookup.modes.get(finding.mode)?.remedy;
   const what = advice === undefined ? `Mend ${name} and prove it.` : `${name}: ${advice}`;
   return restoring(lookup, provingChecks(finding, lookup.pattern), what);
@@ -91,10 +94,15 @@ function proofLeft(finding: Finding, { lookup: { pattern }, turnaround }: About)
 }
 
 /** "prove it at line 52", or by the run that asks it. */
-function sayProof({ pattern }: Lookup, checks: readonly Check[]): string {
-  const steps = [...new Set(checks.flatMap(({ id }) => stepOfCheck(pattern, id) ?? []))];
-  const places = steps.map(({ line, timer }) => (timer?.kind === "run" ? `the run of line ${line}` : `line ${line}`));
+function sayProof(lookup: Lookup, checks: readonly Check[]): string {
+  const places = stepsAsking(lookup, checks).map(({ line, timer }) =>
+    timer?.kind === "run" ? `the run of line ${line}` : `line ${line}`,
+  );
   return places.length === 0 ? "prove it." : `prove it at ${places.join(" and ")}.`;
+}
+
+function stepsAsking({ pattern }: Lookup, checks: readonly Check[]): readonly Step[] {
+  return [...new Set(checks.flatMap(({ id }) => stepOfCheck(pattern, id) ?? []))];
 }
 
 /** A line answered wrong with no finding raised counts as the worst that its check can find. */

@@ -1,4 +1,5 @@
 export type { OpenOrder, OrderAsked, OrderLine } from "./order-list.ts";
+export { isLeadSupposed, SUPPOSED_LEAD } from "./lead-time.ts";
 export { arrivalOf, openOrders, orderList } from "./order-list.ts";
 export { holdersOf, isOfRecall, partsFor, recallNote, type LotHolders, type LotInKit } from "./lots.ts";
 export { onShelf, type OnShelf } from "./on-shelf.ts";

@@ -2,7 +2,8 @@ import type { Entry } from "#log";
 import { describe, expect, it } from "vitest";
 import { SAMPLE_PATTERN } from "../kit/sample-kit.ts";
 import type { KitState } from "../state.ts";
-import { openOrders, orderList } from "./order-list.ts";
+import { isLeadSupposed } from "./lead-time.ts";
+import { arrivalOf, openOrders, orderList } from "./order-list.ts";
 import { blankPart, PartDraft } from "./part-draft.ts";
 import { applyToPart } from "./part-fold.ts";
 import type { StockPart } from "./part-state.ts";
@@ -74,6 +75,15 @@ describe("what must be ordered by which day", () => {
   it("counts back the lead time from the last day on which the item is good", () => {
     expect(listOf([])).toMatchObject([{ place: "north", count: 1, want: "2026-10-31", by: "2026-09-19", cost: 2.5 }]);
     expect(listOf([received(1)])).toEqual([]);
+  });
+
+  it("supposes seven days where nobody said how long a part takes", () => {
+    const { leadTime: _, ...unsaid } = CELLS;
+    expect(listOf([], { setting: unsaid })).toMatchObject([{ want: "2026-10-31", by: "2026-10-24" }]);
+    const ordered = { id: "o1", place: "north", count: 1, day: TODAY, closed: false };
+    expect(arrivalOf(partOf([], unsaid), ordered)).toBe("2026-06-08");
+    expect(arrivalOf(partOf([], unsaid), { ...ordered, expected: "2026-07-01" })).toBe("2026-07-01");
+    expect([isLeadSupposed(partOf([])), isLeadSupposed(partOf([], unsaid))]).toEqual([false, true]);
   });
 
   it("counts what is on order, by the day on which it is promised, and waits no longer for a closed one", () => {

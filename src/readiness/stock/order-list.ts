@@ -1,4 +1,5 @@
-import { addDays, addSpan, daysBetween, parseSpan, type PlainDate } from "#base";
+import { addDays, daysBetween, type PlainDate } from "#base";
+import { hereIfOrdered } from "./lead-time.ts";
 import { partNeeds, type NeedsAsked, type StockNeed } from "./part-needs.ts";
 import type { PartOrder, StockPart } from "./part-state.ts";
 import { ShelfAhead } from "./shelf-ahead.ts";
@@ -19,7 +20,7 @@ export interface OrderLine {
   readonly count: number;
   /** Day on which they must be here. */
   readonly want: PlainDate;
-  /** Last day on which to order, by the lead time; the day itself where none is on record. Past, where it is late already. */
+  /** Last day on which to order, by the lead time, or the one supposed where none is on record. Past, where it is late already. */
   readonly by: PlainDate;
   readonly shelf: PartShelf;
   /** On the shelf and fit to be used today. */
@@ -68,10 +69,10 @@ export function openOrders(parts: readonly StockPart[]): readonly OpenOrder[] {
     .toSorted((one, other) => compare(one.order.day, other.order.day));
 }
 
-/** Day on which an order is counted on: as promised, else by the lead time. */
+/** Day on which an order is counted on: as promised, else by the lead time, or the one supposed. */
 export function arrivalOf(part: StockPart, { expected, day }: Pick<PartOrder, "expected" | "day">): PlainDate {
   if (expected !== undefined) return expected;
-  return part.leadTime === undefined ? day : addSpan(day, parseSpan(part.leadTime, "leadTime"));
+  return hereIfOrdered(part, day);
 }
 
 function receivedOf({ lines }: StockPart, { id }: PartOrder): number {
@@ -99,7 +100,7 @@ function lineOf(
   const ahead = new ShelfAhead(shelf, today);
   const usable = ahead.balance;
   const arrivals = orders.map(({ order, outstanding }) => ({ day: arrivalOf(part, order), count: outstanding }));
-  const soonest = part.leadTime === undefined ? today : addSpan(today, parseSpan(part.leadTime, "leadTime"));
+  const soonest = hereIfOrdered(part, today);
   const short = ahead.shortfall({ part, needs, arrivals, least, until, soonest });
   if (short === undefined) return undefined;
   const cost = part.cost === undefined ? {} : { cost: part.cost * short.count };
@@ -107,9 +108,8 @@ function lineOf(
   return { part, place, ...short, by: orderBy(part, short.want, today), shelf, usable, onOrder, least, needs, ...cost };
 }
 
-function orderBy({ leadTime }: StockPart, want: PlainDate, today: PlainDate): PlainDate {
-  if (leadTime === undefined) return want;
-  return addDays(want, -daysBetween(today, addSpan(today, parseSpan(leadTime, "leadTime"))));
+function orderBy(part: StockPart, want: PlainDate, today: PlainDate): PlainDate {
+  return addDays(want, -daysBetween(today, hereIfOrdered(part, today)));
 }
 
 function compare(one: string, other: string): number {

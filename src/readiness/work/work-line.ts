@@ -8,7 +8,17 @@ import type { Reason, WorkSaid } from "../state.ts";
 export interface WorkTask {
   readonly rule: Reason["rule"];
   readonly sort:
-    "turnaround" | "proof-run" | "muster" | "renew" | "mend" | "finish" | "fetch" | "lent" | "settle" | "other";
+    | "turnaround"
+    | "proof-run"
+    | "muster"
+    | "renew"
+    | "mend"
+    | "prove"
+    | "finish"
+    | "fetch"
+    | "lent"
+    | "settle"
+    | "other";
   /** What is done, as an instruction. */
   readonly what: string;
   readonly why: string;
@@ -17,6 +27,8 @@ export interface WorkTask {
   readonly effect: Effect;
   readonly item?: string;
   readonly finding?: string;
+  /** Where its sort is "prove": numbers of the lines that ask the proof. */
+  readonly proveAt?: readonly number[];
 }
 
 /** A part that a line of work uses. */

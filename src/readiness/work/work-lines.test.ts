@@ -41,6 +41,15 @@ describe("work due on a kit", () => {
     expect(line!.minutes).toBe(10);
   });
 
+  it("says of a finding that something was done about only its proof, with the line", () => {
+    const hand = sealed();
+    hand.write("finding-raised", { finding: "f", item: "torch", mode: "torch-dim", effect: "limits", photos: [] });
+    hand.write("remedy-made", { finding: "f", how: "mended", note: "New cells." });
+    const [proof] = linesOn(kitOf(hand), "2026-02-02")[0]!.tasks;
+    expect(proof).toMatchObject({ sort: "prove", finding: "f", what: expect.stringMatching(/: prove it at line \d/) });
+    expect(proof!.what).toContain(`line ${proof!.proveAt![0]}`);
+  });
+
   it("keeps a muster due on its last day, whatever day an earlier version let it be put off to", () => {
     const hand = sealed();
     hand.write("work-put-off", { work: "muster", until: "2026-03-31", reason: "Nobody is there." });

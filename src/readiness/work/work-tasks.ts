@@ -44,6 +44,7 @@ function sorted(condition: Condition, today: PlainDate): SortedTask | undefined 
     effect: effectOf(bears),
     ...(reason.item !== undefined && { item: reason.item }),
     ...(reason.finding !== undefined && { finding: reason.finding }),
+    ...(restore.proveAt && { proveAt: restore.proveAt }),
   };
   return { work: workOf(condition), task, restore };
 }
@@ -63,6 +64,7 @@ function sortOf({ reason, bears, restore }: Condition): WorkTask["sort"] {
   if (bears === "away") return "fetch";
   if (bears === "open") return "finish";
   if (reason.rule === "muster" && restore?.opens !== true) return "muster";
+  if (restore?.proveAt) return "prove";
   return SORTS[reason.rule] ?? "other";
 }
 

@@ -30,7 +30,9 @@ function findingTable(record: RecordRead): RecordTable {
     cells: [
       [findingWords(record.pattern, finding), finding.note].filter(Boolean).join(". "),
       [finding.effect, finding.limit].filter(Boolean).join(": "),
-      finding.remedies.map(({ remedy }) => remedyWords(remedy)).join("; ") || noRemedy(finding),
+      finding.remedies
+        .map(({ remedy }) => remedyWords(remedy, itemNamed(record.pattern, finding.item)?.quantity ?? 1))
+        .join("; ") || noRemedy(finding),
       finding.closed ? instantWords(finding.closed.at) : "open",
     ],
     bold: finding.closed === undefined,

@@ -82,10 +82,12 @@ function writer(record: RecordRead, { by, at }: Entry): string {
 }
 
 function fittedWords({ pattern }: RecordRead, { item, quantity, fitted, printed, batch }: Fitted): string {
-  const isToRead = itemNamed(pattern, item)?.life.kind === "printed";
+  const known = itemNamed(pattern, item);
+  const isToRead = known?.life.kind === "printed";
+  const count = known && quantity < known.quantity ? `${quantity} of ${known.quantity}` : quantity;
   const unread = isToRead ? ", the date printed on it not read yet" : "";
   const date = printed === undefined ? unread : `, good until ${dateWords(printed)}`;
-  return `${quantity} new, ${formatDate(fitted)}${date}${batch === undefined ? "" : `, lot ${batch}`}`;
+  return `${count} new, ${formatDate(fitted)}${date}${batch === undefined ? "" : `, lot ${batch}`}`;
 }
 
 const RUN_COLUMNS = [

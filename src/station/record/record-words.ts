@@ -1,6 +1,15 @@
 import type { Dimension, UnitSystem } from "#base";
 import { checkNamed, itemNamed, linesOf, modeNamed, titleOfMode, type Check, type Pattern } from "#kit";
-import { answerKey, isCountSaid, saySeen, type Answer, type Finding, type Remedy, type StepAnswer } from "#readiness";
+import {
+  answerKey,
+  isCountSaid,
+  isSomeOf,
+  sayGivenSeen,
+  type Answer,
+  type Finding,
+  type Remedy,
+  type StepAnswer,
+} from "#readiness";
 import { sayDuration, sayLimit } from "#words";
 import { dateWords, valueWords } from "./value-words.ts";
 
@@ -20,7 +29,7 @@ export function answerWordsOf(
   const { pattern, units } = record;
   const check = said.check === undefined ? undefined : checkNamed(pattern, said.check);
   const words: Readonly<Record<Answer, string>> = {
-    seen: saySeen(check),
+    seen: sayGivenSeen(check, said.value),
     wrong: "FOUND WRONG",
     "not-possible": `NOT POSSIBLE: ${said.why ?? ""}`,
   };
@@ -69,12 +78,17 @@ export function findingWords(pattern: Pattern, finding: Finding): string {
   return titleOfMode(item, mode ?? finding.note ?? finding.mode);
 }
 
-/** What was done about a finding, with part and lot. */
-export function remedyWords(remedy: Remedy): string {
+/**
+ * What was done about a finding, with part and lot.
+ *
+ * @param whole - how many of the item the kit has
+ */
+export function remedyWords(remedy: Remedy, whole: number): string {
   if (remedy.how === "mended") return `mended: ${remedy.note}`;
   if (remedy.how === "lived-with") {
     return `lived with by ${remedy.name} until ${dateWords(remedy.until)}: ${remedy.limit}`;
   }
   const batch = remedy.fitted?.batch === undefined ? "" : `, lot ${remedy.fitted.batch}`;
+  if (isSomeOf(remedy, whole)) return `${remedy.quantity} of ${whole} replaced: ${remedy.part}${batch}`;
   return `replaced: ${remedy.quantity} x ${remedy.part}${batch}`;
 }

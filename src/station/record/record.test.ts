@@ -64,12 +64,12 @@ function recalled(): Story {
 }
 
 /** Cells found flat, and this put in for them; nothing was said of its date. */
-function replaced(part: string): Story {
+function replaced(part: string, quantity = 2): Story {
   const story = new Story();
   const { desk } = story;
   const flat = { finding: "f1", item: "cells", mode: "other", effect: "notes", note: "Flat", photos: [] } as const;
   story.do(raiseFinding(desk.as("ann"), desk.kit(), { ...flat, turnaround: "t1" }));
-  story.do(makeRemedy(desk.as("ann"), desk.kit(), { finding: "f1", how: "replaced", part, quantity: 2 }));
+  story.do(makeRemedy(desk.as("ann"), desk.kit(), { finding: "f1", how: "replaced", part, quantity }));
   return story;
 }
 
@@ -99,6 +99,13 @@ describe("the record of a turnaround", () => {
     expect(story.desk.kit().contents["cells"]!.printed).toBeUndefined();
     const rows = renewalsOf(story.read()).rows.map(({ cells }) => cells[2]);
     expect(rows).toEqual(["2 new, 10 January 2026, the date printed on it not read yet"]);
+  });
+
+  it("says of how many some were replaced, and leaves the dates of those that stayed in", () => {
+    const story = replaced("Cells, size D", 1);
+    expect(story.desk.kit().contents["cells"]).toMatchObject({ fitted: "2026-01-01", printed: "2027-03", quantity: 2 });
+    expect(exceptionsOf(story.read()).findings.rows[0]!.cells[2]).toBe("1 of 2 replaced: Cells, size D");
+    expect(renewalsOf(story.read()).rows[0]!.cells[2]).toMatch(/^1 of 2 new, 10 January 2026/);
   });
 
   it("counts no item as renewed where only a part of it was", () => {

@@ -1,14 +1,40 @@
-import type { KitState } from "#readiness";
+import type { KitState, Mark } from "#readiness";
 
 const MINUTE = 60_000;
 
 /**
- * From when on a kit that is away may have pumped last: from the minute of its hand-over on. What it pumped before is told
- * by the return before that, or by nobody, and then it is not known.
+ * From when on a kit that is away may have pumped last. A hand-over is often written down late, so not from its writing, but
+ * from the minute of what stands before it: the last time that the kit was here, sealed, closed, mustered or taken back.
+ * What it pumped before that is told by an earlier return, or by nobody.
  *
  * @returns [ms] since 1970-01-01 UTC
  */
-export function pumpedFrom({ custody }: Pick<KitState, "custody">): number {
+export function pumpedFrom(kit: KitState): number {
+  const { custody } = kit;
   if (custody.kind !== "away") return -Infinity;
-  return Math.floor(Date.parse(custody.at) / MINUTE) * MINUTE;
+  const handed = Date.parse(custody.at);
+  const before = hereAt(kit)
+    .filter(({ entry }) => entry !== custody.entry)
+    .map(({ at }) => Date.parse(at))
+    .filter((at) => at <= handed);
+  return Math.floor(Math.max(...before) / MINUTE) * MINUTE;
 }
+
+/** From the writing of its hand-over on, where nobody says that it was written late [ms]. */
+export function handedAt({ custody }: Pick<KitState, "custody">): number {
+  return custody.kind === "away" ? Math.floor(Date.parse(custody.at) / MINUTE) * MINUTE : -Infinity;
+}
+
+/** Where the log knows the kit to have been here. */
+function hereAt({ enrolled, seals, turnarounds, turnaround, met = [], lastMuster }: KitState): readonly Bare[] {
+  const closings = turnarounds.flatMap(({ closed }) => closed ?? []);
+  return [
+    enrolled,
+    ...seals,
+    ...closings,
+    ...met,
+    ...[turnaround?.opened, lastMuster].filter((one) => one !== undefined),
+  ];
+}
+
+type Bare = Pick<Mark, "at" | "entry">;

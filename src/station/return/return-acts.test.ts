@@ -33,6 +33,9 @@ function refused(change: Partial<Bodies["returned"]>): readonly string[] {
   return refusalsOf(takeBack(doing, desk.kit(), { ...AMISS, ...change }));
 }
 
+/** When its hand-over is written down: long after it went. */
+const LATE = "2026-06-01T12:00:00Z";
+
 describe("taking a kit back", () => {
   it("raises a finding on what is missing, in the same line", () => {
     const desk = away();
@@ -52,17 +55,38 @@ describe("taking a kit back", () => {
     expect(refused(change)).toEqual(codes);
   });
 
-  it("takes a stop from its hand-over on, and says from when where it lay before", () => {
+  it("takes a stop from before its hand-over was written down, late, but none from before it was last sealed here", () => {
     const doing = { ...away().as("ben"), now: "2027-01-10T08:00:00Z" };
     const kit = away().kit();
-    const at = Date.parse(kit.custody.kind === "away" ? kit.custody.at : "");
-    const back = (minutes: number) =>
-      takeBack(doing, kit, { ...AMISS, stopped: new Date(at + minutes * 60_000).toISOString() });
-    expect(back(0).kind).toBe("entry");
-    const before = back(-1);
-    expect(before).toMatchObject({
-      because: [{ code: "SN-183", field: "body.stopped", allowed: expect.stringContaining("from its hand-over on") }],
+    const [handed, here] = [kit.custody.kind === "away" ? kit.custody.at : "", kit.seals.at(-1)!.at];
+    const back = (from: string, minutes: number) => {
+      const stopped = new Date(Date.parse(from) + minutes * 60_000).toISOString();
+      return takeBack(
+        doing,
+        { ...kit, custody: { ...kit.custody, at: LATE } as typeof kit.custody },
+        { ...AMISS, stopped },
+      );
+    };
+    expect(Date.parse(handed)).toBeLessThan(Date.parse(LATE));
+    for (const before of [0, -60, -240]) expect(back(LATE, before).kind, `${before} min`).toBe("entry");
+    expect(back(here, 0).kind).toBe("entry");
+    expect(back(here, -1)).toMatchObject({
+      because: [
+        { code: "SN-183", field: "body.stopped", allowed: expect.stringContaining("last sealed or seen here") },
+      ],
     });
+  });
+
+  it("takes no stop from before a muster that saw the kit here", () => {
+    const desk = away();
+    const kit = {
+      ...desk.kit(),
+      lastMuster: { entry: "m", at: "2026-05-01T12:00:00Z", by: "ann", device: "d", seal: "1" },
+    };
+    const custody = { ...kit.custody, at: LATE } as typeof kit.custody;
+    const doing = { ...desk.as("ben"), now: "2027-01-10T08:00:00Z" };
+    const back = (stopped: string) => takeBack(doing, { ...kit, custody }, { ...AMISS, stopped }).kind;
+    expect([back("2026-05-01T11:59:00Z"), back("2026-05-01T12:00:00Z")]).toEqual(["refused", "entry"]);
   });
 
   it("RULE-13 is judged on arrival too: no device tells a missing part as milder than its pattern does", () => {

@@ -61,14 +61,14 @@ export function flushKit(doing: ActContext, kit: KitState, body: Bodies["flushed
   ]);
 }
 
-/** It pumped for them from its hand-over on, and not after now. */
+/** It pumped for them since it was last known to be here, and not after now: a hand-over may be written late. */
 function needStopped({ now }: ActContext, kit: KitState, stopped: string | undefined): Fault | undefined {
   if (stopped === undefined) return undefined;
   const from = pumpedFrom(kit);
   const to = now === undefined ? Infinity : Date.parse(now);
   if (from <= Date.parse(stopped) && Date.parse(stopped) <= to) return undefined;
   const since = Number.isFinite(from) ? new Date(from).toISOString() : "any time";
-  const allowed = `a time from its hand-over on, ${since}, up to now`;
+  const allowed = `a time since it was last sealed or seen here before its hand-over, ${since}, up to now`;
   const remedy = "Say when it last pumped since then. If it pumped before, leave it out, and flush the kit at once.";
   return because("SN-183", "body.stopped", stopped, allowed, remedy);
 }

@@ -33,7 +33,7 @@ export interface WallKit {
 export interface WallWork {
   readonly kit: string;
   readonly bucket: DueLine["bucket"];
-  readonly tasks: readonly Pick<WorkTask, "sort">[];
+  readonly tasks: readonly Pick<WorkTask, "sort" | "proveAt">[];
   readonly by?: PlainDate;
   /** Latest time for the first flush [ms] since 1970-01-01 UTC. */
   readonly flushBy?: number;
@@ -91,7 +91,7 @@ function wallWork(line: DueLine, names: ReadonlyMap<string, string>): WallWork {
   return {
     kit: line.kit.name,
     bucket,
-    tasks: line.tasks.map(({ sort }) => ({ sort })),
+    tasks: line.tasks.map(({ sort, proveAt }) => ({ sort, ...(proveAt && { proveAt }) })),
     ...(by !== undefined && { by }),
     ...(flush && { flushBy: flush.by }),
     isGrounding,

@@ -1,6 +1,6 @@
 import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
-import { checkNamed } from "#kit";
+import { checkNamed, type Check } from "#kit";
 import { SAMPLE } from "../kit-view/sample.ts";
 import { oneTapOf } from "./one-tap.ts";
 
@@ -28,6 +28,12 @@ describe("a right answer by one tap", () => {
       words: "Both read 7",
       value: { first: "7", second: "7" },
     });
+  });
+
+  it("says of no two sides of a gauge that they read what no gauge reads", () => {
+    const gauge = { ...check("number"), reads: "quarters" } as Check;
+    expect(oneTapOf(gauge, { first: "9/9" }, {}, words)).toBeUndefined();
+    expect(oneTapOf(gauge, { first: "3/4" }, {}, words)).toMatchObject({ words: "Both read 3/4" });
   });
 
   it("says the number again that both read at an earlier line of the turnaround, unless they differed there", () => {

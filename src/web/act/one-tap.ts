@@ -1,5 +1,5 @@
 import type { Check } from "#kit";
-import { isSameSeal, saySeen, type Value } from "#readiness";
+import { isSameSeal, readQuarters, sayGivenSeen, type Value } from "#readiness";
 import type { Words } from "#words";
 import { matchRecord } from "./reading.ts";
 import type { Typed } from "./typed-reading.ts";
@@ -30,15 +30,25 @@ export interface Known {
  */
 export function oneTapOf(check: Check | undefined, typed: Typed, known: Known, words: ActWords): OneTap | undefined {
   if (check?.kind === "count" && !typed.count) return allOf(check, words);
-  if (check?.kind === "measure" && known.isMeasured && !typed.typed) return { words: saySeen(check) };
+  if (check?.kind === "measure" && known.isMeasured && !typed.typed) return { words: sayGivenSeen(check, undefined) };
   if (check?.kind !== "match") return undefined;
   return oneTapOfMatch(check, typed, known, words);
 }
 
 /** A number on record is never offered: who has not read the tag would tap it all the same. */
-function oneTapOfMatch({ against }: Check & { readonly kind: "match" }, typed: Typed, known: Known, words: ActWords) {
-  if (against === undefined) return sameTwice(typed, known.earlier, words);
+function oneTapOfMatch(
+  { against, reads }: Check & { readonly kind: "match" },
+  typed: Typed,
+  known: Known,
+  words: ActWords,
+) {
+  if (against === undefined) return isReadAs(reads, typed) ? sameTwice(typed, known.earlier, words) : undefined;
   return against === "recorded-seal" ? asOpened(typed, known, words) : undefined;
+}
+
+/** What no gauge reads is not said of both of its sides either. */
+function isReadAs(reads: "quarters" | undefined, { first = "" }: Typed): boolean {
+  return reads === undefined || first.trim() === "" || readQuarters(first) !== undefined;
 }
 
 /** "Seen: 4 tight straps, all". */

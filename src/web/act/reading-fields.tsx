@@ -1,6 +1,8 @@
 import { useState } from "react";
 import type { Dimension } from "#base";
 import type { Check } from "#kit";
+import { readQuarters } from "#readiness";
+import type { Words } from "#words";
 import { useWords } from "../language/index.ts";
 import { Button, ButtonRow, Notice, TextField } from "../parts/index.ts";
 import { DateField } from "../parts/fields/date-field.tsx";
@@ -93,12 +95,31 @@ function MeasureBox({ check, typed, change }: BoxesProps & { readonly check: Che
 }
 
 function MatchBoxes({ check, typed, change }: BoxesProps & { readonly check: Check & { readonly kind: "match" } }) {
+  const words = useWords("act");
+  const said = (text: string | undefined) => boxOf(check, text ?? "", words);
   return (
     <>
-      <TextField label={check.first} value={typed.first ?? ""} onChange={(first) => change({ first })} />
+      <TextField
+        label={check.first}
+        {...said(typed.first)}
+        value={typed.first ?? ""}
+        onChange={(first) => change({ first })}
+      />
       {check.against === undefined && (
-        <TextField label={check.second} value={typed.second ?? ""} onChange={(second) => change({ second })} />
+        <TextField
+          label={check.second}
+          {...said(typed.second)}
+          value={typed.second ?? ""}
+          onChange={(second) => change({ second })}
+        />
       )}
     </>
   );
+}
+
+/** What a gauge may read stands at its box; where something else was typed it stands there as the fault. */
+function boxOf({ reads }: Check & { readonly kind: "match" }, text: string, words: Words["act"]) {
+  if (reads !== "quarters") return {};
+  const isRead = text.trim() === "" || readQuarters(text) !== undefined;
+  return isRead ? { hint: words.quarters() } : { fault: words.noQuarters() };
 }

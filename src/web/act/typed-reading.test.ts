@@ -1,6 +1,7 @@
 import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
 import { sampleCheck, sampleMark } from "../kit-view/sample.ts";
+import type { Check } from "#kit";
 import { assembleReading, holdsBack, isSaid, type Typed } from "./typed-reading.ts";
 
 const words = await fetchWords("en", "act");
@@ -31,6 +32,13 @@ describe("readings as typed", () => {
     const reading = read("cord", { quantity: "55 cm" });
     expect(reading).toMatchObject({ kind: "read", value: { text: "55 cm", dimension: "length" } });
     expect(reading.kind === "read" && reading.value.kind === "quantity" && reading.value.si).toBeCloseTo(0.55, 12);
+  });
+
+  it("takes of a gauge only what a gauge reads, both sides by the nearest quarter", () => {
+    const gauge = { ...sampleCheck("number"), reads: "quarters" } as Check;
+    const readGauge = (first: string, second: string) => assembleReading(gauge, { first, second }, around, words);
+    for (const wrong of ["9/9", "5/4", "lots"]) expect(readGauge(wrong, wrong).kind).toBe("incomplete");
+    expect(readGauge("3/4", "75 %")).toMatchObject({ value: { second: "75 %" }, judgement: { right: true } });
   });
 
   it("holds the seal against the record, of which nothing is typed", () => {

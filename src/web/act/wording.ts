@@ -1,5 +1,5 @@
 import type { Check } from "#kit";
-import { isCountSaid, saySeen } from "#readiness";
+import { isCountSaid, sayGivenSeen } from "#readiness";
 import type { Words } from "#words";
 import type { Answered } from "./lines.ts";
 import { writeValue } from "./reading.ts";
@@ -18,8 +18,8 @@ export function sayAnswer(answered: Answered, check: Check | undefined, words: A
   return words.act.withReading({ answer, value: writeValue(value, words.parts) });
 }
 
-function sayGiven({ answer, why }: Answered, check: Check | undefined, words: Words["act"]): string {
-  if (answer === "seen") return saySeen(check);
+function sayGiven({ answer, why, value }: Answered, check: Check | undefined, words: Words["act"]): string {
+  if (answer === "seen") return sayGivenSeen(check, value);
   if (answer === "wrong") return words.foundWrong();
   return why ? words.notPossibleWhy({ why }) : words.notPossible();
 }

@@ -7,6 +7,8 @@ const words = await fetchWords("en", "kitLine");
 
 const task = (sort: string) => ({ sort }) as unknown as WorkLine["tasks"][number];
 
+const prove = (...proveAt: readonly number[]) => ({ sort: "prove", proveAt }) as const;
+
 describe("what a line of work is, in a few words", () => {
   it.each([
     [
@@ -27,5 +29,14 @@ describe("what a line of work is, in a few words", () => {
     ["a flush", [], undefined, "Flush"],
   ])("says %s", (_what, sorts, planned, said) => {
     expect(sayWork({ tasks: sorts.map(task), ...(planned && { planned }) }, words)).toBe(said);
+  });
+
+  it("says of a finding that was put right what is left: its proof, and at which lines", () => {
+    expect(sayWork({ tasks: [prove(52)] }, words)).toBe("Prove at line 52 what was mended");
+    expect(sayWork({ tasks: [prove(60, 52)] }, words)).toBe("Prove at lines 52, 60 what was mended");
+    expect(sayWork({ tasks: [prove()] }, words)).toBe("Prove what was mended");
+    expect(sayWork({ tasks: [task("mend"), prove(52)] }, words)).toBe(
+      "Finding to mend; prove at line 52 what was mended",
+    );
   });
 });

@@ -17,15 +17,18 @@ const SORTS = {
   other: "other",
   "proof-run": "proofRun",
   mend: "mend",
+  prove: "prove",
   renew: "renew",
   muster: "muster",
 } as const satisfies Readonly<Record<WorkTask["sort"], keyof LineWords>>;
 
 /** What a line of work is, in a few words: "Turnaround, 2 items to renew". */
-export function sayWork({ tasks, planned }: Pick<WorkLine, "tasks" | "planned">, words: LineWords): string {
+export function sayWork({ tasks, planned }: Named, words: LineWords): string {
   const named = Object.entries(SORTS).flatMap(([sort, key]) => {
-    const count = tasks.filter((one) => one.sort === sort).length;
-    return count === 0 ? [] : [count === 1 ? words[key]() : words.severalOf({ what: words[key](), count })];
+    const those = tasks.filter((one) => one.sort === sort);
+    if (those.length === 0) return [];
+    const what = key === "prove" ? sayProof(those, words) : words[key]();
+    return [those.length === 1 ? what : words.severalOf({ what, count: those.length })];
   });
   if (named.length === 0 && planned === undefined) return words.flush();
   // What an opening settles beside is no name for it: a muster alone would read as one.
@@ -33,6 +36,15 @@ export function sayWork({ tasks, planned }: Pick<WorkLine, "tasks" | "planned">,
   return [...(isUnnamed ? [words.plannedOpening()] : []), ...named].reduce((first, next) =>
     words.andAlso({ first, next: next.toLowerCase() }),
   );
+}
+
+/** What is named of a line of work. */
+type Named = Pick<WorkLine, "planned"> & { readonly tasks: readonly Pick<WorkTask, "sort" | "proveAt">[] };
+
+/** What was mended is only proved now: at which lines, each once and in order. */
+function sayProof(tasks: Named["tasks"], words: LineWords): string {
+  const lines = [...new Set(tasks.flatMap(({ proveAt = [] }) => proveAt))].toSorted((one, other) => one - other);
+  return words.prove({ count: lines.length, lines: lines.join(", ") });
 }
 
 /** By when, or since when, in words. */

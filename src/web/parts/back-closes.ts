@@ -36,7 +36,9 @@ export function useBackStays(): void {
 function lay(onBack?: () => void): () => void {
   const id = `${performance.timeOrigin} ${(made += 1)}`;
   const enter = () => {
-    if (open.some((one) => one.id === id)) history.pushState({ dialog: id }, "");
+    if (!open.some((one) => one.id === id)) return;
+    history.scrollRestoration = "manual";
+    history.pushState({ dialog: id }, "");
   };
   open = [...open, { id, onBack: onBack ?? enter }];
   if (open.length === 1) addEventListener("popstate", closeAbove);
@@ -61,6 +63,19 @@ function closeAbove(): void {
   const here = dialogHere();
   const kept = open.findIndex(({ id }) => id === here);
   for (const one of open.slice(kept + 1)) one.onBack();
+  restoreAgain();
+}
+
+/**
+ * The page under a dialog stays where it was brought meanwhile: going back over the dialog's entry does not scroll it. Once that
+ * is painted the browser keeps the place of each page by itself again.
+ */
+function restoreAgain(): void {
+  requestAnimationFrame(() => requestAnimationFrame(keepPlaces));
+}
+
+function keepPlaces(): void {
+  if (dialogHere() === undefined) history.scrollRestoration = "auto";
 }
 
 /** Goes back over entries of dialogs that are no longer open. */
@@ -69,6 +84,7 @@ function leave(): void {
     const onPop = (): void => {
       if (isOfClosed()) return history.back();
       removeEventListener("popstate", onPop);
+      restoreAgain();
       leaving = undefined;
       resolve();
     };

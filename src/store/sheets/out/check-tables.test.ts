@@ -14,6 +14,8 @@ function sourceOf(kept: typeof entries) {
   return sourceOfFold(fold, "2027-03-14T09:00:00Z");
 }
 
+const isLook = ({ kind }: { readonly kind: string }) => kind === "line-reexamined" || kind === "visit-ended";
+
 describe("tables of visits and drills", () => {
   it("have every line that was drawn, with what both said", () => {
     const [heads, ...rows] = visitRows(sourceOf(entries));
@@ -26,9 +28,18 @@ describe("tables of visits and drills", () => {
   it("tell nothing of what the keeper wrote of a visit that is on", () => {
     const [heads, ...rows] = visitRows(sourceOf(entries.filter(({ kind }) => kind !== "visit-ended")));
     const blind = ["Ended", "Keeper wrote", "Stands"].map((name) => heads!.indexOf(name));
-    expect(rows.length).toBeGreaterThan(5);
     for (const row of rows) expect(blind.map((column) => row[column])).toEqual(["", "", ""]);
     expect(rows.map((row) => row[heads!.indexOf("Assessor saw")])).toContain("right");
+  });
+
+  it("name no line of a visit that is on before it was looked at, nor the seed that draws it", () => {
+    const [heads, ...rows] = visitRows(sourceOf(entries.filter((entry) => !isLook(entry))));
+    expect(rows.length).toBeGreaterThan(0);
+    for (const row of rows) {
+      expect(row[heads!.indexOf("Line")]).toMatch(/^\d+ lines? not looked at yet$/);
+      expect(row[heads!.indexOf("Seed")]).toBe("");
+      expect(row).toHaveLength(heads!.length);
+    }
   });
 
   it("have every planted fault with whether it was found, and a drill of which nothing was shown without one", () => {

@@ -1,9 +1,21 @@
+import { sayCount } from "#base";
 import { itemNamed, modeNamed } from "#kit";
-import { compareVisit, drawnIn, type ComparedFault, type Visit, type VisitedLine, type VisitOutcome } from "#readiness";
+import {
+  compareVisit,
+  drawnIn,
+  visitKey,
+  type ComparedFault,
+  type Visit,
+  type VisitedLine,
+  type VisitOutcome,
+} from "#readiness";
 import { drillsOf, sayAssessorSaw, sayFoundWrong, sayKeeperWrote, sayVisitedLine, type KitDrill } from "#station";
 import { nameIn, type OutRow, type TableSource } from "./table-source.ts";
 
-/** Every line drawn for a visit. Of a visit that is on nothing of the keeper's is told: it is looked at blind. */
+/**
+ * Every line drawn for a visit. Of a visit that is on nothing of the keeper's is told, no line that was not looked at yet, and
+ * not the seed that draws them: it is looked at blind.
+ */
 export function visitRows(source: TableSource): readonly OutRow[] {
   const about = ["Visit begun", "By", "Ended", "Places", "Kit", "Serial", "Line"];
   const heads = [...about, "Keeper wrote", "Assessor saw", "Stands", "Found wrong", "Seed"];
@@ -14,10 +26,26 @@ function rowsOf(visit: Visit, source: TableSource): readonly OutRow[] {
   const { begun, ended } = visit;
   const places = begun.places.map((id) => nameIn(source.places, id)).join(", ");
   const first = [begun.at, nameIn(source.people, begun.by), ended?.at ?? "", places];
-  if (drawnIn(visit).length === 0) return [[...first, ...Array<string>(7).fill(""), begun.seed]];
-  return compareVisit(visit, source).map((line): OutRow => {
-    const kit = [line.ofKit?.name ?? line.kit, line.ofKit?.serial ?? "", sayVisitedLine(line)];
-    return [...first, ...kit, ...saidOf(line, ended !== undefined), begun.seed];
+  const seed = ended ? begun.seed : "";
+  if (drawnIn(visit).length === 0) return [[...first, ...Array<string>(7).fill(""), seed]];
+  const lines = compareVisit(visit, source);
+  const told = lines.filter((line) => ended !== undefined || visit.seen[visitKey(line)] !== undefined);
+  const rows = told.map((line): OutRow => {
+    return [...first, ...kitCells(line), sayVisitedLine(line), ...saidOf(line, ended !== undefined), seed];
+  });
+  return [...rows, ...leftRows(lines.filter((line) => !told.includes(line))).map((row) => [...first, ...row])];
+}
+
+function kitCells(line: VisitedLine): readonly string[] {
+  return [line.ofKit?.name ?? line.kit, line.ofKit?.serial ?? ""];
+}
+
+/** How many lines of each kit are still to be looked at, and not which. */
+function leftRows(left: readonly VisitedLine[]): readonly OutRow[] {
+  const ofKit = new Map(left.map((line) => [line.kit, line]));
+  return [...ofKit.values()].map((line) => {
+    const count = left.filter(({ kit }) => kit === line.kit).length;
+    return [...kitCells(line), `${sayCount(count, "line")} not looked at yet`, "", "", "", "", ""];
   });
 }
 

@@ -1,4 +1,14 @@
-import { isSameLot, orderList, partShelf, stockOf, type PartShelf, type StockLine, type StockPart } from "#readiness";
+import {
+  isLeadSupposed,
+  isSameLot,
+  orderList,
+  partShelf,
+  stockOf,
+  SUPPOSED_LEAD,
+  type PartShelf,
+  type StockLine,
+  type StockPart,
+} from "#readiness";
 import { nameIn, type OutRow, type TableSource } from "./table-source.ts";
 
 /** How far the order list looks ahead [day]; as on the screen. */
@@ -88,6 +98,7 @@ export function orderRows(source: TableSource): readonly OutRow[] {
     "Order by",
     "Wanted by",
     "Cost",
+    "Lead time",
   ];
   const stock = stockOf(source.parts, source.kits);
   const kits = source.kits.filter(({ retired }) => retired === undefined);
@@ -102,6 +113,7 @@ export function orderRows(source: TableSource): readonly OutRow[] {
     by,
     want,
     cost?.toFixed(2) ?? "",
+    isLeadSupposed(part) ? `${SUPPOSED_LEAD} supposed: none given` : (part.leadTime ?? ""),
   ]);
   return [heads, ...rows];
 }

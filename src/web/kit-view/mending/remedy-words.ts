@@ -1,19 +1,25 @@
 import { sayDate } from "#web/parts/words/say-time.ts";
 import { parseDate } from "#base";
 import type { Words } from "#words";
-import { mayBeLivedWith, type Finding, type Remedy, type Role } from "#readiness";
+import { isSomeOf, mayBeLivedWith, type Finding, type Remedy, type Role } from "#readiness";
 import { isKeeper } from "#station";
 
-/** A remedy in a sentence. */
-export function sayRemedy(remedy: Remedy, words: Words["mending"]): string {
+/**
+ * A remedy in a sentence.
+ *
+ * @param whole - how many of the item the kit has
+ */
+export function sayRemedy(remedy: Remedy, whole: number, words: Words["mending"]): string {
   if (remedy.how === "mended") return words.saidMended({ note: remedy.note });
   if (remedy.how === "lived-with") {
     return words.saidLived({ name: remedy.name, day: sayDate(parseDate(remedy.until)), limit: remedy.limit });
   }
-  const { part, quantity: count, note, fitted } = remedy;
+  const { quantity: count, note, fitted } = remedy;
+  const replaced = isSomeOf(remedy, whole)
+    ? words.saidSome({ count, whole, part: remedy.part })
+    : words.saidReplaced({ count, part: remedy.part });
   const date = fitted?.printed;
-  const what =
-    date === undefined ? words.saidReplaced({ count, part }) : words.saidReplacedPrinted({ count, part, date });
+  const what = date === undefined ? replaced : words.saidReplacedPrinted({ replaced, date });
   return note === undefined ? what : words.withNote({ what, note });
 }
 

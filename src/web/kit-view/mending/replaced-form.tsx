@@ -55,6 +55,7 @@ export function ReplacedForm({ at, acts, finding }: ActingOnFinding) {
         value={quantity}
         onChange={setQuantity}
         least={1}
+        {...(item !== undefined && item.quantity > 1 && { hint: words.howManyOf({ whole: item.quantity }) })}
         {...(tried && quantity === undefined && { fault: words.writeHowMany() })}
       />
       {!isKnown && part.trim() !== "" && (

@@ -80,13 +80,14 @@ function Facts({ at, finding }: AboutFinding) {
 function Done({ at, finding }: AboutFinding) {
   const mendingWords = useWords("mending");
   const words = useWords("findings");
+  const whole = itemNamed(at.pattern, finding.item)?.quantity ?? 1;
   if (finding.remedies.length === 0) return null;
   return (
     <Section title={words.done()}>
       <ul className="finding-done">
         {finding.remedies.map((one) => (
           <li key={one.entry}>
-            <strong>{sayRemedy(one.remedy, mendingWords)}</strong>{" "}
+            <strong>{sayRemedy(one.remedy, whole, mendingWords)}</strong>{" "}
             <span className="quiet">{words.raisedBy({ at: sayInstant(one.at), name: nameOf(at.view, one.by) })}</span>
           </li>
         ))}

@@ -1,5 +1,5 @@
 import type { Words } from "#words";
-import { arrivalOf, type OpenOrder } from "#readiness";
+import { arrivalOf, isLeadSupposed, type OpenOrder } from "#readiness";
 import { closeOrder, mayWrite } from "#station";
 import { useState } from "react";
 import { useCarryOut, type StationView } from "#web/device/index.ts";
@@ -67,7 +67,13 @@ function columns(
     {
       key: "due",
       head: words.countedOn(),
-      cell: ({ part, order }) => <Due day={arrivalOf(part, order)} today={view.today} />,
+      cell: ({ part, order }) => (
+        <Due
+          day={arrivalOf(part, order)}
+          today={view.today}
+          isSupposed={order.expected === undefined && isLeadSupposed(part)}
+        />
+      ),
     },
     {
       key: "acts",
@@ -99,10 +105,18 @@ function columns(
   ];
 }
 
-function Due({ day, today }: { readonly day: string; readonly today: string }) {
+interface DueProps {
+  readonly day: string;
+  readonly today: string;
+  /** Counted by the lead time that is supposed, as nobody gave one. */
+  readonly isSupposed: boolean;
+}
+
+function Due({ day, today, isSupposed }: DueProps) {
   const words = useWords("stock");
-  if (day >= today) return sayDate(day);
-  return <strong className="stock-wrong">{words.late({ day: sayDate(day) })}</strong>;
+  const said = isSupposed ? words.supposedDay({ day: sayDate(day) }) : sayDate(day);
+  if (day >= today) return said;
+  return <strong className="stock-wrong">{words.late({ day: said })}</strong>;
 }
 
 function CloseForm({ one: { part, order }, onDone }: { readonly one: OpenOrder; readonly onDone: () => void }) {

@@ -18,7 +18,7 @@ describe("the order list in words", () => {
     const needs = [{ item: "Gasket", kit: "Pump 3", day: "2027-02-01" }];
     const line = { ...(LINE as OrderLine), usable: 1, onOrder: 2, least: 4, needs } as unknown as OrderLine;
     expect(sayWhy(line, await fetchWords("en", "stock"))).toBe(
-      "1 fit to use, 2 on order; keep 4; Gasket of Pump 3 by 1 February 2027; wanted by 1 February 2027; no lead time on record",
+      "1 fit to use, 2 on order; keep 4; Gasket of Pump 3 by 1 February 2027; wanted by 1 February 2027; 7 days to come supposed: none given",
     );
   });
 });

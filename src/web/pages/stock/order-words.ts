@@ -1,5 +1,5 @@
 import { sayDate } from "#web/parts/index.ts";
-import type { OrderLine } from "#readiness";
+import type { OrderLine, StockPart } from "#readiness";
 import type { Words } from "#words";
 
 /** Why a part must be ordered: the shelf, what is to be kept, and the first thing that wants it. */
@@ -9,10 +9,15 @@ export function sayWhy({ usable, onOrder, least, needs, want, part }: OrderLine,
     least > 0 ? words.keepLeast({ least }) : "",
     sayFirst(needs, words),
     words.wantedBy({ day: sayDate(want) }),
-    part.leadTime === undefined ? words.noLeadTime() : words.comesIn({ span: part.leadTime }),
+    sayLead(part, words),
   ]
     .filter((reason) => reason !== "")
     .join(words.reasonsBetween());
+}
+
+/** How long a part takes to come; where nobody said so, what is supposed. */
+export function sayLead({ leadTime }: Pick<StockPart, "leadTime">, words: Words["stock"]): string {
+  return leadTime === undefined ? words.leadSupposed() : words.comesIn({ span: leadTime });
 }
 
 /** That nothing falls short: of parts that are not on the list nothing is known, and that is said. */

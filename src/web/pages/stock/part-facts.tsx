@@ -11,7 +11,7 @@ export function PartFacts({ part, view }: { readonly part: StockPart; readonly v
     [words.ownNumber(), part.number],
     [words.supplier(), [part.supplier, part.supplierNumber].filter((said) => said !== undefined).join(", ")],
     [words.costOfOne(), part.cost?.toFixed(2)],
-    [words.leadTime(), part.leadTime],
+    [words.leadTime(), part.leadTime ?? words.leadSupposed()],
     [words.keeps(), sayKeeps(part, words)],
     [
       words.toBeKept(),

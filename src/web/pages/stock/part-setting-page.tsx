@@ -1,11 +1,11 @@
 import { newestOfEach } from "#kit";
-import type { PartSetting, StockPart } from "#readiness";
+import { isLeadSupposed, type PartSetting, type StockPart } from "#readiness";
 import { retirePart, setPart } from "#station";
 import { useState } from "react";
 import { uuidv7 } from "uuidv7";
 import { useLocation, useParams, useSearchParams } from "wouter";
 import { useCarryOut, useStation, type StationView } from "#web/device/index.ts";
-import { Button, ErrorBox, Page, Section, TextField, useDoing } from "#web/parts/index.ts";
+import { Button, ErrorBox, Notice, Page, Section, TextField, useDoing } from "#web/parts/index.ts";
 import { Choice } from "#web/parts/fields/choice.tsx";
 import { NumberField } from "#web/parts/fields/number-field.tsx";
 import { isSpan, spanFault } from "#web/parts/fields/span-fault.ts";
@@ -124,15 +124,21 @@ function PartForm({ part, view, name }: PartFormProps) {
   const doing = useDoing();
   const [, go] = useLocation();
   const [draft, setDraft] = useState(() => draftOf(part, name, view));
+  /** It was to be saved without saying how long the part takes to come: that is asked once. */
+  const [isAsked, setAsked] = useState(false);
   const setting = settingOf(draft);
   const save = async () => {
     if (!setting) return;
+    if (!isAsked && isLeadSupposed(setting)) return setAsked(true);
     const id = part?.id ?? uuidv7();
     if (await doing.run(() => carryOut((now) => setPart(now, id, setting)))) go(`/stock/${id}`);
   };
   return (
     <div className="stock-form">
       <PartFields draft={draft} onChange={(change) => setDraft({ ...draft, ...change })} view={view} />
+      {isAsked && setting && isLeadSupposed(setting) && (
+        <Notice tone="attention" title={words.supposedIfEmpty()} isNews />
+      )}
       <ErrorBox error={doing.error} title={words.notSaved()} />
       <Button kind="primary" isDisabled={!setting} isBusy={doing.isBusy} onPress={() => void save()}>
         {words.savePart()}

@@ -1,5 +1,5 @@
 import { useStation } from "#web/device/index.ts";
-import { useWords } from "#web/language/index.ts";
+import { Choice } from "#web/parts/fields/choice.tsx";
 
 interface PlacePickProps {
   readonly label: string;
@@ -10,23 +10,9 @@ interface PlacePickProps {
   readonly except?: string;
 }
 
-/** One of the station's places. */
+/** One of the station's places, each a whole line that a glove can tap. */
 export function PlacePick({ label, place, onChoose, except }: PlacePickProps) {
-  const words = useWords("stock");
   const { places } = useStation();
-  return (
-    <label className="field">
-      <span className="field-label">{label}</span>
-      <select className="field-input" value={place ?? ""} onChange={({ target }) => onChoose(target.value)}>
-        {place === undefined && <option value="">{words.choosePlace()}</option>}
-        {places
-          .filter(({ id }) => id !== except)
-          .map(({ id, name }) => (
-            <option key={id} value={id}>
-              {name}
-            </option>
-          ))}
-      </select>
-    </label>
-  );
+  const options = places.filter(({ id }) => id !== except).map(({ id, name }) => ({ value: id, label: name }));
+  return <Choice label={label} options={options} value={place} onChange={onChoose} glove />;
 }

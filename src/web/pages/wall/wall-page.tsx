@@ -138,8 +138,7 @@ function WorkRow({ line }: { readonly line: WallWork }) {
 }
 
 function asLine({ tasks, planned }: WallWork): Parameters<typeof sayWork>[0] {
-  const whole = tasks.map(({ sort }) => ({ sort, rule: "sound", what: "", why: "", effect: "notes" }) as const);
-  return { tasks: whole, ...(planned !== undefined && { planned }) };
+  return { tasks, ...(planned !== undefined && { planned }) };
 }
 
 function sayWhen({ by, flushBy }: WallWork, words: WallWords): string {

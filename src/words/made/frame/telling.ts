@@ -82,6 +82,11 @@ export interface TellingWords {
   readonly fuel: () => string;
   readonly mended: (d: { readonly note: string | number }) => string;
   readonly replaced: (d: { readonly part: string | number; readonly count: string | number }) => string;
+  readonly replacedSome: (d: {
+    readonly count: string | number;
+    readonly whole: string | number;
+    readonly part: string | number;
+  }) => string;
   readonly livedWith: (d: {
     readonly name: string | number;
     readonly day: string | number;

@@ -32,6 +32,8 @@ export interface ActWords {
   readonly countThem: (d: { readonly things: string | number }) => string;
   readonly readOne: (d: { readonly what: string | number }) => string;
   readonly readBoth: (d: { readonly first: string | number; readonly second: string | number }) => string;
+  readonly quarters: () => string;
+  readonly noQuarters: () => string;
   readonly readDate: () => string;
   readonly timeIt: () => string;
   readonly measureIt: () => string;

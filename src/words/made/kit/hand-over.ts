@@ -64,6 +64,7 @@ export interface HandOverWords {
   readonly lastPumpTime: () => string;
   readonly lastPumpTimeHint: () => string;
   readonly noSuchTime: (d: { readonly from: string | number }) => string;
+  readonly beforeHandOver: () => string;
   readonly unknown: () => string;
   readonly lentWith: () => string;
   readonly countLent: () => string;

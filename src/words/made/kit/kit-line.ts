@@ -10,6 +10,7 @@ export interface KitLineWords {
   readonly other: () => string;
   readonly proofRun: () => string;
   readonly mend: () => string;
+  readonly prove: (d: { readonly count: number; readonly lines: string | number }) => string;
   readonly renew: () => string;
   readonly muster: () => string;
   readonly flush: () => string;

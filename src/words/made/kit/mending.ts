@@ -30,6 +30,7 @@ export interface MendingWords {
   readonly partIsNewMore: () => string;
   readonly sayWhatIsNew: () => string;
   readonly howMany: () => string;
+  readonly howManyOf: (d: { readonly whole: string | number }) => string;
   readonly writeHowMany: () => string;
   readonly printed: () => string;
   readonly readPrinted: () => string;
@@ -42,11 +43,12 @@ export interface MendingWords {
     readonly limit: string | number;
   }) => string;
   readonly saidReplaced: (d: { readonly count: string | number; readonly part: string | number }) => string;
-  readonly saidReplacedPrinted: (d: {
+  readonly saidSome: (d: {
     readonly count: string | number;
+    readonly whole: string | number;
     readonly part: string | number;
-    readonly date: string | number;
   }) => string;
+  readonly saidReplacedPrinted: (d: { readonly replaced: string | number; readonly date: string | number }) => string;
   readonly withNote: (d: { readonly what: string | number; readonly note: string | number }) => string;
   readonly notGrounding: () => string;
   readonly onlyKeeper: () => string;

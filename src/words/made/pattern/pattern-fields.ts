@@ -50,6 +50,7 @@ export interface PatternFieldsWords {
   readonly first: () => string;
   readonly second: () => string;
   readonly against: () => string;
+  readonly reads: () => string;
   readonly beyond: () => string;
   readonly stages: () => string;
   readonly steps: () => string;

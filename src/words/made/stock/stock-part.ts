@@ -33,6 +33,7 @@ export interface StockPartWords {
   readonly supplier: () => string;
   readonly costOfOne: () => string;
   readonly leadTime: () => string;
+  readonly leadSupposed: () => string;
   readonly keeps: () => string;
   readonly keepsPrinted: () => string;
   readonly toBeKept: () => string;
@@ -96,6 +97,7 @@ export interface StockPartWords {
   readonly costIfKnown: () => string;
   readonly orderToShelf: () => string;
   readonly weeksHint: () => string;
+  readonly supposedIfEmpty: () => string;
   readonly howLongKeeps: () => string;
   readonly keepsLong: () => string;
   readonly keepsToPrinted: () => string;

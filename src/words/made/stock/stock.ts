@@ -6,7 +6,6 @@ export interface StockWords {
   readonly noParts: () => string;
   readonly noPartsMore: () => string;
   readonly shelvesAt: () => string;
-  readonly choosePlace: () => string;
   readonly putOnList: () => string;
   readonly labels: () => string;
   readonly find: () => string;
@@ -52,7 +51,7 @@ export interface StockWords {
     readonly more: string | number;
   }) => string;
   readonly wantedBy: (d: { readonly day: string | number }) => string;
-  readonly noLeadTime: () => string;
+  readonly leadSupposed: () => string;
   readonly comesIn: (d: { readonly span: string | number }) => string;
   readonly reasonsBetween: () => string;
   readonly onOrder: () => string;
@@ -60,6 +59,7 @@ export interface StockWords {
   readonly outstanding: (d: { readonly count: string | number; readonly ordered: string | number }) => string;
   readonly orderedOn: () => string;
   readonly countedOn: () => string;
+  readonly supposedDay: (d: { readonly day: string | number }) => string;
   readonly outcome: () => string;
   readonly came: () => string;
   readonly partCame: (d: { readonly part: string | number }) => string;

@@ -9,6 +9,11 @@ export interface TurnaroundLineWords {
     readonly at: string | number;
     readonly person: string | number;
   }) => string;
+  readonly measuredThen: (d: {
+    readonly value: string | number;
+    readonly at: string | number;
+    readonly person: string | number;
+  }) => string;
   readonly lastTimeShort: (d: { readonly value: string | number }) => string;
   readonly readWhenOver: (d: { readonly why: string | number }) => string;
   readonly notSaved: () => string;

@@ -11,6 +11,15 @@ export interface TurnaroundRecordWords {
   readonly finding: (d: { readonly finding: string | number }) => string;
   readonly amiss: () => string;
   readonly leftOut: () => string;
+  readonly partOf: (d: { readonly title: string | number; readonly count: string | number }) => string;
+  readonly allRight: (d: { readonly stage: string | number; readonly count: number; readonly left: number }) => string;
+  readonly allDone: (d: { readonly stage: string | number; readonly count: number; readonly left: number }) => string;
+  readonly othersRight: (d: {
+    readonly stage: string | number;
+    readonly count: number;
+    readonly left: number;
+  }) => string;
+  readonly stageLeftOut: (d: { readonly stage: string | number; readonly left: number }) => string;
   readonly line: (d: { readonly line: string | number }) => string;
   readonly cardFor: (d: { readonly kit: string | number }) => string;
   readonly topOfCard: () => string;
@@ -53,6 +62,7 @@ export interface TurnaroundRecordWords {
   readonly typeAsRead: (d: { readonly what: string | number }) => string;
   readonly typeDate: () => string;
   readonly typeBoth: () => string;
+  readonly typeQuarters: () => string;
   readonly typePulls: () => string;
   readonly typeHowLong: () => string;
   readonly atLeast: (d: { readonly time: string | number }) => string;

@@ -2,9 +2,10 @@ import { useState } from "react";
 import { sayDuration, type Words } from "#words";
 import { useWords } from "#web/language/index.ts";
 import type { KitState } from "#readiness";
+import { pumpedFrom } from "#station";
 import { sayInstant, sayTime, TextField, Timestamp } from "#web/parts/index.ts";
 import { PickRow } from "#web/parts/pick-row.tsx";
-import { stoppedAgo, stoppedOnSheet, stoppedTyped, type Stopped } from "./stopped.ts";
+import { isBeforeHandOver, stoppedAgo, stoppedOnSheet, stoppedTyped, type Stopped } from "./stopped.ts";
 
 interface StoppedPartProps {
   readonly kit: KitState;
@@ -75,8 +76,8 @@ interface TypedTimeProps {
 /** A time by the clock, said again with its day so that a slip is seen. */
 function TypedTime({ text, kit, at, onText }: TypedTimeProps) {
   const words = useWords("handOver");
-  const { custody } = kit;
-  const from = custody.kind === "away" ? sayInstant(custody.at) : "";
+  const from = pumpedFrom(kit);
+  const since = Number.isFinite(from) ? sayInstant(new Date(from).toISOString()) : "";
   return (
     <>
       <TextField
@@ -85,11 +86,12 @@ function TypedTime({ text, kit, at, onText }: TypedTimeProps) {
         value={text}
         onChange={onText}
         isShort
-        {...(text.length > 3 && at === undefined && { fault: words.noSuchTime({ from }) })}
+        {...(text.length > 3 && at === undefined && { fault: words.noSuchTime({ from: since }) })}
       />
       {at !== undefined && (
         <p>
           <Timestamp at={at.slice(3)} />
+          {isBeforeHandOver(at, kit) && <> {words.beforeHandOver()}</>}
         </p>
       )}
     </>

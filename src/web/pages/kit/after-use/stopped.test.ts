@@ -1,6 +1,6 @@
 import { sampleKit } from "#web/pages/board/sample-kits.ts";
 import { describe, expect, it } from "vitest";
-import { stoppedAgo, stoppedAt, stoppedTyped } from "./stopped.ts";
+import { isBeforeHandOver, stoppedAgo, stoppedAt, stoppedTyped } from "./stopped.ts";
 
 const mark = { at: "2026-11-25T12:00:00Z", by: "ann", entry: "e1", device: "d" };
 
@@ -27,7 +27,17 @@ describe("when a kit that comes back last pumped", () => {
     expect(stoppedTyped("2210", out, now)).toBe(`at ${iso(24, 22, 10)}`);
     expect(stoppedTyped("soon", out, now)).toBeUndefined();
     expect(stoppedAt(stoppedTyped("15:40", out, now), out, now)).toBe(iso(25, 15, 40));
-    const later = sampleKit("1", { custody: { ...at, at: iso(25, 15, 50), kind: "away", to: "her" } });
-    expect(stoppedTyped("15:40", later, now), "before its hand-over").toBeUndefined();
+  });
+
+  it("may lie before its hand-over was written down, which is said, but not before it was last sealed here", () => {
+    const now = new Date(2026, 10, 25, 16, 0).getTime();
+    const seals = [{ ...mark, at: iso(25, 9, 0), number: "1", what: "fitted" as const }];
+    const custody = { ...mark, entry: "e2", at: iso(25, 15, 50), kind: "away", to: "her" } as const;
+    const late = sampleKit("1", { custody, seals });
+    const typed = stoppedTyped("15:40", late, now)!;
+    expect(typed).toBe(`at ${iso(25, 15, 40)}`);
+    expect(isBeforeHandOver(typed, late)).toBe(true);
+    expect(isBeforeHandOver(stoppedTyped("15:55", late, now)!, late)).toBe(false);
+    expect(stoppedTyped("08:59", late, now), "before its seal").toBeUndefined();
   });
 });

@@ -1,5 +1,5 @@
 import type { KitState } from "#readiness";
-import { pumpedFrom } from "#station";
+import { handedAt, pumpedFrom } from "#station";
 
 const MINUTE = 60_000;
 const DAY = 24 * 60;
@@ -11,13 +11,13 @@ const STOPPED_AGO = [0, 60, 240, DAY] as const;
 export type Stopped = "sheet" | "unknown" | `${number}` | `at ${string}`;
 
 /**
- * Minutes ago at which it may have pumped last: none that the station would refuse.
+ * Minutes ago that are offered for its last pumping: from the writing of its hand-over on. An earlier time is typed.
  *
  * @param now - [ms]
  * @returns [min]
  */
 export function stoppedAgo(kit: KitState, now: number): readonly number[] {
-  return STOPPED_AGO.filter((ago) => now - ago * MINUTE >= pumpedFrom(kit));
+  return STOPPED_AGO.filter((ago) => now - ago * MINUTE >= handedAt(kit));
 }
 
 /**
@@ -32,6 +32,11 @@ export function stoppedTyped(text: string, kit: KitState, now: number): Stopped 
   const today = new Date(now).setHours(Number(hours), Number(minutes), 0, 0);
   const at = today > now ? new Date(today).setDate(new Date(today).getDate() - 1) : today;
   return at >= pumpedFrom(kit) ? `at ${new Date(at).toISOString()}` : undefined;
+}
+
+/** True of a time before its hand-over was written down: right where that was written late, and said beside it. */
+export function isBeforeHandOver(stopped: Stopped, kit: KitState): boolean {
+  return stopped.startsWith("at ") && Date.parse(stopped.slice(3)) < handedAt(kit);
 }
 
 /** When it last stopped on the casualty it was handed over to, by her sheet. */

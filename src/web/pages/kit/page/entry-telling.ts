@@ -2,7 +2,7 @@ import { sayDuration, type Words } from "#words";
 import { checkNamed, itemNamed, modeNamed, stepNamed, titleOfMode, type Pattern } from "#kit";
 import type { Entry } from "#log";
 import { methodWords } from "#station";
-import { sayLent, type Bodies, type EntryKind, type Place, type Remedy } from "#readiness";
+import { isSomeOf, sayLent, type Bodies, type EntryKind, type Place, type Remedy } from "#readiness";
 
 import { sayDay } from "#web/parts/words/say-time.ts";
 import { saySheet } from "#web/kit-view/sheet/sheet-words.ts";
@@ -171,15 +171,21 @@ function tellMode(item: string, mode: string, pattern: Pattern): string {
   return titleOfMode(name, modeNamed(pattern, mode)?.name ?? mode);
 }
 
-function tellRemedy(remedy: Remedy, { words }: Telling): string {
+function tellRemedy(remedy: Remedy, { pattern, words }: Telling): string {
   switch (remedy.how) {
     case "mended":
       return words.mended({ note: remedy.note });
     case "replaced":
-      return words.replaced({ part: remedy.part, count: remedy.quantity });
+      return tellReplaced(remedy, pattern, words);
     case "lived-with":
       return words.livedWith({ name: remedy.name, day: remedy.until, limit: remedy.limit });
   }
+}
+
+function tellReplaced(remedy: Remedy & { readonly how: "replaced" }, pattern: Pattern, words: TellingWords): string {
+  const { part, quantity: count, fitted } = remedy;
+  const whole = itemNamed(pattern, fitted?.item ?? "")?.quantity ?? count;
+  return isSomeOf(remedy, whole) ? words.replacedSome({ part, count, whole }) : words.replaced({ part, count });
 }
 
 function tellLine(step: string, { pattern, words }: Telling): string {

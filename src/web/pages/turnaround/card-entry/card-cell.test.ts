@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import type { Check } from "#kit";
 import { fetchWords } from "#words";
 import { readCell, readClockCell, readFittingCell, type Cell } from "./card-cell.ts";
 import { sampleCheck } from "#web/kit-view/sample.ts";
@@ -13,6 +14,8 @@ const meaning = (check: string | undefined, text: string) => {
 };
 const faultOf = (read: Cell<unknown>) => (read.kind === "fault" ? read.fault(words) : undefined);
 const seal = (text: string) => readCell(sampleCheck("seal"), text, { ...around, recorded: "00417" });
+
+const gauge = (text: string) => readCell({ ...sampleCheck("number"), reads: "quarters" } as Check, text, around);
 
 describe("boxes of a filled card", () => {
   it("reads the letters", () => {
@@ -33,6 +36,19 @@ describe("boxes of a filled card", () => {
     expect(meaning("number", "07 / 07")).toMatchObject({ answer: "seen" });
     expect(meaning("cells-date", "2027-02")).toMatchObject({ answer: "seen", value: { date: "2027-02" } });
     for (const check of ["cord", "bands", "number", "cells-date"]) expect(cell(check, "s").kind).toBe("fault");
+  });
+
+  it("reads both sides of a gauge in quarters, parted by a stroke with blanks, and refuses what no gauge reads", () => {
+    expect(gauge("3/4 / 3/4")).toMatchObject({ meaning: { answer: "seen", value: { first: "3/4", second: "3/4" } } });
+    expect(gauge("full / 1/2")).toMatchObject({ meaning: { answer: "wrong" } });
+    for (const text of ["9/9 / 9/9", "3/4", "5/4 / 5/4"])
+      expect(faultOf(gauge(text))).toContain("Type both as 1/2 / 3/4");
+  });
+
+  it("takes s for a look at what is measured when new", () => {
+    const letters = { ...sampleCheck("cord"), once: true } as Check;
+    expect(readCell(letters, "s", around)).toMatchObject({ meaning: { answer: "seen" } });
+    expect(readCell(letters, "0.4 m", around)).toMatchObject({ meaning: { answer: "wrong" } });
   });
 
   it("holds a seal's number against the record", () => {

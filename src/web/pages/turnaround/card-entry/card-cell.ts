@@ -43,10 +43,16 @@ export function readCell(check: Check | undefined, text: string, around: Circums
   if (!check || check.kind === "look" || check.kind === "prove") {
     return /^s$/i.test(typed) ? read({ answer: "seen" }) : fault((words) => words.typeLook());
   }
+  if (isLookedAt(check) && /^s$/i.test(typed)) return read({ answer: "seen" });
   const value = readValue(check, typed, around.recorded);
   const judged = value && judgeReading(check, value, around);
   if (!value || !judged) return fault((words) => sayWanted(check, words));
   return read({ answer: judged.right ? "seen" : "wrong", value });
+}
+
+/** Measured when new and looked at afterwards; the station refuses a look where nothing was measured yet. */
+function isLookedAt(check: Check): boolean {
+  return check.kind === "measure" && check.once === true;
 }
 
 function readWhy(why: string): Cell<CardAnswer> {
@@ -59,8 +65,13 @@ function readValue(check: Check, typed: string, recorded: string | undefined): V
   if (check.kind === "count") return /^\d{1,4}$/.test(typed) ? { kind: "count", count: Number(typed) } : undefined;
   if (check.kind === "date") return isDate(typed) || isMonth(typed) ? { kind: "date", date: typed } : undefined;
   if (check.kind === "match" && check.against) return matchRecord(typed, recorded);
-  const [first = "", second = ""] = typed.split("/").map((side) => side.trim());
+  const [first = "", second = ""] = typed.split(betweenSides(check)).map((side) => side.trim());
   return first !== "" && second !== "" ? { kind: "match", first, second } : undefined;
+}
+
+/** A quarter is written with a stroke of its own: there the one between the two sides has blanks. */
+function betweenSides(check: Check): string | RegExp {
+  return check.kind === "match" && check.reads !== undefined ? /\s\/\s/ : "/";
 }
 
 function readQuantity(typed: string, dimension: Dimension, unit: string): Value | undefined {
@@ -75,6 +86,7 @@ function sayWanted(check: Check, words: CardWords): string {
   if (check.kind === "timed") return words.typeTime();
   if (check.kind === "count") return words.typeCount({ things: check.of });
   if (check.kind === "match" && check.against) return words.typeAsRead({ what: check.first });
+  if (check.kind === "match" && check.reads) return words.typeQuarters();
   return check.kind === "date" ? words.typeDate() : words.typeBoth();
 }
 

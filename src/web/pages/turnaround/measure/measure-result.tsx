@@ -21,6 +21,8 @@ export interface MeasureProps {
   readonly line: Line;
   /** Leads on once the line's check is answered from here. */
   readonly onAnswered: () => void;
+  /** A finding that grounds the kit was raised from it: the line stays, with the ask that it was raised at. */
+  readonly onGrounded: (ask: string) => void;
 }
 
 /** What the readings come to, before they are written down. */
@@ -110,7 +112,7 @@ export function MeasuredPanel({ measured, onAgain, ...about }: MeasuredPanelProp
 
 /** Answers the check with the measured share: seen right, or wrong with its finding. */
 function AnswerWithIt({ measured, ...about }: Omit<MeasuredPanelProps, "onAgain">) {
-  const { open, acts, line, onAnswered } = about;
+  const { open, acts, line, onAnswered, onGrounded } = about;
   const saving = useSaving();
   const words = useWords("turnaroundMeasure");
   const [wrong, setWrong] = useState<Entry>();
@@ -149,7 +151,7 @@ function AnswerWithIt({ measured, ...about }: Omit<MeasuredPanelProps, "onAgain"
           ask={ask}
           answer={wrong}
           {...(effect !== undefined && { likely: effect })}
-          onRaised={onAnswered}
+          onRaised={({ effect: raised }) => (raised === "grounds" ? onGrounded(ask.key) : onAnswered())}
           onClose={() => setWrong(undefined)}
         />
       )}

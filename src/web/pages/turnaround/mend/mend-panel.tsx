@@ -1,6 +1,6 @@
 import { useState } from "react";
 import type { Words } from "#words";
-import { stepNamed, stepOfCheck } from "#kit";
+import { itemNamed, stepNamed, stepOfCheck } from "#kit";
 import { proofSoFar, type CheckSoFar, type Finding } from "#readiness";
 import { useWords } from "#web/language/index.ts";
 import { Button, ButtonLink, ErrorBox, Notice, Section } from "#web/parts/index.ts";
@@ -34,6 +34,7 @@ export function MendPanel(props: MendPanelProps) {
   const done = finding.remedies.filter(({ remedy }) => remedy.how !== "lived-with");
   const isToMend = done.length === 0 || proofSoFar(finding, open.pattern, open.turnaround).isRefuted;
   const [isMending, setMending] = useState(false);
+  const whole = itemNamed(open.pattern, finding.item)?.quantity ?? 1;
   const { mode } = nameFinding(finding, open.pattern, lineWords);
   const panel = useInSight<HTMLDivElement>(isMending ? "mending" : props.isNews && "raised");
   return (
@@ -42,7 +43,7 @@ export function MendPanel(props: MendPanelProps) {
         <p className="answered-finding">{sayEffect(finding.effect, lineWords, finding.limit)}</p>
         {done.map((one) => (
           <p key={one.entry}>
-            <strong>{sayRemedy(one.remedy, mendingWords)}</strong>
+            <strong>{sayRemedy(one.remedy, whole, mendingWords)}</strong>
           </p>
         ))}
         {!isToMend && <Proof {...props} />}

@@ -1,24 +1,46 @@
-import { allSteps } from "#kit";
-import { answerKey, recordOf, type RecordLine } from "#readiness";
+import { answerKey, type RecordLine } from "#readiness";
 import { instantWords, labelOf, labelsOf, nameOf, said, type RecordRead } from "#station";
 import { useWords } from "#web/language/index.ts";
-import { Section } from "#web/parts/index.ts";
+import { MoreOnPhone, Section } from "#web/parts/index.ts";
+import { useIsPhone } from "#web/parts/more-on-phone.tsx";
 import { PhotoStrip } from "#web/parts/photo-strip.tsx";
+import { isLeftOut, sayPlain, stagesOf } from "./record-stages.ts";
 
-/** Every line of the record, stage by stage, in the words of the paper: readings with their limits, and all repeats. */
+/**
+ * Every line of the record, stage by stage, in the words of the paper: readings with their limits, and all repeats. On a phone
+ * what was plainly right is one line for each stage, which opens; what says more stands open.
+ */
 export function RecordLines({ record }: { readonly record: RecordRead }) {
-  const lines = recordOf(record.turnaround, record.pattern);
-  return record.pattern.stages.map((stage) => (
-    <Section key={stage.id} title={stage.name}>
-      <ol className="record-lines">
-        {lines
-          .filter((line) => line.stage === stage.id)
-          .map((line) => (
-            <RecordRow key={answerKey(line.step, line.check)} record={record} line={line} />
-          ))}
-      </ol>
-    </Section>
-  ));
+  const isPhone = useIsPhone();
+  const words = useWords("turnaroundRecord");
+  return stagesOf(record).map((one) =>
+    isPhone ? (
+      <section key={one.stage.id} className="record-fold" aria-label={one.stage.name}>
+        {one.shown.length > 0 && <h2>{one.stage.name}</h2>}
+        <Lines record={record} lines={one.shown} />
+        {one.plain.length > 0 && (
+          <MoreOnPhone title={sayPlain(one, words)}>
+            <Lines record={record} lines={one.plain} />
+          </MoreOnPhone>
+        )}
+      </section>
+    ) : (
+      <Section key={one.stage.id} title={one.stage.name}>
+        <Lines record={record} lines={one.lines} />
+      </Section>
+    ),
+  );
+}
+
+function Lines({ record, lines }: { readonly record: RecordRead; readonly lines: readonly RecordLine[] }) {
+  if (lines.length === 0) return null;
+  return (
+    <ol className="record-lines">
+      {lines.map((line) => (
+        <RecordRow key={answerKey(line.step, line.check)} record={record} line={line} />
+      ))}
+    </ol>
+  );
 }
 
 function RecordRow({ record, line }: { readonly record: RecordRead; readonly line: RecordLine }) {
@@ -43,8 +65,4 @@ function RecordRow({ record, line }: { readonly record: RecordRead; readonly lin
       </div>
     </li>
   );
-}
-
-function isLeftOut({ pattern }: RecordRead, { step, answer }: RecordLine): boolean {
-  return answer === undefined && allSteps(pattern).some(({ id, optional }) => id === step && optional);
 }

@@ -1,5 +1,7 @@
 import type { RecordTable } from "#station";
-import { Section } from "#web/parts/index.ts";
+import { useWords } from "#web/language/index.ts";
+import { MoreOnPhone, Section } from "#web/parts/index.ts";
+import { useIsPhone } from "#web/parts/more-on-phone.tsx";
 import { Table } from "#web/parts/table.tsx";
 
 interface RecordPartProps {
@@ -7,13 +9,17 @@ interface RecordPartProps {
   readonly table: RecordTable;
 }
 
-/** One part of the record as the paper has it; nothing where there is nothing of it. */
+/** One part of the record as the paper has it, on a phone behind a tap; nothing where there is nothing of it. */
 export function RecordPart({ title, table }: RecordPartProps) {
+  const words = useWords("turnaroundRecord");
+  const isPhone = useIsPhone();
   if (table.rows.length === 0) return null;
+  const rows = <Rows caption={title} table={table} />;
+  if (!isPhone) return <Section title={title}>{rows}</Section>;
   return (
-    <Section title={title}>
-      <Rows caption={title} table={table} />
-    </Section>
+    <div className="record-fold">
+      <MoreOnPhone title={words.partOf({ title, count: table.rows.length })}>{rows}</MoreOnPhone>
+    </div>
   );
 }
 

@@ -20,7 +20,7 @@ import { oneTapOf, type OneTap } from "#web/act/one-tap.ts";
 import { renewedWith, sayNew } from "../answer/renewals.ts";
 import { assembleReading, isSaid, type Reading, type Typed } from "#web/act/typed-reading.ts";
 import { useAnswering, type Answering, type Answers } from "../answer/use-answering.ts";
-import { isFirstMeasured, knownAt } from "./look-group.ts";
+import { isFirstMeasured, isMeasuredBefore, knownAt } from "./look-group.ts";
 import { whyNotReadYet } from "./step-gate.ts";
 import { useFocusIfLost } from "./use-focus-if-lost.ts";
 import { useAskDraft, type KeptDraft } from "#web/act/use-ask-draft.ts";
@@ -28,6 +28,8 @@ import { useAskDraft, type KeptDraft } from "#web/act/use-ask-draft.ts";
 interface AskViewProps extends Answering {
   /** Once answered the line stays on the screen, for what it offers then; the way on is a tap. */
   readonly isStaying: boolean;
+  /** A finding that grounds the kit was raised just now from what was measured at the line. */
+  readonly isGrounded: boolean;
 }
 
 /** One thing asked: what to look at, what right looks like, last time, the reading, and the three answers. */
@@ -63,7 +65,7 @@ export function AskView(props: AskViewProps) {
   return (
     <section ref={section} tabIndex={-1} className="ask" aria-label={ask.check ? words.check() : words.answer()}>
       <AskWords ask={ask} />
-      <LastTime open={open} ask={ask} />
+      <LastTime open={open} step={line.step.id} ask={ask} />
       {isFirstMeasured(open, line.step.id, ask) && (
         <p className="ask-last">
           <strong>{words.noneOnRecord()}</strong>
@@ -73,7 +75,7 @@ export function AskView(props: AskViewProps) {
         <AnsweredPanel
           {...props}
           answered={ask.answered}
-          isRaised={isGrounding}
+          isRaised={isGrounding || props.isGrounded}
           onAgain={() => setAgain(true)}
           onRaise={answers.openSheet}
           onNext={props.onAnswered}
@@ -183,16 +185,18 @@ function AskWords({ ask }: { readonly ask: Ask }) {
   );
 }
 
-/** What was read here the last time, to compare with. */
-function LastTime({ open, ask }: { readonly open: OpenKit; readonly ask: Ask }) {
+/** What was read here the last time, to compare with; of what is measured when new, that it is only looked at now. */
+function LastTime({ open, step, ask }: { readonly open: OpenKit; readonly step: string; readonly ask: Ask }) {
   const { units } = usePreferences();
   const words = useWords("turnaroundLine");
   const parts = useWords("parts");
   const last = lastTime(open.kit.turnarounds, ask.key);
   if (!last?.value) return null;
+  const isKept = isMeasuredBefore(open, step, ask.check);
+  const say = isKept ? words.measuredThen : words.lastTime;
   return (
     <p className="ask-last">
-      {withParts((part) => words.lastTime({ ...part, person: nameOf(open.view, last.mark.by) }), {
+      {withParts((part) => say({ ...part, person: nameOf(open.view, last.mark.by) }), {
         value: <strong className="tabular">{writeValue(last.value, parts, units)}</strong>,
         at: <Timestamp at={last.mark.at} as="day" />,
       })}

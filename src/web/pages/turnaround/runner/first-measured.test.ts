@@ -3,7 +3,7 @@ import type { Check } from "#kit";
 import type { KitState } from "#readiness";
 import type { OpenKit } from "#web/kit-view/at-hand.ts";
 import { sampleCheck, sampleTurnaround } from "#web/kit-view/sample.ts";
-import { isFirstMeasured } from "./look-group.ts";
+import { isFirstMeasured, isMeasuredBefore } from "./look-group.ts";
 
 const CORD = { ...sampleCheck("cord"), once: true } as Check;
 const ASK = { key: "torch/cord", check: CORD };
@@ -14,9 +14,12 @@ function at(...turnarounds: readonly ReturnType<typeof sampleTurnaround>[]): Ope
 }
 
 describe("a measurement that is made once", () => {
-  it("is made now where none is on record, whatever the line says of newly painted letters", () => {
+  it("is made now where none is on record, and else only looked at", () => {
     expect(isFirstMeasured(at(), "torch", ASK)).toBe(true);
-    expect(isFirstMeasured(at(sampleTurnaround({ key: "torch/cord", value: LONG })), "torch", ASK)).toBe(false);
+    expect(isMeasuredBefore(at(), "torch", ASK.check)).toBe(false);
+    const measured = at(sampleTurnaround({ key: "torch/cord", value: LONG }));
+    expect(isFirstMeasured(measured, "torch", ASK)).toBe(false);
+    expect(isMeasuredBefore(measured, "torch", ASK.check)).toBe(true);
   });
 
   it("is nothing to say of one that is made every time, or was answered", () => {

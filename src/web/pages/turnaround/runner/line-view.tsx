@@ -1,21 +1,19 @@
 import { Prose } from "#web/parts/prose.tsx";
-import { lazy, Suspense, useState, type ReactNode } from "react";
+import { useState } from "react";
 import { barsAt, clockAt, isGrounding, isRemedied, linePhotosOf, openFindings, photosAt, sayMet } from "#readiness";
 import { lineLabel, type PictureAsked } from "#kit";
 import { useWords, withParts } from "#web/language/index.ts";
 import { Button, ButtonRow, Notice } from "#web/parts/index.ts";
 import type { KitActs } from "#web/act/acts.ts";
 import { useClockAnswer } from "../answer/use-clock-answer.ts";
-import { AskView } from "./ask-view.tsx";
+import { Doing } from "./doing.tsx";
 import type { OpenKit } from "#web/kit-view/at-hand.ts";
 import { DatesAtLine, itemToRead } from "../answer/dates-at-line.tsx";
 import { asOne, doneTogether, leadsPast } from "./done-group.ts";
 import { DoneGroupView } from "./done-group-view.tsx";
 import { FittingList } from "../answer/fitting-list.tsx";
-import type { Answering } from "../answer/use-answering.ts";
 import { useWhole } from "../answer/use-whole.ts";
 import { openAsk, type Ask, type Line } from "#web/act/lines.ts";
-import { isOfProof } from "../mend/of-proof.ts";
 import { HeldPanel, SetAside } from "../mend/held-panel.tsx";
 import { LineCautions } from "./line-cautions.tsx";
 import { leadsOn, seenTogether } from "./look-group.ts";
@@ -31,8 +29,6 @@ import { StepClock } from "../clocks/step-clock.tsx";
 import { StepHeading } from "./step-heading.tsx";
 import { VisitAtLine } from "#web/kit-view/visit/visit-on.tsx";
 import type { Place } from "./use-place.ts";
-
-const MeasureDelivery = lazy(() => import("../measure/measure-delivery.tsx"));
 
 export interface LineViewProps {
   readonly open: OpenKit;
@@ -128,7 +124,7 @@ export function LineView(props: LineViewProps) {
         <p className="step-why">{withParts(words.why, { why: <Prose text={line.step.why} /> })}</p>
       )}
       {bars.length === 0 && (
-        <Doing open={open} acts={acts} line={line} ask={ask} onAnswered={onAnswered}>
+        <Doing open={open} acts={acts} line={line} ask={ask} onAnswered={onAnswered} onAsk={alone}>
           {together}
         </Doing>
       )}
@@ -159,25 +155,6 @@ function shownOf({ step }: Line, asks: readonly Ask[], done: readonly Line[]): r
 /** Where a photo of one's own goes: to the check that is asked alone, else to the step. */
 function placeOf({ step }: Line, ask: Ask | undefined): PictureAsked {
   return { step: step.id, ...(ask?.check && { check: ask.check.id }) };
-}
-
-interface DoingProps extends Answering {
-  readonly children: ReactNode;
-}
-
-/** What is measured and answered at a line that nothing bars; the children, where there are, stand for its answer. */
-function Doing({ children, ...props }: DoingProps) {
-  const { open, acts, line, ask } = props;
-  return (
-    <>
-      {line.step.measuresDelivery && (
-        <Suspense fallback={null}>
-          <MeasureDelivery open={open} acts={acts} line={line} onAnswered={props.onAnswered} />
-        </Suspense>
-      )}
-      {children ?? <AskView key={ask.key} {...props} isStaying={isOfProof(open, ask.check?.id)} />}
-    </>
-  );
 }
 
 /** A finding of this line grounds the kit, and nothing was done about it yet. */

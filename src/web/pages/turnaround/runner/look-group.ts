@@ -34,8 +34,13 @@ export function knownAt({ kit, turnaround }: OpenKit, step: string, check: Ask["
     recorded: recordedFor(check, kit, turnaround),
     openedSeal,
     earlier,
-    isMeasured: check !== undefined && measuredBefore(kit, step, check) !== undefined,
+    isMeasured: isMeasuredBefore({ kit }, step, check),
   };
+}
+
+/** True at a measurement that is made once and was: it is only looked at now. */
+export function isMeasuredBefore({ kit }: Pick<OpenKit, "kit">, step: string, check: Ask["check"]): boolean {
+  return check !== undefined && measuredBefore(kit, step, check) !== undefined;
 }
 
 /** True at a measurement that is made once, not answered yet, of which no reading is on record. */

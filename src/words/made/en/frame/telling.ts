@@ -85,6 +85,7 @@ const words: TellingWords = {
   fuel: () => "fuel",
   mended: (d) => "mended: " + d.note,
   replaced: (d) => "replaced with " + d.part + ", " + d.count,
+  replacedSome: (d) => d.count + " of " + d.whole + " replaced, with " + d.part,
   livedWith: (d) => "lived with by " + d.name + " until " + d.day + ": " + d.limit,
   line: (d) => "line " + d.line,
 };

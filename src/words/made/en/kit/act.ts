@@ -35,6 +35,9 @@ const words: ActWords = {
   countThem: (d) => "Count the " + d.things + " and enter how many.",
   readOne: (d) => "Read and enter: " + d.what + ".",
   readBoth: (d) => "Read and enter both: " + d.first + ", and " + d.second + ".",
+  quarters: () => "As 0, 1/4, 1/2, 3/4, 4/4, empty, full, a share from 0 to 1, or percent.",
+  noQuarters: () =>
+    "A gauge does not read so. Type 0, 1/4, 1/2, 3/4, 4/4, empty, full, a share from 0 to 1, or percent.",
   readDate: () => "Read and enter the date printed on it: the month from 1 to 12, the year in four figures.",
   timeIt: () => "Time it first.",
   measureIt: () => "Measure it and enter the reading.",

@@ -66,9 +66,10 @@ const words: HandOverWords = {
   lastPumpTime: () => "Time it last pumped",
   lastPumpTimeHint: () => "By the clock, such as 16:40: today, or yesterday where that is still to come.",
   noSuchTime: (d) =>
-    "Write a time such as 16:40, from its hand-over on, " +
+    "Write a time such as 16:40, after it was last sealed or seen here, " +
     d.from +
     ". If it pumped before, choose Not known and flush it at once.",
+  beforeHandOver: () => "That is before its hand-over was written down: right where that was written late.",
   unknown: () => "Not known",
   lentWith: () => "Lent with it",
   countLent: () =>

@@ -18,6 +18,12 @@ const words: KitLineWords = {
   other: () => "To put right",
   proofRun: () => "Proof run",
   mend: () => "Finding to mend",
+  prove: (d) =>
+    plural(d.count, 0, en, {
+      "0": "Prove what was mended",
+      one: "Prove at line " + d.lines + " what was mended",
+      other: "Prove at lines " + d.lines + " what was mended",
+    }),
   renew: () => "Item to renew",
   muster: () => "Muster",
   flush: () => "Flush",

@@ -52,6 +52,7 @@ const words: PatternFieldsWords = {
   first: () => "First",
   second: () => "Second",
   against: () => "Against",
+  reads: () => "Reads",
   beyond: () => "Beyond",
   stages: () => "Stages and steps",
   steps: () => "Steps",

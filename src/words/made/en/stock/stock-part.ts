@@ -28,6 +28,7 @@ const words: StockPartWords = {
   supplier: () => "Supplier",
   costOfOne: () => "Cost of one",
   leadTime: () => "Lead time",
+  leadSupposed: () => "not on record: 7 days are supposed",
   keeps: () => "Keeps",
   keepsPrinted: () => "to the date printed on it",
   toBeKept: () => "To be kept",
@@ -83,6 +84,8 @@ const words: StockPartWords = {
   costIfKnown: () => "Cost of one, if known",
   orderToShelf: () => "From ordering to shelf, if known",
   weeksHint: () => 'Such as "6 weeks".',
+  supposedIfEmpty: () =>
+    "Nobody said how long it takes from ordering to shelf. Write it, or save again without: 7 days are then supposed, and the order list says so.",
   howLongKeeps: () => "How long does it keep on the shelf?",
   keepsLong: () => "Without end",
   keepsToPrinted: () => "To the date printed on each",

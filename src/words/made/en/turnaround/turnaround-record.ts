@@ -1,6 +1,7 @@
 /* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
 import type { TurnaroundRecordWords } from "#src/words/made/turnaround/turnaround-record.ts";
-
+import { plural, strictNumber } from "#src/words/cases.ts";
+import { en } from "@messageformat/runtime/lib/cardinals";
 const words: TurnaroundRecordWords = {
   title: (d) => "Turnaround of " + d.kit,
   renewed: () => "Renewed, and dates read",
@@ -13,6 +14,42 @@ const words: TurnaroundRecordWords = {
   finding: (d) => "Finding: " + d.finding,
   amiss: () => "Lines not found right at once",
   leftOut: () => "Left out, as it may be",
+  partOf: (d) => d.title + ": " + d.count,
+  allRight: (d) =>
+    d.stage +
+    ": " +
+    plural(d.count, 0, en, {
+      one: strictNumber("en", d.count, 0, "count") + " line",
+      other: strictNumber("en", d.count, 0, "count") + " lines",
+    }) +
+    ", all found right" +
+    plural(d.left, 0, en, { "0": "", other: "; " + d.left + " left out" }),
+  allDone: (d) =>
+    d.stage +
+    ": " +
+    plural(d.count, 0, en, {
+      one: strictNumber("en", d.count, 0, "count") + " line",
+      other: strictNumber("en", d.count, 0, "count") + " lines",
+    }) +
+    ", all done" +
+    plural(d.left, 0, en, { "0": "", other: "; " + d.left + " left out" }),
+  othersRight: (d) =>
+    d.stage +
+    ": the other " +
+    plural(d.count, 0, en, {
+      one: strictNumber("en", d.count, 0, "count") + " line",
+      other: strictNumber("en", d.count, 0, "count") + " lines",
+    }) +
+    ", found right" +
+    plural(d.left, 0, en, { "0": "", other: "; " + d.left + " left out" }),
+  stageLeftOut: (d) =>
+    d.stage +
+    ": " +
+    plural(d.left, 0, en, {
+      one: strictNumber("en", d.left, 0, "left") + " line",
+      other: strictNumber("en", d.left, 0, "left") + " lines",
+    }) +
+    ", left out as they may be",
   line: (d) => "Line " + d.line,
   cardFor: (d) => "Enter a card for " + d.kit,
   topOfCard: () => "First, the top of the card",
@@ -58,6 +95,8 @@ const words: TurnaroundRecordWords = {
   typeAsRead: (d) => "Type what was read: " + d.what + ". Or w, or n and why.",
   typeDate: () => "Type the date, 2027-03-14 or 2027-03. Or w, or n and why.",
   typeBoth: () => "Type both, with / between. Or w, or n and why.",
+  typeQuarters: () =>
+    "Type both as 1/2 / 3/4, with blanks round the / between them: 0, 1/4, 1/2, 3/4, 4/4, empty, full or percent. Or w, or n and why.",
   typePulls: () => "Type how many pulls.",
   typeHowLong: () => "Type how long, such as 2 min 5 s.",
   atLeast: (d) => "At least " + d.time + " is asked there.",

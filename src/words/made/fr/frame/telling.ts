@@ -85,6 +85,7 @@ const words: TellingWords = {
   fuel: () => "carburant",
   mended: (d) => "réparé : " + d.note,
   replaced: (d) => "remplacé par " + d.part + ", " + d.count,
+  replacedSome: (d) => d.count + " sur " + d.whole + " remplacés, par " + d.part,
   livedWith: (d) => "toléré par " + d.name + " jusqu'au " + d.day + " : " + d.limit,
   line: (d) => "ligne " + d.line,
 };

@@ -35,6 +35,9 @@ const words: ActWords = {
   countThem: (d) => "Comptez et entrez le nombre : " + d.things + ".",
   readOne: (d) => "Lisez et entrez : " + d.what + ".",
   readBoth: (d) => "Lisez et entrez les deux : " + d.first + ", et " + d.second + ".",
+  quarters: () => "Comme 0, 1/4, 1/2, 3/4, 4/4, vide, plein, une part de 0 à 1, ou un pourcentage.",
+  noQuarters: () =>
+    "Une jauge n’indique pas cela. Écrivez 0, 1/4, 1/2, 3/4, 4/4, vide, plein, une part de 0 à 1, ou un pourcentage.",
   readDate: () => "Lisez et entrez la date imprimée : le mois de 1 à 12, l’année en quatre chiffres.",
   timeIt: () => "Chronométrez d'abord.",
   measureIt: () => "Mesurez et entrez la valeur lue.",

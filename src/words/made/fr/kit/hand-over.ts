@@ -67,9 +67,10 @@ const words: HandOverWords = {
   lastPumpTime: () => "Heure de son dernier pompage",
   lastPumpTimeHint: () => "À la montre, par exemple 16:40 : aujourd'hui, ou hier si elle est encore à venir.",
   noSuchTime: (d) =>
-    "Écrivez une heure comme 16:40, à partir de sa remise, " +
+    "Écrivez une heure comme 16:40, après qu’il a été plombé ou vu ici, " +
     d.from +
-    ". S'il a pompé avant, choisissez Inconnu et rincez-le tout de suite.",
+    ". S’il a pompé avant, choisissez Inconnu et rincez-le tout de suite.",
+  beforeHandOver: () => "C’est avant que sa remise soit notée : juste si elle l’a été en retard.",
   unknown: () => "Inconnu",
   lentWith: () => "Prêté avec",
   countLent: () =>

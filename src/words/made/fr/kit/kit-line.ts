@@ -18,6 +18,12 @@ const words: KitLineWords = {
   other: () => "À remettre en ordre",
   proofRun: () => "Essai de bon fonctionnement",
   mend: () => "Constat à réparer",
+  prove: (d) =>
+    plural(d.count, 0, fr, {
+      "0": "Prouver la réparation",
+      one: "Prouver la réparation à la ligne " + d.lines,
+      other: "Prouver la réparation aux lignes " + d.lines,
+    }),
   renew: () => "Article à renouveler",
   muster: () => "Inventaire",
   flush: () => "Rinçage",

@@ -52,6 +52,7 @@ const words: PatternFieldsWords = {
   first: () => "Premier",
   second: () => "Second",
   against: () => "Par rapport à",
+  reads: () => "Lu en",
   beyond: () => "Au-delà",
   stages: () => "Étapes et lignes",
   steps: () => "Lignes",

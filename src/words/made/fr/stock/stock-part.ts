@@ -32,6 +32,7 @@ const words: StockPartWords = {
   supplier: () => "Fournisseur",
   costOfOne: () => "Prix unitaire",
   leadTime: () => "Délai de livraison",
+  leadSupposed: () => "non noté : 7 jours sont supposés",
   keeps: () => "Se conserve",
   keepsPrinted: () => "jusqu'à la date imprimée dessus",
   toBeKept: () => "À garder",
@@ -100,6 +101,8 @@ const words: StockPartWords = {
   costIfKnown: () => "Prix unitaire, si connu",
   orderToShelf: () => "De la commande à l'étagère, si connu",
   weeksHint: () => "Par exemple « 6 weeks » pour 6 semaines.",
+  supposedIfEmpty: () =>
+    "Personne n’a dit combien de temps il faut de la commande à l’étagère. Écrivez-le, ou enregistrez encore une fois sans : 7 jours sont alors supposés, et la liste de commandes le dit.",
   howLongKeeps: () => "Combien de temps se conserve-t-elle sur l'étagère ?",
   keepsLong: () => "Sans limite",
   keepsToPrinted: () => "Jusqu'à la date imprimée sur chacune",

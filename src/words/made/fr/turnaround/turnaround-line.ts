@@ -7,7 +7,9 @@ const words: TurnaroundLineWords = {
   rightIs: (d) => "Conforme : " + d.expected,
   limit: (d) => "Limite : " + d.limit,
   lastTime: (d) => "La dernière fois " + d.value + ", " + d.at + ", " + d.person,
-  lastTimeShort: (d) => "La dernière fois " + d.value + ".",
+  measuredThen: (d) =>
+    "Mesuré à l’état neuf : " + d.value + ", " + d.at + ", " + d.person + ". Maintenant, regardez seulement.",
+  lastTimeShort: (d) => "Mesuré à l’état neuf : " + d.value + ".",
   readWhenOver: (d) => "À lire quand l'attente est finie. " + d.why,
   notSaved: () => "Pas enregistré",
   afterwards: (d) => "Ensuite : " + d.words,

@@ -1,6 +1,7 @@
 /* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
 import type { TurnaroundRecordWords } from "#src/words/made/turnaround/turnaround-record.ts";
-
+import { plural, strictNumber } from "#src/words/cases.ts";
+import { fr } from "@messageformat/runtime/lib/cardinals";
 const words: TurnaroundRecordWords = {
   title: (d) => "Remise en état de " + d.kit,
   renewed: () => "Renouvelé, et dates lues",
@@ -13,6 +14,40 @@ const words: TurnaroundRecordWords = {
   finding: (d) => "Constat : " + d.finding,
   amiss: () => "Lignes pas conformes du premier coup",
   leftOut: () => "Laissée de côté, comme il est permis",
+  partOf: (d) => d.title + " : " + d.count,
+  allRight: (d) =>
+    d.stage +
+    " : " +
+    plural(d.count, 0, fr, {
+      one: strictNumber("fr", d.count, 0, "count") + " ligne",
+      other: strictNumber("fr", d.count, 0, "count") + " lignes",
+    }) +
+    ", tout trouvé bon" +
+    plural(d.left, 0, fr, { "0": "", one: " ; " + d.left + " omise", other: " ; " + d.left + " omises" }),
+  allDone: (d) =>
+    d.stage +
+    " : " +
+    plural(d.count, 0, fr, {
+      one: strictNumber("fr", d.count, 0, "count") + " ligne",
+      other: strictNumber("fr", d.count, 0, "count") + " lignes",
+    }) +
+    ", tout fait" +
+    plural(d.left, 0, fr, { "0": "", one: " ; " + d.left + " omise", other: " ; " + d.left + " omises" }),
+  othersRight: (d) =>
+    d.stage +
+    " : " +
+    plural(d.count, 0, fr, {
+      one: "l’autre ligne, trouvée bonne",
+      other: "les " + strictNumber("fr", d.count, 0, "count") + " autres lignes, trouvées bonnes",
+    }) +
+    plural(d.left, 0, fr, { "0": "", one: " ; " + d.left + " omise", other: " ; " + d.left + " omises" }),
+  stageLeftOut: (d) =>
+    d.stage +
+    " : " +
+    plural(d.left, 0, fr, {
+      one: strictNumber("fr", d.left, 0, "left") + " ligne, omise comme permis",
+      other: strictNumber("fr", d.left, 0, "left") + " lignes, omises comme permis",
+    }),
   line: (d) => "Ligne " + d.line,
   cardFor: (d) => "Saisir une carte pour " + d.kit,
   topOfCard: () => "D'abord, le haut de la carte",
@@ -58,6 +93,8 @@ const words: TurnaroundRecordWords = {
   typeAsRead: (d) => "Tapez ce qui a été lu : " + d.what + ". Ou w, ou n et pourquoi.",
   typeDate: () => "Tapez la date, 2027-03-14 ou 2027-03. Ou w, ou n et pourquoi.",
   typeBoth: () => "Tapez les deux, avec / entre eux. Ou w, ou n et pourquoi.",
+  typeQuarters: () =>
+    "Écrivez les deux comme 1/2 / 3/4, avec des blancs autour du / qui les sépare : 0, 1/4, 1/2, 3/4, 4/4, vide, plein ou pourcentage. Ou w, ou n et la raison.",
   typePulls: () => "Tapez combien de coups de lanceur.",
   typeHowLong: () => "Tapez combien de temps, par exemple 2 min 5 s.",
   atLeast: (d) => "Au moins " + d.time + " est demandé ici.",
