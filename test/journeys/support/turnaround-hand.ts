@@ -251,7 +251,7 @@ export class TurnaroundHand {
     if (check.kind === "date") await this.fillDate(ask.getByRole("group", { name: "Date printed on it" }));
     const isReadBefore = await this.page.locator(".answer-bar").getByText("as before").isVisible();
     if (check.kind === "match" && !check.against && !isReadBefore)
-      await ask.getByLabel(check.first, { exact: true }).fill("BR-07");
+      await ask.getByLabel(check.first, { exact: true }).fill(check.reads === "quarters" ? "4/4" : "BR-07");
     if (check.kind === "match" && check.against === "recorded-serial")
       await ask.getByLabel(check.first, { exact: true }).fill(this.serial ?? serialAt(this.page));
   }
