@@ -112,5 +112,13 @@ const words: PatternReportWords = {
   findingsInAll: (d) =>
     plural(d.count, 0, fr, { one: d.count + " constat", other: d.count + " constats" }) +
     " en tout ; exercices exclus.",
+  together: (d) =>
+    plural(d.findings, 0, fr, { other: d.findings }) +
+    " d'entre eux viennent de " +
+    plural(d.starts, 0, fr, {
+      one: d.starts + " démarrage manqué, compté",
+      other: d.starts + " démarrages manqués, comptés chacun",
+    }) +
+    " une fois.",
 };
 export default words;
