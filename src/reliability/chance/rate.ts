@@ -59,7 +59,7 @@ function amongClean(own: Exposure, others: readonly Exposure[]): RateBelief {
 }
 
 function quantileOf(pieces: readonly GammaPiece[], chance: number, mean: number): number {
-  const below = (rate: number) => pieces.reduce((sum, { a, b, weight }) => sum + weight * gammaChance(rate * b, a), 0);
+  const below = (rate: number) => pieces.reduce((sum, { a, b, weight }) => sum + weight * gammaChance(a, rate * b), 0);
   return quantileInLogs(below, chance, mean, 1e-9);
 }
 
