@@ -79,9 +79,9 @@ type Row = KitsNeededAnswer["byKits"][number];
 function columnsOf(words: Words["launch"], counts: Words["launchKits"]): readonly Column<Row>[] {
   return [
     { key: "kits", head: words.kitsHead(), cell: ({ kits }) => counts.kits({ count: kits }) },
-    { key: "holding", head: words.hold(), cell: ({ holding }) => sayChance(holding) },
-    { key: "gaining", head: words.gain(), cell: ({ gaining }) => sayChance(gaining) },
-    { key: "patched", head: words.holdHalved(), cell: ({ holdingPatched }) => sayChance(holdingPatched) },
+    { key: "holding", head: words.hold(), cell: ({ spreads }) => sayRange(spreads.holding, counts) },
+    { key: "gaining", head: words.gain(), cell: ({ spreads }) => sayRange(spreads.gaining, counts) },
+    { key: "patched", head: words.holdHalved(), cell: ({ spreads }) => sayRange(spreads.holdingPatched, counts) },
   ];
 }
 
