@@ -1,11 +1,11 @@
 import { useWords, withParts } from "#web/language/index.ts";
-import { sayChance, sayFlowSpread, type Words } from "#words";
+import { sayFlowSpread, type Words } from "#words";
 import type { KitsNeededAnswer } from "#questions";
 import { ErrorBox, Section } from "#web/parts/index.ts";
 import { Cautions } from "#web/parts/caution-box.tsx";
 import { Table, type Column } from "#web/parts/table.tsx";
 import { usePreferences } from "#web/theme/index.ts";
-import { sayArrival, type KitsWords } from "./before-launch-words.ts";
+import { sayArrival, sayRange, type KitsWords } from "./before-launch-words.ts";
 import { Estimate } from "../word/estimate.tsx";
 import { KitsInOrder } from "./kits-in-order.tsx";
 import type { Way } from "./our-boat.ts";

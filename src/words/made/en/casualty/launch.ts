@@ -112,5 +112,7 @@ const words: LaunchWords = {
   notJudged: () => "not judged here",
   lightUnknown: (d) => "light not told; " + d.limit,
   needsMains: () => "needs mains that the water cannot reach",
+  typedRefused: (d) =>
+    "Typed, and not counted with, as it cannot be so: " + d.what + ". See what is allowed at its field.",
 };
 export default words;

@@ -116,8 +116,9 @@ const words: PatternReportWords = {
   findingsInAll: (d) =>
     plural(d.count, 0, en, { one: d.count + " finding", other: d.count + " findings" }) + " in all; drills left out.",
   together: (d) =>
-    plural(d.findings, 0, en, { other: d.findings }) +
-    " of them are of " +
+    "Of these, " +
+    plural(d.findings, 0, en, { one: d.findings + " finding is", other: d.findings + " findings are" }) +
+    " of " +
     plural(d.starts, 0, en, {
       one: d.starts + " failed start, which counts",
       other: d.starts + " failed starts, each of which counts",

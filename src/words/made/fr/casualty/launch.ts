@@ -113,5 +113,6 @@ const words: LaunchWords = {
   notJudged: () => "non jugé ici",
   lightUnknown: (d) => "lumière non indiquée ; " + d.limit,
   needsMains: () => "demande du courant que l'eau ne peut atteindre",
+  typedRefused: (d) => "Saisi, mais non compté, car impossible : " + d.what + ". Voyez à son champ ce qui est permis.",
 };
 export default words;

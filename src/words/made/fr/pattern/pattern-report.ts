@@ -113,8 +113,9 @@ const words: PatternReportWords = {
     plural(d.count, 0, fr, { one: d.count + " constat", other: d.count + " constats" }) +
     " en tout ; exercices exclus.",
   together: (d) =>
-    plural(d.findings, 0, fr, { other: d.findings }) +
-    " d'entre eux viennent de " +
+    "Parmi eux, " +
+    plural(d.findings, 0, fr, { one: d.findings + " constat vient", other: d.findings + " constats viennent" }) +
+    " de " +
     plural(d.starts, 0, fr, {
       one: d.starts + " démarrage manqué, compté",
       other: d.starts + " démarrages manqués, comptés chacun",
