@@ -13,7 +13,7 @@ export {
   type LevelUnit,
 } from "./length.ts";
 export { sayLimit } from "./limit.ts";
-export { sayVolume, volumeFigure, type VolumeStyle } from "./volume.ts";
+export { sayVolume, volumeIn, type VolumeStyle } from "./volume.ts";
 export {
   fetchWords,
   isSpeech,
