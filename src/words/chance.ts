@@ -25,11 +25,12 @@ export function sayChance(chance: number, style: ChanceStyle = "hundred"): strin
  * @example chanceEnds(0.317, 0.442) // [30, 45]
  */
 export function chanceEnds(low: number, high: number): readonly [low: number, high: number] {
-  const outwards = (hundredths: number, round: (value: number) => number) => {
-    const step = hundredths >= 10 && hundredths <= 90 ? 5 : 1;
-    return Math.min(100, Math.max(0, step * round(hundredths / step)));
-  };
   return [outwards(100 * low, Math.floor), outwards(100 * high, Math.ceil)];
+}
+
+function outwards(hundredths: number, round: (value: number) => number): number {
+  const step = hundredths >= 10 && hundredths <= 90 ? 5 : 1;
+  return Math.min(100, Math.max(0, step * round(hundredths / step)));
 }
 
 /**

@@ -28,9 +28,12 @@ export interface MoveAtEnds {
  * @source share: docs/methods/soundings.md, "On scene: one belief for the sheet"; half shared: this program's judgement
  */
 export function moveAtEnds(kits: readonly KitToTake[], share: ShareAt): MoveAtEnds {
-  const at = (end: "p05" | "p95") => (kit: KitToTake) => kit.startsSpread?.[end] ?? kit.starts;
-  const [told, low, high] = moveInCases(kits, share, [({ starts }) => starts, at("p05"), at("p95")]);
+  const [told, low, high] = moveInCases(kits, share, [({ starts }) => starts, startsAt("p05"), startsAt("p95")]);
   return { told: told!, low: low!, high: high! };
+}
+
+function startsAt(end: "p05" | "p95"): (kit: KitToTake) => number {
+  return ({ starts, startsSpread }) => startsSpread?.[end] ?? starts;
 }
 
 /** One stream of nights for all cases, so that they differ by nothing else. */

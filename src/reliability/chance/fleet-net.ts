@@ -23,16 +23,18 @@ export function netPieces(fleet: readonly Demands[], pooling: Exclude<Pooling, "
   const middle = middleOf(fleet);
   const law = lawOfChances(fleet);
   const prior = pooling === "wary" ? waryPrior(fleet) : gammaPrior;
-  const betaAt = (odds: number, size: number) => {
-    const mean = 1 / (1 + Math.exp(-odds));
-    return { a: mean * Math.exp(size), b: (1 - mean) * Math.exp(size) };
-  };
   const logs = (odds: number, size: number) => {
     const { a, b } = betaAt(odds, size);
     return law.value(a, b) + prior(a, b);
   };
   const places = focused(logs, { across: [middle - 8, middle + 8], up: [Math.log(5e-3), Math.log(3e6)] });
   return places.map(({ at: [odds, size], weight }) => ({ ...betaAt(odds, size), weight }));
+}
+
+/** The beta of a mean by its ln odds, and of a size by its logarithm. */
+function betaAt(odds: number, size: number): { readonly a: number; readonly b: number } {
+  const mean = 1 / (1 + Math.exp(-odds));
+  return { a: mean * Math.exp(size), b: (1 - mean) * Math.exp(size) };
 }
 
 /** ln odds of failing, near which the belief lies: of the likeliest fleet, which is none where all failed or none did. */

@@ -82,17 +82,17 @@ function sameTogether<One extends Demands | Exposure>(
  * @returns ln likelihood by a and b, and its slopes
  * @source DERIVED: gamma-Poisson
  */
-export function lawOfRates(whole: readonly Exposure[]): FleetLaw {
-  const fleet = sameTogether(whole);
+export function lawOfRates(fleet: readonly Exposure[]): FleetLaw {
+  const members = sameTogether(fleet);
   return {
     value: (a, b) =>
-      fleet.reduce((sum, { failures: x, time, count }) => {
+      members.reduce((sum, { failures: x, time, count }) => {
         const counted = x === 0 ? 0 : x * Math.log(time / (b + time)) - logGamma(x + 1);
         return sum + count * (logGamma(a + x) - logGamma(a) - a * Math.log1p(time / b) + counted);
       }, 0),
     slope: (a, b) => {
       let [byA, byB] = [0, 0];
-      for (const { failures: x, time, count } of fleet) {
+      for (const { failures: x, time, count } of members) {
         byA += count * (digamma(a + x) - digamma(a) - Math.log1p(time / b));
         byB += count * (a / b - (a + x) / (b + time));
       }

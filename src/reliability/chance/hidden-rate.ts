@@ -53,12 +53,15 @@ function rateOfPieces(pieces: readonly GammaPiece[], from: HiddenRate["from"]): 
 /** How far from the fleet's own rate the mean is looked for, and from the usual time the size, in ln. */
 const WIDE = { mean: 2.5, size: Math.log(1e3) } as const;
 
+function around(middle: number, width: number): readonly [number, number] {
+  return [Math.log(middle) - width, Math.log(middle) + width];
+}
+
 /** Any mean alike, and any share by which a usual record is drawn to the fleet alike: t/(t + b)² for b. */
 function waryPieces(fleet: readonly Exposure[], rate: number): readonly GammaPiece[] {
   const law = lawOfRates(fleet);
   const times = fleet.map(({ time }) => time).toSorted((one, other) => one - other);
   const usual = times[Math.floor(times.length / 2)]!;
-  const around = (middle: number, width: number) => [Math.log(middle) - width, Math.log(middle) + width] as const;
   const logs = (mean: number, size: number) => {
     const b = Math.exp(size);
     return law.value(Math.exp(mean) * b, b) + size - 2 * Math.log(usual + b);

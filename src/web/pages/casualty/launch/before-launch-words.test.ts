@@ -147,9 +147,9 @@ describe("kits that cannot go with the first boat", () => {
   });
 });
 
-describe("a chance before launch", () => {
-  const range = (p05: number, p95: number) => sayRange({ p05, p95 }, messages);
+const range = (p05: number, p95: number) => sayRange({ p05, p95 }, messages);
 
+describe("a chance before launch", () => {
   it("is told by what it lies between, and never as none or certain", () => {
     expect(range(0.31, 0.44)).toBe("30 to 45 in 100");
     expect(range(0.93, 0.999)).toBe("more than 93 in 100");
