@@ -165,6 +165,7 @@ export { trendLimit, watchesOf } from "./trends/trend-watch.ts";
 export { changeOf, sayChange, type TrendChange } from "./trends/trend-change.ts";
 export {
   demandsOf,
+  failureOf,
   hiddenOf,
   inCommonOf,
   plantedStoppingOf,

@@ -16,6 +16,24 @@ export function sayChance(chance: number, style: ChanceStyle = "hundred"): strin
 }
 
 /**
+ * Between what a chance lies, in hundredths rounded outwards: no finer than anybody reads them, fives from 10 to 90 and ones
+ * beyond.
+ *
+ * @param low - 0 to 1
+ * @param high - 0 to 1, no less than low
+ * @returns whole hundredths, 0 where less than one, 100 where more than 99
+ * @example chanceEnds(0.317, 0.442) // [30, 45]
+ */
+export function chanceEnds(low: number, high: number): readonly [low: number, high: number] {
+  return [outwards(100 * low, Math.floor), outwards(100 * high, Math.ceil)];
+}
+
+function outwards(hundredths: number, round: (value: number) => number): number {
+  const step = hundredths >= 10 && hundredths <= 90 ? 5 : 1;
+  return Math.min(100, Math.max(0, step * round(hundredths / step)));
+}
+
+/**
  * A share of what was counted; never nothing or everything where it is only near.
  *
  * @param share - 0 to 1

@@ -1,6 +1,6 @@
 export { sayAsRead, type QuantityRead } from "./as-read.ts";
 export { sayProse } from "./prose.ts";
-export { sayChance, sayPercent, type ChanceStyle } from "./chance.ts";
+export { chanceEnds, sayChance, sayPercent, type ChanceStyle } from "./chance.ts";
 export { sayDuration, type DurationStyle } from "./duration.ts";
 export { flowFigure, flowUnit, sayFlow, sayFlowSpread, type FlowStyle } from "./flow.ts";
 export {
@@ -13,7 +13,7 @@ export {
   type LevelUnit,
 } from "./length.ts";
 export { sayLimit } from "./limit.ts";
-export { sayVolume, volumeFigure, type VolumeStyle } from "./volume.ts";
+export { sayVolume, volumeIn, type VolumeStyle } from "./volume.ts";
 export {
   fetchWords,
   isSpeech,

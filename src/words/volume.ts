@@ -18,10 +18,15 @@ const UNITS: Readonly<Record<VolumeStyle, Readonly<Record<UnitSystem, string>>>>
  */
 export function sayVolume(si: number, style: VolumeStyle, units: UnitSystem, digits = 3): string {
   const unit = UNITS[style][units];
-  return `${volumeFigure(si, style, units, digits)}\u00a0${unit}`;
+  return `${formatNumber(volumeIn(si, style, units), digits)}\u00a0${unit}`;
 }
 
-/** The same without its unit, for an axis that names it. */
-export function volumeFigure(si: number, style: VolumeStyle, units: UnitSystem, digits = 3): string {
-  return formatNumber(inUnit(si, UNITS[style][units], "volume"), digits);
+/**
+ * The same as a bare number, for an axis that names its unit.
+ *
+ * @param si - [m³]
+ * @example volumeIn(0.0009, "fuel", "us") // 0.951
+ */
+export function volumeIn(si: number, style: VolumeStyle, units: UnitSystem): number {
+  return inUnit(si, UNITS[style][units], "volume");
 }

@@ -107,6 +107,18 @@ describe("a commander, without a network", () => {
     await page.locator(".launch-take-word", { hasText: /^Take 2 now, a patch, (\d|more) to follow$/ }).waitFor();
   });
 
+  test("a hole typed larger than any taken is refused at its field, and not taken for not known", async () => {
+    const hole = page.getByRole("group", { name: "Hole, across" });
+    await hole.getByRole("button", { name: /^Other/ }).click();
+    await page.getByLabel("Hole across").fill("2 m");
+    await page.getByText(/From 5 mm to 1 m .* of a larger one tell 1 m\. It is not counted with/).waitFor();
+    await hole.getByRole("button", { name: /^Other/, pressed: true }).waitFor();
+    await page.getByText(/not counted with, as it cannot be so: Hole, across/).waitFor();
+    await page.getByLabel("Hole across").fill("1 m");
+    await page.getByText(/not counted with, as it cannot be so/).waitFor({ state: "detached" });
+    await hand.tap(/^Fist/);
+  });
+
   test("two levels told minutes apart stand for the rise", async () => {
     const water = page.getByRole("group", { name: "Water inside" });
     await water.getByRole("button", { name: /^Shin/ }).click();

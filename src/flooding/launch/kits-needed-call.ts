@@ -28,6 +28,8 @@ export interface KitToTake {
   readonly flow: number;
   /** Chance that it starts, primes and pumps on the night, 0 to 1. */
   readonly starts: number;
+  /** Between what that chance lies nine times in ten, where it is known. */
+  readonly startsSpread?: { readonly p05: number; readonly p95: number };
 }
 
 /** Share of its flow that a kit moves [1], for a chance above 0 and below 1: its quantile. */

@@ -1,9 +1,13 @@
+import type { Spread } from "./kits-needed-spread.ts";
+
 /** Chances with so many kits. */
 export interface KitsChance {
   readonly kits: number;
   readonly holding: number;
   readonly gaining: number;
   readonly holdingPatched: number;
+  /** Each of them lies between these nine times in ten: what the draws leave open, and how surely kits start. */
+  readonly spreads: Readonly<Record<"holding" | "gaining" | "holdingPatched", Spread>>;
 }
 
 /** What to do with the kits there are. */
@@ -18,6 +22,8 @@ export interface KitsPlan {
   readonly enough: boolean;
   /** Chance that the first boat's kits hold: with the hole halved where `patch`. */
   readonly chance: number;
+  /** Between what that lies nine times in ten. */
+  readonly spread: Spread;
 }
 
 /** Chances from this on are taken for sure enough to plan by [1]. */
@@ -44,5 +50,6 @@ export function planKits(byKits: readonly KitsChance[], carries: number): KitsPl
   const first = byKits[now - 1];
   const patch = first === undefined || first.holding < SURE;
   const chance = first === undefined ? 0 : patch ? first.holdingPatched : first.holding;
-  return { now, patch, follow: wanted - now, enough: fewest !== undefined, chance };
+  const spread = first?.spreads[patch ? "holdingPatched" : "holding"] ?? { p05: 0, p95: 0 };
+  return { now, patch, follow: wanted - now, enough: fewest !== undefined, chance, spread };
 }

@@ -20,8 +20,18 @@ import {
 } from "./kits-needed-boat.ts";
 import { fitOfFall } from "./kits-needed-fall.ts";
 import { fitOfRise, toldWater, type CallForHelp, type ToldWater } from "./kits-needed-call.ts";
-import { chanceToMove, moveTogether, type Together } from "./kits-needed-kits.ts";
+import { chancesToMove, moveAtEnds, ordered, type Ordered } from "./kits-needed-kits.ts";
 import { planKits, SURE, type KitsChance, type KitsPlan } from "./kits-needed-plan.ts";
+import {
+  arrivalSpread,
+  chanceSpread,
+  EARLY,
+  LATE,
+  LATENESS,
+  meanWithError,
+  weightedMean,
+  type Spread,
+} from "./kits-needed-spread.ts";
 import type { FiveQuantiles } from "../soundings/sounding-forecast.ts";
 
 export interface KitsNeeded {
@@ -41,6 +51,10 @@ export interface KitsNeeded {
   readonly riseBeyondHole?: true;
   /** Chance that her deck edge is not under when the first kit pumps. */
   readonly afloatOnArrival: number;
+  /** Between what it lies nine times in ten, by how long it takes to her and what the draws leave open. */
+  readonly afloatSpread: Spread;
+  /** Until the first kit pumps, nine times in ten [s]. */
+  readonly arrivalSpread: Spread;
   readonly cansPerKit: number;
   /** What to ask the skipper, the answer that narrows this most first. */
   readonly ask: readonly string[];
@@ -50,8 +64,6 @@ const POINTS = 4096;
 const MOST_KITS = 6;
 /** Gaining means a tenth and a half more out than in: a level that falls visibly. */
 const GAINING = 1.15;
-/** Spread of the time to her: sea, traffic, a kit that is slow to rig [1]. */
-const LATENESS = 0.15;
 
 /**
  * How many kits to take, before launching, from what little is known.
@@ -73,8 +85,7 @@ export function needKits(call: CallForHelp): KitsNeeded {
   const { holeDiameter, ...rest } = call;
   const cases = drawCases(call);
   if (holeDiameter !== undefined && !fitsRise(cases, call)) return { ...needKits(rest), riseBeyondHole: true };
-  const kits = Array.from({ length: MOST_KITS }, (_, k) => call.kits?.[k] ?? call.usual);
-  const byKits = chancesOf(cases, moveTogether(kits, call.share));
+  const byKits = rangedOf(cases, call);
   const fewest = (key: "holding" | "gaining" | "holdingPatched") => byKits.find((row) => row[key] >= SURE)?.kits;
   const wanted = {
     forHolding: fewest("holding"),
@@ -88,7 +99,8 @@ export function needKits(call: CallForHelp): KitsNeeded {
     byKits,
     ...(Object.fromEntries(known) as Partial<typeof wanted> as { forHolding?: number }),
     plan: planKits(byKits, call.carries ?? MOST_KITS),
-    afloatOnArrival: meanOf(cases.afloat, cases.weights),
+    ...afloatOf(cases),
+    arrivalSpread: arrivalSpread(call.arrival),
     cansPerKit: Math.ceil(Math.max(0, call.onScene * call.burn - call.fuelInKit) / call.can - 1e-9),
     ask: questionsFor(call),
   };
@@ -115,13 +127,17 @@ interface Cases {
   readonly later: Float64Array;
   readonly lowered: Float64Array;
   readonly afloat: Float64Array;
+  /** Afloat only where she is reached early, and lost only where late: of every fourth, for all four. */
+  readonly gainedEarly: Float64Array;
+  readonly goneLate: Float64Array;
 }
 
 function drawCases(call: CallForHelp): Cases {
   const points = sobolPoints(POINTS, DRAWS, 3);
   const blank = () => new Float64Array(POINTS);
   const [weights, before, inflow, worst, rates] = [blank(), blank(), blank(), blank(), blank()];
-  const cases: Cases = { weights, before, inflow, worst, rates, later: blank(), lowered: blank(), afloat: blank() };
+  const ahead = { later: blank(), lowered: blank(), afloat: blank(), gainedEarly: blank(), goneLate: blank() };
+  const cases: Cases = { weights, before, inflow, worst, rates, ...ahead };
   const told = { call, water: toldWater(call), scale: holeScale(call.holeDiameter) };
   const z = new Float64Array(DRAWS);
   for (let n = 0; n < POINTS; n += 1) {
@@ -157,7 +173,14 @@ function drawCase({ call, water, scale }: Told, z: Float64Array, n: number, case
   cases.later[n] = strength * Math.sqrt(headAt(open, then, levelAt(open, then)));
   cases.lowered[n] = strength * Math.sqrt(headAt(open, then, 0));
   cases.afloat[n] = isLost ? 0 : 1;
+  if (n % EVERY !== 0) return;
+  const isLostAt = (lateness: number) => lieAfter(open, strength, water.ago + call.arrival * lateness).isLost;
+  cases.gainedEarly[n] = isLost && !isLostAt(EARLY) ? EVERY : 0;
+  cases.goneLate[n] = !isLost && isLostAt(LATE) ? EVERY : 0;
 }
+
+/** Draws of which one is followed to an early and a late hour too: to follow all is not worth the wait. */
+const EVERY = 4;
 
 /** Factor on the time to her, a draw of its own. */
 function latenessOf(n: number): number {
@@ -206,8 +229,10 @@ function weighted(logs: Float64Array): Float64Array {
   return raw.map((weight) => weight / sum);
 }
 
-function meanOf(values: Float64Array, weights: Float64Array): number {
-  return values.reduce((sum, value, n) => sum + value * numberAt(weights, n), 0);
+function afloatOf({ weights, afloat, gainedEarly, goneLate }: Cases) {
+  const { mean, error } = meanWithError(afloat, weights);
+  const ends = [mean - weightedMean(goneLate, weights), mean + weightedMean(gainedEarly, weights)] as const;
+  return { afloatOnArrival: mean, afloatSpread: chanceSpread(mean, ends, error) };
 }
 
 function weightedSpread(values: Float64Array, weights: Float64Array): FiveQuantiles {
@@ -215,16 +240,37 @@ function weightedSpread(values: Float64Array, weights: Float64Array): FiveQuanti
   return { p05: p05!, p25: p25!, p50: p50!, p75: p75!, p95: p95! };
 }
 
-function chancesOf({ weights, later, lowered }: Cases, together: Together): KitsChance[] {
-  return together.map((sorted, k) => {
-    const row = { kits: k + 1, holding: 0, gaining: 0, holdingPatched: 0 };
-    for (let n = 0; n < POINTS; n += 1) {
-      const weight = numberAt(weights, n);
-      if (weight < 1e-9) continue;
-      row.holding += weight * chanceToMove(sorted, numberAt(later, n));
-      row.gaining += weight * chanceToMove(sorted, GAINING * numberAt(lowered, n));
-      row.holdingPatched += weight * chanceToMove(sorted, numberAt(later, n) / 2);
-    }
-    return row;
-  });
+/** Chances with their ranges: kits that start as seldom, and as often, as nine times in ten they may. */
+function rangedOf({ weights, later, lowered }: Cases, call: CallForHelp): readonly KitsChance[] {
+  const kits = Array.from({ length: MOST_KITS }, (_, k) => call.kits?.[k] ?? call.usual);
+  const { told, low, high } = moveAtEnds(kits, call.share);
+  const flows = { later: ordered(later), lowered: ordered(lowered) };
+  return told.map((sorted, k) => rowOf(weights, flows, k + 1, [sorted, low[k]!, high[k]!]));
+}
+
+type AtEnds = readonly [told: Float64Array, low: Float64Array, high: Float64Array];
+
+function rowOf(
+  weights: Float64Array,
+  { later, lowered }: Readonly<Record<"later" | "lowered", Ordered>>,
+  kits: number,
+  ends: AtEnds,
+): KitsChance {
+  const holding = rangeOf(weights, later, 1, ends);
+  const gaining = rangeOf(weights, lowered, GAINING, ends);
+  const patched = rangeOf(weights, later, 0.5, ends);
+  return {
+    kits,
+    holding: holding.chance,
+    gaining: gaining.chance,
+    holdingPatched: patched.chance,
+    spreads: { holding: holding.spread, gaining: gaining.spread, holdingPatched: patched.spread },
+  };
+}
+
+function rangeOf(weights: Float64Array, flows: Ordered, factor: number, [told, low, high]: AtEnds) {
+  const { mean, error } = meanWithError(chancesToMove(told, flows, factor), weights);
+  const [least, most] = [low, high].map((sorted) => weightedMean(chancesToMove(sorted, flows, factor), weights));
+  const nights = (mean * (1 - mean)) / told.length;
+  return { chance: mean, spread: chanceSpread(mean, [least!, most!], Math.sqrt(error * error + nights)) };
 }

@@ -6,6 +6,7 @@ import type { floodPumpIn } from "./casualty-fields.ts";
 import { checkName, omitMissing, wrong } from "./casualty-input.ts";
 import { floodKit, oneOfThree, type FloodKit } from "./flood-kit.ts";
 import { depthOf } from "../guards/places.ts";
+import { sayCounted } from "../guards/one-clock.ts";
 import { endsBeforeItBegins } from "../guards/times.ts";
 import type { QuestionContext } from "../question.ts";
 
@@ -23,7 +24,7 @@ export function resolvePumps(given: readonly FloodPump[], vessel: Vessel, told: 
   const names = vessel.compartments.map((one) => one.name);
   const deck = vessel.kind === "floating" ? depthOf(vessel.hull) : undefined;
   const hours = given.map(({ from, until }) => ({ from, to: until }));
-  faults.push(...endsBeforeItBegins(hours, "pumps", "until"));
+  faults.push(...endsBeforeItBegins(hours, "pumps", "until", sayCounted));
   return given.map((one, i) => {
     const field = `pumps[${i}]`;
     checkName(one.compartment, names, `${field}.compartment`, faults);

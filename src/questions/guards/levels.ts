@@ -1,3 +1,4 @@
+import { sayDuration } from "#words";
 import type { Fault } from "#base";
 import { likelyBeam, type BoatKind } from "#flooding";
 import { BOAT_LIMITS, COAMING, wrongLevel, wrongMeasures } from "#readiness";
@@ -51,7 +52,7 @@ export function risesTooFast(readings: readonly Read[], field = "readings"): rea
     const rise = level - before.level;
     const most = FASTEST_RISE * (at - before.at) + SLIP;
     if (rise <= most) return [];
-    const allowed = `at most ${metres(most)} in ${at - before.at} s`;
+    const allowed = `at most ${metres(most)} in ${sayDuration(at - before.at)}`;
     return [
       faultOf(
         "QU-159",

@@ -1,4 +1,5 @@
 import { readClock, type Fault } from "#base";
+import { sayDuration } from "#words";
 import { faultOf } from "./guard-fault.ts";
 
 /** Fields that hold an instant, and those that hold none whatever their names. */
@@ -39,4 +40,28 @@ function instantsIn(given: unknown, path: string): readonly Told[] {
     if (!INSTANTS.includes(key)) return instantsIn(value, field);
     return typeof value === "string" || typeof value === "number" ? [{ field, value }] : [];
   });
+}
+
+/** An instant in the words of whoever gave the times. */
+export type SayInstant = (at: number) => string;
+
+/**
+ * How the instants of a question are said back: as times of day where they were given so, "14:05", after midnight counted on;
+ * else as time from the start they count from, "14 min".
+ *
+ * @param given - as it was given, before its units are gone
+ */
+export function instantsSaid(given: unknown): SayInstant {
+  return instantsIn(given, "").some(({ value }) => isClock(value)) ? sayClock : sayCounted;
+}
+
+function sayClock(at: number): string {
+  const [hours, minutes, seconds] = [Math.floor(at / 3600), Math.floor((at % 3600) / 60), at % 60];
+  const shown = seconds === 0 ? [hours, minutes] : [hours, minutes, Math.round(seconds)];
+  return shown.map((part) => String(part).padStart(2, "0")).join(":");
+}
+
+/** An instant counted from a start [s]. */
+export function sayCounted(at: number): string {
+  return at < 0 ? `${sayDuration(-at)} before the start` : sayDuration(at);
 }

@@ -2,19 +2,26 @@ import type { Fault } from "#base";
 import type { z } from "zod";
 import type { soundingIn } from "../on-scene/sounding-fields.ts";
 import { aboveDeck, aboveSea, risesTooFast } from "./levels.ts";
+import type { SayInstant } from "./one-clock.ts";
 import { depthOfGiven } from "./places.ts";
 import { afterNow, beginsAfterNow, endsBeforeItBegins, longBeforeReadings, outOfOrder } from "./times.ts";
 
 type SoundingInput = z.output<typeof soundingIn>;
 
-/** Times of soundings and pumping that cannot be: out of order, after now, ending before they begin, another clock. */
-export function wrongSoundings({ readings, pumping, options }: SoundingInput): readonly Fault[] {
+/**
+ * Times of soundings and pumping that cannot be: out of order, after now, ending before they begin, another clock.
+ *
+ * @param say - an instant as it was given
+ */
+export function wrongSoundings({ readings, pumping, options }: SoundingInput, say: SayInstant): readonly Fault[] {
   const now = options?.now;
   return [
-    ...outOfOrder(readings, "readings"),
-    ...(now === undefined ? [] : [...afterNow(readings, "readings", now), ...beginsAfterNow(pumping, "pumping", now)]),
-    ...endsBeforeItBegins(pumping, "pumping", "to"),
-    ...longBeforeReadings(pumping, readings, "pumping"),
+    ...outOfOrder(readings, "readings", say),
+    ...(now === undefined
+      ? []
+      : [...afterNow(readings, "readings", now, say), ...beginsAfterNow(pumping, "pumping", now, say)]),
+    ...endsBeforeItBegins(pumping, "pumping", "to", say),
+    ...longBeforeReadings(pumping, readings, "pumping", say),
   ];
 }
 

@@ -63,7 +63,11 @@ function spreadOf(runs: KitIn["runs"]): CountedKit["startsSpread"] {
 export function usualKit(input: KitsNeededInput, counted: readonly CountedKit[], context: QuestionContext): KitToTake {
   const mean = counted.reduce((sum, { flow }) => sum + flow, 0) / counted.length;
   const isAsListed = counted.length > 0 && input.delivery === undefined && input.kit === undefined;
-  return { flow: isAsListed ? mean : usualFlow(input, context), starts: startsOf(undefined) };
+  return {
+    flow: isAsListed ? mean : usualFlow(input, context),
+    starts: startsOf(undefined),
+    startsSpread: spreadOf(undefined),
+  };
 }
 
 function usualFlow(input: KitsNeededInput, context: QuestionContext): number {

@@ -21,6 +21,8 @@ const spreadOut = z.strictObject({
   p95: z.number(),
 });
 
+const rangeOut = z.strictObject({ p05: z.number(), p95: z.number() });
+
 export const kitsNeededQuestion = defineQuestion({
   name: "kits-needed",
   summary:
@@ -30,7 +32,15 @@ export const kitsNeededQuestion = defineQuestion({
     inflow: spreadOut.describe("Inflow as she lies when last told of [m³/s]"),
     noWorseThan: answered("flow", "Inflow at a discharge coefficient of 1, not exceeded nineteen times in twenty"),
     byKits: z.array(
-      z.strictObject({ kits: z.number(), holding: z.number(), gaining: z.number(), holdingPatched: z.number() }),
+      z.strictObject({
+        kits: z.number(),
+        holding: z.number(),
+        gaining: z.number(),
+        holdingPatched: z.number(),
+        spreads: z
+          .strictObject({ holding: rangeOut, gaining: rangeOut, holdingPatched: rangeOut })
+          .describe("Between what each lies nine times in ten: what the draws leave open, and how surely kits start"),
+      }),
     ),
     forHolding: z
       .number()
@@ -39,7 +49,11 @@ export const kitsNeededQuestion = defineQuestion({
     forGaining: z.number().optional().describe("The same of gaining"),
     forHoldingPatched: z.number().optional().describe("The same of holding with the hole halved"),
     afloatOnArrival: z.number().describe("Chance that her deck edge is not under when the first kit pumps"),
+    afloatSpread: rangeOut.describe(
+      "Between what that lies nine times in ten, by the time to her and what the draws leave open",
+    ),
     arrival: answered("time", "Until the first kit pumps"),
+    arrivalSpread: rangeOut.describe("Between what that lies nine times in ten: sea, traffic, a kit slow to rig [s]"),
     cansPerKit: z.number(),
     cans: z.number().describe("For the kits that hold, or for six where none of those looked at does"),
     ask: z.array(z.string()).describe("What to ask by radio, in order"),
@@ -65,6 +79,7 @@ export const kitsNeededQuestion = defineQuestion({
         follow: z.number().describe("Kits to send after: other boats, other places, a second trip"),
         enough: z.boolean().describe("False where even six kits are not enough nine times in ten"),
         chance: z.number().describe("That the first boat's kits hold; with the hole halved where it has to be slowed"),
+        spread: rangeOut.describe("Between what that lies nine times in ten"),
       })
       .describe("What to do with the kits there are"),
     riseBeyondHole: z.boolean().describe("The rise told is more than the hole told can give; the hole was left out"),
@@ -81,7 +96,7 @@ export const kitsNeededQuestion = defineQuestion({
     const { riseBeyondHole = false, ...needed } = needKits(callOf(input, kits, arrival, context));
     return {
       ...needed,
-      byKits: [...needed.byKits],
+      byKits: needed.byKits.map((row) => ({ ...row, spreads: { ...row.spreads } })),
       ask: [...needed.ask],
       orders: ordersFor({
         isOpenBoat: input.boat === "open boat",

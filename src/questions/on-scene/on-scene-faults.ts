@@ -1,5 +1,6 @@
 import type { Fault } from "#base";
 import { wrongLevel, wrongMeasures } from "#readiness";
+import type { SayInstant } from "../guards/one-clock.ts";
 import { namedTwice } from "../guards/places.ts";
 import { afterNow, beginsAfterNow, endsBeforeItBegins, outOfOrder } from "../guards/times.ts";
 import type { OnSceneInput } from "./on-scene-fields.ts";
@@ -8,21 +9,23 @@ import type { OnSceneInput } from "./on-scene-fields.ts";
  * Everything in a sheet that cannot be, by the limits the sheet itself is written by: QU-140 times out of order, QU-141
  * a measure of the boat, QU-142 a level above her coaming, QU-143 a time after now, a pump's start too, QU-133 pumping that ends before it
  * begins, QU-150 one name for two spaces.
+ *
+ * @param say - an instant as it was given
  */
-export function faultsOf(input: OnSceneInput): readonly Fault[] {
+export function faultsOf(input: OnSceneInput, say: SayInstant): readonly Fault[] {
   const { patches = [], now } = input;
   return [
     ...wrongMeasures(input.boat).map((wrong) => ({ code: "QU-141", ...wrong, field: `boat.${wrong.field}` })),
     ...namedTwice(input.spaces, "spaces"),
     ...levelFaults(input),
     ...[...soundingsOf(input), { field: "patches", times: patches }].flatMap(({ field, times }) => [
-      ...outOfOrder(times, field),
-      ...afterNow(times, field, now),
+      ...outOfOrder(times, field, say),
+      ...afterNow(times, field, now, say),
     ]),
-    ...signsOf(input).flatMap(({ field, times }) => afterNow(times, field, now)),
+    ...signsOf(input).flatMap(({ field, times }) => afterNow(times, field, now, say)),
     ...pumpingOf(input).flatMap(({ field, pumping }) => [
-      ...endsBeforeItBegins(pumping, field, "to"),
-      ...beginsAfterNow(pumping, field, now),
+      ...endsBeforeItBegins(pumping, field, "to", say),
+      ...beginsAfterNow(pumping, field, now, say),
     ]),
   ];
 }

@@ -11,7 +11,7 @@ import {
 } from "#flooding";
 import { hullAlone } from "#readiness";
 import type { z } from "zod";
-import { onOneClock } from "../guards/one-clock.ts";
+import { instantsSaid, onOneClock } from "../guards/one-clock.ts";
 import { omitMissing, throwAny } from "../flooding/casualty-input.ts";
 import { onSceneIn, onSceneOut, type LyingOut, type OnSceneInput, type readingOut } from "./on-scene-fields.ts";
 import { assumedOf } from "./on-scene-assumptions.ts";
@@ -44,8 +44,8 @@ export const onSceneQuestion = defineQuestion({
     now: "16 min",
   },
   check: onOneClock,
-  answer: (asked) => {
-    throwAny(faultsOf(asked));
+  answer: (asked, _context, given) => {
+    throwAny(faultsOf(asked, instantsSaid(given)));
     const input = watchedLately(asked);
     const dry = boatOf(input, []);
     const scene = sceneOf(input, dry);

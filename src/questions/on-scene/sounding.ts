@@ -12,7 +12,7 @@ import type { z } from "zod";
 import type { Assumption } from "../assumptions.ts";
 import { omitMissing, resolveFloating, throwAny } from "../flooding/casualty-input.ts";
 import { hasNoLie, withoutForecast, type Told } from "../guards/no-lie.ts";
-import { onOneClock } from "../guards/one-clock.ts";
+import { instantsSaid, onOneClock } from "../guards/one-clock.ts";
 import { wrongSpaces } from "../guards/places.ts";
 import { wrongReadings, wrongSoundings } from "../guards/soundings.ts";
 import { defineQuestion } from "../question.ts";
@@ -37,10 +37,10 @@ export const soundingQuestion = defineQuestion({
     pumping: [{ from: "5 min", flow: "250 L/min" }],
   },
   check: onOneClock,
-  answer: (input) => {
+  answer: (input, _context, given) => {
     const assumptions: Assumption[] = [ONE_HOLE];
     const faults: Fault[] = [];
-    faults.push(...wrongSoundings(input));
+    faults.push(...wrongSoundings(input, instantsSaid(given)));
     const space = resolveSpace(input, faults, assumptions);
     throwAny([...faults, ...wrongReadings(input)]);
     const { now, horizon, ...gains } = input.options ?? {};

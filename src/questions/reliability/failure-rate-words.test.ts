@@ -27,7 +27,7 @@ describe("what a rate rests on", () => {
   });
 
   it("what it would take is not what is there already", () => {
-    const among = asked({ failures: 1, time: "5 years", fleet: FLEET });
+    const among = asked({ failures: 1, time: "5 years", fleet: FLEET, pooling: "fitted" });
     expect(among.kind).toBe("cannot-tell");
     expect(among.because).toContain("it would take more failures");
     expect(among.because).not.toContain("others alike");

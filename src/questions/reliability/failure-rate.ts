@@ -3,6 +3,7 @@ import { rateOf, type RateBelief, type RatePrior } from "#reliability";
 import { z } from "zod";
 import { defineQuestion } from "../question.ts";
 import { quantity } from "../quantity-field.ts";
+import { oneMoreOf, oneMoreOut } from "./one-more.ts";
 import { becauseOut, beliefOut, kindOut, lognormalIn, time } from "./fields.ts";
 import { refuse } from "./refuse.ts";
 
@@ -25,6 +26,12 @@ const input = z
       .max(2000)
       .optional()
       .describe("Others alike, each with its own record: they stand for the prior"),
+    pooling: z
+      .enum(["fitted", "wary"])
+      .optional()
+      .describe(
+        "The fleet's spread: fitted as if known, or wary, integrated with no leaning to fleets all alike; wary if left out, and in any case where none of them failed",
+      ),
     over: time("For the chance that nothing fails over so long").optional(),
   })
   .superRefine((given, context) => {
@@ -32,7 +39,8 @@ const input = z
     for (const [i, one] of (given.fleet ?? []).entries())
       if (one.time === 0) refuse(context, ["fleet", i, "time"], { ...SOME_TIME, got: 0 });
     const isClean = given.fleet?.every(({ failures }) => failures === 0) ?? false;
-    if (isClean && given.time === 0 && given.failures > 0) refuse(context, ["time"], { ...SOME_TIME, got: 0 });
+    const isWary = given.fleet !== undefined && (isClean || given.pooling !== "fitted");
+    if (isWary && given.time === 0 && given.failures > 0) refuse(context, ["time"], { ...SOME_TIME, got: 0 });
     const prior = priorOf(given);
     if (prior.kind === "gamma" && prior.b + given.time === 0) refuse(context, ["time"], { ...SOME_TIME, got: 0 });
     if (prior.kind === "gamma" && prior.a + given.failures === 0)
@@ -56,6 +64,7 @@ export const failureRateQuestion = defineQuestion({
         logLikelihood: z.number().describe("Natural logarithm [1]"),
       })
       .exactOptional(),
+    oneMore: oneMoreOut("1/s"),
     noneOver: z.number().exactOptional().describe("Chance of no failure over the time asked for [1]"),
   }),
   example: { failures: 3, time: "9 years", over: "1 year" },
@@ -65,17 +74,27 @@ export const failureRateQuestion = defineQuestion({
       ...verdict(given, belief),
       rate: belief.rate,
       ...(belief.fleet ? { fleet: fleetOut(belief.fleet) } : {}),
+      ...oneMoreIn(belief),
       ...(given.over === undefined ? {} : { noneOver: belief.noneOver(given.over) }),
     };
   },
 });
 
+function oneMoreIn({ rate, oneMore: least }: RateBelief) {
+  const { oneMore } = oneMoreOf(rate.mean, least, perYear);
+  return oneMore === undefined ? {} : { oneMore };
+}
+
+function perYear(rate: number, figures = 2): string {
+  return `${Number((rate * YEAR).toPrecision(figures))} a year`;
+}
+
 function fleetOut({ a, b, logLikelihood }: NonNullable<RateBelief["fleet"]>) {
   return { a, b, logLikelihood };
 }
 
-function priorOf({ prior, fleet }: Input): RatePrior {
-  if (fleet) return { kind: "fleet", fleet };
+function priorOf({ prior, fleet, pooling }: Input): RatePrior {
+  if (fleet) return { kind: "fleet", fleet, pooling: pooling ?? "wary" };
   if (prior === undefined) return { kind: "gamma", a: 0.5, b: 0 };
   return "a" in prior ? { kind: "gamma", ...prior } : { kind: "lognormal", ...prior };
 }
@@ -85,21 +104,22 @@ const TOO_FAR = 30;
 
 function verdict(given: Input, belief: RateBelief) {
   const { rate } = belief;
-  const base = `${sayCount(given.failures, "failure")} in ${yearsOf(given.time)}${priorWords(given, belief)}.`;
+  const base = `${sayCount(given.failures, "failure")} in ${yearsOf(given.time)}${priorWords(given, belief)}.${oneMoreOf(rate.mean, belief.oneMore, perYear).words}`;
   if (rate.p95 <= TOO_FAR * rate.p05) return { kind: "told" as const, because: base };
-  const most = Number((rate.p95 * YEAR).toPrecision(2));
-  const because = `${base} Too little to tell more than that the rate is likely below ${most} a year: it would take ${lackWords(given)}, to say how often.`;
+  const because = `${base} Too little to tell more than that the rate is likely below ${perYear(rate.p95)}: it would take ${lackWords(given)}, to say how often.`;
   return { kind: "cannot-tell" as const, because };
 }
 
 /** Where the belief before the record came from, and its weight where it was given; Jeffreys' weighs next to nothing. */
-function priorWords({ prior, fleet }: Input, { fleet: fit, weight }: RateBelief): string {
+function priorWords({ prior, fleet, pooling }: Input, { fleet: fit, weight }: RateBelief): string {
   if (fleet)
-    return `; the prior is from ${fleet.length} others${fit ? "" : ", in which none failed: they are pooled warily"}`;
+    return `; the prior is from ${fleet.length} others${fit ? "" : ", in which none failed: they are pooled warily"}${pooling === "fitted" && fit ? TOO_SURE : ""}`;
   if (prior === undefined || weight === undefined) return "";
   const failures = Number(weight.failures.toPrecision(2));
   return `; the prior was given, and weighs about as much as ${sayCount(failures, "failure")} in ${yearsOf(weight.time)}`;
 }
+
+const TOO_SURE = ", their spread taken as better known than a small fleet knows it: pooling wary is less sure";
 
 /** What is not there yet. */
 function lackWords({ failures, fleet }: Input): string {

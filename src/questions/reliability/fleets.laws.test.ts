@@ -78,6 +78,20 @@ describe("others in which none failed", () => {
   });
 });
 
+describe("a rate among others in which none failed", () => {
+  it("DERIVED: has the percentiles of gamma(1/2, all their time)", () => {
+    const { rate } = rated(0, [
+      [0, 10],
+      [0, 20],
+    ]) as unknown as { rate: { p05: number; p50: number; p95: number } };
+    const years = [rate.p05, rate.p50, rate.p95].map((one) => one * 365.25 * 86_400 * 35);
+    // Half of chi-square with one degree of freedom: 0.003932, 0.4549 and 3.841.
+    expect(years[0]).toBeCloseTo(0.003932 / 2, 5);
+    expect(years[1]).toBeCloseTo(0.4549 / 2, 4);
+    expect(years[2]).toBeCloseTo(3.841 / 2, 3);
+  });
+});
+
 describe("one failure more never makes failing less likely", () => {
   const random = repeatableStream(17);
   const whole = (least: number, most: number) => least + Math.floor(random() * (most - least + 1));

@@ -2,6 +2,7 @@ import { foundByCheck, jeffreys, TOO_WIDE, type FoundByCheck } from "#reliabilit
 import { z } from "zod";
 import { defineQuestion } from "../question.ts";
 import { checkLooks, looksIn } from "./drills-fields.ts";
+import { oneMissMore } from "./one-more.ts";
 import { becauseOut, beliefOut, kindOut, levelIn, LEVEL } from "./fields.ts";
 
 const interval = (whose: string) =>
@@ -26,6 +27,12 @@ export const foundByCheckQuestion = defineQuestion({
     chance: beliefOut("1", "Chance that it finds a fault that it can find"),
     clopperPearson: interval("Clopper and Pearson's"),
     jeffreys: interval("Jeffreys'"),
+    oneMore: z
+      .number()
+      .exactOptional()
+      .describe(
+        "Only where one fault more missed by another check would make finding look likelier here: the most it would come to [1]",
+      ),
     more: z.int().exactOptional().describe("Where it cannot tell: further faults it would take about [1]"),
   }),
   example: {
@@ -39,13 +46,15 @@ export const foundByCheckQuestion = defineQuestion({
   },
   answer: ({ found, planted, others = [], level = LEVEL }) => {
     const told = foundByCheck({ found, planted }, others, level);
-    const basis = `${found} of ${planted} planted faults found; ${others.length > 0 ? pooled(told) : ALONE}`;
+    const { oneMore, words } = oneMissMore(told.chance.mean, told.oneMore);
+    const basis = `${found} of ${planted} planted faults found; ${others.length > 0 ? pooled(told) : ALONE}${words}`;
     return {
       kind: told.more === 0 ? ("told" as const) : ("cannot-tell" as const),
       because: told.more === 0 ? basis : `${basis} ${tooLittle(told)}`,
       chance: told.chance,
       clopperPearson: [...told.interval],
       jeffreys: planted === 0 ? [0, 1] : [...jeffreys(found, planted, level)],
+      ...(oneMore !== undefined && { oneMore }),
       ...(told.more > 0 && { more: told.more }),
     };
   },

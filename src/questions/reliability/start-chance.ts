@@ -11,6 +11,7 @@ import {
 import { z } from "zod";
 import { defineQuestion } from "../question.ts";
 import { becauseOut, beliefOut, kindOut, LEVEL } from "./fields.ts";
+import { oneMoreOf, oneMoreOut, sayFigures } from "./one-more.ts";
 import { chancePrior, rangeOf, wasAsked, startChanceIn, type StartChanceInput } from "./start-chance-fields.ts";
 
 const interval = (whose: string) =>
@@ -36,6 +37,7 @@ export const startChanceQuestion = defineQuestion({
         logLikelihood: z.number().describe("Natural logarithm [1]"),
       })
       .exactOptional(),
+    oneMore: oneMoreOut("1"),
     atLeast: z.number().exactOptional().describe("Chance that enough start [1]"),
   }),
   example: {
@@ -61,10 +63,16 @@ export const startChanceQuestion = defineQuestion({
       wilson: ends(given, wilson),
       jeffreys: ends(given, jeffreys),
       ...(belief.fleet ? { fleet: fleetOut(belief.fleet) } : {}),
+      ...oneMoreIn(belief),
       ...(given.need ? { atLeast: belief.enough(given.need.least, given.need.of, given.need.shared) } : {}),
     };
   },
 });
+
+function oneMoreIn({ failing, oneMore: least }: StartBelief) {
+  const { oneMore } = oneMoreOf(failing.mean, least, sayFigures);
+  return oneMore === undefined ? {} : { oneMore };
+}
 
 function fleetOut({ a, b, logLikelihood }: NonNullable<StartBelief["fleet"]>) {
   return { a, b, logLikelihood };
@@ -80,7 +88,7 @@ function ends(given: StartChanceInput, rule: (failures: number, trials: number, 
 
 function verdict(given: StartChanceInput, belief: StartBelief) {
   const openings = openingsToTell(belief.failing);
-  const base = basisOf(given, belief);
+  const base = `${basisOf(given, belief)}${oneMoreOf(belief.failing.mean, belief.oneMore, sayFigures).words}`;
   if (openings === 0) return { kind: "told" as const, because: base };
   const because = `${base} Too little to tell: the range is wider than ${TOO_WIDE}; about ${openings} more openings would narrow it to that.`;
   return { kind: "cannot-tell" as const, because, openings };
@@ -96,7 +104,7 @@ function priorWords({ prior, fleet, pooling }: StartChanceInput, { fleet: fit, w
   if (fleet && fit) {
     const alike = fit.isAlike ? ", which differ no more than chance would have it" : "";
     return `the prior is from ${fleet.length} others${alike}, and ${weightWords(weight ?? 0)}.${
-      pooling === undefined || pooling === "fitted" ? TOO_SURE : ""
+      pooling === "fitted" ? TOO_SURE : ""
     }`;
   }
   if (fleet && wasAsked(fleet)) return sameWords(fleet, weight ?? 0);

@@ -2,7 +2,7 @@ import type { Pattern } from "#kit";
 import { describe, expect, it } from "vitest";
 import type { CasualtyState } from "../casualty/casualty-state.ts";
 import type { KitState } from "../state.ts";
-import { demandsOf, hiddenOf } from "./index.ts";
+import { demandsOf, failureOf, hiddenOf } from "./index.ts";
 
 const run = (at: string, more: object) => ({ turnaround: `t-${at}`, at: `${at}T10:00:00Z`, ...more });
 const kitWith = (...runs: object[]) => ({ id: "k1", runs }) as unknown as KitState;
@@ -213,5 +213,44 @@ describe("two findings raised from one start that failed", () => {
       failed: 1,
       found: 1,
     });
+  });
+});
+
+const CALLED = sheet({}, [refused("2026-08-01T10:00:00Z")]);
+const afterCall = (...findings: object[]) => plugged([sealedBefore, failedThen], [], findings);
+
+describe("what is found after a start that failed on a casualty", () => {
+  const found = raisedAt("09:30", { mode: "wet", step: "look", check: "hum" });
+
+  it("counts with that start in the kit's next opening, and is no fault that a look found", () => {
+    expect(hiddenOf(afterCall(found), TWO)).toMatchObject({ found: 1 });
+    expect(hiddenOf(afterCall(found), TWO, [CALLED])).toMatchObject({ found: 0, looks: 1 });
+  });
+
+  it("is a fault that a look found where the kit worked on the casualty", () => {
+    const ran = sheet({ runs: [{ from: "2026-08-01T10:00:00Z" }] });
+    expect(hiddenOf(afterCall(found), TWO, [ran])).toMatchObject({ found: 1 });
+  });
+
+  it("is of that start outside an opening too, until the next one is closed, and no longer", () => {
+    const aboard = { mode: "dead", raised: { at: "2026-08-01T11:00:00Z" } };
+    const later = { mode: "dead", raised: { at: "2027-02-01T11:00:00Z" } };
+    const kit = plugged(
+      [sealedBefore, { ...failedThen, closed: { how: "sealed", at: "2027-01-01T12:00:00Z" } }],
+      [],
+      [aboard, found, later],
+    );
+    const of = failureOf(kit, [CALLED], TWO);
+    expect(kit.findings.map((one) => of.get(one)?.on)).toEqual(["casualty", "casualty", undefined]);
+  });
+});
+
+describe("what is found beside a start that failed", () => {
+  it("is not of it where it would stop nothing, but for what was raised at the start itself", () => {
+    const scratch = raisedAt("10:05", { mode: "float", step: "look", check: "hum" });
+    const other = raisedAt("10:05", { mode: "other", step: "switch", check: "runs" });
+    const kit = plugged([sealedBefore, failedThen], [], [atStart, scratch, other]);
+    const of = failureOf(kit, [], TWO);
+    expect(kit.findings.map((one) => of.get(one)?.failed)).toEqual(["start", undefined, "start"]);
   });
 });

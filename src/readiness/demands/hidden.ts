@@ -1,7 +1,9 @@
 import { stageOfStep, type Pattern, type StageId } from "#kit";
-import type { Finding, Turnaround } from "../state.ts";
-import { benchDemands, type Benched } from "./bench-demands.ts";
+import type { CasualtyState } from "../casualty/casualty-state.ts";
+import type { Finding } from "../state.ts";
+import { failureOf, type Failing } from "./failure-of.ts";
 import { openingsOf } from "./openings.ts";
+import { stoppingModes } from "./stopping-modes.ts";
 
 /** What was found of faults that came unseen while the kit lay closed. */
 export interface HiddenRecord {
@@ -20,18 +22,19 @@ const ASKED: ReadonlySet<StageId> = new Set<StageId>(["prime", "run", "spare-sta
  * Faults that came while a kit lay closed, found at its openings before it was asked to start: modes that ground it and
  * that the pattern's troubles name as causes; every mode that grounds, where the pattern tells of no troubles.
  *
- * Once it did not work in an opening, what is found there from then on is of that failure, at whichever line it was raised:
- * it counts once, as the demand that failed.
+ * What is of a demand that failed, in that opening or on a casualty before it, is no such fault: it counts once, as the
+ * demand that failed, at whichever line it was raised.
  *
  * An opening of a drill is no look, since what is found there was planted; the kit lies closed anew from its closing on.
  *
  * @param kit - as its entries tell it
  * @param pattern - it is built to
+ * @param casualties - of the station, open and closed
  * @returns modes found and the time it lay closed, from each closing to the next opening
  */
-export function hiddenOf(kit: Benched, pattern: Pattern): HiddenRecord {
+export function hiddenOf(kit: Failing, pattern: Pattern, casualties: readonly CasualtyState[] = []): HiddenRecord {
   const stopping = stoppingModes(pattern);
-  const failures = failuresOf(kit, pattern);
+  const failed = failureOf(kit, casualties, pattern);
   const opened = openingsOf(kit);
   let [found, lay, looks] = [0, 0, 0];
   for (const [i, turnaround] of opened.entries()) {
@@ -39,22 +42,10 @@ export function hiddenOf(kit: Benched, pattern: Pattern): HiddenRecord {
     if (!before || turnaround.drill !== undefined) continue;
     looks += 1;
     lay += Math.max(0, Date.parse(turnaround.opened.at) - Date.parse(before.at)) / 1000;
-    const own = foundIn(turnaround, kit.findings, failures.get(turnaround.id));
+    const own = kit.findings.filter((one) => one.turnaround === turnaround.id && !failed.has(one));
     found += modesIn(own, pattern, stopping).size;
   }
   return { found, lay, looks };
-}
-
-/** When it did not work, by opening [ms]. */
-function failuresOf(kit: Benched, pattern: Pattern): ReadonlyMap<string, number> {
-  const failed = benchDemands(kit, pattern).filter(({ worked }) => !worked);
-  return new Map(failed.flatMap(({ turnaround, at }) => (turnaround ? [[turnaround, Date.parse(at)] as const] : [])));
-}
-
-/** Raised in an opening before it did not work there. */
-function foundIn({ id }: Turnaround, findings: readonly Finding[], failedAt = Infinity): readonly Finding[] {
-  const own = findings.filter(({ turnaround }) => turnaround === id);
-  return failedAt === Infinity ? own : own.filter(({ raised }) => Date.parse(raised.at) < failedAt);
 }
 
 function modesIn(findings: readonly Finding[], pattern: Pattern, stopping: ReadonlySet<string>): ReadonlySet<string> {
@@ -63,11 +54,4 @@ function modesIn(findings: readonly Finding[], pattern: Pattern, stopping: Reado
     return stopping.has(mode) && (stage === undefined || !ASKED.has(stage));
   });
   return new Set(own.map(({ mode }) => mode));
-}
-
-/** Modes by which a kit does not start, prime or deliver. */
-export function stoppingModes({ modes, troubles = [] }: Pattern): ReadonlySet<string> {
-  const named = new Set(troubles.flatMap(({ causes }) => causes.flatMap(({ mode }) => mode ?? [])));
-  const grounding = modes.filter(({ effect }) => effect === "grounds").map(({ id }) => id);
-  return new Set(named.size === 0 ? grounding : grounding.filter((id) => named.has(id)));
 }

@@ -1,7 +1,7 @@
 import type { Pattern } from "#kit";
 import { compareDrill } from "../drill/compare.ts";
 import type { KitState } from "../state.ts";
-import { stoppingModes } from "./hidden.ts";
+import { stoppingModes } from "./stopping-modes.ts";
 
 /** Faults planted in drills that would have stopped the kit, and how many of them the opening found. */
 export interface PlantedStopping {

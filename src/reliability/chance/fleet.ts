@@ -42,7 +42,7 @@ interface FleetLaw {
  */
 export function lawOfChances(fleet: readonly Demands[]): FleetLaw {
   const ways = fleet.reduce((sum, { failures, trials }) => sum + logChoose(trials, failures), 0);
-  const members = alikeTogether(fleet);
+  const members = sameTogether(fleet);
   return {
     value: (a, b) => {
       const one = logBeta(a, b);
@@ -64,11 +64,13 @@ export function lawOfChances(fleet: readonly Demands[]): FleetLaw {
 }
 
 /** Members with the same record counted once, so that a large fleet costs no more than its different records. */
-function alikeTogether(fleet: readonly Demands[]): readonly (Demands & { readonly count: number })[] {
-  const members = new Map<string, Demands & { count: number }>();
-  for (const { failures, trials } of fleet) {
-    const key = `${failures} ${trials}`;
-    members.set(key, { failures, trials, count: (members.get(key)?.count ?? 0) + 1 });
+function sameTogether<One extends Demands | Exposure>(
+  fleet: readonly One[],
+): readonly (One & { readonly count: number })[] {
+  const members = new Map<string, One & { count: number }>();
+  for (const one of fleet) {
+    const key = `${one.failures} ${"trials" in one ? one.trials : one.time}`;
+    members.set(key, { ...one, count: (members.get(key)?.count ?? 0) + 1 });
   }
   return [...members.values()];
 }
@@ -81,17 +83,18 @@ function alikeTogether(fleet: readonly Demands[]): readonly (Demands & { readonl
  * @source DERIVED: gamma-Poisson
  */
 export function lawOfRates(fleet: readonly Exposure[]): FleetLaw {
+  const members = sameTogether(fleet);
   return {
     value: (a, b) =>
-      fleet.reduce((sum, { failures: x, time }) => {
+      members.reduce((sum, { failures: x, time, count }) => {
         const counted = x === 0 ? 0 : x * Math.log(time / (b + time)) - logGamma(x + 1);
-        return sum + logGamma(a + x) - logGamma(a) - a * Math.log1p(time / b) + counted;
+        return sum + count * (logGamma(a + x) - logGamma(a) - a * Math.log1p(time / b) + counted);
       }, 0),
     slope: (a, b) => {
       let [byA, byB] = [0, 0];
-      for (const { failures: x, time } of fleet) {
-        byA += digamma(a + x) - digamma(a) - Math.log1p(time / b);
-        byB += a / b - (a + x) / (b + time);
+      for (const { failures: x, time, count } of members) {
+        byA += count * (digamma(a + x) - digamma(a) - Math.log1p(time / b));
+        byB += count * (a / b - (a + x) / (b + time));
       }
       return [byA, byB];
     },

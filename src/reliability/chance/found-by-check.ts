@@ -1,7 +1,7 @@
 import type { Belief } from "./belief.ts";
 import type { Demands } from "./fleet.ts";
 import { clopperPearson, type Interval } from "./share-intervals.ts";
-import { openingsToTell, startsByFleet } from "./starting.ts";
+import { oneMoreAmong, openingsToTell, startsByFleet } from "./starting.ts";
 
 /** Faults planted before a check that can find them, and how many of them it found. */
 export interface Looks {
@@ -19,6 +19,8 @@ export interface FoundByCheck {
   readonly more: number;
   /** Other checks that stand for what to expect of it; 0 where they say nothing yet. */
   readonly others: number;
+  /** The most that one fault more missed by any of the others would make of the mean [1]; absent where they say nothing. */
+  readonly oneMore?: number;
 }
 
 /**
@@ -39,11 +41,13 @@ export function foundByCheck(own: Looks, others: readonly Looks[] = [], level = 
   const fleet = startsByFleet([own, ...others].map(missed));
   const { failing } = fleet.of(missed(own));
   const { mean, p05, p50, p95 } = failing;
+  const oneMore = oneMoreAmong(missed(own), others.map(missed));
   return {
     chance: { mean: 1 - mean, p05: 1 - p95, p50: 1 - p50, p95: 1 - p05 },
     interval: own.planted === 0 ? [0, 1] : clopperPearson(own.found, own.planted, level),
     more: openingsToTell(failing),
     others: fleet.members === 0 ? 0 : others.filter(tried).length,
+    ...(oneMore !== undefined && { oneMore: 1 - oneMore }),
   };
 }
 

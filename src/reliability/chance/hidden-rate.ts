@@ -1,5 +1,5 @@
-import { fromLogs } from "./belief.ts";
 import { lawOfRates, type Exposure } from "./fleet.ts";
+import { focused } from "./net.ts";
 import { meanOfGammas, spreadOfGammas, type GammaPiece, type Spread } from "./spread.ts";
 
 /** What is believed of the rate at which hidden faults come to one member of a fleet. */
@@ -50,21 +50,26 @@ function rateOfPieces(pieces: readonly GammaPiece[], from: HiddenRate["from"]): 
   return { mean: meanOfGammas(pieces), spread: spreadOfGammas(pieces), from };
 }
 
-const NET = 28;
-const SLIGHT = 1e-5;
+/** How far from the fleet's own rate the mean is looked for, and from the usual time the size, in ln. */
+const WIDE = { mean: 2.5, size: Math.log(1e3) } as const;
+
+function around(middle: number, width: number): readonly [number, number] {
+  return [Math.log(middle) - width, Math.log(middle) + width];
+}
 
 /** Any mean alike, and any share by which a usual record is drawn to the fleet alike: t/(t + b)² for b. */
 function waryPieces(fleet: readonly Exposure[], rate: number): readonly GammaPiece[] {
   const law = lawOfRates(fleet);
   const times = fleet.map(({ time }) => time).toSorted((one, other) => one - other);
   const usual = times[Math.floor(times.length / 2)]!;
-  const around = (middle: number, width: number, i: number) => middle * Math.exp(width * ((2 * (i + 0.5)) / NET - 1));
-  const net = Array.from({ length: NET * NET }, (_, i) => {
-    const b = around(usual, Math.log(1e3), i % NET);
-    return { a: around(rate, 2.5, Math.floor(i / NET)) * b, b };
+  const logs = (mean: number, size: number) => {
+    const b = Math.exp(size);
+    return law.value(Math.exp(mean) * b, b) + size - 2 * Math.log(usual + b);
+  };
+  const places = focused(logs, { across: around(rate, WIDE.mean), up: around(usual, WIDE.size) });
+  const sum = places.reduce((total, { weight }) => total + weight, 0);
+  return places.map(({ at: [mean, size], weight }) => {
+    const b = Math.exp(size);
+    return { a: Math.exp(mean) * b, b, weight: weight / sum };
   });
-  const weights = fromLogs(net.map(({ a, b }) => law.value(a, b) + Math.log(b) - 2 * Math.log(usual + b)));
-  const kept = net.flatMap((one, i) => (weights[i]! > SLIGHT ? [{ ...one, weight: weights[i]! }] : []));
-  const sum = kept.reduce((total, { weight }) => total + weight, 0);
-  return kept.map((piece) => ({ ...piece, weight: piece.weight / sum }));
 }

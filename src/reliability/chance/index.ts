@@ -15,9 +15,9 @@ export {
   TOO_WIDE,
   type ChancePrior,
   type FleetMember,
-  type Pooling,
   type StartBelief,
   type StartRecord,
 } from "./starting.ts";
+export type { Pooling } from "./fleet-net.ts";
 export { looksToSay, neverFound, type NeverFound } from "./never-found.ts";
-export { rateOf, type RateBelief, type RatePrior } from "./rate.ts";
+export { rateOf, type RateBelief, type RatePooling, type RatePrior } from "./rate.ts";

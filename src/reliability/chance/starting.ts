@@ -4,19 +4,15 @@ import { beliefOnGrid, fromLogs, logSum, type Belief } from "./belief.ts";
 import { betaBelief, chanceOfEnough, logChoose, meanOfBetas, type BetaPiece } from "./beta-mixture.ts";
 import { enoughOfAlike } from "./common-cause.ts";
 import { spreadOfBetas, VALUES, type Spread } from "./spread.ts";
-import { fitFleetOfChances, lawOfChances, type Demands, type FleetFit } from "./fleet.ts";
+import { fitFleetOfChances, type Demands, type FleetFit } from "./fleet.ts";
+import { netPieces, type Pooling } from "./fleet-net.ts";
+import { leastOfChances, leastOfMembers, withOneMore } from "./one-more.ts";
 
 /** What is believed of a chance of failing before any demand is looked at. */
 export type ChancePrior =
   | { readonly kind: "beta"; readonly a: number; readonly b: number }
   | { readonly kind: "lognormal"; readonly median: number; readonly errorFactor: number }
   | { readonly kind: "fleet"; readonly fleet: readonly Demands[]; readonly pooling: Pooling };
-
-/**
- * How the spread of a fleet is taken: fitted as if known, integrated over priors that lean to fleets all alike, or
- * integrated without that leaning.
- */
-export type Pooling = "fitted" | "whole" | "wary";
 
 /** Demands made and how many failed; a range where nobody knows exactly. */
 export interface StartRecord {
@@ -31,6 +27,11 @@ export interface StartBelief {
   readonly fleet?: FleetFit;
   /** Demands that what was believed before weighs as much as; below 1 where it hardly counts. Not of a lognormal prior. */
   readonly weight?: number | undefined;
+  /**
+   * Of others as the prior: the least that one failure more of any of them would make of the mean [1]. It lies below the mean
+   * where how much they differ, and so what they weigh, changes more by it than their mean does.
+   */
+  readonly oneMore?: number;
   /** Chance that at least so many of a number start; `shared` is the share of failures that strike all of them. */
   readonly enough: (least: number, of: number, shared?: number) => number;
 }
@@ -52,12 +53,34 @@ export interface StartBelief {
 export function startingOf(record: StartRecord, prior: ChancePrior): StartBelief {
   if (prior.kind === "lognormal") return onGrid(record, prior.median, prior.errorFactor);
   if (prior.kind === "beta") return ofRecord([{ ...prior, weight: 1 }], record);
-  if (!showsSpread(prior.fleet)) return ofRecord(netPieces(prior.fleet, "wary"), record);
-  const fleet = fitFleetOfChances(prior.fleet);
-  const pieces =
-    prior.pooling === "fitted" ? [{ a: fleet.a, b: fleet.b, weight: 1 }] : netPieces(prior.fleet, prior.pooling);
-  const belief = ofRecord(pieces, record);
-  return { ...belief, weight: prior.pooling === "fitted" ? fleet.a + fleet.b : belief.weight, fleet };
+  const { pieces, ...fleet } = piecesOf(prior);
+  const oneMore = leastWithOneMore(record, prior, pieces);
+  return { ...ofRecord(pieces, record), ...fleet, ...(Number.isFinite(oneMore) && { oneMore }) };
+}
+
+type FleetPrior = Extract<ChancePrior, { readonly kind: "fleet" }>;
+
+/** What others say before the record, with what was fitted and its weight. */
+function piecesOf({
+  fleet,
+  pooling,
+}: FleetPrior): { readonly pieces: readonly BetaPiece[] } & Pick<StartBelief, "fleet" | "weight"> {
+  if (!showsSpread(fleet)) return { pieces: netPieces(fleet, "wary") };
+  const fit = fitFleetOfChances(fleet);
+  if (pooling !== "fitted") return { pieces: netPieces(fleet, pooling), fleet: fit };
+  return { pieces: [{ a: fit.a, b: fit.b, weight: 1 }], weight: fit.a + fit.b, fleet: fit };
+}
+
+/** Wary pieces only change their weights; other poolings turn wary where none or all failed, and are made anew. */
+function leastWithOneMore(record: StartRecord, prior: FleetPrior, pieces: readonly BetaPiece[]): number {
+  if (prior.pooling === "wary") return leastOfChances(pieces, record, prior.fleet);
+  const fleets = withOneMore(prior.fleet, shareOf, ({ failures, trials }) => failures < trials);
+  const means = fleets.map((fleet) => meanOfBetas(updated(piecesOf({ ...prior, fleet }).pieces, record)));
+  return Math.min(Infinity, ...means);
+}
+
+function shareOf({ failures, trials }: Demands): number {
+  return failures / Math.max(1, trials);
 }
 
 /** True where members of a fleet can show how they differ: something failed and something did not. */
@@ -80,9 +103,28 @@ export function startsByFleet(fleet: readonly Demands[]): {
   readonly of: (own: Demands) => FleetMember;
   readonly members: number;
 } {
-  const asked = fleet.filter(({ trials }) => trials > 0);
+  const asked = askedOf(fleet);
   if (asked.length < LEAST_FLEET) return { of: loneStarts, members: 0 };
   return { of: fleetOfStarts(asked), members: asked.length };
+}
+
+function askedOf(fleet: readonly Demands[]): readonly Demands[] {
+  return fleet.filter(({ trials }) => trials > 0);
+}
+
+/**
+ * What one failure more of another member would make of the mean of one, at least.
+ *
+ * @param own - one member's demands
+ * @param others - all others of its fleet
+ * @returns mean chance of failing [1]; undefined where the others say nothing, or none of them can fail once more
+ * @source as `StartBelief.oneMore`
+ */
+export function oneMoreAmong(own: Demands, others: readonly Demands[]): number | undefined {
+  const asked = askedOf([own, ...others]);
+  if (asked.length < LEAST_FLEET) return undefined;
+  const least = leastOfMembers(netPieces(asked, "wary"), own, askedOf(others));
+  return Number.isFinite(least) ? least : undefined;
 }
 
 /**
@@ -156,81 +198,6 @@ function updated(pieces: readonly BetaPiece[], { least, most, trials }: StartRec
   const kept = after.flatMap(({ a, b }, i) => (nth(weights, i) > 1e-8 ? [{ a, b, weight: nth(weights, i) }] : []));
   const sum = kept.reduce((total, { weight }) => total + weight, 0);
   return kept.map((piece) => ({ ...piece, weight: piece.weight / sum }));
-}
-
-const HYPER = 1e-4;
-/** Pieces that carry less of the belief than this are dropped. */
-const SLIGHT = 1e-5;
-
-/** A rectangle of ln odds of the mean and ln size. */
-interface Net {
-  readonly odds: readonly [number, number];
-  readonly size: readonly [number, number];
-}
-
-/** A fleet's beta distributions over a net of mean and size, weighed by the fleet's counts and the priors of a and b. */
-function netPieces(fleet: readonly Demands[], pooling: Pooling): readonly BetaPiece[] {
-  const middle = middleOf(fleet);
-  const wide: Net = { odds: [middle - 8, middle + 8], size: [Math.log(5e-3), Math.log(3e6)] };
-  const narrow = boxOf(weighed(fleet, pooling, wide, 24), wide, 24);
-  return weighed(fleet, pooling, narrow, 28).filter(({ weight }) => weight > SLIGHT);
-}
-
-/** ln odds of failing, near which the belief lies: of the likeliest fleet, which is none where all failed or none did. */
-function middleOf(fleet: readonly Demands[]): number {
-  const failures = fleet.reduce((sum, one) => sum + one.failures, 0);
-  const trials = fleet.reduce((sum, one) => sum + one.trials, 0);
-  if (failures === 0 || failures === trials) return Math.log((failures + 0.5) / (trials - failures + 0.5));
-  const { a, b } = fitFleetOfChances(fleet);
-  return Math.log(a / b);
-}
-
-interface Placed extends BetaPiece {
-  readonly at: readonly [number, number];
-}
-
-function weighed(fleet: readonly Demands[], pooling: Pooling, { odds, size }: Net, count: number): readonly Placed[] {
-  const law = lawOfChances(fleet);
-  const net = steps(odds, count).flatMap((t) =>
-    steps(size, count).map((s) => {
-      const mean = 1 / (1 + Math.exp(-t));
-      return { a: mean * Math.exp(s), b: (1 - mean) * Math.exp(s), at: [t, s] as const };
-    }),
-  );
-  const prior = pooling === "wary" ? waryPrior(fleet) : gammaPrior;
-  const logs = net.map(({ a, b }) => law.value(a, b) + prior(a, b));
-  const weights = fromLogs(logs);
-  return net.map((one, i) => ({ ...one, weight: nth(weights, i) }));
-}
-
-/** Gamma(10⁻⁴, 10⁻⁴) of a and of b, over ln odds and ln size. */
-function gammaPrior(a: number, b: number): number {
-  return HYPER * (Math.log(a) + Math.log(b) - a - b);
-}
-
-/**
- * Any mean alike, and any share by which a usual record is drawn to the fleet alike: n/(n + size)² for the size, with n the
- * middle number of trials. Christiansen & Morris, JASA 92 (1997) 618-632; Daniels, Canad. J. Statist. 27 (1999) (FROM MEMORY)
- */
-function waryPrior(fleet: readonly Demands[]): (a: number, b: number) => number {
-  const trials = fleet.map((one) => one.trials).toSorted((one, other) => one - other);
-  const usual = Math.max(1, nth(trials, Math.floor(trials.length / 2)));
-  return (a, b) => Math.log(a) + Math.log(b) - Math.log(a + b) - 2 * Math.log(usual + a + b);
-}
-
-/** The part of a net that carries weight, and one step more. */
-function boxOf(pieces: readonly Placed[], { odds, size }: Net, count: number): Net {
-  const kept = pieces.filter(({ weight }) => weight > SLIGHT * 0.01);
-  const ends = (axis: 0 | 1, [low, high]: readonly [number, number]) => {
-    const step = (high - low) / count;
-    const places = kept.map(({ at }) => at[axis]);
-    return [Math.max(low, Math.min(...places) - step), Math.min(high, Math.max(...places) + step)] as const;
-  };
-  return { odds: ends(0, odds), size: ends(1, size) };
-}
-
-function steps([low, high]: readonly [number, number], count: number): readonly number[] {
-  return Array.from({ length: count }, (_, i) => low + ((i + 0.5) * (high - low)) / count);
 }
 
 /** Lognormal by its median and the 95th percentile over the median; chances of 1 and more left out. */

@@ -69,7 +69,7 @@ const LEAST_TIMED = 5;
  */
 export function openingEvidence(pattern: Pattern, log: StartLog, now: string): OpeningEvidence | undefined {
   const kits = log.kits.filter((kit) => familyOf(kit.pattern) === pattern.id);
-  const hidden = kits.map((kit) => hiddenOf(kit, log.patterns.get(kit.pattern) ?? pattern));
+  const hidden = kits.map((kit) => hiddenOf(kit, log.patterns.get(kit.pattern) ?? pattern, log.casualties));
   const lay = sum(hidden.map((one) => one.lay));
   if (lay <= 0) return undefined;
   const found = sum(hidden.map((one) => one.found));

@@ -1,6 +1,6 @@
-import { familyOf, type Check, type Pattern } from "#kit";
-import { isOfDrill, type KitState } from "#readiness";
+import type { Check, Pattern } from "#kit";
 import { neverFound } from "#reliability";
+import { countedOnce, type FindingRead } from "./findings-read.ts";
 import type { OpeningRead } from "./openings-read.ts";
 
 /** What one check has found so far. */
@@ -16,18 +16,18 @@ export interface CheckFound {
 
 /**
  * What each check of a pattern has found: openings in which it was answered wrong, or a finding was raised at it, each
- * opening once, and findings raised at it outside of one. A line answered right after it was mended has found something
+ * opening once, and findings raised at it outside of one, those of one start that failed once. A line answered right after it was mended has found something
  * all the same.
  *
  * @param pattern - its newest version; checks it no longer asks are left out
  * @param openings - of its kits
- * @param kits - of the station, those taken off charge too
+ * @param findings - on its kits
  * @returns in the pattern's order
  */
 export function checksFound(
   pattern: Pattern,
   openings: readonly OpeningRead[],
-  kits: readonly KitState[],
+  findings: readonly FindingRead[],
 ): readonly CheckFound[] {
   const counts = new Map<string, { looks: number; found: number }>();
   for (const opening of openings) {
@@ -37,7 +37,7 @@ export function checksFound(
       counts.set(id, { looks: looks + 1, found: found + (hits.has(id) ? 1 : 0) });
     }
   }
-  const elsewhere = foundElsewhere(pattern, openings, kits);
+  const elsewhere = foundElsewhere(openings, findings);
   return pattern.checks.map((check) => {
     const { looks, found: inOpenings } = counts.get(check.id) ?? { looks: 0, found: 0 };
     const found = inOpenings + (elsewhere.get(check.id) ?? 0);
@@ -47,18 +47,18 @@ export function checksFound(
 
 /** Findings raised at a check outside the openings that count: at a muster, a visit, a return. */
 function foundElsewhere(
-  pattern: Pattern,
   openings: readonly OpeningRead[],
-  kits: readonly KitState[],
+  findings: readonly FindingRead[],
 ): ReadonlyMap<string, number> {
   const counted = new Set(openings.map(({ turnaround }) => turnaround.id));
+  const elsewhere = findings.filter(
+    ({ finding: { turnaround } }) => turnaround === undefined || !counted.has(turnaround),
+  );
+  const checks = countedOnce(elsewhere).flatMap((group) => [
+    ...new Set(group.flatMap(({ finding: { check } }) => check ?? [])),
+  ]);
   const times = new Map<string, number>();
-  for (const kit of kits.filter((one) => familyOf(one.pattern) === pattern.id)) {
-    for (const one of kit.findings) {
-      if (!one.check || isOfDrill(one, kit) || (one.turnaround !== undefined && counted.has(one.turnaround))) continue;
-      times.set(one.check, (times.get(one.check) ?? 0) + 1);
-    }
-  }
+  for (const check of checks) times.set(check, (times.get(check) ?? 0) + 1);
   return times;
 }
 

@@ -4,7 +4,12 @@ import type { KitState } from "#readiness";
 import { describe, expect, it } from "vitest";
 import { findingsByYear } from "./findings-by-year.ts";
 
-const PATTERN = { id: "pump" } as Pattern;
+const PATTERN = {
+  id: "pump",
+  modes: [{ id: "dead", effect: "grounds" }],
+  checks: [{ id: "runs", kind: "prove", finds: ["dead"] }],
+  stages: [{ id: "run", steps: [{ id: "start", checks: ["runs"] }] }],
+} as unknown as Pattern;
 const NOW = "2027-01-01T00:00:00Z";
 const DAY = 86_400_000;
 
@@ -22,6 +27,8 @@ function fleet(seed: number, rate: (year: number) => number): readonly KitState[
       pattern: "pump@1",
       enrolled: { at: new Date(from).toISOString() },
       findings,
+      runs: [],
+      turnarounds: [],
     } as unknown as KitState;
   });
 }
@@ -72,5 +79,32 @@ describe("findings a year", () => {
   it("are told to rise or to fall where they really do", () => {
     expect(share((year) => 0.05 * (year - 2016) ** 2, "rising")).toBeGreaterThan(0.8);
     expect(share((year) => 8 / (year - 2016) ** 2, "falling")).toBeGreaterThan(0.8);
+  });
+});
+
+/** Starts that failed, one a year in the first days of 2026 of four kits, each with so many findings raised from it. */
+const failing = (findings: number) =>
+  fleet(3, () => 0).map((kit, k) => {
+    const day = `2026-01-0${(k % 9) + 1}`;
+    const answers = { "start/runs": { check: "runs", answer: "wrong", mark: { at: `${day}T10:00:00Z` } } };
+    const raised = Array.from({ length: findings }, (_, i) => ({
+      id: `${k}-${i}`,
+      mode: "dead",
+      turnaround: `t${k}`,
+      raised: { at: `${day}T10:0${i}:00Z` },
+      ...(i === 0 && { check: "runs" }),
+    }));
+    const turnarounds = [{ id: `t${k}`, opened: { at: `${day}T09:00:00Z` }, answers }];
+    return (k < 4 ? { ...kit, turnarounds, findings: raised } : kit) as unknown as KitState;
+  });
+
+describe("two findings of one start that failed", () => {
+  it("are both told of, and count once in the trend and its rate", () => {
+    const [one, two] = [1, 2].map((findings) => findingsByYear(PATTERN, failing(findings), NOW));
+    expect([one!.found, two!.found]).toEqual([4, 8]);
+    expect([one!.counted, two!.counted]).toEqual([4, 4]);
+    expect(two!.kind).toBe("too-few");
+    expect(two!.at).toEqual(one!.at);
+    expect(two!.years.at(-1)).toMatchObject({ year: 2026, found: 8, counted: 4 });
   });
 });

@@ -1,11 +1,14 @@
 import { familyOf, type Pattern } from "#kit";
-import { isOfDrill, type KitState } from "#readiness";
+import type { CasualtyState, KitState } from "#readiness";
 import { laplace, powerLaw, type PowerLaw } from "#reliability";
+import { countedOnce, findingsRead } from "./findings-read.ts";
 
 /** Findings of one calendar year. */
 export interface YearFound {
   readonly year: number;
   readonly found: number;
+  /** Those of one start that failed once. */
+  readonly counted: number;
   /** Time that kits were on charge in it [year]. */
   readonly kitYears: number;
 }
@@ -14,9 +17,11 @@ export interface YearFound {
 export interface FindingsByYear {
   readonly years: readonly YearFound[];
   readonly found: number;
+  /** Those of one start that failed once: what trend and rate are told from. */
+  readonly counted: number;
   /** All kits together [year]. */
   readonly kitYears: number;
-  /** Time on charge, all kits together, at which each was raised [year]. */
+  /** Time on charge, all kits together, at which each that counts was raised [year]. */
   readonly at: readonly number[];
   readonly kind: "rising" | "falling" | "none-clear" | "too-few";
   /** Absent where too few. */
@@ -38,14 +43,22 @@ const CLEAR = 0.05;
  * @param pattern - its newest version
  * @param kits - of the station, those taken off charge too
  * @param now - RFC 3339: watched to then
+ * @param casualties - of the station: a start that failed on one counts once with what was found of it afterwards
  * @returns rising or falling only where power law and Laplace's test both say so; drills left out
  * @source Crow 1974, Cox & Lewis 1966, see `powerLaw` and `laplace`; time on charge DERIVED
  */
-export function findingsByYear(pattern: Pattern, kits: readonly KitState[], now: string): FindingsByYear {
+export function findingsByYear(
+  pattern: Pattern,
+  kits: readonly KitState[],
+  now: string,
+  casualties: readonly CasualtyState[] = [],
+): FindingsByYear {
   const alike = kits.filter((kit) => familyOf(kit.pattern) === pattern.id);
-  const raised = alike.flatMap((kit) =>
-    kit.findings.filter((one) => !isOfDrill(one, kit)).map((one) => Date.parse(one.raised.at)),
+  const groups = countedOnce(findingsRead(pattern, alike, casualties)).map((group) =>
+    group.map(({ finding }) => Date.parse(finding.raised.at)),
   );
+  const raised = groups.flat();
+  const first = groups.map((times) => Math.min(...times));
   const spans = alike.map(
     ({ enrolled, retired }) => [Date.parse(enrolled.at), Date.parse(retired?.at ?? now)] as const,
   );
@@ -53,22 +66,24 @@ export function findingsByYear(pattern: Pattern, kits: readonly KitState[], now:
     spans.reduce((sum, [start, end]) => sum + Math.max(0, Math.min(end, to) - Math.max(start, from)), 0) / YEAR;
   const begun = Math.min(...spans.map(([start]) => start));
   const kitYears = spans.length === 0 ? 0 : onCharge(begun, Date.parse(now));
-  const at = raised.map((time) => onCharge(begun, time)).toSorted((one, other) => one - other);
-  return { years: yearsOf(raised, begun, now, onCharge), found: raised.length, kitYears, at, ...toldOf(at, kitYears) };
+  const at = first.map((time) => onCharge(begun, time)).toSorted((one, other) => one - other);
+  const counts = { found: raised.length, counted: first.length, kitYears, at };
+  return { years: yearsOf({ raised, first }, begun, now, onCharge), ...counts, ...toldOf(at, kitYears) };
 }
 
 function yearsOf(
-  raised: readonly number[],
+  { raised, first }: { readonly raised: readonly number[]; readonly first: readonly number[] },
   begun: number,
   now: string,
   onCharge: (from: number, to: number) => number,
 ): readonly YearFound[] {
   if (!Number.isFinite(begun)) return [];
-  const [first, last] = [new Date(begun).getUTCFullYear(), new Date(Date.parse(now) - 1).getUTCFullYear()];
-  return Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => {
-    const [from, to] = [Date.UTC(first + i, 0), Date.UTC(first + i + 1, 0)];
-    const found = raised.filter((time) => time >= from && time < to).length;
-    return { year: first + i, found, kitYears: onCharge(from, Math.min(to, Date.parse(now))) };
+  const [earliest, last] = [new Date(begun).getUTCFullYear(), new Date(Date.parse(now) - 1).getUTCFullYear()];
+  return Array.from({ length: Math.max(0, last - earliest + 1) }, (_, i) => {
+    const [from, to] = [Date.UTC(earliest + i, 0), Date.UTC(earliest + i + 1, 0)];
+    const within = (times: readonly number[]) => times.filter((time) => time >= from && time < to).length;
+    const counts = { found: within(raised), counted: within(first) };
+    return { year: earliest + i, ...counts, kitYears: onCharge(from, Math.min(to, Date.parse(now))) };
   });
 }
 

@@ -1,5 +1,6 @@
-import { familyOf, checkNamed, checksFinding, type Mode, type Pattern } from "#kit";
-import { isOfDrill, type Finding, type KitState } from "#readiness";
+import { checkNamed, checksFinding, type Mode, type Pattern } from "#kit";
+import type { Finding } from "#readiness";
+import { countedOnce, type FindingRead } from "./findings-read.ts";
 
 /** How one mode was found. */
 export interface ModeFound {
@@ -8,6 +9,8 @@ export interface ModeFound {
   readonly byOwn: number;
   /** At another check, at a line without one, in the casualty, at a muster or a return: by accident. */
   readonly byAccident: number;
+  /** The same with findings of one start that failed counted once: by its own check where that found it. */
+  readonly once: { readonly byOwn: number; readonly byAccident: number };
   /** What was being looked at when it was found by accident, most often first; "outside an opening" where nothing was. */
   readonly where: readonly { readonly what: string; readonly times: number }[];
   /** How many checks are there to find it. */
@@ -18,13 +21,12 @@ export interface ModeFound {
  * How each mode was found that ever was, over all kits of a pattern, whatever its version.
  *
  * @param pattern - its newest version; modes that it no longer has are left out
- * @param kits - of the station, those taken off charge too
+ * @param findings - on its kits
  * @returns those found most often by accident first
  */
-export function modesFound(pattern: Pattern, kits: readonly KitState[]): readonly ModeFound[] {
-  const findings = findingsOf(pattern, kits);
+export function modesFound(pattern: Pattern, findings: readonly FindingRead[]): readonly ModeFound[] {
   const read = pattern.modes.flatMap((mode) => {
-    const own = findings.filter((one) => one.mode === mode.id);
+    const own = findings.filter(({ finding }) => finding.mode === mode.id);
     return own.length === 0 ? [] : [modeRead(pattern, mode, own)];
   });
   return read.toSorted((one, other) => other.byAccident - one.byAccident || other.byOwn - one.byOwn);
@@ -38,27 +40,29 @@ export type UnnamedFound = Pick<ModeFound, "byAccident" | "where">;
  * {@link modesFound} they are all there are.
  *
  * @param pattern - its newest version
- * @param kits - of the station, those taken off charge too
+ * @param findings - on its kits
  */
-export function unnamedFound(pattern: Pattern, kits: readonly KitState[]): UnnamedFound {
+export function unnamedFound(pattern: Pattern, findings: readonly FindingRead[]): UnnamedFound {
   const named = new Set(pattern.modes.map(({ id }) => id));
-  const unnamed = findingsOf(pattern, kits).filter(({ mode }) => !named.has(mode));
+  const unnamed = findings.map(({ finding }) => finding).filter(({ mode }) => !named.has(mode));
   return { byAccident: unnamed.length, where: placesOf(pattern, unnamed) };
 }
 
-function findingsOf(pattern: Pattern, kits: readonly KitState[]): readonly Finding[] {
-  const alike = kits.filter((kit) => familyOf(kit.pattern) === pattern.id);
-  return alike.flatMap((kit) => kit.findings.filter((one) => !isOfDrill(one, kit)));
-}
-
-function modeRead(pattern: Pattern, mode: Mode, findings: readonly Finding[]): ModeFound {
+function modeRead(pattern: Pattern, mode: Mode, findings: readonly FindingRead[]): ModeFound {
   const checks = new Set(checksFinding(pattern, mode.id).map(({ id }) => id));
-  const stray = findings.filter(({ check }) => check === undefined || !checks.has(check));
+  const isStray = ({ finding: { check } }: FindingRead) => check === undefined || !checks.has(check);
+  const stray = findings.filter(isStray);
+  const once = countedOnce(findings);
+  const byAccident = once.filter((group) => group.every(isStray)).length;
   return {
     mode,
     byOwn: findings.length - stray.length,
     byAccident: stray.length,
-    where: placesOf(pattern, stray),
+    once: { byOwn: once.length - byAccident, byAccident },
+    where: placesOf(
+      pattern,
+      stray.map(({ finding }) => finding),
+    ),
     checks: checks.size,
   };
 }

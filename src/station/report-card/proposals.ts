@@ -53,7 +53,7 @@ export function proposalsOf(pattern: Pattern, { checks, modes, lines, minutes }:
   ];
 }
 
-function isFoundByAccident({ byOwn, byAccident }: ModeFound): boolean {
+function isFoundByAccident({ once: { byOwn, byAccident } }: ModeFound): boolean {
   return byAccident >= 2 && byAccident >= byOwn;
 }
 

@@ -1,5 +1,5 @@
 import type { Pattern } from "#kit";
-import type { KitState, StepReport } from "#readiness";
+import type { CasualtyState, KitState, StepReport } from "#readiness";
 import { describe, expect, it } from "vitest";
 import { OPENINGS_TO_TELL, reportCard } from "./index.ts";
 
@@ -241,5 +241,52 @@ describe("what it would change", () => {
       ["reword", "c"],
       ["restate", "b"],
     ]);
+  });
+});
+
+const PROVED = {
+  ...PATTERN,
+  checks: [...PATTERN.checks, { id: "runs", ask: "Start it.", kind: "prove", finds: ["seized"] }],
+  stages: [...PATTERN.stages, { id: "run", steps: [step("s", 2, ["runs"])] }],
+} as unknown as Pattern;
+const at = (minute: number) => ({ raised: mark(minute) });
+/** One start that failed, and two findings raised from it: at the start, and by eye at another line. */
+const FAILED = kit(
+  "k1",
+  [opening("t1", ["a/turn", 2], ["s/runs", 10, "wrong"])],
+  [
+    found("seized", { turnaround: "t1", check: "runs", step: "s", ...at(10) }),
+    found("seized", { turnaround: "t1", step: "w", ...at(12) }),
+    found("split", { turnaround: "t1", step: "w", ...at(13) }),
+  ],
+);
+
+describe("two findings of one start that failed", () => {
+  const card = reportCard(PROVED, [FAILED], []);
+
+  it("are both told of, and the card says that they are of one start, which counts once", () => {
+    expect(card.modes.reduce((sum, { byOwn, byAccident }) => sum + byOwn + byAccident, 0)).toBe(3);
+    expect(card.together).toEqual({ findings: 3, starts: 1 });
+  });
+
+  it("found a mode once: by its own check where that found it", () => {
+    const seized = card.modes.find(({ mode }) => mode.id === "seized")!;
+    expect([seized.byOwn, seized.byAccident, seized.once]).toEqual([1, 1, { byOwn: 1, byAccident: 0 }]);
+  });
+
+  it("propose no other check: it was found by accident in one start only", () => {
+    const twice = found("split", { turnaround: "t1", step: "a", ...at(14) });
+    const one = { ...FAILED, findings: [...FAILED.findings, twice] } as unknown as KitState;
+    const { modes, proposals } = reportCard(PROVED, [one], []);
+    expect(modes.find(({ mode }) => mode.id === "split")).toMatchObject({ byAccident: 2, once: { byAccident: 1 } });
+    expect(proposals).toEqual([]);
+  });
+
+  it("are one find of a check outside openings, where a start on a casualty failed", () => {
+    const refused = { pump: "p", sign: "wont-start", at: mark(200).at };
+    const casualty = { pumps: [{ pump: "p", kit: "k1", runs: [] }], pumpSeen: [refused] } as unknown as CasualtyState;
+    const seen = [210, 215].map((minute) => found("seized", { check: "turn", ...at(minute) }));
+    const { checks } = reportCard(PROVED, [kit("k1", many(2), seen)], [], [casualty]);
+    expect(checks[0]).toMatchObject({ looks: 2, found: 1 });
   });
 });

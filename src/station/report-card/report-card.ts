@@ -1,6 +1,7 @@
 import { familyOf, type Pattern } from "#kit";
-import type { KitState, StepReport } from "#readiness";
+import type { CasualtyState, KitState, StepReport } from "#readiness";
 import { checksFound } from "./checks-found.ts";
+import { findingsRead, togetherIn, type Together } from "./findings-read.ts";
 import { linesHard } from "./lines-hard.ts";
 import { minutesTaken } from "./minutes-taken.ts";
 import { modesFound, unnamedFound, type UnnamedFound } from "./modes-found.ts";
@@ -12,6 +13,8 @@ export interface ReportCard extends CardFigures {
   readonly kits: number;
   readonly openings: number;
   readonly unnamed: UnnamedFound;
+  /** Findings that count once, as they are of one start that failed. */
+  readonly together: Together;
   /** Openings it takes on top until a check that never found anything can be said to find something seldom; 0 where enough. */
   readonly openingsWanted: number;
   readonly proposals: readonly Proposal[];
@@ -24,14 +27,21 @@ export interface ReportCard extends CardFigures {
  * @param pattern - its newest version
  * @param kits - of the station, those taken off charge too; kits of other patterns are left out
  * @param reports - on lines of this pattern
+ * @param casualties - of the station: a start that failed on one counts once with what was found of it afterwards
  * @returns all of it; figures of too few openings propose nothing
  * @source DERIVED: docs/methods/reliability.md
  */
-export function reportCard(pattern: Pattern, kits: readonly KitState[], reports: readonly StepReport[]): ReportCard {
+export function reportCard(
+  pattern: Pattern,
+  kits: readonly KitState[],
+  reports: readonly StepReport[],
+  casualties: readonly CasualtyState[] = [],
+): ReportCard {
   const openings = openingsOf(kits, pattern.id);
+  const findings = findingsRead(pattern, kits, casualties);
   const figures = {
-    checks: checksFound(pattern, openings, kits),
-    modes: modesFound(pattern, kits),
+    checks: checksFound(pattern, openings, findings),
+    modes: modesFound(pattern, findings),
     lines: linesHard(pattern, openings, reports),
     minutes: minutesTaken(pattern, openings),
   };
@@ -40,7 +50,8 @@ export function reportCard(pattern: Pattern, kits: readonly KitState[], reports:
     openings: openings.length,
     openingsWanted: Math.max(0, OPENINGS_TO_TELL - openings.length),
     ...figures,
-    unnamed: unnamedFound(pattern, kits),
+    unnamed: unnamedFound(pattern, findings),
+    together: togetherIn(findings),
     proposals: proposalsOf(pattern, figures),
   };
 }

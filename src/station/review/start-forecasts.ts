@@ -1,5 +1,5 @@
 import { familyOf, type Pattern } from "#kit";
-import { demandsOf, hiddenOf, type Demand, type KitState } from "#readiness";
+import { demandsOf, hiddenOf, type CasualtyState, type Demand, type KitState } from "#readiness";
 import { hiddenRates, startsByFleet, workingAt } from "#reliability";
 import type { StartLog } from "../start-chance/index.ts";
 
@@ -16,6 +16,7 @@ export interface StartForecast {
 interface Asked {
   readonly kit: KitState;
   readonly pattern: Pattern | undefined;
+  readonly casualties: readonly CasualtyState[];
   readonly demands: readonly Demand[];
 }
 
@@ -32,7 +33,7 @@ interface Asked {
 export function startForecasts({ kits, casualties, patterns }: StartLog): readonly StartForecast[] {
   const asked = kits.map((kit) => {
     const pattern = patterns.get(kit.pattern);
-    return { kit, pattern, demands: demandsOf(kit, casualties, pattern) };
+    return { kit, pattern, casualties, demands: demandsOf(kit, casualties, pattern) };
   });
   const families = new Map<string, Asked[]>();
   for (const one of asked) {
@@ -71,10 +72,11 @@ function believerOf(family: readonly Asked[], until: number): Believer {
   };
 }
 
-function unseenBefore({ kit, pattern }: Asked, until: number) {
+function unseenBefore({ kit, pattern, casualties }: Asked, until: number) {
   if (!pattern) return { failures: 0, time: 0 };
+  const { id, runs, findings } = kit;
   const turnarounds = kit.turnarounds.filter(({ opened }) => Date.parse(opened.at) < until);
-  const { found, lay } = hiddenOf({ runs: kit.runs, findings: kit.findings, turnarounds }, pattern);
+  const { found, lay } = hiddenOf({ id, runs, findings, turnarounds }, pattern, casualties);
   return { failures: found, time: lay };
 }
 

@@ -127,7 +127,7 @@ export class StartBook {
     const demands = demandsOf(kit, called, pattern);
     const failures = demands.filter(({ worked }) => !worked).length;
     const proved = lastProved(kit, pattern, demands);
-    const counted = { called, pattern, demands, failures, proved, unseen: pattern && hiddenOf(kit, pattern) };
+    const counted = { called, pattern, demands, failures, proved, unseen: pattern && hiddenOf(kit, pattern, called) };
     this.#counted.set(kit, counted);
     return counted;
   }

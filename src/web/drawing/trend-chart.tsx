@@ -18,6 +18,8 @@ export interface TrendChartProps {
   readonly say: (value: number) => string;
   /** A reading at the axis, where the bare number would mislead. */
   readonly sayTick?: ((value: number) => string) | undefined;
+  /** A reading in the unit that the axis names, where that is not the reading's own. */
+  readonly inUnit?: ((value: number) => number) | undefined;
   /** Tag of the language by BCP 47, for days. */
   readonly language: string;
 }
@@ -35,9 +37,9 @@ interface ChartProps extends TrendChartProps {
   readonly width: number;
 }
 
-function Chart({ label, reading, points, limits, say, sayTick, language, words, width }: ChartProps) {
+function Chart({ label, reading, points, limits, say, sayTick, inUnit, language, words, width }: ChartProps) {
   const frame: TrendFrame = { left: 54, right: width - 4, top: 52, bottom: HEIGHT - 30 };
-  const placed = placeTrend(points, limits, frame, { language, sayValue: sayTick });
+  const placed = placeTrend(points, limits, frame, { language, sayValue: sayTick, inUnit });
   const begins = placed.begins && words.axisBegins({ at: placed.begins });
   return (
     <svg width={width} height={HEIGHT} role="img" aria-label={begins ? `${label} ${begins}` : label}>

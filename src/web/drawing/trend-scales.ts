@@ -42,6 +42,8 @@ const DAY_MS = 86_400_000;
 export interface TrendReader {
   readonly language: string;
   readonly sayValue?: ((value: number) => string) | undefined;
+  /** A reading in the unit of the axis, where it is not the reading's own: figures at the axis are round in it. */
+  readonly inUnit?: ((value: number) => number) | undefined;
 }
 
 /** Places points, limits and ticks: time across, readings up, with room above the highest of them. */
@@ -49,16 +51,17 @@ export function placeTrend(
   points: readonly TrendPoint[],
   limits: readonly TrendLimit[],
   frame: TrendFrame,
-  { language, sayValue }: TrendReader,
+  { language, sayValue, inUnit = (value) => value }: TrendReader,
 ): TrendPlaces {
   const across = timeScale(points, frame);
-  const up = readingScale([...points, ...limits], frame);
-  const ticks = readingTicks(up, [...points, ...limits], sayValue ?? up.tickFormat(4));
+  const read = [...points, ...limits].map(({ value }) => ({ value: inUnit(value) }));
+  const up = readingScale(read, frame);
+  const ticks = readingTicks(up, read, sayValue ?? up.tickFormat(4));
   const count = Math.max(2, Math.floor((frame.right - frame.left) / 70));
   const days = across.ticks(count).filter((tick) => tick.getTime() % DAY_MS === 0);
   return {
-    points: points.map(({ at, value }) => ({ x: across(Date.parse(at)), y: up(value), value })),
-    limits: limits.map((limit) => ({ ...limit, y: up(limit.value) })),
+    points: points.map(({ at, value }) => ({ x: across(Date.parse(at)), y: up(inUnit(value)), value })),
+    limits: limits.map((limit) => ({ ...limit, y: up(inUnit(limit.value)) })),
     across: spaced(days.map((day, index) => ({ place: across(day), label: sayTick(day, index === 0, language) }))),
     up: ticks,
     ...(up.domain()[0]! > 0 && ticks[0] && { begins: ticks[0].label }),

@@ -59,12 +59,15 @@ function Launch({ call, onChange, onAnother, onOpened }: LaunchProps) {
   const words = useWords("launch");
   const view = useStation();
   const may = mayWrite(view.me.role, "casualty-opened");
+  const [refused, setRefused] = useState<readonly string[]>([]);
+  const onRefused = (label: string, isRefused: boolean) =>
+    setRefused((before) => [...before.filter((one) => one !== label), ...(isRefused ? [label] : [])]);
   const isBegun = call.distance !== undefined || call.kind !== undefined;
   return (
     <div className="casualty launch">
-      <BoatPart call={call} onChange={onChange} />
-      <Found call={call} />
-      <MorePart call={call} onChange={onChange} />
+      <BoatPart call={call} onChange={onChange} onRefused={onRefused} />
+      <Found call={call} refused={refused} />
+      <MorePart call={call} onChange={onChange} onRefused={onRefused} />
       <OurBoatPart call={call} way={wayOf(view, call)} onChange={onChange} />
       <SituationPart call={call} onChange={onChange} />
       {may && isBegun && <OpenSheet call={call} onOpened={onOpened} />}
@@ -91,7 +94,13 @@ function BeginAgain({ onAgain }: { readonly onAgain: () => void }) {
   );
 }
 
-function Found({ call }: { readonly call: Call }) {
+interface FoundProps {
+  readonly call: Call;
+  /** What stands typed and cannot be, by its label. */
+  readonly refused: readonly string[];
+}
+
+function Found({ call, refused }: FoundProps) {
   const launch = useWords("launch");
   const messages = useWords("launchKits");
   const view = useStation();
@@ -104,6 +113,7 @@ function Found({ call }: { readonly call: Call }) {
   const words = asked.answer && asked.error === undefined ? sayKits(asked.answer, messages) : undefined;
   return (
     <div className="launch-found">
+      <output className="launch-odd">{refused.length > 0 && launch.typedRefused({ what: refused.join(", ") })}</output>
       {words && <TakeLine words={words} />}
       <KitsAnswer asked={asked} words={words} way={way} atHand={atHand} />
     </div>
@@ -115,7 +125,11 @@ interface PartProps {
   readonly onChange: (part: Told) => void;
 }
 
-function BoatPart({ call, onChange }: PartProps) {
+interface SizesProps extends PartProps {
+  readonly onRefused: (label: string, isRefused: boolean) => void;
+}
+
+function BoatPart({ call, onChange, onRefused }: SizesProps) {
   const words = useWords("launch");
   const told = useWords("launchTold");
   const { units } = usePreferences();
@@ -133,6 +147,7 @@ function BoatPart({ call, onChange }: PartProps) {
         picks={lengthPicks(units, told)}
         si={call.length}
         onPick={(length) => onChange({ length })}
+        onRefused={(isRefused) => onRefused(words.howLong(), isRefused)}
       />
       <SizePicksOrTyped
         kind="distance"
@@ -140,6 +155,7 @@ function BoatPart({ call, onChange }: PartProps) {
         picks={distancePicks(told)}
         si={call.distance}
         onPick={(distance) => onChange({ distance })}
+        onRefused={(isRefused) => onRefused(words.howFar(), isRefused)}
       />
     </Section>
   );
@@ -151,7 +167,7 @@ const TOLD = [
   { kind: "water", says: "waterInside" },
 ] as const;
 
-function MorePart({ call, onChange }: PartProps) {
+function MorePart({ call, onChange, onRefused }: SizesProps) {
   const words = useWords("launch");
   const told = useWords("launchTold");
   const { units } = usePreferences();
@@ -166,6 +182,7 @@ function MorePart({ call, onChange }: PartProps) {
           picks={sizePicks(kind, units, told)}
           si={kind === "water" ? call.tellings?.at(-1)?.water : call[kind]}
           onPick={(si) => onChange({ [kind]: si })}
+          onRefused={(isRefused) => onRefused(words[says](), isRefused)}
         />
       ))}
       <ToldLevels of={call.tellings ?? []} />
@@ -175,6 +192,7 @@ function MorePart({ call, onChange }: PartProps) {
         picks={sizePicks("rising", units, told)}
         si={call.rising}
         onPick={(rising) => onChange({ rising })}
+        onRefused={(isRefused) => onRefused(words.rising(), isRefused)}
       />
       <Remark words={odds.rising} />
     </Section>

@@ -22,10 +22,10 @@ export default function ReportCardPage() {
 
 function Report({ pattern }: { readonly pattern: Pattern }) {
   const words = useWords("patternReport");
-  const { kits, retired, reports } = useStation();
+  const { kits, retired, reports, casualties } = useStation();
   const card = useMemo(
-    () => reportCard(pattern, [...kits, ...retired], reports.get(pattern.id) ?? []),
-    [pattern, kits, retired, reports],
+    () => reportCard(pattern, [...kits, ...retired], reports.get(pattern.id) ?? [], casualties),
+    [pattern, kits, retired, reports, casualties],
   );
   return (
     <Page title={words.title({ pattern: pattern.name })} back={{ to: "/year", label: words.yearPlanned() }}>
@@ -42,7 +42,7 @@ function Report({ pattern }: { readonly pattern: Pattern }) {
       </Section>
       <FindingsYears pattern={pattern} />
       <ChecksTable checks={card.checks} />
-      <ModesTable modes={card.modes} unnamed={card.unnamed} />
+      <ModesTable modes={card.modes} unnamed={card.unnamed} together={card.together} />
       <LinesTable lines={card.lines} />
       <MinutesTable minutes={card.minutes} />
     </Page>

@@ -33,4 +33,9 @@ export interface LaunchKitsWords {
   readonly noCans: () => string;
   readonly cans: (d: { readonly count: number; readonly total: string | number }) => string;
   readonly arrival: (d: { readonly duration: string | number; readonly chance: string | number }) => string;
+  readonly duration: (d: { readonly from: string | number; readonly to: string | number }) => string;
+  readonly anyChance: () => string;
+  readonly between: (d: { readonly low: string | number; readonly high: string | number }) => string;
+  readonly moreThan: (d: { readonly low: string | number }) => string;
+  readonly lessThan: (d: { readonly high: string | number }) => string;
 }

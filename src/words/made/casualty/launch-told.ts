@@ -91,4 +91,5 @@ export interface LaunchToldWords {
   readonly riseTyped: () => string;
   readonly riseTypedHint: () => string;
   readonly riseLimits: () => string;
+  readonly notCounted: () => string;
 }

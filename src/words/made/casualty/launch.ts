@@ -108,4 +108,5 @@ export interface LaunchWords {
   readonly notJudged: () => string;
   readonly lightUnknown: (d: { readonly limit: string | number }) => string;
   readonly needsMains: () => string;
+  readonly typedRefused: (d: { readonly what: string | number }) => string;
 }

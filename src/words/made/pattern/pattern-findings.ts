@@ -2,8 +2,11 @@
 export interface PatternFindingsWords {
   readonly title: () => string;
   readonly tooFew: (d: { readonly more: number }) => string;
-  readonly rising: (d: { readonly count: number; readonly chance: string | number }) => string;
-  readonly falling: (d: { readonly count: number; readonly chance: string | number }) => string;
+  readonly counted: (d: { readonly count: number }) => string;
+  readonly countedOnce: (d: { readonly count: number }) => string;
+  readonly basisOnce: (d: { readonly count: string | number }) => string;
+  readonly rising: (d: { readonly findings: string | number; readonly chance: string | number }) => string;
+  readonly falling: (d: { readonly findings: string | number; readonly chance: string | number }) => string;
   readonly noTrend: () => string;
   readonly rateNow: (d: { readonly low: string | number; readonly high: string | number }) => string;
   readonly basis: (d: { readonly count: number; readonly years: string | number }) => string;
@@ -21,5 +24,6 @@ export interface PatternFindingsWords {
   readonly across: () => string;
   readonly year: () => string;
   readonly findings: () => string;
+  readonly countedHead: () => string;
   readonly kitsOnCharge: () => string;
 }

@@ -85,4 +85,5 @@ export interface PatternReportWords {
   readonly noneMade: () => string;
   readonly noMode: () => string;
   readonly findingsInAll: (d: { readonly count: number }) => string;
+  readonly together: (d: { readonly findings: number; readonly starts: number }) => string;
 }

@@ -1,8 +1,8 @@
 import { ask, type KitsNeededAnswer } from "#questions";
 import { describe, expect, it } from "vitest";
 import { kitsQuestion, type Call } from "./before-launch.ts";
-import { sayArrival, sayKits, sayStarts } from "./before-launch-words.ts";
-import { fetchWords, sayChance } from "#words";
+import { sayArrival, sayKits, sayRange, sayStarts } from "./before-launch-words.ts";
+import { fetchWords } from "#words";
 
 const messages = await fetchWords("en", "launchKits");
 const launch = await fetchWords("en", "launch");
@@ -42,7 +42,7 @@ describe("how many kits to take", () => {
   });
 
   it("is two now, a patch and the rest to follow where the first boat takes two", () => {
-    const plan = { now: 2, patch: true, follow: 2, enough: true, chance: 0.8 };
+    const plan = { now: 2, patch: true, follow: 2, enough: true, chance: 0.8, spread: { p05: 0.7, p95: 0.9 } };
     expect(sayKits({ ...FIST, plan }, messages).take).toBe("Take 2 now, a patch, 2 to follow");
     expect(sayKits({ ...FIST, plan: { ...plan, enough: false } }, messages).take).toBe(
       "Take 2 now, a patch, more to follow",
@@ -53,11 +53,13 @@ describe("how many kits to take", () => {
   it("says of the hole halved the chance that its table has", () => {
     const row = FIST.byKits.find(({ kits }) => kits === FIST.forHoldingPatched)!;
     expect(row.holdingPatched - row.holding).toBeGreaterThan(0.15);
-    expect(sayKits(FIST, messages).patch).toContain(`with a chance of ${sayChance(row.holdingPatched)}.`);
+    expect(sayKits(FIST, messages).patch).toContain(
+      `with a chance of about ${sayRange(row.spreads.holdingPatched, messages)}.`,
+    );
   });
 
   it("counts cans for the kits taken and those that follow", () => {
-    const plan = { now: 2, patch: true, follow: 1, enough: true, chance: 0.8 };
+    const plan = { now: 2, patch: true, follow: 1, enough: true, chance: 0.8, spread: { p05: 0.7, p95: 0.9 } };
     expect(sayKits({ ...FIST, plan, cansPerKit: 2 }, messages).fuel).toBe(
       "Fuel: 2 cans of 5 L with each kit, 6 in all.",
     );
@@ -73,16 +75,19 @@ describe("a boat that may be gone before anybody can pump", () => {
     );
     expect(take).toMatch(/and a patch$/);
     expect(late?.isWarning).toBe(true);
-    expect(late?.words).toMatch(/^Chance that her deck edge is still dry when your first pump runs: \d+ in 100\./);
+    expect(late?.words).toMatch(
+      /^Chance that her deck edge is still dry when your first pump runs: about [\d a-z]+ in 100\./,
+    );
     expect(late?.words).toContain("boats nearer");
   });
 
   it("is remarked on from even chances to nine in ten, and not mentioned above that", () => {
-    const lateAt = (afloatOnArrival: number) => sayKits({ ...FINGER, afloatOnArrival }, messages).late;
+    const afloatSpread = { p05: 0.43, p95: 0.57 };
+    const lateAt = (afloatOnArrival: number) => sayKits({ ...FINGER, afloatOnArrival, afloatSpread }, messages).late;
     expect(lateAt(0.49)?.isWarning).toBe(true);
     expect(lateAt(0.5)).toEqual({
       isWarning: false,
-      words: "Chance that her deck edge is still dry when your first pump runs: 50 in 100.",
+      words: "Chance that her deck edge is still dry when your first pump runs: about 40 to 60 in 100.",
     });
     expect(lateAt(0.9)).toBeUndefined();
     expect(sayKits({ ...FINGER, afloatOnArrival: 0.5 }, messages).why).toContain("if she still floats");
@@ -90,8 +95,8 @@ describe("a boat that may be gone before anybody can pump", () => {
 
   it("is told with the time to the first pump, and not as water over her side", () => {
     const words = sayArrival(FINGER, messages);
-    expect(words).toContain("Your first pump can be pumping in about 25\u00a0min.");
-    expect(words).toMatch(/Chance that her deck edge is still dry then: (\d+ in 100|more than 99 in 100)\.$/);
+    expect(words).toContain("Your first pump can be pumping in 20 to 30\u00a0min.");
+    expect(words).toMatch(/Chance that her deck edge is still dry then: about (\d+ to \d+|more than \d+) in 100\.$/);
   });
 });
 
@@ -119,7 +124,7 @@ describe("kits that cannot go with the first boat", () => {
     { ...kit, name: "Pump 2", follows: true },
     { ...kit, name: "Pump 7", follows: true },
   ];
-  const plan = { now: 1, patch: true, follow: 3, enough: true, chance: 0.6 };
+  const plan = { now: 1, patch: true, follow: 3, enough: true, chance: 0.6, spread: { p05: 0.5, p95: 0.7 } };
 
   it("are our own first, by name, and the rest asked of another station, so many", () => {
     expect(sayKits({ ...FIST, kits, plan }, messages).short).toBe(
@@ -139,5 +144,30 @@ describe("kits that cannot go with the first boat", () => {
 
   it("are asked for without a number where none is known to be enough", () => {
     expect(sayKits({ ...PLATE, kits, plan: { ...plan, enough: false } }, messages).short).toContain("for all it has");
+  });
+});
+
+const range = (p05: number, p95: number) => sayRange({ p05, p95 }, messages);
+
+describe("a chance before launch", () => {
+  it("is told by what it lies between, and never as none or certain", () => {
+    expect(range(0.31, 0.44)).toBe("30 to 45 in 100");
+    expect(range(0.93, 0.999)).toBe("more than 93 in 100");
+    expect(range(0.001, 0.12)).toBe("less than 15 in 100");
+    expect(range(0.001, 0.999)).toBe("anything between none and all");
+    expect(range(0.9993, 0.9999)).toBe("more than 99 in 100");
+  });
+
+  it("lies within the range of each number of kits, which grows where kits start less surely", () => {
+    for (const { holding, spreads } of FIST.byKits) {
+      expect(spreads.holding.p05).toBeLessThan(holding);
+      expect(spreads.holding.p95).toBeGreaterThan(holding);
+    }
+  });
+
+  it("is told with the time in one unit where both ends have it", () => {
+    const spread = { p05: 110 * 60, p95: 150 * 60 };
+    const words = sayArrival({ ...FINGER, arrivalSpread: spread }, messages);
+    expect(words).toContain("pumping in 110\u00a0min to 2\u00a0h 30\u00a0min.");
   });
 });

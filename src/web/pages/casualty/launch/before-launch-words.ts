@@ -1,5 +1,5 @@
 import type { KitsNeededAnswer } from "#questions";
-import { sayChance, sayDuration, type Words } from "#words";
+import { chanceEnds, sayChance, sayDuration, type Words } from "#words";
 import type { UsableKit } from "./usable-kits.ts";
 
 /** "Take 3 kits" and why, in as few words as stand up. */
@@ -35,7 +35,7 @@ type Messages = Words["launchKits"];
  * @param answer - to `kits-needed`
  */
 export function sayKits(answer: KitsNeededAnswer, words: Messages): KitsWords {
-  const late = sayLate(answer.afloatOnArrival, words);
+  const late = sayLate(answer, words);
   const short = sayShort(answer, words);
   return {
     take: sayTake(answer, late?.isWarning === true, words),
@@ -57,9 +57,12 @@ function sayTake({ plan, byKits }: KitsNeededAnswer, isLate: boolean, words: Mes
   return isLate ? words.takeAndPatch({ count }) : words.take({ count });
 }
 
-function sayLate(dry: number, words: Messages): LateWords | undefined {
+function sayLate(
+  { afloatOnArrival: dry, afloatSpread }: Pick<KitsNeededAnswer, "afloatOnArrival" | "afloatSpread">,
+  words: Messages,
+): LateWords | undefined {
   if (dry >= SURE) return undefined;
-  const chance = sayChance(dry);
+  const chance = sayRange(afloatSpread, words);
   const isWarning = dry < EVEN;
   return { isWarning, words: isWarning ? words.lateWarning({ chance }) : words.late({ chance }) };
 }
@@ -83,7 +86,7 @@ function sayWhy(answer: KitsNeededAnswer, words: Messages): string {
   const { forGaining, forHolding, afloatOnArrival, byKits } = answer;
   const most = byKits.at(-1)!;
   const count = forGaining ?? forHolding;
-  if (count === undefined) return words.whyNone({ count: most.kits, chance: sayChance(most.holding) });
+  if (count === undefined) return words.whyNone({ count: most.kits, chance: sayRange(most.spreads.holding, words) });
   const isAfloat = afloatOnArrival >= SURE;
   const gain = isAfloat ? words.gain : words.gainIfAfloat;
   const hold = isAfloat ? words.hold : words.holdIfAfloat;
@@ -94,7 +97,7 @@ function sayWhy(answer: KitsNeededAnswer, words: Messages): string {
 function sayPatch({ forHoldingPatched, byKits }: KitsNeededAnswer, words: Messages): string {
   const row = byKits.find(({ kits }) => kits === forHoldingPatched);
   if (!row) return words.patchNone({ count: byKits.length });
-  return words.patchHolds({ count: row.kits, chance: sayChance(row.holdingPatched) });
+  return words.patchHolds({ count: row.kits, chance: sayRange(row.spreads.holdingPatched, words) });
 }
 
 function sayFuel({ cansPerKit, plan: { now, follow } }: KitsNeededAnswer, words: Messages): string {
@@ -111,7 +114,26 @@ export function sayStarts({ starts, startsSpread }: Starting, runs: UsableKit["r
   return words.starts({ chance: sayChance(starts), low: low!, high: high!, rests });
 }
 
-/** When pumping begins, and the chance that she is there to be pumped. */
-export function sayArrival({ arrival, afloatOnArrival }: KitsNeededAnswer, words: Messages): string {
-  return words.arrival({ duration: sayDuration(arrival, "estimate"), chance: sayChance(afloatOnArrival) });
+/** When pumping begins, and the chance that she is there to be pumped, each with its range. */
+export function sayArrival({ arrivalSpread, afloatSpread }: KitsNeededAnswer, words: Messages): string {
+  return words.arrival({ duration: sayTimes(arrivalSpread, words), chance: sayRange(afloatSpread, words) });
+}
+
+type Spread = KitsNeededAnswer["afloatSpread"];
+
+/** "30 to 45 in 100": a chance by what it lies between, nine times in ten. */
+export function sayRange({ p05, p95 }: Spread, words: Messages): string {
+  const [low, high] = chanceEnds(p05, p95);
+  if (low <= 0) return high >= 100 ? words.anyChance() : words.lessThan({ high });
+  if (high >= 100) return words.moreThan({ low: Math.min(99, low) });
+  return low === high ? sayChance(low / 100) : words.between({ low, high });
+}
+
+/** "35 to 60 min". */
+function sayTimes({ p05, p95 }: Spread, words: Messages): string {
+  const [from, to] = [p05, p95].map((time) => sayDuration(time, "estimate"));
+  if (from === to) return from!;
+  const [figure, unit] = from!.split("\u00a0");
+  const isOneUnit = to!.split("\u00a0").length === 2 && unit === to!.split("\u00a0")[1];
+  return words.duration({ from: isOneUnit ? figure! : from!, to: to! });
 }

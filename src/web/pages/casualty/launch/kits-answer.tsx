@@ -1,11 +1,11 @@
 import { useWords, withParts } from "#web/language/index.ts";
-import { sayChance, sayFlowSpread, type Words } from "#words";
+import { sayFlowSpread, type Words } from "#words";
 import type { KitsNeededAnswer } from "#questions";
 import { ErrorBox, Section } from "#web/parts/index.ts";
 import { Cautions } from "#web/parts/caution-box.tsx";
 import { Table, type Column } from "#web/parts/table.tsx";
 import { usePreferences } from "#web/theme/index.ts";
-import { sayArrival, type KitsWords } from "./before-launch-words.ts";
+import { sayArrival, sayRange, type KitsWords } from "./before-launch-words.ts";
 import { Estimate } from "../word/estimate.tsx";
 import { KitsInOrder } from "./kits-in-order.tsx";
 import type { Way } from "./our-boat.ts";
@@ -79,9 +79,9 @@ type Row = KitsNeededAnswer["byKits"][number];
 function columnsOf(words: Words["launch"], counts: Words["launchKits"]): readonly Column<Row>[] {
   return [
     { key: "kits", head: words.kitsHead(), cell: ({ kits }) => counts.kits({ count: kits }) },
-    { key: "holding", head: words.hold(), cell: ({ holding }) => sayChance(holding) },
-    { key: "gaining", head: words.gain(), cell: ({ gaining }) => sayChance(gaining) },
-    { key: "patched", head: words.holdHalved(), cell: ({ holdingPatched }) => sayChance(holdingPatched) },
+    { key: "holding", head: words.hold(), cell: ({ spreads }) => sayRange(spreads.holding, counts) },
+    { key: "gaining", head: words.gain(), cell: ({ spreads }) => sayRange(spreads.gaining, counts) },
+    { key: "patched", head: words.holdHalved(), cell: ({ spreads }) => sayRange(spreads.holdingPatched, counts) },
   ];
 }
 

@@ -10,8 +10,8 @@ interface SizeFieldProps {
   readonly faultOf: (si: number) => string | undefined;
   /** How a size is read back [m]; in both systems where left out. */
   readonly sayBack?: (si: number) => string;
-  /** Undefined where the text is no size: what was told before does not stand any more. */
-  readonly onRead: (si: number | undefined) => void;
+  /** Undefined where the text is no size: what was told before does not stand any more. With the text as it stands. */
+  readonly onRead: (si: number | undefined, text: string) => void;
 }
 
 /** A length typed, held to its limits where it is typed. */
@@ -31,7 +31,7 @@ export function SizeField({ label, hint, unit, faultOf, sayBack, onRead }: SizeF
       onChange={(next, reading) => {
         setText(next);
         setSi(reading?.si);
-        onRead(reading?.si);
+        onRead(reading?.si, next);
       }}
     />
   );

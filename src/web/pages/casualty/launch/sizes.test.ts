@@ -2,6 +2,8 @@ import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
 import {
   isRiseTold,
+  OTHER,
+  pressedOf,
   lengthPicks,
   sayBack,
   sayRise,
@@ -79,5 +81,21 @@ describe("what was told, said again", () => {
     expect(sayToldHole({ depth: 0.6 }, "us", told)).toBe("hole 1.97\u00a0ft below the waterline");
     expect(sayToldHole({}, "metric", told)).toBeUndefined();
     expect(sayRise(0.03 / 120, "metric", told)).toBe("3\u00a0cm in 2 min");
+  });
+});
+
+describe("which answer of a row is pressed", () => {
+  const picks = sizePicks("hole", "metric", told);
+
+  it("is the one counted with, or what is typed", () => {
+    expect(pressedOf(picks, 0.09, false)).toBe("fist");
+    expect(pressedOf(picks, 0.33, false)).toBe(OTHER);
+    expect(pressedOf(picks, undefined, false)).toBe("unknown");
+  });
+
+  it("is not 'not known' where a figure was typed and refused: the refusal says what is allowed", () => {
+    expect(pressedOf(picks, undefined, true)).toBe(OTHER);
+    expect(sizeFault("hole", 2, told)).toMatch(/to 1 m .* of a larger one tell 1 m\. It is not counted with/);
+    expect(sizeFault("hole", 1, told)).toBeUndefined();
   });
 });

@@ -12,6 +12,22 @@ export interface Pick {
   readonly si?: number;
 }
 
+/** Id of what is typed instead of picked. */
+export const OTHER = "other";
+
+/**
+ * Which answer of a row is pressed: the one counted with, what is typed where none of them is. Nothing told is the same as "not
+ * known", but for what was typed and refused: that is not what the person said.
+ *
+ * @param si - counted with; undefined where nothing is
+ * @param isRefused - a figure stands typed that cannot be
+ * @returns its id; undefined where none is
+ */
+export function pressedOf(picks: readonly Pick[], si: number | undefined, isRefused: boolean): string | undefined {
+  if (isRefused) return OTHER;
+  return picks.find((pick) => pick.si === si)?.id ?? (si === undefined ? undefined : OTHER);
+}
+
 const FOOT = 0.3048;
 const IN_METRES = [5, 7, 9, 11, 13, 16, 20, 25];
 const IN_FEET = [16, 22, 28, 35, 42, 52, 65, 80];
@@ -77,7 +93,8 @@ export function typedUnit(kind: TypedSizeKind, units: UnitSystem): string {
 export function sizeFault(kind: TypedSizeKind, si: number, words: ToldWords): string | undefined {
   const { least, most } = TYPED[kind];
   if (si >= least && si <= most) return undefined;
-  return words[`${kind}Limits`]({ least, most, leastFeet: inFeet(least), mostFeet: inFeet(most) });
+  const limits = words[`${kind}Limits`]({ least, most, leastFeet: inFeet(least), mostFeet: inFeet(most) });
+  return `${limits} ${words.notCounted()}`;
 }
 
 /** A typed size in the unit it is told in: "40 cm", "6.5 nmi". */

@@ -6,7 +6,7 @@ import { isRiseTold, sayRise } from "./sizes.ts";
 
 interface TypedRiseProps {
   /** [m/s]; below 0 where it falls, undefined where the text is no rise. */
-  readonly onRead: (si: number | undefined) => void;
+  readonly onRead: (si: number | undefined, isRefused: boolean) => void;
 }
 
 /** How fast the water rises, as somebody says it. One that cannot be is not told on. */
@@ -22,11 +22,12 @@ export function TypedRise({ onRead }: TypedRiseProps) {
       dimension="speed"
       unit={units === "metric" ? "cm/min" : "in/min"}
       value={text}
-      {...(isOff && { fault: words.riseLimits() })}
+      {...(isOff && { fault: `${words.riseLimits()} ${words.notCounted()}` })}
       sayBack={(read) => sayRise(read, units, words)}
       onChange={(next, reading) => {
         setTyped({ text: next, ...(reading && { si: reading.si }) });
-        onRead(reading && isRiseTold(reading.si) ? reading.si : undefined);
+        const read = reading && isRiseTold(reading.si) ? reading.si : undefined;
+        onRead(read, read === undefined && next.trim() !== "");
       }}
     />
   );

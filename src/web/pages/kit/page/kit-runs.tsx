@@ -43,7 +43,7 @@ function KitTrend({ trend, at: { view, kit, pattern } }: { readonly trend: Trend
   const words = useWords("kitHistory");
   const { units, language } = usePreferences();
   const trendWords = useWords("trends");
-  const { title, reading: readingIn, say: sayIn, sayTick } = wordsOfTrend(trend.what, trendWords);
+  const { title, reading: readingIn, say: sayIn, sayTick, inUnit } = wordsOfTrend(trend.what, trendWords);
   const reading = readingIn(units);
   const say = (value: number) => sayIn(value, units);
   const sentence = sayTrend(trend, units, trendWords);
@@ -62,6 +62,7 @@ function KitTrend({ trend, at: { view, kit, pattern } }: { readonly trend: Trend
             say={say}
             language={tagOf(language)}
             sayTick={sayTick && ((value) => sayTick(value, units))}
+            inUnit={inUnit && ((value) => inUnit(value, units))}
           />
           <details className="kit-table">
             <summary>{words.asTable({ title })}</summary>

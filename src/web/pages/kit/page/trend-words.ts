@@ -1,5 +1,5 @@
 import { formatNumber, type UnitSystem } from "#base";
-import { sayVolume, volumeFigure, type Words } from "#words";
+import { sayVolume, volumeIn, type Words } from "#words";
 import { allSteps, type Pattern } from "#kit";
 import { sayChange, trendLimit, type Trend } from "#readiness";
 import type { TrendLimit } from "#web/drawing/trend-scales.ts";
@@ -16,6 +16,8 @@ export interface TrendWords {
   readonly say: (value: number, units: UnitSystem) => string;
   /** At the axis, where the bare number would mislead. */
   readonly sayTick?: (value: number, units: UnitSystem) => string;
+  /** In the unit that the axis names, where that is not the reading's own. */
+  readonly inUnit?: (value: number, units: UnitSystem) => number;
 }
 
 /** Each trend in words. */
@@ -34,13 +36,13 @@ const TREND_WORDS = {
     title: words.fuel(),
     reading: (units) => (units === "us" ? words.fuelAxisUs() : words.fuelAxis()),
     say: (value, units) => sayVolume(value, "fuel", units),
-    sayTick: (value, units) => volumeFigure(value, "fuel", units),
+    inUnit: (value, units) => volumeIn(value, "fuel", units),
   }),
   water: (words) => ({
     title: words.water(),
     reading: (units) => (units === "us" ? words.waterAxisUs() : words.waterAxis()),
     say: (value, units) => sayVolume(value, "drops", units),
-    sayTick: (value, units) => volumeFigure(value, "drops", units),
+    inUnit: (value, units) => volumeIn(value, "drops", units),
   }),
   delivery: (words) => ({
     title: words.delivery(),

@@ -9,6 +9,7 @@ const LAW = { shape: 1.5, scale: 2, rateNow: 0.5, rateLow: 0.3, rateHigh: 0.9, p
 const TOLD: FindingsByYear = {
   years: [],
   found: 12,
+  counted: 12,
   kitYears: 30,
   at: [],
   kind: "rising",
@@ -28,7 +29,13 @@ describe("findings a year, in words", () => {
 
   it("say how many more it takes where there are too few", () => {
     const { law: _law, laplace: _laplace, ...few } = TOLD;
-    expect(sayFindings({ ...few, kind: "too-few", found: 2 }, words)).toMatch(/about 4 more findings\.$/);
-    expect(sayFindingsBasis({ ...few, found: 1 }, words)).toMatch(/^1 finding /);
+    expect(sayFindings({ ...few, kind: "too-few", found: 2, counted: 2 }, words)).toMatch(/about 4 more findings\.$/);
+    expect(sayFindingsBasis({ ...few, found: 1, counted: 1 }, words)).toMatch(/^1 finding /);
+  });
+
+  it("say both where findings of one failed start count once", () => {
+    const told = { ...TOLD, found: 14 };
+    expect(sayFindings(told, words)).toMatch(/^By 12 findings, those of one failed start counted once, they come/);
+    expect(sayFindingsBasis(told, words)).toMatch(/^14 findings .* Those of one failed start count once: 12\./);
   });
 });

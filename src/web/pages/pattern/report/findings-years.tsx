@@ -14,10 +14,10 @@ const YEAR = 365.25;
 /** Whether findings on the kits of a pattern come oftener or more seldom than they did: words, a picture, a table. */
 export function FindingsYears({ pattern }: { readonly pattern: Pattern }) {
   const words = useWords("patternFindings");
-  const { kits, retired, today } = useStation();
+  const { kits, retired, casualties, today } = useStation();
   const told = useMemo(
-    () => findingsByYear(pattern, [...kits, ...retired], `${today}T12:00:00Z`),
-    [pattern, kits, retired, today],
+    () => findingsByYear(pattern, [...kits, ...retired], `${today}T12:00:00Z`, casualties),
+    [pattern, kits, retired, casualties, today],
   );
   const said = sayFindings(told, words);
   return (
@@ -28,7 +28,13 @@ export function FindingsYears({ pattern }: { readonly pattern: Pattern }) {
       {told.years.length > 0 && (
         <details className="kit-table">
           <summary>{words.asTable()}</summary>
-          <Table caption={words.title()} isCaptionHidden columns={columns(words)} rows={told.years} rowKey={keyOf} />
+          <Table
+            caption={words.title()}
+            isCaptionHidden
+            columns={columns(words, told)}
+            rows={told.years}
+            rowKey={keyOf}
+          />
         </details>
       )}
     </Section>
@@ -36,7 +42,7 @@ export function FindingsYears({ pattern }: { readonly pattern: Pattern }) {
 }
 
 function Picture({
-  told: { at, kitYears, found, law },
+  told: { at, kitYears, counted, law },
   said,
 }: {
   readonly told: FindingsByYear;
@@ -51,16 +57,24 @@ function Picture({
       label={words.chart({ said })}
       reading={words.reading()}
       across={words.across()}
-      steps={[{ at: 0, value: 0 }, ...steps, { at: kitYears * YEAR, value: found }]}
+      steps={[{ at: 0, value: 0 }, ...steps, { at: kitYears * YEAR, value: counted }]}
       law={line}
-      most={Math.max(1, found)}
+      most={Math.max(1, counted)}
     />
   );
 }
 
 const keyOf = ({ year }: YearFound) => `${year}`;
-const columns = (words: Words["patternFindings"]): readonly Column<YearFound>[] => [
+const columns = (words: Words["patternFindings"], all: FindingsByYear): readonly Column<YearFound>[] => [
   { key: "year", head: words.year(), cell: ({ year }) => `${year}` },
   { key: "found", head: words.findings(), align: "figures", cell: ({ found }) => found },
+  ...(all.counted < all.found ? [countedColumn(words)] : []),
   { key: "kits", head: words.kitsOnCharge(), align: "figures", cell: ({ kitYears }) => kitYears.toFixed(1) },
 ];
+
+const countedColumn = (words: Words["patternFindings"]): Column<YearFound> => ({
+  key: "counted",
+  head: words.countedHead(),
+  align: "figures",
+  cell: ({ counted }) => counted,
+});

@@ -1,4 +1,4 @@
-import type { CheckFound, LineHard, MinutesTaken, ModeFound, UnnamedFound } from "#station";
+import type { CheckFound, LineHard, MinutesTaken, ModeFound, ReportCard, UnnamedFound } from "#station";
 import { EmptyState, Section } from "#web/parts/index.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
 import { farOff, modeRows, sayMinutes, sayOneIn, sayReports, type ModeRow } from "./report-words.ts";
@@ -50,10 +50,11 @@ const neverColumns = (words: Words["patternReport"]): readonly Column<CheckFound
 interface ModesProps {
   readonly modes: readonly ModeFound[];
   readonly unnamed: UnnamedFound;
+  readonly together: ReportCard["together"];
 }
 
 /** How each mode that ever was came to light. */
-export function ModesTable({ modes, unnamed }: ModesProps) {
+export function ModesTable({ modes, unnamed, together }: ModesProps) {
   const words = useWords("patternReport");
   const rows = modeRows(modes, unnamed, words);
   const count = rows.reduce((sum, { byOwn, byAccident }) => sum + byOwn + byAccident, 0);
@@ -63,7 +64,9 @@ export function ModesTable({ modes, unnamed }: ModesProps) {
         <EmptyState title={words.nothingWrong()} />
       ) : (
         <>
-          <p>{words.findingsInAll({ count })}</p>
+          <p>
+            {words.findingsInAll({ count })} {together.starts > 0 && words.together(together)}
+          </p>
           <Table
             caption={words.modesTable()}
             isCaptionHidden

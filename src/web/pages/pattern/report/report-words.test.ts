@@ -26,8 +26,10 @@ describe("a report card in words", () => {
 
   it("says how it was found, what was told of a line, and what it took", () => {
     const mode = { id: "seized", name: "Pump seized" };
-    expect(say({ kind: "find-sooner", of: { mode, byOwn: 0, byAccident: 3, checks: 0 } }).what).toMatch(/^Add a check/);
-    expect(say({ kind: "find-sooner", of: { mode, byOwn: 1, byAccident: 3, checks: 2 } }).why).toBe(
+    expect(say({ kind: "find-sooner", of: { mode, once: { byOwn: 0, byAccident: 3 }, checks: 0 } }).what).toMatch(
+      /^Add a check/,
+    );
+    expect(say({ kind: "find-sooner", of: { mode, once: { byOwn: 1, byAccident: 3 }, checks: 2 } }).why).toBe(
       "Found by accident 3 times. Its own checks found it once.",
     );
     const reports = { wrong: 0, impossible: 1, unclear: 2 };
@@ -45,7 +47,7 @@ describe("a report card in words", () => {
   it("lists every finding told, what no mode names last", () => {
     const where = [{ what: "outside an opening", times: 2 }];
     const mode = { id: "seized", name: "Pump seized" } as Pattern["modes"][number];
-    const seized = { mode, byOwn: 1, byAccident: 1, where: [], checks: 2 };
+    const seized = { mode, byOwn: 1, byAccident: 1, once: { byOwn: 1, byAccident: 1 }, where: [], checks: 2 };
     const rows = modeRows([seized], { byAccident: 2, where }, words);
     expect(rows.map(({ name, byOwn, byAccident }) => [name, byOwn, byAccident])).toEqual([
       ["Pump seized", 1, 1],

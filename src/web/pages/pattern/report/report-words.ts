@@ -58,7 +58,10 @@ function neverWords({ looks, below = 1 }: Of<"ask-less">, words: ReportWords): s
   return words.neverFound({ looks, share: sayOneIn(below, words) });
 }
 
-function soonerWords({ mode, byOwn, byAccident, checks }: Of<"find-sooner">, words: ReportWords): ProposalSaid {
+function soonerWords(
+  { mode, once: { byOwn, byAccident }, checks }: Of<"find-sooner">,
+  words: ReportWords,
+): ProposalSaid {
   const times = words.times({ count: byAccident });
   if (checks === 0) return { what: words.addCheck({ mode: mode.name }), why: words.byAccidentNoCheck({ times }) };
   const why = words.byAccidentOwn({ times, own: words.times({ count: byOwn }) });

@@ -29,9 +29,9 @@ const words: LaunchKitsWords = {
   takeNow: (d) => "Take " + d.count + " now, " + d.more,
   takeNowAndPatch: (d) => "Take " + d.count + " now, " + d.more + ", and a patch",
   takeNowPatch: (d) => "Take " + d.count + " now, a patch, " + d.more,
-  late: (d) => "Chance that her deck edge is still dry when your first pump runs: " + d.chance + ".",
+  late: (d) => "Chance that her deck edge is still dry when your first pump runs: about " + d.chance + ".",
   lateWarning: (d) =>
-    "Chance that her deck edge is still dry when your first pump runs: " +
+    "Chance that her deck edge is still dry when your first pump runs: about " +
     d.chance +
     ". Ask for boats nearer. Have her people ready to leave her.",
   lateHazard: () => "She may be gone before you can pump",
@@ -53,13 +53,13 @@ const words: LaunchKitsWords = {
       one:
         "Even " +
         strictNumber("en", d.count, 0, "count") +
-        " kit holds with a chance of only " +
+        " kit holds with a chance of only about " +
         d.chance +
         ". Slow the hole first; take all there are.",
       other:
         "Even " +
         strictNumber("en", d.count, 0, "count") +
-        " kits hold with a chance of only " +
+        " kits hold with a chance of only about " +
         d.chance +
         ". Slow the hole first; take all there are.",
     }),
@@ -116,13 +116,13 @@ const words: LaunchKitsWords = {
       one:
         "With the hole halved by a plug or a patch, " +
         strictNumber("en", d.count, 0, "count") +
-        " kit holds with a chance of " +
+        " kit holds with a chance of about " +
         d.chance +
         ".",
       other:
         "With the hole halved by a plug or a patch, " +
         strictNumber("en", d.count, 0, "count") +
-        " kits hold with a chance of " +
+        " kits hold with a chance of about " +
         d.chance +
         ".",
     }),
@@ -133,10 +133,15 @@ const words: LaunchKitsWords = {
       other: "Fuel: " + strictNumber("en", d.count, 0, "count") + " cans of 5 L with each kit, " + d.total + " in all.",
     }),
   arrival: (d) =>
-    "Your first pump can be pumping in about " +
+    "Your first pump can be pumping in " +
     d.duration +
-    ". Chance that her deck edge is still dry then: " +
+    ". Chance that her deck edge is still dry then: about " +
     d.chance +
     ".",
+  duration: (d) => d.from + " to " + d.to,
+  anyChance: () => "anything between none and all",
+  between: (d) => d.low + " to " + d.high + " in 100",
+  moreThan: (d) => "more than " + d.low + " in 100",
+  lessThan: (d) => "less than " + d.high + " in 100",
 };
 export default words;

@@ -46,7 +46,7 @@ const words: LaunchToldWords = {
     d.mostFeet +
     " ft): the estimate is for boats of this size only.",
   distanceLimits: () => "From 0 to 200 nmi.",
-  holeLimits: () => "From 5 mm to 1 m (0.2 to 39 in) across.",
+  holeLimits: () => "From 5 mm to 1 m (0.2 to 39 in) across; of a larger one tell 1 m.",
   holeDepthLimits: () => "From 1 cm to 6 m (0.4 in to 20 ft).",
   waterLimits: () => "From 0 to 600 cm (20 ft).",
   toldHole: (d) => "hole " + d.across + " across, " + d.below + " below the waterline",
@@ -98,5 +98,6 @@ const words: LaunchToldWords = {
   riseTyped: () => "How fast it rises",
   riseTypedHint: () => "As it was told: 5 cm in 3 min. Below 0 where it falls: -2 cm/min.",
   riseLimits: () => "From -50 to 50 cm (20 in) in a minute.",
+  notCounted: () => "It is not counted with until it is put right.",
 };
 export default words;

@@ -56,7 +56,7 @@ const words: LaunchWords = {
     " on record beside ten usual ones",
   startsUsual: () => "no start of its own: as kits usually do",
   chancesAre: () =>
-    "What was told of her, and all that was not, make many boats that may be hers: a chance says in how many of 100 of them it comes so. None of it was seen, and each thing more that is told moves it.",
+    "What was told of her, and all that was not, make many boats that may be hers: a chance says in how many of 100 of them it comes so. None of it was seen, and each thing more that is told moves it. Each is told by what it lies between nine times in ten, as kits start more or less surely and the way takes longer or shorter.",
   primedIn: (d) => "; primed in " + d.duration,
   proved: (d) => "; proved " + d.share + " of stated " + d.at,
   notProved: () => "; not proved",
@@ -112,5 +112,7 @@ const words: LaunchWords = {
   notJudged: () => "not judged here",
   lightUnknown: (d) => "light not told; " + d.limit,
   needsMains: () => "needs mains that the water cannot reach",
+  typedRefused: (d) =>
+    "Typed, and not counted with, as it cannot be so: " + d.what + ". See what is allowed at its field.",
 };
 export default words;

@@ -8,15 +8,20 @@ const words: PatternFindingsWords = {
     "Too little to tell whether findings come oftener than they did: it takes about " +
     plural(d.more, 0, en, { one: d.more + " more finding", other: d.more + " more findings" }) +
     ".",
+  counted: (d) => plural(d.count, 0, en, { one: d.count + " finding", other: d.count + " findings" }),
+  countedOnce: (d) =>
+    plural(d.count, 0, en, { one: d.count + " finding", other: d.count + " findings" }) +
+    ", those of one failed start counted once,",
+  basisOnce: (d) => "Those of one failed start count once: " + d.count + ".",
   rising: (d) =>
     "By " +
-    plural(d.count, 0, en, { one: d.count + " finding", other: d.count + " findings" }) +
+    d.findings +
     " they come oftener than they did: if they came steadily, luck alone would make it look so " +
     d.chance +
     ".",
   falling: (d) =>
     "By " +
-    plural(d.count, 0, en, { one: d.count + " finding", other: d.count + " findings" }) +
+    d.findings +
     " they come more seldom than they did: if they came steadily, luck alone would make it look so " +
     d.chance +
     ".",
@@ -48,6 +53,7 @@ const words: PatternFindingsWords = {
   across: () => "on charge, all kits together",
   year: () => "Year",
   findings: () => "Findings",
+  countedHead: () => "Failed starts counted once",
   kitsOnCharge: () => "Kits on charge, on average",
 };
 export default words;

@@ -115,5 +115,14 @@ const words: PatternReportWords = {
   noMode: () => "What the pattern has no name for",
   findingsInAll: (d) =>
     plural(d.count, 0, en, { one: d.count + " finding", other: d.count + " findings" }) + " in all; drills left out.",
+  together: (d) =>
+    "Of these, " +
+    plural(d.findings, 0, en, { one: d.findings + " finding is", other: d.findings + " findings are" }) +
+    " of " +
+    plural(d.starts, 0, en, {
+      one: d.starts + " failed start, which counts",
+      other: d.starts + " failed starts, each of which counts",
+    }) +
+    " once.",
 };
 export default words;

@@ -53,13 +53,13 @@ const words: LaunchKitsWords = {
       one:
         "Même " +
         strictNumber("fr", d.count, 0, "count") +
-        " kit ne tient qu'avec une chance de " +
+        " kit ne tient qu'avec une chance d'environ " +
         d.chance +
         ". Réduisez d'abord la brèche ; prenez tout ce qu'il y a.",
       other:
         "Même " +
         strictNumber("fr", d.count, 0, "count") +
-        " kits ne tiennent qu'avec une chance de " +
+        " kits ne tiennent qu'avec une chance d'environ " +
         d.chance +
         ". Réduisez d'abord la brèche ; prenez tout ce qu'il y a.",
     }),
@@ -116,13 +116,13 @@ const words: LaunchKitsWords = {
       one:
         "Brèche réduite de moitié par un bouchon ou un colmatage, " +
         strictNumber("fr", d.count, 0, "count") +
-        " kit tient avec une chance de " +
+        " kit tient avec une chance d'environ " +
         d.chance +
         ".",
       other:
         "Brèche réduite de moitié par un bouchon ou un colmatage, " +
         strictNumber("fr", d.count, 0, "count") +
-        " kits tiennent avec une chance de " +
+        " kits tiennent avec une chance d'environ " +
         d.chance +
         ".",
     }),
@@ -148,5 +148,10 @@ const words: LaunchKitsWords = {
     ". Chance que son livet soit encore sec à ce moment : " +
     d.chance +
     ".",
+  duration: (d) => d.from + " à " + d.to,
+  anyChance: () => "entre aucune et toutes",
+  between: (d) => d.low + " à " + d.high + " sur 100",
+  moreThan: (d) => "plus de " + d.low + " sur 100",
+  lessThan: (d) => "moins de " + d.high + " sur 100",
 };
 export default words;

@@ -46,7 +46,7 @@ const words: LaunchToldWords = {
     d.mostFeet +
     " ft) : l'estimation ne vaut que pour des bateaux de cette taille.",
   distanceLimits: () => "De 0 à 200 nmi.",
-  holeLimits: () => "De 5 mm à 1 m (0.2 à 39 in) de large.",
+  holeLimits: () => "De 5 mm à 1 m (0.2 à 39 in) de large ; d'une plus grande, dites 1 m.",
   holeDepthLimits: () => "De 1 cm à 6 m (0.4 in à 20 ft).",
   waterLimits: () => "De 0 à 600 cm (20 ft).",
   toldHole: (d) => "brèche de " + d.across + " de large, " + d.below + " sous la flottaison",
@@ -103,5 +103,6 @@ const words: LaunchToldWords = {
   riseTyped: () => "À quelle vitesse elle monte",
   riseTypedHint: () => "Comme on vous l’a dit : 5 cm in 3 min. Sous 0 si elle baisse : -2 cm/min.",
   riseLimits: () => "De -50 à 50 cm (20 in) par minute.",
+  notCounted: () => "Ce chiffre n'est pas compté tant qu'il n'est pas corrigé.",
 };
 export default words;

@@ -57,7 +57,7 @@ const words: LaunchWords = {
     " au journal, à côté de dix habituels",
   startsUsual: () => "aucun démarrage à lui : comme le font d'habitude les kits",
   chancesAre: () =>
-    "Ce qui a été dit d'elle, et tout ce qui ne l'a pas été, donnent beaucoup de bateaux qui peuvent être le sien : une chance dit dans combien de 100 d'entre eux il en va ainsi. Rien n'en a été vu, et chaque chose dite de plus la déplace.",
+    "Ce qui a été dit d'elle, et tout ce qui ne l'a pas été, donnent beaucoup de bateaux qui peuvent être le sien : une chance dit dans combien de 100 d'entre eux il en va ainsi. Rien n'en a été vu, et chaque chose dite de plus la déplace. Chacune est dite par ce entre quoi elle se tient neuf fois sur dix, selon que les kits démarrent plus ou moins sûrement et que la route dure plus ou moins longtemps.",
   primedIn: (d) => " ; amorcé en " + d.duration,
   proved: (d) => " ; éprouvé à " + d.share + " de l'annoncé " + d.at,
   notProved: () => " ; non éprouvé",
@@ -113,5 +113,6 @@ const words: LaunchWords = {
   notJudged: () => "non jugé ici",
   lightUnknown: (d) => "lumière non indiquée ; " + d.limit,
   needsMains: () => "demande du courant que l'eau ne peut atteindre",
+  typedRefused: (d) => "Saisi, mais non compté, car impossible : " + d.what + ". Voyez à son champ ce qui est permis.",
 };
 export default words;

@@ -8,15 +8,20 @@ const words: PatternFindingsWords = {
     "Trop peu pour dire si les constats deviennent plus fréquents : il faut environ " +
     plural(d.more, 0, fr, { one: d.more + " constat", other: d.more + " constats" }) +
     " de plus.",
+  counted: (d) => plural(d.count, 0, fr, { one: d.count + " constat", other: d.count + " constats" }),
+  countedOnce: (d) =>
+    plural(d.count, 0, fr, { one: d.count + " constat", other: d.count + " constats" }) +
+    " (ceux d'un même démarrage manqué comptés une fois)",
+  basisOnce: (d) => "Ceux d'un même démarrage manqué comptent une fois : " + d.count + ".",
   rising: (d) =>
     "D'après " +
-    plural(d.count, 0, fr, { one: d.count + " constat", other: d.count + " constats" }) +
+    d.findings +
     ", ils sont plus fréquents qu'avant : s'ils venaient à un rythme constant, le seul hasard le ferait croire " +
     d.chance +
     ".",
   falling: (d) =>
     "D'après " +
-    plural(d.count, 0, fr, { one: d.count + " constat", other: d.count + " constats" }) +
+    d.findings +
     ", ils sont plus rares qu'avant : s'ils venaient à un rythme constant, le seul hasard le ferait croire " +
     d.chance +
     ".",
@@ -49,6 +54,7 @@ const words: PatternFindingsWords = {
   across: () => "en charge, tous kits ensemble",
   year: () => "Année",
   findings: () => "Constats",
+  countedHead: () => "Démarrages manqués comptés une fois",
   kitsOnCharge: () => "Kits en charge, en moyenne",
 };
 export default words;

@@ -112,5 +112,14 @@ const words: PatternReportWords = {
   findingsInAll: (d) =>
     plural(d.count, 0, fr, { one: d.count + " constat", other: d.count + " constats" }) +
     " en tout ; exercices exclus.",
+  together: (d) =>
+    "Parmi eux, " +
+    plural(d.findings, 0, fr, { one: d.findings + " constat vient", other: d.findings + " constats viennent" }) +
+    " de " +
+    plural(d.starts, 0, fr, {
+      one: d.starts + " démarrage manqué, compté",
+      other: d.starts + " démarrages manqués, comptés chacun",
+    }) +
+    " une fois.",
 };
 export default words;
