@@ -6,10 +6,11 @@ import { linesOf, newestOfEach } from "#kit";
 import { signHead, type LinesProof } from "#log";
 import { createStationFold, standingAt, type Photo } from "#station";
 import { readPatternFolders } from "#store/patterns";
-import { recordOf as recordOfLines, saySeen } from "#readiness";
+import { recordOf as recordOfLines, saySeen, standingInWords } from "#readiness";
 import { amissPictures } from "./pictures/amiss-pictures.ts";
 import { renderPatternCard, renderTurnaroundRecord } from "./index.ts";
 import { isAmiss, linesOfKind, said, summaryOf } from "#station";
+import { ENGLISH } from "#words";
 
 const { patterns } = readPatternFolders([join(import.meta.dirname, "..", "..", "patterns")]);
 const fold = createStationFold(patterns);
@@ -42,7 +43,7 @@ function recordOf(name: string, photos: ReadonlyMap<string, Photo> = new Map()) 
   const kit = reading.kits.find((one) => one.name === name)!;
   const turnaround = kit.turnarounds.at(-1)!;
   const pattern = reading.patterns.get(kit.pattern)!;
-  const standing = standingAt(kit, reading, "2027-03-14");
+  const standing = standingInWords(standingAt(kit, reading, "2027-03-14"), ENGLISH.standing);
   return {
     stationName: reading.stationName,
     placeName: "Boathouse",

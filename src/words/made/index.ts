@@ -19,6 +19,7 @@ import type { FindingsWords } from "./kit/findings.ts";
 import type { FrameWords } from "./frame/frame.ts";
 import type { HandOverWords } from "./kit/hand-over.ts";
 import type { HazardsWords } from "./frame/hazards.ts";
+import type { HeldWords } from "./turnaround/held.ts";
 import type { KeepWords } from "./station/keep.ts";
 import type { KitHistoryWords } from "./kit/kit-history.ts";
 import type { KitLineWords } from "./kit/kit-line.ts";
@@ -63,6 +64,7 @@ import type { SheetWordWords } from "./casualty/sheet-word.ts";
 import type { SheetsWords } from "./station/sheets.ts";
 import type { SignInWords } from "./frame/sign-in.ts";
 import type { SoundingsWords } from "./casualty/soundings.ts";
+import type { StandingWords } from "./kit/standing.ts";
 import type { StartsWords } from "./kit/starts.ts";
 import type { StockWords } from "./stock/stock.ts";
 import type { StockFormsWords } from "./stock/stock-forms.ts";
@@ -103,6 +105,7 @@ export interface Words {
   readonly frame: FrameWords;
   readonly handOver: HandOverWords;
   readonly hazards: HazardsWords;
+  readonly held: HeldWords;
   readonly keep: KeepWords;
   readonly kitHistory: KitHistoryWords;
   readonly kitLine: KitLineWords;
@@ -147,6 +150,7 @@ export interface Words {
   readonly sheets: SheetsWords;
   readonly signIn: SignInWords;
   readonly soundings: SoundingsWords;
+  readonly standing: StandingWords;
   readonly starts: StartsWords;
   readonly stock: StockWords;
   readonly stockForms: StockFormsWords;
@@ -176,6 +180,7 @@ export const FIRST_LOADERS = {
     kitLine: () => import("./en/kit/kit-line.ts"),
     parts: () => import("./en/frame/parts.ts"),
     signIn: () => import("./en/frame/sign-in.ts"),
+    standing: () => import("./en/kit/standing.ts"),
     starts: () => import("./en/kit/starts.ts"),
   },
   fr: {
@@ -186,6 +191,7 @@ export const FIRST_LOADERS = {
     kitLine: () => import("./fr/kit/kit-line.ts"),
     parts: () => import("./fr/frame/parts.ts"),
     signIn: () => import("./fr/frame/sign-in.ts"),
+    standing: () => import("./fr/kit/standing.ts"),
     starts: () => import("./fr/kit/starts.ts"),
   },
 };

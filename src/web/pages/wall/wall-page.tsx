@@ -138,7 +138,10 @@ function WorkRow({ line }: { readonly line: WallWork }) {
 }
 
 function asLine({ tasks, planned }: WallWork): Parameters<typeof sayWork>[0] {
-  const whole = tasks.map(({ sort }) => ({ sort, rule: "sound", what: "", why: "", effect: "notes" }) as const);
+  const nothing = { say: "sound" } as const;
+  const whole = tasks.map(
+    ({ sort }) => ({ sort, rule: "sound", what: nothing, why: nothing, effect: "notes" }) as const,
+  );
   return { tasks: whole, ...(planned !== undefined && { planned }) };
 }
 
