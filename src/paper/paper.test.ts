@@ -112,7 +112,7 @@ describe("record of a turnaround", () => {
     const value = { kind: "quantity", si: 0.045, dimension: "length", text: "45 mm" } as const;
     const first = { ...standing!, id: "earlier", body: { ...standing!.body, answer: "wrong" as const, value } };
     const again = { ...record, entries: [first, ...record.entries] };
-    expect(said(record, line)).toContain(saySeen(check));
+    expect(said(record, line)).toContain(saySeen(check, ENGLISH.act));
     expect(said(again, line)).toMatch(/\(45 mm, then .*\smm; at least 48\.0\smm\)/);
     expect(isAmiss(record, line)).toBe(false);
     expect(isAmiss(again, line)).toBe(true);

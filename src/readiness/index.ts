@@ -163,7 +163,7 @@ export { isLastToProve, proofSoFar, type CheckSoFar, type ProofSoFar } from "./f
 export { wrongWithoutFinding, type LooseEnd } from "./findings/loose-ends.ts";
 export { Lookups, lookUp, nameOfItem, nameOfMode, type Lookup } from "./lookup.ts";
 export { checksTelling, measuredTrends, trendsOf, type Trend } from "./trends/trends.ts";
-export { trendLimit, watchesOf } from "./trends/trend-watch.ts";
+export { sayWatch, trendLimit, watchesOf, type Watch } from "./trends/trend-watch.ts";
 export { changeOf, sayChange, type TrendChange } from "./trends/trend-change.ts";
 export {
   demandsOf,

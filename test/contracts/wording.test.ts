@@ -17,7 +17,7 @@ import { paperAddress } from "#web/parts/paper-address.ts";
 
 const act = await fetchWords("en", "act");
 const told = await fetchWords("en", "casualtyTold");
-const trends = await fetchWords("en", "trends");
+const trends = { trends: await fetchWords("en", "trends"), standing: await fetchWords("en", "standing") };
 
 const TIMED: Check = { id: "t", item: "torch", kind: "timed", ask: "", expect: "", finds: [], atMost: 0 };
 const NOW = "2027-03-14T10:00:00.000Z";

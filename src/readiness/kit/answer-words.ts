@@ -1,11 +1,12 @@
 import type { Check } from "#kit";
 import type { Entry } from "#log";
+import type { Words } from "#words";
 import type { Bodies } from "../kinds/kinds.ts";
 import type { StepAnswer } from "../kinds/kit-parts.ts";
 
 /** What the button of an answer says, on screen and on paper: what was seen, never only "done". */
-export function saySeen(check: Check | undefined): string {
-  return check ? `Seen: ${lowerFirst(trimDot(check.expect))}` : "Done as written";
+export function saySeen(check: Check | undefined, words: Words["act"]): string {
+  return check ? words.seen({ value: lowerFirst(trimDot(check.expect)) }) : words.asWritten();
 }
 
 const NUMBERS = [

@@ -6,6 +6,7 @@ export interface Refusal extends Omit<Reason, "said"> {
   readonly said: Saying<"held">;
 }
 
+/** A refusal with no place of its own yet. */
 export function refusal(rule: Refusal["rule"], said: Refusal["said"]): Refusal {
   return { rule, said };
 }

@@ -1,7 +1,7 @@
 import type { Dimension, UnitSystem } from "#base";
 import { checkNamed, itemNamed, linesOf, modeNamed, titleOfMode, type Check, type Pattern } from "#kit";
 import { answerKey, isCountSaid, saySeen, type Answer, type Finding, type Remedy, type StepAnswer } from "#readiness";
-import { sayDuration, sayLimit } from "#words";
+import { sayDuration, sayLimit, ENGLISH } from "#words";
 import { dateWords, valueWords } from "./value-words.ts";
 
 type Said = Pick<StepAnswer, "check" | "answer" | "value" | "why" | "note" | "fromCard" | "cardAt">;
@@ -20,7 +20,7 @@ export function answerWordsOf(
   const { pattern, units } = record;
   const check = said.check === undefined ? undefined : checkNamed(pattern, said.check);
   const words: Readonly<Record<Answer, string>> = {
-    seen: saySeen(check),
+    seen: saySeen(check, ENGLISH.act),
     wrong: "FOUND WRONG",
     "not-possible": `NOT POSSIBLE: ${said.why ?? ""}`,
   };

@@ -19,7 +19,7 @@ export function sayAnswer(answered: Answered, check: Check | undefined, words: A
 }
 
 function sayGiven({ answer, why }: Answered, check: Check | undefined, words: Words["act"]): string {
-  if (answer === "seen") return saySeen(check);
+  if (answer === "seen") return saySeen(check, words);
   if (answer === "wrong") return words.foundWrong();
   return why ? words.notPossibleWhy({ why }) : words.notPossible();
 }

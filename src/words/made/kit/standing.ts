@@ -100,4 +100,37 @@ export interface StandingWords {
   readonly placeRun: (d: { readonly line: string | number }) => string;
   readonly foundWrong: (d: { readonly line: string | number }) => string;
   readonly raiseOrAnswer: (d: { readonly line: string | number }) => string;
+  readonly changeFew: () => string;
+  readonly changeNone: (d: { readonly runs: string | number }) => string;
+  readonly changePulls: (d: {
+    readonly way: "rising" | (string & {});
+    readonly by: string | number;
+    readonly runs: string | number;
+  }) => string;
+  readonly changePrime: (d: {
+    readonly way: "rising" | (string & {});
+    readonly seconds: string | number;
+    readonly runs: string | number;
+  }) => string;
+  readonly changeVolume: (d: {
+    readonly way: "rising" | (string & {});
+    readonly volume: string | number;
+    readonly runs: string | number;
+  }) => string;
+  readonly changeDelivery: (d: {
+    readonly way: "rising" | (string & {});
+    readonly share: string | number;
+    readonly runs: string | number;
+  }) => string;
+  readonly watch: (d: {
+    readonly what: "pulls" | "prime" | "fuel" | "water" | (string & {});
+    readonly change: string | number;
+    readonly last: string | number;
+    readonly limit: string | number;
+  }) => string;
+  readonly watchShare: (d: {
+    readonly change: string | number;
+    readonly last: string | number;
+    readonly limit: string | number;
+  }) => string;
 }

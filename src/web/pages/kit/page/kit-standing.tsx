@@ -1,6 +1,6 @@
 import { sayDuration } from "#words";
 import { useWords } from "#web/language/index.ts";
-import { watchesOf, standingInWords, type Standing, type StandingInWords } from "#readiness";
+import { watchesOf, standingInWords, type Standing, type StandingInWords, sayWatch, type Watch } from "#readiness";
 import type { KitAtHand } from "#web/kit-view/at-hand.ts";
 import { sayDayAhead } from "#web/kit-view/board-words.ts";
 
@@ -33,9 +33,11 @@ export function KitStanding({ standing, at }: { readonly standing: Standing; rea
 }
 
 /** What still holds and is going the wrong way. */
-function Watched({ list }: { readonly list: readonly string[] }) {
+function Watched({ list: watched }: { readonly list: readonly Watch[] }) {
   const words = useWords("kitPage");
-  if (list.length === 0) return null;
+  const standingWords = useWords("standing");
+  if (watched.length === 0) return null;
+  const list = watched.map((one) => sayWatch(one, standingWords));
   return (
     <div className="kit-restore">
       <p>

@@ -137,5 +137,30 @@ const words: StandingWords = {
   placeRun: (d) => "the run of line " + d.line,
   foundWrong: (d) => "Found wrong, and no finding raised: " + d.line,
   raiseOrAnswer: (d) => "Raise a finding, or answer again: " + d.line,
+  changeFew: () => "Too few runs to tell a trend.",
+  changeNone: (d) => "No clear trend over " + d.runs + " runs.",
+  changePulls: (d) =>
+    select(d.way, { rising: "More", other: "Fewer" }) + " pulls, by about " + d.by + ", over " + d.runs + " runs.",
+  changePrime: (d) =>
+    select(d.way, { rising: "Slower", other: "Quicker" }) + " by " + d.seconds + " s over " + d.runs + " runs.",
+  changeVolume: (d) =>
+    select(d.way, { rising: "More", other: "Less" }) + " by " + d.volume + " over " + d.runs + " runs.",
+  changeDelivery: (d) =>
+    select(d.way, { rising: "More", other: "Less" }) +
+    " by " +
+    d.share +
+    " % of the expected flow over " +
+    d.runs +
+    " runs.",
+  watch: (d) =>
+    select(d.what, { pulls: "Pulls", prime: "Prime", fuel: "Fuel burnt", water: "Water found", other: "Delivery" }) +
+    ": " +
+    d.change +
+    " Last " +
+    d.last +
+    "; at most " +
+    d.limit +
+    ".",
+  watchShare: (d) => "Delivery: " + d.change + " Last " + d.last + " %; noted below " + d.limit + " %.",
 };
 export default words;

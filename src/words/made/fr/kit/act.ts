@@ -5,6 +5,7 @@ import { plural, strictNumber } from "#src/words/cases.ts";
 const words: ActWords = {
   answer: () => "Réponse",
   seen: (d) => "Vu : " + d.value,
+  asWritten: () => "Fait comme écrit",
   foundWrong: () => "Non conforme",
   foundWrongRead: (d) => "Non conforme : " + d.value,
   notPossible: () => "Pas possible",

@@ -139,5 +139,42 @@ const words: StandingWords = {
   placeRun: (d) => "la marche de la ligne " + d.line,
   foundWrong: (d) => "Trouvé défectueux, et aucun constat relevé : " + d.line,
   raiseOrAnswer: (d) => "Relever un constat, ou répondre à nouveau : " + d.line,
+  changeFew: () => "Trop peu d'essais pour dire une tendance.",
+  changeNone: (d) => "Aucune tendance nette sur " + d.runs + " essais.",
+  changePulls: (d) =>
+    "Tirages : " +
+    select(d.way, { rising: "plus", other: "moins" }) +
+    ", d'environ " +
+    d.by +
+    ", sur " +
+    d.runs +
+    " essais.",
+  changePrime: (d) =>
+    select(d.way, { rising: "Plus lent", other: "Plus rapide" }) + " de " + d.seconds + " s sur " + d.runs + " essais.",
+  changeVolume: (d) =>
+    select(d.way, { rising: "Plus", other: "Moins" }) + ", de " + d.volume + " sur " + d.runs + " essais.",
+  changeDelivery: (d) =>
+    select(d.way, { rising: "Plus", other: "Moins" }) +
+    ", de " +
+    d.share +
+    " % du débit attendu sur " +
+    d.runs +
+    " essais.",
+  watch: (d) =>
+    select(d.what, {
+      pulls: "Tirages",
+      prime: "Amorçage",
+      fuel: "Carburant brûlé",
+      water: "Eau trouvée",
+      other: "Débit",
+    }) +
+    " : " +
+    d.change +
+    " Dernier : " +
+    d.last +
+    " ; " +
+    d.limit +
+    " au plus.",
+  watchShare: (d) => "Débit : " + d.change + " Dernier : " + d.last + " % ; noté au-dessous de " + d.limit + " %.",
 };
 export default words;
