@@ -87,5 +87,6 @@ const words: TellingWords = {
   replaced: (d) => "replaced with " + d.part + ", " + d.count,
   livedWith: (d) => "lived with by " + d.name + " until " + d.day + ": " + d.limit,
   line: (d) => "line " + d.line,
+  fromSheet: (d) => "told by " + d.file + ", row " + d.row,
 };
 export default words;

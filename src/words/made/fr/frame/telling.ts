@@ -87,5 +87,6 @@ const words: TellingWords = {
   replaced: (d) => "remplacé par " + d.part + ", " + d.count,
   livedWith: (d) => "toléré par " + d.name + " jusqu'au " + d.day + " : " + d.limit,
   line: (d) => "ligne " + d.line,
+  fromSheet: (d) => "d'après " + d.file + ", rangée " + d.row,
 };
 export default words;
