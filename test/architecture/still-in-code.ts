@@ -70,7 +70,6 @@ export const STILL_IN_CODE = {
     "base/cautions.ts",
     "readiness/after-use/common-practice.ts",
     "station/clock/judge-station-clock.ts",
-    "station/people/practice-words.ts",
     "station/visits/visit-reach.ts",
     "station/visits/visit-words.ts",
     "station/work/plan-input.ts",

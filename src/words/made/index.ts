@@ -46,6 +46,7 @@ import type { PatternLivesWords } from "./pattern/pattern-lives.ts";
 import type { PatternReportWords } from "./pattern/pattern-report.ts";
 import type { PatternsWords } from "./pattern/patterns.ts";
 import type { PeopleWords } from "./station/people.ts";
+import type { PracticeWords } from "./station/practice.ts";
 import type { PrimeWords } from "./kit/prime.ts";
 import type { QualificationsWords } from "./station/qualifications.ts";
 import type { ReviewWords } from "./casualty/review.ts";
@@ -132,6 +133,7 @@ export interface Words {
   readonly patternReport: PatternReportWords;
   readonly patterns: PatternsWords;
   readonly people: PeopleWords;
+  readonly practice: PracticeWords;
   readonly prime: PrimeWords;
   readonly qualifications: QualificationsWords;
   readonly review: ReviewWords;
