@@ -51,11 +51,8 @@ const OF_LINE = /^(by|device|subject|place|kind|at|id|pattern|after|entry|turnar
 /**
  * What a field of a refused line or question is called on a screen; undefined where its name means nothing to a person: it
  * is then left out, with what was given there.
- *
- * @example
- * sayField("body.sealSeen", words); // "Seal number as read"
- * sayField("body.turnaround", words); // undefined
- * sayField("suction.greatestLift", words); // "Suction, greatest lift"
+ * "Seal number as read" for `body.sealSeen`, nothing for `body.turnaround`, and "Suction, greatest lift" for
+ * `suction.greatestLift`.
  */
 export function sayField(field: string, words: Words["parts"]): string | undefined {
   const isOfLine = field.startsWith("body") || OF_LINE.test(field);
