@@ -30,7 +30,7 @@ const kindsApart: Plugin = {
 const FIRST_PAGES = /\/(board|sign-in|invite|set-up)-page-/;
 
 /** Texts that somebody may wait for on a network: the first screens fetch no others. */
-const FIRST_WORDS = /\/made\/\w\w\/(frame\/|kit\/(kit-line|starts)|station\/(board|work)\.)/;
+const FIRST_WORDS = /\/made\/\w\w\/(frame\/|kit\/(kit-line|standing|starts)|station\/(board|work)\.)/;
 
 /** Texts of one language, by room: a device keeps every file of the app, and each file costs it a request. */
 const WORDS_BY_ROOM = {

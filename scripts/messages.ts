@@ -17,7 +17,7 @@ const MESSAGES = join(ROOM, "messages");
 /** The language that the others are held against. */
 const FIRST = "en";
 /** Groups of the first screens. How the others are fetched is itself fetched with the first of them. */
-const OF_FIRST_SCREENS = ["app", "bands", "board", "frame", "kit-line", "parts", "sign-in", "starts"];
+const OF_FIRST_SCREENS = ["app", "bands", "board", "frame", "kit-line", "parts", "sign-in", "standing", "starts"];
 
 type Catalogue = Readonly<Record<string, string>>;
 

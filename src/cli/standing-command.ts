@@ -1,5 +1,7 @@
 import { formatDate } from "#base";
+import { sayLapse, standingInWords } from "#readiness";
 import { boardOf, createStationFold, type Board, type BoardKit, type BoardPlace } from "#station";
+import { ENGLISH, inWords } from "#words";
 import type { Call, Command } from "./command.ts";
 import { requireDatabase, stationPatterns, withLog } from "./open-data.ts";
 import { warnOfClock } from "./station-clock.ts";
@@ -30,7 +32,10 @@ function printBoard({ terminal }: Call, station: string, board: Board): void {
   terminal.out(station === "" ? "This station has no name yet." : station);
   for (const place of board.places) for (const line of placeLines(place)) terminal.out(line);
   const first = board.firstToEnd;
-  if (first) terminal.out(`\nEnds first: ${first.kit.name}, ${formatDate(first.lapse.day)}: ${first.lapse.what}`);
+  if (first)
+    terminal.out(
+      `\nEnds first: ${first.kit.name}, ${formatDate(first.lapse.day)}: ${inWords(first.lapse.what, ENGLISH.standing)}`,
+    );
 }
 
 function placeLines({ place, day, kits, strength }: BoardPlace): string[] {
@@ -40,8 +45,15 @@ function placeLines({ place, day, kits, strength }: BoardPlace): string[] {
 }
 
 function kitRow({ kit, standing }: BoardKit): string[] {
+  const [first] = standing.because;
   const until = standing.lapse ? `until ${formatDate(standing.lapse.day)}` : "";
-  return [kit.name, kit.serial, standing.standing.replaceAll("-", " "), until, standing.because[0]?.text ?? ""];
+  return [
+    kit.name,
+    kit.serial,
+    standing.standing.replaceAll("-", " "),
+    until,
+    first === undefined ? "" : inWords(first.said, ENGLISH.standing),
+  ];
 }
 
 function bareBoard({ places, firstToEnd }: Board): object {
@@ -53,10 +65,16 @@ function bareBoard({ places, firstToEnd }: Board): object {
       strength: one.strength,
       kits: one.kits.map(bareKit),
     })),
-    endsFirst: firstToEnd ? { kit: firstToEnd.kit.id, ...firstToEnd.lapse } : null,
+    endsFirst: firstToEnd ? { kit: firstToEnd.kit.id, ...sayLapse(firstToEnd.lapse, ENGLISH.standing) } : null,
   };
 }
 
 function bareKit({ kit, standing }: BoardKit): object {
-  return { id: kit.id, name: kit.name, serial: kit.serial, pattern: kit.pattern, ...standing };
+  return {
+    id: kit.id,
+    name: kit.name,
+    serial: kit.serial,
+    pattern: kit.pattern,
+    ...standingInWords(standing, ENGLISH.standing),
+  };
 }

@@ -6,6 +6,7 @@ import { instantOf, validateEntry } from "#log";
 import { daysBetween } from "#base";
 import { holdersOf, isForCasualty, judgeBody, openOrders, orderList, practiceOf, stockOf } from "#readiness";
 import { boardOf, checkChances, createStationFold, drillsOf, visitResult } from "#station";
+import { ENGLISH, inWords } from "#words";
 import { demoAccounts, demoEntries } from "./index.ts";
 
 const folder = join(import.meta.dirname, "..", "..", "patterns");
@@ -20,7 +21,7 @@ fold.add(entries);
 const board = boardOf(fold.read(), `${today}T12:00:00Z`);
 const kits = new Map(board.places.flatMap((place) => place.kits).map((one) => [one.kit.name, one]));
 const primes = (name: string): number[] => kits.get(name)!.kit.runs.flatMap(({ primeSeconds }) => primeSeconds ?? []);
-const first = (name: string): string => kits.get(name)!.standing.because[0]!.text;
+const first = (name: string): string => inWords(kits.get(name)!.standing.because[0]!.said, ENGLISH.standing);
 
 describe("the demo station", () => {
   it("is three places, thirteen kits, six people and two years of log", () => {
@@ -191,7 +192,7 @@ describe("the demo station", () => {
       expect(
         `${name}: ${kits
           .get(name)!
-          .standing.because.map(({ text }) => text)
+          .standing.because.map(({ said }) => inWords(said, ENGLISH.standing))
           .join(" ")}`,
       ).not.toMatch(/out of date|due/);
     }

@@ -6,10 +6,11 @@ import { linesOf, newestOfEach } from "#kit";
 import { signHead, type LinesProof } from "#log";
 import { createStationFold, standingAt, type Photo } from "#station";
 import { readPatternFolders } from "#store/patterns";
-import { recordOf as recordOfLines, saySeen } from "#readiness";
+import { recordOf as recordOfLines, saySeen, standingInWords } from "#readiness";
 import { amissPictures } from "./pictures/amiss-pictures.ts";
 import { renderPatternCard, renderTurnaroundRecord } from "./index.ts";
 import { isAmiss, linesOfKind, said, summaryOf } from "#station";
+import { ENGLISH } from "#words";
 
 const { patterns } = readPatternFolders([join(import.meta.dirname, "..", "..", "patterns")]);
 const fold = createStationFold(patterns);
@@ -42,7 +43,7 @@ function recordOf(name: string, photos: ReadonlyMap<string, Photo> = new Map()) 
   const kit = reading.kits.find((one) => one.name === name)!;
   const turnaround = kit.turnarounds.at(-1)!;
   const pattern = reading.patterns.get(kit.pattern)!;
-  const standing = standingAt(kit, reading, "2027-03-14");
+  const standing = standingInWords(standingAt(kit, reading, "2027-03-14"), ENGLISH.standing);
   return {
     stationName: reading.stationName,
     placeName: "Boathouse",
@@ -111,7 +112,7 @@ describe("record of a turnaround", () => {
     const value = { kind: "quantity", si: 0.045, dimension: "length", text: "45 mm" } as const;
     const first = { ...standing!, id: "earlier", body: { ...standing!.body, answer: "wrong" as const, value } };
     const again = { ...record, entries: [first, ...record.entries] };
-    expect(said(record, line)).toContain(saySeen(check));
+    expect(said(record, line)).toContain(saySeen(check, ENGLISH.act));
     expect(said(again, line)).toMatch(/\(45 mm, then .*\smm; at least 48\.0\smm\)/);
     expect(isAmiss(record, line)).toBe(false);
     expect(isAmiss(again, line)).toBe(true);

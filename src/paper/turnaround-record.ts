@@ -1,5 +1,5 @@
 import { formatDate } from "#base";
-import type { Standing } from "#readiness";
+import type { StandingInWords } from "#readiness";
 import { writeLateLines } from "./late-lines.ts";
 import { writePhotos } from "./photos.ts";
 import { writeAmissPictures } from "./pictures/amiss-pictures.ts";
@@ -76,7 +76,7 @@ function summaryRows(record: TurnaroundRecord): readonly Row[] {
   ];
 }
 
-function standingWords({ standing, lapse, limits }: Standing): string {
+function standingWords({ standing, lapse, limits }: StandingInWords): string {
   const until = lapse ? `, until ${formatDate(lapse.day)} (${lapse.what})` : "";
   const limited = limits.length > 0 ? `. Limits: ${limits.join("; ")}` : "";
   return `${standing.replaceAll("-", " ")}${until}${limited}`;

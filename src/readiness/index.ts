@@ -84,6 +84,7 @@ export {
   type StandingOptions,
 } from "./standing/standing.ts";
 export type { Condition } from "./standing/condition.ts";
+export { sayBand, sayLapse, standingInWords, type LapseInWords, type StandingInWords } from "./standing/in-words.ts";
 export {
   afterMeeting,
   COMMON_PRACTICE,
@@ -114,6 +115,7 @@ export {
 export { dateWantedBy, nextTurnaround } from "./kit/date-wanted.ts";
 export { isCountSaid, isSomeOf, sayGivenSeen, saysItsCount, saySeen, sealWitness } from "./kit/answer-words.ts";
 export { recordOf } from "./kit/record.ts";
+export { sayRefusal, type Refusal } from "./kit/refusal.ts";
 export { sealingRefusals, type Sealing } from "./kit/sealing.ts";
 export {
   clockAt,
@@ -155,13 +157,14 @@ export {
 } from "./findings/finding-list.ts";
 export { hangingOf, type Hanging } from "./kit/hanging.ts";
 export { recordedFor } from "./kit/recorded.ts";
-export { barsAt, sayBarred, sayWayOut, sayWorks, type AtWork, type Bar } from "./findings/barred.ts";
+export { sayBarred, sayWayOut } from "./findings/bar-words.ts";
+export { barsAt, type AtWork, type Bar } from "./findings/barred.ts";
 export { answersAt, type GivenAnswer } from "./findings/answers-at.ts";
 export { isLastToProve, proofSoFar, type CheckSoFar, type ProofSoFar } from "./findings/proof-so-far.ts";
 export { wrongWithoutFinding, type LooseEnd } from "./findings/loose-ends.ts";
 export { Lookups, lookUp, nameOfItem, nameOfMode, type Lookup } from "./lookup.ts";
 export { checksTelling, measuredTrends, trendsOf, type Trend } from "./trends/trends.ts";
-export { trendLimit, watchesOf } from "./trends/trend-watch.ts";
+export { sayWatch, trendLimit, watchesOf, type Watch } from "./trends/trend-watch.ts";
 export { changeOf, sayChange, type TrendChange } from "./trends/trend-change.ts";
 export {
   demandsOf,
@@ -175,4 +178,4 @@ export {
   lastProved,
 } from "./demands/index.ts";
 export { AHEAD_DAYS, sundayOf, workLinesOf } from "./work/work-lines.ts";
-export type { PartNeed, WorkLine, WorkTask } from "./work/work-line.ts";
+export { sayWhy, type PartNeed, type WorkLine, type WorkTask } from "./work/work-line.ts";

@@ -1,4 +1,5 @@
 import type { Effect, Met, StageId } from "#kit";
+import type { Saying } from "#words";
 import type { Drill } from "./drill/drill-state.ts";
 import type { CountedAs, DeliveryMeasured, Lent, Remedy, StepAnswer, TurnaroundTold } from "./kinds/kit-parts.ts";
 import type { BoatSetting, PracticeTold } from "./kinds/people-parts.ts";
@@ -268,16 +269,22 @@ export type StandingKind = "ready" | "ready-with-limits" | "grounded" | "open" |
 
 export interface Standing {
   readonly standing: StandingKind;
-  /** One line each, the deciding one first; in the person's words. */
+  /** One each, the deciding one first. */
   readonly because: readonly Reason[];
   /** The stated limits in force, when ready with limits. */
-  readonly limits: readonly string[];
+  readonly limits: readonly Limit[];
   /** The first thing that will end this standing, and its day; absent when nothing dated will. */
   readonly lapse?: Lapse;
   /** The first thing that will ground it, and its day; absent where nothing dated will, or it is not ready now. */
   readonly grounding?: Lapse;
-  readonly restore: { readonly what: readonly string[]; readonly minutes: number };
+  readonly restore: { readonly what: readonly StandingSaying[]; readonly minutes: number };
 }
+
+/** What a reason, a lapse or a thing to do says, in no language yet. */
+export type StandingSaying = Saying<"standing">;
+
+/** A limit as a pattern or a person wrote it, or as it follows. */
+export type Limit = string | StandingSaying;
 
 export interface Reason {
   readonly rule:
@@ -296,7 +303,7 @@ export interface Reason {
     | "retired"
     | "drill"
     | "sound";
-  readonly text: string;
+  readonly said: StandingSaying;
   readonly item?: string;
   readonly finding?: string;
   /** Step at which it can be put right, where there is one. */
@@ -308,7 +315,7 @@ export interface Reason {
 export interface Lapse {
   /** Last day on which it still holds, "YYYY-MM-DD". */
   readonly day: string;
-  readonly what: string;
+  readonly what: StandingSaying;
   readonly item?: string;
   readonly effect: Effect;
 }
@@ -367,7 +374,7 @@ export interface Band {
   readonly from: string;
   readonly to: string;
   readonly standing: StandingKind;
-  readonly because: string;
+  readonly because: StandingSaying;
 }
 
 /** The line of a turnaround as the record and the screen list it. */

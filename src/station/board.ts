@@ -90,7 +90,7 @@ function boardKits(
   });
 }
 
-/** Standing of one kit on a day; grounded, in words, where its pattern is not to be had here. */
+/** Standing of one kit on a day; grounded where its pattern is not to be had here. */
 export function standingAt(
   kit: KitState,
   reading: Pick<StationReading, "patterns" | "policy">,
@@ -103,10 +103,7 @@ export function standingAt(
 }
 
 function withoutPattern(kit: KitState): Standing {
-  const text = `Pattern ${kit.pattern} is not here, so nothing can be said of this kit.`;
-  const what = [
-    "On a device: connect it, so that it can fetch the pattern.",
-    `On the station's computer: put the pattern file of ${kit.pattern} in the patterns folder and start again.`,
-  ];
-  return { standing: "grounded", because: [{ rule: "pattern", text }], limits: [], restore: { what, minutes: 0 } };
+  const of = { pattern: kit.pattern };
+  const restore = { what: [{ say: "connectDevice" }, { say: "putPattern", of }], minutes: 0 } as const;
+  return { standing: "grounded", because: [{ rule: "pattern", said: { say: "noPattern", of } }], limits: [], restore };
 }

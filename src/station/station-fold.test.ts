@@ -83,7 +83,10 @@ describe("a station folded from its log", () => {
     desk.do(musterKit(desk.as("ann"), desk.kit("k1"), { sealSeen: "seal-k1", containerSound: true }));
     expect(desk.kit("k4")).toBe(before);
     const standing = standingOf(before, SMALL_PATTERN, desk.today, {});
-    expect(standing.because).toContainEqual({ rule: "seal", text: "Seal SEAL-K9 is on record for k3 too." });
+    expect(standing.because).toContainEqual({
+      rule: "seal",
+      said: { say: "sealTwin", of: { seal: "SEAL-K9", kit: "k3" } },
+    });
     desk.do(retireKit(desk.as("ann"), desk.kit("k3"), "Worn out."));
     expect(desk.kit("k4").sealTwin).toBeUndefined();
   });

@@ -12,6 +12,8 @@ export {
   type LengthStyle,
   type LevelUnit,
 } from "./length.ts";
+export { ENGLISH } from "./english.ts";
+export { dayToSay, inWords, spanToSay, type Saying } from "./saying.ts";
 export { sayLimit } from "./limit.ts";
 export { sayVolume, volumeIn, type VolumeStyle } from "./volume.ts";
 export {

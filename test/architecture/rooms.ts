@@ -56,7 +56,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   "store/browser": { layer: 4, rooms: ["base", "log", "station"], libraries: ["dexie"] },
   "store/sheets": {
     layer: 4,
-    rooms: ["base", "kit", "log", "readiness", "station"],
+    rooms: ["base", "words", "kit", "log", "readiness", "station"],
     libraries: ["fflate", "papaparse", "saxen"],
   },
   solver: { layer: 4, rooms: ["planning"], libraries: ["highs"] },

@@ -1,9 +1,9 @@
 import { isInputError } from "#base";
 import type { Entry } from "#log";
 import { ask, believableOf, exampleOf } from "#questions";
-import { barsAt, judgeInstant, sealingRefusals, type CasualtyState, type Value } from "#readiness";
+import { barsAt, judgeInstant, sealingRefusals, type CasualtyState, type Value, sayRefusal } from "#readiness";
 import { answerStep, createStationFold, judgeEntry, takeSounding } from "#station";
-import { fetchWords } from "#words";
+import { fetchWords, ENGLISH } from "#words";
 import { describe, expect, it } from "vitest";
 import { barsAtBox, isTooEarlyOnCard } from "../../src/web/pages/turnaround/card-entry/card-entering.ts";
 import { whyNotReadYet, whyNotYet } from "../../src/web/pages/turnaround/runner/step-gate.ts";
@@ -195,7 +195,7 @@ function takenAfter(seconds: number) {
   const waits = sealingRefusals({ kit, turnaround: kit.turnaround!, pattern: PATTERN, allKits: [kit], seal: "9" });
   return {
     card: !isTooEarlyOnCard({ open }, row),
-    sealing: !waits.some(({ text }) => text.startsWith("Its time has not run")),
+    sealing: !waits.some((one) => sayRefusal(one, ENGLISH.held).startsWith("Its time has not run")),
   };
 }
 

@@ -16,8 +16,9 @@ import { paperAddress } from "#web/parts/paper-address.ts";
 /* One quantity through the doors that say it: the same words, and the reader's units, on screen, paper and server. */
 
 const act = await fetchWords("en", "act");
+const notices = await fetchWords("en", "notices");
 const told = await fetchWords("en", "casualtyTold");
-const trends = await fetchWords("en", "trends");
+const trends = { trends: await fetchWords("en", "trends"), standing: await fetchWords("en", "standing") };
 
 const TIMED: Check = { id: "t", item: "torch", kind: "timed", ask: "", expect: "", finds: [], atMost: 0 };
 const NOW = "2027-03-14T10:00:00.000Z";
@@ -55,7 +56,7 @@ describe("a length of time", () => {
     const aheadMs = minutes * 60_000;
     const clocks = ["ann", "ben"].map((person) => ({ device: person, person, aheadMs }));
     const verdict = judgeStationClock(NOW, undefined, clocks);
-    const shown = sayStationClock({ kind: "behind", byMs: aheadMs });
+    const shown = sayStationClock({ kind: "behind", byMs: aheadMs }, notices);
     const span = /is (.*) behind/.exec(shown)![1]!;
     expect(verdict).toMatchObject({ kind: "behind", because: expect.stringContaining(`is ${span} behind`) });
   });

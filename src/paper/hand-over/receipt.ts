@@ -1,6 +1,6 @@
 import { dayWritten, formatDate } from "#base";
 import { briefingOf, itemNamed, type Pattern } from "#kit";
-import type { Bodies, KitState, Standing } from "#readiness";
+import type { Bodies, KitState, StandingInWords } from "#readiness";
 import { instantWords, methodWords, PAD, strokesOf } from "#station";
 import { MARGIN, createSheet, type Sheet } from "../sheet.ts";
 import { writeTable } from "../rows.ts";
@@ -12,7 +12,7 @@ export interface Receipt {
   readonly pattern: Pattern;
   readonly placeName: string;
   /** How it stood: the vessel must know its limits, and that it is not ready. */
-  readonly standing: Pick<Standing, "standing" | "because" | "limits">;
+  readonly standing: Pick<StandingInWords, "standing" | "because" | "limits">;
   readonly handedBy: string;
   /** RFC 3339, when it went. */
   readonly at: string;

@@ -1,6 +1,7 @@
 import { formatDate, type PlainDate } from "#base";
 import type { Person } from "#readiness";
 import { sayCounts, sayTies, sayWhere, type Naming, type Training, type TrainingLine } from "#station";
+import { ENGLISH } from "#words";
 import { writeTable, type Column } from "../rows.ts";
 import { createSheet } from "../sheet.ts";
 
@@ -52,7 +53,12 @@ export async function renderTrainingRecord(record: TrainingRecord): Promise<Uint
   if (training.doings.length === 0) sheet.paragraph("Nothing yet.");
   const names = new Map(training.lines.map(({ qualification: { id, name } }) => [id, name]));
   const rows = training.doings.map((one) => ({
-    cells: [formatDate(one.day), names.get(one.qualification) ?? "", sayWhere(one, naming), sayCounts(one, naming)],
+    cells: [
+      formatDate(one.day),
+      names.get(one.qualification) ?? "",
+      sayWhere(one, naming, ENGLISH.practice),
+      sayCounts(one, naming, ENGLISH.practice),
+    ],
   }));
   if (rows.length > 0) writeTable(sheet, DONE, rows);
   return sheet.finish();
@@ -62,8 +68,10 @@ function heldCells({ qualification, holding, isHeld }: TrainingLine, naming: Nam
   const until = holding === undefined ? "never held" : formatDate(holding.until);
   return [
     qualification.name,
-    sayTies(qualification, naming).join(", "),
-    holding === undefined ? "nothing yet" : `${formatDate(holding.last.day)}, ${sayCounts(holding.last, naming)}`,
+    sayTies(qualification, naming, ENGLISH.practice).join(", "),
+    holding === undefined
+      ? "nothing yet"
+      : `${formatDate(holding.last.day)}, ${sayCounts(holding.last, naming, ENGLISH.practice)}`,
     isHeld || holding === undefined ? until : `lapsed on ${until}`,
   ];
 }

@@ -1,5 +1,5 @@
 import type { LinesProof } from "#log";
-import type { Standing } from "#readiness";
+import type { StandingInWords } from "#readiness";
 import type { Photo, RecordRead } from "#station";
 import type { LateLine } from "../late-lines.ts";
 
@@ -8,7 +8,7 @@ export interface TurnaroundRecord extends RecordRead {
   readonly stationName: string;
   readonly placeName: string;
   /** The kit's standing now. */
-  readonly standing: Standing;
+  readonly standing: StandingInWords;
   /** Photos by hash, those that are to be had. */
   readonly photos: ReadonlyMap<string, Photo>;
   /** Lines behind the record with what shows that they are in the log, by place; empty where nothing signs. */

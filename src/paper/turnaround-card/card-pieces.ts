@@ -1,7 +1,7 @@
 import { cautionNamed, type CautionId, type Dimension, type UnitSystem } from "#base";
 import { linesOf, type Check, type Pattern, type PatternLine, type Step, type StepTimer } from "#kit";
 import { sayMet, saysItsCount } from "#readiness";
-import { sayDuration, sayLimit, sayProse } from "#words";
+import { sayDuration, sayLimit, sayProse, ENGLISH } from "#words";
 import { cautionPieces } from "../caution-panel.ts";
 import type { Piece } from "../flow/flow.ts";
 import { pictureNumber, type PictureNumbers } from "../pictures/picture-page.ts";
@@ -67,7 +67,7 @@ function signalsOf(step: Step, before: Step | undefined): string {
 
 /** Which turnarounds the line belongs to, where not to every one. */
 function onlyAfter({ after }: Step): string {
-  return after ? `Only after ${sayMet(after)}. ` : "";
+  return after ? `Only after ${sayMet(after, ENGLISH.standing)}. ` : "";
 }
 
 function timerWords(timer: StepTimer | undefined): string {

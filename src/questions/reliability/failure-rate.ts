@@ -30,7 +30,7 @@ const input = z
       .enum(["fitted", "wary"])
       .optional()
       .describe(
-        "The fleet's spread: fitted as if known, or wary, integrated with no leaning to fleets all alike; wary if left out, and in any case where none of them failed",
+        "The fleet's spread: fitted as if known, or wary, integrated with no leaning to fleets all alike; fitted if left out. Wary in any case where none of them failed",
       ),
     over: time("For the chance that nothing fails over so long").optional(),
   })
@@ -39,7 +39,7 @@ const input = z
     for (const [i, one] of (given.fleet ?? []).entries())
       if (one.time === 0) refuse(context, ["fleet", i, "time"], { ...SOME_TIME, got: 0 });
     const isClean = given.fleet?.every(({ failures }) => failures === 0) ?? false;
-    const isWary = given.fleet !== undefined && (isClean || given.pooling !== "fitted");
+    const isWary = given.fleet !== undefined && (isClean || given.pooling === "wary");
     if (isWary && given.time === 0 && given.failures > 0) refuse(context, ["time"], { ...SOME_TIME, got: 0 });
     const prior = priorOf(given);
     if (prior.kind === "gamma" && prior.b + given.time === 0) refuse(context, ["time"], { ...SOME_TIME, got: 0 });
@@ -94,7 +94,7 @@ function fleetOut({ a, b, logLikelihood }: NonNullable<RateBelief["fleet"]>) {
 }
 
 function priorOf({ prior, fleet, pooling }: Input): RatePrior {
-  if (fleet) return { kind: "fleet", fleet, pooling: pooling ?? "wary" };
+  if (fleet) return { kind: "fleet", fleet, pooling: pooling ?? "fitted" };
   if (prior === undefined) return { kind: "gamma", a: 0.5, b: 0 };
   return "a" in prior ? { kind: "gamma", ...prior } : { kind: "lognormal", ...prior };
 }
@@ -113,7 +113,7 @@ function verdict(given: Input, belief: RateBelief) {
 /** Where the belief before the record came from, and its weight where it was given; Jeffreys' weighs next to nothing. */
 function priorWords({ prior, fleet, pooling }: Input, { fleet: fit, weight }: RateBelief): string {
   if (fleet)
-    return `; the prior is from ${fleet.length} others${fit ? "" : ", in which none failed: they are pooled warily"}${pooling === "fitted" && fit ? TOO_SURE : ""}`;
+    return `; the prior is from ${fleet.length} others${fit ? "" : ", in which none failed: they are pooled warily"}${pooling !== "wary" && fit ? TOO_SURE : ""}`;
   if (prior === undefined || weight === undefined) return "";
   const failures = Number(weight.failures.toPrecision(2));
   return `; the prior was given, and weighs about as much as ${sayCount(failures, "failure")} in ${yearsOf(weight.time)}`;

@@ -32,7 +32,7 @@ export const startChanceIn = z
       .enum(["fitted", "whole", "wary"])
       .optional()
       .describe(
-        "The fleet's spread: fitted as if known, whole over gamma(1e-4, 1e-4), or wary, with no leaning to fleets all alike; wary if left out, and in any case where none of them failed, or all did",
+        "The fleet's spread: fitted as if known, whole over gamma(1e-4, 1e-4), or wary, with no leaning to fleets all alike; fitted if left out. Wary in any case where none of them failed, or all did",
       ),
     need: z
       .strictObject({
@@ -76,7 +76,7 @@ export function wasAsked(fleet: readonly { readonly trials: number }[]): boolean
 export const JEFFREYS: ChancePrior = { kind: "beta", a: 0.5, b: 0.5 };
 
 export function chancePrior({ prior, fleet, pooling }: StartChanceInput): ChancePrior {
-  if (fleet && wasAsked(fleet)) return { kind: "fleet", fleet, pooling: pooling ?? "wary" };
+  if (fleet && wasAsked(fleet)) return { kind: "fleet", fleet, pooling: pooling ?? "fitted" };
   if (prior === undefined) return JEFFREYS;
   return "a" in prior ? { kind: "beta", ...prior } : { kind: "lognormal", ...prior };
 }

@@ -104,7 +104,7 @@ function priorWords({ prior, fleet, pooling }: StartChanceInput, { fleet: fit, w
   if (fleet && fit) {
     const alike = fit.isAlike ? ", which differ no more than chance would have it" : "";
     return `the prior is from ${fleet.length} others${alike}, and ${weightWords(weight ?? 0)}.${
-      pooling === "fitted" ? TOO_SURE : ""
+      pooling === undefined || pooling === "fitted" ? TOO_SURE : ""
     }`;
   }
   if (fleet && wasAsked(fleet)) return sameWords(fleet, weight ?? 0);

@@ -2,6 +2,7 @@ import type { Pattern, Step } from "#kit";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { shuffled } from "#src/log/testing/shuffled.ts";
+import { ENGLISH } from "#words";
 import { Hand, kitFrom, kitOf, SAMPLE_PATTERN } from "../kit/sample-kit.ts";
 import { recordOf } from "../kit/record.ts";
 import { sealingRefusals } from "../kit/sealing.ts";
@@ -9,6 +10,8 @@ import type { Lent } from "../kinds/kit-parts.ts";
 import { outlookOf, standingOf } from "../standing/standing.ts";
 import { workLinesOf } from "../work/work-lines.ts";
 import { flushDue } from "./index.ts";
+import { sayRefusal } from "../kit/refusal.ts";
+import { standingInWords } from "../standing/in-words.ts";
 
 const HOUR = 3_600_000;
 const BACK = Date.parse("2026-01-10T08:02:00Z");
@@ -46,7 +49,9 @@ function away(): Hand {
 function unanswered(hand: Hand): readonly string[] {
   const kit = kitOf(hand);
   const turnaround = kit.turnaround!;
-  return sealingRefusals({ kit, turnaround, pattern: PATTERN, allKits: [kit] }).map(({ text }) => text);
+  return sealingRefusals({ kit, turnaround, pattern: PATTERN, allKits: [kit] }).map((one) =>
+    sayRefusal(one, ENGLISH.held),
+  );
 }
 
 describe("a kit that comes back from use", () => {
@@ -134,7 +139,7 @@ describe("a kit that comes back from use", () => {
   it("says what it met where it says that it is not turned round", () => {
     const hand = away();
     hand.write("returned", { exposure: ["oil", "salt"] });
-    const { because } = standingOf(kitOf(hand), PATTERN, "2026-01-10", {});
+    const { because } = standingInWords(standingOf(kitOf(hand), PATTERN, "2026-01-10", {}), ENGLISH.standing);
     expect(because.map(({ text }) => text)).toContain("Returned, and not yet turned round. It met oil and salt water.");
   });
 
@@ -143,7 +148,7 @@ describe("a kit that comes back from use", () => {
     hand.write("returned", { exposure: ["oil"] });
     hand.open("t1", "").doAll();
     hand.write("step-answered", { turnaround: "t1", step: "wash-oil", answer: "not-possible", why: "No water." });
-    const { limits } = standingOf(kitOf(hand.seal()), PATTERN, "2026-01-10", {});
+    const { limits } = standingInWords(standingOf(kitOf(hand.seal()), PATTERN, "2026-01-10", {}), ENGLISH.standing);
     expect(limits).toEqual([expect.stringContaining("Wash the oil out")]);
   });
 });

@@ -1,11 +1,19 @@
 import type { AfterMet, Met } from "#kit";
+import { inWords, type Saying, type Words } from "#words";
 
-const NAMES: Readonly<Record<Met, string>> = { salt: "salt water", oil: "oil", sewage: "sewage", fuel: "fuel" };
+/** What a kit met: "salt water, oil and fuel" in the end. Undefined where it met nothing. */
+export function metToSay(met: readonly Met[]): Saying<"standing"> | undefined {
+  const names = met.map((what): Saying<"standing"> => ({ say: "met", of: { what } }));
+  const last = names.pop();
+  if (last === undefined || names.length === 0) return last;
+  const before = names.reduce((some, next): Saying<"standing"> => ({ say: "listed", of: { some, next } }));
+  return { say: "both", of: { one: before, other: last } };
+}
 
-/** What a kit met, in words: "salt water and oil". */
-export function sayMet(met: readonly Met[]): string {
-  const names = met.map((what) => NAMES[what]);
-  return names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
+/** What a kit met, in words: "salt water and oil"; nothing where it met nothing. */
+export function sayMet(met: readonly Met[], words: Words["standing"]): string {
+  const said = metToSay(met);
+  return said === undefined ? "" : inWords(said, words);
 }
 
 const SOURCE = "Common practice; this kit's pattern says nothing of it.";

@@ -1,4 +1,4 @@
-export { COMMON_PRACTICE, sayMet } from "./common-practice.ts";
+export { COMMON_PRACTICE, metToSay, sayMet } from "./common-practice.ts";
 export { afterMeeting, flushDue, type FlushDue } from "./flush-due.ts";
-export { sayLent, sayLentOut } from "./lent-fold.ts";
+export { lentOutToSay, sayLent, sayLentOut } from "./lent-fold.ts";
 export { metIn } from "./met-fold.ts";

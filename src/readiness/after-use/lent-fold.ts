@@ -1,4 +1,5 @@
 import type { Entry } from "#log";
+import { inWords, type Saying, type Words } from "#words";
 import { markOf, type KitDraft } from "../draft.ts";
 import type { Lent } from "../kinds/kit-parts.ts";
 import type { LentOut } from "../state.ts";
@@ -17,8 +18,13 @@ export function countLent(draft: KitDraft, counted: readonly Lent[] | undefined,
 }
 
 /** What of it is still out, and with whom: "Lent to the vessel, not back: fuel can (1)". */
-export function sayLentOut(out: LentOut): string {
-  return `Lent to ${out.to}, ${out.isCounted ? "not back" : "not counted"}: ${sayLent(out)}`;
+export function sayLentOut(out: LentOut, words: Words["standing"]): string {
+  return inWords(lentOutToSay(out), words);
+}
+
+/** The same before it is said in a language. */
+export function lentOutToSay(out: LentOut): Saying<"standing"> {
+  return { say: out.isCounted ? "lentNotBack" : "lentNotCounted", of: { to: out.to, thing: sayLent(out) } };
 }
 
 /** A thing lent, and how many: "fuel can (2)". */

@@ -1,3 +1,4 @@
+import { ENGLISH } from "#words";
 import { describe, expect, it } from "vitest";
 import type { PlantedFault } from "../kinds/drill-parts.ts";
 import type { KitBodies } from "../kinds/kinds.ts";
@@ -7,6 +8,8 @@ import { demandsOf, hiddenOf } from "../demands/index.ts";
 import { trendsOf } from "../trends/trends.ts";
 import { standingOf } from "../standing/standing.ts";
 import { commitmentOf, compareDrill, isOfDrill, readNonce, trialsOf } from "./index.ts";
+import { sayRefusal } from "../kit/refusal.ts";
+import { standingInWords } from "../standing/in-words.ts";
 
 const NONCE = "0123456789ABCDEFGHJK";
 const SEIZED: PlantedFault = { item: "pump", mode: "pump-seized", how: "A wedge in the impeller." };
@@ -45,13 +48,14 @@ function raise(hand: Hand, finding: string, check: string, mode: string): void {
 
 const drillOf = (hand: Hand) => kitOf(hand).drills![0]!;
 const compared = (hand: Hand) => compareDrill(kitOf(hand), drillOf(hand), SAMPLE_PATTERN);
-const standing = (hand: Hand) => standingOf(kitOf(hand), SAMPLE_PATTERN, "2026-01-11", {});
+const standing = (hand: Hand) =>
+  standingInWords(standingOf(kitOf(hand), SAMPLE_PATTERN, "2026-01-11", {}), ENGLISH.standing);
 
 function refused(hand: Hand): readonly string[] {
   const kit = kitOf(hand);
   return sealingRefusals({ kit, turnaround: kit.turnaround!, pattern: SAMPLE_PATTERN, allKits: [kit], seal: "00600" })
     .filter(({ rule }) => rule === "drill")
-    .map(({ text }) => text);
+    .map((one) => sayRefusal(one, ENGLISH.held));
 }
 
 /** Kinds of line about a drill. */

@@ -1,8 +1,10 @@
 import { describe, expect, it } from "vitest";
 import type { Pattern, Step } from "#kit";
+import { ENGLISH } from "#words";
 import type { Bodies } from "../kinds/kinds.ts";
 import { Hand, kitOf, SAMPLE_PATTERN } from "../kit/sample-kit.ts";
-import { barsAt, sayWorks } from "./barred.ts";
+import { sayWorks } from "./bar-words.ts";
+import { barsAt } from "./barred.ts";
 
 /** The sample with work in it: starting pulls a cord, warming runs the engine, refuelling opens the fuel. */
 const DOES: Readonly<Record<string, Partial<Step>>> = {
@@ -123,6 +125,6 @@ describe("what a grounding finding bars", () => {
   });
 
   it("is told in words", () => {
-    expect(sayWorks(["fuel", "start"])).toBe("letting fuel flow, starting it");
+    expect(sayWorks(["fuel", "start"], ENGLISH.held)).toBe("letting fuel flow, starting it");
   });
 });

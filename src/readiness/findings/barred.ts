@@ -8,6 +8,7 @@ import {
   type Pattern,
   type Work,
 } from "#kit";
+import type { Saying } from "#words";
 import { hangingOf, type Hanging } from "../kit/hanging.ts";
 import type { StepAnswer } from "../kinds/kit-parts.ts";
 import { lookUp, nameOfMode, type Lookup } from "../lookup.ts";
@@ -20,8 +21,8 @@ import { wrongWithoutFinding } from "./loose-ends.ts";
 
 /** What keeps a step from being done, a fault that grounds or a line half done, and the work of the step that it forbids. */
 export interface Bar {
-  /** The fault in words: "Fuel coupling: Coupling o-ring cut or missing". */
-  readonly words: string;
+  /** The fault by its name, "Fuel coupling: Coupling o-ring cut or missing", or what else it is. */
+  readonly said: string | Saying<"held">;
   readonly works: readonly Work[];
   /** The finding, where one was raised. */
   readonly finding?: string;
@@ -33,16 +34,6 @@ export interface Bar {
   readonly stopped?: "early" | "over";
   /** Nothing is wrong there: an earlier line is half done, and this check of it is the first still open. */
   readonly open?: string;
-}
-
-/** What a person does about a bar, in words. */
-export function sayWayOut({ open, hangs, stopped }: Pick<Bar, "open" | "hangs" | "stopped">): string {
-  if (stopped === "early") return 'Hang it again for its time, or answer it "not possible" and why.';
-  if (stopped === "over") return 'Answer it, or "not possible" and why.';
-  if (hangs) return 'Answer it when its time is over, or "not possible" and why.';
-  return open === undefined
-    ? "Mend it, close the kit as grounded, or go on elsewhere."
-    : 'Answer the rest of it first, or "not possible" and why.';
 }
 
 /** A turnaround as its steps are judged. */
@@ -84,13 +75,13 @@ function hangingBefore({ turnaround, pattern }: AtWork, step: string): readonly 
   const asked = stepNamed(pattern, step);
   if (!hanging || !asked || asked.line <= hanging.step.line) return [];
   const stopped = hanging.stopped && { stopped: hanging.stopped };
-  return [{ words: sayHung(hanging), works: [], step: hanging.step.id, hangs: true, ...stopped }];
+  return [{ said: hungToSay(hanging), works: [], step: hanging.step.id, hangs: true, ...stopped }];
 }
 
-function sayHung({ step: { line }, until, stopped }: Hanging): string {
-  if (stopped === "early") return `Line ${line} was stopped before its time and hangs no more; it is not answered yet`;
-  const how = until !== undefined ? "hangs" : stopped === "over" ? "has hung long enough" : "is still to hang";
-  return `Line ${line} ${how}, and is not answered yet`;
+function hungToSay({ step: { line }, until, stopped }: Hanging): Saying<"held"> {
+  if (stopped === "early") return { say: "stoppedEarly", of: { line } };
+  const say = until !== undefined ? "hangs" : stopped === "over" ? "hungEnough" : "toHang";
+  return { say, of: { line } };
 }
 
 type Fault = Omit<Bar, "works"> & { readonly check?: string; readonly forbids: readonly Work[] };
@@ -100,7 +91,7 @@ function faultsOf({ kit, turnaround, pattern }: AtWork): readonly Fault[] {
   const found = kit.findings
     .filter((finding) => isGrounding(finding) && !isDoneAbout(finding, pattern, turnaround))
     .map((finding) => ({
-      words: nameOfMode(lookup, finding.item, finding.mode),
+      said: nameOfMode(lookup, finding.item, finding.mode),
       finding: finding.id,
       ...whereFound(finding),
       forbids: forbiddenByFinding(pattern, finding),
@@ -108,7 +99,7 @@ function faultsOf({ kit, turnaround, pattern }: AtWork): readonly Fault[] {
   const loose = wrongWithoutFinding(kit, turnaround, lookup)
     .filter(({ effect }) => effect === "grounds")
     .map((line) => ({
-      words: `Found wrong, ${line.text}`,
+      said: { say: "wrongLine", of: { line: line.line } } as const,
       ...whereFound(line),
       forbids: forbiddenByLine(lookup, line.step, line.check),
     }));
@@ -131,23 +122,4 @@ function forbiddenByLine({ pattern }: Lookup, step: string, check: StepAnswer["c
   const modes = finds.flatMap((id) => modeNamed(pattern, id) ?? []).filter(({ effect }) => effect === "grounds");
   if (modes.length === 0) return forbiddenByUnknown(pattern, step);
   return modes.flatMap((mode) => forbiddenBy(pattern, mode));
-}
-
-const WORDS: Readonly<Record<Work, string>> = {
-  fuel: "letting fuel flow",
-  start: "starting it",
-  spark: "making a spark",
-  water: "pumping water",
-  wrapping: "closing the wrapping",
-  lid: "closing the lid",
-};
-
-/** The work that is barred, in words: "letting fuel flow, starting it". */
-export function sayWorks(works: readonly Work[]): string {
-  return works.map((work) => WORDS[work]).join(", ");
-}
-
-/** A bar in a sentence or two: what it is, and what it forbids. */
-export function sayBarred({ words, works, hangs }: Bar): string {
-  return hangs ? `${words}. Nothing after it is done before that.` : `${words}. It forbids ${sayWorks(works)}.`;
 }

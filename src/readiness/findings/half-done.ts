@@ -1,11 +1,12 @@
 import { allSteps, heldByHalfDone, type Pattern, type Step, type Work } from "#kit";
+import type { Saying } from "#words";
 import { lineKeys } from "../kit/life.ts";
 import type { Turnaround } from "../state.ts";
 
 /** A line half done that keeps another from being done. */
 export interface HalfDone {
   /** "Line 26 is only half done" */
-  readonly words: string;
+  readonly said: Saying<"held">;
   /** Work of the later step that must not meet it. */
   readonly works: readonly Work[];
   readonly step: string;
@@ -34,7 +35,7 @@ export function halfDoneBefore(
     const open = halfDone(turnaround, one);
     const works = work.filter((kind) => heldByHalfDone(one).includes(kind));
     if (open === undefined || works.length === 0) return [];
-    return [{ words: `Line ${one.line} is only half done`, works, step: one.id, open }];
+    return [{ said: { say: "halfDone", of: { line: one.line } }, works, step: one.id, open }];
   });
 }
 

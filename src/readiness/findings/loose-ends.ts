@@ -1,4 +1,5 @@
 import type { Effect } from "#kit";
+import type { Saying } from "#words";
 import { lineKeys } from "../kit/life.ts";
 import type { Lookup, PlacedStep } from "../lookup.ts";
 import type { KitState, Turnaround } from "../state.ts";
@@ -8,9 +9,15 @@ export interface LooseEnd {
   readonly step: string;
   readonly check?: string;
   readonly effect: Effect;
-  readonly text: string;
+  readonly line: LineSaying;
   readonly about: { readonly item?: string };
 }
+
+/** A line, as a reason or a refusal names it. */
+export type LineSaying =
+  | { readonly say: "line"; readonly of: { readonly line: number; readonly asks: string } }
+  | { readonly say: "step"; readonly of: { readonly step: string } }
+  | { readonly say: "lowDelivery"; readonly of: { readonly line: LineSaying; readonly share: number } };
 
 /**
  * Lines answered wrong, and deliveries measured too low, for which no finding was raised: of the turnaround, and of
@@ -35,21 +42,22 @@ function setAsideBeside(kit: KitState, turnaround: Turnaround): readonly Turnaro
   );
 }
 
-/** Lines that could not be answered, in words, with why. */
-export function unexaminedLines(turnaround: Turnaround, lookup: Lookup): readonly string[] {
+/** Lines that could not be answered, with why. */
+export function unexaminedLines(turnaround: Turnaround, lookup: Lookup): readonly Saying<"standing">[] {
   return [...lookup.steps.values()].flatMap((step) =>
     lineKeys(step).flatMap((key) => {
       const answer = turnaround.answers[key];
       if (answer?.answer !== "not-possible") return [];
-      return [`${textOfLine(lookup, step, answer.check)} (${answer.why ?? "no reason given"})`];
+      const line = lineToSay(lookup, step, answer.check);
+      return [{ say: "lineWhy", of: { line, why: answer.why ?? { say: "noReason" } } }];
     }),
   );
 }
 
-/** What a line asks: its check's own words, or the step's. */
-export function textOfLine(lookup: Lookup, step: PlacedStep, check: string | undefined): string {
+/** A line by its number and what it asks: its check's own words, or the step's. */
+export function lineToSay(lookup: Lookup, step: PlacedStep, check: string | undefined): LineSaying {
   const asked = check === undefined ? undefined : lookup.checks.get(check)?.ask;
-  return `line ${step.line}, ${withoutStop(asked ?? step.text)}`;
+  return { say: "line", of: { line: step.line, asks: withoutStop(asked ?? step.text) } };
 }
 
 function wrongLines(
@@ -63,10 +71,10 @@ function wrongLines(
     if (answer.answer !== "wrong" || hasFinding(kit, raisedIn, id, checkId)) return [];
     const step = lookup.steps.get(id);
     const check = checkId === undefined ? undefined : lookup.checks.get(checkId);
-    const text = step ? textOfLine(lookup, step, checkId) : `step ${id}`;
+    const said = step ? lineToSay(lookup, step, checkId) : unknownLine(id);
     const about = check ? { item: check.item } : {};
     const line = checkId === undefined ? { step: id } : { step: id, check: checkId };
-    return [{ ...line, effect: worstEffect(check?.finds ?? [], lookup), text, about }];
+    return [{ ...line, effect: worstEffect(check?.finds ?? [], lookup), line: said, about }];
   });
 }
 
@@ -79,9 +87,13 @@ function lowDeliveries(
   const last = turnaround.measured.at(-1);
   if (last?.verdict !== "grounds" || hasFinding(kit, raisedIn, last.step, undefined)) return [];
   const step = lookup.steps.get(last.step);
-  const where = step ? textOfLine(lookup, step, undefined) : `step ${last.step}`;
-  const share = Math.round(last.ratio * 100);
-  return [{ step: last.step, effect: "grounds", text: `${where}: delivers ${share} % of what it should`, about: {} }];
+  const line = step ? lineToSay(lookup, step, undefined) : unknownLine(last.step);
+  const said = { say: "lowDelivery", of: { line, share: Math.round(last.ratio * 100) } } as const;
+  return [{ step: last.step, effect: "grounds", line: said, about: {} }];
+}
+
+function unknownLine(step: string): LineSaying {
+  return { say: "step", of: { step } };
 }
 
 /** A finding raised at this line in one of these turnarounds; for a line without check, at any check of its step. */

@@ -1,9 +1,11 @@
 import { describe, expect, it } from "vitest";
 import type { Pattern } from "#kit";
+import { ENGLISH } from "#words";
 import { Hand, kitOf, SAMPLE_PATTERN, seenRight } from "../kit/sample-kit.ts";
 import { answersAt } from "./answers-at.ts";
 import { standingOf } from "../standing/standing.ts";
 import { isLastToProve, proofSoFar } from "./proof-so-far.ts";
+import { standingInWords } from "../standing/in-words.ts";
 
 /** The cells prove good by their date, by their volts, and by the torch they light. */
 const PATTERN: Pattern = {
@@ -161,7 +163,8 @@ describe("the answers given at one line", () => {
 
 function told(by: Hand): readonly string[] {
   const kit = kitOf(by);
-  return standingOf(kit, PATTERN, "2026-01-10", {}).restore.what.filter((what) => what.includes("out of date"));
+  const { restore } = standingInWords(standingOf(kit, PATTERN, "2026-01-10", {}), ENGLISH.standing);
+  return restore.what.filter((what) => what.includes("out of date"));
 }
 
 describe("what is still to be done about a finding", () => {

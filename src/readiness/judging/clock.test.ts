@@ -1,9 +1,11 @@
 import { describe, expect, it } from "vitest";
 import type { Pattern } from "#kit";
+import { ENGLISH } from "#words";
 import { Hand, kitOf, SAMPLE_PATTERN } from "../kit/sample-kit.ts";
 import { sealingRefusals } from "../kit/sealing.ts";
 import { clockAt, endedBy } from "./clock.ts";
 import { stepGate } from "./step-gate.ts";
+import { sayRefusal } from "../kit/refusal.ts";
 
 /** Warming runs the engine, which a seized pump forbids, and which proves it freed. */
 const PATTERN: Pattern = {
@@ -58,7 +60,7 @@ describe("a run during which the engine has to be stopped", () => {
     by.doAll();
     by.write("timer-stopped", STOPPED);
     expect(gateOf(by)).toMatchObject({ open: false, because: "not-started" });
-    const texts = sealingRefusals({ ...at(by), allKits: [] }).map(({ text }) => text);
+    const texts = sealingRefusals({ ...at(by), allKits: [] }).map((one) => sayRefusal(one, ENGLISH.held));
     expect(texts).toContain("Its time has not run: line 6, Warm it up.");
   });
 

@@ -1,9 +1,11 @@
 import { describe, expect, it } from "vitest";
 import type { Pattern } from "#kit";
+import { ENGLISH } from "#words";
 import type { Bodies } from "../kinds/kinds.ts";
 import { Hand, kitOf, SAMPLE_PATTERN } from "../kit/sample-kit.ts";
 import { sealingRefusals } from "../kit/sealing.ts";
 import { isOfMeasured, isToMeasure } from "./delivery-gate.ts";
+import { sayRefusal } from "../kit/refusal.ts";
 
 /** The sample with a pump of known figures, whose delivery is measured while it warms. */
 const PATTERN: Pattern = {
@@ -53,7 +55,7 @@ describe("a step at which delivery is measured", () => {
   it("READY-39 is not answered, nor is the kit sealed, before a measurement is written down there", () => {
     const by = new Hand().enrol().open().doAll();
     expect(isToMeasure(at(by), "warm")).toBe(true);
-    expect(sealingRefusals({ ...at(by), allKits: [] }).map(({ text }) => text)).toEqual([
+    expect(sealingRefusals({ ...at(by), allKits: [] }).map((one) => sayRefusal(one, ENGLISH.held))).toEqual([
       "Delivery not measured: line 6, Warm it up.",
     ]);
     by.write("delivery-measured", RUN);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Check } from "#kit";
+import { ENGLISH } from "#words";
 import { isCountSaid, sayGivenSeen, saysItsCount } from "./answer-words.ts";
 
 const nuts = (expect: string, exactly = 3): Check => ({
@@ -38,9 +39,9 @@ describe("what is measured when new", () => {
   const letters = { ...nuts("Whole words, 60 mm high."), kind: "measure", once: true } as unknown as Check;
 
   it("is said not to be measured again where it was only looked at", () => {
-    expect(sayGivenSeen(letters, undefined)).toBe("Seen, not measured again: whole words, 60 mm high");
+    expect(sayGivenSeen(letters, undefined, ENGLISH.act)).toBe("Seen, not measured again: whole words, 60 mm high");
     const read = { kind: "quantity", si: 0.06, dimension: "length", text: "60 mm" } as const;
-    expect(sayGivenSeen(letters, read)).toBe("Seen: whole words, 60 mm high");
-    expect(sayGivenSeen(nuts("Three tight nuts."), undefined)).toBe("Seen: three tight nuts");
+    expect(sayGivenSeen(letters, read, ENGLISH.act)).toBe("Seen: whole words, 60 mm high");
+    expect(sayGivenSeen(nuts("Three tight nuts."), undefined, ENGLISH.act)).toBe("Seen: three tight nuts");
   });
 });

@@ -1,12 +1,13 @@
 import type { Check } from "#kit";
 import type { Entry } from "#log";
+import type { Words } from "#words";
 import type { Bodies } from "../kinds/kinds.ts";
 import type { Remedy, StepAnswer } from "../kinds/kit-parts.ts";
 import type { Value } from "../kinds/schema-parts.ts";
 
 /** What the button of an answer says, on screen and on paper: what was seen, never only "done". */
-export function saySeen(check: Check | undefined): string {
-  return check ? `Seen: ${lowerFirst(trimDot(check.expect))}` : "Done as written";
+export function saySeen(check: Check | undefined, words: Words["act"]): string {
+  return check ? words.seen({ value: lowerFirst(trimDot(check.expect)) }) : words.asWritten();
 }
 
 /**
@@ -14,9 +15,9 @@ export function saySeen(check: Check | undefined): string {
  *
  * @param value - what was read; undefined where nothing was
  */
-export function sayGivenSeen(check: Check | undefined, value: Value | undefined): string {
+export function sayGivenSeen(check: Check | undefined, value: Value | undefined, words: Words["act"]): string {
   const isLookedAt = check?.kind === "measure" && check.once === true && value === undefined;
-  return isLookedAt ? saySeen(check).replace(/^Seen/, "Seen, not measured again") : saySeen(check);
+  return isLookedAt ? words.seenNotMeasured({ value: lowerFirst(trimDot(check.expect)) }) : saySeen(check, words);
 }
 
 /** True of a remedy that renewed some of an item that the kit has several of: the others stayed in. */

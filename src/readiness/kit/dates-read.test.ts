@@ -1,10 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { stepForDate, type Check, type Pattern } from "#kit";
+import { ENGLISH } from "#words";
 import { dateWantedBy } from "./date-wanted.ts";
 import { datesOf, datesUnknown, lastGoodDay } from "./life.ts";
 import { Hand, kitOf, SAMPLE_PATTERN } from "./sample-kit.ts";
 import { sealingRefusals } from "./sealing.ts";
 import { standingOf } from "../standing/standing.ts";
+import { sayRefusal } from "./refusal.ts";
+import { standingInWords } from "../standing/in-words.ts";
 
 const LOOK: Check = { id: "lid", kind: "look", item: "gasket", ask: "Press it.", expect: "Springs back.", finds: [] };
 /** The sample pattern with its lid gasket in the hand at the line that opens the lid. */
@@ -36,12 +39,13 @@ function turnedRound(): Hand {
 
 function refusals(hand: Hand): readonly string[] {
   const kit = kitOf(hand);
-  return sealingRefusals({ kit, turnaround: kit.turnaround!, pattern: PATTERN, allKits: [kit] }).map(
-    ({ text }) => text,
+  return sealingRefusals({ kit, turnaround: kit.turnaround!, pattern: PATTERN, allKits: [kit] }).map((one) =>
+    sayRefusal(one, ENGLISH.held),
   );
 }
 
-const standing = (hand: Hand, today = "2026-01-10") => standingOf(kitOf(hand), PATTERN, today, {});
+const standing = (hand: Hand, today = "2026-01-10") =>
+  standingInWords(standingOf(kitOf(hand), PATTERN, today, {}), ENGLISH.standing);
 
 describe("a kit taken on charge with no date read", () => {
   it("is new, and says that its first turnaround is to do", () => {

@@ -1,9 +1,12 @@
 import { describe, expect, it } from "vitest";
 import type { Pattern } from "#kit";
-import { barsAt, sayBarred, sayWayOut } from "../findings/barred.ts";
+import { ENGLISH, inWords } from "#words";
+import { sayBarred, sayWayOut } from "../findings/bar-words.ts";
+import { barsAt, type Bar } from "../findings/barred.ts";
 import { hangingOf } from "./hanging.ts";
 import { Hand, kitOf, SAMPLE_PATTERN } from "./sample-kit.ts";
 import { sealingRefusals } from "./sealing.ts";
+import { sayRefusal } from "./refusal.ts";
 
 /** The sample with its pump hung up for a night after the run, before anything is put back. */
 const HUNG: Pattern = {
@@ -33,6 +36,8 @@ const barred = (by: Hand): readonly string[] =>
     .flatMap(({ steps }) => steps)
     .flatMap(({ id }) => (barsAt(at(by), id).some(({ hangs }) => hangs) ? [id] : []));
 
+const nameOf = ({ said }: Bar) => (typeof said === "string" ? said : inWords(said, ENGLISH.held));
+
 describe("READY-33 what hangs until tomorrow", () => {
   it("hangs for its hours from the instant of its start, over midnight", () => {
     const by = hand();
@@ -47,13 +52,14 @@ describe("READY-33 what hangs until tomorrow", () => {
     expect(barred(by)).toEqual(["spare", "stow", "refuel", "close"]);
     by.write("timer-started", WARM);
     expect(barred(by)).toEqual(["spare", "stow", "refuel", "close"]);
-    expect(sayBarred(barsAt(at(by), "stow")[0]!)).toBe(
+    expect(sayBarred(barsAt(at(by), "stow")[0]!, ENGLISH.held)).toBe(
       "Line 6 hangs, and is not answered yet. Nothing after it is done before that.",
     );
   });
 
   it("is said as it stands: still to hang, hanging, stopped before its time, hung long enough", () => {
-    const wordsOf = (by: Hand) => barsAt(at(by), "stow").map((bar) => `${bar.words}. ${sayWayOut(bar)}`);
+    const wordsOf = (by: Hand) =>
+      barsAt(at(by), "stow").map((bar) => `${nameOf(bar)}. ${sayWayOut(bar, ENGLISH.held)}`);
     const by = hand();
     expect(wordsOf(by)).toEqual([
       'Line 6 is still to hang, and is not answered yet. Answer it when its time is over, or "not possible" and why.',
@@ -89,7 +95,7 @@ describe("READY-33 what hangs until tomorrow", () => {
       by.write("step-answered", { turnaround: "t1", step: line, answer: "seen" });
     by.write("timer-stopped", { ...WARM, started: "2026-01-10T08:00:00Z", seconds: 3600, reached: false });
     const refusals = sealingRefusals({ ...at(by), allKits: [], seal: "00500" });
-    expect(refusals.filter(({ step }) => step === "warm").map(({ text }) => text)).toEqual([
+    expect(refusals.filter(({ step }) => step === "warm").map((one) => sayRefusal(one, ENGLISH.held))).toEqual([
       expect.stringMatching(/^Its time has not run/),
     ]);
   });

@@ -1,7 +1,9 @@
+import { ENGLISH } from "#words";
 import { describe, expect, it } from "vitest";
 import { Hand, kitOf, SAMPLE_PATTERN } from "./sample-kit.ts";
 import { sealingRefusals } from "./sealing.ts";
 import type { KitState } from "../state.ts";
+import { sayRefusal } from "./refusal.ts";
 
 const LOOK = { turnaround: "t1", step: "look-pump", check: "turns" };
 
@@ -10,7 +12,9 @@ function refusals(hand: Hand, seal: string | undefined = "00500", others: readon
   const turnaround = kit.turnaround;
   if (!turnaround) throw new Error("No turnaround is open.");
   const sealing = { kit, turnaround, pattern: SAMPLE_PATTERN, allKits: [kit, ...others] };
-  return sealingRefusals(seal === undefined ? sealing : { ...sealing, seal }).map((reason) => reason.text);
+  return sealingRefusals(seal === undefined ? sealing : { ...sealing, seal }).map((one) =>
+    sayRefusal(one, ENGLISH.held),
+  );
 }
 
 function done(): Hand {
@@ -143,7 +147,7 @@ describe("what refuses a seal", () => {
     const wrong = () => {
       const kit = kitOf(tablet, phone, keeper);
       const sealing = { kit, turnaround: kit.turnaround!, pattern: SAMPLE_PATTERN, allKits: [kit], seal: "00500" };
-      return sealingRefusals(sealing).map((reason) => reason.text);
+      return sealingRefusals(sealing).map((one) => sayRefusal(one, ENGLISH.held));
     };
     expect(wrong()).toEqual(["Found wrong: raise a finding, or answer again: line 2, Turn the shaft."]);
     keeper.write("finding-raised", { finding: "f", item: "pump", mode: "other", effect: "notes", photos: [], ...LOOK });

@@ -3,11 +3,12 @@ import { sealNumbersOf } from "./seal-fold.ts";
 import { isGrounding, openFindings } from "../findings/finding-list.ts";
 import { datesUnknown, lineKeys } from "./life.ts";
 import { lookUp, nameOfItem, nameOfMode, stepsForItem, type Lookup, type PlacedStep } from "../lookup.ts";
-import { textOfLine, wrongWithoutFinding } from "../findings/loose-ends.ts";
+import { lineToSay, wrongWithoutFinding } from "../findings/loose-ends.ts";
 import { drillRefusals } from "../drill/drill-refusals.ts";
+import { refusal, type Refusal } from "./refusal.ts";
 import { clockRun, isToMeasure, stepGate } from "../judging/index.ts";
 import { isSameSeal } from "./seal-number.ts";
-import type { KitState, Reason, Turnaround } from "../state.ts";
+import type { KitState, Turnaround } from "../state.ts";
 
 /** What a sealing is judged by. */
 export interface Sealing {
@@ -27,7 +28,7 @@ export interface Sealing {
  * what is used once has not been renewed, a wait or run has not gone its time, two devices differ, or the seal number
  * is no number or was ever used before.
  */
-export function sealingRefusals(sealing: Sealing): readonly Reason[] {
+export function sealingRefusals(sealing: Sealing): readonly Refusal[] {
   const lookup = lookUp(sealing.pattern, sealing.turnaround);
   return [
     ...drillRefusals(sealing.kit, sealing.turnaround, lookup),
@@ -39,37 +40,37 @@ export function sealingRefusals(sealing: Sealing): readonly Reason[] {
     ...datesToRead(sealing),
     ...notRun(sealing, lookup),
     ...notMeasured(sealing, lookup),
-    ...sealing.kit.toSettle.map((one) => because("to-settle", `To settle first: ${one.about}`)),
+    ...sealing.kit.toSettle.map((one) => refusal("to-settle", { say: "settleFirst", of: { about: one.about } })),
     ...(sealing.seal === undefined ? [] : sealRefusals(sealing, sealing.seal)),
   ];
 }
 
-function openGrounds(sealing: Sealing, lookup: Lookup): readonly Reason[] {
+function openGrounds(sealing: Sealing, lookup: Lookup): readonly Refusal[] {
   return openFindings(sealing.kit)
     .filter((finding) => isGrounding(finding))
     .map((finding) => ({
-      ...because("finding", `Open finding grounds the kit: ${nameOfMode(lookup, finding.item, finding.mode)}.`),
+      ...refusal("finding", { say: "openFinding", of: { name: nameOfMode(lookup, finding.item, finding.mode) } }),
       item: finding.item,
       finding: finding.id,
     }));
 }
 
-function unanswered(turnaround: Turnaround, lookup: Lookup): readonly Reason[] {
+function unanswered(turnaround: Turnaround, lookup: Lookup): readonly Refusal[] {
   return required(lookup, turnaround).flatMap((step) =>
     lineKeys(step)
       .filter((key) => !turnaround.answers[key])
       .map((key) => checkOf(step, key))
       .map((check) => ({
-        ...because("turnaround", `Not answered: ${textOfLine(lookup, step, check)}.`),
+        ...refusal("turnaround", { say: "notAnswered", of: { line: lineToSay(lookup, step, check) } }),
         step: step.id,
         ...(check !== undefined && { check }),
       })),
   );
 }
 
-function wrongs({ kit, turnaround }: Sealing, lookup: Lookup): readonly Reason[] {
+function wrongs({ kit, turnaround }: Sealing, lookup: Lookup): readonly Refusal[] {
   return wrongWithoutFinding(kit, turnaround, lookup).map((loose) => ({
-    ...because("finding", `Found wrong: raise a finding, or answer again: ${loose.text}.`),
+    ...refusal("finding", { say: "foundWrong", of: { line: loose.line } }),
     ...loose.about,
     step: loose.step,
     ...(loose.check !== undefined && { check: loose.check }),
@@ -77,7 +78,7 @@ function wrongs({ kit, turnaround }: Sealing, lookup: Lookup): readonly Reason[]
 }
 
 /** Every item that some step puts back must have been put back, or be the subject of an open finding. */
-function unaccounted({ kit, turnaround }: Sealing, lookup: Lookup): readonly Reason[] {
+function unaccounted({ kit, turnaround }: Sealing, lookup: Lookup): readonly Refusal[] {
   const stowing = [...lookup.steps.values()].filter((step) => step.stows.length > 0);
   const found = new Set(openFindings(kit).map((finding) => finding.item));
   const back = new Set(stowing.filter((step) => isDone(turnaround, step)).flatMap((step) => step.stows));
@@ -85,39 +86,39 @@ function unaccounted({ kit, turnaround }: Sealing, lookup: Lookup): readonly Rea
   return [...items]
     .filter((item) => !back.has(item) && !found.has(item))
     .map((item) => ({
-      ...because("turnaround", `Not put back: ${nameOfItem(lookup, item)}.`),
+      ...refusal("turnaround", { say: "notPutBack", of: { item: nameOfItem(lookup, item) } }),
       item,
       ...at(lookup, item),
     }));
 }
 
-function notRenewed({ kit, turnaround }: Sealing, lookup: Lookup): readonly Reason[] {
+function notRenewed({ kit, turnaround }: Sealing, lookup: Lookup): readonly Refusal[] {
   const isRenewed = (item: Item) => kit.contents[item.id]?.turnaround === turnaround.id;
   return lookup.pattern.items
     .filter((item) => item.life.kind === "single-use" && !isRenewed(item))
     .map((item) => ({
-      ...because("single-use", `Used once, not renewed: ${item.name}.`),
+      ...refusal("single-use", { say: "notRenewed", of: { item: item.name } }),
       item: item.id,
       ...at(lookup, item.id),
     }));
 }
 
 /** Each thing that is in the hand at a line has its date read there, or is said to bear none that can be read. */
-function datesToRead({ kit, pattern }: Sealing): readonly Reason[] {
+function datesToRead({ kit, pattern }: Sealing): readonly Refusal[] {
   return datesUnknown(kit, pattern).flatMap((item) => {
     const step = stepForDate(pattern, item);
     if (!step) return [];
-    const text = `Date not read: ${item.name}. Read it, fit a new one, or say that it cannot be read.`;
-    return [{ ...because("date", text), item: item.id, step: step.id }];
+    const said = { say: "dateNotRead", of: { item: item.name } } as const;
+    return [{ ...refusal("date", said), item: item.id, step: step.id }];
   });
 }
 
-function notRun(sealing: Sealing, lookup: Lookup): readonly Reason[] {
+function notRun(sealing: Sealing, lookup: Lookup): readonly Refusal[] {
   const { turnaround } = sealing;
   return required(lookup, turnaround)
     .filter((step) => !stepGate(step, clockRun(sealing, step.id)).open && !isImpossible(turnaround, step))
     .map((step) => ({
-      ...because("turnaround", `Its time has not run: ${textOfLine(lookup, step, undefined)}.`),
+      ...refusal("turnaround", { say: "notRun", of: { line: lineToSay(lookup, step, undefined) } }),
       step: step.id,
     }));
 }
@@ -128,13 +129,13 @@ function isTypedOffCard(turnaround: Turnaround, step: Step): boolean {
 }
 
 /** A share that nobody measured proves nothing of the pump. */
-function notMeasured(sealing: Sealing, lookup: Lookup): readonly Reason[] {
+function notMeasured(sealing: Sealing, lookup: Lookup): readonly Refusal[] {
   const { turnaround } = sealing;
   return required(lookup, turnaround)
     .filter((step) => isAnsweredSeen(turnaround, step) && isToMeasure(sealing, step.id))
     .filter((step) => !isTypedOffCard(turnaround, step))
     .map((step) => ({
-      ...because("turnaround", `Delivery not measured: ${textOfLine(lookup, step, undefined)}.`),
+      ...refusal("turnaround", { say: "notMeasured", of: { line: lineToSay(lookup, step, undefined) } }),
       step: step.id,
     }));
 }
@@ -143,15 +144,15 @@ function isAnsweredSeen(turnaround: Turnaround, step: Step): boolean {
   return lineKeys(step).some((key) => turnaround.answers[key]?.answer === "seen");
 }
 
-function sealRefusals({ allKits, kit }: Sealing, seal: string): readonly Reason[] {
-  if (seal.trim() === "") return [because("seal", "Read the number of the new seal.")];
+function sealRefusals({ allKits, kit }: Sealing, seal: string): readonly Refusal[] {
+  if (seal.trim() === "") return [refusal("seal", { say: "readSeal" })];
   return allKits.flatMap((other) => {
     if (other.seal && isSameSeal(other.seal.number, seal)) {
-      const where = other.id === kit.id ? "this kit" : other.name;
-      return [because("seal", `Seal ${seal} is on ${where} already.`)];
+      if (other.id === kit.id) return [refusal("seal", { say: "sealOnThis", of: { seal } })];
+      return [refusal("seal", { say: "sealOn", of: { seal, kit: other.name } })];
     }
     const used = sealNumbersOf(other).some((number) => isSameSeal(number, seal));
-    return used ? [because("seal", `Seal ${seal} was used before, on ${other.name}.`)] : [];
+    return used ? [refusal("seal", { say: "sealUsed", of: { seal, kit: other.name } })] : [];
   });
 }
 
@@ -175,11 +176,7 @@ function checkOf(step: Step, key: string): string | undefined {
 }
 
 /** The step that renews or stows an item. */
-function at(lookup: Lookup, item: string): Pick<Reason, "step"> {
+function at(lookup: Lookup, item: string): Pick<Refusal, "step"> {
   const step = stepsForItem(lookup, item)[0];
   return step === undefined ? {} : { step };
-}
-
-function because(rule: Reason["rule"], text: string): Reason {
-  return { rule, text };
 }

@@ -1,9 +1,11 @@
 import type { Check, Pattern } from "#kit";
+import { ENGLISH } from "#words";
 import { describe, expect, it } from "vitest";
 import { standingOf } from "../standing/standing.ts";
 import { isToldAlone, datesOf, datesUnknown, lastGoodDay } from "./life.ts";
 import { Hand, kitOf, SAMPLE_PATTERN } from "./sample-kit.ts";
 import { sealingRefusals } from "./sealing.ts";
+import { standingInWords } from "../standing/in-words.ts";
 
 const SHEET = { file: "kits.csv", row: 4 };
 const gasket = SAMPLE_PATTERN.items.find(({ id }) => id === "gasket")!;
@@ -71,7 +73,10 @@ describe("what a sheet tells", () => {
     hand.write("turnaround-told", { day: "2026-01-05", doneBy: "M. Hale", result: "All good", sheet: SHEET });
     const kit = kitOf(hand);
     expect(standingOf(kit, SAMPLE_PATTERN, "2026-01-10", {})).toEqual(before);
-    expect([before.standing, before.because[0]?.text]).toEqual(["grounded", "New, first turnaround to do."]);
+    expect([before.standing, standingInWords(before, ENGLISH.standing).because[0]?.text]).toEqual([
+      "grounded",
+      "New, first turnaround to do.",
+    ]);
     expect(kit.turnarounds).toEqual([]);
     expect(kit.told).toMatchObject([{ day: "2026-01-05", doneBy: "M. Hale", result: "All good", sheet: SHEET }]);
   });

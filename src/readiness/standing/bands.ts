@@ -29,7 +29,7 @@ export function bandsIn(outlook: Outlook, { from, to }: DayRange): readonly Band
   const pieces = starts.map((start, index) => {
     const next = starts[index + 1];
     const { standing, because } = standingOn(outlook, start);
-    return { from: start, to: next === undefined ? to : addDays(next, -1), standing, because: because[0]?.text ?? "" };
+    return { from: start, to: next === undefined ? to : addDays(next, -1), standing, because: because[0]!.said };
   });
   return pieces.reduce<readonly Band[]>(joinBand, []);
 }
@@ -43,6 +43,7 @@ function turningDays(outlook: Outlook, { from, to }: DayRange): readonly PlainDa
 
 function joinBand(bands: readonly Band[], next: Band): readonly Band[] {
   const last = bands.at(-1);
-  if (!last || last.standing !== next.standing || last.because !== next.because) return [...bands, next];
+  if (!last || last.standing !== next.standing || JSON.stringify(last.because) !== JSON.stringify(next.because))
+    return [...bands, next];
   return [...bands.slice(0, -1), { ...last, to: next.to }];
 }

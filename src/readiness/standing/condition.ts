@@ -1,6 +1,6 @@
 import type { PlainDate } from "#base";
 import type { Effect } from "#kit";
-import type { Reason } from "../state.ts";
+import type { Limit, Reason, StandingSaying } from "../state.ts";
 
 /**
  * One thing that bears on a kit's standing, from a day on or always. A standing on a day is what the conditions in
@@ -10,19 +10,19 @@ export interface Condition {
   readonly bears: Effect | "open" | "away";
   readonly reason: Reason;
   /** Stated limit, where it bears as "limits". */
-  readonly limit?: string;
+  readonly limit?: Limit;
   /** First day in force; absent: in force already, whatever the day. */
   readonly from?: PlainDate;
   /** First day no longer in force. */
   readonly until?: PlainDate;
   /** What will have ended on the day before `from`, as the lapse is told. */
-  readonly ends?: string;
+  readonly ends?: StandingSaying;
   readonly restore?: Restoring;
 }
 
 /** What would lift a condition. */
 export interface Restoring {
-  readonly what: string;
+  readonly what: StandingSaying;
   /** Steps of the pattern to be done for it. */
   readonly steps: readonly string[];
   /** True where the container has to be opened, so also opened, restowed and sealed again. */

@@ -1,11 +1,12 @@
-import { addDays, addSpan, dayWritten, formatDate, formatSpan, type PlainDate, type Span } from "#base";
+import { addDays, addSpan, dayWritten, type PlainDate, type Span } from "#base";
 import type { Effect, Item, Pattern } from "#kit";
+import { dayToSay, spanToSay } from "#words";
 import type { Condition, Restoring } from "./condition.ts";
 import { datesOf, fuelItemOf, lastClosed, lastGoodDay, lastProofRun, lastSealed } from "../kit/life.ts";
 import { stepsForItem, stepsOfStages, type Lookup } from "../lookup.ts";
 import { strictest } from "./strictest.ts";
 import type { StationPolicy } from "../station/station-state.ts";
-import type { KitState, Turnaround } from "../state.ts";
+import type { KitState, StandingSaying, Turnaround } from "../state.ts";
 
 /** What the dates of items do to a kit. */
 export function itemConditions(kit: KitState, lookup: Lookup, policy: StationPolicy): readonly Condition[] {
@@ -22,21 +23,21 @@ export function itemConditions(kit: KitState, lookup: Lookup, policy: StationPol
 
 function dated(item: Item, day: PlainDate, lookup: Lookup): Condition {
   const from = addDays(day, 1);
-  const text = `${item.name} out of date since ${formatDate(from)}.`;
-  return { ...ofItem(item, lookup, "date", text), from, ends: `${item.name} out of date` };
+  const said = { say: "outOfDateSince", of: { item: item.name, day: dayToSay(from) } } as const;
+  return { ...ofItem(item, lookup, "date", said), from, ends: { say: "outOfDate", of: { item: item.name } } };
 }
 
 function undated(item: Item, lookup: Lookup): Condition {
-  const text = `No date on record for ${item.name}.`;
-  return ofItem(item, lookup, "date", text, `Read the date of ${item.name}, or renew it.`);
+  const of = { item: item.name };
+  return ofItem(item, lookup, "date", { say: "noDate", of }, { say: "readDate", of });
 }
 
 /** Somebody looked, and no date can be read: it bears as the pattern says, until a new one is fitted. */
 function unreadable(item: Item, lookup: Lookup): Condition {
-  const text = `The date of ${item.name} cannot be read.`;
+  const said = { say: "unreadable", of: { item: item.name } } as const;
   const bears = item.unread ?? item.lapse;
-  const limit = bears === "limits" ? { limit: item.unreadLimit ?? item.lapseLimit ?? text } : {};
-  const { limit: _lapse, ...condition } = ofItem(item, lookup, "date", text);
+  const limit = bears === "limits" ? { limit: item.unreadLimit ?? item.lapseLimit ?? said } : {};
+  const { limit: _lapse, ...condition } = ofItem(item, lookup, "date", said);
   return { ...condition, bears, ...limit };
 }
 
@@ -46,20 +47,20 @@ function singleUse(kit: KitState, item: Item, lookup: Lookup): readonly Conditio
   const last = lastClosed(kit);
   const renewed = last === undefined || last.closed?.how === "grounded" || fitted?.turnaround === last.id;
   if (fitted && renewed) return [];
-  return [ofItem(item, lookup, "single-use", `${item.name} not renewed at the last restow.`)];
+  return [ofItem(item, lookup, "single-use", { say: "notRenewed", of: { item: item.name } })];
 }
 
 function ofItem(
   item: Item,
   lookup: Lookup,
   rule: "date" | "single-use",
-  text: string,
-  what = `Renew ${item.name}.`,
+  said: StandingSaying,
+  what: StandingSaying = { say: "renew", of: { item: item.name } },
 ): Condition {
   return {
     bears: item.lapse,
-    ...(item.lapse === "limits" ? { limit: item.lapseLimit ?? text } : {}),
-    reason: { rule, text, item: item.id },
+    ...(item.lapse === "limits" ? { limit: item.lapseLimit ?? said } : {}),
+    reason: { rule, said, item: item.id },
     restore: { what, steps: stepsForItem(lookup, item.id), opens: true },
   };
 }
@@ -90,36 +91,42 @@ function proofRunAge(
 ): readonly Condition[] {
   if (!span) return [];
   const steps = stepsOfStages(lookup, ["rig", "prime", "run", "dry"]);
-  const restore = { what: "Do a proof run.", steps, opens: true };
-  return [aged("proof-run", "Proof run", lastProofRun(kit, patternOf), span, "grounds", restore)];
+  const restore = { what: { say: "doProofRun" }, steps, opens: true } as const;
+  return [aged("proof-run", lastProofRun(kit, patternOf), span, "grounds", restore)];
 }
 
 function turnaroundAge(kit: KitState, lookup: Lookup, span: Span | undefined): readonly Condition[] {
   if (!span) return [];
   const last = lastSealed(kit)?.closed;
   const steps = [...lookup.steps.values()].filter((step) => !step.optional).map((step) => step.id);
-  const restore = { what: "Do a turnaround.", steps, opens: true };
-  return [aged("turnaround", "Turnaround", last && dayWritten(last.at), span, "grounds", restore)];
+  const restore = { what: { say: "doTurnaround" }, steps, opens: true } as const;
+  return [aged("turnaround", last && dayWritten(last.at), span, "grounds", restore)];
 }
 
 function musterAge(kit: KitState, span: Span | undefined): readonly Condition[] {
   if (!span || !kit.seal) return [];
   const seen = [kit.seal.at, kit.lastMuster?.at ?? ""].map(dayWritten).reduce((a, b) => (a > b ? a : b));
-  const restore = { what: "Muster it: read its seal.", steps: [], opens: false };
-  return [aged("muster", "Muster", seen, span, "limits", restore)];
+  const restore = { what: { say: "muster" }, steps: [], opens: false } as const;
+  return [aged("muster", seen, span, "limits", restore)];
 }
 
+const OF_AGE = {
+  "proof-run": { old: "proofRunOld", none: "proofRunNone", due: "proofRunDue" },
+  turnaround: { old: "turnaroundOld", none: "turnaroundNone", due: "turnaroundDue" },
+  muster: { old: "musterOld", none: "musterNone", due: "musterDue" },
+} as const;
+
 function aged(
-  rule: "proof-run" | "turnaround" | "muster",
-  name: string,
+  rule: keyof typeof OF_AGE,
   last: PlainDate | undefined,
   span: Span,
   bears: Effect,
   restore: Restoring,
 ): Condition {
-  if (last === undefined) return { bears, reason: { rule, text: `No ${name.toLowerCase()} on record.` }, restore };
+  const { old, none, due } = OF_AGE[rule];
+  if (last === undefined) return { bears, reason: { rule, said: { say: none } }, restore };
   const from = addDays(addSpan(last, span), 1);
-  const text = `${name} older than ${formatSpan(span)}: the last was on ${formatDate(last)}.`;
-  const limit = bears === "limits" ? { limit: text } : {};
-  return { bears, ...limit, reason: { rule, text }, from, ends: `${name.toLowerCase()} due`, restore };
+  const said = { say: old, of: { span: spanToSay(span), day: dayToSay(last) } } as const;
+  const limit = bears === "limits" ? { limit: said } : {};
+  return { bears, ...limit, reason: { rule, said }, from, ends: { say: due }, restore };
 }

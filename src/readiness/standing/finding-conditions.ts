@@ -1,10 +1,11 @@
-import { addDays, formatDate, parseDate } from "#base";
+import { addDays, parseDate } from "#base";
 import { stepOfCheck, type Check, type Effect, type Step } from "#kit";
+import { dayToSay } from "#words";
 import type { Condition, Restoring } from "./condition.ts";
 import { nameOfMode, stepsForChecks, type Lookup } from "../lookup.ts";
 import { isRemedied, proofWanted, provingChecks } from "../findings/finding-list.ts";
 import { proofSoFar } from "../findings/proof-so-far.ts";
-import type { Finding, KitState, Turnaround } from "../state.ts";
+import type { Finding, KitState, StandingSaying, Turnaround } from "../state.ts";
 import { lastClosed } from "../kit/life.ts";
 import { wrongWithoutFinding } from "../findings/loose-ends.ts";
 
@@ -29,12 +30,12 @@ function conditionsOfFinding(finding: Finding, about: About): readonly Condition
   if (!livedWith) return [ofEffect(finding, about)];
   const ends = addDays(parseDate(livedWith.until), 1);
   const name = nameOfMode(lookup, finding.item, finding.mode);
-  const until = formatDate(parseDate(livedWith.until));
-  const text = `Lived with until ${until} by ${livedWith.name}: ${name}.`;
+  const day = dayToSay(parseDate(livedWith.until));
+  const said = { say: "livedWith", of: { day, by: livedWith.name, name } } as const;
   const limited: Condition = {
     bears: "limits",
     limit: livedWith.limit,
-    reason: { rule: "finding", text, item: finding.item, finding: finding.id },
+    reason: { rule: "finding", said, item: finding.item, finding: finding.id },
     until: ends,
     restore: restoreFinding(finding, about),
   };
@@ -45,21 +46,21 @@ function pastItsDate(finding: Finding, about: About, from: string): Condition {
   const { lookup } = about;
   const condition = ofEffect(finding, about);
   const name = nameOfMode(lookup, finding.item, finding.mode);
-  const text = `Lived with only until ${formatDate(addDays(from, -1))}: ${name}.`;
-  const reason = { ...condition.reason, text };
-  const ends = `living with ${name} ends`;
-  return { ...condition, bears: "limits", limit: text, reason, from, ends };
+  const said = { say: "livedWithOnly", of: { day: dayToSay(addDays(from, -1)), name } } as const;
+  const reason = { ...condition.reason, said };
+  const ends = { say: "livingEnds", of: { name } } as const;
+  return { ...condition, bears: "limits", limit: said, reason, from, ends };
 }
 
 function ofEffect(finding: Finding, about: About): Condition {
   const { lookup } = about;
   const name = nameOfMode(lookup, finding.item, finding.mode);
   const limit = finding.limit ?? lookup.modes.get(finding.mode)?.limit ?? name;
-  const mended = isRemedied(finding) ? " (remedy not yet proved)" : "";
+  const said = { say: isRemedied(finding) ? "findingUnproved" : "finding", of: { name } } as const;
   return {
     bears: finding.effect,
     ...(finding.effect === "limits" ? { limit } : {}),
-    reason: { rule: "finding", text: `${name}${mended}.`, item: finding.item, finding: finding.id },
+    reason: { rule: "finding", said, item: finding.item, finding: finding.id },
     restore: restoreFinding(finding, about),
   };
 }
@@ -70,15 +71,16 @@ function restoreFinding(finding: Finding, about: About): Restoring {
   const name = nameOfMode(lookup, finding.item, finding.mode);
   const left = proofLeft(finding, about);
   if (left !== undefined) {
-    const proof = restoring(lookup, left, `${name}: ${sayProof(lookup, left)}`);
+    const proof = restoring(lookup, left, proofToSay(lookup, name, left));
     return { ...proof, proveAt: stepsAsking(lookup, left).map(({ line }) => line) };
   }
   const advice = lookup.modes.get(finding.mode)?.remedy;
-  const what = advice === undefined ? `Mend ${name} and prove it.` : `${name}: ${advice}`;
+  const what: StandingSaying =
+    advice === undefined ? { say: "mend", of: { name } } : { say: "remedy", of: { name, advice } };
   return restoring(lookup, provingChecks(finding, lookup.pattern), what);
 }
 
-function restoring(lookup: Lookup, checks: readonly Check[], what: string): Restoring {
+function restoring(lookup: Lookup, checks: readonly Check[], what: StandingSaying): Restoring {
   const ids = checks.map((check) => check.id);
   return { what, steps: stepsForChecks(lookup, ids), opens: true };
 }
@@ -93,12 +95,15 @@ function proofLeft(finding: Finding, { lookup: { pattern }, turnaround }: About)
   return (left.length > 0 ? left : checks).map(({ check }) => check);
 }
 
-/** "prove it at line 52", or by the run that asks it. */
-function sayProof(lookup: Lookup, checks: readonly Check[]): string {
-  const places = stepsAsking(lookup, checks).map(({ line, timer }) =>
-    timer?.kind === "run" ? `the run of line ${line}` : `line ${line}`,
-  );
-  return places.length === 0 ? "prove it." : `prove it at ${places.join(" and ")}.`;
+/** "Prove it at line 52", or by the run that asks it. */
+function proofToSay(lookup: Lookup, name: string, checks: readonly Check[]): StandingSaying {
+  const [first, ...others] = stepsAsking(lookup, checks).map(({ line, timer }): StandingSaying => ({
+    say: timer?.kind === "run" ? "placeRun" : "placeLine",
+    of: { line },
+  }));
+  if (first === undefined) return { say: "prove", of: { name } };
+  const places = others.reduce((one, other): StandingSaying => ({ say: "both", of: { one, other } }), first);
+  return { say: "proveAt", of: { name, places } };
 }
 
 function stepsAsking({ pattern }: Lookup, checks: readonly Check[]): readonly Step[] {
@@ -109,8 +114,8 @@ function stepsAsking({ pattern }: Lookup, checks: readonly Check[]): readonly St
 function looseConditions(kit: KitState, turnaround: Turnaround, lookup: Lookup): readonly Condition[] {
   return wrongWithoutFinding(kit, turnaround, lookup).map((loose) => ({
     bears: loose.effect satisfies Effect,
-    ...(loose.effect === "limits" ? { limit: loose.text } : {}),
-    reason: { rule: "finding", text: `Found wrong, and no finding raised: ${loose.text}`, ...loose.about },
-    restore: { what: `Raise a finding, or answer again: ${loose.text}`, steps: [loose.step], opens: true },
+    ...(loose.effect === "limits" ? { limit: loose.line } : {}),
+    reason: { rule: "finding", said: { say: "foundWrong", of: { line: loose.line } }, ...loose.about },
+    restore: { what: { say: "raiseOrAnswer", of: { line: loose.line } }, steps: [loose.step], opens: true },
   }));
 }

@@ -54,7 +54,7 @@ describe("standing over the days", () => {
         for (const band of bands) {
           for (let day = band.from; day <= band.to; day = addDays(day, 1)) {
             const { standing, because } = standingOf(kit, SAMPLE_PATTERN, day, policy);
-            expect([standing, because[0]?.text]).toEqual([band.standing, band.because]);
+            expect([standing, because[0]?.said]).toEqual([band.standing, band.because]);
           }
         }
       }),

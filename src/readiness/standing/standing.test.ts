@@ -1,7 +1,9 @@
+import { ENGLISH, inWords } from "#words";
 import { describe, expect, it } from "vitest";
 import { Hand, kitOf, SAMPLE_PATTERN } from "../kit/sample-kit.ts";
 import { lapsesOf, standingOf } from "./standing.ts";
 import type { KitState, Standing } from "../state.ts";
+import { standingInWords, type StandingInWords } from "./in-words.ts";
 
 const TODAY = "2026-01-20";
 
@@ -9,12 +11,16 @@ function ready(): Hand {
   return new Hand().enrol().open().doAll().seal();
 }
 
-function stands(hand: Hand | KitState, today = TODAY, policy = {}): Standing {
-  return standingOf(hand instanceof Hand ? kitOf(hand) : hand, SAMPLE_PATTERN, today, policy);
+function say(standing: Standing): StandingInWords {
+  return standingInWords(standing, ENGLISH.standing);
+}
+
+function stands(hand: Hand | KitState, today = TODAY, policy = {}): StandingInWords {
+  return say(standingOf(hand instanceof Hand ? kitOf(hand) : hand, SAMPLE_PATTERN, today, policy));
 }
 
 /** The standing of a kit with one open finding. */
-function find(mode: string, item: string, effect: "grounds" | "limits" | "notes"): Standing {
+function find(mode: string, item: string, effect: "grounds" | "limits" | "notes"): StandingInWords {
   const hand = ready();
   hand.write("finding-raised", { finding: "f", item, mode, effect, photos: [] });
   return stands(hand);
@@ -122,7 +128,7 @@ describe("the standing of a kit", () => {
       because: [{ rule: "date", text: "Fuel out of date since 11 July 2026.", item: "fuel" }],
     });
     const lapses = lapsesOf(kitOf(mustered), SAMPLE_PATTERN, {});
-    expect(lapses.map(({ day, what }) => `${day} ${what}`)).toEqual([
+    expect(lapses.map(({ day, what }) => `${day} ${inWords(what, ENGLISH.standing)}`)).toEqual([
       "2026-07-10 Fuel out of date",
       "2026-08-15 muster due",
       "2027-01-10 proof run due",
@@ -182,7 +188,7 @@ describe("the standing of a kit", () => {
 
   it("is limited when its pattern has a newer version", () => {
     const newer = { ...SAMPLE_PATTERN, version: 2 };
-    const standing = standingOf(kitOf(ready()), SAMPLE_PATTERN, TODAY, {}, { otherPatternVersions: [newer] });
+    const standing = say(standingOf(kitOf(ready()), SAMPLE_PATTERN, TODAY, {}, { otherPatternVersions: [newer] }));
     expect(standing).toMatchObject({ standing: "ready-with-limits", because: [{ rule: "pattern" }] });
   });
 
@@ -191,7 +197,7 @@ describe("the standing of a kit", () => {
     const asks = { ...SAMPLE_PATTERN, version: 2, checks: [{ ...first!, ask: "Look at its other side." }, ...rest] };
     const kit = kitOf(ready());
     const at = (to: typeof SAMPLE_PATTERN) =>
-      standingOf({ ...kit, pattern: `${to.id}@2` }, to, TODAY, {}, { otherPatternVersions: [SAMPLE_PATTERN, to] });
+      say(standingOf({ ...kit, pattern: `${to.id}@2` }, to, TODAY, {}, { otherPatternVersions: [SAMPLE_PATTERN, to] }));
     expect(at(asks)).toMatchObject({
       standing: "ready-with-limits",
       limits: ["1 check of version 2 not made yet: last turned round under version 1."],

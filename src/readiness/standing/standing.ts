@@ -7,7 +7,7 @@ import { findingConditions } from "./finding-conditions.ts";
 import { lookUp, type Lookup, type Lookups } from "../lookup.ts";
 import type { StationPolicy } from "../station/station-state.ts";
 import { stateConditions } from "./state-conditions.ts";
-import type { KitState, Lapse, Reason, Standing, StandingKind, Turnaround } from "../state.ts";
+import type { KitState, Lapse, Limit, Reason, Standing, StandingKind, Turnaround } from "../state.ts";
 import { stepsFor } from "./steps-for.ts";
 
 /** What standings are judged against beside the kit and its pattern. */
@@ -109,7 +109,7 @@ function reasonsOf(inForce: readonly Condition[]): readonly Reason[] {
   return reasons.length > 0 ? reasons : [SOUND];
 }
 
-const SOUND: Reason = { rule: "sound", text: "Sealed, in date and proved." };
+const SOUND: Reason = { rule: "sound", said: { say: "sound" } };
 
 /** What the conditions in force add up to. */
 export function gradeOf(inForce: readonly Condition[]): StandingKind {
@@ -141,7 +141,7 @@ export function lapsesIn(outlook: Outlook): readonly Lapse[] {
 function lapseOf({ from, ends, bears, reason }: Condition): Lapse | undefined {
   if (from === undefined || bears === "open" || bears === "away") return undefined;
   const item = reason.item === undefined ? {} : { item: reason.item };
-  return { day: addDays(from, -1), what: ends ?? reason.text, ...item, effect: bears };
+  return { day: addDays(from, -1), what: ends ?? reason.said, ...item, effect: bears };
 }
 
 /** The first lapse from a day on after which standing or limits are no longer the same; the gravest of its day. */
@@ -163,8 +163,13 @@ function isGraver(one: Lapse, other: Lapse): boolean {
   return order.indexOf(one.effect) > order.indexOf(other.effect);
 }
 
-function limitsOf(inForce: readonly Condition[]): readonly string[] {
-  return [...new Set(inForce.flatMap((condition) => condition.limit ?? []))];
+function limitsOf(inForce: readonly Condition[]): readonly Limit[] {
+  return eachOnce(inForce.flatMap((condition) => condition.limit ?? []));
+}
+
+/** Each thing said once, however often it is said. */
+function eachOnce<One extends Limit>(said: readonly One[]): readonly One[] {
+  return [...new Map(said.map((one) => [JSON.stringify(one), one])).values()];
 }
 
 function gravityOf(condition: Condition): number {
@@ -178,5 +183,5 @@ function restoring(lookup: Lookup, inForce: readonly Condition[]): Standing["res
     (sum, id) => sum + (lookup.steps.get(id)?.needs.minutes ?? 0),
     0,
   );
-  return { what: [...new Set(needed.map((one) => one.what))], minutes };
+  return { what: eachOnce(needed.map((one) => one.what)), minutes };
 }

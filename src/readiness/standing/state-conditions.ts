@@ -1,13 +1,13 @@
-import { formatDate, sayCount } from "#base";
 import { patternKey, type Pattern } from "#kit";
-import { metIn, sayLent, sayLentOut, sayMet } from "../after-use/index.ts";
+import { dayToSay } from "#words";
+import { lentOutToSay, metIn, metToSay, sayLent } from "../after-use/index.ts";
 import { drillConditions } from "../drill/drill-conditions.ts";
-import type { Condition } from "./condition.ts";
+import type { Condition, Restoring } from "./condition.ts";
 import { isEnrolled } from "../kit/kit-fold.ts";
 import { lastClosed, lastSealed } from "../kit/life.ts";
 import { unexaminedLines } from "../findings/loose-ends.ts";
 import type { Lookup } from "../lookup.ts";
-import type { KitState, Reason } from "../state.ts";
+import type { KitState, Reason, StandingSaying } from "../state.ts";
 import { owedBetween } from "./owed-between.ts";
 
 /** What custody, seal, open turnarounds, the pattern's version and unsettled differences do to a kit. */
@@ -27,34 +27,45 @@ export function stateConditions(kit: KitState, lookup: Lookup, versions: readonl
 
 function chargeConditions(kit: KitState): readonly Condition[] {
   if (kit.retired)
-    return [{ bears: "grounds", reason: reason("retired", `Retired: ${asSentence(kit.retired.reason)}`) }];
+    return [
+      {
+        bears: "grounds",
+        reason: reason("retired", { say: "retired", of: { reason: asSentence(kit.retired.reason) } }),
+      },
+    ];
   if (isEnrolled(kit)) return [];
-  const restore = { what: "Enrol the kit.", steps: [], opens: false };
-  return [{ bears: "grounds", reason: reason("custody", "Not yet enrolled."), restore }];
+  const restore = { what: { say: "enrol" }, steps: [], opens: false } as const;
+  return [{ bears: "grounds", reason: reason("custody", { say: "notEnrolled" }), restore }];
 }
+
+type Away = Extract<KitState["custody"], { readonly kind: "away" }>;
 
 function custodyConditions(kit: KitState, lookup: Lookup): readonly Condition[] {
   const { custody } = kit;
   if (custody.kind === "here") return [];
   const all = [...lookup.steps.values()].filter((step) => !step.optional).map((step) => step.id);
   if (custody.kind === "away") {
-    const until = custody.back === undefined ? "" : `, expected back by ${formatDate(custody.back)}`;
-    const text = `Handed over to ${custody.to}${until}.`;
-    const restore = { what: "Get it back, then do a turnaround.", steps: all, opens: true };
-    return [{ bears: "away", reason: reason("custody", text), restore }];
+    const restore = { what: { say: "getBack" }, steps: all, opens: true } as const;
+    return [{ bears: "away", reason: reason("custody", awayToSay(custody)), restore }];
   }
-  const restore = { what: "Do a turnaround.", steps: all, opens: true };
-  const met = metIn(kit.met);
-  const text = `Returned, and not yet turned round.${met.length > 0 ? ` It met ${sayMet(met)}.` : ""}`;
-  return [{ bears: "grounds", reason: reason("custody", text), restore }];
+  const restore = { what: { say: "doTurnaround" }, steps: all, opens: true } as const;
+  const met = metToSay(metIn(kit.met));
+  const said = met === undefined ? ({ say: "returned" } as const) : ({ say: "returnedMet", of: { met } } as const);
+  return [{ bears: "grounds", reason: reason("custody", said), restore }];
+}
+
+function awayToSay({ to, back }: Away): StandingSaying {
+  return back === undefined
+    ? { say: "handedOver", of: { to } }
+    : { say: "handedOverUntil", of: { to, back: dayToSay(back) } };
 }
 
 /** What was lent with it and is still out: it bears on no standing, and somebody has to fetch it. */
 function lentConditions({ lentOut = [] }: KitState): readonly Condition[] {
   return lentOut.map((lent) => ({
     bears: "notes",
-    reason: reason("lent", `${sayLentOut(lent)}.`),
-    restore: { what: `Fetch what was lent: ${sayLent(lent)}.`, steps: [], opens: false },
+    reason: reason("lent", { say: "stillLent", of: { lent: lentOutToSay(lent) } }),
+    restore: { what: { say: "fetchLent", of: { thing: sayLent(lent) } }, steps: [], opens: false },
   }));
 }
 
@@ -68,10 +79,14 @@ function turnaroundConditions(kit: KitState, lookup: Lookup): readonly Condition
   const last = lastClosed(kit);
   if (!last) return isEnrolled(kit) && kit.custody.kind === "here" ? [firstToDo(lookup)] : [];
   if (last.closed?.how === "grounded") {
-    const text = `Closed as grounded: ${asSentence(last.closed.reason ?? "no reason given")}`;
+    const { reason: written } = last.closed;
+    const said: StandingSaying =
+      written === undefined
+        ? { say: "closedNoReason" }
+        : { say: "closedGrounded", of: { reason: asSentence(written) } };
     const all = [...lookup.steps.values()].filter((step) => !step.optional).map((step) => step.id);
-    const restore = { what: "Do a turnaround.", steps: all, opens: true };
-    return [{ bears: "grounds", reason: reason("turnaround", text), restore }];
+    const restore = { what: { say: "doTurnaround" }, steps: all, opens: true } as const;
+    return [{ bears: "grounds", reason: reason("turnaround", said), restore }];
   }
   return unexaminedLines(last, lookup).map((line) => unexamined(line));
 }
@@ -79,57 +94,58 @@ function turnaroundConditions(kit: KitState, lookup: Lookup): readonly Condition
 /** Taken on charge, and not yet turned round here. */
 function firstToDo(lookup: Lookup): Condition {
   const all = [...lookup.steps.values()].filter((step) => !step.optional).map((step) => step.id);
-  const restore = { what: "Do the first turnaround.", steps: all, opens: true };
-  return { bears: "grounds", reason: reason("turnaround", "New, first turnaround to do."), restore };
+  const restore = { what: { say: "doFirst" }, steps: all, opens: true } as const;
+  return { bears: "grounds", reason: reason("turnaround", { say: "isNew" }), restore };
 }
 
 function openCondition(turnaround: NonNullable<KitState["turnaround"]>, lookup: Lookup): Condition {
   const answered = new Set(Object.values(turnaround.answers).map((answer) => answer.step));
   const left = [...lookup.steps.values()].filter((step) => !step.optional && !answered.has(step.id));
-  const what = `Finish the turnaround: ${left.length} ${left.length === 1 ? "line" : "lines"} left.`;
+  const what = { say: "finish", of: { count: left.length } } as const;
   const restore = { what, steps: left.map((step) => step.id), opens: false };
-  return { bears: "open", reason: reason("turnaround", "Open: a turnaround is under way."), restore };
+  return { bears: "open", reason: reason("turnaround", { say: "open" }), restore };
 }
 
-function unexamined(line: string): Condition {
-  const text = `Not examined: ${line}`;
-  const restore = { what: `Examine what was not possible: ${line}`, steps: [], opens: true };
-  return { bears: "limits", limit: text, reason: reason("unexamined", text), restore };
+function unexamined(line: StandingSaying): Condition {
+  const said = { say: "notExamined", of: { line } } as const;
+  const restore = { what: { say: "examineLine", of: { line } }, steps: [], opens: true } as const;
+  return { bears: "limits", limit: said, reason: reason("unexamined", said), restore };
 }
 
 function sealConditions(kit: KitState, lookup: Lookup): readonly Condition[] {
   const examine = [...lookup.steps.values()].filter((step) => step.stage === "examine" && !step.optional);
   const steps = examine.map((step) => step.id);
-  const restore = { what: "Open it, count and examine everything, and seal it again.", steps, opens: true };
+  const restore = { what: { say: "openAndSeal" }, steps, opens: true } as const;
   const found: Condition[] = [];
   if (kit.sealMismatch) {
     const { expected, seen } = kit.sealMismatch;
-    const text = `Seal ${seen === "" ? "missing" : `seen ${seen}`}, recorded ${expected}.`;
-    found.push({ bears: "grounds", reason: reason("seal", text), restore });
+    const said: StandingSaying =
+      seen === "" ? { say: "sealMissing", of: { expected } } : { say: "sealSeen", of: { seen, expected } };
+    found.push({ bears: "grounds", reason: reason("seal", said), restore });
   } else if (!kit.seal && !kit.turnaround) {
-    found.push({ bears: "grounds", reason: reason("seal", "No seal on record."), restore });
+    found.push({ bears: "grounds", reason: reason("seal", { say: "noSeal" }), restore });
   }
   if (kit.seal && kit.sealTwin !== undefined) {
-    const text = `Seal ${kit.seal.number} is on record for ${kit.sealTwin} too.`;
-    found.push({ bears: "grounds", reason: reason("seal", text), restore });
+    const said = { say: "sealTwin", of: { seal: kit.seal.number, kit: kit.sealTwin } } as const;
+    found.push({ bears: "grounds", reason: reason("seal", said), restore });
   }
   if (kit.unsound) found.push(unsound(kit.unsound, lookup));
   return found;
 }
 
 function unsound({ note }: { readonly note?: string }, lookup: Lookup): Condition {
-  const text = note === undefined ? "Container not sound at a muster." : `Container not sound at a muster: ${note}`;
+  const said: StandingSaying = note === undefined ? { say: "unsound" } : { say: "unsoundNote", of: { note } };
   const steps = [...lookup.steps.values()].filter((step) => step.stage === "examine" && !step.optional);
-  const restore = { what: "Examine the container and what is in it.", steps: steps.map(({ id }) => id), opens: true };
-  return { bears: "grounds", reason: reason("muster", text), restore };
+  const restore = { what: { say: "examineContainer" }, steps: steps.map(({ id }) => id), opens: true } as const;
+  return { bears: "grounds", reason: reason("muster", said), restore };
 }
 
 function versionConditions({ pattern }: Lookup, versions: readonly Pattern[]): readonly Condition[] {
   const newest = Math.max(pattern.version, ...versions.filter(({ id }) => id === pattern.id).map((one) => one.version));
   if (newest === pattern.version) return [];
-  const text = `Built to version ${pattern.version} of its pattern; version ${newest} is current.`;
-  const restore = { what: `Rebuild it to version ${newest}.`, steps: [], opens: true };
-  return [{ bears: "limits", limit: text, reason: reason("pattern", text), restore }];
+  const said = { say: "oldVersion", of: { version: pattern.version, newest } } as const;
+  const restore: Restoring = { what: { say: "rebuild", of: { newest } }, steps: [], opens: true };
+  return [{ bears: "limits", limit: said, reason: reason("pattern", said), restore }];
 }
 
 /** Checks of the version it is built to that no sealed turnaround has made: a line that says so proves none of them. */
@@ -138,21 +154,21 @@ function owedConditions(kit: KitState, { pattern }: Lookup, versions: readonly P
   const under = versions.find((one) => one.id === pattern.id && patternKey(one) === last?.pattern);
   const owed = under === undefined || under.version === pattern.version ? [] : owedBetween(under, pattern);
   if (under === undefined || owed.length === 0) return [];
-  const made = `last turned round under version ${under.version}`;
-  const text = `${sayCount(owed.length, "check")} of version ${pattern.version} not made yet: ${made}.`;
+  const { version } = pattern;
+  const said = { say: "owed", of: { count: owed.length, version, under: under.version } } as const;
   const steps = [...new Set(owed.flatMap(({ step }) => step?.id ?? []))];
-  const restore = { what: `Make what is new in version ${pattern.version}.`, steps, opens: true };
-  return [{ bears: "limits", limit: text, reason: reason("pattern", text), restore }];
+  const restore = { what: { say: "makeNew", of: { version } }, steps, opens: true } as const;
+  return [{ bears: "limits", limit: said, reason: reason("pattern", said), restore }];
 }
 
 function settleConditions(kit: KitState): readonly Condition[] {
   return kit.toSettle.map((difference) => ({
     bears: "grounds",
-    reason: reason("to-settle", `To settle: ${difference.about}`),
-    restore: { what: `Settle: ${difference.about}`, steps: [], opens: false },
+    reason: reason("to-settle", { say: "toSettle", of: { about: difference.about } }),
+    restore: { what: { say: "settle", of: { about: difference.about } }, steps: [], opens: false },
   }));
 }
 
-function reason(rule: Reason["rule"], text: string): Reason {
-  return { rule, text };
+function reason(rule: Reason["rule"], said: StandingSaying): Reason {
+  return { rule, said };
 }

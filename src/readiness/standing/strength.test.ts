@@ -1,3 +1,4 @@
+import { ENGLISH, inWords } from "#words";
 import { describe, expect, it } from "vitest";
 import { bandsOf } from "./bands.ts";
 import { findingsByAge, provingChecks } from "../findings/finding-list.ts";
@@ -48,7 +49,7 @@ describe("strength of a place", () => {
     const bands = new Map([[kit!.id, bandsOf(kit!, SAMPLE_PATTERN, RANGE, {})]]);
     const [short] = shortfallsOf({ ...NORTH, strength: 1 }, [kit!], bands, RANGE);
     const first = firstToEnd([kit!], standings([kit!]));
-    expect([short!.from, first?.lapse.day, first?.lapse.what]).toEqual([
+    expect([short!.from, first?.lapse.day, first && inWords(first.lapse.what, ENGLISH.standing)]).toEqual([
       "2026-05-01",
       "2026-04-30",
       "Torch cells out of date",

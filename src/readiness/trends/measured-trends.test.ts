@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { loadPattern, stepOfCheck, type Check, type Pattern } from "#kit";
+import { ENGLISH } from "#words";
 import { describe, expect, it } from "vitest";
 import type { KitState } from "../state.ts";
 import { changeOf, sayChange } from "./trend-change.ts";
@@ -60,7 +61,7 @@ describe("trends by what a pattern measures", () => {
   it("say since when water rises as other trends do", () => {
     const water = measuredTrends(kit(...[1, 2, 4, 6, 9, 12].map((mopped) => ({ mopped }))), PATTERN)[1]!;
     expect(changeOf(water).kind).toBe("rising");
-    expect(sayChange(water)).toMatch(/^More by \d+\u00a0mL over 6 runs\.$/);
+    expect(sayChange(water, ENGLISH.standing)).toMatch(/^More by \d+\u00a0mL over 6 runs\.$/);
   });
 
   it("tell fuel burnt as the tank less what was drained of it full; more than it holds tells of no run", () => {

@@ -1,5 +1,5 @@
 import { formatNumber, type UnitSystem } from "#base";
-import { sayVolume } from "#words";
+import { sayVolume, type Words } from "#words";
 import type { Trend } from "./trends.ts";
 
 /** Readings up to which a rise or fall may still be chance, whatever it looks like. */
@@ -38,23 +38,24 @@ export function changeOf({ points }: Trend): TrendChange {
 }
 
 /** The change in plain words: "Slower by 31 s over 9 runs." */
-export function sayChange(trend: Trend, units: UnitSystem = "metric"): string {
+export function sayChange(trend: Trend, words: Words["standing"], units: UnitSystem = "metric"): string {
   const change = changeOf(trend);
-  if (change.kind === "too-few") return "Too few runs to tell a trend.";
-  if (change.kind === "none-clear") return `No clear trend over ${change.runs} runs.`;
-  return `${WORDS[trend.what](change.kind, change.by, units)} over ${change.runs} runs.`;
+  if (change.kind === "too-few") return words.changeFew();
+  if (change.kind === "none-clear") return words.changeNone({ runs: change.runs });
+  const { kind: way, by, runs } = change;
+  switch (trend.what) {
+    case "pulls":
+      return words.changePulls({ way, by: formatNumber(by, 2), runs });
+    case "prime":
+      return words.changePrime({ way, seconds: Math.max(1, Math.round(by)), runs });
+    case "delivery":
+      return words.changeDelivery({ way, share: formatNumber(by * 100, 2), runs });
+    default:
+      return words.changeVolume({ way, volume: sayVolume(by, VOLUMES[trend.what], units, 2), runs });
+  }
 }
 
-type Direction = "rising" | "falling";
-
-const WORDS: Readonly<Record<Trend["what"], (direction: Direction, by: number, units: UnitSystem) => string>> = {
-  pulls: (direction, by) => `${direction === "rising" ? "More" : "Fewer"} pulls, by about ${formatNumber(by, 2)},`,
-  prime: (direction, by) => `${direction === "rising" ? "Slower" : "Quicker"} by ${Math.max(1, Math.round(by))} s`,
-  fuel: (direction, by, units) => `${direction === "rising" ? "More" : "Less"} by ${sayVolume(by, "fuel", units, 2)}`,
-  water: (direction, by, units) => `${direction === "rising" ? "More" : "Less"} by ${sayVolume(by, "drops", units, 2)}`,
-  delivery: (direction, by) =>
-    `${direction === "rising" ? "More" : "Less"} by ${formatNumber(by * 100, 2)} % of the expected flow`,
-};
+const VOLUMES = { fuel: "fuel", water: "drops" } as const;
 
 function pairs<T>(values: readonly number[], read: (rise: number, apart: number) => T): readonly T[] {
   return values.flatMap((later, j) => values.slice(0, j).map((earlier, i) => read(later - earlier, j - i)));

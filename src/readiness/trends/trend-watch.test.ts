@@ -1,7 +1,8 @@
+import { ENGLISH } from "#words";
 import { describe, expect, it } from "vitest";
 import { Hand, kitOf, SAMPLE_PATTERN } from "../kit/sample-kit.ts";
 import type { Run } from "../state.ts";
-import { trendLimit, watchesOf } from "./trend-watch.ts";
+import { sayWatch, trendLimit, watchesOf } from "./trend-watch.ts";
 
 const [stage] = SAMPLE_PATTERN.stages;
 const primed = { ...stage!.steps[0]!, timer: { kind: "prime", atMost: 60 } as const };
@@ -16,7 +17,7 @@ function primes(...seconds: number[]) {
     turnaround: `t${index}`,
     primeSeconds,
   }));
-  return watchesOf({ ...kit, runs }, pattern);
+  return watchesOf({ ...kit, runs }, pattern).map((watch) => sayWatch(watch, ENGLISH.standing));
 }
 
 describe("a trend worth watching", () => {

@@ -1,5 +1,6 @@
 import { formatNumber } from "#base";
 import { allSteps, type Pattern } from "#kit";
+import type { Words } from "#words";
 import type { KitState } from "../state.ts";
 import { changeOf, sayChange } from "./trend-change.ts";
 import { trendsOf, type Trend } from "./trends.ts";
@@ -14,18 +15,23 @@ export function trendLimit(what: Trend["what"], pattern: Pattern): number | unde
   return timers.flatMap((timer) => (timer.kind === what ? [timer.atMost] : []))[0];
 }
 
+/** A trend that clearly gets worse, with its last reading and what the pattern holds it to. */
+export interface Watch {
+  readonly trend: Trend;
+  readonly last: number;
+  readonly limit: number;
+}
+
 /**
- * A kit's trends worth watching, in words: each that clearly gets worse and, changing as much again, passes its limit,
- * or has passed it. It bears on no standing: the kit met its pattern when it was last run.
- *
- * @returns such as "Prime: slower by 32 s over 9 runs. Last 58 s; at most 60 s."
+ * A kit's trends worth watching: each that clearly gets worse and, changing as much again, passes its limit, or has passed
+ * it. It bears on no standing: the kit met its pattern when it was last run.
  */
-export function watchesOf(kit: KitState, pattern: Pattern): readonly string[] {
+export function watchesOf(kit: KitState, pattern: Pattern): readonly Watch[] {
   return trendsOf(kit).flatMap((trend) => {
     const limit = trendLimit(trend.what, pattern);
     const last = trend.points.at(-1)?.value;
     if (limit === undefined || last === undefined || !nears(trend, last, limit)) return [];
-    return [sayWatch(trend, last, limit)];
+    return [{ trend, last, limit }];
   });
 }
 
@@ -35,23 +41,16 @@ function nears(trend: Trend, last: number, limit: number): boolean {
   return change.kind === "rising" && last + change.by > limit;
 }
 
-const NAMES: Readonly<Record<Trend["what"], string>> = {
-  pulls: "Pulls",
-  prime: "Prime",
-  delivery: "Delivery",
-  fuel: "Fuel burnt",
-  water: "Water found",
-};
-
-function sayWatch(trend: Trend, last: number, limit: number): string {
+/** A trend worth watching in words: "Prime: slower by 32 s over 9 runs. Last 58 s; at most 60 s." */
+export function sayWatch({ trend, last, limit }: Watch, words: Words["standing"]): string {
   const { what } = trend;
-  const words = sayChange(trend);
-  const change = `${words.charAt(0).toLowerCase()}${words.slice(1)}`;
-  const bound = what === "delivery" ? `noted below ${sayReading(what, limit)}` : `at most ${sayReading(what, limit)}`;
-  return `${NAMES[what]}: ${change} Last ${sayReading(what, last)}; ${bound}.`;
+  const said = sayChange(trend, words);
+  const change = `${said.charAt(0).toLowerCase()}${said.slice(1)}`;
+  if (what === "delivery") return words.watchShare({ change, last: percent(last), limit: percent(limit) });
+  const say = (value: number) => (what === "prime" ? `${Math.round(value)} s` : String(value));
+  return words.watch({ what, change, last: say(last), limit: say(limit) });
 }
 
-function sayReading(what: Trend["what"], value: number): string {
-  if (what === "delivery") return `${formatNumber(value * 100, 3)} %`;
-  return what === "prime" ? `${Math.round(value)} s` : String(value);
+function percent(share: number): string {
+  return formatNumber(share * 100, 3);
 }

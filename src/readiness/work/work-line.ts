@@ -1,8 +1,9 @@
 import type { PlainDate } from "#base";
 import type { Effect } from "#kit";
+import { inWords, type Words } from "#words";
 import type { FlushDue } from "../after-use/index.ts";
 import type { WorkKind } from "../kinds/work-parts.ts";
-import type { Reason, WorkSaid } from "../state.ts";
+import type { Reason, StandingSaying, WorkSaid } from "../state.ts";
 
 /** One thing that a line of work settles. */
 export interface WorkTask {
@@ -20,8 +21,9 @@ export interface WorkTask {
     | "settle"
     | "other";
   /** What is done, as an instruction. */
-  readonly what: string;
-  readonly why: string;
+  readonly what: StandingSaying;
+  /** What is so now, or will end on its day. */
+  readonly why: StandingSaying;
   /** Last day on which it is still good; absent where it is in force already. */
   readonly day?: PlainDate;
   readonly effect: Effect;
@@ -64,4 +66,10 @@ export interface WorkLine {
   readonly said: WorkSaid;
   /** The Monday for which the plan has this opening. */
   readonly planned?: PlainDate;
+}
+
+/** Why a task is to be done, in a sentence: what is so now, or what ends on its day. */
+export function sayWhy({ why, day }: Pick<WorkTask, "why" | "day">, words: Words["standing"]): string {
+  const said = inWords(why, words);
+  return day === undefined ? said : `${said.charAt(0).toUpperCase()}${said.slice(1)}.`;
 }

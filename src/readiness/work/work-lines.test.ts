@@ -1,7 +1,9 @@
+import { ENGLISH } from "#words";
 import { describe, expect, it } from "vitest";
 import { Hand, kitOf, SAMPLE_PATTERN } from "../kit/sample-kit.ts";
 import { outlookOf } from "../standing/standing.ts";
 import type { KitState } from "../state.ts";
+import { sayWhy } from "./work-line.ts";
 import { workLinesOf } from "./work-lines.ts";
 
 /** Enrolled, turned round and sealed on Saturday 10 January 2026: fuel good until 10 July, muster until 24 February. */
@@ -11,6 +13,10 @@ function sealed(): Hand {
 
 function linesOn(kit: KitState, today: string) {
   return workLinesOf(kit, SAMPLE_PATTERN, outlookOf(kit, SAMPLE_PATTERN, {}), today);
+}
+
+function whyOn(today: string): readonly string[] {
+  return linesOn(kitOf(sealed()), today)[0]!.tasks.map((task) => sayWhy(task, ENGLISH.standing));
 }
 
 describe("work due on a kit", () => {
@@ -77,6 +83,11 @@ describe("work due on a kit", () => {
     expect(linesOn(kitOf(hand), "2026-04-06")[0]!.tasks.map(({ sort }) => sort)).toEqual(["mend", "muster"]);
   });
 
+  it("says in a sentence what ends on the last day of what is still good, and since when what is not", () => {
+    expect(whyOn("2026-02-02")).toEqual(["Muster due."]);
+    expect(whyOn("2026-02-25")).toEqual(["Muster older than 45 days: the last was on 10 January 2026."]);
+  });
+
   it("asks of an open kit to finish the turnaround that is open, and not to do one beside it", () => {
     const hand = sealed();
     hand.write("handed-over", { to: "a boat", method: "line", sealBroken: true });
@@ -85,7 +96,7 @@ describe("work due on a kit", () => {
     const lines = linesOn(kitOf(hand), "2026-01-10");
     expect(lines.map(({ work }) => work)).toEqual(["opening"]);
     expect(lines[0]!.tasks.filter(({ sort }) => sort === "turnaround" || sort === "finish")).toMatchObject([
-      { sort: "finish", what: expect.stringMatching(/^Finish the turnaround/) },
+      { sort: "finish", what: { say: "finish" } },
     ]);
   });
 
@@ -108,7 +119,9 @@ describe("work due on a kit", () => {
     expect(on("2026-01-10")).toMatchObject([{ work: "return", bucket: "month", by: "2026-01-15" }]);
     expect(on("2026-01-15")).toMatchObject([{ work: "return", bucket: "week" }]);
     expect(on("2026-01-16")).toMatchObject([{ work: "return", bucket: "overdue", by: "2026-01-15" }]);
-    expect(on("2026-01-16")[0]!.tasks[0]!.why).toBe("Handed over to a boat, expected back by 15 January 2026.");
+    expect(sayWhy(on("2026-01-16")[0]!.tasks[0]!, ENGLISH.standing)).toBe(
+      "Handed over to a boat, expected back by 15 January 2026.",
+    );
   });
 
   it("names a planned opening in its week, whatever else is due", () => {

@@ -2,6 +2,7 @@ import { addDays, weekdayOf, type PlainDate } from "#base";
 import type { Pattern } from "#kit";
 import { flushDue } from "../after-use/index.ts";
 import type { WorkKind } from "../kinds/work-parts.ts";
+import type { Restoring } from "../standing/condition.ts";
 import { stepsFor } from "../standing/steps-for.ts";
 import type { Outlook } from "../standing/standing.ts";
 import type { KitState } from "../state.ts";
@@ -164,9 +165,9 @@ function effort(
 }
 
 /** An opening that is planned with nothing due yet is a turnaround. */
-function whole({ steps }: Outlook["lookup"]) {
+function whole({ steps }: Outlook["lookup"]): Restoring {
   const all = [...steps.values()].filter((step) => !step.optional).map((step) => step.id);
-  return { what: "Do a turnaround.", steps: all, opens: true };
+  return { what: { say: "doTurnaround" }, steps: all, opens: true };
 }
 
 function firstDay(sorted: readonly SortedTask[]): PlainDate | undefined {

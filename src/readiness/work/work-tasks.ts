@@ -39,7 +39,7 @@ function sorted(condition: Condition, today: PlainDate): SortedTask | undefined 
     rule: reason.rule,
     sort: sortOf(condition),
     what: restore.what,
-    why: isAhead ? sentence(ends ?? reason.text) : reason.text,
+    why: (isAhead ? ends : undefined) ?? reason.said,
     ...(isAhead && { day: addDays(from, -1) }),
     effect: effectOf(bears),
     ...(reason.item !== undefined && { item: reason.item }),
@@ -77,7 +77,3 @@ const SORTS: Readonly<Record<string, WorkTask["sort"]>> = {
   finding: "mend",
   "to-settle": "settle",
 };
-
-function sentence(text: string): string {
-  return `${text.slice(0, 1).toUpperCase()}${text.slice(1)}.`;
-}

@@ -1,7 +1,8 @@
 import { dayIn } from "#base";
 import type { Entry } from "#log";
-import { type Bodies } from "#readiness";
+import { type Bodies, standingInWords } from "#readiness";
 import { standingAt } from "#station";
+import { ENGLISH } from "#words";
 import type { Parts } from "../parts.ts";
 import type { WholeLog } from "../log/whole-log.ts";
 
@@ -22,7 +23,10 @@ export async function printReceipt(parts: Parts, log: WholeLog, id: string): Pro
     kit,
     pattern,
     placeName: place?.name ?? kit.place,
-    standing: standingAt({ ...kit, custody: { kind: "here" } }, reading, dayIn(place?.zone ?? "UTC", entry.at)),
+    standing: standingInWords(
+      standingAt({ ...kit, custody: { kind: "here" } }, reading, dayIn(place?.zone ?? "UTC", entry.at)),
+      ENGLISH.standing,
+    ),
     handedBy: reading.people.find((one) => one.id === entry.by)?.name ?? entry.by,
     at: entry.at,
     handOver: entry.body,

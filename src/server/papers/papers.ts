@@ -1,8 +1,9 @@
 import { dayIn, type UnitSystem } from "#base";
 import type { Pattern } from "#kit";
 import type { TurnaroundRecord } from "#paper";
-import type { KitState, Turnaround } from "#readiness";
+import { type KitState, type Turnaround, standingInWords } from "#readiness";
 import { linesBehind, standingAt, type Photo, type StationFold, type StationReading } from "#station";
+import { ENGLISH } from "#words";
 import { cardDelivery } from "./card-delivery.ts";
 import { proveLines } from "../heads/record-lines.ts";
 import type { Parts } from "../parts.ts";
@@ -63,7 +64,7 @@ function gather(
     now,
     stationName: reading.stationName,
     placeName: place?.name ?? about.kit.place,
-    standing: standingAt(about.kit, reading, dayIn(place?.zone ?? "UTC", now)),
+    standing: standingInWords(standingAt(about.kit, reading, dayIn(place?.zone ?? "UTC", now)), ENGLISH.standing),
     people: new Map(reading.people.map(({ id, name }) => [id, name])),
   };
 }

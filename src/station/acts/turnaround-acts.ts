@@ -12,6 +12,7 @@ import {
   recordedFor,
   runUnderWay,
   sayBarred,
+  sayRefusal,
   sayWayOut,
   sealingRefusals,
   seenGate,
@@ -22,6 +23,7 @@ import {
   type Turnaround,
   measuredBefore,
 } from "#readiness";
+import { ENGLISH } from "#words";
 import { aboutKit, allow, type Act, type ActContext } from "./draft.ts";
 import { answerFaults } from "../judging/answer-faults.ts";
 import { because, noSuchItem, noSuchPattern, notOpen } from "../judging/faults.ts";
@@ -132,7 +134,9 @@ export function sealKit(doing: ActContext, kit: KitState, body: Bodies["sealed"]
   }
   const { kits: allKits } = doing;
   const refusals = sealingRefusals({ kit, turnaround, pattern, allKits, seal: body.seal });
-  const faults = refusals.map((one) => because("SN-124", one.item ?? one.rule, undefined, "settled first", one.text));
+  const faults = refusals.map((one) =>
+    because("SN-124", one.item ?? one.rule, undefined, "settled first", sayRefusal(one, ENGLISH.held)),
+  );
   const seconds = needSecond(doing, kit, { turnaround, pattern });
   return allow(doing, aboutKit(kit, "sealed", body), [needOnCharge(kit), ...faults, ...seconds]);
 }
@@ -192,7 +196,7 @@ function barred(doing: ActContext, kit: KitState, at: AtLine): readonly Fault[] 
   const pattern = turnaround && patternOf(doing, kit, turnaround);
   if (!turnaround || !pattern) return [];
   return barsAt({ kit, turnaround, pattern }, at.step, at.check).map((bar) => {
-    const remedy = `${sayBarred(bar)} ${sayWayOut(bar)}`;
+    const remedy = `${sayBarred(bar, ENGLISH.held)} ${sayWayOut(bar, ENGLISH.held)}`;
     return because("SN-129", "body.step", at.step, "a step that nothing bars", remedy);
   });
 }

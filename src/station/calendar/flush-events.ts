@@ -1,5 +1,6 @@
 import { dayIn, formatDate, type PlainDate } from "#base";
 import { sayMet, type FlushDue } from "#readiness";
+import { ENGLISH } from "#words";
 import type { DueLine } from "../work/work-due.ts";
 import type { CalendarEvent } from "./calendar-event.ts";
 
@@ -32,7 +33,10 @@ export function flushEvents({ kit, place, flush }: DueLine, now: string): readon
 
 function sayWhy({ all }: FlushDue): string {
   const aid = [...new Set(all.flatMap(({ firstAid }) => firstAid))].join(" ");
-  return `It met ${sayMet(all.map(({ what }) => what))}. ${aid}`;
+  return `It met ${sayMet(
+    all.map(({ what }) => what),
+    ENGLISH.standing,
+  )}. ${aid}`;
 }
 
 function sayLate(kit: string, { day, at }: { day: PlainDate; at: string }, { zone }: DueLine["place"]): string {

@@ -1,5 +1,6 @@
 import { addDays, dayIn, formatDate, type PlainDate } from "#base";
 import { outlookOf, practiceOf, type KitState, type Place, type Reason } from "#readiness";
+import { ENGLISH, inWords } from "#words";
 import { boardOf } from "../board.ts";
 import { practisingOf } from "../people/need-second.ts";
 import type { StationReading } from "../station-reading.ts";
@@ -73,7 +74,7 @@ function workEvents(line: DueLine, today: PlainDate): readonly CalendarEvent[] {
     sort: "work" as const,
     day,
     summary: sayWorkOn(line),
-    description: `${line.by === undefined && day === today ? "At once. " : ""}${tasks.map(({ what }) => what).join(" ")}`,
+    description: `${line.by === undefined && day === today ? "At once. " : ""}${tasks.map(({ what }) => inWords(what, ENGLISH.standing)).join(" ")}`,
     people,
   };
   const own = isSaid || planned === undefined ? [event] : [];
@@ -129,7 +130,7 @@ function endingsOf(reading: StationReading, kit: KitState): readonly Ending[] {
   const { conditions } = outlookOf(kit, pattern, reading.policy);
   return conditions.flatMap(({ from, bears, reason, ends }) => {
     if (from === undefined || (bears !== "grounds" && bears !== "limits")) return [];
-    return [{ day: addDays(from, -1), rule: reason.rule, bears, what: ends ?? reason.text }];
+    return [{ day: addDays(from, -1), rule: reason.rule, bears, what: inWords(ends ?? reason.said, ENGLISH.standing) }];
   });
 }
 

@@ -11,6 +11,7 @@ import {
   type Drill,
   type KitState,
 } from "#readiness";
+import { ENGLISH } from "#words";
 import { aboutKit, allow, unless, type Act, type ActContext } from "../acts/draft.ts";
 import { needClosed, needHere, needNewSeal, needOnCharge } from "../acts/needs.ts";
 import { patternOf } from "../acts/turnaround-acts.ts";
@@ -37,7 +38,10 @@ function needFlushed(doing: ActContext, kit: KitState): Fault | undefined {
   const pattern = patternOf(doing, kit);
   const due = pattern && flushDue(kit, pattern);
   if (due === undefined) return undefined;
-  const got = `${sayMet(due.all.map(({ what }) => what))}, not flushed`;
+  const got = `${sayMet(
+    due.all.map(({ what }) => what),
+    ENGLISH.standing,
+  )}, not flushed`;
   const remedy = "Flush it first, and write that down on its page: Flushed now.";
   return because("SN-390", "kit", got, "a kit with no first flush due or overdue", remedy);
 }

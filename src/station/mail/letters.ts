@@ -1,5 +1,6 @@
 import { instantOf } from "#log";
 import { isOfDrill, type Finding, type KitState } from "#readiness";
+import { ENGLISH, inWords } from "#words";
 import { boardOf, type Board, type BoardPlace } from "../board.ts";
 import type { StationReading } from "../station-reading.ts";
 import type { Letter, MailWish } from "./mail-shelf.ts";
@@ -68,7 +69,10 @@ function shortLetters(
 function shortText({ place, strength, kits }: BoardPlace): string {
   const why = kits
     .filter(({ standing: { standing } }) => standing !== "ready" && standing !== "ready-with-limits")
-    .map(({ kit, standing }) => `- ${kit.name}: ${standing.because.map(({ text }) => text).join("; ")}`);
+    .map(
+      ({ kit, standing }) =>
+        `- ${kit.name}: ${standing.because.map(({ said }) => inWords(said, ENGLISH.standing)).join("; ")}`,
+    );
   const head = `${place.name} must hold ${strength.must} ready kits and holds ${strength.holds}.`;
   return [head, ...(why.length > 0 ? ["", "Not ready:", ...why] : [])].join("\n");
 }

@@ -1,5 +1,6 @@
 import { addDays, dayIn, formatDate, instantAt, weekdayOf, type PlainDate } from "#base";
 import { instantOf } from "#log";
+import { ENGLISH, inWords } from "#words";
 import { boardOf } from "../board.ts";
 import { stationEvents } from "../calendar/station-events.ts";
 import { sayWorkOn } from "../calendar/work-on.ts";
@@ -64,7 +65,7 @@ function lineText(line: DueLine): string {
   const { tasks, by, said } = line;
   const day = said.day?.day ?? by;
   const when = day === undefined ? "" : `, by ${formatDate(day)}`;
-  return `- ${sayWorkOn(line)}${when}: ${tasks.map(({ what }) => what).join(" ")}`;
+  return `- ${sayWorkOn(line)}${when}: ${tasks.map(({ what }) => inWords(what, ENGLISH.standing)).join(" ")}`;
 }
 
 function endings(reading: StationReading, now: string): readonly string[] {

@@ -10,7 +10,7 @@ import {
   type Remedy,
   type StepAnswer,
 } from "#readiness";
-import { sayDuration, sayLimit } from "#words";
+import { sayDuration, sayLimit, ENGLISH } from "#words";
 import { dateWords, valueWords } from "./value-words.ts";
 
 type Said = Pick<StepAnswer, "check" | "answer" | "value" | "why" | "note" | "fromCard" | "cardAt">;
@@ -29,7 +29,7 @@ export function answerWordsOf(
   const { pattern, units } = record;
   const check = said.check === undefined ? undefined : checkNamed(pattern, said.check);
   const words: Readonly<Record<Answer, string>> = {
-    seen: sayGivenSeen(check, said.value),
+    seen: sayGivenSeen(check, said.value, ENGLISH.act),
     wrong: "FOUND WRONG",
     "not-possible": `NOT POSSIBLE: ${said.why ?? ""}`,
   };

@@ -1,6 +1,7 @@
 import { addDays, addSpan, dayWritten, daysBetween, shorterSpan, type PlainDate, type Span } from "#base";
 import type { Effect, Pattern } from "#kit";
 import { lastSealed, outlookOf, type Condition, type KitState, type Person } from "#readiness";
+import { ENGLISH, inWords } from "#words";
 import { mayWrite } from "../judging/permission.ts";
 import { heldOn } from "./plan-qualifications.ts";
 import type { WorkStation } from "./able.ts";
@@ -163,7 +164,8 @@ function clockOf(condition: Condition, about: ClockCase): PlanClock | undefined 
   if (restore?.opens !== true || bears === "open" || bears === "away") return undefined;
   const lastGoodDay = addDays(from ?? about.start, -1);
   const item = about.pattern.items.find(({ id }) => id === reason.item);
-  const name = reason.rule === "date" && item ? item.name : (NAMES[reason.rule] ?? reason.text);
+  const name =
+    reason.rule === "date" && item ? item.name : (NAMES[reason.rule] ?? inWords(reason.said, ENGLISH.standing));
   return {
     id: name.slice(0, 90).replace(/[.,;:]+$/, ""),
     lastGoodDay,

@@ -1,5 +1,6 @@
 import { dayIn, type PlainDate } from "#base";
-import { isReady, type StandingKind, type Strength, type WorkTask } from "#readiness";
+import { isReady, standingInWords, type StandingKind, type Strength, type WorkTask } from "#readiness";
+import { ENGLISH } from "#words";
 import { boardOf, type BoardKit } from "../board.ts";
 import type { StationReading } from "../station-reading.ts";
 import { workDueOf, type DueLine } from "./work-due.ts";
@@ -82,7 +83,8 @@ function sealedAt({ kit }: BoardKit): number {
 
 function wallKit({ kit, standing }: BoardKit): WallKit {
   const isLimited = standing.standing === "ready-with-limits";
-  const because = isLimited ? standing.limits : standing.because.map(({ text }) => text);
+  const said = standingInWords(standing, ENGLISH.standing);
+  const because = isLimited ? said.limits : said.because.map(({ text }) => text);
   return { name: kit.name, standing: standing.standing, because: standing.standing === "ready" ? [] : because };
 }
 

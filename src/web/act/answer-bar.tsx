@@ -62,5 +62,5 @@ export function AnswerBar({
 
 /** "Seen: 55 cm" once read; otherwise what the check wants to see. */
 function seenWords(check: Check | undefined, reading: Reading, { act, parts }: AnswerWords): string {
-  return reading.kind === "read" ? act.seen({ value: writeValue(reading.value, parts) }) : saySeen(check);
+  return reading.kind === "read" ? act.seen({ value: writeValue(reading.value, parts) }) : saySeen(check, act);
 }

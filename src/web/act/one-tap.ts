@@ -30,7 +30,8 @@ export interface Known {
  */
 export function oneTapOf(check: Check | undefined, typed: Typed, known: Known, words: ActWords): OneTap | undefined {
   if (check?.kind === "count" && !typed.count) return allOf(check, words);
-  if (check?.kind === "measure" && known.isMeasured && !typed.typed) return { words: sayGivenSeen(check, undefined) };
+  if (check?.kind === "measure" && known.isMeasured && !typed.typed)
+    return { words: sayGivenSeen(check, undefined, words) };
   if (check?.kind !== "match") return undefined;
   return oneTapOfMatch(check, typed, known, words);
 }

@@ -9,12 +9,12 @@ const words = { act: await fetchWords("en", "act"), parts: await fetchWords("en"
 
 describe("words of an answer", () => {
   it("says what was seen, not that something was checked", () => {
-    expect(saySeen(sampleCheck("bands"))).toBe("Seen: the bands is right");
-    expect(saySeen(undefined)).toBe("Done as written");
+    expect(saySeen(sampleCheck("bands"), words.act)).toBe("Seen: the bands is right");
+    expect(saySeen(undefined, words.act)).toBe("Done as written");
   });
 
   it("leaves marks in capitals alone", () => {
-    expect(saySeen({ ...sampleCheck("bands"), expect: "SN agrees." })).toBe("Seen: SN agrees");
+    expect(saySeen({ ...sampleCheck("bands"), expect: "SN agrees." }, words.act)).toBe("Seen: SN agrees");
   });
 
   it("gives the reading with the answer", () => {

@@ -19,7 +19,7 @@ export function sayAnswer(answered: Answered, check: Check | undefined, words: A
 }
 
 function sayGiven({ answer, why, value }: Answered, check: Check | undefined, words: Words["act"]): string {
-  if (answer === "seen") return sayGivenSeen(check, value);
+  if (answer === "seen") return sayGivenSeen(check, value, words);
   if (answer === "wrong") return words.foundWrong();
   return why ? words.notPossibleWhy({ why }) : words.notPossible();
 }

@@ -1,6 +1,6 @@
 import type { readCodes } from "./code-reader.ts";
 
-export { useCamera, type CameraState } from "./use-camera.ts";
+export { sayNoCamera, useCamera, type CameraState } from "./use-camera.ts";
 
 type ReadCodes = typeof readCodes;
 

@@ -1,10 +1,21 @@
+import type { Words } from "#words";
 import { useEffect, useEffectEvent, useRef, useState } from "react";
 
 /** How it stands with the camera. */
 export type CameraState =
   | { readonly kind: "asking" | "seeing" }
   /** No camera, none that this page may use, or none over this connection. */
-  | { readonly kind: "none"; readonly because: string };
+  | { readonly kind: "none"; readonly because: NoCamera };
+
+/** Why there is no camera: no HTTPS, not allowed, or none that is free. */
+type NoCamera = "insecure" | "denied" | "missing";
+
+const NO_CAMERA = { insecure: "cameraInsecure", denied: "cameraDenied", missing: "cameraMissing" } as const;
+
+/** Why there is no camera, in words. */
+export function sayNoCamera(because: NoCamera, words: Words["parts"]): string {
+  return words[NO_CAMERA[because]]();
+}
 
 /** Between two looks [ms]. */
 const LOOK_MS = 120;
@@ -52,9 +63,9 @@ async function watch(
 }
 
 /** The stream, or why there is none. */
-async function openCamera(): Promise<MediaStream | string> {
+async function openCamera(): Promise<MediaStream | NoCamera> {
   // A page that did not come over HTTPS has no camera, and this whole part of the browser is missing.
-  if (!("mediaDevices" in navigator)) return "This page did not come over HTTPS, so the browser gives it no camera.";
+  if (!("mediaDevices" in navigator)) return "insecure";
   try {
     return await navigator.mediaDevices.getUserMedia({
       audio: false,
@@ -62,9 +73,7 @@ async function openCamera(): Promise<MediaStream | string> {
     });
   } catch (cause) {
     if (!(cause instanceof DOMException)) throw cause;
-    return cause.name === "NotAllowedError"
-      ? "This page may not use the camera: allow it in the browser's settings."
-      : "No camera was found, or another app has it.";
+    return cause.name === "NotAllowedError" ? "denied" : "missing";
   }
 }
 

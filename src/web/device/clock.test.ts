@@ -1,7 +1,10 @@
 import type { Entry } from "#log";
+import { fetchWords } from "#words";
 import { describe, expect, test } from "vitest";
 import { correctTimes } from "./clock-correction.ts";
 import { clockAhead, sayClockDifference, withOffset } from "./clock.ts";
+
+const words = await fetchWords("en", "frame");
 
 function line(id: string, at: string, more: Partial<Entry>): Entry {
   return {
@@ -37,15 +40,15 @@ describe("the difference between two clocks", () => {
   });
 
   test("is only spoken of from two minutes on, and says which way", () => {
-    expect(sayClockDifference(undefined)).toBeUndefined();
-    expect(sayClockDifference(119_000)).toBeUndefined();
-    expect(sayClockDifference(190 * 60_000)).toBe(
+    expect(sayClockDifference(undefined, words)).toBeUndefined();
+    expect(sayClockDifference(119_000, words)).toBeUndefined();
+    expect(sayClockDifference(190 * 60_000, words)).toBe(
       "This device's clock is 3\u00a0h 10\u00a0min ahead of the station's.",
     );
-    expect(sayClockDifference(190 * 60_000, "was")).toBe(
+    expect(sayClockDifference(190 * 60_000, words, "was")).toBe(
       "This device's clock was 3\u00a0h 10\u00a0min ahead of the station's.",
     );
-    expect(sayClockDifference(-366 * 86_400_000)).toBe("This device's clock is 366 days behind the station's.");
+    expect(sayClockDifference(-366 * 86_400_000, words)).toBe("This device's clock is 366 days behind the station's.");
   });
 
   test("reads the same whichever half of its second the station was asked in", () => {
@@ -53,7 +56,7 @@ describe("the difference between two clocks", () => {
     const asked = Array.from({ length: 10 }, (_, tenth) =>
       clockAhead(0, threeHours + tenth * 100, threeHours + tenth * 100),
     );
-    const said = new Set(asked.map((aheadMs) => sayClockDifference(aheadMs)));
+    const said = new Set(asked.map((aheadMs) => sayClockDifference(aheadMs, words)));
     expect([...said]).toEqual(["This device's clock is 3\u00a0h ahead of the station's."]);
   });
 });

@@ -1,4 +1,4 @@
-import { sayDuration } from "#words";
+import { sayDuration, type Words } from "#words";
 import type { Ambient, StationClockOff } from "#station";
 import { uuidv7 } from "uuidv7";
 
@@ -32,13 +32,19 @@ export function clockAhead(serverMs: number, askedMs: number, answeredMs: number
 }
 
 /** "This device's clock is 3 h 10 min ahead of the station's", or nothing where it is near enough. */
-export function sayClockDifference(aheadMs: number | undefined, verb: "is" | "was" = "is"): string | undefined {
+export function sayClockDifference(
+  aheadMs: number | undefined,
+  words: Words["frame"],
+  verb: "is" | "was" = "is",
+): string | undefined {
   if (aheadMs === undefined || Math.abs(aheadMs) < CLOCK_WARNING_MS) return undefined;
-  const way = aheadMs > 0 ? "ahead of" : "behind";
-  return `This device's clock ${verb} ${sayDuration(Math.abs(aheadMs) / 1000, "clocks")} ${way} the station's.`;
+  const said = { span: sayDuration(Math.abs(aheadMs) / 1000, "clocks") };
+  if (verb === "was") return aheadMs > 0 ? words.clockWasAhead(said) : words.clockWasBehind(said);
+  return aheadMs > 0 ? words.clockAhead(said) : words.clockBehind(said);
 }
 
 /** "The station's clock is 3 h 10 min behind", by the station's own word. */
-export function sayStationClock({ kind, byMs }: StationClockOff): string {
-  return `The station's clock is ${sayDuration(byMs / 1000, "clocks")} ${kind}.`;
+export function sayStationClock({ kind, byMs }: StationClockOff, words: Words["notices"]): string {
+  const said = { span: sayDuration(byMs / 1000, "clocks") };
+  return kind === "ahead" ? words.stationAhead(said) : words.stationBehind(said);
 }

@@ -1,9 +1,13 @@
 import { fetchWords } from "#words";
+import { standingInWords, type Standing } from "#readiness";
 import { describe, expect, it } from "vitest";
 import { sayRestore, sayShortfall, sayStrength, sayUntil } from "./board-words.ts";
 import { sampleStanding } from "../pages/board/sample-kits.ts";
 
 const words = await fetchWords("en", "kitLine");
+
+const standingWords = await fetchWords("en", "standing");
+const told = (standing: Standing) => standingInWords(standing, standingWords);
 
 describe("the board in words", () => {
   it("says strength as a count of what is wanted", () => {
@@ -15,11 +19,11 @@ describe("the board in words", () => {
   });
 
   it("says the day that ends a standing, how far off, and what ends", () => {
-    expect(sayUntil(sampleStanding("ready", "2026-12-02"), "2026-11-25", words)).toBe(
+    expect(sayUntil(told(sampleStanding("ready", "2026-12-02")), "2026-11-25", words)).toBe(
       "Until 2 December 2026 (7 days): Petrol in the tank out of date",
     );
-    expect(sayUntil(sampleStanding("ready", "2026-11-25"), "2026-11-25", words)).toContain("(today)");
-    expect(sayUntil(sampleStanding("grounded"), "2026-11-25", words)).toBeUndefined();
+    expect(sayUntil(told(sampleStanding("ready", "2026-11-25")), "2026-11-25", words)).toContain("(today)");
+    expect(sayUntil(told(sampleStanding("grounded")), "2026-11-25", words)).toBeUndefined();
   });
 
   it("names the first things that would restore it, and how long all of them take", () => {

@@ -1,7 +1,7 @@
 import { sayDuration, type Words } from "#words";
 import { daysBetween } from "#base";
 import { sayDate } from "../parts/words/say-time.ts";
-import type { Shortfall, Standing, Strength } from "#readiness";
+import type { Shortfall, Strength, StandingInWords } from "#readiness";
 
 type LineWords = Words["kitLine"];
 
@@ -14,7 +14,11 @@ export function sayStrength({ must, holds, withLimits, short }: Strength, words:
 }
 
 /** Until when a standing holds, and what ends it. Undefined where nothing dated will. */
-export function sayUntil({ lapse }: Pick<Standing, "lapse">, today: string, words: LineWords): string | undefined {
+export function sayUntil(
+  { lapse }: Pick<StandingInWords, "lapse">,
+  today: string,
+  words: LineWords,
+): string | undefined {
   return lapse && words.until({ day: sayDayAhead(lapse.day, today, words), what: lapse.what });
 }
 
@@ -24,7 +28,11 @@ export function sayDayAhead(day: string, today: string, words: LineWords): strin
 }
 
 /** What would make it ready again, and how long that takes; at most so many things by name. */
-export function sayRestore({ restore }: Pick<Standing, "restore">, most: number, words: LineWords): string | undefined {
+export function sayRestore(
+  { restore }: Pick<StandingInWords, "restore">,
+  most: number,
+  words: LineWords,
+): string | undefined {
   const { what, minutes } = restore;
   if (what.length === 0) return undefined;
   const more = what.length > most ? [words.moreThings({ count: what.length - most })] : [];

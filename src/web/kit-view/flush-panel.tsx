@@ -13,13 +13,14 @@ import "./after-use.css";
 export function FlushPanel({ at }: { readonly at: KitAtHand }) {
   const words = useWords("kitView");
   const lineWords = useWords("kitLine");
+  const standing = useWords("standing");
   const now = useMinute();
   const due = flushDue(at.kit, at.pattern);
   if (!due || at.kit.retired) return null;
   return (
     <section className={`flush${isOverdue(due, now) ? " flush-overdue" : ""}`} aria-label={words.firstFlush()}>
       <p className="flush-left tabular">{sayFlushLeft(due, now, lineWords)}</p>
-      <p>{sayFlushWhy(due, now, words)}</p>
+      <p>{sayFlushWhy(due, now, { view: words, standing })}</p>
       {due.all.map((met) => (
         <FirstAid key={met.what} met={met} isOnly={due.all.length === 1} />
       ))}
@@ -36,7 +37,7 @@ interface FirstAidProps {
 /** What to do now, in order. */
 function FirstAid({ met, isOnly }: FirstAidProps) {
   const words = useWords("kitView");
-  const name = sayMet([met.what]);
+  const name = sayMet([met.what], useWords("standing"));
   return (
     <>
       <Cautions ids={met.cautions} />

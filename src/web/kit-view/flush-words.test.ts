@@ -3,7 +3,7 @@ import type { FlushDue } from "#readiness";
 import { describe, expect, it } from "vitest";
 import { isOverdue, sayFlushLeft, sayFlushWhy } from "./flush-words.ts";
 
-const viewWords = await fetchWords("en", "kitView");
+const whyWords = { view: await fetchWords("en", "kitView"), standing: await fetchWords("en", "standing") };
 
 const words = await fetchWords("en", "kitLine");
 
@@ -39,12 +39,12 @@ describe("the first flush in words", () => {
   });
 
   it("says why, from when, and where the time is from", () => {
-    expect(sayFlushWhy(DUE, FROM + HOUR, viewWords)).toBe(
+    expect(sayFlushWhy(DUE, FROM + HOUR, whyWords)).toBe(
       "It met salt water. 2\u00a0h from when it last pumped, 14:05. The manual.",
     );
-    expect(sayFlushWhy({ ...DUE, isFromStop: false }, FROM, viewWords)).toContain(
+    expect(sayFlushWhy({ ...DUE, isFromStop: false }, FROM, whyWords)).toContain(
       "from its return, 14:05; it stopped pumping before",
     );
-    expect(sayFlushWhy(DUE, FROM + 24 * HOUR, viewWords), "not today").toContain("10 Jan 2026, 14:05.");
+    expect(sayFlushWhy(DUE, FROM + 24 * HOUR, whyWords), "not today").toContain("10 Jan 2026, 14:05.");
   });
 });

@@ -30,20 +30,29 @@ export function isOverdue({ by }: FlushDue, now: number): boolean {
   return now > by;
 }
 
+/** What a first flush is told in. */
+interface FlushWords {
+  readonly view: Words["kitView"];
+  readonly standing: Words["standing"];
+}
+
 /**
  * Why that time: what was met, how long the pattern gives and where that is from, and from when it is counted, with its day
  * where that is not today.
  *
  * @param now - [ms]
  */
-export function sayFlushWhy({ all, first, from, isFromStop }: FlushDue, now: number, words: Words["kitView"]): string {
+export function sayFlushWhy({ all, first, from, isFromStop }: FlushDue, now: number, words: FlushWords): string {
   const told = {
-    what: sayMet(all.map(({ what }) => what)),
+    what: sayMet(
+      all.map(({ what }) => what),
+      words.standing,
+    ),
     within: sayDuration(first.flushWithin, "needed"),
     time: isSameDay(from, now) ? sayTime(from) : sayInstant(new Date(from).toISOString()),
     source: first.source,
   };
-  return isFromStop ? words.flushFromStop(told) : words.flushFromReturn(told);
+  return isFromStop ? words.view.flushFromStop(told) : words.view.flushFromReturn(told);
 }
 
 /** On the reader's clock. */

@@ -1,3 +1,4 @@
+import { inWords } from "#words";
 import { useId } from "react";
 import { useWords } from "../language/index.ts";
 import type { Source } from "./stock-view.ts";
@@ -24,9 +25,9 @@ export function FromShelf({ sources, value, onChange }: FromShelfProps) {
         onChange={({ target }) => onChange(target.value === "" ? undefined : target.value)}
       >
         {value === undefined && <option value="">{words.chooseLot()}</option>}
-        {sources.map(({ key, label }) => (
+        {sources.map(({ key, said }) => (
           <option key={key} value={key}>
-            {label}
+            {inWords(said, words)}
           </option>
         ))}
       </select>

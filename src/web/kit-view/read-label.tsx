@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { useWords } from "../language/index.ts";
 import { findShelf, findTyped, readLabel } from "#station";
-import { LazyReader, useCamera } from "../camera/index.ts";
+import { LazyReader, sayNoCamera, useCamera } from "../camera/index.ts";
 import { useStation } from "../device/index.ts";
 import { Button, ButtonRow, Notice, TextField } from "../parts/index.ts";
 import "./read-label.css";
@@ -72,11 +72,12 @@ export function ReadLabel({ hint, onKit, onShelf }: ReadLabelProps) {
 /** What the camera sees; without one it says why, and the number is typed. */
 function LabelCamera({ onCodes }: { readonly onCodes: (texts: readonly string[]) => void }) {
   const words = useWords("kitView");
+  const parts = useWords("parts");
   const [reader] = useState(() => new LazyReader());
   const { video, state } = useCamera(async (picture) => {
     const texts = await reader.read(picture);
     if (texts.length > 0) onCodes(texts);
   });
-  if (state.kind === "none") return <p className="quiet">{state.because}</p>;
+  if (state.kind === "none") return <p className="quiet">{sayNoCamera(state.because, parts)}</p>;
   return <video ref={video} className="label-video" muted playsInline aria-label={words.camera()} />;
 }

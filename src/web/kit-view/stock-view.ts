@@ -9,6 +9,7 @@ import {
   type Stock,
   type StockPart,
 } from "#readiness";
+import { inWords, type Saying, type Words } from "#words";
 import type { StationView } from "../device/index.ts";
 
 /** Stock by the view it was worked out for. */
@@ -34,7 +35,7 @@ export function shelfCount(view: StationView): ShelfCount {
 /** One way to say where a new part came from. */
 export interface Source {
   readonly key: string;
-  readonly label: string;
+  readonly said: Saying<"kitView">;
   /** Absent: from no shelf of the station. */
   readonly drawn?: Drawn;
 }
@@ -48,20 +49,23 @@ export function sourcesFor(view: StationView, stock: Stock, kit: KitState, item:
   if (parts.length === 0) return [];
   const place = view.places.find(({ id }) => id === kit.place)?.name ?? kit.place;
   const shelves = parts.flatMap((part) => sourcesOf(part, stock, kit.place, place));
-  return [...shelves, { key: NO_SHELF, label: "From no shelf of the station" }];
+  return [...shelves, { key: NO_SHELF, said: { say: "noShelf" } }];
 }
 
 function sourcesOf(part: StockPart, stock: Stock, place: string, placeName: string): readonly Source[] {
   const { lots, count } = partShelf(stock, part.id, place);
-  const words = (of: string) => `${part.name}, off the shelf at ${placeName}${of}`;
+  const from = { part: part.name, place: placeName };
   const marked = lots.filter((lot) => lot.lot !== undefined && lot.recalled === undefined && lot.count > 0);
   const named = marked.map(({ lot, count: there }) => ({
     key: `${part.id}/${lot}`,
-    label: words(`: lot ${lot}, ${there} there`),
+    said: { say: "offShelfLot", of: { ...from, lot: lot!, count: there } } as const,
     drawn: { part: part.id, place, lot: lot! },
   }));
-  const label = words(marked.length > 0 ? ": lot not read" : `, ${sayThere(count)}`);
-  return [...named, { key: part.id, label, drawn: { part: part.id, place } }];
+  const said: Saying<"kitView"> =
+    marked.length > 0
+      ? { say: "offShelfUnread", of: from }
+      : { say: "offShelf", of: { ...from, there: thereToSay(count) } };
+  return [...named, { key: part.id, said, drawn: { part: part.id, place } }];
 }
 
 /** What is taken without asking: the only shelf lot there is. Of several lots the person says which. */
@@ -79,9 +83,13 @@ export function drawnByItself(view: StationView, kit: KitState, item: string): D
 }
 
 /** "3 there"; below none it says what that means. */
-export function sayThere(count: number): string {
-  if (count < 0) return `${sayCountOf(count)}: ${-count} more taken than were written in`;
-  return count === 0 ? "none there by the record" : `${count} there`;
+export function sayThere(count: number, words: Words["kitView"]): string {
+  return inWords(thereToSay(count), words);
+}
+
+function thereToSay(count: number): Saying<"kitView"> {
+  if (count < 0) return { say: "thereLess", of: { count: sayCountOf(count), more: -count } };
+  return count === 0 ? { say: "thereNone" } : { say: "there", of: { count } };
 }
 
 /** With a true minus sign. */

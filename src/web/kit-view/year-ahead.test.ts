@@ -1,17 +1,21 @@
-import { fetchWords } from "#words";
+import { fetchWords, inWords } from "#words";
 import { describe, expect, it } from "vitest";
 import type { Band, Shortfall } from "#readiness";
 import { placeLines } from "./board-lines.ts";
 import { sampleKit, sampleStanding, SHED } from "../pages/board/sample-kits.ts";
 import { rowsOf, strengthRow, tableOf, yearFrom, type PlaceAhead } from "./year-ahead.ts";
 
-const words = { bands: await fetchWords("en", "bands"), parts: await fetchWords("en", "parts") };
+const words = {
+  bands: await fetchWords("en", "bands"),
+  parts: await fetchWords("en", "parts"),
+  standing: await fetchWords("en", "standing"),
+};
 
 const range = { from: "2026-11-25", to: "2027-11-24" };
 const bands: readonly Band[] = [
-  { from: "2026-11-25", to: "2026-12-20", standing: "ready", because: "Sealed, in date and proved." },
-  { from: "2026-12-21", to: "2027-01-22", standing: "grounded", because: "Petrol out of date." },
-  { from: "2027-01-23", to: "2027-11-24", standing: "grounded", because: "Proof run due." },
+  { from: "2026-11-25", to: "2026-12-20", standing: "ready", because: { say: "sound" } },
+  { from: "2026-12-21", to: "2027-01-22", standing: "grounded", because: { say: "outOfDate", of: { item: "Petrol" } } },
+  { from: "2027-01-23", to: "2027-11-24", standing: "grounded", because: { say: "proofRunDue" } },
 ];
 
 function aheadWith(shortfalls: readonly Shortfall[], strength = 1): PlaceAhead {
@@ -33,7 +37,9 @@ describe("the year ahead", () => {
       ["2026-11-25", "2026-12-20", "ready"],
       ["2026-12-21", "2027-11-24", "grounded"],
     ]);
-    expect(tableOf(ahead, words.parts).map(({ because }) => because)).toEqual(bands.map(({ because }) => because));
+    expect(tableOf(ahead, words).map(({ because }) => because)).toEqual(
+      bands.map(({ because }) => inWords(because, words.standing)),
+    );
   });
 
   it("heads the kits with the place's strength, unless nothing is asked of it", () => {

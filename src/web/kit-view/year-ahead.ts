@@ -1,5 +1,5 @@
 import { addDays } from "#base";
-import type { Words } from "#words";
+import { type Words, inWords } from "#words";
 import { shortfallsOf, type Band, type DayRange, type KitState, type Shortfall } from "#readiness";
 import type { StationView } from "../device/sync/contract.ts";
 import type { BandPiece, BandRow } from "../drawing/index.ts";
@@ -14,6 +14,7 @@ type Bands = ReadonlyMap<string, readonly Band[]>;
 export interface AheadWords {
   readonly bands: Words["bands"];
   readonly parts: Words["parts"];
+  readonly standing: Words["standing"];
 }
 
 /** A place over the days ahead: what each kit is worth, and when strength falls short. */
@@ -53,7 +54,13 @@ export function kitRow(kit: KitState, bands: readonly Band[], words: AheadWords)
 
 function pieceOf({ from, to, standing, because }: Band, words: AheadWords): BandPiece {
   const word = sayStanding(standing, words.parts);
-  return { from, to, fill: standing, word, text: words.bands.piece({ word, because }) };
+  return {
+    from,
+    to,
+    fill: standing,
+    word,
+    text: words.bands.piece({ word, because: inWords(because, words.standing) }),
+  };
 }
 
 /** Bands of one standing side by side are drawn as one; why it goes on is in the table. */
@@ -105,7 +112,11 @@ export interface AheadRow {
 }
 
 /** The bands in words, every change of reason a line of its own. */
-export function tableOf({ lines, bands }: PlaceAhead, words: Words["parts"], most = Infinity): readonly AheadRow[] {
+export function tableOf(
+  { lines, bands }: PlaceAhead,
+  words: Omit<AheadWords, "bands">,
+  most = Infinity,
+): readonly AheadRow[] {
   return allLines(lines)
     .slice(0, most)
     .flatMap(({ kit }) =>
@@ -114,8 +125,8 @@ export function tableOf({ lines, bands }: PlaceAhead, words: Words["parts"], mos
         name: kit.name,
         from: sayDate(band.from),
         to: sayDate(band.to),
-        standing: sayStanding(band.standing, words),
-        because: band.because,
+        standing: sayStanding(band.standing, words.parts),
+        because: inWords(band.because, words.standing),
       })),
     );
 }

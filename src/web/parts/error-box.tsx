@@ -36,7 +36,7 @@ function isNothing(error: unknown): error is undefined | null {
 /** Where it is and what was given, in a person's words; a field that has none is left out, with what stood there. */
 function WhatIsWrong({ fault: { field, got, allowed } }: { readonly fault: Fault }) {
   const words = useWords("parts");
-  const name = sayField(field);
+  const name = sayField(field, words);
   const given = name === undefined ? undefined : sayGiven(got, words);
   return (
     <p>

@@ -19,6 +19,7 @@ import type { FindingsWords } from "./kit/findings.ts";
 import type { FrameWords } from "./frame/frame.ts";
 import type { HandOverWords } from "./kit/hand-over.ts";
 import type { HazardsWords } from "./frame/hazards.ts";
+import type { HeldWords } from "./turnaround/held.ts";
 import type { KeepWords } from "./station/keep.ts";
 import type { KitHistoryWords } from "./kit/kit-history.ts";
 import type { KitLineWords } from "./kit/kit-line.ts";
@@ -45,6 +46,7 @@ import type { PatternLivesWords } from "./pattern/pattern-lives.ts";
 import type { PatternReportWords } from "./pattern/pattern-report.ts";
 import type { PatternsWords } from "./pattern/patterns.ts";
 import type { PeopleWords } from "./station/people.ts";
+import type { PracticeWords } from "./station/practice.ts";
 import type { PrimeWords } from "./kit/prime.ts";
 import type { QualificationsWords } from "./station/qualifications.ts";
 import type { ReviewWords } from "./casualty/review.ts";
@@ -63,6 +65,7 @@ import type { SheetWordWords } from "./casualty/sheet-word.ts";
 import type { SheetsWords } from "./station/sheets.ts";
 import type { SignInWords } from "./frame/sign-in.ts";
 import type { SoundingsWords } from "./casualty/soundings.ts";
+import type { StandingWords } from "./kit/standing.ts";
 import type { StartsWords } from "./kit/starts.ts";
 import type { StockWords } from "./stock/stock.ts";
 import type { StockFormsWords } from "./stock/stock-forms.ts";
@@ -103,6 +106,7 @@ export interface Words {
   readonly frame: FrameWords;
   readonly handOver: HandOverWords;
   readonly hazards: HazardsWords;
+  readonly held: HeldWords;
   readonly keep: KeepWords;
   readonly kitHistory: KitHistoryWords;
   readonly kitLine: KitLineWords;
@@ -129,6 +133,7 @@ export interface Words {
   readonly patternReport: PatternReportWords;
   readonly patterns: PatternsWords;
   readonly people: PeopleWords;
+  readonly practice: PracticeWords;
   readonly prime: PrimeWords;
   readonly qualifications: QualificationsWords;
   readonly review: ReviewWords;
@@ -147,6 +152,7 @@ export interface Words {
   readonly sheets: SheetsWords;
   readonly signIn: SignInWords;
   readonly soundings: SoundingsWords;
+  readonly standing: StandingWords;
   readonly starts: StartsWords;
   readonly stock: StockWords;
   readonly stockForms: StockFormsWords;
@@ -176,6 +182,7 @@ export const FIRST_LOADERS = {
     kitLine: () => import("./en/kit/kit-line.ts"),
     parts: () => import("./en/frame/parts.ts"),
     signIn: () => import("./en/frame/sign-in.ts"),
+    standing: () => import("./en/kit/standing.ts"),
     starts: () => import("./en/kit/starts.ts"),
   },
   fr: {
@@ -186,6 +193,7 @@ export const FIRST_LOADERS = {
     kitLine: () => import("./fr/kit/kit-line.ts"),
     parts: () => import("./fr/frame/parts.ts"),
     signIn: () => import("./fr/frame/sign-in.ts"),
+    standing: () => import("./fr/kit/standing.ts"),
     starts: () => import("./fr/kit/starts.ts"),
   },
 };

@@ -1,6 +1,15 @@
 import { itemNamed, placeNamed } from "#kit";
-import { datesOf, lastGoodDay, nameOfMode, lookUp, turnaroundsNewestFirst, type Finding } from "#readiness";
+import {
+  datesOf,
+  lastGoodDay,
+  nameOfMode,
+  lookUp,
+  standingInWords,
+  turnaroundsNewestFirst,
+  type Finding,
+} from "#readiness";
 import { standingAt } from "#station";
+import { ENGLISH } from "#words";
 import { dateFields } from "../in/date-fields.ts";
 import { dateTold } from "../in/date-told.ts";
 import { nameIn, onCharge, type OutRow, type TableSource } from "./table-source.ts";
@@ -10,7 +19,7 @@ export function kitRows(source: TableSource): readonly OutRow[] {
   const dates = dateFields(source.patterns.values());
   const heads = ["Name", "Serial", "Pattern", "Place", "Seal", ...dates.map(({ label }) => label)];
   const rows = onCharge(source).map(({ kit, pattern }) => {
-    const standing = standingAt(kit, source, source.today);
+    const standing = standingInWords(standingAt(kit, source, source.today), ENGLISH.standing);
     return [
       kit.name,
       kit.serial,

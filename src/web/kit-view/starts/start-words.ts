@@ -1,4 +1,4 @@
-import type { Demand, KitState, Standing } from "#readiness";
+import type { Demand, KitState, StandingInWords } from "#readiness";
 import type { Words } from "#words";
 import type { EnoughTonight, KitStartRecord, Tonight } from "#station";
 import { sayDay } from "#web/parts/words/say-time.ts";
@@ -69,7 +69,7 @@ interface Range {
 }
 
 /** Why nothing is told of tonight; undefined where the kit may be taken. */
-export function sayNoChance(standing: Standing | undefined, words: StartWords): string | undefined {
+export function sayNoChance(standing: StandingInWords | undefined, words: StartWords): string | undefined {
   if (standing?.standing !== "grounded" && standing?.standing !== "open") return undefined;
   return words.noChance({ why: standing.because.map(({ text }) => text.replace(/\.$/, "")).join("; ") });
 }

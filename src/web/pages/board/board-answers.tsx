@@ -1,5 +1,6 @@
 import { useWords } from "#web/language/index.ts";
 import { firstToEnd } from "#readiness";
+import { inWords } from "#words";
 import { Link } from "wouter";
 import { useStation } from "#web/device/index.ts";
 import { Button, sayDate, StandingMark } from "#web/parts/index.ts";
@@ -68,6 +69,7 @@ function Named({ lines }: { readonly lines: PlaceLines }) {
 function EndsFirst({ places }: { readonly places: readonly PlaceAhead[] }) {
   const words = useWords("board");
   const lineWords = useWords("kitLine");
+  const standingWords = useWords("standing");
   const { today, standings } = useStation();
   const kits = places.flatMap(({ lines }) => allLines(lines).map(({ kit }) => kit));
   const first = firstToEnd(kits, standings);
@@ -75,7 +77,10 @@ function EndsFirst({ places }: { readonly places: readonly PlaceAhead[] }) {
   return (
     <p>
       <strong>{words.endsFirst()}</strong> <Link to={`/kit/${first.kit.id}`}>{first.kit.name}</Link>
-      {words.endsAfter({ day: sayDayAhead(first.lapse.day, today, lineWords), what: first.lapse.what })}
+      {words.endsAfter({
+        day: sayDayAhead(first.lapse.day, today, lineWords),
+        what: inWords(first.lapse.what, standingWords),
+      })}
     </p>
   );
 }

@@ -1,6 +1,6 @@
 import { useMemo } from "react";
 import { useWords } from "#web/language/index.ts";
-import { isReady, watchesOf, type KitState } from "#readiness";
+import { isReady, watchesOf, type KitState, standingInWords, sayWatch } from "#readiness";
 import { Link } from "wouter";
 import { useStation } from "#web/device/index.ts";
 import { StandingMark } from "#web/parts/index.ts";
@@ -23,10 +23,11 @@ export function KitRows({ lines, label }: { readonly lines: readonly KitLine[]; 
   );
 }
 
-function KitRow({ line: { kit, standing } }: { readonly line: KitLine }) {
+function KitRow({ line: { kit, standing: stands } }: { readonly line: KitLine }) {
   const words = useWords("board");
   const lineWords = useWords("kitLine");
   const { today } = useStation();
+  const standing = standingInWords(stands, useWords("standing"));
   const until = sayUntil(standing, today, lineWords);
   const restore = sayRestore(standing, 2, lineWords);
   const [first, ...others] = standing.because;
@@ -61,7 +62,9 @@ function Watched({ kit }: { readonly kit: KitState }) {
   const words = useWords("board");
   const pattern = useStation().patterns.get(kit.pattern);
   const watched = useMemo(() => (pattern ? watchesOf(kit, pattern) : []), [kit, pattern]);
-  return watched.map((one) => (
+  const standingWords = useWords("standing");
+  const said = watched.map((one) => sayWatch(one, standingWords));
+  return said.map((one) => (
     <span key={one} className="board-row-watch">
       {words.toWatch({ what: one })}
     </span>

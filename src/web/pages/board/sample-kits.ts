@@ -24,13 +24,15 @@ export function sampleKit(id: string, part: Partial<KitState> = {}): KitState {
   };
 }
 
+const OUT_OF_DATE = { say: "outOfDate", of: { item: "Petrol in the tank" } } as const;
+
 /** A standing with one reason, and the day it lapses where one is given. */
 export function sampleStanding(standing: StandingKind, lapse?: string): Standing {
   return {
     standing,
-    because: [{ rule: "sound", text: "Because." }],
+    because: [{ rule: "sound", said: { say: "finding", of: { name: "Because" } } }],
     limits: [],
-    ...(lapse !== undefined && { lapse: { day: lapse, what: "Petrol in the tank out of date", effect: "grounds" } }),
+    ...(lapse !== undefined && { lapse: { day: lapse, what: OUT_OF_DATE, effect: "grounds" } }),
     restore: { what: [], minutes: 0 },
   };
 }

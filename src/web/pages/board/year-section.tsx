@@ -72,6 +72,7 @@ function YearTable({ ahead, most }: { readonly ahead: PlaceAhead; readonly most:
   const words = useWords("board");
   const [isOpen, setOpen] = useState(false);
   const parts = useWords("parts");
+  const standing = useWords("standing");
   const { name: place } = ahead.lines.place;
   return (
     <details className="board-table" onToggle={(event) => setOpen(event.currentTarget.open)}>
@@ -81,7 +82,7 @@ function YearTable({ ahead, most }: { readonly ahead: PlaceAhead; readonly most:
           caption={words.yearAt({ place })}
           isCaptionHidden
           columns={columnsOf(words)}
-          rows={tableOf(ahead, parts, most)}
+          rows={tableOf(ahead, { parts, standing }, most)}
           rowKey={({ key }) => key}
         />
       )}
@@ -96,5 +97,6 @@ function fillsOf(rows: readonly BandRow[]): readonly BandFill[] {
 function useAheadWords(): AheadWords {
   const bands = useWords("bands");
   const parts = useWords("parts");
-  return { bands, parts };
+  const standing = useWords("standing");
+  return { bands, parts, standing };
 }

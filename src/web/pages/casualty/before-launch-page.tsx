@@ -27,7 +27,7 @@ import "./launch/launch.css";
 
 /** Before launching: three taps to a first answer, more as the skipper tells more. */
 export default function BeforeLaunchPage() {
-  useReady("casualtyTold", "launch", "launchKits", "launchTold", "sheet", "sheetWord");
+  useReady("casualtyTold", "launch", "launchKits", "launchTold", "sheet", "sheetWord", "standing");
   const words = useWords("launch");
   const frame = useWords("frame");
   const { call, change, clear } = useKeptCall();
@@ -102,11 +102,12 @@ interface FoundProps {
 
 function Found({ call, refused }: FoundProps) {
   const launch = useWords("launch");
+  const standing = useWords("standing");
   const messages = useWords("launchKits");
   const view = useStation();
   const now = useMinute();
   const way = wayOf(view, call);
-  const atHand = kitsAtHand(view, way, { light: call.light, herMains: call.herMains }, launch);
+  const atHand = kitsAtHand(view, way, { light: call.light, herMains: call.herMains }, { launch, standing });
   // A device that knows of no kit counts with a usual one.
   const kits = view.kits.length === 0 ? undefined : atHand.usable;
   const asked = useAsked<KitsNeededAnswer>("kits-needed", kitsQuestion(call, now, way, kits));

@@ -59,7 +59,11 @@ export function BeginForm({ at }: { readonly at: KitAtHand }) {
 /** What it met eats at it while it would wait: the station would not take the drill. */
 function MustFlush({ kit, flush }: { readonly kit: string; readonly flush: FlushDue }) {
   const words = useWords("drill");
-  const what = sayMet(flush.all.map((met) => met.what));
+  const standing = useWords("standing");
+  const what = sayMet(
+    flush.all.map((met) => met.what),
+    standing,
+  );
   return (
     <Notice tone="attention" title={words.mustFlush({ what })}>
       <p>{words.mustFlushMore()}</p>

@@ -2,7 +2,7 @@ import { useState } from "react";
 import type { Words } from "#words";
 import { useWords } from "#web/language/index.ts";
 import { useLocation } from "wouter";
-import type { Bodies } from "#readiness";
+import { type Bodies, standingInWords } from "#readiness";
 import { HAND_OVER_METHODS, handOver, methodChoice, writeStrokes, type HandOverMethod, type Stroke } from "#station";
 import { useCarryOut } from "#web/device/index.ts";
 import { Button, ButtonLink, ErrorBox, Notice, StandingMark, TextField, useDoing } from "#web/parts/index.ts";
@@ -206,8 +206,10 @@ function BeyondPart({ at, beyond, onBeyond, isPartly, onPartly }: BeyondPartProp
 /** A kit that is not ready may still go; whoever sends it should know, and pass on the limits. */
 function NotReady({ at: { kit, view } }: { readonly at: KitAtHand }) {
   const words = useWords("handOver");
-  const standing = view.standings.get(kit.id);
-  if (!standing || standing.standing === "ready") return null;
+  const standingWords = useWords("standing");
+  const stands = view.standings.get(kit.id);
+  if (!stands || stands.standing === "ready") return null;
+  const standing = standingInWords(stands, standingWords);
   return (
     <Notice
       tone="attention"

@@ -165,6 +165,7 @@ function Rebuild({ at }: AboutKit) {
 function Retire({ at }: AboutKit) {
   const words = useWords("keep");
   const { kit } = at;
+  const stillOut = sayStillOut(kit, { keep: words, standing: useWords("standing") });
   const carryOut = useCarryOut();
   const doing = useDoing();
   const [, go] = useLocation();
@@ -177,7 +178,7 @@ function Retire({ at }: AboutKit) {
   return (
     <Section title={words.retire()}>
       <p>{words.retireMore()}</p>
-      <StillOut list={sayStillOut(kit, words)} />
+      <StillOut list={stillOut} />
       {kit.lentOut && <ButtonLink to={`/kit/${kit.id}`}>{words.settleFirst()}</ButtonLink>}
       <TextField label={words.why()} value={reason} onChange={setReason} />
       <ErrorBox error={doing.error} title={words.notRetired()} />
@@ -196,7 +197,7 @@ function Retire({ at }: AboutKit) {
         isBusy={doing.isBusy}
       >
         <p>{words.leavesBoard({ reason: reason.trim() })}</p>
-        <StillOut list={sayStillOut(kit, words)} />
+        <StillOut list={stillOut} />
       </ConfirmDialog>
     </Section>
   );

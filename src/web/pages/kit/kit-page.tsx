@@ -74,6 +74,7 @@ function ToSettle({ at }: { readonly at: KitAtHand }) {
 
 function KitFacts({ at: { kit, pattern, view } }: { readonly at: KitAtHand }) {
   const words = useWords("kitPage");
+  const telling = useWords("telling");
   const place = view.places.find(({ id }) => id === kit.place)?.name ?? kit.place;
   return (
     <dl className="kit-facts">
@@ -86,7 +87,7 @@ function KitFacts({ at: { kit, pattern, view } }: { readonly at: KitAtHand }) {
       {kit.sheet && (
         <>
           <dt>{words.onList()}</dt>
-          <dd>{saySheet(kit.sheet)}</dd>
+          <dd>{saySheet(kit.sheet, telling)}</dd>
         </>
       )}
       <dt>{words.container()}</dt>

@@ -52,6 +52,7 @@ export default function ReturnPage() {
 function ReturnForm({ at }: { readonly at: KitAtHand }) {
   const words = useWords("handOver");
   const carryOut = useCarryOut();
+  const standing = useWords("standing");
   const doing = useDoing();
   const [, go] = useLocation();
   const { custody } = at.kit;
@@ -64,7 +65,7 @@ function ReturnForm({ at }: { readonly at: KitAtHand }) {
   const fill = (part: Partial<Filled>) => change({ ...filled, ...part });
   const said: Said = new Map(filled.said);
   const counted = at.pattern.afterUse?.counted ?? [];
-  const unsaid = stillToSay({ ...filled, said, ...(stopped && { stopped }) }, counted, words);
+  const unsaid = stillToSay({ ...filled, said, ...(stopped && { stopped }) }, counted, { handOver: words, standing });
   const lent = custody.kind === "away" ? (custody.lent ?? []) : [];
   const save = async () => {
     const body = returnOf(at, filled, stopped, Date.now());

@@ -3,7 +3,7 @@ import { sampleKit } from "#web/pages/board/sample-kits.ts";
 import { describe, expect, it } from "vitest";
 import { sayStillOut } from "./still-out.ts";
 
-const words = await fetchWords("en", "keep");
+const words = { keep: await fetchWords("en", "keep"), standing: await fetchWords("en", "standing") };
 
 const mark = { at: "2026-11-25T12:00:00Z", by: "ann", entry: "e1", device: "d" };
 

@@ -9,9 +9,10 @@ import { aheadByTelling, aheadOf } from "./refusal.ts";
 /** Lines refused because this device's clock was wrong: says by how much, and puts them right on a tap. */
 export function CorrectClock({ lines }: { readonly lines: readonly OutboxLine[] }) {
   const words = useWords("outbox");
+  const frame = useWords("frame");
   if (lines.length === 0) return null;
   const aheadMs = aheadOf(lines);
-  const difference = sayClockDifference(aheadMs, "was");
+  const difference = sayClockDifference(aheadMs, frame, "was");
   return (
     <Section title={words.forClock()}>
       {aheadMs !== undefined && difference !== undefined ? (

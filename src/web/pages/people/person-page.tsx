@@ -88,6 +88,7 @@ function Until({ line: { holding, isHeld } }: { readonly line: TrainingLine }) {
 
 function Done({ doings, lines }: { readonly doings: readonly JudgedDoing[]; readonly lines: readonly TrainingLine[] }) {
   const words = useWords("people");
+  const practice = useWords("practice");
   const view = useStation();
   if (doings.length === 0) return null;
   const mayStrike = mayWrite(view.me.role, "practice-told");
@@ -96,8 +97,8 @@ function Done({ doings, lines }: { readonly doings: readonly JudgedDoing[]; read
     words.doneLine({
       day: sayDate(one.day),
       qualification: names.get(one.qualification) ?? "",
-      where: sayWhere(one, view),
-      counts: sayCounts(one, view),
+      where: sayWhere(one, view, practice),
+      counts: sayCounts(one, view, practice),
     });
   return (
     <Section title={words.done()}>

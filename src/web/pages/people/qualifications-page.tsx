@@ -42,12 +42,13 @@ interface OneProps {
 function OneQualification({ standing, maySet }: OneProps) {
   const words = useWords("qualifications");
   const view = useStation();
+  const practice = useWords("practice");
   const { qualification, held, others } = standing;
   return (
     <Section title={qualification.name}>
       <p>
         {words.heldFor({
-          ties: sayTies(qualification, view).join(", "),
+          ties: sayTies(qualification, view, practice).join(", "),
           span: formatSpan(qualification.every),
         })}{" "}
         {words[SEEN_BY[qualification.seenBy]]()} {words[ALONE[qualification.alone]]()}
@@ -96,8 +97,12 @@ const columns = (words: Words["qualifications"]): readonly Column<Held>[] => [
 
 function Where({ holding }: Pick<Held, "holding">) {
   const words = useWords("qualifications");
+  const practice = useWords("practice");
   const view = useStation();
-  return words.whereCounts({ where: sayWhere(holding.last, view), counts: sayCounts(holding.last, view) });
+  return words.whereCounts({
+    where: sayWhere(holding.last, view, practice),
+    counts: sayCounts(holding.last, view, practice),
+  });
 }
 
 function BringOn({ others }: { readonly others: readonly ToBringOn[] }) {
@@ -125,6 +130,7 @@ const SHOWN = 5;
 
 function Unseen({ standing: { unseen } }: Pick<OneProps, "standing">) {
   const words = useWords("qualifications");
+  const practice = useWords("practice");
   const view = useStation();
   if (unseen.length === 0) return null;
   const name = (id: string) => view.people.find((one) => one.id === id)?.name ?? id;
@@ -137,8 +143,8 @@ function Unseen({ standing: { unseen } }: Pick<OneProps, "standing">) {
             {words.unseenLine({
               day: sayDate(one.day),
               person: name(one.person),
-              where: sayWhere(one, view),
-              counts: sayCounts(one, view),
+              where: sayWhere(one, view, practice),
+              counts: sayCounts(one, view, practice),
             })}
           </li>
         ))}

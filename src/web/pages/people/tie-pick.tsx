@@ -16,10 +16,11 @@ interface TiePickProps {
 /** What a qualification is for: stages, steps, the sheet; chosen one by one, taken out by a button. */
 export function TiePick({ view, ties, onChange }: TiePickProps) {
   const words = useWords("qualifications");
+  const practice = useWords("practice");
   const patterns = newestOfEach([...view.patterns.values()]);
   const without = (key: string) => ties.filter((tie) => JSON.stringify(tie) !== key);
   const add = (key: string) => key !== "" && onChange([...without(key), JSON.parse(key) as Tie]);
-  const say = (tie: Tie) => sayTies({ ties: [tie] }, view)[0] ?? "";
+  const say = (tie: Tie) => sayTies({ ties: [tie] }, view, practice)[0] ?? "";
   return (
     <div className="field">
       <label className="field">

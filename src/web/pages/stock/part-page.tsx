@@ -64,17 +64,18 @@ interface ShelfProps {
 
 function Shelf({ shelf: { count, lots, counted }, unit, view }: ShelfProps) {
   const words = useWords("stockPart");
+  const kitView = useWords("kitView");
   return (
     <>
       <p className={count < 0 ? "stock-wrong" : undefined}>
-        <strong>{words.thereIn({ there: sayThere(count), unit })}</strong> {count < 0 && words.countShelf()}{" "}
+        <strong>{words.thereIn({ there: sayThere(count, kitView), unit })}</strong> {count < 0 && words.countShelf()}{" "}
         {counted === undefined ? words.neverCounted() : words.countedOn({ day: sayDate(counted.day) })}
       </p>
       {lots.length > 0 && (
         <ul className="stock-lots">
           {lots.map(({ lot, count: of, goodTo, recalled }) => (
             <li key={lot ?? ""}>
-              {sayLot({ lot, count: of, goodTo }, words)}
+              {sayLot({ lot, count: of, goodTo }, words, kitView)}
               {goodTo !== undefined && goodTo < view.today && (
                 <strong className="stock-wrong"> {words.pastDay()}</strong>
               )}
@@ -93,8 +94,8 @@ interface LotThere {
   readonly goodTo: string | undefined;
 }
 
-function sayLot({ lot, count, goodTo }: LotThere, words: Words["stockPart"]): string {
-  const there = { hasLot: lot === undefined ? "no" : "yes", lot: lot ?? "", there: sayThere(count) };
+function sayLot({ lot, count, goodTo }: LotThere, words: Words["stockPart"], kitView: Words["kitView"]): string {
+  const there = { hasLot: lot === undefined ? "no" : "yes", lot: lot ?? "", there: sayThere(count, kitView) };
   return goodTo === undefined ? words.lotThere(there) : words.lotGoodTo({ ...there, day: sayDate(goodTo) });
 }
 

@@ -123,6 +123,7 @@ interface HoldersProps {
 
 function Holders({ view, holders: { kits, shelves } }: HoldersProps) {
   const words = useWords("stockPart");
+  const kitView = useWords("kitView");
   return (
     <Section title={words.holders()}>
       {kits.length + shelves.length === 0 && <p>{words.noHolders()}</p>}
@@ -138,7 +139,7 @@ function Holders({ view, holders: { kits, shelves } }: HoldersProps) {
           <li key={shelf.place}>
             {words.shelfHolds({
               place: view.places.find(({ id }) => id === shelf.place)?.name ?? shelf.place,
-              there: sayThere(count),
+              there: sayThere(count, kitView),
             })}
           </li>
         ))}

@@ -144,7 +144,8 @@ const columns = (words: Words["stock"], early: boolean): readonly Column<Row>[] 
 /** The count, marked where it is not what a shelf should hold. */
 function ShelfCount({ row, early }: { readonly row: Row; readonly early: boolean }) {
   const words = useWords("stock");
-  if (row.count < 0 && !early) return <strong className="stock-wrong">{sayThere(row.count)}</strong>;
+  const kitView = useWords("kitView");
+  if (row.count < 0 && !early) return <strong className="stock-wrong">{sayThere(row.count, kitView)}</strong>;
   const said = sayShelf(row, early, words);
   return early || row.usable >= row.least ? said : <strong className="stock-wrong">{said}</strong>;
 }

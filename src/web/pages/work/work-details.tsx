@@ -1,5 +1,6 @@
 import type { DueLine } from "#station";
-import type { Words } from "#words";
+import { type Words, inWords } from "#words";
+import { sayWhy } from "#readiness";
 import { sayEffort, sayPart } from "#web/kit-view/work-words.ts";
 import { useWords } from "#web/language/index.ts";
 import { sayDate } from "#web/parts/index.ts";
@@ -46,9 +47,15 @@ export function WorkDetails({ line }: { readonly line: DueLine }) {
 
 function Tasks({ tasks }: Pick<DueLine, "tasks">) {
   const words = useWords("work");
+  const standing = useWords("standing");
+  const said = tasks.map(({ what, why, day }) => ({
+    what: inWords(what, standing),
+    why: sayWhy({ why, ...(day !== undefined && { day }) }, standing),
+    day,
+  }));
   return (
     <ul className="work-tasks">
-      {tasks.map(({ what, why, day }) => (
+      {said.map(({ what, why, day }) => (
         <li key={`${what} ${why}`}>
           {what} <span className="quiet">{day === undefined ? why : words.goodUntil({ why, day: sayDate(day) })}</span>
         </li>

@@ -48,7 +48,7 @@ function AlarmNotice({ alarm }: { readonly alarm: Alarm }) {
   const words = useWords("frame");
   if (alarm.kind === "clock") {
     return (
-      <Notice tone="attention" title={sayClockDifference(alarm.aheadMs) ?? words.clockOff()}>
+      <Notice tone="attention" title={sayClockDifference(alarm.aheadMs, words) ?? words.clockOff()}>
         <p>{words.clockOffMore()}</p>
       </Notice>
     );

@@ -7,7 +7,7 @@ import { Notice } from "../notice.tsx";
 export function StationClockNotice({ off }: Pick<Extract<Alarm, { kind: "station-clock" }>, "off">) {
   const words = useWords("notices");
   return (
-    <Notice tone="attention" title={sayStationClock(off)}>
+    <Notice tone="attention" title={sayStationClock(off, words)}>
       <p>{words.stationClockMore()}</p>
     </Notice>
   );

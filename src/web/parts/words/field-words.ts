@@ -1,49 +1,49 @@
 import type { Words } from "#words";
 
 /** Fields of lines that a person filled in or chose, by their last name. */
-const WORDS: Readonly<Record<string, string>> = {
-  answer: "Answer",
-  because: "Why",
-  count: "Number",
-  date: "Date",
-  day: "Day",
-  drawn: "What was drawn from the shelf",
-  effect: "What it does to the kit",
-  expected: "Day it is expected",
-  exposure: "What it met",
-  fitted: "Day it was fitted",
-  from: "From",
-  how: "How",
-  hours: "Hours a week",
-  kit: "Kit",
-  level: "Level",
-  limit: "Limit",
-  lot: "Lot",
-  name: "Name",
-  note: "Note",
-  order: "Order",
-  person: "Person",
-  place: "Place",
-  printed: "Date printed on it",
-  quantity: "Quantity",
-  reason: "Reason",
-  role: "Role",
-  seal: "Seal number",
-  sealReadBefore: "Seal number as read before",
-  sealSeen: "Seal number as read",
-  second: "Second person",
-  seconds: "Time",
-  serial: "Serial number",
-  shelves: "Shelves",
-  space: "Space",
-  strength: "Strength",
-  taken: "When it was seen",
-  to: "To",
-  until: "Until",
-  value: "Reading",
-  week: "Week",
-  why: "Why",
-};
+const FIELDS = {
+  answer: "fieldAnswer",
+  because: "fieldBecause",
+  count: "fieldCount",
+  date: "fieldDate",
+  day: "fieldDay",
+  drawn: "fieldDrawn",
+  effect: "fieldEffect",
+  expected: "fieldExpected",
+  exposure: "fieldExposure",
+  fitted: "fieldFitted",
+  from: "fieldFrom",
+  how: "fieldHow",
+  hours: "fieldHours",
+  kit: "fieldKit",
+  level: "fieldLevel",
+  limit: "fieldLimit",
+  lot: "fieldLot",
+  name: "fieldName",
+  note: "fieldNote",
+  order: "fieldOrder",
+  person: "fieldPerson",
+  place: "fieldPlace",
+  printed: "fieldPrinted",
+  quantity: "fieldQuantity",
+  reason: "fieldReason",
+  role: "fieldRole",
+  seal: "fieldSeal",
+  sealReadBefore: "fieldSealReadBefore",
+  sealSeen: "fieldSealSeen",
+  second: "fieldSecond",
+  seconds: "fieldSeconds",
+  serial: "fieldSerial",
+  shelves: "fieldShelves",
+  space: "fieldSpace",
+  strength: "fieldStrength",
+  taken: "fieldTaken",
+  to: "fieldTo",
+  until: "fieldUntil",
+  value: "fieldValue",
+  week: "fieldWeek",
+  why: "fieldWhy",
+} as const satisfies Readonly<Record<string, keyof Words["parts"]>>;
 
 /** Names that stand for themselves in a line, outside its body. */
 const OF_LINE = /^(by|device|subject|place|kind|at|id|pattern|after|entry|turnaround|casualty|work)$/;
@@ -51,22 +51,23 @@ const OF_LINE = /^(by|device|subject|place|kind|at|id|pattern|after|entry|turnar
 /**
  * What a field of a refused line or question is called on a screen; undefined where its name means nothing to a person: it
  * is then left out, with what was given there.
- *
- * @example
- * sayField("body.sealSeen"); // "Seal number as read"
- * sayField("body.turnaround"); // undefined
- * sayField("suction.greatestLift"); // "Suction, greatest lift"
+ * "Seal number as read" for `body.sealSeen`, nothing for `body.turnaround`, and "Suction, greatest lift" for
+ * `suction.greatestLift`.
  */
-export function sayField(field: string): string | undefined {
+export function sayField(field: string, words: Words["parts"]): string | undefined {
   const isOfLine = field.startsWith("body") || OF_LINE.test(field);
   const names = field
     .replaceAll(/\[\d+\]/g, "")
     .split(".")
     .filter((name) => name !== "body" && !/^\d*$/.test(name));
-  const word = names.toReversed().flatMap((name) => (Object.hasOwn(WORDS, name) ? [WORDS[name]] : []))[0];
+  const word = names.toReversed().flatMap((name) => (isNamed(name) ? [words[FIELDS[name]]()] : []))[0];
   if (isOfLine) return word;
   const said = names.map(apart).join(", ");
   return said === "" ? word : said.charAt(0).toUpperCase() + said.slice(1);
+}
+
+function isNamed(name: string): name is keyof typeof FIELDS {
+  return Object.hasOwn(FIELDS, name);
 }
 
 function apart(name: string): string {

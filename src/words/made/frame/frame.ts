@@ -36,4 +36,8 @@ export interface FrameWords {
   readonly earlyCounts: (d: { readonly here: number; readonly of: number }) => string;
   readonly earlyMore: () => string;
   readonly received: () => string;
+  readonly clockAhead: (d: { readonly span: string | number }) => string;
+  readonly clockBehind: (d: { readonly span: string | number }) => string;
+  readonly clockWasAhead: (d: { readonly span: string | number }) => string;
+  readonly clockWasBehind: (d: { readonly span: string | number }) => string;
 }

@@ -27,4 +27,6 @@ export interface NoticesWords {
   readonly falseSummary: () => string;
   readonly falseSummaryMore: (d: { readonly at: string | number }) => string;
   readonly stationClockMore: () => string;
+  readonly stationAhead: (d: { readonly span: string | number }) => string;
+  readonly stationBehind: (d: { readonly span: string | number }) => string;
 }

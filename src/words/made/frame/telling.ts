@@ -93,4 +93,5 @@ export interface TellingWords {
     readonly limit: string | number;
   }) => string;
   readonly line: (d: { readonly line: string | number }) => string;
+  readonly fromSheet: (d: { readonly file: string | number; readonly row: string | number }) => string;
 }

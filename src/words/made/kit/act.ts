@@ -2,6 +2,8 @@
 export interface ActWords {
   readonly answer: () => string;
   readonly seen: (d: { readonly value: string | number }) => string;
+  readonly seenNotMeasured: (d: { readonly value: string | number }) => string;
+  readonly asWritten: () => string;
   readonly foundWrong: () => string;
   readonly foundWrongRead: (d: { readonly value: string | number }) => string;
   readonly notPossible: () => string;

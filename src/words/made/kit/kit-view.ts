@@ -55,4 +55,20 @@ export interface KitViewWords {
   readonly strikeMore: () => string;
   readonly why: () => string;
   readonly notStruck: () => string;
+  readonly noShelf: () => string;
+  readonly offShelf: (d: {
+    readonly part: string | number;
+    readonly place: string | number;
+    readonly there: string | number;
+  }) => string;
+  readonly offShelfLot: (d: {
+    readonly part: string | number;
+    readonly place: string | number;
+    readonly lot: string | number;
+    readonly count: string | number;
+  }) => string;
+  readonly offShelfUnread: (d: { readonly part: string | number; readonly place: string | number }) => string;
+  readonly there: (d: { readonly count: string | number }) => string;
+  readonly thereNone: () => string;
+  readonly thereLess: (d: { readonly count: string | number; readonly more: string | number }) => string;
 }

@@ -1,7 +1,7 @@
 import { useWords } from "#web/language/index.ts";
 import { useState } from "react";
 import { Notice } from "#web/parts/index.ts";
-import { LazyReader, useCamera } from "#web/camera/index.ts";
+import { LazyReader, sayNoCamera, useCamera } from "#web/camera/index.ts";
 
 /** What was gathered so far, as the screen says it. */
 export interface Progress {
@@ -17,6 +17,7 @@ interface CameraViewProps {
 /** What the camera sees, and which codes are still wanted. */
 export function CameraView({ progress, onCodes }: CameraViewProps) {
   const words = useWords("sheetJoin");
+  const parts = useWords("parts");
   const [reader] = useState(() => new LazyReader());
   const { video, state } = useCamera(async (picture) => {
     const texts = await reader.read(picture);
@@ -25,7 +26,7 @@ export function CameraView({ progress, onCodes }: CameraViewProps) {
   if (state.kind === "none") {
     return (
       <Notice tone="attention" title={words.noCamera()}>
-        <p>{words.noCameraMore({ because: state.because })}</p>
+        <p>{words.noCameraMore({ because: sayNoCamera(state.because, parts) })}</p>
       </Notice>
     );
   }

@@ -6,7 +6,7 @@ import { BOAT, SHED, sampleKit, sampleStanding } from "#web/pages/board/sample-k
 import { wayOf, type Way } from "./our-boat.ts";
 import { kitsAtHand, type Conditions } from "./usable-kits.ts";
 
-const words = await fetchWords("en", "launch");
+const words = { launch: await fetchWords("en", "launch"), standing: await fetchWords("en", "standing") };
 
 const ENGINE = { id: "engine", engine: { tank: 0.003, burn: [], fuel: "petrol" } } as unknown as Pattern;
 const MAINS = { id: "mains" } as unknown as Pattern;

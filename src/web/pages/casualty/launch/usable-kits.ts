@@ -1,6 +1,6 @@
 import type { Words } from "#words";
 import type { Pattern } from "#kit";
-import type { KitState, Standing } from "#readiness";
+import { type KitState, type StandingInWords, standingInWords } from "#readiness";
 import type { StationView } from "#web/device/index.ts";
 import type { Way } from "./our-boat.ts";
 
@@ -49,13 +49,14 @@ export function kitsAtHand(
   view: Pick<StationView, "kits" | "standings" | "patterns" | "places">,
   way: Way,
   conditions: Conditions,
-  words: Words["launch"],
+  words: { readonly launch: Words["launch"]; readonly standing: Words["standing"] },
 ): KitsAtHand {
   const judged = view.kits.map((kit) => {
-    const standing = view.standings.get(kit.id);
+    const stands = view.standings.get(kit.id);
+    const standing = stands && standingInWords(stands, words.standing);
     const pattern = view.patterns.get(kit.pattern);
-    const why = whyBack(standing, pattern, way, conditions, words);
-    if (why !== undefined || !pattern) return { back: { name: kit.name, why: why ?? words.noPattern() } };
+    const why = whyBack(standing, pattern, way, conditions, words.launch);
+    if (why !== undefined || !pattern) return { back: { name: kit.name, why: why ?? words.launch.noPattern() } };
     return { usable: usableKit(kit, pattern, standing?.limits ?? [], way, view) };
   });
   return {
@@ -65,7 +66,7 @@ export function kitsAtHand(
 }
 
 function whyBack(
-  standing: Standing | undefined,
+  standing: StandingInWords | undefined,
   pattern: Pattern | undefined,
   way: Way,
   { light, herMains }: Conditions,

@@ -1,5 +1,5 @@
 import { useWords } from "#web/language/index.ts";
-import type { Bodies, CasualtyState, KitState } from "#readiness";
+import { type Bodies, type CasualtyState, type KitState, standingInWords } from "#readiness";
 import { HAND_OVER_METHODS, handOver, methodChoice, setPump, type HandOverMethod } from "#station";
 import { useState } from "react";
 import { uuidv7 } from "uuidv7";
@@ -51,7 +51,9 @@ function KitPump({ kit, onDone }: AddPumpProps & { readonly kit: KitState }) {
   const put = usePutting(kit);
   const [method, setMethod] = useState<HandOverMethod>();
   const isAboard = kit.custody.kind === "away";
-  const doubt = sayKitDoubt(view.standings.get(kit.id), words);
+  const standingWords = useWords("standing");
+  const standing = view.standings.get(kit.id);
+  const doubt = sayKitDoubt(standing && standingInWords(standing, standingWords), words);
   const handOne = async () => {
     if (!isAboard && method) await carryOut((doing) => handOver(doing, kit, handedTo(casualty, method)));
   };

@@ -1,11 +1,11 @@
 import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
-import type { Standing, StandingKind } from "#readiness";
+import type { StandingInWords, StandingKind } from "#readiness";
 import { sayKitDoubt } from "./kit-doubt.ts";
 
 const words = await fetchWords("en", "sheetPumps");
 
-const standing = (kind: StandingKind, ...because: readonly string[]): Standing => ({
+const standing = (kind: StandingKind, ...because: readonly string[]): StandingInWords => ({
   standing: kind,
   because: because.map((text) => ({ rule: "finding", text })),
   limits: kind === "ready-with-limits" ? ["At half throttle only."] : [],

@@ -2,7 +2,7 @@ import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
 import { stillToSay } from "./still-to-say.ts";
 
-const words = await fetchWords("en", "handOver");
+const words = { handOver: await fetchWords("en", "handOver"), standing: await fetchWords("en", "standing") };
 
 const COUNTED = [{ item: "line", mode: "gone" }] as unknown as Parameters<typeof stillToSay>[1];
 const NO = { salt: "no", oil: "no", sewage: "no", fuel: "no" } as const;

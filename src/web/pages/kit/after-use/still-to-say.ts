@@ -27,11 +27,11 @@ export function isMet(met: Returning["met"]): boolean {
 export function stillToSay(
   { met, stopped, counting, said }: Returning,
   counted: readonly CountedItem[],
-  words: Words["handOver"],
+  { handOver: words, standing }: { readonly handOver: Words["handOver"]; readonly standing: Words["standing"] },
 ): string[] {
   const unsaid = MET.filter((what) => met[what] === undefined);
   const parts = [
-    unsaid.length > 0 && words.yesOrNo({ what: unsaid.map((what) => sayMet([what])).join(", ") }),
+    unsaid.length > 0 && words.yesOrNo({ what: unsaid.map((what) => sayMet([what], standing)).join(", ") }),
     isMet(met) && stopped === undefined && words.whenPumped(),
     counted.length > 0 && counting === undefined && words.whetherAll(),
     counting === "some" && !isCounted(counted, said) && words.ofEach(),

@@ -34,10 +34,10 @@ const TELLERS: { readonly [Kind in EntryKind]?: Tell<Kind> } = {
     listed(
       words.serial({ serial }),
       seal === undefined ? words.noSealRead() : sheet ? words.sealTold({ seal }) : words.sealRead({ seal }),
-      saySheet(sheet),
+      saySheet(sheet, words),
     ),
   "turnaround-told": ({ day, doneBy, result, note, sheet }, { words }) =>
-    listed(sayDay(day), doneBy && words.by({ name: doneBy }), result, note, saySheet(sheet)),
+    listed(sayDay(day), doneBy && words.by({ name: doneBy }), result, note, saySheet(sheet, words)),
   "kit-renamed": ({ name }) => name,
   "kit-rebuilt": ({ reason }) => reason,
   "kit-moved": ({ to }, { places, words }) => words.to({ place: nameIn(places, to) }),

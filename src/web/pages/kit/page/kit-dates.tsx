@@ -1,7 +1,7 @@
 import { daysBetween } from "#base";
 import type { Words } from "#words";
 import { useWords } from "#web/language/index.ts";
-import { lapsesOf, type Lapse } from "#readiness";
+import { lapsesOf, sayLapse, type LapseInWords } from "#readiness";
 import { DatesToRead } from "./dates-to-read.tsx";
 import { EmptyState, sayDate, Section } from "#web/parts/index.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
@@ -16,7 +16,10 @@ const FIRST = 8;
 export function KitDates({ at }: { readonly at: KitAtHand }) {
   const words = useWords("kitPage");
   const { kit, pattern, view } = at;
-  const lapses = lapsesOf(kit, pattern, view.policy, { otherPatternVersions: [...view.patterns.values()] });
+  const standingWords = useWords("standing");
+  const lapses = lapsesOf(kit, pattern, view.policy, { otherPatternVersions: [...view.patterns.values()] }).map((one) =>
+    sayLapse(one, standingWords),
+  );
   return (
     <Section id="dates" title={words.datesInOrder()}>
       {lapses.length === 0 ? (
@@ -37,7 +40,7 @@ export function KitDates({ at }: { readonly at: KitAtHand }) {
 
 interface DateTableProps {
   readonly caption: string;
-  readonly lapses: readonly Lapse[];
+  readonly lapses: readonly LapseInWords[];
   readonly today: string;
 }
 
@@ -55,7 +58,7 @@ function DateTable({ caption, lapses, today }: DateTableProps) {
   );
 }
 
-function columns(today: string, words: Words["kitPage"], lineWords: Words["kitLine"]): readonly Column<Lapse>[] {
+function columns(today: string, words: Words["kitPage"], lineWords: Words["kitLine"]): readonly Column<LapseInWords>[] {
   return [
     { key: "day", head: words.lastGoodDay(), cell: ({ day }) => sayDate(day) },
     { key: "left", head: words.left(), cell: ({ day }) => <Left days={daysBetween(today, day)} /> },

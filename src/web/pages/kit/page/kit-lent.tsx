@@ -20,7 +20,7 @@ export function KitLent({ at }: { readonly at: KitAtHand }) {
 function OneOut({ at, out }: { readonly at: KitAtHand; readonly out: Out }) {
   const words = useWords("kitPage");
   return (
-    <Notice tone="attention" title={sayLentOut(out)}>
+    <Notice tone="attention" title={sayLentOut(out, useWords("standing"))}>
       <p>{out.isCounted ? words.lentBack({ day: sayDay(out.at) }) : words.lentUncounted({ day: sayDay(out.at) })}</p>
       {/* Settled in part, what was typed of it is no longer what is meant. */}
       {mayWrite(at.view.me.role, "lent-settled") && <Settling key={out.count} at={at} out={out} />}

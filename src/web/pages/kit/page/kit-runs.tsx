@@ -43,10 +43,11 @@ function KitTrend({ trend, at: { view, kit, pattern } }: { readonly trend: Trend
   const words = useWords("kitHistory");
   const { units, language } = usePreferences();
   const trendWords = useWords("trends");
+  const standing = useWords("standing");
   const { title, reading: readingIn, say: sayIn, sayTick, inUnit } = wordsOfTrend(trend.what, trendWords);
   const reading = readingIn(units);
   const say = (value: number) => sayIn(value, units);
-  const sentence = sayTrend(trend, units, trendWords);
+  const sentence = sayTrend(trend, units, { trends: trendWords, standing });
   return (
     <div className="kit-trend">
       <h3>{title}</h3>

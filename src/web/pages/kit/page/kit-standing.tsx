@@ -1,6 +1,6 @@
 import { sayDuration } from "#words";
 import { useWords } from "#web/language/index.ts";
-import { watchesOf, type Standing } from "#readiness";
+import { watchesOf, standingInWords, type Standing, type StandingInWords, sayWatch, type Watch } from "#readiness";
 import type { KitAtHand } from "#web/kit-view/at-hand.ts";
 import { sayDayAhead } from "#web/kit-view/board-words.ts";
 
@@ -8,7 +8,7 @@ import { sayDayAhead } from "#web/kit-view/board-words.ts";
 export function KitStanding({ standing, at }: { readonly standing: Standing; readonly at: KitAtHand }) {
   const words = useWords("kitPage");
   const lineWords = useWords("kitLine");
-  const { because, limits, lapse, restore } = standing;
+  const { because, limits, lapse, restore } = standingInWords(standing, useWords("standing"));
   const { today } = at.view;
   return (
     <div className="kit-standing">
@@ -33,9 +33,11 @@ export function KitStanding({ standing, at }: { readonly standing: Standing; rea
 }
 
 /** What still holds and is going the wrong way. */
-function Watched({ list }: { readonly list: readonly string[] }) {
+function Watched({ list: watched }: { readonly list: readonly Watch[] }) {
   const words = useWords("kitPage");
-  if (list.length === 0) return null;
+  const standingWords = useWords("standing");
+  if (watched.length === 0) return null;
+  const list = watched.map((one) => sayWatch(one, standingWords));
   return (
     <div className="kit-restore">
       <p>
@@ -49,7 +51,7 @@ function Watched({ list }: { readonly list: readonly string[] }) {
 /** Reasons and things to do beyond so many are kept folded. */
 const SHOWN = 5;
 
-function Reasons({ because }: Pick<Standing, "because">) {
+function Reasons({ because }: Pick<StandingInWords, "because">) {
   const words = useWords("kitPage");
   const [first, ...others] = because.map(({ text }) => text);
   return (
@@ -60,7 +62,7 @@ function Reasons({ because }: Pick<Standing, "because">) {
   );
 }
 
-function Restore({ restore: { what, minutes } }: Pick<Standing, "restore">) {
+function Restore({ restore: { what, minutes } }: Pick<StandingInWords, "restore">) {
   const words = useWords("kitPage");
   if (what.length === 0) return null;
   return (

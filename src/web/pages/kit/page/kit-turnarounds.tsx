@@ -43,6 +43,7 @@ export function KitTurnarounds({ at }: { readonly at: KitAtHand }) {
 function ToldTurnarounds({ at: { kit, view } }: { readonly at: KitAtHand }) {
   const words = useWords("kitHistory");
   const parts = useWords("parts");
+  const telling = useWords("telling");
   const told = (kit.told ?? []).toSorted((one, other) => (one.day < other.day ? 1 : -1));
   if (told.length === 0) return null;
   return (
@@ -54,7 +55,7 @@ function ToldTurnarounds({ at: { kit, view } }: { readonly at: KitAtHand }) {
           <li key={entry}>
             {sayTold(one, words, parts)}{" "}
             <span className="quiet">
-              {words.takenIn({ sheet: saySheet(sheet) ?? words.toldBy(), name: nameOf(view, by) })}
+              {words.takenIn({ sheet: saySheet(sheet, telling) ?? words.toldBy(), name: nameOf(view, by) })}
             </span>
           </li>
         ))}

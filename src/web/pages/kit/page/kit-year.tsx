@@ -1,4 +1,4 @@
-import type { Words } from "#words";
+import { inWords, type Words } from "#words";
 import { useWords } from "#web/language/index.ts";
 import { bandsOf, type Band } from "#readiness";
 import { BandLegend, YearBands } from "#web/drawing/index.ts";
@@ -12,9 +12,10 @@ export function KitYear({ at: { kit, pattern, view } }: { readonly at: KitAtHand
   const words = useWords("kitPage");
   const bandWords = useWords("bands");
   const parts = useWords("parts");
+  const standingWords = useWords("standing");
   const range = yearFrom(view.today);
   const bands = bandsOf(kit, pattern, range, view.policy, { otherPatternVersions: [...view.patterns.values()] });
-  const row = kitRow(kit, bands, { bands: bandWords, parts });
+  const row = kitRow(kit, bands, { bands: bandWords, parts, standing: standingWords });
   const label = words.yearOf({ kit: kit.name, from: sayDate(range.from), to: sayDate(range.to) });
   return (
     <Section id="year" title={words.year()}>
@@ -25,7 +26,7 @@ export function KitYear({ at: { kit, pattern, view } }: { readonly at: KitAtHand
         <Table
           caption={words.yearCaption()}
           isCaptionHidden
-          columns={columnsOf(words, parts)}
+          columns={columnsOf(words, parts, standingWords)}
           rows={bands}
           rowKey={({ from }) => from}
         />
@@ -34,11 +35,15 @@ export function KitYear({ at: { kit, pattern, view } }: { readonly at: KitAtHand
   );
 }
 
-function columnsOf(words: Words["kitPage"], parts: Words["parts"]): readonly Column<Band>[] {
+function columnsOf(
+  words: Words["kitPage"],
+  parts: Words["parts"],
+  standing: Words["standing"],
+): readonly Column<Band>[] {
   return [
     { key: "from", head: words.from(), cell: ({ from }) => sayDate(from) },
     { key: "to", head: words.to(), cell: ({ to }) => sayDate(to) },
-    { key: "standing", head: words.standing(), cell: ({ standing }) => sayStanding(standing, parts) },
-    { key: "because", head: words.because(), cell: ({ because }) => because },
+    { key: "standing", head: words.standing(), cell: (band) => sayStanding(band.standing, parts) },
+    { key: "because", head: words.because(), cell: ({ because }) => inWords(because, standing) },
   ];
 }

@@ -1,4 +1,4 @@
-import { fetchWords } from "#words";
+import { fetchWords, ENGLISH } from "#words";
 import { describe, expect, it } from "vitest";
 import { SAMPLE } from "#web/kit-view/sample.ts";
 import { isTaken, limitsOf, sayCause, sayCauseBasis, saySince, sayTrend } from "./trend-words.ts";
@@ -13,17 +13,19 @@ const trend = (...values: number[]) => ({
 
 describe("a trend in words", () => {
   it("says the last reading, how many there are, and between what they have been", () => {
-    expect(sayTrend(trend(24, 31, 55), "metric", words)).toBe(
+    expect(sayTrend(trend(24, 31, 55), "metric", { trends: words, standing: ENGLISH.standing })).toBe(
       "Last 55 s, on 14 Mar 2026. 3 since 14 Jan 2026, from 24 s to 55 s. Too few runs to tell a trend.",
     );
   });
 
   it("says so where they were all alike, where there is one, and where there is none", () => {
-    expect(sayTrend(trend(30, 30), "metric", words)).toBe(
+    expect(sayTrend(trend(30, 30), "metric", { trends: words, standing: ENGLISH.standing })).toBe(
       "Last 30 s, on 14 Feb 2026. 2 since 14 Jan 2026, always 30 s. Too few runs to tell a trend.",
     );
-    expect(sayTrend(trend(30), "metric", words)).toBe("Last 30 s, on 14 Jan 2026. It is the only one.");
-    expect(sayTrend(trend(), "metric", words)).toBe("None measured yet.");
+    expect(sayTrend(trend(30), "metric", { trends: words, standing: ENGLISH.standing })).toBe(
+      "Last 30 s, on 14 Jan 2026. It is the only one.",
+    );
+    expect(sayTrend(trend(), "metric", { trends: words, standing: ENGLISH.standing })).toBe("None measured yet.");
   });
 });
 

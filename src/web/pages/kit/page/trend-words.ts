@@ -97,7 +97,11 @@ function proofLimits({ hydraulics }: Pattern, words: TrendsWords): readonly Tren
 }
 
 /** A trend in a few sentences: the last reading, between what they have been since when, and how they move. */
-export function sayTrend(trend: Trend, units: UnitSystem, words: TrendsWords): string {
+export function sayTrend(
+  trend: Trend,
+  units: UnitSystem,
+  { trends: words, standing }: { readonly trends: TrendsWords; readonly standing: Words["standing"] },
+): string {
   const { what, points } = trend;
   const say = (value: number) => wordsOfTrend(what, words).say(value, units);
   const [first, last] = [points[0], points.at(-1)];
@@ -111,7 +115,7 @@ export function sayTrend(trend: Trend, units: UnitSystem, words: TrendsWords): s
     count: points.length,
     first: sayDay(first.at),
     least: say(least),
-    change: sayChange(trend, units),
+    change: sayChange(trend, standing, units),
   };
   return least === most ? words.always(told) : words.between({ ...told, most: say(most) });
 }

@@ -2,6 +2,7 @@ import { sayDuration } from "#words";
 import type { Words } from "#words";
 import { useWords } from "#web/language/index.ts";
 import { StartBook, tonightOf, workingCurve, type KitStartRecord, type Tonight } from "#station";
+import { standingInWords } from "#readiness";
 import { useMemo, useState } from "react";
 import { StartCurve } from "#web/drawing/start-curve.tsx";
 import type { KitAtHand } from "#web/kit-view/at-hand.ts";
@@ -24,7 +25,9 @@ export function KitStart({ at: { kit, view } }: { readonly at: KitAtHand }) {
   const words = useWords("starts");
   const [book] = useState(() => new StartBook());
   const record = useMemo(() => book.read(kit, view), [book, kit, view]);
-  const none = sayNoChance(view.standings.get(kit.id), words);
+  const standingWords = useWords("standing");
+  const standing = view.standings.get(kit.id);
+  const none = sayNoChance(standing && standingInWords(standing, standingWords), words);
   const told = useMemo(() => tonightOf(record, `${view.today}T12:00:00Z`), [record, view.today]);
   const tonight = none === undefined ? told : undefined;
   return (

@@ -1,6 +1,7 @@
 import { useState } from "react";
 import { useLocation } from "wouter";
-import type { Reason } from "#readiness";
+import { type Refusal, sayRefusal } from "#readiness";
+import type { Words } from "#words";
 import { useWords } from "#web/language/index.ts";
 import { Button, ErrorBox, TextField } from "#web/parts/index.ts";
 import type { KitActs } from "#web/act/acts.ts";
@@ -10,7 +11,7 @@ import { useSaving } from "#web/act/use-saving.ts";
 interface GroundedFormProps {
   readonly open: OpenKit;
   readonly acts: KitActs;
-  readonly refusals: readonly Reason[];
+  readonly refusals: readonly Refusal[];
   readonly onLeave: () => void;
 }
 
@@ -19,8 +20,9 @@ export function GroundedForm({ open, acts, refusals, onLeave }: GroundedFormProp
   const { kit, turnaround } = open;
   const saving = useSaving();
   const words = useWords("turnaroundEnd");
+  const held = useWords("held");
   const [, navigate] = useLocation();
-  const [reason, setReason] = useState(() => refusals.find((one) => one.rule === "finding")?.text ?? "");
+  const [reason, setReason] = useState(() => sayFinding(refusals, held));
   const [seal, setSeal] = useState("");
   const [missing, setMissing] = useState(false);
   const close = async () => {
@@ -51,4 +53,10 @@ export function GroundedForm({ open, acts, refusals, onLeave }: GroundedFormProp
       </div>
     </>
   );
+}
+
+/** The finding that grounds it, to begin with. */
+function sayFinding(refusals: readonly Refusal[], words: Words["held"]): string {
+  const finding = refusals.find((one) => one.rule === "finding");
+  return finding === undefined ? "" : sayRefusal(finding, words);
 }

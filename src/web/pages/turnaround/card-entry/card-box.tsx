@@ -20,6 +20,7 @@ interface CardBoxProps {
 export function CardBox({ row, entering }: CardBoxProps) {
   const [again, setAgain] = useState(false);
   const words = useWords("turnaroundRecord");
+  const held = useWords("held");
   const answers = { act: useWords("act"), parts: useWords("parts") };
   const filled = isFilled(row) && !again;
   return (
@@ -29,7 +30,8 @@ export function CardBox({ row, entering }: CardBoxProps) {
         <p>{sayRow(row, words)}</p>
         {barsAtBox(entering, row).map((bar) => (
           <p key={`${bar.finding} ${bar.step}`} className="field-fault">
-            {words.stoppedHere({ why: sayBarred(bar) })} {(bar.hangs ?? bar.open !== undefined) && sayWayOut(bar)}
+            {words.stoppedHere({ why: sayBarred(bar, held) })}{" "}
+            {(bar.hangs ?? bar.open !== undefined) && sayWayOut(bar, held)}
           </p>
         ))}
         {filled ? (

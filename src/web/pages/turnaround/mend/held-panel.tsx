@@ -20,12 +20,13 @@ interface HeldPanelProps {
 /** Stands where the answers would: what was found wrong, or is half done, forbids this line; with the ways out. */
 export function HeldPanel({ open, lines, line, bars, place }: HeldPanelProps) {
   const words = useWords("turnaroundFit");
+  const held = useWords("held");
   const onward = nextFree(lines, line.step.line, (one) => barsAt(open, one.step.id).length > 0);
   return (
     <section className="held" aria-label={words.stoppedHere()}>
       <Notice tone="wrong" title={words.stop()} isNews>
         {bars.map((bar) => (
-          <p key={`${bar.finding} ${bar.step}`}>{sayBarred(bar)}</p>
+          <p key={`${bar.finding} ${bar.step}`}>{sayBarred(bar, held)}</p>
         ))}
         {bars.some(isOfRunning) && <p>{words.stopFirst()}</p>}
       </Notice>

@@ -1,3 +1,4 @@
+import { standingInWords } from "#readiness";
 import { useWords, withParts } from "#web/language/index.ts";
 import { ButtonLink, sayDate, Section, StandingMark } from "#web/parts/index.ts";
 import type { KitAtHand } from "#web/kit-view/at-hand.ts";
@@ -5,8 +6,10 @@ import type { KitAtHand } from "#web/kit-view/at-hand.ts";
 /** Said once a turnaround is closed: what the kit is good for now, why, and the day that ends it. */
 export function ClosedNews({ at }: { readonly at: KitAtHand }) {
   const words = useWords("turnaroundEnd");
-  const standing = at.view.standings.get(at.kit.id);
-  if (!standing) return null;
+  const standingWords = useWords("standing");
+  const stands = at.view.standings.get(at.kit.id);
+  if (!stands) return null;
+  const standing = standingInWords(stands, standingWords);
   return (
     <Section
       title={words.isClosed({ kit: at.kit.name })}

@@ -89,6 +89,7 @@ export function LineView(props: LineViewProps) {
   const drawn = done.length > 1 ? [] : asked;
   const all = linePhotosOf(open.view.entriesOf(`pattern:${open.pattern.id}`));
   const own = [...new Set(asked.flatMap((one) => photosAt(all, one)))];
+  const standingWords = useWords("standing");
   const bars = ask.answered ? [] : barsAt(open, line.step.id, ask.check?.id);
   return (
     <main className={itemToRead(open, line.step) ? "runner-main runner-main-dated" : "runner-main"}>
@@ -97,7 +98,9 @@ export function LineView(props: LineViewProps) {
       {bars.length > 0 && <HeldPanel open={open} lines={lines} line={line} bars={bars} place={place} />}
       {bars.length === 0 && !ask.answered && <SecondPanel open={open} acts={acts} seconds={seconds} step={line.step} />}
       <LineCautions lines={lines} line={asOne(done)} />
-      {line.step.after && <p className="step-needs">{words.becauseMet({ met: sayMet(line.step.after) })}</p>}
+      {line.step.after && (
+        <p className="step-needs">{words.becauseMet({ met: sayMet(line.step.after, standingWords) })}</p>
+      )}
       {done.length === 1 && (
         <p className="step-text">
           <Prose text={line.step.text} />

@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { Link } from "wouter";
 import { lineLabel, stepNamed } from "#kit";
-import type { Reason } from "#readiness";
+import { type Refusal, sayRefusal } from "#readiness";
 import { useWords } from "#web/language/index.ts";
 import { Button, Section } from "#web/parts/index.ts";
 import type { OpenKit } from "#web/kit-view/at-hand.ts";
@@ -12,7 +12,7 @@ const AT_FIRST = 8;
 
 interface RefusalListProps {
   readonly open: OpenKit;
-  readonly refusals: readonly Reason[];
+  readonly refusals: readonly Refusal[];
   readonly place: Place;
 }
 
@@ -20,14 +20,15 @@ interface RefusalListProps {
 export function RefusalList({ open, refusals, place }: RefusalListProps) {
   const [all, setAll] = useState(false);
   const words = useWords("turnaroundEnd");
+  const held = useWords("held");
   const shown = all ? refusals : refusals.slice(0, AT_FIRST);
   const more = refusals.length - shown.length;
   return (
     <Section title={words.inTheWay({ count: refusals.length })}>
       <ul className="refusals">
         {shown.map((reason, at) => (
-          <li key={`${reason.text} ${at}`}>
-            <p>{reason.text}</p>
+          <li key={`${sayRefusal(reason, held)} ${at}`}>
+            <p>{sayRefusal(reason, held)}</p>
             <WayToFix open={open} reason={reason} place={place} />
           </li>
         ))}
@@ -39,7 +40,7 @@ export function RefusalList({ open, refusals, place }: RefusalListProps) {
 
 interface WayProps {
   readonly open: OpenKit;
-  readonly reason: Reason;
+  readonly reason: Refusal;
   readonly place: Place;
 }
 

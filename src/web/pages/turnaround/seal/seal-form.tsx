@@ -1,6 +1,6 @@
 import { useState } from "react";
 import { useLocation } from "wouter";
-import { sealingRefusals } from "#readiness";
+import { sealingRefusals, sayRefusal } from "#readiness";
 import { useWords } from "#web/language/index.ts";
 import { Button, ErrorBox, Notice, TextField } from "#web/parts/index.ts";
 import type { KitActs } from "#web/act/acts.ts";
@@ -14,6 +14,7 @@ export function SealForm({ open, acts }: { readonly open: OpenKit; readonly acts
   const { kit, turnaround, pattern, view } = open;
   const saving = useSaving(secondsNamed(turnaround));
   const words = useWords("turnaroundEnd");
+  const held = useWords("held");
   const [, navigate] = useLocation();
   const [first, setFirst] = useState("");
   const [second, setSecond] = useState("");
@@ -32,7 +33,7 @@ export function SealForm({ open, acts }: { readonly open: OpenKit; readonly acts
   return (
     <>
       <TextField label={words.sealNumber()} hint={words.sealNumberHint()} value={first} onChange={setFirst} isShort />
-      {seal !== "" && used.length > 0 && <UsedSeal texts={used.map((reason) => reason.text)} />}
+      {seal !== "" && used.length > 0 && <UsedSeal texts={used.map((reason) => sayRefusal(reason, held))} />}
       <TextField
         label={words.sealAgain()}
         hint={words.sealAgainHint()}

@@ -57,5 +57,9 @@ const words: FrameWords = {
   earlyMore: () =>
     "Until all are, histories, records, trends and older casualties are not whole, and what others write may show late. What you write is kept and sent as ever.",
   received: () => "Received",
+  clockAhead: (d) => "This device's clock is " + d.span + " ahead of the station's.",
+  clockBehind: (d) => "This device's clock is " + d.span + " behind the station's.",
+  clockWasAhead: (d) => "This device's clock was " + d.span + " ahead of the station's.",
+  clockWasBehind: (d) => "This device's clock was " + d.span + " behind the station's.",
 };
 export default words;

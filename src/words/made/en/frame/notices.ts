@@ -63,5 +63,7 @@ const words: NoticesWords = {
     ", they did not bear it out: the summary was wrong, or the station has since lost lines. It has been thrown away, and what you see now comes from the lines alone. Look again at whatever you decided by the first board, and tell whoever looks after the server.",
   stationClockMore: () =>
     "Do not set this device by it. Lines keep the time of this device, and the station takes them; when they were received is noted by the wrong clock. Tell whoever looks after the station's computer to set its date, time and time zone to automatic.",
+  stationAhead: (d) => "The station's clock is " + d.span + " ahead.",
+  stationBehind: (d) => "The station's clock is " + d.span + " behind.",
 };
 export default words;

@@ -88,5 +88,6 @@ const words: TellingWords = {
   replacedSome: (d) => d.count + " of " + d.whole + " replaced, with " + d.part,
   livedWith: (d) => "lived with by " + d.name + " until " + d.day + ": " + d.limit,
   line: (d) => "line " + d.line,
+  fromSheet: (d) => "told by " + d.file + ", row " + d.row,
 };
 export default words;

@@ -5,6 +5,8 @@ import { plural, strictNumber } from "#src/words/cases.ts";
 const words: ActWords = {
   answer: () => "Answer",
   seen: (d) => "Seen: " + d.value,
+  seenNotMeasured: (d) => "Seen, not measured again: " + d.value,
+  asWritten: () => "Done as written",
   foundWrong: () => "Found wrong",
   foundWrongRead: (d) => "Found wrong: " + d.value,
   notPossible: () => "Not possible",

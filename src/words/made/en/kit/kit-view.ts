@@ -61,5 +61,12 @@ const words: KitViewWords = {
   strikeMore: () => "What it said no longer counts. The line stays in the log, with your name and the reason.",
   why: () => "Why",
   notStruck: () => "Not struck",
+  noShelf: () => "From no shelf of the station",
+  offShelf: (d) => d.part + ", off the shelf at " + d.place + ", " + d.there,
+  offShelfLot: (d) => d.part + ", off the shelf at " + d.place + ": lot " + d.lot + ", " + d.count + " there",
+  offShelfUnread: (d) => d.part + ", off the shelf at " + d.place + ": lot not read",
+  there: (d) => d.count + " there",
+  thereNone: () => "none there by the record",
+  thereLess: (d) => d.count + ": " + d.more + " more taken than were written in",
 };
 export default words;

@@ -57,5 +57,9 @@ const words: FrameWords = {
   earlyMore: () =>
     "Tant que toutes n'y sont pas, les historiques, les procès-verbaux, les tendances et les anciennes détresses ne sont pas entiers, et ce que d'autres écrivent peut tarder. Ce que vous écrivez est gardé et envoyé comme toujours.",
   received: () => "Reçue",
+  clockAhead: (d) => "L'horloge de cet appareil avance de " + d.span + " sur celle de la station.",
+  clockBehind: (d) => "L'horloge de cet appareil retarde de " + d.span + " sur celle de la station.",
+  clockWasAhead: (d) => "L'horloge de cet appareil avançait de " + d.span + " sur celle de la station.",
+  clockWasBehind: (d) => "L'horloge de cet appareil retardait de " + d.span + " sur celle de la station.",
 };
 export default words;

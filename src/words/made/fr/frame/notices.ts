@@ -64,5 +64,7 @@ const words: NoticesWords = {
     ", elles ne l'ont pas confirmé : le résumé était faux, ou la station a perdu des lignes depuis. Il a été jeté, et ce que vous voyez maintenant vient des seules lignes. Revoyez ce que vous avez décidé d'après le premier tableau, et prévenez la personne qui tient le serveur.",
   stationClockMore: () =>
     "Ne réglez pas cet appareil d'après elle. Les lignes gardent l'heure de cet appareil, et la station les prend ; l'heure de leur réception est notée par l'horloge fausse. Dites à la personne qui s'occupe de l'ordinateur de la station de régler la date, l'heure et le fuseau horaire sur automatique.",
+  stationAhead: (d) => "L'horloge de la station avance de " + d.span + ".",
+  stationBehind: (d) => "L'horloge de la station retarde de " + d.span + ".",
 };
 export default words;

@@ -88,5 +88,6 @@ const words: TellingWords = {
   replacedSome: (d) => d.count + " sur " + d.whole + " remplacés, par " + d.part,
   livedWith: (d) => "toléré par " + d.name + " jusqu'au " + d.day + " : " + d.limit,
   line: (d) => "ligne " + d.line,
+  fromSheet: (d) => "d'après " + d.file + ", rangée " + d.row,
 };
 export default words;

@@ -5,6 +5,8 @@ import { plural, strictNumber } from "#src/words/cases.ts";
 const words: ActWords = {
   answer: () => "Réponse",
   seen: (d) => "Vu : " + d.value,
+  seenNotMeasured: (d) => "Vu, pas mesuré de nouveau : " + d.value,
+  asWritten: () => "Fait comme écrit",
   foundWrong: () => "Non conforme",
   foundWrongRead: (d) => "Non conforme : " + d.value,
   notPossible: () => "Pas possible",

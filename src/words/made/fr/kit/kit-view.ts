@@ -62,5 +62,12 @@ const words: KitViewWords = {
   strikeMore: () => "Ce qu'elle disait ne compte plus. La ligne reste au journal, avec votre nom et la raison.",
   why: () => "Pourquoi",
   notStruck: () => "Pas rayée",
+  noShelf: () => "D'aucune étagère de la station",
+  offShelf: (d) => d.part + ", de l'étagère de " + d.place + ", " + d.there,
+  offShelfLot: (d) => d.part + ", de l'étagère de " + d.place + " : lot " + d.lot + ", " + d.count + " là",
+  offShelfUnread: (d) => d.part + ", de l'étagère de " + d.place + " : lot pas lu",
+  there: (d) => d.count + " là",
+  thereNone: () => "aucun là d'après le dossier",
+  thereLess: (d) => d.count + " : " + d.more + " de plus pris qu'inscrits",
 };
 export default words;

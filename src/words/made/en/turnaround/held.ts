@@ -1,0 +1,53 @@
+/* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
+import type { HeldWords } from "#src/words/made/turnaround/held.ts";
+import { select } from "#src/words/cases.ts";
+const words: HeldWords = {
+  line: (d) => "line " + d.line + ", " + d.asks,
+  step: (d) => "step " + d.step,
+  lowDelivery: (d) => d.line + ": delivers " + d.share + " % of what it should",
+  openFinding: (d) => "Open finding grounds the kit: " + d.name + ".",
+  notAnswered: (d) => "Not answered: " + d.line + ".",
+  foundWrong: (d) => "Found wrong: raise a finding, or answer again: " + d.line + ".",
+  notPutBack: (d) => "Not put back: " + d.item + ".",
+  notRenewed: (d) => "Used once, not renewed: " + d.item + ".",
+  dateNotRead: (d) => "Date not read: " + d.item + ". Read it, fit a new one, or say that it cannot be read.",
+  notRun: (d) => "Its time has not run: " + d.line + ".",
+  notMeasured: (d) => "Delivery not measured: " + d.line + ".",
+  settleFirst: (d) => "To settle first: " + d.about,
+  readSeal: () => "Read the number of the new seal.",
+  sealOnThis: (d) => "Seal " + d.seal + " is on this kit already.",
+  sealOn: (d) => "Seal " + d.seal + " is on " + d.kit + " already.",
+  sealUsed: (d) => "Seal " + d.seal + " was used before, on " + d.kit + ".",
+  drillEmpty: () => "A drill is on, and nothing planted: end the drill first.",
+  drillHidden: () => "A drill is on: who planted reveals what, or the drill is ended as not compared.",
+  drillNotShown: () =>
+    "What was planted was not shown: close it as grounded, then do a whole turnaround that is opened after the drill.",
+  drillUnjudged: (d) => "Not planted: say whether it is real: " + d.name + ".",
+  drillToEnd: () => "Every planted fault is named removed: end the drill first.",
+  drillPlanted: (d) => "Planted, and not named removed: " + d.name + ". Take it out, then say so on the drill's page.",
+  drillLookAgain: (d) => "Look again, a planted fault was taken out since: line " + d.line + ", " + d.item + ".",
+  wrongLine: (d) => "Found wrong, " + d.line,
+  halfDone: (d) => "Line " + d.line + " is only half done",
+  stoppedEarly: (d) => "Line " + d.line + " was stopped before its time and hangs no more; it is not answered yet",
+  hangs: (d) => "Line " + d.line + " hangs, and is not answered yet",
+  hungEnough: (d) => "Line " + d.line + " has hung long enough, and is not answered yet",
+  toHang: (d) => "Line " + d.line + " is still to hang, and is not answered yet",
+  nothingAfter: (d) => d.what + ". Nothing after it is done before that.",
+  forbids: (d) => d.what + ". It forbids " + d.works + ".",
+  listed: (d) => d.some + ", " + d.next,
+  work: (d) =>
+    select(d.work, {
+      fuel: "letting fuel flow",
+      start: "starting it",
+      spark: "making a spark",
+      water: "pumping water",
+      wrapping: "closing the wrapping",
+      other: "closing the lid",
+    }),
+  hangAgain: () => 'Hang it again for its time, or answer it "not possible" and why.',
+  answerIt: () => 'Answer it, or "not possible" and why.',
+  answerLater: () => 'Answer it when its time is over, or "not possible" and why.',
+  mendIt: () => "Mend it, close the kit as grounded, or go on elsewhere.",
+  answerRest: () => 'Answer the rest of it first, or "not possible" and why.',
+};
+export default words;

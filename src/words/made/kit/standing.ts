@@ -1,0 +1,136 @@
+/* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
+export interface StandingWords {
+  readonly day: (d: {
+    readonly day: number;
+    readonly month: "1" | "2" | "3" | "4" | "5" | "6" | "7" | "8" | "9" | "10" | "11" | (string & {});
+    readonly year: string | number;
+  }) => string;
+  readonly days: (d: { readonly count: number }) => string;
+  readonly months: (d: { readonly count: number }) => string;
+  readonly years: (d: { readonly count: number }) => string;
+  readonly both: (d: { readonly one: string | number; readonly other: string | number }) => string;
+  readonly listed: (d: { readonly some: string | number; readonly next: string | number }) => string;
+  readonly met: (d: { readonly what: "salt" | "oil" | "sewage" | (string & {}) }) => string;
+  readonly noReason: () => string;
+  readonly line: (d: { readonly line: string | number; readonly asks: string | number }) => string;
+  readonly step: (d: { readonly step: string | number }) => string;
+  readonly lowDelivery: (d: { readonly line: string | number; readonly share: string | number }) => string;
+  readonly lineWhy: (d: { readonly line: string | number; readonly why: string | number }) => string;
+  readonly sound: () => string;
+  readonly retired: (d: { readonly reason: string | number }) => string;
+  readonly notEnrolled: () => string;
+  readonly enrol: () => string;
+  readonly handedOver: (d: { readonly to: string | number }) => string;
+  readonly handedOverUntil: (d: { readonly to: string | number; readonly back: string | number }) => string;
+  readonly getBack: () => string;
+  readonly returned: () => string;
+  readonly returnedMet: (d: { readonly met: string | number }) => string;
+  readonly doTurnaround: () => string;
+  readonly lentNotBack: (d: { readonly to: string | number; readonly thing: string | number }) => string;
+  readonly lentNotCounted: (d: { readonly to: string | number; readonly thing: string | number }) => string;
+  readonly stillLent: (d: { readonly lent: string | number }) => string;
+  readonly fetchLent: (d: { readonly thing: string | number }) => string;
+  readonly closedGrounded: (d: { readonly reason: string | number }) => string;
+  readonly closedNoReason: () => string;
+  readonly isNew: () => string;
+  readonly doFirst: () => string;
+  readonly open: () => string;
+  readonly finish: (d: { readonly count: number }) => string;
+  readonly notExamined: (d: { readonly line: string | number }) => string;
+  readonly examineLine: (d: { readonly line: string | number }) => string;
+  readonly sealSeen: (d: { readonly seen: string | number; readonly expected: string | number }) => string;
+  readonly sealMissing: (d: { readonly expected: string | number }) => string;
+  readonly noSeal: () => string;
+  readonly sealTwin: (d: { readonly seal: string | number; readonly kit: string | number }) => string;
+  readonly openAndSeal: () => string;
+  readonly unsound: () => string;
+  readonly unsoundNote: (d: { readonly note: string | number }) => string;
+  readonly examineContainer: () => string;
+  readonly oldVersion: (d: { readonly version: string | number; readonly newest: string | number }) => string;
+  readonly rebuild: (d: { readonly newest: string | number }) => string;
+  readonly owed: (d: {
+    readonly count: number;
+    readonly version: string | number;
+    readonly under: string | number;
+  }) => string;
+  readonly makeNew: (d: { readonly version: string | number }) => string;
+  readonly toSettle: (d: { readonly about: string | number }) => string;
+  readonly settle: (d: { readonly about: string | number }) => string;
+  readonly noPattern: (d: { readonly pattern: string | number }) => string;
+  readonly connectDevice: () => string;
+  readonly putPattern: (d: { readonly pattern: string | number }) => string;
+  readonly drillOn: (d: { readonly day: string | number }) => string;
+  readonly endDrill: () => string;
+  readonly stillPlanted: (d: { readonly name: string | number }) => string;
+  readonly neverShown: () => string;
+  readonly openedForDrill: () => string;
+  readonly doWhole: () => string;
+  readonly outOfDateSince: (d: { readonly item: string | number; readonly day: string | number }) => string;
+  readonly outOfDate: (d: { readonly item: string | number }) => string;
+  readonly noDate: (d: { readonly item: string | number }) => string;
+  readonly readDate: (d: { readonly item: string | number }) => string;
+  readonly unreadable: (d: { readonly item: string | number }) => string;
+  readonly notRenewed: (d: { readonly item: string | number }) => string;
+  readonly renew: (d: { readonly item: string | number }) => string;
+  readonly proofRunOld: (d: { readonly span: string | number; readonly day: string | number }) => string;
+  readonly proofRunNone: () => string;
+  readonly proofRunDue: () => string;
+  readonly doProofRun: () => string;
+  readonly turnaroundOld: (d: { readonly span: string | number; readonly day: string | number }) => string;
+  readonly turnaroundNone: () => string;
+  readonly turnaroundDue: () => string;
+  readonly musterOld: (d: { readonly span: string | number; readonly day: string | number }) => string;
+  readonly musterNone: () => string;
+  readonly musterDue: () => string;
+  readonly muster: () => string;
+  readonly finding: (d: { readonly name: string | number }) => string;
+  readonly findingUnproved: (d: { readonly name: string | number }) => string;
+  readonly livedWith: (d: {
+    readonly day: string | number;
+    readonly by: string | number;
+    readonly name: string | number;
+  }) => string;
+  readonly livedWithOnly: (d: { readonly day: string | number; readonly name: string | number }) => string;
+  readonly livingEnds: (d: { readonly name: string | number }) => string;
+  readonly mend: (d: { readonly name: string | number }) => string;
+  readonly remedy: (d: { readonly name: string | number; readonly advice: string | number }) => string;
+  readonly prove: (d: { readonly name: string | number }) => string;
+  readonly proveAt: (d: { readonly name: string | number; readonly places: string | number }) => string;
+  readonly placeLine: (d: { readonly line: string | number }) => string;
+  readonly placeRun: (d: { readonly line: string | number }) => string;
+  readonly foundWrong: (d: { readonly line: string | number }) => string;
+  readonly raiseOrAnswer: (d: { readonly line: string | number }) => string;
+  readonly changeFew: () => string;
+  readonly changeNone: (d: { readonly runs: string | number }) => string;
+  readonly changePulls: (d: {
+    readonly way: "rising" | (string & {});
+    readonly by: string | number;
+    readonly runs: string | number;
+  }) => string;
+  readonly changePrime: (d: {
+    readonly way: "rising" | (string & {});
+    readonly seconds: string | number;
+    readonly runs: string | number;
+  }) => string;
+  readonly changeVolume: (d: {
+    readonly way: "rising" | (string & {});
+    readonly volume: string | number;
+    readonly runs: string | number;
+  }) => string;
+  readonly changeDelivery: (d: {
+    readonly way: "rising" | (string & {});
+    readonly share: string | number;
+    readonly runs: string | number;
+  }) => string;
+  readonly watch: (d: {
+    readonly what: "pulls" | "prime" | "fuel" | "water" | (string & {});
+    readonly change: string | number;
+    readonly last: string | number;
+    readonly limit: string | number;
+  }) => string;
+  readonly watchShare: (d: {
+    readonly change: string | number;
+    readonly last: string | number;
+    readonly limit: string | number;
+  }) => string;
+}

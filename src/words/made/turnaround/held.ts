@@ -1,0 +1,41 @@
+/* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
+export interface HeldWords {
+  readonly line: (d: { readonly line: string | number; readonly asks: string | number }) => string;
+  readonly step: (d: { readonly step: string | number }) => string;
+  readonly lowDelivery: (d: { readonly line: string | number; readonly share: string | number }) => string;
+  readonly openFinding: (d: { readonly name: string | number }) => string;
+  readonly notAnswered: (d: { readonly line: string | number }) => string;
+  readonly foundWrong: (d: { readonly line: string | number }) => string;
+  readonly notPutBack: (d: { readonly item: string | number }) => string;
+  readonly notRenewed: (d: { readonly item: string | number }) => string;
+  readonly dateNotRead: (d: { readonly item: string | number }) => string;
+  readonly notRun: (d: { readonly line: string | number }) => string;
+  readonly notMeasured: (d: { readonly line: string | number }) => string;
+  readonly settleFirst: (d: { readonly about: string | number }) => string;
+  readonly readSeal: () => string;
+  readonly sealOnThis: (d: { readonly seal: string | number }) => string;
+  readonly sealOn: (d: { readonly seal: string | number; readonly kit: string | number }) => string;
+  readonly sealUsed: (d: { readonly seal: string | number; readonly kit: string | number }) => string;
+  readonly drillEmpty: () => string;
+  readonly drillHidden: () => string;
+  readonly drillNotShown: () => string;
+  readonly drillUnjudged: (d: { readonly name: string | number }) => string;
+  readonly drillToEnd: () => string;
+  readonly drillPlanted: (d: { readonly name: string | number }) => string;
+  readonly drillLookAgain: (d: { readonly line: string | number; readonly item: string | number }) => string;
+  readonly wrongLine: (d: { readonly line: string | number }) => string;
+  readonly halfDone: (d: { readonly line: string | number }) => string;
+  readonly stoppedEarly: (d: { readonly line: string | number }) => string;
+  readonly hangs: (d: { readonly line: string | number }) => string;
+  readonly hungEnough: (d: { readonly line: string | number }) => string;
+  readonly toHang: (d: { readonly line: string | number }) => string;
+  readonly nothingAfter: (d: { readonly what: string | number }) => string;
+  readonly forbids: (d: { readonly what: string | number; readonly works: string | number }) => string;
+  readonly listed: (d: { readonly some: string | number; readonly next: string | number }) => string;
+  readonly work: (d: { readonly work: "fuel" | "start" | "spark" | "water" | "wrapping" | (string & {}) }) => string;
+  readonly hangAgain: () => string;
+  readonly answerIt: () => string;
+  readonly answerLater: () => string;
+  readonly mendIt: () => string;
+  readonly answerRest: () => string;
+}
