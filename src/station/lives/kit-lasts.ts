@@ -3,7 +3,7 @@ import type { Lasting } from "#reliability";
 import { daysIn } from "../opening-interval/span-days.ts";
 import { standingSpan } from "../opening-interval/proposal.ts";
 import { lastsTo } from "./life-told.ts";
-import { livesSeen, type KitLines } from "./lives-seen.ts";
+import { livingNow, type KitLines } from "./lives-seen.ts";
 import { modesLookedFor, type ItemLives, type LivesLog } from "./pattern-lives.ts";
 
 /** Whether an item of one kit lasts to its next opening. */
@@ -40,8 +40,8 @@ export function kitLasts(
   const next = Date.parse(closed.at) + daysIn(opening) * DAY;
   const all = lives.flatMap(({ item, told }) => {
     const modes = new Set(modesLookedFor(pattern, item).map(({ id }) => id));
-    const own = livesSeen(given, log.patterns.get(kit.pattern) ?? pattern, item, modes).at(-1);
-    if (!own || own.before < Infinity) return [];
+    const own = livingNow(given, log.patterns.get(kit.pattern) ?? pattern, item, modes);
+    if (!own) return [];
     const age = (Date.parse(log.now) - Date.parse(own.from)) / DAY;
     const left = Math.max(0, (next - Date.parse(log.now)) / DAY);
     return left > 0 ? [{ item, age, left, lasts: lastsTo(told, own.after, age + left) }] : [];

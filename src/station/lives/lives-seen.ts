@@ -55,6 +55,24 @@ export function livesSeen(
   });
 }
 
+/**
+ * The life that is going on: of what is in the kit now, though nobody looked at it since it was fitted or proved mended.
+ *
+ * @returns undefined where nobody ever looked at one, or it was found bad and is not mended yet
+ */
+export function livingNow(
+  given: KitLines,
+  pattern: Pattern,
+  item: Item,
+  modes: ReadonlySet<string>,
+): Pick<LifeSeen, "from" | "after"> | undefined {
+  const last = livesSeen(given, pattern, item, modes).at(-1);
+  if (last === undefined) return undefined;
+  const born = birthsOf(given, item, modes).at(-1) ?? 0;
+  if (born > Date.parse(last.from)) return { from: new Date(born).toISOString(), after: 0 };
+  return last.before < Infinity ? undefined : last;
+}
+
 function lifeOf(kit: string, born: number, looks: readonly Look[]): readonly LifeSeen[] {
   const end = looks.findIndex(({ isBad }) => isBad);
   const good = end < 0 ? looks : looks.slice(0, end);

@@ -257,4 +257,16 @@ describe("a pattern's lives", () => {
     expect(at(1200)[0]!.lasts.high).toBeLessThan(1);
     expect(at(1600)).toEqual([]);
   });
+
+  it("count what was just renewed from that day, though nobody looked at it since, also where it was found bad", () => {
+    const ageOf = (story: Parameters<typeof kit>[1]) => {
+      const own = kit("own", story);
+      const log = { ...logOf([...kits, own]), now: day(1108) };
+      return kitLasts(own, PATTERN, patternLives(PATTERN, log), log).map(({ age }) => age);
+    };
+    const opened = [365, 730, 1095];
+    expect(ageOf({ opened, fitted: [1096] })).toEqual([12]);
+    expect(ageOf({ opened, found: [{ mode: "hard", on: 1095, mended: 1096 }] })).toEqual([12]);
+    expect(ageOf({ opened, found: [{ mode: "hard", on: 1095 }] })).toEqual([]);
+  });
 });
