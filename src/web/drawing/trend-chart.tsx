@@ -1,7 +1,14 @@
 import { line } from "d3-shape";
 import { useWords } from "../language/index.ts";
 import { Axes } from "./axes.tsx";
-import { placeTrend, type TrendFrame, type TrendLimit, type TrendPlaces, type TrendPoint } from "./trend-scales.ts";
+import {
+  placeTrend,
+  type TrendFrame,
+  type TrendLimit,
+  type TrendPlaces,
+  type TrendPoint,
+  wordsBeside,
+} from "./trend-scales.ts";
 import type { Words } from "#words";
 import { WideDrawing } from "./wide-drawing.tsx";
 import "./drawing.css";
@@ -69,7 +76,11 @@ function Limits({ placed, frame }: PartProps) {
   return placed.limits.map(({ label, y }) => (
     <g key={label}>
       <path className="trend-limit" d={`M${frame.left} ${y}H${frame.right}`} />
-      <text className="trend-limit-name" x={frame.left + 8} y={above(y) * 2 > placed.points.length ? y + 17 : y - 7}>
+      <text
+        className="trend-limit-name"
+        x={frame.left + 8}
+        y={wordsBeside(y, above(y) * 2 > placed.points.length, { below: 17, above: 7 }, frame)}
+      >
         {label}
       </text>
     </g>
@@ -100,7 +111,7 @@ function Readings({ placed, frame, say }: PartProps & Pick<TrendChartProps, "say
         <text
           className="trend-last"
           x={Math.min(last.x, frame.right - 4)}
-          y={isFalling ? last.y + 24 : last.y - 11}
+          y={wordsBeside(last.y, isFalling, { below: 24, above: 11 }, frame)}
           textAnchor="end"
         >
           {say(last.value)}

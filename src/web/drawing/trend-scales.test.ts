@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { placeTrend } from "./trend-scales.ts";
+import { placeTrend, wordsBeside } from "./trend-scales.ts";
 
 const FRAME = { left: 50, right: 350, top: 10, bottom: 200 };
 const READER = { language: "en-GB" };
@@ -116,5 +116,15 @@ describe("an axis of one reading, or of equal ones", () => {
     expect(named.length).toBeGreaterThan(1);
     const labels = named.map(({ label }) => label.replace(/ 20\d\d$/, ""));
     expect(new Set(labels).size).toBe(labels.length);
+  });
+});
+
+describe("words beside a point", () => {
+  it("stand below it where that is wanted, and above it where the axis would strike them through", () => {
+    const room = { below: 24, above: 11 };
+    expect(wordsBeside(100, true, room, FRAME)).toBe(124);
+    expect(wordsBeside(100, false, room, FRAME)).toBe(89);
+    expect(wordsBeside(172, true, room, FRAME)).toBe(161);
+    expect(wordsBeside(199, true, room, FRAME)).toBe(188);
   });
 });

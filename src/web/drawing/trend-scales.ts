@@ -68,6 +68,20 @@ export function placeTrend(
   };
 }
 
+/** How far below a point, and above it, words stand beside it [px]. */
+interface Beside {
+  readonly below: number;
+  readonly above: number;
+}
+
+/** Where the words of a point stand: below it where that is wanted and they keep clear of the axis, else above it [px]. */
+export function wordsBeside(y: number, isBelow: boolean, { below, above }: Beside, { bottom }: TrendFrame): number {
+  return isBelow && y + below < bottom - CLEAR ? y + below : y - above;
+}
+
+/** Between words and the axis below them [px]. */
+const CLEAR = 5;
+
 type Read = readonly { readonly value: number }[];
 
 /** Readings up from the lowest; where all are nought, nought stands at the bottom. */
