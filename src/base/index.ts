@@ -27,7 +27,7 @@ export {
 } from "./calendar.ts";
 export { sayCount } from "./say-count.ts";
 export { sum } from "./sum.ts";
-export { plainName } from "./plain-name.ts";
+export { isSeenName, plainName } from "./plain-name.ts";
 export * from "./span.ts";
 export * from "./csv.ts";
 export * from "./written-date.ts";

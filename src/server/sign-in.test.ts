@@ -186,6 +186,21 @@ describe("sessions", () => {
   });
 });
 
+describe("a new name", () => {
+  it.each(["Ines\u200bDunmore", "\u0406nes Dunmore", "Mara\u202erevillot", "\u001b[31mEvil\u0007"])(
+    "that is not what it looks like is refused, on the list and on a device: %j",
+    async (name) => {
+      const founder = await station.signedIn("administrator");
+      const invited = await founder.send("POST", "/api/invites", { name, role: "crew" });
+      expect([invited.statusCode, invited.json()]).toMatchObject([400, { code: "SV-122" }]);
+      const wish = { name: founder.me.person.name, pin: PIN, device: founder.device, deviceName: name };
+      expect((await founder.send("POST", "/api/sign-in", wish)).json()).toMatchObject({
+        faults: [{ field: "deviceName" }],
+      });
+    },
+  );
+});
+
 describe("invites", () => {
   it("open once, however the code is typed", async () => {
     const { send } = await station.signedIn("administrator");

@@ -1,3 +1,4 @@
+import { plainName } from "#base";
 import { createFold, STATION_PLACE, type Entry, type Fold } from "#log";
 import {
   applyDeviceEntry,
@@ -136,9 +137,4 @@ function applyEntry(before: State, entry: Entry): State {
   const station = (before as StationDraft | undefined) ?? new StationDraft();
   applyToStation(station, entry);
   return station;
-}
-
-/** A name as it is compared: case, accents' encoding and spacing do not matter. */
-function plainName(name: string): string {
-  return name.normalize("NFKC").trim().replace(/\s+/g, " ").toLowerCase();
 }

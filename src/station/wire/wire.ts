@@ -1,4 +1,4 @@
-import { isZone } from "#base";
+import { isSeenName, isZone } from "#base";
 import { z } from "zod";
 import type { Pattern } from "#kit";
 import type { KeptEntry } from "#log";
@@ -18,6 +18,8 @@ export * from "./wire-branch.ts";
  * Every reply that is not 2xx is a {@link Problem}. Cookies carry the session; scripts never see it.
  */
 
+const SEEN =
+  "as it looks: no control characters, no signs that nobody sees, no letters of two alphabets that look alike";
 const personName = z.string().trim().min(1).max(80).describe("name as written at the station, unlike any other there");
 const pin = z.string().regex(PIN_SHAPE).describe(PIN_RULE);
 const device = z
@@ -30,7 +32,15 @@ const person = z
   .string()
   .regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$/)
   .describe('bare id, as in `by` of entries; the person\'s subject is "person:" and this');
-const deviceName = z.string().trim().min(1).max(80).describe("what people call the device, such as 'Boat room tablet'");
+/** Of a person who is new: whoever was written down otherwise before may still sign in. */
+const newPersonName = personName.refine(isSeenName, SEEN);
+const deviceName = z
+  .string()
+  .trim()
+  .min(1)
+  .max(80)
+  .refine(isSeenName, SEEN)
+  .describe("what people call the device, such as 'Boat room tablet'");
 const code = z.string().trim().min(6).max(64).describe("code as printed or sent; case and dashes do not matter");
 const role = z.enum(["keeper", "crew", "assessor", "commander", "administrator"] satisfies readonly Role[]);
 const instant = z.string().describe("RFC 3339");
@@ -44,7 +54,7 @@ export type SignInRequest = z.infer<typeof signInRequest>;
 export const setupRequest = z.strictObject({
   code,
   stationName: z.string().trim().min(1).max(80),
-  name: personName,
+  name: newPersonName,
   pin,
   /** The first place; others are added later. */
   place: z.strictObject({
@@ -118,7 +128,7 @@ export const changePinRequest = z.strictObject({
 export type ChangePinRequest = z.infer<typeof changePinRequest>;
 
 /** `POST /api/invites`: a new person, or a person known who needs a way back in (lost PIN, locked, new device). */
-export const inviteRequest = z.union([z.strictObject({ name: personName, role }), z.strictObject({ person })]);
+export const inviteRequest = z.union([z.strictObject({ name: newPersonName, role }), z.strictObject({ person })]);
 export type InviteRequest = z.infer<typeof inviteRequest>;
 
 export const inviteReply = z.object({
