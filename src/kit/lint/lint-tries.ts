@@ -14,7 +14,9 @@ export function tryLint(pattern: Pattern): readonly LintHit[] {
 }
 
 function isDriven(pattern: Pattern): boolean {
-  return pattern.engine !== undefined || allSteps(pattern).some(({ hazards }) => hazards.some((one) => DRIVEN.has(one)));
+  return (
+    pattern.engine !== undefined || allSteps(pattern).some(({ hazards }) => hazards.some((one) => DRIVEN.has(one)))
+  );
 }
 
 function bareHits({ sign, look, tries }: Trouble, path: string): readonly LintHit[] {
