@@ -170,7 +170,8 @@ export const CAUTIONS: readonly Caution[] = [
   caution("recoil-kick", "CAUTION", "Starter kick", {
     what: "The cord can snatch back as the engine fires or misfires.",
     consequence: "Wrenched wrist, elbow or fingers.",
-    avoid: "Feet set, pull until it bites, then one long steady pull. Let it run back in the hand, do not let go.",
+    avoid:
+      "Feet set, pull until it bites, then one long steady pull. Let a recoil cord run back in the hand; a spare cord comes free.",
   }),
   caution("slippery-deck", "CAUTION", "Slippery deck", {
     what: "Water, oil and hose underfoot on a moving deck.",

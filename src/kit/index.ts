@@ -22,6 +22,7 @@ export {
   type TroubleTry,
 } from "./trouble/trouble.ts";
 export { startCheckOf } from "./trouble/start-check.ts";
+export { tryHazards } from "./trouble/try-hazards.ts";
 export { drawingFault, type Beside } from "./card/build-card.ts";
 export { DRAWING_FIELD, LOOKS, readDrawing, type Drawing, type Look, type Shape } from "./card/drawing.ts";
 export { pictureFaults, type PictureFault } from "./pictures/build-pictures.ts";

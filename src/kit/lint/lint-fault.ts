@@ -48,6 +48,7 @@ export const LINT_RULES = [
   "lift-too-heavy",
   "machine-unsaid",
   "fuel-of-another",
+  "try-without-hazard",
   "drawing-unread",
   "drawing-never-shown",
   "drawing-untitled",

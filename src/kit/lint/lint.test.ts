@@ -36,6 +36,13 @@ const LIFTED: readonly Change[] = [
   [[...COUPLE, "lift"], { by: "davit" }],
   [[...COUPLE, "people"], 3],
 ];
+const KINKED = {
+  sign: "weak-delivery",
+  name: "Too little",
+  nextPump: 6,
+  causes: [{ id: "kinked", says: "Hose kinked", weight: 1 }],
+  tries: [{ id: "straighten", does: "Take out every kink.", minutes: 1, hazards: [] as string[], ends: { kinked: 1 } }],
+};
 const LONG = "Turn the handle. ".repeat(12);
 
 const CASES: readonly (readonly [LintRule, string, string, ...Change[]])[] = [
@@ -274,6 +281,15 @@ const CASES: readonly (readonly [LintRule, string, string, ...Change[]])[] = [
     ],
   ],
   ["fuel-of-another", "diesel at a petrol engine", "engine.fuelKind", [[...START, "hazards"], ["opens-diesel"]]],
+  ["try-without-hazard", "of an engine", "troubles[0].tries[0].hazards", [["troubles"], [KINKED]]],
+  [
+    "try-without-hazard",
+    "of a pump on the mains",
+    "troubles[0].tries[0].hazards",
+    [["troubles"], [KINKED]],
+    [["engine"], undefined],
+    [[...START, "hazards"], ["electric-in-water"]],
+  ],
   ["out-of-range", "hung for longer than anyone waits", "step drain", HUNG],
   ["promises-safety", "first aid", "afterUse salt", [[...AFTER, 0, "firstAid"], ["Now it is safe."]]],
   ["promises-safety", "card", "card start-it", [[...CARD, "words", "en"], "Now it is safe to start."]],
@@ -305,6 +321,15 @@ describe("the lint", () => {
       minutes: 1,
     };
     expect(lintPatternText(changedText([["stages", 5, "steps", 0], step]), FILE)).toEqual([]);
+  });
+
+  it("asks a try for no hazard where nothing runs and no mains feed it", () => {
+    const still: readonly Change[] = [
+      [["troubles"], [KINKED]],
+      [["engine"], undefined],
+      [[...START, "hazards"], ["pulls-cord"]],
+    ];
+    expect(lintPatternText(changedText(...still), FILE).map(({ rule }) => rule)).not.toContain("try-without-hazard");
   });
 
   it.each(TRIED)("$rule: $told", ({ rule, where, changes }) => {

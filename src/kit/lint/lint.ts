@@ -13,6 +13,7 @@ import { readingLint } from "./lint-readings.ts";
 import { stageLint } from "./lint-stages.ts";
 import { wholeMachineLint } from "./lint-whole-machine.ts";
 import { wordingLint } from "./lint-wording.ts";
+import { tryLint } from "./lint-tries.ts";
 import { workLint } from "./lint-work.ts";
 import { loadSource, nothingBeside } from "../file/load-pattern.ts";
 import { namesIn } from "../file/file-names.ts";
@@ -66,6 +67,7 @@ const LINTS = [
   lookLint,
   liftingLint,
   wholeMachineLint,
+  tryLint,
 ];
 
 function hitsOf(pattern: Pattern, beside?: Beside): readonly LintHit[] {

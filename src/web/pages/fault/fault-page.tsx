@@ -1,4 +1,4 @@
-import { TROUBLE_SIGNS, type Trouble } from "#kit";
+import { allSteps, TROUBLE_SIGNS, type Step, type Trouble } from "#kit";
 import { findingsByMode, nextPumps, type Where } from "#station";
 import { useParams, useSearch } from "wouter";
 import { useStation } from "#web/device/index.ts";
@@ -37,7 +37,12 @@ export default function FaultPage() {
       {isFuelSmelt ? (
         <Cautions ids={["petrol-vapour"]} />
       ) : (
-        <FaultFinding at={at} asked={asked.get("sign") ?? ""} casualty={casualty ?? undefined} />
+        <FaultFinding
+          at={at}
+          asked={asked.get("sign") ?? ""}
+          casualty={casualty ?? undefined}
+          from={allSteps(at.pattern).find((step) => step.line === line)}
+        />
       )}
     </Page>
   );
@@ -49,9 +54,10 @@ interface FaultFindingProps {
   readonly asked: string;
   /** On which it failed: each is a finding of its own. On the bench where absent. */
   readonly casualty: string | undefined;
+  readonly from: Step | undefined;
 }
 
-function FaultFinding({ at, asked, casualty }: FaultFindingProps) {
+function FaultFinding({ at, asked, casualty, from }: FaultFindingProps) {
   const words = useWords("fault");
   const sheet = at.view.casualties.find(({ id }) => id === casualty);
   const others = sheet ? nextPumps(sheet, at.view.kits, at.kit.id) : [];
@@ -71,6 +77,7 @@ function FaultFinding({ at, asked, casualty }: FaultFindingProps) {
     where: finding.isAlone || others.length === 0 ? "bench" : where,
     nextPumps: others,
     ...(sheet && { atSea: otherKitsOf(sheet.situation?.otherKits) }),
+    from,
     finding,
     onChange: kept.change,
     onBegin: () => kept.change(NOTHING),

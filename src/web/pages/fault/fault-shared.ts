@@ -1,4 +1,4 @@
-import type { Trouble } from "#kit";
+import type { Step, Trouble } from "#kit";
 import type { Where } from "#station";
 import type { KitAtHand } from "#web/kit-view/at-hand.ts";
 
@@ -23,6 +23,8 @@ export interface FaultShared {
   readonly nextPumps: readonly string[];
   /** On a casualty: another pump may have to come. What was told of kits of other stations, if anything was. */
   readonly atSea?: { readonly otherKits?: string };
+  /** The line of a turnaround that one came from, whose dangers are there still. */
+  readonly from: Step | undefined;
   readonly finding: Finding;
   readonly onChange: (finding: Finding) => void;
   /** Back to the choice of what is seen. */

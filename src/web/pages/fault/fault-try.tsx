@@ -1,12 +1,12 @@
-import { CAUTIONS_FOR, type Hazard, type Trouble, type TroubleTry } from "#kit";
+import type { Trouble, TroubleTry } from "#kit";
 import { nextTry, type FaultAdvice } from "#station";
-import { findCaution, gravestFirst } from "#base";
 import { useWords } from "#web/language/index.ts";
 import { Button, Notice } from "#web/parts/index.ts";
-import { CautionLine, CautionWords, firstSentence } from "#web/parts/caution-box.tsx";
+import { CautionRows } from "#web/parts/caution-rows.tsx";
 import type { FaultShared } from "./fault-shared.ts";
 import { RaiseLink } from "./raise-link.tsx";
 import { useNewLook } from "#web/parts/look/use-new-look.ts";
+import { lookRows, tryRows, type TryPlace } from "./try-cautions.ts";
 import { sayMinutes, sayShare, sayWhyNextPump, worthTelling } from "./fault-words.ts";
 
 /** The next thing to try, large; its cautions before it; what came of it. */
@@ -19,7 +19,7 @@ export function FaultTry(shared: FaultShared) {
     <section className="fault" aria-label={trouble.name}>
       <h2>{trouble.name}</h2>
       <NobodyBeside {...shared} />
-      {finding.tried.length === 0 && trouble.look && <HowToSee look={trouble.look} />}
+      {finding.tried.length === 0 && trouble.look && <HowToSee shared={shared} look={trouble.look} />}
       {advice.next.kind === "try" ? (
         <OneTry key={advice.next.try.id} shared={shared} one={advice.next.try} />
       ) : (
@@ -47,7 +47,7 @@ function OneTry({ shared, one }: { readonly shared: FaultShared; readonly one: T
   const isSettled = !useNewLook(one.id).isNew;
   return (
     <>
-      <TryCautions hazards={one.hazards} />
+      <CautionRows rows={tryRows(placeOf(shared), one)} />
       <p className="fault-do">{one.does}</p>
       <p className="fault-minutes">
         {words.tryNumber({ number: finding.tried.length + 1, minutes: sayMinutes(one.minutes, words) })}
@@ -69,33 +69,22 @@ function OneTry({ shared, one }: { readonly shared: FaultShared; readonly one: T
   );
 }
 
-/** Cautions of what it does, the gravest first and with all that keeps from it, the others with the first of that. */
-function TryCautions({ hazards }: { readonly hazards: readonly Hazard[] }) {
-  const ids = gravestFirst([...new Set(hazards.flatMap((hazard) => CAUTIONS_FOR[hazard]))]);
-  return ids.flatMap((id, at) => {
-    const caution = findCaution(id);
-    return caution ? (
-      <CautionLine
-        key={id}
-        signal={caution.signal}
-        hazard={caution.hazard}
-        short={at === 0 ? caution.avoid : firstSentence(caution.avoid)}
-      >
-        <CautionWords caution={caution} />
-      </CautionLine>
-    ) : (
-      []
-    );
-  });
+function placeOf({ at, trouble, finding, from }: FaultShared): TryPlace {
+  return { pattern: at.pattern, trouble, tried: finding.tried, from };
+}
+
+interface HowToSeeProps {
+  readonly shared: FaultShared;
+  readonly look: NonNullable<Trouble["look"]>;
 }
 
 /** How to see the sign without harm, a tap away: it is told before anything is tried. */
-function HowToSee({ look }: { readonly look: NonNullable<Trouble["look"]> }) {
+function HowToSee({ shared, look }: HowToSeeProps) {
   const words = useWords("fault");
   return (
     <details className="fault-causes">
       <summary>{words.howToSee()}</summary>
-      <TryCautions hazards={look.hazards} />
+      <CautionRows rows={lookRows(placeOf(shared), look)} />
       <p className="fault-do">{look.does}</p>
     </details>
   );
