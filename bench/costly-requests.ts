@@ -7,7 +7,7 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { spawnServer, type SpawnedServer } from "../src/server/spawned-server.ts";
-import { askHeads, COSTLY, pushFromBeside, setUpStation, type Keeper } from "../src/server/turns/costly-pushes.ts";
+import { askHeads, COSTLY, pushFromBeside, setUpStation, type Keeper } from "../src/server/turns/test-pushes.ts";
 
 const AT_ONCE = 5;
 /** So much longer may a question wait [ms]. */

@@ -21,7 +21,7 @@ const JOINER = /(?<=\p{Script=Arabic})\u200c(?=\p{Script=Arabic})/gu;
 /**
  * True of a name that is what it looks like: without control characters, marks that nobody sees and letters of two alphabets
  * that look alike.
- * @example isSeenName("\u0406nes Dunmore") // false: its first letter is Cyrillic
+ * @example isSeenName("\u0406nes Dunmore") // false
  */
 export function isSeenName(text: string): boolean {
   const alphabets = LOOK_ALIKE.filter((letters) => letters.test(text));

@@ -63,8 +63,10 @@ export { verifyLog, type PlaceVerdict } from "./verify-log.ts";
 export {
   endedBy,
   findingsByMode,
+  minutesSinceRun,
   nextPumps,
   nextTry,
+  troubleAfterRun,
   type FaultAdvice,
   type Likely,
   type Where,

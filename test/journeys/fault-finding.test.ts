@@ -101,6 +101,8 @@ describe("fault finding", () => {
     expect(new Set(did).size).toBe(did.length);
     expect(did.length).toBeGreaterThan(1);
     await button("Pump 2 cannot be taken: go on here").click();
+    await page.getByText("Call for the next kit now").waitFor();
+    await page.getByText("Cannot be taken: Pump 2.").waitFor();
     did.push(await noChange());
     expect(new Set(did).size).toBe(did.length);
     expect(await page.locator("body").innerText()).not.toMatch(/\d ?%|\bsafe\b/);

@@ -2,7 +2,7 @@ import type { Entry } from "#log";
 import { markOf, type KitDraft } from "../draft.ts";
 import type { BodyOf, Shapes } from "../kinds/shapes.ts";
 import { HANDS } from "../kinds/writers.ts";
-import { putAllOrSome } from "../kit/some-fitted.ts";
+import { putAllOrSome } from "./some-fitted.ts";
 import type { Finding } from "../state.ts";
 import { noteDrawn } from "../stock/note-drawn.ts";
 import { mayBeLivedWith } from "./finding-list.ts";

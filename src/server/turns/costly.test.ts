@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { spawnServer, type SpawnedServer } from "../spawned-server.ts";
-import { askHeads, COSTLY, pushFromBeside, setUpStation, type Keeper, type Pushes } from "./costly-pushes.ts";
+import { askHeads, COSTLY, pushFromBeside, setUpStation, type Keeper, type Pushes } from "./test-pushes.ts";
 
 /** So many costly pushes of one person at once. Judged by the order of answers: time is proved in the bench. */
 const AT_ONCE = 5;

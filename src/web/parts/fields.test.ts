@@ -5,6 +5,12 @@ import { readQuantity } from "./fields/quantity-field.tsx";
 
 const words = await fetchWords("en", "parts");
 
+/** What is said of a text that is no quantity. */
+const said = (unit: string, dimension: "length" | "ratio" | "volume" = "length") => {
+  const read = readQuantity("about so much", { dimension, unit }, words);
+  return "fault" in read ? read.fault : "";
+};
+
 describe("a quantity as typed", () => {
   test("a bare number takes the unit shown beside the box, and the text says so", () => {
     expect(readQuantity("8", { dimension: "length", unit: "ft" }, words)).toEqual({
@@ -25,6 +31,15 @@ describe("a quantity as typed", () => {
     const read = readQuantity("8 psi", { dimension: "length", unit: "m" }, words);
     expect(read).toHaveProperty("fault");
     expect("fault" in read && read.fault).toContain("mm, m, in, ft");
+  });
+
+  test("says in words how a bare number is read, never a symbol that reads as a word", () => {
+    expect(said("in")).toMatch(/\. A bare number is read as inches\.$/);
+    expect(said("ft")).toMatch(/ is read as feet\.$/);
+    expect(said("m")).toMatch(/ is read as metres\.$/);
+    expect(said("mm")).toMatch(/ is read as millimetres\.$/);
+    expect(said("L", "volume")).toMatch(/ is read as L\.$/);
+    expect(said("", "ratio")).toMatch(/ is read as it stands\.$/);
   });
 
   test("nothing typed is no reading", () => {

@@ -1,5 +1,6 @@
 import { allSteps, TROUBLE_SIGNS, type Step, type Trouble } from "#kit";
-import { findingsByMode, nextPumps, type Where } from "#station";
+import type { CasualtyState } from "#readiness";
+import { findingsByMode, minutesSinceRun, nextPumps, troubleAfterRun, type Where } from "#station";
 import { useParams, useSearch } from "wouter";
 import { useStation } from "#web/device/index.ts";
 import { useWords } from "#web/language/index.ts";
@@ -8,12 +9,13 @@ import { Cautions } from "#web/parts/caution-box.tsx";
 import { findKit, type KitAtHand } from "#web/kit-view/at-hand.ts";
 import { useKept } from "#web/act/use-kept.ts";
 import { NoSuchKit } from "#web/kit-view/no-such-kit.tsx";
+import { useNow } from "#web/timing/index.ts";
 import type { FaultShared, Finding } from "./fault-shared.ts";
 import { FaultEnd } from "./fault-end.tsx";
 import { FaultTry } from "./fault-try.tsx";
 import "./fault.css";
 
-const NOTHING: Finding = { sign: "", tried: [], ended: "", isAlone: false };
+const NOTHING: Finding = { sign: "", tried: [], ended: "", refused: [] };
 
 /** A kit that does not do what it should: one thing to try at a time, until it does or the next pump is taken. */
 export default function FaultPage() {
@@ -60,10 +62,12 @@ interface FaultFindingProps {
 function FaultFinding({ at, asked, casualty, from }: FaultFindingProps) {
   const words = useWords("fault");
   const sheet = at.view.casualties.find(({ id }) => id === casualty);
-  const others = sheet ? nextPumps(sheet, at.view.kits, at.kit.id) : [];
   const where: Where = casualty === undefined ? "bench" : "boat";
   const kept = useKept(`fault.${at.kit.id}.${casualty ?? where}`, { ...NOTHING, sign: asked });
   const finding = findingFor(kept.value, asked);
+  const standing = sheet ? nextPumps(sheet, at.view.kits, at.kit.id) : [];
+  const others = standing.filter((name) => !finding.refused.includes(name));
+  const ranAgo = useRanAgo(at, sheet);
   const troubles = at.pattern.troubles ?? [];
   const trouble = troubles.find(({ sign }) => sign === finding.sign);
   const found = findingsByMode(at.view.kits, at.kit.pattern);
@@ -71,12 +75,13 @@ function FaultFinding({ at, asked, casualty, from }: FaultFindingProps) {
   if (!trouble) return <SignChoice troubles={troubles} onChoose={(sign) => kept.change({ ...NOTHING, sign })} />;
   const shared: FaultShared = {
     at,
-    trouble,
+    trouble: troubleAfterRun(trouble, ranAgo, finding.tried),
     found,
     // Where there is no other pump to take, what is left to try here is all there is.
-    where: finding.isAlone || others.length === 0 ? "bench" : where,
+    where: others.length === 0 ? "bench" : where,
     nextPumps: others,
-    ...(sheet && { atSea: otherKitsOf(sheet.situation?.otherKits) }),
+    ranAgo,
+    ...(sheet && { atSea: { casualty: sheet.id, otherKits: sheet.situation?.otherKits } }),
     from,
     finding,
     onChange: kept.change,
@@ -85,8 +90,11 @@ function FaultFinding({ at, asked, casualty, from }: FaultFindingProps) {
   return finding.ended === "" ? <FaultTry {...shared} /> : <FaultEnd {...shared} />;
 }
 
-function otherKitsOf(otherKits: string | undefined): NonNullable<FaultShared["atSea"]> {
-  return otherKits === undefined ? {} : { otherKits };
+/** Minutes since its engine ran, as the sheet or the open turnaround knows; told once, so that no try changes under a hand. */
+function useRanAgo({ kit, pattern }: KitAtHand, sheet: CasualtyState | undefined): number | undefined {
+  const now = useNow(false);
+  const pump = sheet?.pumps.find((one) => one.kit === kit.id);
+  return minutesSinceRun(pattern, { pump, turnaround: kit.turnaround }, now);
 }
 
 /** What was tried so far; from the beginning where the way here names another sign than the one it was tried for. */

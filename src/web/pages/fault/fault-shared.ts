@@ -8,8 +8,8 @@ export interface Finding {
   readonly tried: readonly string[];
   /** The try that helped. */
   readonly ended: string;
-  /** There is no next pump: go on with what is left. */
-  readonly isAlone: boolean;
+  /** Names of pumps that could not be taken in its place: they stand by no more. */
+  readonly refused: readonly string[];
 }
 
 /** What every view of a fault being found has. */
@@ -19,10 +19,12 @@ export interface FaultShared {
   /** Findings so far by mode, on kits of this pattern. */
   readonly found: ReadonlyMap<string, number>;
   readonly where: Where;
-  /** By name, those that can be taken in its place. */
+  /** By name, those that can be taken in its place and were not refused. */
   readonly nextPumps: readonly string[];
+  /** Minutes since its engine ran, where that was lately [min]. */
+  readonly ranAgo?: number | undefined;
   /** On a casualty: another pump may have to come. What was told of kits of other stations, if anything was. */
-  readonly atSea?: { readonly otherKits?: string };
+  readonly atSea?: { readonly casualty: string; readonly otherKits?: string | undefined };
   /** The line of a turnaround that one came from, whose dangers are there still. */
   readonly from: Step | undefined;
   readonly finding: Finding;

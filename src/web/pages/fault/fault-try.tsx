@@ -7,7 +7,7 @@ import type { FaultShared } from "./fault-shared.ts";
 import { RaiseLink } from "./raise-link.tsx";
 import { useNewLook } from "#web/parts/look/use-new-look.ts";
 import { lookRows, tryRows, type TryPlace } from "./try-cautions.ts";
-import { sayMinutes, sayShare, sayWhyNextPump, worthTelling } from "./fault-words.ts";
+import { sayMinutes, sayNobodyBeside, sayRanLately, sayShare, sayWhyNextPump, worthTelling } from "./fault-words.ts";
 
 /** The next thing to try, large; its cautions before it; what came of it. */
 export function FaultTry(shared: FaultShared) {
@@ -19,6 +19,7 @@ export function FaultTry(shared: FaultShared) {
     <section className="fault" aria-label={trouble.name}>
       <h2>{trouble.name}</h2>
       <NobodyBeside {...shared} />
+      {shared.ranAgo !== undefined && <p>{sayRanLately(shared.ranAgo, words)}</p>}
       {finding.tried.length === 0 && trouble.look && <HowToSee shared={shared} look={trouble.look} />}
       {advice.next.kind === "try" ? (
         <OneTry key={advice.next.try.id} shared={shared} one={advice.next.try} />
@@ -91,11 +92,16 @@ function HowToSee({ shared, look }: HowToSeeProps) {
 }
 
 /** On a casualty where no other pump stands by: the next kit has to come, and when is said only where it was told. */
-function NobodyBeside({ nextPumps, atSea }: FaultShared) {
+function NobodyBeside({ nextPumps, atSea, finding: { refused } }: FaultShared) {
   const words = useWords("fault");
-  if (atSea === undefined || nextPumps.length > 0) return null;
-  const { otherKits } = atSea;
-  return <p>{otherKits === undefined ? words.noOtherPump() : words.noOtherPumpTold({ told: otherKits })}</p>;
+  const said = atSea && sayNobodyBeside({ nextPumps, refused, otherKits: atSea.otherKits }, words);
+  if (said === undefined) return null;
+  if (refused.length === 0) return <p>{said}</p>;
+  return (
+    <Notice tone="wrong" title={words.callNextKit()} isNews>
+      <p>{said}</p>
+    </Notice>
+  );
 }
 
 /** Nothing here is worth the minutes: the next pump at sea, the workshop on the bench. */
@@ -103,11 +109,12 @@ function GiveUp({ shared, advice }: { readonly shared: FaultShared; readonly adv
   const { next } = advice;
   const words = useWords("fault");
   const { finding, onChange } = shared;
+  const [pump = ""] = shared.nextPumps;
   return (
     <>
       {next.kind === "next-pump" ? (
-        <Notice tone="wrong" title={words.nextPump({ pump: shared.nextPumps[0] ?? "" })} isNews>
-          <p>{sayWhyNextPump(advice, { minutes: next.minutes, pump: shared.nextPumps[0] ?? "" }, words)}</p>
+        <Notice tone="wrong" title={words.nextPump({ pump })} isNews>
+          <p>{sayWhyNextPump(advice, { minutes: next.minutes, pump }, words)}</p>
         </Notice>
       ) : (
         <Notice tone="wrong" title={words.nothingLeft()} isNews>
@@ -115,8 +122,8 @@ function GiveUp({ shared, advice }: { readonly shared: FaultShared; readonly adv
         </Notice>
       )}
       {next.kind === "next-pump" && (
-        <Button wide onPress={() => onChange({ ...finding, isAlone: true })}>
-          {words.noNextPump({ pump: shared.nextPumps[0] ?? "" })}
+        <Button wide onPress={() => onChange({ ...finding, refused: [...finding.refused, pump] })}>
+          {words.noNextPump({ pump })}
         </Button>
       )}
       <RaiseLink shared={shared} cause={advice.causes[0]?.cause} isEnded={false} />

@@ -23,7 +23,8 @@ export function RaiseLink({ shared, cause, isEnded }: RaiseLinkProps) {
   const does = done.flatMap((id) => trouble.tries.find((one) => one.id === id)?.does ?? []);
   const query = new URLSearchParams({
     ...(mode ? { item: mode.item, mode: mode.id } : {}),
-    note: sayNote({ name: trouble.name, does, isEnded }, words),
+    note: sayNote({ name: trouble.name, does, refused: finding.refused, isEnded }, words),
+    ...(shared.atSea && { casualty: shared.atSea.casualty }),
   });
   return (
     <ButtonLink wide to={`/kit/${at.kit.id}/finding?${query.toString()}`}>

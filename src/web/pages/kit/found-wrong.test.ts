@@ -1,7 +1,7 @@
 import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
 import { SAMPLE } from "#web/kit-view/sample.ts";
-import { modeOptions, NOTHING_FOUND, pickedMode } from "./found-wrong.ts";
+import { backFrom, modeOptions, NOTHING_FOUND, pickedMode } from "./found-wrong.ts";
 
 const words = await fetchWords("en", "kitLine");
 
@@ -41,5 +41,19 @@ describe("something found wrong outside a turnaround", () => {
       mode: "other",
       effect: "grounds",
     });
+  });
+});
+
+const back = (query: string) =>
+  backFrom({ id: "br-1", name: "Kit br-1" }, [{ id: "c1" }], new URLSearchParams(query), "Casualty");
+
+describe("the way back once it is raised", () => {
+  it("is the sheet of the sinking boat it came from", () => {
+    expect(back("casualty=c1&note=x")).toEqual({ to: "/casualty/c1", label: "Casualty" });
+  });
+
+  it("is the kit, where it came from there or from a sheet that this device does not know", () => {
+    expect(back("note=x")).toEqual({ to: "/kit/br-1", label: "Kit br-1" });
+    expect(back("casualty=c9")).toEqual({ to: "/kit/br-1", label: "Kit br-1" });
   });
 });

@@ -20,6 +20,18 @@ export function foundAsked(pattern: Pattern, asked: URLSearchParams): FoundWrong
   return mode ? { ...NOTHING_FOUND, item: mode.item, mode: mode.id } : NOTHING_FOUND;
 }
 
+/** Where the way leads back once it is raised: to the sheet it came from, where this device knows it, else to the kit. */
+export function backFrom(
+  kit: { readonly id: string; readonly name: string },
+  casualties: readonly { readonly id: string }[],
+  asked: URLSearchParams,
+  casualtyLabel: string,
+): { readonly to: string; readonly label: string } {
+  const casualty = casualties.find(({ id }) => id === asked.get("casualty"));
+  if (casualty) return { to: `/casualty/${casualty.id}`, label: casualtyLabel };
+  return { to: `/kit/${kit.id}`, label: kit.name };
+}
+
 /** The ways an item fails, each with what it means, then something else. */
 export function modeOptions(
   pattern: Pattern,

@@ -10,7 +10,7 @@ import { PhotoStrip } from "#web/parts/photo-strip.tsx";
 import { KitActs } from "#web/act/acts.ts";
 import type { KitAtHand } from "#web/kit-view/at-hand.ts";
 import { OTHER, sayEffect } from "#web/act/finding-choice.ts";
-import { foundAsked, modeOptions, NOTHING_FOUND, pickedMode, type FoundWrong } from "./found-wrong.ts";
+import { backFrom, foundAsked, modeOptions, NOTHING_FOUND, pickedMode, type FoundWrong } from "./found-wrong.ts";
 import { KitFormPage } from "./kit-form-page.tsx";
 
 const EFFECTS: readonly Effect[] = ["grounds", "limits", "notes"];
@@ -18,7 +18,19 @@ const EFFECTS: readonly Effect[] = ["grounds", "limits", "notes"];
 /** A finding raised outside a turnaround: seen in passing, at a muster, by an assessor. */
 export default function RaiseFindingPage() {
   const words = useWords("keep");
-  return <KitFormPage title={(kit) => words.raiseTitle({ kit })}>{(at) => <RaiseForm at={at} />}</KitFormPage>;
+  const back = useBack();
+  return (
+    <KitFormPage title={(kit) => words.raiseTitle({ kit })} back={back}>
+      {(at) => <RaiseForm at={at} />}
+    </KitFormPage>
+  );
+}
+
+/** To the casualty's sheet where the finding comes from there, else to the kit. */
+function useBack() {
+  const frame = useWords("frame");
+  const asked = new URLSearchParams(useSearch());
+  return ({ kit, view }: KitAtHand) => backFrom(kit, view.casualties, asked, frame.casualty());
 }
 
 function RaiseForm({ at }: { readonly at: KitAtHand }) {
@@ -26,6 +38,7 @@ function RaiseForm({ at }: { readonly at: KitAtHand }) {
   const recorder = useRecorder();
   const doing = useDoing();
   const [, go] = useLocation();
+  const back = useBack();
   const asked = new URLSearchParams(useSearch());
   const [found, setFound] = useState<FoundWrong>(() => foundAsked(at.pattern, asked));
   const [note, setNote] = useState(asked.get("note") ?? "");
@@ -37,7 +50,7 @@ function RaiseForm({ at }: { readonly at: KitAtHand }) {
     if (!picked) return;
     const details = { photos, ...(note.trim() !== "" && { note: note.trim() }) };
     const acts = new KitActs(recorder, at.view, at.kit);
-    if (await doing.run(() => acts.raise({}, undefined, picked, details))) go(`/kit/${at.kit.id}`);
+    if (await doing.run(() => acts.raise({}, undefined, picked, details))) go(back(at).to);
   };
   return (
     <>

@@ -44,6 +44,13 @@ describe("a verdict on forecasts", () => {
     expect(sayMarks(scoreForecasts(told), words)).toMatch(/Brier score 0\.188/);
   });
 
+  it("names one day once", () => {
+    const oneDay = told.map((one, i) => ({ ...one, at: new Date(Date.UTC(2026, 10, 29, 9, i)).toISOString() }));
+    expect(sayScore(oneDay, scoreForecasts(oneDay), words)).toContain(
+      "That is of 24 forecasts, on 29 Nov 2026: on average",
+    );
+  });
+
   it("says how many more it takes where there are too few, and nothing else where there is none", () => {
     const few = told.slice(0, 4);
     expect(sayScore(few, scoreForecasts(few), words)).toMatch(

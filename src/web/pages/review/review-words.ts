@@ -53,11 +53,14 @@ export function sayScore(forecasts: readonly Made[], { kind, wanted }: ForecastS
   return words.score({
     verdict: kind === "too-few" ? words.wanted({ verdict, count: wanted }) : verdict,
     count,
-    first: sayDay(first),
-    last: sayDay(last),
+    days: sayDays(sayDay(first), sayDay(last), words),
     told: sayChance(forecasts.reduce((sum, { chance }) => sum + chance, 0) / count, "ten"),
     came: forecasts.filter((one) => one.came).length,
   });
+}
+
+function sayDays(first: string, last: string, words: ReviewWords): string {
+  return first === last ? words.onDay({ day: first }) : words.fromTo({ first, last });
 }
 
 /** The same as scores, for whoever compares them. */

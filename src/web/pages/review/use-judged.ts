@@ -5,8 +5,9 @@ import { crpsOfPercentiles } from "#reliability";
 import { useEffect, useMemo, useState } from "react";
 import type { StationView } from "#web/device/index.ts";
 import { useAsk } from "#web/worker/index.ts";
+import { inOrder } from "./in-order.ts";
 
-/** What had been forecast on one casualty and what came, as far as it has been computed. */
+/** What had been forecast and what came, oldest first, as far as it has been computed. */
 export interface Judged {
   readonly forecasts: readonly KeptForecast[];
   /** Forecasts still to be computed. */
@@ -22,7 +23,7 @@ export function useAllLevels(view: StationView): Judged {
   const asked = useMemo(() => closed.flatMap((one) => (one.reviewed ? [] : levelsOf(view, one))), [view, closed]);
   const kept = closed.flatMap(({ reviewed }) => (reviewed?.forecasts ?? []).filter(({ of }) => of === "lower"));
   const { forecasts, left } = useLevels(ask, asked);
-  return { forecasts: [...kept, ...forecasts], left };
+  return { forecasts: inOrder([...kept, ...forecasts]), left };
 }
 
 /** Forecasts of levels, each asked anew from the lines its writer then had, and of the starts of our kits there. */
@@ -31,7 +32,7 @@ export function useJudged(view: StationView, casualty: CasualtyState): Judged {
   const starts = useMemo(() => startsOn(view, casualty), [view, casualty]);
   const asked = useMemo(() => levelsOf(view, casualty), [view, casualty]);
   const { forecasts, left } = useLevels(ask, asked);
-  return { forecasts: [...starts, ...forecasts], left };
+  return { forecasts: inOrder([...starts, ...forecasts]), left };
 }
 
 /** One after another, those still left counted. */

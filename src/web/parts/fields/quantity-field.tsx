@@ -96,7 +96,7 @@ export function readQuantity(
     return { reading: { si: parseQuantity(whole, dimension), text: whole } };
   } catch (cause) {
     if (!isInputError(cause)) throw cause;
-    return { fault: words.unitFault({ units: symbolsOf(dimension), unit: unit || words.noUnit() }) };
+    return { fault: words.unitFault({ units: symbolsOf(dimension), unit: unit || "none", symbol: unit }) };
   }
 }
 

@@ -92,11 +92,12 @@ export interface ReviewWords {
   readonly score: (d: {
     readonly verdict: string | number;
     readonly count: number;
-    readonly first: string | number;
-    readonly last: string | number;
+    readonly days: string | number;
     readonly told: string | number;
     readonly came: string | number;
   }) => string;
+  readonly fromTo: (d: { readonly first: string | number; readonly last: string | number }) => string;
+  readonly onDay: (d: { readonly day: string | number }) => string;
   readonly marks: (d: {
     readonly brier: string | number;
     readonly plain: string | number;

@@ -46,8 +46,11 @@ export interface PartsWords {
   readonly wholeFault: () => string;
   readonly leastFault: (d: { readonly least: string | number }) => string;
   readonly mostFault: (d: { readonly most: string | number }) => string;
-  readonly unitFault: (d: { readonly units: string | number; readonly unit: string | number }) => string;
-  readonly noUnit: () => string;
+  readonly unitFault: (d: {
+    readonly units: string | number;
+    readonly unit: "none" | "in" | "ft" | "mm" | "m" | (string & {});
+    readonly symbol: string | number;
+  }) => string;
   readonly spanFault: () => string;
   readonly timeHint: () => string;
   readonly timeFault: () => string;

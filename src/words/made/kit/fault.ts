@@ -25,6 +25,7 @@ export interface FaultWords {
   readonly likelierThanNot: () => string;
   readonly asLikelyAsNot: () => string;
   readonly oneInThree: () => string;
+  readonly oneInFour: () => string;
   readonly oneInFive: () => string;
   readonly oneInTen: () => string;
   readonly lessThanOneInTen: () => string;
@@ -41,10 +42,16 @@ export interface FaultWords {
   readonly raise: () => string;
   readonly noteSeen: (d: { readonly seen: string | number }) => string;
   readonly noteTried: (d: { readonly tried: string | number }) => string;
+  readonly noteTriedMore: (d: { readonly tried: string | number; readonly count: number }) => string;
+  readonly noteRefused: (d: { readonly pumps: string | number }) => string;
   readonly noteHelped: (d: { readonly helped: string | number }) => string;
   readonly line: (d: { readonly line: string | number }) => string;
   readonly howToSee: () => string;
   readonly noOtherPump: () => string;
   readonly noOtherPumpTold: (d: { readonly told: string | number }) => string;
+  readonly callNextKit: () => string;
+  readonly refused: (d: { readonly pumps: string | number; readonly beside: string | number }) => string;
+  readonly ranLately: (d: { readonly count: number }) => string;
+  readonly ranJustNow: () => string;
   readonly nothingLeftAtSea: () => string;
 }

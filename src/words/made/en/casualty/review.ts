@@ -123,10 +123,8 @@ const words: ReviewWords = {
       one: strictNumber("en", d.count, 0, "count") + " forecast",
       other: strictNumber("en", d.count, 0, "count") + " forecasts",
     }) +
-    ", from " +
-    d.first +
-    " to " +
-    d.last +
+    ", " +
+    d.days +
     ": on average they said " +
     d.told +
     ", and " +
@@ -134,6 +132,8 @@ const words: ReviewWords = {
     " of the " +
     d.count +
     " came.",
+  fromTo: (d) => "from " + d.first + " to " + d.last,
+  onDay: (d) => "on " + d.day,
   marks: (d) =>
     "Brier score " +
     d.brier +

@@ -1,6 +1,6 @@
 /* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
 import type { PartsWords } from "#src/words/made/frame/parts.ts";
-
+import { select } from "#src/words/cases.ts";
 const words: PartsWords = {
   ready: () => "Ready",
   readyWithLimits: () => "Ready with limits",
@@ -44,8 +44,19 @@ const words: PartsWords = {
   wholeFault: () => "Write a whole number.",
   leastFault: (d) => "Write " + d.least + " or more.",
   mostFault: (d) => "Write " + d.most + " or less.",
-  unitFault: (d) => "Write a number, then a unit: " + d.units + ". A bare number is in " + d.unit + ".",
-  noUnit: () => "no unit",
+  unitFault: (d) =>
+    "Write a number, then a unit: " +
+    d.units +
+    ". A bare number is read " +
+    select(d.unit, {
+      none: "as it stands",
+      in: "as inches",
+      ft: "as feet",
+      mm: "as millimetres",
+      m: "as metres",
+      other: "as " + d.symbol,
+    }) +
+    ".",
   spanFault: () => 'Write it as "6 weeks" or "24 months".',
   timeHint: () => "As 14:05.",
   timeFault: () => "Write it as 14:05.",

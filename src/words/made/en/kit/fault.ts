@@ -30,6 +30,7 @@ const words: FaultWords = {
   likelierThanNot: () => "more likely this than not",
   asLikelyAsNot: () => "about as likely as not",
   oneInThree: () => "about 1 in 3",
+  oneInFour: () => "about 1 in 4",
   oneInFive: () => "about 1 in 5",
   oneInTen: () => "about 1 in 10",
   lessThanOneInTen: () => "less than 1 in 10",
@@ -62,6 +63,16 @@ const words: FaultWords = {
   raise: () => "Raise the finding",
   noteSeen: (d) => d.seen + ".",
   noteTried: (d) => "Tried without help: " + d.tried + ".",
+  noteTriedMore: (d) =>
+    "Tried without help: " +
+    d.tried +
+    "; and " +
+    plural(d.count, 0, en, {
+      one: strictNumber("en", d.count, 0, "count") + " more try",
+      other: strictNumber("en", d.count, 0, "count") + " more tries",
+    }) +
+    ".",
+  noteRefused: (d) => "Could not be taken in its place: " + d.pumps + ".",
   noteHelped: (d) => "What helped: " + d.helped,
   line: (d) => "Line " + d.line,
   howToSee: () => "How to see it",
@@ -69,6 +80,15 @@ const words: FaultWords = {
     "No other pump stands by on this sheet: the next kit has to come. Call for it now. Nobody has told how long it takes.",
   noOtherPumpTold: (d) =>
     "No other pump stands by on this sheet: the next kit has to come. Call for it now. Told of other kits: " + d.told,
+  callNextKit: () => "Call for the next kit now",
+  refused: (d) => "Cannot be taken: " + d.pumps + ". " + d.beside,
+  ranLately: (d) =>
+    plural(d.count, 0, en, {
+      one: "The engine ran " + strictNumber("en", d.count, 0, "count") + " minute ago",
+      other: "The engine ran " + strictNumber("en", d.count, 0, "count") + " minutes ago",
+    }) + ": it is hot, and starts as a warm one. Where a thing to try wants it cool, the wait is in its minutes.",
+  ranJustNow: () =>
+    "The engine ran just now: it is hot, and starts as a warm one. Where a thing to try wants it cool, the wait is in its minutes.",
   nothingLeftAtSea: () => "The next kit has to come: call for it now. Raise the finding for whoever mends this one.",
 };
 export default words;

@@ -129,10 +129,8 @@ const words: ReviewWords = {
       one: strictNumber("fr", d.count, 0, "count") + " prévision",
       other: strictNumber("fr", d.count, 0, "count") + " prévisions",
     }) +
-    ", du " +
-    d.first +
-    " au " +
-    d.last +
+    ", " +
+    d.days +
     " : en moyenne elles disaient " +
     d.told +
     ", et " +
@@ -140,6 +138,8 @@ const words: ReviewWords = {
     " sur " +
     d.count +
     " sont arrivées.",
+  fromTo: (d) => "du " + d.first + " au " + d.last,
+  onDay: (d) => "le " + d.day,
   marks: (d) =>
     "Score de Brier " +
     d.brier +

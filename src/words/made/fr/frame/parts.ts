@@ -1,6 +1,6 @@
 /* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
 import type { PartsWords } from "#src/words/made/frame/parts.ts";
-
+import { select } from "#src/words/cases.ts";
 const words: PartsWords = {
   ready: () => "Prêt",
   readyWithLimits: () => "Prêt avec limites",
@@ -44,8 +44,19 @@ const words: PartsWords = {
   wholeFault: () => "Écrivez un nombre entier.",
   leastFault: (d) => "Écrivez " + d.least + " ou plus.",
   mostFault: (d) => "Écrivez " + d.most + " ou moins.",
-  unitFault: (d) => "Écrivez un nombre, puis une unité : " + d.units + ". Un nombre seul est en " + d.unit + ".",
-  noUnit: () => "aucune unité",
+  unitFault: (d) =>
+    "Écrivez un nombre, puis une unité : " +
+    d.units +
+    ". Un nombre seul se lit " +
+    select(d.unit, {
+      none: "tel quel",
+      in: "en pouces",
+      ft: "en pieds",
+      mm: "en millimètres",
+      m: "en mètres",
+      other: "en " + d.symbol,
+    }) +
+    ".",
   spanFault: () => "Écrivez-le ainsi, « 6 weeks » pour 6 semaines ou « 24 months » pour 24 mois.",
   timeHint: () => "Comme 14:05.",
   timeFault: () => "Écrivez-la comme 14:05.",

@@ -30,6 +30,7 @@ const words: FaultWords = {
   likelierThanNot: () => "plutôt cela qu'autre chose",
   asLikelyAsNot: () => "à peu près une chance sur deux",
   oneInThree: () => "environ 1 fois sur 3",
+  oneInFour: () => "environ 1 fois sur 4",
   oneInFive: () => "environ 1 fois sur 5",
   oneInTen: () => "environ 1 fois sur 10",
   lessThanOneInTen: () => "moins de 1 fois sur 10",
@@ -62,6 +63,16 @@ const words: FaultWords = {
   raise: () => "Ouvrir le constat",
   noteSeen: (d) => d.seen + ".",
   noteTried: (d) => "Essayé sans effet : " + d.tried + ".",
+  noteTriedMore: (d) =>
+    "Essayé sans effet : " +
+    d.tried +
+    " ; et " +
+    plural(d.count, 0, fr, {
+      one: strictNumber("fr", d.count, 0, "count") + " autre essai",
+      other: strictNumber("fr", d.count, 0, "count") + " autres essais",
+    }) +
+    ".",
+  noteRefused: (d) => "N'a pas pu être prise à sa place : " + d.pumps + ".",
   noteHelped: (d) => "Ce qui a aidé : " + d.helped,
   line: (d) => "Ligne " + d.line,
   howToSee: () => "Comment le voir",
@@ -70,6 +81,15 @@ const words: FaultWords = {
   noOtherPumpTold: (d) =>
     "Aucune autre pompe ne se tient prête sur cette fiche : le kit suivant doit venir. Appelez-le maintenant. Dit des autres kits : " +
     d.told,
+  callNextKit: () => "Appelez le kit suivant maintenant",
+  refused: (d) => "Ne peut pas être prise : " + d.pumps + ". " + d.beside,
+  ranLately: (d) =>
+    plural(d.count, 0, fr, {
+      one: "Le moteur tournait il y a " + strictNumber("fr", d.count, 0, "count") + " minute",
+      other: "Le moteur tournait il y a " + strictNumber("fr", d.count, 0, "count") + " minutes",
+    }) + " : il est chaud, et démarre comme tel. Là où un essai le veut froid, l'attente est dans ses minutes.",
+  ranJustNow: () =>
+    "Le moteur tournait à l'instant : il est chaud, et démarre comme tel. Là où un essai le veut froid, l'attente est dans ses minutes.",
   nothingLeftAtSea: () =>
     "Le kit suivant doit venir : appelez-le maintenant. Ouvrez le constat pour qui réparera celui-ci.",
 };

@@ -4,9 +4,9 @@ import type { Entry } from "#log";
 import type { KitDraft } from "../draft.ts";
 import type { Fitted } from "../kinds/schema-parts.ts";
 import type { FittedItem } from "../state.ts";
-import { putItem } from "./contents-fold.ts";
-import { keepDates } from "./date-fold.ts";
-import { datesOf } from "./life.ts";
+import { putItem } from "../kit/contents-fold.ts";
+import { keepDates } from "../kit/date-fold.ts";
+import { datesOf } from "../kit/life.ts";
 
 /**
  * Records what is fitted in place of an item. Where it is fewer than the item has, such as one of two gaskets, the others

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { Pattern } from "#kit";
 import type { KitState } from "../state.ts";
-import { datesOf } from "./life.ts";
-import { Hand, kitFrom, SAMPLE_PATTERN } from "./sample-kit.ts";
+import { datesOf } from "../kit/life.ts";
+import { Hand, kitFrom, SAMPLE_PATTERN } from "../kit/sample-kit.ts";
 
 const items = SAMPLE_PATTERN.items.map((item) => (item.id === "cells" ? { ...item, quantity: 2 } : item));
 const TWO: Pattern = { ...SAMPLE_PATTERN, items };
