@@ -210,6 +210,13 @@ describe("the range of the chance of lasting a year", { timeout: 400_000 }, () =
   });
 });
 
+/** Ages on day 1108 of what is in a kit of this story, among others. */
+function ageOf(story: Story, others: readonly KitLines[]): readonly number[] {
+  const own = kit("own", story);
+  const log = { ...logOf([...others, own]), now: day(1108) };
+  return kitLasts(own, PATTERN, patternLives(PATTERN, log), log).map(({ age }) => age);
+}
+
 describe("a pattern's lives", () => {
   const kits = Array.from({ length: 20 }, (_, i) =>
     kit(`k${i}`, {
@@ -259,14 +266,9 @@ describe("a pattern's lives", () => {
   });
 
   it("count what was just renewed from that day, though nobody looked at it since, also where it was found bad", () => {
-    const ageOf = (story: Parameters<typeof kit>[1]) => {
-      const own = kit("own", story);
-      const log = { ...logOf([...kits, own]), now: day(1108) };
-      return kitLasts(own, PATTERN, patternLives(PATTERN, log), log).map(({ age }) => age);
-    };
     const opened = [365, 730, 1095];
-    expect(ageOf({ opened, fitted: [1096] })).toEqual([12]);
-    expect(ageOf({ opened, found: [{ mode: "hard", on: 1095, mended: 1096 }] })).toEqual([12]);
-    expect(ageOf({ opened, found: [{ mode: "hard", on: 1095 }] })).toEqual([]);
+    expect(ageOf({ opened, fitted: [1096] }, kits)).toEqual([12]);
+    expect(ageOf({ opened, found: [{ mode: "hard", on: 1095, mended: 1096 }] }, kits)).toEqual([12]);
+    expect(ageOf({ opened, found: [{ mode: "hard", on: 1095 }] }, kits)).toEqual([]);
   });
 });
