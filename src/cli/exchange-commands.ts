@@ -6,6 +6,7 @@ import type { Call, Command } from "./command.ts";
 import { readSaid } from "./import/consent.ts";
 import { importFile, type Imported } from "./import/import-file.ts";
 import { requireDatabase, withLog, withSecrets } from "./open-data.ts";
+import { requireOutside } from "./output-file.ts";
 import { harmless, type Terminal } from "./terminal.ts";
 import { usageError } from "./usage-error.ts";
 import { readPeople } from "./whole-log.ts";
@@ -22,6 +23,7 @@ export const exportCommand: Command = {
   run: async (call) => {
     const file = requireFile(call, "export");
     requireDatabase(call.surroundings);
+    requireOutside(call.surroundings, file);
     const counts = await withLog(call.surroundings, (log) => exportTo(log, file));
     call.terminal.out(
       `${file}: ${sayCount(counts.entries, "entry", "entries")} and ${sayCount(counts.photos, "photo")}`,
