@@ -37,7 +37,7 @@ export const importCommand: Command = {
   name: "import",
   usage: "import FILE [--for NAME | --word NAME]",
   summary:
-    "take in an exported log; lines never sent only for NAME, who brings them, or by the word of NAME, an administrator",
+    "take in an exported log; lines that nothing shows the station had only for NAME, who brings them, or by the word of NAME, an administrator",
   options: { for: true, word: true },
   run: async (call) => {
     const file = requireFile(call, "import");
@@ -116,7 +116,7 @@ function leftOutLines(leftOut: readonly Entry[]): readonly string[] {
     (by) => `${by} (${leftOut.filter((entry) => entry.by === by).length})`,
   );
   return [
-    `Left out, since they were never sent and nobody spoke for them: ${sayCount(leftOut.length, "line")}, by ${writers.join(", ")}.`,
+    `Left out, since nothing shows that this station had them and nobody spoke for them: ${sayCount(leftOut.length, "line")}, by ${writers.join(", ")}.`,
     "Whoever brings the file takes in their own with --for NAME; an administrator takes in all with --word NAME.",
   ];
 }
