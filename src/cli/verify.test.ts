@@ -133,6 +133,17 @@ describe("drykeel verify", () => {
       "update log_entries set seq = 99 where place = 'a' and seq = 3; update log_entries set seq = 3 where place = 'a' and seq = 4; update log_entries set seq = 4 where place = 'a' and seq = 99",
       /BROKEN at entry 3/,
     ],
+    [
+      "a line moved before the first",
+      "update log_entries set seq = 0 where place = 'a' and seq = 9; update chains set seq = 8, hash = (select hash from log_entries where place = 'a' and seq = 8) where place = 'a'",
+      /a +BROKEN at entry 0: number 0 stands before the first line, where none can/,
+    ],
+    [
+      "a line slipped in before the first",
+      "insert into log_entries select place, -3, 'other', hash, content, received, entry from log_entries where place = 'b' and seq = 1",
+      /b +BROKEN at entry -3: number -3 stands before the first line/,
+    ],
+    ["a line beyond the head", "update chains set seq = 8 where place = 'a'", /says line 8, the last is line 9/],
     ["the bytes of a photo replaced", "update photos set bytes = x'0102'", /a +BROKEN at entry 9: the bytes of photo/],
     ["a photo put under another name", "update photos set hash = 'cd'", /BROKEN at entry 0: the bytes of photo cd/],
     ["a photo deleted", "delete from photos", /a +BROKEN at entry 9: photo [0-9a-f]{64} was here and is not any more/],

@@ -89,8 +89,8 @@ export interface StoredLog {
   storedPlaces(): Promise<readonly string[]>;
   /** Places that ever had a line. */
   placesSeen(): Promise<readonly string[]>;
-  /** Lines of a place after a number, in order of number. */
-  storedLines(place: string, after: number, limit: number): Promise<readonly StoredLine[]>;
+  /** Lines of a place after a number, in order of number; from the lowest where there is none, be it below 1. */
+  storedLines(place: string, after: number | undefined, limit: number): Promise<readonly StoredLine[]>;
   /** Where the place's chain stands, as the store says. */
   storedHead(place: string): Promise<ChainHead | undefined>;
   /** What is held as the newest signed heads, unread. */

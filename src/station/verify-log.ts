@@ -54,9 +54,9 @@ async function verifyPlace(store: Store, audit: PlaceAudit, about: About): Promi
   const { place, isKnown, photos } = about;
   const wrong: AuditFault[] = [];
   let missing = 0;
-  for (;;) {
+  for (let isFirst = true; ; isFirst = false) {
     const before = audit.head.seq;
-    for await (const line of linesAfter(store, place, before)) {
+    for await (const line of linesAfter(store, place, isFirst ? undefined : before)) {
       const found = photos.named(namesOf(audit.see(line)));
       missing += found.missing;
       wrong.push(...found.wrong.map((because) => ({ seq: line.seq, because })));
@@ -69,7 +69,7 @@ async function verifyPlace(store: Store, audit: PlaceAudit, about: About): Promi
   }
 }
 
-async function* linesAfter(store: Store, place: string, after: number) {
+async function* linesAfter(store: Store, place: string, after: number | undefined) {
   for (let last = after; ;) {
     const page = await store.storedLines(place, last, PAGE);
     yield* page;

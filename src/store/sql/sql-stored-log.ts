@@ -22,8 +22,9 @@ export class SqlStoredLog extends SqlSecrets implements StoredLog, HeadShelf, Sn
     return (await this.db.selectFrom("places_seen").select("place").execute()).map(({ place }) => place);
   }
 
-  storedLines(place: string, after: number, limit: number): Promise<readonly StoredLine[]> {
-    const query = this.db.selectFrom("log_entries").selectAll().where("place", "=", place).where("seq", ">", after);
+  storedLines(place: string, after: number | undefined, limit: number): Promise<readonly StoredLine[]> {
+    const ofPlace = this.db.selectFrom("log_entries").selectAll().where("place", "=", place);
+    const query = after === undefined ? ofPlace : ofPlace.where("seq", ">", after);
     return query.orderBy("seq").limit(limit).execute();
   }
 
