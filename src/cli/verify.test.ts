@@ -12,7 +12,7 @@ const root = join(import.meta.dirname, "..", "..");
 const now = "2027-03-14T12:00:00.000Z";
 const folder = mkdtempSync(join(tmpdir(), "drykeel-verify-"));
 const original = join(folder, "original.db");
-const bytes = Uint8Array.from({ length: 3000 }, (_, at) => at % 256);
+const bytes = Uint8Array.from([0xff, 0xd8, 0xff, ...Array.from({ length: 2997 }, (_, at) => at % 256)]);
 const photo = { hash: hashBytes(bytes), mime: "image/jpeg", bytes };
 
 beforeAll(async () => {
@@ -150,8 +150,16 @@ describe("drykeel verify", () => {
     [
       "a photo kept as something else",
       "update photos set mime = 'text/html'",
-      /a +BROKEN at entry 9: photo [0-9a-f]{64} came as image\/jpeg and is kept as text\/html/,
+      /a +BROKEN at entry 9: photo [0-9a-f]{64} is image\/jpeg by its bytes, and is kept as text\/html/,
     ],
+    [
+      "a photo kept as something else in both tables",
+      "update photos set mime = 'text/html'; update photos_seen set mime = 'text/html'",
+      /a +BROKEN at entry 9: photo [0-9a-f]{64} is image\/jpeg by its bytes, and is kept as text\/html/,
+    ],
+    ["the lives of the database deleted", "delete from epochs", /BROKEN at entry 0: the database says of no life/],
+    ["the voucher key changed", "update voucher_keys set secret = 'short'", /BROKEN at entry 0: the key of .*vouchers/],
+    ["the voucher key deleted", "delete from voucher_keys", /BROKEN at entry 0: the key of the station's vouchers/],
     ["a photo forgotten", "delete from photos_seen", /BROKEN at entry 9: photo .* is not among those that ever came/],
   ])("finds %s", async (_, statements, said) => {
     change(statements);

@@ -97,6 +97,8 @@ export interface StoredLog {
   storedSignedHeads(): Promise<readonly { readonly place: string; readonly head: string }[]>;
   /** Hashes of photos held, in order, after one. */
   photoHashes(after: string, limit: number): Promise<readonly string[]>;
+  /** Ids of the lives of the database, and secrets of its vouchers, as the tables hold them. */
+  storedLives(): Promise<{ readonly epochs: readonly string[]; readonly secrets: readonly string[] }>;
   /** Photos that ever came, in order of hash, after one. */
   photosSeen(after: string, limit: number): Promise<readonly PhotoSeen[]>;
 }

@@ -40,7 +40,18 @@ export async function verifyLog(store: Store, witnessed: readonly KeptHead[]): P
       ...(await verifyPlace(store, new PlaceAudit(place, ofPlace), { place, isKnown: seen.has(place), photos })),
     );
   }
-  return [...verdicts, ...photos.unnamed().map((because) => broken("", { seq: 0, because }))];
+  const apart = [...photos.unnamed(), ...(await faultsOfLives(store))];
+  return [...verdicts, ...apart.map((because) => broken("", { seq: 0, because }))];
+}
+
+const VOUCHER_SECRET = /^[0-9a-f]{64}$/;
+
+/** Without its lives and the key of its vouchers a station can answer for nothing that it told devices. */
+async function faultsOfLives(store: Store): Promise<readonly string[]> {
+  const { epochs, secrets } = await store.storedLives();
+  const noLife = epochs.length === 0 ? ["the database says of no life of its own, and it began with one"] : [];
+  const isKey = secrets.length === 1 && VOUCHER_SECRET.test(secrets[0]!);
+  return [...noLife, ...(isKey ? [] : ["the key of the station's vouchers is gone, or is no key of 32 bytes"])];
 }
 
 interface About {

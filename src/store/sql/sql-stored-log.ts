@@ -42,6 +42,12 @@ export class SqlStoredLog extends SqlSecrets implements StoredLog, HeadShelf, Sn
     return (await query.orderBy("hash").limit(limit).execute()).map(({ hash }) => hash);
   }
 
+  async storedLives(): Promise<{ epochs: readonly string[]; secrets: readonly string[] }> {
+    const epochs = await this.db.selectFrom("epochs").select("id").where("because", "!=", "seen").execute();
+    const secrets = await this.db.selectFrom("voucher_keys").select("secret").where("number", "=", 1).execute();
+    return { epochs: epochs.map(({ id }) => id), secrets: secrets.map(({ secret }) => secret) };
+  }
+
   photosSeen(after: string, limit: number): Promise<readonly PhotoSeen[]> {
     const query = this.db.selectFrom("photos_seen").selectAll().where("hash", ">", after);
     return query.orderBy("hash").limit(limit).execute();
