@@ -58,6 +58,7 @@ export function createImportJudge({ fold, heads }: StationHere, now: string, sai
   const following: KeptEntry[] = [];
   const foreign = new Set<string>();
   const joins = new JoinedChains(heads);
+  const known = new KnownLines(fold);
   const named = new Map<string, Entry>();
   let consent: Consent | undefined;
   const noteNamed = (entry: Entry): void => {
@@ -66,6 +67,7 @@ export function createImportJudge({ fold, heads }: StationHere, now: string, sai
   const judgeEntryHere = (entry: Entry, found: readonly Fault[]): void => {
     faults.push(...found.map((fault) => ({ ...fault, field: `entry ${entry.id}: ${fault.field}` })));
     noteNamed(entry);
+    known.add(entry);
     fold.add([entry]);
   };
   const isSpokenFor = (entry: Entry): boolean => {
@@ -75,14 +77,14 @@ export function createImportJudge({ fold, heads }: StationHere, now: string, sai
     return false;
   };
   const seeUnsent = (entry: Entry): void => {
-    if (isHere(fold, entry) || !isSpokenFor(entry)) return;
+    if (known.has(entry) || !isSpokenFor(entry)) return;
     judgeEntryHere(entry, [...judgeTime(entry, now), ...judgeUnsent(entry, fold)]);
   };
   const seeKept = (kept: KeptEntry): void => {
     const { entry } = kept;
     const isNext = joins.see(kept);
     if (heads.size === 0) return judgeEntryHere(entry, judgeBody(entry));
-    if (isHere(fold, entry) || !isSpokenFor(entry)) return;
+    if (known.has(entry) || !isSpokenFor(entry)) return;
     const isWord = consent?.by === "word";
     if (isNext && isWord) following.push(kept);
     else foreign.add(entry.id);
@@ -122,8 +124,28 @@ class JoinedChains {
   }
 }
 
-function isHere(fold: StationFold, { id, subject }: Entry): boolean {
-  return fold.allEntriesOf(subject).some((known) => known.id === id);
+/** Which lines the station has, each subject looked through once. */
+class KnownLines {
+  readonly #fold: StationFold;
+  readonly #ids = new Map<string, Set<string>>();
+
+  constructor(fold: StationFold) {
+    this.#fold = fold;
+  }
+
+  has({ id, subject }: Entry): boolean {
+    return this.#of(subject).has(id);
+  }
+
+  add({ id, subject }: Entry): void {
+    this.#of(subject).add(id);
+  }
+
+  #of(subject: string): Set<string> {
+    const known = this.#ids.get(subject) ?? new Set(this.#fold.allEntriesOf(subject).map(({ id }) => id));
+    this.#ids.set(subject, known);
+    return known;
+  }
 }
 
 /** As the station's door judges a photo: by its bytes, whatever the file calls it. */
