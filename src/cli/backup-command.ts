@@ -7,6 +7,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Command } from "./command.ts";
 import { DATABASE_FILE, openEmbedded, requireDatabase } from "./open-data.ts";
+import { requireNew, requireOutside } from "./output-file.ts";
 import { harmless, type Terminal } from "./terminal.ts";
 import { usageError } from "./usage-error.ts";
 
@@ -20,6 +21,8 @@ export const backupCommand: Command = {
     if (file === undefined) throw usageError("FILE", "nothing", "the name of a file", "Write: backup station.db");
     if (surroundings.databaseUrl !== undefined) throw notEmbedded();
     requireDatabase(surroundings);
+    requireOutside(surroundings, file);
+    requireNew(file);
     const store = await openEmbedded(surroundings);
     try {
       const { size } = statSync(join(surroundings.dataDir, DATABASE_FILE));

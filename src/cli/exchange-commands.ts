@@ -6,6 +6,7 @@ import type { Call, Command } from "./command.ts";
 import { readSaid } from "./import/consent.ts";
 import { importFile, type Imported } from "./import/import-file.ts";
 import { requireDatabase, withLog, withSecrets } from "./open-data.ts";
+import { requireOutside } from "./output-file.ts";
 import { harmless, type Terminal } from "./terminal.ts";
 import { usageError } from "./usage-error.ts";
 import { readPeople } from "./whole-log.ts";
@@ -22,6 +23,7 @@ export const exportCommand: Command = {
   run: async (call) => {
     const file = requireFile(call, "export");
     requireDatabase(call.surroundings);
+    requireOutside(call.surroundings, file);
     const counts = await withLog(call.surroundings, (log) => exportTo(log, file));
     call.terminal.out(
       `${file}: ${sayCount(counts.entries, "entry", "entries")} and ${sayCount(counts.photos, "photo")}`,
@@ -35,7 +37,7 @@ export const importCommand: Command = {
   name: "import",
   usage: "import FILE [--for NAME | --word NAME]",
   summary:
-    "take in an exported log; lines never sent only for NAME, who brings them, or by the word of NAME, an administrator",
+    "take in an exported log; lines that nothing shows the station had only for NAME, who brings them, or by the word of NAME, an administrator",
   options: { for: true, word: true },
   run: async (call) => {
     const file = requireFile(call, "import");
@@ -114,7 +116,7 @@ function leftOutLines(leftOut: readonly Entry[]): readonly string[] {
     (by) => `${by} (${leftOut.filter((entry) => entry.by === by).length})`,
   );
   return [
-    `Left out, since they were never sent and nobody spoke for them: ${sayCount(leftOut.length, "line")}, by ${writers.join(", ")}.`,
+    `Left out, since nothing shows that this station had them and nobody spoke for them: ${sayCount(leftOut.length, "line")}, by ${writers.join(", ")}.`,
     "Whoever brings the file takes in their own with --for NAME; an administrator takes in all with --word NAME.",
   ];
 }

@@ -3,6 +3,7 @@ import { sourceOfFold, TABLE_IDS, tableCsv, type TableId } from "#store/sheets";
 import { rename, writeFile } from "node:fs/promises";
 import type { Call, Command } from "./command.ts";
 import { requireDatabase, stationPatterns, withLog } from "./open-data.ts";
+import { requireOutside } from "./output-file.ts";
 import { warnOfClock } from "./station-clock.ts";
 import { usageError } from "./usage-error.ts";
 import { readWholeLog } from "./whole-log.ts";
@@ -16,6 +17,7 @@ export const tableCommand: Command = {
   run: async (call) => {
     const id = requireTable(call);
     requireDatabase(call.surroundings);
+    if (call.words[1] !== undefined) requireOutside(call.surroundings, call.words[1]);
     const fold = createStationFold(stationPatterns(call));
     await withLog(call.surroundings, async (log) => {
       await warnOfClock(call, log);

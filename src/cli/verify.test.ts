@@ -12,7 +12,7 @@ const root = join(import.meta.dirname, "..", "..");
 const now = "2027-03-14T12:00:00.000Z";
 const folder = mkdtempSync(join(tmpdir(), "drykeel-verify-"));
 const original = join(folder, "original.db");
-const bytes = Uint8Array.from({ length: 3000 }, (_, at) => at % 256);
+const bytes = Uint8Array.from([0xff, 0xd8, 0xff, ...Array.from({ length: 2997 }, (_, at) => at % 256)]);
 const photo = { hash: hashBytes(bytes), mime: "image/jpeg", bytes };
 
 beforeAll(async () => {
@@ -133,14 +133,33 @@ describe("drykeel verify", () => {
       "update log_entries set seq = 99 where place = 'a' and seq = 3; update log_entries set seq = 3 where place = 'a' and seq = 4; update log_entries set seq = 4 where place = 'a' and seq = 99",
       /BROKEN at entry 3/,
     ],
+    [
+      "a line moved before the first",
+      "update log_entries set seq = 0 where place = 'a' and seq = 9; update chains set seq = 8, hash = (select hash from log_entries where place = 'a' and seq = 8) where place = 'a'",
+      /a +BROKEN at entry 0: number 0 stands before the first line, where none can/,
+    ],
+    [
+      "a line slipped in before the first",
+      "insert into log_entries select place, -3, 'other', hash, content, received, entry from log_entries where place = 'b' and seq = 1",
+      /b +BROKEN at entry -3: number -3 stands before the first line/,
+    ],
+    ["a line beyond the head", "update chains set seq = 8 where place = 'a'", /says line 8, the last is line 9/],
     ["the bytes of a photo replaced", "update photos set bytes = x'0102'", /a +BROKEN at entry 9: the bytes of photo/],
     ["a photo put under another name", "update photos set hash = 'cd'", /BROKEN at entry 0: the bytes of photo cd/],
     ["a photo deleted", "delete from photos", /a +BROKEN at entry 9: photo [0-9a-f]{64} was here and is not any more/],
     [
       "a photo kept as something else",
       "update photos set mime = 'text/html'",
-      /a +BROKEN at entry 9: photo [0-9a-f]{64} came as image\/jpeg and is kept as text\/html/,
+      /a +BROKEN at entry 9: photo [0-9a-f]{64} is image\/jpeg by its bytes, and is kept as text\/html/,
     ],
+    [
+      "a photo kept as something else in both tables",
+      "update photos set mime = 'text/html'; update photos_seen set mime = 'text/html'",
+      /a +BROKEN at entry 9: photo [0-9a-f]{64} is image\/jpeg by its bytes, and is kept as text\/html/,
+    ],
+    ["the lives of the database deleted", "delete from epochs", /BROKEN at entry 0: the database says of no life/],
+    ["the voucher key changed", "update voucher_keys set secret = 'short'", /BROKEN at entry 0: the key of .*vouchers/],
+    ["the voucher key deleted", "delete from voucher_keys", /BROKEN at entry 0: the key of the station's vouchers/],
     ["a photo forgotten", "delete from photos_seen", /BROKEN at entry 9: photo .* is not among those that ever came/],
   ])("finds %s", async (_, statements, said) => {
     change(statements);

@@ -6,6 +6,7 @@ import { existsSync } from "node:fs";
 import { appendFile, writeFile } from "node:fs/promises";
 import type { Call, Command } from "./command.ts";
 import { keyFileOf, requireDatabase, stationPatterns, withLog, type StationLog } from "./open-data.ts";
+import { requireOutside } from "./output-file.ts";
 import { harmless } from "./terminal.ts";
 import { readText } from "./text-file.ts";
 import { OtherStation } from "./witness/other-station.ts";
@@ -23,6 +24,7 @@ export const witnessCommand: Command = {
     const file = typeof options["to"] === "string" ? options["to"] : call.words[0];
     if (file === undefined && !options["new-key"]) throw noFile();
     requireDatabase(surroundings);
+    if (file !== undefined && file !== "-" && !goesToStation(call)) requireOutside(surroundings, file);
     const key = options["new-key"] ? await newKey(call) : await openKeyFile(keyFileOf(surroundings), surroundings.now);
     if (file === undefined) return 0;
     const before = await headsIn(call, file);

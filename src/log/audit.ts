@@ -72,6 +72,10 @@ export class PlaceAudit {
    */
   see(line: StoredLine): Entry | undefined {
     const entry = readEntry(line.entry);
+    if (line.seq < 1) {
+      this.#tell(line.seq, `number ${line.seq} stands before the first line, where none can`);
+      return entry;
+    }
     this.#judgeNumber(line);
     if (entry === undefined) this.#tell(line.seq, "its text is no entry in canonical form");
     else this.#judgeColumns(line, entry);

@@ -1,4 +1,5 @@
 import { hashBytes } from "#log";
+import { sniffPhoto } from "./exchange/sniff-photo.ts";
 import type { LogStore, PhotoSeen, StoredLog } from "./ports.ts";
 
 type Store = Pick<LogStore & StoredLog, "photo" | "photoHashes" | "photosSeen">;
@@ -54,6 +55,8 @@ export class PhotoBook {
     if (photo === undefined) return;
     this.#mimes.set(hash, photo.mime);
     if (hashBytes(photo.bytes) !== hash) this.#note(hash, `the bytes of photo ${hash} are not those that were kept`);
+    const kind = sniffPhoto(photo.bytes) ?? photo.mime;
+    if (kind !== photo.mime) this.#note(hash, `photo ${hash} is ${kind} by its bytes, and is kept as ${photo.mime}`);
   }
 
   async #compare(store: Store, { hash, mime }: PhotoSeen): Promise<void> {

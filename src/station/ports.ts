@@ -89,14 +89,16 @@ export interface StoredLog {
   storedPlaces(): Promise<readonly string[]>;
   /** Places that ever had a line. */
   placesSeen(): Promise<readonly string[]>;
-  /** Lines of a place after a number, in order of number. */
-  storedLines(place: string, after: number, limit: number): Promise<readonly StoredLine[]>;
+  /** Lines of a place after a number, in order of number; from the lowest where there is none, be it below 1. */
+  storedLines(place: string, after: number | undefined, limit: number): Promise<readonly StoredLine[]>;
   /** Where the place's chain stands, as the store says. */
   storedHead(place: string): Promise<ChainHead | undefined>;
   /** What is held as the newest signed heads, unread. */
   storedSignedHeads(): Promise<readonly { readonly place: string; readonly head: string }[]>;
   /** Hashes of photos held, in order, after one. */
   photoHashes(after: string, limit: number): Promise<readonly string[]>;
+  /** Ids of the lives of the database, and secrets of its vouchers, as the tables hold them. */
+  storedLives(): Promise<{ readonly epochs: readonly string[]; readonly secrets: readonly string[] }>;
   /** Photos that ever came, in order of hash, after one. */
   photosSeen(after: string, limit: number): Promise<readonly PhotoSeen[]>;
 }

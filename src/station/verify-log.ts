@@ -40,7 +40,18 @@ export async function verifyLog(store: Store, witnessed: readonly KeptHead[]): P
       ...(await verifyPlace(store, new PlaceAudit(place, ofPlace), { place, isKnown: seen.has(place), photos })),
     );
   }
-  return [...verdicts, ...photos.unnamed().map((because) => broken("", { seq: 0, because }))];
+  const apart = [...photos.unnamed(), ...(await faultsOfLives(store))];
+  return [...verdicts, ...apart.map((because) => broken("", { seq: 0, because }))];
+}
+
+const VOUCHER_SECRET = /^[0-9a-f]{64}$/;
+
+/** Without its lives and the key of its vouchers a station can answer for nothing that it told devices. */
+async function faultsOfLives(store: Store): Promise<readonly string[]> {
+  const { epochs, secrets } = await store.storedLives();
+  const noLife = epochs.length === 0 ? ["the database says of no life of its own, and it began with one"] : [];
+  const isKey = secrets.length === 1 && VOUCHER_SECRET.test(secrets[0]!);
+  return [...noLife, ...(isKey ? [] : ["the key of the station's vouchers is gone, or is no key of 32 bytes"])];
 }
 
 interface About {
@@ -54,9 +65,9 @@ async function verifyPlace(store: Store, audit: PlaceAudit, about: About): Promi
   const { place, isKnown, photos } = about;
   const wrong: AuditFault[] = [];
   let missing = 0;
-  for (;;) {
+  for (let isFirst = true; ; isFirst = false) {
     const before = audit.head.seq;
-    for await (const line of linesAfter(store, place, before)) {
+    for await (const line of linesAfter(store, place, isFirst ? undefined : before)) {
       const found = photos.named(namesOf(audit.see(line)));
       missing += found.missing;
       wrong.push(...found.wrong.map((because) => ({ seq: line.seq, because })));
@@ -69,7 +80,7 @@ async function verifyPlace(store: Store, audit: PlaceAudit, about: About): Promi
   }
 }
 
-async function* linesAfter(store: Store, place: string, after: number) {
+async function* linesAfter(store: Store, place: string, after: number | undefined) {
   for (let last = after; ;) {
     const page = await store.storedLines(place, last, PAGE);
     yield* page;

@@ -175,7 +175,7 @@ function arrives(entry: Entry): boolean {
 }
 
 function imports(entry: Entry): boolean {
-  const judge = createImportJudge(openKit().fold, NOW, { word: undefined, bringer: "Ann" });
+  const judge = createImportJudge({ fold: openKit().fold, heads: new Map() }, NOW, { word: undefined, bringer: "Ann" });
   judge.see({ kind: "unsent", entry } as never);
   try {
     judge.finish();

@@ -133,3 +133,24 @@ describe("SQLite alone", () => {
     await Promise.all(stores.map((store) => store.close()));
   });
 });
+
+describe("a line that lies outside its place's log", () => {
+  test.each([0, -7, 99])("under number %i is not told as kept, and nothing is taken beside it", async (number) => {
+    const folder = await mkdtemp(join(tmpdir(), "drykeel-sqlite-"));
+    const path = join(folder, "log.sqlite");
+    const make = new EntryMaker(1);
+    const [first, second, third] = make.many(3);
+    const store = await openSqliteStore(path);
+    await store.append([first!, second!], RECEIVED);
+    const raw = new Database(path);
+    raw.prepare("update log_entries set seq = ? where seq = 2").run(number);
+    raw.prepare("update chains set seq = 1, hash = (select hash from log_entries where seq = 1)").run();
+    raw.close();
+    await expect(store.find(second!.id)).rejects.toMatchObject({ code: "ST-129" });
+    await expect(store.append([third!, second!], RECEIVED)).rejects.toMatchObject({ code: "ST-129" });
+    expect((await store.append([first!], RECEIVED)).repeated).toEqual([first!.id]);
+    expect(await store.find(third!.id)).toBeUndefined();
+    await store.close();
+    await rm(folder, { recursive: true });
+  });
+});

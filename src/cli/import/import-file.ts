@@ -1,4 +1,4 @@
-import { parseExport, STATION_PLACE, type Entry, type ExportItem, type KeptEntry } from "#log";
+import { newAmongRetaken, parseExport, STATION_PLACE, type Entry, type ExportItem, type KeptEntry } from "#log";
 import type { Bodies } from "#readiness";
 import { createStationFold, type AppendResult, type LogStore, type StationFold } from "#station";
 import { createReadStream } from "node:fs";
@@ -13,8 +13,8 @@ import type { Consent, Said } from "./consent.ts";
 import { createImportJudge, type Judged } from "./import-judge.ts";
 
 const PAGE = 2000;
-/** The line that tells of lines never sent names at most so many. */
-const UNSENT_PAGE = 500;
+/** A line that tells of lines taken in by somebody's say names at most so many. */
+const TOLD_PAGE = 500;
 /** The shell, where a line says on which device it was written. */
 const TERMINAL = "terminal";
 
@@ -26,7 +26,7 @@ export interface Imported {
   readonly clashing: string[];
   /** Photos that lines of the file name and that are not here. */
   readonly missing: readonly { readonly hash: string; readonly entry: Entry }[];
-  /** Lines never sent that nobody spoke for. */
+  /** Lines that nothing shows the station to have had, and that nobody spoke for. */
   readonly leftOut: readonly Entry[];
 }
 
@@ -41,7 +41,8 @@ export async function importFile(call: Call, log: LogStore, file: string, said: 
   const newest = (await warnOfClock(call, log)) ?? call.surroundings.now;
   await readWholeLog(log, fold);
   const now = Date.parse(newest) > Date.parse(call.surroundings.now) ? newest : call.surroundings.now;
-  const judge = createImportJudge(fold, now, said);
+  const heads = new Map((await log.heads()).map(({ place, ...head }) => [place, head]));
+  const judge = createImportJudge({ fold, heads }, now, said);
   await readThrough(file, async (item) => judge.see(item));
   const judged = judge.finish();
   const counts = await take(log, file, { judged, fold, received: call.surroundings.now });
@@ -56,40 +57,66 @@ interface Taking {
 
 type Counts = Pick<Imported, "accepted" | "repeated" | "photos" | "clashing">;
 
-/** What was kept keeps its time of receipt; what was not yet sent is received now. */
-async function take(log: LogStore, file: string, { judged, fold, received }: Taking): Promise<Counts> {
+/**
+ * What was kept keeps its time of receipt where the station was empty, or where it follows on and an administrator says
+ * so; all else is received now.
+ */
+async function take(log: LogStore, file: string, taking: Taking): Promise<Counts> {
+  const { judged } = taking;
   const counts: Counts = { accepted: 0, repeated: 0, photos: 0, clashing: [] };
   const kept = new Batch<KeptEntry>(counts, PAGE, (lines) => log.retake(lines));
-  const unsent = new Batch<Entry>(counts, UNSENT_PAGE, (lines) => takeUnsent(log, lines, judged, { fold, received }));
-  const leftOut = new Set(judged.leftOut.map(({ id }) => id));
+  const newNow = (entry: Entry): KeptEntry => newAmongRetaken(entry, taking.received);
+  const unsent = new Batch<Entry>(counts, TOLD_PAGE, (lines) => takeSpokenFor(log, lines.map(newNow), taking));
+  await takeFollowing(log, counts, taking);
+  const done = new Set([...judged.leftOut, ...judged.following.map(({ entry }) => entry)].map(({ id }) => id));
   await readThrough(file, async (item) => {
     if (item.kind === "photo") {
       await log.putPhoto(item);
       counts.photos += 1;
-    } else if (item.kind === "kept") await kept.add(item.kept);
-    else if (!leftOut.has(item.entry.id)) {
-      await kept.flush();
-      await unsent.add(item.entry);
+      return;
     }
+    const entry = item.kind === "kept" ? item.kept.entry : item.entry;
+    if (done.has(entry.id)) return;
+    if (item.kind === "kept" && !judged.foreign.has(entry.id)) return kept.add(item.kept);
+    await kept.flush();
+    await unsent.add(entry);
   });
   await kept.flush();
   await unsent.flush();
   return counts;
 }
 
-/** The lines, and the one that says by whose say they were taken, in one piece. */
-async function takeUnsent(
+/** Those of the station's own place first and in one piece: the line that tells of lines goes there, and comes after. */
+async function takeFollowing(log: LogStore, counts: Counts, taking: Taking): Promise<void> {
+  const { following } = taking.judged;
+  const own = following.filter(({ entry }) => entry.place === STATION_PLACE);
+  const others = following.filter(({ entry }) => entry.place !== STATION_PLACE);
+  for (const [lines, page] of [[own, Math.max(own.length, 1)] as const, [others, TOLD_PAGE] as const]) {
+    const batch = new Batch<KeptEntry>(counts, page, (some) => takeSpokenFor(log, some, taking));
+    for (const one of lines) await batch.add(one);
+    await batch.flush();
+  }
+}
+
+/** The lines, and those that say by whose say they were taken, in one piece. */
+async function takeSpokenFor(
   log: LogStore,
-  lines: readonly Entry[],
-  { consent }: Judged,
-  { fold, received }: Pick<Taking, "fold" | "received">,
+  lines: readonly KeptEntry[],
+  { judged: { consent }, fold, received }: Taking,
 ): Promise<AppendResult> {
-  const held = await Promise.all(lines.map(({ id }) => log.find(id)));
-  const fresh = lines.filter((_, at) => held[at] === undefined);
-  if (fresh.length === 0 || consent === undefined) return log.append(lines, received);
-  const told = importedLine(fresh, consent, { after: fold.heads("station"), at: received });
-  const result = await log.append([...lines, told], received);
-  return { ...result, accepted: result.accepted.filter(({ entry }) => entry.id !== told.id) };
+  const held = await Promise.all(lines.map(({ entry }) => log.find(entry.id)));
+  const fresh = lines.filter((_, at) => held[at] === undefined).map(({ entry }) => entry);
+  if (fresh.length === 0 || consent === undefined) return log.retake(lines);
+  const told = [...pagesOfTold(fresh)].map((some) =>
+    importedLine(some, consent, { after: fold.heads("station"), at: received }),
+  );
+  const result = await log.retake([...lines, ...told.map((one) => newAmongRetaken(one, received))]);
+  const ids = new Set(told.map(({ id }) => id));
+  return { ...result, accepted: result.accepted.filter(({ entry }) => !ids.has(entry.id)) };
+}
+
+function* pagesOfTold(fresh: readonly Entry[]): Generator<readonly Entry[]> {
+  for (let at = 0; at < fresh.length; at += TOLD_PAGE) yield fresh.slice(at, at + TOLD_PAGE);
 }
 
 function importedLine(

@@ -9,7 +9,7 @@ export const subject = "station";
 export const writers = NOBODY;
 
 /**
- * Lines from a file that no store had ever taken, taken in at the station's own terminal. `bringer`: their writer brought
+ * Lines from a file that nothing shows this station to have had, taken in at the station's own terminal. `bringer`: their writer brought
  * them, and is who this line names; `word`: the administrator whom this line names says so.
  */
 export const schema = ({ z, id }: Shapes) =>

@@ -93,8 +93,8 @@ export class SqlStore extends SqlStoredLog implements LogStore, SecretStore {
   }
 
   async find(id: string): Promise<KeptEntry | undefined> {
-    const row = await this.db.selectFrom("log_entries").selectAll().where("id", "=", id).executeTakeFirst();
-    return row && toKept(row);
+    const row = await withEnd(this.db).selectAll("log_entries").where("id", "=", id).executeTakeFirst();
+    return row && toKept(withinLog(row));
   }
 
   /** Numbers have no gaps, so the places' last numbers add up to the count. */
@@ -188,6 +188,27 @@ export class SqlStore extends SqlStoredLog implements LogStore, SecretStore {
   }
 }
 
+/** Lines, each with where its place's chain ends. */
+function withEnd(db: Kysely<Tables>) {
+  return db
+    .selectFrom("log_entries")
+    .leftJoin("chains", "chains.place", "log_entries.place")
+    .select("chains.seq as end");
+}
+
+/**
+ * A line under a number that its place's log does not reach is in no reader's log: whoever sent it must not be told that
+ * it is kept.
+ *
+ * @throws StoreError ST-129 for one below 1 or beyond the last
+ */
+function withinLog<Row extends { place: string; seq: number; end: number | null }>(row: Row): Row {
+  if (row.seq >= 1 && row.seq <= (row.end ?? 0)) return row;
+  const found = `A line of place ${row.place} is kept under number ${row.seq}, outside its log.`;
+  const remedy = "Nothing was kept of this, devices keep their lines: run drykeel verify, and put a backup back.";
+  throw new StoreError("ST-129", found, remedy);
+}
+
 function crowdedOut(cause: unknown): StoreError {
   const remedy = "Nothing was kept of this; devices will send again.";
   return new StoreError("ST-128", `Others wrote to the same places at each of ${TRIES} tries.`, remedy, cause);
@@ -196,8 +217,8 @@ function crowdedOut(cause: unknown): StoreError {
 async function readHashes(trx: Transaction<Tables>, entries: readonly Entry[]): Promise<Map<string, string>> {
   const hashes = new Map<string, string>();
   for (const ids of inChunks(entries.map((entry) => entry.id))) {
-    const rows = await trx.selectFrom("log_entries").select(["id", "content"]).where("id", "in", ids).execute();
-    for (const { id, content } of rows) hashes.set(id, content);
+    const query = withEnd(trx).select(["id", "content", "log_entries.place", "log_entries.seq"]);
+    for (const row of await query.where("id", "in", ids).execute()) hashes.set(row.id, withinLog(row).content);
   }
   return hashes;
 }

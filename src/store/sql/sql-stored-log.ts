@@ -22,8 +22,9 @@ export class SqlStoredLog extends SqlSecrets implements StoredLog, HeadShelf, Sn
     return (await this.db.selectFrom("places_seen").select("place").execute()).map(({ place }) => place);
   }
 
-  storedLines(place: string, after: number, limit: number): Promise<readonly StoredLine[]> {
-    const query = this.db.selectFrom("log_entries").selectAll().where("place", "=", place).where("seq", ">", after);
+  storedLines(place: string, after: number | undefined, limit: number): Promise<readonly StoredLine[]> {
+    const ofPlace = this.db.selectFrom("log_entries").selectAll().where("place", "=", place);
+    const query = after === undefined ? ofPlace : ofPlace.where("seq", ">", after);
     return query.orderBy("seq").limit(limit).execute();
   }
 
@@ -39,6 +40,12 @@ export class SqlStoredLog extends SqlSecrets implements StoredLog, HeadShelf, Sn
   async photoHashes(after: string, limit: number): Promise<readonly string[]> {
     const query = this.db.selectFrom("photos").select("hash").where("hash", ">", after);
     return (await query.orderBy("hash").limit(limit).execute()).map(({ hash }) => hash);
+  }
+
+  async storedLives(): Promise<{ epochs: readonly string[]; secrets: readonly string[] }> {
+    const epochs = await this.db.selectFrom("epochs").select("id").where("because", "!=", "seen").execute();
+    const secrets = await this.db.selectFrom("voucher_keys").select("secret").where("number", "=", 1).execute();
+    return { epochs: epochs.map(({ id }) => id), secrets: secrets.map(({ secret }) => secret) };
   }
 
   photosSeen(after: string, limit: number): Promise<readonly PhotoSeen[]> {
