@@ -1,4 +1,4 @@
-import { ENGLISH } from "#words";
+import { ENGLISH, inWords } from "#words";
 import { describe, expect, it } from "vitest";
 import { Hand, kitOf, SAMPLE_PATTERN } from "../kit/sample-kit.ts";
 import { outlookOf } from "../standing/standing.ts";
@@ -52,8 +52,8 @@ describe("work due on a kit", () => {
     hand.write("finding-raised", { finding: "f", item: "torch", mode: "torch-dim", effect: "limits", photos: [] });
     hand.write("remedy-made", { finding: "f", how: "mended", note: "New cells." });
     const [proof] = linesOn(kitOf(hand), "2026-02-02")[0]!.tasks;
-    expect(proof).toMatchObject({ sort: "prove", finding: "f", what: expect.stringMatching(/: prove it at line \d/) });
-    expect(proof!.what).toContain(`line ${proof!.proveAt![0]}`);
+    expect(proof).toMatchObject({ sort: "prove", finding: "f", proveAt: [3] });
+    expect(inWords(proof!.what, ENGLISH.standing)).toBe("Torch: dim: prove it at line 3.");
   });
 
   it("keeps a muster due on its last day, whatever day an earlier version let it be put off to", () => {
