@@ -92,7 +92,9 @@ describe("something found wrong", () => {
 
   test("asks, once a new part is fitted, for each check that finds it, and stays open while one is missing", async () => {
     await refusal().getByRole("link", { name: "Go to the finding" }).click();
-    await page.getByText("With a part: which, and how many. Once all of it is new, the item counts as renewed today.").click();
+    await page
+      .getByText("With a part: which, and how many. Once all of it is new, the item counts as renewed today.")
+      .click();
     await page.getByLabel("With which part").fill("Supply cable, 15 m");
     await page.getByRole("textbox", { name: "How many" }).fill("1");
     await page.getByRole("button", { name: "Replaced today: now prove it" }).click();

@@ -120,7 +120,9 @@ async function mendCoupling(page: Page, hand: TurnaroundHand): Promise<void> {
   await hand.press(button("Found wrong"));
   await page.getByRole("dialog").getByRole("button", { name: "Raise the finding" }).click();
   await hand.press(button("Mend it now: say what was done"));
-  await page.getByText("With a part: which, and how many. Once all of it is new, the item counts as renewed today.").click();
+  await page
+    .getByText("With a part: which, and how many. Once all of it is new, the item counts as renewed today.")
+    .click();
   await page.getByLabel("With which part").fill("O-ring");
   await page.getByRole("textbox", { name: "How many" }).fill("1");
   await hand.press(button("Replaced today: now prove it"));
