@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { loadPattern, type Trouble } from "#kit";
+import type { Turnaround } from "#readiness";
 import { describe, expect, it } from "vitest";
 import { minutesSinceRun, nextTry, troubleAfterRun } from "./index.ts";
 
@@ -31,8 +32,10 @@ describe("how long ago an engine ran", () => {
   it("is told by the runner's clocks: a run, and pulls after which it started", () => {
     const steps = PETROL.stages.flatMap((stage) => stage.steps);
     const stepOf = (kind: string) => steps.find(({ timer }) => timer?.kind === kind)!.id;
-    const clock = (kind: string, more: object) =>
-      ({ turnaround: { timers: { [stepOf(kind)]: { mark: { at: at(15) }, ...more } } } }) as never;
+    const mark = { at: at(15), by: "ann", device: "d1", entry: "e1" };
+    const clock = (kind: string, more: Omit<Turnaround["timers"][string], "mark">) => ({
+      turnaround: { timers: { [stepOf(kind)]: { ...more, mark } } },
+    });
     expect(minutesSinceRun(PETROL, clock("run", { seconds: 300 }), now)).toBe(5);
     expect(minutesSinceRun(PETROL, clock("run", { started: at(15) }), now)).toBe(0);
     expect(minutesSinceRun(PETROL, clock("pulls", { pulls: 3, reached: true }), now)).toBe(5);

@@ -1,7 +1,12 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import type axe from "axe-core";
+import type axeCore from "axe-core";
 import type { Page } from "playwright-core";
+
+declare global {
+  /** In a page that axe was put into. */
+  var axe: typeof axeCore;
+}
 
 const SOURCE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
@@ -22,9 +27,8 @@ export interface AxeLook {
 export async function axeFindings(page: Page, look: AxeLook = {}): Promise<readonly string[]> {
   if (await page.evaluate(() => !("axe" in globalThis))) await page.evaluate(SOURCE);
   return page.evaluate(async ({ within, rules }) => {
-    const judge = (globalThis as unknown as { axe: typeof axe }).axe;
     const only = rules && { runOnly: { type: "rule" as const, values: [...rules] } };
-    const { violations } = await judge.run(within ?? document, { resultTypes: ["violations"], ...only });
+    const { violations } = await globalThis.axe.run(within ?? document, { resultTypes: ["violations"], ...only });
     return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(" | ")}`);
   }, look);
 }
