@@ -1,4 +1,4 @@
-import { cautionNamed, type Caution, type CautionId, type SignalWord } from "#base";
+import { cautionNamed, gravestFirst, type Caution, type CautionId, type SignalWord } from "#base";
 import type { Piece } from "./flow/flow.ts";
 import { MARGIN, type Sheet } from "./sheet.ts";
 
@@ -19,7 +19,7 @@ const PAD = 3;
 
 /** Cautions by id, gravest first, each once. */
 export function writeCautions(sheet: Sheet, ids: readonly string[]): void {
-  for (const caution of gravestFirst(ids)) {
+  for (const caution of inOrder(ids)) {
     const piece = cautionPiece(caution, 8);
     sheet.need(piece.height(sheet.pdf, sheet.width));
     piece.draw(sheet.pdf, MARGIN, sheet.width);
@@ -29,13 +29,11 @@ export function writeCautions(sheet: Sheet, ids: readonly string[]): void {
 
 /** The same in a column, at a size of letters [pt]. */
 export function cautionPieces(ids: readonly string[], size: number): readonly Piece[] {
-  return gravestFirst(ids).map((caution) => cautionPiece(caution, size));
+  return inOrder(ids).map((caution) => cautionPiece(caution, size));
 }
 
-function gravestFirst(ids: readonly string[]): readonly Caution[] {
-  const order: readonly SignalWord[] = ["DANGER", "WARNING", "CAUTION", "NOTICE"];
-  const cautions = [...new Set(ids)].map((id) => cautionNamed(id as CautionId));
-  return order.flatMap((signal) => cautions.filter((one) => one.signal === signal));
+function inOrder(ids: readonly string[]): readonly Caution[] {
+  return gravestFirst([...new Set(ids)]).map((id) => cautionNamed(id as CautionId));
 }
 
 /** The signal word on its ground, and the three sentences beside it. */

@@ -1,4 +1,3 @@
-import { gravestFirst } from "#base";
 import { CAUTIONS_FOR, tryHazards, type Hazard, type Pattern, type Step, type Trouble } from "#kit";
 import { rowsOf, weigh, type CautionRow } from "#web/parts/caution-weight.ts";
 
@@ -39,7 +38,7 @@ function ifAny(before: readonly unknown[], from: Step | undefined): readonly str
 
 function placed(cautions: readonly string[], read: ReadonlySet<string>, from: Step | undefined) {
   const bare: ReadonlySet<string> = new Set(from?.hazards.includes(BARE) ? CAUTIONS_FOR[BARE] : []);
-  const rest = gravestFirst([...new Set(cautions)].filter((id) => !bare.has(id)));
+  const rest = [...new Set(cautions)].filter((id) => !bare.has(id));
   const first = [...bare].map((id): CautionRow => ({ how: read.has(id) ? "begun" : "whole", ids: [id] }));
   return [...first, ...rowsOf(weigh(rest, read))];
 }
