@@ -28,8 +28,11 @@ export function oneMoreOf(
   say: (mean: number, figures: number) => string,
 ): { readonly oneMore?: number; readonly words: string } {
   if (oneMore === undefined || oneMore >= (1 - SLIGHT) * mean) return { words: "" };
-  const words = ` One failure more among the others could make it look less likely, ${pairOf(oneMore, mean, say)}: how far a record is drawn to others hangs on how much they differ, and it changes that too. Take it for no better.`;
-  return { oneMore, words };
+  return { oneMore, words: sayMore("failure more among the others", "it", pairOf(oneMore, mean, say)) };
+}
+
+function sayMore(what: string, which: string, pair: string): string {
+  return ` One ${what} could make ${which} look less likely, ${pair}: how far a record is drawn to others hangs on how much they differ, and it changes that too. Take it for no better.`;
 }
 
 /** Both to two figures, or to three where two say the same. */
@@ -52,6 +55,6 @@ export function sayFigures(chance: number, figures: number): string {
  */
 export function oneMissMore(mean: number, oneMore: number | undefined): ReturnType<typeof oneMoreOf> {
   if (oneMore === undefined || 1 - oneMore >= (1 - SLIGHT) * (1 - mean)) return { words: "" };
-  const words = ` One fault more missed by another could make missing look less likely, ${pairOf(1 - oneMore, 1 - mean, sayFigures)}: how far a record is drawn to others hangs on how much they differ, and it changes that too. Take it for no better.`;
-  return { oneMore, words };
+  const pair = pairOf(1 - oneMore, 1 - mean, sayFigures);
+  return { oneMore, words: sayMore("fault more missed by another", "missing", pair) };
 }

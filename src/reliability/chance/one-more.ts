@@ -46,11 +46,7 @@ export function leastOfChances(
   others: readonly Demands[],
 ): number {
   const foretold = prior.map((piece) => ({ ...piece, ...foretelling(piece, own) }));
-  return leastOf(
-    others.filter(({ failures, trials }) => failures < trials),
-    foretold,
-    likelierOnceMore,
-  );
+  return leastOfDemands(others, foretold);
 }
 
 /**
@@ -68,11 +64,12 @@ export function leastOfMembers(fleet: readonly BetaPiece[], own: Demands, others
     how: 1,
     byMean: (piece.a + own.failures) / (piece.a + piece.b + own.trials),
   }));
-  return leastOf(
-    others.filter(({ failures, trials }) => failures < trials),
-    pieces,
-    likelierOnceMore,
-  );
+  return leastOfDemands(others, pieces);
+}
+
+function leastOfDemands(others: readonly Demands[], pieces: readonly (Piece & Foretold)[]): number {
+  const mayFail = others.filter(({ failures, trials }) => failures < trials);
+  return leastOf(mayFail, pieces, likelierOnceMore);
 }
 
 function likelierOnceMore({ a, b }: Piece, { failures: x, trials }: Demands): number {

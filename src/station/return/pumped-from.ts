@@ -17,12 +17,16 @@ export function pumpedFrom(kit: KitState): number {
     .filter(({ entry }) => entry !== custody.entry)
     .map(({ at }) => Date.parse(at))
     .filter((at) => at <= handed);
-  return Math.floor(Math.max(...before) / MINUTE) * MINUTE;
+  return minuteOf(Math.max(...before));
 }
 
 /** From the writing of its hand-over on, where nobody says that it was written late [ms]. */
 export function handedAt({ custody }: Pick<KitState, "custody">): number {
-  return custody.kind === "away" ? Math.floor(Date.parse(custody.at) / MINUTE) * MINUTE : -Infinity;
+  return custody.kind === "away" ? minuteOf(Date.parse(custody.at)) : -Infinity;
+}
+
+function minuteOf(time: number): number {
+  return Math.floor(time / MINUTE) * MINUTE;
 }
 
 /** Where the log knows the kit to have been here. */
