@@ -1,7 +1,11 @@
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { extname } from "node:path";
 import { fileURLToPath } from "node:url";
+import { brotliCompressSync, constants, gzipSync } from "node:zlib";
 import react from "@vitejs/plugin-react";
 import { defineConfig, type Plugin } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
+import { PACK, packFiles } from "./src/web/app-pack.ts";
 
 const folder = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
@@ -22,6 +26,36 @@ const kindsApart: Plugin = {
     return found && `${found.id}?${list}`;
   },
 };
+
+/** What a page needs of the files that the build writes. Fonts in the older form are not kept on a device. */
+const TYPES: Readonly<Record<string, string>> = {
+  ".js": "application/javascript; charset=utf-8",
+  ".css": "text/css; charset=utf-8",
+  ".woff2": "font/woff2",
+  ".wasm": "application/wasm",
+};
+
+/** Lays all built files into one beside them, also compressed once and for all: no server compresses it anew. */
+const onePack: Plugin = {
+  name: "one-pack",
+  apply: "build",
+  closeBundle: { order: "pre", sequential: true, handler: writePack },
+};
+
+function writePack(): void {
+  const folder = fileURLToPath(new URL("dist/web", import.meta.url));
+  const names = readdirSync(`${folder}/assets`).filter((name) => extname(name) in TYPES);
+  const files = names.map((name) => ({
+    url: `assets/${name}`,
+    type: TYPES[extname(name)]!,
+    bytes: new Uint8Array(readFileSync(`${folder}/assets/${name}`)),
+  }));
+  const pack = packFiles(files);
+  const quality = { params: { [constants.BROTLI_PARAM_QUALITY]: 9 } };
+  writeFileSync(`${folder}/${PACK}`, pack);
+  writeFileSync(`${folder}/${PACK}.br`, brotliCompressSync(pack, quality));
+  writeFileSync(`${folder}/${PACK}.gz`, gzipSync(pack, { level: 9 }));
+}
 
 /**
  * Pages that somebody may wait for on a network: their parts are fetched beside them. Every other page comes from what the
@@ -48,6 +82,7 @@ export default defineConfig({
   plugins: [
     kindsApart,
     react(),
+    onePack,
     VitePWA({
       strategies: "injectManifest",
       srcDir: ".",

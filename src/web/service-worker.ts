@@ -1,4 +1,5 @@
 /// <reference lib="webworker" />
+import { PACK, unpackFiles, type AppFile } from "./app-pack.ts";
 import { KEPT_VERSIONS, versionOf, versionsToDrop, type Shelf } from "./service-worker-versions.ts";
 
 /**
@@ -26,9 +27,30 @@ self.addEventListener("fetch", (event) => {
   event.respondWith(event.request.mode === "navigate" ? shell() : asset(event.request));
 });
 
+/** Takes what it can from the pack, and by itself whatever the pack has not. */
 async function fillCache(): Promise<void> {
   const cache = await caches.open(PREFIX + VERSION);
-  await Promise.all(SHELF.map(({ url }) => keep(cache, `/${url}`)));
+  const packed = await fetchPacked();
+  await Promise.all(packed.map(([path, reply]) => cache.put(path, reply)));
+  const held = new Set(packed.map(([path]) => path));
+  await Promise.all(SHELF.filter(({ url }) => !held.has(`/${url}`)).map(({ url }) => keep(cache, `/${url}`)));
+}
+
+/** Files of this version from the pack, by path: those whose names carry what is in them. None where there is no pack. */
+async function fetchPacked(): Promise<readonly (readonly [path: string, reply: Response])[]> {
+  const reply = await fetch(`/${PACK}`, { cache: "no-store", credentials: "same-origin" });
+  if (!reply.ok) return [];
+  const lasting = new Set(SHELF.filter(({ revision }) => revision === null).map(({ url }) => url));
+  const files = unpackFiles(new Uint8Array(await reply.arrayBuffer()));
+  return files.filter(({ url }) => lasting.has(url)).map((file) => [`/${file.url}`, replyOf(file, reply.headers)]);
+}
+
+/** A file as the server would have answered it: under the same policy as the pack it came in. */
+function replyOf({ type, bytes }: AppFile, packed: Headers): Response {
+  const headers = new Headers(packed);
+  ["content-encoding", "content-length", "etag", "last-modified"].forEach((name) => headers.delete(name));
+  headers.set("content-type", type);
+  return new Response(bytes, { headers });
 }
 
 /** Fetches past the browser's own cache. One file that cannot be had fails the whole version: half an app is none. */

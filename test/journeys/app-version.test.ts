@@ -1,8 +1,9 @@
-import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { gzipSync } from "node:zlib";
+import { brotliDecompressSync, gzipSync, gunzipSync } from "node:zlib";
 import type { Browser, BrowserContext, Page, Response } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import { PACK, unpackFiles } from "#web/app-pack.ts";
 import { launchBrowser } from "./support/browser.ts";
 import { startStation, type RunningStation } from "./support/station.ts";
 
@@ -65,6 +66,56 @@ test("the first screen, before and after signing in, needs at most 250 kB of scr
   expect(bytes).toBeGreaterThan(50_000);
   expect(bytes).toBeLessThanOrEqual(FIRST_SCREEN_BYTES);
   expect(needed.map((reply) => reply.url()).filter((url) => url.includes("head-witness"))).toEqual([]);
+});
+
+const built = (name: string) => join(copy, "dist", "web", name);
+
+/** Files whose names carry what is in them, as the service worker lists them. */
+function lastingFiles(): readonly string[] {
+  const worker = readFileSync(built("service-worker.js"), "utf8");
+  return [...worker.matchAll(/"revision":null,"url":"([^"]+)"/g)].map(([, url]) => url!);
+}
+
+test("the pack holds every lasting file of the app as it was built, plain and compressed", () => {
+  const pack = readFileSync(built(PACK));
+  const files = unpackFiles(new Uint8Array(pack));
+  expect(lastingFiles().length).toBeGreaterThan(100);
+  expect(files.map(({ url }) => url)).toEqual(expect.arrayContaining([...lastingFiles()]));
+  for (const { url, bytes } of files) expect(readFileSync(built(url)).equals(bytes), url).toBe(true);
+  expect(brotliDecompressSync(readFileSync(built(`${PACK}.br`))).equals(pack)).toBe(true);
+  expect(gunzipSync(readFileSync(built(`${PACK}.gz`))).equals(pack)).toBe(true);
+});
+
+/** What the device keeps of the app: each file's address, type and policy, and a sum of its bytes. */
+function heldApp(): Promise<readonly string[]> {
+  return page.evaluate(async () => {
+    const name = (await caches.keys()).find((key) => key.startsWith("drykeel-app-"))!;
+    const cache = await caches.open(name);
+    const told = async (request: Request) => {
+      const reply = (await cache.match(request))!;
+      const sum = new Uint8Array(await crypto.subtle.digest("SHA-256", await reply.clone().arrayBuffer())).join(".");
+      const type = reply.headers.get("content-type")!.toLowerCase();
+      const headers = ["content-security-policy", "x-content-type-options"].map((key) => reply.headers.get(key));
+      return [new URL(request.url).pathname, type, ...headers, sum].join(" | ");
+    };
+    return (await Promise.all((await cache.keys()).map(told))).sort();
+  });
+}
+
+test("a device holds the same app from the pack as file by file where the station has no pack", async () => {
+  await signIn();
+  const packed = await heldApp();
+  const away = built("away.pack");
+  renameSync(built(PACK), away);
+  try {
+    await device.close();
+    device = await browser.newContext();
+    page = await device.newPage();
+    await signIn();
+    expect(await heldApp()).toEqual(packed);
+  } finally {
+    renameSync(away, built(PACK));
+  }
 });
 
 /** Puts a newer version on the server, as a deployment would, and takes it back afterwards. */

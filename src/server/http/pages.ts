@@ -9,7 +9,7 @@ const YEAR_SECONDS = 31_536_000;
 
 /** The built pages. Every address that is no file is the app's own, which shows the page it means. */
 export async function addPages(app: Routes, webDir: string): Promise<void> {
-  await app.register(fastifyStatic, { root: webDir, serve: false, cacheControl: false, preCompressed: false });
+  await app.register(fastifyStatic, { root: webDir, serve: false, cacheControl: false, preCompressed: true });
   app.get("/*", { config: { permission: "open-app" } }, async (request, reply) => {
     const path = decodeURIComponent(request.url.split("?")[0]!);
     if (path.startsWith("/api/")) throw unknownAddress(request);
