@@ -91,12 +91,43 @@ function isPictures(file: string): boolean {
 
 function readPatternFile(file: string): ReadFile {
   try {
-    const beside = filesBeside(file);
-    const pattern = loadPattern(readFileSync(file, "utf8"), file, beside);
+    return readAgain(file, readFileSync(file, "utf8"), filesBeside(file));
+  } catch (cause) {
+    return { file, wrong: `${file}: this file cannot be read (${systemCode(cause)}).` };
+  }
+}
+
+/** What a file was read from, its own text and what it asked for of the files beside it, and what came of it. */
+interface LastRead {
+  readonly text: string;
+  readonly asked: ReadonlyMap<string, string | undefined>;
+  readonly read: ReadFile;
+}
+
+/** By file. A start reads the shipped patterns twice, and reading one takes a quarter of a second. */
+const lastReads = new Map<string, LastRead>();
+
+/** As it was read last, where none of the texts that it came from has changed since; else anew. */
+function readAgain(file: string, text: string, beside: Beside): ReadFile {
+  const last = lastReads.get(file);
+  if (last?.text === text && [...last.asked].every(([name, had]) => beside(name) === had)) return last.read;
+  const asked = new Map<string, string | undefined>();
+  const read = readText(file, text, (name) => {
+    const had = beside(name);
+    asked.set(name, had);
+    return had;
+  });
+  lastReads.set(file, { text, asked, read });
+  return read;
+}
+
+function readText(file: string, text: string, beside: Beside): ReadFile {
+  try {
+    const pattern = loadPattern(text, file, beside);
     return { file, pattern, undrawn: undrawnIn(file, pattern, beside) };
   } catch (cause) {
     if (isInputError(cause)) return { file, wrong: `${file}: ${cause.message}` };
-    return { file, wrong: `${file}: this file cannot be read (${systemCode(cause)}).` };
+    throw cause;
   }
 }
 
