@@ -70,11 +70,18 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
   watchClocks(plain, parts.clocks);
   await addRoutes(app, parts);
   postMail(plain, parts);
+  signFirst(plain, parts);
   return plain;
 }
 
 function headDeskOf({ signer, store, ambient }: ServerOptions): Pick<Parts, "headDesk"> {
   return signer === undefined ? {} : { headDesk: new HeadDesk({ ...signer, store, ambient }) };
+}
+
+/** A log that cannot be signed is kept all the same. */
+function signFirst(app: FastifyInstance, { headDesk }: Parts): void {
+  if (headDesk === undefined) return;
+  app.addHook("onReady", () => headDesk.signFirst().catch((cause: unknown) => app.log.error(cause)));
 }
 
 /** Goes round while the server runs. */

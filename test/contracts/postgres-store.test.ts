@@ -1,6 +1,6 @@
 import { afterAll, describe, expect, test } from "vitest";
-import { PlaceTrees, signHead } from "#log";
-import { verifyLog } from "#station";
+import { PlaceTrees, signHead, signHeadList, type KeptEntry } from "#log";
+import { verifyLog, type HeadShelf } from "#station";
 import { openPostgresStore } from "#store/postgres";
 import { Client } from "pg";
 import { describeLogStore } from "./log-store.ts";
@@ -9,6 +9,7 @@ import { EntryMaker } from "./sample-log.ts";
 import { describeMailShelf } from "./mail-shelf.ts";
 import { describePatternShelf } from "./pattern-shelf.ts";
 import { describeSecretStore } from "./secret-store.ts";
+import { describeHeadShelf } from "./head-shelf.ts";
 import { describeSnapshotShelf } from "./snapshot-shelf.ts";
 
 /** A busy machine may take its time. */
@@ -17,6 +18,22 @@ const PATIENTLY = { timeout: 10_000 };
 const start = await startPostgres();
 if (start.kind === "running") describeAll(start.server);
 else describeNone(start.because);
+
+async function query(url: string, statements: string): Promise<void> {
+  const client = new Client({ connectionString: url });
+  await client.connect();
+  await client.query(statements);
+  await client.end();
+}
+
+/** Signs where every place stands, as a server does. */
+async function sign(store: HeadShelf, lines: readonly KeptEntry[]): Promise<void> {
+  const trees = new PlaceTrees();
+  trees.take(lines);
+  const [at, secret] = ["2027-02-01T00:00:00.000Z", new Uint8Array(32).fill(7)];
+  const heads = trees.heads().map((head) => signHead(head, at, secret));
+  await store.keepSigned(signHeadList(heads, at, secret), heads);
+}
 
 function describeNone(because: string): void {
   process.stderr.write(`PostgreSQL was not tested: ${because}\n`);
@@ -36,6 +53,7 @@ function describeAll(server: PostgresServer): void {
   describeLogStore(`PostgreSQL (${server.where})`, newHouse);
   describeSecretStore("PostgreSQL", newHouse);
   describeSnapshotShelf("PostgreSQL", newHouse);
+  describeHeadShelf("PostgreSQL", newHouse);
   describeMailShelf("PostgreSQL", newHouse);
   describePatternShelf("PostgreSQL", newHouse);
 
@@ -57,19 +75,37 @@ function describeAll(server: PostgresServer): void {
       const store = await openPostgresStore(url);
       const [make, received] = [new EntryMaker(1), "2027-02-01T00:00:00.000Z"];
       const { accepted } = await store.append(make.many(5, { place: "island" }), received);
-      const trees = new PlaceTrees();
-      trees.take(accepted);
-      const head = signHead(trees.head("island")!, received, new Uint8Array(32).fill(7));
-      await store.keepSignedHeads([head]);
-      await store.keepSignedHeads([{ ...head, number: 4 }]);
-      expect(await store.signedHeads()).toEqual([head]);
+      await sign(store, accepted);
       expect(await verifyLog(store, [])).toMatchObject([{ place: "island", verdict: { kind: "sound", count: 5 } }]);
-      const client = new Client({ connectionString: url });
-      await client.connect();
-      await client.query("delete from log_entries where seq = 5");
-      await client.query("update chains set seq = 4, hash = (select hash from log_entries where seq = 4)");
-      await client.end();
+      await query(url, "delete from log_entries where seq = 5");
+      await query(url, "update chains set seq = 4, hash = (select hash from log_entries where seq = 4)");
       expect(await verifyLog(store, [])).toMatchObject([{ verdict: { kind: "broken", seq: 5 } }]);
+      await store.close();
+      await server.dropDatabase(url);
+    });
+
+    test.each([
+      ["its signed head deleted", "delete from signed_heads where place = 'island'", "island"],
+      ["all signed heads deleted", "delete from signed_heads", "harbour"],
+      ["the list of signed heads deleted too", "delete from signed_heads; delete from signed_lists", ""],
+      [
+        "a whole place deleted, with all that belongs to it",
+        ["log_entries", "chains", "places_seen", "signed_heads"]
+          .map((table) => `delete from ${table} where place = 'island'`)
+          .join("; "),
+        "island",
+      ],
+    ])("LOG-16 is found by verify alone: %s", async (_, statements, place) => {
+      const url = await server.createDatabase();
+      const store = await openPostgresStore(url);
+      const make = new EntryMaker(1);
+      const lines = ["harbour", "island"].flatMap((one) => make.many(3, { place: one }));
+      await sign(store, (await store.append(lines, "2027-02-01T00:00:00.000Z")).accepted);
+      expect((await verifyLog(store, [])).map(({ verdict }) => verdict.kind)).toEqual(["sound", "sound"]);
+      await query(url, statements);
+      expect(await verifyLog(store, [])).toContainEqual(
+        expect.objectContaining({ place, verdict: expect.objectContaining({ kind: "broken" }) }),
+      );
       await store.close();
       await server.dropDatabase(url);
     });
