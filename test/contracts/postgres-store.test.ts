@@ -110,6 +110,34 @@ function describeAll(server: PostgresServer): void {
       await server.dropDatabase(url);
     });
 
+    test.each([
+      [0, /number 0 stands before the first line/],
+      [-7, /number -7 stands before the first line/],
+      [99, /number 2 was expected, 99 was found/],
+    ])(
+      "ST-129: a line under number %i is not told as kept, nothing is taken beside it, and verify finds it",
+      async (number, said) => {
+        const url = await server.createDatabase();
+        const store = await openPostgresStore(url);
+        const [first, second, third] = new EntryMaker(1).many(3, { place: "island" });
+        const received = "2027-02-01T00:00:00.000Z";
+        await store.append([first!, second!], received);
+        await query(url, `update log_entries set seq = ${number} where seq = 2`);
+        await query(url, "update chains set seq = 1, hash = (select hash from log_entries where seq = 1)");
+        await expect(store.find(second!.id)).rejects.toMatchObject({ code: "ST-129" });
+        await expect(store.append([third!, second!], received)).rejects.toMatchObject({ code: "ST-129" });
+        expect((await store.append([first!], received)).repeated).toEqual([first!.id]);
+        expect(await store.find(third!.id)).toBeUndefined();
+        expect((await store.since(["island"], {}, 10)).map(({ entry }) => entry.id)).toContain(first!.id);
+        expect(await verifyLog(store, [])).toContainEqual({
+          place: "island",
+          verdict: { kind: "broken", seq: number, because: expect.stringMatching(said) },
+        });
+        await store.close();
+        await server.dropDatabase(url);
+      },
+    );
+
     test("listens again after its connection was lost, and goes on appending", async () => {
       const url = await server.createDatabase();
       const store = await openPostgresStore(url);
