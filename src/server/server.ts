@@ -17,6 +17,7 @@ import { addPasskeyRoutes } from "./sign-in/passkey-routes.ts";
 import { PatternDesk } from "./patterns/pattern-desk.ts";
 import { addPatternRoutes } from "./patterns/pattern-routes.ts";
 import { addPhotoRoutes } from "./photos/photo-routes.ts";
+import { answerBroken } from "./http/broken-request.ts";
 import { answerProblems, answerUnroutable } from "./http/problem.ts";
 import { addCalendarRoutes } from "./links/calendar-routes.ts";
 import { addWallRoutes } from "./links/wall-routes.ts";
@@ -40,7 +41,7 @@ import { addKeptHeadRoutes } from "./witness/kept-head-routes.ts";
 import { addSnapshotRoute } from "./snapshot/snapshot-route.ts";
 import { addStationRoutes } from "./log/station-routes.ts";
 import { addOpenApiRoute } from "./openapi/openapi-route.ts";
-import { readingShallow } from "./turns/nesting.ts";
+import { namingKeys, readingShallow } from "./turns/nesting.ts";
 import { WholeLog } from "./log/whole-log.ts";
 
 /**
@@ -124,6 +125,7 @@ function openApp({ log, origin, patience = PATIENCE }: ServerOptions): Routes {
     connectionTimeout: patience.idleMs,
     http: { headersTimeout: patience.headersMs, connectionsCheckingInterval: patience.sweepMs },
     frameworkErrors: answerUnroutable,
+    clientErrorHandler: answerBroken,
     // Also while it closes every answer is in our own words.
     return503OnClosing: false,
     // A proxy on this machine or this network says who asks and over what; only where one is set up.
@@ -131,7 +133,7 @@ function openApp({ log, origin, patience = PATIENCE }: ServerOptions): Routes {
   }).withTypeProvider<ZodTypeProvider>();
   app.setValidatorCompiler(validatorCompiler);
   app.setSerializerCompiler(serializerCompiler);
-  const read = readingShallow(app.getDefaultJsonParser("error", "error"));
+  const read = readingShallow(namingKeys(app.getDefaultJsonParser("error", "error")));
   app.addContentTypeParser("application/json", { parseAs: "string" }, read);
   return app as Routes;
 }
