@@ -3,6 +3,10 @@ import type { AddressInfo } from "node:net";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { stageStation, type Browser, type StagedStation } from "../start/staged-station.ts";
 
+function problem(code: string, message: RegExp) {
+  return { code, message: expect.stringMatching(message), remedy: expect.stringMatching(/\w+/) };
+}
+
 describe("a request that cannot be read", () => {
   let station: StagedStation;
   let crew: Browser;
@@ -24,12 +28,6 @@ describe("a request that cannot be read", () => {
     const [head = "", body = ""] = reply.split("\r\n\r\n");
     return { status: Number(head.split(" ")[1]), head: head.toLowerCase(), said: JSON.parse(body) };
   }
-
-  const problem = (code: string, message: RegExp) => ({
-    code,
-    message: expect.stringMatching(message),
-    remedy: expect.stringMatching(/\w+/),
-  });
 
   it.each([
     ["a method that nobody knows", "FOO /api/session HTTP/1.1\r\nhost: x\r\n\r\n", 400, "SV-124", /method/],
