@@ -43,7 +43,7 @@ export function answerBroken(error: Error & { readonly code?: string }, socket: 
 }
 
 function replyOf({ status, message, remedy }: Broken): string {
-  const problem: Problem = { code: "SV-124", message, remedy };
+  const problem: Problem = { code: "SV-127", message, remedy };
   const body = JSON.stringify(problem);
   return [
     `HTTP/1.1 ${status}`,

@@ -30,13 +30,13 @@ describe("a request that cannot be read", () => {
   }
 
   it.each([
-    ["a method that nobody knows", "FOO /api/session HTTP/1.1\r\nhost: x\r\n\r\n", 400, "SV-124", /method/],
-    ["what is no HTTP", "hello\r\n\r\n", 400, "SV-124", /cannot be read/],
+    ["a method that nobody knows", "FOO /api/session HTTP/1.1\r\nhost: x\r\n\r\n", 400, "SV-127", /method/],
+    ["what is no HTTP", "hello\r\n\r\n", 400, "SV-127", /cannot be read/],
     [
       "headers without end",
       `GET / HTTP/1.1\r\nhost: x\r\nx-long: ${"a".repeat(80_000)}\r\n\r\n`,
       431,
-      "SV-124",
+      "SV-127",
       /headers.*too long/,
     ],
   ])("is answered as every other refusal: %s", async (_, text, status, code, message) => {
