@@ -1,6 +1,6 @@
 import { afterAll, describe, expect, test } from "vitest";
 import { PlaceTrees, signHead, signHeadList, type KeptEntry } from "#log";
-import { verifyLog, type HeadShelf } from "#station";
+import { isStoreError, verifyLog, type HeadShelf } from "#station";
 import { openPostgresStore } from "#store/postgres";
 import { Client } from "pg";
 import { describeLogStore } from "./log-store.ts";
@@ -24,6 +24,19 @@ async function query(url: string, statements: string): Promise<void> {
   await client.connect();
   await client.query(statements);
   await client.end();
+}
+
+async function cutAll(url: string, name: string): Promise<void> {
+  await query(url, `select pg_terminate_backend(pid) from pg_stat_activity where datname = '${name}'`);
+}
+
+/** The code of what it fails with; "" where it does not, or there is none. */
+async function codeOf(asked: Promise<unknown>): Promise<string> {
+  const thrown: unknown = await asked.then(
+    () => undefined,
+    (cause: unknown) => cause,
+  );
+  return isStoreError(thrown) ? thrown.code : String((thrown as { code?: unknown } | undefined)?.code ?? "");
 }
 
 /** Signs where every place stands, as a server does. */
@@ -151,6 +164,25 @@ function describeAll(server: PostgresServer): void {
         .poll(() => store.append([make.next({ place: "island" })], "2027-02-01T00:00:00.000Z"), PATIENTLY)
         .toBeDefined();
       await expect.poll(() => heard.flat(), PATIENTLY).toContain("island");
+      await store.close();
+      await server.dropDatabase(url);
+    });
+
+    test("a database that lets nobody in, or is gone while it fails over, is out of reach and no fault of ours", async () => {
+      const url = await server.createDatabase();
+      const store = await openPostgresStore(url);
+      const name = new URL(url).pathname.slice(1);
+      const admin = new URL(url);
+      admin.pathname = "/postgres";
+      const act = (statement: string) => query(admin.href, statement);
+      await act(`alter database ${name} allow_connections false`);
+      await cutAll(admin.href, name);
+      await expect.poll(() => codeOf(store.count()), PATIENTLY).toBe("ST-120");
+      await act(`alter database ${name} rename to ${name}_gone`);
+      expect(await codeOf(store.count())).toBe("ST-120");
+      await act(`alter database ${name}_gone rename to ${name}`);
+      await act(`alter database ${name} allow_connections true`);
+      await expect.poll(() => store.count(), PATIENTLY).toBe(0);
       await store.close();
       await server.dropDatabase(url);
     });
