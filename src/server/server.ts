@@ -17,7 +17,7 @@ import { addPasskeyRoutes } from "./sign-in/passkey-routes.ts";
 import { PatternDesk } from "./patterns/pattern-desk.ts";
 import { addPatternRoutes } from "./patterns/pattern-routes.ts";
 import { addPhotoRoutes } from "./photos/photo-routes.ts";
-import { answerBroken } from "./http/broken-request.ts";
+import { answerBare, answerBroken } from "./http/broken-request.ts";
 import { answerProblems, answerUnroutable } from "./http/problem.ts";
 import { addCalendarRoutes } from "./links/calendar-routes.ts";
 import { addWallRoutes } from "./links/wall-routes.ts";
@@ -66,6 +66,7 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
   logRequests(plain);
   options.metrics?.watch(plain);
   await raiseShield(plain, isEncrypted(options));
+  answerBare(plain);
   refuseWithoutData(plain, options);
   guardRoutes(plain, parts);
   watchClocks(plain, parts.clocks);
@@ -123,7 +124,11 @@ function openApp({ log, origin, patience = PATIENCE }: ServerOptions): Routes {
     bodyLimit: BODY_BYTES_LIMIT,
     requestTimeout: patience.requestMs,
     connectionTimeout: patience.idleMs,
-    http: { headersTimeout: patience.headersMs, connectionsCheckingInterval: patience.sweepMs },
+    http: {
+      headersTimeout: patience.headersMs,
+      connectionsCheckingInterval: patience.sweepMs,
+      requireHostHeader: false,
+    },
     frameworkErrors: answerUnroutable,
     clientErrorHandler: answerBroken,
     // Also while it closes every answer is in our own words.

@@ -1,5 +1,8 @@
 import type { Problem } from "#station";
+import type { FastifyInstance, FastifyRequest } from "fastify";
+import type { ServerResponse } from "node:http";
 import type { Socket } from "node:net";
+import { Refusal } from "./problem.ts";
 
 interface Broken {
   readonly status: string;
@@ -42,19 +45,51 @@ export function answerBroken(error: Error & { readonly code?: string }, socket: 
   socket.destroy(error);
 }
 
-function replyOf({ status, message, remedy }: Broken): string {
-  const problem: Problem = { code: "SV-127", message, remedy };
-  const body = JSON.stringify(problem);
+/** Refuses in our own words what Node would refuse with an empty answer. */
+export function answerBare(app: FastifyInstance): void {
+  app.addHook("onRequest", async (request) => refuseWithoutHost(request));
+  app.server.on("checkExpectation", (_request, response: ServerResponse) => {
+    const body = JSON.stringify(problemOf(UNMET));
+    response.writeHead(417, Object.fromEntries(headersOf(body))).end(body);
+  });
+}
+
+/** @throws Refusal where a request by HTTP/1.1 names no host, which RFC 9112 (2022), section 3.2, demands */
+function refuseWithoutHost({ raw }: FastifyRequest): void {
+  const isWithout = raw.headers.host === undefined && raw.httpVersion === "1.1";
+  if (isWithout) throw new Refusal("bad-input", problemOf(HOSTLESS));
+}
+
+const UNMET: Broken = {
+  status: "417 Expectation Failed",
+  message: "The request cannot be read: it expects of the server what this one does not do.",
+  remedy: "Send it again without the header Expect, or with 100-continue in it.",
+};
+
+const HOSTLESS: Broken = {
+  status: "400 Bad Request",
+  message: "The request cannot be read: it names no host.",
+  remedy: "Send it again with the header Host.",
+};
+
+function problemOf({ message, remedy }: Broken): Problem {
+  return { code: "SV-127", message, remedy };
+}
+
+function headersOf(body: string): readonly (readonly [name: string, value: string])[] {
   return [
-    `HTTP/1.1 ${status}`,
-    "content-type: application/json",
-    `content-length: ${Buffer.byteLength(body)}`,
-    "content-security-policy: default-src 'none'; frame-ancestors 'none'",
-    "x-content-type-options: nosniff",
-    "referrer-policy: no-referrer",
-    "cache-control: no-store",
-    "connection: close",
-    "",
-    body,
-  ].join("\r\n");
+    ["content-type", "application/json"],
+    ["content-length", String(Buffer.byteLength(body))],
+    ["content-security-policy", "default-src 'none'; frame-ancestors 'none'"],
+    ["x-content-type-options", "nosniff"],
+    ["referrer-policy", "no-referrer"],
+    ["cache-control", "no-store"],
+    ["connection", "close"],
+  ];
+}
+
+function replyOf(broken: Broken): string {
+  const body = JSON.stringify(problemOf(broken));
+  const headers = headersOf(body).map(([name, value]) => `${name}: ${value}`);
+  return [`HTTP/1.1 ${broken.status}`, ...headers, "", body].join("\r\n");
 }
