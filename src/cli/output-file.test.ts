@@ -25,6 +25,7 @@ const OWN = [
   "drykeel.db-journal",
   "server.lock",
   "mail-rounds",
+  join("elsewhere", "key.json.since"),
   "keys",
   "keys/signing.json",
   "keys/other.ndjson",

@@ -1,5 +1,5 @@
 import { InputError } from "#base";
-import { DEFAULT_KEPT_HEADS } from "#store/keys";
+import { DEFAULT_KEPT_HEADS, sinceFileOf } from "#store/keys";
 import { ISSUED_FOLDER } from "#store/patterns";
 import { lstatSync, readlinkSync, realpathSync, statSync } from "node:fs";
 import { basename, dirname, isAbsolute, join, resolve, sep } from "node:path";
@@ -45,9 +45,14 @@ export function requireNew(file: string): void {
 function isOwn(surroundings: Surroundings, file: string): boolean {
   const { dataDir, root } = surroundings;
   const at = wholePath(file);
-  const files = [...OWN_FILES.map((name) => join(dataDir, name)), keyFileOf(surroundings)];
+  const files = [...OWN_FILES.map((name) => join(dataDir, name)), ...keysOf(surroundings)];
   const folders = [...OWN_FOLDERS.map((name) => join(dataDir, name)), join(root, "patterns")];
   return files.some((own) => at === wholePath(own) || isSameFile(at, own)) || folders.some((own) => isWithin(at, own));
+}
+
+function keysOf(surroundings: Surroundings): readonly string[] {
+  const keyFile = keyFileOf(surroundings);
+  return [keyFile, sinceFileOf(keyFile)];
 }
 
 function isWithin(at: string, folder: string): boolean {

@@ -60,6 +60,11 @@ describe("drykeel verify, alone, of a log that was signed", () => {
   });
 
   it.each([
+    [
+      "the number beside a signed head raised, so that no newer one takes its place",
+      "update signed_heads set seq = 99 where place = 'b'",
+      /^b +BROKEN at entry 99: its signed head is of line 4/m,
+    ],
     ["all signed heads deleted", "delete from signed_heads", /^a +BROKEN.*its signed head was removed/m],
     [
       "one signed head deleted",

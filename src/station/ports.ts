@@ -111,7 +111,7 @@ export interface StoredLog {
 /** What a store holds of what was signed, as JSON that may be any text. */
 export interface SignedRows {
   /** The newest signed head of each place. */
-  readonly heads: readonly { readonly place: string; readonly head: string }[];
+  readonly heads: readonly { readonly place: string; readonly seq: number; readonly head: string }[];
   /** One: the signed list of all heads, null before anything was signed. */
   readonly lists: readonly (string | null)[];
 }

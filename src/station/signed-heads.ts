@@ -82,9 +82,10 @@ function contradictions(heads: readonly Head[], list: SignedHeadList): SignedFau
 function readHeads(rows: SignedRows["heads"]): { kept: KeptHead[]; faults: SignedFault[] } {
   const kept: KeptHead[] = [];
   const faults: SignedFault[] = [];
-  for (const { place, head } of rows) {
+  for (const { place, seq, head } of rows) {
     try {
       const signed = readHead(parse(head));
+      if (signed.number !== seq) faults.push({ place, seq, because: `its signed head is of line ${signed.number}` });
       if (signed.place === place) kept.push({ ...signed, keeper: `the head signed ${signed.at}` });
       else faults.push({ place, seq: 0, because: `the signed head kept of it is of ${signed.place}` });
     } catch (cause) {

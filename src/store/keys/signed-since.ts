@@ -6,6 +6,11 @@ import { dirname } from "node:path";
 const MODE = 0o600;
 const LINE = /^(\S+) (\S+)$/;
 
+/** Where that is kept: beside the key file. */
+export function sinceFileOf(keyFile: string): string {
+  return `${keyFile}.since`;
+}
+
 /**
  * Since when the log of one database is signed, kept beside the key and outside the database: whoever empties the tables
  * of what was signed does not empty this.
@@ -19,7 +24,7 @@ export class SignedSince {
    * @param life - the database's first life, which every copy of it has and no other database
    */
   constructor(keyFile: string, life: string) {
-    this.#path = `${keyFile}.since`;
+    this.#path = sinceFileOf(keyFile);
     this.#life = life;
   }
 

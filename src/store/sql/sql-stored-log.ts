@@ -37,11 +37,12 @@ export class SqlStoredLog extends SqlSecrets implements StoredLog, HeadShelf, Sn
 
   /** In one statement: a server may sign meanwhile. */
   async storedSigned(): Promise<SignedRows> {
-    const { rows } = await sql<{ kind: string; place: string; held: string | null }>`
-      select 'head' as kind, place, head as held from signed_heads
-      union all select 'list', '', list from signed_lists where number = ${NEWEST}
+    const { rows } = await sql<{ kind: string; place: string; seq: number; held: string | null }>`
+      select 'head' as kind, place, seq, head as held from signed_heads
+      union all select 'list', '', 0, list from signed_lists where number = ${NEWEST}
       order by kind, place`.execute(this.db);
-    const heads = rows.filter(({ kind }) => kind === "head").map(({ place, held }) => ({ place, head: held ?? "" }));
+    const ofHeads = rows.filter(({ kind }) => kind === "head");
+    const heads = ofHeads.map(({ place, seq, held }) => ({ place, seq, head: held ?? "" }));
     return { heads, lists: rows.filter(({ kind }) => kind === "list").map(({ held }) => held) };
   }
 
