@@ -90,6 +90,14 @@ describe("a file that a command writes", () => {
       expect(await isWhole()).toBe(true);
     });
 
+    it("is none of those in its folders by a hard link either", async () => {
+      const own = join(dataDir, "keys", "signing.json");
+      const link = join(folder, `hard-${command[0]}.ndjson`);
+      linkSync(own, link);
+      expect((await run(...command, link)).error).toMatch(/^CL-113 /);
+      expect(await isWhole()).toBe(true);
+    });
+
     it("may lie elsewhere in the data folder", async () => {
       const [before, file] = [readdirSync(dataDir), join(dataDir, "written.ndjson")];
       expect(await run(...command, file)).toEqual({ exit: 0, error: "" });
