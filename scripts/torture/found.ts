@@ -1,14 +1,13 @@
-import { join } from "node:path";
 import type { SignedIn } from "#station";
 import { Device } from "./device.ts";
-import { readKept } from "./kept-lines.ts";
-import { startStation } from "./station.ts";
+import type { Kept } from "./kept-lines.ts";
+import { startStation, type Where } from "./station.ts";
 
 const PIN = "730284";
 
 /** Sets an empty station up with three people, each on a device of their own. */
-export async function foundStation(folder: string): Promise<readonly Device[]> {
-  const station = await startStation(folder, { clockOffset: 0 });
+export async function foundStation(where: Where, kept: () => Promise<Kept["lines"]>): Promise<readonly Device[]> {
+  const station = await startStation(where, { clockOffset: 0 });
   const { address = "", code = "" } = station;
   const place = { name: "Harbour", strength: 1, zone: "Europe/Oslo" };
   const founder = { device: "torture-device-1", deviceName: "One", pin: PIN };
@@ -21,7 +20,7 @@ export async function foundStation(folder: string): Promise<readonly Device[]> {
     seats.push(await ask(`${address}/api/invites/accept`, { code: invited.body["code"], ...arriving }));
   }
   await station.end("SIGTERM");
-  const set = [...readKept(join(folder, "drykeel.db")).lines.values()].find((text) => text.includes('"place-set"'));
+  const set = [...(await kept()).values()].find((text) => text.includes('"place-set"'));
   const id = (JSON.parse(set!) as { subject: string }).subject.replace("place:", "");
   return seats.map(({ body, cookie }) => {
     const { person, device } = body as unknown as SignedIn;

@@ -10,6 +10,7 @@ import { join } from "node:path";
 import Database from "better-sqlite3";
 import { createChance } from "../torture-chance.ts";
 import type { Device } from "./device.ts";
+import { FailOver } from "./fail-over.ts";
 import { foundStation } from "./found.ts";
 import { HARDSHIPS, startFor, type Hardship } from "./hardship.ts";
 import { readKept } from "./kept-lines.ts";
@@ -23,7 +24,9 @@ export async function tortureRounds(rounds: number, seed: number): Promise<boole
   const folder = mkdtempSync(join(tmpdir(), "drykeel-rounds-"));
   copyServer();
   try {
-    return await new Rounds(folder, createChance(seed), await foundStation(folder)).run(rounds, seed);
+    const kept = async () => readKept(join(folder, "drykeel.db")).lines;
+    const devices = await foundStation({ folder }, kept);
+    return await new Rounds(folder, createChance(seed), devices).run(rounds, seed);
   } finally {
     setWritable(folder, true);
     rmSync(folder, { recursive: true, force: true });
@@ -35,6 +38,7 @@ class Rounds {
   readonly #chance: () => number;
   readonly #devices: readonly Device[];
   readonly #counts = new Map<Hardship, number>();
+  #failOver: FailOver | string | undefined;
 
   constructor(folder: string, chance: () => number, devices: readonly Device[]) {
     this.#folder = folder;
@@ -47,27 +51,44 @@ class Rounds {
     for (let round = 1; round <= rounds; round++) {
       const hardship = HARDSHIPS[(round - 1 + Math.floor(seed)) % HARDSHIPS.length]!;
       this.#counts.set(hardship, (this.#counts.get(hardship) ?? 0) + 1);
-      const { said, faults } = await this.#round(hardship);
+      const { said, faults } = await (hardship === "fail-over" ? this.#failsOver() : this.#round(hardship));
       console.log(`${round}/${rounds} ${hardship}: ${said}; ${this.#acknowledged()} lines acknowledged`);
       for (const fault of faults.slice(0, 10)) console.log(`LOST: round ${round}, ${hardship}: ${fault}`);
-      if (faults.length > 0) return false;
+      if (faults.length > 0) return this.#end(false);
     }
-    return this.#last();
+    return this.#end(await this.#last());
+  }
+
+  async #end(isHeld: boolean): Promise<boolean> {
+    if (this.#failOver instanceof FailOver) await this.#failOver.close();
+    return isHeld;
+  }
+
+  /** On a PostgreSQL of its own, which is started for the first such round. */
+  async #failsOver(): Promise<{ said: string; faults: readonly string[] }> {
+    this.#failOver ??= await FailOver.open(this.#chance);
+    if (this.#failOver instanceof FailOver) return this.#failOver.round();
+    return { said: `NOT RUN, since no PostgreSQL could be started: ${this.#failOver}`, faults: [] };
   }
 
   get #database(): string {
     return join(this.#folder, "drykeel.db");
   }
 
+  /** Those on PostgreSQL too. */
+  get #all(): readonly Device[] {
+    return [...this.#devices, ...(this.#failOver instanceof FailOver ? this.#failOver.devices : [])];
+  }
+
   #acknowledged(): number {
-    return this.#devices.reduce((sum, { acknowledged }) => sum + acknowledged.size, 0);
+    return this.#all.reduce((sum, { acknowledged }) => sum + acknowledged.size, 0);
   }
 
   async #round(hardship: Hardship): Promise<{ said: string; faults: readonly string[] }> {
     for (const device of this.#devices) device.write(5 + Math.floor(this.#chance() * 40));
     const before = this.#told();
     if (hardship === "read-only-folder") setWritable(this.#folder, false);
-    const station = await startStation(this.#folder, startFor(hardship, this.#chance));
+    const station = await startStation({ folder: this.#folder }, startFor(hardship, this.#chance));
     const copy = hardship === "restore" ? this.#copy() : undefined;
     const load = this.#load(station, hardship);
     if (hardship === "kill" || hardship === "terminate") await pause(this.#chance() * 400);
@@ -132,7 +153,7 @@ class Rounds {
 
   /** A server that nothing is done to, until no device has anything to send. */
   async #settle(): Promise<readonly string[]> {
-    const station = await startStation(this.#folder, { clockOffset: 0 });
+    const station = await startStation({ folder: this.#folder }, { clockOffset: 0 });
     if (station.address === undefined) return [`a server that nothing is done to does not start: ${station.said()}`];
     const until = performance.now() + 120_000;
     while (this.#devices.some(({ waiting }) => waiting > 0) && performance.now() < until) {
@@ -154,7 +175,7 @@ class Rounds {
     const faults = await this.#settle();
     for (const fault of faults.slice(0, 10)) console.log(`LOST: at the end: ${fault}`);
     const counts = [...this.#counts].map(([hardship, count]) => `${count} ${hardship}`).join(", ");
-    const written = this.#devices.reduce((sum, device) => sum + device.written.size, 0);
+    const written = this.#all.reduce((sum, device) => sum + device.written.size, 0);
     console.log(`${counts}. ${written} lines written, ${this.#acknowledged()} acknowledged.`);
     console.log(`Devices were told: ${[...this.#told()].map(([said, count]) => `${said} (${count})`).join(", ")}.`);
     console.log(faults.length === 0 ? "Held: nothing acknowledged is lost, chains sound." : "FAILED.");
@@ -163,7 +184,7 @@ class Rounds {
 
   #told(): ReadonlyMap<string, number> {
     const all = new Map<string, number>();
-    for (const { told } of this.#devices) {
+    for (const { told } of this.#all) {
       for (const [said, count] of told.answers) all.set(said, (all.get(said) ?? 0) + count);
     }
     return all;

@@ -26,15 +26,23 @@ export function copyServer(): void {
   cpSync(join(ROOT, "dist", "server"), COPY, { recursive: true });
 }
 
-/** Starts a server on the folder and waits until it answers or ends. */
-export async function startStation(folder: string, { clockOffset, quota }: Start): Promise<Station> {
+/** Where a station keeps its data: in the folder alone, or in the database at an address. */
+export interface Where {
+  readonly folder: string;
+  readonly databaseUrl?: string;
+}
+
+/** Starts a server on the data and waits until it answers or ends. */
+export async function startStation({ folder, databaseUrl = "" }: Where, start: Start): Promise<Station> {
+  const { clockOffset, jumpAfter = 0, quota } = start;
   ownAll(folder);
   const preload = join(ROOT, "scripts", "torture", "clock-preload.mjs");
   const limit = quota === undefined ? "" : `trap '' XFSZ; ulimit -f ${quota}; `;
   const run = `${limit}exec "$0" --import "$1" "$2" --empty`;
-  const env = { ...process.env, DATA_DIR: folder, PORT: "0", HOST: "127.0.0.1", DATABASE_URL: "" };
+  const env = { ...process.env, DATA_DIR: folder, PORT: "0", HOST: "127.0.0.1", DATABASE_URL: databaseUrl };
+  const clock = { CLOCK_OFFSET_MS: String(clockOffset), CLOCK_JUMP_AFTER_MS: String(jumpAfter) };
   const child = spawn("sh", ["-c", run, process.execPath, preload, join(COPY, "main.js")], {
-    env: { ...env, CLOCK_OFFSET_MS: String(clockOffset) },
+    env: { ...env, ...clock },
     stdio: "pipe",
     ...(process.getuid?.() === 0 ? { uid: NOBODY, gid: NOBODY } : {}),
   });

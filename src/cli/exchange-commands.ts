@@ -5,11 +5,13 @@ import { open, rename, type FileHandle } from "node:fs/promises";
 import type { Call, Command } from "./command.ts";
 import { readSaid } from "./import/consent.ts";
 import { importFile, type Imported } from "./import/import-file.ts";
-import { requireDatabase, withLog, withSecrets } from "./open-data.ts";
+import { requireDatabase, withLog, withSecrets, type StationLog } from "./open-data.ts";
 import { requireOutside } from "./output-file.ts";
 import { harmless, type Terminal } from "./terminal.ts";
 import { usageError } from "./usage-error.ts";
 import { readPeople } from "./whole-log.ts";
+
+const PHOTO_PAGE = 5000;
 
 /** The most that is told one by one. */
 const MOST_TOLD = 20;
@@ -24,10 +26,13 @@ export const exportCommand: Command = {
     const file = requireFile(call, "export");
     requireDatabase(call.surroundings);
     requireOutside(call.surroundings, file);
-    const counts = await withLog(call.surroundings, (log) => exportTo(log, file));
-    call.terminal.out(
-      `${file}: ${sayCount(counts.entries, "entry", "entries")} and ${sayCount(counts.photos, "photo")}`,
-    );
+    const { terminal } = call;
+    await withLog(call.surroundings, async (log) => {
+      const counts = await exportTo(log, file);
+      terminal.out(`${file}: ${sayCount(counts.entries, "entry", "entries")} and ${sayCount(counts.photos, "photo")}`);
+      const unnamed = (await countPhotos(log)) - counts.photos;
+      if (unnamed > 0) terminal.out(sayUnnamed(unnamed));
+    });
     return 0;
   },
 };
@@ -54,6 +59,21 @@ function requireFile({ words }: Call, verb: string): string {
   const [file] = words;
   if (file === undefined) throw usageError("FILE", "nothing", "the name of a file", `Write: ${verb} station.ndjson`);
   return file;
+}
+
+async function countPhotos(log: StationLog): Promise<number> {
+  for (let [count, after] = [0, ""]; ;) {
+    const page = await log.photoHashes(after, PHOTO_PAGE);
+    count += page.length;
+    if (page.length < PHOTO_PAGE) return count;
+    after = page.at(-1)!;
+  }
+}
+
+/** A photo that came before its line, or whose line never came: it proves nothing, and is in a backup only. */
+function sayUnnamed(count: number): string {
+  const these = count === 1 ? "1 photo that no line names is" : `${count} photos that no line names are`;
+  return `${these} left out: a line that names it may still come; drykeel backup copies all.`;
 }
 
 /** Written beside the name and renamed when whole: a file of that name is never half a log. */

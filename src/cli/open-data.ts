@@ -1,7 +1,7 @@
 import { InputError, type Fault } from "#base";
 import type { Pattern } from "#kit";
 import type { HeadShelf, LogStore, SecretStore, StoredLog } from "#station";
-import { DEFAULT_KEY_FILE } from "#store/keys";
+import { DEFAULT_KEY_FILE, SignedSince } from "#store/keys";
 import { readStationPatterns } from "#store/patterns";
 import { openPostgresStore } from "#store/postgres";
 import { openSqliteStore, type SqliteStore } from "#store/sqlite";
@@ -15,6 +15,12 @@ export const DATABASE_FILE = "drykeel.db";
 /** What the station signs the heads of its log with. */
 export function keyFileOf({ dataDir, keyFile }: Surroundings): string {
   return keyFile ?? join(dataDir, DEFAULT_KEY_FILE);
+}
+
+/** Since when the log of this database is signed, as it is kept beside the key. */
+export async function signedSince(surroundings: Surroundings, log: StationLog): Promise<SignedSince | undefined> {
+  const [life] = (await log.storedLives()).epochs;
+  return life === undefined ? undefined : new SignedSince(keyFileOf(surroundings), life);
 }
 
 /** The station's log with its tables and the signed heads beside it. */

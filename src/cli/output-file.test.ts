@@ -25,6 +25,7 @@ const OWN = [
   "drykeel.db-journal",
   "server.lock",
   "mail-rounds",
+  join("elsewhere", "key.json.since"),
   "keys",
   "keys/signing.json",
   "keys/other.ndjson",
@@ -86,6 +87,14 @@ describe("a file that a command writes", () => {
       for (const file of [...inSub, ...round, `${dataDir}/sub/../keys/x.csv`]) {
         expect([file, (await run(...command, file)).error]).toEqual([file, expect.stringMatching(/^CL-113 /)]);
       }
+      expect(await isWhole()).toBe(true);
+    });
+
+    it("is none of those in its folders by a hard link either", async () => {
+      const own = join(dataDir, "keys", "signing.json");
+      const link = join(folder, `hard-${command[0]}.ndjson`);
+      linkSync(own, link);
+      expect((await run(...command, link)).error).toMatch(/^CL-113 /);
       expect(await isWhole()).toBe(true);
     });
 

@@ -1,7 +1,7 @@
 import { InputError } from "#base";
-import { DEFAULT_KEPT_HEADS } from "#store/keys";
+import { DEFAULT_KEPT_HEADS, sinceFileOf } from "#store/keys";
 import { ISSUED_FOLDER } from "#store/patterns";
-import { lstatSync, readlinkSync, realpathSync, statSync } from "node:fs";
+import { lstatSync, readdirSync, readlinkSync, realpathSync, statSync } from "node:fs";
 import { basename, dirname, isAbsolute, join, resolve, sep } from "node:path";
 import type { Surroundings } from "./command.ts";
 import { DATABASE_FILE, keyFileOf } from "./open-data.ts";
@@ -45,9 +45,21 @@ export function requireNew(file: string): void {
 function isOwn(surroundings: Surroundings, file: string): boolean {
   const { dataDir, root } = surroundings;
   const at = wholePath(file);
-  const files = [...OWN_FILES.map((name) => join(dataDir, name)), keyFileOf(surroundings)];
+  const files = [...OWN_FILES.map((name) => join(dataDir, name)), ...keysOf(surroundings)];
   const folders = [...OWN_FOLDERS.map((name) => join(dataDir, name)), join(root, "patterns")];
-  return files.some((own) => at === wholePath(own) || isSameFile(at, own)) || folders.some((own) => isWithin(at, own));
+  return files.some((own) => at === wholePath(own) || isSameFile(at, own)) || folders.some((own) => isIn(at, own));
+}
+
+/** By its path, or as another name of a file that lies in there. */
+function isIn(at: string, folder: string): boolean {
+  if (isWithin(at, folder)) return true;
+  const names = ofSystem(() => readdirSync(folder, { recursive: true, encoding: "utf8" })) ?? [];
+  return names.some((name) => isSameFile(at, join(folder, name)));
+}
+
+function keysOf(surroundings: Surroundings): readonly string[] {
+  const keyFile = keyFileOf(surroundings);
+  return [keyFile, sinceFileOf(keyFile)];
 }
 
 function isWithin(at: string, folder: string): boolean {

@@ -2,7 +2,7 @@ import { sayCount } from "#base";
 import { keyMark, readHeads, type KeptHead, type SignedHead } from "#log";
 import { verifyLog, type PlaceVerdict } from "#station";
 import type { Call, Command } from "./command.ts";
-import { requireDatabase, withLog } from "./open-data.ts";
+import { requireDatabase, signedSince, withLog } from "./open-data.ts";
 import { warnOfClock } from "./station-clock.ts";
 import { columns, harmless } from "./terminal.ts";
 import { isUrl, OtherStation } from "./witness/other-station.ts";
@@ -20,7 +20,8 @@ export const verifyCommand: Command = {
     const witnessed = typeof witness === "string" ? await readWitness(call, witness) : [];
     const verdicts = await withLog(call.surroundings, async (log) => {
       await warnOfClock(call, log);
-      return verifyLog(log, witnessed);
+      const since = await signedSince(call.surroundings, log);
+      return verifyLog(log, witnessed, since?.read());
     });
     report(call, verdicts);
     if (!call.options["json"] && verdicts.length > 0) reportWitness(call, witnessed);

@@ -1,11 +1,21 @@
 import { InputError, sayCount } from "#base";
-import { headCode, headLine, keyMark, PlaceTrees, readHeads, signHead, type KeptHead, type SignedHead } from "#log";
+import {
+  headCode,
+  headLine,
+  keyMark,
+  PlaceTrees,
+  readHeads,
+  signHead,
+  signHeadList,
+  type KeptHead,
+  type SignedHead,
+} from "#log";
 import { createStationFold, pagesOf, verifyLog } from "#station";
 import { openKeyFile, rotateKey, type SigningKey } from "#store/keys";
 import { existsSync } from "node:fs";
 import { appendFile, writeFile } from "node:fs/promises";
 import type { Call, Command } from "./command.ts";
-import { keyFileOf, requireDatabase, stationPatterns, withLog, type StationLog } from "./open-data.ts";
+import { keyFileOf, requireDatabase, signedSince, stationPatterns, withLog, type StationLog } from "./open-data.ts";
 import { requireOutside } from "./output-file.ts";
 import { harmless } from "./terminal.ts";
 import { readText } from "./text-file.ts";
@@ -55,12 +65,15 @@ async function sign(
   { secret }: SigningKey,
   before: readonly KeptHead[],
 ): Promise<readonly SignedHead[] | undefined> {
-  const verdicts = await verifyLog(log, before);
+  const since = await signedSince(call.surroundings, log);
+  const verdicts = await verifyLog(log, before, since?.read());
   if (verdicts.some(({ verdict }) => verdict.kind !== "sound")) return undefined;
   const trees = new PlaceTrees();
   for (const { place, seq } of await log.heads()) for await (const page of pagesOf(log, place, seq)) trees.take(page);
   const heads = trees.heads().map((head) => signHead(head, call.surroundings.now, secret));
-  await log.keepSignedHeads(heads);
+  if (heads.length === 0) return heads;
+  await log.keepSigned(signHeadList(heads, call.surroundings.now, secret), heads);
+  since?.note(call.surroundings.now);
   return heads;
 }
 

@@ -11,6 +11,7 @@ import {
   PlaceTrees,
   readHeads,
   signHead,
+  signHeadList,
   type SignedHead,
 } from "#log";
 import { readKeyFile } from "#store/keys";
@@ -79,6 +80,8 @@ async function rewriteConsistently(change: (text: string) => string, upTo = Infi
     raw.prepare("insert into places_seen values (?)").run(head.place);
     raw.prepare("insert into signed_heads values (?, ?, ?)").run(head.place, head.number, JSON.stringify(head));
   }
+  const list = signHeadList(heads, now, readKeyFile(keyFile)!.secret);
+  raw.prepare("update signed_lists set list = ?").run(JSON.stringify(list));
   raw.close();
   return heads;
 }
@@ -137,7 +140,10 @@ describe("drykeel witness", () => {
     ]);
     expect((await run("witness", "-")).error).toMatch(/nothing is signed/);
     raw.exec("delete from signed_heads");
+    expect(await run("verify")).toMatchObject({ exit: 1, out: expect.stringMatching(/its signed head was removed/) });
+    raw.exec("update signed_lists set list = null");
     raw.close();
+    rmSync(`${keyFile}.since`);
     expect((await run("verify")).exit).toBe(0);
     const held = await run("verify", "--witness", join(folder, "last.ndjson"));
     expect([held.exit, held.out]).toEqual([

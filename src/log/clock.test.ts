@@ -13,6 +13,12 @@ describe("judgeClock", () => {
     expect(verdict).toMatchObject({ kind: "ahead", because: expect.stringMatching(/5.min ahead.*automatic/s) });
   });
 
+  test("LOG-10 says of a clock six minutes ahead that it is so, whatever its line took to arrive", () => {
+    const [at, late] = ["2027-06-01T10:06:00Z", "2027-06-01T10:05:58.800Z"];
+    expect(judgeClock(at, now)).toMatchObject({ because: expect.stringContaining("6\u00a0min ahead") });
+    expect(judgeClock(late, now)).toMatchObject({ because: expect.stringContaining("5\u00a0min 59\u00a0s ahead") });
+  });
+
   test("names a clock a year off in days", () => {
     const verdict = judgeClock("2028-06-01T10:00:00Z", now);
     expect(verdict).toMatchObject({ kind: "ahead", because: expect.stringContaining("366 days ahead") });

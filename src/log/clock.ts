@@ -1,6 +1,9 @@
 import { sayDuration } from "#words";
 import { instantOf } from "./instant.ts";
 
+/** Up to here the seconds are told too: a clock that is six minutes ahead must not seem to be within the five [ms]. */
+const EXACT_MS = 2 * 3600_000;
+
 /** How far a device's clock may run ahead of the judge's [ms]. Common practice: covers drift of an unset clock. */
 export const CLOCK_AHEAD_MS = 5 * 60_000;
 /** How long before what preceded it an entry may claim to be made [ms]: set-up may run on a clock just put right. */
@@ -41,8 +44,9 @@ function placeOf(one: Earlier): { readonly one: Earlier; readonly when: number }
 }
 
 function describeAhead(at: string, now: string, ahead: number): string {
+  const by = sayDuration(ahead / 1000, ahead < EXACT_MS ? "exact" : "apart");
   return (
-    `The line is dated ${at}, ${sayDuration(ahead / 1000, "apart")} ahead of the station's clock (${now}). ` +
+    `The line is dated ${at}, ${by} ahead of the station's clock (${now}). ` +
     `Set this device's date, time and time zone to automatic, then write the line again.`
   );
 }

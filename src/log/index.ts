@@ -47,6 +47,7 @@ export { isInbornName } from "./inborn-names.ts";
 export { HashTree } from "./tree/hash-tree.ts";
 export { isSignedByItsKey, publicKeyOf, signHead, type LogHead, type SignedHead } from "./heads/signed-head.ts";
 export { firstKey, followingKey, keyMark, trustedKeys, type StationKey } from "./heads/keys.ts";
+export { isAhead, readHeadList, signHeadList, type SignedHeadList } from "./heads/head-list.ts";
 export { judgeHead, type HeadVerdict } from "./heads/judge-head.ts";
 export { headCode, headLine, readHead, readHeads, signedHeadShape } from "./heads/head-text.ts";
 export { doubtAbout, hexOf, leafOf, type ProvedLine } from "./heads/line-proof.ts";

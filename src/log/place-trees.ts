@@ -37,6 +37,12 @@ export class PlaceTrees {
     return { place, number: tree.size, hash, root: bytesToHex(tree.root()) };
   }
 
+  /** Whether the place's log begins with all lines that a head stands for, unchanged. */
+  beginsWith({ place, number, root }: LogHead): boolean {
+    const tree = this.#places.get(place)?.tree;
+    return tree !== undefined && number <= tree.size && bytesToHex(tree.root(number)) === root;
+  }
+
   /** That the place's log begins with its first `number` lines as they were, hex; empty for numbers it does not have. */
   consistency(place: string, number: number): string[] {
     const tree = this.#places.get(place)?.tree;

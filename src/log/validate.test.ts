@@ -73,6 +73,13 @@ describe("validateEntry", () => {
     );
   });
 
+  test.each(["constructor", "__proto__", "toString"])(
+    "LOG-12 says of a place %s why it cannot be one, and what to do",
+    (place) => {
+      expect(() => validateEntry(makeEntry(1, { place }))).toThrow(/no name such as constructor.*Choose another id/);
+    },
+  );
+
   test("tells a few faults of very many, in few words", () => {
     const many = Array.from({ length: 50_000 }, (_, at) => [`extra${at}`, "half \ud83d"]);
     const extra = codesOf({ ...makeEntry(1), ...Object.fromEntries(many), body: Object.fromEntries(many) });

@@ -17,6 +17,8 @@ interface TextRule {
 }
 
 const REPORT = "This is made by the app, not typed: report it with a copy of the line.";
+const INBORN_REMEDY =
+  "Choose another id, such as with a figure at its end: every object of the program answers to this one.";
 const ID_RULE = matching("id", "LG-103", UUID_V7, "a UUID version 7 in lower case");
 const AT_RULE: TextRule = {
   name: "at",
@@ -107,7 +109,12 @@ function judgeBody(given: Record<string, unknown>, field: string): Fault[] {
 
 function judgeText(rule: TextRule, given: unknown, field: string): Fault[] {
   if (typeof given === "string" && rule.fits(given)) return [];
+  if (typeof given === "string" && isInbornName(bareId(given))) return [inbornFault(rule, given, field)];
   return [faultAt(rule.code, field, given, rule.allowed, rule.remedy)];
+}
+
+function inbornFault({ code, allowed }: TextRule, given: string, field: string): Fault {
+  return faultAt(code, field, given, `${allowed}, but no name such as constructor or __proto__`, INBORN_REMEDY);
 }
 
 function judgeAfter(given: Record<string, unknown>, field: string): Fault[] {

@@ -7,7 +7,7 @@ import type { ClockDesk } from "./clock/clock-desk.ts";
 import type { EpochDesk } from "./branch/epoch-desk.ts";
 import type { IssueParts, PatternDesk } from "./patterns/pattern-desk.ts";
 import type { KitPatterns } from "./patterns/kit-patterns.ts";
-import type { HeadDesk } from "./heads/head-desk.ts";
+import type { HeadDesk, SignedMark } from "./heads/head-desk.ts";
 import type { Signing } from "./heads/signing.ts";
 import type { Metrics } from "./http/metrics.ts";
 import type { MailSettings } from "./mail/mail-carrier.ts";
@@ -50,7 +50,7 @@ export interface ServerOptions {
   /** Present only on a demo station: who may be chosen on the sign-in page. */
   readonly demo?: readonly DemoAccount[];
   /** What signs the heads of the log; without it none are shown. */
-  readonly signer?: { readonly signing: Signing; readonly shelf: HeadShelf };
+  readonly signer?: { readonly signing: Signing; readonly shelf: HeadShelf; readonly since?: SignedMark };
   /** Keeps the newest snapshot over a start; without it each start makes it anew. */
   readonly snapshots?: SnapshotShelf;
   /** Looks whether the data were taken away under the server: then nothing more may be acknowledged. */

@@ -17,6 +17,7 @@ import { addPasskeyRoutes } from "./sign-in/passkey-routes.ts";
 import { PatternDesk } from "./patterns/pattern-desk.ts";
 import { addPatternRoutes } from "./patterns/pattern-routes.ts";
 import { addPhotoRoutes } from "./photos/photo-routes.ts";
+import { answerBare, answerBroken } from "./http/broken-request.ts";
 import { answerProblems, answerUnroutable } from "./http/problem.ts";
 import { addCalendarRoutes } from "./links/calendar-routes.ts";
 import { addWallRoutes } from "./links/wall-routes.ts";
@@ -40,7 +41,7 @@ import { addKeptHeadRoutes } from "./witness/kept-head-routes.ts";
 import { addSnapshotRoute } from "./snapshot/snapshot-route.ts";
 import { addStationRoutes } from "./log/station-routes.ts";
 import { addOpenApiRoute } from "./openapi/openapi-route.ts";
-import { readingShallow } from "./turns/nesting.ts";
+import { namingKeys, readingShallow } from "./turns/nesting.ts";
 import { WholeLog } from "./log/whole-log.ts";
 
 /**
@@ -65,16 +66,24 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
   logRequests(plain);
   options.metrics?.watch(plain);
   await raiseShield(plain, isEncrypted(options));
+  answerBare(plain);
   refuseWithoutData(plain, options);
   guardRoutes(plain, parts);
   watchClocks(plain, parts.clocks);
   await addRoutes(app, parts);
   postMail(plain, parts);
+  signFirst(plain, parts);
   return plain;
 }
 
 function headDeskOf({ signer, store, ambient }: ServerOptions): Pick<Parts, "headDesk"> {
   return signer === undefined ? {} : { headDesk: new HeadDesk({ ...signer, store, ambient }) };
+}
+
+/** A log that cannot be signed is kept all the same. */
+function signFirst(app: FastifyInstance, { headDesk }: Parts): void {
+  if (headDesk === undefined) return;
+  app.addHook("onReady", () => headDesk.signFirst().catch((cause: unknown) => app.log.error(cause)));
 }
 
 /** Goes round while the server runs. */
@@ -115,8 +124,13 @@ function openApp({ log, origin, patience = PATIENCE }: ServerOptions): Routes {
     bodyLimit: BODY_BYTES_LIMIT,
     requestTimeout: patience.requestMs,
     connectionTimeout: patience.idleMs,
-    http: { headersTimeout: patience.headersMs, connectionsCheckingInterval: patience.sweepMs },
+    http: {
+      headersTimeout: patience.headersMs,
+      connectionsCheckingInterval: patience.sweepMs,
+      requireHostHeader: false,
+    },
     frameworkErrors: answerUnroutable,
+    clientErrorHandler: answerBroken,
     // Also while it closes every answer is in our own words.
     return503OnClosing: false,
     // A proxy on this machine or this network says who asks and over what; only where one is set up.
@@ -124,7 +138,7 @@ function openApp({ log, origin, patience = PATIENCE }: ServerOptions): Routes {
   }).withTypeProvider<ZodTypeProvider>();
   app.setValidatorCompiler(validatorCompiler);
   app.setSerializerCompiler(serializerCompiler);
-  const read = readingShallow(app.getDefaultJsonParser("error", "error"));
+  const read = readingShallow(namingKeys(app.getDefaultJsonParser("error", "error")));
   app.addContentTypeParser("application/json", { parseAs: "string" }, read);
   return app as Routes;
 }

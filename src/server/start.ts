@@ -1,6 +1,6 @@
 import { isInputError } from "#base";
 import type { Pattern } from "#kit";
-import type { Ambient, HeadShelf, PatternShelf } from "#station";
+import type { Ambient, EpochStore, HeadShelf, PatternShelf } from "#station";
 import { ISSUED_FOLDER, PatternFiles } from "#store/patterns";
 import { DEFAULT_KEPT_HEADS, DEFAULT_KEY_FILE, KeptHeads, openKeyFile } from "#store/keys";
 import type { FastifyInstance } from "fastify";
@@ -8,6 +8,7 @@ import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { uuidv7 } from "uuidv7";
 import { fillDemo, openDemoAccounts } from "./start/demo-station.ts";
+import { markOf } from "./heads/signed-mark.ts";
 import { signingFrom } from "./heads/signing.ts";
 import { openData, type OpenData } from "./start/open-store.ts";
 import { openingLines, stoppedLine } from "./start/opening-lines.ts";
@@ -148,13 +149,13 @@ async function closeGently(app: FastifyInstance): Promise<void> {
 /** A key that cannot be kept is no reason not to keep the log; one that others may have read must not sign. */
 async function signerOf(
   { dataDir, keyFile }: Settings,
-  shelf: HeadShelf,
+  shelf: HeadShelf & EpochStore,
   say: (line: string) => void,
 ): Promise<Pick<ServerOptions, "signer">> {
   const path = keyFile ?? join(dataDir, DEFAULT_KEY_FILE);
   try {
     const signing = signingFrom(path, await openKeyFile(path, ambient.now()));
-    return { signer: { signing, shelf } };
+    return { signer: { signing, shelf, since: await markOf(path, shelf, say) } };
   } catch (cause) {
     if (!isInputError(cause)) throw cause;
     say(`WARNING: heads of the log are not signed. ${cause.message}`);

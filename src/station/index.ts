@@ -59,6 +59,7 @@ export { hashSecret, issueTicket, makeCode, readCode, takeTicket, type Purpose }
 export * from "./clock/index.ts";
 export * from "./exchange/index.ts";
 export { isBuilding } from "./acts/finding-effect.ts";
+export { isTakenOut } from "./signed-heads.ts";
 export { verifyLog, type PlaceVerdict } from "./verify-log.ts";
 export {
   endedBy,

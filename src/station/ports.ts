@@ -1,4 +1,4 @@
-import type { ChainHead, Entry, KeptEntry, SignedHead, StoredLine } from "#log";
+import type { ChainHead, Entry, KeptEntry, SignedHead, SignedHeadList, StoredLine } from "#log";
 
 /** Clock, chance and ids come in from the start files; nothing below L4 reaches for them. */
 export interface Ambient {
@@ -57,11 +57,16 @@ export interface LogStore {
   close(): Promise<void>;
 }
 
-/** The newest signed head of each place that was shown to anybody. */
+/** The newest signed head of each place that was shown to anybody, and the signed list of all of them. */
 export interface HeadShelf {
   signedHeads(): Promise<readonly SignedHead[]>;
-  /** Keeps each where it is newer than the one held of its place. */
-  keepSignedHeads(heads: readonly SignedHead[]): Promise<void>;
+  /** Undefined where nothing was signed yet, or the list is gone or unreadable. */
+  signedList(): Promise<SignedHeadList | undefined>;
+  /**
+   * Keeps a list, and each head that is newer than the one held of its place: both or nothing. Nothing where the list held
+   * is ahead of this one in any place.
+   */
+  keepSigned(list: SignedHeadList, heads: readonly SignedHead[]): Promise<void>;
 }
 
 /**
@@ -93,14 +98,22 @@ export interface StoredLog {
   storedLines(place: string, after: number | undefined, limit: number): Promise<readonly StoredLine[]>;
   /** Where the place's chain stands, as the store says. */
   storedHead(place: string): Promise<ChainHead | undefined>;
-  /** What is held as the newest signed heads, unread. */
-  storedSignedHeads(): Promise<readonly { readonly place: string; readonly head: string }[]>;
+  /** What is held of what was signed, unread, as it stood at one moment. */
+  storedSigned(): Promise<SignedRows>;
   /** Hashes of photos held, in order, after one. */
   photoHashes(after: string, limit: number): Promise<readonly string[]>;
-  /** Ids of the lives of the database, and secrets of its vouchers, as the tables hold them. */
+  /** Ids of the lives of the database, the first one first, and secrets of its vouchers, as the tables hold them. */
   storedLives(): Promise<{ readonly epochs: readonly string[]; readonly secrets: readonly string[] }>;
   /** Photos that ever came, in order of hash, after one. */
   photosSeen(after: string, limit: number): Promise<readonly PhotoSeen[]>;
+}
+
+/** What a store holds of what was signed, as JSON that may be any text. */
+export interface SignedRows {
+  /** The newest signed head of each place. */
+  readonly heads: readonly { readonly place: string; readonly seq: number; readonly head: string }[];
+  /** One: the signed list of all heads, null before anything was signed. */
+  readonly lists: readonly (string | null)[];
 }
 
 /** A photo that the store had at some time, and what kind of picture it was. */

@@ -1,7 +1,8 @@
-import { PlaceAudit, readHead, type AuditFault, type ChainHead, type Entry, type KeptHead } from "#log";
-import { isInputError } from "#base";
+import { PlaceAudit, type AuditFault, type ChainHead, type Entry, type KeptHead } from "#log";
+import { newestReceipt } from "./clock/index.ts";
 import { PhotoBook } from "./photo-book.ts";
 import type { LogStore, StoredLog } from "./ports.ts";
+import { readSigned, unsignedFault } from "./signed-heads.ts";
 
 /** What became of one place: sound, or one verdict for each fault found. */
 export interface PlaceVerdict {
@@ -26,9 +27,15 @@ const PAGE = 5000;
  * were; and against heads that others keep.
  *
  * @param witnessed - heads kept elsewhere
+ * @param signedSince - when this log was first signed, as it is kept beside the key; undefined where nothing says so
  */
-export async function verifyLog(store: Store, witnessed: readonly KeptHead[]): Promise<readonly PlaceVerdict[]> {
-  const { kept, faults } = await readSigned(store);
+export async function verifyLog(
+  store: Store,
+  witnessed: readonly KeptHead[],
+  signedSince?: string,
+): Promise<readonly PlaceVerdict[]> {
+  const { kept, faults: own, isUnsigned } = await readSigned(store);
+  const faults = isUnsigned ? [...own, ...unsignedFault(signedSince, await newestReceipt(store))] : own;
   const heads = [...witnessed, ...kept];
   const seen = new Set(await store.placesSeen());
   const photos = await PhotoBook.of(store);
@@ -92,32 +99,6 @@ async function* linesAfter(store: Store, place: string, after: number | undefine
 function namesOf(entry: Entry | undefined): string[] {
   const { photos } = (entry?.body ?? {}) as { photos?: readonly ({ readonly hash?: unknown } | null)[] };
   return (Array.isArray(photos) ? photos : []).flatMap((one) => (typeof one?.hash === "string" ? [one.hash] : []));
-}
-
-type SignedFault = AuditFault & { readonly place: string };
-
-async function readSigned(store: Store): Promise<{ kept: KeptHead[]; faults: SignedFault[] }> {
-  const kept: KeptHead[] = [];
-  const faults: SignedFault[] = [];
-  for (const { place, head } of await store.storedSignedHeads()) {
-    try {
-      const signed = readHead(parse(head));
-      if (signed.place === place) kept.push({ ...signed, keeper: `the head signed ${signed.at}` });
-      else faults.push({ place, seq: 0, because: `the signed head kept of it is of ${signed.place}` });
-    } catch (cause) {
-      if (!isInputError(cause)) throw cause;
-      faults.push({ place, seq: 0, because: "the signed head kept of it was changed" });
-    }
-  }
-  return { kept, faults };
-}
-
-function parse(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined; // no head: told as changed
-  }
 }
 
 function broken(place: string, fault: AuditFault): PlaceVerdict {

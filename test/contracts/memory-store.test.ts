@@ -3,6 +3,7 @@ import { describeLogStore } from "./log-store.ts";
 import { describeMailShelf } from "./mail-shelf.ts";
 import { describePatternShelf } from "./pattern-shelf.ts";
 import { describeSecretStore } from "./secret-store.ts";
+import { describeHeadShelf } from "./head-shelf.ts";
 import { describeSnapshotShelf } from "./snapshot-shelf.ts";
 
 async function newHouse() {
@@ -13,5 +14,6 @@ async function newHouse() {
 describeLogStore("memory", newHouse);
 describeSecretStore("memory", newHouse);
 describeSnapshotShelf("memory", newHouse);
+describeHeadShelf("memory", newHouse);
 describeMailShelf("memory", newHouse);
 describePatternShelf("memory", newHouse);

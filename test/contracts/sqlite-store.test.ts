@@ -12,6 +12,7 @@ import { EntryMaker } from "./sample-log.ts";
 import { describeMailShelf } from "./mail-shelf.ts";
 import { describePatternShelf } from "./pattern-shelf.ts";
 import { describeSecretStore } from "./secret-store.ts";
+import { describeHeadShelf } from "./head-shelf.ts";
 import { describeSnapshotShelf } from "./snapshot-shelf.ts";
 
 const RECEIVED = "2027-02-01T00:00:00.000Z";
@@ -25,6 +26,7 @@ async function newHouse() {
 describeLogStore("SQLite", newHouse);
 describeSecretStore("SQLite", newHouse);
 describeSnapshotShelf("SQLite", newHouse);
+describeHeadShelf("SQLite", newHouse);
 describeMailShelf("SQLite", newHouse);
 describePatternShelf("SQLite", newHouse);
 

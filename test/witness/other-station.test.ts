@@ -10,6 +10,7 @@ import {
   hashEntry,
   PlaceTrees,
   signHead,
+  signHeadList,
   type Entry,
   type KeptEntry,
 } from "#log";
@@ -69,6 +70,8 @@ async function rewriteConsistently(): Promise<void> {
     const signed = JSON.stringify(signHead(head, new Date().toISOString(), secret));
     raw.prepare("update signed_heads set head = ? where place = ?").run(signed, head.place);
   }
+  const list = JSON.stringify(signHeadList(trees.heads(), new Date().toISOString(), secret));
+  raw.prepare("update signed_lists set list = ?").run(list);
   raw.close();
 }
 

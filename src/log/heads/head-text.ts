@@ -7,8 +7,8 @@ import { isSignedByItsKey, type SignedHead } from "./signed-head.ts";
 
 const hex = (bytes: number) => z.string().regex(new RegExp(`^[0-9a-f]{${bytes * 2}}$`));
 
-/** A signed head as a file or a station gives it. */
-export const signedHeadShape = z.strictObject({
+/** The fields of a head. */
+export const logHeadShape = {
   place: z.string().min(1).max(64),
   number: z
     .number()
@@ -17,13 +17,20 @@ export const signedHeadShape = z.strictObject({
     .max(2 ** 31 - 1),
   hash: hex(32),
   root: hex(32),
+};
+
+/** The fields that say who signed, and when. */
+export const signedAtShape = {
   at: z
     .string()
     .max(40)
     .refine((text) => parseInstant(text) !== undefined),
   key: hex(32),
   signature: hex(64),
-});
+};
+
+/** A signed head as a file or a station gives it. */
+export const signedHeadShape = z.strictObject({ ...logHeadShape, ...signedAtShape });
 
 const MARK = "drykeel-head/1/";
 const REMEDY = "Take the file or the code anew from where it was written; a witness that was changed proves nothing.";

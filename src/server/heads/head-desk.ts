@@ -1,18 +1,26 @@
 import {
-  judgeHead,
   PlaceTrees,
   signHead,
+  signHeadList,
   type KeptEntry,
   type LogHead,
   type ProvedLine,
   type SignedHead,
+  type SignedHeadList,
   type StationKey,
 } from "#log";
-import type { Ambient, Cursor, HeadShelf, LogStore } from "#station";
+import { isTakenOut, newestReceipt, type Ambient, type Cursor, type HeadShelf, type LogStore } from "#station";
 import { everyPlace, LogFollower } from "../log/log-follower.ts";
 import type { Signing } from "./signing.ts";
 
+/** Since when the log is signed, kept outside the database. */
+export interface SignedMark {
+  read(): string | undefined;
+  note(at: string): void;
+}
+
 interface Needs {
+  readonly since?: SignedMark;
   readonly store: LogStore;
   readonly shelf: HeadShelf;
   readonly ambient: Ambient;
@@ -54,6 +62,11 @@ export class HeadDesk {
     return heads.map((head) => ({ head, proof: this.#trees.consistency(head.place, seen[head.place] ?? 0) }));
   }
 
+  /** Signs a log that was never signed, such as one of the version before: from then on its places are named. */
+  async signFirst(): Promise<void> {
+    if ((await this.#needs.shelf.signedList()) === undefined) await this.show({});
+  }
+
   /** Every public key of the station, oldest first. */
   keys(): readonly StationKey[] {
     return this.#needs.signing.read().keys;
@@ -88,17 +101,26 @@ export class HeadDesk {
     return signed;
   }
 
-  /** One that does not go on from what was signed before is not put in its place: that is what `verify` finds it by. */
+  /**
+   * Keeps what is new, where all that was signed before is still there and in the log. Else nothing is put in its place:
+   * that is what `verify` finds it by.
+   */
   async #keep(heads: readonly SignedHead[]): Promise<void> {
-    const { shelf, signing } = this.#needs;
-    const kept = new Map((await shelf.signedHeads()).map((head) => [head.place, head]));
-    const keys = new Set(signing.read().keys.map(({ key }) => key));
-    const newer = heads.filter((head) => {
-      const before = kept.get(head.place);
-      if (before?.number === head.number && before.hash === head.hash) return false;
-      const proof = before === undefined ? [] : this.#trees.consistency(head.place, before.number);
-      return judgeHead(before, head, proof, keys).kind === "goes-on";
-    });
-    if (newer.length > 0) await shelf.keepSignedHeads(newer);
+    const { shelf, signing, ambient, since } = this.#needs;
+    const [kept, list] = [await shelf.signedHeads(), await shelf.signedList()];
+    const newer = heads.filter((head) => !kept.some(({ place, hash }) => place === head.place && hash === head.hash));
+    if (heads.length === 0 || (newer.length === 0 && list !== undefined)) return;
+    if (!(await this.#isWhole(kept, list))) return;
+    const signed = signHeadList(heads, ambient.now(), signing.read().secret);
+    await shelf.keepSigned(signed, newer);
+    since?.note(signed.at);
+  }
+
+  async #isWhole(kept: readonly SignedHead[], list: SignedHeadList | undefined): Promise<boolean> {
+    const places = new Set(kept.map(({ place }) => place));
+    const isIn = [...kept, ...(list?.heads ?? [])].every((head) => this.#trees.beginsWith(head));
+    if (list !== undefined) return isIn && list.heads.every(({ place }) => places.has(place));
+    const [first, newest] = [this.#needs.since?.read(), await newestReceipt(this.#needs.store)];
+    return isIn && !isTakenOut(first, newest);
   }
 }

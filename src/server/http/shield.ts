@@ -32,9 +32,9 @@ export async function raiseShield(app: FastifyInstance, encrypted: boolean): Pro
   await app.register(rateLimit, { global: false, max: 30, timeWindow: "1 minute" });
 }
 
-/** What the station answers belongs in the app's own store, which can be locked, and not in the browser's cache beside it. */
-async function keepNothing({ url }: FastifyRequest, reply: FastifyReply): Promise<void> {
-  if (url.startsWith("/api/")) void reply.header("cache-control", "no-store");
+/** By the route, since one address can be spelled in many ways. What the station answers belongs in the app's own store, which can be locked, and not in the browser's cache beside it. */
+async function keepNothing({ routeOptions }: FastifyRequest, reply: FastifyReply): Promise<void> {
+  if (routeOptions.url?.startsWith("/api/") === true) void reply.header("cache-control", "no-store");
 }
 
 function contentSources(encrypted: boolean): Record<string, string[]> {

@@ -8,6 +8,7 @@ const OPENING = new Set([91, 123]);
 const CLOSING = new Set([93, 125]);
 
 type Done = (error: Error | null, body?: unknown) => void;
+type Read = ReturnType<FastifyInstance["getDefaultJsonParser"]>;
 type Parser = (request: FastifyRequest, body: string, done: Done) => void;
 
 /**
@@ -15,11 +16,30 @@ type Parser = (request: FastifyRequest, body: string, done: Done) => void;
  *
  * @param read - what then reads it
  */
-export function readingShallow(read: ReturnType<FastifyInstance["getDefaultJsonParser"]>): Parser {
+export function readingShallow(read: Read): Parser {
   return (request, body, done) => {
     if (nestsDeeperThan(DEEPEST, body)) done(tooDeep());
     else void read(request, body, done);
   };
+}
+
+/**
+ * A reader of JSON that says which key it refuses a body for: the usual one says of any that it is no JSON.
+ *
+ * @param read - what then reads it, and refuses keys that would change what every object answers to
+ */
+export function namingKeys(read: Read): Read {
+  return (request, body, done) =>
+    read(request, body, (error, value) => done(error !== null && isJson(body) ? forbiddenKey() : error, value));
+}
+
+function isJson(body: string): boolean {
+  try {
+    JSON.parse(body);
+    return true;
+  } catch {
+    return false;
+  }
 }
 
 /** True where lists and objects stand within one another deeper than that; what stands in text is no list. */
@@ -50,4 +70,10 @@ function tooDeep(): InputError {
   const allowed = `at most ${DEEPEST} lists and objects within one another`;
   const remedy = "Send lines as the app writes them.";
   return new InputError([{ code: "SV-176", field: "body", got: "deeper nesting", allowed, remedy }]);
+}
+
+function forbiddenKey(): InputError {
+  const allowed = "names that no object has by itself: not __proto__, nor constructor with a prototype in it";
+  const remedy = "Leave that name out and send it again.";
+  return new InputError([{ code: "SV-126", field: "body", got: "such a name", allowed, remedy }]);
 }

@@ -6,7 +6,9 @@ import {
   type Entry,
   type Intake,
   type KeptEntry,
+  isAhead,
   type SignedHead,
+  type SignedHeadList,
 } from "#log";
 import {
   movedFrom,
@@ -36,6 +38,7 @@ export class MemoryStore extends MemorySecrets implements LogStore, SecretStore,
   readonly #hashes = new Map<string, string>();
   readonly #photos = new Map<string, Photo>();
   readonly #signed = new Map<string, SignedHead>();
+  #signedList: SignedHeadList | undefined;
   readonly #listeners = new Set<AppendListener>();
   #snapshot: ShelvedSnapshot | undefined;
 
@@ -97,7 +100,13 @@ export class MemoryStore extends MemorySecrets implements LogStore, SecretStore,
     return [...this.#signed.values()];
   }
 
-  async keepSignedHeads(heads: readonly SignedHead[]): Promise<void> {
+  async signedList(): Promise<SignedHeadList | undefined> {
+    return this.#signedList;
+  }
+
+  async keepSigned(list: SignedHeadList, heads: readonly SignedHead[]): Promise<void> {
+    if (this.#signedList !== undefined && isAhead(this.#signedList, list)) return;
+    this.#signedList = list;
     for (const head of heads) {
       if (head.number > (this.#signed.get(head.place)?.number ?? 0)) this.#signed.set(head.place, head);
     }

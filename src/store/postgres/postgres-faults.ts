@@ -1,5 +1,5 @@
 import { InputError } from "#base";
-import { StoreError } from "#station";
+import { isStoreError, StoreError } from "#station";
 
 const OUT_OF_REACH = new Set([
   "ECONNREFUSED",
@@ -10,8 +10,13 @@ const OUT_OF_REACH = new Set([
   "ECONNRESET",
   "EPIPE",
 ]);
-/** The server is shutting down or starting up. */
-const NOT_NOW = new Set(["57P01", "57P02", "57P03", "53300"]);
+/**
+ * The server is shutting down or starting up, has no connection left, or the database lets nobody in, was dropped or is
+ * not there: under a server that had it open it is failing over.
+ *
+ * @source PostgreSQL 15 documentation, appendix A, PostgreSQL Error Codes, 2022, FROM MEMORY; seen with PostgreSQL 15
+ */
+const NOT_NOW = new Set(["57P01", "57P02", "57P03", "57P04", "53300", "55000", "3D000"]);
 
 /** Statement cancelled, lock not had, transaction or connection idle for too long: each by a limit of time. */
 const TOO_LATE = new Set(["57014", "55P03", "25P03", "25P04", "57P05"]);
@@ -49,7 +54,7 @@ export function translatePostgres(thrown: unknown): unknown {
 
 /** What goes wrong while opening: mostly a DATABASE_URL that cannot be. */
 export function translateOpening(thrown: unknown, url: string): unknown {
-  const code = codeOf(thrown);
+  const code = codeOf(isStoreError(thrown) ? thrown.cause : thrown);
   if (code === "28P01" || code === "28000") return unusable("ST-123", url, "a user and password that the server knows");
   if (code === "3D000") return unusable("ST-124", url, "a database that exists; make it with createdb");
   return translatePostgres(thrown);

@@ -26,6 +26,7 @@ export const STEPS: readonly (readonly [name: string, step: Step])[] = [
   ["0008-mail", createMail],
   ["0009-patterns", createPatterns],
   ["0010-mail-rounds", createMailRounds],
+  ["0011-signed-lists", createSignedLists],
 ];
 
 async function createLog(db: Kysely<unknown>, { key }: ColumnTypes): Promise<void> {
@@ -115,6 +116,17 @@ async function createHeads(db: Kysely<unknown>, { key }: ColumnTypes): Promise<v
     .addColumn("seq", "integer", (column) => column.notNull())
     .addColumn("head", "text", (column) => column.notNull())
     .execute();
+}
+
+/** What `verify` holds the signed heads and the places against: one row that is there before anything was signed. */
+async function createSignedLists(db: Kysely<unknown>): Promise<void> {
+  await db.schema
+    .createTable("signed_lists")
+    .addColumn("number", "integer", (column) => column.primaryKey())
+    .addColumn("list", "text")
+    .execute();
+  const made = db as Kysely<Pick<Tables, "signed_lists">>;
+  await made.insertInto("signed_lists").values({ number: 1, list: null }).execute();
 }
 
 /** What `verify` holds the photos against: every one that ever came, and what kind of picture it was. */

@@ -1,8 +1,10 @@
-import type { ChainHead, SignedHead, StoredLine } from "#log";
-import type { HeadShelf, PhotoSeen, ShelvedSnapshot, SnapshotShelf, StoredLog } from "#station";
+import { sql, type Transaction } from "kysely";
+import { isAhead, readHeadList, type ChainHead, type SignedHead, type SignedHeadList, type StoredLine } from "#log";
+import type { HeadShelf, PhotoSeen, ShelvedSnapshot, SignedRows, SnapshotShelf, StoredLog } from "#station";
 import { SqlSecrets } from "./sql-secrets.ts";
+import type { Tables } from "./tables.ts";
 
-/** The one row of the snapshots. */
+/** The one row of the snapshots, and of the signed lists. */
 const NEWEST = 1;
 
 /** The tables of the log as they are, and the signed heads and the snapshot beside them. */
@@ -33,8 +35,15 @@ export class SqlStoredLog extends SqlSecrets implements StoredLog, HeadShelf, Sn
     return query.executeTakeFirst();
   }
 
-  storedSignedHeads(): Promise<readonly { place: string; head: string }[]> {
-    return this.db.selectFrom("signed_heads").select(["place", "head"]).orderBy("place").execute();
+  /** In one statement: a server may sign meanwhile. */
+  async storedSigned(): Promise<SignedRows> {
+    const { rows } = await sql<{ kind: string; place: string; seq: number; held: string | null }>`
+      select 'head' as kind, place, seq, head as held from signed_heads
+      union all select 'list', '', 0, list from signed_lists where number = ${NEWEST}
+      order by kind, place`.execute(this.db);
+    const ofHeads = rows.filter(({ kind }) => kind === "head");
+    const heads = ofHeads.map(({ place, seq, held }) => ({ place, seq, head: held ?? "" }));
+    return { heads, lists: rows.filter(({ kind }) => kind === "list").map(({ held }) => held) };
   }
 
   async photoHashes(after: string, limit: number): Promise<readonly string[]> {
@@ -43,7 +52,12 @@ export class SqlStoredLog extends SqlSecrets implements StoredLog, HeadShelf, Sn
   }
 
   async storedLives(): Promise<{ epochs: readonly string[]; secrets: readonly string[] }> {
-    const epochs = await this.db.selectFrom("epochs").select("id").where("because", "!=", "seen").execute();
+    const epochs = await this.db
+      .selectFrom("epochs")
+      .select("id")
+      .where("because", "!=", "seen")
+      .orderBy("number")
+      .execute();
     const secrets = await this.db.selectFrom("voucher_keys").select("secret").where("number", "=", 1).execute();
     return { epochs: epochs.map(({ id }) => id), secrets: secrets.map(({ secret }) => secret) };
   }
@@ -54,19 +68,23 @@ export class SqlStoredLog extends SqlSecrets implements StoredLog, HeadShelf, Sn
   }
 
   async signedHeads(): Promise<readonly SignedHead[]> {
-    return (await this.storedSignedHeads()).map(({ head }) => JSON.parse(head) as SignedHead);
+    return (await this.storedSigned()).heads.map(({ head }) => JSON.parse(head) as SignedHead);
   }
 
-  async keepSignedHeads(heads: readonly SignedHead[]): Promise<void> {
-    for (const head of heads) {
-      const { place, number: seq } = head;
-      const rest = { seq, head: JSON.stringify(head) };
-      await this.db
-        .insertInto("signed_heads")
-        .values({ place, ...rest })
-        .onConflict((conflict) => conflict.column("place").doUpdateSet(rest).where("signed_heads.seq", "<", seq))
-        .execute();
-    }
+  async signedList(): Promise<SignedHeadList | undefined> {
+    const [text] = (await this.storedSigned()).lists;
+    return text === null || text === undefined ? undefined : readHeadList(text);
+  }
+
+  /** The row of the list is changed first, so that it is locked: one server after the other. */
+  async keepSigned(list: SignedHeadList, heads: readonly SignedHead[]): Promise<void> {
+    await this.db.transaction().execute(async (trx) => {
+      const row = trx.updateTable("signed_lists").where("number", "=", NEWEST);
+      const held = await row.set({ number: NEWEST }).returning("list").executeTakeFirst();
+      if (held === undefined || !mayFollow(held.list, list)) return;
+      await row.set({ list: JSON.stringify(list) }).execute();
+      for (const head of heads) await keepHead(trx, head);
+    });
   }
 
   async shelvedSnapshot(): Promise<ShelvedSnapshot | undefined> {
@@ -88,4 +106,21 @@ export class SqlStoredLog extends SqlSecrets implements StoredLog, HeadShelf, Sn
       .onConflict((conflict) => conflict.column("number").doUpdateSet(row))
       .execute();
   }
+}
+
+async function keepHead(trx: Transaction<Tables>, head: SignedHead): Promise<void> {
+  const { place, number: seq } = head;
+  const rest = { seq, head: JSON.stringify(head) };
+  await trx
+    .insertInto("signed_heads")
+    .values({ place, ...rest })
+    .onConflict((conflict) => conflict.column("place").doUpdateSet(rest).where("signed_heads.seq", "<", seq))
+    .execute();
+}
+
+/** A list that was changed stays, for whoever looks. */
+function mayFollow(held: string | null, list: SignedHeadList): boolean {
+  if (held === null) return true;
+  const before = readHeadList(held);
+  return before !== undefined && !isAhead(before, list);
 }

@@ -8,6 +8,7 @@ export interface Tables {
   chains: ChainRow;
   places_seen: PlaceSeenRow;
   signed_heads: SignedHeadRow;
+  signed_lists: SignedListRow;
   snapshots: SnapshotRow;
   photos: PhotoRow;
   photos_seen: PhotoSeenRow;
@@ -55,6 +56,12 @@ export interface SignedHeadRow {
   place: string;
   seq: number;
   head: string;
+}
+
+/** The signed list of the newest heads of all places, as JSON; one row from the beginning, null before the first. */
+export interface SignedListRow {
+  number: number;
+  list: string | null;
 }
 
 /** The newest snapshot that a server made; one row. */
