@@ -1,4 +1,13 @@
-import { isInputError, parseQuantity, printGiven, readClock, type Dimension, type Fault } from "#base";
+import {
+  dayNumber,
+  isDate,
+  isInputError,
+  parseQuantity,
+  printGiven,
+  readClock,
+  type Dimension,
+  type Fault,
+} from "#base";
 import { z } from "zod";
 
 /** SI limits of a quantity. */
@@ -75,6 +84,28 @@ export function instant(meaning: string): QuantityField {
     })
     .describe(`${describeQuantity("time", meaning, {})}; or a time of day, 14:05`);
 }
+
+/**
+ * Schema of a time counted from a start of somebody's own, or of a day of the calendar. What comes out is in seconds; of a
+ * day, since 1970-01-01.
+ *
+ * @param meaning - what it is, in the person's words
+ * @param limits - SI limits
+ */
+export function timeOrDay(meaning: string, limits: Limits): QuantityField {
+  return z
+    .union([z.number(), z.string()])
+    .transform((given, context) => {
+      if (typeof given === "string" && isDate(given)) return DAY * dayNumber(given);
+      const read = readQuantity(given, "time", limits);
+      if (typeof read === "number") return read;
+      context.issues.push({ code: "custom", message: read.remedy, input: given, params: { fault: read } });
+      return z.NEVER;
+    })
+    .describe(`${describeQuantity("time", meaning, limits)}; or a day, 2026-03-14`);
+}
+
+const DAY = 86_400;
 
 const NO_SUCH_TIME = "No such time of day: 00:00 to 23:59, and after midnight count on, 24:10 for ten past.";
 

@@ -1,7 +1,7 @@
 import type { LifeRecord, Renewals } from "#reliability";
 import { z } from "zod";
 import { quantity } from "../quantity-field.ts";
-import { levelIn } from "./fields.ts";
+import { levelIn, unitIn } from "./fields.ts";
 import { refuse } from "./refuse.ts";
 
 const age = (meaning: string) =>
@@ -27,11 +27,7 @@ const renewalsIn = z.strictObject({
 export const lifetimesIn = z
   .strictObject({
     records: z.array(recordIn).max(5000).optional().describe("Lives of things that fail once"),
-    unit: z
-      .string()
-      .regex(/^\p{L}{1,20}$/u)
-      .optional()
-      .describe("What bare ages count, to stand beside every figure: days, months, runs; not for ages in text"),
+    unit: unitIn("What bare ages count, to stand beside every figure: days, months, runs; not for ages in text"),
     model: z.enum(["weibull", "lognormal", "exponential"]).optional().describe("Law to fit; weibull if left out"),
     level: levelIn,
     lasts: z
