@@ -154,5 +154,6 @@ const words: ReviewWords = {
     " off on average, with how wide it was told counted in; had we said that it stays as it is, " +
     d.stayed +
     ". Lower is better.",
+  kitPage: (d) => d.kit + ": its own page",
 };
 export default words;

@@ -160,5 +160,6 @@ const words: ReviewWords = {
     " en moyenne, largeur annoncée comprise ; en disant qu'il reste tel quel, de " +
     d.stayed +
     ". Le plus bas est le meilleur.",
+  kitPage: (d) => d.kit + " : sa page",
 };
 export default words;
