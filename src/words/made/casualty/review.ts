@@ -109,4 +109,5 @@ export interface ReviewWords {
     readonly told: string | number;
     readonly stayed: string | number;
   }) => string;
+  readonly kitPage: (d: { readonly kit: string | number }) => string;
 }
