@@ -5,7 +5,11 @@ import { levelIn, unitIn } from "./fields.ts";
 import { refuse } from "./refuse.ts";
 
 const age = (meaning: string) =>
-  quantity("time", `${meaning}; bare numbers all in one unit of your own, or text`, { atLeast: 0, atMost: 1e12 });
+  quantity("time", `${meaning}; bare numbers all in one unit of your own, or text`, {
+    atLeast: 0,
+    atMost: 1e12,
+    isOwnUnit: true,
+  });
 
 const recordIn = z
   .strictObject({

@@ -4,7 +4,7 @@ import { quantity, timeOrDay } from "../quantity-field.ts";
 import { levelIn, unitIn } from "./fields.ts";
 import { refuse } from "./refuse.ts";
 
-const LIMITS = { atLeast: -1e12, atMost: 1e12 };
+const LIMITS = { atLeast: -1e12, atMost: 1e12, isOwnUnit: true } as const;
 const OWN_UNIT = "bare numbers all in one unit of your own, or text";
 
 const at = (meaning: string) => quantity("time", `${meaning}; ${OWN_UNIT}`, LIMITS);
