@@ -66,7 +66,7 @@ export function ToldPart({ casualty, view }: PartProps) {
       {pattern && (
         <TextField
           label={words.lineNumber()}
-          hint={words.lineNumberHint()}
+          hint={step ? words.lineIs({ line: step.text }) : words.lineNumberHint()}
           value={number}
           onChange={setNumber}
           isShort

@@ -110,4 +110,6 @@ export interface ReviewWords {
     readonly stayed: string | number;
   }) => string;
   readonly kitPage: (d: { readonly kit: string | number }) => string;
+  readonly keepAnew: () => string;
+  readonly lineIs: (d: { readonly line: string | number }) => string;
 }

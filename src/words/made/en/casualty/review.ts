@@ -155,5 +155,7 @@ const words: ReviewWords = {
     d.stayed +
     ". Lower is better.",
   kitPage: (d) => d.kit + ": its own page",
+  keepAnew: () => "They changed since; keep them anew",
+  lineIs: (d) => "That line: " + d.line + " Then the owner of the pattern is told too.",
 };
 export default words;

@@ -161,5 +161,7 @@ const words: ReviewWords = {
     d.stayed +
     ". Le plus bas est le meilleur.",
   kitPage: (d) => d.kit + " : sa page",
+  keepAnew: () => "Elles ont changé depuis ; les garder à nouveau",
+  lineIs: (d) => "Cette ligne : " + d.line + " Alors le propriétaire du modèle en est averti aussi.",
 };
 export default words;
