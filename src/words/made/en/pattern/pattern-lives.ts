@@ -23,7 +23,7 @@ const words: PatternLivesWords = {
     "Ranges hold nine times in ten. Nothing changes by itself: whoever keeps the pattern decides, and the unit's own manual and a printed date stand first.",
   untilNext: (d) => d.kit + " until its next opening",
   next: (d) => "Next opening: " + d.what,
-  nextNow: () => "It is open or due for opening now, so there is no next opening to last to.",
+  nextNow: () => "It is open, or is to be opened as soon as it is here: there is no next opening to last to.",
   nextNone: () => "Nothing with a day will open it: no planned opening, no date that grounds it.",
   nextGiven: (d) => d.day + ", the day agreed for it, in " + d.span + ".",
   nextPlanned: (d) => "the week of " + d.day + " by the year's plan, in " + d.span + ".",

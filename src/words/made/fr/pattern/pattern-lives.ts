@@ -23,8 +23,7 @@ const words: PatternLivesWords = {
     "Les fourchettes valent neuf fois sur dix. Rien ne change tout seul : qui répond du modèle décide, et le manuel de l'appareil et une date imprimée passent d'abord.",
   untilNext: (d) => d.kit + " jusqu'à sa prochaine ouverture",
   next: (d) => "Prochaine ouverture : " + d.what,
-  nextNow: () =>
-    "Il est ouvert ou à ouvrir maintenant ; il n'y a donc pas de prochaine ouverture jusqu'à laquelle durer.",
+  nextNow: () => "Il est ouvert, ou à ouvrir dès qu'il est là : il n'y a pas de prochaine ouverture jusqu'où durer.",
   nextNone: () => "Rien de daté ne le fera ouvrir : ni ouverture planifiée, ni date qui l'immobilise.",
   nextGiven: (d) => "le " + d.day + ", jour convenu, dans " + d.span + ".",
   nextPlanned: (d) => "la semaine du " + d.day + " selon le plan de l'année, dans " + d.span + ".",
