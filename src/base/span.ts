@@ -24,6 +24,20 @@ export function parseSpan(text: string, field = "span"): Span {
   throw dateFault("BA-112", field, text, '"90 days", "6 weeks", "12 months" or "2 years"');
 }
 
+/**
+ * What keeps a text from being a span that something takes or keeps for.
+ *
+ * @param text - as `parseSpan` reads it
+ * @returns `none` for what is no span, or not longer than nothing; `too-long` beyond a hundred years: no later day has a name
+ * @example lastingSpanFault("-2 days") // "none"
+ */
+export function lastingSpanFault(text: string): "none" | "too-long" | undefined {
+  const read = readWordedSpan(text.trim()) ?? readIsoSpan(text.trim());
+  const [long, most] = read && "days" in read ? [read.days, 36_525] : [read?.months ?? 0, 1200];
+  if (long <= 0) return "none";
+  return long > most ? "too-long" : undefined;
+}
+
 /** A span in words, largest whole unit first: "2 years", "90 days". */
 export function formatSpan(span: Span): string {
   if ("days" in span) return count(span.days, "day");

@@ -45,7 +45,12 @@ describe("figures of anything else", () => {
 
 describe("figures whose unit the answer itself says", () => {
   const schema = {
-    properties: { age: { description: "Age [unit]" }, rate: { description: "Failures [1/unit]" }, bare: {} },
+    properties: {
+      age: { description: "Age [unit]" },
+      rate: { description: "Failures [1/unit]" },
+      bare: {},
+      at: { description: "When [instant]" },
+    },
   };
   const said = (answer: object) => readableAnswer(answer, schema).map((line) => line.replaceAll("\u00a0", " "));
 
@@ -56,6 +61,16 @@ describe("figures whose unit the answer itself says", () => {
       "rate: 2 1/runs",
       "bare: 3",
     ]);
+    expect(said({ unit: "runs", at: 12 })).toEqual(["unit: runs", "at: 12 runs"]);
     expect(said({ unit: "s", age: 94_672_800 })).toEqual(["unit: s", "age: 9.4673e+7 s (3 years)"]);
+  });
+
+  it("instants counted from a day are told as days, lengths of time are not", () => {
+    expect(said({ unit: "s", countedFrom: "1970-01-01", at: 1_772_496_000, age: 604_800 })).toEqual([
+      "unit: s",
+      "countedFrom: 1970-01-01",
+      "at: 3 March 2026",
+      "age: 604800 s (7 days)",
+    ]);
   });
 });

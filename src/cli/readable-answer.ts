@@ -1,5 +1,5 @@
 import { findCaution } from "#base";
-import { estimateWords, exactWords, spreadWords, type Spread } from "./readable-figures.ts";
+import { dayWords, estimateWords, exactWords, spreadWords, type Spread } from "./readable-figures.ts";
 
 interface Schema {
   readonly description?: string;
@@ -18,8 +18,14 @@ interface Told {
   readonly value: unknown;
   readonly schema: Schema | undefined;
   readonly isEstimate: boolean;
-  /** Unit that the answer says of itself, for figures whose schema gives none but "unit". */
-  readonly own: string | undefined;
+  readonly own: OwnTimes;
+}
+
+/** What an answer says of its own times: for figures whose schema gives no unit but "unit", and for its instants. */
+interface OwnTimes {
+  readonly unit?: string;
+  /** Day that instants are counted from. */
+  readonly countedFrom?: string;
 }
 
 /**
@@ -30,13 +36,16 @@ interface Told {
  * @param schema - JSON Schema of the answer
  */
 export function readableAnswer(answer: unknown, schema: object): string[] {
-  const own = ownUnit(answer);
+  const own = ownTimes(answer);
   return linesOf("", { value: answer, schema: schema as Schema, isEstimate: isEstimate(answer), own }, "");
 }
 
-function ownUnit(answer: unknown): string | undefined {
-  const { unit } = (answer ?? {}) as { readonly unit?: unknown };
-  return typeof unit === "string" ? unit : undefined;
+function ownTimes(answer: unknown): OwnTimes {
+  const { unit, countedFrom } = (answer ?? {}) as Readonly<Record<keyof OwnTimes, unknown>>;
+  return {
+    ...(typeof unit === "string" ? { unit } : {}),
+    ...(typeof countedFrom === "string" ? { countedFrom } : {}),
+  };
 }
 
 function isEstimate(answer: unknown): boolean {
@@ -114,13 +123,18 @@ function scalar(told: Told): string {
   const { value, isEstimate: isDoubtful } = told;
   if (value === null) return "none";
   if (typeof value !== "number") return String(value);
+  const { countedFrom } = told.own;
+  if (countedFrom !== undefined && unitOf(told.schema) === INSTANT) return dayWords(value, countedFrom);
   return (isDoubtful ? estimateWords : exactWords)(value, unitIn(told));
 }
 
+/** What a schema says of a figure that is an instant: counted in the answer's own unit, from a day of its own where it has one. */
+const INSTANT = "instant";
+
 /** "unit" in a schema stands for the one that the answer says of itself. */
 function unitIn({ schema, own }: Told): string {
-  const unit = unitOf(schema);
-  return own === undefined ? unit : unit.replace(/\bunit$/, own);
+  const unit = unitOf(schema).replace(INSTANT, "unit");
+  return own.unit === undefined ? unit : unit.replace(/\bunit$/, own.unit);
 }
 
 /** A caution by its signal word and hazard; undefined for anything else. */

@@ -1,4 +1,5 @@
-import { formatEstimate, formatNumber, formatQuantity, formatSpread, type Dimension } from "#base";
+import { addDays, formatDate, formatEstimate, formatNumber, formatQuantity, formatSpread, type Dimension } from "#base";
+import { sayDuration } from "#words";
 
 /** An estimate's middle with its ends, in SI: 5th, 50th and 95th percentile. */
 export interface Spread {
@@ -29,14 +30,18 @@ export function exactWords(value: number, unit: string): string {
   return `${withUnit(plain(value, 5), unit)}${everyday}`;
 }
 
+/** An instant counted in seconds from a day, as a day; nobody reads a log in seconds. */
+export function dayWords(seconds: number, countedFrom: string): string {
+  return formatDate(addDays(countedFrom, Math.floor(seconds / DAY)));
+}
+
 const DAY = 86_400;
 const YEAR = 365.25 * DAY;
 
 /** Rates that nobody waits for by the second, and times that are counted in days. */
 function longWords(value: number, unit: string): string {
   if (unit === "1/s" && value > 0 && value < 1 / DAY) return ` (${plain(value * YEAR, 3)} per year)`;
-  if (unit !== "s" || value < 2 * DAY) return "";
-  return value < 2 * YEAR ? ` (${plain(value / DAY, 3)} days)` : ` (${plain(value / YEAR, 3)} years)`;
+  return unit !== "s" || value < 2 * DAY ? "" : ` (${sayDuration(value, "figures")})`;
 }
 
 /** An estimate no finer than it is known: two figures, in the unit that people use; what is counted is as it is. */

@@ -121,16 +121,33 @@ function wrongKind(field: string, got: unknown, issue: Issue, schema: z.ZodType)
 }
 
 function remedyOfKind(got: unknown, issue: Issue): string {
-  if (typeof got !== "number") return "Give a value of this kind.";
-  if (!Number.isFinite(got)) return "Give a finite number, or text with its unit.";
-  return isForWhole(issue) ? "Give a whole number." : "Give a value of this kind.";
+  if (typeof got === "number" && !Number.isFinite(got)) return "Give a finite number, or text with its unit.";
+  const kinds = [...new Set(kindsIn(issue))];
+  if (typeof got === "number" && kinds.includes(WHOLE)) return `Give ${WHOLE}.`;
+  return kinds.length === 0 ? "Give a value of this kind." : `Give ${kinds.join(" or ")}.`;
 }
 
-/** Whether only whole numbers stand there, perhaps beside something that is no number. */
-function isForWhole(issue: Issue): boolean {
-  if (issue.code === "invalid_union") return issue.errors.some((errors) => errors.some(isForWhole));
-  return issue.code === "invalid_type" && issue.expected === "int";
+/** What may stand there, in words: of a choice, each of its kinds. */
+function kindsIn(issue: Issue): readonly string[] {
+  if (issue.code === "invalid_union") return issue.errors.flatMap((errors) => kindsIn(withoutPath(errors)));
+  return issue.code === "invalid_type" ? [KINDS[issue.expected] ?? []].flat() : [];
 }
+
+/** Of one branch, what is wrong with the value itself; none where only what is inside it is wrong. */
+function withoutPath(errors: readonly Issue[]): Issue {
+  return errors.find(({ path }) => path.length === 0) ?? errors[0]!;
+}
+
+const WHOLE = "a whole number";
+const KINDS: Readonly<Record<string, string>> = {
+  int: WHOLE,
+  number: "a number",
+  string: "text",
+  boolean: "true or false",
+  null: "null",
+  array: "a list",
+  object: "an object with these fields",
+};
 
 function outOfRange(issue: Extract<Issue, { code: "too_small" | "too_big" }>, field: string, got: unknown): Fault {
   const limit =

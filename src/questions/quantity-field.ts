@@ -1,4 +1,13 @@
-import { isInputError, parseQuantity, printGiven, readClock, type Dimension, type Fault } from "#base";
+import {
+  dayNumber,
+  isDate,
+  isInputError,
+  parseQuantity,
+  printGiven,
+  readClock,
+  type Dimension,
+  type Fault,
+} from "#base";
 import { z } from "zod";
 
 /** SI limits of a quantity. */
@@ -7,6 +16,8 @@ export interface Limits {
   readonly atMost?: number;
   /** Exclusive lower limit. */
   readonly above?: number;
+  /** Where bare numbers are all in one unit of whoever asks, and not in SI. */
+  readonly isOwnUnit?: true;
 }
 
 const SI_UNIT: Readonly<Record<Dimension, string>> = {
@@ -76,6 +87,34 @@ export function instant(meaning: string): QuantityField {
     .describe(`${describeQuantity("time", meaning, {})}; or a time of day, 14:05`);
 }
 
+/**
+ * Schema of a time counted from a start of somebody's own, or of a day of the calendar. What comes out is in seconds; of a
+ * day, since 1970-01-01.
+ *
+ * @param meaning - what it is, in the person's words
+ * @param limits - SI limits
+ */
+export function timeOrDay(meaning: string, limits: Limits): QuantityField {
+  return z
+    .union([z.number(), z.string()])
+    .transform((given, context) => {
+      if (typeof given === "string" && isDate(given)) return DAY * dayNumber(given);
+      const read = readQuantity(given, "time", limits);
+      if (typeof read === "number") return read;
+      const fault = read.remedy === NO_LENGTH ? { ...read, remedy: NO_SUCH_DAY } : read;
+      context.issues.push({ code: "custom", message: fault.remedy, input: given, params: { fault } });
+      return z.NEVER;
+    })
+    .describe(`${describeQuantity("time", meaning, limits)}; or a day, 2026-03-14`);
+}
+
+const DAY = 86_400;
+
+/** Written as a day or a month of the calendar, where a length of time is wanted; or a day that there is not. */
+const LIKE_DAY = /^\s*\d{4}-\d{1,2}(-\d{1,2})?\s*$/;
+const NO_LENGTH = 'That is a day, and a length of time is wanted here: count from one start, as in "10 months".';
+const NO_SUCH_DAY = "There is no such day: write one as 2026-03-14, or a length of time from one start.";
+
 const NO_SUCH_TIME = "No such time of day: 00:00 to 23:59, and after midnight count on, 24:10 for ten past.";
 
 /**
@@ -109,6 +148,7 @@ function readQuantity(given: string | number, dimension: Dimension, limits: Limi
     return isWithin(si, limits) ? si : outOfLimits(given, si, dimension, limits);
   } catch (thrown) {
     const fault = isInputError(thrown) ? thrown.faults[0] : undefined;
+    if (fault && dimension === "time" && LIKE_DAY.test(String(given))) return { ...fault, remedy: NO_LENGTH };
     if (fault) return fault;
     throw thrown;
   }
@@ -123,7 +163,7 @@ function outOfLimits(given: string | number, si: number, dimension: Dimension, l
     code: "QU-104",
     field: "",
     got: typeof given === "number" ? printGiven(given) : `${printGiven(given)}, ${withUnit(rounded(si), dimension)}`,
-    allowed: dimension === "angle" ? anglesAllowed(limits) : withUnit(limitsText(limits, asLimit), dimension),
+    allowed: allowedBy(typeof given, dimension, limits),
     remedy: limitRemedy(given, si, dimension, limits),
   };
 }
@@ -131,6 +171,13 @@ function outOfLimits(given: string | number, si: number, dimension: Dimension, l
 /** A limit as it is meant: 75 degrees in radians is no figure of seventeen digits. */
 function asLimit(si: number): string {
   return `${Number(si.toPrecision(6))}`;
+}
+
+/** A bare number of somebody's own unit is held to the same figures, in that unit. */
+function allowedBy(given: string, dimension: Dimension, limits: Limits): string {
+  if (dimension === "angle") return anglesAllowed(limits);
+  const text = limitsText(limits, asLimit);
+  return limits.isOwnUnit && given === "number" ? text : withUnit(text, dimension);
 }
 
 /** Angles are told in degrees; nobody on a boat reads radians. */
@@ -148,9 +195,10 @@ function rounded(si: number): string {
 }
 
 /** Too little or too much, and what it was read in where no unit said so. */
-function limitRemedy(given: string | number, si: number, dimension: Dimension, { atMost = Infinity }: Limits): string {
+function limitRemedy(given: string | number, si: number, dimension: Dimension, limits: Limits): string {
+  const { atMost = Infinity, isOwnUnit } = limits;
   const much = si > atMost ? "It is too much" : "It is too little";
-  const bare = typeof given === "number" ? `; a bare number ${bareMeans(dimension, atMost)}` : "";
+  const bare = typeof given === "number" && !isOwnUnit ? `; a bare number ${bareMeans(dimension, atMost)}` : "";
   return `${much}: check the number and its unit${bare}.`;
 }
 
@@ -166,7 +214,7 @@ function describeQuantity(dimension: Dimension, meaning: string, limits: Limits)
   return `${meaning} [${SI_UNIT[dimension]}]${describeRange(limits, 1)}`;
 }
 
-function describeRange(limits: Limits, factor: number): string {
+function describeRange({ isOwnUnit: _own, ...limits }: Limits, factor: number): string {
   const scaled = Object.fromEntries(Object.entries(limits).map(([end, value]) => [end, value * factor]));
   const range = limitsText(scaled);
   return range === "" ? "" : `, ${range}`;

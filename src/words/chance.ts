@@ -10,9 +10,20 @@ export type ChanceStyle = "hundred" | "ten";
  */
 export function sayChance(chance: number, style: ChanceStyle = "hundred"): string {
   if (style === "ten") return `${(10 * chance).toFixed(1)} in 10`;
-  const hundredths = Math.round(100 * chance);
-  if (hundredths >= 100) return "more than 99 in 100";
-  return hundredths <= 0 ? "less than 1 in 100" : `${hundredths} in 100`;
+  const hundredths = hundredthsOf(chance);
+  if (hundredths === 100) return "more than 99 in 100";
+  return hundredths === 0 ? "less than 1 in 100" : `${hundredths} in 100`;
+}
+
+/**
+ * A chance in whole hundredths, for a message that says them in its own language.
+ *
+ * @param chance - 0 to 1
+ * @returns 0 for less than one in a hundred, 100 for more than 99
+ * @example hundredthsOf(0.934) // 93
+ */
+export function hundredthsOf(chance: number): number {
+  return Math.min(100, Math.max(0, Math.round(100 * chance)));
 }
 
 /**

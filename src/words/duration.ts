@@ -1,4 +1,4 @@
-import { sayCount } from "#base";
+import { formatNumber, sayCount } from "#base";
 
 /**
  * How a length of time is said. Every style has a use of its own:
@@ -14,9 +14,10 @@ import { sayCount } from "#base";
  * - `clocks`: how far two clocks differ, to the nearest minute, since it is measured no better than to half a second:
  *   "3 h", from two days on in days
  * - `long`: a life or an age on the calendar: "50 days", "8 months", "2.5 years"
+ * - `figures`: a computed length of days, to three figures: "12.2 days", "3.28 years"; under two days "14 h 5 min"
  */
 export type DurationStyle =
-  "exact" | "face" | "minutes" | "elapsed" | "needed" | "estimate" | "wait" | "apart" | "clocks" | "long";
+  "exact" | "face" | "minutes" | "elapsed" | "needed" | "estimate" | "wait" | "apart" | "clocks" | "long" | "figures";
 
 const MINUTE = 60;
 const HOUR = 60 * MINUTE;
@@ -51,6 +52,7 @@ const STYLES: Readonly<Record<DurationStyle, (seconds: number) => string>> = {
   apart: sayApart,
   clocks: (seconds) => sayApart(Math.round(seconds / MINUTE) * MINUTE),
   long: sayLong,
+  figures: sayFigures,
 };
 
 function sayExact(seconds: number): string {
@@ -96,6 +98,15 @@ function sayLong(seconds: number): string {
   const days = Math.round(seconds / DAY);
   if (days < 60) return sayCount(days, "day");
   return days < 730 ? sayCount(Math.round(seconds / MONTH), "month") : `${(seconds / YEAR).toFixed(1)} years`;
+}
+
+function sayFigures(seconds: number): string {
+  if (seconds < 2 * DAY) return STYLES.minutes(seconds);
+  return seconds < 2 * YEAR ? threeFigures(seconds / DAY, "days") : threeFigures(seconds / YEAR, "years");
+}
+
+function threeFigures(value: number, unit: string): string {
+  return `${Number.isInteger(value) ? value : formatNumber(value, 3)}${JOIN}${unit}`;
 }
 
 function figure(count: number, unit: string): string {

@@ -1,6 +1,6 @@
 export { sayAsRead, type QuantityRead } from "./as-read.ts";
 export { sayProse } from "./prose.ts";
-export { chanceEnds, sayChance, sayPercent, type ChanceStyle } from "./chance.ts";
+export { chanceEnds, hundredthsOf, sayChance, sayPercent, type ChanceStyle } from "./chance.ts";
 export { sayDuration, type DurationStyle } from "./duration.ts";
 export { flowFigure, flowUnit, sayFlow, sayFlowSpread, type FlowStyle } from "./flow.ts";
 export {

@@ -27,6 +27,7 @@ const LIGHTER: Readonly<Partial<Record<LintRule, LintWeight>>> = {
   "met-unanswered": "warning",
   "forbids-unsaid": "warning",
   "leak-proved-cold": "warning",
+  "engine-unsaid": "warning",
   "card-undrawn": "warning",
   "card-missing": "note",
   "card-part-missing": "warning",

@@ -49,6 +49,8 @@ export const LINT_RULES = [
   "machine-unsaid",
   "fuel-of-another",
   "try-without-hazard",
+  "engine-unsaid",
+  "engine-of-none",
   "drawing-unread",
   "drawing-never-shown",
   "drawing-untitled",

@@ -43,6 +43,11 @@ const KINKED = {
   causes: [{ id: "kinked", says: "Hose kinked", weight: 1 }],
   tries: [{ id: "straighten", does: "Take out every kink.", minutes: 1, hazards: [] as string[], ends: { kinked: 1 } }],
 };
+const COLD = {
+  ...KINKED,
+  causes: [{ id: "kinked", says: "Choke open on a cold engine", weight: 1 }],
+  tries: [{ ...KINKED.tries[0]!, does: "Engine cool: take it out.", hazards: ["pulls-cord"] }],
+};
 const LONG = "Turn the handle. ".repeat(12);
 
 const CASES: readonly (readonly [LintRule, string, string, ...Change[]])[] = [
@@ -289,6 +294,15 @@ const CASES: readonly (readonly [LintRule, string, string, ...Change[]])[] = [
     [["troubles"], [KINKED]],
     [["engine"], undefined],
     [[...START, "hazards"], ["electric-in-water"]],
+  ],
+  ["engine-unsaid", "a cause that speaks of a cold engine", "troubles[0].causes[0].engine", [["troubles"], [COLD]]],
+  ["engine-unsaid", "a try that speaks of a cool engine", "troubles[0].tries[0].engine", [["troubles"], [COLD]]],
+  [
+    "engine-of-none",
+    "where there is no engine",
+    "troubles[0].tries[0].engine",
+    [["troubles"], [{ ...KINKED, tries: [{ ...KINKED.tries[0]!, engine: "cool" }] }]],
+    [["engine"], undefined],
   ],
   ["out-of-range", "hung for longer than anyone waits", "step drain", HUNG],
   ["promises-safety", "first aid", "afterUse salt", [[...AFTER, 0, "firstAid"], ["Now it is safe."]]],

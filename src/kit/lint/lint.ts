@@ -13,6 +13,7 @@ import { readingLint } from "./lint-readings.ts";
 import { stageLint } from "./lint-stages.ts";
 import { wholeMachineLint } from "./lint-whole-machine.ts";
 import { wordingLint } from "./lint-wording.ts";
+import { troubleEngineLint } from "./lint-trouble-engines.ts";
 import { tryLint } from "./lint-tries.ts";
 import { workLint } from "./lint-work.ts";
 import { loadSource, nothingBeside } from "../file/load-pattern.ts";
@@ -68,6 +69,7 @@ const LINTS = [
   liftingLint,
   wholeMachineLint,
   tryLint,
+  troubleEngineLint,
 ];
 
 function hitsOf(pattern: Pattern, beside?: Beside): readonly LintHit[] {

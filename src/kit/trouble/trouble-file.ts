@@ -10,7 +10,7 @@ import {
   readingText,
   type OwnIssue,
 } from "../file/schema-fields.ts";
-import { TROUBLE_SIGNS } from "./trouble.ts";
+import { CAUSE_ENGINES, TROUBLE_SIGNS, TRY_ENGINES } from "./trouble.ts";
 
 /*
  * Fault finding as it is written in a pattern: for every sign the causes, and what to do about them.
@@ -22,6 +22,10 @@ const causeBlock = block(
     says: readingText(80, "What it is, as a person would say it."),
     mode: idText("Id of the mode that a finding of it names; left out where nothing is broken.").exactOptional(),
     weight: countNumber(100, "How often it is this, beside the others: judgement, counted as so many findings."),
+    engine: oneWord(
+      CAUSE_ENGINES,
+      "cold where it holds of a cold engine only: after a run it counts a tenth. Left out: of any engine.",
+    ).exactOptional(),
   },
   "One thing that may be behind it.",
 );
@@ -32,6 +36,10 @@ const tryBlock = block(
     does: readingText(160, "What to do, as an instruction; then the kit is tried again."),
     minutes: bareNumber(0.1, 240, "Minutes it takes, with trying again."),
     hazards: listOf(oneWord(HAZARDS, "A hazard."), 0, "What it does that can hurt.").default([]),
+    engine: oneWord(
+      TRY_ENGINES,
+      "cold for a way to start a cold engine: left out after a run. cool where the engine must have cooled: after a run the wait is counted. Left out: any engine.",
+    ).exactOptional(),
     ends: z
       .record(idText("Id of a cause."), bareNumber(0, 1, "Chance that the trouble is over, where that is the cause."))
       .describe("By cause: chance that the trouble is over. Judgement."),

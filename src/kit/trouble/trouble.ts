@@ -18,6 +18,14 @@ export const TROUBLE_SIGNS = [
 
 export type TroubleSign = (typeof TROUBLE_SIGNS)[number];
 
+/** Of a cold engine only: it explains nothing on one that just ran. */
+export const CAUSE_ENGINES = ["cold"] as const;
+export type CauseEngine = (typeof CAUSE_ENGINES)[number];
+
+/** `cold`: a way to start a cold engine, of no use on one that just ran; `cool`: waits until the engine has cooled. */
+export const TRY_ENGINES = ["cold", "cool"] as const;
+export type TryEngine = (typeof TRY_ENGINES)[number];
+
 /** What may be behind a sign. */
 export interface TroubleCause {
   readonly id: string;
@@ -27,6 +35,8 @@ export interface TroubleCause {
   readonly mode?: string;
   /** How often it is this, beside the others of the sign: judgement, counted as so many findings. */
   readonly weight: number;
+  /** The engine of which it holds; left out: of any. */
+  readonly engine?: CauseEngine;
 }
 
 /** One thing to do about it, after which the kit is tried again. */
@@ -37,6 +47,8 @@ export interface TroubleTry {
   readonly minutes: number;
   /** What it does that can hurt; the cautions that go with these stand before it. */
   readonly hazards: readonly Hazard[];
+  /** The engine that it wants; left out: any. */
+  readonly engine?: TryEngine;
   /** By cause: chance that the trouble is over, where that is the cause [1]. */
   readonly ends: Readonly<Record<string, number>>;
 }

@@ -1,3 +1,4 @@
+import { sayCount } from "#base";
 import { z } from "zod";
 import { share } from "../reliability/fields.ts";
 import { refuse } from "../reliability/refuse.ts";
@@ -99,8 +100,8 @@ function nameOf(names: readonly string[]) {
 function lengthOf(given: readonly number[], causes: readonly string[]) {
   return {
     code: "QU-253",
-    got: `${given.length} chances`,
-    allowed: `${causes.length} chances, one for every cause in order`,
+    got: sayCount(given.length, "chance"),
+    allowed: `${sayCount(causes.length, "chance")}, one for every cause in order`,
     remedy: "Give one chance for every cause, 0 where it does nothing.",
   };
 }

@@ -3,7 +3,7 @@ import { rateOf, type RateBelief, type RatePrior } from "#reliability";
 import { z } from "zod";
 import { defineQuestion } from "../question.ts";
 import { quantity } from "../quantity-field.ts";
-import { oneMoreOf, oneMoreOut } from "./one-more.ts";
+import { oneMoreOf, oneMoreOut, type OneMore } from "./one-more.ts";
 import { becauseOut, beliefOut, kindOut, lognormalIn, time } from "./fields.ts";
 import { refuse } from "./refuse.ts";
 
@@ -70,20 +70,16 @@ export const failureRateQuestion = defineQuestion({
   example: { failures: 3, time: "9 years", over: "1 year" },
   answer: (given) => {
     const belief = rateOf(given, priorOf(given));
+    const oneMore = oneMoreOf(belief.rate.mean, belief.oneMore, perYear);
     return {
-      ...verdict(given, belief),
+      ...verdict(given, belief, oneMore),
       rate: belief.rate,
       ...(belief.fleet ? { fleet: fleetOut(belief.fleet) } : {}),
-      ...oneMoreIn(belief),
+      ...oneMore.told,
       ...(given.over === undefined ? {} : { noneOver: belief.noneOver(given.over) }),
     };
   },
 });
-
-function oneMoreIn({ rate, oneMore: least }: RateBelief) {
-  const { oneMore } = oneMoreOf(rate.mean, least, perYear);
-  return oneMore === undefined ? {} : { oneMore };
-}
 
 function perYear(rate: number, figures = 2): string {
   return `${Number((rate * YEAR).toPrecision(figures))} a year`;
@@ -102,9 +98,9 @@ function priorOf({ prior, fleet, pooling }: Input): RatePrior {
 /** Ends further apart than this many times say too little. */
 const TOO_FAR = 30;
 
-function verdict(given: Input, belief: RateBelief) {
+function verdict(given: Input, belief: RateBelief, { words }: OneMore) {
   const { rate } = belief;
-  const base = `${sayCount(given.failures, "failure")} in ${yearsOf(given.time)}${priorWords(given, belief)}.${oneMoreOf(rate.mean, belief.oneMore, perYear).words}`;
+  const base = `${sayCount(given.failures, "failure")} in ${yearsOf(given.time)}${priorWords(given, belief)}.${words}`;
   if (rate.p95 <= TOO_FAR * rate.p05) return { kind: "told" as const, because: base };
   const because = `${base} Too little to tell more than that the rate is likely below ${perYear(rate.p95)}: it would take ${lackWords(given)}, to say how often.`;
   return { kind: "cannot-tell" as const, because };

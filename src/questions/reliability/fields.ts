@@ -25,6 +25,20 @@ export const levelIn = z
 
 export const LEVEL = 0.95;
 
+/** The unit of bare times. */
+export function unitIn(meaning: string) {
+  return z
+    .string()
+    .regex(/^\p{L}{1,20}$/u)
+    .optional()
+    .describe(meaning);
+}
+
+/** The unit of every time in an answer, and what a schema says of such a figure. */
+export const unitOut = z
+  .string()
+  .describe("Of every time: s where times were text or days, else as it was told; units where it was not");
+
 /** Whether there is enough to say anything. */
 export const kindOut = z.enum(["told", "cannot-tell"]).describe("Whether there is evidence enough to tell");
 

@@ -46,7 +46,7 @@ export const foundByCheckQuestion = defineQuestion({
   },
   answer: ({ found, planted, others = [], level = LEVEL }) => {
     const told = foundByCheck({ found, planted }, others, level);
-    const { oneMore, words } = oneMissMore(told.chance.mean, told.oneMore);
+    const { told: oneMore, words } = oneMissMore(told.chance.mean, told.oneMore);
     const basis = `${found} of ${planted} planted faults found; ${others.length > 0 ? pooled(told) : ALONE}${words}`;
     return {
       kind: told.more === 0 ? ("told" as const) : ("cannot-tell" as const),
@@ -54,7 +54,7 @@ export const foundByCheckQuestion = defineQuestion({
       chance: told.chance,
       clopperPearson: [...told.interval],
       jeffreys: planted === 0 ? [0, 1] : [...jeffreys(found, planted, level)],
-      ...(oneMore !== undefined && { oneMore }),
+      ...oneMore,
       ...(told.more > 0 && { more: told.more }),
     };
   },

@@ -1,11 +1,15 @@
 import type { LifeRecord, Renewals } from "#reliability";
 import { z } from "zod";
 import { quantity } from "../quantity-field.ts";
-import { levelIn } from "./fields.ts";
+import { levelIn, unitIn } from "./fields.ts";
 import { refuse } from "./refuse.ts";
 
 const age = (meaning: string) =>
-  quantity("time", `${meaning}; bare numbers all in one unit of your own, or text`, { atLeast: 0, atMost: 1e12 });
+  quantity("time", `${meaning}; bare numbers all in one unit of your own, or text`, {
+    atLeast: 0,
+    atMost: 1e12,
+    isOwnUnit: true,
+  });
 
 const recordIn = z
   .strictObject({
@@ -27,11 +31,7 @@ const renewalsIn = z.strictObject({
 export const lifetimesIn = z
   .strictObject({
     records: z.array(recordIn).max(5000).optional().describe("Lives of things that fail once"),
-    unit: z
-      .string()
-      .regex(/^\p{L}{1,20}$/u)
-      .optional()
-      .describe("What bare ages count, to stand beside every figure: days, months, runs; not for ages in text"),
+    unit: unitIn("What bare ages count, to stand beside every figure: days, months, runs; not for ages in text"),
     model: z.enum(["weibull", "lognormal", "exponential"]).optional().describe("Law to fit; weibull if left out"),
     level: levelIn,
     lasts: z

@@ -1,6 +1,6 @@
 import type { LifeFit } from "#reliability";
 import { z } from "zod";
-import { beliefOut, becauseOut, kindOut } from "./fields.ts";
+import { beliefOut, becauseOut, kindOut, unitOut } from "./fields.ts";
 
 const figure = (meaning: string) => z.number().describe(meaning);
 /** Its unit is the answer's own `unit`: see there. */
@@ -28,7 +28,7 @@ export const medianOut = z
 export const lifetimesOut = z.strictObject({
   kind: kindOut,
   because: becauseOut,
-  unit: z.string().describe("Of every age: s where ages were text, else as it was told; units where it was not"),
+  unit: unitOut,
   fit: fitOut.exactOptional().describe("The law asked for"),
   models: z.array(fitOut).describe("All that could be fitted, likeliest first"),
   rate: beliefOut("1/unit", "With a prior: the rate of the exponential").exactOptional(),

@@ -18,9 +18,10 @@ import {
 } from "#reliability";
 import type { z } from "zod";
 import { defineQuestion } from "../question.ts";
-import { checkAgeUnits, isTextAge } from "./age-units.ts";
+
 import { LEVEL } from "./fields.ts";
 import { lifeRecords, lifetimesIn, renewals, type LifetimesInput } from "./lifetimes-fields.ts";
+import { checkTimeUnits, isTextTime, LIFE_TIMES } from "./time-units.ts";
 import { fitAnswer, type fitOut, lifetimesOut } from "./lifetimes-out.ts";
 
 const MODELS: readonly LifeModel[] = ["weibull", "lognormal", "exponential"];
@@ -40,13 +41,13 @@ export const lifetimesQuestion = defineQuestion({
     ],
     lasts: { from: "24 months", to: "36 months" },
   },
-  check: checkAgeUnits,
+  check: (given) => checkTimeUnits(given, LIFE_TIMES),
   answer: (given, _context, asGiven) => {
     const records = lifeRecords(given.records);
     const level = given.level ?? LEVEL;
     const curve = curveOf(records, level);
     return {
-      unit: isTextAge(asGiven) ? "s" : (given.unit ?? "units"),
+      unit: isTextTime(asGiven, LIFE_TIMES) ? "s" : (given.unit ?? "units"),
       ...(given.prior ? withPrior(given, records, given.prior) : withoutPrior(given, records)),
       survival: [...curve],
       median: medianOf(curve),

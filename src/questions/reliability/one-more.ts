@@ -1,7 +1,5 @@
+import { worthTelling } from "#reliability";
 import { z } from "zod";
-
-/** A mean that moves by less than this share of itself is not told to have moved. */
-const SLIGHT = 0.01;
 
 /** One failure more among the others, where it speaks for this one. */
 export function oneMoreOut(unit: string) {
@@ -12,6 +10,14 @@ export function oneMoreOut(unit: string) {
       `Only where one failure more among the others would make failing look less likely here: the least mean it would come to [${unit}]`,
     );
 }
+
+/** The field of an answer and its words; neither where it is not worth telling. */
+export interface OneMore {
+  readonly told: { readonly oneMore?: number };
+  readonly words: string;
+}
+
+const UNTOLD: OneMore = { told: {}, words: "" };
 
 /**
  * Where one failure more among others would make failing look less likely, with the words for it. A record is drawn to others
@@ -26,9 +32,10 @@ export function oneMoreOf(
   mean: number,
   oneMore: number | undefined,
   say: (mean: number, figures: number) => string,
-): { readonly oneMore?: number; readonly words: string } {
-  if (oneMore === undefined || oneMore >= (1 - SLIGHT) * mean) return { words: "" };
-  return { oneMore, words: sayMore("failure more among the others", "it", pairOf(oneMore, mean, say)) };
+): OneMore {
+  const told = worthTelling(mean, oneMore);
+  if (told === undefined) return UNTOLD;
+  return { told: { oneMore: told }, words: sayMore("failure more among the others", "it", pairOf(told, mean, say)) };
 }
 
 function sayMore(what: string, which: string, pair: string): string {
@@ -53,8 +60,11 @@ export function sayFigures(chance: number, figures: number): string {
  * @param oneMore - the most that one fault more missed by any other would make of it [1]
  * @returns nothing where the chance of missing moves by less than one in a hundred
  */
-export function oneMissMore(mean: number, oneMore: number | undefined): ReturnType<typeof oneMoreOf> {
-  if (oneMore === undefined || 1 - oneMore >= (1 - SLIGHT) * (1 - mean)) return { words: "" };
-  const pair = pairOf(1 - oneMore, 1 - mean, sayFigures);
-  return { oneMore, words: sayMore("fault more missed by another", "missing", pair) };
+export function oneMissMore(mean: number, oneMore: number | undefined): OneMore {
+  const told = worthTelling(1 - mean, oneMore === undefined ? undefined : 1 - oneMore);
+  if (oneMore === undefined || told === undefined) return UNTOLD;
+  return {
+    told: { oneMore },
+    words: sayMore("fault more missed by another", "missing", pairOf(told, 1 - mean, sayFigures)),
+  };
 }

@@ -1,4 +1,5 @@
 import type { StandbyCase } from "#reliability";
+import { sayDuration } from "#words";
 import { z } from "zod";
 import { quantity } from "../quantity-field.ts";
 import { share, someTime, time } from "./fields.ts";
@@ -91,8 +92,8 @@ function checkInterval(given: Given & { readonly interval: number }, context: z.
   if (busy >= given.interval)
     refuse(context, ["interval"], {
       code: "QU-201",
-      got: `${given.interval} s`,
-      allowed: `more than the ${busy} s that test and repair take`,
+      got: sayTime(given.interval),
+      allowed: `more than the ${sayTime(busy)} that test and repair take`,
       remedy: "Give a longer interval, or shorter times for test and repair.",
     });
   const { overhaul } = given;
@@ -100,7 +101,7 @@ function checkInterval(given: Given & { readonly interval: number }, context: z.
   if (overhaul < given.interval || overhaul > MOST_TESTS * given.interval)
     refuse(context, ["overhaul"], {
       code: "QU-202",
-      got: `${overhaul} s`,
+      got: sayTime(overhaul),
       allowed: `from one interval to ${MOST_TESTS} intervals`,
       remedy: "Give the time from one overhaul to the next.",
     });
@@ -112,8 +113,8 @@ export function checkOverhaul(given: Given, context: z.RefinementCtx): void {
   if (given.overhaul === undefined || given.overhaul > 2 * busy) return;
   refuse(context, ["overhaul"], {
     code: "QU-202",
-    got: `${given.overhaul} s`,
-    allowed: `more than ${2 * busy} s, twice what test and repair take`,
+    got: sayTime(given.overhaul),
+    allowed: `more than ${sayTime(2 * busy)}, twice what test and repair take`,
     remedy: "Give the time from one overhaul to the next.",
   });
 }
@@ -148,3 +149,9 @@ const STEADY_SHARE = {
   allowed: "shared failures of a staggered pair only at a steady failureRate",
   remedy: "Give failureRate instead of life, or test the two together.",
 };
+
+/** Seconds, and what they come to where nobody counts in them. */
+function sayTime(seconds: number): string {
+  const plain = `${seconds} s`;
+  return seconds < 3600 ? plain : `${plain} (${sayDuration(seconds, "figures")})`;
+}

@@ -11,7 +11,7 @@ import {
 import { z } from "zod";
 import { defineQuestion } from "../question.ts";
 import { becauseOut, beliefOut, kindOut, LEVEL } from "./fields.ts";
-import { oneMoreOf, oneMoreOut, sayFigures } from "./one-more.ts";
+import { oneMoreOf, oneMoreOut, sayFigures, type OneMore } from "./one-more.ts";
 import { chancePrior, rangeOf, wasAsked, startChanceIn, type StartChanceInput } from "./start-chance-fields.ts";
 
 const interval = (whose: string) =>
@@ -55,24 +55,20 @@ export const startChanceQuestion = defineQuestion({
     const { least, most } = rangeOf(given.failures);
     const belief = startingOf({ least, most, trials: given.trials }, chancePrior(given));
     const { mean, p05, p50, p95 } = belief.failing;
+    const oneMore = oneMoreOf(mean, belief.oneMore, sayFigures);
     return {
-      ...verdict(given, belief),
+      ...verdict(given, belief, oneMore),
       failing: belief.failing,
       starting: { mean: 1 - mean, p05: 1 - p95, p50: 1 - p50, p95: 1 - p05 },
       clopperPearson: ends(given, clopperPearson),
       wilson: ends(given, wilson),
       jeffreys: ends(given, jeffreys),
       ...(belief.fleet ? { fleet: fleetOut(belief.fleet) } : {}),
-      ...oneMoreIn(belief),
+      ...oneMore.told,
       ...(given.need ? { atLeast: belief.enough(given.need.least, given.need.of, given.need.shared) } : {}),
     };
   },
 });
-
-function oneMoreIn({ failing, oneMore: least }: StartBelief) {
-  const { oneMore } = oneMoreOf(failing.mean, least, sayFigures);
-  return oneMore === undefined ? {} : { oneMore };
-}
 
 function fleetOut({ a, b, logLikelihood }: NonNullable<StartBelief["fleet"]>) {
   return { a, b, logLikelihood };
@@ -86,9 +82,9 @@ function ends(given: StartChanceInput, rule: (failures: number, trials: number, 
   return [rule(least, given.trials, level)[0], rule(most, given.trials, level)[1]];
 }
 
-function verdict(given: StartChanceInput, belief: StartBelief) {
+function verdict(given: StartChanceInput, belief: StartBelief, { words }: OneMore) {
   const openings = openingsToTell(belief.failing);
-  const base = `${basisOf(given, belief)}${oneMoreOf(belief.failing.mean, belief.oneMore, sayFigures).words}`;
+  const base = `${basisOf(given, belief)}${words}`;
   if (openings === 0) return { kind: "told" as const, because: base };
   const because = `${base} Too little to tell: the range is wider than ${TOO_WIDE}; about ${openings} more openings would narrow it to that.`;
   return { kind: "cannot-tell" as const, because, openings };

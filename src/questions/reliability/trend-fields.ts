@@ -1,11 +1,13 @@
 import type { Observation, Recurrences } from "#reliability";
 import { z } from "zod";
-import { quantity } from "../quantity-field.ts";
-import { levelIn } from "./fields.ts";
+import { quantity, timeOrDay } from "../quantity-field.ts";
+import { levelIn, unitIn } from "./fields.ts";
 import { refuse } from "./refuse.ts";
 
-const at = (meaning: string) =>
-  quantity("time", `${meaning}; bare numbers all in one unit of your own, or text`, { atLeast: -1e12, atMost: 1e12 });
+const LIMITS = { atLeast: -1e12, atMost: 1e12, isOwnUnit: true } as const;
+const OWN_UNIT = "bare numbers all in one unit of your own, or text";
+
+const at = (meaning: string) => quantity("time", `${meaning}; ${OWN_UNIT}`, LIMITS);
 
 const positive = (meaning: string) => z.number().gt(0).max(1e9).describe(meaning);
 
@@ -15,7 +17,12 @@ export const trendIn = z
   .strictObject({
     method: z.enum(METHODS).describe("cusum or ewma for a jump, mann-kendall for a slow drift, the others for events"),
     series: z
-      .array(z.strictObject({ at: at("When"), value: z.number().min(-1e12).max(1e12).describe("What was read") }))
+      .array(
+        z.strictObject({
+          at: timeOrDay(`When; ${OWN_UNIT}`, LIMITS),
+          value: z.number().min(-1e12).max(1e12).describe("What was read"),
+        }),
+      )
       .max(2000)
       .optional()
       .describe("Readings, for cusum, ewma and mann-kendall"),
@@ -47,6 +54,7 @@ export const trendIn = z
       .describe("Jump for which a run length is told [sigma]; 2k, or 1 for ewma"),
     sides: z.enum(["up", "down", "both"]).optional().describe("Which way matters; both if left out"),
     level: levelIn,
+    unit: unitIn("What bare times count, to stand beside every figure: days, months, runs; not for times in text"),
   })
   .superRefine((given, context) => {
     const isOfEvents = given.method === "power-law" || given.method === "laplace";

@@ -57,3 +57,37 @@ describe("one reading on a chart", () => {
     }
   });
 });
+
+describe("times of a trend", () => {
+  const values = [3, 3, 3, 9, 9, 9];
+  const seen = (times: readonly (string | number)[], more: object = {}) =>
+    ask("trend", {
+      method: "cusum",
+      target: 3,
+      series: times.map((at, i) => ({ at, value: values[i]! })),
+      ...more,
+    });
+
+  it("given as days come back as seconds counted from a day", () => {
+    const days = ["2026-01-02", "2026-02-02", "2026-03-02", "2026-04-02"];
+    expect(seen(days)).toMatchObject({
+      unit: "s",
+      countedFrom: "1970-01-01",
+      firstSignal: Date.UTC(2026, 3, 2) / 1000,
+    });
+  });
+
+  it("carry the unit they were given in", () => {
+    expect(seen([1, 2, 3, 4], { unit: "runs" })).toMatchObject({ unit: "runs", firstSignal: 4 });
+    expect(seen([1, 2, 3, 4])).toMatchObject({ unit: "units" });
+    expect(seen(["1 d", "2 d", "3 d", "4 d"])).toMatchObject({ unit: "s", firstSignal: 4 * 86_400 });
+  });
+
+  it.each([
+    [["1 d", 2, "3 d"], "QU-225"],
+    [["2026-01-02", "2 d"], "QU-226"],
+    [["2026-01-02", 20_500], "QU-226"],
+  ])("%j are not all alike", (times, code) => {
+    expect(() => seen(times)).toThrow(code);
+  });
+});

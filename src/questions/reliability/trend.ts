@@ -1,4 +1,4 @@
-import { sayCount } from "#base";
+import { dateOfNumber, sayCount } from "#base";
 import {
   cusum,
   cusumRunLength,
@@ -13,21 +13,25 @@ import {
 } from "#reliability";
 import { z } from "zod";
 import { defineQuestion } from "../question.ts";
-import { becauseOut, kindOut, LEVEL } from "./fields.ts";
+import { becauseOut, kindOut, LEVEL, unitOut } from "./fields.ts";
+import { checkTimeUnits, isDay, isTextTime, TREND_TIMES } from "./time-units.ts";
 import { recurrences, trendIn, type TrendInput } from "./trend-fields.ts";
 
 const figure = (meaning: string) => z.number().exactOptional().describe(meaning);
-const TIME = "in the unit of the times; seconds where they were text";
+/** Its unit is the answer's own `unit`; where days were given, it is told as a day. */
+const WHEN = "[instant]";
 
 const output = z.strictObject({
   kind: kindOut,
   because: becauseOut,
+  unit: unitOut,
+  countedFrom: z.string().exactOptional().describe("Day that instants are counted from, where days were given"),
   signal: z.boolean().describe("Whether something has changed, by this method's own limits"),
-  firstSignal: figure(`When the first signal came, ${TIME}`),
+  firstSignal: figure(`When the first signal came ${WHEN}`),
   path: z
     .array(
       z.strictObject({
-        at: z.number().describe(`When, ${TIME}`),
+        at: z.number().describe(`When ${WHEN}`),
         up: figure("Cusum of what lies above"),
         down: figure("Cusum of what lies below"),
         value: figure("Ewma"),
@@ -40,14 +44,14 @@ const output = z.strictObject({
   variance: figure("Of s where nothing drifts [1]"),
   z: figure("Deviate [1]"),
   p: figure("Chance by luck alone, two-sided [1]"),
-  slope: figure("Sen's: value per time"),
-  slopeLow: figure("Low end"),
-  slopeHigh: figure("High end"),
+  slope: figure("Sen's: value per time [1/unit]"),
+  slopeLow: figure("Low end [1/unit]"),
+  slopeHigh: figure("High end [1/unit]"),
   shape: figure("Power law: below 1 events thin out, above 1 they crowd [1]"),
-  scale: figure(`Expected count is (t / scale)^shape, ${TIME}`),
-  rateNow: figure("Events per time at the end"),
-  rateLow: figure("Low end"),
-  rateHigh: figure("High end"),
+  scale: figure("Expected count is (t / scale)^shape [unit]"),
+  rateNow: figure("Events per time at the end [1/unit]"),
+  rateLow: figure("Low end [1/unit]"),
+  rateHigh: figure("High end [1/unit]"),
   runLength: z
     .strictObject({
       inControl: z.number().describe("Readings until a false alarm, on average [1]"),
@@ -56,7 +60,7 @@ const output = z.strictObject({
     .exactOptional(),
 });
 
-type Answer = z.input<typeof output>;
+type Answer = Omit<z.input<typeof output>, "unit" | "countedFrom">;
 
 export const trendQuestion = defineQuestion({
   name: "trend",
@@ -69,12 +73,19 @@ export const trendQuestion = defineQuestion({
     sigma: 0.8,
     series: [3, 2, 3, 3, 4, 4, 5, 4, 6].map((value, i) => ({ at: `${i + 1} months`, value })),
   },
-  answer: (given) => {
-    if (given.method === "cusum" || given.method === "ewma") return chartAnswer(given);
-    if (given.method === "mann-kendall") return driftAnswer(given);
-    return eventAnswer(given, recurrences(given.events!));
+  check: (given) => checkTimeUnits(given, TREND_TIMES),
+  answer: (given, _context, asGiven) => {
+    const unit = isTextTime(asGiven, TREND_TIMES) ? "s" : (given.unit ?? "units");
+    const counted = isDay(asGiven, TREND_TIMES) ? { countedFrom: dateOfNumber(0) } : {};
+    return { unit, ...counted, ...answerOf(given) };
   },
 });
+
+function answerOf(given: TrendInput): Answer {
+  if (given.method === "cusum" || given.method === "ewma") return chartAnswer(given);
+  if (given.method === "mann-kendall") return driftAnswer(given);
+  return eventAnswer(given, recurrences(given.events!));
+}
 
 function chartAnswer(given: TrendInput): Answer {
   const series = given.series ?? [];

@@ -1,4 +1,4 @@
-import { isDate, isInstant, isMonth, isZone, parseSpan, dimensions } from "#base";
+import { isDate, isInstant, isMonth, isZone, lastingSpanFault, dimensions } from "#base";
 import { isInbornName } from "#log";
 import { z } from "zod";
 import type { Said } from "./said.ts";
@@ -58,8 +58,8 @@ export const zone = z.string().max(64).refine(isZone, { error: 'a time zone such
 export const span = z
   .string()
   .max(40)
-  .refine(isLongerThanNothing, { error: '"90 days", "6 weeks" or "12 months"' })
-  .refine((text) => !isLongerThanNothing(text) || isAtMostCentury(text), { error: "at most 100 years" });
+  .refine((text) => lastingSpanFault(text) !== "none", { error: '"90 days", "6 weeks" or "12 months"' })
+  .refine((text) => lastingSpanFault(text) !== "too-long", { error: "at most 100 years" });
 
 /** A count from nothing to so many. */
 export const countTo = (most: number) => z.int({ error: "a whole number" }).min(0).max(most);
@@ -140,17 +140,3 @@ export const dateReadAt = z.strictObject({
   turnaround: id.exactOptional(),
   step: id.exactOptional(),
 });
-
-function isLongerThanNothing(given: string): boolean {
-  try {
-    const read = parseSpan(given);
-    return ("days" in read ? read.days : read.months) > 0;
-  } catch {
-    return false;
-  }
-}
-
-function isAtMostCentury(given: string): boolean {
-  const read = parseSpan(given);
-  return "days" in read ? read.days <= 36_525 : read.months <= 1200;
-}

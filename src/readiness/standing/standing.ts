@@ -138,7 +138,8 @@ export function lapsesIn(outlook: Outlook): readonly Lapse[] {
     .toSorted((one, other) => (one.day < other.day ? -1 : one.day > other.day ? 1 : 0));
 }
 
-function lapseOf({ from, ends, bears, reason }: Condition): Lapse | undefined {
+/** What a condition with a day will end, and on which day it still holds; undefined where it has none. */
+export function lapseOf({ from, ends, bears, reason }: Condition): Lapse | undefined {
   if (from === undefined || bears === "open" || bears === "away") return undefined;
   const item = reason.item === undefined ? {} : { item: reason.item };
   return { day: addDays(from, -1), what: ends ?? reason.said, ...item, effect: bears };

@@ -9,3 +9,4 @@ export { partNeeds, type StockNeed } from "./part-needs.ts";
 export type { PartOrder, Recall, StockLine, StockPart } from "./part-state.ts";
 export { usedPerYear } from "./part-use.ts";
 export { isSameLot, partShelf, stockOf, type PartShelf, type ShelfLot, type Stock } from "./shelves.ts";
+export { stationHolding, type StationHolding } from "./station-holding.ts";

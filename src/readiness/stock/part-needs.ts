@@ -1,11 +1,11 @@
-import { addSpan, dayWritten, type PlainDate } from "#base";
+import type { PlainDate } from "#base";
 import type { Item, Pattern } from "#kit";
 import type { PatternsByVersion } from "../draft.ts";
 import { isRemedied, openFindings } from "../findings/finding-list.ts";
-import { datesOf, datesUnknown, fuelItemOf, lastClosed, lastGoodDay } from "../kit/life.ts";
+import { datesOf, datesUnknown, fuelItemOf, lastGoodDay } from "../kit/life.ts";
 import { isInForce } from "../standing/condition.ts";
-import { outlookOf } from "../standing/standing.ts";
-import { strictest } from "../standing/strictest.ts";
+import { outlookOf, type Outlook } from "../standing/standing.ts";
+import { nextOpening } from "../work/next-opening.ts";
 import type { StationPolicy } from "../station/station-state.ts";
 import type { KitState } from "../state.ts";
 import { partsFor } from "./lots.ts";
@@ -49,8 +49,10 @@ export function partNeeds(asked: NeedsAsked): readonly StockNeed[] {
 }
 
 function needsOfKit(kit: KitState, pattern: Pattern, { parts, policy, today }: NeedsAsked): readonly StockNeed[] {
-  const due = dueNow(kit, pattern, policy, today);
-  const opening = due.isOpening ? today : openingOf(kit, pattern, policy);
+  const outlook = outlookOf(kit, pattern, policy);
+  const due = dueNow(kit, pattern, outlook, today);
+  const next = nextOpening(kit, pattern, outlook, policy, today);
+  const opening = due.isOpening || next?.kind === "now" ? today : next?.day;
   const found = new Set(
     openFindings(kit)
       .filter((finding) => !isRemedied(finding))
@@ -75,8 +77,8 @@ interface DueNow {
 }
 
 /** What bears on the kit today. A date that was never read may yet be read off the thing: that is no renewal. */
-function dueNow(kit: KitState, pattern: Pattern, policy: StationPolicy, today: PlainDate): DueNow {
-  const inForce = outlookOf(kit, pattern, policy).conditions.filter((one) => isInForce(one, today));
+function dueNow(kit: KitState, pattern: Pattern, outlook: Outlook, today: PlainDate): DueNow {
+  const inForce = outlook.conditions.filter((one) => isInForce(one, today));
   const unread = new Set(datesUnknown(kit, pattern).map(({ id }) => id));
   const renewals = inForce
     .filter(({ reason }) => reason.rule === "date" || reason.rule === "single-use")
@@ -107,14 +109,4 @@ function lastDay(kit: KitState, pattern: Pattern, item: Item, policy: StationPol
   const fuelAge = item === fuelItemOf(pattern) ? policy.fuelAge : undefined;
   const day = lastGoodDay(item, datesOf(kit, item, pattern), fuelAge);
   return day === "never" || day === "unknown" ? undefined : day;
-}
-
-/** Day by which the kit is opened next: when the first life in it ends or its turnaround is due; now where it is open. */
-function openingOf(kit: KitState, pattern: Pattern, policy: StationPolicy): PlainDate | undefined {
-  if (kit.turnaround) return dayWritten(kit.turnaround.opened.at);
-  const closed = lastClosed(kit)?.closed;
-  const span = strictest(pattern.policy.turnaround, policy.turnaround);
-  const due = span && addSpan(dayWritten(closed?.at ?? kit.enrolled.at), span);
-  const lives = pattern.items.flatMap((item) => lastDay(kit, pattern, item, policy) ?? []);
-  return [...lives, ...(due === undefined ? [] : [due])].toSorted()[0];
 }

@@ -1,7 +1,7 @@
 import type { Belief } from "./belief.ts";
 import type { Demands } from "./fleet.ts";
 import { clopperPearson, type Interval } from "./share-intervals.ts";
-import { oneMoreAmong, openingsToTell, startsByFleet } from "./starting.ts";
+import { openingsToTell, startsByFleet } from "./starting.ts";
 
 /** Faults planted before a check that can find them, and how many of them it found. */
 export interface Looks {
@@ -41,7 +41,7 @@ export function foundByCheck(own: Looks, others: readonly Looks[] = [], level = 
   const fleet = startsByFleet([own, ...others].map(missed));
   const { failing } = fleet.of(missed(own));
   const { mean, p05, p50, p95 } = failing;
-  const oneMore = oneMoreAmong(missed(own), others.map(missed));
+  const oneMore = fleet.oneMore(missed(own));
   return {
     chance: { mean: 1 - mean, p05: 1 - p95, p50: 1 - p50, p95: 1 - p05 },
     interval: own.planted === 0 ? [0, 1] : clopperPearson(own.found, own.planted, level),

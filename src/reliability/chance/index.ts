@@ -21,3 +21,4 @@ export {
 export type { Pooling } from "./fleet-net.ts";
 export { looksToSay, neverFound, type NeverFound } from "./never-found.ts";
 export { rateOf, type RateBelief, type RatePooling, type RatePrior } from "./rate.ts";
+export { worthTelling } from "./one-more.ts";

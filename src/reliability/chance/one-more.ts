@@ -3,6 +3,20 @@ import { logChoose, type BetaPiece } from "./beta-mixture.ts";
 import type { Demands, Exposure } from "./fleet.ts";
 import type { GammaPiece } from "./spread.ts";
 
+/** A mean that moves by less than this share of itself is not told to have moved. */
+const SLIGHT = 0.01;
+
+/**
+ * What one failure more among others would make of a mean, where that is worth telling.
+ *
+ * @param mean - of failing, as told
+ * @param least - the least that one failure more of any other would make of it; undefined where there are no others
+ * @returns undefined where it moves by less than one in a hundred, or up
+ */
+export function worthTelling(mean: number, least: number | undefined): number | undefined {
+  return least === undefined || least >= (1 - SLIGHT) * mean ? undefined : least;
+}
+
 /** Others looked at with one failure more, at most: where there are more, those between that differ most evenly. */
 const MOST = 24;
 

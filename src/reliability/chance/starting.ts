@@ -101,30 +101,30 @@ const LEAST_FLEET = 2;
  */
 export function startsByFleet(fleet: readonly Demands[]): {
   readonly of: (own: Demands) => FleetMember;
+  /**
+   * The least that one failure more of another member would make of the mean of one [1]; undefined where the others say
+   * nothing, or none of them can fail once more.
+   */
+  readonly oneMore: (own: Demands) => number | undefined;
   readonly members: number;
 } {
   const asked = askedOf(fleet);
-  if (asked.length < LEAST_FLEET) return { of: loneStarts, members: 0 };
-  return { of: fleetOfStarts(asked), members: asked.length };
+  if (asked.length < LEAST_FLEET) return { of: loneStarts, oneMore: () => undefined, members: 0 };
+  const pieces = netPieces(asked, "wary");
+  return { of: membersOf(pieces), oneMore: (own) => leastAmong(pieces, own, asked), members: asked.length };
+}
+
+/** Members with the same record count once; one's own is left out once. */
+function leastAmong(pieces: readonly BetaPiece[], own: Demands, fleet: readonly Demands[]): number | undefined {
+  const at = fleet.findIndex((one) => one.failures === own.failures && one.trials === own.trials);
+  const others = fleet.filter((_, i) => i !== at);
+  const different = new Map(others.map((one) => [`${one.failures} ${one.trials}`, one]));
+  const least = leastOfMembers(pieces, own, [...different.values()]);
+  return Number.isFinite(least) ? least : undefined;
 }
 
 function askedOf(fleet: readonly Demands[]): readonly Demands[] {
   return fleet.filter(({ trials }) => trials > 0);
-}
-
-/**
- * What one failure more of another member would make of the mean of one, at least.
- *
- * @param own - one member's demands
- * @param others - all others of its fleet
- * @returns mean chance of failing [1]; undefined where the others say nothing, or none of them can fail once more
- * @source as `StartBelief.oneMore`
- */
-export function oneMoreAmong(own: Demands, others: readonly Demands[]): number | undefined {
-  const asked = askedOf([own, ...others]);
-  if (asked.length < LEAST_FLEET) return undefined;
-  const least = leastOfMembers(netPieces(asked, "wary"), own, askedOf(others));
-  return Number.isFinite(least) ? least : undefined;
 }
 
 /**
@@ -135,7 +135,10 @@ export function oneMoreAmong(own: Demands, others: readonly Demands[]): number |
  * @source as `startingOf` with pooling "wary": of all members, the spread's weights hold each one's own record already (DERIVED)
  */
 export function fleetOfStarts(fleet: readonly Demands[]): (own: Demands) => FleetMember {
-  const pieces = netPieces(fleet, "wary");
+  return membersOf(netPieces(fleet, "wary"));
+}
+
+function membersOf(pieces: readonly BetaPiece[]): (own: Demands) => FleetMember {
   return ({ failures, trials }) => {
     const after = pieces.map(({ a, b, weight }) => ({ a: a + failures, b: b + trials - failures, weight }));
     const sum = after.reduce((total, { weight }) => total + weight, 0);

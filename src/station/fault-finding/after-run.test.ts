@@ -61,6 +61,30 @@ describe("a trouble of an engine that ran 3 minutes ago", () => {
     expect(tryOf(warm, "press-lead")!.hazards).not.toContain("hot-exhaust");
   });
 
+  it("goes by what the pattern says of the engine, in whatever language it is worded", () => {
+    const worded = (says: string, does: string): Trouble => ({
+      ...start,
+      causes: start.causes.map((one) => (one.id === "choke-wrong" ? { ...one, says } : one)),
+      tries: start.tries.map((one) => (one.id === "choke-shut" || one.id === "spare-plug" ? { ...one, does } : one)),
+    });
+    const french = troubleAfterRun(worded("Volet ouvert à froid", "À froid."), 3, []);
+    expect(chanceOf(french, "choke-wrong")).toBeLessThan(chanceOf(start, "choke-wrong") / 5);
+    expect(french.tries.map(({ id, minutes }) => [id, minutes])).toEqual(
+      warm.tries.map(({ id, minutes }) => [id, minutes]),
+    );
+  });
+
+  it("counts a cause and a try of a pattern that says nothing of the engine as on any engine", () => {
+    const old: Trouble = {
+      ...start,
+      causes: start.causes.map(({ engine: _engine, ...one }) => one),
+      tries: start.tries.map(({ engine: _engine, ...one }) => one),
+    };
+    const after = troubleAfterRun(old, 3, []);
+    expect(after.causes).toEqual(old.causes);
+    expect(tryOf(after, "choke-shut")).toBeDefined();
+  });
+
   it("loses no try of a leak, and is as it was where it did not run lately", () => {
     for (const trouble of PETROL.troubles!.filter(({ sign }) => sign === "leaks-fuel"))
       expect(troubleAfterRun(trouble, 3, []).tries.map(({ id }) => id)).toEqual(trouble.tries.map(({ id }) => id));

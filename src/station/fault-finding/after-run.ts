@@ -1,4 +1,4 @@
-import { allSteps, type Hazard, type Pattern, type Trouble, type TroubleCause, type TroubleTry } from "#kit";
+import { allSteps, type Hazard, type Pattern, type Trouble, type TroubleTry } from "#kit";
 import type { CasualtyPump, Turnaround } from "#readiness";
 
 /** So long after a run an engine starts as a warm one [min]. Common practice. */
@@ -10,8 +10,6 @@ const LEFT = 0.1;
 
 /** What meets hot parts: petrol on them burns, and the plug sits beside them. */
 const MEETS_HOT: readonly Hazard[] = ["opens-fuel", "fills-fuel", "opens-cylinder", "hot-exhaust"];
-const COLD_CAUSE = /\bcold engine\b/i;
-const COOL_FIRST = /\bengine (cold|cool)\b/i;
 
 /** What knows when a kit ran. */
 export interface RunsKnown {
@@ -63,26 +61,17 @@ function endsOfClocks(pattern: Pattern, { turnaround }: RunsKnown, now: number):
  */
 export function troubleAfterRun(trouble: Trouble, minutes: number | undefined, tried: readonly string[]): Trouble {
   if (minutes === undefined) return trouble;
-  const tries = trouble.tries.filter((one) => tried.includes(one.id) || !isForColdOnly(one));
+  const tries = trouble.tries.filter(({ id, engine }) => tried.includes(id) || engine !== "cold");
   return {
     ...trouble,
-    causes: trouble.causes.map((one) => (isOfCold(one) ? { ...one, weight: LEFT * one.weight } : one)),
+    causes: trouble.causes.map((one) => (one.engine === "cold" ? { ...one, weight: LEFT * one.weight } : one)),
     tries: tries.map((one) => onHotEngine(one, Math.max(0, COOLING - minutes))),
   };
 }
 
-function isOfCold({ says }: TroubleCause): boolean {
-  return COLD_CAUSE.test(says);
-}
-
-/** It names a cold engine and touches nothing hot: it is a way to start one. */
-function isForColdOnly({ does, hazards }: TroubleTry): boolean {
-  return COOL_FIRST.test(does) && !hazards.some((one) => MEETS_HOT.includes(one));
-}
-
 function onHotEngine(one: TroubleTry, wait: number): TroubleTry {
   const isHot = one.hazards.some((hazard) => MEETS_HOT.includes(hazard));
-  const waits = COOL_FIRST.test(one.does) || one.hazards.includes("fills-fuel");
+  const waits = one.engine === "cool" || one.hazards.includes("fills-fuel");
   const hazards: readonly Hazard[] =
     isHot && !one.hazards.includes("hot-exhaust") ? [...one.hazards, "hot-exhaust"] : one.hazards;
   return { ...one, hazards, minutes: one.minutes + (waits ? wait : 0) };

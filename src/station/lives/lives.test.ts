@@ -214,7 +214,7 @@ describe("the range of the chance of lasting a year", { timeout: 400_000 }, () =
 function ageOf(story: Story, others: readonly KitLines[]): readonly number[] {
   const own = kit("own", story);
   const log = { ...logOf([...others, own]), now: day(1108) };
-  return kitLasts(own, PATTERN, patternLives(PATTERN, log), log).map(({ age }) => age);
+  return kitLasts(own, PATTERN, patternLives(PATTERN, log), log, "2023-06-01").map(({ age }) => age);
 }
 
 describe("a pattern's lives", () => {
@@ -225,9 +225,9 @@ describe("a pattern's lives", () => {
     }),
   );
 
-  const at = (now: number) => {
+  const at = (now: number, next = "2023-12-31") => {
     const log = { ...logOf(kits), now: day(now) };
-    return kitLasts(kits[1]!, PATTERN, patternLives(PATTERN, log), log);
+    return kitLasts(kits[1]!, PATTERN, patternLives(PATTERN, log), log, next);
   };
 
   it("are told by item, the one that ended most often first; an item that no check looks at is left out", () => {
@@ -260,9 +260,11 @@ describe("a pattern's lives", () => {
   });
 
   it("say of a kit which of its items lasts to the next opening, and nothing of one that is overdue", () => {
-    expect(at(1200)[0]).toMatchObject({ item: { id: "gasket" }, age: 1200, left: 261 });
+    expect(at(1200)[0]).toMatchObject({ item: { id: "gasket" }, age: 1200 });
     expect(at(1200)[0]!.lasts.high).toBeLessThan(1);
     expect(at(1600)).toEqual([]);
+    // A day of its own that comes sooner leaves less time to fail in.
+    expect(at(1200, "2023-05-01")[0]!.lasts.chance).toBeGreaterThan(at(1200)[0]!.lasts.chance);
   });
 
   it("count what was just renewed from that day, though nobody looked at it since, also where it was found bad", () => {

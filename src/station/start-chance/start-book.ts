@@ -12,6 +12,7 @@ import {
   hiddenRates,
   openingsToTell,
   startsByFleet,
+  worthTelling,
   type Belief,
   type Demands,
   type FleetMember,
@@ -34,6 +35,8 @@ export interface KitStartRecord {
   readonly others: number;
   /** Starts of theirs that were asked for. */
   readonly othersStarts: number;
+  /** What one failure more of another would make of the mean of failing [1]; only where it would look less likely by it. */
+  readonly oneMore?: number;
   /** Faults found at openings; absent where this copy has not the kit's pattern. */
   readonly unseen?: HiddenRecord;
   /** Rate at which faults come unseen [1/s]; absent where no kit of the pattern ever lay closed between two openings. */
@@ -66,7 +69,7 @@ interface Fleet {
   readonly of: readonly Counted[];
   readonly others: number;
   readonly asked: number;
-  readonly startsOf: (own: Demands) => FleetMember;
+  readonly startsOf: (own: Demands) => FleetMember & Pick<KitStartRecord, "oneMore">;
   readonly hiddenOf: ReturnType<typeof hiddenRates>;
 }
 
@@ -143,7 +146,7 @@ export class StartBook {
 }
 
 function recordOf({ demands, failures, unseen, proved }: Counted, fleet: Fleet): KitStartRecord {
-  const { failing, spread } = fleet.startsOf({ failures, trials: demands.length });
+  const { failing, spread, oneMore } = fleet.startsOf({ failures, trials: demands.length });
   const hidden = unseen && fleet.hiddenOf?.({ failures: unseen.found, time: unseen.lay });
   return {
     demands,
@@ -153,6 +156,7 @@ function recordOf({ demands, failures, unseen, proved }: Counted, fleet: Fleet):
     openings: openingsToTell(failing),
     others: Math.max(0, fleet.others - (demands.length > 0 ? 1 : 0)),
     othersStarts: Math.max(0, fleet.asked - demands.length),
+    ...(oneMore !== undefined && { oneMore }),
     ...(unseen && { unseen }),
     ...(hidden && { hidden }),
     ...(proved !== undefined && { proved }),
@@ -161,16 +165,22 @@ function recordOf({ demands, failures, unseen, proved }: Counted, fleet: Fleet):
 
 function fleetFrom(of: readonly Counted[]): Fleet {
   const fleet = startsByFleet(of.map(({ failures, demands }) => ({ failures, trials: demands.length })));
-  const beliefs = new Map<string, FleetMember>();
+  const beliefs = new Map<string, ReturnType<Fleet["startsOf"]>>();
   const startsOf = (own: Demands) => {
     const key = `${own.failures} ${own.trials}`;
-    const belief = beliefs.get(key) ?? fleet.of(own);
+    const belief = beliefs.get(key) ?? beliefIn(fleet, own);
     beliefs.set(key, belief);
     return belief;
   };
   const unseen = of.flatMap(({ unseen: one }) => (one ? [{ failures: one.found, time: one.lay }] : []));
   const asked = of.reduce((sum, { demands }) => sum + demands.length, 0);
   return { of, others: fleet.members, asked, startsOf, hiddenOf: hiddenRates(unseen) };
+}
+
+function beliefIn(fleet: ReturnType<typeof startsByFleet>, own: Demands): ReturnType<Fleet["startsOf"]> {
+  const member = fleet.of(own);
+  const oneMore = worthTelling(member.failing.mean, fleet.oneMore(own));
+  return oneMore === undefined ? member : { ...member, oneMore };
 }
 
 function calledOf(casualties: readonly CasualtyState[]): ReadonlyMap<string, readonly CasualtyState[]> {

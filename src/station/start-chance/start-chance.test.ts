@@ -47,6 +47,16 @@ describe("the chance that a kit starts", () => {
     }
   });
 
+  it("says where one failure more of another would make it look better, and what it would come to", () => {
+    const own = kit("a", 5, 0);
+    const mean = (b: number, c: number) => startRecord(own, [own, kit("b", 12, b), kit("c", 2, c)], []);
+    const record = mean(0, 1);
+    expect(record.oneMore).toBeLessThan(0.99 * record.failing.mean);
+    expect(record.oneMore).toBeCloseTo(Math.min(mean(1, 1).failing.mean, mean(0, 2).failing.mean), 3);
+    expect(mean(0, 0)).not.toHaveProperty("oneMore");
+    expect(startRecord(own, [own], [])).not.toHaveProperty("oneMore");
+  });
+
   it("rests on one other of its pattern already", () => {
     const own = kit("a", 2, 0);
     const withBad = startRecord(own, [own, kit("b", 3, 3)], []);

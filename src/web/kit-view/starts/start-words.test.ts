@@ -10,6 +10,7 @@ import {
   sayNext,
   sayNoChance,
   sayOfTen,
+  sayOneMore,
   sayRecord,
   sayRests,
   sayTonight,
@@ -37,6 +38,16 @@ const asked = (count: number) =>
   }));
 
 describe("words about starting", () => {
+  it("warn, on the page and in few words on the board, where one failure more of another would flatter the kit", () => {
+    const tonight = { days: 3, working: { mean: 0.94, p05: 0.85, p50: 0.95, p95: 0.99 } };
+    const flattered = record({ failing: { mean: 0.0603, p05: 0.01, p50: 0.04, p95: 0.12 }, oneMore: 0.0376 });
+    expect(sayOneMore(flattered, words)).toContain("fail 6.0 times in 100");
+    expect(sayOneMore(flattered, words)).toContain("could make that 3.8");
+    expect(sayTonightShort(tonight, flattered, words)).toMatch(/; one failure more of another .* no better$/);
+    expect(sayOneMore(record({}), words)).toBeUndefined();
+    expect(sayTonightShort(tonight, record({}), words)).not.toContain("one failure more");
+  });
+
   it("tell a range of ten, and never promise: its upper word is open, no percentage, never safe or sure", () => {
     const all = [
       record({}),

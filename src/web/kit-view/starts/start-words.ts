@@ -38,6 +38,13 @@ export function sayRests({ others, othersStarts, demands }: KitStartRecord, word
   return count > 0 ? words.restsAlone({ count }) : words.restsNone();
 }
 
+/** Where one failure more of another kit would make this one look better; undefined where it would not. */
+export function sayOneMore({ failing, oneMore }: KitStartRecord, words: StartWords): string | undefined {
+  if (oneMore === undefined) return undefined;
+  const [now, more] = [failing.mean, oneMore].map((chance) => (100 * chance).toFixed(1));
+  return words.oneMore({ now: now!, more: more! });
+}
+
 /** How many turnarounds were only told of, so that no figure counts them, and why; undefined where none was. */
 export function sayToldOf(kits: readonly Pick<KitState, "told">[], words: StartWords): string | undefined {
   const days = kits.flatMap(({ told = [] }) => told.map(({ day }) => day)).toSorted();
@@ -85,7 +92,8 @@ export function sayTonightShort(tonight: Tonight, record: KitStartRecord, words:
   const [first] = demands;
   const own = first ? words.ownStarts({ count: demands.length, since: sayDay(first.at) }) : words.noOwnStart();
   const rests = others > 0 ? words.andOthers({ own, count: othersStarts, others }) : own;
-  return words.tonightBy({ tonight: sayTonight(tonight, words), rests });
+  const told = words.tonightBy({ tonight: sayTonight(tonight, words), rests });
+  return record.oneMore === undefined ? told : words.oneMoreShort({ told });
 }
 
 function wordOf({ p05, p50, p95 }: Range) {

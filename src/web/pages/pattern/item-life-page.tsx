@@ -65,7 +65,7 @@ function Lasting({ close }: { readonly close: ItemLifeClose }) {
   const words = useLivesWords();
   const { curve, law, told, span, isStated } = close;
   const others = sayOthers(told, words);
-  const mark = isStated ? words.lives.statedLife() : words.lives.nextOpening();
+  const mark = isStated ? words.lives.statedLife() : words.lives.openingToNext();
   return (
     <Section id="good" title={words.lives.stillGood()}>
       <AgeChart

@@ -1,11 +1,12 @@
 import { newestOf, type Pattern } from "#kit";
-import { kitLasts, patternLives, type ItemLives, type KitLasts } from "#station";
+import { patternLives, type ItemLives } from "#station";
 import { useMemo } from "react";
-import { Link, useParams, useSearchParams } from "wouter";
+import { useParams, useSearchParams } from "wouter";
 import { useStation } from "#web/device/index.ts";
 import { ButtonLink, ButtonRow, EmptyState, Page, Section } from "#web/parts/index.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
-import { sayLong } from "./interval/interval-words.ts";
+import { ItemLink } from "./lives/item-link.tsx";
+import { KitLives } from "./lives/kit-lives.tsx";
 import { NotAllHere } from "./lives/not-all-here.tsx";
 import { livesLogOf } from "./lives/lives-log.ts";
 import { sayLasting, sayLifeVerdict, sayRests, saySpan, type LivesWords } from "./lives/lives-words.ts";
@@ -49,7 +50,7 @@ function Lives({ pattern }: { readonly pattern: Pattern }) {
     <Page title={words.lives.titleOf({ pattern: pattern.name })} back={back}>
       <p>{words.lives.basis()}</p>
       <ToldOfPattern pattern={pattern} />
-      {kit && own && <KitPart name={kit.name} pattern={pattern} lasting={kitLasts(own, pattern, lives, log)} />}
+      {kit && own && <KitLives own={own} pattern={pattern} lives={lives} log={log} />}
       <Earned lives={lives} pattern={pattern} />
       <AllItems lives={lives} pattern={pattern} />
       <p className="quiet">{words.lives.ranges()}</p>
@@ -59,59 +60,6 @@ function Lives({ pattern }: { readonly pattern: Pattern }) {
       </ButtonRow>
     </Page>
   );
-}
-
-/** So many of those least likely to last are shown at once. */
-const SHOWN = 8;
-
-interface KitPartProps {
-  readonly name: string;
-  readonly pattern: Pattern;
-  readonly lasting: readonly KitLasts[];
-}
-
-function KitPart({ name, pattern, lasting }: KitPartProps) {
-  const words = useLivesWords();
-  const columns = kitColumns(pattern, words);
-  const [first] = lasting;
-  return (
-    <Section id="kit" title={words.lives.untilNext({ kit: name })}>
-      {!first ? (
-        <p>{words.lives.noNext()}</p>
-      ) : (
-        <>
-          <p>{words.lives.dueIn({ span: sayLong(first.left, words.interval) })}</p>
-          <Table
-            caption={words.lives.lastsToNext()}
-            isCaptionHidden
-            columns={columns}
-            rows={lasting.slice(0, SHOWN)}
-            rowKey={keyOf}
-          />
-          {lasting.length > SHOWN && (
-            <details className="kit-table">
-              <summary>{words.lives.otherItems({ count: lasting.length - SHOWN })}</summary>
-              <Table
-                caption={words.lives.otherItemsOf()}
-                isCaptionHidden
-                columns={columns}
-                rows={lasting.slice(SHOWN)}
-                rowKey={keyOf}
-              />
-            </details>
-          )}
-        </>
-      )}
-    </Section>
-  );
-}
-
-function kitColumns(pattern: Pattern, words: LivesWords): readonly Column<KitLasts>[] {
-  return [
-    { key: "item", head: words.lives.item(), cell: ({ item }) => <ItemLink pattern={pattern} item={item} /> },
-    { key: "age", head: words.lives.age(), align: "figures", cell: ({ age }) => sayLong(age, words.interval) },
-    { key: "lasts", head: words.lives.lastsToNext(), align: "figures", cell: ({ lasts }) => sayLasting(lasts, words) },
-  ];
 }
 
 interface PartProps {
@@ -197,14 +145,4 @@ function columnsOf(pattern: Pattern, words: LivesWords): readonly Column<ItemLiv
       cell: ({ told, isStated }) => sayLifeVerdict(told.verdict, isStated, words),
     },
   ];
-}
-
-function ItemLink({
-  pattern,
-  item,
-}: {
-  readonly pattern: Pattern;
-  readonly item: { readonly id: string; readonly name: string };
-}) {
-  return <Link to={`/pattern/${pattern.id}/lives/${item.id}`}>{item.name}</Link>;
 }

@@ -1,6 +1,6 @@
 import { useWords, withParts } from "#web/language/index.ts";
 import type { CasualtyState } from "#readiness";
-import { keepReview, mayWrite } from "#station";
+import { isKeptAlready, keepReview, mayWrite, toKeep } from "#station";
 import { useSaving } from "#web/act/use-saving.ts";
 import { useCarryOut, type StationView } from "#web/device/index.ts";
 import { nameOf } from "#web/kit-view/at-hand.ts";
@@ -19,7 +19,8 @@ export function KeepPart({ casualty, judged, view }: KeepPartProps) {
   const carryOut = useCarryOut();
   const saving = useSaving();
   const { reviewed } = casualty;
-  const keep = () => carryOut((doing) => keepReview(doing, casualty, { forecasts: judged.forecasts.slice(0, 500) }));
+  const keep = () => carryOut((doing) => keepReview(doing, casualty, { forecasts: toKeep(judged.forecasts) }));
+  const isDone = judged.left === 0 && isKeptAlready(casualty, judged.forecasts);
   return (
     <Section title={words.goneThrough()}>
       {reviewed && (
@@ -30,11 +31,11 @@ export function KeepPart({ casualty, judged, view }: KeepPartProps) {
           })}
         </p>
       )}
-      {mayWrite(view.me.role, "casualty-reviewed") ? (
+      {isDone ? null : mayWrite(view.me.role, "casualty-reviewed") ? (
         <>
           <ErrorBox error={saving.error} title={words.notKept()} />
           <Button wide isDisabled={judged.left > 0} onPress={() => void saving.save(keep)}>
-            {judged.left > 0 ? words.computing() : words.keep()}
+            {judged.left > 0 ? words.computing() : reviewed ? words.keepAnew() : words.keep()}
           </Button>
         </>
       ) : (

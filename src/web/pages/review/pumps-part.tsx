@@ -41,7 +41,7 @@ function FindingLink({ pump, view, casualty }: Omit<PumpsPartProps, "pumps"> & {
   return (
     <ButtonRow>
       <ButtonLink to={`/kit/${kit.id}/finding?note=${note}`}>{words.raise({ kit: kit.name })}</ButtonLink>
-      <ButtonLink to={`/kit/${kit.id}`}>{kit.name}</ButtonLink>
+      <ButtonLink to={`/kit/${kit.id}`}>{words.kitPage({ kit: kit.name })}</ButtonLink>
     </ButtonRow>
   );
 }

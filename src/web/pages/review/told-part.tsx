@@ -30,13 +30,14 @@ export function ToldPart({ casualty, view }: PartProps) {
   const options = aboutOptions(words);
   const carryOut = useCarryOut();
   const saving = useSaving();
-  const [about, setAbout] = useState<ReviewAbout>("went-well");
+  const [about, setAbout] = useState<ReviewAbout>();
   const [note, setNote] = useState("");
   const [number, setNumber] = useState("");
   const pattern = about === "pattern" ? patternOf(casualty, view) : undefined;
   const step = pattern && allSteps(pattern).find(({ line }) => `${line}` === number.trim());
   const isUnknown = pattern !== undefined && number.trim() !== "" && step === undefined;
   const save = async () => {
+    if (about === undefined) return;
     const said = note.trim();
     const isSaved = await saving.save(async () => {
       await carryOut((doing) => noteReview(doing, casualty, { about, note: said }));
@@ -45,6 +46,7 @@ export function ToldPart({ casualty, view }: PartProps) {
       await carryOut((doing) => reportStep(doing, patternKey(pattern), body));
     });
     if (!isSaved) return;
+    setAbout(undefined);
     setNote("");
     setNumber("");
   };
@@ -64,7 +66,7 @@ export function ToldPart({ casualty, view }: PartProps) {
       {pattern && (
         <TextField
           label={words.lineNumber()}
-          hint={words.lineNumberHint()}
+          hint={step ? words.lineIs({ line: step.text }) : words.lineNumberHint()}
           value={number}
           onChange={setNumber}
           isShort
@@ -73,7 +75,7 @@ export function ToldPart({ casualty, view }: PartProps) {
       )}
       <TextField label={words.youSaw()} value={note} onChange={setNote} isLong />
       <ErrorBox error={saving.error} title={words.notWritten()} />
-      <Button wide isDisabled={note.trim() === "" || isUnknown} onPress={() => void save()}>
+      <Button wide isDisabled={about === undefined || note.trim() === "" || isUnknown} onPress={() => void save()}>
         {words.add()}
       </Button>
     </Section>

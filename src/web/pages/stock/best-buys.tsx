@@ -1,4 +1,4 @@
-import { onShelf, usedPerYear, type Stock, type StockPart } from "#readiness";
+import { stationHolding, usedPerYear, type StationHolding, type Stock, type StockPart } from "#readiness";
 import { useEffect, useState } from "react";
 import { Link } from "wouter";
 import type { StationView } from "#web/device/index.ts";
@@ -6,7 +6,17 @@ import { NumberField } from "#web/parts/fields/number-field.tsx";
 import { ErrorBox, Section } from "#web/parts/index.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
 import { useAsk } from "#web/worker/index.ts";
-import { askedOf, boughtOf, ENOUGH, leftOut, sayBought, sayEmpty, sayLeftOut, type BuysAnswer } from "./buys-words.ts";
+import {
+  askedOf,
+  boughtOf,
+  ENOUGH,
+  leftOut,
+  sayBought,
+  sayEmpty,
+  sayHeld,
+  sayLeftOut,
+  type BuysAnswer,
+} from "./buys-words.ts";
 import { useWords } from "#web/language/index.ts";
 import type { Words } from "#words";
 
@@ -18,6 +28,7 @@ interface BestBuysProps {
 
 interface Row {
   readonly part: StockPart;
+  readonly held: StationHolding;
   readonly item: BuysAnswer["items"][number];
 }
 
@@ -29,7 +40,7 @@ export function BestBuys({ view, stock, parts }: BestBuysProps) {
   const { answer, error } = useBuys(items, budget);
   const bought = answer && boughtOf(answer);
   const rows = (bought?.rows ?? []).flatMap((item) =>
-    parts.filter(({ id }) => id === item.name).map((part) => ({ part, item })),
+    parts.filter(({ id }) => id === item.name).map((part) => ({ part, item, held: heldOf(part, view, stock) })),
   );
   const left = sayLeftOut(missing, words);
   return (
@@ -67,7 +78,7 @@ export function BestBuys({ view, stock, parts }: BestBuysProps) {
 
 const columns = (words: Words["stock"]): readonly Column<Row>[] => [
   { key: "part", head: words.part(), cell: ({ part }) => <Link to={`/stock/${part.id}`}>{part.name}</Link> },
-  { key: "now", head: words.fitNow(), align: "figures", cell: ({ item }) => item.stock - (item.toBuy ?? 0) },
+  { key: "now", head: words.fitNow(), align: "figures", cell: ({ held }) => sayHeld(held, words) },
   { key: "buy", head: words.buy(), align: "figures", cell: ({ item }) => item.toBuy ?? 0 },
   {
     key: "cost",
@@ -90,14 +101,17 @@ const columns = (words: Words["stock"]): readonly Column<Row>[] => [
 function known(view: StationView, stock: Stock, parts: readonly StockPart[], words: Words["stock"]) {
   const read = parts.map((part) => {
     const perYear = usedPerYear([...(stock.get(part.id)?.values() ?? [])], view.today);
-    const usable = view.places.map(({ id }) => onShelf(stock, id, [part.id], view.today)[0]?.usable ?? 0);
-    const held = usable.reduce((sum, one) => sum + Math.max(0, one), 0);
-    return { part, item: askedOf(part, perYear, held, view.today) };
+    return { part, item: askedOf(part, perYear, heldOf(part, view, stock), view.today) };
   });
   return {
     items: read.flatMap(({ item }) => item ?? []),
     missing: read.flatMap(({ part, item }) => (item ? [] : leftOut(part, words))),
   };
+}
+
+function heldOf(part: StockPart, { places, today }: StationView, stock: Stock): StationHolding {
+  const ids = places.map(({ id }) => id);
+  return stationHolding(stock, part, ids, today);
 }
 
 function useBuys(items: readonly object[], budget: number | undefined) {

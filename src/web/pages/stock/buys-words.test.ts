@@ -1,12 +1,14 @@
 import type { StockPart } from "#readiness";
 import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
-import { askedOf, boughtOf, leftOut, sayBought, sayEmpty, sayLeftOut } from "./buys-words.ts";
+import { askedOf, boughtOf, leftOut, sayBought, sayEmpty, sayHeld, sayLeftOut } from "./buys-words.ts";
 
 const words = await fetchWords("en", "stock");
 
 const PART = { id: "p1", name: "Gasket", cost: 3, leadTime: "6 weeks" } as unknown as StockPart;
 const { cost: _cost, ...unpriced } = PART;
+
+const HELD = { usable: 2, onOrder: 0 };
 
 const boughtItem = (name: string, now: number, after: number) => ({
   name,
@@ -17,20 +19,26 @@ const boughtItem = (name: string, now: number, after: number) => ({
 
 describe("best buys, in words", () => {
   it("ask of a part only what is on record, and say what is missing of the others", () => {
-    expect(askedOf(PART, 4, 2, "2026-06-01")).toEqual({
+    expect(askedOf(PART, 4, HELD, "2026-06-01")).toEqual({
       name: "p1",
       perYear: 4,
       leadTime: "42 days",
       cost: 3,
       stock: 2,
     });
-    expect(askedOf(PART, undefined, 2, "2026-06-01")).toBeUndefined();
-    expect(askedOf(unpriced, 4, 2, "2026-06-01")).toBeUndefined();
+    expect(askedOf(PART, undefined, HELD, "2026-06-01")).toBeUndefined();
+    expect(askedOf(unpriced, 4, HELD, "2026-06-01")).toBeUndefined();
     expect(leftOut(unpriced, words)).toEqual(["Gasket (price)"]);
     expect(sayLeftOut(leftOut(PART, words), words)).toBe(
       "Left out, for want of what stands in brackets: Gasket (90 days of use).",
     );
     expect(sayLeftOut([], words)).toBeUndefined();
+  });
+
+  it("count what is on order as bought already, and say so", () => {
+    expect(askedOf(PART, 4, { usable: 0, onOrder: 6 }, "2026-06-01")).toMatchObject({ stock: 6 });
+    expect(sayHeld({ usable: 0, onOrder: 6 }, words)).toBe("0, 6 on order");
+    expect(sayHeld(HELD, words)).toBe("2");
   });
 
   const purchases = [
@@ -51,7 +59,9 @@ describe("best buys, in words", () => {
     expect(sayBought({ exact: true }, bought, words)).toMatch(
       /about 2\.51 times a year.*120\.00 spent .* makes that about 0\.31 times: 2\.20 fewer/,
     );
-    expect(sayBought({ exact: false }, bought, words)).toMatch(/may be a little better\.$/);
+    expect(sayBought({ exact: false, gap: 0.034 }, bought, words)).toMatch(
+      /may be better, by at most 0\.03 parts .*\.$/,
+    );
     expect(sayEmpty(0.3)).toBe("0.30");
     const parts = [0.104, 0.104].map((now, i) => boughtItem(`${i}`, now, 0.046));
     const both = boughtOf({ items: parts, purchases: [], exact: true });

@@ -1,4 +1,4 @@
-import type { StockPart } from "#readiness";
+import type { StationHolding, StockPart } from "#readiness";
 import { daysOfSpan } from "./lead-days.ts";
 import type { Words } from "#words";
 
@@ -12,15 +12,31 @@ export interface BuysAnswer {
   }[];
   readonly purchases?: readonly { readonly name: string; readonly cost: number }[];
   readonly exact: boolean;
+  /** Where not exact: parts waited for at any time that a better choice could save at most. */
+  readonly gap?: number;
 }
 
 /** Most of one part that the question takes as held. */
 const MOST_HELD = 2000;
 
-/** What `spares` is asked of a part; undefined where its price, use or time to come is not on record. */
-export function askedOf({ id, cost, leadTime }: StockPart, perYear: number | undefined, held: number, today: string) {
+/**
+ * What `spares` is asked of a part; undefined where its price, use or time to come is not on record. What is on its way is
+ * bought already.
+ */
+export function askedOf(
+  { id, cost, leadTime }: StockPart,
+  perYear: number | undefined,
+  { usable, onOrder }: StationHolding,
+  today: string,
+) {
   if (perYear === undefined || leadTime === undefined || cost === undefined || cost <= 0) return undefined;
-  return { name: id, perYear, leadTime: `${daysOfSpan(leadTime, today)} days`, cost, stock: Math.min(MOST_HELD, held) };
+  const stock = Math.min(MOST_HELD, usable + onOrder);
+  return { name: id, perYear, leadTime: `${daysOfSpan(leadTime, today)} days`, cost, stock };
+}
+
+/** What the station has of a part, and what is on its way. */
+export function sayHeld({ usable, onOrder }: StationHolding, words: Words["stock"]): string {
+  return onOrder === 0 ? `${usable}` : words.heldAndComing({ usable, onOrder });
 }
 
 /** Name of a part that is left out, and what is missing of it. */
@@ -80,11 +96,15 @@ export function sayEmpty(perYear: number): string {
 }
 
 /** What the sum buys: how many fewer demands a year find the shelf empty, each a kit that waits or another that is robbed. */
-export function sayBought({ exact }: Pick<BuysAnswer, "exact">, bought: Bought, words: Words["stock"]): string {
+export function sayBought(
+  { exact, gap = 0 }: Pick<BuysAnswer, "exact" | "gap">,
+  bought: Bought,
+  words: Words["stock"],
+): string {
   const { spent, now, after } = bought;
   const before = now === 0 ? words.emptyNever() : words.emptyBefore({ now: sayEmpty(now / 100) });
   if (bought.rows.length === 0) return `${before} ${words.buysNothing()}`;
   const counts = { spent: spent.toFixed(2), after: sayEmpty(after / 100), fewer: sayEmpty((now - after) / 100) };
   const changed = `${before} ${after === 0 ? words.emptyNoMore(counts) : words.emptyAfter(counts)}`;
-  return exact ? changed : `${changed} ${words.maybeBetter()}`;
+  return exact ? changed : `${changed} ${words.maybeBetter({ gap: gap < 0.01 ? "0.01" : gap.toFixed(2) })}`;
 }

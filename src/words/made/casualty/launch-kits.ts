@@ -35,6 +35,7 @@ export interface LaunchKitsWords {
   readonly arrival: (d: { readonly duration: string | number; readonly chance: string | number }) => string;
   readonly duration: (d: { readonly from: string | number; readonly to: string | number }) => string;
   readonly anyChance: () => string;
+  readonly inHundred: (d: { readonly count: number }) => string;
   readonly between: (d: { readonly low: string | number; readonly high: string | number }) => string;
   readonly moreThan: (d: { readonly low: string | number }) => string;
   readonly lessThan: (d: { readonly high: string | number }) => string;

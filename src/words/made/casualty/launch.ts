@@ -57,6 +57,7 @@ export interface LaunchWords {
     readonly high: string | number;
     readonly rests: string | number;
   }) => string;
+  readonly inHundred: (d: { readonly count: number }) => string;
   readonly startsBy: (d: { readonly good: string | number; readonly of: number }) => string;
   readonly startsUsual: () => string;
   readonly chancesAre: () => string;

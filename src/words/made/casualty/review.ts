@@ -109,4 +109,7 @@ export interface ReviewWords {
     readonly told: string | number;
     readonly stayed: string | number;
   }) => string;
+  readonly kitPage: (d: { readonly kit: string | number }) => string;
+  readonly keepAnew: () => string;
+  readonly lineIs: (d: { readonly line: string | number }) => string;
 }

@@ -52,6 +52,7 @@ export interface PartsWords {
     readonly symbol: string | number;
   }) => string;
   readonly spanFault: () => string;
+  readonly spanTooLong: () => string;
   readonly timeHint: () => string;
   readonly timeFault: () => string;
   readonly cameraInsecure: () => string;

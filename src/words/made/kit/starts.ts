@@ -75,4 +75,6 @@ export interface StartsWords {
   readonly wideRange: (d: { readonly count: number; readonly often: string | number }) => string;
   readonly noChance: (d: { readonly why: string | number }) => string;
   readonly restsNone: () => string;
+  readonly oneMore: (d: { readonly now: string | number; readonly more: string | number }) => string;
+  readonly oneMoreShort: (d: { readonly told: string | number }) => string;
 }

@@ -15,8 +15,19 @@ export interface PatternLivesWords {
   readonly basis: () => string;
   readonly ranges: () => string;
   readonly untilNext: (d: { readonly kit: string | number }) => string;
-  readonly noNext: () => string;
-  readonly dueIn: (d: { readonly span: string | number }) => string;
+  readonly next: (d: { readonly what: string | number }) => string;
+  readonly nextNow: () => string;
+  readonly nextNone: () => string;
+  readonly nextGiven: (d: { readonly day: string | number; readonly span: string | number }) => string;
+  readonly nextPlanned: (d: { readonly day: string | number; readonly span: string | number }) => string;
+  readonly nextAccepted: (d: { readonly day: string | number; readonly span: string | number }) => string;
+  readonly nextGrounds: (d: {
+    readonly day: string | number;
+    readonly span: string | number;
+    readonly ends: string | number;
+  }) => string;
+  readonly nothingLooked: () => string;
+  readonly leastFirst: () => string;
   readonly lastsToNext: () => string;
   readonly otherItems: (d: { readonly count: number }) => string;
   readonly otherItemsOf: () => string;
@@ -47,7 +58,7 @@ export interface PatternLivesWords {
     readonly beyond: number;
   }) => string;
   readonly statedLife: () => string;
-  readonly nextOpening: () => string;
+  readonly openingToNext: () => string;
   readonly stillGood: () => string;
   readonly chart: (d: { readonly rests: string | number }) => string;
   readonly ofTenGood: () => string;

@@ -93,7 +93,8 @@ export interface StockWords {
     readonly after: string | number;
     readonly fewer: string | number;
   }) => string;
-  readonly maybeBetter: () => string;
+  readonly heldAndComing: (d: { readonly usable: string | number; readonly onOrder: string | number }) => string;
+  readonly maybeBetter: (d: { readonly gap: string | number }) => string;
   readonly enoughIs: () => string;
   readonly emptyNever: () => string;
   readonly emptyNoMore: (d: { readonly spent: string | number }) => string;

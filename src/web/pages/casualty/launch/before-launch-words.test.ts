@@ -6,6 +6,7 @@ import { fetchWords } from "#words";
 
 const messages = await fetchWords("en", "launchKits");
 const launch = await fetchWords("en", "launch");
+const french = await fetchWords("fr", "launch");
 
 const MILE = 1852;
 const NOW = Date.parse("2026-03-14T13:02:00Z");
@@ -106,6 +107,9 @@ describe("the chance that a kit starts, before launch", () => {
   it("says of what it is, its range, and by how many starts on record", () => {
     expect(sayStarts(kit, { of: 5, good: 4 }, launch)).toBe(
       "starts and gives water 93 in 100 (84 to 99), by 4 of its 5 starts on record beside ten usual ones",
+    );
+    expect(sayStarts(kit, { of: 5, good: 4 }, french)).toBe(
+      "démarre et donne de l'eau 93 fois sur 100 (84 à 99), d'après 4 de ses 5 démarrages au journal, à côté de dix habituels",
     );
     expect(sayStarts(kit, undefined, launch)).toMatch(/, by no start of its own: as kits usually do$/);
   });

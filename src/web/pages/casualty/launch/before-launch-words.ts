@@ -1,5 +1,5 @@
 import type { KitsNeededAnswer } from "#questions";
-import { chanceEnds, sayChance, sayDuration, type Words } from "#words";
+import { chanceEnds, hundredthsOf, sayDuration, type Words } from "#words";
 import type { UsableKit } from "./usable-kits.ts";
 
 /** "Take 3 kits" and why, in as few words as stand up. */
@@ -111,7 +111,7 @@ type Starting = Pick<KitsNeededAnswer["kits"][number], "starts" | "startsSpread"
 export function sayStarts({ starts, startsSpread }: Starting, runs: UsableKit["runs"], words: Words["launch"]): string {
   const [low, high] = [startsSpread.p05, startsSpread.p95].map((chance) => Math.round(100 * chance));
   const rests = runs && runs.of > 0 ? words.startsBy({ good: runs.good, of: runs.of }) : words.startsUsual();
-  return words.starts({ chance: sayChance(starts), low: low!, high: high!, rests });
+  return words.starts({ chance: words.inHundred({ count: hundredthsOf(starts) }), low: low!, high: high!, rests });
 }
 
 /** When pumping begins, and the chance that she is there to be pumped, each with its range. */
@@ -126,7 +126,7 @@ export function sayRange({ p05, p95 }: Spread, words: Messages): string {
   const [low, high] = chanceEnds(p05, p95);
   if (low <= 0) return high >= 100 ? words.anyChance() : words.lessThan({ high });
   if (high >= 100) return words.moreThan({ low: Math.min(99, low) });
-  return low === high ? sayChance(low / 100) : words.between({ low, high });
+  return low === high ? words.inHundred({ count: low }) : words.between({ low, high });
 }
 
 /** "35 to 60 min". */

@@ -11,6 +11,7 @@ import {
   sayNext,
   sayNoChance,
   sayRecord,
+  sayOneMore,
   sayRests,
   sayTonight,
   tenths,
@@ -30,6 +31,7 @@ export function KitStart({ at: { kit, view } }: { readonly at: KitAtHand }) {
   const none = sayNoChance(standing && standingInWords(standing, standingWords), words);
   const told = useMemo(() => tonightOf(record, `${view.today}T12:00:00Z`), [record, view.today]);
   const tonight = none === undefined ? told : undefined;
+  const oneMore = sayOneMore(record, words);
   return (
     <div className="kit-trend">
       <h3>{words.willItStart()}</h3>
@@ -51,6 +53,7 @@ export function KitStart({ at: { kit, view } }: { readonly at: KitAtHand }) {
       <details className="kit-table">
         <summary>{words.restsOn()}</summary>
         {none !== undefined && <p>{sayRests(record, words)}</p>}
+        {oneMore !== undefined && <p>{oneMore}</p>}
         <p>{sayHidden(record, words)}</p>
         <Demands demands={record.demands} />
       </details>

@@ -140,6 +140,12 @@ const words: LaunchKitsWords = {
     ".",
   duration: (d) => d.from + " to " + d.to,
   anyChance: () => "anything between none and all",
+  inHundred: (d) =>
+    plural(d.count, 0, en, {
+      "0": "less than 1 in 100",
+      "100": "more than 99 in 100",
+      other: strictNumber("en", d.count, 0, "count") + " in 100",
+    }),
   between: (d) => d.low + " to " + d.high + " in 100",
   moreThan: (d) => "more than " + d.low + " in 100",
   lessThan: (d) => "less than " + d.high + " in 100",

@@ -46,6 +46,12 @@ const words: LaunchWords = {
   kitAt: (d) => d.kit + ", " + d.place + ": about " + d.flow + " (" + d.low + " to " + d.high + "); " + d.starts,
   kitAlone: (d) => d.kit + ": about " + d.flow + " (" + d.low + " to " + d.high + "); " + d.starts,
   starts: (d) => "starts and gives water " + d.chance + " (" + d.low + " to " + d.high + "), by " + d.rests,
+  inHundred: (d) =>
+    plural(d.count, 0, en, {
+      "0": "less than 1 in 100",
+      "100": "more than 99 in 100",
+      other: strictNumber("en", d.count, 0, "count") + " in 100",
+    }),
   startsBy: (d) =>
     d.good +
     " of its " +

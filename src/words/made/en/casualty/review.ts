@@ -154,5 +154,8 @@ const words: ReviewWords = {
     " off on average, with how wide it was told counted in; had we said that it stays as it is, " +
     d.stayed +
     ". Lower is better.",
+  kitPage: (d) => d.kit + ": its own page",
+  keepAnew: () => "They changed since; keep them anew",
+  lineIs: (d) => "That line: " + d.line + " Then the owner of the pattern is told too.",
 };
 export default words;

@@ -57,7 +57,8 @@ const words: PartsWords = {
       other: "as " + d.symbol,
     }) +
     ".",
-  spanFault: () => 'Write it as "6 weeks" or "24 months".',
+  spanFault: () => 'Write it as "6 weeks" or "24 months"; "1 day" at least.',
+  spanTooLong: () => "A hundred years at most.",
   timeHint: () => "As 14:05.",
   timeFault: () => "Write it as 14:05.",
   cameraInsecure: () => "This page did not come over HTTPS, so the browser gives it no camera.",

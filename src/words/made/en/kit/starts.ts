@@ -184,5 +184,12 @@ const words: StartsWords = {
   noChance: (d) => "No chance is told for tonight: " + d.why + ".",
   restsNone: () =>
     "The range holds nine times in ten. It rests on no start of this kit, so it is wide: fewer than two of its pattern were ever asked.",
+  oneMore: (d) =>
+    "Just proved, it is taken to fail " +
+    d.now +
+    " times in 100. One failure more of another kit of its pattern could make that " +
+    d.more +
+    ": how far a kit is drawn to the others hangs on how much they differ, and a failure changes that too. Take it for no better than was told.",
+  oneMoreShort: (d) => d.told + "; one failure more of another could make it look better: take it for no better",
 };
 export default words;

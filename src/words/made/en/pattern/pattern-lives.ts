@@ -22,9 +22,16 @@ const words: PatternLivesWords = {
   ranges: () =>
     "Ranges hold nine times in ten. Nothing changes by itself: whoever keeps the pattern decides, and the unit's own manual and a printed date stand first.",
   untilNext: (d) => d.kit + " until its next opening",
-  noNext: () =>
-    "It is due for opening or was never closed, or nothing of it was looked at: there is no next opening to last to.",
-  dueIn: (d) => "Due in " + d.span + ". Least likely to last first; what is found bad and not mended is left out.",
+  next: (d) => "Next opening: " + d.what,
+  nextNow: () => "It is open, or is to be opened as soon as it is here: there is no next opening to last to.",
+  nextNone: () => "Nothing with a day will open it: no planned opening, no date that grounds it.",
+  nextGiven: (d) => d.day + ", the day agreed for it, in " + d.span + ".",
+  nextPlanned: (d) => "the week of " + d.day + " by the year's plan, in " + d.span + ".",
+  nextAccepted: (d) =>
+    "by " + d.day + ", in " + d.span + ": then the interval that was accepted for this pattern ends.",
+  nextGrounds: (d) => "by " + d.day + ", in " + d.span + ": after that it is grounded (" + d.ends + ").",
+  nothingLooked: () => "Nothing that is in it now was looked at yet.",
+  leastFirst: () => "Least likely to last first. What is found bad and not mended is left out.",
   lastsToNext: () => "Lasts to the next opening",
   otherItems: (d) => plural(d.count, 0, en, { other: d.count + " other" }) + " items",
   otherItemsOf: () => "Other items of it",
@@ -56,7 +63,7 @@ const words: PatternLivesWords = {
     plural(d.beyond, 0, en, { "1": "once", other: d.beyond + " times" }) +
     ".",
   statedLife: () => "stated life",
-  nextOpening: () => "next opening",
+  openingToNext: () => "from one opening to the next",
   stillGood: () => "Still good, by age",
   chart: (d) =>
     "Of ten, how many are still good at each age, as seen and by a law. " +
@@ -98,10 +105,10 @@ const words: PatternLivesWords = {
   spanStated: (d) => "its stated life of " + d.span,
   spanNext: (d) => d.span + ", from one opening to the next",
   shorterLife: () => "Earns a shorter life: even at best fewer than 9 in 10 last it",
-  shorterNext: () => "Even at best fewer than 9 in 10 last to the next opening",
+  shorterNext: () => "Even at best fewer than 9 in 10 last from one opening to the next",
   longerLife: () => "Earns a longer life: even at worst 9 in 10 last half as long again",
   lastsLife: () => "Lasts its stated life at least 9 times in 10",
-  lastsNext: () => "Lasts to the next opening at least 9 times in 10",
+  lastsNext: () => "Lasts from one opening to the next at least 9 times in 10",
   cannotTell: (d) =>
     "Too little to tell: it takes about " +
     plural(d.count, 0, en, { one: d.count + " more look", other: d.count + " more looks" }),

@@ -84,7 +84,7 @@ const words: StockWords = {
   wantedFirst: () =>
     "What is wanted today stands under To order and is not counted here: get that first. All shelves of the station are taken as one.",
   emptyBefore: (d) =>
-    "With what is on the shelves, a part is wanted and not there about " +
+    "With what is on the shelves and on order, a part is wanted and not there about " +
     d.now +
     " times a year, and a kit waits or another is robbed of it.",
   buysNothing: () => "This sum buys nothing that would change it.",
@@ -95,10 +95,13 @@ const words: StockWords = {
     " times: " +
     d.fewer +
     " fewer, by the use on record.",
-  maybeBetter: () => "Another choice may be a little better.",
+  heldAndComing: (d) => d.usable + ", " + d.onOrder + " on order",
+  maybeBetter: (d) =>
+    "Too many choices to try all: another one may be better, by at most " + d.gap + " parts waited for at any time.",
   enoughIs: () =>
     "No more of a part is bought once its shelf is empty when wanted no oftener than once in twenty years, whatever the sum.",
-  emptyNever: () => "With what is on the shelves, a part is wanted and not there less than once in a hundred years.",
+  emptyNever: () =>
+    "With what is on the shelves and on order, a part is wanted and not there less than once in a hundred years.",
   emptyNoMore: (d) =>
     d.spent + " spent on what is listed makes that less than once in a hundred years, by the use on record.",
   nothingShortListed: (d) =>

@@ -150,6 +150,12 @@ const words: LaunchKitsWords = {
     ".",
   duration: (d) => d.from + " à " + d.to,
   anyChance: () => "entre aucune et toutes",
+  inHundred: (d) =>
+    plural(d.count, 0, fr, {
+      "0": "moins de 1 sur 100",
+      "100": "plus de 99 sur 100",
+      other: strictNumber("fr", d.count, 0, "count") + " sur 100",
+    }),
   between: (d) => d.low + " à " + d.high + " sur 100",
   moreThan: (d) => "plus de " + d.low + " sur 100",
   lessThan: (d) => "moins de " + d.high + " sur 100",

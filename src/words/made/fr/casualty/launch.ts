@@ -47,6 +47,12 @@ const words: LaunchWords = {
   kitAt: (d) => d.kit + ", " + d.place + " : environ " + d.flow + " (" + d.low + " à " + d.high + ") ; " + d.starts,
   kitAlone: (d) => d.kit + " : environ " + d.flow + " (" + d.low + " à " + d.high + ") ; " + d.starts,
   starts: (d) => "démarre et donne de l'eau " + d.chance + " (" + d.low + " à " + d.high + "), d'après " + d.rests,
+  inHundred: (d) =>
+    plural(d.count, 0, fr, {
+      "0": "moins de 1 fois sur 100",
+      "100": "plus de 99 fois sur 100",
+      other: strictNumber("fr", d.count, 0, "count") + " fois sur 100",
+    }),
   startsBy: (d) =>
     d.good +
     " de ses " +

@@ -160,5 +160,8 @@ const words: ReviewWords = {
     " en moyenne, largeur annoncée comprise ; en disant qu'il reste tel quel, de " +
     d.stayed +
     ". Le plus bas est le meilleur.",
+  kitPage: (d) => d.kit + " : sa page",
+  keepAnew: () => "Elles ont changé depuis ; les garder à nouveau",
+  lineIs: (d) => "Cette ligne : " + d.line + " Alors le propriétaire du modèle en est averti aussi.",
 };
 export default words;

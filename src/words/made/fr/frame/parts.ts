@@ -57,7 +57,9 @@ const words: PartsWords = {
       other: "en " + d.symbol,
     }) +
     ".",
-  spanFault: () => "Écrivez-le ainsi, « 6 weeks » pour 6 semaines ou « 24 months » pour 24 mois.",
+  spanFault: () =>
+    "Écrivez-le ainsi, « 6 weeks » pour 6 semaines ou « 24 months » pour 24 mois ; au moins « 1 day », un jour.",
+  spanTooLong: () => "Cent ans au plus.",
   timeHint: () => "Comme 14:05.",
   timeFault: () => "Écrivez-la comme 14:05.",
   cameraInsecure: () => "Cette page n'est pas venue par HTTPS, donc le navigateur ne lui donne pas de caméra.",

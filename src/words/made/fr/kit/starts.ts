@@ -188,5 +188,13 @@ const words: StartsWords = {
   noChance: (d) => "Aucune probabilité n'est dite pour cette nuit : " + d.why + ".",
   restsNone: () =>
     "La plage vaut neuf fois sur dix. Elle ne repose sur aucun démarrage de ce kit, elle est donc large : moins de deux de son modèle ont jamais été lancés.",
+  oneMore: (d) =>
+    "Juste après une preuve, il est supposé manquer " +
+    d.now +
+    " fois sur 100. Un échec de plus d'un autre kit de son modèle pourrait en faire " +
+    d.more +
+    " : l'influence des autres sur un kit dépend de ce qui les sépare, et un échec change cela aussi. Ne le tenez pas pour meilleur que ce qui a été dit.",
+  oneMoreShort: (d) =>
+    d.told + " ; un échec de plus d'un autre pourrait le faire paraître meilleur : ne le tenez pas pour meilleur",
 };
 export default words;

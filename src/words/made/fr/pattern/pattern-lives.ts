@@ -22,12 +22,16 @@ const words: PatternLivesWords = {
   ranges: () =>
     "Les fourchettes valent neuf fois sur dix. Rien ne change tout seul : qui répond du modèle décide, et le manuel de l'appareil et une date imprimée passent d'abord.",
   untilNext: (d) => d.kit + " jusqu'à sa prochaine ouverture",
-  noNext: () =>
-    "Il est à ouvrir ou n'a jamais été fermé, ou rien de lui n'a été examiné : il n'y a pas de prochaine ouverture jusqu'où durer.",
-  dueIn: (d) =>
-    "À ouvrir dans " +
-    d.span +
-    ". Les moins susceptibles de durer d'abord ; ce qui est trouvé mauvais et non réparé est laissé de côté.",
+  next: (d) => "Prochaine ouverture : " + d.what,
+  nextNow: () => "Il est ouvert, ou à ouvrir dès qu'il est là : il n'y a pas de prochaine ouverture jusqu'où durer.",
+  nextNone: () => "Rien de daté ne le fera ouvrir : ni ouverture planifiée, ni date qui l'immobilise.",
+  nextGiven: (d) => "le " + d.day + ", jour convenu, dans " + d.span + ".",
+  nextPlanned: (d) => "la semaine du " + d.day + " selon le plan de l'année, dans " + d.span + ".",
+  nextAccepted: (d) => "d'ici au " + d.day + ", dans " + d.span + " : alors finit l'intervalle accepté pour ce modèle.",
+  nextGrounds: (d) => "d'ici au " + d.day + ", dans " + d.span + " : ensuite il est immobilisé (" + d.ends + ").",
+  nothingLooked: () => "Rien de ce qu'il contient maintenant n'a encore été examiné.",
+  leastFirst: () =>
+    "Les moins susceptibles de durer d'abord. Ce qui est trouvé mauvais et non réparé est laissé de côté.",
   lastsToNext: () => "Dure jusqu'à la prochaine ouverture",
   otherItems: (d) => d.count + " " + plural(d.count, 0, fr, { one: "autre élément", other: "autres éléments" }),
   otherItemsOf: () => "Ses autres éléments",
@@ -59,7 +63,7 @@ const words: PatternLivesWords = {
     plural(d.beyond, 0, fr, { "1": "une fois", other: d.beyond + " fois" }) +
     ".",
   statedLife: () => "durée de vie indiquée",
-  nextOpening: () => "prochaine ouverture",
+  openingToNext: () => "d'une ouverture à la suivante",
   stillGood: () => "Encore bons, selon l'âge",
   chart: (d) =>
     "Sur dix, combien sont encore bons à chaque âge, tel que vu et d'après une loi. " +
@@ -101,10 +105,10 @@ const words: PatternLivesWords = {
   spanStated: (d) => "sa durée de vie indiquée de " + d.span,
   spanNext: (d) => d.span + ", d'une ouverture à la suivante",
   shorterLife: () => "Mérite une vie plus courte : même au mieux, moins de 9 sur 10 y durent",
-  shorterNext: () => "Même au mieux, moins de 9 sur 10 durent jusqu'à la prochaine ouverture",
+  shorterNext: () => "Même au mieux, moins de 9 sur 10 durent d'une ouverture à la suivante",
   longerLife: () => "Mérite une vie plus longue : même au pire, 9 sur 10 durent la moitié de plus",
   lastsLife: () => "Dure sa vie indiquée au moins 9 fois sur 10",
-  lastsNext: () => "Dure jusqu'à la prochaine ouverture au moins 9 fois sur 10",
+  lastsNext: () => "Dure d'une ouverture à la suivante au moins 9 fois sur 10",
   cannotTell: (d) =>
     "Trop peu pour le dire : il faut environ " +
     plural(d.count, 0, fr, { one: d.count + " examen", other: d.count + " examens" }) +

@@ -84,7 +84,7 @@ const words: StockWords = {
   wantedFirst: () =>
     "Ce qui est nécessaire aujourd'hui se trouve sous À commander et n'est pas compté ici : prenez cela d'abord. Toutes les étagères de la station comptent comme une seule.",
   emptyBefore: (d) =>
-    "Avec ce qui est sur les étagères, une pièce est nécessaire et absente environ " +
+    "Avec ce qui est sur les étagères et en commande, une pièce est nécessaire et absente environ " +
     d.now +
     " fois par an, et un kit attend ou un autre en est dépouillé.",
   buysNothing: () => "Cette somme n'achète rien qui y changerait quelque chose.",
@@ -95,11 +95,15 @@ const words: StockWords = {
     " fois : " +
     d.fewer +
     " de moins, selon l'usage noté.",
-  maybeBetter: () => "Un autre choix est peut-être un peu meilleur.",
+  heldAndComing: (d) => d.usable + ", " + d.onOrder + " en commande",
+  maybeBetter: (d) =>
+    "Trop de choix pour les essayer tous : un autre est peut-être meilleur, d'au plus " +
+    d.gap +
+    " pièce attendue à tout moment.",
   enoughIs: () =>
     "Une pièce n'est plus achetée dès que son étagère n'est vide au moment voulu qu'une fois en vingt ans au plus, quelle que soit la somme.",
   emptyNever: () =>
-    "Avec ce qui est sur les étagères, une pièce est nécessaire et absente moins d'une fois en cent ans.",
+    "Avec ce qui est sur les étagères et en commande, une pièce est nécessaire et absente moins d'une fois en cent ans.",
   emptyNoMore: (d) =>
     d.spent + " dépensés pour ce qui est listé ramènent cela à moins d'une fois en cent ans, selon l'usage noté.",
   nothingShortListed: (d) =>
