@@ -55,6 +55,13 @@ describe("drykeel verify, alone, of a log that was signed", () => {
     raw.close();
   }
 
+  it("LOG-16: calls no place sound whose signed head is gone", async () => {
+    change("delete from signed_heads where place = 'b'");
+    const { exit, out } = await run(["verify"], copy, late);
+    expect([exit, out.match(/^b .*/gm)]).toEqual([1, [expect.stringMatching(/BROKEN.*signed head was removed/)]]);
+    expect(out).toMatch(/^a +sound/m);
+  });
+
   it("finds nothing wrong with it as it was kept", async () => {
     expect(await run(["verify"], copy, late)).toMatchObject({ exit: 0, out: expect.stringMatching(/^b +sound/m) });
   });

@@ -43,9 +43,10 @@ export async function verifyLog(
   const verdicts = faults.map(({ place, ...fault }) => broken(place, fault));
   for (const place of [...places].sort()) {
     const ofPlace = heads.filter((head) => head.place === place);
-    verdicts.push(
-      ...(await verifyPlace(store, new PlaceAudit(place, ofPlace), { place, isKnown: seen.has(place), photos })),
-    );
+    const audit = new PlaceAudit(place, ofPlace);
+    const found = await verifyPlace(store, audit, { place, isKnown: seen.has(place), photos });
+    const isSpoiled = faults.some((fault) => fault.place === place);
+    verdicts.push(...(isSpoiled ? found.filter(({ verdict }) => verdict.kind === "broken") : found));
   }
   const apart = [...photos.unnamed(), ...(await faultsOfLives(store))];
   return [...verdicts, ...apart.map((because) => broken("", { seq: 0, because }))];
