@@ -80,10 +80,10 @@ function headDeskOf({ signer, store, ambient }: ServerOptions): Pick<Parts, "hea
   return signer === undefined ? {} : { headDesk: new HeadDesk({ ...signer, store, ambient }) };
 }
 
-/** A log that cannot be signed is kept all the same. */
+/** Once it answers: a long log takes a while to read. A log that cannot be signed is kept all the same. */
 function signFirst(app: FastifyInstance, { headDesk }: Parts): void {
   if (headDesk === undefined) return;
-  app.addHook("onReady", () => headDesk.signFirst().catch((cause: unknown) => app.log.error(cause)));
+  app.addHook("onListen", () => headDesk.signFirst().catch((cause: unknown) => app.log.error(cause)));
 }
 
 /** Goes round while the server runs. */

@@ -5,7 +5,7 @@ import { verifyLog } from "#station";
 import { openKeyFile } from "#store/keys";
 import { openSqliteStore, type SqliteStore } from "#store/sqlite";
 import Database from "better-sqlite3";
-import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { EntryMaker } from "#test/contracts/sample-log.ts";
 import { stageStation, type Browser, type StagedStation } from "../start/staged-station.ts";
 import { markOf } from "./signed-mark.ts";
@@ -40,7 +40,7 @@ describe("the signed list of a server", () => {
     const signing = signingFrom(keyFile, await openKeyFile(keyFile, NOW));
     const since = await markOf(keyFile, store, (line) => expect.fail(line));
     const station = await stageStation({ store, signer: { signing, shelf: store, since } });
-    await station.app.ready();
+    await station.app.listen({ port: 0, host: "127.0.0.1" });
     stations.push(station);
     return station;
   }
@@ -56,6 +56,7 @@ describe("the signed list of a server", () => {
 
   it("LOG-16: names every place from the start on, and again once a device asks", async () => {
     const station = await start();
+    await vi.waitFor(async () => expect(await store.signedList()).toBeDefined());
     expect((await store.signedList())?.heads.map(({ place }) => place)).toEqual(["harbour", "island"]);
     expect(await since()).toBe(station.ambient.now());
     await askHeads(await station.signedIn("crew"));
