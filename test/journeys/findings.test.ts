@@ -40,7 +40,10 @@ const refusal = () => page.locator(".refusals li").filter({ hasText: "Go to the 
 /** What was told beside a finding stays where its sheet is left by the Back button. */
 async function leaveAndComeBack(): Promise<void> {
   await page.getByText("Note or photo", { exact: true }).click();
+  await page.getByLabel("What is wrong, in your words").fill("Cut near the plug".padEnd(2000, "."));
+  await page.getByText("Full: 2000 characters at most. Anything more is left out.").waitFor();
   await page.getByLabel("What is wrong, in your words").fill("Cut near the plug");
+  await page.getByText(/^Full:/).waitFor({ state: "detached" });
   await page.goBack();
   await page.getByRole("dialog").waitFor({ state: "detached" });
   await page.getByRole("button", { name: "Raise the finding" }).click();

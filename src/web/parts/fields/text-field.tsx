@@ -1,4 +1,5 @@
 import type { HTMLInputAutoCompleteAttribute, HTMLInputTypeAttribute } from "react";
+import { useWords } from "#web/language/index.ts";
 import { FieldFrame, type FieldWords } from "./field-frame.tsx";
 
 export interface TextFieldProps extends FieldWords {
@@ -15,12 +16,18 @@ export interface TextFieldProps extends FieldWords {
   readonly limit?: number;
 }
 
-/** Words typed by the person. Starts empty where it is a reading. */
+/** Words typed by the person. Starts empty where it is a reading. Says so once it takes no more. */
 export function TextField(props: TextFieldProps) {
   const { value, onChange, isLong = false, isShort = false, limit = isLong ? 2000 : 200 } = props;
   const change = (event: { readonly target: { readonly value: string } }) => onChange(event.target.value);
+  const words = useWords("parts");
+  const full = value.length >= limit && !isShort && (
+    <p className="field-hint" role="status">
+      {words.textFull({ limit })}
+    </p>
+  );
   return (
-    <FieldFrame {...props}>
+    <FieldFrame {...props} after={full}>
       {(ids) =>
         isLong ? (
           <textarea className="field-input" {...ids} value={value} onChange={change} maxLength={limit} />

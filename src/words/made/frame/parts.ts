@@ -53,6 +53,7 @@ export interface PartsWords {
   }) => string;
   readonly spanFault: () => string;
   readonly spanTooLong: () => string;
+  readonly textFull: (d: { readonly limit: string | number }) => string;
   readonly timeHint: () => string;
   readonly timeFault: () => string;
   readonly cameraInsecure: () => string;

@@ -59,6 +59,7 @@ const words: PartsWords = {
     ".",
   spanFault: () => 'Write it as "6 weeks" or "24 months"; "1 day" at least.',
   spanTooLong: () => "A hundred years at most.",
+  textFull: (d) => "Full: " + d.limit + " characters at most. Anything more is left out.",
   timeHint: () => "As 14:05.",
   timeFault: () => "Write it as 14:05.",
   cameraInsecure: () => "This page did not come over HTTPS, so the browser gives it no camera.",

@@ -60,6 +60,7 @@ const words: PartsWords = {
   spanFault: () =>
     "Écrivez-le ainsi, « 6 weeks » pour 6 semaines ou « 24 months » pour 24 mois ; au moins « 1 day », un jour.",
   spanTooLong: () => "Cent ans au plus.",
+  textFull: (d) => "Plein : " + d.limit + " caractères au plus. Le reste est laissé de côté.",
   timeHint: () => "Comme 14:05.",
   timeFault: () => "Écrivez-la comme 14:05.",
   cameraInsecure: () => "Cette page n'est pas venue par HTTPS, donc le navigateur ne lui donne pas de caméra.",
