@@ -29,9 +29,10 @@ export function parseQuantity(given: QuantityInput, dimension: Dimension, field 
   return requireFinite(read.si, dimension, field);
 }
 
-/** True where the text has a known unit of this dimension. */
+/** True where the text is one that `parseQuantity` reads: a finite amount with a known unit of this dimension. */
 export function isQuantity(given: string, dimension: Dimension): boolean {
-  return "si" in readQuantityText(given, dimension);
+  const read = readQuantityText(given, dimension);
+  return "si" in read && Number.isFinite(read.si);
 }
 
 /**

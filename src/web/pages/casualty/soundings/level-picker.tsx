@@ -44,6 +44,14 @@ function StepButton({ by, onPress }: { readonly by: number; readonly onPress: ()
   );
 }
 
+/** Characters: "10 ft 11 13/16 in" with blanks to spare. */
+const LONGEST = 24;
+
+/** Whether the text names its unit itself, or has begun to. */
+function hasOwnUnit(text: string): boolean {
+  return /[a-z'"\u2032\u2033]/i.test(text);
+}
+
 /** Typed in the unit shown; the text stays as typed, so that "12." on the way to "12.5" does not lose its point. */
 export function TypedLevel({ level, onLevel }: LevelPickerProps) {
   const words = useWords("soundings");
@@ -51,29 +59,33 @@ export function TypedLevel({ level, onLevel }: LevelPickerProps) {
   const unit = levelUnit(units);
   const faultId = useId();
   const [text, setText] = useState("");
+  const [isLeft, setIsLeft] = useState(false);
   const stands = readLevel(text, units);
   const type = (next: string) => {
     setText(next);
+    setIsLeft(false);
     onLevel(readLevel(next, units));
   };
   const shown = stands === level ? text : sayTyped(level, units);
-  const fault = levelFault(shown, units, words);
+  const fault = levelFault(shown, units, words, isLeft);
+  const ownUnit = hasOwnUnit(shown);
   return (
     <>
-      <label className="sound-level">
+      <label className={ownUnit ? "sound-level sound-level-said" : "sound-level"}>
         <span className="for-readers-only">{words.levelIn({ unit: unit.symbol })}</span>
         <input
           className="field-input"
           inputMode="decimal"
           enterKeyHint="done"
           autoComplete="off"
-          maxLength={9}
+          maxLength={LONGEST}
           value={shown}
           onChange={(event) => type(event.target.value)}
+          onBlur={() => setIsLeft(true)}
           aria-describedby={faultId}
           {...(fault !== undefined && { "aria-invalid": true })}
         />
-        <span>{unit.symbol}</span>
+        {!ownUnit && <span>{unit.symbol}</span>}
       </label>
       <div className="sound-fault" id={faultId} aria-live="polite">
         {fault !== undefined && <p className="field-fault">{fault}</p>}

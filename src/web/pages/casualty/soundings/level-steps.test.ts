@@ -45,7 +45,9 @@ describe("a level typed", () => {
   });
 
   it.each(["abc", "-5", "99999", "12 kPa"])("says why %j is none", (text) => {
-    expect(levelFault(text, "metric", words)).toBe("A level here is a number from 0 to 1000 cm, such as 41.");
+    expect(levelFault(text, "metric", words)).toBe(
+      "A level here is a number from 0 to 1000 cm, such as 41; or with its unit: 2 ft 6 1/2 in.",
+    );
   });
 
   it("finds no fault with what is being typed, or with nothing", () => {
@@ -54,7 +56,28 @@ describe("a level typed", () => {
         levelFault(text, "metric", words),
       ),
     ).toEqual(Array.from({ length: 11 }, () => undefined));
-    expect(levelFault("999", "us", words)).toBe("A level here is a number from 0 to 393 in, such as 16.");
+    expect(levelFault("999", "us", words)).toBe(
+      "A level here is a number from 0 to 393 in, such as 16; or with its unit: 2 ft 6 1/2 in.",
+    );
+  });
+
+  it.each(["1/0 in", "3 1/0 in", "1/0 m", "1/0"])("is not read from %j, which is no number, and says so", (text) => {
+    expect(readLevel(text, "metric")).toBeUndefined();
+    expect(levelFault(text, "metric", words)).toContain("such as 41");
+  });
+
+  it.each([
+    ["2 ft 11 in", 35 * 0.0254],
+    ["2 ft 6.5 in", 30.5 * 0.0254],
+    ["1 ft 10 1/2 in", 22.5 * 0.0254],
+    ["2 ft 6\u00bd in", 30.5 * 0.0254],
+  ])("is read from feet and inches as people say them: %j", (text, level) => {
+    expect(readLevel(text, "metric")).toBeCloseTo(level, 9);
+  });
+
+  it.each(["2 ft 6", "2 f", "1 ft 10 1/2"])("tells once the field is left that %j wants its unit", (text) => {
+    expect(levelFault(text, "metric", words)).toBeUndefined();
+    expect(levelFault(text, "metric", words, true)).toContain("or with its unit");
   });
 
   it.each(["", " ", "-5", "1e9", "abc", "5 0", "1001", "NaN", "."])(

@@ -56,12 +56,34 @@ function isInParts(text: string): boolean {
   return before !== text.trim() && /[a-z'"]$/i.test(before) && isQuantity(before, "length");
 }
 
-/** Why a text is no level, for its field; nothing while it may still become one. */
-export function levelFault(text: string, system: UnitSystem, words: Words["soundings"]): string | undefined {
-  const { symbol, of } = levelUnit(system);
+/** Whether a text may still become a level while somebody types. */
+function isBegun(text: string, system: UnitSystem): boolean {
+  const { symbol } = levelUnit(system);
   const begun = text.trim().replace(new RegExp(` ?${symbol[0]}$`), "");
-  if (["", ".", ","].includes(begun) || readLevel(begun, system) !== undefined) return undefined;
-  if (readLevel(text, system) !== undefined || isInUnit(text) || isInParts(text)) return undefined;
+  const isNearly = [".", ","].includes(begun) || readLevel(begun, system) !== undefined;
+  if (/\/0+(?!\d)/.test(text)) return false;
+  return isNearly || isInUnit(text) || isInParts(text) || isInFraction(text);
+}
+
+/** True in the middle of a fraction: "2 ft 6 1/", "1/2". */
+function isInFraction(text: string): boolean {
+  return /(^|\s)\d+\/([1-9]\d*)?$/.test(text.trim());
+}
+
+/**
+ * Why a text is no level, for its field; nothing while it may still become one.
+ *
+ * @param isDone - true once the person has left the field: what only began is no level then
+ */
+export function levelFault(
+  text: string,
+  system: UnitSystem,
+  words: Words["soundings"],
+  isDone = false,
+): string | undefined {
+  const { symbol, of } = levelUnit(system);
+  if (text.trim() === "" || readLevel(text, system) !== undefined) return undefined;
+  if (!isDone && isBegun(text, system)) return undefined;
   return words.levelFault({
     low: Math.floor(of(LEVEL_LIMITS.atLeast)),
     high: Math.floor(of(LEVEL_LIMITS.atMost)),

@@ -6,7 +6,15 @@ const words: SoundingsWords = {
   lowerBy: (d) => "Lower by " + d.amount + " " + d.unit,
   higherBy: (d) => "Higher by " + d.amount + " " + d.unit,
   levelFault: (d) =>
-    "A level here is a number from " + d.low + " to " + d.high + " " + d.unit + ", such as " + d.example + ".",
+    "A level here is a number from " +
+    d.low +
+    " to " +
+    d.high +
+    " " +
+    d.unit +
+    ", such as " +
+    d.example +
+    "; or with its unit: 2 ft 6 1/2 in.",
   sounding: () => "Sounding",
   sounded: () => "sounded",
   soundedNowDo: () => "Sounded now",

@@ -6,7 +6,15 @@ const words: SoundingsWords = {
   lowerBy: (d) => "Plus bas de " + d.amount + " " + d.unit,
   higherBy: (d) => "Plus haut de " + d.amount + " " + d.unit,
   levelFault: (d) =>
-    "Un niveau est ici un nombre de " + d.low + " à " + d.high + " " + d.unit + ", par exemple " + d.example + ".",
+    "Un niveau est ici un nombre de " +
+    d.low +
+    " à " +
+    d.high +
+    " " +
+    d.unit +
+    ", par exemple " +
+    d.example +
+    " ; ou avec son unité : 2 ft 6 1/2 in.",
   sounding: () => "Sonde",
   sounded: () => "sondé",
   soundedNowDo: () => "Sondé maintenant",
