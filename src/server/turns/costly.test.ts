@@ -42,7 +42,7 @@ describe("what one person sends at great cost, five times at once", () => {
       const passed = await answeredWhileWaiting(pushes);
       for (const status of pushes.answered) expect([200, 400, 413, 429]).toContain(status);
       expect(Math.max(...passed), "pushes answered while one question waited").toBeLessThan(AT_ONCE);
-      expect(passed.length, "questions answered meanwhile").toBeGreaterThan(10 * AT_ONCE);
+      expect(passed.length, "questions answered meanwhile").toBeGreaterThan(2 * AT_ONCE);
     },
     300_000,
   );
