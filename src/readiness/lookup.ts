@@ -10,6 +10,7 @@ import {
   type StageId,
   type Step,
 } from "#kit";
+import type { Finding } from "./state.ts";
 
 /** A pattern with its parts by id, for rules that look many of them up. */
 export interface Lookup {
@@ -82,6 +83,18 @@ export function nameOfMode(lookup: Lookup, item: string, mode: string): string {
   const name = lookup.modes.get(mode)?.name;
   return name === undefined ? nameOfItem(lookup, item) : titleOfMode(nameOfItem(lookup, item), name);
 }
+
+/** Longest text of a person's own beside an item's name [characters]; more stands at the finding itself. */
+const MOST_OF_NOTE = 120;
+
+/** What a finding is about, in words: its mode; where the pattern has none for it, its item and what was written. */
+export function nameOfFinding(lookup: Lookup, { item, mode, note }: Named): string {
+  if (lookup.modes.has(mode) || note === undefined) return nameOfMode(lookup, item, mode);
+  const told = note.length > MOST_OF_NOTE ? `${note.slice(0, MOST_OF_NOTE)}\u2026` : note;
+  return `${nameOfItem(lookup, item)}: ${told.replace(/\.$/, "")}`;
+}
+
+type Named = Pick<Finding, "item" | "mode" | "note">;
 
 function byId<Part extends { readonly id: string }>(parts: readonly Part[]): ReadonlyMap<string, Part> {
   return new Map(parts.map((part) => [part.id, part]));

@@ -51,6 +51,15 @@ describe("what a finding does to its kit, as pushed", () => {
     expect(await push(milder, found("k1", { effect: "notes" }))).toEqual(["SN-138", "SN-138"]);
   });
 
+  it("is never milder for an item taken out than the worst that the item can do by failing", async () => {
+    const taken = (effect: string) =>
+      about("k1", {
+        kind: "item-robbed",
+        body: { item: mode.item, quantity: 1, to: "k2", finding: uuidv7(), mode: "other", effect, note: "Taken." },
+      });
+    expect(await push(taken("notes"), taken("grounds"))).toEqual(["SN-138", "accepted"]);
+  });
+
   it("is judged by the kit's own pattern, whichever the line names, or none", async () => {
     const { pattern: _named, ...unnamed } = found("k1", { effect: "notes" });
     const elsewhere = [nameOf(other), "unheard-of@1"].map((pattern) => found("k1", { effect: "notes" }, { pattern }));

@@ -58,7 +58,7 @@ export { CARD_WORDS } from "./card-words/index.ts";
 export { hashSecret, issueTicket, makeCode, readCode, takeTicket, type Purpose } from "./tickets.ts";
 export * from "./clock/index.ts";
 export * from "./exchange/index.ts";
-export { isBuilding } from "./acts/finding-effect.ts";
+export { effectsOfTaking, isBuilding } from "./acts/finding-effect.ts";
 export { isTakenOut } from "./signed-heads.ts";
 export { verifyLog, type PlaceVerdict } from "./verify-log.ts";
 export {

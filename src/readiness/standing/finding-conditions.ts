@@ -2,7 +2,7 @@ import { addDays, parseDate } from "#base";
 import { stepOfCheck, type Check, type Effect, type Step } from "#kit";
 import { dayToSay } from "#words";
 import type { Condition, Restoring } from "./condition.ts";
-import { nameOfMode, stepsForChecks, type Lookup } from "../lookup.ts";
+import { nameOfFinding, nameOfItem, stepsForChecks, type Lookup } from "../lookup.ts";
 import { isRemedied, proofWanted, provingChecks } from "../findings/finding-list.ts";
 import { proofSoFar } from "../findings/proof-so-far.ts";
 import type { Finding, KitState, StandingSaying, Turnaround } from "../state.ts";
@@ -13,7 +13,8 @@ import { wrongWithoutFinding } from "../findings/loose-ends.ts";
 export function findingConditions(kit: KitState, lookup: Lookup): readonly Condition[] {
   const open = kit.findings.filter((finding) => finding.closed === undefined);
   const closed = lastClosed(kit);
-  const about = { lookup, turnaround: kit.turnaround ?? closed };
+  const taken = new Set((kit.robbed ?? []).map(({ finding }) => finding));
+  const about = { lookup, turnaround: kit.turnaround ?? closed, taken };
   const loose = closed === undefined || kit.turnaround ? [] : looseConditions(kit, closed, lookup);
   return [...open.flatMap((finding) => conditionsOfFinding(finding, about)), ...loose];
 }
@@ -22,6 +23,8 @@ export function findingConditions(kit: KitState, lookup: Lookup): readonly Condi
 interface About {
   readonly lookup: Lookup;
   readonly turnaround: Turnaround | undefined;
+  /** Findings that say of an item that it was taken for another kit: it is fitted again, not mended. */
+  readonly taken: ReadonlySet<string>;
 }
 
 function conditionsOfFinding(finding: Finding, about: About): readonly Condition[] {
@@ -29,7 +32,7 @@ function conditionsOfFinding(finding: Finding, about: About): readonly Condition
   const { lookup } = about;
   if (!livedWith) return [ofEffect(finding, about)];
   const ends = addDays(parseDate(livedWith.until), 1);
-  const name = nameOfMode(lookup, finding.item, finding.mode);
+  const name = nameOfFinding(lookup, finding);
   const day = dayToSay(parseDate(livedWith.until));
   const said = { say: "livedWith", of: { day, by: livedWith.name, name } } as const;
   const limited: Condition = {
@@ -45,7 +48,7 @@ function conditionsOfFinding(finding: Finding, about: About): readonly Condition
 function pastItsDate(finding: Finding, about: About, from: string): Condition {
   const { lookup } = about;
   const condition = ofEffect(finding, about);
-  const name = nameOfMode(lookup, finding.item, finding.mode);
+  const name = nameOfFinding(lookup, finding);
   const said = { say: "livedWithOnly", of: { day: dayToSay(addDays(from, -1)), name } } as const;
   const reason = { ...condition.reason, said };
   const ends = { say: "livingEnds", of: { name } } as const;
@@ -54,7 +57,7 @@ function pastItsDate(finding: Finding, about: About, from: string): Condition {
 
 function ofEffect(finding: Finding, about: About): Condition {
   const { lookup } = about;
-  const name = nameOfMode(lookup, finding.item, finding.mode);
+  const name = nameOfFinding(lookup, finding);
   const limit = finding.limit ?? lookup.modes.get(finding.mode)?.limit ?? name;
   const said = { say: isRemedied(finding) ? "findingUnproved" : "finding", of: { name } } as const;
   return {
@@ -67,17 +70,23 @@ function ofEffect(finding: Finding, about: About): Condition {
 
 /** Once something was done about it only its proof is left to do, unless the proof found it wrong again. */
 function restoreFinding(finding: Finding, about: About): Restoring {
-  const { lookup } = about;
-  const name = nameOfMode(lookup, finding.item, finding.mode);
+  const { lookup, taken } = about;
+  const name = nameOfFinding(lookup, finding);
   const left = proofLeft(finding, about);
   if (left !== undefined) {
     const proof = restoring(lookup, left, proofToSay(lookup, name, left));
     return { ...proof, proveAt: stepsAsking(lookup, left).map(({ line }) => line) };
   }
-  const advice = lookup.modes.get(finding.mode)?.remedy;
-  const what: StandingSaying =
-    advice === undefined ? { say: "mend", of: { name } } : { say: "remedy", of: { name, advice } };
+  const what = taken.has(finding.id)
+    ? ({ say: "fitBack", of: { item: nameOfItem(lookup, finding.item) } } as const)
+    : mendToSay(finding, lookup);
   return restoring(lookup, provingChecks(finding, lookup.pattern), what);
+}
+
+function mendToSay(finding: Finding, lookup: Lookup): StandingSaying {
+  const name = nameOfFinding(lookup, finding);
+  const advice = lookup.modes.get(finding.mode)?.remedy;
+  return advice === undefined ? { say: "mend", of: { name } } : { say: "remedy", of: { name, advice } };
 }
 
 function restoring(lookup: Lookup, checks: readonly Check[], what: StandingSaying): Restoring {

@@ -24,12 +24,43 @@ export function judgeEffect(
   patterns: readonly Pattern[],
 ): readonly Fault[] {
   const modes = patterns.flatMap((pattern) => pattern.modes.filter(({ id }) => id === body.mode));
-  const least = Math.max(-1, ...modes.map(({ effect }) => BY_WEIGHT.indexOf(effect)));
-  if (BY_WEIGHT.indexOf(body.effect) >= least) return [];
-  const allowed = BY_WEIGHT.slice(least)
-    .map((effect) => `"${effect}"`)
+  return judgeLeast(
+    body.effect,
+    gravestOf(modes.map(({ effect }) => effect)),
+    "Raise it as what the kit's pattern says it does.",
+  );
+}
+
+/** An item that is not there fails in every way that it can: no milder than the gravest of its modes, or than its lapse. */
+export function judgeTakenOut(
+  body: Pick<Bodies["item-robbed"], "item" | "effect">,
+  patterns: readonly Pattern[],
+): readonly Fault[] {
+  const least = gravestOf(patterns.flatMap((pattern) => effectsOf(pattern, body.item)));
+  return judgeLeast(body.effect, least, "Without it the kit is as if it had failed in the worst way that it can.");
+}
+
+/** What taking an item out does to its kit at the least, from the mildest on. */
+export function effectsOfTaking(pattern: Pattern, item: string): readonly Effect[] {
+  return BY_WEIGHT.slice(Math.max(0, BY_WEIGHT.indexOf(gravestOf(effectsOf(pattern, item)) ?? "notes")));
+}
+
+function effectsOf({ items, modes }: Pattern, item: string): readonly Effect[] {
+  const lapses = items.filter(({ id, life }) => id === item && life.kind !== "none").map(({ lapse }) => lapse);
+  return [...lapses, ...modes.filter((mode) => mode.item === item).map(({ effect }) => effect)];
+}
+
+function gravestOf(effects: readonly Effect[]): Effect | undefined {
+  return BY_WEIGHT.findLast((effect) => effects.includes(effect));
+}
+
+function judgeLeast(effect: Effect, least: Effect | undefined, remedy: string): readonly Fault[] {
+  const from = least === undefined ? 0 : BY_WEIGHT.indexOf(least);
+  if (BY_WEIGHT.indexOf(effect) >= from) return [];
+  const allowed = BY_WEIGHT.slice(from)
+    .map((one) => `"${one}"`)
     .join(" or ");
-  return [because("SN-138", "body.effect", body.effect, allowed, "Raise it as what the kit's pattern says it does.")];
+  return [because("SN-138", "body.effect", effect, allowed, remedy)];
 }
 
 /** True for a line that says to which pattern a kit is built. */

@@ -15,7 +15,7 @@ import { judgeAnswers } from "./answers-arrived.ts";
 import { because, mayNotStrike, noSuchPattern, noSuchPlace, notNamed, roleMayNot, secondIsDoer } from "./faults.ts";
 import { judgeTaken } from "../acts/casualty-soundings.ts";
 import { openingFaults } from "../opening-interval/longest.ts";
-import { judgeEffect, patternsToJudgeBy } from "../acts/finding-effect.ts";
+import { judgeEffect, judgeTakenOut, patternsToJudgeBy } from "../acts/finding-effect.ts";
 import { isKeeper, mayWrite } from "./permission.ts";
 
 /** What the server knows when an entry arrives; also of what came earlier in the same push. */
@@ -100,7 +100,7 @@ function judgeContent(entry: Entry, facts: EntryFacts): readonly Fault[] {
   if (isCasualtyKind(entry.kind)) return judgeTaken((entry.body as { readonly taken?: string }).taken, entry.at);
   if (entry.kind === "finding-raised") return judgeFinding(entry as Entry<string, Bodies["finding-raised"]>, facts);
   if (entry.kind === "returned") return judgeReturn(entry as Entry<string, Bodies["returned"]>, facts);
-  if (entry.kind === "item-robbed") return judgeFinding(entry as Entry<string, Bodies["item-robbed"]>, facts);
+  if (entry.kind === "item-robbed") return judgeTaking(entry as Entry<string, Bodies["item-robbed"]>, facts);
   if (isStockKind(entry.kind)) return [...judgePart(entry, facts), ...judgeShelf(entry, facts)];
   if (entry.kind === "step-answered" || entry.kind === "finding-proved") return judgeAnswers(entry, facts);
   if (entry.kind === "work-taken") return judgeTaker(entry as Entry<string, Bodies["work-taken"]>, facts);
@@ -153,11 +153,12 @@ function judgeShelf({ body }: Entry, facts: EntryFacts): readonly Fault[] {
   });
 }
 
-function judgeFinding(
-  entry: Entry<string, Bodies["finding-raised" | "item-robbed"]>,
-  facts: EntryFacts,
-): readonly Fault[] {
+function judgeFinding(entry: Entry<string, Bodies["finding-raised"]>, facts: EntryFacts): readonly Fault[] {
   return judgeEffect(entry.body, patternsOf(entry, facts));
+}
+
+function judgeTaking(entry: Entry<string, Bodies["item-robbed"]>, facts: EntryFacts): readonly Fault[] {
+  return judgeTakenOut(entry.body, patternsOf(entry, facts));
 }
 
 function judgeReturn(entry: Entry<string, Bodies["returned"]>, facts: EntryFacts): readonly Fault[] {

@@ -1,6 +1,7 @@
 import { STATION_PLACE } from "#log";
 import { lookUp, type ItemRobbed, type KitState, type Shelf } from "#readiness";
 import { aboutKit, allow, unless, type Act, type ActContext } from "../acts/draft.ts";
+import { judgeTakenOut } from "../acts/finding-effect.ts";
 import { judgeNames } from "../acts/finding-acts.ts";
 import { needHere, needOnCharge, needPlace } from "../acts/needs.ts";
 import { patternOf } from "../acts/turnaround-acts.ts";
@@ -36,6 +37,7 @@ export function robItem(doing: ActContext, kit: KitState, body: ItemRobbed): Act
       because("SN-201", "body.to", body.to, "another kit on charge", "Choose the kit that it is taken for."),
     ),
     ...judgeNames(doing, kit, body),
+    ...judgeTakenOut(body, pattern ? [pattern] : []),
     unless(
       most === undefined || body.quantity <= most,
       because("SN-202", "body.quantity", body.quantity, `at most ${most ?? 0}`, "The kit holds no more of them."),

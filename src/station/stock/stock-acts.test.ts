@@ -1,10 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { holdersOf, onShelf, partShelf, stockOf, type PartSetting } from "#readiness";
+import { holdersOf, onShelf, partShelf, stockOf, standingOf, type PartSetting } from "#readiness";
 import { enrolKit } from "../acts/kit-acts.ts";
 import { makeRemedy, raiseFinding } from "../acts/finding-acts.ts";
 import { strikeEntry } from "../acts/station-acts.ts";
 import { fitItem, openTurnaround } from "../acts/turnaround-acts.ts";
-import { Desk, refusalsOf } from "../sample-station.ts";
+import { effectsOfTaking } from "../acts/finding-effect.ts";
+import { Desk, refusalsOf, SMALL_PATTERN } from "../sample-station.ts";
 import { robItem, setShelves } from "./shelf-acts.ts";
 import * as stock from "./stock-acts.ts";
 
@@ -183,6 +184,18 @@ describe("an item taken from one kit for another", () => {
     expect(made.kit("k2").contents["cells"]).toMatchObject({ robbed: "k1" });
     made.do(strikeEntry(made.as("ann"), line, "Put back."));
     expect(made.kit()).toMatchObject({ findings: [], contents: { cells: { quantity: 2 } } });
+  });
+
+  it("does to the first no less than the worst that it can do by failing, and is fitted again, not mended", () => {
+    const made = desk();
+    for (const effect of ["notes", "limits"] as const)
+      expect(refusalsOf(robItem(made.as("ben"), made.kit(), { ...ROBBED, effect }))).toEqual(["SN-138"]);
+    expect(effectsOfTaking(SMALL_PATTERN, "cells")).toEqual(["grounds"]);
+    made.do(robItem(made.as("ben"), made.kit(), ROBBED));
+    const { standing, because, restore } = standingOf(made.kit(), SMALL_PATTERN, "2026-01-11", {});
+    expect(standing).toBe("grounded");
+    expect(because.map(({ said }) => said)).toContainEqual({ say: "finding", of: { name: "Cells: Taken for k2" } });
+    expect(restore.what).toContainEqual({ say: "fitBack", of: { item: "Cells" } });
   });
 
   it("is for another kit, and no more than the kit holds", () => {

@@ -2,9 +2,9 @@ import { useState } from "react";
 import { useWords } from "#web/language/index.ts";
 import { uuidv7 } from "uuidv7";
 import { useLocation } from "wouter";
-import type { Effect } from "#kit";
-import { fitItem, robItem } from "#station";
-import type { FittedItem, KitState } from "#readiness";
+import type { Effect, Item } from "#kit";
+import { effectsOfTaking, fitItem, robItem } from "#station";
+import { fuelItemOf, lastClosed, type FittedItem, type KitState } from "#readiness";
 import { useCarryOut } from "#web/device/index.ts";
 import { Button, ErrorBox, Notice, TextField, useDoing } from "#web/parts/index.ts";
 import { Choice } from "#web/parts/fields/choice.tsx";
@@ -12,8 +12,6 @@ import { NumberField } from "#web/parts/fields/number-field.tsx";
 import { sayEffect } from "#web/act/finding-choice.ts";
 import type { KitAtHand } from "#web/kit-view/at-hand.ts";
 import { KitFormPage } from "./kit-form-page.tsx";
-
-const EFFECTS: readonly Effect[] = ["grounds", "limits", "notes"];
 
 /** An item taken out of one kit for another: a finding on the first, a trail on both. */
 export default function TakeOutPage() {
@@ -30,11 +28,13 @@ function Form({ at }: { readonly at: KitAtHand }) {
   const [item, setItem] = useState("");
   const [to, setTo] = useState("");
   const [quantity, setQuantity] = useState<number>();
-  const [effect, setEffect] = useState<Effect>();
+  const [chosen, setChosen] = useState<Effect>();
   const [limit, setLimit] = useState("");
   const [why, setWhy] = useState("");
   const other = at.view.kits.find(({ id }) => id === to);
   const fits = other !== undefined && isSamePattern(at.kit, other);
+  const effects = item === "" ? [] : effectsOfTaking(at.pattern, item).toReversed();
+  const effect = effects.length === 1 ? effects[0] : effects.find((one) => one === chosen);
   const isLimited = effect !== "limits" || limit.trim() !== "";
   const isReady = item !== "" && other !== undefined && quantity !== undefined && effect !== undefined && isLimited;
   const take = async () => {
@@ -54,14 +54,17 @@ function Form({ at }: { readonly at: KitAtHand }) {
       <ItemSelect at={at} item={item} onChoose={setItem} />
       <NumberField label={words.howMany()} value={quantity} onChange={setQuantity} least={1} />
       <KitSelect at={at} to={to} onChoose={setTo} />
-      <Choice
-        label={words.whatMeans({ kit: at.kit.name })}
-        options={EFFECTS.map((one) => ({ value: one, label: sayEffect(one, lineWords) }))}
-        value={effect}
-        onChange={setEffect}
-      />
+      {effects.length > 0 && (
+        <Choice
+          label={words.whatMeans({ kit: at.kit.name })}
+          options={effects.map((one) => ({ value: one, label: sayEffect(one, lineWords) }))}
+          value={effect}
+          onChange={setChosen}
+        />
+      )}
       {effect === "limits" && <TextField label={words.limit()} value={limit} onChange={setLimit} limit={300} />}
       <TextField label={words.whyIfNeeded()} value={why} onChange={setWhy} />
+      {isInside(at, item) && <p>{words.takeSealed({ kit: at.kit.name })}</p>}
       {other && !fits && (
         <Notice tone="attention" title={words.otherPattern({ kit: other.name })}>
           <p>{words.otherPatternMore()}</p>
@@ -73,6 +76,18 @@ function Form({ at }: { readonly at: KitAtHand }) {
       </Button>
     </>
   );
+}
+
+/** What another kit may have: neither what is good once only nor what is in the tank. */
+function itemsToTake({ pattern }: KitAtHand): readonly Item[] {
+  const fuel = fuelItemOf(pattern);
+  return pattern.items.filter((item) => item.life.kind !== "single-use" && item !== fuel);
+}
+
+/** Whether the seal has to be broken to come at an item. */
+function isInside({ kit, pattern }: KitAtHand, item: string): boolean {
+  const place = pattern.items.find(({ id }) => id === item)?.place;
+  return place !== undefined && place !== "outside" && !kit.turnaround && lastClosed(kit)?.closed?.how === "sealed";
 }
 
 function isSamePattern(one: KitState, other: KitState): boolean {
@@ -111,7 +126,7 @@ function ItemSelect({ at, item, onChoose }: SelectProps & { readonly item: strin
       <span className="field-label">{words.whichItem()}</span>
       <select className="field-input" value={item} onChange={({ target }) => onChoose(target.value)}>
         <option value="">{words.chooseItem()}</option>
-        {at.pattern.items.map(({ id, name }) => (
+        {itemsToTake(at).map(({ id, name }) => (
           <option key={id} value={id}>
             {name}
           </option>
@@ -130,6 +145,7 @@ function KitSelect({ at, to, onChoose }: SelectProps & { readonly to: string }) 
         <option value="">{words.chooseKit()}</option>
         {at.view.kits
           .filter(({ id }) => id !== at.kit.id)
+          .toSorted((one, other) => one.name.localeCompare(other.name, undefined, { numeric: true }))
           .map(({ id, name, serial }) => (
             <option key={id} value={id}>
               {name}, {serial}

@@ -93,6 +93,7 @@ export interface StandingWords {
   readonly livedWithOnly: (d: { readonly day: string | number; readonly name: string | number }) => string;
   readonly livingEnds: (d: { readonly name: string | number }) => string;
   readonly mend: (d: { readonly name: string | number }) => string;
+  readonly fitBack: (d: { readonly item: string | number }) => string;
   readonly remedy: (d: { readonly name: string | number; readonly advice: string | number }) => string;
   readonly prove: (d: { readonly name: string | number }) => string;
   readonly proveAt: (d: { readonly name: string | number; readonly places: string | number }) => string;

@@ -130,6 +130,7 @@ const words: StandingWords = {
   livedWithOnly: (d) => "Lived with only until " + d.day + ": " + d.name + ".",
   livingEnds: (d) => "living with " + d.name + " ends",
   mend: (d) => "Mend " + d.name + " and prove it.",
+  fitBack: (d) => "Put " + d.item + " back in, or another, and prove it.",
   remedy: (d) => d.name + ": " + d.advice,
   prove: (d) => d.name + ": prove it.",
   proveAt: (d) => d.name + ": prove it at " + d.places + ".",

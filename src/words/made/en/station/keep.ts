@@ -72,6 +72,8 @@ const words: KeepWords = {
   countRemoved: (d) => d.count + " removed",
   countChangedParts: (d) => d.count + " changed",
   takeTitle: (d) => "Take an item of " + d.kit + " for another kit",
+  takeSealed: (d) =>
+    d.kit + " is sealed. Begin its turnaround before you break the seal: a broken seal proves nothing.",
   howMany: () => "How many are taken out",
   whatMeans: (d) => "What does it mean for " + d.kit + "?",
   limit: () => "The limit, as a vessel should hear it",

@@ -132,6 +132,7 @@ const words: StandingWords = {
   livedWithOnly: (d) => "Toléré seulement jusqu'au " + d.day + " : " + d.name + ".",
   livingEnds: (d) => "fin de tolérance : " + d.name,
   mend: (d) => "Réparer et prouver : " + d.name + ".",
+  fitBack: (d) => "Remettre " + d.item + ", ou un autre, et le prouver.",
   remedy: (d) => d.name + " : " + d.advice,
   prove: (d) => d.name + " : le prouver.",
   proveAt: (d) => d.name + " : le prouver à " + d.places + ".",
