@@ -41,6 +41,12 @@ describe("what a finding does to its kit, as pushed", () => {
       ...more,
     });
 
+  const taken = (effect: string) =>
+    about("k1", {
+      kind: "item-robbed",
+      body: { item: mode.item, quantity: 1, to: "k2", finding: uuidv7(), mode: "other", effect, note: "Taken." },
+    });
+
   it("is what the pattern says, or worse", async () => {
     const worse = { item: limiting.item, mode: limiting.id, effect: "grounds" };
     expect(await push(found("k1", {}), found("k1", worse))).toEqual(["accepted", "accepted"]);
@@ -52,11 +58,6 @@ describe("what a finding does to its kit, as pushed", () => {
   });
 
   it("is never milder for an item taken out than the worst that the item can do by failing", async () => {
-    const taken = (effect: string) =>
-      about("k1", {
-        kind: "item-robbed",
-        body: { item: mode.item, quantity: 1, to: "k2", finding: uuidv7(), mode: "other", effect, note: "Taken." },
-      });
     expect(await push(taken("notes"), taken("grounds"))).toEqual(["SN-138", "accepted"]);
   });
 

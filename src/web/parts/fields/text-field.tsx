@@ -21,11 +21,7 @@ export function TextField(props: TextFieldProps) {
   const { value, onChange, isLong = false, isShort = false, limit = isLong ? 2000 : 200 } = props;
   const change = (event: { readonly target: { readonly value: string } }) => onChange(event.target.value);
   const words = useWords("parts");
-  const full = value.length >= limit && !isShort && (
-    <p className="field-hint" role="status">
-      {words.textFull({ limit })}
-    </p>
-  );
+  const full = value.length >= limit && !isShort && <output className="field-hint">{words.textFull({ limit })}</output>;
   return (
     <FieldFrame {...props} after={full}>
       {(ids) =>
