@@ -1,0 +1,12 @@
+import type { LotUsed } from "#readiness";
+
+/** Larger lots, and more sizes, the question does not take. */
+const LARGEST = 100;
+const MOST_SIZES = 20;
+
+/** In which sizes a part is wanted, as `spares` takes it; nothing where all were used one at a time. */
+export function lotsAsked(used: readonly LotUsed[]) {
+  if (used.every(({ size }) => size === 1)) return {};
+  const told = used.toSorted((one, other) => other.times - one.times).slice(0, MOST_SIZES);
+  return { lots: told.map(({ size, times }) => ({ size: Math.min(LARGEST, size), share: times })) };
+}
