@@ -1,6 +1,5 @@
 import type { LotUsed, StationHolding, StockPart } from "#readiness";
-import { daysOfSpan } from "./lead-days.ts";
-import { lotsAsked } from "./lots-asked.ts";
+import { daysOfSpan, lotsAsked } from "./spares-asked.ts";
 import type { Words } from "#words";
 
 /** The answer of the question `spares`, as far as it is shown. */

@@ -1,6 +1,5 @@
 import { useEffect, useState } from "react";
-import { daysOfSpan } from "./lead-days.ts";
-import { lotsAsked } from "./lots-asked.ts";
+import { daysOfSpan, lotsAsked } from "./spares-asked.ts";
 import { lotsUsed, usedPerYear, type Stock, type StockPart } from "#readiness";
 import type { StationView } from "#web/device/index.ts";
 import { useAsk } from "#web/worker/index.ts";

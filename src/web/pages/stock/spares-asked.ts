@@ -1,4 +1,10 @@
+import { addSpan, daysBetween, parseSpan } from "#base";
 import type { LotUsed } from "#readiness";
+
+/** A span of the calendar from a day on, in days: "3 months" is 92 from 1 June. */
+export function daysOfSpan(span: string, from: string): number {
+  return daysBetween(from, addSpan(from, parseSpan(span)));
+}
 
 /** Larger lots, and more sizes, the question does not take. */
 const LARGEST = 100;
