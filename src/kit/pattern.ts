@@ -117,6 +117,8 @@ export interface Mode {
   readonly forbids?: readonly Work[];
   /** Checks that prove it gone beside those that find it, such as a run under fuel. */
   readonly provedBy?: readonly string[];
+  /** True where it says that the item is not there: lost or taken, which says nothing of its wear. */
+  readonly loss?: boolean;
 }
 
 interface CheckBase {

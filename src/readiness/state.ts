@@ -260,6 +260,8 @@ export interface StepReport extends Mark {
   readonly pattern?: string;
   readonly note?: string;
   readonly kit?: string;
+  /** The casualty in whose review it was told. */
+  readonly casualty?: string;
   readonly answer?: Mark & { readonly text: string };
 }
 

@@ -44,6 +44,10 @@ const modeBlock = block(
       0,
       "Ids of checks that prove it gone beside those that find it.",
     ).exactOptional(),
+    loss: z
+      .boolean({ error: "true or false" })
+      .describe("True if it says only that the item is not there: lost or taken, which is no wear.")
+      .exactOptional(),
   },
   "One way the item fails.",
 );

@@ -44,6 +44,7 @@ const WORDS: Readonly<Record<string, string>> = {
   life: "life",
   lift: "lifting by machine",
   limit: "limit",
+  loss: "whether it is a loss",
   measuresDelivery: "measuring of delivery",
   name: "name",
   needs: "people, tools and time",

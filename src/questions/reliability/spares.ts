@@ -13,6 +13,17 @@ const itemIn = z.strictObject({
   perYear: z.number().min(0).max(1e6).optional().describe("Demands in a year [1/year]"),
   leadTime: someTime("From ordering to shelf").optional(),
   pipeline: z.number().min(0).max(MOST_PIPELINE).optional().describe("Instead: demands in one lead time [1]"),
+  lots: z
+    .array(
+      z.strictObject({
+        size: z.int().min(1).max(100).describe("Wanted at once [1]"),
+        share: z.number().gt(0).max(1e6).describe("How often beside the other sizes [1]"),
+      }),
+    )
+    .min(1)
+    .max(20)
+    .optional()
+    .describe("In which sizes they are wanted; one at a time if left out"),
   cost: z.number().gt(0).max(1e9).optional().describe("Of one [any one unit of cost]"),
   stock: z.int().min(0).max(MOST_STOCK).optional().describe("On the shelf now [1]; none if left out"),
 });
@@ -121,12 +132,12 @@ export const sparesQuestion = defineQuestion({
 
 /** The least for a target, else what the budget bought, else what is there. */
 function wantedStock(item: Item, target: number | undefined, bought: number | undefined): number | undefined {
-  return target === undefined ? (bought ?? item.stock ?? 0) : leastStock(pipelineOf(item), target);
+  return target === undefined ? (bought ?? item.stock ?? 0) : leastStock(pipelineOf(item), target, item.lots);
 }
 
 function itemAnswer(item: Item, stock: number) {
   const toBuy = Math.max(0, stock - (item.stock ?? 0));
-  return { name: item.name, stock, toBuy, ...stockOf(pipelineOf(item), stock), ...emptyOf(item, stock) };
+  return { name: item.name, stock, toBuy, ...stockOf(pipelineOf(item), stock, item.lots), ...emptyOf(item, stock) };
 }
 
 /** Demands that find the shelf empty, before and after: perYear (1 - fill rate). */
@@ -140,7 +151,8 @@ function buy({ items, enough }: Input, budget: number) {
   const parts = items.map((item): Part => {
     const mostBought = enough === undefined ? undefined : untilEnough(item, enough);
     const most = mostBought === undefined ? {} : { mostBought };
-    return { name: item.name, pipeline: pipelineOf(item), cost: item.cost!, stock: item.stock ?? 0, ...most };
+    const lots = item.lots === undefined ? {} : { lots: item.lots };
+    return { name: item.name, pipeline: pipelineOf(item), ...lots, cost: item.cost!, stock: item.stock ?? 0, ...most };
   });
   return bestPurchases(parts, budget);
 }
@@ -155,7 +167,7 @@ function untilEnough(item: Item, enough: number): number | undefined {
 }
 
 function emptyAt(item: Item, perYear: number, stock: number): number {
-  return perYear * (1 - stockOf(pipelineOf(item), stock).fillRate);
+  return perYear * (1 - stockOf(pipelineOf(item), stock, item.lots).fillRate);
 }
 
 function beyondWords(names: readonly string[]): string {

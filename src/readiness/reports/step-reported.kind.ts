@@ -14,6 +14,8 @@ export const schema = ({ z, id, note }: Shapes) =>
     what: z.enum(["wrong", "impossible", "unclear"]),
     note: note.exactOptional(),
     kit: id.exactOptional(),
+    /** The casualty in whose review it was told. */
+    casualty: id.exactOptional(),
   });
 export type Body = BodyOf<typeof schema>;
 

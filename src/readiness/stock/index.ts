@@ -7,6 +7,6 @@ export { blankPart, PartDraft } from "./part-draft.ts";
 export { applyToPart, isStockKind } from "./part-fold.ts";
 export { partNeeds, type StockNeed } from "./part-needs.ts";
 export type { PartOrder, Recall, StockLine, StockPart } from "./part-state.ts";
-export { usedPerYear } from "./part-use.ts";
+export { lotsUsed, usedPerYear, type LotUsed } from "./part-use.ts";
 export { isSameLot, partShelf, stockOf, type PartShelf, type ShelfLot, type Stock } from "./shelves.ts";
 export { stationHolding, type StationHolding } from "./station-holding.ts";

@@ -7,7 +7,7 @@ import { arrivalOf, openOrders, orderList } from "./order-list.ts";
 import { blankPart, PartDraft } from "./part-draft.ts";
 import { applyToPart } from "./part-fold.ts";
 import type { StockPart } from "./part-state.ts";
-import { usedPerYear } from "./part-use.ts";
+import { lotsUsed, usedPerYear } from "./part-use.ts";
 import { partShelf, stockOf } from "./shelves.ts";
 
 const TODAY = "2026-06-01";
@@ -172,7 +172,22 @@ describe("what is due already", () => {
   });
 });
 
+const use = (day: string, count: number, kit?: string): Line => [
+  "stock-used",
+  day,
+  { place: "north", count, day, note: "n", ...(kit && { kit, item: "cell" }) },
+];
+
 describe("what is used in a year", () => {
+  it("is used together by one kit on one day, and one by one else", () => {
+    const lines = [use("2026-04-01", 2, "k1"), use("2026-04-01", 1, "k1"), use("2026-04-01", 3, "k2")];
+    const parts = [partOf([received(9), ...lines, use("2026-04-02", 1), use("2026-04-02", 1)])];
+    expect(lotsUsed([partShelf(stockOf(parts, []), "cell", "north")])).toEqual([
+      { size: 1, times: 2 },
+      { size: 3, times: 2 },
+    ]);
+  });
+
   it("is told by the record, once there are 90 days of it", () => {
     const used: Line = ["stock-used", "2026-04-01", { place: "north", count: 2, day: "2026-04-01", note: "n" }];
     const parts = [partOf([received(9), used])];

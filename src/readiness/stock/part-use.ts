@@ -6,6 +6,31 @@ const YEAR_DAYS = 365.25;
 /** Fewer days of record than this say nothing of a year; common practice. */
 const LEAST_DAYS = 90;
 
+/** So many of a part were used at once, so often. */
+export interface LotUsed {
+  /** At least 1 [parts]. */
+  readonly size: number;
+  readonly times: number;
+}
+
+/**
+ * How many of a part are used at once, as the log tells it: what went into one kit on one day was wanted together, as an
+ * opening that renews three; what went into no kit stands as it was written.
+ *
+ * @returns smallest first; empty where none was used
+ */
+export function lotsUsed(shelves: readonly PartShelf[]): readonly LotUsed[] {
+  const together = new Map<string, number>();
+  for (const [n, line] of shelves.flatMap(({ lines }) => lines).entries()) {
+    if (line.what !== "used" || line.count < 1) continue;
+    const occasion = line.kit === undefined ? `line ${n}` : `${line.kit} ${line.day}`;
+    together.set(occasion, (together.get(occasion) ?? 0) + line.count);
+  }
+  const times = new Map<number, number>();
+  for (const size of together.values()) times.set(size, (times.get(size) ?? 0) + 1);
+  return [...times].map(([size, count]) => ({ size, times: count })).toSorted((one, other) => one.size - other.size);
+}
+
 /**
  * How many of a part a year are taken off these shelves, as the log tells it: what was used, over the days since the first
  * line of any of them.

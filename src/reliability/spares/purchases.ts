@@ -1,12 +1,14 @@
 import { nth } from "#base";
-import { poissonChances } from "#numerics";
+import { demandChances, largestOf, SINGLY, type Lot } from "./lots.ts";
 import { stockOf } from "./shelf.ts";
 
 /** A part of the shelf that may be bought. */
 export interface Part {
   readonly name: string;
-  /** Demands in the lead time, to be expected [1]. */
+  /** Parts wanted in the lead time, to be expected [1]. */
   readonly pipeline: number;
+  /** In which sizes they are wanted; one at a time if left out. */
+  readonly lots?: readonly Lot[];
   readonly cost: number;
   /** On the shelf now. */
   readonly stock: number;
@@ -56,7 +58,10 @@ const NOTHING = 1e-12;
  * @source Sherbrooke, Optimal Inventory Modeling of Systems, 2004, marginal analysis (FROM MEMORY); exact search DERIVED
  */
 export function bestPurchases(parts: readonly Part[], budget: number): Purchases {
-  const start = parts.reduce((sum, { pipeline, stock }) => sum + stockOf(pipeline, stock).expectedBackorders, 0);
+  const start = parts.reduce(
+    (sum, { pipeline, stock, lots }) => sum + stockOf(pipeline, stock, lots).expectedBackorders,
+    0,
+  );
   const ladders = parts.map((part, i) => ladderOf(part, i, budget));
   const { steps: greedy, bound } = marginal(ladders, budget);
   const gained = greedy.reduce((sum, { gain }) => sum + gain, 0);
@@ -67,14 +72,14 @@ export function bestPurchases(parts: readonly Part[], budget: number): Purchases
   return { ...listed(parts, steps, start), exact: better !== undefined, gap };
 }
 
-/** What each further one of a part saves; always less than the one before. */
+/** What each further one of a part saves; never more than the one before. */
 function ladderOf(
-  { pipeline, cost, stock, mostBought = Infinity }: Part,
+  { pipeline, cost, stock, lots = SINGLY, mostBought = Infinity }: Part,
   part: number,
   budget: number,
 ): readonly Step[] {
-  const most = Math.min(mostBought, Math.floor(budget / cost + 1e-9), Math.ceil(3 * pipeline + 60));
-  const chances = poissonChances(pipeline, stock + most + Math.ceil(2 * pipeline) + 60);
+  const most = Math.min(mostBought, Math.floor(budget / cost + 1e-9), Math.ceil(3 * pipeline + 60 * largestOf(lots)));
+  const chances = demandChances(pipeline, stock + most + Math.ceil(2 * pipeline) + 60 * largestOf(lots), lots);
   const above = (s: number) => chances.slice(s + 1).reduceRight((sum, chance) => sum + chance, 0);
   const steps = Array.from({ length: most }, (_, n) => ({ part, cost, gain: above(stock + n) }));
   return steps.filter(({ gain }) => gain > NOTHING);

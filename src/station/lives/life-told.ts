@@ -15,6 +15,8 @@ export interface LifeTold {
   readonly lives: number;
   /** Of these, found bad. */
   readonly ended: number;
+  /** Lost or taken, at whatever age: counted as good when last seen, or left out where nobody had looked. */
+  readonly lost: number;
   readonly looks: number;
   /** Time over which they were seen to be good, half of the time between where it failed between two looks [d]. */
   readonly watched: number;
@@ -55,16 +57,23 @@ export const MOST_LOOKS = 4000;
  *
  * From 5 ends on by Weibull and lognormal, each as likely as the looks make it; below by a steady rate, gamma(1/2 + ended, watched).
  *
- * @param lives - as `livesSeen` has them
+ * @param all - as `livesSeen` has them
  * @param span - more than 0 [d]
  * @param mayBeLonger - true where the span is a life that the pattern states and that may ever be extended
  * @source Meeker & Escobar 1998; rates: Jeffreys' prior, NASA/SP-2009-569 (both FROM MEMORY); thresholds are judgement
  */
-export function lifeTold(lives: readonly LifeSeen[], span: number, mayBeLonger: boolean): LifeTold {
+export function lifeTold(all: readonly LifeSeen[], span: number, mayBeLonger: boolean): LifeTold {
+  const lives = all.filter(({ lost, looks }) => !lost || looks > 0);
   const records = lifeRecordsOf(lives);
   const ended = lives.filter(({ before }) => before < Infinity).length;
   const fits = MODELS.flatMap((model) => fitLife(records, model) ?? []);
-  const counts = { lives: lives.length, ended, looks: sum(lives.map(({ looks }) => looks)), watched: watchedOf(lives) };
+  const counts = {
+    lives: lives.length,
+    ended,
+    lost: all.filter(({ lost }) => lost).length,
+    looks: sum(lives.map(({ looks }) => looks)),
+    watched: watchedOf(lives),
+  };
   const beyond = lives.filter(({ after }) => after >= span * 0.999).length;
   const oldest = Math.max(0, ...lives.map(({ after, before }) => (before === Infinity ? after : before)));
   const told = {

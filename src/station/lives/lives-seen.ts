@@ -1,6 +1,6 @@
-import { checksFinding, type Item, type Pattern } from "#kit";
+import { checksFinding, modeNamed, type Item, type Pattern } from "#kit";
 import type { Entry } from "#log";
-import { isOfDrill, type Bodies, type Fitted, type KitState, type Turnaround } from "#readiness";
+import { isOfDrill, type Bodies, type Finding, type Fitted, type KitState, type Turnaround } from "#readiness";
 
 const DAY = 86_400_000;
 
@@ -21,11 +21,19 @@ export interface LifeSeen {
   readonly before: number;
   /** Looks at it, good and bad. */
   readonly looks: number;
+  /** True where it ended by being lost or taken, which says nothing of wear: `after` is when it was last seen. */
+  readonly lost?: true;
 }
 
 interface Look {
   readonly at: number;
-  readonly isBad: boolean;
+  readonly is: "good" | "bad" | "lost";
+}
+
+/** Findings of one item: those of the modes asked for, and those that say it was lost. */
+interface Found {
+  readonly bad: readonly Finding[];
+  readonly lost: readonly Finding[];
 }
 
 /**
@@ -33,7 +41,8 @@ interface Look {
  *
  * A life begins when the item is fitted, when the kit is taken on charge, or when a finding of the mode is closed: what was
  * proved mended counts as new. It is looked at in every opening that answers a check which finds the mode, and ends at the
- * first finding of it, whoever raised it and where.
+ * first finding of it, whoever raised it and where. What is lost (its mode says so, or the count at a return) is censored:
+ * still good when it was last looked at.
  *
  * @param given - the kit and its lines, oldest first
  * @param pattern - that the kit is built to
@@ -47,8 +56,9 @@ export function livesSeen(
   item: Item,
   modes: ReadonlySet<string>,
 ): readonly LifeSeen[] {
-  const born = birthsOf(given, item, modes);
-  const looks = looksAt(given.kit, pattern, modes);
+  const found = foundOf(given, pattern, item, modes);
+  const born = birthsOf(given, item, found);
+  const looks = looksAt(given.kit, pattern, modes, found);
   return born.flatMap((from, i) => {
     const own = looks.filter(({ at }) => at > from && at <= (born[i + 1] ?? Infinity));
     return lifeOf(given.kit.id, from, own);
@@ -58,7 +68,7 @@ export function livesSeen(
 /**
  * The life that is going on: of what is in the kit now, though nobody looked at it since it was fitted or proved mended.
  *
- * @returns undefined where nobody ever looked at one, or it was found bad and is not mended yet
+ * @returns undefined where nobody ever looked at one, or it was found bad or lost and is not mended yet
  */
 export function livingNow(
   given: KitLines,
@@ -68,31 +78,42 @@ export function livingNow(
 ): Pick<LifeSeen, "from" | "after"> | undefined {
   const last = livesSeen(given, pattern, item, modes).at(-1);
   if (last === undefined) return undefined;
-  const born = birthsOf(given, item, modes).at(-1) ?? 0;
+  const born = birthsOf(given, item, foundOf(given, pattern, item, modes)).at(-1) ?? 0;
   if (born > Date.parse(last.from)) return { from: new Date(born).toISOString(), after: 0 };
-  return last.before < Infinity ? undefined : last;
+  return last.before < Infinity || last.lost ? undefined : last;
 }
 
 function lifeOf(kit: string, born: number, looks: readonly Look[]): readonly LifeSeen[] {
-  const end = looks.findIndex(({ isBad }) => isBad);
+  const end = looks.findIndex(({ is }) => is !== "good");
   const good = end < 0 ? looks : looks.slice(0, end);
   if (looks.length === 0) return [];
   const age = (look: Look | undefined) => (look ? (look.at - born) / DAY : undefined);
-  const from = new Date(born).toISOString();
-  return [
-    {
-      kit,
-      from,
-      after: age(good.at(-1)) ?? 0,
-      before: age(looks[end]) ?? Infinity,
-      looks: good.length + (end < 0 ? 0 : 1),
-    },
-  ];
+  const seen = { kit, from: new Date(born).toISOString(), after: age(good.at(-1)) ?? 0 };
+  if (looks[end]?.is === "lost") return [{ ...seen, before: Infinity, looks: good.length, lost: true }];
+  return [{ ...seen, before: age(looks[end]) ?? Infinity, looks: good.length + (end < 0 ? 0 : 1) }];
 }
 
-function birthsOf({ kit, lines }: KitLines, { id }: Item, modes: ReadonlySet<string>): readonly number[] {
+function foundOf({ kit, lines }: KitLines, pattern: Pattern, { id }: Item, modes: ReadonlySet<string>): Found {
+  const uncounted = new Set(lines.flatMap((line) => missingIn(line, id)));
+  const isLoss = ({ id: finding, mode }: Finding) => {
+    const told = modeNamed(pattern, mode);
+    return uncounted.has(finding) || (told?.item === id && told.loss === true);
+  };
+  const bad = kit.findings.filter((one) => modes.has(one.mode) && !isLoss(one));
+  return { bad, lost: kit.findings.filter(isLoss) };
+}
+
+/** Findings of an item that a return counted as missing. */
+function missingIn({ kind, body }: Entry, item: string): readonly string[] {
+  if (kind !== "returned") return [];
+  const { counted = [], findings = [] } = body as Bodies["returned"];
+  if (!counted.some((one) => one.item === item && one.as === "missing")) return [];
+  return findings.filter((one) => one.item === item).map(({ finding }) => finding);
+}
+
+function birthsOf({ kit, lines }: KitLines, { id }: Item, { bad, lost }: Found): readonly number[] {
   const fitted = lines.flatMap((line) => fittingsIn(line, id));
-  const mended = kit.findings.flatMap(({ mode, closed }) => (closed && modes.has(mode) ? [Date.parse(closed.at)] : []));
+  const mended = [...bad, ...lost].flatMap(({ closed }) => (closed ? [Date.parse(closed.at)] : []));
   const charge = Date.parse(kit.enrolled.at);
   const isKnown = fitted.some((at) => at <= charge);
   return [...new Set([...(isKnown ? [] : [charge]), ...fitted, ...mended])].toSorted((one, other) => one - other);
@@ -114,20 +135,24 @@ export function renewalsOf({ kit, lines }: KitLines, item: string): readonly num
   return fitted.map((at) => (at - start) / DAY).filter((age) => age > 0);
 }
 
-function looksAt(kit: KitState, pattern: Pattern, modes: ReadonlySet<string>): readonly Look[] {
+function looksAt(kit: KitState, pattern: Pattern, modes: ReadonlySet<string>, found: Found): readonly Look[] {
   const checks = new Set([...modes].flatMap((mode) => checksFinding(pattern, mode).map(({ id }) => id)));
-  const found = kit.findings.filter((one) => modes.has(one.mode) && !isOfDrill(one, kit));
+  const real = (ones: readonly Finding[]) => ones.filter((one) => !isOfDrill(one, kit));
+  const [bad, lost] = [real(found.bad), real(found.lost)];
   const openings = [...kit.turnarounds, ...(kit.turnaround ? [kit.turnaround] : [])].filter(
     ({ closed, drill }) => closed?.how !== "set-aside" && drill === undefined,
   );
   const looked = openings.flatMap((one): readonly Look[] => {
-    const isBad = found.some(({ turnaround }) => turnaround === one.id);
-    return isBad || isLookedAt(one, checks) ? [{ at: Date.parse(one.opened.at), isBad }] : [];
+    const isIn = ({ turnaround }: Finding) => turnaround === one.id;
+    const is = bad.some(isIn) ? "bad" : lost.some(isIn) ? "lost" : "good";
+    return is !== "good" || isLookedAt(one, checks) ? [{ at: Date.parse(one.opened.at), is }] : [];
   });
   const known = new Set(openings.map(({ id }) => id));
-  const stray = found.filter(({ turnaround }) => turnaround === undefined || !known.has(turnaround));
-  const met = stray.map(({ raised }) => ({ at: Date.parse(raised.at), isBad: true }));
-  return [...looked, ...met].toSorted((one, other) => one.at - other.at);
+  const stray = (ones: readonly Finding[], is: Look["is"]) =>
+    ones
+      .filter(({ turnaround }) => turnaround === undefined || !known.has(turnaround))
+      .map(({ raised }) => ({ at: Date.parse(raised.at), is }));
+  return [...looked, ...stray(bad, "bad"), ...stray(lost, "lost")].toSorted((one, other) => one.at - other.at);
 }
 
 function isLookedAt({ answers }: Turnaround, checks: ReadonlySet<string>): boolean {

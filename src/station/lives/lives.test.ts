@@ -17,11 +17,12 @@ const PATTERN = {
   modes: [
     { id: "hard", item: "gasket", name: "hard", effect: "grounds" },
     { id: "torn", item: "gasket", name: "torn", effect: "notes" },
+    { id: "gone", item: "gasket", name: "missing", effect: "grounds", loss: true },
     { id: "rusty", item: "bolt", name: "rusty", effect: "notes" },
   ],
   checks: [
     { id: "press", item: "gasket", finds: ["hard"] },
-    { id: "look", item: "gasket", finds: ["torn"] },
+    { id: "look", item: "gasket", finds: ["torn", "gone"] },
   ],
   stages: [],
 } as unknown as Pattern;
@@ -44,9 +45,14 @@ interface Story {
   }[];
   readonly fitted?: readonly number[];
   readonly met?: { readonly mode: string; readonly on: number };
+  /** Counted as missing when it came back, with a finding of a mode that may also be wear. */
+  readonly cameBackWithout?: { readonly mode: string; readonly on: number };
 }
 
-function kit(id: string, { opened, asked = ["press", "look"], found = [], fitted = [], met }: Story): KitLines {
+function kit(
+  id: string,
+  { opened, asked = ["press", "look"], found = [], fitted = [], met, cameBackWithout }: Story,
+): KitLines {
   const answers = Object.fromEntries(asked.map((check) => [`s/${check}`, { check, answer: "seen" }]));
   const turnarounds = opened.map((n) => {
     return { id: `t${n}`, opened: { at: day(n) }, closed: { at: day(n + 1), how: "sealed" }, answers };
@@ -60,6 +66,18 @@ function kit(id: string, { opened, asked = ["press", "look"], found = [], fitted
     ...(drill && { drill }),
   }));
   const stray = met ? [{ id: "met", mode: met.mode, raised: { at: day(met.on) } }] : [];
+  const back = cameBackWithout
+    ? [{ id: "back", mode: cameBackWithout.mode, raised: { at: day(cameBackWithout.on) } }]
+    : [];
+  const returned = cameBackWithout
+    ? [
+        {
+          kind: "returned",
+          at: day(cameBackWithout.on),
+          body: { counted: [{ item: "gasket", as: "missing" }], findings: [{ finding: "back", item: "gasket" }] },
+        },
+      ]
+    : [];
   const lines = fitted.map((n) => ({
     kind: "item-fitted",
     at: day(n),
@@ -71,14 +89,16 @@ function kit(id: string, { opened, asked = ["press", "look"], found = [], fitted
       pattern: "pump@1",
       enrolled: { at: day(0) },
       turnarounds,
-      findings: [...findings, ...stray],
+      findings: [...findings, ...stray, ...back],
     } as unknown as KitState,
-    lines: lines as unknown as readonly Entry[],
+    lines: [...lines, ...returned] as unknown as readonly Entry[],
   };
 }
 
 const seen = (story: Story, modes = ALL) =>
   livesSeen(kit("a", story), PATTERN, ITEM, modes).map(({ after, before, looks }) => [after, before, looks]);
+const lost = (story: Story, modes = ALL) =>
+  livesSeen(kit("a", story), PATTERN, ITEM, modes).map(({ after, before, lost: isLost }) => [after, before, isLost]);
 const logOf = (kits: readonly KitLines[]): LivesLog => ({
   kits,
   patterns: new Map([["pump@1", PATTERN]]),
@@ -111,6 +131,19 @@ describe("lives, as looks at them tell", () => {
     expect(seen(story, new Set(["hard"]))).toEqual([[600, Infinity, 2]]);
     expect(seen({ opened: [300], asked: ["press"] }, new Set(["torn"]))).toEqual([]);
     expect(seen({ opened: [300], met: { mode: "torn", on: 450 } })).toEqual([[300, 450, 2]]);
+  });
+
+  it("end by no wear where it is lost: they are still good at the last look before that", () => {
+    const gone = { opened: [300, 600], found: [{ mode: "gone", on: 600 }] };
+    expect(lost(gone)).toEqual([[300, Infinity, true]]);
+    expect(lost(gone, new Set(["torn"]))).toEqual([[300, Infinity, true]]);
+    expect(lost({ opened: [300], cameBackWithout: { mode: "torn", on: 450 } })).toEqual([[300, Infinity, true]]);
+    expect(lost({ ...gone, found: [...gone.found, { mode: "torn", on: 600 }] })).toEqual([[300, 600, undefined]]);
+    const anew = { opened: [300, 600, 900], found: [{ mode: "gone", on: 600, mended: 601 }] };
+    expect(lost(anew, new Set(["torn"]))).toEqual([
+      [300, Infinity, true],
+      [299, Infinity, undefined],
+    ]);
   });
 
   it("leave out what was planted for a drill", () => {
@@ -160,6 +193,19 @@ describe("how long a thing lasts", () => {
     expect(lifeTold(clean(19), 365, false).verdict.kind).toBe("lasts");
     const { verdict } = lifeTold(clean(10), 365, false);
     expect(verdict.kind === "cannot-tell" && verdict.looks).toBe(9);
+  });
+
+  it("leaves out what was lost before anybody looked, and says how many were lost", () => {
+    const one = { kit: "a", from: day(0), before: Infinity, lost: true as const };
+    const told = lifeTold(
+      [
+        { ...one, after: 300, looks: 1 },
+        { ...one, after: 0, looks: 0 },
+      ],
+      365,
+      false,
+    );
+    expect(told).toMatchObject({ lives: 1, ended: 0, looks: 1, watched: 300, lost: 2 });
   });
 
   it("earns a shorter or a longer life only where its range clears the mark, and a longer one only by older ones", () => {
@@ -248,6 +294,8 @@ describe("a pattern's lives", () => {
     expect(close.curve.find(({ at }) => at === 730)!.survival).toBeCloseTo(0.75, 6);
     expect(close.renewed.at(-1)).toMatchObject({ at: 731, count: 0.25 });
     expect(itemLife(PATTERN, "bolt", logOf(kits))).toBeUndefined();
+    // How often a thing is lost is no way in which it wears.
+    expect(close.modes.map(({ mode }) => mode.id)).not.toContain("gone");
   });
 
   it("earn no longer life where the pattern says that its class is never extended", () => {

@@ -105,9 +105,11 @@ function livesOf(pattern: Pattern, item: Item, modes: readonly Mode[], log: Live
   return alike(pattern, log).flatMap((one) => livesSeen(one, log.patterns.get(one.kit.pattern) ?? pattern, item, ids));
 }
 
-/** Modes of an item that a check is there to find. */
+/** Modes of an item that a check is there to find; that it is lost is none by which it wears. */
 export function modesLookedFor(pattern: Pattern, { id }: Item): readonly Mode[] {
-  return pattern.modes.filter(({ item, id: mode }) => item === id && checksFinding(pattern, mode).length > 0);
+  return pattern.modes.filter(
+    ({ item, id: mode, loss }) => item === id && !loss && checksFinding(pattern, mode).length > 0,
+  );
 }
 
 function alike({ id }: Pattern, { kits }: LivesLog): readonly KitLines[] {

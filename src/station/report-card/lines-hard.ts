@@ -12,6 +12,8 @@ export interface LineHard {
   readonly notPossible: number;
   /** Reports, by what they said. */
   readonly reports: Readonly<Record<StepReport["what"], number>>;
+  /** The same, each as it was told, newest first. */
+  readonly told: readonly StepReport[];
   /** Share of openings in which it is not possible: nineteen times in twenty at least this [1]. */
   readonly atLeast: number;
 }
@@ -52,6 +54,7 @@ function lineRead(step: Step, openings: readonly OpeningRead[], reports: readonl
     asked: answered.length,
     notPossible,
     reports: { wrong: count("wrong"), impossible: count("impossible"), unclear: count("unclear") },
+    told: own.toSorted((one, other) => other.at.localeCompare(one.at)),
     atLeast: answered.length === 0 ? 0 : jeffreys(notPossible, answered.length, 0.9)[0],
   };
 }

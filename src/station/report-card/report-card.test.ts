@@ -180,6 +180,21 @@ describe("lines that people could not do", () => {
   });
 });
 
+describe("reports on a line", () => {
+  it("stand each in its own words, with the casualty it was told after, newest first", () => {
+    const [early, late] = [mark(1), mark(5)];
+    const reports = [
+      { ...early, step: "c", what: "unclear", note: "which tap?" },
+      { ...late, step: "c", what: "impossible", note: "the deck was under water", casualty: "c1" },
+    ] as StepReport[];
+    const { lines } = reportCard(PATTERN, [kit("k1", many(2))], reports);
+    expect(lines[0]!.told.map(({ at, what, note, casualty }) => [at, what, note, casualty])).toEqual([
+      [late.at, "impossible", "the deck was under water", "c1"],
+      [early.at, "unclear", "which tap?", undefined],
+    ]);
+  });
+});
+
 describe("minutes really taken", () => {
   it("run from the answer before in the same opening, and leave the clock of a wait out", () => {
     const { minutes } = cardOf(kit("k1", many(5)));

@@ -1,6 +1,6 @@
 import { useWords, withParts } from "#web/language/index.ts";
 import type { Words } from "#words";
-import type { CasualtyState, ReviewAbout } from "#readiness";
+import type { Bodies, CasualtyState, ReviewAbout } from "#readiness";
 import { noteReview, reportStep } from "#station";
 import { allSteps, patternKey, type Pattern } from "#kit";
 import { useState } from "react";
@@ -19,6 +19,16 @@ function aboutOptions(words: Words["review"]): readonly { readonly id: ReviewAbo
   ];
 }
 
+type What = Bodies["step-reported"]["what"];
+
+function whatOptions(words: Words["review"]): readonly { readonly id: What; readonly words: string }[] {
+  return [
+    { id: "wrong", words: words.lineWrong() },
+    { id: "impossible", words: words.lineImpossible() },
+    { id: "unclear", words: words.lineUnclear() },
+  ];
+}
+
 interface PartProps {
   readonly casualty: CasualtyState;
   readonly view: StationView;
@@ -33,22 +43,25 @@ export function ToldPart({ casualty, view }: PartProps) {
   const [about, setAbout] = useState<ReviewAbout>();
   const [note, setNote] = useState("");
   const [number, setNumber] = useState("");
+  const [what, setWhat] = useState<What>();
   const pattern = about === "pattern" ? patternOf(casualty, view) : undefined;
   const step = pattern && allSteps(pattern).find(({ line }) => `${line}` === number.trim());
   const isUnknown = pattern !== undefined && number.trim() !== "" && step === undefined;
+  const isUnsaid = step !== undefined && what === undefined;
   const save = async () => {
     if (about === undefined) return;
     const said = note.trim();
     const isSaved = await saving.save(async () => {
       await carryOut((doing) => noteReview(doing, casualty, { about, note: said }));
-      if (!pattern || !step) return;
-      const body = { step: step.id, what: "unclear" as const, note: said };
+      if (!pattern || !step || !what) return;
+      const body = { step: step.id, what, note: said, casualty: casualty.id };
       await carryOut((doing) => reportStep(doing, patternKey(pattern), body));
     });
     if (!isSaved) return;
     setAbout(undefined);
     setNote("");
     setNumber("");
+    setWhat(undefined);
   };
   return (
     <Section title={words.peopleSaw()}>
@@ -68,14 +81,22 @@ export function ToldPart({ casualty, view }: PartProps) {
           label={words.lineNumber()}
           hint={step ? words.lineIs({ line: step.text }) : words.lineNumberHint()}
           value={number}
-          onChange={setNumber}
+          onChange={(typed) => {
+            setNumber(typed);
+            setWhat(undefined);
+          }}
           isShort
           {...(isUnknown && { fault: words.noLine({ pattern: pattern.name }) })}
         />
       )}
+      {step && <PickRow label={words.whatOfLine()} options={whatOptions(words)} picked={what} onPick={setWhat} />}
       <TextField label={words.youSaw()} value={note} onChange={setNote} isLong />
       <ErrorBox error={saving.error} title={words.notWritten()} />
-      <Button wide isDisabled={about === undefined || note.trim() === "" || isUnknown} onPress={() => void save()}>
+      <Button
+        wide
+        isDisabled={about === undefined || note.trim() === "" || isUnknown || isUnsaid}
+        onPress={() => void save()}
+      >
         {words.add()}
       </Button>
     </Section>

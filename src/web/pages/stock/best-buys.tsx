@@ -1,4 +1,4 @@
-import { stationHolding, usedPerYear, type StationHolding, type Stock, type StockPart } from "#readiness";
+import { lotsUsed, stationHolding, usedPerYear, type StationHolding, type Stock, type StockPart } from "#readiness";
 import { useEffect, useState } from "react";
 import { Link } from "wouter";
 import type { StationView } from "#web/device/index.ts";
@@ -100,8 +100,9 @@ const columns = (words: Words["stock"]): readonly Column<Row>[] => [
 /** What is asked of each part whose price, use and time to come are on record, and what is left out for want of them. */
 function known(view: StationView, stock: Stock, parts: readonly StockPart[], words: Words["stock"]) {
   const read = parts.map((part) => {
-    const perYear = usedPerYear([...(stock.get(part.id)?.values() ?? [])], view.today);
-    return { part, item: askedOf(part, perYear, heldOf(part, view, stock), view.today) };
+    const shelves = [...(stock.get(part.id)?.values() ?? [])];
+    const used = { perYear: usedPerYear(shelves, view.today), lots: lotsUsed(shelves) };
+    return { part, item: askedOf(part, used, heldOf(part, view, stock), view.today) };
   });
   return {
     items: read.flatMap(({ item }) => item ?? []),

@@ -19,15 +19,15 @@ const boughtItem = (name: string, now: number, after: number) => ({
 
 describe("best buys, in words", () => {
   it("ask of a part only what is on record, and say what is missing of the others", () => {
-    expect(askedOf(PART, 4, HELD, "2026-06-01")).toEqual({
+    expect(askedOf(PART, { perYear: 4, lots: [] }, HELD, "2026-06-01")).toEqual({
       name: "p1",
       perYear: 4,
       leadTime: "42 days",
       cost: 3,
       stock: 2,
     });
-    expect(askedOf(PART, undefined, HELD, "2026-06-01")).toBeUndefined();
-    expect(askedOf(unpriced, 4, HELD, "2026-06-01")).toBeUndefined();
+    expect(askedOf(PART, { perYear: undefined, lots: [] }, HELD, "2026-06-01")).toBeUndefined();
+    expect(askedOf(unpriced, { perYear: 4, lots: [] }, HELD, "2026-06-01")).toBeUndefined();
     expect(leftOut(unpriced, words)).toEqual(["Gasket (price)"]);
     expect(sayLeftOut(leftOut(PART, words), words)).toBe(
       "Left out, for want of what stands in brackets: Gasket (90 days of use).",
@@ -36,7 +36,19 @@ describe("best buys, in words", () => {
   });
 
   it("count what is on order as bought already, and say so", () => {
-    expect(askedOf(PART, 4, { usable: 0, onOrder: 6 }, "2026-06-01")).toMatchObject({ stock: 6 });
+    const lots = [
+      { size: 1, times: 2 },
+      { size: 3, times: 10 },
+    ];
+    expect(askedOf(PART, { perYear: 4, lots }, HELD, "2026-06-01")).toMatchObject({
+      lots: [
+        { size: 3, share: 10 },
+        { size: 1, share: 2 },
+      ],
+    });
+    expect(askedOf(PART, { perYear: 4, lots: [] }, { usable: 0, onOrder: 6 }, "2026-06-01")).toMatchObject({
+      stock: 6,
+    });
     expect(sayHeld({ usable: 0, onOrder: 6 }, words)).toBe("0, 6 on order");
     expect(sayHeld(HELD, words)).toBe("2");
   });

@@ -1,5 +1,5 @@
-import type { StationHolding, StockPart } from "#readiness";
-import { daysOfSpan } from "./lead-days.ts";
+import type { LotUsed, StationHolding, StockPart } from "#readiness";
+import { daysOfSpan, lotsAsked } from "./spares-asked.ts";
 import type { Words } from "#words";
 
 /** The answer of the question `spares`, as far as it is shown. */
@@ -25,13 +25,13 @@ const MOST_HELD = 2000;
  */
 export function askedOf(
   { id, cost, leadTime }: StockPart,
-  perYear: number | undefined,
+  { perYear, lots }: { readonly perYear: number | undefined; readonly lots: readonly LotUsed[] },
   { usable, onOrder }: StationHolding,
   today: string,
 ) {
   if (perYear === undefined || leadTime === undefined || cost === undefined || cost <= 0) return undefined;
   const stock = Math.min(MOST_HELD, usable + onOrder);
-  return { name: id, perYear, leadTime: `${daysOfSpan(leadTime, today)} days`, cost, stock };
+  return { name: id, perYear, leadTime: `${daysOfSpan(leadTime, today)} days`, ...lotsAsked(lots), cost, stock };
 }
 
 /** What the station has of a part, and what is on its way. */

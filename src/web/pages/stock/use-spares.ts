@@ -1,6 +1,6 @@
 import { useEffect, useState } from "react";
-import { daysOfSpan } from "./lead-days.ts";
-import { usedPerYear, type Stock, type StockPart } from "#readiness";
+import { daysOfSpan, lotsAsked } from "./spares-asked.ts";
+import { lotsUsed, usedPerYear, type Stock, type StockPart } from "#readiness";
 import type { StationView } from "#web/device/index.ts";
 import { useAsk } from "#web/worker/index.ts";
 
@@ -46,8 +46,10 @@ export function useSpares(parts: readonly StockPart[], stock: Stock, view: Stati
 
 function itemsOf(parts: readonly StockPart[], stock: Stock, today: string) {
   return parts.flatMap((part) => {
-    const perYear = usedPerYear([...(stock.get(part.id)?.values() ?? [])], today);
+    const shelves = [...(stock.get(part.id)?.values() ?? [])];
+    const perYear = usedPerYear(shelves, today);
     if (perYear === undefined || part.leadTime === undefined) return [];
-    return [{ name: part.id, perYear, leadTime: `${daysOfSpan(part.leadTime, today)} days` }];
+    const leadTime = `${daysOfSpan(part.leadTime, today)} days`;
+    return [{ name: part.id, perYear, leadTime, ...lotsAsked(lotsUsed(shelves)) }];
   });
 }

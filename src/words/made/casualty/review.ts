@@ -69,6 +69,10 @@ export interface ReviewWords {
   readonly lineNumberHint: () => string;
   readonly noLine: (d: { readonly pattern: string | number }) => string;
   readonly youSaw: () => string;
+  readonly whatOfLine: () => string;
+  readonly lineWrong: () => string;
+  readonly lineImpossible: () => string;
+  readonly lineUnclear: () => string;
   readonly notWritten: () => string;
   readonly add: () => string;
   readonly pulls: (d: { readonly count: number }) => string;

@@ -33,6 +33,7 @@ export interface PatternFieldsWords {
   readonly remedy: () => string;
   readonly forbids: () => string;
   readonly provedBy: () => string;
+  readonly loss: () => string;
   readonly checks: () => string;
   readonly ask: () => string;
   readonly expect: () => string;

@@ -86,7 +86,12 @@ export interface PatternLivesWords {
   }) => string;
   readonly timesInTen: (d: { readonly tenths: string | number }) => string;
   readonly timesInTenRange: (d: { readonly low: string | number; readonly high: string | number }) => string;
-  readonly rests: (d: { readonly lives: number; readonly ended: number; readonly looks: number }) => string;
+  readonly rests: (d: {
+    readonly lives: number;
+    readonly ended: number;
+    readonly looks: number;
+    readonly lost: number;
+  }) => string;
   readonly spanStated: (d: { readonly span: string | number }) => string;
   readonly spanNext: (d: { readonly span: string | number }) => string;
   readonly shorterLife: () => string;

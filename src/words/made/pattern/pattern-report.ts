@@ -71,6 +71,15 @@ export interface PatternReportWords {
   readonly notPossible: () => string;
   readonly countOf: (d: { readonly count: string | number; readonly all: string | number }) => string;
   readonly reported: () => string;
+  readonly told: (d: {
+    readonly what: string | number;
+    readonly person: string | number;
+    readonly at: string | number;
+  }) => string;
+  readonly toldAfter: (d: { readonly casualty: string | number }) => string;
+  readonly toldWrong: () => string;
+  readonly toldImpossible: () => string;
+  readonly toldUnclear: () => string;
   readonly never: () => string;
   readonly minutesTaken: () => string;
   readonly minutesMore: (d: { readonly times: string | number }) => string;

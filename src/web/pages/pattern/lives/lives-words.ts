@@ -18,10 +18,10 @@ export function sayLasting({ low, high }: Lasting, { lives: words }: LivesWords)
 
 /** What a life rests on. */
 export function sayRests(
-  { lives, ended, looks }: Pick<LifeTold, "lives" | "ended" | "looks">,
+  { lives, ended, looks, lost }: Pick<LifeTold, "lives" | "ended" | "looks" | "lost">,
   { lives: words }: LivesWords,
 ): string {
-  return words.rests({ lives, ended, looks });
+  return words.rests({ lives, ended, looks, lost });
 }
 
 /** What is held against: a stated life, or the time from one opening to the next. */

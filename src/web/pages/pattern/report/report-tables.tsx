@@ -1,7 +1,8 @@
 import type { CheckFound, LineHard, MinutesTaken, ModeFound, ReportCard, UnnamedFound } from "#station";
 import { EmptyState, Section } from "#web/parts/index.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
-import { farOff, modeRows, sayMinutes, sayOneIn, sayReports, type ModeRow } from "./report-words.ts";
+import { farOff, modeRows, sayMinutes, sayOneIn, type ModeRow } from "./report-words.ts";
+import { ToldOfLine } from "./told-of-line.tsx";
 import { useWords } from "#web/language/index.ts";
 import type { Words } from "#words";
 
@@ -129,7 +130,7 @@ const lineColumns = (words: Words["patternReport"]): readonly Column<LineHard>[]
     align: "figures",
     cell: ({ notPossible, asked }) => words.countOf({ count: notPossible, all: asked }),
   },
-  { key: "told", head: words.reported(), cell: (line) => sayReports(line, words) || words.never() },
+  { key: "told", head: words.reported(), cell: (line) => <ToldOfLine line={line} /> },
 ];
 
 /** So many of the furthest off are shown at once. */

@@ -35,6 +35,7 @@ const words: PatternFieldsWords = {
   remedy: () => "Remedy",
   forbids: () => "Forbids",
   provedBy: () => "Proved gone by",
+  loss: () => "Says only that it is not there",
   checks: () => "Checks",
   ask: () => "What to do",
   expect: () => "What right looks like",

@@ -101,7 +101,8 @@ const words: PatternLivesWords = {
     ", " +
     plural(d.ended, 0, en, { "0": "none ended", other: d.ended + " ended" }) +
     ", " +
-    plural(d.looks, 0, en, { one: d.looks + " look", other: d.looks + " looks" }),
+    plural(d.looks, 0, en, { one: d.looks + " look", other: d.looks + " looks" }) +
+    plural(d.lost, 0, en, { "0": "", other: ", " + d.lost + " lost and not counted as ended" }),
   spanStated: (d) => "its stated life of " + d.span,
   spanNext: (d) => d.span + ", from one opening to the next",
   shorterLife: () => "Earns a shorter life: even at best fewer than 9 in 10 last it",

@@ -35,6 +35,7 @@ const words: PatternFieldsWords = {
   remedy: () => "Remède",
   forbids: () => "Interdit",
   provedBy: () => "Disparition prouvée par",
+  loss: () => "Dit seulement qu'il n'est pas là",
   checks: () => "Contrôles",
   ask: () => "Que faire",
   expect: () => "À quoi ressemble ce qui est juste",

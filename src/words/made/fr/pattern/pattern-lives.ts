@@ -101,7 +101,12 @@ const words: PatternLivesWords = {
     ", " +
     plural(d.ended, 0, fr, { "0": "aucune finie", one: d.ended + " finie", other: d.ended + " finies" }) +
     ", " +
-    plural(d.looks, 0, fr, { one: d.looks + " examen", other: d.looks + " examens" }),
+    plural(d.looks, 0, fr, { one: d.looks + " examen", other: d.looks + " examens" }) +
+    plural(d.lost, 0, fr, {
+      "0": "",
+      one: ", " + d.lost + " perdue et non comptée comme finie",
+      other: ", " + d.lost + " perdues et non comptées comme finies",
+    }),
   spanStated: (d) => "sa durée de vie indiquée de " + d.span,
   spanNext: (d) => d.span + ", d'une ouverture à la suivante",
   shorterLife: () => "Mérite une vie plus courte : même au mieux, moins de 9 sur 10 y durent",
