@@ -105,6 +105,15 @@ describe("what a grounding finding bars", () => {
     expect(barredBy(by)).toEqual({ "look-pump": "water", start: "start", warm: "start+water" });
   });
 
+  it("names the line and the check that found it, with a finding and without", () => {
+    const by = hand();
+    by.write("step-answered", { ...WHERE, answer: "wrong" });
+    const found = () => barsAt({ kit: kitOf(by), turnaround: kitOf(by).turnaround!, pattern: PATTERN }, "start")[0];
+    expect(found()).toMatchObject({ step: "look-pump", check: "turns" });
+    by.write("finding-raised", SEIZED);
+    expect(found()).toMatchObject({ finding: "f1", step: "look-pump", check: "turns" });
+  });
+
   it("lets a delivery that was measured too low be answered where it was measured, and bars what comes after", () => {
     const by = hand();
     by.write("delivery-measured", TOO_LOW);

@@ -28,6 +28,8 @@ export interface Bar {
   readonly finding?: string;
   /** The line it was found at, where it was found at one; the line that is half done. */
   readonly step?: string;
+  /** The check that found it there. */
+  readonly check?: string;
   /** Nothing is wrong there: the earlier line is to hang, and is to be answered when its time is over. */
   readonly hangs?: true;
   /** Of a line that is to hang: its clock was stopped before its time, or once that was over. */
@@ -60,7 +62,8 @@ export function barsAt(at: AtWork, step: string, check?: string): readonly Bar[]
   const work = asked ? workOf(asked) : [];
   const hung = hangingBefore(at, step);
   if (work.length === 0) return hung;
-  const faults = faultsOf(at).flatMap(({ forbids, check: foundBy, ...fault }) => {
+  const faults = faultsOf(at).flatMap(({ forbids, ...fault }) => {
+    const { check: foundBy } = fault;
     const works = work.filter((one) => forbids.includes(one));
     const isSame = fault.step === step && foundBy === check && check !== undefined;
     const isMeasuredHere = fault.step === step && fault.finding === undefined && foundBy === undefined;
@@ -84,7 +87,7 @@ function hungToSay({ step: { line }, until, stopped }: Hanging): Saying<"held"> 
   return { say, of: { line } };
 }
 
-type Fault = Omit<Bar, "works"> & { readonly check?: string; readonly forbids: readonly Work[] };
+type Fault = Omit<Bar, "works"> & { readonly forbids: readonly Work[] };
 
 function faultsOf({ kit, turnaround, pattern }: AtWork): readonly Fault[] {
   const lookup = lookUp(pattern);

@@ -70,6 +70,11 @@ export interface WorkLine {
 
 /** Why a task is to be done, in a sentence: what is so now, or what ends on its day. */
 export function sayWhy({ why, day }: Pick<WorkTask, "why" | "day">, words: Words["standing"]): string {
-  const said = inWords(why, words);
+  const said = inWords(day === undefined ? why : asToCome(why), words);
   return day === undefined ? said : `${said.charAt(0).toUpperCase()}${said.slice(1)}.`;
+}
+
+/** What is out of date after its last good day goes out of date while that day is still to come. */
+function asToCome(why: StandingSaying): StandingSaying {
+  return why.say === "outOfDate" ? { say: "goesOutOfDate", of: why.of } : why;
 }

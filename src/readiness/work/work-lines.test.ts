@@ -112,6 +112,12 @@ describe("work due on a kit", () => {
     expect(linesOn(kitOf(hand), "2026-01-10")).toMatchObject([{ work: "opening", bucket: "overdue" }]);
   });
 
+  it("says that a thing goes out of date while its last good day is still to come", () => {
+    const why = { say: "outOfDate", of: { item: "Petrol in the tank" } } as const;
+    expect(sayWhy({ why, day: "2026-12-10" }, ENGLISH.standing)).toBe("Petrol in the tank goes out of date.");
+    expect(sayWhy({ why }, ENGLISH.standing)).toBe("Petrol in the tank out of date");
+  });
+
   it("fetches a kit by the day on which it is expected, and asks for it from the day after", () => {
     const hand = sealed();
     hand.write("handed-over", { to: "a boat", method: "line", sealBroken: true, back: "2026-01-15" });

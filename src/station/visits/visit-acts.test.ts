@@ -4,7 +4,7 @@ import { raiseFinding } from "../acts/finding-acts.ts";
 import { enrolKit } from "../acts/kit-acts.ts";
 import { answerStep, closeGrounded, openTurnaround } from "../acts/turnaround-acts.ts";
 import { boardOf } from "../board.ts";
-import { Desk, refusalsOf } from "../sample-station.ts";
+import { Desk, refusalsOf, SMALL_PATTERN } from "../sample-station.ts";
 import {
   beginVisit,
   endVisit,
@@ -163,6 +163,12 @@ function raise(finding: string, kit = "k1"): void {
   desk.do(raiseFinding(desk.as("cat"), desk.kit(kit), { ...where, ...what }), "cat");
 }
 
+/** Lines drawn in the one kit, those compared, and whether it is to be turned round. */
+function toldOfKit() {
+  const [kit] = visitResult(visit()!, log()).kits;
+  return [kit!.lines.length, kit!.compared, kit!.isNotTurnedRound];
+}
+
 describe("what a visit showed", () => {
   it("is told: agreement, kappa, what was missed, and kits to be turned round", () => {
     desk.today = "2026-01-10";
@@ -192,6 +198,19 @@ describe("what a visit showed", () => {
       true,
       true,
     ]);
+  });
+
+  it("counts the lines compared, and calls no kit looked into of which only the closed container was seen", () => {
+    const [first, ...others] = SMALL_PATTERN.stages;
+    desk = new Desk({ ...SMALL_PATTERN, stages: [{ ...first!, id: "open" }, ...others] });
+    turnedRound("k1", "1");
+    desk.today = "2026-01-20";
+    desk.do(begin(), "cat");
+    desk.do(look({ ...TURNS, answer: "seen" }), "cat");
+    desk.do(look({ ...VOLTS, answer: "not-possible", why: "No meter." }), "cat");
+    expect(toldOfKit()).toEqual([2, 1, false]);
+    desk.do(look({ ...VOLTS, answer: "seen", value: GOOD }), "cat");
+    expect(toldOfKit()).toEqual([2, 2, true]);
   });
 
   it("says that kappa cannot be told where all lines were right, and nothing of a visit at which nothing was looked at", () => {

@@ -1,3 +1,4 @@
+import { isSeenClosed } from "#kit";
 import {
   compareVisit,
   drawKits,
@@ -45,7 +46,9 @@ export interface VisitedKitResult {
   readonly lines: readonly VisitedLine[];
   /** Lines that could be drawn in it; absent where the log is not at hand to tell. */
   readonly drawnFrom?: number;
-  /** No turnaround of it was opened since the visit began, though it was drawn and looked at. */
+  /** So many of them both looked at, and could be compared. */
+  readonly compared: number;
+  /** No turnaround of it was opened since the visit began, though something behind its seal was drawn and looked at. */
   readonly isNotTurnedRound: boolean;
 }
 
@@ -92,10 +95,18 @@ function kitsOf(visit: Visit, lines: readonly VisitedLine[], log: VisitLog): rea
     const kit = own[0]?.ofKit;
     const all = kit ? [...kit.turnarounds, ...(kit.turnaround ? [kit.turnaround] : [])] : [];
     const isOpened = all.some(({ opened }) => Date.parse(opened.at) >= since);
-    const isLooked = own.some(({ seen }) => seen !== undefined);
-    const isNotTurnedRound = isLooked && !isOpened;
-    return [{ id, kit, turnaround, lines: own, ...(from && { drawnFrom: from.length }), isNotTurnedRound }];
+    const isNotTurnedRound = own.some(isLookedInto) && !isOpened;
+    const compared = own.filter(({ outcome }) => COMPARED.has(outcome)).length;
+    return [{ id, kit, turnaround, lines: own, compared, ...(from && { drawnFrom: from.length }), isNotTurnedRound }];
   });
+}
+
+const COMPARED: ReadonlySet<VisitedLine["outcome"]> = new Set(["both-right", "both-wrong", "missed", "false-alarm"]);
+
+/** True where the kit had to be open for what was looked at; where the pattern is not at hand, it may have been. */
+function isLookedInto({ seen, pattern, step, check }: VisitedLine): boolean {
+  if (seen === undefined || seen.answer === "not-possible") return false;
+  return pattern === undefined || !isSeenClosed(pattern, step, check);
 }
 
 /** Draws the sample anew from the seed, and holds it against the one that was written. */

@@ -57,12 +57,15 @@ export function withTurnaround(at: KitAtHand): OpenKit | undefined {
 }
 
 /** Name of a person; the id where this device has not heard of them. */
-export function nameOf(view: StationView, person: string): string {
+export function nameOf(view: Pick<StationView, "people">, person: string): string {
   return view.people.find((one) => one.id === person)?.name ?? person;
 }
 
 /** "Ada, 14:05" or, where the answer came from another device, "Ada, 14:05, on Boat room tablet". */
-export function sayWho(view: StationView, mark: { readonly by: string; readonly at: string; readonly device: string }) {
+export function sayWho(
+  view: Pick<StationView, "people" | "devices" | "device">,
+  mark: { readonly by: string; readonly at: string; readonly device: string },
+) {
   const device = view.devices.find((one) => one.id === mark.device);
   const where = mark.device === view.device ? "" : `, on ${device?.name ?? "another device"}`;
   return `${nameOf(view, mark.by)}, ${mark.at.slice(11, 16)}${where}`;

@@ -107,7 +107,7 @@ const kitColumns = (words: Words["visit"]): readonly Column<VisitedKitResult>[] 
     cell: ({ id, turnaround, kit }) =>
       kit ? <Link to={`/kit/${id}/turnaround/${turnaround}/record`}>{sayTurnaround(kit, turnaround, words)}</Link> : "",
   },
-  { key: "lines", head: words.lines(), align: "figures", cell: ({ lines }) => lines.length },
+  { key: "lines", head: words.linesCompared(), align: "figures", cell: ({ compared }) => compared },
   { key: "missed", head: words.missed(), align: "figures", cell: (row) => countOf(row, "missed") },
   { key: "false", head: words.falseAlarms(), align: "figures", cell: (row) => countOf(row, "false-alarm") },
 ];

@@ -43,6 +43,7 @@ export interface KitPageWords {
   readonly notWritten: () => string;
   readonly musterIt: () => string;
   readonly handOver: () => string;
+  readonly stopGrounded: () => string;
   readonly raise: () => string;
   readonly doesNotWork: () => string;
   readonly delivery: () => string;

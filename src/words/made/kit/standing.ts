@@ -67,6 +67,7 @@ export interface StandingWords {
   readonly doWhole: () => string;
   readonly outOfDateSince: (d: { readonly item: string | number; readonly day: string | number }) => string;
   readonly outOfDate: (d: { readonly item: string | number }) => string;
+  readonly goesOutOfDate: (d: { readonly item: string | number }) => string;
   readonly noDate: (d: { readonly item: string | number }) => string;
   readonly readDate: (d: { readonly item: string | number }) => string;
   readonly unreadable: (d: { readonly item: string | number }) => string;

@@ -70,7 +70,7 @@ export interface VisitWords {
   readonly comparedWith: () => string;
   readonly turnaroundOf: (d: { readonly day: string | number }) => string;
   readonly turnaroundBefore: () => string;
-  readonly lines: () => string;
+  readonly linesCompared: () => string;
   readonly missed: () => string;
   readonly keeperWrote: () => string;
   readonly assessorSaw: () => string;

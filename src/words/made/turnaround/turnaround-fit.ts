@@ -49,6 +49,7 @@ export interface TurnaroundFitWords {
   readonly setAside: () => string;
   readonly finishFirst: (d: { readonly line: string | number }) => string;
   readonly goToHanging: (d: { readonly line: string | number }) => string;
+  readonly goToWrong: (d: { readonly line: string | number }) => string;
   readonly mendAt: (d: { readonly line: string | number }) => string;
   readonly mend: () => string;
   readonly report: () => string;

@@ -53,6 +53,7 @@ export interface TurnaroundWords {
   readonly notTakenBack: () => string;
   readonly titleLine: (d: { readonly kit: string | number; readonly line: string | number }) => string;
   readonly titleTurnaround: (d: { readonly kit: string | number }) => string;
+  readonly stopGrounded: () => string;
   readonly allLines: () => string;
   readonly stageCount: (d: { readonly done: string | number; readonly all: string | number }) => string;
   readonly optional: () => string;

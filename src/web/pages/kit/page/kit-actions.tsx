@@ -24,6 +24,9 @@ export function KitActions({ at }: { readonly at: KitAtHand }) {
           <ButtonLink to={`/place/${kit.place}/muster?kit=${kit.id}`}>{words.musterIt()}</ButtonLink>
         )}
         {mayGo && mayWrite(role, "handed-over") && <ButtonLink to={`${to}/hand-over`}>{words.handOver()}</ButtonLink>}
+        {withTurnaround(at) && mayWrite(role, "closed-grounded") && (
+          <ButtonLink to={`${to}/turnaround?at=grounded`}>{words.stopGrounded()}</ButtonLink>
+        )}
         {mayWrite(role, "finding-raised") && <ButtonLink to={`${to}/finding`}>{words.raise()}</ButtonLink>}
         {at.pattern.troubles !== undefined && <ButtonLink to={`${to}/fault`}>{words.doesNotWork()}</ButtonLink>}
         <ButtonLink to={`${to}/delivery`}>{words.delivery()}</ButtonLink>

@@ -8,6 +8,7 @@ import type { Line } from "#web/act/lines.ts";
 import type { Place } from "../runner/use-place.ts";
 import { FaultBehindBar } from "../clocks/fault-at-line.tsx";
 import { nextFree } from "./free-line.ts";
+import { whereFound } from "./where-found.ts";
 
 interface HeldPanelProps {
   readonly open: OpenKit;
@@ -80,11 +81,9 @@ function MendWay({ open, bar, place }: Pick<HeldPanelProps, "open" | "place"> & 
   const found = open.kit.findings.find((one) => one.id === bar.finding);
   const isHere = found === undefined || found.turnaround === open.turnaround.id;
   if (line !== undefined && isHere) {
-    const check = found?.check;
-    const ask = check === undefined ? {} : { ask: `${bar.step}/${check}` };
     return (
-      <Button kind="primary" wide onPress={() => place.goTo({ line, ...ask })}>
-        {words.mendAt({ line })}
+      <Button kind="primary" wide onPress={() => place.goTo(whereFound(bar, line))}>
+        {found === undefined ? words.goToWrong({ line }) : words.mendAt({ line })}
       </Button>
     );
   }

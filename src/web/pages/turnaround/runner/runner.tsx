@@ -37,7 +37,14 @@ export function Runner({ open }: { readonly open: OpenKit }) {
       <div className="runner">
         <RunnerHead open={open} lines={lines} place={place} />
         <Differences open={open} acts={acts} />
-        {shown.kind === "lines" && <StageList open={open} lines={lines} onPick={(at) => place.goTo({ line: at })} />}
+        {shown.kind === "lines" && (
+          <StageList
+            open={open}
+            lines={lines}
+            onPick={(at) => place.goTo({ line: at })}
+            onStop={() => place.show("grounded")}
+          />
+        )}
         {shown.kind !== "lines" && !line && <SealView open={open} acts={acts} lines={lines} place={place} />}
         {line && shown.kind === "line" && (
           <LineView

@@ -2,20 +2,28 @@ import { useWords } from "#web/language/index.ts";
 import type { OpenKit } from "#web/kit-view/at-hand.ts";
 import { sayWho } from "#web/kit-view/at-hand.ts";
 import { stateOf, wordState, type Line, type LineState } from "#web/act/lines.ts";
+import { Button, GloveRow } from "#web/parts/index.ts";
 import { StepHeading } from "./step-heading.tsx";
 
 interface StageListProps {
-  readonly open: OpenKit;
+  readonly open: Pick<OpenKit, "pattern"> & { readonly view: Parameters<typeof sayWho>[0] };
   readonly lines: readonly Line[];
   readonly onPick: (line: number) => void;
+  /** To the form that closes the kit as grounded: somebody stops half-way. */
+  readonly onStop: () => void;
 }
 
-/** Every line at a glance, stage by stage, with its answer and who gave it; a tap goes there. */
-export function StageList({ open, lines, onPick }: StageListProps) {
+/** Every line at a glance, stage by stage, with its answer and who gave it; a tap goes there. Above them the way to stop. */
+export function StageList({ open, lines, onPick, onStop }: StageListProps) {
   const words = useWords("turnaround");
   return (
     <main className="runner-main">
       <StepHeading>{words.allLines()}</StepHeading>
+      <GloveRow>
+        <Button tone="grave" wide onPress={onStop}>
+          {words.stopGrounded()}
+        </Button>
+      </GloveRow>
       {open.pattern.stages.map((stage) => {
         const here = lines.filter((line) => line.stage.id === stage.id);
         return (
@@ -43,7 +51,7 @@ export function StageList({ open, lines, onPick }: StageListProps) {
 }
 
 interface StageLineProps {
-  readonly open: OpenKit;
+  readonly open: Pick<StageListProps["open"], "view">;
   readonly line: Line;
   readonly onPick: (line: number) => void;
 }

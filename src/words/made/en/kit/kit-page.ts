@@ -51,6 +51,7 @@ const words: KitPageWords = {
   notWritten: () => "Not written down",
   musterIt: () => "Muster it",
   handOver: () => "Hand it over",
+  stopGrounded: () => "Stop here: close the kit as grounded",
   raise: () => "Raise a finding",
   doesNotWork: () => "It does not work",
   delivery: () => "Delivery",

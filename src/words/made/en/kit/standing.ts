@@ -108,6 +108,7 @@ const words: StandingWords = {
   doWhole: () => "Do a whole turnaround.",
   outOfDateSince: (d) => d.item + " out of date since " + d.day + ".",
   outOfDate: (d) => d.item + " out of date",
+  goesOutOfDate: (d) => d.item + " goes out of date",
   noDate: (d) => "No date on record for " + d.item + ".",
   readDate: (d) => "Read the date of " + d.item + ", or renew it.",
   unreadable: (d) => "The date of " + d.item + " cannot be read.",

@@ -51,6 +51,7 @@ const words: TurnaroundFitWords = {
   setAside: () => "Set the kit aside: close it as grounded",
   finishFirst: (d) => "Finish line " + d.line + " first",
   goToHanging: (d) => "Go to line " + d.line + ", which is to hang",
+  goToWrong: (d) => "Go to line " + d.line + ": say what is wrong, or answer again",
   mendAt: (d) => "Mend it now, at line " + d.line,
   mend: () => "Mend it now",
   report: () => "Report this line to the pattern’s owner",

@@ -61,6 +61,7 @@ const words: TurnaroundWords = {
   notTakenBack: () => "Not taken back",
   titleLine: (d) => d.kit + ", line " + d.line,
   titleTurnaround: (d) => d.kit + ", turnaround",
+  stopGrounded: () => "Stop here: close the kit as grounded",
   allLines: () => "All lines",
   stageCount: (d) => d.done + " of " + d.all,
   optional: () => ", optional",

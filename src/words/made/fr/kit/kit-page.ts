@@ -49,6 +49,7 @@ const words: KitPageWords = {
   notWritten: () => "Pas noté",
   musterIt: () => "L'inventorier",
   handOver: () => "Le remettre",
+  stopGrounded: () => "S'arrêter ici : clore le kit comme immobilisé",
   raise: () => "Relever un constat",
   doesNotWork: () => "Il ne marche pas",
   delivery: () => "Débit",

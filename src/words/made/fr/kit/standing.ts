@@ -110,6 +110,7 @@ const words: StandingWords = {
   doWhole: () => "Faire une remise en état entière.",
   outOfDateSince: (d) => d.item + " : périmé depuis le " + d.day + ".",
   outOfDate: (d) => d.item + " : périmé",
+  goesOutOfDate: (d) => d.item + " : arrive à péremption",
   noDate: (d) => "Aucune date enregistrée pour " + d.item + ".",
   readDate: (d) => "Lire la date, ou renouveler : " + d.item + ".",
   unreadable: (d) => "La date ne peut pas être lue : " + d.item + ".",

@@ -51,6 +51,7 @@ const words: TurnaroundFitWords = {
   setAside: () => "Mettre le kit de côté : le clore comme immobilisé",
   finishFirst: (d) => "Finir d'abord la ligne " + d.line,
   goToHanging: (d) => "Aller à la ligne " + d.line + ", où cela doit pendre",
+  goToWrong: (d) => "Aller à la ligne " + d.line + " : dire ce qui ne va pas, ou répondre à nouveau",
   mendAt: (d) => "Réparer maintenant, à la ligne " + d.line,
   mend: () => "Réparer maintenant",
   report: () => "Signaler cette ligne au responsable du modèle",

@@ -61,6 +61,7 @@ const words: TurnaroundWords = {
   notTakenBack: () => "Pas repris",
   titleLine: (d) => d.kit + ", ligne " + d.line,
   titleTurnaround: (d) => d.kit + ", remise en état",
+  stopGrounded: () => "S'arrêter ici : clore le kit comme immobilisé",
   allLines: () => "Toutes les lignes",
   stageCount: (d) => d.done + " sur " + d.all,
   optional: () => ", facultative",
