@@ -27,6 +27,7 @@ export {
 } from "./calendar.ts";
 export { sayCount } from "./say-count.ts";
 export { sum } from "./sum.ts";
+export { parsedJson } from "./parsed-json.ts";
 export { isSeenName, plainName } from "./plain-name.ts";
 export * from "./span.ts";
 export * from "./csv.ts";

@@ -1,4 +1,4 @@
-import { isInputError } from "#base";
+import { isInputError, parsedJson } from "#base";
 import { instantOf, readHead, readHeadList, type AuditFault, type KeptHead, type SignedHeadList } from "#log";
 import type { SignedRows, StoredLog } from "./ports.ts";
 
@@ -84,7 +84,7 @@ function readHeads(rows: SignedRows["heads"]): { kept: KeptHead[]; faults: Signe
   const faults: SignedFault[] = [];
   for (const { place, seq, head } of rows) {
     try {
-      const signed = readHead(parse(head));
+      const signed = readHead(parsedJson(head));
       if (signed.number !== seq) faults.push({ place, seq, because: `its signed head is of line ${signed.number}` });
       if (signed.place === place) kept.push({ ...signed, keeper: `the head signed ${signed.at}` });
       else faults.push({ place, seq: 0, because: `the signed head kept of it is of ${signed.place}` });
@@ -94,12 +94,4 @@ function readHeads(rows: SignedRows["heads"]): { kept: KeptHead[]; faults: Signe
     }
   }
   return { kept, faults };
-}
-
-function parse(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined; // no head: told as changed
-  }
 }

@@ -1,3 +1,4 @@
+import { parsedJson } from "#base";
 import { ed25519 } from "@noble/curves/ed25519.js";
 import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
 import { z } from "zod";
@@ -42,7 +43,7 @@ export function signHeadList(heads: readonly LogHead[], at: string, secret: Uint
 
 /** @returns the list in a text of JSON; undefined for what is none, or was not signed so by the key it names */
 export function readHeadList(text: string): SignedHeadList | undefined {
-  const { data } = listShape.safeParse(parse(text));
+  const { data } = listShape.safeParse(parsedJson(text));
   return data !== undefined && isSignature(data.signature, textOf(data), data.key) ? data : undefined;
 }
 
@@ -50,12 +51,4 @@ export function readHeadList(text: string): SignedHeadList | undefined {
 export function isAhead(list: SignedHeadList, other: SignedHeadList): boolean {
   const numbers = new Map(other.heads.map(({ place, number }) => [place, number]));
   return list.heads.some(({ place, number }) => number > (numbers.get(place) ?? 0));
-}
-
-function parse(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined; // told as no list
-  }
 }

@@ -1,4 +1,4 @@
-import { InputError, printGiven } from "#base";
+import { InputError, parsedJson, printGiven } from "#base";
 import { z } from "zod";
 import { canonicalText } from "../canonical.ts";
 import { validateEntry } from "../validate.ts";
@@ -39,20 +39,12 @@ export function recordProofText(proofs: readonly LinesProof[]): string {
  *   its key; or the faults of an entry
  */
 export function readRecordProof(given: string): readonly LinesProof[] {
-  const read = fileShape.safeParse(parse(given));
+  const read = fileShape.safeParse(parsedJson(given));
   if (!read.success) throw unreadable(given);
   return read.data.proofs.map(({ head, lines }) => ({
     head: readHead(head),
     lines: lines.map(({ entry, ...rest }) => ({ ...rest, entry: validateEntry(entry, `line ${rest.seq}`) })),
   }));
-}
-
-function parse(given: string): unknown {
-  try {
-    return JSON.parse(given);
-  } catch {
-    return undefined; // told as no proof
-  }
 }
 
 function unreadable(given: string): InputError {

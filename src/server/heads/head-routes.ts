@@ -1,4 +1,4 @@
-import { InputError, printGiven } from "#base";
+import { InputError, parsedJson, printGiven } from "#base";
 import { headsQuery, headsReply, type Cursor } from "#station";
 import { z } from "zod";
 import type { Routes } from "../routes.ts";
@@ -22,17 +22,9 @@ export function addHeadRoutes(app: Routes, desk: HeadDesk | undefined): void {
 
 function readSeen(text: string | undefined): Cursor {
   if (text === undefined) return {};
-  const read = seenShape.safeParse(parseJson(text));
+  const read = seenShape.safeParse(parsedJson(text));
   if (read.success) return read.data;
   const allowed = 'JSON of the number kept of each place, such as {"north": 12}';
   const remedy = "Give the numbers of the heads you keep, or leave it out.";
   throw new InputError([{ code: "SV-198", field: "seen", got: printGiven(text), allowed, remedy }]);
-}
-
-function parseJson(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined; // told as no such JSON
-  }
 }

@@ -1,4 +1,4 @@
-import { InputError, printGiven } from "#base";
+import { InputError, parsedJson, printGiven } from "#base";
 import type { ChainHead } from "#log";
 import {
   exportWhole,
@@ -73,17 +73,9 @@ async function pull(parts: Parts, cursor: Cursor, limit: number): Promise<PullRe
 
 function readCursor(text: string | undefined): Cursor {
   if (text === undefined) return {};
-  const read = cursorShape.safeParse(parseJson(text));
+  const read = cursorShape.safeParse(parsedJson(text));
   if (read.success) return read.data;
   const allowed = 'JSON of the last seq by place, such as {"north": 12}';
   const remedy = "Give back the cursor of the reply before, or leave it out to begin again.";
   throw new InputError([{ code: "SV-150", field: "cursor", got: printGiven(text), allowed, remedy }]);
-}
-
-function parseJson(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined;
-  }
 }

@@ -1,4 +1,4 @@
-import { InputError } from "#base";
+import { InputError, parsedJson } from "#base";
 import type { FastifyInstance, FastifyRequest } from "fastify";
 
 /** Lists and objects within one another in a request. A line may have twelve; the reader takes seconds for thousands. */
@@ -30,16 +30,9 @@ export function readingShallow(read: Read): Parser {
  */
 export function namingKeys(read: Read): Read {
   return (request, body, done) =>
-    read(request, body, (error, value) => done(error !== null && isJson(body) ? forbiddenKey() : error, value));
-}
-
-function isJson(body: string): boolean {
-  try {
-    JSON.parse(body);
-    return true;
-  } catch {
-    return false;
-  }
+    read(request, body, (error, value) =>
+      done(error !== null && parsedJson(body) !== undefined ? forbiddenKey() : error, value),
+    );
 }
 
 /** True where lists and objects stand within one another deeper than that; what stands in text is no list. */

@@ -1,4 +1,4 @@
-import { InputError, printGiven } from "#base";
+import { InputError, parsedJson, printGiven } from "#base";
 import { firstKey, followingKey, publicKeyOf, type StationKey } from "#log";
 import { randomBytes, randomUUID } from "node:crypto";
 import { mkdirSync, readFileSync, statSync } from "node:fs";
@@ -68,7 +68,7 @@ export async function rotateKey(path: string, now: string): Promise<SigningKey> 
 export function readKeyFile(path: string): SigningKey | undefined {
   const text = readOwn(path);
   if (text === undefined) return undefined;
-  const read = fileShape.safeParse(parse(text));
+  const read = fileShape.safeParse(parsedJson(text));
   if (!read.success) throw noKeyFile(path);
   const { keys, secret } = read.data;
   const key = { keys: keys.map(toStationKey), secret: new Uint8Array(Buffer.from(secret, "hex")) };
@@ -123,14 +123,6 @@ async function putWhereNone(part: string, path: string): Promise<void> {
     if ((cause as NodeJS.ErrnoException).code !== "EEXIST") throw cause;
   } finally {
     await unlink(part);
-  }
-}
-
-function parse(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined; // told as no key file
   }
 }
 

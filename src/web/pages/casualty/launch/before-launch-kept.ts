@@ -1,3 +1,4 @@
+import { parsedJson } from "#base";
 import { useState } from "react";
 import { CALL_SIZES, type Call } from "./before-launch.ts";
 import { SITUATION_FIELDS } from "./situation/situation.ts";
@@ -38,7 +39,7 @@ export function keptText(call: Call, now: number): string {
 
 /** A call as kept; what is old or cannot be read was not told. */
 export function readCall(text: string | null, now: number): Call {
-  const { at, call } = recordIn(parse(text));
+  const { at, call } = recordIn(text === null ? undefined : parsedJson(text));
   if (typeof at !== "number" || now - at > KEPT_MS) return {};
   const told = recordIn(call);
   const kind = BOATS.find(({ id }) => id === told.kind)?.id;
@@ -70,14 +71,4 @@ function levelIn(value: unknown): ToldLevel[] {
 
 function recordIn(value: unknown): Readonly<Record<string, unknown>> {
   return typeof value === "object" && value !== null ? (value as Readonly<Record<string, unknown>>) : {};
-}
-
-function parse(text: string | null): unknown {
-  if (text === null) return undefined;
-  try {
-    return JSON.parse(text);
-  } catch (cause) {
-    if (cause instanceof SyntaxError) return undefined;
-    throw cause;
-  }
 }
