@@ -42,6 +42,7 @@ export {
 export { otherWork } from "./versions/other-work.ts";
 export { forbiddenBy, forbiddenByUnknown, heldByHalfDone, mayBePlanted, workOf } from "./work/forbids.ts";
 export type { Work } from "./work/work.ts";
+export { EFFECTS_BY_WEIGHT, gravestEffect } from "./gravest-effect.ts";
 export { isSeenClosed } from "./seen-closed.ts";
 export { STAGE_ORDER } from "./stage-order.ts";
 export { PatternDraft, editDraft, openDraft, undoEdit, type Edited } from "./edit/edit-pattern.ts";

@@ -1,4 +1,4 @@
-import type { Effect } from "#kit";
+import { gravestEffect, type Effect } from "#kit";
 import type { Saying } from "#words";
 import { lineKeys } from "../kit/life.ts";
 import type { Lookup, PlacedStep } from "../lookup.ts";
@@ -108,9 +108,7 @@ function hasFinding(kit: KitState, raisedIn: ReadonlySet<string>, step: string, 
 
 /** The gravest of the modes; of a line whose modes are not known, "grounds". */
 function worstEffect(modes: readonly string[], { modes: known }: Lookup): Effect {
-  const effects = modes.flatMap((mode) => known.get(mode)?.effect ?? []);
-  if (effects.length === 0 || effects.includes("grounds")) return "grounds";
-  return effects.includes("limits") ? "limits" : "notes";
+  return gravestEffect(modes.flatMap((mode) => known.get(mode)?.effect ?? [])) ?? "grounds";
 }
 
 function withoutStop(text: string): string {

@@ -1,11 +1,8 @@
 import type { Fault } from "#base";
-import type { Effect, Pattern } from "#kit";
+import { EFFECTS_BY_WEIGHT, gravestEffect, type Effect, type Pattern } from "#kit";
 import type { Entry } from "#log";
 import type { Bodies } from "#readiness";
 import { because } from "../judging/faults.ts";
-
-/** From the mildest to what grounds a kit. */
-const BY_WEIGHT: readonly Effect[] = ["notes", "limits", "grounds"];
 
 /**
  * Names of the patterns by which a line about a kit is judged: the one it names, if the kit was ever built to it, else
@@ -26,7 +23,7 @@ export function judgeEffect(
   const modes = patterns.flatMap((pattern) => pattern.modes.filter(({ id }) => id === body.mode));
   return judgeLeast(
     body.effect,
-    gravestOf(modes.map(({ effect }) => effect)),
+    gravestEffect(modes.map(({ effect }) => effect)),
     "Raise it as what the kit's pattern says it does.",
   );
 }
@@ -36,13 +33,15 @@ export function judgeTakenOut(
   body: Pick<Bodies["item-robbed"], "item" | "effect">,
   patterns: readonly Pattern[],
 ): readonly Fault[] {
-  const least = gravestOf(patterns.flatMap((pattern) => effectsOf(pattern, body.item)));
+  const least = gravestEffect(patterns.flatMap((pattern) => effectsOf(pattern, body.item)));
   return judgeLeast(body.effect, least, "Without it the kit is as if it had failed in the worst way that it can.");
 }
 
 /** What taking an item out does to its kit at the least, from the mildest on. */
 export function effectsOfTaking(pattern: Pattern, item: string): readonly Effect[] {
-  return BY_WEIGHT.slice(Math.max(0, BY_WEIGHT.indexOf(gravestOf(effectsOf(pattern, item)) ?? "notes")));
+  return EFFECTS_BY_WEIGHT.slice(
+    Math.max(0, EFFECTS_BY_WEIGHT.indexOf(gravestEffect(effectsOf(pattern, item)) ?? "notes")),
+  );
 }
 
 function effectsOf({ items, modes }: Pattern, item: string): readonly Effect[] {
@@ -50,14 +49,10 @@ function effectsOf({ items, modes }: Pattern, item: string): readonly Effect[] {
   return [...lapses, ...modes.filter((mode) => mode.item === item).map(({ effect }) => effect)];
 }
 
-function gravestOf(effects: readonly Effect[]): Effect | undefined {
-  return BY_WEIGHT.findLast((effect) => effects.includes(effect));
-}
-
 function judgeLeast(effect: Effect, least: Effect | undefined, remedy: string): readonly Fault[] {
-  const from = least === undefined ? 0 : BY_WEIGHT.indexOf(least);
-  if (BY_WEIGHT.indexOf(effect) >= from) return [];
-  const allowed = BY_WEIGHT.slice(from)
+  const from = least === undefined ? 0 : EFFECTS_BY_WEIGHT.indexOf(least);
+  if (EFFECTS_BY_WEIGHT.indexOf(effect) >= from) return [];
+  const allowed = EFFECTS_BY_WEIGHT.slice(from)
     .map((one) => `"${one}"`)
     .join(" or ");
   return [because("SN-138", "body.effect", effect, allowed, remedy)];
