@@ -1,4 +1,4 @@
-import { lotsUsed, stationHolding, usedPerYear, type StationHolding, type Stock, type StockPart } from "#readiness";
+import { stationHolding, type StationHolding, type Stock, type StockPart } from "#readiness";
 import { useEffect, useState } from "react";
 import { Link } from "wouter";
 import type { StationView } from "#web/device/index.ts";
@@ -17,6 +17,7 @@ import {
   sayLeftOut,
   type BuysAnswer,
 } from "./buys-words.ts";
+import { useOf } from "./spares-asked.ts";
 import { useWords } from "#web/language/index.ts";
 import type { Words } from "#words";
 
@@ -99,11 +100,10 @@ const columns = (words: Words["stock"]): readonly Column<Row>[] => [
 
 /** What is asked of each part whose price, use and time to come are on record, and what is left out for want of them. */
 function known(view: StationView, stock: Stock, parts: readonly StockPart[], words: Words["stock"]) {
-  const read = parts.map((part) => {
-    const shelves = [...(stock.get(part.id)?.values() ?? [])];
-    const used = { perYear: usedPerYear(shelves, view.today), lots: lotsUsed(shelves) };
-    return { part, item: askedOf(part, used, heldOf(part, view, stock), view.today) };
-  });
+  const read = parts.map((part) => ({
+    part,
+    item: askedOf(part, useOf(stock, part, view.today), heldOf(part, view, stock), view.today),
+  }));
   return {
     items: read.flatMap(({ item }) => item ?? []),
     missing: read.flatMap(({ part, item }) => (item ? [] : leftOut(part, words))),

@@ -1,5 +1,5 @@
-import type { LotUsed, StationHolding, StockPart } from "#readiness";
-import { daysOfSpan, lotsAsked } from "./spares-asked.ts";
+import type { StationHolding, StockPart } from "#readiness";
+import { demandOf, type PartUse } from "./spares-asked.ts";
 import type { Words } from "#words";
 
 /** The answer of the question `spares`, as far as it is shown. */
@@ -23,15 +23,11 @@ const MOST_HELD = 2000;
  * What `spares` is asked of a part; undefined where its price, use or time to come is not on record. What is on its way is
  * bought already.
  */
-export function askedOf(
-  { id, cost, leadTime }: StockPart,
-  { perYear, lots }: { readonly perYear: number | undefined; readonly lots: readonly LotUsed[] },
-  { usable, onOrder }: StationHolding,
-  today: string,
-) {
-  if (perYear === undefined || leadTime === undefined || cost === undefined || cost <= 0) return undefined;
-  const stock = Math.min(MOST_HELD, usable + onOrder);
-  return { name: id, perYear, leadTime: `${daysOfSpan(leadTime, today)} days`, ...lotsAsked(lots), cost, stock };
+export function askedOf(part: StockPart, use: PartUse, { usable, onOrder }: StationHolding, today: string) {
+  const demand = demandOf(part, use, today);
+  const { cost } = part;
+  if (demand === undefined || cost === undefined || cost <= 0) return undefined;
+  return { ...demand, cost, stock: Math.min(MOST_HELD, usable + onOrder) };
 }
 
 /** What the station has of a part, and what is on its way. */

@@ -1,6 +1,6 @@
 import { useEffect, useState } from "react";
-import { daysOfSpan, lotsAsked } from "./spares-asked.ts";
-import { lotsUsed, usedPerYear, type Stock, type StockPart } from "#readiness";
+import { demandOf, useOf } from "./spares-asked.ts";
+import { type Stock, type StockPart } from "#readiness";
 import type { StationView } from "#web/device/index.ts";
 import { useAsk } from "#web/worker/index.ts";
 
@@ -45,11 +45,5 @@ export function useSpares(parts: readonly StockPart[], stock: Stock, view: Stati
 }
 
 function itemsOf(parts: readonly StockPart[], stock: Stock, today: string) {
-  return parts.flatMap((part) => {
-    const shelves = [...(stock.get(part.id)?.values() ?? [])];
-    const perYear = usedPerYear(shelves, today);
-    if (perYear === undefined || part.leadTime === undefined) return [];
-    const leadTime = `${daysOfSpan(part.leadTime, today)} days`;
-    return [{ name: part.id, perYear, leadTime, ...lotsAsked(lotsUsed(shelves)) }];
-  });
+  return parts.flatMap((part) => demandOf(part, useOf(stock, part, today), today) ?? []);
 }
