@@ -2,7 +2,7 @@ import type { Problem } from "#station";
 import type { FastifyInstance, FastifyRequest } from "fastify";
 import type { ServerResponse } from "node:http";
 import type { Socket } from "node:net";
-import { Refusal } from "./problem.ts";
+import { BARE_HEADERS, Refusal } from "./problem.ts";
 
 interface Broken {
   readonly status: string;
@@ -50,7 +50,7 @@ export function answerBare(app: FastifyInstance): void {
   app.addHook("onRequest", async (request) => refuseWithoutHost(request));
   app.server.on("checkExpectation", (_request, response: ServerResponse) => {
     const body = JSON.stringify(problemOf(UNMET));
-    response.writeHead(417, Object.fromEntries(headersOf(body))).end(body);
+    response.writeHead(417, headersOf(body)).end(body);
   });
 }
 
@@ -76,20 +76,18 @@ function problemOf({ message, remedy }: Broken): Problem {
   return { code: "SV-127", message, remedy };
 }
 
-function headersOf(body: string): readonly (readonly [name: string, value: string])[] {
-  return [
-    ["content-type", "application/json"],
-    ["content-length", String(Buffer.byteLength(body))],
-    ["content-security-policy", "default-src 'none'; frame-ancestors 'none'"],
-    ["x-content-type-options", "nosniff"],
-    ["referrer-policy", "no-referrer"],
-    ["cache-control", "no-store"],
-    ["connection", "close"],
-  ];
+function headersOf(body: string): Readonly<Record<string, string>> {
+  return {
+    "content-type": "application/json",
+    "content-length": String(Buffer.byteLength(body)),
+    ...BARE_HEADERS,
+    "cache-control": "no-store",
+    connection: "close",
+  };
 }
 
 function replyOf(broken: Broken): string {
   const body = JSON.stringify(problemOf(broken));
-  const headers = headersOf(body).map(([name, value]) => `${name}: ${value}`);
+  const headers = Object.entries(headersOf(body)).map(([name, value]) => `${name}: ${value}`);
   return [`HTTP/1.1 ${broken.status}`, ...headers, "", body].join("\r\n");
 }

@@ -40,13 +40,19 @@ export function answerProblems(app: FastifyInstance): void {
   app.setNotFoundHandler((request, reply) => answer(reply, unknownAddress(request)));
 }
 
+/** What guards an answer to which nothing else has set headers. */
+export const BARE_HEADERS = {
+  "content-security-policy": "default-src 'none'; frame-ancestors 'none'",
+  "x-content-type-options": "nosniff",
+  "referrer-policy": "no-referrer",
+};
+
 /**
  * Answers what fails before any route or hook is found, such as an address that cannot be decoded. Nothing else has
  * set headers by then.
  */
 export function answerUnroutable(error: FastifyError, _request: FastifyRequest, reply: FastifyReply): void {
-  void reply.header("content-security-policy", "default-src 'none'; frame-ancestors 'none'");
-  void reply.header("x-content-type-options", "nosniff").header("referrer-policy", "no-referrer");
+  void reply.headers(BARE_HEADERS);
   void answer(reply, unreadable(error));
 }
 
