@@ -214,9 +214,8 @@ function describeQuantity(dimension: Dimension, meaning: string, limits: Limits)
   return `${meaning} [${SI_UNIT[dimension]}]${describeRange(limits, 1)}`;
 }
 
-function describeRange({ isOwnUnit: _own, ...limits }: Limits, factor: number): string {
-  const scaled = Object.fromEntries(Object.entries(limits).map(([end, value]) => [end, value * factor]));
-  const range = limitsText(scaled);
+function describeRange(limits: Limits, factor: number): string {
+  const range = limitsText(limits, (si) => String(si * factor));
   return range === "" ? "" : `, ${range}`;
 }
 

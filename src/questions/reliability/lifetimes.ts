@@ -18,10 +18,9 @@ import {
 } from "#reliability";
 import type { z } from "zod";
 import { defineQuestion } from "../question.ts";
-
 import { LEVEL } from "./fields.ts";
 import { lifeRecords, lifetimesIn, renewals, type LifetimesInput } from "./lifetimes-fields.ts";
-import { checkTimeUnits, isTextTime, LIFE_TIMES } from "./time-units.ts";
+import { checkTimeUnits, LIFE_TIMES, unitOfTimes } from "./time-units.ts";
 import { fitAnswer, type fitOut, lifetimesOut } from "./lifetimes-out.ts";
 
 const MODELS: readonly LifeModel[] = ["weibull", "lognormal", "exponential"];
@@ -47,7 +46,7 @@ export const lifetimesQuestion = defineQuestion({
     const level = given.level ?? LEVEL;
     const curve = curveOf(records, level);
     return {
-      unit: isTextTime(asGiven, LIFE_TIMES) ? "s" : (given.unit ?? "units"),
+      unit: unitOfTimes(asGiven, LIFE_TIMES, given.unit),
       ...(given.prior ? withPrior(given, records, given.prior) : withoutPrior(given, records)),
       survival: [...curve],
       median: medianOf(curve),

@@ -26,8 +26,13 @@ export const LIFE_TIMES: TimeFields = new Set([
 export const TREND_TIMES: TimeFields = new Set(["at", "times", "end", "ends"]);
 
 /** Whether any time was text with its unit, or a day: those are turned into seconds. */
-export function isTextTime(given: unknown, fields: TimeFields): boolean {
+function isTextTime(given: unknown, fields: TimeFields): boolean {
   return timesIn(given, fields).some(({ time }) => typeof time === "string");
+}
+
+/** The unit of every time in an answer: what text and days were turned into, else what was told; units where nothing was. */
+export function unitOfTimes(given: unknown, fields: TimeFields, told: string | undefined): string {
+  return isTextTime(given, fields) ? "s" : (told ?? "units");
 }
 
 /** Whether any time was a day of the calendar: "2026-03-14". */

@@ -14,7 +14,7 @@ import {
 import { z } from "zod";
 import { defineQuestion } from "../question.ts";
 import { becauseOut, kindOut, LEVEL, unitOut } from "./fields.ts";
-import { checkTimeUnits, isDay, isTextTime, TREND_TIMES } from "./time-units.ts";
+import { checkTimeUnits, isDay, TREND_TIMES, unitOfTimes } from "./time-units.ts";
 import { recurrences, trendIn, type TrendInput } from "./trend-fields.ts";
 
 const figure = (meaning: string) => z.number().exactOptional().describe(meaning);
@@ -75,7 +75,7 @@ export const trendQuestion = defineQuestion({
   },
   check: (given) => checkTimeUnits(given, TREND_TIMES),
   answer: (given, _context, asGiven) => {
-    const unit = isTextTime(asGiven, TREND_TIMES) ? "s" : (given.unit ?? "units");
+    const unit = unitOfTimes(asGiven, TREND_TIMES, given.unit);
     const counted = isDay(asGiven, TREND_TIMES) ? { countedFrom: dateOfNumber(0) } : {};
     return { unit, ...counted, ...answerOf(given) };
   },
