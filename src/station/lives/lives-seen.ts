@@ -4,10 +4,13 @@ import { isOfDrill, type Bodies, type Finding, type Fitted, type KitState, type 
 
 const DAY = 86_400_000;
 
+/** What is read of a line. */
+type Line = Pick<Entry, "kind" | "at" | "body">;
+
 /** One kit with the lines about it that count. */
 export interface KitLines {
   readonly kit: KitState;
-  readonly lines: readonly Entry[];
+  readonly lines: readonly Line[];
 }
 
 /** One life as looks at it tell: from when it was new, in days. */
@@ -104,7 +107,7 @@ function foundOf({ kit, lines }: KitLines, pattern: Pattern, { id }: Item, modes
 }
 
 /** Findings of an item that a return counted as missing. */
-function missingIn({ kind, body }: Entry, item: string): readonly string[] {
+function missingIn({ kind, body }: Line, item: string): readonly string[] {
   if (kind !== "returned") return [];
   const { counted = [], findings = [] } = body as Bodies["returned"];
   if (!counted.some((one) => one.item === item && one.as === "missing")) return [];
@@ -120,7 +123,7 @@ function birthsOf({ kit, lines }: KitLines, { id }: Item, { bad, lost }: Found):
 }
 
 /** Told on the day itself, it was fitted when that was written; else on the day that is told. */
-function fittingsIn({ kind, at, body }: Entry, item: string): readonly number[] {
+function fittingsIn({ kind, at, body }: Line, item: string): readonly number[] {
   const told =
     kind === "kit-enrolled" ? (body as Bodies["kit-enrolled"]).items : kind === "item-fitted" ? [body as Fitted] : [];
   return told

@@ -1,5 +1,4 @@
 import type { Pattern } from "#kit";
-import type { Entry } from "#log";
 import { normalChance, normalQuantile, repeatableStream } from "#numerics";
 import type { KitState } from "#readiness";
 import { lastingOf, type Lasting } from "#reliability";
@@ -91,7 +90,7 @@ function kit(
       turnarounds,
       findings: [...findings, ...stray, ...back],
     } as unknown as KitState,
-    lines: [...lines, ...returned] as unknown as readonly Entry[],
+    lines: [...lines, ...returned],
   };
 }
 

@@ -1,4 +1,4 @@
-import type { CasualtyState, KeptForecast } from "#readiness";
+import type { KeptForecast } from "#readiness";
 import { describe, expect, it } from "vitest";
 import { isKeptAlready } from "./index.ts";
 
@@ -9,7 +9,8 @@ const forecast = (minute: number, more: Partial<KeptForecast> = {}): KeptForecas
   came: true,
   ...more,
 });
-const reviewed = (forecasts: readonly KeptForecast[]) => ({ reviewed: { forecasts } }) as unknown as CasualtyState;
+const MARK = { entry: "e1", at: "2027-03-02T09:00:00Z", by: "ann", device: "tablet" };
+const reviewed = (forecasts: KeptForecast[]) => ({ reviewed: { ...MARK, forecasts } });
 const KEPT = [forecast(10), forecast(20)];
 
 describe("a casualty that was gone through", () => {
