@@ -28,10 +28,9 @@ export const MOST_STOCK = 2000;
  */
 export function stockOf(pipeline: number, stock: number, lots = SINGLY): StockPoint {
   const chances = demandChances(pipeline, stock + TAIL * largestOf(lots) + Math.ceil(2 * pipeline), lots);
-  const upTo = (s: number) => chances.slice(0, s + 1).reduce((all, one) => all + one, 0);
   const expectedBackorders = chances.reduceRight((all, one, n) => all + Math.max(0, n - stock) * one, 0);
   return {
-    noShortage: Math.min(1, upTo(stock)),
+    noShortage: Math.min(1, sum(chances.slice(0, stock + 1))),
     fillRate: stock === 0 ? 0 : Math.min(1, filledAtOnce(chances, stock, lots)),
     expectedBackorders,
   };

@@ -66,7 +66,7 @@ export function visitResult(visit: Visit, log: VisitLog): VisitResult {
     [count("both-right"), count("missed")],
     [count("false-alarm"), count("both-wrong")],
   ];
-  const of = table.flat().reduce((sum, one) => sum + one, 0);
+  const of = lines.filter(isCompared).length;
   const same = count("both-right") + count("both-wrong");
   const looked = lines.filter(({ seen }) => seen !== undefined && seen.answer !== "not-possible");
   const bad = looked.filter(({ seen }) => seen?.answer === "wrong").length;
@@ -96,12 +96,17 @@ function kitsOf(visit: Visit, lines: readonly VisitedLine[], log: VisitLog): rea
     const all = kit ? [...kit.turnarounds, ...(kit.turnaround ? [kit.turnaround] : [])] : [];
     const isOpened = all.some(({ opened }) => Date.parse(opened.at) >= since);
     const isNotTurnedRound = own.some(isLookedInto) && !isOpened;
-    const compared = own.filter(({ outcome }) => COMPARED.has(outcome)).length;
+    const compared = own.filter(isCompared).length;
     return [{ id, kit, turnaround, lines: own, compared, ...(from && { drawnFrom: from.length }), isNotTurnedRound }];
   });
 }
 
 const COMPARED: ReadonlySet<VisitedLine["outcome"]> = new Set(["both-right", "both-wrong", "missed", "false-alarm"]);
+
+/** Both looked, and each said right or wrong. */
+function isCompared({ outcome }: VisitedLine): boolean {
+  return COMPARED.has(outcome);
+}
 
 /** True where the kit had to be open for what was looked at; where the pattern is not at hand, it may have been. */
 function isLookedInto({ seen, pattern, step, check }: VisitedLine): boolean {
