@@ -1,8 +1,9 @@
-import { lazy, Suspense, useEffect, useRef, useState } from "react";
+import { Suspense, useEffect, useRef, useState } from "react";
 import { Redirect, Route, Router, Switch, useLocation } from "wouter";
 import { DeviceProvider, useDeviceState, type DeviceState, type ThisDevice } from "./device/index.ts";
 import { Crash } from "./crash.tsx";
 import { useWords } from "./language/index.ts";
+import { fetchedLater } from "./loading/index.ts";
 import { EmptyState, ErrorBox, Notice, Page } from "./parts/index.ts";
 import { goPastDialogs } from "./parts/back-closes.ts";
 import { LinePhotoWatch } from "./parts/line-photo-watch.tsx";
@@ -13,7 +14,7 @@ import { LockWatch } from "./pages/lock/lock-watch.tsx";
 import { routes, type PageRoute } from "./routes.tsx";
 import { NightVeil } from "./theme/index.ts";
 
-const LockPage = lazy(async () => ({ default: (await import("./pages/lock/lock-screen.tsx")).LockPage }));
+const LockPage = fetchedLater(async () => ({ default: (await import("./pages/lock/lock-screen.tsx")).LockPage }));
 
 /** The whole app on one device. */
 export function App({ device }: { readonly device: ThisDevice }) {

@@ -26,7 +26,7 @@ function Crashed({ error }: { readonly error: Error }) {
       <h1>{words.crashed()}</h1>
       <p>{words.crashedMore()}</p>
       <p>
-        <a href={location.pathname}>{words.loadAgain()}</a>
+        <a href={location.pathname + location.search}>{words.loadAgain()}</a>
       </p>
       <p>
         <a href="/">{words.goToBoard()}</a>

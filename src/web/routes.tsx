@@ -1,4 +1,5 @@
-import { lazy, type ComponentType, type LazyExoticComponent } from "react";
+import type { ComponentType, LazyExoticComponent } from "react";
+import { fetchedLater } from "./loading/index.ts";
 
 interface PageModule {
   readonly default: ComponentType;
@@ -82,5 +83,5 @@ const PATHS: readonly { readonly path: string; readonly file: string; readonly i
 export const routes: readonly PageRoute[] = PATHS.map(({ path, file, isOpen = false }) => {
   const load = found[`./pages/${file}-page.tsx`];
   if (!load) throw new Error(`Broken invariant: no page at ${file}-page.tsx`);
-  return { path, isOpen, page: lazy(load) };
+  return { path, isOpen, page: fetchedLater(load) };
 });

@@ -1,5 +1,6 @@
 /// <reference lib="webworker" />
 import { PACK, unpackFiles, type AppFile } from "./app-pack.ts";
+import { fetchAgain, pause } from "./loading/fetch-again.ts";
 import { KEPT_VERSIONS, versionOf, versionsToDrop, type Shelf } from "./service-worker-versions.ts";
 
 /**
@@ -24,7 +25,9 @@ self.addEventListener("message", (event) => event.waitUntil(answer(event)));
 self.addEventListener("fetch", (event) => {
   const url = new URL(event.request.url);
   if (event.request.method !== "GET" || url.origin !== self.location.origin || url.pathname.startsWith("/api/")) return;
-  event.respondWith(event.request.mode === "navigate" ? shell() : asset(event.request));
+  event.respondWith(
+    event.request.mode === "navigate" ? fetchAgain(shell, pause) : fetchAgain(() => asset(event.request), pause),
+  );
 });
 
 /** Takes what it can from the pack, and by itself whatever the pack has not. */
@@ -96,7 +99,10 @@ async function shell(): Promise<Response> {
   );
 }
 
-/** Any version's file will do: their names carry what is in them. */
+/**
+ * Any version's file will do: their names carry what is in them. What fails once is tried again here, because a page
+ * remembers a failed script for as long as it lives.
+ */
 async function asset(request: Request): Promise<Response> {
   return (await caches.match(request, { ignoreSearch: true })) ?? fetch(request);
 }

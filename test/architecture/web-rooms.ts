@@ -5,6 +5,7 @@
 const VIEWS = [
   "camera",
   "watched",
+  "loading",
   "theme",
   "language",
   "drawing",
@@ -21,13 +22,14 @@ const VIEWS = [
 export const WEB_ROOMS: Readonly<Record<string, readonly string[]>> = {
   camera: [],
   watched: [],
+  loading: [],
   theme: ["watched"],
-  language: ["theme"],
+  language: ["loading", "theme"],
   drawing: ["language", "parts"],
   timing: ["language", "parts"],
   device: ["theme", "watched"],
   worker: ["device"],
-  parts: ["device", "language", "theme", "watched"],
+  parts: ["device", "language", "loading", "theme", "watched"],
   act: ["device", "language", "parts", "timing", "watched"],
   "kit-view": ["act", "camera", "device", "drawing", "language", "parts", "timing"],
   rig: ["language", "parts"],
@@ -55,7 +57,7 @@ export const WEB_ROOMS: Readonly<Record<string, readonly string[]>> = {
   "pages/wall": VIEWS,
   "pages/work": VIEWS,
   "pages/year": VIEWS,
-  ".": ["device", "language", "parts", "theme", "pages/casualty", "pages/delivery", "pages/lock"],
+  ".": ["device", "language", "loading", "parts", "theme", "pages/casualty", "pages/delivery", "pages/lock"],
 };
 
 /** The room of the web that a file belongs to. */

@@ -184,3 +184,24 @@ test("a newer version waits for a tap on the board, even when every window was c
     expect(await page.getByText("A newer version of the app is on this device").count()).toBe(0);
   });
 });
+
+test("a page whose file failed once on the way comes by itself; one that cannot be fetched says so", async () => {
+  await device.close();
+  device = await browser.newContext({ serviceWorkers: "block" });
+  page = await device.newPage();
+  let failing = 1;
+  await page.route("**/assets/people-page-*.js", (route) => (failing-- > 0 ? route.abort() : route.continue()));
+  await page.goto(`${station.url}/sign-in`);
+  await page.getByRole("button", { name: /Mara Tolliver/ }).click();
+  await page.getByRole("link", { name: "All sent" }).waitFor();
+  await page.goto(`${station.url}/people`);
+  await page.getByRole("heading", { level: 1, name: "People" }).waitFor();
+  expect(failing).toBeLessThan(0);
+  await page.route("**/assets/visits-page-*.js", (route) => route.abort());
+  await page.goto(`${station.url}/visits?place=none`);
+  await page.getByRole("heading", { name: "This page failed" }).waitFor();
+  await page.unroute("**/assets/visits-page-*.js");
+  await page.getByRole("link", { name: "Load again" }).click();
+  await page.getByRole("heading", { level: 1, name: /visits/i }).waitFor();
+  expect(new URL(page.url()).search).toBe("?place=none");
+});

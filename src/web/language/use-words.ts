@@ -1,5 +1,6 @@
 import { fetchWords, type Speech, type WordGroup, type Words } from "#words";
 import { use } from "react";
+import { fetchAside, fetchPart } from "../loading/index.ts";
 import { preferences, usePreferences } from "../theme/index.ts";
 
 /** What is here already, or on its way. React reads `status`: what is fulfilled, nothing has to wait for. */
@@ -18,7 +19,7 @@ export function useWords<Group extends WordGroup>(group: Group): Words[Group] {
 
 /** A group for what no page waits for. */
 export function wordsFor<Group extends WordGroup>(language: Speech, group: Group): Promise<Words[Group]> {
-  return wordsIn(language, group);
+  return wordsIn(language, group, fetchAside);
 }
 
 /** Waits for several groups at once, so that no part of the page waits for its own once the page is used. */
@@ -34,11 +35,11 @@ export async function holdWords(...groups: readonly WordGroup[]): Promise<void> 
   await Promise.all(groups.map((group) => wordsIn(language, group)));
 }
 
-function wordsIn<Group extends WordGroup>(language: Speech, group: Group): Held<Words[Group]> {
+function wordsIn<Group extends WordGroup>(language: Speech, group: Group, fetch = fetchPart): Held<Words[Group]> {
   const key = `${language}/${group}`;
   const known = held.get(key) as Held<Words[Group]> | undefined;
   if (known) return known;
-  const fetched = fetchWords(language, group);
+  const fetched = fetch(() => fetchWords(language, group));
   held.set(key, fetched);
   fetched.then(
     (value) => Object.assign(fetched, { status: "fulfilled", value }),

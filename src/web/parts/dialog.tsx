@@ -1,9 +1,10 @@
-import { lazy, Suspense } from "react";
+import { Suspense } from "react";
 import { useWords } from "../language/index.ts";
+import { fetchedLater } from "../loading/index.ts";
 import { Button } from "./button.tsx";
 import type { DialogProps } from "./dialog-frame.tsx";
 
-const DialogFrame = lazy(() => import("./dialog-frame.tsx"));
+const DialogFrame = fetchedLater(() => import("./dialog-frame.tsx"));
 
 /** Something that must be answered, or left, before going on. Its frame is fetched with the first one: no first screen has it. */
 export function Dialog(props: DialogProps) {

@@ -1,7 +1,8 @@
-import { lazy, Suspense } from "react";
+import { Suspense } from "react";
+import { fetchedLater } from "#web/loading/index.ts";
 import { useRefuels } from "./refuel.ts";
 
-const RefuelAlarm = lazy(() => import("./refuel-alarm.tsx"));
+const RefuelAlarm = fetchedLater(() => import("./refuel-alarm.tsx"));
 
 /** Over every page: nothing, until a refuel reminder runs on this device. */
 export function RefuelWatch() {

@@ -1,8 +1,9 @@
-import { lazy, Suspense } from "react";
+import { Suspense } from "react";
 import { useDeviceState, useThisDevice } from "#web/device/index.ts";
+import { fetchedLater } from "#web/loading/index.ts";
 
-const IdleLock = lazy(async () => ({ default: (await import("./idle-lock.tsx")).IdleLock }));
-const SealedCall = lazy(async () => ({ default: (await import("./sealed-call.tsx")).SealedCall }));
+const IdleLock = fetchedLater(async () => ({ default: (await import("./idle-lock.tsx")).IdleLock }));
+const SealedCall = fetchedLater(async () => ({ default: (await import("./sealed-call.tsx")).SealedCall }));
 
 /** Over every page: locks an open device that nobody uses, and calls on a locked one. Nothing where there is no lock. */
 export function LockWatch() {

@@ -1,6 +1,7 @@
 import type { StartBook } from "#station";
 import { usePreferences } from "#web/theme/index.ts";
 import { wordsFor } from "#web/language/index.ts";
+import { fetchAside } from "#web/loading/index.ts";
 import type { Words } from "#words";
 import { createContext, useContext, useEffect, useMemo, useState } from "react";
 import type { StationView } from "#web/device/index.ts";
@@ -32,7 +33,7 @@ export function useStarts(view: StationView): Starts | undefined {
   useEffect(() => {
     let isGone = false;
     const load = () =>
-      Promise.all([import("./starts.ts"), wordsFor(language, "starts")]).then(
+      Promise.all([fetchAside(() => import("./starts.ts")), wordsFor(language, "starts")]).then(
         ([{ startsFrom, newBook }, words]) => !isGone && setLoaded({ from: startsFrom, book: newBook(), words }),
         () => undefined,
       );

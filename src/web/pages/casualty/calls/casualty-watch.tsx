@@ -1,7 +1,8 @@
-import { lazy, Suspense } from "react";
+import { Suspense } from "react";
 import { useDeviceState } from "#web/device/index.ts";
+import { fetchedLater } from "#web/loading/index.ts";
 
-const CasualtyAlarms = lazy(() => import("./casualty-alarms.tsx"));
+const CasualtyAlarms = fetchedLater(() => import("./casualty-alarms.tsx"));
 
 /** Over every page: nothing, until a casualty is open. */
 export function CasualtyWatch() {

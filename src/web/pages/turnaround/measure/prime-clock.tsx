@@ -1,8 +1,9 @@
-import { lazy, Suspense, useState } from "react";
+import { Suspense, useState } from "react";
 import type { StepTimer } from "#kit";
 import type { Entry } from "#log";
 import type { Bodies } from "#readiness";
 import { useWords, withParts } from "#web/language/index.ts";
+import { fetchedLater } from "#web/loading/index.ts";
 import { Button, ErrorBox, GloveRow } from "#web/parts/index.ts";
 import { Cautions } from "#web/parts/caution-box.tsx";
 import { NumberField } from "#web/parts/fields/number-field.tsx";
@@ -13,7 +14,7 @@ import type { ClockOutcome } from "../answer/use-clock-answer.ts";
 import type { AtStep } from "../runner/at-step.ts";
 import { useSaving } from "#web/act/use-saving.ts";
 
-const MeasurePrime = lazy(() => import("./measure-prime.tsx"));
+const MeasurePrime = fetchedLater(() => import("./measure-prime.tsx"));
 
 interface PrimeClockProps extends AtStep {
   readonly timer: StepTimer & { readonly kind: "prime" };

@@ -1,9 +1,10 @@
-import { lazy, Suspense, useState, type ReactNode } from "react";
+import { Suspense, useState, type ReactNode } from "react";
+import { fetchedLater } from "#web/loading/index.ts";
 import type { Answering } from "../answer/use-answering.ts";
 import { isOfProof } from "../mend/of-proof.ts";
 import { AskView } from "./ask-view.tsx";
 
-const MeasureDelivery = lazy(() => import("../measure/measure-delivery.tsx"));
+const MeasureDelivery = fetchedLater(() => import("../measure/measure-delivery.tsx"));
 
 interface DoingProps extends Answering {
   /** Shows one ask of the line. */
