@@ -305,3 +305,20 @@ describe("two findings of one start that failed", () => {
     expect(checks[0]).toMatchObject({ looks: 2, found: 1 });
   });
 });
+
+/** How often a report card reads the answers of one opening, of a pattern of so many lines. */
+function readsWith(lines: number): number {
+  let reads = 0;
+  const steps = Array.from({ length: lines }, (_, i) => step(`a${i}`, 2, ["turn"]));
+  const long = { ...PATTERN, stages: [{ id: "examine", steps }] } as unknown as Pattern;
+  const { answers, ...rest } = opening("t1", ...steps.map(({ id }, i): Line => [`${id}/turn`, i]));
+  const watched = Object.defineProperty({ ...rest }, "answers", { enumerable: true, get: () => (reads++, answers) });
+  reportCard(long, [kit("k1", [watched])], []);
+  return reads;
+}
+
+describe("the work of a report card", () => {
+  it("reads the answers of an opening as often for a pattern of 80 lines as for one of 4", () => {
+    expect(readsWith(80)).toBe(readsWith(4));
+  });
+});

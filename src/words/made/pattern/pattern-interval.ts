@@ -1,6 +1,7 @@
 /* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
 export interface PatternIntervalWords {
   readonly title: (d: { readonly pattern: string | number }) => string;
+  readonly counting: () => string;
   readonly yearPlanned: () => string;
   readonly reportCard: () => string;
   readonly early: () => string;

@@ -4,6 +4,7 @@ import { en } from "@messageformat/runtime/lib/cardinals";
 import { plural } from "#src/words/cases.ts";
 const words: PatternIntervalWords = {
   title: (d) => "How often to open: " + d.pattern,
+  counting: () => "Counting what the log says.",
   yearPlanned: () => "The year planned",
   reportCard: () => "Report card of the pattern",
   early: () => "Not all lines are on this device yet",

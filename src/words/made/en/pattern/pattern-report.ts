@@ -4,6 +4,7 @@ import { plural, strictNumber } from "#src/words/cases.ts";
 import { en } from "@messageformat/runtime/lib/cardinals";
 const words: PatternReportWords = {
   title: (d) => "Report card: " + d.pattern,
+  counting: () => "Counting what the log says.",
   yearPlanned: () => "The year planned",
   wouldChange: () => "What the log would change",
   nothingByItself: () =>

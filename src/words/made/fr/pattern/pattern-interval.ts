@@ -4,6 +4,7 @@ import { fr } from "@messageformat/runtime/lib/cardinals";
 import { plural } from "#src/words/cases.ts";
 const words: PatternIntervalWords = {
   title: (d) => "À quel rythme ouvrir : " + d.pattern,
+  counting: () => "Décompte de ce que dit le journal.",
   yearPlanned: () => "L'année planifiée",
   reportCard: () => "Bulletin du modèle",
   early: () => "Toutes les lignes ne sont pas encore sur cet appareil",

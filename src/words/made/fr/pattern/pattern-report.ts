@@ -4,6 +4,7 @@ import { plural, strictNumber } from "#src/words/cases.ts";
 import { fr } from "@messageformat/runtime/lib/cardinals";
 const words: PatternReportWords = {
   title: (d) => "Bulletin : " + d.pattern,
+  counting: () => "Décompte de ce que dit le journal.",
   yearPlanned: () => "L'année planifiée",
   wouldChange: () => "Ce que le journal changerait",
   nothingByItself: () =>
