@@ -1,6 +1,7 @@
 import { allSteps, type Pattern, type Step } from "#kit";
 import type { StepReport } from "#readiness";
 import { jeffreys } from "#reliability";
+import { reportedIn } from "./card-told.ts";
 import type { OpeningRead } from "./openings-read.ts";
 
 /** A line that people could not do, or told the pattern's owner about. */
@@ -33,7 +34,7 @@ export function linesHard(
   reports: readonly StepReport[],
 ): readonly LineHard[] {
   const counts = countedByStep(openings);
-  const own = (id: string) => reports.filter(({ step }) => step === id);
+  const own = (id: string) => reports.filter(({ step, card }) => step === id && card === undefined);
   const hard = allSteps(pattern).flatMap((step) => lineRead(step, counts.get(step.id), own(step.id)) ?? []);
   return hard.toSorted((one, other) => other.notPossible + reportsOf(other) - one.notPossible - reportsOf(one));
 }
@@ -72,13 +73,11 @@ function lineRead(
   own: readonly StepReport[] = [],
 ): LineHard | undefined {
   if (notPossible + own.length === 0) return undefined;
-  const count = (what: StepReport["what"]) => own.filter((one) => one.what === what).length;
   return {
     step,
     asked,
     notPossible,
-    reports: { wrong: count("wrong"), impossible: count("impossible"), unclear: count("unclear") },
-    told: own.toSorted((one, other) => other.at.localeCompare(one.at)),
+    ...reportedIn(own),
     atLeast: asked === 0 ? 0 : jeffreys(notPossible, asked, 0.9)[0],
   };
 }

@@ -317,6 +317,34 @@ function readsWith(lines: number): number {
   return reads;
 }
 
+describe("reports on a picture of the card for strangers", () => {
+  const card = {
+    readByNative: [],
+    steps: [
+      { id: "prime", part: "no-water" },
+      { id: "c", part: "go" },
+    ],
+  };
+  const withCard = { ...PATTERN, stranger: card } as unknown as Pattern;
+  const reports = [
+    { ...mark(1), step: "c", what: "wrong" },
+    { ...mark(2), step: "c", card: true, what: "unclear", note: "which handle?" },
+    { ...mark(3), step: "gone", card: true, what: "unclear" },
+  ] as StepReport[];
+
+  it("stand at its number as the card shows it, apart from those on a line of the same name", () => {
+    const { pictures, lines } = reportCard(withCard, [kit("k1", many(2))], reports);
+    expect(pictures.map(({ step: { id }, number, told }) => [id, number, told.map(({ note }) => note)])).toEqual([
+      ["c", 1, ["which handle?"]],
+    ]);
+    expect(lines.map(({ step: { id }, reports: { wrong, unclear } }) => [id, wrong, unclear])).toEqual([["c", 1, 0]]);
+  });
+
+  it("are none where the pattern has no card", () => {
+    expect(reportCard(PATTERN, [], reports).pictures).toEqual([]);
+  });
+});
+
 describe("the work of a report card", () => {
   it("reads the answers of an opening as often for a pattern of 80 lines as for one of 4", () => {
     expect(readsWith(80)).toBe(readsWith(4));

@@ -8,6 +8,7 @@ import { ToldOfPattern } from "#web/kit-view/starts/told-of.tsx";
 import { NoSuchPattern } from "./no-such-pattern.tsx";
 import { FindingsYears } from "./report/findings-years.tsx";
 import { sayProposal, sayWanted } from "./report/report-words.ts";
+import { PicturesTable } from "./report/pictures-table.tsx";
 import { ChecksTable, LinesTable, MinutesTable, ModesTable } from "./report/report-tables.tsx";
 import { WordsFirst } from "./words-first.tsx";
 import "#web/kit-view/kit.css";
@@ -56,6 +57,7 @@ function Counted({ pattern }: { readonly pattern: Pattern }) {
       <ChecksTable checks={card.checks} />
       <ModesTable modes={card.modes} unnamed={card.unnamed} together={card.together} />
       <LinesTable lines={card.lines} />
+      <PicturesTable pictures={card.pictures} />
       <MinutesTable minutes={card.minutes} />
     </>
   );

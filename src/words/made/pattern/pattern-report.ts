@@ -72,6 +72,8 @@ export interface PatternReportWords {
   readonly notPossible: () => string;
   readonly countOf: (d: { readonly count: string | number; readonly all: string | number }) => string;
   readonly reported: () => string;
+  readonly picturesTold: () => string;
+  readonly picture: () => string;
   readonly told: (d: {
     readonly what: string | number;
     readonly person: string | number;
