@@ -50,6 +50,12 @@ const COLD = {
 };
 const LONG = "Turn the handle. ".repeat(12);
 
+/** What the lint says of a mode with this name. */
+function lossTold(name: string, loss?: boolean): readonly LintRule[] {
+  const mode = { id: "gasket-thin", name, effect: "notes", ...(loss !== undefined && { loss }) };
+  return lintPatternText(changedText([["items", 1, "modes", 0], mode]), FILE).map(({ rule }) => rule);
+}
+
 const CASES: readonly (readonly [LintRule, string, string, ...Change[]])[] = [
   ["loads", "does not load", "sound@3.yaml", [["name"], undefined]],
   ["file-name", "named for another", "id", [["id"], "another"]],
@@ -344,17 +350,10 @@ describe("the lint", () => {
   });
 
   it("takes a mode that says whether it is a loss at its word", () => {
-    const told = (name: string, loss?: boolean) => {
-      const mode: Change = [
-        ["items", 1, "modes", 0],
-        { id: "gasket-thin", name, effect: "notes", ...(loss !== undefined && { loss }) },
-      ];
-      return lintPatternText(changedText(mode), FILE).map(({ rule }) => rule);
-    };
-    expect(told("Gasket missing")).toEqual(["wear-and-loss"]);
-    for (const loss of [true, false]) expect(told("Gasket missing", loss)).toEqual([]);
-    expect(told("Gasket thin or missing", false)).toEqual(["wear-and-loss"]);
-    expect(told("Gasket or its ring missing", true)).toEqual([]);
+    expect(lossTold("Gasket missing")).toEqual(["wear-and-loss"]);
+    for (const loss of [true, false]) expect(lossTold("Gasket missing", loss)).toEqual([]);
+    expect(lossTold("Gasket thin or missing", false)).toEqual(["wear-and-loss"]);
+    expect(lossTold("Gasket or its ring missing", true)).toEqual([]);
   });
 
   it("asks a try for no hazard where nothing runs and no mains feed it", () => {
