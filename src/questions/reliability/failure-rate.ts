@@ -4,6 +4,7 @@ import { z } from "zod";
 import { defineQuestion } from "../question.ts";
 import { quantity } from "../quantity-field.ts";
 import { oneMoreOf, oneMoreOut, type OneMore } from "./one-more.ts";
+import { sayBare } from "./bare-numbers.ts";
 import { becauseOut, beliefOut, kindOut, lognormalIn, time } from "./fields.ts";
 import { refuse } from "./refuse.ts";
 
@@ -68,11 +69,13 @@ export const failureRateQuestion = defineQuestion({
     noneOver: z.number().exactOptional().describe("Chance of no failure over the time asked for [1]"),
   }),
   example: { failures: 3, time: "9 years", over: "1 year" },
-  answer: (given) => {
+  answer: (given, _context, asGiven) => {
     const belief = rateOf(given, priorOf(given));
     const oneMore = oneMoreOf(belief.rate.mean, belief.oneMore, perYear);
+    const { kind, because } = verdict(given, belief, oneMore);
     return {
-      ...verdict(given, belief, oneMore),
+      kind,
+      because: `${because}${sayBare(asGiven)}`,
       rate: belief.rate,
       ...(belief.fleet ? { fleet: fleetOut(belief.fleet) } : {}),
       ...oneMore.told,
