@@ -6,7 +6,7 @@ import { quantity } from "../quantity-field.ts";
 import { oneMoreOf, oneMoreOut, type OneMore } from "./one-more.ts";
 import { sayBare } from "./bare-numbers.ts";
 import { becauseOut, beliefOut, kindOut, lognormalIn, time } from "./fields.ts";
-import { refuse } from "./refuse.ts";
+import { POOLING_OF_NONE, refuse } from "./refuse.ts";
 
 const failuresIn = z.int().min(0).max(1_000_000).describe("Failures seen [1]");
 
@@ -37,6 +37,7 @@ const input = z
   })
   .superRefine((given, context) => {
     if (given.prior && given.fleet) refuse(context, ["prior"], { ...ONE_PRIOR, got: "both" });
+    if (given.pooling && !given.fleet) refuse(context, ["pooling"], { ...POOLING_OF_NONE, got: given.pooling });
     for (const [i, one] of (given.fleet ?? []).entries())
       if (one.time === 0) refuse(context, ["fleet", i, "time"], { ...SOME_TIME, got: 0 });
     const isClean = given.fleet?.every(({ failures }) => failures === 0) ?? false;
