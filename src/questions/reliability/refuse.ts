@@ -16,5 +16,6 @@ export function refuse(
 export const POOLING_OF_NONE = {
   code: "QU-217",
   allowed: "pooling with a fleet, or neither",
-  remedy: "Give the others alike as `fleet`, each with its own record, or leave `pooling` out: there is nothing to pool.",
+  remedy:
+    "Give the others alike as `fleet`, each with its own record, or leave `pooling` out: there is nothing to pool.",
 };
