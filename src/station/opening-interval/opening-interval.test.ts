@@ -223,6 +223,10 @@ describe("how often to open, from the log", () => {
     expect(bound).toBeCloseTo(1.5 * evidence.apart!.longest, 9);
     expect(verdict.kind === "longer" && daysIn(verdict.every)).toBeLessThanOrEqual(bound);
     expect(verdict.kind === "longer" && daysIn(verdict.every)).toBeGreaterThan(bound - 7);
+    const manual = openingProposal(PATTERN, log, { now: NOW, nightHours: 1, policy: {} })!;
+    expect(manual.verdict, "the manual's year was never seen: its maker is shown nothing").toEqual({
+      kind: "not-seen",
+    });
     expect(asked(4).verdict, "four months were never seen").toEqual({ kind: "not-seen" });
   });
 

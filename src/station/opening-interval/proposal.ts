@@ -172,9 +172,9 @@ function verdictOf(range: Range, judged: Judged): OpeningVerdict {
   const every = wholeSpan(Math.min(range.middle, bound));
   if (side === "too-seldom") return { kind: "shorter", every };
   if (side === undefined) return { kind: "cannot-tell", openings: openingsToTell(now, judged) };
+  if (daysIn(every) <= now && bound < range.middle) return { kind: "not-seen" };
   const isManual = manual !== undefined && daysIn(manual) <= now + 1;
   if (isManual) return { kind: "manual-stands", cleanOpenings: cleanOpeningsFor(LONGER * now, now, judged) };
-  if (daysIn(every) <= now) return { kind: "not-seen" };
   return { kind: "longer", every: shorterSpan(every, manual) ?? every };
 }
 
