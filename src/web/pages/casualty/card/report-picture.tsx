@@ -40,7 +40,7 @@ function PictureForm({ kit, pattern }: ReportPictureProps) {
     label: words.pictureOf({ number, words: step.words.en ?? "" }),
   }));
   return (
-    <>
+    <div className="card-report">
       <CardSelect
         label={words.whichPicture()}
         value={picture}
@@ -54,7 +54,7 @@ function PictureForm({ kit, pattern }: ReportPictureProps) {
       </Button>
       {told && <Notice title={words.pictureTold()} isNews />}
       <ErrorBox error={saving.error} title={words.pictureNotTold()} />
-    </>
+    </div>
   );
 }
 
