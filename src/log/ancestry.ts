@@ -35,10 +35,13 @@ export class Ancestry implements History {
   /** Named by some entry before they came themselves: most logs come in order and have none. */
   #awaited: Set<string> | undefined;
   readonly #heads = new Set<string>();
+  /** The entry that was asked about last, until another comes. */
+  #asked: { readonly of: Entry; readonly named: readonly string[] } | undefined;
 
   /** @returns true where an entry that came before already named this one: what was said of that one may change */
   add(entry: Entry): boolean {
     this.#entries.set(entry.id, entry);
+    this.#asked = undefined;
     if (this.#table !== undefined) this.#number(entry);
     for (const id of entry.after ?? []) {
       this.#heads.delete(id);
@@ -79,8 +82,9 @@ export class Ancestry implements History {
   }
 
   #reaches(from: Entry, sought: string): boolean {
-    if (from.after === undefined || from.after.length === 0) return false;
-    if (from.after.includes(sought)) return true;
+    const named = this.#namedBy(from);
+    if (named.length === 0) return false;
+    if (named.includes(sought)) return true;
     if (this.#table !== undefined) return this.#lookUp(from.id, sought);
     const floor = this.#depthOf(sought);
     const seen = new Set<string>();
@@ -96,6 +100,12 @@ export class Ancestry implements History {
       }
     }
     return false;
+  }
+
+  /** What it names and has arrived: several questions about one entry follow each other. */
+  #namedBy(from: Entry): readonly string[] {
+    if (this.#asked?.of !== from) this.#asked = { of: from, named: this.#namesOf(from.id) };
+    return this.#asked.named;
   }
 
   #lookUp(from: string, sought: string): boolean {

@@ -259,6 +259,8 @@ export class KitDraft {
     this.kit.toSettle = this.#differences?.changed() ?? this.kit.toSettle;
     const waiting = this.#waiting?.changed();
     if (waiting !== undefined && this.kit.waiting !== undefined) this.kit.waiting = waiting;
+    const drawn = this.#drawn?.takeChanged();
+    if (drawn !== undefined) this.kit.drawn = drawn;
     if (this.isOthersChanged && this.kit.otherTurnarounds) this.kit.otherTurnarounds = [...this.#others.values()];
     this.isOthersChanged = false;
   }

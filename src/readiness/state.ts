@@ -256,6 +256,8 @@ export interface Difference {
 /** A step that somebody found wrong, impossible or unclear, and what the pattern's owner said. */
 export interface StepReport extends Mark {
   readonly step: string;
+  /** The step is a picture of the card for strangers. */
+  readonly card?: true;
   readonly what: "wrong" | "impossible" | "unclear";
   readonly pattern?: string;
   readonly note?: string;

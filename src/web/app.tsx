@@ -24,7 +24,7 @@ export function App({ device }: { readonly device: ThisDevice }) {
       <Router aroundNav={goPastDialogs}>
         <Crash>
           <BesideStrip />
-          <Suspense fallback={null}>
+          <Suspense fallback={<PageOpening />}>
             <Rooms />
           </Suspense>
           <LinePhotoWatch />
@@ -35,6 +35,11 @@ export function App({ device }: { readonly device: ThisDevice }) {
       </Router>
     </DeviceProvider>
   );
+}
+
+/** A page's own program is read the first time it is gone to. */
+function PageOpening() {
+  return <p className="opening">{useWords("app").pageOpening()}</p>;
 }
 
 /** Which pages there are depends on who sits here. */

@@ -59,6 +59,7 @@ export const LINT_RULES = [
   "shown-drawing-unknown",
   "shown-part-unknown",
   "restow-without-layer",
+  "wear-and-loss",
 ] as const;
 
 export type LintRule = (typeof LINT_RULES)[number];

@@ -50,10 +50,22 @@ const COLD = {
 };
 const LONG = "Turn the handle. ".repeat(12);
 
+/** What the lint says of a mode with this name. */
+function lossTold(name: string, loss?: boolean): readonly LintRule[] {
+  const mode = { id: "gasket-thin", name, effect: "notes", ...(loss !== undefined && { loss }) };
+  return lintPatternText(changedText([["items", 1, "modes", 0], mode]), FILE).map(({ rule }) => rule);
+}
+
 const CASES: readonly (readonly [LintRule, string, string, ...Change[]])[] = [
   ["loads", "does not load", "sound@3.yaml", [["name"], undefined]],
   ["file-name", "named for another", "id", [["id"], "another"]],
   ["mode-unfound", "no check finds it", "mode gasket-thin", [["items", 1, "checks", 0, "finds"], ["pump-dead"]]],
+  [
+    "wear-and-loss",
+    "two things in one",
+    "mode gasket-thin",
+    [["items", 1, "modes", 0, "name"], "Gasket thin, hard or missing"],
+  ],
   ["mode-unfound", "only a check nobody asks finds it", "mode pump-dead", [[...RUN, "checks"], []]],
   [
     "item-without-mode",
@@ -335,6 +347,13 @@ describe("the lint", () => {
       minutes: 1,
     };
     expect(lintPatternText(changedText([["stages", 5, "steps", 0], step]), FILE)).toEqual([]);
+  });
+
+  it("takes a mode that says whether it is a loss at its word", () => {
+    expect(lossTold("Gasket missing")).toEqual(["wear-and-loss"]);
+    for (const loss of [true, false]) expect(lossTold("Gasket missing", loss)).toEqual([]);
+    expect(lossTold("Gasket thin or missing", false)).toEqual(["wear-and-loss"]);
+    expect(lossTold("Gasket or its ring missing", true)).toEqual([]);
   });
 
   it("asks a try for no hazard where nothing runs and no mains feed it", () => {

@@ -5,6 +5,7 @@ import { cardLint } from "../card/lint-card.ts";
 import { cautionLint } from "./lint-cautions.ts";
 import { coverageLint } from "./lint-coverage.ts";
 import type { LintFault, LintHit } from "./lint-fault.ts";
+import { lossLint } from "./lint-losses.ts";
 import { lookLint } from "./lint-looks.ts";
 import { liftingLint } from "./lint-lifting.ts";
 import { machineLint } from "./lint-machine.ts";
@@ -70,6 +71,7 @@ const LINTS = [
   wholeMachineLint,
   tryLint,
   troubleEngineLint,
+  lossLint,
 ];
 
 function hitsOf(pattern: Pattern, beside?: Beside): readonly LintHit[] {

@@ -16,6 +16,8 @@ const cures = { causes: [{ name: "a", chance: 1 }], actions: [{ name: "x", cost:
 
 describe("bad input is told with what to do about it", () => {
   it.each<[string, unknown, string]>([
+    ["start-chance", { failures: 0, trials: 3, pooling: "wary" }, "there is nothing to pool."],
+    ["failure-rate", { failures: 1, time: "9 years", pooling: "fitted" }, "there is nothing to pool."],
     ["start-chance", { failures: "two", trials: 3 }, "Give a number or an object with these fields."],
     ["start-chance", { failures: 1.5, trials: 3 }, "Give a whole number."],
     ["start-chance", [], "Give an object with these fields."],

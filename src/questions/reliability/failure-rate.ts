@@ -4,8 +4,9 @@ import { z } from "zod";
 import { defineQuestion } from "../question.ts";
 import { quantity } from "../quantity-field.ts";
 import { oneMoreOf, oneMoreOut, type OneMore } from "./one-more.ts";
+import { sayBare } from "./bare-numbers.ts";
 import { becauseOut, beliefOut, kindOut, lognormalIn, time } from "./fields.ts";
-import { refuse } from "./refuse.ts";
+import { POOLING_OF_NONE, refuse } from "./refuse.ts";
 
 const failuresIn = z.int().min(0).max(1_000_000).describe("Failures seen [1]");
 
@@ -36,6 +37,7 @@ const input = z
   })
   .superRefine((given, context) => {
     if (given.prior && given.fleet) refuse(context, ["prior"], { ...ONE_PRIOR, got: "both" });
+    if (given.pooling && !given.fleet) refuse(context, ["pooling"], { ...POOLING_OF_NONE, got: given.pooling });
     for (const [i, one] of (given.fleet ?? []).entries())
       if (one.time === 0) refuse(context, ["fleet", i, "time"], { ...SOME_TIME, got: 0 });
     const isClean = given.fleet?.every(({ failures }) => failures === 0) ?? false;
@@ -68,11 +70,13 @@ export const failureRateQuestion = defineQuestion({
     noneOver: z.number().exactOptional().describe("Chance of no failure over the time asked for [1]"),
   }),
   example: { failures: 3, time: "9 years", over: "1 year" },
-  answer: (given) => {
+  answer: (given, _context, asGiven) => {
     const belief = rateOf(given, priorOf(given));
     const oneMore = oneMoreOf(belief.rate.mean, belief.oneMore, perYear);
+    const { kind, because } = verdict(given, belief, oneMore);
     return {
-      ...verdict(given, belief, oneMore),
+      kind,
+      because: `${because}${sayBare(asGiven)}`,
       rate: belief.rate,
       ...(belief.fleet ? { fleet: fleetOut(belief.fleet) } : {}),
       ...oneMore.told,

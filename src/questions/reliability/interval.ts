@@ -2,6 +2,7 @@ import { bestInterval, costOfTest, type BestInterval, type IntervalPoint } from 
 import { z } from "zod";
 import { defineQuestion } from "../question.ts";
 import { answered } from "../quantity-field.ts";
+import { sayBare } from "./bare-numbers.ts";
 import { becauseOut, kindOut } from "./fields.ts";
 import { refuse } from "./refuse.ts";
 import { drilledOut } from "./drills-fields.ts";
@@ -78,12 +79,12 @@ export const intervalQuestion = defineQuestion({
     demandFailure: 0.01,
     costs: { test: 6, parts: 2, wearPerStart: 0.5, startsPerTest: 2, failureOnTheNight: 150, callsPerYear: 4 },
   },
-  answer: (given) => {
+  answer: (given, _context, asGiven) => {
     const { costs } = given;
     const found = bestInterval(standbyCase(given), costs && costsOf(costs));
     const measured = drillsOut(given);
     const answer = answerOf(found, costs !== undefined);
-    return { ...answer, because: `${answer.because}${sayDrilled(measured)}`, ...measured };
+    return { ...answer, because: `${answer.because}${sayDrilled(measured)}${sayBare(asGiven)}`, ...measured };
   },
 });
 

@@ -21,6 +21,7 @@ import { defineQuestion } from "../question.ts";
 import { LEVEL } from "./fields.ts";
 import { lifeRecords, lifetimesIn, renewals, type LifetimesInput } from "./lifetimes-fields.ts";
 import { checkTimeUnits, LIFE_TIMES, unitOfTimes } from "./time-units.ts";
+import { sayChoice } from "./lifetimes-choice.ts";
 import { fitAnswer, type fitOut, lifetimesOut } from "./lifetimes-out.ts";
 
 const MODELS: readonly LifeModel[] = ["weibull", "lognormal", "exponential"];
@@ -65,7 +66,7 @@ function withoutPrior(given: LifetimesInput, records: readonly LifeRecord[]) {
   const fits = MODELS.flatMap((one) => fitLife(records, one) ?? []);
   const models = fits.toSorted((one, other) => other.logLikelihood - one.logLikelihood).map(fitAnswer);
   const fit = fits.find((one) => one.model === model);
-  const told = verdict(given, records, model, fit);
+  const told = verdict(given, records, model, fits);
   return { ...told, ...(fit ? { failedBy: failedBy(given, fit) } : {}), models, ...(fit ? fromFit(given, fit) : {}) };
 }
 
@@ -88,12 +89,13 @@ function verdict(
   given: LifetimesInput,
   records: readonly LifeRecord[],
   model: LifeModel,
-  fit: LifeFit | undefined,
+  fits: readonly LifeFit[],
 ): { readonly kind: "told" | "cannot-tell"; readonly because: string } {
   const failures = failuresIn(records);
   const lives = records.reduce((sum, { count }) => sum + count, 0);
   const base = `${failures} of ${lives} lives ended.`;
-  if (fit) return { kind: "told", because: base };
+  const fit = fits.find((one) => one.model === model);
+  if (fit) return { kind: "told", because: `${base} ${sayChoice(fit, fits, failures, given.model !== undefined)}` };
   if (given.records === undefined) return { kind: "told", because: "Renewals alone were given: no law is fitted." };
   const because = failures < LEAST_FAILURES[model] ? lackWords(model, failures, lives) : flatWords(model, records);
   return { kind: "cannot-tell", because: `${base} ${because}` };

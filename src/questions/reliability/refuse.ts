@@ -11,3 +11,11 @@ export function refuse(
   const told: Fault = { ...fault, got, field: "" };
   context.addIssue({ code: "custom", message: fault.allowed, path: [...path], params: { fault: told } });
 }
+
+/** How a fleet is pooled, and no fleet: the answer would be the same without it. */
+export const POOLING_OF_NONE = {
+  code: "QU-217",
+  allowed: "pooling with a fleet, or neither",
+  remedy:
+    "Give the others alike as `fleet`, each with its own record, or leave `pooling` out: there is nothing to pool.",
+};

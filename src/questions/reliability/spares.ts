@@ -3,6 +3,7 @@ import { z } from "zod";
 import { defineQuestion } from "../question.ts";
 import { becauseOut, kindOut, someTime } from "./fields.ts";
 import { refuse } from "./refuse.ts";
+import { sayStocks, type StockTold } from "./spares-words.ts";
 
 /** Demands out at once beyond which a shelf is no shelf. */
 const MOST_PIPELINE = 500;
@@ -121,7 +122,7 @@ export const sparesQuestion = defineQuestion({
     const isTold = missing.length === 0;
     return {
       kind: isTold ? ("told" as const) : ("cannot-tell" as const),
-      because: isTold ? ONE_FOR_ONE : beyondWords(missing),
+      because: isTold ? sayStocks(toldOf(given, items), given.target) : beyondWords(missing),
       items,
       ...(bought ? { purchases: [...bought.purchases] } : {}),
       exact: isTold && (bought?.exact ?? true),
@@ -129,6 +130,14 @@ export const sparesQuestion = defineQuestion({
     };
   },
 });
+
+function toldOf(given: Input, answers: readonly { readonly stock: number; readonly noShortage: number }[]) {
+  return given.items.map((item, i): StockTold => {
+    const { stock, noShortage } = answers[i]!;
+    const isInLots = item.lots?.some(({ size }) => size > 1) ?? false;
+    return { name: item.name, pipeline: pipelineOf(item), isInLots, stock, noShortage };
+  });
+}
 
 /** The least for a target, else what the budget bought, else what is there. */
 function wantedStock(item: Item, target: number | undefined, bought: number | undefined): number | undefined {
@@ -174,7 +183,6 @@ function beyondWords(names: readonly string[]): string {
   return `More than ${MOST_STOCK} of ${names.join(", ")} would be needed.`;
 }
 
-const ONE_FOR_ONE = "Demands come by chance (Poisson), and each part used is ordered at once, one for one.";
 const DEMAND = {
   code: "QU-240",
   allowed: "perYear with leadTime, or pipeline",

@@ -1,6 +1,7 @@
 import { standbyOf } from "#reliability";
 import { z } from "zod";
 import { defineQuestion } from "../question.ts";
+import { sayBare } from "./bare-numbers.ts";
 import { someTime } from "./fields.ts";
 import { drilledOut } from "./drills-fields.ts";
 import { checkStandby, drillsOut, standbyCase, standbyIn } from "./standby-fields.ts";
@@ -26,6 +27,7 @@ export const standbyQuestion = defineQuestion({
       })
       .describe("They add up to the unavailability [1]"),
     drilled: drilledOut.exactOptional(),
+    because: z.string().exactOptional().describe("What numbers without a unit were read in, where there are any"),
   }),
   example: {
     failureRate: "0.3 per year",
@@ -34,5 +36,9 @@ export const standbyQuestion = defineQuestion({
     repairTime: "2 days",
     demandFailure: 0.01,
   },
-  answer: (given) => ({ ...standbyOf({ ...standbyCase(given), interval: given.interval }), ...drillsOut(given) }),
+  answer: (given, _context, asGiven) => {
+    const bare = sayBare(asGiven).trim();
+    const told = standbyOf({ ...standbyCase(given), interval: given.interval });
+    return { ...told, ...drillsOut(given), ...(bare !== "" && { because: bare }) };
+  },
 });

@@ -1,7 +1,7 @@
 import type { ChancePrior } from "#reliability";
 import { z } from "zod";
 import { levelIn, lognormalIn, share } from "./fields.ts";
-import { refuse } from "./refuse.ts";
+import { POOLING_OF_NONE, refuse } from "./refuse.ts";
 
 const counted = (meaning: string) => z.int().min(0).max(1_000_000).describe(`${meaning} [1]`);
 
@@ -56,6 +56,7 @@ export const startChanceIn = z
     for (const [i, one] of (given.fleet ?? []).entries())
       if (one.failures > one.trials) refuse(context, ["fleet", i, "failures"], { ...TOO_MANY, got: one.failures });
     if (given.prior && given.fleet) refuse(context, ["prior"], { ...ONE_PRIOR, got: "both" });
+    if (given.pooling && !given.fleet) refuse(context, ["pooling"], { ...POOLING_OF_NONE, got: given.pooling });
     if (given.prior && "median" in given.prior && (given.prior.median <= 0 || given.prior.median >= 1))
       refuse(context, ["prior", "median"], { ...NO_CHANCE, got: given.prior.median });
     if (given.need && given.need.least > given.need.of)

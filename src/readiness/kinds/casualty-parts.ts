@@ -193,7 +193,7 @@ export type CasualtyClosed = Said<typeof casualtyClosed>;
 export type CasualtyOutcome = CasualtyClosed["outcome"];
 
 export const reviewNoted = z.strictObject({
-  about: z.enum(["went-well", "went-badly", "kit", "pattern"]),
+  about: z.enum(["went-well", "went-badly", "kit", "pattern", "card"]),
   note,
   pump: id.exactOptional(),
 });

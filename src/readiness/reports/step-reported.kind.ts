@@ -7,10 +7,12 @@ import { ROLES } from "../kinds/writers.ts";
 export const subject = "pattern";
 export const writers = ROLES;
 
-/** A step of a pattern that somebody found wrong, impossible or unclear. */
+/** A step of a pattern, or a picture of its card for strangers, that somebody found wrong, impossible or unclear. */
 export const schema = ({ z, id, note }: Shapes) =>
   z.strictObject({
     step: id,
+    /** The step is a picture of the card for strangers. */
+    card: z.literal(true).exactOptional(),
     what: z.enum(["wrong", "impossible", "unclear"]),
     note: note.exactOptional(),
     kit: id.exactOptional(),

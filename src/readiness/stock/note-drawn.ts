@@ -16,19 +16,12 @@ interface Taking {
  * fitted on two devices without sight of each other, both were taken.
  */
 export function noteDrawn(draft: KitDraft, taking: Taking, entry: Entry): void {
-  const { kit } = draft;
   const { drawn, item, count, turnaround, finding } = taking;
-  if (drawn === undefined && kit.drawn === undefined) return;
-  const uses = draft.list(kit.drawn);
-  const before = Math.max(...putRight(draft, taking, entry).map((use) => uses.lastIndexOf(use)));
-  if (before >= 0) draft.drawn.remove(...(uses.splice(before, 1) as [DrawnUse]));
+  if (drawn === undefined && draft.drawn.isNone) return;
+  const before = draft.drawn.lastOf(putRight(draft, taking, entry));
+  if (before) draft.drawn.remove(before);
   const of = { ...(turnaround !== undefined && { turnaround }), ...(finding !== undefined && { finding }) };
-  if (drawn) {
-    const use = { ...markOf(entry), ...drawn, item, count, ...of };
-    uses.push(use);
-    draft.drawn.add(use);
-  }
-  kit.drawn = uses;
+  if (drawn) draft.drawn.add({ ...markOf(entry), ...drawn, item, count, ...of });
 }
 
 /**

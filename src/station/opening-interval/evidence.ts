@@ -42,6 +42,8 @@ export interface OpenedApart {
   readonly count: number;
   readonly median: number;
   readonly quartiles: readonly [number, number];
+  /** The longest: what would be after longer than that nobody has seen. */
+  readonly longest: number;
 }
 
 /** Faults planted in drills that would have stopped the kit. */
@@ -105,7 +107,7 @@ function apartOf(kits: readonly KitState[]): Pick<OpeningEvidence, "apart"> {
   if (days.length === 0) return {};
   const sorted = days.toSorted((one, other) => one - other);
   const at = (share: number) => sorted[Math.round(share * (sorted.length - 1))]!;
-  return { apart: { count: days.length, median: at(0.5), quartiles: [at(0.25), at(0.75)] } };
+  return { apart: { count: days.length, median: at(0.5), quartiles: [at(0.25), at(0.75)], longest: at(1) } };
 }
 
 /** The belief about the rate at which something comes that came so often in a time, in its unit. */

@@ -73,6 +73,17 @@ function fleet(kits: number, chance: number, seed: number): readonly KitState[] 
   });
 }
 
+/** Clean kits opened every so many months since 2010. */
+function everyMonths(kits: number, months: number): readonly KitState[] {
+  return fleet(kits, 0, 1).map((kit) => {
+    const turnarounds = Array.from({ length: Math.floor(204 / months) }, (_, i) => {
+      const mark = { entry: `${i}`, at: new Date(Date.UTC(2010, i * months)).toISOString(), by: "ann", device: "d" };
+      return { id: `${kit.id}-${i}`, opened: mark, answers: {}, closed: { ...mark, how: "sealed" } };
+    });
+    return { ...kit, turnarounds } as unknown as KitState;
+  });
+}
+
 /** The same kit with drills in which so many faults were planted, each its own drill, and so many of them found. */
 function drilled(kit: KitState, found: number, planted: number): KitState {
   const drills = Array.from({ length: planted }, (_, i) => ({
@@ -200,6 +211,23 @@ describe("how often to open, from the log", () => {
     const { verdict } = proposed(fleet(20, 0.01, 6), 30, { policy: { openings: { pump: { months: 2 } } } })!;
     expect(verdict.kind).toBe("longer");
     expect(verdict.kind === "longer" && "months" in verdict.every && verdict.every.months).toBeLessThanOrEqual(12);
+  });
+
+  it("proposes nothing longer than half as long again as any kit was seen to lie closed", () => {
+    const without = { ...PATTERN, policy: {} } as Pattern;
+    const log = { kits: everyMonths(20, 2), casualties: [], patterns: new Map([["pump@1", without]]) };
+    const asked = (months: number) =>
+      openingProposal(without, log, { now: NOW, nightHours: 1, policy: { openings: { pump: { months } } } })!;
+    const { verdict, best, bound, evidence } = asked(1);
+    expect(best.middle).toBeGreaterThan(1000);
+    expect(bound).toBeCloseTo(1.5 * evidence.apart!.longest, 9);
+    expect(verdict.kind === "longer" && daysIn(verdict.every)).toBeLessThanOrEqual(bound);
+    expect(verdict.kind === "longer" && daysIn(verdict.every)).toBeGreaterThan(bound - 7);
+    const manual = openingProposal(PATTERN, log, { now: NOW, nightHours: 1, policy: {} })!;
+    expect(manual.verdict, "the manual's year was never seen: its maker is shown nothing").toEqual({
+      kind: "not-seen",
+    });
+    expect(asked(4).verdict, "four months were never seen").toEqual({ kind: "not-seen" });
   });
 
   it("lies at a longer interval the more an opening costs: parts, wear of each start, a day without the kit, harm", () => {

@@ -42,6 +42,8 @@ export interface OpeningProposal {
   readonly flat: { readonly from: number; readonly to: number };
   /** What a year costs one kit at the best, at the middle rate [h/year]. */
   readonly costs: CostsAYear;
+  /** No interval beyond this is proposed: {@link LONGER} times the longest from one opening of a kit to its next [d]. */
+  readonly bound: number;
   readonly verdict: OpeningVerdict;
 }
 
@@ -53,11 +55,16 @@ export type OpeningVerdict =
   | { readonly kind: "shorter"; readonly every: Span }
   /** Longer would do, within the manual. */
   | { readonly kind: "longer"; readonly every: Span }
+  /** Longer would do if faults went on coming at a steady rate, but no kit lay closed nearly so long as what holds now. */
+  | { readonly kind: "not-seen" }
   /** Longer would do, but the manual's rule stands: clean openings that would back half as long again. */
   | { readonly kind: "manual-stands"; readonly cleanOpenings: number };
 
 const DAY = 86_400;
-/** How much longer an interval is looked at when evidence for lengthening is told [1]. */
+/**
+ * How much longer an interval is looked at when evidence for lengthening is told, and how far beyond the longest that was
+ * seen one is proposed: judgement. A steady rate is an assumption there, and each step is seen before the next [1].
+ */
 const LONGER = 1.5;
 /** More openings than this are never waited for. */
 const MOST = 4000;
@@ -89,6 +96,7 @@ export function openingProposal(pattern: Pattern, log: StartLog, asked: OpeningA
     best: { shortest: range.shortest, middle: range.middle, longest: range.longest },
     flat: range.flat,
     costs: range.costs,
+    bound: boundOf(evidence),
     verdict: verdictOf(range, { evidence, manual, standing, asked }),
   };
 }
@@ -96,6 +104,11 @@ export function openingProposal(pattern: Pattern, log: StartLog, asked: OpeningA
 /** What holds for a pattern's openings: the shortest of manual, the station's policy and what was accepted. */
 export function standingSpan({ id, policy: own }: Pattern, policy: StationPolicy): Span | undefined {
   return shorterSpan(shorterSpan(own.turnaround, policy.turnaround), policy.openings?.[id]);
+}
+
+/** How far the evidence bears; nothing, where no kit was opened twice. */
+function boundOf({ apart }: OpeningEvidence): number {
+  return LONGER * (apart?.longest ?? 0);
 }
 
 interface Range {
@@ -155,11 +168,13 @@ function verdictOf(range: Range, judged: Judged): OpeningVerdict {
   const now = standing ? daysIn(standing) : Infinity;
   const side = sideOf(range, now, judged.evidence.found);
   if (side === "keep") return { kind: "keep" };
-  if (side === "too-seldom") return { kind: "shorter", every: wholeSpan(range.middle) };
+  const bound = boundOf(judged.evidence);
+  const every = wholeSpan(Math.min(range.middle, bound));
+  if (side === "too-seldom") return { kind: "shorter", every };
   if (side === undefined) return { kind: "cannot-tell", openings: openingsToTell(now, judged) };
+  if (daysIn(every) <= now && bound < range.middle) return { kind: "not-seen" };
   const isManual = manual !== undefined && daysIn(manual) <= now + 1;
   if (isManual) return { kind: "manual-stands", cleanOpenings: cleanOpeningsFor(LONGER * now, now, judged) };
-  const every = wholeSpan(range.middle);
   return { kind: "longer", every: shorterSpan(every, manual) ?? every };
 }
 

@@ -1,6 +1,7 @@
 import { allSteps, type Pattern, type Step } from "#kit";
 import type { StepReport } from "#readiness";
 import { jeffreys } from "#reliability";
+import { reportedIn } from "./card-told.ts";
 import type { OpeningRead } from "./openings-read.ts";
 
 /** A line that people could not do, or told the pattern's owner about. */
@@ -32,8 +33,9 @@ export function linesHard(
   openings: readonly OpeningRead[],
   reports: readonly StepReport[],
 ): readonly LineHard[] {
-  const read = allSteps(pattern).map((step) => lineRead(step, openings, reports));
-  const hard = read.filter((one) => one.notPossible + reportsOf(one) > 0);
+  const counts = countedByStep(openings);
+  const own = (id: string) => reports.filter(({ step, card }) => step === id && card === undefined);
+  const hard = allSteps(pattern).flatMap((step) => lineRead(step, counts.get(step.id), own(step.id)) ?? []);
   return hard.toSorted((one, other) => other.notPossible + reportsOf(other) - one.notPossible - reportsOf(one));
 }
 
@@ -42,19 +44,40 @@ export function reportsOf({ reports }: LineHard): number {
   return reports.wrong + reports.impossible + reports.unclear;
 }
 
-function lineRead(step: Step, openings: readonly OpeningRead[], reports: readonly StepReport[]): LineHard {
-  const answered = openings
-    .map(({ turnaround }) => Object.values(turnaround.answers).filter((one) => one.step === step.id))
-    .filter((answers) => answers.length > 0);
-  const notPossible = answered.filter((answers) => answers.some(({ answer }) => answer === "not-possible")).length;
-  const own = reports.filter((one) => one.step === step.id);
-  const count = (what: StepReport["what"]) => own.filter((one) => one.what === what).length;
+interface Counted {
+  readonly asked: number;
+  readonly notPossible: number;
+}
+
+/** Every answer is read once: a station of a hundred kits has tens of thousands. */
+function countedByStep(openings: readonly OpeningRead[]): ReadonlyMap<string, Counted> {
+  const counts = new Map<string, Counted>();
+  for (const { turnaround } of openings) {
+    const isHard = new Map<string, boolean>();
+    for (const { step, answer } of Object.values(turnaround.answers))
+      isHard.set(step, isHard.get(step) === true || answer === "not-possible");
+    for (const [step, hard] of isHard) {
+      const { asked, notPossible } = counts.get(step) ?? NEVER_ASKED;
+      counts.set(step, { asked: asked + 1, notPossible: notPossible + (hard ? 1 : 0) });
+    }
+  }
+  return counts;
+}
+
+const NEVER_ASKED: Counted = { asked: 0, notPossible: 0 };
+
+/** Undefined for a line that gave nobody trouble. */
+function lineRead(
+  step: Step,
+  { asked, notPossible }: Counted = NEVER_ASKED,
+  own: readonly StepReport[] = [],
+): LineHard | undefined {
+  if (notPossible + own.length === 0) return undefined;
   return {
     step,
-    asked: answered.length,
+    asked,
     notPossible,
-    reports: { wrong: count("wrong"), impossible: count("impossible"), unclear: count("unclear") },
-    told: own.toSorted((one, other) => other.at.localeCompare(one.at)),
-    atLeast: answered.length === 0 ? 0 : jeffreys(notPossible, answered.length, 0.9)[0],
+    ...reportedIn(own),
+    atLeast: asked === 0 ? 0 : jeffreys(notPossible, asked, 0.9)[0],
   };
 }

@@ -40,7 +40,11 @@ export function minutesTaken(pattern: Pattern, openings: readonly OpeningRead[])
   const steps = new Map(allSteps(pattern).map((step) => [step.id, step]));
   const taken = new Map<string, Timed[]>();
   for (const opening of openings) {
-    for (const one of timedIn(opening, steps)) taken.set(one.step.id, [...(taken.get(one.step.id) ?? []), one]);
+    for (const one of timedIn(opening, steps)) {
+      const all = taken.get(one.step.id);
+      if (all) all.push(one);
+      else taken.set(one.step.id, [one]);
+    }
   }
   return [...steps.values()].flatMap((step) => {
     const all = taken.get(step.id) ?? [];

@@ -305,3 +305,48 @@ describe("two findings of one start that failed", () => {
     expect(checks[0]).toMatchObject({ looks: 2, found: 1 });
   });
 });
+
+/** How often a report card reads the answers of one opening, of a pattern of so many lines. */
+function readsWith(lines: number): number {
+  let reads = 0;
+  const steps = Array.from({ length: lines }, (_, i) => step(`a${i}`, 2, ["turn"]));
+  const long = { ...PATTERN, stages: [{ id: "examine", steps }] } as unknown as Pattern;
+  const { answers, ...rest } = opening("t1", ...steps.map(({ id }, i): Line => [`${id}/turn`, i]));
+  const watched = Object.defineProperty({ ...rest }, "answers", { enumerable: true, get: () => (reads++, answers) });
+  reportCard(long, [kit("k1", [watched])], []);
+  return reads;
+}
+
+describe("reports on a picture of the card for strangers", () => {
+  const card = {
+    readByNative: [],
+    steps: [
+      { id: "prime", part: "no-water" },
+      { id: "c", part: "go" },
+    ],
+  };
+  const withCard = { ...PATTERN, stranger: card } as unknown as Pattern;
+  const reports = [
+    { ...mark(1), step: "c", what: "wrong" },
+    { ...mark(2), step: "c", card: true, what: "unclear", note: "which handle?" },
+    { ...mark(3), step: "gone", card: true, what: "unclear" },
+  ] as StepReport[];
+
+  it("stand at its number as the card shows it, apart from those on a line of the same name", () => {
+    const { pictures, lines } = reportCard(withCard, [kit("k1", many(2))], reports);
+    expect(pictures.map(({ step: { id }, number, told }) => [id, number, told.map(({ note }) => note)])).toEqual([
+      ["c", 1, ["which handle?"]],
+    ]);
+    expect(lines.map(({ step: { id }, reports: { wrong, unclear } }) => [id, wrong, unclear])).toEqual([["c", 1, 0]]);
+  });
+
+  it("are none where the pattern has no card", () => {
+    expect(reportCard(PATTERN, [], reports).pictures).toEqual([]);
+  });
+});
+
+describe("the work of a report card", () => {
+  it("reads the answers of an opening as often for a pattern of 80 lines as for one of 4", () => {
+    expect(readsWith(80)).toBe(readsWith(4));
+  });
+});

@@ -1,5 +1,6 @@
 import { familyOf, type Pattern } from "#kit";
 import type { CasualtyState, KitState, StepReport } from "#readiness";
+import { picturesTold, type PictureTold } from "./card-told.ts";
 import { checksFound } from "./checks-found.ts";
 import { findingsRead, togetherIn, type Together } from "./findings-read.ts";
 import { linesHard } from "./lines-hard.ts";
@@ -12,6 +13,8 @@ import { OPENINGS_TO_TELL, proposalsOf, type CardFigures, type Proposal } from "
 export interface ReportCard extends CardFigures {
   readonly kits: number;
   readonly openings: number;
+  /** Pictures of its card for strangers that were reported, most often first. */
+  readonly pictures: readonly PictureTold[];
   readonly unnamed: UnnamedFound;
   /** Findings that count once, as they are of one start that failed. */
   readonly together: Together;
@@ -26,7 +29,7 @@ export interface ReportCard extends CardFigures {
  *
  * @param pattern - its newest version
  * @param kits - of the station, those taken off charge too; kits of other patterns are left out
- * @param reports - on lines of this pattern
+ * @param reports - on lines of this pattern, and on pictures of its card for strangers
  * @param casualties - of the station: a start that failed on one counts once with what was found of it afterwards
  * @returns all of it; figures of too few openings propose nothing
  * @source DERIVED: docs/methods/reliability.md
@@ -50,6 +53,7 @@ export function reportCard(
     openings: openings.length,
     openingsWanted: Math.max(0, OPENINGS_TO_TELL - openings.length),
     ...figures,
+    pictures: picturesTold(pattern, reports),
     unnamed: unnamedFound(pattern, findings),
     together: togetherIn(findings),
     proposals: proposalsOf(pattern, figures),

@@ -9,6 +9,7 @@ import { PaperLink } from "#web/parts/paper-link.tsx";
 import { CardPictures } from "./card/card-pictures.tsx";
 import { keepCardChoice, readCardChoice, type CardChoice } from "./card/card-choice.ts";
 import { cardKits, type CardKit } from "./card/card-kits.ts";
+import { ReportPicture } from "./card/report-picture.tsx";
 import { CardSelect } from "./card/card-select.tsx";
 import "./casualty.css";
 import "./card/card-fonts.ts";
@@ -85,6 +86,7 @@ function Choices({ choice, change, children }: ChoicesProps) {
 function Card({ kit, choice }: { readonly kit: CardKit; readonly choice: CardChoice }) {
   const words = useWords("casualty");
   const { language, second, channel } = choice;
+  const pattern = useStation().patterns.get(kit.pattern);
   const shown = showCard(kit.card, second === "" ? [language] : [language, second]);
   const query = new URLSearchParams({
     pattern: kit.pattern,
@@ -99,6 +101,7 @@ function Card({ kit, choice }: { readonly kit: CardKit; readonly choice: CardCho
       <PaperLink href={`/api/paper/read-do.pdf?${query.toString()}`} name="card-for-a-stranger">
         {words.cardPdf()}
       </PaperLink>
+      {pattern && <ReportPicture key={kit.id} kit={kit} pattern={pattern} />}
     </>
   );
 }

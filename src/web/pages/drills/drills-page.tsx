@@ -1,12 +1,22 @@
 import { sayPercent, type Words } from "#words";
-import { checkChances, drillsOf, reportStep, type CheckChance, type KitDrill } from "#station";
-import { patternKey } from "#kit";
+import { checkChances, drillsOf, type CheckChance, type KitDrill } from "#station";
 import { useMemo } from "react";
 import { Link } from "wouter";
 import { useCarryOut, useStation } from "#web/device/index.ts";
-import { Button, ButtonLink, EmptyState, ErrorBox, Page, Section, Timestamp, useDoing } from "#web/parts/index.ts";
+import {
+  Button,
+  ButtonLink,
+  ButtonRow,
+  EmptyState,
+  ErrorBox,
+  Page,
+  Section,
+  Timestamp,
+  useDoing,
+} from "#web/parts/index.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
 import { nameOf } from "#web/kit-view/at-hand.ts";
+import { missedNote, reportMissed, type MissedWhat } from "./missed-report.ts";
 import { FoundMark, sayResult } from "./results.tsx";
 import { FaultWords } from "./fault-list.tsx";
 import "./drills.css";
@@ -134,16 +144,23 @@ function Missed({ chances }: { readonly chances: readonly CheckChance[] }) {
   );
 }
 
-function MissedLine({ one: { pattern, check, line, found, planted } }: { readonly one: CheckChance }) {
+function whats(words: Words["drills"]): readonly { readonly what: MissedWhat; readonly said: string }[] {
+  return [
+    { what: "wrong", said: words.lineWrong() },
+    { what: "impossible", said: words.lineImpossible() },
+    { what: "unclear", said: words.lineUnclear() },
+  ];
+}
+
+function MissedLine({ one }: { readonly one: CheckChance }) {
+  const { pattern, check, line, found, planted } = one;
   const words = useWords("drills");
   const carryOut = useCarryOut();
   const { error, isBusy, run } = useDoing();
   const view = useStation();
-  const step = pattern.stages.flatMap(({ steps }) => steps).find(({ checks }) => checks.includes(check.id))?.id ?? "";
-  // Of one wording whatever the language: it is held against what was reported before.
-  const note = `Drills: found ${found} of ${planted} planted faults. ${check.ask}`;
+  const note = missedNote(one);
   const isTold = view.entriesOf(`pattern:${pattern.id}`).some(({ body }) => (body as { note?: string }).note === note);
-  const tell = () => run(() => carryOut((at) => reportStep(at, patternKey(pattern), { step, what: "unclear", note })));
+  const tell = (what: MissedWhat) => run(() => carryOut((at) => reportMissed(at, one, what)));
   return (
     <li>
       <span>
@@ -155,9 +172,16 @@ function MissedLine({ one: { pattern, check, line, found, planted } }: { readonl
       {isTold ? (
         <span>{words.reported()}</span>
       ) : (
-        <Button label={words.reportLine({ line, pattern: pattern.name })} isBusy={isBusy} onPress={() => void tell()}>
-          {words.report()}
-        </Button>
+        <details>
+          <summary>{words.reportLine({ line, pattern: pattern.name })}</summary>
+          <ButtonRow>
+            {whats(words).map(({ what, said }) => (
+              <Button key={what} isBusy={isBusy} onPress={() => void tell(what)}>
+                {said}
+              </Button>
+            ))}
+          </ButtonRow>
+        </details>
       )}
       <ErrorBox error={error} title={words.notReported()} />
     </li>

@@ -23,6 +23,7 @@ import { judgedIn, type Judged } from "./interval/judged.ts";
 import { WeightPart } from "./interval/weight-part.tsx";
 import { ToldOfPattern } from "#web/kit-view/starts/told-of.tsx";
 import { NoSuchPattern } from "./no-such-pattern.tsx";
+import { WordsFirst } from "./words-first.tsx";
 import "#web/kit-view/kit.css";
 import "./pattern.css";
 import { useWords } from "#web/language/index.ts";
@@ -43,7 +44,9 @@ export default function IntervalPage() {
           <p>{words.earlyMore()}</p>
         </EmptyState>
       ) : (
-        <Proposed pattern={pattern} />
+        <WordsFirst words={<output>{words.counting()}</output>}>
+          <Proposed pattern={pattern} />
+        </WordsFirst>
       )}
       <ButtonRow>
         <ButtonLink to={`/pattern/${pattern.id}`}>{words.reportCard()}</ButtonLink>

@@ -14,6 +14,7 @@ import { useLivesWords } from "./lives/use-lives-words.ts";
 import { withParts } from "#web/language/index.ts";
 import { ToldOfPattern } from "#web/kit-view/starts/told-of.tsx";
 import { NoSuchPattern } from "./no-such-pattern.tsx";
+import { WordsFirst } from "./words-first.tsx";
 import "#web/kit-view/kit.css";
 import "./pattern.css";
 
@@ -21,7 +22,22 @@ import "./pattern.css";
 export default function LivesPage() {
   const { pattern: id = "" } = useParams<{ readonly pattern: string }>();
   const pattern = newestOf([...useStation().patterns.values()], id);
-  return pattern ? <Lives pattern={pattern} /> : <NoSuchPattern />;
+  if (!pattern) return <NoSuchPattern />;
+  return (
+    <WordsFirst words={<Counting pattern={pattern} />}>
+      <Lives pattern={pattern} />
+    </WordsFirst>
+  );
+}
+
+function Counting({ pattern }: { readonly pattern: Pattern }) {
+  const { lives: words } = useLivesWords();
+  const back = { to: `/pattern/${pattern.id}`, label: words.reportCard() };
+  return (
+    <Page title={words.titleOf({ pattern: pattern.name })} back={back}>
+      <output>{words.counting()}</output>
+    </Page>
+  );
 }
 
 function Lives({ pattern }: { readonly pattern: Pattern }) {

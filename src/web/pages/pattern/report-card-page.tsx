@@ -8,7 +8,9 @@ import { ToldOfPattern } from "#web/kit-view/starts/told-of.tsx";
 import { NoSuchPattern } from "./no-such-pattern.tsx";
 import { FindingsYears } from "./report/findings-years.tsx";
 import { sayProposal, sayWanted } from "./report/report-words.ts";
+import { PicturesTable } from "./report/pictures-table.tsx";
 import { ChecksTable, LinesTable, MinutesTable, ModesTable } from "./report/report-tables.tsx";
+import { WordsFirst } from "./words-first.tsx";
 import "#web/kit-view/kit.css";
 import "./pattern.css";
 import { useWords } from "#web/language/index.ts";
@@ -22,13 +24,24 @@ export default function ReportCardPage() {
 
 function Report({ pattern }: { readonly pattern: Pattern }) {
   const words = useWords("patternReport");
+  return (
+    <Page title={words.title({ pattern: pattern.name })} back={{ to: "/year", label: words.yearPlanned() }}>
+      <WordsFirst words={<output>{words.counting()}</output>}>
+        <Counted pattern={pattern} />
+      </WordsFirst>
+    </Page>
+  );
+}
+
+function Counted({ pattern }: { readonly pattern: Pattern }) {
+  const words = useWords("patternReport");
   const { kits, retired, reports, casualties } = useStation();
   const card = useMemo(
     () => reportCard(pattern, [...kits, ...retired], reports.get(pattern.id) ?? [], casualties),
     [pattern, kits, retired, reports, casualties],
   );
   return (
-    <Page title={words.title({ pattern: pattern.name })} back={{ to: "/year", label: words.yearPlanned() }}>
+    <>
       <p>{words.basis({ openings: card.openings, kits: card.kits })}</p>
       <ToldOfPattern pattern={pattern} />
       <Section id="proposals" title={words.wouldChange()}>
@@ -44,8 +57,9 @@ function Report({ pattern }: { readonly pattern: Pattern }) {
       <ChecksTable checks={card.checks} />
       <ModesTable modes={card.modes} unnamed={card.unnamed} together={card.together} />
       <LinesTable lines={card.lines} />
+      <PicturesTable pictures={card.pictures} />
       <MinutesTable minutes={card.minutes} />
-    </Page>
+    </>
   );
 }
 

@@ -1,7 +1,7 @@
 import { useWords, withParts } from "#web/language/index.ts";
 import type { Words } from "#words";
 import type { Bodies, CasualtyState, ReviewAbout } from "#readiness";
-import { noteReview, reportStep } from "#station";
+import { cardPictures, noteReview, reportStep } from "#station";
 import { allSteps, patternKey, type Pattern } from "#kit";
 import { useState } from "react";
 import { useSaving } from "#web/act/use-saving.ts";
@@ -16,6 +16,7 @@ function aboutOptions(words: Words["review"]): readonly { readonly id: ReviewAbo
     { id: "went-badly", words: words.wentBadly() },
     { id: "kit", words: words.aKit() },
     { id: "pattern", words: words.aLine() },
+    { id: "card", words: words.aPicture() },
   ];
 }
 
@@ -44,17 +45,24 @@ export function ToldPart({ casualty, view }: PartProps) {
   const [note, setNote] = useState("");
   const [number, setNumber] = useState("");
   const [what, setWhat] = useState<What>();
-  const pattern = about === "pattern" ? patternOf(casualty, view) : undefined;
-  const step = pattern && allSteps(pattern).find(({ line }) => `${line}` === number.trim());
+  const isOfCard = about === "card";
+  const pattern = about === "pattern" || isOfCard ? patternOf(casualty, view) : undefined;
+  const step = pattern && numberedIn(pattern, isOfCard).find((one) => `${one.number}` === number.trim());
   const isUnknown = pattern !== undefined && number.trim() !== "" && step === undefined;
   const isUnsaid = step !== undefined && what === undefined;
+  const chooseAbout = (id: ReviewAbout) => {
+    setAbout(id);
+    setNumber("");
+    setWhat(undefined);
+  };
   const save = async () => {
     if (about === undefined) return;
     const said = note.trim();
     const isSaved = await saving.save(async () => {
       await carryOut((doing) => noteReview(doing, casualty, { about, note: said }));
       if (!pattern || !step || !what) return;
-      const body = { step: step.id, what, note: said, casualty: casualty.id };
+      const told = { what, note: said, casualty: casualty.id };
+      const body = { step: step.id, ...(isOfCard && { card: true as const }), ...told };
       await carryOut((doing) => reportStep(doing, patternKey(pattern), body));
     });
     if (!isSaved) return;
@@ -75,10 +83,10 @@ export function ToldPart({ casualty, view }: PartProps) {
           })}
         </p>
       ))}
-      <PickRow label={words.about()} options={options} picked={about} onPick={setAbout} />
+      <PickRow label={words.about()} options={options} picked={about} onPick={chooseAbout} />
       {pattern && (
         <TextField
-          label={words.lineNumber()}
+          label={isOfCard ? words.pictureNumber() : words.lineNumber()}
           hint={step ? words.lineIs({ line: step.text }) : words.lineNumberHint()}
           value={number}
           onChange={(typed) => {
@@ -86,10 +94,17 @@ export function ToldPart({ casualty, view }: PartProps) {
             setWhat(undefined);
           }}
           isShort
-          {...(isUnknown && { fault: words.noLine({ pattern: pattern.name }) })}
+          {...(isUnknown && { fault: (isOfCard ? words.noPicture : words.noLine)({ pattern: pattern.name }) })}
         />
       )}
-      {step && <PickRow label={words.whatOfLine()} options={whatOptions(words)} picked={what} onPick={setWhat} />}
+      {step && (
+        <PickRow
+          label={isOfCard ? words.whatOfPicture() : words.whatOfLine()}
+          options={whatOptions(words)}
+          picked={what}
+          onPick={setWhat}
+        />
+      )}
       <TextField label={words.youSaw()} value={note} onChange={setNote} isLong />
       <ErrorBox error={saving.error} title={words.notWritten()} />
       <Button
@@ -101,6 +116,18 @@ export function ToldPart({ casualty, view }: PartProps) {
       </Button>
     </Section>
   );
+}
+
+interface Numbered {
+  readonly id: string;
+  readonly number: number;
+  readonly text: string;
+}
+
+/** Lines of the turnaround's list, or pictures of the card for strangers, by their numbers. */
+function numberedIn(pattern: Pattern, isOfCard: boolean): readonly Numbered[] {
+  if (!isOfCard) return allSteps(pattern).map(({ id, line, text }) => ({ id, number: line, text }));
+  return cardPictures(pattern).map(({ step, number }) => ({ id: step.id, number, text: step.words.en ?? step.id }));
 }
 
 /** The pattern of the first of our kits there. */

@@ -57,6 +57,7 @@ export interface ReviewWords {
   readonly wentBadly: () => string;
   readonly aKit: () => string;
   readonly aLine: () => string;
+  readonly aPicture: () => string;
   readonly peopleSaw: () => string;
   readonly told: (d: {
     readonly about: string | number;
@@ -68,8 +69,11 @@ export interface ReviewWords {
   readonly lineNumber: () => string;
   readonly lineNumberHint: () => string;
   readonly noLine: (d: { readonly pattern: string | number }) => string;
+  readonly pictureNumber: () => string;
+  readonly noPicture: (d: { readonly pattern: string | number }) => string;
   readonly youSaw: () => string;
   readonly whatOfLine: () => string;
+  readonly whatOfPicture: () => string;
   readonly lineWrong: () => string;
   readonly lineImpossible: () => string;
   readonly lineUnclear: () => string;

@@ -2,6 +2,7 @@
 export interface AppWords {
   readonly opening: () => string;
   readonly openingShort: () => string;
+  readonly pageOpening: () => string;
   readonly station: () => string;
   readonly notHereYet: () => string;
   readonly notHereYetMore: () => string;

@@ -41,7 +41,9 @@ export interface DrillsWords {
   }) => string;
   readonly reported: () => string;
   readonly reportLine: (d: { readonly line: string | number; readonly pattern: string | number }) => string;
-  readonly report: () => string;
+  readonly lineWrong: () => string;
+  readonly lineImpossible: () => string;
+  readonly lineUnclear: () => string;
   readonly notReported: () => string;
   readonly foundBy: (d: { readonly who: string | number }) => string;
   readonly missed: () => string;

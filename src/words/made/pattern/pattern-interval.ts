@@ -1,6 +1,7 @@
 /* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
 export interface PatternIntervalWords {
   readonly title: (d: { readonly pattern: string | number }) => string;
+  readonly counting: () => string;
   readonly yearPlanned: () => string;
   readonly reportCard: () => string;
   readonly early: () => string;
@@ -46,9 +47,11 @@ export interface PatternIntervalWords {
   readonly shorter: (d: { readonly every: string | number; readonly now: string | number }) => string;
   readonly longer: (d: { readonly every: string | number; readonly now: string | number }) => string;
   readonly manualStands: (d: { readonly now: string | number; readonly more: string | number }) => string;
+  readonly notSeen: (d: { readonly now: string | number }) => string;
   readonly moreThan: (d: { readonly count: string | number }) => string;
   readonly moreAbout: (d: { readonly count: number }) => string;
   readonly best: (d: { readonly shortest: string | number; readonly longest: string | number }) => string;
+  readonly beyondSeen: (d: { readonly seen: string | number; readonly bound: string | number }) => string;
   readonly flat: (d: {
     readonly middle: string | number;
     readonly from: string | number;

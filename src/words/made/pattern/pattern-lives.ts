@@ -1,6 +1,7 @@
 /* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
 export interface PatternLivesWords {
   readonly title: () => string;
+  readonly counting: () => string;
   readonly titleOf: (d: { readonly pattern: string | number }) => string;
   readonly titleItem: (d: { readonly item: string | number }) => string;
   readonly early: () => string;

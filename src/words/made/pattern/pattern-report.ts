@@ -1,6 +1,7 @@
 /* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
 export interface PatternReportWords {
   readonly title: (d: { readonly pattern: string | number }) => string;
+  readonly counting: () => string;
   readonly yearPlanned: () => string;
   readonly wouldChange: () => string;
   readonly nothingByItself: () => string;
@@ -71,6 +72,8 @@ export interface PatternReportWords {
   readonly notPossible: () => string;
   readonly countOf: (d: { readonly count: string | number; readonly all: string | number }) => string;
   readonly reported: () => string;
+  readonly picturesTold: () => string;
+  readonly picture: () => string;
   readonly told: (d: {
     readonly what: string | number;
     readonly person: string | number;

@@ -18,7 +18,7 @@ describe("how often to open, in words", () => {
   });
 
   it("says beside it how far apart openings really were", () => {
-    const apart = { count: 31, median: 75, quartiles: [62, 95] } as const;
+    const apart = { count: 31, median: 75, quartiles: [62, 95], longest: 120 } as const;
     expect(sayApart({ apart }, words)).toBe(
       `By the log it is really opened about every ${sayLong(75, words)}: half of the 31 times from one opening of a kit to its next lie between ${sayLong(62, words)} and ${sayLong(95, words)}.`,
     );
@@ -48,10 +48,21 @@ describe("how often to open, in words", () => {
 
   it("says a range, never a bare figure, and no more years than anybody can know of", () => {
     const best = { shortest: 200, middle: 400, longest: 90_000 };
-    expect(sayBest({ best } as unknown as OpeningProposal, words)).toBe(
+    expect(sayBest({ best, evidence: {} } as unknown as OpeningProposal, words)).toBe(
       "By these figures the best lies between 7 months and more than ten years, nine times in ten.",
     );
     expect([20, 200, 900].map((days) => sayLong(days, words))).toEqual(["20 days", "7 months", "2.5 years"]);
+  });
+
+  it("says at the range itself where it goes beyond what any kit was seen to lie closed, and what is not proposed", () => {
+    const told = (longest: number) => {
+      const apart = { count: 9, median: 60, quartiles: [50, 70], longest: 80 };
+      const best = { shortest: 50, middle: 60, longest };
+      return sayBest({ best, bound: 120, evidence: { apart } } as unknown as OpeningProposal, words);
+    };
+    expect(told(80)).toMatch(/nine times in ten\.$/);
+    expect(told(81)).toMatch(/No kit lay closed for longer than .* nothing seen bears that out\. Nothing longer than/);
+    expect(sayVerdict({ kind: "not-seen" }, YEAR, words)).toMatch(/^Keep to every year: .* no kit of it has lain/);
   });
 
   it("says what a year is made of, and leaves out what nobody stated", () => {

@@ -60,6 +60,8 @@ export function sayVerdict(verdict: OpeningVerdict, standing: Span | undefined, 
       return words.longer({ every: sayEvery(verdict.every, words), now });
     case "manual-stands":
       return words.manualStands({ now, more: sayMore(verdict.cleanOpenings, words) });
+    case "not-seen":
+      return words.notSeen({ now });
   }
 }
 
@@ -70,9 +72,12 @@ function sayMore(openings: number, words: IntervalWords): string {
   return openings >= MANY ? words.moreThan({ count: MANY }) : words.moreAbout({ count: openings });
 }
 
-/** The best interval as a range. */
-export function sayBest({ best }: OpeningProposal, words: IntervalWords): string {
-  return words.best({ shortest: sayLong(best.shortest, words), longest: sayLong(best.longest, words) });
+/** The best interval as a range; where that goes beyond what was seen, it says so in the same breath. */
+export function sayBest({ best, evidence, bound }: OpeningProposal, words: IntervalWords): string {
+  const range = words.best({ shortest: sayLong(best.shortest, words), longest: sayLong(best.longest, words) });
+  const seen = evidence.apart?.longest;
+  if (seen === undefined || best.longest <= seen) return range;
+  return `${range} ${words.beyondSeen({ seen: sayLong(seen, words), bound: sayLong(bound, words) })}`;
 }
 
 /** How little it matters near the best. */

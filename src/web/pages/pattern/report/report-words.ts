@@ -86,7 +86,7 @@ function restateWords({ step, stated, median, quartiles, times }: Of<"restate">,
 const REPORTED = { wrong: "wrongTimes", impossible: "impossibleTimes", unclear: "unclearTimes" } as const;
 
 /** What was reported of a line. */
-export function sayReports({ reports }: LineHard, words: ReportWords): string {
+export function sayReports({ reports }: Pick<LineHard, "reports">, words: ReportWords): string {
   const told = (["wrong", "impossible", "unclear"] as const).filter((what) => reports[what] > 0);
   return told.map((what) => words[REPORTED[what]]({ times: words.times({ count: reports[what] }) })).join(", ");
 }

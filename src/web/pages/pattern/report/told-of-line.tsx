@@ -12,8 +12,8 @@ function sayWhat(what: StepReport["what"], words: Words["patternReport"]): strin
   return said[what]();
 }
 
-/** How often a line was reported; one tap shows each report in the person's words, with who, when and after which casualty. */
-export function ToldOfLine({ line }: { readonly line: LineHard }) {
+/** How often a line or a picture was reported; one tap shows each report in the person's words, with who, when and after which casualty. */
+export function ToldOfLine({ line }: { readonly line: Pick<LineHard, "reports" | "told"> }) {
   const words = useWords("patternReport");
   if (line.told.length === 0) return <>{words.never()}</>;
   return (

@@ -4,6 +4,7 @@ import type { AppWords } from "#src/words/made/frame/app.ts";
 const words: AppWords = {
   opening: () => "Reading what this device holds.",
   openingShort: () => "Drykeel is opening",
+  pageOpening: () => "Opening the page",
   station: () => "The station",
   notHereYet: () => "The station's log is not on this device yet",
   notHereYetMore: () => "It has to be fetched once, with a network. This device keeps trying.",

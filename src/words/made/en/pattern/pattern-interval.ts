@@ -4,6 +4,7 @@ import { en } from "@messageformat/runtime/lib/cardinals";
 import { plural } from "#src/words/cases.ts";
 const words: PatternIntervalWords = {
   title: (d) => "How often to open: " + d.pattern,
+  counting: () => "Counting what the log says.",
   yearPlanned: () => "The year planned",
   reportCard: () => "Report card of the pattern",
   early: () => "Not all lines are on this device yet",
@@ -63,10 +64,20 @@ const words: PatternIntervalWords = {
     ": by the log longer would do, but the manual stands first. To show its maker that half as long again would do, it would take " +
     d.more +
     " without a fault.",
+  notSeen: (d) =>
+    "Keep to " +
+    d.now +
+    ": if faults went on coming at the same rate longer would do, but no kit of it has lain closed nearly so long. Open one after as long as the rule now is, and the log can tell.",
   moreThan: (d) => "more than " + d.count + " more openings",
   moreAbout: (d) =>
     "about " + plural(d.count, 0, en, { one: d.count + " more opening", other: d.count + " more openings" }),
   best: (d) => "By these figures the best lies between " + d.shortest + " and " + d.longest + ", nine times in ten.",
+  beyondSeen: (d) =>
+    "No kit lay closed for longer than " +
+    d.seen +
+    ": what lies beyond supposes that faults go on coming at the same rate, and nothing seen bears that out. Nothing longer than " +
+    d.bound +
+    " is proposed, half as long again as was seen.",
   flat: (d) =>
     "Of what is likeliest, about " +
     d.middle +

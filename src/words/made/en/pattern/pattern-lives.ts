@@ -4,6 +4,7 @@ import { en } from "@messageformat/runtime/lib/cardinals";
 import { plural } from "#src/words/cases.ts";
 const words: PatternLivesWords = {
   title: () => "How long things last",
+  counting: () => "Counting what the log says.",
   titleOf: (d) => "How long things last: " + d.pattern,
   titleItem: (d) => d.item + ": how long it lasts",
   early: () => "Not all lines are on this device yet",

@@ -4,6 +4,7 @@ import { plural, strictNumber } from "#src/words/cases.ts";
 import { en } from "@messageformat/runtime/lib/cardinals";
 const words: PatternReportWords = {
   title: (d) => "Report card: " + d.pattern,
+  counting: () => "Counting what the log says.",
   yearPlanned: () => "The year planned",
   wouldChange: () => "What the log would change",
   nothingByItself: () =>
@@ -97,6 +98,8 @@ const words: PatternReportWords = {
   notPossible: () => "Not possible",
   countOf: (d) => d.count + " of " + d.all,
   reported: () => "Reported",
+  picturesTold: () => "Pictures of the strangers' card that were reported",
+  picture: () => "Picture",
   told: (d) => d.what + ", " + d.person + ", " + d.at,
   toldAfter: (d) => "after " + d.casualty,
   toldWrong: () => "Wrong",

@@ -4,6 +4,7 @@ import type { AppWords } from "#src/words/made/frame/app.ts";
 const words: AppWords = {
   opening: () => "Lecture de ce que contient cet appareil.",
   openingShort: () => "Drykeel s'ouvre",
+  pageOpening: () => "La page s'ouvre",
   station: () => "La station",
   notHereYet: () => "Le journal de la station n'est pas encore sur cet appareil",
   notHereYetMore: () => "Il faut le chercher une fois, avec un réseau. Cet appareil continue d'essayer.",

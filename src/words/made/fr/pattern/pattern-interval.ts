@@ -4,6 +4,7 @@ import { fr } from "@messageformat/runtime/lib/cardinals";
 import { plural } from "#src/words/cases.ts";
 const words: PatternIntervalWords = {
   title: (d) => "À quel rythme ouvrir : " + d.pattern,
+  counting: () => "Décompte de ce que dit le journal.",
   yearPlanned: () => "L'année planifiée",
   reportCard: () => "Bulletin du modèle",
   early: () => "Toutes les lignes ne sont pas encore sur cet appareil",
@@ -63,11 +64,21 @@ const words: PatternIntervalWords = {
     " : d'après le journal, plus long suffirait, mais le manuel passe d'abord. Pour montrer à son fabricant que la moitié de plus suffirait, il faudrait " +
     d.more +
     " sans défaut.",
+  notSeen: (d) =>
+    "Gardez " +
+    d.now +
+    " : si les défauts continuaient de venir au même rythme, plus long suffirait, mais aucun kit n'en est resté fermé à peu près aussi longtemps. Ouvrez-en un après l'intervalle de la règle actuelle, et le journal pourra le dire.",
   moreThan: (d) => "plus de " + d.count + " ouvertures de plus",
   moreAbout: (d) =>
     "environ " + plural(d.count, 0, fr, { one: d.count + " ouverture", other: d.count + " ouvertures" }) + " de plus",
   best: (d) =>
     "D'après ces chiffres, le meilleur se trouve entre " + d.shortest + " et " + d.longest + ", neuf fois sur dix.",
+  beyondSeen: (d) =>
+    "Aucun kit n'est resté fermé plus de " +
+    d.seen +
+    " : au-delà, on suppose que les défauts continuent de venir au même rythme, et rien de ce qui a été vu ne l'appuie. Rien de plus long que " +
+    d.bound +
+    " n'est proposé, la moitié de plus que ce qui a été vu.",
   flat: (d) =>
     "Autour du plus probable, environ " +
     d.middle +

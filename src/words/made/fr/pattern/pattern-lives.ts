@@ -4,6 +4,7 @@ import { fr } from "@messageformat/runtime/lib/cardinals";
 import { plural } from "#src/words/cases.ts";
 const words: PatternLivesWords = {
   title: () => "Combien durent les choses",
+  counting: () => "Décompte de ce que dit le journal.",
   titleOf: (d) => "Combien durent les choses : " + d.pattern,
   titleItem: (d) => d.item + " : combien il dure",
   early: () => "Toutes les lignes ne sont pas encore sur cet appareil",

@@ -4,6 +4,7 @@ import { plural, strictNumber } from "#src/words/cases.ts";
 import { fr } from "@messageformat/runtime/lib/cardinals";
 const words: PatternReportWords = {
   title: (d) => "Bulletin : " + d.pattern,
+  counting: () => "Décompte de ce que dit le journal.",
   yearPlanned: () => "L'année planifiée",
   wouldChange: () => "Ce que le journal changerait",
   nothingByItself: () =>
@@ -93,6 +94,8 @@ const words: PatternReportWords = {
   notPossible: () => "Pas possible",
   countOf: (d) => d.count + " sur " + d.all,
   reported: () => "Signalée",
+  picturesTold: () => "Images de la fiche pour inconnus qui ont été signalées",
+  picture: () => "Image",
   told: (d) => d.what + ", " + d.person + ", " + d.at,
   toldAfter: (d) => "après " + d.casualty,
   toldWrong: () => "Fausse",
