@@ -102,7 +102,7 @@ export const kitsNeededQuestion = defineQuestion({
         isOpenBoat: input.boat === "open boat",
         afloat: needed.afloatOnArrival,
         kits: needed.plan.now,
-        arrival,
+        arrival: needed.arrivalSpread,
         isRiseTold,
       }),
       kits: kits.map((one) => ({ ...one, moves: { ...one.moves }, startsSpread: { ...one.startsSpread } })),
