@@ -8,15 +8,19 @@ import { lineHeight, wrapText } from "./card-text.ts";
  */
 
 /** The page, A4, and what is left free at its edges [pt]. */
-export const PAGE = { width: 595.28, height: 841.89, edge: 20 } as const;
+export const PAGE = { width: 595.28, height: 841.89, edge: 18 } as const;
 export const COLUMNS = 5;
 export const GAP = 5;
+/** Between rows [pt]. */
+export const ROW_GAP = 4;
 export const COLUMN = (PAGE.width - 2 * PAGE.edge - (COLUMNS - 1) * GAP) / COLUMNS;
 export const WARNING_COLUMNS = 3;
 export const WARNING_COLUMN = (PAGE.width - 2 * PAGE.edge - (WARNING_COLUMNS - 1) * GAP) / WARNING_COLUMNS;
 export const TITLE = 13;
 export const HEADING = 17;
 export const FOOT = 8;
+/** Height of the signal word at a picture [pt]. */
+export const SIGNAL_STRIP = 8.5;
 /** Words in one language are never smaller than this [pt]. */
 export const READABLE = 9;
 /**
@@ -65,20 +69,21 @@ interface Wanted {
 }
 
 function layoutAt(pdf: PDFKit.PDFDocument, { card, rows, size }: Wanted): CardLayout {
-  const words = rows.map(({ cells }) => Math.max(...cells.map(({ line }) => heightOf(pdf, line.words, COLUMN, size))));
+  const words = rows.map(({ cells }) => Math.max(...cells.map(({ line }) => lineBelow(pdf, line, size))));
   const warnings = warningRows(card.warnings).map((row) =>
     Math.max(...row.map((one) => warningHeight(pdf, one, warningSize(size)))),
   );
   const headings = rows.filter((row) => row.headings.length > 0).length * HEADING;
   const foot = footLines(card) * lineHeight(FOOT);
-  const taken = headHeight(card) + headings + foot + sum(words) + sum(warnings) + (rows.length + warnings.length) * GAP;
+  const taken =
+    headHeight(card) + headings + foot + sum(words) + sum(warnings) + (rows.length + warnings.length) * ROW_GAP;
   const left = PAGE.height - 2 * PAGE.edge - taken;
   return { size, rows, words, warnings, picture: Math.min(left / rows.length, (COLUMN * 3) / 4) };
 }
 
 /** The title in each language, and the line with kit and channel. */
 function headHeight({ title }: ShownCard): number {
-  return (title.length + 1) * lineHeight(TITLE) + GAP;
+  return (title.length + 1) * lineHeight(TITLE) + ROW_GAP;
 }
 
 /** Lines below the pictures: what comes first and what has not been read, by language, and where it was printed. */
@@ -98,7 +103,12 @@ export function warningRows(warnings: readonly CardWarning[]): readonly (readonl
 }
 
 function warningHeight(pdf: PDFKit.PDFDocument, { words }: CardWarning, size: number): number {
-  return lineHeight(size) + 4 + heightOf(pdf, words, WARNING_COLUMN - 6, size) + 4;
+  return lineHeight(size) + 3 + heightOf(pdf, words, WARNING_COLUMN - 6, size) + 2;
+}
+
+/** What stands below a picture: the signal word where a warning belongs to it, and what to do. */
+function lineBelow(pdf: PDFKit.PDFDocument, { cautions, words }: CardLine, size: number): number {
+  return (cautions.length > 0 ? SIGNAL_STRIP : 0) + heightOf(pdf, words, COLUMN, size);
 }
 
 function heightOf(pdf: PDFKit.PDFDocument, words: readonly Worded[], width: number, size: number): number {

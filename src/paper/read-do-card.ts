@@ -1,5 +1,13 @@
-import { patternKey, type CardLanguage, type Pattern } from "#kit";
-import { PART_SIGNS, showCard, type CardLine, type CardWarning, type ShownCard } from "#station";
+import { patternKey, type CardLanguage, type Pattern, type StrangerCard } from "#kit";
+import {
+  CARD_WORDS,
+  PART_SIGNS,
+  showCard,
+  type CardLine,
+  type CardWarning,
+  type ShownCard,
+  type Worded,
+} from "#station";
 import PdfKit from "pdfkit";
 import { drawShapes } from "./card-drawing.ts";
 import {
@@ -9,6 +17,8 @@ import {
   HEADING,
   layoutCard,
   PAGE,
+  ROW_GAP,
+  SIGNAL_STRIP,
   TITLE,
   WARNING_COLUMN,
   warningRows,
@@ -17,6 +27,7 @@ import {
   type CardRow,
 } from "./card-layout.ts";
 import { lineHeight, textWidth, wrapText, writeLine, type Setting } from "./card-text.ts";
+import { drawTriangle, languageOfHead, writeSignal } from "./card-signal.ts";
 import { SIGNAL_COLOURS } from "./caution-panel.ts";
 import { registerCardFonts } from "./fonts.ts";
 import { collectPdf } from "./sheet.ts";
@@ -28,7 +39,7 @@ export interface ReadDoCard {
   /** RFC 3339 */
   readonly now: string;
   readonly pattern: Pattern;
-  /** One or two; the second is left out, and that is said, where the two do not fit on one page. */
+  /** One or two; a page for each, front and back, where the two do not fit on one. */
   readonly languages: readonly [CardLanguage, ...CardLanguage[]];
   /** Number or name of the kit; a line to write it on where absent. */
   readonly kit?: string;
@@ -40,9 +51,9 @@ const ENGLISH = { language: "en" } as const;
 const BLANK = "____________";
 
 /**
- * The card for people who have never seen the kit, on one page, to laminate.
+ * The card for people who have never seen the kit, on one sheet, to laminate.
  *
- * @returns a PDF of one A4 page; undefined where the pattern has no card, or one too long for a page
+ * @returns a PDF of one A4 page, or of front and back; undefined where the pattern has no card, or one too long for a page
  */
 export async function renderReadDoCard(card: ReadDoCard): Promise<Uint8Array | undefined> {
   const { stranger } = card.pattern;
@@ -54,30 +65,37 @@ export async function renderReadDoCard(card: ReadDoCard): Promise<Uint8Array | u
   });
   registerCardFonts(pdf);
   const bytes = collectPdf(pdf);
-  const fitting = fit(pdf, card);
-  if (fitting !== undefined) writeCard(pdf, card, fitting);
+  const fittings = fit(pdf, stranger, card.languages.slice(0, 2));
+  fittings.forEach((fitting, page) => {
+    if (page > 0) pdf.addPage();
+    writeCard(pdf, card, fitting);
+  });
   pdf.end();
   const whole = await bytes;
-  return fitting && whole;
+  return fittings.length === 0 ? undefined : whole;
 }
 
 interface Fitting {
   readonly shown: ShownCard;
   readonly layout: CardLayout;
-  /** A language that was asked for and had to be left out. */
-  readonly leftOut: boolean;
+  /** Of the other language that was asked for: on the other side, or on none. */
+  readonly other?: { readonly language: CardLanguage; readonly isOverleaf: boolean };
 }
 
-function fit(pdf: PDFKit.PDFDocument, { pattern, languages }: ReadDoCard): Fitting | undefined {
-  const { stranger } = pattern;
-  if (stranger === undefined) return undefined;
-  const tries = languages.length > 1 ? [languages.slice(0, 2), languages.slice(0, 1)] : [languages];
-  for (const asked of tries) {
-    const shown = showCard(stranger, asked);
-    const layout = layoutCard(pdf, shown);
-    if (layout !== undefined) return { shown, layout, leftOut: asked.length < languages.length };
-  }
-  return undefined;
+/** Both languages on one page where they fit, else a page for each; empty where not even the first fits. */
+function fit(pdf: PDFKit.PDFDocument, card: StrangerCard, asked: readonly CardLanguage[]): readonly Fitting[] {
+  const together = fitOn(pdf, card, asked);
+  if (together !== undefined) return [together];
+  const pages = asked.map((language) => fitOn(pdf, card, [language]));
+  if (asked.length < 2 || pages[0] === undefined) return [];
+  const isOverleaf = pages[1] !== undefined;
+  return pages.flatMap((page, at) => (page ? [{ ...page, other: { language: asked[1 - at]!, isOverleaf } }] : []));
+}
+
+function fitOn(pdf: PDFKit.PDFDocument, card: StrangerCard, languages: readonly CardLanguage[]): Fitting | undefined {
+  const shown = showCard(card, languages);
+  const layout = layoutCard(pdf, shown);
+  return layout && { shown, layout };
 }
 
 function writeCard(pdf: PDFKit.PDFDocument, card: ReadDoCard, fitting: Fitting): void {
@@ -88,7 +106,7 @@ function writeCard(pdf: PDFKit.PDFDocument, card: ReadDoCard, fitting: Fitting):
     top += lineHeight(TITLE);
   }
   writeKit(pdf, card, shown, top);
-  top = writeWarnings(pdf, fitting, top + lineHeight(TITLE) + GAP);
+  top = writeWarnings(pdf, fitting, top + lineHeight(TITLE) + ROW_GAP);
   layout.rows.forEach((row, index) => {
     top = writeRow(pdf, row, { layout, top, words: layout.words[index] ?? 0 });
   });
@@ -117,7 +135,7 @@ function writeWarnings(pdf: PDFKit.PDFDocument, { shown, layout }: Fitting, from
         size: warningSize(layout.size),
       }),
     );
-    top += height + GAP;
+    top += height + ROW_GAP;
   });
   return top;
 }
@@ -134,35 +152,17 @@ function writeWarning(pdf: PDFKit.PDFDocument, warning: CardWarning, { left, top
   const { ground, letters } = SIGNAL_COLOURS[warning.signal];
   const strip = lineHeight(size) + 2;
   pdf.rect(left, top, WARNING_COLUMN, strip).fill(ground);
-  const last = warning.words.at(-1)?.language ?? "en";
-  const heads = warning.words.some(({ language }) => language === "ru") ? "ru" : last;
+  const heads = languageOfHead(warning.words);
   const head = `${warning.signalWords.join(" / ")}   ${warning.at.join(", ")}`;
   drawTriangle(pdf, [left + 4, top + 2], strip - 4, letters);
   writeLine(pdf, head, [left + strip + 3, top + 1], { size, language: heads, bold: true, colour: letters });
-  let y = top + strip + 2;
+  let y = top + strip + 1;
   for (const { text, language } of warning.words)
     for (const line of wrapText(pdf, text, WARNING_COLUMN - 6, { size, language })) {
       writeLine(pdf, line, [left + 3, y], { size, language });
       y += lineHeight(size);
     }
   pdf.undash().lineWidth(0.6).rect(left, top, WARNING_COLUMN, height).stroke("#000");
-}
-
-/** The safety alert sign: a triangle with its mark. */
-function drawTriangle(
-  pdf: PDFKit.PDFDocument,
-  [left, top]: readonly [number, number],
-  side: number,
-  colour: string,
-): void {
-  const middle = left + side / 2;
-  pdf.undash().lineWidth(0.9).lineJoin("round");
-  pdf.polygon([left, top + side], [middle, top], [left + side, top + side]).stroke(colour);
-  pdf
-    .moveTo(middle, top + side * 0.4)
-    .lineTo(middle, top + side * 0.7)
-    .stroke(colour);
-  pdf.circle(middle, top + side * 0.85, 0.6).fill(colour);
 }
 
 interface RowPlace {
@@ -186,7 +186,7 @@ function writeRow(pdf: PDFKit.PDFDocument, row: CardRow, { layout, top, words }:
   }
   const under = top + (row.headings.length > 0 ? HEADING : 0);
   for (const { line, column } of row.cells) writeCell(pdf, line, [PAGE.edge + column * (COLUMN + GAP), under], layout);
-  return under + layout.picture + words + GAP;
+  return under + layout.picture + words + ROW_GAP;
 }
 
 /** The heading in each language, one after the other, as large as they fit. */
@@ -222,7 +222,9 @@ function writeCell(
   if (line.drawing) drawShapes(pdf, line.drawing.shapes, [left + inset, top], picture);
   pdf.undash().lineWidth(0.9).rect(left, top, COLUMN, picture).stroke("#000");
   writeNumber(pdf, line, [left, top]);
-  let y = top + picture + 1;
+  const [gravest] = line.cautions;
+  if (gravest) writeSignal(pdf, gravest, [left, top + picture]);
+  let y = top + picture + 1 + (gravest ? SIGNAL_STRIP : 0);
   for (const { text, language } of line.words)
     for (const part of wrapText(pdf, text, COLUMN, { size, language })) {
       writeLine(pdf, part, [left, y], { size, language });
@@ -243,9 +245,9 @@ function writeNumber(
 }
 
 /** What comes before the card, what has not been read, and what this paper is. */
-function writeFoot(pdf: PDFKit.PDFDocument, card: ReadDoCard, { shown, leftOut }: Fitting, from: number): void {
+function writeFoot(pdf: PDFKit.PDFDocument, card: ReadDoCard, { shown, other }: Fitting, from: number): void {
   let top = from;
-  const write = (parts: readonly { readonly text: string; readonly language: CardLanguage }[]) => {
+  const write = (parts: readonly Worded[]) => {
     parts.reduce((x, { text, language }) => {
       writeLine(pdf, text, [x, top], { size: FOOT - 1, language });
       return x + textWidth(pdf, `${text}    `, { size: FOOT - 1, language });
@@ -253,7 +255,15 @@ function writeFoot(pdf: PDFKit.PDFDocument, card: ReadDoCard, { shown, leftOut }
     top += lineHeight(FOOT);
   };
   for (const one of shown.first) write([one, ...shown.notRead.filter(({ language }) => language === one.language)]);
-  const said = leftOut ? "   The second language did not fit on one page." : "";
-  const text = `${card.stationName}   ${patternKey(card.pattern)}   printed ${instantWords(card.now)} UTC${said}`;
-  write([{ ...ENGLISH, text }]);
+  const text = `${card.stationName}   ${patternKey(card.pattern)}   printed ${instantWords(card.now)} UTC`;
+  write([{ ...ENGLISH, text }, ...(other ? sayOther(other) : [])]);
+}
+
+function sayOther({ language, isOverleaf }: NonNullable<Fitting["other"]>): readonly Worded[] {
+  const { name } = CARD_WORDS[language];
+  const said = isOverleaf ? "Overleaf:" : "Did not fit on one page:";
+  return [
+    { ...ENGLISH, text: said },
+    { language, text: name },
+  ];
 }

@@ -82,8 +82,8 @@ export function totalOf(work: Work, water: ArrayLike<number>): number {
   return total;
 }
 
-/** Newton in height and trim (2) or height, trim and heel (3). False where it does not settle. */
-export function converge(work: Work, water: ArrayLike<number>, unknowns: 2 | 3): boolean {
+/** Newton in height (1), height and trim (2) or height, trim and heel (3). False where it does not settle. */
+export function converge(work: Work, water: ArrayLike<number>, unknowns: 1 | 2 | 3): boolean {
   const { at, step, hull } = work;
   for (let i = 0; i < NEWTON_STEPS; i += 1) {
     assess(work, water);
@@ -101,7 +101,7 @@ function finishStep(work: Work, water: ArrayLike<number>): boolean {
   return true;
 }
 
-function takeNewtonStep(work: Work, unknowns: 2 | 3): boolean {
+function takeNewtonStep(work: Work, unknowns: 1 | 2 | 3): boolean {
   const matrix = new Float64Array(unknowns * unknowns);
   for (let i = 0; i < unknowns; i += 1) {
     for (let j = 0; j < unknowns; j += 1) matrix[i * unknowns + j] = work.jacobian[i * 3 + j]!;

@@ -30,13 +30,24 @@ export interface Balance {
   holdAt(heel: number, water?: ArrayLike<number>, open?: readonly boolean[]): HeldHeel | undefined;
   /** Righting lever at a heel with free trim and free floodwater [m]; undefined where she cannot lie so. */
   leverAt(water: ArrayLike<number>, heel: number): number | undefined;
-  /** The same at each of these heels, walked to from upright in small strides, so that steep ones are found too. */
-  leversAt(water: ArrayLike<number>, heels: readonly number[]): readonly (number | undefined)[];
+  /**
+   * The same at each of these heels, walked to from upright in small strides, so that steep ones are found too. Where no
+   * trim holds her any more, the trim is held as it last was, and from there on.
+   */
+  leversAt(water: ArrayLike<number>, heels: readonly number[]): readonly (Lever | undefined)[];
   /** Water in a compartment under a level surface at a height above the keel [m³]. */
   waterUnder(index: number, height: number): number;
   readonly tanks: readonly Tank[];
   /** Volume displaced dry [m³]. */
   readonly dryVolume: number;
+}
+
+/** A righting lever on the way over. */
+export interface Lever {
+  /** [m] */
+  readonly lever: number;
+  /** No trim holds her there by itself. */
+  readonly isTrimHeld: boolean;
 }
 
 /** A boat held at a heel. */
@@ -124,12 +135,18 @@ function holdAt(work: Work, heel: number, water: ArrayLike<number>): HeldHeel | 
   return { plane, moment, stiffness: heelStiffness(work), volume: totalOf(work, water) };
 }
 
-/** Righting moment (over density, gravity and secant) at a fixed tan(heel) with draught and trim free. */
-function momentAt(work: Work, water: ArrayLike<number>, slopeY: number, from: Float64Array): number | undefined {
+/** Righting moment (over density, gravity and secant) at a fixed tan(heel) with draught (1), or draught and trim (2), free. */
+function momentAt(
+  work: Work,
+  water: ArrayLike<number>,
+  slopeY: number,
+  from: Float64Array,
+  free: 1 | 2 = 2,
+): number | undefined {
   work.at[0] = numberAt(from, 0);
   work.at[1] = numberAt(from, 1);
   work.at[2] = slopeY;
-  if (!converge(work, water, 2)) return undefined;
+  if (!converge(work, water, free)) return undefined;
   from.set(work.at);
   return numberAt(work.residual, 2);
 }
@@ -187,20 +204,36 @@ function leverAt(work: Work, water: ArrayLike<number>, heel: number): number | u
 /** Longest stride from one heel to the next [rad]. */
 const STRIDE = (3 * Math.PI) / 180;
 
-function leversAt(work: Work, water: ArrayLike<number>, heels: readonly number[]): readonly (number | undefined)[] {
-  const levers = new Map<number, number | undefined>();
+function leversAt(work: Work, water: ArrayLike<number>, heels: readonly number[]): readonly (Lever | undefined)[] {
   const start = Float64Array.from(work.at);
+  const levers = new Map<number, Lever | undefined>();
   for (const side of [1, -1]) {
     const outward = heels.filter((heel) => heel * side > 0 || (heel === 0 && side > 0));
-    const from = Float64Array.from(start);
-    let reached: number | undefined = 0;
-    for (const heel of outward.toSorted((a, b) => Math.abs(a) - Math.abs(b))) {
-      const moment: number | undefined = reached === undefined ? undefined : walkTo(work, water, from, [reached, heel]);
-      reached = moment === undefined ? undefined : heel;
-      levers.set(heel, moment === undefined ? undefined : (moment * Math.cos(heel)) / totalOf(work, water));
-    }
+    const sorted = outward.toSorted((a, b) => Math.abs(a) - Math.abs(b));
+    walkOver(work, water, sorted, Float64Array.from(start)).forEach((lever, k) => levers.set(sorted[k]!, lever));
   }
   return heels.map((heel) => levers.get(heel));
+}
+
+/** Levers at heels to one side, each further over than the one before. */
+function walkOver(
+  work: Work,
+  water: ArrayLike<number>,
+  heels: readonly number[],
+  from: Float64Array,
+): (Lever | undefined)[] {
+  let reached = 0;
+  let free: 1 | 2 = 2;
+  return heels.map((heel) => {
+    let moment = walkTo(work, water, from, [reached, heel], free);
+    if (moment === undefined && free === 2) {
+      free = 1;
+      moment = walkTo(work, water, from, [reached, heel], free);
+    }
+    if (moment === undefined) return undefined;
+    reached = heel;
+    return { lever: (moment * Math.cos(heel)) / totalOf(work, water), isTrimHeld: free === 1 };
+  });
 }
 
 /** Moment at the end of a walk; undefined where she cannot lie so on the way. */
@@ -209,11 +242,12 @@ function walkTo(
   water: ArrayLike<number>,
   from: Float64Array,
   [start, end]: readonly [number, number],
+  free: 1 | 2,
 ): number | undefined {
   const strides = Math.max(1, Math.ceil(Math.abs(end - start) / STRIDE));
   let moment: number | undefined;
   for (let k = 1; k <= strides; k += 1) {
-    moment = momentAt(work, water, Math.tan(start + ((end - start) * k) / strides), from);
+    moment = momentAt(work, water, Math.tan(start + ((end - start) * k) / strides), from, free);
     if (moment === undefined) return undefined;
   }
   return moment;

@@ -1,7 +1,7 @@
 import { nth } from "#base";
 import { findRoot } from "#numerics";
 import { likelyGravityHeight } from "./body.ts";
-import { makeBalance, type Balance } from "./equilibrium.ts";
+import { makeBalance, type Balance, type Lever } from "./equilibrium.ts";
 import { makeHull } from "./hull-form.ts";
 import type { FloatingVessel } from "./vessel.ts";
 
@@ -24,6 +24,8 @@ export type RightingCurve =
       readonly vanishing?: number;
       /** Area under the curve from upright to 30 and to 40 degrees [m·rad]; absent where she cannot lie so far over. */
       readonly areaTo: { readonly 30?: number; readonly 40?: number };
+      /** From this heel on no trim holds her by itself, and it is taken as it last was [rad]; absent where one does. */
+      readonly trimHeldFrom?: number;
       /** Upright, floodwater free to move [m]. */
       readonly gm: number;
       /** Displaced, floodwater's weight included [m³]. */
@@ -38,7 +40,8 @@ const STEPS_PER_DEGREE = 2;
 
 /**
  * Righting levers of a boat with water in her: held at each heel, draught and trim free, displacement constant, the
- * floodwater level in its own space.
+ * floodwater level in its own space. Where no trim holds her any more, by a high centre of gravity or much loose water, the
+ * trim is held as it last was.
  *
  * GZ = M_y/V over density and gravity, with M = V·B − V₀·G − Σw·c taken about the water's plane
  *
@@ -60,8 +63,10 @@ export function rightingOf(vessel: FloatingVessel, heels: readonly number[]): Ri
   const way = wayOver(balance, water, side);
   const greatest = greatestOf(balance, water, way, side);
   const vanishing = vanishingOf(balance, water, way, greatest, side);
+  const held = way.find(({ isTrimHeld }) => isTrimHeld)?.heel;
   return {
     kind: "afloat",
+    ...(held === undefined ? {} : { trimHeldFrom: held }),
     curve: curveAt(balance, water, heels),
     greatest,
     ...(vanishing === undefined ? {} : { vanishing }),
@@ -86,17 +91,15 @@ function loadedWith(vessel: FloatingVessel): { readonly balance: Balance; readon
 
 function curveAt(balance: Balance, water: readonly number[], heels: readonly number[]): LeverPoint[] {
   const levers = balance.leversAt(water, heels);
-  return heels.flatMap((heel, i) => (levers[i] === undefined ? [] : [{ heel, lever: levers[i] }]));
+  return heels.flatMap((heel, i) => (levers[i] === undefined ? [] : [{ heel, lever: levers[i].lever }]));
 }
 
 /** The whole way over in small steps, as far as she can lie so. */
-function wayOver(balance: Balance, water: readonly number[], side: number): LeverPoint[] {
+function wayOver(balance: Balance, water: readonly number[], side: number): (LeverPoint & Lever)[] {
   const count = STEEPEST * STEPS_PER_DEGREE + 1;
-  return curveAt(
-    balance,
-    water,
-    Array.from({ length: count }, (_, k) => (side * k * DEGREE) / STEPS_PER_DEGREE),
-  );
+  const heels = Array.from({ length: count }, (_, k) => (side * k * DEGREE) / STEPS_PER_DEGREE);
+  const levers = balance.leversAt(water, heels);
+  return heels.flatMap((heel, k) => (levers[k] === undefined ? [] : [{ heel, ...levers[k] }]));
 }
 
 /** A righting lever rights to the other side: to port it is negative. */
@@ -126,7 +129,7 @@ function vanishingOf(
   const first = beyond.findIndex(({ lever }) => side * lever <= 0);
   if (first < 0) return undefined;
   const low = first === 0 ? greatest.heel : nth(beyond, first - 1).heel;
-  const leverAt = (heel: number): number => balance.leversAt(water, [heel])[0] ?? Number.NaN;
+  const leverAt = (heel: number): number => balance.leversAt(water, [heel])[0]?.lever ?? Number.NaN;
   const found = findRoot(leverAt, low, nth(beyond, first).heel, { rootTolerance: 1e-10 });
   return found.kind === "not-bracketed" ? nth(beyond, first).heel : found.root;
 }

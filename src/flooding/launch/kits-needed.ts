@@ -101,7 +101,7 @@ export function needKits(call: CallForHelp): KitsNeeded {
     plan: planKits(byKits, call.carries ?? MOST_KITS),
     ...afloatOf(cases),
     arrivalSpread: arrivalSpread(call.arrival),
-    cansPerKit: Math.ceil(Math.max(0, call.onScene * call.burn - call.fuelInKit) / call.can - 1e-9),
+    cansPerKit: Math.max(0, Math.ceil((call.onScene * call.burn - call.fuelInKit) / call.can - 1e-9)),
     ask: questionsFor(call),
   };
 }

@@ -49,11 +49,15 @@ describe("the sounding that is farthest off", () => {
 
 describe("that the fall has slowed", () => {
   const PUMPED = [{ from: 0, flow: 0.008 }];
-  const says = (levels: readonly number[], pumping: readonly { from: number; to?: number; flow: number }[] = PUMPED) =>
+  const says = (
+    levels: readonly number[],
+    pumping: readonly { from: number; to?: number; flow: number }[] = PUMPED,
+    misfit = FITS,
+  ) =>
     warningsOf(
       { readings: levels.map((level, i) => ({ at: 300 * i, level })), pumping, prior: { noise: 0.015 } },
       forecastLost(1e6),
-      FITS,
+      misfit,
     ).some(({ kind }) => kind === "fall-has-slowed");
 
   it("is said where it fell and falls less with the same pumps", () => {
@@ -69,8 +73,15 @@ describe("that the fall has slowed", () => {
     ["one reading was low and the next is where the level was", [0.5, 0.41, 0.5, 0.5]],
     ["there are two soundings and the level rose", [0.3, 0.45]],
     ["it has never fallen", [0.5, 0.5, 0.5, 0.5]],
+    ["one high reading stood before a steady fall", [1.4, 0.7, 0.6, 0.5, 0.4]],
   ])("is not said where %s", (_, levels) => {
     expect(says(levels)).toBe(false);
+  });
+
+  it("is not said by the one sounding that does not go with the others, and is by the next", () => {
+    const odd = { ...FITS, flagged: true, worst: { reading: 4, deviations: 9 } };
+    expect(says([0.8, 0.7, 0.6, 0.5, 1.4], PUMPED, odd)).toBe(false);
+    expect(says([0.8, 0.7, 0.6, 0.5, 1.4, 1.4], PUMPED, odd)).toBe(true);
   });
 
   it("is not said where the pump, or one of two, has been stopped since", () => {

@@ -27,7 +27,8 @@ export function warningsOf(
   forecast: Forecast,
   misfit: Misfit,
 ): SoundingWarning[] {
-  const believed = given.readings.filter((_, k) => k !== given.slip);
+  const odd = misfit.flagged ? misfit.worst.reading : undefined;
+  const believed = given.readings.filter((_, k) => k !== given.slip && k !== odd);
   const warnings: (SoundingWarning | false)[] = [
     lossWarning(forecast),
     misfit.flagged && doesNotFit(given.readings, misfit),
@@ -93,24 +94,42 @@ function suspect(misfit: Misfit): string {
   return "Something has changed on the way, in the hole or in the pump.";
 }
 
-const NO_FALL = { pace: 0, flow: 0, at: 0, from: 0, doubt: 0 };
+interface Fall {
+  /** Of the level, under pumping [m/s]. */
+  readonly pace: number;
+  readonly flow: number;
+  /** When it began [s], and from which level [m]. */
+  readonly at: number;
+  readonly from: number;
+  /** Of the pace, by the soundings' error [m/s]. */
+  readonly doubt: number;
+}
+
+const NO_FALL: Fall = { pace: 0, flow: 0, at: 0, from: 0, doubt: 0 };
 
 /**
  * True where an earlier fall under pumping has lost more than half its pace, beyond what the soundings' error explains,
- * with no less pumped now, and two soundings stood lower than where it fell from: one low slip of the stick is no fall.
+ * with no less pumped now. The fall was seen twice running, and two soundings stood lower than where it fell from: one
+ * high or low slip of the stick is no fall.
  */
 function hasSlowed(readings: readonly Reading[], pumping: readonly Pumped[], noise: number): boolean {
-  const falls = readings.slice(1).map((reading, i) => {
-    const before = nth(readings, i);
-    const span = reading.at - before.at;
-    const flow = flowAt(pumping, (reading.at + before.at) / 2);
-    const pace = flow > 0 ? (before.level - reading.level) / span : 0;
-    return { pace, flow, at: before.at, from: before.level, doubt: (Math.SQRT2 * noise) / span };
-  });
+  const falls = readings.slice(1).map((reading, i) => fallBetween(nth(readings, i), reading, pumping, noise));
   const last = falls.at(-1);
-  const most = falls.slice(0, -1).reduce((best, one) => (one.pace > best.pace ? one : best), NO_FALL);
+  const seenTwice = falls.slice(1, -1).map((one, i) => lesserOf(nth(falls, i), one));
+  const most = seenTwice.reduce((best, one) => (one.pace > best.pace ? one : best), NO_FALL);
   if (last === undefined || most.pace <= 0 || most.pace < 3 * most.doubt || last.flow < most.flow) return false;
   const lower = readings.filter(({ at, level }) => at > most.at && most.from - level > 3 * Math.SQRT2 * noise);
   if (lower.length < 2) return false;
   return last.pace < most.pace / 2 && most.pace - last.pace > 3 * Math.hypot(most.doubt, last.doubt);
+}
+
+function fallBetween(before: Reading, after: Reading, pumping: readonly Pumped[], noise: number): Fall {
+  const span = after.at - before.at;
+  const flow = flowAt(pumping, (after.at + before.at) / 2);
+  const pace = flow > 0 ? (before.level - after.level) / span : 0;
+  return { pace, flow, at: before.at, from: before.level, doubt: (Math.SQRT2 * noise) / span };
+}
+
+function lesserOf(one: Fall, other: Fall): Fall {
+  return other.pace < one.pace ? other : one;
 }

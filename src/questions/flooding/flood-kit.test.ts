@@ -104,3 +104,21 @@ describe("a kit's pattern that stands for a pump in a flood (against the answers
     expect(faultsOf(pump)).toEqual(faults);
   });
 });
+
+describe("cans before launch", () => {
+  const CALL = { boat: "motor boat", length: 10, distance: 10_000, holeDiameter: 0.05 };
+  const asked = (more: object) =>
+    ask("kits-needed", { ...CALL, ...more }, context) as {
+      readonly cansPerKit: number;
+      readonly assumptions: readonly { readonly what: string }[];
+    };
+  const tanks = ({ assumptions }: ReturnType<typeof asked>) =>
+    assumptions.filter(({ what }) => what.startsWith("Tanks not known"));
+
+  it("are none for a kit without an engine, and a guess that is told where no kit is named", () => {
+    expect(asked({ kit: "sunk" }).cansPerKit).toBe(0);
+    expect(asked({ kit: "petrol" }).cansPerKit).toBe(1);
+    expect(tanks(asked({ kit: "petrol" }))).toEqual([]);
+    expect(tanks(asked({}))).toHaveLength(1);
+  });
+});

@@ -40,7 +40,11 @@ export const rightingQuestion = defineQuestion({
   output: z.strictObject({
     kind: z.enum(["afloat", "founders"]),
     because: z.string().optional().describe("Why she does not float"),
-    curve: z.array(pointOut).describe("At the heels asked for; those at which she cannot lie are left out"),
+    curve: z
+      .array(pointOut)
+      .describe(
+        "At the heels asked for; where no trim holds her the lever is with the trim as it last was, and that is assumed",
+      ),
     greatest: z
       .strictObject({
         heel: answered("angle", "Where"),
@@ -78,13 +82,21 @@ export const rightingQuestion = defineQuestion({
     const cautions: CautionId[] = [...noLie(lieWithWater(vessel).kind), "no-one-below-alone", "estimate"];
     if (found.kind === "founders") return { ...found, curve: [], assumptions, cautions };
     const displacement = found.volume * (density ?? SEA_WATER);
-    const { volume: _volume, ...curve } = found;
+    const { volume: _volume, trimHeldFrom, ...curve } = found;
+    if (trimHeldFrom !== undefined) assumptions.push(trimHeld(trimHeldFrom));
     return { ...curve, curve: [...found.curve], displacement, assumptions, cautions };
   },
 });
 
 function noLie(kind: "afloat" | "founders" | "capsizes"): CautionId[] {
   return kind === "afloat" ? ["free-surface"] : ["free-surface", "no-stable-lie"];
+}
+
+function trimHeld(from: number): Assumption {
+  return {
+    what: `From ${Math.abs(Math.round((from * 180) / Math.PI))}° on no trim holds her by itself: it is taken as it last was.`,
+    effect: "She would plunge by one end as well: the levers there are the least that is wrong with her.",
+  };
 }
 
 const STILL: Assumption = {

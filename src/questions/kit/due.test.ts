@@ -93,12 +93,30 @@ describe("the question due", () => {
     });
   });
 
+  it.each(["0 months", "every 0 months", "0 days", "P0M"])("refuses %j by its own words: QU-280", (rule) => {
+    expect(() => due({ anchor: "2026-01-01", rule })).toThrow(
+      expect.objectContaining({
+        faults: [
+          expect.objectContaining({ code: "QU-280", got: `"${rule}"`, remedy: expect.stringContaining("6 months") }),
+        ],
+      }),
+    );
+  });
+
+  it("refuses dates after the year 9999, which have no place in the order: QU-281", () => {
+    expect(faultsOf({ anchor: "9990-01-31", rule: "every 5 years", count: 4 })).toEqual(["QU-281 rule"]);
+    expect(faultsOf({ anchor: "9999-01-01", rule: "1 year", from: "9999-12-31" })).toEqual(["QU-281 rule"]);
+    expect(due({ anchor: "9990-01-31", rule: "every 5 years", count: 1 })).toMatchObject({ dates: ["9995-01-31"] });
+    expect(due({ anchor: "9998-01-31", rule: "FREQ=YEARLY;COUNT=4" })).toMatchObject({
+      dates: ["9998-01-31", "9999-01-31"],
+    });
+  });
+
   it("says every fault in what was given", () => {
     expect(faultsOf({})).toEqual(["QU-106 anchor"]);
     expect(faultsOf({ anchor: "2026-02-30", rule: "now and then" })).toEqual(["BA-111 anchor", "BA-112 rule"]);
     expect(faultsOf({ anchor: "2026-01-01" })).toEqual(["QU-106 rule"]);
     expect(faultsOf({ gs1: "280200" })).toEqual(["QU-106 currentYear"]);
-    expect(faultsOf({ anchor: "2026-01-01", rule: "0 months" })).toEqual(["BA-112 rule"]);
     expect(faultsOf({ gs1: "281300", currentYear: 2025 })).toEqual(["BA-113 gs1"]);
   });
 });

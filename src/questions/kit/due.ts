@@ -1,6 +1,8 @@
 import {
   addSpan,
   gs1Date,
+  InputError,
+  printGiven,
   isInputError,
   lastDayOf,
   isMonth,
@@ -14,6 +16,7 @@ import {
   type Span,
 } from "#base";
 import { z } from "zod";
+import { faultOf } from "../guards/guard-fault.ts";
 import { defineQuestion } from "../question.ts";
 
 /** The most dates one answer gives. */
@@ -116,14 +119,24 @@ function countDates(
     return days.filter((day) => day >= (from ?? "")).slice(0, count ?? (bounded ? MOST : 5));
   }
   const times = firstTime(anchor, rule.span, from);
-  return Array.from({ length: count ?? 5 }, (_, index) => addSpan(anchor, timesSpan(rule.span, times + index)));
+  const days = Array.from({ length: count ?? 5 }, (_, index) => addSpan(anchor, timesSpan(rule.span, times + index)));
+  const unnamed = days.find((day) => !isNamed(day));
+  if (unnamed === undefined) return days;
+  const remedy = "A day is written with a year of four figures. Ask for fewer dates, or count from an earlier day.";
+  throw new InputError([faultOf("QU-281", "rule", unnamed, "dates up to 9999-12-31", remedy)]);
+}
+
+/** True up to 9999-12-31: later days have a year of five figures, which no order of texts holds. */
+function isNamed(day: PlainDate): boolean {
+  return day.length === "9999-12-31".length;
 }
 
 /** How many spans after the anchor the first date wanted lies; the anchor itself is none. */
 function firstTime(anchor: PlainDate, span: Span, from: string | undefined): number {
   if (from === undefined) return 1;
   let times = 1;
-  while (times < FURTHEST && addSpan(anchor, timesSpan(span, times)) < from) times += 1;
+  const isBefore = (day: PlainDate): boolean => isNamed(day) && day < from;
+  while (times < FURTHEST && isBefore(addSpan(anchor, timesSpan(span, times)))) times += 1;
   return times;
 }
 
@@ -172,6 +185,7 @@ function readRule(text: string): Rule {
       .replace(/^(day|week|month|year)$/i, "1 $1"),
     "rule",
   );
-  const length = "days" in span ? span.days : span.months;
-  return length > 0 ? { kind: "span", span } : { kind: "span", span: parseSpan("", "rule") };
+  if (("days" in span ? span.days : span.months) > 0) return { kind: "span", span };
+  const remedy = 'Say how long it lasts: "6 months". A thing due every day has "1 day".';
+  throw new InputError([faultOf("QU-280", "rule", printGiven(text.trim()), "a time of one day or more", remedy)]);
 }

@@ -43,7 +43,13 @@ function ways({ speed, toLaunch, setUp }: KitsNeededInput): (Assumption | false)
 
 function kitsOf({ kits, delivery, kit }: KitsNeededInput): (Assumption | false)[] {
   const isBare = delivery === undefined && kit === undefined;
-  return [isBare && kits === undefined && DELIVERY, SHARE, STARTS, kits !== undefined && OTHER_KITS];
+  return [
+    isBare && kits === undefined && DELIVERY,
+    kit === undefined && FUEL,
+    SHARE,
+    STARTS,
+    kits !== undefined && OTHER_KITS,
+  ];
 }
 
 const BEYOND: Assumption = {
@@ -84,6 +90,10 @@ const SET_UP: Assumption = {
 const DELIVERY: Assumption = {
   what: "One kit is stated to move 200 L/min on that boat.",
   effect: "Ask `delivery` for the lift and hoses at hand: the number of kits goes with it.",
+};
+const FUEL: Assumption = {
+  what: "Tanks not known: nothing in them is counted on; where the burn is not told either, 1.5 L/h.",
+  effect: "Cans go with it: look into the tanks.",
 };
 const SHARE: Assumption = {
   what: "A kit that runs moves about 0.79 of what is stated or was proved, from 0.12 to 1.02 of it, as is thought on scene; half of that doubt is the same for all.",

@@ -1,11 +1,13 @@
-import { sayCount } from "#base";
+import { sayDuration } from "#words";
+
 /** What the words for the skipper rest on. */
 export interface OrdersGround {
   readonly isOpenBoat: boolean;
   /** Chance that her deck edge is not under when the first kit pumps. */
   readonly afloat: number;
   readonly kits: number;
-  readonly arrival: number;
+  /** Between what the time until the first kit pumps lies, nine times in ten [s]. */
+  readonly arrival: { readonly p05: number; readonly p95: number };
   readonly isRiseTold: boolean;
 }
 
@@ -46,8 +48,22 @@ const LEAVE =
 const SHUT = "Shut doors and hatches between the spaces. Leave them shut.";
 
 function comingOf({ kits, arrival }: OrdersGround): string {
-  const minutes = Math.max(1, Math.ceil(arrival / 300) * 5);
-  if (kits === 0)
-    return `Help is being found. The first pump cannot be with you before about ${sayCount(minutes, "minute")}.`;
-  return `We come with ${kits === 1 ? "one pump" : `${kits} pumps`}. Count on no water over the side before about ${sayCount(minutes, "minute")}.`;
+  const times = sayTimes(arrival);
+  if (kits === 0) return `Help is being found. Count on no pump for ${times}, perhaps longer.`;
+  return `We come with ${kits === 1 ? "one pump" : `${kits} pumps`}. Count on no water over the side for ${times}, perhaps longer.`;
+}
+
+/** "35 to 55 minutes": the spread that the answer tells, units spelled out to be read aloud. */
+function sayTimes({ p05, p95 }: OrdersGround["arrival"]): string {
+  const [from, to] = [p05, p95].map((time) => sayDuration(Math.max(60, time), "estimate"));
+  if (from === to) return spellOut(to!);
+  const isInMinutes = !to!.includes("h");
+  return `${isInMinutes ? from!.replace("\u00a0min", "") : spellOut(from!)} to ${spellOut(to!)}`;
+}
+
+function spellOut(time: string): string {
+  return time
+    .replace("\u00a0min", "\u00a0minutes")
+    .replace("\u00a0h", "\u00a0hours")
+    .replace(/^1\u00a0minutes$/, "1\u00a0minute");
 }

@@ -102,7 +102,7 @@ export const kitsNeededQuestion = defineQuestion({
         isOpenBoat: input.boat === "open boat",
         afloat: needed.afloatOnArrival,
         kits: needed.plan.now,
-        arrival,
+        arrival: needed.arrivalSpread,
         isRiseTold,
       }),
       kits: kits.map((one) => ({ ...one, moves: { ...one.moves }, startsSpread: { ...one.startsSpread } })),
@@ -127,7 +127,7 @@ function callOf(input: KitsNeededInput, kits: readonly CountedKit[], arrival: nu
     share: runningShareAt,
     ...(carries.length > 0 && { carries: Math.min(...carries) }),
     onScene: input.onScene ?? 3 * 3600,
-    burn: input.burn ?? pattern?.engine?.burn.at(-1)?.burn ?? 0.0015 / 3600,
+    burn: input.burn ?? (pattern ? (pattern.engine?.burn.at(-1)?.burn ?? 0) : USUAL_BURN),
     fuelInKit: pattern?.engine?.tank ?? 0,
     can: input.can ?? 0.005,
   };
@@ -148,6 +148,8 @@ function toldOf({
   return omitMissing({ kind, length, holeDiameter, holeDepth, waterInside, rising, tellings, spaceLength });
 }
 
+/** Of a small petrol pump at full throttle [m³/s]: 1.5 L/h, this program's judgement. A kit without an engine burns none. */
+const USUAL_BURN = 0.0015 / 3600;
 const TWENTY_KNOTS = (20 * 1852) / 3600;
 const CAUTIONS: CautionId[] = [
   "carbon-monoxide",

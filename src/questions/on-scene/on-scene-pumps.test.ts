@@ -96,6 +96,37 @@ describe("what is said of a pump that is likelier dead than weak", () => {
   });
 });
 
+describe("a pump thought dead, with the hole patched since", () => {
+  const RISE = [40, 41, 42, 43].map((cm, i) => ({ at: 180 * i, level: cm / 100 }));
+  const after = (levels: readonly number[], more = {}) => {
+    const since = levels.map((cm, i) => ({ at: 720 + 180 * i, level: cm / 100 }));
+    const patches = [{ at: 630, open: 0.5 }];
+    return warningFor({ readings: [...RISE, ...since], patches, now: 1270, ...more });
+  };
+
+  it("is told as weak once the level is seen to fall: no hole takes water out", () => {
+    const warning = after([42, 40, 39, 37], { pumping: [{ from: 600, flow: 2 * STATED }] });
+    expect(warning).toMatchObject({ kind: "pump-weak" });
+    expect(warning!.says).toMatch(
+      /^The level falls, so it moves water: by the soundings about \d+ % of what was stated/,
+    );
+  });
+
+  it("stays in doubt as dead where the fall is no more than the stick's error, or by what was seen", () => {
+    expect(after([43, 43, 42, 42])).toMatchObject({ kind: "pump-dead" });
+    const pumpSeen = [{ at: 700, sign: "no-water" }];
+    expect(after([42, 40, 39, 37], { pumpSeen })).toMatchObject({ kind: "pump-dead" });
+  });
+
+  it("stays in doubt as dead beside another that may be the one that takes the water out", () => {
+    const pumping = [
+      { from: 600, flow: 2 * STATED, pump: "one" },
+      { from: 620, flow: 2 * STATED, pump: "two" },
+    ];
+    expect(after([42, 40, 39, 37], { pumping })).toMatchObject({ kind: "pump-dead" });
+  });
+});
+
 describe("a pump that moves nothing", () => {
   it("is found by a rise that goes on as before, and stays in doubt through a patch", () => {
     const dead = warningFor({ readings: soundingsWith(0) });

@@ -1,4 +1,5 @@
-import { type PumpBelief, type SheetReading } from "#flooding";
+import { readStick, type PumpBelief, type SheetReading } from "#flooding";
+import { changesOf, lastChangeOf } from "./on-scene-changes.ts";
 import type { OnSceneInput, OnSceneWarning, PumpOut } from "./on-scene-fields.ts";
 import { lanesOf } from "./on-scene-reading.ts";
 import { isNearlyDry } from "./on-scene-times.ts";
@@ -17,13 +18,19 @@ const ENOUGH = 2;
 /** A pump that may move so much of what was stated is not told as one that does not run [1]. */
 const MUCH = 0.5;
 
+/**
+ * From this chance on by the stick alone the level falls since the last change. No hole takes water out of a boat whose
+ * level is below the sea's, so the one pump that runs moves some.
+ */
+const FALLEN = 0.95;
+
 const DEAD_BY_SIGN = ["no-water", "wont-start"];
 const LOOK = "Look at strainer, prime, kinks in the hose, throttle and lift.";
 
 /**
  * What each pump that ran or was tried is thought to move. A pump found to move little stays in doubt through patches, as
  * long as all soundings together leave it likely. Where she is nearly dry there is nothing left to move, and none is doubted
- * for it.
+ * for it. One that alone has run since the last change is weak at the most while the level has been seen to fall.
  *
  * @param input - with its pumping
  * @param sounding - what the sheet says; absent before the first sounding
@@ -36,10 +43,24 @@ export function pumpsOf(input: OnSceneInput, sounding: SheetReading | undefined)
     const { p05, p50, p95 } = belief;
     const sign = standingSign(input, id);
     const isSounded = soundingsSince(input, k) >= ENOUGH && isCompared(input, k) && !isNearlyDry(sounding);
-    const doubt = sign && DEAD_BY_SIGN.includes(sign) ? "dead" : isSounded || sign ? doubtOf(belief) : "none";
-    const because = doubt === "none" ? undefined : sayDoubt(doubt, belief, sign);
+    const doubted = sign && DEAD_BY_SIGN.includes(sign) ? "dead" : isSounded || sign ? doubtOf(belief) : "none";
+    const moves = doubted === "dead" && sign === undefined && isSeenToMove(input, k);
+    const doubt = moves ? "weak" : doubted;
+    const because = moves ? sayMoving(belief) : doubt === "none" ? undefined : sayDoubt(doubt, belief, sign);
     return { ...(id !== undefined && { pump: id }), seen: { p05, p50, p95 }, doubt, ...(because && { because }) };
   });
+}
+
+/** True where since the last change this pump alone has run, and the level has been seen to fall. */
+function isSeenToMove(input: OnSceneInput, pump: number): boolean {
+  const { numbers } = lanesOf(input.pumping);
+  const since = lastChangeOf(input) ?? Number.NEGATIVE_INFINITY;
+  const ran = input.pumping.flatMap(({ from, to = Infinity, flow }, k) =>
+    flow > 0 && from <= input.now && to > since ? [numbers[k]] : [],
+  );
+  if (ran.length === 0 || ran.some((number) => number !== pump)) return false;
+  const last = readStick(input.readings, changesOf(input)).at(-1);
+  return last !== undefined && last.soundings >= ENOUGH && last.falling >= FALLEN;
 }
 
 function soundingsSince({ pumping, readings }: OnSceneInput, pump: number): number {
@@ -81,6 +102,11 @@ function sayDoubt(doubt: "weak" | "dead", { p05, p50, p95 }: PumpBelief, sign: s
   if (doubt === "dead")
     return `By the soundings it moves little or nothing; up to ${high} % of what was stated cannot be ruled out. ${LOOK}`;
   return `By the soundings it moves about ${middle} % of what was stated (${low} to ${high} %). ${LOOK}`;
+}
+
+function sayMoving({ p05, p50, p95 }: PumpBelief): string {
+  const [low, middle, high] = [p05, p50, p95].map((share) => Math.max(5, sayFives(share)));
+  return `The level falls, so it moves water: by the soundings about ${middle} % of what was stated (${low} to ${high} %). ${LOOK}`;
 }
 
 /** No finer than it is known: in steps of five in a hundred. */

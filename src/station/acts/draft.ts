@@ -16,7 +16,7 @@ import {
   type StationPolicy,
 } from "#readiness";
 import { roleMayNot } from "../judging/faults.ts";
-import { mayWrite } from "../judging/permission.ts";
+import { mayWrite, WRITING } from "../judging/permission.ts";
 
 /** A line to be written: whoever keeps it adds id, time, person, device and what was known. */
 export interface Draft<Kind extends EntryKind = EntryKind> {
@@ -67,7 +67,7 @@ export function allow<Kind extends EntryKind>(
   against: readonly (Fault | undefined)[] = [],
 ): Act<Kind> {
   const faults = [
-    ...(mayWrite(doing.me.role, draft.kind) ? [] : [roleMayNot(doing.me.role, draft.kind)]),
+    ...(mayWrite(doing.me.role, draft.kind) ? [] : [roleMayNot(doing.me.role, draft.kind, WRITING[draft.kind])]),
     ...judgeBody(draft),
     ...against.filter((fault) => fault !== undefined),
   ];

@@ -17,7 +17,7 @@ import { because, noSuchItem, roleMayNot } from "../judging/faults.ts";
 import { needOnCharge } from "./needs.ts";
 import { needNotPlanter } from "../drills/drill-needs.ts";
 import { needDrawn } from "../stock/needs-of-stock.ts";
-import { isKeeper } from "../judging/permission.ts";
+import { isKeeper, KEEPERS } from "../judging/permission.ts";
 import { withRenewed } from "./replaced-item.ts";
 import { patternOf } from "./turnaround-acts.ts";
 
@@ -58,7 +58,7 @@ export function liveWith(
   kit: KitState,
   body: Extract<Remedy, { readonly how: "lived-with" }>,
 ): Act<"remedy-made"> {
-  const keeper = unless(isKeeper(doing.me.role), roleMayNot(doing.me.role, "lived-with"));
+  const keeper = unless(isKeeper(doing.me.role), roleMayNot(doing.me.role, "lived-with", KEEPERS));
   return allow(doing, aboutKit(kit, "remedy-made", body), [
     keeper,
     needOpen(kit, body.finding),

@@ -17,7 +17,7 @@ export const de: CardWords = {
     "petrol-vapour": "Benzindampf brennt und explodiert. Keine Flamme, nicht rauchen, nichts schalten.",
     "never-pump-fuel": "Kraftstoff pumpen heißt Feuer. Kraftstoff oder Geruch: nicht starten; läuft er: abstellen.",
     "electric-shock": "Das Wasser kann unter Strom stehen und töten. Stecker ziehen, bevor jemand die Pumpe berührt.",
-    "refuel-stopped-and-cool": "Nur bei stehendem, kaltem Motor tanken.",
+    "refuel-stopped-and-cool": "Kraftstoff auf heißem Motor brennt sofort. Nur bei stehendem, kaltem Motor tanken.",
     "opened-wrapping": "Dampf im Sack: zwei Minuten nicht hineinbeugen.",
     "load-overhead": "Niemand unter der Last oder zwischen Last und Rumpf: sie erdrückt.",
     "hydraulic-injection": "Öl aus dünnem Schlauch dringt in die Haut. Leck nie berühren. Getroffen: sofort zum Arzt.",

@@ -18,7 +18,7 @@ export const en: CardWords = {
     "petrol-vapour": "Petrol vapour burns and explodes. No flame, no smoking, no switches.",
     "never-pump-fuel": "Pumping fuel means fire. Fuel on the water or its smell: do not start; running: stop it.",
     "electric-shock": "The water can be live and kill. Plug out before anyone touches the pump.",
-    "refuel-stopped-and-cool": "Refuel only with the engine stopped and cool.",
+    "refuel-stopped-and-cool": "Fuel on a hot engine burns at once. Refuel only with it stopped and cool.",
     "opened-wrapping": "Vapour in the bag: do not lean in for two minutes.",
     "load-overhead": "Nobody under the load or between load and hull: it crushes.",
     "hydraulic-injection": "Oil from a thin hose goes through skin. Never touch a leak. Hit: doctor at once.",

@@ -18,7 +18,7 @@ export const es: CardWords = {
     "petrol-vapour": "El vapor de gasolina arde y explota. Sin llamas, sin fumar, sin interruptores.",
     "never-pump-fuel": "Bombear combustible es incendio. Combustible u olor: no arrancar; en marcha: parar.",
     "electric-shock": "El agua puede tener corriente y matar. Desenchufar antes de tocar la bomba.",
-    "refuel-stopped-and-cool": "Repostar solo con el motor parado y frío.",
+    "refuel-stopped-and-cool": "El combustible arde sobre el motor caliente. Repostar solo con el motor parado y frío.",
     "opened-wrapping": "Vapor en la bolsa: no asomarse durante dos minutos.",
     "load-overhead": "Nadie bajo la carga ni entre carga y casco: aplasta.",
     "hydraulic-injection": "El aceite atraviesa la piel. No tocar una fuga. Herido: médico enseguida.",

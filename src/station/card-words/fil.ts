@@ -18,7 +18,8 @@ export const fil: CardWords = {
     "petrol-vapour": "Nasusunog at sumasabog ang singaw ng gasolina. Walang apoy, walang sigarilyo, walang switch.",
     "never-pump-fuel": "Sunog ang pagbomba ng gasolina. May gasolina o amoy: huwag paandarin; umaandar: ihinto.",
     "electric-shock": "Maaaring may kuryente ang tubig at makamatay. Bunutin ang plug bago hawakan ang bomba.",
-    "refuel-stopped-and-cool": "Magkarga lang kapag nakahinto at malamig ang makina.",
+    "refuel-stopped-and-cool":
+      "Nagliliyab ang gasolina sa mainit na makina. Magkarga lang kapag nakahinto at malamig ito.",
     "opened-wrapping": "May singaw sa supot: huwag yumuko nang dalawang minuto.",
     "load-overhead": "Walang tao sa ilalim ng karga o sa pagitan nito at ng barko: nakadudurog.",
     "hydraulic-injection": "Tumatagos sa balat ang langis. Huwag hawakan ang tagas. Tinamaan: doktor agad.",

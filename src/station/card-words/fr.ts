@@ -19,7 +19,8 @@ export const fr: CardWords = {
     "never-pump-fuel":
       "Pomper du carburant, c'est l'incendie. Carburant ou odeur : ne pas démarrer ; en marche : arrêter.",
     "electric-shock": "L'eau peut être sous tension et tuer. Débrancher avant de toucher la pompe.",
-    "refuel-stopped-and-cool": "Faire le plein moteur arrêté et froid seulement.",
+    "refuel-stopped-and-cool":
+      "Le carburant s'enflamme sur un moteur chaud. Faire le plein moteur arrêté et froid seulement.",
     "opened-wrapping": "Vapeurs dans le sac : ne pas se pencher pendant deux minutes.",
     "load-overhead": "Personne sous la charge ni entre elle et la coque : elle écrase.",
     "hydraulic-injection": "L'huile d'un tuyau fin traverse la peau. Ne jamais toucher une fuite. Atteint : médecin.",

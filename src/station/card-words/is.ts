@@ -18,7 +18,7 @@ export const is: CardWords = {
     "petrol-vapour": "Bensíngufa brennur og springur. Engan eld, engar reykingar, enga rofa.",
     "never-pump-fuel": "Að dæla eldsneyti kveikir eld. Eldsneyti eða lykt: ekki ræsa; í gangi: stöðvið.",
     "electric-shock": "Vatnið getur leitt straum og drepið. Klóna úr áður en dælan er snert.",
-    "refuel-stopped-and-cool": "Fyllið aðeins á stöðvaða og kalda vél.",
+    "refuel-stopped-and-cool": "Eldsneyti á heitri vél kviknar strax. Fyllið aðeins á stöðvaða og kalda vél.",
     "opened-wrapping": "Gufa í pokanum: beygið ykkur ekki yfir í tvær mínútur.",
     "load-overhead": "Enginn undir byrðinni eða milli hennar og skips: hún kremur.",
     "hydraulic-injection": "Olía úr mjórri slöngu fer gegnum húð. Snertið aldrei leka. Fyrir henni: læknir strax.",

@@ -17,7 +17,7 @@ export const nb: CardWords = {
     "petrol-vapour": "Bensindamp brenner og eksploderer. Ingen ild, ikke røyk, ingen brytere.",
     "never-pump-fuel": "Å pumpe drivstoff gir brann. Drivstoff eller lukt: ikke start; går den: stopp.",
     "electric-shock": "Vannet kan være strømførende og drepe. Støpselet ut før noen rører pumpen.",
-    "refuel-stopped-and-cool": "Fyll drivstoff bare med stanset og kald motor.",
+    "refuel-stopped-and-cool": "Drivstoff på varm motor tar fyr. Fyll bare med stanset og kald motor.",
     "opened-wrapping": "Damp i sekken: ikke bøy deg inn på to minutter.",
     "load-overhead": "Ingen under lasten eller mellom last og skrog: den knuser.",
     "hydraulic-injection": "Olje fra tynn slange går gjennom huden. Rør aldri en lekkasje. Truffet: lege straks.",

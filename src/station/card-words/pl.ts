@@ -18,7 +18,8 @@ export const pl: CardWords = {
     "petrol-vapour": "Opary benzyny płoną i wybuchają. Bez ognia, palenia i przełączników.",
     "never-pump-fuel": "Pompowanie paliwa to pożar. Paliwo lub zapach: nie uruchamiać; pracuje: zatrzymać.",
     "electric-shock": "Woda może być pod napięciem i zabić. Wyjąć wtyczkę, zanim ktoś dotknie pompy.",
-    "refuel-stopped-and-cool": "Tankować tylko przy zatrzymanym i zimnym silniku.",
+    "refuel-stopped-and-cool":
+      "Paliwo na gorącym silniku zapala się. Tankować tylko przy zatrzymanym i zimnym silniku.",
     "opened-wrapping": "Opary w worku: nie pochylać się przez dwie minuty.",
     "load-overhead": "Nikt pod ładunkiem ani między nim a kadłubem: miażdży.",
     "hydraulic-injection": "Olej z cienkiego węża przebija skórę. Nie dotykać wycieku. Trafiony: zaraz lekarz.",

@@ -18,7 +18,7 @@ export const pt: CardWords = {
     "petrol-vapour": "O vapor de gasolina arde e explode. Sem chamas, sem fumar, sem interruptores.",
     "never-pump-fuel": "Bombear combustível é incêndio. Combustível ou cheiro: não arrancar; a trabalhar: parar.",
     "electric-shock": "A água pode ter corrente e matar. Tirar a ficha antes de tocar na bomba.",
-    "refuel-stopped-and-cool": "Abastecer só com o motor parado e frio.",
+    "refuel-stopped-and-cool": "Combustível no motor quente pega fogo. Abastecer só com o motor parado e frio.",
     "opened-wrapping": "Vapor no saco: não se debruçar durante dois minutos.",
     "load-overhead": "Ninguém sob a carga nem entre ela e o casco: esmaga.",
     "hydraulic-injection": "O óleo atravessa a pele. Nunca tocar numa fuga. Atingido: médico já.",

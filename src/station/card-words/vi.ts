@@ -17,7 +17,7 @@ export const vi: CardWords = {
     "petrol-vapour": "Hơi xăng cháy và nổ. Không lửa, không hút thuốc, không bật công tắc.",
     "never-pump-fuel": "Bơm nhiên liệu sẽ cháy. Có nhiên liệu hoặc mùi: không khởi động; đang chạy: tắt.",
     "electric-shock": "Nước có thể có điện và giết người. Rút phích cắm trước khi chạm bơm.",
-    "refuel-stopped-and-cool": "Chỉ đổ xăng khi máy đã tắt và nguội.",
+    "refuel-stopped-and-cool": "Xăng đổ lên máy nóng sẽ bốc cháy. Chỉ đổ khi máy đã tắt và nguội.",
     "opened-wrapping": "Hơi trong túi: hai phút không cúi vào.",
     "load-overhead": "Không ai dưới hàng hay giữa hàng và mạn tàu: sẽ bị đè nát.",
     "hydraulic-injection": "Dầu từ ống nhỏ xuyên qua da. Không chạm chỗ rò. Bị trúng: gặp bác sĩ ngay.",

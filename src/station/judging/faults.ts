@@ -6,9 +6,10 @@ export function because(code: string, field: string, got: unknown, allowed: stri
   return { code, field, got: printGiven(got), allowed, remedy };
 }
 
-/** The role may not write this kind of line. */
-export function roleMayNot(role: Role, kind: string): Fault {
-  return because("SN-103", "kind", kind, `what the role ${role} may write`, "Ask someone whose role may do this.");
+/** The role may not write this kind of line; those of `may` do, none of them where the server alone writes it. */
+export function roleMayNot(role: Role, kind: string, may: readonly Role[]): Fault {
+  const remedy = may.length === 0 ? "Only the server writes it." : `Ask somebody who may: ${may.join(", ")}.`;
+  return because("SN-103", "kind", kind, `what the role ${role} may write`, remedy);
 }
 
 /** No such place, or not one that this may belong to. */

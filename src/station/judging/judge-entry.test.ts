@@ -56,6 +56,7 @@ const confirm = (body: object) => codes({ kind: "second-confirmed", body: { turn
 
 const STRIKE = { id: "0190a000-0000-7000-8000-000000000003", kind: "struck" };
 const ENROL = { kind: "kit-enrolled", body: { name: "K", serial: "S", items: [] } };
+const HANDED = { to: "Grey boat", method: "passed", sealBroken: false };
 const LIVED = { finding: "f", how: "lived-with", name: "Ann", limit: "Gently.", until: "2026-03" };
 
 function sounding(taken: string): Partial<Entry> {
@@ -74,6 +75,12 @@ describe("an entry judged on arrival", () => {
     expect(codes({ ...ENROL, pattern: "sample@1" }, "keeper")).toEqual([]);
     expect(codes(sounding("2026-01-10T07:40:00Z"))).toEqual([]);
     expect(codes(late("2026-01-10T07:40:00Z"))).toEqual([]);
+  });
+
+  it("refused for the writer's role names the roles that may: SN-103", () => {
+    const [fault] = judgeEntry({ ...LINE, kind: "handed-over", body: HANDED }, facts("commander"));
+    expect(fault).toMatchObject({ code: "SN-103", allowed: expect.stringContaining("commander") });
+    expect(fault!.remedy).toBe("Ask somebody who may: keeper, crew, administrator.");
   });
 
   it.each<[string, Partial<Entry>, Role, readonly string[]]>([

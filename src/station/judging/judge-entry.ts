@@ -16,7 +16,7 @@ import { because, mayNotStrike, noSuchPattern, noSuchPlace, notNamed, roleMayNot
 import { judgeTaken } from "../acts/casualty-soundings.ts";
 import { openingFaults } from "../opening-interval/longest.ts";
 import { judgeEffect, judgeTakenOut, patternsToJudgeBy } from "../acts/finding-effect.ts";
-import { isKeeper, mayWrite } from "./permission.ts";
+import { isKeeper, mayWrite, WRITING } from "./permission.ts";
 
 /** What the server knows when an entry arrives; also of what came earlier in the same push. */
 export interface EntryFacts {
@@ -84,7 +84,7 @@ function judgeWhere(entry: Entry, facts: EntryFacts): readonly Fault[] {
 function judgeRights(entry: Entry, kind: EntryKind, facts: EntryFacts): readonly Fault[] {
   const faults: Fault[] = [];
   if (!mayWrite(facts.role, kind)) {
-    faults.push(roleMayNot(facts.role, kind));
+    faults.push(roleMayNot(facts.role, kind, WRITING[kind]));
   }
   const sort = subjectOfKind(kind);
   if (sort !== undefined && sortOf(entry.subject) !== sort) {

@@ -5,7 +5,8 @@ export { ROLES, WRITING };
 /** A role, or nobody signed in. */
 export type Asker = Role | "signed-out";
 
-const KEEPERS = KEEPING_ROLES;
+/** Who decides for others. */
+export const KEEPERS = KEEPING_ROLES;
 const EVERYONE: readonly Asker[] = [...ROLES, "signed-out"];
 
 /** Who may do what at the server's door. Every route names one of these. */

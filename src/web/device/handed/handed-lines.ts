@@ -27,7 +27,16 @@ export interface Sorted {
   readonly fresh: readonly Entry[];
   /** Here already, word for word. */
   readonly known: number;
-  readonly refused: readonly { readonly id: string; readonly faults: readonly Fault[] }[];
+  readonly refused: readonly Refused[];
+}
+
+/** A line that was not taken, and why. */
+export interface Refused {
+  /** Its place among those handed over, from 1. */
+  readonly place: number;
+  /** Absent where it is no line at all. */
+  readonly entry?: Entry;
+  readonly faults: readonly Fault[];
 }
 
 /**
@@ -35,17 +44,17 @@ export interface Sorted {
  * is named as the writer may write such a line, that it is not of the future. That they wrote it nothing here shows.
  */
 export function sortHanded(lines: readonly unknown[], known: Known): Sorted {
-  const [fresh, refused]: [Entry[], Sorted["refused"][number][]] = [[], []];
+  const [fresh, refused]: [Entry[], Refused[]] = [[], []];
   const taken = new Map<string, Entry>();
   let count = 0;
-  const inOrder = lines.map((given, at) => readLine(given, `lines[${at}]`)).toSorted(strikesLast);
+  const inOrder = lines.map((given, at) => readLine(given, at)).toSorted(strikesLast);
   for (const read of inOrder) {
     if ("faults" in read) refused.push(read);
     else {
-      const { entry } = read;
+      const { entry, place } = read;
       const held = known.find(entry.subject, entry.id) ?? taken.get(entry.id);
       const faults = held === undefined ? judgeLine(entry, known, taken) : judgeHeld(held, entry);
-      if (faults.length > 0) refused.push({ id: entry.id, faults });
+      if (faults.length > 0) refused.push({ place, entry, faults });
       else if (held !== undefined) count += 1;
       else {
         fresh.push(entry);
@@ -56,13 +65,14 @@ export function sortHanded(lines: readonly unknown[], known: Known): Sorted {
   return { fresh, known: count, refused };
 }
 
-type Read = { readonly entry: Entry } | { readonly id: string; readonly faults: readonly Fault[] };
+type Read = { readonly entry: Entry; readonly place: number } | Omit<Refused, "entry">;
 
-function readLine(given: unknown, field: string): Read {
+function readLine(given: unknown, at: number): Read {
+  const place = at + 1;
   try {
-    return { entry: validateEntry(given, field) };
+    return { place, entry: validateEntry(given, `lines[${at}]`) };
   } catch (cause) {
-    if (isInputError(cause)) return { id: field, faults: cause.faults };
+    if (isInputError(cause)) return { place, faults: cause.faults };
     throw cause;
   }
 }

@@ -232,6 +232,14 @@ describe("lines handed over", () => {
     expect(faultsOf(person)).toContain("WE-132");
   });
 
+  it("each name the line refused: what it was, or its place where it is none", () => {
+    const { refused } = sortHanded([lineOf(2), "a line", lineOf(3, { by: "petra" })], KNOWN);
+    expect(refused).toMatchObject([
+      { place: 2, faults: [{ code: "LG-101" }] },
+      { place: 3, entry: lineOf(3, { by: "petra" }), faults: [{ code: "SN-103" }] },
+    ]);
+  });
+
   it("strike only what their writer may strike, whatever the order", () => {
     const strike = (number: number, by: string) =>
       lineOf(number, { kind: "struck", by, body: { entry: lineOf(2).id, reason: "Slip." } });

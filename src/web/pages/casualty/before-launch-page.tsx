@@ -110,8 +110,9 @@ function Found({ call, refused }: FoundProps) {
   const atHand = kitsAtHand(view, way, { light: call.light, herMains: call.herMains }, { launch, standing });
   // A device that knows of no kit counts with a usual one.
   const kits = view.kits.length === 0 ? undefined : atHand.usable;
+  const isFuelKnown = kits?.[0] !== undefined;
   const asked = useAsked<KitsNeededAnswer>("kits-needed", kitsQuestion(call, now, way, kits));
-  const words = asked.answer && asked.error === undefined ? sayKits(asked.answer, messages) : undefined;
+  const words = asked.answer && asked.error === undefined ? sayKits(asked.answer, messages, isFuelKnown) : undefined;
   return (
     <div className="launch-found">
       <output className="launch-odd">{refused.length > 0 && launch.typedRefused({ what: refused.join(", ") })}</output>

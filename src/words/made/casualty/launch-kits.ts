@@ -30,7 +30,8 @@ export interface LaunchKitsWords {
   readonly alone: (d: { readonly why: string | number }) => string;
   readonly patchNone: (d: { readonly count: number }) => string;
   readonly patchHolds: (d: { readonly count: number; readonly chance: string | number }) => string;
-  readonly noCans: () => string;
+  readonly noCans: (d: { readonly duration: string | number }) => string;
+  readonly cansGuessed: (d: { readonly count: number; readonly total: string | number }) => string;
   readonly cans: (d: { readonly count: number; readonly total: string | number }) => string;
   readonly arrival: (d: { readonly duration: string | number; readonly chance: string | number }) => string;
   readonly duration: (d: { readonly from: string | number; readonly to: string | number }) => string;

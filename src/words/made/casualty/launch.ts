@@ -70,6 +70,7 @@ export interface LaunchWords {
   readonly keepFigures: () => string;
   readonly otherFigures: () => string;
   readonly light: () => string;
+  readonly lightNotKnown: () => string;
   readonly byDay: () => string;
   readonly dark: () => string;
   readonly torch: () => string;

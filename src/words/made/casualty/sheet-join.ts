@@ -83,4 +83,6 @@ export interface SheetJoinWords {
   readonly openSheet: () => string;
   readonly readMore: () => string;
   readonly notTakenLines: (d: { readonly count: number }) => string;
+  readonly notALine: (d: { readonly place: string | number }) => string;
+  readonly notTakenMore: (d: { readonly count: number }) => string;
 }

@@ -17,6 +17,7 @@ export interface SheetPumpsWords {
   readonly which: () => string;
   readonly anotherPump: () => string;
   readonly goBack: () => string;
+  readonly whoHands: () => string;
   readonly howAcross: () => string;
   readonly isOnHer: (d: { readonly kit: string | number }) => string;
   readonly handedOver: (d: { readonly kit: string | number }) => string;

@@ -34,6 +34,10 @@ export interface SheetSeenWords {
   readonly stay: () => string;
   readonly leave: () => string;
   readonly list: () => string;
+  readonly listTyped: () => string;
+  readonly toPort: () => string;
+  readonly toStarboard: () => string;
+  readonly listFault: (d: { readonly most: string | number }) => string;
   readonly none: () => string;
   readonly port: (d: { readonly degrees: string | number }) => string;
   readonly starboard: (d: { readonly degrees: string | number }) => string;

@@ -3,6 +3,7 @@ export interface SoundingsWords {
   readonly levelIn: (d: { readonly unit: string | number }) => string;
   readonly lowerBy: (d: { readonly amount: string | number; readonly unit: string | number }) => string;
   readonly higherBy: (d: { readonly amount: string | number; readonly unit: string | number }) => string;
+  readonly unitKeys: () => string;
   readonly levelFault: (d: {
     readonly low: string | number;
     readonly high: string | number;

@@ -3,6 +3,7 @@ import { useStation, type TakenSheet } from "#web/device/index.ts";
 import { Button, ButtonLink, ButtonRow, Notice, Timestamp } from "#web/parts/index.ts";
 import { nameOf } from "#web/kit-view/at-hand.ts";
 import { NotProved } from "./not-proved.tsx";
+import { NotTaken } from "./not-taken.tsx";
 
 interface TakenNoticeProps {
   readonly taken: TakenSheet;
@@ -29,7 +30,7 @@ export function TakenNotice({ taken, onShow, onAgain }: TakenNoticeProps) {
         </p>
         {fresh.length > 0 && <NotProved />}
       </Notice>
-      <Refused refused={refused} />
+      <NotTaken refused={refused} />
       <Button kind="primary" wide onPress={onShow}>
         {words.showThem()}
       </Button>
@@ -38,20 +39,5 @@ export function TakenNotice({ taken, onShow, onAgain }: TakenNoticeProps) {
         <Button onPress={onAgain}>{words.readMore()}</Button>
       </ButtonRow>
     </>
-  );
-}
-
-function Refused({ refused }: Pick<TakenSheet, "refused">) {
-  const words = useWords("sheetJoin");
-  if (refused.length === 0) return null;
-  const reasons = new Set(refused.flatMap(({ faults }) => faults.map(({ code, remedy }) => `${code}: ${remedy}`)));
-  return (
-    <Notice tone="wrong" title={words.notTakenLines({ count: refused.length })}>
-      <ul className="casualty-list">
-        {[...reasons].slice(0, 6).map((reason) => (
-          <li key={reason}>{reason}</li>
-        ))}
-      </ul>
-    </Notice>
   );
 }

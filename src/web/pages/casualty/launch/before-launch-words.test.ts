@@ -24,19 +24,19 @@ const PLATE = answerTo({ hole: 0.4, holeDepth: 0.6 });
 
 describe("how many kits to take", () => {
   it("is the fewest that gain nine times in ten, and never one alone", () => {
-    expect(sayKits(FINGER, messages).take).toBe(`Take ${Math.max(2, FINGER.forGaining!)} kits`);
-    expect(sayKits(FINGER, messages).why).toContain("to gain on the water");
-    expect(sayKits({ ...FINGER, forGaining: 1 }, messages).why).toContain("one that fails leaves none");
+    expect(sayKits(FINGER, messages, true).take).toBe(`Take ${Math.max(2, FINGER.forGaining!)} kits`);
+    expect(sayKits(FINGER, messages, true).why).toContain("to gain on the water");
+    expect(sayKits({ ...FINGER, forGaining: 1 }, messages, true).why).toContain("one that fails leaves none");
   });
 
   it("does not say that kits gain which only hold", () => {
     const { forGaining: _, ...holding } = { ...FINGER, forHolding: 3 };
-    expect(sayKits(holding, messages).why).toContain("3 kits to hold the water, but not to gain on it");
+    expect(sayKits(holding, messages, true).why).toContain("3 kits to hold the water, but not to gain on it");
   });
 
   it("is no number where none of those looked at is enough", () => {
     expect(PLATE.plan.enough).toBe(false);
-    const words = sayKits(PLATE, messages);
+    const words = sayKits(PLATE, messages, true);
     expect(words.take).toBe("More than 6 kits, and a patch");
     expect(words.why).toContain("Slow the hole first");
     expect(words.patch).toContain("get people off early");
@@ -44,27 +44,34 @@ describe("how many kits to take", () => {
 
   it("is two now, a patch and the rest to follow where the first boat takes two", () => {
     const plan = { now: 2, patch: true, follow: 2, enough: true, chance: 0.8, spread: { p05: 0.7, p95: 0.9 } };
-    expect(sayKits({ ...FIST, plan }, messages).take).toBe("Take 2 now, a patch, 2 to follow");
-    expect(sayKits({ ...FIST, plan: { ...plan, enough: false } }, messages).take).toBe(
+    expect(sayKits({ ...FIST, plan }, messages, true).take).toBe("Take 2 now, a patch, 2 to follow");
+    expect(sayKits({ ...FIST, plan: { ...plan, enough: false } }, messages, true).take).toBe(
       "Take 2 now, a patch, more to follow",
     );
-    expect(sayKits({ ...FIST, plan: { ...plan, now: 0 } }, messages).take).toBe("No kit to take: a patch, 2 to follow");
+    expect(sayKits({ ...FIST, plan: { ...plan, now: 0 } }, messages, true).take).toBe(
+      "No kit to take: a patch, 2 to follow",
+    );
   });
 
   it("says of the hole halved the chance that its table has", () => {
     const row = FIST.byKits.find(({ kits }) => kits === FIST.forHoldingPatched)!;
     expect(row.holdingPatched - row.holding).toBeGreaterThan(0.15);
-    expect(sayKits(FIST, messages).patch).toContain(
+    expect(sayKits(FIST, messages, true).patch).toContain(
       `with a chance of about ${sayRange(row.spreads.holdingPatched, messages)}.`,
     );
   });
 
   it("counts cans for the kits taken and those that follow", () => {
     const plan = { now: 2, patch: true, follow: 1, enough: true, chance: 0.8, spread: { p05: 0.7, p95: 0.9 } };
-    expect(sayKits({ ...FIST, plan, cansPerKit: 2 }, messages).fuel).toBe(
+    expect(sayKits({ ...FIST, plan, cansPerKit: 2 }, messages, true).fuel).toBe(
       "Fuel: 2 cans of 5 L with each kit, 6 in all.",
     );
-    expect(sayKits({ ...FIST, cansPerKit: 0 }, messages).fuel).toContain("no cans needed");
+    expect(sayKits({ ...FIST, cansPerKit: 0 }, messages, true).fuel).toBe(
+      "Fuel: full tanks last the 3\u00a0h counted on. How full they are is not known here: look before they go.",
+    );
+    expect(sayKits({ ...FIST, plan, cansPerKit: 1 }, messages, false).fuel).toBe(
+      "Fuel: tank and burn are not known. As a guess 1 can of 5 L with each kit, 3 in all.",
+    );
   });
 });
 
@@ -73,6 +80,7 @@ describe("a boat that may be gone before anybody can pump", () => {
     const { take, late } = sayKits(
       answerTo({ length: 11, distance: 40 * MILE, hole: 0.2, holeDepth: 0.6, tellings: [{ at: NOW, water: 1 }] }),
       messages,
+      true,
     );
     expect(take).toMatch(/and a patch$/);
     expect(late?.isWarning).toBe(true);
@@ -84,14 +92,15 @@ describe("a boat that may be gone before anybody can pump", () => {
 
   it("is remarked on from even chances to nine in ten, and not mentioned above that", () => {
     const afloatSpread = { p05: 0.43, p95: 0.57 };
-    const lateAt = (afloatOnArrival: number) => sayKits({ ...FINGER, afloatOnArrival, afloatSpread }, messages).late;
+    const lateAt = (afloatOnArrival: number) =>
+      sayKits({ ...FINGER, afloatOnArrival, afloatSpread }, messages, true).late;
     expect(lateAt(0.49)?.isWarning).toBe(true);
     expect(lateAt(0.5)).toEqual({
       isWarning: false,
       words: "Chance that her deck edge is still dry when your first pump runs: about 40 to 60 in 100.",
     });
     expect(lateAt(0.9)).toBeUndefined();
-    expect(sayKits({ ...FINGER, afloatOnArrival: 0.5 }, messages).why).toContain("if she still floats");
+    expect(sayKits({ ...FINGER, afloatOnArrival: 0.5 }, messages, true).why).toContain("if she still floats");
   });
 
   it("is told with the time to the first pump, and not as water over her side", () => {
@@ -131,23 +140,25 @@ describe("kits that cannot go with the first boat", () => {
   const plan = { now: 1, patch: true, follow: 3, enough: true, chance: 0.6, spread: { p05: 0.5, p95: 0.7 } };
 
   it("are our own first, by name, and the rest asked of another station, so many", () => {
-    expect(sayKits({ ...FIST, kits, plan }, messages).short).toBe(
+    expect(sayKits({ ...FIST, kits, plan }, messages, true).short).toBe(
       "1 kit with the first boat; then Pump 2, Pump 7; ask another station for 1.",
     );
-    expect(sayKits({ ...FIST, kits: [], plan: { ...plan, now: 0 } }, messages).short).toBe(
+    expect(sayKits({ ...FIST, kits: [], plan: { ...plan, now: 0 } }, messages, true).short).toBe(
       "No kit can go with the first boat; ask another station for 3.",
     );
   });
 
   it("are not missed where there are enough", () => {
-    expect(sayKits({ ...FIST, kits, plan: { ...plan, follow: 0 } }, messages).short).toBeUndefined();
-    expect(sayKits({ ...FIST, kits, plan: { ...plan, follow: 1 } }, messages).short).toBe(
+    expect(sayKits({ ...FIST, kits, plan: { ...plan, follow: 0 } }, messages, true).short).toBeUndefined();
+    expect(sayKits({ ...FIST, kits, plan: { ...plan, follow: 1 } }, messages, true).short).toBe(
       "1 kit with the first boat; then Pump 2.",
     );
   });
 
   it("are asked for without a number where none is known to be enough", () => {
-    expect(sayKits({ ...PLATE, kits, plan: { ...plan, enough: false } }, messages).short).toContain("for all it has");
+    expect(sayKits({ ...PLATE, kits, plan: { ...plan, enough: false } }, messages, true).short).toContain(
+      "for all it has",
+    );
   });
 });
 

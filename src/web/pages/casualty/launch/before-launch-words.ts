@@ -1,5 +1,6 @@
 import type { KitsNeededAnswer } from "#questions";
 import { chanceEnds, hundredthsOf, sayDuration, type Words } from "#words";
+import { ON_SCENE } from "./before-launch.ts";
 import type { UsableKit } from "./usable-kits.ts";
 
 /** "Take 3 kits" and why, in as few words as stand up. */
@@ -33,8 +34,9 @@ type Messages = Words["launchKits"];
  * What the answer comes to: kits now, a patch where the first boat cannot hold her without, kits to follow.
  *
  * @param answer - to `kits-needed`
+ * @param isFuelKnown - false where no kit was named whose tank and burn are known
  */
-export function sayKits(answer: KitsNeededAnswer, words: Messages): KitsWords {
+export function sayKits(answer: KitsNeededAnswer, words: Messages, isFuelKnown: boolean): KitsWords {
   const late = sayLate(answer, words);
   const short = sayShort(answer, words);
   return {
@@ -43,7 +45,7 @@ export function sayKits(answer: KitsNeededAnswer, words: Messages): KitsWords {
     ...(short !== undefined && { short }),
     why: sayWhy(answer, words),
     patch: sayPatch(answer, words),
-    fuel: sayFuel(answer, words),
+    fuel: sayFuel(answer, words, isFuelKnown),
   };
 }
 
@@ -100,9 +102,15 @@ function sayPatch({ forHoldingPatched, byKits }: KitsNeededAnswer, words: Messag
   return words.patchHolds({ count: row.kits, chance: sayRange(row.spreads.holdingPatched, words) });
 }
 
-function sayFuel({ cansPerKit, plan: { now, follow } }: KitsNeededAnswer, words: Messages): string {
-  if (cansPerKit === 0) return words.noCans();
-  return words.cans({ count: cansPerKit, total: cansPerKit * (now + follow) });
+/** What is in the tanks nobody has told: they are counted as full, and that is said. */
+function sayFuel(
+  { cansPerKit, plan: { now, follow } }: KitsNeededAnswer,
+  words: Messages,
+  isFuelKnown: boolean,
+): string {
+  if (cansPerKit === 0) return words.noCans({ duration: sayDuration(ON_SCENE, "needed") });
+  const cans = { count: cansPerKit, total: cansPerKit * (now + follow) };
+  return isFuelKnown ? words.cans(cans) : words.cansGuessed(cans);
 }
 
 type Starting = Pick<KitsNeededAnswer["kits"][number], "starts" | "startsSpread">;

@@ -52,6 +52,9 @@ export function tell(call: Call, { water, ...part }: Told, now: number, isLevel 
   return { ...call, ...part, tellings, ...("rising" in part && { toldAt: now }) };
 }
 
+/** How long kits are counted on to run at full throttle [s]. This program's judgement. */
+export const ON_SCENE = 3 * 3600;
+
 /** The question to ask, once the distance is told: what else nobody has told is not known. */
 export function kitsQuestion(
   call: Call,
@@ -71,6 +74,7 @@ export function kitsQuestion(
     toLaunch: way.launch,
     setUp: way.setUp,
     carries: way.carries,
+    onScene: ON_SCENE,
     ...(kits && {
       kit: kits[0]?.kit,
       kits: kits.map(({ name, kit, proved, runs, follows }) => ({ name, kit, proved, runs, follows })),

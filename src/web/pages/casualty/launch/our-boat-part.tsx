@@ -8,7 +8,7 @@ import { QuantityField } from "#web/parts/fields/quantity-field.tsx";
 import type { Call, Told } from "./before-launch.ts";
 import { PickRow } from "#web/parts/pick-row.tsx";
 import { ANOTHER, type Way } from "./our-boat.ts";
-import type { Light } from "./usable-kits.ts";
+import { lightOf, lightPicks } from "./light-picks.ts";
 import { sayWay } from "./way-words.ts";
 
 /** Id of the part of the page where it is told who goes. */
@@ -26,11 +26,6 @@ export function OurBoatPart({ call, way, onChange }: OurBoatProps) {
   const { boats } = useStation();
   const [isOpen, setOpen] = useState(false);
   const options = [...boats.map(({ id, name }) => ({ id, words: name })), { id: ANOTHER, words: words.anotherBoat() }];
-  const lights: readonly { readonly id: Light; readonly words: string }[] = [
-    { id: "daylight", words: words.byDay() },
-    { id: "dark", words: words.dark() },
-    { id: "torch", words: words.torch() },
-  ];
   const mains = [
     { id: "yes", words: words.mainsYes() },
     { id: "no", words: words.mainsNo() },
@@ -46,7 +41,12 @@ export function OurBoatPart({ call, way, onChange }: OurBoatProps) {
         {isOpen ? words.keepFigures() : words.otherFigures()}
       </Button>
       {isOpen && <Figures key={way.boat?.id ?? ANOTHER} way={way} onChange={onChange} />}
-      <PickRow label={words.light()} options={lights} picked={call.light} onPick={(light) => onChange({ light })} />
+      <PickRow
+        label={words.light()}
+        options={lightPicks(words)}
+        picked={call.light ?? "not-known"}
+        onPick={(id) => onChange({ light: lightOf(id) })}
+      />
       {!way.mains && (
         <PickRow
           label={words.mains()}

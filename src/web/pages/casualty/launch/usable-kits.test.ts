@@ -4,6 +4,7 @@ import type { KitState, Standing } from "#readiness";
 import { describe, expect, it } from "vitest";
 import { BOAT, SHED, sampleKit, sampleStanding } from "#web/pages/board/sample-kits.ts";
 import { wayOf, type Way } from "./our-boat.ts";
+import { lightOf, lightPicks } from "./light-picks.ts";
 import { kitsAtHand, type Conditions } from "./usable-kits.ts";
 
 const words = { launch: await fetchWords("en", "launch"), standing: await fetchWords("en", "standing") };
@@ -60,6 +61,13 @@ function namesIn(conditions: Partial<Conditions>, way: Partial<Way> = {}): reado
 }
 
 describe("kits that can be used on her", () => {
+  it("can be asked for where the light is not known, which counts as dark and says so", () => {
+    expect(lightPicks(words.launch)[0]).toEqual({ id: "not-known", words: "Not known: as dark" });
+    expect(lightOf("not-known")).toBeUndefined();
+    expect(namesIn({ light: lightOf("not-known") })).toEqual(namesIn({ light: "dark" }));
+    expect(lightOf("torch")).toBe("torch");
+  });
+
   it("are ready ones whose limits hold tonight; light not told is not daylight", () => {
     expect(namesIn({})).toEqual(["1", "4"]);
     expect(namesIn({ light: "dark" })).toEqual(["1", "4"]);
@@ -91,7 +99,7 @@ describe("kits that can be used on her", () => {
   it("leave the rest behind, each with its reason", () => {
     const { back } = kitsAtHand(VIEW, WAY, { light: undefined, herMains: undefined }, words);
     expect(back.map(({ name, why }) => `${name}: ${why}`)).toEqual([
-      "Pump 2: light not told; Daylight only, or send a torch with it.",
+      "Pump 2: light not known, taken for dark; Daylight only, or send a torch with it.",
       "Pump 3: needs mains that the water cannot reach",
       "Pump 5: grounded: Because.",
       "Pump 6: its pattern is not here",

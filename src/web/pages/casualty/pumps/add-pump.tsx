@@ -1,6 +1,6 @@
 import { useWords } from "#web/language/index.ts";
 import { type Bodies, type CasualtyState, type KitState, standingInWords } from "#readiness";
-import { HAND_OVER_METHODS, handOver, methodChoice, setPump, type HandOverMethod } from "#station";
+import { HAND_OVER_METHODS, handOver, mayWrite, methodChoice, setPump, type HandOverMethod } from "#station";
 import { useState } from "react";
 import { uuidv7 } from "uuidv7";
 import { useCarryOut } from "#web/device/index.ts";
@@ -35,6 +35,7 @@ export function AddPump({ onDone }: AddPumpProps) {
   return (
     <section className="pump" aria-label={words.oneMore()}>
       <PickRow label={words.which()} options={options} picked={chosen} onPick={choose} />
+      {!mayWrite(view.me.role, "handed-over") && <p>{words.whoHands()}</p>}
       {chosen === OTHER && <OtherPump onDone={onDone} />}
       {kit && <KitPump key={kit.id} kit={kit} onDone={onDone} />}
       <Button kind="quiet" onPress={() => onDone()}>

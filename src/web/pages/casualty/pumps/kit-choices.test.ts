@@ -11,6 +11,7 @@ const standing = (kind: Standing["standing"]) => ({ standing: kind }) as Standin
 
 const HER = { id: "c1", name: "Grey boat", opened: { at: "2027-03-14T10:00:00Z" } as never };
 const VIEW = {
+  me: { role: "crew" as const },
   kits: [
     kit("10"),
     kit("2"),
@@ -37,6 +38,11 @@ describe("kits to put on her", () => {
       "Pump 7, ready with limits",
       "Pump 3, grounded",
     ]);
+  });
+
+  it("are those on her alone for a role that may hand none over: SN-103", () => {
+    const view = { ...VIEW, me: { role: "commander" as const } };
+    expect(kitChoices(view, { ...HER, pumps: [] }, messages).map(({ words }) => words)).toEqual(["Pump 4, on her"]);
   });
 
   it("are never one that pumps on her, lies open, or is with another vessel", () => {

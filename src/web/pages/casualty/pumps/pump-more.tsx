@@ -1,4 +1,5 @@
 import { useWords } from "#web/language/index.ts";
+import type { CautionId } from "#base";
 import type { CasualtyPump } from "#readiness";
 import { Button } from "#web/parts/index.ts";
 import { usePreferences } from "#web/theme/index.ts";
@@ -11,23 +12,26 @@ import { useSettled } from "../sheet/use-settled.ts";
 import { useSheet } from "../sheet/use-sheet.ts";
 import { driveOf } from "./drive.ts";
 import { FaultLink } from "./fault-link.tsx";
-import { isFaultNear, signOf } from "./pump-state.ts";
+import { hazardsLeft, isFaultNear, signOf } from "./pump-state.ts";
 import { StartTold } from "./start-told.tsx";
 import type { PumpActs } from "./use-pump-acts.ts";
 import { WhenPicker } from "./when-picker.tsx";
 
 interface PumpMoreProps {
   readonly pump: CasualtyPump;
+  /** Hazards that the pumps above it show already. */
+  readonly above: readonly CautionId[];
   readonly acts: PumpActs;
   readonly ago: number;
   readonly onAgo: (ago: number) => void;
 }
 
 /** What is wrong with a pump, how it is set, and when that was where it is written down late. */
-export function PumpMore({ pump, acts, ago, onAgo }: PumpMoreProps) {
+export function PumpMore({ pump, above, acts, ago, onAgo }: PumpMoreProps) {
   const words = useWords("sheetPumps");
   const { casualty, view, isBusy } = useSheet();
   const isSettled = useSettled();
+  const ofStart = hazardsAt({ kind: "start", drive: driveOf(view, pump.kit) });
   return (
     <>
       <SignButtons pump={pump} acts={acts} />
@@ -40,7 +44,7 @@ export function PumpMore({ pump, acts, ago, onAgo }: PumpMoreProps) {
       <WhenPicker ago={ago} onAgo={onAgo} />
       <Settings pump={pump} onChange={acts.change} />
       {pump.kit !== undefined && <StartTold pump={pump} hasCord={driveOf(view, pump.kit) === "engine"} />}
-      <Hazards fresh={[]} met={hazardsAt({ kind: "start", drive: driveOf(view, pump.kit) })} />
+      <Hazards fresh={[]} met={hazardsLeft(pump, ofStart, above)} />
     </>
   );
 }

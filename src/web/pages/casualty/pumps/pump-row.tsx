@@ -11,7 +11,7 @@ import { driveOf } from "./drive.ts";
 import { PumpHead, PumpLook, type PumpBelieved } from "./pump-head.tsx";
 import { PumpMore } from "./pump-more.tsx";
 import { FaultLink } from "./fault-link.tsx";
-import { isAmiss, isFaultNear, isIdle, isUnstarted, signOf } from "./pump-state.ts";
+import { isAmiss, isFaultNear, isStartNear, signOf } from "./pump-state.ts";
 import { usePumpActs } from "./use-pump-acts.ts";
 
 interface PumpRowProps {
@@ -36,10 +36,10 @@ export function PumpRow({ pump, believed, above, isNew }: PumpRowProps) {
   return (
     <section ref={place} tabIndex={-1} className="pump" aria-label={pump.name}>
       <PumpHead pump={pump} believed={believed} sign={sign} />
-      {isClear && <PumpButtons pump={pump} />}
+      {isClear && <PumpButtons pump={pump} above={above} />}
       {isClear && <PumpLook pump={pump} believed={believed} sign={sign} />}
       {isClear && isFaultNear(pump, sign) && <FaultLink pump={pump} />}
-      {isClear && (isUnstarted(pump) || (isIdle(pump) && above.length === 0)) && (
+      {isClear && isStartNear(pump, above) && (
         <HazardsNow moment={{ kind: "start", drive: driveOf(view, pump.kit) }} above={above} />
       )}
     </section>
@@ -47,7 +47,7 @@ export function PumpRow({ pump, believed, above, isNew }: PumpRowProps) {
 }
 
 /** Each button keeps its place whether the pump runs or not, so that no tap does the opposite of the one before. */
-function PumpButtons({ pump }: { readonly pump: CasualtyPump }) {
+function PumpButtons({ pump, above }: Pick<PumpRowProps, "pump" | "above">) {
   const words = useWords("sheetPumps");
   const { casualty, isBusy } = useSheet();
   const isSettled = useSettled(String(pump.running));
@@ -69,7 +69,7 @@ function PumpButtons({ pump }: { readonly pump: CasualtyPump }) {
           {isOpen ? words.less() : words.trouble()}
         </Button>
       </div>
-      {isOpen && <PumpMore pump={pump} acts={acts} ago={ago} onAgo={setAgo} />}
+      {isOpen && <PumpMore pump={pump} above={above} acts={acts} ago={ago} onAgo={setAgo} />}
     </>
   );
 }

@@ -1,6 +1,6 @@
 import type { CasualtyPump, CasualtyState, KitState } from "#readiness";
 import { describe, expect, it } from "vitest";
-import { isAmiss, isFaultNear, isUnstarted, signOf, unstartedOn } from "./pump-state.ts";
+import { hazardsLeft, isAmiss, isFaultNear, isUnstarted, signOf, unstartedOn } from "./pump-state.ts";
 
 const at = (minute: number) => new Date(Date.UTC(2027, 2, 14, 10, minute)).toISOString();
 const PUMP: CasualtyPump = { pump: "p1", name: "Pump 1", space: "s1", running: true, flow: 0.003, runs: [] };
@@ -44,6 +44,14 @@ describe("what is known of a pump", () => {
     expect(isFaultNear({ ...PUMP, running: false }, "wont-start")).toBe(true);
     expect(isFaultNear({ ...PUMP, running: false }, undefined)).toBe(false);
     expect(isFaultNear(ran(1), "water")).toBe(false);
+  });
+
+  it("has each hazard of its start once: in its row before a start, else under what is wrong with it", () => {
+    const start = ["smell-before-start", "carbon-monoxide"] as const;
+    expect(hazardsLeft({ ...PUMP, running: false }, start, [])).toEqual([]);
+    expect(hazardsLeft(ran(1, 3), start, [])).toEqual([]);
+    expect(hazardsLeft(ran(1), start, [])).toEqual(start);
+    expect(hazardsLeft(ran(1, 3), start, ["smell-before-start"])).toEqual(["carbon-monoxide"]);
   });
 
   it("is amiss by every sign but water", () => {

@@ -1,3 +1,4 @@
+import type { CautionId } from "#base";
 import { isForCasualty, type CasualtyPump, type CasualtyState, type KitState, type PumpSign } from "#readiness";
 
 /** A sign of a pump and when it was seen. */
@@ -11,6 +12,25 @@ export function isUnstarted({ runs, running }: CasualtyPump): boolean {
 /** It does not run, whether it ever did: the next thing done to it is a start. */
 export function isIdle({ running }: Pick<CasualtyPump, "running">): boolean {
   return !running;
+}
+
+/**
+ * True where the hazards of a start stand in the pump's own row, before anybody asks for more: before its first start, and
+ * once it stopped, unless a pump above shows them.
+ *
+ * @param above - hazards that the pumps above it show already
+ */
+export function isStartNear(pump: CasualtyPump, above: readonly CautionId[]): boolean {
+  return isUnstarted(pump) || (isIdle(pump) && above.length === 0);
+}
+
+/** Of the hazards of its start, those that neither its own row nor a pump above shows: each once. */
+export function hazardsLeft(
+  pump: CasualtyPump,
+  ofStart: readonly CautionId[],
+  above: readonly CautionId[],
+): readonly CautionId[] {
+  return isStartNear(pump, above) ? [] : ofStart.filter((id) => !above.includes(id));
 }
 
 /** Kits handed over to her that nobody has put on the sheet. */

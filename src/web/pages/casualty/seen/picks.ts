@@ -5,7 +5,8 @@ import { sayTrim } from "./words.ts";
 
 /* What people can tell of her by eye, as big as a thumb. */
 
-const DEGREE = Math.PI / 180;
+/** [rad] */
+export const DEGREE = Math.PI / 180;
 
 /** A list of so much is a sign to leave her by [rad]. */
 export const GREAT_LIST = 20 * DEGREE;
@@ -35,9 +36,23 @@ export function rightingPicks(words: SeenWords): readonly Pick<Righting>[] {
   ];
 }
 
-/** Lists to choose from, to port below 0 [rad]. */
-export function listPicks(words: SeenWords): readonly (Pick<string> & { readonly si: number })[] {
-  return [-40, -20, -10, -5, 0, 5, 10, 20, 40].map((list) => {
+/** The greatest list that can be written down [degrees]. */
+export const MOST_LIST = 80;
+
+/** Whole degrees of a list as typed, 1 to {@link MOST_LIST}; undefined where the text is none. */
+export function readDegrees(text: string): number | undefined {
+  const [, figures] = /^(\d{1,2})\s*°?$/.exec(text.trim()) ?? [];
+  const degrees = Number(figures ?? 0);
+  return degrees >= 1 && degrees <= MOST_LIST ? degrees : undefined;
+}
+
+const LISTS = [-40, -20, -10, -5, 0, 5, 10, 20, 40];
+
+/** Lists to choose from, to port below 0 [rad]; one that was typed stands among them. */
+export function listPicks(words: SeenWords, seen?: number): readonly (Pick<string> & { readonly si: number })[] {
+  const typed = seen === undefined ? 0 : Math.round(seen / DEGREE);
+  const lists = [...new Set([...LISTS, typed])].toSorted((one, other) => one - other);
+  return lists.map((list) => {
     const degrees = Math.abs(list);
     const side = list < 0 ? words.port({ degrees }) : words.starboard({ degrees });
     return { id: `${list}`, words: list === 0 ? words.none() : side, si: list * DEGREE };

@@ -2,7 +2,7 @@ import { useWords } from "#web/language/index.ts";
 import { levelUnit } from "#words";
 import { useId, useState } from "react";
 import { usePreferences } from "#web/theme/index.ts";
-import { levelFault, levelSteps, readLevel, sayTyped, stepLevel } from "./level-steps.ts";
+import { KEYED_UNITS, levelFault, levelSteps, readLevel, sayTyped, stepLevel, withUnit } from "./level-steps.ts";
 
 interface LevelPickerProps {
   readonly level: number | undefined;
@@ -44,6 +44,39 @@ function StepButton({ by, onPress }: { readonly by: number; readonly onPress: ()
   );
 }
 
+interface UnitKeysProps {
+  readonly text: string;
+  readonly onText: (text: string) => void;
+}
+
+/**
+ * Keys for the units that a keypad of digits does not have, while a level is typed. Below what writes, so that nothing
+ * moves under a finger; the field keeps the focus and the keypad stays.
+ */
+function UnitKeys({ text, onText }: UnitKeysProps) {
+  const words = useWords("soundings");
+  const { units } = usePreferences();
+  return (
+    <fieldset className="sound-units" aria-label={words.unitKeys()}>
+      {KEYED_UNITS.map((unit) => {
+        const next = withUnit(text, unit, units);
+        return (
+          <button
+            key={unit}
+            type="button"
+            className="pick sound-unit"
+            disabled={next === undefined}
+            onMouseDown={(event) => event.preventDefault()}
+            onClick={() => next !== undefined && onText(next)}
+          >
+            {unit}
+          </button>
+        );
+      })}
+    </fieldset>
+  );
+}
+
 /** Characters: "10 ft 11 13/16 in" with blanks to spare. */
 const LONGEST = 24;
 
@@ -60,6 +93,7 @@ export function TypedLevel({ level, onLevel }: LevelPickerProps) {
   const faultId = useId();
   const [text, setText] = useState("");
   const [isLeft, setIsLeft] = useState(false);
+  const [isIn, setIsIn] = useState(false);
   const stands = readLevel(text, units);
   const type = (next: string) => {
     setText(next);
@@ -81,12 +115,14 @@ export function TypedLevel({ level, onLevel }: LevelPickerProps) {
           maxLength={LONGEST}
           value={shown}
           onChange={(event) => type(event.target.value)}
-          onBlur={() => setIsLeft(true)}
+          onFocus={() => setIsIn(true)}
+          onBlur={() => (setIsLeft(true), setIsIn(false))}
           aria-describedby={faultId}
           {...(fault !== undefined && { "aria-invalid": true })}
         />
         {!ownUnit && <span>{unit.symbol}</span>}
       </label>
+      {(isIn || (shown !== "" && shown === text)) && <UnitKeys text={shown} onText={type} />}
       <div className="sound-fault" id={faultId} aria-live="polite">
         {fault !== undefined && <p className="field-fault">{fault}</p>}
       </div>

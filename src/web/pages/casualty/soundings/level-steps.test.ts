@@ -1,6 +1,6 @@
 import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
-import { levelFault, levelSteps, readLevel, sayTyped, stepLevel } from "./level-steps.ts";
+import { levelFault, levelSteps, readLevel, sayTyped, stepLevel, withUnit } from "./level-steps.ts";
 
 const words = await fetchWords("en", "soundings");
 
@@ -90,5 +90,26 @@ describe("a level typed", () => {
   it("stands in the box to a tenth", () => {
     expect(sayTyped(0.1254, "metric")).toBe("12.5");
     expect(sayTyped(undefined, "metric")).toBe("");
+  });
+});
+
+describe("a unit put by its own key, where the keypad has digits only", () => {
+  it.each(["metric", "us"] as const)("makes feet and inches of digits alone, for %s", (system) => {
+    const feet = withUnit("2", "ft", system)!;
+    const both = withUnit(`${feet}6`, "in", system)!;
+    expect(both).toBe("2 ft 6 in");
+    expect(readLevel(both, system)).toBeCloseTo(30 * 0.0254, 12);
+    expect(readLevel(withUnit(`${feet}6.5`, "in", system)!, system)).toBeCloseTo(30.5 * 0.0254, 12);
+    expect(readLevel(withUnit("30", "in", system)!, system)).toBeCloseTo(30 * 0.0254, 12);
+  });
+
+  it("waits for a figure, is put once, and makes no level that there cannot be", () => {
+    expect(["", "2 ft ", "2 ft 6 in"].map((text) => withUnit(text, "in", "us"))).toEqual([
+      undefined,
+      undefined,
+      undefined,
+    ]);
+    expect(withUnit("2 ft 6", "ft", "us")).toBeUndefined();
+    expect(withUnit("40", "ft", "us")).toBeUndefined();
   });
 });

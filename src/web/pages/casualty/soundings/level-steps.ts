@@ -42,6 +42,23 @@ export function readLevel(text: string, system: UnitSystem): number | undefined 
   return level >= LEVEL_LIMITS.atLeast && level <= LEVEL_LIMITS.atMost ? level : undefined;
 }
 
+/** Units that a keypad of digits has no letters for: a skipper reads them off his own stick. */
+export const KEYED_UNITS = ["ft", "in"] as const;
+
+/**
+ * What was typed with a unit put after its last figure: "2" and ft become "2 ft ", and "2 ft 6" and in "2 ft 6 in".
+ *
+ * @returns undefined where no figure waits for this unit, or the text would be no level and could not become one
+ */
+export function withUnit(text: string, unit: (typeof KEYED_UNITS)[number], system: UnitSystem): string | undefined {
+  const typed = text.trim();
+  if (!/[\d\u00bc-\u00be]$/.test(typed)) return undefined;
+  const said = `${typed} ${unit}`;
+  if (!isQuantity(said, "length")) return undefined;
+  if (readLevel(said, system) === undefined) return undefined;
+  return unit === "ft" ? `${said} ` : said;
+}
+
 /** True where the last letters may still become a unit: nobody is corrected in the middle of a word. */
 function isInUnit(text: string): boolean {
   const [, number, letters] = /^(.*\d)\s*([a-z]+)$/i.exec(text.trim()) ?? [];

@@ -3,7 +3,7 @@ import type { CasualtyWords } from "#src/words/made/casualty/casualty.ts";
 
 const words: CasualtyWords = {
   howMany: () => "Boat taking water: how many kits?",
-  card: () => "Card for a stranger: eight lines",
+  card: () => "Card for a stranger: start and stop a pump, in pictures",
   readSheet: () => "Read a sheet from another device",
   open: () => "Open",
   noneOpen: () => "No casualty is open",

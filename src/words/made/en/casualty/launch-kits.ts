@@ -126,7 +126,25 @@ const words: LaunchKitsWords = {
         d.chance +
         ".",
     }),
-  noCans: () => "The tanks last: no cans needed.",
+  noCans: (d) =>
+    "Fuel: full tanks last the " +
+    d.duration +
+    " counted on. How full they are is not known here: look before they go.",
+  cansGuessed: (d) =>
+    plural(d.count, 0, en, {
+      one:
+        "Fuel: tank and burn are not known. As a guess " +
+        strictNumber("en", d.count, 0, "count") +
+        " can of 5 L with each kit, " +
+        d.total +
+        " in all.",
+      other:
+        "Fuel: tank and burn are not known. As a guess " +
+        strictNumber("en", d.count, 0, "count") +
+        " cans of 5 L with each kit, " +
+        d.total +
+        " in all.",
+    }),
   cans: (d) =>
     plural(d.count, 0, en, {
       one: "Fuel: " + strictNumber("en", d.count, 0, "count") + " can of 5 L with each kit, " + d.total + " in all.",

@@ -72,6 +72,7 @@ const words: LaunchWords = {
   keepFigures: () => "Keep these figures",
   otherFigures: () => "Other figures for this call",
   light: () => "Light until she is pumped",
+  lightNotKnown: () => "Not known: as dark",
   byDay: () => "By day",
   dark: () => "Dark",
   torch: () => "Dark, a torch with each kit",
@@ -116,7 +117,7 @@ const words: LaunchWords = {
   open: () => "open",
   away: () => "away",
   notJudged: () => "not judged here",
-  lightUnknown: (d) => "light not told; " + d.limit,
+  lightUnknown: (d) => "light not known, taken for dark; " + d.limit,
   needsMains: () => "needs mains that the water cannot reach",
   typedRefused: (d) =>
     "Typed, and not counted with, as it cannot be so: " + d.what + ". See what is allowed at its field.",

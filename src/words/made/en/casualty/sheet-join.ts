@@ -109,5 +109,11 @@ const words: SheetJoinWords = {
       one: strictNumber("en", d.count, 0, "count") + " line not taken",
       other: strictNumber("en", d.count, 0, "count") + " lines not taken",
     }),
+  notALine: (d) => "Line " + d.place + " of it, which cannot be read",
+  notTakenMore: (d) =>
+    plural(d.count, 0, en, {
+      one: "And " + strictNumber("en", d.count, 0, "count") + " more.",
+      other: "And " + strictNumber("en", d.count, 0, "count") + " more.",
+    }),
 };
 export default words;

@@ -19,6 +19,7 @@ const words: SheetPumpsWords = {
   which: () => "Which?",
   anotherPump: () => "Another pump",
   goBack: () => "Go back",
+  whoHands: () => "A keeper, the crew or an administrator hands our kits over: ask one of them.",
   howAcross: () => "How does it go across?",
   isOnHer: (d) => d.kit + " is on her",
   handedOver: (d) => d.kit + " handed over",

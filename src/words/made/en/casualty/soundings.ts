@@ -5,6 +5,7 @@ const words: SoundingsWords = {
   levelIn: (d) => "Level in " + d.unit,
   lowerBy: (d) => "Lower by " + d.amount + " " + d.unit,
   higherBy: (d) => "Higher by " + d.amount + " " + d.unit,
+  unitKeys: () => "Unit of the figure typed",
   levelFault: (d) =>
     "A level here is a number from " +
     d.low +

@@ -3,7 +3,7 @@ import type { CasualtyWords } from "#src/words/made/casualty/casualty.ts";
 
 const words: CasualtyWords = {
   howMany: () => "Bateau qui prend l'eau : combien de kits ?",
-  card: () => "Carte pour un inconnu : huit lignes",
+  card: () => "Carte pour un inconnu : démarrer et arrêter une pompe, en images",
   readSheet: () => "Lire une fiche d'un autre appareil",
   open: () => "Ouvertes",
   noneOpen: () => "Aucune détresse ouverte",

@@ -126,7 +126,25 @@ const words: LaunchKitsWords = {
         d.chance +
         ".",
     }),
-  noCans: () => "Les réservoirs suffisent : aucun bidon nécessaire.",
+  noCans: (d) =>
+    "Carburant : des réservoirs pleins suffisent pour les " +
+    d.duration +
+    " prévues. On ne sait pas ici s'ils sont pleins : regardez avant le départ.",
+  cansGuessed: (d) =>
+    plural(d.count, 0, fr, {
+      one:
+        "Carburant : réservoir et consommation inconnus. Par supposition " +
+        strictNumber("fr", d.count, 0, "count") +
+        " bidon de 5 L avec chaque kit, " +
+        d.total +
+        " en tout.",
+      other:
+        "Carburant : réservoir et consommation inconnus. Par supposition " +
+        strictNumber("fr", d.count, 0, "count") +
+        " bidons de 5 L avec chaque kit, " +
+        d.total +
+        " en tout.",
+    }),
   cans: (d) =>
     plural(d.count, 0, fr, {
       one:

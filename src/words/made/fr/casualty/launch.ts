@@ -73,6 +73,7 @@ const words: LaunchWords = {
   keepFigures: () => "Garder ces chiffres",
   otherFigures: () => "D'autres chiffres pour cet appel",
   light: () => "Lumière jusqu'au pompage",
+  lightNotKnown: () => "Inconnue : comme de nuit",
   byDay: () => "De jour",
   dark: () => "De nuit",
   torch: () => "De nuit, une lampe avec chaque kit",
@@ -117,7 +118,7 @@ const words: LaunchWords = {
   open: () => "ouvert",
   away: () => "sorti",
   notJudged: () => "non jugé ici",
-  lightUnknown: (d) => "lumière non indiquée ; " + d.limit,
+  lightUnknown: (d) => "lumière inconnue, comptée comme la nuit ; " + d.limit,
   needsMains: () => "demande du courant que l'eau ne peut atteindre",
   typedRefused: (d) => "Saisi, mais non compté, car impossible : " + d.what + ". Voyez à son champ ce qui est permis.",
 };

@@ -116,5 +116,11 @@ const words: SheetJoinWords = {
       one: strictNumber("fr", d.count, 0, "count") + " ligne non prise",
       other: strictNumber("fr", d.count, 0, "count") + " lignes non prises",
     }),
+  notALine: (d) => "Ligne " + d.place + ", illisible",
+  notTakenMore: (d) =>
+    plural(d.count, 0, fr, {
+      one: "Et " + strictNumber("fr", d.count, 0, "count") + " de plus.",
+      other: "Et " + strictNumber("fr", d.count, 0, "count") + " de plus.",
+    }),
 };
 export default words;

@@ -19,6 +19,7 @@ const words: SheetPumpsWords = {
   which: () => "Laquelle ?",
   anotherPump: () => "Une autre pompe",
   goBack: () => "Revenir",
+  whoHands: () => "Un responsable des kits, l'équipage ou un administrateur remet nos kits : demandez à l'un d'eux.",
   howAcross: () => "Comment passe-t-elle à bord ?",
   isOnHer: (d) => d.kit + " est à bord",
   handedOver: (d) => d.kit + " remis",

@@ -5,6 +5,7 @@ const words: SoundingsWords = {
   levelIn: (d) => "Niveau en " + d.unit,
   lowerBy: (d) => "Plus bas de " + d.amount + " " + d.unit,
   higherBy: (d) => "Plus haut de " + d.amount + " " + d.unit,
+  unitKeys: () => "Unité du nombre tapé",
   levelFault: (d) =>
     "Un niveau est ici un nombre de " +
     d.low +
