@@ -92,6 +92,7 @@ export const STILL_IN_CODE = {
     "readiness/turnaround/timers.ts",
     "readiness/turnaround/turnaround-opened.kind.ts",
     "web/pages/casualty/pumps/use-pump-acts.ts",
+    "web/pages/drills/missed-report.ts",
     "web/pages/kit/after-use/counting.ts",
   ],
   /** The same in every language, or in one of its own: units, names of standards, cards for strangers, keys of no text. */
