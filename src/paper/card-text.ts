@@ -42,12 +42,22 @@ export function wrapText(pdf: PDFKit.PDFDocument, text: string, width: number, s
   return lines;
 }
 
+/** Widths of lines set at 1 pt, by the document whose typefaces they were measured with: a card is laid out in many sizes. */
+const measured = new WeakMap<PDFKit.PDFDocument, Map<string, number>>();
+
 /** Width of a line [pt]. */
 export function textWidth(pdf: PDFKit.PDFDocument, line: string, setting: Setting): number {
-  return runsOf(line, setting).reduce(
-    (sum, run) => sum + pdf.font(run.font).fontSize(setting.size).widthOfString(run.text),
-    0,
-  );
+  const known = measured.get(pdf) ?? new Map<string, number>();
+  measured.set(pdf, known);
+  const key = `${setting.language} ${setting.bold === true ? "bold" : "plain"} ${line}`;
+  const width = known.get(key) ?? measure(pdf, line, setting);
+  known.set(key, width);
+  return width * setting.size;
+}
+
+/** Width of a line set at 1 pt [pt]. */
+function measure(pdf: PDFKit.PDFDocument, line: string, setting: Setting): number {
+  return runsOf(line, setting).reduce((sum, run) => sum + pdf.font(run.font).fontSize(1).widthOfString(run.text), 0);
 }
 
 /** Writes one line with its top at y. */
