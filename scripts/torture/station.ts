@@ -8,7 +8,8 @@ const ROOT = join(import.meta.dirname, "..", "..");
 const COPY = join(ROOT, ".cache", "torture-server");
 /** Nobody: rights on files bind it, as they do not bind the root of a container. */
 const NOBODY = 65_534;
-const START_MS = 60_000;
+/** What never answers is given up; a machine with much else to do may take minutes over a start [ms]. */
+const START_MS = 300_000;
 
 /** A server of the station, in a process of its own. */
 export interface Station {
