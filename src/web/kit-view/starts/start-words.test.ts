@@ -141,12 +141,13 @@ describe("words about tonight", () => {
     );
   });
 
-  it("are not told of a kit that is grounded or stands open: why stands there instead", () => {
+  it("are not told of a kit that is grounded, stands open or is away: why stands there instead", () => {
     const because = [{ rule: "finding" as const, text: "Wrong seal." }];
     const standing = { standing: "grounded" as const, because, limits: [], restore: { what: [], minutes: 0 } };
     expect(sayNoChance(standing, words)).toBe("No chance is told for tonight: Wrong seal.");
-    expect(sayNoChance({ ...standing, standing: "open" }, words)).toMatch(/^No chance is told/);
-    for (const kind of ["ready", "ready-with-limits", "away"] as const)
+    for (const kind of ["open", "away"] as const)
+      expect(sayNoChance({ ...standing, standing: kind }, words)).toMatch(/^No chance is told/);
+    for (const kind of ["ready", "ready-with-limits"] as const)
       expect(sayNoChance({ ...standing, standing: kind }, words)).toBeUndefined();
   });
 

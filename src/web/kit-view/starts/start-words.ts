@@ -75,9 +75,12 @@ interface Range {
   readonly p95: number;
 }
 
+/** Standings of a kit that nobody can take from here tonight. What is wrong with one that is away, nobody may know yet. */
+const NOT_TO_BE_TAKEN: readonly string[] = ["grounded", "open", "away"];
+
 /** Why nothing is told of tonight; undefined where the kit may be taken. */
 export function sayNoChance(standing: StandingInWords | undefined, words: StartWords): string | undefined {
-  if (standing?.standing !== "grounded" && standing?.standing !== "open") return undefined;
+  if (standing === undefined || !NOT_TO_BE_TAKEN.includes(standing.standing)) return undefined;
   return words.noChance({ why: standing.because.map(({ text }) => text.replace(/\.$/, "")).join("; ") });
 }
 

@@ -30,6 +30,13 @@ describe("what is known of a pump", () => {
     expect(unstartedOn(casualty, [kit("k2", "c1"), kit("k3", "c1"), kit("k4", "c9")])).toEqual(["K3", "Pump 2"]);
   });
 
+  it("is not to be started first where it will not start", () => {
+    const idle = { ...PUMP, running: false };
+    const casualty: CasualtyState = { ...seen(2, "wont-start"), pumps: [idle] };
+    expect(unstartedOn(casualty, [])).toEqual([]);
+    expect(unstartedOn({ ...casualty, pumpSeen: [] }, [])).toEqual(["Pump 1"]);
+  });
+
   it("is the last sign of it, until it is started or stopped", () => {
     expect(signOf(seen(6, "no-water"), ran(5))?.sign).toBe("no-water");
     expect(signOf(seen(4, "no-water"), ran(5))).toBeUndefined();

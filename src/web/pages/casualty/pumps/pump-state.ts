@@ -41,9 +41,13 @@ export function kitsUnlisted(casualty: CasualtyState, kits: readonly KitState[])
   );
 }
 
-/** Names of pumps that are aboard and were never started: the first thing that would help. */
+/**
+ * Names of pumps that are aboard and were never started: the first thing that would help. One of which something amiss was
+ * seen, such as that it will not start, is none of them.
+ */
 export function unstartedOn(casualty: CasualtyState, kits: readonly KitState[]): readonly string[] {
-  return [...kitsUnlisted(casualty, kits), ...casualty.pumps.filter(isUnstarted)].map(({ name }) => name);
+  const waiting = casualty.pumps.filter((pump) => isUnstarted(pump) && !isAmiss(signOf(casualty, pump)?.sign));
+  return [...kitsUnlisted(casualty, kits), ...waiting].map(({ name }) => name);
 }
 
 /**
