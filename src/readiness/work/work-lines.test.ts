@@ -4,7 +4,7 @@ import { Hand, kitOf, SAMPLE_PATTERN } from "../kit/sample-kit.ts";
 import { outlookOf } from "../standing/standing.ts";
 import type { KitState } from "../state.ts";
 import { sayWhy } from "./work-line.ts";
-import { workLinesOf } from "./work-lines.ts";
+import { partsOfOpening, workLinesOf } from "./work-lines.ts";
 
 /** Enrolled, turned round and sealed on Saturday 10 January 2026: fuel good until 10 July, muster until 24 February. */
 function sealed(): Hand {
@@ -45,6 +45,15 @@ describe("work due on a kit", () => {
     expect(line!.parts.map(({ item }) => item)).toEqual(["fuel", "desiccant"]);
     // Open, look at the torch, stow, refuel and close at two minutes each.
     expect(line!.minutes).toBe(10);
+  });
+
+  it("names the same parts for work due and for what to have at hand before the opening", () => {
+    const kit = kitOf(sealed());
+    const atHand = (today: string) =>
+      partsOfOpening(kit, SAMPLE_PATTERN, outlookOf(kit, SAMPLE_PATTERN, {}), today).map(({ item }) => item);
+    const due = linesOn(kit, "2026-07-01").find(({ work }) => work === "opening")!;
+    expect(atHand("2026-07-01")).toEqual(due.parts.map(({ item }) => item));
+    expect(atHand("2026-01-12")).toEqual(["desiccant"]);
   });
 
   it("says of a finding that something was done about only its proof, with the line", () => {

@@ -8,7 +8,7 @@ import type { Outlook } from "../standing/standing.ts";
 import type { KitState } from "../state.ts";
 import { partsFor } from "./work-parts.ts";
 import { tasksOf, type SortedTask } from "./work-tasks.ts";
-import type { WorkLine } from "./work-line.ts";
+import type { PartNeed, WorkLine } from "./work-line.ts";
 
 /** How far work is looked ahead to [d]. */
 export const AHEAD_DAYS = 31;
@@ -53,6 +53,25 @@ export function workLinesOf(kit: KitState, pattern: Pattern, outlook: Outlook, t
     };
     return [lineOf(work, tasks, about)];
   });
+}
+
+/**
+ * The parts that an opening of the kit uses if it is opened today: what work due says of it, and where none is due what
+ * every opening uses up.
+ *
+ * @param kit - as its log tells it
+ * @param pattern - the version it is built to
+ * @param outlook - what bears on it
+ * @param today - the day at its place
+ */
+export function partsOfOpening(
+  kit: KitState,
+  pattern: Pattern,
+  outlook: Outlook,
+  today: PlainDate,
+): readonly PartNeed[] {
+  const due = workLinesOf(kit, pattern, outlook, today).find(({ work }) => work === "opening");
+  return due?.parts ?? partsFor(outlook.lookup, []);
 }
 
 type Groups = Partial<Record<WorkKind, SortedTask[]>>;
@@ -107,7 +126,7 @@ function lineOf(work: WorkKind, sorted: readonly SortedTask[], about: About): Wo
     ...(by !== undefined && { by }),
     bucket: flush ? "wet" : bucketOf(by, today),
     ...effort(work, sorted, outlook),
-    parts: partsFor(outlook.lookup, work === "opening" ? tasks : []),
+    parts: work === "opening" ? partsFor(outlook.lookup, tasks) : [],
     ...(flush && { flush }),
     said,
     ...(planned !== undefined && { planned }),
