@@ -3,7 +3,7 @@ import { holdersOf, onShelf, partShelf, stockOf, standingOf, type PartSetting } 
 import { enrolKit } from "../acts/kit-acts.ts";
 import { makeRemedy, raiseFinding } from "../acts/finding-acts.ts";
 import { strikeEntry } from "../acts/station-acts.ts";
-import { fitItem, openTurnaround } from "../acts/turnaround-acts.ts";
+import { closeGrounded, fitItem, openTurnaround } from "../acts/turnaround-acts.ts";
 import { effectsOfTaking } from "../acts/finding-effect.ts";
 import { Desk, refusalsOf, SMALL_PATTERN } from "../sample-station.ts";
 import { robItem, setShelves } from "./shelf-acts.ts";
@@ -46,10 +46,27 @@ function opened(): Desk {
   return made;
 }
 
-function onNorth(made: Desk): number {
+function onNorth(made: Desk, part = "cell"): number {
   const { parts, kits } = made.fold.read();
-  return partShelf(stockOf(parts, kits), "cell", "north").count;
+  return partShelf(stockOf(parts, kits), part, "north").count;
 }
+
+describe("a seal off the shelf", () => {
+  const SEALS = { ...CELLS, number: "101", name: "Seal", keep: [], items: [{ pattern: "small", item: "pump" }] };
+  const taken = { item: "pump", fitted: "2026-01-10", quantity: 1, turnaround: "t1", step: "stow" } as const;
+
+  it("is used only where one was fitted: a kit closed as grounded without a seal took none", () => {
+    const made = opened();
+    made.do(stock.setPart(made.as("ann"), "seals", SEALS));
+    const cells = { ...FITTED, ...FROM_NORTH };
+    made.do(fitItem(made.as("ben"), made.kit(), cells));
+    made.do(fitItem(made.as("ben"), made.kit(), { ...taken, drawn: { part: "seals", place: "north" } }));
+    expect(onNorth(made, "seals")).toBe(-1);
+    made.do(closeGrounded(made.as("ann"), made.kit(), { turnaround: "t1", reason: "Part on order." }));
+    expect(onNorth(made, "seals")).toBe(0);
+    expect(onNorth(made)).toBe(2);
+  });
+});
 
 describe("a shelf", () => {
   it("holds what came, less what was used, scrapped and moved; a count is the truth from then on", () => {
