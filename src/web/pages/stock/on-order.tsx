@@ -37,6 +37,7 @@ export function OnOrder({ view, orders }: OnOrderProps) {
           part={chosen.one.part}
           place={chosen.one.order.place}
           order={chosen.one.order.id}
+          toCome={chosen.one.outstanding}
           onDone={done}
         />
       )}
