@@ -177,6 +177,7 @@ export {
   type InCommon,
   lastProved,
 } from "./demands/index.ts";
+export { isBehindSeal } from "./kit/behind-seal.ts";
 export { AHEAD_DAYS, partsOfOpening, sundayOf, workLinesOf } from "./work/work-lines.ts";
 export { nextOpening, type NextOpening } from "./work/next-opening.ts";
 export { sayWhy, type PartNeed, type WorkLine, type WorkTask } from "./work/work-line.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { holdersOf, onShelf, partShelf, stockOf, standingOf, type PartSetting } from "#readiness";
+import { holdersOf, isBehindSeal, onShelf, partShelf, stockOf, standingOf, type PartSetting } from "#readiness";
 import { enrolKit } from "../acts/kit-acts.ts";
 import { makeRemedy, raiseFinding } from "../acts/finding-acts.ts";
 import { strikeEntry } from "../acts/station-acts.ts";
@@ -213,6 +213,27 @@ describe("an item taken from one kit for another", () => {
     expect(standing).toBe("grounded");
     expect(because.map(({ said }) => said)).toContainEqual({ say: "finding", of: { name: "Cells: Taken for k2" } });
     expect(restore.what).toContainEqual({ say: "fitBack", of: { item: "Cells" } });
+  });
+
+  it("READY-45 out of a sealed kit breaks the seal: the kit has none until it is sealed anew", () => {
+    const made = desk();
+    const sealed = { name: "k3", serial: "S-3", seal: "00417", items: [] };
+    made.do(enrolKit(made.as("ann"), { kit: "k3", place: "north", pattern: "small@1", body: sealed }));
+    const line = made.do(robItem(made.as("ben"), made.kit("k3"), ROBBED));
+    expect(made.kit("k3").seal).toBeUndefined();
+    expect(made.kit("k3").seals.at(-1)).toMatchObject({ number: "00417", what: "broken", entry: line.id });
+    const { because } = standingOf(made.kit("k3"), SMALL_PATTERN, "2026-01-11", {});
+    expect(because.map(({ said }) => said)).toContainEqual({ say: "noSeal" });
+    made.do(strikeEntry(made.as("ann"), line, "Written of the wrong kit."));
+    expect(made.kit("k3").seal).toMatchObject({ number: "00417" });
+  });
+
+  it("READY-45 from outside leaves the seal whole", () => {
+    const outside = { ...SMALL_PATTERN, items: SMALL_PATTERN.items.map((one) => ({ ...one, place: "outside" })) };
+    const kit = { seal: { number: "00417", entry: "e", at: "2026-01-01T08:00:00Z", by: "ann", device: "tablet" } };
+    expect(isBehindSeal(kit, outside, "cells")).toBe(false);
+    expect(isBehindSeal(kit, SMALL_PATTERN, "cells")).toBe(true);
+    expect(isBehindSeal(kit, undefined, "cells")).toBe(true);
   });
 
   it("is for another kit, and no more than the kit holds", () => {
