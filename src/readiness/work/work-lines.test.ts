@@ -65,6 +65,17 @@ describe("work due on a kit", () => {
     expect(inWords(proof!.what, ENGLISH.standing)).toBe("Torch: dim: prove it at line 3.");
   });
 
+  it("never hides a muster behind an opening that was put off past its last day", () => {
+    const hand = sealed();
+    hand.write("finding-raised", { finding: "f", item: "torch", mode: "torch-dim", effect: "limits", photos: [] });
+    hand.write("work-put-off", { work: "opening", until: "2026-03-30", reason: "Part on order." });
+    const kit = kitOf(hand);
+    const told = (today: string) => linesOn(kit, today).map(({ work, bucket }) => `${work} ${bucket}`);
+    expect(told("2026-02-23")).toEqual(["opening month", "muster week"]);
+    expect(told("2026-02-25")).toEqual(["opening month", "muster overdue"]);
+    expect(told("2026-03-31")).toEqual(["opening overdue"]);
+  });
+
   it("keeps a muster due on its last day, whatever day an earlier version let it be put off to", () => {
     const hand = sealed();
     hand.write("work-put-off", { work: "muster", until: "2026-03-31", reason: "Nobody is there." });

@@ -36,7 +36,7 @@ export function workLinesOf(kit: KitState, pattern: Pattern, outlook: Outlook, t
   const flush = flushDue(kit, pattern);
   const planned = kit.planned?.openings.find(({ week }) => week <= horizon)?.week;
   if (flush !== undefined || planned !== undefined) groups.opening ??= [];
-  joinMuster(groups, planned, today);
+  joinMuster(groups, { planned, today, putOff: kit.work?.opening?.putOff?.until });
   // A kit that is away can only be fetched.
   if (groups.return !== undefined && kit.custody.kind === "away")
     return [lineOf("return", groups.return, { kit, outlook, today })];
@@ -82,13 +82,25 @@ function grouped(tasks: readonly SortedTask[]): Groups {
   return groups;
 }
 
-/** Sealing the container anew counts as seeing it. What wants to be seen only in weeks is no part of what is overdue. */
-function joinMuster(groups: Groups, planned: PlainDate | undefined, today: PlainDate): void {
+interface Joining {
+  readonly planned: PlainDate | undefined;
+  readonly today: PlainDate;
+  /** Day to which the opening was put off. */
+  readonly putOff: PlainDate | undefined;
+}
+
+/**
+ * Sealing the container anew counts as seeing it. What wants to be seen only in weeks is no part of what is overdue; what
+ * wants to be seen before an opening that was put off waits for none.
+ */
+function joinMuster(groups: Groups, { planned, today, putOff }: Joining): void {
   const { opening, muster } = groups;
   if (opening === undefined || muster === undefined) return;
   const first = [firstDay(opening), planned].reduce(earlier, undefined);
   const isNow = opening.some(({ task }) => task.day === undefined);
   const day = firstDay(muster);
+  const isGrounding = opening.some(({ task }) => task.effect === "grounds" && task.day === undefined);
+  if (!isGrounding && putOff !== undefined && putOff > (day ?? today)) return;
   if (!isNow && (day === undefined || first === undefined || first > day)) return;
   delete groups.muster;
   if (isNow && bucketOf(day ?? today, today) === "month") return;
