@@ -28,13 +28,15 @@ export function ToOrder({ view, stock }: { readonly view: StationView; readonly 
         <p>{sayNothingShort(unlistedParts(view).length, words)}</p>
       ) : (
         <>
-          <Table
-            caption={words.toOrder()}
-            isCaptionHidden
-            columns={columns(view, words, mayOrder ? setChosen : undefined)}
-            rows={lines}
-            rowKey={({ part, place }) => `${part.id} ${place}`}
-          />
+          <div className="stock-acts">
+            <Table
+              caption={words.toOrder()}
+              isCaptionHidden
+              columns={columns(view, words, mayOrder ? setChosen : undefined)}
+              rows={lines}
+              rowKey={({ part, place }) => `${part.id} ${place}`}
+            />
+          </div>
           {chosen && (
             <OrderForm key={`${chosen.part.id} ${chosen.place}`} line={chosen} onDone={() => setChosen(undefined)} />
           )}
