@@ -1,8 +1,7 @@
 import type { Entry } from "#log";
 import { markOf, type KitDraft } from "../draft.ts";
 import { raise } from "../findings/raise.ts";
-import { breakSeal } from "../kit/seal-fold.ts";
-import { isBehindSeal } from "../kit/behind-seal.ts";
+import { breakSeal, isBehindSeal } from "../kit/seal-fold.ts";
 import type { BodyOf, Shapes } from "../kinds/shapes.ts";
 import { HANDS } from "../kinds/writers.ts";
 import type { FittedItem } from "../state.ts";
