@@ -87,6 +87,8 @@ export interface StockWords {
   readonly buys: () => string;
   readonly buysTooLittle: () => string;
   readonly mayBeSpent: () => string;
+  readonly inCurrency: (d: { readonly currency: string | number }) => string;
+  readonly ownMoney: () => string;
   readonly nothingOrdered: () => string;
   readonly notTold: () => string;
   readonly bestBuys: () => string;
