@@ -144,6 +144,18 @@ export function datesReadAt(pattern: Pattern, step: Step): readonly Item[] {
   return pattern.items.filter((item) => stepForDate(pattern, item)?.id === step.id);
 }
 
+/**
+ * The items whose printed date a check of this step reads, and which no turnaround fits new by itself: whoever finds the
+ * date too near fits a new one here, such as cells.
+ */
+export function fittedAtDate(pattern: Pattern, step: Step): readonly Item[] {
+  const dated = pattern.checks.filter(({ id, kind }) => kind === "date" && step.checks.includes(id));
+  const isRenewed = (id: string) => allSteps(pattern).some(({ renews }) => renews.includes(id));
+  return pattern.items.filter(
+    ({ id, life }) => life.kind === "printed" && !isRenewed(id) && dated.some(({ item }) => item === id),
+  );
+}
+
 /** The checks that can find this mode: what proves it gone. */
 export function checksFinding(pattern: Pattern, modeId: string): readonly Check[] {
   return pattern.checks.filter((check) => check.finds.includes(modeId));

@@ -9,6 +9,8 @@ export interface OrderSheet {
   readonly lines: readonly OrderLine[];
   /** Names of places by id. */
   readonly places: ReadonlyMap<string, string>;
+  /** In which costs are told; where it is not known, that is said once. */
+  readonly currency?: string;
   /** RFC 3339 */
   readonly now: string;
 }
@@ -27,11 +29,13 @@ const COLUMNS: readonly Column[] = [
  *
  * @returns a PDF
  */
-export async function renderOrderSheet({ stationName, lines, places, now }: OrderSheet): Promise<Uint8Array> {
+export async function renderOrderSheet({ stationName, lines, places, now, currency }: OrderSheet): Promise<Uint8Array> {
   const title = "Parts to order";
   const sheet = createSheet({ title, now, footer: `${stationName}   ${title}` });
   sheet.title(title);
-  sheet.paragraph(`${stationName}. Worked out from what was on the shelves and on order when this was printed.`);
+  sheet.paragraph(
+    `${stationName}. Worked out from what was on the shelves and on order when this was printed. Costs in ${currency ?? "the station's own money"}.`,
+  );
   sheet.gap(6);
   if (lines.length === 0) sheet.paragraph("Nothing falls short.");
   else

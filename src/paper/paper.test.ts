@@ -139,7 +139,7 @@ describe("record of a turnaround", () => {
     const again = { ...record, entries: [first, ...record.entries] };
     expect(isAmiss(record, line)).toBe(false);
     expect(isAmiss(again, line)).toBe(true);
-    expect(said(again, line)).toMatch(/^FOUND WRONG, then /);
+    expect(said(again, line)).toMatch(/^FOUND WRONG at 09:12, then /);
   });
 
   it("names who saw a thing done, and why nobody did", () => {

@@ -65,7 +65,7 @@ export { entryKinds, isEntryKind, judgeBody, kindSchemas, validateBody } from ".
 export { applyKitEntry, applyToDraft, draftKit, foldKit, isEnrolled, isKitKind } from "./kit/kit-fold.ts";
 export { KitDraft, markOf, type PatternsByVersion } from "./draft.ts";
 export { answerKey } from "./turnaround/answer-key.ts";
-export { sealNumbersOf } from "./kit/seal-fold.ts";
+export { isBehindSeal, sealNumbersOf } from "./kit/seal-fold.ts";
 export { measuredBefore } from "./kit/measured-before.ts";
 export { isSameSeal, plainSeal } from "./kit/seal-number.ts";
 export { applyBoatEntry, applyDeviceEntry, applyPlaceEntry, applyToStation } from "./station/station-folds.ts";
@@ -177,6 +177,6 @@ export {
   type InCommon,
   lastProved,
 } from "./demands/index.ts";
-export { AHEAD_DAYS, sundayOf, workLinesOf } from "./work/work-lines.ts";
+export { AHEAD_DAYS, partsOfOpening, sundayOf, workLinesOf } from "./work/work-lines.ts";
 export { nextOpening, type NextOpening } from "./work/next-opening.ts";
 export { sayWhy, type PartNeed, type WorkLine, type WorkTask } from "./work/work-line.ts";

@@ -148,6 +148,9 @@ describe("a reading put right at its line", () => {
     await page.getByRole("button", { name: "Mend it now: say what was done" }).click();
     await page.getByText("The same thing, put right without a new part.").click();
     await page.getByLabel("How was it mended?").fill("Bent the side wire in");
+    // An alarm that comes up takes the page away: what was typed is still there.
+    await page.reload();
+    expect(await page.getByLabel("How was it mended?").inputValue()).toBe("Bent the side wire in");
     await page.getByRole("button", { name: "Mended: now prove it" }).click();
     await page.getByRole("button", { name: "Prove it now: look again" }).click();
     await page.getByLabel("Reading").fill("0.75 mm");

@@ -34,7 +34,7 @@ test("a kit taken on charge with nothing read but its seal is new, and says what
   await enrol("Pump 1", "SN-1", "00417");
   await page.locator(".kit-first").getByText("New, first turnaround to do.").waitFor();
   await page.getByText("More: year, dates, runs, contents, history").click();
-  await page.getByText("Read when taken on charge").waitFor();
+  await page.getByText("Read when enrolled").waitFor();
 });
 
 test("a serial and a seal that another kit has are said at their fields, and nothing entered is lost", async () => {

@@ -78,7 +78,7 @@ describe("the petrol kit", () => {
 
   it("proves a mended leak by a run, not by a look alone", () => {
     const proof = proofOf("coupling-o-ring-cut", "fuel-coupling").map(({ id }) => id);
-    expect(proof).toEqual(["coupling-o-ring-look", "carburettor-look", "runs-through-range"]);
+    expect(proof).toEqual(["coupling-o-ring-look", "carburettor-look", "starts-in-six", "runs-through-range"]);
   });
 
   it.each(pattern.modes.filter(({ provedBy = [] }) => provedBy.includes("runs-through-range")))(

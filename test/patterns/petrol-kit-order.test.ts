@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { checkNamed, stepNamed } from "#kit";
+import { checkNamed, fittedAtDate, stepNamed } from "#kit";
 import { shippedPattern } from "./shipped-patterns.ts";
 
 const pattern = shippedPattern("brinnet-450@2");
@@ -31,5 +31,23 @@ describe("the lines of the petrol kit, as they can be done", () => {
         !timed.some(({ checks }) => checks.includes(id)),
     );
     expect(untimed.map(({ id }) => id)).toEqual([]);
+  });
+});
+
+describe("what is fitted new where its printed date is read", () => {
+  it("is the cells, at the line that reads them: new ones come off the shelf there", () => {
+    expect(fittedAtDate(pattern, stepNamed(pattern, "torch-open")!).map(({ id }) => id)).toEqual(["cells"]);
+  });
+
+  it("is nothing at a line that reads no date, nor what every turnaround fits new", () => {
+    expect(fittedAtDate(pattern, stepNamed(pattern, "take-card")!)).toEqual([]);
+    const renewed = {
+      ...pattern,
+      stages: pattern.stages.map((stage) => ({
+        ...stage,
+        steps: stage.steps.map((step) => (step.id === "stow-lid" ? { ...step, renews: ["cells"] } : step)),
+      })),
+    };
+    expect(fittedAtDate(renewed, stepNamed(renewed, "torch-open")!)).toEqual([]);
   });
 });

@@ -8,6 +8,7 @@ import type { Entry } from "#log";
 import type { Bodies } from "#readiness";
 import { calendarOf, createStationFold, stationEvents, type CalendarEvent, type StationReading } from "#station";
 import { readPatternFolders } from "#store/patterns";
+import { onceADay } from "./once-a-day.ts";
 import { renderMonthSheet, writeCalendar } from "../index.ts";
 
 const TODAY = "2027-03-15";
@@ -128,6 +129,31 @@ describe("a calendar as a file of RFC 5545", () => {
     const lapses = stationEvents(reading, NOW).filter(({ sort, day }) => sort === "lapse" && day > "2027-03-22");
     expect(lapses.length).toBeGreaterThan(3);
     for (const { uid } of lapses) expect(later).toContain(uid);
+  });
+});
+
+describe("the sheet of a month", () => {
+  it("names each kit once a day, with all that it has that day", () => {
+    const lapse = { uid: "b", sort: "lapse", kit: "k1", day: TODAY, people: [] } as const;
+    const events: readonly CalendarEvent[] = [
+      {
+        ...lapse,
+        uid: "a",
+        sort: "work",
+        summary: "Turn round Pump 1",
+        description: "Renew the fuel.",
+        people: ["ann"],
+      },
+      { ...lapse, summary: "Pump 1: last good day, then fuel too old", description: "It then grounds the kit." },
+      { ...lapse, uid: "c", kit: "k2", summary: "Pump 2: last good day", description: "" },
+    ];
+    expect(onceADay(events).map(({ summary }) => summary)).toEqual(["Turn round Pump 1", "Pump 2: last good day"]);
+    expect(onceADay(events)[0]).toMatchObject({
+      description: "Renew the fuel. Pump 1: last good day, then fuel too old. It then grounds the kit.",
+      people: ["ann"],
+    });
+    const all = onceADay(stationEvents(reading, NOW)).flatMap(({ day, kit }) => (kit ? [`${day} ${kit}`] : []));
+    expect(new Set(all).size).toBe(all.length);
   });
 });
 

@@ -2,6 +2,7 @@ import { addDays, daysInMonth, formatDate, formatMonth, weekdayOf, type PlainDat
 import type { CalendarEvent } from "#station";
 import { printable } from "../printable.ts";
 import { writeTable, type Column } from "../rows.ts";
+import { onceADay } from "./once-a-day.ts";
 import { createSheet, MARGIN, type Sheet } from "../sheet.ts";
 
 /** What the sheet of a month tells. */
@@ -43,7 +44,7 @@ export async function renderMonthSheet(month: MonthSheet): Promise<Uint8Array> {
   const overdue = isNow ? "on the day of printing" : "on the sheet of the month of printing, and not here";
   sheet.paragraph(`${month.stationName}. What is overdue stands ${overdue}.`);
   sheet.gap(6);
-  const events = month.events.filter(({ day }) => day.startsWith(month.month));
+  const events = onceADay(month.events.filter(({ day }) => day.startsWith(month.month)));
   drawGrid(sheet, month.month, events);
   sheet.gap(8);
   if (events.length === 0) sheet.paragraph("Nothing has its day in this month.");

@@ -1,5 +1,5 @@
 import { daysBetween, dayWritten, type PlainDate } from "#base";
-import { modeNamed, type Check, type Pattern } from "#kit";
+import { modeNamed, startCheckOf, stepOfCheck, type Check, type Pattern } from "#kit";
 import type { Finding, KitState } from "../state.ts";
 
 /**
@@ -15,12 +15,24 @@ export function provingChecks(finding: Finding, pattern: Pattern): readonly Chec
 
 /**
  * The checks that a person makes again to close a finding: those that prove it, and those its mode names beside them,
- * such as a run under fuel after a leak was mended.
+ * such as a run under fuel after a leak was mended. A run that its mode names is one that was seen to start: the check of
+ * the start belongs to it.
  */
 export function proofWanted(finding: Finding, pattern: Pattern): readonly Check[] {
   const named = modeNamed(pattern, finding.mode)?.provedBy ?? [];
+  const beside = [...named, ...startsOf(named, pattern)];
   const proving = provingChecks(finding, pattern);
-  return [...proving, ...pattern.checks.filter((check) => named.includes(check.id) && !proving.includes(check))];
+  return [...proving, ...pattern.checks.filter((check) => beside.includes(check.id) && !proving.includes(check))];
+}
+
+/** The check of the start, where one of these checks is made in the run after it. */
+function startsOf(named: readonly string[], pattern: Pattern): readonly string[] {
+  const start = startCheckOf(pattern);
+  const from = start && stepOfCheck(pattern, start.id)?.line;
+  if (start === undefined || from === undefined) return [];
+  const running = pattern.stages.filter(({ id }) => id === "run").flatMap((stage) => stage.steps);
+  const isAfter = running.some(({ line, checks }) => line > from && checks.some((id) => named.includes(id)));
+  return isAfter ? [start.id] : [];
 }
 
 /** An open finding of some kit, with its age. */

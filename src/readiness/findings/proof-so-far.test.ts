@@ -148,6 +148,47 @@ describe("a proof over more than one line", () => {
   });
 });
 
+describe("a proof by a run", () => {
+  const START = { id: "starts", kind: "prove", item: "pump", ask: "Start it.", expect: "It runs." } as const;
+  const RUNS = { id: "runs", kind: "prove", item: "pump", ask: "Run it.", expect: "Steady.", finds: [] } as const;
+  const checked = { start: ["starts"], warm: ["runs"] } as const;
+  const byRun: Pattern = {
+    ...SAMPLE_PATTERN,
+    checks: [...SAMPLE_PATTERN.checks, { ...START, finds: ["pump-seized"] }, RUNS],
+    modes: SAMPLE_PATTERN.modes.map((mode) => (mode.id === "cells-old" ? { ...mode, provedBy: ["runs"] } : mode)),
+    stages: SAMPLE_PATTERN.stages.map((stage) => ({
+      ...stage,
+      steps: stage.steps.map((step) => ({ ...step, checks: checked[step.id as "warm"] ?? step.checks })),
+    })),
+  };
+  const proofOf = (by: Hand) => {
+    const kit = kitOf(by);
+    return proofSoFar(kit.findings[0]!, byRun, kit.turnaround!);
+  };
+  const ran = { turnaround: "t1", step: "warm", check: "runs", answer: "seen" } as const;
+
+  it.each([undefined, "wrong", "not-possible"] as const)(
+    "READY-44 is none while its start was answered %s, though pulls were counted",
+    (answer) => {
+      const by = mended();
+      seeTorch(by);
+      const start = { turnaround: "t1", step: "start" };
+      by.write("pulls-counted", { ...start, pulls: 2, started: true });
+      if (answer) by.write("step-answered", { ...start, check: "starts", answer });
+      by.write("step-answered", ran);
+      expect(proofOf(by).proof).toBeUndefined();
+    },
+  );
+
+  it("READY-44 is one once its start was seen right, and the run after it", () => {
+    const by = mended();
+    seeTorch(by);
+    by.write("step-answered", { turnaround: "t1", step: "start", check: "starts", answer: "seen" });
+    by.write("step-answered", ran);
+    expect(proofOf(by).proof?.checks.map(({ check }) => check)).toEqual(["cell-date", "volts", "starts", "runs"]);
+  });
+});
+
 describe("the answers given at one line", () => {
   it("are all kept, oldest first: 1.1 V, then 1.52 V", () => {
     const by = found();

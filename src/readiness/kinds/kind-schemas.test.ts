@@ -82,6 +82,7 @@ describe("what each kind of entry may say", () => {
     ["finding-proved", { finding: "f", checks: [] }, "RD-102 body.checks"],
     ["policy-set", { proofRun: "0 days" }, "RD-102 body.proofRun"],
     ["policy-set", { proofRun: "soon" }, "RD-102 body.proofRun"],
+    ["policy-set", { currency: "euro" }, "RD-102 body.currency"],
     ["place-set", { name: "North", strength: 2, zone: "Nowhere/Land" }, "RD-102 body.zone"],
     ["person-joined", { name: "Ann", role: "captain" }, "RD-102 body.role"],
     ["step-answered", { ...ANSWER, step: "constructor" }, "RD-102 body.step"],

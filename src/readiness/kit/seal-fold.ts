@@ -1,3 +1,4 @@
+import type { Pattern } from "#kit";
 import type { Entry } from "#log";
 import { bareMark, markOf, type KitDraft } from "../draft.ts";
 import type { KitState } from "../state.ts";
@@ -41,4 +42,17 @@ function addToSeals(draft: KitDraft, number: string, what: "fitted" | "seen" | "
 /** Every seal number that was ever on this kit. */
 export function sealNumbersOf(kit: KitState): readonly string[] {
   return kit.seals.filter((seal) => seal.what === "fitted").map((seal) => seal.number);
+}
+
+/**
+ * True where an item is reached only by breaking the seal that is on the kit now. An item of which the pattern does not say
+ * that it is outside, or whose pattern is not to be had, is inside.
+ */
+export function isBehindSeal(
+  { seal, turnaround }: Pick<KitState, "seal" | "turnaround">,
+  pattern: Pattern | undefined,
+  item: string,
+): boolean {
+  if (seal === undefined || turnaround !== undefined) return false;
+  return pattern?.items.find(({ id }) => id === item)?.place !== "outside";
 }

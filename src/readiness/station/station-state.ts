@@ -7,6 +7,8 @@ export interface StationPolicy {
   readonly muster?: Span;
   readonly turnaround?: Span;
   readonly fuelAge?: Span;
+  /** In which all costs are told, by its three letters (ISO 4217); absent where nobody said. */
+  readonly currency?: string;
   /** By pattern id: how often its kits are opened, as it was accepted for the plan; absent where nothing was. */
   readonly openings?: Readonly<Record<string, Span>>;
 }

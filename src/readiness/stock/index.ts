@@ -2,6 +2,7 @@ export type { OpenOrder, OrderAsked, OrderLine } from "./order-list.ts";
 export { isLeadSupposed, SUPPOSED_LEAD } from "./lead-time.ts";
 export { arrivalOf, openOrders, orderList } from "./order-list.ts";
 export { holdersOf, isOfRecall, partsFor, recallNote, type LotHolders, type LotInKit } from "./lots.ts";
+export { movesProposed, type MoveProposed } from "./moves/moves-proposed.ts";
 export { onShelf, type OnShelf } from "./on-shelf.ts";
 export { blankPart, PartDraft } from "./part-draft.ts";
 export { applyToPart, isStockKind } from "./part-fold.ts";

@@ -1,6 +1,7 @@
 import type { Entry } from "#log";
 import { markOf, type KitDraft } from "../draft.ts";
 import { raise } from "../findings/raise.ts";
+import { breakSeal, isBehindSeal } from "../kit/seal-fold.ts";
 import type { BodyOf, Shapes } from "../kinds/shapes.ts";
 import { HANDS } from "../kinds/writers.ts";
 import type { FittedItem } from "../state.ts";
@@ -12,7 +13,10 @@ export const writers = HANDS;
 export const schema = ({ itemRobbed }: Shapes) => itemRobbed;
 export type Body = BodyOf<typeof schema>;
 
-/** A finding says that it is missing, and its dates count no more. */
+/**
+ * A finding says that it is missing, and its dates count no more. Out of a closed kit it came by its seal being broken,
+ * whatever was said of that.
+ */
 export function fold(draft: KitDraft, body: Body, entry: Entry): void {
   const { kit } = draft;
   const { item, quantity, to: _to, ...found } = body;
@@ -21,6 +25,7 @@ export function fold(draft: KitDraft, body: Body, entry: Entry): void {
   robbed.push({ ...markOf(entry), ...body });
   kit.robbed = robbed;
   takeOut(draft, item, quantity);
+  if (isBehindSeal(kit, draft.patternAt(entry), item)) breakSeal(draft, entry);
 }
 
 function takeOut(draft: KitDraft, item: string, quantity: number): void {

@@ -24,6 +24,15 @@ export function noteDrawn(draft: KitDraft, taking: Taking, entry: Entry): void {
   if (drawn) draft.drawn.add({ ...markOf(entry), ...drawn, item, count, ...of });
 }
 
+/** Puts back what was written down as taken for these items in a turnaround: it was not fitted after all. */
+export function putBackDrawn(draft: KitDraft, turnaround: string, items: ReadonlySet<string>): void {
+  const uses = draft.kit.drawn ?? [];
+  const back = new Set(uses.filter((use) => use.turnaround === turnaround && items.has(use.item)));
+  if (back.size === 0) return;
+  for (const use of back) draft.drawn.remove(use);
+  draft.kit.drawn = uses.filter((use) => !back.has(use));
+}
+
 /**
  * So many uses of the same work are looked at, the last ones: that many devices that each fit one item in one turnaround
  * without sight of each other are no honest work, and one more use left standing takes a part too many, never too few.

@@ -2,6 +2,7 @@ import type { Entry } from "#log";
 import { describe, expect, it } from "vitest";
 import { SAMPLE_PATTERN } from "../kit/sample-kit.ts";
 import type { KitState } from "../state.ts";
+import { movesProposed } from "./moves/moves-proposed.ts";
 import { isLeadSupposed } from "./lead-time.ts";
 import { arrivalOf, openOrders, orderList } from "./order-list.ts";
 import { blankPart, PartDraft } from "./part-draft.ts";
@@ -70,6 +71,35 @@ const order = (expected: string): Line => [
   "2026-05-01",
   { order: "o1", place: "north", count: 1, day: "2026-05-01", expected },
 ];
+
+const asked = (lines: readonly Line[], setting: object = CELLS) => {
+  const parts = [partOf(lines, setting)];
+  const patterns = new Map([["sample@1", SAMPLE_PATTERN]]);
+  return { parts, kits: [KIT], patterns, policy: {}, stock: stockOf(parts, [KIT]), today: TODAY, days: 365 };
+};
+
+const south = (count: number): Line => ["stock-received", "2026-03-01", { place: "south", count, day: "2026-03-01" }];
+
+const movesOf = (lines: readonly Line[], setting?: object) => {
+  const of = asked(lines, setting);
+  return movesProposed(of, orderList(of), ["north", "south"]).map(({ from, to, count }) => `${count} ${from} ${to}`);
+};
+
+describe("a move between shelves that spares an order", () => {
+  it("is proposed from a place that has more than it needs, of no more than the other wants", () => {
+    expect(movesOf([south(3)])).toEqual(["1 south north"]);
+    expect(movesOf([])).toEqual([]);
+    expect(movesOf([received(1), south(3)])).toEqual([]);
+  });
+
+  it("leaves a place what is to be kept there", () => {
+    const keep = { ...CELLS, keep: [{ place: "south", least: 3 }] };
+    expect(movesOf([south(3)], keep)).toEqual([]);
+    expect(movesOf([south(4)], { ...keep, keep: [...keep.keep, { place: "north", least: 2 }] })).toEqual([
+      "1 south north",
+    ]);
+  });
+});
 
 describe("what must be ordered by which day", () => {
   it("counts back the lead time from the last day on which the item is good", () => {

@@ -84,7 +84,8 @@ function placesOf({ id, keep }: StockPart, needs: readonly StockNeed[], stock: S
   return [...new Set([...keep.map(({ place }) => place), ...(stock.get(id)?.keys() ?? []), ...wanting])];
 }
 
-function lineOf(
+/** What falls short of one part at one place, with all that kits want. */
+export function lineOf(
   { stock, today, days, parts }: OrderAsked,
   part: StockPart,
   place: string,

@@ -4,7 +4,7 @@ import { Hand, kitOf, SAMPLE_PATTERN } from "../kit/sample-kit.ts";
 import { outlookOf } from "../standing/standing.ts";
 import type { KitState } from "../state.ts";
 import { sayWhy } from "./work-line.ts";
-import { workLinesOf } from "./work-lines.ts";
+import { partsOfOpening, workLinesOf } from "./work-lines.ts";
 
 /** Enrolled, turned round and sealed on Saturday 10 January 2026: fuel good until 10 July, muster until 24 February. */
 function sealed(): Hand {
@@ -47,6 +47,15 @@ describe("work due on a kit", () => {
     expect(line!.minutes).toBe(10);
   });
 
+  it("names the same parts for work due and for what to have at hand before the opening", () => {
+    const kit = kitOf(sealed());
+    const atHand = (today: string) =>
+      partsOfOpening(kit, SAMPLE_PATTERN, outlookOf(kit, SAMPLE_PATTERN, {}), today).map(({ item }) => item);
+    const due = linesOn(kit, "2026-07-01").find(({ work }) => work === "opening")!;
+    expect(atHand("2026-07-01")).toEqual(due.parts.map(({ item }) => item));
+    expect(atHand("2026-01-12")).toEqual(["desiccant"]);
+  });
+
   it("says of a finding that something was done about only its proof, with the line", () => {
     const hand = sealed();
     hand.write("finding-raised", { finding: "f", item: "torch", mode: "torch-dim", effect: "limits", photos: [] });
@@ -54,6 +63,17 @@ describe("work due on a kit", () => {
     const [proof] = linesOn(kitOf(hand), "2026-02-02")[0]!.tasks;
     expect(proof).toMatchObject({ sort: "prove", finding: "f", proveAt: [3] });
     expect(inWords(proof!.what, ENGLISH.standing)).toBe("Torch: dim: prove it at line 3.");
+  });
+
+  it("never hides a muster behind an opening that was put off past its last day", () => {
+    const hand = sealed();
+    hand.write("finding-raised", { finding: "f", item: "torch", mode: "torch-dim", effect: "limits", photos: [] });
+    hand.write("work-put-off", { work: "opening", until: "2026-03-30", reason: "Part on order." });
+    const kit = kitOf(hand);
+    const told = (today: string) => linesOn(kit, today).map(({ work, bucket }) => `${work} ${bucket}`);
+    expect(told("2026-02-23")).toEqual(["opening month", "muster week"]);
+    expect(told("2026-02-25")).toEqual(["opening month", "muster overdue"]);
+    expect(told("2026-03-31")).toEqual(["opening overdue"]);
   });
 
   it("keeps a muster due on its last day, whatever day an earlier version let it be put off to", () => {

@@ -8,7 +8,7 @@ import type { Outlook } from "../standing/standing.ts";
 import type { KitState } from "../state.ts";
 import { partsFor } from "./work-parts.ts";
 import { tasksOf, type SortedTask } from "./work-tasks.ts";
-import type { WorkLine } from "./work-line.ts";
+import type { PartNeed, WorkLine } from "./work-line.ts";
 
 /** How far work is looked ahead to [d]. */
 export const AHEAD_DAYS = 31;
@@ -36,7 +36,7 @@ export function workLinesOf(kit: KitState, pattern: Pattern, outlook: Outlook, t
   const flush = flushDue(kit, pattern);
   const planned = kit.planned?.openings.find(({ week }) => week <= horizon)?.week;
   if (flush !== undefined || planned !== undefined) groups.opening ??= [];
-  joinMuster(groups, planned, today);
+  joinMuster(groups, { planned, today, putOff: kit.work?.opening?.putOff?.until });
   // A kit that is away can only be fetched.
   if (groups.return !== undefined && kit.custody.kind === "away")
     return [lineOf("return", groups.return, { kit, outlook, today })];
@@ -55,6 +55,25 @@ export function workLinesOf(kit: KitState, pattern: Pattern, outlook: Outlook, t
   });
 }
 
+/**
+ * The parts that an opening of the kit uses if it is opened today: what work due says of it, and where none is due what
+ * every opening uses up.
+ *
+ * @param kit - as its log tells it
+ * @param pattern - the version it is built to
+ * @param outlook - what bears on it
+ * @param today - the day at its place
+ */
+export function partsOfOpening(
+  kit: KitState,
+  pattern: Pattern,
+  outlook: Outlook,
+  today: PlainDate,
+): readonly PartNeed[] {
+  const due = workLinesOf(kit, pattern, outlook, today).find(({ work }) => work === "opening");
+  return due?.parts ?? partsFor(outlook.lookup, []);
+}
+
 type Groups = Partial<Record<WorkKind, SortedTask[]>>;
 
 function grouped(tasks: readonly SortedTask[]): Groups {
@@ -63,13 +82,25 @@ function grouped(tasks: readonly SortedTask[]): Groups {
   return groups;
 }
 
-/** Sealing the container anew counts as seeing it. What wants to be seen only in weeks is no part of what is overdue. */
-function joinMuster(groups: Groups, planned: PlainDate | undefined, today: PlainDate): void {
+interface Joining {
+  readonly planned: PlainDate | undefined;
+  readonly today: PlainDate;
+  /** Day to which the opening was put off. */
+  readonly putOff: PlainDate | undefined;
+}
+
+/**
+ * Sealing the container anew counts as seeing it. What wants to be seen only in weeks is no part of what is overdue; what
+ * wants to be seen before an opening that was put off waits for none.
+ */
+function joinMuster(groups: Groups, { planned, today, putOff }: Joining): void {
   const { opening, muster } = groups;
   if (opening === undefined || muster === undefined) return;
   const first = [firstDay(opening), planned].reduce(earlier, undefined);
   const isNow = opening.some(({ task }) => task.day === undefined);
   const day = firstDay(muster);
+  const isGrounding = opening.some(({ task }) => task.effect === "grounds" && task.day === undefined);
+  if (!isGrounding && putOff !== undefined && putOff > (day ?? today)) return;
   if (!isNow && (day === undefined || first === undefined || first > day)) return;
   delete groups.muster;
   if (isNow && bucketOf(day ?? today, today) === "month") return;
@@ -107,7 +138,7 @@ function lineOf(work: WorkKind, sorted: readonly SortedTask[], about: About): Wo
     ...(by !== undefined && { by }),
     bucket: flush ? "wet" : bucketOf(by, today),
     ...effort(work, sorted, outlook),
-    parts: partsFor(outlook.lookup, work === "opening" ? tasks : []),
+    parts: work === "opening" ? partsFor(outlook.lookup, tasks) : [],
     ...(flush && { flush }),
     said,
     ...(planned !== undefined && { planned }),

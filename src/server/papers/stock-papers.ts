@@ -17,6 +17,7 @@ export async function printOrders(parts: Parts, log: WholeLog): Promise<Uint8Arr
   const { renderOrderSheet } = await import("#paper");
   return renderOrderSheet({
     stationName: reading.stationName,
+    ...(reading.policy.currency !== undefined && { currency: reading.policy.currency }),
     lines: orderList({ ...reading, stock, today, days: DAYS }),
     places: new Map(reading.places.map(({ id, name }) => [id, name])),
     now,

@@ -11,7 +11,7 @@ const MEMORY_YEARS = 50;
 /** The kit is on charge. */
 export function needOnCharge(kit: KitState): Fault | undefined {
   if (!kit.retired) return undefined;
-  return because("SN-114", "kit", kit.name, "a kit on charge", `It was retired: ${kit.retired.reason}`);
+  return because("SN-114", "kit", kit.name, "a kit that was not retired", `It was retired: ${kit.retired.reason}`);
 }
 
 /** The kit is not out on loan. */

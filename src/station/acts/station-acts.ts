@@ -48,7 +48,7 @@ export function retireBoat(doing: ActContext, boat: string, reason: string): Act
 export function setPolicy(doing: ActContext, body: Bodies["policy-set"]): Act<"policy-set"> {
   const some = Object.values(body).some((text) => text !== undefined);
   return allow(doing, atStation("station", "policy-set", body), [
-    unless(some, because("SN-143", "body", body, "at least one span", "Say which to change.")),
+    unless(some, because("SN-143", "body", body, "at least one of them", "Say which to change.")),
   ]);
 }
 

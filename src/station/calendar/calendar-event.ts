@@ -8,6 +8,8 @@ export interface CalendarEvent {
   readonly day: PlainDate;
   /** RFC 3339, where it has a time; else it is of its whole day. */
   readonly at?: string;
+  /** Id of the kit that it is about, where it is about one. */
+  readonly kit?: string;
   readonly summary: string;
   readonly description: string;
   /** Ids of those it is for; empty where nobody has taken it. */

@@ -17,6 +17,7 @@ export function flushEvents({ kit, place, flush }: DueLine, now: string): readon
   const event: CalendarEvent = {
     uid: `${kit.enrolled.entry}-flush`,
     sort: "flush",
+    kit: kit.id,
     day,
     at,
     summary: `First flush of ${kit.name}, due by ${clockAt(place.zone, at)}`,

@@ -53,7 +53,8 @@ function openingEvents(kit: KitState, { people }: StationReading): readonly Cale
     const what = renews.length > 0 ? `Renews ${renews.join(", ")}. ` : "";
     const who = names === "" ? "" : ` By ${names}.`;
     const description = `${what}Planned for the week of ${formatDate(week)}.${who}`;
-    return { uid: `${id}-planned`, sort: "opening", day: week, summary: `Open ${kit.name}`, description, people: by };
+    const of = { uid: `${id}-planned`, sort: "opening", kit: kit.id } as const;
+    return { ...of, day: week, summary: `Open ${kit.name}`, description, people: by };
   });
 }
 
@@ -72,6 +73,7 @@ function workEvents(line: DueLine, today: PlainDate): readonly CalendarEvent[] {
   const event = {
     uid: uidOf(kit, work),
     sort: "work" as const,
+    kit: kit.id,
     day,
     summary: sayWorkOn(line),
     description: `${line.by === undefined && day === today ? "At once. " : ""}${tasks.map(({ what }) => inWords(what, ENGLISH.standing)).join(" ")}`,
@@ -92,7 +94,8 @@ function lapseEvent(kit: KitState, place: Place, ends: readonly Ending[], today:
   if (first === undefined) return undefined;
   const summary = `${kit.name}: last good day, then ${first.what}`;
   const description = `It then ${first.bears} the kit. At ${place.name}.`;
-  return { uid: uidOf(kit, "lapse"), sort: "lapse", day: first.day, summary, description, people: [] };
+  const of = { uid: uidOf(kit, "lapse"), sort: "lapse", kit: kit.id } as const;
+  return { ...of, day: first.day, summary, description, people: [] };
 }
 
 /** Kits that want to be seen so soon after the first of their place are named with it [day]. */

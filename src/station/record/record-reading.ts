@@ -52,14 +52,16 @@ export function said(record: RecordRead, line: RecordLine): string {
   return standing ? answerWordsOf(record, standing, all) : "NOT ANSWERED";
 }
 
-/** What was answered at a line, each time, the one that stands last. */
-export function answersAt({ entries, turnaround }: RecordRead, { step, check }: RecordLine): readonly StepAnswer[] {
+type Said = StepAnswer & { readonly at: string };
+
+/** What was answered at a line, each time with its instant, the one that stands last. */
+export function answersAt({ entries, turnaround }: RecordRead, { step, check }: RecordLine): readonly Said[] {
   const standing = turnaround.answers[answerKey(step, check)];
   if (!standing) return [];
   const earlier = linesOfKind(entries, "step-answered").filter(
     ({ id, body }) => id !== standing.mark.entry && body.step === step && body.check === check,
   );
-  return [...earlier.map(({ body }) => body), standing];
+  return [...earlier.map(({ at, body }) => ({ ...body, at })), { ...standing, at: standing.mark.at }];
 }
 
 /** Who answered a line, and when. */

@@ -11,9 +11,12 @@ import {
   type StepAnswer,
 } from "#readiness";
 import { sayDuration, sayLimit, ENGLISH } from "#words";
-import { dateWords, valueWords } from "./value-words.ts";
+import { dateWords, instantWords, valueWords } from "./value-words.ts";
 
-type Said = Pick<StepAnswer, "check" | "answer" | "value" | "why" | "note" | "fromCard" | "cardAt">;
+type Said = Pick<StepAnswer, "check" | "answer" | "value" | "why" | "note" | "fromCard" | "cardAt"> & {
+  /** When it was said, RFC 3339. */
+  readonly at?: string;
+};
 
 /**
  * An answer in the words that the screen had for it, with what was read, its limits, why not, and the note.
@@ -35,8 +38,26 @@ export function answerWordsOf(
   };
   const card = said.fromCard === true ? `; from a card of ${(said.cardAt ?? "").slice(0, 16).replace("T", " ")}` : "";
   const note = said.note === undefined ? "" : `. Note: ${said.note}`;
-  const wasWrong = said.answer === "seen" && all.some(({ answer }) => answer === "wrong");
-  return `${wasWrong ? "FOUND WRONG, then " : ""}${words[said.answer]}${readWords(check, all, units)}${note}${card}`;
+  return `${beforeWords(check, said, all)}${words[said.answer]}${readWords(check, all, units)}${note}${card}`;
+}
+
+/** "FOUND WRONG at 08:12, then ": what was said there before and is not said any more, each time with its hour. */
+function beforeWords(check: Check | undefined, said: Said, all: readonly Said[]): string {
+  const changes = all.filter((one, i) => one.answer !== all[i - 1]?.answer);
+  const before = changes.at(-1)?.answer === said.answer ? changes.slice(0, -1) : changes;
+  if (before.every(({ answer }) => answer === "seen") && said.answer === "seen") return "";
+  return before.map((one) => `${earlierWords(check, one)}${hourOf(one, said)}, then `).join("");
+}
+
+function earlierWords(check: Check | undefined, { answer, value, why }: Said): string {
+  if (answer === "seen") return sayGivenSeen(check, value, ENGLISH.act);
+  return answer === "wrong" ? "FOUND WRONG" : `NOT POSSIBLE: ${why ?? ""}`;
+}
+
+/** " at 08:12", with its day where that is another. */
+function hourOf({ at }: Said, last: Said): string {
+  if (at === undefined) return "";
+  return ` at ${at.slice(0, 10) === last.at?.slice(0, 10) ? at.slice(11, 16) : instantWords(at)}`;
 }
 
 /** " (0.9 mm, then 0.75 mm; at most 0.8 mm)" */

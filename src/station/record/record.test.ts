@@ -3,17 +3,20 @@ import type { Entry } from "#log";
 import { Desk, SMALL_PATTERN } from "../sample-station.ts";
 import { makeRemedy, proveFinding, raiseFinding } from "../acts/finding-acts.ts";
 import { enrolKit } from "../acts/kit-acts.ts";
-import { closeGrounded, fitItem, openTurnaround, readDate } from "../acts/turnaround-acts.ts";
+import { answerStep, closeGrounded, fitItem, openTurnaround, readDate } from "../acts/turnaround-acts.ts";
 import type { Act } from "../acts/draft.ts";
-import type { EntryKind } from "#readiness";
+import { recordOf, type EntryKind } from "#readiness";
 import { exceptionsOf } from "./exceptions.ts";
 import { linesBehind } from "./lines-behind.ts";
+import { said } from "./record-reading.ts";
 import { renewalsOf } from "./readings.ts";
 import type { RecordRead } from "./record.ts";
 import { summaryOf } from "./summary.ts";
 import { dateWords, valueWords } from "./value-words.ts";
 
 const CELLS = { item: "cells", fitted: "2026-01-01", printed: "2027-03", quantity: 2 };
+
+const volts = (si: number) => ({ kind: "quantity", si, dimension: "voltage", text: `${si} V` }) as const;
 
 /** A kit under way, and every line that was written of it. */
 class Story {
@@ -113,6 +116,28 @@ describe("the record of a turnaround", () => {
     expect(story.desk.kit().contents["cells"]).toMatchObject({ fitted: "2026-01-01", printed: "2027-03" });
     expect(renewalsOf(story.read()).rows).toEqual([]);
     expect(exceptionsOf(story.read()).findings.rows[0]!.cells[2]).toBe("replaced: 2 x Contact spring");
+  });
+
+  it("says in words why it was opened, never by the code of the log", () => {
+    const read = recalled().read();
+    const opened = (because: typeof read.turnaround.because) =>
+      summaryOf({ ...read, turnaround: { ...read.turnaround, because } })[0]!.cells[1];
+    expect(opened("lapse")).toMatch(/: something in it runs out$/);
+    expect(opened("returned")).toMatch(/: back from a vessel$/);
+  });
+
+  it("keeps the time of the first look where a line was found wrong and then right", () => {
+    const story = new Story();
+    const { desk } = story;
+    const at = { turnaround: "t1", step: "look", check: "volts" } as const;
+    const answer = (said: "wrong" | "seen", si: number) =>
+      story.do(answerStep(desk.as("ann"), desk.kit(), { ...at, answer: said, value: volts(si) }));
+    answer("wrong", 1.1);
+    const first = story.entries.at(-1)!.at.slice(11, 16);
+    answer("seen", 1.5);
+    const read = story.read();
+    const line = recordOf(read.turnaround, read.pattern).find(({ check }) => check === "volts")!;
+    expect(said(read, line)).toMatch(new RegExp(`^FOUND WRONG at ${first}, then .*1\\.1 V, then 1\\.5 V`));
   });
 
   it("says that it was part of a drill", () => {

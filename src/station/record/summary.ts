@@ -11,7 +11,7 @@ export function summaryOf(record: RecordRead): RecordTable["rows"] {
   const first = before.length === 0 ? "" : `, read before that as ${before.join(", ")}`;
   return [
     ...(record.turnaround.drill === undefined ? [] : [{ cells: ["Drill", DRILL_WORDS], bold: true }]),
-    { cells: ["Opened", `${instantWords(opened.at)} by ${nameOf(record, opened.by)}, because: ${because}`] },
+    { cells: ["Opened", `${instantWords(opened.at)} by ${nameOf(record, opened.by)}: ${WHY_OPENED[because]}`] },
     { cells: ["Seal read", `${seen}${first}; ${recorded}`] },
     { cells: ["Closed", closedWords(record)] },
     { cells: ["New seal", closed?.seal ?? "none"], bold: true },
@@ -20,6 +20,15 @@ export function summaryOf(record: RecordRead): RecordTable["rows"] {
     ...(closed?.reason ? [{ cells: ["Reason", closed.reason] }] : []),
   ];
 }
+
+/** Why it was opened, as the screen asks it. */
+const WHY_OPENED: Readonly<Record<RecordRead["turnaround"]["because"], string>> = {
+  routine: "routine",
+  returned: "back from a vessel",
+  finding: "to put a finding right",
+  seal: "for its seal",
+  lapse: "something in it runs out",
+};
 
 const DRILL_WORDS = "This turnaround was part of a drill: faults may have been planted.";
 

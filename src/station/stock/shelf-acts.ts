@@ -34,7 +34,7 @@ export function robItem(doing: ActContext, kit: KitState, body: ItemRobbed): Act
     needHere(kit),
     unless(
       other !== undefined && other.id !== kit.id,
-      because("SN-201", "body.to", body.to, "another kit on charge", "Choose the kit that it is taken for."),
+      because("SN-201", "body.to", body.to, "another kit that was not retired", "Choose the kit that it is taken for."),
     ),
     ...judgeNames(doing, kit, body),
     ...judgeTakenOut(body, pattern ? [pattern] : []),

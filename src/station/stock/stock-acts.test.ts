@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { holdersOf, onShelf, partShelf, stockOf, standingOf, type PartSetting } from "#readiness";
+import { holdersOf, isBehindSeal, onShelf, partShelf, stockOf, standingOf, type PartSetting } from "#readiness";
 import { enrolKit } from "../acts/kit-acts.ts";
 import { makeRemedy, raiseFinding } from "../acts/finding-acts.ts";
 import { strikeEntry } from "../acts/station-acts.ts";
-import { fitItem, openTurnaround } from "../acts/turnaround-acts.ts";
+import { closeGrounded, fitItem, openTurnaround } from "../acts/turnaround-acts.ts";
 import { effectsOfTaking } from "../acts/finding-effect.ts";
 import { Desk, refusalsOf, SMALL_PATTERN } from "../sample-station.ts";
 import { robItem, setShelves } from "./shelf-acts.ts";
@@ -46,10 +46,27 @@ function opened(): Desk {
   return made;
 }
 
-function onNorth(made: Desk): number {
+function onNorth(made: Desk, part = "cell"): number {
   const { parts, kits } = made.fold.read();
-  return partShelf(stockOf(parts, kits), "cell", "north").count;
+  return partShelf(stockOf(parts, kits), part, "north").count;
 }
+
+describe("a seal off the shelf", () => {
+  const SEALS = { ...CELLS, number: "101", name: "Seal", keep: [], items: [{ pattern: "small", item: "pump" }] };
+  const taken = { item: "pump", fitted: "2026-01-10", quantity: 1, turnaround: "t1", step: "stow" } as const;
+
+  it("is used only where one was fitted: a kit closed as grounded without a seal took none", () => {
+    const made = opened();
+    made.do(stock.setPart(made.as("ann"), "seals", SEALS));
+    const cells = { ...FITTED, ...FROM_NORTH };
+    made.do(fitItem(made.as("ben"), made.kit(), cells));
+    made.do(fitItem(made.as("ben"), made.kit(), { ...taken, drawn: { part: "seals", place: "north" } }));
+    expect(onNorth(made, "seals")).toBe(-1);
+    made.do(closeGrounded(made.as("ann"), made.kit(), { turnaround: "t1", reason: "Part on order." }));
+    expect(onNorth(made, "seals")).toBe(0);
+    expect(onNorth(made)).toBe(2);
+  });
+});
 
 describe("a shelf", () => {
   it("holds what came, less what was used, scrapped and moved; a count is the truth from then on", () => {
@@ -196,6 +213,27 @@ describe("an item taken from one kit for another", () => {
     expect(standing).toBe("grounded");
     expect(because.map(({ said }) => said)).toContainEqual({ say: "finding", of: { name: "Cells: Taken for k2" } });
     expect(restore.what).toContainEqual({ say: "fitBack", of: { item: "Cells" } });
+  });
+
+  it("READY-45 out of a sealed kit breaks the seal: the kit has none until it is sealed anew", () => {
+    const made = desk();
+    const sealed = { name: "k3", serial: "S-3", seal: "00417", items: [] };
+    made.do(enrolKit(made.as("ann"), { kit: "k3", place: "north", pattern: "small@1", body: sealed }));
+    const line = made.do(robItem(made.as("ben"), made.kit("k3"), ROBBED));
+    expect(made.kit("k3").seal).toBeUndefined();
+    expect(made.kit("k3").seals.at(-1)).toMatchObject({ number: "00417", what: "broken", entry: line.id });
+    const { because } = standingOf(made.kit("k3"), SMALL_PATTERN, "2026-01-11", {});
+    expect(because.map(({ said }) => said)).toContainEqual({ say: "noSeal" });
+    made.do(strikeEntry(made.as("ann"), line, "Written of the wrong kit."));
+    expect(made.kit("k3").seal).toMatchObject({ number: "00417" });
+  });
+
+  it("READY-45 from outside leaves the seal whole", () => {
+    const outside = { ...SMALL_PATTERN, items: SMALL_PATTERN.items.map((one) => ({ ...one, place: "outside" })) };
+    const kit = { seal: { number: "00417", entry: "e", at: "2026-01-01T08:00:00Z", by: "ann", device: "tablet" } };
+    expect(isBehindSeal(kit, outside, "cells")).toBe(false);
+    expect(isBehindSeal(kit, SMALL_PATTERN, "cells")).toBe(true);
+    expect(isBehindSeal(kit, undefined, "cells")).toBe(true);
   });
 
   it("is for another kit, and no more than the kit holds", () => {

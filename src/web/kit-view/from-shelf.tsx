@@ -1,6 +1,7 @@
 import { inWords } from "#words";
 import { useId } from "react";
 import { useWords } from "../language/index.ts";
+import "./from-shelf.css";
 import type { Source } from "./stock-view.ts";
 
 interface FromShelfProps {
@@ -14,6 +15,7 @@ interface FromShelfProps {
 export function FromShelf({ sources, value, onChange }: FromShelfProps) {
   const words = useWords("kitView");
   const id = useId();
+  const chosen = sources.find(({ key }) => key === value);
   if (sources.length === 0) return null;
   return (
     <label className="field" htmlFor={id}>
@@ -31,6 +33,7 @@ export function FromShelf({ sources, value, onChange }: FromShelfProps) {
           </option>
         ))}
       </select>
+      {chosen && <span className="field-hint from-shelf-whole">{inWords(chosen.said, words)}</span>}
     </label>
   );
 }

@@ -25,7 +25,7 @@ export function sameKit(row: RowIn, kit: KitState, said: SaidOfKit, doing: ActCo
   const told = (key: string, sheet: string, log: string, remedy: string) => {
     if (sheet !== "" && plainName(sheet) !== plainName(log)) row.fault("ST-230", key, sheet, log || "nothing", remedy);
   };
-  const onPage = `${kit.name} is on charge: change it on its own page, or write here what stands there.`;
+  const onPage = `${kit.name} is here already: change it on its own page, or write here what stands there.`;
   told("name", said.name, kit.name, onPage);
   told("place", said.place.id, kit.place, onPage);
   const built = kit.pattern.split("@", 1)[0] ?? "";

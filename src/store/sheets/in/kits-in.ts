@@ -32,9 +32,9 @@ export function readKit(row: RowIn, doing: ActContext, newId: () => string): rea
   const pattern = row.oneOf("pattern", newest, (one) => namesOf(one, newest));
   const open = doing.places.filter(({ closed }) => !closed);
   const place = row.oneOf("place", open, (one) => [one.name, one.id]);
-  if (!pattern || !place || name === "" || serial === "") return [];
   const found = readDates(row, pattern, doing);
   const read = found.map((one) => one.read);
+  if (!pattern || !place || name === "" || serial === "") return judgeRest(row, doing, { name, serial, seal });
   const here = doing.kits.find((kit) => !kit.retired && plainName(kit.serial) === plainName(serial));
   if (here) return sameKit(row, here, { name, seal, place, pattern, read: found }, doing);
   const body = {
@@ -50,6 +50,28 @@ export function readKit(row: RowIn, doing: ActContext, newId: () => string): rea
   return row.take(enrolKit(doing, wanted), { ...KIT_KEYS, ...dates });
 }
 
+/** A row that is bad already is told all the same what the station's rules say of its name, its serial and its seal. */
+function judgeRest(
+  row: RowIn,
+  doing: ActContext,
+  { name, serial, seal }: Readonly<Record<"name" | "serial" | "seal", string>>,
+): readonly Draft[] {
+  const body = { name, serial, ...(seal !== "" && { seal }), items: [] };
+  const act = enrolKit(doing, { kit: "", place: "", pattern: "", body });
+  const isHere = doing.kits.some((kit) => !kit.retired && plainName(kit.serial) === plainName(serial));
+  const said = ["body.name", "body.serial", "body.seal"].filter((field) => !isHere && row.text(keyOf(field)) !== "");
+  if (act.kind === "refused")
+    row.say(
+      act.because.filter(({ field }) => said.includes(field)),
+      KIT_KEYS,
+    );
+  return [];
+}
+
+function keyOf(field: string): string {
+  return field.replace("body.", "");
+}
+
 /** What a pattern may be called: its name, its id and key, and as many first words of its name as no other begins with. */
 function namesOf(pattern: Pattern, all: readonly Pattern[]): readonly string[] {
   const words = pattern.name.split(/\s+/);
@@ -61,10 +83,11 @@ function namesOf(pattern: Pattern, all: readonly Pattern[]): readonly string[] {
 
 const KIT_KEYS = { place: "place", "body.name": "name", "body.serial": "serial", "body.seal": "seal" };
 
-function readDates(row: RowIn, pattern: Pattern, doing: ActContext): readonly DateInRow[] {
+/** Every date of the row; of what pattern it is must be known before any of them can be a date of its items. */
+function readDates(row: RowIn, pattern: Pattern | undefined, doing: ActContext): readonly DateInRow[] {
   return dateFields(doing.patterns.values()).flatMap(({ key, itemIn, of, label }) => {
     const date = row.date(key);
-    if (date === undefined) return [];
+    if (date === undefined || pattern === undefined) return [];
     const item = itemIn.get(pattern.id);
     if (item !== undefined && pattern.items.some(({ id }) => id === item)) return [{ key, read: { item, of, date } }];
     row.fault(

@@ -114,6 +114,14 @@ describe("kits from a sheet", () => {
     expect(judged.drafts).toEqual([]);
   });
 
+  it("name a bad date in the first round, whatever else is wrong with the row", async () => {
+    const judged = await plan("kits", `${HEADS}A,,tall,nowhere,,31 February 2027\n`);
+    expect(told(judged).map((one) => one.split(" ").slice(0, 3).join(" "))).toContain("2 Cells (expiry)");
+    expect(new Set(judged.bad.map(({ column }) => column))).toEqual(
+      new Set(["Serial No.", "Pump type", "Location", "Cells (expiry)"]),
+    );
+  });
+
   it("take a bare serial number for a day, and say so", async () => {
     const { rows, drafts } = await plan("kits", `${HEADS}A,S-1,small,north,,46085\n`);
     expect(drafts[0]?.body).toMatchObject({ read: [{ date: "2026-03-04" }] });

@@ -185,8 +185,13 @@ export class RowIn {
    */
   take(act: Act, keys: Readonly<Record<string, string>> = {}): readonly Draft[] {
     if (act.kind === "entry") return [act.draft];
-    for (const fault of act.because) this.#push(keys[fault.field] ?? "", fault);
+    this.say(act.because, keys);
     return [];
+  }
+
+  /** Faults of a line that is not made, under the fields of its parts. */
+  say(faults: readonly Fault[], keys: Readonly<Record<string, string>>): void {
+    for (const fault of faults) this.#push(keys[fault.field] ?? "", fault);
   }
 
   #push(key: string, fault: Fault): void {

@@ -3,15 +3,22 @@ import { useWords } from "#web/language/index.ts";
 import { Button, ErrorBox, TextField } from "#web/parts/index.ts";
 import { DateField } from "#web/parts/fields/date-field.tsx";
 import { useSaving } from "#web/act/use-saving.ts";
-import type { ActingOnFinding } from "./about-finding.ts";
+import { useMending, type ActingOnFinding } from "./about-finding.ts";
+
+interface Said {
+  readonly name: string;
+  readonly limit: string;
+  readonly until?: string;
+}
 
 /** Lived with: a name that answers for it, the limit a vessel must hear, and the day it ends. */
 export function LivedWithForm({ at, acts, finding }: ActingOnFinding) {
   const words = useWords("mending");
   const saving = useSaving();
-  const [name, setName] = useState(at.view.me.name);
-  const [limit, setLimit] = useState(finding.limit ?? "");
-  const [until, setUntil] = useState<string>();
+  const empty: Said = { name: at.view.me.name, limit: finding.limit ?? "" };
+  const kept = useMending(finding, "lived-with", empty);
+  const { name, limit, until } = kept.value;
+  const change = (said: Partial<Said>) => kept.change({ ...kept.value, ...said });
   const [tried, setTried] = useState(false);
   const save = () => {
     setTried(true);
@@ -24,20 +31,20 @@ export function LivedWithForm({ at, acts, finding }: ActingOnFinding) {
       <TextField
         label={words.who()}
         value={name}
-        onChange={setName}
+        onChange={(text) => change({ name: text })}
         {...(tried && name.trim() === "" && { fault: words.nameSomebody() })}
       />
       <TextField
         label={words.limit()}
         hint={words.limitHint()}
         value={limit}
-        onChange={setLimit}
+        onChange={(text) => change({ limit: text })}
         {...(tried && limit.trim() === "" && { fault: words.stateLimit() })}
       />
       <DateField
         label={words.until()}
         value={until}
-        onChange={setUntil}
+        onChange={(day) => kept.change({ name, limit, ...(day !== undefined && { until: day }) })}
         mayBeMonth={false}
         hint={words.untilHint()}
         {...(tried && until === undefined && { fault: words.chooseDay() })}

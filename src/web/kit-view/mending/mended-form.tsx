@@ -2,13 +2,14 @@ import { useState } from "react";
 import { useWords } from "#web/language/index.ts";
 import { Button, ErrorBox, TextField } from "#web/parts/index.ts";
 import { useSaving } from "#web/act/use-saving.ts";
-import type { ActingOnFinding } from "./about-finding.ts";
+import { useMending, type ActingOnFinding } from "./about-finding.ts";
 
 /** Mended: how, in words. */
 export function MendedForm({ acts, finding }: ActingOnFinding) {
   const words = useWords("mending");
   const saving = useSaving();
-  const [note, setNote] = useState("");
+  const kept = useMending(finding, "mended", { note: "" });
+  const { note } = kept.value;
   const [missing, setMissing] = useState(false);
   const save = () => {
     setMissing(note.trim() === "");
@@ -20,7 +21,7 @@ export function MendedForm({ acts, finding }: ActingOnFinding) {
       <TextField
         label={words.howMended()}
         value={note}
-        onChange={setNote}
+        onChange={(text) => kept.change({ note: text })}
         isLong
         hint={words.mendedHint()}
         {...(missing && { fault: words.sayHow() })}

@@ -1,9 +1,8 @@
-import { useState } from "react";
 import type { Words } from "#words";
 import { useWords } from "#web/language/index.ts";
 import type { Remedy } from "#readiness";
 import { Choice } from "#web/parts/fields/choice.tsx";
-import type { ActingOnFinding } from "./about-finding.ts";
+import { useMending, type ActingOnFinding } from "./about-finding.ts";
 import { LivedWithForm } from "./lived-with-form.tsx";
 import { MendedForm } from "./mended-form.tsx";
 import { sayWhyNotLivedWith } from "./remedy-words.ts";
@@ -30,14 +29,15 @@ function livingOf(words: Words["mending"]): Way {
 export function RemedyForm(props: ActingOnFinding) {
   const words = useWords("mending");
   const whyNot = sayWhyNotLivedWith(props.finding, props.at.view.me.role, words);
-  const [how, setHow] = useState<Remedy["how"]>();
+  const kept = useMending<{ readonly how?: Remedy["how"] }>(props.finding, "how", {});
+  const { how } = kept.value;
   return (
     <div className="finding-form">
       <Choice
         label={words.whatDone()}
         options={whyNot === undefined ? [...mendingOf(words), livingOf(words)] : mendingOf(words)}
         value={how}
-        onChange={setHow}
+        onChange={(next) => kept.change({ how: next })}
         {...(whyNot !== undefined && { hint: whyNot })}
       />
       {how === "mended" && <MendedForm {...props} />}

@@ -10,9 +10,18 @@ import { NumberField } from "#web/parts/fields/number-field.tsx";
 import { FromShelf } from "#web/kit-view/from-shelf.tsx";
 import { plainSource, sourcesFor, stockIn } from "#web/kit-view/stock-view.ts";
 import { useSaving } from "#web/act/use-saving.ts";
-import type { ActingOnFinding } from "./about-finding.ts";
+import { useMending, type ActingOnFinding } from "./about-finding.ts";
 
 type WhatIsNew = "item" | "part";
+
+/** What was said so far; `chosen` is the key of a source. */
+interface Said {
+  readonly part: string;
+  readonly quantity?: number | undefined;
+  readonly printed?: string | undefined;
+  readonly told?: WhatIsNew;
+  readonly chosen?: string | undefined;
+}
 
 /** Replaced: with which part, how many, and the date it carries. */
 export function ReplacedForm({ at, acts, finding }: ActingOnFinding) {
@@ -20,13 +29,12 @@ export function ReplacedForm({ at, acts, finding }: ActingOnFinding) {
   const item = itemNamed(at.pattern, finding.item);
   const saving = useSaving();
   const sources = sourcesFor(at.view, stockIn(at.view), at.kit, finding.item);
-  const [chosen, setChosen] = useState<string>();
+  const empty: Said = { part: item?.part ?? item?.name ?? "" };
+  const kept = useMending(finding, "replaced", empty);
+  const { part, quantity, printed, told, chosen } = kept.value;
+  const change = (said: Partial<Said>) => kept.change({ ...kept.value, ...said });
   const source = sources.find(({ key }) => key === (chosen ?? plainSource(sources)));
   const isSourced = sources.length === 0 || source !== undefined;
-  const [part, setPart] = useState(item?.part ?? item?.name ?? "");
-  const [quantity, setQuantity] = useState<number>();
-  const [printed, setPrinted] = useState<string>();
-  const [told, setTold] = useState<WhatIsNew>();
   const isKnown = item === undefined || item.life.kind === "none" || isItemItself(item, part);
   const isRenewed = isKnown || told === "item";
   const needsDate = isRenewed && item?.life.kind === "printed";
@@ -47,13 +55,13 @@ export function ReplacedForm({ at, acts, finding }: ActingOnFinding) {
       <TextField
         label={words.part()}
         value={part}
-        onChange={setPart}
+        onChange={(text) => change({ part: text })}
         {...(tried && part.trim() === "" && { fault: words.namePart() })}
       />
       <NumberField
         label={words.howMany()}
         value={quantity}
-        onChange={setQuantity}
+        onChange={(count) => change({ quantity: count })}
         least={1}
         {...(item !== undefined && item.quantity > 1 && { hint: words.howManyOf({ whole: item.quantity }) })}
         {...(tried && quantity === undefined && { fault: words.writeHowMany() })}
@@ -66,7 +74,7 @@ export function ReplacedForm({ at, acts, finding }: ActingOnFinding) {
             { value: "part", label: words.partIsNew(), note: words.partIsNewMore() },
           ]}
           value={told}
-          onChange={setTold}
+          onChange={(one) => change({ told: one })}
           {...(tried && told === undefined && { fault: words.sayWhatIsNew() })}
         />
       )}
@@ -74,11 +82,11 @@ export function ReplacedForm({ at, acts, finding }: ActingOnFinding) {
         <DateField
           label={words.printed()}
           value={printed}
-          onChange={setPrinted}
+          onChange={(day) => change({ printed: day })}
           {...(tried && printed === undefined && { fault: words.readPrinted() })}
         />
       )}
-      <FromShelf sources={sources} value={source?.key} onChange={setChosen} />
+      <FromShelf sources={sources} value={source?.key} onChange={(key) => change({ chosen: key })} />
       {tried && !isSourced && <p className="field-fault">{words.sayLot()}</p>}
       <ErrorBox error={saving.error} title={words.notSaved()} />
       <Button kind="primary" wide onPress={save}>

@@ -4,7 +4,7 @@ import { uuidv7 } from "uuidv7";
 import { useLocation } from "wouter";
 import type { Effect, Item } from "#kit";
 import { effectsOfTaking, fitItem, robItem } from "#station";
-import { fuelItemOf, lastClosed, type FittedItem, type KitState } from "#readiness";
+import { fuelItemOf, isBehindSeal, type FittedItem, type KitState } from "#readiness";
 import { useCarryOut } from "#web/device/index.ts";
 import { Button, ErrorBox, Notice, TextField, useDoing } from "#web/parts/index.ts";
 import { Choice } from "#web/parts/fields/choice.tsx";
@@ -64,7 +64,11 @@ function Form({ at }: { readonly at: KitAtHand }) {
       )}
       {effect === "limits" && <TextField label={words.limit()} value={limit} onChange={setLimit} limit={300} />}
       <TextField label={words.whyIfNeeded()} value={why} onChange={setWhy} />
-      {isInside(at, item) && <p>{words.takeSealed({ kit: at.kit.name })}</p>}
+      {item !== "" && isBehindSeal(at.kit, at.pattern, item) && (
+        <Notice tone="attention" title={words.takeSealed({ kit: at.kit.name, seal: at.kit.seal?.number ?? "" })}>
+          <p>{words.takeSealedMore()}</p>
+        </Notice>
+      )}
       {other && !fits && (
         <Notice tone="attention" title={words.otherPattern({ kit: other.name })}>
           <p>{words.otherPatternMore()}</p>
@@ -82,12 +86,6 @@ function Form({ at }: { readonly at: KitAtHand }) {
 function itemsToTake({ pattern }: KitAtHand): readonly Item[] {
   const fuel = fuelItemOf(pattern);
   return pattern.items.filter((item) => item.life.kind !== "single-use" && item !== fuel);
-}
-
-/** Whether the seal has to be broken to come at an item. */
-function isInside({ kit, pattern }: KitAtHand, item: string): boolean {
-  const place = pattern.items.find(({ id }) => id === item)?.place;
-  return place !== undefined && place !== "outside" && !kit.turnaround && lastClosed(kit)?.closed?.how === "sealed";
 }
 
 function isSamePattern(one: KitState, other: KitState): boolean {

@@ -6,6 +6,7 @@ import { LeaveDevice } from "./leave-device.tsx";
 import { LockSettings } from "./lock-settings.tsx";
 import { LooksSettings } from "./looks-settings.tsx";
 import { BoatsSettings } from "./boats-settings.tsx";
+import { MoneySettings } from "./money-settings.tsx";
 import { OwnCalendar } from "./own-calendar.tsx";
 import { OwnMail } from "./mail/own-mail.tsx";
 import { PlaceChoice } from "./place-choice.tsx";
@@ -30,6 +31,7 @@ export default function SettingsPage() {
       <SignInSettings />
       {mayWrite(me.role, "place-set") && <PlacesSettings />}
       {mayWrite(me.role, "boat-set") && <BoatsSettings />}
+      {mayWrite(me.role, "policy-set") && <MoneySettings />}
       <OwnCalendar />
       <OwnMail />
       {mayCall(me.role, "keep-wall-links") && <WallLinks />}

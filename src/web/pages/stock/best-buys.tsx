@@ -4,6 +4,7 @@ import { Link } from "wouter";
 import type { StationView } from "#web/device/index.ts";
 import { NumberField } from "#web/parts/fields/number-field.tsx";
 import { ErrorBox, Section } from "#web/parts/index.ts";
+import { sayCost } from "#web/kit-view/say-cost.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
 import { useAsk } from "#web/worker/index.ts";
 import {
@@ -51,7 +52,7 @@ export function BestBuys({ view, stock, parts }: BestBuysProps) {
       ) : (
         <NumberField
           label={words.mayBeSpent()}
-          hint={words.nothingOrdered()}
+          hint={sayMoney(view.policy.currency, words)}
           value={budget}
           onChange={setBudget}
           isWhole={false}
@@ -61,12 +62,12 @@ export function BestBuys({ view, stock, parts }: BestBuysProps) {
       )}
       <ErrorBox error={error} title={words.notTold()} />
       {answer && <p>{words.wantedFirst()}</p>}
-      {bought && <p>{sayBought(answer, bought, words)}</p>}
+      {bought && <p>{sayBought(answer, bought, { words, currency: view.policy.currency })}</p>}
       {rows.length > 0 && (
         <Table
           caption={words.bestBuys()}
           isCaptionHidden
-          columns={columns(words)}
+          columns={columns(words, view.policy.currency)}
           rows={rows}
           rowKey={({ part }) => part.id}
         />
@@ -77,7 +78,12 @@ export function BestBuys({ view, stock, parts }: BestBuysProps) {
   );
 }
 
-const columns = (words: Words["stock"]): readonly Column<Row>[] => [
+/** In which currency; where the station has not said, that is said here once. */
+function sayMoney(currency: string | undefined, words: Words["stock"]): string {
+  return `${currency === undefined ? words.ownMoney() : words.inCurrency({ currency })} ${words.nothingOrdered()}`;
+}
+
+const columns = (words: Words["stock"], currency: string | undefined): readonly Column<Row>[] => [
   { key: "part", head: words.part(), cell: ({ part }) => <Link to={`/stock/${part.id}`}>{part.name}</Link> },
   { key: "now", head: words.fitNow(), align: "figures", cell: ({ held }) => sayHeld(held, words) },
   { key: "buy", head: words.buy(), align: "figures", cell: ({ item }) => item.toBuy ?? 0 },
@@ -85,7 +91,7 @@ const columns = (words: Words["stock"]): readonly Column<Row>[] => [
     key: "cost",
     head: words.cost(),
     align: "figures",
-    cell: ({ part, item }) => ((part.cost ?? 0) * (item.toBuy ?? 0)).toFixed(2),
+    cell: ({ part, item }) => sayCost((part.cost ?? 0) * (item.toBuy ?? 0), currency),
   },
   {
     key: "empty",

@@ -68,16 +68,18 @@ describe("best buys, in words", () => {
 
   it("say how many kits are robbed less in figures that agree with each other and with the table", () => {
     const bought = boughtOf({ items, purchases, exact: true });
-    expect(sayBought({ exact: true }, bought, words)).toMatch(
+    expect(sayBought({ exact: true }, bought, { words, currency: undefined })).toMatch(
       /about 2\.51 times a year.*120\.00 spent .* makes that about 0\.31 times: 2\.20 fewer/,
     );
-    expect(sayBought({ exact: false, gap: 0.034 }, bought, words)).toMatch(
+    expect(sayBought({ exact: false, gap: 0.034 }, bought, { words, currency: undefined })).toMatch(
       /may be better, by at most 0\.03 parts .*\.$/,
     );
     expect(sayEmpty(0.3)).toBe("0.30");
     const parts = [0.104, 0.104].map((now, i) => boughtItem(`${i}`, now, 0.046));
     const both = boughtOf({ items: parts, purchases: [], exact: true });
-    expect(sayBought({ exact: true }, both, words)).toMatch(/about 0\.20 times.*about 0\.10 times: 0\.10 fewer/);
+    expect(sayBought({ exact: true }, both, { words, currency: undefined })).toMatch(
+      /about 0\.20 times.*about 0\.10 times: 0\.10 fewer/,
+    );
   });
 
   it("say plainly what is nothing", () => {
@@ -87,14 +89,18 @@ describe("best buys, in words", () => {
       exact: true,
     });
     expect(none).toMatchObject({ rows: [], spent: 0 });
-    expect(sayBought({ exact: true }, none, words)).toMatch(/less than once in a hundred years.*buys nothing/);
+    expect(sayBought({ exact: true }, none, { words, currency: undefined })).toMatch(
+      /less than once in a hundred years.*buys nothing/,
+    );
     const all = boughtOf({
       items: [boughtItem("seal", 0.2, 0.001)],
       purchases: [{ name: "seal", cost: 3 }],
       exact: true,
     });
-    expect(sayBought({ exact: true }, all, words)).toMatch(/3\.00 spent .* less than once in a hundred years/);
-    expect(sayBought({ exact: true }, all, words)).not.toMatch(/0\.00 times/);
+    expect(sayBought({ exact: true }, all, { words, currency: undefined })).toMatch(
+      /3\.00 spent .* less than once in a hundred years/,
+    );
+    expect(sayBought({ exact: true }, all, { words, currency: undefined })).not.toMatch(/0\.00 times/);
   });
 
   it("say that least is for the whole station, in a sentence that reads one way", () => {

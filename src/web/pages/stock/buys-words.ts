@@ -1,3 +1,4 @@
+import { sayCost } from "#web/kit-view/say-cost.ts";
 import type { StationHolding, StockPart } from "#readiness";
 import { demandOf, type PartUse } from "./spares-asked.ts";
 import type { Words } from "#words";
@@ -95,12 +96,16 @@ export function sayEmpty(perYear: number): string {
 export function sayBought(
   { exact, gap = 0 }: Pick<BuysAnswer, "exact" | "gap">,
   bought: Bought,
-  words: Words["stock"],
+  { words, currency }: { readonly words: Words["stock"]; readonly currency: string | undefined },
 ): string {
   const { spent, now, after } = bought;
   const before = now === 0 ? words.emptyNever() : words.emptyBefore({ now: sayEmpty(now / 100) });
   if (bought.rows.length === 0) return `${before} ${words.buysNothing()}`;
-  const counts = { spent: spent.toFixed(2), after: sayEmpty(after / 100), fewer: sayEmpty((now - after) / 100) };
+  const counts = {
+    spent: sayCost(spent, currency),
+    after: sayEmpty(after / 100),
+    fewer: sayEmpty((now - after) / 100),
+  };
   const changed = `${before} ${after === 0 ? words.emptyNoMore(counts) : words.emptyAfter(counts)}`;
   return exact ? changed : `${changed} ${words.maybeBetter({ gap: gap < 0.01 ? "0.01" : gap.toFixed(2) })}`;
 }

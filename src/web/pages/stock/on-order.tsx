@@ -24,19 +24,22 @@ export function OnOrder({ view, orders }: OnOrderProps) {
   const done = () => setChosen(undefined);
   return (
     <Section title={words.onOrder()}>
-      <Table
-        caption={words.onOrder()}
-        isCaptionHidden
-        columns={columns(view, words, setChosen)}
-        rows={orders}
-        rowKey={({ order }) => order.id}
-      />
+      <div className="stock-acts">
+        <Table
+          caption={words.onOrder()}
+          isCaptionHidden
+          columns={columns(view, words, setChosen)}
+          rows={orders}
+          rowKey={({ order }) => order.id}
+        />
+      </div>
       {chosen?.how === "receive" && (
         <ReceiveForm
           key={chosen.one.order.id}
           part={chosen.one.part}
           place={chosen.one.order.place}
           order={chosen.one.order.id}
+          toCome={chosen.one.outstanding}
           onDone={done}
         />
       )}

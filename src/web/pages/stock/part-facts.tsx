@@ -2,6 +2,7 @@ import { newestOf } from "#kit";
 import type { StockPart } from "#readiness";
 import type { StationView } from "#web/device/index.ts";
 import { useWords } from "#web/language/index.ts";
+import { sayCost } from "#web/kit-view/say-cost.ts";
 import { sayKeeps } from "./line-words.ts";
 
 /** What is on record of a part, as far as anything is. */
@@ -10,7 +11,7 @@ export function PartFacts({ part, view }: { readonly part: StockPart; readonly v
   const facts = [
     [words.ownNumber(), part.number],
     [words.supplier(), [part.supplier, part.supplierNumber].filter((said) => said !== undefined).join(", ")],
-    [words.costOfOne(), part.cost?.toFixed(2)],
+    [words.costOfOne(), part.cost === undefined ? undefined : sayCost(part.cost, view.policy.currency)],
     [words.leadTime(), part.leadTime ?? words.leadSupposed()],
     [words.keeps(), sayKeeps(part, words)],
     [

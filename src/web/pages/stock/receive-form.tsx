@@ -13,16 +13,18 @@ interface ReceiveFormProps {
   readonly place: string;
   /** Id of the order that it answers, where it does. */
   readonly order?: string;
+  /** How many of that order have not come. */
+  readonly toCome?: number;
   readonly onDone: () => void;
 }
 
 /** What came: how many, of which lot, with which date on it. */
-export function ReceiveForm({ part, place, order, onDone }: ReceiveFormProps) {
+export function ReceiveForm({ part, place, order, toCome, onDone }: ReceiveFormProps) {
   const words = useWords("stockForms");
   const { today } = useStation();
   const carryOut = useCarryOut();
   const doing = useDoing();
-  const [count, setCount] = useState<number>();
+  const [count, setCount] = useState(toCome);
   const [lot, setLot] = useState("");
   const [printed, setPrinted] = useState<string>();
   const [otherDay, setOtherDay] = useState<string>();
@@ -35,7 +37,13 @@ export function ReceiveForm({ part, place, order, onDone }: ReceiveFormProps) {
   };
   return (
     <section className="stock-form" aria-label={words.receivePart({ part: part.name })}>
-      <NumberField label={words.howManyCame({ unit: part.unit })} value={count} onChange={setCount} least={1} />
+      <NumberField
+        label={words.howManyCame({ unit: part.unit })}
+        value={count}
+        onChange={setCount}
+        least={1}
+        {...(toCome !== undefined && { hint: words.stillToCome({ count: toCome }) })}
+      />
       <TextField label={words.lotIfMarked()} value={lot} onChange={setLot} isShort limit={40} />
       {part.printed && <DateField label={words.printedDate()} value={printed} onChange={setPrinted} />}
       <details className="extras">

@@ -34,13 +34,19 @@ export function ShelfActs({ part, place, shelf }: ShelfActsProps) {
   const done = () => setAct(undefined);
   return (
     <>
-      <ButtonRow>
-        {ACTS.filter(({ kind }) => mayWrite(me.role, kind)).map((one) => (
-          <Button key={one.act} isOpen={act === one.act} onPress={() => setAct(act === one.act ? undefined : one.act)}>
-            {words[one.words]()}
-          </Button>
-        ))}
-      </ButtonRow>
+      <div className="stock-acts">
+        <ButtonRow>
+          {ACTS.filter(({ kind }) => mayWrite(me.role, kind)).map((one) => (
+            <Button
+              key={one.act}
+              isOpen={act === one.act}
+              onPress={() => setAct(act === one.act ? undefined : one.act)}
+            >
+              {words[one.words]()}
+            </Button>
+          ))}
+        </ButtonRow>
+      </div>
       {act === "count" && <CountForm key={place} part={part} shelf={shelf} onDone={done} />}
       {act === "receive" && <ReceiveForm key={place} part={part} place={place} onDone={done} />}
       {act === "order" && <OrderForm key={place} line={{ part, place, count: 1 }} onDone={done} />}

@@ -16,6 +16,8 @@ interface TakeFormProps {
   readonly how: How;
   readonly part: StockPart;
   readonly shelf: PartShelf;
+  /** What is filled in beforehand, where it was proposed. */
+  readonly proposed?: { readonly count: number; readonly to: string };
   readonly onDone: () => void;
 }
 
@@ -28,15 +30,15 @@ interface Taking {
 const DONE = { use: "taken", move: "moved", scrap: "scrapped" } as const satisfies Record<How, string>;
 
 /** Something leaves the shelf otherwise than into a kit. More than the record has goes only at a second tap: the shelf then says so. */
-export function TakeForm({ how, part, shelf, onDone }: TakeFormProps) {
+export function TakeForm({ how, part, shelf, proposed, onDone }: TakeFormProps) {
   const words = useWords("stockForms");
   const { today } = useStation();
   const carryOut = useCarryOut();
   const doing = useDoing();
-  const [count, setCount] = useState<number>();
+  const [count, setCount] = useState(proposed?.count);
   const [lot, setLot] = useState<string>();
   const [reason, setReason] = useState("");
-  const [to, setTo] = useState<string>();
+  const [to, setTo] = useState(proposed?.to);
   const [otherDay, setOtherDay] = useState<string>();
   /** What more than is there was looked at twice. */
   const [seen, setSeen] = useState<string>();

@@ -10,6 +10,7 @@ import { Table, type Column } from "#web/parts/table.tsx";
 import { saveTable } from "#web/kit-view/sheet/save-table.ts";
 import { OrderForm } from "./order-form.tsx";
 import { sayNothingShort, sayWhy } from "./order-words.ts";
+import { ToMove } from "./moves/to-move.tsx";
 import { unlistedParts } from "./unlisted-parts.tsx";
 import { useWords } from "#web/language/index.ts";
 
@@ -20,7 +21,8 @@ const DAYS = 182;
 export function ToOrder({ view, stock }: { readonly view: StationView; readonly stock: Stock }) {
   const words = useWords("stock");
   const [chosen, setChosen] = useState<OrderLine>();
-  const lines = orderList({ ...view, stock, days: DAYS });
+  const asked = { ...view, stock, days: DAYS };
+  const lines = orderList(asked);
   const mayOrder = mayWrite(view.me.role, "stock-ordered");
   return (
     <Section title={words.toOrder()}>
@@ -28,16 +30,19 @@ export function ToOrder({ view, stock }: { readonly view: StationView; readonly 
         <p>{sayNothingShort(unlistedParts(view).length, words)}</p>
       ) : (
         <>
-          <Table
-            caption={words.toOrder()}
-            isCaptionHidden
-            columns={columns(view, words, mayOrder ? setChosen : undefined)}
-            rows={lines}
-            rowKey={({ part, place }) => `${part.id} ${place}`}
-          />
+          <div className="stock-acts">
+            <Table
+              caption={words.toOrder()}
+              isCaptionHidden
+              columns={columns(view, words, mayOrder ? setChosen : undefined)}
+              rows={lines}
+              rowKey={({ part, place }) => `${part.id} ${place}`}
+            />
+          </div>
           {chosen && (
             <OrderForm key={`${chosen.part.id} ${chosen.place}`} line={chosen} onDone={() => setChosen(undefined)} />
           )}
+          <ToMove view={view} asked={asked} lines={lines} />
           <ButtonRow>
             <Button onPress={() => void saveTable("orders", view)}>{words.listCsv()}</Button>
             <PaperLink href="/api/paper/orders.pdf" name={`orders-${view.today}`}>

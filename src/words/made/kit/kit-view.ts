@@ -62,10 +62,10 @@ export interface KitViewWords {
     readonly there: string | number;
   }) => string;
   readonly offShelfLot: (d: {
-    readonly part: string | number;
-    readonly place: string | number;
     readonly lot: string | number;
     readonly count: string | number;
+    readonly part: string | number;
+    readonly place: string | number;
   }) => string;
   readonly offShelfUnread: (d: { readonly part: string | number; readonly place: string | number }) => string;
   readonly there: (d: { readonly count: string | number }) => string;

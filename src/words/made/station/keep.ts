@@ -57,7 +57,8 @@ export interface KeepWords {
   readonly countRemoved: (d: { readonly count: string | number }) => string;
   readonly countChangedParts: (d: { readonly count: string | number }) => string;
   readonly takeTitle: (d: { readonly kit: string | number }) => string;
-  readonly takeSealed: (d: { readonly kit: string | number }) => string;
+  readonly takeSealed: (d: { readonly seal: string | number; readonly kit: string | number }) => string;
+  readonly takeSealedMore: () => string;
   readonly howMany: () => string;
   readonly whatMeans: (d: { readonly kit: string | number }) => string;
   readonly limit: () => string;

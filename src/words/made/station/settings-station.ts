@@ -1,5 +1,10 @@
 /* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
 export interface SettingsStationWords {
+  readonly money: () => string;
+  readonly currency: () => string;
+  readonly currencyHint: () => string;
+  readonly currencyFault: () => string;
+  readonly saveCurrency: () => string;
   readonly places: () => string;
   readonly addPlace: () => string;
   readonly place: () => string;

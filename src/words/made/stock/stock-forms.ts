@@ -16,6 +16,7 @@ export interface StockFormsWords {
   readonly notCounted: () => string;
   readonly thisLiesThere: () => string;
   readonly receivePart: (d: { readonly part: string | number }) => string;
+  readonly stillToCome: (d: { readonly count: number }) => string;
   readonly howManyCame: (d: { readonly unit: string | number }) => string;
   readonly lotIfMarked: () => string;
   readonly printedDate: () => string;

@@ -54,6 +54,20 @@ export interface StockWords {
   readonly leadSupposed: () => string;
   readonly comesIn: (d: { readonly span: string | number }) => string;
   readonly reasonsBetween: () => string;
+  readonly orMove: () => string;
+  readonly moveProposed: (d: {
+    readonly part: string | number;
+    readonly count: string | number;
+    readonly from: string | number;
+    readonly to: string | number;
+  }) => string;
+  readonly fillMove: () => string;
+  readonly fillMoveOf: (d: {
+    readonly part: string | number;
+    readonly count: string | number;
+    readonly from: string | number;
+    readonly to: string | number;
+  }) => string;
   readonly onOrder: () => string;
   readonly toCome: () => string;
   readonly outstanding: (d: { readonly count: string | number; readonly ordered: string | number }) => string;
@@ -73,6 +87,8 @@ export interface StockWords {
   readonly buys: () => string;
   readonly buysTooLittle: () => string;
   readonly mayBeSpent: () => string;
+  readonly inCurrency: (d: { readonly currency: string | number }) => string;
+  readonly ownMoney: () => string;
   readonly nothingOrdered: () => string;
   readonly notTold: () => string;
   readonly bestBuys: () => string;

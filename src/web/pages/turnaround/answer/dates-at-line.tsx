@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { datesReadAt, type Item, type Step } from "#kit";
+import { datesReadAt, fittedAtDate, type Item, type Step } from "#kit";
 import { datesUnknown } from "#readiness";
 import { useWords } from "#web/language/index.ts";
 import { Button } from "#web/parts/index.ts";
@@ -17,9 +17,26 @@ interface DatesAtLineProps {
 
 /** Dates not on record of what is in the hand at this line: each is read here, or found not to be readable. */
 export function DatesAtLine({ open, acts, step }: DatesAtLineProps) {
+  const words = useWords("turnaroundFit");
   const unknown = new Set(datesUnknown(open.kit, open.pattern).map(({ id }) => id));
   const items = datesReadAt(open.pattern, step).filter(({ id }) => unknown.has(id) || isReadHere(open, id));
-  return items.map((item) => <DateAtLine key={item.id} open={open} acts={acts} step={step} item={item} />);
+  return (
+    <>
+      {items.map((item) => (
+        <DateAtLine key={item.id} open={open} acts={acts} step={step} item={item} />
+      ))}
+      {fittedAtDate(open.pattern, step).map((item) => (
+        <details key={item.id} className="extras" open={isFitted(open, item.id)}>
+          <summary>{words.fittedInstead()}</summary>
+          <Fitting open={open} acts={acts} step={step} item={item} />
+        </details>
+      ))}
+    </>
+  );
+}
+
+function isFitted({ kit, turnaround }: OpenKit, item: string): boolean {
+  return kit.contents[item]?.turnaround === turnaround.id;
 }
 
 /** The item whose date is to be read before a line can be answered. */

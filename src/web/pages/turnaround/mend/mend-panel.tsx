@@ -1,4 +1,3 @@
-import { useState } from "react";
 import type { Words } from "#words";
 import { itemNamed, stepNamed, stepOfCheck } from "#kit";
 import { proofSoFar, type CheckSoFar, type Finding } from "#readiness";
@@ -8,6 +7,7 @@ import type { KitActs } from "#web/act/acts.ts";
 import { useSaving } from "#web/act/use-saving.ts";
 import { nameFinding } from "#web/kit-view/ages.ts";
 import type { OpenKit } from "#web/kit-view/at-hand.ts";
+import { useMending } from "#web/kit-view/mending/about-finding.ts";
 import { RemedyForm } from "#web/kit-view/mending/remedy-form.tsx";
 import { sayRemedy } from "#web/kit-view/mending/remedy-words.ts";
 import { useInSight } from "./use-in-sight.ts";
@@ -33,7 +33,8 @@ export function MendPanel(props: MendPanelProps) {
   const words = useWords("turnaroundFit");
   const done = finding.remedies.filter(({ remedy }) => remedy.how !== "lived-with");
   const isToMend = done.length === 0 || proofSoFar(finding, open.pattern, open.turnaround).isRefuted;
-  const [isMending, setMending] = useState(false);
+  const mending = useMending(finding, "open", { isOpen: false });
+  const isMending = mending.value.isOpen;
   const whole = itemNamed(open.pattern, finding.item)?.quantity ?? 1;
   const { mode } = nameFinding(finding, open.pattern, lineWords);
   const panel = useInSight<HTMLDivElement>(isMending ? "mending" : props.isNews && "raised");
@@ -50,7 +51,7 @@ export function MendPanel(props: MendPanelProps) {
         {isMending ? (
           <RemedyForm key={finding.remedies.length} at={open} acts={props.acts} finding={finding} />
         ) : (
-          <Button wide onPress={() => setMending(true)}>
+          <Button wide onPress={() => mending.change({ isOpen: true })}>
             {isToMend ? words.mendNow() : words.moreDone()}
           </Button>
         )}

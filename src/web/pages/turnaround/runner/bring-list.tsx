@@ -1,13 +1,17 @@
 import { formatQuantity } from "#base";
-import { allSteps, itemNamed, type Pattern } from "#kit";
+import { allSteps, type Pattern } from "#kit";
+import { outlookOf, partsOfOpening } from "#readiness";
 import { useWords } from "#web/language/index.ts";
 import { usePreferences } from "#web/theme/index.ts";
+import type { KitAtHand } from "#web/kit-view/at-hand.ts";
 
 /** What to have at hand before the seal is broken: hands, tools, new parts, fuel. */
-export function BringList({ pattern }: { readonly pattern: Pattern }) {
+export function BringList({ at }: { readonly at: KitAtHand }) {
+  const { pattern } = at;
   const { units } = usePreferences();
   const words = useWords("turnaround");
-  const { people, tools, parts } = bringFor(pattern);
+  const { people, tools } = bringFor(pattern);
+  const parts = partsToBring(at);
   const { engine } = pattern;
   return (
     <details className="bring" open>
@@ -34,14 +38,16 @@ export function BringList({ pattern }: { readonly pattern: Pattern }) {
 /** What the lines that belong to every turnaround want, each thing once, in the order it is wanted. */
 export function bringFor(pattern: Pattern) {
   const steps = allSteps(pattern).filter(({ after, optional }) => after === undefined && !optional);
-  const renewed = [...new Set(steps.flatMap(({ renews }) => renews))].filter((id) => id !== pattern.engine?.fuelItem);
-  const parts = renewed.map((id) => {
-    const item = itemNamed(pattern, id);
-    return `${item?.name ?? id}, ${item?.quantity ?? 1}`;
-  });
   return {
     people: Math.max(pattern.container.lifters, ...steps.map(({ needs }) => needs.people)),
     tools: [...new Set(steps.flatMap(({ needs }) => needs.tools))],
-    parts,
   };
+}
+
+/** The parts that work due names for this opening; fuel has a line of its own. */
+function partsToBring({ view, kit, pattern }: KitAtHand): readonly string[] {
+  const outlook = outlookOf(kit, pattern, view.policy, { otherPatternVersions: [...view.patterns.values()] });
+  return partsOfOpening(kit, pattern, outlook, view.today)
+    .filter(({ item }) => item !== pattern.engine?.fuelItem)
+    .map(({ name, count }) => `${name}, ${count}`);
 }

@@ -71,7 +71,7 @@ function Opening({ at }: { readonly at: KitAtHand }) {
   return (
     <>
       <VisitAtOpening kit={at.kit.id} />
-      <BringList pattern={at.pattern} />
+      <BringList at={at} />
       <TextField
         label={words.sealRead()}
         hint={words.sealReadHint()}

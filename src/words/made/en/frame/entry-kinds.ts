@@ -2,7 +2,7 @@
 import type { EntryKindsWords } from "#src/words/made/frame/entry-kinds.ts";
 
 const words: EntryKindsWords = {
-  kitEnrolled: () => "Taken on charge",
+  kitEnrolled: () => "Enrolled",
   kitRenamed: () => "Renamed",
   kitRebuilt: () => "Rebuilt to another pattern version",
   kitMoved: () => "Moved to another place",

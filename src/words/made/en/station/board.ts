@@ -15,12 +15,12 @@ const words: BoardWords = {
       one: strictNumber("en", d.count, 0, "count") + " retired kit",
       other: strictNumber("en", d.count, 0, "count") + " retired kits",
     }),
-  noKits: () => "No kit is on charge yet",
+  noKits: () => "No kit is enrolled yet",
   placesSoFar: (d) =>
     "The station's places so far: " +
     d.places +
-    ". Add the others first, each with how many ready kits it must hold; then take the kits on charge.",
-  keeperTakes: () => "A keeper takes the first kit on charge.",
+    ". Add the others first, each with how many ready kits it must hold; then enrol the kits.",
+  keeperTakes: () => "A keeper enrols the first kit.",
   places: () => "Places of the station",
   strengths: () => "Strength by place",
   endsFirst: () => "Ends first:",

@@ -18,7 +18,7 @@ const words: KeepWords = {
   version: (d) => d.name + ", version " + d.version,
   whatChanged: () => "What was changed",
   retire: () => "Retire",
-  retireMore: () => "Takes the kit off charge for good. Its log stays.",
+  retireMore: () => "Ends the kit’s service at this station for good. Its log stays.",
   settleFirst: () => "Settle first what was lent",
   why: () => "Why",
   notRetired: () => "Not retired",
@@ -72,8 +72,9 @@ const words: KeepWords = {
   countRemoved: (d) => d.count + " removed",
   countChangedParts: (d) => d.count + " changed",
   takeTitle: (d) => "Take an item of " + d.kit + " for another kit",
-  takeSealed: (d) =>
-    d.kit + " is sealed. Begin its turnaround before you break the seal: a broken seal proves nothing.",
+  takeSealed: (d) => "Taking this breaks seal " + d.seal + " of " + d.kit,
+  takeSealedMore: () =>
+    "The log then says that the seal is broken. The kit is grounded until a turnaround has sealed it anew.",
   howMany: () => "How many are taken out",
   whatMeans: (d) => "What does it mean for " + d.kit + "?",
   limit: () => "The limit, as a vessel should hear it",

@@ -3,6 +3,11 @@ import type { SettingsStationWords } from "#src/words/made/station/settings-stat
 import { plural, strictNumber } from "#src/words/cases.ts";
 import { en } from "@messageformat/runtime/lib/cardinals";
 const words: SettingsStationWords = {
+  money: () => "Money",
+  currency: () => "Currency of the station",
+  currencyHint: () => "Its three letters, as ISO 4217 has them: EUR, NOK, GBP. Every cost is told in it.",
+  currencyFault: () => "Write three letters, such as EUR.",
+  saveCurrency: () => "Save the currency",
   places: () => "Places of the station",
   addPlace: () => "Add a place",
   place: () => "Place",

@@ -1,6 +1,7 @@
 /* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
 import type { StockFormsWords } from "#src/words/made/stock/stock-forms.ts";
-
+import { plural, strictNumber } from "#src/words/cases.ts";
+import { en } from "@messageformat/runtime/lib/cardinals";
 const words: StockFormsWords = {
   count: () => "Count it",
   somethingCame: () => "Something came",
@@ -18,6 +19,11 @@ const words: StockFormsWords = {
   notCounted: () => "Not counted",
   thisLiesThere: () => "This is what lies there",
   receivePart: (d) => "Receive " + d.part,
+  stillToCome: (d) =>
+    plural(d.count, 0, en, {
+      one: strictNumber("en", d.count, 0, "count") + " of this order is still to come",
+      other: strictNumber("en", d.count, 0, "count") + " of this order are still to come",
+    }) + ". If fewer came, write how many: the rest stays open.",
   howManyCame: (d) => "How many came, in " + d.unit,
   lotIfMarked: () => "Lot, if marked",
   printedDate: () => "Date printed on it",

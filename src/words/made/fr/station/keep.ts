@@ -72,8 +72,9 @@ const words: KeepWords = {
   countRemoved: (d) => d.count + " retirés",
   countChangedParts: (d) => d.count + " changés",
   takeTitle: (d) => "Prendre un article de " + d.kit + " pour un autre kit",
-  takeSealed: (d) =>
-    d.kit + " est scellé. Commencer sa remise en état avant de rompre le scellé : un scellé rompu ne prouve rien.",
+  takeSealed: (d) => "Ce prélèvement rompt le scellé " + d.seal + " de " + d.kit,
+  takeSealedMore: () =>
+    "Le journal dit alors que le scellé est rompu. Le kit est bloqué jusqu’à ce qu’une remise en état l’ait scellé de nouveau.",
   howMany: () => "Combien sont retirés",
   whatMeans: (d) => "Qu'est-ce que cela signifie pour " + d.kit + " ?",
   limit: () => "La limite, telle qu'un navire doit l'entendre",

@@ -3,6 +3,12 @@ import type { SettingsStationWords } from "#src/words/made/station/settings-stat
 import { plural, strictNumber } from "#src/words/cases.ts";
 import { fr } from "@messageformat/runtime/lib/cardinals";
 const words: SettingsStationWords = {
+  money: () => "Monnaie",
+  currency: () => "Devise de la station",
+  currencyHint: () =>
+    "Ses trois lettres, selon ISO 4217 : EUR, NOK, GBP. Tous les coûts sont donnés dans cette devise.",
+  currencyFault: () => "Écrire trois lettres, comme EUR.",
+  saveCurrency: () => "Enregistrer la devise",
   places: () => "Lieux de la station",
   addPlace: () => "Ajouter un lieu",
   place: () => "Lieu",

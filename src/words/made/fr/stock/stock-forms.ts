@@ -1,6 +1,7 @@
 /* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
 import type { StockFormsWords } from "#src/words/made/stock/stock-forms.ts";
-
+import { plural, strictNumber } from "#src/words/cases.ts";
+import { fr } from "@messageformat/runtime/lib/cardinals";
 const words: StockFormsWords = {
   count: () => "Compter",
   somethingCame: () => "Quelque chose est arrivé",
@@ -18,6 +19,11 @@ const words: StockFormsWords = {
   notCounted: () => "Pas compté",
   thisLiesThere: () => "C'est ce qui se trouve là",
   receivePart: (d) => "Recevoir " + d.part,
+  stillToCome: (d) =>
+    plural(d.count, 0, fr, {
+      one: strictNumber("fr", d.count, 0, "count") + " de cette commande est encore attendu",
+      other: strictNumber("fr", d.count, 0, "count") + " de cette commande sont encore attendus",
+    }) + ". S’il en est venu moins, écrivez combien : le reste demeure attendu.",
   howManyCame: (d) => "Combien sont arrivés, en " + d.unit,
   lotIfMarked: () => "Lot, s'il est marqué",
   printedDate: () => "Date imprimée dessus",
