@@ -5,7 +5,7 @@ import { lightKit } from "./light-kit.ts";
 import { lightPart } from "./light-part.ts";
 
 /** Raised with every change of what a fold gives: a device that folds by other rules leaves a snapshot alone. */
-export const SNAPSHOT_FORM = 4;
+export const SNAPSHOT_FORM = 5;
 /** Of what grows with the years, so many of the newest are in a snapshot. */
 const NEWEST = { casualties: 5, visits: 5, broughtBack: 20 } as const;
 
