@@ -6,7 +6,7 @@ import type { Call, Command } from "./command.ts";
 import { readSaid } from "./import/consent.ts";
 import { importFile, type Imported } from "./import/import-file.ts";
 import { requireDatabase, withLog, withSecrets, type StationLog } from "./open-data.ts";
-import { requireOutside } from "./output-file.ts";
+import { requireExportOrNew, requireOutside } from "./output-file.ts";
 import { harmless, type Terminal } from "./terminal.ts";
 import { usageError } from "./usage-error.ts";
 import { writeWhole } from "./whole-file.ts";
@@ -27,6 +27,7 @@ export const exportCommand: Command = {
     const file = requireFile(call, "export");
     requireDatabase(call.surroundings);
     requireOutside(call.surroundings, file);
+    await requireExportOrNew(file);
     const { terminal } = call;
     await withLog(call.surroundings, async (log) => {
       const counts = await writeWhole(file, (handle) => writeLog(log, handle));
