@@ -95,7 +95,7 @@ describe("a station whose clock is wrong", () => {
     expect(await pushAt(late)).toMatchObject({ verdict: "accepted" });
   });
 
-  it("RULE-32: ahead by most of a year, signs nobody out: devices with their keys count though their sessions look ended", async () => {
+  it("RULE-32 ahead by most of a year, signs nobody out: devices with their keys count though their sessions look ended", async () => {
     const third = await station.signedIn("crew");
     station.wait(300 * 24 * HOUR);
     expect((await ask(one, "GET", "/api/log/pull")).json()).toMatchObject({ code: "SV-101" });
@@ -119,7 +119,7 @@ describe("a station whose clock is wrong", () => {
     expect((await health()).clock).toBeUndefined();
   });
 
-  it("RULE-32: ahead by a month, ends no open invite for good", async () => {
+  it("RULE-32 ahead by a month, ends no open invite for good", async () => {
     const founder = await station.signedIn("administrator");
     const invited = await founder.send("POST", "/api/invites", { name: "Di", role: "crew" });
     const browser = station.browser();

@@ -77,7 +77,7 @@ describe("what ran out", () => {
     expect(faults).toEqual([]);
   });
 
-  it("RULE-32: is forgotten only once the log has a line of a later time: a clock months ahead signs nobody out for good", async () => {
+  it("RULE-32 is forgotten only once the log has a line of a later time: a clock months ahead signs nobody out for good", async () => {
     const { store, ambient, wait, signedIn } = await staged();
     const { me } = await signedIn("administrator");
     wait(300 * DAY);
