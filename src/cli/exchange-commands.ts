@@ -1,14 +1,15 @@
 import { sayCount } from "#base";
 import type { Entry } from "#log";
 import { exportWhole, type ExportCounts, type LogStore, type SecretStore } from "#station";
-import { open, rename, type FileHandle } from "node:fs/promises";
+import type { FileHandle } from "node:fs/promises";
 import type { Call, Command } from "./command.ts";
 import { readSaid } from "./import/consent.ts";
 import { importFile, type Imported } from "./import/import-file.ts";
 import { requireDatabase, withLog, withSecrets, type StationLog } from "./open-data.ts";
-import { requireOutside } from "./output-file.ts";
+import { requireExportOrNew, requireOutside } from "./output-file.ts";
 import { harmless, type Terminal } from "./terminal.ts";
 import { usageError } from "./usage-error.ts";
+import { writeWhole } from "./whole-file.ts";
 import { readPeople } from "./whole-log.ts";
 
 const PHOTO_PAGE = 5000;
@@ -26,9 +27,10 @@ export const exportCommand: Command = {
     const file = requireFile(call, "export");
     requireDatabase(call.surroundings);
     requireOutside(call.surroundings, file);
+    await requireExportOrNew(file);
     const { terminal } = call;
     await withLog(call.surroundings, async (log) => {
-      const counts = await exportTo(log, file);
+      const counts = await writeWhole(file, (handle) => writeLog(log, handle));
       terminal.out(`${file}: ${sayCount(counts.entries, "entry", "entries")} and ${sayCount(counts.photos, "photo")}`);
       const unnamed = (await countPhotos(log)) - counts.photos;
       if (unnamed > 0) terminal.out(sayUnnamed(unnamed));
@@ -76,25 +78,9 @@ function sayUnnamed(count: number): string {
   return `${these} left out: a line that names it may still come; drykeel backup copies all.`;
 }
 
-/** Written beside the name and renamed when whole: a file of that name is never half a log. */
-async function exportTo(log: LogStore, file: string): Promise<ExportCounts> {
-  const part = `${file}.part`;
-  const handle = await open(part, "w").catch((cause: Error) => {
-    throw usageError("FILE", cause.message, "a file that can be written", "Name another folder.");
-  });
-  try {
-    const counts = await writeLog(log, handle);
-    await handle.sync();
-    await rename(part, file);
-    return counts;
-  } finally {
-    await handle.close();
-  }
-}
-
 async function writeLog(log: LogStore, handle: FileHandle): Promise<ExportCounts> {
   const counts = { entries: 0, photos: 0 };
-  for await (const piece of exportWhole(log, counts)) await handle.write(piece);
+  for await (const piece of exportWhole(log, counts)) await handle.appendFile(piece);
   return counts;
 }
 

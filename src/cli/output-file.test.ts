@@ -1,10 +1,12 @@
 import {
+  chmodSync,
   linkSync,
   mkdirSync,
   mkdtempSync,
   readdirSync,
   readFileSync,
   rmSync,
+  statSync,
   symlinkSync,
   writeFileSync,
 } from "node:fs";
@@ -103,6 +105,25 @@ describe("a file that a command writes", () => {
       expect(await run(...command, file)).toEqual({ exit: 0, error: "" });
       expect(readdirSync(dataDir)).toEqual([...new Set([...before, "written.ndjson"])].sort());
     });
+  });
+
+  it("is an export over no file but an earlier export, and for its own account alone", async () => {
+    const [backup, notes, log] = ["monday.db", "notes.txt", "log.ndjson"].map((name) => join(dataDir, "sub", name));
+    expect((await run("backup", backup!)).exit).toBe(0);
+    writeFileSync(notes!, "kept");
+    for (const file of [backup!, notes!]) {
+      const before = readFileSync(file);
+      const { exit, error } = await run("export", file);
+      expect(error).toMatch(
+        /^CL-116 FILE: got .*, which is no export; allowed: the name of no file yet, or of an earlier/,
+      );
+      expect([exit, readFileSync(file).equals(before)]).toEqual([2, true]);
+    }
+    for (let time = 0; time < 2; time++) {
+      expect(await run("export", log!)).toEqual({ exit: 0, error: "" });
+      expect(statSync(log!).mode & 0o777).toBe(0o600);
+      chmodSync(log!, 0o644);
+    }
   });
 
   it("is a backup only under the name of no file yet", async () => {

@@ -1,8 +1,10 @@
-import { InputError } from "#base";
+import { InputError, isInputError } from "#base";
+import { createExportReader } from "#log";
 import { DEFAULT_KEPT_HEADS, sinceFileOf } from "#store/keys";
 import { ISSUED_FOLDER } from "#store/patterns";
-import { lstatSync, readdirSync, readlinkSync, realpathSync, statSync } from "node:fs";
+import { createReadStream, lstatSync, readdirSync, readlinkSync, realpathSync, statSync } from "node:fs";
 import { basename, dirname, isAbsolute, join, resolve, sep } from "node:path";
+import { createInterface } from "node:readline";
 import type { Surroundings } from "./command.ts";
 import { DATABASE_FILE, keyFileOf } from "./open-data.ts";
 
@@ -14,6 +16,8 @@ const OWN_FOLDERS = ["keys", "photos", "patterns", ISSUED_FOLDER, DEFAULT_KEPT_H
 const OWN_FILES = [...BESIDE.map((end) => `${DATABASE_FILE}${end}`), "server.lock", "mail-rounds"];
 /** Symbolic links that are followed from one to the next before they count as a ring. */
 const MOST_LINKS = 40;
+/** Of a file the first so many bytes are read for the header of an export: one of some thousands of places. */
+const MOST_HEADER = 1_000_000;
 
 /**
  * Refuses to write a file where the station keeps its own: the database and what lies beside it, its lock, its keys, its
@@ -40,6 +44,38 @@ export function requireNew(file: string): void {
   throw new InputError([
     { code: "CL-114", field: "FILE", got: `${file}, which is there`, allowed: "the name of no file yet", remedy },
   ]);
+}
+
+/**
+ * Refuses to write an export over a file that holds anything but an earlier export, so that a call repeated by the clock
+ * keeps its name, and a backup stays.
+ *
+ * @throws InputError CL-116
+ */
+export async function requireExportOrNew(file: string): Promise<void> {
+  const found = ofSystem(() => statSync(file));
+  if (found === undefined && lstatSync(file, { throwIfNoEntry: false }) === undefined) return;
+  if (found?.isFile() && (found.size === 0 || (await isExport(file)))) return;
+  const remedy = "Name another file. Nothing was written.";
+  const allowed = "the name of no file yet, or of an earlier export";
+  throw new InputError([{ code: "CL-116", field: "FILE", got: `${file}, which is no export`, allowed, remedy }]);
+}
+
+/** By its header alone: the rest may be damaged, which a new export mends. */
+async function isExport(file: string): Promise<boolean> {
+  const start = createReadStream(file, { encoding: "utf8", end: MOST_HEADER });
+  try {
+    for await (const line of createInterface({ input: start })) {
+      createExportReader().read(line);
+      return true;
+    }
+    return false;
+  } catch (cause) {
+    if (!isInputError(cause) && (cause as NodeJS.ErrnoException).code === undefined) throw cause;
+    return false;
+  } finally {
+    start.destroy();
+  }
 }
 
 function isOwn(surroundings: Surroundings, file: string): boolean {

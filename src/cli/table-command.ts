@@ -1,11 +1,12 @@
 import { createStationFold } from "#station";
 import { sourceOfFold, TABLE_IDS, tableCsv, type TableId } from "#store/sheets";
-import { rename, writeFile } from "node:fs/promises";
+import { writeFile } from "node:fs/promises";
 import type { Call, Command } from "./command.ts";
 import { requireDatabase, stationPatterns, withLog } from "./open-data.ts";
 import { requireOutside } from "./output-file.ts";
 import { warnOfClock } from "./station-clock.ts";
 import { usageError } from "./usage-error.ts";
+import { writeWhole } from "./whole-file.ts";
 import { readWholeLog } from "./whole-log.ts";
 
 /** `drykeel table`: a table of the station as comma-separated values. */
@@ -24,7 +25,9 @@ export const tableCommand: Command = {
       await readWholeLog(log, fold);
     });
     const rows = tableCsv(id, sourceOfFold(fold, call.surroundings.now));
-    await (call.words[1] === undefined ? printRows(call, rows) : writeRows(call.words[1], rows));
+    const [, file] = call.words;
+    if (file === undefined) printRows(call, rows);
+    else await writeWhole(file, (handle) => writeFile(handle, rows));
     return 0;
   },
 };
@@ -32,17 +35,6 @@ export const tableCommand: Command = {
 /** To a terminal each line ends as its own do, and signs that would steer it are question marks. */
 function printRows({ terminal }: Call, rows: Iterable<string>): void {
   for (const row of rows) terminal.out(row.replace(/\r\n$/, ""));
-}
-
-/** Written beside the name and renamed when whole: a file of that name is never half a table. */
-async function writeRows(file: string, rows: Iterable<string>): Promise<void> {
-  const part = `${file}.part`;
-  try {
-    await writeFile(part, rows);
-    await rename(part, file);
-  } catch (cause) {
-    throw usageError("FILE", (cause as Error).message, "a file that can be written", "Name another folder.");
-  }
 }
 
 function requireTable({ words: [name] }: Call): TableId {

@@ -21,6 +21,7 @@ import { harmless } from "./terminal.ts";
 import { readText } from "./text-file.ts";
 import { OtherStation } from "./witness/other-station.ts";
 import { usageError } from "./usage-error.ts";
+import { unwritable } from "./whole-file.ts";
 import { readWholeLog } from "./whole-log.ts";
 
 /** `drykeel witness`: signed heads of the log for somebody else to keep. */
@@ -129,8 +130,7 @@ async function orUnwritable(file: string, write: () => Promise<void>): Promise<v
   try {
     await write();
   } catch (cause) {
-    if ((cause as NodeJS.ErrnoException).code === undefined) throw cause;
-    throw usageError("FILE", (cause as Error).message, "a file that can be written", `Name another than ${file}.`);
+    throw unwritable(cause, file);
   }
 }
 

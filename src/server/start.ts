@@ -109,7 +109,7 @@ async function serve(
     ...(setupCode === undefined ? {} : { setupCode }),
   });
   const told = { failed: (cause: unknown) => app.log.error(cause), say };
-  const stopPurging = keepPurging({ store, secrets: store, ambient }, told);
+  const stopPurging = keepPurging({ store, secrets: store, ambient, clocks }, told);
   const stopTellingClock = keepTellingClock(clocks, told);
   const lost = folder === undefined ? new Promise<string>(() => undefined) : folder.lost.then(stoppedLine);
   return {

@@ -170,7 +170,7 @@ export interface SecretStore extends EpochStore {
   removeSessionsOfPerson(person: string): Promise<void>;
   sessionsOfPerson(person: string): Promise<readonly Session[]>;
   putInvite(invite: Invite): Promise<void>;
-  /** Takes an invite once: returns it and makes it unusable. */
+  /** Takes an invite once: returns it and makes it unusable. One that ran out by `at` stays: the clock may be wrong. */
   takeInvite(codeHash: string, at: string): Promise<Invite | undefined>;
   /**
    * Forgets sessions and invites that ran out by `now`, and failures whose last is before `failuresBefore`. What is

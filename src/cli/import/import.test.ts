@@ -179,6 +179,17 @@ describe("an import", () => {
     expect((await kindsIn(dataDir)).filter(({ kind }) => kind === "lines-imported")).toHaveLength(1);
   });
 
+  it("takes one dated years back where somebody speaks for it, as received now", async () => {
+    const dataDir = fresh();
+    await run(dataDir, "import", whole);
+    const early = line({ at: "2024-09-25T10:00:00+00:00" });
+    const { exit } = await run(dataDir, "import", withLines(early), "--word", ADMINISTRATOR.name);
+    const store = await openSqliteStore(join(dataDir, "drykeel.db"));
+    const found = await store.find(early.entry.id);
+    await store.close();
+    expect([exit, found?.received]).toEqual([0, NOW]);
+  });
+
   it("takes all of them by an administrator's word, and by nobody else's", async () => {
     const dataDir = fresh();
     const many = Array.from({ length: 700 }, () => line({}));

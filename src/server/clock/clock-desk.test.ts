@@ -1,7 +1,7 @@
 import type { Entry } from "#log";
 import type { HealthReply, PushReply, SignedIn } from "#station";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { stageStation, type Browser, type StagedStation } from "../start/staged-station.ts";
+import { PIN, stageStation, type Browser, type StagedStation } from "../start/staged-station.ts";
 
 /** By the true time, which the station's clock leaves. */
 const TRUE_START = Date.parse("2027-03-14T10:00:00Z");
@@ -93,6 +93,45 @@ describe("a station whose clock is wrong", () => {
     expect((await health()).clock).toMatchObject({ kind: "ahead" });
     const late = await station.signedIn("crew");
     expect(await pushAt(late)).toMatchObject({ verdict: "accepted" });
+  });
+
+  it("RULE-32 ahead by most of a year, signs nobody out: devices with their keys count though their sessions look ended", async () => {
+    const third = await station.signedIn("crew");
+    station.wait(300 * 24 * HOUR);
+    expect((await ask(one, "GET", "/api/log/pull")).json()).toMatchObject({ code: "SV-101" });
+    expect((await ask(other, "GET", "/api/log/pull")).statusCode).toBe(200);
+    expect((await ask(third, "GET", "/api/log/pull")).statusCode).toBe(200);
+    expect((await ask(one, "GET", "/api/log/pull")).statusCode).toBe(200);
+    expect((await health()).clock).toMatchObject({ kind: "ahead", byMs: 300 * 24 * HOUR * 1000 });
+    expect(await pushAt(one)).toMatchObject({ verdict: "accepted" });
+    station.wait(-300 * 24 * HOUR);
+    for (const browser of [one, other, third]) {
+      expect((await ask(browser, "GET", "/api/log/pull")).statusCode).toBe(200);
+    }
+  });
+
+  it("is not judged by sessions that ended on devices that cannot show their keys", async () => {
+    for (const { device } of [one, other]) await station.store.removeCredential(`device:${device}`);
+    station.wait(300 * 24 * HOUR);
+    for (const browser of [one, other, one]) {
+      expect((await ask(browser, "GET", "/api/log/pull")).statusCode).toBe(401);
+    }
+    expect((await health()).clock).toBeUndefined();
+  });
+
+  it("RULE-32 ahead by a month, ends no open invite for good", async () => {
+    const founder = await station.signedIn("administrator");
+    const invited = await founder.send("POST", "/api/invites", { name: "Di", role: "crew" });
+    const browser = station.browser();
+    const accept = () => {
+      const { code } = invited.json<{ code: string }>();
+      const { device } = browser;
+      return browser.send("POST", "/api/invites/accept", { code, pin: PIN, device, deviceName: "Phone" });
+    };
+    station.wait(30 * 24 * HOUR);
+    expect((await accept()).json()).toMatchObject({ code: "SV-133" });
+    station.wait(-30 * 24 * HOUR);
+    expect((await accept()).statusCode).toBe(200);
   });
 
   it("reads no clock that is none, and hears nobody who is not signed in", async () => {

@@ -40,14 +40,13 @@ export class ClockDesk {
     this.#ambient = ambient;
   }
 
-  /** Notes what a signed-in device's clock says as it asks. Nothing where it does not say. */
-  hear(request: FastifyRequest): void {
+  /** Notes what the clock of a device says as it asks, once it is known whose it is. Nothing where it does not say. */
+  hear(request: FastifyRequest, { device, person }: Pick<DeviceClock, "device" | "person">): void {
     const aheadMs = this.aheadOf(request);
-    if (aheadMs === undefined || request.asking.kind !== "caller") return;
+    if (aheadMs === undefined) return;
     this.#forgetAfterJump();
-    const { device, person } = request.asking.caller;
     this.#heard.delete(device);
-    this.#heard.set(device, { device, person: person.id, aheadMs, at: performance.now() });
+    this.#heard.set(device, { device, person, aheadMs, at: performance.now() });
     const [oldest] = this.#heard.keys();
     if (this.#heard.size > MOST_DEVICES) this.#heard.delete(oldest!);
   }
@@ -70,6 +69,13 @@ export class ClockDesk {
   /** The latest time that may be now, for judging what a device sends. */
   latest(aheadMs?: number): string {
     return latestBelieved(this.#ambient.now(), this.verdict(), aheadMs);
+  }
+
+  /** By what sessions and invites end: the station's clock, or what the devices agree on where it is ahead of them. */
+  soonest(): string {
+    const now = this.#ambient.now();
+    const verdict = this.verdict();
+    return verdict.kind === "ahead" ? latestBelieved(now, verdict) : now;
   }
 
   /** Notes when a line was received here. */
@@ -97,7 +103,8 @@ export class ClockDesk {
 export function watchClocks(app: FastifyInstance, desk: ClockDesk): void {
   app.addHook("onRequest", async (request, reply) => {
     if (request.is404 || request.asking.kind !== "caller") return;
-    desk.hear(request);
+    const { device, person } = request.asking.caller;
+    desk.hear(request, { device, person: person.id });
     await desk.look();
     const verdict = desk.verdict();
     if (verdict.kind !== "not-doubted") void reply.header(STATION_CLOCK_HEADER, `${verdict.kind} ${verdict.byMs}`);

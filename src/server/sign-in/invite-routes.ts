@@ -58,7 +58,7 @@ async function invite(
   const person = await invitedPerson(parts, caller, request.body);
   const code = makeCode(randomInt);
   const ticket = { purpose: "invite", secret: readCode(code), person, by: caller.person.id } as const;
-  const { expires } = await issueTicket(parts.secrets, ticket, parts.ambient.now());
+  const { expires } = await issueTicket(parts.secrets, ticket, parts.clocks.soonest());
   return { person, code, link: `${originOf(parts, request)}/invite#${code}`, expires };
 }
 
@@ -97,7 +97,7 @@ async function takeInvite(
   code: string,
   { device, proof }: { readonly device: string; readonly proof: DeviceProof },
 ): Promise<string> {
-  const ticket = await takeTicket(parts.secrets, "invite", readCode(code), parts.ambient.now());
+  const ticket = await takeTicket(parts.secrets, "invite", readCode(code), parts.clocks.soonest());
   if (ticket === undefined) throw spentCode();
   if (proof === "other" && !(await isOwnDevice(parts, { person: ticket.person, device }))) {
     await parts.secrets.putInvite(ticket);

@@ -7,34 +7,41 @@ const DAY_SECONDS = 86_400;
 /** Failures are forgotten so long after the last [s]. Who waits for that gains nothing: one try in twelve hours is more. */
 const FAILURE_SECONDS = 30 * DAY_SECONDS;
 
-/**
- * A clock so far beyond the newest line of the log [s] is believed by nothing that cannot be undone: a computer that
- * came up in the year 2099 would sign everybody out for good. A station that writes no line for so long keeps its rows.
- */
-const BELIEVED_SECONDS = 400 * DAY_SECONDS;
+/** A clock so far beyond the newest line of the log [s] is told of: a computer may have come up in the year 2099. */
+const TELL_SECONDS = 400 * DAY_SECONDS;
+
+/** What purging works with. */
+export interface PurgeParts extends Pick<Parts, "store" | "ambient"> {
+  readonly secrets: Pick<Parts["secrets"], "purge">;
+  readonly clocks: Pick<Parts["clocks"], "verdict">;
+}
 
 /** Who is told what about purging. */
 export interface PurgeTold {
   /** Where it cannot be done; it is tried again the next day. */
   failed(cause: unknown): void;
-  /** In a line for the terminal: why nothing was forgotten this time. */
+  /** In a line for the terminal: why what ran out of late is kept. */
   say(line: string): void;
 }
 
 /**
- * Forgets sessions, invites and failures that ran out: now, and once a day from then on.
+ * Forgets sessions, invites and failures that ran out: now, and once a day from then on. A row is over only by the clock
+ * and by the newest line of the log too, and never while devices show that the clock is ahead: a wrong clock would sign
+ * everybody out for good. A station that writes no line keeps its rows.
  *
  * @returns stops it, and resolves when nothing of it is under way
  */
 export function keepPurging(
-  { store, secrets, ambient }: Pick<Parts, "store" | "ambient"> & { readonly secrets: Pick<Parts["secrets"], "purge"> },
+  { store, secrets, ambient, clocks }: PurgeParts,
   { failed, say }: PurgeTold,
 ): () => Promise<void> {
   const purge = async (): Promise<void> => {
+    if (clocks.verdict().kind === "ahead") return;
     const now = ambient.now();
     const newest = await newestReceipt(store);
-    if (newest !== undefined && secondsBetween(newest, now) > BELIEVED_SECONDS) return say(clockLine(newest, now));
-    await secrets.purge({ now, failuresBefore: secondsAfter(now, -FAILURE_SECONDS) });
+    if (newest !== undefined && secondsBetween(newest, now) > TELL_SECONDS) say(clockLine(newest, now));
+    const over = newest !== undefined && secondsBetween(newest, now) > 0 ? newest : now;
+    await secrets.purge({ now: over, failuresBefore: secondsAfter(over, -FAILURE_SECONDS) });
   };
   let running = purge().catch(failed);
   const daily = setInterval(() => (running = running.then(purge).catch(failed)), DAY_SECONDS * 1000).unref();

@@ -3,7 +3,7 @@ import type { Person } from "#readiness";
 import { hashSecret, type Session, type SignedOut } from "#station";
 import type { FastifyReply, FastifyRequest } from "fastify";
 import { COOKIE_SECONDS, setCookie } from "../http/cookies.ts";
-import { renewKey } from "./device-key.ts";
+import { proveDevice, renewKey } from "./device-key.ts";
 import { secondsAfter } from "../start/hours.ts";
 import type { Parts } from "../parts.ts";
 import { makeToken } from "./secrets.ts";
@@ -39,7 +39,7 @@ export async function openSession(
   who: { readonly person: string; readonly device: string },
 ): Promise<Session> {
   const token = makeToken();
-  const created = parts.ambient.now();
+  const created = parts.clocks.soonest();
   const expires = secondsAfter(created, SESSION_SECONDS);
   const session: Session = { tokenHash: hashSecret("session", token), ...who, created, expires };
   const before = reply.request.cookies[SESSION_COOKIE];
@@ -65,11 +65,26 @@ export async function findAsking(parts: Parts, request: FastifyRequest): Promise
   if (parts.roster.device(session?.device ?? request.cookies[DEVICE_COOKIE] ?? "")?.shutOut)
     return { kind: "nobody", because: "device-shut-out" };
   if (session === undefined) return { kind: "nobody", because: token === undefined ? "never" : "expired" };
+  if (isOver(parts, session)) await hearProved(parts, request, session);
   return askingOf(parts, session);
 }
 
+function isOver({ clocks }: Pick<Parts, "clocks">, { expires }: Session): boolean {
+  return secondsBetween(expires, clocks.soonest()) >= 0;
+}
+
+/**
+ * A session may look ended because the station's clock is ahead, and only devices can show it: one with its own key is
+ * heard before it is refused. Nobody without a session's token and that key is.
+ */
+async function hearProved(parts: Parts, request: FastifyRequest, { device, person }: Session): Promise<void> {
+  const known = parts.roster.person(person);
+  if (known === undefined || known.left) return;
+  if ((await proveDevice(parts, request, device)) === "proved") parts.clocks.hear(request, { device, person });
+}
+
 function askingOf(parts: Parts, session: Session): Asking {
-  if (secondsBetween(session.expires, parts.ambient.now()) >= 0) return { kind: "nobody", because: "expired" };
+  if (isOver(parts, session)) return { kind: "nobody", because: "expired" };
   const person = parts.roster.person(session.person);
   if (person === undefined || person.left) return { kind: "nobody", because: "person-left" };
   return { kind: "caller", caller: { person, device: session.device, session } };
@@ -82,7 +97,7 @@ export async function renewSession(
   reply: FastifyReply,
   caller: Caller,
 ): Promise<Caller> {
-  const now = parts.ambient.now();
+  const now = parts.clocks.soonest();
   const left = secondsBetween(now, caller.session.expires);
   if (left > SESSION_SECONDS - RENEW_SECONDS) return caller;
   const session = { ...caller.session, expires: secondsAfter(now, SESSION_SECONDS) };

@@ -78,8 +78,9 @@ export class MemorySecrets implements SecretStore {
 
   async takeInvite(codeHash: string, at: string): Promise<Invite | undefined> {
     const invite = this.#invites.get(codeHash);
+    if (invite === undefined || instantOf(invite.expires) <= instantOf(at)) return undefined;
     this.#invites.delete(codeHash);
-    return invite !== undefined && instantOf(invite.expires) > instantOf(at) ? invite : undefined;
+    return invite;
   }
 
   async epochs(): Promise<readonly Epoch[]> {

@@ -106,9 +106,11 @@ export class SqlSecrets implements SecretStore {
 
   /** The delete decides who gets it: of two takers at once only one finds the line. */
   async takeInvite(codeHash: string, at: string): Promise<Invite | undefined> {
+    const found = await this.db.selectFrom("invites").selectAll().where("code_hash", "=", codeHash).executeTakeFirst();
+    if (found === undefined || instantOf(found.expires) <= instantOf(at)) return undefined;
     const query = this.db.deleteFrom("invites").where("code_hash", "=", codeHash).returningAll();
     const row = await query.executeTakeFirst();
-    return row && instantOf(row.expires) > instantOf(at) ? toInvite(row) : undefined;
+    return row && toInvite(row);
   }
 
   async epochs(): Promise<readonly Epoch[]> {

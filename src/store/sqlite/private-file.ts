@@ -1,4 +1,4 @@
-import { chmodSync, closeSync, openSync, statSync } from "node:fs";
+import { chmodSync, closeSync, openSync, rmSync, statSync } from "node:fs";
 
 const OWN = 0o600;
 /** What everybody else on the computer may do. */
@@ -22,6 +22,11 @@ export function keepPrivate(path: string): void {
 export function makePrivate(path: string): void {
   attempt(() => closeSync(openSync(path, "wx", OWN)));
   attempt(() => chmodSync(path, OWN));
+}
+
+/** Removes a copy that did not come about, and what SQLite laid beside it. */
+export function removePart(path: string): void {
+  for (const one of [...BESIDE, "-journal"]) attempt(() => rmSync(`${path}${one}`, { force: true }));
 }
 
 function closeToStrangers(path: string): void {

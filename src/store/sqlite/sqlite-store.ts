@@ -6,7 +6,7 @@ import { migrate, SqlStore, translateErrors, type ColumnTypes, type SqlEngine, t
 import { AppendWatch } from "./append-watch.ts";
 import { makeFolder } from "./folder.ts";
 import { PatientDriver } from "./patient-driver.ts";
-import { keepPrivate, makePrivate } from "./private-file.ts";
+import { keepPrivate, makePrivate, removePart } from "./private-file.ts";
 import { translateOpening, translateSqlite } from "./sqlite-faults.ts";
 
 const TYPES: ColumnTypes = { key: sql`text`, bytes: sql`blob` };
@@ -46,7 +46,7 @@ export class SqliteStore extends SqlStore {
    * All pages but the first few are copied in one step, during which this process does nothing else: between steps a
    * line written by another process would begin the copy again, and a busy station would never let it end.
    *
-   * @param path - file to write; an older one there is replaced
+   * @param path - file to write; an older one there is replaced, and nothing stays where it cannot be written
    * @returns size of the copy [byte]
    */
   async backupTo(path: string): Promise<{ readonly bytes: number }> {
@@ -59,6 +59,7 @@ export class SqliteStore extends SqlStore {
       await rename(part, resolve(path));
       return { bytes: totalPages * PAGE_BYTES };
     } catch (thrown) {
+      removePart(part);
       throw translateOpening(thrown, path);
     }
   }
