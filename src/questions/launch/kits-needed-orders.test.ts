@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { ordersFor } from "./kits-needed-orders.ts";
 
-const GROUND = { isOpenBoat: false, afloat: 1, isRiseTold: false };
+const GROUND = { isOpenBoat: false, afloat: 1, isRiseTold: false, isFollowed: true };
 const MINUTE = 60;
 
 function coming(kits: number, from: number, to: number): string | undefined {
@@ -19,8 +19,30 @@ describe("the time read to her skipper", () => {
       130,
       "We come with one pump. Count on no water over the side for 80\u00a0minutes to 2\u00a0hours 10\u00a0minutes, perhaps longer.",
     ],
-    [0, 36, 57, "Help is being found. Count on no pump for 35 to 55\u00a0minutes, perhaps longer."],
   ])("with %i kits in %i to %i min is the spread that the page tells, spelled out", (kits, from, to, words) => {
     expect(coming(kits, from, to)).toBe(words);
+  });
+});
+
+describe("the orders where no pump goes with the first boat", () => {
+  const arrival = { p05: 36 * MINUTE, p95: 57 * MINUTE };
+  const ordersOf = (isFollowed: boolean) => ordersFor({ ...GROUND, kits: 0, arrival, isFollowed });
+
+  it("promise no pump and no time where no kit of the station can be used", () => {
+    const orders = ordersOf(false);
+    expect(orders).toContain("No pump of ours can come now. Help is being asked for.");
+    expect(orders.join(" ")).not.toContain("Count on");
+    expect(orders).toContain("If there is no smell of fuel: start every pump you have, and bail.");
+  });
+
+  it("tell no time where a kit of the station follows", () => {
+    const orders = ordersOf(true);
+    expect(orders).toContain("Our first boat brings no pump. One is to follow: count on none until we tell you when.");
+    expect(orders.join(" ")).not.toContain("minutes, perhaps");
+  });
+
+  it.each([true, false])("have her people ready to leave before the water is seen to, followed %s", (isFollowed) => {
+    const at = ordersOf(isFollowed).findIndex((one) => one.startsWith("Get the liferaft"));
+    expect(at).toBe(2);
   });
 });

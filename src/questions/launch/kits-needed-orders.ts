@@ -5,7 +5,10 @@ export interface OrdersGround {
   readonly isOpenBoat: boolean;
   /** Chance that her deck edge is not under when the first kit pumps. */
   readonly afloat: number;
+  /** That go with the first boat. */
   readonly kits: number;
+  /** Whether a kit of ours can follow where none goes with the first boat. */
+  readonly isFollowed: boolean;
   /** Between what the time until the first kit pumps lies, nine times in ten [s]. */
   readonly arrival: { readonly p05: number; readonly p95: number };
   readonly isRiseTold: boolean;
@@ -23,7 +26,7 @@ const LIKELY_AFLOAT = 0.9;
  * @source common practice of rescue services and of COLREG-free plain speech; this program's judgement
  */
 export function ordersFor(ground: OrdersGround): string[] {
-  const isDoubtful = ground.afloat < LIKELY_AFLOAT;
+  const isDoubtful = ground.kits === 0 || ground.afloat < LIKELY_AFLOAT;
   const all: (string | false)[] = [
     "Everybody into lifejackets now. Count them, and tell me the number.",
     "Everybody up from below, where they can leave her. Nobody goes below alone.",
@@ -45,11 +48,14 @@ export function ordersFor(ground: OrdersGround): string[] {
 
 const LEAVE =
   "Get the liferaft or tender ready, and a radio with you. If her deck edge goes under, or she does not come back from a roll, leave her at once: do not wait for us.";
+const NO_PUMP = "No pump of ours can come now. Help is being asked for.";
+const FOLLOWED = "Our first boat brings no pump. One is to follow: count on none until we tell you when.";
 const SHUT = "Shut doors and hatches between the spaces. Leave them shut.";
 
-function comingOf({ kits, arrival }: OrdersGround): string {
+/** With no kit aboard the first boat her time is no time of a pump, and none is told. */
+function comingOf({ kits, isFollowed, arrival }: OrdersGround): string {
+  if (kits === 0) return isFollowed ? FOLLOWED : NO_PUMP;
   const times = sayTimes(arrival);
-  if (kits === 0) return `Help is being found. Count on no pump for ${times}, perhaps longer.`;
   return `We come with ${kits === 1 ? "one pump" : `${kits} pumps`}. Count on no water over the side for ${times}, perhaps longer.`;
 }
 

@@ -102,6 +102,7 @@ export const kitsNeededQuestion = defineQuestion({
         isOpenBoat: input.boat === "open boat",
         afloat: needed.afloatOnArrival,
         kits: needed.plan.now,
+        isFollowed: kits.length > 0,
         arrival: needed.arrivalSpread,
         isRiseTold,
       }),

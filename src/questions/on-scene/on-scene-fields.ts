@@ -125,7 +125,11 @@ export const readingOut = z.strictObject({
     .describe("Time until she is down to the strainer, only where the level has been seen to fall or she is dry"),
   loss: arrivalOut.optional().describe("Time to loss, only where the word says something of her and the soundings fit"),
   misfit: z.boolean().describe("The readings do not fit one steady hole and the pumping stated"),
-  trend: trendOut.optional().describe("Where the last soundings point, only where they do not fit: no estimate"),
+  trend: trendOut
+    .optional()
+    .describe(
+      "Where the last soundings point, only where they do not fit, and the last is not above her deck edge: no estimate",
+    ),
   advice: adviceOut("In an hour, median"),
   nextSounding: answered("time", "When the next sounding is due, on the readings' clock"),
 });

@@ -142,7 +142,8 @@ function watchedSpaces(input: OnSceneInput, dry: FloatingVessel): readonly Watch
     }));
 }
 
-function readingOf({ input, word }: Scene, sounding: Sounding): z.input<typeof readingOut> {
+/** No trend is told by a sounding that has to be looked at first: a slip of the unit would be carried on. */
+function readingOf({ input, word, isAboveDeck: isToCheck }: Scene, sounding: Sounding): z.input<typeof readingOut> {
   const { verdict, chances, holding, quantities, forecast, misfit, trend, advice, nextSounding, age, stale } = sounding;
   return {
     soundings: input.readings.length,
@@ -159,7 +160,7 @@ function readingOf({ input, word }: Scene, sounding: Sounding): z.input<typeof r
     fan: [...forecast.fan],
     ...timesOf(word, sounding),
     misfit: misfit.flagged,
-    ...(trend && { trend }),
+    ...(trend && !isToCheck && { trend }),
     advice: advice.filter(({ action }) => canDo(input, action)),
     nextSounding: dueAfter(input, isEarned(word.kind) ? nextSounding : Math.min(nextSounding, LOOK_AT_CHANGE)),
   };

@@ -14,8 +14,10 @@ import { kitsQuestion, tell, type Call, type Told } from "./launch/before-launch
 import { KitsAnswer } from "./launch/kits-answer.tsx";
 import { OpenSheet } from "./sheet/open-sheet.tsx";
 import { OurBoatPart } from "./launch/our-boat-part.tsx";
-import { wayOf } from "./launch/our-boat.ts";
+import { boatPicked, wayOf } from "./launch/our-boat.ts";
 import { SituationPart } from "./launch/situation/situation-part.tsx";
+import { SoonerBoatLine } from "./launch/sooner-boat-line.tsx";
+import { soonerBoat } from "./launch/sooner-boat.ts";
 import { ToldLevels } from "./launch/told/told-levels.tsx";
 import { kitsAtHand } from "./launch/usable-kits.ts";
 import { PickRow } from "#web/parts/pick-row.tsx";
@@ -66,7 +68,7 @@ function Launch({ call, onChange, onAnother, onOpened }: LaunchProps) {
   return (
     <div className="casualty launch">
       <BoatPart call={call} onChange={onChange} onRefused={onRefused} />
-      <Found call={call} refused={refused} />
+      <Found call={call} refused={refused} onChange={onChange} />
       <MorePart call={call} onChange={onChange} onRefused={onRefused} />
       <OurBoatPart call={call} way={wayOf(view, call)} onChange={onChange} />
       <SituationPart call={call} onChange={onChange} />
@@ -94,13 +96,12 @@ function BeginAgain({ onAgain }: { readonly onAgain: () => void }) {
   );
 }
 
-interface FoundProps {
-  readonly call: Call;
+interface FoundProps extends PartProps {
   /** What stands typed and cannot be, by its label. */
   readonly refused: readonly string[];
 }
 
-function Found({ call, refused }: FoundProps) {
+function Found({ call, refused, onChange }: FoundProps) {
   const launch = useWords("launch");
   const standing = useWords("standing");
   const messages = useWords("launchKits");
@@ -108,6 +109,7 @@ function Found({ call, refused }: FoundProps) {
   const now = useMinute();
   const way = wayOf(view, call);
   const atHand = kitsAtHand(view, way, { light: call.light, herMains: call.herMains }, { launch, standing });
+  const sooner = soonerBoat(view, call, { launch, standing });
   // A device that knows of no kit counts with a usual one.
   const kits = view.kits.length === 0 ? undefined : atHand.usable;
   const isFuelKnown = kits?.[0] !== undefined;
@@ -117,6 +119,7 @@ function Found({ call, refused }: FoundProps) {
     <div className="launch-found">
       <output className="launch-odd">{refused.length > 0 && launch.typedRefused({ what: refused.join(", ") })}</output>
       {words && <TakeLine words={words} />}
+      <SoonerBoatLine sooner={sooner} onChoose={(boat) => onChange(boatPicked(boat))} />
       <KitsAnswer asked={asked} words={words} way={way} atHand={atHand} />
     </div>
   );

@@ -4,6 +4,7 @@ export interface LaunchKitsWords {
   readonly toFollow: (d: { readonly count: string | number }) => string;
   readonly moreToFollow: () => string;
   readonly takeNone: (d: { readonly more: string | number }) => string;
+  readonly noPump: () => string;
   readonly takeMoreThan: (d: { readonly count: number }) => string;
   readonly take: (d: { readonly count: number }) => string;
   readonly takeAndPatch: (d: { readonly count: number }) => string;
@@ -34,6 +35,8 @@ export interface LaunchKitsWords {
   readonly cansGuessed: (d: { readonly count: number; readonly total: string | number }) => string;
   readonly cans: (d: { readonly count: number; readonly total: string | number }) => string;
   readonly arrival: (d: { readonly duration: string | number; readonly chance: string | number }) => string;
+  readonly arrivalNone: () => string;
+  readonly arrivalFollows: () => string;
   readonly duration: (d: { readonly from: string | number; readonly to: string | number }) => string;
   readonly anyChance: () => string;
   readonly inHundred: (d: { readonly count: number }) => string;

@@ -66,6 +66,13 @@ export interface LaunchWords {
   readonly notProved: () => string;
   readonly whoGoes: () => string;
   readonly whichFirst: () => string;
+  readonly sooner: (d: {
+    readonly boat: string | number;
+    readonly duration: string | number;
+    readonly chosen: string | number;
+  }) => string;
+  readonly soonerOnly: (d: { readonly boat: string | number; readonly duration: string | number }) => string;
+  readonly chooseBoat: (d: { readonly boat: string | number }) => string;
   readonly anotherBoat: () => string;
   readonly keepFigures: () => string;
   readonly otherFigures: () => string;

@@ -26,6 +26,7 @@ export interface SoundingsWords {
   readonly chart: () => string;
   readonly chartAhead: () => string;
   readonly tooOld: () => string;
+  readonly toCheck: () => string;
   readonly noFit: () => string;
   readonly figures: () => string;
   readonly newestFirst: () => string;

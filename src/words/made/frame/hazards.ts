@@ -2,6 +2,7 @@
 export interface HazardsWords {
   readonly hazards: () => string;
   readonly heavyLift: () => string;
+  readonly heavyLiftOf: (d: { readonly count: number; readonly mass: string | number }) => string;
   readonly linePulls: () => string;
   readonly smellBeforeStart: () => string;
   readonly carbonMonoxide: () => string;

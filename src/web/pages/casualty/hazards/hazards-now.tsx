@@ -12,7 +12,8 @@ interface HazardsNowProps {
 
 /** The hazards of a moment of this casualty. */
 export function HazardsNow({ moment, above = [] }: HazardsNowProps) {
-  return <Hazards {...useHazards(moment, above)} />;
+  const load = moment.kind === "lift" ? moment.load : undefined;
+  return <Hazards {...useHazards(moment, above)} {...(load && { load })} />;
 }
 
 /** The hazards of a moment of this casualty, new and met before. */

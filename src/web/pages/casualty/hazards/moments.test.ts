@@ -37,6 +37,14 @@ describe("hazards at their moment", () => {
     expect(hazardsAt({ kind: "start", drive: "mains" })).not.toContain("carbon-monoxide");
   });
 
+  it("has as many to lift as the kit's pattern says, with its mass, and two where nothing is known of it", () => {
+    expect(sayShort("heavy-lift", words, { lifters: 4, mass: 58 })).toBe(
+      "4 people at the lift, 58\u00a0kg; one calls it",
+    );
+    expect(sayShort("heavy-lift", words)).toBe("two to lift, one calls it");
+    expect(sayShort("line-pulls", words, { lifters: 4, mass: 58 })).toBe(words.linePulls());
+  });
+
   it("has batteries where they stand", () => {
     expect(hazardsAt({ kind: "sound", space: SPACE })).toEqual(["no-one-below-alone", "batteries-under-water"]);
     expect(hazardsAt({ kind: "sound", space: { ...SPACE, sort: "hold" } })).toEqual(["no-one-below-alone"]);

@@ -1,18 +1,22 @@
 import type { Words } from "#words";
+import type { Pattern } from "#kit";
 import { cautionNamed, SIGNAL_WORDS, type CautionId } from "#base";
 import type { CasualtySpace, CasualtyState } from "#readiness";
 
 /** What a hand is about to do. */
 export type Moment =
-  | { readonly kind: "lift" }
+  | { readonly kind: "lift"; readonly load?: Load }
   | { readonly kind: "start"; readonly drive: Drive }
   | { readonly kind: "sound"; readonly space: CasualtySpace | undefined }
   | { readonly kind: "tow" };
 
+/** What is lifted, by the container of its pattern: people at the lift, and its mass [kg]. */
+export type Load = Pick<Pattern["container"], "lifters" | "mass">;
+
 /** What turns a pump; nobody knows it of a pump that is no kit of ours. */
 export type Drive = "engine" | "key" | "mains" | "unknown";
 
-const SHORT: Readonly<Partial<Record<CautionId, Exclude<keyof Words["hazards"], "hazards">>>> = {
+const SHORT: Readonly<Partial<Record<CautionId, Exclude<keyof Words["hazards"], "hazards" | "heavyLiftOf">>>> = {
   "heavy-lift": "heavyLift",
   "line-pulls": "linePulls",
   "smell-before-start": "smellBeforeStart",
@@ -27,7 +31,9 @@ const SHORT: Readonly<Partial<Record<CautionId, Exclude<keyof Words["hazards"], 
 };
 
 /** What to heed, in a few words: the line a hazard comes down to. */
-export function sayShort(id: CautionId, words: Words["hazards"]): string | undefined {
+export function sayShort(id: CautionId, words: Words["hazards"], load?: Load): string | undefined {
+  if (id === "heavy-lift" && load)
+    return words.heavyLiftOf({ count: load.lifters, mass: `${Math.round(load.mass)}\u00a0kg` });
   const short = SHORT[id];
   return short && words[short]();
 }

@@ -48,9 +48,6 @@ describe("how many kits to take", () => {
     expect(sayKits({ ...FIST, plan: { ...plan, enough: false } }, messages, true).take).toBe(
       "Take 2 now, a patch, more to follow",
     );
-    expect(sayKits({ ...FIST, plan: { ...plan, now: 0 } }, messages, true).take).toBe(
-      "No kit to take: a patch, 2 to follow",
-    );
   });
 
   it("says of the hole halved the chance that its table has", () => {
@@ -152,6 +149,27 @@ describe("kits that cannot go with the first boat", () => {
     expect(sayKits({ ...FIST, kits, plan: { ...plan, follow: 0 } }, messages, true).short).toBeUndefined();
     expect(sayKits({ ...FIST, kits, plan: { ...plan, follow: 1 } }, messages, true).short).toBe(
       "1 kit with the first boat; then Pump 2.",
+    );
+  });
+
+  it("are told as to follow, with no time or chance of a first pump, where none goes with the first boat", () => {
+    const answer = { ...FIST, kits, plan: { ...plan, now: 0, follow: 2 }, afloatOnArrival: 0.3 };
+    const words = sayKits(answer, messages, true);
+    expect(words.take).toBe("No kit to take: a patch, 2 to follow");
+    expect(words.late).toBeUndefined();
+    expect(sayArrival(answer, messages)).toBe(
+      "The first boat brings no pump. When one that follows can be pumping is not known here.",
+    );
+  });
+
+  it("are none, with no time or chance of a first pump, where no kit of the station can be used", () => {
+    const answer = { ...FIST, kits: [], plan: { ...plan, now: 0 }, afloatOnArrival: 0.3 };
+    const words = sayKits(answer, messages, true);
+    expect(words.take).toBe("No pump of this station can come: ask another station now, and take a patch");
+    expect(words.late).toBeUndefined();
+    expect(words.short).toBe("No kit can go with the first boat; ask another station for 3.");
+    expect(sayArrival(answer, messages)).toBe(
+      "No pump of this station can come: there is no time of a first pump to tell. Have her people ready to leave her.",
     );
   });
 

@@ -49,9 +49,15 @@ export function sayKits(answer: KitsNeededAnswer, words: Messages, isFuelKnown: 
   };
 }
 
-function sayTake({ plan, byKits }: KitsNeededAnswer, isLate: boolean, words: Messages): string {
+/** Whether no kit that can be used is known of: none goes and none follows. */
+function isWithoutPump({ plan, kits }: Pick<KitsNeededAnswer, "plan" | "kits">): boolean {
+  return plan.now === 0 && kits.length === 0;
+}
+
+function sayTake({ plan, byKits, kits }: KitsNeededAnswer, isLate: boolean, words: Messages): string {
   const { now: count, patch, follow, enough } = plan;
   const more = enough ? words.toFollow({ count: follow }) : words.moreToFollow();
+  if (isWithoutPump({ plan, kits })) return words.noPump();
   if (count === 0) return words.takeNone({ more });
   if (!enough && count === byKits.length) return words.takeMoreThan({ count });
   if (patch) return follow === 0 ? words.takeAndPatch({ count }) : words.takeNowPatch({ count, more });
@@ -59,11 +65,12 @@ function sayTake({ plan, byKits }: KitsNeededAnswer, isLate: boolean, words: Mes
   return isLate ? words.takeAndPatch({ count }) : words.take({ count });
 }
 
+/** The chance is one of the first boat's pump: where she brings none there is none to tell. */
 function sayLate(
-  { afloatOnArrival: dry, afloatSpread }: Pick<KitsNeededAnswer, "afloatOnArrival" | "afloatSpread">,
+  { plan, afloatOnArrival: dry, afloatSpread }: Pick<KitsNeededAnswer, "plan" | "afloatOnArrival" | "afloatSpread">,
   words: Messages,
 ): LateWords | undefined {
-  if (dry >= SURE) return undefined;
+  if (plan.now === 0 || dry >= SURE) return undefined;
   const chance = sayRange(afloatSpread, words);
   const isWarning = dry < EVEN;
   return { isWarning, words: isWarning ? words.lateWarning({ chance }) : words.late({ chance }) };
@@ -85,11 +92,11 @@ function sayShort({ plan: { now, follow, enough }, kits }: KitsNeededAnswer, wor
 }
 
 function sayWhy(answer: KitsNeededAnswer, words: Messages): string {
-  const { forGaining, forHolding, afloatOnArrival, byKits } = answer;
+  const { forGaining, forHolding, afloatOnArrival, byKits, plan } = answer;
   const most = byKits.at(-1)!;
   const count = forGaining ?? forHolding;
   if (count === undefined) return words.whyNone({ count: most.kits, chance: sayRange(most.spreads.holding, words) });
-  const isAfloat = afloatOnArrival >= SURE;
+  const isAfloat = plan.now > 0 && afloatOnArrival >= SURE;
   const gain = isAfloat ? words.gain : words.gainIfAfloat;
   const hold = isAfloat ? words.hold : words.holdIfAfloat;
   const why = forGaining === undefined ? hold({ count }) : gain({ count });
@@ -122,8 +129,11 @@ export function sayStarts({ starts, startsSpread }: Starting, runs: UsableKit["r
   return words.starts({ chance: words.inHundred({ count: hundredthsOf(starts) }), low: low!, high: high!, rests });
 }
 
-/** When pumping begins, and the chance that she is there to be pumped, each with its range. */
-export function sayArrival({ arrivalSpread, afloatSpread }: KitsNeededAnswer, words: Messages): string {
+/** When pumping begins, and the chance that she is there to be pumped, each with its range; neither where no pump goes. */
+export function sayArrival(answer: KitsNeededAnswer, words: Messages): string {
+  const { plan, arrivalSpread, afloatSpread } = answer;
+  if (isWithoutPump(answer)) return words.arrivalNone();
+  if (plan.now === 0) return words.arrivalFollows();
   return words.arrival({ duration: sayTimes(arrivalSpread, words), chance: sayRange(afloatSpread, words) });
 }
 

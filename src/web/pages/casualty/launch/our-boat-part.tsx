@@ -7,7 +7,7 @@ import { NumberField } from "#web/parts/fields/number-field.tsx";
 import { QuantityField } from "#web/parts/fields/quantity-field.tsx";
 import type { Call, Told } from "./before-launch.ts";
 import { PickRow } from "#web/parts/pick-row.tsx";
-import { ANOTHER, type Way } from "./our-boat.ts";
+import { ANOTHER, boatPicked, type Way } from "./our-boat.ts";
 import { lightOf, lightPicks } from "./light-picks.ts";
 import { sayWay } from "./way-words.ts";
 
@@ -31,11 +31,14 @@ export function OurBoatPart({ call, way, onChange }: OurBoatProps) {
     { id: "no", words: words.mainsNo() },
   ] as const;
   const said = sayWay(way, words);
-  const pick = (boat: string) =>
-    onChange({ boat, speed: undefined, launch: undefined, setUp: undefined, carries: undefined });
   return (
     <Section id={OURS_PLACE} title={words.whoGoes()}>
-      <PickRow label={words.whichFirst()} options={options} picked={way.boat?.id ?? ANOTHER} onPick={pick} />
+      <PickRow
+        label={words.whichFirst()}
+        options={options}
+        picked={way.boat?.id ?? ANOTHER}
+        onPick={(boat) => onChange(boatPicked(boat))}
+      />
       <p>{way.isGuessed ? words.wayIsGuessed({ way: said }) : words.wayIs({ way: said })}</p>
       <Button isOpen={isOpen} onPress={() => setOpen(!isOpen)}>
         {isOpen ? words.keepFigures() : words.otherFigures()}

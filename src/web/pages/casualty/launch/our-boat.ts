@@ -32,6 +32,11 @@ const GUESS = { speed: (20 * 1852) / 3600, launch: 600, setUp: 600, carries: 2, 
 /** Id of a boat that is none of the station's. */
 export const ANOTHER = "another";
 
+/** What of a call changes with the boat: what was told of the one before is not her figure. */
+export function boatPicked(boat: string): BoatTold {
+  return { boat, speed: undefined, launch: undefined, setUp: undefined, carries: undefined };
+}
+
 /**
  * The boat counted on: the one picked, else the one that lies where the person works, else the station's first. What was
  * told for this call stands before her own figures.

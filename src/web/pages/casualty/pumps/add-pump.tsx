@@ -61,11 +61,12 @@ function KitPump({ kit, onDone }: AddPumpProps & { readonly kit: KitState }) {
   const add = async () => {
     if ((await run(handOne)) && (await put(false))) onDone(kit.id);
   };
+  const load = view.patterns.get(kit.pattern)?.container;
   const place = useIntoView();
   return (
     <div ref={place} tabIndex={-1} className="pump-across">
       {doubt !== undefined && <Notice tone="wrong" title={doubt} isNews />}
-      {!isAboard && <HazardsNow moment={{ kind: "lift" }} />}
+      {!isAboard && <HazardsNow moment={{ kind: "lift", ...(load && { load }) }} />}
       {!isAboard && <PickRow label={words.howAcross()} options={METHODS} picked={method} onPick={setMethod} />}
       <Button
         kind="primary"

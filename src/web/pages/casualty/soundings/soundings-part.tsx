@@ -7,6 +7,7 @@ import { Table, type Column } from "#web/parts/table.tsx";
 import { usePreferences } from "#web/theme/index.ts";
 import { sayClock } from "../sheet/say.ts";
 import { fanRows, soundingsDrawn } from "./soundings-drawn.ts";
+import { isAboveDeck } from "../word/verdict-words.ts";
 import { sayTrend, sayTrendAhead } from "../word/trend-words.ts";
 import type { Scene } from "../word/use-scene.ts";
 import { useSheet } from "../sheet/use-sheet.ts";
@@ -19,7 +20,8 @@ export function SoundingsPart({ scene }: { readonly scene: Scene }) {
   const { units } = usePreferences();
   const { answer } = scene.shown;
   const trend = answer?.reading?.trend;
-  const isForecast = !scene.isHistory && answer?.reading?.misfit !== true;
+  const isToCheck = answer !== undefined && isAboveDeck(answer);
+  const isForecast = !scene.isHistory && !isToCheck && answer?.reading?.misfit !== true;
   const drawn = soundingsDrawn(casualty, space, isForecast ? answer : undefined, scene.minute);
   if (drawn.readings.length === 0) return null;
   const say = (si: number) => sayLevel(si, units);
@@ -31,7 +33,7 @@ export function SoundingsPart({ scene }: { readonly scene: Scene }) {
         unit={levelUnit(units)}
         sayTime={sayClock}
       />
-      {!isForecast && !casualty.closed && <p className="quiet">{scene.isHistory ? words.tooOld() : words.noFit()}</p>}
+      {!isForecast && !casualty.closed && <p className="quiet">{words[whyNoForecast(scene, isToCheck)]()}</p>}
       {trend && !scene.isHistory && (
         <p>
           <strong>{sayTrend(trend, word)}</strong> {sayTrendAhead(trend, units, word)}
@@ -56,6 +58,11 @@ export function SoundingsPart({ scene }: { readonly scene: Scene }) {
       </details>
     </Section>
   );
+}
+
+function whyNoForecast({ isHistory }: Scene, isToCheck: boolean): "tooOld" | "toCheck" | "noFit" {
+  if (isHistory) return "tooOld";
+  return isToCheck ? "toCheck" : "noFit";
 }
 
 type Say = (si: number) => string;

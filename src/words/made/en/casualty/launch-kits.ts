@@ -11,6 +11,7 @@ const words: LaunchKitsWords = {
   toFollow: (d) => d.count + " to follow",
   moreToFollow: () => "more to follow",
   takeNone: (d) => "No kit to take: a patch, " + d.more,
+  noPump: () => "No pump of this station can come: ask another station now, and take a patch",
   takeMoreThan: (d) =>
     plural(d.count, 0, en, {
       one: "More than " + strictNumber("en", d.count, 0, "count") + " kit, and a patch",
@@ -156,6 +157,9 @@ const words: LaunchKitsWords = {
     ". Chance that her deck edge is still dry then: about " +
     d.chance +
     ".",
+  arrivalNone: () =>
+    "No pump of this station can come: there is no time of a first pump to tell. Have her people ready to leave her.",
+  arrivalFollows: () => "The first boat brings no pump. When one that follows can be pumping is not known here.",
   duration: (d) => d.from + " to " + d.to,
   anyChance: () => "anything between none and all",
   inHundred: (d) =>

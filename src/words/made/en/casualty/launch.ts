@@ -68,6 +68,15 @@ const words: LaunchWords = {
   notProved: () => "; not proved",
   whoGoes: () => "Who goes",
   whichFirst: () => "Which boat goes first?",
+  sooner: (d) =>
+    "With " + d.boat + " the first pump can be pumping sooner: in about " + d.duration + ", not " + d.chosen + ".",
+  soonerOnly: (d) =>
+    "The boat chosen has no kit to take. With " +
+    d.boat +
+    " the first pump can be pumping in about " +
+    d.duration +
+    ".",
+  chooseBoat: (d) => "Choose " + d.boat,
   anotherBoat: () => "Another boat",
   keepFigures: () => "Keep these figures",
   otherFigures: () => "Other figures for this call",

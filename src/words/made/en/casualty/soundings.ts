@@ -33,6 +33,7 @@ const words: SoundingsWords = {
   chartAhead: () =>
     "Soundings of the water inside over time, and the forecast for an hour. The figures are in the tables below.",
   tooOld: () => "Nothing is forecast from a sounding as old as the last one.",
+  toCheck: () => "Nothing is forecast from a last sounding that has to be checked first.",
   noFit: () => "Nothing is forecast from soundings that do not fit.",
   figures: () => "The figures",
   newestFirst: () => "Soundings, newest first",

@@ -1,9 +1,15 @@
 /* Made by `npx tsx scripts/messages.ts` from the catalogues in src/words/messages. */
 import type { HazardsWords } from "#src/words/made/frame/hazards.ts";
-
+import { plural, strictNumber } from "#src/words/cases.ts";
+import { en } from "@messageformat/runtime/lib/cardinals";
 const words: HazardsWords = {
   hazards: () => "Hazards",
   heavyLift: () => "two to lift, one calls it",
+  heavyLiftOf: (d) =>
+    plural(d.count, 0, en, {
+      one: strictNumber("en", d.count, 0, "count") + " person at the lift, " + d.mass,
+      other: strictNumber("en", d.count, 0, "count") + " people at the lift, " + d.mass + "; one calls it",
+    }),
   linePulls: () => "hold the line, never wrap it",
   smellBeforeStart: () => "smell low, before any start or switch",
   carbonMonoxide: () => "exhaust downwind, clear of every hatch; nobody in the lee",

@@ -11,6 +11,8 @@ const words: LaunchKitsWords = {
   toFollow: (d) => d.count + " à suivre",
   moreToFollow: () => "d'autres à suivre",
   takeNone: (d) => "Aucun kit à prendre : un colmatage, " + d.more,
+  noPump: () =>
+    "Aucune pompe de cette station ne peut venir : demandez à une autre station maintenant, et prenez un colmatage",
   takeMoreThan: (d) =>
     plural(d.count, 0, fr, {
       one: "Plus de " + strictNumber("fr", d.count, 0, "count") + " kit, et un colmatage",
@@ -166,6 +168,10 @@ const words: LaunchKitsWords = {
     ". Chance que son livet soit encore sec à ce moment : " +
     d.chance +
     ".",
+  arrivalNone: () =>
+    "Aucune pompe de cette station ne peut venir : il n'y a pas d'heure de première pompe à dire. Que les gens à bord soient prêts à le quitter.",
+  arrivalFollows: () =>
+    "Le premier bateau n'apporte aucune pompe. On ne sait pas ici quand une pompe qui suit pourra pomper.",
   duration: (d) => d.from + " à " + d.to,
   anyChance: () => "entre aucune et toutes",
   inHundred: (d) =>

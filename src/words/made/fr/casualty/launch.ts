@@ -69,6 +69,21 @@ const words: LaunchWords = {
   notProved: () => " ; non éprouvé",
   whoGoes: () => "Qui y va",
   whichFirst: () => "Quel bateau part en premier ?",
+  sooner: (d) =>
+    "Avec " +
+    d.boat +
+    ", la première pompe peut pomper plus tôt : dans environ " +
+    d.duration +
+    ", et non " +
+    d.chosen +
+    ".",
+  soonerOnly: (d) =>
+    "Le bateau choisi n'a aucun kit à prendre. Avec " +
+    d.boat +
+    ", la première pompe peut pomper dans environ " +
+    d.duration +
+    ".",
+  chooseBoat: (d) => "Choisir " + d.boat,
   anotherBoat: () => "Un autre bateau",
   keepFigures: () => "Garder ces chiffres",
   otherFigures: () => "D'autres chiffres pour cet appel",

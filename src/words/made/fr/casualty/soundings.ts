@@ -33,6 +33,7 @@ const words: SoundingsWords = {
   chartAhead: () =>
     "Sondes de l'eau à l'intérieur au fil du temps, et prévision pour une heure. Les chiffres sont dans les tableaux ci-dessous.",
   tooOld: () => "Rien n'est prévu à partir d'une sonde aussi ancienne que la dernière.",
+  toCheck: () => "Rien n'est prévu à partir d'une dernière sonde qu'il faut d'abord vérifier.",
   noFit: () => "Rien n'est prévu à partir de sondes incohérentes.",
   figures: () => "Les chiffres",
   newestFirst: () => "Sondes, la plus récente d'abord",
