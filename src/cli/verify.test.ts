@@ -143,6 +143,16 @@ describe("drykeel verify", () => {
       "insert into log_entries select place, -3, 'other', hash, content, received, entry from log_entries where place = 'b' and seq = 1",
       /b +BROKEN at entry -3: number -3 stands before the first line/,
     ],
+    [
+      "a false beginning of a place without a line",
+      `insert into chains values ('c', 0, '${"0".repeat(64)}')`,
+      /c +BROKEN at entry 0: the head kept with the place, before its first line, is not the beginning of its log/,
+    ],
+    [
+      "a head before the beginning",
+      `insert into chains values ('c', -1, '${"0".repeat(64)}')`,
+      /c +BROKEN at entry -1: the head kept with the place says line -1/,
+    ],
     ["a line beyond the head", "update chains set seq = 8 where place = 'a'", /says line 8, the last is line 9/],
     ["the bytes of a photo replaced", "update photos set bytes = x'0102'", /a +BROKEN at entry 9: the bytes of photo/],
     ["a photo put under another name", "update photos set hash = 'cd'", /BROKEN at entry 0: the bytes of photo cd/],

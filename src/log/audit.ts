@@ -34,6 +34,7 @@ export interface AuditFault {
 
 /** The most faults told of one place: the first say enough. */
 const MOST_FAULTS = 20;
+const FALSE_BEGINNING = "the head kept with the place, before its first line, is not the beginning of its log";
 const HASH = /^[0-9a-f]{64}$/;
 
 /**
@@ -103,7 +104,7 @@ export class PlaceAudit {
         `the head kept with the place says line ${stored?.seq ?? 0}, the last is line ${seq}`,
       );
     } else if (stored !== undefined && stored.hash !== hash)
-      this.#tell(seq, "the head kept with the place has another hash");
+      this.#tell(seq, seq === 0 ? FALSE_BEGINNING : "the head kept with the place has another hash");
     if (isKnown && this.#count === 0) this.#tell(0, "the place had lines, and has none");
     if (!isKnown && this.#count > 0) this.#tell(1, "the place is not among those that ever had a line");
     return this.#faults;

@@ -1,5 +1,5 @@
 import { afterAll, describe, expect, test } from "vitest";
-import { PlaceTrees, signHead, signHeadList, type KeptEntry } from "#log";
+import { PlaceTrees, signHead, signHeadList, type ChainHead, type KeptEntry } from "#log";
 import { isStoreError, verifyLog, type HeadShelf } from "#station";
 import { openPostgresStore } from "#store/postgres";
 import { Client } from "pg";
@@ -60,7 +60,10 @@ function describeAll(server: PostgresServer): void {
 
   async function newHouse() {
     const url = await server.createDatabase();
-    return { open: () => openPostgresStore(url), clear: () => server.dropDatabase(url), lasting: true, shared: true };
+    const falsify = (place: string, { seq, hash }: ChainHead) =>
+      query(url, `insert into chains (place, seq, hash) values ('${place}', ${seq}, '${hash}')`);
+    const clear = () => server.dropDatabase(url);
+    return { open: () => openPostgresStore(url), clear, falsify, lasting: true, shared: true };
   }
 
   describeLogStore(`PostgreSQL (${server.where})`, newHouse);
