@@ -1,9 +1,11 @@
+import { printGiven } from "#base";
 import { bytesToHex } from "@noble/hashes/utils.js";
 import { canonicalText } from "./canonical.ts";
 import { emptyChain, hasItsHash, hashText, type ChainHead } from "./chain.ts";
 import type { Entry } from "./entry.ts";
 import { leafOf } from "./heads/line-proof.ts";
 import type { LogHead } from "./heads/signed-head.ts";
+import { parseInstant } from "./instant.ts";
 import { HashTree } from "./tree/hash-tree.ts";
 
 /** A line as a store's tables hold it, each column by itself. */
@@ -122,6 +124,8 @@ export class PlaceAudit {
         `entry ${id} does not give the hash kept with it: it, its time of receipt or one before it was changed or removed`,
       );
     }
+    if (parseInstant(String(received)) === undefined)
+      this.#tell(seq, `its time of receipt, ${printGiven(received)}, is no instant`);
     if (id !== entry.id) this.#tell(seq, `it is kept under the id ${id}, and says ${entry.id}`);
     if (entry.place !== this.#place) this.#tell(seq, `it belongs to place ${entry.place}`);
     if (line.content !== hashText(line.entry))

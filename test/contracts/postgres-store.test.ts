@@ -100,6 +100,35 @@ function describeAll(server: PostgresServer): void {
       await server.dropDatabase(url);
     });
 
+    test("STORE-20 says in words which table or which note of a step is missing", async () => {
+      const url = await server.createDatabase();
+      const store = await openPostgresStore(url);
+      await query(url, "drop table photos_seen");
+      await expect(verifyLog(store, [])).rejects.toThrow(/ST-132 The table photos_seen is missing/);
+      await store.close();
+      await query(url, "delete from kysely_migration where name = '0011-signed-lists'");
+      await expect(openPostgresStore(url)).rejects.toThrow(/ST-133 The row 0011-signed-lists is missing/);
+      await server.dropDatabase(url);
+    });
+
+    test("LOG-9: judges every other place where a time of receipt is no instant", async () => {
+      const url = await server.createDatabase();
+      const store = await openPostgresStore(url);
+      const make = new EntryMaker(1);
+      const lines = [...make.many(2, { place: "a" }), ...make.many(2, { place: "b" })];
+      await store.append(lines, "2027-02-01T00:00:00.000Z");
+      await query(url, "update log_entries set received = received || ' ' where place = 'a' and seq = 2");
+      const verdicts = await verifyLog(store, [], "2027-01-01T00:00:00.000Z");
+      const found = verdicts.filter(({ place }) => place !== "").map(({ place, verdict }) => [place, verdict.kind]);
+      expect(found).toEqual([
+        ["a", "broken"],
+        ["a", "broken"],
+        ["b", "sound"],
+      ]);
+      await store.close();
+      await server.dropDatabase(url);
+    });
+
     test.each([
       ["its signed head deleted", "delete from signed_heads where place = 'island'", "island"],
       ["all signed heads deleted", "delete from signed_heads", "harbour"],
