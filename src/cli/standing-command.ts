@@ -1,6 +1,6 @@
 import { formatDate } from "#base";
 import { sayLapse, standingInWords } from "#readiness";
-import { boardOf, createStationFold, type Board, type BoardKit, type BoardPlace } from "#station";
+import { boardOf, createStationFold, newestReceipt, type Board, type BoardKit, type BoardPlace } from "#station";
 import { ENGLISH, inWords } from "#words";
 import type { Call, Command } from "./command.ts";
 import { requireDatabase, stationPatterns, withLog } from "./open-data.ts";
@@ -18,7 +18,7 @@ export const standingCommand: Command = {
     requireDatabase(call.surroundings);
     const fold = createStationFold(stationPatterns(call));
     await withLog(call.surroundings, async (log) => {
-      await warnOfClock(call, log);
+      warnOfClock(call, await newestReceipt(log));
       await readWholeLog(log, fold);
     });
     const board = boardOf(fold.read(), call.surroundings.now);

@@ -1,4 +1,4 @@
-import { createStationFold } from "#station";
+import { createStationFold, newestReceipt } from "#station";
 import { sourceOfFold, TABLE_IDS, tableCsv, type TableId } from "#store/sheets";
 import { writeFile } from "node:fs/promises";
 import type { Call, Command } from "./command.ts";
@@ -21,7 +21,7 @@ export const tableCommand: Command = {
     if (call.words[1] !== undefined) requireOutside(call.surroundings, call.words[1]);
     const fold = createStationFold(stationPatterns(call));
     await withLog(call.surroundings, async (log) => {
-      await warnOfClock(call, log);
+      warnOfClock(call, await newestReceipt(log));
       await readWholeLog(log, fold);
     });
     const rows = tableCsv(id, sourceOfFold(fold, call.surroundings.now));

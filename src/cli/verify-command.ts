@@ -1,6 +1,6 @@
 import { sayCount } from "#base";
 import { keyMark, readHeads, type KeptHead, type SignedHead } from "#log";
-import { verifyLog, type PlaceVerdict } from "#station";
+import { newestStoredReceipt, verifyLog, type PlaceVerdict } from "#station";
 import type { Call, Command } from "./command.ts";
 import { requireDatabase, signedSince, withLog } from "./open-data.ts";
 import { warnOfClock } from "./station-clock.ts";
@@ -19,7 +19,7 @@ export const verifyCommand: Command = {
     const witness = call.options["witness"];
     const witnessed = typeof witness === "string" ? await readWitness(call, witness) : [];
     const verdicts = await withLog(call.surroundings, async (log) => {
-      await warnOfClock(call, log);
+      warnOfClock(call, await newestStoredReceipt(log));
       const since = await signedSince(call.surroundings, log);
       return verifyLog(log, witnessed, since?.read());
     });

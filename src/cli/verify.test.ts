@@ -29,13 +29,25 @@ beforeAll(async () => {
 });
 afterAll(() => rmSync(folder, { recursive: true }));
 
-async function run(args: readonly string[], dataDir: string): Promise<{ exit: number; out: string }> {
-  const out: string[] = [];
-  const terminal = { out: (line: string) => void out.push(line), error: () => {}, readInput: async () => "" };
+async function run(args: readonly string[], dataDir: string): Promise<{ exit: number; out: string; errors: string }> {
+  const [out, errors]: [string[], string[]] = [[], []];
+  const error = (line: string) => void errors.push(line);
+  const terminal = { out: (line: string) => void out.push(line), error, readInput: async () => "" };
   const exit = await runDrykeel(args, terminal, { root, dataDir, now });
-  return { exit, out: out.join("\n") };
+  return { exit, out: out.join("\n"), errors: errors.join("\n") };
 }
 
+/** Tables without which nothing is verified. */
+const TABLES = [
+  "log_entries",
+  "chains",
+  "places_seen",
+  "photos",
+  "photos_seen",
+  "signed_heads",
+  "signed_lists",
+  "epochs",
+];
 const verify = (dataDir: string) => run(["verify"], dataDir);
 
 describe("drykeel verify", () => {
@@ -143,6 +155,16 @@ describe("drykeel verify", () => {
       "insert into log_entries select place, -3, 'other', hash, content, received, entry from log_entries where place = 'b' and seq = 1",
       /b +BROKEN at entry -3: number -3 stands before the first line/,
     ],
+    [
+      "a false beginning of a place without a line",
+      `insert into chains values ('c', 0, '${"0".repeat(64)}')`,
+      /c +BROKEN at entry 0: the head kept with the place, before its first line, is not the beginning of its log/,
+    ],
+    [
+      "a head before the beginning",
+      `insert into chains values ('c', -1, '${"0".repeat(64)}')`,
+      /c +BROKEN at entry -1: the head kept with the place says line -1/,
+    ],
     ["a line beyond the head", "update chains set seq = 8 where place = 'a'", /says line 8, the last is line 9/],
     ["the bytes of a photo replaced", "update photos set bytes = x'0102'", /a +BROKEN at entry 9: the bytes of photo/],
     ["a photo put under another name", "update photos set hash = 'cd'", /BROKEN at entry 0: the bytes of photo cd/],
@@ -166,6 +188,44 @@ describe("drykeel verify", () => {
     const { exit, out } = await verify(copy);
     expect(out).toMatch(said);
     expect(exit).toBe(1);
+  });
+
+  it.each([
+    ["is no instant", "update log_entries set received = received || ' ' where place = 'a' and seq = 9"],
+    ["is empty", "update log_entries set received = '' where place = 'a' and seq = 9"],
+    ["is no text", "update log_entries set received = x'00' where place = 'a' and seq = 9"],
+  ])(
+    "LOG-9: a time of receipt that %s is a fault of its line, and all other places are judged",
+    async (_, statement) => {
+      change(statement);
+      const { exit, out } = await verify(copy);
+      expect(out).toMatch(/^a +BROKEN at entry 9: its time of receipt, .*, is no instant$/m);
+      expect(out).toMatch(/^b +sound: 4 entries/m);
+      expect(exit).toBe(1);
+    },
+  );
+
+  it("LOG-9: a last line that is no JSON is a fault of that line, and all other places are judged", async () => {
+    change("update log_entries set entry = 'x' where place = 'a' and seq = 9");
+    const { exit, out } = await verify(copy);
+    expect(out).toMatch(/^a +BROKEN at entry 9: its text is no entry in canonical form$/m);
+    expect(out).toMatch(/^b +sound: 4 entries/m);
+    expect(exit).toBe(1);
+  });
+
+  it.each([
+    ...TABLES.map((table) => [`drop table ${table}`, `The table ${table} is missing`]),
+    ["delete from kysely_migration where name = '0006-photos-seen'", "The row 0006-photos-seen is missing"],
+    ["delete from kysely_migration where name = '0011-signed-lists'", "The row 0011-signed-lists is missing"],
+    ["delete from kysely_migration", "The row 0001-log is missing"],
+    ["drop table kysely_migration", "The row 0001-log is missing"],
+  ])("STORE-20 of a database after %s says in words what is missing", async (statement, said) => {
+    const raw = new Database(join(copy, "drykeel.db"));
+    raw.exec(statement);
+    raw.close();
+    const { exit, errors } = await verify(copy);
+    expect(errors).toContain(said);
+    expect(exit).toBe(3);
   });
 
   it("stands behind a backup that is proved: opened elsewhere, and found sound or not", async () => {

@@ -1,9 +1,11 @@
+import { printGiven } from "#base";
 import { bytesToHex } from "@noble/hashes/utils.js";
 import { canonicalText } from "./canonical.ts";
 import { emptyChain, hasItsHash, hashText, type ChainHead } from "./chain.ts";
 import type { Entry } from "./entry.ts";
 import { leafOf } from "./heads/line-proof.ts";
 import type { LogHead } from "./heads/signed-head.ts";
+import { parseInstant } from "./instant.ts";
 import { HashTree } from "./tree/hash-tree.ts";
 
 /** A line as a store's tables hold it, each column by itself. */
@@ -34,6 +36,7 @@ export interface AuditFault {
 
 /** The most faults told of one place: the first say enough. */
 const MOST_FAULTS = 20;
+const FALSE_BEGINNING = "the head kept with the place, before its first line, is not the beginning of its log";
 const HASH = /^[0-9a-f]{64}$/;
 
 /**
@@ -103,7 +106,7 @@ export class PlaceAudit {
         `the head kept with the place says line ${stored?.seq ?? 0}, the last is line ${seq}`,
       );
     } else if (stored !== undefined && stored.hash !== hash)
-      this.#tell(seq, "the head kept with the place has another hash");
+      this.#tell(seq, seq === 0 ? FALSE_BEGINNING : "the head kept with the place has another hash");
     if (isKnown && this.#count === 0) this.#tell(0, "the place had lines, and has none");
     if (!isKnown && this.#count > 0) this.#tell(1, "the place is not among those that ever had a line");
     return this.#faults;
@@ -121,6 +124,8 @@ export class PlaceAudit {
         `entry ${id} does not give the hash kept with it: it, its time of receipt or one before it was changed or removed`,
       );
     }
+    if (parseInstant(String(received)) === undefined)
+      this.#tell(seq, `its time of receipt, ${printGiven(received)}, is no instant`);
     if (id !== entry.id) this.#tell(seq, `it is kept under the id ${id}, and says ${entry.id}`);
     if (entry.place !== this.#place) this.#tell(seq, `it belongs to place ${entry.place}`);
     if (line.content !== hashText(line.entry))

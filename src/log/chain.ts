@@ -104,6 +104,11 @@ export function emptyChain(place: string): ChainHead {
   return { seq: 0, hash: genesisHash(place) };
 }
 
+/** True for where a place's chain stands before anything is in it, and for no other head. */
+export function isGenesis(place: string, { seq, hash }: ChainHead): boolean {
+  return seq === 0 && hash === genesisHash(place);
+}
+
 /**
  * Checks one place's chain: numbers without gaps, every hash as computed.
  *

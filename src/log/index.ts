@@ -9,6 +9,7 @@ export {
   extendChain,
   followsOn,
   genesisHash,
+  isGenesis,
   hashEntry,
   hashText,
   verifyChain,

@@ -1,5 +1,5 @@
 import { PlaceAudit, type AuditFault, type ChainHead, type Entry, type KeptHead } from "#log";
-import { newestReceipt } from "./clock/index.ts";
+import { newestStoredReceipt } from "./clock/index.ts";
 import { PhotoBook } from "./photo-book.ts";
 import type { LogStore, StoredLog } from "./ports.ts";
 import { readSigned, unsignedFault } from "./signed-heads.ts";
@@ -35,7 +35,7 @@ export async function verifyLog(
   signedSince?: string,
 ): Promise<readonly PlaceVerdict[]> {
   const { kept, faults: own, isUnsigned } = await readSigned(store);
-  const faults = isUnsigned ? [...own, ...unsignedFault(signedSince, await newestReceipt(store))] : own;
+  const faults = isUnsigned ? [...own, ...unsignedFault(signedSince, await newestStoredReceipt(store))] : own;
   const heads = [...witnessed, ...kept];
   const seen = new Set(await store.placesSeen());
   const photos = await PhotoBook.of(store);

@@ -1,4 +1,4 @@
-import { emptyChain, extendChain, hashBytes, verifyChain, type Entry, type KeptEntry } from "#log";
+import { emptyChain, extendChain, hashBytes, verifyChain, type ChainHead, type Entry, type KeptEntry } from "#log";
 import type { AppendListener, LogStore, Photo } from "#station";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { EntryMaker } from "./sample-log.ts";
@@ -10,6 +10,8 @@ export interface StoreHouse {
   clear(): Promise<void>;
   /** False for a store that forgets when closed. */
   readonly lasting: boolean;
+  /** Writes where a place's chain stands past the store; absent where nothing but the store can write. */
+  falsify?(place: string, head: ChainHead): Promise<void>;
   /** False for a store that no two processes share. */
   readonly shared: boolean;
 }
@@ -234,6 +236,20 @@ export function describeLogStore(name: string, newHouse: () => Promise<StoreHous
       expect(results.filter(({ moved }) => moved?.length === 1)).toHaveLength(11);
       expect(await store.count()).toBe(1);
       if (house.shared) await Promise.all(others.map((other) => other.close()));
+    });
+
+    test("STORE-19 takes the first line of a place after its genesis, and after no other beginning", async () => {
+      const [right, wrong, before] = [make.next({ place: "a" }), make.next({ place: "b" }), make.next({ place: "c" })];
+      if (house.falsify !== undefined) {
+        await house.falsify("b", { seq: 0, hash: "0".repeat(64) });
+        await house.falsify("c", { seq: -1, hash: emptyChain("c").hash });
+        await expect(store.append([right, wrong], RECEIVED)).rejects.toMatchObject({ code: "ST-131" });
+        await expect(store.append([before], RECEIVED)).rejects.toMatchObject({ code: "ST-131" });
+        await expect(store.retake(extendAll([wrong]))).rejects.toMatchObject({ code: "ST-131" });
+        expect(await all()).toEqual([]);
+      }
+      await store.append([right], RECEIVED);
+      expect(verifyChain(await all())).toMatchObject({ kind: "sound", count: 1 });
     });
 
     test("STORE-10 tells listeners which places grew, after they did, until they stop listening", async () => {

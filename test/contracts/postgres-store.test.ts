@@ -1,5 +1,5 @@
 import { afterAll, describe, expect, test } from "vitest";
-import { PlaceTrees, signHead, signHeadList, type KeptEntry } from "#log";
+import { PlaceTrees, signHead, signHeadList, type ChainHead, type KeptEntry } from "#log";
 import { isStoreError, verifyLog, type HeadShelf } from "#station";
 import { openPostgresStore } from "#store/postgres";
 import { Client } from "pg";
@@ -60,7 +60,10 @@ function describeAll(server: PostgresServer): void {
 
   async function newHouse() {
     const url = await server.createDatabase();
-    return { open: () => openPostgresStore(url), clear: () => server.dropDatabase(url), lasting: true, shared: true };
+    const falsify = (place: string, { seq, hash }: ChainHead) =>
+      query(url, `insert into chains (place, seq, hash) values ('${place}', ${seq}, '${hash}')`);
+    const clear = () => server.dropDatabase(url);
+    return { open: () => openPostgresStore(url), clear, falsify, lasting: true, shared: true };
   }
 
   describeLogStore(`PostgreSQL (${server.where})`, newHouse);
@@ -93,6 +96,35 @@ function describeAll(server: PostgresServer): void {
       await query(url, "delete from log_entries where seq = 5");
       await query(url, "update chains set seq = 4, hash = (select hash from log_entries where seq = 4)");
       expect(await verifyLog(store, [])).toMatchObject([{ verdict: { kind: "broken", seq: 5 } }]);
+      await store.close();
+      await server.dropDatabase(url);
+    });
+
+    test("STORE-20 says in words which table or which note of a step is missing", async () => {
+      const url = await server.createDatabase();
+      const store = await openPostgresStore(url);
+      await query(url, "drop table photos_seen");
+      await expect(verifyLog(store, [])).rejects.toThrow(/ST-132 The table photos_seen is missing/);
+      await store.close();
+      await query(url, "delete from kysely_migration where name = '0011-signed-lists'");
+      await expect(openPostgresStore(url)).rejects.toThrow(/ST-133 The row 0011-signed-lists is missing/);
+      await server.dropDatabase(url);
+    });
+
+    test("LOG-9: judges every other place where a time of receipt is no instant", async () => {
+      const url = await server.createDatabase();
+      const store = await openPostgresStore(url);
+      const make = new EntryMaker(1);
+      const lines = [...make.many(2, { place: "a" }), ...make.many(2, { place: "b" })];
+      await store.append(lines, "2027-02-01T00:00:00.000Z");
+      await query(url, "update log_entries set received = received || ' ' where place = 'a' and seq = 2");
+      const verdicts = await verifyLog(store, [], "2027-01-01T00:00:00.000Z");
+      const found = verdicts.filter(({ place }) => place !== "").map(({ place, verdict }) => [place, verdict.kind]);
+      expect(found).toEqual([
+        ["a", "broken"],
+        ["a", "broken"],
+        ["b", "sound"],
+      ]);
       await store.close();
       await server.dropDatabase(url);
     });

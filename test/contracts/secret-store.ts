@@ -108,7 +108,7 @@ export function describeSecretStore(name: string, newHouse: () => Promise<Secret
       expect(await store.session("t4")).toBeDefined();
     });
 
-    test("STORE-19 an invite is taken once, in time, by one of all who try at once, and is kept where it is tried too late", async () => {
+    test("STORE-21 an invite is taken once, in time, by one of all who try at once, and is kept where it is tried too late", async () => {
       const invite: Invite = { codeHash: "c1", person: "cy", by: "ane", expires: "2027-01-08T00:00:00+01:00" };
       await store.putInvite(invite);
       const takers = Array.from({ length: 5 }, () => store.takeInvite("c1", "2027-01-07T22:59:59Z"));

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { setImmediate as breathe } from "node:timers/promises";
 import Database from "better-sqlite3";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import { verifyChain } from "#log";
+import { verifyChain, type ChainHead } from "#log";
 import { STEPS } from "#store/sql";
 import { openSqliteStore } from "#store/sqlite";
 import { describeLogStore } from "./log-store.ts";
@@ -19,8 +19,14 @@ const RECEIVED = "2027-02-01T00:00:00.000Z";
 
 async function newHouse() {
   const folder = await mkdtemp(join(tmpdir(), "drykeel-sqlite-"));
-  const open = () => openSqliteStore(join(folder, "log.sqlite"));
-  return { open, clear: () => rm(folder, { recursive: true }), lasting: true, shared: true };
+  const path = join(folder, "log.sqlite");
+  const falsify = async (place: string, { seq, hash }: ChainHead) => {
+    const raw = new Database(path);
+    raw.prepare("insert into chains (place, seq, hash) values (?, ?, ?)").run(place, seq, hash);
+    raw.close();
+  };
+  const clear = () => rm(folder, { recursive: true });
+  return { open: () => openSqliteStore(path), clear, falsify, lasting: true, shared: true };
 }
 
 describeLogStore("SQLite", newHouse);

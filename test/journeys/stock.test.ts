@@ -75,6 +75,8 @@ describe("the store", () => {
   });
 
   test("keeps both lines of two devices that each took the last one without a network, and shows minus one", async () => {
+    // What was counted before has come to both.
+    for (const page of [keeper, crew]) await page.getByText(/Counted on/).waitFor();
     for (const page of [keeper, crew]) await page.context().setOffline(true);
     for (const page of [keeper, crew]) {
       await takeOne(page);

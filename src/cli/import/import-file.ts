@@ -1,6 +1,6 @@
 import { newAmongRetaken, parseExport, STATION_PLACE, type Entry, type ExportItem, type KeptEntry } from "#log";
 import type { Bodies } from "#readiness";
-import { createStationFold, type AppendResult, type LogStore, type StationFold } from "#station";
+import { createStationFold, newestReceipt, type AppendResult, type LogStore, type StationFold } from "#station";
 import { createReadStream } from "node:fs";
 import { createInterface } from "node:readline";
 import { uuidv7 } from "uuidv7";
@@ -38,7 +38,9 @@ export interface Imported {
  */
 export async function importFile(call: Call, log: LogStore, file: string, said: Said): Promise<Imported> {
   const fold = createStationFold(stationPatterns(call));
-  const newest = (await warnOfClock(call, log)) ?? call.surroundings.now;
+  const last = await newestReceipt(log);
+  warnOfClock(call, last);
+  const newest = last ?? call.surroundings.now;
   await readWholeLog(log, fold);
   const now = Date.parse(newest) > Date.parse(call.surroundings.now) ? newest : call.surroundings.now;
   const heads = new Map((await log.heads()).map(({ place, ...head }) => [place, head]));

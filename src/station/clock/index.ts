@@ -1,4 +1,4 @@
-export { newestReceipt } from "./newest-receipt.ts";
+export { newestReceipt, newestStoredReceipt } from "./newest-receipt.ts";
 export {
   judgeStationClock,
   latestBelieved,

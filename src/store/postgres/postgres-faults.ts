@@ -1,5 +1,6 @@
 import { InputError } from "#base";
 import { isStoreError, StoreError } from "#station";
+import { missingTable } from "#store/sql";
 
 const OUT_OF_REACH = new Set([
   "ECONNREFUSED",
@@ -49,8 +50,11 @@ export function translatePostgres(thrown: unknown): unknown {
     const remedy = "Grant the user of DATABASE_URL the right to create and write tables.";
     return new StoreError("ST-122", "The database refuses writing.", remedy, thrown);
   }
-  return thrown;
+  return code === "42P01" ? missingTable(NO_TABLE.exec((thrown as Error).message)?.[1] ?? "asked for", thrown) : thrown;
 }
+
+/** As PostgreSQL writes it in English; in another language the table is not named. */
+const NO_TABLE = /^relation "(.+)" does not exist$/;
 
 /** What goes wrong while opening: mostly a DATABASE_URL that cannot be. */
 export function translateOpening(thrown: unknown, url: string): unknown {

@@ -1,3 +1,4 @@
+export { missingTable } from "./damaged-tables.ts";
 export { migrate, STEPS, type ColumnTypes } from "./migrations.ts";
 export { SqlStore, type SqlEngine } from "./sql-store.ts";
 export type { Tables } from "./tables.ts";

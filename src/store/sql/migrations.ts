@@ -3,6 +3,7 @@ import { StoreError } from "#station";
 import { randomBytes, randomUUID } from "node:crypto";
 import { createMail, createMailRounds } from "./mail-tables.ts";
 import { createPatterns } from "./pattern-tables.ts";
+import { missingStep } from "./damaged-tables.ts";
 import type { Tables } from "./tables.ts";
 
 /** What the two databases call the same thing. */
@@ -182,7 +183,8 @@ export async function migrate<T>(db: Kysely<T>, types: ColumnTypes): Promise<voi
   if (error === undefined) return;
   const done = await namesDone(db);
   if (done.some((name) => !known.has(name))) throw newerDatabase(error);
-  throw error;
+  const names = [...known];
+  throw missingStep(names, done, error) ?? error;
 }
 
 function toMigration(types: ColumnTypes): (step: readonly [string, Step]) => [string, Migration] {

@@ -3,6 +3,7 @@ import { assert } from "#base";
 import {
   checkBytes,
   genesisHash,
+  isGenesis,
   planIntake,
   planRetaking,
   type ChainHead,
@@ -173,7 +174,7 @@ export class SqlStore extends SqlStoredLog implements LogStore, SecretStore {
       .execute();
     const query = trx.selectFrom("chains").selectAll().where("place", "in", places).orderBy("place");
     const rows = await (this.#engine.lockRows ? query.forUpdate() : query).execute();
-    return new Map(rows.map(({ place, seq, hash }) => [place, { seq, hash }]));
+    return new Map(rows.map((row) => [row.place, begunRightly(row)]));
   }
 
   async #retry<T>(work: () => Promise<T>): Promise<T> {
@@ -187,6 +188,8 @@ export class SqlStore extends SqlStoredLog implements LogStore, SecretStore {
     }
   }
 }
+
+type PlaceChain = ChainHead & { readonly place: string };
 
 /** Lines, each with where its place's chain ends. */
 function withEnd(db: Kysely<Tables>) {
@@ -207,6 +210,18 @@ function withinLog<Row extends { place: string; seq: number; end: number | null 
   const found = `A line of place ${row.place} is kept under number ${row.seq}, outside its log.`;
   const remedy = "Nothing was kept of this, devices keep their lines: run drykeel verify, and put a backup back.";
   throw new StoreError("ST-129", found, remedy);
+}
+
+/**
+ * Where a place's chain stands. A line after a false beginning would be kept broken, and its device told that it is kept.
+ *
+ * @throws StoreError ST-131 for a head before the first line that is not the place's genesis
+ */
+function begunRightly({ place, seq, hash }: PlaceChain): ChainHead {
+  if (seq > 0 || isGenesis(place, { seq, hash })) return { seq, hash };
+  const found = `The head kept with place ${place}, before its first line, is not the beginning of its log.`;
+  const remedy = "Nothing was kept of this, devices keep their lines: run drykeel verify, and put a backup back.";
+  throw new StoreError("ST-131", found, remedy);
 }
 
 function crowdedOut(cause: unknown): StoreError {

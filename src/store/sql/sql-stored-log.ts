@@ -1,5 +1,13 @@
 import { sql, type Transaction } from "kysely";
-import { isAhead, readHeadList, type ChainHead, type SignedHead, type SignedHeadList, type StoredLine } from "#log";
+import {
+  isAhead,
+  isGenesis,
+  readHeadList,
+  type ChainHead,
+  type SignedHead,
+  type SignedHeadList,
+  type StoredLine,
+} from "#log";
 import type { HeadShelf, PhotoSeen, ShelvedSnapshot, SignedRows, SnapshotShelf, StoredLog } from "#station";
 import { SqlSecrets } from "./sql-secrets.ts";
 import type { Tables } from "./tables.ts";
@@ -10,13 +18,13 @@ const NEWEST = 1;
 /** The tables of the log as they are, and the signed heads and the snapshot beside them. */
 export class SqlStoredLog extends SqlSecrets implements StoredLog, HeadShelf, SnapshotShelf {
   async storedPlaces(): Promise<readonly string[]> {
-    const tables = ["log_entries", "chains", "places_seen", "signed_heads"] as const;
     const named = new Set<string>();
-    for (const table of tables) {
-      const query = this.db.selectFrom(table).select("place").distinct();
-      const rows = await (table === "chains" ? query.where("seq", "!=", 0) : query).execute();
+    for (const table of ["log_entries", "places_seen", "signed_heads"] as const) {
+      const rows = await this.db.selectFrom(table).select("place").distinct().execute();
       for (const { place } of rows) named.add(place);
     }
+    const heads = await this.db.selectFrom("chains").select(["place", "seq", "hash"]).execute();
+    for (const { place, ...head } of heads) if (!isGenesis(place, head)) named.add(place);
     return [...named].sort();
   }
 

@@ -1,5 +1,6 @@
 import { InputError } from "#base";
 import { StoreError } from "#station";
+import { missingTable } from "#store/sql";
 
 /** What SQLite throws, in words for whoever looks after the station's computer. */
 export function translateSqlite(thrown: unknown): unknown {
@@ -24,8 +25,12 @@ export function translateSqlite(thrown: unknown): unknown {
     const remedy = "Check the disk; nothing of what was just being written was kept.";
     return new StoreError("ST-105", "The disk failed to read or write.", remedy, thrown);
   }
-  return thrown;
+  const [, table] = NO_TABLE.exec(thrown instanceof Error ? thrown.message : "") ?? [];
+  return table === undefined ? thrown : missingTable(table, thrown);
 }
+
+/** SQLite says this with a code that says nothing. */
+const NO_TABLE = /^no such table: (?:main\.)?(.+)$/;
 
 /** What goes wrong while opening: mostly a path that cannot be. */
 export function translateOpening(thrown: unknown, path: string): unknown {

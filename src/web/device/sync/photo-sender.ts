@@ -12,11 +12,17 @@ export interface PhotoSenderParts {
 
 /** Hashes in one question. */
 const MOST_HASHES = 1000;
+/**
+ * After so long all are asked about again [ms]: a copy may be put back between two exchanges, and lack a photo and no line.
+ * A hash has 64 characters: 200 photos cost 13 KB.
+ */
+const ASKED_FOR_MS = 15 * 60_000;
 
 /** Sends photos that the station is not known to hold. */
 export class PhotoSender {
   readonly #parts: PhotoSenderParts;
-  #hasAsked = false;
+  /** When the station was asked about all [ms since 1970]; undefined where it must be. */
+  #askedAt: number | undefined;
 
   constructor(parts: PhotoSenderParts) {
     this.#parts = parts;
@@ -24,18 +30,20 @@ export class PhotoSender {
 
   /** The station may have lost some since it was asked about all of them. */
   askAgain(): void {
-    this.#hasAsked = false;
+    this.#askedAt = undefined;
   }
 
   /**
-   * Sends those that the station says it lacks. The first time since the app was opened it is asked about every photo
-   * held here: a database that was put back may lack a photo and no line.
+   * Sends those that the station says it lacks. It is asked about every photo held here the first time since the app was
+   * opened, after it was out of reach, and after a quarter of an hour: a database that was put back may lack a photo and
+   * no line.
    */
   async send(): Promise<Reach> {
-    if (!this.#hasAsked) {
+    const now = Date.parse(this.#parts.now());
+    if (this.#askedAt === undefined || Math.abs(now - this.#askedAt) >= ASKED_FOR_MS) {
       const reach = await this.#askAboutAll();
       if (reach.kind !== "online") return reach;
-      this.#hasAsked = true;
+      this.#askedAt = now;
     }
     const hashes = (await this.#parts.store.unsentPhotos()).slice(0, 200).map(({ hash }) => hash);
     if (hashes.length === 0) return ONLINE;

@@ -1,5 +1,6 @@
 import "fake-indexeddb/auto";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { hashBytes } from "#log";
 import { openBrowserStore, type BrowserStore } from "#store/browser";
 import { ServerDoor } from "./server-door.ts";
 import type { Reach } from "./reach.ts";
@@ -10,11 +11,18 @@ class Network {
   isCut = false;
   mark = "first";
   readonly asked: string[] = [];
+  /** Photos that the station holds. */
+  readonly photos = new Set<string>();
 
-  readonly fetch: typeof fetch = async (address) => {
+  readonly fetch: typeof fetch = async (address, init) => {
     const path = String(address).split("?")[0]!;
     this.asked.push(path);
     if (this.isCut) throw new TypeError("no network");
+    if (init?.method === "PUT") this.photos.add(path.slice("/api/photos/".length));
+    if (path === "/api/photos/missing") {
+      const { hashes } = JSON.parse(String(init?.body)) as { hashes: string[] };
+      return Response.json({ missing: hashes.filter((hash) => !this.photos.has(hash)) });
+    }
     const answers: Record<string, unknown> = {
       "/api/patterns": { patterns: [], mark: this.mark },
       "/api/log/pull": { entries: [], more: false, epoch: "first", heads: [], apart: [], patterns: this.mark },
@@ -26,6 +34,7 @@ class Network {
 describe("sending and fetching", () => {
   let store: BrowserStore;
   let network: Network;
+  let now: string;
   let runner: SyncRunner;
   let reached: ((reach: Reach) => void)[];
   let running: Promise<void>;
@@ -33,6 +42,7 @@ describe("sending and fetching", () => {
   beforeEach(async () => {
     store = await openBrowserStore(`sync-${Math.floor(performance.now() * 1000)}`);
     network = new Network();
+    now = "2027-03-14T10:00:00.000Z";
     reached = [];
     runner = new SyncRunner({
       door: new ServerDoor(network.fetch),
@@ -42,7 +52,7 @@ describe("sending and fetching", () => {
       onPatterns: async () => undefined,
       clockAhead: () => undefined,
       onReach: (reach) => reached.shift()?.(reach),
-      now: () => "2027-03-14T10:00:00.000Z",
+      now: () => now,
       onPutBack: async () => undefined,
       onFlaw: () => undefined,
     });
@@ -64,6 +74,30 @@ describe("sending and fetching", () => {
     const { kind } = await heard;
     return { reach: kind, asked: [...network.asked] };
   }
+
+  test("SYNC-15 a photo that a restored copy lacks is sent again while the app stays open", async () => {
+    const bytes = Uint8Array.of(0xff, 0xd8, 0xff);
+    const hash = hashBytes(bytes);
+    await store.putPhoto({ hash, mime: "image/jpeg", bytes }, now);
+    const first = nextReach();
+    running = runner.run();
+    await first;
+    expect([...network.photos]).toEqual([hash]);
+
+    network.photos.clear();
+    expect((await look()).asked).not.toContain("/api/photos/missing");
+    now = "2027-03-14T10:15:00.000Z";
+    await look();
+    expect([...network.photos]).toEqual([hash]);
+
+    network.photos.clear();
+    network.isCut = true;
+    await look();
+    network.isCut = false;
+    await look();
+    expect([...network.photos]).toEqual([hash]);
+    expect(await store.unsentPhotos()).toEqual([]);
+  });
 
   test("SYNC-11 asks something small first after a failure, and everything once that is answered", async () => {
     const first = nextReach();

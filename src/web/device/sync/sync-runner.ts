@@ -102,6 +102,7 @@ export class SyncRunner {
   async once(): Promise<Reach> {
     for (let tries = PARTINGS; ; tries--) {
       const step = await this.#exchange();
+      if (step.kind === "offline") this.#photos.askAgain();
       if (step.kind !== "apart") return step;
       if (tries === 0) return { kind: "offline", because: "The station's log changes while it is compared." };
       const reach = await (await this.#mend()).part(step.places);
