@@ -208,6 +208,19 @@ const use = (day: string, count: number, kit?: string): Line => [
   { place: "north", count, day, note: "n", ...(kit && { kit, item: "cell" }) },
 ];
 
+const drawn = (day: string, turnaround: string) => {
+  return {
+    ...MARK,
+    entry: `${day}${turnaround}`,
+    at: `${day}T10:00:00Z`,
+    part: "cell",
+    place: "north",
+    item: "cell",
+    count: 2,
+    turnaround,
+  };
+};
+
 describe("what is used in a year", () => {
   it("is used together by one kit on one day, and one by one else", () => {
     const lines = [use("2026-04-01", 2, "k1"), use("2026-04-01", 1, "k1"), use("2026-04-01", 3, "k2")];
@@ -215,6 +228,20 @@ describe("what is used in a year", () => {
     expect(lotsUsed([partShelf(stockOf(parts, []), "cell", "north")])).toEqual([
       { size: 1, times: 2 },
       { size: 3, times: 2 },
+    ]);
+  });
+
+  it("is wanted piece by piece where a line names no kit: it may stand for months of work", () => {
+    const parts = [partOf([received(40), use("2026-04-01", 30)])];
+    expect(lotsUsed([partShelf(stockOf(parts, []), "cell", "north")])).toEqual([{ size: 1, times: 30 }]);
+  });
+
+  it("is wanted together where it went into one kit in one turnaround, over days, and apart in two on one day", () => {
+    const uses = [drawn("2026-04-01", "t1"), drawn("2026-04-02", "t1"), drawn("2026-04-02", "t2")];
+    const kit = { ...KIT, drawn: uses } as unknown as KitState;
+    expect(lotsUsed([partShelf(stockOf([partOf([received(40)])], [kit]), "cell", "north")])).toEqual([
+      { size: 2, times: 1 },
+      { size: 4, times: 1 },
     ]);
   });
 

@@ -27,6 +27,8 @@ export type StockAct =
       /** Where it went into a kit: the kit, and the item as which it was fitted. */
       readonly kit?: string;
       readonly item?: string;
+      /** The turnaround in which it was fitted, else the finding that it mended; absent where neither is named. */
+      readonly work?: string;
     }
   | {
       readonly what: "moved";

@@ -14,20 +14,23 @@ export interface LotUsed {
 }
 
 /**
- * How many of a part are used at once, as the log tells it: what went into one kit on one day was wanted together, as an
- * opening that renews three; what went into no kit stands as it was written.
+ * How many of a part are used at once, as the log tells it: what went into one kit in one turnaround, or for one finding, was
+ * wanted together, as an opening that renews three. What is written down without a kit counts one by one: such a line may
+ * stand for months of work.
  *
  * @returns smallest first; empty where none was used
  */
 export function lotsUsed(shelves: readonly PartShelf[]): readonly LotUsed[] {
   const together = new Map<string, number>();
-  for (const [n, line] of shelves.flatMap(({ lines }) => lines).entries()) {
-    if (line.what !== "used" || line.count < 1) continue;
-    const occasion = line.kit === undefined ? `line ${n}` : `${line.kit} ${line.day}`;
-    together.set(occasion, (together.get(occasion) ?? 0) + line.count);
-  }
   const times = new Map<number, number>();
-  for (const size of together.values()) times.set(size, (times.get(size) ?? 0) + 1);
+  const add = (size: number, by: number) => times.set(size, (times.get(size) ?? 0) + by);
+  for (const line of shelves.flatMap(({ lines }) => lines)) {
+    if (line.what !== "used" || line.count < 1) continue;
+    const occasion = `${line.kit} ${line.work ?? line.day}`;
+    if (line.kit === undefined) add(1, line.count);
+    else together.set(occasion, (together.get(occasion) ?? 0) + line.count);
+  }
+  for (const size of together.values()) add(size, 1);
   return [...times].map(([size, count]) => ({ size, times: count })).toSorted((one, other) => one.size - other.size);
 }
 

@@ -68,9 +68,22 @@ function usesByPart(kits: readonly KitState[]): ReadonlyMap<string, readonly Sto
 }
 
 /** A part fitted into a kit, as the shelf that it came off sees it. */
-function lineOf(kit: string, { entry, at, by, device, place, lot, item, count, finding }: DrawnUse): StockLine {
+function lineOf(
+  kit: string,
+  { entry, at, by, device, place, lot, item, count, turnaround, finding }: DrawnUse,
+): StockLine {
   const because = finding === undefined ? "turnaround" : "finding";
-  const use = { what: "used" as const, place, count, because, kit, item, ...(lot !== undefined && { lot }) };
+  const work = turnaround ?? finding;
+  const use = {
+    what: "used" as const,
+    place,
+    count,
+    because,
+    kit,
+    item,
+    ...(lot !== undefined && { lot }),
+    ...(work !== undefined && { work }),
+  };
   return { entry, at, by, device, day: dayWritten(at), ...use };
 }
 

@@ -17,8 +17,13 @@ export interface LifeTold {
   readonly ended: number;
   /** Lost or taken, at whatever age: counted as good when last seen, or left out where nobody had looked. */
   readonly lost: number;
+  /** Found bad at the first look, and nobody wrote down when they were new: left out, as they may have been bad when they came. */
+  readonly undated: number;
   readonly looks: number;
-  /** Time over which they were seen to be good, half of the time between where it failed between two looks [d]. */
+  /**
+   * Time over which they were seen to be good, half of the time between where it failed between two looks; of those of no known
+   * age, from their first look on [d].
+   */
   readonly watched: number;
   /** Lives found good at or beyond the span that was asked for. */
   readonly beyond: number;
@@ -63,7 +68,7 @@ export const MOST_LOOKS = 4000;
  * @source Meeker & Escobar 1998; rates: Jeffreys' prior, NASA/SP-2009-569 (both FROM MEMORY); thresholds are judgement
  */
 export function lifeTold(all: readonly LifeSeen[], span: number, mayBeLonger: boolean): LifeTold {
-  const lives = all.filter(({ lost, looks }) => !lost || looks > 0);
+  const lives = livesCounted(all);
   const records = lifeRecordsOf(lives);
   const ended = lives.filter(({ before }) => before < Infinity).length;
   const fits = MODELS.flatMap((model) => fitLife(records, model) ?? []);
@@ -71,6 +76,7 @@ export function lifeTold(all: readonly LifeSeen[], span: number, mayBeLonger: bo
     lives: lives.length,
     ended,
     lost: all.filter(({ lost }) => lost).length,
+    undated: all.filter(isBadUndated).length,
     looks: sum(lives.map(({ looks }) => looks)),
     watched: watchedOf(lives),
   };
@@ -84,6 +90,16 @@ export function lifeTold(all: readonly LifeSeen[], span: number, mayBeLonger: bo
   };
   const verdict = verdictOf(told, span, mayBeLonger && beyond >= OLDER);
   return { ...told, lasts: lastsTo(told, 0, span), verdict };
+}
+
+/** Without those lost before anybody looked, and those bad at their first look at an age that is not on record. */
+export function livesCounted(all: readonly LifeSeen[]): readonly LifeSeen[] {
+  return all.filter((one) => (!one.lost || one.looks > 0) && !isBadUndated(one));
+}
+
+/** Bad at its first look, at an age that nobody knows. */
+function isBadUndated({ undated, before }: LifeSeen): boolean {
+  return undated !== undefined && before <= undated.firstLook;
 }
 
 /**
@@ -127,10 +143,16 @@ export function lastsTo({ ended, watched, fits }: Omit<Counts, "looks">, from: n
   return byLaws ?? atSteadyRate(ended, watched, to - from);
 }
 
+/**
+ * Without a failure the high end is 1: the exact lower limit of the rate is 0, whatever the prior says.
+ *
+ * @source that limit: Garwood, Biometrika 28 (1936), FROM MEMORY
+ */
 function atSteadyRate(ended: number, watched: number, over: number): Lasting {
   if (watched <= 0) return { chance: 0.5, low: 0, high: 1 };
   const { rate } = rateOf({ failures: ended, time: watched }, { kind: "gamma", a: 0.5, b: 0 });
-  return { chance: Math.exp(-rate.p50 * over), low: Math.exp(-rate.p95 * over), high: Math.exp(-rate.p05 * over) };
+  const high = ended === 0 ? 1 : Math.exp(-rate.p05 * over);
+  return { chance: Math.exp(-rate.p50 * over), low: Math.exp(-rate.p95 * over), high };
 }
 
 function verdictOf(told: Counts, span: number, mayBeLonger: boolean): LifeVerdict {
@@ -154,5 +176,9 @@ function looksToTell({ ended, looks, watched }: Counts, span: number): number {
 }
 
 function watchedOf(lives: readonly LifeSeen[]): number {
-  return sum(lives.map(({ after, before }) => (before === Infinity ? after : (after + before) / 2)));
+  return sum(lives.map((one) => goodUntil(one) - (one.undated?.firstLook ?? 0)));
+}
+
+function goodUntil({ after, before }: LifeSeen): number {
+  return before === Infinity ? after : (after + before) / 2;
 }

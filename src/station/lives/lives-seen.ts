@@ -26,6 +26,8 @@ export interface LifeSeen {
   readonly looks: number;
   /** True where it ended by being lost or taken, which says nothing of wear: `after` is when it was last seen. */
   readonly lost?: true;
+  /** Where nobody wrote down when it was new: ages count from when its kit came on charge, and it is watched from this age on [d]. */
+  readonly undated?: { readonly firstLook: number };
 }
 
 interface Look {
@@ -64,7 +66,7 @@ export function livesSeen(
   const looks = looksAt(given.kit, pattern, modes, found);
   return born.flatMap((from, i) => {
     const own = looks.filter(({ at }) => at > from && at <= (born[i + 1] ?? Infinity));
-    return lifeOf(given.kit.id, from, own);
+    return lifeOf(given, item, from, own);
   });
 }
 
@@ -86,12 +88,14 @@ export function livingNow(
   return last.before < Infinity || last.lost ? undefined : last;
 }
 
-function lifeOf(kit: string, born: number, looks: readonly Look[]): readonly LifeSeen[] {
+function lifeOf(given: KitLines, item: Item, born: number, looks: readonly Look[]): readonly LifeSeen[] {
   const end = looks.findIndex(({ is }) => is !== "good");
   const good = end < 0 ? looks : looks.slice(0, end);
   if (looks.length === 0) return [];
   const age = (look: Look | undefined) => (look ? (look.at - born) / DAY : undefined);
-  const seen = { kit, from: new Date(born).toISOString(), after: age(good.at(-1)) ?? 0 };
+  const undated = born === chargeOf(given) && !isDated(given, item) ? { firstLook: age(looks[0]) ?? 0 } : undefined;
+  const from = new Date(born).toISOString();
+  const seen = { kit: given.kit.id, from, after: age(good.at(-1)) ?? 0, ...(undated && { undated }) };
   if (looks[end]?.is === "lost") return [{ ...seen, before: Infinity, looks: good.length, lost: true }];
   return [{ ...seen, before: age(looks[end]) ?? Infinity, looks: good.length + (end < 0 ? 0 : 1) }];
 }
@@ -114,12 +118,20 @@ function missingIn({ kind, body }: Line, item: string): readonly string[] {
   return findings.filter((one) => one.item === item).map(({ finding }) => finding);
 }
 
-function birthsOf({ kit, lines }: KitLines, { id }: Item, { bad, lost }: Found): readonly number[] {
-  const fitted = lines.flatMap((line) => fittingsIn(line, id));
+function birthsOf(given: KitLines, item: Item, { bad, lost }: Found): readonly number[] {
+  const fitted = given.lines.flatMap((line) => fittingsIn(line, item.id));
   const mended = [...bad, ...lost].flatMap(({ closed }) => (closed ? [Date.parse(closed.at)] : []));
-  const charge = Date.parse(kit.enrolled.at);
-  const isKnown = fitted.some((at) => at <= charge);
-  return [...new Set([...(isKnown ? [] : [charge]), ...fitted, ...mended])].toSorted((one, other) => one - other);
+  const begun = isDated(given, item) ? [] : [chargeOf(given)];
+  return [...new Set([...begun, ...fitted, ...mended])].toSorted((one, other) => one - other);
+}
+
+function chargeOf({ kit }: KitLines): number {
+  return Date.parse(kit.enrolled.at);
+}
+
+/** Whether it is on record when what the kit came with was fitted. */
+function isDated(given: KitLines, { id }: Item): boolean {
+  return given.lines.some((line) => fittingsIn(line, id).some((at) => at <= chargeOf(given)));
 }
 
 /** Told on the day itself, it was fitted when that was written; else on the day that is told. */

@@ -98,6 +98,7 @@ const seen = (story: Story, modes = ALL) =>
   livesSeen(kit("a", story), PATTERN, ITEM, modes).map(({ after, before, looks }) => [after, before, looks]);
 const lost = (story: Story, modes = ALL) =>
   livesSeen(kit("a", story), PATTERN, ITEM, modes).map(({ after, before, lost: isLost }) => [after, before, isLost]);
+const undated = (story: Story) => livesSeen(kit("a", story), PATTERN, ITEM, ALL).map((life) => life.undated);
 const logOf = (kits: readonly KitLines[]): LivesLog => ({
   kits,
   patterns: new Map([["pump@1", PATTERN]]),
@@ -142,6 +143,15 @@ describe("lives, as looks at them tell", () => {
     expect(lost(anew, new Set(["torn"]))).toEqual([
       [300, Infinity, true],
       [299, Infinity, undefined],
+    ]);
+  });
+
+  it("say from which look on a life is watched that began when nobody wrote it down", () => {
+    expect(undated({ opened: [300, 600] })).toEqual([{ firstLook: 300 }]);
+    expect(undated({ opened: [300, 600], fitted: [0] })).toEqual([undefined]);
+    expect(undated({ opened: [300, 600], found: [{ mode: "torn", on: 300, mended: 301 }] })).toEqual([
+      { firstLook: 300 },
+      undefined,
     ]);
   });
 
@@ -205,6 +215,32 @@ describe("how long a thing lasts", () => {
       false,
     );
     expect(told).toMatchObject({ lives: 1, ended: 0, looks: 1, watched: 300, lost: 2 });
+  });
+
+  it("DERIVED: is not condemned by looks that found nothing: without a failure nothing bounds the rate from below", () => {
+    for (const after of [0.004, 5, 100]) {
+      const clean2 = Array.from({ length: 2 }, (_, i) => {
+        return { kit: `k${i}`, from: day(0), after, before: Infinity, looks: 1 };
+      });
+      const { lasts, verdict } = lifeTold(clean2, 7300, false);
+      expect(lasts.high).toBe(1);
+      expect(verdict.kind).toBe("cannot-tell");
+      expect(verdict.kind === "cannot-tell" && verdict.looks).toBeGreaterThan(10);
+    }
+  });
+
+  it("counts nothing of a life of no known age that was bad at its first look, and says how many those were", () => {
+    const one = { kit: "a", from: day(0), looks: 1, undated: { firstLook: 0.004 } };
+    const told = lifeTold([{ ...one, after: 0, before: 0.004 }], 365, false);
+    expect(told).toMatchObject({ lives: 0, ended: 0, looks: 0, watched: 0, undated: 1, oldest: 0 });
+    expect(told.verdict.kind).toBe("cannot-tell");
+  });
+
+  it("watches a life of no known age from its first look on, whether it was good or bad at it", () => {
+    const one = { kit: "a", from: day(0), before: Infinity, looks: 2, undated: { firstLook: 300 } };
+    expect(lifeTold([{ ...one, after: 300, looks: 1 }], 365, false)).toMatchObject({ lives: 1, watched: 0 });
+    expect(lifeTold([{ ...one, after: 600 }], 365, false)).toMatchObject({ watched: 300, undated: 0 });
+    expect(lifeTold([{ ...one, after: 600, before: 800 }], 365, false)).toMatchObject({ ended: 1, watched: 400 });
   });
 
   it("earns a shorter or a longer life only where its range clears the mark, and a longer one only by older ones", () => {
@@ -293,6 +329,8 @@ describe("a pattern's lives", () => {
     expect(close.curve.find(({ at }) => at === 730)!.survival).toBeCloseTo(0.75, 6);
     expect(close.renewed.at(-1)).toMatchObject({ at: 731, count: 0.25 });
     expect(itemLife(PATTERN, "bolt", logOf(kits))).toBeUndefined();
+    const only = itemLife(PATTERN, "gasket", logOf([kit("n", { opened: [1], found: [{ mode: "hard", on: 1 }] })]));
+    expect(only).toMatchObject({ curve: [], told: { lives: 0, undated: 1 } });
     // How often a thing is lost is no way in which it wears.
     expect(close.modes.map(({ mode }) => mode.id)).not.toContain("gone");
   });

@@ -3,7 +3,7 @@ import type { StationPolicy } from "#readiness";
 import { intervalCensored, meanCount, type CountPoint, type SurvivalPoint } from "#reliability";
 import { daysIn } from "../opening-interval/span-days.ts";
 import { standingSpan } from "../opening-interval/proposal.ts";
-import { lastsTo, lifeRecordsOf, lifeTold, type LifeTold } from "./life-told.ts";
+import { lastsTo, lifeRecordsOf, lifeTold, livesCounted, type LifeTold } from "./life-told.ts";
 import { livesSeen, renewalsOf, type KitLines, type LifeSeen } from "./lives-seen.ts";
 
 /** What is asked about: kits of any pattern with their lines, and the versions they are built to. */
@@ -92,7 +92,7 @@ const PLACES = 40;
 
 /** What is drawn: the steps without a law, and the law, to a quarter beyond the last look or the span. */
 function drawn(lives: readonly LifeSeen[], told: LifeTold, span: number): Pick<ItemLifeClose, "curve" | "law"> {
-  const { curve } = intervalCensored(lifeRecordsOf(lives));
+  const { curve } = intervalCensored(lifeRecordsOf(livesCounted(lives)));
   const last = 1.25 * Math.max(span, curve.at(-1)?.at ?? 0);
   const ages = Array.from({ length: PLACES }, (_, i) => ((i + 1) * last) / PLACES);
   const law = ages.map((at) => ({ at, survival: lastsTo(told, 0, at).chance }));

@@ -17,7 +17,12 @@ export interface LineHard {
   readonly told: readonly StepReport[];
   /** Share of openings in which it is not possible: nineteen times in twenty at least this [1]. */
   readonly atLeast: number;
+  /** Openings it takes on top until its share tells anything; 0 where enough, or where it was always possible. */
+  readonly openingsWanted: number;
 }
+
+/** In fewer openings than this a line that was not possible tells nothing of its wording: judgement. */
+const LEAST_OPENINGS = 5;
 
 /**
  * Lines that were ever not possible, or reported wrong, impossible or unclear; each opening counts once for a line.
@@ -79,5 +84,6 @@ function lineRead(
     notPossible,
     ...reportedIn(own),
     atLeast: asked === 0 ? 0 : jeffreys(notPossible, asked, 0.9)[0],
+    openingsWanted: notPossible === 0 ? 0 : Math.max(0, LEAST_OPENINGS - asked),
   };
 }

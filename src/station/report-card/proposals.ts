@@ -58,7 +58,7 @@ function isFoundByAccident({ once: { byOwn, byAccident } }: ModeFound): boolean 
 }
 
 function isTooHard(line: LineHard): boolean {
-  return line.atLeast > OFTEN || reportsOf(line) >= 2;
+  return (line.openingsWanted === 0 && line.atLeast > OFTEN) || reportsOf(line) >= 2;
 }
 
 function isFarOff({ stated, times, median, quartiles: [low, high] }: MinutesTaken): boolean {

@@ -82,6 +82,14 @@ const USUAL: readonly Line[] = [
 ];
 const many = (times: number) => Array.from({ length: times }, (_, i) => opening(`t${i}`, ...USUAL));
 const cardOf = (...kits: KitState[]) => reportCard(PATTERN, kits, []);
+/** One line that was not possible in every of so many openings. */
+const neverPossible = (times: number) =>
+  cardOf(
+    kit(
+      "k1",
+      Array.from({ length: times }, (_, i) => opening(`h${i}`, ["c/hose", 11, "not-possible"])),
+    ),
+  );
 
 describe("what the checks of a pattern found", () => {
   it("counts each opening once, answers of every version of the pattern, and no other pattern's", () => {
@@ -256,6 +264,11 @@ describe("what it would change", () => {
       ["reword", "c"],
       ["restate", "b"],
     ]);
+  });
+
+  it("rewords no line that was not possible in fewer than five openings, and says how many more it takes", () => {
+    expect([1, 4, 5].map((times) => neverPossible(times).lines[0]!.openingsWanted)).toEqual([4, 1, 0]);
+    expect([1, 4, 5].map((times) => kinds(neverPossible(times)))).toEqual([[], [], ["reword"]]);
   });
 });
 

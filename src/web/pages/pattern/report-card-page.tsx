@@ -55,8 +55,8 @@ function Counted({ pattern }: { readonly pattern: Pattern }) {
       </Section>
       <FindingsYears pattern={pattern} />
       <ChecksTable checks={card.checks} />
-      <ModesTable modes={card.modes} unnamed={card.unnamed} together={card.together} />
-      <LinesTable lines={card.lines} />
+      <ModesTable openings={card.openings} modes={card.modes} unnamed={card.unnamed} together={card.together} />
+      <LinesTable lines={card.lines} openings={card.openings} />
       <PicturesTable pictures={card.pictures} />
       <MinutesTable minutes={card.minutes} />
     </>

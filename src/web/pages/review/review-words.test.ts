@@ -2,7 +2,7 @@ import { fetchWords } from "#words";
 import type { KeptForecast } from "#readiness";
 import { describe, expect, it } from "vitest";
 import { scoreForecasts } from "#reliability";
-import { sayMarks, sayOff, sayScore } from "./review-words.ts";
+import { sayMarks, sayOff, sayPump, sayScore } from "./review-words.ts";
 
 const words = await fetchWords("en", "review");
 
@@ -25,6 +25,18 @@ describe("how far off levels were, in words", () => {
 
   it("is nothing where none was scored", () => {
     expect(sayOff([forecast()], "metric", words)).toBeUndefined();
+  });
+});
+
+describe("what soundings showed of a pump's delivery", () => {
+  const pump = { pump: "p", name: "Pump", refused: false, refuels: 0 };
+  const said = (seen: { p05: number; p95: number }, minutesRan: number) =>
+    sayPump({ ...pump, minutesRan, seen: { ...seen, p50: 0.5 } }, words).at(-1);
+
+  it("is too little to tell where it ran less than a minute, or where anything from none to all of it may be true", () => {
+    expect(said({ p05: 0.4, p95: 0.6 }, 0)).toBe("The soundings tell too little of its delivery.");
+    expect(said({ p05: 0.01, p95: 0.99 }, 30)).toBe("The soundings tell too little of its delivery.");
+    expect(said({ p05: 0.3, p95: 0.6 }, 30)).toBe("The soundings saw 3 to 6 tenths of its stated delivery.");
   });
 });
 

@@ -28,8 +28,13 @@ function sayWater({ minutesFromCall, minutesAboard, refused }: PumpReview, words
   return refused ? words.refusedFirst({ water }) : water;
 }
 
-function sayDelivery({ seen }: PumpReview, words: ReviewWords): string {
+/** A range wider than this, in shares of the stated delivery, tells nothing of a pump: judgement [1]. */
+const WIDEST = 0.8;
+
+function sayDelivery({ seen, minutesRan }: PumpReview, words: ReviewWords): string {
   if (!seen) return words.noDelivery();
+  const isShort = minutesRan !== undefined && minutesRan < 1;
+  if (isShort || seen.p95 - seen.p05 > WIDEST) return words.deliveryTooLittle();
   return words.delivery({ low: Math.round(10 * seen.p05), high: Math.round(10 * seen.p95) });
 }
 

@@ -103,9 +103,18 @@ function Shelves({ view, stock, place, parts }: ShelvesProps) {
         rows={rows}
         rowKey={({ part }) => part.id}
       />
-      <p className="quiet">{words.spareMore()}</p>
+      <p className="quiet">
+        {words.spareMore()} {sayLots(rows, words)}
+      </p>
     </>
   );
+}
+
+/** Which parts were counted as wanted several at a time; nothing where no least stock is told. */
+function sayLots(rows: readonly Row[], words: Words["stock"]): string | undefined {
+  if (rows.every(({ spare }) => spare === undefined)) return undefined;
+  const names = rows.filter(({ spare }) => spare?.inLots).map(({ part }) => part.name);
+  return words.spareLots({ parts: names.length, names: names.join(", ") });
 }
 
 function rowOf(part: StockPart, stock: Stock, place: string, today: string, spare: Spare | undefined): Row {

@@ -8,6 +8,8 @@ import { useAsk } from "#web/worker/index.ts";
 export interface Spare {
   readonly perYear: number;
   readonly stock: number;
+  /** Counted as wanted several at a time. */
+  readonly inLots: boolean;
 }
 
 /** Chance of no shortage that is asked for; common practice for parts that ground a kit. */
@@ -28,9 +30,7 @@ export function useSpares(parts: readonly StockPart[], stock: Stock, view: Stati
     let isOver = false;
     const take = ({ items: told }: SparesAnswer) => {
       if (isOver) return;
-      setSpares(
-        new Map(told.map(({ name, stock: least }, at) => [name, { stock: least, perYear: items[at]!.perYear }])),
-      );
+      setSpares(new Map(told.map(({ name, stock: least }, at) => [name, spareOf(least, items[at]!)])));
     };
     // Without an answer the column says that it is not known.
     ask("spares", { items, target: TARGET }).then(
@@ -42,6 +42,10 @@ export function useSpares(parts: readonly StockPart[], stock: Stock, view: Stati
     };
   }, [ask, asked]);
   return spares;
+}
+
+function spareOf(stock: number, item: ReturnType<typeof itemsOf>[number]): Spare {
+  return { stock, perYear: item.perYear, inLots: "lots" in item };
 }
 
 function itemsOf(parts: readonly StockPart[], stock: Stock, today: string) {

@@ -90,6 +90,7 @@ export interface ReviewWords {
   readonly waterAboard: (d: { readonly sinceOpened: string | number; readonly sinceAboard: string | number }) => string;
   readonly refusedFirst: (d: { readonly water: string | number }) => string;
   readonly noDelivery: () => string;
+  readonly deliveryTooLittle: () => string;
   readonly delivery: (d: { readonly low: string | number; readonly high: string | number }) => string;
   readonly tooFew: () => string;
   readonly asSure: () => string;

@@ -92,6 +92,7 @@ export interface PatternLivesWords {
     readonly ended: number;
     readonly looks: number;
     readonly lost: number;
+    readonly undated: number;
   }) => string;
   readonly spanStated: (d: { readonly span: string | number }) => string;
   readonly spanNext: (d: { readonly span: string | number }) => string;

@@ -67,6 +67,12 @@ export interface PatternReportWords {
   readonly between: () => string;
   readonly linesHard: () => string;
   readonly noneHard: () => string;
+  readonly noneOpened: () => string;
+  readonly lineTooFew: (d: {
+    readonly count: string | number;
+    readonly all: string | number;
+    readonly more: number;
+  }) => string;
   readonly lines: () => string;
   readonly line: () => string;
   readonly notPossible: () => string;

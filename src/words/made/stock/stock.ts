@@ -11,6 +11,7 @@ export interface StockWords {
   readonly find: () => string;
   readonly shelves: () => string;
   readonly spareMore: () => string;
+  readonly spareLots: (d: { readonly parts: number; readonly names: string | number }) => string;
   readonly part: () => string;
   readonly onShelf: () => string;
   readonly keep: () => string;

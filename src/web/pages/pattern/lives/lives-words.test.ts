@@ -26,10 +26,15 @@ describe("how long things last, in words", () => {
   });
 
   it("says on how many looks it rests, and against what it is held", () => {
-    expect(sayRests({ lives: 1, ended: 0, looks: 1, lost: 0 }, words)).toBe("1 life, none ended, 1 look");
-    expect(sayRests({ lives: 20, ended: 5, looks: 60, lost: 0 }, words)).toBe("20 lives, 5 ended, 60 looks");
-    expect(sayRests({ lives: 20, ended: 5, looks: 60, lost: 2 }, words)).toBe(
+    expect(sayRests({ lives: 1, ended: 0, looks: 1, lost: 0, undated: 0 }, words)).toBe("1 life, none ended, 1 look");
+    expect(sayRests({ lives: 20, ended: 5, looks: 60, lost: 0, undated: 0 }, words)).toBe(
+      "20 lives, 5 ended, 60 looks",
+    );
+    expect(sayRests({ lives: 20, ended: 5, looks: 60, lost: 2, undated: 0 }, words)).toBe(
       "20 lives, 5 ended, 60 looks, 2 lost and not counted as ended",
+    );
+    expect(sayRests({ lives: 3, ended: 0, looks: 4, lost: 0, undated: 1 }, words)).toBe(
+      "3 lives, none ended, 4 looks, 1 bad at the first look at an age not on record and not counted",
     );
     expect(saySpan({ span: 730.5, isStated: true }, words)).toBe("its stated life of 2.0 years");
     expect(saySpan({ span: 365, isStated: false }, words)).toBe("12 months, from one opening to the next");

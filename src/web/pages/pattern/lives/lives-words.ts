@@ -18,10 +18,10 @@ export function sayLasting({ low, high }: Lasting, { lives: words }: LivesWords)
 
 /** What a life rests on. */
 export function sayRests(
-  { lives, ended, looks, lost }: Pick<LifeTold, "lives" | "ended" | "looks" | "lost">,
+  { lives, ended, looks, lost, undated }: Pick<LifeTold, "lives" | "ended" | "looks" | "lost" | "undated">,
   { lives: words }: LivesWords,
 ): string {
-  return words.rests({ lives, ended, looks, lost });
+  return words.rests({ lives, ended, looks, lost, undated });
 }
 
 /** What is held against: a stated life, or the time from one opening to the next. */

@@ -1,7 +1,7 @@
 import type { CheckFound, LineHard, MinutesTaken, ModeFound, ReportCard, UnnamedFound } from "#station";
 import { EmptyState, Section } from "#web/parts/index.ts";
 import { Table, type Column } from "#web/parts/table.tsx";
-import { farOff, modeRows, sayMinutes, sayOneIn, type ModeRow } from "./report-words.ts";
+import { farOff, modeRows, sayMinutes, sayNone, sayNotPossible, sayOneIn, type ModeRow } from "./report-words.ts";
 import { ToldOfLine } from "./told-of-line.tsx";
 import { useWords } from "#web/language/index.ts";
 import type { Words } from "#words";
@@ -49,20 +49,21 @@ const neverColumns = (words: Words["patternReport"]): readonly Column<CheckFound
 ];
 
 interface ModesProps {
+  readonly openings: number;
   readonly modes: readonly ModeFound[];
   readonly unnamed: UnnamedFound;
   readonly together: ReportCard["together"];
 }
 
 /** How each mode that ever was came to light. */
-export function ModesTable({ modes, unnamed, together }: ModesProps) {
+export function ModesTable({ openings, modes, unnamed, together }: ModesProps) {
   const words = useWords("patternReport");
   const rows = modeRows(modes, unnamed, words);
   const count = rows.reduce((sum, { byOwn, byAccident }) => sum + byOwn + byAccident, 0);
   return (
     <Section id="modes" title={words.wrong()}>
       {rows.length === 0 ? (
-        <EmptyState title={words.nothingWrong()} />
+        <EmptyState title={sayNone({ openings }, words.nothingWrong(), words)} />
       ) : (
         <>
           <p>
@@ -103,12 +104,12 @@ const modeColumns = (words: Words["patternReport"]): readonly Column<ModeRow>[] 
 ];
 
 /** Lines that people could not do, or told of. */
-export function LinesTable({ lines }: { readonly lines: readonly LineHard[] }) {
+export function LinesTable({ lines, openings }: Pick<ReportCard, "lines" | "openings">) {
   const words = useWords("patternReport");
   return (
     <Section id="lines" title={words.linesHard()}>
       {lines.length === 0 ? (
-        <EmptyState title={words.noneHard()} />
+        <EmptyState title={sayNone({ openings }, words.noneHard(), words)} />
       ) : (
         <Table
           caption={words.lines()}
@@ -128,7 +129,7 @@ const lineColumns = (words: Words["patternReport"]): readonly Column<LineHard>[]
     key: "not",
     head: words.notPossible(),
     align: "figures",
-    cell: ({ notPossible, asked }) => words.countOf({ count: notPossible, all: asked }),
+    cell: (line) => sayNotPossible(line, words),
   },
   { key: "told", head: words.reported(), cell: (line) => <ToldOfLine line={line} /> },
 ];

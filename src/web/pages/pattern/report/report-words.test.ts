@@ -2,7 +2,7 @@ import type { Pattern } from "#kit";
 import type { Proposal, ReportCard } from "#station";
 import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
-import { modeRows, sayMinutes, sayOneIn, sayProposal, sayWanted } from "./report-words.ts";
+import { modeRows, sayMinutes, sayNone, sayNotPossible, sayOneIn, sayProposal, sayWanted } from "./report-words.ts";
 
 const words = await fetchWords("en", "patternReport");
 
@@ -54,6 +54,18 @@ describe("a report card in words", () => {
       ["What the pattern has no name for", 0, 2],
     ]);
     expect(modeRows([seized], { byAccident: 0, where: [] }, words)).toHaveLength(1);
+  });
+
+  it("says of a line that was not possible in too few openings how many more it takes", () => {
+    expect(sayNotPossible({ notPossible: 1, asked: 1, openingsWanted: 4 }, words)).toBe(
+      "1 of 1; too little to tell: it takes 4 openings more",
+    );
+    expect(sayNotPossible({ notPossible: 4, asked: 9, openingsWanted: 0 }, words)).toBe("4 of 9");
+  });
+
+  it("says that nothing was opened yet, and not that nothing was wrong", () => {
+    expect(sayNone({ openings: 0 }, words.nothingWrong(), words)).toBe("Nothing was opened yet");
+    expect(sayNone({ openings: 1 }, words.nothingWrong(), words)).toBe("Nothing was ever found wrong");
   });
 
   it("says how many openings it takes where there are too few", () => {

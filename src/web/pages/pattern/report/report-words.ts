@@ -83,6 +83,20 @@ function restateWords({ step, stated, median, quartiles, times }: Of<"restate">,
   return { what: words.restate(of), why: words.halfTook({ count: times, from, to }) };
 }
 
+/** In how many openings a line was not possible, and how many more it takes where these tell nothing yet. */
+export function sayNotPossible(
+  { notPossible, asked, openingsWanted }: Pick<LineHard, "notPossible" | "asked" | "openingsWanted">,
+  words: ReportWords,
+): string {
+  const of = { count: notPossible, all: asked };
+  return openingsWanted === 0 ? words.countOf(of) : words.lineTooFew({ ...of, more: openingsWanted });
+}
+
+/** What stands where nothing was found wrong, or every line was possible: nothing is known before the first opening. */
+export function sayNone({ openings }: Pick<ReportCard, "openings">, none: string, words: ReportWords): string {
+  return openings === 0 ? words.noneOpened() : none;
+}
+
 const REPORTED = { wrong: "wrongTimes", impossible: "impossibleTimes", unclear: "unclearTimes" } as const;
 
 /** What was reported of a line. */

@@ -110,6 +110,7 @@ const words: ReviewWords = {
     "Water " + d.sinceOpened + " after the sheet was opened, " + d.sinceAboard + " after it was told of aboard.",
   refusedFirst: (d) => "It refused at first. " + d.water,
   noDelivery: () => "What it delivered was not told by the soundings.",
+  deliveryTooLittle: () => "The soundings tell too little of its delivery.",
   delivery: (d) => "The soundings saw " + d.low + " to " + d.high + " tenths of its stated delivery.",
   tooFew: () => "Too few to tell",
   asSure: () => "About as sure as it should be",

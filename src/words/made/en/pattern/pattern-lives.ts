@@ -103,7 +103,11 @@ const words: PatternLivesWords = {
     plural(d.ended, 0, en, { "0": "none ended", other: d.ended + " ended" }) +
     ", " +
     plural(d.looks, 0, en, { one: d.looks + " look", other: d.looks + " looks" }) +
-    plural(d.lost, 0, en, { "0": "", other: ", " + d.lost + " lost and not counted as ended" }),
+    plural(d.lost, 0, en, { "0": "", other: ", " + d.lost + " lost and not counted as ended" }) +
+    plural(d.undated, 0, en, {
+      "0": "",
+      other: ", " + d.undated + " bad at the first look at an age not on record and not counted",
+    }),
   spanStated: (d) => "its stated life of " + d.span,
   spanNext: (d) => d.span + ", from one opening to the next",
   shorterLife: () => "Earns a shorter life: even at best fewer than 9 in 10 last it",

@@ -93,6 +93,14 @@ const words: PatternReportWords = {
   between: () => "; ",
   linesHard: () => "Lines not possible, or reported",
   noneHard: () => "Every line was possible, and none was reported",
+  noneOpened: () => "Nothing was opened yet",
+  lineTooFew: (d) =>
+    d.count +
+    " of " +
+    d.all +
+    "; too little to tell: it takes " +
+    plural(d.more, 0, en, { one: d.more + " opening", other: d.more + " openings" }) +
+    " more",
   lines: () => "Lines",
   line: () => "Line",
   notPossible: () => "Not possible",

@@ -16,6 +16,14 @@ const words: StockWords = {
   shelves: () => "Shelves",
   spareMore: () =>
     "Least is how many to hold at the whole station, not for each place. It is counted over spans from ordering to shelf: with so many held, nobody waits for a part in 95 of 100 such spans. It rests on how many the log says were used in a year at all places. An estimate; what was counted is beside it.",
+  spareLots: (d) =>
+    plural(d.parts, 0, en, {
+      "0": "Every use was counted one part at a time.",
+      other:
+        "Counted as wanted several at a time, by what went into one kit at once: " +
+        d.names +
+        ". All else was counted one at a time.",
+    }),
   part: () => "Part",
   onShelf: () => "On the shelf",
   keep: () => "Keep",

@@ -116,6 +116,7 @@ const words: ReviewWords = {
     " après qu'elle a été notée à bord.",
   refusedFirst: (d) => "Elle a d'abord refusé. " + d.water,
   noDelivery: () => "Les sondes n'ont pas dit ce qu'elle débitait.",
+  deliveryTooLittle: () => "Les sondes en disent trop peu sur son débit.",
   delivery: (d) => "Les sondes ont vu de " + d.low + " à " + d.high + " dixièmes de son débit annoncé.",
   tooFew: () => "Trop peu pour le dire",
   asSure: () => "À peu près aussi sûr qu'il le faut",

@@ -107,6 +107,11 @@ const words: PatternLivesWords = {
       "0": "",
       one: ", " + d.lost + " perdue et non comptée comme finie",
       other: ", " + d.lost + " perdues et non comptées comme finies",
+    }) +
+    plural(d.undated, 0, fr, {
+      "0": "",
+      one: ", " + d.undated + " mauvaise au premier examen à un âge non consigné et non comptée",
+      other: ", " + d.undated + " mauvaises au premier examen à un âge non consigné et non comptées",
     }),
   spanStated: (d) => "sa durée de vie indiquée de " + d.span,
   spanNext: (d) => d.span + ", d'une ouverture à la suivante",

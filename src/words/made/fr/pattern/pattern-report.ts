@@ -89,6 +89,14 @@ const words: PatternReportWords = {
   between: () => " ; ",
   linesHard: () => "Lignes impossibles, ou signalées",
   noneHard: () => "Chaque ligne était possible, et aucune n'a été signalée",
+  noneOpened: () => "Rien n'a encore été ouvert",
+  lineTooFew: (d) =>
+    d.count +
+    " sur " +
+    d.all +
+    " ; trop peu pour le dire : il faut " +
+    plural(d.more, 0, fr, { one: d.more + " ouverture", other: d.more + " ouvertures" }) +
+    " de plus",
   lines: () => "Lignes",
   line: () => "Ligne",
   notPossible: () => "Pas possible",

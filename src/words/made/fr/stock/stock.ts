@@ -16,6 +16,14 @@ const words: StockWords = {
   shelves: () => "Étagères",
   spareMore: () =>
     "Le minimum est ce qu'il faut tenir dans toute la station, non dans chaque lieu. Il est compté sur les délais de la commande à l'étagère : avec autant en réserve, personne n'attend une pièce dans 95 de ces délais sur 100. Il repose sur ce que le journal dit avoir été utilisé en un an dans tous les lieux. Une estimation ; ce qui a été compté est à côté.",
+  spareLots: (d) =>
+    plural(d.parts, 0, fr, {
+      "0": "Chaque usage a été compté une pièce à la fois.",
+      other:
+        "Comptées comme demandées à plusieurs à la fois, d'après ce qui est entré dans un kit en une fois : " +
+        d.names +
+        ". Tout le reste a été compté une pièce à la fois.",
+    }),
   part: () => "Pièce",
   onShelf: () => "Sur l'étagère",
   keep: () => "À garder",
