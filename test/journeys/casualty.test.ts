@@ -113,7 +113,7 @@ describe("pumps", () => {
     await hand.tap("One more pump");
     const kit = await page.getByRole("region", { name: "One more pump" }).locator(".pick").first().innerText();
     await hand.tap(kit);
-    await page.getByText("two to lift, one calls it").waitFor();
+    await page.getByText("4 people at the lift, 58 kg; one calls it").waitFor();
     await hand.tap("On a line");
     await hand.tap(`${kit} handed over`);
     await hand.pump(kit).getByText("aboard, not started").waitFor();
