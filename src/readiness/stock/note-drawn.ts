@@ -26,11 +26,8 @@ export function noteDrawn(draft: KitDraft, taking: Taking, entry: Entry): void {
 
 /** Puts back what was written down as taken for these items in a turnaround: it was not fitted after all. */
 export function putBackDrawn(draft: KitDraft, turnaround: string, items: ReadonlySet<string>): void {
-  const uses = draft.kit.drawn ?? [];
-  const back = new Set(uses.filter((use) => use.turnaround === turnaround && items.has(use.item)));
-  if (back.size === 0) return;
+  const back = [...items].flatMap((item) => draft.drawn.byWork(turnaround, item));
   for (const use of back) draft.drawn.remove(use);
-  draft.kit.drawn = uses.filter((use) => !back.has(use));
 }
 
 /**

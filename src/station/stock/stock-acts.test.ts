@@ -5,7 +5,7 @@ import { makeRemedy, raiseFinding } from "../acts/finding-acts.ts";
 import { strikeEntry } from "../acts/station-acts.ts";
 import { closeGrounded, fitItem, openTurnaround } from "../acts/turnaround-acts.ts";
 import { effectsOfTaking } from "../acts/finding-effect.ts";
-import { Desk, refusalsOf, SMALL_PATTERN } from "../sample-station.ts";
+import { Desk, foldInPieces, refusalsOf, SMALL_PATTERN } from "../sample-station.ts";
 import { robItem, setShelves } from "./shelf-acts.ts";
 import * as stock from "./stock-acts.ts";
 
@@ -65,6 +65,19 @@ describe("a seal off the shelf", () => {
     made.do(closeGrounded(made.as("ann"), made.kit(), { turnaround: "t1", reason: "Part on order." }));
     expect(onNorth(made, "seals")).toBe(0);
     expect(onNorth(made)).toBe(2);
+  });
+
+  it("is put back by a closing as grounded whether the lines come one by one or all at once", () => {
+    const made = new Desk();
+    made.do(stock.setPart(made.as("ann"), "seals", SEALS));
+    const body = { name: "k1", serial: "S-1", items: [] };
+    const lines = [
+      made.do(enrolKit(made.as("ann"), { kit: "k1", place: "north", pattern: "small@1", body })),
+      made.do(openTurnaround(made.as("ben"), made.kit(), { turnaround: "t1", because: "routine", sealSeen: "" })),
+      made.do(fitItem(made.as("ben"), made.kit(), { ...taken, drawn: { part: "seals", place: "north" } })),
+      made.do(closeGrounded(made.as("ann"), made.kit(), { turnaround: "t1", reason: "Part on order." })),
+    ];
+    for (const size of [1, 4]) expect(foldInPieces(lines, size).kit("k1")?.drawn, `${size} at once`).toEqual([]);
   });
 });
 
