@@ -50,12 +50,6 @@ const COLD = {
 };
 const LONG = "Turn the handle. ".repeat(12);
 
-/** What the lint says of a mode with this name. */
-function lossTold(name: string, loss?: boolean): readonly LintRule[] {
-  const mode = { id: "gasket-thin", name, effect: "notes", ...(loss !== undefined && { loss }) };
-  return lintPatternText(changedText([["items", 1, "modes", 0], mode]), FILE).map(({ rule }) => rule);
-}
-
 const CASES: readonly (readonly [LintRule, string, string, ...Change[]])[] = [
   ["loads", "does not load", "sound@3.yaml", [["name"], undefined]],
   ["file-name", "named for another", "id", [["id"], "another"]],
@@ -349,13 +343,6 @@ describe("the lint", () => {
     expect(lintPatternText(changedText([["stages", 5, "steps", 0], step]), FILE)).toEqual([]);
   });
 
-  it("takes a mode that says whether it is a loss at its word", () => {
-    expect(lossTold("Gasket missing")).toEqual(["wear-and-loss"]);
-    for (const loss of [true, false]) expect(lossTold("Gasket missing", loss)).toEqual([]);
-    expect(lossTold("Gasket thin or missing", false)).toEqual(["wear-and-loss"]);
-    expect(lossTold("Gasket or its ring missing", true)).toEqual([]);
-  });
-
   it("asks a try for no hazard where nothing runs and no mains feed it", () => {
     const still: readonly Change[] = [
       [["troubles"], [KINKED]],
@@ -384,27 +371,9 @@ describe("the lint", () => {
     expect(lintPatternText(text, FILE)).toMatchObject([{ rule: "hazard-without-caution", at: { line, column: 9 } }]);
   });
 
-  it("judges the drawings of the card where it can read them: one missing, one that could run, a part unknown", () => {
-    const files: Readonly<Record<string, string>> = {
-      "sound@3/start-it.svg": drawing('<path class="line" data-part="propeller" d="M0 0L9 9"/>'),
-      "sound@3/stop-it.svg": drawing('<path class="line" onload="alert(1)" d="M0 0L9 9"/>'),
-    };
-    const found = lintPatternText(SOUND_TEXT, FILE, (name) => files[name]);
-    expect(found.map(({ rule, where }) => `${rule}, ${where}`)).toEqual([
-      "card-part-unknown, card start-it",
-      "card-undrawn, card stop-it",
-      "card-undrawn, card fill-it",
-    ]);
-    expect(found[1]?.what).toContain("onload");
-  });
-
   it("has a case here for every rule", () => {
     const tried = new Set<LintRule>([...CASES.map(([rule]) => rule), "unit-unknown", "card-part-unknown"]);
     const beside: readonly LintRule[] = PICTURE_RULES;
     expect([...tried, ...beside].sort()).toEqual([...LINT_RULES].sort());
   });
 });
-
-function drawing(inside: string): string {
-  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 240 180"><title>It</title>${inside}</svg>`;
-}
