@@ -1,6 +1,6 @@
 /// <reference lib="webworker" />
 import { PACK, unpackFiles, type AppFile } from "./app-pack.ts";
-import { fetchAgain, pause } from "./loading/fetch-again.ts";
+import { fetchAgain } from "./loading/fetch-again.ts";
 import { KEPT_VERSIONS, versionOf, versionsToDrop, type Shelf } from "./service-worker-versions.ts";
 
 /**
@@ -25,9 +25,7 @@ self.addEventListener("message", (event) => event.waitUntil(answer(event)));
 self.addEventListener("fetch", (event) => {
   const url = new URL(event.request.url);
   if (event.request.method !== "GET" || url.origin !== self.location.origin || url.pathname.startsWith("/api/")) return;
-  event.respondWith(
-    event.request.mode === "navigate" ? fetchAgain(shell, pause) : fetchAgain(() => asset(event.request), pause),
-  );
+  event.respondWith(fetchAgain(event.request.mode === "navigate" ? shell : () => asset(event.request)));
 });
 
 /** Takes what it can from the pack, and by itself whatever the pack has not. */

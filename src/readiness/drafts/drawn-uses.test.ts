@@ -2,7 +2,9 @@ import { describe, expect, it } from "vitest";
 import type { DrawnUse } from "../state.ts";
 import { DrawnUses } from "./drawn-uses.ts";
 
-const use = (entry: string, item = "gasket") => ({ entry, item, turnaround: "t" }) as unknown as DrawnUse;
+const MADE = { at: "2027-03-14T10:00:00Z", by: "ann", device: "tablet" };
+const TAKEN = { part: "p", place: "north", count: 1, turnaround: "t" };
+const use = (entry: string, item = "gasket"): DrawnUse => ({ ...MADE, ...TAKEN, entry, item });
 
 describe("parts taken off shelves for a kit", () => {
   it("stay in the order in which they were taken, whichever is put right; the last of some is told by that order", () => {

@@ -12,6 +12,7 @@ import {
   type Held,
   type Intake,
   type KeptEntry,
+  type PlaceChain,
 } from "#log";
 import {
   movedFrom,
@@ -188,8 +189,6 @@ export class SqlStore extends SqlStoredLog implements LogStore, SecretStore {
     }
   }
 }
-
-type PlaceChain = ChainHead & { readonly place: string };
 
 /** Lines, each with where its place's chain ends. */
 function withEnd(db: Kysely<Tables>) {

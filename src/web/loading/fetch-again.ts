@@ -10,7 +10,7 @@ export const WAITS_MS = [300, 1500] as const;
  */
 export async function fetchAgain<Part>(
   load: () => Promise<Part>,
-  wait: (ms: number) => Promise<void>,
+  wait: (ms: number) => Promise<void> = pause,
   waits: readonly number[] = WAITS_MS,
 ): Promise<Part> {
   const [next, ...later] = waits;
@@ -23,6 +23,6 @@ export async function fetchAgain<Part>(
   }
 }
 
-export function pause(ms: number): Promise<void> {
+function pause(ms: number): Promise<void> {
   return new Promise((resolve) => setTimeout(resolve, ms));
 }

@@ -1,5 +1,5 @@
 import { lazy, type ComponentType, type LazyExoticComponent } from "react";
-import { fetchAgain, pause } from "./fetch-again.ts";
+import { fetchAgain } from "./fetch-again.ts";
 import { loadPageAnew } from "./load-page-anew.ts";
 
 /**
@@ -14,7 +14,7 @@ export function fetchedLater<Props>(
 
 /** A part that no page waits for: tried again, but the page is left as it is. */
 export function fetchAside<Part>(load: () => Promise<Part>): Promise<Part> {
-  return fetchAgain(load, pause);
+  return fetchAgain(load);
 }
 
 /**

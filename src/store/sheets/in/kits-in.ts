@@ -56,20 +56,13 @@ function judgeRest(
   doing: ActContext,
   { name, serial, seal }: Readonly<Record<"name" | "serial" | "seal", string>>,
 ): readonly Draft[] {
+  if (doing.kits.some((kit) => !kit.retired && plainName(kit.serial) === plainName(serial))) return [];
   const body = { name, serial, ...(seal !== "" && { seal }), items: [] };
   const act = enrolKit(doing, { kit: "", place: "", pattern: "", body });
-  const isHere = doing.kits.some((kit) => !kit.retired && plainName(kit.serial) === plainName(serial));
-  const said = ["body.name", "body.serial", "body.seal"].filter((field) => !isHere && row.text(keyOf(field)) !== "");
-  if (act.kind === "refused")
-    row.say(
-      act.because.filter(({ field }) => said.includes(field)),
-      KIT_KEYS,
-    );
+  const said: Readonly<Record<string, string>> = { "body.name": name, "body.serial": serial, "body.seal": seal };
+  const faults = act.kind === "refused" ? act.because.filter(({ field }) => (said[field] ?? "") !== "") : [];
+  row.say(faults, KIT_KEYS);
   return [];
-}
-
-function keyOf(field: string): string {
-  return field.replace("body.", "");
 }
 
 /** What a pattern may be called: its name, its id and key, and as many first words of its name as no other begins with. */
