@@ -13,7 +13,7 @@ interface HazardsNowProps {
 /** The hazards of a moment of this casualty. */
 export function HazardsNow({ moment, above = [] }: HazardsNowProps) {
   const load = moment.kind === "lift" ? moment.load : undefined;
-  return <Hazards {...useHazards(moment, above)} {...(load && { load })} />;
+  return <Hazards {...useHazards(moment, above)} load={load} />;
 }
 
 /** The hazards of a moment of this casualty, new and met before. */

@@ -6,7 +6,7 @@ import "./hazards.css";
 
 interface HazardsProps extends HazardsMet {
   /** What is lifted, where that is known. */
-  readonly load?: Load;
+  readonly load?: Load | undefined;
 }
 
 /**
@@ -15,16 +15,15 @@ interface HazardsProps extends HazardsMet {
  */
 export function Hazards({ fresh, met, load }: HazardsProps) {
   const words = useWords("hazards");
-  const known = { ...(load && { load }) };
-  if (fresh.length === 0) return <InOneLine ids={met} {...known} />;
+  if (fresh.length === 0) return <InOneLine ids={met} load={load} />;
   const isMetFirst = isGraver(met, fresh);
   return (
     <section className="hazards" aria-label={words.hazards()}>
-      {isMetFirst && <InOneLine ids={met} {...known} />}
+      {isMetFirst && <InOneLine ids={met} load={load} />}
       {fresh.map((id) => (
-        <HazardLine key={id} id={id} {...known} />
+        <HazardLine key={id} id={id} load={load} />
       ))}
-      {!isMetFirst && <InOneLine ids={met} {...known} />}
+      {!isMetFirst && <InOneLine ids={met} load={load} />}
     </section>
   );
 }
@@ -48,7 +47,7 @@ function InOneLine({ ids, load }: Pick<HazardsProps, "load"> & { readonly ids: r
   return (
     <CautionLine signal={gravest.signal} hazard={sayNames(cautions.map(({ hazard }) => hazard))}>
       {ids.map((id) => (
-        <HazardLine key={id} id={id} {...(load && { load })} />
+        <HazardLine key={id} id={id} load={load} />
       ))}
     </CautionLine>
   );

@@ -1,4 +1,3 @@
-import type { OpeningProposal } from "#station";
 import { fetchWords } from "#words";
 import { describe, expect, it } from "vitest";
 import { sayApart, sayBest, sayCosts, sayEvidence, sayLong, sayStanding, sayVerdict } from "./interval-words.ts";
@@ -48,7 +47,7 @@ describe("how often to open, in words", () => {
 
   it("says a range, never a bare figure, and no more years than anybody can know of", () => {
     const best = { shortest: 200, middle: 400, longest: 90_000 };
-    expect(sayBest({ best, evidence: {} } as unknown as OpeningProposal, words)).toBe(
+    expect(sayBest({ best, bound: 0, evidence: {} }, words)).toBe(
       "By these figures the best lies between 7 months and more than ten years, nine times in ten.",
     );
     expect([20, 200, 900].map((days) => sayLong(days, words))).toEqual(["20 days", "7 months", "2.5 years"]);
@@ -56,9 +55,9 @@ describe("how often to open, in words", () => {
 
   it("says at the range itself where it goes beyond what any kit was seen to lie closed, and what is not proposed", () => {
     const told = (longest: number) => {
-      const apart = { count: 9, median: 60, quartiles: [50, 70], longest: 80 };
+      const apart = { count: 9, median: 60, quartiles: [50, 70] as const, longest: 80 };
       const best = { shortest: 50, middle: 60, longest };
-      return sayBest({ best, bound: 120, evidence: { apart } } as unknown as OpeningProposal, words);
+      return sayBest({ best, bound: 120, evidence: { apart } }, words);
     };
     expect(told(80)).toMatch(/nine times in ten\.$/);
     expect(told(81)).toMatch(/No kit lay closed for longer than .* nothing seen bears that out\. Nothing longer than/);

@@ -73,7 +73,16 @@ function sayMore(openings: number, words: IntervalWords): string {
 }
 
 /** The best interval as a range; where that goes beyond what was seen, it says so in the same breath. */
-export function sayBest({ best, evidence, bound }: OpeningProposal, words: IntervalWords): string {
+export function sayBest(
+  {
+    best,
+    evidence,
+    bound,
+  }: Pick<OpeningProposal, "best" | "bound"> & {
+    readonly evidence: Pick<OpeningProposal["evidence"], "apart">;
+  },
+  words: IntervalWords,
+): string {
   const range = words.best({ shortest: sayLong(best.shortest, words), longest: sayLong(best.longest, words) });
   const seen = evidence.apart?.longest;
   if (seen === undefined || best.longest <= seen) return range;
